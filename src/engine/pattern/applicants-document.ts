@@ -1,0 +1,28 @@
+import { z } from "zod";
+import { MOST_TESTERS, placesSchema } from "./call-document";
+import type { DeepReadonly } from "./deep-readonly";
+import { patternSchema } from "./pattern-document";
+import { byId, idSchema, positiveSchema, wholeSchema } from "./schema-parts";
+
+export const APPLICANTS_FORMAT = "sizewright/applicants@1";
+
+const applicantSchema = z.strictObject({
+  id: idSchema,
+  body: byId(positiveSchema),
+  accepts: z.array(idSchema).optional(),
+  prefers: z.array(idSchema).optional(),
+  record: z.strictObject({ finished: wholeSchema, dropped: wholeSchema }).optional(),
+  locked: idSchema.optional(),
+  excluded: z.boolean().optional(),
+});
+
+/** The applicants document as it stands in JSON; that the ids it names exist is checked by `applicantsFaults`. */
+export const applicantsSchema = z.strictObject({
+  format: z.literal(APPLICANTS_FORMAT),
+  pattern: patternSchema,
+  places: placesSchema,
+  fitBy: z.array(idSchema),
+  applicants: z.array(applicantSchema).max(MOST_TESTERS, { error: `must hold at most ${MOST_TESTERS} applicants.` }),
+});
+
+export type ApplicantsDocument = DeepReadonly<z.infer<typeof applicantsSchema>>;

@@ -1,0 +1,17 @@
+import { own } from "./own";
+import type { CmBySize } from "./pattern-document";
+
+/**
+ * Value of a size where a number stands for all sizes or a record names each.
+ *
+ * @param value cm, for all sizes or by size id.
+ * @param size id of a size that the record names.
+ * @returns cm.
+ * @throws {RangeError} where the record does not name the size, which a parsed document rules out.
+ */
+export function cmOfSize(value: CmBySize, size: string): number {
+  if (typeof value === "number") return value;
+  const cm = own(value, size);
+  if (cm === undefined) throw new RangeError(`no value for size ${size}`);
+  return cm;
+}

@@ -1,0 +1,76 @@
+import { z } from "zod";
+import type { DeepReadonly } from "./deep-readonly";
+import { patternSchema } from "./pattern-document";
+import { byId, idSchema, notNegativeSchema, positiveSchema, textSchema, wholeSchema } from "./schema-parts";
+
+export const CALL_FORMAT = "sizewright/call@1";
+export const MOST_TESTERS = 20_000;
+
+export const decisionSchema = z.enum(["keep", "set-aside"]);
+
+const swatchSchema = z.strictObject({
+  fabric: idSchema,
+  toolMm: positiveSchema,
+  stitches: positiveSchema,
+  acrossCm: positiveSchema,
+  rows: positiveSchema,
+  alongCm: positiveSchema,
+  washed: z.boolean(),
+  on: z.enum(["swatch", "garment"]).optional(),
+  used: z.boolean().optional(),
+  decision: decisionSchema.optional(),
+});
+
+const readingSchema = z.strictObject({
+  measurement: idSchema,
+  cm: positiveSchema,
+  state: z.enum(["washed", "unwashed"]).optional(),
+  way: z.enum(["flat doubled", "around"]).optional(),
+  decision: decisionSchema.optional(),
+});
+
+const yarnUsedSchema = z.strictObject({
+  yarn: idSchema,
+  grams: positiveSchema,
+  metresPer100g: positiveSchema,
+  decision: decisionSchema.optional(),
+});
+
+const fitSchema = z.strictObject({
+  area: idSchema,
+  scale: z.union([z.literal(-2), z.literal(-1), z.literal(0), z.literal(1), z.literal(2)], {
+    error: "must be −2, −1, 0, 1 or 2.",
+  }),
+  says: textSchema.optional(),
+});
+
+export const testerSchema = z.strictObject({
+  id: idSchema,
+  size: idSchema,
+  body: byId(positiveSchema).optional(),
+  swatches: z.array(swatchSchema),
+  worked: byId(wholeSchema).optional(),
+  workedLengths: byId(notNegativeSchema).optional(),
+  changed: z.array(idSchema).optional(),
+  readings: z.array(readingSchema),
+  yarn: z.array(yarnUsedSchema),
+  fit: z.array(fitSchema).optional(),
+  hours: notNegativeSchema.optional(),
+});
+
+export const placesSchema = byId(z.strictObject({ least: wholeSchema, wanted: wholeSchema }));
+
+/** The call document as it stands in JSON; that the ids it names exist is checked by `callFaults`. */
+export const callSchema = z.strictObject({
+  format: z.literal(CALL_FORMAT),
+  pattern: patternSchema,
+  places: placesSchema,
+  testers: z.array(testerSchema).max(MOST_TESTERS, { error: `must hold at most ${MOST_TESTERS} testers.` }),
+});
+
+export type CallDocument = DeepReadonly<z.infer<typeof callSchema>>;
+export type Tester = CallDocument["testers"][number];
+export type Swatch = Tester["swatches"][number];
+export type Reading = Tester["readings"][number];
+export type Places = CallDocument["places"];
+export type Decision = z.infer<typeof decisionSchema>;

@@ -1,0 +1,94 @@
+import type { CallDocument, Places, Tester } from "./call-document";
+import type { Fault, PathPart } from "./faults";
+import { own } from "./own";
+import type { PatternDocument } from "./pattern-document";
+import { patternFaults } from "./pattern-faults";
+import { ReferenceChecker } from "./reference-checker";
+
+/**
+ * Names in a call that do not fit its pattern, and a pattern whose grading is not whole.
+ *
+ * @param call a document that already has the schema's shape.
+ * @returns the faults, in the document's order; empty where there is none.
+ */
+export function callFaults(call: CallDocument): Fault[] {
+  const check = new ReferenceChecker();
+  check.faults.push(...patternFaults(call.pattern, ["pattern"]), ...missingGrading(call.pattern, ["pattern"]));
+  checkPlaces(check, call.places, call.pattern);
+  check.everySize(["places"], call.places, new Set(call.pattern.sizes.map(({ id }) => id)));
+  check.unique(["testers"], call.testers);
+  const known = testerReferences(call.pattern);
+  call.testers.forEach((tester, index) => checkTester(check, tester, known, ["testers", index]));
+  return check.faults;
+}
+
+/** Faults of one tester's report against the pattern it belongs to. */
+export function testerFaults(tester: Tester, pattern: PatternDocument, path: readonly PathPart[] = []): Fault[] {
+  const check = new ReferenceChecker();
+  checkTester(check, tester, testerReferences(pattern), path);
+  return check.faults;
+}
+
+/** Counts that have no value yet: a call, and every sum over counts, needs them all. */
+export function missingGrading(pattern: PatternDocument, above: readonly PathPart[] = []): Fault[] {
+  const check = new ReferenceChecker();
+  for (const { id, label } of pattern.counts) {
+    if (own(pattern.grading, id) === undefined) {
+      check.add([...above, "grading", id], `is missing; “${label}” needs a number in every size.`);
+    }
+  }
+  return check.faults;
+}
+
+/** Sizes that do not exist and wishes that are below the least. */
+export function checkPlaces(check: ReferenceChecker, places: Places, pattern: PatternDocument): void {
+  const sizes = new Set(pattern.sizes.map(({ id }) => id));
+  check.keysExist(["places"], places, sizes, "size");
+  for (const [size, { least, wanted }] of Object.entries(places)) {
+    if (least > wanted) check.add(["places", size, "least"], `is ${least}, more than the ${wanted} wanted.`);
+  }
+}
+
+interface TesterReferences {
+  readonly sizes: ReadonlySet<string>;
+  readonly fabrics: ReadonlySet<string>;
+  readonly counts: ReadonlySet<string>;
+  readonly lengths: ReadonlySet<string>;
+  readonly measurements: ReadonlySet<string>;
+  readonly yarns: ReadonlySet<string>;
+  readonly body: ReadonlySet<string>;
+}
+
+function testerReferences(pattern: PatternDocument): TesterReferences {
+  const ids = (items: readonly { readonly id: string }[]) => new Set(items.map(({ id }) => id));
+  return {
+    sizes: ids(pattern.sizes),
+    fabrics: ids(pattern.fabrics),
+    counts: ids(pattern.counts),
+    lengths: ids(pattern.lengths ?? []),
+    measurements: ids(pattern.measurements),
+    yarns: ids(pattern.yarns),
+    body: bodyIds(pattern),
+  };
+}
+
+/** Every body measurement that the pattern names, in its explanations or in a size. */
+export function bodyIds(pattern: PatternDocument): Set<string> {
+  const named = (pattern.bodyMeasurements ?? []).map(({ id }) => id);
+  return new Set([...named, ...pattern.sizes.flatMap(({ body }) => Object.keys(body))]);
+}
+
+function checkTester(check: ReferenceChecker, tester: Tester, known: TesterReferences, path: readonly PathPart[]): void {
+  check.exists([...path, "size"], tester.size, known.sizes, "size");
+  tester.swatches.forEach(({ fabric }, index) =>
+    check.exists([...path, "swatches", index, "fabric"], fabric, known.fabrics, "fabric"),
+  );
+  check.keysExist([...path, "worked"], tester.worked ?? {}, known.counts, "count");
+  check.keysExist([...path, "workedLengths"], tester.workedLengths ?? {}, known.lengths, "length");
+  tester.changed?.forEach((id, index) => check.exists([...path, "changed", index], id, known.measurements, "measurement"));
+  tester.readings.forEach(({ measurement }, index) =>
+    check.exists([...path, "readings", index, "measurement"], measurement, known.measurements, "measurement"),
+  );
+  tester.yarn.forEach(({ yarn }, index) => check.exists([...path, "yarn", index, "yarn"], yarn, known.yarns, "yarn"));
+  tester.fit?.forEach(({ area }, index) => check.exists([...path, "fit", index, "area"], area, known.body, "body measurement"));
+}

@@ -1,0 +1,25 @@
+/** One thing wrong with a document: where, as `testers[3].readings[0].cm` (`$` for the whole), and a sentence. */
+export interface Fault {
+  readonly path: string;
+  readonly says: string;
+}
+
+export type PathPart = string | number;
+
+/** @returns the path as one reads it aloud: `sizes[2].body.bust`, `$` for the whole document. */
+export function formatPath(parts: readonly PathPart[]): string {
+  let path = "";
+  for (const part of parts) {
+    if (typeof part === "number") path += `[${part}]`;
+    else path += path === "" ? part : `.${part}`;
+  }
+  return path === "" ? "$" : path;
+}
+
+/** Bad input: what was handed in breaks the documents' rules. A fault of the input, never of the engine. */
+export class InputError extends Error {
+  constructor(readonly faults: readonly Fault[]) {
+    super(faults.map(({ path, says }) => `${path}: ${says}`).join("\n"));
+    this.name = "InputError";
+  }
+}

@@ -1,0 +1,41 @@
+export { formatPath, InputError, type Fault, type PathPart } from "./faults";
+export {
+  MOST_SIZES,
+  PATTERN_FORMAT,
+  patternSchema,
+  type CmBySize,
+  type Count,
+  type Fabric,
+  type FlatTerm,
+  type Grading,
+  type Measurement,
+  type PatternDocument,
+  type Piece,
+  type Size,
+  type Term,
+  type Tie,
+} from "./pattern-document";
+export {
+  CALL_FORMAT,
+  callSchema,
+  decisionSchema,
+  MOST_TESTERS,
+  placesSchema,
+  testerSchema,
+  type CallDocument,
+  type Decision,
+  type Places,
+  type Reading,
+  type Swatch,
+  type Tester,
+} from "./call-document";
+export { APPLICANTS_FORMAT, applicantsSchema, type ApplicantsDocument } from "./applicants-document";
+export { parseApplicants, parseCall, parsePattern, parseWith, type Parsed } from "./parse-document";
+export { readJson } from "./read-json";
+export { missingGrading, testerFaults } from "./call-faults";
+export { patternFaults } from "./pattern-faults";
+export { gradingWarnings } from "./grading-warnings";
+export { canonicalJson } from "./canonical-json";
+export { cmOfSize } from "./by-size";
+export { own } from "./own";
+export { idSchema, labelSchema, textSchema } from "./schema-parts";

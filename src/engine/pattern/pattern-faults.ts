@@ -1,0 +1,141 @@
+import type { Fault, PathPart } from "./faults";
+import { own } from "./own";
+import type { Count, FlatTerm, Measurement, PatternDocument, Piece, Term } from "./pattern-document";
+import { ReferenceChecker } from "./reference-checker";
+
+interface Known {
+  readonly sizes: ReadonlySet<string>;
+  readonly fabrics: ReadonlySet<string>;
+  readonly counts: ReadonlySet<string>;
+  readonly countById: ReadonlyMap<string, Count>;
+  readonly lengths: ReadonlySet<string>;
+  readonly allowances: ReadonlySet<string>;
+  readonly pieces: ReadonlySet<string>;
+  readonly yarns: ReadonlySet<string>;
+}
+
+/**
+ * Names in a pattern that do not fit together: unknown or doubled ids, records by size that miss a size.
+ *
+ * @param pattern a document that already has the schema's shape.
+ * @param above path of the pattern inside a larger document.
+ * @returns the faults, in the document's order; empty where there is none.
+ */
+export function patternFaults(pattern: PatternDocument, above: readonly PathPart[] = []): Fault[] {
+  const check = new ReferenceChecker();
+  const known = knownIds(check, pattern, above);
+  checkSizes(check, pattern, above);
+  checkCounts(check, pattern, known, above);
+  (pattern.lengths ?? []).forEach(({ cm }, index) => check.everySize([...above, "lengths", index, "cm"], cm, known.sizes));
+  pattern.allowances.forEach(({ cm }, index) => check.everySize([...above, "allowances", index, "cm"], cm, known.sizes));
+  pattern.pieces.forEach((piece, index) => checkPiece(check, piece, known, [...above, "pieces", index]));
+  pattern.measurements.forEach((measurement, index) =>
+    checkMeasurement(check, { measurement, pattern, known, path: [...above, "measurements", index] }),
+  );
+  checkGrading(check, pattern, known, above);
+  return check.faults;
+}
+
+function knownIds(check: ReferenceChecker, pattern: PatternDocument, above: readonly PathPart[]): Known {
+  if (pattern.bodyMeasurements) check.unique([...above, "bodyMeasurements"], pattern.bodyMeasurements);
+  check.unique([...above, "measurements"], pattern.measurements);
+  return {
+    sizes: check.unique([...above, "sizes"], pattern.sizes),
+    fabrics: check.unique([...above, "fabrics"], pattern.fabrics),
+    counts: check.unique([...above, "counts"], pattern.counts),
+    countById: new Map(pattern.counts.map((count) => [count.id, count])),
+    lengths: check.unique([...above, "lengths"], pattern.lengths ?? []),
+    allowances: check.unique([...above, "allowances"], pattern.allowances),
+    pieces: check.unique([...above, "pieces"], pattern.pieces),
+    yarns: check.unique([...above, "yarns"], pattern.yarns),
+  };
+}
+
+function checkSizes(check: ReferenceChecker, pattern: PatternDocument, above: readonly PathPart[]): void {
+  pattern.sizes.forEach((size, index) => {
+    if (own(size.body, pattern.sizeBy) === undefined) {
+      check.add([...above, "sizes", index, "body", pattern.sizeBy], "is missing, and sizes are ordered by it.");
+    }
+  });
+}
+
+function checkCounts(check: ReferenceChecker, pattern: PatternDocument, known: Known, above: readonly PathPart[]): void {
+  pattern.counts.forEach((count, index) => {
+    const path = [...above, "counts", index];
+    check.exists([...path, "fabric"], count.fabric, known.fabrics, "fabric");
+    if (count.locked) check.keysExist([...path, "locked"], count.locked, known.sizes, "size");
+  });
+  pattern.ties.forEach((tie, index) => {
+    const path = [...above, "ties", index];
+    check.exists([...path, "count"], tie.count, known.counts, "count");
+    tie.equals.forEach((part, at) => check.exists([...path, "equals", at, "count"], part.count, known.counts, "count"));
+  });
+}
+
+function checkPiece(check: ReferenceChecker, piece: Piece, known: Known, path: readonly PathPart[]): void {
+  check.exists([...path, "fabric"], piece.fabric, known.fabrics, "fabric");
+  check.exists([...path, "yarn"], piece.yarn, known.yarns, "yarn");
+  piece.sections.forEach((section, index) => {
+    const at = [...path, "sections", index];
+    checkDirected(check, section.from, { known, direction: "stitches", path: [...at, "from"] });
+    checkDirected(check, section.to, { known, direction: "stitches", path: [...at, "to"] });
+    checkDirected(check, section.rows, { known, direction: "rows", path: [...at, "rows"] });
+    if (section.yarn !== undefined) check.exists([...at, "yarn"], section.yarn, known.yarns, "yarn");
+  });
+}
+
+function checkDirected(
+  check: ReferenceChecker,
+  id: string,
+  { known, direction, path }: { known: Known; direction: Count["direction"]; path: readonly PathPart[] },
+): void {
+  const count = known.countById.get(id);
+  if (count === undefined) check.add(path, `there is no count “${id}”.`);
+  else if (count.direction !== direction) check.add(path, `“${id}” counts ${count.direction}; here ${direction} are needed.`);
+}
+
+function checkMeasurement(
+  check: ReferenceChecker,
+  given: { measurement: Measurement; pattern: PatternDocument; known: Known; path: readonly PathPart[] },
+): void {
+  const { measurement, known, path } = given;
+  measurement.terms.forEach((term, index) => checkTerm(check, term, known, [...path, "terms", index]));
+  if (measurement.on) check.exists([...path, "on", "piece"], measurement.on.piece, known.pieces, "piece");
+  checkTarget(check, given);
+}
+
+function checkTerm(check: ReferenceChecker, term: Term, known: Known, path: readonly PathPart[]): void {
+  if (!("diagonal" in term)) return checkFlatTerm(check, term, known, path);
+  for (const side of ["across", "along"] as const) {
+    term.diagonal[side].forEach((part, index) => checkFlatTerm(check, part, known, [...path, "diagonal", side, index]));
+  }
+}
+
+function checkFlatTerm(check: ReferenceChecker, term: FlatTerm, known: Known, path: readonly PathPart[]): void {
+  if ("count" in term) check.exists([...path, "count"], term.count, known.counts, "count");
+  else if ("length" in term) check.exists([...path, "length"], term.length, known.lengths, "length");
+  else check.exists([...path, "allowance"], term.allowance, known.allowances, "allowance");
+}
+
+function checkTarget(
+  check: ReferenceChecker,
+  { measurement, pattern, known, path }: { measurement: Measurement; pattern: PatternDocument; known: Known; path: readonly PathPart[] },
+): void {
+  const target = measurement.target;
+  if (target === undefined) return;
+  if ("cm" in target) return check.everySize([...path, "target", "cm"], target.cm, known.sizes);
+  check.everySize([...path, "target", "easeCm"], target.easeCm, known.sizes);
+  const missing = pattern.sizes.filter((size) => own(size.body, target.body) === undefined);
+  if (missing.length > 0) {
+    const labels = missing.map(({ label }) => label).join(", ");
+    check.add([...path, "target", "body"], `the body measurement “${target.body}” is missing in size ${labels}.`);
+  }
+}
+
+function checkGrading(check: ReferenceChecker, pattern: PatternDocument, known: Known, above: readonly PathPart[]): void {
+  for (const [count, values] of Object.entries(pattern.grading ?? {})) {
+    const path = [...above, "grading", count];
+    check.exists(path, count, known.counts, "count");
+    check.everySize(path, values, known.sizes);
+  }
+}

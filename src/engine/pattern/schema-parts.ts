@@ -1,0 +1,43 @@
+import { z } from "zod";
+
+/** No number of a document may be larger: sums and products of such numbers stay finite. */
+const LARGEST_NUMBER = 1_000_000;
+const LONGEST_LABEL = 1_000;
+const LONGEST_TEXT = 1_000_000;
+
+const ID_PATTERN = /^(?!all$)[a-z][a-z0-9-]{0,39}$/;
+
+export const idSchema = z.string().regex(ID_PATTERN, {
+  error: "must be an id: a small letter, then up to 39 small letters, digits or hyphens, and not “all”.",
+});
+
+const storable = (text: string) => text.isWellFormed() && !text.includes("\u0000");
+const notStorable = { error: "holds a character that cannot be stored." };
+
+export const labelSchema = z
+  .string()
+  .max(LONGEST_LABEL, { error: `must be at most ${LONGEST_LABEL} characters.` })
+  .refine(storable, notStorable);
+
+export const textSchema = z
+  .string()
+  .max(LONGEST_TEXT, { error: `must be at most ${LONGEST_TEXT} characters.` })
+  .refine(storable, notStorable);
+
+export const numberSchema = z
+  .number()
+  .min(-LARGEST_NUMBER, { error: `must be at least ${-LARGEST_NUMBER}.` })
+  .max(LARGEST_NUMBER, { error: `must be at most ${LARGEST_NUMBER}.` });
+
+export const positiveSchema = numberSchema.positive({ error: "must be above 0." });
+export const notNegativeSchema = numberSchema.min(0, { error: "must be 0 or more." });
+export const wholeSchema = notNegativeSchema.int({ error: "must be a whole number." });
+export const positiveWholeSchema = positiveSchema.int({ error: "must be a whole number." });
+
+/** A record from ids; whether it names every size is checked where the sizes are known. */
+export function byId<Value extends z.ZodType>(value: Value) {
+  return z.record(idSchema, value);
+}
+
+/** A centimetre value for all sizes, or one by size. */
+export const cmBySizeSchema = z.union([numberSchema, byId(numberSchema)]);

@@ -1,0 +1,19 @@
+import type { Swatch } from "../pattern";
+
+/**
+ * The swatch of a fabric that counts: the one marked `used`, else one taken on the garment, else the last washed one,
+ * else the last. Swatches that are set aside do not count.
+ *
+ * @param swatches a tester's swatches of any fabrics, in the order she made them.
+ * @returns the swatch, undefined where the fabric counts as without one.
+ * @see design 4.1.
+ */
+export function chooseSwatch(swatches: readonly Swatch[], fabric: string): Swatch | undefined {
+  const counted = swatches.filter((swatch) => swatch.fabric === fabric && swatch.decision !== "set-aside");
+  return (
+    counted.findLast(({ used }) => used === true) ??
+    counted.findLast(({ on }) => on === "garment") ??
+    counted.findLast(({ washed }) => washed) ??
+    counted.at(-1)
+  );
+}

@@ -1,0 +1,103 @@
+import { cmOfSize, type FlatTerm, type Measurement, type Term } from "../pattern";
+import { lengthOfCount } from "../units";
+import { part, type PatternIndex } from "./pattern-index";
+import type { Working } from "./working";
+
+/** Parts of a length that scale with a fabric's stitch gauge (across) and row gauge (along), cm. */
+export interface FabricParts {
+  readonly acrossCm: number;
+  readonly alongCm: number;
+}
+
+/** A length split by what it scales with; `cm` is the sum of all parts. */
+export interface Split {
+  readonly cm: number;
+  readonly byFabric: ReadonlyMap<string, FabricParts>;
+  readonly restCm: number;
+}
+
+/**
+ * What a measurement comes to, split into the parts that scale with each fabric's stitch gauge, its row gauge, and the rest.
+ *
+ * A diagonal √(across² + along²) is split by its derivative, so that the parts add up to the whole (it is homogeneous of
+ * degree one: Euler's theorem); all parts of a diagonal of 0 are 0.
+ *
+ * @param measurement its terms name parts of the index's pattern.
+ * @param working counts, lengths in cm and gauges to work from.
+ * @returns the split, cm.
+ * @see design 4.1.
+ */
+export function measure(index: PatternIndex, measurement: Measurement, working: Working): Split {
+  return sum(measurement.terms.map((term) => measureTerm(index, term, working)));
+}
+
+/** What one term comes to. @returns the split, cm. */
+export function measureTerm(index: PatternIndex, term: Term, working: Working): Split {
+  if (!("diagonal" in term)) return flatSplit(index, term, working);
+  const { across, along } = term.diagonal;
+  const x = sum(across.map((flat) => flatSplit(index, flat, working)));
+  const y = sum(along.map((flat) => flatSplit(index, flat, working)));
+  const hypotenuse = Math.hypot(x.cm, y.cm);
+  if (hypotenuse === 0) return NOTHING;
+  return sum([scale(x, (term.times * x.cm) / hypotenuse), scale(y, (term.times * y.cm) / hypotenuse)]);
+}
+
+const NOTHING: Split = { cm: 0, byFabric: new Map(), restCm: 0 };
+
+function flatSplit(index: PatternIndex, term: FlatTerm, working: Working): Split {
+  if ("count" in term) return countSplit(index, term, working);
+  const cm =
+    "length" in term
+      ? term.times * working.lengthCmOf(term.length)
+      : term.times * cmOfSize(part(index.allowances, term.allowance), working.size);
+  return { cm, byFabric: new Map(), restCm: cm };
+}
+
+function countSplit(index: PatternIndex, term: Extract<FlatTerm, { count: string }>, working: Working): Split {
+  const { fabric: id, direction } = part(index.counts, term.count);
+  const fabric = part(index.fabrics, id);
+  const gauge = working.gaugeOf(id);
+  const side = direction === "stitches" ? "across" : "along";
+  const perCm = direction === "stitches" ? gauge.stitchesPerCm : gauge.rowsPerCm;
+  const settles = fabric.settles?.[side] ?? 1;
+  const stretch = term.stretched ? (fabric.wornStretch?.[side] ?? 1) : 1;
+  const cm = term.times * lengthOfCount(working.countOf(term.count), perCm) * settles * stretch;
+  const parts = side === "across" ? { acrossCm: cm, alongCm: 0 } : { acrossCm: 0, alongCm: cm };
+  return { cm, byFabric: new Map([[id, parts]]), restCm: 0 };
+}
+
+function sum(splits: readonly Split[]): Split {
+  let cm = 0;
+  let restCm = 0;
+  const byFabric = new Map<string, FabricParts>();
+  for (const split of splits) {
+    cm += split.cm;
+    restCm += split.restCm;
+    for (const [fabric, parts] of split.byFabric) {
+      const before = byFabric.get(fabric) ?? { acrossCm: 0, alongCm: 0 };
+      byFabric.set(fabric, { acrossCm: before.acrossCm + parts.acrossCm, alongCm: before.alongCm + parts.alongCm });
+    }
+  }
+  return { cm, byFabric, restCm };
+}
+
+function scale(split: Split, factor: number): Split {
+  const byFabric = new Map(
+    [...split.byFabric].map(([fabric, { acrossCm, alongCm }]) => [
+      fabric,
+      { acrossCm: acrossCm * factor, alongCm: alongCm * factor },
+    ]),
+  );
+  return { cm: split.cm * factor, byFabric, restCm: split.restCm * factor };
+}
+
+/** Sums over fabrics of what scales with stitch gauge and with row gauge, cm. */
+export function gaugeParts({ byFabric }: Split): FabricParts {
+  let acrossCm = 0;
+  let alongCm = 0;
+  for (const parts of byFabric.values()) {
+    acrossCm += parts.acrossCm;
+    alongCm += parts.alongCm;
+  }
+  return { acrossCm, alongCm };
+}

@@ -1,0 +1,69 @@
+import type { Measurement, PatternDocument, Size, Tester } from "../pattern";
+import { gaugeParts, measure } from "./measure";
+import { indexPattern, type PatternIndex } from "./pattern-index";
+import { gaugeUncertaintyCm, readingSpreadCm } from "./spread";
+import { stitchesOfPiece } from "./stitches";
+import { targetCm } from "./target";
+import { patternWorking, workedAtOwnGauge, workedAtStatedGauge } from "./working";
+
+/** One measurement of one garment, cm. `acrossCm + alongCm + restCm` is `predictedCm`. */
+export interface MeasurementPrediction {
+  readonly measurement: string;
+  readonly targetCm: number | null;
+  readonly designCm: number;
+  readonly workedCm: number;
+  readonly predictedCm: number;
+  readonly standardUncertaintyCm: number;
+  readonly spreadCm: number;
+  readonly acrossCm: number;
+  readonly alongCm: number;
+  readonly restCm: number;
+}
+
+export interface Prediction {
+  readonly measurements: readonly MeasurementPrediction[];
+  readonly stitches: readonly { readonly piece: string; readonly stitches: number }[];
+}
+
+/**
+ * What a garment should come to: as designed, with the counts a tester worked, and at her own gauge.
+ *
+ * @param pattern a parsed pattern whose counts all have values.
+ * @param size id of the size.
+ * @param tester a tester of that size; without one worked = predicted = design, and the spread is that of a tester on gauge.
+ * @returns measurements and pieces in the pattern's order; lengths in cm, stitches of all copies of a piece.
+ * @throws {RangeError} for an unknown size or a count without a value, which the documents' checks rule out.
+ * @see design 4.1; JCGM 100:2008, 5.1.2 for the uncertainty.
+ */
+export function predict({ pattern, size, tester }: { pattern: PatternDocument; size: string; tester?: Tester }): Prediction {
+  const index = indexPattern(pattern);
+  const found = pattern.sizes.find(({ id }) => id === size);
+  if (found === undefined) throw new RangeError(`unknown size ${size}`);
+  const working = tester ? workedAtStatedGauge(index, tester) : patternWorking(index, size);
+  return {
+    measurements: pattern.measurements.map((measurement) => predictMeasurement(index, { measurement, size: found, tester })),
+    stitches: pattern.pieces.map((piece) => ({ piece: piece.id, stitches: stitchesOfPiece(piece, working) })),
+  };
+}
+
+/** One measurement of `predict`; see there. */
+export function predictMeasurement(
+  index: PatternIndex,
+  { measurement, size, tester }: { measurement: Measurement; size: Size; tester?: Tester },
+): MeasurementPrediction {
+  const design = measure(index, measurement, patternWorking(index, size.id));
+  const worked = tester ? measure(index, measurement, workedAtStatedGauge(index, tester)) : design;
+  const predicted = tester ? measure(index, measurement, workedAtOwnGauge(index, tester)) : design;
+  const standardUncertaintyCm = tester ? gaugeUncertaintyCm(predicted, tester) : 0;
+  return {
+    measurement: measurement.id,
+    targetCm: targetCm(measurement, size),
+    designCm: design.cm,
+    workedCm: worked.cm,
+    predictedCm: predicted.cm,
+    standardUncertaintyCm,
+    spreadCm: readingSpreadCm(predicted, { measurement, standardUncertaintyCm, tester }),
+    ...gaugeParts(predicted),
+    restCm: predicted.restCm,
+  };
+}

@@ -1,0 +1,52 @@
+import { cmOfSize, own, type Tester } from "../pattern";
+import { chooseSwatch } from "./choose-swatch";
+import { statedGauge, swatchGauge, type Gauge } from "./gauge";
+import { gradedValue, part, type PatternIndex } from "./pattern-index";
+
+/** What a garment is worked from: counts, lengths (cm) and gauges, by id. Allowances are the pattern's in every case. */
+export interface Working {
+  readonly size: string;
+  readonly countOf: (id: string) => number;
+  readonly lengthCmOf: (id: string) => number;
+  readonly gaugeOf: (fabric: string) => Gauge;
+}
+
+/**
+ * A size as the pattern has it: graded counts, stated lengths and gauges.
+ *
+ * @throws {RangeError} on a count without a value in that size, which `missingGrading` tells beforehand.
+ */
+export function patternWorking(index: PatternIndex, size: string): Working {
+  return {
+    size,
+    countOf: (id) => {
+      const value = gradedValue(index, id, size);
+      if (value === undefined) throw new RangeError(`count ${id} has no value in size ${size}`);
+      return value;
+    },
+    lengthCmOf: (id) => cmOfSize(part(index.lengths, id), size),
+    gaugeOf: (fabric) => statedGauge(part(index.fabrics, fabric)),
+  };
+}
+
+/** What the tester worked, at the pattern's gauge: her counts and lengths, the pattern's where she names none. */
+export function workedAtStatedGauge(index: PatternIndex, tester: Tester): Working {
+  const design = patternWorking(index, tester.size);
+  return {
+    ...design,
+    countOf: (id) => own(tester.worked, id) ?? design.countOf(id),
+    lengthCmOf: (id) => own(tester.workedLengths, id) ?? design.lengthCmOf(id),
+  };
+}
+
+/** What the tester worked, at her own gauge; the pattern's gauge in fabrics that she made no swatch of. */
+export function workedAtOwnGauge(index: PatternIndex, tester: Tester): Working {
+  const worked = workedAtStatedGauge(index, tester);
+  return {
+    ...worked,
+    gaugeOf: (fabric) => {
+      const swatch = chooseSwatch(tester.swatches, fabric);
+      return swatch ? swatchGauge(swatch) : worked.gaugeOf(fabric);
+    },
+  };
+}

@@ -1,0 +1,25 @@
+/**
+ * Standard uncertainty of a reading that lies anywhere within ± a half-width with equal chance.
+ *
+ * @param halfWidth half-width of the interval, any unit, at least 0.
+ * @returns halfWidth ÷ √3, same unit.
+ * @see JCGM 100:2008 (GUM), 4.3.7.
+ */
+export function rectangularUncertainty(halfWidth: number): number {
+  return halfWidth / Math.sqrt(3);
+}
+
+/**
+ * Combined standard uncertainty of a result whose inputs are uncorrelated.
+ *
+ * @param parts for each input its standard uncertainty and the result's derivative by it.
+ * @returns standard uncertainty, in the unit of the result.
+ * @see JCGM 100:2008 (GUM), 5.1.2, equation 10.
+ */
+export function combinedUncertainty(
+  parts: readonly { readonly derivative: number; readonly standardUncertainty: number }[],
+): number {
+  let variance = 0;
+  for (const { derivative, standardUncertainty } of parts) variance += (derivative * standardUncertainty) ** 2;
+  return Math.sqrt(variance);
+}
