@@ -37,7 +37,8 @@ function checkApplicants(check: ReferenceChecker, document: ApplicantsDocument):
       applicant[list]?.forEach((size, at) => check.exists([...path, list, at], size, sizes, "size"));
     }
     for (const id of document.fitBy) {
-      if (own(applicant.body, id) === undefined) check.add([...path, "body", id], "is missing, and the fit is decided by it.");
+      if (own(applicant.body, id) === undefined)
+        check.add([...path, "body", id], "is missing, and the fit is decided by it.");
     }
     if (applicant.locked !== undefined) check.exists([...path, "locked"], applicant.locked, sizes, "size");
     if (applicant.locked !== undefined && applicant.excluded) check.add(path, "is both locked and excluded.");

@@ -78,17 +78,26 @@ export function bodyIds(pattern: PatternDocument): Set<string> {
   return new Set([...named, ...pattern.sizes.flatMap(({ body }) => Object.keys(body))]);
 }
 
-function checkTester(check: ReferenceChecker, tester: Tester, known: TesterReferences, path: readonly PathPart[]): void {
+function checkTester(
+  check: ReferenceChecker,
+  tester: Tester,
+  known: TesterReferences,
+  path: readonly PathPart[],
+): void {
   check.exists([...path, "size"], tester.size, known.sizes, "size");
   tester.swatches.forEach(({ fabric }, index) =>
     check.exists([...path, "swatches", index, "fabric"], fabric, known.fabrics, "fabric"),
   );
   check.keysExist([...path, "worked"], tester.worked ?? {}, known.counts, "count");
   check.keysExist([...path, "workedLengths"], tester.workedLengths ?? {}, known.lengths, "length");
-  tester.changed?.forEach((id, index) => check.exists([...path, "changed", index], id, known.measurements, "measurement"));
+  tester.changed?.forEach((id, index) =>
+    check.exists([...path, "changed", index], id, known.measurements, "measurement"),
+  );
   tester.readings.forEach(({ measurement }, index) =>
     check.exists([...path, "readings", index, "measurement"], measurement, known.measurements, "measurement"),
   );
   tester.yarn.forEach(({ yarn }, index) => check.exists([...path, "yarn", index, "yarn"], yarn, known.yarns, "yarn"));
-  tester.fit?.forEach(({ area }, index) => check.exists([...path, "fit", index, "area"], area, known.body, "body measurement"));
+  tester.fit?.forEach(({ area }, index) =>
+    check.exists([...path, "fit", index, "area"], area, known.body, "body measurement"),
+  );
 }

@@ -10,14 +10,20 @@ import type { Count, PatternDocument, Size, Tie } from "./pattern-document";
  */
 export function gradingWarnings(pattern: PatternDocument): Fault[] {
   const byCount = pattern.counts.flatMap((count) => countWarnings(pattern, count));
-  return [...orderWarnings(pattern), ...byCount, ...pattern.ties.flatMap((tie, index) => tieWarnings(pattern, tie, index))];
+  return [
+    ...orderWarnings(pattern),
+    ...byCount,
+    ...pattern.ties.flatMap((tie, index) => tieWarnings(pattern, tie, index)),
+  ];
 }
 
 function orderWarnings({ sizes, sizeBy }: PatternDocument): Fault[] {
   return sizes.flatMap((size, index) => {
     const before = sizes[index - 1];
     if (before === undefined || (own(size.body, sizeBy) ?? 0) >= (own(before.body, sizeBy) ?? 0)) return [];
-    return [{ path: formatPath(["sizes", index]), says: `${size.label} has a smaller body than ${before.label} before it.` }];
+    return [
+      { path: formatPath(["sizes", index]), says: `${size.label} has a smaller body than ${before.label} before it.` },
+    ];
   });
 }
 
@@ -27,7 +33,10 @@ function countWarnings(pattern: PatternDocument, count: Count): Fault[] {
     if (value === undefined) return [];
     const before = pattern.sizes[index - 1];
     const smaller = before === undefined ? undefined : gradedCount(pattern, count.id, before);
-    return brokenRules(count, value, smaller).map((says) => ({ path: formatPath(["grading", count.id, size.id]), says }));
+    return brokenRules(count, value, smaller).map((says) => ({
+      path: formatPath(["grading", count.id, size.id]),
+      says,
+    }));
   });
 }
 
@@ -52,7 +61,9 @@ function tieWarnings(pattern: PatternDocument, tie: Tie, index: number): Fault[]
     const sum = parts.reduce((total, { times, value = 0 }) => total + times * value, 0);
     const left = (tie.per ?? 1) * count;
     if (Math.abs(left - sum) <= (tie.within ?? 0)) return [];
-    return [{ path: formatPath(["ties", index]), says: `in ${size.label}, ${left} and ${sum} must add up and do not.` }];
+    return [
+      { path: formatPath(["ties", index]), says: `in ${size.label}, ${left} and ${sum} must add up and do not.` },
+    ];
   });
 }
 

@@ -9,8 +9,7 @@ import { patternSchema, type PatternDocument } from "./pattern-document";
 import { schemaFaults } from "./schema-faults";
 
 export type Parsed<Document> =
-  | { readonly ok: true; readonly document: Document }
-  | { readonly ok: false; readonly faults: readonly Fault[] };
+  { readonly ok: true; readonly document: Document } | { readonly ok: false; readonly faults: readonly Fault[] };
 
 /** Deeper than any document of ours goes: what is nested further is refused before it is walked by anything recursive. */
 const DEEPEST = 40;

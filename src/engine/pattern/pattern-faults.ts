@@ -26,8 +26,12 @@ export function patternFaults(pattern: PatternDocument, above: readonly PathPart
   const known = knownIds(check, pattern, above);
   checkSizes(check, pattern, above);
   checkCounts(check, pattern, known, above);
-  (pattern.lengths ?? []).forEach(({ cm }, index) => check.everySize([...above, "lengths", index, "cm"], cm, known.sizes));
-  pattern.allowances.forEach(({ cm }, index) => check.everySize([...above, "allowances", index, "cm"], cm, known.sizes));
+  (pattern.lengths ?? []).forEach(({ cm }, index) =>
+    check.everySize([...above, "lengths", index, "cm"], cm, known.sizes),
+  );
+  pattern.allowances.forEach(({ cm }, index) =>
+    check.everySize([...above, "allowances", index, "cm"], cm, known.sizes),
+  );
   pattern.pieces.forEach((piece, index) => checkPiece(check, piece, known, [...above, "pieces", index]));
   pattern.measurements.forEach((measurement, index) =>
     checkMeasurement(check, { measurement, pattern, known, path: [...above, "measurements", index] }),
@@ -59,7 +63,12 @@ function checkSizes(check: ReferenceChecker, pattern: PatternDocument, above: re
   });
 }
 
-function checkCounts(check: ReferenceChecker, pattern: PatternDocument, known: Known, above: readonly PathPart[]): void {
+function checkCounts(
+  check: ReferenceChecker,
+  pattern: PatternDocument,
+  known: Known,
+  above: readonly PathPart[],
+): void {
   pattern.counts.forEach((count, index) => {
     const path = [...above, "counts", index];
     check.exists([...path, "fabric"], count.fabric, known.fabrics, "fabric");
@@ -91,7 +100,8 @@ function checkDirected(
 ): void {
   const count = known.countById.get(id);
   if (count === undefined) check.add(path, `there is no count “${id}”.`);
-  else if (count.direction !== direction) check.add(path, `“${id}” counts ${count.direction}; here ${direction} are needed.`);
+  else if (count.direction !== direction)
+    check.add(path, `“${id}” counts ${count.direction}; here ${direction} are needed.`);
 }
 
 function checkMeasurement(
@@ -119,7 +129,12 @@ function checkFlatTerm(check: ReferenceChecker, term: FlatTerm, known: Known, pa
 
 function checkTarget(
   check: ReferenceChecker,
-  { measurement, pattern, known, path }: { measurement: Measurement; pattern: PatternDocument; known: Known; path: readonly PathPart[] },
+  {
+    measurement,
+    pattern,
+    known,
+    path,
+  }: { measurement: Measurement; pattern: PatternDocument; known: Known; path: readonly PathPart[] },
 ): void {
   const target = measurement.target;
   if (target === undefined) return;
@@ -132,7 +147,12 @@ function checkTarget(
   }
 }
 
-function checkGrading(check: ReferenceChecker, pattern: PatternDocument, known: Known, above: readonly PathPart[]): void {
+function checkGrading(
+  check: ReferenceChecker,
+  pattern: PatternDocument,
+  known: Known,
+  above: readonly PathPart[],
+): void {
   for (const [count, values] of Object.entries(pattern.grading ?? {})) {
     const path = [...above, "grading", count];
     check.exists(path, count, known.counts, "count");

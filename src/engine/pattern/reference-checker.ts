@@ -25,12 +25,21 @@ export class ReferenceChecker {
   }
 
   /** Every key of the record must be one of `known`. */
-  keysExist(path: readonly PathPart[], record: Readonly<Record<string, unknown>>, known: ReadonlySet<string>, what: string): void {
+  keysExist(
+    path: readonly PathPart[],
+    record: Readonly<Record<string, unknown>>,
+    known: ReadonlySet<string>,
+    what: string,
+  ): void {
     for (const id of Object.keys(record)) this.exists([...path, id], id, known, what);
   }
 
   /** A record by size must name every size and nothing else; a plain number stands for all sizes. */
-  everySize(path: readonly PathPart[], value: number | Readonly<Record<string, unknown>>, sizes: ReadonlySet<string>): void {
+  everySize(
+    path: readonly PathPart[],
+    value: number | Readonly<Record<string, unknown>>,
+    sizes: ReadonlySet<string>,
+  ): void {
     if (typeof value === "number") return;
     this.keysExist(path, value, sizes, "size");
     for (const size of sizes) {

@@ -35,13 +35,23 @@ export interface Prediction {
  * @throws {RangeError} for an unknown size or a count without a value, which the documents' checks rule out.
  * @see design 4.1; JCGM 100:2008, 5.1.2 for the uncertainty.
  */
-export function predict({ pattern, size, tester }: { pattern: PatternDocument; size: string; tester?: Tester }): Prediction {
+export function predict({
+  pattern,
+  size,
+  tester,
+}: {
+  pattern: PatternDocument;
+  size: string;
+  tester?: Tester;
+}): Prediction {
   const index = indexPattern(pattern);
   const found = pattern.sizes.find(({ id }) => id === size);
   if (found === undefined) throw new RangeError(`unknown size ${size}`);
   const working = tester ? workedAtStatedGauge(index, tester) : patternWorking(index, size);
   return {
-    measurements: pattern.measurements.map((measurement) => predictMeasurement(index, { measurement, size: found, tester })),
+    measurements: pattern.measurements.map((measurement) =>
+      predictMeasurement(index, { measurement, size: found, tester }),
+    ),
     stitches: pattern.pieces.map((piece) => ({ piece: piece.id, stitches: stitchesOfPiece(piece, working) })),
   };
 }

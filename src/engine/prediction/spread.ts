@@ -39,14 +39,21 @@ export function gaugeUncertaintyCm(split: Split, tester: Tester): number {
  */
 export function readingSpreadCm(
   split: Split,
-  { measurement, standardUncertaintyCm, tester }: { measurement: Measurement; standardUncertaintyCm: number; tester?: Tester },
+  {
+    measurement,
+    standardUncertaintyCm,
+    tester,
+  }: { measurement: Measurement; standardUncertaintyCm: number; tester?: Tester },
 ): number {
   const { acrossCm, alongCm } = gaugeParts(split);
   return combinedUncertainty([
     { derivative: 1, standardUncertainty: standardUncertaintyCm },
     { derivative: acrossCm, standardUncertainty: DRIFT },
     { derivative: alongCm, standardUncertainty: DRIFT },
-    { derivative: isDoubled(measurement, tester) ? 2 : 1, standardUncertainty: rectangularUncertainty(GARMENT_TAPE_HALF_WIDTH_CM) },
+    {
+      derivative: isDoubled(measurement, tester) ? 2 : 1,
+      standardUncertainty: rectangularUncertainty(GARMENT_TAPE_HALF_WIDTH_CM),
+    },
   ]);
 }
 

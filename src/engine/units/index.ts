@@ -4,3 +4,4 @@ export { parseNumber, type ParsedNumber } from "./parse-number";
 export { FOUR_INCHES_CM, GAUGE_WIDTH_CM, gaugeOver, lengthOfCount } from "./gauge";
 export { readingStep } from "./reading-step";
 export { combinedUncertainty, rectangularUncertainty } from "./uncertainty";
+export { roundToSum } from "./round-to-sum";

@@ -1,6 +1,5 @@
 export type ParsedNumber =
-  | { readonly ok: true; readonly value: number }
-  | { readonly ok: false; readonly says: string };
+  { readonly ok: true; readonly value: number } | { readonly ok: false; readonly says: string };
 
 const DECIMAL = /^[+-]?(?:\d+(?:\.\d*)?|\.\d+)$/;
 const MIXED = /^([+-]?)(?:(\d+)[ -]+)?(\d+)\/(\d+)$/;

@@ -1,0 +1,18 @@
+/**
+ * Rounds numbers to a step so that the rounded ones still add up to the rounded total (largest remainder method).
+ *
+ * @param parts numbers of any sign, any unit.
+ * @param step step to round to, same unit, above 0.
+ * @returns multiples of the step, in the order of `parts`; each less than one step from its number.
+ */
+export function roundToSum(parts: readonly number[], step: number): number[] {
+  const scaled = parts.map((part) => part / step);
+  const floors = scaled.map(Math.floor);
+  const total = Math.round(scaled.reduce((sum, part) => sum + part, 0));
+  const missing = total - floors.reduce((sum, part) => sum + part, 0);
+  const byRemainder = scaled
+    .map((part, at) => ({ at, remainder: part - Math.floor(part) }))
+    .toSorted((left, right) => right.remainder - left.remainder || left.at - right.at);
+  const raised = new Set(byRemainder.slice(0, Math.max(0, missing)).map(({ at }) => at));
+  return floors.map((floor, at) => (floor + (raised.has(at) ? 1 : 0)) * step);
+}

@@ -1,0 +1,61 @@
+import type { InputHTMLAttributes, ReactNode, SelectHTMLAttributes, TextareaHTMLAttributes } from "react";
+
+interface FieldProps {
+  readonly id: string;
+  readonly label: string;
+  readonly hint?: ReactNode;
+  readonly errors?: readonly string[];
+  readonly children: ReactNode;
+}
+
+export const CONTROL =
+  "w-full rounded-md border border-line-strong bg-white px-3 py-2 text-base text-ink placeholder:text-soft/70 aria-invalid:border-2 aria-invalid:border-thread";
+
+/** A labelled control with its hint and its errors; the control takes `describedBy(id)`. */
+export function Field({ id, label, hint, errors, children }: FieldProps) {
+  return (
+    <div className="mb-5">
+      <label htmlFor={id} className="mb-1 block font-semibold">
+        {label}
+      </label>
+      {hint ? (
+        <div id={`${id}-hint`} className="mb-1.5 text-sm text-soft">
+          {hint}
+        </div>
+      ) : null}
+      {children}
+      <FieldErrors id={id} errors={errors} />
+    </div>
+  );
+}
+
+/** Sentences beside a control, announced when they appear. */
+export function FieldErrors({ id, errors }: { readonly id: string; readonly errors?: readonly string[] }) {
+  return (
+    <div id={`${id}-error`} aria-live="polite">
+      {errors?.map((error) => (
+        <p key={error} className="mt-1.5 flex gap-2 text-sm font-semibold text-thread">
+          <span aria-hidden="true">▲</span>
+          {error}
+        </p>
+      ))}
+    </div>
+  );
+}
+
+/** Value for `aria-describedby` of a control inside a `Field`. */
+export function describedBy(id: string): string {
+  return `${id}-hint ${id}-error`;
+}
+
+export function TextInput({ className = "", ...rest }: InputHTMLAttributes<HTMLInputElement>) {
+  return <input className={`${CONTROL} min-h-11 ${className}`} {...rest} />;
+}
+
+export function TextArea({ className = "", ...rest }: TextareaHTMLAttributes<HTMLTextAreaElement>) {
+  return <textarea className={`${CONTROL} ${className}`} {...rest} />;
+}
+
+export function Select({ className = "", ...rest }: SelectHTMLAttributes<HTMLSelectElement>) {
+  return <select className={`${CONTROL} min-h-11 ${className}`} {...rest} />;
+}

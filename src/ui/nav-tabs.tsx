@@ -1,0 +1,28 @@
+import Link from "next/link";
+
+export interface NavTab {
+  readonly href: string;
+  readonly label: string;
+  readonly current: boolean;
+}
+
+/** Links between the pages of one thing. */
+export function NavTabs({ label, tabs }: { readonly label: string; readonly tabs: readonly NavTab[] }) {
+  return (
+    <nav aria-label={label} className="mb-8 overflow-x-auto border-b border-line">
+      <ul className="flex gap-1">
+        {tabs.map(({ href, label: text, current }) => (
+          <li key={href}>
+            <Link
+              href={href}
+              aria-current={current ? "page" : undefined}
+              className="block whitespace-nowrap border-b-3 border-transparent px-3 py-2.5 text-soft hover:text-ink aria-[current=page]:border-thread aria-[current=page]:font-semibold aria-[current=page]:text-ink"
+            >
+              {text}
+            </Link>
+          </li>
+        ))}
+      </ul>
+    </nav>
+  );
+}
