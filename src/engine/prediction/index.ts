@@ -7,3 +7,4 @@ export { statedGauge, swatchGauge, type Gauge } from "./gauge";
 export { swatchUncertainty, type GaugeUncertainty } from "./swatch-uncertainty";
 export { stitchesOfPiece } from "./stitches";
 export { targetCm } from "./target";
+export { parsePredictInput, type PredictInput } from "./predict-input";

@@ -1,0 +1,45 @@
+import { readFileSync } from "node:fs";
+import { readJson, type Fault } from "@/engine/pattern";
+import type { Verb } from "./verb";
+import { gapsVerb } from "./verbs/gaps";
+import { predictVerb } from "./verbs/predict";
+
+const VERBS: readonly Verb[] = [predictVerb, gapsVerb];
+const BAD_INPUT = 2;
+
+main(process.argv.slice(2));
+
+/** `engine VERB FILE`, a file of `-` being standard input: prints JSON, or a line a fault and leaves with 2. */
+function main([name, file]: readonly string[]): void {
+  const verb = VERBS.find((candidate) => candidate.name === name);
+  if (verb === undefined) return refuse([{ path: "$", says: usage(name) }]);
+  if (file === undefined)
+    return refuse([{ path: "$", says: `name the file that ${verb.name} reads, or - for standard input.` }]);
+  const text = readText(file);
+  if (!text.ok) return refuse(text.faults);
+  const json = readJson(text.value);
+  if (!json.ok) return refuse(json.faults);
+  const result = verb.run(json.value);
+  if (!result.ok) return refuse(result.faults);
+  process.stdout.write(`${JSON.stringify(result.output)}\n`);
+}
+
+function usage(name: string | undefined): string {
+  const verbs = VERBS.map((verb) => `  ${verb.name} FILE: ${verb.says}`).join("\n");
+  const fault = name === undefined ? "name a verb." : `there is no verb “${name}”.`;
+  return `${fault} The verbs are:\n${verbs}`;
+}
+
+function readText(file: string): { ok: true; value: string } | { ok: false; faults: readonly Fault[] } {
+  try {
+    return { ok: true, value: readFileSync(file === "-" ? 0 : file, "utf8") };
+  } catch (error) {
+    const reason = error instanceof Error && "code" in error ? String(error.code) : "unknown";
+    return { ok: false, faults: [{ path: "$", says: `${file} cannot be read (${reason}).` }] };
+  }
+}
+
+function refuse(faults: readonly Fault[]): void {
+  for (const { path, says } of faults) process.stderr.write(`${path}: ${says}\n`);
+  process.exitCode = BAD_INPUT;
+}

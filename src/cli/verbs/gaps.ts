@@ -1,0 +1,12 @@
+import { gaps } from "@/engine/gaps";
+import { parseCall } from "@/engine/pattern";
+import type { Verb } from "../verb";
+
+export const gapsVerb: Verb = {
+  name: "gaps",
+  says: "takes a call; prints which sizes came out otherwise than promised",
+  run: (value) => {
+    const parsed = parseCall(value);
+    return parsed.ok ? { ok: true, output: gaps(parsed.document) } : parsed;
+  },
+};

@@ -1,0 +1,2 @@
+export { normalChance, normalQuantile } from "./normal";
+export { studentTChance, studentTQuantile } from "./student-t";

@@ -1,0 +1,115 @@
+export type Verdict = "holds" | "off" | "leaning" | "unsettled";
+
+/** One measurement in one size; all but `reports` null where nothing can be said. */
+export interface Cell {
+  readonly size: string;
+  readonly measurement: string;
+  /** Testers with a counted reading. */
+  readonly reports: number;
+  readonly gapCm: number | null;
+  readonly standardErrorCm: number | null;
+  /** Bounds of the 90 % interval. */
+  readonly lowCm: number | null;
+  readonly highCm: number | null;
+  readonly chanceOff: number | null;
+  readonly verdict: Verdict | null;
+  readonly testersToSettle: number | null;
+}
+
+export type CauseKind = "allowance" | "settle" | "stretch" | "count" | "offset" | "step" | "from";
+
+/** One input of the pattern: which, and where it is one size's or one direction's. */
+export interface CauseInput {
+  readonly kind: CauseKind;
+  readonly id: string;
+  readonly fabric?: string;
+  readonly direction?: "stitches" | "rows";
+  readonly size?: string;
+}
+
+export interface Cause extends CauseInput {
+  readonly estimate: number;
+  readonly standardError: number;
+  readonly unit: "cm" | "factor" | "stitches" | "rows";
+  /** Share of Σ(gap ÷ tolerance)² over reported cells. */
+  readonly explains: number;
+  readonly evidence: number;
+  readonly rivals: readonly (CauseInput & { readonly evidence: number; readonly tied: boolean })[];
+}
+
+export interface GaugeFinding {
+  readonly fabric: string;
+  readonly direction: "stitches" | "rows";
+  /** Gauges over 10 cm. */
+  readonly stated: number;
+  readonly robustMean: number | null;
+  readonly robustSd: number | null;
+  readonly testers: number;
+  readonly verdict: "as stated" | "tighter" | "looser" | "unsettled";
+}
+
+export interface TesterFinding {
+  readonly tester: string;
+  readonly driftAcross: number | null;
+  readonly driftAlong: number | null;
+  readonly measurements: readonly {
+    readonly measurement: string;
+    readonly h: number | null;
+    readonly k: number | null;
+  }[];
+}
+
+export type Slip =
+  | "inches-as-cm"
+  | "cm-as-inches"
+  | "half-girth"
+  | "twice-girth"
+  | "decimal"
+  | "swapped-letters"
+  | "stitches-for-rows"
+  | "ounces-as-grams"
+  | "neighbour-size"
+  | "ridges-as-rows";
+
+export interface Suspect {
+  readonly tester: string;
+  readonly what: "reading" | "swatch" | "yarn";
+  readonly id: string;
+  readonly value: number;
+  readonly slip: Slip | null;
+  readonly wouldBe: number | null;
+  readonly setAside: boolean;
+}
+
+/** From target to reading: design + workedStep + gaugeStep + gap = reading, cm. */
+export interface Step {
+  readonly tester: string;
+  readonly measurement: string;
+  readonly targetCm: number | null;
+  readonly designCm: number;
+  readonly workedStepCm: number;
+  readonly gaugeStepCm: number;
+  readonly gapCm: number;
+  readonly readingCm: number;
+}
+
+export interface Variances {
+  readonly offset: number | null;
+  readonly step: number | null;
+  readonly cell: number | null;
+  readonly driftAcross: number | null;
+  readonly driftAlong: number | null;
+  readonly residual: number | null;
+}
+
+/** What `gaps` prints; its lists run through sizes, in each through measurements, in the pattern's order. */
+export interface GapsOutput {
+  readonly cells: readonly Cell[];
+  readonly causes: readonly Cause[];
+  readonly gauge: readonly GaugeFinding[];
+  readonly testers: readonly TesterFinding[];
+  readonly suspects: readonly Suspect[];
+  readonly steps: readonly Step[];
+  readonly variances: Variances;
+  readonly status: "converged" | "stopped";
+}
