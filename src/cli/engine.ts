@@ -25,9 +25,9 @@ function main([name, file]: readonly string[]): void {
 }
 
 function usage(name: string | undefined): string {
-  const verbs = VERBS.map((verb) => `  ${verb.name} FILE: ${verb.says}`).join("\n");
-  const fault = name === undefined ? "name a verb." : `there is no verb “${name}”.`;
-  return `${fault} The verbs are:\n${verbs}`;
+  const verbs = VERBS.map((verb) => `${verb.name} (${verb.says})`).join("; ");
+  const fault = name === undefined ? "name a verb and a file." : `there is no verb “${name}”.`;
+  return `${fault} The verbs are: ${verbs}.`;
 }
 
 function readText(file: string): { ok: true; value: string } | { ok: false; faults: readonly Fault[] } {
@@ -40,6 +40,6 @@ function readText(file: string): { ok: true; value: string } | { ok: false; faul
 }
 
 function refuse(faults: readonly Fault[]): void {
-  for (const { path, says } of faults) process.stderr.write(`${path}: ${says}\n`);
+  for (const { path, says } of faults) process.stderr.write(`${path}: ${says.replace(/\s+/g, " ")}\n`);
   process.exitCode = BAD_INPUT;
 }

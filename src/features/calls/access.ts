@@ -1,0 +1,46 @@
+import "server-only";
+import { cache } from "react";
+import { z } from "zod";
+import {
+  patternAccess,
+  patternEditScope,
+  patternScope,
+  type PatternAccess,
+  type Role,
+} from "@/features/patterns/access";
+import type { Prisma } from "@/generated/prisma/client";
+import { database } from "@/server/database";
+import { AppError } from "@/server/errors";
+import type { Proof } from "@/server/proof";
+import type { Viewer } from "@/server/viewer";
+
+/** That a person has a part in a call, by her part in its pattern. */
+export interface CallAccess extends Proof<"call"> {
+  readonly callId: string;
+  readonly pattern: PatternAccess;
+}
+
+/**
+ * Proves that the viewer has a part in a call's pattern.
+ *
+ * @throws {AppError} "not-found" where the call is absent or none of the viewer's; "not-allowed" where she may only look.
+ */
+export const callAccess = cache(async (viewer: Viewer, callId: string, least: Role): Promise<CallAccess> => {
+  if (!z.uuid().safeParse(callId).success) throw new AppError("not-found");
+  const call = await database().call.findFirst({
+    where: { id: callId, pattern: { memberships: { some: { accountId: viewer.accountId } } } },
+    select: { patternId: true },
+  });
+  if (call === null) throw new AppError("not-found");
+  return { callId, pattern: await patternAccess(viewer, call.patternId, least) } as CallAccess;
+});
+
+/** Where clause of the call that was proved, for reading. */
+export function callScope({ callId, pattern }: CallAccess): Prisma.CallWhereUniqueInput {
+  return { id: callId, pattern: patternScope(pattern) };
+}
+
+/** Where clause of the call that was proved, for writing into it while it is open. */
+export function openCallEditScope({ callId, pattern }: CallAccess): Prisma.CallWhereUniqueInput {
+  return { id: callId, status: "open", pattern: patternEditScope(pattern) };
+}

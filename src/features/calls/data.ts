@@ -1,0 +1,90 @@
+import "server-only";
+import { CALL_FORMAT, parseCall, type CallDocument } from "@/engine/pattern";
+import { putTogether, storedReportSchema } from "@/features/reports/schema";
+import { latestRevision } from "@/features/patterns/data";
+import { database } from "@/server/database";
+import { AppError } from "@/server/errors";
+import { callScope, type CallAccess } from "./access";
+
+export interface CallSummary {
+  readonly callId: string;
+  readonly patternId: string;
+  readonly title: string;
+  readonly status: "open" | "closed";
+  readonly testers: number;
+}
+
+export interface CallTester {
+  readonly code: string;
+  /** Null where she gave none, or where it was deleted. */
+  readonly name: string | null;
+}
+
+/** What the call is called, and how many testers it has. */
+export async function callSummary(access: CallAccess): Promise<CallSummary> {
+  const row = await database().call.findUnique({
+    where: callScope(access),
+    select: { id: true, patternId: true, title: true, status: true, _count: { select: { testers: true } } },
+  });
+  if (row === null) throw new AppError("not-found");
+  return {
+    callId: row.id,
+    patternId: row.patternId,
+    title: row.title,
+    status: row.status,
+    testers: row._count.testers,
+  };
+}
+
+/** The call's testers in its own order. */
+export async function callTesters(access: CallAccess): Promise<CallTester[]> {
+  const rows = await database().tester.findMany({
+    where: { call: callScope(access) },
+    orderBy: { position: "asc" },
+    select: { code: true, contact: { select: { name: true } } },
+  });
+  return rows.map(({ code, contact }) => ({ code, name: contact?.name ?? null }));
+}
+
+/** The call as a document: the newest revision, and every tester's newest report with the decisions on it. */
+export async function callDocument(access: CallAccess): Promise<CallDocument> {
+  const [{ document: pattern }, places, testers] = await Promise.all([
+    latestRevision(access.pattern),
+    database().place.findMany({ where: { call: callScope(access) } }),
+    reportedTesters(access),
+  ]);
+  const bySize = new Map(places.map(({ size, least, wanted }) => [size, { least, wanted }]));
+  const parsed = parseCall({
+    format: CALL_FORMAT,
+    pattern,
+    places: Object.fromEntries(pattern.sizes.map(({ id }) => [id, bySize.get(id) ?? { least: 0, wanted: 0 }])),
+    testers,
+  });
+  if (!parsed.ok) throw new Error(`a stored call is damaged: ${parsed.faults.map(({ path }) => path).join(", ")}`);
+  return parsed.document;
+}
+
+async function reportedTesters(access: CallAccess): Promise<unknown[]> {
+  const rows = await database().tester.findMany({
+    where: { call: callScope(access) },
+    orderBy: { position: "asc" },
+    select: {
+      code: true,
+      body: { select: { measurements: true } },
+      reports: {
+        orderBy: { version: "desc" },
+        take: 1,
+        select: { document: true, decisions: { select: { part: true, position: true, decision: true } } },
+      },
+    },
+  });
+  return rows.flatMap(({ code, body, reports: [report] }) => {
+    if (report === undefined) return [];
+    const decisions = report.decisions.map(({ decision, ...at }) => ({
+      ...at,
+      decision: decision === "keep" ? ("keep" as const) : ("set-aside" as const),
+    }));
+    const document = putTogether(storedReportSchema.parse(report.document), decisions);
+    return [{ id: code, ...(body ? { body: body.measurements } : {}), ...document }];
+  });
+}

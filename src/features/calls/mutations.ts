@@ -1,0 +1,20 @@
+import "server-only";
+import type { Places } from "@/engine/pattern";
+import { patternEditScope, type PatternAccess } from "@/features/patterns/access";
+import { database } from "@/server/database";
+
+/** A new call of a pattern, open, with its places by size. */
+export async function createCall(
+  access: PatternAccess,
+  { title, places }: { title: string; places: Places },
+): Promise<{ callId: string }> {
+  const rows = Object.entries(places).map(([size, { least, wanted }]) => ({ size, least, wanted }));
+  const pattern = await database().pattern.update({
+    where: patternEditScope(access),
+    data: { calls: { create: { title, places: { create: rows } } } },
+    select: { calls: { orderBy: { createdAt: "desc" }, take: 1, select: { id: true } } },
+  });
+  const [call] = pattern.calls;
+  if (call === undefined) throw new Error("a call was made and is not there");
+  return { callId: call.id };
+}

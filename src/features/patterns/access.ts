@@ -1,0 +1,51 @@
+import "server-only";
+import { cache } from "react";
+import { z } from "zod";
+import type { Prisma } from "@/generated/prisma/client";
+import { database } from "@/server/database";
+import { AppError } from "@/server/errors";
+import type { Proof } from "@/server/proof";
+import type { Viewer } from "@/server/viewer";
+
+export type Role = "owner" | "editor" | "viewer";
+
+/** That a person has a part in a pattern, and which. */
+export interface PatternAccess extends Proof<"pattern"> {
+  readonly patternId: string;
+  readonly accountId: string;
+  readonly role: Role;
+}
+
+const RANK: Readonly<Record<Role, number>> = { viewer: 0, editor: 1, owner: 2 };
+const EDITING_ROLES: Role[] = ["editor", "owner"];
+
+/**
+ * Proves that the viewer has a part in a pattern.
+ *
+ * @param least the least role that will do.
+ * @throws {AppError} "not-found" where the pattern is absent or none of the viewer's; "not-allowed" where she may only look.
+ */
+export const patternAccess = cache(async (viewer: Viewer, patternId: string, least: Role): Promise<PatternAccess> => {
+  if (!z.uuid().safeParse(patternId).success) throw new AppError("not-found");
+  const membership = await database().membership.findUnique({
+    where: { patternId_accountId: { patternId, accountId: viewer.accountId } },
+  });
+  if (membership === null) throw new AppError("not-found");
+  if (!reaches(membership.role, least)) throw new AppError("not-allowed");
+  return { patternId, accountId: viewer.accountId, role: membership.role } as PatternAccess;
+});
+
+/** True where a role is the least or above it. */
+export function reaches(role: Role, least: Role): boolean {
+  return RANK[role] >= RANK[least];
+}
+
+/** Where clause of the pattern that was proved, for reading. */
+export function patternScope({ patternId, accountId }: PatternAccess): Prisma.PatternWhereUniqueInput {
+  return { id: patternId, memberships: { some: { accountId } } };
+}
+
+/** Where clause of the pattern that was proved, for writing: false for those who may only look. */
+export function patternEditScope({ patternId, accountId }: PatternAccess): Prisma.PatternWhereUniqueInput {
+  return { id: patternId, memberships: { some: { accountId, role: { in: EDITING_ROLES } } } };
+}

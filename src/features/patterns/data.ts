@@ -1,0 +1,157 @@
+import "server-only";
+import type { PatternDocument } from "@/engine/pattern";
+import { database } from "@/server/database";
+import { AppError } from "@/server/errors";
+import type { Viewer } from "@/server/viewer";
+import { patternScope, type PatternAccess, type Role } from "./access";
+import { typedSchema, type Typed } from "./schema";
+import { storedPattern } from "./stored-pattern";
+
+export interface Revision {
+  readonly revisionId: string;
+  readonly number: number;
+  readonly document: PatternDocument;
+  readonly reason: string;
+  readonly createdAt: Date;
+  readonly createdBy: string | null;
+}
+
+export interface PatternSummary {
+  readonly patternId: string;
+  readonly name: string;
+  readonly craft: PatternDocument["craft"];
+  readonly sizes: readonly string[];
+  readonly revisionNumber: number;
+  readonly changedAt: Date;
+  readonly invented: boolean;
+  readonly role: Role;
+  readonly calls: readonly { readonly callId: string; readonly title: string; readonly testers: number }[];
+}
+
+export interface Draft {
+  readonly typed: Typed;
+  readonly version: number;
+  readonly baseNumber: number;
+  readonly updatedAt: Date;
+  readonly updatedBy: string | null;
+}
+
+const revisionSelect = {
+  id: true,
+  number: true,
+  document: true,
+  reason: true,
+  createdAt: true,
+  createdBy: { select: { name: true } },
+} as const;
+
+interface RevisionRow {
+  readonly id: string;
+  readonly number: number;
+  readonly document: unknown;
+  readonly reason: string;
+  readonly createdAt: Date;
+  readonly createdBy: { readonly name: string } | null;
+}
+
+function toRevision({ id, document, createdBy, ...row }: RevisionRow): Revision {
+  return { ...row, revisionId: id, document: storedPattern(document), createdBy: createdBy?.name ?? null };
+}
+
+/** The viewer's patterns, the last changed first. */
+export async function listPatterns(viewer: Viewer): Promise<PatternSummary[]> {
+  const rows = await database().pattern.findMany({
+    where: { memberships: { some: { accountId: viewer.accountId } } },
+    select: {
+      id: true,
+      invented: true,
+      memberships: { where: { accountId: viewer.accountId }, select: { role: true } },
+      revisions: { orderBy: { number: "desc" }, take: 1, select: revisionSelect },
+      calls: {
+        orderBy: { createdAt: "desc" },
+        select: { id: true, title: true, _count: { select: { testers: true } } },
+      },
+    },
+  });
+  const summaries = rows.flatMap(({ id, invented, memberships, revisions, calls }) => {
+    const [latest] = revisions.map(toRevision);
+    const role = memberships[0]?.role;
+    if (latest === undefined || role === undefined) return [];
+    const { name, craft, sizes } = latest.document;
+    return [
+      {
+        patternId: id,
+        name,
+        craft,
+        sizes: sizes.map(({ label }) => label),
+        revisionNumber: latest.number,
+        changedAt: latest.createdAt,
+        invented,
+        role,
+        calls: calls.map((call) => ({ callId: call.id, title: call.title, testers: call._count.testers })),
+      },
+    ];
+  });
+  return summaries.toSorted((left, right) => right.changedAt.getTime() - left.changedAt.getTime());
+}
+
+/** The newest revision. */
+export async function latestRevision(access: PatternAccess): Promise<Revision> {
+  const row = await database().revision.findFirst({
+    where: { pattern: patternScope(access) },
+    orderBy: { number: "desc" },
+    select: revisionSelect,
+  });
+  if (row === null) throw new AppError("not-found");
+  return toRevision(row);
+}
+
+/** One revision by its number. */
+export async function revisionByNumber(access: PatternAccess, number: number): Promise<Revision> {
+  const row = await database().revision.findFirst({
+    where: { number, pattern: patternScope(access) },
+    select: revisionSelect,
+  });
+  if (row === null) throw new AppError("not-found");
+  return toRevision(row);
+}
+
+/** All revisions, the newest first. */
+export async function listRevisions(access: PatternAccess): Promise<Revision[]> {
+  const rows = await database().revision.findMany({
+    where: { pattern: patternScope(access) },
+    orderBy: { number: "desc" },
+    select: revisionSelect,
+  });
+  return rows.map(toRevision);
+}
+
+/** True where the pattern is made up for the demo. */
+export async function isInvented(access: PatternAccess): Promise<boolean> {
+  const row = await database().pattern.findUnique({ where: patternScope(access), select: { invented: true } });
+  return row?.invented ?? false;
+}
+
+/** Edits that are not a revision yet, null where there are none. */
+export async function draftOf(access: PatternAccess): Promise<Draft | null> {
+  const row = await database().draft.findFirst({
+    where: { pattern: patternScope(access) },
+    include: { base: { select: { number: true } }, updatedBy: { select: { name: true } } },
+  });
+  if (row === null) return null;
+  return {
+    typed: typedSchema.parse(row.typed),
+    version: row.version,
+    baseNumber: row.base.number,
+    updatedAt: row.updatedAt,
+    updatedBy: row.updatedBy?.name ?? null,
+  };
+}
+
+/** The viewer's own edits that came after somebody else's, null where there are none. */
+export async function lateSaveOf(access: PatternAccess): Promise<{ typed: Typed; createdAt: Date } | null> {
+  const row = await database().lateSave.findFirst({
+    where: { accountId: access.accountId, pattern: patternScope(access) },
+  });
+  return row === null ? null : { typed: typedSchema.parse(row.typed), createdAt: row.createdAt };
+}

@@ -1,0 +1,19 @@
+import { z } from "zod";
+
+const LONGEST_TYPED = 200;
+const MOST_TYPED = 6_000;
+
+/** Texts as typed, by the path of the document's number that they stand for: `grading.body-stitches.m` -> `78`. */
+export const typedSchema = z
+  .record(z.string().max(LONGEST_TYPED), z.string().max(LONGEST_TYPED))
+  .refine((typed) => Object.keys(typed).length <= MOST_TYPED, {
+    error: "These are more edits than a pattern has numbers.",
+  });
+
+export type Typed = Readonly<Record<string, string>>;
+
+export const reasonSchema = z
+  .string()
+  .trim()
+  .min(1, { error: "Say in a few words what you changed and why." })
+  .max(1_000, { error: "Keep the reason under 1,000 characters." });

@@ -1,0 +1,128 @@
+import "server-only";
+import { randomUUID } from "node:crypto";
+import type { PatternDocument, Tester } from "@/engine/pattern";
+import { openCallEditScope, type CallAccess } from "@/features/calls/access";
+import type { Prisma } from "@/generated/prisma/client";
+import { database } from "@/server/database";
+import { AppError } from "@/server/errors";
+import { completeReport } from "./complete-report";
+import { takeApart } from "./schema";
+
+export interface NewReport {
+  readonly tester: Tester;
+  readonly name?: string;
+  /** What was typed, by path in the tester's document. */
+  readonly typed: Readonly<Record<string, string>>;
+  /** Made once by whoever sends; the same key again stores nothing. */
+  readonly submissionKey: string;
+}
+
+interface NewReports {
+  readonly revision: { readonly revisionId: string; readonly document: PatternDocument };
+  readonly reports: readonly NewReport[];
+}
+
+/** Inserting thousands of reports takes longer than the five seconds a transaction has by default. */
+const TRANSACTION_MS = 120_000;
+const ROWS_AT_ONCE = 2_000;
+
+/**
+ * Adds testers to an open call, each with the first version of her report: all of them or, where anything fails, none.
+ *
+ * Reports whose submission key is stored already are passed over.
+ *
+ * @throws {AppError} "closed" where the call is closed or not the viewer's to edit.
+ */
+export async function addReports(access: CallAccess, { revision, reports }: NewReports): Promise<void> {
+  await database().$transaction(
+    async (transaction) => {
+      await lockOpenCall(transaction, access);
+      const fresh = await notStoredYet(transaction, reports);
+      const taken = await transaction.tester.findMany({
+        where: { call: openCallEditScope(access) },
+        select: { code: true, position: true },
+      });
+      const rows = reportRows(fresh, { callId: access.callId, revision, taken });
+      for (let at = 0; at < rows.length; at += ROWS_AT_ONCE)
+        await insert(transaction, rows.slice(at, at + ROWS_AT_ONCE));
+    },
+    { timeout: TRANSACTION_MS },
+  );
+}
+
+/** Holds the call's row, so that two senders take their turns and nobody closes it in between. */
+async function lockOpenCall(transaction: Prisma.TransactionClient, access: CallAccess): Promise<void> {
+  const { count } = await transaction.call.updateMany({ where: openCallEditScope(access), data: { status: "open" } });
+  if (count === 0) throw new AppError("closed");
+}
+
+async function notStoredYet(
+  transaction: Prisma.TransactionClient,
+  reports: readonly NewReport[],
+): Promise<NewReport[]> {
+  const stored = await transaction.report.findMany({
+    where: { submissionKey: { in: reports.map(({ submissionKey }) => submissionKey) } },
+    select: { submissionKey: true },
+  });
+  const keys = new Set(stored.map(({ submissionKey }) => submissionKey));
+  return reports.filter(({ submissionKey }) => !keys.has(submissionKey));
+}
+
+interface ReportRows {
+  readonly tester: Prisma.TesterCreateManyInput;
+  readonly contact?: Prisma.TesterContactCreateManyInput;
+  readonly body?: Prisma.TesterBodyCreateManyInput;
+  readonly report: Prisma.ReportCreateManyInput;
+  readonly decisions: readonly Prisma.DecisionCreateManyInput[];
+}
+
+function reportRows(
+  reports: readonly NewReport[],
+  {
+    callId,
+    revision,
+    taken,
+  }: { callId: string; revision: NewReports["revision"]; taken: readonly { code: string; position: number }[] },
+): ReportRows[] {
+  const codes = new Set(taken.map(({ code }) => code));
+  const first = taken.reduce((most, { position }) => Math.max(most, position), -1) + 1;
+  return reports.map(({ tester, name, typed, submissionKey }, at) => {
+    const code = freeCode(tester.id, codes);
+    codes.add(code);
+    const testerId = randomUUID();
+    const reportId = randomUUID();
+    const { report, decisions } = takeApart(completeReport(tester, revision.document));
+    return {
+      tester: { id: testerId, callId, code, position: first + at },
+      ...(name === undefined ? {} : { contact: { testerId, name } }),
+      ...(tester.body === undefined ? {} : { body: { testerId, measurements: tester.body } }),
+      report: {
+        id: reportId,
+        testerId,
+        version: 1,
+        revisionId: revision.revisionId,
+        document: report,
+        typed,
+        submissionKey,
+      },
+      decisions: decisions.map((decision) => ({ reportId, ...decision })),
+    };
+  });
+}
+
+/** Her own id, or the first of `id-2`, `id-3` … that the call has not given yet. */
+function freeCode(id: string, codes: ReadonlySet<string>): string {
+  if (!codes.has(id)) return id;
+  for (let number = 2; ; number += 1) {
+    const code = `${id.slice(0, 34)}-${number}`;
+    if (!codes.has(code)) return code;
+  }
+}
+
+async function insert(transaction: Prisma.TransactionClient, rows: readonly ReportRows[]): Promise<void> {
+  await transaction.tester.createMany({ data: rows.map(({ tester }) => tester) });
+  await transaction.testerContact.createMany({ data: rows.flatMap(({ contact }) => contact ?? []) });
+  await transaction.testerBody.createMany({ data: rows.flatMap(({ body }) => body ?? []) });
+  await transaction.report.createMany({ data: rows.map(({ report }) => report) });
+  await transaction.decision.createMany({ data: rows.flatMap(({ decisions }) => decisions) });
+}

@@ -1,0 +1,51 @@
+import { z } from "zod";
+import { testerSchema, type Decision, type Tester } from "@/engine/pattern";
+
+/** A report as it is stored: a document's tester without what stands in rows of its own. */
+export const storedReportSchema = testerSchema.omit({ id: true, body: true });
+
+export type StoredReport = z.infer<typeof storedReportSchema>;
+
+export type ReportPart = "swatches" | "readings" | "yarn";
+
+export interface ReportDecision {
+  readonly part: ReportPart;
+  readonly position: number;
+  readonly decision: Decision;
+}
+
+const PARTS: readonly ReportPart[] = ["swatches", "readings", "yarn"];
+
+/** A tester's document taken apart: her report, and the decisions of people on its items. */
+export function takeApart(tester: Tester): { report: StoredReport; decisions: ReportDecision[] } {
+  const decisions = PARTS.flatMap((part) =>
+    tester[part].flatMap(({ decision }, position) => (decision === undefined ? [] : [{ part, position, decision }])),
+  );
+  const { id: _id, body: _body, ...report } = tester;
+  const undecided = <Item extends { readonly decision?: Decision }>(items: readonly Item[]) =>
+    items.map(({ decision: _decision, ...item }) => item);
+  return {
+    report: storedReportSchema.parse({
+      ...report,
+      swatches: undecided(report.swatches),
+      readings: undecided(report.readings),
+      yarn: undecided(report.yarn),
+    }),
+    decisions,
+  };
+}
+
+/** The other way: the report with the decisions at their items. */
+export function putTogether(report: StoredReport, decisions: readonly ReportDecision[]): StoredReport {
+  const decided = <Item>(part: ReportPart, items: readonly Item[]) =>
+    items.map((item, at) => {
+      const found = decisions.find((decision) => decision.part === part && decision.position === at);
+      return found ? { ...item, decision: found.decision } : item;
+    });
+  return {
+    ...report,
+    swatches: decided("swatches", report.swatches),
+    readings: decided("readings", report.readings),
+    yarn: decided("yarn", report.yarn),
+  };
+}
