@@ -39,3 +39,4 @@ export { canonicalJson } from "./canonical-json";
 export { cmOfSize } from "./by-size";
 export { own } from "./own";
 export { idSchema, labelSchema, textSchema } from "./schema-parts";
+export { sizeScale } from "./size-scale";

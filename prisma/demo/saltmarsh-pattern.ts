@@ -1,0 +1,237 @@
+import { PATTERN_FORMAT, type PatternDocument } from "@/engine/pattern";
+
+/*
+ * An invented pattern: a tee worked in the round to the underarms, then back and front flat, with sleeves picked up at
+ * the armholes. Bodies, eases and tolerances are made up for the demonstration and stand for nobody.
+ */
+
+const STITCHES_PER_CM = 2.2;
+const ROWS_PER_CM = 3;
+const NECK_BAND_CM = 2;
+const SHOULDER_SEAM_CM = 0.5;
+const SLEEVE_SEAM_CM = 1;
+const HEM_RIB_CM = 5;
+const CUFF_RIB_CM = 3;
+
+const SIZES = [
+  { id: "xs", label: "XS", bust: 78, upperArm: 25, armhole: 18, length: 52, neck: 23 },
+  { id: "s", label: "S", bust: 86, upperArm: 27, armhole: 19, length: 53, neck: 23.5 },
+  { id: "m", label: "M", bust: 94, upperArm: 29, armhole: 20, length: 54.5, neck: 24 },
+  { id: "l", label: "L", bust: 102, upperArm: 31.5, armhole: 21, length: 56, neck: 25 },
+  { id: "xl", label: "XL", bust: 112, upperArm: 34.5, armhole: 22, length: 57.5, neck: 26 },
+  { id: "2x", label: "2X", bust: 122, upperArm: 38, armhole: 23.5, length: 59, neck: 26.5 },
+  { id: "3x", label: "3X", bust: 132, upperArm: 41.5, armhole: 25, length: 60.5, neck: 27 },
+  { id: "4x", label: "4X", bust: 142, upperArm: 45, armhole: 26.5, length: 61.5, neck: 27.5 },
+  { id: "5x", label: "5X", bust: 152, upperArm: 48, armhole: 28, length: 62.5, neck: 28 },
+].map((size) => ({ ...size, id: `size-${size.id}` }));
+
+type DemoSize = (typeof SIZES)[number];
+
+const BUST_EASE_CM = 10;
+const UPPER_ARM_EASE_CM = 7;
+const SLEEVE_CM = 22;
+const NECK_DEPTH_CM = 9;
+
+function bySize<Value>(value: (size: DemoSize) => Value): Record<string, Value> {
+  return Object.fromEntries(SIZES.map((size) => [size.id, value(size)]));
+}
+
+function nearestMultiple(value: number, of: number): number {
+  return Math.round(value / of) * of;
+}
+
+const body = (size: DemoSize) => nearestMultiple((size.bust + BUST_EASE_CM) * STITCHES_PER_CM, 4);
+const yoke = (size: DemoSize) => body(size) / 2;
+const neck = (size: DemoSize) => {
+  const wished = (size.neck + 2 * NECK_BAND_CM) * STITCHES_PER_CM;
+  return yoke(size) - 2 * Math.round((yoke(size) - wished) / 2);
+};
+const shoulder = (size: DemoSize) => (yoke(size) - neck(size)) / 2;
+const yokeRows = (size: DemoSize) => nearestMultiple((size.armhole + SHOULDER_SEAM_CM) * ROWS_PER_CM, 2);
+const bodyRows = (size: DemoSize) =>
+  Math.round((size.length + SHOULDER_SEAM_CM - HEM_RIB_CM) * ROWS_PER_CM) - yokeRows(size);
+const sleeveTop = (size: DemoSize) =>
+  nearestMultiple((size.upperArm + UPPER_ARM_EASE_CM + SLEEVE_SEAM_CM) * STITCHES_PER_CM, 2);
+const sleeveCuff = (size: DemoSize) => nearestMultiple(sleeveTop(size) * 0.85, 2);
+
+const tee = { fabric: "stocking", made: 1, yarn: "main" } as const;
+
+/** The demonstration's pattern as it is published, nine sizes. */
+export const saltmarshPattern: PatternDocument = {
+  format: PATTERN_FORMAT,
+  name: "Saltmarsh Tee (invented)",
+  craft: "knitting",
+  bodyMeasurements: [
+    { id: "bust", label: "Bust", how: "Around the fullest part, tape level, breathing normally." },
+    { id: "upper-arm", label: "Upper arm", how: "Around the fullest part of the arm, arm hanging." },
+  ],
+  fabrics: [
+    {
+      id: "stocking",
+      label: "Stocking stitch",
+      toolMm: 4,
+      gauge: { stitches: STITCHES_PER_CM * 10, rows: ROWS_PER_CM * 10 },
+      worked: "round",
+    },
+  ],
+  sizes: SIZES.map(({ id, label, bust, upperArm }) => ({ id, label, body: { bust, "upper-arm": upperArm } })),
+  sizeBy: "bust",
+  counts: [
+    { id: "body", label: "Body stitches", fabric: "stocking", direction: "stitches", repeat: { of: 4, plus: 0 } },
+    { id: "yoke", label: "Back or front stitches", fabric: "stocking", direction: "stitches" },
+    { id: "neck", label: "Neck stitches", fabric: "stocking", direction: "stitches" },
+    { id: "shoulder", label: "Shoulder stitches", fabric: "stocking", direction: "stitches" },
+    { id: "sleeve-top", label: "Sleeve stitches at the armhole", fabric: "stocking", direction: "stitches" },
+    { id: "sleeve-cuff", label: "Sleeve stitches at the cuff", fabric: "stocking", direction: "stitches" },
+    { id: "body-rows", label: "Body rounds above the rib", fabric: "stocking", direction: "rows", mayShrink: true },
+    { id: "yoke-rows", label: "Armhole rows", fabric: "stocking", direction: "rows" },
+    { id: "neck-rows", label: "Front neck rows", fabric: "stocking", direction: "rows" },
+    { id: "sleeve-rows", label: "Sleeve rows above the rib", fabric: "stocking", direction: "rows" },
+  ],
+  ties: [
+    { count: "body", equals: [{ times: 2, count: "yoke" }] },
+    {
+      count: "yoke",
+      equals: [
+        { times: 2, count: "shoulder" },
+        { times: 1, count: "neck" },
+      ],
+    },
+  ],
+  lengths: [
+    { id: "hem-rib", label: "Hem rib", cm: HEM_RIB_CM },
+    { id: "cuff-rib", label: "Cuff rib", cm: CUFF_RIB_CM },
+  ],
+  allowances: [
+    { id: "neck-band", label: "Neck band", cm: -NECK_BAND_CM },
+    { id: "shoulder-seam", label: "Shoulder seam", cm: -SHOULDER_SEAM_CM },
+    { id: "sleeve-seam", label: "Sleeve seam", cm: -SLEEVE_SEAM_CM },
+  ],
+  pieces: [
+    { id: "body", label: "Body", ...tee, start: "hem", sections: [{ from: "body", to: "body", rows: "body-rows" }] },
+    { id: "back", label: "Back", ...tee, start: "hem", sections: [{ from: "yoke", to: "yoke", rows: "yoke-rows" }] },
+    { id: "front", label: "Front", ...tee, start: "hem", sections: [{ from: "yoke", to: "yoke", rows: "yoke-rows" }] },
+    {
+      id: "sleeve",
+      label: "Sleeve",
+      ...tee,
+      made: 2,
+      start: "neck",
+      sections: [
+        { from: "sleeve-top", to: "sleeve-cuff", rows: "sleeve-rows", shaping: { stitches: 1, edges: "both" } },
+      ],
+    },
+  ],
+  measurements: [
+    {
+      id: "bust",
+      letter: "A",
+      label: "Bust",
+      how: "Lay the tee flat, measure from side to side 3 cm below the underarms, and double it.",
+      toleranceCm: 2,
+      girth: true,
+      terms: [{ times: 1, count: "body" }],
+      target: { body: "bust", easeCm: BUST_EASE_CM },
+    },
+    {
+      id: "hem-width",
+      letter: "B",
+      label: "Width above the hem rib",
+      how: "Lay the tee flat and measure from side to side just above the rib. Do not double it.",
+      toleranceCm: 1,
+      terms: [{ times: 0.5, count: "body" }],
+      target: { body: "bust", share: 0.5, easeCm: BUST_EASE_CM / 2 },
+    },
+    {
+      id: "length",
+      letter: "C",
+      label: "Length",
+      how: "From the top of the shoulder beside the neck straight down to the hem.",
+      toleranceCm: 1.5,
+      terms: [
+        { times: 1, length: "hem-rib" },
+        { times: 1, count: "body-rows" },
+        { times: 1, count: "yoke-rows" },
+        { times: 1, allowance: "shoulder-seam" },
+      ],
+      target: { cm: bySize((size) => size.length) },
+    },
+    {
+      id: "armhole",
+      letter: "D",
+      label: "Armhole depth",
+      how: "From the shoulder seam straight down to the underarm.",
+      toleranceCm: 1,
+      terms: [
+        { times: 1, count: "yoke-rows" },
+        { times: 1, allowance: "shoulder-seam" },
+      ],
+      target: { cm: bySize((size) => size.armhole) },
+    },
+    {
+      id: "upper-arm",
+      letter: "E",
+      label: "Upper arm",
+      how: "Lay the sleeve flat, measure across it at the armhole, and double it.",
+      toleranceCm: 1.5,
+      girth: true,
+      terms: [
+        { times: 1, count: "sleeve-top" },
+        { times: 1, allowance: "sleeve-seam" },
+      ],
+      target: { body: "upper-arm", easeCm: UPPER_ARM_EASE_CM },
+    },
+    {
+      id: "sleeve-length",
+      letter: "F",
+      label: "Sleeve length",
+      how: "From the armhole straight down the middle of the sleeve to the cuff's edge.",
+      toleranceCm: 1,
+      terms: [
+        { times: 1, count: "sleeve-rows" },
+        { times: 1, length: "cuff-rib" },
+      ],
+      target: { cm: bySize(() => SLEEVE_CM) },
+    },
+    {
+      id: "neck-width",
+      letter: "G",
+      label: "Neck width",
+      how: "Straight across the opening at the shoulders, inside the band.",
+      toleranceCm: 1,
+      terms: [
+        { times: 1, count: "neck" },
+        { times: 2, allowance: "neck-band" },
+      ],
+      target: { cm: bySize((size) => size.neck) },
+    },
+    {
+      id: "neck-depth",
+      letter: "H",
+      label: "Front neck depth",
+      how: "From the line between the shoulders down to the upper edge of the band at centre front.",
+      toleranceCm: 1,
+      terms: [
+        { times: 1, count: "neck-rows" },
+        { times: 1, allowance: "neck-band" },
+      ],
+      target: { cm: bySize(() => NECK_DEPTH_CM) },
+    },
+  ],
+  yarns: [
+    { id: "main", label: "Invented sport-weight wool", colour: "reed green", metresPerBall: 160, gramsPerBall: 50 },
+  ],
+  grading: {
+    body: bySize(body),
+    yoke: bySize(yoke),
+    neck: bySize(neck),
+    shoulder: bySize(shoulder),
+    "sleeve-top": bySize(sleeveTop),
+    "sleeve-cuff": bySize(sleeveCuff),
+    "body-rows": bySize(bodyRows),
+    "yoke-rows": bySize(yokeRows),
+    "neck-rows": bySize(() => Math.round((NECK_DEPTH_CM + NECK_BAND_CM) * ROWS_PER_CM)),
+    "sleeve-rows": bySize(() => Math.round((SLEEVE_CM - CUFF_RIB_CM) * ROWS_PER_CM)),
+  },
+  instructions: "This pattern is invented for the demonstration; there is nothing to make from it.",
+};

@@ -1,0 +1,1 @@
+export { adjustInput } from "./adjust-input";

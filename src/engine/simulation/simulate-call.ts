@@ -1,0 +1,44 @@
+import { CALL_FORMAT, type CallDocument, type PatternDocument, type Places, type Tester } from "../pattern";
+import { seededRandom } from "../seeded-random";
+import { simulateTester, type Habits, type PlantedSlip } from "./simulate-tester";
+
+export interface SimulationChoices {
+  /** The pattern as it is published: what testers follow and say they followed. */
+  readonly pattern: PatternDocument;
+  /** The same pattern with the numbers that garments really come out by. */
+  readonly real: PatternDocument;
+  /** The pattern's own error beside that, cm; none when left out. */
+  readonly cellErrorCm?: (size: string, measurement: string) => number;
+  /** How many testers of each size report. */
+  readonly testers: Readonly<Record<string, number>>;
+  readonly places: Places;
+  readonly habits: Habits;
+  readonly seed: number;
+}
+
+export interface SimulatedCall {
+  readonly call: CallDocument;
+  /** Readings that were spoilt on purpose. */
+  readonly slips: readonly PlantedSlip[];
+}
+
+/**
+ * A call whose testers, gauges, drifts and readings are drawn at random about a known truth.
+ *
+ * @param choices the published pattern, the real one, and the testers' habits; counts of testers by size id.
+ * @returns a call document with testers of the smallest size first, and what was planted in their readings.
+ * @see design 4.4 for the model that readings follow.
+ */
+export function simulateCall(choices: SimulationChoices): SimulatedCall {
+  const random = seededRandom(choices.seed);
+  const testers: Tester[] = [];
+  const slips: PlantedSlip[] = [];
+  for (const { id: size } of choices.pattern.sizes) {
+    for (let made = 0; made < (choices.testers[size] ?? 0); made += 1) {
+      const simulated = simulateTester({ ...choices, size, id: `tester-${testers.length + 1}` }, random);
+      testers.push(simulated.tester);
+      slips.push(...simulated.slips);
+    }
+  }
+  return { call: { format: CALL_FORMAT, pattern: choices.pattern, places: choices.places, testers }, slips };
+}

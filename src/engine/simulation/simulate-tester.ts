@@ -1,0 +1,130 @@
+import type { Measurement, PatternDocument, Reading, Swatch, Tester } from "../pattern";
+import {
+  gaugeParts,
+  indexPattern,
+  measure,
+  patternWorking,
+  statedGauge,
+  type Gauge,
+  type Working,
+} from "../prediction";
+import type { SeededRandom } from "../seeded-random";
+import { simulateYarn } from "./simulate-yarn";
+
+/** How the testers of a simulated call work and measure. Shares are chances from 0 to 1. */
+export interface Habits {
+  /** Relative sd of testers' gauges about the stated one. */
+  readonly gaugeSpread: number;
+  /** Relative sd of a garment's drift from its swatch, across and along. */
+  readonly driftSd: number;
+  /** Sd of a reading about the garment, in tolerances. */
+  readonly readingSd: number;
+  /** Readings are written to the nearest this, cm; as exact as they are where 0. */
+  readonly roundCm: number;
+  readonly missingReadings: number;
+  readonly missingSwatches: number;
+  /** Share of readings that are slips. */
+  readonly slips: number;
+  /** Metres of yarn in a stitch ÷ √(its width × height in metres). */
+  readonly yarnRatio: number;
+}
+
+export interface PlantedSlip {
+  readonly tester: string;
+  readonly measurement: string;
+  readonly slip: "half-girth" | "inches-as-cm";
+}
+
+interface TesterChoices {
+  readonly pattern: PatternDocument;
+  readonly real: PatternDocument;
+  readonly cellErrorCm?: (size: string, measurement: string) => number;
+  readonly habits: Habits;
+  readonly size: string;
+  readonly id: string;
+}
+
+/** One invented tester's report; see `simulateCall`. */
+export function simulateTester(
+  choices: TesterChoices,
+  random: SeededRandom,
+): { tester: Tester; slips: readonly PlantedSlip[] } {
+  const { pattern, habits, size, id } = choices;
+  const gauges = new Map(pattern.fabrics.map((fabric) => [fabric.id, drawGauge(statedGauge(fabric), habits, random)]));
+  const swatches = pattern.fabrics.flatMap((fabric): Swatch[] => {
+    const gauge = gauges.get(fabric.id);
+    if (gauge === undefined || random.uniform() < habits.missingSwatches) return [];
+    return [{ fabric: fabric.id, toolMm: fabric.toolMm, ...readSwatch(gauge), washed: true, on: "swatch" }];
+  });
+  const { readings, slips } = drawReadings(choices, gauges, random);
+  const yarn = simulateYarn({ pattern, size, gauges, ratio: habits.yarnRatio }, random);
+  return { tester: { id, size, swatches, readings, yarn }, slips };
+}
+
+function drawGauge(stated: Gauge, { gaugeSpread }: Habits, random: SeededRandom): Gauge {
+  return {
+    stitchesPerCm: stated.stitchesPerCm * Math.exp(gaugeSpread * random.normal()),
+    rowsPerCm: stated.rowsPerCm * Math.exp(gaugeSpread * random.normal()),
+  };
+}
+
+const SWATCH_CM = 10;
+
+/** Stitches and rows over ten centimetres, counted to the half. */
+function readSwatch({ stitchesPerCm, rowsPerCm }: Gauge) {
+  const toHalf = (count: number) => Math.round(count * 2) / 2;
+  return {
+    stitches: toHalf(stitchesPerCm * SWATCH_CM),
+    acrossCm: SWATCH_CM,
+    rows: toHalf(rowsPerCm * SWATCH_CM),
+    alongCm: SWATCH_CM,
+  };
+}
+
+function drawReadings(choices: TesterChoices, gauges: ReadonlyMap<string, Gauge>, random: SeededRandom) {
+  const { real, habits, size, id } = choices;
+  const index = indexPattern(real);
+  const working: Working = {
+    ...patternWorking(index, size),
+    gaugeOf: (fabric) => gauges.get(fabric) ?? failOn(fabric),
+  };
+  const drift = { across: habits.driftSd * random.normal(), along: habits.driftSd * random.normal() };
+  const readings: Reading[] = [];
+  const slips: PlantedSlip[] = [];
+  for (const published of choices.pattern.measurements) {
+    const measurement = real.measurements.find((given) => given.id === published.id) ?? published;
+    const split = measure(index, measurement, working);
+    const { acrossCm, alongCm } = gaugeParts(split);
+    const garmentCm =
+      split.cm + acrossCm * drift.across + alongCm * drift.along + (choices.cellErrorCm?.(size, measurement.id) ?? 0);
+    const readCm = garmentCm + habits.readingSd * measurement.toleranceCm * random.normal();
+    const isMissing = random.uniform() < habits.missingReadings;
+    const slip = random.uniform() < habits.slips ? slipOf(measurement) : undefined;
+    if (isMissing) continue;
+    if (slip) slips.push({ tester: id, measurement: measurement.id, slip });
+    readings.push(writeReading(measurement, rounded(spoilt(readCm, slip), habits.roundCm)));
+  }
+  return { readings, slips };
+}
+
+function failOn(fabric: string): never {
+  throw new RangeError(`the real pattern has a fabric ${fabric} that the published one has not`);
+}
+
+function slipOf(measurement: Measurement): PlantedSlip["slip"] {
+  return measurement.girth ? "half-girth" : "inches-as-cm";
+}
+
+function spoilt(cm: number, slip: PlantedSlip["slip"] | undefined): number {
+  if (slip === undefined) return cm;
+  return slip === "half-girth" ? cm / 2 : cm / 2.54;
+}
+
+function rounded(cm: number, stepCm: number): number {
+  return stepCm === 0 ? cm : Number((Math.round(cm / stepCm) * stepCm).toFixed(2));
+}
+
+function writeReading(measurement: Measurement, cm: number): Reading {
+  const reading = { measurement: measurement.id, cm, state: "washed" } as const;
+  return measurement.girth ? { ...reading, way: "flat doubled" } : reading;
+}

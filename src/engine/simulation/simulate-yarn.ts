@@ -1,0 +1,36 @@
+import type { PatternDocument, Tester } from "../pattern";
+import { indexPattern, patternWorking, stitchesOfPiece, type Gauge } from "../prediction";
+import type { SeededRandom } from "../seeded-random";
+
+/** How far one tester's yarn lies about the expected metres, relative. */
+const YARN_SPREAD = 0.04;
+const CM_PER_M = 100;
+
+interface YarnChoices {
+  readonly pattern: PatternDocument;
+  readonly size: string;
+  readonly gauges: ReadonlyMap<string, Gauge>;
+  readonly ratio: number;
+}
+
+/**
+ * What a tester's scales say she used of each yarn: metres = ratio × √(width × height of a stitch) × stitches.
+ *
+ * @see design 4.8.
+ */
+export function simulateYarn({ pattern, size, gauges, ratio }: YarnChoices, random: SeededRandom): Tester["yarn"] {
+  const working = patternWorking(indexPattern(pattern), size);
+  return pattern.yarns.flatMap((yarn) => {
+    let metres = 0;
+    for (const piece of pattern.pieces) {
+      const gauge = gauges.get(piece.fabric);
+      if (piece.yarn !== yarn.id || gauge === undefined) continue;
+      const stitchMetres = Math.sqrt(1 / (gauge.stitchesPerCm * gauge.rowsPerCm)) / CM_PER_M;
+      metres += ratio * stitchMetres * stitchesOfPiece(piece, working);
+    }
+    if (metres === 0) return [];
+    const metresPer100g = (yarn.metresPerBall / yarn.gramsPerBall) * 100;
+    const grams = Math.max(1, Math.round((metres * (1 + YARN_SPREAD * random.normal()) * 100) / metresPer100g));
+    return [{ yarn: yarn.id, grams, metresPer100g }];
+  });
+}
