@@ -43,7 +43,7 @@ function issueFaults(issue: Issue, above: readonly PathPart[]): Fault[] {
 }
 
 function unionFaults(branches: readonly (readonly Issue[])[], path: readonly PathPart[], message: string): Fault[] {
-  const best = bestBranch(branches);
+  const best = message.startsWith("Invalid") ? bestBranch(branches) : undefined;
   return best === undefined ? [{ path: formatPath(path), says: message }] : schemaFaults(best, path);
 }
 

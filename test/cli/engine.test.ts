@@ -1,0 +1,59 @@
+import { spawnSync } from "node:child_process";
+import { describe, expect, it } from "vitest";
+import { callDocument, reader } from "../factories/call";
+import { patternDocument } from "../factories/pattern";
+
+function engine(verbs: readonly string[], input: string) {
+  const ran = spawnSync("node_modules/.bin/tsx", ["src/cli/engine.ts", ...verbs], { input, encoding: "utf8" });
+  return { status: ran.status, output: ran.stdout, errors: ran.stderr };
+}
+
+describe("the headless engine", () => {
+  it("prints the gaps of a call on standard input, and nothing else", () => {
+    const { status, output, errors } = engine(
+      ["gaps", "-"],
+      JSON.stringify(callDocument([reader("a", { bust: 104 })])),
+    );
+    expect(errors).toBe("");
+    expect(status).toBe(0);
+    expect(JSON.parse(output)).toMatchObject({
+      cells: [{ size: "small", measurement: "bust", reports: 1, gapCm: 4 }, {}, {}, {}],
+    });
+  });
+
+  it("prints what a size should come to", () => {
+    const { status, output } = engine(["predict", "-"], JSON.stringify({ pattern: patternDocument(), size: "large" }));
+    expect(status).toBe(0);
+    expect(JSON.parse(output)).toMatchObject({
+      measurements: [{ measurement: "bust", designCm: 120 }, { designCm: 44 }],
+    });
+  });
+
+  it("answers a faulty document with a line a fault, path first, nothing on standard output, and 2", () => {
+    const call = callDocument([reader("a", { bust: 104 }, { size: "huge" })]);
+    expect(engine(["gaps", "-"], JSON.stringify(call))).toEqual({
+      status: 2,
+      output: "",
+      errors: "testers[0].size: there is no size “huge”.\n",
+    });
+  });
+
+  it.each([
+    [
+      "a tester of another size",
+      ["predict", "-"],
+      JSON.stringify({ pattern: patternDocument(), size: "large", tester: reader("a", {}) }),
+      /^tester\.size: /,
+    ],
+    ["broken JSON", ["gaps", "-"], "{", /^\$: is not JSON/],
+    ["a missing file", ["gaps", "/nowhere/call.json"], "", /^\$: \/nowhere\/call\.json cannot be read/],
+    ["an unknown verb", ["mend", "-"], "{}", /^\$: there is no verb “mend”/],
+    ["no verb", [], "", /^\$: name a verb/],
+  ])("answers %s in one line and leaves with 2", (_what, verbs, input, says) => {
+    const { status, output, errors } = engine(verbs, input);
+    expect(status).toBe(2);
+    expect(output).toBe("");
+    expect(errors).toMatch(says);
+    expect(errors.trim().split("\n")).toHaveLength(1);
+  });
+});
