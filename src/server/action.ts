@@ -1,7 +1,7 @@
 import "server-only";
-import { AppError } from "./errors";
 import { isDatabaseAway } from "./database-away";
-import { requireViewer, type Viewer } from "./viewer";
+import { AppError } from "./errors";
+import { optionalViewer, type Viewer } from "./viewer";
 
 export interface Failure {
   readonly status: "failed";
@@ -18,11 +18,23 @@ export function viewerAction<Input extends unknown[], Result>(
 ): (...input: Input) => Promise<Result | Failure> {
   return async (...input) => {
     try {
-      return await run(await requireViewer(), ...input);
+      return await run(await actingViewer(), ...input);
     } catch (error) {
-      if (isDatabaseAway(error)) return { status: "failed", says: new AppError("database-away").message };
-      if (error instanceof AppError) return { status: "failed", says: error.message };
-      throw error;
+      return { status: "failed", says: sentenceOf(error) };
     }
   };
+}
+
+/** Who is acting. Not sent to sign in, for that would lose what was typed. @throws {AppError} "signed-out". */
+export async function actingViewer(): Promise<Viewer> {
+  const viewer = await optionalViewer();
+  if (viewer === null) throw new AppError("signed-out");
+  return viewer;
+}
+
+/** What to tell a person about a failure; a failure that is none of hers is thrown on. */
+export function sentenceOf(error: unknown): string {
+  if (error instanceof AppError) return error.message;
+  if (isDatabaseAway(error)) return new AppError("database-away").message;
+  throw error;
 }

@@ -1,16 +1,36 @@
 import "server-only";
 import { PrismaPg } from "@prisma/adapter-pg";
+import { Pool } from "pg";
 import { PrismaClient } from "@/generated/prisma/client";
 import { environment } from "./environment";
+import { log } from "./log";
 
-const held: { database?: PrismaClient } = globalThis;
-
-function connect(): PrismaClient {
-  return new PrismaClient({ adapter: new PrismaPg({ connectionString: environment().DATABASE_URL }) });
+declare global {
+  var sizewrightPool: Pool | undefined;
+  var sizewrightDatabase: PrismaClient | undefined;
 }
 
-/** The one client of this process, connected at first use; kept across reloads in development. */
+const CONNECT_WITHIN_MS = 5_000;
+
+function connect(): Pool {
+  const made = new Pool({
+    connectionString: environment().DATABASE_URL,
+    connectionTimeoutMillis: CONNECT_WITHIN_MS,
+    application_name: "sizewright",
+  });
+  // A resting connection that the server drops is taken out of the pool; unheard, the event would end this process.
+  made.on("error", ({ message }) => log.warn({ reason: message }, "database connection lost"));
+  return made;
+}
+
+/** The one pool of this process, filled at first use; kept across reloads in development. */
+export function pool(): Pool {
+  globalThis.sizewrightPool ??= connect();
+  return globalThis.sizewrightPool;
+}
+
+/** The one client over that pool. Its errors do not repeat what was asked, for that may hold measurements of people. */
 export function database(): PrismaClient {
-  held.database ??= connect();
-  return held.database;
+  globalThis.sizewrightDatabase ??= new PrismaClient({ adapter: new PrismaPg(pool()), errorFormat: "minimal" });
+  return globalThis.sizewrightDatabase;
 }

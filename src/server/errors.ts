@@ -6,14 +6,25 @@ const SENTENCES = {
   closed: "This call is closed, so nothing can be added to it.",
   "database-away":
     "The database does not answer just now. What you typed is still on this page; try again in a moment.",
+  "signed-out":
+    "You are signed out. Sign in in another tab, then try again here: what you typed is still on this page.",
+  "too-many-tries": "There were too many tries. Try again later.",
 } as const;
 
 export type AppErrorCode = keyof typeof SENTENCES;
 
 /** A failure that people can be told about: one plain sentence a kind. Anything else is a bug and is thrown on. */
 export class AppError extends Error {
-  constructor(readonly code: AppErrorCode) {
-    super(SENTENCES[code]);
+  /** All that Next hands an error page of an error of the server. */
+  readonly digest: string;
+
+  /** @param says a sentence that says more than the code's own. */
+  constructor(
+    readonly code: AppErrorCode,
+    says: string = SENTENCES[code],
+  ) {
+    super(says);
     this.name = "AppError";
+    this.digest = code;
   }
 }

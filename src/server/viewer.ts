@@ -1,9 +1,13 @@
 import "server-only";
+import { headers } from "next/headers";
 import { getServerSession } from "next-auth";
 import { redirect } from "next/navigation";
 import { cache } from "react";
-import { sessionOptions } from "./session-options";
 import { database } from "./database";
+import { isDatabaseAway } from "./database-away";
+import { AppError } from "./errors";
+import { ownPath } from "./own-path";
+import { sessionOptions } from "./session-options";
 
 /** The signed-in person of this request. */
 export interface Viewer {
@@ -13,22 +17,31 @@ export interface Viewer {
   readonly unit: "cm" | "in";
 }
 
-/** Who is asking, null for a visitor. A session whose version is no longer the account's is no session. */
+/** Who is asking, null for a visitor. @throws {AppError} "database-away" when nobody can be told from a visitor. */
 export const optionalViewer = cache(async (): Promise<Viewer | null> => {
   const session = await getServerSession(sessionOptions());
-  const accountId = session?.user?.accountId;
-  if (accountId === undefined) return null;
-  const account = await database().account.findUnique({
-    where: { id: accountId, sessionVersion: session?.user?.sessionVersion },
-    select: { id: true, name: true, email: true, unit: true },
-  });
-  if (account === null) return null;
-  return { accountId: account.id, name: account.name, email: account.email, unit: account.unit === "in" ? "in" : "cm" };
+  return session?.user === undefined ? null : viewerOf(session.user);
 });
 
-/** Who is asking; a visitor is sent to sign in. */
+/** The person of a session. One whose version is no longer the account's is no session. */
+export async function viewerOf(session: { accountId: string; sessionVersion: number }): Promise<Viewer | null> {
+  try {
+    const account = await database().account.findUnique({
+      where: { id: session.accountId, sessionVersion: session.sessionVersion },
+      select: { id: true, name: true, email: true, unit: true },
+    });
+    if (account === null) return null;
+    const { id: accountId, name, email, unit } = account;
+    return { accountId, name, email, unit: unit === "in" ? "in" : "cm" };
+  } catch (error) {
+    throw isDatabaseAway(error) ? new AppError("database-away") : error;
+  }
+}
+
+/** Who is asking; a visitor is sent to sign in, and from there back to where she was going. */
 export async function requireViewer(): Promise<Viewer> {
   const viewer = await optionalViewer();
-  if (viewer === null) redirect("/sign-in");
-  return viewer;
+  if (viewer !== null) return viewer;
+  const going = ownPath((await headers()).get("x-sizewright-path"));
+  redirect(going === "/" ? "/sign-in" : `/sign-in?next=${encodeURIComponent(going)}`);
 }

@@ -1,0 +1,4 @@
+/** The process is up. */
+export function GET(): Response {
+  return Response.json({ live: true });
+}

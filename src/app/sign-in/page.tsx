@@ -1,0 +1,40 @@
+import type { Metadata } from "next";
+import Link from "next/link";
+import { redirect } from "next/navigation";
+import { DemoSignIn } from "@/features/accounts/components/demo-sign-in";
+import { SignInForm } from "@/features/accounts/components/sign-in-form";
+import { environment } from "@/server/environment";
+import { ownPath } from "@/server/own-path";
+import { optionalViewer } from "@/server/viewer";
+import { Notice } from "@/ui/notice";
+import { Page } from "@/ui/page";
+
+export const metadata: Metadata = { title: "Sign in" };
+
+interface SignInPageProps {
+  readonly searchParams: Promise<Record<string, string | string[] | undefined>>;
+}
+
+export default async function SignInPage({ searchParams }: SignInPageProps) {
+  const asked = await searchParams;
+  const next = ownPath(asked.next?.toString());
+  if ((await optionalViewer()) !== null) redirect(next);
+  const fresh = asked.new?.toString();
+  return (
+    <Page title="Sign in" width="narrow">
+      {environment().SIZEWRIGHT_DEMO === "on" ? <DemoSignIn next={next} /> : null}
+      {fresh === undefined ? null : (
+        <Notice tone="done" title="Now sign in">
+          If {fresh} was new here, its account is ready. If it has had an account before, its password is the old one.
+        </Notice>
+      )}
+      <SignInForm email={fresh ?? ""} next={next} />
+      <p className="mt-8 text-soft">
+        New here?{" "}
+        <Link href="/sign-up" className="text-link">
+          Make an account
+        </Link>
+      </p>
+    </Page>
+  );
+}

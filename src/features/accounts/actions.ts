@@ -1,0 +1,72 @@
+"use server";
+
+import { redirect } from "next/navigation";
+import { actingViewer } from "@/server/action";
+import { clientAddress } from "@/server/client-address";
+import { formAction } from "@/server/form-action";
+import { ownPath } from "@/server/own-path";
+import { countTry, type Limit } from "@/server/rate-limit";
+import { endSession, startSession } from "@/server/session";
+import { changeAbout, changePassword, createAccount, endAllSessions } from "./mutations";
+import { proveAccount } from "./prove-account";
+import { aboutSchema, passwordSchema, signInSchema, signUpSchema } from "./schema";
+
+const HOUR = 60 * 60;
+const SIGN_UPS_BY_ADDRESS: Limit = { name: "sign-up-address", tries: 20, withinSeconds: HOUR };
+const SIGN_UPS_BY_ACCOUNT: Limit = { name: "sign-up-account", tries: 5, withinSeconds: HOUR };
+
+export const signIn = formAction(
+  signInSchema,
+  async ({ email, password, next }) => {
+    const account = await proveAccount({ email, password }, await clientAddress());
+    if (account === null)
+      return { "": ["This e-mail and this password do not go together. Check both and try again."] };
+    await startSession({ accountId: account.id, name: account.name, sessionVersion: account.sessionVersion });
+    redirect(ownPath(next));
+  },
+  ["password"],
+);
+
+export const signUp = formAction(
+  signUpSchema,
+  async ({ name, email, password }) => {
+    await countTry(SIGN_UPS_BY_ADDRESS, await clientAddress());
+    await countTry(SIGN_UPS_BY_ACCOUNT, email);
+    await createAccount({ name, email, password });
+    redirect(`/sign-in?new=${encodeURIComponent(email)}`);
+  },
+  ["password"],
+);
+
+export const saveAbout = formAction(aboutSchema, async (about) => {
+  const { accountId } = await actingViewer();
+  await changeAbout(accountId, about);
+  return undefined;
+});
+
+export const savePassword = formAction(
+  passwordSchema,
+  async ({ password, newPassword }) => {
+    const viewer = await actingViewer();
+    const account = await proveAccount({ email: viewer.email, password }, await clientAddress());
+    if (account === null || account.id !== viewer.accountId)
+      return { password: ["This is not your present password."] };
+    const { id: accountId, name, sessionVersion } = account;
+    const raised = await changePassword({ accountId, sessionVersion, password: newPassword });
+    await startSession({ accountId, name, sessionVersion: raised });
+    return undefined;
+  },
+  ["password", "newPassword"],
+);
+
+export async function signOut(): Promise<never> {
+  await endSession();
+  redirect("/sign-in");
+}
+
+export async function signOutEverywhere(): Promise<never> {
+  const { accountId } = await actingViewer();
+  await endAllSessions(accountId);
+  await endSession();
+  redirect("/sign-in");
+}

@@ -1,0 +1,43 @@
+"use client";
+
+import { getInputProps, getSelectProps } from "@conform-to/react";
+import { Button } from "@/ui/button";
+import { describedBy, Field, Select, TextInput } from "@/ui/field";
+import { Notice } from "@/ui/notice";
+import { useActionForm } from "@/ui/use-action-form";
+import { saveAbout } from "../actions";
+import { FormErrors } from "./form-errors";
+
+type Fields = Record<"name" | "unit", string>;
+
+export function AboutForm({ name, unit }: { readonly name: string; readonly unit: "cm" | "in" }) {
+  const { formProps, formErrors, fields, pending, saved } = useActionForm<Fields>(saveAbout, { name, unit });
+  return (
+    <form {...formProps}>
+      <FormErrors errors={formErrors} />
+      {saved ? <Notice tone="done">Saved.</Notice> : null}
+      <Field id={fields.name.id} label="Name" hint="As your helpers and testers see it." errors={fields.name.errors}>
+        <TextInput
+          {...getInputProps(fields.name, { type: "text" })}
+          key="name"
+          autoComplete="name"
+          aria-describedby={describedBy(fields.name.id)}
+        />
+      </Field>
+      <Field
+        id={fields.unit.id}
+        label="Lengths in"
+        hint="How lengths are shown, and read when you type one."
+        errors={fields.unit.errors}
+      >
+        <Select {...getSelectProps(fields.unit)} key="unit" aria-describedby={describedBy(fields.unit.id)}>
+          <option value="cm">centimetres</option>
+          <option value="in">inches</option>
+        </Select>
+      </Field>
+      <Button type="submit" disabled={pending}>
+        {pending ? "Saving…" : "Save"}
+      </Button>
+    </form>
+  );
+}

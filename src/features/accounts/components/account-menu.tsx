@@ -1,0 +1,28 @@
+import Link from "next/link";
+import { isDatabaseAway } from "@/server/database-away";
+import { optionalViewer, type Viewer } from "@/server/viewer";
+
+/** Who is signed in, in the strip on top; a database that is away leaves it empty, for the page itself says so. */
+export async function AccountMenu() {
+  const viewer = await viewerOrAway();
+  if (viewer === "away") return null;
+  return viewer === null ? (
+    <Link href="/sign-in" className="py-2 font-semibold">
+      Sign in
+    </Link>
+  ) : (
+    <Link href="/account" className="min-w-0 truncate py-2 text-soft hover:text-ink">
+      <span className="sr-only">Your account: </span>
+      {viewer.name}
+    </Link>
+  );
+}
+
+async function viewerOrAway(): Promise<Viewer | null | "away"> {
+  try {
+    return await optionalViewer();
+  } catch (error) {
+    if (isDatabaseAway(error)) return "away";
+    throw error;
+  }
+}

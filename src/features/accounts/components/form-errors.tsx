@@ -1,0 +1,10 @@
+import { Notice } from "@/ui/notice";
+
+/** What is wrong with a form as a whole. */
+export function FormErrors({ errors }: { readonly errors?: readonly string[] }) {
+  return errors?.map((error) => (
+    <Notice key={error} tone="problem">
+      {error}
+    </Notice>
+  ));
+}

@@ -1,0 +1,49 @@
+import "server-only";
+import { database } from "@/server/database";
+import { AppError } from "@/server/errors";
+import { hashPassword } from "./password";
+
+interface NewAccount {
+  readonly email: string;
+  readonly name: string;
+  readonly password: string;
+}
+
+interface NewPassword {
+  readonly accountId: string;
+  /** The session version under which it was asked for. */
+  readonly sessionVersion: number;
+  readonly password: string;
+}
+
+/** Makes an account; one that exists stays as it is, and the caller is not told. */
+export async function createAccount({ email, name, password }: NewAccount): Promise<void> {
+  const passwordHash = await hashPassword(password);
+  await database().account.createMany({ data: { email, name, passwordHash }, skipDuplicates: true });
+}
+
+export async function changeAbout(accountId: string, about: { name: string; unit: "cm" | "in" }): Promise<void> {
+  await database().account.update({ where: { id: accountId }, data: about });
+}
+
+/**
+ * Sets a new password and ends every session.
+ *
+ * @returns the session version from now on.
+ * @throws {AppError} "signed-out" when the sessions were ended meanwhile.
+ */
+export async function changePassword({ accountId, sessionVersion, password }: NewPassword): Promise<number> {
+  const passwordHash = await hashPassword(password);
+  const [changed] = await database().account.updateManyAndReturn({
+    where: { id: accountId, sessionVersion },
+    data: { passwordHash, sessionVersion: { increment: 1 } },
+    select: { sessionVersion: true },
+  });
+  if (changed === undefined) throw new AppError("signed-out");
+  return changed.sessionVersion;
+}
+
+/** Ends every session of an account. */
+export async function endAllSessions(accountId: string): Promise<void> {
+  await database().account.update({ where: { id: accountId }, data: { sessionVersion: { increment: 1 } } });
+}

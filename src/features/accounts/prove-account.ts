@@ -1,0 +1,30 @@
+import "server-only";
+import { countTry, forgetTries, uncountTry, type Limit } from "@/server/rate-limit";
+import { accountByEmail, type SignInRow } from "./data";
+import { isPassword } from "./password";
+
+const QUARTER_HOUR = 15 * 60;
+const BY_ACCOUNT: Limit = { name: "sign-in-account", tries: 8, withinSeconds: QUARTER_HOUR };
+const BY_ADDRESS: Limit = { name: "sign-in-address", tries: 40, withinSeconds: QUARTER_HOUR };
+
+export interface Credentials {
+  readonly email: string;
+  readonly password: string;
+}
+
+/**
+ * The account that an e-mail and a password open, null where they open none. A wrong password and a missing account
+ * take as long and count alike.
+ *
+ * @param address where the request came from.
+ * @throws {AppError} "too-many-tries".
+ */
+export async function proveAccount({ email, password }: Credentials, address: string): Promise<SignInRow | null> {
+  await countTry(BY_ADDRESS, address);
+  await countTry(BY_ACCOUNT, email);
+  const account = await accountByEmail(email);
+  if (!(await isPassword(account?.passwordHash, password))) return null;
+  await uncountTry(BY_ADDRESS, address);
+  await forgetTries(BY_ACCOUNT, email);
+  return account;
+}

@@ -1,0 +1,39 @@
+import { z } from "zod";
+
+export const PASSWORD_LEAST = 10;
+export const PASSWORD_MOST = 200;
+export const NAME_MOST = 80;
+const EMAIL_MOST = 254;
+
+const email = z
+  .string({ error: "Enter your e-mail address." })
+  .trim()
+  .toLowerCase()
+  .max(EMAIL_MOST, { error: `An e-mail address has at most ${EMAIL_MOST} characters.` })
+  .pipe(z.email({ error: "That is not a whole e-mail address, such as ann@example.org." }));
+
+const newPassword = z
+  .string({ error: `Choose a password of at least ${PASSWORD_LEAST} characters.` })
+  .min(PASSWORD_LEAST, { error: `A password has at least ${PASSWORD_LEAST} characters; any will do.` })
+  .max(PASSWORD_MOST, { error: `A password has at most ${PASSWORD_MOST} characters.` });
+
+const name = z
+  .string({ error: "Enter the name that others should see." })
+  .trim()
+  .min(1, { error: "Enter the name that others should see." })
+  .max(NAME_MOST, { error: `A name has at most ${NAME_MOST} characters.` });
+
+const knownPassword = z
+  .string({ error: "Enter your password." })
+  .max(PASSWORD_MOST, { error: `A password has at most ${PASSWORD_MOST} characters.` });
+
+export const signInSchema = z.object({ email, password: knownPassword, next: z.string().optional() });
+
+export const signUpSchema = z.object({ name, email, password: newPassword });
+
+export const aboutSchema = z.object({
+  name,
+  unit: z.enum(["cm", "in"], { error: "Choose centimetres or inches." }),
+});
+
+export const passwordSchema = z.object({ password: knownPassword, newPassword });

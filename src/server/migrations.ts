@@ -1,0 +1,85 @@
+import { createHash } from "node:crypto";
+import { existsSync, readdirSync, readFileSync } from "node:fs";
+import { join } from "node:path";
+import type { ClientBase } from "pg";
+import { z } from "zod";
+
+export interface Migration {
+  readonly name: string;
+  readonly sql: string;
+  readonly checksum: string;
+}
+
+/** A migration that cannot be applied, told in one sentence. */
+export class MigrationError extends Error {}
+
+// Any number will do, as long as nothing else in the database locks it.
+const LOCK = 71_902_655;
+
+const appliedSchema = z.array(z.object({ name: z.string(), checksum: z.string() }));
+
+/** The migrations below a folder, `<name>/migration.sql` each, in the order of their names. */
+export function readMigrations(folder: string): Migration[] {
+  return readdirSync(folder, { withFileTypes: true })
+    .filter((entry) => entry.isDirectory() && existsSync(join(folder, entry.name, "migration.sql")))
+    .map(({ name }) => name)
+    .sort()
+    .map((name) => {
+      const sql = readFileSync(join(folder, name, "migration.sql"), "utf8");
+      return { name, sql, checksum: createHash("sha256").update(sql).digest("hex") };
+    });
+}
+
+/** The migrations that the database has not seen. @throws {MigrationError} when an applied one reads otherwise now. */
+export async function pendingMigrations(
+  client: Pick<ClientBase, "query">,
+  all: readonly Migration[],
+): Promise<Migration[]> {
+  const table = await client.query("SELECT to_regclass('applied_migration') IS NOT NULL AS present");
+  const { present } = z.object({ present: z.boolean() }).parse(table.rows[0]);
+  if (!present) return [...all];
+  const { rows } = await client.query("SELECT name, checksum FROM applied_migration");
+  const applied = new Map(appliedSchema.parse(rows).map(({ name, checksum }) => [name, checksum]));
+  const changed = all.find(({ name, checksum }) => (applied.get(name) ?? checksum) !== checksum);
+  if (changed !== undefined) {
+    throw new MigrationError(
+      `The migration ${changed.name} was changed after it had been applied. Put its file back as it was, and write what is new as another migration.`,
+    );
+  }
+  return all.filter(({ name }) => !applied.has(name));
+}
+
+/**
+ * Brings a database up to date, each migration in a transaction of its own. An advisory lock makes a second start wait
+ * and then find nothing to do.
+ *
+ * @param client a connection that is used for nothing else meanwhile.
+ * @returns the names of those applied now.
+ */
+export async function applyMigrations(client: ClientBase, all: readonly Migration[]): Promise<string[]> {
+  await client.query("SELECT pg_advisory_lock($1)", [LOCK]);
+  try {
+    await client.query(
+      `CREATE TABLE IF NOT EXISTS applied_migration (
+         name text PRIMARY KEY, checksum text NOT NULL, applied_at timestamptz NOT NULL DEFAULT now())`,
+    );
+    const pending = await pendingMigrations(client, all);
+    for (const migration of pending) await apply(client, migration);
+    return pending.map(({ name }) => name);
+  } finally {
+    await client.query("SELECT pg_advisory_unlock($1)", [LOCK]);
+  }
+}
+
+async function apply(client: ClientBase, { name, sql, checksum }: Migration): Promise<void> {
+  await client.query("BEGIN");
+  try {
+    await client.query(sql);
+    await client.query("INSERT INTO applied_migration (name, checksum) VALUES ($1, $2)", [name, checksum]);
+    await client.query("COMMIT");
+  } catch (error) {
+    await client.query("ROLLBACK");
+    const why = error instanceof Error ? error.message : String(error);
+    throw new MigrationError(`The migration ${name} could not be applied, and nothing of it was kept: ${why}`);
+  }
+}

@@ -1,0 +1,62 @@
+import "server-only";
+import { createHash } from "node:crypto";
+import { RateLimiterPostgres, RateLimiterRes } from "rate-limiter-flexible";
+import { pool } from "./database";
+import { AppError } from "./errors";
+
+export interface Limit {
+  readonly name: string;
+  /** How many tries within that time. */
+  readonly tries: number;
+  readonly withinSeconds: number;
+}
+
+// One a limit, for each sweeps what has run out from the table from time to time.
+const limiters = new Map<string, RateLimiterPostgres>();
+
+function limiter({ name, tries, withinSeconds }: Limit): RateLimiterPostgres {
+  const known = limiters.get(name);
+  if (known !== undefined) return known;
+  const made = new RateLimiterPostgres({
+    storeClient: pool(),
+    storeType: "pool",
+    tableName: "rate_limit",
+    tableCreated: true,
+    keyPrefix: name,
+    points: tries,
+    duration: withinSeconds,
+  });
+  limiters.set(name, made);
+  return made;
+}
+
+/** Whom a limit is for is kept as a hash: the table need not tell who tried. */
+function keyOf(whom: string): string {
+  return createHash("sha256").update(whom).digest("hex");
+}
+
+/** Counts a try, before it is made, so that tries at once count too. @throws {AppError} "too-many-tries", and when to come back. */
+export async function countTry(limit: Limit, whom: string): Promise<void> {
+  try {
+    await limiter(limit).consume(keyOf(whom));
+  } catch (error) {
+    if (!(error instanceof RateLimiterRes)) throw error;
+    throw new AppError("too-many-tries", `There were too many tries. Try again in ${waiting(error.msBeforeNext)}.`);
+  }
+}
+
+/** Takes a try back that turned out well. */
+export async function uncountTry(limit: Limit, whom: string): Promise<void> {
+  await limiter(limit).reward(keyOf(whom));
+}
+
+/** Forgets a person's tries. */
+export async function forgetTries(limit: Limit, whom: string): Promise<void> {
+  await limiter(limit).delete(keyOf(whom));
+}
+
+function waiting(ms: number): string {
+  const minutes = Math.ceil(ms / 60_000);
+  if (minutes <= 1) return "a minute";
+  return minutes <= 90 ? `${minutes} minutes` : `${Math.ceil(minutes / 60)} hours`;
+}

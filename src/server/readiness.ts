@@ -1,0 +1,28 @@
+import "server-only";
+import { join } from "node:path";
+import { pool } from "./database";
+import { isDatabaseAway } from "./database-away";
+import { MigrationError, pendingMigrations, readMigrations } from "./migrations";
+
+export interface Readiness {
+  readonly ready: boolean;
+  readonly says: string;
+}
+
+const FOLDER = join(process.cwd(), "prisma", "migrations");
+
+/** Whether the database answers and has all migrations. */
+export async function readiness(): Promise<Readiness> {
+  try {
+    const pending = await pendingMigrations(pool(), readMigrations(FOLDER));
+    if (pending.length === 0) return { ready: true, says: "The database answers and is up to date." };
+    return {
+      ready: false,
+      says: `The database waits for ${pending.length} migrations; a start of Sizewright applies them.`,
+    };
+  } catch (error) {
+    if (error instanceof MigrationError) return { ready: false, says: error.message };
+    if (isDatabaseAway(error)) return { ready: false, says: "The database does not answer." };
+    throw error;
+  }
+}

@@ -1,0 +1,75 @@
+import { existsSync, mkdirSync } from "node:fs";
+import { join, resolve } from "node:path";
+import { MigrationError } from "@/server/migrations";
+import { keptSecret } from "./kept-secret";
+import { migrateDatabase } from "./migrate-database";
+import { startOwnPostgres } from "./own-postgres";
+import { seedDemo } from "./seed-demo-apart";
+import { readSettings, type Settings } from "./settings";
+import { StartError } from "./start-error";
+import { openWebServer } from "./web-server";
+
+const ROOT = resolve(import.meta.dirname, "../..");
+const NEXT_PORTS = 20;
+
+type Undo = () => Promise<void>;
+
+/** Everything in order: port, database, migrations, demo data, pages. `undos` gets what must be stopped again. */
+async function start(settings: Settings, undos: Undo[], signal: AbortSignal): Promise<string> {
+  const { mode, host, port } = settings;
+  if (mode !== "dev" && !existsSync(join(ROOT, ".next", "BUILD_ID"))) {
+    throw new StartError("There is no build to serve yet. Run npm run build first, or npm run demo, which does both.");
+  }
+  mkdirSync(settings.folder, { recursive: true });
+  const web = await openWebServer({ host, port, further: mode === "demo" ? NEXT_PORTS : 0 });
+  undos.push(web.close);
+  const databaseUrl = settings.databaseUrl ?? (await ownDatabase(settings.folder, undos, signal));
+  const address = settings.address ?? `http://localhost:${web.port}`;
+  process.env.DATABASE_URL = databaseUrl;
+  process.env.NEXTAUTH_URL = address;
+  process.env.NEXTAUTH_SECRET = settings.secret ?? keptSecret(join(settings.folder, "secret"));
+  process.env.SIZEWRIGHT_DEMO = mode === "demo" ? "on" : "off";
+  signal.throwIfAborted();
+  await migrateDatabase(databaseUrl, join(ROOT, "prisma", "migrations"));
+  signal.throwIfAborted();
+  if (mode === "demo") await seedDemo(ROOT);
+  signal.throwIfAborted();
+  await web.serve({ root: ROOT, dev: mode === "dev", trustedProxies: settings.trustedProxies });
+  return address;
+}
+
+async function ownDatabase(folder: string, undos: Undo[], signal: AbortSignal): Promise<string> {
+  const postgres = await startOwnPostgres({ folder, signal });
+  undos.push(postgres.stop);
+  return postgres.url;
+}
+
+async function main(): Promise<void> {
+  process.chdir(ROOT);
+  if (existsSync(".env")) process.loadEnvFile(".env");
+  const undos: Undo[] = [];
+  const stopping = new AbortController();
+  const asked = new Promise<void>((resolve) => {
+    for (const signal of ["SIGTERM", "SIGINT", "SIGHUP"] as const) {
+      process.on(signal, () => {
+        stopping.abort();
+        resolve();
+      });
+    }
+  });
+  try {
+    const settings = readSettings(process.argv.slice(2), process.env);
+    const address = await start(settings, undos, stopping.signal);
+    console.log(`\nSizewright is ready: ${address}\n`);
+    await asked;
+  } catch (error) {
+    if (!stopping.signal.aborted) {
+      process.exitCode = 1;
+      console.error(error instanceof StartError || error instanceof MigrationError ? error.message : error);
+    }
+  }
+  for (const undo of undos.reverse()) await undo();
+  process.exit();
+}
+
+await main();

@@ -1,0 +1,90 @@
+import { createHash } from "node:crypto";
+import { chmodSync, chownSync, existsSync, mkdirSync, realpathSync, rmSync, writeFileSync } from "node:fs";
+import { join } from "node:path";
+import { holdFolder } from "./hold-folder";
+import { initialise } from "./initialise-postgres";
+import { keptSecret } from "./kept-secret";
+import { copiedBinaries, postgresBinaries, type PostgresBinaries } from "./postgres-binaries";
+import { stopLeftovers } from "./postgres-leftovers";
+import { canEnter, postgresUser, type RunAs } from "./postgres-user";
+import { runPostgres, type RunningPostgres } from "./run-postgres";
+
+export interface OwnPostgres {
+  /** Where its database `sizewright` answers. */
+  readonly url: string;
+  stop(): Promise<void>;
+}
+
+export interface OwnPostgresPlace {
+  /** Holds the password and the log, and the data where user postgres can enter. */
+  readonly folder: string;
+  /** Settings of the server, as `name=value`. */
+  readonly settings?: readonly string[];
+  readonly signal?: AbortSignal;
+}
+
+const SHARED = "/var/lib/sizewright";
+
+interface Ready {
+  readonly binaries: PostgresBinaries;
+  readonly user: RunAs | undefined;
+  readonly home: string;
+}
+
+/**
+ * Starts a real PostgreSQL of our own on a free port, with its data under `folder`; one at a time on a folder. What a
+ * killed start left is stopped and taken over.
+ */
+export async function startOwnPostgres({ folder, settings = [], signal }: OwnPostgresPlace): Promise<OwnPostgres> {
+  mkdirSync(folder, { recursive: true });
+  const release = await holdFolder(folder);
+  try {
+    const password = keptSecret(join(folder, "database-password"));
+    const { binaries, user, home } = await prepare(folder);
+    const data = join(home, "data");
+    if (!existsSync(data)) initialise({ binaries, user, home, password });
+    await stopLeftovers(data);
+    signal?.throwIfAborted();
+    const log = join(folder, "postgresql.log");
+    const running = await runPostgres({ postgres: binaries.postgres, user, data, log, password, settings, signal });
+    // For the owner's own tools, such as psql, while the server runs.
+    const address = join(folder, "database-url");
+    writeFileSync(address, `${running.url}\n`, { mode: 0o600 });
+    return { url: running.url, stop: () => stopAndRelease(running, address, release) };
+  } catch (error) {
+    await release();
+    throw error;
+  }
+}
+
+async function stopAndRelease(running: RunningPostgres, address: string, release: () => Promise<void>): Promise<void> {
+  await running.stop();
+  rmSync(address, { force: true });
+  await release();
+}
+
+async function prepare(folder: string): Promise<Ready> {
+  const binaries = await postgresBinaries();
+  const user = postgresUser();
+  const within = join(folder, "database");
+  if (user === undefined) return { binaries, user, home: ownedBy(user, within) };
+  if (canEnter(user, folder) && canEnter(user, binaries.root)) return { binaries, user, home: ownedBy(user, within) };
+  // A checkout below /root: user postgres gets through to neither the binaries nor the data there.
+  mkdirSync(SHARED, { recursive: true });
+  chmodSync(SHARED, 0o755);
+  const name = createHash("sha256").update(realpathSync(folder)).digest("hex").slice(0, 16);
+  return { binaries: copiedBinaries(binaries, SHARED), user, home: ownedBy(user, join(SHARED, name)) };
+}
+
+function ownedBy(user: RunAs | undefined, home: string): string {
+  mkdirSync(home, { recursive: true, mode: 0o700 });
+  if (user !== undefined) chownSync(home, user.uid, user.gid);
+  return home;
+}
+
+/** Takes the data of a stopped server away, wherever it lies; for tests, which leave nothing behind. */
+export function removeOwnPostgres(folder: string): void {
+  const name = createHash("sha256").update(realpathSync(folder)).digest("hex").slice(0, 16);
+  rmSync(join(SHARED, name), { recursive: true, force: true });
+  rmSync(folder, { recursive: true, force: true });
+}

@@ -1,0 +1,20 @@
+import { spawn } from "node:child_process";
+import { join } from "node:path";
+import { StartError } from "./start-error";
+
+/**
+ * Lays the demo's data in a process of its own: the features' code is for the server alone and loads only under the
+ * condition `react-server`, under which Next itself would not.
+ */
+export async function seedDemo(root: string): Promise<void> {
+  const entry = join(root, "src", "start", "seed-demo.ts");
+  const child = spawn(process.execPath, ["--conditions", "react-server", "--import", "tsx", entry], {
+    cwd: root,
+    stdio: ["ignore", "inherit", "inherit"],
+  });
+  const code = await new Promise<number | null>((resolve, reject) => {
+    child.once("error", reject);
+    child.once("exit", resolve);
+  });
+  if (code !== 0) throw new StartError("The demo's data could not be laid; what went wrong stands above.");
+}

@@ -1,0 +1,117 @@
+import { randomUUID } from "node:crypto";
+import { createServer, type IncomingMessage, type Server, type ServerResponse } from "node:http";
+import next from "next";
+import { log } from "@/server/log";
+import { clientAddress } from "./client-address";
+import { hasCode } from "./has-code";
+import { contentSecurityPolicy, SECURITY_HEADERS } from "./security-headers";
+import { StartError } from "./start-error";
+
+interface Place {
+  readonly host: string;
+  readonly port: number;
+  /** How many further ports to try where one is taken. */
+  readonly further: number;
+}
+
+interface Site {
+  readonly root: string;
+  readonly dev: boolean;
+  readonly trustedProxies: number;
+}
+
+export interface WebServer {
+  readonly port: number;
+  /** Begins to answer with the site's pages; before that every request is told to come back. */
+  serve(site: Site): Promise<void>;
+  close(): Promise<void>;
+}
+
+const LAST_ANSWERS_MS = 10_000;
+
+/** Takes a port at once, so that a taken one is told before anything else is started. */
+export async function openWebServer(place: Place): Promise<WebServer> {
+  const server = createServer();
+  server.on("request", notYet);
+  const port = await listen(server, place);
+  let closeSite = (): Promise<void> => Promise.resolve();
+  return {
+    port,
+    serve: async ({ root, dev, trustedProxies }) => {
+      const site = next({ dir: root, dev, hostname: place.host, port, httpServer: server });
+      closeSite = () => site.close();
+      await site.prepare();
+      const answer = site.getRequestHandler();
+      server.off("request", notYet);
+      server.on("request", (request, response) => {
+        prepare(request, response, { dev, trustedProxies });
+        void answer(request, response);
+      });
+    },
+    close: async () => {
+      await closeServer(server);
+      await closeSite();
+    },
+  };
+}
+
+function notYet(_request: IncomingMessage, response: ServerResponse): void {
+  response.writeHead(503, { "Content-Type": "text/plain; charset=utf-8", "Retry-After": "2" });
+  response.end("Sizewright is starting. Try again in a moment.\n");
+}
+
+function listen(server: Server, { host, port, further }: Place): Promise<number> {
+  return new Promise((resolve, reject) => {
+    const last = port + further;
+    let trying = port;
+    server.on("error", (error) => {
+      if (!hasCode(error, "EADDRINUSE")) return reject(error);
+      if (trying === last) return reject(new StartError(`Port ${port} is taken. Name a free one with PORT.`));
+      trying += 1;
+      server.listen(trying, host);
+    });
+    server.once("listening", () => {
+      const address = server.address();
+      resolve(address === null || typeof address === "string" ? trying : address.port);
+    });
+    server.listen(trying, host);
+  });
+}
+
+function prepare(
+  request: IncomingMessage,
+  response: ServerResponse,
+  { dev, trustedProxies }: Omit<Site, "root">,
+): void {
+  const requestId = randomUUID();
+  const policy = contentSecurityPolicy({ nonce: randomUUID(), dev });
+  const forwarded = request.headers["x-forwarded-for"];
+  const { headers, socket } = request;
+  headers["x-request-id"] = requestId;
+  headers["x-sizewright-address"] = clientAddress(socket.remoteAddress ?? "", forwarded?.toString(), trustedProxies);
+  headers["x-sizewright-path"] = request.url ?? "/";
+  headers["content-security-policy"] = policy;
+  response.setHeader("X-Request-Id", requestId);
+  response.setHeader("Content-Security-Policy", policy);
+  for (const [name, value] of Object.entries(SECURITY_HEADERS)) response.setHeader(name, value);
+  logWhenAnswered(request, response, requestId);
+}
+
+function logWhenAnswered({ method, url }: IncomingMessage, response: ServerResponse, requestId: string): void {
+  const path = url?.split("?", 1)[0] ?? "/";
+  const level = path.startsWith("/_next/") ? "debug" : "info";
+  const begun = performance.now();
+  response.once("close", () => {
+    const ms = Math.round(performance.now() - begun);
+    log[level]({ requestId, method, path, status: response.statusCode, ms }, "request");
+  });
+}
+
+/** Lets the requests under way be answered, for a while. */
+async function closeServer(server: Server): Promise<void> {
+  const closed = new Promise<void>((resolve) => server.close(() => resolve()));
+  server.closeIdleConnections();
+  const cut = setTimeout(() => server.closeAllConnections(), LAST_ANSWERS_MS);
+  await closed;
+  clearTimeout(cut);
+}
