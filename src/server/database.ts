@@ -3,7 +3,9 @@ import { PrismaPg } from "@prisma/adapter-pg";
 import { PrismaClient } from "@/generated/prisma/client";
 import { environment } from "./environment";
 
-const held: { database?: PrismaClient } = globalThis;
+declare global {
+  var heldDatabase: PrismaClient | undefined;
+}
 
 function connect(): PrismaClient {
   return new PrismaClient({ adapter: new PrismaPg({ connectionString: environment().DATABASE_URL }) });
@@ -11,6 +13,6 @@ function connect(): PrismaClient {
 
 /** The one client of this process, connected at first use; kept across reloads in development. */
 export function database(): PrismaClient {
-  held.database ??= connect();
-  return held.database;
+  globalThis.heldDatabase ??= connect();
+  return globalThis.heldDatabase;
 }
