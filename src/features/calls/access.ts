@@ -2,14 +2,15 @@ import "server-only";
 import { cache } from "react";
 import { z } from "zod";
 import {
-  patternAccess,
   patternEditScope,
   patternScope,
+  provePattern,
   type PatternAccess,
   type Role,
 } from "@/features/patterns/access";
 import type { Prisma } from "@/generated/prisma/client";
 import { database } from "@/server/database";
+import { type Connection } from "@/server/transaction";
 import { AppError } from "@/server/errors";
 import type { Proof } from "@/server/proof";
 import type { Viewer } from "@/server/viewer";
@@ -25,15 +26,25 @@ export interface CallAccess extends Proof<"call"> {
  *
  * @throws {AppError} "not-found" where the call is absent or none of the viewer's; "not-allowed" where she may only look.
  */
-export const callAccess = cache(async (viewer: Viewer, callId: string, least: Role): Promise<CallAccess> => {
+export const callAccess = cache(
+  async (viewer: Viewer, callId: string, least: Role): Promise<CallAccess> =>
+    await proveCall(database(), { viewer, callId, least }),
+);
+
+/** The same inside a transaction, which sees what it has just made itself; see `callAccess`. */
+export async function proveCall(
+  connection: Connection,
+  { viewer, callId, least }: { viewer: Viewer; callId: string; least: Role },
+): Promise<CallAccess> {
   if (!z.uuid().safeParse(callId).success) throw new AppError("not-found");
-  const call = await database().call.findFirst({
+  const call = await connection.call.findFirst({
     where: { id: callId, pattern: { memberships: { some: { accountId: viewer.accountId } } } },
     select: { patternId: true },
   });
   if (call === null) throw new AppError("not-found");
-  return { callId, pattern: await patternAccess(viewer, call.patternId, least) } as CallAccess;
-});
+  const pattern = await provePattern(connection, { viewer, patternId: call.patternId, least });
+  return { callId, pattern } as CallAccess;
+}
 
 /** Where clause of the call that was proved, for reading. */
 export function callScope({ callId, pattern }: CallAccess): Prisma.CallWhereUniqueInput {

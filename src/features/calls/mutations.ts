@@ -2,14 +2,16 @@ import "server-only";
 import type { Places } from "@/engine/pattern";
 import { patternEditScope, type PatternAccess } from "@/features/patterns/access";
 import { database } from "@/server/database";
+import { type Connection } from "@/server/transaction";
 
-/** A new call of a pattern, open, with its places by size. */
+/** A new call of a pattern, open, with its places by size. @param connection a transaction that it is part of. */
 export async function createCall(
   access: PatternAccess,
   { title, places }: { title: string; places: Places },
+  connection: Connection = database(),
 ): Promise<{ callId: string }> {
   const rows = Object.entries(places).map(([size, { least, wanted }]) => ({ size, least, wanted }));
-  const pattern = await database().pattern.update({
+  const pattern = await connection.pattern.update({
     where: patternEditScope(access),
     data: { calls: { create: { title, places: { create: rows } } } },
     select: { calls: { orderBy: { createdAt: "desc" }, take: 1, select: { id: true } } },

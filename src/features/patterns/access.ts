@@ -3,6 +3,7 @@ import { cache } from "react";
 import { z } from "zod";
 import type { Prisma } from "@/generated/prisma/client";
 import { database } from "@/server/database";
+import { type Connection } from "@/server/transaction";
 import { AppError } from "@/server/errors";
 import type { Proof } from "@/server/proof";
 import type { Viewer } from "@/server/viewer";
@@ -25,15 +26,24 @@ const EDITING_ROLES: Role[] = ["editor", "owner"];
  * @param least the least role that will do.
  * @throws {AppError} "not-found" where the pattern is absent or none of the viewer's; "not-allowed" where she may only look.
  */
-export const patternAccess = cache(async (viewer: Viewer, patternId: string, least: Role): Promise<PatternAccess> => {
+export const patternAccess = cache(
+  async (viewer: Viewer, patternId: string, least: Role): Promise<PatternAccess> =>
+    await provePattern(database(), { viewer, patternId, least }),
+);
+
+/** The same inside a transaction, which sees what it has just made itself; see `patternAccess`. */
+export async function provePattern(
+  connection: Connection,
+  { viewer, patternId, least }: { viewer: Viewer; patternId: string; least: Role },
+): Promise<PatternAccess> {
   if (!z.uuid().safeParse(patternId).success) throw new AppError("not-found");
-  const membership = await database().membership.findUnique({
+  const membership = await connection.membership.findUnique({
     where: { patternId_accountId: { patternId, accountId: viewer.accountId } },
   });
   if (membership === null) throw new AppError("not-found");
   if (!reaches(membership.role, least)) throw new AppError("not-allowed");
   return { patternId, accountId: viewer.accountId, role: membership.role } as PatternAccess;
-});
+}
 
 /** True where a role is the least or above it. */
 export function reaches(role: Role, least: Role): boolean {

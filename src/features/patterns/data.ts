@@ -132,7 +132,7 @@ export async function isInvented(access: PatternAccess): Promise<boolean> {
   return row?.invented ?? false;
 }
 
-/** Edits that are not a revision yet, null where there are none. */
+/** Edits that are not a revision yet, null where none were ever made; without texts where they were spent or thrown away. */
 export async function draftOf(access: PatternAccess): Promise<Draft | null> {
   const row = await database().draft.findFirst({
     where: { pattern: patternScope(access) },

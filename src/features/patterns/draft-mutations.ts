@@ -3,18 +3,19 @@ import { Prisma } from "@/generated/prisma/client";
 import { database } from "@/server/database";
 import { AppError } from "@/server/errors";
 import { patternEditScope, type PatternAccess } from "./access";
-import { draftOf } from "./data";
+import { draftOf, latestRevision } from "./data";
 import type { Typed } from "./schema";
 
 export type DraftSave =
   | { readonly status: "saved"; readonly version: number }
-  /** Somebody's save came first: theirs stands, hers is kept beside it until she decides. */
+  /** Somebody's save came first, of a draft or of a revision: theirs stands, hers is kept beside it until she decides. */
   | { readonly status: "late"; readonly version: number; readonly theirs: Typed; readonly theirName: string | null };
 
-interface DraftEdits {
+export interface DraftEdits {
   readonly typed: Typed;
   /** The version that was read; 0 where there was no draft. */
   readonly version: number;
+  /** The revision that the edits are made on: it must be the newest. */
   readonly baseNumber: number;
 }
 
@@ -23,18 +24,22 @@ export async function saveDraft(access: PatternAccess, edits: DraftEdits): Promi
   const saved = edits.version === 0 ? await beginDraft(access, edits) : await continueDraft(access, edits);
   if (saved) return { status: "saved", version: edits.version + 1 };
   await keepLateSave(access, edits.typed);
-  const theirs = await draftOf(access);
+  const [theirs, revision] = await Promise.all([draftOf(access), latestRevision(access)]);
+  const revised = revision.number > edits.baseNumber;
   return {
     status: "late",
     version: theirs?.version ?? 0,
     theirs: theirs?.typed ?? {},
-    theirName: theirs?.updatedBy ?? null,
+    theirName: revised ? revision.createdBy : (theirs?.updatedBy ?? null),
   };
 }
 
-/** Throws the edits away, where they are still the version that was read. */
+/** Throws the edits away, where they are still the version that was read; the draft's version goes on. */
 export async function discardDraft(access: PatternAccess, version: number): Promise<void> {
-  const { count } = await database().draft.deleteMany({ where: { version, pattern: patternEditScope(access) } });
+  const { count } = await database().draft.updateMany({
+    where: { version, pattern: patternEditScope(access) },
+    data: { typed: {}, version: { increment: 1 }, updatedById: access.accountId, updatedAt: new Date() },
+  });
   if (count === 0) throw new AppError("changed-meanwhile");
 }
 
@@ -43,16 +48,24 @@ export async function dropLateSave(access: PatternAccess): Promise<void> {
   await database().lateSave.deleteMany({ where: { accountId: access.accountId, pattern: patternEditScope(access) } });
 }
 
-async function beginDraft(access: PatternAccess, { typed, baseNumber }: DraftEdits): Promise<boolean> {
-  const base = await database().revision.findFirst({
-    where: { number: baseNumber, pattern: patternEditScope(access) },
-    select: { id: true },
+/** The revision edits are made on, null where a newer one has been saved. */
+async function newestBase(access: PatternAccess, baseNumber: number): Promise<string | null> {
+  const newest = await database().revision.findFirst({
+    where: { pattern: patternEditScope(access) },
+    orderBy: { number: "desc" },
+    select: { id: true, number: true },
   });
-  if (base === null) throw new AppError("not-found");
+  if (newest === null) throw new AppError("not-found");
+  return newest.number === baseNumber ? newest.id : null;
+}
+
+async function beginDraft(access: PatternAccess, { typed, baseNumber }: DraftEdits): Promise<boolean> {
+  const baseId = await newestBase(access, baseNumber);
+  if (baseId === null) return false;
   try {
     await database().pattern.update({
       where: patternEditScope(access),
-      data: { draft: { create: { typed, baseId: base.id, updatedById: access.accountId } } },
+      data: { draft: { create: { typed, baseId, updatedById: access.accountId } } },
     });
     return true;
   } catch (error) {
@@ -66,10 +79,12 @@ function isTaken(error: unknown): boolean {
   return error instanceof Prisma.PrismaClientKnownRequestError && ["P2002", "P2014"].includes(error.code);
 }
 
-async function continueDraft(access: PatternAccess, { typed, version }: DraftEdits): Promise<boolean> {
+async function continueDraft(access: PatternAccess, { typed, version, baseNumber }: DraftEdits): Promise<boolean> {
+  const baseId = await newestBase(access, baseNumber);
+  if (baseId === null) return false;
   const { count } = await database().draft.updateMany({
     where: { version, pattern: patternEditScope(access) },
-    data: { typed, version: { increment: 1 }, updatedById: access.accountId, updatedAt: new Date() },
+    data: { typed, baseId, version: { increment: 1 }, updatedById: access.accountId, updatedAt: new Date() },
   });
   return count === 1;
 }

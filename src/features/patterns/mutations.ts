@@ -2,17 +2,19 @@ import "server-only";
 import type { PatternDocument } from "@/engine/pattern";
 import { Prisma } from "@/generated/prisma/client";
 import { database } from "@/server/database";
+import { inTransaction, type Connection } from "@/server/transaction";
 import { AppError } from "@/server/errors";
 import type { Viewer } from "@/server/viewer";
 import { patternEditScope, type PatternAccess } from "./access";
 import type { Typed } from "./schema";
 
-/** A new pattern of the viewer's, with its first revision. */
+/** A new pattern of the viewer's, with its first revision. @param connection a transaction that it is part of. */
 export async function createPattern(
   viewer: Viewer,
   { document, reason, invented = false }: { document: PatternDocument; reason: string; invented?: boolean },
+  connection: Connection = database(),
 ): Promise<{ patternId: string; revisionId: string }> {
-  const pattern = await database().pattern.create({
+  const pattern = await connection.pattern.create({
     data: {
       invented,
       memberships: { create: { accountId: viewer.accountId, role: "owner" } },
@@ -25,34 +27,58 @@ export async function createPattern(
   return { patternId: pattern.id, revisionId: revision.id };
 }
 
+interface NewRevision {
+  readonly document: PatternDocument;
+  readonly reason: string;
+  readonly baseNumber: number;
+  /** The version of the draft that becomes the revision, 0 where it was never kept; left out, the draft stays as it is. */
+  readonly draftVersion?: number;
+}
+
 /**
- * The next revision after `baseNumber`; the draft is spent with it.
+ * The next revision after `baseNumber`. The draft that it was made from is emptied with it; anybody else's stays.
  *
- * @throws {AppError} "changed-meanwhile" where somebody has saved a revision since.
+ * @throws {AppError} "changed-meanwhile" where somebody has saved a revision since, or has gone on with the draft.
  */
 export async function saveRevision(
   access: PatternAccess,
-  { document, reason, baseNumber }: { document: PatternDocument; reason: string; baseNumber: number },
+  { document, reason, baseNumber, draftVersion }: NewRevision,
 ): Promise<{ revisionId: string; number: number }> {
   const number = baseNumber + 1;
   const untouched = { some: { number: baseNumber }, none: { number: { gt: baseNumber } } };
   const revision = { number, document, reason, createdById: access.accountId };
   try {
-    return await database().$transaction(async (transaction) => {
+    return await inTransaction(async (transaction) => {
       const pattern = await transaction.pattern.update({
         where: { ...patternEditScope(access), revisions: untouched },
         data: { revisions: { create: revision } },
         select: { revisions: { where: { number }, select: { id: true } } },
       });
-      await transaction.draft.deleteMany({ where: { pattern: patternEditScope(access) } });
       const [saved] = pattern.revisions;
       if (saved === undefined) throw new Error("a revision was saved and is not there");
+      if (draftVersion !== undefined) await spendDraft(transaction, access, { draftVersion, baseId: saved.id });
       return { revisionId: saved.id, number };
     });
   } catch (error) {
     if (isConflict(error)) throw new AppError("changed-meanwhile");
     throw error;
   }
+}
+
+/** The draft's row stays and its version goes on, so that a version never names two drafts. */
+async function spendDraft(
+  transaction: Connection,
+  access: PatternAccess,
+  { draftVersion, baseId }: { draftVersion: number; baseId: string },
+): Promise<void> {
+  const ofPattern = { pattern: patternEditScope(access) };
+  const { count } = await transaction.draft.updateMany({
+    where: { ...ofPattern, version: draftVersion },
+    data: { typed: {}, baseId, version: { increment: 1 }, updatedById: access.accountId, updatedAt: new Date() },
+  });
+  if (count === 1) return;
+  const others = await transaction.draft.count({ where: ofPattern });
+  if (draftVersion > 0 || others > 0) throw new AppError("changed-meanwhile");
 }
 
 /** A row that was not found under the write's own conditions, or that exists already. */

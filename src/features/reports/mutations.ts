@@ -3,7 +3,7 @@ import { randomUUID } from "node:crypto";
 import type { PatternDocument, Tester } from "@/engine/pattern";
 import { openCallEditScope, type CallAccess } from "@/features/calls/access";
 import type { Prisma } from "@/generated/prisma/client";
-import { database } from "@/server/database";
+import { inTransaction, type Connection } from "@/server/transaction";
 import { AppError } from "@/server/errors";
 import { completeReport } from "./complete-report";
 import { takeApart } from "./schema";
@@ -22,8 +22,6 @@ interface NewReports {
   readonly reports: readonly NewReport[];
 }
 
-/** Inserting thousands of reports takes longer than the five seconds a transaction has by default. */
-const TRANSACTION_MS = 120_000;
 const ROWS_AT_ONCE = 2_000;
 
 /**
@@ -31,35 +29,33 @@ const ROWS_AT_ONCE = 2_000;
  *
  * Reports whose submission key is stored already are passed over.
  *
+ * @param connection a transaction that it is part of.
  * @throws {AppError} "closed" where the call is closed or not the viewer's to edit.
  */
-export async function addReports(access: CallAccess, { revision, reports }: NewReports): Promise<void> {
-  await database().$transaction(
-    async (transaction) => {
-      await lockOpenCall(transaction, access);
-      const fresh = await notStoredYet(transaction, reports);
-      const taken = await transaction.tester.findMany({
-        where: { call: openCallEditScope(access) },
-        select: { code: true, position: true },
-      });
-      const rows = reportRows(fresh, { callId: access.callId, revision, taken });
-      for (let at = 0; at < rows.length; at += ROWS_AT_ONCE)
-        await insert(transaction, rows.slice(at, at + ROWS_AT_ONCE));
-    },
-    { timeout: TRANSACTION_MS },
-  );
+export async function addReports(
+  access: CallAccess,
+  { revision, reports }: NewReports,
+  connection?: Connection,
+): Promise<void> {
+  await inTransaction(async (transaction) => {
+    await lockOpenCall(transaction, access);
+    const fresh = await notStoredYet(transaction, reports);
+    const taken = await transaction.tester.findMany({
+      where: { call: openCallEditScope(access) },
+      select: { code: true, position: true },
+    });
+    const rows = reportRows(fresh, { callId: access.callId, revision, taken });
+    for (let at = 0; at < rows.length; at += ROWS_AT_ONCE) await insert(transaction, rows.slice(at, at + ROWS_AT_ONCE));
+  }, connection);
 }
 
 /** Holds the call's row, so that two senders take their turns and nobody closes it in between. */
-async function lockOpenCall(transaction: Prisma.TransactionClient, access: CallAccess): Promise<void> {
+async function lockOpenCall(transaction: Connection, access: CallAccess): Promise<void> {
   const { count } = await transaction.call.updateMany({ where: openCallEditScope(access), data: { status: "open" } });
   if (count === 0) throw new AppError("closed");
 }
 
-async function notStoredYet(
-  transaction: Prisma.TransactionClient,
-  reports: readonly NewReport[],
-): Promise<NewReport[]> {
+async function notStoredYet(transaction: Connection, reports: readonly NewReport[]): Promise<NewReport[]> {
   const stored = await transaction.report.findMany({
     where: { submissionKey: { in: reports.map(({ submissionKey }) => submissionKey) } },
     select: { submissionKey: true },
@@ -119,7 +115,7 @@ function freeCode(id: string, codes: ReadonlySet<string>): string {
   }
 }
 
-async function insert(transaction: Prisma.TransactionClient, rows: readonly ReportRows[]): Promise<void> {
+async function insert(transaction: Connection, rows: readonly ReportRows[]): Promise<void> {
   await transaction.tester.createMany({ data: rows.map(({ tester }) => tester) });
   await transaction.testerContact.createMany({ data: rows.flatMap(({ contact }) => contact ?? []) });
   await transaction.testerBody.createMany({ data: rows.flatMap(({ body }) => body ?? []) });

@@ -1,0 +1,22 @@
+import "server-only";
+import type { Prisma } from "@/generated/prisma/client";
+import { database } from "./database";
+
+/** The database, or a transaction in it: whatever is written through one stands or falls together. */
+export type Connection = Prisma.TransactionClient;
+
+/** Writing thousands of rows takes longer than the five seconds a transaction has by default. */
+const TRANSACTION_MS = 120_000;
+
+/**
+ * Runs all of `write` or, where anything in it throws, nothing.
+ *
+ * @param within a transaction that is open already: `write` becomes part of it.
+ */
+export async function inTransaction<Result>(
+  write: (connection: Connection) => Promise<Result>,
+  within?: Connection,
+): Promise<Result> {
+  if (within) return await write(within);
+  return await database().$transaction(write, { timeout: TRANSACTION_MS });
+}
