@@ -17,6 +17,9 @@ const serif = localFont({
   weight: "200 900",
 });
 
+/** Every page knows its reader, and carries its own nonce. */
+export const dynamic = "force-dynamic";
+
 export const metadata: Metadata = {
   title: { default: "Sizewright", template: "%s · Sizewright" },
   description: "Find out which sizes of a crochet or knitting pattern came out as promised, and why.",
