@@ -12,7 +12,7 @@ export type FormFaults = Readonly<Record<string, readonly string[]>>;
  *
  * @param schema what the form's fields must be.
  * @param run acts on the parsed fields and returns what is still wrong, or nothing.
- * @param secret names of fields that are not sent back.
+ * @param secret names of fields that are not sent back; a form with such fields is emptied once it has done its work.
  */
 export function formAction<Schema extends z.ZodType>(
   schema: Schema,
@@ -25,7 +25,7 @@ export function formAction<Schema extends z.ZodType>(
     if (submission.status !== "success") return submission.reply({ hideFields });
     try {
       const faults = await run(submission.value);
-      if (faults === undefined) return submission.reply({ hideFields });
+      if (faults === undefined) return submission.reply({ hideFields, resetForm: hideFields.length > 0 });
       const fieldErrors = Object.fromEntries(Object.entries(faults).map(([name, says]) => [name, [...says]]));
       return submission.reply({ fieldErrors, hideFields });
     } catch (error) {

@@ -46,6 +46,7 @@ async function ownDatabase(folder: string, undos: Undo[], signal: AbortSignal): 
 
 async function main(): Promise<void> {
   process.chdir(ROOT);
+  process.env.NEXT_TELEMETRY_DISABLED = "1";
   if (existsSync(".env")) process.loadEnvFile(".env");
   const undos: Undo[] = [];
   const stopping = new AbortController();

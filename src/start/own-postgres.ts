@@ -7,7 +7,7 @@ import { keptSecret } from "./kept-secret";
 import { copiedBinaries, postgresBinaries, type PostgresBinaries } from "./postgres-binaries";
 import { stopLeftovers } from "./postgres-leftovers";
 import { canEnter, postgresUser, type RunAs } from "./postgres-user";
-import { runPostgres, type RunningPostgres } from "./run-postgres";
+import { runPostgres } from "./run-postgres";
 
 export interface OwnPostgres {
   /** Where its database `sizewright` answers. */
@@ -18,12 +18,13 @@ export interface OwnPostgres {
 export interface OwnPostgresPlace {
   /** Holds the password and the log, and the data where user postgres can enter. */
   readonly folder: string;
-  /** Settings of the server, as `name=value`. */
-  readonly settings?: readonly string[];
+  /** Quicker, for it would not survive a power cut, and gone with its data once stopped. */
+  readonly temporary?: boolean;
   readonly signal?: AbortSignal;
 }
 
 const SHARED = "/var/lib/sizewright";
+const UNSAFE = ["fsync=off", "full_page_writes=off"];
 
 interface Ready {
   readonly binaries: PostgresBinaries;
@@ -35,7 +36,7 @@ interface Ready {
  * Starts a real PostgreSQL of our own on a free port, with its data under `folder`; one at a time on a folder. What a
  * killed start left is stopped and taken over.
  */
-export async function startOwnPostgres({ folder, settings = [], signal }: OwnPostgresPlace): Promise<OwnPostgres> {
+export async function startOwnPostgres({ folder, temporary = false, signal }: OwnPostgresPlace): Promise<OwnPostgres> {
   mkdirSync(folder, { recursive: true });
   const release = await holdFolder(folder);
   try {
@@ -46,21 +47,22 @@ export async function startOwnPostgres({ folder, settings = [], signal }: OwnPos
     await stopLeftovers(data);
     signal?.throwIfAborted();
     const log = join(folder, "postgresql.log");
+    const settings = temporary ? UNSAFE : [];
     const running = await runPostgres({ postgres: binaries.postgres, user, data, log, password, settings, signal });
     // For the owner's own tools, such as psql, while the server runs.
     const address = join(folder, "database-url");
     writeFileSync(address, `${running.url}\n`, { mode: 0o600 });
-    return { url: running.url, stop: () => stopAndRelease(running, address, release) };
+    const stop = async () => {
+      await running.stop();
+      rmSync(address, { force: true });
+      if (temporary) for (const path of [home, folder]) rmSync(path, { recursive: true, force: true });
+      await release();
+    };
+    return { url: running.url, stop };
   } catch (error) {
     await release();
     throw error;
   }
-}
-
-async function stopAndRelease(running: RunningPostgres, address: string, release: () => Promise<void>): Promise<void> {
-  await running.stop();
-  rmSync(address, { force: true });
-  await release();
 }
 
 async function prepare(folder: string): Promise<Ready> {
@@ -80,11 +82,4 @@ function ownedBy(user: RunAs | undefined, home: string): string {
   mkdirSync(home, { recursive: true, mode: 0o700 });
   if (user !== undefined) chownSync(home, user.uid, user.gid);
   return home;
-}
-
-/** Takes the data of a stopped server away, wherever it lies; for tests, which leave nothing behind. */
-export function removeOwnPostgres(folder: string): void {
-  const name = createHash("sha256").update(realpathSync(folder)).digest("hex").slice(0, 16);
-  rmSync(join(SHARED, name), { recursive: true, force: true });
-  rmSync(folder, { recursive: true, force: true });
 }

@@ -1,6 +1,6 @@
 "use client";
 
-import { getInputProps, getSelectProps } from "@conform-to/react";
+import { getInputProps } from "@conform-to/react";
 import { Button } from "@/ui/button";
 import { describedBy, Field, Select, TextInput } from "@/ui/field";
 import { Notice } from "@/ui/notice";
@@ -30,7 +30,12 @@ export function AboutForm({ name, unit }: { readonly name: string; readonly unit
         hint="How lengths are shown, and read when you type one."
         errors={fields.unit.errors}
       >
-        <Select {...getSelectProps(fields.unit)} key="unit" aria-describedby={describedBy(fields.unit.id)}>
+        <Select
+          id={fields.unit.id}
+          name={fields.unit.name}
+          defaultValue={fields.unit.initialValue}
+          aria-describedby={describedBy(fields.unit.id)}
+        >
           <option value="cm">centimetres</option>
           <option value="in">inches</option>
         </Select>
