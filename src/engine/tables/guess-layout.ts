@@ -1,0 +1,85 @@
+import { cellAt, columnCount, turn, type Cells } from "./cells";
+import { looksNumeric } from "./read-cell";
+import { isSizeName } from "./size-names";
+
+export interface Layout {
+  readonly turned: boolean;
+  readonly headerRow: number;
+  readonly letterColumn: number | null;
+  readonly labelColumn: number | null;
+  readonly sizeColumns: readonly number[];
+}
+
+const ROWS_LOOKED_AT = 30;
+const NO_SIZE = /\bunits?\b|toleran|±|notes?|comment|\bhow\b|letter|measure/i;
+const LETTER = /^\(?[A-Za-z]{1,2}\d{0,2}[.):]?$/;
+
+/** Where a table's sizes, letters and names stand. @param cells at least one row. @returns columns and rows of the turned table where it is turned. */
+export function guessLayout(cells: Cells): Layout {
+  const turned = sizeNames(turn(cells)).most > sizeNames(cells).most;
+  const view = turned ? turn(cells) : cells;
+  const headerRow = guessHeaderRow(view);
+  const columns = Array.from({ length: columnCount(view) }, (_, column) => column);
+  const sizeColumns = columns.filter((column) => isSizeColumn(view, headerRow, column));
+  const others = columns.filter((column) => !sizeColumns.includes(column) && texts(view, headerRow, column).length > 0);
+  const letterColumn = others.find((column) => isLetterColumn(view, headerRow, column)) ?? null;
+  const labelColumn = wordiest(
+    view,
+    headerRow,
+    others.filter((column) => column !== letterColumn),
+  );
+  return { turned, headerRow, letterColumn, labelColumn, sizeColumns };
+}
+
+function guessHeaderRow(view: Cells): number {
+  const { row, most } = sizeNames(view);
+  if (most >= 2) return row;
+  const first = view.findIndex((cells) => cells.filter((text) => text.trim() !== "").length >= 2);
+  return Math.max(first, 0);
+}
+
+/** The first row with the most names of sizes. Bare numbers are names only in the first row or beside the word "size". */
+function sizeNames(view: Cells): { readonly row: number; readonly most: number } {
+  const first = view.findIndex((cells) => cells.filter((text) => text.trim() !== "").length >= 3);
+  let row = 0;
+  let most = 0;
+  view.slice(0, ROWS_LOOKED_AT).forEach((cells, index) => {
+    const headed = startsWithWords(cells);
+    const names = cells.map((text) => text.trim()).filter(isSizeName);
+    const bare = index === first || headed ? 1 : 0;
+    const score = names.reduce((sum, name) => sum + (/\p{L}/u.test(name) ? 2 : bare), 0) * (headed ? 1.5 : 1);
+    const spread = new Set(names).size === names.length ? score : score / 4;
+    if (spread > most) [row, most] = [index, spread];
+  });
+  return { row, most };
+}
+
+function startsWithWords(cells: readonly string[]): boolean {
+  return /\bsizes?\b|\bmeasure|\bletter\b/i.test(cells.slice(0, 3).join(" "));
+}
+
+function isSizeColumn(view: Cells, headerRow: number, column: number): boolean {
+  const heading = cellAt(view, headerRow, column);
+  if (heading === "" || NO_SIZE.test(heading)) return false;
+  const below = texts(view, headerRow, column);
+  return below.length > 0 && below.filter(looksNumeric).length >= below.length / 2;
+}
+
+function isLetterColumn(view: Cells, headerRow: number, column: number): boolean {
+  const below = texts(view, headerRow, column);
+  return below.filter((text) => LETTER.test(text)).length > below.length * 0.6;
+}
+
+function wordiest(view: Cells, headerRow: number, columns: readonly number[]): number | null {
+  const words = (column: number) =>
+    new Set(texts(view, headerRow, column).filter((text) => /\p{L}{2}/u.test(text))).size;
+  const [best] = columns.toSorted((left, right) => words(right) - words(left));
+  return best !== undefined && words(best) > 0 ? best : null;
+}
+
+function texts(view: Cells, headerRow: number, column: number): string[] {
+  return view.flatMap((_, row) => {
+    const text = row > headerRow ? cellAt(view, row, column) : "";
+    return text === "" ? [] : [text];
+  });
+}

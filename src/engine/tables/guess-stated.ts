@@ -1,0 +1,52 @@
+import { cellAt, columnCount, type Cells } from "./cells";
+
+/** What a table's own words tell beside its numbers; "" where they tell nothing. Numbers as typed. */
+export interface Stated {
+  readonly name: string;
+  readonly craft: "crochet" | "knitting";
+  readonly gaugeStitches: string;
+  readonly gaugeRows: string;
+  readonly gaugeOver: string;
+  readonly toolMm: string;
+}
+
+const NUMBER = String.raw`(\d+(?:[.,]\d+)?)`;
+const STITCHES = new RegExp(String.raw`${NUMBER}\s*(?:sts?|stitch(?:es)?)\b`, "i");
+const ROWS = new RegExp(String.raw`${NUMBER}\s*(?:rows?|rounds?|rnds?)\b`, "i");
+const OVER_INCHES = /\b4\s*(?:in|inch|inches)\b|\b4\s*["”″]/i;
+const OVER_CM = /\b10\s*cm\b/i;
+const TOOL = new RegExp(String.raw`${NUMBER}\s*mm\b`, "i");
+const KNITTING = /\bknit|\bneedle|\bcast[ -]?on\b|\bpurl/i;
+
+/** Gauge, tool, craft and name, where the pasted cells happen to tell them. @param view turned where sizes run down. */
+export function guessStated(view: Cells, headerRow: number): Stated {
+  const rows = view.map((_, row) => joined(view, row));
+  const gauge = rows.find((text) => STITCHES.test(text) && (OVER_CM.test(text) || OVER_INCHES.test(text))) ?? "";
+  const tool = rows.find((text) => /hook|needle|tool|gauge|tension/i.test(text) && TOOL.test(text)) ?? "";
+  return {
+    name: guessName(view, headerRow),
+    craft: rows.some((text) => KNITTING.test(text)) ? "knitting" : "crochet",
+    gaugeStitches: STITCHES.exec(gauge)?.[1] ?? "",
+    gaugeRows: ROWS.exec(gauge)?.[1] ?? "",
+    gaugeOver: OVER_INCHES.test(gauge) && !OVER_CM.test(gauge) ? "4 in" : "10 cm",
+    toolMm: TOOL.exec(tool)?.[1] ?? "",
+  };
+}
+
+/** The first line above the sizes where it stands alone and is no statement of something else. */
+function guessName(view: Cells, headerRow: number): string {
+  const above = view.slice(0, headerRow).map((_, row) => filled(view, row));
+  const alone = above.find(
+    (texts) => texts.length === 1 && !/gauge|tension|hook|needle|measure|\d\s*cm/i.test(texts[0] ?? ""),
+  );
+  return alone?.[0] ?? "";
+}
+
+function filled(view: Cells, row: number): string[] {
+  const texts = Array.from({ length: columnCount(view) }, (_, column) => cellAt(view, row, column));
+  return texts.filter((text) => text !== "");
+}
+
+function joined(view: Cells, row: number): string {
+  return filled(view, row).join(" ");
+}

@@ -1,0 +1,11 @@
+export { cellAt, columnCount, MOST_COLUMNS, MOST_ROWS, turn, type Cells, type TableFault } from "./cells";
+export { choicesOfLayout, guessMeasurementChoices } from "./guess-measurement-choices";
+export {
+  measurementChoicesSchema,
+  ROW_KINDS,
+  type MeasurementChoices,
+  type RowChoice,
+  type RowKind,
+} from "./measurement-choices";
+export type { MeasurementTable, Reckoning } from "./measurement-table";
+export { readMeasurementTable } from "./read-measurement-table";

@@ -1,0 +1,65 @@
+import { plain } from "./words";
+
+const IN_WORDS: Readonly<Record<string, string>> = {
+  "extra small": "xs",
+  "x small": "xs",
+  small: "s",
+  medium: "m",
+  large: "l",
+  "extra large": "xl",
+  "x large": "xl",
+};
+
+/** A size's name in one spelling: "Size 2XL", "2X" and "XXL" are all `2x`. */
+export function sizeKey(text: string): string {
+  const bare = plain(text)
+    .replace(/\bsizes?\b|\bgrosse\b/g, " ")
+    .replace(/[^\p{L}\d]+/gu, " ")
+    .trim();
+  const word = (IN_WORDS[bare] ?? bare).replaceAll(" ", "");
+  const many = /^(x{2,6})([sl]?)$/.exec(word);
+  if (many) return `${many[1]?.length ?? 0}x${many[2] === "s" ? "s" : ""}`;
+  return word.replace(/^(\d)x[l]$/, "$1x");
+}
+
+const ONE_NAME = /^(?:\dxs|\dx|xs|s|m|l|xl|t\d|\d{1,3})$/;
+
+/** @returns whether a heading reads like a size: S, 2X, XS/S, 38, 1. */
+export function isSizeName(text: string): boolean {
+  if (/^\d{1,3}$/.test(text)) return true;
+  const name = text.replace(/\s*\(.*$/, "");
+  return name !== "" && name.split(/[/–-]/).every((part) => ONE_NAME.test(sizeKey(part)));
+}
+
+export type SizeMatch = { readonly ok: true; readonly size: string } | { readonly ok: false; readonly says: string };
+
+interface NamedSize {
+  readonly id: string;
+  readonly label: string;
+}
+
+/**
+ * The size that a person means.
+ *
+ * @param typed her words, such as "Size M", "m" or "XXL".
+ * @param sizes of the pattern.
+ * @returns the one size it can be, or a sentence with the sizes there are; what could be two is never guessed.
+ */
+export function matchSize(typed: string, sizes: readonly NamedSize[]): SizeMatch {
+  const key = sizeKey(typed);
+  const ways: readonly ((size: NamedSize) => boolean)[] = [
+    ({ label }) => plain(label) === plain(typed),
+    ({ label }) => sizeKey(label) === key,
+    ({ id }) => id === plain(typed),
+    ({ label }) => label.split(/[^\p{L}\d]+/u).some((part) => sizeKey(part) === key && key !== ""),
+    ({ label }) => typed.split(/[^\p{L}\d]+/u).some((part) => part !== "" && sizeKey(part) === sizeKey(label)),
+  ];
+  for (const fits of ways) {
+    const found = sizes.filter(fits);
+    const [only] = found;
+    if (only !== undefined && found.length === 1) return { ok: true, size: only.id };
+    if (found.length > 1) break;
+  }
+  const labels = sizes.map(({ label }) => label).join(", ");
+  return { ok: false, says: `“${typed}” is not one size of this pattern. Its sizes are ${labels}.` };
+}
