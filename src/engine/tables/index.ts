@@ -9,3 +9,7 @@ export {
 } from "./measurement-choices";
 export type { MeasurementTable, Reckoning } from "./measurement-table";
 export { readMeasurementTable } from "./read-measurement-table";
+export { guessReportChoices } from "./guess-report-choices";
+export { readReportTable } from "./read-report-table";
+export { reportChoicesSchema, type ColumnChoice, type ReportChoices } from "./report-choices";
+export type { ReadTester, ReportTable } from "./report-table";

@@ -1,0 +1,13 @@
+import { missingGrading, type PatternDocument } from "../pattern";
+import { predict } from "../prediction";
+
+/** What the pattern comes to, cm by size and measurement; nothing where a count has no value yet. */
+export function designBySize(pattern: PatternDocument): ReadonlyMap<string, ReadonlyMap<string, number>> {
+  if (missingGrading(pattern).length > 0) return new Map();
+  return new Map(
+    pattern.sizes.map(({ id }) => {
+      const { measurements } = predict({ pattern, size: id });
+      return [id, new Map(measurements.map(({ measurement, designCm }) => [measurement, designCm]))];
+    }),
+  );
+}

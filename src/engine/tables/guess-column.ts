@@ -1,0 +1,123 @@
+import type { PatternDocument } from "../pattern";
+import { readsAsYesOrNo } from "./read-yes-no";
+import type { ColumnChoice } from "./report-choices";
+import { matchSize } from "./size-names";
+import { looksNumeric } from "./read-cell";
+import { plain, shareOfWords, splitLetter, tellingWords } from "./words";
+
+/** A column's question and the answers that say something. */
+export interface HeadedColumn {
+  readonly heading: string;
+  readonly answers: readonly string[];
+}
+
+const LEAVE_OUT =
+  /time ?stamp|\bdate\b|e-?mail|address|instagram|\blink\b|photo|comment|notes?\b|anything else|feedback|consent|would you/i;
+const SWATCH = /swatch|gauge|tension/i;
+const STITCHES = /\bst(?:s|itch(?:es)?)?\b/i;
+const ROWS = /\brows?\b|\brounds?\b|\brnds?\b/i;
+const OVER_WIDTH = /\bover\b|\b10\s*cm\b|\b4\s*(?:in|")/i;
+const WASHED = /wash|block/i;
+const TOOL = /\bhook|\bneedle|\btool/i;
+const HOURS = /\bhours?\b|how long did it take/i;
+const YARN = /\byarn|\bgrams?\b|\bweigh|\bused\b/i;
+const NAME = /\bname\b|^tester$|who are you|\bhandle\b/i;
+
+/** What one column of a form's table holds. */
+export function guessColumn(column: HeadedColumn, pattern: PatternDocument): ColumnChoice {
+  const { heading } = column;
+  const fabric = pattern.fabrics[0]?.id ?? "";
+  if (isSize(column, pattern)) return { kind: "size" };
+  const lettered = byLetter(heading, pattern);
+  if (lettered !== null && mostlyNumbers(column)) return lettered;
+  if (LEAVE_OUT.test(heading)) return { kind: "leave out" };
+  if (NAME.test(heading)) return { kind: "name" };
+  if (WASHED.test(heading) && column.answers.every(readsAsYesOrNo)) return { kind: "washed" };
+  if (!mostlyNumbers(column))
+    return TOOL.test(heading) && saysMillimetres(column) ? { kind: "tool", fabric } : { kind: "leave out" };
+  return swatchColumn(heading, fabric) ?? byLabel(heading, pattern) ?? otherNumbers(heading, pattern);
+}
+
+function swatchColumn(heading: string, fabric: string): ColumnChoice | null {
+  if (TOOL.test(heading)) return { kind: "tool", fabric };
+  const swatch = SWATCH.test(heading);
+  if (!swatch && !OVER_WIDTH.test(heading)) return null;
+  const counted = STITCHES.test(heading) ? "stitches" : ROWS.test(heading) ? "rows" : null;
+  if (counted !== null && !/\bhow (?:wide|tall|high)\b/i.test(heading)) return { kind: `swatch ${counted}`, fabric };
+  const unit = /\binch|\bin\b(?!\s*cm)/i.test(heading) ? "in" : "cm";
+  if (/wid|across/i.test(heading)) return { kind: "swatch across", fabric, unit };
+  if (/height|tall|long|length|along/i.test(heading)) return { kind: "swatch along", fabric, unit };
+  return null;
+}
+
+function isSize({ heading, answers }: HeadedColumn, { sizes }: PatternDocument): boolean {
+  const fitting = answers.filter((answer) => matchSize(answer, sizes).ok).length;
+  const asked = /\bsize\b/i.test(heading) && !TOOL.test(heading) && !/\bcup\b|\busual/i.test(heading);
+  if (answers.length === 0) return asked;
+  return fitting >= answers.length * (asked ? 0.5 : 0.95) && (asked || answers.some((answer) => !looksNumeric(answer)));
+}
+
+function byLetter(heading: string, { measurements }: PatternDocument): ColumnChoice | null {
+  const alone = /^(?:measurement\s+)?\(?([A-Za-z]\d{0,2})\)?[.:]?(?:\s*[,(]?\s*(?:in\s+)?(?:cm|inches|in)\)?)?$/i.exec(
+    heading,
+  )?.[1];
+  const named = /\bmeasurement ([A-Za-z]\d{0,2})\b/.exec(heading)?.[1];
+  const letter = (splitLetter(heading).letter || alone || named || "").toUpperCase();
+  const found =
+    letter === "" ? undefined : measurements.find((measurement) => measurement.letter.toUpperCase() === letter);
+  return found ? measured(found.id, heading, found.girth) : null;
+}
+
+/** A count where stitches or rows are asked for, else a measurement: the one with the largest share of its words there. */
+function byLabel(heading: string, { measurements, counts }: PatternDocument): ColumnChoice | null {
+  const asksCount = STITCHES.test(heading) || ROWS.test(heading);
+  const count = asksCount
+    ? best(
+        counts.filter(({ direction }) => (direction === "rows" ? ROWS : STITCHES).test(heading)),
+        heading,
+      )
+    : null;
+  if (asksCount) return count === null ? null : { kind: "count", id: count.id };
+  const measurement = best(measurements, heading);
+  return measurement === null ? null : measured(measurement.id, heading, measurement.girth);
+}
+
+function best<Labelled extends { readonly label: string }>(
+  items: readonly Labelled[],
+  heading: string,
+): Labelled | null {
+  let found: Labelled | null = null;
+  let most = 0;
+  for (const item of items) {
+    const exact = plain(item.label) === plain(heading) ? 1 : 0;
+    const share = shareOfWords(item.label, heading);
+    const score = exact + share * (1 + tellingWords(item.label).size / 100);
+    if (share + exact >= 0.6 && score > most) [found, most] = [item, score];
+  }
+  return found;
+}
+
+function otherNumbers(heading: string, { yarns }: PatternDocument): ColumnChoice {
+  if (HOURS.test(heading)) return { kind: "hours" };
+  const yarn =
+    yarns.find(({ label }) => shareOfWords(label, heading) === 1) ?? (yarns.length === 1 ? yarns[0] : undefined);
+  if (yarn !== undefined && YARN.test(heading)) return { kind: "yarn", id: yarn.id };
+  return { kind: "leave out" };
+}
+
+function measured(id: string, heading: string, girth: boolean | undefined): ColumnChoice {
+  return {
+    kind: "measurement",
+    id,
+    unit: "cm",
+    flat: girth === true && /\bflat\b|\bhalf\b/i.test(heading) && !/doubled/i.test(heading),
+  };
+}
+
+function mostlyNumbers({ answers }: HeadedColumn): boolean {
+  return answers.filter(looksNumeric).length >= answers.length / 2;
+}
+
+function saysMillimetres({ answers }: HeadedColumn): boolean {
+  return answers.some((answer) => /\d\s*mm\b/i.test(answer));
+}

@@ -1,0 +1,124 @@
+import type { Fabric, Tester } from "../pattern";
+import { GAUGE_WIDTH_CM } from "../units";
+import { readLength, readSwatchCount, readTool, type ReadNumber } from "./read-cell";
+import { answered, readNumbers, withUnit, type RowReading } from "./row-reading";
+import { readYesNo } from "./read-yes-no";
+import { gaugeQuestion, toolQuestion } from "./report-questions";
+
+interface Swatches {
+  readonly swatches: Tester["swatches"];
+  /** Stitches or rows alone, which give no gauge. */
+  readonly half: boolean;
+}
+
+/** The row's swatches, one a fabric with stitches and rows. */
+export function readSwatches(reading: RowReading, typed: Record<string, string>): Swatches {
+  const washed = readWashed(reading);
+  const swatches: Tester["swatches"][number][] = [];
+  let half = false;
+  for (const fabric of reading.pattern.fabrics) {
+    const parts = readParts(reading, fabric);
+    const { stitches, rows, across, along, tool } = parts;
+    if (stitches !== undefined && rows !== undefined) {
+      const at = `swatches[${swatches.length}]`;
+      for (const [key, part] of Object.entries({ stitches, rows, acrossCm: across, alongCm: along, toolMm: tool })) {
+        if (part !== undefined && part.typed !== String(part.value)) typed[`${at}.${key}`] = part.typed;
+      }
+      const over = reading.choices.swatchOver.trim();
+      for (const [key, part] of Object.entries({ acrossCm: across, alongCm: along })) {
+        if (part === undefined && over !== `${reading.overCm} cm`) typed[`${at}.${key}`] = over;
+      }
+      swatches.push({
+        fabric: fabric.id,
+        toolMm: tool?.value ?? fabric.toolMm,
+        stitches: stitches.value,
+        acrossCm: across?.value ?? reading.overCm,
+        rows: rows.value,
+        alongCm: along?.value ?? reading.overCm,
+        washed,
+      });
+      askBack(reading, fabric, parts);
+    } else if (stitches !== undefined || rows !== undefined) half = true;
+  }
+  return { swatches, half };
+}
+
+interface Part {
+  readonly column: number;
+  readonly typed: string;
+  readonly value: number;
+}
+
+interface Parts {
+  readonly stitches?: Part;
+  readonly rows?: Part;
+  readonly across?: Part;
+  readonly along?: Part;
+  readonly tool?: Part;
+}
+
+function readParts(reading: RowReading, { id }: Fabric): Parts {
+  const count = (
+    kind: "swatch stitches" | "swatch rows" | "tool",
+    read: (text: string) => ReadNumber,
+  ): Part | undefined => {
+    const found = readNumbers(reading, kind, (text, choice) => (choice.fabric === id ? read(text) : SKIPPED));
+    return found
+      .filter(({ choice }) => choice.fabric === id)
+      .map(({ column, text, value }) => ({ column, typed: text, value }))[0];
+  };
+  const length = (kind: "swatch across" | "swatch along"): Part | undefined => {
+    const found = readNumbers(reading, kind, (text, choice) =>
+      choice.fabric === id ? readLength(text, choice.unit) : SKIPPED,
+    );
+    const own = found.filter(({ choice }) => choice.fabric === id);
+    return own.map(({ column, choice, text, value }) => ({ column, typed: withUnit(text, choice.unit), value }))[0];
+  };
+  return {
+    stitches: count("swatch stitches", readSwatchCount),
+    rows: count("swatch rows", readSwatchCount),
+    tool: count("tool", readTool),
+    across: length("swatch across"),
+    along: length("swatch along"),
+  };
+}
+
+const SKIPPED: ReadNumber = { ok: true, value: 0 };
+
+function askBack(
+  { row, questions, overCm }: RowReading,
+  fabric: Fabric,
+  { stitches, rows, across, along, tool }: Parts,
+): void {
+  const statedOver = fabric.gauge.overCm ?? GAUGE_WIDTH_CM;
+  const ask = (part: Part | undefined, says: string | undefined) => {
+    if (part !== undefined && says !== undefined) questions.push({ row, column: part.column, says });
+  };
+  const gauge = (part: Part | undefined, direction: "stitches" | "rows", widthCm: number) =>
+    part &&
+    ask(
+      part,
+      gaugeQuestion({
+        count: part.value,
+        stated: (fabric.gauge[direction] / statedOver) * widthCm,
+        direction,
+        overCm: widthCm,
+      }),
+    );
+  gauge(stitches, "stitches", across?.value ?? overCm);
+  gauge(rows, "rows", along?.value ?? overCm);
+  ask(tool, tool && toolQuestion(tool.value));
+}
+
+function readWashed(reading: RowReading): boolean {
+  const [cell] = answered(reading, "washed");
+  if (cell === undefined) return reading.choices.washed;
+  const said = readYesNo(cell.text);
+  if (said !== null) return said;
+  reading.faults.push({
+    row: reading.row,
+    column: cell.column,
+    says: `“${cell.text}” is neither yes nor no. Write yes where the swatch was washed.`,
+  });
+  return reading.choices.washed;
+}

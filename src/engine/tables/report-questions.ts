@@ -1,0 +1,65 @@
+import type { Measurement } from "../pattern";
+import { CM_PER_INCH } from "../units";
+
+/** A reading outside these shares of the pattern's own number is asked back; common practice, no source. */
+const READING_SHARES = { least: 0.65, most: 1.5 };
+const COUNT_SHARES = { least: 0.6, most: 1.6 };
+const GAUGE_SHARES = { least: 0.6, most: 1.6 };
+const TOOLS_MM = { least: 1, most: 25 };
+const NEAR = 0.12;
+
+/** @returns a question where a reading is out of reach, undefined where it can be. */
+export function readingQuestion({
+  cm,
+  measurement,
+  designCm,
+}: {
+  readonly cm: number;
+  readonly measurement: Measurement;
+  readonly designCm: number | undefined;
+}): string | undefined {
+  if (designCm === undefined || designCm <= 0) return undefined;
+  const share = cm / designCm;
+  if (share >= READING_SHARES.least && share <= READING_SHARES.most) return undefined;
+  const said = `${measurement.label} of ${tidy(cm)} cm, where the pattern says ${tidy(designCm)} cm`;
+  const isNear = (factor: number) => Math.abs(share / factor - 1) < NEAR;
+  if (isNear(1 / CM_PER_INCH)) return `${said}: was it measured in inches?`;
+  if (isNear(CM_PER_INCH)) return `${said}: was it measured in centimetres and not in inches?`;
+  if (measurement.girth && isNear(0.5)) return `${said}: was it laid flat and not doubled?`;
+  if (isNear(0.1) || isNear(10)) return `${said}: is the decimal point in the right place?`;
+  return `${said}: is that right?`;
+}
+
+/** @returns a question where a count as worked is far from the pattern's. */
+export function workedQuestion(worked: number, graded: number | undefined): string | undefined {
+  if (graded === undefined || Math.abs(worked - graded) <= 4) return undefined;
+  const share = worked / graded;
+  if (share >= COUNT_SHARES.least && share <= COUNT_SHARES.most) return undefined;
+  return `${worked}, where the pattern says ${graded}: is that right?`;
+}
+
+/** @returns a question where a swatch is far from the pattern's gauge. Both counts over `overCm`. */
+export function gaugeQuestion({
+  count,
+  stated,
+  direction,
+  overCm,
+}: {
+  readonly count: number;
+  readonly stated: number;
+  readonly direction: "stitches" | "rows";
+  readonly overCm: number;
+}): string | undefined {
+  const share = count / stated;
+  if (share >= GAUGE_SHARES.least && share <= GAUGE_SHARES.most) return undefined;
+  return `${tidy(count)} ${direction} over ${tidy(overCm)} cm, where the pattern says ${tidy(stated)}: is that right?`;
+}
+
+/** @returns a question where no hook or needle has that size. */
+export function toolQuestion(mm: number): string | undefined {
+  return mm >= TOOLS_MM.least && mm <= TOOLS_MM.most ? undefined : `A hook or needle of ${tidy(mm)} mm: is that right?`;
+}
+
+function tidy(value: number): string {
+  return String(Math.round(value * 10) / 10);
+}

@@ -1,0 +1,64 @@
+import type { PatternDocument } from "../pattern";
+import { CM_PER_INCH, type LengthUnit } from "../units";
+import { cellAt, saysNothing, type Cells, type TableFault } from "./cells";
+import { readLength, type ReadNumber } from "./read-cell";
+import type { ColumnChoice, ReportChoices } from "./report-choices";
+
+/** A row that is being read; what is found wrong or doubtful is added to its lists. */
+export interface RowReading {
+  readonly cells: Cells;
+  readonly row: number;
+  readonly choices: ReportChoices;
+  readonly pattern: PatternDocument;
+  /** What the pattern comes to, cm by size and measurement. */
+  readonly design: ReadonlyMap<string, ReadonlyMap<string, number>>;
+  readonly overCm: number;
+  readonly faults: TableFault[];
+  readonly questions: TableFault[];
+}
+
+export interface AnsweredCell<Choice extends ColumnChoice = ColumnChoice> {
+  readonly choice: Choice;
+  readonly column: number;
+  readonly text: string;
+}
+
+/** The row's cells of one kind that say something. */
+export function answered<Kind extends ColumnChoice["kind"]>(
+  { cells, row, choices }: RowReading,
+  kind: Kind,
+): AnsweredCell<Extract<ColumnChoice, { kind: Kind }>>[] {
+  return choices.columns.flatMap((choice, column) => {
+    const text = cellAt(cells, row, column);
+    return isKind(choice, kind) && !saysNothing(text) ? [{ choice, column, text }] : [];
+  });
+}
+
+function isKind<Kind extends ColumnChoice["kind"]>(
+  choice: ColumnChoice,
+  kind: Kind,
+): choice is Extract<ColumnChoice, { kind: Kind }> {
+  return choice.kind === kind;
+}
+
+/** The row's numbers of one kind; a text that is none is a fault at its cell. */
+export function readNumbers<Kind extends ColumnChoice["kind"]>(
+  reading: RowReading,
+  kind: Kind,
+  read: (text: string, choice: Extract<ColumnChoice, { kind: Kind }>) => ReadNumber,
+): (AnsweredCell<Extract<ColumnChoice, { kind: Kind }>> & { readonly value: number })[] {
+  return answered(reading, kind).flatMap((cell) => {
+    const result = read(cell.text, cell.choice);
+    if (result.ok) return [{ ...cell, value: result.value }];
+    reading.faults.push({ row: reading.row, column: cell.column, says: result.says });
+    return [];
+  });
+}
+
+/** What was typed, with the column's unit where none stands behind it. */
+export function withUnit(text: string, unit: LengthUnit): string {
+  const bare = readLength(text, "cm");
+  const inches = readLength(text, "in");
+  const unsaid = bare.ok && inches.ok && Math.abs(inches.value / bare.value - CM_PER_INCH) < 1e-9;
+  return unsaid ? `${text} ${unit}` : text;
+}
