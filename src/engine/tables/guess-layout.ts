@@ -17,8 +17,12 @@ const LETTER = /^\(?[A-Za-z]{1,2}\d{0,2}[.):]?$/;
 /** Where a table's sizes, letters and names stand. @param cells at least one row. @returns columns and rows of the turned table where it is turned. */
 export function guessLayout(cells: Cells): Layout {
   const turned = sizeNames(turn(cells)).most > sizeNames(cells).most;
+  return layoutAt(cells, { turned, headerRow: guessHeaderRow(turned ? turn(cells) : cells) });
+}
+
+/** The same where it is known which way the sizes run and in which row they stand. */
+export function layoutAt(cells: Cells, { turned, headerRow }: Pick<Layout, "turned" | "headerRow">): Layout {
   const view = turned ? turn(cells) : cells;
-  const headerRow = guessHeaderRow(view);
   const columns = Array.from({ length: columnCount(view) }, (_, column) => column);
   const sizeColumns = columns.filter((column) => isSizeColumn(view, headerRow, column));
   const others = columns.filter((column) => !sizeColumns.includes(column) && texts(view, headerRow, column).length > 0);
@@ -31,7 +35,8 @@ export function guessLayout(cells: Cells): Layout {
   return { turned, headerRow, letterColumn, labelColumn, sizeColumns };
 }
 
-function guessHeaderRow(view: Cells): number {
+/** The row that holds the sizes. @param view the table, turned where its sizes run down. */
+export function guessHeaderRow(view: Cells): number {
   const { row, most } = sizeNames(view);
   if (most >= 2) return row;
   const first = view.findIndex((cells) => cells.filter((text) => text.trim() !== "").length >= 2);

@@ -32,10 +32,16 @@ export function choicesOfLayout(cells: Cells, layout: Layout): MeasurementChoice
     sizeColumns: smallestFirst(view, layout, rows),
     rows,
     unit,
-    girthTolerance: unit === "cm" ? "2" : "3/4",
-    otherTolerance: unit === "cm" ? "1" : "3/8",
+    ...usualTolerances(unit),
     ...guessStated(view, layout.headerRow),
   };
+}
+
+/** How far off still counts as on size, as typed in a unit; common practice, no source. */
+export function usualTolerances(unit: "cm" | "in"): Pick<MeasurementChoices, "girthTolerance" | "otherTolerance"> {
+  return unit === "cm"
+    ? { girthTolerance: "2", otherTolerance: "1" }
+    : { girthTolerance: "3/4", otherTolerance: "3/8" };
 }
 
 function guessUnit(view: Cells, layout: Layout, rows: readonly RowChoice[]): "cm" | "in" {

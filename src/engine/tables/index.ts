@@ -1,8 +1,11 @@
 export { cellAt, columnCount, MOST_COLUMNS, MOST_ROWS, turn, type Cells, type TableFault } from "./cells";
-export { choicesOfLayout, guessMeasurementChoices } from "./guess-measurement-choices";
+export { guessHeaderRow, layoutAt, type Layout } from "./guess-layout";
+export { labelOfRow, letterOfRow } from "./row-label";
+export { choicesOfLayout, guessMeasurementChoices, usualTolerances } from "./guess-measurement-choices";
 export {
   measurementChoicesSchema,
   ROW_KINDS,
+  rowChoiceSchema,
   type MeasurementChoices,
   type RowChoice,
   type RowKind,

@@ -6,7 +6,7 @@ const typed = z.string().max(1_000);
 
 export const ROW_KINDS = ["measurement", "body", "stitches", "rows", "leave out"] as const;
 
-const rowChoiceSchema = z.strictObject({
+export const rowChoiceSchema = z.strictObject({
   kind: z.enum(ROW_KINDS),
   /** Unit of numbers without one; "table" is the table's own. */
   unit: z.enum(["table", "cm", "in"]),

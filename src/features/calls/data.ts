@@ -1,6 +1,7 @@
 import "server-only";
 import { CALL_FORMAT, parseCall, type CallDocument } from "@/engine/pattern";
 import { putTogether, storedReportSchema } from "@/features/reports/schema";
+import { patternScope, type PatternAccess } from "@/features/patterns/access";
 import { latestRevision } from "@/features/patterns/data";
 import { database } from "@/server/database";
 import { AppError } from "@/server/errors";
@@ -34,6 +35,16 @@ export async function callSummary(access: CallAccess): Promise<CallSummary> {
     status: row.status,
     testers: row._count.testers,
   };
+}
+
+/** The pattern's calls that reports can still be added to, the newest first. */
+export async function openCalls(access: PatternAccess): Promise<CallSummary[]> {
+  const rows = await database().call.findMany({
+    where: { status: "open", pattern: patternScope(access) },
+    orderBy: { createdAt: "desc" },
+    select: { id: true, patternId: true, title: true, status: true, _count: { select: { testers: true } } },
+  });
+  return rows.map(({ id, _count, ...call }) => ({ ...call, callId: id, testers: _count.testers }));
 }
 
 /** The call's testers in its own order. */

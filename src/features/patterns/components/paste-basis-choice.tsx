@@ -1,0 +1,96 @@
+"use client";
+
+import { labelOfRow, type Reckoning, type RowChoice } from "@/engine/tables";
+import type { PasteMeasurements } from "./paste-measurements-state";
+
+interface PasteBasisChoiceProps {
+  readonly state: PasteMeasurements;
+  readonly row: number;
+  readonly choice: RowChoice;
+  readonly name: string;
+}
+
+const SMALL = "min-h-9 rounded border border-line-strong bg-white px-2 py-1 text-sm";
+
+/** What a finished measurement is worked in, from which count, how many times, and what that leaves. */
+export function PasteBasisChoice({ state, row, choice, name }: PasteBasisChoiceProps) {
+  const { table, view, choices, setRow } = state;
+  const reckoning = table.ok ? table.reckonings.find((one) => one.row === row) : undefined;
+  const counts = choices.rows.flatMap(({ kind }, at) => (kind === "stitches" || kind === "rows" ? [{ kind, at }] : []));
+  const counted = choice.workedIn !== "ruler";
+  const known = counts.some(({ kind, at }) => at === choice.countRow && kind === choice.workedIn);
+  return (
+    <div>
+      <div className="flex items-center gap-1.5">
+        {counted ? (
+          <>
+            <input
+              aria-label={`How many times the count goes into ${name}`}
+              className={`${SMALL} numbers w-11 text-center`}
+              value={choice.times}
+              placeholder={String(reckoning?.times ?? 1)}
+              inputMode="numeric"
+              onChange={({ currentTarget }) => setRow(row, { times: currentTarget.value })}
+            />
+            <span aria-hidden="true">×</span>
+          </>
+        ) : null}
+        <select
+          aria-label={`What ${name} is worked in`}
+          className={`${SMALL} ${counted ? "w-52" : "w-[17.2rem]"}`}
+          value={`${choice.workedIn} ${known ? choice.countRow : "none"}`}
+          onChange={({ currentTarget }) => setRow(row, basisOf(currentTarget.value))}
+        >
+          <option value="stitches none">stitches, worked out</option>
+          <option value="rows none">rows, worked out</option>
+          <option value="ruler none">to a ruler, not counted</option>
+          {counts.map(({ kind, at }) => (
+            <option key={at} value={`${kind} ${at}`}>
+              {`${labelOfRow(view, choices, at) || kind} (row ${at + 1})`}
+            </option>
+          ))}
+        </select>
+      </div>
+      {reckoning === undefined ? null : (
+        <p className="numbers mt-1 max-w-72 text-xs text-soft">{saysRest(reckoning)}</p>
+      )}
+    </div>
+  );
+}
+
+function basisOf(value: string): Pick<RowChoice, "workedIn" | "countRow" | "times"> {
+  const [kind, at] = value.split(" ");
+  const workedIn = kind === "rows" || kind === "ruler" ? kind : "stitches";
+  return { workedIn, countRow: at === undefined || at === "none" ? null : Number(at), times: "" };
+}
+
+/** What edgings, seams and rounding come to over the sizes, in words. */
+function saysRest({ workedIn, countRow, restCm, counts }: Reckoning): string {
+  if (workedIn === "ruler") return "Work until it measures this.";
+  const least = Math.min(...restCm);
+  const most = Math.max(...restCm);
+  const rest =
+    Math.max(Math.abs(least), Math.abs(most)) < 0.05
+      ? "nothing left over"
+      : `edgings, seams and rounding ${span(least, most)}`;
+  if (countRow !== null) return capital(rest);
+  return `${Math.min(...counts)} to ${Math.max(...counts)} ${workedIn}; ${rest}`;
+}
+
+function span(least: number, most: number): string {
+  const low = tidy(least);
+  const high = tidy(most);
+  if (low === high) return least < 0 ? `take ${tidy(-least)} cm` : `add ${low} cm`;
+  if (least >= 0) return `add ${low} to ${high} cm`;
+  return most <= 0
+    ? `take ${tidy(-most)} to ${tidy(-least)} cm`
+    : `take up to ${tidy(-least)} cm and add up to ${high} cm`;
+}
+
+function tidy(cm: number): string {
+  return (Math.round(cm * 10) / 10 + 0).toFixed(1);
+}
+
+function capital(text: string): string {
+  return text.charAt(0).toUpperCase() + text.slice(1);
+}

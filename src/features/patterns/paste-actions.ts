@@ -1,0 +1,36 @@
+"use server";
+
+import { z } from "zod";
+import { measurementChoicesSchema, readMeasurementTable } from "@/engine/tables";
+import { viewerAction } from "@/server/action";
+import { parseTableText } from "@/ui/parse-table-text";
+import { createPattern } from "./mutations";
+
+const pastedSchema = z.strictObject({
+  text: z.string().max(900_000),
+  choices: measurementChoicesSchema,
+  /** Her word that what was asked back is right. */
+  confirmed: z.boolean(),
+});
+
+export type PastedMeasurements = z.infer<typeof pastedSchema>;
+
+export type MadePattern =
+  | { readonly status: "made"; readonly patternId: string; readonly name: string }
+  | { readonly status: "failed"; readonly says: string };
+
+/** Makes a pattern of a pasted table: reads it as the screen did, and saves nothing unless all of it can be read. */
+export const makePastedPattern = viewerAction(async (viewer, input: PastedMeasurements): Promise<MadePattern> => {
+  const pasted = pastedSchema.safeParse(input);
+  if (!pasted.success)
+    return { status: "failed", says: "The table is too long to be sent at once. Paste a part of it." };
+  const { text, choices, confirmed } = pasted.data;
+  const table = readMeasurementTable(parseTableText(text), choices);
+  if (!table.ok) return { status: "failed", says: table.faults[0]?.says ?? "The table cannot be read." };
+  if (table.questions.length > 0 && !confirmed) {
+    return { status: "failed", says: "Some numbers are hard to believe. Mend them, or say that they are right." };
+  }
+  const { pattern: document } = table;
+  const { patternId } = await createPattern(viewer, { document, reason: "Made from a pasted table of measurements." });
+  return { status: "made", patternId, name: document.name };
+});

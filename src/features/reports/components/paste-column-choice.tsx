@@ -1,0 +1,93 @@
+"use client";
+
+import type { PatternDocument } from "@/engine/pattern";
+import type { ColumnChoice } from "@/engine/tables";
+import { valueOfChoice, type OptionGroup } from "./paste-column-options";
+
+const SMALL = "min-h-9 rounded border border-line-strong bg-white px-2 py-1 text-sm text-ink";
+
+interface PasteColumnChoiceProps {
+  readonly heading: string;
+  readonly choice: ColumnChoice;
+  readonly fault?: string;
+  readonly groups: readonly OptionGroup[];
+  readonly pattern: PatternDocument;
+  readonly onChange: (choice: ColumnChoice) => void;
+}
+
+/** Over a column: its question, what it is, and for lengths their unit and whether girths were laid flat. */
+export function PasteColumnChoice({ heading, choice, fault, groups, pattern, onChange }: PasteColumnChoiceProps) {
+  const isOut = choice.kind === "leave out";
+  return (
+    <div className="flex h-full flex-col gap-1.5">
+      <select
+        aria-label={`What “${heading}” is`}
+        aria-invalid={fault !== undefined}
+        className={`${SMALL} w-full aria-invalid:border-2 aria-invalid:border-thread ${isOut ? "" : "border-ink font-semibold"}`}
+        value={valueOfChoice(choice)}
+        onChange={({ currentTarget }) => onChange(chosen(groups, currentTarget.value, choice))}
+      >
+        <option value="leave out">Leave out</option>
+        {groups.map(({ label, options }) => (
+          <optgroup key={label} label={label}>
+            {options.map(({ value, label: text }) => (
+              <option key={value} value={value}>
+                {text}
+              </option>
+            ))}
+          </optgroup>
+        ))}
+      </select>
+      {"unit" in choice ? <UnitChoice heading={heading} choice={choice} pattern={pattern} onChange={onChange} /> : null}
+      <span className={`line-clamp-3 font-normal leading-snug ${isOut ? "text-soft" : "text-ink"}`} title={heading}>
+        {heading}
+      </span>
+    </div>
+  );
+}
+
+/** The option of that value, with the unit the column had. */
+function chosen(groups: readonly OptionGroup[], value: string, before: ColumnChoice): ColumnChoice {
+  const found = groups.flatMap(({ options }) => options).find((option) => option.value === value)?.choice ?? {
+    kind: "leave out" as const,
+  };
+  return "unit" in found && "unit" in before ? { ...found, unit: before.unit } : found;
+}
+
+type WithUnit = Extract<ColumnChoice, { unit: string }>;
+
+interface UnitChoiceProps {
+  readonly heading: string;
+  readonly choice: WithUnit;
+  readonly pattern: PatternDocument;
+  readonly onChange: (choice: ColumnChoice) => void;
+}
+
+function UnitChoice({ heading, choice, pattern, onChange }: UnitChoiceProps) {
+  const isGirth =
+    choice.kind === "measurement" && pattern.measurements.find(({ id }) => id === choice.id)?.girth === true;
+  return (
+    <div className="flex gap-1.5">
+      <select
+        aria-label={`Unit of “${heading}”`}
+        className={SMALL}
+        value={choice.unit}
+        onChange={({ currentTarget }) => onChange({ ...choice, unit: currentTarget.value === "in" ? "in" : "cm" })}
+      >
+        <option value="cm">cm</option>
+        <option value="in">in</option>
+      </select>
+      {isGirth ? (
+        <select
+          aria-label={`How “${heading}” was measured`}
+          className={`${SMALL} min-w-0 flex-1`}
+          value={choice.flat ? "flat" : "around"}
+          onChange={({ currentTarget }) => onChange({ ...choice, flat: currentTarget.value === "flat" })}
+        >
+          <option value="around">all round</option>
+          <option value="flat">laid flat: double it</option>
+        </select>
+      ) : null}
+    </div>
+  );
+}

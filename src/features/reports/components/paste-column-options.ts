@@ -1,0 +1,68 @@
+import type { ColumnChoice } from "@/engine/tables";
+import type { PatternDocument } from "@/engine/pattern";
+
+export interface ColumnOption {
+  readonly value: string;
+  readonly label: string;
+  readonly choice: ColumnChoice;
+}
+
+export interface OptionGroup {
+  readonly label: string;
+  readonly options: readonly ColumnOption[];
+}
+
+/** Everything a column of reports can be for a pattern, in groups. */
+export function columnOptions(pattern: PatternDocument): OptionGroup[] {
+  const groups = [
+    { label: "The tester", options: testerOptions() },
+    ...pattern.fabrics.map((fabric) => swatchGroup(pattern, fabric)),
+    {
+      label: "Her measurements",
+      options: pattern.measurements.map(({ id, letter, label }) =>
+        option(`${letter} ${label}`.trim(), { kind: "measurement", id, unit: "cm", flat: false }),
+      ),
+    },
+    {
+      label: "Counts as she worked them",
+      options: pattern.counts.map(({ id, label }) => option(label, { kind: "count", id })),
+    },
+    { label: "Yarn used, in g", options: pattern.yarns.map(({ id, label }) => option(label, { kind: "yarn", id })) },
+  ];
+  return groups.filter(({ options }) => options.length > 0);
+}
+
+/** The same choice has the same value, whatever its unit. */
+export function valueOfChoice(choice: ColumnChoice): string {
+  const named = "id" in choice ? choice.id : "fabric" in choice ? choice.fabric : "";
+  return `${choice.kind} ${named}`.trim();
+}
+
+function option(label: string, choice: ColumnChoice): ColumnOption {
+  return { value: valueOfChoice(choice), label, choice };
+}
+
+function testerOptions(): ColumnOption[] {
+  return [
+    option("Name", { kind: "name" }),
+    option("Size", { kind: "size" }),
+    option("Swatch washed, yes or no", { kind: "washed" }),
+    option("Hours", { kind: "hours" }),
+  ];
+}
+
+function swatchGroup(
+  { craft, fabrics }: PatternDocument,
+  { id: fabric, label }: PatternDocument["fabrics"][number],
+): OptionGroup {
+  return {
+    label: fabrics.length === 1 ? "Her swatch" : `Her swatch of ${label}`,
+    options: [
+      option("Stitches in the swatch", { kind: "swatch stitches", fabric }),
+      option("Rows in the swatch", { kind: "swatch rows", fabric }),
+      option("Width of the swatch", { kind: "swatch across", fabric, unit: "cm" }),
+      option("Height of the swatch", { kind: "swatch along", fabric, unit: "cm" }),
+      option(craft === "crochet" ? "Hook" : "Needles", { kind: "tool", fabric }),
+    ],
+  };
+}

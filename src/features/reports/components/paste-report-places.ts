@@ -1,0 +1,23 @@
+import { cellAt, type Cells, type ReportChoices, type TableFault } from "@/engine/tables";
+import type { Said } from "@/ui/said-list";
+
+/** A tester's row as people call it: her name, else the row's number. */
+export function nameOfTester(cells: Cells, choices: ReportChoices, row: number): string {
+  const column = choices.columns.findIndex(({ kind }) => kind === "name");
+  return column < 0 ? "" : cellAt(cells, row, column);
+}
+
+/** A fault with its place in words: "Row 5 (Ann), column B Upper arm". */
+export function placedInReports(cells: Cells, choices: ReportChoices, { row, column, says }: TableFault): Said {
+  const name = row === null ? "" : nameOfTester(cells, choices, row);
+  const inRow = row === null ? "" : name === "" ? `Row ${row + 1}` : `Row ${row + 1} (${name})`;
+  const heading =
+    column === null || column < 0 ? "" : shorten(cellAt(cells, choices.headerRow, column)) || String(column + 1);
+  return { where: [inRow, heading === "" ? "" : `column “${heading}”`].filter((part) => part !== "").join(", "), says };
+}
+
+const LONGEST_HEADING = 40;
+
+function shorten(text: string): string {
+  return text.length > LONGEST_HEADING ? `${text.slice(0, LONGEST_HEADING - 1)}…` : text;
+}

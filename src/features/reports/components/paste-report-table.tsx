@@ -1,0 +1,134 @@
+"use client";
+
+import { useMemo, useState } from "react";
+import type { PatternDocument } from "@/engine/pattern";
+import { cellAt, columnCount, type TableFault } from "@/engine/tables";
+import { Button } from "@/ui/button";
+import { TableCellText } from "@/ui/table-cell-text";
+import { TABLE, TABLE_HEAD, TABLE_ROW, TableFrame } from "@/ui/table-frame";
+import { columnOptions } from "./paste-column-options";
+import { PasteColumnChoice } from "./paste-column-choice";
+import { nameOfTester } from "./paste-report-places";
+import type { PasteReports } from "./paste-reports-state";
+
+const ROWS_SHOWN = 20;
+
+interface PasteReportTableProps {
+  readonly state: PasteReports;
+  readonly pattern: PatternDocument;
+  readonly faults: readonly TableFault[];
+  readonly questions: readonly TableFault[];
+}
+
+/** The pasted reports: over each column what it is, faults at their cells. Long tables show their first rows and those with something to say. */
+export function PasteReportTable({ state, pattern, faults, questions }: PasteReportTableProps) {
+  const { cells, choices, setColumn } = state;
+  const [showsAll, setShowsAll] = useState(false);
+  const [opened, setOpened] = useState<ReadonlySet<string>>(new Set());
+  const groups = useMemo(() => columnOptions(pattern), [pattern]);
+  const columns = Array.from({ length: columnCount(cells) }, (_, column) => column);
+  const said = { faults: byCell(faults), questions: byCell(questions) };
+  const marked = new Set([...faults, ...questions].map(({ row }) => row));
+  const isOpened = (row: number) => columns.some((column) => opened.has(`${row} ${column}`));
+  const rows = cells.flatMap((_, row) => (row > choices.headerRow ? [row] : []));
+  const shown = rows.filter((row, index) => showsAll || index < ROWS_SHOWN || marked.has(row) || isOpened(row));
+  return (
+    <>
+      <TableFrame label="The pasted reports and what their columns are">
+        <table className={TABLE}>
+          <thead className={TABLE_HEAD}>
+            <tr className="align-top">
+              <th scope="col" className="sticky left-0 z-1 bg-sheet">
+                Row
+              </th>
+              {columns.map((column) => (
+                <th key={column} scope="col" className="min-w-48 max-w-64">
+                  <PasteColumnChoice
+                    heading={cellAt(cells, choices.headerRow, column) || `Column ${column + 1}`}
+                    choice={choices.columns[column] ?? { kind: "leave out" }}
+                    fault={faults.find((fault) => fault.row === null && fault.column === column)?.says}
+                    groups={groups}
+                    pattern={pattern}
+                    onChange={(choice) => setColumn(column, choice)}
+                  />
+                </th>
+              ))}
+            </tr>
+          </thead>
+          <tbody>
+            {shown.map((row) => (
+              <ReportRow
+                key={row}
+                state={state}
+                row={row}
+                columns={columns}
+                said={said}
+                opened={opened}
+                onOpen={(key) => setOpened((now) => new Set([...now, key]))}
+              />
+            ))}
+          </tbody>
+        </table>
+      </TableFrame>
+      {shown.length < rows.length ? (
+        <div className="mt-3 flex flex-wrap items-center gap-4 text-soft">
+          <span>
+            {shown.length} of {rows.length} rows are shown; all are read.
+          </span>
+          <Button look="plain" onClick={() => setShowsAll(true)}>
+            Show all of them
+          </Button>
+        </div>
+      ) : null}
+    </>
+  );
+}
+
+interface ReportRowProps {
+  readonly state: PasteReports;
+  readonly row: number;
+  readonly columns: readonly number[];
+  readonly said: { readonly faults: ReadonlyMap<string, string>; readonly questions: ReadonlyMap<string, string> };
+  readonly opened: ReadonlySet<string>;
+  readonly onOpen: (key: string) => void;
+}
+
+function ReportRow({ state, row, columns, said, opened, onOpen }: ReportRowProps) {
+  const { cells, choices, setCell } = state;
+  const name = nameOfTester(cells, choices, row);
+  return (
+    <tr className={TABLE_ROW}>
+      <th
+        scope="row"
+        className="sticky left-0 z-1 max-w-32 truncate bg-sheet text-sm font-normal text-soft shadow-[1px_0_0_var(--color-line)]"
+      >
+        {row + 1} <span className="font-semibold text-ink">{name}</span>
+      </th>
+      {columns.map((column) => {
+        const key = `${row} ${column}`;
+        const isOut = (choices.columns[column]?.kind ?? "leave out") === "leave out";
+        const edit = (text: string) => {
+          onOpen(key);
+          setCell(row, column, text);
+        };
+        return (
+          <td key={column} className={isOut ? "max-w-64 truncate" : "whitespace-nowrap"}>
+            <TableCellText
+              text={cellAt(cells, row, column)}
+              fault={said.faults.get(key)}
+              question={said.questions.get(key)}
+              name={`Row ${row + 1} ${name}, ${cellAt(cells, choices.headerRow, column)}`}
+              isDim={isOut}
+              isOpen={opened.has(key)}
+              onEdit={edit}
+            />
+          </td>
+        );
+      })}
+    </tr>
+  );
+}
+
+function byCell(faults: readonly TableFault[]): ReadonlyMap<string, string> {
+  return new Map(faults.map(({ row, column, says }) => [`${row} ${column}`, says]));
+}

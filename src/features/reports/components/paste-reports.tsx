@@ -1,0 +1,151 @@
+"use client";
+
+import { useState } from "react";
+import { columnCount } from "@/engine/tables";
+import type { PatternDocument } from "@/engine/pattern";
+import { Notice } from "@/ui/notice";
+import { PasteField } from "@/ui/paste-field";
+import { SaidList } from "@/ui/said-list";
+import { addPastedReports } from "../paste-actions";
+import { PasteReportFields, type OpenCall } from "./paste-report-fields";
+import { placedInReports } from "./paste-report-places";
+import { PasteReportTable } from "./paste-report-table";
+import { PasteReportsPreview } from "./paste-reports-preview";
+import { usePasteReports, type PasteReports as State } from "./paste-reports-state";
+
+interface PasteReportsProps {
+  readonly patternId: string;
+  readonly pattern: PatternDocument;
+  readonly calls: readonly OpenCall[];
+  readonly keptUnder: string;
+}
+
+/** The second of two pasted tables: what testers reported, one tester a row. */
+export function PasteReports({ patternId, pattern, calls, keptUnder }: PasteReportsProps) {
+  const state = usePasteReports(pattern, keptUnder);
+  const { text, cells } = state;
+  return (
+    <div className="space-y-10">
+      <PasteField
+        id="reports"
+        label="Your testers’ reports"
+        hint="Copy the answers to your form, one row a tester with the questions on top, or choose the CSV file your form gives you."
+        value={text}
+        understood={cells.length === 0 ? "" : `${cells.length} rows and ${columnCount(cells)} columns.`}
+        onChange={state.paste}
+      />
+      {cells.length === 0 ? (
+        <p className="max-w-2xl text-soft">
+          A size is needed; everything else may be missing: name, swatch, hook or needles, any of the finished
+          measurements in centimetres or inches, stitches and rows as she worked them. Names stay with you and are never
+          part of a document that you export.
+        </p>
+      ) : (
+        <Understood state={state} patternId={patternId} pattern={pattern} calls={calls} />
+      )}
+    </div>
+  );
+}
+
+/** What was understood of the reports, down to the one button. */
+function Understood({
+  state,
+  patternId,
+  pattern,
+  calls,
+}: Omit<PasteReportsProps, "keptUnder"> & { readonly state: State }) {
+  const { cells, choices, table } = state;
+  const [callId, setCallId] = useState(calls[0]?.callId ?? null);
+  const [tried, setTried] = useState(false);
+  const [confirmed, setConfirmed] = useState(false);
+  const { send, sending, failure } = useSending(state, { patternId, callId, confirmed });
+  const faults = table.ok ? [] : table.faults;
+  const inTable = faults.filter(({ field }) => field === undefined);
+  const questions = table.ok ? table.questions : [];
+
+  function press() {
+    setTried(true);
+    if (faults.length > 0)
+      return document.getElementById(inTable.length > 0 ? "report-faults" : "reports-over")?.focus();
+    if (questions.length > 0 && !confirmed) return document.getElementById("report-questions")?.focus();
+    void send();
+  }
+
+  return (
+    <>
+      <section aria-labelledby="columns-title">
+        <h2 id="columns-title" className="mb-4">
+          What the columns are
+        </h2>
+        <PasteReportFields
+          choices={choices}
+          faults={faults}
+          calls={calls}
+          callId={callId}
+          onCall={setCallId}
+          onChange={state.setChoices}
+        />
+        {inTable.length === 0 ? null : (
+          <SaidList
+            id="report-faults"
+            tone="problem"
+            title={inTable.length === 1 ? "One thing to mend" : `${inTable.length} things to mend`}
+            items={inTable.map((fault) => placedInReports(cells, choices, fault))}
+          />
+        )}
+        <PasteReportTable state={state} pattern={pattern} faults={inTable} questions={questions} />
+      </section>
+      {questions.length === 0 ? null : (
+        <SaidList
+          id="report-questions"
+          tone={tried && !confirmed ? "problem" : "plain"}
+          title="Hard to believe: please look again"
+          items={questions.map((question) => placedInReports(cells, choices, question))}
+        >
+          <label className="mt-3 flex min-h-11 cursor-pointer items-center gap-3 font-semibold">
+            <input
+              type="checkbox"
+              className="size-5 accent-thread"
+              checked={confirmed}
+              onChange={(event) => setConfirmed(event.currentTarget.checked)}
+            />
+            Yes, this is right
+          </label>
+        </SaidList>
+      )}
+      {failure === null ? null : (
+        <Notice tone="problem" title="The reports were not added">
+          {failure}
+        </Notice>
+      )}
+      <PasteReportsPreview table={table} pattern={pattern} isSending={sending} onSend={press} />
+    </>
+  );
+}
+
+/** Sends the table, and leads to the gaps when it has been added. */
+function useSending(
+  { text, choices, tableKey, clear }: State,
+  given: { readonly patternId: string; readonly callId: string | null; readonly confirmed: boolean },
+) {
+  const [sending, setSending] = useState(false);
+  const [failure, setFailure] = useState<string | null>(null);
+  async function send() {
+    setSending(true);
+    setFailure(null);
+    const result = await addPastedReports({
+      ...given,
+      text,
+      tableKey,
+      choices: { ...choices, columns: [...choices.columns] },
+    });
+    if (result.status === "failed") {
+      setSending(false);
+      setFailure(result.says);
+      return;
+    }
+    clear();
+    window.location.assign(`/calls/${result.callId}/gaps`);
+  }
+  return { send, sending, failure };
+}

@@ -1,0 +1,88 @@
+"use server";
+
+import { createHash } from "node:crypto";
+import { z } from "zod";
+import type { PatternDocument, Places } from "@/engine/pattern";
+import { readReportTable, reportChoicesSchema, type ReadTester } from "@/engine/tables";
+import { callAccess, type CallAccess } from "@/features/calls/access";
+import { callTesters } from "@/features/calls/data";
+import { createCall } from "@/features/calls/mutations";
+import { patternAccess, type PatternAccess } from "@/features/patterns/access";
+import { latestRevision } from "@/features/patterns/data";
+import { viewerAction } from "@/server/action";
+import type { Viewer } from "@/server/viewer";
+import { parseTableText } from "@/ui/parse-table-text";
+import { addReports } from "./mutations";
+
+const pastedSchema = z.strictObject({
+  patternId: z.string(),
+  /** Null: a new call is made for them. */
+  callId: z.string().nullable(),
+  text: z.string().max(900_000),
+  choices: reportChoicesSchema,
+  /** Her word that what was asked back is right. */
+  confirmed: z.boolean(),
+  /** Made once for a pasted table, so that sending it twice stores it once. */
+  tableKey: z.uuid(),
+});
+
+export type PastedReports = z.infer<typeof pastedSchema>;
+
+export type AddedReports =
+  { readonly status: "added"; readonly callId: string } | { readonly status: "failed"; readonly says: string };
+
+/** Adds the testers of a pasted table to a call: reads it as the screen did, and saves nothing unless all of it can be read. */
+export const addPastedReports = viewerAction(async (viewer, input: PastedReports): Promise<AddedReports> => {
+  const pasted = pastedSchema.safeParse(input);
+  if (!pasted.success) return failed("The table is too long to be sent at once. Paste a part of it.");
+  const { patternId, callId, text, choices, confirmed, tableKey } = pasted.data;
+  const access = await patternAccess(viewer, patternId, "editor");
+  const revision = await latestRevision(access);
+  const chosen = callId === null ? null : await callAccess(viewer, callId, "editor");
+  const taken = new Set(chosen === null ? [] : (await callTesters(chosen)).map(({ code }) => code));
+  const table = readReportTable(parseTableText(text), choices, { pattern: revision.document, taken });
+  if (!table.ok) return failed(table.faults[0]?.says ?? "The table cannot be read.");
+  if (table.questions.length > 0 && !confirmed)
+    return failed("Some numbers are hard to believe. Mend them, or say that they are right.");
+  const call = chosen ?? (await newCall(viewer, { access, pattern: revision.document, testers: table.testers }));
+  await addReports(call, {
+    revision,
+    reports: table.testers.map((read) => ({ ...reportOf(read), submissionKey: rowKey(tableKey, read.row) })),
+  });
+  return { status: "added", callId: call.callId };
+});
+
+function failed(says: string): AddedReports {
+  return { status: "failed", says };
+}
+
+/** A call that has been run already: it wanted the testers it has. */
+async function newCall(
+  viewer: Viewer,
+  { access, pattern, testers }: { access: PatternAccess; pattern: PatternDocument; testers: readonly ReadTester[] },
+): Promise<CallAccess> {
+  const places: Places = Object.fromEntries(
+    pattern.sizes.map(({ id }) => {
+      const count = testers.filter(({ tester }) => tester.size === id).length;
+      return [id, { least: count, wanted: count }];
+    }),
+  );
+  const { callId } = await createCall(access, { title: `Test of ${pattern.name}`, places });
+  return callAccess(viewer, callId, "editor");
+}
+
+function reportOf({ tester, name, typed }: ReadTester) {
+  return { tester, typed, ...(name === null ? {} : { name }) };
+}
+
+/** The same row of the same table always has the same key. */
+function rowKey(tableKey: string, row: number): string {
+  const hex = createHash("sha256").update(`${tableKey} ${row}`).digest("hex");
+  return z
+    .uuid()
+    .parse(
+      [hex.slice(0, 8), hex.slice(8, 12), `4${hex.slice(13, 16)}`, `8${hex.slice(17, 20)}`, hex.slice(20, 32)].join(
+        "-",
+      ),
+    );
+}
