@@ -88,3 +88,12 @@ export async function loadRevision(
   const before = read.number === 1 ? null : await revisionByNumber(access, read.number - 1);
   return { ...page, read, before };
 }
+
+/** The document of the newest revision, or of the one that is asked for. @throws {AppError} "not-found". */
+export async function exportPattern(patternId: string, typedNumber: string | null): Promise<Revision["document"]> {
+  const access = await patternAccess(await requireViewer(), patternId, "viewer");
+  if (typedNumber === null) return (await latestRevision(access)).document;
+  const number = numberSchema.safeParse(typedNumber);
+  if (!number.success) throw new AppError("not-found");
+  return (await revisionByNumber(access, number.data)).document;
+}

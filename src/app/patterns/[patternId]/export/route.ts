@@ -1,0 +1,11 @@
+import { exportPattern } from "@/features/patterns/loaders";
+import { documentDownload } from "@/server/document-download";
+
+export async function GET(
+  request: Request,
+  { params }: { readonly params: Promise<{ readonly patternId: string }> },
+): Promise<Response> {
+  const { patternId } = await params;
+  const revision = new URL(request.url).searchParams.get("revision");
+  return await documentDownload("pattern.json", () => exportPattern(patternId, revision));
+}

@@ -1,0 +1,96 @@
+"use client";
+
+import { useRouter } from "next/navigation";
+import { useCallback, useEffect, useRef, useState } from "react";
+import type { TypedEdits } from "@/engine/editing";
+import { keepDraft } from "../actions";
+import { dropBackup, readBackup, writeBackup } from "./draft-backup";
+
+export type DraftStatus =
+  | { readonly kind: "resting" | "saving" | "late" }
+  | { readonly kind: "saved"; readonly at: Date }
+  | { readonly kind: "unsent"; readonly says: string };
+
+interface Beginning {
+  readonly patternId: string;
+  readonly typed: TypedEdits;
+  readonly version: number;
+  readonly baseNumber: number;
+}
+
+const PAUSE_MS = 700;
+const OFFLINE = "No connection. Your edits are kept in this browser and sent when it is back.";
+
+/** Edits as typed, kept in the browser at once and on the server after a pause; the server's version goes with each. */
+export function useDraft({ patternId, typed: first, version: firstVersion, baseNumber }: Beginning) {
+  const router = useRouter();
+  const [typed, setTyped] = useState(first);
+  const [version, setVersion] = useState(firstVersion);
+  const [status, setStatus] = useState<DraftStatus>({ kind: "resting" });
+  const latest = useRef({ typed: first, version: firstVersion, baseNumber });
+  const timer = useRef<ReturnType<typeof setTimeout>>(undefined);
+  const sending = useRef<Promise<boolean> | null>(null);
+
+  const sendOnce = useCallback(async (): Promise<boolean> => {
+    const sent = latest.current;
+    setStatus({ kind: "saving" });
+    const saved = await keepDraft(patternId, sent).catch(() => ({ status: "failed" as const, says: OFFLINE }));
+    switch (saved.status) {
+      case "failed":
+        setStatus({ kind: "unsent", says: saved.says });
+        return false;
+      case "late":
+        dropBackup(patternId);
+        setStatus({ kind: "late" });
+        router.refresh();
+        return false;
+      case "saved":
+        latest.current = { ...latest.current, version: saved.version };
+        setVersion(saved.version);
+        setStatus({ kind: "saved", at: new Date() });
+        if (latest.current.typed !== sent.typed) return await sendOnce();
+        dropBackup(patternId);
+        return true;
+    }
+  }, [patternId, router]);
+
+  /** Sends what is typed; one sending at a time, and the next takes whatever was typed meanwhile. */
+  const send = useCallback(async (): Promise<boolean> => {
+    clearTimeout(timer.current);
+    sending.current ??= sendOnce().finally(() => {
+      sending.current = null;
+    });
+    return await sending.current;
+  }, [sendOnce]);
+
+  const edit = useCallback(
+    (next: TypedEdits) => {
+      latest.current = { ...latest.current, typed: next };
+      setTyped(next);
+      writeBackup(patternId, latest.current);
+      clearTimeout(timer.current);
+      timer.current = setTimeout(() => void send(), PAUSE_MS);
+    },
+    [patternId, send],
+  );
+
+  useEffect(() => {
+    const kept = readBackup(patternId);
+    const resume = async () => {
+      if (kept === null) return;
+      await Promise.resolve();
+      latest.current = kept;
+      setTyped(kept.typed);
+      await send();
+    };
+    void resume();
+    const online = () => (readBackup(patternId) ? void send() : undefined);
+    window.addEventListener("online", online);
+    return () => {
+      window.removeEventListener("online", online);
+      clearTimeout(timer.current);
+    };
+  }, [patternId, send]);
+
+  return { typed, version, status, edit, send };
+}
