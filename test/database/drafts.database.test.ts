@@ -1,0 +1,103 @@
+import { beforeEach, expect, it } from "vitest";
+import { patternAccess, type PatternAccess } from "@/features/patterns/access";
+import { draftOf, lateSaveOf, latestRevision } from "@/features/patterns/data";
+import { discardDraft, dropLateSave, saveDraft } from "@/features/patterns/draft-mutations";
+import { createPattern, saveRevision } from "@/features/patterns/mutations";
+import { database } from "@/server/database";
+import type { Viewer } from "@/server/viewer";
+import { patternDocument } from "../factories/pattern";
+import { makeAccount } from "./make-account";
+
+let patternId: string;
+let ana: PatternAccess;
+let bea: PatternAccess;
+
+async function makeViewer(name: string): Promise<Viewer> {
+  const account = await makeAccount({ name });
+  return { accountId: account.id, name, email: account.email, unit: "cm" };
+}
+
+async function join(role: "editor" | "viewer", name: string): Promise<Viewer> {
+  const viewer = await makeViewer(name);
+  await database().membership.create({ data: { patternId, accountId: viewer.accountId, role } });
+  return viewer;
+}
+
+beforeEach(async () => {
+  const owner = await makeViewer("Ana");
+  ({ patternId } = await createPattern(owner, { document: patternDocument(), reason: "first" }));
+  ana = await patternAccess(owner, patternId, "owner");
+  bea = await patternAccess(await join("editor", "Bea"), patternId, "editor");
+});
+
+const hers = { "grading.width.small": "100" };
+const theirs = { "grading.width.small": "102" };
+
+it("tells the later of two saves, and keeps both texts", async () => {
+  expect(await saveDraft(ana, { typed: hers, version: 0, baseNumber: 1 })).toEqual({ status: "saved", version: 1 });
+  expect(await saveDraft(bea, { typed: theirs, version: 0, baseNumber: 1 })).toEqual({
+    status: "late",
+    version: 1,
+    theirs: hers,
+    theirName: "Ana",
+  });
+  expect((await draftOf(bea))?.typed).toEqual(hers);
+  expect((await lateSaveOf(bea))?.typed).toEqual(theirs);
+  expect(await lateSaveOf(ana)).toBeNull();
+  await dropLateSave(bea);
+  expect(await lateSaveOf(bea)).toBeNull();
+});
+
+it("keeps edits that a revision came before", async () => {
+  await saveDraft(ana, { typed: hers, version: 0, baseNumber: 1 });
+  await saveRevision(bea, { document: patternDocument({ name: "Other" }), reason: "renamed", baseNumber: 1 });
+  expect((await draftOf(ana))?.typed).toEqual(hers);
+  expect(await saveDraft(ana, { typed: theirs, version: 1, baseNumber: 1 })).toMatchObject({
+    status: "late",
+    theirName: "Bea",
+  });
+  expect(await saveDraft(ana, { typed: theirs, version: 1, baseNumber: 2 })).toEqual({ status: "saved", version: 2 });
+});
+
+it("spends the draft with its revision, and no version ever names two drafts", async () => {
+  await saveDraft(ana, { typed: hers, version: 0, baseNumber: 1 });
+  await saveRevision(ana, {
+    document: patternDocument({ name: "Second" }),
+    reason: "r",
+    baseNumber: 1,
+    draftVersion: 1,
+  });
+  expect(await draftOf(ana)).toMatchObject({ typed: {}, version: 2, baseNumber: 2 });
+  expect(await saveDraft(bea, { typed: theirs, version: 1, baseNumber: 2 })).toMatchObject({ status: "late" });
+  await saveDraft(ana, { typed: hers, version: 2, baseNumber: 2 });
+  await discardDraft(ana, 3);
+  expect(await draftOf(ana)).toMatchObject({ typed: {}, version: 4 });
+  await expect(discardDraft(ana, 3)).rejects.toMatchObject({ code: "changed-meanwhile" });
+});
+
+it("saves no revision over a draft that somebody has gone on with, nor over a newer revision", async () => {
+  await saveDraft(ana, { typed: hers, version: 0, baseNumber: 1 });
+  const revision = { document: patternDocument(), reason: "r", baseNumber: 1 };
+  for (const draftVersion of [0, 7]) {
+    await expect(saveRevision(bea, { ...revision, draftVersion })).rejects.toMatchObject({ code: "changed-meanwhile" });
+  }
+  expect((await latestRevision(ana)).number).toBe(1);
+  await saveRevision(bea, revision);
+  await expect(saveRevision(ana, revision)).rejects.toMatchObject({ code: "changed-meanwhile" });
+});
+
+it("lets a viewer look and change nothing, and a stranger not even look", async () => {
+  const viewer = await join("viewer", "Vera");
+  const looking = await patternAccess(viewer, patternId, "viewer");
+  expect((await latestRevision(looking)).number).toBe(1);
+  await expect(patternAccess(viewer, patternId, "editor")).rejects.toMatchObject({ code: "not-allowed" });
+  await expect(saveDraft(looking, { typed: hers, version: 0, baseNumber: 1 })).rejects.toMatchObject({
+    code: "not-found",
+  });
+  await expect(
+    saveRevision(looking, { document: patternDocument(), reason: "r", baseNumber: 1 }),
+  ).rejects.toMatchObject({ code: "changed-meanwhile" });
+  const stranger = await makeViewer("Sam");
+  await expect(patternAccess(stranger, patternId, "viewer")).rejects.toMatchObject({ code: "not-found" });
+  await expect(patternAccess(stranger, "constructor", "viewer")).rejects.toMatchObject({ code: "not-found" });
+});

@@ -1,0 +1,75 @@
+import { describe, expect, it } from "vitest";
+import { answerMeant, applyEdits, inUnitOf, editFields, withText } from "@/engine/editing";
+import { parsePattern } from "@/engine/pattern";
+import { patternDocument } from "../../factories/pattern";
+
+const pattern = patternDocument({
+  lengths: [{ id: "hem", label: "Hem", cm: { small: 4, large: 5 } }],
+});
+
+describe("applyEdits", () => {
+  it("reads a decimal comma, a fraction with its unit, and a whole number, and leaves the rest", () => {
+    const typed = { "allowances.edging.all": "1,5", "lengths.hem.large": "2 3/8 in", "grading.width.small": "100" };
+    const { document, faults, changes } = applyEdits(pattern, typed, "cm");
+    expect(faults).toEqual([]);
+    expect(document.allowances[0]?.cm).toBe(1.5);
+    // By hand: 2.375 × 2.54.
+    expect(document.lengths?.[0]?.cm).toEqual({ small: 4, large: 2.375 * 2.54 });
+    expect(document.grading).toEqual({ width: { small: 100, large: 118 }, height: { small: 100, large: 110 } });
+    expect(changes.map(({ what, size, was, becomes }) => [what, size, was, becomes])).toEqual([
+      ["Edging", undefined, 1, 1.5],
+      ["Width", "S", 98, 100],
+      ["Hem", "L", 5, 2.375 * 2.54],
+    ]);
+    expect(parsePattern(document).ok).toBe(true);
+  });
+
+  it("tells at the field what it cannot read, and keeps the number that stands", () => {
+    const typed = {
+      "grading.width.small": "98.5",
+      "grading.width.large": "many",
+      "grading.height.small": "",
+      "lengths.hem.small": "-2",
+      "allowances.constructor.all": "3",
+    };
+    const { document, faults, changes } = applyEdits(pattern, typed, "cm");
+    expect(faults.map(({ path }) => path).toSorted()).toEqual(Object.keys(typed).toSorted());
+    expect(document).toEqual(pattern);
+    expect(changes).toEqual([]);
+  });
+
+  it("asks back a number out of reach until she says that this very text is meant", () => {
+    const typed = withText({}, "grading.width.small", "980", "cm");
+    expect(applyEdits(pattern, typed, "cm").askedBack).toMatchObject([{ path: "grading.width.small", meant: false }]);
+    const answered = answerMeant(typed, "grading.width.small", true);
+    expect(applyEdits(pattern, answered, "cm").askedBack).toMatchObject([{ meant: true }]);
+    const again = withText(answered, "grading.width.small", "981", "cm");
+    expect(applyEdits(pattern, again, "cm").askedBack).toMatchObject([{ meant: false }]);
+  });
+
+  it("reads lengths in the unit they were typed in, whoever opens the draft", () => {
+    const typed = withText({}, "allowances.edging.all", "1", "in");
+    expect(applyEdits(pattern, typed, "cm").document.allowances[0]?.cm).toBe(2.54);
+    const moved = inUnitOf(typed, { fields: editFields(pattern), unit: "cm", from: "in" });
+    expect(moved["allowances.edging.all"]).toBe("1 in");
+    expect(applyEdits(pattern, moved, "in").document.allowances[0]?.cm).toBe(2.54);
+  });
+
+  it("wants a count in every size or in none", () => {
+    const { grading: _grading, ...ungraded } = pattern;
+    const half = applyEdits(ungraded, { "grading.width.small": "98" }, "cm");
+    expect(half.faults).toMatchObject([{ path: "grading.width.large" }]);
+    const whole = applyEdits(ungraded, { "grading.width.small": "98", "grading.width.large": "118" }, "cm");
+    expect(whole.faults).toEqual([]);
+    expect(whole.document.grading).toEqual({ width: { small: 98, large: 118 } });
+  });
+
+  it("is not taken in by ids that every object has", () => {
+    const odd = patternDocument({
+      allowances: [{ id: "constructor", label: "Odd", cm: 1 }],
+      measurements: [],
+    });
+    expect(applyEdits(odd, {}, "cm").document).toEqual(odd);
+    expect(applyEdits(odd, { "allowances.constructor.all": "2" }, "cm").document.allowances[0]?.cm).toBe(2);
+  });
+});
