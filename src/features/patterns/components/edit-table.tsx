@@ -30,7 +30,7 @@ export function EditTable({ label, corner, fields, sizes, typed, unit, remarks, 
   const groups = ids.map((id) => [id, fields.filter((field) => field.id === id)] as const);
   const rows = groups.map(([id, group]) => ({
     key: id,
-    head: group[0]?.label,
+    head: group[0]?.size === null ? `${group[0].label}, in every size` : group[0]?.label,
     cells: group.map((field) => (
       <EditCell
         key={field.path}
@@ -49,7 +49,11 @@ export function EditTable({ label, corner, fields, sizes, typed, unit, remarks, 
     <MatrixTable
       label={label}
       corner={corner}
-      columns={sizes.map((size) => ({ key: size.id, label: size.label }))}
+      columns={
+        fields.every(({ size }) => size === null)
+          ? [{ key: "all", label: "In every size" }]
+          : sizes.map((size) => ({ key: size.id, label: size.label }))
+      }
       rows={rows}
     />
   );

@@ -2,7 +2,7 @@
 
 import { useCallback, useDeferredValue, useMemo } from "react";
 import { answerMeant, applyEdits, editFields, unitOfEdits, withText, type EditField } from "@/engine/editing";
-import { gradingWarnings, type PatternDocument } from "@/engine/pattern";
+import type { PatternDocument } from "@/engine/pattern";
 import type { LengthUnit } from "@/engine/units";
 import { Notice } from "@/ui/notice";
 import { Section } from "@/ui/section";
@@ -11,6 +11,7 @@ import { ChangeList } from "./change-list";
 import { EditTable, standingText, type FieldRemarks } from "./edit-table";
 import { FaultList } from "./fault-list";
 import { FinishedTable } from "./finished-table";
+import { ruleWarnings } from "./pattern-words";
 import { LateEdits } from "./late-edits";
 import { SaveBar } from "./save-bar";
 import { useDraft } from "./use-draft";
@@ -65,7 +66,7 @@ export function PatternEditor({ patternId, pattern, baseNumber, unit: hers, draf
     );
   }
   const strays = applied.faults.filter(({ path }) => !fields.some((field) => field.path === path));
-  const warnings = gradingWarnings(applied.document);
+  const warnings = ruleWarnings(applied.document);
   return (
     <>
       <p className="mb-8 max-w-3xl text-soft">

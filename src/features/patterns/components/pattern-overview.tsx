@@ -1,11 +1,12 @@
 import Link from "next/link";
-import { gradingWarnings, type PatternDocument } from "@/engine/pattern";
+import type { PatternDocument } from "@/engine/pattern";
 import type { LengthUnit } from "@/engine/units";
 import { Notice } from "@/ui/notice";
 import { Section } from "@/ui/section";
 import { FabricCards } from "./fabric-cards";
 import { FaultList } from "./fault-list";
 import { FinishedTable } from "./finished-table";
+import { ruleWarnings } from "./pattern-words";
 import { AllowanceTable, BodyTable, CountTable, LengthTable, TieList } from "./pattern-tables";
 
 interface PatternOverviewProps {
@@ -17,7 +18,7 @@ interface PatternOverviewProps {
 
 /** All numbers of one revision. */
 export function PatternOverview({ pattern, unit, home }: PatternOverviewProps) {
-  const warnings = gradingWarnings(pattern);
+  const warnings = ruleWarnings(pattern);
   return (
     <>
       {warnings.length > 0 ? (

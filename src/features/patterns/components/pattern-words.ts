@@ -1,6 +1,6 @@
-import type { PatternChange } from "@/engine/editing";
+import { editFields, type PatternChange } from "@/engine/editing";
 import type { Count, Measurement, PatternDocument, Size } from "@/engine/pattern";
-import { cmOfSize, own } from "@/engine/pattern";
+import { cmOfSize, gradingWarnings, own, type Fault } from "@/engine/pattern";
 import { GAUGE_WIDTH_CM, FOUR_INCHES_CM, type LengthUnit } from "@/engine/units";
 import { formatExactLength } from "@/ui/format-exact-length";
 import { formatLength } from "@/ui/format-length";
@@ -72,4 +72,14 @@ export function changeSide({ unit: changed }: PatternChange, value: number | str
     case "none":
       return gaugeNumber(value);
   }
+}
+
+/** Where a grading breaks the pattern's own rules, named in the pattern's words: `Body stitches, S`. */
+export function ruleWarnings(pattern: PatternDocument): Fault[] {
+  const fields = new Map(editFields(pattern).map((field) => [field.path, field]));
+  return gradingWarnings(pattern).map(({ path, says }) => {
+    const field = fields.get(path);
+    if (field) return { path: `${field.label}, ${field.size?.label ?? "all sizes"}`, says };
+    return { path: path.startsWith("ties") ? "Must add up" : path, says };
+  });
 }
