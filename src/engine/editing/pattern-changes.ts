@@ -71,10 +71,10 @@ function childPairs({ before, after, path }: Pair, { sizes }: PatternDocument): 
   if (isByGrade(path) && (isRecord(before) || isRecord(after))) {
     const expanded = (value: unknown) =>
       typeof value === "number" ? Object.fromEntries(sizes.map(({ id }) => [id, value])) : value;
-    return memberPairs(expanded(before), expanded(after), path);
+    return memberPairs({ before: expanded(before), after: expanded(after), path }, sizes);
   }
   const isPart = path.length < 2 || path[0] === "grading" || (isRecord(before) && isRecord(after));
-  return isPart && (isRecord(before) || isRecord(after)) ? memberPairs(before, after, path) : null;
+  return isPart && (isRecord(before) || isRecord(after)) ? memberPairs({ before, after, path }, sizes) : null;
 }
 
 /** An allowance or a length that was not there: what it adds or takes says more than its name. */
@@ -88,11 +88,14 @@ function isByGrade(path: readonly string[]): boolean {
   return (path.length === 3 && key === "cm") || key === "easeCm";
 }
 
-function memberPairs(before: unknown, after: unknown, path: readonly string[]): Pair[] {
+/** Members by size come in the order of sizes, whatever order a record was stored in. */
+function memberPairs({ before, after, path }: Pair, sizes: PatternDocument["sizes"]): Pair[] {
   const was = isRecord(before) ? before : {};
   const becomes = isRecord(after) ? after : {};
   const keys = [...new Set([...Object.keys(becomes), ...Object.keys(was)])];
-  return keys.map((key) => ({ before: own(was, key), after: own(becomes, key), path: [...path, key] }));
+  const rank = new Map(sizes.map(({ id }, at) => [id, at]));
+  const inOrder = keys.toSorted((left, right) => (rank.get(left) ?? 0) - (rank.get(right) ?? 0));
+  return inOrder.map((key) => ({ before: own(was, key), after: own(becomes, key), path: [...path, key] }));
 }
 
 function itemPairs(before: readonly Item[], after: readonly Item[], path: readonly string[]): Pair[] {

@@ -31,3 +31,10 @@ it("tells what is gone", () => {
   const after = patternDocument({ measurements: before.measurements.slice(0, 1) });
   expect(patternChanges(before, after)).toMatchObject([{ path: "measurements.length", was: "Length", becomes: null }]);
 });
+
+it("goes through the sizes in their order, whatever order the record was stored in", () => {
+  const after = patternDocument({
+    grading: { width: { large: 119, small: 99 }, height: { large: 110, small: 100 } },
+  });
+  expect(patternChanges(before, after).map(({ size }) => size)).toEqual(["S", "L"]);
+});
