@@ -2,7 +2,8 @@ import { own, type Grading, type Measurement, type PatternDocument, type CmBySiz
 import { parseLength, parseNumber, type LengthUnit } from "../units";
 import { editFields, type EditField } from "./edit-fields";
 import { outOfReach } from "./out-of-reach";
-import { patternChanges, type PatternChange } from "./pattern-changes";
+import type { PatternChange } from "./pattern-change";
+import { patternChanges } from "./pattern-changes";
 import { isBesideTexts, isMeant, unitOfEdits, type TypedEdits } from "./typed-edits";
 
 /** A sentence about the text under a path of the draft. */

@@ -1,5 +1,5 @@
 import { own, type PatternDocument } from "../pattern";
-import type { PatternChange } from "./pattern-changes";
+import type { PatternChange } from "./pattern-change";
 
 type Described = Pick<PatternChange, "what" | "size" | "unit">;
 

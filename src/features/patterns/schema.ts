@@ -1,4 +1,5 @@
 import { z } from "zod";
+import type { Fault } from "@/engine/pattern";
 
 const LONGEST_TYPED = 200;
 const MOST_TYPED = 6_000;
@@ -17,3 +18,12 @@ export const reasonSchema = z
   .trim()
   .min(1, { error: "Say in a few words what you changed and why." })
   .max(1_000, { error: "Keep the reason under 1,000 characters." });
+
+/** The largest document that is taken in, bytes. */
+export const LARGEST_DOCUMENT_BYTES = 20 * 1_000_000;
+
+/** What became of a document that was brought in. */
+export type BroughtIn =
+  | { readonly status: "stored"; readonly href: string; readonly warnings: readonly Fault[] }
+  | { readonly status: "faults"; readonly faults: readonly Fault[] }
+  | { readonly status: "title"; readonly says: string };

@@ -8,7 +8,7 @@ import type { Failure } from "@/server/action";
 import { Button, ButtonLink } from "@/ui/button";
 import { Field, TextArea, TextInput, describedBy } from "@/ui/field";
 import { Notice } from "@/ui/notice";
-import { LARGEST_DOCUMENT_BYTES, type BroughtIn } from "../document-limits";
+import { LARGEST_DOCUMENT_BYTES, type BroughtIn } from "../schema";
 import { FaultList } from "./fault-list";
 import { glanceAtDocument, type DocumentGlance } from "./glance-at-document";
 

@@ -31,37 +31,39 @@ export function useDraft({ patternId, typed: first, version: firstVersion, baseN
   const timer = useRef<ReturnType<typeof setTimeout>>(undefined);
   const sending = useRef<Promise<boolean> | null>(null);
 
-  const sendOnce = useCallback(async (): Promise<boolean> => {
-    const sent = latest.current;
-    setStatus({ kind: "saving" });
-    const saved = await keepDraft(patternId, sent).catch(() => ({ status: "failed" as const, says: OFFLINE }));
-    switch (saved.status) {
-      case "failed":
+  /** Until nothing is typed that the server does not have; false where it could not be kept. */
+  const sendAll = useCallback(async (): Promise<boolean> => {
+    for (;;) {
+      const sent = latest.current;
+      setStatus({ kind: "saving" });
+      const saved = await keepDraft(patternId, sent).catch(() => ({ status: "failed" as const, says: OFFLINE }));
+      if (saved.status === "failed") {
         setStatus({ kind: "unsent", says: saved.says });
         return false;
-      case "late":
+      }
+      if (saved.status === "late") {
         dropBackup(patternId);
         setStatus({ kind: "late" });
         router.refresh();
         return false;
-      case "saved":
-        latest.current = { ...latest.current, version: saved.version };
-        setVersion(saved.version);
-        setStatus({ kind: "saved", at: new Date() });
-        if (latest.current.typed !== sent.typed) return await sendOnce();
-        dropBackup(patternId);
-        return true;
+      }
+      latest.current = { ...latest.current, version: saved.version };
+      setVersion(saved.version);
+      setStatus({ kind: "saved", at: new Date() });
+      if (latest.current.typed === sent.typed) break;
     }
+    dropBackup(patternId);
+    return true;
   }, [patternId, router]);
 
   /** Sends what is typed; one sending at a time, and the next takes whatever was typed meanwhile. */
   const send = useCallback(async (): Promise<boolean> => {
     clearTimeout(timer.current);
-    sending.current ??= sendOnce().finally(() => {
+    sending.current ??= sendAll().finally(() => {
       sending.current = null;
     });
     return await sending.current;
-  }, [sendOnce]);
+  }, [sendAll]);
 
   const edit = useCallback(
     (next: TypedEdits) => {

@@ -3,7 +3,7 @@ import Link from "next/link";
 import { BringDocument } from "@/features/patterns/components/bring-document";
 import { requireViewer } from "@/server/viewer";
 import { Page } from "@/ui/page";
-import { bringDocument } from "./actions";
+import { bringDocument } from "@/features/reports/document-actions";
 
 export const metadata: Metadata = { title: "Bring a document" };
 

@@ -5,7 +5,7 @@ import { proveCall } from "@/features/calls/access";
 import { createCall } from "@/features/calls/mutations";
 import { provePattern } from "@/features/patterns/access";
 import { createPattern } from "@/features/patterns/mutations";
-import { addReports } from "@/features/reports/mutations";
+import { addReports } from "./mutations";
 import { inTransaction } from "@/server/transaction";
 import type { Viewer } from "@/server/viewer";
 

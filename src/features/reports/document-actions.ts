@@ -12,7 +12,7 @@ import {
   readJson,
   type Fault,
 } from "@/engine/pattern";
-import { LARGEST_DOCUMENT_BYTES, type BroughtIn } from "@/features/patterns/document-limits";
+import { LARGEST_DOCUMENT_BYTES, type BroughtIn } from "@/features/patterns/schema";
 import { viewerAction } from "@/server/action";
 import type { Viewer } from "@/server/viewer";
 import { storeCall, storePattern } from "./store-document";
