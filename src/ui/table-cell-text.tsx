@@ -18,7 +18,7 @@ export function TableCellText({ text, fault, question, name, isDim, onEdit, isOp
   const says = fault ?? question;
   if (says === undefined && !isOpen) return <span className={isDim ? "text-soft" : undefined}>{text}</span>;
   return (
-    <span className="flex items-center gap-1" title={says}>
+    <span className="inline-flex items-center gap-1" title={says}>
       <span aria-hidden="true" className="w-3 text-center text-sm font-semibold text-thread">
         {fault !== undefined ? "▲" : question !== undefined ? "?" : ""}
       </span>

@@ -38,7 +38,7 @@ export function layoutAt(cells: Cells, { turned, headerRow }: Pick<Layout, "turn
 /** The row that holds the sizes. @param view the table, turned where its sizes run down. */
 export function guessHeaderRow(view: Cells): number {
   const { row, most } = sizeNames(view);
-  if (most >= 2) return row;
+  if (most >= 1) return row;
   const first = view.findIndex((cells) => cells.filter((text) => text.trim() !== "").length >= 2);
   return Math.max(first, 0);
 }
@@ -51,8 +51,9 @@ function sizeNames(view: Cells): { readonly row: number; readonly most: number }
   view.slice(0, ROWS_LOOKED_AT).forEach((cells, index) => {
     const headed = startsWithWords(cells);
     const names = cells.map((text) => text.trim()).filter(isSizeName);
-    const bare = index === first || headed ? 1 : 0;
-    const score = names.reduce((sum, name) => sum + (/\p{L}/u.test(name) ? 2 : bare), 0) * (headed ? 1.5 : 1);
+    const inWords = names.filter((name) => /\p{L}/u.test(name)).length;
+    const bare = index === first || headed ? names.length - inWords : 0;
+    const score = Math.max(2 * inWords, bare) * (headed ? 1.5 : 1);
     const spread = new Set(names).size === names.length ? score : score / 4;
     if (spread > most) [row, most] = [index, spread];
   });
@@ -67,7 +68,8 @@ function isSizeColumn(view: Cells, headerRow: number, column: number): boolean {
   const heading = cellAt(view, headerRow, column);
   if (heading === "" || NO_SIZE.test(heading)) return false;
   const below = texts(view, headerRow, column);
-  return below.length > 0 && below.filter(looksNumeric).length >= below.length / 2;
+  if (below.length === 0) return isSizeName(heading);
+  return below.filter(looksNumeric).length >= below.length / 2;
 }
 
 function isLetterColumn(view: Cells, headerRow: number, column: number): boolean {

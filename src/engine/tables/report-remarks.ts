@@ -16,7 +16,7 @@ export function reportRemarks(
   const swatches = rows.some(({ report }) => report.swatches.length > 0);
   if (swatches && !kinds.has("tool")) {
     remarks.push(
-      `No column tells the ${pattern.craft === "crochet" ? "hook" : "needles"}: each tester is taken to have used the pattern's.`,
+      `No column tells the ${pattern.craft === "crochet" ? "hook" : "needles"}: each tester is taken to have used the pattern’s.`,
     );
   }
   if (half > 0)

@@ -1,14 +1,14 @@
 import { plain } from "./words";
 
-const IN_WORDS: Readonly<Record<string, string>> = {
-  "extra small": "xs",
-  "x small": "xs",
-  small: "s",
-  medium: "m",
-  large: "l",
-  "extra large": "xl",
-  "x large": "xl",
-};
+const IN_WORDS: ReadonlyMap<string, string> = new Map([
+  ["extra small", "xs"],
+  ["x small", "xs"],
+  ["small", "s"],
+  ["medium", "m"],
+  ["large", "l"],
+  ["extra large", "xl"],
+  ["x large", "xl"],
+]);
 
 /** A size's name in one spelling: "Size 2XL", "2X" and "XXL" are all `2x`. */
 export function sizeKey(text: string): string {
@@ -16,7 +16,7 @@ export function sizeKey(text: string): string {
     .replace(/\bsizes?\b|\bgrosse\b/g, " ")
     .replace(/[^\p{L}\d]+/gu, " ")
     .trim();
-  const word = (IN_WORDS[bare] ?? bare).replaceAll(" ", "");
+  const word = (IN_WORDS.get(bare) ?? bare).replaceAll(" ", "");
   const many = /^(x{2,6})([sl]?)$/.exec(word);
   if (many) return `${many[1]?.length ?? 0}x${many[2] === "s" ? "s" : ""}`;
   return word.replace(/^(\d)x[l]$/, "$1x");

@@ -74,7 +74,7 @@ export function PasteMeasurementRow({ state, row, columns, said, opened, onOpen 
           setCell(row, column, text);
         };
         return (
-          <td key={column} className="text-right">
+          <td key={column} className="whitespace-nowrap text-right">
             <TableCellText
               text={cellAt(view, row, column)}
               fault={said.faults.get(key)}

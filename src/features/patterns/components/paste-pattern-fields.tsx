@@ -46,8 +46,8 @@ export function PastePatternFields({ choices, faults, tried, onChange }: PastePa
           <CraftField craft={choices.craft} onChange={(craft) => onChange({ craft })} />
         </div>
         <div className="grid grid-cols-2 gap-x-3 sm:col-span-2 sm:grid-cols-3 lg:col-span-4">
-          {typed("gaugeStitches", "Stitches", "decimal")}
-          {typed("gaugeRows", "Rows", "decimal")}
+          {typed("gaugeStitches", "Gauge: stitches", "decimal")}
+          {typed("gaugeRows", "and rows", "decimal")}
           <div className="col-span-2 sm:col-span-1">
             <OverField
               value={choices.gaugeOver}

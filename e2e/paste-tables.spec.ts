@@ -1,0 +1,96 @@
+import { expect, test, type Locator, type Page } from "@playwright/test";
+
+const MEASUREMENTS = `Meadow jumper, invented\t\t\t\t\t
+\tMeasurement (cm)\tXS\tS\tM\tL
+\tTo fit bust\t76–81\t82–87\t88–93\t94–99
+A\tBust around\t90,5\t96.5\t102\t108
+\tStitches at the bust\t76\t82\t86\t92
+B\tUpper arm around\t31\t33 1/2\t36\t38
+C\tBody length\t52\t53\t54\t55
+D\tArmhole depth\t18\t19\t20\t21
+\tRows at the armhole\t42\t44\t48\t50`;
+
+const REPORTS = `Timestamp,Your name,What size did you make?,Swatch: stitches over 10 cm,Swatch: rows over 10 cm,"A. Bust around, in cm",B. Upper arm around (inches),Body length,D,Stitches at the bust
+1 May,Ann,Size M,17,24,101,14 1/4,"54,5","20,5",86
+1 May,Bea,xs,18 sts,25,89,12 3/8,52,,76
+2 May,Cat,L,17.5,24,109,15,55,21,92
+2 May,Dot,S,16.5,24,98,13,53,n/a,82`;
+
+const PASSWORD = "a long enough pass phrase 77";
+
+/** Counts what a person does: a click, a text typed or pasted, a choice, one each. */
+class Hand {
+  actions = 0;
+
+  async click(target: Locator): Promise<void> {
+    await target.click();
+    this.actions += 1;
+  }
+
+  async type(target: Locator, text: string): Promise<void> {
+    await target.fill(text);
+    this.actions += 1;
+  }
+}
+
+async function signUp(page: Page, hand: Hand): Promise<void> {
+  const email = `iris-${crypto.randomUUID()}@example.org`;
+  await page.goto("/sign-up");
+  await page.waitForLoadState("networkidle");
+  await hand.type(page.getByLabel("Name"), "Iris");
+  await hand.type(page.getByLabel("E-mail"), email);
+  await hand.type(page.getByLabel("Password", { exact: true }), PASSWORD);
+  await hand.click(page.getByRole("button", { name: "Make the account" }));
+  await page.waitForURL(/sign-in/);
+  await hand.type(page.getByLabel("Password", { exact: true }), PASSWORD);
+  await hand.click(page.getByRole("button", { name: "Sign in" }));
+  await page.waitForURL((url) => !url.pathname.startsWith("/sign-in"));
+}
+
+async function fillGauge(page: Page, hand: Hand): Promise<void> {
+  await hand.type(page.getByLabel("Gauge: stitches"), "17");
+  await hand.type(page.getByLabel("and rows"), "24");
+  await hand.type(page.getByLabel("Hook, in mm"), "5");
+}
+
+test("a designer pastes two tables and is on the gap page in under 20 actions", async ({ page }) => {
+  const hand = new Hand();
+  await signUp(page, hand);
+  await page.goto("/patterns/new/paste");
+  hand.actions += 2; // The way here: her patterns, then “paste two tables”.
+  await hand.type(page.getByLabel("Your finished measurements"), MEASUREMENTS);
+  await fillGauge(page, hand);
+  await hand.click(page.getByRole("button", { name: "Make the pattern" }));
+  await hand.click(page.getByRole("link", { name: "Paste your testers’ reports" }));
+  await hand.type(page.getByLabel("Your testers’ reports"), REPORTS);
+  await expect(page.getByText("4 testers, 14 measurements and 4 swatches.")).toBeVisible();
+  await hand.click(page.getByRole("button", { name: "Add them and read the gaps" }));
+  await page.waitForURL(/\/calls\/[0-9a-f-]{36}\/gaps$/);
+  expect(hand.actions).toBeLessThan(20);
+});
+
+test("faults and hard-to-believe numbers are told at their cells, and mended there", async ({ page }) => {
+  const hand = new Hand();
+  await signUp(page, hand);
+  await page.goto("/patterns/new/paste");
+  await hand.type(page.getByLabel("Your finished measurements"), MEASUREMENTS.replace("33 1/2", "wide"));
+  const wide = page.getByLabel(/^B Upper arm around, S\. “wide” is not a number/);
+  await expect(wide).toHaveAttribute("aria-invalid", "true");
+  await expect(page.getByText("Row 6 (B Upper arm around), column S:")).toBeVisible();
+  await wide.fill("33,5");
+  await expect(page.getByText("One thing to mend")).toHaveCount(0);
+  await page.reload();
+  await expect(page.getByLabel("Your finished measurements")).toHaveValue(/33,5/);
+  await fillGauge(page, hand);
+  await hand.click(page.getByRole("button", { name: "Make the pattern" }));
+  await hand.click(page.getByRole("link", { name: "Paste your testers’ reports" }));
+  await hand.type(page.getByLabel("Your testers’ reports"), REPORTS.replace(",xs,", ",7,").replace(",109,", ",9,"));
+  await expect(page.getByLabel("Unit of “B. Upper arm around (inches)”")).toHaveValue("in");
+  await page.getByLabel(/“7” is not one size of this pattern\. Its sizes are XS, S, M, L\./).fill("XS");
+  await expect(page.getByText("Bust around of 9 cm, where the pattern says 108 cm: is that right?")).toBeVisible();
+  await page.getByRole("button", { name: "Add them and read the gaps" }).click();
+  await expect(page).toHaveURL(/reports\/paste/);
+  await page.getByLabel("Yes, this is right").check();
+  await page.getByRole("button", { name: "Add them and read the gaps" }).click();
+  await page.waitForURL(/\/calls\/[0-9a-f-]{36}\/gaps$/);
+});
