@@ -8,3 +8,5 @@ export { swatchUncertainty, type GaugeUncertainty } from "./swatch-uncertainty";
 export { stitchesOfPiece } from "./stitches";
 export { targetCm } from "./target";
 export { parsePredictInput, type PredictInput } from "./predict-input";
+export { explainMeasurement, type ExplainedFlat, type ExplainedTerm, type Explanation } from "./explain-measurement";
+export { finishedMeasurements, type FinishedMeasurement } from "./finished-measurements";

@@ -58,6 +58,12 @@ function toRevision({ id, document, createdBy, ...row }: RevisionRow): Revision 
   return { ...row, revisionId: id, document: storedPattern(document), createdBy: createdBy?.name ?? null };
 }
 
+const callSelect = { id: true, title: true, _count: { select: { testers: true } } } as const;
+
+function toCall(call: { readonly id: string; readonly title: string; readonly _count: { readonly testers: number } }) {
+  return { callId: call.id, title: call.title, testers: call._count.testers };
+}
+
 /** The viewer's patterns, the last changed first. */
 export async function listPatterns(viewer: Viewer): Promise<PatternSummary[]> {
   const rows = await database().pattern.findMany({
@@ -67,10 +73,7 @@ export async function listPatterns(viewer: Viewer): Promise<PatternSummary[]> {
       invented: true,
       memberships: { where: { accountId: viewer.accountId }, select: { role: true } },
       revisions: { orderBy: { number: "desc" }, take: 1, select: revisionSelect },
-      calls: {
-        orderBy: { createdAt: "desc" },
-        select: { id: true, title: true, _count: { select: { testers: true } } },
-      },
+      calls: { orderBy: { createdAt: "desc" }, select: callSelect },
     },
   });
   const summaries = rows.flatMap(({ id, invented, memberships, revisions, calls }) => {
@@ -88,11 +91,21 @@ export async function listPatterns(viewer: Viewer): Promise<PatternSummary[]> {
         changedAt: latest.createdAt,
         invented,
         role,
-        calls: calls.map((call) => ({ callId: call.id, title: call.title, testers: call._count.testers })),
+        calls: calls.map(toCall),
       },
     ];
   });
   return summaries.toSorted((left, right) => right.changedAt.getTime() - left.changedAt.getTime());
+}
+
+/** The pattern's calls, the newest first. */
+export async function listCalls(access: PatternAccess): Promise<PatternSummary["calls"]> {
+  const rows = await database().call.findMany({
+    where: { pattern: patternScope(access) },
+    orderBy: { createdAt: "desc" },
+    select: callSelect,
+  });
+  return rows.map(toCall);
 }
 
 /** The newest revision. */

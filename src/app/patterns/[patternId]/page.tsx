@@ -1,0 +1,48 @@
+import type { Metadata } from "next";
+import { PatternFrame } from "@/features/patterns/components/pattern-frame";
+import { CallList, PatternOverview } from "@/features/patterns/components/pattern-overview";
+import { loadOverview, loadPattern } from "@/features/patterns/loaders";
+import { ButtonLink } from "@/ui/button";
+import { Notice } from "@/ui/notice";
+
+interface Props {
+  readonly params: Promise<{ readonly patternId: string }>;
+}
+
+export async function generateMetadata({ params }: Props): Promise<Metadata> {
+  const { revision } = await loadPattern((await params).patternId);
+  return { title: revision.document.name };
+}
+
+export default async function PatternPage({ params }: Props) {
+  const page = await loadOverview((await params).patternId);
+  const { patternId, viewer, mayEdit, revision, calls, draft } = page;
+  const home = `/patterns/${patternId}`;
+  const hasDraft = draft !== null && Object.keys(draft.typed).length > 0;
+  return (
+    <PatternFrame
+      page={page}
+      tab="overview"
+      actions={
+        <>
+          <a href={`${home}/export`} download className="text-link">
+            Save as a document
+          </a>
+          {mayEdit ? (
+            <ButtonLink href={`${home}/edit`} look="quiet">
+              Edit the numbers
+            </ButtonLink>
+          ) : null}
+        </>
+      }
+    >
+      {hasDraft ? (
+        <Notice title="There are edits that are not a revision yet">
+          <p>What follows is revision {revision.number}, without them. They wait under “Edit”.</p>
+        </Notice>
+      ) : null}
+      <CallList patternId={patternId} mayEdit={mayEdit} calls={calls} />
+      <PatternOverview pattern={revision.document} unit={viewer.unit} home={home} />
+    </PatternFrame>
+  );
+}

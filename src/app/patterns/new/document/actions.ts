@@ -1,0 +1,64 @@
+"use server";
+
+import { revalidatePath } from "next/cache";
+import { z } from "zod";
+import {
+  CALL_FORMAT,
+  gradingWarnings,
+  own,
+  parseCall,
+  parsePattern,
+  PATTERN_FORMAT,
+  readJson,
+  type Fault,
+} from "@/engine/pattern";
+import { LARGEST_DOCUMENT_BYTES, type BroughtIn } from "@/features/patterns/document-limits";
+import { viewerAction } from "@/server/action";
+import type { Viewer } from "@/server/viewer";
+import { storeCall, storePattern } from "./store-document";
+
+const titleSchema = z.string().trim().max(200, { error: "Keep the title under 200 characters." });
+const inputSchema = z.object({ text: z.string(), title: z.string() });
+
+/** Takes in a pattern or a call document: everything in it or, where it has a fault, nothing. */
+export const bringDocument = viewerAction(async (viewer, input: z.input<typeof inputSchema>): Promise<BroughtIn> => {
+  const { text, title: typedTitle } = inputSchema.parse(input);
+  if (Buffer.byteLength(text) > LARGEST_DOCUMENT_BYTES) {
+    return faulty([{ path: "$", says: "is larger than 20 MB, the most that can be brought in at once." }]);
+  }
+  const title = titleSchema.safeParse(typedTitle);
+  if (!title.success) return { status: "title", says: title.error.issues[0]?.message ?? "The title cannot be kept." };
+  const json = readJson(text);
+  if (!json.ok) return faulty(json.faults);
+  const brought = await store(viewer, json.value, title.data);
+  revalidatePath("/patterns");
+  return brought;
+});
+
+async function store(viewer: Viewer, value: unknown, title: string): Promise<BroughtIn> {
+  switch (formatOf(value)) {
+    case PATTERN_FORMAT: {
+      const parsed = parsePattern(value);
+      if (!parsed.ok) return faulty(parsed.faults);
+      const { patternId } = await storePattern(viewer, parsed.document);
+      return { status: "stored", href: `/patterns/${patternId}`, warnings: gradingWarnings(parsed.document) };
+    }
+    case CALL_FORMAT: {
+      const parsed = parseCall(value);
+      if (!parsed.ok) return faulty(parsed.faults);
+      const call = parsed.document;
+      const { callId } = await storeCall(viewer, { call, title: title === "" ? call.pattern.name : title });
+      return { status: "stored", href: `/calls/${callId}/gaps`, warnings: gradingWarnings(call.pattern) };
+    }
+    default:
+      return faulty([{ path: "format", says: `must be “${PATTERN_FORMAT}” or “${CALL_FORMAT}”.` }]);
+  }
+}
+
+function formatOf(value: unknown): unknown {
+  return typeof value === "object" && value !== null ? own({ ...value }, "format") : undefined;
+}
+
+function faulty(faults: readonly Fault[]): BroughtIn {
+  return { status: "faults", faults };
+}

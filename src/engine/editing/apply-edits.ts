@@ -1,0 +1,147 @@
+import { own, type Grading, type Measurement, type PatternDocument, type CmBySize } from "../pattern";
+import { parseLength, parseNumber, type LengthUnit } from "../units";
+import { editFields, type EditField } from "./edit-fields";
+import { outOfReach } from "./out-of-reach";
+import { patternChanges, type PatternChange } from "./pattern-changes";
+import { isBesideTexts, isMeant, unitOfEdits, type TypedEdits } from "./typed-edits";
+
+/** A sentence about the text under a path of the draft. */
+export interface EditRemark {
+  readonly path: string;
+  readonly says: string;
+}
+
+export interface AppliedEdits {
+  /** The pattern with every edit that can be read; where one cannot, the number stays as it was. */
+  readonly document: PatternDocument;
+  readonly faults: readonly EditRemark[];
+  /** Numbers out of human reach; `meant` where she has said so of this very text. */
+  readonly askedBack: readonly (EditRemark & { readonly meant: boolean })[];
+  readonly changes: readonly PatternChange[];
+}
+
+/** No number of a document may be larger (see the pattern's schema). */
+const LARGEST_NUMBER = 1_000_000;
+
+/**
+ * A pattern with what people typed in place of its numbers.
+ *
+ * @param pattern the revision that the edits are made on.
+ * @param typed texts by path; a decimal comma, a fraction and a unit behind a length are understood.
+ * @param unit unit of lengths without one, where the edits do not say it themselves.
+ * @returns the pattern as it becomes, and what is to be said of each text; lengths in cm.
+ */
+export function applyEdits(pattern: PatternDocument, typed: TypedEdits, unit: LengthUnit): AppliedEdits {
+  const readIn = unitOfEdits(typed, unit);
+  const fields = editFields(pattern);
+  const faults: EditRemark[] = strayTexts(typed, fields);
+  const askedBack: (EditRemark & { meant: boolean })[] = [];
+  const values = new Map<string, number>();
+  for (const field of fields) {
+    const text = own(typed, field.path);
+    if (text === undefined) continue;
+    const read = readValue(field, text, readIn);
+    if (!read.ok) {
+      faults.push({ path: field.path, says: read.says });
+      continue;
+    }
+    const question = outOfReach(field, read.value);
+    if (question !== undefined) {
+      askedBack.push({ path: field.path, says: question, meant: isMeant(typed, field.path) });
+    }
+    values.set(field.path, read.value);
+  }
+  faults.push(...halfGraded(fields, values, typed));
+  const document = withValues(pattern, values);
+  return { document, faults, askedBack, changes: patternChanges(pattern, document) };
+}
+
+/** Texts for numbers that this revision does not have. */
+function strayTexts(typed: TypedEdits, fields: readonly EditField[]): EditRemark[] {
+  const known = new Set(fields.map(({ path }) => path));
+  return Object.keys(typed)
+    .filter((path) => !known.has(path) && !isBesideTexts(path))
+    .map((path) => ({ path, says: "This revision has no such number any more; take the edit back." }));
+}
+
+/** A count without values gets them in every size or in none. */
+function halfGraded(
+  fields: readonly EditField[],
+  values: ReadonlyMap<string, number>,
+  typed: TypedEdits,
+): EditRemark[] {
+  const missing = fields.filter(
+    ({ kind, path, value }) => kind === "count" && value === undefined && own(typed, path) === undefined,
+  );
+  return missing
+    .filter(({ id }) => fields.some((field) => field.kind === "count" && field.id === id && values.has(field.path)))
+    .map(({ path }) => ({ path, says: "A number is missing here: a count needs one in every size." }));
+}
+
+type ReadValue = { readonly ok: true; readonly value: number } | { readonly ok: false; readonly says: string };
+
+function readValue(field: EditField, text: string, unit: LengthUnit): ReadValue {
+  const read = field.kind === "count" ? parseNumber(text) : readLength(text, unit);
+  if (!read.ok) return read;
+  const { value } = read;
+  if (Math.abs(value) > LARGEST_NUMBER) return { ok: false, says: "This number is too large." };
+  switch (field.kind) {
+    case "count":
+      if (!Number.isInteger(value)) return { ok: false, says: "Stitches and rows are whole numbers." };
+      return value < 0 ? { ok: false, says: "Stitches and rows cannot be below 0." } : read;
+    case "length":
+      return value < 0 ? { ok: false, says: "A length cannot be below 0." } : read;
+    case "target":
+      return value <= 0 ? { ok: false, says: "A finished length must be above 0." } : read;
+    case "allowance":
+    case "ease":
+      return read;
+  }
+}
+
+function readLength(text: string, unit: LengthUnit): ReadValue {
+  const read = parseLength(text, unit);
+  return read.ok ? { ok: true, value: read.cm } : read;
+}
+
+function withValues(pattern: PatternDocument, values: ReadonlyMap<string, number>): PatternDocument {
+  const edited = (list: string, id: string, cm: CmBySize): CmBySize => {
+    if (typeof cm === "number") return values.get(`${list}.${id}.all`) ?? cm;
+    return Object.fromEntries(
+      Object.entries(cm).map(([size, was]) => [size, values.get(`${list}.${id}.${size}`) ?? was]),
+    );
+  };
+  return {
+    ...pattern,
+    ...withGrading(pattern, values),
+    ...(pattern.lengths && {
+      lengths: pattern.lengths.map((length) => ({ ...length, cm: edited("lengths", length.id, length.cm) })),
+    }),
+    allowances: pattern.allowances.map((item) => ({ ...item, cm: edited("allowances", item.id, item.cm) })),
+    measurements: pattern.measurements.map((measurement) => withTarget(measurement, values, edited)),
+  };
+}
+
+function withTarget(
+  measurement: Measurement,
+  values: ReadonlyMap<string, number>,
+  edited: (list: string, id: string, cm: CmBySize) => CmBySize,
+): Measurement {
+  const { id, target } = measurement;
+  if (target === undefined) return measurement;
+  if ("easeCm" in target)
+    return { ...measurement, target: { ...target, easeCm: edited("targets", id, target.easeCm) } };
+  const cm = Object.entries(target.cm).map(([size, was]) => [size, values.get(`targets.${id}.${size}`) ?? was]);
+  return { ...measurement, target: { cm: Object.fromEntries(cm) } };
+}
+
+function withGrading(pattern: PatternDocument, values: ReadonlyMap<string, number>): { readonly grading?: Grading } {
+  const entries = pattern.counts.flatMap(({ id }) => {
+    const bySize = pattern.sizes.flatMap((size) => {
+      const value = values.get(`grading.${id}.${size.id}`) ?? own(own(pattern.grading, id), size.id);
+      return value === undefined ? [] : [[size.id, value] as const];
+    });
+    return bySize.length === pattern.sizes.length ? [[id, Object.fromEntries(bySize)] as const] : [];
+  });
+  return entries.length === 0 && pattern.grading === undefined ? {} : { grading: Object.fromEntries(entries) };
+}

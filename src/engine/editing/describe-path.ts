@@ -1,0 +1,100 @@
+import { own, type PatternDocument } from "../pattern";
+import type { PatternChange } from "./pattern-changes";
+
+type Described = Pick<PatternChange, "what" | "size" | "unit">;
+
+interface Documents {
+  readonly before: PatternDocument;
+  readonly after: PatternDocument;
+}
+
+/** What a path of ids means, in the pattern's own words. */
+export function describePath(documents: Documents, path: readonly string[]): Described {
+  const [list = "", id = "", ...rest] = path;
+  const label = labelOf(documents, list, id);
+  switch (list) {
+    case "grading": {
+      const direction = find(documents, "counts", id)?.["direction"];
+      const unit = direction === "rows" ? "rows" : "stitches";
+      return { what: labelOf(documents, "counts", id), ...sizeAt(documents, rest[0]), unit };
+    }
+    case "allowances":
+    case "lengths":
+      if (rest[0] === "cm")
+        return { what: label, ...sizeAt(documents, rest[1]), unit: list === "lengths" ? "cm" : "sign" };
+      break;
+    case "measurements":
+      return measurementPath(documents, label, rest);
+    case "sizes":
+      if (rest[0] === "body" && rest[1] !== undefined)
+        return { what: labelOf(documents, "bodyMeasurements", rest[1]), size: label, unit: "cm" };
+      break;
+  }
+  return { what: plainWords(list, id === "" ? "" : label, rest), unit: "none" };
+}
+
+function measurementPath(documents: Documents, label: string, rest: readonly string[]): Described {
+  const [key, inner, size] = rest;
+  if (key === "target" && inner === "easeCm")
+    return { what: `Ease of ${label}`, ...sizeAt(documents, size), unit: "sign" };
+  if (key === "target" && inner === "cm") return { what: `Target of ${label}`, ...sizeAt(documents, size), unit: "cm" };
+  if (key === "toleranceCm") return { what: `Tolerance of ${label}`, unit: "cm" };
+  if (key === "terms") return { what: `How ${label} is worked out`, unit: "none" };
+  return { what: plainWords("measurements", label, rest), unit: "none" };
+}
+
+const NOUNS: Readonly<Record<string, string>> = {
+  name: "Name",
+  craft: "Craft",
+  bodyMeasurements: "Body measurement",
+  fabrics: "Fabric",
+  sizes: "Size",
+  sizeBy: "Body measurement that orders the sizes",
+  counts: "Count",
+  ties: "What must add up",
+  lengths: "Length",
+  allowances: "Allowance",
+  pieces: "Piece",
+  measurements: "Measurement",
+  yarns: "Yarn",
+  instructions: "Written instructions",
+};
+
+const KEYS: Readonly<Record<string, string>> = {
+  overCm: "width of the gauge in cm",
+  toolMm: "tool size in mm",
+  settles: "settling",
+  wornStretch: "worn stretch",
+  mayShrink: "may shrink",
+  metresPerBall: "metres in a ball",
+  gramsPerBall: "grams in a ball",
+  repeat: "multiple",
+  how: "how to measure",
+};
+
+function plainWords(list: string, label: string, rest: readonly string[]): string {
+  const noun = own(NOUNS, list) ?? list;
+  if (label === "order") return `${noun}: order`;
+  const keys = rest.map((key) => own(KEYS, key) ?? key).join(", ");
+  return `${noun}${label === "" ? "" : ` “${label}”`}${keys === "" ? "" : `: ${keys}`}`;
+}
+
+function sizeAt(documents: Documents, size: string | undefined): { readonly size?: string } {
+  return size === undefined ? {} : { size: labelOf(documents, "sizes", size) };
+}
+
+function labelOf(documents: Documents, list: string, id: string): string {
+  const label = find(documents, list, id)?.["label"];
+  return typeof label === "string" ? label : id;
+}
+
+function find({ before, after }: Documents, list: string, id: string): Readonly<Record<string, unknown>> | undefined {
+  return itemOf(after, list, id) ?? itemOf(before, list, id);
+}
+
+function itemOf(pattern: PatternDocument, list: string, id: string): Readonly<Record<string, unknown>> | undefined {
+  const items: Readonly<Record<string, unknown>> = { ...pattern };
+  const found = own(items, list);
+  if (!Array.isArray(found)) return undefined;
+  return found.find((item: { readonly id?: unknown }) => item.id === id);
+}

@@ -1,0 +1,117 @@
+import { canonicalJson, own, type PatternDocument } from "../pattern";
+import { describePath } from "./describe-path";
+
+/** How the numbers of a change are to be read: `sign` for lengths whose sign says whether they add or take. */
+export type ChangeUnit = "stitches" | "rows" | "cm" | "sign" | "none";
+
+/** One thing that is otherwise in a later pattern. */
+export interface PatternChange {
+  /** By ids: `grading.body.m`, `fabrics.lace.gauge.stitches`. */
+  readonly path: string;
+  readonly what: string;
+  /** The size's label; left out where it is no matter of one size. */
+  readonly size?: string;
+  readonly unit: ChangeUnit;
+  /** Null where it was not there before; both null where a text or a list was rewritten. */
+  readonly was: number | string | null;
+  readonly becomes: number | string | null;
+}
+
+/**
+ * What changed from one pattern to a later one, in words.
+ *
+ * @returns changes in the later document's order of parts; parts with ids are matched by id.
+ */
+export function patternChanges(before: PatternDocument, after: PatternDocument): PatternChange[] {
+  const changes: PatternChange[] = [];
+  const labels = { before, after };
+  walk({ before, after, path: [] });
+  return changes;
+
+  function walk({ before: was, after: becomes, path }: Pair): void {
+    if (canonicalJson(was ?? null) === canonicalJson(becomes ?? null)) return;
+    const children = childPairs({ before: was, after: becomes, path }, after);
+    if (children === null) changes.push({ path: path.join("."), ...describePath(labels, path), ...leaf(was, becomes) });
+    else children.forEach(walk);
+  }
+}
+
+interface Pair {
+  readonly before: unknown;
+  readonly after: unknown;
+  readonly path: readonly string[];
+}
+
+const LONGEST_SHOWN = 200;
+
+function leaf(before: unknown, after: unknown): Pick<PatternChange, "was" | "becomes"> {
+  const shown = { was: shownLeaf(before), becomes: shownLeaf(after) };
+  return shown.was === undefined || shown.becomes === undefined
+    ? { was: null, becomes: null }
+    : { was: shown.was, becomes: shown.becomes };
+}
+
+/** Undefined for what is too large to show. */
+function shownLeaf(value: unknown): number | string | null | undefined {
+  if (value === undefined || value === null) return null;
+  if (typeof value === "number") return value;
+  if (typeof value === "boolean") return value ? "yes" : "no";
+  if (typeof value === "string") return value.length > LONGEST_SHOWN ? undefined : value;
+  const label = isRecord(value) ? own(value, "label") : undefined;
+  return typeof label === "string" ? label : undefined;
+}
+
+/** What to compare one by one inside a pair; null where the pair is compared as a whole. */
+function childPairs({ before, after, path }: Pair, { sizes }: PatternDocument): Pair[] | null {
+  const items = { before: before ?? [], after: after ?? [] };
+  if (isIdList(items.before) && isIdList(items.after)) return itemPairs(items.before, items.after, path);
+  if (isNewLength(before, path) && isRecord(after)) {
+    return [{ before: undefined, after: after["cm"], path: [...path, "cm"] }];
+  }
+  if (isByGrade(path) && (isRecord(before) || isRecord(after))) {
+    const expanded = (value: unknown) =>
+      typeof value === "number" ? Object.fromEntries(sizes.map(({ id }) => [id, value])) : value;
+    return memberPairs(expanded(before), expanded(after), path);
+  }
+  const isPart = path.length < 2 || path[0] === "grading" || (isRecord(before) && isRecord(after));
+  return isPart && (isRecord(before) || isRecord(after)) ? memberPairs(before, after, path) : null;
+}
+
+/** An allowance or a length that was not there: what it adds or takes says more than its name. */
+function isNewLength(before: unknown, path: readonly string[]): boolean {
+  return before === undefined && path.length === 2 && (path[0] === "allowances" || path[0] === "lengths");
+}
+
+/** A length that may be one number or one by size. */
+function isByGrade(path: readonly string[]): boolean {
+  const key = path.at(-1);
+  return (path.length === 3 && key === "cm") || key === "easeCm";
+}
+
+function memberPairs(before: unknown, after: unknown, path: readonly string[]): Pair[] {
+  const was = isRecord(before) ? before : {};
+  const becomes = isRecord(after) ? after : {};
+  const keys = [...new Set([...Object.keys(becomes), ...Object.keys(was)])];
+  return keys.map((key) => ({ before: own(was, key), after: own(becomes, key), path: [...path, key] }));
+}
+
+function itemPairs(before: readonly Item[], after: readonly Item[], path: readonly string[]): Pair[] {
+  const was = new Map(before.map((item) => [item.id, item]));
+  const becomes = new Map(after.map((item) => [item.id, item]));
+  const ids = [...new Set([...becomes.keys(), ...was.keys()])];
+  const kept = (items: readonly Item[]) => items.map(({ id }) => id).filter((id) => was.has(id) && becomes.has(id));
+  const order: Pair = { before: kept(before), after: kept(after), path: [...path, "order"] };
+  return [...ids.map((id) => ({ before: was.get(id), after: becomes.get(id), path: [...path, id] })), order];
+}
+
+interface Item {
+  readonly id: string;
+}
+
+function isIdList(value: unknown): value is readonly Item[] {
+  return Array.isArray(value) && value.every((item) => isRecord(item) && typeof item["id"] === "string");
+}
+
+function isRecord(value: unknown): value is Readonly<Record<string, unknown>> {
+  return typeof value === "object" && value !== null && !Array.isArray(value);
+}

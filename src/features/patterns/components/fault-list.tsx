@@ -1,0 +1,34 @@
+import type { Fault } from "@/engine/pattern";
+
+const SHOWN = 20;
+
+/** Faults by path and sentence; many of them are folded away, for one mistake often makes a hundred. */
+export function FaultList({ faults }: { readonly faults: readonly Fault[] }) {
+  const rest = faults.slice(SHOWN);
+  return (
+    <>
+      <FaultItems faults={faults.slice(0, SHOWN)} />
+      {rest.length > 0 ? (
+        <details className="mt-2">
+          <summary className="font-semibold">{rest.length} more</summary>
+          <FaultItems faults={rest} />
+        </details>
+      ) : null}
+    </>
+  );
+}
+
+function FaultItems({ faults }: { readonly faults: readonly Fault[] }) {
+  return (
+    <ul className="mt-2 grid gap-2 text-sm">
+      {faults.map(({ path, says }, at) => (
+        <li key={at} className="wrap-anywhere">
+          <code className="rounded bg-band px-1.5 py-0.5 font-semibold">
+            {path === "$" ? "the whole document" : path}
+          </code>{" "}
+          {says}
+        </li>
+      ))}
+    </ul>
+  );
+}

@@ -1,0 +1,79 @@
+import Link from "next/link";
+import type { PatternDocument } from "@/engine/pattern";
+import { finishedMeasurements, type FinishedMeasurement } from "@/engine/prediction";
+import type { LengthUnit } from "@/engine/units";
+import { formatChangeNumber, formatLength, formatLengthNumber } from "@/ui/format-length";
+import { MatrixTable } from "@/ui/matrix-table";
+
+interface FinishedTableProps {
+  readonly pattern: PatternDocument;
+  readonly unit: LengthUnit;
+  /** Address of the pattern, where the measurements lead to how they are worked out. */
+  readonly home?: string;
+}
+
+/** What each finished measurement comes to in each size, and how far that is from what was promised. */
+export function FinishedTable({ pattern, unit, home }: FinishedTableProps) {
+  const rows = finishedMeasurements(pattern).map(({ measurement, sizes }) => ({
+    key: measurement.id,
+    head: (
+      <>
+        <span className="font-semibold">{measurement.letter}</span>{" "}
+        {home ? (
+          <Link href={`${home}/measurements/${measurement.id}`} className="text-link">
+            {measurement.label}
+          </Link>
+        ) : (
+          measurement.label
+        )}
+        <span className="block text-sm text-soft">within {formatLength(measurement.toleranceCm, unit)}</span>
+      </>
+    ),
+    cells: sizes.map((finished) => (
+      <FinishedCell key={finished.size} finished={finished} toleranceCm={measurement.toleranceCm} unit={unit} />
+    )),
+  }));
+  return (
+    <>
+      <MatrixTable
+        label="Finished measurements"
+        corner={`Measurement, ${unit}`}
+        columns={pattern.sizes.map(({ id, label }) => ({ key: id, label }))}
+        rows={rows}
+      />
+      <p className="mt-2 text-sm text-soft">
+        Above: what the counts make at the pattern’s gauge. Below: how far that is from the target, <b>▲</b> where it is
+        more than the tolerance.
+      </p>
+    </>
+  );
+}
+
+function FinishedCell({
+  finished,
+  toleranceCm,
+  unit,
+}: {
+  readonly finished: FinishedMeasurement;
+  readonly toleranceCm: number;
+  readonly unit: LengthUnit;
+}) {
+  const { designCm, deviationCm } = finished;
+  if (designCm === null) return <span className="text-soft">no counts</span>;
+  const isOff = deviationCm !== null && Math.abs(deviationCm) > toleranceCm;
+  return (
+    <>
+      <span className="numbers whitespace-nowrap">{formatLengthNumber(designCm, unit)}</span>
+      {deviationCm === null ? (
+        <span className="block text-sm text-soft">no target</span>
+      ) : (
+        <span
+          className={`numbers block whitespace-nowrap text-sm ${isOff ? "font-semibold text-thread" : "text-soft"}`}
+        >
+          {isOff ? <span aria-label="more than the tolerance:">▲ </span> : null}
+          {formatChangeNumber(deviationCm, unit)}
+        </span>
+      )}
+    </>
+  );
+}

@@ -1,0 +1,39 @@
+import { own } from "@/engine/pattern";
+
+/** What a text seems to be, before it is sent: enough to ask the right question, no judgement of it. */
+export interface DocumentGlance {
+  readonly kind: "pattern" | "call";
+  readonly name: string;
+  readonly sizes: number;
+  readonly testers: number;
+}
+
+/** @returns null where the text is not yet, or not at all, a document of ours. */
+export function glanceAtDocument(text: string): DocumentGlance | null {
+  const document = readRecord(text);
+  const format = document && own(document, "format");
+  if (document === null || typeof format !== "string") return null;
+  const kind = format.startsWith("sizewright/call@") ? "call" : "pattern";
+  const pattern = kind === "call" ? asRecord(own(document, "pattern")) : document;
+  const name = pattern && own(pattern, "name");
+  if (pattern === null || typeof name !== "string") return null;
+  return { kind, name, sizes: lengthOf(own(pattern, "sizes")), testers: lengthOf(own(document, "testers")) };
+}
+
+function readRecord(text: string): Readonly<Record<string, unknown>> | null {
+  if (!text.includes("sizewright/")) return null;
+  try {
+    const value: unknown = JSON.parse(text.replace(/^\uFEFF/, ""));
+    return asRecord(value);
+  } catch {
+    return null;
+  }
+}
+
+function asRecord(value: unknown): Readonly<Record<string, unknown>> | null {
+  return typeof value === "object" && value !== null ? { ...value } : null;
+}
+
+function lengthOf(value: unknown): number {
+  return Array.isArray(value) ? value.length : 0;
+}

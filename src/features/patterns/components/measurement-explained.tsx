@@ -1,0 +1,112 @@
+import { missingGrading, own, type Measurement, type PatternDocument, type Size } from "@/engine/pattern";
+import { explainMeasurement, indexPattern, type Explanation } from "@/engine/prediction";
+import { fromCm, roundToSum, toCm, type LengthUnit } from "@/engine/units";
+import { formatChange, formatLength, formatLengthNumber, shownStep } from "@/ui/format-length";
+import { Notice } from "@/ui/notice";
+import { Sheet } from "@/ui/sheet";
+import { termWords } from "./term-words";
+import { targetWords } from "./pattern-words";
+
+interface MeasurementExplainedProps {
+  readonly pattern: PatternDocument;
+  readonly measurement: Measurement;
+  readonly size: Size;
+  readonly unit: LengthUnit;
+}
+
+/** How one measurement of one size is worked out, line by line, down to what rounding left. */
+export function MeasurementExplained({ pattern, measurement, size, unit }: MeasurementExplainedProps) {
+  if (missingGrading(pattern).some(({ path }) => usesCount(measurement, path.slice("grading.".length)))) {
+    return (
+      <Notice title="Some counts that this measurement needs have no numbers yet">
+        <p>Give them numbers under “Edit”, and the arithmetic stands here.</p>
+      </Notice>
+    );
+  }
+  const explanation = explainMeasurement(indexPattern(pattern), measurement, size);
+  return (
+    <Sheet>
+      <Arithmetic explanation={explanation} unit={unit} />
+      <Against
+        explanation={explanation}
+        toleranceCm={measurement.toleranceCm}
+        unit={unit}
+        words={targetWords(pattern, measurement, size, unit)}
+      />
+    </Sheet>
+  );
+}
+
+function usesCount({ terms }: Measurement, count: string): boolean {
+  return terms.some((term) => {
+    const flats = "diagonal" in term ? [...term.diagonal.across, ...term.diagonal.along] : [term];
+    return flats.some((flat) => "count" in flat && own({ ...flat }, "count") === count);
+  });
+}
+
+function Arithmetic({ explanation, unit }: { readonly explanation: Explanation; readonly unit: LengthUnit }) {
+  const parts = explanation.lines.map(({ term }) => fromCm(term.cm, unit));
+  const rounded = roundToSum(parts, shownStep(unit)).map((part) => toCm(part, unit));
+  const totals = rounded.map((_part, at) => rounded.slice(0, at + 1).reduce((sum, part) => sum + part, 0));
+  return (
+    <ol>
+      {explanation.lines.map(({ term }, at) => (
+        <li
+          key={at}
+          className="grid gap-x-8 gap-y-1 border-b border-line py-3 first:pt-0 sm:grid-cols-[1fr_auto] sm:items-baseline"
+        >
+          <span className="wrap-anywhere">
+            {termWords(term, unit)} ={" "}
+            <b className="numbers whitespace-nowrap">{formatLength(rounded[at] ?? 0, unit)}</b>
+          </span>
+          <span className="numbers whitespace-nowrap text-sm text-soft sm:text-right">
+            {at === 0 ? "" : `so far ${formatLengthNumber(totals[at] ?? 0, unit)} ${unit}`}
+          </span>
+        </li>
+      ))}
+    </ol>
+  );
+}
+
+function Against({
+  explanation: { designCm, targetCm },
+  toleranceCm,
+  unit,
+  words,
+}: {
+  readonly explanation: Explanation;
+  readonly toleranceCm: number;
+  readonly unit: LengthUnit;
+  readonly words: string;
+}) {
+  return (
+    <dl className="numbers mt-4 grid gap-y-2">
+      <Line name="This size comes to" value={formatLength(designCm, unit)} isMain />
+      {targetCm === null ? (
+        <p className="text-soft">It has no target.</p>
+      ) : (
+        <>
+          <Line name={`Target: ${words}`} value={formatLength(targetCm, unit)} />
+          <Line name="What whole stitches and rows leave over" value={formatChange(designCm - targetCm, unit)} />
+          <p className="mt-1 text-soft">{toleranceWords(designCm - targetCm, toleranceCm, unit)}</p>
+        </>
+      )}
+    </dl>
+  );
+}
+
+function Line({ name, value, isMain }: { readonly name: string; readonly value: string; readonly isMain?: boolean }) {
+  return (
+    <div className={`flex flex-wrap items-baseline justify-between gap-x-6 ${isMain ? "text-lg font-semibold" : ""}`}>
+      <dt className="min-w-0 wrap-anywhere">{name}</dt>
+      <dd className="ml-auto whitespace-nowrap">{value}</dd>
+    </div>
+  );
+}
+
+function toleranceWords(deviationCm: number, toleranceCm: number, unit: LengthUnit): string {
+  const tolerance = formatLength(toleranceCm, unit);
+  return Math.abs(deviationCm) <= toleranceCm
+    ? `That is within the tolerance of ${tolerance}.`
+    : `▲ That is more than the tolerance of ${tolerance}: the counts, a length or an allowance need another look.`;
+}

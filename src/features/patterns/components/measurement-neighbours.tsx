@@ -1,0 +1,31 @@
+import Link from "next/link";
+import type { Measurement, PatternDocument } from "@/engine/pattern";
+
+interface MeasurementNeighboursProps {
+  readonly patternId: string;
+  readonly pattern: PatternDocument;
+  readonly measurement: Measurement;
+  readonly size: string;
+}
+
+/** The way to the measurement before and the one after, in the same size. */
+export function MeasurementNeighbours({ patternId, pattern, measurement, size }: MeasurementNeighboursProps) {
+  const at = pattern.measurements.findIndex(({ id }) => id === measurement.id);
+  const link = (neighbour: Measurement | undefined, word: string) =>
+    neighbour ? (
+      <Link href={`/patterns/${patternId}/measurements/${neighbour.id}?size=${size}`} className="group min-w-0">
+        <span className="block text-sm text-soft">{word}</span>
+        <span className="text-link wrap-anywhere">
+          {neighbour.letter} · {neighbour.label}
+        </span>
+      </Link>
+    ) : (
+      <span />
+    );
+  return (
+    <nav aria-label="Other measurements" className="grid grid-cols-2 gap-6 border-t border-line pt-4">
+      {link(pattern.measurements[at - 1], "← Before")}
+      <div className="text-right">{link(pattern.measurements[at + 1], "Next →")}</div>
+    </nav>
+  );
+}

@@ -1,0 +1,98 @@
+import Link from "next/link";
+import { ButtonLink } from "@/ui/button";
+import { Day } from "@/ui/day";
+import { EmptyState } from "@/ui/empty-state";
+import { Sheet } from "@/ui/sheet";
+import type { PatternSummary } from "../data";
+import { craftWord } from "./pattern-words";
+
+export function NewPatternLinks() {
+  return (
+    <>
+      <ButtonLink href="/patterns/new/paste">Paste tables</ButtonLink>
+      <ButtonLink href="/patterns/new/document" look="quiet">
+        Bring a document
+      </ButtonLink>
+    </>
+  );
+}
+
+export function NoPatterns() {
+  return (
+    <EmptyState title="No patterns yet" actions={<NewPatternLinks />}>
+      <p>
+        Copy the finished measurements from your spreadsheet, sizes across, and then your testers’ reports. Or bring a
+        pattern or a call that was saved as a document.
+      </p>
+    </EmptyState>
+  );
+}
+
+export function PatternList({ patterns }: { readonly patterns: readonly PatternSummary[] }) {
+  return (
+    <ul className="grid gap-5 lg:grid-cols-2">
+      {patterns.map((pattern) => (
+        <li key={pattern.patternId}>
+          <PatternCard pattern={pattern} />
+        </li>
+      ))}
+    </ul>
+  );
+}
+
+function PatternCard({ pattern }: { readonly pattern: PatternSummary }) {
+  return (
+    <Sheet className="h-full">
+      <h2 className="wrap-anywhere">
+        <Link href={`/patterns/${pattern.patternId}`} className="hover:text-thread hover:underline">
+          {pattern.name}
+        </Link>
+      </h2>
+      <p className="mt-1 text-soft">
+        {craftWord(pattern.craft)} · revision {pattern.revisionNumber}, <Day at={pattern.changedAt} />
+        {pattern.role === "owner" ? null : pattern.role === "editor" ? " · you may edit" : " · you may look"}
+      </p>
+      <ul aria-label="Sizes" className="numbers mt-3 flex flex-wrap gap-x-1 gap-y-1.5 text-sm">
+        {pattern.sizes.map((size, at) => (
+          <li key={at} className="max-w-full rounded border border-line px-2 wrap-anywhere">
+            {size}
+          </li>
+        ))}
+      </ul>
+      {pattern.invented ? <p className="mt-3 text-sm text-soft">Invented, for the demo</p> : null}
+      <CallLinks pattern={pattern} />
+    </Sheet>
+  );
+}
+
+function CallLinks({ pattern }: { readonly pattern: PatternSummary }) {
+  if (pattern.calls.length === 0) {
+    return (
+      <p className="mt-4 border-t border-line pt-3 text-soft">
+        No reports yet.{" "}
+        {pattern.role === "viewer" ? null : (
+          <Link href={`/patterns/${pattern.patternId}/reports/paste`} className="text-link">
+            Paste reports
+          </Link>
+        )}
+      </p>
+    );
+  }
+  return (
+    <ul className="mt-4 grid gap-1 border-t border-line pt-3">
+      {pattern.calls.map(({ callId, title, testers }) => (
+        <li key={callId} className="flex flex-wrap justify-between gap-x-4">
+          <Link href={`/calls/${callId}/gaps`} className="text-link min-w-0 wrap-anywhere">
+            {title}
+          </Link>
+          <span className="text-soft">{testersWords(testers)}</span>
+        </li>
+      ))}
+    </ul>
+  );
+}
+
+/** `25 testers`. */
+export function testersWords(testers: number): string {
+  return testers === 1 ? "1 tester" : `${testers} testers`;
+}

@@ -1,0 +1,120 @@
+import Link from "next/link";
+import { gradingWarnings, type PatternDocument } from "@/engine/pattern";
+import type { LengthUnit } from "@/engine/units";
+import { Notice } from "@/ui/notice";
+import { Section } from "@/ui/section";
+import { FabricCards } from "./fabric-cards";
+import { FaultList } from "./fault-list";
+import { FinishedTable } from "./finished-table";
+import { AllowanceTable, BodyTable, CountTable, LengthTable, TieList } from "./pattern-tables";
+
+interface PatternOverviewProps {
+  readonly pattern: PatternDocument;
+  readonly unit: LengthUnit;
+  /** Address of the pattern; left out for an earlier revision, whose measurements lead nowhere. */
+  readonly home?: string;
+}
+
+/** All numbers of one revision. */
+export function PatternOverview({ pattern, unit, home }: PatternOverviewProps) {
+  const warnings = gradingWarnings(pattern);
+  return (
+    <>
+      {warnings.length > 0 ? (
+        <Notice title="Some numbers break the pattern’s own rules">
+          <FaultList faults={warnings} />
+        </Notice>
+      ) : null}
+      {pattern.measurements.length > 0 ? (
+        <Section title="Finished measurements">
+          <FinishedTable pattern={pattern} unit={unit} home={home} />
+        </Section>
+      ) : null}
+      {pattern.counts.length > 0 ? (
+        <Section title="Counts">
+          <CountTable pattern={pattern} />
+        </Section>
+      ) : null}
+      {pattern.ties.length > 0 ? (
+        <Section title="Must add up">
+          <TieList pattern={pattern} />
+        </Section>
+      ) : null}
+      {(pattern.lengths ?? []).length > 0 ? (
+        <Section title="Lengths">
+          <LengthTable pattern={pattern} unit={unit} />
+        </Section>
+      ) : null}
+      {pattern.allowances.length > 0 ? (
+        <Section title="Allowances">
+          <AllowanceTable pattern={pattern} unit={unit} />
+        </Section>
+      ) : null}
+      <Section title="Fabrics">
+        <FabricCards fabrics={pattern.fabrics} />
+      </Section>
+      <Section title="Sizes">
+        <BodyTable pattern={pattern} unit={unit} />
+      </Section>
+      {pattern.instructions ? <Instructions text={pattern.instructions} /> : null}
+    </>
+  );
+}
+
+function Instructions({ text }: { readonly text: string }) {
+  return (
+    <Section title="Written instructions">
+      <div className="max-w-3xl whitespace-pre-wrap wrap-anywhere">{text}</div>
+    </Section>
+  );
+}
+
+interface CallListProps {
+  readonly patternId: string;
+  readonly mayEdit: boolean;
+  readonly calls: readonly { readonly callId: string; readonly title: string; readonly testers: number }[];
+}
+
+/** The pattern's calls, each leading to its gaps, and the way to more reports. */
+export function CallList({ patternId, mayEdit, calls }: CallListProps) {
+  const paste = `/patterns/${patternId}/reports/paste`;
+  return (
+    <Section
+      title="Test calls"
+      actions={
+        mayEdit && calls.length > 0 ? (
+          <Link href={paste} className="text-link">
+            Paste more reports
+          </Link>
+        ) : null
+      }
+    >
+      {calls.length === 0 ? (
+        <p className="text-soft">
+          No tester has reported yet.{" "}
+          {mayEdit ? (
+            <Link href={paste} className="text-link">
+              Paste your testers’ reports
+            </Link>
+          ) : null}
+        </p>
+      ) : (
+        <ul className="grid gap-3 sm:grid-cols-2">
+          {calls.map(({ callId, title, testers }) => (
+            <li key={callId} className="rounded-sheet border border-line bg-sheet px-5 py-4 shadow-sheet">
+              <Link href={`/calls/${callId}/gaps`} className="text-link font-semibold wrap-anywhere">
+                {title}
+              </Link>
+              <p className="text-soft">
+                {testers === 1 ? "1 tester" : `${testers} testers`} ·{" "}
+                <a href={`/calls/${callId}/export`} download className="text-link">
+                  Save as a document
+                </a>
+              </p>
+            </li>
+          ))}
+        </ul>
+      )}
+    </Section>
+  );
+}

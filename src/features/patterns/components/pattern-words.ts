@@ -1,0 +1,75 @@
+import type { PatternChange } from "@/engine/editing";
+import type { Count, Measurement, PatternDocument, Size } from "@/engine/pattern";
+import { cmOfSize, own } from "@/engine/pattern";
+import { GAUGE_WIDTH_CM, FOUR_INCHES_CM, type LengthUnit } from "@/engine/units";
+import { formatExactLength } from "@/ui/format-exact-length";
+import { formatLength } from "@/ui/format-length";
+
+/** `adds 1 cm`, `takes 2 cm`: the sign of an allowance is always a word. */
+export function allowanceWords(cm: number, unit: LengthUnit): string {
+  const length = `${formatExactLength(Math.abs(cm), unit)} ${unit}`;
+  if (cm === 0) return "adds nothing";
+  return cm > 0 ? `adds ${length}` : `takes ${length}`;
+}
+
+export function craftWord(craft: PatternDocument["craft"]): string {
+  return craft === "crochet" ? "Crocheted" : "Knitted";
+}
+
+/** `multiple of 10 + 3`, where a count has such a rule. */
+export function repeatWords({ repeat }: Count): string | null {
+  if (repeat === undefined) return null;
+  return `multiple of ${repeat.of}${repeat.plus > 0 ? ` + ${repeat.plus}` : ""}`;
+}
+
+/** `17`, `17.5`, `17.27`: a gauge to hundredths, without idle zeros. */
+export function gaugeNumber(value: number): string {
+  return String(Number(value.toFixed(2)));
+}
+
+/** `17 stitches to 10 cm`, `17.3 stitches to 4 in`. */
+export function gaugeWords(perCm: number, direction: Count["direction"], unit: LengthUnit): string {
+  const [overCm, width] = unit === "in" ? [FOUR_INCHES_CM, "4 in"] : [GAUGE_WIDTH_CM, "10 cm"];
+  return `${gaugeNumber(perCm * overCm)} ${direction} to ${width}`;
+}
+
+/** `4 % wider`, `2 % shorter`, null where a factor changes nothing. */
+export function factorWords(factor: number, direction: Count["direction"]): string | null {
+  if (factor === 1) return null;
+  const [more, less] = direction === "stitches" ? ["wider", "narrower"] : ["longer", "shorter"];
+  return `${gaugeNumber(Math.abs(factor - 1) * 100)} % ${factor > 1 ? more : less}`;
+}
+
+/** `Bust 92 cm + ease 4 cm`; a share of the body is told in per cent. */
+export function targetWords(pattern: PatternDocument, measurement: Measurement, size: Size, unit: LengthUnit): string {
+  const { target } = measurement;
+  if (target === undefined) return "no target";
+  if ("cm" in target) return "as the pattern promises";
+  const label = bodyLabel(pattern, target.body);
+  const share = target.share === undefined || target.share === 1 ? "" : `${gaugeNumber(target.share * 100)} % of `;
+  const ease = cmOfSize(target.easeCm, size.id);
+  const sign = ease < 0 ? "−" : "+";
+  const body = formatLength(own(size.body, target.body) ?? 0, unit);
+  return `${share}${label} ${body} ${sign} ease ${formatExactLength(Math.abs(ease), unit)} ${unit}`;
+}
+
+export function bodyLabel(pattern: PatternDocument, id: string): string {
+  return pattern.bodyMeasurements?.find((body) => body.id === id)?.label ?? id;
+}
+
+/** One side of a change, in the reader's unit. */
+export function changeSide({ unit: changed }: PatternChange, value: number | string | null, unit: LengthUnit): string {
+  if (value === null) return "nothing";
+  if (typeof value === "string") return value;
+  switch (changed) {
+    case "stitches":
+    case "rows":
+      return `${value} ${changed}`;
+    case "cm":
+      return `${formatExactLength(value, unit)} ${unit}`;
+    case "sign":
+      return allowanceWords(value, unit);
+    case "none":
+      return gaugeNumber(value);
+  }
+}

@@ -1,0 +1,32 @@
+import Link from "next/link";
+import { patternChanges } from "@/engine/editing";
+import { Day } from "@/ui/day";
+import type { Revision } from "../data";
+
+/** All revisions, the newest first: who, when, why, and how much changed. */
+export function RevisionList({ home, revisions }: { readonly home: string; readonly revisions: readonly Revision[] }) {
+  return (
+    <ol className="grid gap-4">
+      {revisions.map((revision, at) => (
+        <li key={revision.revisionId} className="rounded-sheet border border-line bg-sheet px-5 py-4 shadow-sheet">
+          <p className="flex flex-wrap items-baseline justify-between gap-x-6">
+            <Link href={`${home}/revisions/${revision.number}`} className="text-link font-semibold">
+              Revision {revision.number}
+            </Link>
+            <span className="text-soft">
+              {revision.createdBy ?? "somebody who has left"}, <Day at={revision.createdAt} />
+            </span>
+          </p>
+          <p className="mt-1 wrap-anywhere">{revision.reason}</p>
+          <p className="mt-1 text-sm text-soft">{howMuch(revision, revisions[at + 1])}</p>
+        </li>
+      ))}
+    </ol>
+  );
+}
+
+function howMuch(revision: Revision, before: Revision | undefined): string {
+  if (before === undefined) return "The first revision.";
+  const changes = patternChanges(before.document, revision.document).length;
+  return changes === 1 ? "1 number changed" : `${changes} numbers changed`;
+}

@@ -1,0 +1,90 @@
+import "server-only";
+import { z } from "zod";
+import { AppError } from "@/server/errors";
+import { foundOr404 } from "@/server/found-or-404";
+import { requireViewer, type Viewer } from "@/server/viewer";
+import { patternAccess, reaches } from "./access";
+import {
+  draftOf,
+  isInvented,
+  lateSaveOf,
+  latestRevision,
+  listCalls,
+  listPatterns,
+  listRevisions,
+  revisionByNumber,
+  type Draft,
+  type PatternSummary,
+  type Revision,
+} from "./data";
+import type { Typed } from "./schema";
+
+/** What stands on every page of a pattern. */
+export interface PatternPage {
+  readonly viewer: Viewer;
+  readonly patternId: string;
+  readonly mayEdit: boolean;
+  readonly invented: boolean;
+  readonly revision: Revision;
+}
+
+export async function loadPatterns(): Promise<{ viewer: Viewer; patterns: readonly PatternSummary[] }> {
+  const viewer = await requireViewer();
+  return { viewer, patterns: await listPatterns(viewer) };
+}
+
+/** A pattern as its newest revision has it. */
+export async function loadPattern(patternId: string): Promise<PatternPage> {
+  return await foundOr404(patternPage(patternId));
+}
+
+async function patternPage(patternId: string): Promise<PatternPage> {
+  const viewer = await requireViewer();
+  const access = await patternAccess(viewer, patternId, "viewer");
+  const [revision, invented] = await Promise.all([latestRevision(access), isInvented(access)]);
+  return { viewer, patternId, mayEdit: reaches(access.role, "editor"), invented, revision };
+}
+
+export async function loadOverview(
+  patternId: string,
+): Promise<PatternPage & { readonly calls: PatternSummary["calls"]; readonly draft: Draft | null }> {
+  const page = await loadPattern(patternId);
+  const access = await patternAccess(page.viewer, patternId, "viewer");
+  const [calls, draft] = await Promise.all([listCalls(access), draftOf(access)]);
+  return { ...page, calls, draft };
+}
+
+export async function loadEditing(
+  patternId: string,
+): Promise<PatternPage & { readonly draft: Draft | null; readonly lateTyped: Typed | null }> {
+  const page = await loadPattern(patternId);
+  const access = await patternAccess(page.viewer, patternId, "viewer");
+  const [draft, late] = await Promise.all([draftOf(access), page.mayEdit ? lateSaveOf(access) : null]);
+  return { ...page, draft, lateTyped: late?.typed ?? null };
+}
+
+export async function loadRevisions(
+  patternId: string,
+): Promise<PatternPage & { readonly revisions: readonly Revision[] }> {
+  const page = await loadPattern(patternId);
+  return { ...page, revisions: await listRevisions(await patternAccess(page.viewer, patternId, "viewer")) };
+}
+
+const numberSchema = z
+  .string()
+  .regex(/^[1-9]\d{0,8}$/)
+  .transform(Number);
+
+/** One revision, and the one before it. */
+export async function loadRevision(
+  patternId: string,
+  typedNumber: string,
+): Promise<PatternPage & { readonly read: Revision; readonly before: Revision | null }> {
+  const page = await loadPattern(patternId);
+  const access = await patternAccess(page.viewer, patternId, "viewer");
+  const number = numberSchema.safeParse(typedNumber);
+  const load = number.success ? revisionByNumber(access, number.data) : Promise.reject(new AppError("not-found"));
+  const read = await foundOr404(load);
+  const before = read.number === 1 ? null : await revisionByNumber(access, read.number - 1);
+  return { ...page, read, before };
+}

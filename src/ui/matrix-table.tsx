@@ -1,0 +1,64 @@
+import type { ReactNode } from "react";
+import { TABLE, TableFrame } from "./table-frame";
+
+export interface MatrixRow {
+  readonly key: string;
+  readonly head: ReactNode;
+  /** One for each column, or a single one that stands for all of them. */
+  readonly cells: readonly ReactNode[];
+}
+
+interface MatrixTableProps {
+  readonly label: string;
+  /** What the rows are, in the corner. */
+  readonly corner: string;
+  readonly columns: readonly { readonly key: string; readonly label: string }[];
+  readonly rows: readonly MatrixRow[];
+}
+
+/** A table of rows by columns whose first column stays in sight while the rest scrolls. */
+export function MatrixTable({ label, corner, columns, rows }: MatrixTableProps) {
+  return (
+    <TableFrame label={label}>
+      <table className={TABLE}>
+        <thead className="border-b border-line-strong text-sm text-soft">
+          <tr>
+            <th scope="col" className="sticky left-0 z-1 bg-sheet font-semibold">
+              {corner}
+            </th>
+            {columns.map((column) => (
+              <th key={column.key} scope="col" className="min-w-20 max-w-40 text-right font-semibold wrap-anywhere">
+                {column.label}
+              </th>
+            ))}
+          </tr>
+        </thead>
+        <tbody>
+          {rows.map(({ key, head, cells }) => (
+            <tr key={key} className="border-b border-line align-top last:border-b-0">
+              <th
+                scope="row"
+                className="sticky left-0 z-1 w-64 min-w-32 max-w-64 bg-sheet font-normal wrap-anywhere max-sm:max-w-36"
+              >
+                {head}
+              </th>
+              <MatrixCells cells={cells} columns={columns} />
+            </tr>
+          ))}
+        </tbody>
+      </table>
+    </TableFrame>
+  );
+}
+
+function MatrixCells({ cells, columns }: Pick<MatrixTableProps, "columns"> & Pick<MatrixRow, "cells">) {
+  const [only] = cells;
+  if (cells.length === 1 && columns.length > 1) {
+    return <td colSpan={columns.length}>{only}</td>;
+  }
+  return columns.map(({ key }, at) => (
+    <td key={key} className="text-right">
+      {cells[at]}
+    </td>
+  ));
+}
