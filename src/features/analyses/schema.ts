@@ -125,3 +125,13 @@ export const gapQuerySchema = z.object({
 });
 
 export type GapQuery = z.infer<typeof gapQuerySchema>;
+
+/** What the address of a correction may ask for, beside the numbers. */
+export const correctQuerySchema = z.object({
+  cell: z.string().optional().catch(undefined),
+  base: z.coerce.number().int().optional().catch(undefined),
+  reason: z.string().max(1_000).optional().catch(undefined),
+  shown: z.literal("yes").optional().catch(undefined),
+});
+
+export type CorrectQuery = z.infer<typeof correctQuerySchema>;

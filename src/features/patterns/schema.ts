@@ -17,3 +17,12 @@ export const reasonSchema = z
   .trim()
   .min(1, { error: "Say in a few words what you changed and why." })
   .max(1_000, { error: "Keep the reason under 1,000 characters." });
+
+const CORRECTED = /^(grading|allowances|lengths)\.[^.]+\.[^.]+$/;
+
+/** The numbers among a form's or an address's entries: those under the path of a count, an allowance or a length. */
+export function correctedNumbers(entries: Iterable<readonly [string, unknown]>): Typed {
+  return Object.fromEntries(
+    [...entries].flatMap(([path, text]) => (CORRECTED.test(path) && typeof text === "string" ? [[path, text]] : [])),
+  );
+}

@@ -17,12 +17,14 @@ interface CallPageProps {
 
 /** The frame of a call's pages: where one is, the title, and the ways to its other pages. */
 export function CallPage({ loaded, tab, title, intro, actions, children }: CallPageProps) {
-  const { call, revision, invented, mayEdit } = loaded;
+  const { call, revision, invented } = loaded;
   const base = `/calls/${call.callId}`;
   const tabs = [
     { href: base, label: "The call", current: tab === "overview" },
     { href: `${base}/gaps`, label: "Gaps", current: tab === "gaps" },
-    ...(mayEdit ? [{ href: `${base}/correct`, label: "Correct the pattern", current: tab === "correct" }] : []),
+    ...(tab === "correct"
+      ? [{ href: `${base}/correct`, label: "Correct the pattern", current: tab === "correct" }]
+      : []),
   ];
   const above = (
     <>
