@@ -45,6 +45,11 @@ export function StepPicture({ steps, scale, unit, caption, counted }: StepPictur
   return (
     <table className="w-full table-fixed border-collapse text-[0.82rem] leading-tight">
       <caption className="sr-only">{caption}</caption>
+      <colgroup>
+        <col className="w-33" />
+        <col />
+        <col className="w-14" />
+      </colgroup>
       <thead className="sr-only">
         <tr>
           <th scope="col">Step</th>
@@ -55,14 +60,14 @@ export function StepPicture({ steps, scale, unit, caption, counted }: StepPictur
       <tbody>
         {steps.map((step) => (
           <tr key={step.kind} className={isEnd(step) || step.kind === "gap" ? "font-semibold" : "text-soft"}>
-            <th scope="row" className="w-33 whitespace-nowrap py-0 pr-2 text-left [font-weight:inherit]">
+            <th scope="row" className="whitespace-nowrap py-0 pr-2 text-left [font-weight:inherit]">
               {WORDS[step.kind]}
             </th>
             <td className="p-0">
               <Lane step={step} scale={scale} counted={counted} />
             </td>
             <td
-              className={`w-14 whitespace-nowrap py-0 pl-2 text-right ${step.kind === "gap" && counted ? "text-thread" : ""}`}
+              className={`whitespace-nowrap py-0 pl-2 text-right ${step.kind === "gap" && counted ? "text-thread" : ""}`}
             >
               {isEnd(step) ? formatLengthNumber(step.cm, unit) : formatChangeNumber(step.cm, unit)}
             </td>
