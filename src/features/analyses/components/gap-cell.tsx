@@ -50,7 +50,9 @@ export function GapCell({ cell, measurement, reach, href, order, opened, shown }
         <span aria-hidden="true" className="font-serif font-semibold leading-tight [overflow-wrap:anywhere] md:hidden">
           {size.label}
         </span>
-        <IntervalRuler reach={reach} mark={MARKS[state]} estimate={estimateOf(cell)} />
+        <span className="mx-auto block w-full max-w-56">
+          <IntervalRuler reach={reach} mark={MARKS[state]} estimate={estimateOf(cell)} />
+        </span>
         <span
           className={`numbers block text-center text-[0.78rem] leading-tight [overflow-wrap:anywhere] max-md:text-left max-md:text-sm max-md:leading-tight md:mt-1 ${WORDS[state]}`}
         >

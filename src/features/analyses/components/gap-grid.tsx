@@ -28,7 +28,7 @@ export function GapGrid({ board, show, opened, addressOf, panel }: GapGridProps)
     <GridKeys opened={opened}>
       <IntervalRulerScale reach={board.reach} />
       <div
-        className={`rounded-sheet border border-line bg-sheet shadow-sheet ${wide ? "md:max-h-[85vh] md:overflow-auto" : "max-lg:md:overflow-x-auto"}`}
+        className={`relative rounded-sheet border border-line bg-sheet shadow-sheet ${wide ? "md:max-h-[85vh] md:overflow-auto" : "max-lg:md:overflow-x-auto"}`}
       >
         <table
           role="grid"
