@@ -1,1 +1,2 @@
 export { adjustInput } from "./adjust-input";
+export { expectations, type Expectation } from "./expectations";

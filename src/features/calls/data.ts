@@ -1,5 +1,5 @@
 import "server-only";
-import { CALL_FORMAT, parseCall, type CallDocument } from "@/engine/pattern";
+import { CALL_FORMAT, parseCall, type CallDocument, type Places } from "@/engine/pattern";
 import { putTogether, storedReportSchema } from "@/features/reports/schema";
 import { patternScope, type PatternAccess } from "@/features/patterns/access";
 import { latestRevision } from "@/features/patterns/data";
@@ -98,4 +98,41 @@ async function reportedTesters(access: CallAccess): Promise<unknown[]> {
     const document = putTogether(storedReportSchema.parse(report.document), decisions);
     return [{ id: code, ...(body ? { body: body.measurements } : {}), ...document }];
   });
+}
+
+export interface CallReport extends CallTester {
+  readonly size: string;
+  readonly sentAt: Date;
+  /** The revision that she followed. */
+  readonly revisionNumber: number;
+}
+
+/** Every tester's newest report in the call's order: whose, when, and of which revision. */
+export async function callReports(access: CallAccess): Promise<CallReport[]> {
+  const rows = await database().tester.findMany({
+    where: { call: callScope(access) },
+    orderBy: { position: "asc" },
+    select: {
+      code: true,
+      contact: { select: { name: true } },
+      reports: {
+        orderBy: { version: "desc" },
+        take: 1,
+        select: { document: true, createdAt: true, revision: { select: { number: true } } },
+      },
+    },
+  });
+  return rows.flatMap(({ code, contact, reports: [report] }) => {
+    if (report === undefined) return [];
+    const { size } = storedReportSchema.parse(report.document);
+    return [
+      { code, name: contact?.name ?? null, size, sentAt: report.createdAt, revisionNumber: report.revision.number },
+    ];
+  });
+}
+
+/** Places by size, as they were opened. */
+export async function callPlaces(access: CallAccess): Promise<Places> {
+  const rows = await database().place.findMany({ where: { call: callScope(access) } });
+  return Object.fromEntries(rows.map(({ size, least, wanted }) => [size, { least, wanted }]));
 }

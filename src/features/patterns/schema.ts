@@ -27,3 +27,12 @@ export type BroughtIn =
   | { readonly status: "stored"; readonly href: string; readonly warnings: readonly Fault[] }
   | { readonly status: "faults"; readonly faults: readonly Fault[] }
   | { readonly status: "title"; readonly says: string };
+
+const CORRECTED = /^(grading|allowances|lengths)\.[^.]+\.[^.]+$/;
+
+/** The numbers among a form's or an address's entries: those under the path of a count, an allowance or a length. */
+export function correctedNumbers(entries: Iterable<readonly [string, unknown]>): Typed {
+  return Object.fromEntries(
+    [...entries].flatMap(([path, text]) => (CORRECTED.test(path) && typeof text === "string" ? [[path, text]] : [])),
+  );
+}

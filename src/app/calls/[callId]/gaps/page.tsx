@@ -1,0 +1,24 @@
+import type { Metadata } from "next";
+import { GapsView } from "@/features/analyses/components/gaps-view";
+import { loadAnalysis } from "@/features/analyses/loaders";
+import { gapQuerySchema } from "@/features/analyses/schema";
+import { CallPage } from "@/features/calls/components/call-page";
+import { loadCall } from "@/features/calls/loaders";
+
+export const metadata: Metadata = { title: "Gaps" };
+
+export default async function GapsPage({ params, searchParams }: PageProps<"/calls/[callId]/gaps">) {
+  const { callId } = await params;
+  const loaded = await loadCall(callId);
+  const [analysis, query] = [await loadAnalysis(loaded.access), gapQuerySchema.parse(await searchParams)];
+  return (
+    <CallPage loaded={loaded} tab="gaps" title="Which sizes came out as promised">
+      <GapsView
+        analysis={analysis}
+        query={query}
+        call={{ callId, patternId: loaded.call.patternId, mayEdit: loaded.mayEdit }}
+        unit={loaded.viewer.unit}
+      />
+    </CallPage>
+  );
+}

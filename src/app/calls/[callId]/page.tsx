@@ -1,0 +1,33 @@
+import type { Metadata } from "next";
+import { CallOverview } from "@/features/calls/components/call-overview";
+import { CallPage } from "@/features/calls/components/call-page";
+import { callPlaces, callReports } from "@/features/calls/data";
+import { loadCall } from "@/features/calls/loaders";
+import { ButtonLink } from "@/ui/button";
+
+export const metadata: Metadata = { title: "Call" };
+
+export default async function OneCallPage({ params }: PageProps<"/calls/[callId]">) {
+  const { callId } = await params;
+  const loaded = await loadCall(callId);
+  const { access, call, revision, mayEdit } = loaded;
+  const [places, reports] = await Promise.all([callPlaces(access), callReports(access)]);
+  const actions = (
+    <>
+      <ButtonLink href={`/calls/${callId}/gaps`}>See the gaps</ButtonLink>
+      {mayEdit && call.status === "open" ? (
+        <ButtonLink href={`/patterns/${call.patternId}/reports/paste?call=${callId}`} look="quiet">
+          Paste more reports
+        </ButtonLink>
+      ) : null}
+      <a href={`/calls/${callId}/export`} className="text-link">
+        Export the call
+      </a>
+    </>
+  );
+  return (
+    <CallPage loaded={loaded} tab="overview" title={call.title} actions={actions}>
+      <CallOverview pattern={revision.document} places={places} reports={reports} />
+    </CallPage>
+  );
+}

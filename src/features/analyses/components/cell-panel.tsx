@@ -1,0 +1,111 @@
+import Link from "next/link";
+import { measure, indexPattern, patternWorking } from "@/engine/prediction";
+import type { Measurement, Size } from "@/engine/pattern";
+import type { LengthUnit } from "@/engine/units";
+import { ButtonLink } from "@/ui/button";
+import { formatLength } from "@/ui/format-length";
+import type { BoardCell } from "../gap-board";
+import { cellReadings } from "../cell-detail";
+import type { LoadedAnalysis } from "../loaders";
+import { shownSteps } from "../shown-steps";
+import { verdictSentence } from "../verdict-words";
+import { stepScale } from "./step-picture";
+import { TesterSteps } from "./tester-steps";
+
+export interface PanelCall {
+  readonly callId: string;
+  readonly patternId: string;
+  readonly mayEdit: boolean;
+}
+
+interface CellPanelProps {
+  readonly cell: BoardCell;
+  readonly measurement: Measurement;
+  readonly analysis: LoadedAnalysis;
+  readonly call: PanelCall;
+  readonly unit: LengthUnit;
+  readonly closeHref: string;
+}
+
+/** An opened cell: its verdict in a sentence, how it is reckoned, and its testers from target to reading. */
+export function CellPanel({ cell, measurement, analysis, call, unit, closeHref }: CellPanelProps) {
+  const { document, output, names } = analysis;
+  const readings = cellReadings(document, output, { size: cell.size.id, measurement: measurement.id });
+  const pictures = readings.map((reading) => ({ reading, steps: shownSteps(reading.step, unit) }));
+  const scale = stepScale(
+    pictures.flatMap(({ steps }) => steps),
+    unit,
+    measurement.toleranceCm,
+  );
+  return (
+    <section
+      data-panel
+      tabIndex={-1}
+      aria-labelledby="cell-panel-title"
+      className="scroll-my-4 px-4 py-5 outline-none sm:px-6"
+    >
+      <PanelHead
+        {...{ cell, measurement, call, unit, closeHref }}
+        designCm={designCm(analysis, measurement, cell.size)}
+      />
+      {pictures.length === 0 ? (
+        <p className="text-soft">Nobody has sent a reading of this measurement in this size.</p>
+      ) : (
+        <ul className="grid gap-4 md:grid-cols-2 xl:grid-cols-3">
+          {pictures.map(({ reading, steps }) => (
+            <TesterSteps
+              key={`${reading.tester} ${reading.which}`}
+              name={names.get(reading.tester) ?? reading.tester}
+              {...{ reading, steps, scale, unit }}
+            />
+          ))}
+        </ul>
+      )}
+    </section>
+  );
+}
+
+interface PanelHeadProps extends Omit<CellPanelProps, "analysis"> {
+  readonly designCm: number;
+}
+
+function PanelHead({ cell, measurement, call, unit, closeHref, designCm }: PanelHeadProps) {
+  const { size, key } = cell;
+  const testers = cell.cell.reports;
+  return (
+    <div className="mb-5 flex flex-wrap items-start justify-between gap-x-8 gap-y-3">
+      <div className="min-w-0 max-w-3xl">
+        <p className="text-sm text-soft [overflow-wrap:anywhere]">
+          {measurement.letter} {measurement.label}, size {size.label}
+        </p>
+        <h3 id="cell-panel-title" className="numbers text-xl">
+          {verdictSentence(cell.cell, { unit, size: size.label })}
+        </h3>
+        <p className="numbers mt-1 text-sm text-soft">
+          The pattern makes it {formatLength(designCm, unit)}, give or take{" "}
+          {formatLength(measurement.toleranceCm, unit)}
+          {testers === 0 ? "" : `; ${testers} ${testers === 1 ? "report counts" : "reports count"}`}.{" "}
+          <Link
+            href={`/patterns/${call.patternId}/measurements/${measurement.id}?size=${size.id}`}
+            className="text-link"
+          >
+            How this is worked out in {size.label}
+          </Link>
+        </p>
+      </div>
+      <div className="flex flex-wrap items-center gap-3">
+        {call.mayEdit ? (
+          <ButtonLink href={`/calls/${call.callId}/correct?cell=${key}`}>Correct the pattern here</ButtonLink>
+        ) : null}
+        <ButtonLink href={closeHref} look="quiet">
+          Close
+        </ButtonLink>
+      </div>
+    </div>
+  );
+}
+
+function designCm({ document }: LoadedAnalysis, measurement: Measurement, size: Size): number {
+  const index = indexPattern(document.pattern);
+  return measure(index, measurement, patternWorking(index, size.id)).cm;
+}

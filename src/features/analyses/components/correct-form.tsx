@@ -1,0 +1,55 @@
+import { Button } from "@/ui/button";
+import { describedBy, Field, TextArea, TextInput } from "@/ui/field";
+import { Sheet } from "@/ui/sheet";
+import type { CorrectedField } from "../correction";
+
+interface CorrectFormProps {
+  readonly callId: string;
+  readonly cell: string;
+  readonly baseNumber: number;
+  readonly reason: string;
+  readonly fields: readonly CorrectedField[];
+}
+
+/** The numbers that a measurement uses, to be corrected; sending it shows what changes and writes nothing. */
+export function CorrectForm({ callId, cell, baseNumber, reason, fields }: CorrectFormProps) {
+  return (
+    <Sheet>
+      <form method="get" action={`/calls/${callId}/correct#changes`}>
+        <input type="hidden" name="cell" value={cell} />
+        <input type="hidden" name="base" value={baseNumber} />
+        <input type="hidden" name="shown" value="yes" />
+        <div className="grid gap-x-6 sm:grid-cols-2 lg:grid-cols-3">
+          {fields.map(({ path, label, text, hint, errors }) => (
+            <Field key={path} id={path} label={label} hint={hint} errors={errors}>
+              <TextInput
+                id={path}
+                name={path}
+                key={text}
+                defaultValue={text}
+                inputMode="decimal"
+                autoComplete="off"
+                maxLength={200}
+                aria-invalid={errors.length > 0}
+                aria-describedby={describedBy(path)}
+              />
+            </Field>
+          ))}
+        </div>
+        <Field id="reason" label="What you change and why" hint="It stands beside the new revision.">
+          <TextArea
+            id="reason"
+            name="reason"
+            rows={2}
+            maxLength={1000}
+            defaultValue={reason}
+            aria-describedby={describedBy("reason")}
+          />
+        </Field>
+        <Button type="submit" look="quiet">
+          Show what changes
+        </Button>
+      </form>
+    </Sheet>
+  );
+}

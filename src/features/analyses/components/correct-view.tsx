@@ -1,0 +1,91 @@
+import type { ReactNode } from "react";
+import type { PatternDocument } from "@/engine/pattern";
+import type { LengthUnit } from "@/engine/units";
+import { ButtonLink } from "@/ui/button";
+import { EmptyState } from "@/ui/empty-state";
+import { Notice } from "@/ui/notice";
+import { Section } from "@/ui/section";
+import type { Correction } from "../correction";
+import type { CorrectQuery } from "../schema";
+import { cellKey } from "../schema";
+import { CorrectForm } from "./correct-form";
+import { ExpectationTable } from "./expectation-table";
+
+interface CorrectViewProps {
+  readonly callId: string;
+  readonly query: CorrectQuery;
+  readonly correction: Correction | null;
+  readonly pattern: PatternDocument;
+  readonly unit: LengthUnit;
+  readonly mayEdit: boolean;
+  /** The newest revision's number. */
+  readonly number: number;
+  readonly changes: ReactNode;
+  readonly save: (reason: string) => ReactNode;
+}
+
+/** Correcting what one measurement of one size is worked from. */
+export function CorrectView(props: CorrectViewProps) {
+  const { callId, query, correction, mayEdit, number } = props;
+  if (!mayEdit)
+    return (
+      <Notice tone="problem">
+        You may look at this call, but only the pattern’s owner or an editor may correct it.
+      </Notice>
+    );
+  if (correction === null)
+    return (
+      <EmptyState
+        title="Choose a measurement first"
+        actions={<ButtonLink href={`/calls/${callId}/gaps`}>See the gaps</ButtonLink>}
+      >
+        <p>Open a cell on the gap page, and correct the pattern from there.</p>
+      </EmptyState>
+    );
+  const { measurement, size, fields } = correction;
+  const reason = query.reason ?? `${measurement.label} in ${size.label}, after the test.`;
+  return (
+    <>
+      {query.base !== undefined && query.base < number ? (
+        <Notice tone="problem">
+          Revision {number} was saved while you were working. Your numbers are kept, and stand here against it.
+        </Notice>
+      ) : null}
+      <Section title={`What ${measurement.label} is worked from in ${size.label}`}>
+        <CorrectForm {...{ callId, reason, fields }} cell={cellKey(size.id, measurement.id)} baseNumber={number} />
+      </Section>
+      {query.shown ? <Outcome {...props} correction={correction} reason={reason} /> : null}
+    </>
+  );
+}
+
+function Outcome({
+  correction,
+  pattern,
+  unit,
+  changes,
+  save,
+  reason,
+}: CorrectViewProps & { readonly correction: Correction; readonly reason: string }) {
+  const { applied, touched } = correction;
+  if (applied.faults.length > 0)
+    return <Notice tone="problem">Some numbers above cannot be read yet. Nothing was changed.</Notice>;
+  return (
+    <div id="changes" className="scroll-mt-6">
+      <Section title="What changes">{changes}</Section>
+      {touched.length === 0 ? null : (
+        <Section
+          title="What is then to be expected"
+          intro="The reports are replayed against the corrected pattern, with the counts and lengths each tester really worked."
+        >
+          <ExpectationTable {...{ touched, pattern, unit }} />
+        </Section>
+      )}
+      {applied.changes.length === 0 ? null : reason.trim() === "" ? (
+        <Notice tone="problem">Say above in a few words what you change and why; then it can be saved.</Notice>
+      ) : (
+        save(reason)
+      )}
+    </div>
+  );
+}

@@ -1,0 +1,104 @@
+import type { Expectation } from "@/engine/revision";
+import type { PatternDocument } from "@/engine/pattern";
+import type { LengthUnit } from "@/engine/units";
+import { formatLengthNumber } from "@/ui/format-length";
+import { IntervalRuler, IntervalRulerScale } from "@/ui/interval-ruler";
+import { TABLE, TABLE_HEAD, TABLE_ROW, TableFrame } from "@/ui/table-frame";
+import { cellState, verdictWords } from "../verdict-words";
+import { MARKS } from "./gap-cell";
+
+interface ExpectationTableProps {
+  readonly touched: readonly Expectation[];
+  readonly pattern: PatternDocument;
+  readonly unit: LengthUnit;
+}
+
+const REACH = 3;
+
+/** Every measurement that a correction moves: what the pattern makes of it, and what it is then expected to be. */
+export function ExpectationTable({ touched, pattern, unit }: ExpectationTableProps) {
+  return (
+    <TableFrame label="What each measurement is then expected to be">
+      <IntervalRulerScale reach={REACH} />
+      <table className={`${TABLE} max-md:text-sm max-md:[&_td]:px-2`}>
+        <thead className={TABLE_HEAD}>
+          <tr>
+            <th scope="col">Measurement, size</th>
+            <th scope="col" className="text-right">
+              Target, {unit}
+            </th>
+            <th scope="col" className="text-right">
+              The pattern makes it
+            </th>
+            <th scope="col" className="text-right">
+              Expected before
+            </th>
+            <th scope="col" className="text-right">
+              Expected after
+            </th>
+            <th scope="col">Gap before</th>
+            <th scope="col">Gap after</th>
+          </tr>
+        </thead>
+        <tbody>
+          {touched.map((expectation) => (
+            <Row key={`${expectation.size} ${expectation.measurement}`} {...{ expectation, pattern, unit }} />
+          ))}
+        </tbody>
+      </table>
+    </TableFrame>
+  );
+}
+
+interface RowProps extends Omit<ExpectationTableProps, "touched"> {
+  readonly expectation: Expectation;
+}
+
+function Row({ expectation, pattern, unit }: RowProps) {
+  const { targetCm, designCm, expectedCm, lowCm, highCm, gap } = expectation;
+  const measurement = pattern.measurements.find(({ id }) => id === expectation.measurement);
+  const size = pattern.sizes.find(({ id }) => id === expectation.size)?.label ?? "";
+  const number = (cm: number | null) => (cm === null ? "" : formatLengthNumber(cm, unit));
+  const tolerance = measurement?.toleranceCm ?? 1;
+  return (
+    <tr className={TABLE_ROW}>
+      <th scope="row" className="min-w-36 font-normal wrap-anywhere">
+        {measurement?.letter} {measurement?.label}, <strong>{size}</strong>
+      </th>
+      <td className="text-right">{number(targetCm.after)}</td>
+      <td className="whitespace-nowrap text-right">
+        {number(designCm.before)} → <strong>{number(designCm.after)}</strong>
+      </td>
+      <td className="text-right">{number(expectedCm.before)}</td>
+      <td className="text-right">
+        <strong>{number(expectedCm.after)}</strong>
+        {lowCm === null || highCm === null ? null : (
+          <span className="block whitespace-nowrap text-sm text-soft">
+            {number(lowCm)} to {number(highCm)}
+          </span>
+        )}
+      </td>
+      <GapSide cell={gap.before} {...{ tolerance, unit, size }} />
+      <GapSide cell={gap.after} {...{ tolerance, unit, size }} />
+    </tr>
+  );
+}
+
+interface GapSideProps {
+  readonly cell: Expectation["gap"]["before"];
+  readonly tolerance: number;
+  readonly unit: LengthUnit;
+  readonly size: string;
+}
+
+function GapSide({ cell, tolerance, unit, size }: GapSideProps) {
+  const { gapCm, lowCm, highCm } = cell;
+  const known = gapCm !== null && lowCm !== null && highCm !== null;
+  const estimate = known ? { value: gapCm / tolerance, low: lowCm / tolerance, high: highCm / tolerance } : undefined;
+  return (
+    <td className="min-w-36">
+      <IntervalRuler reach={REACH} mark={MARKS[cellState(cell)]} estimate={estimate} />
+      <span className="block text-center text-[0.78rem] leading-tight">{verdictWords(cell, { unit, size })}</span>
+    </td>
+  );
+}

@@ -1,0 +1,112 @@
+import type { LengthUnit } from "@/engine/units";
+import { ButtonLink } from "@/ui/button";
+import { ChoiceLinks } from "@/ui/choice-links";
+import { EmptyState } from "@/ui/empty-state";
+import { Notice } from "@/ui/notice";
+import { gapAddress } from "../gap-address";
+import { gapBoard, type GapBoard } from "../gap-board";
+import type { LoadedAnalysis } from "../loaders";
+import type { GapQuery } from "../schema";
+import { CellPanel, type PanelCall } from "./cell-panel";
+import { GapGrid } from "./gap-grid";
+import { GapSummary } from "./gap-summary";
+import { GapTable } from "./gap-table";
+import { LikelyCauses } from "./likely-causes";
+import { RulerLegend } from "./ruler-legend";
+
+interface GapsViewProps {
+  readonly analysis: LoadedAnalysis;
+  readonly query: GapQuery;
+  readonly call: PanelCall;
+  readonly unit: LengthUnit;
+}
+
+/** The gap page: how the cells stand in one sentence, the rulers or the numbers, and the opened cell. */
+export function GapsView({ analysis, query, call, unit }: GapsViewProps) {
+  const { document, output } = analysis;
+  if (document.testers.length === 0) return <NoReports call={call} />;
+  const board = gapBoard(document, output, unit);
+  const addressOf = (cell: string) => gapAddress(call.callId, query, { cell });
+  const panel = openedPanel({ analysis, query, call, unit }, board);
+  return (
+    <>
+      {query.saved === undefined ? null : (
+        <Notice tone="done" title={`Saved as revision ${query.saved}.`}>
+          The gaps below are reckoned against it, with the counts each tester really worked.
+        </Notice>
+      )}
+      <GapSummary
+        board={board}
+        show={query.show}
+        addressOf={(show) => gapAddress(call.callId, query, { show, cell: undefined })}
+      />
+      <LikelyCauses causes={output.causes} pattern={document.pattern} unit={unit} />
+      <Ways query={query} callId={call.callId} />
+      {query.view === "table" ? (
+        <GapTable {...{ board, query, addressOf, panel }} />
+      ) : (
+        <>
+          <RulerLegend reach={board.reach} />
+          <GapGrid {...{ board, addressOf, panel }} show={query.show} opened={query.cell} />
+        </>
+      )}
+    </>
+  );
+}
+
+function openedPanel({ analysis, query, call, unit }: GapsViewProps, board: GapBoard) {
+  const row = board.rows.find(({ cells }) => cells.some(({ key }) => key === query.cell));
+  const cell = row?.cells.find(({ key }) => key === query.cell);
+  if (row === undefined || cell === undefined) return null;
+  const closeHref = gapAddress(call.callId, query, { cell: undefined });
+  return <CellPanel {...{ cell, analysis, call, unit, closeHref }} measurement={row.measurement} />;
+}
+
+function Ways({ query, callId }: { readonly query: GapQuery; readonly callId: string }) {
+  const ways = [
+    { label: "Rulers", changed: { view: "rulers" }, current: query.view === "rulers" },
+    {
+      label: "Numbers",
+      changed: { view: "table", sort: "pattern" },
+      current: query.view === "table" && query.sort === "pattern",
+    },
+    {
+      label: "Numbers, worst first",
+      changed: { view: "table", sort: "worst" },
+      current: query.view === "table" && query.sort === "worst",
+    },
+  ] as const;
+  return (
+    <div className="mb-4 flex flex-wrap items-center justify-between gap-3">
+      <ChoiceLinks
+        label="Ways to read the gaps"
+        choices={ways.map(({ label, changed, current }) => ({
+          label,
+          current,
+          href: gapAddress(callId, query, changed),
+        }))}
+      />
+      <a href={`/calls/${callId}/gaps.csv`} className="text-link text-sm">
+        Numbers as a CSV file
+      </a>
+    </div>
+  );
+}
+
+function NoReports({ call }: { readonly call: PanelCall }) {
+  return (
+    <EmptyState
+      title="No reports yet"
+      actions={
+        call.mayEdit ? (
+          <ButtonLink href={`/patterns/${call.patternId}/reports/paste?call=${call.callId}`}>Paste reports</ButtonLink>
+        ) : null
+      }
+    >
+      <p>
+        As soon as testers’ measurements are here, this page shows for every measurement and size whether it came out as
+        the pattern promises.
+      </p>
+    </EmptyState>
+  );
+}

@@ -1,0 +1,37 @@
+import { IntervalRuler, type RulerMark } from "@/ui/interval-ruler";
+
+interface Key {
+  readonly mark: RulerMark;
+  readonly value: number;
+  readonly half: number;
+  readonly says: string;
+}
+
+const KEYS: readonly Key[] = [
+  { mark: "full", value: 0.2, half: 0.5, says: "on size" },
+  { mark: "strong", value: 1.6, half: 0.4, says: "off" },
+  { mark: "hollow", value: 0.9, half: 0.8, says: "not settled yet" },
+];
+
+/** What the rulers mean. */
+export function RulerLegend({ reach }: { readonly reach: number }) {
+  return (
+    <div className="mb-4 flex flex-wrap items-center gap-x-7 gap-y-2 text-sm text-soft">
+      <p className="max-w-xl">
+        The band is one tolerance to either side of what the pattern promises at her gauge: left of it too small, right
+        of it too big. Every ruler reaches {reach} tolerances; the dot is the estimate, and the line holds the true gap
+        nine times in ten.
+      </p>
+      <ul className="flex flex-wrap gap-x-6 gap-y-1">
+        {KEYS.map(({ mark, value, half, says }) => (
+          <li key={mark} className="flex items-center gap-2">
+            <span className="w-22 shrink-0">
+              <IntervalRuler reach={reach} mark={mark} estimate={{ value, low: value - half, high: value + half }} />
+            </span>
+            {says}
+          </li>
+        ))}
+      </ul>
+    </div>
+  );
+}

@@ -1,0 +1,65 @@
+import type { LengthUnit } from "@/engine/units";
+import { formatChange } from "@/ui/format-length";
+import type { CellReading, NotCounted } from "../cell-detail";
+import type { ShownStep } from "../shown-steps";
+import { slipWords } from "../slip-words";
+import { StepPicture, type StepScale } from "./step-picture";
+
+const WHY_NOT: Readonly<Record<NotCounted, string>> = {
+  changed: "Does not count: she made it otherwise on purpose.",
+  unwashed: "Does not count: measured before washing.",
+  "set-aside": "Does not count: set aside by one of you.",
+  slip: "Does not count: set aside as a slip.",
+};
+
+const WORTH_TELLING = 0.01;
+
+interface TesterStepsProps {
+  readonly name: string;
+  readonly reading: CellReading;
+  readonly steps: readonly ShownStep[];
+  readonly scale: StepScale;
+  readonly unit: LengthUnit;
+}
+
+/** One tester's reading: the sentence, why it may not count, and the picture. */
+export function TesterSteps({ name, reading, steps, scale, unit }: TesterStepsProps) {
+  const { which, notCounted, suspect } = reading;
+  const title = which === null ? name : `${name}, reading ${which}`;
+  return (
+    <li
+      className={`rounded-sheet border bg-sheet p-4 ${notCounted ? "border-dashed border-line-strong" : "border-line"}`}
+    >
+      <h4 className="font-semibold [overflow-wrap:anywhere]">{title}</h4>
+      <p className="numbers mb-2 text-sm text-soft">{explained(steps, unit)}</p>
+      {notCounted ? <p className="mb-2 text-sm font-semibold">{WHY_NOT[notCounted]}</p> : null}
+      {suspect ? <p className="mb-2 text-sm font-semibold">{slipWords(suspect, unit)}</p> : null}
+      {driftWords(reading).map((words) => (
+        <p key={words} className="numbers mb-2 text-sm text-soft">
+          {words}
+        </p>
+      ))}
+      <StepPicture
+        steps={steps}
+        scale={scale}
+        unit={unit}
+        caption={`${title}: from target to reading`}
+        counted={notCounted === null}
+      />
+    </li>
+  );
+}
+
+/** `Her gauge explains +1.4 cm; what it does not: +2.1 cm.`, from the numbers as shown. */
+export function explained(steps: readonly ShownStep[], unit: LengthUnit): string {
+  const change = (kind: ShownStep["kind"]) => formatChange(steps.find((step) => step.kind === kind)?.cm ?? 0, unit);
+  return `Her gauge explains ${change("gauge")}; what it does not: ${change("gap")}.`;
+}
+
+function driftWords({ driftAcross, driftAlong }: CellReading): string[] {
+  const told = (drift: number | null, more: string, less: string) =>
+    drift === null || Math.abs(drift) < WORTH_TELLING
+      ? []
+      : [`Her fabric came out ${Math.round(Math.abs(drift) * 100)} % ${drift > 0 ? more : less} than her swatch.`];
+  return [...told(driftAcross, "wider", "narrower"), ...told(driftAlong, "longer", "shorter")];
+}

@@ -1,0 +1,98 @@
+import { applyEdits, editFields, type AppliedEdits, type EditField } from "@/engine/editing";
+import { own, type Measurement, type PatternDocument, type Size, type Term } from "@/engine/pattern";
+import { expectations, type Expectation } from "@/engine/revision";
+import { fromCm, type LengthUnit } from "@/engine/units";
+import type { LoadedAnalysis } from "./loaders";
+import { cellKey } from "./schema";
+
+export interface CorrectedField {
+  readonly path: string;
+  readonly label: string;
+  /** As typed, else the pattern's own number. */
+  readonly text: string;
+  readonly hint: string;
+  readonly errors: readonly string[];
+}
+
+/** A correction as it stands in the form, and what comes of it. */
+export interface Correction {
+  readonly measurement: Measurement;
+  readonly size: Size;
+  readonly fields: readonly CorrectedField[];
+  /** Texts that differ from the pattern's own numbers, by path. */
+  readonly typed: Readonly<Record<string, string>>;
+  readonly applied: AppliedEdits;
+  /** Where the corrected pattern promises another length; empty while a text cannot be read. */
+  readonly touched: readonly Expectation[];
+}
+
+interface Asked {
+  readonly cell: string | undefined;
+  readonly typed: Readonly<Record<string, string>>;
+  readonly unit: LengthUnit;
+}
+
+/** @returns the correction of the cell that is asked for, null where the pattern has no such cell. */
+export function correctionOf(analysis: LoadedAnalysis, { cell, typed: texts, unit }: Asked): Correction | null {
+  const { document, output } = analysis;
+  const found = cellOf(document.pattern, cell);
+  if (found === null) return null;
+  const used = usedFields(document.pattern, found);
+  const typed = Object.fromEntries(
+    used.flatMap((field) => {
+      const text = own(texts, field.path)?.trim();
+      return text === undefined || text === ownText(field, unit) ? [] : [[field.path, text]];
+    }),
+  );
+  const applied = applyEdits(document.pattern, typed, unit);
+  const readable = applied.faults.length === 0 && applied.changes.length > 0;
+  return {
+    ...found,
+    typed,
+    applied,
+    fields: used.map((field) => correctedField(field, { typed, applied, unit })),
+    touched: readable
+      ? expectations({ call: document, before: output, revised: applied.document }).filter(({ touched }) => touched)
+      : [],
+  };
+}
+
+function cellOf({ sizes, measurements }: PatternDocument, cell: string | undefined) {
+  for (const size of sizes)
+    for (const measurement of measurements) if (cellKey(size.id, measurement.id) === cell) return { size, measurement };
+  return null;
+}
+
+function usedFields(pattern: PatternDocument, { measurement, size }: { measurement: Measurement; size: Size }) {
+  const used = new Set(measurement.terms.flatMap(inputsOf));
+  return editFields(pattern).filter(
+    (field) => used.has(`${field.kind} ${field.id}`) && (field.size === null || field.size.id === size.id),
+  );
+}
+
+function inputsOf(term: Term): string[] {
+  if ("diagonal" in term) return [...term.diagonal.across, ...term.diagonal.along].flatMap(inputsOf);
+  if ("count" in term) return [`count ${term.count}`];
+  return "length" in term ? [`length ${term.length}`] : [`allowance ${term.allowance}`];
+}
+
+/** The pattern's own number, exact to a thousandth, as one would type it. */
+function ownText({ kind, value }: EditField, unit: LengthUnit): string {
+  if (value === undefined) return "";
+  return kind === "count" ? String(value) : String(Math.round(fromCm(value, unit) * 1000) / 1000);
+}
+
+function correctedField(
+  field: EditField,
+  { typed, applied, unit }: { typed: Correction["typed"]; applied: AppliedEdits; unit: LengthUnit },
+): CorrectedField {
+  const was = ownText(field, unit);
+  const measure = field.kind === "count" ? "" : ` ${unit}`;
+  return {
+    path: field.path,
+    label: field.label,
+    text: own(typed, field.path) ?? was,
+    hint: `${field.size === null ? "In every size" : `In size ${field.size.label}`}, now ${was.replace("-", "−")}${measure}`,
+    errors: applied.faults.filter(({ path }) => path === field.path).map(({ says }) => says),
+  };
+}

@@ -1,0 +1,97 @@
+import type { Cell, GapsOutput } from "@/engine/gaps";
+import type { CallDocument, Measurement, Size } from "@/engine/pattern";
+import type { LengthUnit } from "@/engine/units";
+import { cellKey, type Show } from "./schema";
+import { cellState, verdictWords, type CellState } from "./verdict-words";
+
+export interface BoardCell {
+  readonly key: string;
+  readonly size: Size;
+  readonly cell: Cell;
+  readonly state: CellState;
+  readonly words: string;
+  readonly toleranceCm: number;
+}
+
+export interface BoardRow {
+  readonly measurement: Measurement;
+  readonly cells: readonly BoardCell[];
+}
+
+/** The gap page's content: measurements down, sizes across. */
+export interface GapBoard {
+  readonly sizes: readonly { readonly size: Size; readonly testers: number }[];
+  readonly rows: readonly BoardRow[];
+  readonly tally: Readonly<Record<NonNullable<Show>, number>>;
+  /** Every ruler reaches so many tolerances to either side. */
+  readonly reach: number;
+  readonly unit: LengthUnit;
+}
+
+const SHOWN_AS: Readonly<Record<CellState, NonNullable<Show>>> = {
+  off: "off",
+  holds: "holds",
+  leaning: "open",
+  unsettled: "open",
+  none: "none",
+};
+
+const LEAST_REACH = 2;
+const MOST_REACH = 3;
+
+/** Lays an analysis out by measurement and size. */
+export function gapBoard(call: CallDocument, output: GapsOutput, unit: LengthUnit): GapBoard {
+  const { sizes, measurements } = call.pattern;
+  const rows = measurements.map((measurement, at) => ({
+    measurement,
+    cells: sizes.map((size, sizeAt) => {
+      const cell = output.cells[sizeAt * measurements.length + at];
+      if (cell === undefined) throw new RangeError("the analysis is of another pattern");
+      return boardCell(cell, { size, measurement, unit });
+    }),
+  }));
+  const tally = { off: 0, holds: 0, open: 0, none: 0 };
+  for (const { cells } of rows) for (const { state } of cells) tally[SHOWN_AS[state]] += 1;
+  return {
+    sizes: sizes.map((size) => ({ size, testers: call.testers.filter((tester) => tester.size === size.id).length })),
+    rows,
+    tally,
+    reach: rulerReach(output.cells, measurements),
+    unit,
+  };
+}
+
+/** True where a cell belongs to what the reader asked to be shown. */
+export function isShown({ state }: BoardCell, show: Show): boolean {
+  return show === undefined || SHOWN_AS[state] === show;
+}
+
+/** Cells with the gap that weighs most first: by its size in tolerances, those without a report last. */
+export function byWorst(cells: readonly BoardCell[]): BoardCell[] {
+  const weight = ({ cell, state, toleranceCm }: BoardCell) =>
+    state === "none" ? -1 : Math.abs(cell.gapCm ?? 0) / toleranceCm;
+  return cells.toSorted((left, right) => weight(right) - weight(left));
+}
+
+function boardCell(
+  cell: Cell,
+  { size, measurement, unit }: { size: Size; measurement: Measurement; unit: LengthUnit },
+): BoardCell {
+  return {
+    key: cellKey(size.id, measurement.id),
+    size,
+    cell,
+    state: cellState(cell),
+    words: verdictWords(cell, { unit, size: size.label }),
+    toleranceCm: measurement.toleranceCm,
+  };
+}
+
+function rulerReach(cells: readonly Cell[], measurements: readonly Measurement[]): number {
+  const tolerances = new Map(measurements.map(({ id, toleranceCm }) => [id, toleranceCm]));
+  const furthest = cells.reduce(
+    (most, { gapCm, measurement }) => Math.max(most, Math.abs(gapCm ?? 0) / (tolerances.get(measurement) ?? 1)),
+    0,
+  );
+  return Math.min(MOST_REACH, Math.max(LEAST_REACH, Math.ceil(furthest + 0.5)));
+}

@@ -1,0 +1,53 @@
+import type { Step } from "@/engine/gaps";
+import { fromCm, roundToSum, toCm, type LengthUnit } from "@/engine/units";
+import { shownStep } from "@/ui/format-length";
+
+export type StepKind = "target" | "design" | "rounding" | "worked" | "gauge" | "gap" | "reading";
+
+/** One step of the picture: from where to where on the scale, as shown; a start and an end go nowhere. */
+export interface ShownStep {
+  readonly kind: StepKind;
+  /** What stands in the row: the length where it starts or ends, else the change. */
+  readonly cm: number;
+  readonly fromCm: number;
+  readonly toCm: number;
+}
+
+/** Below this a step is none, cm. */
+const NOTHING_CM = 1e-9;
+
+/**
+ * The way from target to reading in steps that are rounded to what is shown and still add up.
+ *
+ * @returns the start (the target, or the design where there is none), the changes in order, the reading.
+ */
+export function shownSteps(step: Step, unit: LengthUnit): ShownStep[] {
+  const { targetCm, designCm, workedStepCm, gaugeStepCm, gapCm } = step;
+  const start: readonly [StepKind, number] = targetCm === null ? ["design", designCm] : ["target", targetCm];
+  const rounding: readonly (readonly [StepKind, number])[] =
+    targetCm === null ? [] : [["rounding", designCm - targetCm]];
+  const worked: readonly (readonly [StepKind, number])[] =
+    Math.abs(workedStepCm) < NOTHING_CM ? [] : [["worked", workedStepCm]];
+  const parts: readonly (readonly [StepKind, number])[] = [
+    start,
+    ...rounding,
+    ...worked,
+    ["gauge", gaugeStepCm],
+    ["gap", gapCm],
+  ];
+  const rounded = roundToSum(
+    parts.map(([, cm]) => fromCm(cm, unit)),
+    shownStep(unit),
+  ).map((value) => toCm(value, unit));
+  return chain(parts.map(([kind], at) => ({ kind, cm: rounded[at] ?? 0 })));
+}
+
+function chain(parts: readonly { readonly kind: StepKind; readonly cm: number }[]): ShownStep[] {
+  let reached = 0;
+  const steps = parts.map(({ kind, cm }, at) => {
+    const from = at === 0 ? cm : reached;
+    reached += cm;
+    return { kind, cm, fromCm: from, toCm: reached };
+  });
+  return [...steps, { kind: "reading", cm: reached, fromCm: reached, toCm: reached }];
+}

@@ -1,0 +1,73 @@
+import type { PatternDocument, Places } from "@/engine/pattern";
+import { own } from "@/engine/pattern";
+import { EmptyState } from "@/ui/empty-state";
+import { Section } from "@/ui/section";
+import { TABLE, TABLE_HEAD, TABLE_ROW, TableFrame } from "@/ui/table-frame";
+import type { CallReport } from "../data";
+
+interface CallOverviewProps {
+  readonly pattern: PatternDocument;
+  readonly places: Places;
+  readonly reports: readonly CallReport[];
+}
+
+const DAY = new Intl.DateTimeFormat("en-GB", { day: "numeric", month: "long", year: "numeric", timeZone: "UTC" });
+
+/** Who has reported in which size, and how many were looked for. */
+export function CallOverview({ pattern, places, reports }: CallOverviewProps) {
+  if (reports.length === 0)
+    return (
+      <EmptyState title="Nobody has reported yet">
+        <p>Paste your testers’ reports, and they stand here by size.</p>
+      </EmptyState>
+    );
+  return (
+    <Section title="Testers by size">
+      <TableFrame label="Testers by size">
+        <table className={TABLE}>
+          <thead className={TABLE_HEAD}>
+            <tr>
+              <th scope="col">Size</th>
+              <th scope="col">Tester spots</th>
+              <th scope="col">Testers</th>
+            </tr>
+          </thead>
+          <tbody>
+            {pattern.sizes.map(({ id, label }) => (
+              <tr key={id} className={`${TABLE_ROW} align-top`}>
+                <th scope="row" className="font-serif text-lg wrap-anywhere">
+                  {label}
+                </th>
+                <td className="text-soft">{placesWords(own(places, id))}</td>
+                <td>
+                  <Testers reports={reports.filter(({ size }) => size === id)} />
+                </td>
+              </tr>
+            ))}
+          </tbody>
+        </table>
+      </TableFrame>
+    </Section>
+  );
+}
+
+function Testers({ reports }: { readonly reports: readonly CallReport[] }) {
+  if (reports.length === 0) return <span className="text-soft italic">no report yet</span>;
+  return (
+    <ul className="flex flex-wrap gap-x-8 gap-y-1">
+      {reports.map(({ code, name, sentAt, revisionNumber }) => (
+        <li key={code} className="wrap-anywhere">
+          {name ?? code}{" "}
+          <span className="text-sm text-soft">
+            {DAY.format(sentAt)}, revision {revisionNumber}
+          </span>
+        </li>
+      ))}
+    </ul>
+  );
+}
+
+function placesWords(places: { readonly least: number; readonly wanted: number } | undefined): string {
+  if (places === undefined || places.wanted === 0) return "none";
+  return places.least === places.wanted ? `${places.wanted}` : `${places.least} to ${places.wanted}`;
+}

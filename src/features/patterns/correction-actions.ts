@@ -1,0 +1,61 @@
+"use server";
+
+import { redirect } from "next/navigation";
+import { z } from "zod";
+import { applyEdits } from "@/engine/editing";
+import { idSchema, parsePattern } from "@/engine/pattern";
+import { viewerAction, type Failure } from "@/server/action";
+import { AppError } from "@/server/errors";
+import { patternAccess } from "./access";
+import { latestRevision } from "./data";
+import { saveRevision } from "./mutations";
+import { correctedNumbers, reasonSchema, typedSchema } from "./schema";
+
+const correctionSchema = z.object({
+  patternId: z.string(),
+  callId: z.uuid(),
+  size: idSchema,
+  measurement: idSchema,
+  baseNumber: z.coerce.number().int().min(1),
+  meant: z.literal("on").optional(),
+});
+
+const SOMEBODY_SAVED =
+  "Somebody saved a revision while you were working on this. Your numbers are still here: press “Show what changes” to see them against theirs.";
+
+/** Saves numbers that were corrected from a call's gap page as the next revision, and leads back to the gaps. */
+export const saveCorrection = viewerAction(
+  async (viewer, _last: Failure | undefined, form: FormData): Promise<Failure> => {
+    const asked = correctionSchema.parse(Object.fromEntries(form));
+    const typed = typedSchema.parse(correctedNumbers(form));
+    const access = await patternAccess(viewer, asked.patternId, "editor");
+    const reason = reasonSchema.safeParse(form.get("reason"));
+    if (!reason.success) return failure(reason.error.issues[0]?.message ?? "The reason cannot be kept.");
+    const latest = await latestRevision(access);
+    if (latest.number !== asked.baseNumber) return failure(SOMEBODY_SAVED);
+    const { document, faults, askedBack, changes } = applyEdits(latest.document, typed, viewer.unit);
+    const [fault] = faults;
+    if (fault !== undefined) return failure(fault.says);
+    if (askedBack.length > 0 && asked.meant === undefined) return failure("Say that the unusual numbers are meant.");
+    if (changes.length === 0) return failure("Nothing is different from the revision before.");
+    const parsed = parsePattern(document);
+    if (!parsed.ok) return failure("Some of these numbers cannot be kept.");
+    const number = await saved(access, { document: parsed.document, reason: reason.data, baseNumber: latest.number });
+    if (number === null) return failure(SOMEBODY_SAVED);
+    redirect(`/calls/${asked.callId}/gaps?cell=${asked.size}.${asked.measurement}&saved=${number}`);
+  },
+);
+
+function failure(says: string): Failure {
+  return { status: "failed", says };
+}
+
+/** The new revision's number; null where somebody else's came first. */
+async function saved(...[access, revision]: Parameters<typeof saveRevision>): Promise<number | null> {
+  try {
+    return (await saveRevision(access, revision)).number;
+  } catch (error) {
+    if (error instanceof AppError && error.code === "changed-meanwhile") return null;
+    throw error;
+  }
+}
