@@ -11,7 +11,10 @@ const config = [
     languageOptions: { parserOptions: { projectService: true } },
     rules: {
       "@typescript-eslint/await-thenable": "error",
-      "@typescript-eslint/consistent-type-assertions": ["error", { assertionStyle: "as", objectLiteralTypeAssertions: "never" }],
+      "@typescript-eslint/consistent-type-assertions": [
+        "error",
+        { assertionStyle: "as", objectLiteralTypeAssertions: "allow" },
+      ],
       "@typescript-eslint/no-explicit-any": "error",
       "@typescript-eslint/no-floating-promises": "error",
       "@typescript-eslint/no-misused-promises": ["error", { checksVoidReturn: { attributes: false } }],
@@ -23,6 +26,7 @@ const config = [
       "no-warning-comments": ["error", { terms: ["todo", "fixme", "xxx"] }],
     },
   },
+  { files: ["**/*.cjs"], rules: { "@typescript-eslint/no-require-imports": "off" } },
   prettier,
 ];
 

@@ -80,6 +80,20 @@ describe("a PostgreSQL of our own", () => {
     await second.stop();
   });
 
+  it("comes back at the same address when it is killed while it is in use", async () => {
+    const { url, stop } = await startOwnPostgres({ folder });
+    await query(url, "CREATE TABLE kept AS SELECT 4 AS n");
+    process.kill(
+      Number(readFileSync(join(folder, "database", "data", "postmaster.pid"), "utf8").split("\n", 1)[0]),
+      "SIGKILL",
+    );
+    await vi.waitFor(async () => expect(await query(url, "SELECT n FROM kept")).toEqual([{ n: 4 }]), {
+      timeout: 60_000,
+      interval: 100,
+    });
+    await stop();
+  });
+
   it("starts over when it was killed while it made its data", async () => {
     mkdirSync(join(folder, "database", "data.new", "base"), { recursive: true });
     const started = await startOwnPostgres({ folder });

@@ -1,0 +1,27 @@
+import { existsSync } from "node:fs";
+import { defineConfig } from "@playwright/test";
+import { SYSTEM_CHROMIUM } from "./test/install-chromium";
+
+export default defineConfig({
+  testDir: "e2e",
+  globalSetup: "./e2e/global-setup.ts",
+  fullyParallel: true,
+  forbidOnly: true,
+  workers: 2,
+  timeout: 60_000,
+  expect: { timeout: 15_000 },
+  reporter: [["list"]],
+  use: {
+    locale: "en-GB",
+    timezoneId: "Pacific/Chatham",
+    screenshot: "only-on-failure",
+    launchOptions: {
+      ...(existsSync(SYSTEM_CHROMIUM) ? { executablePath: SYSTEM_CHROMIUM } : {}),
+      args: process.getuid?.() === 0 ? ["--no-sandbox"] : [],
+    },
+  },
+  projects: [
+    { name: "desktop", use: { viewport: { width: 1280, height: 800 } } },
+    { name: "phone", use: { viewport: { width: 360, height: 740 }, hasTouch: true } },
+  ],
+});
