@@ -25,7 +25,7 @@ export default defineConfig({
     // Who may see what, and how a start goes, does not hang on the width of a screen.
     {
       name: "phone",
-      testIgnore: ["access.spec.ts", "start.spec.ts"],
+      testIgnore: ["access.spec.ts", "database-away.spec.ts", "start.spec.ts"],
       use: { viewport: { width: 360, height: 740 }, hasTouch: true },
     },
   ],

@@ -22,9 +22,10 @@ test("a database that is away is told plainly, loses nothing, and is found again
     await page.getByLabel("E-mail").fill("away@example.org");
     await page.getByLabel("Password", { exact: true }).fill("a long enough password");
     await page.getByRole("button", { name: "Make the account" }).click();
+    await page.waitForURL("**/sign-in?new=*");
     await page.getByLabel("Password", { exact: true }).fill("a long enough password");
     await page.getByRole("button", { name: "Sign in", exact: true }).click();
-    await page.waitForURL(at("/"));
+    await expect(page.getByRole("link", { name: "Your account" })).toBeVisible();
     await page.goto(at("/account"));
     await page.getByLabel("Name").fill("Typed while it was away");
 
