@@ -22,6 +22,7 @@ const config = [
       "@typescript-eslint/no-unnecessary-type-assertion": "error",
       "@typescript-eslint/only-throw-error": "error",
       "@typescript-eslint/switch-exhaustiveness-check": ["error", { considerDefaultExhaustiveForUnions: true }],
+      "@typescript-eslint/no-unused-vars": ["error", { argsIgnorePattern: "^_", varsIgnorePattern: "^_" }],
       "max-lines": ["error", { max: 250 }],
       "no-warning-comments": ["error", { terms: ["todo", "fixme", "xxx"] }],
     },

@@ -6,7 +6,6 @@ import { inTransaction, type Connection } from "@/server/transaction";
 import { AppError } from "@/server/errors";
 import type { Viewer } from "@/server/viewer";
 import { patternEditScope, type PatternAccess } from "./access";
-import type { Typed } from "./schema";
 
 /** A new pattern of the viewer's, with its first revision. @param connection a transaction that it is part of. */
 export async function createPattern(
