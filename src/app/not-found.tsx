@@ -1,14 +1,18 @@
+import type { Metadata } from "next";
 import { ButtonLink } from "@/ui/button";
 import { Page } from "@/ui/page";
 
+export const metadata: Metadata = { title: "Nothing here" };
+
+/** The same for what is absent and for what is somebody else's. */
 export default function NotFound() {
   return (
     <Page
-      title="There is nothing at this address"
+      title="There is nothing here"
+      intro="Either there is nothing at this address, or it is not yours to see. Check the address, or ask whoever gave it to you."
       width="narrow"
-      intro="It may have been mistyped, or what stood here is not yours to see. If somebody sent you the link, ask whether it is shared with the account you are signed in with."
     >
-      <ButtonLink href="/patterns">Go to your patterns</ButtonLink>
+      <ButtonLink href="/">To the start page</ButtonLink>
     </Page>
   );
 }

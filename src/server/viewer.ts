@@ -2,6 +2,7 @@ import "server-only";
 import { headers } from "next/headers";
 import { getServerSession } from "next-auth";
 import { redirect } from "next/navigation";
+import { connection } from "next/server";
 import { cache } from "react";
 import { database } from "./database";
 import { isDatabaseAway } from "./database-away";
@@ -19,6 +20,8 @@ export interface Viewer {
 
 /** Who is asking, null for a visitor. @throws {AppError} "database-away" when nobody can be told from a visitor. */
 export const optionalViewer = cache(async (): Promise<Viewer | null> => {
+  // Before the settings are read, for a page that is tried while the site is built has none.
+  await connection();
   const session = await getServerSession(sessionOptions());
   return session?.user === undefined ? null : viewerOf(session.user);
 });

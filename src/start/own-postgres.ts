@@ -5,9 +5,8 @@ import { holdFolder } from "./hold-folder";
 import { initialise } from "./initialise-postgres";
 import { keptSecret } from "./kept-secret";
 import { copiedBinaries, postgresBinaries, type PostgresBinaries } from "./postgres-binaries";
-import { stopLeftovers } from "./postgres-leftovers";
 import { canEnter, postgresUser, type RunAs } from "./postgres-user";
-import { runPostgres } from "./run-postgres";
+import { keepRunning } from "./keep-running";
 
 export interface OwnPostgres {
   /** Where its database `sizewright` answers. */
@@ -40,29 +39,34 @@ export async function startOwnPostgres({ folder, temporary = false, signal }: Ow
   mkdirSync(folder, { recursive: true });
   const release = await holdFolder(folder);
   try {
-    const password = keptSecret(join(folder, "database-password"));
-    const { binaries, user, home } = await prepare(folder);
-    const data = join(home, "data");
-    if (!existsSync(data)) initialise({ binaries, user, home, password });
-    await stopLeftovers(data);
-    signal?.throwIfAborted();
-    const log = join(folder, "postgresql.log");
-    const settings = temporary ? UNSAFE : [];
-    const running = await runPostgres({ postgres: binaries.postgres, user, data, log, password, settings, signal });
+    const { home, run } = await prepareData(folder, temporary, signal);
+    const kept = await keepRunning(run);
     // For the owner's own tools, such as psql, while the server runs.
     const address = join(folder, "database-url");
-    writeFileSync(address, `${running.url}\n`, { mode: 0o600 });
+    writeFileSync(address, `${kept.url}\n`, { mode: 0o600 });
     const stop = async () => {
-      await running.stop();
+      await kept.stop();
       rmSync(address, { force: true });
       if (temporary) for (const path of [home, folder]) rmSync(path, { recursive: true, force: true });
       await release();
     };
-    return { url: running.url, stop };
+    return { url: kept.url, stop };
   } catch (error) {
     await release();
     throw error;
   }
+}
+
+/** What to run, with data that is made at the first start. */
+async function prepareData(folder: string, temporary: boolean, signal: AbortSignal | undefined) {
+  const password = keptSecret(join(folder, "database-password"));
+  const { binaries, user, home } = await prepare(folder);
+  const data = join(home, "data");
+  if (!existsSync(data)) initialise({ binaries, user, home, password });
+  const log = join(folder, "postgresql.log");
+  const portFile = join(folder, "database-port");
+  const settings = temporary ? UNSAFE : [];
+  return { home, run: { postgres: binaries.postgres, user, data, log, portFile, password, settings, signal } };
 }
 
 async function prepare(folder: string): Promise<Ready> {

@@ -35,7 +35,10 @@ const settingsSchema = z.object({
 });
 
 /** @throws {StartError} that names each flag or setting that cannot be understood. */
-export function readSettings(flags: readonly string[], environment: NodeJS.ProcessEnv): Settings {
+export function readSettings(
+  flags: readonly string[],
+  environment: Readonly<Record<string, string | undefined>>,
+): Settings {
   const mode = readMode(flags);
   const given = Object.fromEntries(Object.entries(environment).filter(([, value]) => value !== ""));
   const parsed = settingsSchema.safeParse(given);

@@ -7,6 +7,7 @@ import { formAction } from "@/server/form-action";
 import { ownPath } from "@/server/own-path";
 import { countTry, type Limit } from "@/server/rate-limit";
 import { endSession, startSession } from "@/server/session";
+import { optionalViewer } from "@/server/viewer";
 import { changeAbout, changePassword, createAccount, endAllSessions } from "./mutations";
 import { proveAccount } from "./prove-account";
 import { aboutSchema, passwordSchema, signInSchema, signUpSchema } from "./schema";
@@ -65,8 +66,8 @@ export async function signOut(): Promise<never> {
 }
 
 export async function signOutEverywhere(): Promise<never> {
-  const { accountId } = await actingViewer();
-  await endAllSessions(accountId);
+  const viewer = await optionalViewer();
+  if (viewer !== null) await endAllSessions(viewer.accountId);
   await endSession();
   redirect("/sign-in");
 }

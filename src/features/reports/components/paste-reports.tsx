@@ -1,5 +1,6 @@
 "use client";
 
+import { useRouter } from "next/navigation";
 import { useState } from "react";
 import { columnCount } from "@/engine/tables";
 import type { PatternDocument } from "@/engine/pattern";
@@ -128,6 +129,7 @@ function useSending(
   { text, choices, tableKey, clear }: State,
   given: { readonly patternId: string; readonly callId: string | null; readonly confirmed: boolean },
 ) {
+  const router = useRouter();
   const [sending, setSending] = useState(false);
   const [failure, setFailure] = useState<string | null>(null);
   async function send() {
@@ -145,7 +147,7 @@ function useSending(
       return;
     }
     clear();
-    window.location.assign(`/calls/${result.callId}/gaps`);
+    router.push(`/calls/${result.callId}/gaps`);
   }
   return { send, sending, failure };
 }

@@ -1,0 +1,118 @@
+const { join } = require("node:path");
+
+const DATABASE_FILES = "^src/features/[^/]+/[^/]*(access|data|mutations)\\.ts$";
+const NODE_MODULES = "(^|/)node_modules/";
+
+/** The layers of src/: {app, worker, start} → features → {ui, server, engine}; cli → engine; ui → engine/units. */
+const forbidden = [
+  {
+    name: "no-circles",
+    comment: "Files that need each other are one file, or miss a third.",
+    from: { path: "^src/" },
+    to: { circular: true },
+  },
+  {
+    name: "engine-is-pure",
+    comment: "The engine reckons: no clock, no database, no framework, no Node.",
+    from: { path: "^src/engine/" },
+    to: { pathNot: ["^src/engine/", `${NODE_MODULES}(zod|@stdlib)/`] },
+  },
+  {
+    name: "engine-by-its-faces",
+    comment: "A package of the engine is used through its index.ts.",
+    from: { path: "^src/", pathNot: "^src/engine/" },
+    to: { path: "^src/engine/[^/]+/", pathNot: "^src/engine/[^/]+/index\\.ts$" },
+  },
+  {
+    name: "cli-uses-the-engine",
+    comment: "The command line works without database and framework.",
+    from: { path: "^src/cli/" },
+    to: { path: "^src/", pathNot: "^src/(cli|engine)/" },
+  },
+  {
+    name: "server-imports-nothing-of-ours",
+    comment: "Plumbing knows no domain.",
+    from: { path: "^src/server/" },
+    to: { path: "^src/", pathNot: "^src/(server|generated)/" },
+  },
+  {
+    name: "ui-has-no-domain",
+    comment: "What is drawn for any product needs no more than lengths.",
+    from: { path: "^src/ui/" },
+    to: { path: "^src/", pathNot: "^src/(ui|engine/units)/" },
+  },
+  {
+    name: "features-look-inward",
+    comment: "A feature is used by routes, the worker and the start; it uses none of them.",
+    from: { path: "^src/features/" },
+    to: { path: "^src/", pathNot: "^src/(features|ui|server|engine|generated)/" },
+  },
+  {
+    name: "feature-to-feature",
+    comment: "Of another feature only its proof of access, what it reads, and its schema.",
+    from: { path: "^src/features/([^/]+)/" },
+    to: { path: "^src/features/", pathNot: ["^src/features/$1/", "^src/features/[^/]+/(access|data|schema)\\.ts$"] },
+  },
+  {
+    name: "database-where-access-is-proved",
+    comment: "Only a feature's access, data and mutations reach the database, for they carry the proof.",
+    from: { path: "^src/", pathNot: [DATABASE_FILES, "^src/(server|generated)/"] },
+    to: { path: "^src/(server/database\\.ts$|generated/)" },
+  },
+  {
+    name: "screens-change-nothing-themselves",
+    comment: "A component acts through actions, which know the viewer.",
+    from: { path: "^src/(app|features/[^/]+/components)/" },
+    to: { path: "^src/features/[^/]+/[^/]*mutations\\.ts$" },
+  },
+  {
+    name: "nobody-imports-routes",
+    comment: "Routes are the outermost layer.",
+    from: { path: "^src/", pathNot: "^src/app/" },
+    to: { path: "^src/app/" },
+  },
+  {
+    name: "nobody-imports-entries",
+    comment: "The start, the worker and the command line are run, not imported.",
+    from: { path: "^src/", pathNot: "^src/(start|worker|cli)/" },
+    to: { path: "^src/(start|worker|cli)/" },
+  },
+  {
+    name: "start-serves-no-domain",
+    comment: "The start lays the house; what is in it the features say, by way of the seed.",
+    from: { path: "^src/start/" },
+    to: { path: "^src/", pathNot: "^src/(start|server)/" },
+  },
+  {
+    name: "src-needs-no-tests",
+    comment: "What runs for people does not hang on what runs for us.",
+    from: { path: "^src/" },
+    to: { path: "^(test|e2e)/" },
+  },
+  {
+    name: "no-development-packages",
+    comment: "A package that src needs is one of its dependencies.",
+    from: { path: "^src/" },
+    to: { dependencyTypes: ["npm-dev"], dependencyTypesNot: ["type-only"], pathNot: `${NODE_MODULES}@types/` },
+  },
+  {
+    name: "everything-is-found",
+    comment: "An import that leads nowhere.",
+    from: { path: "^src/" },
+    to: { couldNotResolve: true },
+  },
+].map((rule) => ({ severity: "error", ...rule }));
+
+module.exports = {
+  forbidden,
+  options: {
+    doNotFollow: { path: ["node_modules", "^src/generated/"] },
+    exclude: { path: "\\.css$" },
+    tsPreCompilationDeps: true,
+    tsConfig: { fileName: join(__dirname, "tsconfig.json") },
+    enhancedResolveOptions: {
+      exportsFields: ["exports"],
+      conditionNames: ["import", "require", "node", "default", "types"],
+    },
+  },
+};

@@ -1,0 +1,92 @@
+import { readdirSync, readFileSync } from "node:fs";
+import { join } from "node:path";
+import type { APIRequestContext, Page } from "@playwright/test";
+import { z } from "zod";
+import { AppError } from "../src/server/errors";
+import type { ActionAnswer, PageAnswer } from "./access-table";
+
+const manifestSchema = z.object({
+  node: z.record(
+    z.string(),
+    z.object({ filename: z.string(), exportedName: z.string(), workers: z.record(z.string(), z.unknown()) }),
+  ),
+});
+
+/** The folders below src/app that answer a request, as the table names them. */
+export function routes(): string[] {
+  return readdirSync("src/app", { recursive: true, encoding: "utf8" })
+    .filter((file) => /(^|\/)(page\.tsx|route\.ts)$/.test(file))
+    .map((file) => `/${file.split("/").slice(0, -1).join("/")}`)
+    .sort();
+}
+
+/** The features' server actions, "feature/file name", as the table names them. */
+export function actions(): string[] {
+  return readdirSync("src/features", { recursive: true, encoding: "utf8" })
+    .filter((file) => file.endsWith("actions.ts"))
+    .flatMap((file) => {
+      const source = readFileSync(join("src/features", file), "utf8");
+      const exported = source.matchAll(/^export (?:const|async function) (\w+)/gm);
+      return Array.from(exported, ([, name]) => `${file} ${name}`);
+    })
+    .sort();
+}
+
+/** What a page answers, and all that can be seen of it. */
+export async function visit(page: Page, path: string): Promise<{ answer: PageAnswer; seen: string }> {
+  const response = await page.goto(path);
+  const status = response?.status() ?? 0;
+  const { pathname, origin } = new URL(page.url());
+  const text = (await page.locator("body").innerText()).trim();
+  const seen = `${status} ${await page.title()} ${text}`;
+  if (new URL(path, origin).pathname !== pathname) return { answer: `/${pathname.slice(1)}`, seen };
+  if (status === 404) return { answer: "nothing", seen };
+  return { answer: status === 200 ? "shown" : status, seen };
+}
+
+/** Calls an action of the build as its page would. @param fill puts a world's ids into the address of that page. */
+export async function act(
+  request: APIRequestContext,
+  action: string,
+  {
+    sends,
+    fill,
+  }: { sends: { values: unknown[] } | { form: Readonly<Record<string, string>> }; fill: (path: string) => string },
+): Promise<ActionAnswer> {
+  const { id, path } = findAction(action);
+  const headers = { "Next-Action": id, Accept: "text/x-component" };
+  const response =
+    "form" in sends
+      ? await request.post(fill(path), { headers, multipart: formArguments(sends.form), maxRedirects: 0 })
+      : await request.post(fill(path), {
+          headers: { ...headers, "Content-Type": "text/plain;charset=UTF-8" },
+          data: JSON.stringify(sends.values),
+          maxRedirects: 0,
+        });
+  const onward = response.headers()["x-action-redirect"];
+  if (onward !== undefined) return `/${onward.split(";", 1)[0]?.replace(/^\//, "") ?? ""}`;
+  const said = await response.text();
+  if (response.status() !== 200) throw new Error(`${action} answered ${response.status()}: ${said.slice(0, 300)}`);
+  const codes = ["signed-out", "not-found", "not-allowed"] as const;
+  return codes.find((code) => said.includes(JSON.stringify(new AppError(code).message).slice(1, -1))) ?? "done";
+}
+
+function findAction(action: string): { id: string; path: string } {
+  const manifest = manifestSchema.parse(
+    JSON.parse(readFileSync(".next/server/server-reference-manifest.json", "utf8")),
+  );
+  const found = Object.entries(manifest.node).find(
+    ([, { filename, exportedName }]) => `${filename} ${exportedName}` === `src/features/${action}`,
+  );
+  const [page] = Object.keys(found?.[1].workers ?? {});
+  if (found === undefined || page === undefined) throw new Error(`No page of the build uses the action ${action}.`);
+  return { id: found[0], path: page.replace(/^app/, "").replace(/\/page$/, "") || "/" };
+}
+
+/** A form's action is handed what it last answered, and the form; in React's own way of writing both down, and its order. */
+function formArguments(form: Readonly<Record<string, string>>): FormData {
+  const written = new FormData();
+  for (const [name, value] of Object.entries(form)) written.append(`_1_${name}`, value);
+  written.append("0", JSON.stringify(["$undefined", "$K1"]));
+  return written;
+}

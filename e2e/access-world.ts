@@ -1,0 +1,45 @@
+import { randomUUID } from "node:crypto";
+import { patternDocument } from "../test/factories/pattern";
+import { makeDesigner, query, type Designer } from "./designer";
+
+export const KINDS = ["visitor", "another designer", "viewer", "editor", "owner"] as const;
+
+export type Kind = (typeof KINDS)[number];
+
+/** A pattern with a call and a tester, and one person of each kind. */
+export interface World {
+  readonly patternId: string;
+  readonly revisionId: string;
+  readonly callId: string;
+  readonly testerId: string;
+  /** Null: a visitor is signed in as nobody. */
+  readonly people: Readonly<Record<Kind, Designer | null>>;
+}
+
+export async function makeWorld(): Promise<World> {
+  const [patternId, revisionId, callId, testerId] = [randomUUID(), randomUUID(), randomUUID(), randomUUID()];
+  const [another, viewer, editor, owner] = await Promise.all(Array.from({ length: 4 }, () => makeDesigner()));
+  const people = {
+    visitor: null,
+    "another designer": another ?? null,
+    viewer: viewer ?? null,
+    editor: editor ?? null,
+    owner: owner ?? null,
+  };
+  await query("INSERT INTO pattern (id) VALUES ($1)", [patternId]);
+  for (const role of ["viewer", "editor", "owner"] as const) {
+    const values = [patternId, people[role]?.accountId, role];
+    await query("INSERT INTO membership (pattern_id, account_id, role) VALUES ($1, $2, $3)", values);
+  }
+  const document = JSON.stringify(patternDocument());
+  const revision = "INSERT INTO revision (id, pattern_id, number, document, reason) VALUES ($1, $2, 1, $3, 'First')";
+  await query(revision, [revisionId, patternId, document]);
+  await query("INSERT INTO call (id, pattern_id, title) VALUES ($1, $2, 'Invented call')", [callId, patternId]);
+  await query("INSERT INTO tester (id, call_id, code, position) VALUES ($1, $2, 'tester-1', 0)", [testerId, callId]);
+  return { patternId, revisionId, callId, testerId, people };
+}
+
+/** The same world as if its pattern and its call had never been: their ids lead nowhere. */
+export function absentWorld(world: World): World {
+  return { ...world, patternId: randomUUID(), revisionId: randomUUID(), callId: randomUUID(), testerId: randomUUID() };
+}

@@ -1,0 +1,32 @@
+import { existsSync } from "node:fs";
+import { defineConfig } from "@playwright/test";
+import { SYSTEM_CHROMIUM } from "./test/install-chromium";
+
+export default defineConfig({
+  testDir: "e2e",
+  globalSetup: "./e2e/global-setup.ts",
+  fullyParallel: true,
+  forbidOnly: true,
+  workers: 2,
+  timeout: 60_000,
+  expect: { timeout: 15_000 },
+  reporter: [["list"]],
+  use: {
+    locale: "en-GB",
+    timezoneId: "Pacific/Chatham",
+    screenshot: "only-on-failure",
+    launchOptions: {
+      ...(existsSync(SYSTEM_CHROMIUM) ? { executablePath: SYSTEM_CHROMIUM } : {}),
+      args: process.getuid?.() === 0 ? ["--no-sandbox"] : [],
+    },
+  },
+  projects: [
+    { name: "desktop", use: { viewport: { width: 1280, height: 800 } } },
+    // Who may see what, and how a start goes, does not hang on the width of a screen.
+    {
+      name: "phone",
+      testIgnore: ["access.spec.ts", "database-away.spec.ts", "start.spec.ts"],
+      use: { viewport: { width: 360, height: 740 }, hasTouch: true },
+    },
+  ],
+});

@@ -1,0 +1,45 @@
+import { existsSync, readFileSync, writeFileSync } from "node:fs";
+import { log } from "@/server/log";
+import { stopLeftovers } from "./postgres-leftovers";
+import { runPostgres, type PostgresToRun, type RunningPostgres } from "./run-postgres";
+
+interface PostgresToKeep extends Omit<PostgresToRun, "port"> {
+  /** Keeps the port over stops and starts. */
+  readonly portFile: string;
+}
+
+export interface KeptPostgres {
+  readonly url: string;
+  stop(): Promise<void>;
+}
+
+/** Runs the server, and runs it again where it ended without being asked: the pages recover by themselves then. */
+export async function keepRunning(run: PostgresToKeep): Promise<KeptPostgres> {
+  let stopping = false;
+  let running = await runAtItsPort(run);
+  const revive = async (): Promise<void> => {
+    await running.ended;
+    if (stopping) return;
+    log.error("PostgreSQL ended unasked and is started again");
+    running = await runAtItsPort(run);
+    await revive();
+  };
+  const kept = revive().catch((error: unknown) => log.fatal(error, "PostgreSQL could not be started again"));
+  return {
+    url: running.url,
+    stop: async () => {
+      stopping = true;
+      await running.stop();
+      await kept;
+    },
+  };
+}
+
+async function runAtItsPort({ portFile, ...run }: PostgresToKeep): Promise<RunningPostgres> {
+  await stopLeftovers(run.data);
+  run.signal?.throwIfAborted();
+  const port = existsSync(portFile) ? Number(readFileSync(portFile, "utf8")) : undefined;
+  const running = await runPostgres({ ...run, port });
+  writeFileSync(portFile, `${running.port}\n`);
+  return running;
+}

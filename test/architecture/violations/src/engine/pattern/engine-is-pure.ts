@@ -1,0 +1,1 @@
+export { readFileSync } from "node:fs";

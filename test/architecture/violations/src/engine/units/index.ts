@@ -1,0 +1,1 @@
+export const CM_PER_INCH = 2.54;

@@ -1,0 +1,1 @@
+export { database } from "../../server/database";

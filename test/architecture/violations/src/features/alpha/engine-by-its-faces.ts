@@ -1,0 +1,1 @@
+export { INNER } from "../../engine/pattern/inner";

@@ -1,0 +1,1 @@
+export { GONE } from "./gone";

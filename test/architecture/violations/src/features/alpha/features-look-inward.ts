@@ -1,0 +1,1 @@
+export { LAUNCH } from "../../start/launch";

@@ -1,0 +1,3 @@
+import { FORTH } from "./no-circles";
+
+export const BACK = `back and ${FORTH}`;

@@ -1,0 +1,3 @@
+import { BACK } from "./no-circles-back";
+
+export const FORTH = `forth and ${BACK}`;

@@ -1,0 +1,1 @@
+export { expect } from "vitest";

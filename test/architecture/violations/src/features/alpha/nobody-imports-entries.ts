@@ -1,0 +1,1 @@
+export { JOB } from "../../worker/job";

@@ -1,0 +1,1 @@
+export { ROUTE } from "../../app/route";

@@ -1,0 +1,1 @@
+export { FIXTURE } from "../../../test/fixture";

@@ -1,0 +1,1 @@
+export { FACE } from "../engine/pattern";

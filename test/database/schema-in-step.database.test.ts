@@ -1,0 +1,79 @@
+import { execFileSync } from "node:child_process";
+import { mkdtempSync, readFileSync, rmSync, writeFileSync } from "node:fs";
+import { tmpdir } from "node:os";
+import { join } from "node:path";
+import { Client } from "pg";
+import { afterAll, beforeAll, describe, expect, inject, it } from "vitest";
+import { copiedDatabase } from "./copied-database";
+
+const SCHEMA = "prisma/schema.prisma";
+
+/** Columns, keys, indexes and kinds. What a Prisma schema cannot say (checks, triggers, partial indexes) is left out. */
+const CATALOGUE = `
+  SELECT 'column ' || c.relname || '.' || a.attname || ' ' || format_type(a.atttypid, a.atttypmod)
+         || CASE WHEN a.attnotnull THEN ' not null' ELSE '' END || coalesce(' default ' || pg_get_expr(d.adbin, d.adrelid), '') AS says
+    FROM pg_attribute a JOIN pg_class c ON c.oid = a.attrelid LEFT JOIN pg_attrdef d ON d.adrelid = c.oid AND d.adnum = a.attnum
+   WHERE c.relkind = 'r' AND c.relnamespace = 'public'::regnamespace AND a.attnum > 0 AND NOT a.attisdropped
+  UNION ALL
+  SELECT 'key ' || conrelid::regclass || ' ' || conname || ' ' || pg_get_constraintdef(oid)
+    FROM pg_constraint WHERE contype IN ('p', 'u', 'f') AND connamespace = 'public'::regnamespace
+  UNION ALL
+  SELECT 'index ' || pg_get_indexdef(indexrelid) FROM pg_index JOIN pg_class c ON c.oid = indrelid
+   WHERE c.relnamespace = 'public'::regnamespace AND indpred IS NULL
+  UNION ALL
+  SELECT 'kind ' || typname || ' ' || string_agg(enumlabel, ', ' ORDER BY enumsortorder)
+    FROM pg_enum JOIN pg_type t ON t.oid = enumtypid GROUP BY typname
+  ORDER BY 1`;
+
+async function catalogue(url: string, prepare = ""): Promise<string[]> {
+  const client = new Client({ connectionString: url });
+  await client.connect();
+  try {
+    await client.query(prepare);
+    const { rows } = await client.query<{ says: string }>(CATALOGUE);
+    return rows.map(({ says }) => says).filter((says) => !says.includes("applied_migration"));
+  } finally {
+    await client.end();
+  }
+}
+
+/** The catalogue of a database made from a Prisma schema alone. */
+async function catalogueOfSchema(path: string): Promise<string[]> {
+  const flags = ["--experimental-wasm-modules", "--no-warnings", "--import", "tsx"];
+  const sql = execFileSync(process.execPath, [...flags, "test/database/print-schema-sql.ts", path]).toString();
+  const empty = await copiedDatabase(inject("templateUrl"), "nothing");
+  try {
+    return await catalogue(empty.url, sql);
+  } finally {
+    await empty.drop();
+  }
+}
+
+describe("the Prisma schema and the migrations", () => {
+  const folder = mkdtempSync(join(tmpdir(), "sizewright-schema-"));
+  let migrated: string[];
+
+  beforeAll(async () => {
+    migrated = await catalogue(inject("templateUrl"));
+  });
+  afterAll(() => rmSync(folder, { recursive: true }));
+
+  it("make the same database", async () => {
+    expect(migrated.length).toBeGreaterThan(50);
+    expect(await catalogueOfSchema(SCHEMA)).toEqual(migrated);
+  });
+
+  it.each([
+    ["a new column", "  invented  Boolean  @default(false)", "  invented  Boolean  @default(false)\n  maker String?"],
+    ["another default", '@default("cm")', '@default("in")'],
+    ["a new index", '@@map("pattern")', '@@index([createdAt])\n  @@map("pattern")'],
+    ["another rule of deletion", "onDelete: Restrict", "onDelete: Cascade"],
+    ["a new kind", "  viewer\n", "  viewer\n  reader\n"],
+  ])("are found out of step by %s", async (_what, from, to) => {
+    const schema = readFileSync(SCHEMA, "utf8");
+    expect(schema).toContain(from);
+    const changed = join(folder, "schema.prisma");
+    writeFileSync(changed, schema.replace(from, to));
+    expect(await catalogueOfSchema(changed)).not.toEqual(migrated);
+  });
+});

@@ -1,0 +1,21 @@
+import { spawnSync } from "node:child_process";
+import { existsSync } from "node:fs";
+import { chromium } from "@playwright/test";
+
+export const SYSTEM_CHROMIUM = "/usr/bin/chromium";
+
+/** Sees to a Chromium for the browser tests: Debian's package where we are root, else Playwright's own. */
+export function installChromium(): void {
+  if (existsSync(SYSTEM_CHROMIUM) || existsSync(chromium.executablePath())) return;
+  const steps =
+    process.getuid?.() === 0
+      ? [
+          ["apt-get", "update"],
+          ["apt-get", "install", "--yes", "--no-install-recommends", "chromium"],
+        ]
+      : [["npx", "playwright", "install", "chromium"]];
+  for (const [command = "", ...flags] of steps) {
+    const { status } = spawnSync(command, flags, { stdio: "inherit" });
+    if (status !== 0) throw new Error(`No Chromium for the browser tests: ${command} ${flags.join(" ")} failed.`);
+  }
+}

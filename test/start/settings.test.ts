@@ -1,0 +1,34 @@
+import { expect, it } from "vitest";
+import { readSettings } from "@/start/settings";
+
+it("are complete without any given", () => {
+  expect(readSettings([], {})).toEqual({
+    mode: "production",
+    host: "0.0.0.0",
+    port: 3000,
+    databaseUrl: undefined,
+    address: undefined,
+    secret: undefined,
+    trustedProxies: 0,
+    folder: ".sizewright",
+  });
+});
+
+it("keep a demo to this machine unless told otherwise", () => {
+  expect(readSettings(["--demo"], {})).toMatchObject({ mode: "demo", host: "127.0.0.1" });
+  expect(readSettings(["--demo"], { HOST: "0.0.0.0" })).toMatchObject({ host: "0.0.0.0" });
+});
+
+it("take an empty one for absent", () => {
+  expect(readSettings([], { PORT: "", DATABASE_URL: "" })).toMatchObject({ port: 3000, databaseUrl: undefined });
+});
+
+it.each([
+  [[], { PORT: "http" }, "PORT must be a whole number"],
+  [[], { PORT: "65536" }, "PORT is too large"],
+  [[], { TRUSTED_PROXIES: "many" }, "TRUSTED_PROXIES must be a whole number"],
+  [["--fast"], {}, "Known flags: --demo, --dev."],
+  [["--demo", "--dev"], {}, "--demo and --dev do not go together"],
+])("%j %j are refused: %s", (flags, environment, says) => {
+  expect(() => readSettings(flags, environment)).toThrow(says);
+});

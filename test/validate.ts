@@ -1,0 +1,87 @@
+import { spawn } from "node:child_process";
+import { installChromium } from "./install-chromium";
+
+interface Step {
+  readonly name: string;
+  readonly command: readonly string[];
+  /** On 2 cores; a step that takes longer fails, so that it is mended or given more on purpose. */
+  readonly budgetSeconds: number;
+}
+
+const node = (file: string, ...flags: string[]) => [process.execPath, `node_modules/${file}`, ...flags];
+const vitest = (project: string) => node("vitest/vitest.mjs", "run", "--project", project);
+const next = (...flags: string[]) => node("next/dist/bin/next", ...flags);
+const tsc = (project: string) => node("typescript/bin/tsc", "--noEmit", "-p", project);
+// The features' code loads only under this condition, and the browser tests lay their data with it.
+const playwright = [process.execPath, "--conditions", "react-server", "node_modules/@playwright/test/cli.js", "test"];
+
+const STEPS: readonly Step[] = [
+  { name: "generate", command: ["npm", "run", "--silent", "generate"], budgetSeconds: 30 },
+  { name: "route types", command: next("typegen"), budgetSeconds: 60 },
+  { name: "format", command: node("prettier/bin/prettier.cjs", "--check", "."), budgetSeconds: 60 },
+  { name: "lint", command: node("eslint/bin/eslint.js", "--max-warnings", "0", "."), budgetSeconds: 120 },
+  { name: "types", command: tsc("."), budgetSeconds: 90 },
+  { name: "engine's types", command: tsc("src/engine/tsconfig.json"), budgetSeconds: 60 },
+  { name: "layers", command: [...vitest("unit"), "test/architecture"], budgetSeconds: 60 },
+  { name: "schema in step", command: [...vitest("database"), "test/database/schema-in-step"], budgetSeconds: 60 },
+  {
+    name: "unit tests",
+    command: [...vitest("unit"), "--exclude", "test/architecture/**"],
+    budgetSeconds: 120,
+  },
+  {
+    name: "database tests",
+    command: [...vitest("database"), "--exclude", "test/database/schema-in-step*"],
+    budgetSeconds: 180,
+  },
+  { name: "build", command: next("build"), budgetSeconds: 180 },
+  { name: "browser tests", command: playwright, budgetSeconds: 300 },
+];
+
+interface Outcome {
+  readonly name: string;
+  readonly seconds: number;
+  readonly budgetSeconds: number;
+  readonly passed: boolean;
+}
+
+/** Runs a step, with what it prints kept back until it fails. */
+async function run({ name, command, budgetSeconds }: Step): Promise<Outcome> {
+  const [program = "", ...flags] = command;
+  const begun = performance.now();
+  const child = spawn(program, flags, { env: { ...process.env, NEXT_TELEMETRY_DISABLED: "1", FORCE_COLOR: "0" } });
+  const printed: string[] = [];
+  for (const stream of [child.stdout, child.stderr]) stream.on("data", (chunk) => printed.push(String(chunk)));
+  const code = await new Promise<number | null>((resolve) => child.once("close", resolve));
+  const seconds = (performance.now() - begun) / 1000;
+  if (code !== 0) console.log(`\n${printed.join("")}`);
+  return { name, seconds, budgetSeconds, passed: code === 0 && seconds <= budgetSeconds };
+}
+
+function line({ name, seconds, budgetSeconds, passed }: Outcome): string {
+  const over = seconds > budgetSeconds ? " over its budget" : "";
+  return `${passed ? "passed" : "FAILED"}  ${name.padEnd(16)} ${seconds.toFixed(1).padStart(7)} s of ${budgetSeconds} s${over}`;
+}
+
+async function validate(): Promise<void> {
+  installChromium();
+  const outcomes: Outcome[] = [];
+  for (const step of STEPS) {
+    console.log(`running ${step.name}`);
+    const outcome = await run(step);
+    outcomes.push(outcome);
+    if (!outcome.passed) break;
+  }
+  const failed = outcomes.filter(({ passed }) => !passed).length;
+  console.log(`\n${outcomes.map(line).join("\n")}`);
+  if (outcomes.length < STEPS.length)
+    console.log(
+      `not run: ${STEPS.slice(outcomes.length)
+        .map(({ name }) => name)
+        .join(", ")}`,
+    );
+  console.log(`\n${outcomes.length - failed} passed, ${failed} failed`);
+  process.exitCode = failed === 0 ? 0 : 1;
+}
+
+await validate();
