@@ -49,9 +49,18 @@ const forbidden = [
   },
   {
     name: "feature-to-feature",
-    comment: "Of another feature only its proof of access, what it reads, and its schema.",
+    comment: "Of another feature only its proof of access, what it reads and writes, and its schema.",
     from: { path: "^src/features/([^/]+)/" },
-    to: { path: "^src/features/", pathNot: ["^src/features/$1/", "^src/features/[^/]+/(access|data|schema)\\.ts$"] },
+    to: {
+      path: "^src/features/",
+      pathNot: ["^src/features/$1/", "^src/features/[^/]+/(access|data|mutations|schema)\\.ts$"],
+    },
+  },
+  {
+    name: "writes-from-writes",
+    comment: "What changes something is called by actions and by other mutations, never while a page is read.",
+    from: { path: "^src/features/", pathNot: "(mutations|actions)\\.ts$" },
+    to: { path: "mutations\\.ts$" },
   },
   {
     name: "database-where-access-is-proved",

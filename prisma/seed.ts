@@ -1,7 +1,8 @@
 import { randomUUID } from "node:crypto";
 import { DEMO_ACCOUNT } from "@/features/accounts/demo-account";
 import { createAccount } from "@/features/accounts/mutations";
-import { proveCall } from "@/features/calls/access";
+import { reckonAnalysis } from "@/features/analyses/mutations";
+import { callAccess, proveCall } from "@/features/calls/access";
 import { createCall } from "@/features/calls/mutations";
 import { provePattern } from "@/features/patterns/access";
 import { createPattern } from "@/features/patterns/mutations";
@@ -26,7 +27,7 @@ export async function seedDemo(): Promise<void> {
 async function laySaltmarsh(viewer: Viewer): Promise<void> {
   const { call } = saltmarshCall();
   const document = call.pattern;
-  await inTransaction(async (connection) => {
+  const laid = await inTransaction(async (connection) => {
     const { patternId, revisionId } = await createPattern(
       viewer,
       { document, reason: "First version, invented for the demonstration", invented: true },
@@ -42,5 +43,7 @@ async function laySaltmarsh(viewer: Viewer): Promise<void> {
       submissionKey: randomUUID(),
     }));
     await addReports(access, { revision: { revisionId, document }, reports }, connection);
+    return callId;
   });
+  await reckonAnalysis(await callAccess(viewer, laid, "owner"));
 }

@@ -1,8 +1,10 @@
 import "server-only";
 import { gaps } from "@/engine/gaps";
-import { callScope, type CallAccess } from "@/features/calls/access";
-import { callDocument } from "@/features/calls/data";
+import { callAccess, callScope, type CallAccess } from "@/features/calls/access";
+import { callDocument, callsOfPattern } from "@/features/calls/data";
+import type { PatternAccess } from "@/features/patterns/access";
 import { database } from "@/server/database";
+import type { Viewer } from "@/server/viewer";
 import { analysisInput } from "./analysis-input";
 import { storedAnalysis } from "./data";
 
@@ -17,4 +19,9 @@ export async function reckonAnalysis(access: CallAccess): Promise<void> {
     data: { analyses: { createMany: { data: [analysis], skipDuplicates: true } } },
     select: { id: true },
   });
+}
+
+/** Reckons every call of a pattern, after its newest revision has changed what they are compared with. */
+export async function reckonPatternAnalyses(viewer: Viewer, pattern: PatternAccess): Promise<void> {
+  for (const callId of await callsOfPattern(pattern)) await reckonAnalysis(await callAccess(viewer, callId, "editor"));
 }

@@ -136,3 +136,9 @@ export async function callPlaces(access: CallAccess): Promise<Places> {
   const rows = await database().place.findMany({ where: { call: callScope(access) } });
   return Object.fromEntries(rows.map(({ size, least, wanted }) => [size, { least, wanted }]));
 }
+
+/** Ids of all calls of a pattern. */
+export async function callsOfPattern(access: PatternAccess): Promise<string[]> {
+  const rows = await database().call.findMany({ where: { pattern: patternScope(access) }, select: { id: true } });
+  return rows.map(({ id }) => id);
+}

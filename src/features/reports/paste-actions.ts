@@ -1,15 +1,18 @@
 "use server";
 
 import { createHash } from "node:crypto";
+import { after } from "next/server";
 import { z } from "zod";
 import type { PatternDocument, Places } from "@/engine/pattern";
 import { readReportTable, reportChoicesSchema, type ReadTester } from "@/engine/tables";
-import { callAccess, type CallAccess } from "@/features/calls/access";
+import { reckonAnalysis } from "@/features/analyses/mutations";
+import { callAccess, proveCall, type CallAccess } from "@/features/calls/access";
 import { callTesters } from "@/features/calls/data";
 import { createCall } from "@/features/calls/mutations";
 import { patternAccess, type PatternAccess } from "@/features/patterns/access";
 import { latestRevision } from "@/features/patterns/data";
 import { viewerAction } from "@/server/action";
+import { inTransaction, type Connection } from "@/server/transaction";
 import type { Viewer } from "@/server/viewer";
 import { parseTableText } from "@/ui/parse-table-text";
 import { addReports } from "./mutations";
@@ -44,11 +47,14 @@ export const addPastedReports = viewerAction(async (viewer, input: PastedReports
   if (!table.ok) return failed(table.faults[0]?.says ?? "The table cannot be read.");
   if (table.questions.length > 0 && !confirmed)
     return failed("Some numbers are hard to believe. Mend them, or say that they are right.");
-  const call = chosen ?? (await newCall(viewer, { access, pattern: revision.document, testers: table.testers }));
-  await addReports(call, {
-    revision,
-    reports: table.testers.map((read) => ({ ...reportOf(read), submissionKey: rowKey(tableKey, read.row) })),
+  const reports = table.testers.map((read) => ({ ...reportOf(read), submissionKey: rowKey(tableKey, read.row) }));
+  const call = await inTransaction(async (transaction) => {
+    const into =
+      chosen ?? (await newCall(transaction, { viewer, access, pattern: revision.document, testers: table.testers }));
+    await addReports(into, { revision, reports }, transaction);
+    return into;
   });
+  after(async () => await reckonAnalysis(call));
   return { status: "added", callId: call.callId };
 });
 
@@ -56,19 +62,23 @@ function failed(says: string): AddedReports {
   return { status: "failed", says };
 }
 
+interface NewCall {
+  readonly viewer: Viewer;
+  readonly access: PatternAccess;
+  readonly pattern: PatternDocument;
+  readonly testers: readonly ReadTester[];
+}
+
 /** A call that has been run already: it wanted the testers it has. */
-async function newCall(
-  viewer: Viewer,
-  { access, pattern, testers }: { access: PatternAccess; pattern: PatternDocument; testers: readonly ReadTester[] },
-): Promise<CallAccess> {
+async function newCall(transaction: Connection, { viewer, access, pattern, testers }: NewCall): Promise<CallAccess> {
   const places: Places = Object.fromEntries(
     pattern.sizes.map(({ id }) => {
       const count = testers.filter(({ tester }) => tester.size === id).length;
       return [id, { least: count, wanted: count }];
     }),
   );
-  const { callId } = await createCall(access, { title: `Test of ${pattern.name}`, places });
-  return callAccess(viewer, callId, "editor");
+  const { callId } = await createCall(access, { title: `Test of ${pattern.name}`, places }, transaction);
+  return await proveCall(transaction, { viewer, callId, least: "editor" });
 }
 
 function reportOf({ tester, name, typed }: ReadTester) {
