@@ -1,4 +1,5 @@
 export { at } from "./at";
+export { indexAt } from "./index-at";
 export { entry, zeros, type Matrix } from "./matrix";
 export { cholesky } from "./cholesky";
 export { logDeterminant } from "./log-determinant";

@@ -1,17 +1,18 @@
-import { at, cholesky, logDeterminant, solveLower, type Matrix } from "../linear-algebra";
+import { at, indexAt, cholesky, logDeterminant, solveLower, type Matrix } from "../linear-algebra";
 import type { GroupInformation } from "./information";
 import type { Block } from "./variance-model";
 
 interface Totals {
   constant: number;
   readings: number;
-  readonly constantSlopes: Float64Array;
+  readonly traceSlopes: Float64Array;
+  readonly squareSlopes: Float64Array;
 }
 
 interface BlockTask {
   readonly block: Block;
   readonly residualSd: number | null;
-  readonly sds: ArrayLike<number>;
+  readonly sds: Float64Array;
   readonly information: GroupInformation;
   readonly totals: Totals;
 }
@@ -39,7 +40,8 @@ export function addBlock(task: BlockTask): void {
 function blockPrecision({ block, residualSd, sds }: BlockTask): BlockPrecision {
   const count = block.values.length;
   const residual = residualSd === null ? 0 : at(sds, residualSd) ** 2;
-  const own = Float64Array.from(block.knownVariances, (known) => 1 / (known + residual));
+  const own = new Float64Array(count);
+  for (let i = 0; i < count; i += 1) own[i] = 1 / (at(block.knownVariances, i) + residual);
   const scaled = new Float64Array(block.effects.length * count);
   block.effects.forEach(({ weights, knownVariance, sd }, effect) => {
     const scale = Math.sqrt(knownVariance + (sd === null ? 0 : at(sds, sd) ** 2));
@@ -90,13 +92,13 @@ function addPrecision({ block, information }: BlockTask, { own, shared }: BlockP
   const count = block.values.length;
   const { precision, cells } = information;
   for (let i = 0; i < count; i += 1) {
-    const row = at(block.cells, i) * cells;
-    precision[row + at(block.cells, i)] = at(precision, row + at(block.cells, i)) + at(own, i);
+    const row = indexAt(block.cells, i) * cells;
+    precision[row + indexAt(block.cells, i)] = at(precision, row + indexAt(block.cells, i)) + at(own, i);
     for (let j = 0; j < count; j += 1) {
       let sum = 0;
       for (let k = 0; k < shared.rows; k += 1)
         sum += at(shared.values, k * count + i) * at(shared.values, k * count + j);
-      precision[row + at(block.cells, j)] = at(precision, row + at(block.cells, j)) - sum;
+      precision[row + indexAt(block.cells, j)] = at(precision, row + indexAt(block.cells, j)) - sum;
     }
   }
 }
@@ -107,15 +109,15 @@ function addEffectSlopes(
 ): void {
   const moved = timesPrecision(precision, weights);
   const along = dot(moved, block.values);
-  const slope = dot(weights, moved) - along * along;
-  totals.constantSlopes[sd] = at(totals.constantSlopes, sd) + slope;
+  totals.traceSlopes[sd] = at(totals.traceSlopes, sd) + dot(weights, moved);
+  totals.squareSlopes[sd] = at(totals.squareSlopes, sd) - along * along;
   scatter(information.rightSlopes[sd], block.cells, moved, -along);
   const slopes = information.precisionSlopes[sd];
   if (slopes === undefined) return;
   for (let i = 0; i < moved.length; i += 1) {
-    const row = at(block.cells, i) * information.cells;
+    const row = indexAt(block.cells, i) * information.cells;
     for (let j = 0; j < moved.length; j += 1) {
-      slopes[row + at(block.cells, j)] = at(slopes, row + at(block.cells, j)) - at(moved, i) * at(moved, j);
+      slopes[row + indexAt(block.cells, j)] = at(slopes, row + indexAt(block.cells, j)) - at(moved, i) * at(moved, j);
     }
   }
 }
@@ -133,19 +135,20 @@ function addResidualSlopes(
   for (let i = 0; i < count; i += 1) {
     trace += at(own, i);
     for (let k = 0; k < shared.rows; k += 1) trace -= at(shared.values, k * count + i) ** 2;
-    const row = at(block.cells, i) * information.cells;
+    const row = indexAt(block.cells, i) * information.cells;
     if (slopes === undefined) continue;
-    slopes[row + at(block.cells, i)] = at(slopes, row + at(block.cells, i)) - at(own, i) ** 2;
+    slopes[row + indexAt(block.cells, i)] = at(slopes, row + indexAt(block.cells, i)) - at(own, i) ** 2;
     for (let j = 0; j < count; j += 1) {
       let sum = 0;
       for (let k = 0; k < shared.rows; k += 1) {
         sum += at(shared.values, k * count + i) * at(half, k * count + j);
         sum += at(half, k * count + i) * at(shared.values, k * count + j);
       }
-      slopes[row + at(block.cells, j)] = at(slopes, row + at(block.cells, j)) - sum;
+      slopes[row + indexAt(block.cells, j)] = at(slopes, row + indexAt(block.cells, j)) - sum;
     }
   }
-  totals.constantSlopes[sd] = at(totals.constantSlopes, sd) + trace - dot(right, right);
+  totals.traceSlopes[sd] = at(totals.traceSlopes, sd) + trace;
+  totals.squareSlopes[sd] = at(totals.squareSlopes, sd) - dot(right, right);
   scatter(information.rightSlopes[sd], block.cells, timesPrecision(precision, right), -1);
 }
 
@@ -174,5 +177,5 @@ function dot(left: Float64Array, right: Float64Array): number {
 
 function scatter(into: Float64Array | undefined, cells: Int32Array, values: Float64Array, times: number): void {
   if (into === undefined) return;
-  for (let i = 0; i < values.length; i += 1) into[at(cells, i)] = at(into, at(cells, i)) + times * at(values, i);
+  for (let i = 0; i < values.length; i += 1) into[indexAt(cells, i)] = at(into, indexAt(cells, i)) + times * at(values, i);
 }

@@ -20,6 +20,7 @@ export interface VarianceFit {
 }
 
 const TOLERANCE = 1e-6;
+const LEAST_CURVATURE = 0.1;
 /** A standard deviation without a prior that would rather be smaller is tried at zero once below this share of its start. */
 const NEAR_ZERO = 1e-2;
 
@@ -36,12 +37,12 @@ const NEAR_ZERO = 1e-2;
 export function fitVarianceComponents(given: {
   readonly readings: Readings;
   readonly surface: Surface;
-  readonly start: ArrayLike<number>;
+  readonly start: Float64Array;
   readonly priors: readonly SdPrior[];
   readonly free?: readonly number[];
 }): VarianceFit {
   const { readings, surface, start, priors } = given;
-  const task = { readings, surface, start: Float64Array.from(start), priors, known: knownInformation(given) };
+  const task = { readings, surface, start, priors, known: knownInformation(given) };
   let free = given.free ?? priors.map((_, index) => index);
   let sds: Float64Array = task.start;
   let evaluations = 0;
@@ -75,7 +76,7 @@ function knownInformation({
 }: {
   readings: Readings;
   surface: Surface;
-  start: ArrayLike<number>;
+  start: Float64Array;
   free?: readonly number[];
 }): Information | null {
   const inSurface = new Set(surface.columns.flatMap((column) => (column.kind === "fitted" ? [column.sd] : [])));
@@ -85,7 +86,7 @@ function knownInformation({
 }
 
 function search(position: Position): Minimum {
-  const start = Float64Array.from(position.free, (index) => Math.log(at(position.sds, index)));
+  const start = overFree(position, (index) => Math.log(at(position.sds, index)));
   return minimise((logs) => evaluate(position, logs), start, TOLERANCE);
 }
 
@@ -94,14 +95,27 @@ function evaluate(position: Position, logs: Float64Array): Evaluation | null {
   if (sds.some((value) => !Number.isFinite(value))) return null;
   const solution = solveAt(position, sds);
   if (solution === null || !Number.isFinite(solution.logLikelihood)) return null;
-  const slopes = likelihoodSlopes(solution, surfacePosterior(solution));
+  const likelihood = likelihoodSlopes(solution, surfacePosterior(solution));
   return {
     value: -(solution.logLikelihood + logPriors(position.priors, sds)),
-    slopes: Float64Array.from(
-      position.free,
-      (index) => -at(slopes, index) - priorSlope(position.priors[index], at(sds, index)),
-    ),
+    slopes: overFree(position, (index) => -at(likelihood.slopes, index) - priorAt(position, sds, index).slope),
+    curvatures: overFree(position, (index) => {
+      const own = 2 * Math.max(0, at(likelihood.determined, index)) - priorAt(position, sds, index).curvature;
+      return Math.max(own, LEAST_CURVATURE);
+    }),
   };
+}
+
+function overFree({ free }: Position, valueOf: (index: number) => number): Float64Array {
+  const values = new Float64Array(free.length);
+  free.forEach((index, which) => {
+    values[which] = valueOf(index);
+  });
+  return values;
+}
+
+function priorAt({ priors }: Task, sds: Float64Array, index: number): ReturnType<typeof logPrior> {
+  return logPrior(priors[index] ?? { kind: "none" }, at(sds, index));
 }
 
 function solveAt({ readings, surface, known }: Task, sds: Float64Array): SurfaceSolution | null {
@@ -112,12 +126,8 @@ function logPriors(priors: readonly SdPrior[], sds: Float64Array): number {
   return priors.reduce((sum, prior, index) => sum + logPrior(prior, at(sds, index)).value, 0);
 }
 
-function priorSlope(prior: SdPrior | undefined, sd: number): number {
-  return prior === undefined ? 0 : logPrior(prior, sd).slope;
-}
-
 function withLogs(sds: Float64Array, free: readonly number[], logs: Float64Array): Float64Array {
-  const next = Float64Array.from(sds);
+  const next = sds.slice();
   free.forEach((index, at_) => {
     next[index] = Math.exp(at(logs, at_));
   });

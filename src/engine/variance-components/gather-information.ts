@@ -9,9 +9,14 @@ import type { Group, Readings } from "./variance-model";
  * @returns what is left to know of the cells, with derivatives by the variances of the block-level standard deviations.
  * @see Lindstrom & Bates 1988 for folding blocks in; Golub & Van Loan 2.1.4 for Woodbury's identity.
  */
-export function gatherInformation(readings: Readings, sds: ArrayLike<number>): Information {
+export function gatherInformation(readings: Readings, sds: Float64Array): Information {
   const used = blockLevelSds(readings);
-  const totals = { constant: 0, readings: 0, constantSlopes: new Float64Array(sds.length) };
+  const totals = {
+    constant: 0,
+    readings: 0,
+    traceSlopes: new Float64Array(sds.length),
+    squareSlopes: new Float64Array(sds.length),
+  };
   const groups = readings.groups.map((group) => {
     const information = emptyInformation(group, used, sds.length);
     for (const block of group.blocks) addBlock({ block, residualSd: readings.residualSd, sds, information, totals });

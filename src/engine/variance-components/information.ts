@@ -12,7 +12,9 @@ export interface GroupInformation {
 export interface Information {
   readonly groups: readonly GroupInformation[];
   readonly readings: number;
-  /** Σ over blocks of yᵀV⁻¹y + log|V|, and its derivatives by the variances. */
+  /** Σ over blocks of yᵀV⁻¹y + log|V|. */
   readonly constant: number;
-  readonly constantSlopes: Float64Array;
+  /** Derivatives by the variances of Σ log|V| and of Σ yᵀV⁻¹y. */
+  readonly traceSlopes: Float64Array;
+  readonly squareSlopes: Float64Array;
 }

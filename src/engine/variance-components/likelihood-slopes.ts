@@ -2,73 +2,93 @@ import { at } from "../linear-algebra";
 import type { SurfaceSolution } from "./solve-surface";
 import type { GroupPosterior, SurfacePosterior } from "./surface-posterior";
 
+export interface LikelihoodSlopes {
+  /** Derivatives of the log likelihood by the logs of the standard deviations; 0 where one is 0, for it is even in it. */
+  readonly slopes: Float64Array;
+  /** How much of each set of effects the readings determine: the sum of their shrinkage factors, 0 to their number. */
+  readonly determined: Float64Array;
+}
+
 /**
- * Derivatives of the log likelihood by the logs of the standard deviations.
+ * Slopes of the log likelihood at a solution.
  *
  * An effect's: Σ E[effect²] ÷ variance − how many (the identity that EM rests on). A block-level one's: by the readings' information.
- *
- * @returns one slope a standard deviation; 0 where it is 0, for the likelihood is even in it.
  */
-export function likelihoodSlopes(solution: SurfaceSolution, posterior: SurfacePosterior): Float64Array {
-  const slopes = new Float64Array(solution.sds.length);
-  addSharedSlopes(slopes, solution, posterior);
-  addCellSlope(slopes, solution, posterior);
-  addBlockSlopes(slopes, solution, posterior);
-  return slopes;
+export function likelihoodSlopes(solution: SurfaceSolution, posterior: SurfacePosterior): LikelihoodSlopes {
+  const result = {
+    slopes: new Float64Array(solution.sds.length),
+    determined: new Float64Array(solution.sds.length),
+  };
+  addSharedSlopes(result, solution, posterior);
+  addCellSlope(result, solution, posterior);
+  addBlockSlopes(result, solution, posterior);
+  return result;
+}
+
+function add({ slopes, determined }: LikelihoodSlopes, sd: number, part: { slope: number; determined: number }): void {
+  slopes[sd] = at(slopes, sd) + part.slope;
+  determined[sd] = at(determined, sd) + part.determined;
 }
 
 function addSharedSlopes(
-  slopes: Float64Array,
+  result: LikelihoodSlopes,
   { surface, sds, shared }: SurfaceSolution,
   { sharedVariances }: SurfacePosterior,
 ): void {
   surface.columns.forEach((column, index) => {
     if (column.kind !== "fitted" || at(sds, column.sd) === 0) return;
-    const variance = at(sds, column.sd) ** 2;
-    const square = at(shared, index) ** 2 + at(sharedVariances, index);
-    slopes[column.sd] = at(slopes, column.sd) + square / variance - 1;
+    const left = at(sharedVariances, index) / at(sds, column.sd) ** 2;
+    add(result, column.sd, { slope: (at(shared, index) / at(sds, column.sd)) ** 2 + left - 1, determined: 1 - left });
   });
 }
 
 function addCellSlope(
-  slopes: Float64Array,
+  result: LikelihoodSlopes,
   { surface, cellVariance, groups }: SurfaceSolution,
   posterior: SurfacePosterior,
 ): void {
   if (surface.cellSd === null || cellVariance === 0) return;
   let squares = 0;
+  let left = 0;
   let cells = 0;
-  for (const { ownSquares } of posterior.groups) squares += ownSquares;
+  for (const { ownSquares, ownVariance } of posterior.groups) {
+    squares += ownSquares;
+    left += ownVariance;
+  }
   for (const { rows } of groups) cells += rows.length;
-  slopes[surface.cellSd] = at(slopes, surface.cellSd) + squares / cellVariance - cells;
+  add(result, surface.cellSd, { slope: squares / cellVariance - cells, determined: cells - left / cellVariance });
 }
 
-function addBlockSlopes(
-  slopes: Float64Array,
-  { information, sds }: SurfaceSolution,
-  posterior: SurfacePosterior,
-): void {
-  for (let sd = 0; sd < slopes.length; sd += 1) {
-    let byVariance = at(information.constantSlopes, sd);
+function addBlockSlopes(result: LikelihoodSlopes, { information, sds }: SurfaceSolution, posterior: SurfacePosterior): void {
+  for (let sd = 0; sd < sds.length; sd += 1) {
+    let trace = at(information.traceSlopes, sd);
+    let square = at(information.squareSlopes, sd);
     information.groups.forEach(({ precisionSlopes, rightSlopes }, index) => {
       const precision = precisionSlopes[sd];
       const right = rightSlopes[sd];
       const group = posterior.groups[index];
-      if (precision && right && group) byVariance += expectedSlope(group, precision, right);
+      if (precision === undefined || right === undefined || group === undefined) return;
+      const expected = expectedSlopes(group, precision, right);
+      trace += expected.trace;
+      square += expected.square;
     });
-    slopes[sd] = at(slopes, sd) - byVariance * at(sds, sd) ** 2;
+    const variance = at(sds, sd) ** 2;
+    add(result, sd, { slope: -(trace + square) * variance, determined: trace * variance });
   }
 }
 
-/** E[gᵀ·precision·g] − 2·E[g]ᵀ·right. */
-function expectedSlope({ mean, covariance }: GroupPosterior, precision: Float64Array, right: Float64Array): number {
+/** By the cells' uncertainty: tr(precision·covariance); by their means: mᵀ·precision·m − 2·mᵀ·right. */
+function expectedSlopes({ mean, covariance }: GroupPosterior, precision: Float64Array, right: Float64Array) {
   const cells = mean.length;
-  let sum = 0;
+  let trace = 0;
+  let square = 0;
   for (let i = 0; i < cells; i += 1) {
-    sum -= 2 * at(mean, i) * at(right, i);
+    let along = -2 * at(right, i);
     for (let j = 0; j < cells; j += 1) {
-      sum += at(precision, i * cells + j) * (at(covariance, i * cells + j) + at(mean, i) * at(mean, j));
+      trace += at(precision, i * cells + j) * at(covariance, i * cells + j);
+      along += at(precision, i * cells + j) * at(mean, j);
     }
+    square += at(mean, i) * along;
   }
-  return sum;
+  return { trace, square };
 }

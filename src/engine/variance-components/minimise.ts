@@ -3,6 +3,8 @@ import { at } from "../linear-algebra";
 export interface Evaluation {
   readonly value: number;
   readonly slopes: Float64Array;
+  /** About how much each variable's own slope grows with it, above 0: the search's first guess. */
+  readonly curvatures: Float64Array;
 }
 
 export interface Minimum {
@@ -14,8 +16,10 @@ export interface Minimum {
 }
 
 const MOST_ITERATIONS = 200;
-const MOST_HALVINGS = 30;
+const MOST_HALVINGS = 12;
 const SUFFICIENT_DECREASE = 1e-4;
+/** Slopes this many tolerances large may be all that rounding lets a search reach. */
+const ROUNDED = 100;
 /** In a log standard deviation: no step changes one by more than a factor of about 7. */
 const LONGEST_STEP = 2;
 
@@ -41,11 +45,11 @@ export function minimise(
   let inverse: Float64Array | null = null;
   for (let iteration = 0; iteration < MOST_ITERATIONS; iteration += 1) {
     if (largest(state.slopes) <= tolerance) return { ...state, converged: true, evaluations };
-    const direction = stepDirection(state.slopes, inverse);
+    const direction = stepDirection(state, inverse);
     const search = lineSearch(evaluate, state, direction);
     evaluations += search.evaluations;
     if (search.next === null) {
-      if (inverse === null) return { ...state, converged: false, evaluations };
+      if (inverse === null) return { ...state, converged: largest(state.slopes) <= ROUNDED * tolerance, evaluations };
       inverse = null;
       continue;
     }
@@ -57,10 +61,10 @@ export function minimise(
 
 type State = { readonly point: Float64Array } & Evaluation;
 
-function stepDirection(slopes: Float64Array, inverse: Float64Array | null): Float64Array {
+function stepDirection({ slopes, curvatures }: Evaluation, inverse: Float64Array | null): Float64Array {
   const size = slopes.length;
-  const direction = slopes.map((_, i) => {
-    if (inverse === null) return -at(slopes, i) / Math.max(1, largest(slopes));
+  const direction = slopes.map((slope, i) => {
+    if (inverse === null) return -slope / at(curvatures, i);
     let sum = 0;
     for (let j = 0; j < size; j += 1) sum -= at(inverse, i * size + j) * at(slopes, j);
     return sum;
@@ -90,18 +94,19 @@ function shorterShare(rise: number, share: number, slope: number): number {
   return Math.min(0.5, Math.max(0.1, factor));
 }
 
+/** What sums of this size are uncertain by: a value that rises by less has not risen. */
 function roundOff(value: number): number {
-  return 4 * Number.EPSILON * Math.max(1, Math.abs(value));
+  return 1e-11 * Math.max(1, Math.abs(value));
 }
 
-/** BFGS update of the inverse Hessian; the first is scaled to the first step, one that shows no curvature is left out. */
+/** BFGS update of the inverse Hessian, which starts from the curvatures; one that shows no curvature is left out. */
 function updated(inverse: Float64Array | null, before: State, after: State): Float64Array | null {
   const size = before.point.length;
   const step = after.point.map((value, i) => value - at(before.point, i));
   const turn = after.slopes.map((value, i) => value - at(before.slopes, i));
   const curvature = dot(step, turn);
   if (curvature <= 1e-12 * Math.sqrt(dot(step, step) * dot(turn, turn))) return inverse;
-  const base = inverse ?? scaledIdentity(size, curvature / dot(turn, turn));
+  const base = inverse ?? inverseDiagonal(before.curvatures);
   const along = turn.map((_, i) => {
     let sum = 0;
     for (let j = 0; j < size; j += 1) sum += at(base, i * size + j) * at(turn, j);
@@ -116,8 +121,13 @@ function updated(inverse: Float64Array | null, before: State, after: State): Flo
   });
 }
 
-function scaledIdentity(size: number, scale: number): Float64Array {
-  return Float64Array.from({ length: size * size }, (_, index) => (index % (size + 1) === 0 ? scale : 0));
+function inverseDiagonal(curvatures: Float64Array): Float64Array {
+  const size = curvatures.length;
+  const inverse = new Float64Array(size * size);
+  curvatures.forEach((curvature, i) => {
+    inverse[i * size + i] = 1 / curvature;
+  });
+  return inverse;
 }
 
 function largest(values: Float64Array): number {

@@ -17,7 +17,7 @@ export interface SolvedGroup {
 export interface SurfaceSolution {
   readonly surface: Surface;
   readonly information: Information;
-  readonly sds: ArrayLike<number>;
+  readonly sds: Float64Array;
   readonly cellVariance: number;
   readonly logLikelihood: number;
   readonly groups: readonly SolvedGroup[];
@@ -38,10 +38,13 @@ export interface SurfaceSolution {
 export function solveSurface(
   surface: Surface,
   information: Information,
-  sds: ArrayLike<number>,
+  sds: Float64Array,
 ): SurfaceSolution | null {
   const cellVariance = surface.cellSd === null ? 0 : at(sds, surface.cellSd) ** 2;
-  const scales = Float64Array.from(surface.columns, (column) => scaleOf(column, sds));
+  const scales = new Float64Array(surface.columns.length);
+  surface.columns.forEach((column, index) => {
+    scales[index] = scaleOf(column, sds);
+  });
   let minusTwo = information.constant + information.readings * Math.log(2 * Math.PI);
   const partial = information.groups.map((group, index) => {
     const integrated = integrateCells(group, cellVariance);
@@ -51,7 +54,7 @@ export function solveSurface(
   const { inner, right } = sharedSystem(surface.columns, scales, partial);
   const sharedFactor = cholesky(inner);
   if (sharedFactor === null) return null;
-  const shared = Float64Array.from(right);
+  const shared = right.slice();
   solveLower(sharedFactor, shared);
   for (const value of shared) minusTwo -= value * value;
   solveUpper(sharedFactor, shared);
@@ -72,7 +75,7 @@ export function solveSurface(
   };
 }
 
-function scaleOf(column: SharedColumn, sds: ArrayLike<number>): number {
+function scaleOf(column: SharedColumn, sds: Float64Array): number {
   switch (column.kind) {
     case "fixed":
       return 1;
@@ -86,12 +89,12 @@ function scaleOf(column: SharedColumn, sds: ArrayLike<number>): number {
 /** (Λ⁻¹ + cI)⁻¹ = (I + cΛ)⁻¹Λ, so that neither a singular Λ nor a variance of 0 is in the way. */
 function integrateCells(group: GroupInformation, cellVariance: number) {
   const { cells } = group;
-  const inner = Float64Array.from(group.precision, (value) => cellVariance * value);
+  const inner = group.precision.map((value) => cellVariance * value);
   for (let cell = 0; cell < cells; cell += 1) inner[cell * cells + cell] = at(inner, cell * cells + cell) + 1;
   const factor = cholesky({ rows: cells, columns: cells, values: inner });
   if (factor === null) throw new RangeError("a group's information is not finite");
-  const precision = Float64Array.from(group.precision);
-  const right = Float64Array.from(group.right);
+  const precision = group.precision.slice();
+  const right = group.right.slice();
   if (cellVariance === 0) return { factor, precision, right, minusTwo: 0 };
   solveLower(factor, precision, cells);
   solveUpper(factor, precision, cells);
@@ -139,16 +142,16 @@ function addGroup(
 
 function scoreAt({ rows, precision, right }: PartlySolved, shared: Float64Array): Float64Array {
   const cells = rows.length;
-  const fitted = Float64Array.from(rows, (row) => rowTimes(row, shared));
-  return Float64Array.from(right, (value, i) => {
-    let rest = value;
-    for (let j = 0; j < cells; j += 1) rest -= at(precision, i * cells + j) * at(fitted, j);
-    return rest;
+  const score = right.slice();
+  rows.forEach((row, j) => {
+    const fitted = rowTimes(row, shared);
+    for (let i = 0; i < cells; i += 1) score[i] = at(score, i) - at(precision, i * cells + j) * fitted;
   });
+  return score;
 }
 
 /** What a cell's row makes of the shared columns. */
-export function rowTimes(row: CellRow, shared: ArrayLike<number>): number {
+export function rowTimes(row: CellRow, shared: Float64Array): number {
   let sum = 0;
   for (const { column, weight } of row) sum += weight * at(shared, column);
   return sum;

@@ -5,8 +5,9 @@ import { rowTimes, type SolvedGroup, type SurfaceSolution } from "./solve-surfac
 export interface GroupPosterior {
   readonly mean: Float64Array;
   readonly covariance: Float64Array;
-  /** The cells' own deviations: Σ of mean² + variance. */
+  /** The cells' own deviations: Σ of mean² + variance, and of the variance alone. */
   readonly ownSquares: number;
+  readonly ownVariance: number;
 }
 
 /** Shared columns given the readings, and the cells group by group. */
@@ -32,7 +33,7 @@ function sharedVariances({ sharedFactor, scales }: SurfaceSolution): Float64Arra
   const roots = new Float64Array(size * size);
   for (let column = 0; column < size; column += 1) roots[column * size + column] = at(scales, column);
   solveLower(sharedFactor, roots, size);
-  return Float64Array.from(scales, (_, column) => {
+  return scales.map((_, column) => {
     let sum = 0;
     for (let row = 0; row < size; row += 1) sum += at(roots, row * size + column) ** 2;
     return sum;
@@ -42,12 +43,15 @@ function sharedVariances({ sharedFactor, scales }: SurfaceSolution): Float64Arra
 function groupPosterior(solution: SurfaceSolution, group: SolvedGroup): GroupPosterior {
   const { cellVariance, shared } = solution;
   const cells = group.rows.length;
-  const mean = Float64Array.from(group.rows, (row, i) => rowTimes(row, shared) + cellVariance * at(group.score, i));
+  const mean = group.score.map((score) => cellVariance * score);
+  group.rows.forEach((row, i) => {
+    mean[i] = at(mean, i) + rowTimes(row, shared);
+  });
   const own = inverseOf(group.factor);
   const loadings = sharedLoadings(solution, group);
-  const covariance = Float64Array.from(own, (value) => cellVariance * value);
+  const covariance = own.map((value) => cellVariance * value);
   addSquares(covariance, loadings.kept, cells);
-  return { mean, covariance, ownSquares: ownSquares({ solution, group, own, lost: loadings.lost }) };
+  return { mean, covariance, ...ownDeviations({ solution, group, own, lost: loadings.lost }) };
 }
 
 function inverseOf(factor: Matrix): Float64Array {
@@ -67,7 +71,7 @@ function sharedLoadings({ sharedFactor, scales }: SurfaceSolution, { rows, facto
     for (const { column, weight } of row)
       design[i * size + column] = at(design, i * size + column) + weight * at(scales, column);
   });
-  const shrunk = Float64Array.from(design);
+  const shrunk = design.slice();
   solveLower(factor, shrunk, size);
   solveUpper(factor, shrunk, size);
   const kept = transposed(shrunk, cells, size);
@@ -100,18 +104,20 @@ function addSquares(into: Float64Array, roots: Float64Array, cells: number): voi
   }
 }
 
-function ownSquares(given: {
+function ownDeviations(given: {
   solution: SurfaceSolution;
   group: SolvedGroup;
   own: Float64Array;
   lost: Float64Array;
-}): number {
+}): { ownSquares: number; ownVariance: number } {
   const { solution, group, own, lost } = given;
   const cells = group.rows.length;
-  let sum = 0;
+  let squares = 0;
+  let variance = 0;
   for (let i = 0; i < cells; i += 1) {
-    sum += (solution.cellVariance * at(group.score, i)) ** 2 + solution.cellVariance * at(own, i * cells + i);
+    squares += (solution.cellVariance * at(group.score, i)) ** 2;
+    variance += solution.cellVariance * at(own, i * cells + i);
   }
-  for (const value of lost) sum += value * value;
-  return sum;
+  for (const value of lost) variance += value * value;
+  return { ownSquares: squares + variance, ownVariance: variance };
 }
