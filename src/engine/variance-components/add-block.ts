@@ -37,7 +37,7 @@ export function addBlock(task: BlockTask): void {
   if (task.residualSd !== null && sds.length > 0) addResidualSlopes(task, { sd: task.residualSd, precision, right });
 }
 
-function blockPrecision({ block, residualSd, sds }: BlockTask): BlockPrecision {
+function blockPrecision({ block, residualSd, sds }: Pick<BlockTask, "block" | "residualSd" | "sds">): BlockPrecision {
   const count = block.values.length;
   const residual = residualSd === null ? 0 : at(sds, residualSd) ** 2;
   const own = new Float64Array(count);
@@ -177,5 +177,16 @@ function dot(left: Float64Array, right: Float64Array): number {
 
 function scatter(into: Float64Array | undefined, cells: Int32Array, values: Float64Array, times: number): void {
   if (into === undefined) return;
-  for (let i = 0; i < values.length; i += 1) into[indexAt(cells, i)] = at(into, indexAt(cells, i)) + times * at(values, i);
+  for (let i = 0; i < values.length; i += 1)
+    into[indexAt(cells, i)] = at(into, indexAt(cells, i)) + times * at(values, i);
+}
+
+/** V⁻¹·values of a block, V the variance that its own effects and errors give its readings. */
+export function blockResidual(given: {
+  readonly block: Block;
+  readonly residualSd: number | null;
+  readonly sds: Float64Array;
+  readonly values: Float64Array;
+}): Float64Array {
+  return timesPrecision(blockPrecision(given), given.values);
 }

@@ -1,4 +1,5 @@
 export { fitVarianceComponents, type VarianceFit } from "./fit-variance-components";
+export { blockResidual } from "./add-block";
 export { gatherInformation } from "./gather-information";
 export type { GroupInformation, Information } from "./information";
 export { solveSurface, type SolvedGroup, type SurfaceSolution } from "./solve-surface";

@@ -59,7 +59,11 @@ function addCellSlope(
   add(result, surface.cellSd, { slope: squares / cellVariance - cells, determined: cells - left / cellVariance });
 }
 
-function addBlockSlopes(result: LikelihoodSlopes, { information, sds }: SurfaceSolution, posterior: SurfacePosterior): void {
+function addBlockSlopes(
+  result: LikelihoodSlopes,
+  { information, sds }: SurfaceSolution,
+  posterior: SurfacePosterior,
+): void {
   for (let sd = 0; sd < sds.length; sd += 1) {
     let trace = at(information.traceSlopes, sd);
     let square = at(information.squareSlopes, sd);

@@ -5,7 +5,10 @@ import type { SdPrior } from "./variance-model";
  *
  * A half-normal density of the standard deviation gains log sd in the change of variable, which keeps it off zero.
  */
-export function logPrior(prior: SdPrior, sd: number): { readonly value: number; readonly slope: number; readonly curvature: number } {
+export function logPrior(
+  prior: SdPrior,
+  sd: number,
+): { readonly value: number; readonly slope: number; readonly curvature: number } {
   switch (prior.kind) {
     case "none":
       return { value: 0, slope: 0, curvature: 0 };

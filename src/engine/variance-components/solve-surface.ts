@@ -35,11 +35,7 @@ export interface SurfaceSolution {
  * @returns the solution, null where fixed columns cannot be told apart or a number is not finite.
  * @see Henderson 1975; Harville 1977 for the restricted likelihood.
  */
-export function solveSurface(
-  surface: Surface,
-  information: Information,
-  sds: Float64Array,
-): SurfaceSolution | null {
+export function solveSurface(surface: Surface, information: Information, sds: Float64Array): SurfaceSolution | null {
   const cellVariance = surface.cellSd === null ? 0 : at(sds, surface.cellSd) ** 2;
   const scales = new Float64Array(surface.columns.length);
   surface.columns.forEach((column, index) => {

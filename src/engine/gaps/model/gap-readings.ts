@@ -121,7 +121,7 @@ function gaugeUncertaintyOf(
 }
 
 /** Drift in one direction, and the swatches' own errors by fabric; one effect for both where one fabric is all there is. */
-function directionEffects(
+export function directionEffects(
   gaps: readonly TesterGap[],
   fabrics: readonly { readonly id: string; readonly sd: number }[],
   direction: "acrossCm" | "alongCm",
