@@ -3,8 +3,9 @@ import { readJson, type Fault } from "@/engine/pattern";
 import type { Verb } from "./verb";
 import { gapsVerb } from "./verbs/gaps";
 import { predictVerb } from "./verbs/predict";
+import { yarnVerb } from "./verbs/yarn";
 
-const VERBS: readonly Verb[] = [predictVerb, gapsVerb];
+const VERBS: readonly Verb[] = [predictVerb, gapsVerb, yarnVerb];
 const BAD_INPUT = 2;
 
 main(process.argv.slice(2));

@@ -86,7 +86,12 @@ describe("REML as lme4 does it", () => {
       cellSd: 2,
     };
     const readings = { groups: [{ cells: samples.length, blocks }], residualSd: 1 };
-    const fit = fitVarianceComponents({ readings, surface, start: Float64Array.of(1, 1, 1), priors: [FREE, FREE, FREE] });
+    const fit = fitVarianceComponents({
+      readings,
+      surface,
+      start: Float64Array.of(1, 1, 1),
+      priors: [FREE, FREE, FREE],
+    });
     const variances = [...fit.sds].map((sd) => sd ** 2);
     expect(variances[0]).toBeCloseTo(0.7169081768, 5);
     expect(variances[1]).toBeCloseTo(0.3024154627, 6);
@@ -117,7 +122,12 @@ describe("known variances, as metafor fits the BCG trials by REML", () => {
       ]),
       cellSd: between === "cell" ? 0 : null,
     };
-    return fitVarianceComponents({ readings: { groups, residualSd: null }, surface, start: Float64Array.of(0.5), priors: [FREE] });
+    return fitVarianceComponents({
+      readings: { groups, residualSd: null },
+      surface,
+      start: Float64Array.of(0.5),
+      priors: [FREE],
+    });
   }
 
   it.each(["cell", "block"] as const)(

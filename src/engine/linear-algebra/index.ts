@@ -5,3 +5,4 @@ export { cholesky } from "./cholesky";
 export { logDeterminant } from "./log-determinant";
 export { solveLower } from "./solve-lower";
 export { solveUpper } from "./solve-upper";
+export { leastSquares, type LeastSquares } from "./least-squares";

@@ -4,6 +4,7 @@ import type { Suspect } from "../gaps-output";
 import { neighbourSizeSuspect } from "./neighbour-size";
 import { readingSuspects } from "./reading-suspects";
 import { swatchSuspects } from "./swatch-suspects";
+import { yarnSuspects } from "./yarn-suspects";
 
 export interface SettledCall {
   /** The call with every swatch and reading that the engine sets aside marked so, as if a person had. */
@@ -20,28 +21,34 @@ export interface SettledCall {
 export function settleCall(call: CallDocument): SettledCall {
   const index = indexPattern(call.pattern);
   const settled = call.testers.map((tester) => settleTester(index, tester));
+  const yarnOf = yarnSuspects({ ...call, testers: settled.map(({ tester }) => tester) });
+  const whole = settled.map(({ tester, suspects }) => {
+    const yarn = yarnOf(tester);
+    return {
+      tester: { ...tester, yarn: setAside(tester.yarn, asideOf(yarn)) },
+      suspects: [...suspects, ...yarn.map(({ suspect }) => suspect)],
+    };
+  });
   return {
-    call: { ...call, testers: settled.map(({ tester }) => tester) },
-    suspects: settled.flatMap(({ suspects }) => suspects),
+    call: { ...call, testers: whole.map(({ tester }) => tester) },
+    suspects: whole.flatMap(({ suspects }) => suspects),
   };
+}
+
+function setAside<Item extends object>(items: readonly Item[], aside: ReadonlySet<number>) {
+  return items.map((item, at) => (aside.has(at) ? { ...item, decision: "set-aside" as const } : item));
 }
 
 function settleTester(index: PatternIndex, tester: Tester): { tester: Tester; suspects: readonly Suspect[] } {
   const swatches = swatchSuspects(index.fabrics, tester);
-  const asideSwatches = asideOf(swatches);
   const withSwatches = {
     ...tester,
-    swatches: tester.swatches.map((swatch, at) =>
-      asideSwatches.has(at) ? { ...swatch, decision: "set-aside" as const } : swatch,
-    ),
+    swatches: setAside(tester.swatches, asideOf(swatches)),
   };
   const readings = readingSuspects(index, withSwatches);
-  const asideReadings = asideOf(readings);
   const settled = {
     ...withSwatches,
-    readings: tester.readings.map((reading, at) =>
-      asideReadings.has(at) ? { ...reading, decision: "set-aside" as const } : reading,
-    ),
+    readings: setAside(tester.readings, asideOf(readings)),
   };
   const neighbour = neighbourSizeSuspect(index, settled);
   const suspects = [...swatches, ...readings].map(({ suspect }) => suspect);
