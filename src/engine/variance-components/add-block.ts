@@ -90,17 +90,25 @@ function timesPrecision({ own, shared }: BlockPrecision, vector: Float64Array): 
 
 function addPrecision({ block, information }: BlockTask, { own, shared }: BlockPrecision): void {
   const count = block.values.length;
-  const { precision, cells } = information;
   for (let i = 0; i < count; i += 1) {
-    const row = indexAt(block.cells, i) * cells;
-    precision[row + indexAt(block.cells, i)] = at(precision, row + indexAt(block.cells, i)) + at(own, i);
-    for (let j = 0; j < count; j += 1) {
-      let sum = 0;
+    for (let j = 0; j <= i; j += 1) {
+      let value = i === j ? at(own, i) : 0;
       for (let k = 0; k < shared.rows; k += 1)
-        sum += at(shared.values, k * count + i) * at(shared.values, k * count + j);
-      precision[row + indexAt(block.cells, j)] = at(precision, row + indexAt(block.cells, j)) - sum;
+        value -= at(shared.values, k * count + i) * at(shared.values, k * count + j);
+      addSymmetric(information.precision, { block, cells: information.cells, i, j, value });
     }
   }
+}
+
+/** Adds a value at a pair of readings' cells, and once more the other way round for two different readings. */
+function addSymmetric(
+  into: Float64Array,
+  { block, cells, i, j, value }: { block: Block; cells: number; i: number; j: number; value: number },
+): void {
+  const row = indexAt(block.cells, i);
+  const column = indexAt(block.cells, j);
+  into[row * cells + column] = at(into, row * cells + column) + value;
+  if (i !== j) into[column * cells + row] = at(into, column * cells + row) + value;
 }
 
 function addEffectSlopes(
@@ -115,9 +123,8 @@ function addEffectSlopes(
   const slopes = information.precisionSlopes[sd];
   if (slopes === undefined) return;
   for (let i = 0; i < moved.length; i += 1) {
-    const row = indexAt(block.cells, i) * information.cells;
-    for (let j = 0; j < moved.length; j += 1) {
-      slopes[row + indexAt(block.cells, j)] = at(slopes, row + indexAt(block.cells, j)) - at(moved, i) * at(moved, j);
+    for (let j = 0; j <= i; j += 1) {
+      addSymmetric(slopes, { block, cells: information.cells, i, j, value: -at(moved, i) * at(moved, j) });
     }
   }
 }
@@ -135,16 +142,14 @@ function addResidualSlopes(
   for (let i = 0; i < count; i += 1) {
     trace += at(own, i);
     for (let k = 0; k < shared.rows; k += 1) trace -= at(shared.values, k * count + i) ** 2;
-    const row = indexAt(block.cells, i) * information.cells;
     if (slopes === undefined) continue;
-    slopes[row + indexAt(block.cells, i)] = at(slopes, row + indexAt(block.cells, i)) - at(own, i) ** 2;
-    for (let j = 0; j < count; j += 1) {
-      let sum = 0;
+    for (let j = 0; j <= i; j += 1) {
+      let value = i === j ? -(at(own, i) ** 2) : 0;
       for (let k = 0; k < shared.rows; k += 1) {
-        sum += at(shared.values, k * count + i) * at(half, k * count + j);
-        sum += at(half, k * count + i) * at(shared.values, k * count + j);
+        value -= at(shared.values, k * count + i) * at(half, k * count + j);
+        value -= at(half, k * count + i) * at(shared.values, k * count + j);
       }
-      slopes[row + indexAt(block.cells, j)] = at(slopes, row + indexAt(block.cells, j)) - sum;
+      addSymmetric(slopes, { block, cells: information.cells, i, j, value });
     }
   }
   totals.traceSlopes[sd] = at(totals.traceSlopes, sd) + trace;

@@ -95,7 +95,10 @@ function evaluate(position: Position, logs: Float64Array): Evaluation | null {
   if (sds.some((value) => !Number.isFinite(value))) return null;
   const solution = solveAt(position, sds);
   if (solution === null || !Number.isFinite(solution.logLikelihood)) return null;
-  const likelihood = likelihoodSlopes(solution, surfacePosterior(solution));
+  const blockLevel = position.known === null;
+  const likelihood = likelihoodSlopes(solution, surfacePosterior(solution, { covariances: blockLevel }), {
+    blockLevel,
+  });
   return {
     value: -(solution.logLikelihood + logPriors(position.priors, sds)),
     slopes: overFree(position, (index) => -at(likelihood.slopes, index) - priorAt(position, sds, index).slope),

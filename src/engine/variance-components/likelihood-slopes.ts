@@ -12,16 +12,22 @@ export interface LikelihoodSlopes {
 /**
  * Slopes of the log likelihood at a solution.
  *
+ * @param blockLevel whether slopes of block-level standard deviations are wanted, which need the posterior's covariances; 0 otherwise.
+ *
  * An effect's: Σ E[effect²] ÷ variance − how many (the identity that EM rests on). A block-level one's: by the readings' information.
  */
-export function likelihoodSlopes(solution: SurfaceSolution, posterior: SurfacePosterior): LikelihoodSlopes {
+export function likelihoodSlopes(
+  solution: SurfaceSolution,
+  posterior: SurfacePosterior,
+  { blockLevel } = { blockLevel: true },
+): LikelihoodSlopes {
   const result = {
     slopes: new Float64Array(solution.sds.length),
     determined: new Float64Array(solution.sds.length),
   };
   addSharedSlopes(result, solution, posterior);
   addCellSlope(result, solution, posterior);
-  addBlockSlopes(result, solution, posterior);
+  if (blockLevel) addBlockSlopes(result, solution, posterior);
   return result;
 }
 

@@ -19,12 +19,13 @@ export interface SurfacePosterior {
 /**
  * What the readings leave uncertain of the shared columns and of the cells.
  *
+ * @param covariances whether the cells' covariances are wanted; they are empty otherwise.
  * @returns means and variances; those of fixed columns include that they are estimated.
  */
-export function surfacePosterior(solution: SurfaceSolution): SurfacePosterior {
+export function surfacePosterior(solution: SurfaceSolution, { covariances } = { covariances: true }): SurfacePosterior {
   return {
     sharedVariances: sharedVariances(solution),
-    groups: solution.groups.map((group) => groupPosterior(solution, group)),
+    groups: solution.groups.map((group) => groupPosterior(solution, group, covariances)),
   };
 }
 
@@ -40,7 +41,7 @@ function sharedVariances({ sharedFactor, scales }: SurfaceSolution): Float64Arra
   });
 }
 
-function groupPosterior(solution: SurfaceSolution, group: SolvedGroup): GroupPosterior {
+function groupPosterior(solution: SurfaceSolution, group: SolvedGroup, covariances: boolean): GroupPosterior {
   const { cellVariance, shared } = solution;
   const cells = group.rows.length;
   const mean = group.score.map((score) => cellVariance * score);
@@ -48,10 +49,14 @@ function groupPosterior(solution: SurfaceSolution, group: SolvedGroup): GroupPos
     mean[i] = at(mean, i) + rowTimes(row, shared);
   });
   const own = inverseOf(group.factor);
-  const loadings = sharedLoadings(solution, group);
+  const { kept, lost } = sharedLoadings(solution, group);
+  solveLower(solution.sharedFactor, lost, cells);
+  const deviations = ownDeviations({ solution, group, own, lost });
+  if (!covariances) return { mean, covariance: new Float64Array(), ...deviations };
   const covariance = own.map((value) => cellVariance * value);
-  addSquares(covariance, loadings.kept, cells);
-  return { mean, covariance, ...ownDeviations({ solution, group, own, lost: loadings.lost }) };
+  solveLower(solution.sharedFactor, kept, cells);
+  addSquares(covariance, kept, cells);
+  return { mean, covariance, ...deviations };
 }
 
 function inverseOf(factor: Matrix): Float64Array {
@@ -62,8 +67,8 @@ function inverseOf(factor: Matrix): Float64Array {
   return values;
 }
 
-/** Roots of what the shared columns' uncertainty brings to the cells (kept) and to their own deviations (lost). */
-function sharedLoadings({ sharedFactor, scales }: SurfaceSolution, { rows, factor }: SolvedGroup) {
+/** What the shared columns, scaled, bring to the cells (kept) and to their own deviations (lost), a row a column. */
+function sharedLoadings({ scales }: SurfaceSolution, { rows, factor }: SolvedGroup) {
   const size = scales.length;
   const cells = rows.length;
   const design = new Float64Array(cells * size);
@@ -80,8 +85,6 @@ function sharedLoadings({ sharedFactor, scales }: SurfaceSolution, { rows, facto
     cells,
     size,
   );
-  solveLower(sharedFactor, kept, cells);
-  solveLower(sharedFactor, lost, cells);
   return { kept, lost };
 }
 
