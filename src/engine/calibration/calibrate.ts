@@ -1,6 +1,6 @@
 import { causeCandidates, areTied, gaps, sameInput, settleCall, type GapsOutput } from "../gaps";
 import { adjustInput } from "../revision";
-import { crochetedCardigan, knittedPullover } from "../simulation";
+import { crochetedCardigan, knittedPullover, type PatternSds } from "../simulation";
 import { surfacePosterior } from "../variance-components";
 import { rivalChance } from "./distinguishable";
 import { solveKnown, sdsOfSurface } from "./known-variances";
@@ -57,14 +57,17 @@ interface Judged {
 function tallyCells({ planted, output, tally, errors }: Judged & { errors: Errors }): void {
   const { pattern } = planted.call;
   const settled = settleCall(planted.call).call;
-  const sds = planted.cause ? sdsOfSurface(pattern, planted.truth) : planted.patternSds;
-  const known = surfacePosterior(solveKnown(settled, planted, sds)).groups.flatMap(({ mean }) => [...mean]);
+  const told = (sds: PatternSds) =>
+    surfacePosterior(solveKnown(settled, planted, sds)).groups.flatMap(({ mean }) => [...mean]);
+  const known = told(planted.cause ? sdsOfSurface(pattern, planted.truth) : planted.patternSds);
+  const blind = planted.cause ? told(planted.patternSds) : undefined;
   const averages = plainAverages(output, planted);
   output.cells.forEach((cell, at) => {
     const tolerance = pattern.measurements[at % pattern.measurements.length]?.toleranceCm ?? 1;
     const truth = planted.truth[at] ?? Number.NaN;
     errors.add("model", (cell.gapCm ?? Number.NaN) / tolerance - truth);
     errors.add("known variances", (known[at] ?? Number.NaN) - truth);
+    if (blind) errors.add("known variances, blind to the cause", (blind[at] ?? Number.NaN) - truth);
     const average = averages[at];
     if (average !== undefined) errors.add("plain average", average - truth);
     tally.add("covered", (cell.lowCm ?? 0) <= truth * tolerance && truth * tolerance <= (cell.highCm ?? 0));
@@ -115,7 +118,8 @@ function tallyCauses({ planted, output, tally }: Judged): void {
   );
   gapsBetween(revised, planted.real).forEach((gap, cell) => {
     const after = Math.abs(gap + (planted.errors[cell] ?? 0));
-    if (Math.abs(truth[cell] ?? 0) > 1) tally.add("off cells mended", after <= 1);
-    else tally.add("cells spoilt", after > 1);
+    if (Math.abs(truth[cell] ?? 0) <= 1) return tally.add("cells spoilt", after > 1);
+    tally.add("off cells mended, all calls", after <= 1);
+    if (output.causes.length > 0) tally.add("off cells mended", after <= 1);
   });
 }

@@ -18,6 +18,7 @@ export { areTied } from "./causes/tied";
 export { causeCandidates } from "./causes/cause-candidates";
 export { sameInput, type Candidate } from "./causes/candidate";
 export { estimateGaps } from "./estimate-gaps";
+export { estimateTaken, type TakenEstimate } from "./estimate-taken";
 export { gapReadings } from "./model/gap-readings";
 export { gapSurface } from "./model/gap-surface";
 export { readingScore } from "./suspects/reading-scores";

@@ -3,11 +3,13 @@ import { fitGapSurface } from "../model/fit-gap-surface";
 import type { Candidate } from "./candidate";
 import { penalty, tryCandidates, type CausedFit, type CauseTask, type Trial, type Weighed } from "./try-candidates";
 
-/**
- * Evidence above which a cause is named, and at which it weighs as much as none where cells are averaged (design 4.6:
- * about 1, by calibration).
- */
+/** Evidence above which a cause is named (design 4.6: about 1, by calibration). */
 const PAYS = 1;
+/**
+ * Evidence at which a cause weighs as much as none where cells are averaged: so many are tried that luck has a say. By
+ * calibration: less lets lucky causes move sound cells, more shrinks a lone wrong cell away.
+ */
+const BREAK_EVEN = 2;
 const MOST_CAUSES = 3;
 /** Rivals are candidates within this of a cause's evidence. */
 const RIVAL = 2;
@@ -100,7 +102,7 @@ function weighedOnce(visited: readonly CausedFit[], none: VarianceFit): WeighedM
       .join("; ");
     if (seen.has(key)) return [];
     seen.add(key);
-    const penalties = model.causes.reduce((sum, candidate) => sum + penalty(candidate) + PAYS, 0);
+    const penalties = model.causes.reduce((sum, candidate) => sum + penalty(candidate) + BREAK_EVEN, 0);
     return [{ ...model, logWeight: model.fit.objective - none.objective - penalties }];
   });
 }
