@@ -23,3 +23,4 @@ export { gapReadings } from "./model/gap-readings";
 export { gapSurface } from "./model/gap-surface";
 export { readingScore } from "./suspects/reading-scores";
 export { settleCall } from "./suspects/settle-call";
+export { testersNeeded } from "./testers-needed";

@@ -10,7 +10,7 @@ function cell(output: GapsOutput, size: string, measurement: string) {
 
 const large = { size: "large" } as const;
 
-describe("the gaps of a call", () => {
+describe("the gaps of a call", { timeout: 120_000 }, () => {
   const call = callDocument([
     reader("a", { bust: 101, length: 40 }),
     reader("b", { bust: 103, length: 41 }),

@@ -52,7 +52,7 @@ function revised(call: CallDocument, take: readonly Taken[]) {
   return revision;
 }
 
-describe("revising by the named causes", () => {
+describe("revising by the named causes", { timeout: 120_000 }, () => {
   const cuff: Taken = { kind: "allowance", id: "cuff-edge", by: "published" };
   const call = callOf(adjustInput(PATTERN, cuff, 3, "planted"), 11);
 

@@ -4,7 +4,7 @@ import { gaps, settleCall } from "@/engine/gaps";
 import { crochetedCardigan, knittedPullover } from "@/engine/simulation";
 import { yarnNeeds } from "@/engine/yarn";
 
-describe("yarn by size", () => {
+describe("yarn by size", { timeout: 120_000 }, () => {
   const { call } = plantedCall({ pattern: knittedPullover(), design: "3 a size", fault: "nothing", slips: 0, seed: 5 });
 
   it("finds the ratio that the testers' yarn was simulated by, which is that of plain knit (Munden 1959, from memory: 4.4 to 4.8)", () => {
