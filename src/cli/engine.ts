@@ -3,14 +3,17 @@ import { readJson, type Fault } from "@/engine/pattern";
 import type { Verb } from "./verb";
 import { gapsVerb } from "./verbs/gaps";
 import { predictVerb } from "./verbs/predict";
+import { reviseVerb } from "./verbs/revise";
+import { yarnVerb } from "./verbs/yarn";
 
-const VERBS: readonly Verb[] = [predictVerb, gapsVerb];
+const VERBS: readonly Verb[] = [predictVerb, gapsVerb, yarnVerb, reviseVerb];
 const BAD_INPUT = 2;
+const NO_ANSWER = 3;
 
-main(process.argv.slice(2));
+await main(process.argv.slice(2));
 
-/** `engine VERB FILE`, a file of `-` being standard input: prints JSON, or a line a fault and leaves with 2. */
-function main([name, file]: readonly string[]): void {
+/** `engine VERB FILE`, a file of `-` being standard input: prints JSON, or a line a fault and leaves with 2; leaves with 3 where no answer exists. */
+async function main([name, file]: readonly string[]): Promise<void> {
   const verb = VERBS.find((candidate) => candidate.name === name);
   if (verb === undefined) return refuse([{ path: "$", says: usage(name) }]);
   if (file === undefined)
@@ -19,9 +22,10 @@ function main([name, file]: readonly string[]): void {
   if (!text.ok) return refuse(text.faults);
   const json = readJson(text.value);
   if (!json.ok) return refuse(json.faults);
-  const result = verb.run(json.value);
+  const result = await verb.run(json.value);
   if (!result.ok) return refuse(result.faults);
   process.stdout.write(`${JSON.stringify(result.output)}\n`);
+  if (result.hasNoAnswer) process.exitCode = NO_ANSWER;
 }
 
 function usage(name: string | undefined): string {

@@ -17,7 +17,8 @@ describe("the headless engine", () => {
     expect(errors).toBe("");
     expect(status).toBe(0);
     expect(JSON.parse(output)).toMatchObject({
-      cells: [{ size: "small", measurement: "bust", reports: 1, gapCm: 4 }, {}, {}, {}],
+      cells: [{ size: "small", measurement: "bust", reports: 1 }, {}, {}, {}],
+      steps: [{ tester: "a", measurement: "bust", gapCm: 4 }],
     });
   });
 

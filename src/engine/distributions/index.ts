@@ -1,2 +1,3 @@
+export { fQuantile } from "./f";
 export { normalChance, normalQuantile } from "./normal";
 export { studentTChance, studentTQuantile } from "./student-t";

@@ -24,9 +24,13 @@ export function countedReadings(call: CallDocument): CountedReading[] {
 
 /** True where a reading is compared with its prediction. */
 export function isCounted(tester: Tester, reading: Reading): boolean {
+  return isCompared(tester, reading) && reading.decision !== "set-aside";
+}
+
+/** True where a reading could be compared: not of a measurement changed on purpose, nor unwashed unless a person keeps it. */
+export function isCompared(tester: Tester, reading: Reading): boolean {
   if (tester.changed?.includes(reading.measurement)) return false;
-  if (reading.decision !== undefined) return reading.decision === "keep";
-  return reading.state !== "unwashed";
+  return reading.state !== "unwashed" || reading.decision === "keep";
 }
 
 function countedOfTester(index: PatternIndex, tester: Tester): CountedReading[] {

@@ -1,33 +1,30 @@
 import type { CallDocument } from "../pattern";
 import { countedReadings } from "./counted-readings";
+import { estimateGaps } from "./estimate-gaps";
 import type { GapsOutput } from "./gaps-output";
 import { gaugeFindings } from "./gauge-findings";
-import { interimCells } from "./interim-estimate";
 import { readingSteps } from "./steps";
+import { settleCall } from "./suspects/settle-call";
+import { testerFindings } from "./tester-findings";
 
 /**
- * Which sizes came out otherwise than promised.
- *
- * An interim estimate: each cell by the mean of its testers' gaps, its interval by the spread pooled over all cells.
- * It names no causes, and asks after no reading.
+ * Which sizes came out otherwise than promised, why, and which readings are not to be believed.
  *
  * @param call a parsed call document.
- * @returns cells, steps and findings in the pattern's and the call's order; lengths in cm.
+ * @returns cells, causes, findings and steps in the pattern's and the call's order; lengths in cm.
+ * @see design 4.4 to 4.7.
  */
 export function gaps(call: CallDocument): GapsOutput {
+  const settled = settleCall(call);
+  const estimate = estimateGaps(settled.call);
   return {
-    cells: interimCells(call.pattern, countedReadings(call)),
-    causes: [],
-    gauge: gaugeFindings(call),
-    testers: call.testers.map(({ id }) => ({
-      tester: id,
-      driftAcross: null,
-      driftAlong: null,
-      measurements: call.pattern.measurements.map(({ id: measurement }) => ({ measurement, h: null, k: null })),
-    })),
-    suspects: [],
-    steps: readingSteps(call),
-    variances: { offset: null, step: null, cell: null, driftAcross: null, driftAlong: null, residual: null },
-    status: "converged",
+    cells: estimate.cells,
+    causes: estimate.causes,
+    gauge: gaugeFindings(settled.call),
+    testers: testerFindings(settled.call, countedReadings(settled.call), estimate.drifts),
+    suspects: settled.suspects,
+    steps: readingSteps(settled.call),
+    variances: estimate.variances,
+    status: estimate.status,
   };
 }

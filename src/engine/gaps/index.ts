@@ -14,3 +14,13 @@ export type {
   Verdict,
 } from "./gaps-output";
 export { countedReadings, isCounted, type CountedReading } from "./counted-readings";
+export { areTied } from "./causes/tied";
+export { causeCandidates } from "./causes/cause-candidates";
+export { sameInput, type Candidate } from "./causes/candidate";
+export { estimateGaps } from "./estimate-gaps";
+export { estimateTaken, type TakenEstimate } from "./estimate-taken";
+export { gapReadings } from "./model/gap-readings";
+export { gapSurface } from "./model/gap-surface";
+export { readingScore } from "./suspects/reading-scores";
+export { settleCall } from "./suspects/settle-call";
+export { testersNeeded } from "./testers-needed";

@@ -32,7 +32,7 @@ export {
 export { APPLICANTS_FORMAT, applicantsSchema, type ApplicantsDocument } from "./applicants-document";
 export { parseApplicants, parseCall, parsePattern, parseWith, type Parsed } from "./parse-document";
 export { readJson } from "./read-json";
-export { missingGrading, testerFaults } from "./call-faults";
+export { callFaults, missingGrading, testerFaults } from "./call-faults";
 export { patternFaults } from "./pattern-faults";
 export { gradingWarnings } from "./grading-warnings";
 export { canonicalJson } from "./canonical-json";

@@ -7,7 +7,7 @@ import { cmOfSize, own, sizeScale, type CmBySize, type Fabric, type PatternDocum
  * An offset, a step or a change from one size upward becomes an allowance of its own in that measurement.
  *
  * @param cause the input; `size` where it is one size's count, or the first size of a change.
- * @param amount in the input's own unit: cm; for settling and stretch added to the factor; stitches or rows.
+ * @param amount in the input's own unit: cm; for settling a relative change of length; for stretch added to the factor; stitches or rows.
  * @param label name of the allowance that an offset, step or change becomes.
  * @returns a new document; the given one is left as it is.
  * @throws {RangeError} where the pattern has no such input.
@@ -66,7 +66,8 @@ function adjustFabrics(
 function withFactor(fabric: Fabric, factor: "settles" | "wornStretch", cause: CauseInput, amount: number): Fabric {
   const side = cause.direction === "rows" ? "along" : "across";
   const before = fabric[factor] ?? { across: 1, along: 1 };
-  return { ...fabric, [factor]: { ...before, [side]: before[side] + amount } };
+  const after = factor === "settles" ? before[side] * (1 + amount) : before[side] + amount;
+  return { ...fabric, [factor]: { ...before, [side]: after } };
 }
 
 function adjustCount(pattern: PatternDocument, { id, size }: CauseInput, amount: number): PatternDocument {

@@ -1,6 +1,5 @@
 import { describe, expect, it } from "vitest";
 import { gaps, type GapsOutput } from "@/engine/gaps";
-import { studentTQuantile } from "@/engine/distributions";
 import { callDocument, reader } from "../../factories/call";
 
 function cell(output: GapsOutput, size: string, measurement: string) {
@@ -11,7 +10,7 @@ function cell(output: GapsOutput, size: string, measurement: string) {
 
 const large = { size: "large" } as const;
 
-describe("the interim estimate", () => {
+describe("the gaps of a call", { timeout: 120_000 }, () => {
   const call = callDocument([
     reader("a", { bust: 101, length: 40 }),
     reader("b", { bust: 103, length: 41 }),
@@ -20,33 +19,15 @@ describe("the interim estimate", () => {
     reader("e", { bust: 127 }, large),
   ]);
 
-  it("takes each cell's mean, with the spread pooled over all cells in tolerances", () => {
-    // By hand, in tolerances: S bust .5, 1.5; S length 0, 1; L bust 4, 3, 3.5. Squares about the means .5 + .5 + .5 over
-    // 1 + 1 + 2 degrees of freedom: sd √.375.
+  it("finds three testers' seven centimetres too many, and lets a cell without a report lean on its neighbours", () => {
     const output = gaps(call);
-    const sd = Math.sqrt(1.5 / 4);
-    const bust = cell(output, "small", "bust");
-    expect(bust).toMatchObject({ reports: 2 });
-    expect(bust.gapCm).toBeCloseTo(2, 12);
-    expect(bust.standardErrorCm).toBeCloseTo((2 * sd) / Math.SQRT2, 12);
-    expect(bust.highCm).toBeCloseTo(2 + (studentTQuantile(0.95, 4) * 2 * sd) / Math.SQRT2, 12);
-    expect(cell(output, "large", "bust").gapCm).toBeCloseTo(7, 12);
+    expect(output.status).toBe("converged");
+    expect(cell(output, "large", "bust").gapCm).toBeGreaterThan(4);
     expect(cell(output, "large", "bust").verdict).toBe("off");
-  });
-
-  it("says nothing of a cell without a report", () => {
-    expect(cell(gaps(call), "large", "length")).toEqual({
-      size: "large",
-      measurement: "length",
-      reports: 0,
-      gapCm: null,
-      standardErrorCm: null,
-      lowCm: null,
-      highCm: null,
-      chanceOff: null,
-      verdict: null,
-      testersToSettle: null,
-    });
+    const empty = cell(output, "large", "length");
+    expect(empty.reports).toBe(0);
+    expect(empty.standardErrorCm ?? 0).toBeGreaterThan(cell(output, "small", "length").standardErrorCm ?? 0);
+    expect(empty.highCm ?? 0).toBeGreaterThan(empty.lowCm ?? 0);
   });
 
   it("runs through sizes, and in each through measurements", () => {
@@ -58,17 +39,22 @@ describe("the interim estimate", () => {
     ]);
   });
 
-  it("falls back on the scatter that a prediction expects where no cell has two testers, or all readings are equal", () => {
-    for (const testers of [[reader("a", { bust: 100 })], [reader("a", { bust: 100 }), reader("b", { bust: 100 })]]) {
-      const { standardErrorCm, verdict } = cell(gaps(callDocument(testers)), "small", "bust");
+  it("cannot tell yet from one tester, or from readings that are all equal", () => {
+    for (const testers of [[reader("a", { bust: 104 })], [reader("a", { bust: 102 }), reader("b", { bust: 102 })]]) {
+      const { standardErrorCm, verdict, gapCm } = cell(gaps(callDocument(testers)), "small", "bust");
       expect(standardErrorCm).toBeGreaterThan(0.5);
-      expect(verdict).toBe("unsettled");
+      expect(gapCm).toBeGreaterThan(0);
+      expect(["unsettled", "leaning"]).toContain(verdict);
     }
   });
 
   it("counts repeated readings by their mean, as one report", () => {
-    const her = reader("a", {}, { readings: [100, 104].map((cm) => ({ measurement: "bust", cm })) });
-    expect(cell(gaps(callDocument([her])), "small", "bust")).toMatchObject({ reports: 1, gapCm: 2 });
+    const twice = reader("a", {}, { readings: [100, 104].map((cm) => ({ measurement: "bust", cm })) });
+    const once = reader("a", { bust: 102 });
+    expect(cell(gaps(callDocument([twice])), "small", "bust")).toEqual(
+      cell(gaps(callDocument([once])), "small", "bust"),
+    );
+    expect(cell(gaps(callDocument([twice])), "small", "bust").reports).toBe(1);
   });
 
   it("leaves out what was changed on purpose, set aside or read unwashed, unless a person keeps it", () => {

@@ -1,0 +1,117 @@
+import { mkdirSync, writeFileSync } from "node:fs";
+import { plantedCall } from "@/engine/calibration";
+import { estimateGaps, gapReadings, gapSurface, gaps } from "@/engine/gaps";
+import { CALL_FORMAT, type CallDocument, type PatternDocument } from "@/engine/pattern";
+import { knittedPullover, simulateCall } from "@/engine/simulation";
+import { fitVarianceComponents, type SdPrior } from "@/engine/variance-components";
+import { fitByLme4 } from "./lme4";
+
+const RUNS = 15;
+const SEED = 20_261_125;
+const FREE: SdPrior = { kind: "none" };
+const FIGURES = "test/figures";
+
+/** Times of the gap model: with causes, on many testers, and of the fit alone beside R's lme4. */
+export function gapsBench(): string {
+  const small = plantedCall({
+    pattern: knittedPullover(),
+    design: "3 a size",
+    fault: "cause",
+    slips: 0,
+    seed: SEED,
+  }).call;
+  const lines = [
+    "Gap model, wall time, median of several runs after one to warm up. Bars: design 7.",
+    `27 testers × 8 readings, with causes: ${ms(timed(() => gaps(small), RUNS))} (under 300 ms)`,
+    ...manyTesters(),
+    ...besideLme4(small),
+    "",
+  ].join("\n");
+  mkdirSync(FIGURES, { recursive: true });
+  writeFileSync(`${FIGURES}/bench-gaps.txt`, lines);
+  return lines;
+}
+
+function manyTesters(): string[] {
+  const half = wideCall(5_000);
+  const whole = wideCall(10_000);
+  const halfMs = timed(() => estimateGaps(half, { causes: false }), 3);
+  const wholeMs = timed(() => estimateGaps(whole, { causes: false }), 3);
+  return [
+    `10 000 testers × 10 readings, without causes: ${ms(wholeMs)} (under 10 s)`,
+    `  5 000 testers: ${ms(halfMs)}; twice the testers take ${(wholeMs / halfMs).toFixed(2)} × the time (at most 2.2)`,
+  ];
+}
+
+/** A call of the pullover with two measurements more, so that a tester reads ten. */
+function wideCall(testers: number): CallDocument {
+  const plain = knittedPullover();
+  const extra = plain.measurements
+    .slice(0, 2)
+    .map((measurement) => ({ ...measurement, id: `${measurement.id}-again` }));
+  const pattern: PatternDocument = { ...plain, measurements: [...plain.measurements, ...extra] };
+  const perSize = Math.ceil(testers / pattern.sizes.length);
+  const counts = Object.fromEntries(pattern.sizes.map(({ id }) => [id, perSize]));
+  const { call } = simulateCall({
+    pattern,
+    real: pattern,
+    testers: counts,
+    places: {},
+    habits: {
+      gaugeSpread: 0.05,
+      driftSd: 0.022,
+      readingSd: 0.5,
+      roundCm: 0.1,
+      missingReadings: 0,
+      missingSwatches: 0,
+      slips: 0,
+      yarnRatio: 4.6,
+    },
+    seed: SEED,
+  });
+  return { format: CALL_FORMAT, pattern, places: {}, testers: call.testers.slice(0, testers) };
+}
+
+/** The same model for both: no causes, no priors, swatches without error, by maximum likelihood. */
+function besideLme4(call: CallDocument): string[] {
+  const { readings } = gapReadings(call);
+  const bare = {
+    ...readings,
+    groups: readings.groups.map((group) => ({
+      ...group,
+      blocks: group.blocks.map((block) => ({
+        ...block,
+        effects: block.effects.filter(({ sd }) => sd !== null).map((effect) => ({ ...effect, knownVariance: 0 })),
+      })),
+    })),
+  };
+  const fit = () =>
+    fitVarianceComponents({
+      readings: bare,
+      surface: gapSurface(call.pattern, []),
+      start: Float64Array.of(0.4, 0.25, 0.2, 0.022, 0.022, 0.5),
+      priors: [FREE, FREE, FREE, FREE, FREE, FREE],
+    });
+  const { logLikelihood } = fit().solution;
+  const ours = `The fit alone, same call, same model: ${ms(timed(fit, RUNS))}, log likelihood ${logLikelihood.toFixed(4)}`;
+  const theirs = fitByLme4(call, RUNS);
+  if (theirs.status === "no-r") return [ours, `  R's lme4: ${theirs.says}`];
+  return [
+    ours,
+    `  R's lme4: ${ms(theirs.medianMs)}, log likelihood ${theirs.logLikelihood.toFixed(4)} (ours not slower)`,
+  ];
+}
+
+function timed(run: () => unknown, runs: number): number {
+  run();
+  const times = Array.from({ length: runs }, () => {
+    const start = performance.now();
+    run();
+    return performance.now() - start;
+  });
+  return times.toSorted((left, right) => left - right)[Math.floor(runs / 2)] ?? Number.NaN;
+}
+
+function ms(value: number): string {
+  return `${value.toFixed(value < 100 ? 1 : 0)} ms`;
+}

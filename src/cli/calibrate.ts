@@ -1,0 +1,102 @@
+import { mkdirSync, writeFileSync } from "node:fs";
+import { calibrate, type Calibration, type Design, type Fault } from "@/engine/calibration";
+
+interface Scenario {
+  readonly name: string;
+  readonly design: Design;
+  readonly fault: Fault;
+  readonly slips: number;
+}
+
+const FEW: Design = "1–2 a size, two sizes empty, 30 % lost";
+const SCENARIOS: readonly Scenario[] = [
+  { name: "drawn from the model, 2–4 a size", design: "2–4 a size", fault: "drawn", slips: 0 },
+  { name: "drawn from the model, 1–2, two empty", design: FEW, fault: "drawn", slips: 0 },
+  { name: "one cause, 2–4 a size", design: "2–4 a size", fault: "cause", slips: 0 },
+  { name: "one cause + small errors, 2–4", design: "2–4 a size", fault: "cause and small errors", slips: 0 },
+  { name: "one cause, 1–2, two empty", design: FEW, fault: "cause", slips: 0 },
+  { name: "one cause + small errors, 1–2, two empty", design: FEW, fault: "cause and small errors", slips: 0 },
+  { name: "one cause, 3 a size", design: "3 a size", fault: "cause", slips: 0 },
+  { name: "one cause + small errors, 3 a size", design: "3 a size", fault: "cause and small errors", slips: 0 },
+  { name: "nothing wrong, 3 a size", design: "3 a size", fault: "nothing", slips: 0 },
+  { name: "drawn, with 4 % slips, 2–4 a size", design: "2–4 a size", fault: "drawn", slips: 0.04 },
+];
+const SEED = 20_261_125;
+const USUAL_CALLS = 400;
+const FIGURES = "test/figures";
+
+main(process.argv.slice(2));
+
+/** `calibrate [CALLS] [PART OF A SCENARIO'S NAME]`: prints the table; keeps it where every scenario ran on 400 calls or more. */
+function main([callsText, part = ""]: readonly string[]): void {
+  const calls = Number(callsText ?? USUAL_CALLS);
+  if (!Number.isInteger(calls) || calls < 1) {
+    process.stderr.write("calibrate: the number of calls should be a whole number above 0.\n");
+    process.exitCode = 2;
+    return;
+  }
+  const chosen = SCENARIOS.filter(({ name }) => name.includes(part));
+  const table = [heading(calls)];
+  process.stdout.write(`${heading(calls)}\n`);
+  for (const scenario of chosen) {
+    const lines = describe(scenario, calibrate({ ...scenario, calls, seed: SEED }));
+    process.stdout.write(`${lines}\n`);
+    table.push(lines);
+  }
+  if (part !== "" || calls < USUAL_CALLS) return;
+  mkdirSync(FIGURES, { recursive: true });
+  writeFileSync(`${FIGURES}/calibration.txt`, `${table.join("\n")}\n`);
+}
+
+function heading(calls: number): string {
+  return `Calibration over ${calls} simulated calls a scenario, first seed ${SEED}; errors in tolerances. Bars: design 7.\n`;
+}
+
+function describe({ name, fault }: Scenario, { tally, errors }: Calibration): string {
+  const model = errors.rootMeanSquare("model");
+  const known = errors.rootMeanSquare("known variances");
+  const blind = errors.rootMeanSquare("known variances, blind to the cause");
+  const bar = fault === "drawn" ? "1.05" : "0.75";
+  const share = (label: string, key: string, bar: string) =>
+    tally.of(key) === 0
+      ? []
+      : [`  ${label.padEnd(52)} ${percent(tally.share(key))} of ${String(tally.of(key)).padStart(6)}   ${bar}`];
+  return [
+    name,
+    ...share("90 % intervals that cover", "covered", "88–92 %"),
+    `  ${"root mean square error: model".padEnd(52)} ${model.toFixed(3)}`,
+    ...(known === 0 ? [] : [bound("  told the true variances, any cause's in them", { model, known, bar })]),
+    ...(blind > 0 ? [bound("  told the variances of the errors beside the cause", { model, known: blind, bar })] : []),
+    `  ${"  plain average of a cell's readings".padEnd(52)} ${errors.rootMeanSquare("plain average").toFixed(3)}`,
+    ...share("off among cells within tolerance", "off within 1", "at most 0.5 %"),
+    ...share("holds among cells beyond 1½", "holds beyond 1½", fault === "drawn" ? "at most 1.5 %" : "at most 2 %"),
+    ...share("off among cells beyond 1½", "off beyond 1½", "at least 60 %"),
+    ...share("holds among cells within ½", "holds within ½", "at least 88 %"),
+    ...share("calls that name a cause", "cause named", fault === "nothing" ? "at most 10 %" : ""),
+    ...share(
+      "planted cause first, where it can be found",
+      "first, findable",
+      fault === "cause" ? "at least 93 %" : "at least 88 %",
+    ),
+    ...share(
+      "planted cause first, over all calls",
+      "first, all calls",
+      fault === "cause" ? "about 93 % is the most" : "about 75 % is the most",
+    ),
+    ...share("off cells mended, where a cause is named", "off cells mended", fault === "cause" ? "at least 95 %" : ""),
+    ...share("off cells mended, over all calls", "off cells mended, all calls", ""),
+    ...share("cells that the named causes spoil", "cells spoilt", fault === "cause" ? "none" : ""),
+    ...share("gross slips set aside", "gross slips found", "at least 95 %"),
+    ...share("other readings set aside", "set aside wrongly", "none"),
+    ...share("fits that converged", "converged", ""),
+    "",
+  ].join("\n");
+}
+
+function bound(label: string, { model, known, bar }: { model: number; known: number; bar: string }): string {
+  return `  ${label.padEnd(52)} ${known.toFixed(3)}   ratio ${(model / known).toFixed(3)}, at most ${bar}`;
+}
+
+function percent(share: number | null): string {
+  return `${((share ?? Number.NaN) * 100).toFixed(2).padStart(6)} %`;
+}

@@ -1,0 +1,21 @@
+import { parseReviseRequest, reviseCall } from "@/engine/revision";
+import { highsSolver } from "../highs-solver";
+import type { Verb } from "../verb";
+
+export const reviseVerb: Verb = {
+  name: "revise",
+  says: "takes a call and the proposals taken; prints the revised pattern, what changes and what is then expected",
+  run: async (value) => {
+    const parsed = parseReviseRequest(value);
+    if (!parsed.ok) return parsed;
+    const revision = reviseCall(parsed.document, await highsSolver());
+    switch (revision.status) {
+      case "faults":
+        return { ok: false, faults: revision.faults };
+      case "infeasible":
+        return { ok: true, output: revision, hasNoAnswer: true };
+      case "revised":
+        return { ok: true, output: { pattern: revision.pattern, changes: revision.changes, after: revision.after } };
+    }
+  },
+};

@@ -1,0 +1,125 @@
+import { causeCandidates, areTied, gaps, sameInput, settleCall, type GapsOutput } from "../gaps";
+import { adjustInput } from "../revision";
+import { crochetedCardigan, knittedPullover, type PatternSds } from "../simulation";
+import { surfacePosterior } from "../variance-components";
+import { rivalChance } from "./distinguishable";
+import { solveKnown, sdsOfSurface } from "./known-variances";
+import { gapsBetween, plantedCall, type Design, type Fault, type PlantedCall } from "./planted-call";
+import { readingTally } from "./reading-tally";
+import { Errors, Tally } from "./tally";
+
+/** Share of calls in which a rival may win by luck and the cause still counts as one that can be found (design 7). */
+const FINDABLE = 0.05;
+
+export interface Calibration {
+  readonly calls: number;
+  readonly tally: Tally;
+  readonly errors: Errors;
+}
+
+/**
+ * How the gap engine fares on simulated calls whose truth is known.
+ *
+ * @param calls how many; garments take turns.
+ * @param slips share of readings that are slips.
+ * @param seed of the first call; each call has its own.
+ * @see design 7.
+ */
+export function calibrate(given: {
+  design: Design;
+  fault: Fault;
+  slips: number;
+  calls: number;
+  seed: number;
+}): Calibration {
+  const garments = [knittedPullover(), crochetedCardigan()];
+  const tally = new Tally();
+  const errors = new Errors();
+  for (let call = 0; call < given.calls; call += 1) {
+    const pattern = garments[call % garments.length];
+    if (pattern === undefined) continue;
+    const planted = plantedCall({ ...given, pattern, seed: given.seed + 2 * call });
+    const output = gaps(planted.call);
+    tally.add("converged", output.status === "converged");
+    tallyCells({ planted, output, tally, errors });
+    tallyCauses({ planted, output, tally });
+    readingTally({ planted, output, tally });
+  }
+  return { calls: given.calls, tally, errors };
+}
+
+interface Judged {
+  readonly planted: PlantedCall;
+  readonly output: GapsOutput;
+  readonly tally: Tally;
+}
+
+function tallyCells({ planted, output, tally, errors }: Judged & { errors: Errors }): void {
+  const { pattern } = planted.call;
+  const settled = settleCall(planted.call).call;
+  const told = (sds: PatternSds) =>
+    surfacePosterior(solveKnown(settled, planted, sds)).groups.flatMap(({ mean }) => [...mean]);
+  const known = told(planted.cause ? sdsOfSurface(pattern, planted.truth) : planted.patternSds);
+  const blind = planted.cause ? told(planted.patternSds) : undefined;
+  const averages = plainAverages(output, planted);
+  output.cells.forEach((cell, at) => {
+    const tolerance = pattern.measurements[at % pattern.measurements.length]?.toleranceCm ?? 1;
+    const truth = planted.truth[at] ?? Number.NaN;
+    errors.add("model", (cell.gapCm ?? Number.NaN) / tolerance - truth);
+    errors.add("known variances", (known[at] ?? Number.NaN) - truth);
+    if (blind) errors.add("known variances, blind to the cause", (blind[at] ?? Number.NaN) - truth);
+    const average = averages[at];
+    if (average !== undefined) errors.add("plain average", average - truth);
+    tally.add("covered", (cell.lowCm ?? 0) <= truth * tolerance && truth * tolerance <= (cell.highCm ?? 0));
+    if (Math.abs(truth) <= 1) tally.add("off within 1", cell.verdict === "off");
+    if (Math.abs(truth) <= 0.5) tally.add("holds within ½", cell.verdict === "holds");
+    if (Math.abs(truth) > 1.5) {
+      tally.add("holds beyond 1½", cell.verdict === "holds");
+      tally.add("off beyond 1½", cell.verdict === "off");
+    }
+  });
+}
+
+/** Mean gap of each cell's readings that stand, tolerances. */
+function plainAverages({ steps, suspects }: GapsOutput, { call }: PlantedCall): (number | undefined)[] {
+  const { pattern } = call;
+  const sizeOf = new Map(call.testers.map(({ id, size }) => [id, size]));
+  const aside = new Set(suspects.filter(({ setAside }) => setAside).map(({ tester, id }) => `${tester} ${id}`));
+  const sums = new Map<string, { sum: number; count: number }>();
+  for (const { tester, measurement, gapCm } of steps) {
+    if (aside.has(`${tester} ${measurement}`)) continue;
+    const key = `${sizeOf.get(tester)} ${measurement}`;
+    const { sum, count } = sums.get(key) ?? { sum: 0, count: 0 };
+    sums.set(key, { sum: sum + gapCm, count: count + 1 });
+  }
+  return pattern.sizes.flatMap((size) =>
+    pattern.measurements.map((measurement) => {
+      const found = sums.get(`${size.id} ${measurement.id}`);
+      return found ? found.sum / found.count / measurement.toleranceCm : undefined;
+    }),
+  );
+}
+
+function tallyCauses({ planted, output, tally }: Judged): void {
+  const { cause, call, truth } = planted;
+  tally.add("cause named", output.causes.length > 0);
+  if (cause === null) return;
+  const reported = output.cells.map(({ reports }) => reports > 0);
+  const candidates = causeCandidates(call.pattern, reported);
+  const [first] = output.causes;
+  const named = first && candidates.find(({ input }) => sameInput(input, first));
+  const hit = named !== undefined && areTied(named, cause.candidate, reported);
+  const solution = solveKnown(settleCall(call).call, planted, planted.patternSds);
+  tally.add("first, all calls", hit);
+  if (rivalChance(solution, cause, { candidates, reported }) < FINDABLE) tally.add("first, findable", hit);
+  const revised = output.causes.reduce(
+    (pattern, named_) => adjustInput(pattern, named_, named_.estimate, "correction"),
+    call.pattern,
+  );
+  gapsBetween(revised, planted.real).forEach((gap, cell) => {
+    const after = Math.abs(gap + (planted.errors[cell] ?? 0));
+    if (Math.abs(truth[cell] ?? 0) <= 1) return tally.add("cells spoilt", after > 1);
+    tally.add("off cells mended, all calls", after <= 1);
+    if (output.causes.length > 0) tally.add("off cells mended", after <= 1);
+  });
+}

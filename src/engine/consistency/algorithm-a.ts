@@ -1,0 +1,43 @@
+import { mean, median, standardDeviation } from "./summaries";
+
+/** How far about the mean a value counts in full, in robust standard deviations (ISO 13528, C.3.1). */
+const REACH = 1.5;
+/** Makes the median of absolute deviations a standard deviation (ISO 13528, C.3.1). */
+const MAD_FACTOR = 1.483;
+/** Makes up for what winsorising takes off the standard deviation (ISO 13528, C.3.1; exactly 1.133393). */
+const SD_FACTOR = 1.134;
+const MOST_ROUNDS = 1000;
+const TOLERANCE = 1e-12;
+
+export interface RobustSummary {
+  readonly mean: number;
+  readonly sd: number;
+  readonly status: "converged" | "stopped";
+}
+
+/**
+ * Robust mean and standard deviation: values beyond 1.5 standard deviations count as if they stood there.
+ *
+ * @param values at least one, any unit. Where more than half are equal the search starts from their plain standard deviation.
+ * @returns mean and sd in the values' unit; the sd of a single value is 0.
+ * @throws {RangeError} for no values.
+ * @see ISO 13528:2015, C.3.1, Algorithm A, with the factor 1.134.
+ */
+export function algorithmA(values: readonly number[]): RobustSummary {
+  const sorted = values.toSorted((left, right) => left - right);
+  let middle = median(sorted);
+  const absolute = sorted.map((value) => Math.abs(value - middle)).toSorted((left, right) => left - right);
+  let sd = MAD_FACTOR * median(absolute) || standardDeviation(sorted);
+  if (sd === 0) return { mean: middle, sd: 0, status: "converged" };
+  for (let round = 0; round < MOST_ROUNDS; round += 1) {
+    const low = middle - REACH * sd;
+    const high = middle + REACH * sd;
+    const held = sorted.map((value) => Math.min(high, Math.max(low, value)));
+    const before = { middle, sd };
+    middle = mean(held);
+    sd = SD_FACTOR * standardDeviation(held);
+    const moved = Math.abs(middle - before.middle) + Math.abs(sd - before.sd);
+    if (moved <= TOLERANCE * (Math.abs(middle) + sd)) return { mean: middle, sd, status: "converged" };
+  }
+  return { mean: middle, sd, status: "stopped" };
+}

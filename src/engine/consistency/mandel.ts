@@ -1,0 +1,57 @@
+import { fQuantile, studentTQuantile } from "../distributions";
+import { mean, standardDeviation } from "./summaries";
+
+/** Fewer than this say nothing of one among them. */
+const LEAST = 3;
+
+/**
+ * Mandel's h: how far each one's mean lies from the mean of all, in standard deviations of the means.
+ *
+ * @param means one a tester (a laboratory in the standard), any unit.
+ * @returns one h each; null for all below three or where they do not differ.
+ * @see ISO 5725-2:1994, 7.3.1.
+ */
+export function mandelH(means: readonly number[]): (number | null)[] {
+  if (means.length < LEAST) return means.map(() => null);
+  const middle = mean(means);
+  const sd = standardDeviation(means);
+  return means.map((value) => (sd > 0 ? (value - middle) / sd : null));
+}
+
+/**
+ * Mandel's k: each one's scatter between her repeated readings, as a share of the pooled scatter.
+ *
+ * @param sds standard deviations of repeated readings, one a tester.
+ * @returns one k each; null for all below three or where nobody's readings scatter.
+ * @see ISO 5725-2:1994, 7.3.1.
+ */
+export function mandelK(sds: readonly number[]): (number | null)[] {
+  if (sds.length < LEAST) return sds.map(() => null);
+  const pooled = Math.sqrt(mean(sds.map((sd) => sd * sd)));
+  return sds.map((sd) => (pooled > 0 ? sd / pooled : null));
+}
+
+/**
+ * Limit that |h| passes by chance with a given probability.
+ *
+ * @param testers how many, at least 3.
+ * @param chance such as 0.01 or 0.05.
+ * @see ISO 5725-2:1994, 7.3.1 and table 6, in closed form.
+ */
+export function mandelHLimit(testers: number, chance: number): number {
+  const t = studentTQuantile(1 - chance / 2, testers - 2);
+  return ((testers - 1) * t) / Math.sqrt(testers * (t * t + testers - 2));
+}
+
+/**
+ * Limit that k passes by chance with a given probability.
+ *
+ * @param testers how many, at least 2.
+ * @param readings how many repeated readings each, at least 2.
+ * @param chance such as 0.01 or 0.05.
+ * @see ISO 5725-2:1994, 7.3.1 and table 7, in closed form.
+ */
+export function mandelKLimit(testers: number, readings: number, chance: number): number {
+  const f = fQuantile(1 - chance, readings - 1, (testers - 1) * (readings - 1));
+  return Math.sqrt(testers / (1 + (testers - 1) / f));
+}

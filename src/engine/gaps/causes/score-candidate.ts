@@ -1,0 +1,34 @@
+import { at, solveLower } from "../../linear-algebra";
+import type { SurfaceSolution } from "../../variance-components";
+import type { Candidate } from "./candidate";
+
+/**
+ * Log marginal likelihood that a candidate gains with every standard deviation as it stands: a rank-one update.
+ *
+ * @param solution the model without the candidate.
+ * @returns the gain, at least −½ log(1 + what the readings say of it).
+ */
+export function scoreCandidate(solution: SurfaceSolution, { moves, priorSd }: Candidate): number {
+  const cross = new Float64Array(solution.scales.length);
+  let information = 0;
+  let score = 0;
+  let offset = 0;
+  for (const { rows, precision, score: groupScore } of solution.groups) {
+    const cells = rows.length;
+    const own = moves.subarray(offset, offset + cells);
+    offset += cells;
+    if (own.every((move) => move === 0)) continue;
+    for (let i = 0; i < cells; i += 1) {
+      let along = 0;
+      for (let j = 0; j < cells; j += 1) along += at(precision, i * cells + j) * at(own, j);
+      information += at(own, i) * along;
+      score += at(own, i) * at(groupScore, i);
+      for (const { column, weight } of rows[i] ?? [])
+        cross[column] = at(cross, column) + weight * at(solution.scales, column) * along;
+    }
+  }
+  solveLower(solution.sharedFactor, cross);
+  for (const value of cross) information -= value * value;
+  const spread = 1 + priorSd * priorSd * Math.max(0, information);
+  return (priorSd * priorSd * score * score) / (2 * spread) - Math.log(spread) / 2;
+}

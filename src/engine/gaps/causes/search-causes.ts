@@ -1,0 +1,122 @@
+import type { VarianceFit } from "../../variance-components";
+import { fitGapSurface } from "../model/fit-gap-surface";
+import type { Candidate } from "./candidate";
+import { penalty, tryCandidates, type CausedFit, type CauseTask, type Trial, type Weighed } from "./try-candidates";
+
+/** Evidence above which a cause is named (design 4.6: about 1, by calibration). */
+const PAYS = 1;
+/**
+ * Evidence at which a cause weighs as much as none where cells are averaged: so many are tried that luck has a say. By
+ * calibration: less lets lucky causes move sound cells, more shrinks a lone wrong cell away.
+ */
+const BREAK_EVEN = 2;
+const MOST_CAUSES = 3;
+/** Rivals are candidates within this of a cause's evidence. */
+const RIVAL = 2;
+
+/** A model that was looked at, with its log weight against the model without causes. */
+export interface WeighedModel extends CausedFit {
+  readonly logWeight: number;
+}
+
+export interface FoundCause extends Weighed {
+  readonly rivals: readonly (Weighed & { readonly tied: boolean })[];
+}
+
+export interface CauseSearch {
+  /** The model with every cause that pays. */
+  readonly fit: VarianceFit;
+  /** Best first; cause i is the i-th of the fit's. */
+  readonly found: readonly FoundCause[];
+  /** Every model to average cells over, each once. */
+  readonly models: readonly WeighedModel[];
+}
+
+/**
+ * The causes that pay: the best is added while it does, three at most; then each is looked for anew beside the others.
+ *
+ * @param none the model without causes.
+ * @see design 4.6.
+ */
+export function searchCauses(task: CauseTask, none: VarianceFit): CauseSearch {
+  const visited: CausedFit[] = [{ causes: [], fit: none }];
+  let found = addWhilePaying(task, visited);
+  if (found.length > 1) found = lookAnew(task, { visited, found });
+  found = found.toSorted((left, right) => right.evidence - left.evidence);
+  const fit =
+    found.length === 0
+      ? none
+      : fitWith(
+          task,
+          found.map(({ candidate }) => candidate),
+          none,
+        );
+  return { fit, found, models: weighedOnce(visited, none) };
+}
+
+function addWhilePaying(task: CauseTask, visited: CausedFit[]): FoundCause[] {
+  const found: FoundCause[] = [];
+  let [base] = visited;
+  while (base !== undefined && found.length < MOST_CAUSES) {
+    const trials = tryCandidates(task, base);
+    visited.push(...trials);
+    const [best] = trials;
+    if (best === undefined || best.evidence <= PAYS) break;
+    found.push(foundCause(best, trials));
+    base = best;
+  }
+  return found;
+}
+
+/** What was found first was found without the others: each is dropped and the best in its place taken. */
+function lookAnew(
+  task: CauseTask,
+  { visited, found }: { visited: CausedFit[]; found: readonly FoundCause[] },
+): FoundCause[] {
+  let kept = [...found];
+  for (const cause of found) {
+    const others = kept.filter((other) => other !== cause);
+    const causes = others.map(({ candidate }) => candidate);
+    const base = { causes, fit: fitWith(task, causes, visited[0]?.fit) };
+    const trials = tryCandidates(task, base);
+    visited.push(...trials);
+    const [best] = trials;
+    kept = kept.flatMap((other) => {
+      if (other !== cause) return [other];
+      return best === undefined || best.evidence <= PAYS ? [] : [foundCause(best, trials)];
+    });
+  }
+  return kept;
+}
+
+function fitWith(task: CauseTask, causes: readonly Candidate[], near: VarianceFit | undefined): VarianceFit {
+  return fitGapSurface({ ...task, causes, start: near?.sds });
+}
+
+function weighedOnce(visited: readonly CausedFit[], none: VarianceFit): WeighedModel[] {
+  const seen = new Set<string>();
+  return visited.flatMap((model) => {
+    const key = model.causes
+      .map(({ input }) => [input.kind, input.id, input.direction, input.size].join(" "))
+      .toSorted()
+      .join("; ");
+    if (seen.has(key)) return [];
+    seen.add(key);
+    const penalties = model.causes.reduce((sum, candidate) => sum + penalty(candidate) + BREAK_EVEN, 0);
+    return [{ ...model, logWeight: model.fit.objective - none.objective - penalties }];
+  });
+}
+
+function foundCause(best: Trial, trials: readonly Trial[]): FoundCause {
+  const rivals = trials.flatMap((trial) => [
+    ...(trial === best ? [] : [{ candidate: trial.candidate, evidence: trial.evidence, tied: false }]),
+    ...trial.tied.map((other) => ({ ...other, tied: trial === best })),
+  ]);
+  return {
+    candidate: best.candidate,
+    evidence: best.evidence,
+    rivals: rivals
+      .filter(({ evidence, tied }) => tied || evidence >= best.evidence - RIVAL)
+      .toSorted((left, right) => right.evidence - left.evidence),
+  };
+}

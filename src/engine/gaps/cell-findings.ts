@@ -1,0 +1,71 @@
+import { normalChance, normalQuantile } from "../distributions";
+import type { PatternDocument } from "../pattern";
+import type { Cell, Verdict } from "./gaps-output";
+import { mixtureChance, mixtureMoments, mixtureQuantile, type MixturePart } from "./model/mixture";
+import { verdictOf } from "./verdict";
+
+/** The interval holds 90 %. */
+const LOWER = 0.05;
+const UPPER = 0.95;
+
+export interface CellEstimate {
+  readonly parts: readonly MixturePart[];
+  readonly reports: number;
+  /** Variance with 1, 2, … more testers of the size, tolerances². */
+  readonly variancesWithMore: readonly number[];
+}
+
+/**
+ * What is said of each cell.
+ *
+ * @param estimates of cell (size s, measurement p) at `s * measurements + p`, in tolerances.
+ * @returns cells through sizes, in each through measurements; lengths in cm.
+ * @see design 4.4 and 4.5.
+ */
+export function cellFindings(pattern: PatternDocument, estimates: readonly CellEstimate[]): Cell[] {
+  const quantile = normalQuantile(UPPER);
+  return pattern.sizes.flatMap((size, s) =>
+    pattern.measurements.flatMap((measurement, p) => {
+      const estimate = estimates[s * pattern.measurements.length + p];
+      if (estimate === undefined) return [];
+      const { parts, reports } = estimate;
+      const tolerance = measurement.toleranceCm;
+      const { mean, sd } = mixtureMoments(parts);
+      const chanceOff = chanceBeyondOne(parts);
+      const verdict = verdictOf({ gap: mean, tolerance: 1, chanceOff });
+      return [
+        {
+          size: size.id,
+          measurement: measurement.id,
+          reports,
+          gapCm: mean * tolerance,
+          standardErrorCm: sd * tolerance,
+          lowCm: mixtureQuantile(parts, LOWER, -quantile) * tolerance,
+          highCm: mixtureQuantile(parts, UPPER, quantile) * tolerance,
+          chanceOff,
+          verdict,
+          testersToSettle: isSettled(verdict) ? null : testersToSettle(mean, estimate.variancesWithMore),
+        },
+      ];
+    }),
+  );
+}
+
+function chanceBeyondOne(parts: readonly MixturePart[]): number {
+  const beyond = mixtureChance(parts, -1) + 1 - mixtureChance(parts, 1);
+  return Math.min(1, Math.max(0, beyond));
+}
+
+function isSettled(verdict: Verdict): boolean {
+  return verdict === "off" || verdict === "holds";
+}
+
+/** How many more testers of the size would settle the cell, if they came out as those so far. */
+function testersToSettle(gap: number, variances: readonly number[]): number | null {
+  const at = variances.findIndex((variance) => {
+    const sd = Math.sqrt(variance);
+    const chanceOff = normalChance((-1 - gap) / sd) + normalChance((gap - 1) / sd);
+    return isSettled(verdictOf({ gap, tolerance: 1, chanceOff }));
+  });
+  return at === -1 ? null : at + 1;
+}

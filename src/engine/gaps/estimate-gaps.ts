@@ -1,0 +1,107 @@
+import type { CallDocument } from "../pattern";
+import { surfacePosterior, type VarianceFit } from "../variance-components";
+import { causeCandidates } from "./causes/cause-candidates";
+import { searchCauses, type CauseSearch } from "./causes/search-causes";
+import { causeFindings } from "./cause-findings";
+import { cellFindings, type CellEstimate } from "./cell-findings";
+import type { Cause, Cell, Variances } from "./gaps-output";
+import { cellMixtures } from "./model/cell-mixtures";
+import { fitGapSurface } from "./model/fit-gap-surface";
+import { gapReadings, type TesterGaps } from "./model/gap-readings";
+import { GAP_SD, PATTERN_SDS } from "./model/gap-sds";
+import { mixtureMoments, type MixturePart } from "./model/mixture";
+import { testerDrift, type Drift } from "./model/tester-drifts";
+import { testerInformation } from "./model/tester-on-gauge";
+import { variancesWithMore } from "./model/testers-to-settle";
+
+export interface GapEstimate {
+  readonly cells: readonly Cell[];
+  readonly causes: readonly Cause[];
+  /** By tester id; a tester without a counted reading has none. */
+  readonly drifts: ReadonlyMap<string, Drift>;
+  readonly variances: Variances;
+  readonly status: "converged" | "stopped";
+}
+
+/**
+ * The gap surface of a call: cells averaged over causes, the causes that pay, drifts and variances.
+ *
+ * @param call a parsed call in which every reading and swatch that does not count is set aside.
+ * @param causes whether causes are looked for; without, cells rest on the model without any.
+ * @see design 4.4 to 4.6.
+ */
+export function estimateGaps(call: CallDocument, { causes } = { causes: true }): GapEstimate {
+  const { pattern } = call;
+  const { testers, readings } = gapReadings(call);
+  const none = fitGapSurface({ pattern, readings, causes: [] });
+  const reports = reportsByCell(call, testers);
+  const reported = reports.map((count) => count > 0);
+  const candidates = causes ? causeCandidates(pattern, reported) : [];
+  const search = searchCauses({ pattern, readings, candidates, reported, refitted: PATTERN_SDS }, none);
+  const mixtures = cellMixtures(search.models);
+  const means = mixtures.map((parts) => mixtureMoments(parts).mean);
+  return {
+    cells: cellFindings(pattern, cellEstimates(call, { mixtures, reports, search })),
+    causes: causeFindings(
+      pattern,
+      search,
+      means.map((mean, cell) => (reported[cell] ? mean : undefined)),
+    ),
+    drifts: new Map(
+      testers.map(({ tester, size, block }) => [
+        tester.id,
+        testerDrift(block, meansOfSize(means, call, size), search.fit.sds),
+      ]),
+    ),
+    variances: variancesOf(search.fit),
+    status: none.status === "converged" && search.fit.status === "converged" ? "converged" : "stopped",
+  };
+}
+
+function reportsByCell({ pattern }: CallDocument, testers: readonly TesterGaps[]): number[] {
+  const reports = new Array<number>(pattern.sizes.length * pattern.measurements.length).fill(0);
+  for (const { size, gaps } of testers) {
+    for (const { measurement } of gaps) {
+      const cell = size * pattern.measurements.length + measurement;
+      reports[cell] = (reports[cell] ?? 0) + 1;
+    }
+  }
+  return reports;
+}
+
+function cellEstimates(
+  { pattern }: CallDocument,
+  given: { mixtures: readonly MixturePart[][]; reports: readonly number[]; search: CauseSearch },
+): CellEstimate[] {
+  const { mixtures, reports, search } = given;
+  const { groups } = surfacePosterior(search.fit.solution);
+  return pattern.sizes.flatMap((size, s) => {
+    const covariance = groups[s]?.covariance ?? new Float64Array();
+    const more = variancesWithMore(covariance, testerInformation(pattern, size, search.fit.sds));
+    return pattern.measurements.map((_, p) => {
+      const cell = s * pattern.measurements.length + p;
+      return {
+        parts: mixtures[cell] ?? [],
+        reports: reports[cell] ?? 0,
+        variancesWithMore: more.map((variances) => variances[p] ?? Number.NaN),
+      };
+    });
+  });
+}
+
+function meansOfSize(means: readonly number[], { pattern }: CallDocument, size: number): readonly number[] {
+  const count = pattern.measurements.length;
+  return means.slice(size * count, (size + 1) * count);
+}
+
+function variancesOf({ sds }: VarianceFit): Variances {
+  const square = (index: number) => (sds[index] ?? Number.NaN) ** 2;
+  return {
+    offset: square(GAP_SD.offset),
+    step: square(GAP_SD.step),
+    cell: square(GAP_SD.cell),
+    driftAcross: square(GAP_SD.driftAcross),
+    driftAlong: square(GAP_SD.driftAlong),
+    residual: square(GAP_SD.residual),
+  };
+}

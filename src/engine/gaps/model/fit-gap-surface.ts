@@ -1,0 +1,28 @@
+import type { PatternDocument } from "../../pattern";
+import { fitVarianceComponents, type Readings, type VarianceFit } from "../../variance-components";
+import type { Candidate } from "../causes/candidate";
+import { GAP_PRIORS, START_SDS } from "./gap-sds";
+import { gapSurface } from "./gap-surface";
+
+/**
+ * The gap model with some causes in it, its standard deviations by maximum penalised likelihood.
+ *
+ * @param start where the search starts; the usual values where left out.
+ * @param free which standard deviations are fitted; all where left out.
+ * @see design 4.4.
+ */
+export function fitGapSurface(given: {
+  readonly pattern: PatternDocument;
+  readonly readings: Readings;
+  readonly causes: readonly Candidate[];
+  readonly start?: Float64Array;
+  readonly free?: readonly number[];
+}): VarianceFit {
+  return fitVarianceComponents({
+    readings: given.readings,
+    surface: gapSurface(given.pattern, given.causes),
+    start: given.start ?? START_SDS,
+    priors: GAP_PRIORS,
+    free: given.free,
+  });
+}

@@ -1,0 +1,145 @@
+import type { CallDocument, Tester } from "../../pattern";
+import {
+  chooseSwatch,
+  indexPattern,
+  measure,
+  swatchUncertainty,
+  workedAtOwnGauge,
+  type GaugeUncertainty,
+  type PatternIndex,
+  type Split,
+} from "../../prediction";
+import type { Block, BlockEffect, Readings } from "../../variance-components";
+import { isCounted } from "../counted-readings";
+import { GAP_SD } from "./gap-sds";
+import { gaugeSpread } from "./gauge-spread";
+
+/** One measurement of one tester: how far the mean of her counted readings lies beyond what her gauge explains. */
+export interface TesterGap {
+  readonly measurement: number;
+  readonly toleranceCm: number;
+  readonly gapCm: number;
+  readonly split: Split;
+}
+
+/** A tester's gaps; `size` and `measurement` count in the pattern's order. */
+export interface TesterGaps {
+  readonly tester: Tester;
+  readonly size: number;
+  readonly gaps: readonly TesterGap[];
+  readonly block: Block;
+}
+
+/**
+ * The readings of a call as the gap model takes them: in tolerances, a tester a block, sizes as groups of cells.
+ *
+ * Testers run by their ids, so that their order in the document changes no bit of any sum.
+ *
+ * @returns testers with at least one counted reading, and the model's readings of all sizes.
+ * @see design 4.4.
+ */
+export function gapReadings(call: CallDocument): {
+  readonly testers: readonly TesterGaps[];
+  readonly readings: Readings;
+} {
+  const index = indexPattern(call.pattern);
+  const spreads = gaugeSpread(call);
+  const sizes = new Map(call.pattern.sizes.map(({ id }, at) => [id, at]));
+  const measurements = new Map(call.pattern.measurements.map(({ id }, at) => [id, at]));
+  const testers = call.testers
+    .toSorted((left, right) => (left.id < right.id ? -1 : 1))
+    .flatMap((tester) => {
+      const gaps = testerGaps(index, measurements, tester);
+      if (gaps.length === 0) return [];
+      return [
+        { tester, size: sizes.get(tester.size) ?? -1, gaps, block: testerBlock(index, { tester, gaps, spreads }) },
+      ];
+    });
+  const groups = call.pattern.sizes.map((_, size) => ({
+    cells: call.pattern.measurements.length,
+    blocks: testers.filter((tester) => tester.size === size).map(({ block }) => block),
+  }));
+  return { testers, readings: { groups, residualSd: GAP_SD.residual } };
+}
+
+function testerGaps(index: PatternIndex, measurements: ReadonlyMap<string, number>, tester: Tester): TesterGap[] {
+  const byMeasurement = new Map<number, number[]>();
+  for (const reading of tester.readings) {
+    const at = measurements.get(reading.measurement);
+    if (at === undefined || !isCounted(tester, reading)) continue;
+    byMeasurement.set(at, [...(byMeasurement.get(at) ?? []), reading.cm]);
+  }
+  const working = workedAtOwnGauge(index, tester);
+  return [...byMeasurement]
+    .toSorted(([left], [right]) => left - right)
+    .flatMap(([at, lengths]) => {
+      const measurement = index.pattern.measurements[at];
+      if (measurement === undefined) return [];
+      const split = measure(index, measurement, working);
+      const meanCm = lengths.toSorted((left, right) => left - right).reduce((sum, cm) => sum + cm, 0) / lengths.length;
+      return [{ measurement: at, toleranceCm: measurement.toleranceCm, gapCm: meanCm - split.cm, split }];
+    });
+}
+
+interface BlockParts {
+  readonly tester: Tester;
+  readonly gaps: readonly TesterGap[];
+  readonly spreads: ReadonlyMap<string, GaugeUncertainty>;
+}
+
+function testerBlock(index: PatternIndex, { tester, gaps, spreads }: BlockParts): Block {
+  const fabrics = index.pattern.fabrics.map(({ id }) => ({
+    id,
+    uncertainty: gaugeUncertaintyOf(tester, id, spreads),
+  }));
+  return {
+    values: Float64Array.from(gaps, ({ gapCm, toleranceCm }) => gapCm / toleranceCm),
+    cells: Int32Array.from(gaps, ({ measurement }) => measurement),
+    knownVariances: new Float64Array(gaps.length),
+    effects: [
+      ...directionEffects(
+        gaps,
+        fabrics.map(({ id, uncertainty }) => ({ id, sd: uncertainty.stitches })),
+        "acrossCm",
+      ),
+      ...directionEffects(
+        gaps,
+        fabrics.map(({ id, uncertainty }) => ({ id, sd: uncertainty.rows })),
+        "alongCm",
+      ),
+    ],
+  };
+}
+
+function gaugeUncertaintyOf(
+  tester: Tester,
+  fabric: string,
+  spreads: ReadonlyMap<string, GaugeUncertainty>,
+): GaugeUncertainty {
+  const swatch = chooseSwatch(tester.swatches, fabric);
+  return (swatch ? swatchUncertainty(swatch) : spreads.get(fabric)) ?? { stitches: 0, rows: 0 };
+}
+
+/** Drift in one direction, and the swatches' own errors by fabric; one effect for both where one fabric is all there is. */
+export function directionEffects(
+  gaps: readonly TesterGap[],
+  fabrics: readonly { readonly id: string; readonly sd: number }[],
+  direction: "acrossCm" | "alongCm",
+): BlockEffect[] {
+  const byFabric = fabrics
+    .map(({ id, sd }) => ({
+      weights: Float64Array.from(
+        gaps,
+        ({ split, toleranceCm }) => (split.byFabric.get(id)?.[direction] ?? 0) / toleranceCm,
+      ),
+      knownVariance: sd * sd,
+      sd: null,
+    }))
+    .filter(({ weights }) => weights.some((weight) => weight !== 0));
+  const drift = direction === "acrossCm" ? GAP_SD.driftAcross : GAP_SD.driftAlong;
+  const [first] = byFabric;
+  if (first === undefined) return [];
+  if (byFabric.length === 1) return [{ ...first, sd: drift }];
+  const all = first.weights.map((_, row) => byFabric.reduce((sum, { weights }) => sum + (weights[row] ?? 0), 0));
+  return [...byFabric, { weights: all, knownVariance: 0, sd: drift }];
+}

@@ -1,0 +1,69 @@
+import type { PatternDocument, Size } from "../../pattern";
+import {
+  indexPattern,
+  measure,
+  patternWorking,
+  statedGauge,
+  swatchUncertainty,
+  type PatternIndex,
+} from "../../prediction";
+import { gatherInformation, type Block } from "../../variance-components";
+import { directionEffects, type TesterGap } from "./gap-readings";
+import { GAP_SD } from "./gap-sds";
+
+const SWATCH_CM = 10;
+
+/**
+ * What one more tester of a size would say of its cells if she measured everything: on gauge, her swatch counted in whole
+ * stitches over ten centimetres.
+ *
+ * @param sds of the gap model.
+ * @returns precision matrix of the size's cells in tolerances, measurement i and j at `i * measurements + j`.
+ */
+export function testerInformation(pattern: PatternDocument, size: Size, sds: Float64Array): Float64Array {
+  const block = blockOnGauge(indexPattern(pattern), size);
+  const readings = { groups: [{ cells: pattern.measurements.length, blocks: [block] }], residualSd: GAP_SD.residual };
+  return gatherInformation(readings, sds).groups[0]?.precision ?? new Float64Array();
+}
+
+function blockOnGauge(index: PatternIndex, size: Size): Block {
+  const working = patternWorking(index, size.id);
+  const gaps = index.pattern.measurements.map((measurement, at): TesterGap => {
+    return {
+      measurement: at,
+      toleranceCm: measurement.toleranceCm,
+      gapCm: 0,
+      split: measure(index, measurement, working),
+    };
+  });
+  const fabrics = index.pattern.fabrics.map((fabric) => {
+    const gauge = statedGauge(fabric);
+    const swatch = {
+      fabric: fabric.id,
+      toolMm: fabric.toolMm,
+      stitches: Math.max(1, Math.round(gauge.stitchesPerCm * SWATCH_CM)),
+      acrossCm: SWATCH_CM,
+      rows: Math.max(1, Math.round(gauge.rowsPerCm * SWATCH_CM)),
+      alongCm: SWATCH_CM,
+      washed: true,
+    };
+    return { id: fabric.id, ...swatchUncertainty(swatch) };
+  });
+  return {
+    values: new Float64Array(gaps.length),
+    cells: Int32Array.from(gaps, ({ measurement }) => measurement),
+    knownVariances: new Float64Array(gaps.length),
+    effects: [
+      ...directionEffects(
+        gaps,
+        fabrics.map(({ id, stitches }) => ({ id, sd: stitches })),
+        "acrossCm",
+      ),
+      ...directionEffects(
+        gaps,
+        fabrics.map(({ id, rows }) => ({ id, sd: rows })),
+        "alongCm",
+      ),
+    ],
+  };
+}

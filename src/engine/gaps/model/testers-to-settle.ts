@@ -1,0 +1,71 @@
+import { at, cholesky, solveLower } from "../../linear-algebra";
+
+/** More testers than this are not asked for (documents.md). */
+export const MOST_TESTERS_TO_SETTLE = 9;
+
+/**
+ * Variances of a size's cells once more testers of that size have reported all measurements.
+ *
+ * New information on a group of cells changes their covariance C to C − C·S(I + SᵀC·S)⁻¹SᵀC with S·Sᵀ = the information.
+ *
+ * @param covariance of the size's cells now, cell i and j at `i * cells + j`.
+ * @param perTester what one tester's readings say of the cells: a precision matrix, in the same order.
+ * @returns variances of the cells with 1, 2, … more testers, nine at most; none where a number is not finite.
+ */
+export function variancesWithMore(covariance: Float64Array, perTester: Float64Array): Float64Array[] {
+  const cells = Math.round(Math.sqrt(covariance.length));
+  const root = cholesky({ rows: cells, columns: cells, values: perTester });
+  if (root === null) return [];
+  const carried = product(covariance, root.values, cells);
+  const inner = productOfTransposed(root.values, carried, cells);
+  return Array.from({ length: MOST_TESTERS_TO_SETTLE }, (_, more) =>
+    variancesAfter({ covariance, carried, inner, cells, share: 1 / (more + 1) }),
+  );
+}
+
+function variancesAfter(given: {
+  covariance: Float64Array;
+  carried: Float64Array;
+  inner: Float64Array;
+  cells: number;
+  share: number;
+}): Float64Array {
+  const { covariance, carried, inner, cells, share } = given;
+  const values = inner.slice();
+  for (let i = 0; i < cells; i += 1) values[i * cells + i] = at(values, i * cells + i) + share;
+  const factor = cholesky({ rows: cells, columns: cells, values });
+  const variances = new Float64Array(cells).fill(Number.NaN);
+  if (factor === null) return variances;
+  for (let cell = 0; cell < cells; cell += 1) {
+    const row = carried.slice(cell * cells, (cell + 1) * cells);
+    solveLower(factor, row);
+    let variance = at(covariance, cell * cells + cell);
+    for (const value of row) variance -= value * value;
+    variances[cell] = Math.max(0, variance);
+  }
+  return variances;
+}
+
+function product(left: Float64Array, right: Float64Array, size: number): Float64Array {
+  const result = new Float64Array(size * size);
+  for (let i = 0; i < size; i += 1) {
+    for (let k = 0; k < size; k += 1) {
+      const weight = at(left, i * size + k);
+      for (let j = 0; j < size; j += 1)
+        result[i * size + j] = at(result, i * size + j) + weight * at(right, k * size + j);
+    }
+  }
+  return result;
+}
+
+function productOfTransposed(left: Float64Array, right: Float64Array, size: number): Float64Array {
+  const result = new Float64Array(size * size);
+  for (let k = 0; k < size; k += 1) {
+    for (let i = 0; i < size; i += 1) {
+      const weight = at(left, k * size + i);
+      for (let j = 0; j < size; j += 1)
+        result[i * size + j] = at(result, i * size + j) + weight * at(right, k * size + j);
+    }
+  }
+  return result;
+}

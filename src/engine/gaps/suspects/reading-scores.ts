@@ -1,0 +1,83 @@
+import type { CallDocument, Reading, Tester } from "../../pattern";
+import {
+  chooseSwatch,
+  gaugeParts,
+  indexPattern,
+  measure,
+  workedAtOwnGauge,
+  type PatternIndex,
+  type Split,
+} from "../../prediction";
+import { isCompared } from "../counted-readings";
+
+/** A reading beside what it should have come to, before any fit. */
+export interface ScoredReading {
+  /** Where it stands among her readings. */
+  readonly at: number;
+  readonly measurement: string;
+  readonly girth: boolean;
+  readonly cm: number;
+  readonly expectation: Expectation;
+}
+
+export interface Expectation {
+  readonly cm: number;
+  readonly sdCm: number;
+}
+
+/** Sds of a score (design 4.7): the reading's own, the pattern's, and relative drifts; in tolerances and as fractions. */
+const READING_SD = 0.55;
+const PATTERN_SD = 1;
+const DRIFT_SD = 0.03;
+/** A tester's gauge about the stated one in a fabric without her swatch (design 4.1). */
+const NO_SWATCH_SD = 0.05;
+
+/** Distance of a length from what is expected, in wide standard deviations. */
+export function scoreOf(cm: number, { cm: expected, sdCm }: Expectation): number {
+  return (cm - expected) / sdCm;
+}
+
+/**
+ * Her readings that are compared, or that a person decided on, with what each should have come to.
+ *
+ * @see design 4.7.
+ */
+export function scoredReadings(index: PatternIndex, tester: Tester): ScoredReading[] {
+  const expectations = new Map<string, Expectation>();
+  const working = workedAtOwnGauge(index, tester);
+  return tester.readings.flatMap((reading, at) => {
+    if (!isCompared(tester, reading)) return [];
+    const measurement = index.pattern.measurements.find(({ id }) => id === reading.measurement);
+    if (measurement === undefined) return [];
+    const known = expectations.get(measurement.id);
+    const expectation =
+      known ?? expectationOf(measure(index, measurement, working), { tester, toleranceCm: measurement.toleranceCm });
+    expectations.set(measurement.id, expectation);
+    return [{ at, measurement: measurement.id, girth: measurement.girth ?? false, cm: reading.cm, expectation }];
+  });
+}
+
+/** What a measurement should come to, with the wide sds of design 4.7. */
+export function expectationOf(
+  split: Split,
+  { tester, toleranceCm }: { tester: Tester; toleranceCm: number },
+): Expectation {
+  const { acrossCm, alongCm } = gaugeParts(split);
+  let variance =
+    toleranceCm ** 2 * (READING_SD ** 2 + PATTERN_SD ** 2) + DRIFT_SD ** 2 * (acrossCm ** 2 + alongCm ** 2);
+  for (const [fabric, parts] of split.byFabric) {
+    if (chooseSwatch(tester.swatches, fabric) === undefined) {
+      variance += NO_SWATCH_SD ** 2 * (parts.acrossCm ** 2 + parts.alongCm ** 2);
+    }
+  }
+  return { cm: split.cm, sdCm: Math.sqrt(variance) };
+}
+
+/** Score of one reading before any fit, in the wide standard deviations of design 4.7. */
+export function readingScore(call: CallDocument, tester: Tester, reading: Reading): number {
+  const index = indexPattern(call.pattern);
+  const measurement = index.pattern.measurements.find(({ id }) => id === reading.measurement);
+  if (measurement === undefined) throw new RangeError(`unknown measurement ${reading.measurement}`);
+  const split = measure(index, measurement, workedAtOwnGauge(index, tester));
+  return scoreOf(reading.cm, expectationOf(split, { tester, toleranceCm: measurement.toleranceCm }));
+}

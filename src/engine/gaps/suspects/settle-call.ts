@@ -1,0 +1,60 @@
+import type { CallDocument, Tester } from "../../pattern";
+import { indexPattern, type PatternIndex } from "../../prediction";
+import type { Suspect } from "../gaps-output";
+import { neighbourSizeSuspect } from "./neighbour-size";
+import { readingSuspects } from "./reading-suspects";
+import { swatchSuspects } from "./swatch-suspects";
+import { yarnSuspects } from "./yarn-suspects";
+
+export interface SettledCall {
+  /** The call with every swatch and reading that the engine sets aside marked so, as if a person had. */
+  readonly call: CallDocument;
+  readonly suspects: readonly Suspect[];
+}
+
+/**
+ * Looks for slips before any fit. A person's decision stands over the engine's.
+ *
+ * @returns suspects in the call's order, swatches before readings; nothing is left out of the call.
+ * @see design 4.7.
+ */
+export function settleCall(call: CallDocument): SettledCall {
+  const index = indexPattern(call.pattern);
+  const settled = call.testers.map((tester) => settleTester(index, tester));
+  const yarnOf = yarnSuspects({ ...call, testers: settled.map(({ tester }) => tester) });
+  const whole = settled.map(({ tester, suspects }) => {
+    const yarn = yarnOf(tester);
+    return {
+      tester: { ...tester, yarn: setAside(tester.yarn, asideOf(yarn)) },
+      suspects: [...suspects, ...yarn.map(({ suspect }) => suspect)],
+    };
+  });
+  return {
+    call: { ...call, testers: whole.map(({ tester }) => tester) },
+    suspects: whole.flatMap(({ suspects }) => suspects),
+  };
+}
+
+function setAside<Item extends object>(items: readonly Item[], aside: ReadonlySet<number>) {
+  return items.map((item, at) => (aside.has(at) ? { ...item, decision: "set-aside" as const } : item));
+}
+
+function settleTester(index: PatternIndex, tester: Tester): { tester: Tester; suspects: readonly Suspect[] } {
+  const swatches = swatchSuspects(index.fabrics, tester);
+  const withSwatches = {
+    ...tester,
+    swatches: setAside(tester.swatches, asideOf(swatches)),
+  };
+  const readings = readingSuspects(index, withSwatches);
+  const settled = {
+    ...withSwatches,
+    readings: setAside(tester.readings, asideOf(readings)),
+  };
+  const neighbour = neighbourSizeSuspect(index, settled);
+  const suspects = [...swatches, ...readings].map(({ suspect }) => suspect);
+  return { tester: settled, suspects: neighbour ? [...suspects, neighbour] : suspects };
+}
+
+function asideOf(found: readonly { readonly at: number; readonly suspect: Suspect }[]): ReadonlySet<number> {
+  return new Set(found.filter(({ suspect }) => suspect.setAside).map(({ at }) => at));
+}

@@ -1,0 +1,38 @@
+import type { Measurement, PatternDocument } from "../pattern";
+
+/** Counts that share a tie or a target, with the measurements that are solved for. */
+export interface CountGroup {
+  readonly counts: readonly string[];
+  readonly measurements: readonly Measurement[];
+}
+
+/** Counts that a measurement is solved by: none where it has no target or holds a diagonal. */
+export function solvedCounts({ terms, target }: Measurement): string[] {
+  if (target === undefined || terms.some((term) => "diagonal" in term)) return [];
+  return terms.flatMap((term) => ("count" in term ? [term.count] : []));
+}
+
+/**
+ * Groups of counts that can be solved apart: no tie and no target joins two of them.
+ *
+ * @see design 4.2.
+ */
+export function countGroups(pattern: PatternDocument): CountGroup[] {
+  const groupOf = new Map(pattern.counts.map(({ id }) => [id, id]));
+  const rootOf = (id: string): string => {
+    const above = groupOf.get(id) ?? id;
+    return above === id ? id : rootOf(above);
+  };
+  const join = ([first, ...others]: readonly string[]) => {
+    if (first !== undefined) for (const other of others) groupOf.set(rootOf(other), rootOf(first));
+  };
+  for (const { count, equals } of pattern.ties) join([count, ...equals.map((part) => part.count)]);
+  for (const measurement of pattern.measurements) join(solvedCounts(measurement));
+  const roots = [...new Set(pattern.counts.map(({ id }) => rootOf(id)))];
+  return roots.map((root) => ({
+    counts: pattern.counts.map(({ id }) => id).filter((id) => rootOf(id) === root),
+    measurements: pattern.measurements.filter((measurement) =>
+      solvedCounts(measurement).some((id) => rootOf(id) === root),
+    ),
+  }));
+}

@@ -1,0 +1,34 @@
+import type { Sum } from "../integer-program";
+import { indexPattern, measureTerm, patternWorking, targetCm, type Working } from "../prediction";
+import type { PatternDocument } from "../pattern";
+import type { CountGroup } from "./count-groups";
+import type { CountVariables } from "./grading-rules";
+
+/**
+ * Each solved measurement in each size as a sum of counts that should come to its target, in tolerances.
+ *
+ * @returns rows whose sum less `right` is the deviation.
+ */
+export function deviationRows(
+  pattern: PatternDocument,
+  group: CountGroup,
+  variables: CountVariables,
+): { readonly sum: Sum; readonly right: number }[] {
+  const index = indexPattern(pattern);
+  return group.measurements.flatMap((measurement) =>
+    pattern.sizes.flatMap((size, at) => {
+      const target = targetCm(measurement, size);
+      if (target === null) return [];
+      const unit: Working = { ...patternWorking(index, size.id), countOf: () => 1 };
+      let fixedCm = 0;
+      const sum = measurement.terms.flatMap((term) => {
+        const { cm } = measureTerm(index, term, unit);
+        if ("count" in term)
+          return [{ variable: variables.numberOf(term.count, at), weight: cm / measurement.toleranceCm }];
+        fixedCm += cm;
+        return [];
+      });
+      return [{ sum, right: (target - fixedCm) / measurement.toleranceCm }];
+    }),
+  );
+}

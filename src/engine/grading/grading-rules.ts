@@ -1,0 +1,94 @@
+import { own, type Count, type PatternDocument } from "../pattern";
+import type { Constraint, Sum } from "../integer-program";
+
+/** A rule that a grading must keep, and what it says in the designer's words. */
+export interface GradingRule {
+  readonly rule: "repeat" | "tie" | "least" | "locked" | "order";
+  readonly count?: string;
+  readonly size?: string;
+  readonly says: string;
+  readonly constraints: readonly Constraint[];
+}
+
+/** Where the variables of a grading stand: each count's number in each size, then how many repeats that is. */
+export interface CountVariables {
+  readonly numberOf: (count: string, size: number) => number;
+  readonly repeatsOf: (count: string, size: number) => number;
+}
+
+/** The rules of some counts in all sizes. @see design 4.2. */
+export function gradingRules(
+  pattern: PatternDocument,
+  counts: readonly Count[],
+  variables: CountVariables,
+): GradingRule[] {
+  return [
+    ...counts.flatMap((count) => pattern.sizes.flatMap((_, size) => countRules(pattern, { count, size, variables }))),
+    ...tieRules(pattern, counts, variables),
+  ];
+}
+
+function one(variable: number, weight = 1): Sum {
+  return [{ variable, weight }];
+}
+
+function countRules(
+  pattern: PatternDocument,
+  { count, size: at, variables }: { count: Count; size: number; variables: CountVariables },
+): GradingRule[] {
+  const size = pattern.sizes[at];
+  if (size === undefined) return [];
+  const number = variables.numberOf(count.id, at);
+  const named = { count: count.id, size: size.id };
+  const { repeat, least = 1 } = count;
+  const locked = own(count.locked, size.id);
+  const rules: GradingRule[] = [
+    {
+      ...named,
+      rule: "least",
+      says: `“${count.label}” is at least ${least} in ${size.label}.`,
+      constraints: [{ sum: one(number), relation: ">=", right: least }],
+    },
+  ];
+  if (repeat) {
+    const sum = [...one(number), ...one(variables.repeatsOf(count.id, at), -repeat.of)];
+    const says = `“${count.label}” is a multiple of ${repeat.of}${repeat.plus > 0 ? ` + ${repeat.plus}` : ""} in ${size.label}.`;
+    rules.push({ ...named, rule: "repeat", says, constraints: [{ sum, relation: "=", right: repeat.plus }] });
+  }
+  if (locked !== undefined) {
+    const says = `“${count.label}” is locked at ${locked} in ${size.label}.`;
+    rules.push({ ...named, rule: "locked", says, constraints: [{ sum: one(number), relation: "=", right: locked }] });
+  }
+  const before = pattern.sizes[at - 1];
+  if (before && !count.mayShrink) {
+    const sum = [...one(number), ...one(variables.numberOf(count.id, at - 1), -1)];
+    const says = `“${count.label}” does not shrink from ${before.label} to ${size.label}.`;
+    rules.push({ ...named, rule: "order", says, constraints: [{ sum, relation: ">=", right: 0 }] });
+  }
+  return rules;
+}
+
+function tieRules(pattern: PatternDocument, counts: readonly Count[], variables: CountVariables): GradingRule[] {
+  const ids = new Set(counts.map(({ id }) => id));
+  return pattern.ties
+    .filter(({ count }) => ids.has(count))
+    .flatMap((tie) =>
+      pattern.sizes.map((size, at): GradingRule => {
+        const sum = [
+          ...one(variables.numberOf(tie.count, at), tie.per ?? 1),
+          ...tie.equals.map(({ count, times }) => ({ variable: variables.numberOf(count, at), weight: -times })),
+        ];
+        const within = tie.within ?? 0;
+        const constraints: Constraint[] =
+          within === 0
+            ? [{ sum, relation: "=", right: 0 }]
+            : [
+                { sum, relation: "<=", right: within },
+                { sum, relation: ">=", right: -within },
+              ];
+        const parts = tie.equals.map(({ times, count }) => `${times} × ${count}`).join(" + ");
+        const says = `${tie.per ?? 1} × ${tie.count} must add up to ${parts}${within > 0 ? ` within ${within}` : ""} in ${size.label}.`;
+        return { rule: "tie", count: tie.count, size: size.id, says, constraints };
+      }),
+    );
+}

@@ -1,0 +1,38 @@
+import type { IntegerProgram, Solver, Sum } from "./integer-program";
+import { writeLp } from "./write-lp";
+
+export type IntegerSolution =
+  | { readonly status: "optimal"; readonly values: readonly number[]; readonly objective: number }
+  | { readonly status: "infeasible" }
+  /** The solver stopped, or gave an answer that breaks a constraint. */
+  | { readonly status: "unproven"; readonly says: string };
+
+/** By how much an answer may miss a constraint, relative to its right side. */
+const TOLERANCE = 1e-6;
+
+/**
+ * Solves an integer program with a solver that is handed in, and checks the answer before it is believed.
+ *
+ * @returns whole variables as exact whole numbers.
+ */
+export function solveIntegerProgram(program: IntegerProgram, solver: Solver): IntegerSolution {
+  const answer = solver(writeLp(program));
+  if (answer.status === "Infeasible") return { status: "infeasible" };
+  if (answer.status !== "Optimal") return { status: "unproven", says: answer.status };
+  const values = program.whole.map((isWhole, index) => {
+    const value = answer.values.get(`x${index}`) ?? 0;
+    return isWhole ? Math.round(value) : value;
+  });
+  const isKept = program.constraints.every(({ sum, relation, right }) => {
+    const left = valueOf(sum, values);
+    const slack = TOLERANCE * Math.max(1, Math.abs(right));
+    if (relation === "<=") return left <= right + slack;
+    return relation === ">=" ? left >= right - slack : Math.abs(left - right) <= slack;
+  });
+  if (!isKept) return { status: "unproven", says: "The answer breaks a constraint." };
+  return { status: "optimal", values, objective: valueOf(program.objective, values) };
+}
+
+function valueOf(sum: Sum, values: readonly number[]): number {
+  return sum.reduce((total, { variable, weight }) => total + weight * (values[variable] ?? Number.NaN), 0);
+}

@@ -1,0 +1,54 @@
+import type { IntegerProgram, Sum } from "./integer-program";
+
+const RELATIONS = { "<=": "<=", ">=": ">=", "=": "=" } as const;
+/** LP readers stop at lines that are too long. */
+const TERMS_A_LINE = 8;
+
+/**
+ * An integer program as CPLEX LP text. Variables are named x0, x1, …: a solver takes `free` or `inf` for its own words.
+ *
+ * @throws {RangeError} for a number that is not finite, which no solver would report.
+ */
+export function writeLp({ whole, constraints, objective }: IntegerProgram): string {
+  const rows = constraints.map(
+    ({ sum, relation, right }, index) => ` c${index}: ${sumText(sum)} ${RELATIONS[relation]} ${numberText(right)}`,
+  );
+  const names = whole.flatMap((isWhole, index) => (isWhole ? [`x${index}`] : []));
+  return [
+    "Minimize",
+    ` obj: ${sumText(objective)}`,
+    "Subject To",
+    ...rows,
+    "Bounds",
+    ...whole.map((_, index) => ` 0 <= x${index}`),
+    ...(names.length > 0 ? ["General", ...lines(names).map((line) => ` ${line}`)] : []),
+    "End",
+    "",
+  ].join("\n");
+}
+
+function sumText(sum: Sum): string {
+  const terms = merged(sum).map(
+    ([variable, weight]) => `${weight < 0 ? "-" : "+"} ${numberText(Math.abs(weight))} x${variable}`,
+  );
+  return terms.length === 0 ? "0 x0" : lines(terms).join("\n   ");
+}
+
+/** One term a variable: LP readers differ on a variable that stands twice. */
+function merged(sum: Sum): [number, number][] {
+  const weights = new Map<number, number>();
+  for (const { variable, weight } of sum) weights.set(variable, (weights.get(variable) ?? 0) + weight);
+  return [...weights].filter(([, weight]) => weight !== 0);
+}
+
+function lines(words: readonly string[]): string[] {
+  return Array.from({ length: Math.ceil(words.length / TERMS_A_LINE) }, (_, line) =>
+    words.slice(line * TERMS_A_LINE, (line + 1) * TERMS_A_LINE).join(" "),
+  );
+}
+
+/** The shortest digits that read back as the same double. */
+function numberText(value: number): string {
+  if (!Number.isFinite(value)) throw new RangeError("a number of an integer program is not finite");
+  return String(value);
+}

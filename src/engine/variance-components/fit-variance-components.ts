@@ -1,0 +1,176 @@
+import { at } from "../linear-algebra";
+import { gatherInformation } from "./gather-information";
+import type { Information } from "./information";
+import { likelihoodSlopes } from "./likelihood-slopes";
+import { minimise, type Evaluation, type Minimum } from "./minimise";
+import { logPrior } from "./sd-prior";
+import { solveSurface, type SurfaceSolution } from "./solve-surface";
+import { surfacePosterior } from "./surface-posterior";
+import type { Readings, SdPrior, Surface } from "./variance-model";
+
+export interface VarianceFit {
+  readonly sds: Float64Array;
+  readonly solution: SurfaceSolution;
+  /** Log likelihood plus the priors' log densities of the log standard deviations. */
+  readonly objective: number;
+  readonly status: "converged" | "stopped";
+  /** Evidence of the status: the largest slope left, by log standard deviation, and how often the model was evaluated. */
+  readonly largestSlope: number;
+  readonly evaluations: number;
+}
+
+const TOLERANCE = 1e-6;
+const LEAST_CURVATURE = 0.1;
+/** A standard deviation without a prior that would rather be smaller is tried at zero once below this share of its start. */
+const NEAR_ZERO = 1e-2;
+
+/**
+ * Standard deviations by maximum penalised likelihood; with fixed columns and no priors that is REML.
+ *
+ * @param start standard deviations to start from, all above 0, in the values' unit.
+ * @param priors one a standard deviation.
+ * @param free the indices that are fitted; the others stay at their start. All where left out.
+ * @returns the fit. A standard deviation without a prior may come out as exactly 0.
+ * @throws {RangeError} where fixed columns cannot be told apart by the readings.
+ * @see Patterson & Thompson 1971 (REML); Chung et al. 2013 for penalising variances away from zero.
+ */
+export function fitVarianceComponents(given: {
+  readonly readings: Readings;
+  readonly surface: Surface;
+  readonly start: Float64Array;
+  readonly priors: readonly SdPrior[];
+  readonly free?: readonly number[];
+}): VarianceFit {
+  const { readings, surface, start, priors } = given;
+  const task = { readings, surface, start, priors, known: knownInformation(given) };
+  let free = given.free ?? priors.map((_, index) => index);
+  let sds: Float64Array = task.start;
+  let evaluations = 0;
+  for (;;) {
+    const minimum = search({ ...task, sds, free });
+    evaluations += minimum.evaluations;
+    sds = withLogs(sds, free, minimum.point);
+    const zero = zeroToTry({ ...task, sds, free });
+    if (zero === undefined) return finished({ task, sds, minimum, evaluations });
+    free = free.filter((index) => index !== zero);
+    sds = sds.map((value, index) => (index === zero ? 0 : value));
+  }
+}
+
+interface Task {
+  readonly readings: Readings;
+  readonly surface: Surface;
+  readonly start: Float64Array;
+  readonly priors: readonly SdPrior[];
+  /** What the readings say, where no standard deviation that is fitted changes it. */
+  readonly known: Information | null;
+}
+
+type Position = Task & { readonly sds: Float64Array; readonly free: readonly number[] };
+
+function knownInformation({
+  readings,
+  surface,
+  start,
+  free,
+}: {
+  readings: Readings;
+  surface: Surface;
+  start: Float64Array;
+  free?: readonly number[];
+}): Information | null {
+  const inSurface = new Set(surface.columns.flatMap((column) => (column.kind === "fitted" ? [column.sd] : [])));
+  if (surface.cellSd !== null) inSurface.add(surface.cellSd);
+  if (free === undefined || free.some((index) => !inSurface.has(index))) return null;
+  return gatherInformation(readings, start);
+}
+
+function search(position: Position): Minimum {
+  const start = overFree(position, (index) => Math.log(at(position.sds, index)));
+  return minimise((logs) => evaluate(position, logs), start, TOLERANCE);
+}
+
+function evaluate(position: Position, logs: Float64Array): Evaluation | null {
+  const sds = withLogs(position.sds, position.free, logs);
+  if (sds.some((value) => !Number.isFinite(value))) return null;
+  const solution = solveAt(position, sds);
+  if (solution === null || !Number.isFinite(solution.logLikelihood)) return null;
+  const blockLevel = position.known === null;
+  const likelihood = likelihoodSlopes(solution, surfacePosterior(solution, { covariances: blockLevel }), {
+    blockLevel,
+  });
+  return {
+    value: -(solution.logLikelihood + logPriors(position.priors, sds)),
+    slopes: overFree(position, (index) => -at(likelihood.slopes, index) - priorAt(position, sds, index).slope),
+    curvatures: overFree(position, (index) => {
+      const own = 2 * Math.max(0, at(likelihood.determined, index)) - priorAt(position, sds, index).curvature;
+      return Math.max(own, LEAST_CURVATURE);
+    }),
+  };
+}
+
+function overFree({ free }: Position, valueOf: (index: number) => number): Float64Array {
+  const values = new Float64Array(free.length);
+  free.forEach((index, which) => {
+    values[which] = valueOf(index);
+  });
+  return values;
+}
+
+function priorAt({ priors }: Task, sds: Float64Array, index: number): ReturnType<typeof logPrior> {
+  return logPrior(priors[index] ?? { kind: "none" }, at(sds, index));
+}
+
+function solveAt({ readings, surface, known }: Task, sds: Float64Array): SurfaceSolution | null {
+  return solveSurface(surface, known ?? gatherInformation(readings, sds), sds);
+}
+
+function logPriors(priors: readonly SdPrior[], sds: Float64Array): number {
+  return priors.reduce((sum, prior, index) => sum + logPrior(prior, at(sds, index)).value, 0);
+}
+
+function withLogs(sds: Float64Array, free: readonly number[], logs: Float64Array): Float64Array {
+  const next = sds.slice();
+  free.forEach((index, at_) => {
+    next[index] = Math.exp(at(logs, at_));
+  });
+  return next;
+}
+
+function zeroToTry(position: Position): number | undefined {
+  const here = objectiveAt(position, position.sds);
+  return position.free.find((index) => {
+    if (position.priors[index]?.kind !== "none" || index === position.readings.residualSd) return false;
+    if (at(position.sds, index) > NEAR_ZERO * at(position.start, index)) return false;
+    const without = position.sds.map((value, other) => (other === index ? 0 : value));
+    return objectiveAt(position, without) >= here - TOLERANCE;
+  });
+}
+
+function objectiveAt(task: Task, sds: Float64Array): number {
+  const solution = solveAt(task, sds);
+  return solution === null ? Number.NEGATIVE_INFINITY : solution.logLikelihood + logPriors(task.priors, sds);
+}
+
+function finished({
+  task,
+  sds,
+  minimum,
+  evaluations,
+}: {
+  task: Task;
+  sds: Float64Array;
+  minimum: Minimum;
+  evaluations: number;
+}): VarianceFit {
+  const solution = solveAt(task, sds);
+  if (solution === null) throw new RangeError("the readings cannot tell the fixed columns apart");
+  return {
+    sds,
+    solution,
+    objective: -minimum.value,
+    status: minimum.converged ? "converged" : "stopped",
+    largestSlope: minimum.slopes.reduce((most, slope) => Math.max(most, Math.abs(slope)), 0),
+    evaluations,
+  };
+}

@@ -1,0 +1,20 @@
+/** What the readings of a group say of its cells: log density = const − ½(gᵀ·precision·g − 2·gᵀ·right), g the cells. */
+export interface GroupInformation {
+  readonly cells: number;
+  readonly precision: Float64Array;
+  readonly right: Float64Array;
+  /** Derivatives by the variance of each block-level standard deviation, undefined for the others. */
+  readonly precisionSlopes: readonly (Float64Array | undefined)[];
+  readonly rightSlopes: readonly (Float64Array | undefined)[];
+}
+
+/** What all readings say of all cells once the blocks' own effects are integrated out. */
+export interface Information {
+  readonly groups: readonly GroupInformation[];
+  readonly readings: number;
+  /** Σ over blocks of yᵀV⁻¹y + log|V|. */
+  readonly constant: number;
+  /** Derivatives by the variances of Σ log|V| and of Σ yᵀV⁻¹y. */
+  readonly traceSlopes: Float64Array;
+  readonly squareSlopes: Float64Array;
+}

@@ -1,0 +1,141 @@
+import { at } from "../linear-algebra";
+
+export interface Evaluation {
+  readonly value: number;
+  readonly slopes: Float64Array;
+  /** About how much each variable's own slope grows with it, above 0: the search's first guess. */
+  readonly curvatures: Float64Array;
+}
+
+export interface Minimum {
+  readonly point: Float64Array;
+  readonly value: number;
+  readonly slopes: Float64Array;
+  readonly converged: boolean;
+  readonly evaluations: number;
+}
+
+const MOST_ITERATIONS = 200;
+const MOST_HALVINGS = 12;
+const SUFFICIENT_DECREASE = 1e-4;
+/** Slopes this many tolerances large may be all that rounding lets a search reach. */
+const ROUNDED = 100;
+/** In a log standard deviation: no step changes one by more than a factor of about 7. */
+const LONGEST_STEP = 2;
+
+/**
+ * Least value of a smooth function of a few variables by BFGS with a backtracking search.
+ *
+ * @param evaluate value and slopes at a point; null where the function has none there.
+ * @param start a point that has a value.
+ * @param tolerance largest slope at which the search counts as converged.
+ * @returns the point, with the slopes there as evidence; `converged` false where the iterations ran out.
+ * @throws {RangeError} where the start has no value.
+ * @see Nocedal & Wright, Numerical Optimization (2nd ed.), algorithm 6.1.
+ */
+export function minimise(
+  evaluate: (point: Float64Array) => Evaluation | null,
+  start: Float64Array,
+  tolerance: number,
+): Minimum {
+  const first = evaluate(start);
+  if (first === null) throw new RangeError("the start has no value");
+  let state = { point: start, ...first };
+  let evaluations = 1;
+  let inverse: Float64Array | null = null;
+  for (let iteration = 0; iteration < MOST_ITERATIONS; iteration += 1) {
+    if (largest(state.slopes) <= tolerance) return { ...state, converged: true, evaluations };
+    const direction = stepDirection(state, inverse);
+    const search = lineSearch(evaluate, state, direction);
+    evaluations += search.evaluations;
+    if (search.next === null) {
+      if (inverse === null) return { ...state, converged: largest(state.slopes) <= ROUNDED * tolerance, evaluations };
+      inverse = null;
+      continue;
+    }
+    inverse = updated(inverse, state, search.next);
+    state = search.next;
+  }
+  return { ...state, converged: false, evaluations };
+}
+
+type State = { readonly point: Float64Array } & Evaluation;
+
+function stepDirection({ slopes, curvatures }: Evaluation, inverse: Float64Array | null): Float64Array {
+  const size = slopes.length;
+  const direction = slopes.map((slope, i) => {
+    if (inverse === null) return -slope / at(curvatures, i);
+    let sum = 0;
+    for (let j = 0; j < size; j += 1) sum -= at(inverse, i * size + j) * at(slopes, j);
+    return sum;
+  });
+  const length = largest(direction);
+  return length > LONGEST_STEP ? direction.map((part) => (part * LONGEST_STEP) / length) : direction;
+}
+
+function lineSearch(evaluate: (point: Float64Array) => Evaluation | null, state: State, direction: Float64Array) {
+  const slope = dot(direction, state.slopes);
+  let evaluations = 0;
+  for (let share = 1, halvings = 0; slope < 0 && halvings < MOST_HALVINGS; halvings += 1) {
+    const point = state.point.map((value, i) => value + share * at(direction, i));
+    const found = evaluate(point);
+    evaluations += 1;
+    if (found !== null && found.value <= state.value + SUFFICIENT_DECREASE * share * slope + roundOff(state.value)) {
+      return { next: { point, ...found }, evaluations };
+    }
+    share *= found === null ? 0.25 : shorterShare(found.value - state.value, share, slope);
+  }
+  return { next: null, evaluations };
+}
+
+/** Where the parabola through the two values and the slope is least, within a tenth and a half of the step. */
+function shorterShare(rise: number, share: number, slope: number): number {
+  const factor = -(slope * share) / (2 * (rise - slope * share));
+  return Math.min(0.5, Math.max(0.1, factor));
+}
+
+/** What sums of this size are uncertain by: a value that rises by less has not risen. */
+function roundOff(value: number): number {
+  return 1e-11 * Math.max(1, Math.abs(value));
+}
+
+/** BFGS update of the inverse Hessian, which starts from the curvatures; one that shows no curvature is left out. */
+function updated(inverse: Float64Array | null, before: State, after: State): Float64Array | null {
+  const size = before.point.length;
+  const step = after.point.map((value, i) => value - at(before.point, i));
+  const turn = after.slopes.map((value, i) => value - at(before.slopes, i));
+  const curvature = dot(step, turn);
+  if (curvature <= 1e-12 * Math.sqrt(dot(step, step) * dot(turn, turn))) return inverse;
+  const base = inverse ?? inverseDiagonal(before.curvatures);
+  const along = turn.map((_, i) => {
+    let sum = 0;
+    for (let j = 0; j < size; j += 1) sum += at(base, i * size + j) * at(turn, j);
+    return sum;
+  });
+  const factor = (1 + dot(turn, along) / curvature) / curvature;
+  return base.map((value, index) => {
+    const i = Math.floor(index / size);
+    const j = index % size;
+    const mixed = at(along, i) * at(step, j) + at(step, i) * at(along, j);
+    return value + factor * at(step, i) * at(step, j) - mixed / curvature;
+  });
+}
+
+function inverseDiagonal(curvatures: Float64Array): Float64Array {
+  const size = curvatures.length;
+  const inverse = new Float64Array(size * size);
+  curvatures.forEach((curvature, i) => {
+    inverse[i * size + i] = 1 / curvature;
+  });
+  return inverse;
+}
+
+function largest(values: Float64Array): number {
+  return values.reduce((most, value) => Math.max(most, Math.abs(value)), 0);
+}
+
+function dot(left: Float64Array, right: Float64Array): number {
+  let sum = 0;
+  for (let i = 0; i < left.length; i += 1) sum += at(left, i) * at(right, i);
+  return sum;
+}

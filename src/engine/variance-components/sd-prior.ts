@@ -1,0 +1,24 @@
+import type { SdPrior } from "./variance-model";
+
+/**
+ * Log density of the log of a standard deviation, up to a constant, with its first two derivatives by that log.
+ *
+ * A half-normal density of the standard deviation gains log sd in the change of variable, which keeps it off zero.
+ */
+export function logPrior(
+  prior: SdPrior,
+  sd: number,
+): { readonly value: number; readonly slope: number; readonly curvature: number } {
+  switch (prior.kind) {
+    case "none":
+      return { value: 0, slope: 0, curvature: 0 };
+    case "half-normal": {
+      const square = (sd / prior.scale) ** 2;
+      return { value: Math.log(sd) - square / 2, slope: 1 - square, curvature: -2 * square };
+    }
+    case "log-normal": {
+      const score = Math.log(sd / prior.median) / prior.logSd;
+      return { value: (-score * score) / 2, slope: -score / prior.logSd, curvature: -1 / prior.logSd ** 2 };
+    }
+  }
+}

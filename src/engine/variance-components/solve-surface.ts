@@ -1,0 +1,154 @@
+import { at, cholesky, logDeterminant, solveLower, solveUpper, type Matrix } from "../linear-algebra";
+import type { GroupInformation, Information } from "./information";
+import type { CellRow, SharedColumn, Surface } from "./variance-model";
+
+/** A group's part of a solution, the cells' own deviations integrated out. */
+export interface SolvedGroup {
+  readonly information: GroupInformation;
+  readonly rows: readonly CellRow[];
+  /** Factor of I + cellVariance × precision. */
+  readonly factor: Matrix;
+  /** What the readings say of the cells' shared part: its precision, and what is left of `right` at the solution. */
+  readonly precision: Float64Array;
+  readonly score: Float64Array;
+}
+
+/** The surface at given standard deviations. */
+export interface SurfaceSolution {
+  readonly surface: Surface;
+  readonly information: Information;
+  readonly sds: Float64Array;
+  readonly cellVariance: number;
+  readonly logLikelihood: number;
+  readonly groups: readonly SolvedGroup[];
+  /** Prior sd of each shared column, 1 for a fixed one. */
+  readonly scales: Float64Array;
+  /** Factor of the scaled precision of the shared columns. */
+  readonly sharedFactor: Matrix;
+  readonly shared: Float64Array;
+}
+
+/**
+ * Best linear unbiased prediction of a surface of cells, and its likelihood: restricted where columns are fixed, else marginal.
+ *
+ * @param sds the standard deviations, by index; a zero takes its effects out.
+ * @returns the solution, null where fixed columns cannot be told apart or a number is not finite.
+ * @see Henderson 1975; Harville 1977 for the restricted likelihood.
+ */
+export function solveSurface(surface: Surface, information: Information, sds: Float64Array): SurfaceSolution | null {
+  const cellVariance = surface.cellSd === null ? 0 : at(sds, surface.cellSd) ** 2;
+  const scales = new Float64Array(surface.columns.length);
+  surface.columns.forEach((column, index) => {
+    scales[index] = scaleOf(column, sds);
+  });
+  let minusTwo = information.constant + information.readings * Math.log(2 * Math.PI);
+  const partial = information.groups.map((group, index) => {
+    const integrated = integrateCells(group, cellVariance);
+    minusTwo += integrated.minusTwo;
+    return { information: group, rows: surface.rows[index] ?? [], ...integrated };
+  });
+  const { inner, right } = sharedSystem(surface.columns, scales, partial);
+  const sharedFactor = cholesky(inner);
+  if (sharedFactor === null) return null;
+  const shared = right.slice();
+  solveLower(sharedFactor, shared);
+  for (const value of shared) minusTwo -= value * value;
+  solveUpper(sharedFactor, shared);
+  for (let column = 0; column < shared.length; column += 1) shared[column] = at(shared, column) * at(scales, column);
+  const fixed = surface.columns.filter(({ kind }) => kind === "fixed").length;
+  minusTwo += logDeterminant(sharedFactor) - fixed * Math.log(2 * Math.PI);
+  const groups = partial.map((group) => ({ ...group, score: scoreAt(group, shared) }));
+  return {
+    surface,
+    information,
+    sds,
+    cellVariance,
+    logLikelihood: -minusTwo / 2,
+    groups,
+    scales,
+    sharedFactor,
+    shared,
+  };
+}
+
+function scaleOf(column: SharedColumn, sds: Float64Array): number {
+  switch (column.kind) {
+    case "fixed":
+      return 1;
+    case "known":
+      return Math.sqrt(column.variance);
+    case "fitted":
+      return at(sds, column.sd);
+  }
+}
+
+/** (Λ⁻¹ + cI)⁻¹ = (I + cΛ)⁻¹Λ, so that neither a singular Λ nor a variance of 0 is in the way. */
+function integrateCells(group: GroupInformation, cellVariance: number) {
+  const { cells } = group;
+  const inner = group.precision.map((value) => cellVariance * value);
+  for (let cell = 0; cell < cells; cell += 1) inner[cell * cells + cell] = at(inner, cell * cells + cell) + 1;
+  const factor = cholesky({ rows: cells, columns: cells, values: inner });
+  if (factor === null) throw new RangeError("a group's information is not finite");
+  const precision = group.precision.slice();
+  const right = group.right.slice();
+  if (cellVariance === 0) return { factor, precision, right, minusTwo: 0 };
+  solveLower(factor, precision, cells);
+  solveUpper(factor, precision, cells);
+  solveLower(factor, right);
+  let minusTwo = logDeterminant(factor);
+  for (const value of right) minusTwo -= cellVariance * value * value;
+  solveUpper(factor, right);
+  return { factor, precision, right, minusTwo };
+}
+
+type PartlySolved = Omit<SolvedGroup, "score"> & { readonly right: Float64Array };
+
+function sharedSystem(columns: readonly SharedColumn[], scales: Float64Array, groups: readonly PartlySolved[]) {
+  const size = columns.length;
+  const inner = new Float64Array(size * size);
+  const right = new Float64Array(size);
+  for (const group of groups) addGroup(group, { inner, right, scales });
+  columns.forEach(({ kind }, column) => {
+    if (kind !== "fixed") inner[column * size + column] = at(inner, column * size + column) + 1;
+  });
+  return { inner: { rows: size, columns: size, values: inner }, right };
+}
+
+function addGroup(
+  { rows, precision, right: groupRight }: PartlySolved,
+  { inner, right, scales }: { inner: Float64Array; right: Float64Array; scales: Float64Array },
+): void {
+  const size = scales.length;
+  const cells = rows.length;
+  rows.forEach((row, i) => {
+    for (const { column, weight } of row) {
+      const scaled = weight * at(scales, column);
+      right[column] = at(right, column) + scaled * at(groupRight, i);
+      for (let j = 0; j < cells; j += 1) {
+        const along = scaled * at(precision, i * cells + j);
+        if (along === 0) continue;
+        for (const other of rows[j] ?? []) {
+          const index = column * size + other.column;
+          inner[index] = at(inner, index) + along * other.weight * at(scales, other.column);
+        }
+      }
+    }
+  });
+}
+
+function scoreAt({ rows, precision, right }: PartlySolved, shared: Float64Array): Float64Array {
+  const cells = rows.length;
+  const score = right.slice();
+  rows.forEach((row, j) => {
+    const fitted = rowTimes(row, shared);
+    for (let i = 0; i < cells; i += 1) score[i] = at(score, i) - at(precision, i * cells + j) * fitted;
+  });
+  return score;
+}
+
+/** What a cell's row makes of the shared columns. */
+export function rowTimes(row: CellRow, shared: Float64Array): number {
+  let sum = 0;
+  for (const { column, weight } of row) sum += weight * at(shared, column);
+  return sum;
+}

@@ -1,0 +1,54 @@
+/** An effect that all readings of one block share: reading i moves by `weights[i]` a unit of it. */
+export interface BlockEffect {
+  readonly weights: Float64Array;
+  /** The part of its variance that is known. */
+  readonly knownVariance: number;
+  /** Which standard deviation's square adds to the known part; null where all of it is known. */
+  readonly sd: number | null;
+}
+
+/** Readings that share effects: a tester, a batch, a trial. Blocks are independent given the cells. */
+export interface Block {
+  readonly values: Float64Array;
+  /** Cell of each reading, counted in the block's group. */
+  readonly cells: Int32Array;
+  /** Known variance of each reading's own error, beside the residual's. */
+  readonly knownVariances: Float64Array;
+  readonly effects: readonly BlockEffect[];
+}
+
+/** Blocks whose readings lie in the same cells and in no others: the testers of a size. */
+export interface Group {
+  readonly cells: number;
+  readonly blocks: readonly Block[];
+}
+
+/** What was read. Standard deviations are named by their index in the list that is fitted. */
+export interface Readings {
+  readonly groups: readonly Group[];
+  /** Standard deviation of each reading's own error; null where all of it is known. */
+  readonly residualSd: number | null;
+}
+
+/** One column that cells have in common: a fixed effect, or a random one of a known or a fitted variance. */
+export type SharedColumn =
+  | { readonly kind: "fixed" }
+  | { readonly kind: "known"; readonly variance: number }
+  | { readonly kind: "fitted"; readonly sd: number };
+
+/** A cell's weights on the shared columns; columns that it leaves out weigh 0. */
+export type CellRow = readonly { readonly column: number; readonly weight: number }[];
+
+/** What the cells are made of: shared columns and, where `cellSd` names one, an own deviation of every cell. */
+export interface Surface {
+  readonly columns: readonly SharedColumn[];
+  /** `rows[g][c]` belongs to cell c of group g. */
+  readonly rows: readonly (readonly CellRow[])[];
+  readonly cellSd: number | null;
+}
+
+/** Log density of a log standard deviation, up to a constant. */
+export type SdPrior =
+  | { readonly kind: "none" }
+  | { readonly kind: "half-normal"; readonly scale: number }
+  | { readonly kind: "log-normal"; readonly median: number; readonly logSd: number };

@@ -1,0 +1,97 @@
+import { studentTQuantile } from "../distributions";
+import type { CallDocument, PatternDocument } from "../pattern";
+import { indexPattern, statedGauge } from "../prediction";
+import { fitYarnRatios, type YarnRatios } from "./fit-yarn-ratios";
+import { patternUse, stitchSizeM, yarnUses, type FabricUse, type YarnUse } from "./yarn-use";
+
+/** Nine makers in ten have enough. */
+const ENOUGH = 0.9;
+const USUAL_ROUNDING_M = 10;
+
+export interface YarnNeed {
+  readonly yarn: string;
+  readonly ratio: number | null;
+  readonly standardError: number | null;
+  readonly fabrics: readonly { readonly fabric: string; readonly ratio: number; readonly metresPerStitch: number }[];
+  readonly sizes: readonly SizeNeed[];
+}
+
+export interface SizeNeed {
+  readonly size: string;
+  readonly stitches: number;
+  readonly expectedMetres: number | null;
+  /** Nine makers in ten need no more. */
+  readonly upperMetres: number | null;
+  readonly publishMetres: number | null;
+  readonly balls: number | null;
+  readonly reports: number;
+}
+
+/**
+ * How much of each yarn to tell people to buy, in every size, tested or not, at the pattern's gauge.
+ *
+ * @param call with what does not count set aside.
+ * @param roundToM metres to publish are rounded up to a multiple of this.
+ * @returns yarns and sizes in the pattern's order; nulls where nobody reported of the yarn or no piece takes it.
+ * @see design 4.8.
+ */
+export function yarnNeeds(call: CallDocument, roundToM = USUAL_ROUNDING_M): { readonly yarns: readonly YarnNeed[] } {
+  const index = indexPattern(call.pattern);
+  const uses = call.testers.flatMap((tester) => yarnUses(index, tester));
+  return {
+    yarns: call.pattern.yarns.map(({ id, metresPerBall }) => {
+      const ofYarn = uses.filter(({ yarn }) => yarn === id);
+      const ratios = ofYarn.length === 0 ? null : fitYarnRatios(ofYarn);
+      return {
+        yarn: id,
+        ratio: ratios?.ratio ?? null,
+        standardError: ratios?.standardError ?? null,
+        fabrics: ratios === null ? [] : fabricRatios(call.pattern, id, ratios),
+        sizes: call.pattern.sizes.map(({ id: size }) =>
+          sizeNeed({ size, used: patternUse(call.pattern, id, size), ratios, metresPerBall, roundToM, ofYarn }),
+        ),
+      };
+    }),
+  };
+}
+
+function fabricRatios(pattern: PatternDocument, yarn: string, ratios: YarnRatios): YarnNeed["fabrics"] {
+  const worked = new Set(pattern.sizes.flatMap(({ id }) => patternUse(pattern, yarn, id).map(({ fabric }) => fabric)));
+  return pattern.fabrics
+    .filter(({ id }) => worked.has(id))
+    .map((fabric) => {
+      const ratio = ratios.byFabric.get(fabric.id) ?? ratios.ratio;
+      return { fabric: fabric.id, ratio, metresPerStitch: ratio * stitchSizeM(statedGauge(fabric)) };
+    });
+}
+
+function sizeNeed(given: {
+  size: string;
+  used: readonly FabricUse[];
+  ratios: YarnRatios | null;
+  metresPerBall: number;
+  roundToM: number;
+  ofYarn: readonly YarnUse[];
+}): SizeNeed {
+  const { size, used, ratios, metresPerBall, roundToM, ofYarn } = given;
+  const stitches = used.reduce((sum, use) => sum + use.stitches, 0);
+  const reports = ofYarn.filter((use) => use.size === size).length;
+  if (ratios === null || stitches === 0) {
+    return { size, stitches, expectedMetres: null, upperMetres: null, publishMetres: null, balls: null, reports };
+  }
+  const expectedMetres = used.reduce(
+    (sum, { fabric, sizeM }) => sum + (ratios.byFabric.get(fabric) ?? ratios.ratio) * sizeM,
+    0,
+  );
+  const sd = Math.hypot(ratios.spread * expectedMetres, ratios.standardErrorOf(used));
+  const upperMetres = expectedMetres + studentTQuantile(ENOUGH, ratios.degreesOfFreedom) * sd;
+  return {
+    size,
+    stitches,
+    expectedMetres,
+    upperMetres,
+    publishMetres: Math.ceil(upperMetres / roundToM) * roundToM,
+    balls: Math.ceil(upperMetres / metresPerBall),
+    reports,
+  };
+}

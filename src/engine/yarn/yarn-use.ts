@@ -1,0 +1,75 @@
+import { own, type PatternDocument, type Tester } from "../pattern";
+import {
+  indexPattern,
+  patternWorking,
+  workedAtOwnGauge,
+  type Gauge,
+  type PatternIndex,
+  type Working,
+} from "../prediction";
+
+const CM_PER_M = 100;
+const GRAMS = 100;
+
+/** What a garment takes of a yarn in each fabric: stitches, and the sum of their sizes √(width × height), m. */
+export interface FabricUse {
+  readonly fabric: string;
+  readonly stitches: number;
+  readonly sizeM: number;
+}
+
+/** One tester's use of one yarn. */
+export interface YarnUse {
+  readonly tester: string;
+  readonly size: string;
+  readonly yarn: string;
+  readonly metres: number;
+  readonly fabrics: readonly FabricUse[];
+}
+
+/** Width × height of a stitch as a length, √(cm²) in m. */
+export function stitchSizeM({ stitchesPerCm, rowsPerCm }: Gauge): number {
+  return Math.sqrt(1 / (stitchesPerCm * rowsPerCm)) / CM_PER_M;
+}
+
+/** Stitches worked with a yarn by fabric: made × Σ over its sections of rows × (from + to) ÷ 2. */
+export function fabricUses(pattern: PatternDocument, yarn: string, working: Working): FabricUse[] {
+  return pattern.fabrics.flatMap(({ id }) => {
+    let stitches = 0;
+    for (const piece of pattern.pieces.filter(({ fabric }) => fabric === id)) {
+      for (const { from, to, rows, yarn: other } of piece.sections) {
+        if ((other ?? piece.yarn) !== yarn) continue;
+        stitches += (piece.made * working.countOf(rows) * (working.countOf(from) + working.countOf(to))) / 2;
+      }
+    }
+    return stitches === 0 ? [] : [{ fabric: id, stitches, sizeM: stitches * stitchSizeM(working.gaugeOf(id)) }];
+  });
+}
+
+/** A size's use of a yarn as the pattern has it. */
+export function patternUse(pattern: PatternDocument, yarn: string, size: string): FabricUse[] {
+  return fabricUses(pattern, yarn, patternWorking(indexPattern(pattern), size));
+}
+
+/**
+ * What a tester used of each yarn that she weighed, by her own ball band; entries that are set aside do not count.
+ *
+ * @returns one use a yarn that the pattern's pieces take, metres of all her entries of it together.
+ */
+export function yarnUses(index: PatternIndex, tester: Tester): YarnUse[] {
+  const metresByYarn: Record<string, number> = {};
+  for (const { yarn, grams, metresPer100g, decision } of tester.yarn) {
+    if (decision === "set-aside") continue;
+    metresByYarn[yarn] = (own(metresByYarn, yarn) ?? 0) + (grams * metresPer100g) / GRAMS;
+  }
+  const working = workedAtOwnGauge(index, tester);
+  return Object.entries(metresByYarn).flatMap(([yarn, metres]) => {
+    const fabrics = fabricUses(index.pattern, yarn, working);
+    return fabrics.length === 0 ? [] : [{ tester: tester.id, size: tester.size, yarn, metres, fabrics }];
+  });
+}
+
+/** Stitch sizes of a use in all fabrics together, m. */
+export function totalSizeM(fabrics: readonly FabricUse[]): number {
+  return fabrics.reduce((sum, { sizeM }) => sum + sizeM, 0);
+}

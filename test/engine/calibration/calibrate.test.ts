@@ -1,0 +1,36 @@
+import { describe, expect, it } from "vitest";
+import { calibrate, type Fault } from "@/engine/calibration";
+
+const SEED = 4_711;
+const CALLS = 6;
+
+/** A short run for every change: wide bounds that a broken sum breaks. The bars are checked by `npm run calibrate`. */
+describe("a short calibration", { timeout: 300_000 }, () => {
+  it("covers the truth, beats the plain average and calls few sound cells off where errors are drawn from the model", () => {
+    const { tally, errors } = calibrate({
+      design: "2–4 a size",
+      fault: "drawn",
+      slips: 0.04,
+      calls: CALLS,
+      seed: SEED,
+    });
+    expect(tally.of("covered")).toBeGreaterThan(300);
+    expect(tally.share("covered")).toBeGreaterThan(0.78);
+    expect(tally.share("converged")).toBe(1);
+    expect(errors.rootMeanSquare("model")).toBeLessThan(0.7 * errors.rootMeanSquare("plain average"));
+    expect(errors.rootMeanSquare("model")).toBeLessThan(1.35 * errors.rootMeanSquare("known variances"));
+    expect(tally.share("off within 1")).toBeLessThan(0.03);
+    expect(tally.share("set aside wrongly")).toBe(0);
+    expect(tally.of("gross slips found")).toBeGreaterThan(10);
+    expect(tally.share("gross slips found")).toBeGreaterThan(0.85);
+  });
+
+  it.each<[Fault, number]>([
+    ["cause", 0.5],
+    ["nothing", 0],
+  ])("names causes as often as it should where the fault is %s", (fault, least) => {
+    const { tally } = calibrate({ design: "3 a size", fault, slips: 0, calls: CALLS, seed: SEED });
+    if (fault === "nothing") expect(tally.share("cause named")).toBeLessThanOrEqual(1 / 3);
+    else expect(tally.share("first, all calls")).toBeGreaterThanOrEqual(least);
+  });
+});
