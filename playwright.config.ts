@@ -12,6 +12,8 @@ export default defineConfig({
   expect: { timeout: 15_000 },
   reporter: [["list"]],
   use: {
+    // Set by the global set-up, which has the server choose a free port.
+    baseURL: process.env.NEXTAUTH_URL,
     locale: "en-GB",
     timezoneId: "Pacific/Chatham",
     screenshot: "only-on-failure",

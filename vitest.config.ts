@@ -8,6 +8,15 @@ process.env.TZ = "Pacific/Chatham";
 
 const DATABASE_TESTS = "test/**/*.database.test.ts";
 
+const SCHEMA_TESTS = "test/database/schema-in-step.database.test.ts";
+
+const onDatabase = {
+  globalSetup: ["test/database/global-setup.ts"],
+  setupFiles: ["test/database/file-database.ts"],
+  testTimeout: 30_000,
+  hookTimeout: 60_000,
+};
+
 export default defineConfig({
   resolve: {
     alias: {
@@ -19,21 +28,13 @@ export default defineConfig({
   test: {
     setupFiles: ["test/seed.ts"],
     projects: [
+      { extends: true, test: { name: "layers", include: ["test/architecture/**/*.test.ts"] } },
       {
         extends: true,
-        test: { name: "unit", include: ["test/**/*.test.{ts,tsx}"], exclude: [DATABASE_TESTS] },
+        test: { name: "unit", include: ["test/**/*.test.{ts,tsx}"], exclude: [DATABASE_TESTS, "test/architecture/**"] },
       },
-      {
-        extends: true,
-        test: {
-          name: "database",
-          include: [DATABASE_TESTS],
-          globalSetup: ["test/database/global-setup.ts"],
-          setupFiles: ["test/database/file-database.ts"],
-          testTimeout: 30_000,
-          hookTimeout: 60_000,
-        },
-      },
+      { extends: true, test: { ...onDatabase, name: "schema", include: [SCHEMA_TESTS] } },
+      { extends: true, test: { ...onDatabase, name: "database", include: [DATABASE_TESTS], exclude: [SCHEMA_TESTS] } },
     ],
   },
 });

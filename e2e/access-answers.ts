@@ -1,4 +1,4 @@
-import { readdirSync, readFileSync } from "node:fs";
+import { existsSync, readdirSync, readFileSync } from "node:fs";
 import { join } from "node:path";
 import type { APIRequestContext, Page } from "@playwright/test";
 import { z } from "zod";
@@ -32,16 +32,42 @@ export function actions(): string[] {
     .sort();
 }
 
-/** What a page answers, and all that can be seen of it. */
-export async function visit(page: Page, path: string): Promise<{ answer: PageAnswer; seen: string }> {
+export interface Answered {
+  readonly answer: PageAnswer;
+  /** All that can be seen of it. */
+  readonly seen: string;
+}
+
+/** What an address answers: a page is looked at in the browser, a route's answer is read. */
+export async function visit(page: Page, route: string, path: string): Promise<Answered> {
+  return existsSync(join("src/app", route, "route.ts")) ? read(page.context().request, path) : look(page, path);
+}
+
+async function read(request: APIRequestContext, path: string): Promise<Answered> {
+  const response = await request.get(path, { maxRedirects: 0 });
+  const seen = `${response.status()} ${await response.text()}`;
+  const onward = response.headers().location;
+  if (onward !== undefined) return { answer: ownPath(onward), seen };
+  return { answer: named(response.status()), seen };
+}
+
+async function look(page: Page, path: string): Promise<Answered> {
   const response = await page.goto(path);
   const status = response?.status() ?? 0;
-  const { pathname, origin } = new URL(page.url());
-  const text = (await page.locator("body").innerText()).trim();
-  const seen = `${status} ${await page.title()} ${text}`;
-  if (new URL(path, origin).pathname !== pathname) return { answer: `/${pathname.slice(1)}`, seen };
-  if (status === 404) return { answer: "nothing", seen };
-  return { answer: status === 200 ? "shown" : status, seen };
+  // A page of an error is drawn by the browser.
+  await page.getByRole("heading", { level: 1 }).waitFor();
+  const { pathname } = new URL(page.url());
+  const answer = new URL(path, page.url()).pathname === pathname ? named(status) : ownPath(pathname);
+  return { answer, seen: `${status} ${await page.title()} ${await page.locator("body").innerText()}` };
+}
+
+function named(status: number): PageAnswer {
+  if (status === 404) return "nothing";
+  return status === 200 ? "shown" : status;
+}
+
+function ownPath(address: string): `/${string}` {
+  return `/${new URL(address, "http://localhost").pathname.slice(1)}`;
 }
 
 /** Calls an action of the build as its page would. @param fill puts a world's ids into the address of that page. */
@@ -64,7 +90,7 @@ export async function act(
           maxRedirects: 0,
         });
   const onward = response.headers()["x-action-redirect"];
-  if (onward !== undefined) return `/${onward.split(";", 1)[0]?.replace(/^\//, "") ?? ""}`;
+  if (onward !== undefined) return ownPath(onward.split(";", 1)[0] ?? "");
   const said = await response.text();
   if (response.status() !== 200) throw new Error(`${action} answered ${response.status()}: ${said.slice(0, 300)}`);
   const codes = ["signed-out", "not-found", "not-allowed"] as const;

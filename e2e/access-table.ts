@@ -47,11 +47,43 @@ function pastedReports({ patternId, callId }: World) {
 
 const WRONG = { email: "nobody@example.org", password: "a wrong password" };
 
+/** For those with any part in the pattern. */
+const SEES: Readonly<Record<Kind, PageAnswer>> = {
+  visitor: "/sign-in",
+  "another designer": "nothing",
+  viewer: "shown",
+  editor: "shown",
+  owner: "shown",
+};
+
 /** Every page and route below src/app, by its folder. */
 export const PAGES: Readonly<Record<string, PageRow>> = {
+  "/": { path: () => "/", answers: signedIn<PageAnswer>("shown", "/patterns") },
   "/account": { path: () => "/account", answers: signedIn<PageAnswer>("/sign-in", "shown") },
   "/api/auth/[...nextauth]": { path: () => "/api/auth/session", answers: everyone<PageAnswer>("shown") },
+  "/calls/[callId]": { path: ({ callId }) => `/calls/${callId}`, answers: SEES },
+  "/calls/[callId]/correct": { path: ({ callId }) => `/calls/${callId}/correct`, answers: SEES },
+  "/calls/[callId]/export": { path: ({ callId }) => `/calls/${callId}/export`, answers: SEES },
+  "/calls/[callId]/gaps": { path: ({ callId }) => `/calls/${callId}/gaps`, answers: SEES },
+  "/calls/[callId]/gaps.csv": { path: ({ callId }) => `/calls/${callId}/gaps.csv`, answers: SEES },
   "/live": { path: () => "/live", answers: everyone<PageAnswer>("shown") },
+  "/patterns": { path: () => "/patterns", answers: signedIn<PageAnswer>("/sign-in", "shown") },
+  "/patterns/[patternId]": { path: ({ patternId }) => `/patterns/${patternId}`, answers: SEES },
+  "/patterns/[patternId]/edit": { path: ({ patternId }) => `/patterns/${patternId}/edit`, answers: SEES },
+  "/patterns/[patternId]/export": { path: ({ patternId }) => `/patterns/${patternId}/export`, answers: SEES },
+  "/patterns/[patternId]/measurements/[measurementId]": {
+    path: ({ patternId }) => `/patterns/${patternId}/measurements/bust`,
+    answers: SEES,
+  },
+  "/patterns/[patternId]/revisions": { path: ({ patternId }) => `/patterns/${patternId}/revisions`, answers: SEES },
+  "/patterns/[patternId]/revisions/[number]": {
+    path: ({ patternId }) => `/patterns/${patternId}/revisions/1`,
+    answers: SEES,
+  },
+  "/patterns/new/document": {
+    path: () => "/patterns/new/document",
+    answers: signedIn<PageAnswer>("/sign-in", "shown"),
+  },
   "/patterns/[patternId]/reports/paste": {
     path: ({ patternId }) => `/patterns/${patternId}/reports/paste`,
     answers: { visitor: "/sign-in", "another designer": "nothing", viewer: 500, editor: "shown", owner: "shown" },
@@ -61,8 +93,9 @@ export const PAGES: Readonly<Record<string, PageRow>> = {
     answers: signedIn<PageAnswer>("/sign-in", "shown"),
   },
   "/ready": { path: () => "/ready", answers: everyone<PageAnswer>("shown") },
-  "/sign-in": { path: () => "/sign-in", answers: signedIn<PageAnswer>("shown", "/") },
-  "/sign-up": { path: () => "/sign-up", answers: signedIn<PageAnswer>("shown", "/") },
+  "/schema/[document]": { path: () => "/schema/pattern", answers: everyone<PageAnswer>("shown") },
+  "/sign-in": { path: () => "/sign-in", answers: signedIn<PageAnswer>("shown", "/patterns") },
+  "/sign-up": { path: () => "/sign-up", answers: signedIn<PageAnswer>("shown", "/patterns") },
 };
 
 /** Every action of the features, by file and name. */
@@ -85,8 +118,28 @@ export const ACTIONS: Readonly<Record<string, ActionRow>> = {
     sends: () => ({ values: [] }),
     answers: everyone<ActionAnswer>("/sign-in"),
   },
+  "patterns/actions.ts keepDraft": {
+    sends: ({ patternId }) => ({ values: [patternId, { typed: {}, version: 0, baseNumber: 1 }] }),
+    answers: EDITS,
+  },
+  "patterns/actions.ts throwDraftAway": { sends: ({ patternId }) => ({ values: [patternId, 1] }), answers: EDITS },
+  "patterns/actions.ts forgetLateSave": { sends: ({ patternId }) => ({ values: [patternId] }), answers: EDITS },
+  "patterns/actions.ts saveAsRevision": {
+    sends: ({ patternId }) => ({ values: [patternId, { typed: {}, version: 0, baseNumber: 1, reason: "Why" }] }),
+    answers: EDITS,
+  },
+  "patterns/correction-actions.ts saveCorrection": {
+    sends: ({ patternId, callId }) => ({
+      form: { patternId, callId, size: "small", measurement: "bust", baseNumber: "1", reason: "Why" },
+    }),
+    answers: EDITS,
+  },
   "patterns/paste-actions.ts makePastedPattern": {
     sends: () => ({ values: [{ text: "", choices: {}, confirmed: false }] }),
+    answers: signedIn<ActionAnswer>("signed-out", "done"),
+  },
+  "reports/document-actions.ts bringDocument": {
+    sends: () => ({ values: [{ text: "{}", title: "" }] }),
     answers: signedIn<ActionAnswer>("signed-out", "done"),
   },
   "reports/paste-actions.ts addPastedReports": {

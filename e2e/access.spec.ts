@@ -15,7 +15,14 @@ test("every route and every action stands in the table", () => {
 /** Puts a world's ids into an address such as /patterns/[patternId]. */
 function fill(path: string, world: World): string {
   const { patternId, callId, testerId, revisionId } = world;
-  const ids: Readonly<Record<string, string>> = { patternId, callId, testerId, revisionId };
+  const ids: Readonly<Record<string, string>> = {
+    patternId,
+    callId,
+    testerId,
+    revisionId,
+    measurementId: "bust",
+    number: "1",
+  };
   return path.replace(/\[(\w+)\]/g, (whole, name: string) => ids[name] ?? whole);
 }
 
@@ -26,10 +33,10 @@ for (const [route, { path, answers }] of Object.entries(PAGES)) {
       await context.clearCookies();
       const person = world.people[kind];
       if (person !== null) await signInByCookie(context, person);
-      const { answer, seen } = await visit(page, path(world));
+      const { answer, seen } = await visit(page, route, path(world));
       expect(answer, kind).toBe(answers[kind]);
       if (answer !== "nothing") continue;
-      const absent = await visit(page, path(absentWorld(world)));
+      const absent = await visit(page, route, path(absentWorld(world)));
       expect(seen, `${kind}: somebody else's looks like what never was`).toBe(absent.seen);
     }
   });

@@ -1,5 +1,4 @@
 import { expect, test as base } from "@playwright/test";
-import { z } from "zod";
 import { makeDesigner, signInByCookie, type Designer } from "./designer";
 
 interface Fixtures {
@@ -12,8 +11,6 @@ interface Fixtures {
 
 /** A browser test: it makes its own data, and an error on the console fails it. */
 export const test = base.extend<Fixtures>({
-  // eslint-plugin-react-hooks takes a function of this name for React's.
-  baseURL: async ({}, provide) => provide(z.string().parse(process.env.NEXTAUTH_URL)),
   expectedErrors: [null, { option: true }],
   designer: async ({ context }, provide) => {
     const designer = await makeDesigner();

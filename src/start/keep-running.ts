@@ -1,7 +1,10 @@
 import { existsSync, readFileSync, writeFileSync } from "node:fs";
+import { setTimeout as pause } from "node:timers/promises";
 import { log } from "@/server/log";
 import { stopLeftovers } from "./postgres-leftovers";
 import { runPostgres, type PostgresToRun, type RunningPostgres } from "./run-postgres";
+
+const AGAIN_AFTER_MS = 2_000;
 
 interface PostgresToKeep extends Omit<PostgresToRun, "port"> {
   /** Keeps the port over stops and starts. */
@@ -18,13 +21,21 @@ export async function keepRunning(run: PostgresToKeep): Promise<KeptPostgres> {
   let stopping = false;
   let running = await runAtItsPort(run);
   const revive = async (): Promise<void> => {
-    await running.ended;
-    if (stopping) return;
-    log.error("PostgreSQL ended unasked and is started again");
-    running = await runAtItsPort(run);
-    await revive();
+    for (;;) {
+      await running.ended;
+      if (stopping) return;
+      log.error("PostgreSQL ended unasked and is started again");
+      try {
+        running = await runAtItsPort(run);
+        // Asked to stop while it was being started.
+        if (stopping) await running.stop();
+      } catch (error) {
+        log.error(error, "PostgreSQL could not be started again yet");
+        await pause(AGAIN_AFTER_MS);
+      }
+    }
   };
-  const kept = revive().catch((error: unknown) => log.fatal(error, "PostgreSQL could not be started again"));
+  const kept = revive();
   return {
     url: running.url,
     stop: async () => {

@@ -28,6 +28,7 @@ export function useActionForm<Fields extends Record<string, unknown>>(
     formErrors: form.errors,
     fields,
     pending,
-    saved: last?.status === "success",
+    // An answer that empties the form has no status.
+    saved: last !== undefined && last.status !== "error",
   };
 }
