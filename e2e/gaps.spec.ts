@@ -1,0 +1,63 @@
+import { bringCall, exported, expectNoSidewaysScroll } from "./bring-call";
+import { expect, test } from "./fixtures";
+
+test("a designer brings a call in, opens a cell by keyboard, corrects an allowance and sees the gap close", async ({
+  page,
+  designer,
+}) => {
+  expect(designer.accountId).not.toBe("");
+  const callId = await bringCall(page);
+  await expect(page.getByText(/Of 8 measurements in 9 sizes/)).toBeVisible();
+
+  await page.getByRole("link", { name: /^Neck width, M: .*too small/ }).focus();
+  await page.keyboard.press("ArrowRight");
+  await page.keyboard.press("Enter");
+  await expect(page.getByRole("heading", { name: /too small in L: somewhere between/ })).toBeVisible();
+  await expect(page.getByText(/Her gauge explains .*what it does not/).first()).toBeVisible();
+  await expectNoSidewaysScroll(page);
+
+  await page.getByRole("link", { name: "Correct the pattern here" }).click();
+  await page.getByLabel("Neck band").fill("-2,8");
+  await page.getByRole("button", { name: "Show what changes" }).click();
+  await expect(page.getByRole("heading", { name: /expected/i }).first()).toBeVisible();
+  await expectNoSidewaysScroll(page);
+  await page.getByLabel("What you change and why").fill("The band takes more than I thought");
+  await page.getByRole("button", { name: /Show what changes/ }).click();
+  await page.getByRole("button", { name: "Save as revision 2" }).click();
+  await expect(page.getByText(/Saved as revision 2/)).toBeVisible();
+  await expect(page.getByRole("link", { name: /^Neck width, L: on size/ })).toBeVisible();
+
+  const document: unknown = JSON.parse(await exported(page, `/calls/${callId}/export`));
+  expect(document).toMatchObject({
+    pattern: { allowances: [{ id: "neck-band", cm: -2.8 }, {}, {}] },
+  });
+});
+
+test("a correction that is no number is told at its field, and what was typed stays", async ({ page, designer }) => {
+  expect(designer.accountId).not.toBe("");
+  const callId = await bringCall(page);
+  await page.goto(`/calls/${callId}/correct?cell=size-l.neck-width`);
+  await page.getByLabel("Neck band").fill("about two");
+  await page.getByRole("button", { name: "Show what changes" }).click();
+  await expect(
+    page.getByText("“about two” is not a number. Write it like 38.5, 38,5 or 12 3/8.").first(),
+  ).toBeVisible();
+  await expect(page.getByLabel("Neck band")).toHaveValue("about two");
+});
+
+test("the same gaps are there as numbers, worst first, and as a CSV file", async ({ page, designer }) => {
+  expect(designer.accountId).not.toBe("");
+  const callId = await bringCall(page);
+  await page.getByRole("link", { name: "Numbers, worst first" }).click();
+  await expect(page.getByRole("row").nth(1)).toContainText("2X");
+  await expectNoSidewaysScroll(page);
+  const csv = await page.request.get(`/calls/${callId}/gaps.csv`);
+  expect((await csv.text()).trim().split("\n")).toHaveLength(1 + 9 * 8);
+});
+
+test("a call that is exported and brought in again is the same call, byte for byte", async ({ page, designer }) => {
+  expect(designer.accountId).not.toBe("");
+  const first = await exported(page, `/calls/${await bringCall(page)}/export`);
+  const again = await bringCall(page, JSON.parse(first));
+  expect(await exported(page, `/calls/${again}/export`)).toBe(first);
+});

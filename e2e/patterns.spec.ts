@@ -1,0 +1,88 @@
+import { bringCall, expectNoSidewaysScroll } from "./bring-call";
+import { makeDesigner, query, signInByCookie } from "./designer";
+import { expect, test } from "./fixtures";
+import type { Page } from "@playwright/test";
+
+async function openEditor(page: Page, patternId: string): Promise<void> {
+  await page.goto(`/patterns/${patternId}/edit`);
+  await page.waitForLoadState("networkidle");
+}
+
+async function patternOf(page: Page): Promise<string> {
+  await page.goto(`/calls/${await bringCall(page)}`);
+  const href = await page
+    .getByRole("link", { name: /Saltmarsh Tee/ })
+    .first()
+    .getAttribute("href");
+  return href?.split("/").at(-1) ?? "";
+}
+
+test("edits are kept as typed, told at their field, and become a revision with a reason", async ({
+  page,
+  designer,
+}) => {
+  expect(designer.accountId).not.toBe("");
+  const patternId = await patternOf(page);
+  await openEditor(page, patternId);
+  const sleeve = page.getByLabel("Sleeve seam, all sizes");
+  await sleeve.fill("one");
+  await expect(page.getByText(/“one” is not a number/)).toBeVisible();
+  await sleeve.fill("-1,5");
+  await page.getByLabel("Neck stitches, M", { exact: true }).fill("64");
+  await expect(page.getByText(/Saved \d\d:\d\d/)).toBeVisible();
+  await expectNoSidewaysScroll(page);
+
+  await openEditor(page, patternId);
+  await expect(page.getByLabel("Sleeve seam, all sizes")).toHaveValue("-1,5");
+  await page.getByRole("button", { name: "Save as a revision" }).click();
+  await page.getByRole("button", { name: "Save revision 2" }).click();
+  await expect(page.getByText("Say in a few words what you changed and why.")).toBeVisible();
+  await page.getByLabel("What you changed, and why").fill("A thicker seam, a wider neck in M");
+  await page.getByRole("button", { name: "Save revision 2" }).click();
+  await page.waitForURL(/revisions\/2$/);
+  await expect(page.getByText("A thicker seam, a wider neck in M").first()).toBeVisible();
+  await expect(page.getByText("Sleeve seam").first()).toBeVisible();
+});
+
+test("of two people editing one pattern the later is told, and both texts are kept", async ({
+  page,
+  designer,
+  browser,
+}) => {
+  const patternId = await patternOf(page);
+  expect(designer.accountId).not.toBe("");
+  const helper = await makeDesigner();
+  await query("INSERT INTO membership (pattern_id, account_id, role) VALUES ($1, $2, 'editor')", [
+    patternId,
+    helper.accountId,
+  ]);
+  const context = await browser.newContext();
+  await signInByCookie(context, helper);
+  const theirs = await context.newPage();
+  await openEditor(page, patternId);
+  await openEditor(theirs, patternId);
+  await theirs.getByLabel("Sleeve seam, all sizes").fill("-2");
+  await expect(theirs.getByText(/Saved \d\d:\d\d/)).toBeVisible();
+  await page.getByLabel("Sleeve seam, all sizes").fill("-3");
+  await expect(page.getByText(/saved while you were editing/)).toBeVisible();
+  await expect(page.getByRole("region", { name: "Both texts" })).toContainText("-2");
+  await expect(page.getByRole("region", { name: "Both texts" })).toContainText("-3");
+  await context.close();
+});
+
+test("a faulty document is refused with its paths, what was pasted stays, and nothing is stored", async ({
+  page,
+  designer,
+}) => {
+  expect(designer.accountId).not.toBe("");
+  await page.goto("/patterns/new/document");
+  await page.waitForLoadState("networkidle");
+  const text = JSON.stringify({ format: "sizewright/pattern@1", name: "Half a pattern" });
+  await page.getByLabel("Or paste its text").fill(text);
+  await page.getByRole("button", { name: "Bring it in" }).click();
+  await expect(page.getByText("The document was not brought in, and nothing was stored")).toBeVisible();
+  await expect(page.getByText("is missing; it should be a list.").first()).toBeVisible();
+  await expect(page.getByLabel("Or paste its text")).toHaveValue(text);
+  await page.goto("/patterns");
+  await expect(page.getByText("Half a pattern")).toHaveCount(0);
+});
