@@ -24,3 +24,4 @@ export { gapSurface } from "./model/gap-surface";
 export { readingScore } from "./suspects/reading-scores";
 export { settleCall } from "./suspects/settle-call";
 export { testersNeeded } from "./testers-needed";
+export { fitFindings, type FitFinding } from "./fit-findings";

@@ -7,8 +7,11 @@ export type IntegerSolution =
   /** The solver stopped, or gave an answer that breaks a constraint. */
   | { readonly status: "unproven"; readonly says: string };
 
-/** By how much an answer may miss a constraint, relative to its right side. */
-const TOLERANCE = 1e-6;
+/**
+ * By how much an answer may miss a constraint of some variables that need not be whole: solvers keep each to about a
+ * millionth, and whole variables are then rounded. One of whole variables and weights alone is kept exactly.
+ */
+const TOLERANCE_A_TERM = 1e-5;
 
 /**
  * Solves an integer program with a solver that is handed in, and checks the answer before it is believed.
@@ -25,7 +28,8 @@ export function solveIntegerProgram(program: IntegerProgram, solver: Solver): In
   });
   const isKept = program.constraints.every(({ sum, relation, right }) => {
     const left = valueOf(sum, values);
-    const slack = TOLERANCE * Math.max(1, Math.abs(right));
+    const isExact = sum.every(({ variable, weight }) => program.whole[variable] && Number.isInteger(weight));
+    const slack = isExact ? 0 : TOLERANCE_A_TERM * Math.max(1, sum.length);
     if (relation === "<=") return left <= right + slack;
     return relation === ">=" ? left >= right - slack : Math.abs(left - right) <= slack;
   });
