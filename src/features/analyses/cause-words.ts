@@ -9,12 +9,14 @@ export function causeSentence(cause: Cause, pattern: PatternDocument, unit: Leng
   const more = cause.estimate >= 0;
   const size = sizeLabel(cause, pattern);
   const cm = `${plain(Math.abs(cause.estimate), unit)} ${unit}`;
-  const give = `(± ${plain(cause.standardError, unit)} ${unit})`;
-  const percent = `${percentOf(cause.estimate)} % (± ${percentOf(cause.standardError)} %)`;
-  const number = `${tenths(cause.estimate)} (± ${tenths(cause.standardError)}) ${cause.unit}`;
+  const give = `(±\u00a0${plain(cause.standardError, unit)}\u00a0${unit})`;
+  const percent = `${percentOf(cause.estimate)} % (±\u00a0${percentOf(cause.standardError)}\u00a0%)`;
+  const number = `${tenths(cause.estimate)} (±\u00a0${tenths(cause.standardError)}) ${cause.unit}`;
   switch (cause.kind) {
     case "allowance":
-      return `${name} adds ${cm} ${more ? "more" : "less"} than stated ${give}.`;
+      return allowanceTakes(cause.id, pattern)
+        ? `${name} takes ${cm} ${more ? "less" : "more"} than stated ${give}.`
+        : `${name} adds ${cm} ${more ? "more" : "less"} than stated ${give}.`;
     case "settle":
       return `${name} comes out ${percent} ${wayWord(cause, more)} in the garment than in its swatches.`;
     case "stretch":
@@ -50,6 +52,12 @@ export function rivalWords(rival: CauseInput, pattern: PatternDocument): string 
     case "from":
       return `${name} from size ${size} upward`;
   }
+}
+
+/** True where the pattern states the allowance as something that is taken away. */
+function allowanceTakes(id: string, pattern: PatternDocument): boolean {
+  const cm = pattern.allowances.find((allowance) => allowance.id === id)?.cm ?? 0;
+  return typeof cm === "number" ? cm < 0 : Object.values(cm).some((value) => value < 0);
 }
 
 function inputName({ kind, id }: CauseInput, pattern: PatternDocument): string {

@@ -82,17 +82,23 @@ function ownText({ kind, value }: EditField, unit: LengthUnit): string {
   return kind === "count" ? String(value) : String(Math.round(fromCm(value, unit) * 1000) / 1000);
 }
 
+/** The standing number in words: what an allowance takes is typed with a minus, and said. */
+function standingWords({ kind }: EditField, was: string, unit: LengthUnit): string {
+  if (kind === "count") return was;
+  if (kind !== "allowance") return `${was} ${unit}`;
+  return was.startsWith("-") ? `takes ${was.slice(1)} ${unit}, typed ${was.replace("-", "−")}` : `adds ${was} ${unit}`;
+}
+
 function correctedField(
   field: EditField,
   { typed, applied, unit }: { typed: Correction["typed"]; applied: AppliedEdits; unit: LengthUnit },
 ): CorrectedField {
   const was = ownText(field, unit);
-  const measure = field.kind === "count" ? "" : ` ${unit}`;
   return {
     path: field.path,
     label: field.label,
     text: own(typed, field.path) ?? was,
-    hint: `${field.size === null ? "In every size" : `In size ${field.size.label}`}, now ${was.replace("-", "−")}${measure}`,
+    hint: `${field.size === null ? "In every size" : `In size ${field.size.label}`}, now ${standingWords(field, was, unit)}`,
     errors: applied.faults.filter(({ path }) => path === field.path).map(({ says }) => says),
   };
 }

@@ -80,18 +80,20 @@ function Against({
   readonly words: string;
 }) {
   return (
-    <dl className="numbers mt-4 grid gap-y-2">
-      <Line name="This size comes to" value={formatLength(designCm, unit)} isMain />
-      {targetCm === null ? (
-        <p className="text-soft">It has no target.</p>
-      ) : (
-        <>
-          <Line name={`Target: ${words}`} value={formatLength(targetCm, unit)} />
-          <Line name="What whole stitches and rows leave over" value={formatChange(designCm - targetCm, unit)} />
-          <p className="mt-1 text-soft">{toleranceWords(designCm - targetCm, toleranceCm, unit)}</p>
-        </>
-      )}
-    </dl>
+    <>
+      <dl className="numbers mt-4 grid gap-y-2">
+        <Line name="This size comes to" value={formatLength(designCm, unit)} isMain />
+        {targetCm === null ? null : (
+          <>
+            <Line name={`Target: ${words}`} value={formatLength(targetCm, unit)} />
+            <Line name="What whole stitches and rows leave over" value={formatChange(designCm - targetCm, unit)} />
+          </>
+        )}
+      </dl>
+      <p className="mt-3 text-soft">
+        {targetCm === null ? "It has no target." : toleranceWords(designCm - targetCm, toleranceCm, unit)}
+      </p>
+    </>
   );
 }
 

@@ -17,7 +17,12 @@ export function PasteExample() {
         It may look like this (an invented one). Centimetres or inches, 38.5, 38,5 or 12 3/8, sizes across or down: all
         are read.
       </figcaption>
-      <div className="overflow-x-auto rounded-sheet border border-dashed border-line-strong">
+      <div
+        role="region"
+        aria-label="An example table"
+        tabIndex={0}
+        className="overflow-x-auto rounded-sheet border border-dashed border-line-strong"
+      >
         <table className={`${TABLE} text-sm`}>
           <thead className={TABLE_HEAD}>
             <tr>
