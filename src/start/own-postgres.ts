@@ -15,7 +15,7 @@ export interface OwnPostgres {
 }
 
 export interface OwnPostgresPlace {
-  /** Holds the password and the log, and the data where user postgres can enter. */
+  /** Holds the log, and the data with its password where user postgres can enter. */
   readonly folder: string;
   /** Quicker, for it would not survive a power cut, and gone with its data once stopped. */
   readonly temporary?: boolean;
@@ -59,8 +59,9 @@ export async function startOwnPostgres({ folder, temporary = false, signal }: Ow
 
 /** What to run, with data that is made at the first start. */
 async function prepareData(folder: string, temporary: boolean, signal: AbortSignal | undefined) {
-  const password = keptSecret(join(folder, "database-password"));
   const { binaries, user, home } = await prepare(folder);
+  // Beside the data, which may live elsewhere and outlive the folder.
+  const password = keptSecret(join(home, "password"));
   const data = join(home, "data");
   if (!existsSync(data)) initialise({ binaries, user, home, password });
   const log = join(folder, "postgresql.log");
