@@ -57,8 +57,8 @@ async function fillGauge(page: Page, hand: Hand): Promise<void> {
 test("a designer pastes two tables and is on the gap page in under 20 actions", async ({ page }) => {
   const hand = new Hand();
   await signUp(page, hand);
-  await page.goto("/patterns/new/paste");
-  hand.actions += 2; // The way here: her patterns, then “paste two tables”.
+  await hand.click(page.getByRole("link", { name: "Paste tables" }).first());
+  await page.waitForURL(/patterns\/new\/paste/);
   await hand.type(page.getByLabel("Your finished measurements"), MEASUREMENTS);
   await fillGauge(page, hand);
   await hand.click(page.getByRole("button", { name: "Make the pattern" }));

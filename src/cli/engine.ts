@@ -10,6 +10,12 @@ const VERBS: readonly Verb[] = [predictVerb, gapsVerb, yarnVerb, reviseVerb];
 const BAD_INPUT = 2;
 const NO_ANSWER = 3;
 
+// Whoever reads may have had enough, as `head` has.
+process.stdout.on("error", (error: NodeJS.ErrnoException) => {
+  if (error.code !== "EPIPE") throw error;
+  process.exit();
+});
+
 await main(process.argv.slice(2));
 
 /** `engine VERB FILE`, a file of `-` being standard input: prints JSON, or a line a fault and leaves with 2; leaves with 3 where no answer exists. */
