@@ -86,7 +86,7 @@ export const PAGES: Readonly<Record<string, PageRow>> = {
   },
   "/patterns/[patternId]/reports/paste": {
     path: ({ patternId }) => `/patterns/${patternId}/reports/paste`,
-    answers: { visitor: "/sign-in", "another designer": "nothing", viewer: 500, editor: "shown", owner: "shown" },
+    answers: { visitor: "/sign-in", "another designer": "nothing", viewer: "nothing", editor: "shown", owner: "shown" },
   },
   "/patterns/new/paste": {
     path: () => "/patterns/new/paste",

@@ -7,7 +7,7 @@ export async function foundOr404<Result>(load: Promise<Result>): Promise<Result>
   try {
     return await load;
   } catch (error) {
-    if (error instanceof AppError && error.code === "not-found") notFound();
+    if (error instanceof AppError && (error.code === "not-found" || error.code === "not-allowed")) notFound();
     throw error;
   }
 }

@@ -4,6 +4,7 @@ import { openCalls } from "@/features/calls/data";
 import { patternAccess } from "@/features/patterns/access";
 import { latestRevision } from "@/features/patterns/data";
 import { PasteReports } from "@/features/reports/components/paste-reports";
+import { foundOr404 } from "@/server/found-or-404";
 import { requireViewer } from "@/server/viewer";
 import { Page } from "@/ui/page";
 
@@ -16,7 +17,7 @@ export default async function PasteReportsPage({
 }) {
   const { patternId } = await params;
   const viewer = await requireViewer();
-  const access = await patternAccess(viewer, patternId, "editor");
+  const access = await foundOr404(patternAccess(viewer, patternId, "editor"));
   const [{ document }, calls] = await Promise.all([latestRevision(access), openCalls(access)]);
   return (
     <Page
