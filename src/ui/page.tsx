@@ -21,9 +21,9 @@ export function Page({ title, above, intro, actions, width = "wide", children }:
     >
       <div className="mb-8 flex flex-wrap items-end justify-between gap-x-8 gap-y-4">
         <div className="min-w-0 max-w-3xl">
-          {above ? <div className="mb-1.5 text-sm text-soft">{above}</div> : null}
+          {above ? <div className="mb-1.5 text-sm text-soft wrap-anywhere">{above}</div> : null}
           <h1>{title}</h1>
-          {intro ? <div className="mt-3 text-lg leading-snug text-soft">{intro}</div> : null}
+          {intro ? <div className="mt-3 text-lg leading-snug text-soft wrap-anywhere">{intro}</div> : null}
         </div>
         {actions ? <div className="flex flex-wrap items-center gap-3">{actions}</div> : null}
       </div>

@@ -1,6 +1,7 @@
 import type { Cause, CauseInput } from "@/engine/gaps";
 import type { PatternDocument } from "@/engine/pattern";
-import type { LengthUnit } from "@/engine/units";
+import { toCm, type LengthUnit } from "@/engine/units";
+import { shownStep } from "@/ui/format-length";
 import { plain } from "./verdict-words";
 
 /** A cause of gaps as a sentence in the designer's own names, with its uncertainty. */
@@ -9,7 +10,7 @@ export function causeSentence(cause: Cause, pattern: PatternDocument, unit: Leng
   const more = cause.estimate >= 0;
   const size = sizeLabel(cause, pattern);
   const cm = `${plain(Math.abs(cause.estimate), unit)} ${unit}`;
-  const give = `(±\u00a0${plain(cause.standardError, unit)}\u00a0${unit})`;
+  const give = `(±\u00a0${plain(Math.max(cause.standardError, toCm(shownStep(unit), unit)), unit)}\u00a0${unit})`;
   const percent = `${percentOf(cause.estimate)} % (±\u00a0${percentOf(cause.standardError)}\u00a0%)`;
   const number = `${tenths(cause.estimate)} (±\u00a0${tenths(cause.standardError)}) ${cause.unit}`;
   switch (cause.kind) {
