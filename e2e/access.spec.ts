@@ -4,7 +4,7 @@ import { absentWorld, KINDS, makeWorld, type World } from "./access-world";
 import { signInByCookie } from "./designer";
 import { expect, test } from "./fixtures";
 
-// An error page is one that the browser tells of; 441 is how React calls an error of the server.
+// The page for what is not there is one that the browser tells of.
 test.use({ expectedErrors: /status of 404/ });
 
 test("every route and every action stands in the table", () => {

@@ -8,6 +8,7 @@ test("a designer brings a call in, opens a cell by keyboard, corrects an allowan
   expect(designer.accountId).not.toBe("");
   const callId = await bringCall(page);
   await expect(page.getByText(/Of 8 measurements in 9 sizes/)).toBeVisible();
+  await expectNoSidewaysScroll(page);
 
   await page.getByRole("link", { name: /^Neck width, M: .*too small/ }).focus();
   await page.keyboard.press("ArrowRight");
@@ -19,7 +20,14 @@ test("a designer brings a call in, opens a cell by keyboard, corrects an allowan
   await page.getByRole("link", { name: "Correct the pattern here" }).click();
   await page.getByLabel("Neck band").fill("-2,8");
   await page.getByRole("button", { name: "Show what changes" }).click();
-  await expect(page.getByRole("heading", { name: /expected/i }).first()).toBeVisible();
+  const changes = page.getByRole("row", { name: /Neck band/ });
+  await expect(changes).toContainText("takes 2 cm");
+  await expect(changes).toContainText("takes 2.8 cm");
+  // The pattern's 25.1 cm in L less two bands of 0.8: what garments come to already.
+  const expected = page.getByRole("row", { name: /Neck width, L/ });
+  await expect(expected).toContainText("25.1 → 23.5");
+  await expect(expected).toContainText("1.6 cm too small");
+  await expect(expected).toContainText("on size");
   await expectNoSidewaysScroll(page);
   await page.getByLabel("What you change and why").fill("The band takes more than I thought");
   await page.getByRole("button", { name: /Show what changes/ }).click();

@@ -34,6 +34,7 @@ test("edits are kept as typed, told at their field, and become a revision with a
 
   await openEditor(page, patternId);
   await expect(page.getByLabel("Sleeve seam, all sizes")).toHaveValue("-1,5");
+  await expect(page.getByLabel("Neck stitches, M", { exact: true })).toHaveValue("64");
   await page.getByRole("button", { name: "Save as a revision" }).click();
   await page.getByRole("button", { name: "Save revision 2" }).click();
   await expect(page.getByText("Say in a few words what you changed and why.")).toBeVisible();
@@ -41,7 +42,8 @@ test("edits are kept as typed, told at their field, and become a revision with a
   await page.getByRole("button", { name: "Save revision 2" }).click();
   await page.waitForURL(/revisions\/2$/);
   await expect(page.getByText("A thicker seam, a wider neck in M").first()).toBeVisible();
-  await expect(page.getByText("Sleeve seam").first()).toBeVisible();
+  await expect(page.getByRole("row", { name: /Sleeve seam.*takes 1 cm.*takes 1.5 cm/ })).toBeVisible();
+  await expect(page.getByRole("row", { name: /Neck stitches.*62.*64/ })).toBeVisible();
 });
 
 test("of two people editing one pattern the later is told, and both texts are kept", async ({

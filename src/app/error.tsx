@@ -18,10 +18,6 @@ const KNOWN: Readonly<Record<string, Message>> = {
     title: "The database does not answer just now",
     intro: "Nothing that was saved is lost. It usually comes back within a minute, and then so does this page.",
   },
-  "not-allowed": {
-    title: "Not yours to change",
-    intro: "You may look at this, but only its owner or an editor may change it.",
-  },
 };
 
 const UNKNOWN: Message = {

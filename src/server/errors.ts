@@ -15,10 +15,7 @@ export type AppErrorCode = keyof typeof SENTENCES;
 
 /** A failure that people can be told about: one plain sentence a kind. Anything else is a bug and is thrown on. */
 export class AppError extends Error {
-  /**
-   * All that Next hands an error page of an error of the server. For "not-found" it is the mark of Next's own
-   * `notFound()`: a page that lets the error through answers 404, as an address that never was.
-   */
+  /** All that Next hands an error page of an error of the server. */
   readonly digest: string;
 
   /** @param says a sentence that says more than the code's own. */
@@ -28,6 +25,6 @@ export class AppError extends Error {
   ) {
     super(says);
     this.name = "AppError";
-    this.digest = code === "not-found" ? "NEXT_HTTP_ERROR_FALLBACK;404" : code;
+    this.digest = code;
   }
 }

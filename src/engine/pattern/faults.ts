@@ -15,11 +15,3 @@ export function formatPath(parts: readonly PathPart[]): string {
   }
   return path === "" ? "$" : path;
 }
-
-/** Bad input: what was handed in breaks the documents' rules. A fault of the input, never of the engine. */
-export class InputError extends Error {
-  constructor(readonly faults: readonly Fault[]) {
-    super(faults.map(({ path, says }) => `${path}: ${says}`).join("\n"));
-    this.name = "InputError";
-  }
-}

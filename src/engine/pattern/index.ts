@@ -1,4 +1,4 @@
-export { formatPath, InputError, type Fault, type PathPart } from "./faults";
+export { formatPath, type Fault, type PathPart } from "./faults";
 export {
   MOST_SIZES,
   PATTERN_FORMAT,
