@@ -2,6 +2,7 @@
 
 import { useState } from "react";
 import { columnCount, type TableFault } from "@/engine/tables";
+import { AskedBack } from "@/ui/asked-back";
 import { Notice } from "@/ui/notice";
 import { PasteField } from "@/ui/paste-field";
 import { SaidList } from "@/ui/said-list";
@@ -94,24 +95,13 @@ function Understood({ state, onMade }: UnderstoodProps) {
         )}
         <PasteMeasurementTable state={state} faults={inTable} questions={questions} />
       </section>
-      {questions.length === 0 ? null : (
-        <SaidList
-          id="measurement-questions"
-          tone={tried && !confirmed ? "problem" : "plain"}
-          title="Hard to believe: please look again"
-          items={questions.map((question) => placed(view, choices, question))}
-        >
-          <label className="mt-3 flex min-h-11 cursor-pointer items-center gap-3 font-semibold">
-            <input
-              type="checkbox"
-              className="size-5 accent-thread"
-              checked={confirmed}
-              onChange={(event) => setConfirmed(event.currentTarget.checked)}
-            />
-            Yes, this is right
-          </label>
-        </SaidList>
-      )}
+      <AskedBack
+        id="measurement-questions"
+        items={questions.map((question) => placed(view, choices, question))}
+        insists={tried}
+        confirmed={confirmed}
+        onConfirm={setConfirmed}
+      />
       {failure === null ? null : (
         <Notice tone="problem" title="The pattern was not made">
           {failure}

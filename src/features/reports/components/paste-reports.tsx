@@ -4,6 +4,7 @@ import { useRouter } from "next/navigation";
 import { useState } from "react";
 import { columnCount } from "@/engine/tables";
 import type { PatternDocument } from "@/engine/pattern";
+import { AskedBack } from "@/ui/asked-back";
 import { Notice } from "@/ui/notice";
 import { PasteField } from "@/ui/paste-field";
 import { SaidList } from "@/ui/said-list";
@@ -96,24 +97,13 @@ function Understood({
         )}
         <PasteReportTable state={state} pattern={pattern} faults={inTable} questions={questions} />
       </section>
-      {questions.length === 0 ? null : (
-        <SaidList
-          id="report-questions"
-          tone={tried && !confirmed ? "problem" : "plain"}
-          title="Hard to believe: please look again"
-          items={questions.map((question) => placedInReports(cells, choices, question))}
-        >
-          <label className="mt-3 flex min-h-11 cursor-pointer items-center gap-3 font-semibold">
-            <input
-              type="checkbox"
-              className="size-5 accent-thread"
-              checked={confirmed}
-              onChange={(event) => setConfirmed(event.currentTarget.checked)}
-            />
-            Yes, this is right
-          </label>
-        </SaidList>
-      )}
+      <AskedBack
+        id="report-questions"
+        items={questions.map((question) => placedInReports(cells, choices, question))}
+        insists={tried}
+        confirmed={confirmed}
+        onConfirm={setConfirmed}
+      />
       {failure === null ? null : (
         <Notice tone="problem" title="The reports were not added">
           {failure}
