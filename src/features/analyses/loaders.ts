@@ -13,8 +13,8 @@ export interface LoadedAnalysis {
   readonly names: ReadonlyMap<string, string>;
 }
 
-/** The call as it stands now with its analysis: the one that is kept, else reckoned here and not kept. */
-export async function loadAnalysis(access: CallAccess): Promise<LoadedAnalysis> {
+/** The call as it stands now with its analysis: the one that is kept, else reckoned here and not kept. Null while it is being reckoned. */
+export async function loadAnalysis(access: CallAccess): Promise<LoadedAnalysis | null> {
   const [document, testers] = await Promise.all([callDocument(access), callTesters(access)]);
   const output = (await storedAnalysis(access, analysisInput(document))) ?? gaps(document);
   return { document, output, names: new Map(testers.map(({ code, name }) => [code, name ?? code])) };

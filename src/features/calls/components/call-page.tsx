@@ -4,7 +4,19 @@ import { NavTabs } from "@/ui/nav-tabs";
 import { Page } from "@/ui/page";
 import type { LoadedCall } from "../loaders";
 
-export type CallTab = "overview" | "gaps" | "correct";
+export type CallTab = "overview" | "gaps" | "changes" | "correct" | "swatches" | "testers" | "yarn" | "fit" | "method";
+
+const TABS: readonly { readonly tab: CallTab; readonly path: string; readonly label: string }[] = [
+  { tab: "overview", path: "", label: "The call" },
+  { tab: "gaps", path: "/gaps", label: "Gaps" },
+  { tab: "changes", path: "/changes", label: "What to change" },
+  { tab: "correct", path: "/correct", label: "Correct the pattern" },
+  { tab: "swatches", path: "/swatches", label: "Swatches" },
+  { tab: "testers", path: "/testers", label: "Testers" },
+  { tab: "yarn", path: "/yarn", label: "Yarn" },
+  { tab: "fit", path: "/fit", label: "Fit" },
+  { tab: "method", path: "/method", label: "How it is reckoned" },
+];
 
 interface CallPageProps {
   readonly loaded: LoadedCall;
@@ -19,13 +31,11 @@ interface CallPageProps {
 export function CallPage({ loaded, tab, title, intro, actions, children }: CallPageProps) {
   const { call, revision, invented } = loaded;
   const base = `/calls/${call.callId}`;
-  const tabs = [
-    { href: base, label: "The call", current: tab === "overview" },
-    { href: `${base}/gaps`, label: "Gaps", current: tab === "gaps" },
-    ...(tab === "correct"
-      ? [{ href: `${base}/correct`, label: "Correct the pattern", current: tab === "correct" }]
-      : []),
-  ];
+  const tabs = TABS.filter((page) => page.tab !== "correct" || tab === "correct").map((page) => ({
+    href: `${base}${page.path}`,
+    label: page.label,
+    current: page.tab === tab,
+  }));
   const above = (
     <>
       <Link href={`/patterns/${call.patternId}`} className="text-link">

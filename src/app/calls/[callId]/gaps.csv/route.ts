@@ -2,15 +2,11 @@ import { gapBoard } from "@/features/analyses/gap-board";
 import { gapsCsv } from "@/features/analyses/gaps-csv";
 import { loadAnalysis } from "@/features/analyses/loaders";
 import { loadCall } from "@/features/calls/loaders";
+import { csvDownload, stillReckoned } from "@/server/csv-download";
 
 export async function GET(_request: Request, { params }: RouteContext<"/calls/[callId]/gaps.csv">) {
   const { access, viewer } = await loadCall((await params).callId);
-  const { document, output } = await loadAnalysis(access);
-  return new Response(gapsCsv(gapBoard(document, output, viewer.unit)), {
-    headers: {
-      "content-type": "text/csv; charset=utf-8",
-      "content-disposition": 'attachment; filename="gaps.csv"',
-      "cache-control": "private, no-store",
-    },
-  });
+  const analysis = await loadAnalysis(access);
+  if (analysis === null) return stillReckoned();
+  return csvDownload("gaps.csv", gapsCsv(gapBoard(analysis.document, analysis.output, viewer.unit)));
 }

@@ -1,5 +1,6 @@
 import type { Metadata } from "next";
 import { GapsView } from "@/features/analyses/components/gaps-view";
+import { StillReckoning } from "@/features/analyses/components/still-reckoning";
 import { loadAnalysis } from "@/features/analyses/loaders";
 import { gapQuerySchema } from "@/features/analyses/schema";
 import { CallPage } from "@/features/calls/components/call-page";
@@ -13,12 +14,16 @@ export default async function GapsPage({ params, searchParams }: PageProps<"/cal
   const [analysis, query] = [await loadAnalysis(loaded.access), gapQuerySchema.parse(await searchParams)];
   return (
     <CallPage loaded={loaded} tab="gaps" title="Which sizes came out as promised">
-      <GapsView
-        analysis={analysis}
-        query={query}
-        call={{ callId, patternId: loaded.call.patternId, mayEdit: loaded.mayEdit }}
-        unit={loaded.viewer.unit}
-      />
+      {analysis === null ? (
+        <StillReckoning />
+      ) : (
+        <GapsView
+          analysis={analysis}
+          query={query}
+          call={{ callId, patternId: loaded.call.patternId, mayEdit: loaded.mayEdit }}
+          unit={loaded.viewer.unit}
+        />
+      )}
     </CallPage>
   );
 }
