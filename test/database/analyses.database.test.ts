@@ -49,8 +49,8 @@ beforeAll(async () => {
 
 describe("a call's analysis", () => {
   it("is reckoned and not kept by reading it", async () => {
-    const { document, output } = await loadAnalysis(access);
-    expect(output).toEqual(gaps(document));
+    const analysis = await loadAnalysis(access);
+    expect(analysis?.output).toEqual(gaps(await callDocument(access)));
     expect(await database().analysis.count({ where: { callId } })).toBe(0);
   });
 
@@ -69,7 +69,7 @@ describe("a call's analysis", () => {
       where: { callId, engineVersion: ENGINE_VERSION },
       data: { output: JSON.stringify({ ...gaps(await callDocument(access)), status: "stopped" }) },
     });
-    expect((await loadAnalysis(access)).output.status).toBe("stopped");
+    expect((await loadAnalysis(access))?.output.status).toBe("stopped");
   });
 
   it("is somebody else's business only through her own part in the call", async () => {
