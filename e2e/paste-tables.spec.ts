@@ -73,8 +73,18 @@ test("a designer pastes two tables and is on the gap page in under 20 actions", 
 test("faults and hard-to-believe numbers are told at their cells, and mended there", async ({ page }) => {
   const hand = new Hand();
   await signUp(page, hand);
-  await page.goto("/patterns/new/paste");
+  // A slow line: she pastes before the page's scripts have arrived.
+  let goOn = () => {};
+  const pasted = new Promise<void>((resolve) => {
+    goOn = resolve;
+  });
+  await page.route(/\.js(\?|$)/, async (route) => {
+    await pasted;
+    await route.continue();
+  });
+  await page.goto("/patterns/new/paste", { waitUntil: "commit" });
   await hand.type(page.getByLabel("Your finished measurements"), MEASUREMENTS.replace("33 1/2", "wide"));
+  goOn();
   const wide = page.getByLabel(/^B Upper arm around, S\. “wide” is not a number/);
   await expect(wide).toHaveAttribute("aria-invalid", "true");
   await expect(page.getByText("Row 6 (B Upper arm around), column S:")).toBeVisible();

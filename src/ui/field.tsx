@@ -1,4 +1,4 @@
-import type { InputHTMLAttributes, ReactNode, SelectHTMLAttributes, TextareaHTMLAttributes } from "react";
+import type { ComponentProps, ReactNode } from "react";
 
 interface FieldProps {
   readonly id: string;
@@ -48,14 +48,14 @@ export function describedBy(id: string): string {
   return `${id}-hint ${id}-error`;
 }
 
-export function TextInput({ className = "", ...rest }: InputHTMLAttributes<HTMLInputElement>) {
+export function TextInput({ className = "", ...rest }: ComponentProps<"input">) {
   return <input className={`${CONTROL} min-h-11 ${className}`} {...rest} />;
 }
 
-export function TextArea({ className = "", ...rest }: TextareaHTMLAttributes<HTMLTextAreaElement>) {
+export function TextArea({ className = "", ...rest }: ComponentProps<"textarea">) {
   return <textarea className={`${CONTROL} ${className}`} {...rest} />;
 }
 
-export function Select({ className = "", ...rest }: SelectHTMLAttributes<HTMLSelectElement>) {
+export function Select({ className = "", ...rest }: ComponentProps<"select">) {
   return <select className={`${CONTROL} min-h-11 ${className}`} {...rest} />;
 }

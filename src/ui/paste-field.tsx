@@ -3,6 +3,7 @@
 import { useRef } from "react";
 import { Button } from "./button";
 import { TextArea } from "./field";
+import { useTypedEarly } from "./use-typed-early";
 
 interface PasteFieldProps {
   readonly id: string;
@@ -17,6 +18,7 @@ interface PasteFieldProps {
 /** A large field for a copied table, or a file of one. */
 export function PasteField({ id, label, hint, value, understood, onChange }: PasteFieldProps) {
   const file = useRef<HTMLInputElement>(null);
+  const area = useTypedEarly<HTMLTextAreaElement>(value, onChange);
   const isEmpty = value === "";
   return (
     <div>
@@ -54,6 +56,7 @@ export function PasteField({ id, label, hint, value, understood, onChange }: Pas
         </div>
       </div>
       <TextArea
+        ref={area}
         id={id}
         aria-describedby={`${id}-hint`}
         value={value}

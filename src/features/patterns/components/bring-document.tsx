@@ -8,6 +8,7 @@ import type { Failure } from "@/server/action";
 import { Button, ButtonLink } from "@/ui/button";
 import { Field, TextArea, TextInput, describedBy } from "@/ui/field";
 import { Notice } from "@/ui/notice";
+import { useTypedEarly } from "@/ui/use-typed-early";
 import { LARGEST_DOCUMENT_BYTES, type BroughtIn } from "../schema";
 import { FaultList } from "./fault-list";
 import { glanceAtDocument, type DocumentGlance } from "./glance-at-document";
@@ -23,6 +24,7 @@ export function BringDocument({ bring }: BringDocumentProps) {
   const router = useRouter();
   const [file, setFile] = useState<{ name: string; text: string } | null>(null);
   const [pasted, setPasted] = useState("");
+  const pastedArea = useTypedEarly<HTMLTextAreaElement>(pasted, setPasted);
   const [title, setTitle] = useState("");
   const [outcome, setOutcome] = useState<Outcome | null>(null);
   const [isSending, startSending] = useTransition();
@@ -71,6 +73,7 @@ export function BringDocument({ bring }: BringDocumentProps) {
       {file === null ? (
         <Field id="pasted" label="Or paste its text">
           <TextArea
+            ref={pastedArea}
             id="pasted"
             rows={8}
             spellCheck={false}

@@ -6,6 +6,7 @@ import { own } from "@/engine/pattern";
 import type { LengthUnit } from "@/engine/units";
 import { formatExactLength } from "@/ui/format-exact-length";
 import { MatrixTable } from "@/ui/matrix-table";
+import { useTypedEarly } from "@/ui/use-typed-early";
 
 export interface FieldRemarks {
   readonly faults: ReadonlyMap<string, string>;
@@ -80,16 +81,19 @@ const EditCell = memo(function EditCell(props: EditCellProps) {
   const { field, text, unit, fault, question, meant, onType, onMeant } = props;
   const id = `edit-${field.path}`;
   const isEdited = text !== undefined;
+  const shown = text ?? standingText(field, unit);
+  const input = useTypedEarly<HTMLInputElement>(shown, (typed) => onType(field, typed));
   return (
     <div className={`inline-block text-left ${fault || question ? "w-36" : "w-20"}`}>
       <input
+        ref={input}
         id={id}
         aria-label={`${field.label}, ${field.size?.label ?? "all sizes"}`}
         aria-invalid={fault !== undefined}
         aria-describedby={`${id}-says`}
         inputMode={field.kind === "count" ? "numeric" : "text"}
         autoComplete="off"
-        value={text ?? standingText(field, unit)}
+        value={shown}
         onChange={({ target }) => onType(field, target.value)}
         className={`numbers min-h-11 w-20 rounded-md border px-2 text-right aria-invalid:border-2 aria-invalid:border-thread ${isEdited ? "border-ink bg-thread-tint font-semibold" : "border-line-strong bg-white"}`}
       />

@@ -1,0 +1,23 @@
+"use client";
+
+import { useEffectEvent, useLayoutEffect, useRef, type RefObject } from "react";
+
+type TextField = HTMLInputElement | HTMLTextAreaElement;
+
+/**
+ * Hears what was typed or pasted into a controlled field before the page's scripts had loaded, which React passes over.
+ *
+ * @returns a reference for the field.
+ */
+export function useTypedEarly<Control extends TextField>(
+  value: string,
+  onText: (text: string) => void,
+): RefObject<Control | null> {
+  const control = useRef<Control>(null);
+  const hear = useEffectEvent(() => {
+    const text = control.current?.value ?? value;
+    if (text !== value) onText(text);
+  });
+  useLayoutEffect(() => hear(), []);
+  return control;
+}
