@@ -1,8 +1,9 @@
 import "server-only";
-import { gaps, type GapsOutput } from "@/engine/gaps";
+import type { GapsOutput } from "@/engine/gaps";
 import type { CallDocument } from "@/engine/pattern";
 import type { CallAccess } from "@/features/calls/access";
 import { callDocument, callTesters } from "@/features/calls/data";
+import { AppError } from "@/server/errors";
 import { analysisInput } from "./analysis-input";
 import { storedAnalysis } from "./data";
 
@@ -13,9 +14,15 @@ export interface LoadedAnalysis {
   readonly names: ReadonlyMap<string, string>;
 }
 
-/** The call as it stands now with its analysis: the one that is kept, else reckoned here and not kept. Null while it is being reckoned. */
+/**
+ * The call as it stands now with its analysis, null while the worker has not reckoned it.
+ *
+ * @throws {AppError} "too-long" where reckoning it was stopped.
+ */
 export async function loadAnalysis(access: CallAccess): Promise<LoadedAnalysis | null> {
   const [document, testers] = await Promise.all([callDocument(access), callTesters(access)]);
-  const output = (await storedAnalysis(access, analysisInput(document))) ?? gaps(document);
+  const output = await storedAnalysis(access, analysisInput(document));
+  if (output === "stopped") throw new AppError("too-long");
+  if (output === null) return null;
   return { document, output, names: new Map(testers.map(({ code, name }) => [code, name ?? code])) };
 }

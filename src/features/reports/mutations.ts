@@ -3,6 +3,7 @@ import { randomUUID } from "node:crypto";
 import type { PatternDocument, Tester } from "@/engine/pattern";
 import { openCallEditScope, type CallAccess } from "@/features/calls/access";
 import type { Prisma } from "@/generated/prisma/client";
+import { enqueue } from "@/server/queue";
 import { inTransaction, type Connection } from "@/server/transaction";
 import { AppError } from "@/server/errors";
 import { completeReport } from "./complete-report";
@@ -46,6 +47,7 @@ export async function addReports(
     });
     const rows = reportRows(fresh, { callId: access.callId, revision, taken });
     for (let at = 0; at < rows.length; at += ROWS_AT_ONCE) await insert(transaction, rows.slice(at, at + ROWS_AT_ONCE));
+    await enqueue(transaction, "reckon-call", access.callId);
   }, connection);
 }
 
