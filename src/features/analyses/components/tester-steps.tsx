@@ -3,6 +3,7 @@ import { formatChange } from "@/ui/format-length";
 import type { CellReading, NotCounted } from "../cell-detail";
 import type { ShownStep } from "../shown-steps";
 import { slipWords } from "../slip-words";
+import { DecideButtons } from "./decide-buttons";
 import { StepPicture, type StepScale } from "./step-picture";
 
 const WHY_NOT: Readonly<Record<NotCounted, string>> = {
@@ -15,6 +16,8 @@ const WHY_NOT: Readonly<Record<NotCounted, string>> = {
 const WORTH_TELLING = 0.01;
 
 interface TesterStepsProps {
+  /** Null where the viewer may only look. */
+  readonly decidesIn: string | null;
   readonly name: string;
   readonly reading: CellReading;
   readonly steps: readonly ShownStep[];
@@ -23,12 +26,12 @@ interface TesterStepsProps {
 }
 
 /** One tester's reading: the sentence, why it may not count, and the picture. */
-export function TesterSteps({ name, reading, steps, scale, unit }: TesterStepsProps) {
+export function TesterSteps({ decidesIn, name, reading, steps, scale, unit }: TesterStepsProps) {
   const { which, notCounted, suspect } = reading;
   const title = which === null ? name : `${name}, reading ${which}`;
   return (
     <li
-      className={`rounded-sheet border bg-sheet p-4 ${notCounted ? "border-dashed border-line-strong" : "border-line"}`}
+      className={`flex flex-col rounded-sheet border bg-sheet p-4 [&>figure]:mt-auto ${notCounted ? "border-dashed border-line-strong" : "border-line"}`}
     >
       <h4 className="font-semibold [overflow-wrap:anywhere]">{title}</h4>
       <p className="numbers mb-2 text-sm text-soft">{explained(steps, unit)}</p>
@@ -46,6 +49,15 @@ export function TesterSteps({ name, reading, steps, scale, unit }: TesterStepsPr
         caption={`${title}: from target to reading`}
         counted={notCounted === null}
       />
+      {decidesIn === null || notCounted === "changed" ? null : (
+        <DecideButtons
+          callId={decidesIn}
+          item={{ tester: reading.tester, part: "readings", position: reading.position }}
+          name={title}
+          decision={reading.decision}
+          counts={notCounted === null}
+        />
+      )}
     </li>
   );
 }
