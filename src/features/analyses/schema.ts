@@ -135,3 +135,6 @@ export const correctQuerySchema = z.object({
 });
 
 export type CorrectQuery = z.infer<typeof correctQuerySchema>;
+
+/** What the tester page's address may ask for. */
+export const testersQuerySchema = z.object({ view: z.enum(["pictures", "table"]).catch("pictures") });

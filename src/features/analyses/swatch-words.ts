@@ -83,7 +83,7 @@ export function takenWords({ washed, onGarment }: SwatchRow): string {
 }
 
 /** What a swatch counts for. */
-export function useWords({ use }: SwatchRow, craft: Telling["craft"]): string {
+export function countsForWords({ use }: SwatchRow, craft: Telling["craft"]): string {
   switch (use) {
     case "both":
       return "counts";

@@ -4,7 +4,7 @@ import { gaugeWidth } from "@/ui/format-gauge";
 import { TABLE, TABLE_HEAD, TABLE_ROW, TableFrame } from "@/ui/table-frame";
 import { slipName } from "../slip-words";
 import type { SwatchRow } from "../swatch-view";
-import { takenWords, useWords } from "../swatch-words";
+import { takenWords, countsForWords } from "../swatch-words";
 
 interface SwatchTableProps {
   readonly label: string;
@@ -49,7 +49,7 @@ export function SwatchTable({ label, rows, rowsWord, craft, unit }: SwatchTableP
               <td className="text-right">{Number(row.toolMm.toFixed(2))}</td>
               <td className="min-w-28">{takenWords(row)}</td>
               <td className="min-w-52">
-                {useWords(row, craft)}
+                {countsForWords(row, craft)}
                 {row.suspect?.slip ? `; looks like ${slipName(row.suspect.slip)}` : ""}
               </td>
             </tr>
