@@ -146,3 +146,14 @@ export const correctQuerySchema = z.object({
 });
 
 export type CorrectQuery = z.infer<typeof correctQuerySchema>;
+
+/** What the tester page's address may ask for. */
+export const testersQuerySchema = z.object({ view: z.enum(["pictures", "table"]).catch("pictures") });
+
+/** To what amounts of yarn to publish may be rounded up, metres or yards. */
+export const ROUNDINGS = [5, 10, 25] as const;
+
+/** What the yarn page's address may ask for. */
+export const yarnQuerySchema = z.object({
+  round: z.coerce.number().pipe(z.literal(ROUNDINGS)).catch(10),
+});

@@ -1,6 +1,7 @@
 import type { LengthUnit } from "@/engine/units";
 import { formatChange } from "@/ui/format-length";
 import type { CellReading, NotCounted } from "../cell-detail";
+import { driftWords } from "../drift-words";
 import type { ShownStep } from "../shown-steps";
 import { slipWords } from "../slip-words";
 import { DecideButtons } from "./decide-buttons";
@@ -12,8 +13,6 @@ const WHY_NOT: Readonly<Record<NotCounted, string>> = {
   "set-aside": "Does not count: set aside by one of you.",
   slip: "Does not count: set aside as a slip.",
 };
-
-const WORTH_TELLING = 0.01;
 
 interface TesterStepsProps {
   /** Null where the viewer may only look. */
@@ -29,6 +28,7 @@ interface TesterStepsProps {
 export function TesterSteps({ decidesIn, name, reading, steps, scale, unit }: TesterStepsProps) {
   const { which, notCounted, suspect } = reading;
   const title = which === null ? name : `${name}, reading ${which}`;
+  const drift = driftWords(reading);
   return (
     <li
       className={`flex flex-col rounded-sheet border bg-sheet p-4 [&>figure]:mt-auto ${notCounted ? "border-dashed border-line-strong" : "border-line"}`}
@@ -37,11 +37,7 @@ export function TesterSteps({ decidesIn, name, reading, steps, scale, unit }: Te
       <p className="numbers mb-2 text-sm text-soft">{explained(steps, unit)}</p>
       {notCounted ? <p className="mb-2 text-sm font-semibold">{WHY_NOT[notCounted]}</p> : null}
       {suspect ? <p className="mb-2 text-sm font-semibold">{slipWords(suspect, unit)}</p> : null}
-      {driftWords(reading).map((words) => (
-        <p key={words} className="numbers mb-2 text-sm text-soft">
-          {words}
-        </p>
-      ))}
+      {drift === null ? null : <p className="numbers mb-2 text-sm text-soft">{drift}</p>}
       <StepPicture
         steps={steps}
         scale={scale}
@@ -66,12 +62,4 @@ export function TesterSteps({ decidesIn, name, reading, steps, scale, unit }: Te
 export function explained(steps: readonly ShownStep[], unit: LengthUnit): string {
   const change = (kind: ShownStep["kind"]) => formatChange(steps.find((step) => step.kind === kind)?.cm ?? 0, unit);
   return `Her gauge explains ${change("gauge")}; what it does not: ${change("gap")}.`;
-}
-
-function driftWords({ driftAcross, driftAlong }: CellReading): string[] {
-  const told = (drift: number | null, more: string, less: string) =>
-    drift === null || Math.abs(drift) < WORTH_TELLING
-      ? []
-      : [`Her fabric came out ${Math.round(Math.abs(drift) * 100)} % ${drift > 0 ? more : less} than her swatch.`];
-  return [...told(driftAcross, "wider", "narrower"), ...told(driftAlong, "longer", "shorter")];
 }
