@@ -1,8 +1,8 @@
 import type { CauseInput } from "@/engine/gaps";
 import { own, type PatternDocument } from "@/engine/pattern";
+import type { Taken } from "@/engine/revision";
 import type { LengthUnit } from "@/engine/units";
 import { inputName } from "./cause-words";
-import type { TakeBy } from "./proposals";
 import { sized } from "./verdict-words";
 
 export interface WayWords {
@@ -12,11 +12,13 @@ export interface WayWords {
 
 /** Less than so many tolerances is not worth telling as explained by a cause. */
 const TOLD_TOLERANCES = 0.5;
+/** Errors of a measurement as such: there is nothing on the garment that could be looked at instead. */
+const OF_MEASUREMENT: readonly CauseInput["kind"][] = ["offset", "step", "from"];
 
 /** What taking an input in one way means, in the designer's words. */
 export function wayWords(
   input: CauseInput & { readonly estimate?: number },
-  { by, pattern }: { readonly by: TakeBy; readonly pattern: PatternDocument; readonly unit: LengthUnit },
+  { by, pattern }: { readonly by: Taken["by"]; readonly pattern: PatternDocument },
 ): WayWords {
   if (input.kind === "count") return countWords(input, { by, pattern });
   const correct = correctWords(input, pattern);
@@ -33,7 +35,7 @@ export function wayWords(
 
 function countWords(
   { id, size = "", estimate }: CauseInput & { readonly estimate?: number },
-  { by, pattern }: { readonly by: TakeBy; readonly pattern: PatternDocument },
+  { by, pattern }: { readonly by: Taken["by"]; readonly pattern: PatternDocument },
 ): WayWords {
   const label = pattern.sizes.find((item) => item.id === size)?.label ?? "";
   const graded = own(own(pattern.grading, id), size) ?? 0;
@@ -73,7 +75,9 @@ function correctWords(input: CauseInput, pattern: PatternDocument): string {
 
 /** What would tell inputs apart that no report can: one thing to look at for each. */
 export function tellApartWords(inputs: readonly CauseInput[], pattern: PatternDocument): string {
-  const checks = [...new Set(inputs.map((input) => checkWords(input, pattern)))];
+  const onGarment = inputs.filter(({ kind }) => !OF_MEASUREMENT.includes(kind));
+  const looked = onGarment.length > 0 ? onGarment : inputs;
+  const checks = [...new Set(looked.map((input) => checkWords(input, pattern)))];
   return `No report can tell these apart. What would: ${checks.join("; or ")}.`;
 }
 

@@ -1,18 +1,16 @@
 import { causeCandidates, sameInput, type Cause, type CauseInput, type GapsOutput } from "@/engine/gaps";
 import { solvedCounts } from "@/engine/grading";
 import type { CallDocument, Measurement, PatternDocument } from "@/engine/pattern";
+import type { Taken } from "@/engine/revision";
 import type { LengthUnit } from "@/engine/units";
 import { causeSentence, rivalWords } from "./cause-words";
 import { inputKey } from "./input-key";
 import { movedWords, tellApartWords, wayWords, type WayWords } from "./proposal-words";
 import { worksBroken } from "./works-broken";
 
-/** How a proposal is taken: see the engine's `revise`. */
-export type TakeBy = "input" | "published";
-
 /** One way to take one input; `value` is what the form sends. */
 export interface Way extends WayWords {
-  readonly by: TakeBy;
+  readonly by: Taken["by"];
   readonly value: string;
 }
 
@@ -62,9 +60,9 @@ export function proposals({ call, output, unit, mended }: Given): Proposal[] {
     const tied = cause.rivals.filter((rival) => rival.tied);
     const near = cause.rivals.filter((rival) => !rival.tied);
     const alternatives = [
-      alternative(cause, { pattern, unit, likeness: "named" }),
-      ...tied.map((rival) => alternative(rival, { pattern, unit, likeness: "tied" })),
-      ...near.map((rival) => alternative(rival, { pattern, unit, likeness: "near" })),
+      alternative(cause, { pattern, likeness: "named" }),
+      ...tied.map((rival) => alternative(rival, { pattern, likeness: "tied" })),
+      ...near.map((rival) => alternative(rival, { pattern, likeness: "near" })),
     ];
     const moves = candidates.find(({ input }) => sameInput(input, inputOf(cause)))?.moves ?? new Float64Array();
     return {
@@ -86,10 +84,10 @@ export function inputOf({ kind, id, direction, size }: CauseInput): CauseInput {
 
 function alternative(
   given: CauseInput & { readonly estimate?: number },
-  { pattern, unit, likeness }: { pattern: PatternDocument; unit: LengthUnit; likeness: Alternative["likeness"] },
+  { pattern, likeness }: { pattern: PatternDocument; likeness: Alternative["likeness"] },
 ): Alternative {
   const input = inputOf(given);
-  const bys: readonly TakeBy[] =
+  const bys: readonly Taken["by"][] =
     input.kind === "count" || targetsOf(input, pattern).length > 0 ? ["input", "published"] : ["published"];
   return {
     input,
@@ -98,7 +96,7 @@ function alternative(
     ways: bys.map((by) => ({
       by,
       value: `${by} ${inputKey(input)}`,
-      ...wayWords({ ...input, estimate: given.estimate }, { by, pattern, unit }),
+      ...wayWords({ ...input, estimate: given.estimate }, { by, pattern }),
     })),
   };
 }
@@ -121,7 +119,7 @@ function preselection(
   cause: Cause,
   { pattern, ways, mended }: { pattern: PatternDocument; ways: readonly Way[]; mended: Given["mended"] },
 ): Pick<Proposal, "preselected" | "because"> {
-  const valueOf = (by: TakeBy) => ways.find((way) => way.by === by)?.value;
+  const valueOf = (by: Taken["by"]) => ways.find((way) => way.by === by)?.value;
   const before = mended.get(inputKey(inputOf(cause)));
   if (before !== undefined) {
     const because = `Left for now: revision ${before} says that these instructions are mended. Whoever reported before worked the old ones; take it again only if reports on the mended text still show it.`;
