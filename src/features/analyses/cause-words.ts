@@ -87,7 +87,8 @@ function allowanceTakes(id: string, pattern: PatternDocument): boolean {
   return typeof cm === "number" ? cm < 0 : Object.values(cm).some((value) => value < 0);
 }
 
-function inputName({ kind, id }: CauseInput, pattern: PatternDocument): string {
+/** What the designer calls an input, in quotes. */
+export function inputName({ kind, id }: CauseInput, pattern: PatternDocument): string {
   const lists = {
     allowance: pattern.allowances,
     settle: pattern.fabrics,

@@ -2,14 +2,16 @@ import "server-only";
 import type { Taken } from "@/engine/revision";
 import { callEditScope, callScope, unsafeOwnerAccess, type CallAccess } from "@/features/calls/access";
 import { callDocument } from "@/features/calls/data";
+import { patternEditScope, patternScope } from "@/features/patterns/access";
 import { latestRevision } from "@/features/patterns/data";
+import { saveRevision } from "@/features/patterns/mutations";
 import { database } from "@/server/database";
 import { AppError } from "@/server/errors";
 import { enqueue } from "@/server/queue";
 import { inTransaction } from "@/server/transaction";
 import { analysisInput } from "./analysis-input";
 import type { Reckon } from "./engine-task";
-import { readTake } from "./plan-schema";
+import { readPlanOutput, readTake } from "./plan-schema";
 
 interface NewPlan {
   readonly take: readonly Taken[];
@@ -47,6 +49,49 @@ export async function planRevision(
     if (made === undefined) throw new Error("a plan was made and is not there");
     await enqueue(transaction, "reckon-plan", made.id);
     return { planId: made.id };
+  });
+}
+
+/**
+ * Saves what a plan makes of the pattern as the next revision, and freezes what it rests on. Saved again, it is the same one.
+ *
+ * @returns the revision's number.
+ * @throws {AppError} "changed-meanwhile" where another revision came first; "not-found" where the plan is not the viewer's to save or was not worked out.
+ */
+export async function savePlan(
+  access: CallAccess,
+  { planId, reason }: { planId: string; reason: string },
+): Promise<{ number: number }> {
+  return await inTransaction(async (transaction) => {
+    const row = await transaction.plan.findFirst({ where: { id: planId, call: callEditScope(access) } });
+    const output = row === null || row.output === null ? null : readPlanOutput(row.output);
+    if (row?.output == null || output?.status !== "revised") throw new AppError("not-found");
+    const { callId, baseNumber, inputHash, engineVersion } = row;
+    const again = await transaction.revisionEvidence.findFirst({
+      where: { callId, plan: row.output, revision: { number: baseNumber + 1, pattern: patternScope(access.pattern) } },
+      select: { revision: { select: { number: true } } },
+    });
+    if (again !== null) return again.revision;
+    const analysis = await transaction.analysis.findFirstOrThrow({
+      where: { inputHash, engineVersion, call: callScope(access), output: { not: null } },
+    });
+    const document = output.pattern;
+    const { revisionId, number } = await saveRevision(
+      access.pattern,
+      { document, reason, baseNumber },
+      transaction,
+    );
+    const take = readTake(row.take).map((taken) => ({ ...taken }));
+    await transaction.revision.update({
+      where: { id: revisionId, pattern: patternEditScope(access.pattern) },
+      data: {
+        evidence: {
+          create: { callId, take, inputHash, engineVersion, analysis: analysis.output ?? "", plan: row.output },
+        },
+      },
+      select: { id: true },
+    });
+    return { number };
   });
 }
 

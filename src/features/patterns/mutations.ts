@@ -38,11 +38,13 @@ interface NewRevision {
 /**
  * The next revision after `baseNumber`; the pattern's calls are reckoned anew against it. The draft that it was made from is emptied with it; anybody else's stays.
  *
+ * @param connection a transaction that it is part of.
  * @throws {AppError} "changed-meanwhile" where somebody has saved a revision since, or has gone on with the draft.
  */
 export async function saveRevision(
   access: PatternAccess,
   { document, reason, baseNumber, draftVersion }: NewRevision,
+  connection?: Connection,
 ): Promise<{ revisionId: string; number: number }> {
   const number = baseNumber + 1;
   const untouched = { some: { number: baseNumber }, none: { number: { gt: baseNumber } } };
@@ -59,7 +61,7 @@ export async function saveRevision(
       for (const call of pattern.calls) await enqueue(transaction, "reckon-call", call.id);
       if (draftVersion !== undefined) await spendDraft(transaction, access, { draftVersion, baseId: saved.id });
       return { revisionId: saved.id, number };
-    });
+    }, connection);
   } catch (error) {
     if (isConflict(error)) throw new AppError("changed-meanwhile");
     throw error;
