@@ -1,5 +1,5 @@
 import { beforeAll, describe, expect, it } from "vitest";
-import { highsSolver } from "@/cli/highs-solver";
+import { highsSolver } from "@/solver/highs-solver";
 import { gaps, type CauseInput } from "@/engine/gaps";
 import type { Solver } from "@/engine/integer-program";
 import { predict } from "@/engine/prediction";

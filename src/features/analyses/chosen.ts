@@ -15,8 +15,7 @@ export function chosenIn(form: FormData): string[] {
 }
 
 export type ReadChosen =
-  | { readonly ok: true; readonly take: readonly Taken[] }
-  | { readonly ok: false; readonly says: string };
+  { readonly ok: true; readonly take: readonly Taken[] } | { readonly ok: false; readonly says: string };
 
 /** What is taken, by a form's values: `LEAVE`, or `input allowance.neck-band..`. */
 export function readChosen(chosen: readonly string[]): ReadChosen {

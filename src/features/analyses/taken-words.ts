@@ -25,7 +25,8 @@ export function takenWords(
   return take.map((taken) => {
     const input = inputOf(taken);
     const cause = analysis.causes.find((named) => sameInput(inputOf(named), input));
-    const stoodFor = cause ?? analysis.causes.find(({ rivals }) => rivals.some((rival) => sameInput(inputOf(rival), input)));
+    const stoodFor =
+      cause ?? analysis.causes.find(({ rivals }) => rivals.some((rival) => sameInput(inputOf(rival), input)));
     return {
       found: foundWords({ input, cause, stoodFor }, pattern, unit),
       done: `${wayWords({ ...input, estimate: cause?.estimate }, { by: taken.by, pattern }).label}.`,
