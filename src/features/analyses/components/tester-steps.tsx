@@ -4,6 +4,7 @@ import type { CellReading, NotCounted } from "../cell-detail";
 import { driftWords } from "../drift-words";
 import type { ShownStep } from "../shown-steps";
 import { slipWords } from "../slip-words";
+import { DecideButtons } from "./decide-buttons";
 import { StepPicture, type StepScale } from "./step-picture";
 
 const WHY_NOT: Readonly<Record<NotCounted, string>> = {
@@ -14,6 +15,8 @@ const WHY_NOT: Readonly<Record<NotCounted, string>> = {
 };
 
 interface TesterStepsProps {
+  /** Null where the viewer may only look. */
+  readonly decidesIn: string | null;
   readonly name: string;
   readonly reading: CellReading;
   readonly steps: readonly ShownStep[];
@@ -22,13 +25,13 @@ interface TesterStepsProps {
 }
 
 /** One tester's reading: the sentence, why it may not count, and the picture. */
-export function TesterSteps({ name, reading, steps, scale, unit }: TesterStepsProps) {
+export function TesterSteps({ decidesIn, name, reading, steps, scale, unit }: TesterStepsProps) {
   const { which, notCounted, suspect } = reading;
   const title = which === null ? name : `${name}, reading ${which}`;
   const drift = driftWords(reading);
   return (
     <li
-      className={`rounded-sheet border bg-sheet p-4 ${notCounted ? "border-dashed border-line-strong" : "border-line"}`}
+      className={`flex flex-col rounded-sheet border bg-sheet p-4 [&>figure]:mt-auto ${notCounted ? "border-dashed border-line-strong" : "border-line"}`}
     >
       <h4 className="font-semibold [overflow-wrap:anywhere]">{title}</h4>
       <p className="numbers mb-2 text-sm text-soft">{explained(steps, unit)}</p>
@@ -42,6 +45,15 @@ export function TesterSteps({ name, reading, steps, scale, unit }: TesterStepsPr
         caption={`${title}: from target to reading`}
         counted={notCounted === null}
       />
+      {decidesIn === null || notCounted === "changed" ? null : (
+        <DecideButtons
+          callId={decidesIn}
+          item={{ tester: reading.tester, part: "readings", position: reading.position }}
+          name={title}
+          decision={reading.decision}
+          counts={notCounted === null}
+        />
+      )}
     </li>
   );
 }

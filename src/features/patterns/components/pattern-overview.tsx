@@ -109,7 +109,7 @@ export function CallList({ patternId, mayEdit, calls }: CallListProps) {
               <p className="text-soft">
                 {testers === 1 ? "1 tester" : `${testers} testers`} ·{" "}
                 <a href={`/calls/${callId}/export`} download className="text-link">
-                  Save as a document
+                  Save the call as a document
                 </a>
               </p>
             </li>

@@ -2,16 +2,10 @@ import { editFields, type PatternChange } from "@/engine/editing";
 import type { Count, Measurement, PatternDocument, Size } from "@/engine/pattern";
 import { cmOfSize, gradingWarnings, own, type Fault } from "@/engine/pattern";
 import type { LengthUnit } from "@/engine/units";
+import { allowanceWords } from "@/ui/format-allowance";
 import { formatExactLength } from "@/ui/format-exact-length";
 import { gaugeNumber } from "@/ui/format-gauge";
 import { formatLength } from "@/ui/format-length";
-
-/** `adds 1 cm`, `takes 2 cm`: the sign of an allowance is always a word. */
-export function allowanceWords(cm: number, unit: LengthUnit): string {
-  const length = `${formatExactLength(Math.abs(cm), unit)} ${unit}`;
-  if (cm === 0) return "adds nothing";
-  return cm > 0 ? `adds ${length}` : `takes ${length}`;
-}
 
 export function craftWord(craft: PatternDocument["craft"]): string {
   return craft === "crochet" ? "Crocheted" : "Knitted";
