@@ -4,6 +4,7 @@ import type { CallDocument, Measurement, PatternDocument } from "@/engine/patter
 import type { Taken } from "@/engine/revision";
 import type { LengthUnit } from "@/engine/units";
 import { causeSentence, rivalWords } from "./cause-words";
+import { LEAVE } from "./chosen-field";
 import { inputKey } from "./input-key";
 import { movedWords, tellApartWords, wayWords, type WayWords } from "./proposal-words";
 import { worksBroken } from "./works-broken";
@@ -35,8 +36,6 @@ export interface Proposal {
   readonly preselected: string;
   readonly because: string;
 }
-
-export const LEAVE = "leave";
 
 /** Below this evidence a cause is hardly likelier than chance: e² is seven to one (our choice, no source). */
 const FAINT = 2;

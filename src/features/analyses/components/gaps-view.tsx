@@ -19,10 +19,12 @@ interface GapsViewProps {
   readonly query: GapQuery;
   readonly call: PanelCall;
   readonly unit: LengthUnit;
+  /** What the revision that was just saved leaves open, in a sentence. */
+  readonly leftOpen?: string;
 }
 
 /** The gap page: how the cells stand in one sentence, the rulers or the numbers, and the opened cell. */
-export function GapsView({ analysis, query, call, unit }: GapsViewProps) {
+export function GapsView({ analysis, query, call, unit, leftOpen = "" }: GapsViewProps) {
   const { document, output } = analysis;
   if (document.testers.length === 0) return <NoReports call={call} />;
   const board = gapBoard(document, output, unit);
@@ -32,7 +34,7 @@ export function GapsView({ analysis, query, call, unit }: GapsViewProps) {
     <>
       {query.saved === undefined ? null : (
         <Notice tone="done" title={`Saved as revision ${query.saved}.`}>
-          The gaps below are reckoned against it, with the counts each tester really worked.
+          The gaps below are reckoned against it, with the counts each tester really worked. {leftOpen}
         </Notice>
       )}
       <GapSummary

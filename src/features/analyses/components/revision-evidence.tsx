@@ -1,0 +1,40 @@
+import Link from "next/link";
+import type { PatternDocument } from "@/engine/pattern";
+import type { LengthUnit } from "@/engine/units";
+import { Section } from "@/ui/section";
+import type { Evidence } from "../plan-data";
+import { takenWords } from "../taken-words";
+import { TakenList } from "./taken-list";
+
+interface RevisionEvidenceProps {
+  readonly evidence: Evidence;
+  /** The revision that it changed, which the evidence is about. */
+  readonly before: PatternDocument;
+  readonly unit: LengthUnit;
+}
+
+/** What a revision rests on: what the test had shown when it was saved. */
+export function RevisionEvidence({ evidence, before, unit }: RevisionEvidenceProps) {
+  const { take, analysis, call } = evidence;
+  return (
+    <Section
+      title="What it rests on"
+      intro={
+        <>
+          What{" "}
+          {call ? (
+            <Link href={`/calls/${call.callId}/gaps`} className="text-link">
+              {call.title}
+            </Link>
+          ) : (
+            "a test call that is gone"
+          )}{" "}
+          showed when this was saved, from {analysis.testers.length} testers. It is kept as it was, whatever reports
+          come later.
+        </>
+      }
+    >
+      <TakenList taken={takenWords(take, { analysis, pattern: before, unit })} />
+    </Section>
+  );
+}
