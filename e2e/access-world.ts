@@ -1,4 +1,8 @@
 import { randomUUID } from "node:crypto";
+import { runEngineTask } from "../src/features/analyses/engine-task";
+import { reckonCall } from "../src/features/analyses/mutations";
+import { takeApart } from "../src/features/reports/schema";
+import { reader } from "../test/factories/call";
 import { patternDocument } from "../test/factories/pattern";
 import { makeDesigner, query, type Designer } from "./designer";
 
@@ -36,7 +40,16 @@ export async function makeWorld(): Promise<World> {
   await query(revision, [revisionId, patternId, document]);
   await query("INSERT INTO call (id, pattern_id, title) VALUES ($1, $2, 'Invented call')", [callId, patternId]);
   await query("INSERT INTO tester (id, call_id, code, position) VALUES ($1, $2, 'tester-1', 0)", [testerId, callId]);
+  const { report } = takeApart(reader("tester-1", { bust: 101, length: 40 }));
+  const version =
+    "INSERT INTO report (tester_id, version, revision_id, document, submission_key) VALUES ($1, 1, $2, $3, $4)";
+  await query(version, [testerId, revisionId, JSON.stringify(report), randomUUID()]);
+  await reckonCall(callId, (task) => Promise.resolve(runEngineTask(task, noSolver)));
   return { patternId, revisionId, callId, testerId, people };
+}
+
+function noSolver(): never {
+  throw new Error("nothing is solved here");
 }
 
 /** The same world as if its pattern and its call had never been: their ids lead nowhere. */

@@ -50,6 +50,10 @@ test("a designer's pages keep WCAG 2.2 A and AA", async ({ page, designer }) => 
     `/calls/${callId}/gaps?cell=size-l.neck-width`,
     `/calls/${callId}/gaps?view=table`,
     `/calls/${callId}/correct?cell=size-l.neck-width`,
+    `/calls/${callId}/swatches`,
+    `/calls/${callId}/testers`,
+    `/calls/${callId}/testers?view=table`,
+    `/calls/${callId}/yarn`,
   ];
   for (const address of addresses) await expectAccessible(page, address);
 });

@@ -1,4 +1,8 @@
+import { execFile } from "node:child_process";
 import { mkdirSync, writeFileSync } from "node:fs";
+import { availableParallelism } from "node:os";
+import { fileURLToPath } from "node:url";
+import { promisify } from "node:util";
 import { calibrate, type Calibration, type Design, type Fault } from "@/engine/calibration";
 
 interface Scenario {
@@ -25,10 +29,14 @@ const SEED = 20_261_125;
 const USUAL_CALLS = 400;
 const FIGURES = "test/figures";
 
-main(process.argv.slice(2));
+await main(process.argv.slice(2));
 
-/** `calibrate [CALLS] [PART OF A SCENARIO'S NAME]`: prints the table; keeps it where every scenario ran on 400 calls or more. */
-function main([callsText, part = ""]: readonly string[]): void {
+/**
+ * `calibrate [CALLS] [PART OF A SCENARIO'S NAME]`: prints the table; keeps it where every scenario ran on 400 calls or more.
+ *
+ * Several scenarios run side by side, each in a process of its own.
+ */
+async function main([callsText, part = ""]: readonly string[]): Promise<void> {
   const calls = Number(callsText ?? USUAL_CALLS);
   if (!Number.isInteger(calls) || calls < 1) {
     process.stderr.write("calibrate: the number of calls should be a whole number above 0.\n");
@@ -36,16 +44,35 @@ function main([callsText, part = ""]: readonly string[]): void {
     return;
   }
   const chosen = SCENARIOS.filter(({ name }) => name.includes(part));
-  const table = [heading(calls)];
-  process.stdout.write(`${heading(calls)}\n`);
-  for (const scenario of chosen) {
-    const lines = describe(scenario, calibrate({ ...scenario, calls, seed: SEED }));
-    process.stdout.write(`${lines}\n`);
-    table.push(lines);
+  if (chosen.length === 1 && chosen[0]) {
+    process.stdout.write(`${describe(chosen[0], calibrate({ ...chosen[0], calls, seed: SEED }))}\n`);
+    return;
   }
+  process.stdout.write(`${heading(calls)}\n`);
+  const table = `${heading(calls)}\n${(await sideBySide(chosen, calls)).join("")}`;
   if (part !== "" || calls < USUAL_CALLS) return;
   mkdirSync(FIGURES, { recursive: true });
-  writeFileSync(`${FIGURES}/calibration.txt`, `${table.join("\n")}\n`);
+  writeFileSync(`${FIGURES}/calibration.txt`, table);
+}
+
+/** Runs as many scenarios at once as there are processors; what each printed, in the order of the scenarios. */
+async function sideBySide(scenarios: readonly Scenario[], calls: number): Promise<string[]> {
+  const printed: string[] = [];
+  const waiting = [...scenarios.entries()];
+  const worker = async () => {
+    for (let next = waiting.shift(); next !== undefined; next = waiting.shift()) {
+      const [at, { name }] = next;
+      printed[at] = await apart(name, calls);
+      process.stdout.write(printed[at]);
+    }
+  };
+  await Promise.all(Array.from({ length: availableParallelism() }, worker));
+  return printed;
+}
+
+async function apart(name: string, calls: number): Promise<string> {
+  const args = [...process.execArgv, fileURLToPath(import.meta.url), String(calls), name];
+  return (await promisify(execFile)(process.execPath, args)).stdout;
 }
 
 function heading(calls: number): string {

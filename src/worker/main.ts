@@ -38,7 +38,7 @@ const sweep = () =>
     log.error({ reason: error instanceof Error ? error.message : "unknown" }, "the sweep failed"),
   );
 await sweep();
-setInterval(sweep, SWEEP_EVERY_MS);
+setInterval(() => void sweep(), SWEEP_EVERY_MS);
 
 async function stop(): Promise<void> {
   await stopEngine();

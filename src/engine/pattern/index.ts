@@ -34,6 +34,7 @@ export { parseApplicants, parseCall, parsePattern, parseWith, type Parsed } from
 export { readJson } from "./read-json";
 export { callFaults, missingGrading, testerFaults } from "./call-faults";
 export { patternFaults } from "./pattern-faults";
+export { gradedCounts } from "./graded-counts";
 export { gradingWarnings } from "./grading-warnings";
 export { canonicalJson } from "./canonical-json";
 export { cmOfSize } from "./by-size";

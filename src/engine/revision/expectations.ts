@@ -1,6 +1,7 @@
 import { gaps, type Cell, type GapsOutput } from "../gaps";
 import type { CallDocument, PatternDocument } from "../pattern";
 import { predict } from "../prediction";
+import { replayedCall } from "./replayed-call";
 
 /** What a measurement of one size is expected to come to at the pattern's gauge, before and after a correction, cm. */
 export interface Expectation {
@@ -40,7 +41,7 @@ export function expectations({
   before: GapsOutput;
   revised: PatternDocument;
 }): Expectation[] {
-  const after = gaps({ ...call, pattern: revised });
+  const after = gaps(replayedCall(call, revised));
   return call.pattern.sizes.flatMap((size, sizeAt) => {
     const old = predict({ pattern: call.pattern, size: size.id }).measurements;
     const corrected = predict({ pattern: revised, size: size.id }).measurements;

@@ -1,10 +1,11 @@
 import { estimateTaken, settleCall, type TakenEstimate } from "../gaps";
 import { countGroups, solveCounts, solvedCounts, type Clash } from "../grading";
 import type { Solver } from "../integer-program";
-import { own, type Fault, type PatternDocument } from "../pattern";
+import { own, type CallDocument, type Fault, type PatternDocument } from "../pattern";
 import { indexPattern, measure, patternWorking } from "../prediction";
 import { adjustInput } from "./adjust-input";
 import { patternChanges, type Change } from "./pattern-changes";
+import { replayedCall, type MisworkedCount } from "./replayed-call";
 import type { ReviseRequest, Taken } from "./revise-request";
 
 /** Even steps are worth more to a designer than the last millimetre: a quarter of a tolerance costs nothing (design 4.2). */
@@ -16,6 +17,8 @@ export type Revision =
       readonly pattern: PatternDocument;
       readonly changes: readonly Change[];
       readonly after: readonly AfterRevision[];
+      /** The same reports against the revised pattern, by the counts really worked: what `gaps` says once it is taken. */
+      readonly replayed: CallDocument;
     }
   | { readonly status: "infeasible"; readonly clash: readonly Clash[] }
   | { readonly status: "faults"; readonly faults: readonly Fault[] };
@@ -69,6 +72,7 @@ export function reviseCall({ call, take, slack = USUAL_SLACK }: ReviseRequest, s
       ...patternChanges(call.pattern, solved.pattern),
     ],
     after: afterRevision(solved.pattern, { gaps: found.cellGaps, amounts }),
+    replayed: replayedCall(call, solved.pattern, amounts.flatMap(misworkedCount)),
   };
 }
 
@@ -125,6 +129,10 @@ function instructionChanges(pattern: PatternDocument, { taken, amount }: Amount)
   if (taken.kind !== "count" || taken.by !== "input" || taken.size === undefined) return [];
   const graded = own(own(pattern.grading, taken.id), taken.size) ?? 0;
   return [{ path: "instructions", size: taken.size, was: graded + amount, becomes: graded }];
+}
+
+function misworkedCount({ taken: { kind, id, size }, amount }: Amount): MisworkedCount[] {
+  return kind === "count" && size !== undefined ? [{ count: id, size, amount }] : [];
 }
 
 function afterRevision(

@@ -1,4 +1,11 @@
-import type { Measurement, PatternDocument, Reading, Swatch, Tester } from "../pattern";
+import {
+  gradedCounts,
+  type Measurement,
+  type PatternDocument,
+  type Reading,
+  type Swatch,
+  type Tester,
+} from "../pattern";
 import {
   gaugeParts,
   indexPattern,
@@ -44,7 +51,7 @@ interface TesterChoices {
   readonly id: string;
 }
 
-/** One invented tester's report; see `simulateCall`. */
+/** One invented tester's report, with the counts that she believes she worked, the published ones; see `simulateCall`. */
 export function simulateTester(
   choices: TesterChoices,
   random: SeededRandom,
@@ -58,7 +65,7 @@ export function simulateTester(
   });
   const { readings, slips } = drawReadings(choices, gauges, random);
   const yarn = simulateYarn({ pattern, size, gauges, ratio: habits.yarnRatio }, random);
-  return { tester: { id, size, swatches, readings, yarn }, slips };
+  return { tester: { id, size, swatches, worked: gradedCounts(pattern, size), readings, yarn }, slips };
 }
 
 function drawGauge(stated: Gauge, { gaugeSpread }: Habits, random: SeededRandom): Gauge {

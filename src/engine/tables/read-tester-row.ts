@@ -1,4 +1,4 @@
-import { own, type Tester } from "../pattern";
+import { gradedCounts, own, type Tester } from "../pattern";
 import { readCount, readGrams, readHours, readLength } from "./read-cell";
 import { readSwatches } from "./read-swatches";
 import { readingQuestion, workedQuestion } from "./report-questions";
@@ -32,7 +32,8 @@ export function readTesterRow(reading: RowReading): TesterRow {
     report: {
       size,
       swatches,
-      ...(Object.keys(worked).length > 0 ? { worked } : {}),
+      // All counts, so that the report keeps its meaning under another grading.
+      worked: { ...gradedCounts(reading.pattern, size), ...worked },
       readings,
       yarn,
       ...(hours === undefined ? {} : { hours }),

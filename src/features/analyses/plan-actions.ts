@@ -34,8 +34,16 @@ export const planChanges = viewerAction(
 
 /** One form sent twice makes one plan; the same form with another choice makes another. */
 function submissionKey(key: string, take: unknown): string {
-  const hash = createHash("sha256").update(`${key} ${canonicalJson(take)}`).digest("hex");
-  return [hash.slice(0, 8), hash.slice(8, 12), `8${hash.slice(13, 16)}`, `8${hash.slice(17, 20)}`, hash.slice(20, 32)].join("-");
+  const hash = createHash("sha256")
+    .update(`${key} ${canonicalJson(take)}`)
+    .digest("hex");
+  return [
+    hash.slice(0, 8),
+    hash.slice(8, 12),
+    `8${hash.slice(13, 16)}`,
+    `8${hash.slice(17, 20)}`,
+    hash.slice(20, 32),
+  ].join("-");
 }
 
 const saveSchema = z.object({ callId: z.uuid(), planId: z.uuid() });

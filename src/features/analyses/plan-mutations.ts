@@ -76,11 +76,7 @@ export async function savePlan(
       where: { inputHash, engineVersion, call: callScope(access), output: { not: null } },
     });
     const document = output.pattern;
-    const { revisionId, number } = await saveRevision(
-      access.pattern,
-      { document, reason, baseNumber },
-      transaction,
-    );
+    const { revisionId, number } = await saveRevision(access.pattern, { document, reason, baseNumber }, transaction);
     const take = readTake(row.take).map((taken) => ({ ...taken }));
     await transaction.revision.update({
       where: { id: revisionId, pattern: patternEditScope(access.pattern) },

@@ -80,17 +80,15 @@ function sizeLabel({ sizes }: PatternDocument, id: string | undefined): string {
 }
 
 function changedRows({ before, plan: { pattern } }: Given): ChangedRow[] {
-  const counts = pattern.counts.map(
-    ({ id, label }): ChangedRow => ({
-      key: `grading.${id}`,
-      label,
-      kind: "count",
-      bySize: pattern.sizes.map((size) => ({
-        was: own(own(before.grading, id), size.id) ?? null,
-        becomes: own(own(pattern.grading, id), size.id) ?? 0,
-      })),
-    }),
-  );
+  const counts = pattern.counts.map(({ id, label }): ChangedRow => ({
+    key: `grading.${id}`,
+    label,
+    kind: "count",
+    bySize: pattern.sizes.map((size) => ({
+      was: own(own(before.grading, id), size.id) ?? null,
+      becomes: own(own(pattern.grading, id), size.id) ?? 0,
+    })),
+  }));
   const allowances = pattern.allowances
     .filter(({ cm }) => typeof cm !== "number")
     .map(({ id, label, cm }): ChangedRow => {

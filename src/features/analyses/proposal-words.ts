@@ -112,10 +112,19 @@ export function movedWords(
     return groups
       .filter((group) => group.length > 0)
       .map((group) => {
-        const most = group.reduce((far, cell) => (Math.abs(cell.tolerances) > Math.abs(far) ? cell.tolerances : far), 0);
-        const least = group.reduce((near, cell) => (Math.abs(cell.tolerances) < Math.abs(near) ? cell.tolerances : near), most);
+        const most = group.reduce(
+          (far, cell) => (Math.abs(cell.tolerances) > Math.abs(far) ? cell.tolerances : far),
+          0,
+        );
+        const least = group.reduce(
+          (near, cell) => (Math.abs(cell.tolerances) < Math.abs(near) ? cell.tolerances : near),
+          most,
+        );
         const upTo = sized(most * toleranceCm, unit) === sized(least * toleranceCm, unit) ? "" : "up to ";
-        const where = sizesWords(group.map(({ size }) => size.id), pattern);
+        const where = sizesWords(
+          group.map(({ size }) => size.id),
+          pattern,
+        );
         return `${label} ${upTo}${sized(most * toleranceCm, unit)} in ${where}`;
       });
   });
@@ -133,9 +142,7 @@ export function sizesWords(ids: readonly string[], { sizes }: PatternDocument): 
     if (last !== undefined && before !== undefined && ids.includes(before.id)) last.push(label);
     else stretches.push([label]);
   });
-  const words = stretches.flatMap((labels) =>
-    labels.length > 2 ? [`${labels[0]} to ${labels.at(-1)}`] : labels,
-  );
+  const words = stretches.flatMap((labels) => (labels.length > 2 ? [`${labels[0]} to ${labels.at(-1)}`] : labels));
   return words.length < 2 ? words.join("") : `${words.slice(0, -1).join(", ")} and ${words.at(-1)}`;
 }
 

@@ -1,7 +1,7 @@
 import { describe, expect, it } from "vitest";
 import { plantedCall } from "@/engine/calibration";
 import { gaps, type Suspect } from "@/engine/gaps";
-import type { CallDocument, Decision, Tester } from "@/engine/pattern";
+import { gradedCounts, type CallDocument, type Decision, type Tester } from "@/engine/pattern";
 import { indexPattern, patternWorking } from "@/engine/prediction";
 import { crochetedCardigan } from "@/engine/simulation";
 import { measure } from "@/engine/prediction";
@@ -107,6 +107,7 @@ describe("slips, before any fit", { timeout: 120_000 }, () => {
     const neighbour = hers((tester) => ({
       ...tester,
       size: "xl",
+      worked: gradedCounts(CALL.pattern, "xl"),
       swatches: [{ fabric: "main", toolMm: 5, stitches: 16, acrossCm: 10, rows: 11, alongCm: 10, washed: true }],
       readings: CALL.pattern.measurements.map((measurement) => ({
         measurement: measurement.id,

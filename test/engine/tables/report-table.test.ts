@@ -87,6 +87,16 @@ describe("a pasted table of reports", () => {
     });
   });
 
+  it("holds every count: hers where she says it, else the pattern's of her size", () => {
+    const table = read([GOOD]);
+    const graded = PATTERN.counts.map(({ id }) => [id, PATTERN.grading?.[id]?.m]);
+    expect(graded.length).toBeGreaterThan(1);
+    expect(table.ok && table.testers[0]?.tester.worked).toEqual({
+      ...Object.fromEntries(graded),
+      "stitches-at-the-bust": 86,
+    });
+  });
+
   it("finds inches and girths laid flat by their numbers", () => {
     // M's upper arm is 36 cm: 14.2 in; half of it 18 cm.
     const guess = (answer: string) =>

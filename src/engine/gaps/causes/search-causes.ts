@@ -1,15 +1,17 @@
 import type { VarianceFit } from "../../variance-components";
 import { fitGapSurface } from "../model/fit-gap-surface";
 import type { Candidate } from "./candidate";
-import { penalty, tryCandidates, type CausedFit, type CauseTask, type Trial, type Weighed } from "./try-candidates";
+import { tryCandidates, type CausedFit, type CauseTask, type Trial, type Weighed } from "./try-candidates";
 
 /** Evidence above which a cause is named (design 4.6: about 1; by calibration: on calls with nothing wrong, under one in ten). */
 const PAYS = 0.6;
+/** The same beside causes that were named: that several inputs are wrong is less likely, and one too many spoils sound cells. */
+const PAYS_BESIDE_OTHERS = 2;
 /**
- * Evidence at which a cause weighs as much as none where cells are averaged: so many are tried that luck has a say. By
- * calibration: less lets lucky causes move sound cells, more shrinks a lone wrong cell away.
+ * Log odds against a kind of cause where cells are averaged; a kind's candidates share its odds alike. By calibration: less
+ * lets lucky causes move sound cells, more shrinks a lone wrong cell away.
  */
-const BREAK_EVEN = 2;
+const ODDS_AGAINST_A_KIND = 1.5;
 const MOST_CAUSES = 3;
 /** Rivals are candidates within this of a cause's evidence. */
 const RIVAL = 2;
@@ -61,7 +63,7 @@ function addWhilePaying(task: CauseTask, visited: CausedFit[]): FoundCause[] {
     const trials = tryCandidates(task, base);
     visited.push(...trials);
     const [best] = trials;
-    if (best === undefined || best.evidence <= PAYS) break;
+    if (best === undefined || best.evidence <= (found.length === 0 ? PAYS : PAYS_BESIDE_OTHERS)) break;
     found.push(foundCause(best, trials));
     base = best;
   }
@@ -83,7 +85,7 @@ function lookAnew(
     const [best] = trials;
     kept = kept.flatMap((other) => {
       if (other !== cause) return [other];
-      return best === undefined || best.evidence <= PAYS ? [] : [foundCause(best, trials)];
+      return best === undefined || best.evidence <= PAYS_BESIDE_OTHERS ? [] : [foundCause(best, trials)];
     });
   }
   return kept;
@@ -102,8 +104,8 @@ function weighedOnce(visited: readonly CausedFit[], none: VarianceFit): WeighedM
       .join("; ");
     if (seen.has(key)) return [];
     seen.add(key);
-    const penalties = model.causes.reduce((sum, candidate) => sum + penalty(candidate) + BREAK_EVEN, 0);
-    return [{ ...model, logWeight: model.fit.objective - none.objective - penalties }];
+    const odds = model.causes.reduce((sum, { ofItsKind }) => sum + Math.log(ofItsKind) + ODDS_AGAINST_A_KIND, 0);
+    return [{ ...model, logWeight: model.fit.objective - none.objective - odds }];
   });
 }
 

@@ -60,7 +60,7 @@ function byEvidence(left: Weighed, right: Weighed): number {
 }
 
 /** Many candidates of a kind can win by luck (design 4.6). */
-export function penalty({ ofItsKind }: Candidate): number {
+function penalty({ ofItsKind }: Candidate): number {
   return Math.log(ofItsKind) / 2;
 }
 

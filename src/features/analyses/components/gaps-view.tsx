@@ -6,7 +6,7 @@ import { Notice } from "@/ui/notice";
 import { gapAddress } from "../gap-address";
 import { gapBoard, type GapBoard } from "../gap-board";
 import type { LoadedAnalysis } from "../loaders";
-import type { GapQuery } from "../schema";
+import type { GapQuery, Show } from "../schema";
 import { CellPanel, type PanelCall } from "./cell-panel";
 import { GapGrid } from "./gap-grid";
 import { GapSummary } from "./gap-summary";
@@ -29,6 +29,7 @@ export function GapsView({ analysis, query, call, unit, leftOpen = "" }: GapsVie
   if (document.testers.length === 0) return <NoReports call={call} />;
   const board = gapBoard(document, output, unit);
   const addressOf = (cell: string) => gapAddress(call.callId, query, { cell });
+  const showing = (show: Show) => gapAddress(call.callId, query, { show, cell: undefined });
   const panel = openedPanel({ analysis, query, call, unit }, board);
   return (
     <>
@@ -37,12 +38,15 @@ export function GapsView({ analysis, query, call, unit, leftOpen = "" }: GapsVie
           The gaps below are reckoned against it, with the counts each tester really worked. {leftOpen}
         </Notice>
       )}
-      <GapSummary
-        board={board}
+      <GapSummary board={board} show={query.show} addressOf={showing} />
+      <LikelyCauses
+        causes={output.causes}
+        pattern={document.pattern}
+        {...{ board, unit }}
         show={query.show}
-        addressOf={(show) => gapAddress(call.callId, query, { show, cell: undefined })}
+        callId={call.callId}
+        addressOf={showing}
       />
-      <LikelyCauses causes={output.causes} pattern={document.pattern} unit={unit} />
       <Ways query={query} callId={call.callId} />
       {query.view === "table" ? (
         <GapTable {...{ board, query, addressOf, panel }} />

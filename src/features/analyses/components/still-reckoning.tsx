@@ -6,29 +6,27 @@ import { Notice } from "@/ui/notice";
 
 const FIRST_LOOK_MS = 800;
 const LATER_LOOKS_MS = 5_000;
-/** Most calls are reckoned within two seconds. */
-const LONG_MS = 20_000;
+/** Most calls are reckoned within two seconds; so many looks take a quarter of a minute. */
+const USUAL_LOOKS = 20;
 
 /** In the place of an analysis that is not there yet: looks again by itself until it is. */
 export function StillReckoning() {
   const router = useRouter();
-  const [begun] = useState(() => Date.now());
   const [looks, setLooks] = useState(0);
-  const waited = Date.now() - begun;
   useEffect(() => {
     const next = setTimeout(
       () => {
         router.refresh();
         setLooks(looks + 1);
       },
-      looks < 20 ? FIRST_LOOK_MS : LATER_LOOKS_MS,
+      looks < USUAL_LOOKS ? FIRST_LOOK_MS : LATER_LOOKS_MS,
     );
     return () => clearTimeout(next);
   }, [router, looks]);
   return (
     <>
       <Notice title="Sizewright is working out this call">
-        {waited < LONG_MS ? (
+        {looks < USUAL_LOOKS ? (
           <p>Reports or the pattern have changed. The page shows what came out as soon as it is there.</p>
         ) : (
           <p>
