@@ -44,12 +44,10 @@ interface Given {
   readonly call: CallDocument;
   readonly output: GapsOutput;
   readonly unit: LengthUnit;
-  /** Instructions that an earlier revision says are mended, by `inputKey`: that revision's number. */
-  readonly mended: ReadonlyMap<string, number>;
 }
 
 /** Each named cause as something to take or leave, best first. */
-export function proposals({ call, output, unit, mended }: Given): Proposal[] {
+export function proposals({ call, output, unit }: Given): Proposal[] {
   const { pattern } = call;
   const candidates = causeCandidates(
     pattern,
@@ -71,7 +69,7 @@ export function proposals({ call, output, unit, mended }: Given): Proposal[] {
       moved: movedWords(pattern, { moves, estimate: cause.estimate, unit }),
       tellApart: tied.length === 0 ? null : tellApartWords([cause, ...tied], pattern),
       alternatives,
-      ...preselection(cause, { pattern, ways: alternatives[0]?.ways ?? [], mended }),
+      ...preselection(cause, { pattern, ways: alternatives[0]?.ways ?? [] }),
     };
   });
 }
@@ -116,14 +114,9 @@ function targetsOf(input: CauseInput, pattern: PatternDocument): Measurement[] {
 
 function preselection(
   cause: Cause,
-  { pattern, ways, mended }: { pattern: PatternDocument; ways: readonly Way[]; mended: Given["mended"] },
+  { pattern, ways }: { pattern: PatternDocument; ways: readonly Way[] },
 ): Pick<Proposal, "preselected" | "because"> {
   const valueOf = (by: Taken["by"]) => ways.find((way) => way.by === by)?.value;
-  const before = mended.get(inputKey(inputOf(cause)));
-  if (before !== undefined) {
-    const because = `Left for now: revision ${before} says that these instructions are mended. Whoever reported before worked the old ones; take it again only if reports on the mended text still show it.`;
-    return { preselected: LEAVE, because };
-  }
   if (cause.evidence < FAINT)
     return {
       preselected: LEAVE,

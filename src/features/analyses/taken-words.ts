@@ -1,10 +1,10 @@
 import { sameInput, type Cause, type GapsOutput } from "@/engine/gaps";
 import type { PatternDocument } from "@/engine/pattern";
-import type { Taken } from "@/engine/revision";
+import type { MisworkedCount, Taken } from "@/engine/revision";
 import type { LengthUnit } from "@/engine/units";
 import { causeSentence, rivalWords } from "./cause-words";
 import { wayWords } from "./proposal-words";
-import { inputOf, listed } from "./proposals";
+import { inputOf } from "./proposals";
 
 export interface TakenWords {
   /** What was found, with its uncertainty; of a rival what it stands in place of. */
@@ -45,13 +45,16 @@ function foundWords(
   return stoodFor ? `${taken}, taken in place of: ${causeSentence(stoodFor, pattern, unit)}` : `${taken}.`;
 }
 
-/** Why sizes whose instructions were mended still stand off; "" where none were. */
-export function mendedWords(take: readonly Taken[], { sizes }: PatternDocument): string {
-  const mended = take.filter(({ kind, by }) => kind === "count" && by === "input");
-  const labels = sizes.filter(({ id }) => mended.some(({ size }) => size === id)).map(({ label }) => label);
-  return labels.length === 0
-    ? ""
-    : `In ${listed(labels)} the reports were made by the old instructions, so what you mended still shows there until somebody works the new ones.`;
+/** How reports are read once a count is known to have come out otherwise than they say; "" where none is. */
+export function misworkedWords(misworked: readonly MisworkedCount[], { sizes, counts }: PatternDocument): string {
+  return misworked
+    .map(({ count, size, amount }) => {
+      const label = counts.find(({ id }) => id === count)?.label ?? count;
+      const of = sizes.find(({ id }) => id === size)?.label ?? size;
+      const many = `${Math.abs(amount)} ${amount > 0 ? "more" : "fewer"}`;
+      return `The reports from ${of} are read as having worked ${many} of “${label}” than they say.`;
+    })
+    .join(" ");
 }
 
 const LONGEST_REASON = 1_000;

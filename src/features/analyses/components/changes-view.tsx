@@ -16,14 +16,13 @@ interface ChangesViewProps {
   readonly unit: LengthUnit;
   /** The newest revision's number. */
   readonly baseNumber: number;
-  readonly mended: ReadonlyMap<string, number>;
   readonly formKey: string;
 }
 
 /** What the test says should be changed: each cause to take or leave, and what else the testers felt. */
-export function ChangesView({ analysis, call, unit, baseNumber, mended, formKey }: ChangesViewProps) {
+export function ChangesView({ analysis, call, unit, baseNumber, formKey }: ChangesViewProps) {
   const { document, output } = analysis;
-  const found = proposals({ call: document, output, unit, mended });
+  const found = proposals({ call: document, output, unit });
   return (
     <>
       {call.mayEdit || found.length === 0 ? null : (

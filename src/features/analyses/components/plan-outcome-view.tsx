@@ -8,7 +8,7 @@ import { Section } from "@/ui/section";
 import type { LoadedPlan } from "../loaders";
 import { planOutcome, type RevisedPlan } from "../plan-outcome";
 import { expectedWords, missedWords } from "../plan-words";
-import { proposedReason, takenWords } from "../taken-words";
+import { misworkedWords, proposedReason, takenWords } from "../taken-words";
 import { ChangedNumbers } from "./changed-numbers";
 import { ExpectedMatrix } from "./expected-matrix";
 import type { Warning } from "./plan-view";
@@ -75,7 +75,7 @@ export function PlanOutcomeView(props: PlanOutcomeViewProps) {
         )}
         <ExpectedMatrix rows={outcome.rows} sizes={revised.pattern.sizes} unit={unit} />
       </Section>
-      <ReplayedReports rows={outcome.rows} unit={unit} />
+      <ReplayedReports rows={outcome.rows} unit={unit} readAnew={misworkedWords(revised.misworked, base.document)} />
       <Saving {...props} reason={proposedReason(taken)} />
     </>
   );

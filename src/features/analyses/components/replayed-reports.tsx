@@ -7,20 +7,22 @@ import { cellState, verdictWords } from "../verdict-words";
 interface ReplayedReportsProps {
   readonly rows: readonly PlannedRow[];
   readonly unit: LengthUnit;
+  /** How some reports are read then, in a sentence. */
+  readonly readAnew: string;
 }
 
 /** The same reports against the revised pattern: which cells come out as it then promises. */
-export function ReplayedReports({ rows, unit }: ReplayedReportsProps) {
+export function ReplayedReports({ rows, unit, readAnew }: ReplayedReportsProps) {
   const cells = rows.flatMap(({ measurement, cells: of }) => of.map((cell) => ({ measurement, cell })));
   const reported = cells.filter(({ cell }) => cellState(cell.before.cell) !== "none");
   const told = reported.filter(({ cell }) => isTold(cell));
   const held = (side: "before" | "after") =>
     reported.filter(({ cell }) => cellState(cell[side].cell) === "holds").length;
-  const open = told.filter(({ cell }) => cellState(cell.after.cell) !== "holds" && !cell.mended);
+  const open = told.filter(({ cell }) => cellState(cell.after.cell) !== "holds");
   return (
     <Section
       title="The same reports against the new numbers"
-      intro={`Compared with what the new pattern promises for the counts that each tester really worked, ${held("after")} of ${reported.length} come out on size; ${held("before")} did before.${open.length === 0 ? "" : ` ${open.length} still do not.`}`}
+      intro={`Compared with what the new pattern promises for the counts that each tester really worked, ${held("after")} of ${reported.length} come out on size; ${held("before")} did before.${open.length === 0 ? "" : ` ${open.length} still do not.`} ${readAnew}`}
     >
       {told.length === 0 ? null : (
         <TableFrame label="The same reports against the new numbers">
@@ -39,14 +41,7 @@ export function ReplayedReports({ rows, unit }: ReplayedReportsProps) {
                     {measurement.letter} {measurement.label}, <strong>{cell.size.label}</strong>
                   </th>
                   <td className="text-soft">{words(cell, "before", unit)}</td>
-                  <td className="font-semibold">
-                    {words(cell, "after", unit)}
-                    {cell.mended && cellState(cell.after.cell) !== "holds" ? (
-                      <span className="block max-w-md text-sm font-normal text-soft">
-                        These garments were made by the old instructions. Reports on the mended ones will tell.
-                      </span>
-                    ) : null}
-                  </td>
+                  <td className="font-semibold">{words(cell, "after", unit)}</td>
                 </tr>
               ))}
             </tbody>

@@ -3,7 +3,7 @@ import type { PatternDocument } from "@/engine/pattern";
 import type { LengthUnit } from "@/engine/units";
 import { Section } from "@/ui/section";
 import type { Evidence } from "../plan-data";
-import { takenWords } from "../taken-words";
+import { misworkedWords, takenWords } from "../taken-words";
 import { TakenList } from "./taken-list";
 
 interface RevisionEvidenceProps {
@@ -15,7 +15,7 @@ interface RevisionEvidenceProps {
 
 /** What a revision rests on: what the test had shown when it was saved. */
 export function RevisionEvidence({ evidence, before, unit }: RevisionEvidenceProps) {
-  const { take, analysis, call } = evidence;
+  const { take, analysis, misworked, call } = evidence;
   return (
     <Section
       title="What it rests on"
@@ -34,6 +34,7 @@ export function RevisionEvidence({ evidence, before, unit }: RevisionEvidencePro
         </>
       }
     >
+      {misworked.length === 0 ? null : <p className="mb-4 max-w-3xl">{misworkedWords(misworked, before)}</p>}
       <TakenList taken={takenWords(take, { analysis, pattern: before, unit })} />
     </Section>
   );

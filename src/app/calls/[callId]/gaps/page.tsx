@@ -2,7 +2,7 @@ import type { Metadata } from "next";
 import { GapsView } from "@/features/analyses/components/gaps-view";
 import { StillReckoning } from "@/features/analyses/components/still-reckoning";
 import { loadAnalysis, loadEvidence } from "@/features/analyses/loaders";
-import { mendedWords } from "@/features/analyses/taken-words";
+import { misworkedWords } from "@/features/analyses/taken-words";
 import { gapQuerySchema } from "@/features/analyses/schema";
 import { CallPage } from "@/features/calls/components/call-page";
 import { loadCall } from "@/features/calls/loaders";
@@ -25,7 +25,7 @@ export default async function GapsPage({ params, searchParams }: PageProps<"/cal
           query={query}
           call={{ callId, patternId, mayEdit: loaded.mayEdit }}
           unit={loaded.viewer.unit}
-          leftOpen={mendedWords(evidence?.take ?? [], analysis.document.pattern)}
+          readAnew={misworkedWords(evidence?.misworked ?? [], analysis.document.pattern)}
         />
       )}
     </CallPage>
