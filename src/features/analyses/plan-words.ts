@@ -2,7 +2,22 @@ import type { LengthUnit } from "@/engine/units";
 import { formatLength } from "@/ui/format-length";
 import type { PlannedCell, PlannedRow } from "./plan-outcome";
 import { targetWords } from "./target-words";
-import { plain } from "./verdict-words";
+import { cellState, plain } from "./verdict-words";
+
+/** How many targets are met and how many reported cells come out on size, now and then. */
+export function summaryWords(rows: readonly PlannedRow[]): string {
+  const cells = rows.flatMap((row) => row.cells);
+  const targets = cells.filter(({ targetCm }) => targetCm !== null);
+  const reported = cells.filter(({ before }) => cellState(before.cell) !== "none");
+  const met = (side: "before" | "after") => targets.filter((cell) => cell[side].against === "within").length;
+  const held = (side: "before" | "after") => reported.filter((cell) => cellState(cell[side].cell) === "holds").length;
+  const ofTargets =
+    targets.length === 0
+      ? ""
+      : `${met("after")} of ${targets.length} targets will be met (${met("before")} are now), and `;
+  const text = `${ofTargets}${held("after")} of ${reported.length} measurements and sizes with reports come out as promised (${held("before")} do now).`;
+  return text.charAt(0).toUpperCase() + text.slice(1);
+}
 
 /** How many measurements will meet their target, and how many do now. */
 export function expectedWords(rows: readonly PlannedRow[]): string {

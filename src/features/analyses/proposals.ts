@@ -57,9 +57,9 @@ export function proposals({ call, output, unit }: Given): Proposal[] {
     const tied = cause.rivals.filter((rival) => rival.tied);
     const near = cause.rivals.filter((rival) => !rival.tied);
     const alternatives = [
-      alternative(cause, { pattern, likeness: "named" }),
-      ...tied.map((rival) => alternative(rival, { pattern, likeness: "tied" })),
-      ...near.map((rival) => alternative(rival, { pattern, likeness: "near" })),
+      alternative(cause, { pattern, unit, likeness: "named" }),
+      ...tied.map((rival) => alternative(rival, { pattern, unit, likeness: "tied" })),
+      ...near.map((rival) => alternative(rival, { pattern, unit, likeness: "near" })),
     ];
     const moves = candidates.find(({ input }) => sameInput(input, inputOf(cause)))?.moves ?? new Float64Array();
     return {
@@ -81,7 +81,7 @@ export function inputOf({ kind, id, direction, size }: CauseInput): CauseInput {
 
 function alternative(
   given: CauseInput & { readonly estimate?: number },
-  { pattern, likeness }: { pattern: PatternDocument; likeness: Alternative["likeness"] },
+  { pattern, unit, likeness }: { pattern: PatternDocument; unit: LengthUnit; likeness: Alternative["likeness"] },
 ): Alternative {
   const input = inputOf(given);
   const bys: readonly Taken["by"][] =
@@ -93,7 +93,7 @@ function alternative(
     ways: bys.map((by) => ({
       by,
       value: `${by} ${inputKey(input)}`,
-      ...wayWords({ ...input, estimate: given.estimate }, { by, pattern }),
+      ...wayWords({ ...input, estimate: given.estimate }, { by, pattern, unit }),
     })),
   };
 }

@@ -29,7 +29,7 @@ export function takenWords(
       cause ?? analysis.causes.find(({ rivals }) => rivals.some((rival) => sameInput(inputOf(rival), input)));
     return {
       found: foundWords({ input, cause, stoodFor }, pattern, unit),
-      done: `${wayWords({ ...input, estimate: cause?.estimate }, { by: taken.by, pattern }).label}.`,
+      done: `${wayWords({ ...input, estimate: cause?.estimate }, { by: taken.by, pattern, unit }).label}.`,
     };
   });
 }

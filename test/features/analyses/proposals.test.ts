@@ -57,8 +57,8 @@ describe("what is proposed of each kind of cause", () => {
     );
     expect(proposal.explains).toBe("It explains 40 % of all that came out otherwise than promised.");
     expect(labels(proposal)).toEqual([
-      "Correct the allowance “Neck band”, and work the counts out anew",
-      "Correct the allowance “Neck band”, and keep the counts",
+      "Write down that “Neck band” takes about 2.8 cm, not 2 cm, and work the counts out anew",
+      "Write down that “Neck band” takes about 2.8 cm, not 2 cm, and keep the counts",
     ]);
     expect(proposal.preselected).toBe("input allowance.neck-band..");
     expect(proposal.because).toBe(

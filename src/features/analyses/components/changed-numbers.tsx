@@ -56,8 +56,8 @@ function Change({ was, becomes, kind, unit }: ChangeProps) {
   if (was === becomes) return <span className="text-soft">{words(becomes)}</span>;
   return (
     <>
-      {was === null ? null : <span className="whitespace-nowrap text-soft">{words(was)} → </span>}
-      <strong className="whitespace-nowrap">{words(becomes)}</strong>
+      {was === null ? null : <span className="text-soft">{words(was)} → </span>}
+      <strong>{words(becomes)}</strong>
     </>
   );
 }

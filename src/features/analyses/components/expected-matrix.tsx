@@ -41,7 +41,7 @@ function Expected({ cell, unit }: { readonly cell: PlannedCell; readonly unit: L
   const missed = after.against === "missed";
   const moved = before.expectedCm === null || number(before.expectedCm) !== number(after.expectedCm);
   return (
-    <span className="block min-w-28 leading-snug">
+    <span className="block min-w-22 leading-snug">
       <strong className="text-lg">{number(after.expectedCm)}</strong>
       {after.lowCm === null || after.highCm === null ? null : (
         <span className="block whitespace-nowrap text-xs text-soft">

@@ -7,7 +7,7 @@ import { SaidList } from "@/ui/said-list";
 import { Section } from "@/ui/section";
 import type { LoadedPlan } from "../loaders";
 import { planOutcome, type RevisedPlan } from "../plan-outcome";
-import { expectedWords, missedWords } from "../plan-words";
+import { expectedWords, missedWords, summaryWords } from "../plan-words";
 import { misworkedWords, proposedReason, takenWords } from "../taken-words";
 import { ChangedNumbers } from "./changed-numbers";
 import { ExpectedMatrix } from "./expected-matrix";
@@ -38,6 +38,14 @@ export function PlanOutcomeView(props: PlanOutcomeViewProps) {
   const missed = missedWords(outcome.rows, unit);
   return (
     <>
+      <Notice title={summaryWords(outcome.rows)}>
+        <p>
+          Nothing is saved yet.{" "}
+          <a href="#save" className="text-link">
+            Go to saving
+          </a>
+        </p>
+      </Notice>
       <Section
         title="What you take"
         actions={
@@ -76,7 +84,9 @@ export function PlanOutcomeView(props: PlanOutcomeViewProps) {
         <ExpectedMatrix rows={outcome.rows} sizes={revised.pattern.sizes} unit={unit} />
       </Section>
       <ReplayedReports rows={outcome.rows} unit={unit} readAnew={misworkedWords(revised.misworked, base.document)} />
-      <Saving {...props} reason={proposedReason(taken)} />
+      <div id="save" className="scroll-mt-6">
+        <Saving {...props} reason={proposedReason(taken)} />
+      </div>
     </>
   );
 }

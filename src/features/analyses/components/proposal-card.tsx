@@ -16,7 +16,7 @@ export function ProposalCard({ proposal, at, chosen }: ProposalCardProps) {
       <div className="grid gap-x-10 gap-y-5 lg:grid-cols-[5fr_6fr]">
         <div className="numbers min-w-0 wrap-anywhere">
           <h3 className="text-xl leading-snug">{sentence}</h3>
-          {moved === "" ? null : <p className="mt-3">It would make {moved}</p>}
+          {moved === "" ? null : <p className="mt-3">That makes {moved}</p>}
           <p className="mt-2 text-sm text-soft">{explains}</p>
         </div>
         {chosen === null ? (
