@@ -62,6 +62,11 @@ export const PAGES: Readonly<Record<string, PageRow>> = {
   "/account": { path: () => "/account", answers: signedIn<PageAnswer>("/sign-in", "shown") },
   "/api/auth/[...nextauth]": { path: () => "/api/auth/session", answers: everyone<PageAnswer>("shown") },
   "/calls/[callId]": { path: ({ callId }) => `/calls/${callId}`, answers: SEES },
+  "/calls/[callId]/changes": { path: ({ callId }) => `/calls/${callId}/changes`, answers: SEES },
+  "/calls/[callId]/changes/[planId]": {
+    path: ({ callId, planId }) => `/calls/${callId}/changes/${planId}`,
+    answers: SEES,
+  },
   "/calls/[callId]/correct": { path: ({ callId }) => `/calls/${callId}/correct`, answers: SEES },
   "/calls/[callId]/doubtful": { path: ({ callId }) => `/calls/${callId}/doubtful`, answers: SEES },
   "/calls/[callId]/doubtful.csv": { path: ({ callId }) => `/calls/${callId}/doubtful.csv`, answers: SEES },
@@ -135,6 +140,14 @@ export const ACTIONS: Readonly<Record<string, ActionRow>> = {
     sends: ({ callId }) => ({
       form: { callId, tester: "tester-1", part: "readings", position: "0", decision: "keep" },
     }),
+    answers: EDITS,
+  },
+  "analyses/plan-actions.ts planChanges": {
+    sends: ({ callId }) => ({ form: { callId, baseNumber: "1", key: randomUUID(), "take.0": "leave" } }),
+    answers: EDITS,
+  },
+  "analyses/plan-actions.ts savePlannedRevision": {
+    sends: ({ callId, planId }) => ({ form: { callId, planId, reason: "" } }),
     answers: EDITS,
   },
   "patterns/actions.ts keepDraft": {

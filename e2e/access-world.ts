@@ -16,12 +16,14 @@ export interface World {
   readonly revisionId: string;
   readonly callId: string;
   readonly testerId: string;
+  readonly planId: string;
   /** Null: a visitor is signed in as nobody. */
   readonly people: Readonly<Record<Kind, Designer | null>>;
 }
 
 export async function makeWorld(): Promise<World> {
   const [patternId, revisionId, callId, testerId] = [randomUUID(), randomUUID(), randomUUID(), randomUUID()];
+  const planId = randomUUID();
   const [another, viewer, editor, owner] = await Promise.all(Array.from({ length: 4 }, () => makeDesigner()));
   const people = {
     visitor: null,
@@ -45,7 +47,11 @@ export async function makeWorld(): Promise<World> {
     "INSERT INTO report (tester_id, version, revision_id, document, submission_key) VALUES ($1, 1, $2, $3, $4)";
   await query(version, [testerId, revisionId, JSON.stringify(report), randomUUID()]);
   await reckonCall(callId, (task) => Promise.resolve(runEngineTask(task, noSolver)));
-  return { patternId, revisionId, callId, testerId, people };
+  const take = JSON.stringify([{ kind: "allowance", id: "edging", by: "published" }]);
+  const plan =
+    "INSERT INTO plan (id, call_id, take, base_number, input_hash, engine_version, output, submission_key) VALUES ($1, $2, $3, 1, '', '', '{\"status\":\"stopped\"}', $1)";
+  await query(plan, [planId, callId, take]);
+  return { patternId, revisionId, callId, testerId, planId, people };
 }
 
 function noSolver(): never {
@@ -54,5 +60,12 @@ function noSolver(): never {
 
 /** The same world as if its pattern and its call had never been: their ids lead nowhere. */
 export function absentWorld(world: World): World {
-  return { ...world, patternId: randomUUID(), revisionId: randomUUID(), callId: randomUUID(), testerId: randomUUID() };
+  return {
+    ...world,
+    patternId: randomUUID(),
+    revisionId: randomUUID(),
+    callId: randomUUID(),
+    testerId: randomUUID(),
+    planId: randomUUID(),
+  };
 }

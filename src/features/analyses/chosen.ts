@@ -1,17 +1,10 @@
 import { takenSchema, type Taken } from "@/engine/revision";
+import { CHOSEN, LEAVE } from "./chosen-field";
 import { readInputKey } from "./input-key";
-import { LEAVE } from "./proposals";
-
-const FIELD = "take.";
-
-/** Name of the field in which a proposal, by its place in the list, is taken or left. */
-export function chosenField(at: number): string {
-  return `${FIELD}${at}`;
-}
 
 /** What stands chosen in a form, in the proposals' order. */
 export function chosenIn(form: FormData): string[] {
-  return [...form].flatMap(([name, value]) => (name.startsWith(FIELD) && typeof value === "string" ? [value] : []));
+  return [...form].flatMap(([name, value]) => (name.startsWith(CHOSEN) && typeof value === "string" ? [value] : []));
 }
 
 export type ReadChosen =

@@ -1,7 +1,7 @@
 import { gaps } from "@/engine/gaps";
 import type { Solver } from "@/engine/integer-program";
-import type { CallDocument } from "@/engine/pattern";
-import { reviseCall, type ReviseRequest } from "@/engine/revision";
+import { gradedCounts, own, type CallDocument } from "@/engine/pattern";
+import { reviseCall, type MisworkedCount, type ReviseRequest } from "@/engine/revision";
 
 /** What is handed to the engine's thread. */
 export type EngineTask =
@@ -17,11 +17,23 @@ export function runEngineTask(task: EngineTask, solver: Solver): string {
       return JSON.stringify(gaps(task.call));
     case "revise": {
       const revision = reviseCall(task.request, solver);
-      return JSON.stringify(
-        revision.status === "revised"
-          ? { ...revision, replayed: gaps({ ...task.request.call, pattern: revision.pattern }) }
-          : revision,
-      );
+      if (revision.status !== "revised") return JSON.stringify(revision);
+      const { replayed, ...plan } = revision;
+      const misworked = misworkedCounts(task.request.call, replayed);
+      return JSON.stringify({ ...plan, misworked, replayed: gaps(replayed) });
     }
   }
+}
+
+/** By how much the counts that a replay starts from differ from what the reports say, once a size and count. */
+function misworkedCounts({ pattern, testers }: CallDocument, replayed: CallDocument): MisworkedCount[] {
+  const found = new Map<string, MisworkedCount>();
+  replayed.testers.forEach(({ size, worked = {} }, at) => {
+    const said = { ...gradedCounts(pattern, size), ...testers[at]?.worked };
+    for (const [count, really] of Object.entries(worked)) {
+      const amount = really - (own(said, count) ?? really);
+      if (amount !== 0) found.set(`${size} ${count}`, { count, size, amount });
+    }
+  });
+  return [...found.values()];
 }

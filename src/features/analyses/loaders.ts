@@ -10,7 +10,7 @@ import { foundOr404 } from "@/server/found-or-404";
 import { requireViewer } from "@/server/viewer";
 import { analysisInput } from "./analysis-input";
 import { storedAnalysis } from "./data";
-import { mendedInstructions, revisionEvidence, storedPlan, type Evidence, type StoredPlan } from "./plan-data";
+import { revisionEvidence, storedPlan, type Evidence, type StoredPlan } from "./plan-data";
 
 export interface LoadedAnalysis {
   readonly document: CallDocument;
@@ -51,11 +51,6 @@ export async function loadPlan(access: CallAccess, planId: string): Promise<Load
   ]);
   const overtaken = analysisInput(document).inputHash !== plan.input.inputHash;
   return { plan, base, analysis: analysis === "stopped" ? null : analysis, overtaken };
-}
-
-/** Instructions that revisions of the call's pattern say are mended, by `inputKey`: the last such revision's number. */
-export async function loadMended(access: CallAccess): Promise<ReadonlyMap<string, number>> {
-  return await mendedInstructions(access.pattern);
 }
 
 /** What a revision rests on, null where it was not made from a plan. */

@@ -3,11 +3,11 @@ import { z } from "zod";
 import type { GapsOutput } from "@/engine/gaps";
 import type { Taken } from "@/engine/revision";
 import { callScope, type CallAccess } from "@/features/calls/access";
+import { misworkedSchema, type Misworked } from "@/features/calls/schema";
 import { patternScope, type PatternAccess } from "@/features/patterns/access";
 import { database } from "@/server/database";
 import { AppError } from "@/server/errors";
 import type { AnalysisInput } from "./analysis-input";
-import { inputKey } from "./input-key";
 import { readPlanOutput, readTake, type PlanOutput } from "./plan-schema";
 import { gapsOutputSchema } from "./schema";
 
@@ -39,6 +39,8 @@ export async function storedPlan(access: CallAccess, planId: string): Promise<St
 export interface Evidence {
   readonly take: readonly Taken[];
   readonly analysis: GapsOutput;
+  /** Counts that the call's testers are since taken to have worked otherwise than they said. */
+  readonly misworked: Misworked;
   /** Null where the call is gone. */
   readonly call: { readonly callId: string; readonly title: string } | null;
 }
@@ -47,27 +49,13 @@ export interface Evidence {
 export async function revisionEvidence(access: PatternAccess, number: number): Promise<Evidence | null> {
   const row = await database().revisionEvidence.findFirst({
     where: { revision: { number, pattern: patternScope(access) } },
-    select: { take: true, analysis: true, call: { select: { id: true, title: true } } },
+    select: { take: true, analysis: true, misworked: true, call: { select: { id: true, title: true } } },
   });
   if (row === null) return null;
   return {
     take: readTake(row.take),
     analysis: gapsOutputSchema.parse(JSON.parse(row.analysis)),
+    misworked: misworkedSchema.parse(row.misworked),
     call: row.call && { callId: row.call.id, title: row.call.title },
   };
-}
-
-/** Instructions that revisions say are mended, by `inputKey`: the last such revision's number. */
-export async function mendedInstructions(access: PatternAccess): Promise<ReadonlyMap<string, number>> {
-  const rows = await database().revisionEvidence.findMany({
-    where: { revision: { pattern: patternScope(access) } },
-    orderBy: { revision: { number: "asc" } },
-    select: { take: true, revision: { select: { number: true } } },
-  });
-  const mended = rows.flatMap(({ take, revision }) =>
-    readTake(take)
-      .filter(({ kind, by }) => kind === "count" && by === "input")
-      .map((taken) => [inputKey(taken), revision.number] as const),
-  );
-  return new Map(mended);
 }

@@ -82,7 +82,15 @@ export async function savePlan(
       where: { id: revisionId, pattern: patternEditScope(access.pattern) },
       data: {
         evidence: {
-          create: { callId, take, inputHash, engineVersion, analysis: analysis.output ?? "", plan: row.output },
+          create: {
+            callId,
+            take,
+            inputHash,
+            engineVersion,
+            analysis: analysis.output ?? "",
+            plan: row.output,
+            misworked: output.misworked.map((wrong) => ({ ...wrong })),
+          },
         },
       },
       select: { id: true },

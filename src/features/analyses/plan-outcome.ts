@@ -21,8 +21,6 @@ export interface PlannedCell {
     /** The same reports against the revised pattern. */
     readonly cell: Cell;
   };
-  /** Its gap comes from instructions that are mended, which the testers of this size worked as they were. */
-  readonly mended: boolean;
 }
 
 export interface PlannedRow {
@@ -106,7 +104,7 @@ function changedRows({ before, plan: { pattern } }: Given): ChangedRow[] {
   return [...allowances, ...counts].filter(({ bySize }) => bySize.some(({ was, becomes }) => was !== becomes));
 }
 
-function plannedRows({ before, analysis, take, plan }: Given): PlannedRow[] {
+function plannedRows({ before, analysis, plan }: Given): PlannedRow[] {
   const { pattern, after, replayed } = plan;
   const promised = pattern.sizes.map(({ id }) => ({
     before: predict({ pattern: before, size: id }).measurements,
@@ -140,21 +138,9 @@ function plannedRows({ before, analysis, take, plan }: Given): PlannedRow[] {
           against: againstTarget({ expectedCm, targetCm, toleranceCm }),
           cell: cellAfter,
         },
-        mended: take.some(
-          ({ kind, by, id, size: of }) =>
-            kind === "count" && by === "input" && of === size.id && usesCount(measurement, id),
-        ),
       };
     }),
   }));
-}
-
-function usesCount({ terms }: Measurement, id: string): boolean {
-  return terms.some((term) =>
-    "diagonal" in term
-      ? [...term.diagonal.across, ...term.diagonal.along].some((flat) => "count" in flat && flat.count === id)
-      : "count" in term && term.count === id,
-  );
 }
 
 function present<Value>(value: Value | undefined): Value {

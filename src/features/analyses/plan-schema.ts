@@ -1,6 +1,7 @@
 import { z } from "zod";
 import { parsePattern, type PatternDocument } from "@/engine/pattern";
 import { takenSchema, type Taken } from "@/engine/revision";
+import { misworkedSchema } from "@/features/calls/schema";
 import { gapsOutputSchema } from "./schema";
 
 const patternSchema = z.unknown().transform((value, context): PatternDocument => {
@@ -25,6 +26,7 @@ const planOutputSchema = z.discriminatedUnion("status", [
     after: z.array(
       z.strictObject({ size: z.string(), measurement: z.string(), expectedCm: z.number(), gapCm: z.number() }),
     ),
+    misworked: misworkedSchema,
     /** The gaps of the same reports against the revised pattern. */
     replayed: gapsOutputSchema,
   }),

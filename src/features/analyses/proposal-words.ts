@@ -3,7 +3,7 @@ import { own, type PatternDocument } from "@/engine/pattern";
 import type { Taken } from "@/engine/revision";
 import type { LengthUnit } from "@/engine/units";
 import { inputName } from "./cause-words";
-import { sized } from "./verdict-words";
+import { plain, sized } from "./verdict-words";
 
 export interface WayWords {
   readonly label: string;
@@ -17,11 +17,11 @@ const OF_MEASUREMENT: readonly CauseInput["kind"][] = ["offset", "step", "from"]
 
 /** What taking an input in one way means, in the designer's words. */
 export function wayWords(
-  input: CauseInput & { readonly estimate?: number },
-  { by, pattern }: { readonly by: Taken["by"]; readonly pattern: PatternDocument },
+  input: CauseInput & { readonly estimate?: number | undefined },
+  { by, pattern, unit }: { readonly by: Taken["by"]; readonly pattern: PatternDocument; readonly unit: LengthUnit },
 ): WayWords {
   if (input.kind === "count") return countWords(input, { by, pattern });
-  const correct = correctWords(input, pattern);
+  const correct = allowanceWay(input, { pattern, unit }) ?? correctWords(input, pattern);
   return by === "input"
     ? {
         label: `${correct}, and work the counts out anew`,
@@ -33,8 +33,21 @@ export function wayWords(
       };
 }
 
+/** What an allowance then does, where one number stands for every size and its error is known. */
+function allowanceWay(
+  { kind, id, estimate }: CauseInput & { readonly estimate?: number | undefined },
+  { pattern, unit }: { readonly pattern: PatternDocument; readonly unit: LengthUnit },
+): string | null {
+  const cm = pattern.allowances.find((allowance) => allowance.id === id)?.cm;
+  if (kind !== "allowance" || estimate === undefined || typeof cm !== "number") return null;
+  const becomes = cm + estimate;
+  if (Math.sign(becomes) !== Math.sign(cm)) return null;
+  const words = `${becomes < 0 ? "takes" : "adds"} about ${plain(Math.abs(becomes), unit)} ${unit}`;
+  return `Write down that ${inputName({ kind, id }, pattern)} ${words}, not ${plain(Math.abs(cm), unit)} ${unit}`;
+}
+
 function countWords(
-  { id, size = "", estimate }: CauseInput & { readonly estimate?: number },
+  { id, size = "", estimate }: CauseInput & { readonly estimate?: number | undefined },
   { by, pattern }: { readonly by: Taken["by"]; readonly pattern: PatternDocument },
 ): WayWords {
   const label = pattern.sizes.find((item) => item.id === size)?.label ?? "";

@@ -4,6 +4,7 @@ import type { CallDocument, Measurement, PatternDocument } from "@/engine/patter
 import type { Taken } from "@/engine/revision";
 import type { LengthUnit } from "@/engine/units";
 import { causeSentence, rivalWords } from "./cause-words";
+import { LEAVE } from "./chosen-field";
 import { inputKey } from "./input-key";
 import { movedWords, tellApartWords, wayWords, type WayWords } from "./proposal-words";
 import { worksBroken } from "./works-broken";
@@ -36,8 +37,6 @@ export interface Proposal {
   readonly because: string;
 }
 
-export const LEAVE = "leave";
-
 /** Below this evidence a cause is hardly likelier than chance: e² is seven to one (our choice, no source). */
 const FAINT = 2;
 
@@ -45,12 +44,10 @@ interface Given {
   readonly call: CallDocument;
   readonly output: GapsOutput;
   readonly unit: LengthUnit;
-  /** Instructions that an earlier revision says are mended, by `inputKey`: that revision's number. */
-  readonly mended: ReadonlyMap<string, number>;
 }
 
 /** Each named cause as something to take or leave, best first. */
-export function proposals({ call, output, unit, mended }: Given): Proposal[] {
+export function proposals({ call, output, unit }: Given): Proposal[] {
   const { pattern } = call;
   const candidates = causeCandidates(
     pattern,
@@ -60,9 +57,9 @@ export function proposals({ call, output, unit, mended }: Given): Proposal[] {
     const tied = cause.rivals.filter((rival) => rival.tied);
     const near = cause.rivals.filter((rival) => !rival.tied);
     const alternatives = [
-      alternative(cause, { pattern, likeness: "named" }),
-      ...tied.map((rival) => alternative(rival, { pattern, likeness: "tied" })),
-      ...near.map((rival) => alternative(rival, { pattern, likeness: "near" })),
+      alternative(cause, { pattern, unit, likeness: "named" }),
+      ...tied.map((rival) => alternative(rival, { pattern, unit, likeness: "tied" })),
+      ...near.map((rival) => alternative(rival, { pattern, unit, likeness: "near" })),
     ];
     const moves = candidates.find(({ input }) => sameInput(input, inputOf(cause)))?.moves ?? new Float64Array();
     return {
@@ -72,7 +69,7 @@ export function proposals({ call, output, unit, mended }: Given): Proposal[] {
       moved: movedWords(pattern, { moves, estimate: cause.estimate, unit }),
       tellApart: tied.length === 0 ? null : tellApartWords([cause, ...tied], pattern),
       alternatives,
-      ...preselection(cause, { pattern, ways: alternatives[0]?.ways ?? [], mended }),
+      ...preselection(cause, { pattern, ways: alternatives[0]?.ways ?? [] }),
     };
   });
 }
@@ -84,7 +81,7 @@ export function inputOf({ kind, id, direction, size }: CauseInput): CauseInput {
 
 function alternative(
   given: CauseInput & { readonly estimate?: number },
-  { pattern, likeness }: { pattern: PatternDocument; likeness: Alternative["likeness"] },
+  { pattern, unit, likeness }: { pattern: PatternDocument; unit: LengthUnit; likeness: Alternative["likeness"] },
 ): Alternative {
   const input = inputOf(given);
   const bys: readonly Taken["by"][] =
@@ -96,7 +93,7 @@ function alternative(
     ways: bys.map((by) => ({
       by,
       value: `${by} ${inputKey(input)}`,
-      ...wayWords({ ...input, estimate: given.estimate }, { by, pattern }),
+      ...wayWords({ ...input, estimate: given.estimate }, { by, pattern, unit }),
     })),
   };
 }
@@ -117,14 +114,9 @@ function targetsOf(input: CauseInput, pattern: PatternDocument): Measurement[] {
 
 function preselection(
   cause: Cause,
-  { pattern, ways, mended }: { pattern: PatternDocument; ways: readonly Way[]; mended: Given["mended"] },
+  { pattern, ways }: { pattern: PatternDocument; ways: readonly Way[] },
 ): Pick<Proposal, "preselected" | "because"> {
   const valueOf = (by: Taken["by"]) => ways.find((way) => way.by === by)?.value;
-  const before = mended.get(inputKey(inputOf(cause)));
-  if (before !== undefined) {
-    const because = `Left for now: revision ${before} says that these instructions are mended. Whoever reported before worked the old ones; take it again only if reports on the mended text still show it.`;
-    return { preselected: LEAVE, because };
-  }
   if (cause.evidence < FAINT)
     return {
       preselected: LEAVE,

@@ -1,6 +1,6 @@
 import { sameInput, type Cause, type GapsOutput } from "@/engine/gaps";
 import type { PatternDocument } from "@/engine/pattern";
-import type { Taken } from "@/engine/revision";
+import type { MisworkedCount, Taken } from "@/engine/revision";
 import type { LengthUnit } from "@/engine/units";
 import { causeSentence, rivalWords } from "./cause-words";
 import { wayWords } from "./proposal-words";
@@ -29,7 +29,7 @@ export function takenWords(
       cause ?? analysis.causes.find(({ rivals }) => rivals.some((rival) => sameInput(inputOf(rival), input)));
     return {
       found: foundWords({ input, cause, stoodFor }, pattern, unit),
-      done: `${wayWords({ ...input, estimate: cause?.estimate }, { by: taken.by, pattern }).label}.`,
+      done: `${wayWords({ ...input, estimate: cause?.estimate }, { by: taken.by, pattern, unit }).label}.`,
     };
   });
 }
@@ -43,6 +43,18 @@ function foundWords(
   const name = rivalWords(input, pattern);
   const taken = `${name.charAt(0).toUpperCase()}${name.slice(1)}`;
   return stoodFor ? `${taken}, taken in place of: ${causeSentence(stoodFor, pattern, unit)}` : `${taken}.`;
+}
+
+/** How reports are read once a count is known to have come out otherwise than they say; "" where none is. */
+export function misworkedWords(misworked: readonly MisworkedCount[], { sizes, counts }: PatternDocument): string {
+  return misworked
+    .map(({ count, size, amount }) => {
+      const label = counts.find(({ id }) => id === count)?.label ?? count;
+      const of = sizes.find(({ id }) => id === size)?.label ?? size;
+      const many = `${Math.abs(amount)} ${amount > 0 ? "more" : "fewer"}`;
+      return `The reports from ${of} are read as having worked ${many} of “${label}” than they say.`;
+    })
+    .join(" ");
 }
 
 const LONGEST_REASON = 1_000;

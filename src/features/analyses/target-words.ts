@@ -18,12 +18,12 @@ export function againstTarget({ expectedCm, targetCm, toleranceCm }: Expected): 
   return Math.abs(expectedCm - targetCm) <= toleranceCm + SAME_CM ? "within" : "missed";
 }
 
-/** `1.3 cm under the target`, `within tolerance of the target`, `no target`. */
+/** `1.3 cm under the target`, `on target`, `no target`. */
 export function targetWords(expected: Expected, unit: LengthUnit): string {
   const { expectedCm, targetCm } = expected;
   if (targetCm === null) return "no target";
   if (expectedCm === null) return "no report yet";
-  if (againstTarget(expected) === "within") return "meets its target";
+  if (againstTarget(expected) === "within") return "on target";
   const deviationCm = expectedCm - targetCm;
   return `${plain(Math.abs(deviationCm), unit)} ${unit} ${deviationCm < 0 ? "under" : "over"} the target`;
 }

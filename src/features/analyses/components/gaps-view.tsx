@@ -19,10 +19,12 @@ interface GapsViewProps {
   readonly query: GapQuery;
   readonly call: PanelCall;
   readonly unit: LengthUnit;
+  /** How reports are read since the revision that was just saved, in a sentence. */
+  readonly readAnew?: string;
 }
 
 /** The gap page: how the cells stand in one sentence, the rulers or the numbers, and the opened cell. */
-export function GapsView({ analysis, query, call, unit }: GapsViewProps) {
+export function GapsView({ analysis, query, call, unit, readAnew = "" }: GapsViewProps) {
   const { document, output } = analysis;
   if (document.testers.length === 0) return <NoReports call={call} />;
   const board = gapBoard(document, output, unit);
@@ -33,7 +35,7 @@ export function GapsView({ analysis, query, call, unit }: GapsViewProps) {
     <>
       {query.saved === undefined ? null : (
         <Notice tone="done" title={`Saved as revision ${query.saved}.`}>
-          The gaps below are reckoned against it, with the counts each tester really worked.
+          The gaps below are reckoned against it, with the counts each tester really worked. {readAnew}
         </Notice>
       )}
       <GapSummary board={board} show={query.show} addressOf={showing} />
