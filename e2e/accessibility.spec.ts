@@ -54,6 +54,8 @@ test("a designer's pages keep WCAG 2.2 A and AA", async ({ page, designer }) => 
     `/calls/${callId}/testers`,
     `/calls/${callId}/testers?view=table`,
     `/calls/${callId}/yarn`,
+    `/calls/${callId}/fit`,
+    `/calls/${callId}/method`,
   ];
   for (const address of addresses) await expectAccessible(page, address);
 });

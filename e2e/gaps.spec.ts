@@ -42,6 +42,24 @@ test("a designer brings a call in, opens a cell by keyboard, corrects an allowan
   });
 });
 
+test("a reading that Sizewright set aside is put back, counts, and is set aside again by undoing it", async ({
+  page,
+  designer,
+}) => {
+  expect(designer.accountId).not.toBe("");
+  const callId = await bringCall(page);
+  await page.goto(`/calls/${callId}/doubtful`);
+  // The demonstration's second slip: 22 inches written down as centimetres.
+  const slip = page.getByRole("row", { name: /22\.0 cm/ });
+  await expect(slip).toContainText("inches written down as centimetres; it would be 55.9 cm");
+  await expect(slip).toContainText("Set aside by Sizewright: it does not count.");
+  await expectNoSidewaysScroll(page);
+  await slip.getByRole("button", { name: /Put it back/ }).click();
+  await expect(slip).toContainText("Put back by one of you: it counts.");
+  await slip.getByRole("button", { name: /Undo/ }).click();
+  await expect(slip).toContainText("Set aside by Sizewright: it does not count.");
+});
+
 test("a correction that is no number is told at its field, and what was typed stays", async ({ page, designer }) => {
   expect(designer.accountId).not.toBe("");
   const callId = await bringCall(page);

@@ -20,7 +20,7 @@ interface Stops {
   postgres?: () => Promise<void>;
 }
 
-/** Everything in order: port, database, migrations, demo data, worker, pages. `stops` gets what must be stopped again. */
+/** Everything in order: port, database, migrations, worker, demo data, pages. `stops` gets what must be stopped again. */
 async function start(settings: Settings, stops: Stops, signal: AbortSignal): Promise<string> {
   const { mode, host, port } = settings;
   if (mode !== "dev" && !existsSync(join(ROOT, ".next", "BUILD_ID"))) {
@@ -38,9 +38,9 @@ async function start(settings: Settings, stops: Stops, signal: AbortSignal): Pro
   signal.throwIfAborted();
   await migrateDatabase(databaseUrl, join(ROOT, "prisma", "migrations"));
   signal.throwIfAborted();
-  if (mode === "demo") await seedDemo(ROOT);
-  signal.throwIfAborted();
   stops.worker = (await keepWorker(ROOT)).stop;
+  signal.throwIfAborted();
+  if (mode === "demo") await seedDemo(ROOT);
   signal.throwIfAborted();
   await web.serve({ root: ROOT, dev: mode === "dev", trustedProxies: settings.trustedProxies });
   return address;

@@ -19,7 +19,7 @@ export function causeSentence(cause: Cause, pattern: PatternDocument, unit: Leng
         ? `${name} takes ${cm} ${more ? "less" : "more"} than stated ${give}.`
         : `${name} adds ${cm} ${more ? "more" : "less"} than stated ${give}.`;
     case "settle":
-      return `${name} comes out ${percent} ${wayWord(cause, more)} in the garment than in its swatches.`;
+      return `${capital(name)} comes out ${percent} ${wayWord(cause, more)} in the garment than in its swatches.`;
     case "stretch":
       return `${name} stretches ${percent} ${more ? "more" : "less"} than stated when worn.`;
     case "count":
@@ -98,7 +98,7 @@ export function inputName({ kind, id }: CauseInput, pattern: PatternDocument): s
     step: pattern.measurements,
     from: pattern.measurements,
   };
-  if (kind === "settle" && id === "all") return "Every fabric";
+  if (kind === "settle" && id === "all") return "every fabric";
   return `“${lists[kind].find((item) => item.id === id)?.label ?? id}”`;
 }
 
@@ -117,4 +117,8 @@ function percentOf(factor: number): string {
 
 function tenths(value: number): string {
   return Math.abs(value).toFixed(1).replace(/\.0$/, "");
+}
+
+function capital(text: string): string {
+  return text.charAt(0).toUpperCase() + text.slice(1);
 }

@@ -1,6 +1,6 @@
 import type { Suspect } from "@/engine/gaps";
 import { formatYarnNumber, type YarnUnit } from "@/ui/format-yarn-length";
-import { slipName } from "./slip-words";
+import { looksWords, shortNumber } from "./suspect-words";
 import type { YarnBoard, YarnSheet } from "./yarn-board";
 
 /** What to publish of a yarn, in one sentence. */
@@ -28,16 +28,8 @@ export function emptyYarn({ state }: YarnSheet): string {
     : "No tester has weighed this yarn yet. One report is enough for a first estimate of every size; three or more make it good.";
 }
 
-/** A weight that no other tester comes near: `Alva’s 6.7 g looks like ounces written down as grams; it would be 190 g.` */
-export function yarnSuspectWords({ tester, value, slip, wouldBe, setAside }: Suspect, { names }: YarnBoard): string {
-  const whose = `${names.get(tester) ?? tester}: ${grams(value)}`;
-  const looks =
-    slip === null
-      ? "is far from what the others used; no common slip explains it"
-      : `looks like ${slipName(slip)}${wouldBe === null ? "" : `; it would be ${grams(wouldBe)}`}`;
-  return `${whose} ${looks}. ${setAside ? "It does not count." : "It counts."}`;
-}
-
-function grams(value: number): string {
-  return `${Number(value.toFixed(value < 10 ? 1 : 0))} g`;
+/** A weight that no other tester comes near, and whose. */
+export function yarnSuspectWords(suspect: Suspect, { names }: YarnBoard): string {
+  const whose = names.get(suspect.tester) ?? suspect.tester;
+  return `${whose}: ${looksWords(suspect, (grams) => shortNumber(grams, "yarn"))}`;
 }

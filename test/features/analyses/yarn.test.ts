@@ -78,7 +78,7 @@ describe("yarn by size", { timeout: 60_000 }, () => {
       ["t3", false],
     ]);
     expect(sheet.suspects.map((suspect) => yarnSuspectWords(suspect, board))).toEqual([
-      "Alva: 5.3 g looks like ounces written down as grams; it would be 150 g. It does not count.",
+      "Alva: 5.3 g looks like ounces written down as grams, and would be 150 g. It does not count.",
     ]);
   });
 

@@ -5,7 +5,7 @@ import { tryCandidates, type CausedFit, type CauseTask, type Trial, type Weighed
 
 /** Evidence above which a cause is named (design 4.6: about 1; by calibration: on calls with nothing wrong, under one in ten). */
 const PAYS = 0.6;
-/** The same beside causes that were named: that several inputs are wrong is less likely, and one too many spoils sound cells. */
+/** What every further one keeps beside the others: several wrong inputs are less likely, and one too many spoils sound cells. */
 const PAYS_BESIDE_OTHERS = 2;
 /**
  * Log odds against a kind of cause where cells are averaged; a kind's candidates share its odds alike. By calibration: less
@@ -35,7 +35,8 @@ export interface CauseSearch {
 }
 
 /**
- * The causes that pay: the best is added while it does, three at most; then each is looked for anew beside the others.
+ * The causes that pay: the best is added while it does, three at most; then each is looked for anew beside the others, and
+ * those stay that pay beside the others too.
  *
  * @param none the model without causes.
  * @see design 4.6.
@@ -44,7 +45,9 @@ export function searchCauses(task: CauseTask, none: VarianceFit): CauseSearch {
   const visited: CausedFit[] = [{ causes: [], fit: none }];
   let found = addWhilePaying(task, visited);
   if (found.length > 1) found = lookAnew(task, { visited, found });
-  found = found.toSorted((left, right) => right.evidence - left.evidence);
+  found = found
+    .toSorted((left, right) => right.evidence - left.evidence)
+    .filter(({ evidence }, at) => at === 0 || evidence > PAYS_BESIDE_OTHERS);
   const fit =
     found.length === 0
       ? none
@@ -63,7 +66,7 @@ function addWhilePaying(task: CauseTask, visited: CausedFit[]): FoundCause[] {
     const trials = tryCandidates(task, base);
     visited.push(...trials);
     const [best] = trials;
-    if (best === undefined || best.evidence <= (found.length === 0 ? PAYS : PAYS_BESIDE_OTHERS)) break;
+    if (best === undefined || best.evidence <= PAYS) break;
     found.push(foundCause(best, trials));
     base = best;
   }
@@ -85,7 +88,7 @@ function lookAnew(
     const [best] = trials;
     kept = kept.flatMap((other) => {
       if (other !== cause) return [other];
-      return best === undefined || best.evidence <= PAYS_BESIDE_OTHERS ? [] : [foundCause(best, trials)];
+      return best === undefined || best.evidence <= PAYS ? [] : [foundCause(best, trials)];
     });
   }
   return kept;

@@ -30,7 +30,7 @@ export function DecideButtons({ callId, item, name, decision, counts }: DecideBu
         value={counts ? "set-aside" : "keep"}
         look="plain"
         disabled={isSending}
-        className="!px-0 text-sm"
+        className="!min-h-8 !px-0 !py-1 text-sm"
       >
         {counts ? "Set it aside" : "Put it back"}
         <span className="sr-only">: {name}</span>
@@ -42,7 +42,7 @@ export function DecideButtons({ callId, item, name, decision, counts }: DecideBu
           value="engine"
           look="plain"
           disabled={isSending}
-          className="!px-0 text-sm"
+          className="!min-h-8 !px-0 !py-1 text-sm"
         >
           Undo
           <span className="sr-only"> what was decided: {name}</span>

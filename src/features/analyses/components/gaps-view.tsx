@@ -92,9 +92,14 @@ function Ways({ query, callId }: { readonly query: GapQuery; readonly callId: st
           href: gapAddress(callId, query, changed),
         }))}
       />
-      <a href={`/calls/${callId}/gaps.csv`} className="text-link text-sm">
-        Numbers as a CSV file
-      </a>
+      <p className="flex flex-wrap gap-x-5 gap-y-1 text-sm">
+        <a href={`/calls/${callId}/gaps.csv`} className="text-link">
+          Numbers as a CSV file
+        </a>
+        <a href={`/calls/${callId}/steps.csv`} className="text-link">
+          Every reading as a CSV file
+        </a>
+      </p>
     </div>
   );
 }
