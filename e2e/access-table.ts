@@ -82,7 +82,6 @@ export const PAGES: Readonly<Record<string, PageRow>> = {
   "/calls/[callId]/testers.csv": { path: ({ callId }) => `/calls/${callId}/testers.csv`, answers: SEES },
   "/calls/[callId]/yarn": { path: ({ callId }) => `/calls/${callId}/yarn`, answers: SEES },
   "/calls/[callId]/yarn.csv": { path: ({ callId }) => `/calls/${callId}/yarn.csv`, answers: SEES },
-  "/calls/[callId]/steps.csv": { path: ({ callId }) => `/calls/${callId}/steps.csv`, answers: SEES },
   "/live": { path: () => "/live", answers: everyone<PageAnswer>("shown") },
   "/patterns": { path: () => "/patterns", answers: signedIn<PageAnswer>("/sign-in", "shown") },
   "/patterns/[patternId]": { path: ({ patternId }) => `/patterns/${patternId}`, answers: SEES },

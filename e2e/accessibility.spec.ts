@@ -49,6 +49,7 @@ test("a designer's pages keep WCAG 2.2 A and AA", async ({ page, designer }) => 
     `/calls/${callId}/gaps`,
     `/calls/${callId}/gaps?cell=size-l.neck-width`,
     `/calls/${callId}/gaps?view=table`,
+    `/calls/${callId}/changes`,
     `/calls/${callId}/correct?cell=size-l.neck-width`,
     `/calls/${callId}/swatches`,
     `/calls/${callId}/testers`,

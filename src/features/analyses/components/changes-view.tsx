@@ -1,8 +1,9 @@
-import { fitFindings } from "@/engine/gaps";
+import Link from "next/link";
 import type { LengthUnit } from "@/engine/units";
 import { Notice } from "@/ui/notice";
 import { Section } from "@/ui/section";
-import { fitAdvice } from "../fit-advice";
+import { fitBoard } from "../fit-board";
+import { easeWords, fitSentence } from "../fit-words";
 import type { LoadedAnalysis } from "../loaders";
 import { proposals } from "../proposals";
 import type { PanelCall } from "./cell-panel";
@@ -50,7 +51,7 @@ export function ChangesView({ analysis, call, unit, baseNumber, formKey }: Chang
           )}
         </Section>
       )}
-      <FitAdvice {...{ analysis, call }} />
+      <FitAdvice {...{ analysis, call, unit }} />
     </>
   );
 }
@@ -59,30 +60,42 @@ function numberWord(count: number): string {
   return ["No", "One", "Two", "Three"][count] ?? String(count);
 }
 
-function FitAdvice({ analysis, call }: Pick<ChangesViewProps, "analysis" | "call">) {
-  const { document, output } = analysis;
-  const advice = fitFindings(document, output.cells).map((finding) => fitAdvice(finding, document.pattern));
+function FitAdvice({ analysis, call, unit }: Pick<ChangesViewProps, "analysis" | "call" | "unit">) {
+  const { pattern } = analysis.document;
+  const advice = fitBoard(analysis).flatMap((area) =>
+    area.findings.map((finding) => ({
+      says: fitSentence(finding, area, pattern),
+      ease: easeWords(finding, pattern, unit),
+    })),
+  );
   if (advice.length === 0) return null;
   return (
-    <Section
-      title="On size, and yet it does not sit right"
-      intro="Here the numbers are right and the fit is not. That asks for another ease, not for another count."
-    >
-      <ul className="grid gap-3">
-        {advice.map(({ says, does }) => (
-          <li key={says} className="numbers rounded-sheet border border-line bg-sheet p-5 wrap-anywhere">
-            <p className="font-serif text-lg leading-snug">{says}</p>
-            <p className="mt-2">
-              {does}{" "}
-              {call.mayEdit ? (
-                <a href={`/patterns/${call.patternId}/edit`} className="text-link">
-                  Change its ease
-                </a>
-              ) : null}
-            </p>
-          </li>
-        ))}
-      </ul>
-    </Section>
+    <div className="mt-12">
+      <Section title="On size, and yet it does not fit as wished">
+        <ul className="grid gap-3">
+          {advice.map(({ says, ease }) => (
+            <li key={says} className="numbers rounded-sheet border border-line bg-sheet p-5 wrap-anywhere">
+              <p className="font-serif text-lg leading-snug">{says}</p>
+              <p className="mt-2">
+                {ease}{" "}
+                <Link href={`/calls/${call.callId}/fit`} className="text-link">
+                  See the fit notes
+                </Link>
+                {call.mayEdit ? (
+                  <>
+                    {" "}
+                    or{" "}
+                    <Link href={`/patterns/${call.patternId}/edit`} className="text-link">
+                      change the ease
+                    </Link>
+                  </>
+                ) : null}
+                .
+              </p>
+            </li>
+          ))}
+        </ul>
+      </Section>
+    </div>
   );
 }

@@ -11,10 +11,15 @@ import { expectedWords, missedWords, summaryWords } from "../plan-words";
 import { misworkedWords, proposedReason, takenWords } from "../taken-words";
 import { ChangedNumbers } from "./changed-numbers";
 import { ExpectedMatrix } from "./expected-matrix";
-import type { Warning } from "./plan-view";
 import { ReplayedReports } from "./replayed-reports";
 import { SavePlan } from "./save-plan";
 import { TakenList } from "./taken-list";
+
+/** A rule of the pattern that its new numbers break. */
+export interface Warning {
+  readonly path: string;
+  readonly says: string;
+}
 
 interface PlanOutcomeViewProps {
   readonly loaded: LoadedPlan;

@@ -4,7 +4,7 @@ import { ButtonLink } from "@/ui/button";
 import { Notice } from "@/ui/notice";
 import type { LoadedPlan } from "../loaders";
 import type { RevisedPlan } from "../plan-outcome";
-import { PlanOutcomeView } from "./plan-outcome-view";
+import { PlanOutcomeView, type Warning } from "./plan-outcome-view";
 import { StillReckoning } from "./still-reckoning";
 
 interface PlanViewProps {
@@ -17,11 +17,6 @@ interface PlanViewProps {
   readonly number: number;
   /** What the pattern's own feature draws of the revised pattern. */
   readonly draw: (revised: RevisedPlan) => { readonly changes: ReactNode; readonly warnings: readonly Warning[] };
-}
-
-export interface Warning {
-  readonly path: string;
-  readonly says: string;
 }
 
 /** What becomes of the pattern where the chosen proposals are taken, or why nothing can. */
