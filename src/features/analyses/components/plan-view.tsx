@@ -25,7 +25,7 @@ export function PlanView(props: PlanViewProps) {
   const { plan, analysis } = loaded;
   const { output } = plan;
   const back = <ButtonLink href={`/calls/${callId}/changes`}>Back to what to change</ButtonLink>;
-  if (output === null) return <StillReckoning />;
+  if (output === null) return <StillReckoning what="plan" />;
   switch (output.status) {
     case "revised":
       if (analysis === null) return <Overtaken>{back}</Overtaken>;

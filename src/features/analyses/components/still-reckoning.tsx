@@ -9,8 +9,19 @@ const LATER_LOOKS_MS = 5_000;
 /** Most calls are reckoned within two seconds; so many looks take a quarter of a minute. */
 const USUAL_LOOKS = 20;
 
-/** In the place of an analysis that is not there yet: looks again by itself until it is. */
-export function StillReckoning() {
+const WORDS = {
+  call: {
+    title: "Sizewright is working out this call",
+    why: "Reports or the pattern have changed.",
+  },
+  plan: {
+    title: "Sizewright is working out the new numbers",
+    why: "It tries which counts come nearest to your targets, and reads the reports against them.",
+  },
+} as const;
+
+/** In the place of what is not reckoned yet: looks again by itself until it is. */
+export function StillReckoning({ what = "call" }: { readonly what?: keyof typeof WORDS }) {
   const router = useRouter();
   const [looks, setLooks] = useState(0);
   useEffect(() => {
@@ -25,9 +36,9 @@ export function StillReckoning() {
   }, [router, looks]);
   return (
     <>
-      <Notice title="Sizewright is working out this call">
+      <Notice title={WORDS[what].title}>
         {looks < USUAL_LOOKS ? (
-          <p>Reports or the pattern have changed. The page shows what came out as soon as it is there.</p>
+          <p>{WORDS[what].why} The page shows what came out as soon as it is there.</p>
         ) : (
           <p>
             This takes longer than usual. You can leave the page: nothing is lost, and it is worked out in the
