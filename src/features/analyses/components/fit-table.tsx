@@ -32,12 +32,12 @@ export function FitTable({ area, unit }: FitTableProps) {
                 <span>{isGirth ? "loose" : "loose, long"} →</span>
               </span>
             </th>
-            <th scope="col">What testers say</th>
             {governing.map(({ id, letter, label: name }) => (
               <th key={id} scope="col" className="wrap-anywhere">
                 Gap of {letter} {name}
               </th>
             ))}
+            <th scope="col">What testers say</th>
           </tr>
         </thead>
         <tbody>
@@ -70,10 +70,10 @@ function Row({ row, area, unit }: RowProps) {
           />
         )}
       </td>
-      <td className={`min-w-36 ${answers.length === 0 ? "text-soft italic" : ""}`}>{words}</td>
       {area.governing.map((measurement, at) => (
         <GapBeside key={measurement.id} {...{ measurement, unit }} cell={cells[at]} size={size.label} />
       ))}
+      <td className={`min-w-36 ${answers.length === 0 ? "text-soft italic" : ""}`}>{words}</td>
     </tr>
   );
 }
