@@ -95,7 +95,7 @@ function lookAnew(
 }
 
 function fitWith(task: CauseTask, causes: readonly Candidate[], near: VarianceFit | undefined): VarianceFit {
-  return fitGapSurface({ ...task, causes, start: near?.sds });
+  return fitGapSurface({ ...task, causes, near });
 }
 
 function weighedOnce(visited: readonly CausedFit[], none: VarianceFit): WeighedModel[] {
