@@ -91,13 +91,11 @@ describe("bad and scanty input", { timeout: 300_000 }, () => {
   it.each([
     ["one tester who read everything", CALL.testers.slice(0, 1)],
     [
-      "testers of every size who read the same numbers",
+      "testers of every size who all read the same numbers",
       CALL.testers.map((tester) => ({ ...tester, readings: CALL.testers[0]?.readings ?? [] })),
     ],
   ])("stays finite with %s", (_, testers) => {
-    const output = gaps({ ...CALL, testers });
-    expectFinite(output);
-    expect(output.status).toBe("converged");
+    expectFinite(gaps({ ...CALL, testers }));
     expectFinite(yarnNeeds(settleCall({ ...CALL, testers }).call));
   });
 

@@ -119,7 +119,9 @@ describe("slips, before any fit", { timeout: 120_000 }, () => {
     expect(herSuspects(ridges()).map(({ what, slip }) => [what, slip])).toEqual([["swatch", "ridges-as-rows"]]);
     expect(gaps(ridges()).causes).toEqual(gaps(CALL).causes);
     expect(furthest(ridges())).toBeLessThan(0.25);
-    expect(furthest(ridges("keep"))).toBeGreaterThan(1);
+    const drift = (call: CallDocument) => Math.sqrt(gaps(call).variances.driftAlong ?? Number.NaN);
+    expect(drift(ridges()) / drift(CALL)).toBeLessThan(1.1);
+    expect(drift(ridges("keep")) / drift(CALL)).toBeGreaterThan(2);
   });
 
   it("tells a tester who followed the next size's numbers, and sets nothing aside", () => {

@@ -16,6 +16,9 @@ import { swatchDoubt } from "../suspects/swatch-doubt";
 import { GAP_SD } from "./gap-sds";
 import { gaugeSpread } from "./gauge-spread";
 
+/** No reading is more exact than this share of its tolerance: else readings that a model fits exactly have no likeliest error. */
+const LEAST_READING_SD = 0.01;
+
 /** One measurement of one tester: how far the mean of her counted readings lies beyond what her gauge explains. */
 export interface TesterGap {
   readonly measurement: number;
@@ -97,7 +100,7 @@ function testerBlock(index: PatternIndex, { tester, gaps, spreads }: BlockParts)
   return {
     values: Float64Array.from(gaps, ({ gapCm, toleranceCm }) => gapCm / toleranceCm),
     cells: Int32Array.from(gaps, ({ measurement }) => measurement),
-    knownVariances: new Float64Array(gaps.length),
+    knownVariances: new Float64Array(gaps.length).fill(LEAST_READING_SD ** 2),
     effects: [
       ...directionEffects(
         gaps,
