@@ -27,7 +27,13 @@ const forbidden = [
     name: "cli-uses-the-engine",
     comment: "The command line works without database and framework.",
     from: { path: "^src/cli/" },
-    to: { path: "^src/", pathNot: "^src/(cli|engine)/" },
+    to: { path: "^src/", pathNot: "^src/(cli|engine|solver)/" },
+  },
+  {
+    name: "solver-knows-the-engine-only",
+    comment: "A solver answers the engine's programs, whoever runs it.",
+    from: { path: "^src/solver/" },
+    to: { path: "^src/", pathNot: "^src/(solver|engine)/" },
   },
   {
     name: "server-imports-nothing-of-ours",

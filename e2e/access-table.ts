@@ -62,10 +62,26 @@ export const PAGES: Readonly<Record<string, PageRow>> = {
   "/account": { path: () => "/account", answers: signedIn<PageAnswer>("/sign-in", "shown") },
   "/api/auth/[...nextauth]": { path: () => "/api/auth/session", answers: everyone<PageAnswer>("shown") },
   "/calls/[callId]": { path: ({ callId }) => `/calls/${callId}`, answers: SEES },
+  "/calls/[callId]/changes": { path: ({ callId }) => `/calls/${callId}/changes`, answers: SEES },
+  "/calls/[callId]/changes/[planId]": {
+    path: ({ callId, planId }) => `/calls/${callId}/changes/${planId}`,
+    answers: SEES,
+  },
   "/calls/[callId]/correct": { path: ({ callId }) => `/calls/${callId}/correct`, answers: SEES },
+  "/calls/[callId]/doubtful": { path: ({ callId }) => `/calls/${callId}/doubtful`, answers: SEES },
+  "/calls/[callId]/doubtful.csv": { path: ({ callId }) => `/calls/${callId}/doubtful.csv`, answers: SEES },
   "/calls/[callId]/export": { path: ({ callId }) => `/calls/${callId}/export`, answers: SEES },
+  "/calls/[callId]/fit": { path: ({ callId }) => `/calls/${callId}/fit`, answers: SEES },
+  "/calls/[callId]/fit.csv": { path: ({ callId }) => `/calls/${callId}/fit.csv`, answers: SEES },
   "/calls/[callId]/gaps": { path: ({ callId }) => `/calls/${callId}/gaps`, answers: SEES },
   "/calls/[callId]/gaps.csv": { path: ({ callId }) => `/calls/${callId}/gaps.csv`, answers: SEES },
+  "/calls/[callId]/method": { path: ({ callId }) => `/calls/${callId}/method`, answers: SEES },
+  "/calls/[callId]/swatches": { path: ({ callId }) => `/calls/${callId}/swatches`, answers: SEES },
+  "/calls/[callId]/swatches.csv": { path: ({ callId }) => `/calls/${callId}/swatches.csv`, answers: SEES },
+  "/calls/[callId]/testers": { path: ({ callId }) => `/calls/${callId}/testers`, answers: SEES },
+  "/calls/[callId]/testers.csv": { path: ({ callId }) => `/calls/${callId}/testers.csv`, answers: SEES },
+  "/calls/[callId]/yarn": { path: ({ callId }) => `/calls/${callId}/yarn`, answers: SEES },
+  "/calls/[callId]/yarn.csv": { path: ({ callId }) => `/calls/${callId}/yarn.csv`, answers: SEES },
   "/live": { path: () => "/live", answers: everyone<PageAnswer>("shown") },
   "/patterns": { path: () => "/patterns", answers: signedIn<PageAnswer>("/sign-in", "shown") },
   "/patterns/[patternId]": { path: ({ patternId }) => `/patterns/${patternId}`, answers: SEES },
@@ -117,6 +133,20 @@ export const ACTIONS: Readonly<Record<string, ActionRow>> = {
   "accounts/actions.ts signOutEverywhere": {
     sends: () => ({ values: [] }),
     answers: everyone<ActionAnswer>("/sign-in"),
+  },
+  "analyses/actions.ts decideItem": {
+    sends: ({ callId }) => ({
+      form: { callId, tester: "tester-1", part: "readings", position: "0", decision: "keep" },
+    }),
+    answers: EDITS,
+  },
+  "analyses/plan-actions.ts planChanges": {
+    sends: ({ callId }) => ({ form: { callId, baseNumber: "1", key: randomUUID(), "take.0": "leave" } }),
+    answers: EDITS,
+  },
+  "analyses/plan-actions.ts savePlannedRevision": {
+    sends: ({ callId, planId }) => ({ form: { callId, planId, reason: "" } }),
+    answers: EDITS,
   },
   "patterns/actions.ts keepDraft": {
     sends: ({ patternId }) => ({ values: [patternId, { typed: {}, version: 0, baseNumber: 1 }] }),

@@ -1,4 +1,8 @@
 import { randomUUID } from "node:crypto";
+import { runEngineTask } from "../src/features/analyses/engine-task";
+import { reckonCall } from "../src/features/analyses/mutations";
+import { takeApart } from "../src/features/reports/schema";
+import { reader } from "../test/factories/call";
 import { patternDocument } from "../test/factories/pattern";
 import { makeDesigner, query, type Designer } from "./designer";
 
@@ -12,12 +16,14 @@ export interface World {
   readonly revisionId: string;
   readonly callId: string;
   readonly testerId: string;
+  readonly planId: string;
   /** Null: a visitor is signed in as nobody. */
   readonly people: Readonly<Record<Kind, Designer | null>>;
 }
 
 export async function makeWorld(): Promise<World> {
   const [patternId, revisionId, callId, testerId] = [randomUUID(), randomUUID(), randomUUID(), randomUUID()];
+  const planId = randomUUID();
   const [another, viewer, editor, owner] = await Promise.all(Array.from({ length: 4 }, () => makeDesigner()));
   const people = {
     visitor: null,
@@ -36,10 +42,30 @@ export async function makeWorld(): Promise<World> {
   await query(revision, [revisionId, patternId, document]);
   await query("INSERT INTO call (id, pattern_id, title) VALUES ($1, $2, 'Invented call')", [callId, patternId]);
   await query("INSERT INTO tester (id, call_id, code, position) VALUES ($1, $2, 'tester-1', 0)", [testerId, callId]);
-  return { patternId, revisionId, callId, testerId, people };
+  const { report } = takeApart(reader("tester-1", { bust: 101, length: 40 }));
+  const version =
+    "INSERT INTO report (tester_id, version, revision_id, document, submission_key) VALUES ($1, 1, $2, $3, $4)";
+  await query(version, [testerId, revisionId, JSON.stringify(report), randomUUID()]);
+  await reckonCall(callId, (task) => Promise.resolve(runEngineTask(task, noSolver)));
+  const take = JSON.stringify([{ kind: "allowance", id: "edging", by: "published" }]);
+  const plan =
+    "INSERT INTO plan (id, call_id, take, base_number, input_hash, engine_version, output, submission_key) VALUES ($1, $2, $3, 1, '', '', '{\"status\":\"stopped\"}', $1)";
+  await query(plan, [planId, callId, take]);
+  return { patternId, revisionId, callId, testerId, planId, people };
+}
+
+function noSolver(): never {
+  throw new Error("nothing is solved here");
 }
 
 /** The same world as if its pattern and its call had never been: their ids lead nowhere. */
 export function absentWorld(world: World): World {
-  return { ...world, patternId: randomUUID(), revisionId: randomUUID(), callId: randomUUID(), testerId: randomUUID() };
+  return {
+    ...world,
+    patternId: randomUUID(),
+    revisionId: randomUUID(),
+    callId: randomUUID(),
+    testerId: randomUUID(),
+    planId: randomUUID(),
+  };
 }

@@ -49,7 +49,14 @@ test("a designer's pages keep WCAG 2.2 A and AA", async ({ page, designer }) => 
     `/calls/${callId}/gaps`,
     `/calls/${callId}/gaps?cell=size-l.neck-width`,
     `/calls/${callId}/gaps?view=table`,
+    `/calls/${callId}/changes`,
     `/calls/${callId}/correct?cell=size-l.neck-width`,
+    `/calls/${callId}/swatches`,
+    `/calls/${callId}/testers`,
+    `/calls/${callId}/testers?view=table`,
+    `/calls/${callId}/yarn`,
+    `/calls/${callId}/fit`,
+    `/calls/${callId}/method`,
   ];
   for (const address of addresses) await expectAccessible(page, address);
 });

@@ -18,7 +18,7 @@ test("a designer brings a call in, opens a cell by keyboard, corrects an allowan
   await expectNoSidewaysScroll(page);
 
   await page.getByRole("link", { name: "Correct the pattern here" }).click();
-  await page.getByLabel("Neck band").fill("-2,8");
+  await page.getByLabel("Neck band", { exact: true }).fill("2,8");
   await page.getByRole("button", { name: "Show what changes" }).click();
   const changes = page.getByRole("row", { name: /Neck band/ });
   await expect(changes).toContainText("takes 2 cm");
@@ -28,6 +28,7 @@ test("a designer brings a call in, opens a cell by keyboard, corrects an allowan
   await expect(expected).toContainText("25.1 → 23.5");
   await expect(expected).toContainText("1.6 cm too small");
   await expect(expected).toContainText("on size");
+  await expect(expected).toContainText("1.5 cm under the target");
   await expectNoSidewaysScroll(page);
   await page.getByLabel("What you change and why").fill("The band takes more than I thought");
   await page.getByRole("button", { name: /Show what changes/ }).click();
@@ -41,16 +42,34 @@ test("a designer brings a call in, opens a cell by keyboard, corrects an allowan
   });
 });
 
+test("a reading that Sizewright set aside is put back, counts, and is set aside again by undoing it", async ({
+  page,
+  designer,
+}) => {
+  expect(designer.accountId).not.toBe("");
+  const callId = await bringCall(page);
+  await page.goto(`/calls/${callId}/doubtful`);
+  // The demonstration's second slip: 22 inches written down as centimetres.
+  const slip = page.getByRole("row", { name: /22\.0 cm/ });
+  await expect(slip).toContainText("inches written down as centimetres; it would be 55.9 cm");
+  await expect(slip).toContainText("Set aside by Sizewright: it does not count.");
+  await expectNoSidewaysScroll(page);
+  await slip.getByRole("button", { name: /Put it back/ }).click();
+  await expect(slip).toContainText("Put back by one of you: it counts.");
+  await slip.getByRole("button", { name: /Undo/ }).click();
+  await expect(slip).toContainText("Set aside by Sizewright: it does not count.");
+});
+
 test("a correction that is no number is told at its field, and what was typed stays", async ({ page, designer }) => {
   expect(designer.accountId).not.toBe("");
   const callId = await bringCall(page);
   await page.goto(`/calls/${callId}/correct?cell=size-l.neck-width`);
-  await page.getByLabel("Neck band").fill("about two");
+  await page.getByLabel("Neck band", { exact: true }).fill("about two");
   await page.getByRole("button", { name: "Show what changes" }).click();
   await expect(
     page.getByText("“about two” is not a number. Write it like 38.5, 38,5 or 12 3/8.").first(),
   ).toBeVisible();
-  await expect(page.getByLabel("Neck band")).toHaveValue("about two");
+  await expect(page.getByLabel("Neck band", { exact: true })).toHaveValue("about two");
 });
 
 test("the same gaps are there as numbers, worst first, and as a CSV file", async ({ page, designer }) => {

@@ -1,8 +1,9 @@
 import { randomUUID } from "node:crypto";
 import { DEMO_ACCOUNT } from "@/features/accounts/demo-account";
 import { createAccount } from "@/features/accounts/mutations";
-import { reckonAnalysis } from "@/features/analyses/mutations";
-import { callAccess, proveCall } from "@/features/calls/access";
+import { runEngineTask } from "@/features/analyses/engine-task";
+import { reckonCall } from "@/features/analyses/mutations";
+import { proveCall } from "@/features/calls/access";
 import { createCall } from "@/features/calls/mutations";
 import { provePattern } from "@/features/patterns/access";
 import { createPattern } from "@/features/patterns/mutations";
@@ -10,6 +11,7 @@ import { addReports } from "@/features/reports/mutations";
 import { database } from "@/server/database";
 import { inTransaction } from "@/server/transaction";
 import type { Viewer } from "@/server/viewer";
+import { highsSolver } from "@/solver/highs-solver";
 import { saltmarshCall } from "./demo/saltmarsh-call";
 import { TESTER_NAMES } from "./demo/tester-names";
 
@@ -45,5 +47,6 @@ async function laySaltmarsh(viewer: Viewer): Promise<void> {
     await addReports(access, { revision: { revisionId, document }, reports }, connection);
     return callId;
   });
-  await reckonAnalysis(await callAccess(viewer, laid, "owner"));
+  const solver = await highsSolver();
+  await reckonCall(laid, (task) => Promise.resolve(runEngineTask(task, solver)));
 }

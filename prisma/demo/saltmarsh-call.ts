@@ -2,6 +2,7 @@ import type { CauseInput } from "@/engine/gaps";
 import type { PatternDocument } from "@/engine/pattern";
 import { adjustInput } from "@/engine/revision";
 import { simulateCall, type SimulatedCall } from "@/engine/simulation";
+import { withFit } from "./saltmarsh-fit";
 import { saltmarshPattern } from "./saltmarsh-pattern";
 
 /** What is wrong with the published pattern, so that a reader can see it found. The README tells these three. */
@@ -33,9 +34,9 @@ export function realPattern(): PatternDocument {
   );
 }
 
-/** The demonstration's call: 25 invented testers, some slips, some readings missing. */
+/** The demonstration's call: 25 invented testers, some slips, some readings missing, and how the tee feels. */
 export function saltmarshCall(): SimulatedCall {
-  return simulateCall({
+  const simulated = simulateCall({
     pattern: saltmarshPattern,
     real: realPattern(),
     testers: TESTERS,
@@ -52,4 +53,5 @@ export function saltmarshCall(): SimulatedCall {
       yarnRatio: 4.6,
     },
   });
+  return { ...simulated, call: withFit(simulated.call, realPattern()) };
 }

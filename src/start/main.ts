@@ -2,6 +2,7 @@ import { existsSync, mkdirSync } from "node:fs";
 import { join, resolve } from "node:path";
 import { MigrationError } from "@/server/migrations";
 import { keptSecret } from "./kept-secret";
+import { keepWorker } from "./keep-worker";
 import { migrateDatabase } from "./migrate-database";
 import { startOwnPostgres } from "./own-postgres";
 import { seedDemo } from "./seed-demo-apart";
@@ -12,18 +13,23 @@ import { openWebServer } from "./web-server";
 const ROOT = resolve(import.meta.dirname, "../..");
 const NEXT_PORTS = 20;
 
-type Undo = () => Promise<void>;
+/** How to stop each part that runs, in the order in which they are stopped. */
+interface Stops {
+  web?: () => Promise<void>;
+  worker?: () => Promise<void>;
+  postgres?: () => Promise<void>;
+}
 
-/** Everything in order: port, database, migrations, demo data, pages. `undos` gets what must be stopped again. */
-async function start(settings: Settings, undos: Undo[], signal: AbortSignal): Promise<string> {
+/** Everything in order: port, database, migrations, worker, demo data, pages. `stops` gets what must be stopped again. */
+async function start(settings: Settings, stops: Stops, signal: AbortSignal): Promise<string> {
   const { mode, host, port } = settings;
   if (mode !== "dev" && !existsSync(join(ROOT, ".next", "BUILD_ID"))) {
     throw new StartError("There is no build to serve yet. Run npm run build first, or npm run demo, which does both.");
   }
   mkdirSync(settings.folder, { recursive: true });
   const web = await openWebServer({ host, port, further: mode === "demo" ? NEXT_PORTS : 0 });
-  undos.push(web.close);
-  const databaseUrl = settings.databaseUrl ?? (await ownDatabase(settings.folder, undos, signal));
+  stops.web = web.close;
+  const databaseUrl = settings.databaseUrl ?? (await ownDatabase(settings.folder, stops, signal));
   const address = settings.address ?? `http://localhost:${web.port}`;
   process.env.DATABASE_URL = databaseUrl;
   process.env.NEXTAUTH_URL = address;
@@ -32,15 +38,17 @@ async function start(settings: Settings, undos: Undo[], signal: AbortSignal): Pr
   signal.throwIfAborted();
   await migrateDatabase(databaseUrl, join(ROOT, "prisma", "migrations"));
   signal.throwIfAborted();
+  stops.worker = (await keepWorker(ROOT)).stop;
+  signal.throwIfAborted();
   if (mode === "demo") await seedDemo(ROOT);
   signal.throwIfAborted();
   await web.serve({ root: ROOT, dev: mode === "dev", trustedProxies: settings.trustedProxies });
   return address;
 }
 
-async function ownDatabase(folder: string, undos: Undo[], signal: AbortSignal): Promise<string> {
+async function ownDatabase(folder: string, stops: Stops, signal: AbortSignal): Promise<string> {
   const postgres = await startOwnPostgres({ folder, signal });
-  undos.push(postgres.stop);
+  stops.postgres = postgres.stop;
   return postgres.url;
 }
 
@@ -48,7 +56,7 @@ async function main(): Promise<void> {
   process.chdir(ROOT);
   process.env.NEXT_TELEMETRY_DISABLED = "1";
   if (existsSync(".env")) process.loadEnvFile(".env");
-  const undos: Undo[] = [];
+  const stops: Stops = {};
   const stopping = new AbortController();
   const asked = new Promise<void>((resolve) => {
     for (const signal of ["SIGTERM", "SIGINT", "SIGHUP"] as const) {
@@ -60,7 +68,7 @@ async function main(): Promise<void> {
   });
   try {
     const settings = readSettings(process.argv.slice(2), process.env);
-    const address = await start(settings, undos, stopping.signal);
+    const address = await start(settings, stops, stopping.signal);
     console.log(`\nSizewright is ready: ${address}\n`);
     await asked;
   } catch (error) {
@@ -69,7 +77,7 @@ async function main(): Promise<void> {
       console.error(error instanceof StartError || error instanceof MigrationError ? error.message : error);
     }
   }
-  for (const undo of undos.reverse()) await undo();
+  for (const stop of [stops.web, stops.worker, stops.postgres]) await stop?.();
   process.exit();
 }
 

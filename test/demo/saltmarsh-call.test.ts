@@ -1,10 +1,11 @@
 import { beforeAll, describe, expect, it } from "vitest";
-import { highsSolver } from "@/cli/highs-solver";
-import { gaps, type CauseInput } from "@/engine/gaps";
+import { highsSolver } from "@/solver/highs-solver";
+import { fitFindings, gaps, type CauseInput } from "@/engine/gaps";
 import type { Solver } from "@/engine/integer-program";
 import { predict } from "@/engine/prediction";
 import { reviseCall, type Taken } from "@/engine/revision";
 import { PLANTED_FAULTS, realPattern, saltmarshCall } from "../../prisma/demo/saltmarsh-call";
+import { PLANTED_FIT } from "../../prisma/demo/saltmarsh-fit";
 
 /** What the README tells of the demonstration, and what whoever opens it first must see. */
 describe("the demonstration's call", { timeout: 120_000 }, () => {
@@ -50,6 +51,13 @@ describe("the demonstration's call", { timeout: 120_000 }, () => {
     expect(output.suspects.map(({ tester, id, slip, setAside }) => ({ tester, id, slip, setAside }))).toEqual(
       slips.map(({ tester, measurement, slip }) => ({ tester, id: measurement, slip, setAside: true })),
     );
+  });
+
+  it("finds the one ease that is planted, at every measurement that rests on it, and no other", () => {
+    const { area, feels, from } = PLANTED_FIT;
+    expect(
+      fitFindings(call, output.cells).map(({ agree: _agree, testers: _testers, to: _to, ...found }) => found),
+    ).toEqual(["bust", "hem-width"].map((measurement) => ({ measurement, area, feels, from })));
   });
 
   it.each(["published", "input"] as const)(

@@ -1,5 +1,5 @@
 import { parseReviseRequest, reviseCall } from "@/engine/revision";
-import { highsSolver } from "../highs-solver";
+import { highsSolver } from "@/solver/highs-solver";
 import type { Verb } from "../verb";
 
 export const reviseVerb: Verb = {

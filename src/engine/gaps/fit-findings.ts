@@ -27,7 +27,7 @@ interface Answer {
 /**
  * Where the size is right and the fit is not: that asks for another ease, not for another count.
  *
- * Sizes are taken together as all, or from one upward, or up to one, whichever is least likely to be chance.
+ * Sizes are taken together as all, or from one that answered upward, or up to one, whichever is least likely to be chance.
  *
  * @param cells of `gaps`; only sizes in which the measurement was not found off count.
  * @returns at most one finding a measurement, in the pattern's order; areas are those of the measurements' targets.
@@ -56,10 +56,14 @@ export function fitFindings({ pattern, testers }: CallDocument, cells: readonly 
 }
 
 function leastLikely(answers: readonly Answer[], sizes: number) {
-  const ranges = Array.from({ length: sizes }, (_, at) => at).flatMap((at) => [
-    { from: at, to: sizes - 1 },
-    { from: 0, to: at },
-  ]);
+  const answered = [...new Set(answers.map(({ size }) => size))];
+  const ranges = [
+    { from: 0, to: sizes - 1 },
+    ...answered.flatMap((at) => [
+      { from: at, to: sizes - 1 },
+      { from: 0, to: at },
+    ]),
+  ];
   const found = ranges.flatMap(({ from, to }) => {
     const inside = answers.filter(({ size }) => size >= from && size <= to);
     return (["tight", "loose"] as const).map((feels) => {

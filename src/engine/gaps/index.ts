@@ -15,6 +15,7 @@ export type {
 } from "./gaps-output";
 export { countedReadings, isCounted, type CountedReading } from "./counted-readings";
 export { areTied } from "./causes/tied";
+export { movedCells } from "./causes/moved-cells";
 export { causeCandidates } from "./causes/cause-candidates";
 export { sameInput, type Candidate } from "./causes/candidate";
 export { estimateGaps } from "./estimate-gaps";

@@ -70,6 +70,7 @@ function countRules(
 
 function tieRules(pattern: PatternDocument, counts: readonly Count[], variables: CountVariables): GradingRule[] {
   const ids = new Set(counts.map(({ id }) => id));
+  const named = (id: string) => `“${counts.find((count) => count.id === id)?.label ?? id}”`;
   return pattern.ties
     .filter(({ count }) => ids.has(count))
     .flatMap((tie) =>
@@ -86,9 +87,13 @@ function tieRules(pattern: PatternDocument, counts: readonly Count[], variables:
                 { sum, relation: "<=", right: within },
                 { sum, relation: ">=", right: -within },
               ];
-        const parts = tie.equals.map(({ times, count }) => `${times} × ${count}`).join(" + ");
-        const says = `${tie.per ?? 1} × ${tie.count} must add up to ${parts}${within > 0 ? ` within ${within}` : ""} in ${size.label}.`;
+        const parts = tie.equals.map(({ times, count }) => timesWords(times, named(count))).join(" and ");
+        const says = `${timesWords(tie.per ?? 1, named(tie.count))} must add up to ${parts}${within > 0 ? `, give or take ${within},` : ""} in ${size.label}.`;
         return { rule: "tie", count: tie.count, size: size.id, says, constraints };
       }),
     );
+}
+
+function timesWords(times: number, name: string): string {
+  return times === 1 ? name : `${times} × ${name}`;
 }

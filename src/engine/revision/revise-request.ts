@@ -2,7 +2,8 @@ import { z } from "zod";
 import { callFaults, callSchema, idSchema, parseWith, type CallDocument, type Parsed } from "../pattern";
 import type { CauseInput } from "../gaps";
 
-const takeSchema = z.strictObject({
+/** One proposal as `revise` reads it. */
+export const takenSchema = z.strictObject({
   kind: z.enum(["allowance", "settle", "stretch", "count", "offset", "step", "from"]),
   id: z.union([idSchema, z.literal("all")]),
   fabric: idSchema.optional(),
@@ -13,7 +14,7 @@ const takeSchema = z.strictObject({
 
 const requestSchema = z.strictObject({
   call: callSchema,
-  take: z.array(takeSchema),
+  take: z.array(takenSchema),
   slack: z.number().min(0, { error: "must be 0 or more." }).max(1, { error: "must be at most 1." }).optional(),
 });
 

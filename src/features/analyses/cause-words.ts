@@ -19,7 +19,7 @@ export function causeSentence(cause: Cause, pattern: PatternDocument, unit: Leng
         ? `${name} takes ${cm} ${more ? "less" : "more"} than stated ${give}.`
         : `${name} adds ${cm} ${more ? "more" : "less"} than stated ${give}.`;
     case "settle":
-      return `${name} comes out ${percent} ${wayWord(cause, more)} in the garment than in its swatches.`;
+      return `${capital(name)} comes out ${percent} ${wayWord(cause, more)} in the garment than in its swatches.`;
     case "stretch":
       return `${name} stretches ${percent} ${more ? "more" : "less"} than stated when worn.`;
     case "count":
@@ -55,13 +55,40 @@ export function rivalWords(rival: CauseInput, pattern: PatternDocument): string 
   }
 }
 
+/** How much of what is wrong a cause accounts for; `explains` is its share of it. */
+export function shareWords(explains: number): string {
+  if (explains >= 0.6) return "Most of what is wrong comes from it.";
+  if (explains >= 0.25) return "A good part of what is wrong comes from it.";
+  if (explains >= 0.05) return "A small part of what is wrong comes from it.";
+  return "Little of what is wrong comes from it.";
+}
+
+/** What one would do to tell a cause from others that move the same measurements alike. */
+export function tellApartWords({ kind }: Pick<CauseInput, "kind">): string {
+  switch (kind) {
+    case "allowance":
+      return "Measuring that edging or seam by itself, on two or three garments, would.";
+    case "settle":
+      return "Gauge taken on the finished garments, beside the swatches’, would.";
+    case "stretch":
+      return "Measuring the same garment lying flat and worn would.";
+    case "count":
+      return "Asking two testers of that size to count what they made would.";
+    case "offset":
+    case "step":
+    case "from":
+      return "Measuring its parts one by one on a finished garment would.";
+  }
+}
+
 /** True where the pattern states the allowance as something that is taken away. */
 function allowanceTakes(id: string, pattern: PatternDocument): boolean {
   const cm = pattern.allowances.find((allowance) => allowance.id === id)?.cm ?? 0;
   return typeof cm === "number" ? cm < 0 : Object.values(cm).some((value) => value < 0);
 }
 
-function inputName({ kind, id }: CauseInput, pattern: PatternDocument): string {
+/** What the designer calls an input, in quotes. */
+export function inputName({ kind, id }: CauseInput, pattern: PatternDocument): string {
   const lists = {
     allowance: pattern.allowances,
     settle: pattern.fabrics,
@@ -71,7 +98,7 @@ function inputName({ kind, id }: CauseInput, pattern: PatternDocument): string {
     step: pattern.measurements,
     from: pattern.measurements,
   };
-  if (kind === "settle" && id === "all") return "Every fabric";
+  if (kind === "settle" && id === "all") return "every fabric";
   return `“${lists[kind].find((item) => item.id === id)?.label ?? id}”`;
 }
 
@@ -90,4 +117,8 @@ function percentOf(factor: number): string {
 
 function tenths(value: number): string {
   return Math.abs(value).toFixed(1).replace(/\.0$/, "");
+}
+
+function capital(text: string): string {
+  return text.charAt(0).toUpperCase() + text.slice(1);
 }

@@ -1,8 +1,13 @@
+import { suspectAt } from "./doubtful-items";
 import type { GapsOutput, Step, Suspect } from "@/engine/gaps";
-import type { CallDocument, Reading, Tester } from "@/engine/pattern";
+import type { CallDocument, Decision, Reading, Tester } from "@/engine/pattern";
 
 export interface CellReading {
   readonly tester: string;
+  /** Where it stands among her readings. */
+  readonly position: number;
+  /** A person's word on it. */
+  readonly decision: Decision | null;
   /** Her first, second … reading of this measurement; null where she took one. */
   readonly which: number | null;
   readonly step: Step;
@@ -29,13 +34,15 @@ export function cellReadings(
     if (tester.size !== at.size) return [];
     const own = tester.readings.flatMap((reading, index) => {
       const step = steps[index];
-      return reading.measurement === at.measurement && step ? [{ reading, step }] : [];
+      return reading.measurement === at.measurement && step ? [{ reading, step, position: index }] : [];
     });
     const finding = findings.get(tester.id);
-    return own.map(({ reading, step }, index) => {
-      const suspect = suspectOf(output, tester, reading);
+    return own.map(({ reading, step, position }, index) => {
+      const suspect = suspectAt(output.suspects, tester, { part: "readings", position });
       return {
         tester: tester.id,
+        position,
+        decision: reading.decision ?? null,
         which: own.length === 1 ? null : index + 1,
         step,
         notCounted: notCounted(tester, reading, suspect),
@@ -45,14 +52,6 @@ export function cellReadings(
       };
     });
   });
-}
-
-function suspectOf({ suspects }: GapsOutput, tester: Tester, reading: Reading): Suspect | null {
-  const found = suspects.find(
-    ({ tester: id, what, id: measurement, value }) =>
-      id === tester.id && what === "reading" && measurement === reading.measurement && value === reading.cm,
-  );
-  return found ?? null;
 }
 
 /** On purpose made otherwise weighs most; then a person's word, then the engine's, then the washing. */

@@ -8,8 +8,10 @@ import { cellKey } from "./schema";
 export interface CorrectedField {
   readonly path: string;
   readonly label: string;
-  /** As typed, else the pattern's own number. */
+  /** As typed, else the pattern's own number; without the sign that an allowance's `way` says. */
   readonly text: string;
+  /** What an allowance does; null for every other number. */
+  readonly way: "adds" | "takes" | null;
   readonly hint: string;
   readonly errors: readonly string[];
 }
@@ -82,11 +84,11 @@ function ownText({ kind, value }: EditField, unit: LengthUnit): string {
   return kind === "count" ? String(value) : String(Math.round(fromCm(value, unit) * 1000) / 1000);
 }
 
-/** The standing number in words: what an allowance takes is typed with a minus, and said. */
+/** The standing number in words. */
 function standingWords({ kind }: EditField, was: string, unit: LengthUnit): string {
   if (kind === "count") return was;
   if (kind !== "allowance") return `${was} ${unit}`;
-  return was.startsWith("-") ? `takes ${was.slice(1)} ${unit}, typed ${was.replace("-", "−")}` : `adds ${was} ${unit}`;
+  return was.startsWith("-") ? `takes ${was.slice(1)} ${unit}` : `adds ${was} ${unit}`;
 }
 
 function correctedField(
@@ -94,10 +96,13 @@ function correctedField(
   { typed, applied, unit }: { typed: Correction["typed"]; applied: AppliedEdits; unit: LengthUnit },
 ): CorrectedField {
   const was = ownText(field, unit);
+  const text = own(typed, field.path) ?? was;
+  const isSigned = field.kind === "allowance" && /^[-−]/.test(text);
   return {
     path: field.path,
     label: field.label,
-    text: own(typed, field.path) ?? was,
+    text: isSigned ? text.slice(1).trim() : text,
+    way: field.kind !== "allowance" ? null : isSigned ? "takes" : "adds",
     hint: `${field.size === null ? "In every size" : `In size ${field.size.label}`}, now ${standingWords(field, was, unit)}`,
     errors: applied.faults.filter(({ path }) => path === field.path).map(({ says }) => says),
   };

@@ -5,11 +5,12 @@ import { database } from "@/server/database";
 import type { AnalysisInput } from "./analysis-input";
 import { gapsOutputSchema } from "./schema";
 
-/** What was reckoned for exactly this input, null where nothing is kept. */
-export async function storedAnalysis(access: CallAccess, input: AnalysisInput): Promise<GapsOutput | null> {
+/** What was reckoned for exactly this input: "stopped" where it took too long, null where nothing is kept. */
+export async function storedAnalysis(access: CallAccess, input: AnalysisInput): Promise<GapsOutput | "stopped" | null> {
   const row = await database().analysis.findFirst({
     where: { ...input, call: callScope(access) },
     select: { output: true },
   });
-  return row === null ? null : gapsOutputSchema.parse(JSON.parse(row.output));
+  if (row === null) return null;
+  return row.output === null ? "stopped" : gapsOutputSchema.parse(JSON.parse(row.output));
 }

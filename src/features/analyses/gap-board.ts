@@ -1,7 +1,7 @@
-import type { Cell, GapsOutput } from "@/engine/gaps";
+import { movedCells, type Cell, type GapsOutput } from "@/engine/gaps";
 import type { CallDocument, Measurement, Size } from "@/engine/pattern";
 import type { LengthUnit } from "@/engine/units";
-import { cellKey, type Show } from "./schema";
+import { causeShown, cellKey, type Show, type VerdictShow } from "./schema";
 import { cellState, verdictWords, type CellState } from "./verdict-words";
 
 export interface BoardCell {
@@ -11,6 +11,8 @@ export interface BoardCell {
   readonly state: CellState;
   readonly words: string;
   readonly toleranceCm: number;
+  /** Numbers, from 1, of the named causes that explain its gap. */
+  readonly causes: readonly number[];
 }
 
 export interface BoardRow {
@@ -22,13 +24,13 @@ export interface BoardRow {
 export interface GapBoard {
   readonly sizes: readonly { readonly size: Size; readonly testers: number }[];
   readonly rows: readonly BoardRow[];
-  readonly tally: Readonly<Record<NonNullable<Show>, number>>;
+  readonly tally: Readonly<Record<VerdictShow, number>>;
   /** Every ruler reaches so many tolerances to either side. */
   readonly reach: number;
   readonly unit: LengthUnit;
 }
 
-const SHOWN_AS: Readonly<Record<CellState, NonNullable<Show>>> = {
+const SHOWN_AS: Readonly<Record<CellState, VerdictShow>> = {
   off: "off",
   holds: "holds",
   leaning: "open",
@@ -42,12 +44,14 @@ const MOST_REACH = 3;
 /** Lays an analysis out by measurement and size. */
 export function gapBoard(call: CallDocument, output: GapsOutput, unit: LengthUnit): GapBoard {
   const { sizes, measurements } = call.pattern;
+  const causesOf = explaining(call, output);
   const rows = measurements.map((measurement, at) => ({
     measurement,
     cells: sizes.map((size, sizeAt) => {
-      const cell = output.cells[sizeAt * measurements.length + at];
+      const place = sizeAt * measurements.length + at;
+      const cell = output.cells[place];
       if (cell === undefined) throw new RangeError("the analysis is of another pattern");
-      return boardCell(cell, { size, measurement, unit });
+      return boardCell(cell, { size, measurement, unit, causes: causesOf(place) });
     }),
   }));
   const tally = { off: 0, holds: 0, open: 0, none: 0 };
@@ -62,8 +66,10 @@ export function gapBoard(call: CallDocument, output: GapsOutput, unit: LengthUni
 }
 
 /** True where a cell belongs to what the reader asked to be shown. */
-export function isShown({ state }: BoardCell, show: Show): boolean {
-  return show === undefined || SHOWN_AS[state] === show;
+export function isShown({ state, causes }: BoardCell, show: Show): boolean {
+  if (show === undefined) return true;
+  const cause = causeShown(show);
+  return cause === null ? SHOWN_AS[state] === show : causes.includes(cause);
 }
 
 /** Cells with the gap that weighs most first: by its size in tolerances, those without a report last. */
@@ -75,7 +81,12 @@ export function byWorst(cells: readonly BoardCell[]): BoardCell[] {
 
 function boardCell(
   cell: Cell,
-  { size, measurement, unit }: { size: Size; measurement: Measurement; unit: LengthUnit },
+  {
+    size,
+    measurement,
+    unit,
+    causes,
+  }: Pick<BoardCell, "size" | "causes"> & { measurement: Measurement; unit: LengthUnit },
 ): BoardCell {
   return {
     key: cellKey(size.id, measurement.id),
@@ -84,6 +95,21 @@ function boardCell(
     state: cellState(cell),
     words: verdictWords(cell, { unit, size: size.label }),
     toleranceCm: measurement.toleranceCm,
+    causes,
+  };
+}
+
+/** A cause explains a cell where it moves it by at least half its tolerance. */
+const LEAST_MOVE = 0.5;
+
+/** By a cell's place in the analysis: the numbers of the causes that explain it. */
+function explaining({ pattern }: CallDocument, { causes }: GapsOutput): (place: number) => number[] {
+  const moves = movedCells(pattern, causes);
+  return (place) => {
+    const tolerance = pattern.measurements[place % pattern.measurements.length]?.toleranceCm ?? Number.NaN;
+    return causes.flatMap(({ estimate }, at) =>
+      Math.abs((moves[at]?.[place] ?? 0) * estimate) >= LEAST_MOVE * tolerance ? [at + 1] : [],
+    );
   };
 }
 

@@ -1,19 +1,25 @@
 import "server-only";
-import { gaps } from "@/engine/gaps";
-import { callAccess, callScope, type CallAccess } from "@/features/calls/access";
-import { callDocument, callsOfPattern } from "@/features/calls/data";
-import type { PatternAccess } from "@/features/patterns/access";
+import { ENGINE_VERSION } from "@/engine/engine-version";
+import { callScope, unsafeOwnerAccess, type CallAccess } from "@/features/calls/access";
+import { callDocument } from "@/features/calls/data";
 import { database } from "@/server/database";
-import type { Viewer } from "@/server/viewer";
+import { enqueue } from "@/server/queue";
 import { analysisInput } from "./analysis-input";
 import { storedAnalysis } from "./data";
+import type { Reckon } from "./engine-task";
+
+/** The worker's job: reckons a call as it stands now. A call that is gone meanwhile needs nothing. */
+export async function reckonCall(callId: string, reckon: Reckon): Promise<void> {
+  const access = await unsafeOwnerAccess(callId);
+  if (access !== null) await reckonAnalysis(access, reckon);
+}
 
 /** Reckons the call as it stands now and keeps what the engine prints; nothing to do where that is kept already. */
-export async function reckonAnalysis(access: CallAccess): Promise<void> {
-  const document = await callDocument(access);
-  const input = analysisInput(document);
+export async function reckonAnalysis(access: CallAccess, reckon: Reckon): Promise<void> {
+  const call = await callDocument(access);
+  const input = analysisInput(call);
   if ((await storedAnalysis(access, input)) !== null) return;
-  const analysis = { ...input, output: JSON.stringify(gaps(document)) };
+  const analysis = { ...input, output: await reckon({ kind: "gaps", call }) };
   await database().call.update({
     where: callScope(access),
     data: { analyses: { createMany: { data: [analysis], skipDuplicates: true } } },
@@ -21,7 +27,17 @@ export async function reckonAnalysis(access: CallAccess): Promise<void> {
   });
 }
 
-/** Reckons every call of a pattern, after its newest revision has changed what they are compared with. */
-export async function reckonPatternAnalyses(viewer: Viewer, pattern: PatternAccess): Promise<void> {
-  for (const callId of await callsOfPattern(pattern)) await reckonAnalysis(await callAccess(viewer, callId, "editor"));
+/** Asks for every call whose newest analysis by this engine is older than its newest report, decision or revision. */
+export async function enqueueUnreckonedCalls(): Promise<void> {
+  const calls = await database().$queryRaw<{ id: string }[]>`
+    SELECT call.id FROM call
+    WHERE coalesce(
+      (SELECT max(created_at) FROM analysis WHERE call_id = call.id AND engine_version = ${ENGINE_VERSION}),
+      '-infinity'
+    ) < greatest(
+      call.created_at,
+      (SELECT max(created_at) FROM revision WHERE pattern_id = call.pattern_id),
+      (SELECT max(report.created_at) FROM report JOIN tester ON tester.id = report.tester_id WHERE tester.call_id = call.id)
+    )`;
+  for (const { id } of calls) await enqueue(database(), "reckon-call", id);
 }

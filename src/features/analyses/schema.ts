@@ -111,9 +111,20 @@ export function cellKey(size: string, measurement: string): string {
 }
 
 /** What a reader may ask to be shown of all cells. */
-export const showSchema = z.enum(["off", "holds", "open", "none"]).optional().catch(undefined);
+export const showSchema = z
+  .enum(["off", "holds", "open", "none", "cause-1", "cause-2", "cause-3"])
+  .optional()
+  .catch(undefined);
 
 export type Show = z.infer<typeof showSchema>;
+
+/** Cells by how they stand. */
+export type VerdictShow = Exclude<NonNullable<Show>, `cause-${number}`>;
+
+/** The number of the cause whose cells are asked for, null where cells are asked for by how they stand. */
+export function causeShown(show: NonNullable<Show>): number | null {
+  return show.startsWith("cause-") ? Number(show.slice("cause-".length)) : null;
+}
 
 /** What the gap page's address may ask for; anything else is passed over. */
 export const gapQuerySchema = z.object({
@@ -135,3 +146,14 @@ export const correctQuerySchema = z.object({
 });
 
 export type CorrectQuery = z.infer<typeof correctQuerySchema>;
+
+/** What the tester page's address may ask for. */
+export const testersQuerySchema = z.object({ view: z.enum(["pictures", "table"]).catch("pictures") });
+
+/** To what amounts of yarn to publish may be rounded up, metres or yards. */
+export const ROUNDINGS = [5, 10, 25] as const;
+
+/** What the yarn page's address may ask for. */
+export const yarnQuerySchema = z.object({
+  round: z.coerce.number().pipe(z.literal(ROUNDINGS)).catch(10),
+});

@@ -15,6 +15,11 @@ const SLIPS: Readonly<Record<Slip, string>> = {
   "ridges-as-rows": "ridges counted as rows",
 };
 
+/** A slip in few words: `ridges counted as rows`. */
+export function slipName(slip: Slip): string {
+  return SLIPS[slip];
+}
+
 /** What a suspect reading looks like, and what it would be without the slip. */
 export function slipWords({ slip, wouldBe }: Suspect, unit: LengthUnit): string {
   if (slip === null) return "Far from what was to be expected; no common slip explains it.";

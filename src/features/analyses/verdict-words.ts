@@ -26,9 +26,7 @@ export function verdictWords(cell: Cell, { unit, size }: Telling): string {
     case "leaning":
       return `probably ${side(cell.gapCm ?? 0)}`;
     case "unsettled":
-      return cell.testersToSettle === null
-        ? "can’t tell yet"
-        : `can’t tell yet: ${moreTesters(cell.testersToSettle, size)}`;
+      return `can’t tell yet: ${cell.testersToSettle === null ? `10 or more testers in ${size}` : moreTesters(cell.testersToSettle, size)}`;
     case "none":
       return "no report yet";
   }
@@ -84,7 +82,8 @@ function side(cm: number): string {
 }
 
 function settling({ testersToSettle }: Cell, size: string): string {
-  if (testersToSettle === null) return "More testers than one can reasonably ask would be needed to settle it.";
+  if (testersToSettle === null)
+    return `It lies so near the edge of its tolerance that even 9 more testers in ${size} would hardly settle it.`;
   return `${capital(moreTesters(testersToSettle, size))} would settle it.`;
 }
 

@@ -1,11 +1,12 @@
 import "server-only";
-import { CALL_FORMAT, parseCall, type CallDocument, type Places } from "@/engine/pattern";
-import { putTogether, storedReportSchema } from "@/features/reports/schema";
+import { CALL_FORMAT, own, parseCall, type CallDocument, type Places } from "@/engine/pattern";
+import { putTogether, storedReportSchema, type StoredReport } from "@/features/reports/schema";
 import { patternScope, type PatternAccess } from "@/features/patterns/access";
 import { latestRevision } from "@/features/patterns/data";
 import { database } from "@/server/database";
 import { AppError } from "@/server/errors";
 import { callScope, type CallAccess } from "./access";
+import { misworkedSchema, type Misworked } from "./schema";
 
 export interface CallSummary {
   readonly callId: string;
@@ -76,6 +77,7 @@ export async function callDocument(access: CallAccess): Promise<CallDocument> {
 }
 
 async function reportedTesters(access: CallAccess): Promise<unknown[]> {
+  const misworked = await misworkedCounts(access);
   const rows = await database().tester.findMany({
     where: { call: callScope(access) },
     orderBy: { position: "asc" },
@@ -85,7 +87,11 @@ async function reportedTesters(access: CallAccess): Promise<unknown[]> {
       reports: {
         orderBy: { version: "desc" },
         take: 1,
-        select: { document: true, decisions: { select: { part: true, position: true, decision: true } } },
+        select: {
+          document: true,
+          decisions: { select: { part: true, position: true, decision: true } },
+          revision: { select: { number: true } },
+        },
       },
     },
   });
@@ -95,9 +101,34 @@ async function reportedTesters(access: CallAccess): Promise<unknown[]> {
       ...at,
       decision: decision === "keep" ? ("keep" as const) : ("set-aside" as const),
     }));
-    const document = putTogether(storedReportSchema.parse(report.document), decisions);
+    const stored = putTogether(storedReportSchema.parse(report.document), decisions);
+    const document = asReallyWorked(
+      stored,
+      misworked.filter(({ until }) => report.revision.number <= until),
+    );
     return [{ id: code, ...(body ? { body: body.measurements } : {}), ...document }];
   });
+}
+
+/** What revisions made from plans of this call tell of the counts that were worked up to the revision they changed. */
+async function misworkedCounts(access: CallAccess): Promise<(Misworked[number] & { readonly until: number })[]> {
+  const rows = await database().revisionEvidence.findMany({
+    where: { call: callScope(access) },
+    select: { misworked: true, revision: { select: { number: true } } },
+  });
+  return rows.flatMap(({ misworked, revision }) =>
+    misworkedSchema.parse(misworked).map((wrong) => ({ ...wrong, until: revision.number - 1 })),
+  );
+}
+
+/** A report with the counts that its tester is known to have worked, whatever it says. */
+function asReallyWorked(report: StoredReport, misworked: Misworked): StoredReport {
+  const worked = { ...report.worked };
+  for (const { count, size, amount } of misworked) {
+    const said = own(worked, count);
+    if (size === report.size && said !== undefined) worked[count] = Math.max(0, said + amount);
+  }
+  return report.worked === undefined ? report : { ...report, worked };
 }
 
 export interface CallReport extends CallTester {

@@ -1,14 +1,14 @@
 import "server-only";
 import type { Places } from "@/engine/pattern";
 import { patternEditScope, type PatternAccess } from "@/features/patterns/access";
-import { database } from "@/server/database";
-import { type Connection } from "@/server/transaction";
+import { enqueue } from "@/server/queue";
+import type { Connection } from "@/server/transaction";
 
 /** A new call of a pattern, open, with its places by size. @param connection a transaction that it is part of. */
 export async function createCall(
   access: PatternAccess,
   { title, places }: { title: string; places: Places },
-  connection: Connection = database(),
+  connection: Connection,
 ): Promise<{ callId: string }> {
   const rows = Object.entries(places).map(([size, { least, wanted }]) => ({ size, least, wanted }));
   const pattern = await connection.pattern.update({
@@ -18,5 +18,6 @@ export async function createCall(
   });
   const [call] = pattern.calls;
   if (call === undefined) throw new Error("a call was made and is not there");
+  await enqueue(connection, "reckon-call", call.id);
   return { callId: call.id };
 }

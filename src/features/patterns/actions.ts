@@ -1,11 +1,9 @@
 "use server";
 
 import { revalidatePath } from "next/cache";
-import { after } from "next/server";
 import { z } from "zod";
 import { applyEdits, type EditRemark } from "@/engine/editing";
 import { parsePattern } from "@/engine/pattern";
-import { reckonPatternAnalyses } from "@/features/analyses/mutations";
 import { viewerAction } from "@/server/action";
 import { AppError } from "@/server/errors";
 import { patternAccess } from "./access";
@@ -65,7 +63,6 @@ export const saveAsRevision = viewerAction(
       baseNumber,
       draftVersion: version,
     });
-    after(async () => await reckonPatternAnalyses(viewer, access));
     revalidatePath(`/patterns/${patternId}`, "layout");
     return { status: "saved", number: saved.number };
   },

@@ -1,11 +1,9 @@
 "use server";
 
 import { redirect } from "next/navigation";
-import { after } from "next/server";
 import { z } from "zod";
 import { applyEdits } from "@/engine/editing";
 import { idSchema, parsePattern } from "@/engine/pattern";
-import { reckonPatternAnalyses } from "@/features/analyses/mutations";
 import { viewerAction, type Failure } from "@/server/action";
 import { AppError } from "@/server/errors";
 import { patternAccess } from "./access";
@@ -44,7 +42,6 @@ export const saveCorrection = viewerAction(
     if (!parsed.ok) return failure("Some of these numbers cannot be kept.");
     const number = await saved(access, { document: parsed.document, reason: reason.data, baseNumber: latest.number });
     if (number === null) return failure(SOMEBODY_SAVED);
-    after(async () => await reckonPatternAnalyses(viewer, access));
     redirect(`/calls/${asked.callId}/gaps?cell=${asked.size}.${asked.measurement}&saved=${number}`);
   },
 );

@@ -2,6 +2,7 @@ import "server-only";
 import type { PatternDocument } from "@/engine/pattern";
 import { Prisma } from "@/generated/prisma/client";
 import { database } from "@/server/database";
+import { enqueue } from "@/server/queue";
 import { inTransaction, type Connection } from "@/server/transaction";
 import { AppError } from "@/server/errors";
 import type { Viewer } from "@/server/viewer";
@@ -35,13 +36,15 @@ interface NewRevision {
 }
 
 /**
- * The next revision after `baseNumber`. The draft that it was made from is emptied with it; anybody else's stays.
+ * The next revision after `baseNumber`; the pattern's calls are reckoned anew against it. The draft that it was made from is emptied with it; anybody else's stays.
  *
+ * @param connection a transaction that it is part of.
  * @throws {AppError} "changed-meanwhile" where somebody has saved a revision since, or has gone on with the draft.
  */
 export async function saveRevision(
   access: PatternAccess,
   { document, reason, baseNumber, draftVersion }: NewRevision,
+  connection?: Connection,
 ): Promise<{ revisionId: string; number: number }> {
   const number = baseNumber + 1;
   const untouched = { some: { number: baseNumber }, none: { number: { gt: baseNumber } } };
@@ -51,13 +54,14 @@ export async function saveRevision(
       const pattern = await transaction.pattern.update({
         where: { ...patternEditScope(access), revisions: untouched },
         data: { revisions: { create: revision } },
-        select: { revisions: { where: { number }, select: { id: true } } },
+        select: { revisions: { where: { number }, select: { id: true } }, calls: { select: { id: true } } },
       });
       const [saved] = pattern.revisions;
       if (saved === undefined) throw new Error("a revision was saved and is not there");
+      for (const call of pattern.calls) await enqueue(transaction, "reckon-call", call.id);
       if (draftVersion !== undefined) await spendDraft(transaction, access, { draftVersion, baseId: saved.id });
       return { revisionId: saved.id, number };
-    });
+    }, connection);
   } catch (error) {
     if (isConflict(error)) throw new AppError("changed-meanwhile");
     throw error;

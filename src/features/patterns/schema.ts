@@ -30,9 +30,24 @@ export type BroughtIn =
 
 const CORRECTED = /^(grading|allowances|lengths)\.[^.]+\.[^.]+$/;
 
-/** The numbers among a form's or an address's entries: those under the path of a count, an allowance or a length. */
+const STARTS_WITH_NUMBER = /^\s*[\d.,]/;
+
+/** Name of the field that says beside an allowance's number whether it `adds` or `takes`. */
+export function wayField(path: string): string {
+  return `way.${path}`;
+}
+
+/**
+ * The numbers among a form's or an address's entries: those under the path of a count, an allowance or a length. What an
+ * allowance takes by the word beside it gets its minus.
+ */
 export function correctedNumbers(entries: Iterable<readonly [string, unknown]>): Typed {
+  const given = new Map(entries);
   return Object.fromEntries(
-    [...entries].flatMap(([path, text]) => (CORRECTED.test(path) && typeof text === "string" ? [[path, text]] : [])),
+    [...given].flatMap(([path, text]) => {
+      if (!CORRECTED.test(path) || typeof text !== "string") return [];
+      const takes = given.get(wayField(path)) === "takes" && STARTS_WITH_NUMBER.test(text);
+      return [[path, takes ? `-${text.trim()}` : text]];
+    }),
   );
 }

@@ -1,7 +1,6 @@
 "use server";
 
 import { revalidatePath } from "next/cache";
-import { after } from "next/server";
 import { z } from "zod";
 import {
   CALL_FORMAT,
@@ -13,8 +12,6 @@ import {
   readJson,
   type Fault,
 } from "@/engine/pattern";
-import { reckonAnalysis } from "@/features/analyses/mutations";
-import { callAccess } from "@/features/calls/access";
 import { LARGEST_DOCUMENT_BYTES, type BroughtIn } from "@/features/patterns/schema";
 import { viewerAction } from "@/server/action";
 import type { Viewer } from "@/server/viewer";
@@ -51,7 +48,6 @@ async function store(viewer: Viewer, value: unknown, title: string): Promise<Bro
       if (!parsed.ok) return faulty(parsed.faults);
       const call = parsed.document;
       const { callId } = await storeCall(viewer, { call, title: title === "" ? call.pattern.name : title });
-      after(async () => await reckonAnalysis(await callAccess(viewer, callId, "editor")));
       return { status: "stored", href: `/calls/${callId}/gaps`, warnings: gradingWarnings(call.pattern) };
     }
     default:

@@ -1,12 +1,13 @@
 import "server-only";
 import { randomUUID } from "node:crypto";
-import type { PatternDocument, Tester } from "@/engine/pattern";
-import { openCallEditScope, type CallAccess } from "@/features/calls/access";
+import type { Decision, PatternDocument, Tester } from "@/engine/pattern";
+import { callEditScope, openCallEditScope, type CallAccess } from "@/features/calls/access";
 import type { Prisma } from "@/generated/prisma/client";
+import { enqueue } from "@/server/queue";
 import { inTransaction, type Connection } from "@/server/transaction";
 import { AppError } from "@/server/errors";
 import { completeReport } from "./complete-report";
-import { takeApart } from "./schema";
+import { storedReportSchema, takeApart, type ReportPart } from "./schema";
 
 export interface NewReport {
   readonly tester: Tester;
@@ -46,7 +47,43 @@ export async function addReports(
     });
     const rows = reportRows(fresh, { callId: access.callId, revision, taken });
     for (let at = 0; at < rows.length; at += ROWS_AT_ONCE) await insert(transaction, rows.slice(at, at + ROWS_AT_ONCE));
+    await enqueue(transaction, "reckon-call", access.callId);
   }, connection);
+}
+
+interface NewDecision {
+  /** The tester's id in the document. */
+  readonly tester: string;
+  readonly part: ReportPart;
+  readonly position: number;
+  /** Null takes a person's word back: the engine decides again. */
+  readonly decision: Decision | null;
+}
+
+/**
+ * A person's word on one item of a tester's newest report, over the engine's; the call is reckoned anew with it.
+ *
+ * @throws {AppError} "not-found" where the call has no such item, or is not the viewer's to edit.
+ */
+export async function decide(access: CallAccess, { tester, part, position, decision }: NewDecision): Promise<void> {
+  await inTransaction(async (transaction) => {
+    const report = await transaction.report.findFirst({
+      where: { tester: { code: tester, call: callEditScope(access) } },
+      orderBy: { version: "desc" },
+      select: { id: true, document: true },
+    });
+    if (report === null || position >= storedReportSchema.parse(report.document)[part].length)
+      throw new AppError("not-found");
+    const reportId_part_position = { reportId: report.id, part, position };
+    if (decision === null) await transaction.decision.deleteMany({ where: reportId_part_position });
+    else
+      await transaction.decision.upsert({
+        where: { reportId_part_position },
+        create: { ...reportId_part_position, decision },
+        update: { decision },
+      });
+    await enqueue(transaction, "reckon-call", access.callId);
+  });
 }
 
 /** Holds the call's row, so that two senders take their turns and nobody closes it in between. */

@@ -1,11 +1,9 @@
 "use server";
 
 import { createHash } from "node:crypto";
-import { after } from "next/server";
 import { z } from "zod";
 import type { PatternDocument, Places } from "@/engine/pattern";
 import { readReportTable, reportChoicesSchema, type ReadTester } from "@/engine/tables";
-import { reckonAnalysis } from "@/features/analyses/mutations";
 import { callAccess, proveCall, type CallAccess } from "@/features/calls/access";
 import { callTesters } from "@/features/calls/data";
 import { createCall } from "@/features/calls/mutations";
@@ -54,7 +52,6 @@ export const addPastedReports = viewerAction(async (viewer, input: PastedReports
     await addReports(into, { revision, reports }, transaction);
     return into;
   });
-  after(async () => await reckonAnalysis(call));
   return { status: "added", callId: call.callId };
 });
 

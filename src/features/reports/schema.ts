@@ -8,6 +8,7 @@ export type StoredReport = z.infer<typeof storedReportSchema>;
 
 export type ReportPart = "swatches" | "readings" | "yarn";
 
+/** Where an item stands in its report, and a person's word on it. */
 export interface ReportDecision {
   readonly part: ReportPart;
   readonly position: number;

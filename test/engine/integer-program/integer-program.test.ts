@@ -1,6 +1,6 @@
 import fc from "fast-check";
 import { beforeAll, describe, expect, it } from "vitest";
-import { highsSolver } from "@/cli/highs-solver";
+import { highsSolver } from "@/solver/highs-solver";
 import { solveIntegerProgram, writeLp, type IntegerProgram, type Solver } from "@/engine/integer-program";
 
 let solver: Solver;

@@ -1,5 +1,5 @@
 import { beforeAll, describe, expect, it } from "vitest";
-import { highsSolver } from "@/cli/highs-solver";
+import { highsSolver } from "@/solver/highs-solver";
 import { gaps } from "@/engine/gaps";
 import type { Solver } from "@/engine/integer-program";
 import { gradingWarnings, type CallDocument, type PatternDocument } from "@/engine/pattern";

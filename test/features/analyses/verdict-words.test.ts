@@ -28,7 +28,7 @@ describe("the words of a verdict", () => {
     [{ verdict: "leaning" as const, gapCm: -1.2 }, "probably too small"],
     [{ verdict: "unsettled" as const, testersToSettle: 2 }, "can’t tell yet: 2 more testers in L"],
     [{ verdict: "unsettled" as const, testersToSettle: 1 }, "can’t tell yet: 1 more tester in L"],
-    [{ verdict: "unsettled" as const }, "can’t tell yet"],
+    [{ verdict: "unsettled" as const }, "can’t tell yet: 10 or more testers in L"],
     [{ reports: 0, verdict: "leaning" as const }, "no report yet"],
   ])("%j is “%s”", (change, words) => {
     expect(verdictWords(cell(change), inL)).toBe(words);

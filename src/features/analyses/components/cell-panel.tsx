@@ -55,6 +55,7 @@ export function CellPanel({ cell, measurement, analysis, call, unit, closeHref }
           {pictures.map(({ reading, steps }) => (
             <TesterSteps
               key={`${reading.tester} ${reading.which}`}
+              decidesIn={call.mayEdit ? call.callId : null}
               name={names.get(reading.tester) ?? reading.tester}
               {...{ reading, steps, scale, unit }}
             />

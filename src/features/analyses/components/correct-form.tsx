@@ -1,5 +1,6 @@
+import { wayField } from "@/features/patterns/schema";
 import { Button } from "@/ui/button";
-import { describedBy, Field, TextArea, TextInput } from "@/ui/field";
+import { describedBy, Field, Select, TextArea, TextInput } from "@/ui/field";
 import { Sheet } from "@/ui/sheet";
 import type { CorrectedField } from "../correction";
 
@@ -20,20 +21,8 @@ export function CorrectForm({ callId, cell, baseNumber, reason, fields }: Correc
         <input type="hidden" name="base" value={baseNumber} />
         <input type="hidden" name="shown" value="yes" />
         <div className="grid gap-x-6 sm:grid-cols-2 lg:grid-cols-3">
-          {fields.map(({ path, label, text, hint, errors }) => (
-            <Field key={path} id={path} label={label} hint={hint} errors={errors}>
-              <TextInput
-                id={path}
-                name={path}
-                key={text}
-                defaultValue={text}
-                inputMode="decimal"
-                autoComplete="off"
-                maxLength={200}
-                aria-invalid={errors.length > 0}
-                aria-describedby={describedBy(path)}
-              />
-            </Field>
+          {fields.map((field) => (
+            <NumberField key={field.path} field={field} />
           ))}
         </div>
         <Field id="reason" label="What you change and why" hint="It stands beside the new revision.">
@@ -51,5 +40,38 @@ export function CorrectForm({ callId, cell, baseNumber, reason, fields }: Correc
         </Button>
       </form>
     </Sheet>
+  );
+}
+
+/** A number; an allowance's sign is a word beside it, for the number keys of a phone have no minus. */
+function NumberField({ field: { path, label, text, way, hint, errors } }: { readonly field: CorrectedField }) {
+  return (
+    <Field id={path} label={label} hint={hint} errors={errors}>
+      <div className="flex gap-2">
+        {way === null ? null : (
+          <Select
+            key={way}
+            name={wayField(path)}
+            aria-label={`${label}: adds or takes`}
+            defaultValue={way}
+            className="max-w-26"
+          >
+            <option value="adds">adds</option>
+            <option value="takes">takes</option>
+          </Select>
+        )}
+        <TextInput
+          id={path}
+          name={path}
+          key={text}
+          defaultValue={text}
+          inputMode="decimal"
+          autoComplete="off"
+          maxLength={200}
+          aria-invalid={errors.length > 0}
+          aria-describedby={describedBy(path)}
+        />
+      </div>
+    </Field>
   );
 }

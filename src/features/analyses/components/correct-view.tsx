@@ -1,5 +1,7 @@
+import Link from "next/link";
 import type { ReactNode } from "react";
 import type { PatternDocument } from "@/engine/pattern";
+import type { Expectation } from "@/engine/revision";
 import type { LengthUnit } from "@/engine/units";
 import { ButtonLink } from "@/ui/button";
 import { EmptyState } from "@/ui/empty-state";
@@ -8,6 +10,7 @@ import { Section } from "@/ui/section";
 import type { Correction } from "../correction";
 import type { CorrectQuery } from "../schema";
 import { cellKey } from "../schema";
+import { againstTarget, targetWords } from "../target-words";
 import { CorrectForm } from "./correct-form";
 import { ExpectationTable } from "./expectation-table";
 
@@ -51,6 +54,13 @@ export function CorrectView(props: CorrectViewProps) {
           Revision {number} was saved while you were working. Your numbers are kept, and stand here against it.
         </Notice>
       ) : null}
+      <p className="mb-6 max-w-3xl">
+        Here you correct numbers one by one.{" "}
+        <Link href={`/calls/${callId}/changes`} className="text-link">
+          What to change
+        </Link>{" "}
+        says what the reports point to, and works the counts out for you.
+      </p>
       <Section title={`What ${measurement.label} is worked from in ${size.label}`}>
         <CorrectForm {...{ callId, reason, fields }} cell={cellKey(size.id, measurement.id)} baseNumber={number} />
       </Section>
@@ -60,6 +70,7 @@ export function CorrectView(props: CorrectViewProps) {
 }
 
 function Outcome({
+  callId,
   correction,
   pattern,
   unit,
@@ -78,6 +89,7 @@ function Outcome({
           title="What is then to be expected"
           intro="The reports are replayed against the corrected pattern, with the counts and lengths each tester really worked."
         >
+          <StillMissed {...{ callId, touched, pattern, unit }} />
           <ExpectationTable {...{ touched, pattern, unit }} />
         </Section>
       )}
@@ -87,5 +99,43 @@ function Outcome({
         save(reason)
       )}
     </div>
+  );
+}
+
+interface StillMissedProps {
+  readonly callId: string;
+  readonly touched: readonly Expectation[];
+  readonly pattern: PatternDocument;
+  readonly unit: LengthUnit;
+}
+
+/** A gap may close and the garment still miss its target: the pattern then promises what it makes, and not what was wished. */
+function StillMissed({ callId, touched, pattern, unit }: StillMissedProps) {
+  const missed = touched.flatMap(({ size, measurement, expectedCm, targetCm }) => {
+    const found = pattern.measurements.find(({ id }) => id === measurement);
+    if (found === undefined) return [];
+    const expected = { expectedCm: expectedCm.after, targetCm: targetCm.after, toleranceCm: found.toleranceCm };
+    if (againstTarget(expected) !== "missed") return [];
+    const label = pattern.sizes.find(({ id }) => id === size)?.label ?? size;
+    return [`${found.label} in ${label}: ${targetWords(expected, unit)}.`];
+  });
+  if (missed.length === 0) return null;
+  return (
+    <Notice tone="problem" title="The pattern then tells the truth, but these garments still miss their target">
+      <ul className="numbers mt-1 space-y-1">
+        {missed.map((says) => (
+          <li key={says} className="wrap-anywhere">
+            {says}
+          </li>
+        ))}
+      </ul>
+      <p className="mt-2">
+        Change the counts above too, or let{" "}
+        <Link href={`/calls/${callId}/changes`} className="text-link">
+          What to change
+        </Link>{" "}
+        work them out in every size.
+      </p>
+    </Notice>
   );
 }

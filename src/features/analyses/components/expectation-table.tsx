@@ -4,7 +4,8 @@ import type { LengthUnit } from "@/engine/units";
 import { formatLengthNumber } from "@/ui/format-length";
 import { IntervalRuler, IntervalRulerScale } from "@/ui/interval-ruler";
 import { TABLE, TABLE_HEAD, TABLE_ROW, TableFrame } from "@/ui/table-frame";
-import { cellState, verdictWords } from "../verdict-words";
+import { againstTarget, targetWords } from "../target-words";
+import { cellState, plain, verdictWords } from "../verdict-words";
 import { MARKS } from "./gap-cell";
 
 interface ExpectationTableProps {
@@ -23,21 +24,21 @@ export function ExpectationTable({ touched, pattern, unit }: ExpectationTablePro
       <table className={`${TABLE} max-md:text-sm max-md:[&_td]:px-2`}>
         <thead className={TABLE_HEAD}>
           <tr>
-            <th scope="col">Measurement, size</th>
-            <th scope="col" className="text-right">
-              Target, {unit}
+            <th scope="col" className="align-bottom">
+              Measurement, size
             </th>
-            <th scope="col" className="text-right">
-              The pattern makes it
+            <NumberHead over="The pattern" under={`says, ${unit}`} />
+            <NumberHead over="Garments come" under={`to now, ${unit}`} />
+            <NumberHead over="and will come" under={`to, ${unit}`} />
+            <th scope="col" className="min-w-40 align-bottom">
+              Against the target
             </th>
-            <th scope="col" className="text-right">
-              Expected before
+            <th scope="col" className="align-bottom">
+              Gap before
             </th>
-            <th scope="col" className="text-right">
-              Expected after
+            <th scope="col" className="align-bottom">
+              Gap after
             </th>
-            <th scope="col">Gap before</th>
-            <th scope="col">Gap after</th>
           </tr>
         </thead>
         <tbody>
@@ -47,6 +48,16 @@ export function ExpectationTable({ touched, pattern, unit }: ExpectationTablePro
         </tbody>
       </table>
     </TableFrame>
+  );
+}
+
+function NumberHead({ over, under }: { readonly over: string; readonly under: string }) {
+  return (
+    <th scope="col" className="whitespace-nowrap text-right align-bottom">
+      {over}
+      <br />
+      {under}
+    </th>
   );
 }
 
@@ -60,12 +71,13 @@ function Row({ expectation, pattern, unit }: RowProps) {
   const size = pattern.sizes.find(({ id }) => id === expectation.size)?.label ?? "";
   const number = (cm: number | null) => (cm === null ? "" : formatLengthNumber(cm, unit));
   const tolerance = measurement?.toleranceCm ?? 1;
+  const expected = { expectedCm: expectedCm.after, targetCm: targetCm.after, toleranceCm: tolerance };
+  const against = againstTarget(expected);
   return (
     <tr className={TABLE_ROW}>
       <th scope="row" className="min-w-36 font-normal wrap-anywhere">
         {measurement?.letter} {measurement?.label}, <strong>{size}</strong>
       </th>
-      <td className="text-right">{number(targetCm.after)}</td>
       <td className="whitespace-nowrap text-right">
         {number(designCm.before)} → <strong>{number(designCm.after)}</strong>
       </td>
@@ -75,6 +87,15 @@ function Row({ expectation, pattern, unit }: RowProps) {
         {lowCm === null || highCm === null ? null : (
           <span className="block whitespace-nowrap text-sm text-soft">
             {number(lowCm)} to {number(highCm)}
+          </span>
+        )}
+      </td>
+      <td className={against === "missed" ? "font-semibold text-thread" : ""}>
+        {against === "missed" ? <span aria-hidden="true">▲ </span> : null}
+        {targetWords(expected, unit)}
+        {targetCm.after === null ? null : (
+          <span className="block text-sm font-normal text-soft">
+            {number(targetCm.after)}, {plain(tolerance, unit)} either way
           </span>
         )}
       </td>

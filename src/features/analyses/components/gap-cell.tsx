@@ -61,9 +61,22 @@ export function GapCell({ cell, measurement, reach, href, order, opened, shown }
               {line}{" "}
             </span>
           ))}
+          {cell.causes.map((cause) => (
+            <CauseMark key={cause} number={cause} />
+          ))}
         </span>
       </a>
     </td>
+  );
+}
+
+/** The number of a cause that explains the cell, as it stands at the cause. */
+export function CauseMark({ number }: { readonly number: number }) {
+  return (
+    <span className="mx-0.5 inline-flex size-4.5 items-center justify-center rounded-full border border-ink text-[0.7rem] font-semibold not-italic leading-none text-ink">
+      <span className="sr-only">explained by cause </span>
+      {number}
+    </span>
   );
 }
 

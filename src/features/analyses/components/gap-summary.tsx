@@ -19,13 +19,14 @@ interface GapSummaryProps {
 export function GapSummary({ board, show, addressOf }: GapSummaryProps) {
   const sizes = board.sizes.length;
   const measurements = board.rows.length;
+  const told = WORDS.filter((word) => word.show === "off" || board.tally[word.show] > 0);
   return (
     <p className="numbers mb-6 max-w-4xl font-serif text-xl leading-relaxed">
       Of {measurements} {measurements === 1 ? "measurement" : "measurements"} in {sizes}{" "}
       {sizes === 1 ? "size" : "sizes"},{" "}
-      {WORDS.map((word, at) => (
+      {told.map((word, at) => (
         <span key={word.show}>
-          {at === 0 ? "" : at === WORDS.length - 1 ? " and " : ", "}
+          {at === 0 ? "" : at === told.length - 1 ? " and " : ", "}
           <Tally
             count={board.tally[word.show]}
             says={word.says}

@@ -6,7 +6,7 @@ import { Notice } from "@/ui/notice";
 import { gapAddress } from "../gap-address";
 import { gapBoard, type GapBoard } from "../gap-board";
 import type { LoadedAnalysis } from "../loaders";
-import type { GapQuery } from "../schema";
+import type { GapQuery, Show } from "../schema";
 import { CellPanel, type PanelCall } from "./cell-panel";
 import { GapGrid } from "./gap-grid";
 import { GapSummary } from "./gap-summary";
@@ -19,28 +19,34 @@ interface GapsViewProps {
   readonly query: GapQuery;
   readonly call: PanelCall;
   readonly unit: LengthUnit;
+  /** How reports are read since the revision that was just saved, in a sentence. */
+  readonly readAnew?: string;
 }
 
 /** The gap page: how the cells stand in one sentence, the rulers or the numbers, and the opened cell. */
-export function GapsView({ analysis, query, call, unit }: GapsViewProps) {
+export function GapsView({ analysis, query, call, unit, readAnew = "" }: GapsViewProps) {
   const { document, output } = analysis;
   if (document.testers.length === 0) return <NoReports call={call} />;
   const board = gapBoard(document, output, unit);
   const addressOf = (cell: string) => gapAddress(call.callId, query, { cell });
+  const showing = (show: Show) => gapAddress(call.callId, query, { show, cell: undefined });
   const panel = openedPanel({ analysis, query, call, unit }, board);
   return (
     <>
       {query.saved === undefined ? null : (
         <Notice tone="done" title={`Saved as revision ${query.saved}.`}>
-          The gaps below are reckoned against it, with the counts each tester really worked.
+          The gaps below are reckoned against it, with the counts each tester really worked. {readAnew}
         </Notice>
       )}
-      <GapSummary
-        board={board}
+      <GapSummary board={board} show={query.show} addressOf={showing} />
+      <LikelyCauses
+        causes={output.causes}
+        pattern={document.pattern}
+        {...{ board, unit }}
         show={query.show}
-        addressOf={(show) => gapAddress(call.callId, query, { show, cell: undefined })}
+        callId={call.callId}
+        addressOf={showing}
       />
-      <LikelyCauses causes={output.causes} pattern={document.pattern} unit={unit} />
       <Ways query={query} callId={call.callId} />
       {query.view === "table" ? (
         <GapTable {...{ board, query, addressOf, panel }} />
@@ -86,9 +92,14 @@ function Ways({ query, callId }: { readonly query: GapQuery; readonly callId: st
           href: gapAddress(callId, query, changed),
         }))}
       />
-      <a href={`/calls/${callId}/gaps.csv`} className="text-link text-sm">
-        Numbers as a CSV file
-      </a>
+      <p className="flex flex-wrap gap-x-5 gap-y-1 text-sm">
+        <a href={`/calls/${callId}/gaps.csv`} className="text-link">
+          Numbers as a CSV file
+        </a>
+        <a href={`/calls/${callId}/steps.csv`} className="text-link">
+          Every reading as a CSV file
+        </a>
+      </p>
     </div>
   );
 }

@@ -1,43 +1,92 @@
+import Link from "next/link";
 import type { Cause } from "@/engine/gaps";
 import type { PatternDocument } from "@/engine/pattern";
 import type { LengthUnit } from "@/engine/units";
+import { ButtonLink } from "@/ui/button";
 import { Section } from "@/ui/section";
-import { causeSentence, rivalWords } from "../cause-words";
+import { causeSentence, rivalWords, shareWords, tellApartWords } from "../cause-words";
+import type { GapBoard } from "../gap-board";
+import type { Show } from "../schema";
+import { CauseMark } from "./gap-cell";
 
 interface LikelyCausesProps {
   readonly causes: readonly Cause[];
   readonly pattern: PatternDocument;
+  readonly board: GapBoard;
   readonly unit: LengthUnit;
+  readonly show: Show;
+  readonly callId: string;
+  readonly addressOf: (show: Show) => string;
 }
 
-/** What would explain the gaps, best first; nothing where nothing does. */
-export function LikelyCauses({ causes, pattern, unit }: LikelyCausesProps) {
+/** What is behind the gaps, best first, each with the way to its cells; nothing where nothing is named. */
+export function LikelyCauses({ causes, callId, ...rest }: LikelyCausesProps) {
   if (causes.length === 0) return null;
   return (
-    <Section title="What would explain them">
-      <ol className="grid gap-3 md:grid-cols-3">
-        {causes.map((cause) => {
-          const tied = cause.rivals.filter((rival) => rival.tied);
-          const others = cause.rivals.filter((rival) => !rival.tied);
-          return (
-            <li
-              key={`${cause.kind} ${cause.id} ${cause.size ?? ""} ${cause.direction ?? ""}`}
-              className="numbers rounded-sheet border border-line border-l-4 border-l-thread bg-sheet p-4"
-            >
-              <p className="font-serif text-lg leading-snug">{causeSentence(cause, pattern, unit)}</p>
-              <p className="mt-2 text-sm text-soft">
-                {cause.explains > 0 ? `It explains ${Math.round(cause.explains * 100)} % of the gaps. ` : ""}
-                {tied.length > 0
-                  ? `No report can tell it from ${tied.map((rival) => rivalWords(rival, pattern)).join(" or ")}. `
-                  : ""}
-                {others.length > 0
-                  ? `Nearly as likely: ${others.map((rival) => rivalWords(rival, pattern)).join("; ")}.`
-                  : ""}
-              </p>
-            </li>
-          );
-        })}
+    <Section
+      title="What is behind it"
+      actions={
+        <Link href={`/calls/${callId}/method`} className="text-link text-sm">
+          How this is found out
+        </Link>
+      }
+    >
+      <ol className="grid gap-3 lg:grid-cols-3">
+        {causes.map((cause, at) => (
+          <LikelyCause
+            key={`${cause.kind} ${cause.id} ${cause.size ?? ""} ${cause.direction ?? ""}`}
+            {...{ cause, ...rest }}
+            number={at + 1}
+          />
+        ))}
       </ol>
+      <p className="mt-4">
+        <ButtonLink href={`/calls/${callId}/changes`}>See what to change</ButtonLink>
+      </p>
     </Section>
+  );
+}
+
+interface LikelyCauseProps extends Omit<LikelyCausesProps, "causes" | "callId"> {
+  readonly cause: Cause;
+  readonly number: number;
+}
+
+function LikelyCause({ cause, number, pattern, board, unit, show, addressOf }: LikelyCauseProps) {
+  const cells = board.rows.flatMap((row) => row.cells).filter(({ causes }) => causes.includes(number)).length;
+  const own = number === 1 ? "cause-1" : number === 2 ? "cause-2" : "cause-3";
+  const tied = cause.rivals.filter((rival) => rival.tied);
+  const others = cause.rivals.filter((rival) => !rival.tied);
+  return (
+    <li className="numbers rounded-sheet border border-line border-l-4 border-l-thread bg-sheet px-4 py-3">
+      <p className="font-serif text-lg leading-snug">
+        <CauseMark number={number} /> {causeSentence(cause, pattern, unit)}
+      </p>
+      <p className="mt-1.5 text-sm text-soft">
+        {shareWords(cause.explains)}{" "}
+        {cells === 0 ? null : (
+          <Link
+            href={addressOf(show === own ? undefined : own)}
+            scroll={false}
+            aria-current={show === own ? "true" : undefined}
+            className="text-link whitespace-nowrap"
+          >
+            {show === own ? "Show all again" : `Show its ${cells === 1 ? "cell" : `${cells} cells`}`}
+          </Link>
+        )}
+      </p>
+      {tied.length === 0 ? null : (
+        <p className="mt-1.5 text-sm text-soft">
+          It may as well be {tied.map((rival) => rivalWords(rival, pattern)).join(", or ")}: reports cannot tell them
+          apart. {tellApartWords(cause)}
+        </p>
+      )}
+      {others.length === 0 ? null : (
+        <details className="mt-1.5 text-sm text-soft">
+          <summary className="text-link inline-block cursor-pointer">Nearly as likely</summary>
+          <p className="mt-1">{others.map((rival) => rivalWords(rival, pattern)).join("; ")}.</p>
+        </details>
+      )}
+    </li>
   );
 }

@@ -16,12 +16,15 @@ const KEYS: readonly Key[] = [
 /** What the rulers mean. */
 export function RulerLegend({ reach }: { readonly reach: number }) {
   return (
-    <div className="mb-4 flex flex-wrap items-center gap-x-7 gap-y-2 text-sm text-soft">
-      <p className="max-w-xl">
-        The band is one tolerance to either side of what the pattern promises at her gauge: left of it too small, right
-        of it too big. Every ruler reaches {reach} tolerances; the dot is the estimate, and the line holds the true gap
-        nine times in ten.
-      </p>
+    <div className="mb-4 flex flex-wrap items-start gap-x-7 gap-y-2 text-sm text-soft">
+      <details className="max-w-xl">
+        <summary className="text-link inline-block cursor-pointer">How to read the rulers</summary>
+        <p className="mt-1">
+          The band is one tolerance to either side of what the pattern promises at her gauge: left of it too small,
+          right of it too big. Every ruler reaches {reach} tolerances; the dot is the estimate, and the line holds the
+          true gap nine times in ten. A number in a circle is the cause above that explains the gap.
+        </p>
+      </details>
       <ul className="flex flex-wrap gap-x-6 gap-y-1">
         {KEYS.map(({ mark, value, half, says }) => (
           <li key={mark} className="flex items-center gap-2">

@@ -1,8 +1,10 @@
 import type { LengthUnit } from "@/engine/units";
 import { formatChange } from "@/ui/format-length";
 import type { CellReading, NotCounted } from "../cell-detail";
+import { driftWords } from "../drift-words";
 import type { ShownStep } from "../shown-steps";
 import { slipWords } from "../slip-words";
+import { DecideButtons } from "./decide-buttons";
 import { StepPicture, type StepScale } from "./step-picture";
 
 const WHY_NOT: Readonly<Record<NotCounted, string>> = {
@@ -12,9 +14,9 @@ const WHY_NOT: Readonly<Record<NotCounted, string>> = {
   slip: "Does not count: set aside as a slip.",
 };
 
-const WORTH_TELLING = 0.01;
-
 interface TesterStepsProps {
+  /** Null where the viewer may only look. */
+  readonly decidesIn: string | null;
   readonly name: string;
   readonly reading: CellReading;
   readonly steps: readonly ShownStep[];
@@ -23,22 +25,19 @@ interface TesterStepsProps {
 }
 
 /** One tester's reading: the sentence, why it may not count, and the picture. */
-export function TesterSteps({ name, reading, steps, scale, unit }: TesterStepsProps) {
+export function TesterSteps({ decidesIn, name, reading, steps, scale, unit }: TesterStepsProps) {
   const { which, notCounted, suspect } = reading;
   const title = which === null ? name : `${name}, reading ${which}`;
+  const drift = driftWords(reading);
   return (
     <li
-      className={`rounded-sheet border bg-sheet p-4 ${notCounted ? "border-dashed border-line-strong" : "border-line"}`}
+      className={`flex flex-col rounded-sheet border bg-sheet p-4 [&>figure]:mt-auto ${notCounted ? "border-dashed border-line-strong" : "border-line"}`}
     >
       <h4 className="font-semibold [overflow-wrap:anywhere]">{title}</h4>
       <p className="numbers mb-2 text-sm text-soft">{explained(steps, unit)}</p>
       {notCounted ? <p className="mb-2 text-sm font-semibold">{WHY_NOT[notCounted]}</p> : null}
       {suspect ? <p className="mb-2 text-sm font-semibold">{slipWords(suspect, unit)}</p> : null}
-      {driftWords(reading).map((words) => (
-        <p key={words} className="numbers mb-2 text-sm text-soft">
-          {words}
-        </p>
-      ))}
+      {drift === null ? null : <p className="numbers mb-2 text-sm text-soft">{drift}</p>}
       <StepPicture
         steps={steps}
         scale={scale}
@@ -46,6 +45,15 @@ export function TesterSteps({ name, reading, steps, scale, unit }: TesterStepsPr
         caption={`${title}: from target to reading`}
         counted={notCounted === null}
       />
+      {decidesIn === null || notCounted === "changed" ? null : (
+        <DecideButtons
+          callId={decidesIn}
+          item={{ tester: reading.tester, part: "readings", position: reading.position }}
+          name={title}
+          decision={reading.decision}
+          counts={notCounted === null}
+        />
+      )}
     </li>
   );
 }
@@ -54,12 +62,4 @@ export function TesterSteps({ name, reading, steps, scale, unit }: TesterStepsPr
 export function explained(steps: readonly ShownStep[], unit: LengthUnit): string {
   const change = (kind: ShownStep["kind"]) => formatChange(steps.find((step) => step.kind === kind)?.cm ?? 0, unit);
   return `Her gauge explains ${change("gauge")}; what it does not: ${change("gap")}.`;
-}
-
-function driftWords({ driftAcross, driftAlong }: CellReading): string[] {
-  const told = (drift: number | null, more: string, less: string) =>
-    drift === null || Math.abs(drift) < WORTH_TELLING
-      ? []
-      : [`Her fabric came out ${Math.round(Math.abs(drift) * 100)} % ${drift > 0 ? more : less} than her swatch.`];
-  return [...told(driftAcross, "wider", "narrower"), ...told(driftAlong, "longer", "shorter")];
 }

@@ -4,7 +4,8 @@ import { NavTabs } from "@/ui/nav-tabs";
 import { Page } from "@/ui/page";
 import type { LoadedCall } from "../loaders";
 
-export type CallTab = "overview" | "gaps" | "changes" | "correct" | "swatches" | "testers" | "yarn" | "fit" | "method";
+export type CallTab =
+  "overview" | "gaps" | "changes" | "correct" | "swatches" | "testers" | "doubtful" | "yarn" | "fit" | "method";
 
 const TABS: readonly { readonly tab: CallTab; readonly path: string; readonly label: string }[] = [
   { tab: "overview", path: "", label: "The call" },
@@ -13,6 +14,7 @@ const TABS: readonly { readonly tab: CallTab; readonly path: string; readonly la
   { tab: "correct", path: "/correct", label: "Correct the pattern" },
   { tab: "swatches", path: "/swatches", label: "Swatches" },
   { tab: "testers", path: "/testers", label: "Testers" },
+  { tab: "doubtful", path: "/doubtful", label: "Doubtful readings" },
   { tab: "yarn", path: "/yarn", label: "Yarn" },
   { tab: "fit", path: "/fit", label: "Fit" },
   { tab: "method", path: "/method", label: "How it is reckoned" },

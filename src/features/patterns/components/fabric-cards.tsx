@@ -1,8 +1,9 @@
 import type { Fabric } from "@/engine/pattern";
 import { statedGauge } from "@/engine/prediction";
 import { FOUR_INCHES_CM, GAUGE_WIDTH_CM } from "@/engine/units";
+import { gaugeNumber } from "@/ui/format-gauge";
 import { Sheet } from "@/ui/sheet";
-import { factorWords, gaugeNumber } from "./pattern-words";
+import { factorWords } from "./pattern-words";
 
 const WIDTHS = [
   { label: "10 cm", cm: GAUGE_WIDTH_CM },

@@ -3,7 +3,8 @@ import type { LengthUnit } from "@/engine/units";
 import { formatExactLength } from "@/ui/format-exact-length";
 import { formatLengthNumber } from "@/ui/format-length";
 import { MatrixTable } from "@/ui/matrix-table";
-import { allowanceWords, bodyLabel, repeatWords } from "./pattern-words";
+import { allowanceWords } from "@/ui/format-allowance";
+import { bodyLabel, repeatWords } from "./pattern-words";
 
 interface TableProps {
   readonly pattern: PatternDocument;

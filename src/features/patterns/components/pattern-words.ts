@@ -1,16 +1,11 @@
 import { editFields, type PatternChange } from "@/engine/editing";
 import type { Count, Measurement, PatternDocument, Size } from "@/engine/pattern";
 import { cmOfSize, gradingWarnings, own, type Fault } from "@/engine/pattern";
-import { GAUGE_WIDTH_CM, FOUR_INCHES_CM, type LengthUnit } from "@/engine/units";
+import type { LengthUnit } from "@/engine/units";
+import { allowanceWords } from "@/ui/format-allowance";
 import { formatExactLength } from "@/ui/format-exact-length";
+import { gaugeNumber } from "@/ui/format-gauge";
 import { formatLength } from "@/ui/format-length";
-
-/** `adds 1 cm`, `takes 2 cm`: the sign of an allowance is always a word. */
-export function allowanceWords(cm: number, unit: LengthUnit): string {
-  const length = `${formatExactLength(Math.abs(cm), unit)} ${unit}`;
-  if (cm === 0) return "adds nothing";
-  return cm > 0 ? `adds ${length}` : `takes ${length}`;
-}
 
 export function craftWord(craft: PatternDocument["craft"]): string {
   return craft === "crochet" ? "Crocheted" : "Knitted";
@@ -20,17 +15,6 @@ export function craftWord(craft: PatternDocument["craft"]): string {
 export function repeatWords({ repeat }: Count): string | null {
   if (repeat === undefined) return null;
   return `multiple of ${repeat.of}${repeat.plus > 0 ? ` + ${repeat.plus}` : ""}`;
-}
-
-/** `17`, `17.5`, `17.27`: a gauge to hundredths, without idle zeros. */
-export function gaugeNumber(value: number): string {
-  return String(Number(value.toFixed(2)));
-}
-
-/** `17 stitches to 10 cm`, `17.3 stitches to 4 in`. */
-export function gaugeWords(perCm: number, direction: Count["direction"], unit: LengthUnit): string {
-  const [overCm, width] = unit === "in" ? [FOUR_INCHES_CM, "4 in"] : [GAUGE_WIDTH_CM, "10 cm"];
-  return `${gaugeNumber(perCm * overCm)} ${direction} to ${width}`;
 }
 
 /** `4 % wider`, `2 % shorter`, null where a factor changes nothing. */

@@ -1,8 +1,10 @@
 import type { ExplainedFlat, ExplainedTerm } from "@/engine/prediction";
 import type { LengthUnit } from "@/engine/units";
 import { formatExactLength } from "@/ui/format-exact-length";
+import { gaugeWords } from "@/ui/format-gauge";
 import { formatLength } from "@/ui/format-length";
-import { allowanceWords, factorWords, gaugeWords } from "./pattern-words";
+import { allowanceWords } from "@/ui/format-allowance";
+import { factorWords } from "./pattern-words";
 
 /** One term of a measurement as a sentence with its numbers, up to the equals sign. */
 export function termWords(term: ExplainedTerm, unit: LengthUnit): string {

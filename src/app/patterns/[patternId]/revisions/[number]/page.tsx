@@ -1,5 +1,7 @@
 import type { Metadata } from "next";
 import { patternChanges } from "@/engine/editing";
+import { RevisionEvidence } from "@/features/analyses/components/revision-evidence";
+import { loadEvidence } from "@/features/analyses/loaders";
 import { ChangeList } from "@/features/patterns/components/change-list";
 import { PatternFrame } from "@/features/patterns/components/pattern-frame";
 import { PatternOverview } from "@/features/patterns/components/pattern-overview";
@@ -17,6 +19,7 @@ export default async function RevisionPage({ params }: Props) {
   const { patternId, number } = await params;
   const page = await loadRevision(patternId, number);
   const { read, before, viewer } = page;
+  const evidence = await loadEvidence(patternId, read.number);
   return (
     <PatternFrame page={page} tab="revisions">
       <Section
@@ -42,6 +45,7 @@ export default async function RevisionPage({ params }: Props) {
           </>
         ) : null}
       </Section>
+      {evidence && before ? <RevisionEvidence evidence={evidence} before={before.document} unit={viewer.unit} /> : null}
       <PatternOverview pattern={read.document} unit={viewer.unit} />
     </PatternFrame>
   );

@@ -1,0 +1,10 @@
+import { doubtfulCsv } from "@/features/analyses/doubtful-csv";
+import { loadAnalysis } from "@/features/analyses/loaders";
+import { loadCall } from "@/features/calls/loaders";
+import { csvDownload, stillReckoned } from "@/server/csv-download";
+
+export async function GET(_request: Request, { params }: RouteContext<"/calls/[callId]/doubtful.csv">) {
+  const { access, viewer } = await loadCall((await params).callId);
+  const analysis = await loadAnalysis(access);
+  return analysis === null ? stillReckoned() : csvDownload("doubtful.csv", doubtfulCsv(analysis, viewer.unit));
+}

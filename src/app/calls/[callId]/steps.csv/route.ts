@@ -1,0 +1,10 @@
+import { stepsCsv } from "@/features/analyses/steps-csv";
+import { loadAnalysis } from "@/features/analyses/loaders";
+import { loadCall } from "@/features/calls/loaders";
+import { csvDownload, stillReckoned } from "@/server/csv-download";
+
+export async function GET(_request: Request, { params }: RouteContext<"/calls/[callId]/steps.csv">) {
+  const { access, viewer } = await loadCall((await params).callId);
+  const analysis = await loadAnalysis(access);
+  return analysis === null ? stillReckoned() : csvDownload("steps.csv", stepsCsv(analysis, viewer.unit));
+}

@@ -1,0 +1,101 @@
+import Link from "next/link";
+import type { LengthUnit } from "@/engine/units";
+import { Notice } from "@/ui/notice";
+import { Section } from "@/ui/section";
+import { fitBoard } from "../fit-board";
+import { easeWords, fitSentence } from "../fit-words";
+import type { LoadedAnalysis } from "../loaders";
+import { proposals } from "../proposals";
+import type { PanelCall } from "./cell-panel";
+import { NothingNamed } from "./nothing-named";
+import { ProposalCard } from "./proposal-card";
+import { ProposalForm } from "./proposal-form";
+
+interface ChangesViewProps {
+  readonly analysis: LoadedAnalysis;
+  readonly call: PanelCall;
+  readonly unit: LengthUnit;
+  /** The newest revision's number. */
+  readonly baseNumber: number;
+  readonly formKey: string;
+}
+
+/** What the test says should be changed: each cause to take or leave, and what else the testers felt. */
+export function ChangesView({ analysis, call, unit, baseNumber, formKey }: ChangesViewProps) {
+  const { document, output } = analysis;
+  const found = proposals({ call: document, output, unit });
+  return (
+    <>
+      {call.mayEdit || found.length === 0 ? null : (
+        <Notice>You may look at what is proposed. Only the pattern’s owner or an editor may take it.</Notice>
+      )}
+      {found.length === 0 ? (
+        <NothingNamed analysis={analysis} call={call} unit={unit} />
+      ) : (
+        <Section
+          title={
+            found.length === 1
+              ? "One thing to change"
+              : `${numberWord(found.length)} things to change, the surest first`
+          }
+          intro="Each is one number or one place in the instructions that would explain what came out otherwise than promised. Take it or leave it."
+        >
+          {call.mayEdit ? (
+            <ProposalForm callId={call.callId} {...{ baseNumber, formKey }} proposals={found} />
+          ) : (
+            <ol className="grid gap-5">
+              {found.map((proposal, at) => (
+                <ProposalCard key={proposal.sentence} {...{ proposal, at }} chosen={null} />
+              ))}
+            </ol>
+          )}
+        </Section>
+      )}
+      <FitAdvice {...{ analysis, call, unit }} />
+    </>
+  );
+}
+
+function numberWord(count: number): string {
+  return ["No", "One", "Two", "Three"][count] ?? String(count);
+}
+
+function FitAdvice({ analysis, call, unit }: Pick<ChangesViewProps, "analysis" | "call" | "unit">) {
+  const { pattern } = analysis.document;
+  const advice = fitBoard(analysis).flatMap((area) =>
+    area.findings.map((finding) => ({
+      says: fitSentence(finding, area, pattern),
+      ease: easeWords(finding, pattern, unit),
+    })),
+  );
+  if (advice.length === 0) return null;
+  return (
+    <div className="mt-12">
+      <Section title="On size, and yet it does not fit as wished">
+        <ul className="grid gap-3">
+          {advice.map(({ says, ease }) => (
+            <li key={says} className="numbers rounded-sheet border border-line bg-sheet p-5 wrap-anywhere">
+              <p className="font-serif text-lg leading-snug">{says}</p>
+              <p className="mt-2">
+                {ease}{" "}
+                <Link href={`/calls/${call.callId}/fit`} className="text-link">
+                  See the fit notes
+                </Link>
+                {call.mayEdit ? (
+                  <>
+                    {" "}
+                    or{" "}
+                    <Link href={`/patterns/${call.patternId}/edit`} className="text-link">
+                      change the ease
+                    </Link>
+                  </>
+                ) : null}
+                .
+              </p>
+            </li>
+          ))}
+        </ul>
+      </Section>
+    </div>
+  );
+}

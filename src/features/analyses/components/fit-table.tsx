@@ -1,0 +1,103 @@
+import type { Cell } from "@/engine/gaps";
+import type { Measurement } from "@/engine/pattern";
+import type { LengthUnit } from "@/engine/units";
+import { IntervalRuler, IntervalRulerScale } from "@/ui/interval-ruler";
+import { ScaleCounts } from "@/ui/scale-counts";
+import { TABLE, TABLE_HEAD, TABLE_ROW, TableFrame } from "@/ui/table-frame";
+import { SCALES, type FitArea, type FitRow } from "../fit-board";
+import { answersWords } from "../fit-words";
+import { cellState, verdictWords } from "../verdict-words";
+import { MARKS } from "./gap-cell";
+
+const REACH = 3;
+
+interface FitTableProps {
+  readonly area: FitArea;
+  readonly unit: LengthUnit;
+}
+
+/** One area, a row a size: what testers say, and the gaps of what governs it. */
+export function FitTable({ area, unit }: FitTableProps) {
+  const { label, governing, rows, isGirth } = area;
+  return (
+    <TableFrame label={`${label}: fit and gaps by size`}>
+      <IntervalRulerScale reach={REACH} />
+      <table className={`${TABLE} max-sm:text-sm max-sm:[&_td]:px-2 max-sm:[&_th]:px-2`}>
+        <thead className={TABLE_HEAD}>
+          <tr>
+            <th scope="col">Size</th>
+            <th scope="col">
+              <span className="flex justify-between gap-3">
+                <span>← {isGirth ? "tight" : "tight, short"}</span>
+                <span>{isGirth ? "loose" : "loose, long"} →</span>
+              </span>
+            </th>
+            {governing.map(({ id, letter, label: name }) => (
+              <th key={id} scope="col" className="wrap-anywhere">
+                Gap of {letter} {name}
+              </th>
+            ))}
+            <th scope="col">What testers say</th>
+          </tr>
+        </thead>
+        <tbody>
+          {rows.map((row) => (
+            <Row key={row.size.id} {...{ row, area, unit }} />
+          ))}
+        </tbody>
+      </table>
+    </TableFrame>
+  );
+}
+
+interface RowProps extends FitTableProps {
+  readonly row: FitRow;
+}
+
+function Row({ row, area, unit }: RowProps) {
+  const { size, answers, cells } = row;
+  const words = answersWords(answers, area);
+  return (
+    <tr className={TABLE_ROW}>
+      <th scope="row" className="wrap-anywhere">
+        {size.label}
+      </th>
+      <td className="w-56 min-w-40">
+        {answers.length === 0 ? null : (
+          <ScaleCounts
+            title={`${size.label}: ${words}`}
+            counts={SCALES.map((scale) => answers.filter((answer) => answer.scale === scale).length)}
+          />
+        )}
+      </td>
+      {area.governing.map((measurement, at) => (
+        <GapBeside key={measurement.id} {...{ measurement, unit }} cell={cells[at]} size={size.label} />
+      ))}
+      <td className={`min-w-36 ${answers.length === 0 ? "text-soft italic" : ""}`}>{words}</td>
+    </tr>
+  );
+}
+
+interface GapBesideProps {
+  readonly cell: Cell | undefined;
+  readonly measurement: Measurement;
+  readonly unit: LengthUnit;
+  readonly size: string;
+}
+
+function GapBeside({ cell, measurement, unit, size }: GapBesideProps) {
+  if (cell === undefined) return <td />;
+  const { gapCm, lowCm, highCm } = cell;
+  const tolerance = measurement.toleranceCm;
+  const known = gapCm !== null && lowCm !== null && highCm !== null;
+  const estimate = known ? { value: gapCm / tolerance, low: lowCm / tolerance, high: highCm / tolerance } : undefined;
+  const state = cellState(cell);
+  return (
+    <td className="w-44 min-w-36">
+      <IntervalRuler reach={REACH} mark={MARKS[state]} estimate={estimate} />
+      <span className={`block text-center text-sm leading-tight ${state === "off" ? "font-semibold text-thread" : ""}`}>
+        {verdictWords(cell, { unit, size })}
+      </span>
+    </td>
+  );
+}

@@ -1,0 +1,111 @@
+import Link from "next/link";
+import type { PatternDocument } from "@/engine/pattern";
+import type { LengthUnit } from "@/engine/units";
+import { EmptyState } from "@/ui/empty-state";
+import { Section } from "@/ui/section";
+import type { AreaFinding, FitArea } from "../fit-board";
+import { easeWords, fitSentence, scaleWords } from "../fit-words";
+import type { PanelCall } from "./cell-panel";
+import { FitTable } from "./fit-table";
+
+interface FitViewProps {
+  readonly areas: readonly FitArea[];
+  readonly call: PanelCall;
+  readonly pattern: PatternDocument;
+  readonly unit: LengthUnit;
+}
+
+/** How the garments are felt to fit, beside how they came out. */
+export function FitView({ areas, call, pattern, unit }: FitViewProps) {
+  if (areas.length === 0)
+    return (
+      <EmptyState title="No fit notes yet">
+        <p>
+          When testers say how the garment fits them, area by area, from far too tight to far too loose, this page lays
+          it beside the gaps. Where a size is right and yet felt to be tight, another ease is asked for, not another
+          count. Fit notes come with a call document; nothing else rests on them.
+        </p>
+      </EmptyState>
+    );
+  return (
+    <>
+      <div className="mb-8 flex flex-wrap items-end justify-between gap-x-8 gap-y-3">
+        <p className="max-w-3xl text-soft">
+          What testers say of the garment, beside how the measurements that rest on the same part of the body came out.
+          A gap asks for another count or allowance; a fit that is wrong without a gap asks for another ease.
+        </p>
+        <a href={`/calls/${call.callId}/fit.csv`} className="text-link text-sm">
+          Fit notes as a CSV file
+        </a>
+      </div>
+      {areas.every(({ findings }) => findings.length === 0) ? (
+        <p className="mb-8 max-w-4xl font-serif text-xl leading-snug">
+          Nowhere do testers agree beyond chance that a size which is right does not fit.
+        </p>
+      ) : null}
+      {areas.map((area) => (
+        <Area key={area.id} {...{ area, call, pattern, unit }} />
+      ))}
+    </>
+  );
+}
+
+interface AreaProps extends Omit<FitViewProps, "areas"> {
+  readonly area: FitArea;
+}
+
+function Area({ area, call, pattern, unit }: AreaProps) {
+  const { label, findings, governing } = area;
+  return (
+    <Section
+      title={label}
+      intro={
+        governing.length === 0
+          ? "No measurement’s target rests on it, so there is no gap to lay beside."
+          : `Beside it: ${governing.map(({ letter, label: name }) => `${letter} ${name}`).join(", ")}.`
+      }
+    >
+      {findings.map((finding) => (
+        <Finding key={`${finding.from} ${finding.to} ${finding.feels}`} {...{ finding, area, call, pattern, unit }} />
+      ))}
+      <FitTable area={area} unit={unit} />
+      <Remarks area={area} />
+    </Section>
+  );
+}
+
+function Finding({ finding, area, call, pattern, unit }: AreaProps & { readonly finding: AreaFinding }) {
+  return (
+    <div className="numbers mb-5 max-w-4xl border-l-4 border-thread pl-4">
+      <p className="font-serif text-xl leading-snug">{fitSentence(finding, area, pattern)}</p>
+      <p className="mt-1 text-soft">
+        {easeWords(finding, pattern, unit)}{" "}
+        {call.mayEdit ? (
+          <Link href={`/patterns/${call.patternId}/edit`} className="text-link">
+            Change it in the pattern
+          </Link>
+        ) : null}
+      </p>
+    </div>
+  );
+}
+
+function Remarks({ area }: { readonly area: FitArea }) {
+  const told = area.rows.flatMap(({ answers }) => answers.filter(({ says }) => says !== null));
+  if (told.length === 0) return null;
+  return (
+    <>
+      <h3 className="mb-2 mt-5">In their own words</h3>
+      <ul className="grid gap-x-8 gap-y-2 md:grid-cols-2">
+        {told.map(({ tester, name, size, scale, says }) => (
+          <li key={tester} className="wrap-anywhere">
+            “{says}”{" "}
+            <span className="text-sm text-soft">
+              {name}, {size.label}, {scaleWords(scale, area)}
+            </span>
+          </li>
+        ))}
+      </ul>
+    </>
+  );
+}

@@ -1,0 +1,47 @@
+import type { Suspect } from "@/engine/gaps";
+import type { LengthUnit } from "@/engine/units";
+import type { LoadedAnalysis } from "../loaders";
+import { readingTally } from "../method-numbers";
+import { suspectSentence } from "../suspect-words";
+
+interface MethodAsideProps {
+  readonly analysis: LoadedAnalysis;
+  readonly unit: LengthUnit;
+}
+
+/** Which readings do not count, and why. */
+export function MethodAside({ analysis, unit }: MethodAsideProps) {
+  const { suspects } = analysis.output;
+  const { all, counted, left } = readingTally(analysis);
+  const why = [
+    { count: left.slip, says: "look like a slip and are set aside until one of you says otherwise" },
+    { count: left["set-aside"], says: "were set aside by one of you" },
+    { count: left.unwashed, says: "were taken before washing" },
+    { count: left.changed, says: "are of something made otherwise on purpose" },
+  ].filter(({ count }) => count > 0);
+  return (
+    <>
+      <p className="numbers mb-3 text-soft">
+        Of {all} measurements that testers sent, <strong className="text-ink">{counted} count</strong>
+        {why.length === 0 ? "." : ": "}
+        {why.map(({ count, says }) => `${count} ${says}`).join(", ")}
+        {why.length === 0 ? "" : "."} Nothing is left out without being shown.
+      </p>
+      <p className="mb-3 text-soft">
+        Before anything is estimated, each measurement is held against its prediction with wide room on either side. One
+        that lies more than four of those widths away is suspect; where one common slip (inches as centimetres, half a
+        girth, a decimal point, two letters exchanged) brings it within two, it is set aside with the slip’s name. Any
+        other counts and is marked.
+      </p>
+      {suspects.length === 0 ? null : (
+        <ul className="list-disc space-y-1 pl-5">
+          {suspects.map((suspect: Suspect, at) => (
+            <li key={at} className="numbers max-w-3xl wrap-anywhere">
+              {suspectSentence(suspect, analysis, unit)}
+            </li>
+          ))}
+        </ul>
+      )}
+    </>
+  );
+}

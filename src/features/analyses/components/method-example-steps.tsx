@@ -1,0 +1,127 @@
+import type { ReactNode } from "react";
+import type { ExplainedTerm } from "@/engine/prediction";
+import type { LengthUnit } from "@/engine/units";
+import { formatChange, formatLength } from "@/ui/format-length";
+import { formatExactLength } from "@/ui/format-exact-length";
+import { gaugeNumber, gaugeWidth } from "@/ui/format-gauge";
+import { Sheet } from "@/ui/sheet";
+import { rowsWord } from "../craft-words";
+import type { MethodExample } from "../method-example";
+import { shownSteps } from "../shown-steps";
+import { StepPicture, stepScale } from "./step-picture";
+
+interface MethodExampleStepsProps {
+  readonly example: MethodExample;
+  readonly unit: LengthUnit;
+  readonly sayTerm: (term: ExplainedTerm) => string;
+}
+
+/** One real reading, from the swatch to what her gauge does not explain. */
+export function MethodExampleSteps({ example, unit, sayTerm }: MethodExampleStepsProps) {
+  const { name, size, measurement, explanation, prediction, step, readings } = example;
+  const steps = shownSteps(step, unit);
+  const shownGapCm = steps.find(({ kind }) => kind === "gap")?.cm ?? 0;
+  return (
+    <>
+      <p className="mb-4 text-soft wrap-anywhere">
+        One measurement of this call, followed step by step: {measurement.letter} {measurement.label}, measured by{" "}
+        {name} on her {size.label}.
+      </p>
+      <ol className="numbers grid gap-4 lg:grid-cols-2">
+        <Step at={1} title="Her swatch gives her gauge">
+          <Swatches example={example} unit={unit} />
+        </Step>
+        <Step at={2} title="The pattern makes a length of its counts">
+          <ul className="list-disc space-y-1 pl-5 wrap-anywhere">
+            {explanation.lines.map(({ term, totalCm }, at) => (
+              <li key={at}>
+                {sayTerm(term)}: {formatChange(term.cm, unit)}
+                {at === 0 ? "" : `, together ${formatLength(totalCm, unit)}`}
+              </li>
+            ))}
+          </ul>
+        </Step>
+        <Step at={3} title="Her gauge makes another length of them">
+          <Predicted prediction={prediction} unit={unit} />
+        </Step>
+        <Step at={4} title="What is left is the gap">
+          <p className="mb-3">
+            She measured {formatLength(step.readingCm, unit)}
+            {readings > 1 ? ` (the mean of ${readings} readings)` : ""}: {formatChange(shownGapCm, unit)} beside what
+            her gauge explains.
+          </p>
+          <StepPicture
+            steps={steps}
+            scale={stepScale(steps, unit, measurement.toleranceCm)}
+            unit={unit}
+            caption={`${name}, ${measurement.label}: from target to measurement`}
+            counted
+          />
+        </Step>
+      </ol>
+    </>
+  );
+}
+
+function Step({ at, title, children }: { readonly at: number; readonly title: string; readonly children: ReactNode }) {
+  return (
+    <li className="min-w-0">
+      <Sheet className="h-full">
+        <h3 className="mb-2">
+          {at}. {title}
+        </h3>
+        {children}
+      </Sheet>
+    </li>
+  );
+}
+
+function Swatches({ example, unit }: { readonly example: MethodExample; readonly unit: LengthUnit }) {
+  const { cm, words } = gaugeWidth(unit);
+  const exact = (value: number) => `${formatExactLength(value, unit)} ${unit}`;
+  return (
+    <>
+      {example.swatches.map(({ fabric, swatch }) => (
+        <p key={fabric.id} className="mb-2 wrap-anywhere">
+          {fabric.label}: she counted {gaugeNumber(swatch.stitches)} stitches over {exact(swatch.acrossCm)} and{" "}
+          {gaugeNumber(swatch.rows)} {rowsWord(fabric)} over {exact(swatch.alongCm)}. That is{" "}
+          {gaugeNumber((swatch.stitches / swatch.acrossCm) * cm)} stitches and{" "}
+          {gaugeNumber((swatch.rows / swatch.alongCm) * cm)} {rowsWord(fabric)} to {words}.
+        </p>
+      ))}
+      <p className="text-soft">
+        A count may be off by half its finest step, a quarter where it is written to the half, and the tape by half a
+        millimetre. Both are carried through all that follows, as the GUM does it.
+      </p>
+    </>
+  );
+}
+
+function Predicted({
+  prediction,
+  unit,
+}: {
+  readonly prediction: MethodExample["prediction"];
+  readonly unit: LengthUnit;
+}) {
+  const { designCm, workedCm, predictedCm, acrossCm, alongCm, restCm, standardUncertaintyCm, spreadCm } = prediction;
+  const length = (cm: number) => formatLength(cm, unit);
+  const worked =
+    Math.abs(workedCm - designCm) < 0.05
+      ? ""
+      : ` With the counts that she really worked it would be ${length(workedCm)}.`;
+  return (
+    <>
+      <p className="mb-2">
+        At the pattern’s gauge it comes to {length(designCm)}.{worked} At hers to <strong>{length(predictedCm)}</strong>
+        : {length(acrossCm)} of it goes with her stitches, {length(alongCm)} with her rows, {length(restCm)} with
+        neither.
+      </p>
+      <p className="text-soft">
+        Her swatch leaves this unsure by {length(standardUncertaintyCm)} (one standard uncertainty). With what fabrics
+        usually do between swatch and garment, and with the tape on the garment, one of her measurements is expected to
+        scatter about it by {length(spreadCm)}.
+      </p>
+    </>
+  );
+}

@@ -1,0 +1,133 @@
+import type { ReactNode } from "react";
+import type { GapsOutput } from "@/engine/gaps";
+import type { LengthUnit } from "@/engine/units";
+import { ButtonLink } from "@/ui/button";
+import { Notice } from "@/ui/notice";
+import { SaidList } from "@/ui/said-list";
+import { Section } from "@/ui/section";
+import type { LoadedPlan } from "../loaders";
+import { planOutcome, type RevisedPlan } from "../plan-outcome";
+import { expectedWords, missedWords, summaryWords } from "../plan-words";
+import { misworkedWords, proposedReason, takenWords } from "../taken-words";
+import { ChangedNumbers } from "./changed-numbers";
+import { ExpectedMatrix } from "./expected-matrix";
+import { ReplayedReports } from "./replayed-reports";
+import { SavePlan } from "./save-plan";
+import { TakenList } from "./taken-list";
+
+/** A rule of the pattern that its new numbers break. */
+export interface Warning {
+  readonly path: string;
+  readonly says: string;
+}
+
+interface PlanOutcomeViewProps {
+  readonly loaded: LoadedPlan;
+  readonly analysis: GapsOutput;
+  readonly revised: RevisedPlan;
+  readonly callId: string;
+  readonly mayEdit: boolean;
+  readonly unit: LengthUnit;
+  /** The newest revision's number. */
+  readonly number: number;
+  readonly changes: ReactNode;
+  readonly warnings: readonly Warning[];
+}
+
+/** Everything that changes where a plan is saved, before it is. */
+export function PlanOutcomeView(props: PlanOutcomeViewProps) {
+  const { loaded, analysis, revised, callId, unit, changes, warnings } = props;
+  const { plan, base } = loaded;
+  const outcome = planOutcome({ before: base.document, analysis, take: plan.take, plan: revised });
+  const taken = takenWords(plan.take, { analysis, pattern: base.document, unit });
+  const missed = missedWords(outcome.rows, unit);
+  return (
+    <>
+      <Notice title={summaryWords(outcome.rows)}>
+        <p>
+          Nothing is saved yet.{" "}
+          <a href="#save" className="text-link">
+            Go to saving
+          </a>
+        </p>
+      </Notice>
+      <Section
+        title="What you take"
+        actions={
+          <ButtonLink look="plain" href={`/calls/${callId}/changes`}>
+            Choose otherwise
+          </ButtonLink>
+        }
+      >
+        <TakenList taken={taken} />
+      </Section>
+      <Section title="What changes in the pattern">
+        <ChangedNumbers outcome={outcome} sizes={revised.pattern.sizes} unit={unit} changes={changes} />
+        {warnings.length === 0 ? null : (
+          <div className="mt-5">
+            <SaidList
+              id="warnings"
+              tone="problem"
+              title="The new numbers break rules of your pattern"
+              items={warnings.map(({ path, says }) => ({ where: path, says }))}
+            />
+          </div>
+        )}
+      </Section>
+      <Section title="What every measurement will then come to" intro={expectedWords(outcome.rows)}>
+        {missed.length === 0 ? null : (
+          <Notice tone="problem" title="Still not at their target">
+            <ul className="numbers mt-1 space-y-1">
+              {missed.map((says) => (
+                <li key={says} className="wrap-anywhere">
+                  {says}
+                </li>
+              ))}
+            </ul>
+          </Notice>
+        )}
+        <ExpectedMatrix rows={outcome.rows} sizes={revised.pattern.sizes} unit={unit} />
+      </Section>
+      <ReplayedReports rows={outcome.rows} unit={unit} readAnew={misworkedWords(revised.misworked, base.document)} />
+      <div id="save" className="scroll-mt-6">
+        <Saving {...props} reason={proposedReason(taken)} />
+      </div>
+    </>
+  );
+}
+
+function Saving({ loaded, callId, mayEdit, number, reason }: PlanOutcomeViewProps & { readonly reason: string }) {
+  const { plan, overtaken } = loaded;
+  if (!mayEdit) return <Notice>You may look at this. Only the pattern’s owner or an editor may save it.</Notice>;
+  if (number !== plan.baseNumber)
+    return (
+      <Notice
+        tone="problem"
+        title={`Revision ${number} stands now, and this is worked out from revision ${plan.baseNumber}`}
+      >
+        <p>
+          So it cannot be saved any more. Nothing is lost:{" "}
+          <a href={`/calls/${callId}/changes`} className="text-link">
+            see what is left to change in revision {number}
+          </a>
+          .
+        </p>
+      </Notice>
+    );
+  return (
+    <Section title={`Save it as revision ${plan.baseNumber + 1}`}>
+      {overtaken ? (
+        <Notice tone="problem" title="Reports came in since this was worked out">
+          <p>
+            You can save it as it is, or{" "}
+            <a href={`/calls/${callId}/changes`} className="text-link">
+              work it out anew with all of them
+            </a>
+            .
+          </p>
+        </Notice>
+      ) : null}
+      <SavePlan {...{ callId, reason }} planId={plan.planId} nextNumber={plan.baseNumber + 1} />
+    </Section>
+  );
+}

@@ -1,0 +1,98 @@
+import type { ReactNode } from "react";
+import type { LengthUnit } from "@/engine/units";
+import { ButtonLink } from "@/ui/button";
+import { Notice } from "@/ui/notice";
+import type { LoadedPlan } from "../loaders";
+import type { RevisedPlan } from "../plan-outcome";
+import { PlanOutcomeView, type Warning } from "./plan-outcome-view";
+import { StillReckoning } from "./still-reckoning";
+
+interface PlanViewProps {
+  readonly loaded: LoadedPlan;
+  readonly callId: string;
+  readonly patternId: string;
+  readonly mayEdit: boolean;
+  readonly unit: LengthUnit;
+  /** The newest revision's number. */
+  readonly number: number;
+  /** What the pattern's own feature draws of the revised pattern. */
+  readonly draw: (revised: RevisedPlan) => { readonly changes: ReactNode; readonly warnings: readonly Warning[] };
+}
+
+/** What becomes of the pattern where the chosen proposals are taken, or why nothing can. */
+export function PlanView(props: PlanViewProps) {
+  const { loaded, callId, patternId, draw } = props;
+  const { plan, analysis } = loaded;
+  const { output } = plan;
+  const back = <ButtonLink href={`/calls/${callId}/changes`}>Back to what to change</ButtonLink>;
+  if (output === null) return <StillReckoning />;
+  switch (output.status) {
+    case "revised":
+      if (analysis === null) return <Overtaken>{back}</Overtaken>;
+      return <PlanOutcomeView {...props} {...{ analysis }} revised={output} {...draw(output)} />;
+    case "infeasible":
+      return (
+        <>
+          <Notice tone="problem" title="The counts cannot be worked out: these rules cannot all be kept">
+            <ul className="mt-2 list-disc space-y-1 pl-5">
+              {output.clash.map(({ says }) => (
+                <li key={says}>{says}</li>
+              ))}
+            </ul>
+          </Notice>
+          <p className="mb-6 max-w-3xl">
+            Any one of them is enough to loosen: free a locked number, allow another repeat, or let a count shrink. You
+            can change a number in the pattern’s tables, or go back and keep the counts as they are.
+          </p>
+          <div className="flex flex-wrap gap-3">
+            {back}
+            <ButtonLink look="quiet" href={`/patterns/${patternId}/edit`}>
+              Edit the pattern
+            </ButtonLink>
+          </div>
+        </>
+      );
+    case "faults":
+      return (
+        <>
+          <Notice tone="problem" title="This cannot be worked out">
+            <ul className="mt-1 list-disc space-y-1 pl-5">
+              {output.faults.map(({ path, says }) => (
+                <li key={path}>
+                  {path.startsWith("take")
+                    ? `One of the proposals ${says}`
+                    : `${says.charAt(0).toUpperCase()}${says.slice(1)}`}
+                </li>
+              ))}
+            </ul>
+          </Notice>
+          {back}
+        </>
+      );
+    case "stopped":
+      return (
+        <>
+          <Notice tone="problem" title="Working this out took too long and was stopped">
+            <p>
+              Nothing was changed. Take fewer proposals at once and save them one after the other, or choose “keep the
+              counts”, which needs nothing worked out anew.
+            </p>
+          </Notice>
+          {back}
+        </>
+      );
+    case "overtaken":
+      return <Overtaken>{back}</Overtaken>;
+  }
+}
+
+function Overtaken({ children }: { readonly children: ReactNode }) {
+  return (
+    <>
+      <Notice tone="problem" title="Reports or the pattern changed before this was worked out">
+        <p>Nothing was changed. Look at what is proposed now, and choose again.</p>
+      </Notice>
+      {children}
+    </>
+  );
+}

@@ -1,0 +1,41 @@
+import Link from "next/link";
+import type { PatternDocument } from "@/engine/pattern";
+import type { LengthUnit } from "@/engine/units";
+import { Section } from "@/ui/section";
+import type { Evidence } from "../plan-data";
+import { misworkedWords, takenWords } from "../taken-words";
+import { TakenList } from "./taken-list";
+
+interface RevisionEvidenceProps {
+  readonly evidence: Evidence;
+  /** The revision that it changed, which the evidence is about. */
+  readonly before: PatternDocument;
+  readonly unit: LengthUnit;
+}
+
+/** What a revision rests on: what the test had shown when it was saved. */
+export function RevisionEvidence({ evidence, before, unit }: RevisionEvidenceProps) {
+  const { take, analysis, misworked, call } = evidence;
+  return (
+    <Section
+      title="What it rests on"
+      intro={
+        <>
+          What{" "}
+          {call ? (
+            <Link href={`/calls/${call.callId}/gaps`} className="text-link">
+              {call.title}
+            </Link>
+          ) : (
+            "a test call that is gone"
+          )}{" "}
+          showed when this was saved, from {analysis.testers.length} testers. It is kept as it was, whatever reports
+          come later.
+        </>
+      }
+    >
+      {misworked.length === 0 ? null : <p className="mb-4 max-w-3xl">{misworkedWords(misworked, before)}</p>}
+      <TakenList taken={takenWords(take, { analysis, pattern: before, unit })} />
+    </Section>
+  );
+}

@@ -1,0 +1,28 @@
+import Papa from "papaparse";
+import type { LengthUnit } from "@/engine/units";
+import type { FitArea } from "./fit-board";
+import { scaleWords } from "./fit-words";
+import { verdictWords } from "./verdict-words";
+
+/** Every answer as a line for a spreadsheet, beside how the measurements that govern its area came out. */
+export function fitCsv(areas: readonly FitArea[], unit: LengthUnit): string {
+  const lines = areas.flatMap((area) =>
+    area.rows.flatMap(({ size, answers, cells }) =>
+      answers.map(({ name, scale, says }) => ({
+        area: area.label,
+        size: size.label,
+        tester: name,
+        scale,
+        feels: scaleWords(scale, area),
+        says: says ?? "",
+        gaps: area.governing
+          .map(({ label }, at) => {
+            const cell = cells[at];
+            return cell ? `${label}: ${verdictWords(cell, { unit, size: size.label })}` : label;
+          })
+          .join("; "),
+      })),
+    ),
+  );
+  return Papa.unparse(lines, { escapeFormulae: true });
+}

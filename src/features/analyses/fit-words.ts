@@ -1,0 +1,60 @@
+import { cmOfSize, type PatternDocument } from "@/engine/pattern";
+import type { LengthUnit } from "@/engine/units";
+import { formatExactLength } from "@/ui/format-exact-length";
+import { SCALES, sizesOf, type AreaFinding, type FitAnswer, type FitArea, type FitScale } from "./fit-board";
+
+/** A step of the scale in words, of the garment and not of the body. */
+export function scaleWords(scale: FitScale, { isGirth }: Pick<FitArea, "isGirth">): string {
+  const [less, more] = isGirth ? ["tight", "loose"] : ["tight or short", "loose or long"];
+  switch (scale) {
+    case -2:
+      return `far too ${less}`;
+    case -1:
+      return `a little ${less}`;
+    case 0:
+      return "as wished";
+    case 1:
+      return `a little ${more}`;
+    case 2:
+      return `far too ${more}`;
+  }
+}
+
+/** `2 a little tight, 1 as wished`. */
+export function answersWords(answers: readonly FitAnswer[], area: Pick<FitArea, "isGirth">): string {
+  const told = SCALES.flatMap((scale) => {
+    const count = answers.filter((answer) => answer.scale === scale).length;
+    return count === 0 ? [] : [`${count} ${scaleWords(scale, area)}`];
+  });
+  return told.length === 0 ? "nobody says anything" : told.join(", ");
+}
+
+/** `Upper arm is on size, yet tight for 4 of 5 from 2X up: that asks for another ease, not for another count.` */
+export function fitSentence(finding: AreaFinding, area: FitArea, pattern: PatternDocument): string {
+  const { measurements, feels, agree, testers, isOnSize } = finding;
+  const [less, more] = area.isGirth ? ["tight", "loose"] : ["tight or short", "loose or long"];
+  const labels = measurements.map(({ label }) => label).join(" and ");
+  const is = measurements.length === 1 ? "is" : "are";
+  const stands = isOnSize ? `${is} on size` : `${is} not found off`;
+  return `${labels} ${stands}, yet ${feels === "tight" ? less : more} for ${agree} of ${testers} ${rangeWords(finding, pattern)}: that asks for another ease, not for another count.`;
+}
+
+/** The ease that the finding's measurements are given in its sizes: `Its ease there is 10 cm.` */
+export function easeWords(finding: AreaFinding, pattern: PatternDocument, unit: LengthUnit): string {
+  return finding.measurements
+    .flatMap(({ label, target }) => {
+      if (target === undefined || !("body" in target)) return [];
+      const eases = sizesOf(finding, pattern).map(({ id }) => cmOfSize(target.easeCm, id));
+      const [least, most] = [Math.min(...eases), Math.max(...eases)].map((cm) => formatExactLength(cm, unit));
+      return [`The ease of ${label} is ${least === most ? least : `${least} to ${most}`} ${unit} there.`];
+    })
+    .join(" ");
+}
+
+function rangeWords({ from, to }: AreaFinding, { sizes }: PatternDocument): string {
+  const label = (id: string) => sizes.find((size) => size.id === id)?.label ?? id;
+  const [isFirst, isLast] = [sizes[0]?.id === from, sizes.at(-1)?.id === to];
+  if (isFirst && isLast) return "over all sizes";
+  if (from === to) return `in ${label(from)}`;
+  return isLast ? `from ${label(from)} up` : `up to ${label(to)}`;
+}

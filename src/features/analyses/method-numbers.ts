@@ -1,0 +1,85 @@
+import { causeCandidates, countedReadings, settleCall, type GapsOutput } from "@/engine/gaps";
+import type { PatternDocument } from "@/engine/pattern";
+import { fromCm, type LengthUnit } from "@/engine/units";
+import type { NotCounted } from "./cell-detail";
+import type { LoadedAnalysis } from "./loaders";
+import { cellState, type CellState } from "./verdict-words";
+
+/** One of the six spreads that are estimated from the call. */
+export interface Spread {
+  readonly key: keyof GapsOutput["variances"];
+  readonly name: string;
+  readonly meaning: string;
+  /** In the reader's unit or in per cent. */
+  readonly words: string;
+}
+
+/** What became of the call's readings. */
+export interface ReadingTally {
+  readonly all: number;
+  readonly counted: number;
+  readonly left: Readonly<Record<NotCounted, number>>;
+}
+
+const SPREADS: readonly Omit<Spread, "words">[] = [
+  { key: "offset", name: "Offset", meaning: "how far a measurement is off in every size alike" },
+  { key: "step", name: "Step", meaning: "how far it goes off toward the smallest and the largest size" },
+  { key: "cell", name: "Cell", meaning: "how far a single size is off by itself" },
+  {
+    key: "driftAcross",
+    name: "Drift across",
+    meaning: "how far a garment’s fabric comes out wider or narrower than its swatch",
+  },
+  { key: "driftAlong", name: "Drift along", meaning: "how far it comes out longer or shorter" },
+  { key: "residual", name: "Reading", meaning: "what is left between one reading and the next: the hand and the tape" },
+];
+
+/** The six spreads as estimated here, drifts in per cent, the others as lengths at the pattern's tolerances. */
+export function spreads({ variances }: GapsOutput, pattern: PatternDocument, unit: LengthUnit): Spread[] {
+  const tolerances = pattern.measurements.map(({ toleranceCm }) => toleranceCm);
+  const between = { least: Math.min(...tolerances), most: Math.max(...tolerances) };
+  return SPREADS.map((spread) => {
+    const variance = variances[spread.key];
+    if (variance === null) return { ...spread, words: "not estimated" };
+    const sd = Math.sqrt(variance);
+    const isDrift = spread.key === "driftAcross" || spread.key === "driftAlong";
+    return { ...spread, words: isDrift ? `${(100 * sd).toFixed(1)} %` : lengthsWords(sd, between, unit) };
+  });
+}
+
+/** A spread in tolerances as lengths, from the pattern's smallest tolerance to its largest. */
+function lengthsWords(sd: number, { least, most }: { least: number; most: number }, unit: LengthUnit): string {
+  const length = (toleranceCm: number) => fromCm(sd * toleranceCm, unit).toFixed(2);
+  return least === most ? `${length(least)} ${unit}` : `${length(least)} to ${length(most)} ${unit}`;
+}
+
+/** How many cells stand in each verdict. */
+export function verdictTally({ cells }: GapsOutput): Readonly<Record<CellState, number>> {
+  const tally = { off: 0, leaning: 0, unsettled: 0, holds: 0, none: 0 };
+  for (const cell of cells) tally[cellState(cell)] += 1;
+  return tally;
+}
+
+/** How many inputs of the pattern were tried as causes. */
+export function candidateCount({ document, output }: LoadedAnalysis): number {
+  return causeCandidates(
+    document.pattern,
+    output.cells.map(({ reports }) => reports > 0),
+  ).length;
+}
+
+/** How many readings count, and how many do not, by why. */
+export function readingTally({ document }: LoadedAnalysis): ReadingTally {
+  const { call } = settleCall(document);
+  const counted = countedReadings(call).reduce((sum, { readings }) => sum + readings.length, 0);
+  const left = { changed: 0, unwashed: 0, "set-aside": 0, slip: 0 };
+  call.testers.forEach((tester, testerAt) => {
+    tester.readings.forEach(({ measurement, state, decision }, at) => {
+      const own = document.testers[testerAt]?.readings[at]?.decision;
+      if (tester.changed?.includes(measurement)) left.changed += 1;
+      else if (decision === "set-aside") left[own === "set-aside" ? "set-aside" : "slip"] += 1;
+      else if (state === "unwashed" && decision !== "keep") left.unwashed += 1;
+    });
+  });
+  return { all: call.testers.reduce((sum, { readings }) => sum + readings.length, 0), counted, left };
+}

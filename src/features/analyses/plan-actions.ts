@@ -1,0 +1,74 @@
+"use server";
+
+import { createHash } from "node:crypto";
+import { redirect } from "next/navigation";
+import { z } from "zod";
+import { canonicalJson } from "@/engine/pattern";
+import { callAccess } from "@/features/calls/access";
+import { reasonSchema } from "@/features/patterns/schema";
+import { viewerAction, type Failure } from "@/server/action";
+import { AppError } from "@/server/errors";
+import { chosenIn, readChosen } from "./chosen";
+import { planRevision, savePlan } from "./plan-mutations";
+
+/** A form that could not be sent on, with what stood chosen in it. */
+export interface PlanFailure extends Failure {
+  readonly chosen?: readonly string[];
+}
+
+const planSchema = z.object({ callId: z.uuid(), baseNumber: z.coerce.number().int().min(1), key: z.uuid() });
+
+/** Asks for what changes where the chosen proposals are taken, and leads to the page that shows it. */
+export const planChanges = viewerAction(
+  async (viewer, _last: PlanFailure | undefined, form: FormData): Promise<PlanFailure> => {
+    const { callId, baseNumber, key } = planSchema.parse(Object.fromEntries(form));
+    const access = await callAccess(viewer, callId, "editor");
+    const chosen = chosenIn(form);
+    const read = readChosen(chosen);
+    if (!read.ok) return { status: "failed", says: read.says, chosen };
+    const { take } = read;
+    const { planId } = await planRevision(access, { take, baseNumber, submissionKey: submissionKey(key, take) });
+    redirect(`/calls/${callId}/changes/${planId}`);
+  },
+);
+
+/** One form sent twice makes one plan; the same form with another choice makes another. */
+function submissionKey(key: string, take: unknown): string {
+  const hash = createHash("sha256")
+    .update(`${key} ${canonicalJson(take)}`)
+    .digest("hex");
+  return [
+    hash.slice(0, 8),
+    hash.slice(8, 12),
+    `8${hash.slice(13, 16)}`,
+    `8${hash.slice(17, 20)}`,
+    hash.slice(20, 32),
+  ].join("-");
+}
+
+const saveSchema = z.object({ callId: z.uuid(), planId: z.uuid() });
+
+const SOMEBODY_SAVED =
+  "Somebody saved a revision while you were looking at this. Nothing is lost: go back to “What to change” to see what is left to do against theirs.";
+
+/** Saves what a plan makes of the pattern as the next revision, and leads to the gaps against it. */
+export const savePlannedRevision = viewerAction(
+  async (viewer, _last: Failure | undefined, form: FormData): Promise<Failure> => {
+    const { callId, planId } = saveSchema.parse(Object.fromEntries(form));
+    const access = await callAccess(viewer, callId, "editor");
+    const reason = reasonSchema.safeParse(form.get("reason"));
+    if (!reason.success) return failure(reason.error.issues[0]?.message ?? "The reason cannot be kept.");
+    let number: number;
+    try {
+      ({ number } = await savePlan(access, { planId, reason: reason.data }));
+    } catch (error) {
+      if (error instanceof AppError && error.code === "changed-meanwhile") return failure(SOMEBODY_SAVED);
+      throw error;
+    }
+    redirect(`/calls/${callId}/gaps?saved=${number}`);
+  },
+);
+
+function failure(says: string): Failure {
+  return { status: "failed", says };
+}

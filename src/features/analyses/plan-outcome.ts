@@ -1,0 +1,149 @@
+import type { Cell, GapsOutput } from "@/engine/gaps";
+import { cmOfSize, own, type Measurement, type PatternDocument, type Size } from "@/engine/pattern";
+import { predict } from "@/engine/prediction";
+import type { Taken } from "@/engine/revision";
+import type { PlanOutput } from "./plan-schema";
+import { againstTarget, type AgainstTarget } from "./target-words";
+
+export type RevisedPlan = Extract<PlanOutput, { status: "revised" }>;
+
+/** What a measurement of one size is expected to come to at the pattern's gauge, as it is and once revised; lengths in cm. */
+export interface PlannedCell {
+  readonly size: Size;
+  readonly toleranceCm: number;
+  readonly targetCm: number | null;
+  readonly before: { readonly expectedCm: number | null; readonly against: AgainstTarget; readonly cell: Cell };
+  readonly after: {
+    readonly expectedCm: number;
+    readonly lowCm: number | null;
+    readonly highCm: number | null;
+    readonly against: AgainstTarget;
+    /** The same reports against the revised pattern. */
+    readonly cell: Cell;
+  };
+}
+
+export interface PlannedRow {
+  readonly measurement: Measurement;
+  readonly cells: readonly PlannedCell[];
+}
+
+/** A number by size that changes somewhere; both null in a size where it is not there. */
+export interface ChangedRow {
+  readonly key: string;
+  readonly label: string;
+  readonly kind: "count" | "allowance";
+  readonly bySize: readonly { readonly was: number | null; readonly becomes: number }[];
+}
+
+export interface MendedInstruction {
+  readonly label: string;
+  readonly size: string;
+  readonly was: number;
+  readonly becomes: number;
+}
+
+export interface PlanOutcome {
+  readonly instructions: readonly MendedInstruction[];
+  readonly changedRows: readonly ChangedRow[];
+  readonly rows: readonly PlannedRow[];
+}
+
+interface Given {
+  readonly before: PatternDocument;
+  readonly analysis: GapsOutput;
+  readonly take: readonly Taken[];
+  readonly plan: RevisedPlan;
+}
+
+/** What becomes of the pattern and of every measurement where a plan is saved. */
+export function planOutcome(given: Given): PlanOutcome {
+  return { instructions: mendedInstructions(given), changedRows: changedRows(given), rows: plannedRows(given) };
+}
+
+function mendedInstructions({ before, take, plan }: Given): MendedInstruction[] {
+  const told = plan.changes.filter(({ path }) => path === "instructions");
+  return take
+    .filter(({ kind, by }) => kind === "count" && by === "input")
+    .flatMap(({ id, size }, at) => {
+      const change = told[at];
+      if (change?.was == null) return [];
+      const label = before.counts.find((count) => count.id === id)?.label ?? id;
+      return [{ label, size: sizeLabel(before, size), was: change.was, becomes: change.becomes }];
+    });
+}
+
+function sizeLabel({ sizes }: PatternDocument, id: string | undefined): string {
+  return sizes.find((size) => size.id === id)?.label ?? "";
+}
+
+function changedRows({ before, plan: { pattern } }: Given): ChangedRow[] {
+  const counts = pattern.counts.map(({ id, label }): ChangedRow => ({
+    key: `grading.${id}`,
+    label,
+    kind: "count",
+    bySize: pattern.sizes.map((size) => ({
+      was: own(own(before.grading, id), size.id) ?? null,
+      becomes: own(own(pattern.grading, id), size.id) ?? 0,
+    })),
+  }));
+  const allowances = pattern.allowances
+    .filter(({ cm }) => typeof cm !== "number")
+    .map(({ id, label, cm }): ChangedRow => {
+      const old = before.allowances.find((allowance) => allowance.id === id)?.cm;
+      return {
+        key: `allowances.${id}`,
+        label,
+        kind: "allowance",
+        bySize: pattern.sizes.map((size) => ({
+          was: old === undefined ? null : cmOfSize(old, size.id),
+          becomes: cmOfSize(cm, size.id),
+        })),
+      };
+    });
+  return [...allowances, ...counts].filter(({ bySize }) => bySize.some(({ was, becomes }) => was !== becomes));
+}
+
+function plannedRows({ before, analysis, plan }: Given): PlannedRow[] {
+  const { pattern, after, replayed } = plan;
+  const promised = pattern.sizes.map(({ id }) => ({
+    before: predict({ pattern: before, size: id }).measurements,
+    after: predict({ pattern, size: id }).measurements,
+  }));
+  const count = pattern.measurements.length;
+  return pattern.measurements.map((measurement, at) => ({
+    measurement,
+    cells: pattern.sizes.map((size, s): PlannedCell => {
+      const [cell, cellAfter] = [present(analysis.cells[s * count + at]), present(replayed.cells[s * count + at])];
+      const was = present(promised[s]?.before[at]);
+      const targetCm = present(promised[s]?.after[at]).targetCm;
+      const { toleranceCm } = measurement;
+      const { expectedCm } = present(after[s * count + at]);
+      const expectedBefore = cell.gapCm === null ? null : was.designCm + cell.gapCm;
+      const around = (bound: number | null) =>
+        bound === null || cellAfter.gapCm === null ? null : expectedCm + bound - cellAfter.gapCm;
+      return {
+        size,
+        toleranceCm,
+        targetCm,
+        before: {
+          expectedCm: expectedBefore,
+          against: againstTarget({ expectedCm: expectedBefore, targetCm: was.targetCm, toleranceCm }),
+          cell,
+        },
+        after: {
+          expectedCm,
+          lowCm: around(cellAfter.lowCm),
+          highCm: around(cellAfter.highCm),
+          against: againstTarget({ expectedCm, targetCm, toleranceCm }),
+          cell: cellAfter,
+        },
+      };
+    }),
+  }));
+}
+
+function present<Value>(value: Value | undefined): Value {
+  if (value === undefined) throw new RangeError("the plan or the analysis is of another pattern");
+  return value;
+}

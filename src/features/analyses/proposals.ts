@@ -1,0 +1,149 @@
+import { causeCandidates, sameInput, type Cause, type CauseInput, type GapsOutput } from "@/engine/gaps";
+import { solvedCounts } from "@/engine/grading";
+import type { CallDocument, Measurement, PatternDocument } from "@/engine/pattern";
+import type { Taken } from "@/engine/revision";
+import type { LengthUnit } from "@/engine/units";
+import { causeSentence, rivalWords } from "./cause-words";
+import { LEAVE } from "./chosen-field";
+import { inputKey } from "./input-key";
+import { movedWords, tellApartWords, wayWords, type WayWords } from "./proposal-words";
+import { worksBroken } from "./works-broken";
+
+/** One way to take one input; `value` is what the form sends. */
+export interface Way extends WayWords {
+  readonly by: Taken["by"];
+  readonly value: string;
+}
+
+/** An input that a proposal may be about: the cause itself, or what explains the same as well or nearly. */
+export interface Alternative {
+  readonly input: CauseInput;
+  /** Few words, where there are several. */
+  readonly name: string;
+  readonly likeness: "named" | "tied" | "near";
+  readonly ways: readonly Way[];
+}
+
+/** What the designer may take or leave. */
+export interface Proposal {
+  readonly cause: Cause;
+  readonly sentence: string;
+  readonly explains: string;
+  readonly moved: string;
+  readonly tellApart: string | null;
+  readonly alternatives: readonly Alternative[];
+  /** What stands chosen at first: `LEAVE` or a way's value; and why. */
+  readonly preselected: string;
+  readonly because: string;
+}
+
+/** Below this evidence a cause is hardly likelier than chance: e² is seven to one (our choice, no source). */
+const FAINT = 2;
+
+interface Given {
+  readonly call: CallDocument;
+  readonly output: GapsOutput;
+  readonly unit: LengthUnit;
+}
+
+/** Each named cause as something to take or leave, best first. */
+export function proposals({ call, output, unit }: Given): Proposal[] {
+  const { pattern } = call;
+  const candidates = causeCandidates(
+    pattern,
+    output.cells.map(({ reports }) => reports > 0),
+  );
+  return output.causes.map((cause) => {
+    const tied = cause.rivals.filter((rival) => rival.tied);
+    const near = cause.rivals.filter((rival) => !rival.tied);
+    const alternatives = [
+      alternative(cause, { pattern, unit, likeness: "named" }),
+      ...tied.map((rival) => alternative(rival, { pattern, unit, likeness: "tied" })),
+      ...near.map((rival) => alternative(rival, { pattern, unit, likeness: "near" })),
+    ];
+    const moves = candidates.find(({ input }) => sameInput(input, inputOf(cause)))?.moves ?? new Float64Array();
+    return {
+      cause,
+      sentence: causeSentence(cause, pattern, unit),
+      explains: `It explains ${Math.round(cause.explains * 100)} % of all that came out otherwise than promised.`,
+      moved: movedWords(pattern, { moves, estimate: cause.estimate, unit }),
+      tellApart: tied.length === 0 ? null : tellApartWords([cause, ...tied], pattern),
+      alternatives,
+      ...preselection(cause, { pattern, ways: alternatives[0]?.ways ?? [] }),
+    };
+  });
+}
+
+/** What names an input, without what was found of it. */
+export function inputOf({ kind, id, direction, size }: CauseInput): CauseInput {
+  return { kind, id, ...(direction ? { direction } : {}), ...(size ? { size } : {}) };
+}
+
+function alternative(
+  given: CauseInput & { readonly estimate?: number },
+  { pattern, unit, likeness }: { pattern: PatternDocument; unit: LengthUnit; likeness: Alternative["likeness"] },
+): Alternative {
+  const input = inputOf(given);
+  const bys: readonly Taken["by"][] =
+    input.kind === "count" || targetsOf(input, pattern).length > 0 ? ["input", "published"] : ["published"];
+  return {
+    input,
+    name: rivalWords(input, pattern),
+    likeness,
+    ways: bys.map((by) => ({
+      by,
+      value: `${by} ${inputKey(input)}`,
+      ...wayWords({ ...input, estimate: given.estimate }, { by, pattern, unit }),
+    })),
+  };
+}
+
+/** Measurements with a target that the counts can be worked out toward. */
+function targetsOf(input: CauseInput, pattern: PatternDocument): Measurement[] {
+  const [found] = causeCandidates(
+    pattern,
+    pattern.sizes.flatMap(() => pattern.measurements.map(() => true)),
+  ).filter((candidate) => sameInput(candidate.input, input));
+  const count = pattern.measurements.length;
+  return pattern.measurements.filter(
+    (measurement, at) =>
+      solvedCounts(measurement).length > 0 &&
+      found?.moves.some((move, cell) => cell % count === at && move !== 0) === true,
+  );
+}
+
+function preselection(
+  cause: Cause,
+  { pattern, ways }: { pattern: PatternDocument; ways: readonly Way[] },
+): Pick<Proposal, "preselected" | "because"> {
+  const valueOf = (by: Taken["by"]) => ways.find((way) => way.by === by)?.value;
+  if (cause.evidence < FAINT)
+    return {
+      preselected: LEAVE,
+      because: "Left for now: this is a faint hint that may still be chance. More reports will show.",
+    };
+  const input = valueOf("input");
+  if (input === undefined)
+    return {
+      preselected: valueOf("published") ?? LEAVE,
+      because: "No measurement that it moves has a target, so there is nothing to work the counts out toward.",
+    };
+  if (cause.kind !== "count")
+    return {
+      preselected: input,
+      because: `Chosen for you, because then ${listed(targetsOf(inputOf(cause), pattern).map(({ label }) => label))} will come to what you designed.`,
+    };
+  const broken = worksBroken(cause, pattern);
+  return {
+    preselected: input,
+    because:
+      broken === null
+        ? "Chosen for you, because the number in your grading is the one that you worked out for this size."
+        : `Chosen for you, because the number that was really worked breaks a rule of your pattern: ${broken}`,
+  };
+}
+
+/** `A`, `A and B`, `A, B and C`. */
+export function listed(names: readonly string[]): string {
+  return names.length < 2 ? names.join("") : `${names.slice(0, -1).join(", ")} and ${names.at(-1)}`;
+}

@@ -1,0 +1,35 @@
+import type { Suspect } from "@/engine/gaps";
+import { formatYarnNumber, type YarnUnit } from "@/ui/format-yarn-length";
+import { looksWords, shortNumber } from "./suspect-words";
+import type { YarnBoard, YarnSheet } from "./yarn-board";
+
+/** What to publish of a yarn, in one sentence. */
+export function publishSentence({ rows }: YarnSheet, unit: YarnUnit): string {
+  const told = rows.filter(({ publishMetres }) => publishMetres !== null);
+  const [first, last] = [told[0], told.at(-1)];
+  if (first === undefined || last === undefined) return "";
+  const amount = (metres: number | null) => `${formatYarnNumber(metres ?? 0, unit)} ${unit}`;
+  if (told.length === 1) return `Publish ${amount(first.publishMetres)} in ${first.size.label}.`;
+  return `Publish from ${amount(first.publishMetres)} in ${first.size.label} to ${amount(last.publishMetres)} in ${last.size.label}.`;
+}
+
+/** Of which sizes no tester reported, in one sentence; null where all are tested. */
+export function untestedSentence({ rows }: YarnSheet): string | null {
+  const untested = rows.filter(({ reports, publishMetres }) => reports === 0 && publishMetres !== null);
+  if (untested.length === 0) return null;
+  const sizes = untested.map(({ size }) => size.label).join(", ");
+  return `Nobody has weighed it in ${sizes}: reckoned from the other sizes.`;
+}
+
+/** Why nothing can be said of a yarn. */
+export function emptyYarn({ state }: YarnSheet): string {
+  return state === "no pieces"
+    ? "No piece of the pattern takes this yarn, so its stitches cannot be counted. Add the pieces, with their stitches and rows, and the yarn of every size can be reckoned."
+    : "No tester has weighed this yarn yet. One report is enough for a first estimate of every size; three or more make it good.";
+}
+
+/** A weight that no other tester comes near, and whose. */
+export function yarnSuspectWords(suspect: Suspect, { names }: YarnBoard): string {
+  const whose = names.get(suspect.tester) ?? suspect.tester;
+  return `${whose}: ${looksWords(suspect, (grams) => shortNumber(grams, "yarn"))}`;
+}

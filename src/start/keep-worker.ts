@@ -1,0 +1,47 @@
+import { spawn, type ChildProcess } from "node:child_process";
+import { once } from "node:events";
+import { join } from "node:path";
+import { setTimeout as pause } from "node:timers/promises";
+import { log } from "@/server/log";
+import { StartError } from "./start-error";
+
+const AGAIN_AFTER_MS = 2_000;
+
+export interface KeptWorker {
+  stop(): Promise<void>;
+}
+
+/** Runs the worker in a process of its own, and runs it again where it ended without being asked. */
+export async function keepWorker(root: string): Promise<KeptWorker> {
+  let stopping = false;
+  let child = spawnWorker(root);
+  const first = await Promise.race([once(child, "message"), once(child, "exit").then(() => null)]);
+  if (first === null) throw new StartError("The worker could not be started; what went wrong stands above.");
+  const revive = async (): Promise<void> => {
+    for (;;) {
+      if (child.exitCode === null && child.signalCode === null) await once(child, "exit");
+      if (stopping) return;
+      log.error("the worker ended unasked and is started again");
+      await pause(AGAIN_AFTER_MS);
+      if (stopping) return;
+      child = spawnWorker(root);
+    }
+  };
+  const kept = revive();
+  return {
+    stop: async () => {
+      stopping = true;
+      child.kill("SIGTERM");
+      await kept;
+    },
+  };
+}
+
+/** The features' code loads only under the condition `react-server`. */
+function spawnWorker(root: string): ChildProcess {
+  const entry = join(root, "src", "worker", "main.ts");
+  return spawn(process.execPath, ["--conditions", "react-server", "--import", "tsx", entry], {
+    cwd: root,
+    stdio: ["ignore", "inherit", "inherit", "ipc"],
+  });
+}

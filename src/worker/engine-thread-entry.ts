@@ -1,0 +1,6 @@
+import { parentPort } from "node:worker_threads";
+import { runEngineTask, type EngineTask } from "@/features/analyses/engine-task";
+import { highsSolver } from "@/solver/highs-solver";
+
+const solver = await highsSolver();
+parentPort?.on("message", (task: EngineTask) => parentPort?.postMessage(runEngineTask(task, solver)));

@@ -1,0 +1,64 @@
+import { Worker } from "node:worker_threads";
+import type { EngineTask, Reckon } from "@/features/analyses/engine-task";
+
+/** Twenty thousand testers take less than a minute. */
+const LONGEST_MS = 180_000;
+
+const ENTRY = new URL("./engine-thread-loader.mjs", import.meta.url);
+
+export interface EngineThread {
+  readonly reckon: Reckon;
+  stop(): Promise<void>;
+}
+
+/**
+ * The engine in a thread of its own, one task after the other: it keeps nothing else waiting, and can be stopped.
+ *
+ * @param longestMs a task that takes longer is stopped with its thread; the next one gets a new thread.
+ */
+export function engineThread(longestMs = LONGEST_MS): EngineThread {
+  let thread: Worker | undefined;
+  let last: Promise<unknown> = Promise.resolve();
+  const end = async () => {
+    const ended = thread;
+    thread = undefined;
+    await ended?.terminate();
+  };
+  const run = async (task: EngineTask): Promise<string | null> => {
+    thread ??= new Worker(ENTRY);
+    const answer = await answerOf(thread, task, longestMs);
+    if (answer.status === "printed") return answer.text;
+    await end();
+    if (answer.status === "late") return null;
+    throw new Error("the engine's thread failed", { cause: answer.error });
+  };
+  return {
+    reckon: (task) => {
+      const done = last.then(() => run(task));
+      last = done.catch(() => undefined);
+      return done;
+    },
+    stop: end,
+  };
+}
+
+type Answer =
+  | { readonly status: "printed"; readonly text: string }
+  | { readonly status: "late" }
+  | { readonly status: "failed"; readonly error: unknown };
+
+function answerOf(thread: Worker, task: EngineTask, longestMs: number): Promise<Answer> {
+  return new Promise((resolve) => {
+    const settle = (answer: Answer) => {
+      clearTimeout(late);
+      thread.off("message", onMessage).off("error", onError).off("exit", onExit);
+      resolve(answer);
+    };
+    const onMessage = (text: string) => settle({ status: "printed", text });
+    const onError = (error: unknown) => settle({ status: "failed", error });
+    const onExit = () => settle({ status: "failed", error: "it ended" });
+    const late = setTimeout(() => settle({ status: "late" }), longestMs);
+    thread.on("message", onMessage).on("error", onError).on("exit", onExit);
+    thread.postMessage(task);
+  });
+}

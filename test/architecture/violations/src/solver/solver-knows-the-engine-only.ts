@@ -1,0 +1,1 @@
+export { PLUMBING } from "../server/plumbing";

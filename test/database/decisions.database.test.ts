@@ -1,0 +1,76 @@
+import { beforeAll, describe, expect, it } from "vitest";
+import { gaps } from "@/engine/gaps";
+import { callAccess, type CallAccess } from "@/features/calls/access";
+import { callDocument } from "@/features/calls/data";
+import { storeCall } from "@/features/reports/document-mutations";
+import { decide } from "@/features/reports/mutations";
+import { database } from "@/server/database";
+import type { Viewer } from "@/server/viewer";
+import { callDocument as callOf, reader } from "../factories/call";
+import { makeAccount } from "./make-account";
+
+let access: CallAccess;
+let other: CallAccess;
+let stranger: Viewer;
+
+async function person(): Promise<Viewer> {
+  const { id, name, email } = await makeAccount();
+  return { accountId: id, name, email, unit: "cm" };
+}
+
+beforeAll(async () => {
+  const designer = await person();
+  stranger = await person();
+  // Ann laid the girth flat and did not double it.
+  const call = callOf([reader("ann", { bust: 50, length: 40 }), reader("bea", { bust: 101, length: 41 })]);
+  const { callId } = await storeCall(designer, { call, title: "Invented call" });
+  access = await callAccess(designer, callId, "editor");
+  const theirs = callOf([reader("zoe", { bust: 101 })]);
+  const { callId: otherId } = await storeCall(stranger, { call: theirs, title: "Another call" });
+  other = await callAccess(stranger, otherId, "editor");
+});
+
+const annsBust = { tester: "ann", part: "readings", position: 0 } as const;
+
+async function annCounts(): Promise<number> {
+  const { cells } = gaps(await callDocument(access));
+  return cells[0]?.reports ?? Number.NaN;
+}
+
+describe("a person's word on a reading", () => {
+  it("stands over the engine's, and taken back gives the same analysis again, byte for byte", async () => {
+    const before = JSON.stringify(gaps(await callDocument(access)));
+    expect(await annCounts()).toBe(1);
+    await decide(access, { ...annsBust, decision: "keep" });
+    expect(await annCounts()).toBe(2);
+    await decide(access, { ...annsBust, decision: "set-aside" });
+    expect(await annCounts()).toBe(1);
+    await decide(access, { ...annsBust, decision: null });
+    expect(JSON.stringify(gaps(await callDocument(access)))).toBe(before);
+  });
+
+  it("leaves the report as it was sent, and asks for the call to be reckoned", async () => {
+    const jobs = () => database().$queryRaw<unknown[]>`
+      SELECT 1 FROM pgboss.job WHERE name = 'reckon-call' AND data ->> 'id' = ${access.callId}`;
+    const before = (await jobs()).length;
+    const report = () => database().report.findFirst({ where: { tester: { code: "ann", callId: access.callId } } });
+    const sent = await report();
+    await decide(access, { ...annsBust, decision: "keep" });
+    expect(await report()).toEqual(sent);
+    expect((await jobs()).length).toBe(before + 1);
+    await decide(access, { ...annsBust, decision: null });
+  });
+
+  it("is refused of what is not in the report, of another call's tester, and from those who have no part in it", async () => {
+    const gone = { code: "not-found" };
+    await expect(decide(access, { ...annsBust, position: 2, decision: "keep" })).rejects.toMatchObject(gone);
+    await expect(decide(access, { ...annsBust, tester: "zoe", decision: "keep" })).rejects.toMatchObject(gone);
+    await expect(decide(other, { ...annsBust, decision: "keep" })).rejects.toMatchObject(gone);
+    const forged = { ...access, pattern: { ...access.pattern, accountId: stranger.accountId } };
+    await expect(decide(forged, { ...annsBust, decision: "keep" })).rejects.toMatchObject(gone);
+    const membership = { patternId: access.pattern.patternId, accountId: stranger.accountId };
+    await database().membership.create({ data: { ...membership, role: "viewer" } });
+    await expect(decide(forged, { ...annsBust, decision: "keep" })).rejects.toMatchObject(gone);
+    expect(await database().decision.count({ where: { report: { tester: { callId: access.callId } } } })).toBe(0);
+  });
+});

@@ -1,0 +1,89 @@
+import { describe, expect, it } from "vitest";
+import { gaps } from "@/engine/gaps";
+import type { Tester } from "@/engine/pattern";
+import { fitBoard, type FitArea } from "@/features/analyses/fit-board";
+import { fitCsv } from "@/features/analyses/fit-csv";
+import { answersWords, easeWords, fitSentence, scaleWords } from "@/features/analyses/fit-words";
+import { callDocument, reader } from "../../factories/call";
+
+/** Testers on size whose bust feels so, −2 tight to 2 loose. */
+function feeling(size: "small" | "large", scales: readonly (-2 | -1 | 0 | 1 | 2)[]): Tester[] {
+  const bust = size === "small" ? 100 : 120;
+  return scales.map((scale, at) =>
+    reader(`${size}-${at}`, { bust }, { size, fit: [{ area: "bust", scale, ...(at === 0 && { says: "=Snug" }) }] }),
+  );
+}
+
+function boardOf(testers: readonly Tester[]) {
+  const document = callDocument(testers);
+  const areas = fitBoard({ document, output: gaps(document), names: new Map([["large-0", "Alva"]]) });
+  return { document, areas };
+}
+
+function only(areas: readonly FitArea[]): FitArea {
+  const [area] = areas;
+  if (area === undefined) throw new Error("no area");
+  return area;
+}
+
+describe("fit beside the gaps, in words", { timeout: 60_000 }, () => {
+  it("asks for another ease where a size is right and yet felt to be tight", () => {
+    const { areas, document } = boardOf([...feeling("small", [0, 0, 0, 1]), ...feeling("large", [-1, -2, -1, 0, -1])]);
+    const area = only(areas);
+    const [finding] = area.findings;
+    if (finding === undefined) throw new Error("no finding");
+    expect(fitSentence(finding, area, document.pattern)).toBe(
+      "Bust is on size, yet tight for 4 of 5 in L: that asks for another ease, not for another count.",
+    );
+    expect(easeWords(finding, document.pattern, "cm")).toBe("The ease of Bust is 10 cm there.");
+    expect(easeWords(finding, document.pattern, "in")).toBe("The ease of Bust is 3.94 in there.");
+  });
+
+  it("tells the range that a finding covers", () => {
+    const { areas, document } = boardOf([...feeling("small", [1, 1, 2, 1]), ...feeling("large", [1, 1, 1])]);
+    const area = only(areas);
+    const [finding] = area.findings;
+    if (finding === undefined) throw new Error("no finding");
+    expect(fitSentence(finding, area, document.pattern)).toBe(
+      "Bust is on size, yet loose for 7 of 7 over all sizes: that asks for another ease, not for another count.",
+    );
+    const four = {
+      ...document.pattern,
+      sizes: ["a", "b", "c", "d"].map((id) => ({ id, label: id, body: { bust: 1 } })),
+    };
+    const words = (from: string, to: string) => fitSentence({ ...finding, from, to }, area, four);
+    expect(words("c", "d")).toContain("from c up");
+    expect(words("a", "b")).toContain("up to b");
+  });
+
+  it("speaks of the garment, by whether the measurement goes round", () => {
+    expect(([-2, -1, 0, 1, 2] as const).map((scale) => scaleWords(scale, { isGirth: true }))).toEqual([
+      "far too tight",
+      "a little tight",
+      "as wished",
+      "a little loose",
+      "far too loose",
+    ]);
+    expect(scaleWords(-1, { isGirth: false })).toBe("a little tight or short");
+  });
+
+  it("lays every size's answers beside the verdict, and says where nobody speaks", () => {
+    const area = only(boardOf(feeling("large", [-1, 0, -1])).areas);
+    expect(area.rows.map(({ answers }) => answersWords(answers, area))).toEqual([
+      "nobody says anything",
+      "2 a little tight, 1 as wished",
+    ]);
+    expect(area.rows.map(({ cells }) => cells.map(({ measurement }) => measurement))).toEqual([["bust"], ["bust"]]);
+  });
+
+  it("is empty where nobody says anything of the fit", () => {
+    expect(boardOf([reader("t", { bust: 100 })]).areas).toEqual([]);
+  });
+
+  it("stands in the file with what was said kept from being a formula", () => {
+    const lines = fitCsv(boardOf(feeling("large", [-1, 0, -1])).areas, "cm").split("\r\n");
+    expect(lines[0]).toBe("area,size,tester,scale,feels,says,gaps");
+    expect(lines[1]).toMatch(/^bust,L,Alva,-1,a little tight,"'=Snug",Bust: /);
+    expect(lines).toHaveLength(1 + 3);
+  });
+});

@@ -1,0 +1,98 @@
+import { describe, expect, it } from "vitest";
+import { gaps } from "@/engine/gaps";
+import type { Swatch } from "@/engine/pattern";
+import type { LoadedAnalysis } from "@/features/analyses/loaders";
+import { swatchView, type FabricSwatches } from "@/features/analyses/swatch-view";
+import { gaugeAdvice, gaugeVerdict, otherToolWords } from "@/features/analyses/swatch-words";
+import { swatchesCsv } from "@/features/analyses/swatches-csv";
+import { callDocument } from "../../factories/call";
+import { swatch, tester } from "../../factories/pattern";
+
+/** A call whose testers made these swatches, one list a tester; the pattern says 20 stitches and 25 rows. */
+function analysisOf(swatches: readonly (readonly Swatch[])[]): LoadedAnalysis {
+  const document = callDocument(swatches.map((list, at) => tester({ id: `t${at}`, swatches: list })));
+  return { document, output: gaps(document), names: new Map([["t0", "Alva"]]) };
+}
+
+function only(analysis: LoadedAnalysis, unit: "cm" | "in" = "cm"): FabricSwatches {
+  const [fabric] = swatchView(analysis, unit);
+  if (fabric === undefined) throw new Error("no fabric");
+  return fabric;
+}
+
+const tight = only(analysisOf([22, 22.5, 22, 21.5, 22].map((stitches) => [swatch({ stitches })])));
+
+describe("swatches against the stated gauge", { timeout: 60_000 }, () => {
+  it("tells what every swatch counts for", () => {
+    const { rows, without } = only(
+      analysisOf([
+        [swatch(), swatch({ stitches: 21 })],
+        [swatch({ toolMm: 4.5 })],
+        [swatch({ decision: "set-aside" })],
+        [],
+        [swatch({ washed: false, on: "garment" }), swatch()],
+      ]),
+    );
+    // By design 4.1: of several the last washed one counts, but one taken on the garment wins over it.
+    expect(rows.map(({ name, use }) => [name, use])).toEqual([
+      ["Alva", "replaced"],
+      ["Alva", "both"],
+      ["t1", "own sizes"],
+      ["t2", "set aside"],
+      ["t4", "both"],
+      ["t4", "replaced"],
+    ]);
+    expect(without).toEqual(["t2", "t3"]);
+  });
+
+  it("says in words who works tighter, and what to do about it", () => {
+    const [stitches, rows] = tight.gauges;
+    if (stitches === undefined || rows === undefined) throw new Error("no gauges");
+    expect(gaugeVerdict(stitches, tight, "cm")).toBe(
+      "Your testers work tighter than the pattern says: 22 stitches to 10 cm where it says 20.",
+    );
+    expect(gaugeVerdict(rows, tight, "cm")).toBe(
+      "Your testers work as the pattern says: 25 rows to 10 cm where it says 25.",
+    );
+    // By hand: 20 ÷ 22 is 9 % less.
+    expect(gaugeAdvice(tight, { craft: "crochet", unit: "cm" })).toBe(
+      "The gaps do not mind, for each tester’s own gauge is reckoned with. But whoever works like them and goes by the pattern’s counts gets a garment about 9 % narrower. State 22 stitches to 10 cm; or go up a hook size, and look what that does to the rows.",
+    );
+  });
+
+  it("tells gauges over 4 in to those who work in inches", () => {
+    const inches = only(analysisOf([[swatch()], [swatch()], [swatch()]]), "in");
+    // By hand: 20 to 10 cm are 20 × 10.16 ÷ 10 = 20.32 to 4 in.
+    expect(inches.gauges[0]?.stated).toBeCloseTo(20.32, 10);
+    expect(inches.rows[0]?.rows).toBeCloseTo(25.4, 10);
+  });
+
+  it("does not judge by two swatches, and says when there are none", () => {
+    const two = only(analysisOf([[swatch()], [swatch({ stitches: 22 })]]));
+    expect(two.gauges.map((gauge) => gaugeVerdict(gauge, two, "cm"))[0]).toBe(
+      "Can’t tell yet: 2 swatches say 21 stitches to 10 cm, and it takes 3 to judge the 20 that the pattern says.",
+    );
+    expect(gaugeAdvice(two, { craft: "crochet", unit: "cm" })).toBeNull();
+    const none = only(analysisOf([[]]));
+    expect(none.gauges.map((gauge) => gaugeVerdict(gauge, none, "cm"))[0]).toBe(
+      "No swatch says anything of the stitches yet.",
+    );
+  });
+
+  it("tells swatches of another tool, in the craft's words", () => {
+    const mixed = only(analysisOf([[swatch({ toolMm: 4.5 })], [swatch({ toolMm: 3.5 })], [swatch()]]));
+    expect(otherToolWords(mixed, "knitting")).toBe(
+      "Not made with 4 mm needles, as the pattern recommends: 1 with 3.5 mm needles, 1 with 4.5 mm needles. These say nothing of the stated gauge, and count for their makers’ own sizes only.",
+    );
+    expect(otherToolWords(tight, "knitting")).toBeNull();
+  });
+
+  it("stand in the file with their names kept from being formulas", () => {
+    const analysis = analysisOf([[swatch()]]);
+    const csv = swatchesCsv(swatchView({ ...analysis, names: new Map([["t0", "=Alva"]]) }, "cm"), "cm");
+    expect(csv.split("\r\n")).toEqual([
+      "fabric,tester,size,tool mm,stitches to 10 cm,stated stitches to 10 cm,rows to 10 cm,stated rows to 10 cm,washed,on the garment,counts for",
+      `Main,"'=Alva",S,4,20,20,25,25,yes,no,both`,
+    ]);
+  });
+});

@@ -1,0 +1,102 @@
+import { describe, expect, it } from "vitest";
+import { gaps } from "@/engine/gaps";
+import type { Tester } from "@/engine/pattern";
+import { driftWords } from "@/features/analyses/drift-words";
+import { testerBoard, type Comparison, type TesterRow } from "@/features/analyses/tester-board";
+import { boardSentence, noSentence, standsOut, testerSentences } from "@/features/analyses/tester-words";
+import { testersCsv } from "@/features/analyses/testers-csv";
+import { callDocument, reader } from "../../factories/call";
+import { patternDocument } from "../../factories/pattern";
+
+function boardOf(testers: readonly Tester[]) {
+  const document = callDocument(testers);
+  return testerBoard({ document, output: gaps(document), names: new Map([["t0", "Alva"]]) });
+}
+
+const [measurement] = patternDocument().measurements;
+
+/** A row whose measurements lie so far from the others', all of one letter. */
+function rowOf(values: readonly (number | null)[], change: Partial<Comparison> = {}): TesterRow {
+  if (measurement === undefined) throw new Error("no measurement");
+  const comparisons = values.map((h) => ({
+    ...{ measurement, h, standing: "usual" as const, k: null, scatter: "usual" as const },
+    ...change,
+  }));
+  return { tester: "t", name: "T", size: "S", driftAcross: 0, driftAlong: 0, comparisons };
+}
+
+describe("testers beside each other", { timeout: 60_000 }, () => {
+  it("mark one who differs where all others agree, however many they are", () => {
+    // By theorem: one of n who differs while the others agree has the largest h there is, (n − 1) ÷ √n.
+    const others = Array.from({ length: 6 }, (_, at) => reader(`t${at + 1}`, { bust: 100, length: 40 }));
+    const board = boardOf([reader("t0", { bust: 103, length: 40 }), ...others]);
+    const [bust] = board.rows[0]?.comparisons ?? [];
+    expect(bust?.h).toBeCloseTo(6 / Math.sqrt(7), 10);
+    expect(bust?.standing).toBe("rare");
+    expect(board.rows.slice(1).every((row) => !standsOut(row))).toBe(true);
+    expect(boardSentence(board)).toBe("1 of 7 testers stands out from the others:");
+    expect(testerSentences(board.rows[0] ?? rowOf([]))).toContain("Far larger than the others’: A Bust.");
+  });
+
+  it("compare nobody below three, and say so", () => {
+    const board = boardOf([reader("t0", { bust: 100 }), reader("t1", { bust: 104 })]);
+    expect(board.limits).toBeNull();
+    expect(boardSentence(board)).toBe(
+      "2 testers so far: it takes three who read the same measurement to compare one with the others.",
+    );
+    expect(board.rows.flatMap(({ comparisons }) => comparisons.map(({ h }) => h))).toEqual([null, null, null, null]);
+  });
+
+  it("run one way where luck would seldom make them", () => {
+    // By hand: six of six by two sides is 2 ÷ 2⁶, 3 %; five of six is 2 × 7 ÷ 2⁶, 22 %; eight of nine 2 × 10 ÷ 2⁹, 4 %.
+    expect(testerSentences(rowOf([0.8, 0.9, 0.7, 1, 0.6, 0.9]))).toEqual(["Her measurements all run large."]);
+    expect(testerSentences(rowOf([-0.8, -0.9, -0.7, -1, -0.6, -0.9]))).toEqual(["Her measurements all run small."]);
+    expect(testerSentences(rowOf([0.8, 0.9, 0.7, 1, 0.6, -0.2]))).toEqual([]);
+    expect(testerSentences(rowOf([0.8, 0.9, 0.7, 1, 0.6, 0.9, 0.9, 0.9, -0.1]))).toEqual([
+      "Her measurements nearly all run large: 8 of 9.",
+    ]);
+    expect(testerSentences(rowOf([0.1, 0.1, 0.1, 0.1, 0.1, 0.1, 0.1]))).toEqual([]);
+  });
+
+  it("are told apart when they repeat badly", () => {
+    expect(testerSentences(rowOf([0], { k: 2, scatter: "rare" }))).toEqual([
+      "Her repeated readings differ far more than others’: A Bust.",
+    ]);
+    const repeat = (id: string, cm: readonly number[]): Tester => ({
+      ...reader(id, {}),
+      readings: cm.map((value) => ({ measurement: "bust", cm: value })),
+    });
+    // By theorem: of p who repeat, one who alone scatters has k = √p, the largest there is.
+    const steady = Array.from({ length: 5 }, (_, at) => repeat(`t${at + 1}`, [100, 100]));
+    const [bust] = boardOf([repeat("t0", [99, 101]), ...steady]).rows[0]?.comparisons ?? [];
+    expect(bust?.k).toBeCloseTo(Math.sqrt(6), 10);
+    expect(bust?.scatter).toBe("rare");
+  });
+
+  it("say why there is nothing to say", () => {
+    expect(noSentence({ ...rowOf([]), driftAcross: null })).toBe(
+      "None of her readings counts, so there is nothing to compare.",
+    );
+    expect(noSentence(rowOf([0.3]))).toBe("Nothing out of the usual.");
+  });
+
+  it("stand in the file, a line a measurement", () => {
+    const others = Array.from({ length: 2 }, (_, at) => reader(`t${at + 1}`, { bust: 100 }));
+    const lines = testersCsv(boardOf([reader("t0", { bust: 103 }), ...others])).split("\r\n");
+    expect(lines).toHaveLength(1 + 3 * 2);
+    // By the same theorem, 2 ÷ √3.
+    expect(lines[1]).toMatch(/^Alva,S,.*,A,Bust,1\.1547\d*,/);
+  });
+});
+
+describe("the drift in words", () => {
+  it("tells both ways in one sentence, and leaves out what is less than a hundredth", () => {
+    expect(driftWords({ driftAcross: 0.031, driftAlong: -0.012 })).toBe(
+      "Her fabric came out 3 % wider and 1 % shorter than her swatch.",
+    );
+    expect(driftWords({ driftAcross: -0.02, driftAlong: 0.009 })).toBe(
+      "Her fabric came out 2 % narrower than her swatch.",
+    );
+    expect(driftWords({ driftAcross: 0.001, driftAlong: null })).toBeNull();
+  });
+});
