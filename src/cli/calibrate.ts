@@ -114,7 +114,7 @@ function describe({ name, fault }: Scenario, { tally, errors }: Calibration): st
     ...share("off cells mended, over all calls", "off cells mended, all calls", ""),
     ...share("cells that the named causes spoil", "cells spoilt", fault === "cause" ? "none" : ""),
     ...share("gross slips set aside", "gross slips found", "at least 95 %"),
-    ...share("other readings set aside", "set aside wrongly", "none"),
+    `  ${"other readings set aside".padEnd(52)} ${String(tally.hits("set aside wrongly")).padStart(8)} of ${String(tally.of("set aside wrongly")).padStart(6)}   none`,
     ...share("fits that converged", "converged", ""),
     "",
   ].join("\n");

@@ -49,6 +49,9 @@ describe("repeatability, reproducibility, h and k against ISO 5725-2's worked ex
 
   it.each([
     ["1", 0.09216154296, 0.1707546276],
+    ["2", 0.1789029066, 0.4976830245],
+    ["3", 0.1269104015, 0.4003870895],
+    ["4", 0.3367955611, 0.5785951274],
     ["5", 0.3934735424, 0.6369598552],
   ])(
     "creosote oil, level %s, without the laboratories that the standard leaves out",
@@ -90,6 +93,32 @@ describe("repeatability, reproducibility, h and k against ISO 5725-2's worked ex
     expect(mandelK([1, 2])).toEqual([null, null]);
     expect(mandelH([1, 1, 1])).toEqual([null, null, null]);
     expect(mandelK([0, 0, 0])).toEqual([null, null, null]);
+  });
+});
+
+// ASTM E691, serum glucose: data as the R package ILS has them, published values from memory to four places
+// (shared/references.md, section 3). Material C with the two entries that must be changed; B does not reproduce.
+describe("repeatability and reproducibility against ASTM E691's worked example", () => {
+  it.each([
+    ["A", 41.5183, 0.6061, 1.0632, 1.0632],
+    ["C", 134.7264, 1.7397, 1.5434, 2.1482],
+    ["D", 194.717, 2.595, 2.6251, 3.3657],
+    ["E", 294.492, 2.6931, 3.935, 4.1923],
+  ])("serum glucose, material %s, three readings", (material, m, ofMeans, repeatability, reproducibility) => {
+    const rows = readCsv("astm_e691_glucose.csv").filter((row) => row.material === material);
+    const groups = groupsOf(rows, { by: "lab", value: "value_corrected" });
+    const precision = estimated(groups);
+    expect(groups.map(({ length }) => length)).toEqual([3, 3, 3, 3, 3, 3, 3, 3]);
+    // The mean of C as recalled differs in the last place from that of its corrected data.
+    expect(Math.abs(precision.mean - m)).toBeLessThan(3e-4);
+    expect(standardDeviation(groups.map(mean))).toBeCloseTo(ofMeans, 4);
+    expect(precision.repeatabilitySd).toBeCloseTo(repeatability, 4);
+    expect(precision.reproducibilitySd).toBeCloseTo(reproducibility, 4);
+  });
+
+  it("has its limits at ½ %, for eight testers and three readings", () => {
+    expect(mandelHLimit(8, 0.005)).toBeCloseTo(2.1525, 4);
+    expect(mandelKLimit(8, 3, 0.005)).toBeCloseTo(2.0608, 4);
   });
 });
 

@@ -14,6 +14,11 @@ export class Tally {
     return count === undefined ? null : count.hits / count.of;
   }
 
+  /** How many chances were taken. */
+  hits(name: string): number {
+    return this.counts.get(name)?.hits ?? 0;
+  }
+
   /** How many chances there were. */
   of(name: string): number {
     return this.counts.get(name)?.of ?? 0;

@@ -30,6 +30,7 @@ const NEAR_ZERO = 1e-2;
  * @param start standard deviations to start from, all above 0, in the values' unit.
  * @param priors one a standard deviation.
  * @param free the indices that are fitted; the others stay at their start. All where left out.
+ * @param gathered what the readings say at the start, where it is known already; of use where nothing fitted changes it.
  * @returns the fit. A standard deviation without a prior may come out as exactly 0.
  * @throws {RangeError} where fixed columns cannot be told apart by the readings.
  * @see Patterson & Thompson 1971 (REML); Chung et al. 2013 for penalising variances away from zero.
@@ -40,6 +41,7 @@ export function fitVarianceComponents(given: {
   readonly start: Float64Array;
   readonly priors: readonly SdPrior[];
   readonly free?: readonly number[];
+  readonly gathered?: Information;
 }): VarianceFit {
   const { readings, surface, start, priors } = given;
   const task = { readings, surface, start, priors, known: knownInformation(given) };
@@ -73,16 +75,18 @@ function knownInformation({
   surface,
   start,
   free,
+  gathered,
 }: {
   readings: Readings;
   surface: Surface;
   start: Float64Array;
   free?: readonly number[];
+  gathered?: Information;
 }): Information | null {
   const inSurface = new Set(surface.columns.flatMap((column) => (column.kind === "fitted" ? [column.sd] : [])));
   if (surface.cellSd !== null) inSurface.add(surface.cellSd);
   if (free === undefined || free.some((index) => !inSurface.has(index))) return null;
-  return gatherInformation(readings, start);
+  return gathered ?? gatherInformation(readings, start);
 }
 
 function search(position: Position): Minimum {

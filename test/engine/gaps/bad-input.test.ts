@@ -88,6 +88,17 @@ describe("bad and scanty input", { timeout: 300_000 }, () => {
     expect(isUntold(gaps(callDocument([reader("a", { bust: 101 })])))).toBe(true);
   });
 
+  it.each([
+    ["one tester who read everything", CALL.testers.slice(0, 1)],
+    [
+      "testers of every size who all read the same numbers",
+      CALL.testers.map((tester) => ({ ...tester, readings: CALL.testers[0]?.readings ?? [] })),
+    ],
+  ])("stays finite with %s", (_, testers) => {
+    expectFinite(gaps({ ...CALL, testers }));
+    expectFinite(yarnNeeds(settleCall({ ...CALL, testers }).call));
+  });
+
   it("ends with every tester that a call may hold", () => {
     const many = Array.from({ length: 20_000 }, (_, at) => reader(`t${at}`, { bust: 100 + ((at * 37) % 11) / 5 }));
     const output = gaps(callDocument(many));

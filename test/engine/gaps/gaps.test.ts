@@ -48,6 +48,21 @@ describe("the gaps of a call", { timeout: 120_000 }, () => {
     }
   });
 
+  it("asks for more testers where they would settle a cell, and for none where nine would not", () => {
+    const [few, edge, sure] = [
+      [reader("a", { bust: 102.5 })],
+      // Twelve who all read just the tolerance of two centimetres too much.
+      Array.from({ length: 12 }, (_, at) => reader(`t${at}`, { bust: 102 + (at % 2 === 0 ? 0.4 : -0.2) })),
+      Array.from({ length: 6 }, (_, at) => reader(`t${at}`, { bust: 100 })),
+    ].map((testers) => cell(gaps(callDocument(testers)), "small", "bust"));
+    expect(few?.verdict).toBe("unsettled");
+    expect(few?.testersToSettle).toBeGreaterThanOrEqual(1);
+    expect(few?.testersToSettle).toBeLessThanOrEqual(9);
+    expect(["unsettled", "leaning"]).toContain(edge?.verdict);
+    expect(edge?.testersToSettle).toBeNull();
+    expect(sure).toMatchObject({ verdict: "holds", testersToSettle: null });
+  });
+
   it("counts repeated readings by their mean, as one report", () => {
     const twice = reader("a", {}, { readings: [100, 104].map((cm) => ({ measurement: "bust", cm })) });
     const once = reader("a", { bust: 102 });

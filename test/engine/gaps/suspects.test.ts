@@ -102,6 +102,28 @@ describe("slips, before any fit", { timeout: 120_000 }, () => {
     expect(ridges).toMatchObject({ what: "swatch", slip: "ridges-as-rows", setAside: false });
   });
 
+  it("rests little on a swatch whose ridges were counted as rows, unless a person says that it stands", () => {
+    const ridges = (decision?: Decision) =>
+      hers((tester) => ({
+        ...tester,
+        swatches: tester.swatches.map((given) => ({ ...given, rows: given.rows / 2, decision })),
+      }));
+    const furthest = (call: CallDocument) => {
+      const before = gaps(CALL).cells;
+      const moved = gaps(call).cells.map(({ gapCm }, at) => {
+        const { toleranceCm } = CALL.pattern.measurements[at % CALL.pattern.measurements.length] ?? { toleranceCm: 1 };
+        return Math.abs((gapCm ?? Number.NaN) - (before[at]?.gapCm ?? Number.NaN)) / toleranceCm;
+      });
+      return Math.max(...moved);
+    };
+    expect(herSuspects(ridges()).map(({ what, slip }) => [what, slip])).toEqual([["swatch", "ridges-as-rows"]]);
+    expect(gaps(ridges()).causes).toEqual(gaps(CALL).causes);
+    expect(furthest(ridges())).toBeLessThan(0.25);
+    const drift = (call: CallDocument) => Math.sqrt(gaps(call).variances.driftAlong ?? Number.NaN);
+    expect(drift(ridges()) / drift(CALL)).toBeLessThan(1.1);
+    expect(drift(ridges("keep")) / drift(CALL)).toBeGreaterThan(2);
+  });
+
   it("tells a tester who followed the next size's numbers, and sets nothing aside", () => {
     const index = indexPattern(CALL.pattern);
     const neighbour = hers((tester) => ({

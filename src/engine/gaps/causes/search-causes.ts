@@ -11,7 +11,7 @@ const PAYS_BESIDE_OTHERS = 2;
  * Log odds against a kind of cause where cells are averaged; a kind's candidates share its odds alike. By calibration: less
  * lets lucky causes move sound cells, more shrinks a lone wrong cell away.
  */
-const ODDS_AGAINST_A_KIND = 1.5;
+const ODDS_AGAINST_A_KIND = 1;
 const MOST_CAUSES = 3;
 /** Rivals are candidates within this of a cause's evidence. */
 const RIVAL = 2;
@@ -95,7 +95,7 @@ function lookAnew(
 }
 
 function fitWith(task: CauseTask, causes: readonly Candidate[], near: VarianceFit | undefined): VarianceFit {
-  return fitGapSurface({ ...task, causes, start: near?.sds });
+  return fitGapSurface({ ...task, causes, near });
 }
 
 function weighedOnce(visited: readonly CausedFit[], none: VarianceFit): WeighedModel[] {

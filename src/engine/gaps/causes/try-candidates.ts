@@ -77,7 +77,7 @@ function tieGroups({ reported }: CauseTask, scored: readonly Weighed[]): (readon
 
 function refit(task: CauseTask, base: CausedFit, [first, ...others]: readonly [Weighed, ...Weighed[]]): Trial {
   const causes = [...base.causes, first.candidate];
-  const fit = fitGapSurface({ ...task, causes, start: base.fit.sds, free: task.refitted });
+  const fit = fitGapSurface({ ...task, causes, near: base.fit, free: task.refitted });
   const evidence = fit.objective - base.fit.objective - penalty(first.candidate);
   const tied = others.map((other) => ({ ...other, evidence: evidence + other.evidence - first.evidence }));
   return { causes, fit, candidate: first.candidate, evidence, tied };

@@ -7,7 +7,7 @@ import { gapSurface } from "./gap-surface";
 /**
  * The gap model with some causes in it, its standard deviations by maximum penalised likelihood.
  *
- * @param start where the search starts; the usual values where left out.
+ * @param near a fit to the same readings, from which the search starts; the usual values where left out.
  * @param free which standard deviations are fitted; all where left out.
  * @see design 4.4.
  */
@@ -15,13 +15,14 @@ export function fitGapSurface(given: {
   readonly pattern: PatternDocument;
   readonly readings: Readings;
   readonly causes: readonly Candidate[];
-  readonly start?: Float64Array;
+  readonly near?: VarianceFit;
   readonly free?: readonly number[];
 }): VarianceFit {
   return fitVarianceComponents({
     readings: given.readings,
     surface: gapSurface(given.pattern, given.causes),
-    start: given.start ?? START_SDS,
+    start: given.near?.sds ?? START_SDS,
+    gathered: given.near?.solution.information,
     priors: GAP_PRIORS,
     free: given.free,
   });

@@ -1,8 +1,9 @@
-import type { CallDocument, Tester } from "../../pattern";
+import type { CallDocument, Fabric, Tester } from "../../pattern";
 import {
   chooseSwatch,
   indexPattern,
   measure,
+  statedGauge,
   swatchUncertainty,
   workedAtOwnGauge,
   type GaugeUncertainty,
@@ -11,8 +12,12 @@ import {
 } from "../../prediction";
 import type { Block, BlockEffect, Readings } from "../../variance-components";
 import { isCounted } from "../counted-readings";
+import { swatchDoubt } from "../suspects/swatch-doubt";
 import { GAP_SD } from "./gap-sds";
 import { gaugeSpread } from "./gauge-spread";
+
+/** No reading is more exact than this share of its tolerance: else readings that a model fits exactly have no likeliest error. */
+const LEAST_READING_SD = 0.01;
 
 /** One measurement of one tester: how far the mean of her counted readings lies beyond what her gauge explains. */
 export interface TesterGap {
@@ -88,14 +93,14 @@ interface BlockParts {
 }
 
 function testerBlock(index: PatternIndex, { tester, gaps, spreads }: BlockParts): Block {
-  const fabrics = index.pattern.fabrics.map(({ id }) => ({
-    id,
-    uncertainty: gaugeUncertaintyOf(tester, id, spreads),
+  const fabrics = index.pattern.fabrics.map((fabric) => ({
+    id: fabric.id,
+    uncertainty: gaugeUncertaintyOf(tester, fabric, spreads),
   }));
   return {
     values: Float64Array.from(gaps, ({ gapCm, toleranceCm }) => gapCm / toleranceCm),
     cells: Int32Array.from(gaps, ({ measurement }) => measurement),
-    knownVariances: new Float64Array(gaps.length),
+    knownVariances: new Float64Array(gaps.length).fill(LEAST_READING_SD ** 2),
     effects: [
       ...directionEffects(
         gaps,
@@ -113,11 +118,14 @@ function testerBlock(index: PatternIndex, { tester, gaps, spreads }: BlockParts)
 
 function gaugeUncertaintyOf(
   tester: Tester,
-  fabric: string,
+  fabric: Fabric,
   spreads: ReadonlyMap<string, GaugeUncertainty>,
 ): GaugeUncertainty {
-  const swatch = chooseSwatch(tester.swatches, fabric);
-  return (swatch ? swatchUncertainty(swatch) : spreads.get(fabric)) ?? { stitches: 0, rows: 0 };
+  const swatch = chooseSwatch(tester.swatches, fabric.id);
+  if (swatch === undefined) return spreads.get(fabric.id) ?? { stitches: 0, rows: 0 };
+  const read = swatchUncertainty(swatch);
+  const doubt = swatchDoubt(swatch, statedGauge(fabric));
+  return { stitches: Math.hypot(read.stitches, doubt.stitches), rows: Math.hypot(read.rows, doubt.rows) };
 }
 
 /** Drift in one direction, and the swatches' own errors by fabric; one effect for both where one fabric is all there is. */

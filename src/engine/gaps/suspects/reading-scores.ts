@@ -4,11 +4,14 @@ import {
   gaugeParts,
   indexPattern,
   measure,
+  part,
+  statedGauge,
   workedAtOwnGauge,
   type PatternIndex,
   type Split,
 } from "../../prediction";
 import { isCompared } from "../counted-readings";
+import { swatchDoubt } from "./swatch-doubt";
 
 /** A reading beside what it should have come to, before any fit. */
 export interface ScoredReading {
@@ -51,7 +54,8 @@ export function scoredReadings(index: PatternIndex, tester: Tester): ScoredReadi
     if (measurement === undefined) return [];
     const known = expectations.get(measurement.id);
     const expectation =
-      known ?? expectationOf(measure(index, measurement, working), { tester, toleranceCm: measurement.toleranceCm });
+      known ??
+      expectationOf(index, measure(index, measurement, working), { tester, toleranceCm: measurement.toleranceCm });
     expectations.set(measurement.id, expectation);
     return [{ at, measurement: measurement.id, girth: measurement.girth ?? false, cm: reading.cm, expectation }];
   });
@@ -59,6 +63,7 @@ export function scoredReadings(index: PatternIndex, tester: Tester): ScoredReadi
 
 /** What a measurement should come to, with the wide sds of design 4.7. */
 export function expectationOf(
+  index: PatternIndex,
   split: Split,
   { tester, toleranceCm }: { tester: Tester; toleranceCm: number },
 ): Expectation {
@@ -66,9 +71,11 @@ export function expectationOf(
   let variance =
     toleranceCm ** 2 * (READING_SD ** 2 + PATTERN_SD ** 2) + DRIFT_SD ** 2 * (acrossCm ** 2 + alongCm ** 2);
   for (const [fabric, parts] of split.byFabric) {
-    if (chooseSwatch(tester.swatches, fabric) === undefined) {
-      variance += NO_SWATCH_SD ** 2 * (parts.acrossCm ** 2 + parts.alongCm ** 2);
-    }
+    const swatch = chooseSwatch(tester.swatches, fabric);
+    const doubt = swatch
+      ? swatchDoubt(swatch, statedGauge(part(index.fabrics, fabric)))
+      : { stitches: NO_SWATCH_SD, rows: NO_SWATCH_SD };
+    variance += (doubt.stitches * parts.acrossCm) ** 2 + (doubt.rows * parts.alongCm) ** 2;
   }
   return { cm: split.cm, sdCm: Math.sqrt(variance) };
 }
@@ -79,5 +86,5 @@ export function readingScore(call: CallDocument, tester: Tester, reading: Readin
   const measurement = index.pattern.measurements.find(({ id }) => id === reading.measurement);
   if (measurement === undefined) throw new RangeError(`unknown measurement ${reading.measurement}`);
   const split = measure(index, measurement, workedAtOwnGauge(index, tester));
-  return scoreOf(reading.cm, expectationOf(split, { tester, toleranceCm: measurement.toleranceCm }));
+  return scoreOf(reading.cm, expectationOf(index, split, { tester, toleranceCm: measurement.toleranceCm }));
 }

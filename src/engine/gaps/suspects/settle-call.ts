@@ -4,6 +4,7 @@ import type { Suspect } from "../gaps-output";
 import { neighbourSizeSuspect } from "./neighbour-size";
 import { readingSuspects } from "./reading-suspects";
 import { swatchSuspects } from "./swatch-suspects";
+import { usualGaps } from "./usual-gaps";
 import { yarnSuspects } from "./yarn-suspects";
 
 export interface SettledCall {
@@ -20,7 +21,12 @@ export interface SettledCall {
  */
 export function settleCall(call: CallDocument): SettledCall {
   const index = indexPattern(call.pattern);
-  const settled = call.testers.map((tester) => settleTester(index, tester));
+  const swatched = call.testers.map((tester) => settleSwatches(index, tester));
+  const usual = usualGaps(
+    index,
+    swatched.map(({ tester }) => tester),
+  );
+  const settled = swatched.map((tester) => settleReadings(index, tester, usual));
   const yarnOf = yarnSuspects({ ...call, testers: settled.map(({ tester }) => tester) });
   const whole = settled.map(({ tester, suspects }) => {
     const yarn = yarnOf(tester);
@@ -39,20 +45,29 @@ function setAside<Item extends object>(items: readonly Item[], aside: ReadonlySe
   return items.map((item, at) => (aside.has(at) ? { ...item, decision: "set-aside" as const } : item));
 }
 
-function settleTester(index: PatternIndex, tester: Tester): { tester: Tester; suspects: readonly Suspect[] } {
+interface SettledTester {
+  readonly tester: Tester;
+  readonly suspects: readonly Suspect[];
+}
+
+function settleSwatches(index: PatternIndex, tester: Tester): SettledTester {
   const swatches = swatchSuspects(index.fabrics, tester);
-  const withSwatches = {
-    ...tester,
-    swatches: setAside(tester.swatches, asideOf(swatches)),
+  return {
+    tester: { ...tester, swatches: setAside(tester.swatches, asideOf(swatches)) },
+    suspects: swatches.map(({ suspect }) => suspect),
   };
-  const readings = readingSuspects(index, withSwatches);
-  const settled = {
-    ...withSwatches,
-    readings: setAside(tester.readings, asideOf(readings)),
-  };
+}
+
+function settleReadings(
+  index: PatternIndex,
+  { tester, suspects }: SettledTester,
+  usual: ReadonlyMap<string, number>,
+): SettledTester {
+  const readings = readingSuspects(index, tester, usual);
+  const settled = { ...tester, readings: setAside(tester.readings, asideOf(readings)) };
   const neighbour = neighbourSizeSuspect(index, settled);
-  const suspects = [...swatches, ...readings].map(({ suspect }) => suspect);
-  return { tester: settled, suspects: neighbour ? [...suspects, neighbour] : suspects };
+  const all = [...suspects, ...readings.map(({ suspect }) => suspect)];
+  return { tester: settled, suspects: neighbour ? [...all, neighbour] : all };
 }
 
 function asideOf(found: readonly { readonly at: number; readonly suspect: Suspect }[]): ReadonlySet<number> {

@@ -3,9 +3,7 @@ import { statedGauge, swatchGauge, type Gauge } from "../../prediction";
 import { CM_PER_INCH } from "../../units";
 import type { Slip, Suspect } from "../gaps-output";
 import { PLAUSIBLE_SCORE, SUSPECT_SCORE } from "./slips";
-
-/** Relative sd of a swatch's gauge about the stated one, wide: spread of testers and reading of the swatch (common practice, no source). */
-const GAUGE_SD = 0.07;
+import { gaugeScore } from "./swatch-doubt";
 
 /** A suspect swatch, with where it stands among her swatches. */
 export interface SwatchSuspect {
@@ -55,9 +53,7 @@ export function swatchSuspects(fabrics: ReadonlyMap<string, Fabric>, tester: Tes
 
 /** The larger of the two directions' distances from the stated gauge. */
 function score(gauge: Gauge, stated: Gauge): number {
-  const across = Math.abs(Math.log(gauge.stitchesPerCm / stated.stitchesPerCm));
-  const along = Math.abs(Math.log(gauge.rowsPerCm / stated.rowsPerCm));
-  return Math.max(across, along) / GAUGE_SD;
+  return Math.max(gaugeScore(gauge.stitchesPerCm, stated.stitchesPerCm), gaugeScore(gauge.rowsPerCm, stated.rowsPerCm));
 }
 
 function likelySlip(swatch: Swatch, stated: Gauge): SwatchSlip | undefined {

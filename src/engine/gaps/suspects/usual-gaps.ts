@@ -1,0 +1,38 @@
+import type { Tester } from "../../pattern";
+import type { PatternIndex } from "../../prediction";
+import { scoredReadings, scoreOf } from "./reading-scores";
+import { SUSPECT_SCORE } from "./slips";
+
+/** Fewer readings than this say nothing of what is usual. */
+const LEAST_READINGS = 5;
+
+/**
+ * By how much the readings of each measurement usually lie beyond what they should have come to: the median of all sizes'
+ * that are not suspect, so that a pattern that is wrong there does not hide a slip.
+ *
+ * @param testers with the swatches that do not count set aside.
+ * @returns cm by measurement; a measurement with too few readings is left out.
+ */
+export function usualGaps(index: PatternIndex, testers: readonly Tester[]): ReadonlyMap<string, number> {
+  const gaps = new Map<string, number[]>();
+  for (const tester of testers) {
+    for (const { measurement, cm, expectation } of scoredReadings(index, tester)) {
+      if (Math.abs(scoreOf(cm, expectation)) > SUSPECT_SCORE) continue;
+      const before = gaps.get(measurement);
+      if (before) before.push(cm - expectation.cm);
+      else gaps.set(measurement, [cm - expectation.cm]);
+    }
+  }
+  return new Map(
+    [...gaps].flatMap(([measurement, values]) =>
+      values.length < LEAST_READINGS ? [] : [[measurement, medianOf(values)]],
+    ),
+  );
+}
+
+function medianOf(values: readonly number[]): number {
+  const sorted = values.toSorted((left, right) => left - right);
+  const middle = Math.floor(sorted.length / 2);
+  const upper = sorted[middle] ?? Number.NaN;
+  return sorted.length % 2 === 1 ? upper : ((sorted[middle - 1] ?? Number.NaN) + upper) / 2;
+}
