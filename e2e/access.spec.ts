@@ -12,6 +12,14 @@ test("every route and every action stands in the table", () => {
   expect(Object.keys(ACTIONS).sort()).toEqual(actions());
 });
 
+let onlyLookedAt: Promise<World> | undefined;
+
+/** Looking changes nothing, so that pages and routes share a world. */
+function looked(): Promise<World> {
+  onlyLookedAt ??= makeWorld();
+  return onlyLookedAt;
+}
+
 /** Puts a world's ids into an address such as /patterns/[patternId]. */
 function fill(path: string, world: World): string {
   const { patternId, callId, testerId, revisionId } = world;
@@ -28,7 +36,7 @@ function fill(path: string, world: World): string {
 
 for (const [route, { path, answers }] of Object.entries(PAGES)) {
   test(`${route} is for whom it is for`, async ({ page, context }) => {
-    const world = await makeWorld();
+    const world = await looked();
     for (const kind of KINDS) {
       await context.clearCookies();
       const person = world.people[kind];
