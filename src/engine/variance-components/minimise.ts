@@ -20,6 +20,8 @@ const MOST_HALVINGS = 12;
 const SUFFICIENT_DECREASE = 1e-4;
 /** Slopes this many tolerances large may be all that rounding lets a search reach. */
 const ROUNDED = 100;
+/** A step that gains less is all that rounding lets it gain. */
+const ROUNDED_GAIN = 1e-11;
 /** In a log standard deviation: no step changes one by more than a factor of about 7. */
 const LONGEST_STEP = 2;
 
@@ -53,6 +55,9 @@ export function minimise(
       inverse = null;
       continue;
     }
+    const isRounded =
+      state.value - search.next.value <= ROUNDED_GAIN && largest(search.next.slopes) <= ROUNDED * tolerance;
+    if (isRounded) return { ...search.next, converged: true, evaluations };
     inverse = updated(inverse, state, search.next);
     state = search.next;
   }
