@@ -22,7 +22,7 @@ const CATALOGUE = `
    WHERE c.relnamespace = 'public'::regnamespace AND indpred IS NULL
   UNION ALL
   SELECT 'kind ' || typname || ' ' || string_agg(enumlabel, ', ' ORDER BY enumsortorder)
-    FROM pg_enum JOIN pg_type t ON t.oid = enumtypid GROUP BY typname
+    FROM pg_enum JOIN pg_type t ON t.oid = enumtypid AND t.typnamespace = 'public'::regnamespace GROUP BY typname
   ORDER BY 1`;
 
 async function catalogue(url: string, prepare = ""): Promise<string[]> {
