@@ -15,6 +15,7 @@ export function NavTabs({ label, tabs }: { readonly label: string; readonly tabs
           <li key={href}>
             <Link
               href={href}
+              prefetch={false}
               aria-current={current ? "page" : undefined}
               className="block whitespace-nowrap border-b-3 border-transparent px-3 py-2.5 text-soft max-sm:px-2 max-sm:py-1.5 hover:text-ink aria-[current=page]:border-thread aria-[current=page]:font-semibold aria-[current=page]:text-ink"
             >

@@ -48,6 +48,13 @@ it("tells the later of two saves, and keeps both texts", async () => {
   expect(await lateSaveOf(bea)).toBeNull();
 });
 
+it("takes the same text again for the save whose answer was lost, not for somebody else's", async () => {
+  await saveDraft(ana, { typed: theirs, version: 0, baseNumber: 1 });
+  expect(await saveDraft(ana, { typed: hers, version: 1, baseNumber: 1 })).toEqual({ status: "saved", version: 2 });
+  expect(await saveDraft(ana, { typed: hers, version: 1, baseNumber: 1 })).toEqual({ status: "saved", version: 2 });
+  expect(await lateSaveOf(ana)).toBeNull();
+});
+
 it("keeps edits that a revision came before", async () => {
   await saveDraft(ana, { typed: hers, version: 0, baseNumber: 1 });
   await saveRevision(bea, { document: patternDocument({ name: "Other" }), reason: "renamed", baseNumber: 1 });

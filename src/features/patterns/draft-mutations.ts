@@ -1,4 +1,5 @@
 import "server-only";
+import { canonicalJson } from "@/engine/pattern";
 import { Prisma } from "@/generated/prisma/client";
 import { database } from "@/server/database";
 import { AppError } from "@/server/errors";
@@ -23,9 +24,12 @@ export interface DraftEdits {
 export async function saveDraft(access: PatternAccess, edits: DraftEdits): Promise<DraftSave> {
   const saved = edits.version === 0 ? await beginDraft(access, edits) : await continueDraft(access, edits);
   if (saved) return { status: "saved", version: edits.version + 1 };
-  await keepLateSave(access, edits.typed);
   const [theirs, revision] = await Promise.all([draftOf(access), latestRevision(access)]);
   const revised = revision.number > edits.baseNumber;
+  // The same text again: a save whose answer was lost, as where its page was left too soon.
+  if (!revised && theirs !== null && canonicalJson(theirs.typed) === canonicalJson(edits.typed))
+    return { status: "saved", version: theirs.version };
+  await keepLateSave(access, edits.typed);
   return {
     status: "late",
     version: theirs?.version ?? 0,
