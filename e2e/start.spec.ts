@@ -28,6 +28,7 @@ test("the demo starts with nothing but its build, signs in by one button, and st
   await page.getByRole("button", { name: "Sign in to the demo" }).click();
   await expect(page.getByRole("heading", { name: "Your account" })).toBeVisible();
 
+  await page.goto("about:blank");
   expect(await server.stop()).toBe(0);
   expect(existsSync(join(folder, "database-url"))).toBe(false);
 });
