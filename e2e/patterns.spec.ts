@@ -46,6 +46,33 @@ test("edits are kept as typed, told at their field, and become a revision with a
   await expect(page.getByRole("row", { name: /Neck stitches.*62.*64/ })).toBeVisible();
 });
 
+test("what is typed while a save is on its way is sent once", async ({ page, designer }) => {
+  expect(designer.accountId).not.toBe("");
+  const patternId = await patternOf(page);
+  await page.clock.install();
+  await openEditor(page, patternId);
+  let sent = 0;
+  let goOn = () => {};
+  const answered = new Promise<void>((resolve) => {
+    goOn = resolve;
+  });
+  await page.route(/\/edit$/, async (route) => {
+    if (route.request().method() === "POST") sent += 1;
+    await answered;
+    await route.continue();
+  });
+  await page.getByLabel("Sleeve seam, all sizes").fill("-1,5");
+  await page.clock.runFor(1000);
+  await page.getByLabel("Neck stitches, M", { exact: true }).fill("64");
+  goOn();
+  await expect.poll(() => sent).toBe(2);
+  await expect(page.getByText(/Saved \d\d:\d\d/)).toBeVisible();
+  await page.clock.runFor(1000);
+  // A request that is asked for after any that those seconds brought about.
+  await page.evaluate(async () => await fetch("/live"));
+  expect(sent).toBe(2);
+});
+
 test("of two people editing one pattern the later is told, and both texts are kept", async ({
   page,
   designer,

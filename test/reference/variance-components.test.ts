@@ -1,5 +1,6 @@
 import { describe, expect, it } from "vitest";
 import {
+  cellRows,
   fitVarianceComponents,
   surfacePosterior,
   type Block,
@@ -40,7 +41,11 @@ function oneWay(file: string) {
       { sd: 0 },
     ),
   );
-  const surface: Surface = { columns: [{ kind: "fixed" }], rows: [[[{ column: 0, weight: 1 }]]], cellSd: null };
+  const surface: Surface = {
+    columns: [{ kind: "fixed" }],
+    rows: [cellRows([[{ column: 0, weight: 1 }]])],
+    cellSd: null,
+  };
   const readings = { groups: [{ cells: 1, blocks }], residualSd: 1 };
   const fit = fitVarianceComponents({ readings, surface, start: Float64Array.of(30, 30), priors: [FREE, FREE] });
   const mean = fit.solution.shared[0];
@@ -82,7 +87,7 @@ describe("REML as lme4 does it", () => {
     );
     const surface: Surface = {
       columns: [{ kind: "fixed" }],
-      rows: [samples.map(() => [{ column: 0, weight: 1 }])],
+      rows: [cellRows(samples.map(() => [{ column: 0, weight: 1 }]))],
       cellSd: 2,
     };
     const readings = { groups: [{ cells: samples.length, blocks }], residualSd: 1 };
@@ -117,9 +122,11 @@ describe("known variances, as metafor fits the BCG trials by REML", () => {
     }));
     const surface: Surface = {
       columns: columns.map(() => ({ kind: "fixed" })),
-      rows: trials.map((trial) => [
-        columns.map((column, index) => ({ column: index, weight: column === "one" ? 1 : Number(trial.ablat) })),
-      ]),
+      rows: trials.map((trial) =>
+        cellRows([
+          columns.map((column, index) => ({ column: index, weight: column === "one" ? 1 : Number(trial.ablat) })),
+        ]),
+      ),
       cellSd: between === "cell" ? 0 : null,
     };
     return fitVarianceComponents({

@@ -24,6 +24,7 @@ export function gapsBench(): string {
     "Gap model, median of several runs after some to warm up: processor time, which a busy machine lengthens less than wall time. Bars: design 7.",
     `27 testers × 8 readings, with causes: ${ms(timed(() => gaps(small), RUNS))} (under 300 ms)`,
     ...manyTesters(),
+    `The largest pattern, 24 sizes × 60 measurements, 48 testers, with causes: ${ms(timed(() => gaps(largestCall()), 1))}`,
     ...besideLme4(small),
     "",
   ].join("\n");
@@ -50,8 +51,36 @@ function wideCall(testers: number): CallDocument {
     .slice(0, 2)
     .map((measurement) => ({ ...measurement, id: `${measurement.id}-again` }));
   const pattern: PatternDocument = { ...plain, measurements: [...plain.measurements, ...extra] };
-  const perSize = Math.ceil(testers / pattern.sizes.length);
-  const counts = Object.fromEntries(pattern.sizes.map(({ id }) => [id, perSize]));
+  const call = drawnCall(pattern, Math.ceil(testers / pattern.sizes.length));
+  return { ...call, testers: call.testers.slice(0, testers) };
+}
+
+/** The most sizes and measurements that a pattern may have, by repeating those of the pullover. */
+function largestCall(): CallDocument {
+  const plain = knittedPullover();
+  const sizes = plain.sizes.slice(0, -1).flatMap((size) =>
+    [0, 1, 2].map((third) => ({
+      ...size,
+      id: `${size.id}-${third}`,
+      body: Object.fromEntries(Object.entries(size.body).map(([id, cm]) => [id, cm + 2 * third])),
+    })),
+  );
+  const bySize = (values: Readonly<Record<string, number>>) =>
+    Object.fromEntries(sizes.map(({ id }) => [id, values[id.slice(0, id.indexOf("-"))] ?? 0]));
+  const measurements = Array.from({ length: 8 }, (_, round) =>
+    plain.measurements.map((measurement) => ({ ...measurement, id: `${measurement.id}-${round}` })),
+  );
+  const pattern: PatternDocument = {
+    ...plain,
+    sizes,
+    measurements: measurements.flat().slice(0, 60),
+    grading: Object.fromEntries(Object.entries(plain.grading ?? {}).map(([id, values]) => [id, bySize(values)])),
+  };
+  return drawnCall(pattern, 2);
+}
+
+function drawnCall(pattern: PatternDocument, testersPerSize: number): CallDocument {
+  const counts = Object.fromEntries(pattern.sizes.map(({ id }) => [id, testersPerSize]));
   const { call } = simulateCall({
     pattern,
     real: pattern,
@@ -69,7 +98,7 @@ function wideCall(testers: number): CallDocument {
     },
     seed: SEED,
   });
-  return { format: CALL_FORMAT, pattern, places: {}, testers: call.testers.slice(0, testers) };
+  return { format: CALL_FORMAT, pattern, places: {}, testers: call.testers };
 }
 
 /** The same model for both: no causes, no priors, swatches without error, by maximum likelihood. */

@@ -1,7 +1,7 @@
 import { normalChance } from "../distributions";
 import { areTied, type Candidate } from "../gaps";
-import { at, solveLower } from "../linear-algebra";
-import type { SurfaceSolution } from "../variance-components";
+import { at, solveLower, solveUpper } from "../linear-algebra";
+import { addRow, rowTimes, type SurfaceSolution } from "../variance-components";
 import type { PlantedCause } from "./planted-call";
 
 /**
@@ -41,46 +41,37 @@ function projected(solution: SurfaceSolution, moves: Float64Array): Float64Array
   const cross = new Float64Array(solution.scales.length);
   let offset = 0;
   for (const { rows, precision } of solution.groups) {
-    const cells = rows.length;
-    rows.forEach((row, i) => {
+    const { cells } = rows;
+    for (let i = 0; i < cells; i += 1) {
       let along = 0;
       for (let j = 0; j < cells; j += 1) along += at(precision, i * cells + j) * at(moves, offset + j);
       result[offset + i] = along;
-      for (const { column, weight } of row)
-        cross[column] = at(cross, column) + weight * at(solution.scales, column) * along;
-    });
-    offset += cells;
-  }
-  return subtractShared(solution, { result, cross });
-}
-
-function subtractShared(
-  solution: SurfaceSolution,
-  { result, cross }: { result: Float64Array; cross: Float64Array },
-): Float64Array {
-  solveLower(solution.sharedFactor, cross);
-  let offset = 0;
-  for (const { rows, precision } of solution.groups) {
-    const cells = rows.length;
-    const size = cross.length;
-    const roots = new Float64Array(size * cells);
-    rows.forEach((row, j) => {
-      for (const { column, weight } of row) {
-        const scaled = weight * at(solution.scales, column);
-        for (let i = 0; i < cells; i += 1) {
-          roots[column * cells + i] = at(roots, column * cells + i) + scaled * at(precision, i * cells + j);
-        }
-      }
-    });
-    solveLower(solution.sharedFactor, roots, cells);
-    for (let i = 0; i < cells; i += 1) {
-      for (let column = 0; column < size; column += 1) {
-        result[offset + i] = at(result, offset + i) - at(roots, column * cells + i) * at(cross, column);
-      }
+      addRow(cross, { rows, cell: i, factor: along, offset: 0 });
     }
     offset += cells;
   }
+  subtractShared(solution, { result, cross });
   return result;
+}
+
+function subtractShared(
+  { groups, scales, sharedFactor }: SurfaceSolution,
+  { result, cross }: { result: Float64Array; cross: Float64Array },
+): void {
+  const shared = cross.map((value, column) => value * at(scales, column));
+  solveLower(sharedFactor, shared);
+  solveUpper(sharedFactor, shared);
+  const scaled = shared.map((value, column) => value * at(scales, column));
+  let offset = 0;
+  for (const { rows, precision } of groups) {
+    const { cells } = rows;
+    for (let j = 0; j < cells; j += 1) {
+      const fitted = rowTimes(rows, j, scaled);
+      for (let i = 0; i < cells; i += 1)
+        result[offset + i] = at(result, offset + i) - at(precision, i * cells + j) * fitted;
+    }
+    offset += cells;
+  }
 }
 
 function dot(left: Float64Array, right: Float64Array): number {

@@ -4,4 +4,5 @@ export { gatherInformation } from "./gather-information";
 export type { GroupInformation, Information } from "./information";
 export { solveSurface, type SolvedGroup, type SurfaceSolution } from "./solve-surface";
 export { surfacePosterior, type GroupPosterior, type SurfacePosterior } from "./surface-posterior";
-export type { Block, BlockEffect, CellRow, Group, Readings, SdPrior, SharedColumn, Surface } from "./variance-model";
+export type { Block, BlockEffect, CellRows, Group, Readings, SdPrior, SharedColumn, Surface } from "./variance-model";
+export { addRow, cellRows, rowTimes, type CellRow } from "./cell-rows";

@@ -61,7 +61,7 @@ function addCellSlope(
     squares += ownSquares;
     left += ownVariance;
   }
-  for (const { rows } of groups) cells += rows.length;
+  for (const { rows } of groups) cells += rows.cells;
   add(result, surface.cellSd, { slope: squares / cellVariance - cells, determined: cells - left / cellVariance });
 }
 

@@ -1,13 +1,12 @@
-import { at, cholesky, logDeterminant, solveLower, solveUpper, type Matrix } from "../linear-algebra";
+import { at, indexAt, cholesky, logDeterminant, solveLower, solveUpper, type Matrix } from "../linear-algebra";
 import type { GroupInformation, Information } from "./information";
-import type { CellRow, SharedColumn, Surface } from "./variance-model";
+import { addRow, rowTimes } from "./cell-rows";
+import type { CellRows, SharedColumn, Surface } from "./variance-model";
 
 /** A group's part of a solution, the cells' own deviations integrated out. */
 export interface SolvedGroup {
   readonly information: GroupInformation;
-  readonly rows: readonly CellRow[];
-  /** Factor of I + cellVariance × precision. */
-  readonly factor: Matrix;
+  readonly rows: CellRows;
   /** What the readings say of the cells' shared part: its precision, and what is left of `right` at the solution. */
   readonly precision: Float64Array;
   readonly score: Float64Array;
@@ -42,10 +41,12 @@ export function solveSurface(surface: Surface, information: Information, sds: Fl
     scales[index] = scaleOf(column, sds);
   });
   let minusTwo = information.constant + information.readings * Math.log(2 * Math.PI);
-  const partial = information.groups.map((group, index) => {
+  const partial = surface.rows.flatMap((rows, index) => {
+    const group = information.groups[index];
+    if (group === undefined) return [];
     const integrated = integrateCells(group, cellVariance);
     minusTwo += integrated.minusTwo;
-    return { information: group, rows: surface.rows[index] ?? [], ...integrated };
+    return [{ information: group, rows, ...integrated }];
   });
   const { inner, right } = sharedSystem(surface.columns, scales, partial);
   const sharedFactor = cholesky(inner);
@@ -91,64 +92,60 @@ function integrateCells(group: GroupInformation, cellVariance: number) {
   if (factor === null) throw new RangeError("a group's information is not finite");
   const precision = group.precision.slice();
   const right = group.right.slice();
-  if (cellVariance === 0) return { factor, precision, right, minusTwo: 0 };
+  if (cellVariance === 0) return { precision, right, minusTwo: 0 };
   solveLower(factor, precision, cells);
   solveUpper(factor, precision, cells);
   solveLower(factor, right);
   let minusTwo = logDeterminant(factor);
   for (const value of right) minusTwo -= cellVariance * value * value;
   solveUpper(factor, right);
-  return { factor, precision, right, minusTwo };
+  return { precision, right, minusTwo };
 }
 
 type PartlySolved = Omit<SolvedGroup, "score"> & { readonly right: Float64Array };
 
+/** Only the lower triangle is filled. */
 function sharedSystem(columns: readonly SharedColumn[], scales: Float64Array, groups: readonly PartlySolved[]) {
   const size = columns.length;
   const inner = new Float64Array(size * size);
   const right = new Float64Array(size);
-  for (const group of groups) addGroup(group, { inner, right, scales });
-  columns.forEach(({ kind }, column) => {
-    if (kind !== "fixed") inner[column * size + column] = at(inner, column * size + column) + 1;
-  });
+  for (const group of groups) addGroup(group, { inner, right });
+  for (let row = 0; row < size; row += 1) {
+    right[row] = at(right, row) * at(scales, row);
+    for (let column = 0; column <= row; column += 1)
+      inner[row * size + column] = at(inner, row * size + column) * at(scales, row) * at(scales, column);
+    if (columns[row]?.kind !== "fixed") inner[row * size + row] = at(inner, row * size + row) + 1;
+  }
   return { inner: { rows: size, columns: size, values: inner }, right };
 }
 
 function addGroup(
   { rows, precision, right: groupRight }: PartlySolved,
-  { inner, right, scales }: { inner: Float64Array; right: Float64Array; scales: Float64Array },
+  { inner, right }: { inner: Float64Array; right: Float64Array },
 ): void {
-  const size = scales.length;
-  const cells = rows.length;
-  rows.forEach((row, i) => {
-    for (const { column, weight } of row) {
-      const scaled = weight * at(scales, column);
-      right[column] = at(right, column) + scaled * at(groupRight, i);
-      for (let j = 0; j < cells; j += 1) {
-        const along = scaled * at(precision, i * cells + j);
-        if (along === 0) continue;
-        for (const other of rows[j] ?? []) {
-          const index = column * size + other.column;
-          inner[index] = at(inner, index) + along * other.weight * at(scales, other.column);
-        }
-      }
+  const size = right.length;
+  const { cells, starts, columns, weights } = rows;
+  const along = new Float64Array(size);
+  for (let i = 0; i < cells; i += 1) {
+    addRow(right, { rows, cell: i, factor: at(groupRight, i), offset: 0 });
+    along.fill(0);
+    for (let j = 0; j < cells; j += 1)
+      addRow(along, { rows, cell: j, factor: at(precision, i * cells + j), offset: 0 });
+    for (let entry = indexAt(starts, i); entry < indexAt(starts, i + 1); entry += 1) {
+      const row = indexAt(columns, entry);
+      const weight = at(weights, entry);
+      for (let column = 0; column <= row; column += 1)
+        inner[row * size + column] = at(inner, row * size + column) + weight * at(along, column);
     }
-  });
+  }
 }
 
 function scoreAt({ rows, precision, right }: PartlySolved, shared: Float64Array): Float64Array {
-  const cells = rows.length;
+  const { cells } = rows;
   const score = right.slice();
-  rows.forEach((row, j) => {
-    const fitted = rowTimes(row, shared);
+  for (let j = 0; j < cells; j += 1) {
+    const fitted = rowTimes(rows, j, shared);
     for (let i = 0; i < cells; i += 1) score[i] = at(score, i) - at(precision, i * cells + j) * fitted;
-  });
+  }
   return score;
-}
-
-/** What a cell's row makes of the shared columns. */
-export function rowTimes(row: CellRow, shared: Float64Array): number {
-  let sum = 0;
-  for (const { column, weight } of row) sum += weight * at(shared, column);
-  return sum;
 }

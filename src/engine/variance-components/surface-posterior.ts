@@ -1,5 +1,7 @@
-import { at, solveLower, solveUpper, zeros, type Matrix } from "../linear-algebra";
-import { rowTimes, type SolvedGroup, type SurfaceSolution } from "./solve-surface";
+import { at, indexAt, solveLower } from "../linear-algebra";
+import { rowTimes } from "./cell-rows";
+import type { SolvedGroup, SurfaceSolution } from "./solve-surface";
+import type { CellRows } from "./variance-model";
 
 /** Cells of one group given the readings: mean, and covariance of cells i and j at `i * cells + j`. */
 export interface GroupPosterior {
@@ -23,104 +25,118 @@ export interface SurfacePosterior {
  * @returns means and variances; those of fixed columns include that they are estimated.
  */
 export function surfacePosterior(solution: SurfaceSolution, { covariances } = { covariances: true }): SurfacePosterior {
+  const shared = sharedCovariance(solution);
+  const size = solution.scales.length;
   return {
-    sharedVariances: sharedVariances(solution),
-    groups: solution.groups.map((group) => groupPosterior(solution, group, covariances)),
+    sharedVariances: solution.scales.map((_, column) => at(shared, column * size + column)),
+    groups: solution.groups.map((group) => groupPosterior(solution, { group, shared, covariances })),
   };
 }
 
-function sharedVariances({ sharedFactor, scales }: SurfaceSolution): Float64Array {
+/** Of columns a and b at `a * columns + b`. */
+function sharedCovariance({ sharedFactor, scales }: SurfaceSolution): Float64Array {
   const size = scales.length;
   const roots = new Float64Array(size * size);
   for (let column = 0; column < size; column += 1) roots[column * size + column] = at(scales, column);
   solveLower(sharedFactor, roots, size);
-  return scales.map((_, column) => {
-    let sum = 0;
-    for (let row = 0; row < size; row += 1) sum += at(roots, row * size + column) ** 2;
-    return sum;
-  });
-}
-
-function groupPosterior(solution: SurfaceSolution, group: SolvedGroup, covariances: boolean): GroupPosterior {
-  const { cellVariance, shared } = solution;
-  const cells = group.rows.length;
-  const mean = group.score.map((score) => cellVariance * score);
-  group.rows.forEach((row, i) => {
-    mean[i] = at(mean, i) + rowTimes(row, shared);
-  });
-  const own = inverseOf(group.factor);
-  const { kept, lost } = sharedLoadings(solution, group);
-  solveLower(solution.sharedFactor, lost, cells);
-  const deviations = ownDeviations({ solution, group, own, lost });
-  if (!covariances) return { mean, covariance: new Float64Array(), ...deviations };
-  const covariance = own.map((value) => cellVariance * value);
-  solveLower(solution.sharedFactor, kept, cells);
-  addSquares(covariance, kept, cells);
-  return { mean, covariance, ...deviations };
-}
-
-function inverseOf(factor: Matrix): Float64Array {
-  const { values } = zeros(factor.rows, factor.rows);
-  for (let i = 0; i < factor.rows; i += 1) values[i * factor.rows + i] = 1;
-  solveLower(factor, values, factor.rows);
-  solveUpper(factor, values, factor.rows);
-  return values;
-}
-
-/** What the shared columns, scaled, bring to the cells (kept) and to their own deviations (lost), a row a column. */
-function sharedLoadings({ scales }: SurfaceSolution, { rows, factor }: SolvedGroup) {
-  const size = scales.length;
-  const cells = rows.length;
-  const design = new Float64Array(cells * size);
-  rows.forEach((row, i) => {
-    for (const { column, weight } of row)
-      design[i * size + column] = at(design, i * size + column) + weight * at(scales, column);
-  });
-  const shrunk = design.slice();
-  solveLower(factor, shrunk, size);
-  solveUpper(factor, shrunk, size);
-  const kept = transposed(shrunk, cells, size);
-  const lost = transposed(
-    design.map((value, index) => value - at(shrunk, index)),
-    cells,
-    size,
-  );
-  return { kept, lost };
-}
-
-function transposed(values: Float64Array, rows: number, columns: number): Float64Array {
-  const result = new Float64Array(values.length);
-  for (let i = 0; i < rows; i += 1)
-    for (let j = 0; j < columns; j += 1) result[j * rows + i] = at(values, i * columns + j);
-  return result;
-}
-
-function addSquares(into: Float64Array, roots: Float64Array, cells: number): void {
-  const ranks = cells === 0 ? 0 : roots.length / cells;
-  for (let rank = 0; rank < ranks; rank += 1) {
-    for (let i = 0; i < cells; i += 1) {
-      const left = at(roots, rank * cells + i);
+  const covariance = new Float64Array(size * size);
+  for (let k = 0; k < size; k += 1) {
+    for (let i = 0; i <= k; i += 1) {
+      const left = at(roots, k * size + i);
       if (left === 0) continue;
-      for (let j = 0; j < cells; j += 1)
-        into[i * cells + j] = at(into, i * cells + j) + left * at(roots, rank * cells + j);
+      for (let j = 0; j <= k; j += 1)
+        covariance[i * size + j] = at(covariance, i * size + j) + left * at(roots, k * size + j);
     }
   }
+  return covariance;
 }
 
-function ownDeviations(given: {
-  solution: SurfaceSolution;
-  group: SolvedGroup;
-  own: Float64Array;
-  lost: Float64Array;
-}): { ownSquares: number; ownVariance: number } {
-  const { solution, group, own, lost } = given;
-  const cells = group.rows.length;
-  let squares = 0;
-  let variance = 0;
+interface GroupTask {
+  readonly group: SolvedGroup;
+  /** Covariance of the shared columns. */
+  readonly shared: Float64Array;
+  readonly covariances: boolean;
+}
+
+/**
+ * With P the group's precision once its own deviations are integrated out, c their variance and G what the shared columns'
+ * uncertainty brings to the cells: the cells vary by c(I − cP) + (I − cP)G(I − cP), their own deviations by c(I − cP) + c²PGP.
+ */
+function groupPosterior(solution: SurfaceSolution, { group, shared, covariances }: GroupTask): GroupPosterior {
+  const { cellVariance } = solution;
+  const { rows, precision, score } = group;
+  const { cells } = rows;
+  const mean = score.map((value, i) => cellVariance * value + rowTimes(rows, i, solution.shared));
+  const brought = broughtByShared(rows, shared, solution.scales.length);
+  const taken = product(precision, brought, cells);
+  const ownVariance = variancesOfOwn({ precision, taken, cellVariance, cells });
+  const ownSquares = score.reduce((sum, value) => sum + (cellVariance * value) ** 2, ownVariance);
+  const covariance = covariances
+    ? cellCovariance({ precision, brought, taken, cellVariance, cells })
+    : new Float64Array();
+  return { mean, covariance, ownSquares, ownVariance };
+}
+
+function broughtByShared(rows: CellRows, shared: Float64Array, size: number): Float64Array {
+  const { cells, starts, columns, weights } = rows;
+  const brought = new Float64Array(cells * cells);
+  const along = new Float64Array(size);
   for (let i = 0; i < cells; i += 1) {
-    squares += (solution.cellVariance * at(group.score, i)) ** 2;
-    variance += solution.cellVariance * at(own, i * cells + i);
+    along.fill(0);
+    for (let entry = indexAt(starts, i); entry < indexAt(starts, i + 1); entry += 1) {
+      const offset = indexAt(columns, entry) * size;
+      const weight = at(weights, entry);
+      for (let k = 0; k < size; k += 1) along[k] = at(along, k) + weight * at(shared, offset + k);
+    }
+    for (let j = 0; j <= i; j += 1) {
+      const value = rowTimes(rows, j, along);
+      brought[i * cells + j] = value;
+      brought[j * cells + i] = value;
+    }
   }
-  for (const value of lost) variance += value * value;
-  return { ownSquares: squares + variance, ownVariance: variance };
+  return brought;
+}
+
+interface CellTask {
+  readonly precision: Float64Array;
+  /** G, and P·G. */
+  readonly brought: Float64Array;
+  readonly taken: Float64Array;
+  readonly cellVariance: number;
+  readonly cells: number;
+}
+
+function variancesOfOwn({ precision, taken, cellVariance, cells }: Omit<CellTask, "brought">): number {
+  let variance = 0;
+  for (let i = 0; i < cells; i += 1) variance += cellVariance * (1 - cellVariance * at(precision, i * cells + i));
+  for (let k = 0; k < taken.length; k += 1) variance += cellVariance ** 2 * at(taken, k) * at(precision, k);
+  return variance;
+}
+
+function cellCovariance({ precision, brought, taken, cellVariance, cells }: CellTask): Float64Array {
+  const kept = brought.map((value, k) => value - cellVariance * at(taken, k));
+  const lost = product(kept, precision, cells);
+  const covariance = new Float64Array(cells * cells);
+  for (let i = 0; i < cells; i += 1) {
+    for (let j = 0; j < cells; j += 1) {
+      const k = i * cells + j;
+      const own = cellVariance * ((i === j ? 1 : 0) - cellVariance * at(precision, k));
+      covariance[k] = own + at(kept, k) - cellVariance * at(lost, k);
+    }
+  }
+  return covariance;
+}
+
+/** Of two square matrices. */
+function product(left: Float64Array, right: Float64Array, size: number): Float64Array {
+  const result = new Float64Array(size * size);
+  for (let i = 0; i < size; i += 1) {
+    for (let k = 0; k < size; k += 1) {
+      const weight = at(left, i * size + k);
+      if (weight === 0) continue;
+      for (let j = 0; j < size; j += 1)
+        result[i * size + j] = at(result, i * size + j) + weight * at(right, k * size + j);
+    }
+  }
+  return result;
 }

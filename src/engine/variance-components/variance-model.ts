@@ -36,14 +36,19 @@ export type SharedColumn =
   | { readonly kind: "known"; readonly variance: number }
   | { readonly kind: "fitted"; readonly sd: number };
 
-/** A cell's weights on the shared columns; columns that it leaves out weigh 0. */
-export type CellRow = readonly { readonly column: number; readonly weight: number }[];
+/** Weights of a group's cells on the shared columns: those of cell c stand from `starts[c]` up to `starts[c + 1]`. */
+export interface CellRows {
+  readonly cells: number;
+  readonly starts: Int32Array;
+  readonly columns: Int32Array;
+  readonly weights: Float64Array;
+}
 
 /** What the cells are made of: shared columns and, where `cellSd` names one, an own deviation of every cell. */
 export interface Surface {
   readonly columns: readonly SharedColumn[];
-  /** `rows[g][c]` belongs to cell c of group g. */
-  readonly rows: readonly (readonly CellRow[])[];
+  /** The cells of each group. */
+  readonly rows: readonly CellRows[];
   readonly cellSd: number | null;
 }
 

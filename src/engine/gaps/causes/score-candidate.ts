@@ -1,5 +1,5 @@
 import { at, solveLower } from "../../linear-algebra";
-import type { SurfaceSolution } from "../../variance-components";
+import { addRow, type SurfaceSolution } from "../../variance-components";
 import type { Candidate } from "./candidate";
 
 /**
@@ -14,7 +14,7 @@ export function scoreCandidate(solution: SurfaceSolution, { moves, priorSd }: Ca
   let score = 0;
   let offset = 0;
   for (const { rows, precision, score: groupScore } of solution.groups) {
-    const cells = rows.length;
+    const { cells } = rows;
     const own = moves.subarray(offset, offset + cells);
     offset += cells;
     if (own.every((move) => move === 0)) continue;
@@ -23,10 +23,11 @@ export function scoreCandidate(solution: SurfaceSolution, { moves, priorSd }: Ca
       for (let j = 0; j < cells; j += 1) along += at(precision, i * cells + j) * at(own, j);
       information += at(own, i) * along;
       score += at(own, i) * at(groupScore, i);
-      for (const { column, weight } of rows[i] ?? [])
-        cross[column] = at(cross, column) + weight * at(solution.scales, column) * along;
+      addRow(cross, { rows, cell: i, factor: along, offset: 0 });
     }
   }
+  for (let column = 0; column < cross.length; column += 1)
+    cross[column] = at(cross, column) * at(solution.scales, column);
   solveLower(solution.sharedFactor, cross);
   for (const value of cross) information -= value * value;
   const spread = 1 + priorSd * priorSd * Math.max(0, information);

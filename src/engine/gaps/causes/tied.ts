@@ -1,3 +1,4 @@
+import { at } from "../../linear-algebra";
 import type { Candidate } from "./candidate";
 
 /** Squared cosine above which no data of these cells can tell two candidates apart (design 4.6). */
@@ -8,12 +9,13 @@ export function areTied(left: Candidate, right: Candidate, reported: readonly bo
   let product = 0;
   let leftSquares = 0;
   let rightSquares = 0;
-  left.moves.forEach((move, cell) => {
-    if (!reported[cell]) return;
-    const other = right.moves[cell] ?? 0;
+  for (let cell = 0; cell < reported.length; cell += 1) {
+    if (reported[cell] !== true) continue;
+    const move = at(left.moves, cell);
+    const other = at(right.moves, cell);
     product += move * other;
     leftSquares += move * move;
     rightSquares += other * other;
-  });
+  }
   return product * product > TIED * leftSquares * rightSquares;
 }

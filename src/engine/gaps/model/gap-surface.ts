@@ -1,5 +1,5 @@
 import { sizeScale, type PatternDocument } from "../../pattern";
-import type { SharedColumn, Surface } from "../../variance-components";
+import { cellRows, type SharedColumn, type Surface } from "../../variance-components";
 import type { Candidate } from "../causes/candidate";
 import { GAP_SD } from "./gap-sds";
 
@@ -18,14 +18,16 @@ export function gapSurface(pattern: PatternDocument, causes: readonly Candidate[
     ...causes.map(({ priorSd }) => ({ kind: "known" as const, variance: priorSd * priorSd })),
   ];
   const rows = pattern.sizes.map(({ id }, size) =>
-    pattern.measurements.map((_measurement, measurement) => [
-      { column: measurement, weight: 1 },
-      { column: measurements + measurement, weight: scale.get(id) ?? 0 },
-      ...causes.flatMap(({ moves }, which) => {
-        const weight = moves[size * measurements + measurement] ?? 0;
-        return weight === 0 ? [] : [{ column: causeColumn(pattern, which), weight }];
-      }),
-    ]),
+    cellRows(
+      pattern.measurements.map((_measurement, measurement) => [
+        { column: measurement, weight: 1 },
+        { column: measurements + measurement, weight: scale.get(id) ?? 0 },
+        ...causes.flatMap(({ moves }, which) => {
+          const weight = moves[size * measurements + measurement] ?? 0;
+          return weight === 0 ? [] : [{ column: causeColumn(pattern, which), weight }];
+        }),
+      ]),
+    ),
   );
   return { columns, rows, cellSd: GAP_SD.cell };
 }

@@ -7,8 +7,10 @@ export interface MixturePart {
   readonly sd: number;
 }
 
-/** Enough halvings to bring any bracket down to the last digits. */
-const HALVINGS = 60;
+/** Enough steps to bring any bracket down to the last digits by halving alone. */
+const MOST_STEPS = 60;
+/** A step this small beside the spread changes no digit that is shown. */
+const LEAST_STEP = 1e-13;
 
 /** Chance that the value is at most `bound`. Weights add up to 1. */
 export function mixtureChance(parts: readonly MixturePart[], bound: number): number {
@@ -18,21 +20,39 @@ export function mixtureChance(parts: readonly MixturePart[], bound: number): num
 }
 
 /**
- * Value that the mixture stays below with a given chance, by halving between the parts' own quantiles.
+ * Value that the mixture stays below with a given chance: Newton's method, halving where it leaves the bracket between the
+ * parts' own quantiles.
  *
  * @param standardQuantile quantile of the standard normal at `chance`.
  */
 export function mixtureQuantile(parts: readonly MixturePart[], chance: number, standardQuantile: number): number {
-  const ends = parts.map(({ mean, sd }) => mean + standardQuantile * sd);
-  let low = Math.min(...ends);
-  let high = Math.max(...ends);
-  for (let halving = 0; halving < HALVINGS && low < high; halving += 1) {
-    const middle = (low + high) / 2;
-    if (middle === low || middle === high) break;
-    if (mixtureChance(parts, middle) < chance) low = middle;
-    else high = middle;
+  let low = Number.POSITIVE_INFINITY;
+  let high = Number.NEGATIVE_INFINITY;
+  for (const { mean, sd } of parts) {
+    low = Math.min(low, mean + standardQuantile * sd);
+    high = Math.max(high, mean + standardQuantile * sd);
   }
-  return (low + high) / 2;
+  const least = LEAST_STEP * (high - low);
+  let value = (low + high) / 2;
+  for (let step = 0; step < MOST_STEPS && high - low > least; step += 1) {
+    const excess = mixtureChance(parts, value) - chance;
+    if (excess < 0) low = value;
+    else high = value;
+    const newton = value - excess / mixtureDensity(parts, value);
+    const next = newton > low && newton < high ? newton : (low + high) / 2;
+    if (Math.abs(next - value) <= least) return next;
+    value = next;
+  }
+  return value;
+}
+
+function mixtureDensity(parts: readonly MixturePart[], value: number): number {
+  let density = 0;
+  for (const { weight, mean, sd } of parts) {
+    const standard = (value - mean) / sd;
+    density += (weight / sd) * Math.exp((-standard * standard) / 2);
+  }
+  return density / Math.sqrt(2 * Math.PI);
 }
 
 /** Mean and standard deviation of the mixture. */

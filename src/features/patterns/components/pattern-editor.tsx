@@ -36,7 +36,7 @@ const TABLES = [
 
 /** The pattern's numbers as inputs, kept as a draft while she types, with what each measurement then comes to. */
 export function PatternEditor({ patternId, pattern, baseNumber, unit: hers, draft, lateTyped }: PatternEditorProps) {
-  const { typed, version, status, edit, send } = useDraft({ patternId, ...draft, baseNumber });
+  const { typed, status, edit, send } = useDraft({ patternId, ...draft, baseNumber });
   const unit = unitOfEdits(typed, hers);
   const fields = useMemo(() => editFields(pattern), [pattern]);
   const shown = useDeferredValue(typed);
@@ -113,7 +113,7 @@ export function PatternEditor({ patternId, pattern, baseNumber, unit: hers, draf
           <ChangeList changes={applied.changes} unit={hers} />
         </Section>
       ) : null}
-      <SaveBar {...{ patternId, typed, version, baseNumber, status, send }} applied={applied} />
+      <SaveBar {...{ patternId, typed, baseNumber, status, send }} applied={applied} />
     </>
   );
 }

@@ -12,17 +12,17 @@ import type { DraftStatus } from "./use-draft";
 interface SaveBarProps {
   readonly patternId: string;
   readonly typed: TypedEdits;
-  readonly version: number;
   readonly baseNumber: number;
   readonly status: DraftStatus;
   readonly applied: AppliedEdits;
-  readonly send: () => Promise<boolean>;
+  /** Keeps what is typed; the draft's version then, null where it could not be kept. */
+  readonly send: () => Promise<number | null>;
 }
 
 const UNSENT = "This did not reach Sizewright. Your edits are still here; check the connection and try again.";
 
 /** Whether the edits are kept, and the two ways out of them: a revision, or the bin. */
-export function SaveBar({ patternId, typed, version, baseNumber, status, applied, send }: SaveBarProps) {
+export function SaveBar({ patternId, typed, baseNumber, status, applied, send }: SaveBarProps) {
   const router = useRouter();
   const [open, setOpen] = useState<"revision" | "discard" | null>(null);
   const [reason, setReason] = useState("");
@@ -33,7 +33,8 @@ export function SaveBar({ patternId, typed, version, baseNumber, status, applied
 
   const save = () =>
     start(async () => {
-      if (status.kind !== "resting" && status.kind !== "saved" && !(await send())) return;
+      const version = await send();
+      if (version === null) return;
       const edits = { typed, version, baseNumber, reason };
       const saved = await saveAsRevision(patternId, edits).catch(() => ({ status: "failed" as const, says: UNSENT }));
       if (saved.status !== "saved") return setSays(saved.says);
@@ -42,6 +43,8 @@ export function SaveBar({ patternId, typed, version, baseNumber, status, applied
     });
   const discard = () =>
     start(async () => {
+      const version = await send();
+      if (version === null) return;
       const gone = await throwDraftAway(patternId, version).catch(() => ({ status: "failed" as const, says: UNSENT }));
       if (gone.status !== "gone") return setSays(gone.says);
       dropBackup(patternId);

@@ -25,39 +25,38 @@ const OFFLINE = "No connection. Your edits are kept in this browser and sent whe
 export function useDraft({ patternId, typed: first, version: firstVersion, baseNumber }: Beginning) {
   const router = useRouter();
   const [typed, setTyped] = useState(first);
-  const [version, setVersion] = useState(firstVersion);
   const [status, setStatus] = useState<DraftStatus>({ kind: "resting" });
   const latest = useRef({ typed: first, version: firstVersion, baseNumber });
+  const kept = useRef(first);
   const timer = useRef<ReturnType<typeof setTimeout>>(undefined);
-  const sending = useRef<Promise<boolean> | null>(null);
+  const sending = useRef<Promise<number | null> | null>(null);
 
-  /** Until nothing is typed that the server does not have; false where it could not be kept. */
-  const sendAll = useCallback(async (): Promise<boolean> => {
-    for (;;) {
+  /** Until nothing is typed that the server does not have. @returns its version there, null where it could not be kept. */
+  const sendAll = useCallback(async (): Promise<number | null> => {
+    while (latest.current.typed !== kept.current) {
       const sent = latest.current;
       setStatus({ kind: "saving" });
       const saved = await keepDraft(patternId, sent).catch(() => ({ status: "failed" as const, says: OFFLINE }));
       if (saved.status === "failed") {
         setStatus({ kind: "unsent", says: saved.says });
-        return false;
+        return null;
       }
       if (saved.status === "late") {
         dropBackup(patternId);
         setStatus({ kind: "late" });
         router.refresh();
-        return false;
+        return null;
       }
+      kept.current = sent.typed;
       latest.current = { ...latest.current, version: saved.version };
-      setVersion(saved.version);
       setStatus({ kind: "saved", at: new Date() });
-      if (latest.current.typed === sent.typed) break;
     }
     dropBackup(patternId);
-    return true;
+    return latest.current.version;
   }, [patternId, router]);
 
   /** Sends what is typed; one sending at a time, and the next takes whatever was typed meanwhile. */
-  const send = useCallback(async (): Promise<boolean> => {
+  const send = useCallback(async (): Promise<number | null> => {
     clearTimeout(timer.current);
     sending.current ??= sendAll().finally(() => {
       sending.current = null;
@@ -77,12 +76,12 @@ export function useDraft({ patternId, typed: first, version: firstVersion, baseN
   );
 
   useEffect(() => {
-    const kept = readBackup(patternId);
+    const backup = readBackup(patternId);
     const resume = async () => {
-      if (kept === null) return;
+      if (backup === null) return;
       await Promise.resolve();
-      latest.current = kept;
-      setTyped(kept.typed);
+      latest.current = backup;
+      setTyped(backup.typed);
       await send();
     };
     void resume();
@@ -94,5 +93,5 @@ export function useDraft({ patternId, typed: first, version: firstVersion, baseN
     };
   }, [patternId, send]);
 
-  return { typed, version, status, edit, send };
+  return { typed, status, edit, send };
 }
