@@ -1,16 +1,17 @@
 import { gapsBench } from "./bench/gaps";
+import { gradeBench } from "./bench/grade";
 
-const BENCHES: Readonly<Record<string, () => string>> = { gaps: gapsBench };
+const BENCHES: Readonly<Record<string, () => string | Promise<string>>> = { gaps: gapsBench, grade: gradeBench };
 
-main(process.argv.slice(2));
+await main(process.argv.slice(2));
 
 /** `bench NAME`: runs one bench and prints its figures. */
-function main([name]: readonly string[]): void {
+async function main([name]: readonly string[]): Promise<void> {
   const bench = name !== undefined && Object.hasOwn(BENCHES, name) ? BENCHES[name] : undefined;
   if (bench === undefined) {
     process.stderr.write(`bench: name one of ${Object.keys(BENCHES).join(", ")}.\n`);
     process.exitCode = 2;
     return;
   }
-  process.stdout.write(bench());
+  process.stdout.write(await bench());
 }

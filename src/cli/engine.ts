@@ -2,11 +2,12 @@ import { readFileSync } from "node:fs";
 import { readJson, type Fault } from "@/engine/pattern";
 import type { Verb } from "./verb";
 import { gapsVerb } from "./verbs/gaps";
+import { gradeVerb } from "./verbs/grade";
 import { predictVerb } from "./verbs/predict";
 import { reviseVerb } from "./verbs/revise";
 import { yarnVerb } from "./verbs/yarn";
 
-const VERBS: readonly Verb[] = [predictVerb, gapsVerb, yarnVerb, reviseVerb];
+const VERBS: readonly Verb[] = [predictVerb, gradeVerb, gapsVerb, yarnVerb, reviseVerb];
 const BAD_INPUT = 2;
 const NO_ANSWER = 3;
 

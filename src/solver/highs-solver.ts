@@ -4,8 +4,12 @@ import type { Solver } from "@/engine/integer-program";
 /** A search that needs more is stopped, and says so: the counts of one group take a few hundred. */
 const MOST_NODES = 50_000;
 
-/** HiGHS in this thread, exact: its gaps are 0, and it answers alike on every run. */
-export async function highsSolver(): Promise<Solver> {
+/**
+ * HiGHS in this thread, exact: its gaps are 0, and it answers alike on every run.
+ *
+ * @param mostSeconds for comparisons: a limit in time, under which two runs may differ.
+ */
+export async function highsSolver(mostSeconds?: number): Promise<Solver> {
   const highs = await highsLoader();
   return (lpText) => {
     const { Status, Columns } = highs.solve(lpText, {
@@ -14,7 +18,12 @@ export async function highsSolver(): Promise<Solver> {
       random_seed: 1,
       threads: 1,
       mip_max_nodes: MOST_NODES,
+      ...(mostSeconds === undefined ? {} : { time_limit: mostSeconds }),
     });
-    return { status: Status, values: new Map(Object.entries(Columns).map(([name, { Primal }]) => [name, Primal])) };
+    // A search that was stopped before it met any answer has columns without values.
+    const values = Object.entries(Columns).flatMap(([name, column]) =>
+      typeof column.Primal === "number" ? [[name, column.Primal] as const] : [],
+    );
+    return { status: Status, values: new Map(values) };
   };
 }

@@ -5,6 +5,7 @@ import { CALL_FORMAT, type CallDocument, type PatternDocument } from "@/engine/p
 import { knittedPullover, simulateCall } from "@/engine/simulation";
 import { fitVarianceComponents, type SdPrior } from "@/engine/variance-components";
 import { fitByLme4 } from "./lme4";
+import { processorMs, shownMs } from "./processor-time";
 
 const RUNS = 15;
 const SEED = 20_261_125;
@@ -22,9 +23,9 @@ export function gapsBench(): string {
   }).call;
   const lines = [
     "Gap model, median of several runs after some to warm up: processor time, which a busy machine lengthens less than wall time. Bars: design 7.",
-    `27 testers × 8 readings, with causes: ${ms(timed(() => gaps(small), RUNS))} (under 300 ms)`,
+    `27 testers × 8 readings, with causes: ${shownMs(timed(() => gaps(small), RUNS))} (under 300 ms)`,
     ...manyTesters(),
-    `The largest pattern, 24 sizes × 60 measurements, 48 testers, with causes: ${ms(timed(() => gaps(largestCall()), 1))}`,
+    `The largest pattern, 24 sizes × 60 measurements, 48 testers, with causes: ${shownMs(timed(() => gaps(largestCall()), 1))}`,
     ...besideLme4(small),
     "",
   ].join("\n");
@@ -39,8 +40,8 @@ function manyTesters(): string[] {
   const halfMs = timed(() => estimateGaps(half, { causes: false }), 3);
   const wholeMs = timed(() => estimateGaps(whole, { causes: false }), 3);
   return [
-    `10 000 testers × 10 readings, without causes: ${ms(wholeMs)} (under 10 s)`,
-    `  5 000 testers: ${ms(halfMs)}; twice the testers take ${(wholeMs / halfMs).toFixed(2)} × the time (at most 2.2)`,
+    `10 000 testers × 10 readings, without causes: ${shownMs(wholeMs)} (under 10 s)`,
+    `  5 000 testers: ${shownMs(halfMs)}; twice the testers take ${(wholeMs / halfMs).toFixed(2)} × the time (at most 2.2)`,
   ];
 }
 
@@ -122,27 +123,16 @@ function besideLme4(call: CallDocument): string[] {
       priors: [FREE, FREE, FREE, FREE, FREE, FREE],
     });
   const { logLikelihood } = fit().solution;
-  const ours = `The fit alone, same call, same model: ${ms(timed(fit, RUNS))}, log likelihood ${logLikelihood.toFixed(4)}`;
+  const ours = `The fit alone, same call, same model: ${shownMs(timed(fit, RUNS))}, log likelihood ${logLikelihood.toFixed(4)}`;
   const theirs = fitByLme4(call, RUNS);
   if (theirs.status === "no-r") return [ours, `  R's lme4: ${theirs.says}`];
   return [
     ours,
-    `  R's lme4: ${ms(theirs.medianMs)}, log likelihood ${theirs.logLikelihood.toFixed(4)} (ours not slower)`,
+    `  R's lme4: ${shownMs(theirs.medianMs)}, log likelihood ${theirs.logLikelihood.toFixed(4)} (ours not slower)`,
   ];
 }
 
-/** Median processor time of a run, ms: ours is one thread, so an idle machine's wall time is the same. */
 function timed(run: () => unknown, runs: number): number {
   for (let warm = 0; warm < 2; warm += 1) run();
-  const times = Array.from({ length: runs }, () => {
-    const start = process.cpuUsage();
-    run();
-    const { user, system } = process.cpuUsage(start);
-    return (user + system) / 1000;
-  });
-  return times.toSorted((left, right) => left - right)[Math.floor(runs / 2)] ?? Number.NaN;
-}
-
-function ms(value: number): string {
-  return `${value.toFixed(value < 100 ? 1 : 0)} ms`;
+  return processorMs(run, runs);
 }

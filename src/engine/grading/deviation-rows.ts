@@ -2,7 +2,7 @@ import type { Sum } from "../integer-program";
 import { indexPattern, measureTerm, patternWorking, targetCm, type Working } from "../prediction";
 import type { PatternDocument } from "../pattern";
 import type { CountGroup } from "./count-groups";
-import type { CountVariables } from "./grading-rules";
+import type { CountVariables } from "./count-variables";
 
 /**
  * Each solved measurement in each size as a sum of counts that should come to its target, in tolerances.

@@ -1,5 +1,6 @@
 import { own, type Count, type PatternDocument } from "../pattern";
 import type { Constraint, Sum } from "../integer-program";
+import type { CountVariables } from "./count-variables";
 
 /** A rule that a grading must keep, and what it says in the designer's words. */
 export interface GradingRule {
@@ -8,12 +9,6 @@ export interface GradingRule {
   readonly size?: string;
   readonly says: string;
   readonly constraints: readonly Constraint[];
-}
-
-/** Where the variables of a grading stand: each count's number in each size, then how many repeats that is. */
-export interface CountVariables {
-  readonly numberOf: (count: string, size: number) => number;
-  readonly repeatsOf: (count: string, size: number) => number;
 }
 
 /** The rules of some counts in all sizes. @see design 4.2. */

@@ -1,3 +1,13 @@
 export { countGroups, solvedCounts, type CountGroup } from "./count-groups";
 export type { Clash } from "./find-clash";
-export { solveCounts, type SolvedCounts } from "./solve-counts";
+export { gradePattern, type GradeOutcome } from "./grade-pattern";
+export { parseGradeRequest, type GradeRequest } from "./grade-request";
+export {
+  gradedMeasurements,
+  gradingObjective,
+  type GradedMeasurement,
+  type GradingObjective,
+} from "./graded-measurements";
+export { loosenings, type Loosening } from "./loosen-clash";
+export { nearestKept, type NearestKept } from "./nearest-kept";
+export { solveCounts, type Limit, type SolvedCounts } from "./solve-counts";

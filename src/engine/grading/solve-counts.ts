@@ -1,30 +1,41 @@
-import { solveIntegerProgram, type Constraint, type Solver, type Sum } from "../integer-program";
-import { own, type Count, type Grading, type PatternDocument } from "../pattern";
+import { lowerBound, solveIntegerProgram, type Constraint, type Solver } from "../integer-program";
+import type { Grading, PatternDocument } from "../pattern";
 import type { CountGroup } from "./count-groups";
+import { countVariables } from "./count-variables";
 import { findClash, type Clash } from "./find-clash";
-import { gradingRules, type CountVariables } from "./grading-rules";
-import { deviationRows } from "./deviation-rows";
+import { gradingRules } from "./grading-rules";
+import { costOf, excessSum, gradingStages, withinRows, type StageName } from "./grading-stages";
+
+/** Where the solver stopped at its limit: the stage's value as found, and what it cannot be below. */
+export interface Limit {
+  readonly counts: readonly string[];
+  readonly stage: StageName;
+  readonly value: number;
+  readonly bound: number;
+}
 
 export type SolvedCounts =
   | { readonly status: "optimal"; readonly grading: Grading }
+  | { readonly status: "limit"; readonly grading: Grading; readonly limit: Limit }
   | { readonly status: "infeasible"; readonly clash: readonly Clash[] }
   | { readonly status: "unproven"; readonly says: string };
 
 /** An optimum of one stage may be missed by this much in the next ones, for sums of doubles do not come out the same twice. */
 const STAGE_TOLERANCE = 1e-7;
-
 /**
  * New numbers for a group of counts, in all sizes at once: first nothing beyond tolerance, then least deviation, then near
  * the tested numbers, then even steps, then few stitches.
  *
- * @param near the tested grading.
+ * A stage that costs nothing at the answer of the one before is at its least already.
+ *
+ * @param near the tested grading; counts and sizes that it leaves out may come out as they like.
  * @param slack deviation that costs nothing, in tolerances.
  * @see design 4.2.
  */
 export function solveCounts(given: {
   readonly pattern: PatternDocument;
   readonly group: CountGroup;
-  readonly near: Grading;
+  readonly near?: Grading;
   readonly slack: number;
   readonly solver: Solver;
 }): SolvedCounts {
@@ -32,85 +43,51 @@ export function solveCounts(given: {
   const counts = pattern.counts.filter(({ id }) => group.counts.includes(id));
   const variables = countVariables(pattern, counts);
   const rules = gradingRules(pattern, counts, variables);
-  const stages = stagesOf({ ...given, counts, variables });
-  const whole = stages.whole;
-  let constraints: Constraint[] = [...rules.flatMap((rule) => rule.constraints), ...stages.constraints];
-  let values: readonly number[] = [];
-  for (const objective of stages.objectives) {
-    const solution = solveIntegerProgram({ whole, constraints, objective }, solver);
-    if (solution.status === "infeasible") return { status: "infeasible", clash: findClash(rules, { whole, solver }) };
-    if (solution.status === "unproven") return solution;
-    values = solution.values;
-    constraints = [...constraints, { sum: objective, relation: "<=", right: solution.objective + STAGE_TOLERANCE }];
+  const gradingOf = (values: readonly number[]) =>
+    gradingAt(pattern, group, (id, at) => values[variables.numberOf(id, at)]);
+  let whole = new Array<boolean>(variables.total).fill(true);
+  let constraints: Constraint[] = rules.flatMap((rule) => rule.constraints);
+  let best: readonly number[] | null = null;
+  for (const stage of gradingStages(pattern, { ...given, counts, variables })) {
+    if (best === null || costOf(stage, best) > STAGE_TOLERANCE) {
+      const excess = excessSum(stage, whole.length);
+      const wider = [...whole, ...stage.rows.map(() => stage.isWhole)];
+      const program = {
+        whole: wider,
+        constraints: [...constraints, ...excess.constraints],
+        objective: excess.sum,
+      };
+      const solution = solveIntegerProgram(program, solver);
+      if (solution.status === "infeasible" && best === null)
+        return { status: "infeasible", clash: findClash(rules, { whole, solver }) };
+      if (solution.status !== "optimal") {
+        const found: readonly number[] | null = solution.status === "stopped" ? solution.values : best;
+        if (found === null)
+          return { status: "unproven", says: solution.status === "unproven" ? solution.says : stage.name };
+        const bound = lowerBound(program, solver);
+        const limit = { counts: group.counts, stage: stage.name, value: costOf(stage, found), bound };
+        return { status: "limit", grading: gradingOf(found), limit };
+      }
+      best = solution.values;
+      // By the whole numbers: the solver's own sum may be a little too small, for it keeps each row to about a millionth.
+      const cost = costOf(stage, best);
+      if (cost > STAGE_TOLERANCE) {
+        const least: Constraint = { sum: excess.sum, relation: "<=", right: cost + STAGE_TOLERANCE };
+        constraints = [...program.constraints, least];
+        whole = wider;
+        continue;
+      }
+    }
+    constraints = [...constraints, ...withinRows(stage, stage.free + STAGE_TOLERANCE)];
   }
-  const grading = counts.map(({ id }) => [
-    id,
-    Object.fromEntries(pattern.sizes.map((size, at) => [size.id, values[variables.numberOf(id, at)] ?? 0])),
-  ]);
-  return { status: "optimal", grading: Object.fromEntries(grading) };
+  return { status: "optimal", grading: gradingOf(best ?? []) };
 }
 
-function countVariables(pattern: PatternDocument, counts: readonly Count[]): CountVariables {
-  const order = new Map(counts.map(({ id }, at) => [id, at]));
-  const sizes = pattern.sizes.length;
-  const numberOf = (count: string, size: number) => (order.get(count) ?? 0) * sizes + size;
-  return { numberOf, repeatsOf: (count, size) => counts.length * sizes + numberOf(count, size) };
-}
-
-interface Stages {
-  readonly whole: readonly boolean[];
-  readonly constraints: readonly Constraint[];
-  readonly objectives: readonly Sum[];
-}
-
-function stagesOf(given: {
-  readonly pattern: PatternDocument;
-  readonly group: CountGroup;
-  readonly near: Grading;
-  readonly slack: number;
-  readonly counts: readonly Count[];
-  readonly variables: CountVariables;
-}): Stages {
-  const { pattern, group, near, slack, counts, variables } = given;
-  const whole = new Array<boolean>(2 * counts.length * pattern.sizes.length).fill(true);
-  const constraints: Constraint[] = [];
-  const excess = (rows: readonly Row[], free: number): Sum =>
-    rows.map(({ sum, right }) => {
-      const variable = whole.push(false) - 1;
-      constraints.push({ sum: [...sum, { variable, weight: -1 }], relation: "<=", right: right + free });
-      constraints.push({ sum: [...sum, { variable, weight: 1 }], relation: ">=", right: right - free });
-      return { variable, weight: 1 };
-    });
-  const deviations = deviationRows(pattern, group, variables);
-  const numbers = counts.flatMap(({ id }) => pattern.sizes.map((size, at) => ({ id, at, size: size.id })));
-  const nearRows = numbers.map(({ id, at, size }) => ({
-    sum: [{ variable: variables.numberOf(id, at), weight: 1 }],
-    right: own(own(near, id), size) ?? 0,
-  }));
-  const stepRows = numbers
-    .filter(({ at }) => at > 0 && at < pattern.sizes.length - 1)
-    .map(({ id, at }) => ({
-      sum: [-1, 0, 1].map((offset) => ({
-        variable: variables.numberOf(id, at + offset),
-        weight: offset === 0 ? -2 : 1,
-      })),
-      right: 0,
-    }));
-  return {
-    constraints,
-    objectives: [
-      excess(deviations, 1),
-      excess(deviations, slack),
-      excess(nearRows, 0),
-      excess(stepRows, 0),
-      numbers.map(({ id, at }) => ({ variable: variables.numberOf(id, at), weight: 1 })),
-    ],
-    whole,
-  };
-}
-
-/** What is to lie near `right`. */
-interface Row {
-  readonly sum: Sum;
-  readonly right: number;
+function gradingAt(
+  { sizes }: PatternDocument,
+  { counts }: CountGroup,
+  numberOf: (count: string, size: number) => number | undefined,
+): Grading {
+  const bySize = (id: string) => sizes.map((size, at) => [size.id, numberOf(id, at) ?? Number.NaN] as const);
+  return Object.fromEntries(counts.map((id) => [id, Object.fromEntries(bySize(id))]));
 }

@@ -4,7 +4,9 @@ import { writeLp } from "./write-lp";
 export type IntegerSolution =
   | { readonly status: "optimal"; readonly values: readonly number[]; readonly objective: number }
   | { readonly status: "infeasible" }
-  /** The solver stopped, or gave an answer that breaks a constraint. */
+  /** The solver stopped at a limit with an answer that keeps every constraint, and may not be the best. */
+  | { readonly status: "stopped"; readonly values: readonly number[]; readonly objective: number }
+  /** The solver stopped without an answer, or gave one that breaks a constraint. */
   | { readonly status: "unproven"; readonly says: string };
 
 /**
@@ -21,9 +23,10 @@ const TOLERANCE_A_TERM = 1e-5;
 export function solveIntegerProgram(program: IntegerProgram, solver: Solver): IntegerSolution {
   const answer = solver(writeLp(program));
   if (answer.status === "Infeasible") return { status: "infeasible" };
-  if (answer.status !== "Optimal") return { status: "unproven", says: answer.status };
+  const isProven = answer.status === "Optimal";
+  if (!isProven && answer.values.size === 0) return { status: "unproven", says: answer.status };
   const values = program.whole.map((isWhole, index) => {
-    const value = answer.values.get(`x${index}`) ?? 0;
+    const value = answer.values.get(`x${index}`) ?? Number.NaN;
     return isWhole ? Math.round(value) : value;
   });
   const isKept = program.constraints.every(({ sum, relation, right }) => {
@@ -33,8 +36,18 @@ export function solveIntegerProgram(program: IntegerProgram, solver: Solver): In
     if (relation === "<=") return left <= right + slack;
     return relation === ">=" ? left >= right - slack : Math.abs(left - right) <= slack;
   });
-  if (!isKept) return { status: "unproven", says: "The answer breaks a constraint." };
-  return { status: "optimal", values, objective: valueOf(program.objective, values) };
+  if (!isKept) return { status: "unproven", says: isProven ? "The answer breaks a constraint." : answer.status };
+  return { status: isProven ? "optimal" : "stopped", values, objective: valueOf(program.objective, values) };
+}
+
+/**
+ * What no answer can be below: the least value where no variable need be whole.
+ *
+ * @returns negative infinity where the solver does not say.
+ */
+export function lowerBound(program: IntegerProgram, solver: Solver): number {
+  const relaxed = solveIntegerProgram({ ...program, whole: program.whole.map(() => false) }, solver);
+  return relaxed.status === "optimal" ? relaxed.objective : Number.NEGATIVE_INFINITY;
 }
 
 function valueOf(sum: Sum, values: readonly number[]): number {

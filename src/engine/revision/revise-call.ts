@@ -102,10 +102,11 @@ function solveAnew(
     if (group.measurements.length === 0 || !group.counts.some((id) => moved.has(id))) continue;
     const solution = solveCounts({ pattern, group, near, slack, solver });
     if (solution.status === "infeasible") return solution;
-    if (solution.status === "unproven") {
+    if (solution.status !== "optimal") {
+      const says = solution.status === "limit" ? "the search for the best was too long." : solution.says;
       return {
         status: "faults",
-        faults: [{ path: "call.pattern", says: `the counts could not be solved anew: ${solution.says}` }],
+        faults: [{ path: "call.pattern", says: `the counts could not be solved anew: ${says}` }],
       };
     }
     grading = { ...grading, ...solution.grading };

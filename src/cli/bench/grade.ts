@@ -1,0 +1,74 @@
+import { mkdirSync, writeFileSync } from "node:fs";
+import { gradedMeasurements, gradePattern, gradingObjective, solveCounts, type SolvedCounts } from "@/engine/grading";
+import type { Solver } from "@/engine/integer-program";
+import type { PatternDocument } from "@/engine/pattern";
+import { highsSolver } from "@/solver/highs-solver";
+import { benchGarment } from "./bench-garment";
+import { glpkSolver } from "./glpk-solver";
+import { processorMs, shownMs } from "./processor-time";
+
+const RUNS = 5;
+const SIZES = 12;
+const GROUPS = 5;
+/** A stage that is given whole may take this long, then counts as not proven. */
+const SECONDS_A_STAGE = 20;
+const FIGURES = "test/figures";
+
+/** Times of grading a whole garment group by group, beside the same program given whole to HiGHS and to GLPK. */
+export async function gradeBench(): Promise<string> {
+  const pattern = benchGarment({ sizes: SIZES, groups: GROUPS });
+  const lines = [
+    `Grading ${SIZES} sizes × ${pattern.counts.length} counts in groups of four × ${pattern.measurements.length} targets to the proven optimum of every stage; processor time. Bars: design 7 and the issue.`,
+  ];
+  const ours = await highsSolver();
+  gradePattern({ pattern }, ours);
+  for (const slack of [0, 0.25]) {
+    const graded = gradePattern({ pattern, slack }, ours);
+    const median = processorMs(() => gradePattern({ pattern, slack }, ours), RUNS);
+    lines.push(`slack ${slack}, group by group: ${shownMs(median)} (under 2 s), ${outcomeWords(graded)}`);
+    lines.push(await whole("HiGHS", pattern, { slack, solver: await highsSolver(SECONDS_A_STAGE) }));
+    lines.push(await whole("GLPK", pattern, { slack, solver: await glpkSolver(SECONDS_A_STAGE) }));
+  }
+  const graded = gradePattern({ pattern }, ours);
+  if (graded.status === "optimal") {
+    const typed = { ...pattern, grading: graded.grading };
+    lines.push(
+      `Every measurement anew while a number is typed: ${shownMs(processorMs(() => gradedMeasurements(typed), 50))} (under 16 ms)`,
+    );
+  }
+  lines.push(`Memory of this process at the end: ${Math.round(process.memoryUsage().rss / 2 ** 20)} MB`, "");
+  const text = lines.join("\n");
+  mkdirSync(FIGURES, { recursive: true });
+  writeFileSync(`${FIGURES}/bench-grade.txt`, text);
+  return text;
+}
+
+async function whole(
+  name: string,
+  pattern: PatternDocument,
+  { slack, solver }: { slack: number; solver: Solver },
+): Promise<string> {
+  const group = { counts: pattern.counts.map(({ id }) => id), measurements: pattern.measurements };
+  let solved: SolvedCounts | undefined;
+  const once = processorMs(() => {
+    solved = solveCounts({ pattern, group, slack, solver });
+  }, 1);
+  const words =
+    solved?.status === "optimal"
+      ? `proven, ${costWords({ ...pattern, grading: solved.grading }, slack)}`
+      : solved?.status === "limit"
+        ? `not proven in ${SECONDS_A_STAGE} s: stopped in stage ${solved.limit.stage} at ${solved.limit.value.toFixed(4)}`
+        : `no answer in ${SECONDS_A_STAGE} s a stage`;
+  return `  the same given whole to ${name}: ${shownMs(once)}, ${words}`;
+}
+
+function outcomeWords(graded: ReturnType<typeof gradePattern>): string {
+  if (graded.status !== "optimal") return graded.status;
+  const { beyond, deviation, unevenness, sum } = graded.objective;
+  return `proven, beyond ${beyond.toFixed(4)}, deviation ${deviation.toFixed(4)}, unevenness ${unevenness}, sum ${sum}`;
+}
+
+function costWords(pattern: PatternDocument, slack: number): string {
+  const { beyond, deviation, unevenness, sum } = gradingObjective(pattern, slack);
+  return `beyond ${beyond.toFixed(4)}, deviation ${deviation.toFixed(4)}, unevenness ${unevenness}, sum ${sum}`;
+}

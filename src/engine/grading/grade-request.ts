@@ -1,0 +1,46 @@
+import { z } from "zod";
+import {
+  own,
+  parsePattern,
+  parseWith,
+  patternFaults,
+  patternSchema,
+  type Fault,
+  type Grading,
+  type Parsed,
+  type PatternDocument,
+} from "../pattern";
+
+/** What is graded: a pattern, deviation that costs nothing in tolerances, and a tested grading to stay near. */
+export interface GradeRequest {
+  readonly pattern: PatternDocument;
+  readonly slack?: number;
+  readonly near?: Grading;
+}
+
+const requestSchema = z.strictObject({
+  pattern: patternSchema,
+  slack: z.number().min(0, { error: "must be 0 or more." }).max(1, { error: "must be at most 1." }).optional(),
+  near: patternSchema.shape.grading,
+});
+
+/** Reads what `grade` takes: a pattern, or a pattern with slack and a tested grading. @param value parsed JSON of any shape. */
+export function parseGradeRequest(value: unknown): Parsed<GradeRequest> {
+  if (typeof value === "object" && value !== null && "pattern" in value)
+    return parseWith(requestSchema, value, ({ pattern, near }) => [
+      ...patternFaults(pattern, ["pattern"]),
+      ...nearFaults(pattern, near),
+    ]);
+  const parsed = parsePattern(value);
+  return parsed.ok ? { ok: true, document: { pattern: parsed.document } } : parsed;
+}
+
+function nearFaults(pattern: PatternDocument, near: Grading = {}): Fault[] {
+  return Object.keys(near).flatMap((count) => {
+    if (!pattern.counts.some(({ id }) => id === count))
+      return [{ path: `near.${count}`, says: `there is no count “${count}”.` }];
+    return Object.keys(own(near, count) ?? {})
+      .filter((size) => !pattern.sizes.some(({ id }) => id === size))
+      .map((size) => ({ path: `near.${count}.${size}`, says: `there is no size “${size}”.` }));
+  });
+}

@@ -1,0 +1,238 @@
+import fc from "fast-check";
+import { beforeAll, describe, expect, it } from "vitest";
+import { gradePattern, loosenings, nearestKept, parseGradeRequest, type GradeOutcome } from "@/engine/grading";
+import type { Solver } from "@/engine/integer-program";
+import type { Count, PatternDocument, Tie } from "@/engine/pattern";
+import { highsSolver } from "@/solver/highs-solver";
+import { patternDocument } from "../../factories/pattern";
+
+let solver: Solver;
+beforeAll(async () => {
+  solver = await highsSolver();
+});
+
+const count = (id: string, change: Partial<Count> = {}): Count => ({
+  id,
+  label: id,
+  fabric: "main",
+  direction: "stitches",
+  ...change,
+});
+
+/** Widths of one size, 2 stitches to the cm, each with its target in cm. */
+function oneSize(
+  counts: readonly Count[],
+  given: {
+    targets?: Readonly<Record<string, number>>;
+    ties?: readonly Tie[];
+    grading?: PatternDocument["grading"];
+  } = {},
+): PatternDocument {
+  const { targets = {}, ties = [], grading } = given;
+  return patternDocument({
+    sizes: [{ id: "one", label: "One", body: { bust: 90 } }],
+    counts: [...counts],
+    ties: [...ties],
+    measurements: Object.entries(targets).map(([id, cm]) => ({
+      id,
+      letter: id.charAt(0).toUpperCase(),
+      label: id,
+      how: "Across.",
+      toleranceCm: 1,
+      terms: [{ times: 1, count: id }],
+      target: { cm: { one: cm } },
+    })),
+    grading,
+  });
+}
+
+function graded(outcome: GradeOutcome) {
+  if (outcome.status !== "optimal") throw new Error(JSON.stringify(outcome));
+  return outcome;
+}
+
+describe("a pattern without its grading", () => {
+  it("gets the counts that come nearest to the targets, in whole stitches", () => {
+    // (90 + 10 − 2 × 1) ÷ 2 = 49 cm, at 2 stitches to the cm 98; (110 + 10 − 2) ÷ 2 = 59 cm, 118.
+    const { grading, measurements, objective } = graded(
+      gradePattern(
+        { pattern: patternDocument({ counts: [count("width")], measurements: [bust()], grading: undefined }) },
+        solver,
+      ),
+    );
+    expect(grading).toEqual({ width: { small: 98, large: 118 } });
+    expect(measurements).toMatchObject([
+      { measurement: "bust", size: "small", targetCm: 100, cm: 100, deviation: 0 },
+      { measurement: "bust", size: "large", targetCm: 120, cm: 120, deviation: 0 },
+    ]);
+    expect(objective).toEqual({ beyond: 0, deviation: 0, unevenness: 0, sum: 216 });
+  });
+
+  it("meets sums across pieces: 50, 60 and 50 stitches join as 160, a multiple of 10 (common practice, no source)", () => {
+    const joined = count("yoke", { repeat: { of: 10, plus: 0 } });
+    const pattern = oneSize([joined, count("front"), count("back")], {
+      targets: { front: 30, back: 25 },
+      ties: [
+        {
+          count: "yoke",
+          equals: [
+            { times: 1, count: "front" },
+            { times: 2, count: "back" },
+          ],
+        },
+      ],
+    });
+    expect(graded(gradePattern({ pattern }, solver)).grading).toEqual({
+      yoke: { one: 160 },
+      front: { one: 60 },
+      back: { one: 50 },
+    });
+  });
+
+  it("keeps what is locked, and stays near a tested grading where the targets allow it", () => {
+    const pattern = oneSize([count("front", { locked: { one: 61 } }), count("back")], {
+      targets: { front: 30, back: 25 },
+    });
+    const near = { back: { one: 52 } };
+    expect(graded(gradePattern({ pattern, slack: 1, near }, solver)).grading).toMatchObject({
+      front: { one: 61 },
+      back: { one: 52 },
+    });
+    expect(graded(gradePattern({ pattern }, solver)).grading).toMatchObject({ back: { one: 50 } });
+  });
+
+  it("keeps the numbers that it has of counts that no target decides, and refuses those that it has not", () => {
+    const counts = [count("front"), count("cuff")];
+    const kept = oneSize(counts, { targets: { front: 30 }, grading: { front: { one: 1 }, cuff: { one: 7 } } });
+    expect(graded(gradePattern({ pattern: kept }, solver)).grading).toEqual({ front: { one: 60 }, cuff: { one: 7 } });
+    expect(gradePattern({ pattern: oneSize(counts, { targets: { front: 30 } }) }, solver)).toMatchObject({
+      status: "faults",
+      faults: [{ path: "counts[1]", says: expect.stringContaining("“cuff” is free") as string }],
+    });
+  });
+});
+
+function bust(): PatternDocument["measurements"][number] {
+  const [first] = patternDocument().measurements;
+  if (first === undefined) throw new Error("the factory has a measurement");
+  return first;
+}
+
+describe("rules that cannot all be kept", () => {
+  const clashing = () =>
+    oneSize(
+      [
+        count("yoke", { repeat: { of: 10, plus: 0 } }),
+        count("front", { locked: { one: 57 } }),
+        count("back", { least: 50 }),
+      ],
+      {
+        targets: { yoke: 60, back: 10 },
+        ties: [{ count: "yoke", equals: [{ times: 1, count: "front" }] }],
+      },
+    );
+
+  it("are told as one clash, none of whose rules can be spared", () => {
+    const outcome = gradePattern({ pattern: clashing() }, solver);
+    expect(outcome).toMatchObject({
+      status: "infeasible",
+      clash: [
+        { rule: "repeat", count: "yoke", size: "one", says: "“yoke” is a multiple of 10 in One." },
+        { rule: "locked", count: "front", size: "one" },
+        { rule: "tie", count: "yoke", size: "one" },
+      ],
+    });
+  });
+
+  it("each say the least that would have to give way", () => {
+    const pattern = clashing();
+    const outcome = gradePattern({ pattern }, solver);
+    if (outcome.status !== "infeasible") throw new Error("there should be no answer");
+    // 57 is 3 below 60, the nearest multiple of 10.
+    expect(loosenings(pattern, outcome.clash, solver)).toMatchObject([
+      { helps: true, says: "Let “yoke” be 57 in One, off its repeat." },
+      { helps: true, says: "Unlock “front” in One: 60 would do." },
+      { helps: true, says: "Let the sum of “yoke” be off by 3 in One." },
+    ]);
+  });
+
+  it("say so where two clashes stand side by side", () => {
+    const pattern = oneSize(
+      [
+        count("front", { locked: { one: 57 }, repeat: { of: 10, plus: 0 } }),
+        count("back", { locked: { one: 57 }, repeat: { of: 10, plus: 0 } }),
+      ],
+      { targets: { front: 30 }, ties: [{ count: "front", equals: [{ times: 1, count: "back" }] }] },
+    );
+    const outcome = gradePattern({ pattern }, solver);
+    if (outcome.status !== "infeasible") throw new Error("there should be no answer");
+    expect(outcome.clash).toHaveLength(2);
+    expect(loosenings(pattern, outcome.clash, solver)).toMatchObject([{ helps: false }, { helps: false }]);
+  });
+});
+
+describe("the nearest numbers that keep a count's rules", () => {
+  const pattern = () =>
+    oneSize([count("yoke", { repeat: { of: 10, plus: 3 } }), count("front"), count("back")], {
+      ties: [
+        {
+          count: "yoke",
+          within: 3,
+          equals: [
+            { times: 1, count: "front" },
+            { times: 2, count: "back" },
+          ],
+        },
+      ],
+      grading: { yoke: { one: 163 }, front: { one: 60 }, back: { one: 50 } },
+    });
+
+  it("are those of its repeat and its sums, all else as it stands", () => {
+    expect(nearestKept(pattern(), { count: "yoke", size: "one", typed: 158 })).toEqual({ below: null, above: 163 });
+    // 163 less 2 × 50 is 63, give or take 3.
+    expect(nearestKept(pattern(), { count: "front", size: "one", typed: 70 })).toEqual({ below: 66, above: null });
+    expect(nearestKept(pattern(), { count: "front", size: "one", typed: 64 })).toEqual({ below: 64, above: 64 });
+  });
+
+  it("always keep every rule, and nothing between them and the typed number does", () => {
+    const small = fc.record({ of: fc.integer({ min: 1, max: 12 }), plus: fc.nat(11), typed: fc.nat(200) });
+    fc.assert(
+      fc.property(small, ({ of, plus, typed }) => {
+        const found = nearestKept(oneSize([count("front", { repeat: { of, plus } })]), {
+          count: "front",
+          size: "one",
+          typed,
+        });
+        const keeps = (number: number) => number >= 1 && (number - plus) % of === 0;
+        const numbers = Array.from({ length: 230 }, (_, number) => number).filter(keeps);
+        expect(found.below).toBe(numbers.findLast((number) => number <= typed) ?? null);
+        expect(found.above).toBe(numbers.find((number) => number >= typed));
+      }),
+    );
+  });
+});
+
+describe("what grade reads", () => {
+  it.each([
+    [
+      "a repeat of 0",
+      { pattern: oneSize([count("front", { repeat: { of: 0, plus: 0 } })]) },
+      /^pattern\.counts\[0\]\.repeat/,
+    ],
+    [
+      "a target that names a body measurement a size has not",
+      { pattern: withoutBody() },
+      /^pattern\.(measurements|sizes)/,
+    ],
+    ["a tested count that is none", { pattern: patternDocument(), near: { cuff: { small: 1 } } }, /^near\.cuff$/],
+    ["a tested size that is none", { pattern: patternDocument(), near: { width: { tiny: 1 } } }, /^near\.width\.tiny$/],
+    ["slack below 0", { pattern: patternDocument(), slack: -1 }, /^slack$/],
+  ])("refuses %s at its path", (_what, value, path) => {
+    const parsed = parseGradeRequest(JSON.parse(JSON.stringify(value)));
+    expect(parsed.ok ? [] : parsed.faults.map((fault) => fault.path)).toEqual([expect.stringMatching(path)]);
+  });
+});
+
+function withoutBody(): PatternDocument {
+  return patternDocument({ measurements: [{ ...bust(), target: { body: "hip", easeCm: 2 } }] });
+}
