@@ -1,7 +1,7 @@
 export { at } from "./at";
 export { indexAt } from "./index-at";
 export { entry, zeros, type Matrix } from "./matrix";
-export { cholesky } from "./cholesky";
+export { cholesky, factorise } from "./cholesky";
 export { logDeterminant } from "./log-determinant";
 export { solveLower } from "./solve-lower";
 export { solveUpper } from "./solve-upper";

@@ -1,5 +1,6 @@
 import { at } from "./at";
 import type { Matrix } from "./matrix";
+import { subtractRows } from "./subtract-rows";
 
 /**
  * Solves Lᵀ·x = b in place, L lower triangular.
@@ -10,13 +11,10 @@ import type { Matrix } from "./matrix";
 export function solveUpper(factor: Matrix, right: Float64Array, columns = 1): void {
   const size = factor.rows;
   for (let row = size - 1; row >= 0; row -= 1) {
-    for (let k = row + 1; k < size; k += 1) {
-      const weight = at(factor.values, k * size + row);
-      if (weight === 0) continue;
-      for (let j = 0; j < columns; j += 1)
-        right[row * columns + j] = at(right, row * columns + j) - weight * at(right, k * columns + j);
-    }
+    const first = row + 1;
+    const start = first * size + row;
+    subtractRows(right, { columns, row, first, end: size, weights: factor.values, start, stride: size });
     const pivot = at(factor.values, row * size + row);
-    for (let j = 0; j < columns; j += 1) right[row * columns + j] = at(right, row * columns + j) / pivot;
+    for (let j = row * columns; j < (row + 1) * columns; j += 1) right[j] = at(right, j) / pivot;
   }
 }
