@@ -4,5 +4,6 @@ export { entry, zeros, type Matrix } from "./matrix";
 export { cholesky, factorise } from "./cholesky";
 export { logDeterminant } from "./log-determinant";
 export { solveLower } from "./solve-lower";
+export { squareProduct } from "./square-product";
 export { solveUpper } from "./solve-upper";
 export { leastSquares, type LeastSquares } from "./least-squares";

@@ -1,6 +1,6 @@
 import { at } from "./at";
 import type { Matrix } from "./matrix";
-import { subtractRows } from "./subtract-rows";
+import { addRows } from "./add-rows";
 
 /**
  * Solves L·x = b in place, L lower triangular.
@@ -11,7 +11,16 @@ import { subtractRows } from "./subtract-rows";
 export function solveLower(factor: Matrix, right: Float64Array, columns = 1): void {
   const size = factor.rows;
   for (let row = 0; row < size; row += 1) {
-    subtractRows(right, { columns, row, first: 0, end: row, weights: factor.values, start: row * size, stride: 1 });
+    addRows(right, row * columns, {
+      from: right,
+      columns,
+      first: 0,
+      end: row,
+      weights: factor.values,
+      start: row * size,
+      stride: 1,
+      sign: -1,
+    });
     const pivot = at(factor.values, row * size + row);
     for (let j = row * columns; j < (row + 1) * columns; j += 1) right[j] = at(right, j) / pivot;
   }

@@ -1,6 +1,6 @@
 import { at } from "./at";
 import type { Matrix } from "./matrix";
-import { subtractRows } from "./subtract-rows";
+import { addRows } from "./add-rows";
 
 /**
  * Solves Lᵀ·x = b in place, L lower triangular.
@@ -11,9 +11,16 @@ import { subtractRows } from "./subtract-rows";
 export function solveUpper(factor: Matrix, right: Float64Array, columns = 1): void {
   const size = factor.rows;
   for (let row = size - 1; row >= 0; row -= 1) {
-    const first = row + 1;
-    const start = first * size + row;
-    subtractRows(right, { columns, row, first, end: size, weights: factor.values, start, stride: size });
+    addRows(right, row * columns, {
+      from: right,
+      columns,
+      first: row + 1,
+      end: size,
+      weights: factor.values,
+      start: row,
+      stride: size,
+      sign: -1,
+    });
     const pivot = at(factor.values, row * size + row);
     for (let j = row * columns; j < (row + 1) * columns; j += 1) right[j] = at(right, j) / pivot;
   }

@@ -1,4 +1,4 @@
-import { at, cholesky, solveLower } from "../../linear-algebra";
+import { at, cholesky, solveLower, squareProduct } from "../../linear-algebra";
 
 /** More testers than this are not asked for (documents.md). */
 export const MOST_TESTERS_TO_SETTLE = 9;
@@ -16,7 +16,7 @@ export function variancesWithMore(covariance: Float64Array, perTester: Float64Ar
   const cells = Math.round(Math.sqrt(covariance.length));
   const root = cholesky({ rows: cells, columns: cells, values: perTester });
   if (root === null) return [];
-  const carried = product(covariance, root.values, cells);
+  const carried = squareProduct(covariance, root.values, cells);
   const inner = productOfTransposed(root.values, carried, cells);
   return Array.from({ length: MOST_TESTERS_TO_SETTLE }, (_, more) =>
     variancesAfter({ covariance, carried, inner, cells, share: 1 / (more + 1) }),
@@ -44,18 +44,6 @@ function variancesAfter(given: {
     variances[cell] = Math.max(0, variance);
   }
   return variances;
-}
-
-function product(left: Float64Array, right: Float64Array, size: number): Float64Array {
-  const result = new Float64Array(size * size);
-  for (let i = 0; i < size; i += 1) {
-    for (let k = 0; k < size; k += 1) {
-      const weight = at(left, i * size + k);
-      for (let j = 0; j < size; j += 1)
-        result[i * size + j] = at(result, i * size + j) + weight * at(right, k * size + j);
-    }
-  }
-  return result;
 }
 
 function productOfTransposed(left: Float64Array, right: Float64Array, size: number): Float64Array {
