@@ -68,9 +68,12 @@ test("what is typed while a save is on its way is sent once", async ({ page, des
   await expect.poll(() => sent).toBe(2);
   await expect(page.getByText(/Saved \d\d:\d\d/)).toBeVisible();
   await page.clock.runFor(1000);
-  // A request that is asked for after any that those seconds brought about.
-  await page.evaluate(async () => await fetch("/live"));
-  expect(sent).toBe(2);
+  await page.getByRole("button", { name: "Save as a revision" }).click();
+  await page.getByLabel("What you changed, and why").fill("A thicker seam");
+  await page.getByRole("button", { name: "Save revision 2" }).click();
+  await page.waitForURL(/revisions\/2$/);
+  // Two saves of the draft, and the revision: requests go one after another.
+  expect(sent).toBe(3);
 });
 
 test("of two people editing one pattern the later is told, and both texts are kept", async ({

@@ -63,24 +63,6 @@ export function shareWords(explains: number): string {
   return "Little of what is wrong comes from it.";
 }
 
-/** What one would do to tell a cause from others that move the same measurements alike. */
-export function tellApartWords({ kind }: Pick<CauseInput, "kind">): string {
-  switch (kind) {
-    case "allowance":
-      return "Measuring that edging or seam by itself, on two or three garments, would.";
-    case "settle":
-      return "Gauge taken on the finished garments, beside the swatches’, would.";
-    case "stretch":
-      return "Measuring the same garment lying flat and worn would.";
-    case "count":
-      return "Asking two testers of that size to count what they made would.";
-    case "offset":
-    case "step":
-    case "from":
-      return "Measuring its parts one by one on a finished garment would.";
-  }
-}
-
 /** True where the pattern states the allowance as something that is taken away. */
 function allowanceTakes(id: string, pattern: PatternDocument): boolean {
   const cm = pattern.allowances.find((allowance) => allowance.id === id)?.cm ?? 0;

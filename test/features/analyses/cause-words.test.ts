@@ -1,6 +1,6 @@
 import { describe, expect, it } from "vitest";
 import type { Cause, CauseInput } from "@/engine/gaps";
-import { causeSentence, rivalWords, shareWords, tellApartWords } from "@/features/analyses/cause-words";
+import { causeSentence, rivalWords, shareWords } from "@/features/analyses/cause-words";
 import { saltmarshCall } from "../../../prisma/demo/saltmarsh-call";
 
 const { pattern } = saltmarshCall().call;
@@ -76,11 +76,5 @@ describe("the words beside a cause", () => {
       "A small part of what is wrong comes from it.",
       "Little of what is wrong comes from it.",
     ]);
-  });
-
-  it("say what to do to tell it from those that move the same measurements", () => {
-    expect(tellApartWords({ kind: "allowance" })).toContain("Measuring that edging or seam by itself");
-    expect(tellApartWords({ kind: "count" })).toContain("count what they made");
-    expect(tellApartWords({ kind: "settle" })).toContain("Gauge taken on the finished garments");
   });
 });

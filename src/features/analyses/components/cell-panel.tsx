@@ -5,10 +5,12 @@ import type { LengthUnit } from "@/engine/units";
 import { ButtonLink } from "@/ui/button";
 import { formatLength } from "@/ui/format-length";
 import type { BoardCell } from "../gap-board";
+import { causeSentence } from "../cause-words";
 import { cellReadings } from "../cell-detail";
 import type { LoadedAnalysis } from "../loaders";
 import { shownSteps } from "../shown-steps";
 import { verdictSentence } from "../verdict-words";
+import { CauseMark } from "./gap-cell";
 import { stepScale } from "./step-picture";
 import { TesterSteps } from "./tester-steps";
 
@@ -48,6 +50,17 @@ export function CellPanel({ cell, measurement, analysis, call, unit, closeHref }
         {...{ cell, measurement, call, unit, closeHref }}
         designCm={designCm(analysis, measurement, cell.size)}
       />
+      {cell.causes.map((number) => {
+        const cause = output.causes[number - 1];
+        return cause === undefined ? null : (
+          <p key={number} className="numbers mb-3 max-w-3xl text-sm">
+            <CauseMark number={number} />{" "}
+            <a href={`#cause-${number}`} className="text-link">
+              {causeSentence(cause, document.pattern, unit)}
+            </a>
+          </p>
+        );
+      })}
       {pictures.length === 0 ? (
         <p className="text-soft">Nobody has sent a reading of this measurement in this size.</p>
       ) : (

@@ -4,8 +4,9 @@ import type { PatternDocument } from "@/engine/pattern";
 import type { LengthUnit } from "@/engine/units";
 import { ButtonLink } from "@/ui/button";
 import { Section } from "@/ui/section";
-import { causeSentence, rivalWords, shareWords, tellApartWords } from "../cause-words";
+import { causeSentence, rivalWords, shareWords } from "../cause-words";
 import type { GapBoard } from "../gap-board";
+import { tellApartWords } from "../proposal-words";
 import type { Show } from "../schema";
 import { CauseMark } from "./gap-cell";
 
@@ -58,7 +59,10 @@ function LikelyCause({ cause, number, pattern, board, unit, show, addressOf }: L
   const tied = cause.rivals.filter((rival) => rival.tied);
   const others = cause.rivals.filter((rival) => !rival.tied);
   return (
-    <li className="numbers rounded-sheet border border-line border-l-4 border-l-thread bg-sheet px-4 py-3">
+    <li
+      id={`cause-${number}`}
+      className="numbers scroll-mt-4 rounded-sheet border border-line border-l-4 border-l-thread bg-sheet px-4 py-3"
+    >
       <p className="font-serif text-lg leading-snug">
         <CauseMark number={number} /> {causeSentence(cause, pattern, unit)}
       </p>
@@ -77,8 +81,8 @@ function LikelyCause({ cause, number, pattern, board, unit, show, addressOf }: L
       </p>
       {tied.length === 0 ? null : (
         <p className="mt-1.5 text-sm text-soft">
-          It may as well be {tied.map((rival) => rivalWords(rival, pattern)).join(", or ")}: reports cannot tell them
-          apart. {tellApartWords(cause)}
+          It may as well be {tied.map((rival) => rivalWords(rival, pattern)).join(", or ")}.{" "}
+          {tellApartWords([cause, ...tied], pattern)}
         </p>
       )}
       {others.length === 0 ? null : (

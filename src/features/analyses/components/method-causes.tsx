@@ -46,7 +46,7 @@ export function MethodCauses({ analysis, unit }: MethodCausesProps) {
               <tbody>
                 {causes.map((cause) => (
                   <tr key={`${cause.kind} ${cause.id} ${cause.size ?? ""}`} className={`${TABLE_ROW} align-top`}>
-                    <th scope="row" className="min-w-52 font-normal wrap-anywhere">
+                    <th scope="row" className="md:min-w-52 font-normal wrap-anywhere">
                       {causeSentence(cause, analysis.document.pattern, unit)}
                     </th>
                     <td className="text-right">{cause.evidence.toFixed(1)}</td>

@@ -36,11 +36,11 @@ export function MethodSpreads({ analysis, unit }: MethodSpreadsProps) {
             <tbody>
               {spreads(output, document.pattern, unit).map(({ key, name, meaning, words }) => (
                 <tr key={key} className={`${TABLE_ROW} align-top`}>
-                  <th scope="row" className="min-w-28">
+                  <th scope="row" className="md:min-w-28">
                     {name}
                   </th>
-                  <td className="min-w-52 text-soft">{meaning}</td>
-                  <td className="text-right whitespace-nowrap">{words}</td>
+                  <td className="md:min-w-52 text-soft">{meaning}</td>
+                  <td className="text-right md:whitespace-nowrap">{words}</td>
                 </tr>
               ))}
             </tbody>

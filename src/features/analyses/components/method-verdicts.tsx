@@ -48,10 +48,10 @@ export function MethodVerdicts({ output }: { readonly output: GapsOutput }) {
             <tbody>
               {ROWS.map(({ state, says, means }) => (
                 <tr key={state} className={`${TABLE_ROW} align-top`}>
-                  <th scope="row" className="min-w-32">
+                  <th scope="row" className="md:min-w-32">
                     {says}
                   </th>
-                  <td className="min-w-56 text-soft">{means}</td>
+                  <td className="md:min-w-56 text-soft">{means}</td>
                   <td className="text-right">{tally[state]}</td>
                 </tr>
               ))}

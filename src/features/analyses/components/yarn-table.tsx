@@ -28,7 +28,7 @@ export function YarnTable({ sheet, board }: YarnTableProps) {
               Expected, {unit}
             </th>
             <th scope="col" className="text-right">
-              9 makers in 10 have enough with
+              Enough for 9 in 10, {unit}
             </th>
             <th scope="col">What testers used, {unit}</th>
           </tr>
