@@ -10,15 +10,26 @@ import type { Matrix } from "./matrix";
  */
 export function cholesky(matrix: Matrix): Matrix | null {
   const size = matrix.rows;
-  const factor = new Float64Array(size * size);
+  const values = matrix.values.slice();
+  if (!factorise(values, size)) return null;
+  for (let row = 0; row < size; row += 1) values.fill(0, row * size + row + 1, (row + 1) * size);
+  return { rows: size, columns: size, values };
+}
+
+/** As `cholesky`, in place of the lower triangle; leaves what stands above it. @returns false where there is no factor. */
+export function factorise(values: Float64Array, size: number): boolean {
   for (let row = 0; row < size; row += 1) {
-    for (let column = 0; column <= row; column += 1) {
-      let rest = at(matrix.values, row * size + column);
-      for (let k = 0; k < column; k += 1) rest -= at(factor, row * size + k) * at(factor, column * size + k);
-      if (row !== column) factor[row * size + column] = rest / at(factor, column * size + column);
-      else if (rest > 0 && Number.isFinite(rest)) factor[row * size + row] = Math.sqrt(rest);
-      else return null;
+    const own = row * size;
+    for (let column = 0; column < row; column += 1) {
+      const other = column * size;
+      let rest = at(values, own + column);
+      for (let k = 0; k < column; k += 1) rest -= at(values, own + k) * at(values, other + k);
+      values[own + column] = rest / at(values, other + column);
     }
+    let rest = at(values, own + row);
+    for (let k = 0; k < row; k += 1) rest -= at(values, own + k) * at(values, own + k);
+    if (!(rest > 0 && Number.isFinite(rest))) return false;
+    values[own + row] = Math.sqrt(rest);
   }
-  return { rows: size, columns: size, values: factor };
+  return true;
 }

@@ -1,8 +1,9 @@
 export { at } from "./at";
 export { indexAt } from "./index-at";
 export { entry, zeros, type Matrix } from "./matrix";
-export { cholesky } from "./cholesky";
+export { cholesky, factorise } from "./cholesky";
 export { logDeterminant } from "./log-determinant";
 export { solveLower } from "./solve-lower";
+export { squareProduct } from "./square-product";
 export { solveUpper } from "./solve-upper";
 export { leastSquares, type LeastSquares } from "./least-squares";

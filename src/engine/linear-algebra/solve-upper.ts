@@ -1,5 +1,6 @@
 import { at } from "./at";
 import type { Matrix } from "./matrix";
+import { addRows } from "./add-rows";
 
 /**
  * Solves Lᵀ·x = b in place, L lower triangular.
@@ -10,13 +11,17 @@ import type { Matrix } from "./matrix";
 export function solveUpper(factor: Matrix, right: Float64Array, columns = 1): void {
   const size = factor.rows;
   for (let row = size - 1; row >= 0; row -= 1) {
-    for (let k = row + 1; k < size; k += 1) {
-      const weight = at(factor.values, k * size + row);
-      if (weight === 0) continue;
-      for (let j = 0; j < columns; j += 1)
-        right[row * columns + j] = at(right, row * columns + j) - weight * at(right, k * columns + j);
-    }
+    addRows(right, row * columns, {
+      from: right,
+      columns,
+      first: row + 1,
+      end: size,
+      weights: factor.values,
+      start: row,
+      stride: size,
+      sign: -1,
+    });
     const pivot = at(factor.values, row * size + row);
-    for (let j = 0; j < columns; j += 1) right[row * columns + j] = at(right, row * columns + j) / pivot;
+    for (let j = row * columns; j < (row + 1) * columns; j += 1) right[j] = at(right, j) / pivot;
   }
 }

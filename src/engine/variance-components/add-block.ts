@@ -1,4 +1,4 @@
-import { at, indexAt, cholesky, logDeterminant, solveLower, type Matrix } from "../linear-algebra";
+import { at, indexAt, factorise, logDeterminant, solveLower } from "../linear-algebra";
 import type { GroupInformation } from "./information";
 import type { Block } from "./variance-model";
 
@@ -9,180 +9,227 @@ interface Totals {
   readonly squareSlopes: Float64Array;
 }
 
+/** Room for one block's sums, used again for every block: fresh lists would cost more than the sums. */
+export interface BlockRoom {
+  readonly own: Float64Array;
+  readonly shared: Float64Array;
+  readonly inner: Float64Array;
+  readonly right: Float64Array;
+  readonly moved: Float64Array;
+  readonly half: Float64Array;
+  readonly pairs: Float64Array;
+}
+
 interface BlockTask {
   readonly block: Block;
   readonly residualSd: number | null;
   readonly sds: Float64Array;
   readonly information: GroupInformation;
   readonly totals: Totals;
+  readonly room: BlockRoom;
 }
 
-/** V⁻¹ = D − UᵀU of a block: the readings' own precisions D, and U of one row an effect. */
+/** V⁻¹ = D − UᵀU of a block: the readings' own precisions D, and U of one row an effect, reading i of effect k at `k * count + i`. */
 interface BlockPrecision {
+  readonly count: number;
+  readonly effects: number;
   readonly own: Float64Array;
-  readonly shared: Matrix;
+  readonly shared: Float64Array;
   readonly logDeterminant: number;
+}
+
+/** @returns room for any of the blocks. */
+export function roomFor(blocks: readonly Block[]): BlockRoom {
+  const count = blocks.reduce((most, { values }) => Math.max(most, values.length), 0);
+  const effects = blocks.reduce((most, block) => Math.max(most, block.effects.length), 0);
+  return {
+    own: new Float64Array(count),
+    shared: new Float64Array(effects * count),
+    inner: new Float64Array(effects * effects),
+    right: new Float64Array(count),
+    moved: new Float64Array(count),
+    half: new Float64Array(effects * count),
+    pairs: new Float64Array(count * count),
+  };
 }
 
 /** Adds what one block's readings say of their cells. Cost: readings² × effects. */
 export function addBlock(task: BlockTask): void {
-  const { block, sds, information, totals } = task;
+  const { block, sds, information, totals, room } = task;
   const precision = blockPrecision(task);
-  const right = timesPrecision(precision, block.values);
+  timesPrecision(precision, block.values, room.right);
   totals.readings += block.values.length;
-  totals.constant += precision.logDeterminant + dot(block.values, right);
+  totals.constant += precision.logDeterminant + dot(block.values, room.right, block.values.length);
   addPrecision(task, precision);
-  scatter(information.right, block.cells, right, 1);
+  scatter(information.right, block.cells, room.right, 1);
   for (const { sd, weights } of block.effects) if (sd !== null) addEffectSlopes(task, { sd, weights, precision });
-  if (task.residualSd !== null && sds.length > 0) addResidualSlopes(task, { sd: task.residualSd, precision, right });
+  if (task.residualSd !== null && sds.length > 0) addResidualSlopes(task, { sd: task.residualSd, precision });
 }
 
-function blockPrecision({ block, residualSd, sds }: Pick<BlockTask, "block" | "residualSd" | "sds">): BlockPrecision {
+function blockPrecision({
+  block,
+  residualSd,
+  sds,
+  room,
+}: Pick<BlockTask, "block" | "residualSd" | "sds" | "room">): BlockPrecision {
   const count = block.values.length;
+  const effects = block.effects.length;
+  const { own, shared, inner } = room;
   const residual = residualSd === null ? 0 : at(sds, residualSd) ** 2;
-  const own = new Float64Array(count);
   for (let i = 0; i < count; i += 1) own[i] = 1 / (at(block.knownVariances, i) + residual);
-  const scaled = new Float64Array(block.effects.length * count);
-  block.effects.forEach(({ weights, knownVariance, sd }, effect) => {
+  let offset = 0;
+  for (const { weights, knownVariance, sd } of block.effects) {
     const scale = Math.sqrt(knownVariance + (sd === null ? 0 : at(sds, sd) ** 2));
-    for (let i = 0; i < count; i += 1) scaled[effect * count + i] = scale * at(weights, i);
-  });
-  const factor = innerFactor(scaled, own, block.effects.length);
+    for (let i = 0; i < count; i += 1) shared[offset + i] = scale * at(weights, i);
+    offset += count;
+  }
+  fillInner(room, { count, effects });
+  if (!factorise(inner, effects)) throw new RangeError("a block holds a value that is not finite");
+  const factor = { rows: effects, columns: effects, values: inner };
   let logOwn = 0;
   for (let i = 0; i < count; i += 1) logOwn -= Math.log(at(own, i));
-  for (let k = 0; k < scaled.length; k += 1) scaled[k] = at(scaled, k) * at(own, k % count);
-  solveLower(factor, scaled, count);
-  return {
-    own,
-    shared: { rows: block.effects.length, columns: count, values: scaled },
-    logDeterminant: logOwn + logDeterminant(factor),
-  };
+  for (let effect = 0; effect < effects; effect += 1) {
+    for (let i = 0; i < count; i += 1) shared[effect * count + i] = at(shared, effect * count + i) * at(own, i);
+  }
+  solveLower(factor, shared, count);
+  return { count, effects, own, shared, logDeterminant: logOwn + logDeterminant(factor) };
 }
 
-/** Factor of I + W·D·Wᵀ, W the scaled effects; never singular. */
-function innerFactor(scaled: Float64Array, own: Float64Array, effects: number): Matrix {
-  const count = own.length;
-  const inner = new Float64Array(effects * effects);
+/** The lower triangle of I + W·D·Wᵀ, W the scaled effects; never singular. */
+function fillInner({ own, shared, inner }: BlockRoom, { count, effects }: { count: number; effects: number }): void {
   for (let row = 0; row < effects; row += 1) {
     for (let column = 0; column <= row; column += 1) {
       let sum = row === column ? 1 : 0;
       for (let i = 0; i < count; i += 1)
-        sum += at(scaled, row * count + i) * at(own, i) * at(scaled, column * count + i);
+        sum += at(shared, row * count + i) * at(own, i) * at(shared, column * count + i);
       inner[row * effects + column] = sum;
     }
   }
-  const factor = cholesky({ rows: effects, columns: effects, values: inner });
-  if (factor === null) throw new RangeError("a block holds a value that is not finite");
-  return factor;
 }
 
-function timesPrecision({ own, shared }: BlockPrecision, vector: Float64Array): Float64Array {
-  const count = vector.length;
-  const result = new Float64Array(count);
+function timesPrecision(
+  { count, effects, own, shared }: BlockPrecision,
+  vector: Float64Array,
+  result: Float64Array,
+): void {
   for (let i = 0; i < count; i += 1) result[i] = at(own, i) * at(vector, i);
-  for (let effect = 0; effect < shared.rows; effect += 1) {
+  for (let offset = 0; offset < effects * count; offset += count) {
     let along = 0;
-    for (let i = 0; i < count; i += 1) along += at(shared.values, effect * count + i) * at(vector, i);
-    for (let i = 0; i < count; i += 1) result[i] = at(result, i) - along * at(shared.values, effect * count + i);
+    for (let i = 0; i < count; i += 1) along += at(shared, offset + i) * at(vector, i);
+    for (let i = 0; i < count; i += 1) result[i] = at(result, i) - along * at(shared, offset + i);
   }
-  return result;
 }
 
-function addPrecision({ block, information }: BlockTask, { own, shared }: BlockPrecision): void {
-  const count = block.values.length;
+function addPrecision({ block, information, room }: BlockTask, { count, effects, own, shared }: BlockPrecision): void {
+  const { pairs } = room;
   for (let i = 0; i < count; i += 1) {
     for (let j = 0; j <= i; j += 1) {
       let value = i === j ? at(own, i) : 0;
-      for (let k = 0; k < shared.rows; k += 1)
-        value -= at(shared.values, k * count + i) * at(shared.values, k * count + j);
-      addSymmetric(information.precision, { block, cells: information.cells, i, j, value });
+      for (let offset = 0; offset < effects * count; offset += count)
+        value -= at(shared, offset + i) * at(shared, offset + j);
+      pairs[i * count + j] = value;
     }
+  }
+  scatterPairs(information.precision, information.cells, { cells: block.cells, pairs });
+}
+
+/** Adds the values of pairs of readings at their cells, once more the other way round for two different readings. */
+function scatterPairs(
+  into: Float64Array,
+  size: number,
+  { cells, pairs }: { cells: Int32Array; pairs: Float64Array },
+): void {
+  const count = cells.length;
+  for (let i = 0; i < count; i += 1) {
+    const row = indexAt(cells, i);
+    for (let j = 0; j < i; j += 1) {
+      const column = indexAt(cells, j);
+      const value = at(pairs, i * count + j);
+      into[row * size + column] = at(into, row * size + column) + value;
+      into[column * size + row] = at(into, column * size + row) + value;
+    }
+    into[row * size + row] = at(into, row * size + row) + at(pairs, i * count + i);
   }
 }
 
-/** Adds a value at a pair of readings' cells, and once more the other way round for two different readings. */
-function addSymmetric(
-  into: Float64Array,
-  { block, cells, i, j, value }: { block: Block; cells: number; i: number; j: number; value: number },
-): void {
-  const row = indexAt(block.cells, i);
-  const column = indexAt(block.cells, j);
-  into[row * cells + column] = at(into, row * cells + column) + value;
-  if (i !== j) into[column * cells + row] = at(into, column * cells + row) + value;
-}
-
 function addEffectSlopes(
-  { block, information, totals }: BlockTask,
+  { block, information, totals, room }: BlockTask,
   { sd, weights, precision }: { sd: number; weights: Float64Array; precision: BlockPrecision },
 ): void {
-  const moved = timesPrecision(precision, weights);
-  const along = dot(moved, block.values);
-  totals.traceSlopes[sd] = at(totals.traceSlopes, sd) + dot(weights, moved);
+  const { moved, pairs } = room;
+  const { count } = precision;
+  timesPrecision(precision, weights, moved);
+  const along = dot(moved, block.values, count);
+  totals.traceSlopes[sd] = at(totals.traceSlopes, sd) + dot(weights, moved, count);
   totals.squareSlopes[sd] = at(totals.squareSlopes, sd) - along * along;
   scatter(information.rightSlopes[sd], block.cells, moved, -along);
   const slopes = information.precisionSlopes[sd];
   if (slopes === undefined) return;
-  for (let i = 0; i < moved.length; i += 1) {
-    for (let j = 0; j <= i; j += 1) {
-      addSymmetric(slopes, { block, cells: information.cells, i, j, value: -at(moved, i) * at(moved, j) });
-    }
+  for (let i = 0; i < count; i += 1) {
+    for (let j = 0; j <= i; j += 1) pairs[i * count + j] = -at(moved, i) * at(moved, j);
   }
+  scatterPairs(slopes, information.cells, { cells: block.cells, pairs });
 }
 
 /** Slopes by the residual's variance: V⁻¹V⁻¹ = D² − D·UᵀU − UᵀU·D + Uᵀ(UUᵀ)U, never formed by a full product. */
 function addResidualSlopes(
-  { block, information, totals }: BlockTask,
-  { sd, precision, right }: { sd: number; precision: BlockPrecision; right: Float64Array },
+  { block, information, totals, room }: BlockTask,
+  { sd, precision }: { sd: number; precision: BlockPrecision },
 ): void {
-  const { own, shared } = precision;
-  const count = right.length;
-  const slopes = information.precisionSlopes[sd];
+  const { count, effects, own, shared } = precision;
   let trace = 0;
-  const half = halfSquare(precision);
   for (let i = 0; i < count; i += 1) {
     trace += at(own, i);
-    for (let k = 0; k < shared.rows; k += 1) trace -= at(shared.values, k * count + i) ** 2;
-    if (slopes === undefined) continue;
-    for (let j = 0; j <= i; j += 1) {
-      let value = i === j ? -(at(own, i) ** 2) : 0;
-      for (let k = 0; k < shared.rows; k += 1) {
-        value -= at(shared.values, k * count + i) * at(half, k * count + j);
-        value -= at(half, k * count + i) * at(shared.values, k * count + j);
-      }
-      addSymmetric(slopes, { block, cells: information.cells, i, j, value });
-    }
+    for (let offset = 0; offset < effects * count; offset += count) trace -= at(shared, offset + i) ** 2;
   }
   totals.traceSlopes[sd] = at(totals.traceSlopes, sd) + trace;
-  totals.squareSlopes[sd] = at(totals.squareSlopes, sd) - dot(right, right);
-  scatter(information.rightSlopes[sd], block.cells, timesPrecision(precision, right), -1);
+  totals.squareSlopes[sd] = at(totals.squareSlopes, sd) - dot(room.right, room.right, count);
+  timesPrecision(precision, room.right, room.moved);
+  scatter(information.rightSlopes[sd], block.cells, room.moved, -1);
+  const slopes = information.precisionSlopes[sd];
+  if (slopes === undefined) return;
+  fillMinusSquare(precision, room);
+  scatterPairs(slopes, information.cells, { cells: block.cells, pairs: room.pairs });
+}
+
+/** The lower triangle of −V⁻¹V⁻¹ into the room's pairs. */
+function fillMinusSquare(precision: BlockPrecision, { half, pairs }: BlockRoom): void {
+  const { count, effects, own, shared } = precision;
+  fillHalfSquare(precision, half);
+  for (let i = 0; i < count; i += 1) {
+    for (let j = 0; j <= i; j += 1) {
+      let value = i === j ? -(at(own, i) ** 2) : 0;
+      for (let offset = 0; offset < effects * count; offset += count) {
+        value -= at(shared, offset + i) * at(half, offset + j);
+        value -= at(half, offset + i) * at(shared, offset + j);
+      }
+      pairs[i * count + j] = value;
+    }
+  }
 }
 
 /** ½(UUᵀ)U − U·D, so that V⁻¹V⁻¹ = D² + Uᵀ·half + halfᵀ·U. */
-function halfSquare({ own, shared }: BlockPrecision): Float64Array {
-  const { rows, columns, values } = shared;
-  const half = new Float64Array(rows * columns);
-  for (let row = 0; row < rows; row += 1) {
-    for (let i = 0; i < columns; i += 1) half[row * columns + i] = -at(values, row * columns + i) * at(own, i);
-    for (let other = 0; other < rows; other += 1) {
+function fillHalfSquare({ count, effects, own, shared }: BlockPrecision, half: Float64Array): void {
+  for (let row = 0; row < effects * count; row += count) {
+    for (let i = 0; i < count; i += 1) half[row + i] = -at(shared, row + i) * at(own, i);
+    for (let other = 0; other < effects * count; other += count) {
       let product = 0;
-      for (let i = 0; i < columns; i += 1) product += at(values, row * columns + i) * at(values, other * columns + i);
-      for (let i = 0; i < columns; i += 1) {
-        half[row * columns + i] = at(half, row * columns + i) + (product / 2) * at(values, other * columns + i);
-      }
+      for (let i = 0; i < count; i += 1) product += at(shared, row + i) * at(shared, other + i);
+      for (let i = 0; i < count; i += 1) half[row + i] = at(half, row + i) + (product / 2) * at(shared, other + i);
     }
   }
-  return half;
 }
 
-function dot(left: Float64Array, right: Float64Array): number {
+function dot(left: Float64Array, right: Float64Array, count: number): number {
   let sum = 0;
-  for (let i = 0; i < left.length; i += 1) sum += at(left, i) * at(right, i);
+  for (let i = 0; i < count; i += 1) sum += at(left, i) * at(right, i);
   return sum;
 }
 
+/** Adds the readings' values, times a factor, at their cells. */
 function scatter(into: Float64Array | undefined, cells: Int32Array, values: Float64Array, times: number): void {
   if (into === undefined) return;
-  for (let i = 0; i < values.length; i += 1)
+  for (let i = 0; i < cells.length; i += 1)
     into[indexAt(cells, i)] = at(into, indexAt(cells, i)) + times * at(values, i);
 }
 
@@ -193,5 +240,7 @@ export function blockResidual(given: {
   readonly sds: Float64Array;
   readonly values: Float64Array;
 }): Float64Array {
-  return timesPrecision(blockPrecision(given), given.values);
+  const residual = new Float64Array(given.values.length);
+  timesPrecision(blockPrecision({ ...given, room: roomFor([given.block]) }), given.values, residual);
+  return residual;
 }

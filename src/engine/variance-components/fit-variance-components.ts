@@ -53,7 +53,7 @@ export function fitVarianceComponents(given: {
     evaluations += minimum.evaluations;
     sds = withLogs(sds, free, minimum.point);
     const zero = zeroToTry({ ...task, sds, free });
-    if (zero === undefined) return finished({ task, sds, minimum, evaluations });
+    if (zero === undefined) return finished(minimum, evaluations);
     free = free.filter((index) => index !== zero);
     sds = sds.map((value, index) => (index === zero ? 0 : value));
   }
@@ -89,12 +89,16 @@ function knownInformation({
   return gathered ?? gatherInformation(readings, start);
 }
 
-function search(position: Position): Minimum {
+function search(position: Position): Minimum<SolvedEvaluation> {
   const start = overFree(position, (index) => Math.log(at(position.sds, index)));
   return minimise((logs) => evaluate(position, logs), start, TOLERANCE);
 }
 
-function evaluate(position: Position, logs: Float64Array): Evaluation | null {
+interface SolvedEvaluation extends Evaluation {
+  readonly solution: SurfaceSolution;
+}
+
+function evaluate(position: Position, logs: Float64Array): SolvedEvaluation | null {
   const sds = withLogs(position.sds, position.free, logs);
   if (sds.some((value) => !Number.isFinite(value))) return null;
   const solution = solveAt(position, sds);
@@ -104,6 +108,7 @@ function evaluate(position: Position, logs: Float64Array): Evaluation | null {
     blockLevel,
   });
   return {
+    solution,
     value: -(solution.logLikelihood + logPriors(position.priors, sds)),
     slopes: overFree(position, (index) => -at(likelihood.slopes, index) - priorAt(position, sds, index).slope),
     curvatures: overFree(position, (index) => {
@@ -142,11 +147,12 @@ function withLogs(sds: Float64Array, free: readonly number[], logs: Float64Array
 }
 
 function zeroToTry(position: Position): number | undefined {
-  const here = objectiveAt(position, position.sds);
+  let here: number | undefined;
   return position.free.find((index) => {
     if (position.priors[index]?.kind !== "none" || index === position.readings.residualSd) return false;
     if (at(position.sds, index) > NEAR_ZERO * at(position.start, index)) return false;
     const without = position.sds.map((value, other) => (other === index ? 0 : value));
+    here ??= objectiveAt(position, position.sds);
     return objectiveAt(position, without) >= here - TOLERANCE;
   });
 }
@@ -156,25 +162,14 @@ function objectiveAt(task: Task, sds: Float64Array): number {
   return solution === null ? Number.NEGATIVE_INFINITY : solution.logLikelihood + logPriors(task.priors, sds);
 }
 
-function finished({
-  task,
-  sds,
-  minimum,
-  evaluations,
-}: {
-  task: Task;
-  sds: Float64Array;
-  minimum: Minimum;
-  evaluations: number;
-}): VarianceFit {
-  const solution = solveAt(task, sds);
-  if (solution === null) throw new RangeError("the readings cannot tell the fixed columns apart");
+function finished(minimum: Minimum<SolvedEvaluation>, evaluations: number): VarianceFit {
+  const { solution, value, slopes, converged } = minimum;
   return {
-    sds,
+    sds: solution.sds,
     solution,
-    objective: -minimum.value,
-    status: minimum.converged ? "converged" : "stopped",
-    largestSlope: minimum.slopes.reduce((most, slope) => Math.max(most, Math.abs(slope)), 0),
+    objective: -value,
+    status: converged ? "converged" : "stopped",
+    largestSlope: slopes.reduce((most, slope) => Math.max(most, Math.abs(slope)), 0),
     evaluations,
   };
 }

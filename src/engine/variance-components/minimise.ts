@@ -7,13 +7,12 @@ export interface Evaluation {
   readonly curvatures: Float64Array;
 }
 
-export interface Minimum {
+/** The evaluation at the point found, with how it was found. */
+export type Minimum<Found extends Evaluation> = Found & {
   readonly point: Float64Array;
-  readonly value: number;
-  readonly slopes: Float64Array;
   readonly converged: boolean;
   readonly evaluations: number;
-}
+};
 
 const MOST_ITERATIONS = 200;
 const MOST_HALVINGS = 12;
@@ -35,14 +34,14 @@ const LONGEST_STEP = 2;
  * @throws {RangeError} where the start has no value.
  * @see Nocedal & Wright, Numerical Optimization (2nd ed.), algorithm 6.1.
  */
-export function minimise(
-  evaluate: (point: Float64Array) => Evaluation | null,
+export function minimise<Found extends Evaluation>(
+  evaluate: (point: Float64Array) => Found | null,
   start: Float64Array,
   tolerance: number,
-): Minimum {
+): Minimum<Found> {
   const first = evaluate(start);
   if (first === null) throw new RangeError("the start has no value");
-  let state = { point: start, ...first };
+  let state: State<Found> = { ...first, point: start };
   let evaluations = 1;
   let inverse: Float64Array | null = null;
   for (let iteration = 0; iteration < MOST_ITERATIONS; iteration += 1) {
@@ -64,7 +63,7 @@ export function minimise(
   return { ...state, converged: false, evaluations };
 }
 
-type State = { readonly point: Float64Array } & Evaluation;
+type State<Found extends Evaluation> = Found & { readonly point: Float64Array };
 
 function stepDirection({ slopes, curvatures }: Evaluation, inverse: Float64Array | null): Float64Array {
   const size = slopes.length;
@@ -78,7 +77,11 @@ function stepDirection({ slopes, curvatures }: Evaluation, inverse: Float64Array
   return length > LONGEST_STEP ? direction.map((part) => (part * LONGEST_STEP) / length) : direction;
 }
 
-function lineSearch(evaluate: (point: Float64Array) => Evaluation | null, state: State, direction: Float64Array) {
+function lineSearch<Found extends Evaluation>(
+  evaluate: (point: Float64Array) => Found | null,
+  state: State<Found>,
+  direction: Float64Array,
+) {
   const slope = dot(direction, state.slopes);
   let evaluations = 0;
   for (let share = 1, halvings = 0; slope < 0 && halvings < MOST_HALVINGS; halvings += 1) {
@@ -86,7 +89,7 @@ function lineSearch(evaluate: (point: Float64Array) => Evaluation | null, state:
     const found = evaluate(point);
     evaluations += 1;
     if (found !== null && found.value <= state.value + SUFFICIENT_DECREASE * share * slope + roundOff(state.value)) {
-      return { next: { point, ...found }, evaluations };
+      return { next: { ...found, point }, evaluations };
     }
     share *= found === null ? 0.25 : shorterShare(found.value - state.value, share, slope);
   }
@@ -105,7 +108,11 @@ function roundOff(value: number): number {
 }
 
 /** BFGS update of the inverse Hessian, which starts from the curvatures; one that shows no curvature is left out. */
-function updated(inverse: Float64Array | null, before: State, after: State): Float64Array | null {
+function updated(
+  inverse: Float64Array | null,
+  before: State<Evaluation>,
+  after: State<Evaluation>,
+): Float64Array | null {
   const size = before.point.length;
   const step = after.point.map((value, i) => value - at(before.point, i));
   const turn = after.slopes.map((value, i) => value - at(before.slopes, i));

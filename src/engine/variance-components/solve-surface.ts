@@ -86,7 +86,8 @@ function scaleOf(column: SharedColumn, sds: Float64Array): number {
 /** (Λ⁻¹ + cI)⁻¹ = (I + cΛ)⁻¹Λ, so that neither a singular Λ nor a variance of 0 is in the way. */
 function integrateCells(group: GroupInformation, cellVariance: number) {
   const { cells } = group;
-  const inner = group.precision.map((value) => cellVariance * value);
+  const inner = new Float64Array(cells * cells);
+  for (let k = 0; k < inner.length; k += 1) inner[k] = cellVariance * at(group.precision, k);
   for (let cell = 0; cell < cells; cell += 1) inner[cell * cells + cell] = at(inner, cell * cells + cell) + 1;
   const factor = cholesky({ rows: cells, columns: cells, values: inner });
   if (factor === null) throw new RangeError("a group's information is not finite");

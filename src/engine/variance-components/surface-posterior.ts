@@ -1,4 +1,4 @@
-import { at, indexAt, solveLower } from "../linear-algebra";
+import { at, indexAt, solveLower, squareProduct } from "../linear-algebra";
 import { rowTimes } from "./cell-rows";
 import type { SolvedGroup, SurfaceSolution } from "./solve-surface";
 import type { CellRows } from "./variance-model";
@@ -44,9 +44,12 @@ function sharedCovariance({ sharedFactor, scales }: SurfaceSolution): Float64Arr
     for (let i = 0; i <= k; i += 1) {
       const left = at(roots, k * size + i);
       if (left === 0) continue;
-      for (let j = 0; j <= k; j += 1)
+      for (let j = 0; j <= i; j += 1)
         covariance[i * size + j] = at(covariance, i * size + j) + left * at(roots, k * size + j);
     }
+  }
+  for (let i = 0; i < size; i += 1) {
+    for (let j = 0; j < i; j += 1) covariance[j * size + i] = at(covariance, i * size + j);
   }
   return covariance;
 }
@@ -68,7 +71,7 @@ function groupPosterior(solution: SurfaceSolution, { group, shared, covariances 
   const { cells } = rows;
   const mean = score.map((value, i) => cellVariance * value + rowTimes(rows, i, solution.shared));
   const brought = broughtByShared(rows, shared, solution.scales.length);
-  const taken = product(precision, brought, cells);
+  const taken = squareProduct(precision, brought, cells);
   const ownVariance = variancesOfOwn({ precision, taken, cellVariance, cells });
   const ownSquares = score.reduce((sum, value) => sum + (cellVariance * value) ** 2, ownVariance);
   const covariance = covariances
@@ -114,8 +117,9 @@ function variancesOfOwn({ precision, taken, cellVariance, cells }: Omit<CellTask
 }
 
 function cellCovariance({ precision, brought, taken, cellVariance, cells }: CellTask): Float64Array {
-  const kept = brought.map((value, k) => value - cellVariance * at(taken, k));
-  const lost = product(kept, precision, cells);
+  const kept = new Float64Array(brought.length);
+  for (let k = 0; k < kept.length; k += 1) kept[k] = at(brought, k) - cellVariance * at(taken, k);
+  const lost = squareProduct(kept, precision, cells);
   const covariance = new Float64Array(cells * cells);
   for (let i = 0; i < cells; i += 1) {
     for (let j = 0; j < cells; j += 1) {
@@ -125,18 +129,4 @@ function cellCovariance({ precision, brought, taken, cellVariance, cells }: Cell
     }
   }
   return covariance;
-}
-
-/** Of two square matrices. */
-function product(left: Float64Array, right: Float64Array, size: number): Float64Array {
-  const result = new Float64Array(size * size);
-  for (let i = 0; i < size; i += 1) {
-    for (let k = 0; k < size; k += 1) {
-      const weight = at(left, i * size + k);
-      if (weight === 0) continue;
-      for (let j = 0; j < size; j += 1)
-        result[i * size + j] = at(result, i * size + j) + weight * at(right, k * size + j);
-    }
-  }
-  return result;
 }

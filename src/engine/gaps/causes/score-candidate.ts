@@ -17,10 +17,11 @@ export function scoreCandidate(solution: SurfaceSolution, { moves, priorSd }: Ca
     const { cells } = rows;
     const own = moves.subarray(offset, offset + cells);
     offset += cells;
-    if (own.every((move) => move === 0)) continue;
+    const moved = movedOnes(own);
+    if (moved.length === 0) continue;
     for (let i = 0; i < cells; i += 1) {
       let along = 0;
-      for (let j = 0; j < cells; j += 1) along += at(precision, i * cells + j) * at(own, j);
+      for (const j of moved) along += at(precision, i * cells + j) * at(own, j);
       information += at(own, i) * along;
       score += at(own, i) * at(groupScore, i);
       addRow(cross, { rows, cell: i, factor: along, offset: 0 });
@@ -32,4 +33,14 @@ export function scoreCandidate(solution: SurfaceSolution, { moves, priorSd }: Ca
   for (const value of cross) information -= value * value;
   const spread = 1 + priorSd * priorSd * Math.max(0, information);
   return (priorSd * priorSd * score * score) / (2 * spread) - Math.log(spread) / 2;
+}
+
+/** Which of some cells a candidate moves: few, for most candidates. */
+function movedOnes(own: Float64Array): Int32Array {
+  const moved = new Int32Array(own.length);
+  let count = 0;
+  for (let cell = 0; cell < own.length; cell += 1) {
+    if (at(own, cell) !== 0) moved[count++] = cell;
+  }
+  return moved.subarray(0, count);
 }

@@ -1,4 +1,4 @@
-import { at, cholesky, solveLower } from "../../linear-algebra";
+import { at, cholesky, solveLower, squareProduct } from "../../linear-algebra";
 
 /** More testers than this are not asked for (documents.md). */
 export const MOST_TESTERS_TO_SETTLE = 9;
@@ -16,44 +16,42 @@ export function variancesWithMore(covariance: Float64Array, perTester: Float64Ar
   const cells = Math.round(Math.sqrt(covariance.length));
   const root = cholesky({ rows: cells, columns: cells, values: perTester });
   if (root === null) return [];
-  const carried = product(covariance, root.values, cells);
+  const carried = squareProduct(covariance, root.values, cells);
   const inner = productOfTransposed(root.values, carried, cells);
+  const across = transposed(carried, cells);
   return Array.from({ length: MOST_TESTERS_TO_SETTLE }, (_, more) =>
-    variancesAfter({ covariance, carried, inner, cells, share: 1 / (more + 1) }),
+    variancesAfter({ covariance, across, inner, cells, share: 1 / (more + 1) }),
   );
 }
 
 function variancesAfter(given: {
   covariance: Float64Array;
-  carried: Float64Array;
+  /** Transposed product of the covariance and the information's root. */
+  across: Float64Array;
   inner: Float64Array;
   cells: number;
   share: number;
 }): Float64Array {
-  const { covariance, carried, inner, cells, share } = given;
+  const { covariance, across, inner, cells, share } = given;
   const values = inner.slice();
   for (let i = 0; i < cells; i += 1) values[i * cells + i] = at(values, i * cells + i) + share;
   const factor = cholesky({ rows: cells, columns: cells, values });
   const variances = new Float64Array(cells).fill(Number.NaN);
   if (factor === null) return variances;
+  const solved = across.slice();
+  solveLower(factor, solved, cells);
   for (let cell = 0; cell < cells; cell += 1) {
-    const row = carried.slice(cell * cells, (cell + 1) * cells);
-    solveLower(factor, row);
     let variance = at(covariance, cell * cells + cell);
-    for (const value of row) variance -= value * value;
+    for (let row = 0; row < cells; row += 1) variance -= at(solved, row * cells + cell) ** 2;
     variances[cell] = Math.max(0, variance);
   }
   return variances;
 }
 
-function product(left: Float64Array, right: Float64Array, size: number): Float64Array {
+function transposed(values: Float64Array, size: number): Float64Array {
   const result = new Float64Array(size * size);
   for (let i = 0; i < size; i += 1) {
-    for (let k = 0; k < size; k += 1) {
-      const weight = at(left, i * size + k);
-      for (let j = 0; j < size; j += 1)
-        result[i * size + j] = at(result, i * size + j) + weight * at(right, k * size + j);
-    }
+    for (let j = 0; j < size; j += 1) result[j * size + i] = at(values, i * size + j);
   }
   return result;
 }

@@ -1,0 +1,45 @@
+import { at } from "./at";
+
+/** Rows of numbers, each times its weight: row k at `k * columns` of `from`, its weight at `start + k * stride` of `weights`. */
+export interface WeightedRows {
+  readonly from: Float64Array;
+  readonly columns: number;
+  readonly first: number;
+  readonly end: number;
+  readonly weights: Float64Array;
+  readonly start: number;
+  readonly stride: number;
+  /** What every weight is multiplied by. */
+  readonly sign: 1 | -1;
+}
+
+/**
+ * Adds rows `first` to before `end`, each times its weight, to the row of `into` that starts at `target`.
+ *
+ * Four at a time, in the order that one at a time would have: each number is fetched and stored a quarter as often, and the
+ * sums are the same to the last bit. Rows that weigh 0 are passed over.
+ */
+export function addRows(into: Float64Array, target: number, rows: WeightedRows): void {
+  const { from, columns, first, end, weights, start, stride, sign } = rows;
+  let k = first;
+  for (; k + 4 <= end; k += 4) {
+    const weight = start + k * stride;
+    const a = sign * at(weights, weight);
+    const b = sign * at(weights, weight + stride);
+    const c = sign * at(weights, weight + 2 * stride);
+    const d = sign * at(weights, weight + 3 * stride);
+    if (a === 0 && b === 0 && c === 0 && d === 0) continue;
+    const row = k * columns;
+    for (let j = 0; j < columns; j += 1) {
+      let value = at(into, target + j) + a * at(from, row + j);
+      value += b * at(from, row + columns + j);
+      value += c * at(from, row + 2 * columns + j);
+      into[target + j] = value + d * at(from, row + 3 * columns + j);
+    }
+  }
+  for (; k < end; k += 1) {
+    const a = sign * at(weights, start + k * stride);
+    if (a === 0) continue;
+    for (let j = 0; j < columns; j += 1) into[target + j] = at(into, target + j) + a * at(from, k * columns + j);
+  }
+}
