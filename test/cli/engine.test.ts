@@ -30,6 +30,29 @@ describe("the headless engine", () => {
     });
   });
 
+  it("grades a pattern, and leaves with 3 and one clash where no grading keeps its rules", () => {
+    const pattern = patternDocument({
+      grading: { width: { small: 1, large: 1 }, height: { small: 100, large: 110 } },
+    });
+    const graded = engine(["grade", "-"], JSON.stringify(pattern));
+    expect(graded.errors).toBe("");
+    expect(graded.status).toBe(0);
+    expect(JSON.parse(graded.output)).toMatchObject({
+      grading: { width: { small: 98, large: 118 }, height: { small: 100, large: 110 } },
+      measurements: [{ measurement: "bust", size: "small", targetCm: 100, cm: 100, deviation: 0 }, {}, {}, {}],
+      objective: { beyond: 0, deviation: 0, unevenness: 0, sum: 426 },
+      status: "optimal",
+    });
+    const [width, height] = pattern.counts;
+    const locked = { ...width, repeat: { of: 10, plus: 0 }, locked: { small: 97 } };
+    const clash = engine(["grade", "-"], JSON.stringify({ pattern: { ...pattern, counts: [locked, height] } }));
+    expect(clash.status).toBe(3);
+    expect(JSON.parse(clash.output)).toMatchObject({
+      status: "infeasible",
+      clash: [{ rule: "repeat", count: "width", size: "small" }, { rule: "locked" }],
+    });
+  }, 60_000);
+
   it("answers a faulty document with a line a fault, path first, nothing on standard output, and 2", () => {
     const call = callDocument([reader("a", { bust: 104 }, { size: "huge" })]);
     expect(engine(["gaps", "-"], JSON.stringify(call))).toEqual({
