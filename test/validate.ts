@@ -27,7 +27,7 @@ const STEPS: readonly Step[] = [
   { name: "unit tests", command: vitest("unit"), budgetSeconds: 240 },
   { name: "database tests", command: vitest("database"), budgetSeconds: 240 },
   { name: "build", command: next("build"), budgetSeconds: 180 },
-  { name: "browser tests", command: playwright, budgetSeconds: 600 },
+  { name: "browser tests", command: playwright, budgetSeconds: 700 },
 ];
 
 interface Outcome {
