@@ -46,7 +46,7 @@ function projected(solution: SurfaceSolution, moves: Float64Array): Float64Array
       let along = 0;
       for (let j = 0; j < cells; j += 1) along += at(precision, i * cells + j) * at(moves, offset + j);
       result[offset + i] = along;
-      addRow(cross, { rows, cell: i, factor: along, offset: 0 });
+      addRow(cross, { rows, cell: i, factor: along });
     }
     offset += cells;
   }

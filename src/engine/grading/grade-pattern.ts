@@ -54,12 +54,13 @@ export function gradePattern({ pattern, slack = 0, near }: GradeRequest, solver:
     grading = { ...grading, ...solved.grading };
   }
   if (faults.length > 0) return { status: "faults", faults };
-  const graded = inPatternOrder(pattern, grading);
+  const graded: PatternDocument = { ...pattern, grading: inPatternOrder(pattern, grading) };
+  const measurements = gradedMeasurements(graded);
   return {
     status: limits.length > 0 ? "limit" : "optimal",
-    grading: graded,
-    measurements: gradedMeasurements({ ...pattern, grading: graded }),
-    objective: gradingObjective({ ...pattern, grading: graded }, slack),
+    grading: graded.grading ?? {},
+    measurements,
+    objective: gradingObjective(graded, measurements, slack),
     ...(limits.length > 0 ? { bound: limits } : {}),
   };
 }

@@ -44,10 +44,15 @@ export function gradedMeasurements(pattern: PatternDocument): GradedMeasurement[
  * How good a grading is, by the stages of 4.2.
  *
  * @param pattern with its whole grading.
+ * @param measurements what it comes to.
  * @param slack deviation that costs nothing, in tolerances.
  */
-export function gradingObjective(pattern: PatternDocument, slack: number): GradingObjective {
-  const deviations = gradedMeasurements(pattern).flatMap(({ deviation }) => (deviation === null ? [] : [deviation]));
+export function gradingObjective(
+  pattern: PatternDocument,
+  measurements: readonly GradedMeasurement[],
+  slack: number,
+): GradingObjective {
+  const deviations = measurements.flatMap(({ deviation }) => (deviation === null ? [] : [deviation]));
   const over = (free: number) =>
     deviations.reduce((sum, deviation) => sum + Math.max(0, Math.abs(deviation) - free), 0);
   const counts = pattern.counts.map(({ id }) =>

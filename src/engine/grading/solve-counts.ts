@@ -22,6 +22,7 @@ export type SolvedCounts =
 
 /** An optimum of one stage may be missed by this much in the next ones, for sums of doubles do not come out the same twice. */
 const STAGE_TOLERANCE = 1e-7;
+
 /**
  * New numbers for a group of counts, in all sizes at once: first nothing beyond tolerance, then least deviation, then near
  * the tested numbers, then even steps, then few stitches.

@@ -1,6 +1,6 @@
 export { at } from "./at";
 export { indexAt } from "./index-at";
-export { entry, zeros, type Matrix } from "./matrix";
+export type { Matrix } from "./matrix";
 export { cholesky, factorise } from "./cholesky";
 export { logDeterminant } from "./log-determinant";
 export { solveLower } from "./solve-lower";

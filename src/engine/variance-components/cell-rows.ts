@@ -19,23 +19,23 @@ export function cellRows(rows: readonly CellRow[]): CellRows {
   };
 }
 
-/** What a cell's row makes of the shared columns, whose values stand in `shared` from `offset` on. */
-export function rowTimes(rows: CellRows, cell: number, shared: Float64Array, offset = 0): number {
+/** What a cell's row makes of the shared columns. */
+export function rowTimes(rows: CellRows, cell: number, shared: Float64Array): number {
   const end = indexAt(rows.starts, cell + 1);
   let sum = 0;
   for (let entry = indexAt(rows.starts, cell); entry < end; entry += 1)
-    sum += at(rows.weights, entry) * at(shared, offset + indexAt(rows.columns, entry));
+    sum += at(rows.weights, entry) * at(shared, indexAt(rows.columns, entry));
   return sum;
 }
 
-/** Adds a cell's row, times a factor, to a row of shared columns that starts at `offset`. */
+/** Adds a cell's row, times a factor, to the shared columns. */
 export function addRow(
   into: Float64Array,
-  { rows, cell, factor, offset }: { rows: CellRows; cell: number; factor: number; offset: number },
+  { rows, cell, factor }: { rows: CellRows; cell: number; factor: number },
 ): void {
   const end = indexAt(rows.starts, cell + 1);
   for (let entry = indexAt(rows.starts, cell); entry < end; entry += 1) {
-    const index = offset + indexAt(rows.columns, entry);
+    const index = indexAt(rows.columns, entry);
     into[index] = at(into, index) + factor * at(rows.weights, entry);
   }
 }

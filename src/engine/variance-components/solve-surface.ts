@@ -128,10 +128,9 @@ function addGroup(
   const { cells, starts, columns, weights } = rows;
   const along = new Float64Array(size);
   for (let i = 0; i < cells; i += 1) {
-    addRow(right, { rows, cell: i, factor: at(groupRight, i), offset: 0 });
+    addRow(right, { rows, cell: i, factor: at(groupRight, i) });
     along.fill(0);
-    for (let j = 0; j < cells; j += 1)
-      addRow(along, { rows, cell: j, factor: at(precision, i * cells + j), offset: 0 });
+    for (let j = 0; j < cells; j += 1) addRow(along, { rows, cell: j, factor: at(precision, i * cells + j) });
     for (let entry = indexAt(starts, i); entry < indexAt(starts, i + 1); entry += 1) {
       const row = indexAt(columns, entry);
       const weight = at(weights, entry);

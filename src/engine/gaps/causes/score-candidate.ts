@@ -24,7 +24,7 @@ export function scoreCandidate(solution: SurfaceSolution, { moves, priorSd }: Ca
       for (const j of moved) along += at(precision, i * cells + j) * at(own, j);
       information += at(own, i) * along;
       score += at(own, i) * at(groupScore, i);
-      addRow(cross, { rows, cell: i, factor: along, offset: 0 });
+      addRow(cross, { rows, cell: i, factor: along });
     }
   }
   for (let column = 0; column < cross.length; column += 1)
