@@ -1,11 +1,12 @@
-import { own, type PatternDocument } from "../pattern";
+import { own } from "../pattern";
+import type { DraftPattern } from "./draft-pattern";
 import type { PatternChange } from "./pattern-change";
 
 type Described = Pick<PatternChange, "what" | "size" | "unit">;
 
 interface Documents {
-  readonly before: PatternDocument;
-  readonly after: PatternDocument;
+  readonly before: DraftPattern;
+  readonly after: DraftPattern;
 }
 
 /** What a path of ids means, in the pattern's own words. */
@@ -92,7 +93,7 @@ function find({ before, after }: Documents, list: string, id: string): Readonly<
   return itemOf(after, list, id) ?? itemOf(before, list, id);
 }
 
-function itemOf(pattern: PatternDocument, list: string, id: string): Readonly<Record<string, unknown>> | undefined {
+function itemOf(pattern: DraftPattern, list: string, id: string): Readonly<Record<string, unknown>> | undefined {
   const items: Readonly<Record<string, unknown>> = { ...pattern };
   const found = own(items, list);
   if (!Array.isArray(found)) return undefined;

@@ -1,5 +1,13 @@
 export { applyEdits, type AppliedEdits, type EditRemark } from "./apply-edits";
+export { draftInUnit } from "./draft-in-unit";
+export { beginDraft, patternDraftSchema, type DraftPattern, type PatternDraft, type Typed } from "./draft-pattern";
+export { draftQuestions, type DraftQuestion } from "./draft-questions";
+export { oneForAllSizes, spreadOverSizes, withoutSize, withSize } from "./draft-sizes";
 export { editFields, type EditField, type EditKind } from "./edit-fields";
 export type { ChangeUnit, PatternChange } from "./pattern-change";
 export { patternChanges } from "./pattern-changes";
+export { rebaseDraft } from "./rebase-draft";
+export { readablePart } from "./readable-part";
+export { readDraft, type ReadDraft } from "./read-draft";
+export { takeChange } from "./take-change";
 export { answerMeant, inUnitOf, isBesideTexts, isMeant, unitOfEdits, withText, type TypedEdits } from "./typed-edits";

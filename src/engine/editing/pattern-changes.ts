@@ -1,13 +1,14 @@
-import { canonicalJson, own, type PatternDocument } from "../pattern";
+import { canonicalJson, own } from "../pattern";
+import type { DraftPattern } from "./draft-pattern";
 import { describePath } from "./describe-path";
 import type { PatternChange } from "./pattern-change";
 
 /**
- * What changed from one pattern to a later one, in words.
+ * What changed from one pattern to a later one, in words; both may be as they are being edited.
  *
  * @returns changes in the later document's order of parts; parts with ids are matched by id.
  */
-export function patternChanges(before: PatternDocument, after: PatternDocument): PatternChange[] {
+export function patternChanges(before: DraftPattern, after: DraftPattern): PatternChange[] {
   const changes: PatternChange[] = [];
   const labels = { before, after };
   walk({ before, after, path: [] });
@@ -47,7 +48,7 @@ function shownLeaf(value: unknown): number | string | null | undefined {
 }
 
 /** What to compare one by one inside a pair; null where the pair is compared as a whole. */
-function childPairs({ before, after, path }: Pair, { sizes }: PatternDocument): Pair[] | null {
+function childPairs({ before, after, path }: Pair, { sizes }: DraftPattern): Pair[] | null {
   const items = { before: before ?? [], after: after ?? [] };
   if (isIdList(items.before) && isIdList(items.after)) return itemPairs(items.before, items.after, path);
   if (isNewLength(before, path) && isRecord(after)) {
@@ -55,7 +56,7 @@ function childPairs({ before, after, path }: Pair, { sizes }: PatternDocument): 
   }
   if (isByGrade(path) && (isRecord(before) || isRecord(after))) {
     const expanded = (value: unknown) =>
-      typeof value === "number" ? Object.fromEntries(sizes.map(({ id }) => [id, value])) : value;
+      typeof value === "number" || typeof value === "string" ? Object.fromEntries(sizes.map(({ id }) => [id, value])) : value;
     return memberPairs({ before: expanded(before), after: expanded(after), path }, sizes);
   }
   const isPart = path.length < 2 || path[0] === "grading" || (isRecord(before) && isRecord(after));
@@ -74,7 +75,7 @@ function isByGrade(path: readonly string[]): boolean {
 }
 
 /** Members by size come in the order of sizes, whatever order a record was stored in. */
-function memberPairs({ before, after, path }: Pair, sizes: PatternDocument["sizes"]): Pair[] {
+function memberPairs({ before, after, path }: Pair, sizes: DraftPattern["sizes"]): Pair[] {
   const was = isRecord(before) ? before : {};
   const becomes = isRecord(after) ? after : {};
   const keys = [...new Set([...Object.keys(becomes), ...Object.keys(was)])];

@@ -3,6 +3,7 @@ export {
   MOST_SIZES,
   PATTERN_FORMAT,
   patternSchema,
+  patternShape,
   type CmBySize,
   type Count,
   type Fabric,
@@ -39,5 +40,7 @@ export { gradingWarnings } from "./grading-warnings";
 export { canonicalJson } from "./canonical-json";
 export { cmOfSize } from "./by-size";
 export { own } from "./own";
-export { idSchema, labelSchema, textSchema } from "./schema-parts";
+export { documentParts, idSchema, labelSchema, textSchema, type PatternParts } from "./schema-parts";
+export { schemaFaults } from "./schema-faults";
+export type { DeepReadonly } from "./deep-readonly";
 export { sizeScale } from "./size-scale";

@@ -39,5 +39,32 @@ export function byId<Value extends z.ZodType>(value: Value) {
   return z.record(idSchema, value);
 }
 
-/** A centimetre value for all sizes, or one by size. */
-export const cmBySizeSchema = z.union([numberSchema, byId(numberSchema)]);
+/** What the numbers, lengths and names in a pattern are read by, and how many items its lists hold. */
+export interface PatternParts<Value> {
+  readonly number: z.ZodType<Value>;
+  readonly positive: z.ZodType<Value>;
+  readonly whole: z.ZodType<Value>;
+  readonly anyWhole: z.ZodType<Value>;
+  readonly positiveWhole: z.ZodType<Value>;
+  readonly length: z.ZodType<Value>;
+  readonly positiveLength: z.ZodType<Value>;
+  readonly notNegativeLength: z.ZodType<Value>;
+  /** The id of something that stands elsewhere in the pattern. */
+  readonly name: z.ZodType<string>;
+  readonly least: number;
+  readonly most: (limit: number) => number;
+}
+
+export const documentParts = {
+  number: numberSchema,
+  positive: positiveSchema,
+  whole: wholeSchema,
+  anyWhole: numberSchema.int({ error: "must be a whole number." }),
+  positiveWhole: positiveWholeSchema,
+  length: numberSchema,
+  positiveLength: positiveSchema,
+  notNegativeLength: notNegativeSchema,
+  name: idSchema,
+  least: 1,
+  most: (limit: number) => limit,
+} satisfies PatternParts<number>;

@@ -26,8 +26,8 @@ export function finishedMeasurements(
   const index = indexPattern(pattern);
   return pattern.measurements.map((measurement) => {
     const counts = measurement.terms.flatMap(countsOfTerm);
-    const isWhole = counts.every((count) => own(pattern.grading, count) !== undefined);
     const sizes = pattern.sizes.map((size) => {
+      const isWhole = counts.every((count) => own(own(pattern.grading, count), size.id) !== undefined);
       const designCm = isWhole ? measure(index, measurement, patternWorking(index, size.id)).cm : null;
       const target = targetCm(measurement, size);
       const deviationCm = designCm === null || target === null ? null : designCm - target;

@@ -2,25 +2,19 @@
 
 import { revalidatePath } from "next/cache";
 import { z } from "zod";
-import { applyEdits, type EditRemark } from "@/engine/editing";
-import { parsePattern } from "@/engine/pattern";
+import { draftQuestions, patternChanges, readDraft } from "@/engine/editing";
+import type { Fault } from "@/engine/pattern";
 import { viewerAction } from "@/server/action";
 import { AppError } from "@/server/errors";
 import { patternAccess } from "./access";
 import { latestRevision } from "./data";
 import { discardDraft, dropLateSave, saveDraft } from "./draft-mutations";
 import { saveRevision } from "./mutations";
-import { reasonSchema, typedSchema } from "./schema";
-
-const editsSchema = z.object({
-  typed: typedSchema,
-  version: z.int().min(0),
-  baseNumber: z.int().min(1),
-});
+import { draftEditsSchema, reasonSchema, type DraftEdits } from "./schema";
 
 /** Keeps what was typed; a save that comes too late is told, with both texts. */
-export const keepDraft = viewerAction(async (viewer, patternId: string, input: z.input<typeof editsSchema>) => {
-  const edits = editsSchema.parse(input);
+export const keepDraft = viewerAction(async (viewer, patternId: string, input: DraftEdits) => {
+  const edits = draftEditsSchema.parse(input);
   return await saveDraft(await patternAccess(viewer, patternId, "editor"), edits);
 });
 
@@ -36,29 +30,29 @@ export const forgetLateSave = viewerAction(async (viewer, patternId: string) => 
   return { status: "forgotten" as const };
 });
 
-const newRevisionSchema = editsSchema.extend({ reason: z.string() });
+const newRevisionSchema = draftEditsSchema.extend({ reason: z.string() });
 
 export type RevisionSave =
   | { readonly status: "saved"; readonly number: number }
-  | { readonly status: "refused"; readonly says: string; readonly remarks: readonly EditRemark[] };
+  | { readonly status: "refused"; readonly says: string; readonly remarks: readonly Fault[] };
 
 /** Saves the draft as the next revision, where every text can be read and every odd number is meant. */
 export const saveAsRevision = viewerAction(
-  async (viewer, patternId: string, input: z.input<typeof newRevisionSchema>): Promise<RevisionSave> => {
-    const { typed, version, baseNumber, reason } = newRevisionSchema.parse(input);
+  async (viewer, patternId: string, input: DraftEdits & { readonly reason: string }): Promise<RevisionSave> => {
+    const { content, version, baseNumber, reason } = newRevisionSchema.parse(input);
     const access = await patternAccess(viewer, patternId, "editor");
     const why = reasonSchema.safeParse(reason);
     if (!why.success) return refused(why.error.issues[0]?.message ?? "The reason cannot be kept.");
     const latest = await latestRevision(access);
     if (latest.number !== baseNumber) throw new AppError("changed-meanwhile");
-    const { document, faults, askedBack, changes } = applyEdits(latest.document, typed, viewer.unit);
-    const open = [...faults, ...askedBack.filter(({ meant }) => !meant)];
-    if (open.length > 0) return refused("Some numbers need another look first.", open);
-    if (changes.length === 0) return refused("Nothing is different from the revision before.");
-    const parsed = parsePattern(document);
-    if (!parsed.ok) return refused("Some numbers cannot be kept.", parsed.faults);
+    if (content === null) return refused(NOTHING_DIFFERENT);
+    const { document, faults } = readDraft(content.pattern, content.unit);
+    if (document === null) return refused("Some of this needs another look first.", faults);
+    const open = draftQuestions(latest.document, document, content.meant).filter(({ meant }) => !meant);
+    if (open.length > 0) return refused("Say of the odd numbers whether they are meant.", open);
+    if (patternChanges(latest.document, document).length === 0) return refused(NOTHING_DIFFERENT);
     const saved = await saveRevision(access, {
-      document: parsed.document,
+      document,
       reason: why.data,
       baseNumber,
       draftVersion: version,
@@ -68,6 +62,8 @@ export const saveAsRevision = viewerAction(
   },
 );
 
-function refused(says: string, remarks: readonly EditRemark[] = []): RevisionSave {
+const NOTHING_DIFFERENT = "Nothing is different from the revision before.";
+
+function refused(says: string, remarks: readonly Fault[] = []): RevisionSave {
   return { status: "refused", says, remarks };
 }

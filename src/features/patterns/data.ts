@@ -1,10 +1,11 @@
 import "server-only";
+import type { PatternDraft } from "@/engine/editing";
 import type { PatternDocument } from "@/engine/pattern";
 import { database } from "@/server/database";
 import { AppError } from "@/server/errors";
 import type { Viewer } from "@/server/viewer";
 import { patternScope, type PatternAccess, type Role } from "./access";
-import { typedSchema, type Typed } from "./schema";
+import { storedDraftSchema } from "./schema";
 import { storedPattern } from "./stored-pattern";
 
 export interface Revision {
@@ -29,7 +30,8 @@ export interface PatternSummary {
 }
 
 export interface Draft {
-  readonly typed: Typed;
+  /** Null where nothing is edited: it was saved as a revision, or thrown away. */
+  readonly content: PatternDraft | null;
   readonly version: number;
   readonly baseNumber: number;
   readonly updatedAt: Date;
@@ -145,7 +147,7 @@ export async function isInvented(access: PatternAccess): Promise<boolean> {
   return row?.invented ?? false;
 }
 
-/** Edits that are not a revision yet, null where none were ever made; without texts where they were spent or thrown away. */
+/** Edits that are not a revision yet, null where none were ever made. */
 export async function draftOf(access: PatternAccess): Promise<Draft | null> {
   const row = await database().draft.findFirst({
     where: { pattern: patternScope(access) },
@@ -153,7 +155,7 @@ export async function draftOf(access: PatternAccess): Promise<Draft | null> {
   });
   if (row === null) return null;
   return {
-    typed: typedSchema.parse(row.typed),
+    content: storedDraftSchema.parse(row.typed),
     version: row.version,
     baseNumber: row.base.number,
     updatedAt: row.updatedAt,
@@ -162,9 +164,11 @@ export async function draftOf(access: PatternAccess): Promise<Draft | null> {
 }
 
 /** The viewer's own edits that came after somebody else's, null where there are none. */
-export async function lateSaveOf(access: PatternAccess): Promise<{ typed: Typed; createdAt: Date } | null> {
+export async function lateSaveOf(
+  access: PatternAccess,
+): Promise<{ content: PatternDraft | null; createdAt: Date } | null> {
   const row = await database().lateSave.findFirst({
     where: { accountId: access.accountId, pattern: patternScope(access) },
   });
-  return row === null ? null : { typed: typedSchema.parse(row.typed), createdAt: row.createdAt };
+  return row === null ? null : { content: storedDraftSchema.parse(row.typed), createdAt: row.createdAt };
 }

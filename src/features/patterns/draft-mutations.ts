@@ -1,24 +1,17 @@
 import "server-only";
+import { rebaseDraft, type PatternDraft } from "@/engine/editing";
 import { canonicalJson } from "@/engine/pattern";
 import { Prisma } from "@/generated/prisma/client";
 import { database } from "@/server/database";
 import { AppError } from "@/server/errors";
 import { patternEditScope, type PatternAccess } from "./access";
-import { draftOf, latestRevision } from "./data";
-import type { Typed } from "./schema";
+import type { DraftEdits } from "./schema";
+import { draftOf, latestRevision, revisionByNumber, type Revision } from "./data";
 
 export type DraftSave =
   | { readonly status: "saved"; readonly version: number }
   /** Somebody's save came first, of a draft or of a revision: theirs stands, hers is kept beside it until she decides. */
-  | { readonly status: "late"; readonly version: number; readonly theirs: Typed; readonly theirName: string | null };
-
-export interface DraftEdits {
-  readonly typed: Typed;
-  /** The version that was read; 0 where there was no draft. */
-  readonly version: number;
-  /** The revision that the edits are made on: it must be the newest. */
-  readonly baseNumber: number;
-}
+  | { readonly status: "late"; readonly version: number; readonly theirName: string | null };
 
 /** Saves edits over the version they were read from; a save that comes too late keeps both texts. */
 export async function saveDraft(access: PatternAccess, edits: DraftEdits): Promise<DraftSave> {
@@ -27,15 +20,24 @@ export async function saveDraft(access: PatternAccess, edits: DraftEdits): Promi
   const [theirs, revision] = await Promise.all([draftOf(access), latestRevision(access)]);
   const revised = revision.number > edits.baseNumber;
   // The same text again: a save whose answer was lost, as where its page was left too soon.
-  if (!revised && theirs !== null && canonicalJson(theirs.typed) === canonicalJson(edits.typed))
+  if (!revised && theirs !== null && canonicalJson(theirs.content) === canonicalJson(edits.content))
     return { status: "saved", version: theirs.version };
-  await keepLateSave(access, edits.typed);
+  await keepLateSave(access, await onNewest(access, edits, revision));
   return {
     status: "late",
     version: theirs?.version ?? 0,
-    theirs: theirs?.typed ?? {},
     theirName: revised ? revision.createdBy : (theirs?.updatedBy ?? null),
   };
+}
+
+/** What came too late, as if it had been begun on the newest revision. */
+async function onNewest(
+  access: PatternAccess,
+  { content, baseNumber }: DraftEdits,
+  newest: Revision,
+): Promise<PatternDraft | null> {
+  if (content === null || baseNumber >= newest.number) return content;
+  return rebaseDraft(content, (await revisionByNumber(access, baseNumber)).document, newest.document);
 }
 
 /** Throws the edits away, where they are still the version that was read; the draft's version goes on. */
@@ -63,13 +65,13 @@ async function newestBase(access: PatternAccess, baseNumber: number): Promise<st
   return newest.number === baseNumber ? newest.id : null;
 }
 
-async function beginDraft(access: PatternAccess, { typed, baseNumber }: DraftEdits): Promise<boolean> {
+async function beginDraft(access: PatternAccess, { content, baseNumber }: DraftEdits): Promise<boolean> {
   const baseId = await newestBase(access, baseNumber);
   if (baseId === null) return false;
   try {
     await database().pattern.update({
       where: patternEditScope(access),
-      data: { draft: { create: { typed, baseId, updatedById: access.accountId } } },
+      data: { draft: { create: { typed: content ?? {}, baseId, updatedById: access.accountId } } },
     });
     return true;
   } catch (error) {
@@ -83,17 +85,23 @@ function isTaken(error: unknown): boolean {
   return error instanceof Prisma.PrismaClientKnownRequestError && ["P2002", "P2014"].includes(error.code);
 }
 
-async function continueDraft(access: PatternAccess, { typed, version, baseNumber }: DraftEdits): Promise<boolean> {
+async function continueDraft(access: PatternAccess, { content, version, baseNumber }: DraftEdits): Promise<boolean> {
   const baseId = await newestBase(access, baseNumber);
   if (baseId === null) return false;
   const { count } = await database().draft.updateMany({
     where: { version, pattern: patternEditScope(access) },
-    data: { typed, baseId, version: { increment: 1 }, updatedById: access.accountId, updatedAt: new Date() },
+    data: {
+      typed: content ?? {},
+      baseId,
+      version: { increment: 1 },
+      updatedById: access.accountId,
+      updatedAt: new Date(),
+    },
   });
   return count === 1;
 }
 
-async function keepLateSave(access: PatternAccess, typed: Typed): Promise<void> {
+async function keepLateSave(access: PatternAccess, content: PatternDraft | null): Promise<void> {
   const key = { patternId: access.patternId, accountId: access.accountId };
   await database().pattern.update({
     where: patternEditScope(access),
@@ -101,8 +109,8 @@ async function keepLateSave(access: PatternAccess, typed: Typed): Promise<void> 
       lateSaves: {
         upsert: {
           where: { patternId_accountId: key },
-          create: { typed, accountId: access.accountId },
-          update: { typed, createdAt: new Date() },
+          create: { typed: content ?? {}, accountId: access.accountId },
+          update: { typed: content ?? {}, createdAt: new Date() },
         },
       },
     },

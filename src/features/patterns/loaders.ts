@@ -1,5 +1,6 @@
 import "server-only";
 import { z } from "zod";
+import { rebaseDraft, type PatternDraft } from "@/engine/editing";
 import { AppError } from "@/server/errors";
 import { foundOr404 } from "@/server/found-or-404";
 import { requireViewer, type Viewer } from "@/server/viewer";
@@ -17,7 +18,6 @@ import {
   type PatternSummary,
   type Revision,
 } from "./data";
-import type { Typed } from "./schema";
 
 /** What stands on every page of a pattern. */
 export interface PatternPage {
@@ -54,13 +54,21 @@ export async function loadOverview(
   return { ...page, calls, draft };
 }
 
-export async function loadEditing(
-  patternId: string,
-): Promise<PatternPage & { readonly draft: Draft | null; readonly lateTyped: Typed | null }> {
+/** A pattern to be edited: what is edited stands on the newest revision, also where it was begun on an earlier one. */
+export async function loadEditing(patternId: string): Promise<
+  PatternPage & {
+    readonly draft: Draft | null;
+    readonly late: { readonly content: PatternDraft | null } | null;
+  }
+> {
   const page = await loadPattern(patternId);
   const access = await patternAccess(page.viewer, patternId, "viewer");
   const [draft, late] = await Promise.all([draftOf(access), page.mayEdit ? lateSaveOf(access) : null]);
-  return { ...page, draft, lateTyped: late?.typed ?? null };
+  if (draft === null || draft.content === null || draft.baseNumber === page.revision.number)
+    return { ...page, draft, late };
+  const from = await revisionByNumber(access, draft.baseNumber);
+  const content = rebaseDraft(draft.content, from.document, page.revision.document);
+  return { ...page, draft: { ...draft, content }, late };
 }
 
 export async function loadRevisions(

@@ -1,4 +1,5 @@
 import { z } from "zod";
+import { patternDraftSchema, type PatternDraft } from "@/engine/editing";
 import type { Fault } from "@/engine/pattern";
 
 const LONGEST_TYPED = 200;
@@ -12,6 +13,24 @@ export const typedSchema = z
   });
 
 export type Typed = Readonly<Record<string, string>>;
+
+/** A pattern being edited as the database keeps it: an empty object where nothing is edited. */
+export const storedDraftSchema = z.union([z.strictObject({}).transform(() => null), patternDraftSchema]);
+
+export const draftEditsSchema = z.object({
+  content: patternDraftSchema.nullable(),
+  version: z.int().min(0),
+  baseNumber: z.int().min(1),
+});
+
+export interface DraftEdits {
+  /** Null where nothing is edited any more. */
+  readonly content: PatternDraft | null;
+  /** The version that was read; 0 where there was no draft. */
+  readonly version: number;
+  /** The revision that the edits are made on: it must be the newest. */
+  readonly baseNumber: number;
+}
 
 export const reasonSchema = z
   .string()

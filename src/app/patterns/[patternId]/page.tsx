@@ -18,7 +18,7 @@ export default async function PatternPage({ params }: Props) {
   const page = await loadOverview((await params).patternId);
   const { patternId, viewer, mayEdit, revision, calls, draft } = page;
   const home = `/patterns/${patternId}`;
-  const hasDraft = draft !== null && Object.keys(draft.typed).length > 0;
+  const hasDraft = draft !== null && draft.content !== null;
   return (
     <PatternFrame
       page={page}

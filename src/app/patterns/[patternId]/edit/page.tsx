@@ -1,5 +1,6 @@
 import type { Metadata } from "next";
-import { PatternEditor } from "@/features/patterns/components/pattern-editor";
+import { LateEdits } from "@/features/patterns/components/editor/late-edits";
+import { PatternEditor } from "@/features/patterns/components/editor/pattern-editor";
 import { PatternFrame } from "@/features/patterns/components/pattern-frame";
 import { PatternOverview } from "@/features/patterns/components/pattern-overview";
 import { loadEditing } from "@/features/patterns/loaders";
@@ -13,7 +14,7 @@ export const metadata: Metadata = { title: "Edit" };
 
 export default async function EditPage({ params }: Props) {
   const page = await loadEditing((await params).patternId);
-  const { patternId, revision, viewer, draft, lateTyped, mayEdit } = page;
+  const { patternId, revision, viewer, draft, late, mayEdit } = page;
   if (!mayEdit) {
     return (
       <PatternFrame page={page} tab="edit">
@@ -22,25 +23,28 @@ export default async function EditPage({ params }: Props) {
       </PatternFrame>
     );
   }
-  const isOlder = draft !== null && draft.baseNumber < revision.number && Object.keys(draft.typed).length > 0;
+  const start = {
+    patternId,
+    base: revision.document,
+    baseNumber: revision.number,
+    unit: viewer.unit,
+    version: draft?.version ?? 0,
+  };
+  const content = draft?.content ?? null;
   return (
     <PatternFrame page={page} tab="edit">
-      {isOlder ? (
+      {content !== null && draft !== null && draft.baseNumber < revision.number ? (
         <Notice title={`${revision.createdBy ?? "Somebody"} has saved revision ${revision.number} meanwhile`}>
           <p>
             These edits were begun on revision {draft.baseNumber}. They are kept, and now stand on top of the newest.
           </p>
         </Notice>
       ) : null}
-      <PatternEditor
-        key={`${revision.number} ${draft?.version ?? 0} ${lateTyped === null ? "" : "late"}`}
-        patternId={patternId}
-        pattern={revision.document}
-        baseNumber={revision.number}
-        unit={viewer.unit}
-        draft={{ typed: draft?.typed ?? {}, version: draft?.version ?? 0, by: draft?.updatedBy ?? revision.createdBy }}
-        lateTyped={lateTyped}
-      />
+      {late === null ? (
+        <PatternEditor key={`${revision.number} ${start.version}`} {...start} content={content} />
+      ) : (
+        <LateEdits {...start} hers={late.content} theirs={content} theirName={draft?.updatedBy ?? revision.createdBy} />
+      )}
     </PatternFrame>
   );
 }

@@ -2,8 +2,8 @@
 
 import { useRouter } from "next/navigation";
 import { useCallback, useEffect, useRef, useState } from "react";
-import type { TypedEdits } from "@/engine/editing";
-import { keepDraft } from "../actions";
+import type { PatternDraft } from "@/engine/editing";
+import { keepDraft } from "../../actions";
 import { dropBackup, readBackup, writeBackup } from "./draft-backup";
 
 export type DraftStatus =
@@ -13,7 +13,7 @@ export type DraftStatus =
 
 interface Beginning {
   readonly patternId: string;
-  readonly typed: TypedEdits;
+  readonly content: PatternDraft | null;
   readonly version: number;
   readonly baseNumber: number;
 }
@@ -21,19 +21,19 @@ interface Beginning {
 const PAUSE_MS = 700;
 const OFFLINE = "No connection. Your edits are kept in this browser and sent when it is back.";
 
-/** Edits as typed, kept in the browser at once and on the server after a pause; the server's version goes with each. */
-export function useDraft({ patternId, typed: first, version: firstVersion, baseNumber }: Beginning) {
+/** A pattern being edited, kept in the browser at once and on the server after a pause; the server's version goes with each. */
+export function useDraft({ patternId, content: first, version: firstVersion, baseNumber }: Beginning) {
   const router = useRouter();
-  const [typed, setTyped] = useState(first);
+  const [content, setContent] = useState(first);
   const [status, setStatus] = useState<DraftStatus>({ kind: "resting" });
-  const latest = useRef({ typed: first, version: firstVersion, baseNumber });
+  const latest = useRef({ content: first, version: firstVersion, baseNumber });
   const kept = useRef(first);
   const timer = useRef<ReturnType<typeof setTimeout>>(undefined);
   const sending = useRef<Promise<number | null> | null>(null);
 
   /** Until nothing is typed that the server does not have. @returns its version there, null where it could not be kept. */
   const sendAll = useCallback(async (): Promise<number | null> => {
-    while (latest.current.typed !== kept.current) {
+    while (latest.current.content !== kept.current) {
       const sent = latest.current;
       setStatus({ kind: "saving" });
       const saved = await keepDraft(patternId, sent).catch(() => ({ status: "failed" as const, says: OFFLINE }));
@@ -47,7 +47,7 @@ export function useDraft({ patternId, typed: first, version: firstVersion, baseN
         router.refresh();
         return null;
       }
-      kept.current = sent.typed;
+      kept.current = sent.content;
       latest.current = { ...latest.current, version: saved.version };
       setStatus({ kind: "saved", at: new Date() });
     }
@@ -65,9 +65,9 @@ export function useDraft({ patternId, typed: first, version: firstVersion, baseN
   }, [sendAll]);
 
   const edit = useCallback(
-    (next: TypedEdits) => {
-      latest.current = { ...latest.current, typed: next };
-      setTyped(next);
+    (next: PatternDraft | null) => {
+      latest.current = { ...latest.current, content: next };
+      setContent(next);
       writeBackup(patternId, latest.current);
       clearTimeout(timer.current);
       timer.current = setTimeout(() => void send(), PAUSE_MS);
@@ -81,7 +81,7 @@ export function useDraft({ patternId, typed: first, version: firstVersion, baseN
       if (backup === null) return;
       await Promise.resolve();
       latest.current = backup;
-      setTyped(backup.typed);
+      setContent(backup.content);
       await send();
     };
     void resume();
@@ -93,5 +93,5 @@ export function useDraft({ patternId, typed: first, version: firstVersion, baseN
     };
   }, [patternId, send]);
 
-  return { typed, status, edit, send };
+  return { content, status, edit, send };
 }

@@ -1,16 +1,11 @@
-import { z } from "zod";
-import { typedSchema } from "../schema";
-
-const backupSchema = z.object({ typed: typedSchema, version: z.int().min(0), baseNumber: z.int().min(1) });
-
-export type DraftBackup = z.infer<typeof backupSchema>;
+import { draftEditsSchema, type DraftEdits } from "../../schema";
 
 const keyOf = (patternId: string) => `sizewright-draft-${patternId}`;
 
 /** Edits that this browser keeps until the server has them, null where there are none. */
-export function readBackup(patternId: string): DraftBackup | null {
+export function readBackup(patternId: string): DraftEdits | null {
   try {
-    const parsed = backupSchema.safeParse(JSON.parse(localStorage.getItem(keyOf(patternId)) ?? "null"));
+    const parsed = draftEditsSchema.safeParse(JSON.parse(localStorage.getItem(keyOf(patternId)) ?? "null"));
     return parsed.success ? parsed.data : null;
   } catch {
     return null;
@@ -18,7 +13,7 @@ export function readBackup(patternId: string): DraftBackup | null {
 }
 
 /** Keeps edits in this browser. A browser that keeps nothing is no reason to stop typing. */
-export function writeBackup(patternId: string, backup: DraftBackup): void {
+export function writeBackup(patternId: string, backup: DraftEdits): void {
   try {
     localStorage.setItem(keyOf(patternId), JSON.stringify(backup));
   } catch {

@@ -2,40 +2,33 @@
 
 import { useRouter } from "next/navigation";
 import { useState, useTransition } from "react";
-import type { AppliedEdits, TypedEdits } from "@/engine/editing";
 import { Button } from "@/ui/button";
 import { Field, TextArea, describedBy } from "@/ui/field";
-import { saveAsRevision, throwDraftAway } from "../actions";
+import { saveAsRevision, throwDraftAway } from "../../actions";
 import { dropBackup } from "./draft-backup";
+import { useEditing } from "./editing";
+import { useChanges } from "./use-changes";
 import type { DraftStatus } from "./use-draft";
-
-interface SaveBarProps {
-  readonly patternId: string;
-  readonly typed: TypedEdits;
-  readonly baseNumber: number;
-  readonly status: DraftStatus;
-  readonly applied: AppliedEdits;
-  /** Keeps what is typed; the draft's version then, null where it could not be kept. */
-  readonly send: () => Promise<number | null>;
-}
 
 const UNSENT = "This did not reach Sizewright. Your edits are still here; check the connection and try again.";
 
 /** Whether the edits are kept, and the two ways out of them: a revision, or the bin. */
-export function SaveBar({ patternId, typed, baseNumber, status, applied, send }: SaveBarProps) {
+export function SaveBar() {
+  const { patternId, draft, isEdited, baseNumber, status, send, faults, questions } = useEditing();
+  const changes = useChanges();
   const router = useRouter();
   const [open, setOpen] = useState<"revision" | "discard" | null>(null);
   const [reason, setReason] = useState("");
   const [says, setSays] = useState<string | null>(null);
   const [isBusy, start] = useTransition();
-  const isEmpty = Object.keys(typed).length === 0;
-  const openRemarks = applied.faults.length + applied.askedBack.filter(({ meant }) => !meant).length;
+  const isEmpty = !isEdited;
+  const openRemarks = faults.size + [...questions.values()].filter(({ meant }) => !meant).length;
 
   const save = () =>
     start(async () => {
       const version = await send();
       if (version === null) return;
-      const edits = { typed, version, baseNumber, reason };
+      const edits = { content: draft, version, baseNumber, reason };
       const saved = await saveAsRevision(patternId, edits).catch(() => ({ status: "failed" as const, says: UNSENT }));
       if (saved.status !== "saved") return setSays(saved.says);
       dropBackup(patternId);
@@ -55,7 +48,7 @@ export function SaveBar({ patternId, typed, baseNumber, status, applied, send }:
     <div className="sticky bottom-0 z-2 -mx-4 border-t border-line-strong bg-sheet px-4 py-3 shadow-sheet sm:-mx-8 sm:px-8">
       <div className="flex flex-wrap items-center justify-between gap-3">
         <p role="status" className="text-sm">
-          {summary(applied.changes.length, openRemarks)} <span className="text-soft">{statusWords(status)}</span>
+          {summary(changes.length, openRemarks)} <span className="text-soft">{statusWords(status)}</span>
         </p>
         {isEmpty ? null : (
           <div className="flex flex-wrap gap-3">
@@ -107,7 +100,7 @@ export function SaveBar({ patternId, typed, baseNumber, status, applied, send }:
 }
 
 function summary(changes: number, open: number): string {
-  const changed = changes === 0 ? "No number changed." : `${changes} ${changes === 1 ? "number" : "numbers"} changed.`;
+  const changed = changes === 0 ? "Nothing changed." : `${changes} ${changes === 1 ? "change" : "changes"}.`;
   return open === 0 ? changed : `${changed} ▲ ${open} to look at again.`;
 }
 

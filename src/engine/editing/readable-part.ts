@@ -1,0 +1,119 @@
+import { patternFaults, schemaFaults, type Fault, type PatternDocument } from "../pattern";
+import type { LengthUnit } from "../units";
+import type { DraftPattern } from "./draft-pattern";
+import { readingSchema } from "./read-draft";
+
+/** Lists whose items can be left out one by one. */
+const LISTS = new Set([
+  "bodyMeasurements",
+  "fabrics",
+  "sizes",
+  "counts",
+  "ties",
+  "lengths",
+  "allowances",
+  "pieces",
+  "measurements",
+  "yarns",
+]);
+/** Members of an item without which it still says what it said. */
+const SPARED = new Set(["repeat", "least", "locked", "target", "on", "shaping"]);
+/** What is left out may be needed elsewhere, which is then left out too; so far no chain is longer than this. */
+const MOST_ROUNDS = 8;
+
+type Path = readonly (string | number)[];
+
+/**
+ * The part of a pattern being edited that can be reckoned with: what is faulty is left out, and what needs it.
+ *
+ * @returns a document whose grading may lack numbers; null where no size or no fabric is left.
+ */
+export function readablePart(draft: DraftPattern, unit: LengthUnit): PatternDocument | null {
+  let rest: unknown = draft;
+  for (let round = 0; round < MOST_ROUNDS; round += 1) {
+    const parsed = readingSchema(unit).safeParse(rest);
+    const faults = parsed.success ? namesFaults(parsed.data) : schemaFaults(parsed.error.issues);
+    if (parsed.success && faults.length === 0) return parsed.data;
+    const paths = faults.map(({ path }) => leftOut(rest, pathOf(path)));
+    if (paths.some((path) => path === undefined)) return null;
+    rest = paths
+      .flatMap((path) => (path === undefined ? [] : [path]))
+      .toSorted(laterFirst)
+      .reduce(without, rest);
+  }
+  return null;
+}
+
+function namesFaults(pattern: PatternDocument): Fault[] {
+  return patternFaults(pattern).filter(({ path }) => !isMissingNumber(pattern, pathOf(path)));
+}
+
+/** A size without its number leaves the other sizes of a count as they are. */
+function isMissingNumber(pattern: PatternDocument, path: Path): boolean {
+  const [list, , size] = path;
+  return list === "grading" && size !== undefined && valueAt(pattern, path) === undefined;
+}
+
+/** The least that has to go for a fault to be gone. */
+function leftOut(pattern: unknown, fault: Path): Path | undefined {
+  for (let length = fault.length; length > 0; length -= 1) {
+    const path = fault.slice(0, length);
+    if (isSparedAt(path) && valueAt(pattern, path) !== undefined) return path;
+  }
+  return undefined;
+}
+
+function isSparedAt(path: Path): boolean {
+  const last = path.at(-1);
+  const above = path.at(-2);
+  if (typeof last === "number") return path.length === 2 && typeof above === "string" && LISTS.has(above);
+  if (path[0] === "grading") return path.length > 1;
+  return path.length === 3 ? SPARED.has(String(last)) : isBySize(path) || (last === "shaping" && path.length === 5);
+}
+
+/** A number of one size, or a body measurement of one size. */
+function isBySize(path: Path): boolean {
+  const above = path.at(-2);
+  return path.length >= 4 && (above === "cm" || above === "easeCm" || above === "body" || above === "locked");
+}
+
+function pathOf(text: string): Path {
+  return [...text.matchAll(/\[(\d+)\]|([^.[\]]+)/g)].map(([, index, key = ""]) =>
+    index === undefined ? key : Number(index),
+  );
+}
+
+function valueAt(value: unknown, path: Path): unknown {
+  return path.reduce<unknown>(
+    (at, key) =>
+      typeof at === "object" && at !== null && Object.hasOwn(at, key)
+        ? new Map(Object.entries(at)).get(String(key))
+        : undefined,
+    value,
+  );
+}
+
+/** Items at the end of a list go first, so that the places of the others still hold. */
+function laterFirst(left: Path, right: Path): number {
+  for (let at = 0; at < Math.min(left.length, right.length); at += 1) {
+    const [one, other] = [left[at], right[at]];
+    if (typeof one === "number" && typeof other === "number" && one !== other) return other - one;
+  }
+  return right.length - left.length;
+}
+
+function without(value: unknown, path: Path): unknown {
+  const [key, ...rest] = path;
+  if (typeof value !== "object" || value === null || key === undefined || !Object.hasOwn(value, key)) return value;
+  if (Array.isArray(value)) {
+    const items: readonly unknown[] = value;
+    return rest.length === 0
+      ? items.filter((_, at) => at !== key)
+      : items.map((item, at) => (at === key ? without(item, rest) : item));
+  }
+  const entries = Object.entries(value).flatMap(([name, member]): [string, unknown][] => {
+    if (name !== key) return [[name, member]];
+    return rest.length === 0 ? [] : [[name, without(member, rest)]];
+  });
+  return Object.fromEntries(entries);
+}

@@ -1,0 +1,185 @@
+"use client";
+
+import type { ReactNode } from "react";
+import { formatPath, type PathPart } from "@/engine/pattern";
+import type { Typed } from "@/engine/editing";
+import { CONTROL } from "@/ui/field";
+import { useTypedEarly } from "@/ui/use-typed-early";
+import { useEditing } from "./editing";
+import { SaidBelow } from "./said-below";
+import { typedText, type TypedKind } from "./typed-text";
+
+const NARROW = CONTROL.replace("w-full", "").replace("px-3", "px-2");
+
+interface Common {
+  /** Where the field stands in the draft: its faults are looked for there. */
+  readonly at: readonly PathPart[];
+  readonly label: string;
+  /** The label is seen by everybody, or told to screen readers alone where a table's head says it. */
+  readonly labelled?: "above" | "aloud";
+  readonly className?: string;
+}
+
+interface NumberFieldProps extends Common {
+  readonly value: Typed | undefined;
+  readonly kind?: TypedKind;
+  readonly question?: string;
+  readonly placeholder?: string;
+  /** What stands behind the number, as `mm`. */
+  readonly behind?: ReactNode;
+  readonly onText: (text: string) => void;
+}
+
+/** A number or a length, kept as it is typed. */
+export function NumberField({ at, label, value, kind = "number", onText, ...rest }: NumberFieldProps) {
+  const { unit, faults } = useEditing();
+  const path = formatPath(at);
+  const id = `field-${path}`;
+  const shown = typedText(value, kind, unit);
+  const input = useTypedEarly<HTMLInputElement>(shown, onText);
+  const isEdited = typeof value === "string";
+  return (
+    <Labelled id={id} label={label} labelled={rest.labelled}>
+      <span className="flex items-center gap-1.5">
+        <input
+          ref={input}
+          id={id}
+          aria-label={rest.labelled === "aloud" ? label : undefined}
+          aria-invalid={faults.has(path)}
+          aria-describedby={`${id}-says`}
+          autoComplete="off"
+          placeholder={rest.placeholder}
+          value={shown}
+          onChange={({ target }) => onText(target.value)}
+          className={`numbers min-h-11 text-right ${NARROW} ${isEdited ? "border-ink font-semibold" : ""} ${rest.className ?? "w-20"}`}
+        />
+        {rest.behind ? <span className="text-soft">{rest.behind}</span> : null}
+      </span>
+      <SaidBelow id={id} path={path} question={rest.question} />
+    </Labelled>
+  );
+}
+
+interface TextFieldProps extends Common {
+  readonly value: string;
+  readonly lines?: number;
+  readonly onText: (text: string) => void;
+}
+
+/** Words of the designer's. */
+export function TextField({ at, label, labelled, value, lines, className = "w-full", onText }: TextFieldProps) {
+  const { faults } = useEditing();
+  const path = formatPath(at);
+  const id = `field-${path}`;
+  const shared = {
+    id,
+    value,
+    "aria-label": labelled === "aloud" ? label : undefined,
+    "aria-invalid": faults.has(path),
+    "aria-describedby": `${id}-says`,
+    className: `min-h-11 ${NARROW} ${className}`,
+  };
+  return (
+    <Labelled id={id} label={label} labelled={labelled}>
+      {lines === undefined ? (
+        <input {...shared} autoComplete="off" onChange={({ target }) => onText(target.value)} />
+      ) : (
+        <textarea {...shared} rows={lines} onChange={({ target }) => onText(target.value)} />
+      )}
+      <SaidBelow id={id} path={path} />
+    </Labelled>
+  );
+}
+
+export interface Choice {
+  readonly value: string;
+  readonly label: string;
+}
+
+interface ChoiceFieldProps extends Common {
+  readonly value: string;
+  readonly choices: readonly (Choice | { readonly group: string; readonly choices: readonly Choice[] })[];
+  /** What an empty choice says; left out, something is always chosen. */
+  readonly nothing?: string;
+  readonly onChoice: (value: string) => void;
+}
+
+/** One of several; what was chosen and is gone stays in sight. */
+export function ChoiceField({ at, label, labelled, value, choices, nothing, className, onChoice }: ChoiceFieldProps) {
+  const { faults } = useEditing();
+  const path = formatPath(at);
+  const id = `field-${path}`;
+  const known = choices.flatMap((choice) => ("group" in choice ? choice.choices : [choice]));
+  const isGone = value !== "" && known.every((choice) => choice.value !== value);
+  return (
+    <Labelled id={id} label={label} labelled={labelled}>
+      <select
+        id={id}
+        aria-label={labelled === "aloud" ? label : undefined}
+        aria-invalid={faults.has(path)}
+        aria-describedby={`${id}-says`}
+        value={value}
+        onChange={({ target }) => onChoice(target.value)}
+        className={`min-h-11 max-w-full ${NARROW} ${className ?? "w-full"}`}
+      >
+        {nothing === undefined && value !== "" ? null : <option value="">{nothing ?? "Choose…"}</option>}
+        {isGone ? <option value={value}>{value} (gone)</option> : null}
+        {choices.map((choice) =>
+          "group" in choice ? (
+            choice.choices.length === 0 ? null : (
+              <optgroup key={choice.group} label={choice.group}>
+                {choice.choices.map(option)}
+              </optgroup>
+            )
+          ) : (
+            option(choice)
+          ),
+        )}
+      </select>
+      <SaidBelow id={id} path={path} />
+    </Labelled>
+  );
+}
+
+function option({ value, label }: Choice) {
+  return (
+    <option key={value} value={value}>
+      {label}
+    </option>
+  );
+}
+
+interface TickFieldProps {
+  readonly label: string;
+  readonly checked: boolean;
+  readonly onTick: (checked: boolean) => void;
+}
+
+export function TickField({ label, checked, onTick }: TickFieldProps) {
+  return (
+    <label className="flex min-h-11 items-center gap-2">
+      <input type="checkbox" className="size-5" checked={checked} onChange={({ target }) => onTick(target.checked)} />
+      {label}
+    </label>
+  );
+}
+
+interface LabelledProps {
+  readonly id: string;
+  readonly label: string;
+  readonly labelled: Common["labelled"];
+  readonly children: ReactNode;
+}
+
+function Labelled({ id, label, labelled = "above", children }: LabelledProps) {
+  return (
+    <div className="min-w-0">
+      {labelled === "above" ? (
+        <label htmlFor={id} className="mb-0.5 block text-sm text-soft">
+          {label}
+        </label>
+      ) : null}
+      {children}
+    </div>
+  );
+}

@@ -1,0 +1,55 @@
+"use client";
+
+import type { ClipboardEvent, KeyboardEvent, ReactNode } from "react";
+import { parseTableText } from "@/ui/parse-table-text";
+
+interface GridAreaProps {
+  /**
+   * Cells copied from a spreadsheet, to be written from a cell on to the right and down.
+   *
+   * @param row @param column of the cell that they were pasted into.
+   */
+  readonly onBlock: (block: readonly (readonly string[])[], row: number, column: number) => void;
+  readonly children: ReactNode;
+}
+
+/**
+ * A table of inputs that takes cells from a spreadsheet, and is walked with the arrows up and down and with Enter. Its
+ * inputs stand in elements with `data-row` and `data-column`.
+ */
+export function GridArea({ onBlock, children }: GridAreaProps) {
+  const onPaste = (event: ClipboardEvent<HTMLDivElement>) => {
+    const block = parseTableText(event.clipboardData.getData("text/plain"));
+    const cell = cellOf(event.target);
+    if (cell === null || (block.length < 2 && (block[0]?.length ?? 0) < 2)) return;
+    event.preventDefault();
+    onBlock(block, cell.row, cell.column);
+  };
+  const onKeyDown = (event: KeyboardEvent<HTMLDivElement>) => {
+    const down = stepOf(event);
+    const cell = cellOf(event.target);
+    if (down === 0 || cell === null) return;
+    const next = event.currentTarget.querySelector<HTMLInputElement>(
+      `[data-row="${cell.row + down}"][data-column="${cell.column}"] input`,
+    );
+    event.preventDefault();
+    next?.focus();
+    next?.select();
+  };
+  return (
+    <div onPaste={onPaste} onKeyDown={onKeyDown}>
+      {children}
+    </div>
+  );
+}
+
+function stepOf({ key, shiftKey, target, altKey, ctrlKey, metaKey }: KeyboardEvent): number {
+  if (!(target instanceof HTMLInputElement) || target.type === "checkbox" || altKey || ctrlKey || metaKey) return 0;
+  if (key === "ArrowUp" || (key === "Enter" && shiftKey)) return -1;
+  return key === "ArrowDown" || key === "Enter" ? 1 : 0;
+}
+
+function cellOf(target: EventTarget): { readonly row: number; readonly column: number } | null {
+  const cell = target instanceof Element ? target.closest<HTMLElement>("[data-row][data-column]") : null;
+  return cell === null ? null : { row: Number(cell.dataset.row), column: Number(cell.dataset.column) };
+}

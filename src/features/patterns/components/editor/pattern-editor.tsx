@@ -1,0 +1,99 @@
+"use client";
+
+import type { KeyboardEvent, ReactNode } from "react";
+import { Button } from "@/ui/button";
+import { ChangeList } from "../change-list";
+import { EditingProvider, useEditing, type EditingStart } from "./editing";
+import type { EditorPart } from "./editor-parts";
+import { GradingPart } from "./grading-part";
+import { SizesPart } from "./sizes-part";
+import { FabricsPart } from "./fabrics-part";
+import { CountsPart } from "./counts-part";
+import { LengthsPart } from "./lengths-part";
+import { MeasurementsPart } from "./measurements-part";
+import { PiecesPart } from "./pieces-part";
+import { TextPart } from "./text-part";
+import { PartLinks, usePart } from "./part-links";
+import { SaveBar } from "./save-bar";
+import { useChanges } from "./use-changes";
+
+/** The whole pattern as inputs, kept as a draft while she types. */
+export function PatternEditor(start: EditingStart) {
+  return (
+    <EditingProvider {...start}>
+      <EditorFrame />
+    </EditingProvider>
+  );
+}
+
+const PARTS: Readonly<Record<EditorPart, () => ReactNode>> = {
+  grading: GradingPart,
+  sizes: SizesPart,
+  fabrics: FabricsPart,
+  counts: CountsPart,
+  lengths: LengthsPart,
+  measurements: MeasurementsPart,
+  pieces: PiecesPart,
+  text: TextPart,
+};
+
+function EditorFrame() {
+  const { undo, redo } = useEditing();
+  const part = usePart();
+  const Part = PARTS[part];
+  const onKeyDown = (event: KeyboardEvent) => {
+    const key = event.key.toLowerCase();
+    if (!(event.ctrlKey || event.metaKey) || (key !== "z" && key !== "y")) return;
+    event.preventDefault();
+    if (key === "y" || event.shiftKey) redo();
+    else undo();
+  };
+  return (
+    <div onKeyDown={onKeyDown}>
+      <div className="gap-8 lg:grid lg:grid-cols-[12.5rem_minmax(0,1fr)]">
+        <PartLinks />
+        <div className="min-w-0">
+          <EditorHead />
+          <Part key={part} />
+        </div>
+      </div>
+      <Changed />
+      <SaveBar />
+    </div>
+  );
+}
+
+function EditorHead() {
+  const { unit, undo, redo, canUndo, canRedo } = useEditing();
+  return (
+    <div className="mb-6 flex flex-wrap items-start justify-between gap-x-6 gap-y-3">
+      <p className="max-w-2xl text-sm text-soft">
+        Lengths are read in {unit === "in" ? "inches" : "centimetres"} unless you write the unit behind them: 38.5, 38,5
+        and 12 3/8 in are all understood. Everything is kept as you type, and changes for others once you save a
+        revision. Cells from a spreadsheet can be pasted into any table.
+      </p>
+      <div className="flex gap-2">
+        <Button look="quiet" disabled={!canUndo} onClick={undo} title="Ctrl Z">
+          Undo
+        </Button>
+        <Button look="quiet" disabled={!canRedo} onClick={redo} title="Ctrl Shift Z">
+          Redo
+        </Button>
+      </div>
+    </div>
+  );
+}
+
+function Changed() {
+  const { unit, baseNumber } = useEditing();
+  const changes = useChanges();
+  if (changes.length === 0) return null;
+  return (
+    <details className="mb-8 rounded-sheet border border-line bg-sheet px-5 py-3">
+      <summary className="min-h-8 font-semibold">What is changed since revision {baseNumber}</summary>
+      <div className="mt-3">
+        <ChangeList changes={changes} unit={unit} />
+      </div>
+    </details>
+  );
+}

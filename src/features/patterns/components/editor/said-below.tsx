@@ -1,0 +1,52 @@
+"use client";
+
+import type { DraftQuestion } from "@/engine/editing";
+import { useEditing } from "./editing";
+
+interface SaidBelowProps {
+  readonly id: string;
+  /** Path in the draft. */
+  readonly path: string;
+  /** Path of the number as in `editFields`, where odd ones are asked back. */
+  readonly question?: string;
+}
+
+/** What is wrong with a field, or asked back, right below it and announced. */
+export function SaidBelow({ id, path, question }: SaidBelowProps) {
+  const { faults, questions } = useEditing();
+  const asked = question === undefined ? undefined : questions.get(question);
+  return (
+    <div id={`${id}-says`} aria-live="polite" className="text-sm empty:hidden">
+      {faults.get(path)?.map((says) => (
+        <p key={says} className="mt-1 font-semibold text-thread">
+          ▲ {sentence(says)}
+        </p>
+      ))}
+      {asked && !faults.has(path) ? <Question {...asked} /> : null}
+    </div>
+  );
+}
+
+function Question({ path, value, says, meant }: DraftQuestion) {
+  const { changeDraft } = useEditing();
+  const answer = (isMeant: boolean) =>
+    changeDraft((draft) => {
+      const { [path]: _before, ...others } = draft.meant;
+      return { ...draft, meant: isMeant ? { ...others, [path]: value } : others };
+    }, null);
+  return (
+    <label className="mt-1 block text-left">
+      {says}
+      <span className="mt-1 flex min-h-6 items-center gap-2 font-semibold">
+        <input type="checkbox" checked={meant} onChange={({ target }) => answer(target.checked)} />
+        Yes, it is meant
+      </span>
+    </label>
+  );
+}
+
+/** Faults begin in the middle of a sentence whose subject is the field. */
+export function sentence(says: string): string {
+  const text = says.startsWith("is ") || says.startsWith("must ") || says.startsWith("should ") ? `This ${says}` : says;
+  return text.charAt(0).toUpperCase() + text.slice(1);
+}
