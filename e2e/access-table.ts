@@ -149,6 +149,18 @@ export const ACTIONS: Readonly<Record<string, ActionRow>> = {
     sends: ({ callId, planId }) => ({ form: { callId, planId, reason: "" } }),
     answers: EDITS,
   },
+  "gradings/actions.ts askGrading": {
+    sends: ({ patternId }) => ({ values: [patternId, { document: {}, submissionKey: randomUUID() }] }),
+    answers: EDITS,
+  },
+  "gradings/actions.ts readGrading": {
+    sends: ({ patternId, gradingId }) => ({ values: [patternId, gradingId] }),
+    answers: { ...EDITS, editor: "not-found" },
+  },
+  "gradings/actions.ts stopGrading": {
+    sends: ({ patternId, gradingId }) => ({ values: [patternId, gradingId] }),
+    answers: { ...EDITS, editor: "not-found" },
+  },
   "patterns/actions.ts keepDraft": {
     sends: ({ patternId }) => ({ values: [patternId, { typed: {}, version: 0, baseNumber: 1 }] }),
     answers: EDITS,
