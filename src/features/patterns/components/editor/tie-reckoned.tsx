@@ -1,6 +1,6 @@
 "use client";
 
-import { own, type PatternDocument, type Tie } from "@/engine/pattern";
+import { own, tieSides, type PatternDocument, type Tie } from "@/engine/pattern";
 import { useEditing } from "./editing";
 
 /** A sum with the chosen size's numbers, and the sizes in which it does not come out. */
@@ -29,13 +29,13 @@ export function TieReckoned({ at }: { readonly at: number }) {
 function reckonedWords(pattern: PatternDocument, tie: Tie, size: string): string | null {
   const numberOf = (count: string) => own(own(pattern.grading, count), size);
   const count = numberOf(tie.count);
-  const parts = tie.equals.map(({ times, count: id }) => ({ times, value: numberOf(id) }));
-  if (count === undefined || parts.some(({ value }) => value === undefined)) return null;
-  const sum = parts.reduce((total, { times, value = 0 }) => total + times * value, 0);
-  const right = parts.map(({ times, value = 0 }) => timesWords(times, value)).join(" + ");
-  const left = (tie.per ?? 1) * count;
-  const off = left - sum;
-  return `${timesWords(tie.per ?? 1, count)} = ${left}, and ${right} = ${sum}${off === 0 ? "" : `, ${Math.abs(off)} ${off > 0 ? "less" : "more"}`}.`;
+  const of = pattern.sizes.find(({ id }) => id === size);
+  const sides = of && tieSides(pattern, tie, of);
+  if (count === undefined || !sides) return null;
+  const { left, right } = sides;
+  const parts = tie.equals.map((part) => timesWords(part.times, numberOf(part.count) ?? 0)).join(" + ");
+  const off = left === right ? "" : `, ${Math.abs(left - right)} ${left > right ? "less" : "more"}`;
+  return `${timesWords(tie.per ?? 1, count)} = ${left}, and ${parts} = ${right}${off}.`;
 }
 
 function timesWords(times: number, value: number): string {
