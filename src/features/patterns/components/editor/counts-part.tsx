@@ -18,7 +18,7 @@ export function CountsPart() {
     <>
       <Section
         title="Counts"
-        intro="Every number of stitches or rows that the pattern tells people to work, once: one value a size. What a count must keep in every size stands here; its numbers are worked out under “Grading”."
+        intro="Every number of stitches or rows that the pattern tells people to work, once: one value a size. What a count must keep in every size stands here; its numbers are worked out under “Grading”. From one size to the next a count stays or grows, unless it may get smaller."
       >
         {pattern.counts.length === 0 ? (
           <div className="mb-4">
