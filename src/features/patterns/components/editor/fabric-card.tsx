@@ -1,18 +1,16 @@
 "use client";
 
 import type { ReactNode } from "react";
-import type { DraftPattern } from "@/engine/editing";
 import { formatPath } from "@/engine/pattern";
 import { Sheet } from "@/ui/sheet";
 import { useEditing } from "./editing";
+import type { DraftFabric } from "./draft-fabric";
 import { FactorFields } from "./factor-fields";
 import { ChoiceField, NumberField, TextField } from "./fields";
 import { GaugeFields } from "./gauge-fields";
 import { ItemButtons } from "./item-buttons";
 import { moved, replaced } from "./list-items";
 import { usesOfFabric, usesWords } from "./where-used";
-
-export type DraftFabric = DraftPattern["fabrics"][number];
 
 interface FabricCardProps {
   readonly fabric: DraftFabric;

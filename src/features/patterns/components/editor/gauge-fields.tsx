@@ -6,7 +6,7 @@ import { statedGauge } from "@/engine/prediction";
 import { FOUR_INCHES_CM, GAUGE_WIDTH_CM } from "@/engine/units";
 import { gaugeNumber } from "@/ui/format-gauge";
 import { useEditing } from "./editing";
-import type { DraftFabric } from "./fabric-card";
+import type { DraftFabric } from "./draft-fabric";
 import { ChoiceField, NumberField } from "./fields";
 
 interface GaugeFieldsProps {
