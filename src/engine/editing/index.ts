@@ -1,4 +1,4 @@
-export { applyEdits, type AppliedEdits, type EditRemark } from "./apply-edits";
+export { applyEdits, type AppliedEdits, type EditRemark, type TypedEdits } from "./apply-edits";
 export { draftInUnit } from "./draft-in-unit";
 export { beginDraft, patternDraftSchema, type DraftPattern, type PatternDraft, type Typed } from "./draft-pattern";
 export { draftQuestions, type DraftQuestion } from "./draft-questions";
@@ -10,4 +10,3 @@ export { rebaseDraft } from "./rebase-draft";
 export { readablePart } from "./readable-part";
 export { readDraft, type ReadDraft } from "./read-draft";
 export { takeChange } from "./take-change";
-export { answerMeant, inUnitOf, isBesideTexts, isMeant, unitOfEdits, withText, type TypedEdits } from "./typed-edits";

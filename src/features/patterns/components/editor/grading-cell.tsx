@@ -37,7 +37,9 @@ export function GradingCell({ count, size, before, brokenSum }: GradingCellProps
       ? "border-ink"
       : "border-line-strong";
   return (
-    <div className={`inline-flex flex-col items-end text-right ${said.length > 0 || faults.has(path) ? "w-34" : "w-15"}`}>
+    <div
+      className={`inline-flex flex-col items-end text-right ${said.length > 0 || faults.has(path) ? "w-34" : "w-15"}`}
+    >
       <input
         ref={input}
         id={id}
