@@ -3,7 +3,7 @@ import {
   gradedMeasurements,
   gradePattern,
   gradingObjective,
-  solveCounts,
+  solveByProgram,
   type GradingObjective,
   type SolvedCounts,
 } from "@/engine/grading";
@@ -51,10 +51,10 @@ export async function gradeBench(): Promise<string> {
 }
 
 function whole(name: string, pattern: PatternDocument, { slack, solver }: { slack: number; solver: Solver }): string {
-  const group = { counts: pattern.counts.map(({ id }) => id), measurements: pattern.measurements };
+  const { counts, measurements } = pattern;
   let solved: SolvedCounts | undefined;
   const once = processorMs(() => {
-    solved = solveCounts({ pattern, group, slack, solver });
+    solved = solveByProgram({ pattern, counts, measurements, slack }, solver);
   }, 1);
   const words =
     solved?.status === "optimal"

@@ -9,7 +9,8 @@ import {
   type GradedMeasurement,
   type GradingObjective,
 } from "./graded-measurements";
-import { solveCounts, type Limit } from "./solve-counts";
+import type { Limit } from "./solve-by-program";
+import { solveCounts } from "./solve-counts";
 
 export type GradeOutcome =
   | {
