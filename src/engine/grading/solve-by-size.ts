@@ -5,7 +5,7 @@ import { countVariables, gradingAt } from "./count-variables";
 import { evenestPath } from "./evenest-path";
 import { gradingRules } from "./grading-rules";
 import type { GroupRequest } from "./grading-stages";
-import { sizeChoices, UNITS_A_TOLERANCE, type Choice } from "./size-choices";
+import { sizeChoices, UNITS_A_TOLERANCE, type Choice, type SizeChoices } from "./size-choices";
 
 /** By how much more than each size alone the sizes together may deviate: tried one after another, in tolerances. */
 const FIRST_EXCESS = 0.25 * UNITS_A_TOLERANCE;
@@ -24,8 +24,12 @@ const MOST_PAIRS = 4_000_000;
  * @see solveCounts
  */
 export function solveBySize(request: GroupRequest): Grading | null {
-  const sizes = request.pattern.sizes.flatMap((size) => sizeChoices(request, size) ?? []);
-  if (sizes.length < request.pattern.sizes.length) return null;
+  const sizes: SizeChoices[] = [];
+  for (const size of request.pattern.sizes) {
+    const choices = sizeChoices(request, size);
+    if (choices === null) return null;
+    sizes.push(choices);
+  }
   const least = sizes.reduce((sum, { leastDeviation }) => sum + leastDeviation, 0);
   let excess = 0;
   while (excess <= MOST_EXCESS) {

@@ -1,6 +1,9 @@
 import { constraintRow, rangeLeft, rangeOfSum, type Box, type Range, type Row } from "./constraint-row";
 import type { Constraint } from "./integer-program";
 
+/** Numbers that may be tried for each point worth having: more, and the search mostly runs into dead ends. */
+const TRIED_A_POINT = 30;
+
 /** Bounds may creep towards each other for ever; where they have not met by then, the search sorts it out. */
 const MOST_ROUNDS = 100;
 
@@ -9,7 +12,7 @@ const MOST_ROUNDS = 100;
  *
  * @param variables how many; one that stands in no constraint is 0 in every point.
  * @param most how many points are worth having.
- * @returns the points, in the same order for the same constraints; null where there are more, or where they have no bounds.
+ * @returns the points, in the same order for the same constraints; null where there are more, where they have no bounds, or where the search for them is long.
  */
 export function integerPoints({
   variables,
@@ -91,7 +94,8 @@ function pointsInBox({
   const point = new Array<number>(variables).fill(0);
   /** What each row comes to so far. */
   const made: number[] = [];
-  /** @returns false where there are more points than are worth having. */
+  let tried = 0;
+  /** @returns false where the search is given up. */
   const tryFrom = (depth: number): boolean => {
     const step = steps[depth];
     if (step === undefined) return points.push([...point]) <= most;
@@ -100,7 +104,8 @@ function pointsInBox({
     for (let number = left.least; number <= left.most; number += 1) {
       point[step.variable] = number;
       for (const [at, { index, weight }] of step.rows.entries()) made[index] = (before[at] ?? 0) + weight * number;
-      if (!tryFrom(depth + 1)) return false;
+      tried += 1;
+      if (tried > TRIED_A_POINT * most || !tryFrom(depth + 1)) return false;
     }
     for (const [at, { index }] of step.rows.entries()) made[index] = before[at] ?? 0;
     return true;
