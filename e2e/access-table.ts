@@ -178,11 +178,11 @@ export const ACTIONS: Readonly<Record<string, ActionRow>> = {
     answers: EDITS,
   },
   "patterns/paste-actions.ts makePastedPattern": {
-    sends: () => ({ values: [{ text: "", choices: {}, confirmed: false }] }),
+    sends: () => ({ values: [{ text: "", choices: {}, confirmed: false, tableKey: randomUUID() }] }),
     answers: signedIn<ActionAnswer>("signed-out", "done"),
   },
   "reports/document-actions.ts bringDocument": {
-    sends: () => ({ values: [{ text: "{}", title: "" }] }),
+    sends: () => ({ values: [{ text: "{}", title: "", formKey: randomUUID() }] }),
     answers: signedIn<ActionAnswer>("signed-out", "done"),
   },
   "reports/paste-actions.ts addPastedReports": {
