@@ -32,7 +32,16 @@ export function begunPattern(fields: BeginFields, unit: LengthUnit): BegunPatter
     grading: {},
   });
   if (parsed.ok) return parsed;
-  return { ok: false, faults: { "": parsed.faults.map(({ path, says }) => `${path}: ${says}`) } };
+  const [fault] = parsed.faults;
+  return { ok: false, faults: { [fieldOf(fault?.path ?? "")]: [`This ${fault?.says ?? "cannot be kept."}`] } };
+}
+
+/** Where in the form a part of the document was typed; "" is the form as a whole. */
+function fieldOf(path: string): string {
+  if (path === "name") return path;
+  if (path.startsWith("fabrics")) return "fabric.label";
+  if (path.startsWith("bodyMeasurements")) return "own.body";
+  return path.startsWith("sizes") ? "own.sizes" : "";
 }
 
 type Sizes = { readonly ok: true; readonly taken: TableSizes } | { readonly ok: false; readonly faults: Faults };
