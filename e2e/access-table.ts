@@ -45,6 +45,15 @@ function pastedReports({ patternId, callId }: World) {
   return { patternId, callId, text: "", choices, confirmed: false, tableKey: randomUUID() };
 }
 
+/** A pattern to begin that is whole but for a number that its document refuses. */
+function refusedPattern() {
+  const fabric = { label: "Main", toolMm: "4", stitches: "20", rows: "25", over: "10 cm", worked: "flat" };
+  const fields = Object.entries(fabric).map(([name, value]) => [`fabric.${name}`, value]);
+  const own = { "own.body": "Bust", "own.sizes": "S 86" };
+  const whole = { formKey: randomUUID(), name: "Begun \u0000", craft: "crochet", sizesFrom: "own", ...own };
+  return { ...whole, ...Object.fromEntries(fields) };
+}
+
 const WRONG = { email: "nobody@example.org", password: "a wrong password" };
 
 /** For those with any part in the pattern. */
@@ -96,6 +105,10 @@ export const PAGES: Readonly<Record<string, PageRow>> = {
   "/patterns/[patternId]/revisions/[number]": {
     path: ({ patternId }) => `/patterns/${patternId}/revisions/1`,
     answers: SEES,
+  },
+  "/patterns/new/blank": {
+    path: () => "/patterns/new/blank",
+    answers: signedIn<PageAnswer>("/sign-in", "shown"),
   },
   "/patterns/new/document": {
     path: () => "/patterns/new/document",
@@ -171,6 +184,10 @@ export const ACTIONS: Readonly<Record<string, ActionRow>> = {
     sends: ({ patternId }) => ({ values: [patternId, { content: null, version: 0, baseNumber: 1, reason: "Why" }] }),
     answers: EDITS,
   },
+  "patterns/begin-actions.ts beginPattern": {
+    sends: () => ({ form: refusedPattern() }),
+    answers: signedIn<ActionAnswer>("signed-out", "done"),
+  },
   "patterns/correction-actions.ts saveCorrection": {
     sends: ({ patternId, callId }) => ({
       form: { patternId, callId, size: "small", measurement: "bust", baseNumber: "1", reason: "Why" },
@@ -178,11 +195,11 @@ export const ACTIONS: Readonly<Record<string, ActionRow>> = {
     answers: EDITS,
   },
   "patterns/paste-actions.ts makePastedPattern": {
-    sends: () => ({ values: [{ text: "", choices: {}, confirmed: false }] }),
+    sends: () => ({ values: [{ text: "", choices: {}, confirmed: false, tableKey: randomUUID() }] }),
     answers: signedIn<ActionAnswer>("signed-out", "done"),
   },
   "reports/document-actions.ts bringDocument": {
-    sends: () => ({ values: [{ text: "{}", title: "" }] }),
+    sends: () => ({ values: [{ text: "{}", title: "", formKey: randomUUID() }] }),
     answers: signedIn<ActionAnswer>("signed-out", "done"),
   },
   "reports/paste-actions.ts addPastedReports": {

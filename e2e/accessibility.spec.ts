@@ -36,6 +36,7 @@ test("a pattern's pages keep WCAG 2.2 A and AA", async ({ page, designer }) => {
   const addresses = [
     "/account",
     "/patterns",
+    "/patterns/new/blank",
     "/patterns/new/document",
     "/patterns/new/paste",
     `${pattern}`,
