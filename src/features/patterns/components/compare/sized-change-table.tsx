@@ -1,0 +1,30 @@
+import { MatrixTable } from "@/ui/matrix-table";
+import type { SizedChange, Sides } from "./sized-changes";
+
+interface SizedChangeTableProps {
+  readonly label: string;
+  readonly corner: string;
+  readonly sizes: readonly { readonly key: string; readonly label: string }[];
+  readonly changes: readonly SizedChange[];
+}
+
+/** Numbers that are otherwise, sizes across, old and new. */
+export function SizedChangeTable({ label, corner, sizes, changes }: SizedChangeTableProps) {
+  const rows = changes.map(({ key, label: head, sides }) => ({
+    key,
+    head,
+    cells: sides.map((side, at) => <SideCell key={at} side={side} ofAll={sides.length === 1 && sizes.length > 1} />),
+  }));
+  return <MatrixTable label={label} corner={corner} columns={sizes} rows={rows} />;
+}
+
+function SideCell({ side: { was, becomes }, ofAll }: { readonly side: Sides; readonly ofAll: boolean }) {
+  if (was === becomes) return <span className="numbers text-soft">{was ?? "none"}</span>;
+  return (
+    <span className="numbers">
+      <span className="whitespace-nowrap text-soft">{was ?? "none"}</span> <span aria-label="becomes">→</span>{" "}
+      <strong className="whitespace-nowrap">{becomes ?? "none"}</strong>
+      {ofAll ? ", in every size" : null}
+    </span>
+  );
+}
