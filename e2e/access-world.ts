@@ -1,4 +1,4 @@
-import { randomUUID } from "node:crypto";
+import { createHash, randomUUID } from "node:crypto";
 import { runEngineTask } from "../src/features/analyses/engine-task";
 import { reckonCall } from "../src/features/analyses/mutations";
 import { takeApart } from "../src/features/reports/schema";
@@ -17,13 +17,16 @@ export interface World {
   readonly callId: string;
   readonly testerId: string;
   readonly planId: string;
+  readonly invitationId: string;
+  /** Of that invitation's link, to look. */
+  readonly token: string;
   /** Null: a visitor is signed in as nobody. */
   readonly people: Readonly<Record<Kind, Designer | null>>;
 }
 
 export async function makeWorld(): Promise<World> {
   const [patternId, revisionId, callId, testerId] = [randomUUID(), randomUUID(), randomUUID(), randomUUID()];
-  const planId = randomUUID();
+  const [planId, invitationId, token] = [randomUUID(), randomUUID(), randomUUID()];
   const [another, viewer, editor, owner] = await Promise.all(Array.from({ length: 4 }, () => makeDesigner()));
   const people = {
     visitor: null,
@@ -51,7 +54,10 @@ export async function makeWorld(): Promise<World> {
   const plan =
     "INSERT INTO plan (id, call_id, take, base_number, input_hash, engine_version, output, submission_key) VALUES ($1, $2, $3, 1, '', '', '{\"status\":\"stopped\"}', $1)";
   await query(plan, [planId, callId, take]);
-  return { patternId, revisionId, callId, testerId, planId, people };
+  const invitation =
+    "INSERT INTO invitation (id, pattern_id, role, token_hash, ends_at) VALUES ($1, $2, 'viewer', $3, now() + interval '1 day')";
+  await query(invitation, [invitationId, patternId, createHash("sha256").update(token).digest("hex")]);
+  return { patternId, revisionId, callId, testerId, planId, invitationId, token, people };
 }
 
 function noSolver(): never {
@@ -67,5 +73,7 @@ export function absentWorld(world: World): World {
     callId: randomUUID(),
     testerId: randomUUID(),
     planId: randomUUID(),
+    invitationId: randomUUID(),
+    token: randomUUID(),
   };
 }

@@ -23,7 +23,7 @@ export function CompareForm({ address, revisions, from, to }: CompareFormProps) 
         <Button type="submit" look="quiet">
           Compare
         </Button>
-        {from && to ? (
+        {from && to && from.number !== to.number ? (
           <Link href={`${address}?from=${to.number}&to=${from.number}`} className="text-link py-2.5" scroll={false}>
             Swap
           </Link>

@@ -20,10 +20,16 @@ export function SizedChangeTable({ label, corner, sizes, changes }: SizedChangeT
 
 function SideCell({ side: { was, becomes }, ofAll }: { readonly side: Sides; readonly ofAll: boolean }) {
   if (was === becomes) return <span className="numbers text-soft">{was ?? "none"}</span>;
+  const line = ofAll ? "" : "block whitespace-nowrap";
   return (
     <span className="numbers">
-      <span className="whitespace-nowrap text-soft">{was ?? "none"}</span> <span aria-label="becomes">→</span>{" "}
-      <strong className="whitespace-nowrap">{becomes ?? "none"}</strong>
+      <span className={`${line} text-soft`}>{was ?? "none"}</span>{" "}
+      <span className={line}>
+        <span aria-label="becomes" role="img">
+          →
+        </span>{" "}
+        <strong>{becomes ?? "none"}</strong>
+      </span>
       {ofAll ? ", in every size" : null}
     </span>
   );

@@ -23,9 +23,9 @@ export type SizedPart = "counts" | "lengths" | "allowances" | "targets" | "bodie
 /** A pattern's numbers by size, by the part that they belong to, in the pattern's order. */
 export function sizedNumbers(pattern: PatternDocument): Readonly<Record<SizedPart, readonly SizedNumber[]>> {
   return {
-    counts: pattern.counts.map(({ id, label, direction }) => ({
+    counts: pattern.counts.map(({ id, label }) => ({
       key: id,
-      label: `${label}, ${direction}`,
+      label,
       reading: "count",
       valueOf: (size) => own(own(pattern.grading, id), size),
     })),

@@ -25,7 +25,7 @@ function termLines(pattern: PatternDocument, measurement: Measurement | undefine
   return (measurement?.terms ?? []).map((term) => termLine(pattern, term)).join("\n");
 }
 
-/** `2 × Body, stitches of Lace`, `less Overlap`, `the slant of … across and … along`. */
+/** `2 × Body stitches in Lace`, `less Overlap`, `the slant of … across and … along`. */
 function termLine(pattern: PatternDocument, term: Term): string {
   if (!("diagonal" in term)) return flatLine(pattern, term);
   const side = (flats: readonly FlatTerm[]) => flats.map((flat) => flatLine(pattern, flat)).join(" and ") || "nothing";
@@ -39,7 +39,7 @@ function flatLine(pattern: PatternDocument, term: FlatTerm): string {
   const count = pattern.counts.find(({ id }) => id === term.count);
   if (count === undefined) return `${times}${term.count}`;
   const fabric = labelOf(pattern.fabrics, count.fabric);
-  return `${times}${count.label}, ${count.direction} of ${fabric}${term.stretched ? ", as stretched when worn" : ""}`;
+  return `${times}${count.label} in ${fabric}${term.stretched ? ", as stretched when worn" : ""}`;
 }
 
 function timesWords(times: number): string {

@@ -37,7 +37,7 @@ function InvitationLine({ invitation, hasEnded }: { invitation: OpenInvitation; 
   const { note, role, createdAt, endsAt } = invitation;
   return (
     <div className="min-w-0">
-      <h3 className="wrap-anywhere">{note ? <bdi>{note}</bdi> : "For nobody in particular"}</h3>
+      <h3 className="wrap-anywhere">{note ? <bdi>{note}</bdi> : "A link without a note"}</h3>
       <p className="text-soft">
         <span className="font-semibold text-ink">{ROLE_WORDS[role]}</span>, made <Day at={createdAt} />;{" "}
         {hasEnded ? (

@@ -1,3 +1,4 @@
+import Link from "next/link";
 import { withNext } from "@/server/own-path";
 import type { Viewer } from "@/server/viewer";
 import { ButtonLink } from "@/ui/button";
@@ -40,7 +41,12 @@ function Taking({ token, viewer }: { readonly token: string; readonly viewer: Vi
   return (
     <>
       <p className="mb-4 wrap-anywhere">
-        You are signed in as <bdi className="font-semibold">{viewer.name}</bdi> ({viewer.email}).
+        You are signed in as <bdi className="font-semibold">{viewer.name}</bdi> ({viewer.email}). If that is somebody
+        else,{" "}
+        <Link href="/account" className="text-link">
+          sign out
+        </Link>{" "}
+        first and open the link again.
       </p>
       <OneButtonForm action={accept} sends={{ token }} button="Take the invitation" waiting="Taking it …" look="main" />
     </>
