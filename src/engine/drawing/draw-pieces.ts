@@ -1,0 +1,77 @@
+import type { Measurement, PatternDocument } from "../pattern";
+import { finishedMeasurements, indexPattern, measureTerm, patternWorking, type PatternIndex } from "../prediction";
+import { patternShaping, type Section, type ShapedPiece, type SizedSection } from "../shaping";
+import type { BareShape, MeasurementLine, PieceShape } from "./piece-shape";
+import { placeSections, type MeasuredSection } from "./placed-section";
+import type { Point } from "./point";
+import { unknownShape } from "./unknown-shape";
+import { workShape } from "./work-shape";
+import { wornShape } from "./worn-shape";
+
+/**
+ * Every piece of a pattern in one size, to scale, as the finished fabric has it (stated gauge, settled).
+ *
+ * A tube is drawn opened out, as wide as it is round. Measurement lines lie where `on` says, as shares of the drawing's
+ * width from the left and of its height from below. A piece whose sections do not tell its shape is a stand-in.
+ *
+ * @param pattern a parsed pattern; counts may still be without numbers.
+ * @param size id of one of its sizes.
+ * @returns one shape a piece, in the pattern's order; all have their middle and their lowest point at 0, so that sizes
+ * laid over each other are nested.
+ */
+export function drawPieces(pattern: PatternDocument, size: string): PieceShape[] {
+  const index = indexPattern(pattern);
+  const finished = finishedMeasurements(pattern).map(({ measurement, sizes }) => ({
+    measurement,
+    cm: sizes.find((entry) => entry.size === size)?.designCm ?? null,
+  }));
+  return patternShaping(pattern).map((shaped) => {
+    const bare = bareShape(index, shaped, size);
+    return { ...bare, lines: finished.flatMap(({ measurement, cm }) => measurementLine(measurement, cm, bare)) };
+  });
+}
+
+function bareShape(index: PatternIndex, { piece, sections }: ShapedPiece, size: string): BareShape {
+  const named = { piece: piece.id, size };
+  if (sections.length === 0) return unknownShape(named, "No part of it is described yet, so its shape is not known.");
+  const sized = sections.flatMap(({ section, sizes }) =>
+    sizes.filter((entry) => entry.size === size).map((entry) => ({ section, entry })),
+  );
+  const missing = sized.find(({ entry }) => entry.counts === null);
+  if (missing) return unknownShape(named, missing.entry.says);
+  const measured = sized.flatMap(({ section, entry }) => measuredSection(index, section, entry));
+  const worn = wornShape(workShape(placeSections(measured)), piece);
+  if (worn.widthCm === 0 || worn.heightCm === 0) {
+    return unknownShape(named, "Its stitches or its rows come to 0, so there is nothing to draw.");
+  }
+  return { ...named, ...worn, isToScale: true, roughly: worn.marks.map(({ says }) => says) };
+}
+
+function measuredSection(index: PatternIndex, section: Section, entry: SizedSection): MeasuredSection[] {
+  const { counts, shaping, says, size } = entry;
+  if (counts === null) return [];
+  const working = patternWorking(index, size);
+  const lengthCm = (count: string) => measureTerm(index, { times: 1, count }, working).cm;
+  return [
+    {
+      shaping,
+      fault: shaping.status === "planned" ? null : says,
+      edges: section.shaping?.edges ?? "both",
+      stitches: counts,
+      rows: counts.rows,
+      fromCm: lengthCm(section.from),
+      toCm: lengthCm(section.to),
+      heightCm: lengthCm(section.rows),
+    },
+  ];
+}
+
+function measurementLine(measurement: Measurement, cm: number | null, shape: BareShape): MeasurementLine[] {
+  const { id, letter, label, on } = measurement;
+  if (on?.piece !== shape.piece) return [];
+  const at = ([across, up]: readonly [number, number]): Point => ({
+    xCm: (across - 0.5) * shape.widthCm,
+    yCm: up * shape.heightCm,
+  });
+  return [{ measurement: id, letter, label, from: at(on.from), to: at(on.to), cm }];
+}

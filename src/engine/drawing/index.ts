@@ -1,0 +1,3 @@
+export { drawPieces } from "./draw-pieces";
+export type { MeasurementLine, PieceShape, SectionShape, ShapeMark } from "./piece-shape";
+export type { Point, Segment } from "./point";

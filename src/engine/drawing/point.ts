@@ -1,0 +1,31 @@
+/** A place on a drawing: cm to the right of the piece's middle, cm up from its lowest point. */
+export interface Point {
+  readonly xCm: number;
+  readonly yCm: number;
+}
+
+/** A straight part of an edge; not sure where the pattern does not say, or contradicts itself, how it runs. */
+export interface Segment {
+  readonly from: Point;
+  readonly to: Point;
+  readonly isSure: boolean;
+}
+
+/** The straight parts between points, in their order; points that coincide make none. */
+export function segments(points: readonly Point[], isSure: boolean): Segment[] {
+  return points.slice(1).flatMap((to, at) => {
+    const from = points[at];
+    return from === undefined || isSame(from, to) ? [] : [{ from, to, isSure }];
+  });
+}
+
+function isSame(left: Point, right: Point): boolean {
+  return isSameCm(left.xCm, right.xCm) && isSameCm(left.yCm, right.yCm);
+}
+
+const SAME_CM = 1e-9;
+
+/** Whether two lengths differ by no more than the sums' own rounding. */
+export function isSameCm(left: number, right: number): boolean {
+  return Math.abs(left - right) < SAME_CM;
+}

@@ -1,0 +1,28 @@
+import type { BareShape } from "./piece-shape";
+import { segments, type Point } from "./point";
+
+/** Of no meaning but to have room for letters. */
+const WIDTH_CM = 40;
+const HEIGHT_CM = 30;
+
+/** The stand-in for a piece whose shape is not known: a box on which its measurements can still be shown. */
+export function unknownShape(named: { readonly piece: string; readonly size: string }, says: string): BareShape {
+  const corners: Point[] = [
+    { xCm: -WIDTH_CM / 2, yCm: 0 },
+    { xCm: -WIDTH_CM / 2, yCm: HEIGHT_CM },
+    { xCm: WIDTH_CM / 2, yCm: HEIGHT_CM },
+    { xCm: WIDTH_CM / 2, yCm: 0 },
+  ];
+  return {
+    ...named,
+    widthCm: WIDTH_CM,
+    heightCm: HEIGHT_CM,
+    isToScale: false,
+    roughly: [says],
+    sections: [],
+    edges: segments([...corners, ...corners.slice(0, 1)], false),
+    joins: [],
+    centreLine: null,
+    marks: [],
+  };
+}

@@ -1,0 +1,89 @@
+import { lastOf, type PlacedSection } from "./placed-section";
+import type { BareShape, SectionShape, ShapeMark } from "./piece-shape";
+import { segments, type Point, type Segment } from "./point";
+
+/** What is drawn of stacked sections, before it is mirrored and turned as it is worn. */
+export type WorkShape = Pick<BareShape, "sections" | "edges" | "joins" | "marks">;
+
+/** Outlines, edges and marks of sections that are stacked as they hang from the tool. */
+export function workShape(placed: readonly PlacedSection[]): WorkShape {
+  return {
+    sections: placed.map(sectionShape),
+    edges: [...placed.flatMap(sideEdges), ...endEdges(placed), ...neighbours(placed).flatMap(stepEdges)],
+    joins: neighbours(placed).flatMap(join),
+    marks: placed.flatMap((section, at) => marks(section, at, placed[at - 1])),
+  };
+}
+
+type Neighbours = readonly [below: PlacedSection, above: PlacedSection];
+
+function neighbours(placed: readonly PlacedSection[]): Neighbours[] {
+  return placed.flatMap((above, at) => {
+    const below = placed[at - 1];
+    return below === undefined ? [] : [[below, above] as const];
+  });
+}
+
+function sectionShape({ left, right, fault }: PlacedSection, section: number): SectionShape {
+  return { section, outline: [...left, ...right.toReversed()], fault };
+}
+
+function sideEdges({ left, right, fault }: PlacedSection): Segment[] {
+  return [...segments(left, fault === null), ...segments(right, fault === null)];
+}
+
+/** The first row's edge and the last row's. */
+function endEdges(placed: readonly PlacedSection[]): Segment[] {
+  const [first, last] = [placed[0], placed.at(-1)];
+  return [
+    ...(first ? segments([first.left[0], first.right[0]], true) : []),
+    ...(last ? segments([lastOf(last.left), lastOf(last.right)], true) : []),
+  ];
+}
+
+function stepEdges([below, above]: Neighbours): Segment[] {
+  return [
+    ...segments([lastOf(below.left), above.left[0]], true),
+    ...segments([lastOf(below.right), above.right[0]], true),
+  ];
+}
+
+/** The part of the two rows that both sections have. */
+function join([below, above]: Neighbours): Segment[] {
+  const [leftEnd, rightEnd] = [lastOf(below.left), lastOf(below.right)];
+  const leftCm = Math.max(leftEnd.xCm, above.left[0].xCm);
+  const rightCm = Math.min(rightEnd.xCm, above.right[0].xCm);
+  return segments(
+    [
+      { xCm: leftCm, yCm: leftEnd.yCm },
+      { xCm: rightCm, yCm: leftEnd.yCm },
+    ],
+    true,
+  );
+}
+
+function marks(section: PlacedSection, at: number, below: PlacedSection | undefined): ShapeMark[] {
+  const { left, right, fault, stitches } = section;
+  const start = middle(left[0], right[0]);
+  const end = middle(lastOf(left), lastOf(right));
+  const step = below === undefined ? null : stepWords(below.stitches.to, stitches.from, at);
+  return [
+    ...(step === null ? [] : [{ at: start, kind: "step", says: step } as const]),
+    ...(fault === null ? [] : [{ at: middle(start, end), kind: "fault", says: `Part ${at + 1}: ${fault}` } as const]),
+  ];
+}
+
+/**
+ * What is known of a step: a bind-off, stitches set aside or joined elsewhere, or a slip of the pen; the document does
+ * not say which, so neither do we.
+ */
+function stepWords(ended: number, starts: number, at: number): string | null {
+  const difference = starts - ended;
+  if (difference === 0) return null;
+  const many = `${Math.abs(difference)} ${difference < 0 ? "fewer" : "more"}`;
+  return `Part ${at} ends with ${ended} stitches and part ${at + 1} starts on ${starts}, ${many} at once. The pattern does not say on which side, so half of the step is drawn on each.`;
+}
+
+function middle(left: Point, right: Point): Point {
+  return { xCm: (left.xCm + right.xCm) / 2, yCm: (left.yCm + right.yCm) / 2 };
+}

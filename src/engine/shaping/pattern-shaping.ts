@@ -1,0 +1,73 @@
+import { gradedCounts, own, type Count, type PatternDocument, type Piece } from "../pattern";
+import { planShaping, type Section, type SectionCounts, type SectionShaping } from "./plan-shaping";
+import { rowNoun, type RowNoun } from "./row-words";
+import { shapingWords } from "./shaping-words";
+
+export type SizedShaping =
+  | SectionShaping
+  /** Labels of the counts that have no number yet. */
+  | { readonly status: "missing"; readonly counts: readonly string[] };
+
+/** A section in one size. */
+export interface SizedSection {
+  readonly size: string;
+  readonly counts: SectionCounts | null;
+  readonly shaping: SizedShaping;
+  /** How it is worked, or what is wrong with it and what to do. */
+  readonly says: string;
+}
+
+export interface ShapedPiece {
+  readonly piece: Piece;
+  readonly noun: RowNoun;
+  /** By section, in the piece's order, each through the pattern's sizes. */
+  readonly sections: readonly { readonly section: Section; readonly sizes: readonly SizedSection[] }[];
+}
+
+/**
+ * How every section of every piece is shaped in every size.
+ *
+ * @param pattern a parsed pattern; counts may still be without numbers.
+ * @returns pieces in the pattern's order.
+ */
+export function patternShaping(pattern: PatternDocument): ShapedPiece[] {
+  return pattern.pieces.map((piece) => {
+    const fabric = pattern.fabrics.find(({ id }) => id === piece.fabric);
+    const noun = fabric ? rowNoun(fabric) : "row";
+    const sections = piece.sections.map((section) => ({
+      section,
+      sizes: pattern.sizes.map(({ id }) => sizedSection(pattern, section, { size: id, noun })),
+    }));
+    return { piece, noun, sections };
+  });
+}
+
+function sizedSection(
+  pattern: PatternDocument,
+  section: Section,
+  { size, noun }: { readonly size: string; readonly noun: RowNoun },
+): SizedSection {
+  const counts = sectionCounts(pattern, section, size);
+  if (Array.isArray(counts)) {
+    const missing = { status: "missing", counts: counts.map(({ label }) => label) } as const;
+    return { size, counts: null, shaping: missing, says: missingWords(missing.counts) };
+  }
+  const shaping = planShaping(counts, section.shaping);
+  return { size, counts, shaping, says: shapingWords(shaping, { counts, shaping: section.shaping, noun }) };
+}
+
+/** The section's numbers in a size, or the counts that have none. */
+function sectionCounts(pattern: PatternDocument, section: Section, size: string): SectionCounts | Count[] {
+  const graded = gradedCounts(pattern, size);
+  const from = own(graded, section.from);
+  const to = own(graded, section.to);
+  const rows = own(graded, section.rows);
+  if (from !== undefined && to !== undefined && rows !== undefined) return { from, to, rows };
+  const needed = new Set([section.from, section.to, section.rows]);
+  return pattern.counts.filter(({ id }) => needed.has(id) && own(graded, id) === undefined);
+}
+
+function missingWords(labels: readonly string[]): string {
+  const names = labels.map((label) => `“${label}”`);
+  return `${names.join(" and ")} ${names.length === 1 ? "has" : "have"} no number yet. Give ${names.length === 1 ? "it one" : "them numbers"}, and it stands here how this is worked.`;
+}

@@ -1,0 +1,69 @@
+import { drawPieces, type PieceShape } from "@/engine/drawing";
+import type { PatternDocument, Piece } from "@/engine/pattern";
+import { patternDocument } from "../../factories/pattern";
+
+export type Sections = readonly (readonly [
+  from: number,
+  to: number,
+  rows: number,
+  shaping?: Piece["sections"][number]["shaping"],
+])[];
+
+/**
+ * A piece in one size of 2 stitches and 2.5 rows to the cm: 20 stitches are 10 cm, 25 rows are 10 cm.
+ *
+ * @param sections stitches at the start, stitches at the end, rows, shaping.
+ */
+export function patternOf(sections: Sections, piece: Partial<Piece> = {}, change: Partial<PatternDocument> = {}) {
+  const counts = sections.flatMap((_section, at) => [
+    { id: `from-${at}`, label: `From ${at}`, fabric: "main", direction: "stitches" } as const,
+    { id: `to-${at}`, label: `To ${at}`, fabric: "main", direction: "stitches" } as const,
+    { id: `rows-${at}`, label: `Rows ${at}`, fabric: "main", direction: "rows" } as const,
+  ]);
+  const grading = Object.fromEntries(
+    sections.flatMap(([from, to, rows], at) => [
+      [`from-${at}`, { one: from }],
+      [`to-${at}`, { one: to }],
+      [`rows-${at}`, { one: rows }],
+    ]),
+  );
+  return patternDocument({
+    sizes: [{ id: "one", label: "One", body: { bust: 90 } }],
+    counts,
+    grading,
+    measurements: [],
+    pieces: [
+      {
+        id: "piece",
+        label: "Piece",
+        fabric: "main",
+        made: 1,
+        yarn: "wool",
+        sections: sections.map(([, , , shaping], at) => ({
+          from: `from-${at}`,
+          to: `to-${at}`,
+          rows: `rows-${at}`,
+          ...(shaping && { shaping }),
+        })),
+        ...piece,
+      },
+    ],
+    ...change,
+  });
+}
+
+/** The pattern's first piece. */
+export function drawn(pattern: PatternDocument): PieceShape {
+  const [shape] = drawPieces(pattern, "one");
+  if (shape === undefined) throw new Error("no piece");
+  return shape;
+}
+
+/** Outlines as `x,y` in cm, to a thousandth. */
+export function outlines({ sections }: PieceShape): string[][] {
+  return sections.map(({ outline }) => outline.map(({ xCm, yCm }) => `${round(xCm)},${round(yCm)}`));
+}
+
+function round(cm: number): number {
+  return Math.round(cm * 1000) / 1000;
+}
