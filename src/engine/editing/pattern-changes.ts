@@ -56,7 +56,9 @@ function childPairs({ before, after, path }: Pair, { sizes }: DraftPattern): Pai
   }
   if (isByGrade(path) && (isRecord(before) || isRecord(after))) {
     const expanded = (value: unknown) =>
-      typeof value === "number" || typeof value === "string" ? Object.fromEntries(sizes.map(({ id }) => [id, value])) : value;
+      typeof value === "number" || typeof value === "string"
+        ? Object.fromEntries(sizes.map(({ id }) => [id, value]))
+        : value;
     return memberPairs({ before: expanded(before), after: expanded(after), path }, sizes);
   }
   const isPart = path.length < 2 || path[0] === "grading" || (isRecord(before) && isRecord(after));

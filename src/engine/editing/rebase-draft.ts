@@ -12,5 +12,8 @@ import { takeChange } from "./take-change";
  */
 export function rebaseDraft(draft: PatternDraft, from: PatternDocument, onto: PatternDocument): PatternDraft {
   const changes = patternChanges(from, draft.pattern);
-  return { ...draft, pattern: changes.reduce<DraftPattern>((into, { path }) => takeChange(into, draft.pattern, path), onto) };
+  return {
+    ...draft,
+    pattern: changes.reduce<DraftPattern>((into, { path }) => takeChange(into, draft.pattern, path), onto),
+  };
 }

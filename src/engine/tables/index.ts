@@ -1,3 +1,4 @@
+export { uniqueSlug } from "./slug";
 export { cellAt, columnCount, MOST_COLUMNS, MOST_ROWS, turn, type Cells, type TableFault } from "./cells";
 export { guessHeaderRow, layoutAt, type Layout } from "./guess-layout";
 export { labelOfRow, letterOfRow } from "./row-label";

@@ -1,0 +1,83 @@
+"use client";
+
+import type { Typed } from "@/engine/editing";
+import { useEditing } from "./editing";
+import { ChoiceField, NumberField } from "./fields";
+import type { DraftMeasurement, MeasurementEdit } from "./measurement-edit";
+
+type Place = NonNullable<DraftMeasurement["on"]>;
+type End = "from" | "to";
+
+/** Across the middle of the piece, from side to side. */
+const ACROSS = { from: [0, 0.5], to: [1, 0.5] } satisfies Omit<Place, "piece">;
+
+const ENDS = [
+  { end: "from", label: "The tape begins" },
+  { end: "to", label: "and ends" },
+] as const;
+
+/** Where the tape lies on the drawing of a piece. */
+export function MeasurementPlace({ measurement, at, onMeasurement }: MeasurementEdit) {
+  const { pattern } = useEditing();
+  const { on, ...rest } = measurement;
+  const head = `place-${measurement.id}`;
+  const set = (next: Place, field: string | null) => onMeasurement({ ...rest, on: next }, field && `on.${field}`);
+  return (
+    <section aria-labelledby={head} className="grid gap-3">
+      <h4 id={head} className="font-serif text-lg font-semibold">
+        Where it lies on the drawing
+      </h4>
+      <div className="max-w-md">
+        <ChoiceField
+          at={["measurements", at, "on", "piece"]}
+          label="Piece"
+          value={on?.piece ?? ""}
+          nothing="Not drawn"
+          choices={pattern.pieces.map(({ id, label }) => ({ value: id, label: label || id }))}
+          onChoice={(piece) => onMeasurement(piece === "" ? rest : { ...rest, on: { ...ACROSS, ...on, piece } }, null)}
+        />
+      </div>
+      {on ? <PlaceFields on={on} at={at} onPlace={set} /> : null}
+    </section>
+  );
+}
+
+interface PlaceFieldsProps {
+  readonly on: Place;
+  readonly at: number;
+  readonly onPlace: (next: Place, field: string | null) => void;
+}
+
+function PlaceFields({ on, at, onPlace }: PlaceFieldsProps) {
+  const setEnd = (end: End, [across, up]: readonly [Typed, Typed], field: string) =>
+    onPlace({ ...on, [end]: [across, up] }, `${end}.${field}`);
+  return (
+    <>
+      <div className="flex flex-wrap gap-x-8 gap-y-3">
+        {ENDS.map(({ end, label }) => {
+          const [across, up] = on[end];
+          return (
+            <fieldset key={end} className="flex flex-wrap items-start gap-x-3 gap-y-2">
+              <legend className="text-sm font-semibold">{label}</legend>
+              <NumberField
+                at={["measurements", at, "on", end, 0]}
+                label="across"
+                value={across}
+                onText={(text) => setEnd(end, [text, up], "0")}
+              />
+              <NumberField
+                at={["measurements", at, "on", end, 1]}
+                label="up"
+                value={up}
+                onText={(text) => setEnd(end, [across, text], "1")}
+              />
+            </fieldset>
+          );
+        })}
+      </div>
+      <p className="text-sm text-soft">
+        Across, 0 is the left edge of the piece and 1 the right. Up, 0 is its lower edge and 1 its upper.
+      </p>
+    </>
+  );
+}
