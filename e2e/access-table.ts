@@ -92,6 +92,11 @@ export const PAGES: Readonly<Record<string, PageRow>> = {
     path: ({ patternId }) => `/patterns/${patternId}/measurements/bust`,
     answers: SEES,
   },
+  "/patterns/[patternId]/drawing.svg": {
+    path: ({ patternId }) => `/patterns/${patternId}/drawing.svg`,
+    answers: SEES,
+  },
+  "/patterns/[patternId]/pieces": { path: ({ patternId }) => `/patterns/${patternId}/pieces`, answers: SEES },
   "/patterns/[patternId]/revisions": { path: ({ patternId }) => `/patterns/${patternId}/revisions`, answers: SEES },
   "/patterns/[patternId]/revisions/[number]": {
     path: ({ patternId }) => `/patterns/${patternId}/revisions/1`,

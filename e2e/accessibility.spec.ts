@@ -40,6 +40,8 @@ test("a pattern's pages keep WCAG 2.2 A and AA", async ({ page, designer }) => {
     "/patterns/new/paste",
     `${pattern}`,
     `${pattern}/measurements/upper-arm?size=size-2x`,
+    `${pattern}/pieces`,
+    `${pattern}/pieces?size=all`,
     `${pattern}/edit`,
     `${pattern}/revisions`,
     `${pattern}/revisions/1`,

@@ -71,7 +71,6 @@ export const saltmarshPattern: PatternDocument = {
       label: "Stocking stitch",
       toolMm: 4,
       gauge: { stitches: STITCHES_PER_CM * 10, rows: ROWS_PER_CM * 10 },
-      worked: "round",
     },
   ],
   sizes: SIZES.map(({ id, label, bust, upperArm }) => ({ id, label, body: { bust, "upper-arm": upperArm } })),
@@ -108,8 +107,17 @@ export const saltmarshPattern: PatternDocument = {
     { id: "sleeve-seam", label: "Sleeve seam", cm: -SLEEVE_SEAM_CM },
   ],
   pieces: [
-    { id: "body", label: "Body", ...tee, start: "hem", sections: [{ from: "body", to: "body", rows: "body-rows" }] },
-    { id: "back", label: "Back", ...tee, start: "hem", sections: [{ from: "yoke", to: "yoke", rows: "yoke-rows" }] },
+    {
+      // The tube opened out, its middle half going on as the back; the front goes on from what is left at either side.
+      id: "body",
+      label: "Body and back",
+      ...tee,
+      start: "hem",
+      sections: [
+        { from: "body", to: "body", rows: "body-rows" },
+        { from: "yoke", to: "yoke", rows: "yoke-rows" },
+      ],
+    },
     { id: "front", label: "Front", ...tee, start: "hem", sections: [{ from: "yoke", to: "yoke", rows: "yoke-rows" }] },
     {
       id: "sleeve",
@@ -118,7 +126,12 @@ export const saltmarshPattern: PatternDocument = {
       made: 2,
       start: "neck",
       sections: [
-        { from: "sleeve-top", to: "sleeve-cuff", rows: "sleeve-rows", shaping: { stitches: 1, edges: "both" } },
+        {
+          from: "sleeve-top",
+          to: "sleeve-cuff",
+          rows: "sleeve-rows",
+          shaping: { stitches: 1, edges: "both", everyOther: true },
+        },
       ],
     },
   ],
@@ -132,6 +145,7 @@ export const saltmarshPattern: PatternDocument = {
       girth: true,
       terms: [{ times: 1, count: "body" }],
       target: { body: "bust", easeCm: BUST_EASE_CM },
+      on: { piece: "body", from: [0, 0.47], to: [1, 0.47] },
     },
     {
       id: "hem-width",
@@ -141,6 +155,7 @@ export const saltmarshPattern: PatternDocument = {
       toleranceCm: 1,
       terms: [{ times: 0.5, count: "body" }],
       target: { body: "bust", share: 0.5, easeCm: BUST_EASE_CM / 2 },
+      on: { piece: "body", from: [0.25, 0.05], to: [0.75, 0.05] },
     },
     {
       id: "length",
@@ -155,6 +170,7 @@ export const saltmarshPattern: PatternDocument = {
         { times: 1, allowance: "shoulder-seam" },
       ],
       target: { cm: bySize((size) => size.length) },
+      on: { piece: "body", from: [0.33, 0], to: [0.33, 1] },
     },
     {
       id: "armhole",
@@ -167,6 +183,7 @@ export const saltmarshPattern: PatternDocument = {
         { times: 1, allowance: "shoulder-seam" },
       ],
       target: { cm: bySize((size) => size.armhole) },
+      on: { piece: "body", from: [0.7, 1], to: [0.7, 0.57] },
     },
     {
       id: "upper-arm",
@@ -180,6 +197,7 @@ export const saltmarshPattern: PatternDocument = {
         { times: 1, allowance: "sleeve-seam" },
       ],
       target: { body: "upper-arm", easeCm: UPPER_ARM_EASE_CM },
+      on: { piece: "sleeve", from: [0, 0.9], to: [1, 0.9] },
     },
     {
       id: "sleeve-length",
@@ -192,6 +210,7 @@ export const saltmarshPattern: PatternDocument = {
         { times: 1, length: "cuff-rib" },
       ],
       target: { cm: bySize(() => SLEEVE_CM) },
+      on: { piece: "sleeve", from: [0.5, 1], to: [0.5, 0] },
     },
     {
       id: "neck-width",
@@ -204,6 +223,7 @@ export const saltmarshPattern: PatternDocument = {
         { times: 2, allowance: "neck-band" },
       ],
       target: { cm: bySize((size) => size.neck) },
+      on: { piece: "body", from: [0.38, 0.96], to: [0.62, 0.96] },
     },
     {
       id: "neck-depth",
@@ -216,6 +236,7 @@ export const saltmarshPattern: PatternDocument = {
         { times: 1, allowance: "neck-band" },
       ],
       target: { cm: bySize(() => NECK_DEPTH_CM) },
+      on: { piece: "front", from: [0.5, 1], to: [0.5, 0.6] },
     },
   ],
   yarns: [

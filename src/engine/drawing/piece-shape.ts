@@ -5,6 +5,10 @@ export interface SectionShape {
   /** Its place in the piece's list. A mirrored piece has each section twice. */
   readonly section: number;
   readonly outline: readonly Point[];
+  /** Width of its first row, of its last, and what its rows come to. */
+  readonly fromCm: number;
+  readonly toCm: number;
+  readonly heightCm: number;
   /** What is wrong with the section, null where nothing is. */
   readonly fault: string | null;
 }

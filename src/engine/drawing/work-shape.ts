@@ -24,8 +24,9 @@ function neighbours(placed: readonly PlacedSection[]): Neighbours[] {
   });
 }
 
-function sectionShape({ left, right, fault }: PlacedSection, section: number): SectionShape {
-  return { section, outline: [...left, ...right.toReversed()], fault };
+function sectionShape({ left, right, fault, ...placed }: PlacedSection, section: number): SectionShape {
+  const { fromCm, toCm, heightCm } = placed;
+  return { section, outline: [...left, ...right.toReversed()], fromCm, toCm, heightCm, fault };
 }
 
 function sideEdges({ left, right, fault }: PlacedSection): Segment[] {

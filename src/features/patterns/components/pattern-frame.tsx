@@ -5,7 +5,7 @@ import { Page } from "@/ui/page";
 import type { PatternPage } from "../loaders";
 import { craftWord } from "./pattern-words";
 
-export type PatternTab = "overview" | "measurements" | "edit" | "revisions";
+export type PatternTab = "overview" | "measurements" | "pieces" | "edit" | "revisions";
 
 interface PatternFrameProps {
   readonly page: PatternPage;
@@ -25,6 +25,7 @@ export function PatternFrame({ page, tab, actions, children }: PatternFrameProps
     ...(measurement
       ? [{ key: "measurements", href: `${home}/measurements/${measurement.id}`, label: "Measurements" }]
       : []),
+    { key: "pieces", href: `${home}/pieces`, label: "Pieces" },
     { key: "edit", href: `${home}/edit`, label: page.mayEdit ? "Edit" : "Numbers" },
     { key: "revisions", href: `${home}/revisions`, label: "Revisions" },
   ];

@@ -1,0 +1,18 @@
+import type { PatternDocument, Size } from "@/engine/pattern";
+
+/** No size has this id (documents.md). */
+export const ALL_SIZES = "all";
+
+/**
+ * The sizes that an address asks for: one by its id, all of them, the smallest where it asks for none.
+ *
+ * @returns null where there is no such size.
+ */
+export function chooseSizes(
+  { sizes }: PatternDocument,
+  asked: string | readonly string[] | null,
+): readonly Size[] | null {
+  if (asked === ALL_SIZES) return sizes;
+  const size = asked === null ? sizes[0] : sizes.find(({ id }) => id === asked);
+  return size === undefined ? null : [size];
+}

@@ -1,0 +1,37 @@
+import Link from "next/link";
+import { Notice } from "@/ui/notice";
+import { partName } from "./part-list";
+import { isPlanned, type PartInSize, type PieceBoard } from "./piece-board";
+
+/** Which parts cannot be worked as they are given, in which sizes; each size leads to its drawing. */
+export function PartFaults({ boards, here }: { readonly boards: readonly PieceBoard[]; readonly here: string }) {
+  const faulty = boards.flatMap(({ piece, parts }) =>
+    parts.flatMap((part, at) => {
+      const sizes = part.filter((inSize) => !isPlanned(inSize));
+      return sizes.length === 0 ? [] : [{ name: partName(piece.label, at, parts.length), sizes, of: part.length }];
+    }),
+  );
+  if (faulty.length === 0) return null;
+  return (
+    <Notice title="Some parts cannot be worked as they are given">
+      <ul className="mt-1 grid gap-1">
+        {faulty.map(({ name, sizes, of }) => (
+          <li key={name} className="wrap-anywhere">
+            {name}: {sizes.length === of && of > 1 ? "in every size" : <SizeLinks sizes={sizes} here={here} />}
+          </li>
+        ))}
+      </ul>
+    </Notice>
+  );
+}
+
+function SizeLinks({ sizes, here }: { readonly sizes: readonly PartInSize[]; readonly here: string }) {
+  return sizes.map(({ size }, at) => (
+    <span key={size.id}>
+      {at === 0 ? "in " : ", "}
+      <Link href={`${here}?size=${size.id}`} className="text-link inline-block min-w-6 text-center">
+        {size.label}
+      </Link>
+    </span>
+  ));
+}

@@ -1,0 +1,41 @@
+import { drawPieces, type PieceShape } from "@/engine/drawing";
+import type { PatternDocument, Size } from "@/engine/pattern";
+import { patternShaping, type ShapedPiece, type SizedSection } from "@/engine/shaping";
+
+/** A part of a piece in one size, with its drawing. */
+export interface PartInSize {
+  readonly size: Size;
+  readonly sized: SizedSection;
+  /** Undefined where the piece's shape is not known. */
+  readonly shape: PieceShape["sections"][number] | undefined;
+}
+
+/** A piece as the page shows it: its shapes and parts through all sizes of the pattern. */
+export interface PieceBoard extends Pick<ShapedPiece, "piece" | "noun"> {
+  readonly shapes: readonly { readonly size: Size; readonly shape: PieceShape }[];
+  readonly parts: readonly (readonly PartInSize[])[];
+}
+
+/** @returns one board a piece, in the pattern's order. */
+export function pieceBoards(pattern: PatternDocument): PieceBoard[] {
+  const drawn = pattern.sizes.map((size) => ({ size, shapes: drawPieces(pattern, size.id) }));
+  return patternShaping(pattern).map(({ piece, noun, sections }, at) => {
+    const shapes = drawn.flatMap(({ size, shapes: ofSize }) => {
+      const shape = ofSize[at];
+      return shape === undefined ? [] : [{ size, shape }];
+    });
+    const parts = sections.map(({ sizes }, part) =>
+      sizes.flatMap((sized) => {
+        const found = shapes.find(({ size }) => size.id === sized.size);
+        if (found === undefined) return [];
+        return [{ size: found.size, sized, shape: found.shape.sections.find(({ section }) => section === part) }];
+      }),
+    );
+    return { piece, noun, shapes, parts };
+  });
+}
+
+/** Whether a part can be worked as it is given. */
+export function isPlanned({ sized }: PartInSize): boolean {
+  return sized.shaping.status === "planned";
+}

@@ -1,0 +1,79 @@
+import type { PieceShape } from "@/engine/drawing";
+import type { LengthUnit } from "@/engine/units";
+import { DrawingFrame, placeIn } from "./drawing-frame";
+import { MeasurementMark } from "./measurement-mark";
+import { markSign, shapeWords } from "./piece-words";
+import { ShapeGround } from "./shape-ground";
+
+interface PieceDrawingProps {
+  readonly shape: PieceShape;
+  /** Names the drawing for those who hear the page: `Sleeve in M`. */
+  readonly title: string;
+  readonly unit: LengthUnit;
+  /** What the full width at hand stands for, cm: `fullWidthCm` of all shapes that are to share a scale. */
+  readonly fullWidthCm: number;
+  /** Id of the measurement whose place is lit. */
+  readonly litMeasurement?: string;
+}
+
+/** One piece in one size, to scale, with the place of every measurement that is taken on it. */
+export function PieceDrawing({ shape, title, unit, fullWidthCm, litMeasurement }: PieceDrawingProps) {
+  const { sections, lines, marks } = shape;
+  return (
+    <DrawingFrame
+      extent={shape}
+      fullWidthCm={fullWidthCm}
+      title={title}
+      description={shapeWords(shape, unit)}
+      ground={<ShapeGround shape={shape} />}
+    >
+      {sections.length > 1 ? <PartNumbers shape={shape} /> : null}
+      {lines.map((line) => (
+        <MeasurementMark
+          key={line.measurement}
+          line={line}
+          extent={shape}
+          unit={unit}
+          isLit={line.measurement === litMeasurement}
+        />
+      ))}
+      {marks.map(({ at, kind }, index) => (
+        <text
+          key={index}
+          {...placeIn(shape, at)}
+          textAnchor="middle"
+          dominantBaseline="central"
+          className="fill-thread stroke-sheet stroke-[5px] text-lg font-bold [paint-order:stroke]"
+        >
+          {markSign(kind)}
+        </text>
+      ))}
+    </DrawingFrame>
+  );
+}
+
+/** The number of each section near the corner that its first row starts from. */
+function PartNumbers({ shape }: { readonly shape: PieceShape }) {
+  const numbered = shape.sections.filter(({ section }, at) => section === at);
+  return numbered.map(({ section, outline }) => {
+    const xs = outline.map(({ xCm }) => xCm);
+    const ys = outline.map(({ yCm }) => yCm);
+    const middle = { xCm: (Math.min(...xs) + Math.max(...xs)) / 2, yCm: (Math.min(...ys) + Math.max(...ys)) / 2 };
+    const [corner = middle] = outline;
+    const inward = {
+      xCm: corner.xCm + 0.12 * (middle.xCm - corner.xCm),
+      yCm: corner.yCm + 0.3 * (middle.yCm - corner.yCm),
+    };
+    return (
+      <text
+        key={section}
+        {...placeIn(shape, inward)}
+        textAnchor="middle"
+        dominantBaseline="central"
+        className="fill-soft"
+      >
+        {section + 1}
+      </text>
+    );
+  });
+}

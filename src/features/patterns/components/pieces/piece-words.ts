@@ -1,0 +1,63 @@
+import type { PieceShape, ShapeMark } from "@/engine/drawing";
+import type { PatternDocument, Piece } from "@/engine/pattern";
+import { numbered, type RowNoun, type SizedSection } from "@/engine/shaping";
+import type { LengthUnit } from "@/engine/units";
+import { formatLength } from "@/ui/format-length";
+
+const LONGEST_LETTER = 4;
+
+/** A letter that fits on a drawing; whoever wrote a word there finds its start. */
+export function shortLetter(letter: string): string {
+  return letter.length > LONGEST_LETTER ? `${letter.slice(0, LONGEST_LETTER - 1)}…` : letter;
+}
+
+/** The sign that stands on a drawing and before the sentence that explains it. */
+export function markSign(kind: ShapeMark["kind"]): string {
+  return kind === "fault" ? "▲" : "◇";
+}
+
+/** What a drawing shows, for those who do not see it. */
+export function shapeWords({ widthCm, heightCm, isToScale, roughly, lines }: PieceShape, unit: LengthUnit): string {
+  const size = isToScale ? `${formatLength(widthCm, unit)} wide and ${formatLength(heightCm, unit)} high.` : "";
+  const measured = lines.map(
+    ({ letter, label, cm }) => `${letter}: ${label}${cm === null ? "" : `, ${formatLength(cm, unit)}`}.`,
+  );
+  return [size, ...roughly, ...measured].filter((words) => words !== "").join(" ");
+}
+
+const STARTS: Readonly<Record<NonNullable<Piece["start"]>, string>> = {
+  hem: "worked from the hem up",
+  neck: "worked from the neck down",
+  side: "worked from side to side",
+};
+
+/** `Made twice, in Stocking stitch, worked from the neck down.` */
+export function pieceWords(pattern: PatternDocument, { made, fabric, start, mirrored }: Piece, noun: RowNoun): string {
+  const label = pattern.fabrics.find(({ id }) => id === fabric)?.label ?? fabric;
+  const made_ = made === 1 ? "once" : made === 2 ? "twice" : `${made} times`;
+  const parts = [
+    `Made ${made_}`,
+    `in ${label}`,
+    ...(start ? [STARTS[start]] : []),
+    ...(noun === "round" ? ["drawn opened out"] : []),
+    ...(mirrored ? ["drawn with its mirror image"] : []),
+  ];
+  return `${parts.join(", ")}.`;
+}
+
+interface Lengths {
+  readonly fromCm: number;
+  readonly toCm: number;
+  readonly heightCm: number;
+}
+
+/** `72 stitches (32.7 cm) to 62 (28.2 cm) over 57 rows (19.0 cm)`; lengths only where the piece is drawn. */
+export function partWords(
+  { from, to, rows }: NonNullable<SizedSection["counts"]>,
+  { lengths, noun, unit }: { readonly lengths: Lengths | undefined; readonly noun: RowNoun; readonly unit: LengthUnit },
+): string {
+  const cm = (value: number | undefined) => (value === undefined ? "" : ` (${formatLength(value, unit)})`);
+  const start = `${numbered(from, "stitch")}${cm(lengths?.fromCm)}`;
+  const end = from === to ? "" : ` to ${to}${cm(lengths?.toCm)}`;
+  return `${start}${end}, ${numbered(rows, noun)}${cm(lengths?.heightCm)}`;
+}

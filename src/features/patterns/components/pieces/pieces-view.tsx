@@ -1,0 +1,107 @@
+import { ButtonLink } from "@/ui/button";
+import { ChoiceLinks } from "@/ui/choice-links";
+import { EmptyState } from "@/ui/empty-state";
+import { Section } from "@/ui/section";
+import type { PatternDocument, Size } from "@/engine/pattern";
+import type { LengthUnit } from "@/engine/units";
+import { ALL_SIZES } from "./choose-sizes";
+import { fullWidthCm } from "./drawing-scale";
+import { PartFaults } from "./part-faults";
+import { PickedUpEdges } from "./picked-up-edges";
+import { pieceBoards, type PieceBoard } from "./piece-board";
+import { PieceInAllSizes, PieceInSize } from "./piece-sheet";
+
+interface PiecesViewProps {
+  readonly pattern: PatternDocument;
+  /** One size, or all of them. */
+  readonly sizes: readonly Size[];
+  readonly isAllSizes: boolean;
+  readonly unit: LengthUnit;
+  /** Address of the pattern. */
+  readonly home: string;
+}
+
+/** The pieces of a pattern to scale, with how each part is shaped. */
+export function PiecesView({ pattern, sizes, isAllSizes, unit, home }: PiecesViewProps) {
+  const boards = pieceBoards(pattern);
+  const here = `${home}/pieces`;
+  const [size] = sizes;
+  const asked = isAllSizes ? ALL_SIZES : (size?.id ?? ALL_SIZES);
+  return (
+    <>
+      <Section
+        title={isAllSizes ? "Pieces in all sizes" : `Pieces in ${size?.label}`}
+        actions={
+          <a href={`${home}/drawing.svg?size=${asked}`} className="text-link">
+            Print the drawings
+          </a>
+        }
+      >
+        <div className="mb-5">
+          <SizeChoice pattern={pattern} here={here} asked={asked} />
+        </div>
+        <PartFaults boards={boards} here={here} />
+        <PieceList pattern={pattern} boards={boards} size={isAllSizes ? null : (size ?? null)} unit={unit} />
+      </Section>
+      <PickedUpEdges pattern={pattern} sizes={sizes} />
+    </>
+  );
+}
+
+interface SizeChoiceProps {
+  readonly pattern: PatternDocument;
+  readonly here: string;
+  readonly asked: string;
+}
+
+function SizeChoice({ pattern: { sizes }, here, asked }: SizeChoiceProps) {
+  const choices = [...sizes, { id: ALL_SIZES, label: "All sizes" }];
+  return (
+    <ChoiceLinks
+      label="Size"
+      choices={choices.map(({ id, label }) => ({ href: `${here}?size=${id}`, label, current: id === asked }))}
+    />
+  );
+}
+
+interface PieceListProps {
+  readonly pattern: PatternDocument;
+  readonly boards: readonly PieceBoard[];
+  /** Null: all of them. */
+  readonly size: Size | null;
+  readonly unit: LengthUnit;
+}
+
+function PieceList({ pattern, boards, size, unit }: PieceListProps) {
+  const shown = boards.flatMap(({ shapes }) => shapes.filter((entry) => size === null || entry.size.id === size.id));
+  const width = fullWidthCm(shown.map(({ shape }) => shape));
+  return (
+    <ul className="grid gap-6">
+      {boards.map((board) => (
+        <li key={board.piece.id}>
+          {size === null ? (
+            <PieceInAllSizes pattern={pattern} board={board} unit={unit} fullWidthCm={width} />
+          ) : (
+            <PieceInSize pattern={pattern} board={board} size={size} unit={unit} fullWidthCm={width} />
+          )}
+        </li>
+      ))}
+    </ul>
+  );
+}
+
+/** In the place of pieces, where the pattern has none. */
+export function NoPieces({ home, mayEdit }: { readonly home: string; readonly mayEdit: boolean }) {
+  return (
+    <EmptyState
+      title="No pieces yet"
+      actions={mayEdit ? <ButtonLink href={`${home}/edit`}>Add the pieces</ButtonLink> : null}
+    >
+      <p>
+        A piece is a part of the garment: from so many stitches, to so many, over so many rows. With its pieces this
+        page draws every size to scale, says how each part is shaped, and the yarn of every size can be reckoned.
+      </p>
+      {mayEdit ? null : <p className="mt-2">Whoever may edit this pattern can add them.</p>}
+    </EmptyState>
+  );
+}
