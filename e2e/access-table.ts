@@ -154,14 +154,26 @@ export const ACTIONS: Readonly<Record<string, ActionRow>> = {
     sends: ({ callId, planId }) => ({ form: { callId, planId, reason: "" } }),
     answers: EDITS,
   },
+  "gradings/actions.ts askGrading": {
+    sends: ({ patternId }) => ({ values: [patternId, { document: {}, submissionKey: randomUUID() }] }),
+    answers: EDITS,
+  },
+  "gradings/actions.ts readGrading": {
+    sends: ({ patternId, gradingId }) => ({ values: [patternId, gradingId] }),
+    answers: { ...EDITS, editor: "not-found" },
+  },
+  "gradings/actions.ts stopGrading": {
+    sends: ({ patternId, gradingId }) => ({ values: [patternId, gradingId] }),
+    answers: { ...EDITS, editor: "not-found" },
+  },
   "patterns/actions.ts keepDraft": {
-    sends: ({ patternId }) => ({ values: [patternId, { typed: {}, version: 0, baseNumber: 1 }] }),
+    sends: ({ patternId }) => ({ values: [patternId, { content: null, version: 0, baseNumber: 1 }] }),
     answers: EDITS,
   },
   "patterns/actions.ts throwDraftAway": { sends: ({ patternId }) => ({ values: [patternId, 1] }), answers: EDITS },
   "patterns/actions.ts forgetLateSave": { sends: ({ patternId }) => ({ values: [patternId] }), answers: EDITS },
   "patterns/actions.ts saveAsRevision": {
-    sends: ({ patternId }) => ({ values: [patternId, { typed: {}, version: 0, baseNumber: 1, reason: "Why" }] }),
+    sends: ({ patternId }) => ({ values: [patternId, { content: null, version: 0, baseNumber: 1, reason: "Why" }] }),
     answers: EDITS,
   },
   "patterns/correction-actions.ts saveCorrection": {

@@ -1,5 +1,5 @@
 import { randomUUID } from "node:crypto";
-import { runEngineTask } from "../src/features/analyses/engine-task";
+import { runEngineTask } from "../src/engine/engine-task";
 import { reckonCall } from "../src/features/analyses/mutations";
 import { takeApart } from "../src/features/reports/schema";
 import { reader } from "../test/factories/call";
@@ -17,13 +17,15 @@ export interface World {
   readonly callId: string;
   readonly testerId: string;
   readonly planId: string;
+  /** Asked for by the owner. */
+  readonly gradingId: string;
   /** Null: a visitor is signed in as nobody. */
   readonly people: Readonly<Record<Kind, Designer | null>>;
 }
 
 export async function makeWorld(): Promise<World> {
   const [patternId, revisionId, callId, testerId] = [randomUUID(), randomUUID(), randomUUID(), randomUUID()];
-  const planId = randomUUID();
+  const [planId, gradingId] = [randomUUID(), randomUUID()];
   const [another, viewer, editor, owner] = await Promise.all(Array.from({ length: 4 }, () => makeDesigner()));
   const people = {
     visitor: null,
@@ -51,7 +53,10 @@ export async function makeWorld(): Promise<World> {
   const plan =
     "INSERT INTO plan (id, call_id, take, base_number, input_hash, engine_version, output, submission_key) VALUES ($1, $2, $3, 1, '', '', '{\"status\":\"stopped\"}', $1)";
   await query(plan, [planId, callId, take]);
-  return { patternId, revisionId, callId, testerId, planId, people };
+  const grading =
+    "INSERT INTO grading (id, pattern_id, account_id, request, submission_key) VALUES ($1, $2, $3, '{}', $1)";
+  await query(grading, [gradingId, patternId, people.owner?.accountId]);
+  return { patternId, revisionId, callId, testerId, planId, gradingId, people };
 }
 
 function noSolver(): never {
@@ -67,5 +72,6 @@ export function absentWorld(world: World): World {
     callId: randomUUID(),
     testerId: randomUUID(),
     planId: randomUUID(),
+    gradingId: randomUUID(),
   };
 }

@@ -1,7 +1,7 @@
 import { randomUUID } from "node:crypto";
 import { DEMO_ACCOUNT } from "@/features/accounts/demo-account";
 import { createAccount } from "@/features/accounts/mutations";
-import { runEngineTask } from "@/features/analyses/engine-task";
+import { runEngineTask } from "@/engine/engine-task";
 import { reckonCall } from "@/features/analyses/mutations";
 import { proveCall } from "@/features/calls/access";
 import { createCall } from "@/features/calls/mutations";

@@ -3,7 +3,7 @@ import PgBoss from "pg-boss";
 import type { Connection } from "./transaction";
 
 /** What the worker does, each job with the id of the row that it is about. */
-export const QUEUES = ["reckon-call", "reckon-plan"] as const;
+export const QUEUES = ["reckon-call", "reckon-plan", "reckon-grading"] as const;
 
 export type Queue = (typeof QUEUES)[number];
 

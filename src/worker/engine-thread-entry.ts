@@ -1,5 +1,5 @@
 import { parentPort } from "node:worker_threads";
-import { runEngineTask, type EngineTask } from "@/features/analyses/engine-task";
+import { runEngineTask, type EngineTask } from "@/engine/engine-task";
 import { highsSolver } from "@/solver/highs-solver";
 
 const solver = await highsSolver();

@@ -1,5 +1,6 @@
 import { Worker } from "node:worker_threads";
-import type { EngineTask, Reckon } from "@/features/analyses/engine-task";
+import type { EngineTask } from "@/engine/engine-task";
+import type { Reckon } from "@/server/reckon";
 
 /** Twenty thousand testers take less than a minute. */
 const LONGEST_MS = 180_000;
@@ -7,14 +8,14 @@ const LONGEST_MS = 180_000;
 const ENTRY = new URL("./engine-thread-loader.mjs", import.meta.url);
 
 export interface EngineThread {
-  readonly reckon: Reckon;
+  readonly reckon: Reckon<EngineTask>;
   stop(): Promise<void>;
 }
 
 /**
- * The engine in a thread of its own, one task after the other: it keeps nothing else waiting, and can be stopped.
+ * The engine in a thread of its own, one task after the other: it keeps nothing else waiting.
  *
- * @param longestMs a task that takes longer is stopped with its thread; the next one gets a new thread.
+ * @param longestMs a task that takes longer, or whose signal says so, is stopped with its thread; the next one gets a new thread.
  */
 export function engineThread(longestMs = LONGEST_MS): EngineThread {
   let thread: Worker | undefined;
@@ -24,17 +25,18 @@ export function engineThread(longestMs = LONGEST_MS): EngineThread {
     thread = undefined;
     await ended?.terminate();
   };
-  const run = async (task: EngineTask): Promise<string | null> => {
+  const run = async (task: EngineTask, signal: AbortSignal | undefined): Promise<string | null> => {
+    if (signal?.aborted) return null;
     thread ??= new Worker(ENTRY);
-    const answer = await answerOf(thread, task, longestMs);
+    const answer = await answerOf(thread, task, { longestMs, signal });
     if (answer.status === "printed") return answer.text;
     await end();
-    if (answer.status === "late") return null;
+    if (answer.status === "stopped") return null;
     throw new Error("the engine's thread failed", { cause: answer.error });
   };
   return {
-    reckon: (task) => {
-      const done = last.then(() => run(task));
+    reckon: (task, signal) => {
+      const done = last.then(() => run(task, signal));
       last = done.catch(() => undefined);
       return done;
     },
@@ -44,20 +46,27 @@ export function engineThread(longestMs = LONGEST_MS): EngineThread {
 
 type Answer =
   | { readonly status: "printed"; readonly text: string }
-  | { readonly status: "late" }
+  | { readonly status: "stopped" }
   | { readonly status: "failed"; readonly error: unknown };
 
-function answerOf(thread: Worker, task: EngineTask, longestMs: number): Promise<Answer> {
+function answerOf(
+  thread: Worker,
+  task: EngineTask,
+  { longestMs, signal }: { longestMs: number; signal: AbortSignal | undefined },
+): Promise<Answer> {
   return new Promise((resolve) => {
     const settle = (answer: Answer) => {
       clearTimeout(late);
+      signal?.removeEventListener("abort", onStop);
       thread.off("message", onMessage).off("error", onError).off("exit", onExit);
       resolve(answer);
     };
     const onMessage = (text: string) => settle({ status: "printed", text });
     const onError = (error: unknown) => settle({ status: "failed", error });
     const onExit = () => settle({ status: "failed", error: "it ended" });
-    const late = setTimeout(() => settle({ status: "late" }), longestMs);
+    const onStop = () => settle({ status: "stopped" });
+    const late = setTimeout(onStop, longestMs);
+    signal?.addEventListener("abort", onStop);
     thread.on("message", onMessage).on("error", onError).on("exit", onExit);
     thread.postMessage(task);
   });

@@ -1,6 +1,7 @@
 import { z } from "zod";
 import { enqueueUnreckonedCalls, reckonCall } from "@/features/analyses/mutations";
 import { reckonPlan } from "@/features/analyses/plan-mutations";
+import { reckonGrading } from "@/features/gradings/mutations";
 import { environment } from "@/server/environment";
 import { log } from "@/server/log";
 import { openQueues, type Queue } from "@/server/queue";
@@ -15,6 +16,8 @@ const jobSchema = z.object({ id: z.uuid() });
 const boss = await openQueues(environment().DATABASE_URL);
 boss.on("error", ({ message }) => log.error({ reason: message }, "the queue failed"));
 const { reckon, stop: stopEngine } = engineThread();
+/** A thread of their own: a designer at her pattern waits for no large call. */
+const gradings = engineThread();
 
 async function workOff(queue: Queue, handle: (id: string) => Promise<void>): Promise<void> {
   await boss.work(queue, { pollingIntervalSeconds: LOOK_EVERY_SECONDS, batchSize: 1 }, async ([job]) => {
@@ -32,6 +35,7 @@ async function workOff(queue: Queue, handle: (id: string) => Promise<void>): Pro
 
 await workOff("reckon-call", (callId) => reckonCall(callId, reckon));
 await workOff("reckon-plan", (planId) => reckonPlan(planId, reckon));
+await workOff("reckon-grading", (gradingId) => reckonGrading(gradingId, gradings.reckon));
 
 const sweep = () =>
   enqueueUnreckonedCalls().catch((error: unknown) =>
@@ -41,7 +45,7 @@ await sweep();
 setInterval(() => void sweep(), SWEEP_EVERY_MS);
 
 async function stop(): Promise<void> {
-  await stopEngine();
+  await Promise.all([stopEngine(), gradings.stop()]);
   await boss.stop({ graceful: true, wait: true, timeout: 5_000 }).catch(() => undefined);
   process.exit();
 }

@@ -4,7 +4,7 @@ import { ENGINE_VERSION } from "@/engine/engine-version";
 import { gaps } from "@/engine/gaps";
 import { analysisInput } from "@/features/analyses/analysis-input";
 import { storedAnalysis } from "@/features/analyses/data";
-import { runEngineTask, type Reckon } from "@/features/analyses/engine-task";
+import { runEngineTask, type EngineTask } from "@/engine/engine-task";
 import { loadAnalysis } from "@/features/analyses/loaders";
 import { reckonAnalysis } from "@/features/analyses/mutations";
 import { callAccess, type CallAccess } from "@/features/calls/access";
@@ -14,6 +14,7 @@ import { patternAccess } from "@/features/patterns/access";
 import { createPattern } from "@/features/patterns/mutations";
 import { addReports } from "@/features/reports/mutations";
 import { database } from "@/server/database";
+import type { Reckon } from "@/server/reckon";
 import { inTransaction } from "@/server/transaction";
 import type { Viewer } from "@/server/viewer";
 import { reader } from "../factories/call";
@@ -21,7 +22,7 @@ import { patternDocument } from "../factories/pattern";
 import { makeAccount } from "./make-account";
 
 /** The engine in this thread; what is asked here needs no solver. */
-const reckon: Reckon = (task) =>
+const reckon: Reckon<EngineTask> = (task) =>
   Promise.resolve(
     runEngineTask(task, () => {
       throw new Error("nothing is solved here");

@@ -1,4 +1,5 @@
 import { beforeEach, expect, it } from "vitest";
+import { beginDraft, type PatternDraft } from "@/engine/editing";
 import { patternAccess, type PatternAccess } from "@/features/patterns/access";
 import { draftOf, lateSaveOf, latestRevision } from "@/features/patterns/data";
 import { discardDraft, dropLateSave, saveDraft } from "@/features/patterns/draft-mutations";
@@ -30,60 +31,76 @@ beforeEach(async () => {
   bea = await patternAccess(await join("editor", "Bea"), patternId, "editor");
 });
 
-const hers = { "grading.width.small": "100" };
-const theirs = { "grading.width.small": "102" };
+const hers = widthTyped("100");
+const theirs = widthTyped("102");
+
+function widthTyped(text: string): PatternDraft {
+  const draft = beginDraft(patternDocument(), "cm");
+  const { grading } = draft.pattern;
+  return {
+    ...draft,
+    pattern: { ...draft.pattern, grading: { ...grading, width: { ...grading?.["width"], small: text } } },
+  };
+}
 
 it("tells the later of two saves, and keeps both texts", async () => {
-  expect(await saveDraft(ana, { typed: hers, version: 0, baseNumber: 1 })).toEqual({ status: "saved", version: 1 });
-  expect(await saveDraft(bea, { typed: theirs, version: 0, baseNumber: 1 })).toEqual({
+  expect(await saveDraft(ana, { content: hers, version: 0, baseNumber: 1 })).toEqual({ status: "saved", version: 1 });
+  expect(await saveDraft(bea, { content: theirs, version: 0, baseNumber: 1 })).toEqual({
     status: "late",
     version: 1,
-    theirs: hers,
     theirName: "Ana",
   });
-  expect((await draftOf(bea))?.typed).toEqual(hers);
-  expect((await lateSaveOf(bea))?.typed).toEqual(theirs);
+  expect((await draftOf(bea))?.content).toEqual(hers);
+  expect((await lateSaveOf(bea))?.content).toEqual(theirs);
   expect(await lateSaveOf(ana)).toBeNull();
   await dropLateSave(bea);
   expect(await lateSaveOf(bea)).toBeNull();
 });
 
 it("takes the same text again for the save whose answer was lost, not for somebody else's", async () => {
-  await saveDraft(ana, { typed: theirs, version: 0, baseNumber: 1 });
-  expect(await saveDraft(ana, { typed: hers, version: 1, baseNumber: 1 })).toEqual({ status: "saved", version: 2 });
-  expect(await saveDraft(ana, { typed: hers, version: 1, baseNumber: 1 })).toEqual({ status: "saved", version: 2 });
+  await saveDraft(ana, { content: theirs, version: 0, baseNumber: 1 });
+  expect(await saveDraft(ana, { content: hers, version: 1, baseNumber: 1 })).toEqual({ status: "saved", version: 2 });
+  expect(await saveDraft(ana, { content: hers, version: 1, baseNumber: 1 })).toEqual({ status: "saved", version: 2 });
   expect(await lateSaveOf(ana)).toBeNull();
 });
 
 it("keeps edits that a revision came before", async () => {
-  await saveDraft(ana, { typed: hers, version: 0, baseNumber: 1 });
+  await saveDraft(ana, { content: hers, version: 0, baseNumber: 1 });
   await saveRevision(bea, { document: patternDocument({ name: "Other" }), reason: "renamed", baseNumber: 1 });
-  expect((await draftOf(ana))?.typed).toEqual(hers);
-  expect(await saveDraft(ana, { typed: theirs, version: 1, baseNumber: 1 })).toMatchObject({
+  expect((await draftOf(ana))?.content).toEqual(hers);
+  expect(await saveDraft(ana, { content: theirs, version: 1, baseNumber: 1 })).toMatchObject({
     status: "late",
     theirName: "Bea",
   });
-  expect(await saveDraft(ana, { typed: theirs, version: 1, baseNumber: 2 })).toEqual({ status: "saved", version: 2 });
+  // What came too late stands on the newest revision: it keeps the other's name, and has her number.
+  expect((await lateSaveOf(ana))?.content?.pattern).toEqual({ ...theirs.pattern, name: "Other" });
+  expect(await saveDraft(ana, { content: theirs, version: 1, baseNumber: 2 })).toEqual({ status: "saved", version: 2 });
+});
+
+it("keeps a whole pattern with texts as typed, also one that cannot be read", async () => {
+  const draft = { ...widthTyped("a few"), solved: ["height.small"], meant: { "grading.height.large": 110 } };
+  await saveDraft(ana, { content: draft, version: 0, baseNumber: 1 });
+  expect((await draftOf(bea))?.content).toEqual(draft);
 });
 
 it("spends the draft with its revision, and no version ever names two drafts", async () => {
-  await saveDraft(ana, { typed: hers, version: 0, baseNumber: 1 });
+  await saveDraft(ana, { content: hers, version: 0, baseNumber: 1 });
   await saveRevision(ana, {
     document: patternDocument({ name: "Second" }),
     reason: "r",
     baseNumber: 1,
     draftVersion: 1,
   });
-  expect(await draftOf(ana)).toMatchObject({ typed: {}, version: 2, baseNumber: 2 });
-  expect(await saveDraft(bea, { typed: theirs, version: 1, baseNumber: 2 })).toMatchObject({ status: "late" });
-  await saveDraft(ana, { typed: hers, version: 2, baseNumber: 2 });
+  expect(await draftOf(ana)).toMatchObject({ content: null, version: 2, baseNumber: 2 });
+  expect(await saveDraft(bea, { content: theirs, version: 1, baseNumber: 2 })).toMatchObject({ status: "late" });
+  await saveDraft(ana, { content: hers, version: 2, baseNumber: 2 });
   await discardDraft(ana, 3);
-  expect(await draftOf(ana)).toMatchObject({ typed: {}, version: 4 });
+  expect(await draftOf(ana)).toMatchObject({ content: null, version: 4 });
   await expect(discardDraft(ana, 3)).rejects.toMatchObject({ code: "changed-meanwhile" });
 });
 
 it("saves no revision over a draft that somebody has gone on with, nor over a newer revision", async () => {
-  await saveDraft(ana, { typed: hers, version: 0, baseNumber: 1 });
+  await saveDraft(ana, { content: hers, version: 0, baseNumber: 1 });
   const revision = { document: patternDocument(), reason: "r", baseNumber: 1 };
   for (const draftVersion of [0, 7]) {
     await expect(saveRevision(bea, { ...revision, draftVersion })).rejects.toMatchObject({ code: "changed-meanwhile" });
@@ -98,7 +115,7 @@ it("lets a viewer look and change nothing, and a stranger not even look", async 
   const looking = await patternAccess(viewer, patternId, "viewer");
   expect((await latestRevision(looking)).number).toBe(1);
   await expect(patternAccess(viewer, patternId, "editor")).rejects.toMatchObject({ code: "not-allowed" });
-  await expect(saveDraft(looking, { typed: hers, version: 0, baseNumber: 1 })).rejects.toMatchObject({
+  await expect(saveDraft(looking, { content: hers, version: 0, baseNumber: 1 })).rejects.toMatchObject({
     code: "not-found",
   });
   await expect(

@@ -1,7 +1,7 @@
 import { randomUUID } from "node:crypto";
 import { afterAll, beforeAll, beforeEach, describe, expect, it } from "vitest";
 import { gaps } from "@/engine/gaps";
-import type { Reckon } from "@/features/analyses/engine-task";
+import type { EngineTask } from "@/engine/engine-task";
 import { storedAnalysis } from "@/features/analyses/data";
 import { analysisInput } from "@/features/analyses/analysis-input";
 import { enqueueUnreckonedCalls, reckonCall } from "@/features/analyses/mutations";
@@ -15,6 +15,7 @@ import { storeCall } from "@/features/reports/document-mutations";
 import { addReports } from "@/features/reports/mutations";
 import { database } from "@/server/database";
 import { enqueue } from "@/server/queue";
+import type { Reckon } from "@/server/reckon";
 import { inTransaction } from "@/server/transaction";
 import type { Viewer } from "@/server/viewer";
 import { engineThread, type EngineThread } from "@/worker/engine-thread";
@@ -130,7 +131,7 @@ describe("a plan", () => {
     expect(output).toMatchObject({ status: "revised", changes: [{ was: -2 }] });
     if (output?.status !== "revised") throw new Error("the plan was not worked out");
     expect(output.replayed).toEqual(gaps({ ...call, pattern: output.pattern }));
-    const never: Reckon = () => Promise.reject(new Error("reckoned twice"));
+    const never: Reckon<EngineTask> = () => Promise.reject(new Error("reckoned twice"));
     await reckonPlan(planId, never);
   });
 

@@ -1,5 +1,6 @@
 export { countGroups, solvedCounts, type CountGroup } from "./count-groups";
 export type { Clash } from "./find-clash";
+export { gradeChoices, type ChoicesRequest, type GradeChoices, type GradingChoice } from "./grade-choices";
 export { gradePattern, type GradeOutcome } from "./grade-pattern";
 export { parseGradeRequest, type GradeRequest } from "./grade-request";
 export {

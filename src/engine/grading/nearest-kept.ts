@@ -6,8 +6,13 @@ export interface NearestKept {
   readonly above: number | null;
 }
 
-/** A tie's sum moves with its count at least this slowly: the search goes no further than a tie may reach. */
-const FURTHEST = 2000;
+/** Whole numbers from `low` to `high`, both among them; none where `low` is above. */
+interface Range {
+  readonly low: number;
+  readonly high: number;
+}
+
+const NONE: Range = { low: Number.POSITIVE_INFINITY, high: Number.NEGATIVE_INFINITY };
 
 /**
  * Numbers near a typed one that keep the repeat, the least value, the order of sizes and every tie of a count, all other
@@ -19,51 +24,59 @@ const FURTHEST = 2000;
  */
 export function nearestKept(
   pattern: PatternDocument,
-  { count, size, typed }: { readonly count: string; readonly size: string; readonly typed: number },
+  { count: id, size, typed }: { readonly count: string; readonly size: string; readonly typed: number },
 ): NearestKept {
-  const rules = pattern.counts.find(({ id }) => id === count);
-  if (rules === undefined) return { below: null, above: null };
-  const keeps = keeper(pattern, rules, size);
-  const search = (step: 1 | -1) => {
-    for (let away = 0; away <= FURTHEST; away += 1) {
-      const number = typed + step * away;
-      if (number < 0) return null;
-      if (keeps(number)) return number;
-    }
-    return null;
-  };
-  return { below: search(-1), above: search(1) };
+  const count = pattern.counts.find((other) => other.id === id);
+  if (count === undefined) return { below: null, above: null };
+  const { low, high } = keptRange(pattern, count, size);
+  const { of, plus } = count.repeat ?? { of: 1, plus: 0 };
+  const below = Math.floor((Math.min(typed, high) - plus) / of) * of + plus;
+  const above = Math.ceil((Math.max(typed, low) - plus) / of) * of + plus;
+  return { below: below >= low ? below : null, above: above <= high ? above : null };
 }
 
-function keeper(pattern: PatternDocument, count: Count, size: string): (number: number) => boolean {
-  const at = pattern.sizes.findIndex(({ id }) => id === size);
-  const numberIn = (id: string, sizeAt: number) => {
+/** Between what a count may lie by its least value, the order of sizes and its ties. */
+function keptRange(pattern: PatternDocument, { id, least = 1, mayShrink = false }: Count, size: string): Range {
+  const at = pattern.sizes.findIndex((other) => other.id === size);
+  const numberIn = (count: string, sizeAt: number) => {
     const of = pattern.sizes[sizeAt]?.id;
-    return of === undefined ? undefined : own(own(pattern.grading, id), of);
+    return of === undefined ? undefined : own(own(pattern.grading, count), of);
   };
-  const { repeat, least = 1, mayShrink = false } = count;
-  const smaller = mayShrink ? undefined : numberIn(count.id, at - 1);
-  const larger = mayShrink ? undefined : numberIn(count.id, at + 1);
-  const ties = tieBalances(pattern, count.id, (id) => numberIn(id, at));
-  return (number) =>
-    number >= Math.max(least, smaller ?? least) &&
-    number <= (larger ?? Number.POSITIVE_INFINITY) &&
-    (repeat === undefined || (number - repeat.plus) % repeat.of === 0) &&
-    ties.every(({ slope, rest, within }) => Math.abs(slope * number + rest) <= within);
+  const smaller = mayShrink ? undefined : numberIn(id, at - 1);
+  const larger = mayShrink ? undefined : numberIn(id, at + 1);
+  const ranges = [
+    { low: least, high: Number.POSITIVE_INFINITY },
+    { low: smaller ?? least, high: larger ?? Number.POSITIVE_INFINITY },
+    ...tieRanges(pattern, id, (count) => numberIn(count, at)),
+  ];
+  return {
+    low: Math.max(...ranges.map(({ low }) => low)),
+    high: Math.min(...ranges.map(({ high }) => high)),
+  };
 }
 
-/** Each tie that a count stands in as slope × its number + the rest, which must be at most `within` from 0. */
-function tieBalances(pattern: PatternDocument, count: string, numberOf: (id: string) => number | undefined) {
+/** Each tie that a count stands in is slope × its number + the rest, which must be at most `within` from 0. */
+function tieRanges(pattern: PatternDocument, id: string, numberOf: (count: string) => number | undefined): Range[] {
   return pattern.ties.flatMap((tie) => {
     const parts = [
-      { id: tie.count, weight: tie.per ?? 1 },
-      ...tie.equals.map((part) => ({ id: part.count, weight: -part.times })),
+      { count: tie.count, weight: tie.per ?? 1 },
+      ...tie.equals.map(({ count, times }) => ({ count, weight: -times })),
     ];
-    if (!parts.some(({ id }) => id === count)) return [];
-    const others = parts.filter(({ id }) => id !== count).map(({ id, weight }) => ({ weight, number: numberOf(id) }));
-    if (others.some(({ number }) => number === undefined)) return [];
-    const slope = parts.reduce((sum, { id, weight }) => (id === count ? sum + weight : sum), 0);
-    const rest = others.reduce((sum, { weight, number = 0 }) => sum + weight * number, 0);
-    return [{ slope, rest, within: tie.within ?? 0 }];
+    if (!parts.some(({ count }) => count === id)) return [];
+    let [slope, rest] = [0, 0];
+    for (const { count, weight } of parts) {
+      const number = numberOf(count);
+      if (count === id) slope += weight;
+      else if (number === undefined) return [];
+      else rest += weight * number;
+    }
+    return [slopeRange({ slope, rest, within: tie.within ?? 0 })];
   });
+}
+
+function slopeRange({ slope, rest, within }: { slope: number; rest: number; within: number }): Range {
+  if (slope === 0)
+    return Math.abs(rest) <= within ? { low: Number.NEGATIVE_INFINITY, high: Number.POSITIVE_INFINITY } : NONE;
+  const ends = [(-within - rest) / slope, (within - rest) / slope];
+  return { low: Math.ceil(Math.min(...ends)), high: Math.floor(Math.max(...ends)) };
 }

@@ -65,7 +65,7 @@ export function solveCounts(given: {
         const found: readonly number[] | null = solution.status === "stopped" ? solution.values : best;
         if (found === null)
           return { status: "unproven", says: solution.status === "unproven" ? solution.says : stage.name };
-        const bound = lowerBound(program, solver);
+        const bound = Math.max(0, lowerBound(program, solver));
         const limit = { counts: group.counts, stage: stage.name, value: costOf(stage, found), bound };
         return { status: "limit", grading: gradingOf(found), limit };
       }

@@ -10,11 +10,7 @@ import type { Count, PatternDocument, Size, Tie } from "./pattern-document";
  */
 export function gradingWarnings(pattern: PatternDocument): Fault[] {
   const byCount = pattern.counts.flatMap((count) => countWarnings(pattern, count));
-  return [
-    ...orderWarnings(pattern),
-    ...byCount,
-    ...pattern.ties.flatMap((tie, index) => tieWarnings(pattern, tie, index)),
-  ];
+  return [...orderWarnings(pattern), ...byCount, ...tieWarnings(pattern)];
 }
 
 function orderWarnings({ sizes, sizeBy }: PatternDocument): Fault[] {
@@ -53,18 +49,48 @@ function brokenRules(count: Count, value: number, smaller: number | undefined): 
   return broken;
 }
 
-function tieWarnings(pattern: PatternDocument, tie: Tie, index: number): Fault[] {
-  return pattern.sizes.flatMap((size) => {
-    const count = gradedCount(pattern, tie.count, size);
-    const parts = tie.equals.map((part) => ({ ...part, value: gradedCount(pattern, part.count, size) }));
-    if (count === undefined || parts.some(({ value }) => value === undefined)) return [];
-    const sum = parts.reduce((total, { times, value = 0 }) => total + times * value, 0);
-    const left = (tie.per ?? 1) * count;
-    if (Math.abs(left - sum) <= (tie.within ?? 0)) return [];
-    return [
-      { path: formatPath(["ties", index]), says: `in ${size.label}, ${left} and ${sum} must add up and do not.` },
-    ];
-  });
+function tieWarnings(pattern: PatternDocument): Fault[] {
+  return brokenTies(pattern).map(({ tie, size, left, right }) => ({
+    path: formatPath(["ties", tie]),
+    says: `in ${size.label}, ${left} and ${right} must add up and do not.`,
+  }));
+}
+
+/** A sum that does not come out in a size. */
+export interface BrokenTie {
+  /** Place in the pattern's list of ties. */
+  readonly tie: number;
+  readonly size: Size;
+  readonly left: number;
+  readonly right: number;
+}
+
+/** Sums further apart than they may be; those whose numbers are not all there are passed over. */
+export function brokenTies(pattern: PatternDocument): BrokenTie[] {
+  return pattern.ties.flatMap((tie, index) =>
+    pattern.sizes.flatMap((size) => {
+      const sides = tieSides(pattern, tie, size);
+      if (sides === null || Math.abs(sides.left - sides.right) <= (tie.within ?? 0)) return [];
+      return [{ tie: index, size, ...sides }];
+    }),
+  );
+}
+
+/** Both sides of a sum in a size, null where a number is not there. */
+export function tieSides(
+  pattern: PatternDocument,
+  tie: Tie,
+  size: Size,
+): { readonly left: number; readonly right: number } | null {
+  const count = gradedCount(pattern, tie.count, size);
+  if (count === undefined) return null;
+  let right = 0;
+  for (const part of tie.equals) {
+    const value = gradedCount(pattern, part.count, size);
+    if (value === undefined) return null;
+    right += part.times * value;
+  }
+  return { left: (tie.per ?? 1) * count, right };
 }
 
 function gradedCount(pattern: PatternDocument, count: string, size: Size): number | undefined {

@@ -36,7 +36,7 @@ export { readJson } from "./read-json";
 export { callFaults, missingGrading, testerFaults } from "./call-faults";
 export { patternFaults } from "./pattern-faults";
 export { gradedCounts } from "./graded-counts";
-export { gradingWarnings } from "./grading-warnings";
+export { brokenTies, gradingWarnings, tieSides } from "./grading-warnings";
 export { canonicalJson } from "./canonical-json";
 export { cmOfSize } from "./by-size";
 export { own } from "./own";

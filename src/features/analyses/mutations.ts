@@ -1,21 +1,22 @@
 import "server-only";
+import type { EngineTask } from "@/engine/engine-task";
 import { ENGINE_VERSION } from "@/engine/engine-version";
 import { callScope, unsafeOwnerAccess, type CallAccess } from "@/features/calls/access";
 import { callDocument } from "@/features/calls/data";
 import { database } from "@/server/database";
 import { enqueue } from "@/server/queue";
+import type { Reckon } from "@/server/reckon";
 import { analysisInput } from "./analysis-input";
 import { storedAnalysis } from "./data";
-import type { Reckon } from "./engine-task";
 
 /** The worker's job: reckons a call as it stands now. A call that is gone meanwhile needs nothing. */
-export async function reckonCall(callId: string, reckon: Reckon): Promise<void> {
+export async function reckonCall(callId: string, reckon: Reckon<EngineTask>): Promise<void> {
   const access = await unsafeOwnerAccess(callId);
   if (access !== null) await reckonAnalysis(access, reckon);
 }
 
 /** Reckons the call as it stands now and keeps what the engine prints; nothing to do where that is kept already. */
-export async function reckonAnalysis(access: CallAccess, reckon: Reckon): Promise<void> {
+export async function reckonAnalysis(access: CallAccess, reckon: Reckon<EngineTask>): Promise<void> {
   const call = await callDocument(access);
   const input = analysisInput(call);
   if ((await storedAnalysis(access, input)) !== null) return;

@@ -1,4 +1,5 @@
 import "server-only";
+import type { EngineTask } from "@/engine/engine-task";
 import type { Taken } from "@/engine/revision";
 import { callEditScope, callScope, unsafeOwnerAccess, type CallAccess } from "@/features/calls/access";
 import { callDocument } from "@/features/calls/data";
@@ -8,9 +9,9 @@ import { saveRevision } from "@/features/patterns/mutations";
 import { database } from "@/server/database";
 import { AppError } from "@/server/errors";
 import { enqueue } from "@/server/queue";
+import type { Reckon } from "@/server/reckon";
 import { inTransaction } from "@/server/transaction";
 import { analysisInput } from "./analysis-input";
-import type { Reckon } from "./engine-task";
 import { readPlanOutput, readTake } from "./plan-schema";
 
 interface NewPlan {
@@ -100,7 +101,7 @@ export async function savePlan(
 }
 
 /** The worker's job: has the engine work out a plan, once. One that reports or revisions have overtaken is told so. */
-export async function reckonPlan(planId: string, reckon: Reckon): Promise<void> {
+export async function reckonPlan(planId: string, reckon: Reckon<EngineTask>): Promise<void> {
   const plan = await database().plan.findUnique({ where: { id: planId } });
   if (plan === null || plan.output !== null) return;
   const access = await unsafeOwnerAccess(plan.callId);
@@ -111,7 +112,7 @@ export async function reckonPlan(planId: string, reckon: Reckon): Promise<void> 
 
 async function workOut(
   access: CallAccess,
-  { plan, reckon }: { plan: { take: unknown; inputHash: string; engineVersion: string }; reckon: Reckon },
+  { plan, reckon }: { plan: { take: unknown; inputHash: string; engineVersion: string }; reckon: Reckon<EngineTask> },
 ): Promise<string> {
   const call = await callDocument(access);
   const { inputHash, engineVersion } = analysisInput(call);

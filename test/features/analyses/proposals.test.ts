@@ -4,7 +4,7 @@ import type { Solver } from "@/engine/integer-program";
 import type { CallDocument } from "@/engine/pattern";
 import { LEAVE } from "@/features/analyses/chosen-field";
 import { readChosen } from "@/features/analyses/chosen";
-import { runEngineTask } from "@/features/analyses/engine-task";
+import { runEngineTask } from "@/engine/engine-task";
 import { planOutcome, type PlanOutcome } from "@/features/analyses/plan-outcome";
 import { readPlanOutput } from "@/features/analyses/plan-schema";
 import { missedWords } from "@/features/analyses/plan-words";

@@ -1,4 +1,5 @@
 import type { Metadata } from "next";
+import { askGrading, readGrading, stopGrading } from "@/features/gradings/actions";
 import { LateEdits } from "@/features/patterns/components/editor/late-edits";
 import { PatternEditor } from "@/features/patterns/components/editor/pattern-editor";
 import { PatternFrame } from "@/features/patterns/components/pattern-frame";
@@ -9,6 +10,8 @@ import { Notice } from "@/ui/notice";
 interface Props {
   readonly params: Promise<{ readonly patternId: string }>;
 }
+
+const GRADINGS = { ask: askGrading, read: readGrading, stop: stopGrading };
 
 export const metadata: Metadata = { title: "Edit" };
 
@@ -41,7 +44,7 @@ export default async function EditPage({ params }: Props) {
         </Notice>
       ) : null}
       {late === null ? (
-        <PatternEditor key={`${revision.number} ${start.version}`} {...start} content={content} />
+        <PatternEditor key={`${revision.number} ${start.version}`} {...start} content={content} gradings={GRADINGS} />
       ) : (
         <LateEdits {...start} hers={late.content} theirs={content} theirName={draft?.updatedBy ?? revision.createdBy} />
       )}

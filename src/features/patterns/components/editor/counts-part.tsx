@@ -1,5 +1,47 @@
 "use client";
 
+import { Section } from "@/ui/section";
+import { EmptyState } from "@/ui/empty-state";
+import { CountRow } from "./count-row";
+import { useEditing } from "./editing";
+import { GridArea } from "./grid-area";
+import { AddButton } from "./item-buttons";
+import { withNewCount } from "./new-count";
+import { withPastedCounts } from "./paste-counts";
+import { TieList } from "./tie-list";
+
+/** The pattern's counts and their rules, and what must add up. */
 export function CountsPart() {
-  return null;
+  const { pattern, change } = useEditing();
+  const add = (direction: "stitches" | "rows") => change((now) => withNewCount(now, "", direction), null);
+  return (
+    <>
+      <Section
+        title="Counts"
+        intro="Every number of stitches or rows that the pattern tells people to work, once: one value a size. What a count must keep in every size stands here; its numbers are worked out under “Grading”."
+      >
+        {pattern.counts.length === 0 ? (
+          <div className="mb-4">
+            <EmptyState title="No counts yet">
+              <p>Begin with the stitches around the body, then the rows from hem to underarm.</p>
+            </EmptyState>
+          </div>
+        ) : null}
+        <GridArea
+          onBlock={(block, row, column) => change((now) => withPastedCounts(now, block, { row, column }), null)}
+        >
+          <ol className="mb-4 grid gap-3">
+            {pattern.counts.map((count, at) => (
+              <CountRow key={count.id} count={count} at={at} />
+            ))}
+          </ol>
+        </GridArea>
+        <div className="flex flex-wrap gap-3">
+          <AddButton label="Stitches" onAdd={() => add("stitches")} />
+          <AddButton label="Rows or rounds" onAdd={() => add("rows")} />
+        </div>
+      </Section>
+      <TieList />
+    </>
+  );
 }

@@ -16,17 +16,19 @@ import { TextPart } from "./text-part";
 import { PartLinks, usePart } from "./part-links";
 import { SaveBar } from "./save-bar";
 import { useChanges } from "./use-changes";
+import { useSolve, type Solve } from "./use-solve";
+import type { GradingActions } from "./grading-actions";
 
 /** The whole pattern as inputs, kept as a draft while she types. */
-export function PatternEditor(start: EditingStart) {
+export function PatternEditor({ gradings, ...start }: EditingStart & { readonly gradings: GradingActions }) {
   return (
     <EditingProvider {...start}>
-      <EditorFrame />
+      <EditorFrame gradings={gradings} />
     </EditingProvider>
   );
 }
 
-const PARTS: Readonly<Record<EditorPart, () => ReactNode>> = {
+const PARTS: Readonly<Record<EditorPart, (props: { readonly solve: Solve }) => ReactNode>> = {
   grading: GradingPart,
   sizes: SizesPart,
   fabrics: FabricsPart,
@@ -37,8 +39,9 @@ const PARTS: Readonly<Record<EditorPart, () => ReactNode>> = {
   text: TextPart,
 };
 
-function EditorFrame() {
+function EditorFrame({ gradings }: { readonly gradings: GradingActions }) {
   const { undo, redo } = useEditing();
+  const solve = useSolve(gradings);
   const part = usePart();
   const Part = PARTS[part];
   const onKeyDown = (event: KeyboardEvent) => {
@@ -54,7 +57,7 @@ function EditorFrame() {
         <PartLinks />
         <div className="min-w-0">
           <EditorHead />
-          <Part key={part} />
+          <Part key={part} solve={solve} />
         </div>
       </div>
       <Changed />

@@ -47,6 +47,7 @@ function Question({ path, value, says, meant }: DraftQuestion) {
 
 /** Faults begin in the middle of a sentence whose subject is the field. */
 export function sentence(says: string): string {
+  if (says.startsWith("is missing")) return "A number is missing here.";
   const text = says.startsWith("is ") || says.startsWith("must ") || says.startsWith("should ") ? `This ${says}` : says;
   return text.charAt(0).toUpperCase() + text.slice(1);
 }

@@ -1,20 +1,22 @@
-import { gaps } from "@/engine/gaps";
-import type { Solver } from "@/engine/integer-program";
-import { gradedCounts, own, type CallDocument } from "@/engine/pattern";
-import { reviseCall, type MisworkedCount, type ReviseRequest } from "@/engine/revision";
+import { gaps } from "./gaps";
+import { gradeChoices, type ChoicesRequest } from "./grading";
+import type { Solver } from "./integer-program";
+import { gradedCounts, own, type CallDocument } from "./pattern";
+import { reviseCall, type MisworkedCount, type ReviseRequest } from "./revision";
 
 /** What is handed to the engine's thread. */
 export type EngineTask =
-  { readonly kind: "gaps"; readonly call: CallDocument } | { readonly kind: "revise"; readonly request: ReviseRequest };
-
-/** Has the engine do a task. @returns what it prints, null where it was stopped at its limit of time. */
-export type Reckon = (task: EngineTask) => Promise<string | null>;
+  | { readonly kind: "gaps"; readonly call: CallDocument }
+  | { readonly kind: "revise"; readonly request: ReviseRequest }
+  | { readonly kind: "grade"; readonly request: ChoicesRequest };
 
 /** What the engine prints for a task; for a revision also the gaps of the same reports against it. */
 export function runEngineTask(task: EngineTask, solver: Solver): string {
   switch (task.kind) {
     case "gaps":
       return JSON.stringify(gaps(task.call));
+    case "grade":
+      return JSON.stringify(gradeChoices(task.request, solver));
     case "revise": {
       const revision = reviseCall(task.request, solver);
       if (revision.status !== "revised") return JSON.stringify(revision);

@@ -1,0 +1,43 @@
+"use server";
+
+import { z } from "zod";
+import { parseGradeRequest } from "@/engine/grading";
+import { parsePattern } from "@/engine/pattern";
+import { patternAccess } from "@/features/patterns/access";
+import { viewerAction } from "@/server/action";
+import { gradingAnswer } from "./data";
+import { endGrading, requestGrading } from "./mutations";
+import type { AskedGrading, GradingAnswer } from "./schema";
+
+const askSchema = z.object({ document: z.unknown(), near: z.unknown().optional(), submissionKey: z.uuid() });
+
+/**
+ * Has a pattern graded that is being edited, as she sees it. Her locks stand in the document; `near` is a tested grading
+ * that the counts should stay close to.
+ */
+export const askGrading = viewerAction(
+  async (viewer, patternId: string, input: z.input<typeof askSchema>): Promise<AskedGrading> => {
+    const { document, near, submissionKey } = askSchema.parse(input);
+    const access = await patternAccess(viewer, patternId, "editor");
+    const parsed = parsePattern(document);
+    if (!parsed.ok) return { status: "faults", faults: parsed.faults };
+    const request = parseGradeRequest({ pattern: parsed.document, near });
+    if (!request.ok) return { status: "faults", faults: request.faults };
+    return { status: "asked", ...(await requestGrading(access, { ...request.document, submissionKey })) };
+  },
+);
+
+/** The grading that she asked for, as it stands now. */
+export const readGrading = viewerAction(
+  async (viewer, patternId: string, gradingId: string): Promise<GradingAnswer> =>
+    await gradingAnswer(await patternAccess(viewer, patternId, "editor"), gradingId),
+);
+
+/** Stops a grading. @returns what became of it: it may have been done just before. */
+export const stopGrading = viewerAction(
+  async (viewer, patternId: string, gradingId: string): Promise<GradingAnswer> => {
+    const access = await patternAccess(viewer, patternId, "editor");
+    await endGrading(access, gradingId);
+    return await gradingAnswer(access, gradingId);
+  },
+);

@@ -1,0 +1,96 @@
+import "server-only";
+import { randomUUID } from "node:crypto";
+import type { EngineTask } from "@/engine/engine-task";
+import type { GradeRequest } from "@/engine/grading";
+import { patternEditScope, type PatternAccess } from "@/features/patterns/access";
+import { database } from "@/server/database";
+import { AppError } from "@/server/errors";
+import { enqueue } from "@/server/queue";
+import type { Reckon } from "@/server/reckon";
+import { inTransaction, type Connection } from "@/server/transaction";
+import { ownGrading } from "./data";
+import { readGradingRequest } from "./schema";
+
+/** Shown side by side: the nearest to the targets, and the more even steps that a quarter of a tolerance allows. */
+const SLACKS = [0, 0.25];
+/** Of one person and pattern: whoever asks again has mostly done with what she asked before. */
+const MOST_KEPT = 3;
+const LOOK_EVERY_MS = 500;
+
+/**
+ * Has the worker grade a pattern that is being edited. The same key again asks for nothing more.
+ *
+ * @throws {AppError} "not-found" for somebody else's key; where the pattern is not the viewer's to edit, nothing is kept.
+ */
+export async function requestGrading(
+  access: PatternAccess,
+  { submissionKey, pattern, near }: Omit<GradeRequest, "slack"> & { readonly submissionKey: string },
+): Promise<{ gradingId: string }> {
+  const id = randomUUID();
+  const request = { slacks: SLACKS, pattern, ...(near ? { near } : {}) };
+  const row = { id, accountId: access.accountId, request, submissionKey };
+  return await inTransaction(async (transaction) => {
+    await transaction.pattern.update({
+      where: patternEditScope(access),
+      data: { gradings: { createMany: { data: [row], skipDuplicates: true } } },
+      select: { id: true },
+    });
+    const kept = await transaction.grading.findFirst({
+      where: { submissionKey, accountId: access.accountId, pattern: patternEditScope(access) },
+      select: { id: true },
+    });
+    if (kept === null) throw new AppError("not-found");
+    if (kept.id === id) {
+      await forgetOlder(transaction, access);
+      await enqueue(transaction, "reckon-grading", id);
+    }
+    return { gradingId: kept.id };
+  });
+}
+
+async function forgetOlder(connection: Connection, access: PatternAccess): Promise<void> {
+  const hers = { accountId: access.accountId, pattern: patternEditScope(access) };
+  const older = await connection.grading.findMany({
+    where: hers,
+    orderBy: { createdAt: "desc" },
+    skip: MOST_KEPT,
+    select: { id: true },
+  });
+  await connection.grading.deleteMany({ where: { ...hers, id: { in: older.map(({ id }) => id) } } });
+}
+
+/** She no longer wants it: the worker ends its thread. One that is done already stays as it is. */
+export async function endGrading(access: PatternAccess, gradingId: string): Promise<void> {
+  const where = { ...ownGrading(access, gradingId), status: "waiting" as const };
+  await database().grading.updateMany({ where, data: { status: "stopped" } });
+}
+
+/** The worker's job: has the engine grade what was asked for, for as long as somebody waits for it. */
+export async function reckonGrading(gradingId: string, reckon: Reckon<EngineTask>): Promise<void> {
+  const row = await database().grading.findFirst({
+    where: { id: gradingId, status: "waiting" },
+    select: { request: true },
+  });
+  if (row === null) return;
+  const request = readGradingRequest(row.request);
+  const output = await whileWaitedFor(gradingId, (signal) => reckon({ kind: "grade", request }, signal));
+  await database().grading.updateMany({
+    where: { id: gradingId, status: "waiting" },
+    data: output === null ? { status: "late" } : { status: "done", output },
+  });
+}
+
+/** Looks from time to time whether a grading is still waited for, and stops what is done for it once it is not. */
+async function whileWaitedFor<Result>(gradingId: string, run: (signal: AbortSignal) => Promise<Result>) {
+  const stopping = new AbortController();
+  const look = async () => {
+    if ((await database().grading.count({ where: { id: gradingId, status: "waiting" } })) === 0) stopping.abort();
+  };
+  // A database that is away for a moment is asked again.
+  const looking = setInterval(() => void look().catch(() => undefined), LOOK_EVERY_MS);
+  try {
+    return await run(stopping.signal);
+  } finally {
+    clearInterval(looking);
+  }
+}

@@ -1,0 +1,131 @@
+"use client";
+
+import type { DraftPattern } from "@/engine/editing";
+import { formatPath } from "@/engine/pattern";
+import { useEditing } from "./editing";
+import { ChoiceField, NumberField, TextField, TickField } from "./fields";
+import { ItemButtons } from "./item-buttons";
+import { moved, removed, replaced } from "./list-items";
+import { withLeast, withRepeatOf } from "./paste-counts";
+
+type DraftCount = DraftPattern["counts"][number];
+
+const DIRECTIONS = [
+  { value: "stitches", label: "stitches" },
+  { value: "rows", label: "rows or rounds" },
+];
+
+/** One count and the rules that its numbers keep. */
+export function CountRow({ count, at }: { readonly count: DraftCount; readonly at: number }) {
+  const { pattern, change } = useEditing();
+  const path = ["counts", at] as const;
+  const set = (next: DraftCount, field: string | null) =>
+    change((now) => ({ ...now, counts: replaced(now.counts, at, next) }), field && formatPath([...path, field]));
+  const reorder = (by: -1 | 1) => change((now) => ({ ...now, counts: moved(now.counts, at, by) }), null);
+  const name = count.label || `count ${at + 1}`;
+  return (
+    <li className="rounded-sheet border border-line bg-sheet px-4 py-3 shadow-sheet">
+      <div className="flex flex-wrap items-start gap-x-4 gap-y-3">
+        <div data-row={at} data-column={0} className="min-w-48 flex-1">
+          <TextField
+            at={[...path, "label"]}
+            label="Count"
+            value={count.label}
+            onText={(label) => set({ ...count, label }, "label")}
+          />
+        </div>
+        <div className="w-40">
+          <ChoiceField
+            at={[...path, "direction"]}
+            label="of"
+            value={count.direction}
+            choices={DIRECTIONS}
+            onChoice={(value) => set({ ...count, direction: value === "rows" ? "rows" : "stitches" }, null)}
+          />
+        </div>
+        <div className="w-44 max-w-full">
+          <ChoiceField
+            at={[...path, "fabric"]}
+            label="Fabric"
+            value={count.fabric}
+            choices={pattern.fabrics.map(({ id, label }) => ({ value: id, label }))}
+            onChoice={(fabric) => set({ ...count, fabric }, null)}
+          />
+        </div>
+        <CountRules count={count} at={at} onCount={set} />
+        <span className="ml-auto self-end">
+          <ItemButtons
+            name={name}
+            onUp={at === 0 ? undefined : () => reorder(-1)}
+            onDown={at === pattern.counts.length - 1 ? undefined : () => reorder(1)}
+            onRemove={() => change((now) => withoutCount(now, count.id, at), null)}
+          />
+        </span>
+      </div>
+    </li>
+  );
+}
+
+interface CountRulesProps {
+  readonly count: DraftCount;
+  readonly at: number;
+  readonly onCount: (next: DraftCount, field: string | null) => void;
+}
+
+function CountRules({ count, at, onCount }: CountRulesProps) {
+  const { repeat, least, mayShrink } = count;
+  const path = ["counts", at] as const;
+  return (
+    <div className="flex flex-wrap items-start gap-x-4 gap-y-3">
+      <div className="flex items-start gap-1.5">
+        <div data-row={at} data-column={1}>
+          <NumberField
+            at={[...path, "repeat", "of"]}
+            label="Multiple of"
+            placeholder="any"
+            className="w-17"
+            value={repeat?.of}
+            onText={(of) => onCount(withRepeatOf(count, of), "repeat.of")}
+          />
+        </div>
+        {repeat ? (
+          <div data-row={at} data-column={2}>
+            <NumberField
+              at={[...path, "repeat", "plus"]}
+              label="plus"
+              className="w-14"
+              value={repeat.plus}
+              onText={(plus) => onCount({ ...count, repeat: { ...repeat, plus } }, "repeat.plus")}
+            />
+          </div>
+        ) : null}
+      </div>
+      <div data-row={at} data-column={3}>
+        <NumberField
+          at={[...path, "least"]}
+          label="At least"
+          placeholder="1"
+          className="w-17"
+          value={least}
+          onText={(text) => onCount(withLeast(count, text), "least")}
+        />
+      </div>
+      <div className="self-end text-sm">
+        <TickField
+          label="may get smaller in a larger size"
+          checked={mayShrink ?? false}
+          onTick={(ticked) => {
+            const { mayShrink: _before, ...rest } = count;
+            onCount(ticked ? { ...rest, mayShrink: true } : rest, null);
+          }}
+        />
+      </div>
+    </div>
+  );
+}
+
+/** Its numbers go with it; sums, measurements and pieces that name it say that it is gone. */
+function withoutCount(pattern: DraftPattern, id: string, at: number): DraftPattern {
+  const { [id]: _numbers, ...grading } = pattern.grading ?? {};
+  return { ...pattern, counts: removed(pattern.counts, at), ...(pattern.grading && { grading }) };
+}

@@ -1,0 +1,70 @@
+"use client";
+
+import { own, type Measurement, type PatternDocument, type Size } from "@/engine/pattern";
+import { finishedMeasurements } from "@/engine/prediction";
+import type { LengthUnit } from "@/engine/units";
+import { formatChangeNumber } from "@/ui/format-length";
+import { MatrixTable } from "@/ui/matrix-table";
+import { Section } from "@/ui/section";
+import { bodyLabel } from "../pattern-words";
+
+/** Ease as it comes out: each finished measurement less the body that it is for. */
+export function EaseTable({ pattern, unit }: { readonly pattern: PatternDocument; readonly unit: LengthUnit }) {
+  const rows = finishedMeasurements(pattern).flatMap(({ measurement, sizes }) => {
+    const body = bodyOf(measurement);
+    if (body === null) return [];
+    return [
+      {
+        key: measurement.id,
+        head: (
+          <>
+            <span className="font-semibold">{measurement.letter}</span> {measurement.label}
+            <span className="block text-sm text-soft">over {bodyWords(pattern, body)}</span>
+          </>
+        ),
+        cells: sizes.map(({ size, designCm }) => {
+          const worn = pattern.sizes.find(({ id }) => id === size);
+          const easeCm = worn === undefined || designCm === null ? null : easeOf(designCm, worn, body);
+          return (
+            <span key={size} className="numbers whitespace-nowrap">
+              {easeCm === null ? "–" : formatChangeNumber(easeCm, unit)}
+            </span>
+          );
+        }),
+      },
+    ];
+  });
+  if (rows.length === 0) return null;
+  return (
+    <Section
+      title="Ease as it comes out"
+      intro="What each finished measurement has over the body that it is for, after rounding to whole stitches and rows."
+    >
+      <MatrixTable
+        label="Ease as it comes out"
+        corner={`Over the body (+) or under it (−), ${unit}`}
+        columns={pattern.sizes.map(({ id, label }) => ({ key: id, label }))}
+        rows={rows}
+      />
+    </Section>
+  );
+}
+
+interface BodyOf {
+  readonly body: string;
+  readonly share: number;
+}
+
+function bodyOf({ target }: Measurement): BodyOf | null {
+  return target === undefined || "cm" in target ? null : { body: target.body, share: target.share ?? 1 };
+}
+
+function bodyWords(pattern: PatternDocument, { body, share }: BodyOf): string {
+  const label = bodyLabel(pattern, body);
+  return share === 1 ? label : `${Number((share * 100).toFixed(1))} % of ${label}`;
+}
+
+function easeOf(designCm: number, size: Size, { body, share }: BodyOf): number | null {
+  const bodyCm = own(size.body, body);
+  return bodyCm === undefined ? null : designCm - share * bodyCm;
+}

@@ -1,0 +1,13 @@
+import type { PatternDocument } from "@/engine/pattern";
+import type { AskedGrading, GradingAnswer } from "@/features/gradings/schema";
+import type { Failure } from "@/server/action";
+
+/** What the page hands to the editor for solving: another feature's actions. */
+export interface GradingActions {
+  readonly ask: (
+    patternId: string,
+    input: { readonly document: PatternDocument; readonly submissionKey: string },
+  ) => Promise<AskedGrading | Failure>;
+  readonly read: (patternId: string, gradingId: string) => Promise<GradingAnswer | Failure>;
+  readonly stop: (patternId: string, gradingId: string) => Promise<GradingAnswer | Failure>;
+}

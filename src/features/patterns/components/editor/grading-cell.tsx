@@ -1,0 +1,143 @@
+"use client";
+
+import type { DraftPattern } from "@/engine/editing";
+import { nearestKept } from "@/engine/grading";
+import { formatPath, own } from "@/engine/pattern";
+import { useTypedEarly } from "@/ui/use-typed-early";
+import { useEditing } from "./editing";
+import { gradedText, isLocked, withLock, withNumber } from "./grading-numbers";
+import { SaidBelow } from "./said-below";
+import { typedText } from "./typed-text";
+
+interface GradingCellProps {
+  readonly count: DraftPattern["counts"][number];
+  readonly size: DraftPattern["sizes"][number];
+  /** The next smaller size. */
+  readonly before: string | undefined;
+  readonly brokenSum: string | undefined;
+}
+
+/** One number of the grading: typed or solved, its lock, its step, and what is to be said of it. */
+export function GradingCell({ count, size, before, brokenSum }: GradingCellProps) {
+  const { draft, pattern, unit, readable, warnings, faults, changeDraft } = useEditing();
+  const path = formatPath(["grading", count.id, size.id]);
+  const id = `field-${path}`;
+  const value = gradedText(pattern, count.id, size.id);
+  const text = typedText(value, "number", unit);
+  const set = (typed: string) => changeDraft((now) => withNumber(now, count.id, size.id, typed), path);
+  const input = useTypedEarly<HTMLInputElement>(text, set);
+  const read = own(own(readable?.grading, count.id), size.id);
+  const smaller = before === undefined ? undefined : own(own(readable?.grading, count.id), before);
+  const said = [...(warnings.get(path) ?? []), ...(brokenSum === undefined ? [] : [brokenSum])];
+  const isSolved = draft.solved.includes(`${count.id}.${size.id}`);
+  const isMissing = text.trim() === "";
+  const look = isSolved
+    ? "border-dashed border-line-strong"
+    : typeof value === "string"
+      ? "border-ink"
+      : "border-line-strong";
+  return (
+    <div className={`inline-block text-left ${said.length > 0 || faults.has(path) ? "w-34" : "w-18"}`}>
+      <input
+        ref={input}
+        id={id}
+        aria-label={`${count.label}, ${size.label}${isSolved ? ", solved" : ""}`}
+        aria-invalid={faults.has(path) && !isMissing}
+        aria-describedby={`${id}-says ${id}-rules`}
+        inputMode="numeric"
+        autoComplete="off"
+        value={text}
+        onChange={({ target }) => set(target.value)}
+        className={`numbers min-h-11 w-18 rounded-md border bg-white px-2 text-right aria-invalid:border-2 aria-invalid:border-thread ${look}`}
+      />
+      <span className="flex w-18 items-center justify-between">
+        <LockButton count={count} size={size} />
+        <span className="numbers text-sm text-soft">{stepWords(read, smaller)}</span>
+      </span>
+      {isMissing ? null : <SaidBelow id={id} path={path} question={path} />}
+      <div id={`${id}-rules`} aria-live="polite" className="text-sm empty:hidden">
+        {said.map((says) => (
+          <p key={says} className="mt-1 font-semibold text-thread">
+            ▲ {says}
+          </p>
+        ))}
+        {said.length > 0 && read !== undefined ? (
+          <Nearest count={count.id} size={size.id} read={read} onPick={set} />
+        ) : null}
+      </div>
+    </div>
+  );
+}
+
+interface NearestProps {
+  readonly count: string;
+  readonly size: string;
+  readonly read: number;
+  readonly onPick: (text: string) => void;
+}
+
+/** The nearest numbers that keep every rule, to be taken by one press. */
+function Nearest({ count, size, read, onPick }: NearestProps) {
+  const { readable } = useEditing();
+  if (readable === null) return null;
+  const { below, above } = nearestKept(readable, { count, size, typed: read });
+  const numbers = [...new Set([below, above])].filter((number) => number !== null && number !== read);
+  if (numbers.length === 0) return <p className="text-soft">No number here keeps every rule.</p>;
+  return (
+    <p className="flex flex-wrap items-center gap-x-2">
+      Nearest:
+      {numbers.map((number) => (
+        <button
+          key={number}
+          type="button"
+          className="text-link numbers min-h-6 px-1"
+          onClick={() => onPick(String(number))}
+        >
+          {number}
+        </button>
+      ))}
+    </p>
+  );
+}
+
+function LockButton({ count, size }: Pick<GradingCellProps, "count" | "size">) {
+  const { pattern, change } = useEditing();
+  const locked = isLocked(pattern, count.id, size.id);
+  const number = gradedText(pattern, count.id, size.id) ?? "";
+  return (
+    <button
+      type="button"
+      aria-pressed={locked}
+      aria-label={`Lock ${count.label}, ${size.label}`}
+      disabled={!locked && String(number).trim() === ""}
+      title={locked ? "Let it be solved" : "Hold this number while the others are solved"}
+      onClick={() => change((now) => withLock(now, count.id, size.id, locked ? null : number), null)}
+      className={`-ml-1 inline-flex size-7 items-center justify-center rounded hover:bg-band disabled:opacity-30 ${locked ? "text-ink" : "text-line-strong"}`}
+    >
+      <svg viewBox="0 0 16 16" className="size-4" aria-hidden="true">
+        <path
+          d={locked ? "M5 7V5a3 3 0 0 1 6 0v2" : "M5 7V5a3 3 0 0 1 5.8-1.2"}
+          fill="none"
+          stroke="currentColor"
+          strokeWidth="1.5"
+        />
+        <rect
+          x="3"
+          y="7"
+          width="10"
+          height="7"
+          rx="1"
+          fill={locked ? "currentColor" : "none"}
+          stroke="currentColor"
+          strokeWidth="1.3"
+        />
+      </svg>
+    </button>
+  );
+}
+
+function stepWords(number: number | undefined, smaller: number | undefined): string {
+  if (number === undefined || smaller === undefined) return "";
+  const step = number - smaller;
+  return step < 0 ? `−${-step}` : `+${step}`;
+}

@@ -1,0 +1,48 @@
+import type { DraftPattern, PatternDraft, Typed } from "@/engine/editing";
+import { own, type Grading } from "@/engine/pattern";
+
+/** A number of the grading as it stands in a draft. */
+export function gradedText(pattern: DraftPattern, count: string, size: string): Typed | undefined {
+  return own(own(pattern.grading, count), size);
+}
+
+/** True where a lock holds a count in a size. */
+export function isLocked(pattern: DraftPattern, count: string, size: string): boolean {
+  return own(pattern.counts.find(({ id }) => id === count)?.locked, size) !== undefined;
+}
+
+/** The draft with a number typed: it is no longer a solved one, and a lock goes with it. */
+export function withNumber(draft: PatternDraft, count: string, size: string, text: Typed): PatternDraft {
+  const numbers = { ...own(draft.pattern.grading, count), [size]: text };
+  const { [count]: _before, ...others } = draft.pattern.grading ?? {};
+  const isEmpty = Object.values(numbers).every((number) => number === "");
+  const pattern = { ...draft.pattern, grading: isEmpty ? others : { ...others, [count]: numbers } };
+  return {
+    ...draft,
+    pattern: isLocked(pattern, count, size) ? withLock(pattern, count, size, text) : pattern,
+    solved: draft.solved.filter((cell) => cell !== `${count}.${size}`),
+  };
+}
+
+/** @param number what the count is held at in the size; null lets it go. */
+export function withLock(pattern: DraftPattern, count: string, size: string, number: Typed | null): DraftPattern {
+  return {
+    ...pattern,
+    counts: pattern.counts.map((each) => {
+      if (each.id !== count) return each;
+      const { locked = {}, ...rest } = each;
+      const { [size]: _before, ...others } = locked;
+      const held = number === null || number === "" ? others : { ...others, [size]: number };
+      return Object.keys(held).length === 0 ? rest : { ...rest, locked: held };
+    }),
+  };
+}
+
+/** The draft with a solved grading. @param unlocked it was solved without the locks, which go. */
+export function withGrading(draft: PatternDraft, grading: Grading, unlocked: boolean): PatternDraft {
+  const counts = unlocked ? draft.pattern.counts.map(({ locked: _locked, ...count }) => count) : draft.pattern.counts;
+  const pattern = { ...draft.pattern, counts, grading };
+  const cells = pattern.counts.flatMap(({ id }) => pattern.sizes.map((size) => [id, size.id] as const));
+  const solved = cells.filter(([count, size]) => !isLocked(pattern, count, size)).map((cell) => cell.join("."));
+  return { ...draft, pattern, solved };
+}

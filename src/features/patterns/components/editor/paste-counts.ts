@@ -1,0 +1,41 @@
+import type { DraftPattern } from "@/engine/editing";
+import { withNewCount } from "./new-count";
+
+type DraftCount = DraftPattern["counts"][number];
+
+/** Columns of the list of counts that take what is pasted. */
+const COLUMNS: readonly ((count: DraftCount, text: string) => DraftCount)[] = [
+  (count, label) => ({ ...count, label }),
+  withRepeatOf,
+  (count, plus) => ({ ...count, repeat: { of: count.repeat?.of ?? "", plus } }),
+  withLeast,
+];
+
+/** Cells copied from a spreadsheet, from a cell of the list on; rows beyond its end become counts of stitches. */
+export function withPastedCounts(
+  pattern: DraftPattern,
+  block: readonly (readonly string[])[],
+  { row, column }: { readonly row: number; readonly column: number },
+): DraftPattern {
+  return block.reduce((now, texts, down) => {
+    const isNew = now.counts[row + down] === undefined;
+    const grown = isNew ? withNewCount(now, column === 0 ? (texts[0]?.trim() ?? "") : "", "stitches") : now;
+    const counts = grown.counts.map((count, at) =>
+      at === row + down
+        ? texts.reduce((each, text, across) => COLUMNS[column + across]?.(each, text.trim()) ?? each, count)
+        : count,
+    );
+    return { ...grown, counts };
+  }, pattern);
+}
+
+/** The count with another multiple; without a rule where nothing is typed. */
+export function withRepeatOf(count: DraftCount, of: string): DraftCount {
+  const { repeat, ...rest } = count;
+  return of.trim() === "" ? rest : { ...rest, repeat: { of, plus: repeat?.plus ?? 0 } };
+}
+
+export function withLeast(count: DraftCount, least: string): DraftCount {
+  const { least: _before, ...rest } = count;
+  return least.trim() === "" ? rest : { ...rest, least };
+}

@@ -1,0 +1,76 @@
+"use client";
+
+import { Button } from "@/ui/button";
+import { Notice } from "@/ui/notice";
+import { ClashNotice } from "./clash-notice";
+import { useEditing } from "./editing";
+import { SolvedChoices } from "./solved-choices";
+import type { Solve } from "./use-solve";
+
+/** Has the counts solved, and shows the answer to choose from before anything is changed. */
+export function SolvePanel({ solving, solve, stop, forget }: Solve) {
+  const { document, faults, pattern } = useEditing();
+  const isWaiting = solving.kind === "waiting";
+  const hasLocks = pattern.counts.some(({ locked }) => locked !== undefined);
+  return (
+    <div className="mb-5">
+      <div className="flex flex-wrap items-center gap-3">
+        <Button disabled={document === null || isWaiting} onClick={() => void solve(false)}>
+          {hasLocks ? "Solve what is not locked" : "Solve all"}
+        </Button>
+        {hasLocks ? (
+          <Button look="quiet" disabled={document === null || isWaiting} onClick={() => void solve(true)}>
+            Solve all, locks let go
+          </Button>
+        ) : null}
+        {isWaiting ? (
+          <Button look="plain" onClick={() => void stop()}>
+            Stop
+          </Button>
+        ) : null}
+        <p role="status" className="text-sm text-soft">
+          {isWaiting ? "Solving…" : document === null ? `▲ ${toLookAt(faults.size)} before it can be solved.` : ""}
+        </p>
+      </div>
+      {solving.kind === "told" ? (
+        <div className="mt-4">
+          <Notice tone="problem" title="This could not be solved">
+            {solving.says.map((says) => (
+              <p key={says}>{says}</p>
+            ))}
+          </Notice>
+        </div>
+      ) : null}
+      {solving.kind === "answered" ? <Answer answered={solving} onDone={forget} /> : null}
+    </div>
+  );
+}
+
+function Answer({
+  answered: { outcome, asked, unlocked },
+  onDone,
+}: {
+  readonly answered: Extract<Solve["solving"], { kind: "answered" }>;
+  readonly onDone: () => void;
+}) {
+  switch (outcome.status) {
+    case "graded":
+      return <SolvedChoices choices={outcome.choices} asked={asked} unlocked={unlocked} onDone={onDone} />;
+    case "infeasible":
+      return <ClashNotice clash={outcome.clash} onDone={onDone} />;
+    case "faults":
+      return (
+        <div className="mt-4">
+          <Notice tone="problem" title="This could not be solved">
+            {outcome.faults.map(({ says }) => (
+              <p key={says}>{says}</p>
+            ))}
+          </Notice>
+        </div>
+      );
+  }
+}
+
+function toLookAt(places: number): string {
+  return places === 1 ? "One place needs another look" : `${places} places need another look`;
+}

@@ -1,0 +1,139 @@
+"use client";
+
+import type { DraftPattern } from "@/engine/editing";
+import { formatPath } from "@/engine/pattern";
+import { useEditing } from "./editing";
+import { ChoiceField, NumberField } from "./fields";
+import { ItemButtons } from "./item-buttons";
+import { removed, replaced } from "./list-items";
+import { TieReckoned } from "./tie-reckoned";
+
+type DraftTie = DraftPattern["ties"][number];
+
+/** One sum: so many times a count, and what it must come to. */
+export function TieRow({ tie, at }: { readonly tie: DraftTie; readonly at: number }) {
+  const { change } = useEditing();
+  const path = ["ties", at] as const;
+  const set = (next: DraftTie, field: string | null) =>
+    change((now) => ({ ...now, ties: replaced(now.ties, at, next) }), field && formatPath([...path, field]));
+  const setPer = (per: string) => {
+    const { per: _before, ...rest } = tie;
+    set(per.trim() === "" ? rest : { ...rest, per }, "per");
+  };
+  const setWithin = (within: string) => {
+    const { within: _before, ...rest } = tie;
+    set(within.trim() === "" ? rest : { ...rest, within }, "within");
+  };
+  return (
+    <li className="rounded-sheet border border-line bg-sheet px-4 py-3 shadow-sheet">
+      <div className="flex flex-wrap items-start gap-x-4 gap-y-3">
+        <TimesCount
+          at={path}
+          times="per"
+          value={tie.per}
+          count={tie.count}
+          onTimes={setPer}
+          onCount={(count) => set({ ...tie, count }, null)}
+        />
+        <span className="self-center pt-4 font-semibold">meets</span>
+        <TieParts tie={tie} at={at} onTie={set} />
+        <NumberField
+          at={[...path, "within"]}
+          label="give or take"
+          placeholder="0"
+          className="w-17"
+          value={tie.within}
+          onText={setWithin}
+        />
+        <span className="ml-auto self-end">
+          <ItemButtons
+            name={`sum ${at + 1}`}
+            onRemove={() => change((now) => ({ ...now, ties: removed(now.ties, at) }), null)}
+          />
+        </span>
+      </div>
+      <TieReckoned at={at} />
+    </li>
+  );
+}
+
+interface TiePartsProps {
+  readonly tie: DraftTie;
+  readonly at: number;
+  readonly onTie: (next: DraftTie, field: string | null) => void;
+}
+
+function TieParts({ tie, at, onTie }: TiePartsProps) {
+  const setPart = (index: number, part: DraftTie["equals"][number], field: string | null) =>
+    onTie({ ...tie, equals: replaced(tie.equals, index, part) }, field);
+  return (
+    <ul className="grid gap-2">
+      {tie.equals.map((part, index) => (
+        <li key={index} className="flex items-start gap-1">
+          <TimesCount
+            at={["ties", at, "equals", index]}
+            times="times"
+            value={part.times}
+            count={part.count}
+            onTimes={(times) => setPart(index, { ...part, times }, `equals.${index}`)}
+            onCount={(count) => setPart(index, { ...part, count }, null)}
+          />
+          {tie.equals.length > 1 ? (
+            <button
+              type="button"
+              className="mt-5.5 min-h-11 min-w-9 rounded-md text-soft hover:bg-band hover:text-ink"
+              aria-label={`Take out part ${index + 1} of sum ${at + 1}`}
+              onClick={() => onTie({ ...tie, equals: removed(tie.equals, index) }, null)}
+            >
+              ✕
+            </button>
+          ) : null}
+        </li>
+      ))}
+      <li>
+        <button
+          type="button"
+          className="text-link min-h-8 text-sm"
+          onClick={() => onTie({ ...tie, equals: [...tie.equals, { times: 1, count: "" }] }, null)}
+        >
+          + and
+        </button>
+      </li>
+    </ul>
+  );
+}
+
+interface TimesCountProps {
+  readonly at: readonly (string | number)[];
+  /** Name of the number in the document. */
+  readonly times: "per" | "times";
+  readonly value: number | string | undefined;
+  readonly count: string;
+  readonly onTimes: (text: string) => void;
+  readonly onCount: (count: string) => void;
+}
+
+function TimesCount({ at, times, value, count, onTimes, onCount }: TimesCountProps) {
+  const { pattern } = useEditing();
+  const of = (direction: "stitches" | "rows") =>
+    pattern.counts
+      .filter((each) => each.direction === direction)
+      .map(({ id, label }) => ({ value: id, label: label || id }));
+  return (
+    <div className="flex items-start gap-1.5">
+      <NumberField at={[...at, times]} label="times" placeholder="1" className="w-14" value={value} onText={onTimes} />
+      <div className="w-52 max-w-full">
+        <ChoiceField
+          at={[...at, "count"]}
+          label="Count"
+          value={count}
+          choices={[
+            { group: "Stitches", choices: of("stitches") },
+            { group: "Rows", choices: of("rows") },
+          ]}
+          onChoice={onCount}
+        />
+      </div>
+    </div>
+  );
+}

@@ -1,0 +1,79 @@
+import { useCallback, useEffect, useRef, useState } from "react";
+import type { GradeChoices } from "@/engine/grading";
+import type { PatternDocument } from "@/engine/pattern";
+import { useEditing } from "./editing";
+import type { GradingActions } from "./grading-actions";
+
+const LOOK_EVERY_MS = 400;
+const UNSENT = "This did not reach Sizewright. Check the connection and solve again; nothing you typed is lost.";
+
+export type Solving =
+  | { readonly kind: "resting" }
+  | { readonly kind: "waiting"; readonly gradingId: string | null; readonly since: number }
+  | { readonly kind: "told"; readonly says: readonly string[] }
+  | {
+      readonly kind: "answered";
+      readonly outcome: GradeChoices;
+      readonly asked: PatternDocument;
+      readonly unlocked: boolean;
+    };
+
+export interface Solve {
+  readonly solving: Solving;
+  /** @param unlocked locks are let go, so that all is solved. */
+  readonly solve: (unlocked: boolean) => Promise<void>;
+  readonly stop: () => Promise<void>;
+  readonly forget: () => void;
+}
+
+/** Has the server solve what is being edited, and waits for it. */
+export function useSolve({ ask, read, stop: stopGrading }: GradingActions): Solve {
+  const { patternId, document } = useEditing();
+  const [solving, setSolving] = useState<Solving>({ kind: "resting" });
+  const turn = useRef(0);
+  useEffect(() => {
+    const current = turn;
+    return () => {
+      current.current += 1;
+    };
+  }, []);
+
+  const solve = useCallback(
+    async (unlocked: boolean) => {
+      if (document === null) return;
+      const asked = unlocked ? withoutLocks(document) : document;
+      const mine = (turn.current += 1);
+      const show = (next: Solving) => (turn.current === mine ? setSolving(next) : undefined);
+      const since = Date.now();
+      show({ kind: "waiting", gradingId: null, since });
+      try {
+        const begun = await ask(patternId, { document: asked, submissionKey: crypto.randomUUID() });
+        if (begun.status === "failed") return show({ kind: "told", says: [begun.says] });
+        if (begun.status === "faults") return show({ kind: "told", says: begun.faults.map(({ says }) => says) });
+        show({ kind: "waiting", gradingId: begun.gradingId, since });
+        while (turn.current === mine) {
+          const answer = await read(patternId, begun.gradingId);
+          if (answer.status === "done") return show({ kind: "answered", outcome: answer.outcome, asked, unlocked });
+          if (answer.status !== "waiting") return show({ kind: "told", says: [answer.says] });
+          await new Promise((resolve) => setTimeout(resolve, LOOK_EVERY_MS));
+        }
+      } catch {
+        show({ kind: "told", says: [UNSENT] });
+      }
+    },
+    [ask, document, patternId, read],
+  );
+  const stop = useCallback(async () => {
+    if (solving.kind !== "waiting" || solving.gradingId === null) return;
+    await stopGrading(patternId, solving.gradingId).catch(() => null);
+  }, [patternId, solving, stopGrading]);
+  const forget = useCallback(() => {
+    turn.current += 1;
+    setSolving({ kind: "resting" });
+  }, []);
+  return { solving, solve, stop, forget };
+}
+
+function withoutLocks(pattern: PatternDocument): PatternDocument {
+  return { ...pattern, counts: pattern.counts.map(({ locked: _locked, ...count }) => count) };
+}
