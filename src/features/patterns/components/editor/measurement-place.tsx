@@ -1,6 +1,10 @@
 "use client";
 
+import { useMemo } from "react";
+import { drawPieces } from "@/engine/drawing";
 import type { Typed } from "@/engine/editing";
+import { fullWidthCm } from "../pieces/drawing-scale";
+import { PieceDrawing } from "../pieces/piece-drawing";
 import { useEditing } from "./editing";
 import { ChoiceField, NumberField } from "./fields";
 import type { DraftMeasurement, MeasurementEdit } from "./measurement-edit";
@@ -38,6 +42,7 @@ export function MeasurementPlace({ measurement, at, onMeasurement }: Measurement
         />
       </div>
       {on ? <PlaceFields on={on} at={at} onPlace={set} /> : null}
+      {on ? <PlaceDrawn measurement={measurement.id} piece={on.piece} /> : null}
     </section>
   );
 }
@@ -79,5 +84,34 @@ function PlaceFields({ on, at, onPlace }: PlaceFieldsProps) {
         Across, 0 is the left edge of the piece and 1 the right. Up, 0 is its lower edge and 1 its upper.
       </p>
     </>
+  );
+}
+
+/** The piece in the chosen size, with this measurement alone on it. */
+function PlaceDrawn({ measurement: id, piece: on }: { readonly measurement: string; readonly piece: string }) {
+  const { readable, size, pattern, unit } = useEditing();
+  const shape = useMemo(() => {
+    const piece = readable?.pieces.find((each) => each.id === on);
+    const measurement = readable?.measurements.find((each) => each.id === id);
+    if (!readable || !piece || !measurement) return undefined;
+    return drawPieces({ ...readable, pieces: [piece], measurements: [measurement] }, size)[0];
+  }, [readable, size, id, on]);
+  const nameOf = (items: readonly { readonly id: string; readonly label: string }[], sought: string) =>
+    items.find((each) => each.id === sought)?.label ?? sought;
+  if (shape === undefined) {
+    return (
+      <p className="text-sm text-soft">The drawing stands here once the piece and this measurement can be read.</p>
+    );
+  }
+  return (
+    <div className="max-w-72">
+      <PieceDrawing
+        shape={shape}
+        title={`${nameOf(pattern.pieces, on)} in ${nameOf(pattern.sizes, size)}`}
+        unit={unit}
+        fullWidthCm={fullWidthCm([shape])}
+        litMeasurement={id}
+      />
+    </div>
   );
 }
