@@ -4,9 +4,11 @@ export { beginDraft, patternDraftSchema, type DraftPattern, type PatternDraft, t
 export { draftQuestions, type DraftQuestion } from "./draft-questions";
 export { oneForAllSizes, spreadOverSizes, withoutSize, withSize } from "./draft-sizes";
 export { editFields, type EditField, type EditKind } from "./edit-fields";
+export { explainDraft, type ExplainedDraft, type ExplainedLine } from "./explain-draft";
 export type { ChangeUnit, PatternChange } from "./pattern-change";
 export { patternChanges } from "./pattern-changes";
 export { rebaseDraft } from "./rebase-draft";
 export { readablePart } from "./readable-part";
 export { readDraft, type ReadDraft } from "./read-draft";
+export { shapeDraft, type ShapedDraft } from "./shape-draft";
 export { takeChange } from "./take-change";

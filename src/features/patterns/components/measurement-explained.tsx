@@ -1,9 +1,10 @@
 import { missingGrading, own, type Measurement, type PatternDocument, type Size } from "@/engine/pattern";
 import { explainMeasurement, indexPattern, type Explanation } from "@/engine/prediction";
 import { fromCm, roundToSum, toCm, type LengthUnit } from "@/engine/units";
-import { formatChange, formatLength, formatLengthNumber, shownStep } from "@/ui/format-length";
+import { formatLength, formatLengthNumber, shownStep } from "@/ui/format-length";
 import { Notice } from "@/ui/notice";
 import { Sheet } from "@/ui/sheet";
+import { MeasurementAgainst } from "./measurement-against";
 import { termWords } from "./term-words";
 import { targetWords } from "./pattern-words";
 
@@ -27,8 +28,8 @@ export function MeasurementExplained({ pattern, measurement, size, unit }: Measu
   return (
     <Sheet>
       <Arithmetic explanation={explanation} unit={unit} />
-      <Against
-        explanation={explanation}
+      <MeasurementAgainst
+        {...explanation}
         toleranceCm={measurement.toleranceCm}
         unit={unit}
         words={targetWords(pattern, measurement, size, unit)}
@@ -66,49 +67,4 @@ function Arithmetic({ explanation, unit }: { readonly explanation: Explanation; 
       ))}
     </ol>
   );
-}
-
-function Against({
-  explanation: { designCm, targetCm },
-  toleranceCm,
-  unit,
-  words,
-}: {
-  readonly explanation: Explanation;
-  readonly toleranceCm: number;
-  readonly unit: LengthUnit;
-  readonly words: string;
-}) {
-  return (
-    <>
-      <dl className="numbers mt-4 grid gap-y-2">
-        <Line name="This size comes to" value={formatLength(designCm, unit)} isMain />
-        {targetCm === null ? null : (
-          <>
-            <Line name={`Target: ${words}`} value={formatLength(targetCm, unit)} />
-            <Line name="What whole stitches and rows leave over" value={formatChange(designCm - targetCm, unit)} />
-          </>
-        )}
-      </dl>
-      <p className="mt-3 text-soft">
-        {targetCm === null ? "It has no target." : toleranceWords(designCm - targetCm, toleranceCm, unit)}
-      </p>
-    </>
-  );
-}
-
-function Line({ name, value, isMain }: { readonly name: string; readonly value: string; readonly isMain?: boolean }) {
-  return (
-    <div className={`flex flex-wrap items-baseline justify-between gap-x-6 ${isMain ? "text-lg font-semibold" : ""}`}>
-      <dt className="min-w-0 wrap-anywhere">{name}</dt>
-      <dd className="ml-auto whitespace-nowrap">{value}</dd>
-    </div>
-  );
-}
-
-function toleranceWords(deviationCm: number, toleranceCm: number, unit: LengthUnit): string {
-  const tolerance = formatLength(toleranceCm, unit);
-  return Math.abs(deviationCm) <= toleranceCm
-    ? `That is within the tolerance of ${tolerance}.`
-    : `▲ That is more than the tolerance of ${tolerance}: the counts, a length or an allowance need another look.`;
 }

@@ -1,5 +1,59 @@
 "use client";
 
+import { useMemo } from "react";
+import { finishedMeasurements } from "@/engine/prediction";
+import { usualTolerances } from "@/engine/tables";
+import { EmptyState } from "@/ui/empty-state";
+import { Section } from "@/ui/section";
+import { useEditing } from "./editing";
+import { AddButton } from "./item-buttons";
+import { MeasurementCard } from "./measurement-card";
+import { newMeasurement } from "./measurement-new";
+import { MeasurementSizeChoice } from "./measurement-size-choice";
+import { useOpened } from "./use-opened";
+
+/** The finished measurements: where the tape lies, how each is worked out, and what it should come to. */
 export function MeasurementsPart() {
-  return null;
+  const { pattern, change, unit, readable, size } = useEditing();
+  const { measurements } = pattern;
+  const [only, ...others] = measurements;
+  const { isOpen, open, toggle } = useOpened(only && others.length === 0 ? [only.id] : []);
+  const finished = useMemo(() => {
+    const rows = readable === null ? [] : finishedMeasurements(readable);
+    return new Map(rows.map(({ measurement, sizes }) => [measurement.id, sizes.find((each) => each.size === size)]));
+  }, [readable, size]);
+  const add = () => {
+    const added = newMeasurement(pattern, usualTolerances(unit).otherTolerance);
+    open(added.id);
+    change((now) => ({ ...now, measurements: [...now.measurements, added] }), null);
+  };
+  return (
+    <Section
+      title="Measurements"
+      intro="What people measure on the finished garment. Build each from your counts, lengths and allowances, a line at a time: the arithmetic stands beside it in the numbers of one size. What it should come to is its target."
+    >
+      {measurements.length === 0 ? (
+        <div className="mb-4">
+          <EmptyState title="No measurements yet">
+            <p>Begin with the one around the body: its stitches, and the ease over the body that it should have.</p>
+          </EmptyState>
+        </div>
+      ) : (
+        <MeasurementSizeChoice label="Numbers of size" />
+      )}
+      <ol className="mb-4 grid gap-3">
+        {measurements.map((measurement, at) => (
+          <MeasurementCard
+            key={measurement.id}
+            measurement={measurement}
+            at={at}
+            finished={finished.get(measurement.id)}
+            isOpen={isOpen(measurement.id)}
+            onToggle={() => toggle(measurement.id)}
+          />
+        ))}
+      </ol>
+      <AddButton label="A measurement" onAdd={add} />
+    </Section>
+  );
 }

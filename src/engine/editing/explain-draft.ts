@@ -1,0 +1,115 @@
+import { own, type Measurement, type PatternDocument, type Term } from "../pattern";
+import { explainMeasurement, indexPattern, type ExplainedTerm, type PatternIndex } from "../prediction";
+import type { LengthUnit } from "../units";
+import type { DraftPattern, Typed } from "./draft-pattern";
+import { readablePart } from "./readable-part";
+
+type DraftMeasurement = DraftPattern["measurements"][number];
+
+export type ExplainedLine =
+  | { readonly status: "reckoned"; readonly term: ExplainedTerm }
+  /** Labels of the counts that have no number in that size yet. */
+  | { readonly status: "missing"; readonly counts: readonly string[] }
+  | { readonly status: "unread" };
+
+export interface ExplainedDraft {
+  /** In the order of the terms. */
+  readonly lines: readonly ExplainedLine[];
+  /** Cm, null while a line cannot be reckoned and while there is none. */
+  readonly designCm: number | null;
+  /** Its target as it can be read, where there is one; it holds for the chosen size alone. */
+  readonly target: { readonly measurement: Measurement; readonly cm: number } | null;
+  readonly toleranceCm: number | null;
+}
+
+interface Given {
+  /** What can be read of the whole draft. */
+  readonly readable: PatternDocument;
+  readonly measurement: DraftMeasurement;
+  /** Id of a size. */
+  readonly size: string;
+  readonly unit: LengthUnit;
+}
+
+/**
+ * How a measurement that is being built is worked out in one size, as far as it can be read: a line that cannot be
+ * reckoned leaves the others as they are.
+ *
+ * @returns null where the size itself cannot be read.
+ */
+export function explainDraft({ readable, measurement, size: chosen, unit }: Given): ExplainedDraft | null {
+  const size = readable.sizes.find(({ id }) => id === chosen);
+  if (size === undefined) return null;
+  const { terms, toleranceCm, target } = measurement;
+  const apart: DraftMeasurement[] = [
+    ...terms.map((term, at) => ({ ...BARE, id: lineId(at), terms: [term] })),
+    { ...BARE, id: "tolerance", toleranceCm },
+    ...(target === undefined ? [] : [{ ...BARE, id: "target", target: targetOf(readable, target, chosen) }]),
+  ];
+  const read = readablePart({ ...readable, ties: [], pieces: [], measurements: apart }, unit);
+  if (read === null) return null;
+  const index = indexPattern(read);
+  const byId = new Map(read.measurements.map((each) => [each.id, each]));
+  const lines = terms.map((_, at) => explainLine(index, byId.get(lineId(at)), chosen));
+  const aim = byId.get("target");
+  const aimCm = aim === undefined ? null : explainMeasurement(index, aim, size).targetCm;
+  return {
+    lines,
+    designCm: sumOf(lines),
+    target: aim === undefined || aimCm === null ? null : { measurement: aim, cm: aimCm },
+    toleranceCm: byId.get("tolerance")?.toleranceCm ?? null,
+  };
+}
+
+/** Stands for parts of a measurement that are read apart from each other. */
+const BARE = {
+  letter: "",
+  label: "",
+  how: "",
+  toleranceCm: 1,
+  terms: [{ times: 1, diagonal: { across: [], along: [] } }],
+} satisfies Omit<DraftMeasurement, "id">;
+
+function lineId(at: number): string {
+  return `line-${at}`;
+}
+
+/** The target with the chosen size's number in every size, so that another size's fault does not hide it. */
+function targetOf(
+  { sizes }: PatternDocument,
+  target: NonNullable<DraftMeasurement["target"]>,
+  size: string,
+): NonNullable<DraftMeasurement["target"]> {
+  if ("cm" in target) {
+    const cm: Typed = own(target.cm, size) ?? "";
+    return { cm: Object.fromEntries(sizes.map(({ id }) => [id, cm])) };
+  }
+  const { easeCm } = target;
+  return { ...target, easeCm: typeof easeCm === "object" ? (own(easeCm, size) ?? "") : easeCm };
+}
+
+function explainLine(index: PatternIndex, measurement: Measurement | undefined, chosen: string): ExplainedLine {
+  const size = index.pattern.sizes.find(({ id }) => id === chosen);
+  if (measurement === undefined || size === undefined) return { status: "unread" };
+  const missing = measurement.terms
+    .flatMap(countsOf)
+    .filter((count) => own(own(index.pattern.grading, count), chosen) === undefined);
+  if (missing.length > 0) {
+    return { status: "missing", counts: missing.map((count) => index.counts.get(count)?.label ?? count) };
+  }
+  const [line] = explainMeasurement(index, measurement, size).lines;
+  return line === undefined ? { status: "unread" } : { status: "reckoned", term: line.term };
+}
+
+function countsOf(term: Term): string[] {
+  if ("diagonal" in term) return [...term.diagonal.across, ...term.diagonal.along].flatMap(countsOf);
+  return "count" in term ? [term.count] : [];
+}
+
+function sumOf(lines: readonly ExplainedLine[]): number | null {
+  if (lines.length === 0) return null;
+  return lines.reduce<number | null>(
+    (sum, line) => (sum === null || line.status !== "reckoned" ? null : sum + line.term.cm),
+    0,
+  );
+}

@@ -1,0 +1,71 @@
+import type { PatternDocument, Piece } from "../pattern";
+import { indexPattern, patternWorking, stitchesOfPiece } from "../prediction";
+import { patternShaping, type RowNoun, type ShapedPiece } from "../shaping";
+import type { LengthUnit } from "../units";
+import type { DraftPattern } from "./draft-pattern";
+import { readablePart } from "./readable-part";
+
+type DraftPiece = DraftPattern["pieces"][number];
+type ShapedSection = ShapedPiece["sections"][number];
+
+export interface ShapedDraft {
+  readonly noun: RowNoun;
+  /** In the piece's order, each through the sizes; null where a section cannot be read. */
+  readonly sections: readonly (ShapedSection | null)[];
+  /** Worked in all copies in the chosen size; null where a number is still missing, and where nothing is worked. */
+  readonly stitches: number | null;
+  /** The pattern with this piece alone, of the sections that can be read. */
+  readonly drawn: PatternDocument;
+}
+
+interface Given {
+  /** What can be read of the whole draft. */
+  readonly readable: PatternDocument;
+  readonly piece: DraftPiece;
+  /** Id of a size. */
+  readonly size: string;
+  readonly unit: LengthUnit;
+}
+
+/**
+ * How a piece that is being built is shaped in every size, as far as it can be read: a section that cannot be leaves the
+ * others as they are.
+ *
+ * @returns null where the pattern has no fabric or no size yet.
+ */
+export function shapeDraft({ readable, piece, size, unit }: Given): ShapedDraft | null {
+  const fabric = readable.fabrics.find(({ id }) => id === piece.fabric) ?? readable.fabrics[0];
+  const bare = { ...piece, made: 1, fabric: fabric?.id ?? "", yarn: YARN.id, sections: [] };
+  const apart: DraftPiece[] = [
+    { ...bare, id: "made", made: piece.made },
+    ...piece.sections.map(({ yarn: _own, ...section }, at) => ({ ...bare, id: sectionId(at), sections: [section] })),
+  ];
+  const read = readablePart({ ...readable, ties: [], measurements: [], yarns: [YARN], pieces: apart }, unit);
+  if (read === null) return null;
+  const shaped = new Map(patternShaping(read).map((each) => [each.piece.id, each]));
+  const sections = piece.sections.map((_, at) => shaped.get(sectionId(at))?.sections[0] ?? null);
+  const made = shaped.get("made")?.piece.made;
+  const whole: Piece = {
+    ...bare,
+    made: made ?? 1,
+    sections: sections.flatMap((each) => (each === null ? [] : [each.section])),
+  };
+  const isWhole = made !== undefined && sections.every((each) => isCounted(each, size)) && sections.length > 0;
+  return {
+    noun: [...shaped.values()][0]?.noun ?? "row",
+    sections,
+    stitches: isWhole ? stitchesOfPiece(whole, patternWorking(indexPattern(read), size)) : null,
+    drawn: { ...read, measurements: readable.measurements, pieces: [whole] },
+  };
+}
+
+/** Stands for the yarns, which have no part in the shape. */
+const YARN = { id: "yarn", label: "", metresPerBall: 1, gramsPerBall: 1 };
+
+function sectionId(at: number): string {
+  return `section-${at}`;
+}
+
+function isCounted(section: ShapedSection | null, size: string): boolean {
+  return section?.sizes.some((entry) => entry.size === size && entry.counts !== null) ?? false;
+}

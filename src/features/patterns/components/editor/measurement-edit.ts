@@ -1,0 +1,10 @@
+import type { DraftPattern } from "@/engine/editing";
+
+export type DraftMeasurement = DraftPattern["measurements"][number];
+
+export interface MeasurementEdit {
+  readonly measurement: DraftMeasurement;
+  readonly at: number;
+  /** @param field where it is typed, in the measurement; null where the edit stands alone. */
+  readonly onMeasurement: (next: DraftMeasurement, field: string | null) => void;
+}

@@ -1,0 +1,24 @@
+import type { ExplainedDraft } from "@/engine/editing";
+import { fromCm, roundToSum, toCm, type LengthUnit } from "@/engine/units";
+import { shownStep } from "@/ui/format-length";
+
+export interface ShownLength {
+  readonly cm: number;
+  /** The lines up to this one, as they are shown. */
+  readonly soFarCm: number;
+}
+
+/** What each line brings, rounded so that the shown ones add up; undefined where it cannot be reckoned. */
+export function shownLengths({ lines }: ExplainedDraft, unit: LengthUnit): (ShownLength | undefined)[] {
+  const parts = lines.flatMap((line) => (line.status === "reckoned" ? [fromCm(line.term.cm, unit)] : []));
+  const rounded = roundToSum(parts, shownStep(unit)).map((part) => toCm(part, unit));
+  let next = 0;
+  let soFarCm = 0;
+  return lines.map(({ status }) => {
+    if (status !== "reckoned") return undefined;
+    const cm = rounded[next] ?? 0;
+    next += 1;
+    soFarCm += cm;
+    return { cm, soFarCm };
+  });
+}

@@ -1,0 +1,65 @@
+"use client";
+
+import { formatPath } from "@/engine/pattern";
+import { useEditing } from "./editing";
+import { ItemButtons } from "./item-buttons";
+import { moved, removed, replaced } from "./list-items";
+import { OpeningCard } from "./opening-card";
+import { PieceBasics } from "./piece-basics";
+import type { DraftPiece } from "./piece-edit";
+import { PieceWork } from "./piece-work";
+
+interface PieceCardProps {
+  readonly piece: DraftPiece;
+  readonly at: number;
+  /** Labels of the sizes in which it cannot be worked as it is given. */
+  readonly misfits: readonly string[];
+  readonly isOpen: boolean;
+  readonly onToggle: () => void;
+}
+
+/** One piece: closed, what it is; open, its sections beside its drawing. */
+export function PieceCard({ piece, at, misfits, isOpen, onToggle }: PieceCardProps) {
+  const { pattern, change } = useEditing();
+  const path = formatPath(["pieces", at]);
+  const set = (next: DraftPiece, field: string | null) =>
+    change((now) => ({ ...now, pieces: replaced(now.pieces, at, next) }), field && `${path}.${field}`);
+  const reorder = (by: -1 | 1) => change((now) => ({ ...now, pieces: moved(now.pieces, at, by) }), null);
+  const edit = { piece, at, onPiece: set };
+  const fabric = pattern.fabrics.find(({ id }) => id === piece.fabric)?.label;
+  return (
+    <OpeningCard
+      path={path}
+      isOpen={isOpen}
+      onToggle={onToggle}
+      head={<span className={piece.label ? "" : "text-soft"}>{piece.label || "Not named yet"}</span>}
+      summary={
+        <>
+          {[`made ${piece.made} ×`, fabric, sectionsWord(piece.sections.length)].filter(Boolean).join(", ")}
+          {misfits.length > 0 ? (
+            <span className="ml-3 font-semibold text-thread">▲ does not fit in {misfits.join(", ")}</span>
+          ) : null}
+        </>
+      }
+      buttons={
+        <ItemButtons
+          name={piece.label || `piece ${at + 1}`}
+          onUp={at === 0 ? undefined : () => reorder(-1)}
+          onDown={at === pattern.pieces.length - 1 ? undefined : () => reorder(1)}
+          onRemove={() => change((now) => ({ ...now, pieces: removed(now.pieces, at) }), null)}
+        />
+      }
+    >
+      {() => (
+        <div className="grid gap-6">
+          <PieceBasics {...edit} />
+          <PieceWork {...edit} />
+        </div>
+      )}
+    </OpeningCard>
+  );
+}
+
+function sectionsWord(number: number): string {
+  return number === 1 ? "1 section" : `${number} sections`;
+}

@@ -1,0 +1,42 @@
+"use client";
+
+import { useMemo } from "react";
+import { drawPieces } from "@/engine/drawing";
+import type { ShapedDraft } from "@/engine/editing";
+import { fullWidthCm } from "../pieces/drawing-scale";
+import { PieceDrawing } from "../pieces/piece-drawing";
+import { PieceNotes } from "../pieces/piece-notes";
+import { useEditing } from "./editing";
+import type { DraftPiece } from "./piece-edit";
+
+const NUMBER = new Intl.NumberFormat("en-GB");
+
+/** A piece in the chosen size: its drawing and the stitches that are worked. */
+export function PieceInNumbers({ shaped, piece }: { readonly shaped: ShapedDraft; readonly piece: DraftPiece }) {
+  const { size, pattern, unit } = useEditing();
+  const shape = useMemo(() => drawPieces(shaped.drawn, size)[0], [shaped, size]);
+  const label = pattern.sizes.find(({ id }) => id === size)?.label ?? size;
+  if (shape === undefined) return null;
+  return (
+    <figure className="xl:sticky xl:top-4 xl:self-start">
+      <PieceDrawing
+        shape={shape}
+        title={`${piece.label || "This piece"} in ${label}`}
+        unit={unit}
+        fullWidthCm={fullWidthCm([shape])}
+      />
+      <figcaption className="mt-3">
+        <p className="numbers text-sm">
+          {shaped.stitches === null
+            ? `The stitches worked in ${label} stand here once all its counts have numbers.`
+            : `${NUMBER.format(shaped.stitches)} stitches worked in ${label}, ${madeWords(piece)}.`}
+        </p>
+        <PieceNotes shape={shape} />
+      </figcaption>
+    </figure>
+  );
+}
+
+function madeWords({ made }: DraftPiece): string {
+  return String(made).trim() === "1" ? "in the one that is made" : `in all ${made} that are made`;
+}

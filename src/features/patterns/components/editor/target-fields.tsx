@@ -1,0 +1,52 @@
+"use client";
+
+import { useEditing } from "./editing";
+import { ChoiceField } from "./fields";
+import type { MeasurementEdit } from "./measurement-edit";
+import { TargetEase } from "./target-ease";
+import { newTarget, targetKind, type DraftTarget, type TargetKind } from "./target-kinds";
+import { TargetLengths } from "./target-lengths";
+
+const KINDS: readonly { readonly value: TargetKind; readonly label: string }[] = [
+  { value: "none", label: "No target: it comes out as the rest has it" },
+  { value: "body", label: "Ease over a body measurement" },
+  { value: "lengths", label: "A length of its own in each size" },
+];
+
+/** What the measurement should come to. */
+export function TargetFields({ measurement, at, onMeasurement }: MeasurementEdit) {
+  const { pattern } = useEditing();
+  const { target, ...rest } = measurement;
+  const head = `target-${measurement.id}`;
+  const choose = (kind: string) => {
+    const next = newTarget(pattern, KINDS.find(({ value }) => value === kind)?.value ?? "none");
+    onMeasurement(next === undefined ? rest : { ...rest, target: next }, null);
+  };
+  const edit = {
+    at,
+    measurement: measurement.id,
+    onTarget: (next: DraftTarget, field: string | null) =>
+      onMeasurement({ ...rest, target: next }, field && `target.${field}`),
+  };
+  return (
+    <section aria-labelledby={head} className="grid gap-3">
+      <h4 id={head} className="font-serif text-lg font-semibold">
+        Target
+      </h4>
+      <div className="max-w-md">
+        <ChoiceField
+          at={["measurements", at, "target"]}
+          label="What it should come to"
+          value={targetKind(target)}
+          choices={KINDS}
+          onChoice={choose}
+        />
+      </div>
+      {target === undefined ? null : "cm" in target ? (
+        <TargetLengths {...edit} target={target} />
+      ) : (
+        <TargetEase {...edit} target={target} />
+      )}
+    </section>
+  );
+}

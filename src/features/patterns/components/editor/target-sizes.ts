@@ -1,0 +1,16 @@
+import type { DraftPattern, Typed } from "@/engine/editing";
+
+type BySize = Readonly<Record<string, Typed>>;
+
+/** A record by size with texts in it, from a size on; a row and a column of a spreadsheet read alike. */
+export function withTypedSizes(
+  { sizes }: DraftPattern,
+  record: BySize,
+  { texts, from }: { readonly texts: readonly string[]; readonly from: number },
+): BySize {
+  const typed = sizes.slice(from).flatMap(({ id }, at): [string, Typed][] => {
+    const text = texts[at]?.trim();
+    return text === undefined ? [] : [[id, text]];
+  });
+  return { ...record, ...Object.fromEntries(typed) };
+}
