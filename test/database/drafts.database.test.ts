@@ -1,12 +1,11 @@
 import { beforeEach, expect, it } from "vitest";
-import { beginDraft, type PatternDraft } from "@/engine/editing";
 import { patternAccess, type PatternAccess } from "@/features/patterns/access";
 import { draftOf, lateSaveOf, latestRevision } from "@/features/patterns/data";
 import { discardDraft, dropLateSave, saveDraft } from "@/features/patterns/draft-mutations";
 import { createPattern, saveRevision } from "@/features/patterns/mutations";
 import { database } from "@/server/database";
 import type { Viewer } from "@/server/viewer";
-import { patternDocument } from "../factories/pattern";
+import { patternDocument, widthTyped } from "../factories/pattern";
 import { makeAccount } from "./make-account";
 
 let patternId: string;
@@ -33,15 +32,6 @@ beforeEach(async () => {
 
 const hers = widthTyped("100");
 const theirs = widthTyped("102");
-
-function widthTyped(text: string): PatternDraft {
-  const draft = beginDraft(patternDocument(), "cm");
-  const { grading } = draft.pattern;
-  return {
-    ...draft,
-    pattern: { ...draft.pattern, grading: { ...grading, width: { ...grading?.["width"], small: text } } },
-  };
-}
 
 it("tells the later of two saves, and keeps both texts", async () => {
   expect(await saveDraft(ana, { content: hers, version: 0, baseNumber: 1 })).toEqual({ status: "saved", version: 1 });

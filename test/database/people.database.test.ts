@@ -7,7 +7,7 @@ import { listPeople } from "@/features/patterns/people-data";
 import { changeRole, leavePattern, removePerson } from "@/features/patterns/people-mutations";
 import { database } from "@/server/database";
 import type { Viewer } from "@/server/viewer";
-import { patternDocument } from "../factories/pattern";
+import { patternDocument, widthTyped } from "../factories/pattern";
 import { makeAccount } from "./make-account";
 
 let patternId: string;
@@ -89,20 +89,22 @@ it("lets a helper leave, and nobody else with her", async () => {
 it("keeps what a removed helper typed: the draft for all, her late edits for her", async () => {
   const edits = { version: 0, baseNumber: 1 };
   const hers = await patternAccess(bea, patternId, "editor");
-  await saveDraft(own, { ...edits, typed: { "grading.width.small": "100" } });
-  await saveDraft(hers, { ...edits, typed: { "grading.width.small": "104" } });
-  await saveDraft(hers, { version: 1, baseNumber: 1, typed: { "grading.width.small": "102" } });
+  await saveDraft(own, { ...edits, content: widthTyped("100") });
+  await saveDraft(hers, { ...edits, content: widthTyped("104") });
+  await saveDraft(hers, { version: 1, baseNumber: 1, content: widthTyped("102") });
   expect((await listPeople(own)).map(({ name, hasLateSave }) => [name, hasLateSave])).toEqual([
     ["Ana", false],
     ["Bea", true],
     ["Vera", false],
   ]);
   await removePerson(own, bea.accountId);
-  expect(await draftOf(own)).toMatchObject({ typed: { "grading.width.small": "102" }, updatedBy: "Bea" });
-  await expect(saveDraft(hers, { version: 2, baseNumber: 1, typed: {} })).rejects.toMatchObject({ code: "not-found" });
+  expect(await draftOf(own)).toMatchObject({ content: widthTyped("102"), updatedBy: "Bea" });
+  await expect(saveDraft(hers, { version: 2, baseNumber: 1, content: null })).rejects.toMatchObject({
+    code: "not-found",
+  });
   expect(await lateSaveOf(hers)).toBeNull();
   await join("editor", bea);
-  expect((await lateSaveOf(hers))?.typed).toEqual({ "grading.width.small": "104" });
+  expect((await lateSaveOf(hers))?.content).toEqual(widthTyped("104"));
 });
 
 it("leaves a revision its maker's name when she has left, and none once her account is deleted", async () => {

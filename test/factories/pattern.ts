@@ -1,3 +1,4 @@
+import { beginDraft, type PatternDraft } from "@/engine/editing";
 import { PATTERN_FORMAT, type PatternDocument, type Swatch, type Tester } from "@/engine/pattern";
 
 /**
@@ -60,4 +61,14 @@ export function tester(change: Partial<Tester> = {}): Tester {
 /** A washed swatch of the main fabric that shows exactly the stated gauge. */
 export function swatch(change: Partial<Swatch> = {}): Swatch {
   return { fabric: "main", toolMm: 4, stitches: 20, acrossCm: 10, rows: 25, alongCm: 10, washed: true, ...change };
+}
+
+/** A draft of that pattern in which a width was typed for the small size. */
+export function widthTyped(text: string): PatternDraft {
+  const draft = beginDraft(patternDocument(), "cm");
+  const { grading } = draft.pattern;
+  return {
+    ...draft,
+    pattern: { ...draft.pattern, grading: { ...grading, width: { ...grading?.["width"], small: text } } },
+  };
 }

@@ -7,6 +7,7 @@ import { FabricCards } from "./fabric-cards";
 import { FaultList } from "./fault-list";
 import { FinishedTable } from "./finished-table";
 import { ruleWarnings } from "./pattern-words";
+import { SanityList } from "./sanity-list";
 import { AllowanceTable, BodyTable, CountTable, LengthTable, TieList } from "./pattern-tables";
 
 interface PatternOverviewProps {
@@ -57,6 +58,7 @@ export function PatternOverview({ pattern, unit, home }: PatternOverviewProps) {
       <Section title="Sizes">
         <BodyTable pattern={pattern} unit={unit} />
       </Section>
+      {home === undefined ? null : <SanityList pattern={pattern} unit={unit} />}
       {pattern.instructions ? <Instructions text={pattern.instructions} /> : null}
     </>
   );

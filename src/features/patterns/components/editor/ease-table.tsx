@@ -2,6 +2,7 @@
 
 import { own, type Measurement, type PatternDocument, type Size } from "@/engine/pattern";
 import { finishedMeasurements } from "@/engine/prediction";
+import { easeWords } from "@/engine/trade-tables";
 import type { LengthUnit } from "@/engine/units";
 import { formatChangeNumber } from "@/ui/format-length";
 import { MatrixTable } from "@/ui/matrix-table";
@@ -28,6 +29,9 @@ export function EaseTable({ pattern, unit }: { readonly pattern: PatternDocument
           return (
             <span key={size} className="numbers whitespace-nowrap">
               {easeCm === null ? "–" : formatChangeNumber(easeCm, unit)}
+              {easeCm !== null && isAroundBust(pattern, measurement) ? (
+                <span className="block whitespace-normal text-sm text-soft">{easeWords(easeCm)}</span>
+              ) : null}
             </span>
           );
         }),
@@ -46,8 +50,17 @@ export function EaseTable({ pattern, unit }: { readonly pattern: PatternDocument
         columns={pattern.sizes.map(({ id, label }) => ({ key: id, label }))}
         rows={rows}
       />
+      <p className="mt-2 text-sm text-soft">
+        The words are those of the Craft Yarn Council’s ease chart, from memory: a starting point to check.
+      </p>
     </Section>
   );
+}
+
+/** The chart's words are for ease around the whole of the body measurement that orders the sizes. */
+function isAroundBust({ sizeBy }: PatternDocument, measurement: Measurement): boolean {
+  const body = bodyOf(measurement);
+  return measurement.girth === true && body !== null && body.body === sizeBy && body.share === 1;
 }
 
 interface BodyOf {

@@ -2,6 +2,7 @@
 
 import { Section } from "@/ui/section";
 import { FinishedTable } from "../finished-table";
+import { SanityList } from "../sanity-list";
 import { EaseTable } from "./ease-table";
 import { useEditing } from "./editing";
 import { GradingTable } from "./grading-table";
@@ -32,7 +33,10 @@ export function GradingPart({ solve }: { readonly solve: Solve }) {
           There is nothing to reckon with yet: a fabric with its gauge and a size with its body come first.
         </p>
       ) : (
-        <EaseTable pattern={readable} unit={unit} />
+        <>
+          <EaseTable pattern={readable} unit={unit} />
+          <SanityList pattern={readable} unit={unit} />
+        </>
       )}
     </>
   );
