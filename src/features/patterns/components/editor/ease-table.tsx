@@ -50,9 +50,11 @@ export function EaseTable({ pattern, unit }: { readonly pattern: PatternDocument
         columns={pattern.sizes.map(({ id, label }) => ({ key: id, label }))}
         rows={rows}
       />
-      <p className="mt-2 text-sm text-soft">
-        The words are those of the Craft Yarn Council’s ease chart, from memory: a starting point to check.
-      </p>
+      {pattern.measurements.some((measurement) => isAroundBust(pattern, measurement)) ? (
+        <p className="mt-2 text-sm text-soft">
+          The words are those of the Craft Yarn Council’s ease chart, from memory: a starting point to check.
+        </p>
+      ) : null}
     </Section>
   );
 }
