@@ -63,14 +63,17 @@ function join([below, above]: Neighbours): Segment[] {
   );
 }
 
+/** Each on the edge that it speaks of. */
 function marks(section: PlacedSection, at: number, below: PlacedSection | undefined): ShapeMark[] {
-  const { left, right, fault, stitches } = section;
-  const start = middle(left[0], right[0]);
-  const end = middle(lastOf(left), lastOf(right));
+  const { left, right, fault, stitches, edges } = section;
   const step = below === undefined ? null : stepWords(below.stitches.to, stitches.from, at);
+  const stepFrom = below === undefined ? left[0] : lastOf(below.left);
+  const unsure = edges === "right" ? right : left;
   return [
-    ...(step === null ? [] : [{ at: start, kind: "step", says: step } as const]),
-    ...(fault === null ? [] : [{ at: middle(start, end), kind: "fault", says: `Part ${at + 1}: ${fault}` } as const]),
+    ...(step === null ? [] : [{ at: middle(stepFrom, left[0]), kind: "step", says: step } as const]),
+    ...(fault === null
+      ? []
+      : [{ at: middle(unsure[0], lastOf(unsure)), kind: "fault", says: `Part ${at + 1}: ${fault}` } as const]),
   ];
 }
 
@@ -82,7 +85,7 @@ function stepWords(ended: number, starts: number, at: number): string | null {
   const difference = starts - ended;
   if (difference === 0) return null;
   const many = `${Math.abs(difference)} ${difference < 0 ? "fewer" : "more"}`;
-  return `Part ${at} ends with ${ended} stitches and part ${at + 1} starts on ${starts}, ${many} at once. The pattern does not say on which side, so half of the step is drawn on each.`;
+  return `Part ${at} ends with ${ended} stitches and part ${at + 1} starts on ${starts}: ${many} at once. The pattern does not say on which side, so half of the step is drawn on each.`;
 }
 
 function middle(left: Point, right: Point): Point {

@@ -13,9 +13,9 @@ describe("a piece that cannot be drawn as it is worked", () => {
       ["-10,0", "-10,10", "10,10", "10,0"],
       ["-5,10", "-5,20", "5,20", "5,10"],
     ]);
-    expect(shape.marks).toEqual([{ at: { xCm: 0, yCm: 10 }, kind: "step", says: shape.roughly[0] }]);
+    expect(shape.marks).toEqual([{ at: { xCm: -7.5, yCm: 10 }, kind: "step", says: shape.roughly[0] }]);
     expect(shape.roughly).toEqual([
-      "Part 1 ends with 40 stitches and part 2 starts on 20, 20 fewer at once. The pattern does not say on which side, so half of the step is drawn on each.",
+      "Part 1 ends with 40 stitches and part 2 starts on 20: 20 fewer at once. The pattern does not say on which side, so half of the step is drawn on each.",
     ]);
     expect(shape.sections.map(({ fault }) => fault)).toEqual([null, null]);
     expect(shape.joins).toEqual([{ from: { xCm: -5, yCm: 10 }, to: { xCm: 5, yCm: 10 }, isSure: true }]);
@@ -29,7 +29,7 @@ describe("a piece that cannot be drawn as it is worked", () => {
     expect(outlines(shape)).toEqual([["-5,0", "-2.5,10", "2.5,10", "5,0"]]);
     expect(shape.edges.map(({ isSure }) => isSure)).toEqual([false, false, true, true]);
     expect(shape.sections[0]?.fault).toMatch(says);
-    expect(shape.marks).toMatchObject([{ kind: "fault", at: { xCm: 0, yCm: 5 } }]);
+    expect(shape.marks).toMatchObject([{ kind: "fault", at: { xCm: -3.75, yCm: 5 } }]);
     expect(shape.roughly[0]).toMatch(/^Part 1: /);
   });
 

@@ -1,3 +1,4 @@
+import type { PieceShape, Point } from "@/engine/drawing";
 import type { Extent } from "./drawing-frame";
 
 /** No drawing may be higher than this share of the width at hand. */
@@ -15,4 +16,12 @@ export function largestExtent(extents: readonly Extent[]): Extent {
 export function fullWidthCm(extents: readonly Extent[]): number {
   const { widthCm, heightCm } = largestExtent(extents);
   return Math.max(widthCm, heightCm / HIGHEST);
+}
+
+/** The right end of a shape's upper edge, where the name of its size stands. */
+export function topRight({ edges, heightCm }: PieceShape): Point {
+  const points = edges.flatMap(({ from, to }) => [from, to]);
+  const highest = Math.max(...points.map(({ yCm }) => yCm));
+  const upper = points.filter(({ yCm }) => highest - yCm < heightCm / 1000);
+  return { xCm: Math.max(...upper.map(({ xCm }) => xCm)), yCm: highest };
 }

@@ -2,7 +2,7 @@ import type { PieceShape } from "@/engine/drawing";
 import type { LengthUnit } from "@/engine/units";
 import { formatLength } from "@/ui/format-length";
 import { DrawingFrame, placeIn } from "./drawing-frame";
-import { largestExtent } from "./drawing-scale";
+import { largestExtent, topRight } from "./drawing-scale";
 import { Strokes } from "./shape-ground";
 
 interface NestedDrawingProps {
@@ -32,7 +32,7 @@ export function NestedDrawing({ sizes, title, unit, fullWidthCm }: NestedDrawing
         size === undefined ? null : (
           <text
             key={size.shape.size}
-            {...placeIn(extent, { xCm: size.shape.widthCm / 2, yCm: size.shape.heightCm })}
+            {...placeIn(extent, topRight(size.shape))}
             dx={-4}
             dy={14}
             textAnchor="end"

@@ -29,7 +29,7 @@ function SizeLinks({ sizes, here }: { readonly sizes: readonly PartInSize[]; rea
   return sizes.map(({ size }, at) => (
     <span key={size.id}>
       {at === 0 ? "in " : ", "}
-      <Link href={`${here}?size=${size.id}`} className="text-link inline-block min-w-6 text-center">
+      <Link href={`${here}?size=${size.id}`} className="text-link">
         {size.label}
       </Link>
     </span>

@@ -14,7 +14,7 @@ interface PartListProps {
 export function PartList({ board, size, unit }: PartListProps) {
   const { piece, noun, parts } = board;
   return (
-    <ol className="grid gap-5">
+    <ol className="grid grid-cols-1 gap-5">
       {parts.map((part, at) => {
         const inSize = part.find((entry) => entry.size.id === size.id);
         return (

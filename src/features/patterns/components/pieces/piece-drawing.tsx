@@ -1,7 +1,7 @@
 import type { PieceShape } from "@/engine/drawing";
 import type { LengthUnit } from "@/engine/units";
 import { DrawingFrame, placeIn } from "./drawing-frame";
-import { MeasurementMark } from "./measurement-mark";
+import { TapeLetter, TapeLine } from "./measurement-mark";
 import { markSign, shapeWords } from "./piece-words";
 import { ShapeGround } from "./shape-ground";
 
@@ -18,7 +18,8 @@ interface PieceDrawingProps {
 
 /** One piece in one size, to scale, with the place of every measurement that is taken on it. */
 export function PieceDrawing({ shape, title, unit, fullWidthCm, litMeasurement }: PieceDrawingProps) {
-  const { sections, lines, marks } = shape;
+  const { isToScale, marks } = shape;
+  const lines = shape.lines.map((line) => ({ line, extent: shape, isLit: line.measurement === litMeasurement }));
   return (
     <DrawingFrame
       extent={shape}
@@ -27,14 +28,16 @@ export function PieceDrawing({ shape, title, unit, fullWidthCm, litMeasurement }
       description={shapeWords(shape, unit)}
       ground={<ShapeGround shape={shape} />}
     >
-      {sections.length > 1 ? <PartNumbers shape={shape} /> : null}
-      {lines.map((line) => (
-        <MeasurementMark
-          key={line.measurement}
-          line={line}
-          extent={shape}
+      <PartNumbers shape={shape} />
+      {lines.map((tape) => (
+        <TapeLine key={tape.line.measurement} {...tape} />
+      ))}
+      {lines.map((tape) => (
+        <TapeLetter
+          key={tape.line.measurement}
+          {...tape}
           unit={unit}
-          isLit={line.measurement === litMeasurement}
+          halo={isToScale ? "stroke-band" : "stroke-sheet"}
         />
       ))}
       {marks.map(({ at, kind }, index) => (
@@ -52,16 +55,17 @@ export function PieceDrawing({ shape, title, unit, fullWidthCm, litMeasurement }
   );
 }
 
-/** The number of each section near the corner that its first row starts from. */
+/** The number of each section near the corner that its first row starts from, where there are several. */
 function PartNumbers({ shape }: { readonly shape: PieceShape }) {
   const numbered = shape.sections.filter(({ section }, at) => section === at);
+  if (numbered.length < 2) return null;
   return numbered.map(({ section, outline }) => {
     const xs = outline.map(({ xCm }) => xCm);
     const ys = outline.map(({ yCm }) => yCm);
     const middle = { xCm: (Math.min(...xs) + Math.max(...xs)) / 2, yCm: (Math.min(...ys) + Math.max(...ys)) / 2 };
     const [corner = middle] = outline;
     const inward = {
-      xCm: corner.xCm + 0.12 * (middle.xCm - corner.xCm),
+      xCm: corner.xCm + 0.25 * (middle.xCm - corner.xCm),
       yCm: corner.yCm + 0.3 * (middle.yCm - corner.yCm),
     };
     return (

@@ -2,6 +2,7 @@ import type { MeasurementLine } from "@/engine/drawing";
 import type { LengthUnit } from "@/engine/units";
 import { formatLength } from "@/ui/format-length";
 import { TABLE_ROW } from "@/ui/table-frame";
+import { shortLetter } from "./piece-words";
 
 interface PieceMeasurementsProps {
   /** `Measured on the sleeve in M`. */
@@ -18,7 +19,7 @@ export function PieceMeasurements({ caption, lines, unit }: PieceMeasurementsPro
       <tbody>
         {lines.map(({ measurement, letter, label, cm }) => (
           <tr key={measurement} className={`${TABLE_ROW} align-top`}>
-            <td className="w-8 max-w-20 pr-2 font-bold wrap-anywhere">{letter}</td>
+            <td className="w-8 pr-2 font-bold whitespace-nowrap">{shortLetter(letter)}</td>
             <th scope="row" className="pr-3 font-normal wrap-anywhere">
               {label}
             </th>

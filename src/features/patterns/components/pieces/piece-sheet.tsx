@@ -28,7 +28,7 @@ export function PieceInSize({ size, ...props }: PieceSheetProps & { readonly siz
   const title = `${label} in ${size.label}`;
   return (
     <PieceFrame {...props}>
-      <div className="grid gap-x-10 gap-y-8 lg:grid-cols-[minmax(0,3fr)_minmax(0,2fr)]">
+      <div className="grid grid-cols-1 gap-x-10 gap-y-8 lg:grid-cols-[minmax(0,3fr)_minmax(0,2fr)]">
         <div>
           <PieceDrawing shape={shape} title={title} unit={unit} fullWidthCm={fullWidthCm} />
           {shape.isToScale ? <ScaleBar unit={unit} fullWidthCm={fullWidthCm} /> : null}
@@ -54,7 +54,7 @@ export function PieceInAllSizes(props: PieceSheetProps) {
     <PieceFrame {...props}>
       <NestedDrawing sizes={sizes} title={`${piece.label} in all sizes`} unit={unit} fullWidthCm={fullWidthCm} />
       <ScaleBar unit={unit} fullWidthCm={fullWidthCm} />
-      <div className="mt-6 grid gap-6">
+      <div className="mt-6 grid grid-cols-1 gap-6">
         {parts.map((part, at) => (
           <div key={at}>
             {parts.length > 1 ? <h4 className="mb-2 font-semibold">Part {at + 1}</h4> : null}

@@ -76,7 +76,7 @@ function PieceList({ pattern, boards, size, unit }: PieceListProps) {
   const shown = boards.flatMap(({ shapes }) => shapes.filter((entry) => size === null || entry.size.id === size.id));
   const width = fullWidthCm(shown.map(({ shape }) => shape));
   return (
-    <ul className="grid gap-6">
+    <ul className="grid grid-cols-1 gap-6">
       {boards.map((board) => (
         <li key={board.piece.id}>
           {size === null ? (

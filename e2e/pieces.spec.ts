@@ -1,0 +1,70 @@
+import type { Page } from "@playwright/test";
+import type { CallDocument } from "../src/engine/pattern";
+import { bringCall, CALL, expectNoSidewaysScroll, exported } from "./bring-call";
+import { expect, test } from "./fixtures";
+
+/** Brings a call in and finds its pattern. @returns the pattern's address. */
+async function patternOf(page: Page, call: CallDocument = CALL): Promise<string> {
+  await page.goto(`/calls/${await bringCall(page, call)}`);
+  const href = await page
+    .getByRole("link", { name: /Saltmarsh Tee/ })
+    .first()
+    .getAttribute("href");
+  return href ?? "";
+}
+
+test("every piece is drawn and its shaping told, in one size and in all of them", async ({ page, designer }) => {
+  expect(designer.accountId).not.toBe("");
+  const pattern = await patternOf(page);
+  await page.goto(pattern);
+  await page.getByRole("link", { name: "Pieces", exact: true }).click();
+  await page.getByRole("link", { name: "M", exact: true }).click();
+  const sleeve = page.getByRole("img", { name: /^Sleeve in M/ });
+  await expect(sleeve).toBeVisible();
+  // 82 − 70 = 12 stitches are 6 events; 57 rows are 28 pairs and 1 row: 4 × 10 + 2 × 8 + 1 = 57.
+  const words = "Decrease 1 stitch each side every 10th row 4 times, then every 8th row twice. Then work 1 row even.";
+  await expect(page.getByText(words).first()).toBeVisible();
+  await expect(page.getByRole("table", { name: "Measured on Sleeve in M" })).toContainText("Upper arm");
+  await page.getByRole("link", { name: "All sizes" }).click();
+  await expect(page.getByRole("img", { name: /^Sleeve in all sizes/ })).toBeVisible();
+  const large = page.getByRole("region", { name: "Sleeve in all sizes" }).getByRole("row", { name: /^5X/ });
+  await expect(large).toContainText("124 → 106");
+  await page.setViewportSize({ width: 360, height: 800 });
+  await expectNoSidewaysScroll(page);
+});
+
+test("the drawing to print is a sound SVG document of a stated size", async ({ page, designer }) => {
+  expect(designer.accountId).not.toBe("");
+  const label = `Front <b> & "so" on`;
+  const pieces = CALL.pattern.pieces.map((piece) => (piece.id === "front" ? { ...piece, label } : piece));
+  const pattern = await patternOf(page, { ...CALL, pattern: { ...CALL.pattern, pieces } });
+  await page.goto(`${pattern}/pieces?size=size-m`);
+  const print = await page.getByRole("link", { name: "Print the drawings" }).getAttribute("href");
+  const text = await exported(page, print ?? "");
+  const read = await page.evaluate((markup) => {
+    const { documentElement } = new DOMParser().parseFromString(markup, "image/svg+xml");
+    return {
+      name: documentElement.nodeName,
+      width: documentElement.getAttribute("width"),
+      words: documentElement.textContent,
+    };
+  }, text);
+  expect(read).toMatchObject({ name: "svg", width: "210mm" });
+  expect(read.words).toContain(label);
+  expect((await page.request.get(`${pattern}/drawing.svg?size=no-such-size`)).status()).toBe(404);
+});
+
+test("a part that cannot be worked is told at its place, and on top with its size", async ({ page, designer }) => {
+  expect(designer.accountId).not.toBe("");
+  const { grading } = CALL.pattern;
+  const cuff = { ...grading?.["sleeve-cuff"], "size-m": 71 };
+  const pattern = await patternOf(page, {
+    ...CALL,
+    pattern: { ...CALL.pattern, grading: { ...grading, "sleeve-cuff": cuff } },
+  });
+  await page.goto(`${pattern}/pieces`);
+  await expect(page.getByText("Some parts cannot be worked as they are given")).toBeVisible();
+  await page.getByRole("status").getByRole("link", { name: "M", exact: true }).click();
+  await expect(page.getByText(/From 82 to 71 stitches is 11 fewer, and 2 go at a time\./).first()).toBeVisible();
+  await expect(page.getByRole("img", { name: /^Sleeve in M.*Part 1: From 82 to 71/ })).toBeVisible();
+});
