@@ -35,13 +35,13 @@ export const BODY = {
   },
   waistCurvy: {
     id: "waist-curvy",
-    label: "Waist, curvier figure",
+    label: "Waist, as the table’s “curvy”",
     how: "Around the body at the waist, tape level.",
     ...PRACTICE,
   },
   waistStraight: {
     id: "waist-straight",
-    label: "Waist, straighter figure",
+    label: "Waist, as the table’s “straight”",
     how: "Around the body at the waist, tape level.",
     ...PRACTICE,
   },

@@ -43,6 +43,28 @@ const tableSchema = z.object({
 
 const tablesSchema = z.object(Object.fromEntries(BODY_TABLES.map(({ id }) => [id, tableSchema.optional()])));
 
+const ownSchema = z.object({
+  body: z.string().max(LONGEST_NAME).optional(),
+  sizes: z.string().max(LONGEST_LIST, { error: "This is too long for a list of sizes." }).optional(),
+});
+
+const choosesOwnSchema = z.object({ sizesFrom: z.literal(OWN_SIZES), own: ownSchema });
+
+/** What is wrong with sizes of her own, where they are chosen. The unit of a number does not matter for that. */
+function faultsOfOwn(form: unknown): { readonly body?: string; readonly sizes?: string } {
+  const chosen = choosesOwnSchema.safeParse(form);
+  if (!chosen.success) return {};
+  const { body = "", sizes = "" } = chosen.data.own;
+  const list = readSizeList(sizes, "cm");
+  return {
+    ...(body.trim() === "" ? { body: "Write what the sizes are ordered by, such as Bust." } : {}),
+    ...(list.ok ? {} : { sizes: list.faults.join(" ") }),
+  };
+}
+
+/** All that is wrong is said at once: a refinement looks at its own fields, whatever else is amiss. */
+const always = () => true;
+
 const CHOOSE_SIZES = "Choose where the sizes come from.";
 
 /** A new pattern as its form has it: what is typed for sizes is understood later, in the person's unit. */
@@ -54,7 +76,7 @@ export const beginSchema = z
     craft: z.enum(["crochet", "knitting"], { error: "Choose crochet or knitting." }),
     sizesFrom: z.enum([...BODY_TABLES.map(({ id }) => id), OWN_SIZES], { error: CHOOSE_SIZES }),
     tables: tablesSchema.optional(),
-    own: z.object({ body: z.string().max(LONGEST_NAME).optional(), sizes: z.string().max(LONGEST_LIST).optional() }),
+    own: ownSchema,
     fabric: z.object({
       label: nameOf("Give the fabric a name, such as the stitch it is worked in."),
       toolMm: numberOf("Write the size of the hook or the needles in mm."),
@@ -64,12 +86,15 @@ export const beginSchema = z
       worked: z.enum(["flat", "round", "turned rounds"], { error: "Say how it is worked." }),
     }),
   })
-  .superRefine(({ sizesFrom, own }, context) => {
-    if (sizesFrom !== OWN_SIZES) return;
-    const say = (field: string, message: string) => context.addIssue({ code: "custom", path: ["own", field], message });
-    if ((own.body ?? "").trim() === "") say("body", "Write what the sizes are ordered by, such as Bust.");
-    const list = readSizeList(own.sizes ?? "", "cm");
-    if (!list.ok) for (const says of list.faults) say("sizes", says);
+  .refine((form) => faultsOfOwn(form).body === undefined, {
+    path: ["own", "body"],
+    error: ({ input }) => faultsOfOwn(input).body,
+    when: always,
+  })
+  .refine((form) => faultsOfOwn(form).sizes === undefined, {
+    path: ["own", "sizes"],
+    error: ({ input }) => faultsOfOwn(input).sizes,
+    when: always,
   });
 
 export type BeginFields = z.output<typeof beginSchema>;

@@ -81,6 +81,8 @@ describe("a form that is not whole", () => {
       "fabric.toolMm",
       "fabric.worked",
       "name",
+      "own.body",
+      "own.sizes",
     ]);
   });
 

@@ -67,7 +67,7 @@ export function BeginPatternFabric({ craft, unit, fields }: BeginPatternFabricPr
           </Select>
         </Field>
       </div>
-      <div className="grid grid-cols-2 items-end gap-x-4 sm:grid-cols-4 sm:gap-x-6">
+      <div className="grid grid-cols-2 items-start gap-x-4 sm:grid-cols-4 sm:gap-x-6">
         {input("stitches", "Gauge: stitches")}
         {input("rows", "and rows")}
         {input("over", "over")}
@@ -102,7 +102,7 @@ function UsualTool({
 
 function UsualWords({ says }: { readonly says: string | null }) {
   return (
-    <p aria-live="polite" className="mb-5 min-h-6 max-w-3xl text-sm text-soft">
+    <p aria-live="polite" className="mb-5 max-w-3xl text-sm text-soft empty:mb-0">
       {says}
     </p>
   );
