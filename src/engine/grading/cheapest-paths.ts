@@ -7,10 +7,13 @@ export interface LayeredPaths<Node> {
   readonly next: readonly (readonly (readonly number[])[])[];
 }
 
+/** Sums of doubles do not come out the same twice: what costs so little more is as cheap. */
+export const ROUNDING = 1e-9;
+
 /**
- * Of all paths from the first layer to the last those that cost least: none of these ends early, and each costs the same.
+ * Of all paths from the first layer to the last those that cost least, but for a rounding a layer; none of these ends early.
  *
- * @param costOf what a node costs, whole, so that sums compare exactly.
+ * @param costOf what a node costs.
  * @returns null where no path leads through.
  * @see Bellman's principle of optimality.
  */
@@ -37,5 +40,5 @@ function cheapestOf(indices: readonly number[], costs: readonly number[]): { cos
   let cost = Number.POSITIVE_INFINITY;
   for (const index of indices) cost = Math.min(cost, costs[index] ?? cost);
   if (cost === Number.POSITIVE_INFINITY) return { cost, indices: [] };
-  return { cost, indices: indices.filter((index) => costs[index] === cost) };
+  return { cost, indices: indices.filter((index) => (costs[index] ?? Number.NaN) <= cost + ROUNDING) };
 }

@@ -1,5 +1,6 @@
 import { integerPoints } from "../integer-program";
 import type { Size } from "../pattern";
+import { ROUNDING } from "./cheapest-paths";
 import { countVariables } from "./count-variables";
 import { gradingRules } from "./grading-rules";
 import {
@@ -12,19 +13,15 @@ import {
   type StageName,
 } from "./grading-stages";
 
-/** Numbers of a group's counts in one size that keep every rule within it, with what each stage costs; all whole. */
+/** Numbers of a group's counts in one size that keep every rule within it, with what each stage costs. */
 export interface Choice {
   /** In the counts' order. */
   readonly numbers: readonly number[];
-  /** In `UNITS_A_TOLERANCE`. */
   readonly beyond: number;
   readonly deviation: number;
   readonly near: number;
   readonly sum: number;
 }
-
-/** Fine enough to miss no stage by its tolerance, and whole, so that sums of deviations compare exactly. */
-export const UNITS_A_TOLERANCE = 1e9;
 
 /** More would be searched no faster than by the solver. */
 const MOST_CHOICES = 1000;
@@ -49,7 +46,7 @@ export function sizeChoices(request: GroupRequest, size: Size): SizeChoices | nu
     within: (excess) => {
       const most = deviation + excess;
       const choices = choicesWithin(furthestRow({ beyond, deviation: most }, request.slack));
-      return choices?.filter((choice) => choice.beyond === beyond && choice.deviation <= most) ?? null;
+      return choices && leastBeyond(choices).filter((choice) => choice.deviation <= most + ROUNDING);
     },
   };
 }
@@ -76,11 +73,10 @@ function chooser(request: GroupRequest): Chooser {
 
 function choiceAt(point: readonly number[], stages: readonly Stage[], counts: number): Choice {
   const costs = new Map<StageName, number>(stages.map((stage) => [stage.name, costOf(stage, point)]));
-  const units = (name: StageName) => Math.round((costs.get(name) ?? 0) * UNITS_A_TOLERANCE);
   return {
     numbers: point.slice(0, counts),
-    beyond: units("beyond"),
-    deviation: units("deviation"),
+    beyond: costs.get("beyond") ?? 0,
+    deviation: costs.get("deviation") ?? 0,
     near: costs.get("near") ?? 0,
     sum: costs.get("sum") ?? 0,
   };
@@ -101,13 +97,16 @@ function bestChoice(choicesWithin: Chooser, slack: number): Choice | null {
 
 /** How far off, in tolerances, one measurement can be in a choice that costs no more than this. */
 function furthestRow({ beyond, deviation }: Pick<Choice, "beyond" | "deviation">, slack: number): number {
-  return Math.min(1 + beyond / UNITS_A_TOLERANCE, slack + deviation / UNITS_A_TOLERANCE);
+  return Math.min(1 + beyond, slack + deviation);
 }
 
-function leastChoice([first, ...others]: readonly Choice[]): Choice | null {
+function leastChoice(choices: readonly Choice[]): Choice | null {
+  const [first, ...others] = leastBeyond(choices);
   if (first === undefined) return null;
-  return others.reduce((least, other) => {
-    const isLess = other.beyond < least.beyond || (other.beyond === least.beyond && other.deviation < least.deviation);
-    return isLess ? other : least;
-  }, first);
+  return others.reduce((least, other) => (other.deviation < least.deviation ? other : least), first);
+}
+
+function leastBeyond(choices: readonly Choice[]): Choice[] {
+  const least = choices.reduce((sofar, { beyond }) => Math.min(sofar, beyond), Number.POSITIVE_INFINITY);
+  return choices.filter(({ beyond }) => beyond <= least + ROUNDING);
 }

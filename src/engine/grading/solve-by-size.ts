@@ -1,15 +1,15 @@
 import { keepsConstraints } from "../integer-program";
 import type { Count, Grading } from "../pattern";
-import { cheapestPaths, type LayeredPaths } from "./cheapest-paths";
+import { cheapestPaths, ROUNDING, type LayeredPaths } from "./cheapest-paths";
 import { countVariables, gradingAt } from "./count-variables";
 import { evenestPath } from "./evenest-path";
 import { gradingRules } from "./grading-rules";
 import type { GroupRequest } from "./grading-stages";
-import { sizeChoices, UNITS_A_TOLERANCE, type Choice, type SizeChoices } from "./size-choices";
+import { sizeChoices, type Choice, type SizeChoices } from "./size-choices";
 
 /** By how much more than each size alone the sizes together may deviate: tried one after another, in tolerances. */
-const FIRST_EXCESS = 0.25 * UNITS_A_TOLERANCE;
-const MOST_EXCESS = 2 * UNITS_A_TOLERANCE;
+const FIRST_EXCESS = 0.25;
+const MOST_EXCESS = 2;
 
 /** Of two neighbouring sizes, pairs of choices to look at. */
 const MOST_PAIRS = 4_000_000;
@@ -39,7 +39,7 @@ export function solveBySize(request: GroupRequest): Grading | null {
     });
     if (layers.length < sizes.length || pairsOf(layers) > MOST_PAIRS) return null;
     const found = cheapestPaths(growingPaths(layers, request.counts), ({ deviation }) => deviation);
-    if (found !== null && found.cost - least <= excess) return evenest(request, found.paths);
+    if (found !== null && found.cost - least <= excess + ROUNDING) return evenest(request, found.paths);
     excess = found === null ? Math.max(FIRST_EXCESS, 2 * excess) : found.cost - least;
   }
   return null;
