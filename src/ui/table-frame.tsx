@@ -1,13 +1,16 @@
 import type { ReactNode } from "react";
 
-/** A frame in which a wide table scrolls by itself, reachable by keyboard, so that the page never does. */
+/**
+ * A frame in which a wide table scrolls by itself, reachable by keyboard, so that the page never does. It is `relative`, or
+ * words for screen readers alone, which stand out of the flow, would widen the page.
+ */
 export function TableFrame({ label, children }: { readonly label: string; readonly children: ReactNode }) {
   return (
     <div
       role="region"
       aria-label={label}
       tabIndex={0}
-      className="overflow-x-auto rounded-sheet border border-line bg-sheet shadow-sheet"
+      className="relative overflow-x-auto rounded-sheet border border-line bg-sheet shadow-sheet"
     >
       {children}
     </div>

@@ -1,7 +1,14 @@
 "use client";
 
 import { useState } from "react";
-import { RANGE_POINTS, sizesBetween, sizesFromTable, type BodyTable, type RangePoint } from "@/engine/trade-tables";
+import {
+  RANGE_POINTS,
+  sizesBetween,
+  sizesFromTable,
+  type BodyTable,
+  type RangePoint,
+  type TableChoice,
+} from "@/engine/trade-tables";
 import type { LengthUnit } from "@/engine/units";
 import { Field, Select } from "@/ui/field";
 import { formatLengthNumber } from "@/ui/format-length";
@@ -33,6 +40,8 @@ interface BeginPatternTableProps {
   readonly table: BodyTable;
   readonly unit: LengthUnit;
   readonly before: ChosenBefore | undefined;
+  /** Hears each change; at first the whole table is chosen. */
+  readonly onChoice?: (choice: TableChoice) => void;
 }
 
 interface Chosen {
@@ -43,10 +52,14 @@ interface Chosen {
 }
 
 /** Which sizes and measurements of a published table, and the values that they would bring. */
-export function BeginPatternTable({ table, unit, before }: BeginPatternTableProps) {
+export function BeginPatternTable({ table, unit, before, onChoice }: BeginPatternTableProps) {
   const [chosen, setChosen] = useState(() => startOf(table, before));
   const id = `tables.${table.id}`;
-  const change = (part: Partial<Chosen>) => setChosen((now) => ({ ...now, ...part }));
+  const change = (part: Partial<Chosen>) => {
+    const next = { ...chosen, ...part };
+    setChosen(next);
+    onChoice?.(choiceOf(table, next));
+  };
   const hasRanges = table.rows.some(({ printed }) => printed[table.unit]?.some((value) => typeof value !== "number"));
   return (
     <>
@@ -130,9 +143,7 @@ function MeasurementChoice({ table, name, chosen, onChange }: MeasurementChoiceP
 
 /** The values as the pattern would have them. */
 function Taken({ table, chosen, unit }: { table: BodyTable; chosen: Chosen; unit: LengthUnit }) {
-  const { measurements, ofRange } = chosen;
-  const sizes = sizesBetween(table, chosen.first, chosen.last);
-  const taken = sizesFromTable(table, { sizes, measurements, ofRange });
+  const taken = sizesFromTable(table, choiceOf(table, chosen));
   return (
     <>
       <h3 className="mb-1">What the pattern would take: a starting point to check</h3>
@@ -161,6 +172,10 @@ function Taken({ table, chosen, unit }: { table: BodyTable; chosen: Chosen; unit
       </div>
     </>
   );
+}
+
+function choiceOf(table: BodyTable, { first, last, measurements, ofRange }: Chosen): TableChoice {
+  return { sizes: sizesBetween(table, first, last), measurements, ofRange };
 }
 
 function startOf(table: BodyTable, before: ChosenBefore | undefined): Chosen {

@@ -26,7 +26,7 @@ export function BodyRow({ body, row, isLast, onRemove }: BodyRowProps) {
       {pattern.sizes.map(({ id }, at) => (
         <BodyCell key={id} body={body} row={row} at={at} />
       ))}
-      <td>
+      <td className="w-full">
         <ItemButtons
           name={body.label || `body measurement ${row + 1}`}
           onUp={row === 0 ? undefined : () => move(-1)}
@@ -88,7 +88,7 @@ function BodyCell({ body, row, at }: { readonly body: Body; readonly row: number
   const before = pattern.sizes[at - 1];
   const step = stepCm(pattern, { at, body: body.id, unit });
   return (
-    <td data-row={row} data-column={at} className="px-1! has-[[aria-invalid=true]]:min-w-44">
+    <td data-row={row} data-column={at} className="w-26 px-1! has-[[aria-invalid=true]]:min-w-44">
       <NumberField
         at={["sizes", at, "body", body.id]}
         label={`${body.label}, ${size?.label ?? ""}`}

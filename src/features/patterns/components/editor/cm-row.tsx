@@ -62,7 +62,10 @@ export function CmRow({ list, item, at, isLast, uses, onRemove }: CmRowProps) {
           />
         </div>
         {typeof cm === "object" ? null : (
-          <div data-row={at} data-column={0} className="self-end max-sm:w-full sm:self-start sm:pt-6">
+          <div data-row={at} data-column={0} className="max-sm:w-full">
+            <span aria-hidden="true" className="mb-0.5 block text-sm text-soft">
+              {list === "lengths" ? "It measures" : "It adds or takes"}
+            </span>
             <CmField
               list={list}
               at={[list, at, "cm"]}

@@ -34,7 +34,7 @@ export function FabricsPart() {
           </EmptyState>
         </div>
       ) : null}
-      <ol className="mb-4 grid gap-5">
+      <ol className="mb-4 grid grid-cols-1 gap-5">
         {fabrics.map((fabric, at) => (
           <FabricCard key={fabric.id} fabric={fabric} at={at} onRemove={() => remove(at, fabric.id, fabric.label)} />
         ))}

@@ -23,7 +23,7 @@ const ANOTHER = { value: "another", label: "another width" };
 
 /** Stitches and rows, over which width, and the same gauge over both usual widths. */
 export function GaugeFields({ fabric, at, onFabric }: GaugeFieldsProps) {
-  const { readable } = useEditing();
+  const { readable, unit } = useEditing();
   const { gauge } = fabric;
   const { overCm } = gauge;
   const read = readable?.fabrics.find(({ id }) => id === fabric.id);
@@ -66,6 +66,7 @@ export function GaugeFields({ fabric, at, onFabric }: GaugeFieldsProps) {
             at={["fabrics", at, "gauge", "overCm"]}
             label="Width"
             kind="length"
+            behind={unit}
             value={overCm}
             onText={(typed) => onFabric({ ...fabric, gauge: { ...gauge, overCm: typed } }, "gauge.overCm")}
           />

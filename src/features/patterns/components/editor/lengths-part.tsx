@@ -57,7 +57,7 @@ function CmSection({ list }: { readonly list: CmList }) {
       <GridArea
         onBlock={(block, row, column) => change((now) => withPastedCm(now, list, { block, row, column }), null)}
       >
-        <ol className="mb-4 grid gap-3">
+        <ol className="mb-4 grid grid-cols-1 gap-3">
           {items.map((item, at) => (
             <CmRow
               key={item.id}

@@ -22,7 +22,7 @@ export function SizeHead({ size, at, onRemove }: SizeHeadProps) {
   const name = size.label || `size ${at + 1}`;
   const move = (by: -1 | 1) => change((now) => ({ ...now, sizes: moved(now.sizes, at, by) }), null);
   return (
-    <th scope="col" className="min-w-26 px-1! font-normal">
+    <th scope="col" className="w-26 min-w-26 px-1! font-normal">
       <TextField
         at={["sizes", at, "label"]}
         label={`Label of size ${at + 1}`}

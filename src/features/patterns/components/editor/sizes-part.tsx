@@ -6,6 +6,7 @@ import { Section } from "@/ui/section";
 import { AddNamed } from "./add-named";
 import { bodyRows, withNewBody, withNewSize } from "./body-rows";
 import { useEditing } from "./editing";
+import { PublishedSizes } from "./published-sizes";
 import { SaidBelow } from "./said-below";
 import { SizeTable } from "./size-table";
 import { TakenOutNote, type TakenOut } from "./taken-out";
@@ -20,6 +21,7 @@ export function SizesPart() {
       title="Sizes"
       intro="Each size is made for a body: its measurements stand here, without ease. The smallest size comes first, and one body measurement says which size is larger. Small numbers are the step from the size before."
     >
+      <PublishedSizes />
       {pattern.sizes.length === 0 && rows.length === 0 ? (
         <div className="mb-5">
           <EmptyState title="No sizes yet">

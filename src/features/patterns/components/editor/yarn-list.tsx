@@ -30,7 +30,7 @@ export function YarnList() {
       intro="What stands on the ball band. From it and from what testers weigh, Sizewright says how much to buy in every size."
     >
       {yarns.length === 0 ? <p className="mb-4 text-soft">No yarns yet. Add one for each yarn or colour.</p> : null}
-      <ol className="mb-4 grid gap-3">
+      <ol className="mb-4 grid grid-cols-1 gap-3">
         {yarns.map((yarn, at) => (
           <YarnRow key={yarn.id} yarn={yarn} at={at} onRemove={() => remove(yarn, at)} />
         ))}
