@@ -32,6 +32,8 @@ export function actions(): string[] {
     .sort();
 }
 
+const UUID = /[\da-f]{8}(-[\da-f]{4}){3}-[\da-f]{12}/;
+
 export interface Answered {
   readonly answer: PageAnswer;
   /** All that can be seen of it. */
@@ -67,7 +69,7 @@ function named(status: number): PageAnswer {
 }
 
 function ownPath(address: string): `/${string}` {
-  return `/${new URL(address, "http://localhost").pathname.slice(1)}`;
+  return `/${new URL(address, "http://localhost").pathname.slice(1).replace(UUID, "[id]")}`;
 }
 
 /** Calls an action of the build as its page would. @param fill puts a world's ids into the address of that page. */

@@ -7,7 +7,10 @@ import type { Kind, World } from "./access-world";
  */
 export type PageAnswer = "shown" | "nothing" | `/${string}` | number;
 
-/** What an action answers: "done" (whatever its domain says), a known failure's code, or the path that it leads on to. */
+/**
+ * What an action answers: "done" (whatever its domain says), a known failure's code, or the path that it leads on to, with
+ * [id] for an id in it.
+ */
 export type ActionAnswer = "done" | "signed-out" | "not-found" | "not-allowed" | `/${string}`;
 
 interface PageRow {
@@ -39,10 +42,22 @@ const EDITS: Readonly<Record<Kind, ActionAnswer>> = {
   owner: "done",
 };
 
+/** For the pattern's owner alone. */
+const OWNS: Readonly<Record<Kind, ActionAnswer>> = { ...EDITS, editor: "not-allowed" };
+
 /** Reports that are understood as far as the question whose they are. */
 function pastedReports({ patternId, callId }: World) {
   const choices = { headerRow: 0, columns: [], swatchOver: "10 cm", washed: true };
   return { patternId, callId, text: "", choices, confirmed: false, tableKey: randomUUID() };
+}
+
+/** A pattern to begin that is whole but for a number that its document refuses. */
+function refusedPattern() {
+  const fabric = { label: "Main", toolMm: "4", stitches: "20", rows: "25", over: "10 cm", worked: "flat" };
+  const fields = Object.entries(fabric).map(([name, value]) => [`fabric.${name}`, value]);
+  const own = { "own.body": "Bust", "own.sizes": "S 86" };
+  const whole = { formKey: randomUUID(), name: "Begun \u0000", craft: "crochet", sizesFrom: "own", ...own };
+  return { ...whole, ...Object.fromEntries(fields) };
 }
 
 const WRONG = { email: "nobody@example.org", password: "a wrong password" };
@@ -83,6 +98,7 @@ export const PAGES: Readonly<Record<string, PageRow>> = {
   "/calls/[callId]/testers.csv": { path: ({ callId }) => `/calls/${callId}/testers.csv`, answers: SEES },
   "/calls/[callId]/yarn": { path: ({ callId }) => `/calls/${callId}/yarn`, answers: SEES },
   "/calls/[callId]/yarn.csv": { path: ({ callId }) => `/calls/${callId}/yarn.csv`, answers: SEES },
+  "/invitations/[token]": { path: ({ token }) => `/invitations/${token}`, answers: everyone<PageAnswer>("shown") },
   "/live": { path: () => "/live", answers: everyone<PageAnswer>("shown") },
   "/patterns": { path: () => "/patterns", answers: signedIn<PageAnswer>("/sign-in", "shown") },
   "/patterns/[patternId]": { path: ({ patternId }) => `/patterns/${patternId}`, answers: SEES },
@@ -92,6 +108,7 @@ export const PAGES: Readonly<Record<string, PageRow>> = {
     path: ({ patternId }) => `/patterns/${patternId}/measurements/bust`,
     answers: SEES,
   },
+  "/patterns/[patternId]/people": { path: ({ patternId }) => `/patterns/${patternId}/people`, answers: SEES },
   "/patterns/[patternId]/drawing.svg": {
     path: ({ patternId }) => `/patterns/${patternId}/drawing.svg`,
     answers: SEES,
@@ -100,6 +117,14 @@ export const PAGES: Readonly<Record<string, PageRow>> = {
   "/patterns/[patternId]/revisions": { path: ({ patternId }) => `/patterns/${patternId}/revisions`, answers: SEES },
   "/patterns/[patternId]/revisions/[number]": {
     path: ({ patternId }) => `/patterns/${patternId}/revisions/1`,
+    answers: SEES,
+  },
+  "/patterns/new/blank": {
+    path: () => "/patterns/new/blank",
+    answers: signedIn<PageAnswer>("/sign-in", "shown"),
+  },
+  "/patterns/[patternId]/revisions/compare": {
+    path: ({ patternId }) => `/patterns/${patternId}/revisions/compare?from=1&to=2`,
     answers: SEES,
   },
   "/patterns/new/document": {
@@ -176,18 +201,50 @@ export const ACTIONS: Readonly<Record<string, ActionRow>> = {
     sends: ({ patternId }) => ({ values: [patternId, { content: null, version: 0, baseNumber: 1, reason: "Why" }] }),
     answers: EDITS,
   },
+  "patterns/begin-actions.ts beginPattern": {
+    sends: () => ({ form: refusedPattern() }),
+    answers: signedIn<ActionAnswer>("signed-out", "done"),
+  },
   "patterns/correction-actions.ts saveCorrection": {
     sends: ({ patternId, callId }) => ({
       form: { patternId, callId, size: "small", measurement: "bust", baseNumber: "1", reason: "Why" },
     }),
     answers: EDITS,
   },
+  // Good for one person: another designer takes it, and the others have a part already.
+  "patterns/invitation-actions.ts accept": {
+    sends: ({ token }) => ({ form: { token } }),
+    answers: { ...signedIn<ActionAnswer>("signed-out", "done"), "another designer": "/patterns/[id]" },
+  },
+  "patterns/invitation-actions.ts invite": {
+    sends: ({ patternId }) => ({ form: { patternId, role: "viewer", note: "" } }),
+    answers: OWNS,
+  },
+  "patterns/invitation-actions.ts withdraw": {
+    sends: ({ patternId, invitationId }) => ({ form: { patternId, invitationId } }),
+    answers: OWNS,
+  },
+  "patterns/people-actions.ts changeHelper": {
+    sends: ({ patternId, people }) => ({
+      form: { patternId, accountId: people.viewer?.accountId ?? "", role: "viewer" },
+    }),
+    answers: OWNS,
+  },
+  // A helper leaves, the owner cannot.
+  "patterns/people-actions.ts leave": {
+    sends: ({ patternId }) => ({ form: { patternId } }),
+    answers: { ...EDITS, viewer: "/patterns", editor: "/patterns" },
+  },
+  "patterns/people-actions.ts removeHelper": {
+    sends: ({ patternId, people }) => ({ form: { patternId, accountId: people.viewer?.accountId ?? "" } }),
+    answers: OWNS,
+  },
   "patterns/paste-actions.ts makePastedPattern": {
-    sends: () => ({ values: [{ text: "", choices: {}, confirmed: false }] }),
+    sends: () => ({ values: [{ text: "", choices: {}, confirmed: false, tableKey: randomUUID() }] }),
     answers: signedIn<ActionAnswer>("signed-out", "done"),
   },
   "reports/document-actions.ts bringDocument": {
-    sends: () => ({ values: [{ text: "{}", title: "" }] }),
+    sends: () => ({ values: [{ text: "{}", title: "", formKey: randomUUID() }] }),
     answers: signedIn<ActionAnswer>("signed-out", "done"),
   },
   "reports/paste-actions.ts addPastedReports": {

@@ -1,4 +1,4 @@
-import { randomUUID } from "node:crypto";
+import { createHash, randomUUID } from "node:crypto";
 import { runEngineTask } from "../src/engine/engine-task";
 import { reckonCall } from "../src/features/analyses/mutations";
 import { takeApart } from "../src/features/reports/schema";
@@ -19,13 +19,16 @@ export interface World {
   readonly planId: string;
   /** Asked for by the owner. */
   readonly gradingId: string;
+  readonly invitationId: string;
+  /** Of that invitation's link, to look. */
+  readonly token: string;
   /** Null: a visitor is signed in as nobody. */
   readonly people: Readonly<Record<Kind, Designer | null>>;
 }
 
 export async function makeWorld(): Promise<World> {
   const [patternId, revisionId, callId, testerId] = [randomUUID(), randomUUID(), randomUUID(), randomUUID()];
-  const [planId, gradingId] = [randomUUID(), randomUUID()];
+  const [planId, gradingId, invitationId, token] = [randomUUID(), randomUUID(), randomUUID(), randomUUID()];
   const [another, viewer, editor, owner] = await Promise.all(Array.from({ length: 4 }, () => makeDesigner()));
   const people = {
     visitor: null,
@@ -56,7 +59,10 @@ export async function makeWorld(): Promise<World> {
   const grading =
     "INSERT INTO grading (id, pattern_id, account_id, request, submission_key) VALUES ($1, $2, $3, '{}', $1)";
   await query(grading, [gradingId, patternId, people.owner?.accountId]);
-  return { patternId, revisionId, callId, testerId, planId, gradingId, people };
+  const invitation =
+    "INSERT INTO invitation (id, pattern_id, role, token_hash, ends_at) VALUES ($1, $2, 'viewer', $3, now() + interval '1 day')";
+  await query(invitation, [invitationId, patternId, createHash("sha256").update(token).digest("hex")]);
+  return { patternId, revisionId, callId, testerId, planId, gradingId, invitationId, token, people };
 }
 
 function noSolver(): never {
@@ -73,5 +79,7 @@ export function absentWorld(world: World): World {
     testerId: randomUUID(),
     planId: randomUUID(),
     gradingId: randomUUID(),
+    invitationId: randomUUID(),
+    token: randomUUID(),
   };
 }

@@ -22,12 +22,13 @@ function looked(): Promise<World> {
 
 /** Puts a world's ids into an address such as /patterns/[patternId]. */
 function fill(path: string, world: World): string {
-  const { patternId, callId, testerId, revisionId } = world;
+  const { patternId, callId, testerId, revisionId, token } = world;
   const ids: Readonly<Record<string, string>> = {
     patternId,
     callId,
     testerId,
     revisionId,
+    token,
     measurementId: "bust",
     number: "1",
   };

@@ -36,6 +36,7 @@ test("a pattern's pages keep WCAG 2.2 A and AA", async ({ page, designer }) => {
   const addresses = [
     "/account",
     "/patterns",
+    "/patterns/new/blank",
     "/patterns/new/document",
     "/patterns/new/paste",
     `${pattern}`,
@@ -45,6 +46,8 @@ test("a pattern's pages keep WCAG 2.2 A and AA", async ({ page, designer }) => {
     `${pattern}/edit`,
     `${pattern}/revisions`,
     `${pattern}/revisions/1`,
+    `${pattern}/revisions/compare`,
+    `${pattern}/people`,
     `${pattern}/reports/paste`,
   ];
   for (const address of addresses) await expectAccessible(page, address);

@@ -1,39 +1,27 @@
-import { bringCall, expectNoSidewaysScroll } from "./bring-call";
+import { expectNoSidewaysScroll } from "./bring-call";
 import { makeDesigner, query, signInByCookie } from "./designer";
 import { expect, test } from "./fixtures";
-import type { Page } from "@playwright/test";
-
-async function openEditor(page: Page, patternId: string): Promise<void> {
-  await page.goto(`/patterns/${patternId}/edit`);
-  await page.waitForLoadState("networkidle");
-}
-
-async function patternOf(page: Page): Promise<string> {
-  await page.goto(`/calls/${await bringCall(page)}`);
-  const href = await page
-    .getByRole("link", { name: /Saltmarsh Tee/ })
-    .first()
-    .getAttribute("href");
-  return href?.split("/").at(-1) ?? "";
-}
+import { bringPattern, openEditor } from "./pattern-of";
 
 test("edits are kept as typed, told at their field, and become a revision with a reason", async ({
   page,
   designer,
 }) => {
   expect(designer.accountId).not.toBe("");
-  const patternId = await patternOf(page);
-  await openEditor(page, patternId);
-  const sleeve = page.getByLabel("Sleeve seam, all sizes");
+  const patternId = await bringPattern(page);
+  await openEditor(page, patternId, "lengths");
+  const sleeve = page.getByRole("textbox", { name: "Sleeve seam, all sizes" });
   await sleeve.fill("one");
   await expect(page.getByText(/“one” is not a number/)).toBeVisible();
-  await sleeve.fill("-1,5");
+  await sleeve.fill("1,5");
+  await page.getByRole("link", { name: "Grading" }).click();
   await page.getByLabel("Neck stitches, M", { exact: true }).fill("64");
   await expect(page.getByText(/Saved \d\d:\d\d/)).toBeVisible();
   await expectNoSidewaysScroll(page);
 
-  await openEditor(page, patternId);
-  await expect(page.getByLabel("Sleeve seam, all sizes")).toHaveValue("-1,5");
+  await openEditor(page, patternId, "lengths");
+  await expect(sleeve).toHaveValue("1,5");
+  await page.getByRole("link", { name: "Grading" }).click();
   await expect(page.getByLabel("Neck stitches, M", { exact: true })).toHaveValue("64");
   await page.getByRole("button", { name: "Save as a revision" }).click();
   await page.getByRole("button", { name: "Save revision 2" }).click();
@@ -48,7 +36,7 @@ test("edits are kept as typed, told at their field, and become a revision with a
 
 test("what is typed while a save is on its way is sent once", async ({ page, designer }) => {
   expect(designer.accountId).not.toBe("");
-  const patternId = await patternOf(page);
+  const patternId = await bringPattern(page);
   await page.clock.install();
   await openEditor(page, patternId);
   let sent = 0;
@@ -56,12 +44,12 @@ test("what is typed while a save is on its way is sent once", async ({ page, des
   const answered = new Promise<void>((resolve) => {
     goOn = resolve;
   });
-  await page.route(/\/edit$/, async (route) => {
+  await page.route(/\/edit\?/, async (route) => {
     if (route.request().method() === "POST") sent += 1;
     await answered;
     await route.continue();
   });
-  await page.getByLabel("Sleeve seam, all sizes").fill("-1,5");
+  await page.getByLabel("Shoulder stitches, M", { exact: true }).fill("25");
   await page.clock.runFor(1000);
   await page.getByLabel("Neck stitches, M", { exact: true }).fill("64");
   goOn();
@@ -69,7 +57,7 @@ test("what is typed while a save is on its way is sent once", async ({ page, des
   await expect(page.getByText(/Saved \d\d:\d\d/)).toBeVisible();
   await page.clock.runFor(1000);
   await page.getByRole("button", { name: "Save as a revision" }).click();
-  await page.getByLabel("What you changed, and why").fill("A thicker seam");
+  await page.getByLabel("What you changed, and why").fill("A wider neck");
   await page.getByRole("button", { name: "Save revision 2" }).click();
   await page.waitForURL(/revisions\/2$/);
   // Two saves of the draft, and the revision: requests go one after another.
@@ -81,7 +69,7 @@ test("of two people editing one pattern the later is told, and both texts are ke
   designer,
   browser,
 }) => {
-  const patternId = await patternOf(page);
+  const patternId = await bringPattern(page);
   expect(designer.accountId).not.toBe("");
   const helper = await makeDesigner();
   await query("INSERT INTO membership (pattern_id, account_id, role) VALUES ($1, $2, 'editor')", [
@@ -93,12 +81,20 @@ test("of two people editing one pattern the later is told, and both texts are ke
   const theirs = await context.newPage();
   await openEditor(page, patternId);
   await openEditor(theirs, patternId);
-  await theirs.getByLabel("Sleeve seam, all sizes").fill("-2");
+  await theirs.getByLabel("Neck stitches, M", { exact: true }).fill("64");
   await expect(theirs.getByText(/Saved \d\d:\d\d/)).toBeVisible();
-  await page.getByLabel("Sleeve seam, all sizes").fill("-3");
+  await page.getByLabel("Neck stitches, M", { exact: true }).fill("66");
+  await page.getByLabel("Neck stitches, L", { exact: true }).fill("68");
   await expect(page.getByText(/saved while you were editing/)).toBeVisible();
-  await expect(page.getByRole("region", { name: "Both texts" })).toContainText("-2");
-  await expect(page.getByRole("region", { name: "Both texts" })).toContainText("-3");
+  await expect(page.getByRole("row", { name: /Neck stitches, M.*66.*64/ })).toBeVisible();
+  await page
+    .getByRole("row", { name: /Neck stitches, M/ })
+    .getByRole("radio")
+    .nth(1)
+    .check();
+  await page.getByRole("button", { name: "Go on with these" }).click();
+  await expect(page.getByLabel("Neck stitches, M", { exact: true })).toHaveValue("64");
+  await expect(page.getByLabel("Neck stitches, L", { exact: true })).toHaveValue("68");
   await context.close();
 });
 

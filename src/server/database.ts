@@ -17,6 +17,8 @@ function connect(): Pool {
     connectionString: environment().DATABASE_URL,
     connectionTimeoutMillis: CONNECT_WITHIN_MS,
     application_name: "sizewright",
+    // Prisma's adapter writes moments without their zone and reads them as UTC, whatever zone the server keeps.
+    options: "-c TimeZone=UTC",
   });
   // A resting connection that the server drops is taken out of the pool; unheard, the event would end this process.
   made.on("error", ({ message }) => log.warn({ reason: message }, "database connection lost"));

@@ -10,3 +10,8 @@ export function ownPath(path: string | null | undefined): string {
   const kept = `${url.pathname}${url.search}${url.hash}`;
   return kept.startsWith("//") ? "/" : kept;
 }
+
+/** The address of a page that leads on to a path of this site once it is done. */
+export function withNext(page: string, next: string): string {
+  return next === "/" ? page : `${page}?next=${encodeURIComponent(next)}`;
+}

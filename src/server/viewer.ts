@@ -7,7 +7,7 @@ import { cache } from "react";
 import { database } from "./database";
 import { isDatabaseAway } from "./database-away";
 import { AppError } from "./errors";
-import { ownPath } from "./own-path";
+import { ownPath, withNext } from "./own-path";
 import { sessionOptions } from "./session-options";
 
 /** The signed-in person of this request. */
@@ -45,6 +45,5 @@ export async function viewerOf(session: { accountId: string; sessionVersion: num
 export async function requireViewer(): Promise<Viewer> {
   const viewer = await optionalViewer();
   if (viewer !== null) return viewer;
-  const going = ownPath((await headers()).get("x-sizewright-path"));
-  redirect(going === "/" ? "/sign-in" : `/sign-in?next=${encodeURIComponent(going)}`);
+  redirect(withNext("/sign-in", ownPath((await headers()).get("x-sizewright-path"))));
 }

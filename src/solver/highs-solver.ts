@@ -9,7 +9,10 @@ const MOST_NODES = 50_000;
  *
  * @param mostSeconds for comparisons: a limit in time, under which two runs may differ.
  */
-export async function highsSolver(mostSeconds?: number): Promise<Solver> {
+export async function highsSolver({
+  mostNodes = MOST_NODES,
+  mostSeconds,
+}: { readonly mostNodes?: number; readonly mostSeconds?: number } = {}): Promise<Solver> {
   const highs = await highsLoader();
   return (lpText) => {
     const { Status, Columns } = highs.solve(lpText, {
@@ -17,7 +20,7 @@ export async function highsSolver(mostSeconds?: number): Promise<Solver> {
       mip_abs_gap: 0,
       random_seed: 1,
       threads: 1,
-      mip_max_nodes: MOST_NODES,
+      mip_max_nodes: mostNodes,
       ...(mostSeconds === undefined ? {} : { time_limit: mostSeconds }),
     });
     // A search that was stopped before it met any answer has columns without values.

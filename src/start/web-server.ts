@@ -4,6 +4,7 @@ import next from "next";
 import { log } from "@/server/log";
 import { clientAddress } from "./client-address";
 import { hasCode } from "./has-code";
+import { loggedPath } from "./logged-path";
 import { contentSecurityPolicy, SECURITY_HEADERS } from "./security-headers";
 import { StartError } from "./start-error";
 
@@ -98,7 +99,7 @@ function prepare(
 }
 
 function logWhenAnswered({ method, url }: IncomingMessage, response: ServerResponse, requestId: string): void {
-  const path = url?.split("?", 1)[0] ?? "/";
+  const path = loggedPath(url);
   const level = path.startsWith("/_next/") ? "debug" : "info";
   const begun = performance.now();
   response.once("close", () => {

@@ -64,7 +64,7 @@ describe("the Prisma schema and the migrations", () => {
   });
 
   it.each([
-    ["a new column", "  invented  Boolean  @default(false)", "  invented  Boolean  @default(false)\n  maker String?"],
+    ["a new column", "  invented      Boolean  @default(false)", "  invented      Boolean  @default(false)\n  maker String?"],
     ["another default", '@default("cm")', '@default("in")'],
     ["a new index", '@@map("pattern")', '@@index([createdAt])\n  @@map("pattern")'],
     ["another rule of deletion", "onDelete: Restrict", "onDelete: Cascade"],

@@ -4,7 +4,7 @@ import { redirect } from "next/navigation";
 import { DemoSignIn } from "@/features/accounts/components/demo-sign-in";
 import { SignInForm } from "@/features/accounts/components/sign-in-form";
 import { environment } from "@/server/environment";
-import { ownPath } from "@/server/own-path";
+import { ownPath, withNext } from "@/server/own-path";
 import { optionalViewer } from "@/server/viewer";
 import { Notice } from "@/ui/notice";
 import { Page } from "@/ui/page";
@@ -31,7 +31,7 @@ export default async function SignInPage({ searchParams }: SignInPageProps) {
       <SignInForm email={fresh ?? ""} next={next} />
       <p className="mt-8 text-soft">
         New here?{" "}
-        <Link href="/sign-up" className="text-link">
+        <Link href={withNext("/sign-up", next)} className="text-link">
           Make an account
         </Link>
       </p>

@@ -3,19 +3,25 @@ import Link from "next/link";
 import { redirect } from "next/navigation";
 import { SignUpForm } from "@/features/accounts/components/sign-up-form";
 import { PASSWORD_HINT } from "@/features/accounts/password-hint";
+import { ownPath, withNext } from "@/server/own-path";
 import { optionalViewer } from "@/server/viewer";
 import { Page } from "@/ui/page";
 
 export const metadata: Metadata = { title: "Make an account" };
 
-export default async function SignUpPage() {
-  if ((await optionalViewer()) !== null) redirect("/");
+interface SignUpPageProps {
+  readonly searchParams: Promise<Record<string, string | string[] | undefined>>;
+}
+
+export default async function SignUpPage({ searchParams }: SignUpPageProps) {
+  const next = ownPath((await searchParams).next?.toString());
+  if ((await optionalViewer()) !== null) redirect(next);
   return (
     <Page title="Make an account" intro="For designers, and for those who help them." width="narrow">
-      <SignUpForm passwordHint={PASSWORD_HINT} />
+      <SignUpForm passwordHint={PASSWORD_HINT} next={next} />
       <p className="mt-8 text-soft">
         You have one?{" "}
-        <Link href="/sign-in" className="text-link">
+        <Link href={withNext("/sign-in", next)} className="text-link">
           Sign in
         </Link>
       </p>

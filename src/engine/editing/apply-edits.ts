@@ -4,9 +4,11 @@ import { editFields, type EditField } from "./edit-fields";
 import { outOfReach } from "./out-of-reach";
 import type { PatternChange } from "./pattern-change";
 import { patternChanges } from "./pattern-changes";
-import { isBesideTexts, isMeant, unitOfEdits, type TypedEdits } from "./typed-edits";
 
-/** A sentence about the text under a path of the draft. */
+/** Texts as typed, by the path of their field as in `editFields`. */
+export type TypedEdits = Readonly<Record<string, string>>;
+
+/** A sentence about the text under a path. */
 export interface EditRemark {
   readonly path: string;
   readonly says: string;
@@ -16,8 +18,8 @@ export interface AppliedEdits {
   /** The pattern with every edit that can be read; where one cannot, the number stays as it was. */
   readonly document: PatternDocument;
   readonly faults: readonly EditRemark[];
-  /** Numbers out of human reach; `meant` where she has said so of this very text. */
-  readonly askedBack: readonly (EditRemark & { readonly meant: boolean })[];
+  /** Numbers out of human reach. */
+  readonly askedBack: readonly EditRemark[];
   readonly changes: readonly PatternChange[];
 }
 
@@ -29,27 +31,24 @@ const LARGEST_NUMBER = 1_000_000;
  *
  * @param pattern the revision that the edits are made on.
  * @param typed texts by path; a decimal comma, a fraction and a unit behind a length are understood.
- * @param unit unit of lengths without one, where the edits do not say it themselves.
+ * @param unit unit of lengths without one.
  * @returns the pattern as it becomes, and what is to be said of each text; lengths in cm.
  */
 export function applyEdits(pattern: PatternDocument, typed: TypedEdits, unit: LengthUnit): AppliedEdits {
-  const readIn = unitOfEdits(typed, unit);
   const fields = editFields(pattern);
   const faults: EditRemark[] = strayTexts(typed, fields);
-  const askedBack: (EditRemark & { meant: boolean })[] = [];
+  const askedBack: EditRemark[] = [];
   const values = new Map<string, number>();
   for (const field of fields) {
     const text = own(typed, field.path);
     if (text === undefined) continue;
-    const read = readValue(field, text, readIn);
+    const read = readValue(field, text, unit);
     if (!read.ok) {
       faults.push({ path: field.path, says: read.says });
       continue;
     }
     const question = outOfReach(field, read.value);
-    if (question !== undefined) {
-      askedBack.push({ path: field.path, says: question, meant: isMeant(typed, field.path) });
-    }
+    if (question !== undefined) askedBack.push({ path: field.path, says: question });
     values.set(field.path, read.value);
   }
   faults.push(...halfGraded(fields, values, typed));
@@ -61,7 +60,7 @@ export function applyEdits(pattern: PatternDocument, typed: TypedEdits, unit: Le
 function strayTexts(typed: TypedEdits, fields: readonly EditField[]): EditRemark[] {
   const known = new Set(fields.map(({ path }) => path));
   return Object.keys(typed)
-    .filter((path) => !known.has(path) && !isBesideTexts(path))
+    .filter((path) => !known.has(path))
     .map((path) => ({ path, says: "This revision has no such number any more; take the edit back." }));
 }
 

@@ -1,4 +1,4 @@
-export { applyEdits, type AppliedEdits, type EditRemark } from "./apply-edits";
+export { applyEdits, type AppliedEdits, type EditRemark, type TypedEdits } from "./apply-edits";
 export { draftInUnit } from "./draft-in-unit";
 export { beginDraft, patternDraftSchema, type DraftPattern, type PatternDraft, type Typed } from "./draft-pattern";
 export { draftQuestions, type DraftQuestion } from "./draft-questions";
@@ -12,4 +12,3 @@ export { readablePart } from "./readable-part";
 export { readDraft, type ReadDraft } from "./read-draft";
 export { shapeDraft, type ShapedDraft } from "./shape-draft";
 export { takeChange } from "./take-change";
-export { answerMeant, inUnitOf, isBesideTexts, isMeant, unitOfEdits, withText, type TypedEdits } from "./typed-edits";

@@ -1,4 +1,4 @@
-import type { Count, PatternDocument } from "../pattern";
+import type { Count, Grading, PatternDocument } from "../pattern";
 
 /** Where the variables of a grading stand: each count's number in each size, then how many repeats that is. */
 export interface CountVariables {
@@ -18,4 +18,14 @@ export function countVariables(pattern: PatternDocument, counts: readonly Count[
     repeatsOf: (count, size) => counts.length * sizes + numberOf(count, size),
     total: 2 * counts.length * sizes,
   };
+}
+
+/** The numbers of some counts among the values of their variables. */
+export function gradingAt(
+  { pattern, counts }: { readonly pattern: PatternDocument; readonly counts: readonly Count[] },
+  values: readonly number[],
+): Grading {
+  const { numberOf } = countVariables(pattern, counts);
+  const bySize = (id: string) => pattern.sizes.map((size, at) => [size.id, values[numberOf(id, at)] ?? Number.NaN]);
+  return Object.fromEntries(counts.map(({ id }) => [id, Object.fromEntries(bySize(id))]));
 }

@@ -1,7 +1,6 @@
 import type { Sum } from "../integer-program";
 import { indexPattern, measureTerm, patternWorking, targetCm, type Working } from "../prediction";
-import type { PatternDocument } from "../pattern";
-import type { CountGroup } from "./count-groups";
+import type { Measurement, PatternDocument } from "../pattern";
 import type { CountVariables } from "./count-variables";
 
 /**
@@ -11,11 +10,11 @@ import type { CountVariables } from "./count-variables";
  */
 export function deviationRows(
   pattern: PatternDocument,
-  group: CountGroup,
+  measurements: readonly Measurement[],
   variables: CountVariables,
 ): { readonly sum: Sum; readonly right: number }[] {
   const index = indexPattern(pattern);
-  return group.measurements.flatMap((measurement) =>
+  return measurements.flatMap((measurement) =>
     pattern.sizes.flatMap((size, at) => {
       const target = targetCm(measurement, size);
       if (target === null) return [];

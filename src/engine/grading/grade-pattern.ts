@@ -1,5 +1,5 @@
 import type { Solver } from "../integer-program";
-import { own, type Fault, type Grading, type PatternDocument } from "../pattern";
+import { own, sizeOrderFaults, type Fault, type Grading, type PatternDocument } from "../pattern";
 import { countGroups, type CountGroup } from "./count-groups";
 import type { Clash } from "./find-clash";
 import type { GradeRequest } from "./grade-request";
@@ -9,7 +9,8 @@ import {
   type GradedMeasurement,
   type GradingObjective,
 } from "./graded-measurements";
-import { solveCounts, type Limit } from "./solve-counts";
+import type { Limit } from "./solve-by-program";
+import { solveCounts } from "./solve-counts";
 
 export type GradeOutcome =
   | {
@@ -30,12 +31,13 @@ export type GradeOutcome =
  *
  * @param request slack 0 where left out.
  * @param solver exact, to a relative and absolute gap of 0.
- * @returns the grading with what each measurement comes to; or one clash; or faults, as of counts that nothing decides.
+ * @returns the grading with what each measurement comes to; or one clash; or faults: sizes out of order, counts that nothing decides.
  * @see design 4.2.
  */
 export function gradePattern({ pattern, slack = 0, near }: GradeRequest, solver: Solver): GradeOutcome {
   const limits: Limit[] = [];
-  const faults: Fault[] = [];
+  const faults: Fault[] = sizeOrderFaults(pattern);
+  if (faults.length > 0) return { status: "faults", faults };
   let grading: Grading = {};
   for (const group of countGroups(pattern)) {
     if (group.measurements.length === 0) {

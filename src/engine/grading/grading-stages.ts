@@ -1,7 +1,6 @@
-import type { Constraint, Sum } from "../integer-program";
-import { own, type Count, type Grading, type PatternDocument } from "../pattern";
-import type { CountGroup } from "./count-groups";
-import type { CountVariables } from "./count-variables";
+import { valueOfSum, type Constraint, type Sum } from "../integer-program";
+import { own, type Count, type Grading, type Measurement, type PatternDocument } from "../pattern";
+import { countVariables } from "./count-variables";
 import { deviationRows } from "./deviation-rows";
 
 /** The stages of 4.2 in their order; `near` only where a tested grading is given. */
@@ -22,25 +21,24 @@ export interface Stage {
   readonly isWhole: boolean;
 }
 
-/**
- * What is made small one after another for a group of counts.
- *
- * @param near the tested grading; what it leaves out is not drawn to anything.
- * @param slack deviation that costs nothing, in tolerances.
- * @see design 4.2.
- */
-export function gradingStages(
-  pattern: PatternDocument,
-  given: {
-    readonly group: CountGroup;
-    readonly counts: readonly Count[];
-    readonly variables: CountVariables;
-    readonly near?: Grading;
-    readonly slack: number;
-  },
-): Stage[] {
-  const { group, counts, variables, near, slack } = given;
-  const deviations = deviationRows(pattern, group, variables);
+/** Counts that are solved together, with what their numbers should come to. */
+export interface GroupRequest {
+  readonly pattern: PatternDocument;
+  readonly counts: readonly Count[];
+  readonly measurements: readonly Measurement[];
+  /** The tested grading; counts and sizes that it leaves out may come out as they like. */
+  readonly near?: Grading;
+  /** Deviation that costs nothing, in tolerances. */
+  readonly slack: number;
+}
+
+/** An optimum of one stage may be missed by this much in the next ones, for sums of doubles do not come out the same twice. */
+export const STAGE_TOLERANCE = 1e-7;
+
+/** What is made small one after another for a group of counts. @see design 4.2. */
+export function gradingStages({ pattern, counts, measurements, near, slack }: GroupRequest): Stage[] {
+  const variables = countVariables(pattern, counts);
+  const deviations = deviationRows(pattern, measurements, variables);
   const numbers = counts.flatMap(({ id }) => pattern.sizes.map((size, at) => ({ id, at, size: size.id })));
   const tested = numbers.flatMap(({ id, at, size }) => {
     const right = own(own(near, id), size);
@@ -68,8 +66,7 @@ export function gradingStages(
 /** What a stage costs at given values of the variables. */
 export function costOf({ rows, free }: Stage, values: readonly number[]): number {
   return rows.reduce((cost, { sum, right }) => {
-    const made = sum.reduce((total, { variable, weight }) => total + weight * (values[variable] ?? Number.NaN), 0);
-    return cost + Math.max(0, Math.abs(made - right) - free);
+    return cost + Math.max(0, Math.abs(valueOfSum(sum, values) - right) - free);
   }, 0);
 }
 

@@ -9,6 +9,9 @@ export {
   type GradedMeasurement,
   type GradingObjective,
 } from "./graded-measurements";
+export type { GroupRequest } from "./grading-stages";
 export { loosenings, type Loosening } from "./loosen-clash";
 export { nearestKept, type NearestKept } from "./nearest-kept";
-export { solveCounts, type Limit, type SolvedCounts } from "./solve-counts";
+export { solveByProgram, type Limit, type SolvedCounts } from "./solve-by-program";
+export { solveBySize } from "./solve-by-size";
+export { solveCounts } from "./solve-counts";

@@ -23,3 +23,7 @@ export interface SolverAnswer {
 
 /** A solver of LP texts, handed in; exact to a relative and absolute gap of 0. */
 export type Solver = (lpText: string) => SolverAnswer;
+
+export function valueOfSum(sum: Sum, values: readonly number[]): number {
+  return sum.reduce((total, { variable, weight }) => total + weight * (values[variable] ?? Number.NaN), 0);
+}

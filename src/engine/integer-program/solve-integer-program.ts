@@ -1,4 +1,5 @@
-import type { IntegerProgram, Solver, Sum } from "./integer-program";
+import { valueOfSum, type IntegerProgram, type Solver } from "./integer-program";
+import { keepsConstraints } from "./keeps-constraints";
 import { writeLp } from "./write-lp";
 
 export type IntegerSolution =
@@ -8,12 +9,6 @@ export type IntegerSolution =
   | { readonly status: "stopped"; readonly values: readonly number[]; readonly objective: number }
   /** The solver stopped without an answer, or gave one that breaks a constraint. */
   | { readonly status: "unproven"; readonly says: string };
-
-/**
- * By how much an answer may miss a constraint of some variables that need not be whole: solvers keep each to about a
- * millionth, and whole variables are then rounded. One of whole variables and weights alone is kept exactly.
- */
-const TOLERANCE_A_TERM = 1e-5;
 
 /**
  * Solves an integer program with a solver that is handed in, and checks the answer before it is believed.
@@ -29,15 +24,9 @@ export function solveIntegerProgram(program: IntegerProgram, solver: Solver): In
     const value = answer.values.get(`x${index}`) ?? Number.NaN;
     return isWhole ? Math.round(value) : value;
   });
-  const isKept = program.constraints.every(({ sum, relation, right }) => {
-    const left = valueOf(sum, values);
-    const isExact = sum.every(({ variable, weight }) => program.whole[variable] && Number.isInteger(weight));
-    const slack = isExact ? 0 : TOLERANCE_A_TERM * Math.max(1, sum.length);
-    if (relation === "<=") return left <= right + slack;
-    return relation === ">=" ? left >= right - slack : Math.abs(left - right) <= slack;
-  });
-  if (!isKept) return { status: "unproven", says: isProven ? "The answer breaks a constraint." : answer.status };
-  return { status: isProven ? "optimal" : "stopped", values, objective: valueOf(program.objective, values) };
+  if (!keepsConstraints(program, values))
+    return { status: "unproven", says: isProven ? "The answer breaks a constraint." : answer.status };
+  return { status: isProven ? "optimal" : "stopped", values, objective: valueOfSum(program.objective, values) };
 }
 
 /**
@@ -48,8 +37,4 @@ export function solveIntegerProgram(program: IntegerProgram, solver: Solver): In
 export function lowerBound(program: IntegerProgram, solver: Solver): number {
   const relaxed = solveIntegerProgram({ ...program, whole: program.whole.map(() => false) }, solver);
   return relaxed.status === "optimal" ? relaxed.objective : Number.NEGATIVE_INFINITY;
-}
-
-function valueOf(sum: Sum, values: readonly number[]): number {
-  return sum.reduce((total, { variable, weight }) => total + weight * (values[variable] ?? Number.NaN), 0);
 }

@@ -1,4 +1,5 @@
 import type { IntegerProgram, Sum } from "./integer-program";
+import { mergeSum } from "./merge-sum";
 
 const RELATIONS = { "<=": "<=", ">=": ">=", "=": "=" } as const;
 /** LP readers stop at lines that are too long. */
@@ -28,17 +29,11 @@ export function writeLp({ whole, constraints, objective }: IntegerProgram): stri
 }
 
 function sumText(sum: Sum): string {
-  const terms = merged(sum).map(
-    ([variable, weight]) => `${weight < 0 ? "-" : "+"} ${numberText(Math.abs(weight))} x${variable}`,
+  // LP readers differ on a variable that stands twice.
+  const terms = mergeSum(sum).map(
+    ({ variable, weight }) => `${weight < 0 ? "-" : "+"} ${numberText(Math.abs(weight))} x${variable}`,
   );
   return terms.length === 0 ? "0 x0" : lines(terms).join("\n   ");
-}
-
-/** One term a variable: LP readers differ on a variable that stands twice. */
-function merged(sum: Sum): [number, number][] {
-  const weights = new Map<number, number>();
-  for (const { variable, weight } of sum) weights.set(variable, (weights.get(variable) ?? 0) + weight);
-  return [...weights].filter(([, weight]) => weight !== 0);
 }
 
 function lines(words: readonly string[]): string[] {

@@ -1,6 +1,7 @@
 import { formatPath, type Fault } from "./faults";
 import { own } from "./own";
 import type { Count, PatternDocument, Size, Tie } from "./pattern-document";
+import { sizeOrderFaults } from "./size-order-faults";
 
 /**
  * Where a grading breaks a repeat, a least value, a tie or the order of sizes. People edit by hand, so these are warnings.
@@ -10,17 +11,7 @@ import type { Count, PatternDocument, Size, Tie } from "./pattern-document";
  */
 export function gradingWarnings(pattern: PatternDocument): Fault[] {
   const byCount = pattern.counts.flatMap((count) => countWarnings(pattern, count));
-  return [...orderWarnings(pattern), ...byCount, ...tieWarnings(pattern)];
-}
-
-function orderWarnings({ sizes, sizeBy }: PatternDocument): Fault[] {
-  return sizes.flatMap((size, index) => {
-    const before = sizes[index - 1];
-    if (before === undefined || (own(size.body, sizeBy) ?? 0) >= (own(before.body, sizeBy) ?? 0)) return [];
-    return [
-      { path: formatPath(["sizes", index]), says: `${size.label} has a smaller body than ${before.label} before it.` },
-    ];
-  });
+  return [...sizeOrderFaults(pattern), ...byCount, ...tieWarnings(pattern)];
 }
 
 function countWarnings(pattern: PatternDocument, count: Count): Fault[] {

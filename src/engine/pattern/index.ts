@@ -43,4 +43,5 @@ export { own } from "./own";
 export { documentParts, idSchema, labelSchema, textSchema, type PatternParts } from "./schema-parts";
 export { schemaFaults } from "./schema-faults";
 export type { DeepReadonly } from "./deep-readonly";
+export { sizeOrderFaults } from "./size-order-faults";
 export { sizeScale } from "./size-scale";

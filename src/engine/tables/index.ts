@@ -17,3 +17,5 @@ export { guessReportChoices } from "./guess-report-choices";
 export { readReportTable } from "./read-report-table";
 export { reportChoicesSchema, type ColumnChoice, type ReportChoices } from "./report-choices";
 export type { ReadTester, ReportTable } from "./report-table";
+export { readSizeList, type ListedSize, type SizeList } from "./read-size-list";
+export { sizesOfList } from "./sizes-of-list";

@@ -25,7 +25,7 @@ const VULGAR: Readonly<Record<string, string>> = {
  */
 export function parseNumber(typed: string): ParsedNumber {
   const text = plainFractions(typed).trim().replace(/−/g, "-");
-  if (text === "") return { ok: false, says: "A number is missing here." };
+  if (text === "" || text === "-") return { ok: false, says: "A number is missing here." };
   const mixed = MIXED.exec(text);
   if (mixed) return parseMixed(mixed, typed);
   const decimal = text.includes(".") ? text : text.replace(",", ".");

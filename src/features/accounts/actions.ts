@@ -30,11 +30,11 @@ export const signIn = formAction(
 
 export const signUp = formAction(
   signUpSchema,
-  async ({ name, email, password }) => {
+  async ({ name, email, password, next }) => {
     await countTry(SIGN_UPS_BY_ADDRESS, await clientAddress());
     await countTry(SIGN_UPS_BY_ACCOUNT, email);
     await createAccount({ name, email, password });
-    redirect(`/sign-in?new=${encodeURIComponent(email)}`);
+    redirect(`/sign-in?${new URLSearchParams({ new: email, next: ownPath(next) })}`);
   },
   ["password"],
 );

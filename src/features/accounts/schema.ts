@@ -27,9 +27,12 @@ const knownPassword = z
   .string({ error: "Enter your password." })
   .max(PASSWORD_MOST, { error: `A password has at most ${PASSWORD_MOST} characters.` });
 
-export const signInSchema = z.object({ email, password: knownPassword, next: z.string().optional() });
+/** Where to go then. */
+const next = z.string().optional();
 
-export const signUpSchema = z.object({ name, email, password: newPassword });
+export const signInSchema = z.object({ email, password: knownPassword, next });
+
+export const signUpSchema = z.object({ name, email, password: newPassword, next });
 
 export const aboutSchema = z.object({
   name,

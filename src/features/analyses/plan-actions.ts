@@ -1,6 +1,5 @@
 "use server";
 
-import { createHash } from "node:crypto";
 import { redirect } from "next/navigation";
 import { z } from "zod";
 import { canonicalJson } from "@/engine/pattern";
@@ -8,6 +7,7 @@ import { callAccess } from "@/features/calls/access";
 import { reasonSchema } from "@/features/patterns/schema";
 import { viewerAction, type Failure } from "@/server/action";
 import { AppError } from "@/server/errors";
+import { submissionKey } from "@/server/submission-key";
 import { chosenIn, readChosen } from "./chosen";
 import { planRevision, savePlan } from "./plan-mutations";
 
@@ -27,24 +27,14 @@ export const planChanges = viewerAction(
     const read = readChosen(chosen);
     if (!read.ok) return { status: "failed", says: read.says, chosen };
     const { take } = read;
-    const { planId } = await planRevision(access, { take, baseNumber, submissionKey: submissionKey(key, take) });
+    const { planId } = await planRevision(access, {
+      take,
+      baseNumber,
+      submissionKey: submissionKey(key, canonicalJson(take)),
+    });
     redirect(`/calls/${callId}/changes/${planId}`);
   },
 );
-
-/** One form sent twice makes one plan; the same form with another choice makes another. */
-function submissionKey(key: string, take: unknown): string {
-  const hash = createHash("sha256")
-    .update(`${key} ${canonicalJson(take)}`)
-    .digest("hex");
-  return [
-    hash.slice(0, 8),
-    hash.slice(8, 12),
-    `8${hash.slice(13, 16)}`,
-    `8${hash.slice(17, 20)}`,
-    hash.slice(20, 32),
-  ].join("-");
-}
 
 const saveSchema = z.object({ callId: z.uuid(), planId: z.uuid() });
 

@@ -1,6 +1,7 @@
 import "server-only";
 import type { Places } from "@/engine/pattern";
-import { patternEditScope, type PatternAccess } from "@/features/patterns/access";
+import { patternEditScope, patternScope, type PatternAccess } from "@/features/patterns/access";
+import { AppError } from "@/server/errors";
 import { enqueue } from "@/server/queue";
 import type { Connection } from "@/server/transaction";
 
@@ -20,4 +21,15 @@ export async function createCall(
   if (call === undefined) throw new Error("a call was made and is not there");
   await enqueue(connection, "reckon-call", call.id);
   return { callId: call.id };
+}
+
+/** The call that a pattern was first tested by. @throws {AppError} "not-found" where there is none any more. */
+export async function firstCallOf(access: PatternAccess, connection: Connection): Promise<string> {
+  const call = await connection.call.findFirst({
+    where: { pattern: patternScope(access) },
+    orderBy: { createdAt: "asc" },
+    select: { id: true },
+  });
+  if (call === null) throw new AppError("not-found");
+  return call.id;
 }

@@ -7,14 +7,23 @@ import { type Connection } from "@/server/transaction";
 import { AppError } from "@/server/errors";
 import type { Proof } from "@/server/proof";
 import type { Viewer } from "@/server/viewer";
+import { hashToken } from "./invitation-token";
 
 export type Role = "owner" | "editor" | "viewer";
+
+/** What an owner can give to others. */
+export type HelperRole = Exclude<Role, "owner">;
 
 /** That a person has a part in a pattern, and which. */
 export interface PatternAccess extends Proof<"pattern"> {
   readonly patternId: string;
   readonly accountId: string;
   readonly role: Role;
+}
+
+/** That somebody holds an invitation's link, whoever it is. */
+export interface InvitationAccess extends Proof<"invitation"> {
+  readonly invitationId: string;
 }
 
 const RANK: Readonly<Record<Role, number>> = { viewer: 0, editor: 1, owner: 2 };
@@ -58,4 +67,19 @@ export function patternScope({ patternId, accountId }: PatternAccess): Prisma.Pa
 /** Where clause of the pattern that was proved, for writing: false for those who may only look. */
 export function patternEditScope({ patternId, accountId }: PatternAccess): Prisma.PatternWhereUniqueInput {
   return { id: patternId, memberships: { some: { accountId, role: { in: EDITING_ROLES } } } };
+}
+
+/** Where clause of the pattern that was proved, for what its owner alone may do. */
+export function patternOwnerScope({ patternId, accountId }: PatternAccess): Prisma.PatternWhereUniqueInput {
+  return { id: patternId, memberships: { some: { accountId, role: "owner" } } };
+}
+
+/** Proves that a token is an invitation's, taken or not. @throws {AppError} "not-found" for any other text. */
+export async function invitationAccess(token: string): Promise<InvitationAccess> {
+  const invitation = await database().invitation.findUnique({
+    where: { tokenHash: hashToken(token) },
+    select: { id: true },
+  });
+  if (invitation === null) throw new AppError("not-found");
+  return { invitationId: invitation.id } as InvitationAccess;
 }

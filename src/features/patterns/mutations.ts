@@ -1,30 +1,69 @@
 import "server-only";
+import { randomUUID } from "node:crypto";
 import type { PatternDocument } from "@/engine/pattern";
 import { Prisma } from "@/generated/prisma/client";
-import { database } from "@/server/database";
 import { enqueue } from "@/server/queue";
 import { inTransaction, type Connection } from "@/server/transaction";
 import { AppError } from "@/server/errors";
 import type { Viewer } from "@/server/viewer";
 import { patternEditScope, type PatternAccess } from "./access";
 
-/** A new pattern of the viewer's, with its first revision. @param connection a transaction that it is part of. */
+interface NewPattern {
+  readonly document: PatternDocument;
+  readonly reason: string;
+  readonly invented?: boolean;
+  /** Of the form that it comes from; the same key again makes no second pattern. */
+  readonly submissionKey?: string;
+}
+
+interface MadePattern {
+  readonly patternId: string;
+  /** Its first revision. */
+  readonly revisionId: string;
+  /** False where it stood there already, made by the same sending. */
+  readonly isNew: boolean;
+}
+
+/**
+ * A new pattern of the viewer's, with its first revision; or the one that the same sending has made.
+ *
+ * @param connection a transaction that it is part of.
+ * @throws {AppError} "not-found" where the key is somebody else's.
+ */
 export async function createPattern(
   viewer: Viewer,
-  { document, reason, invented = false }: { document: PatternDocument; reason: string; invented?: boolean },
-  connection: Connection = database(),
-): Promise<{ patternId: string; revisionId: string }> {
-  const pattern = await connection.pattern.create({
-    data: {
-      invented,
-      memberships: { create: { accountId: viewer.accountId, role: "owner" } },
-      revisions: { create: { number: 1, document, reason, createdById: viewer.accountId } },
-    },
-    select: { id: true, revisions: { select: { id: true } } },
+  { document, reason, invented = false, submissionKey }: NewPattern,
+  connection?: Connection,
+): Promise<MadePattern> {
+  const { accountId } = viewer;
+  return await inTransaction(async (transaction) => {
+    const patternId = randomUUID();
+    // A second sending waits here until the first is through, and then inserts nothing.
+    const { count } = await transaction.pattern.createMany({
+      data: [{ id: patternId, invented, submissionKey }],
+      skipDuplicates: true,
+    });
+    if (count === 0) return await patternOfSending(transaction, { accountId, submissionKey });
+    await transaction.membership.create({ data: { patternId, accountId, role: "owner" } });
+    const { id: revisionId } = await transaction.revision.create({
+      data: { patternId, number: 1, document, reason, createdById: accountId },
+      select: { id: true },
+    });
+    return { patternId, revisionId, isNew: true };
+  }, connection);
+}
+
+async function patternOfSending(
+  transaction: Connection,
+  { accountId, submissionKey }: { accountId: string; submissionKey: string | undefined },
+): Promise<MadePattern> {
+  if (submissionKey === undefined) throw new Error("a pattern without a key was not inserted");
+  const revision = await transaction.revision.findFirst({
+    where: { number: 1, pattern: { submissionKey, memberships: { some: { accountId, role: "owner" } } } },
+    select: { id: true, patternId: true },
   });
-  const [revision] = pattern.revisions;
-  if (revision === undefined) throw new Error("a pattern was made without its revision");
-  return { patternId: pattern.id, revisionId: revision.id };
+  if (revision === null) throw new AppError("not-found");
+  return { patternId: revision.patternId, revisionId: revision.id, isNew: false };
 }
 
 interface NewRevision {

@@ -1,8 +1,10 @@
 "use server";
 
 import { z } from "zod";
+import { canonicalJson } from "@/engine/pattern";
 import { measurementChoicesSchema, readMeasurementTable } from "@/engine/tables";
 import { viewerAction } from "@/server/action";
+import { submissionKey } from "@/server/submission-key";
 import { parseTableText } from "@/ui/parse-table-text";
 import { createPattern } from "./mutations";
 
@@ -11,6 +13,8 @@ const pastedSchema = z.strictObject({
   choices: measurementChoicesSchema,
   /** Her word that what was asked back is right. */
   confirmed: z.boolean(),
+  /** Made once for a pasted table, so that sending it twice makes one pattern. */
+  tableKey: z.uuid(),
 });
 
 export type PastedMeasurements = z.infer<typeof pastedSchema>;
@@ -24,13 +28,17 @@ export const makePastedPattern = viewerAction(async (viewer, input: PastedMeasur
   const pasted = pastedSchema.safeParse(input);
   if (!pasted.success)
     return { status: "failed", says: "The table is too long to be sent at once. Paste a part of it." };
-  const { text, choices, confirmed } = pasted.data;
+  const { text, choices, confirmed, tableKey } = pasted.data;
   const table = readMeasurementTable(parseTableText(text), choices);
   if (!table.ok) return { status: "failed", says: table.faults[0]?.says ?? "The table cannot be read." };
   if (table.questions.length > 0 && !confirmed) {
     return { status: "failed", says: "Some numbers are hard to believe. Mend them, or say that they are right." };
   }
   const { pattern: document } = table;
-  const { patternId } = await createPattern(viewer, { document, reason: "Made from a pasted table of measurements." });
+  const { patternId } = await createPattern(viewer, {
+    document,
+    reason: "Made from a pasted table of measurements.",
+    submissionKey: submissionKey(tableKey, canonicalJson(document)),
+  });
   return { status: "made", patternId, name: document.name };
 });

@@ -14,15 +14,16 @@ import {
 } from "@/engine/pattern";
 import { LARGEST_DOCUMENT_BYTES, type BroughtIn } from "@/features/patterns/schema";
 import { viewerAction } from "@/server/action";
+import { submissionKey } from "@/server/submission-key";
 import type { Viewer } from "@/server/viewer";
 import { storeCall, storePattern } from "./document-mutations";
 
 const titleSchema = z.string().trim().max(200, { error: "Keep the title under 200 characters." });
-const inputSchema = z.object({ text: z.string(), title: z.string() });
+const inputSchema = z.object({ text: z.string(), title: z.string(), formKey: z.uuid() });
 
 /** Takes in a pattern or a call document: everything in it or, where it has a fault, nothing. */
 export const bringDocument = viewerAction(async (viewer, input: z.input<typeof inputSchema>): Promise<BroughtIn> => {
-  const { text, title: typedTitle } = inputSchema.parse(input);
+  const { text, title: typedTitle, formKey } = inputSchema.parse(input);
   if (Buffer.byteLength(text) > LARGEST_DOCUMENT_BYTES) {
     return faulty([{ path: "$", says: "is larger than 20 MB, the most that can be brought in at once." }]);
   }
@@ -30,24 +31,30 @@ export const bringDocument = viewerAction(async (viewer, input: z.input<typeof i
   if (!title.success) return { status: "title", says: title.error.issues[0]?.message ?? "The title cannot be kept." };
   const json = readJson(text);
   if (!json.ok) return faulty(json.faults);
-  const brought = await store(viewer, json.value, title.data);
+  const key = submissionKey(formKey, text);
+  const brought = await store(viewer, json.value, { title: title.data, key });
   revalidatePath("/patterns");
   return brought;
 });
 
-async function store(viewer: Viewer, value: unknown, title: string): Promise<BroughtIn> {
+async function store(
+  viewer: Viewer,
+  value: unknown,
+  { title, key }: { readonly title: string; readonly key: string },
+): Promise<BroughtIn> {
   switch (formatOf(value)) {
     case PATTERN_FORMAT: {
       const parsed = parsePattern(value);
       if (!parsed.ok) return faulty(parsed.faults);
-      const { patternId } = await storePattern(viewer, parsed.document);
+      const { patternId } = await storePattern(viewer, { document: parsed.document, submissionKey: key });
       return { status: "stored", href: `/patterns/${patternId}`, warnings: gradingWarnings(parsed.document) };
     }
     case CALL_FORMAT: {
       const parsed = parseCall(value);
       if (!parsed.ok) return faulty(parsed.faults);
       const call = parsed.document;
-      const { callId } = await storeCall(viewer, { call, title: title === "" ? call.pattern.name : title });
+      const called = title === "" ? call.pattern.name : title;
+      const { callId } = await storeCall(viewer, { call, title: called, submissionKey: key });
       return { status: "stored", href: `/calls/${callId}/gaps`, warnings: gradingWarnings(call.pattern) };
     }
     default:

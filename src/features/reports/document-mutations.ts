@@ -2,7 +2,7 @@ import "server-only";
 import { randomUUID } from "node:crypto";
 import type { CallDocument, PatternDocument } from "@/engine/pattern";
 import { proveCall } from "@/features/calls/access";
-import { createCall } from "@/features/calls/mutations";
+import { createCall, firstCallOf } from "@/features/calls/mutations";
 import { provePattern } from "@/features/patterns/access";
 import { createPattern } from "@/features/patterns/mutations";
 import { addReports } from "./mutations";
@@ -11,19 +11,28 @@ import type { Viewer } from "@/server/viewer";
 
 const REASON = "Brought in as a document";
 
-export async function storePattern(viewer: Viewer, document: PatternDocument): Promise<{ patternId: string }> {
-  return await createPattern(viewer, { document, reason: REASON });
+/** A pattern that is brought in; the same key again stores no second one. */
+export async function storePattern(
+  viewer: Viewer,
+  { document, submissionKey }: { document: PatternDocument; submissionKey?: string },
+): Promise<{ patternId: string }> {
+  return await createPattern(viewer, { document, reason: REASON, submissionKey });
 }
 
-/** A pattern, its call, the places and every tester with her report: all of it or, where anything fails, nothing. */
+/**
+ * A pattern, its call, the places and every tester with her report: all of it or, where anything fails, nothing. The same
+ * key again stores nothing, and answers with what stands there.
+ */
 export async function storeCall(
   viewer: Viewer,
-  { call, title }: { call: CallDocument; title: string },
+  { call, title, submissionKey }: { call: CallDocument; title: string; submissionKey?: string },
 ): Promise<{ patternId: string; callId: string }> {
   return await inTransaction(async (transaction) => {
     const document = call.pattern;
-    const { patternId, revisionId } = await createPattern(viewer, { document, reason: REASON }, transaction);
+    const created = await createPattern(viewer, { document, reason: REASON, submissionKey }, transaction);
+    const { patternId, revisionId, isNew } = created;
     const pattern = await provePattern(transaction, { viewer, patternId, least: "owner" });
+    if (!isNew) return { patternId, callId: await firstCallOf(pattern, transaction) };
     const { callId } = await createCall(pattern, { title, places: call.places }, transaction);
     const access = await proveCall(transaction, { viewer, callId, least: "owner" });
     const reports = call.testers.map((tester) => ({ tester, typed: {}, submissionKey: randomUUID() }));

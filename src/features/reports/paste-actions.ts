@@ -1,6 +1,5 @@
 "use server";
 
-import { createHash } from "node:crypto";
 import { z } from "zod";
 import type { PatternDocument, Places } from "@/engine/pattern";
 import { readReportTable, reportChoicesSchema, type ReadTester } from "@/engine/tables";
@@ -10,6 +9,7 @@ import { createCall } from "@/features/calls/mutations";
 import { patternAccess, type PatternAccess } from "@/features/patterns/access";
 import { latestRevision } from "@/features/patterns/data";
 import { viewerAction } from "@/server/action";
+import { submissionKey } from "@/server/submission-key";
 import { inTransaction, type Connection } from "@/server/transaction";
 import type { Viewer } from "@/server/viewer";
 import { parseTableText } from "@/ui/parse-table-text";
@@ -45,7 +45,10 @@ export const addPastedReports = viewerAction(async (viewer, input: PastedReports
   if (!table.ok) return failed(table.faults[0]?.says ?? "The table cannot be read.");
   if (table.questions.length > 0 && !confirmed)
     return failed("Some numbers are hard to believe. Mend them, or say that they are right.");
-  const reports = table.testers.map((read) => ({ ...reportOf(read), submissionKey: rowKey(tableKey, read.row) }));
+  const reports = table.testers.map((read) => ({
+    ...reportOf(read),
+    submissionKey: submissionKey(tableKey, String(read.row)),
+  }));
   const call = await inTransaction(async (transaction) => {
     const into =
       chosen ?? (await newCall(transaction, { viewer, access, pattern: revision.document, testers: table.testers }));
@@ -80,16 +83,4 @@ async function newCall(transaction: Connection, { viewer, access, pattern, teste
 
 function reportOf({ tester, name, typed }: ReadTester) {
   return { tester, typed, ...(name === null ? {} : { name }) };
-}
-
-/** The same row of the same table always has the same key. */
-function rowKey(tableKey: string, row: number): string {
-  const hex = createHash("sha256").update(`${tableKey} ${row}`).digest("hex");
-  return z
-    .uuid()
-    .parse(
-      [hex.slice(0, 8), hex.slice(8, 12), `4${hex.slice(13, 16)}`, `8${hex.slice(17, 20)}`, hex.slice(20, 32)].join(
-        "-",
-      ),
-    );
 }

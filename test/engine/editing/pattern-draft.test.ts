@@ -176,9 +176,13 @@ describe("two people's drafts", () => {
 
   it("differ by what the one changed, and each change can be taken alone", () => {
     const changes = patternChanges(theirs, hers);
-    expect(changes.map(({ path }) => path).toSorted()).toEqual(
-["allowances.sleeve-seam.cm", "counts.body.repeat.of", "grading.neck.size-m", "lengths.collar.cm", "name"],
-    );
+    expect(changes.map(({ path }) => path).toSorted()).toEqual([
+      "allowances.sleeve-seam.cm",
+      "counts.body.repeat.of",
+      "grading.neck.size-m",
+      "lengths.collar.cm",
+      "name",
+    ]);
     const merged = ["grading.neck.size-m", "lengths.collar.cm"].reduce(
       (into, path) => takeChange(into, hers, path),
       theirs,

@@ -8,13 +8,20 @@ import { signUp } from "../actions";
 import { FormErrors } from "./form-errors";
 import { PasswordInput } from "./password-input";
 
-type Fields = Record<"name" | "email" | "password", string>;
+interface SignUpFormProps {
+  readonly passwordHint: string;
+  /** Where to go once she has signed in. */
+  readonly next: string;
+}
 
-export function SignUpForm({ passwordHint }: { readonly passwordHint: string }) {
-  const { formProps, formErrors, fields, pending } = useActionForm<Fields>(signUp);
+type Fields = Record<"name" | "email" | "password" | "next", string>;
+
+export function SignUpForm({ passwordHint, next }: SignUpFormProps) {
+  const { formProps, formErrors, fields, pending } = useActionForm<Fields>(signUp, { next });
   return (
     <form {...formProps}>
       <FormErrors errors={formErrors} />
+      <input {...getInputProps(fields.next, { type: "hidden" })} key="next" />
       <Field
         id={fields.name.id}
         label="Name"

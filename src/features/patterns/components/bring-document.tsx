@@ -14,13 +14,15 @@ import { FaultList } from "./fault-list";
 import { glanceAtDocument, type DocumentGlance } from "./glance-at-document";
 
 interface BringDocumentProps {
-  readonly bring: (input: { text: string; title: string }) => Promise<BroughtIn | Failure>;
+  /** Names this form’s sending, so that sending it twice stores it once. */
+  readonly formKey: string;
+  readonly bring: (input: { text: string; title: string; formKey: string }) => Promise<BroughtIn | Failure>;
 }
 
 type Outcome = BroughtIn | Failure | { readonly status: "too-large" } | { readonly status: "empty" };
 
 /** A file or pasted text, a look at what it is, and what became of it. */
-export function BringDocument({ bring }: BringDocumentProps) {
+export function BringDocument({ formKey, bring }: BringDocumentProps) {
   const router = useRouter();
   const [file, setFile] = useState<{ name: string; text: string } | null>(null);
   const [pasted, setPasted] = useState("");
@@ -42,7 +44,7 @@ export function BringDocument({ bring }: BringDocumentProps) {
     if (text.trim() === "") return setOutcome({ status: "empty" });
     if (new Blob([text]).size > LARGEST_DOCUMENT_BYTES) return setOutcome({ status: "too-large" });
     startSending(async () => {
-      const brought = await bring({ text, title }).catch(() => NOT_SENT);
+      const brought = await bring({ text, title, formKey }).catch(() => NOT_SENT);
       setOutcome(brought);
       if (brought.status === "stored" && brought.warnings.length === 0) router.push(brought.href);
     });

@@ -28,12 +28,14 @@ const overridesSchema = z.object({
   fields: measurementChoicesSchema.omit({ ...LAYOUT, rows: true }).partial(),
   layout: measurementChoicesSchema.pick(LAYOUT).nullable(),
   rows: z.record(z.string(), rowChoiceSchema.partial()),
+  /** Names the table that was pasted, so that sending it twice makes one pattern; "" before one is. */
+  tableKey: z.string(),
 });
 
 type Overrides = z.infer<typeof overridesSchema>;
 export type PatternFields = Overrides["fields"];
 
-const NONE: Overrides = { fields: {}, layout: null, rows: {} };
+const NONE: Overrides = { fields: {}, layout: null, rows: {}, tableKey: "" };
 
 export interface PasteMeasurements {
   readonly text: string;
@@ -41,6 +43,7 @@ export interface PasteMeasurements {
   readonly view: Cells;
   readonly choices: MeasurementChoices;
   readonly table: MeasurementTable;
+  readonly tableKey: string;
   readonly paste: (text: string) => void;
   readonly setFields: (fields: PatternFields) => void;
   readonly setRow: (row: number, choice: Partial<RowChoice>) => void;
@@ -64,9 +67,10 @@ export function usePasteMeasurements(keptUnder: string): PasteMeasurements {
     view: turned ? turn(cells) : cells,
     choices,
     table,
+    tableKey: overrides.tableKey,
     paste: (next) => {
       keepText(next);
-      keep({ ...NONE, fields: overrides.fields });
+      keep({ ...NONE, fields: overrides.fields, tableKey: crypto.randomUUID() });
     },
     setFields: (fields) => keep({ ...overrides, fields: { ...overrides.fields, ...fields } }),
     setRow: (row, choice) =>

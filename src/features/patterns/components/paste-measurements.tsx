@@ -54,7 +54,7 @@ interface UnderstoodProps {
 
 /** What was understood of the table, from the pattern's own fields down to the one button. */
 function Understood({ state, onMade }: UnderstoodProps) {
-  const { text, choices, table, view } = state;
+  const { text, choices, table, tableKey, view } = state;
   const [tried, setTried] = useState(false);
   const [confirmed, setConfirmed] = useState(false);
   const [sending, setSending] = useState(false);
@@ -73,6 +73,7 @@ function Understood({ state, onMade }: UnderstoodProps) {
       text,
       choices: { ...choices, rows: [...choices.rows], sizeColumns: [...choices.sizeColumns] },
       confirmed,
+      tableKey,
     });
     setSending(false);
     if (result.status === "made") onMade(result);

@@ -5,7 +5,7 @@ import { Page } from "@/ui/page";
 import type { PatternPage } from "../loaders";
 import { craftWord } from "./pattern-words";
 
-export type PatternTab = "overview" | "measurements" | "pieces" | "edit" | "revisions";
+export type PatternTab = "overview" | "measurements" | "pieces" | "edit" | "revisions" | "people";
 
 interface PatternFrameProps {
   readonly page: PatternPage;
@@ -28,6 +28,7 @@ export function PatternFrame({ page, tab, actions, children }: PatternFrameProps
     { key: "pieces", href: `${home}/pieces`, label: "Pieces" },
     { key: "edit", href: `${home}/edit`, label: page.mayEdit ? "Edit" : "Numbers" },
     { key: "revisions", href: `${home}/revisions`, label: "Revisions" },
+    { key: "people", href: `${home}/people`, label: "People" },
   ];
   return (
     <Page

@@ -9,7 +9,10 @@ import { craftWord } from "./pattern-words";
 export function NewPatternLinks() {
   return (
     <>
-      <ButtonLink href="/patterns/new/paste">Paste tables</ButtonLink>
+      <ButtonLink href="/patterns/new/blank">Begin a pattern</ButtonLink>
+      <ButtonLink href="/patterns/new/paste" look="quiet">
+        Paste tables
+      </ButtonLink>
       <ButtonLink href="/patterns/new/document" look="quiet">
         Bring a document
       </ButtonLink>
@@ -21,8 +24,9 @@ export function NoPatterns() {
   return (
     <EmptyState title="No patterns yet" actions={<NewPatternLinks />}>
       <p>
-        Copy the finished measurements from your spreadsheet, sizes across, and then your testers’ reports. Or bring a
-        pattern or a call that was saved as a document.
+        Begin one from its sizes and a fabric. Where you have it graded already, copy the finished measurements from
+        your spreadsheet, sizes across, and then your testers’ reports; or bring a pattern or a call that was saved as a
+        document.
       </p>
     </EmptyState>
   );

@@ -14,11 +14,18 @@ export function RevisionList({ home, revisions }: { readonly home: string; reado
               Revision {revision.number}
             </Link>
             <span className="text-soft">
-              {revision.createdBy ?? "somebody who has left"}, <Day at={revision.createdAt} />
+              <bdi>{revision.createdBy ?? "somebody who has left"}</bdi>, <Day at={revision.createdAt} />
             </span>
           </p>
           <p className="mt-1 wrap-anywhere">{revision.reason}</p>
-          <p className="mt-1 text-sm text-soft">{howMuch(revision, revisions[at + 1])}</p>
+          <p className="mt-1 flex flex-wrap items-baseline justify-between gap-x-6 text-sm text-soft">
+            {howMuch(revision, revisions[at + 1])}
+            {at + 1 < revisions.length ? (
+              <Link href={`${home}/revisions/compare?to=${revision.number}`} className="text-link py-1">
+                Compare <span className="sr-only">revision {revision.number} </span>with another
+              </Link>
+            ) : null}
+          </p>
         </li>
       ))}
     </ol>

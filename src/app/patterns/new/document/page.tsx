@@ -1,3 +1,4 @@
+import { randomUUID } from "node:crypto";
 import type { Metadata } from "next";
 import Link from "next/link";
 import { BringDocument } from "@/features/patterns/components/bring-document";
@@ -20,7 +21,7 @@ export default async function BringDocumentPage() {
       }
       intro="A pattern document, or a call document: the pattern together with its testers and what they reported. Either comes out of Sizewright under “Save as a document”."
     >
-      <BringDocument bring={bringDocument} />
+      <BringDocument formKey={randomUUID()} bring={bringDocument} />
     </Page>
   );
 }

@@ -26,7 +26,7 @@ export function CountRow({ count, at }: { readonly count: DraftCount; readonly a
   return (
     <li className="rounded-sheet border border-line bg-sheet px-4 py-3 shadow-sheet">
       <div className="flex flex-wrap items-start gap-x-4 gap-y-3">
-        <div data-row={at} data-column={0} className="min-w-48 flex-1">
+        <div data-row={at} data-column={0} className="min-w-44 flex-1">
           <TextField
             at={[...path, "label"]}
             label="Count"
@@ -34,7 +34,7 @@ export function CountRow({ count, at }: { readonly count: DraftCount; readonly a
             onText={(label) => set({ ...count, label }, "label")}
           />
         </div>
-        <div className="w-40">
+        <div className="w-37">
           <ChoiceField
             at={[...path, "direction"]}
             label="of"
@@ -43,15 +43,17 @@ export function CountRow({ count, at }: { readonly count: DraftCount; readonly a
             onChoice={(value) => set({ ...count, direction: value === "rows" ? "rows" : "stitches" }, null)}
           />
         </div>
-        <div className="w-44 max-w-full">
-          <ChoiceField
-            at={[...path, "fabric"]}
-            label="Fabric"
-            value={count.fabric}
-            choices={pattern.fabrics.map(({ id, label }) => ({ value: id, label }))}
-            onChoice={(fabric) => set({ ...count, fabric }, null)}
-          />
-        </div>
+        {pattern.fabrics.length === 1 && pattern.fabrics[0]?.id === count.fabric ? null : (
+          <div className="w-44 max-w-full">
+            <ChoiceField
+              at={[...path, "fabric"]}
+              label="Fabric"
+              value={count.fabric}
+              choices={pattern.fabrics.map(({ id, label }) => ({ value: id, label }))}
+              onChoice={(fabric) => set({ ...count, fabric }, null)}
+            />
+          </div>
+        )}
         <CountRules count={count} at={at} onCount={set} />
         <span className="ml-auto self-end">
           <ItemButtons
@@ -112,7 +114,7 @@ function CountRules({ count, at, onCount }: CountRulesProps) {
       </div>
       <div className="self-end text-sm">
         <TickField
-          label="may get smaller in a larger size"
+          label="may get smaller"
           checked={mayShrink ?? false}
           onTick={(ticked) => {
             const { mayShrink: _before, ...rest } = count;

@@ -2,10 +2,10 @@
 
 import { Section } from "@/ui/section";
 import { EmptyState } from "@/ui/empty-state";
+import { AddNamed } from "./add-named";
 import { CountRow } from "./count-row";
 import { useEditing } from "./editing";
 import { GridArea } from "./grid-area";
-import { AddButton } from "./item-buttons";
 import { withNewCount } from "./new-count";
 import { withPastedCounts } from "./paste-counts";
 import { TieList } from "./tie-list";
@@ -13,12 +13,13 @@ import { TieList } from "./tie-list";
 /** The pattern's counts and their rules, and what must add up. */
 export function CountsPart() {
   const { pattern, change } = useEditing();
-  const add = (direction: "stitches" | "rows") => change((now) => withNewCount(now, "", direction), null);
+  const add = (direction: "stitches" | "rows") => (label: string) =>
+    change((now) => withNewCount(now, label, direction), null);
   return (
     <>
       <Section
         title="Counts"
-        intro="Every number of stitches or rows that the pattern tells people to work, once: one value a size. What a count must keep in every size stands here; its numbers are worked out under “Grading”."
+        intro="Every number of stitches or rows that the pattern tells people to work, once: one value a size. What a count must keep in every size stands here; its numbers are worked out under “Grading”. From one size to the next a count stays or grows, unless it may get smaller."
       >
         {pattern.counts.length === 0 ? (
           <div className="mb-4">
@@ -36,9 +37,9 @@ export function CountsPart() {
             ))}
           </ol>
         </GridArea>
-        <div className="flex flex-wrap gap-3">
-          <AddButton label="Stitches" onAdd={() => add("stitches")} />
-          <AddButton label="Rows or rounds" onAdd={() => add("rows")} />
+        <div className="flex flex-wrap gap-x-8 gap-y-4">
+          <AddNamed what="count of stitches" placeholder="such as Body stitches" onAdd={add("stitches")} />
+          <AddNamed what="count of rows" placeholder="such as Rows to underarm" onAdd={add("rows")} />
         </div>
       </Section>
       <TieList />

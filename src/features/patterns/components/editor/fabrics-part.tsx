@@ -1,5 +1,59 @@
 "use client";
 
+import { useState } from "react";
+import type { DraftPattern } from "@/engine/editing";
+import { uniqueSlug } from "@/engine/tables";
+import { EmptyState } from "@/ui/empty-state";
+import { Section } from "@/ui/section";
+import { AddNamed } from "./add-named";
+import { useEditing } from "./editing";
+import { FabricCard } from "./fabric-card";
+import { removed } from "./list-items";
+import { SaidBelow } from "./said-below";
+import { TakenOutNote, type TakenOut } from "./taken-out";
+import { usesOfFabric } from "./where-used";
+
+/** Each stitch pattern with its tool and its gauge. */
 export function FabricsPart() {
-  return null;
+  const { pattern, change } = useEditing();
+  const [takenOut, setTakenOut] = useState<TakenOut | null>(null);
+  const { fabrics } = pattern;
+  const remove = (at: number, id: string, label: string) => {
+    change((now) => ({ ...now, fabrics: removed(now.fabrics, at) }), null);
+    setTakenOut({ id, name: label, uses: usesOfFabric(pattern, id) });
+  };
+  return (
+    <Section
+      title="Fabrics"
+      intro="One fabric is one stitch pattern worked with one tool size, with the gauge that the pattern states, washed. A rib or an edging with its own gauge is a fabric of its own."
+    >
+      {fabrics.length === 0 ? (
+        <div className="mb-5">
+          <EmptyState title="No fabrics yet">
+            <p>Begin with the fabric that most of the garment is made of, and the gauge of your washed swatch.</p>
+          </EmptyState>
+        </div>
+      ) : null}
+      <ol className="mb-4 grid gap-5">
+        {fabrics.map((fabric, at) => (
+          <FabricCard key={fabric.id} fabric={fabric} at={at} onRemove={() => remove(at, fabric.id, fabric.label)} />
+        ))}
+      </ol>
+      <div className="mb-4">
+        <SaidBelow id="fabrics" path="fabrics" />
+      </div>
+      <TakenOutNote last={takenOut} items={fabrics} />
+      <AddNamed
+        what="fabric"
+        placeholder="such as Rib"
+        onAdd={(label) => change((now) => withNewFabric(now, label), null)}
+      />
+    </Section>
+  );
+}
+
+function withNewFabric(pattern: DraftPattern, label: string): DraftPattern {
+  const id = uniqueSlug(label, new Set(pattern.fabrics.map((fabric) => fabric.id)));
+  const fabric = { id, label, toolMm: "", gauge: { stitches: "", rows: "" } };
+  return { ...pattern, fabrics: [...pattern.fabrics, fabric] };
 }

@@ -37,7 +37,9 @@ export function GradingCell({ count, size, before, brokenSum }: GradingCellProps
       ? "border-ink"
       : "border-line-strong";
   return (
-    <div className={`inline-block text-left ${said.length > 0 || faults.has(path) ? "w-34" : "w-18"}`}>
+    <div
+      className={`inline-flex flex-col items-end text-right ${said.length > 0 || faults.has(path) ? "w-34" : "w-15"}`}
+    >
       <input
         ref={input}
         id={id}
@@ -48,9 +50,9 @@ export function GradingCell({ count, size, before, brokenSum }: GradingCellProps
         autoComplete="off"
         value={text}
         onChange={({ target }) => set(target.value)}
-        className={`numbers min-h-11 w-18 rounded-md border bg-white px-2 text-right aria-invalid:border-2 aria-invalid:border-thread ${look}`}
+        className={`numbers min-h-11 w-15 rounded-md border bg-white px-2 text-right aria-invalid:border-2 aria-invalid:border-thread ${look}`}
       />
-      <span className="flex w-18 items-center justify-between">
+      <span className="flex w-15 items-center justify-between">
         <LockButton count={count} size={size} />
         <span className="numbers text-sm text-soft">{stepWords(read, smaller)}</span>
       </span>
@@ -139,5 +141,6 @@ function LockButton({ count, size }: Pick<GradingCellProps, "count" | "size">) {
 function stepWords(number: number | undefined, smaller: number | undefined): string {
   if (number === undefined || smaller === undefined) return "";
   const step = number - smaller;
+  if (step === 0) return "0";
   return step < 0 ? `−${-step}` : `+${step}`;
 }

@@ -15,12 +15,16 @@ const SMALL =
 export function ItemButtons({ name, onUp, onDown, onRemove }: ItemButtonsProps) {
   return (
     <span className="inline-flex items-center">
-      <button type="button" className={SMALL} disabled={!onUp} onClick={onUp} aria-label={`Move ${name} up`}>
-        ↑
-      </button>
-      <button type="button" className={SMALL} disabled={!onDown} onClick={onDown} aria-label={`Move ${name} down`}>
-        ↓
-      </button>
+      {onUp || onDown ? (
+        <>
+          <button type="button" className={SMALL} disabled={!onUp} onClick={onUp} aria-label={`Move ${name} up`}>
+            ↑
+          </button>
+          <button type="button" className={SMALL} disabled={!onDown} onClick={onDown} aria-label={`Move ${name} down`}>
+            ↓
+          </button>
+        </>
+      ) : null}
       <button type="button" className={SMALL} onClick={onRemove} aria-label={`Take out ${name}`}>
         ✕
       </button>

@@ -1,5 +1,76 @@
 "use client";
 
+import { useState } from "react";
+import { Section } from "@/ui/section";
+import { AddNamed } from "./add-named";
+import { cmItems, withCmItems, withNewCm, withPastedCm, type CmItem, type CmList } from "./cm-list";
+import { CmRow } from "./cm-row";
+import { useEditing } from "./editing";
+import { GridArea } from "./grid-area";
+import { removed } from "./list-items";
+import { TakenOutNote, type TakenOut } from "./taken-out";
+import { usesOfAllowance, usesOfLength } from "./where-used";
+
+const WORDS = {
+  lengths: {
+    title: "Work until it measures",
+    intro:
+      "What is worked to a ruler and not counted, such as a rib of 5 cm: it comes out the same at any gauge. Where it matters, measurements are worked out with it.",
+    what: "length",
+    placeholder: "such as Hem rib",
+    none: "Nothing is worked to a ruler yet.",
+    usesOf: usesOfLength,
+  },
+  allowances: {
+    title: "Allowances",
+    intro:
+      "What an edging, a seam or a join adds to a measurement or takes from it: a crocheted edge adds 1 cm, a seam takes 1 cm. Say which by the word beside the number.",
+    what: "allowance",
+    placeholder: "such as Side seam",
+    none: "No edging, seam or join adds or takes anything yet.",
+    usesOf: usesOfAllowance,
+  },
+} as const;
+
+/** Lengths worked to a ruler, and what edgings, seams and joins add or take. */
 export function LengthsPart() {
-  return null;
+  return (
+    <>
+      <CmSection list="lengths" />
+      <CmSection list="allowances" />
+    </>
+  );
+}
+
+function CmSection({ list }: { readonly list: CmList }) {
+  const { pattern, change } = useEditing();
+  const [takenOut, setTakenOut] = useState<TakenOut | null>(null);
+  const { title, intro, what, placeholder, none, usesOf } = WORDS[list];
+  const items = cmItems(pattern, list);
+  const remove = ({ id, label }: CmItem, at: number) => {
+    change((now) => withCmItems(now, list, removed(cmItems(now, list), at)), null);
+    setTakenOut({ id, name: label, uses: usesOf(pattern, id) });
+  };
+  return (
+    <Section title={title} intro={intro}>
+      {items.length === 0 ? <p className="mb-4 text-soft">{none}</p> : null}
+      <GridArea
+        onBlock={(block, row, column) => change((now) => withPastedCm(now, list, { block, row, column }), null)}
+      >
+        <ol className="mb-4 grid gap-3">
+          {items.map((item, at) => (
+            <CmRow
+              key={item.id}
+              {...{ list, item, at }}
+              isLast={at === items.length - 1}
+              uses={usesOf(pattern, item.id)}
+              onRemove={() => remove(item, at)}
+            />
+          ))}
+        </ol>
+      </GridArea>
+      <TakenOutNote last={takenOut} items={items} />
+      <AddNamed {...{ what, placeholder }} onAdd={(label) => change((now) => withNewCm(now, list, label), null)} />
+    </Section>
+  );
 }

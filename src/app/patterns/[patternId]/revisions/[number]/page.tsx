@@ -1,4 +1,5 @@
 import type { Metadata } from "next";
+import Link from "next/link";
 import { patternChanges } from "@/engine/editing";
 import { RevisionEvidence } from "@/features/analyses/components/revision-evidence";
 import { loadEvidence } from "@/features/analyses/loaders";
@@ -27,8 +28,8 @@ export default async function RevisionPage({ params }: Props) {
         intro={
           <>
             <p className="wrap-anywhere text-ink">{read.reason}</p>
-            <p>
-              {read.createdBy ?? "Somebody who has left"}, <Day at={read.createdAt} />
+            <p className="wrap-anywhere">
+              <bdi>{read.createdBy ?? "Somebody who has left"}</bdi>, <Day at={read.createdAt} />
             </p>
           </>
         }
@@ -40,7 +41,15 @@ export default async function RevisionPage({ params }: Props) {
       >
         {before ? (
           <>
-            <h3 className="mb-3">What changed from revision {before.number}</h3>
+            <div className="mb-3 flex flex-wrap items-baseline justify-between gap-x-6 gap-y-1">
+              <h3>What changed from revision {before.number}</h3>
+              <Link
+                href={`/patterns/${patternId}/revisions/compare?from=${before.number}&to=${read.number}`}
+                className="text-link"
+              >
+                Compare them by size
+              </Link>
+            </div>
             <ChangeList changes={patternChanges(before.document, read.document)} unit={viewer.unit} />
           </>
         ) : null}

@@ -1,0 +1,96 @@
+import { expectNoSidewaysScroll } from "./bring-call";
+import { expect, test } from "./fixtures";
+import { bringPattern, openEditor } from "./pattern-of";
+import type { Locator, Page } from "@playwright/test";
+
+function numberOf(page: Page, count: string, size: string): Locator {
+  return page.getByRole("textbox", { name: new RegExp(`^${count}, ${size}(, solved)?$`) });
+}
+
+test("a number that breaks its rules says so while it is typed, with the nearest that keep them; undo takes it back", async ({
+  page,
+  designer,
+}) => {
+  expect(designer.accountId).not.toBe("");
+  await openEditor(page, await bringPattern(page));
+  const body = numberOf(page, "Body stitches", "M");
+  await body.fill("230");
+  await expect(page.getByText("230 is not a multiple of 4.")).toBeVisible();
+  await expect(page.getByText("230 and 228 must meet.").first()).toBeVisible();
+  // 232 is a multiple of 4 too, but twice 114 is 228.
+  await page.getByRole("button", { name: "228", exact: true }).click();
+  await expect(body).toHaveValue("228");
+  await expect(page.getByText("230 is not a multiple of 4.")).toBeHidden();
+  await body.fill("many");
+  await expect(page.getByText(/“many” is not a number/)).toBeVisible();
+  await expectNoSidewaysScroll(page);
+  await page.getByRole("button", { name: "Undo" }).click();
+  await expect(body).toHaveValue("230");
+  await page.keyboard.press("Control+z");
+  await expect(body).toHaveValue("228");
+  await page.getByRole("button", { name: "Redo" }).click();
+  await expect(body).toHaveValue("230");
+});
+
+test("cells from a spreadsheet go into the table, and the arrows walk it", async ({ page, designer }) => {
+  expect(designer.accountId).not.toBe("");
+  await openEditor(page, await bringPattern(page));
+  await numberOf(page, "Neck stitches", "S").focus();
+  await page.evaluate(() => {
+    const clipboardData = new DataTransfer();
+    clipboardData.setData("text/plain", "61\t63\n24\t27");
+    document.activeElement?.dispatchEvent(
+      new ClipboardEvent("paste", { clipboardData, bubbles: true, cancelable: true }),
+    );
+  });
+  await expect(numberOf(page, "Neck stitches", "S")).toHaveValue("61");
+  await expect(numberOf(page, "Neck stitches", "M")).toHaveValue("63");
+  await expect(numberOf(page, "Shoulder stitches", "M")).toHaveValue("27");
+  await page.keyboard.press("ArrowDown");
+  await expect(numberOf(page, "Shoulder stitches", "S")).toBeFocused();
+});
+
+test("all that is not locked is solved, two ways side by side; what is taken survives a closed tab", async ({
+  page,
+  designer,
+}) => {
+  expect(designer.accountId).not.toBe("");
+  const patternId = await bringPattern(page);
+  await openEditor(page, patternId);
+  await numberOf(page, "Sleeve rows above the rib", "M").fill("60");
+  await page.getByRole("button", { name: "Lock Sleeve rows above the rib, M" }).click();
+  await page.getByRole("button", { name: "Solve what is not locked" }).click();
+  const solved = page.getByRole("region", { name: "Solved numbers" });
+  await expect(solved.getByText("To the last stitch", { exact: true })).toBeVisible();
+  await expect(solved.getByText("Even steps", { exact: true })).toBeVisible();
+  await expect(solved.getByText("No other numbers are better: that is proven.").first()).toBeVisible();
+  await solved.getByRole("button", { name: "Take these numbers" }).first().click();
+  await expect(solved).toBeHidden();
+  await expect(numberOf(page, "Sleeve rows above the rib", "M")).toHaveValue("60");
+  await expect(page.getByRole("textbox", { name: "Body stitches, M, solved" })).toBeVisible();
+  const body = await numberOf(page, "Body stitches", "M").inputValue();
+  await expect(page.getByText(/Saved \d\d:\d\d/)).toBeVisible();
+  await openEditor(page, patternId);
+  await expect(page.getByRole("textbox", { name: "Body stitches, M, solved" })).toHaveValue(body);
+  await expect(page.getByRole("button", { name: "Lock Sleeve rows above the rib, M" })).toHaveAttribute(
+    "aria-pressed",
+    "true",
+  );
+});
+
+test("where no numbers keep every rule, the rules that clash are named, with a way out of each", async ({
+  page,
+  designer,
+}) => {
+  expect(designer.accountId).not.toBe("");
+  await openEditor(page, await bringPattern(page));
+  await numberOf(page, "Body stitches", "M").fill("230");
+  await page.getByRole("button", { name: "Lock Body stitches, M" }).click();
+  await page.getByRole("button", { name: "Solve what is not locked" }).click();
+  await expect(page.getByText("“Body stitches” is locked at 230 in M.")).toBeVisible();
+  await expect(page.getByText("“Body stitches” is a multiple of 4 in M.")).toBeVisible();
+  await expect(page.getByText(/Way out: Unlock “Body stitches” in M: \d+ would do./)).toBeVisible();
+  await page.getByRole("button", { name: "Let this lock go" }).click();
+  await page.getByRole("button", { name: "Solve all" }).click();
+  await expect(page.getByRole("region", { name: "Solved numbers" })).toBeVisible();
+});

@@ -1,0 +1,41 @@
+/** Paths from layer to layer: where they start, and which nodes of the layer after each node leads to. */
+export interface LayeredPaths<Node> {
+  readonly layers: readonly (readonly Node[])[];
+  /** Indices in the first layer. */
+  readonly starts: readonly number[];
+  /** `next[layer][node]` = indices in the layer after. */
+  readonly next: readonly (readonly (readonly number[])[])[];
+}
+
+/**
+ * Of all paths from the first layer to the last those that cost least: none of these ends early, and each costs the same.
+ *
+ * @param costOf what a node costs, whole, so that sums compare exactly.
+ * @returns null where no path leads through.
+ * @see Bellman's principle of optimality.
+ */
+export function cheapestPaths<Node>(
+  { layers, starts, next }: LayeredPaths<Node>,
+  costOf: (node: Node) => number,
+): { readonly cost: number; readonly paths: LayeredPaths<Node> } | null {
+  let after: readonly number[] | null = null;
+  const kept = layers.map((nodes, layer) => nodes.map((_, node) => next[layer]?.[node] ?? []));
+  for (let layer = layers.length - 1; layer >= 0; layer -= 1) {
+    const costs: readonly number[] | null = after;
+    after = (layers[layer] ?? []).map((node, at) => {
+      if (costs === null) return costOf(node);
+      const onward = cheapestOf(next[layer]?.[at] ?? [], costs);
+      kept[layer]?.splice(at, 1, onward.indices);
+      return costOf(node) + onward.cost;
+    });
+  }
+  const { cost, indices } = cheapestOf(starts, after ?? []);
+  return cost === Number.POSITIVE_INFINITY ? null : { cost, paths: { layers, starts: indices, next: kept } };
+}
+
+function cheapestOf(indices: readonly number[], costs: readonly number[]): { cost: number; indices: number[] } {
+  let cost = Number.POSITIVE_INFINITY;
+  for (const index of indices) cost = Math.min(cost, costs[index] ?? cost);
+  if (cost === Number.POSITIVE_INFINITY) return { cost, indices: [] };
+  return { cost, indices: indices.filter((index) => costs[index] === cost) };
+}

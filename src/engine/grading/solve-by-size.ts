@@ -1,0 +1,81 @@
+import { keepsConstraints } from "../integer-program";
+import type { Count, Grading } from "../pattern";
+import { cheapestPaths, type LayeredPaths } from "./cheapest-paths";
+import { countVariables, gradingAt } from "./count-variables";
+import { evenestPath } from "./evenest-path";
+import { gradingRules } from "./grading-rules";
+import type { GroupRequest } from "./grading-stages";
+import { sizeChoices, UNITS_A_TOLERANCE, type Choice, type SizeChoices } from "./size-choices";
+
+/** By how much more than each size alone the sizes together may deviate: tried one after another, in tolerances. */
+const FIRST_EXCESS = 0.25 * UNITS_A_TOLERANCE;
+const MOST_EXCESS = 2 * UNITS_A_TOLERANCE;
+
+/** Of two neighbouring sizes, pairs of choices to look at. */
+const MOST_PAIRS = 4_000_000;
+
+/**
+ * New numbers for a group of counts, in all sizes at once, as a path from size to size through the choices of each.
+ *
+ * Exact, for no choice is left out that a best path may lead through: a path that deviates by so much more in all than
+ * each size must alone deviates by no more than that in any of them.
+ *
+ * @returns null where that would take long, or where there may be no answer.
+ * @see solveCounts
+ */
+export function solveBySize(request: GroupRequest): Grading | null {
+  const sizes: SizeChoices[] = [];
+  for (const size of request.pattern.sizes) {
+    const choices = sizeChoices(request, size);
+    if (choices === null) return null;
+    sizes.push(choices);
+  }
+  const least = sizes.reduce((sum, { leastDeviation }) => sum + leastDeviation, 0);
+  let excess = 0;
+  while (excess <= MOST_EXCESS) {
+    const layers = sizes.flatMap(({ within }) => {
+      const choices = within(excess);
+      return choices === null ? [] : [choices];
+    });
+    if (layers.length < sizes.length || pairsOf(layers) > MOST_PAIRS) return null;
+    const found = cheapestPaths(growingPaths(layers, request.counts), ({ deviation }) => deviation);
+    if (found !== null && found.cost - least <= excess) return evenest(request, found.paths);
+    excess = found === null ? Math.max(FIRST_EXCESS, 2 * excess) : found.cost - least;
+  }
+  return null;
+}
+
+function pairsOf(layers: readonly (readonly Choice[])[]): number {
+  return layers.reduce((pairs, choices, layer) => pairs + choices.length * (layers[layer + 1]?.length ?? 0), 0);
+}
+
+/** Each choice leads to those of the next size in which no count shrinks that may not. */
+function growingPaths(layers: readonly (readonly Choice[])[], counts: readonly Count[]): LayeredPaths<Choice> {
+  const growing = counts.flatMap(({ mayShrink = false }, at) => (mayShrink ? [] : [at]));
+  const leads = ({ numbers }: Choice, onward: Choice) =>
+    growing.every((at) => (onward.numbers[at] ?? 0) >= (numbers[at] ?? 0));
+  const next = layers.map((choices, layer) =>
+    choices.map((choice) => (layers[layer + 1] ?? []).flatMap((onward, to) => (leads(choice, onward) ? [to] : []))),
+  );
+  return { layers, starts: layers[0]?.map((_, at) => at) ?? [], next };
+}
+
+/** Of paths of least deviation the nearest, evenest and least; null where it breaks a rule after all. */
+function evenest(request: GroupRequest, paths: LayeredPaths<Choice>): Grading | null {
+  const nearest = cheapestPaths(paths, ({ near }) => near);
+  const path = nearest && evenestPath(nearest.paths);
+  if (path === null) return null;
+  const { pattern, counts } = request;
+  const variables = countVariables(pattern, counts);
+  const values = new Array<number>(variables.total).fill(0);
+  for (const [size, { numbers }] of path.entries()) {
+    for (const [at, { id, repeat }] of counts.entries()) {
+      const number = numbers[at] ?? Number.NaN;
+      values[variables.numberOf(id, size)] = number;
+      if (repeat) values[variables.repeatsOf(id, size)] = (number - repeat.plus) / repeat.of;
+    }
+  }
+  const rules = gradingRules(pattern, counts, variables).flatMap(({ constraints }) => constraints);
+  const isKept = keepsConstraints({ whole: values.map(() => true), constraints: rules }, values);
+  return isKept ? gradingAt(request, values) : null;
+}

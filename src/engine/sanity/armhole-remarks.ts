@@ -1,0 +1,41 @@
+import { formatPath } from "../pattern";
+import type { Garment, Made } from "./garment";
+import { isUpperArmGirth, timesInArmhole } from "./roles";
+import type { SanityRemark } from "./sanity-remark";
+import { worstSize } from "./worst-size";
+
+/**
+ * A sleeve that is wider at the upper arm than the armhole it goes into.
+ *
+ * An armhole's girth is at least twice its depth, the straight way down the front and up the back. Silent where a
+ * pattern has more than one armhole measurement, for then it cannot be told what they make together.
+ */
+export function armholeRemarks(garment: Garment): SanityRemark[] {
+  const [armhole, ...more] = garment.made.filter(({ measurement }) => timesInArmhole(measurement) > 0);
+  if (armhole === undefined || more.length > 0) return [];
+  const sleeves = garment.made.filter(({ measurement }) => isUpperArmGirth(measurement));
+  return sleeves.flatMap((sleeve) => sleeveRemarks(garment, sleeve, armhole));
+}
+
+function sleeveRemarks({ lengthWords }: Garment, sleeve: Made, armhole: Made): SanityRemark[] {
+  const times = timesInArmhole(armhole.measurement);
+  const toleranceCm = sleeve.measurement.toleranceCm + times * armhole.measurement.toleranceCm;
+  const off = sleeve.sizes.flatMap(({ size, designCm: sleeveCm }, at) => {
+    const deepCm = armhole.sizes[at]?.designCm ?? null;
+    if (sleeveCm === null || deepCm === null) return [];
+    const shortCm = sleeveCm - times * deepCm;
+    return shortCm > toleranceCm ? [{ size, shortCm, sleeveCm, armholeCm: times * deepCm }] : [];
+  });
+  const found = worstSize(off);
+  if (found === undefined) return [];
+  const { size, sleeveCm, armholeCm } = found.worst;
+  const about = times === 2 ? ", twice its depth" : "";
+  return [
+    {
+      kind: "sleeve-and-armhole",
+      path: formatPath(["measurements", sleeve.at]),
+      size: size.id,
+      says: `In ${size.label}${found.others} the sleeve is ${lengthWords(sleeveCm)} around at the upper arm and the armhole about ${lengthWords(armholeCm)}${about}. Unless stitches are added at the underarm, the sleeve does not fit into it.`,
+    },
+  ];
+}

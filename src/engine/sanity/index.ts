@@ -1,0 +1,3 @@
+export { sanityRemarks } from "./sanity-remarks";
+export type { LengthWords, SanityKind, SanityRemark } from "./sanity-remark";
+export { USUAL_STRETCH } from "./stretched";

@@ -1,0 +1,31 @@
+import type { PatternDocument } from "../pattern";
+import { armholeRemarks } from "./armhole-remarks";
+import { readGarment } from "./garment";
+import { gaugeRemarks } from "./gauge-remarks";
+import { neckRemarks } from "./neck-remarks";
+import { repeatRemarks } from "./repeat-remarks";
+import type { LengthWords, SanityRemark } from "./sanity-remark";
+import { sizeOrderRemarks } from "./size-order-remarks";
+import { stepRemarks } from "./step-remarks";
+import { stretchRemarks } from "./stretch-remarks";
+import { stretchable } from "./stretched";
+
+/**
+ * What a technical editor would ask about a pattern. Any of it may be meant: these are remarks, not faults.
+ *
+ * @param pattern a parsed pattern; counts may still be without values, and what needs them is then not looked at.
+ * @param lengthWords writes a length of so many cm as the reader wants it, with its unit.
+ * @returns remarks by path, as in faults: sizes, fabrics, counts, then measurements; empty where there is nothing to ask.
+ */
+export function sanityRemarks(pattern: PatternDocument, lengthWords: LengthWords): SanityRemark[] {
+  const garment = stretchable(readGarment(pattern, lengthWords));
+  return [
+    ...sizeOrderRemarks(garment),
+    ...gaugeRemarks(garment),
+    ...repeatRemarks(garment),
+    ...armholeRemarks(garment),
+    ...neckRemarks(garment),
+    ...stretchRemarks(garment),
+    ...stepRemarks(garment),
+  ];
+}

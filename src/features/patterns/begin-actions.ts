@@ -1,0 +1,21 @@
+"use server";
+
+import { redirect } from "next/navigation";
+import { canonicalJson } from "@/engine/pattern";
+import { actingViewer } from "@/server/action";
+import { formAction } from "@/server/form-action";
+import { submissionKey } from "@/server/submission-key";
+import { beginSchema } from "./begin-schema";
+import { begunPattern } from "./begun-pattern";
+import { createPattern } from "./mutations";
+
+/** Makes a pattern of its sizes and its first fabric, and leads to where it is edited. */
+export const beginPattern = formAction(beginSchema, async (fields) => {
+  const viewer = await actingViewer();
+  const begun = begunPattern(fields, viewer.unit);
+  if (!begun.ok) return begun.faults;
+  const { document } = begun;
+  const key = submissionKey(fields.formKey, canonicalJson(document));
+  const { patternId } = await createPattern(viewer, { document, reason: "Begun", submissionKey: key });
+  redirect(`/patterns/${patternId}/edit`);
+});

@@ -1,0 +1,75 @@
+import { z } from "zod";
+import { readSizeList } from "@/engine/tables";
+import { BODY_TABLES, RANGE_POINTS } from "@/engine/trade-tables";
+import { parseLength, parseNumber } from "@/engine/units";
+
+/** Sizes that are not taken from a table. */
+export const OWN_SIZES = "own";
+
+const LONGEST_NAME = 200;
+const LONGEST_LIST = 10_000;
+const LARGEST = 1_000;
+
+const nameOf = (missing: string) =>
+  z
+    .string({ error: missing })
+    .trim()
+    .min(1, { error: missing })
+    .max(LONGEST_NAME, { error: `Keep it under ${LONGEST_NAME} characters.` });
+
+function numberOf(missing: string) {
+  return z.string({ error: missing }).transform((typed, context) => {
+    const read = parseNumber(typed.replace(/\s*mm\.?$/i, ""));
+    if (read.ok && read.value > 0 && read.value <= LARGEST) return read.value;
+    context.addIssue({ code: "custom", message: read.ok ? `“${typed.trim()}” cannot be right here.` : read.says });
+    return z.NEVER;
+  });
+}
+
+/** A width without a unit is in centimetres, whatever the person's own unit: so gauges are written. */
+const overSchema = z.string({ error: "Write over which width the gauge is." }).transform((typed, context) => {
+  const read = parseLength(typed, "cm");
+  if (read.ok && read.cm > 0 && read.cm <= LARGEST) return read.cm;
+  context.addIssue({ code: "custom", message: read.ok ? `“${typed.trim()}” cannot be right here.` : read.says });
+  return z.NEVER;
+});
+
+const tableSchema = z.object({
+  first: z.string(),
+  last: z.string(),
+  ofRange: z.enum(RANGE_POINTS).optional(),
+  measurements: z.array(z.string()).optional(),
+});
+
+const tablesSchema = z.object(Object.fromEntries(BODY_TABLES.map(({ id }) => [id, tableSchema.optional()])));
+
+const CHOOSE_SIZES = "Choose where the sizes come from.";
+
+/** A new pattern as its form has it: what is typed for sizes is understood later, in the person's unit. */
+export const beginSchema = z
+  .object({
+    /** Names the form's sending, so that sending it twice makes one pattern. */
+    formKey: z.uuid(),
+    name: nameOf("Give the pattern a name; you can change it later."),
+    craft: z.enum(["crochet", "knitting"], { error: "Choose crochet or knitting." }),
+    sizesFrom: z.enum([...BODY_TABLES.map(({ id }) => id), OWN_SIZES], { error: CHOOSE_SIZES }),
+    tables: tablesSchema.optional(),
+    own: z.object({ body: z.string().max(LONGEST_NAME).optional(), sizes: z.string().max(LONGEST_LIST).optional() }),
+    fabric: z.object({
+      label: nameOf("Give the fabric a name, such as the stitch it is worked in."),
+      toolMm: numberOf("Write the size of the hook or the needles in mm."),
+      stitches: numberOf("Write how many stitches the gauge has."),
+      rows: numberOf("Write how many rows the gauge has."),
+      over: overSchema,
+      worked: z.enum(["flat", "round", "turned rounds"], { error: "Say how it is worked." }),
+    }),
+  })
+  .superRefine(({ sizesFrom, own }, context) => {
+    if (sizesFrom !== OWN_SIZES) return;
+    const say = (field: string, message: string) => context.addIssue({ code: "custom", path: ["own", field], message });
+    if ((own.body ?? "").trim() === "") say("body", "Write what the sizes are ordered by, such as Bust.");
+    const list = readSizeList(own.sizes ?? "", "cm");
+    if (!list.ok) for (const says of list.faults) say("sizes", says);
+  });
+
+export type BeginFields = z.output<typeof beginSchema>;

@@ -1,0 +1,101 @@
+import { diffArrays, diffWordsWithSpace } from "diff";
+
+type Mark = "same" | "added" | "removed";
+
+export interface MarkedPart {
+  readonly mark: Mark;
+  readonly text: string;
+}
+
+/** A line of two texts laid over each other. */
+export type MarkedLine =
+  | MarkedPart
+  /** A line that is in both, with other words. */
+  | { readonly mark: "changed"; readonly parts: readonly MarkedPart[] }
+  /** Lines that are the same in both, far from any that are not. */
+  | { readonly mark: "skipped"; readonly lines: number };
+
+/** Work that differing takes grows with the square of these. */
+const MOST_LINE_EDITS = 1_000;
+const MOST_WORD_EDITS = 200;
+/** How many new lines an old one is held against. */
+const LOOK_AHEAD = 3;
+/** Of the longer line, how much must be the same for the two to be one line that was changed. */
+const LEAST_ALIKE = 0.4;
+const LINES_AROUND = 2;
+
+/**
+ * Where two texts differ, line by line, and in a changed line word by word.
+ *
+ * @returns null where more differs than can be told line by line.
+ */
+export function markLines(was: string, becomes: string): MarkedLine[] | null {
+  const parts = diffArrays(linesOf(was), linesOf(becomes), { maxEditLength: MOST_LINE_EDITS });
+  if (parts === undefined) return null;
+  const lines: MarkedLine[] = [];
+  let removed: readonly string[] = [];
+  for (const { value, added, removed: isRemoved } of parts) {
+    if (isRemoved) {
+      removed = value;
+      continue;
+    }
+    lines.push(...rewritten(removed, added ? value : []));
+    if (!added) lines.push(...value.map((text) => ({ mark: "same" as const, text })));
+    removed = [];
+  }
+  return skipFar([...lines, ...rewritten(removed, [])]);
+}
+
+function linesOf(text: string): string[] {
+  return text === "" ? [] : text.split(/\r?\n/);
+}
+
+/** Lines in place of others: each by the next that is like it, where there is one. */
+function rewritten(removed: readonly string[], added: readonly string[]): MarkedLine[] {
+  const lines: MarkedLine[] = [];
+  let next = 0;
+  for (const was of removed) {
+    const near = added.slice(next, next + LOOK_AHEAD).map((becomes) => wordParts(was, becomes));
+    const at = near.findIndex((parts) => parts !== null);
+    const parts = near[at];
+    if (!parts) {
+      lines.push({ mark: "removed", text: was });
+      continue;
+    }
+    lines.push(...added.slice(next, next + at).map(addedLine), { mark: "changed", parts });
+    next += at + 1;
+  }
+  return [...lines, ...added.slice(next).map(addedLine)];
+}
+
+function addedLine(text: string): MarkedLine {
+  return { mark: "added", text };
+}
+
+/** Null where the two have too little in common to be read as one line. */
+function wordParts(was: string, becomes: string): MarkedPart[] | null {
+  const parts = diffWordsWithSpace(was, becomes, { maxEditLength: MOST_WORD_EDITS });
+  if (parts === undefined) return null;
+  const marked = parts.map(({ value, added, removed }) => ({
+    mark: added ? ("added" as const) : removed ? ("removed" as const) : ("same" as const),
+    text: value,
+  }));
+  const alike = marked.reduce((sum, { mark, text }) => sum + (mark === "same" ? text.length : 0), 0);
+  return alike >= LEAST_ALIKE * Math.max(was.length, becomes.length) ? marked : null;
+}
+
+/** Leaves out what is the same far from any line that is not. */
+function skipFar(lines: readonly MarkedLine[]): MarkedLine[] {
+  const isNear = lines.map(() => false);
+  lines.forEach(({ mark }, at) => {
+    if (mark !== "same") isNear.fill(true, Math.max(0, at - LINES_AROUND), at + LINES_AROUND + 1);
+  });
+  const shown: MarkedLine[] = [];
+  lines.forEach((line, at) => {
+    const last = shown.at(-1);
+    if (isNear[at]) shown.push(line);
+    else if (last?.mark === "skipped") shown[shown.length - 1] = { mark: "skipped", lines: last.lines + 1 };
+    else shown.push({ mark: "skipped", lines: 1 });
+  });
+  return shown;
+}

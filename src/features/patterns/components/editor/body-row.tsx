@@ -1,0 +1,111 @@
+"use client";
+
+import { own } from "@/engine/pattern";
+import { formatChangeNumber } from "@/ui/format-length";
+import { TABLE_ROW } from "@/ui/table-frame";
+import { bodyRows, stepCm, withBodyRows, withBodyText, type BodyRow as Body } from "./body-rows";
+import { useEditing } from "./editing";
+import { NumberField, TextField } from "./fields";
+import { ItemButtons } from "./item-buttons";
+import { moved, replaced } from "./list-items";
+
+interface BodyRowProps {
+  readonly body: Body;
+  readonly row: number;
+  readonly isLast: boolean;
+  readonly onRemove: () => void;
+}
+
+/** One body measurement through the sizes, and the step from each size to the next. */
+export function BodyRow({ body, row, isLast, onRemove }: BodyRowProps) {
+  const { pattern, change } = useEditing();
+  const move = (by: -1 | 1) => change((now) => withBodyRows(now, moved(bodyRows(now), row, by)), null);
+  return (
+    <tr className={`${TABLE_ROW} align-top`}>
+      <BodyHead body={body} row={row} />
+      {pattern.sizes.map(({ id }, at) => (
+        <BodyCell key={id} body={body} row={row} at={at} />
+      ))}
+      <td>
+        <ItemButtons
+          name={body.label || `body measurement ${row + 1}`}
+          onUp={row === 0 ? undefined : () => move(-1)}
+          onDown={isLast ? undefined : () => move(1)}
+          onRemove={onRemove}
+        />
+      </td>
+    </tr>
+  );
+}
+
+function BodyHead({ body, row }: Pick<BodyRowProps, "body" | "row">) {
+  const { pattern, change } = useEditing();
+  const set = (next: Body, field: string) =>
+    change((now) => withBodyRows(now, replaced(bodyRows(now), row, next)), `bodyMeasurements.${row}.${field}`);
+  const name = body.label || `body measurement ${row + 1}`;
+  return (
+    <th scope="row" className="sticky left-0 z-1 w-60 min-w-60 bg-sheet font-normal max-sm:w-40 max-sm:min-w-40">
+      <TextField
+        at={["bodyMeasurements", row, "label"]}
+        label={`Body measurement ${row + 1}`}
+        labelled="aloud"
+        className="w-full font-semibold"
+        value={body.label}
+        onText={(label) => set({ ...body, label }, "label")}
+      />
+      <label className="flex min-h-8 items-center gap-2 text-sm">
+        <input
+          type="radio"
+          name="size-by"
+          aria-label={`${name} orders the sizes`}
+          className="size-5 accent-thread"
+          checked={pattern.sizeBy === body.id}
+          onChange={() => change((now) => ({ ...now, sizeBy: body.id }), null)}
+        />
+        orders the sizes
+      </label>
+      <details>
+        <summary className="min-h-7 text-sm text-soft">
+          How to take it{body.how.trim() === "" ? ": not said yet" : ""}
+        </summary>
+        <TextField
+          at={["bodyMeasurements", row, "how"]}
+          label={`How to take ${name}`}
+          labelled="aloud"
+          lines={4}
+          className="w-full text-sm"
+          value={body.how}
+          onText={(how) => set({ ...body, how }, "how")}
+        />
+      </details>
+    </th>
+  );
+}
+
+function BodyCell({ body, row, at }: { readonly body: Body; readonly row: number; readonly at: number }) {
+  const { pattern, unit, change } = useEditing();
+  const size = pattern.sizes[at];
+  const before = pattern.sizes[at - 1];
+  const step = stepCm(pattern, { at, body: body.id, unit });
+  return (
+    <td data-row={row} data-column={at} className="px-1! has-[[aria-invalid=true]]:min-w-44">
+      <NumberField
+        at={["sizes", at, "body", body.id]}
+        label={`${body.label}, ${size?.label ?? ""}`}
+        labelled="aloud"
+        kind="length"
+        className="w-full"
+        value={own(size?.body, body.id)}
+        onText={(text) =>
+          change((now) => withBodyText(now, { at, body: body.id, text }), `sizes.${at}.body.${body.id}`)
+        }
+      />
+      {step === undefined ? null : (
+        <span className="block pr-2 text-right text-sm text-soft">
+          {formatChangeNumber(step, unit)}
+          <span className="sr-only"> to {before?.label}</span>
+        </span>
+      )}
+    </td>
+  );
+}

@@ -1,0 +1,141 @@
+"use client";
+
+import { formatPath, own } from "@/engine/pattern";
+import { TABLE, TABLE_HEAD, TableFrame } from "@/ui/table-frame";
+import { CmField } from "./cm-field";
+import { cmItems, withCm, withCmItems, withScope, type CmItem, type CmList } from "./cm-list";
+import { useEditing } from "./editing";
+import { ChoiceField, TextField } from "./fields";
+import { ItemButtons } from "./item-buttons";
+import { moved, replaced } from "./list-items";
+import { usesWords } from "./where-used";
+
+interface CmRowProps {
+  readonly list: CmList;
+  readonly item: CmItem;
+  readonly at: number;
+  readonly isLast: boolean;
+  readonly uses: readonly string[];
+  readonly onRemove: () => void;
+}
+
+const SCOPES = [
+  { value: "all", label: "the same in every size" },
+  { value: "each", label: "its own in each size" },
+];
+
+/** One length or allowance: a number for all sizes, or one in each. */
+export function CmRow({ list, item, at, isLast, uses, onRemove }: CmRowProps) {
+  const { unit, change } = useEditing();
+  const set = (next: (item: CmItem) => CmItem, field: string | null) =>
+    change(
+      (now) =>
+        withCmItems(
+          now,
+          list,
+          cmItems(now, list).map((each, index) => (index === at ? next(each) : each)),
+        ),
+      field && formatPath([list, at, field]),
+    );
+  const scope = (isBySize: boolean) =>
+    change((now) => withCmItems(now, list, replaced(cmItems(now, list), at, withScope(now, item, isBySize))), null);
+  const move = (by: -1 | 1) => change((now) => withCmItems(now, list, moved(cmItems(now, list), at, by)), null);
+  const { cm } = item;
+  return (
+    <li className="rounded-sheet border border-line bg-sheet px-4 py-3 shadow-sheet">
+      <div className="flex flex-wrap items-start gap-x-4 gap-y-3">
+        <div className="min-w-48 flex-1">
+          <TextField
+            at={[list, at, "label"]}
+            label={list === "lengths" ? "Length" : "Allowance"}
+            value={item.label}
+            onText={(label) => set((each) => ({ ...each, label }), "label")}
+          />
+        </div>
+        <div className="w-52 max-w-full">
+          <ChoiceField
+            at={[list, at, "scope"]}
+            label="It is"
+            value={typeof cm === "object" ? "each" : "all"}
+            choices={SCOPES}
+            onChoice={(value) => scope(value === "each")}
+          />
+        </div>
+        {typeof cm === "object" ? null : (
+          <div data-row={at} data-column={0} className="self-end max-sm:w-full sm:self-start sm:pt-6">
+            <CmField
+              list={list}
+              at={[list, at, "cm"]}
+              question={`${list}.${item.id}.all`}
+              label={`${item.label}, all sizes`}
+              behind={unit}
+              value={cm}
+              onTyped={(typed, isTyping) => set((each) => withCm(each, null, typed), isTyping ? "cm" : null)}
+            />
+          </div>
+        )}
+        <span className="ml-auto self-end">
+          <ItemButtons
+            name={item.label || `${list === "lengths" ? "length" : "allowance"} ${at + 1}`}
+            onUp={at === 0 ? undefined : () => move(-1)}
+            onDown={isLast ? undefined : () => move(1)}
+            onRemove={onRemove}
+          />
+        </span>
+      </div>
+      {typeof cm === "object" ? <CmBySize {...{ list, item, at }} cm={cm} onItem={set} /> : null}
+      <p className="mt-2 text-sm text-soft">
+        {uses.length === 0 ? "Not used in any measurement yet." : `Used in ${usesWords(uses)}.`}
+      </p>
+    </li>
+  );
+}
+
+interface CmBySizeProps extends Pick<CmRowProps, "list" | "item" | "at"> {
+  readonly cm: Exclude<CmItem["cm"], number | string>;
+  readonly onItem: (next: (item: CmItem) => CmItem, field: string | null) => void;
+}
+
+function CmBySize({ list, item, at, cm, onItem }: CmBySizeProps) {
+  const { pattern, unit } = useEditing();
+  return (
+    <div className="mt-3">
+      <TableFrame label={`${item.label} by size`}>
+        <table className={TABLE}>
+          <thead className={TABLE_HEAD}>
+            <tr>
+              {pattern.sizes.map(({ id, label }) => (
+                <th key={id} scope="col" className="text-right wrap-anywhere">
+                  {label}, {unit}
+                </th>
+              ))}
+            </tr>
+          </thead>
+          <tbody>
+            <tr className="align-top">
+              {pattern.sizes.map(({ id, label }, column) => (
+                <td
+                  key={id}
+                  data-row={at}
+                  data-column={column}
+                  className="min-w-26 px-1.5! has-[[aria-invalid=true]]:min-w-44"
+                >
+                  <CmField
+                    list={list}
+                    at={[list, at, "cm", id]}
+                    question={`${list}.${item.id}.${id}`}
+                    label={`${item.label}, ${label}`}
+                    value={own(cm, id)}
+                    onTyped={(typed, isTyping) =>
+                      onItem((each) => withCm(each, id, typed), isTyping ? `cm.${id}` : null)
+                    }
+                  />
+                </td>
+              ))}
+            </tr>
+          </tbody>
+        </table>
+      </TableFrame>
+    </div>
+  );
+}

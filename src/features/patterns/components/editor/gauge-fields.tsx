@@ -1,0 +1,99 @@
+"use client";
+
+import type { Typed } from "@/engine/editing";
+import type { Fabric } from "@/engine/pattern";
+import { statedGauge } from "@/engine/prediction";
+import { FOUR_INCHES_CM, GAUGE_WIDTH_CM } from "@/engine/units";
+import { gaugeNumber } from "@/ui/format-gauge";
+import { useEditing } from "./editing";
+import type { DraftFabric } from "./draft-fabric";
+import { ChoiceField, NumberField } from "./fields";
+
+interface GaugeFieldsProps {
+  readonly fabric: DraftFabric;
+  readonly at: number;
+  readonly onFabric: (next: DraftFabric, field: string | null) => void;
+}
+
+const WIDTHS = [
+  { value: "10 cm", label: "10 cm", cm: GAUGE_WIDTH_CM },
+  { value: "4 in", label: "4 in", cm: FOUR_INCHES_CM },
+] as const;
+const ANOTHER = { value: "another", label: "another width" };
+
+/** Stitches and rows, over which width, and the same gauge over both usual widths. */
+export function GaugeFields({ fabric, at, onFabric }: GaugeFieldsProps) {
+  const { readable } = useEditing();
+  const { gauge } = fabric;
+  const { overCm } = gauge;
+  const read = readable?.fabrics.find(({ id }) => id === fabric.id);
+  const rows = fabric.worked === undefined || fabric.worked === "flat" ? "rows" : "rounds";
+  const width = widthOf(overCm);
+  const chooseWidth = (value: string) => {
+    const { overCm: _before, ...rest } = gauge;
+    onFabric(
+      { ...fabric, gauge: value === "10 cm" ? rest : { ...rest, overCm: value === "4 in" ? FOUR_INCHES_CM : "" } },
+      null,
+    );
+  };
+  return (
+    <fieldset className="mt-5">
+      <legend className="mb-1 font-semibold">Gauge</legend>
+      <div className="flex flex-wrap items-start gap-x-4 gap-y-3">
+        <NumberField
+          at={["fabrics", at, "gauge", "stitches"]}
+          label="Stitches"
+          value={gauge.stitches}
+          onText={(stitches) => onFabric({ ...fabric, gauge: { ...gauge, stitches } }, "gauge.stitches")}
+        />
+        <NumberField
+          at={["fabrics", at, "gauge", "rows"]}
+          label={rows === "rows" ? "Rows" : "Rounds"}
+          value={gauge.rows}
+          onText={(typed) => onFabric({ ...fabric, gauge: { ...gauge, rows: typed } }, "gauge.rows")}
+        />
+        <div className="w-40">
+          <ChoiceField
+            at={["fabrics", at, "gauge", "over"]}
+            label="over"
+            value={width}
+            choices={[...WIDTHS, ANOTHER]}
+            onChoice={chooseWidth}
+          />
+        </div>
+        {width === ANOTHER.value ? (
+          <NumberField
+            at={["fabrics", at, "gauge", "overCm"]}
+            label="Width"
+            kind="length"
+            value={overCm}
+            onText={(typed) => onFabric({ ...fabric, gauge: { ...gauge, overCm: typed } }, "gauge.overCm")}
+          />
+        ) : null}
+      </div>
+      <div aria-live="polite" className="numbers mt-2 text-sm text-soft">
+        {read === undefined ? (
+          "Both usual widths are told here once the gauge can be read."
+        ) : (
+          <BothWidths {...{ read, rows }} />
+        )}
+      </div>
+    </fieldset>
+  );
+}
+
+function BothWidths({ read, rows }: { readonly read: Fabric; readonly rows: string }) {
+  const { stitchesPerCm, rowsPerCm } = statedGauge(read);
+  return WIDTHS.map(({ label, cm }) => (
+    <p key={label}>
+      {gaugeNumber(stitchesPerCm * cm)} stitches and {gaugeNumber(rowsPerCm * cm)} {rows} over {label}
+    </p>
+  ));
+}
+
+/** A width that is typed stays "another", so that its field does not go while she types `4 in`. */
+function widthOf(overCm: Typed | undefined): string {
+  if (overCm === undefined) return "10 cm";
+  const usual = WIDTHS.find(({ cm }) => typeof overCm === "number" && Math.abs(cm - overCm) < 1e-9);
+  return usual?.value ?? ANOTHER.value;
+}

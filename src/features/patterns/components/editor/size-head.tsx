@@ -1,0 +1,68 @@
+"use client";
+
+import type { DraftPattern } from "@/engine/editing";
+import { formatPath } from "@/engine/pattern";
+import { useEditing } from "./editing";
+import { TextField } from "./fields";
+import { moved, replaced } from "./list-items";
+
+interface SizeHeadProps {
+  readonly size: DraftPattern["sizes"][number];
+  readonly at: number;
+  readonly onRemove: () => void;
+}
+
+const SMALL =
+  "inline-flex min-h-8 min-w-8 items-center justify-center rounded-md text-soft hover:bg-band hover:text-ink disabled:opacity-35";
+
+/** A size's label over its column, its place in the order, and whether its body fits there. */
+export function SizeHead({ size, at, onRemove }: SizeHeadProps) {
+  const { pattern, change, warnings } = useEditing();
+  const path = formatPath(["sizes", at]);
+  const name = size.label || `size ${at + 1}`;
+  const move = (by: -1 | 1) => change((now) => ({ ...now, sizes: moved(now.sizes, at, by) }), null);
+  return (
+    <th scope="col" className="min-w-26 px-1! font-normal">
+      <TextField
+        at={["sizes", at, "label"]}
+        label={`Label of size ${at + 1}`}
+        labelled="aloud"
+        className="w-full text-right font-semibold text-ink"
+        value={size.label}
+        onText={(label) =>
+          change((now) => ({ ...now, sizes: replaced(now.sizes, at, { ...size, label }) }), `${path}.label`)
+        }
+      />
+      <span className="mt-0.5 flex justify-end">
+        <button
+          type="button"
+          className={SMALL}
+          disabled={at === 0}
+          onClick={() => move(-1)}
+          aria-label={`Move ${name} to the left`}
+        >
+          ←
+        </button>
+        <button
+          type="button"
+          className={SMALL}
+          disabled={at === pattern.sizes.length - 1}
+          onClick={() => move(1)}
+          aria-label={`Move ${name} to the right`}
+        >
+          →
+        </button>
+        <button type="button" className={SMALL} onClick={onRemove} aria-label={`Take out ${name}`}>
+          ✕
+        </button>
+      </span>
+      <span aria-live="polite">
+        {warnings.get(path)?.map((says) => (
+          <span key={says} className="mt-1 block font-semibold text-thread">
+            ▲ {says}
+          </span>
+        ))}
+      </span>
+    </th>
+  );
+}

@@ -1,0 +1,48 @@
+import type { DraftPattern } from "@/engine/editing";
+
+type DraftTerm = DraftPattern["measurements"][number]["terms"][number];
+type FlatDraftTerm = Exclude<DraftTerm, { readonly diagonal: unknown }>;
+
+const MOST_NAMED = 4;
+
+/** Measurements whose arithmetic has the length. */
+export function usesOfLength(pattern: DraftPattern, id: string): string[] {
+  return measurementsWith(pattern, (term) => "length" in term && term.length === id);
+}
+
+/** Measurements whose arithmetic has the allowance. */
+export function usesOfAllowance(pattern: DraftPattern, id: string): string[] {
+  return measurementsWith(pattern, (term) => "allowance" in term && term.allowance === id);
+}
+
+/** Measurements whose target starts from the body measurement. */
+export function usesOfBody({ measurements }: DraftPattern, id: string): string[] {
+  const wanted = measurements.filter(({ target }) => target !== undefined && "body" in target && target.body === id);
+  return wanted.map(({ label }) => `the target of ${label}`);
+}
+
+/** Counts and pieces that are worked in the fabric. */
+export function usesOfFabric({ counts, pieces }: DraftPattern, id: string): string[] {
+  return [...counts, ...pieces].filter(({ fabric }) => fabric === id).map(({ label }) => label);
+}
+
+/** Pieces that are worked in the yarn, whole or in a section. */
+export function usesOfYarn({ pieces }: DraftPattern, id: string): string[] {
+  const worked = pieces.filter(({ yarn, sections }) => yarn === id || sections.some((section) => section.yarn === id));
+  return worked.map(({ label }) => label);
+}
+
+/** `Bust, Length and 3 more`. */
+export function usesWords(uses: readonly string[]): string {
+  const named = [...new Set(uses)];
+  if (named.length <= MOST_NAMED) return named.join(", ");
+  return `${named.slice(0, MOST_NAMED).join(", ")} and ${named.length - MOST_NAMED} more`;
+}
+
+function measurementsWith({ measurements }: DraftPattern, isIt: (term: FlatDraftTerm) => boolean): string[] {
+  return measurements.filter(({ terms }) => terms.flatMap(flatTerms).some(isIt)).map(({ label }) => label);
+}
+
+function flatTerms(term: DraftTerm): readonly FlatDraftTerm[] {
+  return "diagonal" in term ? [...term.diagonal.across, ...term.diagonal.along] : [term];
+}

@@ -1,0 +1,116 @@
+"use client";
+
+import { useState } from "react";
+import type { DraftPattern } from "@/engine/editing";
+import { formatPath } from "@/engine/pattern";
+import { uniqueSlug } from "@/engine/tables";
+import { Section } from "@/ui/section";
+import { AddNamed } from "./add-named";
+import { useEditing } from "./editing";
+import { NumberField, TextField } from "./fields";
+import { ItemButtons } from "./item-buttons";
+import { moved, removed, replaced } from "./list-items";
+import { TakenOutNote, type TakenOut } from "./taken-out";
+import { usesOfYarn, usesWords } from "./where-used";
+
+type DraftYarn = DraftPattern["yarns"][number];
+
+/** The yarns, with what stands on the ball band. */
+export function YarnList() {
+  const { pattern, change } = useEditing();
+  const [takenOut, setTakenOut] = useState<TakenOut | null>(null);
+  const { yarns } = pattern;
+  const remove = ({ id, label }: DraftYarn, at: number) => {
+    change((now) => ({ ...now, yarns: removed(now.yarns, at) }), null);
+    setTakenOut({ id, name: label, uses: usesOfYarn(pattern, id) });
+  };
+  return (
+    <Section
+      title="Yarns"
+      intro="What stands on the ball band. From it and from what testers weigh, Sizewright says how much to buy in every size."
+    >
+      {yarns.length === 0 ? <p className="mb-4 text-soft">No yarns yet. Add one for each yarn or colour.</p> : null}
+      <ol className="mb-4 grid gap-3">
+        {yarns.map((yarn, at) => (
+          <YarnRow key={yarn.id} yarn={yarn} at={at} onRemove={() => remove(yarn, at)} />
+        ))}
+      </ol>
+      <TakenOutNote last={takenOut} items={yarns} />
+      <AddNamed
+        what="yarn"
+        placeholder="such as Main yarn"
+        onAdd={(label) => change((now) => withNewYarn(now, label), null)}
+      />
+    </Section>
+  );
+}
+
+function withNewYarn(pattern: DraftPattern, label: string): DraftPattern {
+  const id = uniqueSlug(label, new Set(pattern.yarns.map((yarn) => yarn.id)));
+  return { ...pattern, yarns: [...pattern.yarns, { id, label, metresPerBall: "", gramsPerBall: "" }] };
+}
+
+interface YarnRowProps {
+  readonly yarn: DraftYarn;
+  readonly at: number;
+  readonly onRemove: () => void;
+}
+
+function YarnRow({ yarn, at, onRemove }: YarnRowProps) {
+  const { pattern, change } = useEditing();
+  const set = (next: DraftYarn, field: string) =>
+    change((now) => ({ ...now, yarns: replaced(now.yarns, at, next) }), formatPath(["yarns", at, field]));
+  const move = (by: -1 | 1) => change((now) => ({ ...now, yarns: moved(now.yarns, at, by) }), null);
+  const uses = usesOfYarn(pattern, yarn.id);
+  const setColour = (colour: string) => {
+    const { colour: _before, ...rest } = yarn;
+    set(colour === "" ? rest : { ...rest, colour }, "colour");
+  };
+  return (
+    <li className="rounded-sheet border border-line bg-sheet px-4 py-3 shadow-sheet">
+      <div className="flex flex-wrap items-start gap-x-4 gap-y-3">
+        <div className="min-w-48 flex-1">
+          <TextField
+            at={["yarns", at, "label"]}
+            label="Yarn"
+            value={yarn.label}
+            onText={(label) => set({ ...yarn, label }, "label")}
+          />
+        </div>
+        <div className="w-44 max-w-full">
+          <TextField
+            at={["yarns", at, "colour"]}
+            label="Colour, if you like"
+            value={yarn.colour ?? ""}
+            onText={setColour}
+          />
+        </div>
+        <NumberField
+          at={["yarns", at, "metresPerBall"]}
+          label="In a ball"
+          behind="m"
+          value={yarn.metresPerBall}
+          onText={(metresPerBall) => set({ ...yarn, metresPerBall }, "metresPerBall")}
+        />
+        <NumberField
+          at={["yarns", at, "gramsPerBall"]}
+          label="A ball weighs"
+          behind="g"
+          value={yarn.gramsPerBall}
+          onText={(gramsPerBall) => set({ ...yarn, gramsPerBall }, "gramsPerBall")}
+        />
+        <span className="ml-auto self-end">
+          <ItemButtons
+            name={yarn.label || `yarn ${at + 1}`}
+            onUp={at === 0 ? undefined : () => move(-1)}
+            onDown={at === pattern.yarns.length - 1 ? undefined : () => move(1)}
+            onRemove={onRemove}
+          />
+        </span>
+      </div>
+      <p className="mt-2 text-sm text-soft">
+        {uses.length === 0 ? "Not used in any piece yet." : `Used in ${usesWords(uses)}.`}
+      </p>
+    </li>
+  );
+}

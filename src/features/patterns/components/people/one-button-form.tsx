@@ -1,0 +1,37 @@
+"use client";
+
+import { useActionState } from "react";
+import type { Failure } from "@/server/action";
+import { Button, type ButtonLook } from "@/ui/button";
+
+interface OneButtonFormProps {
+  readonly action: (last: Failure | undefined, form: FormData) => Promise<Failure | undefined>;
+  readonly sends: Readonly<Record<string, string>>;
+  readonly button: string;
+  /** What it says while it is on its way. */
+  readonly waiting: string;
+  /** What it is about, for those who hear the page: one button of many. */
+  readonly about?: string;
+  readonly look?: ButtonLook;
+}
+
+/** Sends what is settled already; a failure is told beside the button. Works without scripts too. */
+export function OneButtonForm({ action, sends, button, waiting, about, look = "quiet" }: OneButtonFormProps) {
+  const [failed, send, isSending] = useActionState(action, undefined);
+  return (
+    <form action={send}>
+      {Object.entries(sends).map(([name, value]) => (
+        <input key={name} type="hidden" name={name} value={value} />
+      ))}
+      <Button type="submit" look={look} disabled={isSending}>
+        {isSending ? waiting : button}
+        {about ? <span className="sr-only">: {about}</span> : null}
+      </Button>
+      {failed ? (
+        <p role="alert" className="mt-2 text-sm font-semibold text-thread">
+          ▲ {failed.says}
+        </p>
+      ) : null}
+    </form>
+  );
+}

@@ -1,0 +1,42 @@
+"use server";
+
+import { revalidatePath } from "next/cache";
+import { redirect } from "next/navigation";
+import { z } from "zod";
+import { viewerAction, type Failure } from "@/server/action";
+import { patternAccess } from "./access";
+import { helperRoleSchema } from "./invitation-schema";
+import { changeRole, leavePattern, removePerson } from "./people-mutations";
+
+const helperSchema = z.object({ patternId: z.string(), accountId: z.uuid() });
+
+/** The owner lets a helper edit, or only look. */
+export const changeHelper = viewerAction(
+  async (viewer, _last: Failure | undefined, form: FormData): Promise<Failure | undefined> => {
+    const asked = helperSchema.extend({ role: helperRoleSchema }).parse(Object.fromEntries(form));
+    const access = await patternAccess(viewer, asked.patternId, "owner");
+    await changeRole(access, asked.accountId, asked.role);
+    revalidatePath(`/patterns/${asked.patternId}`, "layout");
+    return undefined;
+  },
+);
+
+/** The owner takes a helper's part away. */
+export const removeHelper = viewerAction(
+  async (viewer, _last: Failure | undefined, form: FormData): Promise<Failure | undefined> => {
+    const asked = helperSchema.parse(Object.fromEntries(form));
+    await removePerson(await patternAccess(viewer, asked.patternId, "owner"), asked.accountId);
+    revalidatePath(`/patterns/${asked.patternId}`, "layout");
+    return undefined;
+  },
+);
+
+/** A helper gives her own part back. */
+export const leave = viewerAction(
+  async (viewer, _last: Failure | undefined, form: FormData): Promise<Failure | undefined> => {
+    const patternId = z.string().parse(form.get("patternId"));
+    await leavePattern(await patternAccess(viewer, patternId, "viewer"));
+    revalidatePath("/patterns", "layout");
+    redirect("/patterns");
+  },
+);
