@@ -53,7 +53,7 @@ function SectionCounts({ at, section, noun, onSection }: FieldsProps & Pick<Sect
       .filter((count) => count.direction === direction || count.id === chosen)
       .map(({ id, label }) => ({ value: id, label: label || id }));
   return (
-    <div className="grid gap-x-4 gap-y-3 sm:grid-cols-3">
+    <div className="grid gap-x-4 gap-y-3 sm:grid-cols-2">
       <ChoiceField
         at={[...at, "from"]}
         label="From stitches"

@@ -83,7 +83,7 @@ function EaseBySize({ target, at, measurement, onTarget, easeCm }: EaseBySizePro
     onTarget({ ...target, easeCm: next }, field);
   return (
     <GridArea onBlock={(block, row) => set(withTypedSizes(pattern, easeCm, { texts: block.flat(), from: row }), null)}>
-      <ol className="grid gap-x-6 gap-y-2 sm:grid-cols-2 xl:grid-cols-3">
+      <ol className="grid grid-cols-[repeat(auto-fill,minmax(min(100%,21rem),1fr))] gap-x-6 gap-y-2">
         {pattern.sizes.map(({ id, label }, row) => (
           <li key={id} data-row={row} data-column={0} className="flex items-start gap-2">
             <span className="w-12 shrink-0 py-2.5 font-semibold wrap-anywhere">{label}</span>

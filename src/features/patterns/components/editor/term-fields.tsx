@@ -60,14 +60,14 @@ interface FlatFieldsProps {
 export function FlatFields({ at, name, term, onTerm }: FlatFieldsProps) {
   const { pattern } = useEditing();
   return (
-    <div className="flex min-w-0 flex-1 flex-wrap items-start gap-x-2 gap-y-2">
+    <div className="contents min-w-0 flex-1 flex-wrap items-start gap-x-2 gap-y-2 sm:flex">
       <TimesFields
         at={at}
         name={name}
         times={term.times}
         onTimes={(times, field) => onTerm({ ...term, times }, field)}
       />
-      <div className="min-w-44 max-w-md flex-1">
+      <div className="order-2 min-w-44 flex-1 basis-full sm:order-none sm:max-w-md sm:basis-0">
         <ChoiceField
           at={[...at, takenBy(term).kind]}
           label={`${name}: of what`}
@@ -86,10 +86,12 @@ function StretchedTick({ term, onTerm }: Pick<FlatFieldsProps, "term" | "onTerm"
   if (!("count" in term)) return null;
   const { stretched: _before, ...rest } = term;
   return (
-    <TickField
-      label="worn stretched"
-      checked={term.stretched ?? false}
-      onTick={(ticked) => onTerm(ticked ? { ...rest, stretched: true } : rest, null)}
-    />
+    <div className="order-3 sm:order-none">
+      <TickField
+        label="worn stretched"
+        checked={term.stretched ?? false}
+        onTick={(ticked) => onTerm(ticked ? { ...rest, stretched: true } : rest, null)}
+      />
+    </div>
   );
 }

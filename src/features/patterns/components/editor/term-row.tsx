@@ -29,13 +29,13 @@ export function TermRow({ at, term, number, line, shown, onTerm, ...move }: Term
   const name = `Line ${number}`;
   return (
     <li className="border-b border-line py-3">
-      <div className="flex flex-wrap items-start justify-between gap-x-3 gap-y-1 lg:flex-nowrap">
+      <div className="flex flex-wrap items-start justify-between gap-x-2 gap-y-2 sm:flex-nowrap">
         {"diagonal" in term ? (
           <SlantFields at={at} name={name} term={term} onTerm={onTerm} />
         ) : (
           <FlatFields at={at} name={name} term={term} onTerm={onTerm} />
         )}
-        <span className="ml-auto">
+        <span className="order-1 ml-auto sm:order-none">
           <ItemButtons name={name.toLowerCase()} {...move} />
         </span>
       </div>

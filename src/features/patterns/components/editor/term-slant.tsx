@@ -20,7 +20,7 @@ const SIDES = [
 /** A line straight from corner to corner: so far across, and so far along. */
 export function SlantFields({ at, name, term, onTerm }: SlantFieldsProps) {
   return (
-    <div className="min-w-0 flex-1">
+    <div className="order-2 min-w-0 flex-1 basis-full sm:order-none sm:basis-0">
       <div className="flex flex-wrap items-start gap-x-2">
         <TimesFields
           at={at}
@@ -62,7 +62,7 @@ function SlantSide({ at, name, label, flats, onFlats }: SlantSideProps) {
       <p className="text-sm text-soft">{label}</p>
       <ol className="grid gap-2">
         {flats.map((flat, index) => (
-          <li key={index} className="flex items-start gap-1">
+          <li key={index} className="flex flex-wrap items-start gap-x-1 gap-y-2 sm:flex-nowrap">
             <FlatFields
               at={[...at, index]}
               name={`${name} ${index + 1}`}
@@ -71,7 +71,7 @@ function SlantSide({ at, name, label, flats, onFlats }: SlantSideProps) {
             />
             <button
               type="button"
-              className="min-h-11 min-w-11 rounded-md text-soft hover:bg-band hover:text-ink"
+              className="order-1 ml-auto min-h-11 min-w-11 rounded-md text-soft sm:order-none hover:bg-band hover:text-ink"
               aria-label={`Take out ${name} ${index + 1}`}
               onClick={() => onFlats(removed(flats, index), null)}
             >

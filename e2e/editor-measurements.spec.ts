@@ -1,0 +1,80 @@
+import type { Locator, Page } from "@playwright/test";
+import { saltmarshPattern } from "../prisma/demo/saltmarsh-pattern";
+import { expectNoSidewaysScroll } from "./bring-call";
+import { expect, test } from "./fixtures";
+
+/** Brings the demonstration's pattern in, without a call, and opens a part of its editor. */
+async function openPart(page: Page, part: "measurements" | "pieces"): Promise<void> {
+  await page.goto("/patterns/new/document");
+  await page.waitForLoadState("networkidle");
+  await page.getByLabel("Or paste its text").fill(JSON.stringify(saltmarshPattern));
+  await page.getByRole("button", { name: "Bring it in" }).click();
+  await page.waitForURL(/\/patterns\/[0-9a-f-]{36}/);
+  await page.goto(`${new URL(page.url()).pathname}/edit?part=${part}`);
+  await page.waitForLoadState("networkidle");
+}
+
+function cardOf(page: Page, name: RegExp): Locator {
+  return page.getByRole("listitem").filter({ has: page.getByRole("heading", { level: 3, name }) });
+}
+
+test("a measurement is built from two lines and a target, and its arithmetic follows while she types", async ({
+  page,
+  designer,
+}) => {
+  expect(designer.accountId).not.toBe("");
+  await openPart(page, "measurements");
+  await page.getByRole("button", { name: "A measurement" }).click();
+  // A to H are taken.
+  const card = cardOf(page, /^I |Not named yet/);
+  await expect(card.getByLabel("Letter")).toHaveValue("I");
+  await card.getByLabel("Line 1: of what").selectOption({ label: "Sleeve stitches at the armhole" });
+  // By hand: size XL has (34.5 + 7 + 1) × 2.2 = 93.5, so 94 stitches; 94 ÷ 2.2 = 42.7 cm.
+  await expect(card.getByText("so far 42.7 cm")).toBeVisible();
+  await card.getByLabel("Line 1: times").fill("0,5");
+  await expect(card.getByText("so far 21.4 cm")).toBeVisible();
+  await card.getByRole("button", { name: "A line" }).click();
+  await card.getByLabel("Line 2: of what").selectOption({ label: "Sleeve seam" });
+  await card.getByLabel("Line 2: adds or less").selectOption("less");
+  await card.getByLabel("Line 2: times").fill("2");
+  // The seam takes 1 cm; less twice that is 2 cm more.
+  await expect(card.getByText("so far 23.4 cm")).toBeVisible();
+  await card.getByLabel("What it should come to").selectOption("Ease over a body measurement");
+  await card.getByLabel("Body measurement").selectOption({ label: "Upper arm" });
+  await card.getByLabel("So many times").fill("0.5");
+  await card.getByLabel("Ease", { exact: true }).fill("6");
+  // 34.5 ÷ 2 + 6 = 23.25; 21.364 + 2 − 23.25 = 0.114.
+  await expect(card.getByText("50 % of Upper arm 34.5 cm + ease 6 cm")).toBeVisible();
+  await expect(card.getByText("+0.1 cm")).toBeVisible();
+  await card.getByLabel("Ease: over or under the body").selectOption("under it");
+  await expect(card.getByText("more than the tolerance")).toBeVisible();
+  await expectNoSidewaysScroll(page);
+});
+
+test("a measurement without a line is told at its place", async ({ page, designer }) => {
+  expect(designer.accountId).not.toBe("");
+  await openPart(page, "measurements");
+  await page.getByRole("button", { name: /^A Bust/ }).click();
+  const lines = cardOf(page, /Bust/).getByRole("region", { name: "How this is worked out" });
+  await lines.getByRole("button", { name: "Take out line 1" }).click();
+  await expect(lines.getByText("▲ This must hold at least one term.")).toBeVisible();
+  await page.getByRole("button", { name: "Undo" }).click();
+  await expect(lines.getByText("at least one term")).toBeHidden();
+});
+
+test("a section that does not fit is told, and drawn as unsure", async ({ page, designer }) => {
+  expect(designer.accountId).not.toBe("");
+  await openPart(page, "pieces");
+  await page.getByRole("button", { name: /^Sleeve/ }).click();
+  const card = cardOf(page, /^Sleeve/);
+  // By hand: 94 stitches at the armhole and 80 at the cuff are 14 fewer, 2 at a time: 7 times in 28 pairs of rows.
+  await expect(
+    card.getByText("Decrease 1 stitch each side every 8th row 7 times. Then work 1 row even."),
+  ).toBeVisible();
+  await card.getByLabel("Stitches at a time").fill("3");
+  await expect(card.getByText(/is 14 fewer, and 6 go at a time/)).toBeVisible();
+  await expect(card.getByRole("img", { name: /Sleeve in XL.*6 go at a time/ })).toBeVisible();
+  await card.getByLabel("to stitches").selectOption({ label: "Sleeve stitches at the armhole" });
+  await expect(card.getByText("Work 57 rows even.")).toBeVisible();
+  await expectNoSidewaysScroll(page);
+});
