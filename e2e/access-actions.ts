@@ -1,4 +1,5 @@
 import { randomUUID } from "node:crypto";
+import { pastedReports, refusedPattern, WRONG } from "./access-forms";
 import { everyone, signedIn, type Kind, type World } from "./access-world";
 
 /**
@@ -24,23 +25,6 @@ const EDITS: Readonly<Record<Kind, ActionAnswer>> = {
 
 /** For the pattern's owner alone. */
 const OWNS: Readonly<Record<Kind, ActionAnswer>> = { ...EDITS, editor: "not-allowed" };
-
-/** Reports that are understood as far as the question whose they are. */
-function pastedReports({ patternId, callId }: World) {
-  const choices = { headerRow: 0, columns: [], swatchOver: "10 cm", washed: true };
-  return { patternId, callId, text: "", choices, confirmed: false, tableKey: randomUUID() };
-}
-
-/** A pattern to begin that is whole but for a number that its document refuses. */
-function refusedPattern() {
-  const fabric = { label: "Main", toolMm: "4", stitches: "20", rows: "25", over: "10 cm", worked: "flat" };
-  const fields = Object.entries(fabric).map(([name, value]) => [`fabric.${name}`, value]);
-  const own = { "own.body": "Bust", "own.sizes": "S 86" };
-  const whole = { formKey: randomUUID(), name: "Begun \u0000", craft: "crochet", sizesFrom: "own", ...own };
-  return { ...whole, ...Object.fromEntries(fields) };
-}
-
-const WRONG = { email: "nobody@example.org", password: "a wrong password" };
 
 /** Every action of the features, by file and name. */
 export const ACTIONS: Readonly<Record<string, ActionRow>> = {

@@ -1,0 +1,20 @@
+import { randomUUID } from "node:crypto";
+import type { World } from "./access-world";
+
+/** Reports that are understood as far as the question whose they are. */
+export function pastedReports({ patternId, callId }: World) {
+  const choices = { headerRow: 0, columns: [], swatchOver: "10 cm", washed: true };
+  return { patternId, callId, text: "", choices, confirmed: false, tableKey: randomUUID() };
+}
+
+/** A pattern to begin that is whole but for a number that its document refuses. */
+export function refusedPattern() {
+  const fabric = { label: "Main", toolMm: "4", stitches: "20", rows: "25", over: "10 cm", worked: "flat" };
+  const fields = Object.entries(fabric).map(([name, value]) => [`fabric.${name}`, value]);
+  const own = { "own.body": "Bust", "own.sizes": "S 86" };
+  const whole = { formKey: randomUUID(), name: "Begun \u0000", craft: "crochet", sizesFrom: "own", ...own };
+  return { ...whole, ...Object.fromEntries(fields) };
+}
+
+/** Nobody’s. */
+export const WRONG = { email: "nobody@example.org", password: "a wrong password" };
