@@ -2,6 +2,7 @@ import { describe, expect, it } from "vitest";
 import type { DraftPattern } from "@/engine/editing";
 import { withNewBody, withoutBody, withPastedBodies } from "@/features/patterns/components/editor/body-rows";
 import { cmItems, withPastedCm } from "@/features/patterns/components/editor/cm-list";
+import { pastedBlock } from "@/features/patterns/components/editor/pasted-block";
 import { joinSign, retyped, splitSign } from "@/features/patterns/components/editor/signed-text";
 import { withPublishedSizes } from "@/features/patterns/components/editor/with-published-sizes";
 import { saltmarshPattern } from "../../../prisma/demo/saltmarsh-pattern";
@@ -40,6 +41,23 @@ describe("body measurements of a draft", () => {
     expect(without.sizes.every(({ body }) => body["bust"] === undefined)).toBe(true);
     expect(withNewBody(without, "Chest").sizeBy).toBe("chest");
   });
+});
+
+it.each([
+  ["a column with decimal commas", "162\r\n51,5\r\n", [["162"], ["51,5"]]],
+  ["one number with a decimal comma", "51,5", [["51,5"]]],
+  ["a column with an empty cell", "162\n\n51,5", [["162"], [""], ["51,5"]]],
+  [
+    "cells parted by tabs",
+    "78,5\t86\n25\t27,5",
+    [
+      ["78,5", "86"],
+      ["25", "27,5"],
+    ],
+  ],
+  ["numbers parted by commas", "78,86,94", [["78", "86", "94"]]],
+])("what is pasted into a table is read as cells: %s", (_, text, cells) => {
+  expect(pastedBlock(text)).toEqual(cells);
 });
 
 it("cells pasted side by side into an allowance for all sizes become one in each", () => {

@@ -1,7 +1,7 @@
 "use client";
 
 import type { ClipboardEvent, KeyboardEvent, ReactNode } from "react";
-import { parseTableText } from "@/ui/parse-table-text";
+import { pastedBlock } from "./pasted-block";
 
 interface GridAreaProps {
   /**
@@ -19,7 +19,7 @@ interface GridAreaProps {
  */
 export function GridArea({ onBlock, children }: GridAreaProps) {
   const onPaste = (event: ClipboardEvent<HTMLDivElement>) => {
-    const block = parseTableText(event.clipboardData.getData("text/plain"));
+    const block = pastedBlock(event.clipboardData.getData("text/plain"));
     const cell = cellOf(event.target);
     if (cell === null || (block.length < 2 && (block[0]?.length ?? 0) < 2)) return;
     event.preventDefault();
