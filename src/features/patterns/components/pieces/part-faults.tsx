@@ -15,8 +15,8 @@ export function PartFaults({ boards, here }: { readonly boards: readonly PieceBo
   return (
     <Notice title="Some parts cannot be worked as they are given">
       <ul className="mt-1 grid gap-1">
-        {faulty.map(({ name, sizes, of }) => (
-          <li key={name} className="wrap-anywhere">
+        {faulty.map(({ name, sizes, of }, at) => (
+          <li key={at} className="wrap-anywhere">
             {name}: {sizes.length === of && of > 1 ? "in every size" : <SizeLinks sizes={sizes} here={here} />}
           </li>
         ))}

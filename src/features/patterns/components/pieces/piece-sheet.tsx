@@ -50,10 +50,11 @@ export function PieceInAllSizes(props: PieceSheetProps) {
   const { board, unit, fullWidthCm } = props;
   const { piece, noun, shapes, parts } = board;
   const sizes = shapes.map(({ size, shape }) => ({ label: size.label, shape }));
+  const unknown = shapes.find(({ shape }) => !shape.isToScale)?.shape;
   return (
     <PieceFrame {...props}>
       <NestedDrawing sizes={sizes} title={`${piece.label} in all sizes`} unit={unit} fullWidthCm={fullWidthCm} />
-      <ScaleBar unit={unit} fullWidthCm={fullWidthCm} />
+      {unknown ? <PieceNotes shape={unknown} /> : <ScaleBar unit={unit} fullWidthCm={fullWidthCm} />}
       <div className="mt-6 grid grid-cols-1 gap-6">
         {parts.map((part, at) => (
           <div key={at}>
