@@ -3,7 +3,8 @@ import { join } from "node:path";
 import type { APIRequestContext, Page } from "@playwright/test";
 import { z } from "zod";
 import { AppError } from "../src/server/errors";
-import type { ActionAnswer, PageAnswer } from "./access-table";
+import type { ActionAnswer } from "./access-actions";
+import type { PageAnswer } from "./access-pages";
 
 const manifestSchema = z.object({
   node: z.record(

@@ -83,3 +83,13 @@ export function absentWorld(world: World): World {
     token: randomUUID(),
   };
 }
+
+/** The same answer for every kind of visitor. */
+export function everyone<Answer>(answer: Answer): Record<Kind, Answer> {
+  return { visitor: answer, "another designer": answer, viewer: answer, editor: answer, owner: answer };
+}
+
+/** For the signed-in, whoever they are. */
+export function signedIn<Answer>(visitor: Answer, others: Answer): Record<Kind, Answer> {
+  return { ...everyone(others), visitor };
+}

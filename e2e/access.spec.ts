@@ -1,5 +1,6 @@
 import { act, actions, routes, visit } from "./access-answers";
-import { ACTIONS, PAGES } from "./access-table";
+import { ACTIONS } from "./access-actions";
+import { PAGES } from "./access-pages";
 import { absentWorld, KINDS, makeWorld, type World } from "./access-world";
 import { signInByCookie } from "./designer";
 import { expect, test } from "./fixtures";

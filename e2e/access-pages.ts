@@ -1,0 +1,95 @@
+import { everyone, signedIn, type Kind, type World } from "./access-world";
+
+/**
+ * What a page or a route answers: "shown" (200), "nothing" (404, the same as for an address that never was), the path
+ * that it leads on to, or another status.
+ */
+export type PageAnswer = "shown" | "nothing" | `/${string}` | number;
+
+interface PageRow {
+  readonly path: (world: World) => string;
+  readonly answers: Readonly<Record<Kind, PageAnswer>>;
+}
+
+/** For those with any part in the pattern. */
+const SEES: Readonly<Record<Kind, PageAnswer>> = {
+  visitor: "/sign-in",
+  "another designer": "nothing",
+  viewer: "shown",
+  editor: "shown",
+  owner: "shown",
+};
+
+/** Every page and route below src/app, by its folder. */
+export const PAGES: Readonly<Record<string, PageRow>> = {
+  "/": { path: () => "/", answers: signedIn<PageAnswer>("shown", "/patterns") },
+  "/account": { path: () => "/account", answers: signedIn<PageAnswer>("/sign-in", "shown") },
+  "/api/auth/[...nextauth]": { path: () => "/api/auth/session", answers: everyone<PageAnswer>("shown") },
+  "/calls/[callId]": { path: ({ callId }) => `/calls/${callId}`, answers: SEES },
+  "/calls/[callId]/changes": { path: ({ callId }) => `/calls/${callId}/changes`, answers: SEES },
+  "/calls/[callId]/changes/[planId]": {
+    path: ({ callId, planId }) => `/calls/${callId}/changes/${planId}`,
+    answers: SEES,
+  },
+  "/calls/[callId]/correct": { path: ({ callId }) => `/calls/${callId}/correct`, answers: SEES },
+  "/calls/[callId]/doubtful": { path: ({ callId }) => `/calls/${callId}/doubtful`, answers: SEES },
+  "/calls/[callId]/doubtful.csv": { path: ({ callId }) => `/calls/${callId}/doubtful.csv`, answers: SEES },
+  "/calls/[callId]/export": { path: ({ callId }) => `/calls/${callId}/export`, answers: SEES },
+  "/calls/[callId]/fit": { path: ({ callId }) => `/calls/${callId}/fit`, answers: SEES },
+  "/calls/[callId]/fit.csv": { path: ({ callId }) => `/calls/${callId}/fit.csv`, answers: SEES },
+  "/calls/[callId]/gaps": { path: ({ callId }) => `/calls/${callId}/gaps`, answers: SEES },
+  "/calls/[callId]/gaps.csv": { path: ({ callId }) => `/calls/${callId}/gaps.csv`, answers: SEES },
+  "/calls/[callId]/method": { path: ({ callId }) => `/calls/${callId}/method`, answers: SEES },
+  "/calls/[callId]/steps.csv": { path: ({ callId }) => `/calls/${callId}/steps.csv`, answers: SEES },
+  "/calls/[callId]/swatches": { path: ({ callId }) => `/calls/${callId}/swatches`, answers: SEES },
+  "/calls/[callId]/swatches.csv": { path: ({ callId }) => `/calls/${callId}/swatches.csv`, answers: SEES },
+  "/calls/[callId]/testers": { path: ({ callId }) => `/calls/${callId}/testers`, answers: SEES },
+  "/calls/[callId]/testers.csv": { path: ({ callId }) => `/calls/${callId}/testers.csv`, answers: SEES },
+  "/calls/[callId]/yarn": { path: ({ callId }) => `/calls/${callId}/yarn`, answers: SEES },
+  "/calls/[callId]/yarn.csv": { path: ({ callId }) => `/calls/${callId}/yarn.csv`, answers: SEES },
+  "/invitations/[token]": { path: ({ token }) => `/invitations/${token}`, answers: everyone<PageAnswer>("shown") },
+  "/live": { path: () => "/live", answers: everyone<PageAnswer>("shown") },
+  "/patterns": { path: () => "/patterns", answers: signedIn<PageAnswer>("/sign-in", "shown") },
+  "/patterns/[patternId]": { path: ({ patternId }) => `/patterns/${patternId}`, answers: SEES },
+  "/patterns/[patternId]/edit": { path: ({ patternId }) => `/patterns/${patternId}/edit`, answers: SEES },
+  "/patterns/[patternId]/export": { path: ({ patternId }) => `/patterns/${patternId}/export`, answers: SEES },
+  "/patterns/[patternId]/measurements/[measurementId]": {
+    path: ({ patternId }) => `/patterns/${patternId}/measurements/bust`,
+    answers: SEES,
+  },
+  "/patterns/[patternId]/people": { path: ({ patternId }) => `/patterns/${patternId}/people`, answers: SEES },
+  "/patterns/[patternId]/drawing.svg": {
+    path: ({ patternId }) => `/patterns/${patternId}/drawing.svg`,
+    answers: SEES,
+  },
+  "/patterns/[patternId]/pieces": { path: ({ patternId }) => `/patterns/${patternId}/pieces`, answers: SEES },
+  "/patterns/[patternId]/revisions": { path: ({ patternId }) => `/patterns/${patternId}/revisions`, answers: SEES },
+  "/patterns/[patternId]/revisions/[number]": {
+    path: ({ patternId }) => `/patterns/${patternId}/revisions/1`,
+    answers: SEES,
+  },
+  "/patterns/new/blank": {
+    path: () => "/patterns/new/blank",
+    answers: signedIn<PageAnswer>("/sign-in", "shown"),
+  },
+  "/patterns/[patternId]/revisions/compare": {
+    path: ({ patternId }) => `/patterns/${patternId}/revisions/compare?from=1&to=2`,
+    answers: SEES,
+  },
+  "/patterns/new/document": {
+    path: () => "/patterns/new/document",
+    answers: signedIn<PageAnswer>("/sign-in", "shown"),
+  },
+  "/patterns/[patternId]/reports/paste": {
+    path: ({ patternId }) => `/patterns/${patternId}/reports/paste`,
+    answers: { visitor: "/sign-in", "another designer": "nothing", viewer: "nothing", editor: "shown", owner: "shown" },
+  },
+  "/patterns/new/paste": {
+    path: () => "/patterns/new/paste",
+    answers: signedIn<PageAnswer>("/sign-in", "shown"),
+  },
+  "/ready": { path: () => "/ready", answers: everyone<PageAnswer>("shown") },
+  "/schema/[document]": { path: () => "/schema/pattern", answers: everyone<PageAnswer>("shown") },
+  "/sign-in": { path: () => "/sign-in", answers: signedIn<PageAnswer>("shown", "/patterns") },
+  "/sign-up": { path: () => "/sign-up", answers: signedIn<PageAnswer>("shown", "/patterns") },
+};
