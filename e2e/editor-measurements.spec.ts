@@ -72,7 +72,7 @@ test("a section that does not fit is told, and drawn as unsure", async ({ page, 
     card.getByText("Decrease 1 stitch each side every 8th row 7 times. Then work 1 row even."),
   ).toBeVisible();
   await card.getByLabel("Stitches at a time").fill("3");
-  await expect(card.getByText(/is 14 fewer, and 6 go at a time/)).toBeVisible();
+  await expect(card.getByText(/^▲ From 94 to 80 stitches is 14 fewer, and 6 go/)).toBeVisible();
   await expect(card.getByRole("img", { name: /Sleeve in XL.*6 go at a time/ })).toBeVisible();
   await card.getByLabel("to stitches").selectOption({ label: "Sleeve stitches at the armhole" });
   await expect(card.getByText("Work 57 rows even.")).toBeVisible();
