@@ -25,11 +25,11 @@ test("a number that breaks its rules says so while it is typed, with the nearest
   await expect(page.getByText(/“many” is not a number/)).toBeVisible();
   await expectNoSidewaysScroll(page);
   await page.getByRole("button", { name: "Undo" }).click();
-  await expect(body).toHaveValue("230");
-  await page.keyboard.press("Control+z");
   await expect(body).toHaveValue("228");
-  await page.getByRole("button", { name: "Redo" }).click();
+  await page.keyboard.press("Control+z");
   await expect(body).toHaveValue("230");
+  await page.getByRole("button", { name: "Redo" }).click();
+  await expect(body).toHaveValue("228");
 });
 
 test("cells from a spreadsheet go into the table, and the arrows walk it", async ({ page, designer }) => {

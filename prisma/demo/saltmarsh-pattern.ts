@@ -1,58 +1,32 @@
 import { PATTERN_FORMAT, type PatternDocument } from "@/engine/pattern";
+import {
+  STITCHES_PER_CM,
+  ROWS_PER_CM,
+  NECK_BAND_CM,
+  SHOULDER_SEAM_CM,
+  SLEEVE_SEAM_CM,
+  HEM_RIB_CM,
+  CUFF_RIB_CM,
+  SIZES,
+  BUST_EASE_CM,
+  UPPER_ARM_EASE_CM,
+  SLEEVE_CM,
+  NECK_DEPTH_CM,
+  bySize,
+  body,
+  yoke,
+  neck,
+  shoulder,
+  yokeRows,
+  bodyRows,
+  sleeveTop,
+  sleeveCuff,
+} from "./saltmarsh-numbers";
 
 /*
  * An invented pattern: a tee worked in the round to the underarms, then back and front flat, with sleeves picked up at
  * the armholes. Bodies, eases and tolerances are made up for the demonstration and stand for nobody.
  */
-
-const STITCHES_PER_CM = 2.2;
-const ROWS_PER_CM = 3;
-const NECK_BAND_CM = 2;
-const SHOULDER_SEAM_CM = 0.5;
-const SLEEVE_SEAM_CM = 1;
-const HEM_RIB_CM = 5;
-const CUFF_RIB_CM = 3;
-
-const SIZES = [
-  { id: "xs", label: "XS", bust: 78, upperArm: 25, armhole: 18, length: 52, neck: 23 },
-  { id: "s", label: "S", bust: 86, upperArm: 27, armhole: 19, length: 53, neck: 23.5 },
-  { id: "m", label: "M", bust: 94, upperArm: 29, armhole: 20, length: 54.5, neck: 24 },
-  { id: "l", label: "L", bust: 102, upperArm: 31.5, armhole: 21, length: 56, neck: 25 },
-  { id: "xl", label: "XL", bust: 112, upperArm: 34.5, armhole: 22, length: 57.5, neck: 26 },
-  { id: "2x", label: "2X", bust: 122, upperArm: 38, armhole: 23.5, length: 59, neck: 26.5 },
-  { id: "3x", label: "3X", bust: 132, upperArm: 41.5, armhole: 25, length: 60.5, neck: 27 },
-  { id: "4x", label: "4X", bust: 142, upperArm: 45, armhole: 26.5, length: 61.5, neck: 27.5 },
-  { id: "5x", label: "5X", bust: 152, upperArm: 48, armhole: 28, length: 62.5, neck: 28 },
-].map((size) => ({ ...size, id: `size-${size.id}` }));
-
-type DemoSize = (typeof SIZES)[number];
-
-const BUST_EASE_CM = 10;
-const UPPER_ARM_EASE_CM = 7;
-const SLEEVE_CM = 22;
-const NECK_DEPTH_CM = 9;
-
-function bySize<Value>(value: (size: DemoSize) => Value): Record<string, Value> {
-  return Object.fromEntries(SIZES.map((size) => [size.id, value(size)]));
-}
-
-function nearestMultiple(value: number, of: number): number {
-  return Math.round(value / of) * of;
-}
-
-const body = (size: DemoSize) => nearestMultiple((size.bust + BUST_EASE_CM) * STITCHES_PER_CM, 4);
-const yoke = (size: DemoSize) => body(size) / 2;
-const neck = (size: DemoSize) => {
-  const wished = (size.neck + 2 * NECK_BAND_CM) * STITCHES_PER_CM;
-  return yoke(size) - 2 * Math.round((yoke(size) - wished) / 2);
-};
-const shoulder = (size: DemoSize) => (yoke(size) - neck(size)) / 2;
-const yokeRows = (size: DemoSize) => nearestMultiple((size.armhole + SHOULDER_SEAM_CM) * ROWS_PER_CM, 2);
-const bodyRows = (size: DemoSize) =>
-  Math.round((size.length + SHOULDER_SEAM_CM - HEM_RIB_CM) * ROWS_PER_CM) - yokeRows(size);
-const sleeveTop = (size: DemoSize) =>
-  nearestMultiple((size.upperArm + UPPER_ARM_EASE_CM + SLEEVE_SEAM_CM) * STITCHES_PER_CM, 2);
-const sleeveCuff = (size: DemoSize) => nearestMultiple(sleeveTop(size) * 0.85, 2);
 
 const tee = { fabric: "stocking", made: 1, yarn: "main" } as const;
 

@@ -44,7 +44,8 @@ function parseMixed([, sign, whole, over, under]: RegExpExecArray, typed: string
   return { ok: true, value: sign === "-" ? -value : value };
 }
 
+/** A minus before words comes from a word beside the field, and was not typed. */
 function shorten(typed: string): string {
-  const text = typed.trim();
+  const text = typed.trim().replace(/^-(?=\p{L})/u, "");
   return text.length > 30 ? `${text.slice(0, 29)}…` : text;
 }

@@ -24,8 +24,9 @@ export function GradingCell({ count, size, before, brokenSum }: GradingCellProps
   const id = `field-${path}`;
   const value = gradedText(pattern, count.id, size.id);
   const text = typedText(value, "number", unit);
-  const set = (typed: string) => changeDraft((now) => withNumber(now, count.id, size.id, typed), path);
-  const input = useTypedEarly<HTMLInputElement>(text, set);
+  const set = (typed: string, field: string | null = path) =>
+    changeDraft((now) => withNumber(now, count.id, size.id, typed), field);
+  const input = useTypedEarly<HTMLInputElement>(text, (typed) => set(typed));
   const read = own(own(readable?.grading, count.id), size.id);
   const smaller = before === undefined ? undefined : own(own(readable?.grading, count.id), before);
   const said = [...(warnings.get(path) ?? []), ...(brokenSum === undefined ? [] : [brokenSum])];
@@ -64,7 +65,7 @@ export function GradingCell({ count, size, before, brokenSum }: GradingCellProps
           </p>
         ))}
         {said.length > 0 && read !== undefined ? (
-          <Nearest count={count.id} size={size.id} read={read} onPick={set} />
+          <Nearest count={count.id} size={size.id} read={read} onPick={(typed) => set(typed, null)} />
         ) : null}
       </div>
     </div>

@@ -40,7 +40,7 @@ export function GradingTable() {
     <>
       <GridArea onBlock={paste}>
         <MatrixTable
-          label="Counts in every size"
+          label="Numbers of every count"
           corner="Stitches or rows"
           columns={sizes.map(({ id, label }) => ({ key: id, label }))}
           rows={rows}
