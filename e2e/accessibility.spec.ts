@@ -1,6 +1,8 @@
 import AxeBuilder from "@axe-core/playwright";
 import { bringCall, expectNoSidewaysScroll } from "./bring-call";
+import { EDITOR_PARTS } from "../src/features/patterns/components/editor/editor-parts";
 import { expect, test } from "./fixtures";
+import { bringPattern } from "./pattern-of";
 import type { Page } from "@playwright/test";
 
 async function expectAccessible(page: Page, address: string): Promise<void> {
@@ -43,7 +45,6 @@ test("a pattern's pages keep WCAG 2.2 A and AA", async ({ page, designer }) => {
     `${pattern}/measurements/upper-arm?size=size-2x`,
     `${pattern}/pieces`,
     `${pattern}/pieces?size=all`,
-    `${pattern}/edit`,
     `${pattern}/revisions`,
     `${pattern}/revisions/1`,
     `${pattern}/revisions/compare`,
@@ -51,6 +52,13 @@ test("a pattern's pages keep WCAG 2.2 A and AA", async ({ page, designer }) => {
     `${pattern}/reports/paste`,
   ];
   for (const address of addresses) await expectAccessible(page, address);
+});
+
+test("every part of a pattern's editor keeps WCAG 2.2 A and AA", async ({ page, designer }) => {
+  test.setTimeout(120_000);
+  expect(designer.accountId).not.toBe("");
+  const editor = `/patterns/${await bringPattern(page)}/edit`;
+  for (const { key } of EDITOR_PARTS) await expectAccessible(page, `${editor}?part=${key}`);
 });
 
 test("a call's pages keep WCAG 2.2 A and AA", async ({ page, designer }) => {

@@ -2,7 +2,8 @@ import type { Locator, Page } from "@playwright/test";
 import { expect, test } from "./fixtures";
 
 async function openPart(page: Page, name: string): Promise<void> {
-  await page.getByRole("link", { name: new RegExp(`^${name}`) }).click();
+  const parts = page.getByRole("navigation", { name: "Parts of the pattern" });
+  await parts.getByRole("link", { name: new RegExp(`^${name}`) }).click();
 }
 
 async function addNamed(page: Page, what: string, ...names: readonly string[]): Promise<void> {

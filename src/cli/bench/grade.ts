@@ -7,8 +7,11 @@ import {
   type GradingObjective,
   type SolvedCounts,
 } from "@/engine/grading";
+import { draftQuestions, patternChanges, readDraft } from "@/engine/editing";
 import type { Solver } from "@/engine/integer-program";
-import type { PatternDocument } from "@/engine/pattern";
+import { brokenTies, gradingWarnings, type PatternDocument } from "@/engine/pattern";
+import { finishedMeasurements } from "@/engine/prediction";
+import { sanityRemarks } from "@/engine/sanity";
 import { highsSolver } from "@/solver/highs-solver";
 import { benchGarment } from "./bench-garment";
 import { glpkSolver } from "./glpk-solver";
@@ -41,6 +44,7 @@ export async function gradeBench(): Promise<string> {
     const typed = { ...pattern, grading: graded.grading };
     lines.push(
       `Every measurement anew while a number is typed: ${shownMs(processorMs(() => gradedMeasurements(typed), 50))} (under 16 ms)`,
+      `All that the editor reckons anew while a number is typed: ${shownMs(processorMs(() => reckonEditor(typed), 50))} (under 16 ms)`,
     );
   }
   lines.push(`Memory of this process at the end: ${Math.round(process.memoryUsage().rss / 2 ** 20)} MB`, "");
@@ -48,6 +52,18 @@ export async function gradeBench(): Promise<string> {
   mkdirSync(FIGURES, { recursive: true });
   writeFileSync(`${FIGURES}/bench-grade.txt`, text);
   return text;
+}
+
+/** What the editor reads and reckons at every key: the draft, what is wrong or odd in it, and what it comes to. */
+function reckonEditor(pattern: PatternDocument): void {
+  const { document } = readDraft(pattern, "cm");
+  if (document === null) throw new Error("the bench's garment is a document");
+  gradingWarnings(document);
+  draftQuestions(pattern, document, {});
+  patternChanges(pattern, document);
+  finishedMeasurements(document);
+  brokenTies(document);
+  sanityRemarks(document, (cm) => `${cm} cm`);
 }
 
 function whole(name: string, pattern: PatternDocument, { slack, solver }: { slack: number; solver: Solver }): string {

@@ -38,5 +38,5 @@ export function PieceInNumbers({ shaped, piece }: { readonly shaped: ShapedDraft
 }
 
 function madeWords({ made }: DraftPiece): string {
-  return String(made).trim() === "1" ? "in the one that is made" : `in all ${made} that are made`;
+  return String(made).trim() === "1" ? "in the one that is made" : `in the ${made} that are made`;
 }
