@@ -41,9 +41,11 @@ export interface Answered {
   readonly seen: string;
 }
 
-/** What an address answers: a page is looked at in the browser, a route's answer is read. */
+/** What an address answers. A page for what is not there is drawn by the browser, and looked at in it. */
 export async function visit(page: Page, route: string, path: string): Promise<Answered> {
-  return existsSync(join("src/app", route, "route.ts")) ? read(page.context().request, path) : look(page, path);
+  const answered = await read(page.context().request, path);
+  const isPage = !existsSync(join("src/app", route, "route.ts"));
+  return isPage && answered.answer === "nothing" ? await look(page, path) : answered;
 }
 
 async function read(request: APIRequestContext, path: string): Promise<Answered> {
@@ -57,11 +59,8 @@ async function read(request: APIRequestContext, path: string): Promise<Answered>
 async function look(page: Page, path: string): Promise<Answered> {
   const response = await page.goto(path);
   const status = response?.status() ?? 0;
-  // A page of an error is drawn by the browser.
   await page.getByRole("heading", { level: 1 }).waitFor();
-  const { pathname } = new URL(page.url());
-  const answer = new URL(path, page.url()).pathname === pathname ? named(status) : ownPath(pathname);
-  return { answer, seen: `${status} ${await page.title()} ${await page.locator("body").innerText()}` };
+  return { answer: named(status), seen: `${status} ${await page.title()} ${await page.locator("body").innerText()}` };
 }
 
 function named(status: number): PageAnswer {

@@ -1,17 +1,10 @@
 import type { Locator, Page } from "@playwright/test";
-import { saltmarshPattern } from "../prisma/demo/saltmarsh-pattern";
 import { expectNoSidewaysScroll } from "./bring-call";
 import { expect, test } from "./fixtures";
+import { bringPattern, openEditor } from "./pattern-of";
 
-/** Brings the demonstration's pattern in, without a call, and opens a part of its editor. */
 async function openPart(page: Page, part: "measurements" | "pieces"): Promise<void> {
-  await page.goto("/patterns/new/document");
-  await page.waitForLoadState("networkidle");
-  await page.getByLabel("Or paste its text").fill(JSON.stringify(saltmarshPattern));
-  await page.getByRole("button", { name: "Bring it in" }).click();
-  await page.waitForURL(/\/patterns\/[0-9a-f-]{36}/);
-  await page.goto(`${new URL(page.url()).pathname}/edit?part=${part}`);
-  await page.waitForLoadState("networkidle");
+  await openEditor(page, await bringPattern(page), part);
 }
 
 function cardOf(page: Page, name: RegExp): Locator {

@@ -1,22 +1,7 @@
 import type { Page } from "@playwright/test";
-import { saltmarshPattern } from "../prisma/demo/saltmarsh-pattern";
 import { expectNoSidewaysScroll } from "./bring-call";
 import { expect, test } from "./fixtures";
-
-/** Brings the demonstration's pattern in without a call. @returns its address. */
-async function bringPattern(page: Page): Promise<string> {
-  await page.goto("/patterns/new/document");
-  await page.waitForLoadState("networkidle");
-  await page.getByLabel("Or paste its text").fill(JSON.stringify(saltmarshPattern));
-  await page.getByRole("button", { name: "Bring it in" }).click();
-  await page.waitForURL(/\/patterns\/(?!new)[^/]+$/);
-  return new URL(page.url()).pathname;
-}
-
-async function openPart(page: Page, pattern: string, part: string): Promise<void> {
-  await page.goto(`${pattern}/edit?part=${part}`);
-  await page.waitForLoadState("networkidle");
-}
+import { bringPattern, openEditor } from "./pattern-of";
 
 /** Pastes cells as a spreadsheet gives them. */
 async function pasteInto(page: Page, label: string, cells: string): Promise<void> {
@@ -35,7 +20,7 @@ test("a new size takes its body from a spreadsheet, and what lists by size still
 }) => {
   expect(designer.accountId).not.toBe("");
   const pattern = await bringPattern(page);
-  await openPart(page, pattern, "sizes");
+  await openEditor(page, pattern, "sizes");
   await page.getByLabel("New size").fill("6X");
   await page.getByLabel("New size").press("Enter");
   await pasteInto(page, "Bust, 6X", "162\n51,5\n");
@@ -46,7 +31,7 @@ test("a new size takes its body from a spreadsheet, and what lists by size still
   await saved(page);
   await expectNoSidewaysScroll(page);
 
-  await openPart(page, pattern, "sizes");
+  await openEditor(page, pattern, "sizes");
   await expect(page.getByLabel("Bust, 6X", { exact: true })).toHaveValue("162");
   await expect(page.getByLabel("Upper arm, 6X", { exact: true })).toHaveValue("51,5");
 });
@@ -57,7 +42,7 @@ test("an allowance takes by its word, a minus turns the word round, and a closed
 }) => {
   expect(designer.accountId).not.toBe("");
   const pattern = await bringPattern(page);
-  await openPart(page, pattern, "lengths");
+  await openEditor(page, pattern, "lengths");
   await page.getByLabel("New allowance").fill("Side seam");
   await page.getByLabel("New allowance").press("Enter");
   const number = page.getByLabel("Side seam, all sizes", { exact: true });
@@ -68,7 +53,7 @@ test("an allowance takes by its word, a minus turns the word round, and a closed
   await expect(word).toHaveValue("takes");
   await saved(page);
 
-  await openPart(page, pattern, "lengths");
+  await openEditor(page, pattern, "lengths");
   await expect(number).toHaveValue("1,5");
   await expect(word).toHaveValue("takes");
   await page.getByText(/What is changed since revision/).click();
@@ -82,7 +67,7 @@ test("an allowance takes by its word, a minus turns the word round, and a closed
 test("a gauge over 4 in is told over both widths, and is 10.16 cm and not 10", async ({ page, designer }) => {
   expect(designer.accountId).not.toBe("");
   const pattern = await bringPattern(page);
-  await openPart(page, pattern, "fabrics");
+  await openEditor(page, pattern, "fabrics");
   await page.getByLabel("New fabric").fill("Rib");
   await page.getByRole("button", { name: "Add the fabric" }).click();
   const card = page.getByRole("listitem").filter({ has: page.getByRole("button", { name: "Take out Rib" }) });
@@ -95,7 +80,7 @@ test("a gauge over 4 in is told over both widths, and is 10.16 cm and not 10", a
   await expect(card.getByText("22 stitches and 30 rows over 4 in")).toBeVisible();
   await saved(page);
 
-  await openPart(page, pattern, "fabrics");
+  await openEditor(page, pattern, "fabrics");
   await expect(card.getByLabel("over")).toHaveValue("4 in");
   await expect(card.getByLabel("Needles")).toHaveValue("3,5");
 });

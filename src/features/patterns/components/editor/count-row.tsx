@@ -24,7 +24,7 @@ export function CountRow({ count, at }: { readonly count: DraftCount; readonly a
   const reorder = (by: -1 | 1) => change((now) => ({ ...now, counts: moved(now.counts, at, by) }), null);
   const name = count.label || `count ${at + 1}`;
   return (
-    <li className="rounded-sheet border border-line bg-sheet px-4 py-3 shadow-sheet">
+    <li className="min-w-0 rounded-sheet border border-line bg-sheet px-4 py-3 shadow-sheet">
       <div className="flex flex-wrap items-start gap-x-4 gap-y-3">
         <div data-row={at} data-column={0} className="min-w-44 flex-1">
           <TextField

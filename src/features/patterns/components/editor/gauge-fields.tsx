@@ -3,6 +3,7 @@
 import type { Typed } from "@/engine/editing";
 import type { Fabric } from "@/engine/pattern";
 import { statedGauge } from "@/engine/prediction";
+import { compareTool } from "@/engine/trade-tables";
 import { FOUR_INCHES_CM, GAUGE_WIDTH_CM } from "@/engine/units";
 import { gaugeNumber } from "@/ui/format-gauge";
 import { useEditing } from "./editing";
@@ -76,7 +77,10 @@ export function GaugeFields({ fabric, at, onFabric }: GaugeFieldsProps) {
         {read === undefined ? (
           "Both usual widths are told here once the gauge can be read."
         ) : (
-          <BothWidths {...{ read, rows }} />
+          <>
+            <BothWidths {...{ read, rows }} />
+            <UsualTool fabric={read} />
+          </>
         )}
       </div>
     </fieldset>
@@ -90,6 +94,17 @@ function BothWidths({ read, rows }: { readonly read: Fabric; readonly rows: stri
       {gaugeNumber(stitchesPerCm * cm)} stitches and {gaugeNumber(rowsPerCm * cm)} {rows} over {label}
     </p>
   ));
+}
+
+/** The tool that is usual at such a gauge, as a starting point to check. */
+function UsualTool({ fabric }: { readonly fabric: Fabric }) {
+  const { pattern } = useEditing();
+  const { stitchesPerCm } = statedGauge(fabric);
+  // The table counts over 4 in and the trade writes 10 cm for it.
+  const stitchesOver10cm =
+    widthOf(fabric.gauge.overCm) === "4 in" ? fabric.gauge.stitches : stitchesPerCm * GAUGE_WIDTH_CM;
+  const compared = compareTool({ craft: pattern.craft, stitchesOver10cm, toolMm: fabric.toolMm });
+  return compared === null ? null : <p className="mt-1 max-w-3xl">{compared.says}</p>;
 }
 
 /** A width that is typed stays "another", so that its field does not go while she types `4 in`. */

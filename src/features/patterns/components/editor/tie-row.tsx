@@ -25,7 +25,7 @@ export function TieRow({ tie, at }: { readonly tie: DraftTie; readonly at: numbe
     set(within.trim() === "" ? rest : { ...rest, within }, "within");
   };
   return (
-    <li className="rounded-sheet border border-line bg-sheet px-4 py-3 shadow-sheet">
+    <li className="min-w-0 rounded-sheet border border-line bg-sheet px-4 py-3 shadow-sheet">
       <div className="flex flex-wrap items-start gap-x-4 gap-y-3">
         <TimesCount
           at={path}
@@ -67,9 +67,9 @@ function TieParts({ tie, at, onTie }: TiePartsProps) {
   const setPart = (index: number, part: DraftTie["equals"][number], field: string | null) =>
     onTie({ ...tie, equals: replaced(tie.equals, index, part) }, field);
   return (
-    <ul className="grid gap-2">
+    <ul className="grid min-w-0 gap-2">
       {tie.equals.map((part, index) => (
-        <li key={index} className="flex items-start gap-1">
+        <li key={index} className="flex min-w-0 items-start gap-1">
           <TimesCount
             at={["ties", at, "equals", index]}
             times="times"
@@ -120,9 +120,9 @@ function TimesCount({ at, times, value, count, onTimes, onCount }: TimesCountPro
       .filter((each) => each.direction === direction)
       .map(({ id, label }) => ({ value: id, label: label || id }));
   return (
-    <div className="flex items-start gap-1.5">
+    <div className="flex min-w-0 items-start gap-1.5">
       <NumberField at={[...at, times]} label="times" placeholder="1" className="w-14" value={value} onText={onTimes} />
-      <div className="w-52 max-w-full">
+      <div className="w-52 min-w-0 shrink">
         <ChoiceField
           at={[...at, "count"]}
           label="Count"
