@@ -90,6 +90,6 @@ export const PAGES: Readonly<Record<string, PageRow>> = {
   },
   "/ready": { path: () => "/ready", answers: everyone<PageAnswer>("shown") },
   "/schema/[document]": { path: () => "/schema/pattern", answers: everyone<PageAnswer>("shown") },
-  "/sign-in": { path: () => "/sign-in", answers: signedIn<PageAnswer>("shown", "/patterns") },
-  "/sign-up": { path: () => "/sign-up", answers: signedIn<PageAnswer>("shown", "/patterns") },
+  "/sign-in": { path: () => "/sign-in", answers: signedIn<PageAnswer>("shown", "/") },
+  "/sign-up": { path: () => "/sign-up", answers: signedIn<PageAnswer>("shown", "/") },
 };
