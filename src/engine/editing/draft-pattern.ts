@@ -25,7 +25,7 @@ export const draftParts = {
 
 export const draftPatternSchema = patternShape(draftParts);
 
-/** A pattern being edited: any number may stand as the text that was typed, any name may be unknown or empty. */
+/** A pattern being edited. Each number may stand as the text that was typed, each name may be unknown or empty. */
 export type DraftPattern = DeepReadonly<z.infer<typeof draftPatternSchema>>;
 
 /** A number as it stands in the revision, or the text that was typed in its place. */

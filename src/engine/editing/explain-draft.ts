@@ -1,4 +1,4 @@
-import { own, type Measurement, type PatternDocument, type Term } from "../pattern";
+import { countsOfTerm, own, type Measurement, type PatternDocument } from "../pattern";
 import { explainMeasurement, indexPattern, type ExplainedTerm, type PatternIndex } from "../prediction";
 import type { LengthUnit } from "../units";
 import type { DraftPattern, Typed } from "./draft-pattern";
@@ -92,18 +92,13 @@ function explainLine(index: PatternIndex, measurement: Measurement | undefined, 
   const size = index.pattern.sizes.find(({ id }) => id === chosen);
   if (measurement === undefined || size === undefined) return { status: "unread" };
   const missing = measurement.terms
-    .flatMap(countsOf)
+    .flatMap(countsOfTerm)
     .filter((count) => own(own(index.pattern.grading, count), chosen) === undefined);
   if (missing.length > 0) {
     return { status: "missing", counts: missing.map((count) => index.counts.get(count)?.label ?? count) };
   }
   const [line] = explainMeasurement(index, measurement, size).lines;
   return line === undefined ? { status: "unread" } : { status: "reckoned", term: line.term };
-}
-
-function countsOf(term: Term): string[] {
-  if ("diagonal" in term) return [...term.diagonal.across, ...term.diagonal.along].flatMap(countsOf);
-  return "count" in term ? [term.count] : [];
 }
 
 function sumOf(lines: readonly ExplainedLine[]): number | null {

@@ -2,6 +2,7 @@ import { canonicalJson, own } from "../pattern";
 import type { DraftPattern } from "./draft-pattern";
 import { describePath } from "./describe-path";
 import type { PatternChange } from "./pattern-change";
+import { isIdList, isRecord, type IdItem } from "./id-list";
 
 /**
  * What changed from one pattern to a later one, in words; both may be as they are being edited.
@@ -86,23 +87,11 @@ function memberPairs({ before, after, path }: Pair, sizes: DraftPattern["sizes"]
   return inOrder.map((key) => ({ before: own(was, key), after: own(becomes, key), path: [...path, key] }));
 }
 
-function itemPairs(before: readonly Item[], after: readonly Item[], path: readonly string[]): Pair[] {
+function itemPairs(before: readonly IdItem[], after: readonly IdItem[], path: readonly string[]): Pair[] {
   const was = new Map(before.map((item) => [item.id, item]));
   const becomes = new Map(after.map((item) => [item.id, item]));
   const ids = [...new Set([...becomes.keys(), ...was.keys()])];
-  const kept = (items: readonly Item[]) => items.map(({ id }) => id).filter((id) => was.has(id) && becomes.has(id));
+  const kept = (items: readonly IdItem[]) => items.map(({ id }) => id).filter((id) => was.has(id) && becomes.has(id));
   const order: Pair = { before: kept(before), after: kept(after), path: [...path, "order"] };
   return [...ids.map((id) => ({ before: was.get(id), after: becomes.get(id), path: [...path, id] })), order];
-}
-
-interface Item {
-  readonly id: string;
-}
-
-function isIdList(value: unknown): value is readonly Item[] {
-  return Array.isArray(value) && value.every((item) => isRecord(item) && typeof item["id"] === "string");
-}
-
-function isRecord(value: unknown): value is Readonly<Record<string, unknown>> {
-  return typeof value === "object" && value !== null && !Array.isArray(value);
 }

@@ -1,4 +1,5 @@
 import { draftPatternSchema, type DraftPattern } from "./draft-pattern";
+import { isIdList, isRecord, type IdItem } from "./id-list";
 
 /**
  * One change of a pattern taken over into another version of it.
@@ -20,7 +21,7 @@ function taken(into: unknown, from: unknown, [key, ...rest]: readonly string[]):
   return becomes === undefined ? others : { ...into, [key]: becomes };
 }
 
-function takenItem(into: readonly Item[], from: readonly Item[], [id, ...rest]: readonly string[]): unknown {
+function takenItem(into: readonly IdItem[], from: readonly IdItem[], [id, ...rest]: readonly string[]): unknown {
   const theirs = from.find((item) => item.id === id);
   const at = into.findIndex((item) => item.id === id);
   if (id === "order" && at === -1) return inOrderOf(into, from);
@@ -29,19 +30,7 @@ function takenItem(into: readonly Item[], from: readonly Item[], [id, ...rest]: 
 }
 
 /** Items that only one side has stay at the end. */
-function inOrderOf(items: readonly Item[], order: readonly Item[]): Item[] {
+function inOrderOf(items: readonly IdItem[], order: readonly IdItem[]): IdItem[] {
   const rank = new Map(order.map(({ id }, at) => [id, at]));
   return items.toSorted((left, right) => (rank.get(left.id) ?? order.length) - (rank.get(right.id) ?? order.length));
-}
-
-interface Item {
-  readonly id: string;
-}
-
-function isIdList(value: unknown): value is readonly Item[] {
-  return Array.isArray(value) && value.every((item) => isRecord(item) && typeof item["id"] === "string");
-}
-
-function isRecord(value: unknown): value is Readonly<Record<string, unknown>> {
-  return typeof value === "object" && value !== null && !Array.isArray(value);
 }

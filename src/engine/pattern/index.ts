@@ -39,6 +39,7 @@ export { gradedCounts } from "./graded-counts";
 export { brokenTies, gradingWarnings, tieSides } from "./grading-warnings";
 export { canonicalJson } from "./canonical-json";
 export { cmOfSize } from "./by-size";
+export { countsOfTerm } from "./counts-of-term";
 export { own } from "./own";
 export { documentParts, idSchema, labelSchema, textSchema, type PatternParts } from "./schema-parts";
 export { schemaFaults } from "./schema-faults";

@@ -1,4 +1,4 @@
-import { own, type Measurement, type PatternDocument, type Term } from "../pattern";
+import { countsOfTerm, own, type Measurement, type PatternDocument } from "../pattern";
 import { measure } from "./measure";
 import { indexPattern } from "./pattern-index";
 import { targetCm } from "./target";
@@ -35,10 +35,4 @@ export function finishedMeasurements(
     });
     return { measurement, sizes };
   });
-}
-
-function countsOfTerm(term: Term): string[] {
-  if ("count" in term) return [term.count];
-  if ("diagonal" in term) return [...term.diagonal.across, ...term.diagonal.along].flatMap(countsOfTerm);
-  return [];
 }

@@ -1,4 +1,4 @@
-import { own, type FlatTerm, type PatternDocument, type Term } from "../pattern";
+import { countsOfTerm, own, type FlatTerm, type PatternDocument, type Term } from "../pattern";
 import { indexPattern, measure, patternWorking, type PatternIndex } from "../prediction";
 import type { Garment, Made, MadeSize } from "./garment";
 
@@ -24,7 +24,7 @@ export function stretchedCm({ stretching }: Stretchable, { measurement }: Made, 
 
 /** Words for the stretch that was reckoned with: what is stated, or that it is not. */
 export function stretchWords({ pattern }: Garment, { measurement }: Made): string {
-  const counts = new Set(measurement.terms.flatMap(countsOf));
+  const counts = new Set(measurement.terms.flatMap(countsOfTerm));
   const used = new Set(pattern.counts.filter(({ id }) => counts.has(id)).map(({ fabric }) => fabric));
   if (used.size === 0) return "nothing of it stretches";
   const unstated = pattern.fabrics.filter(({ id, wornStretch }) => used.has(id) && wornStretch === undefined);
@@ -44,11 +44,6 @@ function stretchedTerm(term: Term): Term {
 
 function stretchedFlat(term: FlatTerm): FlatTerm {
   return "count" in term ? { ...term, stretched: true } : term;
-}
-
-function countsOf(term: Term): string[] {
-  if ("diagonal" in term) return [...term.diagonal.across, ...term.diagonal.along].flatMap(countsOf);
-  return "count" in term ? [term.count] : [];
 }
 
 /** A size's own body measurement, cm. */

@@ -1,4 +1,4 @@
-import { missingGrading, own, type Measurement, type PatternDocument, type Size } from "@/engine/pattern";
+import { countsOfTerm, missingGrading, type Measurement, type PatternDocument, type Size } from "@/engine/pattern";
 import { explainMeasurement, indexPattern, type Explanation } from "@/engine/prediction";
 import { fromCm, roundToSum, toCm, type LengthUnit } from "@/engine/units";
 import { formatLength, formatLengthNumber, shownStep } from "@/ui/format-length";
@@ -17,7 +17,8 @@ interface MeasurementExplainedProps {
 
 /** How one measurement of one size is worked out, line by line, down to what rounding left. */
 export function MeasurementExplained({ pattern, measurement, size, unit }: MeasurementExplainedProps) {
-  if (missingGrading(pattern).some(({ path }) => usesCount(measurement, path.slice("grading.".length)))) {
+  const counts = measurement.terms.flatMap(countsOfTerm);
+  if (missingGrading(pattern).some(({ path }) => counts.includes(path.slice("grading.".length)))) {
     return (
       <Notice title="Some counts that this measurement needs have no numbers yet">
         <p>Give them numbers under “Edit”, and the arithmetic stands here.</p>
@@ -36,13 +37,6 @@ export function MeasurementExplained({ pattern, measurement, size, unit }: Measu
       />
     </Sheet>
   );
-}
-
-function usesCount({ terms }: Measurement, count: string): boolean {
-  return terms.some((term) => {
-    const flats = "diagonal" in term ? [...term.diagonal.across, ...term.diagonal.along] : [term];
-    return flats.some((flat) => "count" in flat && own({ ...flat }, "count") === count);
-  });
 }
 
 function Arithmetic({ explanation, unit }: { readonly explanation: Explanation; readonly unit: LengthUnit }) {

@@ -4,10 +4,12 @@ import { createContext, useCallback, useContext, useDeferredValue, useMemo, useS
 import {
   beginDraft,
   draftQuestions,
+  patternChanges,
   readablePart,
   readDraft,
   type DraftPattern,
   type DraftQuestion,
+  type PatternChange,
   type PatternDraft,
 } from "@/engine/editing";
 import { gradingWarnings, type PatternDocument } from "@/engine/pattern";
@@ -46,6 +48,8 @@ export interface Editing {
   readonly document: PatternDocument | null;
   /** What can be reckoned with of it: without what cannot be read. Null where nothing can. */
   readonly readable: PatternDocument | null;
+  /** What the draft changes in the revision; what cannot be read is as typed. */
+  readonly changes: readonly PatternChange[];
   /** What is wrong, by path in the draft, as `counts[2].repeat.of`. */
   readonly faults: Says;
   /** Rules that numbers break, by path; they can be saved so. */
@@ -122,6 +126,7 @@ function useReading(base: PatternDocument, { pattern, unit, meant }: PatternDraf
     return {
       document,
       readable,
+      changes: patternChanges(base, document ?? pattern),
       faults: byPath(faults),
       warnings: byPath(warnings),
       questions: new Map(questions.map((question) => [question.path, question])),

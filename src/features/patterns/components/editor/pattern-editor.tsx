@@ -15,7 +15,6 @@ import { PiecesPart } from "./pieces-part";
 import { TextPart } from "./text-part";
 import { PartLinks, usePart } from "./part-links";
 import { SaveBar } from "./save-bar";
-import { useChanges } from "./use-changes";
 import { useSolve, type Solve } from "./use-solve";
 import type { GradingActions } from "./grading-actions";
 
@@ -88,8 +87,7 @@ function EditorHead() {
 }
 
 function Changed() {
-  const { unit, baseNumber } = useEditing();
-  const changes = useChanges();
+  const { unit, baseNumber, changes } = useEditing();
   if (changes.length === 0) return null;
   return (
     <details className="mb-8 rounded-sheet border border-line bg-sheet px-5 py-3">

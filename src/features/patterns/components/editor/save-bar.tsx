@@ -7,15 +7,13 @@ import { Field, TextArea, describedBy } from "@/ui/field";
 import { saveAsRevision, throwDraftAway } from "../../actions";
 import { dropBackup } from "./draft-backup";
 import { useEditing } from "./editing";
-import { useChanges } from "./use-changes";
 import type { DraftStatus } from "./use-draft";
 
 const UNSENT = "This did not reach Sizewright. Your edits are still here; check the connection and try again.";
 
 /** Whether the edits are kept, and the two ways out of them: a revision, or the bin. */
 export function SaveBar() {
-  const { patternId, draft, isEdited, baseNumber, status, send, faults, questions } = useEditing();
-  const changes = useChanges();
+  const { patternId, draft, isEdited, baseNumber, status, send, changes, faults, questions } = useEditing();
   const router = useRouter();
   const [open, setOpen] = useState<"revision" | "discard" | null>(null);
   const [reason, setReason] = useState("");
