@@ -46,7 +46,8 @@ export async function makeWorld(): Promise<World> {
   const revision = "INSERT INTO revision (id, pattern_id, number, document, reason) VALUES ($1, $2, 1, $3, 'First')";
   await query(revision, [revisionId, patternId, document]);
   await query("INSERT INTO call (id, pattern_id, title) VALUES ($1, $2, 'Invented call')", [callId, patternId]);
-  await query("INSERT INTO tester (id, call_id, code, position) VALUES ($1, $2, 'tester-1', 0)", [testerId, callId]);
+  const tester = "INSERT INTO tester (id, call_id, code, position, size) VALUES ($1, $2, 'tester-1', 0, 'small')";
+  await query(tester, [testerId, callId]);
   const { report } = takeApart(reader("tester-1", { bust: 101, length: 40 }));
   const version =
     "INSERT INTO report (tester_id, version, revision_id, document, submission_key) VALUES ($1, 1, $2, $3, $4)";

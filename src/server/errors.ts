@@ -4,6 +4,8 @@ const SENTENCES = {
   "changed-meanwhile":
     "Somebody changed this while you were working on it. Reload to see their version; yours is kept.",
   closed: "This call is closed, so nothing can be added to it.",
+  "no-place":
+    "A size has fewer places left than that. Somebody may have filled one meanwhile: reload, then place and send again.",
   "database-away":
     "The database does not answer just now. What you typed is still on this page; try again in a moment.",
   "signed-out":

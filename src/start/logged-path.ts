@@ -1,5 +1,5 @@
 /** What follows these in an address is a secret that lets whoever has it in. */
-const BEFORE_SECRET = /^\/invitations\//;
+const BEFORE_SECRET = /^\/(invitations|invited|applications)\//;
 
 /** A request's path as logs may keep it: without its query, and without a secret that it carries. */
 export function loggedPath(url: string | undefined): string {

@@ -31,7 +31,7 @@ beforeAll(async () => {
     [ids.revision, ids.pattern, accountId],
   );
   await pool().query("INSERT INTO call (id, pattern_id, title) VALUES ($1, $2, 'A call')", [ids.call, ids.pattern]);
-  await pool().query("INSERT INTO tester (id, call_id, code, position) VALUES ($1, $2, 't1', 0)", [
+  await pool().query("INSERT INTO tester (id, call_id, code, position, size) VALUES ($1, $2, 't1', 0, 'm')", [
     ids.tester,
     ids.call,
   ]);
@@ -99,7 +99,10 @@ describe("rows that make no sense are refused", () => {
       "INSERT INTO revision (pattern_id, number, document, reason) VALUES (gen_random_uuid(), 1, '{}', '')",
     ],
     ["report_revision_id_fkey", "DELETE FROM revision WHERE id IN (SELECT revision_id FROM report)"],
-    ["tester_call_id_fkey", "INSERT INTO tester (call_id, code, position) VALUES (gen_random_uuid(), 'x', 5)"],
+    [
+      "tester_call_id_fkey",
+      "INSERT INTO tester (call_id, code, position, size) VALUES (gen_random_uuid(), 'x', 5, 'm')",
+    ],
     [
       "report_tester_id_version_key",
       "INSERT INTO report (tester_id, version, revision_id, document, submission_key) SELECT tester_id, version, revision_id, document, gen_random_uuid() FROM report",

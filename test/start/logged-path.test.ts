@@ -7,6 +7,8 @@ it.each([
   ["/sign-in?next=%2Finvitations%2Fsecret", "/sign-in"],
   ["/invitations/secret", "/invitations/…"],
   ["/invitations/secret/more?_rsc=1", "/invitations/…"],
+  ["/invited/secret", "/invited/…"],
+  ["/applications/secret", "/applications/…"],
   ["/invitations", "/invitations"],
 ])("of %s is %s", (url, path) => {
   expect(loggedPath(url)).toBe(path);

@@ -126,7 +126,7 @@ function reportRows(
     const reportId = randomUUID();
     const { report, decisions } = takeApart(completeReport(tester, revision.document));
     return {
-      tester: { id: testerId, callId, code, position: first + at },
+      tester: { id: testerId, callId, code, position: first + at, size: tester.size },
       ...(name === undefined ? {} : { contact: { testerId, name } }),
       ...(tester.body === undefined ? {} : { body: { testerId, measurements: tester.body } }),
       report: {

@@ -4,21 +4,33 @@ import { NavTabs } from "@/ui/nav-tabs";
 import { Page } from "@/ui/page";
 import type { LoadedCall } from "../loaders";
 
-export type CallTab =
-  "overview" | "gaps" | "changes" | "correct" | "swatches" | "testers" | "doubtful" | "yarn" | "fit" | "method";
+interface TabPage {
+  readonly path: string;
+  readonly label: string;
+}
 
-const TABS: readonly { readonly tab: CallTab; readonly path: string; readonly label: string }[] = [
-  { tab: "overview", path: "", label: "The call" },
-  { tab: "gaps", path: "/gaps", label: "Gaps" },
-  { tab: "changes", path: "/changes", label: "What to change" },
-  { tab: "correct", path: "/correct", label: "Correct the pattern" },
-  { tab: "swatches", path: "/swatches", label: "Swatches" },
-  { tab: "testers", path: "/testers", label: "Testers" },
-  { tab: "doubtful", path: "/doubtful", label: "Doubtful readings" },
-  { tab: "yarn", path: "/yarn", label: "Yarn" },
-  { tab: "fit", path: "/fit", label: "Fit" },
-  { tab: "method", path: "/method", label: "How it is reckoned" },
-];
+const RUNNING = {
+  overview: { path: "", label: "The call" },
+  opening: { path: "/opening", label: "Opening" },
+  applications: { path: "/applications", label: "Applications" },
+  places: { path: "/places", label: "Places" },
+  progress: { path: "/progress", label: "Progress" },
+  questions: { path: "/questions", label: "Questions" },
+} as const satisfies Record<string, TabPage>;
+
+const READING = {
+  gaps: { path: "/gaps", label: "Gaps" },
+  changes: { path: "/changes", label: "What to change" },
+  correct: { path: "/correct", label: "Correct the pattern" },
+  swatches: { path: "/swatches", label: "Swatches" },
+  testers: { path: "/testers", label: "Testers" },
+  doubtful: { path: "/doubtful", label: "Doubtful readings" },
+  yarn: { path: "/yarn", label: "Yarn" },
+  fit: { path: "/fit", label: "Fit" },
+  method: { path: "/method", label: "How it is reckoned" },
+} as const satisfies Record<string, TabPage>;
+
+export type CallTab = keyof typeof RUNNING | keyof typeof READING;
 
 interface CallPageProps {
   readonly loaded: LoadedCall;
@@ -33,11 +45,10 @@ interface CallPageProps {
 export function CallPage({ loaded, tab, title, intro, actions, children }: CallPageProps) {
   const { call, revision, invented } = loaded;
   const base = `/calls/${call.callId}`;
-  const tabs = TABS.filter((page) => page.tab !== "correct" || tab === "correct").map((page) => ({
-    href: `${base}${page.path}`,
-    label: page.label,
-    current: page.tab === tab,
-  }));
+  const tabsOf = (pages: Readonly<Record<string, TabPage>>) =>
+    Object.entries(pages)
+      .filter(([key]) => key !== "correct" || tab === "correct")
+      .map(([key, { path, label }]) => ({ href: `${base}${path}`, label, current: key === tab }));
   const above = (
     <>
       <Link href={`/patterns/${call.patternId}`} className="text-link">
@@ -49,7 +60,10 @@ export function CallPage({ loaded, tab, title, intro, actions, children }: CallP
   );
   return (
     <Page title={title} above={above} intro={intro} actions={actions}>
-      <NavTabs label="Pages of this call" tabs={tabs} />
+      <div className="mb-8 [&>nav]:mb-0">
+        <NavTabs label="To run this call" tabs={tabsOf(RUNNING)} />
+        <NavTabs label="What came of it" tabs={tabsOf(READING)} />
+      </div>
       {children}
     </Page>
   );

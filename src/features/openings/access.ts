@@ -1,0 +1,33 @@
+import "server-only";
+import { cache } from "react";
+import { z } from "zod";
+import type { Prisma } from "@/generated/prisma/client";
+import { database } from "@/server/database";
+import { AppError } from "@/server/errors";
+import type { Proof } from "@/server/proof";
+
+/** That a call is published: everybody may read what it tells. */
+export interface PublishedCall extends Proof<"published call"> {
+  readonly callId: string;
+}
+
+/** @throws {AppError} "not-found" where the call is absent, or not published. */
+export const publishedCall = cache(async (callId: string): Promise<PublishedCall> => {
+  if (!z.uuid().safeParse(callId).success) throw new AppError("not-found");
+  const call = await database().call.findFirst({
+    where: { id: callId, opening: { publishedAt: { not: null } } },
+    select: { id: true },
+  });
+  if (call === null) throw new AppError("not-found");
+  return { callId } as PublishedCall;
+});
+
+/** Where clause of the published call, for reading what it tells. */
+export function publishedScope({ callId }: PublishedCall): Prisma.CallWhereUniqueInput {
+  return { id: callId, opening: { publishedAt: { not: null } } };
+}
+
+/** Where clause of the published call while it takes applications. */
+export function applyingScope({ callId }: PublishedCall, now: Date): Prisma.CallWhereUniqueInput {
+  return { id: callId, status: "open", opening: { publishedAt: { not: null }, applyUntil: { gt: now } } };
+}

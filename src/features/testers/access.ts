@@ -1,0 +1,85 @@
+import "server-only";
+import { cookies } from "next/headers";
+import { cache } from "react";
+import { z } from "zod";
+import type { Prisma } from "@/generated/prisma/client";
+import { database } from "@/server/database";
+import { AppError } from "@/server/errors";
+import { isKey, linkedId, linkTo, opens } from "@/server/link-key";
+import type { Proof } from "@/server/proof";
+import { optionalViewer } from "@/server/viewer";
+import { testerCookieName } from "./tester-cookie";
+
+/** That somebody is a call's tester: by her account, or let in by her link. */
+export interface TesterAccess extends Proof<"tester"> {
+  readonly testerId: string;
+  readonly callId: string;
+  /** Her account; null where her link let her in. */
+  readonly accountId: string | null;
+  readonly linkVersion: number;
+}
+
+/** That somebody holds an invitation's link, whoever it is. */
+export interface InvitedAccess extends Proof<"invited tester"> {
+  readonly testerId: string;
+  readonly callId: string;
+  readonly linkVersion: number;
+}
+
+/**
+ * Proves that who is asking is this tester. She stays one after she had to stop and after the call is closed.
+ *
+ * @throws {AppError} "not-found" where the tester is absent, somebody else, or has not accepted.
+ */
+export const testerAccess = cache(async (testerId: string): Promise<TesterAccess> => {
+  if (!z.uuid().safeParse(testerId).success) throw new AppError("not-found");
+  const row = await database().tester.findFirst({
+    where: { id: testerId, acceptedAt: { not: null } },
+    select: { id: true, callId: true, accountId: true, linkVersion: true },
+  });
+  if (row === null) throw new AppError("not-found");
+  const { callId, linkVersion } = row;
+  const viewer = await optionalViewer();
+  if (row.accountId !== null && viewer?.accountId === row.accountId)
+    return { testerId, callId, accountId: row.accountId, linkVersion } as TesterAccess;
+  const key = (await cookies()).get(testerCookieName(testerId))?.value ?? "";
+  // Once she has an account, its sign-in alone lets her in.
+  if (row.accountId !== null || !isKey(key, "tester", { id: testerId, version: linkVersion }))
+    throw new AppError("not-found");
+  return { testerId, callId, accountId: null, linkVersion } as TesterAccess;
+});
+
+/** Where clause of the tester that was proved. */
+export function testerScope({ testerId, callId, accountId, linkVersion }: TesterAccess): Prisma.TesterWhereUniqueInput {
+  return { id: testerId, callId, acceptedAt: { not: null }, accountId, ...(accountId === null ? { linkVersion } : {}) };
+}
+
+/** Where clause of the tester that was proved, for writing while her call is open. */
+export function openTesterScope(access: TesterAccess): Prisma.TesterWhereUniqueInput {
+  return { ...testerScope(access), call: { status: "open" } };
+}
+
+/** @throws {AppError} "not-found" where the link leads to no tester, or is not her present one. */
+export const invitedAccess = cache(async (link: string): Promise<InvitedAccess> => {
+  const id = linkedId(link);
+  const row =
+    id === null
+      ? null
+      : await database().tester.findFirst({
+          where: { id, invitedAt: { not: null } },
+          select: { callId: true, linkVersion: true },
+        });
+  if (id === null || row === null || !opens(link, "invitation", { id, version: row.linkVersion }))
+    throw new AppError("not-found");
+  return { testerId: id, ...row } as InvitedAccess;
+});
+
+/** Where clause of the tester whose link was proved. */
+export function invitedScope({ testerId, callId, linkVersion }: InvitedAccess): Prisma.TesterWhereUniqueInput {
+  return { id: testerId, callId, linkVersion, invitedAt: { not: null } };
+}
+
+/** The address's last part that invites a tester, for who may invite. */
+export function invitationLink({ testerId, linkVersion }: { testerId: string; linkVersion: number }): string {
+  return linkTo("invitation", { id: testerId, version: linkVersion });
+}

@@ -1,0 +1,118 @@
+import "server-only";
+import { randomUUID } from "node:crypto";
+import { applicationSchema } from "@/features/applications/schema";
+import { callEditScope, openCallEditScope, type CallAccess } from "@/features/calls/access";
+import type { TesterDates } from "@/features/openings/schema";
+import { latestRevision } from "@/features/patterns/data";
+import type { Prisma } from "@/generated/prisma/client";
+import { AppError } from "@/server/errors";
+import { inTransaction, type Connection } from "@/server/transaction";
+
+export interface NewInvitation {
+  readonly applicationId: string;
+  readonly size: string;
+}
+
+interface Invitations {
+  readonly invitations: readonly NewInvitation[];
+  /** When an answer comes too late. */
+  readonly endsAt: Date;
+  /** Days of their own, for those who come later than the others. */
+  readonly dates?: TesterDates;
+}
+
+/**
+ * Invites applicants to sizes, all of them or none. From then on each has a row as a tester, with a copy of her contact
+ * and body; who is invited already is passed over, so that sending twice invites once.
+ *
+ * @returns how many are invited anew.
+ * @throws {AppError} "closed" where the call is closed or not the viewer's to edit; "no-place" where a size has no place
+ * left for all of them.
+ */
+export async function inviteApplicants(
+  access: CallAccess,
+  { invitations, endsAt, dates }: Invitations,
+): Promise<number> {
+  const { revisionId } = await latestRevision(access.pattern);
+  return await inTransaction(async (transaction) => {
+    await lockOpenCall(transaction, access);
+    const wishes = new Map(invitations.map(({ applicationId, size }) => [applicationId, size]));
+    const applications = await transaction.application.findMany({
+      where: { id: { in: [...wishes.keys()] }, withdrawnAt: null, tester: null, call: callEditScope(access) },
+      orderBy: { position: "asc" },
+      include: { contact: true, body: true },
+    });
+    const invited = applications.map((application) => ({ application, size: wishes.get(application.id) ?? "" }));
+    await checkPlaces(
+      transaction,
+      access,
+      invited.map(({ size }) => size),
+    );
+    const free = await freeCodes(transaction, access);
+    for (const { application, size } of invited) {
+      const { unit, terms, timeZone } = applicationSchema.parse(application.document);
+      const { contact, body } = application;
+      await transaction.tester.create({
+        data: {
+          id: randomUUID(),
+          ...{ callId: access.callId, revisionId, applicationId: application.id, accountId: application.accountId },
+          ...{ size, unit, terms, timeZone, invitedAt: new Date(), invitationEndsAt: endsAt },
+          ...free.next(),
+          ...(dates ? { dates } : {}),
+          ...(contact ? { contact: { create: { name: contact.name, email: contact.email } } } : {}),
+          ...(body ? { body: { create: { measurements: body.measurements ?? {} } } } : {}),
+        },
+      });
+    }
+    return invited.length;
+  });
+}
+
+/** Where clause of testers who take a place: brought in, at work, or asked and still free to answer. */
+export function takesPlace(now: Date): Prisma.TesterWhereInput {
+  return {
+    stoppedAt: null,
+    declinedAt: null,
+    withdrawnAt: null,
+    OR: [{ invitedAt: null }, { acceptedAt: { not: null } }, { invitationEndsAt: { gt: now } }],
+  };
+}
+
+/** Holds the call's row, so that two senders take their turns and nobody closes it in between. */
+async function lockOpenCall(transaction: Connection, access: CallAccess): Promise<void> {
+  const { count } = await transaction.call.updateMany({ where: openCallEditScope(access), data: { status: "open" } });
+  if (count === 0) throw new AppError("closed");
+}
+
+async function checkPlaces(transaction: Connection, access: CallAccess, sizes: readonly string[]): Promise<void> {
+  const call = callEditScope(access);
+  const [places, taken] = await Promise.all([
+    transaction.place.findMany({ where: { call } }),
+    transaction.tester.findMany({ where: { call, ...takesPlace(new Date()) }, select: { size: true } }),
+  ]);
+  const wanted = new Map(places.map(({ size, wanted: most }) => [size, most]));
+  for (const size of new Set(sizes)) {
+    const asked = sizes.filter((other) => other === size).length;
+    const standing = taken.filter((tester) => tester.size === size).length;
+    if (standing + asked > (wanted.get(size) ?? 0)) throw new AppError("no-place");
+  }
+}
+
+/** Ids in documents and places in the call's list that nobody has yet. */
+async function freeCodes(transaction: Connection, access: CallAccess) {
+  const testers = await transaction.tester.findMany({
+    where: { call: callEditScope(access) },
+    select: { code: true, position: true },
+  });
+  const codes = new Set(testers.map(({ code }) => code));
+  let position = testers.reduce((most, tester) => Math.max(most, tester.position), -1);
+  return {
+    next: () => {
+      position += 1;
+      let number = position + 1;
+      while (codes.has(`tester-${number}`)) number += 1;
+      codes.add(`tester-${number}`);
+      return { code: `tester-${number}`, position };
+    },
+  };
+}

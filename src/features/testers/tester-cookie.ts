@@ -1,0 +1,22 @@
+import "server-only";
+import { cookies } from "next/headers";
+import { environment } from "@/server/environment";
+import { linkKey } from "@/server/link-key";
+
+const KEPT_SECONDS = 400 * 24 * 60 * 60;
+
+/** Name of the cookie by which a browser is let in to one tester's pages. */
+export function testerCookieName(testerId: string): string {
+  return `sizewright-tester-${testerId}`;
+}
+
+/** Lets this browser in to a tester's pages, and to nothing else. */
+export async function letInTester({ testerId, linkVersion }: { testerId: string; linkVersion: number }): Promise<void> {
+  (await cookies()).set(testerCookieName(testerId), linkKey("tester", { id: testerId, version: linkVersion }), {
+    httpOnly: true,
+    sameSite: "lax",
+    secure: environment().NEXTAUTH_URL.startsWith("https://"),
+    path: `/testing/${testerId}`,
+    maxAge: KEPT_SECONDS,
+  });
+}
