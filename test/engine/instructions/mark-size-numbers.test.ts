@@ -80,10 +80,10 @@ describe("markSizeNumbers", () => {
         expect(joined(text, sizeCount, 0)).toBe(text);
         lists += hers(text, sizeCount, 0).length;
       }),
-      { numRuns: 1000 },
+      { numRuns: 500 },
     );
-    expect(lists).toBeGreaterThan(100);
-    for (const worst of ["1 (", "1,", "1 ", "(1", "1 (1) ", "½ "].map((part) => part.repeat(20_000)))
+    expect(lists).toBeGreaterThan(50);
+    for (const worst of ["1 (", "1,", "1 ", "(1", "1 (1) ", "(1) ", "½ "].map((part) => `1 ${part.repeat(20_000)}`))
       expect(joined(worst, 3, 0)).toBe(worst);
   });
 });
