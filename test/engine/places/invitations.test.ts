@@ -56,7 +56,7 @@ describe("how many to invite", () => {
       { numRuns: 1000 },
     );
     expect(ran).toBe(1000);
-  });
+  }, 30_000);
 });
 
 /** Σ of C(n, k) (1 − loss)ᵏ lossⁿ⁻ᵏ from k = finishers on, coefficient by coefficient. */

@@ -33,7 +33,7 @@ describe("places, whatever the board", () => {
       }),
       { numRuns: RUNS },
     );
-  });
+  }, 60_000);
 
   it("never fills fewer places because one more applies", () => {
     fc.assert(
@@ -47,7 +47,7 @@ describe("places, whatever the board", () => {
       }),
       { numRuns: RUNS },
     );
-  });
+  }, 60_000);
 
   it("lets whoever is locked stand, and fills no size beyond what is wanted", () => {
     fc.assert(
@@ -66,7 +66,7 @@ describe("places, whatever the board", () => {
       }),
       { numRuns: RUNS },
     );
-  });
+  }, 60_000);
 
   it("tells everybody why, and says nothing that the board belies", () => {
     fc.assert(
@@ -96,7 +96,7 @@ describe("places, whatever the board", () => {
       }),
       { numRuns: RUNS },
     );
-  });
+  }, 60_000);
 });
 
 /** Somebody who does not stand in a short size is held from it by something. */
