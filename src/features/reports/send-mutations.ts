@@ -44,7 +44,8 @@ export async function sendReport(access: TesterAccess, seen: number): Promise<{ 
   });
 }
 
-const CHANGED = "Something in your report was changed since this page was opened. Look through it once more, then send.";
+const CHANGED =
+  "Something in your report was changed since this page was opened. Look through it once more, then send.";
 
 function contentOf({ report, kept, revisionId }: SentReport): string {
   return canonicalJson({ report, typed: kept, revisionId });
