@@ -27,10 +27,10 @@ function list(value: (size: DemoSize) => number | string): string {
 
 /** The front is parted for the neck when this many rows are worked. */
 const frontRows = (size: DemoSize) => yokeRows(size) - neckRows;
-/** Stitches that wait at centre front; half of the neck's, and of the same parity as the whole. */
+/** Stitches that wait at centre front. */
 const centre = (size: DemoSize) => neck(size) - 2 * slope(size);
-/** Stitches taken off at either side of the neck. */
-const slope = (size: DemoSize) => Math.floor(neck(size) / 4);
+/** Stitches taken off at either side of the neck, so few that every second row leaves rows to spare. */
+const slope = (size: DemoSize) => Math.floor(neck(size) / 5);
 const sleeveSteps = (size: DemoSize) => (sleeveTop(size) - sleeveCuff(size)) / 2;
 
 /** How the demonstration's tee would be made; invented, and knitted by nobody. */
@@ -38,7 +38,7 @@ export const saltmarshInstructions = `SALTMARSH TEE
 
 This pattern is invented for the demonstration. Its numbers add up, but nobody has knitted it.
 
-Sizes: ${list(({ label }) => label)}. Where one number stands, it is for all sizes; a dash stands for none.
+Sizes: ${list(({ label }) => label)}. Where one number stands, it is for all sizes.
 
 # Before you begin
 Gauge: ${STITCHES_PER_CM * 10} stitches and ${ROWS_PER_CM * 10} rows to 10 cm in stocking stitch, washed and dried, on 4 mm needles.
