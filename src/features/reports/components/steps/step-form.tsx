@@ -1,0 +1,20 @@
+import type { ReactNode } from "react";
+import { storedFields, type FilledReport } from "../../filled-report";
+import { KeptForm } from "../keeping/kept-form";
+
+interface StepFormProps {
+  readonly report: FilledReport;
+  /** Beginnings of the names of the fields in it: `swatch`, `reading.bust`. */
+  readonly fields: readonly string[];
+  readonly children: ReactNode;
+}
+
+/** The form of a step: it keeps itself while the report can be filled, and is there to be read after. */
+export function StepForm({ report, fields, children }: StepFormProps) {
+  if (!report.isOpen) return <fieldset disabled>{children}</fieldset>;
+  return (
+    <KeptForm testerId={report.testerId} stored={storedFields(report, fields)}>
+      {children}
+    </KeptForm>
+  );
+}
