@@ -1,8 +1,8 @@
 "use client";
 
-import { startTransition, useActionState, type FormEvent } from "react";
 import { Button } from "@/ui/button";
 import { Field, describedBy, TextInput } from "@/ui/field";
+import { useHandedForm } from "@/ui/use-handed-form";
 import { tapMilestone } from "../milestone-actions";
 
 interface MilestoneFormProps {
@@ -12,16 +12,9 @@ interface MilestoneFormProps {
 
 /** Three taps, and a word with them where she likes. */
 export function MilestoneForm({ testerId, pageKey }: MilestoneFormProps) {
-  const [failed, send, isSending] = useActionState(tapMilestone, undefined);
-  // React empties a form whose action it calls itself; handed over by hand, what was typed stays where it was refused.
-  const onSubmit = (event: FormEvent<HTMLFormElement>) => {
-    event.preventDefault();
-    const submitter = event.nativeEvent instanceof SubmitEvent ? event.nativeEvent.submitter : null;
-    const form = new FormData(event.currentTarget, submitter);
-    startTransition(() => send(form));
-  };
+  const { answer: failed, isSending, formProps } = useHandedForm(tapMilestone);
   return (
-    <form action={send} onSubmit={onSubmit}>
+    <form {...formProps}>
       <input type="hidden" name="testerId" value={testerId} />
       <input type="hidden" name="key" value={pageKey} />
       <Field id="milestone-note" label="A word with it (optional)" errors={failed ? [failed.says] : undefined}>
