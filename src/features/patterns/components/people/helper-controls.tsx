@@ -2,7 +2,7 @@ import { OneButtonForm } from "@/ui/one-button-form";
 import type { HelperRole } from "../../access";
 import { changeHelper, removeHelper } from "../../people-actions";
 import type { Person } from "../../people-data";
-import { AskedFirst } from "./asked-first";
+import { AskedFirst } from "@/ui/asked-first";
 
 interface HelperControlsProps {
   readonly patternId: string;
