@@ -1,5 +1,5 @@
 import { fitFindings, settleCall, type Cell, type FitFinding } from "@/engine/gaps";
-import type { CallDocument, Measurement, PatternDocument, Size, Tester } from "@/engine/pattern";
+import type { CallDocument, Measurement, PatternDocument, Size } from "@/engine/pattern";
 import type { FitScale } from "@/engine/reporting";
 import type { LoadedAnalysis } from "./loaders";
 
