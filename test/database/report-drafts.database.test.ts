@@ -114,7 +114,10 @@ describe("a tester's draft", () => {
     });
     await database().tester.update({
       where: { id: testerId },
-      data: { invitedAt: new Date(), invitationEndsAt: new Date(), acceptedAt: new Date() },
+      data: {
+        ...{ revisionId: called.revisionId, invitedAt: new Date(), acceptedAt: new Date() },
+        invitationEndsAt: new Date(Date.now() + 86_400_000),
+      },
     });
     const brought = { testerId, callId, accountId: null, linkVersion: 1 } as TesterAccess;
     // By hand from the factory: 20 stitches and 25 rows over 10 cm, washed; the bust read at 101.
