@@ -17,13 +17,13 @@ export interface FilledReport {
   readonly typed: TypedReport;
   readonly read: ReadReport;
   readonly questions: readonly ReadingQuestion[];
-  /** False where nothing can be added any more. */
-  readonly isOpen: boolean;
+  /** Null while it can be filled. */
+  readonly ended: ReportInHand["ended"];
 }
 
 export function filledReport(testerId: string, { context, typed, ended }: ReportInHand): FilledReport {
   const read = readReport(typed, context);
-  return { testerId, context, typed, read, questions: readingQuestions(read, context), isOpen: ended === null };
+  return { testerId, context, typed, read, questions: readingQuestions(read, context), ended };
 }
 
 /** What stands in a field, undefined where nothing was ever typed there. */

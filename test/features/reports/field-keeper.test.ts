@@ -33,6 +33,13 @@ function server(...answers: (KeepAnswer | null)[]) {
 let number = 0;
 const someTester = () => `tester-${(number += 1)}`;
 
+/** A keeper of a form that stands on a page. */
+function begin(...given: ConstructorParameters<typeof FieldKeeper>): FieldKeeper {
+  const keeper = new FieldKeeper(...given);
+  keeper.start();
+  return keeper;
+}
+
 const settled = (ms = 1_000) => vi.advanceTimersByTimeAsync(ms);
 
 beforeEach(() => {
@@ -50,7 +57,7 @@ afterEach(() => {
 describe("keeping fields", () => {
   it("sends what was typed once, after a pause", async () => {
     const { got, send } = server();
-    const keeper = new FieldKeeper(someTester(), send);
+    const keeper = begin(someTester(), send);
     for (const text of ["3", "38", "38,5"]) keeper.type("hours", text);
     expect(keeper.keeping).toMatchObject({ state: "keeping", waiting: 1 });
     await settled();
@@ -63,8 +70,7 @@ describe("keeping fields", () => {
 
   it("holds it on the device while there is no connection, and sends it once when it comes back", async () => {
     const { got, send } = server(null, null);
-    const keeper = new FieldKeeper(someTester(), send);
-    const stop = keeper.start();
+    const keeper = begin(someTester(), send);
     keeper.type("hours", "12");
     await settled();
     expect(keeper.keeping).toMatchObject({ state: "away", waiting: 1, outlives: true });
@@ -76,12 +82,11 @@ describe("keeping fields", () => {
     expect(got.at(-1)).toEqual({ hours: "12", asWritten: "yes" });
     expect(got).toHaveLength(3);
     expect(keeper.keeping.state).toBe("kept");
-    stop();
   });
 
   it("sends on the next visit what a closed tab left", async () => {
     const tester = someTester();
-    const first = new FieldKeeper(tester, server(null).send);
+    const first = begin(tester, server(null).send);
     first.type("hours", "12");
     await settled();
     const { got, send } = server();
@@ -99,7 +104,7 @@ describe("keeping fields", () => {
 
   it("never takes back what is typed while an answer is on its way", async () => {
     const { got, send } = server();
-    const keeper = new FieldKeeper(someTester(), send);
+    const keeper = begin(someTester(), send);
     keeper.type("hours", "1");
     keeper.flush();
     keeper.type("hours", "12");
@@ -113,8 +118,7 @@ describe("keeping fields", () => {
   it("works in a browser that stores nothing, and says that the page must stay open", async () => {
     vi.stubGlobal("localStorage", storage(true));
     const { got, send } = server(null);
-    const keeper = new FieldKeeper(someTester(), send);
-    keeper.start();
+    const keeper = begin(someTester(), send);
     keeper.type("hours", "12");
     await settled();
     expect(keeper.keeping).toMatchObject({ state: "away", outlives: false });
@@ -126,7 +130,7 @@ describe("keeping fields", () => {
   it("asks where another device came before, keeps the others, and sends what she chooses", async () => {
     const clash: AskedField = { field: "hours", label: "Hours", there: "39", here: "38", says: "…" };
     const { got, send } = server({ status: "kept", asked: [clash] });
-    const keeper = new FieldKeeper(someTester(), send);
+    const keeper = begin(someTester(), send);
     keeper.type("hours", "38");
     keeper.type("asWritten", "yes");
     await settled(600_000);
@@ -141,7 +145,7 @@ describe("keeping fields", () => {
   it("leaves the other device's text where she chooses that", async () => {
     const clash: AskedField = { field: "hours", label: "Hours", there: "39", here: "38", says: "…" };
     const { got, send } = server({ status: "kept", asked: [clash] });
-    const keeper = new FieldKeeper(someTester(), send);
+    const keeper = begin(someTester(), send);
     keeper.type("hours", "38");
     await settled();
     expect(keeper.choose(clash, "there")).toBe("39");
@@ -153,7 +157,7 @@ describe("keeping fields", () => {
   it("tells that the call is closed, and holds what she typed", async () => {
     const says = "This call is closed, so nothing can be added to it.";
     const { got, send } = server({ status: "failed", says, isOver: true, asked: [] });
-    const keeper = new FieldKeeper(someTester(), send);
+    const keeper = begin(someTester(), send);
     keeper.type("hours", "12");
     await settled(600_000);
     expect(got).toHaveLength(1);

@@ -31,6 +31,7 @@ export class FieldKeeper {
   private timer: ReturnType<typeof setTimeout> | undefined;
   private isSending = false;
   private failures = 0;
+  private isRunning = false;
   private listeners = new Set<() => void>();
 
   constructor(
@@ -40,6 +41,7 @@ export class FieldKeeper {
 
   /** Takes up what an earlier visit left, and sends it. @param asked what a form that was sent without scripts left. */
   readonly start = (asked: readonly AskedField[] = []): (() => void) => {
+    this.isRunning = true;
     this.pending = pendingFields(this.testerId);
     for (const each of asked) {
       this.asked.set(each.field, each);
@@ -54,7 +56,7 @@ export class FieldKeeper {
       window.removeEventListener("online", retry);
       document.removeEventListener("visibilitychange", retry);
       this.flush();
-      clearTimeout(this.timer);
+      this.isRunning = false;
     };
   };
 
@@ -62,6 +64,11 @@ export class FieldKeeper {
     this.listeners.add(listener);
     return () => this.listeners.delete(listener);
   };
+
+  /** False until what an earlier visit left is known: till then no field may be filled. */
+  get hasStarted(): boolean {
+    return this.isRunning;
+  }
 
   /** What the server holds, as a page that it has just made tells. */
   learn(stored: Readonly<Record<string, string>>): void {
@@ -146,7 +153,8 @@ export class FieldKeeper {
 
   private sendAfter(ms: number): void {
     clearTimeout(this.timer);
-    this.timer = setTimeout(() => this.flush(), ms);
+    // Once its form is gone the next one has taken over what is left.
+    if (this.isRunning) this.timer = setTimeout(() => this.flush(), ms);
   }
 
   private tell(news: Partial<Keeping> = {}): void {

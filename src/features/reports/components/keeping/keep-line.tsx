@@ -14,7 +14,7 @@ export function KeepLine({ keeping, answer, isSaving }: KeepLineProps) {
   const { state } = keeping;
   const isProblem = state === "away" || state === "over";
   return (
-    <div className="sticky bottom-0 -mx-4 mt-8 flex items-center justify-between gap-4 border-t border-line-strong bg-paper px-4 py-2 sm:mx-0 sm:px-0">
+    <div className="sticky bottom-0 mt-6 flex items-center justify-between gap-4 border-t border-line-strong bg-paper py-2">
       <p className="min-w-0 text-sm text-soft">
         {isProblem ? null : <span>{quietWords(keeping, answer)}</span>}
         <span role="status" className="font-semibold text-thread">

@@ -52,7 +52,7 @@ export function KeptForm({ testerId, stored, children }: KeptFormProps) {
   }, [keeper]);
   useLayoutEffect(() => {
     keeper.learn(stored);
-    show();
+    if (keeper.hasStarted) show();
     // eslint-disable-next-line react-hooks/exhaustive-deps
   }, [keeper, stored]);
 

@@ -22,7 +22,7 @@ export function SendStep({ report, inHand, sentOn }: SendStepProps) {
       {sent === null ? null : <SentLine report={report} version={sent.version} sentOn={sentOn} changed={changed} />}
       <OpenPoints report={report} />
       <ReportView report={report} />
-      {report.isOpen ? (
+      {report.ended === null ? (
         <div className="border-t border-line-strong pt-6">
           <p className="mb-4 text-soft">
             {sent === null

@@ -20,7 +20,7 @@ export function ChoiceField({ report, field, legend, choices, filledAhead }: Cho
   const { faults, remarks } = sayingsAt(report, field);
   const chosen = textOf(report, field) ?? filledAhead;
   return (
-    <fieldset className="min-w-0" aria-describedby={`${field}-says`}>
+    <fieldset id={field} className="min-w-0" aria-describedby={`${field}-says`}>
       <legend className="mb-1 font-semibold wrap-anywhere">{legend}</legend>
       <div className="flex flex-wrap gap-2">
         {choices.map(({ value, label }) => (

@@ -28,17 +28,17 @@ export function MeasurementStep({ report, measurement, added, drawing }: Measure
   const keys = [...new Set([...(typed.length === 0 ? ["1"] : typed), ...(added === undefined ? [] : [added])])];
   return (
     <>
-      <Sheet>
-        <p className="numbers text-sm text-soft">
-          {at + 1} of {items.length}
-        </p>
-        <h2 className="mb-2">
-          <span className="numbers mr-2 text-thread">{letter}</span>
-          {label}
-        </h2>
-        {drawing}
-        <p className="mb-5 wrap-anywhere">{how}</p>
-        <StepForm key={id} report={report} fields={[`reading.${id}`]}>
+      <StepForm key={id} report={report} fields={[`reading.${id}`]}>
+        <Sheet>
+          <p className="numbers text-sm text-soft">
+            {at + 1} of {items.length}
+          </p>
+          <h2 className="mb-2">
+            <span className="numbers mr-2 text-thread">{letter}</span>
+            {label}
+          </h2>
+          {drawing}
+          <p className="mb-5 wrap-anywhere">{how}</p>
           {keys.map((key, place) => (
             <ReadingFields
               key={key}
@@ -48,7 +48,7 @@ export function MeasurementStep({ report, measurement, added, drawing }: Measure
               number={keys.length > 1 ? place + 1 : null}
             />
           ))}
-          {report.isOpen ? (
+          {report.ended === null ? (
             <p className="mt-3">
               <Link
                 href={`?m=${id}&add=${furtherKey(keys)}`}
@@ -59,9 +59,9 @@ export function MeasurementStep({ report, measurement, added, drawing }: Measure
               </Link>
             </p>
           ) : null}
-        </StepForm>
-        <Neighbours before={items[at - 1]?.measurement} after={items[at + 1]?.measurement} />
-      </Sheet>
+          <Neighbours before={items[at - 1]?.measurement} after={items[at + 1]?.measurement} />
+        </Sheet>
+      </StepForm>
       <MeasuredList items={items} current={id} />
     </>
   );

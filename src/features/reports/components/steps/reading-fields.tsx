@@ -60,7 +60,7 @@ export function ReadingFields({ report, measurement: { id, girth }, reading, num
         choices={STATES}
         filledAhead={usualOf(report, "state", id)}
       />
-      {number !== null && report.isOpen ? (
+      {number !== null && report.ended === null ? (
         <AlsoButton look="plain" changes={Object.fromEntries(PARTS.map((part) => [at(part), null]))}>
           {`Take time ${number} out`}
         </AlsoButton>

@@ -24,7 +24,7 @@ export function SwatchStep({ report, added }: SwatchStepProps) {
           <SwatchTryFields key={one.key} report={report} one={one} keys={keys} canBeTakenOut={tries.length > 1} />
         ))}
       </div>
-      {report.isOpen ? (
+      {report.ended === null ? (
         <p className="mt-4">
           <Link
             href={`?add=${furtherKey(keys)}`}

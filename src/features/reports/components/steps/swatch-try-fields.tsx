@@ -28,7 +28,7 @@ export function SwatchTryFields({ report, one, keys, canBeTakenOut }: SwatchTryF
         </div>
         <SwatchNumbers report={report} swatch={key} />
         {outcome === null ? null : <SwatchOutlookView outcome={outcome} context={report.context} />}
-        {report.isOpen ? (
+        {report.ended === null ? (
           <div className="mt-5 flex flex-wrap gap-x-4 gap-y-2">
             {outcome?.hasOthers && !outcome.counts ? (
               <AlsoButton changes={countedTry(key, keys)}>Let this one count</AlsoButton>

@@ -48,7 +48,7 @@ export function YarnFields({ report, yarn, entry, number }: YarnFieldsProps) {
       {IN_WEIGHT.map(({ part, legend }) => (
         <ChoiceField key={part} report={report} field={at(part)} legend={legend} choices={YES_NO} />
       ))}
-      {number !== null && report.isOpen ? (
+      {number !== null && report.ended === null ? (
         <AlsoButton look="plain" changes={Object.fromEntries(PARTS.map((part) => [at(part), null]))}>
           {`Take entry ${number} out`}
         </AlsoButton>

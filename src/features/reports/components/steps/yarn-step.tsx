@@ -47,7 +47,7 @@ function YarnSheet({ report, item: { yarn, keys }, further }: YarnSheetProps) {
         {keys.map((key, at) => (
           <YarnFields key={key} report={report} yarn={yarn} entry={key} number={keys.length > 1 ? at + 1 : null} />
         ))}
-        {report.isOpen ? (
+        {report.ended === null ? (
           <p className="mt-3">
             <Link
               href={`?yarn=${yarn.id}&add=${further}`}
