@@ -2,7 +2,7 @@ import { own, type Measurement } from "@/engine/pattern";
 import { fieldOf, fitScaleWords, stepOf, type StepId } from "@/engine/reporting";
 import { gaugeWords } from "@/ui/format-gauge";
 import { fieldWords } from "./field-words";
-import { textOf, type FilledReport } from "./filled-report";
+import { sayingsAt, textOf, type FilledReport } from "./filled-report";
 import { fitAreaOf } from "./fit-area";
 
 /** A line of a report as it will be read. */
@@ -41,7 +41,8 @@ export function toldSwatches({ read, context }: FilledReport): ToldLine[] {
 /** Counts and lengths that she says are others than the pattern's. */
 export function toldCounts(report: FilledReport): ToldLine[] {
   const { pattern } = report.context;
-  const typed = (field: string) => (textOf(report, field) ?? "").trim();
+  const typed = (field: string) =>
+    sayingsAt(report, field).faults.length > 0 ? "" : (textOf(report, field) ?? "").trim();
   return [
     ...pattern.counts.map(({ id, label }) => ({ label, typed: typed(fieldOf.worked(id)), read: "" })),
     ...(pattern.lengths ?? []).map(({ id, label }) => ({
