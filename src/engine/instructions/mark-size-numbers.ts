@@ -21,10 +21,7 @@ export type Segment =
 
 const NUMBER = String.raw`(?:\d+(?:[.,]\d+)?(?: ?[½¼¾⅛⅜⅝⅞⅓⅔]|[ -]\d{1,2}\/\d{1,2}|\/\d{1,2})?|[½¼¾⅛⅜⅝⅞⅓⅔]|[-–—])`;
 const UNIT = String.raw`(?:\s?(?:cm|mm|in|inch|inches|"|″|”)(?![\p{L}\d]))?`;
-const LIST = new RegExp(
-  String.raw`(?<![\d.,\/])(?:(?<=\d)|(?<![-–—]))${NUMBER}${UNIT}(?:\s*[([][^()[\]]{1,600}[)\]])+`,
-  "gu",
-);
+const LIST = new RegExp(String.raw`(?<![\d.,\/–—-])${NUMBER}${UNIT}(?:\s*[([][^()[\]]{1,600}[)\]]){1,24}`, "gu");
 const GROUP = /[([]([^()[\]]*)[)\]]/g;
 const ITEM = new RegExp(`^${NUMBER}(${UNIT})$`, "u");
 const BY_SPACES = /(\s*[,:;]\s*|\s+)/;
