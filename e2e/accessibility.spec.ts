@@ -1,7 +1,9 @@
 import AxeBuilder from "@axe-core/playwright";
+import { saltmarshPattern } from "../prisma/demo/saltmarsh-pattern";
 import { bringCall, expectNoSidewaysScroll } from "./bring-call";
 import { EDITOR_PARTS } from "../src/features/patterns/components/editor/editor-parts";
 import { expect, test } from "./fixtures";
+import { letIn, makeTester, typeReport } from "./make-tester";
 import { bringPattern } from "./pattern-of";
 import type { Page } from "@playwright/test";
 
@@ -92,4 +94,23 @@ test("a call's pages keep WCAG 2.2 A and AA", async ({ page, designer }) => {
     "/method",
   ];
   for (const address of addresses) await expectAccessible(page, `${call}${address}`);
+});
+
+test("a tester's report keeps WCAG 2.2 A and AA, empty and with something to mend and to answer", async ({
+  page,
+  context,
+}) => {
+  test.setTimeout(120_000);
+  const tester = await makeTester(saltmarshPattern);
+  await letIn(context, tester);
+  const lookAt = async (steps: readonly string[]) => {
+    for (const step of steps) await expectAccessible(page, `/testing/${tester.testerId}/${step}`);
+  };
+  await lookAt(["swatch", "yarn", "report"]);
+  await typeReport(tester, {
+    ...{ "swatch.1.toolMm": "4", "swatch.1.stitches": "18", "swatch.1.across": "10", "swatch.1.washed": "yes" },
+    ...{ "swatch.1.rows": "30", "swatch.1.along": "10", "swatch.2.stitches": "about 20" },
+    ...{ "worked.neck": "abc", "reading.bust.1.value": "51", "fit.bust.says": "ضيق 🧶" },
+  });
+  await lookAt(["swatch", "counts", "measurements?m=bust", "yarn", "fit", "report"]);
 });

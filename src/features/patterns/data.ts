@@ -5,8 +5,7 @@ import { database } from "@/server/database";
 import { AppError } from "@/server/errors";
 import type { Viewer } from "@/server/viewer";
 import { patternScope, type PatternAccess, type Role } from "./access";
-import { storedDraftSchema } from "./schema";
-import { storedPattern } from "./stored-pattern";
+import { storedDraftSchema, storedPattern } from "./schema";
 
 export interface Revision {
   readonly revisionId: string;
@@ -38,7 +37,8 @@ export interface Draft {
   readonly updatedBy: string | null;
 }
 
-const revisionSelect = {
+/** What `toRevision` reads of a revision's row. */
+export const revisionSelect = {
   id: true,
   number: true,
   document: true,
@@ -56,7 +56,8 @@ interface RevisionRow {
   readonly createdBy: { readonly name: string } | null;
 }
 
-function toRevision({ id, document, createdBy, ...row }: RevisionRow): Revision {
+/** A revision's row with its document read. */
+export function toRevision({ id, document, createdBy, ...row }: RevisionRow): Revision {
   return { ...row, revisionId: id, document: storedPattern(document), createdBy: createdBy?.name ?? null };
 }
 
