@@ -1,9 +1,24 @@
 import "server-only";
 import type { Place } from "@/engine/instructions";
 import { callScope, type CallAccess } from "@/features/calls/access";
+import { revisionSelect, toRevision } from "@/features/patterns/data";
 import { testerScope, type TesterAccess } from "@/features/testers/access";
 import { database } from "@/server/database";
+import { AppError } from "@/server/errors";
 import { placeSchema } from "./schema";
+
+/** The instructions that a tester reads. @throws {AppError} "not-found" where she works from no revision. */
+export async function textOfTester(
+  access: TesterAccess,
+): Promise<{ readonly revisionId: string; readonly text: string }> {
+  const row = await database().tester.findUnique({
+    where: testerScope(access),
+    select: { revision: { select: revisionSelect } },
+  });
+  if (row?.revision == null) throw new AppError("not-found");
+  const { revisionId, document } = toRevision(row.revision);
+  return { revisionId, text: document.instructions ?? "" };
+}
 
 /** A question as any tester of its call may read it: without who asked. */
 export interface ReadQuestion {

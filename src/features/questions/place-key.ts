@@ -9,3 +9,8 @@ export function placeKey({ block, hash }: Place): string {
 export function blockOfKey(text: string, key: string): InstructionBlock | null {
   return readInstructions(text).find(({ place }) => placeKey(place) === key) ?? null;
 }
+
+/** A place within the page that shows the text. */
+export function blockAnchor(place: Place): string {
+  return `place-${placeKey(place)}`;
+}

@@ -1,11 +1,9 @@
 import { z } from "zod";
 import { textSchema } from "@/engine/pattern";
+import { LONGEST_SAID } from "./longest-said";
 
 /** A place of the instructions as it is stored. */
 export const placeSchema = z.strictObject({ block: z.int().min(0), hash: z.string(), words: z.string() });
-
-/** What somebody says of a place in the text may be so long. */
-export const LONGEST_SAID = 2_000;
 
 /** Browsers send line breaks as two characters, which nobody typed. */
 const said = textSchema
@@ -37,6 +35,6 @@ export const answerFormSchema = z.object({
   /** Questions that one answer serves. */
   questions: z.array(z.uuid()).min(1).max(1_000),
   /** When the answer that is shown was given; null where there is none yet. */
-  seenAt: z.coerce.date().nullable(),
+  seenAt: z.union([z.literal("").transform(() => null), z.iso.datetime().transform((moment) => new Date(moment))]),
   answer: needed("Write the answer, then send it."),
 });
