@@ -5,21 +5,32 @@ import { expect, test } from "./fixtures";
 import { bringPattern } from "./pattern-of";
 import type { Page } from "@playwright/test";
 
+const RULES = ["wcag2a", "wcag2aa", "wcag21a", "wcag21aa", "wcag22aa"];
+const WIDTHS = [
+  { width: 1280, height: 800 },
+  { width: 360, height: 740 },
+];
+
+/** A page is opened once, and looked at at a desk's width and at a phone's. */
 async function expectAccessible(page: Page, address: string): Promise<void> {
   await page.goto(address);
-  await page.waitForLoadState("networkidle");
-  const { violations } = await new AxeBuilder({ page })
-    .withTags(["wcag2a", "wcag2aa", "wcag21a", "wcag21aa", "wcag22aa"])
-    .analyze();
-  const told = violations.map(
-    ({ id, nodes }) =>
-      `${id}: ${nodes
-        .map(({ target }) => target.join(" "))
-        .slice(0, 3)
-        .join(", ")}`,
-  );
-  expect.soft(told, address).toEqual([]);
-  await expectNoSidewaysScroll(page);
+  await page.getByRole("heading", { level: 1 }).waitFor();
+  for (const size of WIDTHS) {
+    await page.setViewportSize(size);
+    const { violations } = await new AxeBuilder({ page })
+      .options({ resultTypes: ["violations"] })
+      .withTags(RULES)
+      .analyze();
+    const told = violations.map(
+      ({ id, nodes }) =>
+        `${id}: ${nodes
+          .map(({ target }) => target.join(" "))
+          .slice(0, 3)
+          .join(", ")}`,
+    );
+    expect.soft(told, `${address} at ${size.width} px`).toEqual([]);
+    await expectNoSidewaysScroll(page);
+  }
 }
 
 test("pages for visitors keep WCAG 2.2 A and AA", async ({ page }) => {

@@ -1,7 +1,12 @@
 import { gapsBench } from "./bench/gaps";
 import { gradeBench } from "./bench/grade";
+import { pagesBench } from "./bench/pages";
 
-const BENCHES: Readonly<Record<string, () => string | Promise<string>>> = { gaps: gapsBench, grade: gradeBench };
+const BENCHES: Readonly<Record<string, () => string | Promise<string>>> = {
+  gaps: gapsBench,
+  grade: gradeBench,
+  pages: pagesBench,
+};
 
 await main(process.argv.slice(2));
 
