@@ -11,6 +11,8 @@ import { loadAnalysis, type LoadedAnalysis } from "@/features/analyses/loaders";
 import { CallPage } from "@/features/calls/components/call-page";
 import { loadCall, type LoadedCall } from "@/features/calls/loaders";
 import { GarmentPicture } from "@/features/patterns/components/pieces/garment-picture";
+import { TroublePlaces } from "@/features/questions/components/trouble-places";
+import { callTroubles } from "@/features/questions/data";
 
 export const metadata: Metadata = { title: "Fit" };
 
@@ -18,10 +20,13 @@ export default async function FitPage({ params, searchParams }: PageProps<"/call
   const { callId } = await params;
   const { size: asked } = await searchParams;
   const loaded = await loadCall(callId);
-  const analysis = await loadAnalysis(loaded.access);
+  const [analysis, troubles] = await Promise.all([loadAnalysis(loaded.access), callTroubles(loaded.access)]);
   return (
     <CallPage loaded={loaded} tab="fit" title="How the garments fit">
       {analysis === null ? <StillReckoning /> : <Fit loaded={loaded} analysis={analysis} asked={asked} />}
+      <div className="mt-12">
+        <TroublePlaces troubles={troubles} pattern={loaded.revision.document} />
+      </div>
     </CallPage>
   );
 }
