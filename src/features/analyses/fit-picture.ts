@@ -17,8 +17,8 @@ export interface AreaInSize {
 }
 
 /**
- * The size that the picture shows: the one that an address asks for, else the one that most is said of, the smallest of
- * several.
+ * The size that the picture shows: the one that an address asks for, else the one that most find tight or loose, of equals
+ * the one that most is said of, then the smallest.
  *
  * @returns null where there is no such size.
  */
@@ -28,9 +28,13 @@ export function pictureSize(
   asked: string | readonly string[] | undefined,
 ): Size | null {
   if (asked !== undefined) return sizes.find(({ id }) => id === asked) ?? null;
-  const said = (size: Size) => areasInSize(areas, size).reduce((sum, { row }) => sum + row.answers.length, 0);
-  const most = Math.max(...sizes.map(said));
-  return sizes.find((size) => said(size) === most) ?? null;
+  const weighed = sizes.map((size) => {
+    const rows = areasInSize(areas, size);
+    const sum = (of: (row: AreaInSize) => number) => rows.reduce((total, row) => total + of(row), 0);
+    return { size, amiss: sum(({ tally }) => tally.tight + tally.loose), said: sum(({ row }) => row.answers.length) };
+  });
+  const [first] = weighed.toSorted((left, right) => right.amiss - left.amiss || right.said - left.said);
+  return first?.size ?? null;
 }
 
 /** Every area in one size, also where nobody says anything. */

@@ -60,6 +60,7 @@ function PlaceForm({ block, testerId, saying, closeHref }: PlaceFormProps) {
     ] as const,
     keptAs: `${saying}-${testerId}-${place}`,
     waiting: "Sending …",
+    isOpened: true,
     beside: close,
   };
   if (saying === "question")

@@ -13,7 +13,7 @@ interface QuotedPlaceProps {
 export function QuotedPlace({ text, block, was }: QuotedPlaceProps) {
   if (block === null)
     return (
-      <blockquote className="border-l-4 border-dashed border-line-strong pl-4">
+      <blockquote className="self-start border-l-4 border-dashed border-line-strong pl-4">
         <p className="text-sm text-soft">Stood in revision {was.revisionNumber}; the newest has no such place:</p>
         <p dir="auto" className="font-serif text-lg wrap-anywhere">
           {was.words}
@@ -22,7 +22,7 @@ export function QuotedPlace({ text, block, was }: QuotedPlaceProps) {
     );
   const { heading, before, after } = surroundingsOf(text, block);
   return (
-    <blockquote className="border-l-4 border-line-strong pl-4">
+    <blockquote className="self-start border-l-4 border-line-strong pl-4">
       {heading === null ? null : (
         <p dir="auto" className="text-sm font-semibold text-soft wrap-anywhere">
           {heading}

@@ -27,20 +27,31 @@ interface SayFormProps {
   readonly waiting: string;
   /** Stands in the place of the form once it is sent. */
   readonly done: ReactNode;
+  /** It was opened to be written in at once. */
+  readonly isOpened?: boolean;
   /** Beside the button. */
   readonly beside?: ReactNode;
 }
 
 /** Where somebody says something in her own words: kept while she types, refused with what she typed, sent once. */
-export function SayForm({ action, hidden, fields, keptAs, send, waiting, done, beside }: SayFormProps) {
+export function SayForm({ action, hidden, fields, keptAs, send, waiting, done, isOpened, beside }: SayFormProps) {
   const [last, act, isSending] = useActionState(action, undefined);
   const [kept, keep] = useKeptText(keptAs);
   const justTyped = useRef<Readonly<Record<string, string>>>({});
   const isDone = last?.status === "kept";
+  const doneSaid = useRef<HTMLDivElement>(null);
   useEffect(() => {
-    if (isDone) keep("");
+    if (!isDone) return;
+    keep("");
+    // The button that had the focus is gone.
+    doneSaid.current?.focus();
   }, [isDone, keep]);
-  if (isDone) return <Notice tone="done">{done}</Notice>;
+  if (isDone)
+    return (
+      <div ref={doneSaid} tabIndex={-1}>
+        <Notice tone="done">{done}</Notice>
+      </div>
+    );
   const typed = readKept(kept);
   const refused = last?.status === "refused" ? last : null;
   // React empties a form whose action it calls itself; handed over by hand, what was typed stays.
@@ -59,12 +70,13 @@ export function SayForm({ action, hidden, fields, keptAs, send, waiting, done, b
       {hidden.map(([name, value]) => (
         <input key={`${name} ${value}`} type="hidden" name={name} value={value} />
       ))}
-      {fields.map((field) => (
+      {fields.map((field, at) => (
         <SayText
           key={field.name}
           id={`${keptAs}-${field.name}`}
           field={field}
           text={typed[field.name] ?? refused?.typed[field.name] ?? field.initial ?? ""}
+          isFirst={isOpened === true && at === 0}
           error={refused?.errors[field.name]}
           onText={(text) => onText(field.name, text)}
         />
@@ -85,10 +97,11 @@ interface SayTextProps {
   readonly field: SayField;
   readonly text: string;
   readonly error: string | undefined;
+  readonly isFirst: boolean;
   readonly onText: (text: string) => void;
 }
 
-function SayText({ id, field: { name, label, hint }, text, error, onText }: SayTextProps) {
+function SayText({ id, field: { name, label, hint }, text, error, isFirst, onText }: SayTextProps) {
   const control = useTypedEarly<HTMLTextAreaElement>(text, onText);
   const [isLong, setIsLong] = useState(false);
   return (
@@ -99,6 +112,7 @@ function SayText({ id, field: { name, label, hint }, text, error, onText }: SayT
         name={name}
         rows={3}
         dir="auto"
+        autoFocus={isFirst}
         value={text}
         onChange={({ currentTarget: { value } }) => {
           setIsLong(value.length > 0.9 * LONGEST_SAID);

@@ -62,7 +62,7 @@ function TroublePlace({ group: { block, said }, testers, pattern }: TroublePlace
               </p>
               {trouble.did === "" ? null : (
                 <p dir="auto" className="mt-1 whitespace-pre-line wrap-anywhere">
-                  <span className="text-soft">What she did: </span>
+                  <span className="text-soft">What was done: </span>
                   {trouble.did}
                 </p>
               )}

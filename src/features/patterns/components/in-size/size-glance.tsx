@@ -18,7 +18,7 @@ export function SizeGlance({ pattern, size, unit }: SizeGlanceProps) {
   const { fabrics, sizes, yarns, craft } = pattern;
   const body = Object.entries(size.body).map(([id, cm]) => `${bodyLabel(pattern, id)} ${formatLength(cm, unit)}`);
   return (
-    <dl className="numbers grid gap-x-6 gap-y-3 wrap-anywhere sm:grid-cols-[9rem_minmax(0,1fr)] [&_dt]:text-soft">
+    <dl className="numbers grid gap-x-6 wrap-anywhere sm:grid-cols-[9rem_minmax(0,1fr)] sm:gap-y-3 [&_dd]:max-sm:mb-3 [&_dt]:text-soft [&_dt]:max-sm:text-sm">
       <dt>Your size</dt>
       <dd>
         <b className="font-semibold">{size.label}</b>

@@ -5,6 +5,7 @@ import type { LengthUnit } from "@/engine/units";
 import { placeIn } from "./drawing-frame";
 import { fullWidthCm } from "./drawing-scale";
 import { PieceDrawing } from "./piece-drawing";
+import { PieceNotes } from "./piece-notes";
 import { ScaleBar } from "./scale-bar";
 
 interface GarmentPictureProps {
@@ -25,7 +26,7 @@ export function GarmentPicture({ pattern, size, unit, marks }: GarmentPicturePro
   const width = fullWidthCm(shapes);
   return (
     <div>
-      <ul className="grid grid-cols-1 gap-8">
+      <ul className="grid grid-cols-1 gap-10">
         {shapes.map((shape) => (
           <li key={shape.piece}>
             <h3 className="mb-3 text-base wrap-anywhere">{labelOf(pattern, shape)}</h3>
@@ -37,6 +38,7 @@ export function GarmentPicture({ pattern, size, unit, marks }: GarmentPicturePro
             >
               {marks ? <TapeMarks shape={shape} marks={marks} /> : null}
             </PieceDrawing>
+            <PieceNotes shape={shape} />
           </li>
         ))}
       </ul>
