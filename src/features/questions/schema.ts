@@ -6,12 +6,16 @@ import { LONGEST_SAID } from "./longest-said";
 export const placeSchema = z.strictObject({ block: z.int().min(0), hash: z.string(), words: z.string() });
 
 /** Browsers send line breaks as two characters, which nobody typed. */
-const said = textSchema
+const said = z
+  .string()
   .transform((text) => text.replaceAll("\r\n", "\n").trim())
   .superRefine((text, context) => {
     if (text.length <= LONGEST_SAID) return;
     const message = `This has ${text.length.toLocaleString("en")} characters; there is room for ${LONGEST_SAID.toLocaleString("en")}. Shorten it, or send it in two parts.`;
     context.addIssue({ code: "custom", message });
+  })
+  .refine((text) => text.length > LONGEST_SAID || textSchema.safeParse(text).success, {
+    error: "This holds a character that cannot be stored. Take it out and send again.",
   });
 
 function needed(sentence: string) {

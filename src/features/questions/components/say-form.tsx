@@ -48,8 +48,11 @@ export function SayForm({ action, hidden, fields, keptAs, send, waiting, done, i
   }, [isDone, keep]);
   if (isDone)
     return (
-      <div ref={doneSaid} tabIndex={-1}>
-        <Notice tone="done">{done}</Notice>
+      <div ref={doneSaid} tabIndex={-1} role="status" className="flex gap-3">
+        <span aria-hidden="true" className="font-semibold">
+          ✓
+        </span>
+        {done}
       </div>
     );
   const typed = readKept(kept);
@@ -112,6 +115,7 @@ function SayText({ id, field: { name, label, hint }, text, error, isFirst, onTex
         name={name}
         rows={3}
         dir="auto"
+        className="field-sizing-content max-h-96 min-h-24"
         autoFocus={isFirst}
         value={text}
         onChange={({ currentTarget: { value } }) => {
