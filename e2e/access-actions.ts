@@ -128,8 +128,21 @@ export const ACTIONS: Readonly<Record<string, ActionRow>> = {
     sends: () => ({ values: [{ text: "{}", title: "", formKey: randomUUID() }] }),
     answers: signedIn<ActionAnswer>("signed-out", "done"),
   },
+  // A tester's own: no part in the pattern lets anybody write in her name.
+  "reports/draft-actions.ts keepReportFields": {
+    sends: ({ testerId }) => ({ values: [testerId, [{ field: "hours", was: "", becomes: "12" }]] }),
+    answers: everyone<ActionAnswer>("not-found"),
+  },
+  "reports/draft-actions.ts saveReportForm": {
+    sends: ({ testerId }) => ({ form: { testerId, was: "{}", hours: "12" } }),
+    answers: everyone<ActionAnswer>("not-found"),
+  },
   "reports/paste-actions.ts addPastedReports": {
     sends: (world) => ({ values: [pastedReports(world)] }),
     answers: EDITS,
+  },
+  "reports/send-actions.ts sendReportForm": {
+    sends: ({ testerId }) => ({ form: { testerId, version: "1" } }),
+    answers: everyone<ActionAnswer>("not-found"),
   },
 };

@@ -92,4 +92,29 @@ export const PAGES: Readonly<Record<string, PageRow>> = {
   "/schema/[document]": { path: () => "/schema/pattern", answers: everyone<PageAnswer>("shown") },
   "/sign-in": { path: () => "/sign-in", answers: signedIn<PageAnswer>("shown", "/") },
   "/sign-up": { path: () => "/sign-up", answers: signedIn<PageAnswer>("shown", "/") },
+  // A tester's own, whoever else has a part in the pattern.
+  "/testing/[testerId]/counts": {
+    path: ({ testerId }) => `/testing/${testerId}/counts`,
+    answers: everyone<PageAnswer>("nothing"),
+  },
+  "/testing/[testerId]/fit": {
+    path: ({ testerId }) => `/testing/${testerId}/fit`,
+    answers: everyone<PageAnswer>("nothing"),
+  },
+  "/testing/[testerId]/measurements": {
+    path: ({ testerId }) => `/testing/${testerId}/measurements`,
+    answers: everyone<PageAnswer>("nothing"),
+  },
+  "/testing/[testerId]/report": {
+    path: ({ testerId }) => `/testing/${testerId}/report`,
+    answers: everyone<PageAnswer>("nothing"),
+  },
+  "/testing/[testerId]/swatch": {
+    path: ({ testerId }) => `/testing/${testerId}/swatch`,
+    answers: everyone<PageAnswer>("nothing"),
+  },
+  "/testing/[testerId]/yarn": {
+    path: ({ testerId }) => `/testing/${testerId}/yarn`,
+    answers: everyone<PageAnswer>("nothing"),
+  },
 };

@@ -1,9 +1,9 @@
 import "server-only";
-import { openingSchema, testerDatesSchema } from "@/features/openings/schema";
+import { callDates, type CallDates } from "@/features/openings/data";
+import { openingSchema, testerDatesSchema, type TesterDates } from "@/features/openings/schema";
 import { database } from "@/server/database";
 import { AppError } from "@/server/errors";
 import { testerScope, type TesterAccess } from "./access";
-import { testerMoments, type TesterMoments } from "./tester-moments";
 
 /** Where days are meant that nobody has said a zone for. */
 const NO_ZONE = "UTC";
@@ -29,7 +29,7 @@ export interface TesterRead {
   /** Hers, or the call's where she has said none. */
   readonly timeZone: string;
   /** Null where the call has told no dates and she has none of her own. */
-  readonly dates: TesterMoments | null;
+  readonly dates: CallDates<TesterDates> | null;
   readonly stoppedAt: Date | null;
   readonly hasAccount: boolean;
   /** Her newest word on how she gets on. */
@@ -83,12 +83,12 @@ export interface TimeRow {
 /** The zone that a tester's days are shown in, and the days as moments: her own where she has some, else the call's. */
 export function testerTime({ dates, timeZone, call: { opening } }: TimeRow): {
   readonly timeZone: string;
-  readonly dates: TesterMoments | null;
+  readonly dates: CallDates<TesterDates> | null;
 } {
   const told = opening?.publishedAt == null ? null : openingSchema.parse(opening.document);
   const callZone = told?.timeZone ?? NO_ZONE;
   const days = dates === null ? (told?.dates ?? null) : testerDatesSchema.parse(dates);
-  return { timeZone: timeZone ?? callZone, dates: days === null ? null : testerMoments(days, callZone) };
+  return { timeZone: timeZone ?? callZone, dates: days === null ? null : callDates(days, callZone) };
 }
 
 /** What is read of a call for its testers' days. */

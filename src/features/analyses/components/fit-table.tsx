@@ -2,7 +2,8 @@ import type { LengthUnit } from "@/engine/units";
 import { IntervalRulerScale } from "@/ui/interval-ruler";
 import { ScaleCounts } from "@/ui/scale-counts";
 import { TABLE, TABLE_HEAD, TABLE_ROW, TableFrame } from "@/ui/table-frame";
-import { SCALES, type FitArea, type FitRow } from "../fit-board";
+import { FIT_SCALE } from "@/engine/reporting";
+import type { FitArea, FitRow } from "../fit-board";
 import { answersWords } from "../fit-words";
 import { FIT_REACH, FitGap } from "./fit-gap";
 
@@ -61,7 +62,7 @@ function Row({ row, area, unit }: RowProps) {
         {answers.length === 0 ? null : (
           <ScaleCounts
             title={`${size.label}: ${words}`}
-            counts={SCALES.map((scale) => answers.filter((answer) => answer.scale === scale).length)}
+            counts={FIT_SCALE.map((scale) => answers.filter((answer) => answer.scale === scale).length)}
           />
         )}
       </td>

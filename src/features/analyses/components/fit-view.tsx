@@ -1,11 +1,12 @@
 import Link from "next/link";
 import type { ReactNode } from "react";
 import type { PatternDocument } from "@/engine/pattern";
+import { fitScaleWords } from "@/engine/reporting";
 import type { LengthUnit } from "@/engine/units";
 import { EmptyState } from "@/ui/empty-state";
 import { Section } from "@/ui/section";
 import type { AreaFinding, FitArea } from "../fit-board";
-import { easeWords, fitSentence, scaleWords } from "../fit-words";
+import { easeWords, fitSentence } from "../fit-words";
 import type { PanelCall } from "./cell-panel";
 import { FitTable } from "./fit-table";
 
@@ -116,7 +117,7 @@ function Remarks({ area }: { readonly area: FitArea }) {
           <li key={tester} className="wrap-anywhere">
             “{says}”{" "}
             <span className="text-sm text-soft">
-              {name}, {size.label}, {scaleWords(scale, area)}
+              {name}, {size.label}, {fitScaleWords(scale, area)}
             </span>
           </li>
         ))}
