@@ -1,12 +1,12 @@
 import type { ReactNode } from "react";
 import type { PatternDocument, Size } from "@/engine/pattern";
+import { FIT_SCALE } from "@/engine/reporting";
 import type { LengthUnit } from "@/engine/units";
 import { ChoiceLinks } from "@/ui/choice-links";
 import { IntervalRulerScale } from "@/ui/interval-ruler";
 import { ScaleCounts } from "@/ui/scale-counts";
 import { Section } from "@/ui/section";
 import { Sheet } from "@/ui/sheet";
-import { SCALES } from "../fit-board";
 import { areasInSize, type AreaInSize } from "../fit-picture";
 import type { FitArea } from "../fit-board";
 import { answersWords } from "../fit-words";
@@ -91,7 +91,7 @@ function AreaBeside({
           </div>
           <ScaleCounts
             title={`${area.label} in ${size.label}: ${words}`}
-            counts={SCALES.map((scale) => row.answers.filter((answer) => answer.scale === scale).length)}
+            counts={FIT_SCALE.map((scale) => row.answers.filter((answer) => answer.scale === scale).length)}
           />
         </>
       )}
