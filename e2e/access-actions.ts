@@ -128,6 +128,22 @@ export const ACTIONS: Readonly<Record<string, ActionRow>> = {
     sends: () => ({ values: [{ text: "{}", title: "", formKey: randomUUID() }] }),
     answers: signedIn<ActionAnswer>("signed-out", "done"),
   },
+  "questions/actions.ts answer": {
+    sends: ({ callId }) => ({ form: { callId, "questions[]": randomUUID(), seenAt: "", answer: "Yes." } }),
+    answers: EDITS,
+  },
+  "questions/actions.ts ask": {
+    sends: ({ testerId }) => ({ form: { testerId, place: "0-0", formKey: randomUUID(), asks: "Why?" } }),
+    answers: everyone<ActionAnswer>("not-found"),
+  },
+  "questions/actions.ts takeBack": {
+    sends: ({ testerId }) => ({ form: { testerId, what: "question", id: randomUUID() } }),
+    answers: everyone<ActionAnswer>("not-found"),
+  },
+  "questions/actions.ts tell": {
+    sends: ({ testerId }) => ({ form: { testerId, place: "0-0", formKey: randomUUID(), happened: "It", did: "" } }),
+    answers: everyone<ActionAnswer>("not-found"),
+  },
   // A tester's own: no part in the pattern lets anybody write in her name.
   "reports/draft-actions.ts keepReportFields": {
     sends: ({ testerId }) => ({ values: [testerId, [{ field: "hours", was: "", becomes: "12" }]] }),

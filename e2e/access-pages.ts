@@ -40,6 +40,7 @@ export const PAGES: Readonly<Record<string, PageRow>> = {
   "/calls/[callId]/gaps": { path: ({ callId }) => `/calls/${callId}/gaps`, answers: SEES },
   "/calls/[callId]/gaps.csv": { path: ({ callId }) => `/calls/${callId}/gaps.csv`, answers: SEES },
   "/calls/[callId]/method": { path: ({ callId }) => `/calls/${callId}/method`, answers: SEES },
+  "/calls/[callId]/questions": { path: ({ callId }) => `/calls/${callId}/questions`, answers: SEES },
   "/calls/[callId]/steps.csv": { path: ({ callId }) => `/calls/${callId}/steps.csv`, answers: SEES },
   "/calls/[callId]/swatches": { path: ({ callId }) => `/calls/${callId}/swatches`, answers: SEES },
   "/calls/[callId]/swatches.csv": { path: ({ callId }) => `/calls/${callId}/swatches.csv`, answers: SEES },
@@ -103,6 +104,10 @@ export const PAGES: Readonly<Record<string, PageRow>> = {
   },
   "/testing/[testerId]/measurements": {
     path: ({ testerId }) => `/testing/${testerId}/measurements`,
+    answers: everyone<PageAnswer>("nothing"),
+  },
+  "/testing/[testerId]/pattern": {
+    path: ({ testerId }) => `/testing/${testerId}/pattern`,
     answers: everyone<PageAnswer>("nothing"),
   },
   "/testing/[testerId]/report": {

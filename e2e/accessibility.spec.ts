@@ -91,6 +91,7 @@ test("a call's pages keep WCAG 2.2 A and AA", async ({ page, designer }) => {
     "/doubtful",
     "/yarn",
     "/fit",
+    "/questions",
     "/method",
   ];
   for (const address of addresses) await expectAccessible(page, `${call}${address}`);
