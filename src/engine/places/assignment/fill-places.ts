@@ -68,7 +68,7 @@ class Board {
     const { waiting, costs } = this.problem;
     for (let size = 0; size < waiting; size += 1) this.distances[size] = at(costs, row * this.width + size);
     this.before.fill(-1);
-    for (let changed = true; changed; ) {
+    for (let changed = true; changed;) {
       changed = false;
       for (let from = 0; from < waiting; from += 1) {
         for (let to = 0; to < waiting; to += 1) {
