@@ -21,31 +21,35 @@ import { settleTies } from "./settle-ties";
  */
 export function assignAtLeastCost(problem: AssignmentProblem): Int32Array {
   const all = locationsOf(problem);
-  const locations = fillPlaces(all);
-  const potentials = potentialsOf(all, locations);
+  const found = fillPlaces(all);
+  const potentials = potentialsOf(all, found);
   if (potentials === null) throw new Error("the places found are not the best");
-  const found = checkedTotals(all, locations);
-  settleTies(all, potentials, locations);
-  const settled = checkedTotals(all, locations);
-  if (settled.rank !== found.rank || settled.cost > found.cost + all.slack * all.rows)
+  const settled = found.slice();
+  settleTies(all, potentials, settled);
+  if (checkedRank(all, settled) !== checkedRank(all, found) || costBeyond(all, found, settled) > all.slack * all.rows)
     throw new Error("the places settled are not as good as those found");
-  return locations.map((location) => (location === all.waiting ? -1 : location));
+  return settled.map((location) => (location === all.waiting ? -1 : location));
 }
 
-/** @throws {Error} where a row stands where it may not, or a size holds too many. */
-function checkedTotals(all: Locations, locations: Int32Array): { readonly rank: number; readonly cost: number } {
+/**
+ * What the filled places are worth.
+ *
+ * @throws {Error} where a row stands where it may not, or a size holds too many.
+ */
+function checkedRank(all: Locations, locations: Int32Array): number {
   const { rows, sizes, waiting, costs } = all;
+  if (locations.some((location, row) => !Number.isFinite(at(costs, row * (waiting + 1) + location))))
+    throw new Error("a row stands where it may not");
   const loads = loadsOf(all, locations);
-  let rank = 0;
-  sizes.forEach(({ least, most }, size) => {
+  return sizes.reduce((rank, { least, most }, size) => {
     const load = indexAt(loads, size);
     if (load > most) throw new Error("a size holds more than it may");
-    rank += load + (rows + 1) * Math.min(load, least);
-  });
-  let cost = 0;
-  locations.forEach((location, row) => {
-    cost += at(costs, row * (waiting + 1) + location);
-  });
-  if (!Number.isFinite(cost)) throw new Error("a row stands where it may not");
-  return { rank, cost };
+    return rank + load + (rows + 1) * Math.min(load, least);
+  }, 0);
+}
+
+/** By how much one answer costs more than another, row by row: whole sums are too large to be exact. */
+function costBeyond({ waiting, costs }: Locations, one: Int32Array, other: Int32Array): number {
+  const costOf = (location: number, row: number) => at(costs, row * (waiting + 1) + location);
+  return one.reduce((sum, location, row) => sum + costOf(indexAt(other, row), row) - costOf(location, row), 0);
 }
