@@ -21,7 +21,8 @@ export function zoneWords(timeZone: string): string {
   return place === "UTC" ? "UTC" : `${place.replaceAll("_", " ")} time`;
 }
 
-function dayWords(at: Date, timeZone: string): string {
+/** `Sunday 14 March 2027`: the day that it is in a zone at a moment. */
+export function dayWords(at: Date, timeZone: string): string {
   return new Intl.DateTimeFormat("en-GB", {
     timeZone,
     weekday: "long",
