@@ -108,10 +108,8 @@ export async function takeBackOpening(
   return await inTransaction(async (transaction) => {
     await holdOpenCall(transaction, access);
     const call = callEditScope(access);
-    const [applications, invited] = await Promise.all([
-      transaction.application.count({ where: { call } }),
-      transaction.tester.count({ where: { call, invitedAt: { not: null } } }),
-    ]);
+    const applications = await transaction.application.count({ where: { call } });
+    const invited = await transaction.tester.count({ where: { call, invitedAt: { not: null } } });
     if (applications + invited > 0) return { status: "applied" };
     const { count } = await transaction.opening.updateMany({
       where: { version, publishedAt: { not: null }, call },

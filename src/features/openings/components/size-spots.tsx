@@ -11,7 +11,7 @@ export function SizeSpots({ told, unit }: { readonly told: ToldCall; readonly un
   const askable = askableMeasurements(pattern);
   const shown = askable.filter(({ id }) => document.bodyAsked.includes(id) || id === pattern.sizeBy);
   return (
-    <>
+    <div className="max-w-3xl">
       <TableFrame label="Sizes and tester spots">
         <table className={`${TABLE} max-sm:[&_td]:px-2 max-sm:[&_th]:px-2`}>
           <thead className={TABLE_HEAD}>
@@ -49,6 +49,6 @@ export function SizeSpots({ told, unit }: { readonly told: ToldCall; readonly un
         </table>
       </TableFrame>
       <p className="mt-2 text-sm text-soft">The body that each size is made for, not the garment.</p>
-    </>
+    </div>
   );
 }
