@@ -40,6 +40,7 @@ export default defineConfig({
         "database-away.spec.ts",
         "editor-*.spec.ts",
         "grading.spec.ts",
+        "opening.spec.ts",
         "patterns.spec.ts",
         "people.spec.ts",
         "pieces.spec.ts",

@@ -72,6 +72,20 @@ export const ACTIONS: Readonly<Record<string, ActionRow>> = {
     sends: ({ patternId, gradingId }) => ({ values: [patternId, gradingId] }),
     answers: { ...EDITS, editor: "not-found" },
   },
+  "openings/actions.ts beginCallOpening": {
+    sends: ({ callId }) => ({ form: { callId, timeZone: "" } }),
+    answers: EDITS,
+  },
+  "openings/actions.ts openNewCall": {
+    sends: ({ patternId }) => ({ form: { patternId, formKey: randomUUID(), timeZone: "" } }),
+    answers: { ...EDITS, editor: "/calls/[id]/opening", owner: "/calls/[id]/opening" },
+  },
+  "openings/actions.ts saveOpening": {
+    sends: ({ draftCallId }) => ({
+      form: { callId: draftCallId, version: "1", intent: "keep", title: "Draft" },
+    }),
+    answers: EDITS,
+  },
   "patterns/actions.ts keepDraft": {
     sends: ({ patternId }) => ({ values: [patternId, { content: null, version: 0, baseNumber: 1 }] }),
     answers: EDITS,

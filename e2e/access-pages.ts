@@ -42,6 +42,7 @@ export const PAGES: Readonly<Record<string, PageRow>> = {
   "/calls/[callId]/method": { path: ({ callId }) => `/calls/${callId}/method`, answers: SEES },
   "/calls/[callId]/questions": { path: ({ callId }) => `/calls/${callId}/questions`, answers: SEES },
   "/calls/[callId]/steps.csv": { path: ({ callId }) => `/calls/${callId}/steps.csv`, answers: SEES },
+  "/calls/[callId]/opening": { path: ({ callId }) => `/calls/${callId}/opening`, answers: SEES },
   "/calls/[callId]/swatches": { path: ({ callId }) => `/calls/${callId}/swatches`, answers: SEES },
   "/calls/[callId]/swatches.csv": { path: ({ callId }) => `/calls/${callId}/swatches.csv`, answers: SEES },
   "/calls/[callId]/testers": { path: ({ callId }) => `/calls/${callId}/testers`, answers: SEES },
@@ -50,6 +51,10 @@ export const PAGES: Readonly<Record<string, PageRow>> = {
   "/calls/[callId]/yarn.csv": { path: ({ callId }) => `/calls/${callId}/yarn.csv`, answers: SEES },
   "/invitations/[token]": { path: ({ token }) => `/invitations/${token}`, answers: everyone<PageAnswer>("shown") },
   "/live": { path: () => "/live", answers: everyone<PageAnswer>("shown") },
+  "/open-calls/[callId]": {
+    path: ({ draftCallId }) => `/open-calls/${draftCallId}`,
+    answers: { ...SEES, visitor: "nothing" },
+  },
   "/patterns": { path: () => "/patterns", answers: signedIn<PageAnswer>("/sign-in", "shown") },
   "/patterns/[patternId]": { path: ({ patternId }) => `/patterns/${patternId}`, answers: SEES },
   "/patterns/[patternId]/edit": { path: ({ patternId }) => `/patterns/${patternId}/edit`, answers: SEES },

@@ -15,6 +15,8 @@ export interface World {
   readonly patternId: string;
   readonly revisionId: string;
   readonly callId: string;
+  /** Another call of the pattern, whose opening is not published. */
+  readonly draftCallId: string;
   readonly testerId: string;
   readonly planId: string;
   /** Asked for by the owner. */
@@ -28,6 +30,7 @@ export interface World {
 
 export async function makeWorld(): Promise<World> {
   const [patternId, revisionId, callId, testerId] = [randomUUID(), randomUUID(), randomUUID(), randomUUID()];
+  const draftCallId = randomUUID();
   const [planId, gradingId, invitationId, token] = [randomUUID(), randomUUID(), randomUUID(), randomUUID()];
   const [another, viewer, editor, owner] = await Promise.all(Array.from({ length: 4 }, () => makeDesigner()));
   const people = {
@@ -46,6 +49,8 @@ export async function makeWorld(): Promise<World> {
   const revision = "INSERT INTO revision (id, pattern_id, number, document, reason) VALUES ($1, $2, 1, $3, 'First')";
   await query(revision, [revisionId, patternId, document]);
   await query("INSERT INTO call (id, pattern_id, title) VALUES ($1, $2, 'Invented call')", [callId, patternId]);
+  await query("INSERT INTO call (id, pattern_id, title) VALUES ($1, $2, 'Invented draft')", [draftCallId, patternId]);
+  await query("INSERT INTO opening (call_id, document) VALUES ($1, '{\"typed\":{}}')", [draftCallId]);
   const tester = "INSERT INTO tester (id, call_id, code, position, size) VALUES ($1, $2, 'tester-1', 0, 'small')";
   await query(tester, [testerId, callId]);
   const { report } = takeApart(reader("tester-1", { bust: 101, length: 40 }));
@@ -63,7 +68,7 @@ export async function makeWorld(): Promise<World> {
   const invitation =
     "INSERT INTO invitation (id, pattern_id, role, token_hash, ends_at) VALUES ($1, $2, 'viewer', $3, now() + interval '1 day')";
   await query(invitation, [invitationId, patternId, createHash("sha256").update(token).digest("hex")]);
-  return { patternId, revisionId, callId, testerId, planId, gradingId, invitationId, token, people };
+  return { patternId, revisionId, callId, draftCallId, testerId, planId, gradingId, invitationId, token, people };
 }
 
 function noSolver(): never {
@@ -77,6 +82,7 @@ export function absentWorld(world: World): World {
     patternId: randomUUID(),
     revisionId: randomUUID(),
     callId: randomUUID(),
+    draftCallId: randomUUID(),
     testerId: randomUUID(),
     planId: randomUUID(),
     gradingId: randomUUID(),

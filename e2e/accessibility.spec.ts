@@ -95,6 +95,11 @@ test("a call's pages keep WCAG 2.2 A and AA", async ({ page, designer }) => {
     "/method",
   ];
   for (const address of addresses) await expectAccessible(page, `${call}${address}`);
+  await expectAccessible(page, `${call}/opening`);
+  await page.getByRole("button", { name: "Begin an opening" }).click();
+  await expect(page.getByLabel("Title")).toBeVisible();
+  await expectAccessible(page, `${call}/opening`);
+  await expectAccessible(page, call.replace("/calls/", "/open-calls/"));
 });
 
 test("a tester's report keeps WCAG 2.2 A and AA, empty and with something to mend and to answer", async ({
