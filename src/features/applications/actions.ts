@@ -57,7 +57,15 @@ async function newApplication(callId: string, typed: TypedApplication, applicati
   return { ...whole, submissionKey: key };
 }
 
-const ANSWER = { typed: {}, faults: {}, doubts: {}, refusal: null, says: null, agreement: null, ownLink: null } as const;
+const ANSWER = {
+  typed: {},
+  faults: {},
+  doubts: {},
+  refusal: null,
+  says: null,
+  agreement: null,
+  ownLink: null,
+} as const;
 
 const textsSchema = z.array(z.string());
 

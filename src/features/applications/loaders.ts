@@ -2,6 +2,7 @@ import "server-only";
 import { cache } from "react";
 import { publishedCall } from "@/features/openings/access";
 import { readPublished, type PublishedOpening } from "@/features/openings/data";
+import { environment } from "@/server/environment";
 import { foundOr404 } from "@/server/found-or-404";
 import { optionalViewer, type Viewer } from "@/server/viewer";
 import { applicationAccess, ownApplicationLink } from "./access";
@@ -30,7 +31,26 @@ function notTakingNow(ownLink: string | null, taking: PublishedOpening["taking"]
   return taking === "open" ? null : { why: taking };
 }
 
+export interface OwnPage {
+  readonly application: OwnApplication;
+  /** The whole address of the page. */
+  readonly address: string;
+  /** Hers; the call's where her browser told none. */
+  readonly timeZone: string;
+  /** The call takes applications still. */
+  readonly isTaking: boolean;
+}
+
 /** What an application's own link shows; any other link is the page that there is nothing. */
-export const loadOwnApplication = cache(
-  async (link: string): Promise<OwnApplication> => await foundOr404(applicationAccess(link).then(readOwnApplication)),
-);
+export const loadOwnApplication = cache((link: string): Promise<OwnPage> => foundOr404(ownPage(link)));
+
+async function ownPage(link: string): Promise<OwnPage> {
+  const application = await readOwnApplication(await applicationAccess(link));
+  const { document, opening, isClosed } = application;
+  return {
+    application,
+    address: new URL(`/applications/${link}`, environment().NEXTAUTH_URL).href,
+    timeZone: document.timeZone ?? opening?.timeZone ?? "UTC",
+    isTaking: !isClosed && opening !== null && opening.dates.applyUntil.at > new Date(),
+  };
+}

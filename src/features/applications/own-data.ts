@@ -53,8 +53,7 @@ export async function readOwnApplication(access: ApplicationAccess): Promise<Own
     typed: typedBodySchema.parse(body?.typed ?? {}),
     document: applicationSchema.parse(document),
     hasAccount: accountId !== null,
-    tester:
-      tester === null ? null : { testerId: tester.id, size: tester.size, state: testerState(tester, new Date()) },
+    tester: tester === null ? null : { testerId: tester.id, size: tester.size, state: testerState(tester, new Date()) },
     opening: openingOf(call.opening),
     isClosed: call.status === "closed",
   };

@@ -54,9 +54,9 @@ function WhereItIs({ ownLink }: { readonly ownLink: string | null }) {
     );
   return (
     <p className="mt-1">
-      Its page is at the address that was shown when it was sent: look in your browser’s history for
-      “Your application”. If it was made while signed in, sign in and open this page again. If neither was you, apply
-      with another e-mail address, or write to the designer.
+      Its page is at the address that was shown when it was sent: look in your browser’s history for “Your application”.
+      If it was made while signed in, sign in and open this page again. If neither was you, apply with another e-mail
+      address, or write to the designer.
     </p>
   );
 }

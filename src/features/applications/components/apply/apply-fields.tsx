@@ -21,7 +21,13 @@ export function ApplyFields({ asked, answered, craft, designer }: ApplyFieldsPro
   return (
     <>
       <Section title="You">
-        <LineField field="name" label="Name" hint="As the designer should call you." autoComplete="name" {...{ answered }} />
+        <LineField
+          field="name"
+          label="Name"
+          hint="As the designer should call you."
+          autoComplete="name"
+          {...{ answered }}
+        />
         <LineField
           field="email"
           label="E-mail"
