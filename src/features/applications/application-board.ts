@@ -46,14 +46,14 @@ function withFits(application: CallApplication, { pattern, places, fitBy }: Boar
   return { ...application, fits, nearest };
 }
 
-/** Those that a list is asked for. */
+/** Those that a list is asked for; who has withdrawn is asked for by that alone. */
 export function chosenApplications(
   board: readonly ListedApplication[],
   { word, size }: ListQuery,
 ): ListedApplication[] {
   return board.filter(
     (application) =>
-      (word === "all" || wordOf(application) === word) &&
+      (word === "all" ? application.withdrawnAt === null : wordOf(application) === word) &&
       (size === undefined || application.fits.some((fit) => fit.size === size && fit.isWithinReach)),
   );
 }

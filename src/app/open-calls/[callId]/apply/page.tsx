@@ -4,6 +4,7 @@ import Link from "next/link";
 import { askedOfApplicants } from "@/features/applications/asked-of-applicants";
 import { ApplyForm } from "@/features/applications/components/apply/apply-form-view";
 import { loadApply } from "@/features/applications/loaders";
+import { untilWords } from "@/features/applications/when-words";
 import { Page } from "@/ui/page";
 
 export const metadata: Metadata = { title: "Apply to test" };
@@ -22,7 +23,8 @@ export default async function ApplyPage({ params }: PageProps<"/open-calls/[call
       }
       intro={
         <>
-          <bdi>{opening.pattern.name}</bdi>, a call by <bdi>{opening.designer}</bdi>
+          <bdi>{opening.pattern.name}</bdi>, a call by <bdi>{opening.designer}</bdi>. Until{" "}
+          {untilWords(opening.dates.applyUntil.at, opening.document.timeZone)} in {opening.document.timeZone}.
         </>
       }
       width="narrow"

@@ -93,6 +93,7 @@ function HowSheWorks({ answered, craft }: Pick<ApplyFieldsProps, "answered" | "c
       <ChoiceField
         field="experience"
         label="Testing"
+        isStacked
         choices={Object.entries(EXPERIENCE_WORDS).map(([value, label]) => ({ value, label }))}
         answered={answered}
       />

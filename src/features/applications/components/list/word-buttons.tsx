@@ -33,7 +33,7 @@ export function WordButtons({ callId, applicationId, name, word: said }: WordBut
             value={word === said ? "" : word}
             aria-pressed={word === said}
             disabled={isSending}
-            className="-ml-px min-h-11 min-w-16 border border-line-strong bg-sheet px-3 font-semibold first:ml-0 first:rounded-l-md last:rounded-r-md hover:bg-paper aria-pressed:border-ink aria-pressed:bg-ink aria-pressed:text-sheet"
+            className="-ml-px min-h-11 min-w-20 border border-line-strong bg-sheet px-3 font-semibold first:ml-0 first:rounded-l-md last:rounded-r-md hover:bg-paper aria-pressed:border-ink aria-pressed:bg-ink aria-pressed:text-sheet"
           >
             {word === said ? <span aria-hidden="true">✓ </span> : null}
             {label}
