@@ -117,8 +117,16 @@ test("without JavaScript everything typed comes back, and it is sent and deleted
   const callId = await makeOpenCall(designer);
   const context = await browser.newContext({ baseURL: process.env.NEXTAUTH_URL, javaScriptEnabled: false });
   const page = await context.newPage();
+  const maja = { name: "x".repeat(300), email: `${randomUUID()}@example.org`, bust: "1200" };
   await page.goto(`/open-calls/${callId}/apply`);
-  await fillIn(page, { name: "x".repeat(300), email: `${randomUUID()}@example.org`, bust: "1200" });
+  await fillIn(page, maja);
+  await query("UPDATE opening SET published_at = NULL WHERE call_id = $1", [callId]);
+  await page.getByRole("button", { name: SEND }).click();
+  await expect(page.getByText("This call is no longer public")).toBeVisible();
+  await expect(page.getByText(maja.name)).toBeVisible();
+  await query("UPDATE opening SET published_at = now() WHERE call_id = $1", [callId]);
+  await page.goto(`/open-calls/${callId}/apply`);
+  await fillIn(page, maja);
   await page.getByRole("radio", { name: "inches" }).check();
   await page.getByRole("checkbox", { name: AGREES }).check();
   await page.getByRole("button", { name: SEND }).click();

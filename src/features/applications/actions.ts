@@ -99,7 +99,8 @@ async function refusalAnswer(callId: string, typed: TypedApplication, refusal: R
   if (refusal === "gone") return answer;
   try {
     const { taking, agreement } = await readPublished(await publishedCall(callId));
-    if (refusal === "agreement") return { ...answer, agreement };
+    // Her yes was to the text that she read.
+    if (refusal === "agreement") return { ...answer, typed: { ...typed, agrees: [] }, agreement };
     return taking === "open" ? answer : { ...answer, refusal: taking };
   } catch (error) {
     if (error instanceof AppError && error.code === "not-found") return { ...answer, refusal: "gone" };

@@ -3,6 +3,8 @@ import { cache } from "react";
 import { publishedCall } from "@/features/openings/access";
 import { readPublished, type PublishedOpening } from "@/features/openings/data";
 import { environment } from "@/server/environment";
+import { AppError } from "@/server/errors";
+import { isFormSent } from "@/server/form-sent";
 import { foundOr404 } from "@/server/found-or-404";
 import { optionalViewer, type Viewer } from "@/server/viewer";
 import { applicationAccess, ownApplicationLink } from "./access";
@@ -11,7 +13,8 @@ import { readOwnApplication, type OwnApplication } from "./own-data";
 
 export interface ApplyPage {
   readonly viewer: Viewer | null;
-  readonly opening: PublishedOpening;
+  /** Null where it was taken back while she typed. */
+  readonly opening: PublishedOpening | null;
   /** Why she cannot apply now; null where she can. */
   readonly notTaking: NotTakingWhy | null;
 }
@@ -21,9 +24,20 @@ export const loadApply = cache((callId: string): Promise<ApplyPage> => foundOr40
 
 async function applyPage(callId: string): Promise<ApplyPage> {
   const viewer = await optionalViewer();
-  const opening = await readPublished(await publishedCall(callId));
+  const opening = await openingOrGone(callId);
+  if (opening === null) return { viewer, opening, notTaking: null };
   const ownLink = viewer === null ? null : await ownApplicationLink(viewer, callId);
   return { viewer, opening, notTaking: notTakingNow(ownLink, opening.taking) };
+}
+
+/** Null where it is not published and she has just sent her form: without scripts, its page gives back what she typed. */
+async function openingOrGone(callId: string): Promise<PublishedOpening | null> {
+  try {
+    return await readPublished(await publishedCall(callId));
+  } catch (error) {
+    if (error instanceof AppError && error.code === "not-found" && (await isFormSent())) return null;
+    throw error;
+  }
 }
 
 function notTakingNow(ownLink: string | null, taking: PublishedOpening["taking"]): NotTakingWhy | null {

@@ -1,10 +1,9 @@
 import { randomUUID } from "node:crypto";
 import type { Metadata } from "next";
-import Link from "next/link";
 import { askedOfApplicants } from "@/features/applications/asked-of-applicants";
 import { ApplyForm } from "@/features/applications/components/apply/apply-form-view";
+import { ApplyIntro, CallLink } from "@/features/applications/components/apply/apply-head";
 import { loadApply } from "@/features/applications/loaders";
-import { untilWords } from "@/features/applications/when-words";
 import { Page } from "@/ui/page";
 
 export const metadata: Metadata = { title: "Apply to test" };
@@ -16,24 +15,15 @@ export default async function ApplyPage({ params }: PageProps<"/open-calls/[call
   return (
     <Page
       title="Apply to test"
-      above={
-        <Link href={`/open-calls/${callId}`} className="text-link">
-          <bdi>{opening.title}</bdi>
-        </Link>
-      }
-      intro={
-        <>
-          <bdi>{opening.pattern.name}</bdi>, a call by <bdi>{opening.designer}</bdi>. Until{" "}
-          {untilWords(opening.dates.applyUntil.at, opening.document.timeZone)} in {opening.document.timeZone}.
-        </>
-      }
+      above={opening ? <CallLink opening={opening} /> : null}
+      intro={opening ? <ApplyIntro opening={opening} /> : null}
       width="narrow"
     >
       <ApplyForm
         {...{ callId, notTaking }}
-        designer={opening.designer}
-        craft={opening.pattern.craft}
-        asked={askedOfApplicants(opening)}
+        designer={opening?.designer ?? ""}
+        craft={opening?.pattern.craft ?? "crochet"}
+        asked={opening === null ? null : askedOfApplicants(opening)}
         formKey={randomUUID()}
         prefilled={{ name: [name], email: [email], unit: [unit], terms: ["us"] }}
       />

@@ -1,17 +1,17 @@
 import Link from "next/link";
 import { Notice } from "@/ui/notice";
-import type { ApplyAnswer, AskedOfApplicants } from "../../apply-form";
+import type { ApplyAnswer, AskedMeasurement } from "../../apply-form";
 import { REFUSAL_WORDS } from "../../apply-words";
 import { controlId } from "./answered";
 import { fieldLabel } from "./field-label";
 
 interface AnswerSummaryProps {
   readonly answer: ApplyAnswer;
-  readonly asked: AskedOfApplicants;
+  readonly body: readonly AskedMeasurement[];
 }
 
 /** Why it was not sent: of the whole, and field by field with the way there. */
-export function AnswerSummary({ answer, asked }: AnswerSummaryProps) {
+export function AnswerSummary({ answer, body }: AnswerSummaryProps) {
   const { faults, doubts, refusal, says, ownLink } = answer;
   const items = [...Object.entries(faults), ...Object.entries(doubts)];
   return (
@@ -34,7 +34,7 @@ export function AnswerSummary({ answer, asked }: AnswerSummaryProps) {
             {items.map(([field]) => (
               <li key={field}>
                 <a href={`#${controlId(field)}`} className="text-link">
-                  {fieldLabel(field, asked)}
+                  {fieldLabel(field, body)}
                 </a>
               </li>
             ))}

@@ -1,4 +1,4 @@
-import { bodyField, type AskedOfApplicants } from "../../apply-form";
+import { bodyField, type AskedMeasurement } from "../../apply-form";
 
 const LABELS: Readonly<Record<string, string>> = {
   name: "Name",
@@ -7,6 +7,8 @@ const LABELS: Readonly<Record<string, string>> = {
   "prefers.0": "First choice of size",
   "prefers.1": "Second choice of size",
   "prefers.2": "Third choice of size",
+  accepts: "Sizes",
+  forAnother: "Somebody else’s measurements",
   yarn: "Yarn",
   tool: "Tool",
   terms: "Stitch names",
@@ -18,6 +20,6 @@ const LABELS: Readonly<Record<string, string>> = {
 };
 
 /** What a field is called where it is spoken of elsewhere on the page. */
-export function fieldLabel(field: string, { body }: AskedOfApplicants): string {
-  return body.find(({ id }) => bodyField(id) === field)?.label ?? LABELS[field] ?? field;
+export function fieldLabel(field: string, body: readonly AskedMeasurement[]): string {
+  return body.find(({ id }) => bodyField(id) === field)?.label ?? LABELS[field] ?? field.replace("body.", "");
 }
