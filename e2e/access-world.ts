@@ -71,10 +71,7 @@ export async function makeWorld(): Promise<World> {
     "INSERT INTO invitation (id, pattern_id, role, token_hash, ends_at) VALUES ($1, $2, 'viewer', $3, now() + interval '1 day')";
   await query(invitation, [invitationId, patternId, createHash("sha256").update(token).digest("hex")]);
   await publish(callId);
-  await query(
-    "INSERT INTO application (id, call_id, position, document, agreement_version, agreed_at, submission_key) VALUES ($1, $2, 0, $3, 1, now(), $1)",
-    [applicationId, callId, JSON.stringify(APPLICATION)],
-  );
+  await applyTo(callId, applicationId);
   const link = applicationLink(applicationId);
   return {
     patternId,
@@ -93,11 +90,22 @@ export async function makeWorld(): Promise<World> {
 
 /** Lets people apply to a call. */
 async function publish(callId: string): Promise<void> {
+  await query("INSERT INTO place (call_id, size, least, wanted) VALUES ($1, 'small', 1, 2)", [callId]);
   await query("INSERT INTO agreement (call_id, version, text) VALUES ($1, 1, 'You test and you tell.')", [callId]);
   await query(
     "INSERT INTO opening (call_id, document, published_at, apply_until) VALUES ($1, $2, now(), '2090-03-15')",
     [callId, JSON.stringify(openingDocument())],
   );
+}
+
+async function applyTo(callId: string, applicationId: string): Promise<void> {
+  const application =
+    "INSERT INTO application (id, call_id, position, document, agreement_version, agreed_at, submission_key) VALUES ($1, $2, 0, $3, 1, now(), $1)";
+  await query(application, [applicationId, callId, JSON.stringify(APPLICATION)]);
+  const contact = "INSERT INTO application_contact (application_id, call_id, name, email) VALUES ($1, $2, 'Maja', $3)";
+  await query(contact, [applicationId, callId, `${applicationId}@example.org`]);
+  const body = `INSERT INTO application_body (application_id, measurements, typed) VALUES ($1, '{"bust":97}', '{"bust":"97"}')`;
+  await query(body, [applicationId]);
 }
 
 const APPLICATION: ApplicationDocument = {

@@ -1,6 +1,8 @@
 import AxeBuilder from "@axe-core/playwright";
+import { makeWorld } from "./access-world";
 import { bringCall, expectNoSidewaysScroll } from "./bring-call";
 import { EDITOR_PARTS } from "../src/features/patterns/components/editor/editor-parts";
+import { signInByCookie } from "./designer";
 import { expect, test } from "./fixtures";
 import { bringPattern } from "./pattern-of";
 import type { Page } from "@playwright/test";
@@ -92,4 +94,14 @@ test("a call's pages keep WCAG 2.2 A and AA", async ({ page, designer }) => {
     "/method",
   ];
   for (const address of addresses) await expectAccessible(page, `${call}${address}`);
+});
+
+test("applying, an applicant's own page and the list of applications keep WCAG 2.2 A and AA", async ({ page }) => {
+  test.setTimeout(120_000);
+  const { callId, applicationId, link, people } = await makeWorld();
+  const addresses = [`/open-calls/${callId}/apply`, `/applications/${link}`, `/applications/${link}/delete`];
+  for (const address of [...addresses, "/applications/deleted"]) await expectAccessible(page, address);
+  if (people.owner) await signInByCookie(page.context(), people.owner);
+  const list = `/calls/${callId}/applications`;
+  for (const address of [list, `${list}/${applicationId}`]) await expectAccessible(page, address);
 });

@@ -1,5 +1,6 @@
 "use server";
 
+import { randomUUID } from "node:crypto";
 import { redirect } from "next/navigation";
 import { z } from "zod";
 import { publishedCall, type PublishedCall } from "@/features/openings/access";
@@ -53,7 +54,8 @@ async function newApplication(callId: string, typed: TypedApplication, applicati
   const agreementVersion = Number(typedText(typed, "agreementVersion"));
   const document = { ...application.document, timeZone: isTimeZone(zone) ? zone : null };
   const whole = { ...application, document, agreementVersion, accountId: viewer?.accountId ?? null };
-  const key = submissionKey(typedText(typed, "formKey"), JSON.stringify([callId, whole]));
+  const formKey = z.uuid().catch(randomUUID()).parse(typedText(typed, "formKey"));
+  const key = submissionKey(formKey, JSON.stringify([callId, whole]));
   return { ...whole, submissionKey: key };
 }
 

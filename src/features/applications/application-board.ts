@@ -89,3 +89,11 @@ export function boardCounts(board: readonly ListedApplication[], { pattern, plac
   const count = board.filter(({ nearest }) => nearest !== null && ids.has(nearest.size)).length;
   return { byWord, bySize, largest: largest[0] && sizes.length > 2 ? { from: largest[0].label, count } : null };
 }
+
+const LONGEST_HEADING = 60;
+
+/** A name as a heading can hold it; the whole of it stands among what she said. */
+export function shortName(name: string): string {
+  const letters = [...new Intl.Segmenter().segment(name)].map(({ segment }) => segment);
+  return letters.length > LONGEST_HEADING ? `${letters.slice(0, LONGEST_HEADING).join("")}…` : name;
+}

@@ -3,7 +3,7 @@ import { Notice } from "@/ui/notice";
 import type { ApplyAnswer, AskedMeasurement } from "../../apply-form";
 import { REFUSAL_WORDS } from "../../apply-words";
 import { controlId } from "./answered";
-import { fieldLabel } from "./field-label";
+import { fieldLabel, fieldPlace } from "./field-label";
 
 interface AnswerSummaryProps {
   readonly answer: ApplyAnswer;
@@ -13,7 +13,9 @@ interface AnswerSummaryProps {
 /** Why it was not sent: of the whole, and field by field with the way there. */
 export function AnswerSummary({ answer, body }: AnswerSummaryProps) {
   const { faults, doubts, refusal, says, ownLink } = answer;
-  const items = [...Object.entries(faults), ...Object.entries(doubts)];
+  const fields = [...Object.keys(faults), ...Object.keys(doubts)].toSorted(
+    (left, right) => fieldPlace(left) - fieldPlace(right),
+  );
   return (
     <>
       {says === null ? null : <Notice tone="problem">{says}</Notice>}
@@ -28,10 +30,10 @@ export function AnswerSummary({ answer, body }: AnswerSummaryProps) {
           ) : null}
         </Notice>
       )}
-      {items.length === 0 ? null : (
+      {fields.length === 0 ? null : (
         <Notice tone="problem" title="Please look at this; nothing was sent yet, and nothing is lost">
           <ul className="mt-1 list-disc pl-5">
-            {items.map(([field]) => (
+            {fields.map((field) => (
               <li key={field}>
                 <a href={`#${controlId(field)}`} className="text-link">
                   {fieldLabel(field, body)}

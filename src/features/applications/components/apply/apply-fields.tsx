@@ -53,7 +53,12 @@ export function ApplyFields({ asked, answered, craft, designer }: ApplyFieldsPro
         <AgreementFields agreement={asked.agreement} answered={answered} />
       </Section>
       <Section title="Who sees this">
-        <WhoSees designer={designer} />
+        <WhoSees designer={designer}>
+          <li>
+            You get a page of your own where you read all that is kept, withdraw, or delete it. Deleted is deleted:
+            name, e-mail address, measurements and words go.
+          </li>
+        </WhoSees>
       </Section>
     </>
   );

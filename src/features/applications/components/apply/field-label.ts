@@ -23,3 +23,11 @@ const LABELS: Readonly<Record<string, string>> = {
 export function fieldLabel(field: string, body: readonly AskedMeasurement[]): string {
   return body.find(({ id }) => bodyField(id) === field)?.label ?? LABELS[field] ?? field.replace("body.", "");
 }
+
+const ORDER = ["name", "email", "unit", "body", "accepts", "prefers.0", "prefers.1", "prefers.2"];
+
+/** Where a field stands in the form, from its top. */
+export function fieldPlace(field: string): number {
+  const place = ORDER.indexOf(field.startsWith("body.") ? "body" : field);
+  return place < 0 ? ORDER.length + Object.keys(LABELS).indexOf(field) : place;
+}

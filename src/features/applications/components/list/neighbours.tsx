@@ -1,3 +1,4 @@
+import Link from "next/link";
 import { ButtonLink } from "@/ui/button";
 import type { ListedApplication } from "../../application-board";
 import { listAddress, type ListQuery } from "../../list-query";
@@ -18,9 +19,9 @@ export function Neighbours({ callId, query, applicationId, applications }: Neigh
   const to = (id: string) => listAddress(callId, query, id);
   return (
     <nav aria-label="Other applications" className="mb-6 flex flex-wrap items-center gap-3">
-      <ButtonLink href={listAddress(callId, query)} look="plain">
+      <Link href={listAddress(callId, query)} className="mr-3 inline-flex min-h-11 items-center text-link">
         All applications
-      </ButtonLink>
+      </Link>
       {previous ? (
         <ButtonLink href={to(previous.applicationId)} look="quiet">
           ← Previous

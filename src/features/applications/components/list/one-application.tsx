@@ -44,8 +44,10 @@ export function OneApplication({ application, shown }: OneApplicationProps) {
         </p>
         {application.fits.length === 0 ? null : <FitTable application={application} shown={shown} />}
       </Section>
-      <Section title="How they work">
-        <Answers application={application} />
+      <Section title="What they say">
+        <div className="max-w-3xl">
+          <Answers application={application} />
+        </div>
       </Section>
     </>
   );
@@ -94,9 +96,10 @@ function FitTable({ application, shown }: OneApplicationProps) {
 }
 
 function Answers({ application }: Pick<OneApplicationProps, "application">) {
-  const { email, document, createdAt, agreementVersion } = application;
+  const { name, email, document, createdAt, agreementVersion } = application;
   return (
     <Facts>
+      <Fact label="Name">{name}</Fact>
       <Fact label="E-mail">
         <a href={`mailto:${email}`} className="text-link">
           {email}

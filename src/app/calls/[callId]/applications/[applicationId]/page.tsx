@@ -1,6 +1,6 @@
 import type { Metadata } from "next";
 import { notFound } from "next/navigation";
-import { chosenApplications } from "@/features/applications/application-board";
+import { chosenApplications, shortName } from "@/features/applications/application-board";
 import { Neighbours } from "@/features/applications/components/list/neighbours";
 import { OneApplication } from "@/features/applications/components/list/one-application";
 import { listQuerySchema } from "@/features/applications/list-query";
@@ -27,7 +27,7 @@ export default async function OneApplicationPage({ params, searchParams }: Props
     mayDecide: loaded.mayEdit && loaded.call.status === "open",
   };
   return (
-    <CallPage loaded={loaded} tab="applications" title={application.name}>
+    <CallPage loaded={loaded} tab="applications" title={shortName(application.name)}>
       <Neighbours {...{ callId, query, applicationId }} applications={chosenApplications(applications, query)} />
       <OneApplication application={application} shown={shown} />
     </CallPage>
