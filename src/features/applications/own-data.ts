@@ -8,7 +8,7 @@ import { database } from "@/server/database";
 import { AppError } from "@/server/errors";
 import { applicationScope, type ApplicationAccess } from "./access";
 import { applicationSchema, measurementsSchema, typedBodySchema, type ApplicationDocument } from "./schema";
-import { testerState, type TesterState } from "./tester-state";
+import { TESTER_SELECTED, testerState, type TesterState } from "./tester-state";
 
 /** An application as its applicant reads it: all that is kept. */
 export interface OwnApplication {
@@ -64,12 +64,7 @@ const SELECTED = {
   agreement: { select: { version: true, text: true } },
   contact: { select: { name: true, email: true } },
   body: { select: { measurements: true, typed: true } },
-  tester: {
-    select: {
-      ...{ id: true, size: true, invitationEndsAt: true, acceptedAt: true, declinedAt: true },
-      ...{ withdrawnAt: true, stoppedAt: true },
-    },
-  },
+  tester: { select: TESTER_SELECTED },
   call: {
     select: {
       title: true,
