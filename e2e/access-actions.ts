@@ -60,6 +60,27 @@ export const ACTIONS: Readonly<Record<string, ActionRow>> = {
     sends: ({ callId, planId }) => ({ form: { callId, planId, reason: "" } }),
     answers: EDITS,
   },
+  "applications/actions.ts apply": {
+    sends: ({ callId }) => ({ form: { callId, name: "" } }),
+    answers: everyone<ActionAnswer>("done"),
+  },
+  "applications/own-actions.ts withdrawOwn": {
+    sends: ({ link }) => ({ form: { link } }),
+    answers: everyone<ActionAnswer>("done"),
+  },
+  "applications/own-actions.ts takeUpOwn": {
+    sends: ({ link }) => ({ form: { link } }),
+    answers: everyone<ActionAnswer>("done"),
+  },
+  // Whoever has the link may; the first to do it leaves nothing for the others.
+  "applications/own-actions.ts deleteOwn": {
+    sends: ({ link }) => ({ form: { link } }),
+    answers: { ...everyone<ActionAnswer>("not-found"), visitor: "/applications/deleted" },
+  },
+  "applications/word-actions.ts decideOnApplication": {
+    sends: ({ callId, applicationId }) => ({ form: { callId, applicationId, word: "yes" } }),
+    answers: EDITS,
+  },
   "gradings/actions.ts askGrading": {
     sends: ({ patternId }) => ({ values: [patternId, { document: {}, submissionKey: randomUUID() }] }),
     answers: EDITS,

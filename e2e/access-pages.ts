@@ -25,7 +25,18 @@ export const PAGES: Readonly<Record<string, PageRow>> = {
   "/": { path: () => "/", answers: signedIn<PageAnswer>("shown", "/patterns") },
   "/account": { path: () => "/account", answers: signedIn<PageAnswer>("/sign-in", "shown") },
   "/api/auth/[...nextauth]": { path: () => "/api/auth/session", answers: everyone<PageAnswer>("shown") },
+  "/applications/[link]": { path: ({ link }) => `/applications/${link}`, answers: everyone<PageAnswer>("shown") },
+  "/applications/[link]/delete": {
+    path: ({ link }) => `/applications/${link}/delete`,
+    answers: everyone<PageAnswer>("shown"),
+  },
+  "/applications/deleted": { path: () => "/applications/deleted", answers: everyone<PageAnswer>("shown") },
   "/calls/[callId]": { path: ({ callId }) => `/calls/${callId}`, answers: SEES },
+  "/calls/[callId]/applications": { path: ({ callId }) => `/calls/${callId}/applications`, answers: SEES },
+  "/calls/[callId]/applications/[applicationId]": {
+    path: ({ callId, applicationId }) => `/calls/${callId}/applications/${applicationId}`,
+    answers: SEES,
+  },
   "/calls/[callId]/changes": { path: ({ callId }) => `/calls/${callId}/changes`, answers: SEES },
   "/calls/[callId]/changes/[planId]": {
     path: ({ callId, planId }) => `/calls/${callId}/changes/${planId}`,
@@ -54,6 +65,10 @@ export const PAGES: Readonly<Record<string, PageRow>> = {
   "/open-calls/[callId]": {
     path: ({ draftCallId }) => `/open-calls/${draftCallId}`,
     answers: { ...SEES, visitor: "nothing" },
+  },
+  "/open-calls/[callId]/apply": {
+    path: ({ callId }) => `/open-calls/${callId}/apply`,
+    answers: everyone<PageAnswer>("shown"),
   },
   "/patterns": { path: () => "/patterns", answers: signedIn<PageAnswer>("/sign-in", "shown") },
   "/patterns/[patternId]": { path: ({ patternId }) => `/patterns/${patternId}`, answers: SEES },
