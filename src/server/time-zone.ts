@@ -7,13 +7,23 @@ export function isTimeZone(zone: string): boolean {
 }
 
 /**
+ * The first moment of a day in a zone, which is not always midnight.
+ *
+ * @param day `2028-02-29`.
+ * @throws {RangeError} for what is no day there, or no zone.
+ */
+export function startOfDay(day: string, zone: string): Date {
+  return firstMoment(dateIn(day, zone));
+}
+
+/**
  * The moment at which a day is over in a zone: the first of the next day, which is not always 24 hours after the last.
  *
  * @param day `2028-02-29`.
- * @throws {RangeError} for what is no day or no zone.
+ * @throws {RangeError} for what is no day there, or no zone.
  */
 export function endOfDay(day: string, zone: string): Date {
-  return startOfDay(DateTime.fromISO(day, { zone }).plus({ days: 1 }), { day, zone });
+  return firstMoment(dateIn(day, zone).plus({ days: 1 }));
 }
 
 /** The day that it is in a zone at a moment, as `2028-02-29`. */
@@ -29,8 +39,15 @@ export function daysAfter(day: string, days: number): string {
   return text;
 }
 
-function startOfDay(date: DateTime, said: { readonly day: string; readonly zone: string }): Date {
-  const start = date.startOf("day");
-  if (!start.isValid) throw new RangeError(`no day ${said.day} in ${said.zone}`);
-  return start.toJSDate();
+function dateIn(day: string, zone: string): DateTime {
+  const date = DateTime.fromISO(day, { zone });
+  // A day that a zone has passed over, going from one side of the date line to the other, is read as the next.
+  if (date.toISODate() !== day) throw new RangeError(`no day ${day} in ${zone}`);
+  return date;
+}
+
+/** Where clocks are put back to midnight it strikes twice, and the day has begun at the first. */
+function firstMoment(date: DateTime): Date {
+  const midnights = date.startOf("day").getPossibleOffsets();
+  return new Date(Math.min(...midnights.map((midnight) => midnight.toMillis())));
 }

@@ -20,13 +20,12 @@ export const testerDatesSchema = datesSchema.omit({ applyUntil: true });
 
 export type TesterDates = z.infer<typeof testerDatesSchema>;
 
-/** What a call tells whoever may apply, as it is stored. Its places and its agreement stand in rows of their own. */
+/** What a call tells whoever may apply, once it is published. Its places and its agreement stand in rows of their own. */
 export const openingSchema = z.strictObject({
   introduction: textSchema,
   /** Such as `Europe/Lisbon`. */
   timeZone: z.string(),
-  /** Null while they are not settled; there once it is published. */
-  dates: datesSchema.nullable(),
+  dates: datesSchema,
   /** What a tester is to do and to send. */
   asks: textSchema,
   yarn: textSchema,
@@ -42,3 +41,11 @@ export const openingSchema = z.strictObject({
 });
 
 export type OpeningDocument = z.infer<typeof openingSchema>;
+
+/** The fields of the opening's form as typed, by name, places and agreement among them. */
+export const typedOpeningSchema = z.record(z.string(), z.string());
+
+export type TypedOpening = Readonly<Record<string, string>>;
+
+/** An opening as the database keeps it while it is written: whatever was typed, faulty or not. */
+export const openingDraftSchema = z.strictObject({ typed: typedOpeningSchema });

@@ -5,8 +5,7 @@ import { database } from "@/server/database";
 import { AppError } from "@/server/errors";
 import type { Viewer } from "@/server/viewer";
 import { patternScope, type PatternAccess, type Role } from "./access";
-import { storedDraftSchema } from "./schema";
-import { storedPattern } from "./stored-pattern";
+import { storedDraftSchema, storedPattern } from "./schema";
 
 export interface Revision {
   readonly revisionId: string;

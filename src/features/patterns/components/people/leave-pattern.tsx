@@ -1,6 +1,6 @@
+import { OneButtonForm } from "@/ui/one-button-form";
 import { leave } from "../../people-actions";
 import { AskedFirst } from "./asked-first";
-import { OneButtonForm } from "./one-button-form";
 
 interface LeavePatternProps {
   readonly patternId: string;

@@ -1,0 +1,134 @@
+import "server-only";
+import type { PatternDocument, Places } from "@/engine/pattern";
+import { callScope, type CallAccess } from "@/features/calls/access";
+import { storedPattern } from "@/features/patterns/schema";
+import { database } from "@/server/database";
+import { AppError } from "@/server/errors";
+import { endOfDay, startOfDay } from "@/server/time-zone";
+import { publishedScope, type PublishedCall } from "./access";
+import { openingSchema, type Dates, type OpeningDocument, type TesterDates } from "./schema";
+
+/** A day of a call, as people name it and as a moment. */
+export interface CallDay {
+  readonly day: string;
+  /** Of the day to start on its first moment, of a day to do something by the first moment after it. */
+  readonly at: Date;
+}
+
+export type CallDates<Days extends TesterDates = Dates> = { readonly [Key in keyof Days]: CallDay };
+
+/** The days of a call, or a tester's own, as moments. */
+export function callDates<Days extends TesterDates>(days: Days, timeZone: string): CallDates<Days>;
+export function callDates(days: TesterDates, timeZone: string): Readonly<Record<string, CallDay>> {
+  return Object.fromEntries(
+    Object.entries(days).map(([key, day]) => [
+      key,
+      { day, at: key === "startOn" ? startOfDay(day, timeZone) : endOfDay(day, timeZone) },
+    ]),
+  );
+}
+
+export interface Agreement {
+  readonly version: number;
+  readonly text: string;
+}
+
+/** What a call tells whoever may apply. */
+export interface Opening {
+  readonly version: number;
+  readonly publishedAt: Date;
+  readonly document: OpeningDocument;
+  readonly dates: CallDates;
+  /** The newest; earlier ones bind whoever agreed to them. */
+  readonly agreement: Agreement;
+}
+
+/** What a call of the viewer's tells. @returns null while it is not published, and for a call that was brought in. */
+export async function readOpening(access: CallAccess): Promise<Opening | null> {
+  const row = await database().opening.findFirst({
+    where: { publishedAt: { not: null }, call: callScope(access) },
+    select: openingSelect,
+  });
+  return row === null ? null : toOpening(row);
+}
+
+/** Whether somebody can apply now: the call takes applications, its day is over, it is closed, or it has as many as it takes. */
+export type Taking = "open" | "over" | "closed" | "full";
+
+/** All that whoever may apply is told of a call. */
+export interface PublishedOpening extends Opening {
+  readonly callId: string;
+  readonly title: string;
+  /** The name of the designer who calls. */
+  readonly designer: string;
+  /** Made up for the demo. */
+  readonly invented: boolean;
+  /** Its newest revision. */
+  readonly pattern: PatternDocument;
+  readonly places: Places;
+  readonly taking: Taking;
+}
+
+/** What a published call tells everybody. @throws {AppError} "not-found" where it was taken back meanwhile. */
+export async function readPublished(published: PublishedCall): Promise<PublishedOpening> {
+  const row = await database().call.findUnique({ where: publishedScope(published), select: publishedSelect });
+  const [revision] = row?.pattern.revisions ?? [];
+  if (row?.opening == null || revision === undefined) throw new AppError("not-found");
+  const opening = toOpening(row.opening);
+  return {
+    ...opening,
+    callId: row.id,
+    title: row.title,
+    designer: row.pattern.memberships[0]?.account.name ?? "",
+    invented: row.pattern.invented,
+    pattern: storedPattern(revision.document),
+    places: Object.fromEntries(row.places.map(({ size, least, wanted }) => [size, { least, wanted }])),
+    taking: takingNow(opening, { isClosed: row.status === "closed", applications: row._count.applications }),
+  };
+}
+
+const openingSelect = {
+  version: true,
+  publishedAt: true,
+  document: true,
+  call: { select: { agreements: { orderBy: { version: "desc" }, take: 1, select: { version: true, text: true } } } },
+} as const;
+
+const publishedSelect = {
+  id: true,
+  title: true,
+  status: true,
+  opening: { select: openingSelect },
+  places: true,
+  pattern: {
+    select: {
+      invented: true,
+      memberships: { where: { role: "owner" }, take: 1, select: { account: { select: { name: true } } } },
+      revisions: { orderBy: { number: "desc" }, take: 1, select: { document: true } },
+    },
+  },
+  _count: { select: { applications: { where: { withdrawnAt: null } } } },
+} as const;
+
+interface OpeningRow {
+  readonly version: number;
+  readonly publishedAt: Date | null;
+  readonly document: unknown;
+  readonly call: { readonly agreements: readonly Agreement[] };
+}
+
+function toOpening({ version, publishedAt, document, call }: OpeningRow): Opening {
+  const [agreement] = call.agreements;
+  if (publishedAt === null || agreement === undefined) throw new Error("a published opening has no agreement");
+  const told = openingSchema.parse(document);
+  return { version, publishedAt, document: told, dates: callDates(told.dates, told.timeZone), agreement };
+}
+
+function takingNow(
+  { document, dates }: Opening,
+  { isClosed, applications }: { readonly isClosed: boolean; readonly applications: number },
+): Taking {
+  if (isClosed) return "closed";
+  if (dates.applyUntil.at.getTime() <= Date.now()) return "over";
+  return document.mostApplications !== null && applications >= document.mostApplications ? "full" : "open";
+}

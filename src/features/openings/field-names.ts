@@ -1,0 +1,42 @@
+import { own, type PatternDocument } from "@/engine/pattern";
+
+/** Names of the form's fields that stand once. */
+export const TEXT_FIELDS = ["introduction", "asks", "yarn", "tools", "gives"] as const;
+export const DAY_FIELDS = ["applyUntil", "startOn", "swatchBy", "reportBy"] as const;
+
+/** Names of the fields of a size. */
+export const leastField = (sizeId: string) => `least.${sizeId}`;
+export const wantedField = (sizeId: string) => `wanted.${sizeId}`;
+
+/** Name of the field that says whether a body measurement is asked for, and whether it decides the size. */
+export const bodyField = (bodyId: string) => `body.${bodyId}`;
+
+export interface AskableMeasurement {
+  readonly id: string;
+  readonly label: string;
+  /** How to take it; "" where the pattern does not say. */
+  readonly how: string;
+  /** Every size has it, so that it can decide the size. */
+  readonly decides: boolean;
+}
+
+/** Body measurements that a call of this pattern can ask for: those it explains, then those its sizes have besides. */
+export function askableMeasurements({ bodyMeasurements = [], sizes }: PatternDocument): AskableMeasurement[] {
+  const explained = new Map(bodyMeasurements.map((measurement) => [measurement.id, measurement]));
+  const ids = new Set([...explained.keys(), ...sizes.flatMap(({ body }) => Object.keys(body))]);
+  return [...ids].map((id) => ({
+    id,
+    label: explained.get(id)?.label ?? id,
+    how: explained.get(id)?.how ?? "",
+    decides: sizes.every(({ body }) => own(body, id) !== undefined),
+  }));
+}
+
+/** Names of all fields that the form of this pattern's call has. */
+export function fieldNames(pattern: PatternDocument): string[] {
+  return [
+    ...["title", ...TEXT_FIELDS, "timeZone", ...DAY_FIELDS, "mostApplications", "agreement"],
+    ...pattern.sizes.flatMap(({ id }) => [leastField(id), wantedField(id)]),
+    ...askableMeasurements(pattern).map(({ id }) => bodyField(id)),
+  ];
+}
