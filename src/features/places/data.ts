@@ -1,12 +1,11 @@
 import "server-only";
-import { z } from "zod";
 import type { PatternDocument, Places } from "@/engine/pattern";
-import { applicationSchema, type ApplicationDocument } from "@/features/applications/schema";
+import { applicationSchema, measurementsSchema, type ApplicationDocument, type ApplicationWord } from "@/features/applications/schema";
 import { callScope, type CallAccess } from "@/features/calls/access";
 import { openingSchema, testerDatesSchema, type OpeningDocument, type TesterDates } from "@/features/openings/schema";
 import { patternScope } from "@/features/patterns/access";
 import { latestRevision } from "@/features/patterns/data";
-import type { ApplicationHold, ApplicationWord, Prisma } from "@/generated/prisma/client";
+import type { Prisma } from "@/generated/prisma/client";
 import { database } from "@/server/database";
 import type { Connection } from "@/server/transaction";
 
@@ -19,7 +18,7 @@ export interface Applicant {
   readonly word: ApplicationWord | null;
   /** Where the last placing put her. */
   readonly size: string | null;
-  readonly hold: ApplicationHold | null;
+  readonly hold: "size" | "waiting" | null;
   /** Body measurement -> cm; null where she has had it deleted. */
   readonly body: Readonly<Record<string, number>> | null;
   readonly said: ApplicationDocument;
@@ -54,7 +53,7 @@ export interface PlacedTester {
 /** All that giving places rests on. */
 export interface PlacingRows {
   readonly pattern: PatternDocument;
-  /** Null where the call was never opened to applicants. */
+  /** Null where the call has not been published. */
   readonly opening: OpeningDocument | null;
   readonly places: Places;
   readonly applicants: readonly Applicant[];
@@ -62,8 +61,6 @@ export interface PlacingRows {
   /** Those who have withdrawn an application that was placed or not; told as a number only. */
   readonly withdrawn: number;
 }
-
-const bodySchema = z.record(z.string(), z.number());
 
 /**
  * Reads what giving places rests on.
@@ -74,7 +71,7 @@ export async function placingRows(access: CallAccess, connection: Connection = d
   const call = callScope(access);
   const [{ document: pattern }, opening, places, applications, testers, withdrawn] = await Promise.all([
     latestRevision(access.pattern),
-    connection.opening.findFirst({ where: { call }, select: { document: true } }),
+    connection.opening.findFirst({ where: { call, publishedAt: { not: null } }, select: { document: true } }),
     connection.place.findMany({ where: { call } }),
     connection.application.findMany({
       where: { call, withdrawnAt: null, tester: null },
@@ -121,7 +118,7 @@ function toApplicant(
     applicationId: id,
     code: `applicant-${number}`,
     name: contact?.name ?? `Applicant ${number}`,
-    body: body === null ? null : bodySchema.parse(body.measurements),
+    body: body === null ? null : measurementsSchema.parse(body.measurements),
     said: applicationSchema.parse(document),
     record: records.get(accountId ?? "") ?? null,
   };
@@ -138,7 +135,7 @@ function toTester({
     ...row,
     testerId: id,
     name: contact?.name ?? row.code,
-    body: body === null ? null : bodySchema.parse(body.measurements),
+    body: body === null ? null : measurementsSchema.parse(body.measurements),
     dates: dates === null ? null : testerDatesSchema.parse(dates),
   };
 }
@@ -189,3 +186,15 @@ export async function invitationRecord(
   ]);
   return { invited, reported };
 }
+
+/** The zone that a call's days are meant in. */
+export async function callTimeZone(access: CallAccess): Promise<string> {
+  const opening = await database().opening.findFirst({
+    where: { call: callScope(access), publishedAt: { not: null } },
+    select: { document: true },
+  });
+  return opening === null ? NO_ZONE : openingSchema.parse(opening.document).timeZone;
+}
+
+/** Where nobody has said one. */
+export const NO_ZONE = "UTC";
