@@ -47,6 +47,11 @@ export function isConsidered({ word, hold }: Applicant, considering: Considering
   return word === "yes" || hold === "size" || (word === "maybe" && considering === "maybe");
 }
 
+/** How many places are given to. */
+export function countConsidered({ applicants }: PlacingRows, considering: Considering): number {
+  return applicants.filter((applicant) => isConsidered(applicant, considering)).length;
+}
+
 /** Body measurements that decide the fit, as far as every size of the pattern still has them. */
 export function fitMeasurements({ pattern, opening }: Pick<PlacingRows, "pattern" | "opening">): readonly string[] {
   return (opening?.fitBy ?? []).filter((id) => pattern.sizes.every(({ body }) => own(body, id) !== undefined));
@@ -69,10 +74,7 @@ export function sizeOf({ size }: Applicant, { sizes }: PatternDocument): string 
   return sizes.some(({ id }) => id === size) ? size : null;
 }
 
-function documentApplicant(
-  applicant: Applicant,
-  pattern: PatternDocument,
-): ApplicantsDocument["applicants"][number] {
+function documentApplicant(applicant: Applicant, pattern: PatternDocument): ApplicantsDocument["applicants"][number] {
   const { code, body, said, record, word, hold } = applicant;
   const existing = (sizes: readonly string[]) => sizes.filter((size) => pattern.sizes.some(({ id }) => id === size));
   const isExcluded = word === "no" || hold === "waiting";

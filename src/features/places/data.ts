@@ -1,6 +1,11 @@
 import "server-only";
 import type { PatternDocument, Places } from "@/engine/pattern";
-import { applicationSchema, measurementsSchema, type ApplicationDocument, type ApplicationWord } from "@/features/applications/schema";
+import {
+  applicationSchema,
+  measurementsSchema,
+  type ApplicationDocument,
+  type ApplicationWord,
+} from "@/features/applications/schema";
 import { callScope, type CallAccess } from "@/features/calls/access";
 import { openingSchema, testerDatesSchema, type OpeningDocument, type TesterDates } from "@/features/openings/schema";
 import { patternScope } from "@/features/patterns/access";
@@ -101,13 +106,28 @@ const APPLICANT = {
 
 const TESTER = {
   ...{ id: true, code: true, size: true, linkVersion: true, timeZone: true, dates: true },
-  ...{ invitedAt: true, invitationEndsAt: true, acceptedAt: true, declinedAt: true, withdrawnAt: true, stoppedAt: true },
+  ...{
+    invitedAt: true,
+    invitationEndsAt: true,
+    acceptedAt: true,
+    declinedAt: true,
+    withdrawnAt: true,
+    stoppedAt: true,
+  },
   contact: { select: { name: true } },
   body: { select: { measurements: true } },
 } as const satisfies Prisma.TesterSelect;
 
 function toApplicant(
-  { id, position, accountId, document, contact, body, ...row }: Prisma.ApplicationGetPayload<{
+  {
+    id,
+    position,
+    accountId,
+    document,
+    contact,
+    body,
+    ...row
+  }: Prisma.ApplicationGetPayload<{
     select: typeof APPLICANT;
   }>,
   records: ReadonlyMap<string, TestRecord>,

@@ -41,8 +41,7 @@ export async function loadPlaces(access: CallAccess, query: PlacesQuery): Promis
     free: freePlaces(rows, board, now),
     loss: lossOf(record),
     endsOn: daysAfter(today, DAYS_TO_ANSWER),
-    laterDates:
-      rows.opening === null ? null : laterDates(rows.opening.dates, { today, daysLater: daysAfter }),
+    laterDates: rows.opening === null ? null : laterDates(rows.opening.dates, { today, daysLater: daysAfter }),
   };
 }
 

@@ -14,16 +14,7 @@ export interface InvitationMessage {
 }
 
 /** An invitation as a message to copy; days as they are where its reader lives. */
-export function messageText({
-  name,
-  pattern,
-  size,
-  link,
-  dates,
-  endsAt,
-  timeZone,
-  from,
-}: InvitationMessage): string {
+export function messageText({ name, pattern, size, link, dates, endsAt, timeZone, from }: InvitationMessage): string {
   const days = dates === null ? [] : [dayLines(dates, timeZone)];
   return [
     `Hello ${name},`,
@@ -35,10 +26,7 @@ export function messageText({
   ].join("\n\n");
 }
 
-function dayLines(
-  { startsAt, swatchBy, reportBy }: NonNullable<InvitationMessage["dates"]>,
-  timeZone: string,
-): string {
+function dayLines({ startsAt, swatchBy, reportBy }: NonNullable<InvitationMessage["dates"]>, timeZone: string): string {
   return [
     `Start: from ${momentWords(startsAt, timeZone)}`,
     `Swatch: until ${lastMoment(swatchBy, timeZone)}`,
@@ -55,7 +43,13 @@ const MINUTE_MS = 60_000;
 
 /** `Sunday 14 March 2027, 23:59`. */
 function momentWords(at: Date, timeZone: string): string {
-  const day = new Intl.DateTimeFormat("en-GB", { weekday: "long", day: "numeric", month: "long", year: "numeric", timeZone });
+  const day = new Intl.DateTimeFormat("en-GB", {
+    weekday: "long",
+    day: "numeric",
+    month: "long",
+    year: "numeric",
+    timeZone,
+  });
   const hour = new Intl.DateTimeFormat("en-GB", { hour: "2-digit", minute: "2-digit", hourCycle: "h23", timeZone });
   return `${day.format(at)}, ${hour.format(at)}`;
 }
