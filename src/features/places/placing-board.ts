@@ -49,7 +49,15 @@ export interface BoardSize {
   readonly over: number;
   /** Fewer than its least. */
   readonly missing: number;
-  readonly nearest: readonly { readonly name: string; readonly fit: FitInSize; readonly takes: string }[];
+  /** Who comes nearest to a size that is short; null where it is not, or where solving again would fill it. */
+  readonly nearest: readonly Nearest[] | null;
+}
+
+export interface Nearest {
+  readonly name: string;
+  readonly fit: FitInSize;
+  /** What it would take, in sentences. */
+  readonly takes: string;
 }
 
 /** Somebody whom solving again would put elsewhere; null: among those who wait. */
@@ -96,7 +104,7 @@ export function placesBoard(
           ...applicants.map((applicant) => drawn.applicant(applicant, id)),
         ],
         over: Math.max(0, applicants.length - (own(left, id)?.wanted ?? 0)),
-        nearest: missing === 0 ? [] : drawn.nearest(id),
+        nearest: missing === 0 ? null : drawn.nearest(id),
       };
     }),
     waiting: rows.applicants
@@ -172,9 +180,10 @@ class BoardPeople {
   }
 
   /** Those who come nearest to a size that is short, as long as the solver leaves it short too. */
-  nearest(size: string): BoardSize["nearest"] {
+  nearest(size: string): readonly Nearest[] | null {
     const short = this.short.find((each) => each.size === size);
-    return (short?.nearest ?? []).flatMap(({ applicant, reason }) => {
+    if (short === undefined) return null;
+    return short.nearest.flatMap(({ applicant, reason }) => {
       const found = this.asked.get(applicant);
       const fit = found === undefined ? null : this.fit(found, size);
       if (fit === null) return [];

@@ -8,7 +8,7 @@ export function InvitationsNeeded({ sizes, loss }: { readonly sizes: readonly Bo
   const leasts = [...new Set(asked.map(({ least }) => least))].toSorted((one, other) => one - other);
   if (leasts.length === 0) return null;
   return (
-    <Sheet className="mb-8 text-sm">
+    <Sheet className="text-sm">
       <h2 className="mb-2 text-lg">How many to invite</h2>
       <ul className="mb-2 grid gap-1">
         {leasts.map((least) => (

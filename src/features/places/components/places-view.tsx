@@ -35,18 +35,21 @@ export function PlacesView({ loaded, call, unit, query, invitations, saw }: Plac
   const frame = frameOf(loaded, call, unit);
   const labelOf = (id: string) => board.sizes.find((size) => size.id === id)?.label ?? id;
   const { fitBy } = board.question;
+  const isFirst = board.sizes.every(({ people }) => people.length === 0);
   const measurement = fitBy.find((id) => id === query.by) ?? fitBy[0];
   return (
     <>
       {call.isOpen ? null : <Notice>This call is closed: places stay as they are.</Notice>}
-      <SolvePanel
-        {...{ callId, labelOf }}
-        mayAct={frame.mayAct}
-        considering={loaded.considering}
-        counts={{ yes: countConsidered(rows, "yes"), maybe: countConsidered(rows, "maybe") }}
-        wouldMove={board.wouldMove}
-        isFirst={board.placed.length === 0 && invitations.length === 0}
-      />
+      <div className="mb-8 grid items-start gap-x-10 gap-y-6 lg:grid-cols-[1fr_24rem]">
+        <SolvePanel
+          {...{ callId, labelOf, isFirst }}
+          mayAct={frame.mayAct}
+          considering={loaded.considering}
+          counts={{ yes: countConsidered(rows, "yes"), maybe: countConsidered(rows, "maybe") }}
+          wouldMove={board.wouldMove}
+        />
+        <InvitationsNeeded sizes={board.sizes} loss={loaded.loss} />
+      </div>
       <FreePlacesSection {...{ loaded, frame }} />
       {measurement === undefined ? (
         <Notice>This call asks for no body measurement that decides the size, so nobody’s fit is known.</Notice>
@@ -56,7 +59,13 @@ export function PlacesView({ loaded, call, unit, query, invitations, saw }: Plac
           hrefOf={(id) => `/calls/${callId}/places?with=${loaded.considering}&by=${id}`}
         />
       )}
-      <WhoStandsWhere {...{ loaded, frame }} />
+      {isFirst ? null : <WhoStandsWhere {...{ loaded, frame }} />}
+      {board.waiting.length > 0 ? (
+        <Section title={isFirst ? "Who can be placed" : "Who is waiting"}>
+          <WaitingTable people={board.waiting} measurementIds={board.question.fitBy} frame={frame} />
+        </Section>
+      ) : null}
+      <LeftOut {...{ loaded, frame }} />
       <SendPanel
         {...{ callId, saw }}
         sizes={board.sizes}
@@ -82,13 +91,6 @@ function WhoStandsWhere({ loaded, frame }: { readonly loaded: LoadedPlaces; read
         <PlacingTable sizes={shown} frame={frame} />
       </Section>
       <ShortSizes sizes={board.sizes} measurements={frame.measurements} unit={frame.unit} />
-      {board.waiting.length > 0 ? (
-        <Section title={`Waiting: ${board.waiting.length}`}>
-          <WaitingTable people={board.waiting} measurementIds={board.question.fitBy} frame={frame} />
-        </Section>
-      ) : null}
-      <LeftOut {...{ loaded, frame }} />
-      <InvitationsNeeded sizes={board.sizes} loss={loaded.loss} />
     </>
   );
 }

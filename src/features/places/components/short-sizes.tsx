@@ -23,22 +23,29 @@ export function ShortSizes({ sizes, measurements, unit }: ShortSizesProps) {
             <h3 className="mb-2">
               {label}: {missing} short of the least
             </h3>
-            {nearest.length === 0 ? (
-              <p className="text-soft">Nobody else has applied who could be asked.</p>
-            ) : (
-              <ul className="grid gap-3">
-                {nearest.map(({ name, fit, takes }) => (
-                  <li key={name}>
-                    <bdi className="font-semibold wrap-anywhere">{name}</bdi>: {bodyWords(fit, measurements, unit)}.{" "}
-                    {takes}
-                  </li>
-                ))}
-              </ul>
-            )}
+            <NearestPeople {...{ nearest, measurements, unit }} />
           </Sheet>
         ))}
       </div>
     </Section>
+  );
+}
+
+interface NearestPeopleProps extends Pick<ShortSizesProps, "measurements" | "unit"> {
+  readonly nearest: BoardSize["nearest"];
+}
+
+function NearestPeople({ nearest, measurements, unit }: NearestPeopleProps) {
+  if (nearest === null) return <p className="text-soft">Solved again, it would be filled.</p>;
+  if (nearest.length === 0) return <p className="text-soft">Nobody else has applied who could be asked.</p>;
+  return (
+    <ul className="grid gap-3">
+      {nearest.map(({ name, fit, takes }, at) => (
+        <li key={at}>
+          <bdi className="font-semibold wrap-anywhere">{name}</bdi>: {bodyWords(fit, measurements, unit)}. {takes}
+        </li>
+      ))}
+    </ul>
   );
 }
 

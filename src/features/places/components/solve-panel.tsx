@@ -21,7 +21,7 @@ interface SolvePanelProps {
 export function SolvePanel({ callId, mayAct, considering, counts, wouldMove, isFirst, labelOf }: SolvePanelProps) {
   const places = `/calls/${callId}/places`;
   return (
-    <div className="mb-8">
+    <div>
       <div className="mb-4 flex flex-wrap items-center gap-x-4 gap-y-2">
         <p className="text-sm text-soft">Places go to those with</p>
         <ChoiceLinks

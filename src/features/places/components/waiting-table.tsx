@@ -31,7 +31,7 @@ export function WaitingTable({ people, measurementIds, frame }: WaitingTableProp
           {people.map((person) => (
             <tr key={person.key} className={TABLE_ROW}>
               <th scope="row" className="w-52 min-w-36 font-normal align-top">
-                <PersonName {...person} />
+                <PersonName name={person.name} standing={person.standing} />
                 <PersonChange {...{ person, frame }} />
               </th>
               {measurementIds.map((id) => (
