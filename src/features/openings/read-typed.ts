@@ -1,5 +1,5 @@
 import { textSchema, type PatternDocument, type Places } from "@/engine/pattern";
-import { endOfDay, isTimeZone } from "@/server/time-zone";
+import { isDayIn, isTimeZone } from "@/server/time-zone";
 import { askableMeasurements, bodyField, DAY_FIELDS, leastField, TEXT_FIELDS, wantedField } from "./field-names";
 import { daySchema, type Dates, type OpeningDocument, type TypedOpening } from "./schema";
 
@@ -130,13 +130,7 @@ function readDates(form: TypedForm): { timeZone: string; dates: Partial<Dates> }
 }
 
 function isDay(day: string, timeZone: string): boolean {
-  if (!daySchema.safeParse(day).success) return false;
-  try {
-    endOfDay(day, timeZone === "" ? "UTC" : timeZone);
-    return true;
-  } catch {
-    return false;
-  }
+  return daySchema.safeParse(day).success && isDayIn(day, timeZone === "" ? "UTC" : timeZone);
 }
 
 function readBody(form: TypedForm, pattern: PatternDocument): Pick<OpeningDocument, "bodyAsked" | "fitBy"> {

@@ -1,0 +1,28 @@
+import { parseApplicants } from "@/engine/pattern";
+import { placeApplicants } from "@/engine/places";
+import type { Verb } from "../verb";
+
+export const placesVerb: Verb = {
+  name: "places",
+  says: "takes applicants; prints who is best placed in which size, who waits, which sizes are short, and why",
+  run: (value) => {
+    const parsed = parseApplicants(value);
+    if (!parsed.ok) return parsed;
+    const answer = placeApplicants(parsed.document);
+    if (answer.status === "faults") return { ok: false, faults: answer.faults };
+    const { placed, waiting, short, objective } = answer;
+    return {
+      ok: true,
+      output: {
+        placed: placed.map(({ applicant, size, misfit, why }) => ({ applicant, size, misfit, why })),
+        waiting: waiting.map(({ applicant, why }) => ({ applicant, why })),
+        short: short.map(({ size, missing, nearest }) => ({
+          size,
+          missing,
+          nearest: nearest.map(({ applicant, misfit, why }) => ({ applicant, misfit, why })),
+        })),
+        objective,
+      },
+    };
+  },
+};

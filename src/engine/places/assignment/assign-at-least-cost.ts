@@ -1,0 +1,55 @@
+import { at, indexAt } from "../../linear-algebra";
+import { locationsOf, type AssignmentProblem, type Locations } from "./assignment-problem";
+import { fillPlaces } from "./fill-places";
+import { loadsOf, potentialsOf } from "./potentials";
+import { settleTies } from "./settle-ties";
+
+/**
+ * Sends rows to sizes, each row to at most one and to each size no more than `most`, so that in this order: as many of
+ * the `least` places are filled as can be, as many places as can be, the sum of the costs is smallest; and of equal
+ * answers the one that places earlier rows (it places the first row by which the sets of placed rows differ), then the
+ * one in which the first row that stands elsewhere stands in the earlier size.
+ *
+ * Exact: costs are whole numbers, whose sums doubles hold. Before it is believed, the answer is checked by prices of
+ * the sizes that prove it (linear programming duality), apart from how it was found.
+ *
+ * @param problem costs by row and size; `slack` says from which difference on answers are not equal. Answers that are
+ *   equal to within the rounding of costs need a slack of at least the number of sizes + 1.
+ * @returns by row the index of its size, −1 where it has none.
+ * @throws {RangeError} for costs that are not whole, or too large to be added exactly; {Error} where the check fails,
+ *   which would be a fault of this program.
+ */
+export function assignAtLeastCost(problem: AssignmentProblem): Int32Array {
+  const all = locationsOf(problem);
+  const found = fillPlaces(all);
+  const potentials = potentialsOf(all, found);
+  if (potentials === null) throw new Error("the places found are not the best");
+  const settled = found.slice();
+  settleTies(all, potentials, settled);
+  if (checkedRank(all, settled) !== checkedRank(all, found) || costBeyond(all, found, settled) > all.slack * all.rows)
+    throw new Error("the places settled are not as good as those found");
+  return settled.map((location) => (location === all.waiting ? -1 : location));
+}
+
+/**
+ * What the filled places are worth.
+ *
+ * @throws {Error} where a row stands where it may not, or a size holds too many.
+ */
+function checkedRank(all: Locations, locations: Int32Array): number {
+  const { rows, sizes, waiting, costs } = all;
+  if (locations.some((location, row) => !Number.isFinite(at(costs, row * (waiting + 1) + location))))
+    throw new Error("a row stands where it may not");
+  const loads = loadsOf(all, locations);
+  return sizes.reduce((rank, { least, most }, size) => {
+    const load = indexAt(loads, size);
+    if (load > most) throw new Error("a size holds more than it may");
+    return rank + load + (rows + 1) * Math.min(load, least);
+  }, 0);
+}
+
+/** By how much one answer costs more than another, row by row: whole sums are too large to be exact. */
+function costBeyond({ waiting, costs }: Locations, one: Int32Array, other: Int32Array): number {
+  const costOf = (location: number, row: number) => at(costs, row * (waiting + 1) + location);
+  return one.reduce((sum, location, row) => sum + costOf(indexAt(other, row), row) - costOf(location, row), 0);
+}

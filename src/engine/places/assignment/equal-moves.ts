@@ -1,0 +1,92 @@
+import { at, indexAt } from "../../linear-algebra";
+import { rankOfNextPlace, type Locations } from "./assignment-problem";
+import { loadsOf, type Potentials } from "./potentials";
+
+/** A best answer, and the moves that lead from it to others as good: those that cost nothing under the prices. */
+export class EqualMoves {
+  private readonly width: number;
+  private readonly loads: Int32Array;
+  /** `equal[row × width + location]`: 1 where the row may as well stand. */
+  private readonly equal: Int32Array;
+  /** `latest[from × width + to]`: the latest row in a size that may as well stand there, −1 where none may. */
+  private readonly latest: Int32Array;
+
+  constructor(
+    private readonly problem: Locations,
+    private readonly potentials: Potentials,
+    readonly locations: Int32Array,
+  ) {
+    this.width = problem.waiting + 1;
+    this.loads = loadsOf(problem, locations);
+    this.equal = new Int32Array(problem.rows * this.width);
+    this.latest = new Int32Array(problem.waiting * this.width).fill(-1);
+    for (let row = 0; row < problem.rows; row += 1) this.markEqual(row);
+    for (let row = 0; row < problem.rows; row += 1) this.noteJoined(row);
+  }
+
+  mayStand(row: number, location: number): boolean {
+    return indexAt(this.equal, row * this.width + location) === 1;
+  }
+
+  latestOf(from: number, to: number): number {
+    return indexAt(this.latest, from * this.width + to);
+  }
+
+  move(row: number, to: number): void {
+    const from = indexAt(this.locations, row);
+    this.locations[row] = to;
+    this.loads[from] = indexAt(this.loads, from) - 1;
+    this.loads[to] = indexAt(this.loads, to) + 1;
+    if (from < this.problem.waiting) this.noteLeft(row, from);
+    this.noteJoined(row);
+  }
+
+  /** Whether a size may as well have one row more. */
+  mayGrow(size: number): boolean {
+    const rank = rankOfNextPlace(this.problem, size, indexAt(this.loads, size));
+    return rank > 0 && this.isWorth(size, rank);
+  }
+
+  /** Whether a size may as well have one row less. */
+  mayShrink(size: number): boolean {
+    const load = indexAt(this.loads, size);
+    return load > 0 && this.isWorth(size, rankOfNextPlace(this.problem, size, load - 1));
+  }
+
+  private isWorth(size: number, rank: number): boolean {
+    const { waiting, slack } = this.problem;
+    const { ranks, costs } = this.potentials;
+    if (at(ranks, size) - at(ranks, waiting) !== rank) return false;
+    return Math.abs(at(costs, size) - at(costs, waiting)) <= slack;
+  }
+
+  private markEqual(row: number): void {
+    const { costs, slack } = this.problem;
+    const { ranks, costs: prices } = this.potentials;
+    const stands = indexAt(this.locations, row);
+    const stays = at(costs, row * this.width + stands) - at(prices, stands);
+    for (let location = 0; location < this.width; location += 1) {
+      const moved = at(costs, row * this.width + location) - at(prices, location);
+      if (at(ranks, location) === at(ranks, stands) && moved - stays <= slack)
+        this.equal[row * this.width + location] = 1;
+    }
+  }
+
+  private noteJoined(row: number): void {
+    const stands = indexAt(this.locations, row);
+    if (stands === this.problem.waiting) return;
+    for (let to = 0; to < this.width; to += 1) {
+      if (to !== stands && this.mayStand(row, to) && row > this.latestOf(stands, to))
+        this.latest[stands * this.width + to] = row;
+    }
+  }
+
+  private noteLeft(row: number, from: number): void {
+    for (let to = 0; to < this.width; to += 1) {
+      if (this.latestOf(from, to) !== row) continue;
+      let next = row - 1;
+      while (next >= 0 && !(indexAt(this.locations, next) === from && this.mayStand(next, to))) next -= 1;
+      this.latest[from * this.width + to] = next;
+    }
+  }
+}

@@ -1,0 +1,50 @@
+/** Rows by a key, the smallest on top, of equal keys the later row: a binary heap. */
+export class RowHeap {
+  private readonly entries: { readonly row: number; readonly key: number }[] = [];
+
+  top(): { readonly row: number; readonly key: number } | undefined {
+    return this.entries[0];
+  }
+
+  push(row: number, key: number): void {
+    const added = { row, key };
+    let at = this.entries.length;
+    this.entries.push(added);
+    for (let above = (at - 1) >> 1; at > 0; above = (at - 1) >> 1) {
+      const parent = this.entries[above];
+      if (parent === undefined || !comesBefore(added, parent)) break;
+      this.entries[at] = parent;
+      at = above;
+    }
+    this.entries[at] = added;
+  }
+
+  pop(): void {
+    const last = this.entries.pop();
+    if (last === undefined || this.entries.length === 0) return;
+    let at = 0;
+    for (let below = this.smallerChild(at); below !== undefined; below = this.smallerChild(at)) {
+      const child = this.entries[below];
+      if (child === undefined || !comesBefore(child, last)) break;
+      this.entries[at] = child;
+      at = below;
+    }
+    this.entries[at] = last;
+  }
+
+  private smallerChild(at: number): number | undefined {
+    const left = this.entries[2 * at + 1];
+    const right = this.entries[2 * at + 2];
+    if (left === undefined) return undefined;
+    return right !== undefined && comesBefore(right, left) ? 2 * at + 2 : 2 * at + 1;
+  }
+}
+
+interface Entry {
+  readonly row: number;
+  readonly key: number;
+}
+
+function comesBefore(one: Entry, other: Entry): boolean {
+  return one.key < other.key || (one.key === other.key && one.row > other.row);
+}

@@ -1,0 +1,95 @@
+import { own, type ApplicantsDocument } from "../pattern";
+import { bodyRuler, type RulerMark } from "./body-ruler";
+
+export type Applicant = ApplicantsDocument["applicants"][number];
+
+/** One body measurement of an applicant beside a size's. */
+export interface BodyDifference {
+  readonly measurement: string;
+  /** Her body − the size's, cm. */
+  readonly cm: number;
+  /** The same in half distances to the neighbouring size on that side. */
+  readonly d: number;
+  /** How far out of reach, cm; 0 within reach. */
+  readonly beyondCm: number;
+}
+
+/** How an applicant fits a size: her body, and her word. */
+export interface FitInSize {
+  /** In the order of `fitBy`. */
+  readonly differences: readonly BodyDifference[];
+  /** Σ d², what her body alone makes of the misfit. */
+  readonly bodyMisfit: number;
+  /** With her wishes and her record; what is added up over all who are placed. */
+  readonly misfit: number;
+  readonly isWithinReach: boolean;
+  readonly isAccepted: boolean;
+}
+
+const REACH = 2;
+const ROUNDING = 1e-9;
+const MISFIT_A_RANK = 0.25;
+const MISFIT_OF_DROPPING = 0.5;
+
+/**
+ * Fit of one applicant in one size, also where it is out of reach or she does not accept it.
+ *
+ * @param size id of a size of the pattern.
+ * @throws {RangeError} for a size that does not exist or a body that lacks a measurement.
+ * @see documents.md, "Applicants"; the weights are common practice, no source.
+ */
+export function fitInSize({
+  document,
+  applicant,
+  size,
+}: {
+  readonly document: Pick<ApplicantsDocument, "pattern" | "fitBy">;
+  readonly applicant: Applicant;
+  readonly size: string;
+}): FitInSize {
+  const index = document.pattern.sizes.findIndex(({ id }) => id === size);
+  const marks = bodyRuler(document)[index];
+  if (marks === undefined) throw new RangeError(`there is no size ${size}`);
+  return fitOnMarks(applicant, { size, marks });
+}
+
+/** A size's id and its marks on the ruler. */
+export interface MarkedSize {
+  readonly size: string;
+  readonly marks: readonly RulerMark[];
+}
+
+/** `fitInSize` for who asks it of many and has the ruler at hand. */
+export function fitOnMarks(applicant: Applicant, { size, marks }: MarkedSize): FitInSize {
+  const differences = marks.map((mark) => bodyDifference(applicant, mark));
+  const bodyMisfit = differences.reduce((sum, { d }) => sum + d * d, 0);
+  return {
+    differences,
+    bodyMisfit,
+    misfit: bodyMisfit + wishMisfit(applicant, size) + recordMisfit(applicant),
+    isWithinReach: differences.every(({ beyondCm }) => beyondCm === 0),
+    isAccepted: applicant.accepts === undefined || applicant.accepts.includes(size),
+  };
+}
+
+function bodyDifference(applicant: Applicant, mark: RulerMark): BodyDifference {
+  const { measurement, bodyCm, halfBelowCm, halfAboveCm } = mark;
+  const herCm = own(applicant.body, measurement);
+  if (herCm === undefined) throw new RangeError(`applicant ${applicant.id} has no ${measurement}`);
+  const cm = herCm - bodyCm;
+  const halfCm = cm < 0 ? halfBelowCm : halfAboveCm;
+  const d = cm / halfCm;
+  const isWithinReach = Math.abs(d) <= REACH + ROUNDING;
+  return { measurement, cm, d, beyondCm: isWithinReach ? 0 : Math.abs(cm) - REACH * halfCm };
+}
+
+/** 0.25 for each size that she would rather have; a size that is not in her list counts as after its last. */
+function wishMisfit({ prefers }: Applicant, size: string): number {
+  if (prefers === undefined) return 0;
+  const rank = prefers.indexOf(size);
+  return MISFIT_A_RANK * (rank < 0 ? prefers.length : rank);
+}
+
+function recordMisfit({ record }: Applicant): number {
+  return record === undefined ? 0 : (MISFIT_OF_DROPPING * record.dropped) / (record.finished + record.dropped + 2);
+}

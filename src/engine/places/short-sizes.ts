@@ -1,0 +1,66 @@
+import { fitOnMarks, type FitInSize } from "./fit-in-size";
+import type { PlacesBoard } from "./places-board";
+import type { WouldTake } from "./place-reason";
+import { ReasonWords } from "./reason-words";
+
+/** Somebody who could come into a size if something else gave way. */
+export interface NearestApplicant {
+  readonly applicant: string;
+  readonly misfit: number;
+  readonly why: string;
+  readonly reason: WouldTake;
+}
+
+/** A size with fewer testers than its least. */
+export interface ShortSize {
+  readonly size: string;
+  readonly missing: number;
+  readonly nearest: readonly NearestApplicant[];
+}
+
+const MOST_NEAREST = 3;
+
+/** Sizes left short, in the pattern's order, each with those who come nearest; who is excluded stays so. */
+export function shortSizes(board: PlacesBoard): ShortSize[] {
+  return board.sizes.flatMap(({ size, least }, index) => {
+    const missing = least - (board.filled[index] ?? 0);
+    return missing > 0 ? [{ size, missing, nearest: nearestApplicants(board, index) }] : [];
+  });
+}
+
+function nearestApplicants(board: PlacesBoard, sizeIndex: number): NearestApplicant[] {
+  const size = board.sizes[sizeIndex];
+  if (size === undefined) return [];
+  const words = new ReasonWords(board.pattern);
+  return board.applicants
+    .flatMap((applicant, index) =>
+      applicant.excluded || board.standing[index] === sizeIndex
+        ? []
+        : [{ applicant, index, fit: fitOnMarks(applicant, size) }],
+    )
+    .toSorted((one, other) => one.fit.misfit - other.fit.misfit)
+    .slice(0, MOST_NEAREST)
+    .map(({ applicant, index, fit }) => {
+      const reason = wouldTake(fit, standsIn(board, index));
+      return { applicant: applicant.id, misfit: fit.misfit, why: words.wouldTake(reason), reason };
+    });
+}
+
+function standsIn({ sizes, applicants, standing, filled }: PlacesBoard, index: number): WouldTake["standsIn"] {
+  const at = standing[index] ?? -1;
+  const size = sizes[at];
+  if (size === undefined) return null;
+  return {
+    size: size.size,
+    isLocked: applicants[index]?.locked !== undefined,
+    wouldBeShort: (filled[at] ?? 0) <= size.least,
+  };
+}
+
+/** What it would take to have somebody in a size that she does not stand in. */
+export function wouldTake(
+  { differences, isWithinReach, isAccepted }: FitInSize,
+  standsIn: WouldTake["standsIn"],
+): WouldTake {
+  return { differences, isWithinReach, isAccepted, standsIn };
+}

@@ -1,0 +1,94 @@
+import fc from "fast-check";
+import { describe, expect, it } from "vitest";
+import { parseApplicants } from "@/engine/pattern";
+import { assignAtLeastCost, placeApplicants } from "@/engine/places";
+import { bestByEnumeration } from "./best-by-enumeration";
+import { boards } from "./boards";
+
+const RUNS = 4000;
+
+describe("places, against looking at every answer there is", () => {
+  it("finds the best by every criterion, the order of the applicants too", () => {
+    const ran = { boards: 0, faulty: 0, empty: 0, locked: 0, waiting: 0, short: 0 };
+    fc.assert(
+      fc.property(boards({ mostSizes: 3, most: 6 }), (document) => {
+        const best = bestByEnumeration(document);
+        const answer = placeApplicants(document);
+        ran.boards += 1;
+        expect(parseApplicants(document).ok).toBe(true);
+        if (answer.status === "faults" || best === null) {
+          // Only too many locks leave no answer.
+          expect([answer.status, best]).toEqual(["faults", null]);
+          ran.faulty += 1;
+          return;
+        }
+        const sizes = new Map(answer.placed.map(({ applicant, size }) => [applicant, size]));
+        expect(document.applicants.map(({ id }) => sizes.get(id) ?? null)).toEqual(best.sizes);
+        expect(answer.objective).toMatchObject({ leastFilled: best.leastFilled, filled: best.filled });
+        expect(answer.objective.misfit).toBeCloseTo(best.misfit, 9);
+        if (answer.placed.length === 0) ran.empty += 1;
+        if (document.applicants.some(({ locked }) => locked)) ran.locked += 1;
+        if (answer.waiting.length > 0) ran.waiting += 1;
+        if (answer.short.length > 0) ran.short += 1;
+      }),
+      { numRuns: RUNS },
+    );
+    console.log("boards looked at whole", ran);
+    expect(ran.boards).toBe(RUNS);
+    expect(Math.min(...Object.values(ran))).toBeGreaterThan(RUNS / 50);
+  }, 120_000);
+
+  it("assigns rows at any whole costs, negative ones too, as an enumeration does", () => {
+    let ran = 0;
+    const problem = fc.integer({ min: 1, max: 4 }).chain((sizes) =>
+      fc.record({
+        places: fc.array(
+          fc.nat(3).chain((most) => fc.record({ most: fc.constant(most), least: fc.nat(most) })),
+          { minLength: sizes, maxLength: sizes },
+        ),
+        rows: fc.array(
+          fc.array(fc.option(fc.integer({ min: -3, max: 4 }), { nil: Number.POSITIVE_INFINITY, freq: 4 }), {
+            minLength: sizes,
+            maxLength: sizes,
+          }),
+          { maxLength: 5 },
+        ),
+      }),
+    );
+    fc.assert(
+      fc.property(problem, ({ places, rows }) => {
+        const found = assignAtLeastCost({ sizes: places, costs: Float64Array.from(rows.flat()), slack: 0 });
+        expect([...found]).toEqual(bestAssignment(places, rows));
+        ran += 1;
+      }),
+      { numRuns: RUNS },
+    );
+    console.log("assignments looked at whole", ran);
+    expect(ran).toBe(RUNS);
+  }, 120_000);
+});
+
+/** Looks at every answer; of equal ones the one whose first differing row is placed, then stands in the earlier size. */
+function bestAssignment(
+  places: readonly { readonly least: number; readonly most: number }[],
+  rows: readonly (readonly number[])[],
+): number[] {
+  const answers = rows.reduce<number[][]>(
+    (all, costs) =>
+      all.flatMap((head) => [-1, ...costs.keys()].filter((at) => costs[at] !== Infinity).map((at) => [...head, at])),
+    [[]],
+  );
+  const judged = answers.flatMap((answer) => {
+    const loads = places.map((_, size) => answer.filter((at) => at === size).length);
+    if (loads.some((load, size) => load > (places[size]?.most ?? 0))) return [];
+    const least = loads.reduce((sum, load, size) => sum + Math.min(load, places[size]?.least ?? 0), 0);
+    const cost = answer.reduce((sum, at, row) => sum + (at < 0 ? 0 : (rows[row]?.[at] ?? 0)), 0);
+    const waits = answer.map((at) => (at < 0 ? 1 : 0));
+    return [{ answer, key: [-least, -answer.filter((at) => at >= 0).length, cost, ...waits, ...answer] }];
+  });
+  const [best] = judged.toSorted((one, other) => {
+    const at = one.key.findIndex((value, index) => value !== other.key[index]);
+    return at < 0 ? 0 : (one.key[at] ?? 0) - (other.key[at] ?? 0);
+  });
+  return best?.answer ?? [];
+}
