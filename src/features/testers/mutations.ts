@@ -86,7 +86,12 @@ export async function lockOpenCall(transaction: Connection, access: CallAccess):
   if (count === 0) throw new AppError("closed");
 }
 
-async function checkPlaces(transaction: Connection, access: CallAccess, sizes: readonly string[]): Promise<void> {
+/** @throws {AppError} "no-place" where a size has no place left for all that are asked. */
+export async function checkPlaces(
+  transaction: Connection,
+  access: CallAccess,
+  sizes: readonly string[],
+): Promise<void> {
   const call = callEditScope(access);
   const [places, taken] = await Promise.all([
     transaction.place.findMany({ where: { call } }),
@@ -101,7 +106,7 @@ async function checkPlaces(transaction: Connection, access: CallAccess, sizes: r
 }
 
 /** Ids in documents and places in the call's list that nobody has yet. */
-async function freeCodes(transaction: Connection, access: CallAccess) {
+export async function freeCodes(transaction: Connection, access: CallAccess) {
   const testers = await transaction.tester.findMany({
     where: { call: callEditScope(access) },
     select: { code: true, position: true },
