@@ -44,6 +44,7 @@ export default defineConfig({
         "patterns.spec.ts",
         "people.spec.ts",
         "pieces.spec.ts",
+        "places.spec.ts",
         "start.spec.ts",
       ],
       use: { viewport: { width: 360, height: 740 }, hasTouch: true },

@@ -1,5 +1,5 @@
 import { randomUUID } from "node:crypto";
-import { pastedReports, refusedPattern, WRONG } from "./access-forms";
+import { freePlace, pastedReports, refusedPattern, WRONG } from "./access-forms";
 import { everyone, signedIn, type Kind, type World } from "./access-world";
 
 /**
@@ -159,6 +159,16 @@ export const ACTIONS: Readonly<Record<string, ActionRow>> = {
     sends: () => ({ values: [{ text: "", choices: {}, confirmed: false, tableKey: randomUUID() }] }),
     answers: signedIn<ActionAnswer>("signed-out", "done"),
   },
+  "places/actions.ts fillPlaceAgain": { sends: (world) => ({ form: freePlace(world) }), answers: EDITS },
+  "places/actions.ts sendInvitations": {
+    sends: ({ callId }) => ({ form: { callId, saw: "", endsOn: "2090-01-01" } }),
+    answers: { ...EDITS, editor: "/calls/[id]/places", owner: "/calls/[id]/places" },
+  },
+  "places/actions.ts settlePlace": {
+    sends: ({ callId, applicationId }) => ({ form: { callId, applicationId, kind: "leave-waiting" } }),
+    answers: EDITS,
+  },
+  "places/actions.ts solvePlaces": { sends: ({ callId }) => ({ form: { callId, with: "yes" } }), answers: EDITS },
   "reports/document-actions.ts bringDocument": {
     sends: () => ({ values: [{ text: "{}", title: "", formKey: randomUUID() }] }),
     answers: signedIn<ActionAnswer>("signed-out", "done"),

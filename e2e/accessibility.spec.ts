@@ -95,6 +95,7 @@ test("a call's pages keep WCAG 2.2 A and AA", async ({ page, designer }) => {
     "/fit",
     "/questions",
     "/method",
+    "/places",
   ];
   for (const address of addresses) await expectAccessible(page, `${call}${address}`);
   await expectAccessible(page, `${call}/opening`);
