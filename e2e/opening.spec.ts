@@ -34,7 +34,7 @@ test("a call is opened, kept as a draft, published, read by everybody, and taken
   await page.getByLabel("What testers get").fill("The pattern.");
   await page.getByRole("button", { name: "Publish" }).click();
   await expect(page.getByText("Everybody can read it at")).toBeVisible();
-  const address = (await page.getByRole("link", { name: "its page" }).getAttribute("href")) ?? "";
+  const address = (await page.getByRole("link", { name: "its page", exact: true }).getAttribute("href")) ?? "";
 
   const visitor = await browser.newContext({ baseURL: process.env.NEXTAUTH_URL, javaScriptEnabled: false });
   const reader = await visitor.newPage();
