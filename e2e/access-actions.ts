@@ -60,6 +60,27 @@ export const ACTIONS: Readonly<Record<string, ActionRow>> = {
     sends: ({ callId, planId }) => ({ form: { callId, planId, reason: "" } }),
     answers: EDITS,
   },
+  "applications/actions.ts apply": {
+    sends: ({ callId }) => ({ form: { callId, name: "" } }),
+    answers: everyone<ActionAnswer>("done"),
+  },
+  "applications/own-actions.ts withdrawOwn": {
+    sends: ({ link }) => ({ form: { link } }),
+    answers: everyone<ActionAnswer>("done"),
+  },
+  "applications/own-actions.ts takeUpOwn": {
+    sends: ({ link }) => ({ form: { link } }),
+    answers: everyone<ActionAnswer>("done"),
+  },
+  // Whoever has the link may; the first to do it leaves nothing for the others.
+  "applications/own-actions.ts deleteOwn": {
+    sends: ({ link }) => ({ form: { link } }),
+    answers: { ...everyone<ActionAnswer>("not-found"), visitor: "/applications/deleted" },
+  },
+  "applications/word-actions.ts decideOnApplication": {
+    sends: ({ callId, applicationId }) => ({ form: { callId, applicationId, word: "yes" } }),
+    answers: EDITS,
+  },
   "gradings/actions.ts askGrading": {
     sends: ({ patternId }) => ({ values: [patternId, { document: {}, submissionKey: randomUUID() }] }),
     answers: EDITS,
@@ -142,8 +163,37 @@ export const ACTIONS: Readonly<Record<string, ActionRow>> = {
     sends: () => ({ values: [{ text: "{}", title: "", formKey: randomUUID() }] }),
     answers: signedIn<ActionAnswer>("signed-out", "done"),
   },
+  "questions/actions.ts answer": {
+    sends: ({ callId }) => ({ form: { callId, "questions[]": randomUUID(), seenAt: "", answer: "Yes." } }),
+    answers: EDITS,
+  },
+  "questions/actions.ts ask": {
+    sends: ({ testerId }) => ({ form: { testerId, place: "0-0", formKey: randomUUID(), asks: "Why?" } }),
+    answers: everyone<ActionAnswer>("not-found"),
+  },
+  "questions/actions.ts takeBack": {
+    sends: ({ testerId }) => ({ form: { testerId, what: "question", id: randomUUID() } }),
+    answers: everyone<ActionAnswer>("not-found"),
+  },
+  "questions/actions.ts tell": {
+    sends: ({ testerId }) => ({ form: { testerId, place: "0-0", formKey: randomUUID(), happened: "It", did: "" } }),
+    answers: everyone<ActionAnswer>("not-found"),
+  },
+  // A tester's own: no part in the pattern lets anybody write in her name.
+  "reports/draft-actions.ts keepReportFields": {
+    sends: ({ testerId }) => ({ values: [testerId, [{ field: "hours", was: "", becomes: "12" }]] }),
+    answers: everyone<ActionAnswer>("not-found"),
+  },
+  "reports/draft-actions.ts saveReportForm": {
+    sends: ({ testerId }) => ({ form: { testerId, was: "{}", hours: "12" } }),
+    answers: everyone<ActionAnswer>("not-found"),
+  },
   "reports/paste-actions.ts addPastedReports": {
     sends: (world) => ({ values: [pastedReports(world)] }),
     answers: EDITS,
+  },
+  "reports/send-actions.ts sendReportForm": {
+    sends: ({ testerId }) => ({ form: { testerId, version: "1" } }),
+    answers: everyone<ActionAnswer>("not-found"),
   },
 };

@@ -25,7 +25,18 @@ export const PAGES: Readonly<Record<string, PageRow>> = {
   "/": { path: () => "/", answers: signedIn<PageAnswer>("shown", "/patterns") },
   "/account": { path: () => "/account", answers: signedIn<PageAnswer>("/sign-in", "shown") },
   "/api/auth/[...nextauth]": { path: () => "/api/auth/session", answers: everyone<PageAnswer>("shown") },
+  "/applications/[link]": { path: ({ link }) => `/applications/${link}`, answers: everyone<PageAnswer>("shown") },
+  "/applications/[link]/delete": {
+    path: ({ link }) => `/applications/${link}/delete`,
+    answers: everyone<PageAnswer>("shown"),
+  },
+  "/applications/deleted": { path: () => "/applications/deleted", answers: everyone<PageAnswer>("shown") },
   "/calls/[callId]": { path: ({ callId }) => `/calls/${callId}`, answers: SEES },
+  "/calls/[callId]/applications": { path: ({ callId }) => `/calls/${callId}/applications`, answers: SEES },
+  "/calls/[callId]/applications/[applicationId]": {
+    path: ({ callId, applicationId }) => `/calls/${callId}/applications/${applicationId}`,
+    answers: SEES,
+  },
   "/calls/[callId]/changes": { path: ({ callId }) => `/calls/${callId}/changes`, answers: SEES },
   "/calls/[callId]/changes/[planId]": {
     path: ({ callId, planId }) => `/calls/${callId}/changes/${planId}`,
@@ -40,6 +51,7 @@ export const PAGES: Readonly<Record<string, PageRow>> = {
   "/calls/[callId]/gaps": { path: ({ callId }) => `/calls/${callId}/gaps`, answers: SEES },
   "/calls/[callId]/gaps.csv": { path: ({ callId }) => `/calls/${callId}/gaps.csv`, answers: SEES },
   "/calls/[callId]/method": { path: ({ callId }) => `/calls/${callId}/method`, answers: SEES },
+  "/calls/[callId]/questions": { path: ({ callId }) => `/calls/${callId}/questions`, answers: SEES },
   "/calls/[callId]/steps.csv": { path: ({ callId }) => `/calls/${callId}/steps.csv`, answers: SEES },
   "/calls/[callId]/opening": { path: ({ callId }) => `/calls/${callId}/opening`, answers: SEES },
   "/calls/[callId]/swatches": { path: ({ callId }) => `/calls/${callId}/swatches`, answers: SEES },
@@ -53,6 +65,10 @@ export const PAGES: Readonly<Record<string, PageRow>> = {
   "/open-calls/[callId]": {
     path: ({ draftCallId }) => `/open-calls/${draftCallId}`,
     answers: { ...SEES, visitor: "nothing" },
+  },
+  "/open-calls/[callId]/apply": {
+    path: ({ callId }) => `/open-calls/${callId}/apply`,
+    answers: everyone<PageAnswer>("shown"),
   },
   "/patterns": { path: () => "/patterns", answers: signedIn<PageAnswer>("/sign-in", "shown") },
   "/patterns/[patternId]": { path: ({ patternId }) => `/patterns/${patternId}`, answers: SEES },
@@ -97,4 +113,33 @@ export const PAGES: Readonly<Record<string, PageRow>> = {
   "/schema/[document]": { path: () => "/schema/pattern", answers: everyone<PageAnswer>("shown") },
   "/sign-in": { path: () => "/sign-in", answers: signedIn<PageAnswer>("shown", "/") },
   "/sign-up": { path: () => "/sign-up", answers: signedIn<PageAnswer>("shown", "/") },
+  // A tester's own, whoever else has a part in the pattern.
+  "/testing/[testerId]/counts": {
+    path: ({ testerId }) => `/testing/${testerId}/counts`,
+    answers: everyone<PageAnswer>("nothing"),
+  },
+  "/testing/[testerId]/fit": {
+    path: ({ testerId }) => `/testing/${testerId}/fit`,
+    answers: everyone<PageAnswer>("nothing"),
+  },
+  "/testing/[testerId]/measurements": {
+    path: ({ testerId }) => `/testing/${testerId}/measurements`,
+    answers: everyone<PageAnswer>("nothing"),
+  },
+  "/testing/[testerId]/pattern": {
+    path: ({ testerId }) => `/testing/${testerId}/pattern`,
+    answers: everyone<PageAnswer>("nothing"),
+  },
+  "/testing/[testerId]/report": {
+    path: ({ testerId }) => `/testing/${testerId}/report`,
+    answers: everyone<PageAnswer>("nothing"),
+  },
+  "/testing/[testerId]/swatch": {
+    path: ({ testerId }) => `/testing/${testerId}/swatch`,
+    answers: everyone<PageAnswer>("nothing"),
+  },
+  "/testing/[testerId]/yarn": {
+    path: ({ testerId }) => `/testing/${testerId}/yarn`,
+    answers: everyone<PageAnswer>("nothing"),
+  },
 };

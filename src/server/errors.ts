@@ -4,6 +4,7 @@ const SENTENCES = {
   "changed-meanwhile":
     "Somebody changed this while you were working on it. Reload to see their version; yours is kept.",
   closed: "This call is closed, so nothing can be added to it.",
+  "nothing-to-send": "There is nothing in your report yet. Begin with your swatch.",
   "no-place":
     "A size has fewer places left than that. Somebody may have filled one meanwhile: reload, then place and send again.",
   "database-away":

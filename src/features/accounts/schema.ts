@@ -5,7 +5,7 @@ export const PASSWORD_MOST = 200;
 export const NAME_MOST = 80;
 const EMAIL_MOST = 254;
 
-const email = z
+export const emailSchema = z
   .string({ error: "Enter your e-mail address." })
   .trim()
   .toLowerCase()
@@ -30,9 +30,9 @@ const knownPassword = z
 /** Where to go then. */
 const next = z.string().optional();
 
-export const signInSchema = z.object({ email, password: knownPassword, next });
+export const signInSchema = z.object({ email: emailSchema, password: knownPassword, next });
 
-export const signUpSchema = z.object({ name, email, password: newPassword, next });
+export const signUpSchema = z.object({ name, email: emailSchema, password: newPassword, next });
 
 export const aboutSchema = z.object({
   name,

@@ -24,3 +24,14 @@ export const applicationSchema = z.strictObject({
 });
 
 export type ApplicationDocument = z.infer<typeof applicationSchema>;
+
+/** Body measurement -> cm, as it is stored. */
+export const measurementsSchema = z.record(idSchema, z.number());
+
+/** Body measurement -> what was typed. */
+export const typedBodySchema = z.record(idSchema, z.string());
+
+export const applicationWordSchema = z.enum(["yes", "maybe", "no"]);
+
+/** What the designer thinks of an application before places are given. */
+export type ApplicationWord = z.infer<typeof applicationWordSchema>;

@@ -2,6 +2,7 @@ import "server-only";
 import { randomUUID } from "node:crypto";
 import type { Places } from "@/engine/pattern";
 import { patternEditScope, patternScope, type PatternAccess } from "@/features/patterns/access";
+import type { Prisma } from "@/generated/prisma/client";
 import { AppError } from "@/server/errors";
 import { enqueue } from "@/server/queue";
 import type { Connection } from "@/server/transaction";
@@ -52,4 +53,14 @@ export async function firstCallOf(access: PatternAccess, connection: Connection)
   });
   if (call === null) throw new AppError("not-found");
   return call.id;
+}
+
+/**
+ * Holds an open call's row until the transaction ends, so that writers take their turns and nobody closes it in between.
+ *
+ * @returns false where no open call is meant by it.
+ */
+export async function holdOpenCall(connection: Connection, where: Prisma.CallWhereInput): Promise<boolean> {
+  const { count } = await connection.call.updateMany({ where: { ...where, status: "open" }, data: { status: "open" } });
+  return count > 0;
 }

@@ -37,7 +37,8 @@ export interface Draft {
   readonly updatedBy: string | null;
 }
 
-const revisionSelect = {
+/** What `toRevision` reads of a revision's row. */
+export const revisionSelect = {
   id: true,
   number: true,
   document: true,
@@ -55,7 +56,8 @@ interface RevisionRow {
   readonly createdBy: { readonly name: string } | null;
 }
 
-function toRevision({ id, document, createdBy, ...row }: RevisionRow): Revision {
+/** A revision's row with its document read. */
+export function toRevision({ id, document, createdBy, ...row }: RevisionRow): Revision {
   return { ...row, revisionId: id, document: storedPattern(document), createdBy: createdBy?.name ?? null };
 }
 

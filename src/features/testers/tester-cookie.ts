@@ -10,13 +10,16 @@ export function testerCookieName(testerId: string): string {
   return `sizewright-tester-${testerId}`;
 }
 
-/** Lets this browser in to a tester's pages, and to nothing else. */
+/**
+ * Lets this browser in to a tester's pages, and to nothing else. Sent to every address, for her invitation and the list
+ * of her tests ask for it too.
+ */
 export async function letInTester({ testerId, linkVersion }: { testerId: string; linkVersion: number }): Promise<void> {
   (await cookies()).set(testerCookieName(testerId), linkKey("tester", { id: testerId, version: linkVersion }), {
     httpOnly: true,
     sameSite: "lax",
     secure: environment().NEXTAUTH_URL.startsWith("https://"),
-    path: `/testing/${testerId}`,
+    path: "/",
     maxAge: KEPT_SECONDS,
   });
 }

@@ -1,8 +1,8 @@
+import { OneButtonForm } from "@/ui/one-button-form";
 import type { HelperRole } from "../../access";
 import { changeHelper, removeHelper } from "../../people-actions";
 import type { Person } from "../../people-data";
-import { AskedFirst } from "./asked-first";
-import { OneButtonForm } from "./one-button-form";
+import { AskedFirst } from "@/ui/asked-first";
 
 interface HelperControlsProps {
   readonly patternId: string;

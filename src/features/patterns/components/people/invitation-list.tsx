@@ -1,7 +1,7 @@
 import { Day } from "@/ui/day";
+import { OneButtonForm } from "@/ui/one-button-form";
 import { withdraw } from "../../invitation-actions";
 import type { OpenInvitation } from "../../invitation-data";
-import { OneButtonForm } from "./one-button-form";
 import { ROLE_WORDS } from "./role-words";
 
 interface InvitationListProps {

@@ -1,6 +1,6 @@
+import { OneButtonForm } from "@/ui/one-button-form";
 import { leave } from "../../people-actions";
-import { AskedFirst } from "./asked-first";
-import { OneButtonForm } from "./one-button-form";
+import { AskedFirst } from "@/ui/asked-first";
 
 interface LeavePatternProps {
   readonly patternId: string;

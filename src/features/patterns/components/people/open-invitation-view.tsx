@@ -4,9 +4,9 @@ import type { Viewer } from "@/server/viewer";
 import { ButtonLink } from "@/ui/button";
 import { Day } from "@/ui/day";
 import { Sheet } from "@/ui/sheet";
+import { OneButtonForm } from "@/ui/one-button-form";
 import { accept } from "../../invitation-actions";
 import type { InvitationState } from "../../invitation-state";
-import { OneButtonForm } from "./one-button-form";
 import { HELPER_MAY } from "./role-words";
 
 interface OpenInvitationViewProps {

@@ -1,11 +1,16 @@
 "use client";
 
 import { useActionState } from "react";
-import type { Failure } from "@/server/action";
-import { Button, type ButtonLook } from "@/ui/button";
+import { Button, type ButtonLook } from "./button";
+
+/** What came in between, as a sentence. */
+interface Failed {
+  readonly status: "failed";
+  readonly says: string;
+}
 
 interface OneButtonFormProps {
-  readonly action: (last: Failure | undefined, form: FormData) => Promise<Failure | undefined>;
+  readonly action: (last: Failed | undefined, form: FormData) => Promise<Failed | undefined>;
   readonly sends: Readonly<Record<string, string>>;
   readonly button: string;
   /** What it says while it is on its way. */

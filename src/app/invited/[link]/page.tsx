@@ -1,0 +1,29 @@
+import type { Metadata } from "next";
+import { InvitedView } from "@/features/testers/components/invited/invited-view";
+import { loadInvited } from "@/features/testers/invited-loaders";
+import { Page } from "@/ui/page";
+
+export const metadata: Metadata = {
+  title: "An invitation to test",
+  robots: { index: false, follow: false },
+  // The address is a key: it is told to no page that is gone to from here.
+  referrer: "no-referrer",
+};
+
+export default async function InvitedPage({ params }: PageProps<"/invited/[link]">) {
+  const { link } = await params;
+  const page = await loadInvited(link);
+  const { invented, callTitle } = page.invited;
+  const above = (
+    <>
+      <bdi>{callTitle}</bdi>
+      {invented ? " · invented, for the demo" : null}
+    </>
+  );
+  const title = page.state === "open" ? "You are invited to test" : "An invitation to test";
+  return (
+    <Page title={title} above={page.state === "open" || page.state === "go-on" ? above : null} width="narrow">
+      <InvitedView link={link} page={page} now={new Date()} />
+    </Page>
+  );
+}

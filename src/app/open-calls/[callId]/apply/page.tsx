@@ -1,0 +1,32 @@
+import { randomUUID } from "node:crypto";
+import type { Metadata } from "next";
+import { askedOfApplicants } from "@/features/applications/asked-of-applicants";
+import { ApplyForm } from "@/features/applications/components/apply/apply-form-view";
+import { ApplyIntro, CallLink } from "@/features/applications/components/apply/apply-head";
+import { loadApply } from "@/features/applications/loaders";
+import { Page } from "@/ui/page";
+
+export const metadata: Metadata = { title: "Apply to test" };
+
+export default async function ApplyPage({ params }: PageProps<"/open-calls/[callId]/apply">) {
+  const { callId } = await params;
+  const { viewer, opening, notTaking } = await loadApply(callId);
+  const { name = "", email = "", unit = "cm" } = viewer ?? {};
+  return (
+    <Page
+      title="Apply to test"
+      above={opening ? <CallLink opening={opening} /> : null}
+      intro={opening ? <ApplyIntro opening={opening} /> : null}
+      width="narrow"
+    >
+      <ApplyForm
+        {...{ callId, notTaking }}
+        designer={opening?.designer ?? ""}
+        craft={opening?.pattern.craft ?? "crochet"}
+        asked={opening === null ? null : askedOfApplicants(opening)}
+        formKey={randomUUID()}
+        prefilled={{ name: [name], email: [email], unit: [unit], terms: ["us"] }}
+      />
+    </Page>
+  );
+}

@@ -1,0 +1,37 @@
+import { randomUUID } from "node:crypto";
+import type { Metadata } from "next";
+import { TesterHome } from "@/features/testers/components/tester-home";
+import { loadTester } from "@/features/testers/loaders";
+import { Page } from "@/ui/page";
+
+export const metadata: Metadata = { title: "Your test" };
+
+export default async function TesterPage({ params }: PageProps<"/testing/[testerId]">) {
+  const loaded = await loadTester((await params).testerId);
+  const { size, call, revision, name } = loaded.tester;
+  const intro = (
+    <>
+      Size <bdi className="font-semibold text-ink">{size.label}</bdi>, for <bdi>{call.designerName}</bdi>
+      {call.invented ? " (invented, for the demo)" : null}
+    </>
+  );
+  return (
+    <Page title={revision.document.name} above={<Whose title={call.title} name={name} />} intro={intro} width="narrow">
+      <TesterHome loaded={loaded} now={new Date()} pageKey={randomUUID()} />
+    </Page>
+  );
+}
+
+function Whose({ title, name }: { readonly title: string; readonly name: string | null }) {
+  return (
+    <>
+      <bdi>{title}</bdi>
+      {name === null ? null : (
+        <>
+          {" "}
+          · the test of <bdi>{name}</bdi>
+        </>
+      )}
+    </>
+  );
+}

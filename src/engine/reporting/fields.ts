@@ -1,0 +1,158 @@
+/**
+ * Names of the fields of a tester's report, and what may stand in those that are chosen and not written.
+ *
+ * A field is named by ids and small keys, never by its place in a list, so that what two devices typed is merged field by
+ * field. This file needs nothing, so that a page in the browser can name its fields without a schema library.
+ */
+
+/** Field name → text as typed. */
+export type TypedReport = Readonly<Record<string, string>>;
+
+const SWATCH_PARTS = [
+  "fabric",
+  "toolMm",
+  "stitches",
+  "across",
+  "rows",
+  "along",
+  "washed",
+  "on",
+  "worked",
+  "used",
+  "kept",
+] as const;
+const READING_PARTS = ["value", "way", "state", "kept"] as const;
+const YARN_PARTS = [
+  "yarn",
+  "how",
+  "before",
+  "after",
+  "balls",
+  "gramsPerBall",
+  "metresPerBall",
+  "swatchInWeight",
+  "tailsInWeight",
+  "seamsInWeight",
+  "kept",
+] as const;
+const FIT_PARTS = ["scale", "says"] as const;
+
+export type SwatchPart = (typeof SWATCH_PARTS)[number];
+export type ReadingPart = (typeof READING_PARTS)[number];
+export type YarnPart = (typeof YARN_PARTS)[number];
+export type FitPart = (typeof FIT_PARTS)[number];
+
+/** What the fields that are chosen may hold; blank where nothing is chosen. */
+export const CHOICES = {
+  yesNo: ["yes", "no"],
+  on: ["swatch", "garment"],
+  worked: ["flat", "round"],
+  /** `flat`: the width as it lies, which we double; `flat doubled`: she doubled it herself. */
+  way: ["flat", "flat doubled", "around"],
+  state: ["washed", "unwashed"],
+  how: ["weighed", "balls"],
+  scale: ["-2", "-1", "0", "1", "2"],
+} as const;
+
+/** Makes the names of fields. Keys are those of `keysOf` and `newKey`, ids those of the pattern. */
+export const fieldOf = {
+  swatch: (key: string, part: SwatchPart) => `swatch.${key}.${part}`,
+  /** A count as she worked it. */
+  worked: (count: string) => `worked.${count}`,
+  /** A length as she worked it. */
+  length: (length: string) => `length.${length}`,
+  /** `yes`: every count and length that she typed no number for was worked as written. */
+  asWritten: "asWritten",
+  /** `yes`: a measurement that she made otherwise on purpose. */
+  changed: (measurement: string) => `changed.${measurement}`,
+  reading: (measurement: string, key: string, part: ReadingPart) => `reading.${measurement}.${key}.${part}`,
+  yarn: (key: string, part: YarnPart) => `yarn.${key}.${part}`,
+  fit: (area: string, part: FitPart) => `fit.${area}.${part}`,
+  hours: "hours",
+} as const;
+
+/** A field's name taken apart. */
+export type Field =
+  | { readonly kind: "swatch"; readonly key: string; readonly part: SwatchPart }
+  | { readonly kind: "worked"; readonly id: string }
+  | { readonly kind: "length"; readonly id: string }
+  | { readonly kind: "changed"; readonly id: string }
+  | { readonly kind: "reading"; readonly id: string; readonly key: string; readonly part: ReadingPart }
+  | { readonly kind: "yarn"; readonly key: string; readonly part: YarnPart }
+  | { readonly kind: "fit"; readonly id: string; readonly part: FitPart }
+  | { readonly kind: "asWritten" | "hours" };
+
+const KEY = /^[a-z0-9]{1,20}$/;
+const ID = /^[a-z][a-z0-9-]{0,39}$/;
+
+/** @returns the name's parts, null where no field can have that name. */
+export function parseField(name: string): Field | null {
+  const [kind = "", first = "", second = "", third = "", ...more] = name.split(".");
+  if (more.length > 0 || name.endsWith(".")) return null;
+  if (kind === "reading") {
+    const part = READING_PARTS.find((known) => known === third);
+    return part && ID.test(first) && KEY.test(second) ? { kind, id: first, key: second, part } : null;
+  }
+  if (third !== "") return null;
+  if (kind === "swatch" || kind === "yarn") return keyedField(kind, first, second);
+  if (kind === "fit") {
+    const part = FIT_PARTS.find((known) => known === second);
+    return part && ID.test(first) ? { kind, id: first, part } : null;
+  }
+  if (second !== "") return null;
+  if (kind === "worked" || kind === "length" || kind === "changed") return ID.test(first) ? { kind, id: first } : null;
+  return name === fieldOf.asWritten || name === fieldOf.hours ? { kind: name } : null;
+}
+
+function keyedField(kind: "swatch" | "yarn", key: string, wanted: string): Field | null {
+  if (!KEY.test(key)) return null;
+  if (kind === "swatch") {
+    const part = SWATCH_PARTS.find((known) => known === wanted);
+    return part ? { kind, key, part } : null;
+  }
+  const part = YARN_PARTS.find((known) => known === wanted);
+  return part ? { kind, key, part } : null;
+}
+
+/** What stands in a report more than once: its swatches, its yarns, or the readings of one measurement. */
+export type Repeated = "swatch" | "yarn" | { readonly reading: string };
+
+/**
+ * Keys of the items that fields are named for, oldest first, also where all of an item's fields are blank.
+ *
+ * @returns in the order of the number that a key begins with, then of the alphabet.
+ */
+export function keysOf(typed: TypedReport, what: Repeated): string[] {
+  const keys = new Set<string>();
+  for (const name of Object.keys(typed)) {
+    const field = parseField(name);
+    if (field === null) continue;
+    if (field.kind === "reading") {
+      if (typeof what === "object" && field.id === what.reading) keys.add(field.key);
+    } else if ((field.kind === "swatch" || field.kind === "yarn") && field.kind === what) keys.add(field.key);
+  }
+  return [...keys].toSorted(inKeyOrder);
+}
+
+/**
+ * Key for one more item.
+ *
+ * @param keys of the items there are.
+ * @param mark of this device, a few small letters, so that two that add one at the same time make two.
+ * @returns the next number, then the mark: `3kq`.
+ */
+export function newKey(keys: readonly string[], mark = ""): string {
+  const last = Math.max(0, ...keys.map(numberOf).filter(Number.isFinite));
+  return `${last + 1}${mark}`;
+}
+
+function inKeyOrder(left: string, right: string): number {
+  const numbers = numberOf(left) - numberOf(right);
+  if (numbers !== 0 && !Number.isNaN(numbers)) return numbers;
+  return left < right ? -1 : 1;
+}
+
+function numberOf(key: string): number {
+  const digits = /^\d+/.exec(key)?.[0];
+  return digits === undefined ? Number.POSITIVE_INFINITY : Number(digits);
+}

@@ -1,0 +1,103 @@
+// Leaves of other packages, not their faces: reading a report needs no schema library, and a tester's page loads none.
+import { own } from "../pattern/own";
+import { CHOICES, type TypedReport } from "./fields";
+import type { FieldSentence, ReportContext } from "./report-context";
+
+/** A form that is being read; what is wrong or worth saying is added to its lists. */
+export interface Form {
+  readonly typed: TypedReport;
+  readonly context: ReportContext;
+  readonly faults: FieldSentence[];
+  readonly remarks: FieldSentence[];
+  /** Texts to keep beside the report, by path in it. */
+  readonly kept: Record<string, string>;
+}
+
+/** What a field holds. `kept` is the text where it is not the document's own way to write the value. */
+export type Entry<Value> =
+  | { readonly is: "blank" | "faulty" }
+  | { readonly is: "read"; readonly value: Value; readonly text: string; readonly kept: string | null };
+
+export type ReadText<Value> =
+  { readonly ok: true; readonly value: Value } | { readonly ok: false; readonly says: string };
+
+/** Nothing that is counted or measured takes more to write. */
+const MOST_CHARACTERS = 200;
+
+export function newForm(typed: TypedReport, context: ReportContext): Form {
+  return { typed, context, faults: [], remarks: [], kept: {} };
+}
+
+/** The field's text without spaces around it, "" where nothing is typed. */
+export function textAt({ typed }: Form, field: string): string {
+  return (own(typed, field) ?? "").trim();
+}
+
+export function isBlank(form: Form, fields: readonly string[]): boolean {
+  return fields.every((field) => textAt(form, field) === "");
+}
+
+/** Reads a field's text; one that cannot be read is a fault at the field. */
+export function entryAt<Value extends string | number>(
+  form: Form,
+  field: string,
+  read: (text: string) => ReadText<Value>,
+): Entry<Value> {
+  const text = textAt(form, field);
+  if (text === "") return { is: "blank" };
+  const result = storableFault(text, MOST_CHARACTERS) ?? read(text);
+  if (result.ok) return { is: "read", value: result.value, text, kept: text === String(result.value) ? null : text };
+  form.faults.push({ field, says: result.says });
+  return { is: "faulty" };
+}
+
+/** @returns what keeps a text from being stored, undefined where nothing does. */
+export function storableFault(text: string, most: number): { readonly ok: false; readonly says: string } | undefined {
+  if (text.length > most) return { ok: false, says: `This is longer than ${most} characters. Write it shorter.` };
+  if (text.isWellFormed() && !text.includes("\u0000")) return undefined;
+  return { ok: false, says: "This holds a character that cannot be stored. Write it once more." };
+}
+
+/** One of the words that the field may hold. */
+export function choiceAt<Choice extends string>(form: Form, field: string, choices: readonly Choice[]): Entry<Choice> {
+  return entryAt(form, field, (text) => {
+    const value = choices.find((choice) => choice === text);
+    return value === undefined
+      ? { ok: false, says: `Choose one of ${choices.map((choice) => `“${choice}”`).join(", ")}.` }
+      : { ok: true, value };
+  });
+}
+
+/** `yes` or `no`; undefined where nothing is chosen or the choice cannot be read. */
+export function yesAt(form: Form, field: string): boolean | undefined {
+  const entry = choiceAt(form, field, CHOICES.yesNo);
+  return entry.is === "read" ? entry.value === "yes" : undefined;
+}
+
+/** A value that an item cannot be without; where it is missing, that is a fault at its field. */
+export function needed<Value>(form: Form, field: string, { entry, missing }: { entry: Entry<Value>; missing: string }) {
+  if (entry.is === "read") return entry;
+  if (entry.is === "blank") form.faults.push({ field, says: missing });
+  return undefined;
+}
+
+/** An item of the pattern by its id; the only one there is where nothing is chosen. */
+export function itemAt<Item extends { readonly id: string }>(
+  form: Form,
+  field: string,
+  { items, missing }: { readonly items: readonly Item[]; readonly missing: string },
+): Item | undefined {
+  const [first, ...others] = items;
+  if (textAt(form, field) === "" && first !== undefined && others.length === 0) return first;
+  const ids = items.map(({ id }) => id);
+  const entry = entryAt(form, field, (text) =>
+    ids.includes(text) ? { ok: true, value: text } : { ok: false, says: "The pattern has none of this name." },
+  );
+  const chosen = needed(form, field, { entry, missing });
+  return chosen && items.find(({ id }) => id === chosen.value);
+}
+
+/** Keeps a text beside the report. */
+export function keep(form: Form, path: string, text: string | null): void {
+  if (text !== null && text !== "") form.kept[path] = text;
+}

@@ -1,0 +1,19 @@
+/** Her gauge in one direction beside the pattern's. */
+export interface GaugeOutlook {
+  readonly over10cm: number;
+  readonly over4in: number;
+  readonly statedOver10cm: number;
+  readonly statedOver4in: number;
+  /** `fewer`, `more`: so far off that a measurement leaves its tolerance; where none is moved, by more than 3 %. */
+  readonly verdict: "as stated" | "fewer" | "more";
+}
+
+/** What one measurement would come to at her gauge. */
+export interface MeasurementOutlook {
+  readonly measurement: string;
+  readonly promisedCm: number;
+  readonly wouldBeCm: number;
+  /** wouldBeCm − promisedCm. */
+  readonly differenceCm: number;
+  readonly isBeyondTolerance: boolean;
+}

@@ -1,0 +1,41 @@
+import { readLength } from "../tables/read-cell";
+import { parseLength, type LengthUnit } from "../units";
+import { entryAt, type Entry, type Form, type ReadText } from "./form";
+
+/**
+ * A length that she typed, in cm; a unit that she wrote wins over hers, and where it is another one she is told what was
+ * read. Its `kept` text carries its unit.
+ */
+export function lengthAt(form: Form, field: string, read: ReadLengthText = readLength): Entry<number> {
+  const { unit, lengthWords } = form.context;
+  const entry = entryAt(form, field, (text) => read(text, unit));
+  if (entry.is !== "read") return entry;
+  const { value, text } = entry;
+  if (unitRead(text, unit) !== unit) form.remarks.push({ field, says: `Read as ${lengthWords(value)}.` });
+  const said = withUnit(text, unit);
+  return { ...entry, kept: said === `${value} cm` ? null : said };
+}
+
+type ReadLengthText = (text: string, unit: LengthUnit) => ReadText<number>;
+
+/** The same where it may be 0, as a length worked to a ruler may. */
+export function readLengthOrNone(text: string, unit: LengthUnit): ReadText<number> {
+  const parsed = parseLength(text, unit);
+  return parsed.ok && parsed.cm === 0 ? { ok: true, value: 0 } : readLength(text, unit);
+}
+
+/** A text with its unit, so that it means the same to whoever works in another. */
+export function withUnit(text: string, unit: LengthUnit): string {
+  return unitRead(text, "cm") === unitRead(text, "in") ? text : `${text} ${unit}`;
+}
+
+/** The other way: without the unit that is hers anyway. */
+export function withoutUnit(text: string, unit: LengthUnit): string {
+  const bare = text.slice(0, -unit.length).trimEnd();
+  return text === withUnit(bare, unit) ? bare : text;
+}
+
+function unitRead(text: string, unit: LengthUnit): LengthUnit | null {
+  const parsed = parseLength(text, unit);
+  return parsed.ok ? parsed.unit : null;
+}

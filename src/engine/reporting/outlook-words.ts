@@ -1,0 +1,89 @@
+import type { Fabric, Measurement, Swatch } from "../pattern";
+import { tenth, toolWords } from "./gauge-words";
+import type { ReportContext } from "./report-context";
+import type { GaugeOutlook, MeasurementOutlook } from "./gauge-outlook";
+import { nextTool } from "./tool-sizes";
+
+/** An outlook in sentences. */
+export interface OutlookWords {
+  /** Her gauge against the stated, in her unit. */
+  readonly gauge: string;
+  /** What the garment would come to. */
+  readonly garment: string;
+  /** Which way to go with the tool, null where nothing is to be done. */
+  readonly advice: string | null;
+  /** The tool to try next, mm; null where another tool does not mend it. */
+  readonly tryToolMm: number | null;
+}
+
+interface Telling {
+  readonly swatch: Swatch;
+  readonly fabric: Fabric;
+  readonly context: ReportContext;
+  readonly stitches: GaugeOutlook;
+  readonly rows: GaugeOutlook;
+  readonly measurements: readonly MeasurementOutlook[];
+}
+
+export function outlookWords(telling: Telling): OutlookWords {
+  return { gauge: gaugeWords(telling), garment: garmentWords(telling), ...adviceWords(telling) };
+}
+
+function gaugeWords({ stitches, rows, fabric, context: { unit } }: Telling): string {
+  const [over, key, stated] =
+    unit === "in"
+      ? (["4 in", "over4in", "statedOver4in"] as const)
+      : (["10 cm", "over10cm", "statedOver10cm"] as const);
+  const rowsWord = rowsWordOf(fabric);
+  const hers = `${tenth(stitches[key])} stitches and ${tenth(rows[key])} ${rowsWord} over ${over}`;
+  return `You have ${hers}; the pattern has ${tenth(stitches[stated])} and ${tenth(rows[stated])}.`;
+}
+
+function garmentWords({ measurements, context }: Telling): string {
+  const { pattern, lengthWords } = context;
+  const partOf = (id: string) => pattern.measurements.find((measurement) => measurement.id === id);
+  const beyond = measurements
+    .filter(({ isBeyondTolerance }) => isBeyondTolerance)
+    .toSorted((left, right) => tolerances(right, partOf) - tolerances(left, partOf));
+  const [worst, ...others] = beyond;
+  if (measurements.length === 0) return "No measurement of the garment depends on this fabric’s gauge.";
+  if (worst === undefined) return "At this gauge every measurement would come out as promised, within its tolerance.";
+  const label = partOf(worst.measurement)?.label ?? worst.measurement;
+  const more = others.length === 0 ? "" : `, and ${others.length} more would be off too`;
+  const far = lengthWords(Math.abs(worst.differenceCm));
+  return `At this gauge “${label}” would come out ${far} ${worst.differenceCm > 0 ? "bigger" : "smaller"} than promised${more}.`;
+}
+
+function tolerances(
+  { measurement, differenceCm }: MeasurementOutlook,
+  partOf: (id: string) => Measurement | undefined,
+): number {
+  return Math.abs(differenceCm) / (partOf(measurement)?.toleranceCm ?? 1);
+}
+
+/** Fewer stitches than stated are a loose fabric, which a smaller tool tightens; rows seldom mend by the tool (common practice, no source). */
+function adviceWords({ swatch, fabric, context, stitches, rows }: Telling): Pick<OutlookWords, "advice" | "tryToolMm"> {
+  const rowsWord = rowsWordOf(fabric);
+  if (stitches.verdict === "as stated") {
+    if (rows.verdict === "as stated") return { advice: null, tryToolMm: null };
+    const taller = rows.verdict === "fewer" ? "taller" : "shorter";
+    const advice = `Your stitches are as wide as the pattern’s; your ${rowsWord} are ${taller}. Another tool seldom mends that alone: where the pattern lets you work to a length, go by the tape, and tell the designer.`;
+    return { advice, tryToolMm: null };
+  }
+  const direction = stitches.verdict === "fewer" ? "smaller" : "larger";
+  const isLoose = stitches.verdict === "fewer";
+  const toolMm = nextTool(swatch.toolMm, direction);
+  const { craft } = context.pattern;
+  const next = toolMm === null ? `a ${direction} tool` : `${direction}: ${toolWords(craft, toolMm)}`;
+  const why = `You work ${isLoose ? "looser" : "tighter"} than the pattern: ${stitches.verdict} stitches to the same width.`;
+  const and = rows.verdict === "as stated" || rows.verdict === stitches.verdict ? "" : rowsBeside(rowsWord);
+  return { advice: `${why} Try one size ${next}, and swatch again.${and}`, tryToolMm: toolMm };
+}
+
+function rowsBeside(rowsWord: string): string {
+  return ` Your ${rowsWord} are off the other way, so look at the stitches first; ${rowsWord} can be mended by the tape where the pattern works to a length.`;
+}
+
+function rowsWordOf({ worked }: Fabric): "rows" | "rounds" {
+  return worked === undefined || worked === "flat" ? "rows" : "rounds";
+}

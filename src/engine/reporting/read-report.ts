@@ -1,0 +1,76 @@
+import type { PatternDocument } from "../pattern";
+import { parseField, type TypedReport } from "./fields";
+import { newForm, textAt, type Form } from "./form";
+import { fitAreas, readFit, readTypedCounts, readTypedHours, readTypedLengths } from "./read-typed-garment";
+import { readChanged, readTypedReadings } from "./read-typed-readings";
+import { readTypedSwatches } from "./read-typed-swatches";
+import { readTypedYarn } from "./read-typed-yarn";
+import type { ReadReport, ReportContext } from "./report-context";
+
+/**
+ * Reads a report as it was typed, field by field.
+ *
+ * Counts and lengths that she typed nothing for are the pattern's of her size. An item that is begun and not whole is a
+ * fault at what is missing and stands nowhere in the report; a wholly blank one is nothing. A girth typed as the width it
+ * has laid flat is doubled.
+ *
+ * @param typed any text in any field.
+ * @param context the revision that she followed, parsed; its size, her unit.
+ * @returns a report that is valid as a document (without faults all of what was typed), the texts to keep beside it, faults
+ *   and remarks by field. Nothing typed gives an empty report.
+ * @throws {RangeError} where a length of the pattern names no number for the size, which a parsed document rules out.
+ * @see design 4.1; documents.md, Call.
+ */
+export function readReport(typed: TypedReport, context: ReportContext): ReadReport {
+  const form = newForm(typed, context);
+  const { swatches, keys: swatchKeys } = readTypedSwatches(form);
+  const worked = readTypedCounts(form);
+  const workedLengths = readTypedLengths(form);
+  const changed = readChanged(form);
+  const { readings, keys: readingKeys } = readTypedReadings(form);
+  const { yarn, keys: yarnKeys } = readTypedYarn(form);
+  const fit = readFit(form);
+  const hours = readTypedHours(form);
+  remarkOnUnknown(form);
+  return {
+    report: {
+      size: context.size,
+      swatches,
+      worked,
+      ...(workedLengths === undefined ? {} : { workedLengths }),
+      ...(changed.length === 0 ? {} : { changed }),
+      readings,
+      yarn,
+      ...(fit.length === 0 ? {} : { fit }),
+      ...(hours === undefined ? {} : { hours }),
+    },
+    typed: form.kept,
+    keys: { swatches: swatchKeys, readings: readingKeys, yarn: yarnKeys },
+    faults: form.faults,
+    remarks: form.remarks,
+  };
+}
+
+/** What was typed for something that this revision does not have is told, for it is not sent. */
+function remarkOnUnknown(form: Form): void {
+  const known = knownIds(form.context.pattern);
+  for (const name of Object.keys(form.typed)) {
+    if (textAt(form, name) === "") continue;
+    const field = parseField(name);
+    const isKnown = field !== null && (!("id" in field) || known[field.kind].has(field.id));
+    if (!isKnown)
+      form.remarks.push({ field: name, says: "The pattern has no place for this any more, so it is not sent." });
+  }
+}
+
+function knownIds(pattern: PatternDocument) {
+  const ids = (items: readonly { readonly id: string }[] = []) => new Set(items.map(({ id }) => id));
+  const measurements = ids(pattern.measurements);
+  return {
+    worked: ids(pattern.counts),
+    length: ids(pattern.lengths),
+    changed: measurements,
+    reading: measurements,
+    fit: new Set(fitAreas(pattern)),
+  };
+}

@@ -1,0 +1,73 @@
+import type { PatternDocument, Tester } from "../pattern";
+import { cmOfSize } from "../pattern/by-size";
+import { own } from "../pattern/own";
+import { readCount, readHours } from "../tables/read-cell";
+import { CHOICES, fieldOf } from "./fields";
+import { choiceAt, entryAt, keep, storableFault, textAt, yesAt, type Form } from "./form";
+import { lengthAt, readLengthOrNone } from "./length-entry";
+
+type Fit = NonNullable<Tester["fit"]>;
+
+const SCALE = { "-2": -2, "-1": -1, "0": 0, "1": 1, "2": 2 } as const;
+/** More than anybody writes on how one place fits. */
+const MOST_WORDS = 10_000;
+
+/** All counts as she worked them: the pattern's number of her size where she typed none. */
+export function readTypedCounts(form: Form): Record<string, number> {
+  const { pattern, size } = form.context;
+  if (yesAt(form, fieldOf.asWritten)) keep(form, fieldOf.asWritten, "yes");
+  return Object.fromEntries(
+    pattern.counts.map(({ id }) => {
+      const entry = entryAt(form, fieldOf.worked(id), readCount);
+      if (entry.is === "read") keep(form, `worked.${id}`, entry.kept);
+      return [id, entry.is === "read" ? entry.value : gradedCount(pattern, id, size)];
+    }),
+  );
+}
+
+/** A count as the pattern has it in a size, 0 where it has none yet. */
+export function gradedCount(pattern: PatternDocument, count: string, size: string): number {
+  return own(own(pattern.grading, count), size) ?? 0;
+}
+
+/** All lengths as she worked them, cm; undefined where the pattern has none. */
+export function readTypedLengths(form: Form): Record<string, number> | undefined {
+  const { pattern, size } = form.context;
+  return (
+    pattern.lengths &&
+    Object.fromEntries(
+      pattern.lengths.map(({ id, cm }) => {
+        const entry = lengthAt(form, fieldOf.length(id), readLengthOrNone);
+        if (entry.is === "read") keep(form, `workedLengths.${id}`, entry.kept);
+        return [id, entry.is === "read" ? entry.value : cmOfSize(cm, size)];
+      }),
+    )
+  );
+}
+
+/** How it fits, in the order of `fitAreas`. */
+export function readFit(form: Form): Fit[number][] {
+  return fitAreas(form.context.pattern).flatMap((area) => {
+    const field = { scale: fieldOf.fit(area, "scale"), says: fieldOf.fit(area, "says") };
+    const scale = choiceAt(form, field.scale, CHOICES.scale);
+    const says = textAt(form, field.says);
+    const fault = storableFault(says, MOST_WORDS);
+    if (fault) form.faults.push({ field: field.says, says: fault.says });
+    if (scale.is === "blank" && says !== "")
+      form.faults.push({ field: field.scale, says: "Choose how it fits here, beside your words." });
+    if (scale.is !== "read" || fault) return [];
+    return [{ area, scale: SCALE[scale.value], ...(says === "" ? {} : { says }) }];
+  });
+}
+
+/** Body measurements that the fit is asked at: those that the pattern explains, then others that its sizes are made for. */
+export function fitAreas({ bodyMeasurements = [], sizes }: PatternDocument): string[] {
+  return [...new Set([...bodyMeasurements.map(({ id }) => id), ...sizes.flatMap(({ body }) => Object.keys(body))])];
+}
+
+export function readTypedHours(form: Form): number | undefined {
+  const entry = entryAt(form, fieldOf.hours, readHours);
+  if (entry.is !== "read") return undefined;
+  keep(form, "hours", entry.kept);
+  return entry.value;
+}

@@ -1,0 +1,60 @@
+import type { Measurement, Reading } from "../pattern";
+import { CHOICES, fieldOf, keysOf, type ReadingPart } from "./fields";
+import { choiceAt, isBlank, keep, yesAt, type Form } from "./form";
+import { lengthAt } from "./length-entry";
+
+/** Behind the kept text of a girth that was typed as the width it has laid flat. */
+export const LAID_FLAT = ", laid flat";
+
+/** Her readings in the pattern's order of measurements, with their keys. */
+export function readTypedReadings(form: Form): { readonly readings: Reading[]; readonly keys: string[] } {
+  const readings: Reading[] = [];
+  const keys: string[] = [];
+  for (const measurement of form.context.pattern.measurements) {
+    for (const key of keysOf(form.typed, { reading: measurement.id })) {
+      const reading = readReading(form, { measurement, key, path: `readings[${readings.length}]` });
+      if (reading === undefined) continue;
+      readings.push(reading);
+      keys.push(key);
+    }
+  }
+  return { readings, keys };
+}
+
+/** Measurements that she made otherwise on purpose, in the pattern's order. */
+export function readChanged(form: Form): string[] {
+  return form.context.pattern.measurements.flatMap(({ id }) => (yesAt(form, fieldOf.changed(id)) ? [id] : []));
+}
+
+interface Place {
+  readonly measurement: Measurement;
+  readonly key: string;
+  readonly path: string;
+}
+
+function readReading(form: Form, { measurement, key, path }: Place): Reading | undefined {
+  const at = (part: ReadingPart) => fieldOf.reading(measurement.id, key, part);
+  if (isBlank(form, [at("value")])) return undefined;
+  const length = lengthAt(form, at("value"));
+  const way = choiceAt(form, at("way"), CHOICES.way);
+  const state = choiceAt(form, at("state"), CHOICES.state);
+  const kept = yesAt(form, at("kept"));
+  if (length.is !== "read" || way.is === "faulty" || state.is === "faulty") return undefined;
+  const isFlat = way.is === "read" && way.value === "flat";
+  const isDoubled = isFlat && measurement.girth === true;
+  const cm = isDoubled ? length.value * 2 : length.value;
+  keep(form, `${path}.cm`, isDoubled ? `${length.kept ?? `${length.value} cm`}${LAID_FLAT}` : length.kept);
+  if (kept) keep(form, `${path}.kept`, "yes");
+  if (isFlat)
+    form.remarks.push({
+      field: at("value"),
+      says: isDoubled ? `Doubled: ${form.context.lengthWords(cm)} around.` : "Not doubled: this is a width.",
+    });
+  const doneAs = way.is === "read" && !(isFlat && !isDoubled) ? way.value : undefined;
+  return {
+    measurement: measurement.id,
+    cm,
+    ...(state.is === "read" ? { state: state.value } : {}),
+    ...(doneAs === undefined ? {} : { way: doneAs === "around" ? doneAs : "flat doubled" }),
+  };
+}

@@ -1,0 +1,81 @@
+import type { Swatch } from "../pattern";
+import { readSwatchCount, readTool } from "../tables/read-cell";
+import { CHOICES, fieldOf, keysOf, type SwatchPart } from "./fields";
+import { choiceAt, entryAt, isBlank, itemAt, keep, needed, textAt, yesAt, type Form } from "./form";
+import { lengthAt } from "./length-entry";
+
+const MEASURED: readonly SwatchPart[] = ["stitches", "across", "rows", "along"];
+
+/** Her swatches, oldest first, with their keys; one without any number is none. */
+export function readTypedSwatches(form: Form): { readonly swatches: Swatch[]; readonly keys: string[] } {
+  const swatches: Swatch[] = [];
+  const keys: string[] = [];
+  for (const key of keysOf(form.typed, "swatch")) {
+    if (
+      isBlank(
+        form,
+        MEASURED.map((part) => fieldOf.swatch(key, part)),
+      )
+    )
+      continue;
+    const swatch = readSwatch(form, key, `swatches[${swatches.length}]`);
+    if (swatch === undefined) continue;
+    swatches.push(swatch);
+    keys.push(key);
+  }
+  return { swatches, keys };
+}
+
+function readSwatch(form: Form, key: string, path: string): Swatch | undefined {
+  const at = (part: SwatchPart) => fieldOf.swatch(key, part);
+  const { pattern } = form.context;
+  const tool = pattern.craft === "crochet" ? "hook" : "needles";
+  const number = (part: SwatchPart, read: typeof readTool, missing: string) =>
+    needed(form, at(part), { entry: entryAt(form, at(part), read), missing });
+  const length = (part: SwatchPart, missing: string) =>
+    needed(form, at(part), { entry: lengthAt(form, at(part)), missing });
+  const fabric = itemAt(form, at("fabric"), { items: pattern.fabrics, missing: "Choose the fabric of this swatch." });
+  const parts = {
+    toolMm: number("toolMm", readTool, `The size of your ${tool} is missing.`),
+    stitches: number("stitches", readSwatchCount, "The number of stitches is missing."),
+    acrossCm: length("across", "The width that you counted the stitches over is missing."),
+    rows: number("rows", readSwatchCount, "The number of rows is missing."),
+    alongCm: length("along", "The height that you counted the rows over is missing."),
+  };
+  const washed = readWashed(form, at("washed"));
+  const on = choiceAt(form, at("on"), CHOICES.on);
+  const used = yesAt(form, at("used"));
+  const worked = choiceAt(form, at("worked"), CHOICES.worked);
+  const kept = yesAt(form, at("kept"));
+  const { toolMm, stitches, acrossCm, rows, alongCm } = parts;
+  if (!fabric || !toolMm || !stitches || !acrossCm || !rows || !alongCm || washed === undefined) return undefined;
+  for (const [part, entry] of Object.entries({ toolMm, stitches, acrossCm, rows, alongCm }))
+    keep(form, `${path}.${part}`, entry.kept);
+  if (worked.is === "read") {
+    keep(form, `${path}.worked`, worked.value);
+    if (fabric.worked !== undefined && (fabric.worked === "flat") !== (worked.value === "flat"))
+      form.remarks.push({ field: at("worked"), says: otherWay(worked.value) });
+  }
+  if (kept) keep(form, `${path}.kept`, "yes");
+  return {
+    fabric: fabric.id,
+    toolMm: toolMm.value,
+    stitches: stitches.value,
+    acrossCm: acrossCm.value,
+    rows: rows.value,
+    alongCm: alongCm.value,
+    washed,
+    ...(on.is === "read" ? { on: on.value } : {}),
+    ...(used ? { used } : {}),
+  };
+}
+
+function readWashed(form: Form, field: string): boolean | undefined {
+  if (textAt(form, field) === "") form.faults.push({ field, says: "Say whether this swatch was washed and dried." });
+  return yesAt(form, field);
+}
+
+function otherWay(worked: "flat" | "round"): string {
+  const pattern = worked === "flat" ? "in rounds" : "flat";
+  return `The garment is worked ${pattern}. Many people’s gauge is another one then, so a swatch worked ${pattern} says more.`;
+}

@@ -1,0 +1,144 @@
+import type { Tester } from "../pattern";
+import { readGrams } from "../tables/read-cell";
+import { parseNumber, type LengthUnit } from "../units";
+import { CHOICES, fieldOf, keysOf, type YarnPart } from "./fields";
+import { choiceAt, entryAt, isBlank, itemAt, keep, needed, textAt, yesAt, type Entry, type Form } from "./form";
+import { readBallLength, readWeight, yarnLengthWords } from "./yarn-text";
+
+type YarnUsed = Tester["yarn"][number];
+
+const USED: readonly YarnPart[] = ["before", "after", "balls"];
+/** No document holds a larger number. */
+const LARGEST_NUMBER = 1_000_000;
+
+/** What she used of yarns, oldest entry first, with their keys; an entry that says nothing of an amount is none. */
+export function readTypedYarn(form: Form): { readonly yarn: YarnUsed[]; readonly keys: string[] } {
+  const yarn: YarnUsed[] = [];
+  const keys: string[] = [];
+  for (const key of keysOf(form.typed, "yarn")) {
+    if (
+      isBlank(
+        form,
+        USED.map((part) => fieldOf.yarn(key, part)),
+      )
+    )
+      continue;
+    const used = readYarnUsed(form, key, `yarn[${yarn.length}]`);
+    if (used === undefined) continue;
+    yarn.push(used);
+    keys.push(key);
+  }
+  return { yarn, keys };
+}
+
+function readYarnUsed(form: Form, key: string, path: string): YarnUsed | undefined {
+  const at = (part: YarnPart) => fieldOf.yarn(key, part);
+  const { pattern, unit } = form.context;
+  const yarn = itemAt(form, at("yarn"), { items: pattern.yarns, missing: "Choose which of the yarns this is." });
+  const weight = needed(form, at("gramsPerBall"), {
+    entry: entryAt(form, at("gramsPerBall"), readWeight),
+    missing: "How heavy a ball is, as its band says, is missing.",
+  });
+  const length = needed(form, at("metresPerBall"), {
+    entry: ballLengthAt(form, at("metresPerBall")),
+    missing: `How many ${unit === "in" ? "yards" : "metres"} a ball holds, as its band says, is missing.`,
+  });
+  const how = howMeasured(form, key);
+  const grams =
+    how === "balls" ? byBalls(form, key, weight?.value) : how === "weighed" ? byWeight(form, key) : undefined;
+  const extras = {
+    swatchInWeight: yesAt(form, at("swatchInWeight")),
+    tailsInWeight: yesAt(form, at("tailsInWeight")),
+    seamsInWeight: yesAt(form, at("seamsInWeight")),
+    kept: yesAt(form, at("kept")),
+  };
+  if (!yarn || !weight || !length || how === undefined || grams === undefined) return undefined;
+  const metresPer100g = length.value / (weight.value / 100);
+  if (!isInDocument(metresPer100g)) {
+    const says = `A ball of so much for ${textAt(form, at("gramsPerBall"))} cannot be. Look at its band once more.`;
+    form.faults.push({ field: at("metresPerBall"), says });
+    return undefined;
+  }
+  keepTexts(form, { path, key, how, ballLength: length.kept });
+  for (const [part, said] of Object.entries(extras))
+    if (said !== undefined) keep(form, `${path}.${part}`, said ? "yes" : "no");
+  return { yarn: yarn.id, grams, metresPer100g };
+}
+
+function ballLengthAt(form: Form, field: string): Entry<number> {
+  const { unit } = form.context;
+  const entry = entryAt(form, field, (text) => readBallLength(text, unit));
+  if (entry.is !== "read") return entry;
+  const other: LengthUnit = unit === "in" ? "cm" : "in";
+  const bare = readBallLength(entry.text, other);
+  const hasUnit = bare.ok && bare.value === entry.value;
+  if (hasUnit && yarnLengthWords(entry.value, unit) !== entry.text.replace(/\s+/g, " "))
+    form.remarks.push({ field, says: `Read as ${yarnLengthWords(entry.value, unit)}.` });
+  return { ...entry, kept: hasUnit ? entry.text : `${entry.text} ${unit === "in" ? "yd" : "m"}` };
+}
+
+/** Weighed or in balls: as she chose, else as what she typed tells. */
+function howMeasured(form: Form, key: string): "weighed" | "balls" | undefined {
+  const field = fieldOf.yarn(key, "how");
+  const chosen = choiceAt(form, field, CHOICES.how);
+  if (chosen.is === "read") return chosen.value;
+  if (chosen.is === "faulty") return undefined;
+  const isWeighed = !isBlank(form, [fieldOf.yarn(key, "before"), fieldOf.yarn(key, "after")]);
+  if (isWeighed && !isBlank(form, [fieldOf.yarn(key, "balls")])) {
+    form.faults.push({ field, says: "Say whether the weights count or the number of balls." });
+    return undefined;
+  }
+  return isWeighed ? "weighed" : "balls";
+}
+
+function byWeight(form: Form, key: string): number | undefined {
+  const fields = { before: fieldOf.yarn(key, "before"), after: fieldOf.yarn(key, "after") };
+  const before = needed(form, fields.before, {
+    entry: entryAt(form, fields.before, readWeight),
+    missing: "What the yarn weighed before you began is missing.",
+  });
+  const after = needed(form, fields.after, {
+    entry: entryAt(form, fields.after, readWhatIsLeft),
+    missing: "What is left is missing; write 0 where nothing is.",
+  });
+  if (!before || !after) return undefined;
+  if (before.value > after.value) return before.value - after.value;
+  form.faults.push({ field: fields.after, says: `This is not less than the ${before.text} that you began with.` });
+  return undefined;
+}
+
+function byBalls(form: Form, key: string, gramsPerBall: number | undefined): number | undefined {
+  const field = fieldOf.yarn(key, "balls");
+  const entry = entryAt(form, field, readGrams);
+  const balls = needed(form, field, { entry, missing: "How many balls you used is missing." });
+  if (!balls || gramsPerBall === undefined) return undefined;
+  const grams = balls.value * gramsPerBall;
+  if (isInDocument(grams)) return grams;
+  form.faults.push({ field, says: "So many balls cannot be." });
+  return undefined;
+}
+
+function readWhatIsLeft(text: string) {
+  const parsed = parseNumber(text);
+  return parsed.ok && parsed.value === 0 ? { ok: true as const, value: 0 } : readWeight(text);
+}
+
+function isInDocument(value: number): boolean {
+  return value > 0 && value <= LARGEST_NUMBER;
+}
+
+interface YarnTexts {
+  readonly path: string;
+  readonly key: string;
+  readonly how: "weighed" | "balls";
+  readonly ballLength: string | null;
+}
+
+/** All that she typed of the yarn is kept, for the document holds only what it comes to. */
+function keepTexts(form: Form, { path, key, how, ballLength }: YarnTexts): void {
+  const parts: readonly YarnPart[] =
+    how === "weighed" ? ["before", "after", "gramsPerBall"] : ["balls", "gramsPerBall"];
+  for (const part of parts) keep(form, `${path}.${part}`, textAt(form, fieldOf.yarn(key, part)));
+  keep(form, `${path}.metresPerBall`, ballLength);
+  keep(form, `${path}.how`, how);
+}

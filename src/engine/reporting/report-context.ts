@@ -1,0 +1,44 @@
+import type { PatternDocument, Tester } from "../pattern";
+import type { LengthWords } from "../sanity";
+import type { LengthUnit } from "../units";
+
+/** What a report is read against. */
+export interface ReportContext {
+  /** The revision that she followed, parsed. */
+  readonly pattern: PatternDocument;
+  /** Id of the size that she makes. */
+  readonly size: string;
+  /** Unit of a length without one; yards and metres of yarn go with it. */
+  readonly unit: LengthUnit;
+  /** Writes a length in her unit, for sentences. */
+  readonly lengthWords: LengthWords;
+}
+
+/** A report as documents hold it, without what stands in rows of its own. */
+export type Report = Omit<Tester, "id" | "body">;
+
+/** A sentence about a field of the report. */
+export interface FieldSentence {
+  readonly field: string;
+  readonly says: string;
+}
+
+/** What a typed report comes to. */
+export interface ReadReport {
+  /** All that could be read; items with a fault are left out, counts and lengths are all written out. */
+  readonly report: Report;
+  /**
+   * Texts to keep beside the report, by path in it (`readings[2].cm`), where they are not the document's own number. A length
+   * carries its unit; the width of a girth ends in `, laid flat`. What no document holds (`readings[2].kept`,
+   * `yarn[0].before`) stands here too.
+   */
+  readonly typed: Readonly<Record<string, string>>;
+  /** Keys of the fields that the report's items were read from, in the order of the items. */
+  readonly keys: {
+    readonly swatches: readonly string[];
+    readonly readings: readonly string[];
+    readonly yarn: readonly string[];
+  };
+  readonly faults: readonly FieldSentence[];
+  readonly remarks: readonly FieldSentence[];
+}

@@ -1,0 +1,98 @@
+import { fieldOf, parseField, type TypedReport } from "./fields";
+import { fitAreas } from "./read-typed-garment";
+import { readReport } from "./read-report";
+import type { ReadReport, ReportContext } from "./report-context";
+
+export type StepId = "swatch" | "make" | "measure" | "yarn" | "fit";
+export type StepState = "empty" | "begun" | "complete" | "faulty";
+
+/** How far she is with one part of her report. */
+export interface ReportStep {
+  readonly step: StepId;
+  readonly state: StepState;
+  /** Items done, of how many: fabrics, counts and lengths, measurements, yarns, places of the body. */
+  readonly done: number;
+  readonly of: number;
+  /** `3 of 8 measured`; where something is wrong, that. */
+  readonly says: string;
+}
+
+/**
+ * The steps that a tester goes through, in their order; a step with nothing in it for this pattern is left out.
+ *
+ * A step is complete when nothing is left to type: a swatch of every fabric, a number for every count and length or her
+ * word that it is as written, every measurement read or changed on purpose, every yarn, every place of the body.
+ *
+ * @returns how far each is. Dates are told elsewhere.
+ */
+export function reportSteps(typed: TypedReport, context: ReportContext): ReportStep[] {
+  const read = readReport(typed, context);
+  const begun = new Set(Object.entries(typed).flatMap(([field, text]) => (text.trim() === "" ? [] : stepOf(field))));
+  return tallies(typed, read, context).flatMap(({ step, done, of, counted }) => {
+    if (of === 0) return [];
+    const wrong = read.faults.filter(({ field }) => stepOf(field).includes(step)).length;
+    const state = wrong > 0 ? "faulty" : done >= of ? "complete" : begun.has(step) ? "begun" : "empty";
+    const toMend = wrong === 0 ? "" : `; ${wrong === 1 ? "1 thing" : `${wrong} things`} to mend`;
+    return [{ step, state, done, of, says: `${done} of ${of} ${counted}${toMend}` }];
+  });
+}
+
+/** The step to do next: the first where something is to mend, else the first that is not complete; null when all are. */
+export function nextStep(steps: readonly ReportStep[]): ReportStep | null {
+  return steps.find(({ state }) => state === "faulty") ?? steps.find(({ state }) => state !== "complete") ?? null;
+}
+
+/** The step that a field stands in. @returns none where no field can have that name. */
+export function stepOf(name: string): StepId[] {
+  const field = parseField(name);
+  switch (field?.kind) {
+    case undefined:
+      return [];
+    case "swatch":
+      return ["swatch"];
+    case "worked":
+    case "length":
+    case "asWritten":
+    case "hours":
+      return ["make"];
+    case "changed":
+    case "reading":
+      return ["measure"];
+    case "yarn":
+      return ["yarn"];
+    case "fit":
+      return ["fit"];
+  }
+}
+
+interface Tally {
+  readonly step: StepId;
+  readonly done: number;
+  readonly of: number;
+  readonly counted: string;
+}
+
+function tallies(typed: TypedReport, { report, typed: kept }: ReadReport, { pattern }: ReportContext): Tally[] {
+  const has = (field: string) => (typed[field] ?? "").trim() !== "";
+  const made = [
+    ...pattern.counts.map(({ id }) => fieldOf.worked(id)),
+    ...(pattern.lengths ?? []).map(({ id }) => fieldOf.length(id)),
+  ];
+  const isAsWritten = kept[fieldOf.asWritten] === "yes";
+  const settled = new Set([...report.readings.map(({ measurement }) => measurement), ...(report.changed ?? [])]);
+  const areas = fitAreas(pattern);
+  const tally = (step: StepId, counted: string, [done, of]: readonly [number, number]) => ({ step, counted, done, of });
+  return [
+    tally("swatch", pattern.fabrics.length === 1 ? "fabric swatched" : "fabrics swatched", [
+      new Set(report.swatches.map(({ fabric }) => fabric)).size,
+      pattern.fabrics.length,
+    ]),
+    tally("make", "numbers told", [isAsWritten ? made.length : made.filter(has).length, made.length]),
+    tally("measure", "measured", [settled.size, pattern.measurements.length]),
+    tally("yarn", pattern.yarns.length === 1 ? "yarn told" : "yarns told", [
+      new Set(report.yarn.map(({ yarn }) => yarn)).size,
+      pattern.yarns.length,
+    ]),
+    tally("fit", "told", [report.fit?.length ?? 0, areas.length]),
+  ];
+}

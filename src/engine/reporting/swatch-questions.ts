@@ -1,0 +1,82 @@
+import type { swatchSuspects, Slip } from "../gaps";
+import { own, type Fabric, type Swatch } from "../pattern";
+import { statedGauge, swatchGauge } from "../prediction";
+import { fieldOf, type SwatchPart } from "./fields";
+import { tenth } from "./gauge-words";
+import type { ReadingQuestion } from "./question";
+import type { ReadReport, ReportContext } from "./report-context";
+
+interface AskingSwatches {
+  readonly suspects: ReturnType<typeof swatchSuspects>;
+  readonly context: ReportContext;
+}
+
+/** Questions about swatches far from the stated gauge, and about 10 cm typed by those who work in inches. */
+export function swatchQuestions(read: ReadReport, { suspects, context }: AskingSwatches): ReadingQuestion[] {
+  return read.report.swatches.flatMap((swatch, at) => {
+    const key = read.keys.swatches[at];
+    if (key === undefined || own(read.typed, `swatches[${at}].kept`) !== undefined) return [];
+    const ask = (part: SwatchPart, slip: ReadingQuestion["slip"], says: string): ReadingQuestion[] => [
+      { field: fieldOf.swatch(key, part), keptField: fieldOf.swatch(key, "kept"), slip, says },
+    ];
+    const fabric = context.pattern.fabrics.find(({ id }) => id === swatch.fabric);
+    const suspect = suspects.find((found) => found.at === at)?.suspect;
+    if (suspect && fabric) {
+      const part = suspect.slip === null ? furthestPart(swatch, fabric) : SLIPPED[suspect.slip];
+      return ask(part ?? "stitches", suspect.slip, swatchWords(suspect.slip, statedWords(swatch, fabric)));
+    }
+    const part = calledTenCm(swatch);
+    return context.unit === "in" && part
+      ? ask(
+          part,
+          "four-inches",
+          "Did you count over 4 in or over 10 cm? 4 in are 10.16 cm; type “4 in” where it was that.",
+        )
+      : [];
+  });
+}
+
+/** Where the slips of a swatch are mended. */
+const SLIPPED: Partial<Record<Slip, SwatchPart>> = {
+  "stitches-for-rows": "stitches",
+  "inches-as-cm": "across",
+  "cm-as-inches": "across",
+  decimal: "across",
+  "ridges-as-rows": "rows",
+};
+
+function calledTenCm({ acrossCm, alongCm }: Swatch): SwatchPart | undefined {
+  if (acrossCm === 10) return "across";
+  return alongCm === 10 ? "along" : undefined;
+}
+
+function furthestPart(swatch: Swatch, fabric: Fabric): SwatchPart {
+  const hers = swatchGauge(swatch);
+  const stated = statedGauge(fabric);
+  const off = (perCm: number, statedPerCm: number) => Math.abs(Math.log(perCm / statedPerCm));
+  return off(hers.stitchesPerCm, stated.stitchesPerCm) >= off(hers.rowsPerCm, stated.rowsPerCm) ? "stitches" : "rows";
+}
+
+/** The stated gauge over her own width and height. */
+function statedWords({ acrossCm, alongCm }: Swatch, fabric: Fabric): string {
+  const { stitchesPerCm, rowsPerCm } = statedGauge(fabric);
+  return `${tenth(stitchesPerCm * acrossCm)} stitches and ${tenth(rowsPerCm * alongCm)} rows`;
+}
+
+function swatchWords(slip: Slip | null, stated: string): string {
+  const expected = `over this width and height the pattern has ${stated}`;
+  switch (slip) {
+    case "stitches-for-rows":
+      return `Are stitches and rows exchanged? Counted ${expected}.`;
+    case "inches-as-cm":
+      return `Is this width in inches? Counted ${expected}.`;
+    case "cm-as-inches":
+      return `Is this width in centimetres? Counted ${expected}.`;
+    case "decimal":
+      return `Is the decimal point of this width in the right place? Counted ${expected}.`;
+    case "ridges-as-rows":
+      return `Did you count ridges? A ridge is two rows; ${expected}.`;
+    default:
+      return `This is far from the pattern’s gauge: ${expected}. Please count once more, or say that it is right.`;
+  }
+}

@@ -1,0 +1,165 @@
+import { cmOfSize } from "../pattern/by-size";
+import { own } from "../pattern/own";
+import { readCount, readHours, readLength, readSwatchCount, readTool } from "../tables/read-cell";
+import { fromCm, toCm, type LengthUnit } from "../units";
+import { fieldOf, type SwatchPart, type TypedReport, type YarnPart } from "./fields";
+import { newForm, type ReadText } from "./form";
+import { readLengthOrNone, withoutUnit } from "./length-entry";
+import { gradedCount } from "./read-typed-garment";
+import { LAID_FLAT } from "./read-typed-readings";
+import { readTypedYarn } from "./read-typed-yarn";
+import type { ReadReport, Report, ReportContext } from "./report-context";
+
+/**
+ * The other way of `readReport`: the fields of a report that was sent, so that an amendment starts from it.
+ *
+ * A text that was kept is given back where it still reads as the report's number; else the number is written in her unit, or
+ * with its own where no text of hers reads as exactly that. Counts and lengths as the pattern has them stay blank.
+ *
+ * @param sent a report and the texts beside it, from `readReport` or brought in.
+ * @param context the revision that the report followed.
+ * @returns fields that read as the same report; an item gets its number in the report for a key.
+ */
+export function typedOfReport(
+  { report, typed }: Pick<ReadReport, "report" | "typed">,
+  context: ReportContext,
+): TypedReport {
+  const sent = { report, kept: typed, context };
+  return Object.fromEntries(
+    [
+      ...swatchFields(sent),
+      ...countFields(sent),
+      ...readingFields(sent),
+      ...report.yarn.flatMap((_used, at) => yarnFields(sent, at)),
+      ...fitFields(sent),
+    ].filter(([, text]) => text !== ""),
+  );
+}
+
+interface Sent {
+  readonly report: Report;
+  readonly kept: Readonly<Record<string, string>>;
+  readonly context: ReportContext;
+}
+
+type NamedText = readonly [field: string, text: string];
+
+function swatchFields({ report, kept, context }: Sent): NamedText[] {
+  return report.swatches.flatMap((swatch, index) => {
+    const path = `swatches[${index}]`;
+    const at = (part: SwatchPart) => fieldOf.swatch(keyAt(index), part);
+    const number = (part: "toolMm" | "stitches" | "rows", read: (text: string) => ReadText<number>): NamedText => [
+      at(part),
+      numberText(own(kept, `${path}.${part}`), swatch[part], read),
+    ];
+    const length = (part: "across" | "along"): NamedText => {
+      const cm = swatch[`${part}Cm`];
+      return [at(part), lengthText(own(kept, `${path}.${part}Cm`), cm, context.unit)];
+    };
+    return [
+      [at("fabric"), swatch.fabric],
+      number("toolMm", readTool),
+      number("stitches", readSwatchCount),
+      length("across"),
+      number("rows", readSwatchCount),
+      length("along"),
+      [at("washed"), swatch.washed ? "yes" : "no"],
+      [at("on"), swatch.on ?? ""],
+      [at("used"), swatch.used ? "yes" : ""],
+      [at("worked"), own(kept, `${path}.worked`) ?? ""],
+      [at("kept"), own(kept, `${path}.kept`) ?? ""],
+    ];
+  });
+}
+
+function countFields({ report, kept, context }: Sent): NamedText[] {
+  const { pattern, size, unit } = context;
+  const counts = pattern.counts.map(({ id }): NamedText => {
+    const graded = gradedCount(pattern, id, size);
+    const worked = own(report.worked, id) ?? graded;
+    const text = own(kept, `worked.${id}`);
+    return [fieldOf.worked(id), worked === graded && text === undefined ? "" : numberText(text, worked, readCount)];
+  });
+  const lengths = (pattern.lengths ?? []).map(({ id, cm }): NamedText => {
+    const stated = cmOfSize(cm, size);
+    const worked = own(report.workedLengths, id) ?? stated;
+    const text = own(kept, `workedLengths.${id}`);
+    return [fieldOf.length(id), worked === stated && text === undefined ? "" : lengthText(text, worked, unit)];
+  });
+  return [...counts, ...lengths, [fieldOf.asWritten, own(kept, fieldOf.asWritten) ?? ""]];
+}
+
+function readingFields({ report, kept, context }: Sent): NamedText[] {
+  const changed = (report.changed ?? []).map((id): NamedText => [fieldOf.changed(id), "yes"]);
+  const readings = report.readings.flatMap(({ measurement, cm, state, way }, at): NamedText[] => {
+    const before = report.readings.slice(0, at).filter((other) => other.measurement === measurement).length;
+    const field = (part: "value" | "way" | "state" | "kept") => fieldOf.reading(measurement, keyAt(before), part);
+    const text = own(kept, `readings[${at}].cm`);
+    const width = text?.endsWith(LAID_FLAT) ? text.slice(0, -LAID_FLAT.length) : undefined;
+    const isFlat = width !== undefined && way === "flat doubled" && readsAs(width, cm / 2, context.unit);
+    return [
+      [field("value"), isFlat ? withoutUnit(width, context.unit) : lengthText(text, cm, context.unit)],
+      [field("way"), isFlat ? "flat" : (way ?? "")],
+      [field("state"), state ?? ""],
+      [field("kept"), own(kept, `readings[${at}].kept`) ?? ""],
+    ];
+  });
+  return [...changed, ...readings];
+}
+
+const YARN_TEXTS: readonly YarnPart[] = ["how", "before", "after", "balls", "gramsPerBall", "metresPerBall"];
+const YARN_ANSWERS: readonly YarnPart[] = ["swatchInWeight", "tailsInWeight", "seamsInWeight", "kept"];
+
+/** As it was typed where that still comes to the same; else what was used against nothing left, by a ball of 100 g. */
+function yarnFields({ report, kept, context }: Sent, at: number): NamedText[] {
+  const used = report.yarn[at];
+  if (used === undefined) return [];
+  const fields = (parts: readonly YarnPart[], textOf: (part: YarnPart) => string | undefined) =>
+    [["yarn", used.yarn] as const, ...parts.map((part) => [part, textOf(part) ?? ""] as const)].map(
+      ([part, text]): NamedText => [fieldOf.yarn(keyAt(at), part), text],
+    );
+  const keptText = (part: YarnPart) => own(kept, `yarn[${at}].${part}`);
+  const asTyped = fields([...YARN_TEXTS, ...YARN_ANSWERS], keptText);
+  const [read] = readTypedYarn(newForm(Object.fromEntries(asTyped), context)).yarn;
+  if (read?.grams === used.grams && read.metresPer100g === used.metresPer100g) return asTyped;
+  const plain: Partial<Record<YarnPart, string>> = {
+    how: "weighed",
+    before: String(used.grams),
+    after: "0",
+    gramsPerBall: "100",
+    metresPerBall: `${used.metresPer100g} m`,
+  };
+  return [
+    ...fields(YARN_TEXTS, (part) => plain[part]),
+    ...YARN_ANSWERS.map((part): NamedText => [fieldOf.yarn(keyAt(at), part), keptText(part) ?? ""]),
+  ];
+}
+
+function fitFields({ report, kept }: Sent): NamedText[] {
+  const fit = (report.fit ?? []).flatMap(({ area, scale, says }): NamedText[] => [
+    [fieldOf.fit(area, "scale"), String(scale)],
+    [fieldOf.fit(area, "says"), says ?? ""],
+  ]);
+  const { hours } = report;
+  return [...fit, [fieldOf.hours, hours === undefined ? "" : numberText(own(kept, "hours"), hours, readHours)]];
+}
+
+function keyAt(index: number): string {
+  return String(index + 1);
+}
+
+function numberText(kept: string | undefined, value: number, read: (text: string) => ReadText<number>): string {
+  const result = kept === undefined ? undefined : read(kept);
+  return kept !== undefined && result?.ok && result.value === value ? kept : String(value);
+}
+
+function lengthText(kept: string | undefined, cm: number, unit: LengthUnit): string {
+  if (kept !== undefined && readsAs(kept, cm, unit)) return withoutUnit(kept, unit);
+  const inUnit = String(Number(fromCm(cm, unit).toFixed(4)));
+  return toCm(Number(inUnit), unit) === cm ? inUnit : `${cm} cm`;
+}
+
+function readsAs(text: string, cm: number, unit: LengthUnit): boolean {
+  const read = cm === 0 ? readLengthOrNone(text, unit) : readLength(text, unit);
+  return read.ok && read.value === cm;
+}

@@ -1,0 +1,54 @@
+import { own, type Tester } from "../pattern";
+import type { PatternIndex } from "../prediction";
+import { totalSizeM, yarnUses } from "../yarn";
+import { fieldOf } from "./fields";
+import type { ReadingQuestion } from "./question";
+import type { ReadReport } from "./report-context";
+import { GRAMS_PER_OUNCE } from "./yarn-text";
+
+/**
+ * Yarn in a stitch ÷ √(width × height of the stitch): outside the wide shares we ask, within the usual ones a slip's mending
+ * must come to lie. Plain knit has about 4.4–4.8 (Munden 1959, from memory); crochet takes more (common practice, no source).
+ */
+const BELIEVED = { least: 2, most: 20 };
+const USUAL = { least: 3, most: 12 };
+
+/** Questions about yarn of which a garment of that many stitches cannot be made, one a yarn. */
+export function yarnQuestions(
+  read: ReadReport,
+  { index, tester }: { readonly index: PatternIndex; readonly tester: Tester },
+): ReadingQuestion[] {
+  return yarnUses(index, tester).flatMap(({ yarn, metres, fabrics }) => {
+    const at = read.report.yarn.findIndex((used) => used.yarn === yarn);
+    const key = read.keys.yarn[at];
+    const ratio = metres / totalSizeM(fabrics);
+    const isKept = read.report.yarn.some((used, each) => used.yarn === yarn && own(read.typed, `yarn[${each}].kept`));
+    if (key === undefined || isKept || !Number.isFinite(ratio) || isWithin(ratio, BELIEVED)) return [];
+    const isOunces = isWithin(ratio * GRAMS_PER_OUNCE, USUAL);
+    const isDecimal = isWithin(ratio * 10, USUAL) || isWithin(ratio / 10, USUAL);
+    const part = own(read.typed, `yarn[${at}].how`) === "balls" ? "balls" : "before";
+    return [
+      {
+        field: fieldOf.yarn(key, part),
+        keptField: fieldOf.yarn(key, "kept"),
+        slip: isOunces ? ("ounces-as-grams" as const) : isDecimal ? ("decimal" as const) : null,
+        says: yarnWords(ratio, { isOunces, isDecimal }),
+      },
+    ];
+  });
+}
+
+function isWithin(value: number, { least, most }: { readonly least: number; readonly most: number }): boolean {
+  return value >= least && value <= most;
+}
+
+function yarnWords(
+  ratio: number,
+  { isOunces, isDecimal }: { readonly isOunces: boolean; readonly isDecimal: boolean },
+): string {
+  const amount = ratio < BELIEVED.least ? "very little" : "very much";
+  const said = `That is ${amount} yarn for this many stitches.`;
+  if (isOunces) return `${said} Is the weight in ounces? Then write “oz” behind it.`;
+  if (isDecimal) return `${said} Is the decimal point in the right place?`;
+  return `${said} Please look at the weights and the ball band once more, or say that it is right.`;
+}

@@ -1,0 +1,33 @@
+import { readGrams } from "../tables/read-cell";
+import { parseNumber, type LengthUnit } from "../units";
+import type { ReadText } from "./form";
+
+/** Metres in an international yard and grams in an avoirdupois ounce, exact by definition (agreement of 1959). */
+const METRES_PER_YARD = 0.9144;
+export const GRAMS_PER_OUNCE = 28.349523125;
+
+const OUNCES = /^(.*?)\s*(?:oz|ounces?)\.?$/i;
+const METRES_OR_YARDS = /^(.*?)\s*(m|mtr|met(?:re|er)s?|yds?|yards?)\.?$/i;
+
+/** Weight of yarn, g: `50`, `50 g` or `1 3/4 oz`. */
+export function readWeight(text: string): ReadText<number> {
+  const ounces = OUNCES.exec(text)?.[1];
+  if (ounces === undefined) return readGrams(text);
+  const read = readGrams(ounces);
+  return read.ok ? { ok: true, value: read.value * GRAMS_PER_OUNCE } : read;
+}
+
+/** Length of yarn on a ball, m: metres or yards as written, else yards for those who work in inches. */
+export function readBallLength(text: string, unit: LengthUnit): ReadText<number> {
+  const [, number = text, written = unit === "in" ? "yd" : "m"] = METRES_OR_YARDS.exec(text) ?? [];
+  const parsed = parseNumber(number);
+  if (!parsed.ok) return parsed;
+  const metres = written.toLowerCase().startsWith("y") ? parsed.value * METRES_PER_YARD : parsed.value;
+  if (metres > 0 && metres <= 100_000) return { ok: true, value: metres };
+  return { ok: false, says: `No ball holds so ${metres > 0 ? "much" : "little"} yarn. Look at its band once more.` };
+}
+
+/** `160 m` or `175 yd`, whole ones. */
+export function yarnLengthWords(metres: number, unit: LengthUnit): string {
+  return unit === "in" ? `${Math.round(metres / METRES_PER_YARD)} yd` : `${Math.round(metres)} m`;
+}

@@ -1,0 +1,111 @@
+"use server";
+
+import { randomUUID } from "node:crypto";
+import { redirect } from "next/navigation";
+import { z } from "zod";
+import { publishedCall, type PublishedCall } from "@/features/openings/access";
+import { readPublished } from "@/features/openings/data";
+import { sentenceOf } from "@/server/action";
+import { clientAddress } from "@/server/client-address";
+import { AppError } from "@/server/errors";
+import { countTry, type Limit } from "@/server/rate-limit";
+import { submissionKey } from "@/server/submission-key";
+import { isTimeZone } from "@/server/time-zone";
+import { optionalViewer } from "@/server/viewer";
+import { applicationLink, ownApplicationLink } from "./access";
+import { typedText, type ApplyAnswer, type Refusal, type TypedApplication } from "./apply-form";
+import { askedOfApplicants } from "./asked-of-applicants";
+import { RefusedError } from "./free-application";
+import { storeApplication } from "./mutations";
+import { readApplyForm, type ReadApplication } from "./read-apply-form";
+
+/** Whoever has many to tell of a call in one house is not kept out; who tries addresses one after another is. */
+const APPLICATIONS_BY_ADDRESS: Limit = { name: "application-address", tries: 30, withinSeconds: 60 * 60 };
+
+/** Takes an application, and leads to its own page; else all that was typed comes back with what is to be looked at. */
+export async function apply(_last: ApplyAnswer | null, form: FormData): Promise<ApplyAnswer> {
+  const typed = typedOf(form);
+  const callId = typedText(typed, "callId");
+  let applicationId: string;
+  try {
+    const answer = await tryToApply(callId, typed);
+    if (typeof answer !== "string") return answer;
+    applicationId = answer;
+  } catch (error) {
+    return error instanceof RefusedError
+      ? await refusalAnswer(callId, typed, error.refusal)
+      : { ...ANSWER, typed, says: sentenceOf(error) };
+  }
+  redirect(`/applications/${applicationLink(applicationId)}`);
+}
+
+/** @returns the application's id, or what is to be looked at. */
+async function tryToApply(callId: string, typed: TypedApplication): Promise<string | ApplyAnswer> {
+  const call = await publishedOrGone(callId);
+  const read = readApplyForm(typed, askedOfApplicants(await readPublished(call)));
+  if (!read.ok) return { ...ANSWER, ...read, typed: withAsked(typed, read.doubts) };
+  await countTry(APPLICATIONS_BY_ADDRESS, await clientAddress());
+  return await storeApplication(call, await newApplication(callId, typed, read.application));
+}
+
+async function newApplication(callId: string, typed: TypedApplication, application: ReadApplication) {
+  const viewer = await optionalViewer();
+  const zone = typedText(typed, "timeZone");
+  const agreementVersion = Number(typedText(typed, "agreementVersion"));
+  const document = { ...application.document, timeZone: isTimeZone(zone) ? zone : null };
+  const whole = { ...application, document, agreementVersion, accountId: viewer?.accountId ?? null };
+  const formKey = z.uuid().catch(randomUUID()).parse(typedText(typed, "formKey"));
+  const key = submissionKey(formKey, JSON.stringify([callId, whole]));
+  return { ...whole, submissionKey: key };
+}
+
+const ANSWER = {
+  typed: {},
+  faults: {},
+  doubts: {},
+  refusal: null,
+  says: null,
+  agreement: null,
+  ownLink: null,
+} as const;
+
+const textsSchema = z.array(z.string());
+
+/** The fields of a form that are texts, without what Next adds of its own. */
+function typedOf(form: FormData): TypedApplication {
+  const names = [...new Set(form.keys())].filter((name) => !name.startsWith("$"));
+  return Object.fromEntries(names.map((name) => [name, textsSchema.catch([]).parse(form.getAll(name))]));
+}
+
+/** What was asked once is not asked again. */
+function withAsked(typed: TypedApplication, doubts: ApplyAnswer["doubts"]): TypedApplication {
+  const asked = Object.keys(doubts).map((field) => field.slice("body.".length));
+  return { ...typed, asked: [...(typed.asked ?? []), ...asked] };
+}
+
+async function publishedOrGone(callId: string): Promise<PublishedCall> {
+  try {
+    return await publishedCall(callId);
+  } catch (error) {
+    throw error instanceof AppError && error.code === "not-found" ? new RefusedError("gone") : error;
+  }
+}
+
+/** Told as it is now: the call may have ended one way or another. */
+async function refusalAnswer(callId: string, typed: TypedApplication, refusal: Refusal): Promise<ApplyAnswer> {
+  const answer = { ...ANSWER, typed, refusal };
+  if (refusal === "known") {
+    const viewer = await optionalViewer();
+    return { ...answer, ownLink: viewer === null ? null : await ownApplicationLink(viewer, callId) };
+  }
+  if (refusal === "gone") return answer;
+  try {
+    const { taking, agreement } = await readPublished(await publishedCall(callId));
+    // Her yes was to the text that she read.
+    if (refusal === "agreement") return { ...answer, typed: { ...typed, agrees: [] }, agreement };
+    return taking === "open" ? answer : { ...answer, refusal: taking };
+  } catch (error) {
+    if (error instanceof AppError && error.code === "not-found") return { ...answer, refusal: "gone" };
+    throw error;
+  }
+}

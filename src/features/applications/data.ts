@@ -1,0 +1,69 @@
+import "server-only";
+import { callScope, type CallAccess } from "@/features/calls/access";
+import type { Prisma } from "@/generated/prisma/client";
+import { database } from "@/server/database";
+import {
+  applicationSchema,
+  measurementsSchema,
+  typedBodySchema,
+  type ApplicationDocument,
+  type ApplicationWord,
+} from "./schema";
+import { TESTER_SELECTED, testerState, type TesterState } from "./tester-state";
+
+export interface CallApplication {
+  readonly applicationId: string;
+  /** Its place in the order in which they came. */
+  readonly position: number;
+  readonly name: string;
+  readonly email: string;
+  /** Body measurement -> cm; null where she has withdrawn: her body is no longer looked at. */
+  readonly measurements: Readonly<Record<string, number>> | null;
+  /** The same as typed. */
+  readonly typed: Readonly<Record<string, string>>;
+  readonly document: ApplicationDocument;
+  readonly createdAt: Date;
+  readonly withdrawnAt: Date | null;
+  readonly word: ApplicationWord | null;
+  /** Where the last placing put her. */
+  readonly size: string | null;
+  readonly hold: "size" | "waiting" | null;
+  readonly agreementVersion: number;
+  /** Null where she was never invited. */
+  readonly tester: { readonly testerId: string; readonly size: string; readonly state: TesterState } | null;
+}
+
+/** Everybody who has applied to the call, in the order in which they came; who has withdrawn is among them. */
+export async function callApplications(access: CallAccess): Promise<CallApplication[]> {
+  const rows = await database().application.findMany({
+    where: { call: callScope(access) },
+    orderBy: { position: "asc" },
+    select: SELECTED,
+  });
+  const now = new Date();
+  return rows.map((row) => toCallApplication(row, now));
+}
+
+const SELECTED = {
+  ...{ id: true, position: true, document: true, createdAt: true, withdrawnAt: true, word: true, size: true },
+  ...{ hold: true, agreementVersion: true },
+  contact: { select: { name: true, email: true } },
+  body: { select: { measurements: true, typed: true } },
+  tester: { select: TESTER_SELECTED },
+} satisfies Prisma.ApplicationSelect;
+
+type Row = Prisma.ApplicationGetPayload<{ select: typeof SELECTED }>;
+
+function toCallApplication({ id, document, contact, body, tester, ...row }: Row, now: Date): CallApplication {
+  const seen = row.withdrawnAt === null ? body : null;
+  return {
+    ...row,
+    applicationId: id,
+    name: contact?.name ?? "",
+    email: contact?.email ?? "",
+    measurements: seen === null ? null : measurementsSchema.parse(seen.measurements),
+    typed: typedBodySchema.parse(seen?.typed ?? {}),
+    document: applicationSchema.parse(document),
+    tester: tester === null ? null : { testerId: tester.id, size: tester.size, state: testerState(tester, now) },
+  };
+}

@@ -1,0 +1,46 @@
+"use server";
+
+import { revalidatePath } from "next/cache";
+import { redirect } from "next/navigation";
+import { z } from "zod";
+import { sentenceOf, type Failure } from "@/server/action";
+import { applicationAccess } from "./access";
+import { RefusedError } from "./free-application";
+import { deleteApplication, takeUpAgain, withdrawApplication } from "./own-mutations";
+
+const formSchema = z.object({ link: z.string() });
+
+const NOT_AGAIN =
+  "It cannot be taken up again now: the time to apply is over, the call is closed, or it has as many applications as it can take.";
+
+/** Her link is the proof, whoever is signed in. */
+function linkAction(run: (link: string) => Promise<void>) {
+  return async (_last: Failure | undefined, form: FormData): Promise<Failure | undefined> => {
+    const { link } = formSchema.parse(Object.fromEntries(form));
+    try {
+      await run(link);
+    } catch (error) {
+      const says = error instanceof RefusedError ? NOT_AGAIN : sentenceOf(error);
+      return { status: "failed", says };
+    }
+    revalidatePath(`/applications/${link}`);
+    return undefined;
+  };
+}
+
+/** She takes her application back. */
+export const withdrawOwn = linkAction(async (link) => await withdrawApplication(await applicationAccess(link)));
+
+/** She lets it stand again. */
+export const takeUpOwn = linkAction(async (link) => await takeUpAgain(await applicationAccess(link)));
+
+/** She has it deleted, and is told so. */
+export async function deleteOwn(_last: Failure | undefined, form: FormData): Promise<Failure | undefined> {
+  const { link } = formSchema.parse(Object.fromEntries(form));
+  try {
+    await deleteApplication(await applicationAccess(link));
+  } catch (error) {
+    return { status: "failed", says: sentenceOf(error) };
+  }
+  redirect("/applications/deleted");
+}

@@ -1,0 +1,24 @@
+"use server";
+
+import { revalidatePath } from "next/cache";
+import { z } from "zod";
+import { callAccess } from "@/features/calls/access";
+import { viewerAction, type Failure } from "@/server/action";
+import { sayWord } from "./mutations";
+import { applicationWordSchema } from "./schema";
+
+const formSchema = z.object({
+  callId: z.string(),
+  applicationId: z.uuid(),
+  word: z.union([applicationWordSchema, z.literal("").transform(() => null)]),
+});
+
+/** The designer's yes, maybe or no to an application. */
+export const decideOnApplication = viewerAction(
+  async (viewer, _last: Failure | undefined, form: FormData): Promise<Failure | undefined> => {
+    const { callId, ...said } = formSchema.parse(Object.fromEntries(form));
+    await sayWord(await callAccess(viewer, callId, "editor"), said);
+    revalidatePath(`/calls/${callId}/applications`, "layout");
+    return undefined;
+  },
+);

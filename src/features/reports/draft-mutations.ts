@@ -1,0 +1,61 @@
+import "server-only";
+import type { FieldSentence } from "@/engine/reporting";
+import { openTesterScope, testerScope, type TesterAccess } from "@/features/testers/access";
+import { AppError } from "@/server/errors";
+import { inTransaction, type Connection } from "@/server/transaction";
+import { readDraft } from "./data";
+import { mergeFields, type Clash, type FieldChange } from "./merge-fields";
+
+/** What became of changes that were to be kept: all but these are. */
+export interface KeptFields {
+  readonly clashes: readonly Clash[];
+  readonly refused: readonly FieldSentence[];
+}
+
+/**
+ * Keeps what a tester typed, field by field. The same changes sent twice change nothing.
+ *
+ * @throws {AppError} "closed" where the call is closed or she has stopped; "not-found" where she is this tester no more.
+ */
+export async function keepFields(access: TesterAccess, changes: readonly FieldChange[]): Promise<KeptFields> {
+  return await inTransaction(async (transaction) => {
+    await lockOpenTester(transaction, access);
+    const { typed: stored } = await readDraft(access, transaction);
+    const { typed, clashes, refused } = mergeFields(stored, changes);
+    if (!isSame(stored, typed))
+      await transaction.tester.update({
+        where: reportingScope(access),
+        data: {
+          reportDraft: {
+            upsert: { create: { typed }, update: { typed, version: { increment: 1 }, updatedAt: new Date() } },
+          },
+        },
+      });
+    return { clashes, refused };
+  });
+}
+
+/** Where clause of the tester that was proved, for writing while she can report. */
+export function reportingScope(access: TesterAccess) {
+  return { ...openTesterScope(access), stoppedAt: null };
+}
+
+/** Holds her row, so that two of her devices take their turns. */
+async function lockOpenTester(transaction: Connection, access: TesterAccess): Promise<void> {
+  const { count } = await transaction.tester.updateMany({ where: reportingScope(access), data: { stoppedAt: null } });
+  if (count === 0) throw await whyNot(transaction, access);
+}
+
+/** Why a tester that was proved cannot report. */
+export async function whyNot(transaction: Connection, access: TesterAccess): Promise<AppError> {
+  const tester = await transaction.tester.findUnique({ where: testerScope(access), select: { stoppedAt: true } });
+  if (tester === null) return new AppError("not-found");
+  return tester.stoppedAt === null ? new AppError("closed") : new AppError("closed", STOPPED);
+}
+
+const STOPPED = "You have told that you had to stop, so nothing can be added to your report.";
+
+function isSame(left: Readonly<Record<string, string>>, right: Readonly<Record<string, string>>): boolean {
+  const names = Object.keys(left);
+  return names.length === Object.keys(right).length && names.every((name) => left[name] === right[name]);
+}

@@ -1,0 +1,37 @@
+/** Whether a test is taken with the account that is signed in. */
+export function AsWhom({ viewerName }: { readonly viewerName: string }) {
+  return (
+    <fieldset className="mb-5">
+      <legend className="mb-1 font-semibold">Take it with your account?</legend>
+      <Choice value="account" isDefault>
+        Take it as <bdi className="font-semibold">{viewerName}</bdi>
+        <span className="block text-sm text-soft">From then on you come in by signing in, from any device.</span>
+      </Choice>
+      <Choice value="link">
+        Go on without the account
+        <span className="block text-sm text-soft">This browser is let in, and so is whoever has your link.</span>
+      </Choice>
+    </fieldset>
+  );
+}
+
+interface ChoiceProps {
+  readonly value: string;
+  readonly isDefault?: boolean;
+  readonly children: React.ReactNode;
+}
+
+function Choice({ value, isDefault, children }: ChoiceProps) {
+  return (
+    <label className="flex min-h-11 cursor-pointer gap-3 py-1.5 wrap-anywhere">
+      <input
+        type="radio"
+        name="as"
+        value={value}
+        defaultChecked={isDefault}
+        className="mt-1 size-5 shrink-0 accent-thread"
+      />
+      <span className="min-w-0">{children}</span>
+    </label>
+  );
+}

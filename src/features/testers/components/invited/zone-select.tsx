@@ -1,0 +1,42 @@
+"use client";
+
+import { useState, useSyncExternalStore } from "react";
+import { Select } from "@/ui/field";
+
+interface ZoneSelectProps {
+  readonly id: string;
+  readonly name: string;
+  readonly zones: readonly string[];
+  /** Chosen where she has said one, or the browser tells none. */
+  readonly zone: string;
+  /** She has said that one herself. */
+  readonly isOwn: boolean;
+  readonly describedBy: string;
+}
+
+/** A time zone: what she has said, else her browser's, else the call's. */
+export function ZoneSelect({ id, name, zones, zone, isOwn, describedBy }: ZoneSelectProps) {
+  const [chosen, setChosen] = useState<string | null>(null);
+  const ofBrowser = useSyncExternalStore(
+    () => () => undefined,
+    () => Intl.DateTimeFormat().resolvedOptions().timeZone,
+    () => null,
+  );
+  const value = chosen ?? (isOwn ? zone : (ofBrowser ?? zone));
+  const options = zones.includes(value) ? zones : [value, ...zones];
+  return (
+    <Select
+      id={id}
+      name={name}
+      value={value}
+      aria-describedby={describedBy}
+      onChange={(event) => setChosen(event.currentTarget.value)}
+    >
+      {options.map((option) => (
+        <option key={option} value={option}>
+          {option.replaceAll("_", " ")}
+        </option>
+      ))}
+    </Select>
+  );
+}

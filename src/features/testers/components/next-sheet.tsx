@@ -1,0 +1,45 @@
+import { ButtonLink } from "@/ui/button";
+import { dueWords } from "../due-words";
+import type { NextThing } from "../next-thing";
+
+interface NextSheetProps {
+  readonly home: string;
+  readonly next: NextThing;
+  readonly zone: string;
+  readonly now: Date;
+}
+
+/** The one next thing, and the way to it. */
+export function NextSheet({ home, next, zone, now }: NextSheetProps) {
+  const due = next.by === null ? null : dueWords(next.by, { zone, now });
+  return (
+    <section
+      aria-labelledby="next-thing"
+      className="mb-10 rounded-sheet border border-line border-l-4 border-l-thread bg-sheet p-5 shadow-sheet sm:p-6"
+    >
+      <p className="text-sm font-semibold text-soft">{next.page === null ? "Nothing to do" : "Next"}</p>
+      <h2 id="next-thing" className="mb-2 text-2xl">
+        {next.title}
+      </h2>
+      <p className="text-lg leading-snug">{next.says}</p>
+      {due ? (
+        <p className="mt-2 numbers">
+          {due.isPast ? (
+            <span className="font-semibold text-thread">
+              <span aria-hidden="true">▲ </span>It was due on {due.day}, {due.from}.
+            </span>
+          ) : (
+            <>
+              By <span className="font-semibold">{due.day}</span>, {due.from}.
+            </>
+          )}
+        </p>
+      ) : null}
+      {next.page === null ? null : (
+        <div className="mt-5">
+          <ButtonLink href={`${home}/${next.page}`}>{next.button}</ButtonLink>
+        </div>
+      )}
+    </section>
+  );
+}

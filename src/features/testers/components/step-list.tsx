@@ -1,0 +1,51 @@
+import Link from "next/link";
+import type { StepPage, TesterStep } from "../tester-steps";
+
+interface StepListProps {
+  /** Address of the tester's own page. */
+  readonly home: string;
+  readonly steps: readonly TesterStep[];
+  readonly current?: StepPage;
+}
+
+const STATES = {
+  empty: { sign: "○", words: "not begun" },
+  begun: { sign: "◐", words: "begun" },
+  complete: { sign: "●", words: "done" },
+  faulty: { sign: "▲", words: "something to mend" },
+} as const;
+
+/** A tester's steps, each with how far she is. */
+export function StepList({ home, steps, current }: StepListProps) {
+  return (
+    <ol className="rounded-sheet border border-line bg-sheet shadow-sheet">
+      {steps.map((step) => (
+        <li key={step.page} className="border-b border-line last:border-b-0">
+          <Link
+            href={`${home}/${step.page}`}
+            prefetch={false}
+            aria-current={step.page === current ? "page" : undefined}
+            className="group flex min-h-12 items-center gap-3 px-4 py-2 hover:bg-band aria-[current=page]:bg-band"
+          >
+            <StepSign state={step.state} />
+            <span className="min-w-0 flex-1">
+              <span className="block group-aria-[current=page]:font-semibold">{step.label}</span>
+              {step.says ? <span className="block text-sm text-soft numbers">{step.says}</span> : null}
+            </span>
+          </Link>
+        </li>
+      ))}
+    </ol>
+  );
+}
+
+function StepSign({ state }: { readonly state: TesterStep["state"] }) {
+  if (state === null) return <span aria-hidden="true" className="w-5 shrink-0" />;
+  const { sign, words } = STATES[state];
+  return (
+    <span className={`w-5 shrink-0 text-center ${state === "faulty" ? "text-thread" : ""}`}>
+      <span aria-hidden="true">{sign}</span>
+      <span className="sr-only">{words}:</span>
+    </span>
+  );
+}

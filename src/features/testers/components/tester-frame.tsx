@@ -1,0 +1,56 @@
+import Link from "next/link";
+import type { ReactNode } from "react";
+import { Notice } from "@/ui/notice";
+import { Page } from "@/ui/page";
+import type { LoadedTester } from "../loaders";
+import type { StepPage, TesterStep } from "../tester-steps";
+import { StepList } from "./step-list";
+
+interface TesterFrameProps {
+  readonly loaded: LoadedTester;
+  readonly step: StepPage;
+  readonly title: string;
+  readonly intro?: ReactNode;
+  readonly children: ReactNode;
+}
+
+/** The frame of a tester's step: the way back to her page above, the other steps beside it or, on a phone, below. */
+export function TesterFrame({ loaded: { tester, steps }, step, title, intro, children }: TesterFrameProps) {
+  const home = `/testing/${tester.testerId}`;
+  const at = steps.findIndex(({ page }) => page === step);
+  const above = (
+    <Link href={home} prefetch={false} className="text-link inline-flex min-h-8 items-center">
+      <span>
+        ← Your test of <bdi>{tester.revision.document.name}</bdi>, size <bdi>{tester.size.label}</bdi>
+      </span>
+    </Link>
+  );
+  return (
+    <Page title={title} above={above} intro={intro}>
+      {tester.call.status === "closed" ? (
+        <Notice title="This call is closed">You can read all that you have sent, and nothing can be changed.</Notice>
+      ) : null}
+      <div className="grid gap-x-12 gap-y-10 lg:grid-cols-[minmax(0,1fr)_17rem]">
+        <div className="min-w-0">{children}</div>
+        <aside className="min-w-0">
+          <NextStep home={home} next={steps[at + 1]} />
+          <nav aria-label="Steps of your test">
+            <StepList home={home} steps={steps} current={step} />
+          </nav>
+        </aside>
+      </div>
+    </Page>
+  );
+}
+
+function NextStep({ home, next }: { readonly home: string; readonly next: TesterStep | undefined }) {
+  if (next === undefined) return null;
+  return (
+    <p className="mb-4 lg:hidden">
+      Next:{" "}
+      <Link href={`${home}/${next.page}`} prefetch={false} className="text-link inline-flex min-h-8 items-center">
+        {next.label}
+      </Link>
+    </p>
+  );
+}

@@ -1,0 +1,70 @@
+import Link from "next/link";
+import { Notice } from "@/ui/notice";
+import { Section } from "@/ui/section";
+import { nextThing } from "../next-thing";
+import type { LoadedTester } from "../loaders";
+import { DateList } from "./date-list";
+import { MilestonePanel } from "./milestone-panel";
+import { NextSheet } from "./next-sheet";
+import { StepList } from "./step-list";
+import { StopPanel } from "./stop-panel";
+
+interface TesterHomeProps {
+  readonly loaded: LoadedTester;
+  readonly now: Date;
+  /** Makes each tap on this page one. */
+  readonly pageKey: string;
+}
+
+/** A tester's own page: the one next thing, the steps that are left, her dates, and how she gets on. */
+export function TesterHome({ loaded, now, pageKey }: TesterHomeProps) {
+  const { tester, steps } = loaded;
+  const home = `/testing/${tester.testerId}`;
+  const isOpen = tester.call.status === "open";
+  return (
+    <>
+      <NextSheet home={home} next={nextThing(loaded)} zone={tester.timeZone} now={now} />
+      <Section title="All steps">
+        <StepList home={home} steps={steps} />
+      </Section>
+      {tester.dates ? (
+        <Section title="Dates" intro={<>In your time zone, {tester.timeZone.replaceAll("_", " ")}.</>}>
+          <DateList dates={tester.dates} zone={tester.timeZone} now={now} />
+        </Section>
+      ) : null}
+      {isOpen ? (
+        <Section
+          title="How are you getting on?"
+          intro={
+            <>
+              One tap tells <bdi>{tester.call.designerName}</bdi>; nobody else sees it.
+            </>
+          }
+        >
+          {tester.stoppedAt === null ? <MilestonePanel tester={tester} pageKey={pageKey} /> : null}
+          <StopPanel tester={tester} pageKey={pageKey} />
+        </Section>
+      ) : (
+        <Notice title="This call is closed">Nothing more can be sent. What you sent stays as it is.</Notice>
+      )}
+      <Section title="About you">
+        <ul className="grid gap-1">
+          {tester.hasAccount ? null : (
+            <HomeLink href={`${home}/password`}>Set a password, to come in from any device</HomeLink>
+          )}
+          <HomeLink href={`${home}/kept`}>What is kept of you, and who sees it</HomeLink>
+        </ul>
+      </Section>
+    </>
+  );
+}
+
+function HomeLink({ href, children }: { readonly href: string; readonly children: string }) {
+  return (
+    <li>
+      <Link href={href} prefetch={false} className="text-link inline-flex min-h-9 items-center">
+        {children}
+      </Link>
+    </li>
+  );
+}

@@ -1,0 +1,126 @@
+import "server-only";
+import { callDates, type CallDates } from "@/features/openings/data";
+import { openingSchema, testerDatesSchema, type TesterDates } from "@/features/openings/schema";
+import { database } from "@/server/database";
+import { AppError } from "@/server/errors";
+import { testerScope, type TesterAccess } from "./access";
+
+/** Where days are meant that nobody has said a zone for. */
+const NO_ZONE = "UTC";
+
+export type MilestoneWord = "track" | "behind" | "stuck" | "stop";
+
+export interface Milestone {
+  readonly word: MilestoneWord;
+  readonly note: string;
+  readonly at: Date;
+}
+
+export interface TesterRead {
+  readonly testerId: string;
+  readonly code: string;
+  /** Null where it was deleted. */
+  readonly name: string | null;
+  readonly email: string | null;
+  /** Id of the size that she makes. */
+  readonly size: string;
+  readonly unit: "cm" | "in";
+  readonly terms: "us" | "uk";
+  /** Hers, or the call's where she has said none. */
+  readonly timeZone: string;
+  /** Null where the call has told no dates and she has none of her own. */
+  readonly dates: CallDates<TesterDates> | null;
+  readonly stoppedAt: Date | null;
+  readonly hasAccount: boolean;
+  /** Her newest word on how she gets on. */
+  readonly milestone: Milestone | null;
+  readonly revisionNumber: number;
+  readonly call: {
+    readonly callId: string;
+    readonly title: string;
+    readonly status: "open" | "closed";
+    readonly designerName: string;
+    readonly invented: boolean;
+  };
+}
+
+/** All that a tester's own pages tell of her and her test, without her report. */
+export async function readTester(access: TesterAccess): Promise<TesterRead> {
+  const row = await database().tester.findUnique({ where: testerScope(access), select: OWN });
+  if (row?.revision == null) throw new AppError("not-found");
+  const { contact, call, accountId, milestones, unit, terms } = row;
+  const [milestone] = milestones;
+  return {
+    testerId: row.id,
+    code: row.code,
+    name: contact?.name ?? null,
+    email: contact?.email ?? null,
+    size: row.size,
+    unit: unit === "in" ? "in" : "cm",
+    terms: terms === "uk" ? "uk" : "us",
+    ...testerTime(row),
+    stoppedAt: row.stoppedAt,
+    hasAccount: accountId !== null,
+    milestone: milestone ? { word: milestone.word, note: milestone.note, at: milestone.createdAt } : null,
+    revisionNumber: row.revision.number,
+    call: {
+      callId: call.id,
+      title: call.title,
+      status: call.status,
+      designerName: call.pattern.memberships[0]?.account.name ?? "",
+      invented: call.pattern.invented,
+    },
+  };
+}
+
+/** A tester's row as far as her days hang on it. */
+export interface TimeRow {
+  readonly dates: unknown;
+  readonly timeZone: string | null;
+  readonly call: { readonly opening: { readonly document: unknown; readonly publishedAt: Date | null } | null };
+}
+
+/** The zone that a tester's days are shown in, and the days as moments: her own where she has some, else the call's. */
+export function testerTime({ dates, timeZone, call: { opening } }: TimeRow): {
+  readonly timeZone: string;
+  readonly dates: CallDates<TesterDates> | null;
+} {
+  const told = opening?.publishedAt == null ? null : openingSchema.parse(opening.document);
+  const callZone = told?.timeZone ?? NO_ZONE;
+  const days = dates === null ? (told?.dates ?? null) : testerDatesSchema.parse(dates);
+  return { timeZone: timeZone ?? callZone, dates: days === null ? null : callDates(days, callZone) };
+}
+
+/** What is read of a call for its testers' days. */
+export const openingDays = { select: { document: true, publishedAt: true } } as const;
+
+/** The pattern's owner, whom testers know as the designer. */
+export const designerOfPattern = {
+  where: { role: "owner" },
+  take: 1,
+  select: { account: { select: { name: true } } },
+} as const;
+
+const OWN = {
+  id: true,
+  code: true,
+  size: true,
+  unit: true,
+  terms: true,
+  timeZone: true,
+  dates: true,
+  stoppedAt: true,
+  accountId: true,
+  contact: true,
+  revision: { select: { number: true } },
+  milestones: { orderBy: { createdAt: "desc" }, take: 1 },
+  call: {
+    select: {
+      id: true,
+      title: true,
+      status: true,
+      opening: openingDays,
+      pattern: { select: { invented: true, memberships: designerOfPattern } },
+    },
+  },
+} as const;

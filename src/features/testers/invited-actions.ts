@@ -1,0 +1,55 @@
+"use server";
+
+import { revalidatePath } from "next/cache";
+import { redirect } from "next/navigation";
+import { z } from "zod";
+import { sentenceOf, type Failure } from "@/server/action";
+import { isTimeZone } from "@/server/time-zone";
+import { optionalViewer, type Viewer } from "@/server/viewer";
+import { invitedAccess, type InvitedAccess } from "./access";
+import { readInvited } from "./invited-data";
+import { acceptInvited, bindToAccount, declineInvited } from "./invited-mutations";
+import { acceptedSchema } from "./schema";
+import { letInTester } from "./tester-cookie";
+
+/** What is done by an invitation's link; where it cannot be done, its page says why. */
+function linkAction(run: (access: InvitedAccess, viewer: Viewer | null, form: FormData) => Promise<void>) {
+  return async (_last: Failure | undefined, form: FormData): Promise<Failure | undefined> => {
+    const link = z.string().parse(form.get("link"));
+    try {
+      await run(await invitedAccess(link), await optionalViewer(), form);
+    } catch (error) {
+      return { status: "failed", says: sentenceOf(error) };
+    }
+    revalidatePath(`/invited/${link}`);
+    return undefined;
+  };
+}
+
+/** Accepts, and leads to her own page. */
+export const acceptTest = linkAction(async (access, viewer, form) => {
+  const { timeZone, ...choices } = acceptedSchema.parse(Object.fromEntries(form));
+  const { accountId, timeZone: told } = await readInvited(access);
+  const asAccount = accountId !== null || form.get("as") === "account" ? viewer : null;
+  await acceptInvited(access, { ...choices, viewer: asAccount, timeZone: isTimeZone(timeZone) ? timeZone : told });
+  await goToPage(access, viewer);
+});
+
+/** Declines. */
+export const declineTest = linkAction(async (access, viewer) => {
+  await declineInvited(access, viewer);
+});
+
+/** Lets this browser in to a test that was accepted without an account, or takes it as the viewer's. */
+export const goOnToPage = linkAction(async (access, viewer, form) => {
+  if (viewer !== null && form.get("as") === "account") await bindToAccount(access, viewer);
+  await goToPage(access, viewer);
+});
+
+/** Leads on to her page, where she has accepted and may come in. */
+async function goToPage(access: InvitedAccess, viewer: Viewer | null): Promise<void> {
+  const { acceptedAt, accountId, testerId } = await readInvited(access);
+  if (acceptedAt === null || (accountId !== null && accountId !== viewer?.accountId)) return;
+  if (accountId === null) await letInTester(access);
+  redirect(`/testing/${testerId}`);
+}

@@ -1,0 +1,33 @@
+import "server-only";
+import { cookies } from "next/headers";
+import { redirect } from "next/navigation";
+import { cache } from "react";
+import { foundOr404 } from "@/server/found-or-404";
+import { isKey } from "@/server/link-key";
+import { optionalViewer, type Viewer } from "@/server/viewer";
+import { invitedAccess, type InvitedAccess } from "./access";
+import { readInvited, type InvitedRead } from "./invited-data";
+import { invitedState, type InvitedState } from "./invited-state";
+import { testerCookieName } from "./tester-cookie";
+
+export interface InvitedPage {
+  readonly viewer: Viewer | null;
+  readonly invited: InvitedRead;
+  readonly state: Exclude<InvitedState, "hers">;
+}
+
+/** What stands behind an invitation's link. Whom it has let in already is led on to her own page. */
+export const loadInvited = cache(async (link: string): Promise<InvitedPage> => {
+  const viewer = await optionalViewer();
+  const access = await foundOr404(invitedAccess(link));
+  const invited = await foundOr404(readInvited(access));
+  const isLetIn = await isBrowserLetIn(access);
+  const state = invitedState(invited, { accountId: viewer?.accountId ?? null, isLetIn }, new Date());
+  if (state === "hers") redirect(`/testing/${invited.testerId}`);
+  return { viewer, invited, state };
+});
+
+async function isBrowserLetIn({ testerId, linkVersion }: InvitedAccess): Promise<boolean> {
+  const key = (await cookies()).get(testerCookieName(testerId))?.value ?? "";
+  return isKey(key, "tester", { id: testerId, version: linkVersion });
+}

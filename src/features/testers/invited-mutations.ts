@@ -1,0 +1,104 @@
+import "server-only";
+import { Prisma } from "@/generated/prisma/client";
+import { AppError } from "@/server/errors";
+import { inTransaction, type Connection } from "@/server/transaction";
+import type { Viewer } from "@/server/viewer";
+import { invitedScope, type InvitedAccess } from "./access";
+import { isPlaceGone } from "./invited-data";
+import type { AcceptedChoices } from "./schema";
+
+interface Acceptance extends AcceptedChoices {
+  /** The account that takes it; null where her link alone will let her in. */
+  readonly viewer: Viewer | null;
+}
+
+/**
+ * Accepts an invitation, once.
+ *
+ * @returns true where it was accepted by this, false where it cannot be, or was before: its page says which.
+ * @throws {AppError} "not-allowed" where the account is a tester of this call already.
+ */
+export async function acceptInvited(
+  access: InvitedAccess,
+  { viewer, unit, terms, timeZone }: Acceptance,
+): Promise<boolean> {
+  return await inTransaction(async (transaction) => {
+    if (!(await holdOpenCall(transaction, access))) return false;
+    const tester = await transaction.tester.findUnique({
+      where: invitedScope(access),
+      select: { size: true, applicationId: true },
+    });
+    if (tester === null || (await isPlaceGone(transaction, access, tester))) return false;
+    return await once(
+      transaction.tester.updateMany({
+        where: { ...unanswered(access), ...takenBy(viewer) },
+        data: { acceptedAt: new Date(), unit, terms, timeZone, ...(viewer ? { accountId: viewer.accountId } : {}) },
+      }),
+    );
+  });
+}
+
+/** Declines an invitation, once; see `acceptInvited`. */
+export async function declineInvited(access: InvitedAccess, viewer: Viewer | null): Promise<boolean> {
+  return await inTransaction(async (transaction) => {
+    if (!(await holdOpenCall(transaction, access))) return false;
+    return await once(
+      transaction.tester.updateMany({
+        where: { ...unanswered(access), ...takenBy(viewer) },
+        data: { declinedAt: new Date() },
+      }),
+    );
+  });
+}
+
+/**
+ * Gives a test that was accepted without an account to the viewer's: from then on only signing in lets her in.
+ *
+ * @returns false where it has an account by now.
+ * @throws {AppError} "not-allowed" where the account is a tester of this call already.
+ */
+export async function bindToAccount(access: InvitedAccess, { accountId }: Viewer): Promise<boolean> {
+  return await inTransaction((transaction) =>
+    once(
+      transaction.tester.updateMany({
+        where: { ...invitedScope(access), acceptedAt: { not: null }, accountId: null },
+        data: { accountId },
+      }),
+    ),
+  );
+}
+
+/** Holds the call's row, so that it is not closed, and no place taken, in between. */
+async function holdOpenCall(transaction: Connection, access: InvitedAccess): Promise<boolean> {
+  const { count } = await transaction.call.updateMany({
+    where: { id: access.callId, status: "open", testers: { some: invitedScope(access) } },
+    data: { status: "open" },
+  });
+  return count === 1;
+}
+
+function unanswered(access: InvitedAccess): Prisma.TesterWhereInput {
+  return {
+    ...invitedScope(access),
+    ...{ acceptedAt: null, declinedAt: null, withdrawnAt: null },
+    invitationEndsAt: { gt: new Date() },
+  };
+}
+
+/** Who applied with an account answers with it; who did not, with any or with none. */
+function takenBy(viewer: Viewer | null): Prisma.TesterWhereInput {
+  return { OR: [{ accountId: null }, ...(viewer ? [{ accountId: viewer.accountId }] : [])] };
+}
+
+async function once(write: Promise<{ count: number }>): Promise<boolean> {
+  try {
+    return (await write).count === 1;
+  } catch (error) {
+    if (error instanceof Prisma.PrismaClientKnownRequestError && error.code === "P2002")
+      throw new AppError(
+        "not-allowed",
+        "With this account you are a tester of this call already. Go on without it, or sign in as somebody else.",
+      );
+    throw error;
+  }
+}

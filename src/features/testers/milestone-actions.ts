@@ -1,0 +1,42 @@
+"use server";
+
+import { revalidatePath } from "next/cache";
+import { z } from "zod";
+import { sentenceOf, type Failure } from "@/server/action";
+import { testerAccess, type TesterAccess } from "./access";
+import { goOnAfterAll, sayMilestone, stopTest } from "./milestone-mutations";
+import { milestoneNoteSchema, tappedWordSchema } from "./schema";
+
+const sentSchema = z.object({ testerId: z.string(), key: z.uuid(), note: z.string().default("") });
+
+type Sent = z.infer<typeof sentSchema>;
+
+/** What a tester does on her own page; what came in between comes back as a sentence. */
+function ownAction(run: (access: TesterAccess, sent: Sent, form: FormData) => Promise<void>) {
+  return async (_last: Failure | undefined, form: FormData): Promise<Failure | undefined> => {
+    const sent = sentSchema.parse(Object.fromEntries(form));
+    try {
+      await run(await testerAccess(sent.testerId), sent, form);
+    } catch (error) {
+      return { status: "failed", says: error instanceof z.ZodError ? z.prettifyError(error) : sentenceOf(error) };
+    }
+    revalidatePath(`/testing/${sent.testerId}`);
+    return undefined;
+  };
+}
+
+/** One tap: on track, behind or stuck. */
+export const tapMilestone = ownAction(async (access, { note, key }, form) => {
+  const word = tappedWordSchema.parse(form.get("word"));
+  await sayMilestone(access, { word, note: milestoneNoteSchema.parse(note), submissionKey: key });
+});
+
+/** She must stop. */
+export const stop = ownAction(async (access, { note, key }) => {
+  await stopTest(access, { note: milestoneNoteSchema.parse(note), submissionKey: key });
+});
+
+/** She goes on after all. */
+export const goOn = ownAction(async (access, { key }) => {
+  await goOnAfterAll(access, key);
+});

@@ -1,0 +1,97 @@
+import "server-only";
+import { AppError } from "@/server/errors";
+import { inTransaction, type Connection } from "@/server/transaction";
+import { openTesterScope, testerScope, type TesterAccess } from "./access";
+import { takesPlace } from "./mutations";
+import type { TappedWord } from "./schema";
+
+interface NewMilestone {
+  readonly word: TappedWord;
+  readonly note: string;
+  /** Made once for the page on which it is tapped; the same again says nothing more. */
+  readonly submissionKey: string;
+}
+
+/** Keeps a tester's word on how she gets on. @throws {AppError} "closed" where her call is closed or she has stopped. */
+export async function sayMilestone(access: TesterAccess, { word, note, submissionKey }: NewMilestone): Promise<void> {
+  const { testerId } = access;
+  await inTransaction(async (transaction) => {
+    const { count } = await transaction.tester.updateMany({
+      where: { ...openTesterScope(access), stoppedAt: null },
+      data: { stoppedAt: null },
+    });
+    if (count === 0) throw new AppError("closed", OVER);
+    await transaction.milestone.createMany({ data: [{ testerId, word, note, submissionKey }], skipDuplicates: true });
+  });
+}
+
+interface Stop {
+  readonly note: string;
+  readonly submissionKey: string;
+}
+
+/**
+ * A tester leaves her test: her place can be filled, and what she sent stays. Twice is once.
+ *
+ * @throws {AppError} "closed" where her call is closed.
+ */
+export async function stopTest(access: TesterAccess, { note, submissionKey }: Stop): Promise<void> {
+  const { testerId } = access;
+  await inTransaction(async (transaction) => {
+    await lockOwnCall(transaction, access);
+    const { count } = await transaction.tester.updateMany({
+      where: { ...openTesterScope(access), stoppedAt: null },
+      data: { stoppedAt: new Date() },
+    });
+    if (count === 0) return;
+    const data = [{ testerId, word: "stop" as const, note, submissionKey }];
+    await transaction.milestone.createMany({ data, skipDuplicates: true });
+  });
+}
+
+/**
+ * Takes it back, as long as nobody has been given her place.
+ *
+ * @throws {AppError} "closed" where her call is closed; "no-place" where her place has been filled.
+ */
+export async function goOnAfterAll(access: TesterAccess, submissionKey: string): Promise<void> {
+  const { testerId } = access;
+  await inTransaction(async (transaction) => {
+    await lockOwnCall(transaction, access);
+    const tester = await transaction.tester.findUnique({
+      where: { ...testerScope(access), stoppedAt: { not: null } },
+      select: { size: true, applicationId: true },
+    });
+    if (tester === null) return;
+    if (tester.applicationId !== null) await checkPlaceIsFree(transaction, { access, size: tester.size });
+    await transaction.tester.updateMany({ where: openTesterScope(access), data: { stoppedAt: null } });
+    const data = [{ testerId, word: "track" as const, submissionKey }];
+    await transaction.milestone.createMany({ data, skipDuplicates: true });
+  });
+}
+
+const OVER = "This call is closed, or you have stopped: nothing can be told any more.";
+const FILLED =
+  "Your place has been filled meanwhile, so you cannot take it up again. Tell the designer if you would like to.";
+
+/** Holds the call's row, so that it is not closed, and no place given, in between. */
+async function lockOwnCall(transaction: Connection, access: TesterAccess): Promise<void> {
+  const { count } = await transaction.call.updateMany({
+    where: { id: access.callId, status: "open", testers: { some: testerScope(access) } },
+    data: { status: "open" },
+  });
+  if (count === 0) throw new AppError("closed", OVER);
+}
+
+async function checkPlaceIsFree(
+  transaction: Connection,
+  { access, size }: { readonly access: TesterAccess; readonly size: string },
+): Promise<void> {
+  const { callId, testerId } = access;
+  const call = { id: callId, testers: { some: testerScope(access) } };
+  const [place, taken] = await Promise.all([
+    transaction.place.findFirst({ where: { size, call } }),
+    transaction.tester.count({ where: { size, call, id: { not: testerId }, ...takesPlace(new Date()) } }),
+  ]);
+  if (taken >= (place?.wanted ?? 0)) throw new AppError("no-place", FILLED);
+}
