@@ -25,7 +25,8 @@ test("a call is opened, kept as a draft, published, read by everybody, and taken
   await expect(wanted).toHaveValue("three");
   await wanted.fill("30");
   await page.getByRole("button", { name: "Publish" }).click();
-  await expect(page.getByRole("alert")).toContainText("Last day to apply: Give the last day to apply.");
+  const refused = page.getByRole("alert").filter({ hasText: "Not published yet" });
+  await expect(refused).toContainText("Last day to apply: Give the last day to apply.");
   await page.getByLabel("Last day to apply").fill(inDays(9));
   await page.getByLabel("Testers start on").fill(inDays(12));
   await page.getByLabel("Swatches by").fill(inDays(20));
@@ -33,7 +34,7 @@ test("a call is opened, kept as a draft, published, read by everybody, and taken
   await page.getByLabel("What testers get").fill("The pattern.");
   await page.getByRole("button", { name: "Publish" }).click();
   await expect(page.getByText("Everybody can read it at")).toBeVisible();
-  const address = (await page.getByRole("link", { name: "its page" }).getAttribute("href")) ?? "";
+  const address = (await page.getByRole("link", { name: "its page", exact: true }).getAttribute("href")) ?? "";
 
   const visitor = await browser.newContext({ baseURL: process.env.NEXTAUTH_URL, javaScriptEnabled: false });
   const reader = await visitor.newPage();

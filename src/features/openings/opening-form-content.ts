@@ -2,6 +2,7 @@ import { testersNeeded } from "@/engine/gaps";
 import { own, type PatternDocument } from "@/engine/pattern";
 import type { LengthUnit } from "@/engine/units";
 import { formatLength } from "@/ui/format-length";
+import type { OpeningContent } from "./components/opening-fields";
 import type { OpeningFormProps } from "./components/opening-form";
 import type { EditedOpening } from "./edited-data";
 import { askableMeasurements } from "./field-names";
@@ -11,7 +12,7 @@ import { wholeOpening } from "./whole-opening";
 /** How many testers of one size the form still says how many to invite for. */
 const MOST_ADVISED = 40;
 
-type FormContent = Pick<OpeningFormProps, "sizes" | "body" | "advice" | "timeZones" | "open">;
+type FormContent = OpeningContent & Pick<OpeningFormProps, "open">;
 
 /** What the opening's form shows beside what was typed. */
 export function openingForm(

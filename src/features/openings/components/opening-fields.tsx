@@ -1,14 +1,21 @@
 import { Section } from "@/ui/section";
 import { Sheet } from "@/ui/sheet";
 import { bodyField, type AskableMeasurement } from "../field-names";
-import type { OpeningFormProps } from "./opening-form";
 import type { OpeningFormState } from "./opening-form-state";
-import { SpotFields } from "./spot-fields";
+import { SpotFields, type SpotAdvice } from "./spot-fields";
 import { ChoiceField, DayField, LineField, TextField } from "./typed-field";
 
-type OpeningFieldsProps = Pick<OpeningFormProps, "sizes" | "body" | "advice" | "timeZones"> & {
+/** What the form shows beside what was typed. */
+export interface OpeningContent {
+  readonly sizes: readonly { readonly id: string; readonly label: string; readonly made: string }[];
+  readonly body: readonly AskableMeasurement[];
+  readonly advice: SpotAdvice;
+  readonly timeZones: readonly string[];
+}
+
+interface OpeningFieldsProps extends OpeningContent {
   readonly state: OpeningFormState;
-};
+}
 
 /** All that an opening is made of, section by section. */
 export function OpeningFields({ state, sizes, body, advice, timeZones }: OpeningFieldsProps) {

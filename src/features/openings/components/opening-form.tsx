@@ -2,22 +2,16 @@
 
 import { useEffect, useRef } from "react";
 import type { EditedOpening } from "../edited-data";
-import type { AskableMeasurement } from "../field-names";
 import type { FieldFault } from "../read-typed";
 import { AnswerNotice } from "./answer-notice";
 import { OpeningButtons } from "./opening-buttons";
-import { OpeningFields } from "./opening-fields";
+import { OpeningFields, type OpeningContent } from "./opening-fields";
 import { openingFormState } from "./opening-form-state";
-import type { SpotAdvice } from "./spot-fields";
 import { useOpeningForm } from "./use-opening-form";
 
-export interface OpeningFormProps {
+export interface OpeningFormProps extends OpeningContent {
   readonly callId: string;
   readonly opening: EditedOpening;
-  readonly sizes: readonly { readonly id: string; readonly label: string; readonly made: string }[];
-  readonly body: readonly AskableMeasurement[];
-  readonly advice: SpotAdvice;
-  readonly timeZones: readonly string[];
   /** What stands between a draft and its being published. */
   readonly open: readonly FieldFault[];
   readonly mayEdit: boolean;
