@@ -20,6 +20,9 @@ const SEES: Readonly<Record<Kind, PageAnswer>> = {
   owner: "shown",
 };
 
+/** For the tester herself, who is "another designer". */
+const TESTS: Readonly<Record<Kind, PageAnswer>> = { ...everyone<PageAnswer>("nothing"), "another designer": "shown" };
+
 /** Every page and route below src/app, by its folder. */
 export const PAGES: Readonly<Record<string, PageRow>> = {
   "/": { path: () => "/", answers: signedIn<PageAnswer>("shown", "/patterns") },
@@ -40,6 +43,15 @@ export const PAGES: Readonly<Record<string, PageRow>> = {
   "/calls/[callId]/gaps": { path: ({ callId }) => `/calls/${callId}/gaps`, answers: SEES },
   "/calls/[callId]/gaps.csv": { path: ({ callId }) => `/calls/${callId}/gaps.csv`, answers: SEES },
   "/calls/[callId]/method": { path: ({ callId }) => `/calls/${callId}/method`, answers: SEES },
+  "/calls/[callId]/progress": { path: ({ callId }) => `/calls/${callId}/progress`, answers: SEES },
+  "/calls/[callId]/progress/[testerId]": {
+    path: ({ callId, testerId }) => `/calls/${callId}/progress/${testerId}`,
+    answers: SEES,
+  },
+  "/calls/[callId]/progress/add": {
+    path: ({ callId }) => `/calls/${callId}/progress/add`,
+    answers: { ...SEES, viewer: "nothing" },
+  },
   "/calls/[callId]/steps.csv": { path: ({ callId }) => `/calls/${callId}/steps.csv`, answers: SEES },
   "/calls/[callId]/swatches": { path: ({ callId }) => `/calls/${callId}/swatches`, answers: SEES },
   "/calls/[callId]/swatches.csv": { path: ({ callId }) => `/calls/${callId}/swatches.csv`, answers: SEES },
@@ -48,6 +60,7 @@ export const PAGES: Readonly<Record<string, PageRow>> = {
   "/calls/[callId]/yarn": { path: ({ callId }) => `/calls/${callId}/yarn`, answers: SEES },
   "/calls/[callId]/yarn.csv": { path: ({ callId }) => `/calls/${callId}/yarn.csv`, answers: SEES },
   "/invitations/[token]": { path: ({ token }) => `/invitations/${token}`, answers: everyone<PageAnswer>("shown") },
+  "/invited/[link]": { path: ({ link }) => `/invited/${link}`, answers: everyone<PageAnswer>("shown") },
   "/live": { path: () => "/live", answers: everyone<PageAnswer>("shown") },
   "/patterns": { path: () => "/patterns", answers: signedIn<PageAnswer>("/sign-in", "shown") },
   "/patterns/[patternId]": { path: ({ patternId }) => `/patterns/${patternId}`, answers: SEES },
@@ -91,5 +104,10 @@ export const PAGES: Readonly<Record<string, PageRow>> = {
   "/ready": { path: () => "/ready", answers: everyone<PageAnswer>("shown") },
   "/schema/[document]": { path: () => "/schema/pattern", answers: everyone<PageAnswer>("shown") },
   "/sign-in": { path: () => "/sign-in", answers: signedIn<PageAnswer>("shown", "/") },
+  "/testing": { path: () => "/testing", answers: signedIn<PageAnswer>("/sign-in", "shown") },
+  "/testing/deleted": { path: () => "/testing/deleted", answers: everyone<PageAnswer>("shown") },
+  "/testing/[testerId]": { path: ({ ownTesterId }) => `/testing/${ownTesterId}`, answers: TESTS },
+  "/testing/[testerId]/kept": { path: ({ ownTesterId }) => `/testing/${ownTesterId}/kept`, answers: TESTS },
+  "/testing/[testerId]/password": { path: ({ ownTesterId }) => `/testing/${ownTesterId}/password`, answers: TESTS },
   "/sign-up": { path: () => "/sign-up", answers: signedIn<PageAnswer>("shown", "/") },
 };

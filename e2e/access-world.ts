@@ -2,6 +2,7 @@ import { createHash, randomUUID } from "node:crypto";
 import { runEngineTask } from "../src/engine/engine-task";
 import { reckonCall } from "../src/features/analyses/mutations";
 import { takeApart } from "../src/features/reports/schema";
+import { linkTo } from "../src/server/link-key";
 import { reader } from "../test/factories/call";
 import { patternDocument } from "../test/factories/pattern";
 import { makeDesigner, query, type Designer } from "./designer";
@@ -15,7 +16,13 @@ export interface World {
   readonly patternId: string;
   readonly revisionId: string;
   readonly callId: string;
+  /** Of a tester whose report was brought in. */
   readonly testerId: string;
+  /** Of one who tests with the account of "another designer". */
+  readonly ownTesterId: string;
+  /** Of one who has not answered yet, and her link. */
+  readonly invitedTesterId: string;
+  readonly link: string;
   readonly planId: string;
   /** Asked for by the owner. */
   readonly gradingId: string;
@@ -28,6 +35,7 @@ export interface World {
 
 export async function makeWorld(): Promise<World> {
   const [patternId, revisionId, callId, testerId] = [randomUUID(), randomUUID(), randomUUID(), randomUUID()];
+  const [ownTesterId, invitedTesterId] = [randomUUID(), randomUUID()];
   const [planId, gradingId, invitationId, token] = [randomUUID(), randomUUID(), randomUUID(), randomUUID()];
   const [another, viewer, editor, owner] = await Promise.all(Array.from({ length: 4 }, () => makeDesigner()));
   const people = {
@@ -48,6 +56,8 @@ export async function makeWorld(): Promise<World> {
   await query("INSERT INTO call (id, pattern_id, title) VALUES ($1, $2, 'Invented call')", [callId, patternId]);
   const tester = "INSERT INTO tester (id, call_id, code, position, size) VALUES ($1, $2, 'tester-1', 0, 'small')";
   await query(tester, [testerId, callId]);
+  await inviteTester({ ids: [ownTesterId, callId, revisionId], code: "tester-2", position: 1, by: another?.accountId });
+  await inviteTester({ ids: [invitedTesterId, callId, revisionId], code: "tester-3", position: 2 });
   const { report } = takeApart(reader("tester-1", { bust: 101, length: 40 }));
   const version =
     "INSERT INTO report (tester_id, version, revision_id, document, submission_key) VALUES ($1, 1, $2, $3, $4)";
@@ -63,7 +73,26 @@ export async function makeWorld(): Promise<World> {
   const invitation =
     "INSERT INTO invitation (id, pattern_id, role, token_hash, ends_at) VALUES ($1, $2, 'viewer', $3, now() + interval '1 day')";
   await query(invitation, [invitationId, patternId, createHash("sha256").update(token).digest("hex")]);
-  return { patternId, revisionId, callId, testerId, planId, gradingId, invitationId, token, people };
+  const link = linkTo("invitation", { id: invitedTesterId, version: 1 });
+  const testers = { testerId, ownTesterId, invitedTesterId, link };
+  return { patternId, revisionId, callId, ...testers, planId, gradingId, invitationId, token, people };
+}
+
+interface InvitedTester {
+  /** Hers, her call's and her revision's. */
+  readonly ids: readonly [string, string, string];
+  readonly code: string;
+  readonly position: number;
+  /** The account that has accepted; left out: nobody has. */
+  readonly by?: string;
+}
+
+async function inviteTester({ ids: [testerId, callId, revisionId], code, position, by }: InvitedTester): Promise<void> {
+  const statement = `INSERT INTO tester (id, call_id, revision_id, code, position, size, invited_at, invitation_ends_at, account_id, accepted_at)
+    VALUES ($1, $2, $3, $4, $5, 'small', now(), now() + interval '7 days', $6, $7)`;
+  const accepted = by === undefined ? [null, null] : [by, new Date()];
+  await query(statement, [testerId, callId, revisionId, code, position, ...accepted]);
+  await query("INSERT INTO tester_contact (tester_id, name) VALUES ($1, 'Invented Tester')", [testerId]);
 }
 
 function noSolver(): never {
@@ -78,6 +107,9 @@ export function absentWorld(world: World): World {
     revisionId: randomUUID(),
     callId: randomUUID(),
     testerId: randomUUID(),
+    ownTesterId: randomUUID(),
+    invitedTesterId: randomUUID(),
+    link: randomUUID(),
     planId: randomUUID(),
     gradingId: randomUUID(),
     invitationId: randomUUID(),

@@ -23,13 +23,16 @@ function looked(): Promise<World> {
 
 /** Puts a world's ids into an address such as /patterns/[patternId]. */
 function fill(path: string, world: World): string {
-  const { patternId, callId, testerId, revisionId, token } = world;
+  const { patternId, callId, revisionId, token, link } = world;
+  // A tester's own pages are looked at as hers who has one.
+  const testerId = path.startsWith("/testing/") ? world.ownTesterId : world.testerId;
   const ids: Readonly<Record<string, string>> = {
     patternId,
     callId,
     testerId,
     revisionId,
     token,
+    link,
     measurementId: "bust",
     number: "1",
   };
