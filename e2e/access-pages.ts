@@ -20,6 +20,9 @@ const SEES: Readonly<Record<Kind, PageAnswer>> = {
   owner: "shown",
 };
 
+/** For the tester herself, who is "another designer". */
+const TESTS: Readonly<Record<Kind, PageAnswer>> = { ...everyone<PageAnswer>("nothing"), "another designer": "shown" };
+
 /** Every page and route below src/app, by its folder. */
 export const PAGES: Readonly<Record<string, PageRow>> = {
   "/": { path: () => "/", answers: signedIn<PageAnswer>("shown", "/patterns") },
@@ -54,6 +57,15 @@ export const PAGES: Readonly<Record<string, PageRow>> = {
   "/calls/[callId]/questions": { path: ({ callId }) => `/calls/${callId}/questions`, answers: SEES },
   "/calls/[callId]/places": { path: ({ callId }) => `/calls/${callId}/places`, answers: SEES },
   "/calls/[callId]/places/export": { path: ({ callId }) => `/calls/${callId}/places/export`, answers: SEES },
+  "/calls/[callId]/progress": { path: ({ callId }) => `/calls/${callId}/progress`, answers: SEES },
+  "/calls/[callId]/progress/[testerId]": {
+    path: ({ callId, testerId }) => `/calls/${callId}/progress/${testerId}`,
+    answers: SEES,
+  },
+  "/calls/[callId]/progress/add": {
+    path: ({ callId }) => `/calls/${callId}/progress/add`,
+    answers: { ...SEES, viewer: "nothing" },
+  },
   "/calls/[callId]/steps.csv": { path: ({ callId }) => `/calls/${callId}/steps.csv`, answers: SEES },
   "/calls/[callId]/opening": { path: ({ callId }) => `/calls/${callId}/opening`, answers: SEES },
   "/calls/[callId]/swatches": { path: ({ callId }) => `/calls/${callId}/swatches`, answers: SEES },
@@ -63,6 +75,7 @@ export const PAGES: Readonly<Record<string, PageRow>> = {
   "/calls/[callId]/yarn": { path: ({ callId }) => `/calls/${callId}/yarn`, answers: SEES },
   "/calls/[callId]/yarn.csv": { path: ({ callId }) => `/calls/${callId}/yarn.csv`, answers: SEES },
   "/invitations/[token]": { path: ({ token }) => `/invitations/${token}`, answers: everyone<PageAnswer>("shown") },
+  "/invited/[link]": { path: ({ invitedLink }) => `/invited/${invitedLink}`, answers: everyone<PageAnswer>("shown") },
   "/live": { path: () => "/live", answers: everyone<PageAnswer>("shown") },
   "/open-calls/[callId]": {
     path: ({ draftCallId }) => `/open-calls/${draftCallId}`,
@@ -114,34 +127,38 @@ export const PAGES: Readonly<Record<string, PageRow>> = {
   "/ready": { path: () => "/ready", answers: everyone<PageAnswer>("shown") },
   "/schema/[document]": { path: () => "/schema/pattern", answers: everyone<PageAnswer>("shown") },
   "/sign-in": { path: () => "/sign-in", answers: signedIn<PageAnswer>("shown", "/") },
+  "/testing": { path: () => "/testing", answers: signedIn<PageAnswer>("/sign-in", "shown") },
+  "/testing/deleted": { path: () => "/testing/deleted", answers: everyone<PageAnswer>("shown") },
+  "/testing/[testerId]": { path: ({ ownTesterId }) => `/testing/${ownTesterId}`, answers: TESTS },
+  "/testing/[testerId]/kept": { path: ({ ownTesterId }) => `/testing/${ownTesterId}/kept`, answers: TESTS },
+  "/testing/[testerId]/password": { path: ({ ownTesterId }) => `/testing/${ownTesterId}/password`, answers: TESTS },
   "/sign-up": { path: () => "/sign-up", answers: signedIn<PageAnswer>("shown", "/") },
-  // A tester's own, whoever else has a part in the pattern.
   "/testing/[testerId]/counts": {
-    path: ({ testerId }) => `/testing/${testerId}/counts`,
-    answers: everyone<PageAnswer>("nothing"),
+    path: ({ ownTesterId }) => `/testing/${ownTesterId}/counts`,
+    answers: TESTS,
   },
   "/testing/[testerId]/fit": {
-    path: ({ testerId }) => `/testing/${testerId}/fit`,
-    answers: everyone<PageAnswer>("nothing"),
+    path: ({ ownTesterId }) => `/testing/${ownTesterId}/fit`,
+    answers: TESTS,
   },
   "/testing/[testerId]/measurements": {
-    path: ({ testerId }) => `/testing/${testerId}/measurements`,
-    answers: everyone<PageAnswer>("nothing"),
+    path: ({ ownTesterId }) => `/testing/${ownTesterId}/measurements`,
+    answers: TESTS,
   },
   "/testing/[testerId]/pattern": {
-    path: ({ testerId }) => `/testing/${testerId}/pattern`,
-    answers: everyone<PageAnswer>("nothing"),
+    path: ({ ownTesterId }) => `/testing/${ownTesterId}/pattern`,
+    answers: TESTS,
   },
   "/testing/[testerId]/report": {
-    path: ({ testerId }) => `/testing/${testerId}/report`,
-    answers: everyone<PageAnswer>("nothing"),
+    path: ({ ownTesterId }) => `/testing/${ownTesterId}/report`,
+    answers: TESTS,
   },
   "/testing/[testerId]/swatch": {
-    path: ({ testerId }) => `/testing/${testerId}/swatch`,
-    answers: everyone<PageAnswer>("nothing"),
+    path: ({ ownTesterId }) => `/testing/${ownTesterId}/swatch`,
+    answers: TESTS,
   },
   "/testing/[testerId]/yarn": {
-    path: ({ testerId }) => `/testing/${testerId}/yarn`,
-    answers: everyone<PageAnswer>("nothing"),
+    path: ({ ownTesterId }) => `/testing/${ownTesterId}/yarn`,
+    answers: TESTS,
   },
 };

@@ -4,6 +4,7 @@ import { reckonCall } from "../src/features/analyses/mutations";
 import { applicationLink } from "../src/features/applications/access";
 import type { ApplicationDocument } from "../src/features/applications/schema";
 import { takeApart } from "../src/features/reports/schema";
+import { linkTo } from "../src/server/link-key";
 import { reader } from "../test/factories/call";
 import { openingDocument } from "../test/factories/opening";
 import { patternDocument } from "../test/factories/pattern";
@@ -20,7 +21,13 @@ export interface World {
   readonly callId: string;
   /** Another call of the pattern, whose opening is not published. */
   readonly draftCallId: string;
+  /** Of a tester whose report was brought in. */
   readonly testerId: string;
+  /** Of one who tests with the account of "another designer". */
+  readonly ownTesterId: string;
+  /** Of one who has not answered yet, and her link. */
+  readonly invitedTesterId: string;
+  readonly invitedLink: string;
   readonly applicationId: string;
   /** Of that application. */
   readonly link: string;
@@ -37,6 +44,7 @@ export interface World {
 export async function makeWorld(): Promise<World> {
   const [patternId, revisionId, callId, testerId] = [randomUUID(), randomUUID(), randomUUID(), randomUUID()];
   const draftCallId = randomUUID();
+  const [ownTesterId, invitedTesterId] = [randomUUID(), randomUUID()];
   const [planId, gradingId, invitationId, token] = [randomUUID(), randomUUID(), randomUUID(), randomUUID()];
   const applicationId = randomUUID();
   const [another, viewer, editor, owner] = await Promise.all(Array.from({ length: 4 }, () => makeDesigner()));
@@ -60,6 +68,8 @@ export async function makeWorld(): Promise<World> {
   await query("INSERT INTO opening (call_id, document) VALUES ($1, '{\"typed\":{}}')", [draftCallId]);
   const tester = "INSERT INTO tester (id, call_id, code, position, size) VALUES ($1, $2, 'tester-1', 0, 'small')";
   await query(tester, [testerId, callId]);
+  await inviteTester({ ids: [ownTesterId, callId, revisionId], code: "tester-2", position: 1, by: another?.accountId });
+  await inviteTester({ ids: [invitedTesterId, callId, revisionId], code: "tester-3", position: 2 });
   const { report } = takeApart(reader("tester-1", { bust: 101, length: 40 }));
   const version =
     "INSERT INTO report (tester_id, version, revision_id, document, submission_key) VALUES ($1, 1, $2, $3, $4)";
@@ -77,21 +87,29 @@ export async function makeWorld(): Promise<World> {
   await query(invitation, [invitationId, patternId, createHash("sha256").update(token).digest("hex")]);
   await publish(callId);
   await applyTo(callId, applicationId);
-  const link = applicationLink(applicationId);
   return {
-    patternId,
-    revisionId,
-    callId,
-    draftCallId,
-    testerId,
-    applicationId,
-    link,
-    planId,
-    gradingId,
-    invitationId,
-    token,
-    people,
+    ...{ patternId, revisionId, callId, draftCallId, planId, gradingId, invitationId, token, people },
+    ...{ testerId, ownTesterId, invitedTesterId },
+    invitedLink: linkTo("invitation", { id: invitedTesterId, version: 1 }),
+    ...{ applicationId, link: applicationLink(applicationId) },
   };
+}
+
+interface InvitedTester {
+  /** Hers, her call's and her revision's. */
+  readonly ids: readonly [string, string, string];
+  readonly code: string;
+  readonly position: number;
+  /** The account that has accepted; left out: nobody has. */
+  readonly by?: string;
+}
+
+async function inviteTester({ ids: [testerId, callId, revisionId], code, position, by }: InvitedTester): Promise<void> {
+  const statement = `INSERT INTO tester (id, call_id, revision_id, code, position, size, invited_at, invitation_ends_at, account_id, accepted_at)
+    VALUES ($1, $2, $3, $4, $5, 'small', now(), now() + interval '7 days', $6, $7)`;
+  const accepted = by === undefined ? [null, null] : [by, new Date()];
+  await query(statement, [testerId, callId, revisionId, code, position, ...accepted]);
+  await query("INSERT INTO tester_contact (tester_id, name) VALUES ($1, 'Invented Tester')", [testerId]);
 }
 
 /** Lets people apply to a call. */
@@ -132,6 +150,9 @@ export function absentWorld(world: World): World {
     callId: randomUUID(),
     draftCallId: randomUUID(),
     testerId: randomUUID(),
+    ownTesterId: randomUUID(),
+    invitedTesterId: randomUUID(),
+    invitedLink: randomUUID(),
     applicationId: randomUUID(),
     link: `${randomUUID()}.${"x".repeat(43)}`,
     planId: randomUUID(),

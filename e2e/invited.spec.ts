@@ -1,0 +1,60 @@
+import { randomUUID } from "node:crypto";
+import { patternDocument } from "../test/factories/pattern";
+import { expectNoSidewaysScroll } from "./bring-call";
+import { query } from "./designer";
+import { expect, test } from "./fixtures";
+
+// The page for what is not there is one that the browser tells of.
+test.use({ expectedErrors: /status of 404/ });
+
+test("somebody invited by hand accepts by her link without an account, and the designer sees where she is", async ({
+  page,
+  designer,
+  browser,
+}) => {
+  const [patternId, callId] = [randomUUID(), randomUUID()];
+  await query("INSERT INTO pattern (id) VALUES ($1)", [patternId]);
+  const owns = "INSERT INTO membership (pattern_id, account_id, role) VALUES ($1, $2, 'owner')";
+  await query(owns, [patternId, designer.accountId]);
+  const revision = "INSERT INTO revision (pattern_id, number, document, reason) VALUES ($1, 1, $2, 'First')";
+  await query(revision, [patternId, JSON.stringify(patternDocument())]);
+  await query("INSERT INTO call (id, pattern_id, title) VALUES ($1, $2, 'Invented call')", [callId, patternId]);
+  await page.goto(`/calls/${callId}/progress/add`);
+  await page.getByLabel("Name").fill("بيا 🧶");
+  await page.getByLabel("Size").selectOption({ label: "S" });
+  await page.getByRole("button", { name: "Add", exact: true }).click();
+  const link = await page.getByLabel("Link", { exact: true }).inputValue();
+
+  const context = await browser.newContext({ baseURL: process.env.NEXTAUTH_URL, javaScriptEnabled: false });
+  const hers = await context.newPage();
+  await hers.goto(link);
+  await expect(hers.locator('meta[name="robots"]')).toHaveAttribute("content", /noindex/);
+  await expect(hers.getByRole("main")).toContainText("Invented Designer invites you to test Test vest in size S");
+  await hers.getByRole("button", { name: "Accept" }).click();
+  await expect(hers.getByRole("heading", { name: "Make your swatch" })).toBeVisible();
+  const home = hers.url();
+  await hers.getByLabel("A word with it (optional)").fill("row 12?");
+  await hers.getByRole("button", { name: "Stuck" }).click();
+  await expect(hers.getByText("You said stuck")).toBeVisible();
+  await hers.goto(link);
+  expect(hers.url()).toBe(home);
+
+  const elsewhere = await browser.newContext({ baseURL: process.env.NEXTAUTH_URL });
+  const other = await elsewhere.newPage();
+  await other.goto(home);
+  await expect(other.getByRole("heading", { name: "There is nothing here" })).toBeVisible();
+  await other.goto(link);
+  await other.getByRole("button", { name: "Go on to your page" }).click();
+  await other.waitForURL(home);
+  await expectNoSidewaysScroll(other);
+
+  await page.goto(`/calls/${callId}/progress`);
+  await expect(page.getByRole("row", { name: /بيا/ })).toContainText("stuck: “row 12?”");
+  await page.getByRole("link", { name: /بيا/ }).click();
+  await page.getByText("Make a new link …").click();
+  await page.getByRole("button", { name: "Make a new link" }).click();
+  await expect(page.getByLabel("Link", { exact: true })).not.toHaveValue(link);
+  await hers.goto(home);
+  await expect(hers.getByRole("heading", { name: "There is nothing here" })).toBeVisible();
+  await Promise.all([context.close(), elsewhere.close()]);
+});

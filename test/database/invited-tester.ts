@@ -1,0 +1,47 @@
+import { callAccess, type CallAccess } from "@/features/calls/access";
+import { createCall } from "@/features/calls/mutations";
+import { patternAccess } from "@/features/patterns/access";
+import { createPattern } from "@/features/patterns/mutations";
+import { invitationLink, invitedAccess, type InvitedAccess } from "@/features/testers/access";
+import { inviteByHand } from "@/features/testers/progress-mutations";
+import { database } from "@/server/database";
+import { inTransaction } from "@/server/transaction";
+import type { Viewer } from "@/server/viewer";
+import { patternDocument } from "../factories/pattern";
+import { makeAccount } from "./make-account";
+
+export const CHOICES = { unit: "in", terms: "uk", timeZone: "Asia/Tokyo" } as const;
+export const WEEK = 7 * 24 * 60 * 60 * 1_000;
+
+export async function makeViewer(name: string): Promise<Viewer> {
+  const account = await makeAccount({ name });
+  return { accountId: account.id, name, email: account.email, unit: "cm" };
+}
+
+/** An open call of the test pattern, one place a size. */
+export async function makeCall(owner: Viewer): Promise<CallAccess> {
+  const { patternId } = await createPattern(owner, { document: patternDocument(), reason: "first" });
+  const pattern = await patternAccess(owner, patternId, "owner");
+  const places = { small: { least: 1, wanted: 1 }, large: { least: 1, wanted: 1 } };
+  const { callId } = await inTransaction((connection) => createCall(pattern, { title: "Test", places }, connection));
+  return await callAccess(owner, callId, "owner");
+}
+
+/** Somebody who is invited by hand, or the designer herself. */
+export async function inviteTo(access: CallAccess, self: Viewer | null = null): Promise<string> {
+  const { testerId } = await inviteByHand(access, {
+    ...{ name: "Bea", email: "bea@example.org", size: "small" },
+    ...{ endsAt: new Date(Date.now() + WEEK), self },
+  });
+  return testerId;
+}
+
+/** What the holder of her present link has. */
+export async function held(testerId: string): Promise<InvitedAccess> {
+  const { linkVersion } = await rowOf(testerId);
+  return await invitedAccess(invitationLink({ testerId, linkVersion }));
+}
+
+export function rowOf(testerId: string) {
+  return database().tester.findUniqueOrThrow({ where: { id: testerId } });
+}
