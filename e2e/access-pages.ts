@@ -25,7 +25,18 @@ export const PAGES: Readonly<Record<string, PageRow>> = {
   "/": { path: () => "/", answers: signedIn<PageAnswer>("shown", "/patterns") },
   "/account": { path: () => "/account", answers: signedIn<PageAnswer>("/sign-in", "shown") },
   "/api/auth/[...nextauth]": { path: () => "/api/auth/session", answers: everyone<PageAnswer>("shown") },
+  "/applications/[link]": { path: ({ link }) => `/applications/${link}`, answers: everyone<PageAnswer>("shown") },
+  "/applications/[link]/delete": {
+    path: ({ link }) => `/applications/${link}/delete`,
+    answers: everyone<PageAnswer>("shown"),
+  },
+  "/applications/deleted": { path: () => "/applications/deleted", answers: everyone<PageAnswer>("shown") },
   "/calls/[callId]": { path: ({ callId }) => `/calls/${callId}`, answers: SEES },
+  "/calls/[callId]/applications": { path: ({ callId }) => `/calls/${callId}/applications`, answers: SEES },
+  "/calls/[callId]/applications/[applicationId]": {
+    path: ({ callId, applicationId }) => `/calls/${callId}/applications/${applicationId}`,
+    answers: SEES,
+  },
   "/calls/[callId]/changes": { path: ({ callId }) => `/calls/${callId}/changes`, answers: SEES },
   "/calls/[callId]/changes/[planId]": {
     path: ({ callId, planId }) => `/calls/${callId}/changes/${planId}`,
@@ -40,7 +51,11 @@ export const PAGES: Readonly<Record<string, PageRow>> = {
   "/calls/[callId]/gaps": { path: ({ callId }) => `/calls/${callId}/gaps`, answers: SEES },
   "/calls/[callId]/gaps.csv": { path: ({ callId }) => `/calls/${callId}/gaps.csv`, answers: SEES },
   "/calls/[callId]/method": { path: ({ callId }) => `/calls/${callId}/method`, answers: SEES },
+  "/calls/[callId]/questions": { path: ({ callId }) => `/calls/${callId}/questions`, answers: SEES },
+  "/calls/[callId]/places": { path: ({ callId }) => `/calls/${callId}/places`, answers: SEES },
+  "/calls/[callId]/places/export": { path: ({ callId }) => `/calls/${callId}/places/export`, answers: SEES },
   "/calls/[callId]/steps.csv": { path: ({ callId }) => `/calls/${callId}/steps.csv`, answers: SEES },
+  "/calls/[callId]/opening": { path: ({ callId }) => `/calls/${callId}/opening`, answers: SEES },
   "/calls/[callId]/swatches": { path: ({ callId }) => `/calls/${callId}/swatches`, answers: SEES },
   "/calls/[callId]/swatches.csv": { path: ({ callId }) => `/calls/${callId}/swatches.csv`, answers: SEES },
   "/calls/[callId]/testers": { path: ({ callId }) => `/calls/${callId}/testers`, answers: SEES },
@@ -49,6 +64,14 @@ export const PAGES: Readonly<Record<string, PageRow>> = {
   "/calls/[callId]/yarn.csv": { path: ({ callId }) => `/calls/${callId}/yarn.csv`, answers: SEES },
   "/invitations/[token]": { path: ({ token }) => `/invitations/${token}`, answers: everyone<PageAnswer>("shown") },
   "/live": { path: () => "/live", answers: everyone<PageAnswer>("shown") },
+  "/open-calls/[callId]": {
+    path: ({ draftCallId }) => `/open-calls/${draftCallId}`,
+    answers: { ...SEES, visitor: "nothing" },
+  },
+  "/open-calls/[callId]/apply": {
+    path: ({ callId }) => `/open-calls/${callId}/apply`,
+    answers: everyone<PageAnswer>("shown"),
+  },
   "/patterns": { path: () => "/patterns", answers: signedIn<PageAnswer>("/sign-in", "shown") },
   "/patterns/[patternId]": { path: ({ patternId }) => `/patterns/${patternId}`, answers: SEES },
   "/patterns/[patternId]/edit": { path: ({ patternId }) => `/patterns/${patternId}/edit`, answers: SEES },
@@ -103,6 +126,10 @@ export const PAGES: Readonly<Record<string, PageRow>> = {
   },
   "/testing/[testerId]/measurements": {
     path: ({ testerId }) => `/testing/${testerId}/measurements`,
+    answers: everyone<PageAnswer>("nothing"),
+  },
+  "/testing/[testerId]/pattern": {
+    path: ({ testerId }) => `/testing/${testerId}/pattern`,
     answers: everyone<PageAnswer>("nothing"),
   },
   "/testing/[testerId]/report": {

@@ -20,13 +20,15 @@ function looked(): Promise<World> {
 
 /** Puts a world's ids into an address such as /patterns/[patternId]. */
 function fill(path: string, world: World): string {
-  const { patternId, callId, testerId, revisionId, token } = world;
+  const { patternId, callId, testerId, revisionId, token, applicationId, link } = world;
   const ids: Readonly<Record<string, string>> = {
     patternId,
     callId,
     testerId,
     revisionId,
     token,
+    applicationId,
+    link,
     measurementId: "bust",
     number: "1",
   };

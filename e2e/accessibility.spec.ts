@@ -1,7 +1,9 @@
 import AxeBuilder from "@axe-core/playwright";
 import { saltmarshPattern } from "../prisma/demo/saltmarsh-pattern";
+import { makeWorld } from "./access-world";
 import { bringCall, expectNoSidewaysScroll } from "./bring-call";
 import { EDITOR_PARTS } from "../src/features/patterns/components/editor/editor-parts";
+import { signInByCookie } from "./designer";
 import { expect, test } from "./fixtures";
 import { letIn, makeTester, typeReport } from "./make-tester";
 import { bringPattern } from "./pattern-of";
@@ -91,9 +93,16 @@ test("a call's pages keep WCAG 2.2 A and AA", async ({ page, designer }) => {
     "/doubtful",
     "/yarn",
     "/fit",
+    "/questions",
     "/method",
+    "/places",
   ];
   for (const address of addresses) await expectAccessible(page, `${call}${address}`);
+  await expectAccessible(page, `${call}/opening`);
+  await page.getByRole("button", { name: "Begin an opening" }).click();
+  await expect(page.getByLabel("Title")).toBeVisible();
+  await expectAccessible(page, `${call}/opening`);
+  await expectAccessible(page, call.replace("/calls/", "/open-calls/"));
 });
 
 test("a tester's report keeps WCAG 2.2 A and AA, empty and with something to mend and to answer", async ({
@@ -113,4 +122,14 @@ test("a tester's report keeps WCAG 2.2 A and AA, empty and with something to men
     ...{ "worked.neck": "abc", "reading.bust.1.value": "51", "fit.bust.says": "ضيق 🧶" },
   });
   await lookAt(["swatch", "counts", "measurements?m=bust", "yarn", "fit", "report"]);
+});
+
+test("applying, an applicant's own page and the list of applications keep WCAG 2.2 A and AA", async ({ page }) => {
+  test.setTimeout(120_000);
+  const { callId, applicationId, link, people } = await makeWorld();
+  const addresses = [`/open-calls/${callId}/apply`, `/applications/${link}`, `/applications/${link}/delete`];
+  for (const address of [...addresses, "/applications/deleted"]) await expectAccessible(page, address);
+  if (people.owner) await signInByCookie(page.context(), people.owner);
+  const list = `/calls/${callId}/applications`;
+  for (const address of [list, `${list}/${applicationId}`]) await expectAccessible(page, address);
 });

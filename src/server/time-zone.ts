@@ -6,6 +6,11 @@ export function isTimeZone(zone: string): boolean {
   return IANAZone.isValidZone(zone);
 }
 
+/** False for what is no day, such as `2027-02-29`, and for one that the zone passed over on changing sides of the date line. */
+export function isDayIn(day: string, zone: string): boolean {
+  return DateTime.fromISO(day, { zone }).toISODate() === day;
+}
+
 /**
  * The first moment of a day in a zone, which is not always midnight.
  *
@@ -40,10 +45,8 @@ export function daysAfter(day: string, days: number): string {
 }
 
 function dateIn(day: string, zone: string): DateTime {
-  const date = DateTime.fromISO(day, { zone });
-  // A day that a zone has passed over, going from one side of the date line to the other, is read as the next.
-  if (date.toISODate() !== day) throw new RangeError(`no day ${day} in ${zone}`);
-  return date;
+  if (!isDayIn(day, zone)) throw new RangeError(`no day ${day} in ${zone}`);
+  return DateTime.fromISO(day, { zone });
 }
 
 /** Where clocks are put back to midnight it strikes twice, and the day has begun at the first. */

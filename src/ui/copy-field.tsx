@@ -1,8 +1,8 @@
 "use client";
 
-import { useRef, useState } from "react";
 import { Button } from "./button";
 import { TextInput } from "./field";
+import { useCopy } from "./use-copy";
 
 interface CopyFieldProps {
   readonly id: string;
@@ -13,18 +13,7 @@ interface CopyFieldProps {
 
 /** A line of text to take along, such as a link: copied by one press, or by hand. */
 export function CopyField({ id, label, text, button }: CopyFieldProps) {
-  const field = useRef<HTMLInputElement>(null);
-  const [says, setSays] = useState("");
-  const copy = async () => {
-    field.current?.select();
-    try {
-      await navigator.clipboard.writeText(text);
-      setSays("Copied.");
-    } catch {
-      // Browsers copy for themselves only where the connection is a safe one.
-      setSays("Your browser does not let a page copy. The text is marked: copy it by hand.");
-    }
-  };
+  const { field, copy, says } = useCopy<HTMLInputElement>(text);
   return (
     <>
       <label htmlFor={id} className="mb-1 block font-semibold">

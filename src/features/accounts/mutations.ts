@@ -1,5 +1,6 @@
 import "server-only";
 import { database } from "@/server/database";
+import type { Connection } from "@/server/transaction";
 import { AppError } from "@/server/errors";
 import { hashPassword } from "./password";
 
@@ -20,6 +21,24 @@ interface NewPassword {
 export async function createAccount({ email, name, password }: NewAccount): Promise<void> {
   const passwordHash = await hashPassword(password);
   await database().account.createMany({ data: { email, name, passwordHash }, skipDuplicates: true });
+}
+
+/**
+ * Makes an account for what else is written in the transaction.
+ *
+ * @returns what a session of it needs; null where the address has an account already, which stays as it is.
+ */
+export async function createNewAccount(
+  connection: Connection,
+  { email, name, password }: NewAccount,
+): Promise<{ readonly accountId: string; readonly sessionVersion: number } | null> {
+  const passwordHash = await hashPassword(password);
+  const [made] = await connection.account.createManyAndReturn({
+    data: [{ email, name, passwordHash }],
+    skipDuplicates: true,
+    select: { id: true, sessionVersion: true },
+  });
+  return made === undefined ? null : { accountId: made.id, sessionVersion: made.sessionVersion };
 }
 
 export async function changeAbout(accountId: string, about: { name: string; unit: "cm" | "in" }): Promise<void> {

@@ -25,6 +25,7 @@ interface Invitations {
  * Invites applicants to sizes, all of them or none. From then on each has a row as a tester, with a copy of her contact
  * and body; who is invited already is passed over, so that sending twice invites once.
  *
+ * @param connection a transaction that it is part of.
  * @returns how many are invited anew.
  * @throws {AppError} "closed" where the call is closed or not the viewer's to edit; "no-place" where a size has no place
  * left for all of them.
@@ -32,6 +33,7 @@ interface Invitations {
 export async function inviteApplicants(
   access: CallAccess,
   { invitations, endsAt, dates }: Invitations,
+  connection?: Connection,
 ): Promise<number> {
   const { revisionId } = await latestRevision(access.pattern);
   return await inTransaction(async (transaction) => {
@@ -65,7 +67,7 @@ export async function inviteApplicants(
       });
     }
     return invited.length;
-  });
+  }, connection);
 }
 
 /** Where clause of testers who take a place: brought in, at work, or asked and still free to answer. */
@@ -78,13 +80,18 @@ export function takesPlace(now: Date): Prisma.TesterWhereInput {
   };
 }
 
-/** Holds the call's row, so that two senders take their turns and nobody closes it in between. */
-async function lockOpenCall(transaction: Connection, access: CallAccess): Promise<void> {
+/** Holds the call's row to the end of the transaction, so that two senders take their turns and nobody closes it in between. */
+export async function lockOpenCall(transaction: Connection, access: CallAccess): Promise<void> {
   const { count } = await transaction.call.updateMany({ where: openCallEditScope(access), data: { status: "open" } });
   if (count === 0) throw new AppError("closed");
 }
 
-async function checkPlaces(transaction: Connection, access: CallAccess, sizes: readonly string[]): Promise<void> {
+/** @throws {AppError} "no-place" where a size has no place left for all that are asked. */
+export async function checkPlaces(
+  transaction: Connection,
+  access: CallAccess,
+  sizes: readonly string[],
+): Promise<void> {
   const call = callEditScope(access);
   const [places, taken] = await Promise.all([
     transaction.place.findMany({ where: { call } }),
@@ -99,7 +106,7 @@ async function checkPlaces(transaction: Connection, access: CallAccess, sizes: r
 }
 
 /** Ids in documents and places in the call's list that nobody has yet. */
-async function freeCodes(transaction: Connection, access: CallAccess) {
+export async function freeCodes(transaction: Connection, access: CallAccess) {
   const testers = await transaction.tester.findMany({
     where: { call: callEditScope(access) },
     select: { code: true, position: true },

@@ -14,5 +14,7 @@ export async function GET(
 ): Promise<Response> {
   const schema = SCHEMAS.get((await params).document);
   if (schema === undefined) return new Response("There is no such schema.\n", { status: 404 });
-  return Response.json(z.toJSONSchema(schema, { io: "input" }), { headers: { "content-type": "application/schema+json" } });
+  return Response.json(z.toJSONSchema(schema, { io: "input" }), {
+    headers: { "content-type": "application/schema+json" },
+  });
 }

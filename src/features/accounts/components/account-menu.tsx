@@ -11,10 +11,15 @@ export async function AccountMenu() {
       Sign in
     </Link>
   ) : (
-    <Link href="/account" className="min-w-0 truncate py-2 text-soft hover:text-ink">
-      <span className="sr-only">Your account: </span>
-      {viewer.name}
-    </Link>
+    <div className="flex min-w-0 items-center gap-4">
+      <Link href="/testing" prefetch={false} className="shrink-0 py-2 text-soft hover:text-ink">
+        Your tests
+      </Link>
+      <Link href="/account" className="min-w-0 truncate py-2 text-soft hover:text-ink">
+        <span className="sr-only">Your account: </span>
+        {viewer.name}
+      </Link>
+    </div>
   );
 }
 

@@ -1,0 +1,39 @@
+import type { Metadata } from "next";
+import Link from "next/link";
+import { CallPage } from "@/features/calls/components/call-page";
+import { loadCall } from "@/features/calls/loaders";
+import { PersonView } from "@/features/testers/components/progress/person-view";
+import { loadPerson } from "@/features/testers/progress-loaders";
+
+export const metadata: Metadata = { title: "A tester" };
+
+export default async function TesterProgressPage({ params }: PageProps<"/calls/[callId]/progress/[testerId]">) {
+  const { callId, testerId } = await params;
+  const loaded = await loadCall(callId);
+  const { access, revision, viewer, mayEdit } = loaded;
+  const person = await loadPerson(access, { testerId, pattern: revision.document, now: new Date() });
+  const { row } = person.progress;
+  const size = revision.document.sizes.find(({ id }) => id === row.size)?.label ?? row.size;
+  const intro = (
+    <>
+      Size <bdi>{size}</bdi>
+      {row.email ? (
+        <>
+          ,{" "}
+          <a href={`mailto:${row.email}`} className="text-link">
+            {row.email}
+          </a>
+        </>
+      ) : null}{" "}
+      ·{" "}
+      <Link href={`/calls/${callId}/progress`} className="text-link">
+        all testers
+      </Link>
+    </>
+  );
+  return (
+    <CallPage loaded={loaded} tab="progress" title={row.name ?? row.code} intro={intro}>
+      <PersonView callId={callId} {...person} unit={viewer.unit} mayEdit={mayEdit} />
+    </CallPage>
+  );
+}

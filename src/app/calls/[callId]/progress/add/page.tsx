@@ -1,0 +1,30 @@
+import type { Metadata } from "next";
+import { CallPage } from "@/features/calls/components/call-page";
+import { loadCall } from "@/features/calls/loaders";
+import { AddForm } from "@/features/testers/components/progress/add-form";
+import { Notice } from "@/ui/notice";
+import { notFound } from "next/navigation";
+
+export const metadata: Metadata = { title: "Invite by hand" };
+
+export default async function AddTesterPage({ params }: PageProps<"/calls/[callId]/progress/add">) {
+  const { callId } = await params;
+  const loaded = await loadCall(callId);
+  if (!loaded.mayEdit) notFound();
+  return (
+    <CallPage
+      loaded={loaded}
+      tab="progress"
+      title="Invite somebody by hand"
+      intro="For somebody who has not applied. She gets a link that you send her yourself."
+    >
+      {loaded.call.status === "open" ? (
+        <div className="max-w-xl">
+          <AddForm callId={callId} sizes={loaded.revision.document.sizes.map(({ id, label }) => ({ id, label }))} />
+        </div>
+      ) : (
+        <Notice title="This call is closed">Open it again under “Progress” to invite somebody.</Notice>
+      )}
+    </CallPage>
+  );
+}

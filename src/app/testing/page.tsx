@@ -1,0 +1,16 @@
+import type { Metadata } from "next";
+import { OwnTests } from "@/features/testers/components/own-tests";
+import { ownTests } from "@/features/testers/own-tests-data";
+import { requireViewer } from "@/server/viewer";
+import { Page } from "@/ui/page";
+
+export const metadata: Metadata = { title: "Your tests" };
+
+export default async function OwnTestsPage() {
+  const viewer = await requireViewer();
+  return (
+    <Page title="Your tests" intro="Tests, invitations and applications of this account." width="narrow">
+      <OwnTests tests={await ownTests(viewer)} now={new Date()} />
+    </Page>
+  );
+}

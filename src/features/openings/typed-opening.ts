@@ -1,0 +1,37 @@
+import type { Places } from "@/engine/pattern";
+import { bodyField, DAY_FIELDS, leastField, TEXT_FIELDS, wantedField } from "./field-names";
+import type { OpeningDocument, TypedOpening } from "./schema";
+
+interface Told {
+  readonly title: string;
+  readonly places: Places;
+  readonly document: OpeningDocument;
+  readonly agreement: string;
+}
+
+/** What a published opening tells, as the form's fields. */
+export function typedOpening({ title, places, document, agreement }: Told): TypedOpening {
+  const { dates, timeZone, mostApplications, bodyAsked, fitBy } = document;
+  return {
+    title,
+    ...Object.fromEntries(TEXT_FIELDS.map((field) => [field, document[field]])),
+    ...typedPlaces(places),
+    timeZone,
+    ...Object.fromEntries(DAY_FIELDS.map((field) => [field, dates[field]])),
+    ...Object.fromEntries(bodyAsked.map((id) => [bodyField(id), fitBy.includes(id) ? "fit" : "asked"])),
+    mostApplications: mostApplications === null ? "" : String(mostApplications),
+    agreement,
+  };
+}
+
+/** Places as the form's fields; a size without any has empty ones. */
+export function typedPlaces(places: Places): TypedOpening {
+  return Object.fromEntries(
+    Object.entries(places)
+      .filter(([, { wanted }]) => wanted > 0)
+      .flatMap(([size, { least, wanted }]) => [
+        [leastField(size), String(least)],
+        [wantedField(size), String(wanted)],
+      ]),
+  );
+}

@@ -1,0 +1,76 @@
+"use server";
+
+import { revalidatePath } from "next/cache";
+import { redirect } from "next/navigation";
+import { callAccess } from "@/features/calls/access";
+import type { TesterDates } from "@/features/openings/schema";
+import { actingViewer, viewerAction, type Failure } from "@/server/action";
+import { formAction, type FormFaults } from "@/server/form-action";
+import { endOfDay, isDayIn } from "@/server/time-zone";
+import { callTimeZone } from "./data";
+import { changePlace, fillFreePlace, givePlaces, sendPlacing } from "./mutations";
+import { changePlaceSchema, fillSchema, givePlacesSchema, sendSchema } from "./schema";
+
+/** Gives places anew; whom the designer has settled and who is invited stays. */
+export const solvePlaces = viewerAction(
+  async (viewer, _last: Failure | undefined, form: FormData): Promise<Failure | undefined> => {
+    const { callId, with: considering } = givePlacesSchema.parse(Object.fromEntries(form));
+    await givePlaces(await callAccess(viewer, callId, "editor"), { considering, now: new Date() });
+    revalidatePath(`/calls/${callId}/places`);
+    return undefined;
+  },
+);
+
+/** Moves, locks or leaves waiting one applicant, or takes that back. */
+export const settlePlace = viewerAction(
+  async (viewer, _last: Failure | undefined, form: FormData): Promise<Failure | undefined> => {
+    const { callId, applicationId, kind, size = "" } = changePlaceSchema.parse(Object.fromEntries(form));
+    const access = await callAccess(viewer, callId, "editor");
+    revalidatePath(`/calls/${callId}/places`);
+    await changePlace(access, { applicationId, change: kind === "move" ? { kind, size } : { kind } });
+    return undefined;
+  },
+);
+
+/** Invites all who stand in a size, as she saw them. */
+export const sendInvitations = formAction(sendSchema, async ({ callId, saw, endsOn }) => {
+  const access = await callAccess(await actingViewer(), callId, "editor");
+  const timeZone = await callTimeZone(access);
+  const faults = endFaults(endsOn, timeZone);
+  if (faults !== undefined) return faults;
+  // Also where it is refused, so that she sees how the placing stands now.
+  revalidatePath(`/calls/${callId}/places`);
+  const sent = await sendPlacing(access, { saw, endsAt: endOfDay(endsOn, timeZone) });
+  redirect(`/calls/${callId}/places?sent=${sent}#invitations`);
+});
+
+/** Invites one of those waiting into a place that is free again. */
+export const fillPlaceAgain = formAction(fillSchema, async ({ callId, applicationId, size, endsOn, ...dates }) => {
+  const access = await callAccess(await actingViewer(), callId, "editor");
+  const timeZone = await callTimeZone(access);
+  const faults = { ...endFaults(endsOn, timeZone), ...dateFaults(dates, timeZone) };
+  if (Object.keys(faults).length > 0) return faults;
+  revalidatePath(`/calls/${callId}/places`);
+  const endsAt = endOfDay(endsOn, timeZone);
+  await fillFreePlace(access, { applicationId, size, endsAt, dates, now: new Date() });
+  redirect(`/calls/${callId}/places?sent=1#invitations`);
+});
+
+function endFaults(endsOn: string, timeZone: string): FormFaults | undefined {
+  if (!isDayIn(endsOn, timeZone)) return { endsOn: [noDay(timeZone)] };
+  if (endOfDay(endsOn, timeZone) > new Date()) return undefined;
+  return { endsOn: ["This day is over. Give a day on which the invitation can still be answered."] };
+}
+
+function dateFaults({ startOn, swatchBy, reportBy }: TesterDates, timeZone: string): FormFaults {
+  const days = Object.entries({ startOn, swatchBy, reportBy }).filter(([, day]) => !isDayIn(day, timeZone));
+  if (days.length > 0) return Object.fromEntries(days.map(([name]) => [name, [noDay(timeZone)]]));
+  return {
+    ...(swatchBy < startOn ? { swatchBy: ["The swatch is due before the start. Give a later day."] } : {}),
+    ...(reportBy < swatchBy ? { reportBy: ["The report is due before the swatch. Give a later day."] } : {}),
+  };
+}
+
+function noDay(timeZone: string): string {
+  return `There is no such day in ${timeZone}. Give another.`;
+}

@@ -1,0 +1,91 @@
+import { APPLICANTS_FORMAT, own, type ApplicantsDocument, type PatternDocument, type Places } from "@/engine/pattern";
+import type { Applicant, PlacingRows } from "./data";
+import { takesPlaceNow } from "./tester-state";
+
+/** Whom places are given to: those with a yes, or also those with a maybe. */
+export type Considering = "yes" | "maybe";
+
+export interface PlacingQuestion {
+  /** What the engine answers; those who are invited have taken their places out of it. */
+  readonly document: ApplicantsDocument;
+  /** Who cannot be placed, for her body is not known where it decides the fit; each with what is missing. */
+  readonly withoutBody: readonly { readonly applicant: Applicant; readonly missing: readonly string[] }[];
+}
+
+/**
+ * The applicants as a document, in the order in which they came: those who are considered, and as excluded those with a
+ * no and those who are left waiting.
+ *
+ * @param now the moment at which an unanswered invitation may have ended.
+ */
+export function placingQuestion(
+  rows: PlacingRows,
+  { considering, now }: { readonly considering: Considering; readonly now: Date },
+): PlacingQuestion {
+  const { pattern, applicants } = rows;
+  const fitBy = fitMeasurements(rows);
+  const asked = applicants
+    .filter((applicant) => applicant.word === "no" || isConsidered(applicant, considering))
+    .map((applicant) => ({ applicant, missing: fitBy.filter((id) => own(applicant.body ?? {}, id) === undefined) }));
+  return {
+    document: {
+      format: APPLICANTS_FORMAT,
+      pattern,
+      places: placesLeft(rows, now),
+      fitBy,
+      applicants: asked
+        .filter(({ missing }) => missing.length === 0)
+        .map(({ applicant }) => documentApplicant(applicant, pattern)),
+    },
+    withoutBody: asked.filter(({ applicant, missing }) => missing.length > 0 && applicant.word !== "no"),
+  };
+}
+
+/** A size that the designer has settled by hand stands, whatever word she has given since, but for a no. */
+export function isConsidered({ word, hold }: Applicant, considering: Considering): boolean {
+  if (word === "no") return false;
+  return word === "yes" || hold === "size" || (word === "maybe" && considering === "maybe");
+}
+
+/** How many places are given to. */
+export function countConsidered({ applicants }: PlacingRows, considering: Considering): number {
+  return applicants.filter((applicant) => isConsidered(applicant, considering)).length;
+}
+
+/** Body measurements that decide the fit, as far as every size of the pattern still has them. */
+export function fitMeasurements({ pattern, opening }: Pick<PlacingRows, "pattern" | "opening">): readonly string[] {
+  return (opening?.fitBy ?? []).filter((id) => pattern.sizes.every(({ body }) => own(body, id) !== undefined));
+}
+
+/** Places that nobody has been invited to yet, by size of the pattern. */
+export function placesLeft({ pattern, places, testers }: PlacingRows, now: Date): Places {
+  const standing = testers.filter((tester) => takesPlaceNow(tester, now));
+  return Object.fromEntries(
+    pattern.sizes.map(({ id }) => {
+      const { least, wanted } = own(places, id) ?? { least: 0, wanted: 0 };
+      const taken = standing.filter(({ size }) => size === id).length;
+      return [id, { least: Math.max(0, least - taken), wanted: Math.max(0, wanted - taken) }];
+    }),
+  );
+}
+
+/** The size where she stands, if the pattern still has it. */
+export function sizeOf({ size }: Applicant, { sizes }: PatternDocument): string | null {
+  return sizes.some(({ id }) => id === size) ? size : null;
+}
+
+function documentApplicant(applicant: Applicant, pattern: PatternDocument): ApplicantsDocument["applicants"][number] {
+  const { code, body, said, record, word, hold } = applicant;
+  const existing = (sizes: readonly string[]) => sizes.filter((size) => pattern.sizes.some(({ id }) => id === size));
+  const isExcluded = word === "no" || hold === "waiting";
+  const locked = hold === "size" && !isExcluded ? sizeOf(applicant, pattern) : null;
+  return {
+    id: code,
+    body: body ?? {},
+    ...(said.accepts === null ? {} : { accepts: existing(said.accepts) }),
+    ...(said.prefers.length === 0 ? {} : { prefers: existing(said.prefers) }),
+    ...(record === null ? {} : { record }),
+    ...(locked === null ? {} : { locked }),
+    ...(isExcluded ? { excluded: true } : {}),
+  };
+}

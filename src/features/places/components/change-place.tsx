@@ -1,0 +1,74 @@
+"use client";
+
+import { useActionState, useId } from "react";
+import { Button } from "@/ui/button";
+import { Select } from "@/ui/field";
+import { settlePlace } from "../actions";
+
+type Kind = "lock" | "unlock" | "leave-waiting" | "consider";
+
+interface ChangePlaceProps {
+  readonly callId: string;
+  readonly applicationId: string;
+  readonly name: string;
+  /** Sizes that she can be moved to. */
+  readonly sizes: readonly { readonly id: string; readonly label: string }[];
+  readonly standing: "placed" | "locked" | "waiting" | "left waiting";
+}
+
+const OTHERS: Readonly<Record<ChangePlaceProps["standing"], readonly { kind: Kind; button: string }[]>> = {
+  placed: [
+    { kind: "lock", button: "Lock here" },
+    { kind: "leave-waiting", button: "Leave waiting" },
+  ],
+  locked: [
+    { kind: "unlock", button: "Unlock" },
+    { kind: "leave-waiting", button: "Leave waiting" },
+  ],
+  waiting: [{ kind: "leave-waiting", button: "Leave waiting" }],
+  "left waiting": [{ kind: "consider", button: "Consider again" }],
+};
+
+/** What a designer settles about one applicant by hand; opened from her row. */
+export function ChangePlace({ callId, applicationId, name, sizes, standing }: ChangePlaceProps) {
+  const [failed, send, isSending] = useActionState(settlePlace, undefined);
+  const id = useId();
+  return (
+    <details>
+      <summary className="inline-flex min-h-9 items-center text-sm text-thread underline underline-offset-4">
+        Change …
+        <span className="sr-only">
+          {" "}
+          where <bdi>{name}</bdi> stands
+        </span>
+      </summary>
+      <form action={send} className="grid gap-2 py-2">
+        <input type="hidden" name="callId" value={callId} />
+        <input type="hidden" name="applicationId" value={applicationId} />
+        <label htmlFor={id} className="text-sm font-semibold">
+          Move to
+        </label>
+        <Select id={id} name="size">
+          {sizes.map((size) => (
+            <option key={size.id} value={size.id}>
+              {size.label}
+            </option>
+          ))}
+        </Select>
+        <Button type="submit" name="kind" value="move" look="quiet" disabled={isSending}>
+          Move and lock
+        </Button>
+        {OTHERS[standing].map(({ kind, button }) => (
+          <Button key={kind} type="submit" name="kind" value={kind} look="quiet" disabled={isSending}>
+            {button}
+          </Button>
+        ))}
+      </form>
+      {failed ? (
+        <p role="alert" className="text-sm font-semibold text-thread">
+          ▲ {failed.says}
+        </p>
+      ) : null}
+    </details>
+  );
+}

@@ -1,0 +1,49 @@
+import { Sheet } from "@/ui/sheet";
+import { invitationsNeeded, type Loss } from "../places-loss";
+import type { BoardSize } from "../placing-board";
+
+/** How many to invite so that enough come to the end, by size. */
+export function InvitationsNeeded({ sizes, loss }: { readonly sizes: readonly BoardSize[]; readonly loss: Loss }) {
+  const asked = sizes.filter(({ least }) => least > 0);
+  const leasts = [...new Set(asked.map(({ least }) => least))].toSorted((one, other) => one - other);
+  if (leasts.length === 0) return null;
+  return (
+    <Sheet className="text-sm">
+      <h2 className="mb-2 text-lg">How many to invite</h2>
+      <ul className="mb-2 grid gap-1">
+        {leasts.map((least) => (
+          <Needed key={least} {...{ least, loss }} sizes={asked.filter((size) => size.least === least)} />
+        ))}
+      </ul>
+      <p className="text-soft">{lossWords(loss)}</p>
+    </Sheet>
+  );
+}
+
+interface NeededProps {
+  readonly least: number;
+  readonly sizes: readonly BoardSize[];
+  readonly loss: Loss;
+}
+
+function Needed({ least, sizes, loss }: NeededProps) {
+  const invited = invitationsNeeded(least, loss);
+  if (invited === null) return null;
+  const few = sizes.filter(({ wanted }) => wanted < invited);
+  return (
+    <li>
+      To have <strong>{least}</strong> finish four times in five, invite <strong>{invited}</strong>:{" "}
+      {sizes.map(({ label }) => label).join(", ")}.
+      {few.length > 0
+        ? ` You want fewer in ${few.map(({ label, wanted }) => `${label} (${wanted})`).join(", ")}.`
+        : null}
+    </li>
+  );
+}
+
+function lossWords({ share, record }: Loss): string {
+  const percent = `${Math.round(100 * share)} %`;
+  if (record === null)
+    return `Reckoned with a loss of ${percent}, as is common practice (no source). Once 10 testers of earlier calls are on record, the owner’s own loss takes its place.`;
+  return `Reckoned with the owner’s own loss of ${percent}: of ${record.invited} invited to calls that are closed, ${record.reported} reported.`;
+}

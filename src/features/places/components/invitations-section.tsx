@@ -1,0 +1,88 @@
+import Link from "next/link";
+import { CopyText } from "@/ui/copy-text";
+import { Notice } from "@/ui/notice";
+import { Section } from "@/ui/section";
+import { Sheet } from "@/ui/sheet";
+import type { InvitationView } from "../invitation-views";
+import { STATE_WORDS } from "./standing-words";
+
+interface InvitationsSectionProps {
+  readonly callId: string;
+  readonly invitations: readonly InvitationView[];
+  /** How many were invited just now; null where nothing was sent. */
+  readonly sent: number | null;
+  /** She may invite; others see no links. */
+  readonly mayEdit: boolean;
+}
+
+/** Who has been invited, with the message to copy as long as an answer is awaited. */
+export function InvitationsSection({ callId, invitations, sent, mayEdit }: InvitationsSectionProps) {
+  if (invitations.length === 0) return null;
+  return (
+    <div id="invitations" className="scroll-mt-8">
+      <Section
+        title="Invitations"
+        intro={
+          <>
+            {mayEdit ? "Copy each message and send it as you like; nothing is sent from here. " : null}
+            How they get on, and taking an invitation back, is on{" "}
+            <Link href={`/calls/${callId}/progress`} className="text-link">
+              Progress
+            </Link>
+            .
+          </>
+        }
+      >
+        {sent === null ? null : <Sent sent={sent} />}
+        <Sheet>
+          <ul className="divide-y divide-line">
+            {invitations.map((invitation) => (
+              <Invitation key={invitation.testerId} {...{ invitation, mayEdit }} />
+            ))}
+          </ul>
+        </Sheet>
+      </Section>
+    </div>
+  );
+}
+
+function Sent({ sent }: { readonly sent: number }) {
+  if (sent === 0) return <Notice>Nobody was left to invite: these invitations had been made already.</Notice>;
+  return (
+    <Notice tone="done" title={sent === 1 ? "1 person is invited" : `${sent} people are invited`}>
+      Now copy each message and send it.
+    </Notice>
+  );
+}
+
+interface InvitationProps {
+  readonly invitation: InvitationView;
+  readonly mayEdit: boolean;
+}
+
+function Invitation({ invitation: { testerId, name, sizeLabel, state, message, link }, mayEdit }: InvitationProps) {
+  return (
+    <li className="py-3 first:pt-0 last:pb-0">
+      <p className="wrap-anywhere">
+        <bdi className="font-semibold">{name}</bdi> · {sizeLabel} ·{" "}
+        <span className="text-soft">{STATE_WORDS[state].toLowerCase()}</span>
+      </p>
+      {!mayEdit ? null : message === null ? (
+        <p className="text-sm text-soft wrap-anywhere">
+          Her link: <span className="select-all">{link}</span>
+        </p>
+      ) : (
+        <details>
+          <summary className="inline-flex min-h-11 items-center text-thread underline underline-offset-4">
+            Message to copy
+            <span className="sr-only">
+              {" "}
+              for <bdi>{name}</bdi>
+            </span>
+          </summary>
+          <CopyText id={`message-${testerId}`} label={`Message for ${name}`} text={message} button="Copy the message" />
+        </details>
+      )}
+    </li>
+  );
+}

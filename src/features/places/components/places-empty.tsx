@@ -1,0 +1,54 @@
+import { ButtonLink } from "@/ui/button";
+import { EmptyState } from "@/ui/empty-state";
+import type { LoadedPlaces } from "../loaders";
+
+/** What is missing before places can be given; null where nothing is. */
+export function placesMissing({ rows, board }: LoadedPlaces): "opening" | "places" | "words" | null {
+  const isEmpty = rows.testers.length === 0 && board.placed.length === 0 && board.waiting.length === 0;
+  if (!isEmpty || board.withoutBody.length > 0) return null;
+  if (rows.opening === null) return "opening";
+  if (board.sizes.every(({ wanted }) => wanted === 0)) return "places";
+  return "words";
+}
+
+interface PlacesEmptyProps {
+  readonly callId: string;
+  readonly missing: NonNullable<ReturnType<typeof placesMissing>>;
+  readonly applicants: number;
+}
+
+/** What stands where nobody can be placed yet, and the way on. */
+export function PlacesEmpty({ callId, missing, applicants }: PlacesEmptyProps) {
+  switch (missing) {
+    case "opening":
+      return (
+        <EmptyState
+          title="This call is not published yet"
+          actions={<ButtonLink href={`/calls/${callId}/opening`}>Write the opening</ButtonLink>}
+        >
+          Once it is, people can apply; those with your yes are placed here, each in the size that her body and her
+          wishes speak for.
+        </EmptyState>
+      );
+    case "places":
+      return (
+        <EmptyState
+          title="No places are set yet"
+          actions={<ButtonLink href={`/calls/${callId}/opening`}>Set the places</ButtonLink>}
+        >
+          Say in the opening how many testers each size is to have.
+        </EmptyState>
+      );
+    case "words":
+      return (
+        <EmptyState
+          title={applicants === 0 ? "Nobody has applied yet" : "Nobody has your yes yet"}
+          actions={<ButtonLink href={`/calls/${callId}/applications`}>See the applications</ButtonLink>}
+        >
+          {applicants === 0
+            ? "Those who apply, and whom you say yes to, are placed here."
+            : `${applicants === 1 ? "1 person has" : `${applicants} people have`} applied. Those with your yes are placed here, each in the size that her body and her wishes speak for.`}
+        </EmptyState>
+      );
+  }
+}

@@ -1,0 +1,150 @@
+import type { LengthUnit } from "@/engine/units";
+import { formatLength } from "@/ui/format-length";
+import { TABLE, TABLE_HEAD, TABLE_ROW, TableFrame } from "@/ui/table-frame";
+import type { BoardPerson, BoardSize } from "../placing-board";
+import { ChangePlace } from "./change-place";
+import { FitCells } from "./fit-cells";
+import { PersonShape } from "./person-shape";
+import { STANDING_MARKS, STANDING_WORDS } from "./standing-words";
+
+export interface PlacesFrame {
+  readonly callId: string;
+  /** She may change places, and the call is open. */
+  readonly mayAct: boolean;
+  readonly unit: LengthUnit;
+  /** Labels of the body measurements that decide the fit. */
+  readonly measurements: readonly string[];
+  readonly sizeChoices: readonly { readonly id: string; readonly label: string }[];
+}
+
+/** Who stands in which size, a part a size. */
+export function PlacingTable({ sizes, frame }: { readonly sizes: readonly BoardSize[]; readonly frame: PlacesFrame }) {
+  return (
+    <TableFrame label="Who stands in which size">
+      <table className={`${TABLE} [&_td]:align-top`}>
+        <thead className={TABLE_HEAD}>
+          <tr>
+            <th scope="col">Name</th>
+            {frame.measurements.map((label) => (
+              <th key={label} scope="col">
+                {label}
+              </th>
+            ))}
+            <th scope="col">Fit</th>
+            <th scope="col">Her wish</th>
+            <th scope="col">Why here</th>
+          </tr>
+        </thead>
+        {sizes.map((size) => (
+          <tbody key={size.id}>
+            <SizeHead {...{ size, frame }} />
+            {size.people.map((person) => (
+              <PersonRow key={person.key} {...{ person, frame }} />
+            ))}
+          </tbody>
+        ))}
+      </table>
+    </TableFrame>
+  );
+}
+
+function SizeHead({ size, frame }: { readonly size: BoardSize; readonly frame: PlacesFrame }) {
+  const { label, people, wanted, least, invited, over, missing } = size;
+  return (
+    <tr className="border-b border-line bg-paper">
+      <th scope="rowgroup" colSpan={frame.measurements.length + 4}>
+        <span className="sticky left-3 inline-block max-w-[calc(100vw-4rem)] wrap-anywhere">
+          <span className="font-serif text-lg">{label}</span>{" "}
+          <span className="ml-1 text-sm font-normal text-soft">
+            {bodyOfSize(size, frame)}
+            {people.length} of {wanted}
+            {invited > 0 ? `, ${invited} of them invited` : ""}
+            {least > 0 ? `; at least ${least}` : ""}
+          </span>
+          {missing > 0 ? <SizeProblem>{missing} short of the least</SizeProblem> : null}
+          {over > 0 ? (
+            <SizeProblem>
+              {over} more than there are places: unlock or move {over === 1 ? "one" : over}, or want more testers here
+            </SizeProblem>
+          ) : null}
+        </span>
+      </th>
+    </tr>
+  );
+}
+
+/** `bust 86 cm, upper arm 28 cm · `. */
+function bodyOfSize({ bodyCm }: BoardSize, { measurements, unit }: PlacesFrame): string {
+  const lengths = bodyCm.map((cm, at) => `${(measurements[at] ?? "").toLowerCase()} ${formatLength(cm, unit)}`);
+  return lengths.length === 0 ? "" : `${lengths.join(", ")} · `;
+}
+
+function SizeProblem({ children }: { readonly children: React.ReactNode }) {
+  return (
+    <span className="ml-3 text-sm text-thread">
+      <span aria-hidden="true">▲ </span>
+      {children}
+    </span>
+  );
+}
+
+function PersonRow({ person, frame }: { readonly person: BoardPerson; readonly frame: PlacesFrame }) {
+  const { name, standing, fit, choice, why } = person;
+  return (
+    <tr className={TABLE_ROW}>
+      <th scope="row" className="w-52 min-w-36 font-normal align-top">
+        <PersonName {...{ name, standing }} />
+        <PersonChange {...{ person, frame }} />
+      </th>
+      <FitCells fit={fit} measurements={frame.measurements.length} unit={frame.unit} />
+      <td className="min-w-28">{choice ?? "–"}</td>
+      <td className="min-w-56">{why}</td>
+    </tr>
+  );
+}
+
+/** A name with the mark that stands for her on the ruler, and what the mark means. */
+export function PersonName({ name, standing }: Pick<BoardPerson, "name" | "standing">) {
+  return (
+    <>
+      <svg width="16" height="16" aria-hidden="true" className="mr-1.5 inline-block align-[-2px]">
+        <svg x="8" y="8" overflow="visible">
+          <PersonShape mark={STANDING_MARKS[standing]} r={5} />
+        </svg>
+      </svg>
+      <bdi title={name} className="font-semibold wrap-anywhere">
+        {shortened(name)}
+      </bdi>
+      <span className="block text-sm text-soft">{STANDING_WORDS[standing]}</span>
+    </>
+  );
+}
+
+/** Longer names would push everybody else out of sight. */
+const MOST_LETTERS = 60;
+
+function shortened(name: string): string {
+  const letters = [...name];
+  return letters.length > MOST_LETTERS ? `${letters.slice(0, MOST_LETTERS - 1).join("")}…` : name;
+}
+
+/** What can be settled about her by hand, where something can. */
+export function PersonChange({ person, frame }: { readonly person: BoardPerson; readonly frame: PlacesFrame }) {
+  const { applicant, name, size, standing } = person;
+  if (!frame.mayAct || applicant === null) return null;
+  return (
+    <ChangePlace
+      callId={frame.callId}
+      applicationId={applicant.applicationId}
+      name={name}
+      sizes={frame.sizeChoices.filter(({ id }) => id !== size)}
+      standing={
+        standing === "locked" || standing === "placed"
+          ? standing
+          : applicant.hold === "waiting"
+            ? "left waiting"
+            : "waiting"
+      }
+    />
+  );
+}

@@ -1,0 +1,106 @@
+import { scaleLinear } from "d3-scale";
+import { dotLanes } from "@/ui/dot-lanes";
+
+/** A size on the ruler; lengths in the reader's unit. */
+export interface RulerSize {
+  readonly id: string;
+  readonly label: string;
+  readonly at: number;
+  /** From where to where a body is within its reach. */
+  readonly from: number;
+  readonly to: number;
+  readonly filled: number;
+  readonly wanted: number;
+  readonly isShort: boolean;
+}
+
+export type PersonMark = "placed" | "locked" | "invited" | "waiting";
+
+export interface RulerPerson {
+  readonly key: string;
+  readonly name: string;
+  readonly at: number;
+  readonly mark: PersonMark;
+  /** Where she stands; null where she waits. */
+  readonly size: string | null;
+}
+
+export interface RulerLayout {
+  /** Place on the axis, in percent of the width. */
+  readonly x: (value: number) => number;
+  readonly ticks: readonly number[];
+  readonly leastWidthPx: number;
+  /** Few enough that each head has room for an initial. */
+  readonly hasInitials: boolean;
+  readonly sizes: readonly (RulerSize & { readonly labelY: number; readonly reachY: number })[];
+  readonly people: readonly (RulerPerson & { readonly y: number })[];
+  /** Where the sizes' marks stand, and where the axis. */
+  readonly railY: number;
+  readonly axisY: number;
+  readonly heightPx: number;
+}
+
+const MARGIN = 3;
+const LEAST_WIDTH_PX = 620;
+const WIDTH_A_SIZE_PX = 66;
+const LABEL_PX = 50;
+const LABEL_HEIGHT = 36;
+const REACH_LANE = 8;
+const FAN = 92;
+const FAN_OF_MANY = 150;
+const MANY = 60;
+const MOST_INITIALS = 36;
+const TALLEST_PEOPLE = 210;
+/** Below the axis: its numbers, and the name of whoever is pointed at. */
+const BELOW = 52;
+
+/** Where everything stands on a ruler of bodies: sizes on top, people below on the axis. */
+export function rulerLayout(sizes: readonly RulerSize[], people: readonly RulerPerson[]): RulerLayout {
+  const leastWidthPx = Math.max(LEAST_WIDTH_PX, WIDTH_A_SIZE_PX * sizes.length);
+  const ends = [...sizes.flatMap(({ from, to }) => [from, to]), ...people.map(({ at }) => at)];
+  const scale = scaleLinear()
+    .domain([Math.min(...ends), Math.max(...ends)])
+    .range([MARGIN, 100 - MARGIN]);
+  const percent = (px: number) => (100 * px) / leastWidthPx;
+  const labels = dotLanes(
+    sizes.map(({ at }) => scale(at)),
+    percent(LABEL_PX),
+  );
+  const reaches = spanLanes(sizes);
+  const top = LABEL_HEIGHT * laneCount(labels) + 6;
+  const railY = top + REACH_LANE * laneCount(reaches) + 6;
+  const hasInitials = people.length <= MOST_INITIALS;
+  const lanes = dotLanes(
+    people.map(({ at }) => scale(at)),
+    percent(hasInitials ? 22 : 10),
+  );
+  const step = Math.min(hasInitials ? 23 : 11, TALLEST_PEOPLE / laneCount(lanes));
+  const radius = hasInitials ? 10 : 5;
+  const axisY = railY + (people.length > MANY ? FAN_OF_MANY : FAN) + step * laneCount(lanes) + radius;
+  return {
+    x: scale,
+    ticks: scale.ticks(10),
+    ...{ leastWidthPx, hasInitials, railY, axisY, heightPx: axisY + BELOW },
+    sizes: sizes.map((size, index) => ({
+      ...size,
+      labelY: LABEL_HEIGHT * (laneCount(labels) - 1 - (labels[index] ?? 0)),
+      reachY: top + REACH_LANE * (reaches[index] ?? 0),
+    })),
+    people: people.map((person, index) => ({ ...person, y: axisY - radius - 8 - step * (lanes[index] ?? 0) })),
+  };
+}
+
+/** Lanes of spans, in their order, so that none of a lane overlap: each takes the first lane that is free. */
+function spanLanes(spans: readonly { readonly from: number; readonly to: number }[]): number[] {
+  const ends: number[] = [];
+  return spans.map(({ from, to }) => {
+    const free = ends.findIndex((end) => end < from);
+    const lane = free === -1 ? ends.length : free;
+    ends[lane] = to;
+    return lane;
+  });
+}
+
+function laneCount(lanes: readonly number[]): number {
+  return Math.max(1, ...lanes.map((lane) => lane + 1));
+}

@@ -1,0 +1,73 @@
+import { ChoiceLinks } from "@/ui/choice-links";
+import { Section } from "@/ui/section";
+import type { PlacesBoard } from "../placing-board";
+import { BodyRuler } from "./body-ruler";
+import { MARK_WORDS, PersonShape } from "./person-shape";
+import type { PersonMark, RulerPerson } from "./ruler-layout";
+import { personSays, rulerDescription, rulerOfBoard } from "./ruler-of-board";
+import type { PlacesFrame } from "./placing-table";
+
+interface RulerSectionProps {
+  readonly board: PlacesBoard;
+  readonly frame: PlacesFrame;
+  /** The measurement that the ruler is of; one of those that decide the fit. */
+  readonly measurement: string;
+  /** This page's address with another measurement. */
+  readonly hrefOf: (measurement: string) => string;
+}
+
+/** The ruler of bodies with its legend, and the choice of another measurement. */
+export function RulerSection({ board, frame, measurement, hrefOf }: RulerSectionProps) {
+  const { unit } = frame;
+  const { fitBy } = board.question;
+  const label = frame.measurements[fitBy.indexOf(measurement)] ?? measurement;
+  const ruler = rulerOfBoard(board, { measurement, unit });
+  if (ruler.sizes.length === 0) return null;
+  const labelOf = (id: string) => board.sizes.find((size) => size.id === id)?.label ?? id;
+  const says = (person: RulerPerson) => personSays(person, { unit, labelOf });
+  return (
+    <Section
+      title={`Bodies on a ruler: ${label.toLowerCase()}`}
+      intro="Each person stands where her body is; a line leads to the size where she is placed. The bar behind a size is its reach."
+      actions={
+        fitBy.length > 1 ? (
+          <ChoiceLinks
+            label="The ruler’s measurement"
+            choices={fitBy.map((id, at) => ({
+              href: hrefOf(id),
+              label: frame.measurements[at] ?? id,
+              current: id === measurement,
+            }))}
+          />
+        ) : null
+      }
+    >
+      <BodyRuler
+        title={`${label} of everybody, and the sizes`}
+        description={rulerDescription(ruler, says)}
+        unit={unit}
+        {...ruler}
+        says={says}
+      />
+      <Legend marks={new Set(ruler.people.map(({ mark }) => mark))} />
+    </Section>
+  );
+}
+
+function Legend({ marks }: { readonly marks: ReadonlySet<PersonMark> }) {
+  const shown = (["placed", "locked", "invited", "waiting"] as const).filter((mark) => marks.has(mark));
+  return (
+    <ul className="mt-3 flex flex-wrap gap-x-6 gap-y-1 text-sm">
+      {shown.map((mark) => (
+        <li key={mark} className="flex items-center gap-2">
+          <svg width="16" height="16" aria-hidden="true">
+            <svg x="8" y="8" overflow="visible">
+              <PersonShape mark={mark} r={5.5} />
+            </svg>
+          </svg>
+          {MARK_WORDS[mark]}
+        </li>
+      ))}
+    </ul>
+  );
+}

@@ -1,0 +1,50 @@
+"use client";
+
+import { getInputProps } from "@conform-to/react";
+import { Button } from "@/ui/button";
+import { describedBy, Field, TextInput } from "@/ui/field";
+import { Notice } from "@/ui/notice";
+import { useActionForm } from "@/ui/use-action-form";
+import { sendInvitations } from "../actions";
+
+interface SendFormProps {
+  readonly callId: string;
+  /** Names the placing that stands on the page. */
+  readonly saw: string;
+  readonly endsOn: string;
+  readonly timeZone: string;
+  readonly count: number;
+}
+
+/** Invites all who stand in a size, as they stand on this page. */
+export function SendForm({ callId, saw, endsOn, timeZone, count }: SendFormProps) {
+  const { formProps, formErrors, fields, pending } = useActionForm<Record<"endsOn", string>>(sendInvitations, {
+    endsOn,
+  });
+  return (
+    <form {...formProps} className="max-w-md">
+      {formErrors?.map((error) => (
+        <Notice key={error} tone="problem">
+          {error}
+        </Notice>
+      ))}
+      <input type="hidden" name="callId" value={callId} />
+      <input type="hidden" name="saw" value={saw} />
+      <Field
+        id={fields.endsOn.id}
+        label="They can answer until the end of"
+        hint={`The day in ${timeZone}. After it an unanswered place is free again.`}
+        errors={fields.endsOn.errors}
+      >
+        <TextInput
+          {...getInputProps(fields.endsOn, { type: "date" })}
+          key="endsOn"
+          aria-describedby={describedBy(fields.endsOn.id)}
+        />
+      </Field>
+      <Button type="submit" disabled={pending}>
+        {pending ? "Inviting…" : count === 1 ? "Invite this 1 person" : `Invite these ${count} people`}
+      </Button>
+    </form>
+  );
+}

@@ -1,0 +1,99 @@
+import { ChoiceLinks } from "@/ui/choice-links";
+import { Notice } from "@/ui/notice";
+import { OneButtonForm } from "@/ui/one-button-form";
+import { solvePlaces } from "../actions";
+import type { Considering } from "../applicants-document";
+import type { WouldMove } from "../placing-board";
+
+interface SolvePanelProps {
+  readonly callId: string;
+  readonly mayAct: boolean;
+  readonly considering: Considering;
+  /** How many are considered with a yes alone, and with a maybe too. */
+  readonly counts: Readonly<Record<Considering, number>>;
+  readonly wouldMove: readonly WouldMove[] | null;
+  /** Nobody stands in a size yet. */
+  readonly isFirst: boolean;
+  readonly labelOf: (size: string) => string;
+}
+
+/** Whom places are given to, whether what stands is what solving gives, and the button that solves. */
+export function SolvePanel({ callId, mayAct, considering, counts, wouldMove, isFirst, labelOf }: SolvePanelProps) {
+  const places = `/calls/${callId}/places`;
+  return (
+    <div>
+      <div className="mb-4 flex flex-wrap items-center gap-x-4 gap-y-2">
+        <p className="text-sm text-soft">Places go to those with</p>
+        <ChoiceLinks
+          label="Whom places are given to"
+          choices={[
+            { href: `${places}?with=yes`, label: `a yes (${counts.yes})`, current: considering === "yes" },
+            {
+              href: `${places}?with=maybe`,
+              label: `a yes or a maybe (${counts.maybe})`,
+              current: considering === "maybe",
+            },
+          ]}
+        />
+      </div>
+      <SolveState {...{ wouldMove, isFirst, labelOf }} />
+      {mayAct && wouldMove !== null && wouldMove.length > 0 ? (
+        <OneButtonForm
+          action={solvePlaces}
+          sends={{ callId, with: considering }}
+          button={isFirst ? "Give places" : "Solve again"}
+          waiting="Giving places…"
+          look="main"
+        />
+      ) : null}
+    </div>
+  );
+}
+
+const MOST_TOLD = 6;
+
+function SolveState({ wouldMove, isFirst, labelOf }: Pick<SolvePanelProps, "wouldMove" | "isFirst" | "labelOf">) {
+  if (wouldMove === null)
+    return (
+      <Notice tone="problem" title="Nothing can be solved while a size has more locks than places">
+        Unlock or move somebody there, or want more testers in that size. The table below says where.
+      </Notice>
+    );
+  if (wouldMove.length === 0)
+    return (
+      <Notice
+        title={
+          isFirst ? "Nobody can be given a place by now" : "Nobody would stand elsewhere if this were solved again"
+        }
+      >
+        {isFirst ? "The table of those waiting says why." : null}
+      </Notice>
+    );
+  if (isFirst)
+    return (
+      <p className="mb-4 max-w-3xl text-soft">
+        Nobody stands in a size yet. {wouldMove.length === 1 ? "1 applicant" : `${wouldMove.length} applicants`} can be
+        given one: first the least number in as many sizes as can be, then as many places as can be, then the best fit.
+        Nothing is sent by it.
+      </p>
+    );
+  return (
+    <Notice title="Something has changed: this is no longer what solving would give">
+      <p>Solved again:</p>
+      <ul className="mb-1 list-disc pl-5">
+        {wouldMove.slice(0, MOST_TOLD).map((move, at) => (
+          <li key={at}>
+            <bdi className="wrap-anywhere">{move.name}</bdi> {moveWords(move, labelOf)}
+          </li>
+        ))}
+        {wouldMove.length > MOST_TOLD ? <li>and {wouldMove.length - MOST_TOLD} more.</li> : null}
+      </ul>
+      <p>Nobody moves until you ask for it. Those you have locked or left waiting stay, and so do the invited.</p>
+    </Notice>
+  );
+}
+
+function moveWords({ from, to }: WouldMove, labelOf: SolvePanelProps["labelOf"]): string {
+  if (to === null) return `would wait instead of standing in ${labelOf(from ?? "")}.`;
+  return from === null ? `would come to ${labelOf(to)}.` : `would go from ${labelOf(from)} to ${labelOf(to)}.`;
+}

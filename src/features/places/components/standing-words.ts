@@ -1,0 +1,31 @@
+import type { Standing } from "../placing-board";
+import type { TesterState } from "../tester-state";
+import type { PersonMark } from "./ruler-layout";
+
+export const STANDING_WORDS: Readonly<Record<Standing, string>> = {
+  placed: "placed",
+  locked: "locked by you",
+  waiting: "waiting",
+  invited: "invited",
+  accepted: "accepted",
+  "brought in": "report brought in",
+};
+
+export const STANDING_MARKS: Readonly<Record<Standing, PersonMark>> = {
+  placed: "placed",
+  locked: "locked",
+  waiting: "waiting",
+  invited: "invited",
+  accepted: "invited",
+  "brought in": "invited",
+};
+
+export const STATE_WORDS: Readonly<Record<TesterState, string>> = {
+  "brought in": "Report brought in",
+  invited: "Invited, no answer yet",
+  accepted: "Accepted",
+  declined: "Declined",
+  withdrawn: "Invitation withdrawn",
+  lapsed: "No answer in time",
+  stopped: "Had to stop",
+};

@@ -1,0 +1,220 @@
+import "server-only";
+import type { PatternDocument, Places } from "@/engine/pattern";
+import {
+  applicationSchema,
+  measurementsSchema,
+  type ApplicationDocument,
+  type ApplicationWord,
+} from "@/features/applications/schema";
+import { callScope, type CallAccess } from "@/features/calls/access";
+import { openingSchema, testerDatesSchema, type OpeningDocument, type TesterDates } from "@/features/openings/schema";
+import { patternScope } from "@/features/patterns/access";
+import { latestRevision } from "@/features/patterns/data";
+import type { Prisma } from "@/generated/prisma/client";
+import { database } from "@/server/database";
+import type { Connection } from "@/server/transaction";
+
+/** Somebody who would like to test and has not been invited. */
+export interface Applicant {
+  readonly applicationId: string;
+  /** Her id in documents; tells nothing of her. */
+  readonly code: string;
+  readonly name: string;
+  readonly word: ApplicationWord | null;
+  /** Where the last placing put her. */
+  readonly size: string | null;
+  readonly hold: "size" | "waiting" | null;
+  /** Body measurement -> cm; null where she has had it deleted. */
+  readonly body: Readonly<Record<string, number>> | null;
+  readonly said: ApplicationDocument;
+  /** Tests of the same owner that she has come to the end of, or not; null where there are none. */
+  readonly record: TestRecord | null;
+}
+
+export interface TestRecord {
+  readonly finished: number;
+  readonly dropped: number;
+}
+
+/** Somebody who has been invited, or whose report was brought in. */
+export interface PlacedTester {
+  readonly testerId: string;
+  readonly code: string;
+  readonly name: string;
+  readonly size: string;
+  readonly body: Readonly<Record<string, number>> | null;
+  readonly linkVersion: number;
+  readonly invitedAt: Date | null;
+  readonly invitationEndsAt: Date | null;
+  readonly acceptedAt: Date | null;
+  readonly declinedAt: Date | null;
+  readonly withdrawnAt: Date | null;
+  readonly stoppedAt: Date | null;
+  readonly timeZone: string | null;
+  /** Of her own; null: the call's. */
+  readonly dates: TesterDates | null;
+}
+
+/** All that giving places rests on. */
+export interface PlacingRows {
+  readonly pattern: PatternDocument;
+  /** Null where the call has not been published. */
+  readonly opening: OpeningDocument | null;
+  readonly places: Places;
+  readonly applicants: readonly Applicant[];
+  readonly testers: readonly PlacedTester[];
+  /** Those who have withdrawn an application that was placed or not; told as a number only. */
+  readonly withdrawn: number;
+}
+
+/**
+ * Reads what giving places rests on.
+ *
+ * @param connection a transaction in which it is read.
+ */
+export async function placingRows(access: CallAccess, connection: Connection = database()): Promise<PlacingRows> {
+  const call = callScope(access);
+  const [{ document: pattern }, opening, places, applications, testers, withdrawn] = await Promise.all([
+    latestRevision(access.pattern),
+    connection.opening.findFirst({ where: { call, publishedAt: { not: null } }, select: { document: true } }),
+    connection.place.findMany({ where: { call } }),
+    connection.application.findMany({
+      where: { call, withdrawnAt: null, tester: null },
+      orderBy: { position: "asc" },
+      select: APPLICANT,
+    }),
+    connection.tester.findMany({ where: { call }, orderBy: { position: "asc" }, select: TESTER }),
+    connection.application.count({ where: { call, withdrawnAt: { not: null } } }),
+  ]);
+  const accounts = applications.flatMap(({ accountId }) => accountId ?? []);
+  const records = await testRecords(access, accounts, connection);
+  return {
+    pattern,
+    opening: opening === null ? null : openingSchema.parse(opening.document),
+    places: Object.fromEntries(places.map(({ size, least, wanted }) => [size, { least, wanted }])),
+    applicants: applications.map((row) => toApplicant(row, records)),
+    testers: testers.map(toTester),
+    withdrawn,
+  };
+}
+
+const APPLICANT = {
+  ...{ id: true, position: true, accountId: true, document: true, word: true, size: true, hold: true },
+  contact: { select: { name: true } },
+  body: { select: { measurements: true } },
+} as const satisfies Prisma.ApplicationSelect;
+
+const TESTER = {
+  ...{ id: true, code: true, size: true, linkVersion: true, timeZone: true, dates: true },
+  ...{
+    invitedAt: true,
+    invitationEndsAt: true,
+    acceptedAt: true,
+    declinedAt: true,
+    withdrawnAt: true,
+    stoppedAt: true,
+  },
+  contact: { select: { name: true } },
+  body: { select: { measurements: true } },
+} as const satisfies Prisma.TesterSelect;
+
+function toApplicant(
+  {
+    id,
+    position,
+    accountId,
+    document,
+    contact,
+    body,
+    ...row
+  }: Prisma.ApplicationGetPayload<{
+    select: typeof APPLICANT;
+  }>,
+  records: ReadonlyMap<string, TestRecord>,
+): Applicant {
+  const number = position + 1;
+  return {
+    ...row,
+    applicationId: id,
+    code: `applicant-${number}`,
+    name: contact?.name ?? `Applicant ${number}`,
+    body: body === null ? null : measurementsSchema.parse(body.measurements),
+    said: applicationSchema.parse(document),
+    record: records.get(accountId ?? "") ?? null,
+  };
+}
+
+function toTester({
+  id,
+  contact,
+  body,
+  dates,
+  ...row
+}: Prisma.TesterGetPayload<{ select: typeof TESTER }>): PlacedTester {
+  return {
+    ...row,
+    testerId: id,
+    name: contact?.name ?? row.code,
+    body: body === null ? null : measurementsSchema.parse(body.measurements),
+    dates: dates === null ? null : testerDatesSchema.parse(dates),
+  };
+}
+
+/** Other calls of the owner of this one. What other designers know of a tester is theirs. */
+function ownersOtherCalls({ callId, pattern }: CallAccess): Prisma.CallWhereInput {
+  const account = { memberships: { some: { role: "owner", pattern: patternScope(pattern) } } } as const;
+  return { id: { not: callId }, pattern: { memberships: { some: { role: "owner", account } } } };
+}
+
+/** By account how many of the owner's other tests she has reported on, and how many she has left without a report. */
+async function testRecords(
+  access: CallAccess,
+  accountIds: readonly string[],
+  connection: Connection,
+): Promise<ReadonlyMap<string, TestRecord>> {
+  if (accountIds.length === 0) return new Map();
+  const rows = await connection.tester.findMany({
+    where: { accountId: { in: [...accountIds] }, acceptedAt: { not: null }, call: ownersOtherCalls(access) },
+    select: {
+      ...{ accountId: true, stoppedAt: true },
+      call: { select: { status: true } },
+      reports: { take: 1, select: { id: true } },
+    },
+  });
+  const records = new Map<string, TestRecord>();
+  for (const { accountId, stoppedAt, call, reports } of rows) {
+    const { finished, dropped } = records.get(accountId ?? "") ?? { finished: 0, dropped: 0 };
+    if (reports.length > 0) records.set(accountId ?? "", { finished: finished + 1, dropped });
+    else if (stoppedAt !== null || call.status === "closed")
+      records.set(accountId ?? "", { finished, dropped: dropped + 1 });
+  }
+  return records;
+}
+
+/** How many the owner has invited to calls that are closed by now, and how many of them have reported. */
+export async function invitationRecord(
+  access: CallAccess,
+): Promise<{ readonly invited: number; readonly reported: number }> {
+  const where: Prisma.TesterWhereInput = {
+    invitedAt: { not: null },
+    withdrawnAt: null,
+    call: { ...ownersOtherCalls(access), status: "closed" },
+  };
+  const [invited, reported] = await Promise.all([
+    database().tester.count({ where }),
+    database().tester.count({ where: { ...where, reports: { some: {} } } }),
+  ]);
+  return { invited, reported };
+}
+
+/** The zone that a call's days are meant in. */
+export async function callTimeZone(access: CallAccess): Promise<string> {
+  const opening = await database().opening.findFirst({
+    where: { call: callScope(access), publishedAt: { not: null } },
+    select: { document: true },
+  });
+  return opening === null ? NO_ZONE : openingSchema.parse(opening.document).timeZone;
+}
+
+/** Where nobody has said one. */
+export const NO_ZONE = "UTC";

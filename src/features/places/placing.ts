@@ -1,0 +1,41 @@
+import "server-only";
+import { createHash } from "node:crypto";
+import { canonicalJson } from "@/engine/pattern";
+import type { PlacedApplicants } from "@/engine/places";
+import { sizeOf } from "./applicants-document";
+import type { Applicant, PlacingRows } from "./data";
+
+/** Somebody who stands in a size and has not been invited. */
+export interface Placed {
+  readonly applicant: Applicant;
+  readonly size: string;
+}
+
+/** Who stands in a size by now, by size in the pattern's order, in each as they came. */
+export function placedNow({ pattern, applicants }: Pick<PlacingRows, "pattern" | "applicants">): readonly Placed[] {
+  return pattern.sizes.flatMap(({ id: size }) =>
+    applicants
+      .filter((applicant) => applicant.word !== "no" && sizeOf(applicant, pattern) === size)
+      .map((applicant) => ({ applicant, size })),
+  );
+}
+
+/** Names a placing: who would be invited to which size. Another placing has another name. */
+export function placingName(placed: readonly Placed[]): string {
+  const pairs = Object.fromEntries(placed.map(({ applicant, size }) => [applicant.applicationId, size]));
+  return createHash("sha256").update(canonicalJson(pairs)).digest("hex");
+}
+
+/** Where each would stand by the engine's answer: application -> size. */
+export function answeredSizes(
+  applicants: readonly Applicant[],
+  { placed }: Extract<PlacedApplicants, { status: "optimal" }>,
+): ReadonlyMap<string, string> {
+  const sizes = new Map(placed.map(({ applicant, size }) => [applicant, size]));
+  return new Map(
+    applicants.flatMap(({ applicationId, code }) => {
+      const size = sizes.get(code);
+      return size === undefined ? [] : [[applicationId, size] as const];
+    }),
+  );
+}

@@ -1,0 +1,35 @@
+import { z } from "zod";
+import { idSchema } from "@/engine/pattern";
+import { daySchema, testerDatesSchema } from "@/features/openings/schema";
+
+/** What of the page is asked for; what is no such thing is passed over. */
+export const placesQuerySchema = z.object({
+  /** Whether a maybe is enough to be given a place. */
+  with: z.enum(["yes", "maybe"]).optional().catch(undefined),
+  /** The body measurement that the ruler is of. */
+  by: idSchema.optional().catch(undefined),
+  /** How many were invited just now. */
+  sent: z.coerce.number().int().min(0).optional().catch(undefined),
+});
+
+export type PlacesQuery = z.infer<typeof placesQuerySchema>;
+
+export const givePlacesSchema = z.object({ callId: z.string(), with: z.enum(["yes", "maybe"]) });
+
+export const changePlaceSchema = z
+  .object({
+    callId: z.string(),
+    applicationId: z.uuid(),
+    kind: z.enum(["move", "lock", "unlock", "leave-waiting", "consider"]),
+    size: idSchema.optional(),
+  })
+  .refine(({ kind, size }) => kind !== "move" || size !== undefined);
+
+export const sendSchema = z.object({ callId: z.string(), saw: z.string(), endsOn: daySchema });
+
+export const fillSchema = testerDatesSchema.extend({
+  callId: z.string(),
+  size: idSchema,
+  applicationId: z.uuid({ error: "Choose whom to invite." }),
+  endsOn: daySchema,
+});

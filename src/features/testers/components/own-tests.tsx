@@ -1,0 +1,65 @@
+import Link from "next/link";
+import { EmptyState } from "@/ui/empty-state";
+import { dueWords } from "../due-words";
+import type { OwnTest } from "../own-tests-data";
+
+const STATES: Readonly<Record<OwnTest["state"], string>> = {
+  testing: "You are testing",
+  reported: "Your report is sent",
+  stopped: "You have stopped",
+  invited: "You are invited: answer",
+  applied: "You have applied",
+  withdrawn: "You have withdrawn your application",
+};
+
+interface OwnTestsProps {
+  readonly tests: readonly OwnTest[];
+  readonly now: Date;
+}
+
+/** Somebody's tests and applications, each with what it stands at. */
+export function OwnTests({ tests, now }: OwnTestsProps) {
+  if (tests.length === 0)
+    return (
+      <EmptyState title="No tests yet">
+        <p>
+          Tests that you apply for while you are signed in stand here. If you were let in by a link, open it once more
+          and take the test with your account.
+        </p>
+      </EmptyState>
+    );
+  return (
+    <ul className="grid gap-4">
+      {tests.map((test) => (
+        <li
+          key={test.key}
+          className="relative rounded-sheet border border-line bg-sheet px-5 py-4 shadow-sheet hover:border-line-strong"
+        >
+          <h2 className="text-xl wrap-anywhere">
+            <Link href={test.href} prefetch={false} className="after:absolute after:inset-0">
+              <bdi>{test.patternName}</bdi>
+              {test.sizeLabel === null ? null : (
+                <>
+                  , size <bdi>{test.sizeLabel}</bdi>
+                </>
+              )}
+            </Link>
+          </h2>
+          <p className="text-sm text-soft wrap-anywhere">
+            <bdi>{test.callTitle}</bdi>, for <bdi>{test.designerName}</bdi>
+          </p>
+          <p className="mt-1.5 numbers">
+            <span className="font-semibold">{STATES[test.state]}</span>
+            {test.isClosed ? "; the call is closed" : dueIn(test, now)}
+          </p>
+        </li>
+      ))}
+    </ul>
+  );
+}
+
+function dueIn({ state, dates, timeZone: zone }: OwnTest, now: Date): string {
+  if (state !== "testing" || dates === null) return "";
+  const { day, from } = dueWords(dates.reportBy.at, { zone, now });
+  return `; report by ${day}, ${from}`;
+}

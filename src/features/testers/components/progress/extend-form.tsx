@@ -1,0 +1,36 @@
+"use client";
+
+import { Button } from "@/ui/button";
+import { describedBy, Field, Select } from "@/ui/field";
+import { useHandedForm } from "@/ui/use-handed-form";
+import { extendInvitation } from "../../progress-actions";
+import type { ProgressState } from "../../progress-state";
+
+interface ExtendFormProps {
+  readonly callId: string;
+  readonly testerId: string;
+  readonly state: ProgressState;
+}
+
+/** Puts off until when an invitation can be answered; one that is over stands again. */
+export function ExtendForm({ callId, testerId, state }: ExtendFormProps) {
+  const { answer: failed, isSending, formProps } = useHandedForm(extendInvitation);
+  const button = state === "invited" ? "Put off the end" : "Invite again";
+  return (
+    <form {...formProps} className="max-w-sm">
+      <input type="hidden" name="callId" value={callId} />
+      <input type="hidden" name="testerId" value={testerId} />
+      <Field id="extend-days" label="Can be answered for" errors={failed ? [failed.says] : undefined}>
+        <Select id="extend-days" name="days" defaultValue="7" aria-describedby={describedBy("extend-days")}>
+          <option value="3">3 days from now</option>
+          <option value="7">7 days from now</option>
+          <option value="14">14 days from now</option>
+          <option value="30">30 days from now</option>
+        </Select>
+      </Field>
+      <Button type="submit" look="quiet" disabled={isSending}>
+        {isSending ? "Changing …" : button}
+      </Button>
+    </form>
+  );
+}

@@ -1,0 +1,76 @@
+import Link from "next/link";
+import type { PatternDocument, Places } from "@/engine/pattern";
+import { own } from "@/engine/pattern";
+import { MatrixTable } from "@/ui/matrix-table";
+import type { Progress, ProgressState } from "../../progress-state";
+
+interface SizeBoardProps {
+  readonly callId: string;
+  readonly pattern: PatternDocument;
+  readonly places: Places;
+  readonly people: readonly Progress[];
+  readonly mayEdit: boolean;
+}
+
+const COLUMNS: readonly { key: string; label: string; states: readonly ProgressState[] }[] = [
+  { key: "invited", label: "Invited", states: ["invited"] },
+  { key: "accepted", label: "Accepted", states: ["accepted"] },
+  { key: "swatch", label: "Swatch in", states: ["swatch in"] },
+  { key: "making", label: "Making", states: ["making"] },
+  { key: "reported", label: "Reported", states: ["reported in part", "reported"] },
+  { key: "out", label: "Out", states: ["stopped", "declined", "withdrawn", "lapsed"] },
+];
+
+/** How many testers of each size are where, and whether a place of it stands empty. */
+export function SizeBoard({ callId, pattern, places, people, mayEdit }: SizeBoardProps) {
+  return (
+    <MatrixTable
+      label="Testers by size"
+      corner="Size"
+      columns={[...COLUMNS.map(({ key, label }) => ({ key, label })), { key: "places", label: "Places" }]}
+      rows={pattern.sizes.map(({ id, label }) => {
+        const ofSize = people.filter(({ row }) => row.size === id);
+        const counts = COLUMNS.map(({ states }) => ofSize.filter(({ state }) => states.includes(state)).length);
+        const standing = counts.slice(0, -1).reduce((sum, count) => sum + count, 0);
+        return {
+          key: id,
+          head: <span className="font-serif text-lg">{label}</span>,
+          cells: [
+            ...counts.map((count, at) => (count === 0 ? <Nobody key={at} /> : count)),
+            <PlaceCell key="places" {...{ callId, mayEdit, standing, wanted: own(places, id)?.wanted ?? 0 }} />,
+          ],
+        };
+      })}
+    />
+  );
+}
+
+function Nobody() {
+  return (
+    <span className="text-soft">
+      <span aria-hidden="true">·</span>
+      <span className="sr-only">0</span>
+    </span>
+  );
+}
+
+interface PlaceCellProps {
+  readonly callId: string;
+  readonly mayEdit: boolean;
+  /** Testers who take a place. */
+  readonly standing: number;
+  readonly wanted: number;
+}
+
+function PlaceCell({ callId, mayEdit, standing, wanted }: PlaceCellProps) {
+  return (
+    <>
+      {standing} of {wanted}
+      {standing < wanted && mayEdit ? (
+        <Link href={`/calls/${callId}/places`} prefetch={false} className="text-link block min-h-6 whitespace-nowrap">
+          Fill a place
+        </Link>
+      ) : null}
+    </>
+  );
+}

@@ -1,0 +1,18 @@
+"use server";
+
+import { redirect } from "next/navigation";
+import { z } from "zod";
+import { sentenceOf, type Failure } from "@/server/action";
+import { testerAccess } from "./access";
+import { forgetTester } from "./forget-mutations";
+
+/** A tester has her contact, her body and her words deleted. */
+export async function forget(_last: Failure | undefined, form: FormData): Promise<Failure | undefined> {
+  const testerId = z.string().parse(form.get("testerId"));
+  try {
+    await forgetTester(await testerAccess(testerId));
+  } catch (error) {
+    return { status: "failed", says: sentenceOf(error) };
+  }
+  redirect("/testing/deleted");
+}

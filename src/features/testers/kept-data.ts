@@ -1,0 +1,48 @@
+import "server-only";
+import { z } from "zod";
+import { database } from "@/server/database";
+import { AppError } from "@/server/errors";
+import { testerScope, type TesterAccess } from "./access";
+
+/** What is kept of a tester beyond the numbers of her report. */
+export interface KeptOfTester {
+  readonly name: string | null;
+  readonly email: string | null;
+  /** Body measurement → cm. */
+  readonly body: Readonly<Record<string, number>>;
+  readonly applied: boolean;
+  readonly reports: number;
+  readonly milestones: number;
+  readonly questions: number;
+  readonly troubles: number;
+  readonly hasDraft: boolean;
+  /** Others of her size who have sent a report. */
+  readonly othersInSize: number;
+}
+
+const bodySchema = z.record(z.string(), z.number());
+
+export async function keptOfTester(access: TesterAccess): Promise<KeptOfTester> {
+  const row = await database().tester.findUnique({ where: testerScope(access), select: KEPT });
+  if (row === null) throw new AppError("not-found");
+  const { contact, body, applicationId, _count: counted, reportDraft, size } = row;
+  const call = { id: access.callId, testers: { some: testerScope(access) } };
+  const othersInSize = await database().tester.count({
+    where: { call, size, id: { not: access.testerId }, reports: { some: {} } },
+  });
+  return {
+    name: contact?.name ?? null,
+    email: contact?.email ?? null,
+    body: body === null ? {} : bodySchema.parse(body.measurements),
+    applied: applicationId !== null,
+    ...counted,
+    hasDraft: reportDraft !== null,
+    othersInSize,
+  };
+}
+
+const KEPT = {
+  ...{ size: true, applicationId: true, contact: true, body: true },
+  reportDraft: { select: { version: true } },
+  _count: { select: { reports: true, milestones: true, questions: true, troubles: true } },
+} as const;

@@ -1,0 +1,85 @@
+"use server";
+
+import { revalidatePath } from "next/cache";
+import { redirect } from "next/navigation";
+import { z } from "zod";
+import { callAccess, type CallAccess } from "@/features/calls/access";
+import { latestRevision } from "@/features/patterns/data";
+import { actingViewer, viewerAction, type Failure } from "@/server/action";
+import { formAction } from "@/server/form-action";
+import type { Viewer } from "@/server/viewer";
+import {
+  closeCall,
+  inviteByHand,
+  inviteLonger,
+  noteTester,
+  renewLink,
+  reopenCall,
+  withdrawInvited,
+} from "./progress-mutations";
+import { designerNoteSchema, newTesterSchema } from "./schema";
+
+const DAY_MS = 24 * 60 * 60 * 1_000;
+/** Days that an invitation is good for. */
+const LONGEST_DAYS = 90;
+const daysSchema = z.coerce.number().int().min(1).max(LONGEST_DAYS);
+
+interface Asked {
+  readonly access: CallAccess;
+  readonly viewer: Viewer;
+  readonly form: FormData;
+}
+
+/** What whoever may edit a call does on its progress; what came in between comes back as a sentence. */
+function callAction(run: (asked: Asked) => Promise<void>) {
+  return viewerAction(async (viewer, _last: Failure | undefined, form: FormData): Promise<Failure | undefined> => {
+    const callId = z.string().parse(form.get("callId"));
+    await run({ access: await callAccess(viewer, callId, "editor"), viewer, form });
+    revalidatePath(`/calls/${callId}`, "layout");
+    return undefined;
+  });
+}
+
+function testerOf(form: FormData): string {
+  return z.uuid().parse(form.get("testerId"));
+}
+
+export const keepNote = callAction(async ({ access, form }) => {
+  await noteTester(access, testerOf(form), designerNoteSchema.parse(form.get("note")));
+});
+
+export const makeNewLink = callAction(async ({ access, form }) => {
+  await renewLink(access, testerOf(form));
+});
+
+export const withdrawInvitation = callAction(async ({ access, form }) => {
+  await withdrawInvited(access, testerOf(form));
+});
+
+export const extendInvitation = callAction(async ({ access, form }) => {
+  const days = daysSchema.parse(form.get("days"));
+  await inviteLonger(access, testerOf(form), new Date(Date.now() + days * DAY_MS));
+});
+
+export const close = callAction(async ({ access }) => {
+  await closeCall(access);
+});
+
+export const openAgain = callAction(async ({ access }) => {
+  await reopenCall(access);
+});
+
+/** Invites somebody by hand, and leads to the page that has her link. */
+export const addTester = formAction(
+  newTesterSchema.extend({ callId: z.string(), days: daysSchema, self: z.literal("on").optional() }),
+  async ({ callId, days, self, ...tester }) => {
+    const viewer = await actingViewer();
+    const access = await callAccess(viewer, callId, "editor");
+    const { document } = await latestRevision(access.pattern);
+    if (!document.sizes.some(({ id }) => id === tester.size)) return { size: ["Choose a size."] };
+    const endsAt = new Date(Date.now() + days * DAY_MS);
+    const { testerId } = await inviteByHand(access, { ...tester, endsAt, self: self === "on" ? viewer : null });
+    revalidatePath(`/calls/${callId}`, "layout");
+    redirect(`/calls/${callId}/progress/${testerId}`);
+  },
+);

@@ -1,0 +1,89 @@
+import "server-only";
+import { callScope, type CallAccess } from "@/features/calls/access";
+import type { CallDates } from "@/features/openings/data";
+import type { TesterDates } from "@/features/openings/schema";
+import { storedReportSchema, type StoredReport } from "@/features/reports/schema";
+import { database } from "@/server/database";
+import { openingDays, testerTime, type Milestone } from "./data";
+
+/** All that is known of how a tester of a call gets on. */
+export interface ProgressRow {
+  readonly testerId: string;
+  readonly code: string;
+  /** Null where it was deleted, or never told. */
+  readonly name: string | null;
+  readonly email: string | null;
+  readonly size: string;
+  readonly linkVersion: number;
+  readonly hasAccount: boolean;
+  readonly invitedAt: Date | null;
+  readonly endsAt: Date | null;
+  readonly acceptedAt: Date | null;
+  readonly declinedAt: Date | null;
+  readonly withdrawnAt: Date | null;
+  readonly stoppedAt: Date | null;
+  readonly timeZone: string;
+  readonly dates: CallDates<TesterDates> | null;
+  /** The designer's own, about her. */
+  readonly note: string;
+  readonly milestone: Milestone | null;
+  readonly draft: { readonly updatedAt: Date; readonly hasSwatch: boolean; readonly hasMore: boolean } | null;
+  readonly report: { readonly sentAt: Date; readonly version: number; readonly document: StoredReport } | null;
+}
+
+/** How a call's testers get on, in its own order. @param testerId of the only one to read. */
+export async function progressRows(access: CallAccess, testerId?: string): Promise<ProgressRow[]> {
+  const rows = await database().tester.findMany({
+    where: { call: callScope(access), ...(testerId === undefined ? {} : { id: testerId }) },
+    orderBy: { position: "asc" },
+    select: PROGRESS,
+  });
+  return rows.map(({ contact, milestones: [milestone], reports: [report], reportDraft, ...row }) => ({
+    ...{ testerId: row.id, code: row.code, size: row.size, linkVersion: row.linkVersion, note: row.note },
+    ...{ name: contact?.name ?? null, email: contact?.email ?? null, hasAccount: row.accountId !== null },
+    ...{ invitedAt: row.invitedAt, endsAt: row.invitationEndsAt, acceptedAt: row.acceptedAt },
+    ...{ declinedAt: row.declinedAt, withdrawnAt: row.withdrawnAt, stoppedAt: row.stoppedAt },
+    ...testerTime(row),
+    milestone: milestone ? { word: milestone.word, note: milestone.note, at: milestone.createdAt } : null,
+    draft: reportDraft === null ? null : { updatedAt: reportDraft.updatedAt, ...filled(reportDraft.typed) },
+    report:
+      report === undefined
+        ? null
+        : { sentAt: report.createdAt, version: report.version, document: storedReportSchema.parse(report.document) },
+  }));
+}
+
+function filled(typed: unknown): { hasSwatch: boolean; hasMore: boolean } {
+  const begun = Object.entries(Object(typed)).filter(([, text]) => text !== "");
+  return {
+    hasSwatch: begun.some(([field]) => field.startsWith("swatch.")),
+    hasMore: begun.some(([field]) => !field.startsWith("swatch.")),
+  };
+}
+
+/** Days on which a call's tester said how she gets on, the newest first. */
+export async function milestonesOf(access: CallAccess, testerId: string): Promise<Milestone[]> {
+  const rows = await database().milestone.findMany({
+    where: { testerId, tester: { call: callScope(access) } },
+    orderBy: { createdAt: "desc" },
+    take: 30,
+  });
+  return rows.map(({ word, note, createdAt }) => ({ word, note, at: createdAt }));
+}
+
+const PROGRESS = {
+  ...{ id: true, code: true, size: true, linkVersion: true, note: true, accountId: true, timeZone: true, dates: true },
+  ...{
+    invitedAt: true,
+    invitationEndsAt: true,
+    acceptedAt: true,
+    declinedAt: true,
+    withdrawnAt: true,
+    stoppedAt: true,
+  },
+  contact: true,
+  milestones: { orderBy: { createdAt: "desc" }, take: 1 },
+  reportDraft: { select: { typed: true, updatedAt: true } },
+  reports: { orderBy: { version: "desc" }, take: 1, select: { createdAt: true, version: true, document: true } },
+  call: { select: { opening: openingDays } },
+} as const;

@@ -1,0 +1,43 @@
+import "server-only";
+import type { PatternDocument } from "@/engine/pattern";
+import type { CallAccess } from "@/features/calls/access";
+import { environment } from "@/server/environment";
+import { AppError } from "@/server/errors";
+import { foundOr404 } from "@/server/found-or-404";
+import { z } from "zod";
+import { invitationLink } from "./access";
+import type { Milestone } from "./data";
+import { milestonesOf, progressRows } from "./progress-data";
+import { progressOf, type Progress } from "./progress-state";
+
+export interface LoadedPerson {
+  readonly progress: Progress;
+  readonly milestones: readonly Milestone[];
+  /** Her link; null where she was never invited, or has had herself deleted. */
+  readonly link: string | null;
+}
+
+/** One tester of a call. Another call's answers as if there were none. */
+export async function loadPerson(
+  access: CallAccess,
+  { testerId, pattern, now }: { readonly testerId: string; readonly pattern: PatternDocument; readonly now: Date },
+): Promise<LoadedPerson> {
+  return await foundOr404(person(access, { testerId, pattern, now }));
+}
+
+async function person(
+  access: CallAccess,
+  { testerId, pattern, now }: { readonly testerId: string; readonly pattern: PatternDocument; readonly now: Date },
+): Promise<LoadedPerson> {
+  if (!z.uuid().safeParse(testerId).success) throw new AppError("not-found");
+  const [rows, milestones] = await Promise.all([progressRows(access, testerId), milestonesOf(access, testerId)]);
+  const [progress] = progressOf(rows, pattern, now);
+  if (progress === undefined) throw new AppError("not-found");
+  const { invitedAt, name, linkVersion } = progress.row;
+  const link = `/invited/${invitationLink({ testerId, linkVersion })}`;
+  return {
+    progress,
+    milestones,
+    link: invitedAt === null || name === null ? null : new URL(link, environment().NEXTAUTH_URL).href,
+  };
+}
