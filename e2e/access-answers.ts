@@ -56,6 +56,7 @@ export async function visit(request: APIRequestContext, path: string): Promise<A
 function unmarked(text: string): string {
   const lines = text
     .replace(new RegExp(UUID, "g"), "[id]")
+    .replaceAll('"])</script><script nonce="[id]">self.__next_f.push([1,"', "")
     .replaceAll('<script nonce="[id]">self.__next_f.push([1,"', "\\n")
     .replaceAll('"])</script>', "\\n");
   return lines
