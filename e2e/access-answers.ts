@@ -49,9 +49,21 @@ export async function visit(request: APIRequestContext, path: string): Promise<A
   return { answer: onward === undefined ? named(response.status()) : ownPath(onward), seen };
 }
 
-/** Without what differs from one answer to the next: ids that were asked for, and the nonce. */
+/**
+ * Without what differs from one answer to the next: ids that were asked for, the nonce, and the pieces in which Next sends
+ * a page's lines as they come to be ready.
+ */
 function unmarked(text: string): string {
-  return text.replace(new RegExp(UUID, "g"), "[id]");
+  const lines = text
+    .replace(new RegExp(UUID, "g"), "[id]")
+    .replaceAll('"])</script><script nonce="[id]">self.__next_f.push([1,"', "")
+    .replaceAll('<script nonce="[id]">self.__next_f.push([1,"', "\\n")
+    .replaceAll('"])</script>', "\\n");
+  return lines
+    .split("\\n")
+    .filter((line) => line !== "")
+    .toSorted()
+    .join("\\n");
 }
 
 function named(status: number): PageAnswer {
