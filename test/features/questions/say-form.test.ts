@@ -64,7 +64,9 @@ describe("what somebody says in a form", () => {
   it("that cannot be stored is told", async () => {
     const ask = sayAction(question, () => Promise.resolve());
     const refused = await ask(undefined, form([...at, ["asks", "a\u0000b"]]));
-    expect(refused).toMatchObject({ errors: { asks: "This holds a character that cannot be stored. Take it out and send again." } });
+    expect(refused).toMatchObject({
+      errors: { asks: "This holds a character that cannot be stored. Take it out and send again." },
+    });
   });
 
   it("answers one question or several, over the answer that was read or over none", () => {
