@@ -167,7 +167,7 @@ export const ACTIONS: Readonly<Record<string, ActionRow>> = {
   },
   "places/actions.ts fillPlaceAgain": { sends: (world) => ({ form: freePlace(world) }), answers: EDITS },
   "places/actions.ts sendInvitations": {
-    sends: ({ callId }) => ({ form: { callId, saw: "", endsOn: "2090-01-01" } }),
+    sends: ({ callId }) => ({ form: { callId, saw: "nobody", endsOn: "2090-01-01" } }),
     answers: { ...EDITS, editor: "/calls/[id]/places", owner: "/calls/[id]/places" },
   },
   "places/actions.ts settlePlace": {

@@ -74,7 +74,6 @@ export async function makeWorld(): Promise<World> {
   const version =
     "INSERT INTO report (tester_id, version, revision_id, document, submission_key) VALUES ($1, 1, $2, $3, $4)";
   await query(version, [testerId, revisionId, JSON.stringify(report), randomUUID()]);
-  await reckonCall(callId, (task) => Promise.resolve(runEngineTask(task, noSolver)));
   const take = JSON.stringify([{ kind: "allowance", id: "edging", by: "published" }]);
   const plan =
     "INSERT INTO plan (id, call_id, take, base_number, input_hash, engine_version, output, submission_key) VALUES ($1, $2, $3, 1, '', '', '{\"status\":\"stopped\"}', $1)";
@@ -87,6 +86,7 @@ export async function makeWorld(): Promise<World> {
   await query(invitation, [invitationId, patternId, createHash("sha256").update(token).digest("hex")]);
   await publish(callId);
   await applyTo(callId, applicationId);
+  await reckonCall(callId, (task) => Promise.resolve(runEngineTask(task, noSolver)));
   return {
     ...{ patternId, revisionId, callId, draftCallId, planId, gradingId, invitationId, token, people },
     ...{ testerId, ownTesterId, invitedTesterId },
