@@ -1,5 +1,5 @@
 import { randomUUID } from "node:crypto";
-import { pastedReports, refusedPattern, WRONG } from "./access-forms";
+import { freePlace, pastedReports, refusedPattern, WRONG } from "./access-forms";
 import { everyone, signedIn, type Kind, type World } from "./access-world";
 
 /**
@@ -66,6 +66,27 @@ export const ACTIONS: Readonly<Record<string, ActionRow>> = {
     sends: ({ callId, planId }) => ({ form: { callId, planId, reason: "" } }),
     answers: EDITS,
   },
+  "applications/actions.ts apply": {
+    sends: ({ callId }) => ({ form: { callId, name: "" } }),
+    answers: everyone<ActionAnswer>("done"),
+  },
+  "applications/own-actions.ts withdrawOwn": {
+    sends: ({ link }) => ({ form: { link } }),
+    answers: everyone<ActionAnswer>("done"),
+  },
+  "applications/own-actions.ts takeUpOwn": {
+    sends: ({ link }) => ({ form: { link } }),
+    answers: everyone<ActionAnswer>("done"),
+  },
+  // Whoever has the link may; the first to do it leaves nothing for the others.
+  "applications/own-actions.ts deleteOwn": {
+    sends: ({ link }) => ({ form: { link } }),
+    answers: { ...everyone<ActionAnswer>("not-found"), visitor: "/applications/deleted" },
+  },
+  "applications/word-actions.ts decideOnApplication": {
+    sends: ({ callId, applicationId }) => ({ form: { callId, applicationId, word: "yes" } }),
+    answers: EDITS,
+  },
   "gradings/actions.ts askGrading": {
     sends: ({ patternId }) => ({ values: [patternId, { document: {}, submissionKey: randomUUID() }] }),
     answers: EDITS,
@@ -77,6 +98,20 @@ export const ACTIONS: Readonly<Record<string, ActionRow>> = {
   "gradings/actions.ts stopGrading": {
     sends: ({ patternId, gradingId }) => ({ values: [patternId, gradingId] }),
     answers: { ...EDITS, editor: "not-found" },
+  },
+  "openings/actions.ts beginCallOpening": {
+    sends: ({ callId }) => ({ form: { callId, timeZone: "" } }),
+    answers: EDITS,
+  },
+  "openings/actions.ts openNewCall": {
+    sends: ({ patternId }) => ({ form: { patternId, formKey: randomUUID(), timeZone: "" } }),
+    answers: { ...EDITS, editor: "/calls/[id]/opening", owner: "/calls/[id]/opening" },
+  },
+  "openings/actions.ts saveOpening": {
+    sends: ({ draftCallId }) => ({
+      form: { callId: draftCallId, version: "1", intent: "keep", title: "Draft" },
+    }),
+    answers: EDITS,
   },
   "patterns/actions.ts keepDraft": {
     sends: ({ patternId }) => ({ values: [patternId, { content: null, version: 0, baseNumber: 1 }] }),
@@ -130,9 +165,44 @@ export const ACTIONS: Readonly<Record<string, ActionRow>> = {
     sends: () => ({ values: [{ text: "", choices: {}, confirmed: false, tableKey: randomUUID() }] }),
     answers: signedIn<ActionAnswer>("signed-out", "done"),
   },
+  "places/actions.ts fillPlaceAgain": { sends: (world) => ({ form: freePlace(world) }), answers: EDITS },
+  "places/actions.ts sendInvitations": {
+    sends: ({ callId }) => ({ form: { callId, saw: "", endsOn: "2090-01-01" } }),
+    answers: { ...EDITS, editor: "/calls/[id]/places", owner: "/calls/[id]/places" },
+  },
+  "places/actions.ts settlePlace": {
+    sends: ({ callId, applicationId }) => ({ form: { callId, applicationId, kind: "leave-waiting" } }),
+    answers: EDITS,
+  },
+  "places/actions.ts solvePlaces": { sends: ({ callId }) => ({ form: { callId, with: "yes" } }), answers: EDITS },
   "reports/document-actions.ts bringDocument": {
     sends: () => ({ values: [{ text: "{}", title: "", formKey: randomUUID() }] }),
     answers: signedIn<ActionAnswer>("signed-out", "done"),
+  },
+  "questions/actions.ts answer": {
+    sends: ({ callId }) => ({ form: { callId, "questions[]": randomUUID(), seenAt: "", answer: "Yes." } }),
+    answers: EDITS,
+  },
+  "questions/actions.ts ask": {
+    sends: ({ testerId }) => ({ form: { testerId, place: "0-0", formKey: randomUUID(), asks: "Why?" } }),
+    answers: everyone<ActionAnswer>("not-found"),
+  },
+  "questions/actions.ts takeBack": {
+    sends: ({ testerId }) => ({ form: { testerId, what: "question", id: randomUUID() } }),
+    answers: everyone<ActionAnswer>("not-found"),
+  },
+  "questions/actions.ts tell": {
+    sends: ({ testerId }) => ({ form: { testerId, place: "0-0", formKey: randomUUID(), happened: "It", did: "" } }),
+    answers: everyone<ActionAnswer>("not-found"),
+  },
+  // A tester's own: no part in the pattern lets anybody write in her name.
+  "reports/draft-actions.ts keepReportFields": {
+    sends: ({ testerId }) => ({ values: [testerId, [{ field: "hours", was: "", becomes: "12" }]] }),
+    answers: everyone<ActionAnswer>("not-found"),
+  },
+  "reports/draft-actions.ts saveReportForm": {
+    sends: ({ testerId }) => ({ form: { testerId, was: "{}", hours: "12" } }),
+    answers: everyone<ActionAnswer>("not-found"),
   },
   "reports/paste-actions.ts addPastedReports": {
     sends: (world) => ({ values: [pastedReports(world)] }),
@@ -144,15 +214,15 @@ export const ACTIONS: Readonly<Record<string, ActionRow>> = {
   },
   // Whoever has the link of somebody without an account answers with it.
   "testers/invited-actions.ts acceptTest": {
-    sends: ({ link }) => ({ form: { link, unit: "cm", terms: "us", timeZone: "Europe/Lisbon" } }),
+    sends: ({ invitedLink: link }) => ({ form: { link, unit: "cm", terms: "us", timeZone: "Europe/Lisbon" } }),
     answers: everyone<ActionAnswer>("/testing/[id]"),
   },
   "testers/invited-actions.ts declineTest": {
-    sends: ({ link }) => ({ form: { link } }),
+    sends: ({ invitedLink: link }) => ({ form: { link } }),
     answers: everyone<ActionAnswer>("done"),
   },
   "testers/invited-actions.ts goOnToPage": {
-    sends: ({ link }) => ({ form: { link } }),
+    sends: ({ invitedLink: link }) => ({ form: { link } }),
     answers: everyone<ActionAnswer>("done"),
   },
   "testers/milestone-actions.ts tapMilestone": {
@@ -196,5 +266,9 @@ export const ACTIONS: Readonly<Record<string, ActionRow>> = {
   "testers/progress-actions.ts addTester": {
     sends: ({ callId }) => ({ form: { callId, name: "Bea", email: "", size: "none", days: "7" } }),
     answers: EDITS,
+  },
+  "reports/send-actions.ts sendReportForm": {
+    sends: ({ testerId }) => ({ form: { testerId, version: "1" } }),
+    answers: everyone<ActionAnswer>("not-found"),
   },
 };

@@ -7,6 +7,12 @@ export function pastedReports({ patternId, callId }: World) {
   return { patternId, callId, text: "", choices, confirmed: false, tableKey: randomUUID() };
 }
 
+/** An invitation to a free place of somebody who has never applied. */
+export function freePlace({ callId }: World) {
+  const days = { endsOn: "2090-01-01", startOn: "2090-01-02", swatchBy: "2090-01-03", reportBy: "2090-01-04" };
+  return { callId, size: "small", applicationId: randomUUID(), ...days };
+}
+
 /** A pattern to begin that is whole but for a number that its document refuses. */
 export function refusedPattern() {
   const fabric = { label: "Main", toolMm: "4", stitches: "20", rows: "25", over: "10 cm", worked: "flat" };

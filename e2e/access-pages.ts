@@ -28,7 +28,18 @@ export const PAGES: Readonly<Record<string, PageRow>> = {
   "/": { path: () => "/", answers: signedIn<PageAnswer>("shown", "/patterns") },
   "/account": { path: () => "/account", answers: signedIn<PageAnswer>("/sign-in", "shown") },
   "/api/auth/[...nextauth]": { path: () => "/api/auth/session", answers: everyone<PageAnswer>("shown") },
+  "/applications/[link]": { path: ({ link }) => `/applications/${link}`, answers: everyone<PageAnswer>("shown") },
+  "/applications/[link]/delete": {
+    path: ({ link }) => `/applications/${link}/delete`,
+    answers: everyone<PageAnswer>("shown"),
+  },
+  "/applications/deleted": { path: () => "/applications/deleted", answers: everyone<PageAnswer>("shown") },
   "/calls/[callId]": { path: ({ callId }) => `/calls/${callId}`, answers: SEES },
+  "/calls/[callId]/applications": { path: ({ callId }) => `/calls/${callId}/applications`, answers: SEES },
+  "/calls/[callId]/applications/[applicationId]": {
+    path: ({ callId, applicationId }) => `/calls/${callId}/applications/${applicationId}`,
+    answers: SEES,
+  },
   "/calls/[callId]/changes": { path: ({ callId }) => `/calls/${callId}/changes`, answers: SEES },
   "/calls/[callId]/changes/[planId]": {
     path: ({ callId, planId }) => `/calls/${callId}/changes/${planId}`,
@@ -52,7 +63,11 @@ export const PAGES: Readonly<Record<string, PageRow>> = {
     path: ({ callId }) => `/calls/${callId}/progress/add`,
     answers: { ...SEES, viewer: "nothing" },
   },
+  "/calls/[callId]/questions": { path: ({ callId }) => `/calls/${callId}/questions`, answers: SEES },
+  "/calls/[callId]/places": { path: ({ callId }) => `/calls/${callId}/places`, answers: SEES },
+  "/calls/[callId]/places/export": { path: ({ callId }) => `/calls/${callId}/places/export`, answers: SEES },
   "/calls/[callId]/steps.csv": { path: ({ callId }) => `/calls/${callId}/steps.csv`, answers: SEES },
+  "/calls/[callId]/opening": { path: ({ callId }) => `/calls/${callId}/opening`, answers: SEES },
   "/calls/[callId]/swatches": { path: ({ callId }) => `/calls/${callId}/swatches`, answers: SEES },
   "/calls/[callId]/swatches.csv": { path: ({ callId }) => `/calls/${callId}/swatches.csv`, answers: SEES },
   "/calls/[callId]/testers": { path: ({ callId }) => `/calls/${callId}/testers`, answers: SEES },
@@ -60,8 +75,16 @@ export const PAGES: Readonly<Record<string, PageRow>> = {
   "/calls/[callId]/yarn": { path: ({ callId }) => `/calls/${callId}/yarn`, answers: SEES },
   "/calls/[callId]/yarn.csv": { path: ({ callId }) => `/calls/${callId}/yarn.csv`, answers: SEES },
   "/invitations/[token]": { path: ({ token }) => `/invitations/${token}`, answers: everyone<PageAnswer>("shown") },
-  "/invited/[link]": { path: ({ link }) => `/invited/${link}`, answers: everyone<PageAnswer>("shown") },
+  "/invited/[link]": { path: ({ invitedLink }) => `/invited/${invitedLink}`, answers: everyone<PageAnswer>("shown") },
   "/live": { path: () => "/live", answers: everyone<PageAnswer>("shown") },
+  "/open-calls/[callId]": {
+    path: ({ draftCallId }) => `/open-calls/${draftCallId}`,
+    answers: { ...SEES, visitor: "nothing" },
+  },
+  "/open-calls/[callId]/apply": {
+    path: ({ callId }) => `/open-calls/${callId}/apply`,
+    answers: everyone<PageAnswer>("shown"),
+  },
   "/patterns": { path: () => "/patterns", answers: signedIn<PageAnswer>("/sign-in", "shown") },
   "/patterns/[patternId]": { path: ({ patternId }) => `/patterns/${patternId}`, answers: SEES },
   "/patterns/[patternId]/edit": { path: ({ patternId }) => `/patterns/${patternId}/edit`, answers: SEES },
@@ -110,4 +133,33 @@ export const PAGES: Readonly<Record<string, PageRow>> = {
   "/testing/[testerId]/kept": { path: ({ ownTesterId }) => `/testing/${ownTesterId}/kept`, answers: TESTS },
   "/testing/[testerId]/password": { path: ({ ownTesterId }) => `/testing/${ownTesterId}/password`, answers: TESTS },
   "/sign-up": { path: () => "/sign-up", answers: signedIn<PageAnswer>("shown", "/") },
+  // A tester's own, whoever else has a part in the pattern.
+  "/testing/[testerId]/counts": {
+    path: ({ testerId }) => `/testing/${testerId}/counts`,
+    answers: everyone<PageAnswer>("nothing"),
+  },
+  "/testing/[testerId]/fit": {
+    path: ({ testerId }) => `/testing/${testerId}/fit`,
+    answers: everyone<PageAnswer>("nothing"),
+  },
+  "/testing/[testerId]/measurements": {
+    path: ({ testerId }) => `/testing/${testerId}/measurements`,
+    answers: everyone<PageAnswer>("nothing"),
+  },
+  "/testing/[testerId]/pattern": {
+    path: ({ testerId }) => `/testing/${testerId}/pattern`,
+    answers: everyone<PageAnswer>("nothing"),
+  },
+  "/testing/[testerId]/report": {
+    path: ({ testerId }) => `/testing/${testerId}/report`,
+    answers: everyone<PageAnswer>("nothing"),
+  },
+  "/testing/[testerId]/swatch": {
+    path: ({ testerId }) => `/testing/${testerId}/swatch`,
+    answers: everyone<PageAnswer>("nothing"),
+  },
+  "/testing/[testerId]/yarn": {
+    path: ({ testerId }) => `/testing/${testerId}/yarn`,
+    answers: everyone<PageAnswer>("nothing"),
+  },
 };

@@ -1,9 +1,12 @@
 import { createHash, randomUUID } from "node:crypto";
 import { runEngineTask } from "../src/engine/engine-task";
 import { reckonCall } from "../src/features/analyses/mutations";
+import { applicationLink } from "../src/features/applications/access";
+import type { ApplicationDocument } from "../src/features/applications/schema";
 import { takeApart } from "../src/features/reports/schema";
 import { linkTo } from "../src/server/link-key";
 import { reader } from "../test/factories/call";
+import { openingDocument } from "../test/factories/opening";
 import { patternDocument } from "../test/factories/pattern";
 import { makeDesigner, query, type Designer } from "./designer";
 
@@ -22,6 +25,11 @@ export interface World {
   readonly ownTesterId: string;
   /** Of one who has not answered yet, and her link. */
   readonly invitedTesterId: string;
+  readonly invitedLink: string;
+  /** Another call of the pattern, whose opening is not published. */
+  readonly draftCallId: string;
+  readonly applicationId: string;
+  /** Of that application. */
   readonly link: string;
   readonly planId: string;
   /** Asked for by the owner. */
@@ -36,7 +44,9 @@ export interface World {
 export async function makeWorld(): Promise<World> {
   const [patternId, revisionId, callId, testerId] = [randomUUID(), randomUUID(), randomUUID(), randomUUID()];
   const [ownTesterId, invitedTesterId] = [randomUUID(), randomUUID()];
+  const draftCallId = randomUUID();
   const [planId, gradingId, invitationId, token] = [randomUUID(), randomUUID(), randomUUID(), randomUUID()];
+  const applicationId = randomUUID();
   const [another, viewer, editor, owner] = await Promise.all(Array.from({ length: 4 }, () => makeDesigner()));
   const people = {
     visitor: null,
@@ -54,6 +64,8 @@ export async function makeWorld(): Promise<World> {
   const revision = "INSERT INTO revision (id, pattern_id, number, document, reason) VALUES ($1, $2, 1, $3, 'First')";
   await query(revision, [revisionId, patternId, document]);
   await query("INSERT INTO call (id, pattern_id, title) VALUES ($1, $2, 'Invented call')", [callId, patternId]);
+  await query("INSERT INTO call (id, pattern_id, title) VALUES ($1, $2, 'Invented draft')", [draftCallId, patternId]);
+  await query("INSERT INTO opening (call_id, document) VALUES ($1, '{\"typed\":{}}')", [draftCallId]);
   const tester = "INSERT INTO tester (id, call_id, code, position, size) VALUES ($1, $2, 'tester-1', 0, 'small')";
   await query(tester, [testerId, callId]);
   await inviteTester({ ids: [ownTesterId, callId, revisionId], code: "tester-2", position: 1, by: another?.accountId });
@@ -73,9 +85,25 @@ export async function makeWorld(): Promise<World> {
   const invitation =
     "INSERT INTO invitation (id, pattern_id, role, token_hash, ends_at) VALUES ($1, $2, 'viewer', $3, now() + interval '1 day')";
   await query(invitation, [invitationId, patternId, createHash("sha256").update(token).digest("hex")]);
-  const link = linkTo("invitation", { id: invitedTesterId, version: 1 });
-  const testers = { testerId, ownTesterId, invitedTesterId, link };
-  return { patternId, revisionId, callId, ...testers, planId, gradingId, invitationId, token, people };
+  await publish(callId);
+  await applyTo(callId, applicationId);
+  const link = applicationLink(applicationId);
+  const invitedLink = linkTo("invitation", { id: invitedTesterId, version: 1 });
+  const testers = { testerId, ownTesterId, invitedTesterId, invitedLink };
+  return {
+    patternId,
+    revisionId,
+    callId,
+    draftCallId,
+    ...testers,
+    applicationId,
+    link,
+    planId,
+    gradingId,
+    invitationId,
+    token,
+    people,
+  };
 }
 
 interface InvitedTester {
@@ -95,6 +123,31 @@ async function inviteTester({ ids: [testerId, callId, revisionId], code, positio
   await query("INSERT INTO tester_contact (tester_id, name) VALUES ($1, 'Invented Tester')", [testerId]);
 }
 
+/** Lets people apply to a call. */
+async function publish(callId: string): Promise<void> {
+  await query("INSERT INTO place (call_id, size, least, wanted) VALUES ($1, 'small', 1, 2)", [callId]);
+  await query("INSERT INTO agreement (call_id, version, text) VALUES ($1, 1, 'You test and you tell.')", [callId]);
+  await query(
+    "INSERT INTO opening (call_id, document, published_at, apply_until) VALUES ($1, $2, now(), '2090-03-15')",
+    [callId, JSON.stringify(openingDocument())],
+  );
+}
+
+async function applyTo(callId: string, applicationId: string): Promise<void> {
+  const application =
+    "INSERT INTO application (id, call_id, position, document, agreement_version, agreed_at, submission_key) VALUES ($1, $2, 0, $3, 1, now(), $1)";
+  await query(application, [applicationId, callId, JSON.stringify(APPLICATION)]);
+  const contact = "INSERT INTO application_contact (application_id, call_id, name, email) VALUES ($1, $2, 'Maja', $3)";
+  await query(contact, [applicationId, callId, `${applicationId}@example.org`]);
+  const body = `INSERT INTO application_body (application_id, measurements, typed) VALUES ($1, '{"bust":97}', '{"bust":"97"}')`;
+  await query(body, [applicationId]);
+}
+
+const APPLICATION: ApplicationDocument = {
+  ...{ accepts: null, prefers: [], forAnother: false, yarn: "", tool: "", unit: "cm", terms: "us" },
+  ...{ timeZone: null, experience: "first", handle: "", pastWork: "" },
+};
+
 function noSolver(): never {
   throw new Error("nothing is solved here");
 }
@@ -106,10 +159,13 @@ export function absentWorld(world: World): World {
     patternId: randomUUID(),
     revisionId: randomUUID(),
     callId: randomUUID(),
+    draftCallId: randomUUID(),
     testerId: randomUUID(),
     ownTesterId: randomUUID(),
     invitedTesterId: randomUUID(),
-    link: randomUUID(),
+    invitedLink: randomUUID(),
+    applicationId: randomUUID(),
+    link: `${randomUUID()}.${"x".repeat(43)}`,
     planId: randomUUID(),
     gradingId: randomUUID(),
     invitationId: randomUUID(),

@@ -1,12 +1,9 @@
+import { expect, request, test, type APIRequestContext } from "@playwright/test";
 import { act, actions, routes, visit } from "./access-answers";
 import { ACTIONS } from "./access-actions";
 import { PAGES } from "./access-pages";
-import { absentWorld, KINDS, makeWorld, type World } from "./access-world";
-import { signInByCookie } from "./designer";
-import { expect, test } from "./fixtures";
-
-// The page for what is not there is one that the browser tells of.
-test.use({ expectedErrors: /status of 404/ });
+import { absentWorld, KINDS, makeWorld, type Kind, type World } from "./access-world";
+import { sessionCookie } from "./designer";
 
 test("every route and every action stands in the table", () => {
   expect(Object.keys(PAGES).sort()).toEqual(routes());
@@ -23,15 +20,17 @@ function looked(): Promise<World> {
 
 /** Puts a world's ids into an address such as /patterns/[patternId]. */
 function fill(path: string, world: World): string {
-  const { patternId, callId, revisionId, token, link } = world;
   // A tester's own pages are looked at as hers who has one.
   const testerId = path.startsWith("/testing/") ? world.ownTesterId : world.testerId;
+  const { patternId, callId, revisionId, token, applicationId } = world;
+  const link = path.startsWith("/invited/") ? world.invitedLink : world.link;
   const ids: Readonly<Record<string, string>> = {
     patternId,
     callId,
     testerId,
     revisionId,
     token,
+    applicationId,
     link,
     measurementId: "bust",
     number: "1",
@@ -39,35 +38,45 @@ function fill(path: string, world: World): string {
   return path.replace(/\[(\w+)\]/g, (whole, name: string) => ids[name] ?? whole);
 }
 
+/** What a person of this kind asks with: no browser is needed to be let in or not. */
+async function asking(world: World, kind: Kind): Promise<APIRequestContext> {
+  const person = world.people[kind];
+  const cookie = person === null ? undefined : await sessionCookie(person);
+  return await request.newContext({
+    baseURL: process.env.NEXTAUTH_URL,
+    extraHTTPHeaders: cookie === undefined ? {} : { Cookie: `${cookie.name}=${cookie.value}` },
+  });
+}
+
 for (const [route, { path, answers }] of Object.entries(PAGES)) {
-  test(`${route} is for whom it is for`, async ({ page, context }) => {
+  test(`${route} is for whom it is for`, async () => {
     const world = await looked();
     for (const kind of KINDS) {
-      await context.clearCookies();
-      const person = world.people[kind];
-      if (person !== null) await signInByCookie(context, person);
-      const { answer, seen } = await visit(page, route, path(world));
+      const asks = await asking(world, kind);
+      const { answer, seen } = await visit(asks, path(world));
       expect(answer, kind).toBe(answers[kind]);
-      if (answer !== "nothing") continue;
-      const absent = await visit(page, route, path(absentWorld(world)));
-      expect(seen, `${kind}: somebody else's looks like what never was`).toBe(absent.seen);
+      if (answer === "nothing") {
+        const absent = await visit(asks, path(absentWorld(world)));
+        expect(seen, `${kind}: somebody else's looks like what never was`).toBe(absent.seen);
+      }
+      await asks.dispose();
     }
   });
 }
 
 for (const [action, { sends, answers }] of Object.entries(ACTIONS)) {
-  test(`${action} is for whom it is for`, async ({ context }) => {
+  test(`${action} is for whom it is for`, async () => {
     const world = await makeWorld();
     for (const kind of KINDS) {
-      await context.clearCookies();
-      const person = world.people[kind];
-      if (person !== null) await signInByCookie(context, person);
-      const answer = await act(context.request, action, { sends: sends(world), fill: (path) => fill(path, world) });
+      const asks = await asking(world, kind);
+      const answer = await act(asks, action, { sends: sends(world), fill: (path) => fill(path, world) });
       expect(answer, kind).toBe(answers[kind]);
-      if (answer !== "not-found") continue;
-      const absent = absentWorld(world);
-      const ofAbsent = await act(context.request, action, { sends: sends(absent), fill: (path) => fill(path, absent) });
-      expect(ofAbsent, `${kind}: somebody else's looks like what never was`).toBe(answer);
+      if (answer === "not-found") {
+        const absent = absentWorld(world);
+        const ofAbsent = await act(asks, action, { sends: sends(absent), fill: (path) => fill(path, absent) });
+        expect(ofAbsent, `${kind}: somebody else's looks like what never was`).toBe(answer);
+      }
+      await asks.dispose();
     }
   });
 }

@@ -1,25 +1,40 @@
 import AxeBuilder from "@axe-core/playwright";
+import { saltmarshPattern } from "../prisma/demo/saltmarsh-pattern";
+import { makeWorld } from "./access-world";
 import { bringCall, expectNoSidewaysScroll } from "./bring-call";
 import { EDITOR_PARTS } from "../src/features/patterns/components/editor/editor-parts";
+import { signInByCookie } from "./designer";
 import { expect, test } from "./fixtures";
+import { letIn, makeTester, typeReport } from "./make-tester";
 import { bringPattern } from "./pattern-of";
 import type { Page } from "@playwright/test";
 
+const RULES = ["wcag2a", "wcag2aa", "wcag21a", "wcag21aa", "wcag22aa"];
+const WIDTHS = [
+  { width: 1280, height: 800 },
+  { width: 360, height: 740 },
+];
+
+/** A page is opened once, and looked at at a desk's width and at a phone's. */
 async function expectAccessible(page: Page, address: string): Promise<void> {
   await page.goto(address);
-  await page.waitForLoadState("networkidle");
-  const { violations } = await new AxeBuilder({ page })
-    .withTags(["wcag2a", "wcag2aa", "wcag21a", "wcag21aa", "wcag22aa"])
-    .analyze();
-  const told = violations.map(
-    ({ id, nodes }) =>
-      `${id}: ${nodes
-        .map(({ target }) => target.join(" "))
-        .slice(0, 3)
-        .join(", ")}`,
-  );
-  expect.soft(told, address).toEqual([]);
-  await expectNoSidewaysScroll(page);
+  await page.getByRole("heading", { level: 1 }).waitFor();
+  for (const size of WIDTHS) {
+    await page.setViewportSize(size);
+    const { violations } = await new AxeBuilder({ page })
+      .options({ resultTypes: ["violations"] })
+      .withTags(RULES)
+      .analyze();
+    const told = violations.map(
+      ({ id, nodes }) =>
+        `${id}: ${nodes
+          .map(({ target }) => target.join(" "))
+          .slice(0, 3)
+          .join(", ")}`,
+    );
+    expect.soft(told, `${address} at ${size.width} px`).toEqual([]);
+    await expectNoSidewaysScroll(page);
+  }
 }
 
 test("pages for visitors keep WCAG 2.2 A and AA", async ({ page }) => {
@@ -78,7 +93,43 @@ test("a call's pages keep WCAG 2.2 A and AA", async ({ page, designer }) => {
     "/doubtful",
     "/yarn",
     "/fit",
+    "/questions",
     "/method",
+    "/places",
   ];
   for (const address of addresses) await expectAccessible(page, `${call}${address}`);
+  await expectAccessible(page, `${call}/opening`);
+  await page.getByRole("button", { name: "Begin an opening" }).click();
+  await expect(page.getByLabel("Title")).toBeVisible();
+  await expectAccessible(page, `${call}/opening`);
+  await expectAccessible(page, call.replace("/calls/", "/open-calls/"));
+});
+
+test("a tester's report keeps WCAG 2.2 A and AA, empty and with something to mend and to answer", async ({
+  page,
+  context,
+}) => {
+  test.setTimeout(120_000);
+  const tester = await makeTester(saltmarshPattern);
+  await letIn(context, tester);
+  const lookAt = async (steps: readonly string[]) => {
+    for (const step of steps) await expectAccessible(page, `/testing/${tester.testerId}/${step}`);
+  };
+  await lookAt(["swatch", "yarn", "report"]);
+  await typeReport(tester, {
+    ...{ "swatch.1.toolMm": "4", "swatch.1.stitches": "18", "swatch.1.across": "10", "swatch.1.washed": "yes" },
+    ...{ "swatch.1.rows": "30", "swatch.1.along": "10", "swatch.2.stitches": "about 20" },
+    ...{ "worked.neck": "abc", "reading.bust.1.value": "51", "fit.bust.says": "ضيق 🧶" },
+  });
+  await lookAt(["swatch", "counts", "measurements?m=bust", "yarn", "fit", "report"]);
+});
+
+test("applying, an applicant's own page and the list of applications keep WCAG 2.2 A and AA", async ({ page }) => {
+  test.setTimeout(120_000);
+  const { callId, applicationId, link, people } = await makeWorld();
+  const addresses = [`/open-calls/${callId}/apply`, `/applications/${link}`, `/applications/${link}/delete`];
+  for (const address of [...addresses, "/applications/deleted"]) await expectAccessible(page, address);
+  if (people.owner) await signInByCookie(page.context(), people.owner);
+  const list = `/calls/${callId}/applications`;
+  for (const address of [list, `${list}/${applicationId}`]) await expectAccessible(page, address);
 });

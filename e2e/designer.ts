@@ -1,7 +1,7 @@
 import { randomUUID } from "node:crypto";
 import type { BrowserContext } from "@playwright/test";
 import { encode } from "next-auth/jwt";
-import { Client } from "pg";
+import { Pool } from "pg";
 import { z } from "zod";
 import { hashPassword } from "../src/features/accounts/password";
 
@@ -11,15 +11,12 @@ export interface Designer {
   readonly email: string;
 }
 
+let connections: Pool | undefined;
+
 /** Rows of the tests' database. */
 export async function query(statement: string, values: unknown[] = []): Promise<unknown[]> {
-  const client = new Client({ connectionString: process.env.DATABASE_URL });
-  await client.connect();
-  try {
-    return (await client.query(statement, values)).rows;
-  } finally {
-    await client.end();
-  }
+  connections ??= new Pool({ connectionString: process.env.DATABASE_URL, max: 2, allowExitOnIdle: true });
+  return (await connections.query(statement, values)).rows;
 }
 
 let nobodysHash: Promise<string> | undefined;
@@ -43,11 +40,14 @@ export async function makeDesigner({ password }: { password?: string } = {}): Pr
   return { accountId: id, name, email };
 }
 
-/** Signs a person in to a browser by the cookie that the sign-in form would set. */
-export async function signInByCookie(context: BrowserContext, { accountId, name }: Designer): Promise<void> {
+/** The cookie that the sign-in form would set. */
+export async function sessionCookie({ accountId, name }: Designer): Promise<{ name: string; value: string }> {
   const secret = z.string().parse(process.env.NEXTAUTH_SECRET);
   const value = await encode({ token: { sub: accountId, name, sessionVersion: 1 }, secret });
-  await context.addCookies([
-    { name: "next-auth.session-token", value, url: z.string().parse(process.env.NEXTAUTH_URL) },
-  ]);
+  return { name: "next-auth.session-token", value };
+}
+
+/** Signs a person in to a browser. */
+export async function signInByCookie(context: BrowserContext, designer: Designer): Promise<void> {
+  await context.addCookies([{ ...(await sessionCookie(designer)), url: z.string().parse(process.env.NEXTAUTH_URL) }]);
 }

@@ -2,9 +2,12 @@ import { randomUUID } from "node:crypto";
 import { DEMO_ACCOUNT } from "@/features/accounts/demo-account";
 import { createAccount } from "@/features/accounts/mutations";
 import { runEngineTask } from "@/engine/engine-task";
+import type { Places } from "@/engine/pattern";
 import { reckonCall } from "@/features/analyses/mutations";
 import { proveCall } from "@/features/calls/access";
 import { createCall } from "@/features/calls/mutations";
+import { beginOpening, publishOpening } from "@/features/openings/mutations";
+import { wholeOpening } from "@/features/openings/whole-opening";
 import { provePattern } from "@/features/patterns/access";
 import { createPattern } from "@/features/patterns/mutations";
 import { addReports } from "@/features/reports/mutations";
@@ -13,6 +16,8 @@ import { inTransaction } from "@/server/transaction";
 import type { Viewer } from "@/server/viewer";
 import { highsSolver } from "@/solver/highs-solver";
 import { saltmarshCall } from "./demo/saltmarsh-call";
+import { saltmarshOpening } from "./demo/saltmarsh-opening";
+import { saltmarshPattern } from "./demo/saltmarsh-pattern";
 import { TESTER_NAMES } from "./demo/tester-names";
 
 /** Lays the demonstration: an account, an invented pattern and a call with invented testers. Once; later starts keep it. */
@@ -26,6 +31,8 @@ export async function seedDemo(): Promise<void> {
   await laySaltmarsh({ accountId: account.id, name: account.name, email: account.email, unit: "cm" });
 }
 
+const TITLE = "Spring test (invented)";
+
 async function laySaltmarsh(viewer: Viewer): Promise<void> {
   const { call } = saltmarshCall();
   const document = call.pattern;
@@ -36,7 +43,7 @@ async function laySaltmarsh(viewer: Viewer): Promise<void> {
       connection,
     );
     const pattern = await provePattern(connection, { viewer, patternId, least: "owner" });
-    const { callId } = await createCall(pattern, { title: "Spring test (invented)", places: call.places }, connection);
+    const { callId } = await createCall(pattern, { title: TITLE, places: call.places }, connection);
     const access = await proveCall(connection, { viewer, callId, least: "owner" });
     const reports = call.testers.map((tester, at) => ({
       tester,
@@ -47,6 +54,17 @@ async function laySaltmarsh(viewer: Viewer): Promise<void> {
     await addReports(access, { revision: { revisionId, document }, reports }, connection);
     return callId;
   });
+  await layOpening(viewer, { callId: laid, places: call.places });
   const solver = await highsSolver();
   await reckonCall(laid, (task) => Promise.resolve(runEngineTask(task, solver)));
+}
+
+async function layOpening(viewer: Viewer, { callId, places }: { callId: string; places: Places }): Promise<void> {
+  const access = await proveCall(database(), { viewer, callId, least: "owner" });
+  const now = new Date();
+  const typed = saltmarshOpening({ title: TITLE, places, now });
+  const whole = wholeOpening(typed, { pattern: saltmarshPattern, now, stands: null });
+  if (!whole.ok) throw new Error(`the demo's opening is not whole: ${whole.faults.map(({ says }) => says).join(" ")}`);
+  await beginOpening(access, typed);
+  await publishOpening(access, { version: 1, opening: whole.opening });
 }

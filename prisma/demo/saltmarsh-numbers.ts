@@ -48,3 +48,5 @@ export const bodyRows = (size: DemoSize) =>
 export const sleeveTop = (size: DemoSize) =>
   nearestMultiple((size.upperArm + UPPER_ARM_EASE_CM + SLEEVE_SEAM_CM) * STITCHES_PER_CM, 2);
 export const sleeveCuff = (size: DemoSize) => nearestMultiple(sleeveTop(size) * 0.85, 2);
+export const neckRows = Math.round((NECK_DEPTH_CM + NECK_BAND_CM) * ROWS_PER_CM);
+export const sleeveRows = Math.round((SLEEVE_CM - CUFF_RIB_CM) * ROWS_PER_CM);

@@ -1,4 +1,5 @@
 import { PATTERN_FORMAT, type PatternDocument } from "@/engine/pattern";
+import { saltmarshInstructions } from "./saltmarsh-instructions";
 import {
   STITCHES_PER_CM,
   ROWS_PER_CM,
@@ -21,6 +22,8 @@ import {
   bodyRows,
   sleeveTop,
   sleeveCuff,
+  neckRows,
+  sleeveRows,
 } from "./saltmarsh-numbers";
 
 /*
@@ -225,8 +228,8 @@ export const saltmarshPattern: PatternDocument = {
     "sleeve-cuff": bySize(sleeveCuff),
     "body-rows": bySize(bodyRows),
     "yoke-rows": bySize(yokeRows),
-    "neck-rows": bySize(() => Math.round((NECK_DEPTH_CM + NECK_BAND_CM) * ROWS_PER_CM)),
-    "sleeve-rows": bySize(() => Math.round((SLEEVE_CM - CUFF_RIB_CM) * ROWS_PER_CM)),
+    "neck-rows": bySize(() => neckRows),
+    "sleeve-rows": bySize(() => sleeveRows),
   },
-  instructions: "This pattern is invented for the demonstration; there is nothing to make from it.",
+  instructions: saltmarshInstructions,
 };

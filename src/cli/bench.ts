@@ -1,7 +1,14 @@
 import { gapsBench } from "./bench/gaps";
 import { gradeBench } from "./bench/grade";
+import { pagesBench } from "./bench/pages";
+import { placesBench } from "./bench/places";
 
-const BENCHES: Readonly<Record<string, () => string | Promise<string>>> = { gaps: gapsBench, grade: gradeBench };
+const BENCHES: Readonly<Record<string, () => string | Promise<string>>> = {
+  gaps: gapsBench,
+  grade: gradeBench,
+  pages: pagesBench,
+  places: placesBench,
+};
 
 await main(process.argv.slice(2));
 

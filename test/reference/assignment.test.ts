@@ -47,7 +47,7 @@ describe("the assignment behind places, against published optima", () => {
     expect([n, costs.length]).toEqual([100, 10_000]);
     const rows = Array.from({ length: n }, (_, row) => costs.slice(row * n, (row + 1) * n));
     expect(leastTotal(rows, [], [])).toBe(305);
-  });
+  }, 60_000);
 });
 
 describe("how many to invite, by the binomial distribution", () => {

@@ -22,3 +22,4 @@ export { readingQuestions } from "./reading-questions";
 export { bestTry, swatchOutlook, type SwatchOutlook, type WorkedSoFar } from "./swatch-outlook";
 export type { GaugeOutlook, MeasurementOutlook } from "./gauge-outlook";
 export type { OutlookWords } from "./outlook-words";
+export { FIT_SCALE, fitScaleWords, type FitScale } from "./fit-words";

@@ -4,6 +4,7 @@ import { totalSizeM, yarnUses } from "../yarn";
 import { fieldOf } from "./fields";
 import type { ReadingQuestion } from "./question";
 import type { ReadReport } from "./report-context";
+import { GRAMS_PER_OUNCE } from "./yarn-text";
 
 /**
  * Yarn in a stitch ÷ √(width × height of the stitch): outside the wide shares we ask, within the usual ones a slip's mending
@@ -11,7 +12,6 @@ import type { ReadReport } from "./report-context";
  */
 const BELIEVED = { least: 2, most: 20 };
 const USUAL = { least: 3, most: 12 };
-const GRAMS_PER_OUNCE = 28.349523125;
 
 /** Questions about yarn of which a garment of that many stitches cannot be made, one a yarn. */
 export function yarnQuestions(

@@ -1,10 +1,7 @@
 import { fitFindings, settleCall, type Cell, type FitFinding } from "@/engine/gaps";
-import type { CallDocument, Measurement, PatternDocument, Size, Tester } from "@/engine/pattern";
+import type { CallDocument, Measurement, PatternDocument, Size } from "@/engine/pattern";
+import type { FitScale } from "@/engine/reporting";
 import type { LoadedAnalysis } from "./loaders";
-
-export type FitScale = NonNullable<Tester["fit"]>[number]["scale"];
-
-export const SCALES: readonly FitScale[] = [-2, -1, 0, 1, 2];
 
 /** What one tester says of one area. */
 export interface FitAnswer {

@@ -1,7 +1,7 @@
 import Papa from "papaparse";
+import { fitScaleWords } from "@/engine/reporting";
 import type { LengthUnit } from "@/engine/units";
 import type { FitArea } from "./fit-board";
-import { scaleWords } from "./fit-words";
 import { verdictWords } from "./verdict-words";
 
 /** Every answer as a line for a spreadsheet, beside how the measurements that govern its area came out. */
@@ -13,7 +13,7 @@ export function fitCsv(areas: readonly FitArea[], unit: LengthUnit): string {
         size: size.label,
         tester: name,
         scale,
-        feels: scaleWords(scale, area),
+        feels: fitScaleWords(scale, area),
         says: says ?? "",
         gaps: area.governing
           .map(({ label }, at) => {

@@ -1,30 +1,14 @@
 import { cmOfSize, type PatternDocument } from "@/engine/pattern";
+import { FIT_SCALE, fitScaleWords } from "@/engine/reporting";
 import type { LengthUnit } from "@/engine/units";
 import { formatExactLength } from "@/ui/format-exact-length";
-import { SCALES, sizesOf, type AreaFinding, type FitAnswer, type FitArea, type FitScale } from "./fit-board";
-
-/** A step of the scale in words, of the garment and not of the body. */
-export function scaleWords(scale: FitScale, { isGirth }: Pick<FitArea, "isGirth">): string {
-  const [less, more] = isGirth ? ["tight", "loose"] : ["tight or short", "loose or long"];
-  switch (scale) {
-    case -2:
-      return `far too ${less}`;
-    case -1:
-      return `a little ${less}`;
-    case 0:
-      return "as wished";
-    case 1:
-      return `a little ${more}`;
-    case 2:
-      return `far too ${more}`;
-  }
-}
+import { sizesOf, type AreaFinding, type FitAnswer, type FitArea } from "./fit-board";
 
 /** `2 a little tight, 1 as wished`. */
 export function answersWords(answers: readonly FitAnswer[], area: Pick<FitArea, "isGirth">): string {
-  const told = SCALES.flatMap((scale) => {
+  const told = FIT_SCALE.flatMap((scale) => {
     const count = answers.filter((answer) => answer.scale === scale).length;
-    return count === 0 ? [] : [`${count} ${scaleWords(scale, area)}`];
+    return count === 0 ? [] : [`${count} ${fitScaleWords(scale, area)}`];
   });
   return told.length === 0 ? "nobody says anything" : told.join(", ");
 }

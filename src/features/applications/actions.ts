@@ -1,5 +1,6 @@
 "use server";
 
+import { randomUUID } from "node:crypto";
 import { redirect } from "next/navigation";
 import { z } from "zod";
 import { publishedCall, type PublishedCall } from "@/features/openings/access";
@@ -53,11 +54,20 @@ async function newApplication(callId: string, typed: TypedApplication, applicati
   const agreementVersion = Number(typedText(typed, "agreementVersion"));
   const document = { ...application.document, timeZone: isTimeZone(zone) ? zone : null };
   const whole = { ...application, document, agreementVersion, accountId: viewer?.accountId ?? null };
-  const key = submissionKey(typedText(typed, "formKey"), JSON.stringify([callId, whole]));
+  const formKey = z.uuid().catch(randomUUID()).parse(typedText(typed, "formKey"));
+  const key = submissionKey(formKey, JSON.stringify([callId, whole]));
   return { ...whole, submissionKey: key };
 }
 
-const ANSWER = { typed: {}, faults: {}, doubts: {}, refusal: null, says: null, agreement: null, ownLink: null } as const;
+const ANSWER = {
+  typed: {},
+  faults: {},
+  doubts: {},
+  refusal: null,
+  says: null,
+  agreement: null,
+  ownLink: null,
+} as const;
 
 const textsSchema = z.array(z.string());
 
@@ -91,7 +101,8 @@ async function refusalAnswer(callId: string, typed: TypedApplication, refusal: R
   if (refusal === "gone") return answer;
   try {
     const { taking, agreement } = await readPublished(await publishedCall(callId));
-    if (refusal === "agreement") return { ...answer, agreement };
+    // Her yes was to the text that she read.
+    if (refusal === "agreement") return { ...answer, typed: { ...typed, agrees: [] }, agreement };
     return taking === "open" ? answer : { ...answer, refusal: taking };
   } catch (error) {
     if (error instanceof AppError && error.code === "not-found") return { ...answer, refusal: "gone" };

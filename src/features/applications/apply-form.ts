@@ -41,7 +41,7 @@ export type Refusal = "over" | "closed" | "full" | "gone" | "known" | "agreement
 
 /** Why somebody cannot apply: what stands in the way of all, or that she has done so. */
 export type NotTakingWhy =
-  { readonly why: "over" | "closed" | "full" } | { readonly why: "known"; readonly ownLink: string };
+  { readonly why: "over" | "closed" | "full" | "gone" } | { readonly why: "known"; readonly ownLink: string };
 
 /** What comes back where an application was not taken: all that was typed, and what is to be looked at. */
 export interface ApplyAnswer {

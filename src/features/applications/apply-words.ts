@@ -36,3 +36,18 @@ export const EXPERIENCE_WORDS: Readonly<Record<(typeof EXPERIENCES)[number], str
 };
 
 export const TERMS_WORDS = { us: "US", uk: "UK" } as const;
+
+export const SHORT_EXPERIENCE: Readonly<Record<(typeof EXPERIENCES)[number], string>> = {
+  first: "first test",
+  some: "has tested a few",
+  many: "has tested many",
+};
+
+export const WORD_WORDS = {
+  yes: "Yes",
+  maybe: "Maybe",
+  no: "No",
+  undecided: "Not decided",
+  withdrawn: "Withdrawn",
+  all: "All",
+} as const;

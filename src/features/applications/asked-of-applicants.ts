@@ -40,7 +40,9 @@ function askedMeasurement(
 
 /** A body measurement's name: the pattern's own, the usual one, or its id. */
 export function bodyLabel({ bodyMeasurements }: PatternDocument, id: string): string {
-  const usual: { readonly label: string } | undefined = Object.values(BODY).find((measurement) => measurement.id === id);
+  const usual: { readonly label: string } | undefined = Object.values(BODY).find(
+    (measurement) => measurement.id === id,
+  );
   return bodyMeasurements?.find((measurement) => measurement.id === id)?.label ?? usual?.label ?? id;
 }
 

@@ -9,7 +9,7 @@ import {
   type ApplicationDocument,
   type ApplicationWord,
 } from "./schema";
-import { testerState, type TesterState } from "./tester-state";
+import { TESTER_SELECTED, testerState, type TesterState } from "./tester-state";
 
 export interface CallApplication {
   readonly applicationId: string;
@@ -49,12 +49,7 @@ const SELECTED = {
   ...{ hold: true, agreementVersion: true },
   contact: { select: { name: true, email: true } },
   body: { select: { measurements: true, typed: true } },
-  tester: {
-    select: {
-      ...{ id: true, size: true, invitationEndsAt: true, acceptedAt: true, declinedAt: true },
-      ...{ withdrawnAt: true, stoppedAt: true },
-    },
-  },
+  tester: { select: TESTER_SELECTED },
 } satisfies Prisma.ApplicationSelect;
 
 type Row = Prisma.ApplicationGetPayload<{ select: typeof SELECTED }>;

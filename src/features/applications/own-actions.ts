@@ -5,11 +5,13 @@ import { redirect } from "next/navigation";
 import { z } from "zod";
 import { sentenceOf, type Failure } from "@/server/action";
 import { applicationAccess } from "./access";
-import { REFUSAL_WORDS } from "./apply-words";
 import { RefusedError } from "./free-application";
 import { deleteApplication, takeUpAgain, withdrawApplication } from "./own-mutations";
 
 const formSchema = z.object({ link: z.string() });
+
+const NOT_AGAIN =
+  "It cannot be taken up again now: the time to apply is over, the call is closed, or it has as many applications as it can take.";
 
 /** Her link is the proof, whoever is signed in. */
 function linkAction(run: (link: string) => Promise<void>) {
@@ -18,7 +20,7 @@ function linkAction(run: (link: string) => Promise<void>) {
     try {
       await run(link);
     } catch (error) {
-      const says = error instanceof RefusedError ? REFUSAL_WORDS[error.refusal].says : sentenceOf(error);
+      const says = error instanceof RefusedError ? NOT_AGAIN : sentenceOf(error);
       return { status: "failed", says };
     }
     revalidatePath(`/applications/${link}`);

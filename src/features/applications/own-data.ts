@@ -8,7 +8,7 @@ import { database } from "@/server/database";
 import { AppError } from "@/server/errors";
 import { applicationScope, type ApplicationAccess } from "./access";
 import { applicationSchema, measurementsSchema, typedBodySchema, type ApplicationDocument } from "./schema";
-import { testerState, type TesterState } from "./tester-state";
+import { TESTER_SELECTED, testerState, type TesterState } from "./tester-state";
 
 /** An application as its applicant reads it: all that is kept. */
 export interface OwnApplication {
@@ -53,8 +53,7 @@ export async function readOwnApplication(access: ApplicationAccess): Promise<Own
     typed: typedBodySchema.parse(body?.typed ?? {}),
     document: applicationSchema.parse(document),
     hasAccount: accountId !== null,
-    tester:
-      tester === null ? null : { testerId: tester.id, size: tester.size, state: testerState(tester, new Date()) },
+    tester: tester === null ? null : { testerId: tester.id, size: tester.size, state: testerState(tester, new Date()) },
     opening: openingOf(call.opening),
     isClosed: call.status === "closed",
   };
@@ -65,12 +64,7 @@ const SELECTED = {
   agreement: { select: { version: true, text: true } },
   contact: { select: { name: true, email: true } },
   body: { select: { measurements: true, typed: true } },
-  tester: {
-    select: {
-      ...{ id: true, size: true, invitationEndsAt: true, acceptedAt: true, declinedAt: true },
-      ...{ withdrawnAt: true, stoppedAt: true },
-    },
-  },
+  tester: { select: TESTER_SELECTED },
   call: {
     select: {
       title: true,

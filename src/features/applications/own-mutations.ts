@@ -19,7 +19,11 @@ export async function withdrawApplication(access: ApplicationAccess): Promise<vo
       data: { declinedAt: now },
     });
     const { count } = await transaction.application.updateMany({
-      where: { ...applicationScope(access), withdrawnAt: null, OR: [{ tester: null }, { tester: { acceptedAt: null } }] },
+      where: {
+        ...applicationScope(access),
+        withdrawnAt: null,
+        OR: [{ tester: null }, { tester: { acceptedAt: null } }],
+      },
       data: { withdrawnAt: now, size: null, hold: null },
     });
     if (count === 0) throw new AppError("changed-meanwhile", MEANWHILE);

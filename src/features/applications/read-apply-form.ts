@@ -140,7 +140,8 @@ function readBody(said: Said, { typed, asked, unit }: BodyFields): Pick<ReadAppl
     const field = bodyField(measurement.id);
     const written = typedText(typed, field).trim();
     if (written === "") {
-      if (measurement.decides) said.faults[field] = ["This one decides the size: take it as described and write it here."];
+      if (measurement.decides)
+        said.faults[field] = ["This one decides the size: take it as described and write it here."];
       continue;
     }
     const length = parseLength(written, unit);

@@ -18,3 +18,9 @@ export function testerState(tester: TesterMoments, now: Date): TesterState {
   if (tester.withdrawnAt !== null) return "withdrawn";
   return tester.invitationEndsAt !== null && tester.invitationEndsAt <= now ? "too late" : "asked";
 }
+
+/** What is selected of a tester to say what became of her place. */
+export const TESTER_SELECTED = {
+  ...{ id: true, size: true, invitationEndsAt: true, acceptedAt: true, declinedAt: true },
+  ...{ withdrawnAt: true, stoppedAt: true },
+} as const;

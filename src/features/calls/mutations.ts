@@ -1,26 +1,47 @@
 import "server-only";
+import { randomUUID } from "node:crypto";
 import type { Places } from "@/engine/pattern";
 import { patternEditScope, patternScope, type PatternAccess } from "@/features/patterns/access";
+import type { Prisma } from "@/generated/prisma/client";
 import { AppError } from "@/server/errors";
 import { enqueue } from "@/server/queue";
 import type { Connection } from "@/server/transaction";
 
-/** A new call of a pattern, open, with its places by size. @param connection a transaction that it is part of. */
+interface NewCall {
+  readonly title: string;
+  readonly places: Places;
+  /** Of the form that it comes from; the same key again makes no second call. */
+  readonly submissionKey?: string;
+}
+
+/**
+ * A new call of a pattern, open, with its places by size; or the one that the same sending has made.
+ *
+ * @param connection a transaction that it is part of.
+ * @throws {AppError} "not-found" where the key is another pattern's.
+ */
 export async function createCall(
   access: PatternAccess,
-  { title, places }: { title: string; places: Places },
+  { title, places, submissionKey }: NewCall,
   connection: Connection,
-): Promise<{ callId: string }> {
-  const rows = Object.entries(places).map(([size, { least, wanted }]) => ({ size, least, wanted }));
+): Promise<{ callId: string; isNew: boolean }> {
+  const callId = randomUUID();
+  // A second sending waits here until the first is through, and then inserts nothing.
+  const made = { createMany: { data: [{ id: callId, title, submissionKey }], skipDuplicates: true } };
   const pattern = await connection.pattern.update({
     where: patternEditScope(access),
-    data: { calls: { create: { title, places: { create: rows } } } },
-    select: { calls: { orderBy: { createdAt: "desc" }, take: 1, select: { id: true } } },
+    data: { calls: made },
+    select: {
+      calls: { where: { OR: [{ id: callId }, { submissionKey: submissionKey ?? callId }] }, select: { id: true } },
+    },
   });
   const [call] = pattern.calls;
-  if (call === undefined) throw new Error("a call was made and is not there");
-  await enqueue(connection, "reckon-call", call.id);
-  return { callId: call.id };
+  if (call === undefined) throw new AppError("not-found");
+  if (call.id !== callId) return { callId: call.id, isNew: false };
+  const rows = Object.entries(places).map(([size, { least, wanted }]) => ({ callId, size, least, wanted }));
+  await connection.place.createMany({ data: rows });
+  await enqueue(connection, "reckon-call", callId);
+  return { callId, isNew: true };
 }
 
 /** The call that a pattern was first tested by. @throws {AppError} "not-found" where there is none any more. */
@@ -32,4 +53,14 @@ export async function firstCallOf(access: PatternAccess, connection: Connection)
   });
   if (call === null) throw new AppError("not-found");
   return call.id;
+}
+
+/**
+ * Holds an open call's row until the transaction ends, so that writers take their turns and nobody closes it in between.
+ *
+ * @returns false where no open call is meant by it.
+ */
+export async function holdOpenCall(connection: Connection, where: Prisma.CallWhereInput): Promise<boolean> {
+  const { count } = await connection.call.updateMany({ where: { ...where, status: "open" }, data: { status: "open" } });
+  return count > 0;
 }

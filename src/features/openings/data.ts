@@ -6,7 +6,7 @@ import { database } from "@/server/database";
 import { AppError } from "@/server/errors";
 import { endOfDay, startOfDay } from "@/server/time-zone";
 import { publishedScope, type PublishedCall } from "./access";
-import { openingSchema, type Dates, type OpeningDocument, type TesterDates } from "./schema";
+import { openingSchema, type Dates, type OpeningDocument } from "./schema";
 
 /** A day of a call, as people name it and as a moment. */
 export interface CallDay {
@@ -15,11 +15,11 @@ export interface CallDay {
   readonly at: Date;
 }
 
-export type CallDates<Days extends TesterDates = Dates> = { readonly [Key in keyof Days]: CallDay };
+export type CallDates<Days extends Partial<Dates> = Dates> = { readonly [Key in keyof Days]: CallDay };
 
-/** The days of a call, or a tester's own, as moments. */
-export function callDates<Days extends TesterDates>(days: Days, timeZone: string): CallDates<Days>;
-export function callDates(days: TesterDates, timeZone: string): Readonly<Record<string, CallDay>> {
+/** The days of a call, or a tester's own (`TesterDates`), as moments. */
+export function callDates<Days extends Partial<Dates>>(days: Days, timeZone: string): CallDates<Days>;
+export function callDates(days: Partial<Dates>, timeZone: string): Readonly<Record<string, CallDay>> {
   return Object.fromEntries(
     Object.entries(days).map(([key, day]) => [
       key,
@@ -79,20 +79,34 @@ export async function readPublished(published: PublishedCall): Promise<Published
     ...opening,
     callId: row.id,
     title: row.title,
-    designer: row.pattern.memberships[0]?.account.name ?? "",
-    invented: row.pattern.invented,
+    ...ownerOf(row.pattern),
     pattern: storedPattern(revision.document),
-    places: Object.fromEntries(row.places.map(({ size, least, wanted }) => [size, { least, wanted }])),
+    places: placesOf(row.places),
     taking: takingNow(opening, { isClosed: row.status === "closed", applications: row._count.applications }),
   };
 }
 
-const openingSelect = {
+export const openingSelect = {
   version: true,
   publishedAt: true,
   document: true,
   call: { select: { agreements: { orderBy: { version: "desc" }, take: 1, select: { version: true, text: true } } } },
 } as const;
+
+export const patternOwnerSelect = {
+  invented: true,
+  memberships: { where: { role: "owner" }, take: 1, select: { account: { select: { name: true } } } },
+} as const;
+
+interface OwnedPattern {
+  readonly invented: boolean;
+  readonly memberships: readonly { readonly account: { readonly name: string } }[];
+}
+
+/** Whose a pattern is. */
+export function ownerOf({ invented, memberships }: OwnedPattern): { designer: string; invented: boolean } {
+  return { designer: memberships[0]?.account.name ?? "", invented };
+}
 
 const publishedSelect = {
   id: true,
@@ -102,13 +116,18 @@ const publishedSelect = {
   places: true,
   pattern: {
     select: {
-      invented: true,
-      memberships: { where: { role: "owner" }, take: 1, select: { account: { select: { name: true } } } },
+      ...patternOwnerSelect,
       revisions: { orderBy: { number: "desc" }, take: 1, select: { document: true } },
     },
   },
   _count: { select: { applications: { where: { withdrawnAt: null } } } },
 } as const;
+
+export function placesOf(
+  rows: readonly { readonly size: string; readonly least: number; readonly wanted: number }[],
+): Places {
+  return Object.fromEntries(rows.map(({ size, least, wanted }) => [size, { least, wanted }]));
+}
 
 interface OpeningRow {
   readonly version: number;
@@ -117,7 +136,7 @@ interface OpeningRow {
   readonly call: { readonly agreements: readonly Agreement[] };
 }
 
-function toOpening({ version, publishedAt, document, call }: OpeningRow): Opening {
+export function toOpening({ version, publishedAt, document, call }: OpeningRow): Opening {
   const [agreement] = call.agreements;
   if (publishedAt === null || agreement === undefined) throw new Error("a published opening has no agreement");
   const told = openingSchema.parse(document);

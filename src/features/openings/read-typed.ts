@@ -1,6 +1,6 @@
 import { textSchema, type PatternDocument, type Places } from "@/engine/pattern";
 import { isDayIn, isTimeZone } from "@/server/time-zone";
-import { askableMeasurements, bodyField, DAY_FIELDS, leastField, TEXT_FIELDS, wantedField } from "./field-names";
+import { askableMeasurements, bodyField, DAY_FIELDS, leastField, wantedField } from "./field-names";
 import { daySchema, type Dates, type OpeningDocument, type TypedOpening } from "./schema";
 
 const LONGEST_TITLE = 200;
@@ -39,15 +39,11 @@ export function readTyped(
   const gives = form.text("gives", { missing: "Say what testers get for it." });
   const body = readBody(form, pattern);
   const mostApplications = form.whole("mostApplications");
-  if (mostApplications === 0) form.wrong("mostApplications", "Take at least 1, or leave it empty to take all that come.");
+  if (mostApplications === 0)
+    form.wrong("mostApplications", "Take at least 1, or leave it empty to take all that come.");
   const agreement = form.text("agreement", { missing: "Write what testers agree to when they apply." });
   const document = { introduction, timeZone, asks, yarn, tools, gives, ...body, mostApplications };
   return { opening: { title, places, document, dates, agreement }, faults: form.faults };
-}
-
-/** True for what can be stored at all, faulty or not. */
-export function isStorable(text: string): boolean {
-  return textSchema.safeParse(text).success;
 }
 
 class TypedForm {
@@ -71,7 +67,7 @@ class TypedForm {
     const said = this.said(field);
     if (said === "" && missing !== undefined) this.missing(field, missing);
     if (said.length > most) this.wrong(field, `Keep it under ${most.toLocaleString("en")} characters.`);
-    if (!isStorable(said)) this.wrong(field, "This holds a character that cannot be stored.");
+    if (!textSchema.safeParse(said).success) this.wrong(field, "This holds a character that cannot be stored.");
     return said;
   }
 

@@ -43,7 +43,7 @@ export const openingSchema = z.strictObject({
 export type OpeningDocument = z.infer<typeof openingSchema>;
 
 /** The fields of the opening's form as typed, by name, places and agreement among them. */
-export const typedOpeningSchema = z.record(z.string(), z.string());
+export const typedOpeningSchema = z.record(z.string(), textSchema);
 
 export type TypedOpening = Readonly<Record<string, string>>;
 

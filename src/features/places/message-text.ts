@@ -41,17 +41,12 @@ function lastMoment(at: Date, timeZone: string): string {
 
 const MINUTE_MS = 60_000;
 
-/** `Sunday 14 March 2027, 23:59`. */
+/** `Sunday 14 March 2027, 23:59`; put together by hand, for commas differ from one release of Node to the next. */
 function momentWords(at: Date, timeZone: string): string {
-  const day = new Intl.DateTimeFormat("en-GB", {
-    weekday: "long",
-    day: "numeric",
-    month: "long",
-    year: "numeric",
-    timeZone,
-  });
-  const hour = new Intl.DateTimeFormat("en-GB", { hour: "2-digit", minute: "2-digit", hourCycle: "h23", timeZone });
-  return `${day.format(at)}, ${hour.format(at)}`;
+  const words = (options: Intl.DateTimeFormatOptions) =>
+    new Intl.DateTimeFormat("en-GB", { ...options, timeZone }).format(at);
+  const day = `${words({ weekday: "long" })} ${words({ day: "numeric", month: "long", year: "numeric" })}`;
+  return `${day}, ${words({ hour: "2-digit", minute: "2-digit", hourCycle: "h23" })}`;
 }
 
 /** `Europe/Lisbon` as people say it: `Lisbon (Europe)`. */

@@ -40,6 +40,8 @@ export interface BoardPerson {
 export interface BoardSize {
   readonly id: string;
   readonly label: string;
+  /** The body that it is made for, in the order of the document's `fitBy`. */
+  readonly bodyCm: readonly number[];
   readonly least: number;
   readonly wanted: number;
   /** Testers first, then who would be invited. */
@@ -92,12 +94,13 @@ export function placesBoard(
   return {
     question: document,
     placed,
-    sizes: rows.pattern.sizes.map(({ id, label }) => {
+    sizes: rows.pattern.sizes.map(({ id, label, body }) => {
       const testers = standing.filter(({ size }) => size === id);
       const applicants = placed.filter(({ size }) => size === id).map(({ applicant }) => applicant);
       const { least, wanted } = own(rows.places, id) ?? { least: 0, wanted: 0 };
       const missing = Math.max(0, least - testers.length - applicants.length);
       return {
+        bodyCm: document.fitBy.flatMap((measurement) => own(body, measurement) ?? []),
         ...{ id, label, least, wanted, missing, invited: testers.length },
         people: [
           ...testers.map((tester) => drawn.tester(tester, asked.now)),

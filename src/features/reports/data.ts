@@ -1,7 +1,7 @@
 import "server-only";
 import { z } from "zod";
 import { typedOfReport, type ReportContext, type TypedReport } from "@/engine/reporting";
-import { revisionSelect, toRevision } from "@/features/patterns/data";
+import { revisionSelect, toRevision, type Revision } from "@/features/patterns/data";
 import { testerScope, type TesterAccess } from "@/features/testers/access";
 import { database } from "@/server/database";
 import { AppError } from "@/server/errors";
@@ -50,10 +50,11 @@ export async function readDraft(access: TesterAccess, connection: Connection = d
   const [report] = row?.reports ?? [];
   const followed = row?.revision ?? report?.revision;
   if (row == null || followed === undefined) throw new AppError("not-found");
-  const { revisionId, document: pattern } = toRevision(followed);
+  const revision = toRevision(followed);
+  const { revisionId, document: pattern } = revision;
   const unit = row.unit === "in" ? "in" : "cm";
   const context: ReportContext = { pattern, size: row.size, unit, lengthWords: (cm) => formatLength(cm, unit) };
-  const sent = report === undefined ? null : sentReport(report, context);
+  const sent = report === undefined ? null : sentReport(report, { context, revision });
   return {
     ...{ context, revisionId, sent },
     typed: row.reportDraft === null ? (sent?.typed ?? {}) : textsSchema.parse(row.reportDraft.typed),
@@ -92,8 +93,14 @@ interface ReportRow {
   readonly revision: Parameters<typeof toRevision>[0];
 }
 
-function sentReport(row: ReportRow, { unit, lengthWords }: ReportContext): SentReport {
-  const { revisionId, document: pattern } = toRevision(row.revision);
+/** @param given the revision that she works from, which is mostly the one that the report followed. */
+function sentReport(
+  row: ReportRow,
+  given: { readonly context: ReportContext; readonly revision: Revision },
+): SentReport {
+  const { unit, lengthWords } = given.context;
+  const isSame = row.revision.id === given.revision.revisionId;
+  const { revisionId, document: pattern } = isSame ? given.revision : toRevision(row.revision);
   const report = storedReportSchema.parse(row.document);
   const kept = textsSchema.parse(row.typed);
   const typed = typedOfReport({ report, typed: kept }, { pattern, size: report.size, unit, lengthWords });

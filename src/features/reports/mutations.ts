@@ -2,6 +2,7 @@ import "server-only";
 import { randomUUID } from "node:crypto";
 import type { Decision, PatternDocument, Tester } from "@/engine/pattern";
 import { callEditScope, openCallEditScope, type CallAccess } from "@/features/calls/access";
+import { holdOpenCall } from "@/features/calls/mutations";
 import type { Prisma } from "@/generated/prisma/client";
 import { enqueue } from "@/server/queue";
 import { inTransaction, type Connection } from "@/server/transaction";
@@ -39,7 +40,7 @@ export async function addReports(
   connection?: Connection,
 ): Promise<void> {
   await inTransaction(async (transaction) => {
-    await lockOpenCall(transaction, access);
+    if (!(await holdOpenCall(transaction, callEditScope(access)))) throw new AppError("closed");
     const fresh = await notStoredYet(transaction, reports);
     const taken = await transaction.tester.findMany({
       where: { call: openCallEditScope(access) },
@@ -84,12 +85,6 @@ export async function decide(access: CallAccess, { tester, part, position, decis
       });
     await enqueue(transaction, "reckon-call", access.callId);
   });
-}
-
-/** Holds the call's row, so that two senders take their turns and nobody closes it in between. */
-async function lockOpenCall(transaction: Connection, access: CallAccess): Promise<void> {
-  const { count } = await transaction.call.updateMany({ where: openCallEditScope(access), data: { status: "open" } });
-  if (count === 0) throw new AppError("closed");
 }
 
 async function notStoredYet(transaction: Connection, reports: readonly NewReport[]): Promise<NewReport[]> {

@@ -15,11 +15,6 @@ export interface ReportDecision {
   readonly decision: Decision;
 }
 
-/** False where a report says nothing beyond the pattern's own counts and lengths. */
-export function hasContent({ swatches, readings, yarn, fit = [], changed = [], hours }: StoredReport): boolean {
-  return [swatches, readings, yarn, fit, changed].some((items) => items.length > 0) || hours !== undefined;
-}
-
 const PARTS: readonly ReportPart[] = ["swatches", "readings", "yarn"];
 
 /** A tester's document taken apart: her report, and the decisions of people on its items. */

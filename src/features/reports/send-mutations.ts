@@ -1,6 +1,7 @@
 import "server-only";
 import { canonicalJson } from "@/engine/pattern";
 import { readReport } from "@/engine/reporting";
+import { holdOpenCall } from "@/features/calls/mutations";
 import { testerScope, type TesterAccess } from "@/features/testers/access";
 import { AppError } from "@/server/errors";
 import { enqueue } from "@/server/queue";
@@ -9,7 +10,7 @@ import { inTransaction, type Connection } from "@/server/transaction";
 import { carriedDecisions } from "./carried-decisions";
 import { readDraft, type SentReport } from "./data";
 import { whyNot } from "./draft-mutations";
-import { hasContent, storedReportSchema, type StoredReport } from "./schema";
+import { storedReportSchema, type StoredReport } from "./schema";
 
 /**
  * Sends a tester's draft as the next version of her report, and has her call reckoned with it. A draft that says the same
@@ -22,14 +23,16 @@ import { hasContent, storedReportSchema, type StoredReport } from "./schema";
  */
 export async function sendReport(access: TesterAccess, seen: number): Promise<{ version: number }> {
   return await inTransaction(async (transaction) => {
-    await lockOpenCall(transaction, access);
+    const testers = { some: { ...testerScope(access), stoppedAt: null } };
+    if (!(await holdOpenCall(transaction, { id: access.callId, testers }))) throw await whyNot(transaction, access);
     const { context, revisionId, typed: fields, version: draft, sent } = await readDraft(access, transaction);
     if (draft !== seen) throw new AppError("changed-meanwhile", CHANGED);
     const read = readReport(fields, context);
     const report = storedReportSchema.parse(read.report);
     const content = canonicalJson({ report, typed: read.typed, revisionId });
     if (sent !== null && content === contentOf(sent)) return { version: sent.version };
-    if (!hasContent(report) && sent === null) throw new AppError("nothing-to-send");
+    const isEmpty = canonicalJson(report) === canonicalJson(readReport({}, context).report);
+    if (isEmpty && sent === null) throw new AppError("nothing-to-send");
     const version = (sent?.version ?? 0) + 1;
     await transaction.report.create({
       data: {
@@ -44,19 +47,11 @@ export async function sendReport(access: TesterAccess, seen: number): Promise<{ 
   });
 }
 
-const CHANGED = "Something in your report was changed since this page was opened. Look through it once more, then send.";
+const CHANGED =
+  "Something in your report was changed since this page was opened. Look through it once more, then send.";
 
 function contentOf({ report, kept, revisionId }: SentReport): string {
   return canonicalJson({ report, typed: kept, revisionId });
-}
-
-/** Holds the call's row, so that senders take their turns and nobody closes it in between. */
-async function lockOpenCall(transaction: Connection, access: TesterAccess): Promise<void> {
-  const { count } = await transaction.call.updateMany({
-    where: { id: access.callId, status: "open", testers: { some: { ...testerScope(access), stoppedAt: null } } },
-    data: { status: "open" },
-  });
-  if (count === 0) throw await whyNot(transaction, access);
 }
 
 /** People's words on what stands in the new version as it stood in the last. */

@@ -9,6 +9,11 @@ export interface Answer {
   readonly misfit: number;
 }
 
+/** The best answer, and whether others are as good but for the order of the applicants. */
+export interface BestAnswer extends Answer {
+  readonly isTied: boolean;
+}
+
 const SAME = 1e-9;
 
 /**
@@ -16,14 +21,17 @@ const SAME = 1e-9;
  *
  * @returns null where no answer keeps the locks.
  */
-export function bestByEnumeration(document: ApplicantsDocument): Answer | null {
+export function bestByEnumeration(document: ApplicantsDocument): BestAnswer | null {
   const sizes = document.pattern.sizes.map(({ id }) => id);
-  let best: Answer | null = null;
+  let best: BestAnswer | null = null;
   const visit = (chosen: readonly (string | null)[]) => {
     const next = document.applicants[chosen.length];
     if (next === undefined) {
       const answer = judged(document, chosen);
-      if (answer !== null && (best === null || isBetter(answer, best, sizes))) best = answer;
+      if (answer === null) return;
+      const isTied = best !== null && isAsGood(answer, best);
+      if (best === null || isBetter(answer, best, sizes)) best = { ...answer, isTied };
+      else if (isTied) best = { ...best, isTied };
       return;
     }
     for (const size of choices(document, next)) visit([...chosen, size]);
@@ -57,6 +65,11 @@ function judged(document: ApplicantsDocument, sizes: readonly (string | null)[])
     return size === null || applicant === undefined ? 0 : misfitOf(document, applicant, size);
   });
   return { sizes, leastFilled, filled, misfit: misfits.reduce((sum, misfit) => sum + misfit, 0) };
+}
+
+function isAsGood(one: Answer, other: Answer): boolean {
+  const isAlike = one.leastFilled === other.leastFilled && one.filled === other.filled;
+  return isAlike && Math.abs(one.misfit - other.misfit) <= SAME;
 }
 
 function isBetter(one: Answer, other: Answer, order: readonly string[]): boolean {

@@ -6,7 +6,7 @@ import { patternDocument } from "../../factories/pattern";
 const SIZES = ["one", "two", "three", "four"];
 
 /** Bodies on a grid of whole centimetres, so that equal bodies and equal sums are common. */
-const bodies = { bust: fc.integer({ min: 84, max: 110 }), arm: fc.integer({ min: 26, max: 36 }) };
+const bodies = { bust: upTo(102, 86), arm: upTo(32, 27) };
 
 function applicants(sizes: readonly string[], most: number) {
   const some = fc.subarray([...sizes]);
@@ -21,32 +21,41 @@ function applicants(sizes: readonly string[], most: number) {
     locked: rarely(fc.constantFrom(...sizes), 1),
     excluded: rarely(fc.boolean(), 1),
   });
-  return fc.array(one, { maxLength: most }).map((all) =>
-    all.map<Applicant>(({ locked, excluded, ...rest }, at) => ({
-      id: `a-${at}`,
-      ...rest,
-      ...(excluded ? { excluded } : { locked }),
-    })),
-  );
+  return upTo(most, 0)
+    .chain((length) => fc.array(one, { minLength: length, maxLength: length }))
+    .map((all) =>
+      all.map<Applicant>(({ locked, excluded, ...rest }, at) => ({
+        id: `a-${at}`,
+        ...rest,
+        ...(excluded ? { excluded } : { locked }),
+      })),
+    );
 }
 
 /** Boards of up to `mostSizes` sizes and `most` applicants. */
 export function boards({ mostSizes, most }: { readonly mostSizes: number; readonly most: number }) {
-  return fc.integer({ min: 1, max: mostSizes }).chain((count) => {
+  return upTo(mostSizes, 1).chain((count) => {
     const sizes = SIZES.slice(0, count);
-    const places = fc.nat(3).chain((wanted) => fc.record({ wanted: fc.constant(wanted), least: fc.nat(wanted) }));
+    const places = fc
+      .constantFrom(0, 1, 1, 2, 2, 3)
+      .chain((wanted) => fc.record({ wanted: fc.constant(wanted), least: fc.nat(wanted) }));
     return fc
       .record({
-        steps: fc.array(fc.record({ bust: fc.integer({ min: 4, max: 9 }), arm: fc.nat(3) }), {
+        steps: fc.array(fc.record({ bust: upTo(9, 4), arm: fc.constantFrom(0, 2, 3, 4) }), {
           minLength: count,
           maxLength: count,
         }),
-        places: fc.array(fc.option(places, { freq: 6, nil: undefined }), { minLength: count, maxLength: count }),
-        fitBy: fc.constantFrom(["bust"], ["bust", "arm"], []),
+        places: fc.array(fc.option(places, { freq: 9, nil: undefined }), { minLength: count, maxLength: count }),
+        fitBy: fc.constantFrom(["bust"], ["bust"], ["bust", "arm"], ["bust", "arm"], []),
         applicants: applicants(sizes, most),
       })
       .map((board) => documentOf(sizes, board));
   });
+}
+
+/** Any of these numbers as often as another, where `fc.integer` favours its ends. */
+function upTo(most: number, least: number): fc.Arbitrary<number> {
+  return fc.constantFrom(...Array.from({ length: most - least + 1 }, (_, at) => least + at));
 }
 
 function documentOf(

@@ -1,4 +1,6 @@
+import { randomUUID } from "node:crypto";
 import type { Metadata } from "next";
+import { OpenCall } from "@/features/openings/components/begin-call";
 import { PatternFrame } from "@/features/patterns/components/pattern-frame";
 import { CallList, PatternOverview } from "@/features/patterns/components/pattern-overview";
 import { loadOverview, loadPattern } from "@/features/patterns/loaders";
@@ -41,7 +43,12 @@ export default async function PatternPage({ params }: Props) {
           <p>What follows is revision {revision.number}, without them. They wait under “Edit”.</p>
         </Notice>
       ) : null}
-      <CallList patternId={patternId} mayEdit={mayEdit} calls={calls} />
+      <CallList
+        patternId={patternId}
+        mayEdit={mayEdit}
+        calls={calls}
+        open={<OpenCall patternId={patternId} formKey={randomUUID()} />}
+      />
       <PatternOverview pattern={revision.document} unit={viewer.unit} home={home} />
     </PatternFrame>
   );

@@ -1,13 +1,20 @@
 import { z } from "zod";
-import { callSchema, patternSchema } from "@/engine/pattern";
+import { applicantsSchema, callSchema, patternSchema } from "@/engine/pattern";
+
+const SCHEMAS = new Map<string, z.ZodType>([
+  ["pattern", patternSchema],
+  ["call", callSchema],
+  ["applicants", applicantsSchema],
+]);
 
 /** The JSON Schema of our documents, for whoever writes them. */
 export async function GET(
   _request: Request,
   { params }: { readonly params: Promise<{ readonly document: string }> },
 ): Promise<Response> {
-  const { document } = await params;
-  if (document !== "pattern" && document !== "call") return new Response("There is no such schema.\n", { status: 404 });
-  const schema = z.toJSONSchema(document === "pattern" ? patternSchema : callSchema, { io: "input" });
-  return Response.json(schema, { headers: { "content-type": "application/schema+json" } });
+  const schema = SCHEMAS.get((await params).document);
+  if (schema === undefined) return new Response("There is no such schema.\n", { status: 404 });
+  return Response.json(z.toJSONSchema(schema, { io: "input" }), {
+    headers: { "content-type": "application/schema+json" },
+  });
 }

@@ -1,15 +1,11 @@
-import type { Cell } from "@/engine/gaps";
-import type { Measurement } from "@/engine/pattern";
 import type { LengthUnit } from "@/engine/units";
-import { IntervalRuler, IntervalRulerScale } from "@/ui/interval-ruler";
+import { IntervalRulerScale } from "@/ui/interval-ruler";
 import { ScaleCounts } from "@/ui/scale-counts";
 import { TABLE, TABLE_HEAD, TABLE_ROW, TableFrame } from "@/ui/table-frame";
-import { SCALES, type FitArea, type FitRow } from "../fit-board";
+import { FIT_SCALE } from "@/engine/reporting";
+import type { FitArea, FitRow } from "../fit-board";
 import { answersWords } from "../fit-words";
-import { cellState, verdictWords } from "../verdict-words";
-import { MARKS } from "./gap-cell";
-
-const REACH = 3;
+import { FIT_REACH, FitGap } from "./fit-gap";
 
 interface FitTableProps {
   readonly area: FitArea;
@@ -21,7 +17,7 @@ export function FitTable({ area, unit }: FitTableProps) {
   const { label, governing, rows, isGirth } = area;
   return (
     <TableFrame label={`${label}: fit and gaps by size`}>
-      <IntervalRulerScale reach={REACH} />
+      <IntervalRulerScale reach={FIT_REACH} />
       <table className={`${TABLE} max-sm:text-sm max-sm:[&_td]:px-2 max-sm:[&_th]:px-2`}>
         <thead className={TABLE_HEAD}>
           <tr>
@@ -66,38 +62,16 @@ function Row({ row, area, unit }: RowProps) {
         {answers.length === 0 ? null : (
           <ScaleCounts
             title={`${size.label}: ${words}`}
-            counts={SCALES.map((scale) => answers.filter((answer) => answer.scale === scale).length)}
+            counts={FIT_SCALE.map((scale) => answers.filter((answer) => answer.scale === scale).length)}
           />
         )}
       </td>
       {area.governing.map((measurement, at) => (
-        <GapBeside key={measurement.id} {...{ measurement, unit }} cell={cells[at]} size={size.label} />
+        <td key={measurement.id} className="w-44 min-w-36">
+          {cells[at] ? <FitGap cell={cells[at]} {...{ measurement, unit }} size={size.label} /> : null}
+        </td>
       ))}
       <td className={`min-w-36 ${answers.length === 0 ? "text-soft italic" : ""}`}>{words}</td>
     </tr>
-  );
-}
-
-interface GapBesideProps {
-  readonly cell: Cell | undefined;
-  readonly measurement: Measurement;
-  readonly unit: LengthUnit;
-  readonly size: string;
-}
-
-function GapBeside({ cell, measurement, unit, size }: GapBesideProps) {
-  if (cell === undefined) return <td />;
-  const { gapCm, lowCm, highCm } = cell;
-  const tolerance = measurement.toleranceCm;
-  const known = gapCm !== null && lowCm !== null && highCm !== null;
-  const estimate = known ? { value: gapCm / tolerance, low: lowCm / tolerance, high: highCm / tolerance } : undefined;
-  const state = cellState(cell);
-  return (
-    <td className="w-44 min-w-36">
-      <IntervalRuler reach={REACH} mark={MARKS[state]} estimate={estimate} />
-      <span className={`block text-center text-sm leading-tight ${state === "off" ? "font-semibold text-thread" : ""}`}>
-        {verdictWords(cell, { unit, size })}
-      </span>
-    </td>
   );
 }

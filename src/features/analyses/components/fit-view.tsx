@@ -1,10 +1,12 @@
 import Link from "next/link";
+import type { ReactNode } from "react";
 import type { PatternDocument } from "@/engine/pattern";
+import { fitScaleWords } from "@/engine/reporting";
 import type { LengthUnit } from "@/engine/units";
 import { EmptyState } from "@/ui/empty-state";
 import { Section } from "@/ui/section";
 import type { AreaFinding, FitArea } from "../fit-board";
-import { easeWords, fitSentence, scaleWords } from "../fit-words";
+import { easeWords, fitSentence } from "../fit-words";
 import type { PanelCall } from "./cell-panel";
 import { FitTable } from "./fit-table";
 
@@ -13,20 +15,13 @@ interface FitViewProps {
   readonly call: PanelCall;
   readonly pattern: PatternDocument;
   readonly unit: LengthUnit;
+  /** One size as a picture. */
+  readonly picture: ReactNode;
 }
 
-/** How the garments are felt to fit, beside how they came out. */
-export function FitView({ areas, call, pattern, unit }: FitViewProps) {
-  if (areas.length === 0)
-    return (
-      <EmptyState title="No fit notes yet">
-        <p>
-          When testers say how the garment fits them, area by area, from far too tight to far too loose, this page lays
-          it beside the gaps. Where a size is right and yet felt to be tight, another ease is asked for, not another
-          count. Fit notes come with a call document; nothing else rests on them.
-        </p>
-      </EmptyState>
-    );
+/** How the garments are felt to fit, beside how they came out: what asks for another ease, a picture, every area. */
+export function FitView({ areas, call, pattern, unit, picture }: FitViewProps) {
+  const found = areas.flatMap((area) => area.findings.map((finding) => ({ area, finding })));
   return (
     <>
       <div className="mb-8 flex flex-wrap items-end justify-between gap-x-8 gap-y-3">
@@ -38,43 +33,64 @@ export function FitView({ areas, call, pattern, unit }: FitViewProps) {
           Fit notes as a CSV file
         </a>
       </div>
-      {areas.every(({ findings }) => findings.length === 0) ? (
+      {found.length === 0 ? (
         <p className="mb-8 max-w-4xl font-serif text-xl leading-snug">
           Nowhere do testers agree beyond chance that a size which is right does not fit.
         </p>
-      ) : null}
+      ) : (
+        <div className="mb-10">
+          {found.map(({ area, finding }) => (
+            <Finding
+              key={`${area.id} ${finding.from} ${finding.to} ${finding.feels}`}
+              {...{ finding, area, call, pattern, unit }}
+            />
+          ))}
+        </div>
+      )}
+      {picture}
       {areas.map((area) => (
-        <Area key={area.id} {...{ area, call, pattern, unit }} />
+        <Area key={area.id} area={area} unit={unit} />
       ))}
     </>
   );
 }
 
-interface AreaProps extends Omit<FitViewProps, "areas"> {
-  readonly area: FitArea;
+/** In the place of all that, where nobody has said anything of the fit. */
+export function NoFitNotes() {
+  return (
+    <EmptyState title="No fit notes yet">
+      <p>
+        When testers say how the garment fits them, area by area, from far too tight to far too loose, this page lays it
+        beside the gaps. Where a size is right and yet felt to be tight, another ease is asked for, not another count.
+        Fit notes come with testers’ reports; nothing else rests on them.
+      </p>
+    </EmptyState>
+  );
 }
 
-function Area({ area, call, pattern, unit }: AreaProps) {
-  const { label, findings, governing } = area;
+function Area({ area, unit }: { readonly area: FitArea; readonly unit: LengthUnit }) {
+  const { label, governing } = area;
   return (
     <Section
-      title={label}
+      title={`${label} in all sizes`}
       intro={
         governing.length === 0
           ? "No measurement’s target rests on it, so there is no gap to lay beside."
           : `Beside it: ${governing.map(({ letter, label: name }) => `${letter} ${name}`).join(", ")}.`
       }
     >
-      {findings.map((finding) => (
-        <Finding key={`${finding.from} ${finding.to} ${finding.feels}`} {...{ finding, area, call, pattern, unit }} />
-      ))}
       <FitTable area={area} unit={unit} />
       <Remarks area={area} />
     </Section>
   );
 }
 
-function Finding({ finding, area, call, pattern, unit }: AreaProps & { readonly finding: AreaFinding }) {
+interface FindingProps extends Omit<FitViewProps, "areas" | "picture"> {
+  readonly area: FitArea;
+  readonly finding: AreaFinding;
+}
+
+function Finding({ finding, area, call, pattern, unit }: FindingProps) {
   return (
     <div className="numbers mb-5 max-w-4xl border-l-4 border-thread pl-4">
       <p className="font-serif text-xl leading-snug">{fitSentence(finding, area, pattern)}</p>
@@ -101,7 +117,7 @@ function Remarks({ area }: { readonly area: FitArea }) {
           <li key={tester} className="wrap-anywhere">
             “{says}”{" "}
             <span className="text-sm text-soft">
-              {name}, {size.label}, {scaleWords(scale, area)}
+              {name}, {size.label}, {fitScaleWords(scale, area)}
             </span>
           </li>
         ))}

@@ -132,13 +132,13 @@ function Lane({
 function Axis({ scale, unit }: { readonly scale: StepScale; readonly unit: LengthUnit }) {
   return (
     <svg width="100%" height="16" className="block overflow-visible">
-      {scale.ticksCm.map((tick) => (
+      {scale.ticksCm.map((tick, at) => (
         <text
           key={tick}
           x={`${scale.at(tick)}%`}
           y="12"
           textAnchor="middle"
-          className="numbers fill-soft text-[0.7rem]"
+          className={`numbers fill-soft text-[0.7rem] ${at % 2 === 1 ? "max-sm:hidden" : ""}`}
         >
           {formatLengthNumber(tick, unit).replace(/\.0$/, "")}
         </text>

@@ -1,5 +1,7 @@
+import type { ReactNode } from "react";
+
 /** Who gets to see an application, and what becomes of it. */
-export function WhoSees({ designer }: { readonly designer: string }) {
+export function WhoSees({ designer, children }: { readonly designer: string; readonly children?: ReactNode }) {
   return (
     <ul className="list-disc space-y-1.5 pl-5 wrap-anywhere">
       <li>
@@ -8,10 +10,7 @@ export function WhoSees({ designer }: { readonly designer: string }) {
         pattern. Nobody else does: no other applicant, and no other designer.
       </li>
       <li>The measurements serve to find a size for you, and nothing else.</li>
-      <li>
-        You get a page of your own where you read all that is kept, withdraw, or delete it. Deleted is deleted: name,
-        e-mail address, measurements and words go.
-      </li>
+      {children}
     </ul>
   );
 }

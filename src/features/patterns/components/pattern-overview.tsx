@@ -1,4 +1,5 @@
 import Link from "next/link";
+import type { ReactNode } from "react";
 import type { PatternDocument } from "@/engine/pattern";
 import type { LengthUnit } from "@/engine/units";
 import { Notice } from "@/ui/notice";
@@ -76,19 +77,26 @@ interface CallListProps {
   readonly patternId: string;
   readonly mayEdit: boolean;
   readonly calls: readonly { readonly callId: string; readonly title: string; readonly testers: number }[];
+  /** The way to a new call. */
+  readonly open: ReactNode;
 }
 
-/** The pattern's calls, each leading to its gaps, and the way to more reports. */
-export function CallList({ patternId, mayEdit, calls }: CallListProps) {
+/** The pattern's calls, each leading to its gaps, and the ways to a new call and to more reports. */
+export function CallList({ patternId, mayEdit, calls, open }: CallListProps) {
   const paste = `/patterns/${patternId}/reports/paste`;
   return (
     <Section
       title="Test calls"
       actions={
-        mayEdit && calls.length > 0 ? (
-          <Link href={paste} className="text-link">
-            Paste more reports
-          </Link>
+        mayEdit ? (
+          <div className="flex flex-wrap items-center gap-x-5 gap-y-2">
+            {calls.length > 0 ? (
+              <Link href={paste} className="text-link">
+                Paste more reports
+              </Link>
+            ) : null}
+            {open}
+          </div>
         ) : null
       }
     >

@@ -111,8 +111,55 @@ function Axis({ layout: { x, ticks, axisY }, unit }: { readonly layout: RulerLay
   );
 }
 
+/** Lines and ticks below all heads, so that none of them crosses a head. */
 function People({ layout, says }: { readonly layout: RulerLayout; readonly says: BodyRulerProps["says"] }) {
-  return layout.people.map((person) => <Person key={person.key} {...{ layout, person }} says={says(person)} />);
+  const { people, x, axisY } = layout;
+  return (
+    <>
+      {people.map((person) => (
+        <SizeLine key={person.key} {...{ layout, person }} />
+      ))}
+      {people.map(({ key, at, y }) => (
+        <line
+          key={key}
+          x1={`${x(at)}%`}
+          x2={`${x(at)}%`}
+          y1={y}
+          y2={axisY}
+          strokeWidth="1.5"
+          className="stroke-line-strong"
+        />
+      ))}
+      {people.map((person) => (
+        <Person key={person.key} {...{ layout, person }} says={says(person)} />
+      ))}
+    </>
+  );
+}
+
+interface SizeLineProps {
+  readonly layout: RulerLayout;
+  readonly person: RulerLayout["people"][number];
+  readonly className?: string;
+}
+
+/** From a person to the size where she stands; nothing where she waits. */
+function SizeLine({ layout: { x, sizes, railY, hasInitials }, person, className = "" }: SizeLineProps) {
+  const { at, y, mark, size } = person;
+  const stands = sizes.find(({ id }) => id === size);
+  if (stands === undefined) return null;
+  return (
+    <line
+      x1={`${x(at)}%`}
+      x2={`${x(stands.at)}%`}
+      y1={y}
+      y2={railY + 5}
+      strokeWidth={mark === "locked" ? 2 : 1.2}
+      strokeDasharray={mark === "invited" ? "4 3" : undefined}
+      strokeOpacity={hasInitials ? 0.75 : 0.4}
+      className={`${mark === "invited" ? "stroke-thread" : "stroke-ink"} ${className}`}
+    />
+  );
 }
 
 interface PersonProps {
@@ -121,28 +168,18 @@ interface PersonProps {
   readonly says: string;
 }
 
-/** One person: her tick on the axis, her head, and the line to her size; pointed at, it tells whose it is. */
-function Person({ layout: { x, sizes, railY, axisY, hasInitials }, person, says }: PersonProps) {
-  const { at, y, mark, name, size } = person;
-  const stands = sizes.find(({ id }) => id === size);
+/** One person's head; pointed at, it tells whose it is and shows her line. */
+function Person({ layout, person, says }: PersonProps) {
+  const { x, axisY, hasInitials } = layout;
+  const { at, y, mark, name } = person;
   const r = hasInitials ? 10 : 4.5;
-  const isLocked = mark === "locked";
   return (
     <g className="group/person">
       <title>{says}</title>
-      {stands === undefined ? null : (
-        <line
-          x1={`${x(at)}%`}
-          x2={`${x(stands.at)}%`}
-          y1={y}
-          y2={railY + 5}
-          strokeWidth={isLocked ? 2 : 1.2}
-          strokeDasharray={mark === "invited" ? "4 3" : undefined}
-          strokeOpacity={hasInitials ? 0.75 : 0.4}
-          className={`${mark === "invited" ? "stroke-thread" : "stroke-ink"} group-hover/person:stroke-3`}
-        />
-      )}
-      <line x1={`${x(at)}%`} x2={`${x(at)}%`} y1={y} y2={axisY} strokeWidth="1.5" className="stroke-line-strong" />
+      <SizeLine
+        {...{ layout, person }}
+        className="pointer-events-none opacity-0 stroke-3 group-hover/person:opacity-100"
+      />
       <svg x={`${x(at)}%`} y={y} overflow="visible">
         <circle r={r + 3} className="fill-transparent" />
         <PersonShape mark={mark} r={r} />
@@ -162,12 +199,14 @@ function Person({ layout: { x, sizes, railY, axisY, hasInitials }, person, says 
         textAnchor={x(at) < 25 ? "start" : x(at) > 75 ? "end" : "middle"}
         className="fill-ink font-semibold opacity-0 group-hover/person:opacity-100"
       >
-        {says.length > 60 ? `${says.slice(0, 59)}…` : says}
+        {says.length > MOST_LETTERS ? `${says.slice(0, MOST_LETTERS - 1)}…` : says}
       </text>
     </g>
   );
 }
 
+/** More would not fit below the axis. */
+const MOST_LETTERS = 60;
 const LETTERS = new Intl.Segmenter("en", { granularity: "grapheme" });
 
 function initialOf(name: string): string {

@@ -34,7 +34,7 @@ export function ChangePlace({ callId, applicationId, name, sizes, standing }: Ch
   const [failed, send, isSending] = useActionState(settlePlace, undefined);
   const id = useId();
   return (
-    <details className="mt-1">
+    <details>
       <summary className="inline-flex min-h-9 items-center text-sm text-thread underline underline-offset-4">
         Change …
         <span className="sr-only">

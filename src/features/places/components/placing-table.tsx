@@ -1,4 +1,5 @@
 import type { LengthUnit } from "@/engine/units";
+import { formatLength } from "@/ui/format-length";
 import { TABLE, TABLE_HEAD, TABLE_ROW, TableFrame } from "@/ui/table-frame";
 import type { BoardPerson, BoardSize } from "../placing-board";
 import { ChangePlace } from "./change-place";
@@ -36,7 +37,7 @@ export function PlacingTable({ sizes, frame }: { readonly sizes: readonly BoardS
         </thead>
         {sizes.map((size) => (
           <tbody key={size.id}>
-            <SizeHead size={size} columns={frame.measurements.length + 4} />
+            <SizeHead {...{ size, frame }} />
             {size.people.map((person) => (
               <PersonRow key={person.key} {...{ person, frame }} />
             ))}
@@ -47,14 +48,15 @@ export function PlacingTable({ sizes, frame }: { readonly sizes: readonly BoardS
   );
 }
 
-function SizeHead({ size, columns }: { readonly size: BoardSize; readonly columns: number }) {
+function SizeHead({ size, frame }: { readonly size: BoardSize; readonly frame: PlacesFrame }) {
   const { label, people, wanted, least, invited, over, missing } = size;
   return (
     <tr className="border-b border-line bg-paper">
-      <th scope="rowgroup" colSpan={columns}>
+      <th scope="rowgroup" colSpan={frame.measurements.length + 4}>
         <span className="sticky left-3 inline-block max-w-[calc(100vw-4rem)] wrap-anywhere">
           <span className="font-serif text-lg">{label}</span>{" "}
-          <span className="text-sm font-normal text-soft">
+          <span className="ml-1 text-sm font-normal text-soft">
+            {bodyOfSize(size, frame)}
             {people.length} of {wanted}
             {invited > 0 ? `, ${invited} of them invited` : ""}
             {least > 0 ? `; at least ${least}` : ""}
@@ -69,6 +71,12 @@ function SizeHead({ size, columns }: { readonly size: BoardSize; readonly column
       </th>
     </tr>
   );
+}
+
+/** `bust 86 cm, upper arm 28 cm · `. */
+function bodyOfSize({ bodyCm }: BoardSize, { measurements, unit }: PlacesFrame): string {
+  const lengths = bodyCm.map((cm, at) => `${(measurements[at] ?? "").toLowerCase()} ${formatLength(cm, unit)}`);
+  return lengths.length === 0 ? "" : `${lengths.join(", ")} · `;
 }
 
 function SizeProblem({ children }: { readonly children: React.ReactNode }) {
@@ -104,10 +112,20 @@ export function PersonName({ name, standing }: Pick<BoardPerson, "name" | "stand
           <PersonShape mark={STANDING_MARKS[standing]} r={5} />
         </svg>
       </svg>
-      <bdi className="font-semibold wrap-anywhere">{name}</bdi>
+      <bdi title={name} className="font-semibold wrap-anywhere">
+        {shortened(name)}
+      </bdi>
       <span className="block text-sm text-soft">{STANDING_WORDS[standing]}</span>
     </>
   );
+}
+
+/** Longer names would push everybody else out of sight. */
+const MOST_LETTERS = 60;
+
+function shortened(name: string): string {
+  const letters = [...name];
+  return letters.length > MOST_LETTERS ? `${letters.slice(0, MOST_LETTERS - 1).join("")}…` : name;
 }
 
 /** What can be settled about her by hand, where something can. */

@@ -1,29 +1,70 @@
 import type { Metadata } from "next";
-import { FitView } from "@/features/analyses/components/fit-view";
+import { notFound } from "next/navigation";
+import type { Size } from "@/engine/pattern";
+import { FitMark } from "@/features/analyses/components/fit-mark";
+import { FitPictureSection } from "@/features/analyses/components/fit-picture-section";
+import { FitView, NoFitNotes } from "@/features/analyses/components/fit-view";
 import { StillReckoning } from "@/features/analyses/components/still-reckoning";
-import { fitBoard } from "@/features/analyses/fit-board";
-import { loadAnalysis } from "@/features/analyses/loaders";
+import { fitBoard, type FitArea } from "@/features/analyses/fit-board";
+import { fitMarks, pictureSize } from "@/features/analyses/fit-picture";
+import { loadAnalysis, type LoadedAnalysis } from "@/features/analyses/loaders";
 import { CallPage } from "@/features/calls/components/call-page";
-import { loadCall } from "@/features/calls/loaders";
+import { loadCall, type LoadedCall } from "@/features/calls/loaders";
+import { GarmentPicture } from "@/features/patterns/components/pieces/garment-picture";
+import { TroublePlaces } from "@/features/questions/components/trouble-places";
+import { callTroubles } from "@/features/questions/data";
 
 export const metadata: Metadata = { title: "Fit" };
 
-export default async function FitPage({ params }: PageProps<"/calls/[callId]/fit">) {
+export default async function FitPage({ params, searchParams }: PageProps<"/calls/[callId]/fit">) {
   const { callId } = await params;
+  const { size: asked } = await searchParams;
   const loaded = await loadCall(callId);
-  const analysis = await loadAnalysis(loaded.access);
+  const [analysis, troubles] = await Promise.all([loadAnalysis(loaded.access), callTroubles(loaded.access)]);
   return (
     <CallPage loaded={loaded} tab="fit" title="How the garments fit">
-      {analysis === null ? (
-        <StillReckoning />
-      ) : (
-        <FitView
-          areas={fitBoard(analysis)}
-          call={{ callId, patternId: loaded.call.patternId, mayEdit: loaded.mayEdit }}
-          pattern={analysis.document.pattern}
-          unit={loaded.viewer.unit}
-        />
-      )}
+      {analysis === null ? <StillReckoning /> : <Fit loaded={loaded} analysis={analysis} asked={asked} />}
+      <div className="mt-12">
+        <TroublePlaces troubles={troubles} pattern={loaded.revision.document} />
+      </div>
     </CallPage>
+  );
+}
+
+interface FitProps {
+  readonly loaded: LoadedCall;
+  readonly analysis: LoadedAnalysis;
+  readonly asked: string | string[] | undefined;
+}
+
+function Fit({ loaded, analysis, asked }: FitProps) {
+  const { call, mayEdit, viewer } = loaded;
+  const { pattern } = analysis.document;
+  const areas = fitBoard(analysis);
+  const size = pictureSize(pattern, areas, asked);
+  if (size === null) notFound();
+  if (areas.length === 0) return <NoFitNotes />;
+  const { callId, patternId } = call;
+  const picture = <Picture {...{ areas, size, callId, pattern, unit: viewer.unit }} />;
+  return <FitView areas={areas} call={{ callId, patternId, mayEdit }} {...{ pattern, unit: viewer.unit, picture }} />;
+}
+
+interface PictureProps {
+  readonly areas: readonly FitArea[];
+  readonly size: Size;
+  readonly callId: string;
+  readonly pattern: LoadedAnalysis["document"]["pattern"];
+  readonly unit: LoadedCall["viewer"]["unit"];
+}
+
+function Picture({ areas, size, callId, pattern, unit }: PictureProps) {
+  const marks = fitMarks(areas, size).map(
+    ({ measurement, ...mark }) => [measurement, <FitMark key={measurement} {...mark} />] as const,
+  );
+  return (
+    <FitPictureSection
+      {...{ areas, size, callId, pattern, unit }}
+      picture={<GarmentPicture {...{ pattern, size, unit }} marks={new Map(marks)} />}
+    />
   );
 }

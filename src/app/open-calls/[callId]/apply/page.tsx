@@ -1,8 +1,8 @@
 import { randomUUID } from "node:crypto";
 import type { Metadata } from "next";
-import Link from "next/link";
 import { askedOfApplicants } from "@/features/applications/asked-of-applicants";
 import { ApplyForm } from "@/features/applications/components/apply/apply-form-view";
+import { ApplyIntro, CallLink } from "@/features/applications/components/apply/apply-head";
 import { loadApply } from "@/features/applications/loaders";
 import { Page } from "@/ui/page";
 
@@ -15,23 +15,15 @@ export default async function ApplyPage({ params }: PageProps<"/open-calls/[call
   return (
     <Page
       title="Apply to test"
-      above={
-        <Link href={`/open-calls/${callId}`} className="text-link">
-          <bdi>{opening.title}</bdi>
-        </Link>
-      }
-      intro={
-        <>
-          <bdi>{opening.pattern.name}</bdi>, a call by <bdi>{opening.designer}</bdi>
-        </>
-      }
+      above={opening ? <CallLink opening={opening} /> : null}
+      intro={opening ? <ApplyIntro opening={opening} /> : null}
       width="narrow"
     >
       <ApplyForm
         {...{ callId, notTaking }}
-        designer={opening.designer}
-        craft={opening.pattern.craft}
-        asked={askedOfApplicants(opening)}
+        designer={opening?.designer ?? ""}
+        craft={opening?.pattern.craft ?? "crochet"}
+        asked={opening === null ? null : askedOfApplicants(opening)}
         formKey={randomUUID()}
         prefilled={{ name: [name], email: [email], unit: [unit], terms: ["us"] }}
       />

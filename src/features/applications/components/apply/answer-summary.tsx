@@ -1,19 +1,21 @@
 import Link from "next/link";
 import { Notice } from "@/ui/notice";
-import type { ApplyAnswer, AskedOfApplicants } from "../../apply-form";
+import type { ApplyAnswer, AskedMeasurement } from "../../apply-form";
 import { REFUSAL_WORDS } from "../../apply-words";
 import { controlId } from "./answered";
-import { fieldLabel } from "./field-label";
+import { fieldLabel, fieldPlace } from "./field-label";
 
 interface AnswerSummaryProps {
   readonly answer: ApplyAnswer;
-  readonly asked: AskedOfApplicants;
+  readonly body: readonly AskedMeasurement[];
 }
 
 /** Why it was not sent: of the whole, and field by field with the way there. */
-export function AnswerSummary({ answer, asked }: AnswerSummaryProps) {
+export function AnswerSummary({ answer, body }: AnswerSummaryProps) {
   const { faults, doubts, refusal, says, ownLink } = answer;
-  const items = [...Object.entries(faults), ...Object.entries(doubts)];
+  const fields = [...Object.keys(faults), ...Object.keys(doubts)].toSorted(
+    (left, right) => fieldPlace(left) - fieldPlace(right),
+  );
   return (
     <>
       {says === null ? null : <Notice tone="problem">{says}</Notice>}
@@ -28,13 +30,13 @@ export function AnswerSummary({ answer, asked }: AnswerSummaryProps) {
           ) : null}
         </Notice>
       )}
-      {items.length === 0 ? null : (
+      {fields.length === 0 ? null : (
         <Notice tone="problem" title="Please look at this; nothing was sent yet, and nothing is lost">
           <ul className="mt-1 list-disc pl-5">
-            {items.map(([field]) => (
+            {fields.map((field) => (
               <li key={field}>
                 <a href={`#${controlId(field)}`} className="text-link">
-                  {fieldLabel(field, asked)}
+                  {fieldLabel(field, body)}
                 </a>
               </li>
             ))}
@@ -54,9 +56,9 @@ function WhereItIs({ ownLink }: { readonly ownLink: string | null }) {
     );
   return (
     <p className="mt-1">
-      Its page is at the address that was shown when it was sent: look in your browser’s history for
-      “Your application”. If it was made while signed in, sign in and open this page again. If neither was you, apply
-      with another e-mail address, or write to the designer.
+      Its page is at the address that was shown when it was sent: look in your browser’s history for “Your application”.
+      If it was made while signed in, sign in and open this page again. If neither was you, apply with another e-mail
+      address, or write to the designer.
     </p>
   );
 }

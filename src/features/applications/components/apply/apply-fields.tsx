@@ -21,7 +21,13 @@ export function ApplyFields({ asked, answered, craft, designer }: ApplyFieldsPro
   return (
     <>
       <Section title="You">
-        <LineField field="name" label="Name" hint="As the designer should call you." autoComplete="name" {...{ answered }} />
+        <LineField
+          field="name"
+          label="Name"
+          hint="As the designer should call you."
+          autoComplete="name"
+          {...{ answered }}
+        />
         <LineField
           field="email"
           label="E-mail"
@@ -47,7 +53,12 @@ export function ApplyFields({ asked, answered, craft, designer }: ApplyFieldsPro
         <AgreementFields agreement={asked.agreement} answered={answered} />
       </Section>
       <Section title="Who sees this">
-        <WhoSees designer={designer} />
+        <WhoSees designer={designer}>
+          <li>
+            You get a page of your own where you read all that is kept, withdraw, or delete it. Deleted is deleted:
+            name, e-mail address, measurements and words go.
+          </li>
+        </WhoSees>
       </Section>
     </>
   );
@@ -87,6 +98,7 @@ function HowSheWorks({ answered, craft }: Pick<ApplyFieldsProps, "answered" | "c
       <ChoiceField
         field="experience"
         label="Testing"
+        isStacked
         choices={Object.entries(EXPERIENCE_WORDS).map(([value, label]) => ({ value, label }))}
         answered={answered}
       />

@@ -3,19 +3,27 @@
 import { startTransition, useActionState, useEffect, useRef, useState, type FormEvent } from "react";
 import { Button } from "@/ui/button";
 import { apply } from "../../actions";
-import { typedText, type AskedOfApplicants, type NotTakingWhy, type TypedApplication } from "../../apply-form";
+import {
+  typedText,
+  type ApplyAnswer,
+  type AskedOfApplicants,
+  type NotTakingWhy,
+  type TypedApplication,
+} from "../../apply-form";
 import { keptKey } from "../../kept-key";
 import { AnswerSummary } from "./answer-summary";
 import { ApplyFields } from "./apply-fields";
 import { KeptNotice } from "./kept-notice";
 import { NotTaking } from "./not-taking";
+import { TypedBack } from "./typed-back";
 import { useKeptForm } from "./use-kept-form";
 
 interface ApplyFormProps {
   readonly callId: string;
   readonly designer: string;
   readonly craft: "crochet" | "knitting";
-  readonly asked: AskedOfApplicants;
+  /** Null where the call was taken back while she typed. */
+  readonly asked: AskedOfApplicants | null;
   /** Why she cannot apply now; null where she can. */
   readonly notTaking: NotTakingWhy | null;
   /** Made once for the form: sending it twice stores it once. */
@@ -52,13 +60,14 @@ export function ApplyForm({ callId, designer, craft, asked, notTaking, prefilled
   };
   if (notTaking !== null && answer === null) return <NotTaking reason={notTaking} callId={callId} />;
   const typed = answer?.typed ?? prefilled;
+  if (asked === null) return <GoneForm answer={answer} />;
   const answered = { typed, faults: answer?.faults ?? {}, doubts: answer?.doubts ?? {} };
   return (
     <form ref={form} action={send} onSubmit={onSubmit} onChange={keep} noValidate>
       <input type="hidden" name="callId" value={callId} />
       <input type="hidden" name="formKey" value={typedText(answer?.typed, "formKey") || formKey} />
       <div ref={summary} tabIndex={-1}>
-        {answer === null ? null : <AnswerSummary answer={answer} asked={asked} />}
+        {answer === null ? null : <AnswerSummary answer={answer} body={asked.body} />}
       </div>
       <KeptNotice isKept={isKept} onForget={forget} />
       <ApplyFields
@@ -69,5 +78,15 @@ export function ApplyForm({ callId, designer, craft, asked, notTaking, prefilled
         {isSending ? "Sending …" : "Send the application"}
       </Button>
     </form>
+  );
+}
+
+function GoneForm({ answer }: { readonly answer: ApplyAnswer | null }) {
+  if (answer === null) return <NotTaking reason={{ why: "gone" }} callId="" />;
+  return (
+    <>
+      <AnswerSummary answer={answer} body={[]} />
+      <TypedBack typed={answer.typed} />
+    </>
   );
 }

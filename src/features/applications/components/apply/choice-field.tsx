@@ -8,10 +8,12 @@ interface ChoiceFieldProps {
   readonly hint?: string;
   readonly choices: readonly { readonly value: string; readonly label: string }[];
   readonly answered: Answered;
+  /** One below the other, where the words are long. */
+  readonly isStacked?: boolean;
 }
 
 /** One of a few. */
-export function ChoiceField({ field, label, hint, choices, answered }: ChoiceFieldProps) {
+export function ChoiceField({ field, label, hint, choices, answered, isStacked }: ChoiceFieldProps) {
   const id = controlId(field);
   const chosen = typedText(answered.typed, field);
   return (
@@ -22,7 +24,7 @@ export function ChoiceField({ field, label, hint, choices, answered }: ChoiceFie
           {hint}
         </p>
       ) : null}
-      <div className="flex flex-wrap gap-x-8">
+      <div className={isStacked ? "" : "flex flex-wrap gap-x-8"}>
         {choices.map(({ value, label: text }) => (
           <label key={value} className="flex min-h-11 cursor-pointer items-center gap-3">
             <input

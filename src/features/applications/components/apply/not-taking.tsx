@@ -8,6 +8,7 @@ const WORDS = {
     title: "All places for applications are taken",
     says: "The call has as many applications as it can take. If somebody withdraws, this page opens again.",
   },
+  gone: { title: "This call is no longer public", says: "The designer has taken it back." },
   known: {
     title: "You have applied to this call",
     says: "One application a person: yours is kept on a page of its own, where you can also withdraw or delete it.",
@@ -23,7 +24,7 @@ export function NotTaking({ reason, callId }: { readonly reason: NotTakingWhy; r
       <p className="mt-2 mb-6">{says}</p>
       {reason.why === "known" ? (
         <ButtonLink href={`/applications/${reason.ownLink}`}>To your application</ButtonLink>
-      ) : (
+      ) : reason.why === "gone" ? null : (
         <ButtonLink href={`/open-calls/${callId}`} look="quiet">
           To the call’s page
         </ButtonLink>

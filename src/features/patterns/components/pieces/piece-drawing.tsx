@@ -1,3 +1,4 @@
+import type { ReactNode } from "react";
 import type { PieceShape } from "@/engine/drawing";
 import type { LengthUnit } from "@/engine/units";
 import { DrawingFrame, placeIn } from "./drawing-frame";
@@ -14,10 +15,12 @@ interface PieceDrawingProps {
   readonly fullWidthCm: number;
   /** Id of the measurement whose place is lit. */
   readonly litMeasurement?: string;
+  /** Drawn over it, in pixels at places in per cent. */
+  readonly children?: ReactNode;
 }
 
 /** One piece in one size, to scale, with the place of every measurement that is taken on it. */
-export function PieceDrawing({ shape, title, unit, fullWidthCm, litMeasurement }: PieceDrawingProps) {
+export function PieceDrawing({ shape, title, unit, fullWidthCm, litMeasurement, children }: PieceDrawingProps) {
   const { isToScale, marks } = shape;
   const lines = shape.lines.map((line) => ({ line, extent: shape, isLit: line.measurement === litMeasurement }));
   return (
@@ -51,6 +54,7 @@ export function PieceDrawing({ shape, title, unit, fullWidthCm, litMeasurement }
           {markSign(kind)}
         </text>
       ))}
+      {children}
     </DrawingFrame>
   );
 }

@@ -1,0 +1,147 @@
+import { randomUUID } from "node:crypto";
+import type { Page } from "@playwright/test";
+import { openingDocument } from "../test/factories/opening";
+import { patternDocument } from "../test/factories/pattern";
+import { expectNoSidewaysScroll } from "./bring-call";
+import { query, signInByCookie, type Designer } from "./designer";
+import { expect, test } from "./fixtures";
+
+// The page for what is not there is one that the browser tells of.
+test.use({ expectedErrors: /status of 404/ });
+// Applicants come by phone.
+test.skip(({ hasTouch }) => !hasTouch);
+
+async function makeOpenCall(owner: Designer): Promise<string> {
+  const [patternId, callId] = [randomUUID(), randomUUID()];
+  await query("INSERT INTO pattern (id) VALUES ($1)", [patternId]);
+  const part = "INSERT INTO membership (pattern_id, account_id, role) VALUES ($1, $2, 'owner')";
+  await query(part, [patternId, owner.accountId]);
+  const revision = "INSERT INTO revision (pattern_id, number, document, reason) VALUES ($1, 1, $2, 'First')";
+  await query(revision, [patternId, JSON.stringify(patternDocument())]);
+  await query("INSERT INTO call (id, pattern_id, title) VALUES ($1, $2, 'Invented call')", [callId, patternId]);
+  await query("INSERT INTO place (call_id, size, least, wanted) VALUES ($1, 'small', 1, 2), ($1, 'large', 1, 2)", [
+    callId,
+  ]);
+  await agreement(callId, 1, "You test and you tell.");
+  const opening =
+    "INSERT INTO opening (call_id, document, published_at, apply_until) VALUES ($1, $2, now(), '2090-03-15')";
+  await query(opening, [callId, JSON.stringify(openingDocument())]);
+  return callId;
+}
+
+async function agreement(callId: string, version: number, text: string): Promise<void> {
+  await query("INSERT INTO agreement (call_id, version, text) VALUES ($1, $2, $3)", [callId, version, text]);
+}
+
+async function fillIn(page: Page, { name, email, bust }: { name: string; email: string; bust: string }): Promise<void> {
+  await page.getByLabel("Name").fill(name);
+  await page.getByLabel("E-mail").fill(email);
+  await page.getByRole("textbox", { name: "Bust" }).fill(bust);
+  await page.getByRole("checkbox", { name: /^L for bust/ }).check();
+  await page.getByLabel("First choice").selectOption({ label: "L" });
+  await page.getByRole("radio", { name: "I have tested a few patterns" }).check();
+}
+
+const AGREES = /^I have read the agreement/;
+const ADULT = "I am 18 or over.";
+const SEND = "Send the application";
+
+test("an applicant is asked, keeps what she typed, applies once, withdraws and deletes", async ({ page, designer }) => {
+  const callId = await makeOpenCall(designer);
+  await page.context().clearCookies();
+  await page.goto(`/open-calls/${callId}/apply`);
+  const maja = { name: "نور 🧶", email: `${randomUUID()}@example.org`, bust: "40" };
+  await fillIn(page, maja);
+  await page.getByRole("button", { name: SEND }).click();
+  await expect(page.getByRole("main").getByRole("alert")).toContainText("The agreement");
+  await expect(page.getByText("Is that in inches? Then write “40 in”.")).toBeVisible();
+  await page.reload();
+  await expect(page.getByLabel("Name")).toHaveValue(maja.name);
+  await expect(page.getByRole("checkbox", { name: /^L for bust/ })).toBeChecked();
+  await page.getByRole("textbox", { name: "Bust" }).fill("38 1/2 in");
+  await agreement(callId, 2, "You test, you tell, you keep it to yourself.");
+  await page.getByRole("checkbox", { name: AGREES }).check();
+  await page.getByRole("checkbox", { name: ADULT }).check();
+  await page.getByRole("button", { name: SEND }).click();
+  await expect(page.getByText("The agreement was changed while you were reading")).toBeVisible();
+  await expect(page.getByText("you keep it to yourself")).toBeVisible();
+  await expect(page.getByRole("textbox", { name: "Bust" })).toHaveValue("38 1/2 in");
+  await expect(page.getByRole("checkbox", { name: AGREES })).not.toBeChecked();
+  await page.getByRole("checkbox", { name: AGREES }).check();
+  await page.getByRole("button", { name: SEND }).click();
+
+  await expect(page.getByText("Thank you: your application is sent")).toBeVisible();
+  await expect(page.locator('meta[name="robots"]')).toHaveAttribute("content", /noindex/);
+  await expect(page.getByText("“38 1/2 in”, read as 97.8 cm (38 1/2 in)")).toBeVisible();
+  await expect(page.getByText("Times are yours, in Pacific/Chatham.")).toBeVisible();
+  const link = await page.getByLabel("Address of your application").inputValue();
+  await expectNoSidewaysScroll(page);
+
+  await page.goto(`/open-calls/${callId}/apply`);
+  await expect(page.getByLabel("Name")).toHaveValue("");
+  await fillIn(page, { ...maja, name: "Somebody else", bust: "110" });
+  await page.getByRole("checkbox", { name: AGREES }).check();
+  await page.getByRole("checkbox", { name: ADULT }).check();
+  await page.getByRole("button", { name: SEND }).click();
+  await expect(page.getByText("You have applied to this call before")).toBeVisible();
+  await expect(page.getByRole("main")).not.toContainText(maja.name);
+
+  await page.goto(link);
+  await page.getByRole("button", { name: "Withdraw the application" }).click();
+  await expect(page.getByText("You have withdrawn your application")).toBeVisible();
+  await page.getByRole("button", { name: "Take it up again" }).click();
+  await expect(page.getByText("Thank you: your application is sent")).toBeVisible();
+
+  await signInByCookie(page.context(), designer);
+  await page.goto(`/calls/${callId}/applications`);
+  await page
+    .getByRole("group", { name: /What you think of/ })
+    .getByRole("button", { name: "Yes" })
+    .click();
+  await expect(page.getByText("1 applied: 1 yes.")).toBeVisible();
+  await page.getByRole("link", { name: maja.name }).click();
+  await expect(page.getByRole("row", { name: /L bust 12.2 cm less ✓ yes ✓ yes/ })).toBeVisible();
+  await expectNoSidewaysScroll(page);
+
+  await page.goto(link);
+  await page.getByRole("link", { name: "Delete the application" }).click();
+  await page.getByRole("button", { name: "Delete it for good" }).click();
+  await expect(page.getByRole("heading", { name: "Your application is deleted" })).toBeVisible();
+  expect((await page.goto(link))?.status()).toBe(404);
+});
+
+test("without JavaScript everything typed comes back, and it is sent and deleted all the same", async ({
+  browser,
+  designer,
+}) => {
+  const callId = await makeOpenCall(designer);
+  const context = await browser.newContext({ baseURL: process.env.NEXTAUTH_URL, javaScriptEnabled: false });
+  const page = await context.newPage();
+  const maja = { name: "x".repeat(300), email: `${randomUUID()}@example.org`, bust: "1200" };
+  await page.goto(`/open-calls/${callId}/apply`);
+  await fillIn(page, maja);
+  await query("UPDATE opening SET published_at = NULL WHERE call_id = $1", [callId]);
+  await page.getByRole("button", { name: SEND }).click();
+  await expect(page.getByText("This call is no longer public")).toBeVisible();
+  await expect(page.getByText(maja.name)).toBeVisible();
+  await query("UPDATE opening SET published_at = now() WHERE call_id = $1", [callId]);
+  await page.goto(`/open-calls/${callId}/apply`);
+  await fillIn(page, maja);
+  await page.getByRole("radio", { name: "inches" }).check();
+  await page.getByRole("checkbox", { name: AGREES }).check();
+  await page.getByRole("button", { name: SEND }).click();
+  await expect(page.getByText("Write a length above 0 and under 10 m.")).toBeVisible();
+  await expect(page.getByRole("radio", { name: "inches" })).toBeChecked();
+  await expect(page.getByLabel("First choice")).toHaveValue("large");
+  await expect(page.getByRole("checkbox", { name: AGREES })).toBeChecked();
+  await page.getByRole("textbox", { name: "Bust" }).fill("100");
+  await page.getByRole("checkbox", { name: ADULT }).check();
+  await page.getByRole("button", { name: SEND }).click();
+  await expect(page.getByText("Is that in centimetres? Then write “100 cm”.")).toBeVisible();
+  await page.getByRole("button", { name: SEND }).click();
+  await expect(page.getByText("“100”, read as 254.0 cm (100 in)")).toBeVisible();
+  await page.getByRole("link", { name: "Delete the application" }).click();
+  await page.getByRole("button", { name: "Delete it for good" }).click();
+  await expect(page.getByRole("heading", { name: "Your application is deleted" })).toBeVisible();
+  await context.close();
+});

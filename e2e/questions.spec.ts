@@ -1,0 +1,67 @@
+import AxeBuilder from "@axe-core/playwright";
+import { patternDocument } from "../test/factories/pattern";
+import { expectNoSidewaysScroll } from "./bring-call";
+import { query } from "./designer";
+import { expect, test } from "./fixtures";
+import { letIn, makeTester } from "./make-tester";
+
+const TEXT = "# Body\n\nCast on 98 (118) stitches.\n\nWork 100 (110) rows.\n";
+
+/** Another tester of the same call, who makes the large size. */
+async function anotherTester(testerId: string, callId: string): Promise<{ testerId: string; callId: string }> {
+  await query(
+    `INSERT INTO tester (id, call_id, code, position, size, revision_id, invited_at, invitation_ends_at, accepted_at)
+     SELECT gen_random_uuid(), call_id, 'tester-2', 1, 'large', revision_id, now(), now() + interval '1 day', now()
+     FROM tester WHERE id = $1`,
+    [testerId],
+  );
+  const rows = await query("SELECT id FROM tester WHERE call_id = $1 AND position = 1", [callId]);
+  return { testerId: String(Object(rows[0]).id), callId };
+}
+
+test("a question is asked at its place, answered once, and read there by every tester", async ({
+  browser,
+  page,
+  context,
+  designer,
+}) => {
+  const asker = await makeTester(patternDocument({ instructions: TEXT }));
+  const reader = await anotherTester(asker.testerId, asker.callId);
+  await query(
+    "INSERT INTO membership (pattern_id, account_id, role) SELECT pattern_id, $1, 'editor' FROM call WHERE id = $2",
+    [designer.accountId, asker.callId],
+  );
+  await letIn(context, asker);
+  await page.goto(`/testing/${asker.testerId}/pattern`);
+  await expect(page.getByText("Cast on for your size: 98 (118) stitches.")).toBeVisible();
+  await page.getByRole("link", { name: /Ask about this place.*Cast on/ }).click();
+  await page.getByLabel("Your question about this place").fill("למה? 🧶");
+  await page.getByRole("button", { name: "Send the question" }).click();
+  await expect(page.getByText("Your question is sent.")).toBeVisible();
+  await page.getByRole("link", { name: /Something went wrong here.*Work 100/ }).click();
+  await page.getByRole("button", { name: "Tell the designer" }).click();
+  await expect(page.getByText("Say what happened there, in a few words.")).toBeVisible();
+  await page.getByLabel("What happened here").fill("Two rows too many");
+  await page.getByRole("button", { name: "Tell the designer" }).click();
+  await expect(page.getByText("The designer is told.")).toBeVisible();
+  await expectNoSidewaysScroll(page);
+  expect((await new AxeBuilder({ page }).analyze()).violations).toEqual([]);
+
+  await page.goto(`/calls/${asker.callId}/questions`);
+  await expect(page.getByRole("heading", { name: "Waiting for an answer: 1" })).toBeVisible();
+  await page.getByLabel("Your answer").fill("So that it is wide enough.");
+  await page.getByRole("button", { name: "Answer for all" }).click();
+  await expect(page.getByRole("heading", { name: "Nobody waits for an answer" })).toBeVisible();
+  await expect(page.getByText("1 tester stumbled here in S")).toBeVisible();
+
+  // Without scripts, and nobody's name.
+  const phone = await browser.newContext({ baseURL: process.env.NEXTAUTH_URL, javaScriptEnabled: false });
+  await letIn(phone, reader);
+  const other = await phone.newPage();
+  await other.goto(`/testing/${reader.testerId}/pattern`);
+  await expect(other.getByText("Cast on 98 (for your size: 118) stitches.")).toBeVisible();
+  await expect(other.getByText("So that it is wide enough.")).toBeVisible();
+  await expect(other.getByText("Two rows too many")).toBeHidden();
+  await expect(other.getByText("tester-1")).toBeHidden();
+  await phone.close();
+});

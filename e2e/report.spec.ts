@@ -1,0 +1,91 @@
+import { patternDocument } from "../test/factories/pattern";
+import { expectNoSidewaysScroll } from "./bring-call";
+import { query } from "./designer";
+import { expect, test } from "./fixtures";
+import { letIn, makeTester } from "./make-tester";
+
+// A lost connection is one that the browser tells of.
+test.use({ expectedErrors: /ERR_INTERNET_DISCONNECTED|Failed to fetch/ });
+
+const KEPT = "Everything is kept.";
+
+test("a report keeps itself, through a lost connection and on two devices, and is sent once a version", async ({
+  context,
+  page,
+  browser,
+}) => {
+  const tester = await makeTester(patternDocument());
+  const at = (step: string) => `/testing/${tester.testerId}/${step}`;
+  await letIn(context, tester);
+  await page.goto(at("swatch"));
+  await expect(page.getByText(KEPT)).toBeVisible();
+  await page.getByLabel("Hook").fill("4");
+  await page.getByLabel("Stitches", { exact: true }).fill("18");
+  await page.getByLabel("Rows or rounds").fill("25");
+  await page.getByRole("radio", { name: "Yes" }).check();
+  // By hand: 18 stitches against 20 make every width 20 / 18 as wide; twice 98 / 2 cm would be 108.9 and not 98.
+  await expect(page.getByText("You have 18 stitches and 25 rows over 10 cm; the pattern has 20 and 25.")).toBeVisible();
+  await expect(page.getByText(/“Bust” would come out 10.9 cm bigger than promised/)).toBeVisible();
+  await expect(page.getByText("Going on with this gauge is yours to choose")).toBeVisible();
+  await expectNoSidewaysScroll(page);
+
+  await page.goto(at("measurements"));
+  await context.setOffline(true);
+  await page.getByLabel("What the tape says").fill("54");
+  await expect(
+    page.getByText("Not connected: 1 field is kept on this device, and sent when you are back."),
+  ).toBeVisible();
+  await page.close();
+  await context.setOffline(false);
+  const next = await context.newPage();
+  await next.goto(at("measurements?m=bust"));
+  await expect(next.getByLabel("What the tape says")).toHaveValue("54");
+  // Her gauge gives 108.9 + 2 cm: 54 is half of it.
+  await expect(next.getByText(/half of what we would expect here .* was it laid flat and not doubled/)).toBeVisible();
+  await next.getByRole("button", { name: "Use 2 × 54 = 108.0 cm" }).click();
+  await expect(next.getByText("Doubled: 108.0 cm around.")).toBeVisible();
+  await expect(next.getByRole("radio", { name: /we double it/ })).toBeChecked();
+
+  const tablet = await browser.newContext({ baseURL: process.env.NEXTAUTH_URL });
+  await letIn(tablet, tester);
+  const hers = await tablet.newPage();
+  await hers.goto(at("counts"));
+  await next.goto(at("counts"));
+  await hers.getByLabel("Hours, about").fill("39");
+  await expect(hers.getByText("Keeping …")).toBeVisible();
+  await expect(hers.getByText(KEPT)).toBeVisible();
+  await next.getByLabel("Hours, about").fill("38");
+  await expect(next.getByText("On another device you typed “39”; here “38”.")).toBeVisible();
+  await next.getByRole("button", { name: "Use 38" }).click();
+  await expect(next.getByText(KEPT)).toBeVisible();
+  await tablet.close();
+
+  await next.goto(at("report"));
+  await expect(next.getByText("38 hours.")).toBeVisible();
+  await expect(next.getByText("54 cm, laid flat")).toBeVisible();
+  await next.getByRole("button", { name: "Send my report" }).click();
+  await expect(next.getByText("It is sent: version 1. Thank you.")).toBeVisible();
+  await next.getByRole("button", { name: "Send the changes" }).click();
+  await expect(next.getByText("It is sent: version 1. Thank you.")).toBeVisible();
+  expect(await query("SELECT version FROM report WHERE tester_id = $1", [tester.testerId])).toEqual([{ version: 1 }]);
+});
+
+test("a report is filled and sent without JavaScript", async ({ browser }) => {
+  const context = await browser.newContext({ baseURL: process.env.NEXTAUTH_URL, javaScriptEnabled: false });
+  const tester = await makeTester(patternDocument(), { unit: "in" });
+  await letIn(context, tester);
+  const page = await context.newPage();
+  await page.goto(`/testing/${tester.testerId}/measurements?m=length`);
+  await page.getByLabel("What the tape says").fill("15 3/4");
+  await page.getByRole("button", { name: "Save" }).click();
+  await expect(page.getByText("Saved.")).toBeVisible();
+  await expect(page.getByLabel("What the tape says")).toHaveValue("15 3/4");
+  await page.goto(`/testing/${tester.testerId}/report`);
+  await expect(page.getByText("15 3/4 in", { exact: true }).first()).toBeVisible();
+  await page.getByRole("button", { name: "Send my report" }).click();
+  await expect(page.getByText("It is sent: version 1. Thank you.")).toBeVisible();
+  await query("UPDATE call SET status = 'closed', closed_at = now() WHERE id = $1", [tester.callId]);
+  await page.goto(`/testing/${tester.testerId}/fit`);
+  await expect(page.getByRole("button", { name: "Save" })).toHaveCount(0);
+  await context.close();
+});

@@ -1,0 +1,39 @@
+import type { Metadata } from "next";
+import Link from "next/link";
+import { ForgetKept } from "@/features/applications/components/apply/forget-kept";
+import { OwnView } from "@/features/applications/components/own/own-view";
+import { keptKey } from "@/features/applications/kept-key";
+import { loadOwnApplication } from "@/features/applications/loaders";
+import { Page } from "@/ui/page";
+
+export const metadata: Metadata = { title: "Your application", robots: { index: false, follow: false } };
+
+export default async function OwnApplicationPage({ params }: PageProps<"/applications/[link]">) {
+  const { link } = await params;
+  const page = await loadOwnApplication(link);
+  const { callId, callTitle, designer, pattern, opening } = page.application;
+  const call = <bdi>{callTitle}</bdi>;
+  return (
+    <Page
+      title="Your application"
+      above={
+        opening === null ? (
+          call
+        ) : (
+          <Link href={`/open-calls/${callId}`} className="text-link">
+            {call}
+          </Link>
+        )
+      }
+      intro={
+        <>
+          To test <bdi>{pattern.name}</bdi> by <bdi>{designer}</bdi>
+        </>
+      }
+      width="narrow"
+    >
+      <OwnView link={link} page={page} />
+      <ForgetKept storageKey={keptKey(callId)} />
+    </Page>
+  );
+}

@@ -1,0 +1,19 @@
+import type { Metadata } from "next";
+import { ButtonLink } from "@/ui/button";
+import { Page } from "@/ui/page";
+
+export const metadata: Metadata = { title: "Deleted", robots: { index: false, follow: false } };
+
+export default function DeletedPage() {
+  return (
+    <Page
+      title="Your application is deleted"
+      intro="Nothing of it is kept here any more, and its address leads nowhere."
+      width="narrow"
+    >
+      <ButtonLink href="/" look="quiet">
+        To the start page
+      </ButtonLink>
+    </Page>
+  );
+}

@@ -1,0 +1,51 @@
+import type { Metadata } from "next";
+import { CallPage } from "@/features/calls/components/call-page";
+import { loadCall } from "@/features/calls/loaders";
+import { AgreementVersions } from "@/features/openings/components/agreement-versions";
+import { NoOpening } from "@/features/openings/components/no-opening";
+import { OpeningForm } from "@/features/openings/components/opening-form";
+import { agreements, editedOpening } from "@/features/openings/edited-data";
+import { openingForm } from "@/features/openings/opening-form-content";
+import { ButtonLink } from "@/ui/button";
+
+export const metadata: Metadata = { title: "Opening" };
+
+export default async function OpeningPage({ params }: PageProps<"/calls/[callId]/opening">) {
+  const { callId } = await params;
+  const loaded = await loadCall(callId);
+  const { access, call, revision, viewer, mayEdit } = loaded;
+  const [opening, versions] = await Promise.all([editedOpening(access), agreements(access)]);
+  const isOpen = call.status === "open";
+  if (opening === null)
+    return (
+      <CallPage loaded={loaded} tab="opening" title="Opening">
+        <NoOpening callId={callId} mayBegin={mayEdit && isOpen} isOpen={isOpen} />
+      </CallPage>
+    );
+  const isPublished = opening.publishedAt !== null;
+  return (
+    <CallPage
+      loaded={loaded}
+      tab="opening"
+      title="Opening"
+      intro={
+        isPublished
+          ? "Published: everybody who has the link can read it."
+          : "A draft: nobody but you and your helpers sees it."
+      }
+      actions={
+        <ButtonLink href={`/open-calls/${callId}`} look="quiet">
+          {isPublished ? "See its page" : "Preview its page"}
+        </ButtonLink>
+      }
+    >
+      <OpeningForm
+        callId={callId}
+        opening={opening}
+        mayEdit={mayEdit && isOpen}
+        {...openingForm(revision.document, { opening, unit: viewer.unit })}
+      />
+      {versions.length > 0 ? <AgreementVersions versions={versions} /> : null}
+    </CallPage>
+  );
+}

@@ -1,0 +1,22 @@
+import { ImageResponse } from "next/og";
+import { OpenCallPicture } from "@/features/openings/components/open-call-picture";
+import { loadPublished } from "@/features/openings/loaders";
+import { pictureWords } from "@/features/openings/picture-words";
+import { pictureFonts } from "@/server/picture-fonts";
+
+export const alt = "A call for testers: the garment, its sizes, and the last day to apply";
+export const size = { width: 1200, height: 630 };
+export const contentType = "image/png";
+
+/** Long enough for the many who fetch it when a link is shared, short enough for a day that is changed. */
+const CACHED = "public, max-age=600";
+
+export default async function OpenCallImage({ params }: { readonly params: Promise<{ readonly callId: string }> }) {
+  const told = await loadPublished((await params).callId);
+  const [words, fonts] = await Promise.all([pictureWords(told), pictureFonts()]);
+  return new ImageResponse(<OpenCallPicture words={words} />, {
+    ...size,
+    fonts,
+    headers: { "Cache-Control": CACHED },
+  });
+}

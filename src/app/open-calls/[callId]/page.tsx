@@ -1,0 +1,31 @@
+import type { Metadata } from "next";
+import { OpenCallView } from "@/features/openings/components/open-call-view";
+import { openCallSentence } from "@/features/openings/open-call-words";
+import { loadOpenCall } from "@/features/openings/loaders";
+import { PieceGlance } from "@/features/patterns/components/pieces/piece-glance";
+import { environment } from "@/server/environment";
+
+type Props = PageProps<"/open-calls/[callId]">;
+
+export async function generateMetadata({ params }: Props): Promise<Metadata> {
+  const { told } = await loadOpenCall((await params).callId);
+  const [title, description] = [told.title, openCallSentence(told)];
+  const isPreview = told.taking === "preview";
+  return {
+    // Whoever shows a link has no address to go on from.
+    metadataBase: new URL(environment().NEXTAUTH_URL),
+    title,
+    description,
+    alternates: { canonical: `/open-calls/${told.callId}` },
+    openGraph: { type: "website", siteName: "Sizewright", url: `/open-calls/${told.callId}`, title, description },
+    twitter: { card: "summary_large_image", title, description },
+    ...(isPreview ? { robots: { index: false } } : {}),
+  };
+}
+
+export default async function OpenCallPage({ params, searchParams }: Props) {
+  const page = await loadOpenCall((await params).callId);
+  const { unit: asked } = await searchParams;
+  const unit = asked === "in" || asked === "cm" ? asked : (page.viewer?.unit ?? "cm");
+  return <OpenCallView page={page} unit={unit} drawing={<PieceGlance pattern={page.told.pattern} unit={unit} />} />;
+}

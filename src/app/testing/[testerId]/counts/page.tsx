@@ -1,0 +1,22 @@
+import type { Metadata } from "next";
+import { CountsStep } from "@/features/reports/components/steps/counts-step";
+import { filledReport } from "@/features/reports/filled-report";
+import { TesterFrame } from "@/features/testers/components/tester-frame";
+import { loadTester } from "@/features/testers/loaders";
+
+export const metadata: Metadata = { title: "Counts as worked" };
+
+export default async function CountsPage({ params }: PageProps<"/testing/[testerId]/counts">) {
+  const { testerId } = await params;
+  const loaded = await loadTester(testerId);
+  return (
+    <TesterFrame
+      loaded={loaded}
+      step="counts"
+      title="Counts as worked"
+      intro="Type a number only where you worked another one than the pattern’s for your size."
+    >
+      <CountsStep report={filledReport(testerId, loaded.inHand)} />
+    </TesterFrame>
+  );
+}

@@ -1,0 +1,22 @@
+import type { Metadata } from "next";
+import { FitStep } from "@/features/reports/components/steps/fit-step";
+import { filledReport } from "@/features/reports/filled-report";
+import { TesterFrame } from "@/features/testers/components/tester-frame";
+import { loadTester } from "@/features/testers/loaders";
+
+export const metadata: Metadata = { title: "Fit" };
+
+export default async function FitPage({ params }: PageProps<"/testing/[testerId]/fit">) {
+  const { testerId } = await params;
+  const loaded = await loadTester(testerId);
+  return (
+    <TesterFrame
+      loaded={loaded}
+      step="fit"
+      title="How it fits"
+      intro="Say of the garment whether it is as you wish it there. Only the designer and her helpers read this."
+    >
+      <FitStep report={filledReport(testerId, loaded.inHand)} />
+    </TesterFrame>
+  );
+}

@@ -1,0 +1,68 @@
+import type { Metadata } from "next";
+import { drawPieces } from "@/engine/drawing";
+import type { PatternDocument } from "@/engine/pattern";
+import type { ReportContext } from "@/engine/reporting";
+import { fullWidthCm } from "@/features/patterns/components/pieces/drawing-scale";
+import { PieceDrawing } from "@/features/patterns/components/pieces/piece-drawing";
+import { MeasurementStep } from "@/features/reports/components/steps/measurement-step";
+import { filledReport } from "@/features/reports/filled-report";
+import { itemKey } from "@/features/reports/item-key";
+import { measurementToTake } from "@/features/reports/measured";
+import { TesterFrame } from "@/features/testers/components/tester-frame";
+import { loadTester } from "@/features/testers/loaders";
+
+export const metadata: Metadata = { title: "Measurements" };
+
+export default async function MeasurementsPage({
+  params,
+  searchParams,
+}: PageProps<"/testing/[testerId]/measurements">) {
+  const [{ testerId }, { m, add }] = await Promise.all([params, searchParams]);
+  const loaded = await loadTester(testerId);
+  const report = filledReport(testerId, loaded.inHand);
+  const measurement = measurementToTake(report, m);
+  return (
+    <TesterFrame
+      loaded={loaded}
+      step="measurements"
+      title="Finished measurements"
+      intro="Lay the garment flat, without pulling, once it is washed and dry. Write what the tape says: 38.5, 38,5 or 12 3/8 in."
+    >
+      {measurement === undefined ? (
+        <p>This pattern has no measurements.</p>
+      ) : (
+        <MeasurementStep
+          report={report}
+          measurement={measurement}
+          added={itemKey(add)}
+          drawing={<TapePlace context={report.context} measurement={measurement} />}
+        />
+      )}
+    </TesterFrame>
+  );
+}
+
+interface TapePlaceProps {
+  readonly context: ReportContext;
+  readonly measurement: PatternDocument["measurements"][number];
+}
+
+/** The piece with this measurement alone on it, where the pattern says where it lies. */
+function TapePlace({ context: { pattern, size, unit }, measurement }: TapePlaceProps) {
+  const piece = pattern.pieces.find(({ id }) => id === measurement.on?.piece);
+  if (piece === undefined) return null;
+  const [shape] = drawPieces({ ...pattern, pieces: [piece], measurements: [measurement] }, size);
+  if (shape === undefined) return null;
+  const sizeLabel = pattern.sizes.find(({ id }) => id === size)?.label ?? size;
+  return (
+    <div className="my-4 max-w-72">
+      <PieceDrawing
+        shape={shape}
+        title={`${piece.label} in ${sizeLabel}`}
+        unit={unit}
+        fullWidthCm={fullWidthCm([shape])}
+        litMeasurement={measurement.id}
+      />
+    </div>
+  );
+}

@@ -1,0 +1,79 @@
+import type { Metadata } from "next";
+import { notFound } from "next/navigation";
+import type { ReactNode } from "react";
+import { SizeFinished } from "@/features/patterns/components/in-size/size-finished";
+import { SizeGlance } from "@/features/patterns/components/in-size/size-glance";
+import { SizeNumbers } from "@/features/patterns/components/in-size/size-numbers";
+import { GarmentPicture } from "@/features/patterns/components/pieces/garment-picture";
+import { NoInstructions } from "@/features/questions/components/no-instructions";
+import { TesterPatternText } from "@/features/questions/components/tester-pattern-text";
+import { TextPartsNav } from "@/features/questions/components/text-parts-nav";
+import { placeNotes } from "@/features/questions/data";
+import { placeQuery } from "@/features/questions/place-query";
+import { textParts } from "@/features/questions/text-parts";
+import { TesterFrame } from "@/features/testers/components/tester-frame";
+import { loadTester } from "@/features/testers/loaders";
+
+export const metadata: Metadata = { title: "The pattern" };
+
+const NUMBERS = [
+  { anchor: "numbers", label: "Your numbers" },
+  { anchor: "finished", label: "Finished measurements" },
+  { anchor: "pieces", label: "Pieces" },
+] as const;
+
+export default async function TesterPatternPage({ params, searchParams }: PageProps<"/testing/[testerId]/pattern">) {
+  const { testerId } = await params;
+  const query = placeQuery(await searchParams);
+  const loaded = await loadTester(testerId);
+  const { access, tester } = loaded;
+  const { document: pattern, number } = tester.revision;
+  const size = pattern.sizes.find(({ id }) => id === tester.size.id);
+  if (size === undefined) notFound();
+  const inSize = { pattern, size, unit: tester.unit };
+  const text = pattern.instructions ?? "";
+  const parts = textParts(text);
+  const about = text.trim() === "" ? null : { pattern, sizeId: size.id, testerId, query };
+  const mayWrite = tester.call.status === "open";
+  return (
+    <TesterFrame loaded={loaded} step="pattern" title="The pattern" intro={`Revision ${number}, from which you work.`}>
+      <SizeGlance {...inSize} />
+      <TextPartsNav
+        parts={[...(about ? [{ anchor: "instructions", label: "Instructions" }, ...parts] : []), ...NUMBERS]}
+      />
+      {about ? (
+        <Part anchor="instructions" title="Instructions">
+          <TesterPatternText {...about} notes={await placeNotes(access)} mayWrite={mayWrite} />
+        </Part>
+      ) : (
+        <NoInstructions />
+      )}
+      <Part anchor="numbers" title={`Your numbers, ${size.label}`}>
+        <SizeNumbers {...inSize} />
+      </Part>
+      <Part anchor="finished" title="Finished measurements">
+        <SizeFinished {...inSize} />
+      </Part>
+      <Part anchor="pieces" title="Pieces">
+        <GarmentPicture {...inSize} />
+      </Part>
+    </TesterFrame>
+  );
+}
+
+interface PartProps {
+  readonly anchor: string;
+  readonly title: string;
+  readonly children: ReactNode;
+}
+
+function Part({ anchor, title, children }: PartProps) {
+  return (
+    <section aria-labelledby={anchor} className="mb-12">
+      <h2 id={anchor} className="mb-4 scroll-mt-16">
+        {title}
+      </h2>
+      {children}
+    </section>
+  );
+}

@@ -1,0 +1,28 @@
+import type { Metadata } from "next";
+import { SendStep } from "@/features/reports/components/sending/send-step";
+import { filledReport } from "@/features/reports/filled-report";
+import { TesterFrame } from "@/features/testers/components/tester-frame";
+import { loadTester } from "@/features/testers/loaders";
+import { momentWords } from "@/ui/moment-words";
+
+export const metadata: Metadata = { title: "Look through and send" };
+
+export default async function ReportPage({ params }: PageProps<"/testing/[testerId]/report">) {
+  const { testerId } = await params;
+  const loaded = await loadTester(testerId);
+  const { inHand, tester } = loaded;
+  return (
+    <TesterFrame
+      loaded={loaded}
+      step="report"
+      title="Look through and send"
+      intro="This is all that you are about to send, as you typed it and as it will be read."
+    >
+      <SendStep
+        report={filledReport(testerId, inHand)}
+        inHand={inHand}
+        sentOn={inHand.sent ? momentWords(inHand.sent.sentAt, { timeZone: tester.timeZone, edge: "time" }) : ""}
+      />
+    </TesterFrame>
+  );
+}

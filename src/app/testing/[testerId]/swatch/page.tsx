@@ -1,0 +1,23 @@
+import type { Metadata } from "next";
+import { SwatchStep } from "@/features/reports/components/steps/swatch-step";
+import { filledReport } from "@/features/reports/filled-report";
+import { itemKey } from "@/features/reports/item-key";
+import { TesterFrame } from "@/features/testers/components/tester-frame";
+import { loadTester } from "@/features/testers/loaders";
+
+export const metadata: Metadata = { title: "Swatch" };
+
+export default async function SwatchPage({ params, searchParams }: PageProps<"/testing/[testerId]/swatch">) {
+  const [{ testerId }, { add }] = await Promise.all([params, searchParams]);
+  const loaded = await loadTester(testerId);
+  return (
+    <TesterFrame
+      loaded={loaded}
+      step="swatch"
+      title="Your swatch"
+      intro="What you count is read at once: what the garment would come to, and which way to go."
+    >
+      <SwatchStep report={filledReport(testerId, loaded.inHand)} added={itemKey(add)} />
+    </TesterFrame>
+  );
+}

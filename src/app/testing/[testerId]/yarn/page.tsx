@@ -1,0 +1,27 @@
+import type { Metadata } from "next";
+import { YarnStep } from "@/features/reports/components/steps/yarn-step";
+import { filledReport } from "@/features/reports/filled-report";
+import { itemKey } from "@/features/reports/item-key";
+import { TesterFrame } from "@/features/testers/components/tester-frame";
+import { loadTester } from "@/features/testers/loaders";
+
+export const metadata: Metadata = { title: "Yarn" };
+
+export default async function YarnPage({ params, searchParams }: PageProps<"/testing/[testerId]/yarn">) {
+  const [{ testerId }, { yarn, add }] = await Promise.all([params, searchParams]);
+  const loaded = await loadTester(testerId);
+  const key = itemKey(add);
+  return (
+    <TesterFrame
+      loaded={loaded}
+      step="yarn"
+      title="Yarn you used"
+      intro="Weigh all of it before you begin and what is left at the end, or count the balls."
+    >
+      <YarnStep
+        report={filledReport(testerId, loaded.inHand)}
+        added={typeof yarn === "string" && key !== undefined ? { yarn, key } : null}
+      />
+    </TesterFrame>
+  );
+}

@@ -1,0 +1,110 @@
+/** A part of a number list: a number of one size, or what stands between two. */
+export interface ListPart {
+  readonly text: string;
+  /** Which size the number is for, from 0; null for what stands between. */
+  readonly size: number | null;
+}
+
+/** Text, a list with one number a size, or a list with another count of numbers than there are sizes. */
+export type Segment =
+  | { readonly kind: "text"; readonly text: string }
+  | {
+      readonly kind: "sizes";
+      readonly text: string;
+      readonly parts: readonly ListPart[];
+      /** Her size's number as it stands there. */
+      readonly hers: string;
+      /** True where it says that there is none: a dash or 0. */
+      readonly isNone: boolean;
+    }
+  | { readonly kind: "unsure"; readonly text: string; readonly numbers: number };
+
+const NUMBER = String.raw`(?:\d+(?:[.,]\d+)?(?: ?[½¼¾⅛⅜⅝⅞⅓⅔]|[ -]\d{1,2}\/\d{1,2}|\/\d{1,2})?|[½¼¾⅛⅜⅝⅞⅓⅔]|[-–—])`;
+const UNIT = String.raw`(?:\s?(?:cm|mm|in|inch|inches|"|″|”)(?![\p{L}\d]))?`;
+const LIST = new RegExp(String.raw`(?<![\d.,\/–—-])${NUMBER}${UNIT}(?:\s*[([][^()[\]]{1,600}[)\]]){1,24}`, "gu");
+const GROUP = /[([]([^()[\]]*)[)\]]/g;
+const ITEM = new RegExp(`^${NUMBER}(${UNIT})$`, "u");
+const BY_SPACES = /(\s*[,:;]\s*|\s+)/;
+const FRACTION = /\d (?:\d{1,2}\/\d|[½¼¾⅛⅜⅝⅞⅓⅔])/;
+/** A comma with a space behind it, or any comma: `80,5 (84,5, 88,5)` and `80 (84,88,92)`. */
+const SEPARATORS = [/(\s*[:;]\s*|\s*,\s+)/, /(\s*[,:;]\s*)/, BY_SPACES] as const;
+/** Two numbers, `4 (6)`, are too common otherwise to be told as a list that does not fit. */
+const LEAST_UNSURE = 3;
+
+/**
+ * Finds the numbers for all sizes in a text, as the trade writes them: `176 (192, 212, 232)`, with colons, in square brackets
+ * or in several brackets, with decimals, fractions and units, a dash or 0 where a size has none.
+ *
+ * @param sizeCount how many sizes the pattern has.
+ * @param at which of them is hers, from 0.
+ * @returns segments whose texts, and in lists whose parts' texts, put together are the text. A list of as many numbers as
+ *   there are sizes is `sizes`; one of another count is `unsure`, for it may mean something else.
+ * @throws {RangeError} where there is no such size.
+ */
+export function markSizeNumbers(text: string, sizeCount: number, at: number): Segment[] {
+  if (!Number.isInteger(at) || at < 0 || at >= sizeCount) throw new RangeError(`no size ${at} of ${sizeCount}`);
+  const segments: Segment[] = [];
+  let done = 0;
+  const add = (segment: Segment) => {
+    if (segment.text !== "") segments.push(segment);
+  };
+  for (const match of text.matchAll(LIST)) {
+    const found = sizeCount < 2 ? undefined : listIn(match[0], { sizeCount, at });
+    if (found === undefined) continue;
+    add({ kind: "text", text: text.slice(done, match.index) });
+    add(found);
+    done = match.index + found.text.length;
+  }
+  add({ kind: "text", text: text.slice(done) });
+  return segments;
+}
+
+interface Wanted {
+  readonly sizeCount: number;
+  readonly at: number;
+}
+
+/** The list that a text begins with: with as many of its brackets as hold numbers, or with those that make it fit. */
+function listIn(text: string, { sizeCount, at }: Wanted): Exclude<Segment, { kind: "text" }> | undefined {
+  const ends = [...text.matchAll(GROUP)].map((group) => group.index + group[0].length).toReversed();
+  let unsure: Extract<Segment, { kind: "unsure" }> | undefined;
+  for (const end of ends) {
+    const list = text.slice(0, end);
+    for (const separator of SEPARATORS) {
+      const parts = partsOf(list, separator);
+      const items = parts?.filter(({ size }) => size !== null) ?? [];
+      const hers = items[at]?.text;
+      if (parts && items.length === sizeCount && hers !== undefined)
+        return { kind: "sizes", text: list, parts, hers, isNone: /^(?:[-–—]|0)$/.test(hers) };
+      if (items.length >= LEAST_UNSURE) unsure ??= { kind: "unsure", text: list, numbers: items.length };
+    }
+  }
+  return unsure;
+}
+
+/** A list taken apart; undefined where something in it is no number, or its units differ, as in `10 cm (4 in)`. */
+function partsOf(list: string, separator: RegExp): ListPart[] | undefined {
+  const parts: ListPart[] = [];
+  let size = 0;
+  const units = new Set<string>();
+  const [first = "", ...runs] = list.split(/(\s*[([]\s*|\s*[)\]])/);
+  for (const piece of [first, ...runs.flatMap((run) => piecesOf(run, separator))]) {
+    const item = ITEM.exec(piece);
+    if (item === null) {
+      if (!/^[\s()[\],:;]*$/.test(piece)) return undefined;
+      parts.push({ text: piece, size: null });
+      continue;
+    }
+    const unit = (item[1] ?? "").trim();
+    if (unit !== "") units.add(unit);
+    parts.push({ text: piece, size });
+    size += 1;
+  }
+  return units.size > 1 ? undefined : parts;
+}
+
+function piecesOf(run: string, separator: RegExp): string[] {
+  // A space parts numbers only where it does not part a whole number from its fraction.
+  if (separator === BY_SPACES && FRACTION.test(run)) return [run];
+  return run.split(separator).filter((piece) => piece !== "");
+}

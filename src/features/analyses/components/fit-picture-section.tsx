@@ -1,0 +1,114 @@
+import type { ReactNode } from "react";
+import type { PatternDocument, Size } from "@/engine/pattern";
+import { FIT_SCALE } from "@/engine/reporting";
+import type { LengthUnit } from "@/engine/units";
+import { ChoiceLinks } from "@/ui/choice-links";
+import { IntervalRulerScale } from "@/ui/interval-ruler";
+import { ScaleCounts } from "@/ui/scale-counts";
+import { Section } from "@/ui/section";
+import { Sheet } from "@/ui/sheet";
+import { areasInSize, type AreaInSize } from "../fit-picture";
+import type { FitArea } from "../fit-board";
+import { answersWords } from "../fit-words";
+import { FIT_REACH, FitGap } from "./fit-gap";
+
+interface FitPictureSectionProps {
+  readonly areas: readonly FitArea[];
+  readonly pattern: PatternDocument;
+  readonly size: Size;
+  readonly callId: string;
+  readonly unit: LengthUnit;
+  /** The garment in that size with what is said at the tapes. */
+  readonly picture: ReactNode;
+}
+
+/** One size at a glance: the garment with what testers say where the tape lies, and the same as a list beside the gaps. */
+export function FitPictureSection({ areas, pattern, size, callId, unit, picture }: FitPictureSectionProps) {
+  return (
+    <Section title={`The garment in ${size.label}`} intro={pattern.pieces.length === 0 ? null : <PictureKey />}>
+      <div className="mb-5">
+        <ChoiceLinks
+          label="Size"
+          choices={pattern.sizes.map(({ id, label }) => ({
+            href: `/calls/${callId}/fit?size=${id}`,
+            label,
+            current: id === size.id,
+          }))}
+        />
+      </div>
+      <Sheet>
+        <div className="grid grid-cols-1 gap-x-12 gap-y-10 lg:grid-cols-[minmax(0,3fr)_minmax(0,2fr)]">
+          {pattern.pieces.length === 0 ? <NoDrawing /> : picture}
+          <div>
+            <IntervalRulerScale reach={FIT_REACH} />
+            <ul className="grid gap-7">
+              {areasInSize(areas, size).map((inSize) => (
+                <li key={inSize.area.id}>
+                  <AreaBeside inSize={inSize} size={size} unit={unit} />
+                </li>
+              ))}
+            </ul>
+          </div>
+        </div>
+      </Sheet>
+    </Section>
+  );
+}
+
+function PictureKey() {
+  return (
+    <p>
+      At each tape stand three numbers: how many say tight (◂, at the left), as wished (in the middle) and loose (▸, at
+      the right). The largest is filled.
+    </p>
+  );
+}
+
+function NoDrawing() {
+  return (
+    <p className="text-soft">The pattern has no pieces yet, so there is nothing to draw; the list says the same.</p>
+  );
+}
+
+function AreaBeside({
+  inSize: { area, row },
+  size,
+  unit,
+}: {
+  readonly inSize: AreaInSize;
+  readonly size: Size;
+  readonly unit: LengthUnit;
+}) {
+  const words = answersWords(row.answers, area);
+  return (
+    <>
+      <h3 className="mb-1 wrap-anywhere">{area.label}</h3>
+      {row.answers.length === 0 ? null : (
+        <>
+          <div aria-hidden="true" className="flex justify-between text-sm text-soft">
+            <span>◂ {area.isGirth ? "tight" : "tight, short"}</span>
+            <span>{area.isGirth ? "loose" : "loose, long"} ▸</span>
+          </div>
+          <ScaleCounts
+            title={`${area.label} in ${size.label}: ${words}`}
+            counts={FIT_SCALE.map((scale) => row.answers.filter((answer) => answer.scale === scale).length)}
+          />
+        </>
+      )}
+      <p className="text-sm text-soft">{words.charAt(0).toUpperCase() + words.slice(1)}.</p>
+      <dl className="mt-3 grid gap-3">
+        {area.governing.map((measurement, at) => (
+          <div key={measurement.id} className="grid grid-cols-[minmax(0,1fr)_minmax(0,1fr)] items-center gap-x-4">
+            <dt className="text-sm wrap-anywhere">
+              <span className="font-bold">{measurement.letter}</span> {measurement.label}
+              {measurement.on === undefined ? <span className="text-soft"> (no place on the drawing)</span> : null}
+            </dt>
+            <dd>
+              {row.cells[at] ? <FitGap cell={row.cells[at]} {...{ measurement, unit }} size={size.label} /> : null}
+            </dd>
+          </div>
+        ))}
+      </dl>
+    </>
+  );
+}

@@ -1,0 +1,70 @@
+import type { PatternDocument, Size } from "@/engine/pattern";
+import type { FitAnswer, FitArea } from "./fit-board";
+import { answersWords } from "./fit-words";
+
+/** How many say tight, right and loose, far too or a little. */
+export interface FitTally {
+  readonly tight: number;
+  readonly right: number;
+  readonly loose: number;
+}
+
+/** What testers of one size say of one area, for the tapes of the measurements that govern it. */
+export interface AreaInSize {
+  readonly area: FitArea;
+  readonly row: FitArea["rows"][number];
+  readonly tally: FitTally;
+}
+
+/**
+ * The size that the picture shows: the one that an address asks for, else the one that most find tight or loose, of equals
+ * the one that most is said of, then the smallest.
+ *
+ * @returns null where there is no such size.
+ */
+export function pictureSize(
+  { sizes }: Pick<PatternDocument, "sizes">,
+  areas: readonly FitArea[],
+  asked: string | readonly string[] | undefined,
+): Size | null {
+  if (asked !== undefined) return sizes.find(({ id }) => id === asked) ?? null;
+  const weighed = sizes.map((size) => {
+    const rows = areasInSize(areas, size);
+    const sum = (of: (row: AreaInSize) => number) => rows.reduce((total, row) => total + of(row), 0);
+    return { size, amiss: sum(({ tally }) => tally.tight + tally.loose), said: sum(({ row }) => row.answers.length) };
+  });
+  const [first] = weighed.toSorted((left, right) => right.amiss - left.amiss || right.said - left.said);
+  return first?.size ?? null;
+}
+
+/** Every area in one size, also where nobody says anything. */
+export function areasInSize(areas: readonly FitArea[], size: Size): AreaInSize[] {
+  return areas.flatMap((area) =>
+    area.rows.filter((row) => row.size.id === size.id).map((row) => ({ area, row, tally: fitTally(row.answers) })),
+  );
+}
+
+export function fitTally(answers: readonly Pick<FitAnswer, "scale">[]): FitTally {
+  const count = (belongs: (scale: number) => boolean) => answers.filter(({ scale }) => belongs(scale)).length;
+  return {
+    tight: count((scale) => scale < 0),
+    right: count((scale) => scale === 0),
+    loose: count((scale) => scale > 0),
+  };
+}
+
+/** What stands at the tape of each measurement that governs an area which is spoken of in this size. */
+export function fitMarks(
+  areas: readonly FitArea[],
+  size: Size,
+): { readonly measurement: string; readonly tally: FitTally; readonly title: string }[] {
+  return areasInSize(areas, size)
+    .filter(({ row }) => row.answers.length > 0)
+    .flatMap(({ area, row, tally }) =>
+      area.governing.map(({ id, label }) => ({
+        measurement: id,
+        tally,
+        title: `${label}: ${answersWords(row.answers, area)}`,
+      })),
+    );
+}

@@ -1,0 +1,122 @@
+import { Section } from "@/ui/section";
+import { TABLE, TABLE_HEAD, TABLE_ROW, TableFrame } from "@/ui/table-frame";
+import { Day } from "@/ui/day";
+import { formatLength } from "@/ui/format-length";
+import type { ListedApplication } from "../../application-board";
+import { EXPERIENCE_WORDS, TERMS_WORDS } from "../../apply-words";
+import { bodyLabel } from "../../asked-of-applicants";
+import { differenceWords, fitSentence, wishWords } from "../../fit-words";
+import { placeWords } from "../../place-words";
+import { Fact, Facts } from "../fact";
+import { sizeLabel } from "../own/kept-list";
+import { Word, type ListShown } from "./application-item";
+
+interface OneApplicationProps {
+  readonly application: ListedApplication;
+  readonly shown: ListShown;
+}
+
+/** One application in full. */
+export function OneApplication({ application, shown }: OneApplicationProps) {
+  const { withdrawnAt, tester } = application;
+  if (withdrawnAt !== null)
+    return (
+      <p>
+        Withdrawn on <Day at={withdrawnAt} />: nothing more of it is shown. It may be taken up again while others can
+        apply.
+      </p>
+    );
+  return (
+    <>
+      <div className="mb-8 flex flex-wrap items-center gap-x-6 gap-y-3">
+        <Word application={application} shown={shown} />
+        {tester === null ? null : (
+          <p className="font-semibold">
+            This applicant {placeWords(tester.state, sizeLabel(shown.pattern, tester.size))}.
+          </p>
+        )}
+      </div>
+      <Section title="Body and sizes" intro={fitSentence(application)}>
+        <BodyTable application={application} shown={shown} />
+        <p className="mt-4 mb-6 wrap-anywhere">
+          Would make {wishWords(application, shown.pattern)}.
+          {application.document.forAnother ? " The measurements are somebody else’s, whom it is made for." : null}
+        </p>
+        {application.fits.length === 0 ? null : <FitTable application={application} shown={shown} />}
+      </Section>
+      <Section title="What they say">
+        <div className="max-w-3xl">
+          <Answers application={application} />
+        </div>
+      </Section>
+    </>
+  );
+}
+
+function BodyTable({ application: { measurements, typed }, shown: { pattern, unit } }: OneApplicationProps) {
+  return (
+    <ul className="numbers">
+      {Object.entries(measurements ?? {}).map(([id, cm]) => (
+        <li key={id} className="wrap-anywhere">
+          {bodyLabel(pattern, id)} <span className="font-semibold">{formatLength(cm, unit)}</span>
+          <span className="text-soft">, typed “{typed[id] ?? ""}”</span>
+        </li>
+      ))}
+    </ul>
+  );
+}
+
+function FitTable({ application, shown }: OneApplicationProps) {
+  return (
+    <TableFrame label="How the body fits each size">
+      <table className={TABLE}>
+        <thead className={TABLE_HEAD}>
+          <tr>
+            <th scope="col">Size</th>
+            <th scope="col">Body beside the size’s</th>
+            <th scope="col">Within reach</th>
+            <th scope="col">Would make it</th>
+          </tr>
+        </thead>
+        <tbody>
+          {application.fits.map((fit) => (
+            <tr key={fit.size} className={TABLE_ROW}>
+              <th scope="row" className="font-semibold">
+                {fit.label}
+              </th>
+              <td>{differenceWords(fit, shown)}</td>
+              <td>{fit.isWithinReach ? "✓ yes" : "no"}</td>
+              <td>{fit.isAccepted ? "✓ yes" : "no"}</td>
+            </tr>
+          ))}
+        </tbody>
+      </table>
+    </TableFrame>
+  );
+}
+
+function Answers({ application }: Pick<OneApplicationProps, "application">) {
+  const { name, email, document, createdAt, agreementVersion } = application;
+  return (
+    <Facts>
+      <Fact label="Name">{name}</Fact>
+      <Fact label="E-mail">
+        <a href={`mailto:${email}`} className="text-link">
+          {email}
+        </a>
+      </Fact>
+      <Fact label="Yarn">{document.yarn}</Fact>
+      <Fact label="Tool">{document.tool}</Fact>
+      <Fact label="Reads and measures in">
+        {TERMS_WORDS[document.terms]} names, {document.unit === "in" ? "inches" : "centimetres"}
+      </Fact>
+      <Fact label="Testing">{EXPERIENCE_WORDS[document.experience]}</Fact>
+      <Fact label="Handle">{document.handle}</Fact>
+      <Fact label="What they have made">{document.pastWork}</Fact>
+      <Fact label="Time zone">{document.timeZone ?? ""}</Fact>
+      <Fact label="Agreed to">
+        The agreement, version {agreementVersion}, on <Day at={createdAt} />
+      </Fact>
+    </Facts>
+  );
+}

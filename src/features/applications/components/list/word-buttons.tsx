@@ -1,0 +1,50 @@
+"use client";
+
+import { useActionState } from "react";
+import { decideOnApplication } from "../../word-actions";
+
+interface WordButtonsProps {
+  readonly callId: string;
+  readonly applicationId: string;
+  /** Whose application, for those who hear the page. */
+  readonly name: string;
+  readonly word: "yes" | "maybe" | "no" | null;
+}
+
+const WORDS = [
+  { word: "yes", label: "Yes" },
+  { word: "maybe", label: "Maybe" },
+  { word: "no", label: "No" },
+] as const;
+
+/** Yes, maybe or no by one press; pressed again, it is taken back. */
+export function WordButtons({ callId, applicationId, name, word: said }: WordButtonsProps) {
+  const [failed, send, isSending] = useActionState(decideOnApplication, undefined);
+  return (
+    <form action={send}>
+      <input type="hidden" name="callId" value={callId} />
+      <input type="hidden" name="applicationId" value={applicationId} />
+      <div role="group" aria-label={`What you think of ${name}`} className="inline-flex">
+        {WORDS.map(({ word, label }) => (
+          <button
+            key={word}
+            type="submit"
+            name="word"
+            value={word === said ? "" : word}
+            aria-pressed={word === said}
+            disabled={isSending}
+            className="-ml-px min-h-11 min-w-20 border border-line-strong bg-sheet px-3 font-semibold first:ml-0 first:rounded-l-md last:rounded-r-md hover:bg-paper aria-pressed:border-ink aria-pressed:bg-ink aria-pressed:text-sheet"
+          >
+            {word === said ? <span aria-hidden="true">✓ </span> : null}
+            {label}
+          </button>
+        ))}
+      </div>
+      {failed ? (
+        <p role="alert" className="mt-1 max-w-xs text-sm font-semibold text-thread">
+          ▲ {failed.says}
+        </p>
+      ) : null}
+    </form>
+  );
+}

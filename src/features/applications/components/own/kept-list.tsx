@@ -1,0 +1,42 @@
+import { formatLength } from "@/ui/format-length";
+import { EXPERIENCE_WORDS, TERMS_WORDS } from "../../apply-words";
+import { bodyLabel } from "../../asked-of-applicants";
+import type { OwnApplication } from "../../own-data";
+import { Fact, Facts } from "../fact";
+
+/** All that is kept of an application, word for word. */
+export function KeptList({ application }: { readonly application: OwnApplication }) {
+  const { name, email, pattern, measurements, typed, document } = application;
+  const sizes = (ids: readonly string[]) => ids.map((id) => sizeLabel(pattern, id)).join(", ");
+  return (
+    <Facts>
+      <Fact label="Name">{name}</Fact>
+      <Fact label="E-mail">{email}</Fact>
+      {Object.entries(measurements).map(([id, cm]) => (
+        <Fact key={id} label={bodyLabel(pattern, id)}>
+          <span className="numbers">
+            “{typed[id] ?? ""}”, read as {formatLength(cm, "cm")} ({formatLength(cm, "in")})
+          </span>
+        </Fact>
+      ))}
+      <Fact label="Whose measurements">{document.forAnother ? "Somebody else’s" : "Your own"}</Fact>
+      <Fact label="Sizes">{document.accepts === null ? "Any within reach" : sizes(document.accepts)}</Fact>
+      <Fact label="Rather, in this order">{sizes(document.prefers)}</Fact>
+      <Fact label="Yarn">{document.yarn}</Fact>
+      <Fact label="Tool">{document.tool}</Fact>
+      <Fact label="Names and unit">
+        {TERMS_WORDS[document.terms]}, {document.unit === "in" ? "inches" : "centimetres"}
+      </Fact>
+      <Fact label="Testing">{EXPERIENCE_WORDS[document.experience]}</Fact>
+      <Fact label="Handle">{document.handle}</Fact>
+      <Fact label="What you have made">{document.pastWork}</Fact>
+      <Fact label="Time zone">{document.timeZone ?? ""}</Fact>
+      <Fact label="18 or over">Yes, you said so.</Fact>
+    </Facts>
+  );
+}
+
+/** A size's name; its id where the pattern has it no more. */
+export function sizeLabel({ sizes }: OwnApplication["pattern"], sizeId: string): string {
+  return sizes.find(({ id }) => id === sizeId)?.label ?? sizeId;
+}

@@ -1,0 +1,23 @@
+import { z } from "zod";
+
+const first = z.preprocess((value: unknown) => (Array.isArray(value) ? value[0] : value), z.string().optional());
+
+/** What a list of applications is asked for; anything else is taken for nothing asked. */
+export const listQuerySchema = z.object({
+  word: first.pipe(z.enum(["all", "undecided", "yes", "maybe", "no", "withdrawn"])).catch("all"),
+  size: first.catch(undefined),
+  page: first.pipe(z.coerce.number<string | undefined>().int().min(1)).catch(1),
+});
+
+export type ListQuery = z.infer<typeof listQuerySchema>;
+
+/** The address of a list, or of one application of it, with what is asked for. */
+export function listAddress(callId: string, { word, size, page }: ListQuery, applicationId?: string): string {
+  const asked = new URLSearchParams();
+  if (word !== "all") asked.set("word", word);
+  if (size !== undefined) asked.set("size", size);
+  if (page > 1 && applicationId === undefined) asked.set("page", String(page));
+  const text = asked.toString();
+  const one = applicationId === undefined ? "" : `/${applicationId}`;
+  return `/calls/${callId}/applications${one}${text === "" ? "" : `?${text}`}`;
+}

@@ -1,0 +1,107 @@
+import Link from "next/link";
+import type { ReactNode } from "react";
+import type { LengthUnit } from "@/engine/units";
+import { ButtonLink } from "@/ui/button";
+import { ChoiceLinks } from "@/ui/choice-links";
+import { Page } from "@/ui/page";
+import { Section } from "@/ui/section";
+import type { OpenCallPage } from "../loaders";
+import { sizesWords } from "../open-call-words";
+import { CallDays } from "./call-days";
+import { FinishedBySize } from "./finished-by-size";
+import { OpenCallState } from "./open-call-state";
+import { SizeSpots } from "./size-spots";
+
+interface OpenCallViewProps {
+  readonly page: OpenCallPage;
+  readonly unit: LengthUnit;
+  /** A picture of the garment, where there is one. */
+  readonly drawing: ReactNode;
+}
+
+/** What an open call tells whoever may apply. */
+export function OpenCallView({ page, unit, drawing }: OpenCallViewProps) {
+  const { told, application } = page;
+  const { callId, pattern, document } = told;
+  const mayApply = told.taking === "open" && application === null;
+  const apply = mayApply ? <ButtonLink href={`/open-calls/${callId}/apply`}>Apply to test it</ButtonLink> : null;
+  const units = (["cm", "in"] as const).map((choice) => ({
+    href: `/open-calls/${callId}?unit=${choice}`,
+    label: choice,
+    current: choice === unit,
+  }));
+  return (
+    <Page
+      above={<>Call for testers{told.invented ? " · invented, for the demo" : null}</>}
+      title={told.title}
+      intro={
+        <p>
+          <bdi>{told.designer}</bdi> looks for testers of <bdi>{pattern.name}</bdi>, a {pattern.craft} pattern{" "}
+          {sizesWords(pattern)}.
+        </p>
+      }
+      actions={apply}
+    >
+      <OpenCallState page={page} />
+      <div className="mb-12 grid items-start gap-8 lg:grid-cols-[3fr_2fr]">
+        <div className="grid gap-8">
+          {document.introduction === "" ? null : <Words text={document.introduction} />}
+          <CallDays told={told} />
+        </div>
+        {drawing}
+      </div>
+      <Section title="Sizes and tester spots" actions={<ChoiceLinks label="Unit" choices={units} />}>
+        <SizeSpots told={told} unit={unit} />
+      </Section>
+      {pattern.measurements.length > 0 ? (
+        <Section
+          title="Finished measurements"
+          intro="What the garment measures where it comes out as the pattern says."
+        >
+          <FinishedBySize pattern={pattern} unit={unit} />
+        </Section>
+      ) : null}
+      <div className="grid gap-x-12 lg:grid-cols-2">
+        <Told title="What you do" text={document.asks} />
+        <Told title="What you get" text={document.gives} />
+        <Told title="Yarn" text={document.yarn} />
+        <Told title="Tools" text={document.tools} />
+      </div>
+      <Told title="What you agree to" text={told.agreement.text} />
+      <Section title="Who sees what you send">
+        <div className="max-w-3xl">
+          <p>
+            Your measurements, your name and your address are seen by <bdi>{told.designer}</bdi> and the helpers of this
+            pattern, and by nobody else. They are for finding you a size and for testing this pattern. You can read what
+            is kept, withdraw, and have it deleted at any time. You need no account, and must be 18 or older to apply.
+          </p>
+        </div>
+      </Section>
+      {apply}
+      {page.isDesigner ? (
+        <p className="mt-8">
+          <Link href={`/calls/${callId}/opening`} className="text-link">
+            To this call’s opening
+          </Link>
+        </p>
+      ) : null}
+    </Page>
+  );
+}
+
+function Told({ title, text }: { readonly title: string; readonly text: string }) {
+  if (text === "") return null;
+  return (
+    <Section title={title}>
+      <Words text={text} />
+    </Section>
+  );
+}
+
+function Words({ text }: { readonly text: string }) {
+  return (
+    <div dir="auto" className="max-w-3xl whitespace-pre-wrap wrap-anywhere">
+      {text}
+    </div>
+  );
+}

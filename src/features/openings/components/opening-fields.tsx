@@ -1,0 +1,144 @@
+import { Section } from "@/ui/section";
+import { Sheet } from "@/ui/sheet";
+import { bodyField, type AskableMeasurement } from "../field-names";
+import type { OpeningFormState } from "./opening-form-state";
+import { SpotFields, type SpotAdvice } from "./spot-fields";
+import { ChoiceField, DayField, LineField, TextField } from "./typed-field";
+
+/** What the form shows beside what was typed. */
+export interface OpeningContent {
+  readonly sizes: readonly { readonly id: string; readonly label: string; readonly made: string }[];
+  readonly body: readonly AskableMeasurement[];
+  readonly advice: SpotAdvice;
+  readonly timeZones: readonly string[];
+}
+
+interface OpeningFieldsProps extends OpeningContent {
+  readonly state: OpeningFormState;
+}
+
+/** All that an opening is made of, section by section. */
+export function OpeningFields({ state, sizes, body, advice, timeZones }: OpeningFieldsProps) {
+  return (
+    <>
+      <Section title="The call">
+        <Sheet className="pb-1 sm:pb-1">
+          <LineField state={state} name="title" label="Title" />
+          <TextField
+            state={state}
+            name="introduction"
+            label="Introduction (optional)"
+            hint="What you are making, and whom you look for."
+          />
+        </Sheet>
+      </Section>
+      <Section title="Tester spots">
+        <Sheet>
+          <SpotFields state={state} sizes={sizes} advice={advice} />
+        </Sheet>
+      </Section>
+      <Section
+        title="Days"
+        intro="Everybody sees them in your time zone and in her own. A day to do something by is over at midnight."
+      >
+        <DayFields state={state} timeZones={timeZones} />
+      </Section>
+      <Section title="The work">
+        <WorkFields state={state} />
+      </Section>
+      <Section title="Applications">
+        <ApplicationFields state={state} body={body} />
+      </Section>
+      <Section
+        title="Agreement"
+        intro="Whoever applies says yes to this text, and her yes is kept with its version and its time. A changed text is a new version; it binds those who apply from then on."
+      >
+        <Sheet className="pb-1 sm:pb-1">
+          <TextField state={state} name="agreement" label="What testers agree to" rows={7} />
+        </Sheet>
+      </Section>
+    </>
+  );
+}
+
+function DayFields({ state, timeZones }: Pick<OpeningFieldsProps, "state" | "timeZones">) {
+  const { defaultValue: zone } = state.field("timeZone").control;
+  const zones = zone === "" || timeZones.includes(zone) ? timeZones : [zone, ...timeZones];
+  const choices = zones.map((name) => ({ value: name, label: name.replaceAll("_", " ") }));
+  return (
+    <Sheet className="grid gap-x-6 pb-1 sm:grid-cols-2 sm:pb-1">
+      <div className="sm:col-span-2 sm:max-w-sm">
+        <ChoiceField
+          state={state}
+          name="timeZone"
+          label="Time zone of these days"
+          choices={[{ value: "", label: "Choose a time zone" }, ...choices]}
+        />
+      </div>
+      <DayField state={state} name="applyUntil" label="Last day to apply" />
+      <DayField state={state} name="startOn" label="Testers start on" />
+      <DayField state={state} name="swatchBy" label="Swatches by" />
+      <DayField state={state} name="reportBy" label="Reports by" />
+    </Sheet>
+  );
+}
+
+function WorkFields({ state }: Pick<OpeningFieldsProps, "state">) {
+  return (
+    <Sheet className="pb-1 sm:pb-1">
+      <TextField state={state} name="asks" label="What testers do and send" />
+      <div className="grid gap-x-6 sm:grid-cols-2">
+        <TextField state={state} name="yarn" label="Yarn (optional)" />
+        <TextField state={state} name="tools" label="Tools (optional)" />
+      </div>
+      <TextField
+        state={state}
+        name="gives"
+        label="What testers get"
+        hint="The finished pattern, yarn, a fee, their names in it; say so too where it is nothing."
+        rows={3}
+      />
+    </Sheet>
+  );
+}
+
+const ASKED = [
+  { value: "", label: "not asked for" },
+  { value: "asked", label: "asked for" },
+];
+const DECIDES = { value: "fit", label: "asked for, and decides the size" };
+
+function ApplicationFields({
+  state,
+  body,
+}: {
+  readonly state: OpeningFormState;
+  readonly body: readonly AskableMeasurement[];
+}) {
+  return (
+    <Sheet className="pb-1 sm:pb-1">
+      <p className="mb-4 max-w-3xl text-soft">
+        Body measurements are private: you and this pattern’s helpers see them, and nobody else. Ask for those you need.
+      </p>
+      <div className="grid items-start gap-x-6 sm:grid-cols-2 lg:grid-cols-3">
+        {body.map(({ id, label, decides }) => (
+          <ChoiceField
+            key={id}
+            state={state}
+            name={bodyField(id)}
+            label={label}
+            hint={decides ? undefined : "Not every size has it, so it cannot decide the size."}
+            choices={decides ? [...ASKED, DECIDES] : ASKED}
+          />
+        ))}
+      </div>
+      <LineField
+        state={state}
+        name="mostApplications"
+        numeric
+        label="Most applications (optional)"
+        hint="Once as many have come, nobody else can apply. Left empty, all are taken that come by the last day."
+      />
+    </Sheet>
+  );
+}

@@ -1,0 +1,46 @@
+"use client";
+
+import { useEffect, useRef } from "react";
+import type { EditedOpening } from "../edited-data";
+import type { FieldFault } from "../read-typed";
+import { AnswerNotice } from "./answer-notice";
+import { OpeningButtons } from "./opening-buttons";
+import { OpeningFields, type OpeningContent } from "./opening-fields";
+import { openingFormState } from "./opening-form-state";
+import { useOpeningForm } from "./use-opening-form";
+
+export interface OpeningFormProps extends OpeningContent {
+  readonly callId: string;
+  readonly opening: EditedOpening;
+  /** What stands between a draft and its being published. */
+  readonly open: readonly FieldFault[];
+  readonly mayEdit: boolean;
+}
+
+/** The opening of a call, to be written, published and changed. */
+export function OpeningForm(props: OpeningFormProps) {
+  const { callId, opening, mayEdit } = props;
+  const { answer, formProps, pending } = useOpeningForm();
+  const notice = useRef<HTMLDivElement>(null);
+  useEffect(() => {
+    if (answer !== undefined && answer.status !== "kept") notice.current?.focus();
+  }, [answer]);
+  const isPublished = opening.publishedAt !== null;
+  return (
+    <>
+      <div ref={notice} tabIndex={-1} className="outline-none">
+        <AnswerNotice callId={callId} answer={answer} isPublished={isPublished} />
+      </div>
+      <form {...formProps}>
+        <input type="hidden" name="callId" value={callId} />
+        <input type="hidden" name="version" value={answer?.version ?? opening.version} />
+        <fieldset disabled={!mayEdit} className="min-w-0">
+          <OpeningFields {...props} state={openingFormState(opening.typed, answer)} />
+        </fieldset>
+        {mayEdit ? (
+          <OpeningButtons isPublished={isPublished} open={props.open} answer={answer} pending={pending} />
+        ) : null}
+      </form>
+    </>
+  );
+}

@@ -1,0 +1,74 @@
+import "server-only";
+import { callScope, type CallAccess } from "@/features/calls/access";
+import { database } from "@/server/database";
+import { AppError } from "@/server/errors";
+import { openingSelect, ownerOf, patternOwnerSelect, placesOf, toOpening, type Agreement } from "./data";
+import { openingDraftSchema, type TypedOpening } from "./schema";
+import { typedOpening } from "./typed-opening";
+
+/** An opening as its designer's form has it. */
+export interface EditedOpening {
+  readonly version: number;
+  /** Null while it is written. */
+  readonly publishedAt: Date | null;
+  /** The form's fields: as they were typed, or as they are published. */
+  readonly typed: TypedOpening;
+}
+
+/** The opening of a call of the viewer's as its form has it. @returns null where the call has none. */
+export async function editedOpening(access: CallAccess): Promise<EditedOpening | null> {
+  const row = await database().call.findUnique({
+    where: callScope(access),
+    select: { title: true, places: true, opening: { select: openingSelect } },
+  });
+  if (row === null) throw new AppError("not-found");
+  if (row.opening === null) return null;
+  const { version, publishedAt, document } = row.opening;
+  if (publishedAt === null) return { version, publishedAt, typed: openingDraftSchema.parse(document).typed };
+  const told = toOpening(row.opening);
+  const places = placesOf(row.places);
+  const typed = typedOpening({ ...told, title: row.title, places, agreement: told.agreement.text });
+  return { version, publishedAt, typed };
+}
+
+/** A version of a call's agreement, and whom it binds. */
+export interface BindingAgreement extends Agreement {
+  readonly createdAt: Date;
+  /** Names of those who agreed to it and have not withdrawn; null for one whose name was deleted. */
+  readonly binds: readonly (string | null)[];
+}
+
+/** All versions of a call's agreement, the newest first. */
+export async function agreements(access: CallAccess): Promise<BindingAgreement[]> {
+  const rows = await database().agreement.findMany({
+    where: { call: callScope(access) },
+    orderBy: { version: "desc" },
+    select: {
+      version: true,
+      text: true,
+      createdAt: true,
+      applications: {
+        where: { withdrawnAt: null },
+        orderBy: { position: "asc" },
+        select: { contact: { select: { name: true } } },
+      },
+    },
+  });
+  return rows.map(({ applications, ...row }) => ({
+    ...row,
+    binds: applications.map(({ contact }) => contact?.name ?? null),
+  }));
+}
+
+/** A call whose opening is not published, for those with a part in it. @throws {AppError} "not-found" where it has none. */
+export async function previewedCall(
+  access: CallAccess,
+): Promise<{ title: string; designer: string; invented: boolean; typed: TypedOpening }> {
+  const row = await database().call.findUnique({
+    where: { ...callScope(access), opening: { publishedAt: null } },
+    select: { title: true, opening: { select: { document: true } }, pattern: { select: patternOwnerSelect } },
+  });
+  if (row?.opening == null) throw new AppError("not-found");
+  const { typed } = openingDraftSchema.parse(row.opening.document);
+  return { title: row.title, ...ownerOf(row.pattern), typed };
+}

@@ -1,0 +1,38 @@
+import { testersNeeded } from "@/engine/gaps";
+import { own, type PatternDocument } from "@/engine/pattern";
+import type { LengthUnit } from "@/engine/units";
+import { formatLength } from "@/ui/format-length";
+import type { OpeningContent } from "./components/opening-fields";
+import type { OpeningFormProps } from "./components/opening-form";
+import type { EditedOpening } from "./edited-data";
+import { askableMeasurements } from "./field-names";
+import { usualInvitations } from "./usual-invitations";
+import { wholeOpening } from "./whole-opening";
+
+/** How many testers of one size the form still says how many to invite for. */
+const MOST_ADVISED = 40;
+
+type FormContent = OpeningContent & Pick<OpeningFormProps, "open">;
+
+/** What the opening's form shows beside what was typed. */
+export function openingForm(
+  pattern: PatternDocument,
+  { opening, unit }: { readonly opening: EditedOpening; readonly unit: LengthUnit },
+): FormContent {
+  const body = askableMeasurements(pattern);
+  const sizedBy = body.find(({ id }) => id === pattern.sizeBy)?.label ?? pattern.sizeBy;
+  const whole = wholeOpening(opening.typed, { pattern, now: new Date(), stands: null });
+  return {
+    sizes: pattern.sizes.map(({ id, label, body: made }) => {
+      const cm = own(made, pattern.sizeBy);
+      return { id, label, made: cm === undefined ? "" : `${sizedBy} ${formatLength(cm, unit)}` };
+    }),
+    body,
+    advice: {
+      needed: testersNeeded(pattern),
+      invitations: Array.from({ length: MOST_ADVISED + 1 }, (_, finishers) => usualInvitations(finishers)),
+    },
+    timeZones: ["UTC", ...Intl.supportedValuesOf("timeZone").filter((zone) => zone !== "UTC")],
+    open: whole.ok ? [] : whole.faults,
+  };
+}

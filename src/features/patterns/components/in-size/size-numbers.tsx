@@ -1,0 +1,57 @@
+import { cmOfSize, gradedCounts, own, type PatternDocument, type Size } from "@/engine/pattern";
+import { rowNoun } from "@/engine/shaping";
+import type { LengthUnit } from "@/engine/units";
+import { formatExactLength } from "@/ui/format-exact-length";
+import { TABLE, TABLE_HEAD, TABLE_ROW, TableFrame } from "@/ui/table-frame";
+
+interface SizeNumbersProps {
+  readonly pattern: PatternDocument;
+  readonly size: Size;
+  readonly unit: LengthUnit;
+}
+
+/** Counts of one size, and the lengths that are worked to a ruler. */
+export function SizeNumbers({ pattern, size, unit }: SizeNumbersProps) {
+  const graded = gradedCounts(pattern, size.id);
+  const counts = pattern.counts.map(({ id, label, direction, fabric }) => {
+    const worked = pattern.fabrics.find((one) => one.id === fabric);
+    const noun = direction === "stitches" ? "stitches" : `${worked ? rowNoun(worked) : "row"}s`;
+    return { id, label, value: own(graded, id)?.toString() ?? null, noun };
+  });
+  const lengths = (pattern.lengths ?? []).map(({ id, label, cm }) => ({
+    ...{ id, label, noun: unit },
+    value: formatExactLength(cmOfSize(cm, size.id), unit),
+  }));
+  return (
+    <TableFrame label={`Numbers of ${size.label}`}>
+      <table className={TABLE}>
+        <thead className={TABLE_HEAD}>
+          <tr>
+            <th scope="col">What</th>
+            <th scope="col" className="text-right">
+              In {size.label}
+            </th>
+          </tr>
+        </thead>
+        <tbody>
+          {[...counts, ...lengths].map(({ id, label, value, noun }) => (
+            <tr key={id} className={TABLE_ROW}>
+              <th scope="row" className="font-normal wrap-anywhere">
+                {label}
+              </th>
+              <td className="whitespace-nowrap text-right">
+                {value === null ? (
+                  <span className="text-soft">no number yet</span>
+                ) : (
+                  <>
+                    <b className="font-semibold">{value}</b> {noun}
+                  </>
+                )}
+              </td>
+            </tr>
+          ))}
+        </tbody>
+      </table>
+    </TableFrame>
+  );
+}

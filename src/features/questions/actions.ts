@@ -1,0 +1,72 @@
+"use server";
+
+import { revalidatePath } from "next/cache";
+import { z } from "zod";
+import type { Place } from "@/engine/instructions";
+import { callAccess } from "@/features/calls/access";
+import { testerAccess, type TesterAccess } from "@/features/testers/access";
+import { actingViewer, sentenceOf, type Failure } from "@/server/action";
+import { AppError } from "@/server/errors";
+import { submissionKey } from "@/server/submission-key";
+import { textOfTester } from "./data";
+import { answerQuestions, askQuestion, takeBackQuestion, takeBackTrouble, tellTrouble } from "./mutations";
+import { blockOfKey } from "./place-key";
+import { sayAction } from "./say-action";
+import { answerFormSchema, questionFormSchema, troubleFormSchema } from "./schema";
+
+/** A tester asks at a place of her text. */
+export const ask = sayAction(
+  { schema: questionFormSchema, fields: ["asks"] },
+  async ({ testerId, place, formKey, asks }) => {
+    const { access, ...at } = await placeOfTester(testerId, place);
+    await askQuestion(access, { ...at, asks, submissionKey: submissionKey(formKey, JSON.stringify([at, asks])) });
+    revalidatePath(`/testing/${testerId}`, "layout");
+  },
+);
+
+/** A tester tells where she stumbled. */
+export const tell = sayAction(
+  { schema: troubleFormSchema, fields: ["happened", "did"] },
+  async ({ testerId, place, formKey, happened, did }) => {
+    const { access, ...at } = await placeOfTester(testerId, place);
+    const told = { happened, did };
+    await tellTrouble(access, { ...at, ...told, submissionKey: submissionKey(formKey, JSON.stringify([at, told])) });
+    revalidatePath(`/testing/${testerId}`, "layout");
+  },
+);
+
+/** The designer, or an editor of hers, answers questions for all testers. */
+export const answer = sayAction({ schema: answerFormSchema, fields: ["answer"] }, async (given) => {
+  const access = await callAccess(await actingViewer(), given.callId, "editor");
+  await answerQuestions(access, { questionIds: given.questions, answer: given.answer, seenAt: given.seenAt });
+  revalidatePath(`/calls/${given.callId}`, "layout");
+});
+
+const takeBackSchema = z.object({ testerId: z.string(), what: z.enum(["question", "trouble"]), id: z.uuid() });
+
+/** A tester takes back what she has said of a place. */
+export async function takeBack(_last: Failure | undefined, form: FormData): Promise<Failure | undefined> {
+  const { testerId, what, id } = takeBackSchema.parse(Object.fromEntries(form));
+  try {
+    const access = await testerAccess(testerId);
+    await (what === "question" ? takeBackQuestion(access, id) : takeBackTrouble(access, id));
+  } catch (error) {
+    return { status: "failed", says: sentenceOf(error) };
+  }
+  revalidatePath(`/testing/${testerId}`, "layout");
+  return undefined;
+}
+
+async function placeOfTester(
+  testerId: string,
+  key: string,
+): Promise<{ access: TesterAccess; revisionId: string; place: Place }> {
+  const access = await testerAccess(testerId);
+  const { revisionId, text } = await textOfTester(access);
+  const block = blockOfKey(text, key);
+  if (block === null) throw new AppError("not-found", GONE);
+  return { access, revisionId, place: block.place };
+}
+
+const GONE =
+  "This place does not stand in your text any more. Reload the page and choose it again; what you typed is kept.";

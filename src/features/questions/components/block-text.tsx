@@ -1,0 +1,46 @@
+import { markSizeNumbers, type Segment } from "@/engine/instructions";
+
+/** Which of how many sizes is hers. */
+export interface OwnSize {
+  readonly count: number;
+  /** From 0. */
+  readonly at: number;
+}
+
+/** A piece of the instructions with the numbers of one size marked; the others stay, and can be read. */
+export function BlockText({ text, size }: { readonly text: string; readonly size: OwnSize }) {
+  return markSizeNumbers(text, size.count, size.at).map((segment, at) => (
+    <SegmentText key={at} segment={segment} at={size.at} />
+  ));
+}
+
+function SegmentText({ segment, at }: { readonly segment: Segment; readonly at: number }) {
+  switch (segment.kind) {
+    case "text":
+      return segment.text;
+    case "unsure":
+      return (
+        <>
+          <span className="numbers">{segment.text}</span>
+          <span className="font-sans text-sm italic text-soft"> (not one number a size)</span>
+        </>
+      );
+    case "sizes":
+      return (
+        <span className="numbers text-soft">
+          {segment.parts.map(({ text, size }, part) =>
+            size === at ? <OwnNumber key={part} text={text} isNone={segment.isNone} /> : text,
+          )}
+        </span>
+      );
+  }
+}
+
+function OwnNumber({ text, isNone }: { readonly text: string; readonly isNone: boolean }) {
+  return (
+    <mark className="rounded-sm border-b-3 border-thread bg-band px-1 font-bold text-ink">
+      <span className="sr-only">for your size: {isNone ? "none " : ""}</span>
+      {text}
+    </mark>
+  );
+}

@@ -1,0 +1,45 @@
+import type { ReactNode } from "react";
+import { readInstructions, type InstructionBlock } from "@/engine/instructions";
+import { blockAnchor } from "../place-key";
+import { BlockText, type OwnSize } from "./block-text";
+
+interface InstructionsTextProps {
+  readonly text: string;
+  readonly size: OwnSize;
+  /** What stands below a block: what was said of it, and the ways to say something. */
+  readonly below: (block: InstructionBlock) => ReactNode;
+}
+
+/** The written instructions, block by block, each with an address of its own. */
+export function InstructionsText({ text, size, below }: InstructionsTextProps) {
+  return readInstructions(text).map((block) => (
+    <div key={block.place.block} id={blockAnchor(block.place)} className="scroll-mt-20">
+      <Block block={block} size={size} />
+      {below(block)}
+    </div>
+  ));
+}
+
+function Block({ block: { kind, text, lead }, size }: { readonly block: InstructionBlock; readonly size: OwnSize }) {
+  if (kind === "heading")
+    return (
+      <h3 dir="auto" className="mt-8 text-xl wrap-anywhere">
+        {text}
+      </h3>
+    );
+  const words = <BlockText text={text} size={size} />;
+  const shape = "max-w-2xl whitespace-pre-line font-serif text-lg leading-relaxed wrap-anywhere";
+  if (kind === "paragraph")
+    return (
+      <p dir="auto" className={`mt-4 ${shape}`}>
+        {words}
+      </p>
+    );
+  const mark = lead.trim();
+  return (
+    <p dir="auto" className={`mt-3 ${shape} ${mark === "" ? "" : "flex gap-2"}`}>
+      {mark === "" ? null : <span className="shrink-0 text-soft">{mark === "*" || mark === "-" ? "•" : mark}</span>}
+      <span>{words}</span>
+    </p>
+  );
+}

@@ -1,0 +1,33 @@
+"use client";
+
+import { useActionState } from "react";
+import { takeBack } from "../actions";
+
+interface TakeBackButtonProps {
+  readonly testerId: string;
+  readonly what: "question" | "trouble";
+  readonly id: string;
+  /** Names it for those who hear the page. */
+  readonly name: string;
+}
+
+/** Takes back what somebody has said herself. */
+export function TakeBackButton({ name, ...said }: TakeBackButtonProps) {
+  const [failed, send, isSending] = useActionState(takeBack, undefined);
+  return (
+    <form action={send}>
+      {Object.entries(said).map(([field, value]) => (
+        <input key={field} type="hidden" name={field} value={value} />
+      ))}
+      <button type="submit" disabled={isSending} className="text-link min-h-8 text-sm disabled:opacity-55">
+        {isSending ? "Taking it back …" : "Take it back"}
+        <span className="sr-only">: {name.slice(0, 80)}</span>
+      </button>
+      {failed ? (
+        <p role="alert" className="text-sm font-semibold text-thread">
+          ▲ {failed.says}
+        </p>
+      ) : null}
+    </form>
+  );
+}

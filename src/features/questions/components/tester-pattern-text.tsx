@@ -1,0 +1,82 @@
+import type { ReactNode } from "react";
+import type { Place } from "@/engine/instructions";
+import type { PatternDocument } from "@/engine/pattern";
+import type { OwnTrouble, ReadQuestion } from "../data";
+import { groupByPlace, type PlaceGroup } from "../group-by-place";
+import { placeKey } from "../place-key";
+import type { PlaceQuery } from "../place-query";
+import { BlockForms } from "./block-forms";
+import { BlockNotes } from "./block-notes";
+import { InstructionsText } from "./instructions-text";
+
+interface TesterPatternTextProps {
+  readonly pattern: PatternDocument;
+  readonly sizeId: string;
+  readonly testerId: string;
+  readonly notes: { readonly questions: readonly ReadQuestion[]; readonly troubles: readonly OwnTrouble[] };
+  readonly query: PlaceQuery | null;
+  /** The call is open: something can still be said. */
+  readonly mayWrite: boolean;
+}
+
+/** The written instructions for one tester: her numbers marked, and at every place what was said of it. */
+export function TesterPatternText({ pattern, sizeId, testerId, notes, query, mayWrite }: TesterPatternTextProps) {
+  const text = pattern.instructions ?? "";
+  const questions = groupByPlace(text, notes.questions);
+  const troubles = groupByPlace(text, notes.troubles);
+  const size = { count: pattern.sizes.length, at: pattern.sizes.findIndex(({ id }) => id === sizeId) };
+  return (
+    <>
+      <InstructionsText
+        text={text}
+        size={size}
+        below={(block) => {
+          const key = placeKey(block.place);
+          return (
+            <>
+              <BlockNotes
+                questions={questions.find((group) => group.key === key)?.said ?? []}
+                troubles={troubles.find((group) => group.key === key)?.said ?? []}
+                testerId={testerId}
+              />
+              {mayWrite ? (
+                <BlockForms {...{ block, testerId }} saying={query?.place === key ? query.say : null} />
+              ) : null}
+            </>
+          );
+        }}
+      />
+      {questions.filter(isGone).map(({ key, said }) => (
+        <GonePlace key={key} said={said}>
+          <BlockNotes questions={said} troubles={[]} testerId={testerId} />
+        </GonePlace>
+      ))}
+      {troubles.filter(isGone).map(({ key, said }) => (
+        <GonePlace key={key} said={said}>
+          <BlockNotes questions={[]} troubles={said} testerId={testerId} />
+        </GonePlace>
+      ))}
+    </>
+  );
+}
+
+function isGone({ block }: PlaceGroup<unknown>): boolean {
+  return block === null;
+}
+
+interface GonePlaceProps {
+  readonly said: readonly { readonly place: Place }[];
+  readonly children: ReactNode;
+}
+
+/** What was said of a place that her text does not have: in the words that stood there. */
+function GonePlace({ said: [first], children }: GonePlaceProps) {
+  return (
+    <div className="mt-8">
+      <p className="max-w-2xl text-soft wrap-anywhere">
+        Of a place that your text does not have: “<bdi>{first?.place.words}</bdi>”
+      </p>
+      {children}
+    </div>
+  );
+}

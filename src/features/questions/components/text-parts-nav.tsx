@@ -1,0 +1,27 @@
+export interface TextPart {
+  readonly anchor: string;
+  readonly label: string;
+}
+
+/** Leads between the parts of a long page; it stays in sight and scrolls sideways where it is wider than the screen. */
+export function TextPartsNav({ parts }: { readonly parts: readonly TextPart[] }) {
+  return (
+    <nav
+      aria-label="Parts of the pattern"
+      className="sticky top-0 z-10 -mx-4 mb-8 mt-8 border-b border-line-strong bg-paper px-4 sm:mx-0 sm:px-0"
+    >
+      <ul className="-ml-2 flex gap-x-1 overflow-x-auto">
+        {parts.map(({ anchor, label }) => (
+          <li key={anchor} className="shrink-0">
+            <a
+              href={`#${anchor}`}
+              className="flex min-h-11 max-w-56 items-center px-2 text-[0.9375rem] text-soft hover:text-ink hover:underline"
+            >
+              <bdi className="truncate">{label}</bdi>
+            </a>
+          </li>
+        ))}
+      </ul>
+    </nav>
+  );
+}

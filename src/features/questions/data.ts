@@ -1,0 +1,150 @@
+import "server-only";
+import type { Place } from "@/engine/instructions";
+import { callScope, type CallAccess } from "@/features/calls/access";
+import { revisionSelect, toRevision } from "@/features/patterns/data";
+import { testerScope, type TesterAccess } from "@/features/testers/access";
+import { database } from "@/server/database";
+import { AppError } from "@/server/errors";
+import { placeSchema } from "./schema";
+
+/** The instructions that a tester reads. @throws {AppError} "not-found" where she works from no revision. */
+export async function textOfTester(
+  access: TesterAccess,
+): Promise<{ readonly revisionId: string; readonly text: string }> {
+  const row = await database().tester.findUnique({
+    where: testerScope(access),
+    select: { revision: { select: revisionSelect } },
+  });
+  if (row?.revision == null) throw new AppError("not-found");
+  const { revisionId, document } = toRevision(row.revision);
+  return { revisionId, text: document.instructions ?? "" };
+}
+
+/** A question as any tester of its call may read it: without who asked. */
+export interface ReadQuestion {
+  readonly questionId: string;
+  readonly place: Place;
+  readonly asks: string;
+  readonly answer: string | null;
+  /** The reader asked it herself. */
+  readonly isOwn: boolean;
+}
+
+export interface OwnTrouble {
+  readonly troubleId: string;
+  readonly place: Place;
+  readonly happened: string;
+  readonly did: string;
+}
+
+/** What a tester reads beside her text: every answered question of the call and her own, and her own trouble spots. */
+export async function placeNotes(
+  access: TesterAccess,
+): Promise<{ readonly questions: readonly ReadQuestion[]; readonly troubles: readonly OwnTrouble[] }> {
+  const { testerId } = access;
+  const tester = testerScope(access);
+  const [questions, troubles] = await Promise.all([
+    database().question.findMany({
+      where: { call: { testers: { some: tester } }, OR: [{ answer: { not: null } }, { testerId }] },
+      orderBy: [{ createdAt: "asc" }, { id: "asc" }],
+      select: { id: true, testerId: true, place: true, asks: true, answer: true },
+    }),
+    database().troubleSpot.findMany({
+      where: { tester },
+      orderBy: [{ createdAt: "asc" }, { id: "asc" }],
+      select: { id: true, place: true, happened: true, did: true },
+    }),
+  ]);
+  return {
+    questions: questions.map(({ id, place, testerId: asker, asks, answer }) => {
+      return { questionId: id, place: placeSchema.parse(place), asks, answer, isOwn: asker === testerId };
+    }),
+    troubles: troubles.map(({ id, place, ...told }) => ({ troubleId: id, place: placeSchema.parse(place), ...told })),
+  };
+}
+
+/** Something said of a place, as the designer reads it. */
+export interface SaidAtPlace {
+  readonly place: Place;
+  /** The revision in whose text the place stands. */
+  readonly revisionNumber: number;
+  readonly saidAt: Date;
+  /** Null where the tester's row is gone. */
+  readonly tester: { readonly name: string; readonly size: string } | null;
+}
+
+export interface CallQuestion extends SaidAtPlace {
+  readonly questionId: string;
+  readonly asks: string;
+  readonly answer: string | null;
+  readonly answeredAt: Date | null;
+  /** Null also where the account is gone. */
+  readonly answeredBy: string | null;
+}
+
+export interface CallTrouble extends SaidAtPlace {
+  readonly troubleId: string;
+  readonly testerCode: string;
+  readonly happened: string;
+  readonly did: string;
+}
+
+const TESTER = { select: { code: true, size: true, contact: { select: { name: true } } } } as const;
+const SAID = {
+  id: true,
+  place: true,
+  createdAt: true,
+  revision: { select: { number: true } },
+  tester: TESTER,
+} as const;
+
+interface SaidRow {
+  readonly place: unknown;
+  readonly createdAt: Date;
+  readonly revision: { readonly number: number };
+  readonly tester: {
+    readonly code: string;
+    readonly size: string;
+    readonly contact: { readonly name: string } | null;
+  } | null;
+}
+
+function saidAtPlace({ place, createdAt, revision, tester }: SaidRow): SaidAtPlace {
+  return {
+    place: placeSchema.parse(place),
+    revisionNumber: revision.number,
+    saidAt: createdAt,
+    tester: tester && { name: tester.contact?.name ?? tester.code, size: tester.size },
+  };
+}
+
+/** Every question of a call, the earliest first. */
+export async function callQuestions(access: CallAccess): Promise<CallQuestion[]> {
+  const rows = await database().question.findMany({
+    where: { call: callScope(access) },
+    orderBy: [{ createdAt: "asc" }, { id: "asc" }],
+    select: { ...SAID, asks: true, answer: true, answeredAt: true, answeredBy: { select: { name: true } } },
+  });
+  return rows.map((row) => {
+    const { id, asks, answer, answeredAt, answeredBy } = row;
+    return { ...saidAtPlace(row), questionId: id, asks, answer, answeredAt, answeredBy: answeredBy?.name ?? null };
+  });
+}
+
+/** How many questions of a call wait for an answer. */
+export async function unansweredCount(access: CallAccess): Promise<number> {
+  return await database().question.count({ where: { call: callScope(access), answer: null } });
+}
+
+/** Every trouble spot of a call, the earliest first. */
+export async function callTroubles(access: CallAccess): Promise<CallTrouble[]> {
+  const rows = await database().troubleSpot.findMany({
+    where: { tester: { call: callScope(access) } },
+    orderBy: [{ createdAt: "asc" }, { id: "asc" }],
+    select: { ...SAID, happened: true, did: true },
+  });
+  return rows.map((row) => {
+    const { id, tester, happened, did } = row;
+    return { ...saidAtPlace(row), troubleId: id, testerCode: tester.code, happened, did };
+  });
+}

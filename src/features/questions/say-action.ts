@@ -1,0 +1,45 @@
+import "server-only";
+import type { z } from "zod";
+import { sentenceOf } from "@/server/action";
+import type { SayAnswer } from "./say-answer";
+
+const OUT_OF_DATE = "Something on this page is out of date. Reload it and send again; what you typed is kept.";
+
+/**
+ * An action behind a form in which somebody says something. Faults come back beside their fields, with what was typed.
+ *
+ * @param fields names of the fields that people type into.
+ */
+export function sayAction<Schema extends z.ZodType>(
+  { schema, fields }: { readonly schema: Schema; readonly fields: readonly string[] },
+  run: (parsed: z.output<Schema>) => Promise<void>,
+): (last: SayAnswer | undefined, form: FormData) => Promise<SayAnswer> {
+  return async (_last, form) => {
+    const typed = Object.fromEntries(fields.map((field) => [field, textOf(form.get(field))]));
+    const parsed = schema.safeParse(formObject(form));
+    if (!parsed.success) {
+      const told = parsed.error.issues.map(({ path, message }) => [String(path[0]), message] as const).toReversed();
+      const errors = Object.fromEntries(told.filter(([field]) => fields.includes(field)));
+      const says = told.every(([field]) => fields.includes(field)) ? null : OUT_OF_DATE;
+      return { status: "refused", errors, says, typed };
+    }
+    try {
+      await run(parsed.data);
+      return { status: "kept" };
+    } catch (error) {
+      return { status: "refused", errors: {}, says: sentenceOf(error), typed };
+    }
+  };
+}
+
+/** A name that ends in `[]` is a list, also of one. */
+function formObject(form: FormData): Record<string, unknown> {
+  const names = [...new Set(form.keys())];
+  return Object.fromEntries(
+    names.map((name) => (name.endsWith("[]") ? [name.slice(0, -2), form.getAll(name)] : [name, form.get(name)])),
+  );
+}
+
+function textOf(value: FormDataEntryValue | null): string {
+  return typeof value === "string" ? value : "";
+}

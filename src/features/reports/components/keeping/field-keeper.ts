@@ -1,0 +1,168 @@
+import type { AskedField, SendFields } from "../../keep-answer";
+import { pendingFields, storePending, type Pending } from "./pending-fields";
+
+/** What the line below a form tells. */
+export interface Keeping {
+  readonly state: "unheard" | "kept" | "keeping" | "away" | "over";
+  /** Fields that are not kept yet. */
+  readonly waiting: number;
+  /** False where the browser refuses to store: the page must stay open. */
+  readonly outlives: boolean;
+  readonly asked: readonly AskedField[];
+  /** Why nothing more can be kept. */
+  readonly says: string;
+}
+
+/** Before the page's scripts have loaded. */
+export const UNHEARD: Keeping = { state: "unheard", waiting: 0, outlives: true, asked: [], says: "" };
+
+const PAUSE_MS = 900;
+const LONGEST_WAIT_MS = 60_000;
+
+/**
+ * Keeps a tester's fields: each change lies on the device until the server has it, and is sent after a pause, when the
+ * connection comes back, or on the next visit.
+ */
+export class FieldKeeper {
+  keeping: Keeping = UNHEARD;
+  private known: Readonly<Record<string, string>> = {};
+  private pending = new Map<string, Pending>();
+  private asked = new Map<string, AskedField>();
+  private timer: ReturnType<typeof setTimeout> | undefined;
+  private isSending = false;
+  private failures = 0;
+  private isRunning = false;
+  private listeners = new Set<() => void>();
+
+  constructor(
+    private readonly testerId: string,
+    private readonly send: SendFields,
+  ) {}
+
+  /** Takes up what an earlier visit left, and sends it. @param asked what a form that was sent without scripts left. */
+  readonly start = (asked: readonly AskedField[] = []): (() => void) => {
+    this.isRunning = true;
+    this.pending = pendingFields(this.testerId);
+    for (const each of asked) {
+      this.asked.set(each.field, each);
+      if (each.there !== null) this.put(each.field, { was: "", becomes: each.here });
+    }
+    if (this.pending.size > 0) this.flush();
+    this.tell();
+    const retry = () => this.flush();
+    window.addEventListener("online", retry);
+    document.addEventListener("visibilitychange", retry);
+    return () => {
+      window.removeEventListener("online", retry);
+      document.removeEventListener("visibilitychange", retry);
+      this.flush();
+      this.isRunning = false;
+    };
+  };
+
+  readonly subscribe = (listener: () => void): (() => void) => {
+    this.listeners.add(listener);
+    return () => this.listeners.delete(listener);
+  };
+
+  /** False until what an earlier visit left is known: till then no field may be filled. */
+  get hasStarted(): boolean {
+    return this.isRunning;
+  }
+
+  /** What the server holds, as a page that it has just made tells. */
+  learn(stored: Readonly<Record<string, string>>): void {
+    this.known = stored;
+  }
+
+  /** What is to stand in a field: hers while it is not kept, else what the server holds; undefined where it knows none. */
+  textOf(field: string): string | undefined {
+    const pending = this.pending.get(field);
+    return pending ? (pending.becomes ?? "") : this.known[field];
+  }
+
+  type(field: string, becomes: string | null): void {
+    const before = this.pending.get(field);
+    const was = before?.was ?? this.known[field] ?? "";
+    if (becomes !== null && (this.textOf(field) ?? "") === becomes) return;
+    this.asked.delete(field);
+    this.put(field, { was, becomes });
+    this.sendAfter(PAUSE_MS);
+    this.tell();
+  }
+
+  /** Her choice between two devices. @returns the text that stands in the field from now on. */
+  choose({ field, there, here }: AskedField, which: "there" | "here"): string {
+    this.asked.delete(field);
+    if (which === "here" && there !== null) this.put(field, { was: there, becomes: here });
+    else {
+      this.put(field, null);
+      this.known = { ...this.known, [field]: there ?? "" };
+    }
+    this.flush();
+    this.tell();
+    return this.textOf(field) ?? "";
+  }
+
+  /** Sends at once what is typed. */
+  flush(): void {
+    clearTimeout(this.timer);
+    this.timer = undefined;
+    if (!this.isSending) void this.sendPending();
+  }
+
+  private async sendPending(): Promise<void> {
+    const sent = [...this.pending].filter(([field]) => !this.asked.has(field));
+    if (sent.length === 0) return;
+    this.isSending = true;
+    this.tell();
+    const changes = sent.map(([field, change]) => ({ field, ...change }));
+    const answer = await this.send(this.testerId, changes).catch(() => null);
+    this.isSending = false;
+    if (answer?.status === "kept") this.settle(sent, answer.asked);
+    else if (answer?.isOver) this.tell({ state: "over", says: answer.says });
+    else {
+      this.failures += 1;
+      this.sendAfter(Math.min(LONGEST_WAIT_MS, PAUSE_MS * 2 ** this.failures));
+      this.tell({ state: "away" });
+    }
+  }
+
+  private settle(sent: readonly (readonly [string, Pending])[], asked: readonly AskedField[]): void {
+    this.failures = 0;
+    for (const each of asked) this.asked.set(each.field, each);
+    for (const [field, { becomes }] of sent) {
+      if (this.asked.has(field)) continue;
+      this.known = { ...this.known, [field]: becomes ?? "" };
+      const now = this.pending.get(field);
+      this.put(
+        field,
+        now === undefined || now.becomes === becomes ? null : { was: becomes ?? "", becomes: now.becomes },
+      );
+    }
+    if ([...this.pending.keys()].some((field) => !this.asked.has(field))) this.sendAfter(PAUSE_MS);
+    this.tell();
+  }
+
+  private put(field: string, change: Pending | null): void {
+    if (change === null) this.pending.delete(field);
+    else this.pending.set(field, change);
+    const outlives = storePending(this.testerId, field, change);
+    if (!outlives) this.keeping = { ...this.keeping, outlives };
+  }
+
+  private sendAfter(ms: number): void {
+    clearTimeout(this.timer);
+    // Once its form is gone the next one has taken over what is left.
+    if (this.isRunning) this.timer = setTimeout(() => this.flush(), ms);
+  }
+
+  private tell(news: Partial<Keeping> = {}): void {
+    const waiting = [...this.pending.keys()].filter((field) => !this.asked.has(field)).length;
+    const isAway = this.failures > 0 && waiting > 0;
+    const state = waiting === 0 ? "kept" : isAway ? "away" : "keeping";
+    const { outlives } = this.keeping;
+    this.keeping = { state, waiting, outlives, asked: [...this.asked.values()], says: "", ...news };
+    for (const listener of this.listeners) listener();
+  }
+}

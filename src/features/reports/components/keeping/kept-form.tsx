@@ -1,0 +1,91 @@
+"use client";
+
+import {
+  useActionState,
+  useEffect,
+  useLayoutEffect,
+  useRef,
+  useState,
+  useSyncExternalStore,
+  type ReactNode,
+} from "react";
+import { keepReportFields, saveReportForm } from "../../draft-actions";
+import type { AskedField } from "../../keep-answer";
+import { AskedFields } from "./asked-fields";
+import { FieldKeeper, UNHEARD } from "./field-keeper";
+import { showTexts, textsIn, wasTouchedEarly } from "./form-fields";
+import { KeepLine } from "./keep-line";
+import { readAlso } from "./also";
+
+interface KeptFormProps {
+  readonly testerId: string;
+  /** What the server holds of these fields. */
+  readonly stored: Readonly<Record<string, string>>;
+  /** Native controls, each with its field's name. */
+  readonly children: ReactNode;
+}
+
+/** A form whose fields keep themselves. Without JavaScript its button saves them. */
+export function KeptForm({ testerId, stored, children }: KeptFormProps) {
+  const form = useRef<HTMLFormElement>(null);
+  const [keeper] = useState(() => new FieldKeeper(testerId, keepReportFields));
+  const keeping = useSyncExternalStore(
+    keeper.subscribe,
+    () => keeper.keeping,
+    () => UNHEARD,
+  );
+  const [answer, save, isSaving] = useActionState(saveReportForm, null);
+  const scan = () => {
+    if (form.current) for (const [field, text] of textsIn(form.current)) keeper.type(field, text);
+  };
+  const show = () => {
+    if (form.current) showTexts(form.current, (field) => keeper.textOf(field));
+  };
+
+  useEffect(() => {
+    const stop = keeper.start(answer?.asked);
+    if (form.current && wasTouchedEarly(form.current)) scan();
+    show();
+    return stop;
+    // The keeper lives as long as the form.
+    // eslint-disable-next-line react-hooks/exhaustive-deps
+  }, [keeper]);
+  useLayoutEffect(() => {
+    keeper.learn(stored);
+    if (keeper.hasStarted) show();
+    // eslint-disable-next-line react-hooks/exhaustive-deps
+  }, [keeper, stored]);
+
+  const choose = (asked: AskedField, which: "there" | "here") => {
+    keeper.choose(asked, which);
+    show();
+  };
+  return (
+    <form
+      ref={form}
+      action={save}
+      autoComplete="off"
+      noValidate
+      onInput={scan}
+      onBlur={() => keeper.flush()}
+      onSubmit={(event) => {
+        event.preventDefault();
+        const submitter = event.nativeEvent instanceof SubmitEvent ? event.nativeEvent.submitter : null;
+        scan();
+        for (const [field, text] of readAlso(submitter)) keeper.type(field, text);
+        show();
+        keeper.flush();
+      }}
+    >
+      {/* Enter in a field presses a form's first button. */}
+      <button type="submit" tabIndex={-1} aria-hidden="true" className="sr-only">
+        Save
+      </button>
+      <input type="hidden" name="testerId" value={testerId} />
+      <input type="hidden" name="was" value={JSON.stringify(stored)} />
+      {children}
+      <AskedFields asked={keeping.state === "unheard" ? (answer?.asked ?? []) : keeping.asked} onChoose={choose} />
+      <KeepLine keeping={keeping} answer={answer} isSaving={isSaving} />
+    </form>
+  );
+}

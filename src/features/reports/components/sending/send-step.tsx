@@ -1,0 +1,72 @@
+import { changedFields } from "../../changed-fields";
+import type { ReportInHand } from "../../data";
+import { fieldWords } from "../../field-words";
+import type { FilledReport } from "../../filled-report";
+import { OpenPoints } from "./open-points";
+import { ReportView } from "./report-view";
+import { SendForm } from "./send-form";
+
+interface SendStepProps {
+  readonly report: FilledReport;
+  readonly inHand: ReportInHand;
+  /** When the newest version was sent, as her page writes it. */
+  readonly sentOn: string;
+}
+
+/** Everything that she is about to send, and the button that sends it. */
+export function SendStep({ report, inHand, sentOn }: SendStepProps) {
+  const { sent, typed, version } = inHand;
+  const changed = sent === null ? [] : changedFields(sent.typed, typed);
+  return (
+    <>
+      {sent === null ? null : <SentLine report={report} version={sent.version} sentOn={sentOn} changed={changed} />}
+      <OpenPoints report={report} />
+      <ReportView report={report} />
+      {report.ended === null ? (
+        <div className="border-t border-line-strong pt-6">
+          <p className="mb-4 text-soft">
+            {sent === null
+              ? "You may send early, with the swatch alone, and send again whenever something is added: every version is kept."
+              : "What you sent before is kept; this is sent as the next version."}
+          </p>
+          <SendForm
+            testerId={report.testerId}
+            version={version}
+            label={sent === null ? "Send my report" : "Send the changes"}
+          />
+        </div>
+      ) : null}
+    </>
+  );
+}
+
+interface SentLineProps {
+  readonly report: FilledReport;
+  readonly version: number;
+  readonly sentOn: string;
+  readonly changed: readonly string[];
+}
+
+function SentLine({ report, version, sentOn, changed }: SentLineProps) {
+  const fields = changed.length === 1 ? "1 field" : `${changed.length} fields`;
+  return (
+    <div className="mb-8">
+      <p className="font-semibold">
+        ✓ Sent on {sentOn}, version {version}.{" "}
+        {changed.length === 0 ? "Nothing is changed since." : `Changed since: ${fields}.`}
+      </p>
+      {changed.length === 0 ? null : (
+        <details>
+          <summary className="text-link inline-flex min-h-11 items-center">What is changed</summary>
+          <ul className="list-disc pl-6">
+            {changed.map((field) => (
+              <li key={field} className="wrap-anywhere">
+                {fieldWords(field, report.context, report.typed)}
+              </li>
+            ))}
+          </ul>
+        </details>
+      )}
+    </div>
+  );
+}

@@ -1,0 +1,18 @@
+import { Button, type ButtonLook } from "@/ui/button";
+import { ALSO, alsoValue } from "../keeping/also";
+
+interface AlsoButtonProps {
+  /** Field → what is to stand there; null takes the field away. */
+  readonly changes: Readonly<Record<string, string | null>>;
+  readonly look?: ButtonLook;
+  readonly children: string;
+}
+
+/** A button of a kept form that changes fields beside what is typed. */
+export function AlsoButton({ changes, look = "quiet", children }: AlsoButtonProps) {
+  return (
+    <Button type="submit" look={look} name={ALSO} value={alsoValue(changes)}>
+      <span className="min-w-0 wrap-anywhere">{children}</span>
+    </Button>
+  );
+}

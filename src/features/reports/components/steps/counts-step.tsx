@@ -1,0 +1,90 @@
+import type { Count } from "@/engine/pattern";
+import { cmOfSize, own } from "@/engine/pattern";
+import { fieldOf } from "@/engine/reporting";
+import { formatExactLength } from "@/ui/format-exact-length";
+import { Section } from "@/ui/section";
+import { Sheet } from "@/ui/sheet";
+import { countsByPiece } from "../../counts-by-piece";
+import type { FilledReport } from "../../filled-report";
+import { ReportField } from "./report-field";
+import { StepForm } from "./step-form";
+import { TickBox } from "./tick-box";
+
+/** How she made it: counts and lengths beside the pattern's, what she changed on purpose, and how long it took. */
+export function CountsStep({ report }: { readonly report: FilledReport }) {
+  const { pattern } = report.context;
+  return (
+    <StepForm report={report} fields={["asWritten", "hours", "worked", "length", "changed"]}>
+      <Sheet className="mb-10">
+        <TickBox
+          report={report}
+          field={fieldOf.asWritten}
+          label="Wherever I type no number, I made it as the pattern has it."
+        />
+      </Sheet>
+      {countsByPiece(pattern).map(({ label, counts }) => (
+        <Section key={label} title={label}>
+          <div className="grid gap-x-6 gap-y-5 sm:grid-cols-2">
+            {counts.map((count) => (
+              <CountField key={count.id} report={report} count={count} />
+            ))}
+          </div>
+        </Section>
+      ))}
+      <Lengths report={report} />
+      <Section
+        title="Made otherwise on purpose"
+        intro="Such as a longer body because you like it so. These measurements are not compared with the pattern."
+      >
+        <div className="grid gap-x-6 sm:grid-cols-2">
+          {pattern.measurements.map(({ id, label }) => (
+            <TickBox key={id} report={report} field={fieldOf.changed(id)} label={label} />
+          ))}
+        </div>
+      </Section>
+      <Section title="Your time">
+        <div className="max-w-60">
+          <ReportField report={report} field={fieldOf.hours} label="Hours, about" unit="h" />
+        </div>
+      </Section>
+    </StepForm>
+  );
+}
+
+function CountField({ report, count }: { readonly report: FilledReport; readonly count: Count }) {
+  const { pattern, size } = report.context;
+  const graded = own(own(pattern.grading, count.id), size);
+  return (
+    <ReportField
+      report={report}
+      field={fieldOf.worked(count.id)}
+      label={count.label}
+      unit={count.direction === "stitches" ? "stitches" : "rows"}
+      placeholder={graded === undefined ? undefined : String(graded)}
+      hint={graded === undefined ? undefined : `The pattern: ${graded}`}
+    />
+  );
+}
+
+function Lengths({ report }: { readonly report: FilledReport }) {
+  const { pattern, size, unit, lengthWords } = report.context;
+  if (!pattern.lengths || pattern.lengths.length === 0) return null;
+  return (
+    <Section title="Worked until it measures">
+      <div className="grid gap-x-6 gap-y-5 sm:grid-cols-2">
+        {pattern.lengths.map(({ id, label, cm }) => (
+          <ReportField
+            key={id}
+            report={report}
+            field={fieldOf.length(id)}
+            label={label}
+            unit={unit}
+            keyboard={unit === "in" ? "text" : "decimal"}
+            placeholder={formatExactLength(cmOfSize(cm, size), unit)}
+            hint={`The pattern: ${lengthWords(cmOfSize(cm, size))}`}
+          />
+        ))}
+      </div>
+    </Section>
+  );
+}

@@ -1,0 +1,91 @@
+import Link from "next/link";
+import type { ReactNode } from "react";
+import type { Measurement } from "@/engine/pattern";
+import { keysOf } from "@/engine/reporting";
+import { Sheet } from "@/ui/sheet";
+import type { FilledReport } from "../../filled-report";
+import { measuredItems } from "../../measured";
+import { furtherKey } from "../../item-key";
+import { MeasuredList } from "./measured-list";
+import { ReadingFields } from "./reading-fields";
+import { StepForm } from "./step-form";
+
+interface MeasurementStepProps {
+  readonly report: FilledReport;
+  readonly measurement: Measurement;
+  /** Key of a reading that the address adds. */
+  readonly added: string | undefined;
+  /** The piece with the tape's place lit, where the pattern says where it lies. */
+  readonly drawing: ReactNode;
+}
+
+/** One measurement: where the tape lies, what it says, and the way to the others. */
+export function MeasurementStep({ report, measurement, added, drawing }: MeasurementStepProps) {
+  const { id, letter, label, how } = measurement;
+  const items = measuredItems(report);
+  const at = items.findIndex((item) => item.measurement.id === id);
+  const typed = keysOf(report.typed, { reading: id });
+  const keys = [...new Set([...(typed.length === 0 ? ["1"] : typed), ...(added === undefined ? [] : [added])])];
+  return (
+    <>
+      <StepForm key={id} report={report} fields={[`reading.${id}`]}>
+        <Sheet>
+          <p className="numbers text-sm text-soft">
+            {at + 1} of {items.length}
+          </p>
+          <h2 className="mb-2">
+            <span className="numbers mr-2 text-thread">{letter}</span>
+            {label}
+          </h2>
+          {drawing}
+          <p className="mb-5 wrap-anywhere">{how}</p>
+          {keys.map((key, place) => (
+            <ReadingFields
+              key={key}
+              report={report}
+              measurement={measurement}
+              reading={key}
+              number={keys.length > 1 ? place + 1 : null}
+            />
+          ))}
+          {report.ended === null ? (
+            <p className="mt-3">
+              <Link
+                href={`?m=${id}&add=${furtherKey(keys)}`}
+                scroll={false}
+                className="text-link inline-flex min-h-11 items-center"
+              >
+                Measure it once more
+              </Link>
+            </p>
+          ) : null}
+          <Neighbours before={items[at - 1]?.measurement} after={items[at + 1]?.measurement} />
+        </Sheet>
+      </StepForm>
+      <MeasuredList items={items} current={id} />
+    </>
+  );
+}
+
+function Neighbours({ before, after }: { readonly before?: Measurement; readonly after?: Measurement }) {
+  return (
+    <nav aria-label="Measurements before and after" className="mt-2 flex justify-between gap-4">
+      <span className="min-w-0">{before ? <Neighbour to={before}>{`← ${before.label}`}</Neighbour> : null}</span>
+      <span className="min-w-0 text-right">
+        {after ? <Neighbour to={after}>{`Next: ${after.label} →`}</Neighbour> : null}
+      </span>
+    </nav>
+  );
+}
+
+function Neighbour({ to, children }: { readonly to: Measurement; readonly children: string }) {
+  return (
+    <Link
+      href={`?m=${to.id}`}
+      prefetch={false}
+      className="text-link inline-flex min-h-11 items-center font-semibold wrap-anywhere"
+    >
+      {children}
+    </Link>
+  );
+}

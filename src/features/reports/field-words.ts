@@ -1,0 +1,83 @@
+import {
+  keysOf,
+  parseField,
+  type FitPart,
+  type ReadingPart,
+  type ReportContext,
+  type SwatchPart,
+  type TypedReport,
+  type YarnPart,
+} from "@/engine/reporting";
+
+type Named = readonly { readonly id: string; readonly label: string }[];
+
+/** What a field is called where it does not stand in its form: `Bust, what the tape says`. */
+export function fieldWords(name: string, context?: ReportContext, typed: TypedReport = {}): string {
+  const field = parseField(name);
+  const pattern = context?.pattern;
+  const labelOf = (items: Named | undefined, id: string) => items?.find((item) => item.id === id)?.label ?? id;
+  switch (field?.kind) {
+    case undefined:
+      return name;
+    case "swatch":
+      return `Swatch ${numberOf(field.key, keysOf(typed, "swatch"))}, ${SWATCH[field.part]}`;
+    case "worked":
+      return labelOf(pattern?.counts, field.id);
+    case "length":
+      return labelOf(pattern?.lengths, field.id);
+    case "changed":
+      return `${labelOf(pattern?.measurements, field.id)}, made otherwise on purpose`;
+    case "reading":
+      return `${labelOf(pattern?.measurements, field.id)}, ${READING[field.part]}`;
+    case "yarn":
+      return `Yarn ${numberOf(field.key, keysOf(typed, "yarn"))}, ${YARN[field.part]}`;
+    case "fit":
+      return `${labelOf(pattern?.bodyMeasurements, field.id)}, ${FIT[field.part]}`;
+    case "asWritten":
+      return "Everything else as written";
+    case "hours":
+      return "Hours";
+  }
+}
+
+function numberOf(key: string, keys: readonly string[]): string {
+  const at = keys.indexOf(key);
+  return at === -1 ? key : String(at + 1);
+}
+
+const SWATCH: Readonly<Record<SwatchPart, string>> = {
+  fabric: "fabric",
+  toolMm: "tool",
+  stitches: "stitches",
+  across: "width",
+  rows: "rows",
+  along: "height",
+  washed: "washed",
+  on: "where it was measured",
+  worked: "how it was worked",
+  used: "whether it counts",
+  kept: "that it is right",
+};
+
+const READING: Readonly<Record<ReadingPart, string>> = {
+  value: "what the tape says",
+  way: "how it was measured",
+  state: "washed",
+  kept: "that it is right",
+};
+
+const YARN: Readonly<Record<YarnPart, string>> = {
+  yarn: "which yarn",
+  how: "how it was measured",
+  before: "weight before",
+  after: "weight after",
+  balls: "balls",
+  gramsPerBall: "weight of a ball",
+  metresPerBall: "length of a ball",
+  swatchInWeight: "swatch in the weight",
+  tailsInWeight: "tails in the weight",
+  seamsInWeight: "seams in the weight",
+  kept: "that it is right",
+};
+
+const FIT: Readonly<Record<FitPart, string>> = { scale: "how it fits", says: "your words" };

@@ -1,0 +1,11 @@
+import type { PatternDocument } from "@/engine/pattern";
+
+/** A place that the fit is asked at. @param area id of a body measurement, explained by the pattern or not. */
+export function fitAreaOf(
+  { bodyMeasurements = [], measurements }: PatternDocument,
+  area: string,
+): { readonly label: string; readonly isGirth: boolean } {
+  const governing = measurements.filter(({ target }) => target && "body" in target && target.body === area);
+  const label = bodyMeasurements.find(({ id }) => id === area)?.label ?? area.replaceAll("-", " ");
+  return { label: `${label.charAt(0).toUpperCase()}${label.slice(1)}`, isGirth: governing.some(({ girth }) => girth) };
+}

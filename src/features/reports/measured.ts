@@ -1,0 +1,48 @@
+import { fieldOf, keysOf } from "@/engine/reporting";
+import type { Measurement } from "@/engine/pattern";
+import { isBlank, sayingsAt, textOf, type FilledReport } from "./filled-report";
+
+export type MeasuredState = "empty" | "read" | "asked" | "faulty" | "changed";
+
+/** A measurement in the list of all that she takes. */
+export interface MeasuredItem {
+  readonly measurement: Measurement;
+  readonly state: MeasuredState;
+  /** Her readings as she typed them. */
+  readonly says: string;
+}
+
+/** How far she is with each measurement, in the pattern's order. */
+export function measuredItems(report: FilledReport): MeasuredItem[] {
+  return report.context.pattern.measurements.map((measurement) => {
+    const values = keysOf(report.typed, { reading: measurement.id })
+      .map((key) => fieldOf.reading(measurement.id, key, "value"))
+      .filter((field) => !isBlank(report, field));
+    const isChanged = textOf(report, fieldOf.changed(measurement.id)) === "yes";
+    const typed = values.map((field) => (textOf(report, field) ?? "").trim()).join("; ");
+    return { measurement, state: stateOf(report, values, isChanged), says: typed };
+  });
+}
+
+function stateOf(report: FilledReport, values: readonly string[], isChanged: boolean): MeasuredState {
+  if (values.some((field) => sayingsAt(report, field).faults.length > 0)) return "faulty";
+  if (values.some((field) => report.questions.some((question) => question.field === field))) return "asked";
+  if (isChanged) return "changed";
+  return values.length === 0 ? "empty" : "read";
+}
+
+/** What she has last said of her other readings, which is likely true of the next: how it was laid, and washed or not. */
+export function usualOf(report: FilledReport, part: "way" | "state", but: string): string | undefined {
+  const said = report.context.pattern.measurements
+    .filter(({ id }) => id !== but)
+    .flatMap(({ id }) => keysOf(report.typed, { reading: id }).map((key) => fieldOf.reading(id, key, part)))
+    .flatMap((field) => (isBlank(report, field) ? [] : [textOf(report, field)]));
+  return said.every((each) => each === said[0]) ? said[0] : undefined;
+}
+
+/** The measurement that an address names, else the first that is still to be taken. A pattern has at least one. */
+export function measurementToTake(report: FilledReport, named: string | string[] | undefined): Measurement | undefined {
+  const items = measuredItems(report);
+  const found = items.find(({ measurement }) => measurement.id === named);
+  return (found ?? items.find(({ state }) => state === "empty") ?? items[0])?.measurement;
+}

@@ -1,0 +1,42 @@
+import { keysOf, swatchOutlook, type SwatchOutlook } from "@/engine/reporting";
+import { chooseSwatch } from "@/engine/prediction";
+import type { Fabric, Swatch } from "@/engine/pattern";
+import type { FilledReport } from "./filled-report";
+
+/** One of her swatches as its page shows it. */
+export interface SwatchTry {
+  readonly key: string;
+  /** 1 for the oldest. */
+  readonly number: number;
+  /** Null while it cannot be read. */
+  readonly outcome: {
+    readonly swatch: Swatch;
+    readonly fabric: Fabric;
+    /** It is the one of its fabric that counts. */
+    readonly counts: boolean;
+    /** Others of the same fabric can be read too. */
+    readonly hasOthers: boolean;
+    readonly outlook: SwatchOutlook;
+  } | null;
+}
+
+/** Her swatches, oldest first, at least one; one more where the address asks for it. */
+export function swatchTries(report: FilledReport, added: string | undefined): SwatchTry[] {
+  const { read, typed } = report;
+  const keys = keysOf(typed, "swatch");
+  const shown = [...new Set([...(keys.length === 0 ? ["1"] : keys), ...(added === undefined ? [] : [added])])];
+  return shown.map((key, at) => {
+    const swatch = read.report.swatches[read.keys.swatches.indexOf(key)];
+    return { key, number: at + 1, outcome: swatch === undefined ? null : outcomeOf(swatch, report) };
+  });
+}
+
+function outcomeOf(swatch: Swatch, { read, context }: FilledReport): SwatchTry["outcome"] {
+  const { swatches } = read.report;
+  const fabric = context.pattern.fabrics.find(({ id }) => id === swatch.fabric);
+  const outlook = swatchOutlook(swatch, { context, worked: read.report });
+  if (fabric === undefined || outlook === undefined) return null;
+  const counts = chooseSwatch(swatches, fabric.id) === swatch;
+  const hasOthers = swatches.some((other) => other !== swatch && other.fabric === fabric.id);
+  return { swatch, fabric, counts, hasOthers, outlook };
+}

@@ -1,0 +1,43 @@
+import { inflateSync } from "node:zlib";
+
+/**
+ * The characters that a font has a picture for.
+ *
+ * @param file a font in WOFF 1.0 with a Unicode character map of format 4, as fonts of the basic plane have.
+ * @returns their code points.
+ * @throws {Error} where the font has no such map.
+ * @see WOFF File Format 1.0 (W3C 2012), 3 to 5; OpenType 1.9, "cmap", format 4.
+ */
+export function woffCodePoints(file: Buffer): Set<number> {
+  const cmap = woffTable(file, "cmap");
+  const subtables = Array.from({ length: cmap.readUInt16BE(2) }, (_, at) => cmap.readUInt32BE(8 + 8 * at));
+  const format4 = subtables.find((at) => cmap.readUInt16BE(at) === 4);
+  if (format4 === undefined) throw new Error("a font without a character map of format 4");
+  return readFormat4(cmap.subarray(format4));
+}
+
+function woffTable(file: Buffer, tag: string): Buffer {
+  const tables = Array.from({ length: file.readUInt16BE(12) }, (_, at) => 44 + 20 * at);
+  const entry = tables.find((at) => file.toString("latin1", at, at + 4) === tag);
+  if (entry === undefined) throw new Error(`a font without a table ${tag}`);
+  const [offset, packed, whole] = [4, 8, 12].map((at) => file.readUInt32BE(entry + at));
+  const bytes = file.subarray(offset ?? 0, (offset ?? 0) + (packed ?? 0));
+  return packed === whole ? bytes : inflateSync(bytes);
+}
+
+/** Segments of characters: their ends, their starts, what is added to a character, where else its glyph stands. */
+function readFormat4(map: Buffer): Set<number> {
+  const twice = map.readUInt16BE(6);
+  const [ends, starts] = [14, 16 + twice];
+  const [deltas, offsets] = [starts + twice, starts + 2 * twice];
+  const codePoints = new Set<number>();
+  for (let at = 0; at < twice; at += 2) {
+    const [start, end] = [map.readUInt16BE(starts + at), map.readUInt16BE(ends + at)];
+    const [delta, offset] = [map.readUInt16BE(deltas + at), map.readUInt16BE(offsets + at)];
+    for (let code = start; code <= end && code < 0xffff; code += 1) {
+      const glyph = offset === 0 ? code : map.readUInt16BE(offsets + at + offset + 2 * (code - start));
+      if (glyph !== 0 && ((glyph + delta) & 0xffff) !== 0) codePoints.add(code);
+    }
+  }
+  return codePoints;
+}

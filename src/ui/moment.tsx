@@ -1,0 +1,18 @@
+import { momentWords, type MomentKind } from "./moment-words";
+import { ReadersMoment } from "./readers-moment";
+
+interface MomentProps extends MomentKind {
+  readonly at: Date;
+  /** The reader's own zone, where it is known; else her browser tells it. */
+  readonly readerZone?: string;
+}
+
+/** A moment in the zone that it was named in and, where they differ, in the reader's own. */
+export function Moment({ at, readerZone, ...kind }: MomentProps) {
+  return (
+    <>
+      <time dateTime={at.toISOString()}>{momentWords(at, kind)}</time>
+      <ReadersMoment at={at.toISOString()} knownZone={readerZone ?? null} {...kind} />
+    </>
+  );
+}

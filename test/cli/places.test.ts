@@ -1,0 +1,72 @@
+import { spawnSync } from "node:child_process";
+import { describe, expect, it } from "vitest";
+import { applicant, applicantsDocument } from "../factories/applicants";
+
+function places(input: unknown) {
+  const ran = spawnSync("node_modules/.bin/tsx", ["src/cli/engine.ts", "places", "-"], {
+    input: JSON.stringify(input),
+    encoding: "utf8",
+  });
+  return { status: ran.status, output: ran.stdout, errors: ran.stderr };
+}
+
+describe("the verb places", () => {
+  it("prints who is placed, who waits and what is short, with the documented keys and no others", () => {
+    const document = applicantsDocument({
+      places: { small: { least: 1, wanted: 2 }, large: { least: 2, wanted: 2 } },
+      applicants: [
+        applicant("a", 91),
+        applicant("b", 120),
+        applicant("c", 108, { locked: "large" }),
+        applicant("d", 90, { excluded: true }),
+      ],
+    });
+    const { status, output, errors } = places(document);
+    expect(errors).toBe("");
+    expect(status).toBe(0);
+    // By hand: S halves 4 cm, L halves 5; a lies 1 ÷ 4 above S and 17 ÷ 5 below L, b 12 ÷ 5 above L.
+    const only = "is the one size with places that is within reach and that she accepts.";
+    expect(JSON.parse(output)).toEqual({
+      placed: [
+        { applicant: "a", size: "small", misfit: 0.0625, why: `S ${only} Her bust is 1 cm above the size's.` },
+        { applicant: "c", size: "large", misfit: 0, why: "The designer has given her L. Her bust is the size's." },
+      ],
+      waiting: [
+        {
+          applicant: "b",
+          why: "No size with places that she accepts is within reach; the nearest is L. Her bust is 12 cm above the size's, 2 cm out of reach.",
+        },
+        { applicant: "d", why: "The designer has left her out." },
+      ],
+      short: [
+        {
+          size: "large",
+          missing: 1,
+          nearest: [
+            {
+              applicant: "b",
+              misfit: expect.closeTo(5.76, 12),
+              why: "Her bust is 12 cm above the size's, 2 cm out of reach.",
+            },
+            {
+              applicant: "a",
+              misfit: expect.closeTo(11.56, 12),
+              why: "Her bust is 17 cm below the size's, 7 cm out of reach. She is placed in S, which would then be short.",
+            },
+          ],
+        },
+      ],
+      objective: { leastFilled: 2, filled: 2, misfit: 0.0625 },
+    });
+  }, 60_000);
+
+  it("leaves with 2 and nothing printed where locks are more than places", () => {
+    const applicants = [applicant("a", 91, { locked: "small" }), applicant("b", 91, { locked: "small" })];
+    expect(places(applicantsDocument({ applicants }))).toEqual({
+      status: 2,
+      output: "",
+      errors:
+        "applicants[1].locked: 2 applicants are locked in S, where 1 tester is wanted: want more there, or take a lock away.\n",
+    });
+  }, 60_000);
+});

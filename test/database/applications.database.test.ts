@@ -1,0 +1,237 @@
+import { randomUUID } from "node:crypto";
+import { beforeEach, describe, expect, it } from "vitest";
+import { applicationAccess, applicationLink, ownApplicationLink } from "@/features/applications/access";
+import { callApplications } from "@/features/applications/data";
+import { sayWord, storeApplication, type NewApplication } from "@/features/applications/mutations";
+import { readOwnApplication } from "@/features/applications/own-data";
+import { deleteApplication, takeUpAgain, withdrawApplication } from "@/features/applications/own-mutations";
+import { callAccess } from "@/features/calls/access";
+import { publishedCall, type PublishedCall } from "@/features/openings/access";
+import { inviteApplicants } from "@/features/testers/mutations";
+import { database } from "@/server/database";
+import { openingDocument } from "../factories/opening";
+import { joinCall, makePublishedCall, makeViewer, type PublishedCallMade } from "./published-call";
+
+let made: PublishedCallMade;
+let call: PublishedCall;
+
+const LATER = new Date("2091-01-01T00:00:00Z");
+
+function application(change: Partial<NewApplication> = {}): NewApplication {
+  return {
+    name: "Maja",
+    email: `${randomUUID()}@example.org`,
+    document: {
+      ...{ accepts: null, prefers: [], forAnother: false, yarn: "", tool: "", unit: "cm", terms: "us" },
+      ...{ timeZone: "Pacific/Chatham", experience: "first", handle: "", pastWork: "" },
+    },
+    measurements: { bust: 97.79 },
+    typed: { bust: "38 1/2 in" },
+    accountId: null,
+    agreementVersion: 1,
+    submissionKey: randomUUID(),
+    ...change,
+  };
+}
+
+async function applied(change: Partial<NewApplication> = {}) {
+  const applicationId = await storeApplication(call, application(change));
+  return { applicationId, access: await applicationAccess(applicationLink(applicationId)) };
+}
+
+async function changeOpening(change: Parameters<typeof openingDocument>[0]): Promise<void> {
+  await database().opening.update({ where: { callId: made.callId }, data: { document: openingDocument(change) } });
+}
+
+beforeEach(async () => {
+  made = await makePublishedCall();
+  call = await publishedCall(made.callId);
+});
+
+describe("an application", () => {
+  it("is kept as typed beside its centimetres, with the agreement's version and the moment of her yes", async () => {
+    const { access } = await applied();
+    const own = await readOwnApplication(access);
+    expect(own).toMatchObject({
+      ...{ name: "Maja", measurements: { bust: 97.79 }, typed: { bust: "38 1/2 in" }, designer: "Ana" },
+      ...{ agreement: { version: 1, text: "You test and you tell." }, withdrawnAt: null, tester: null },
+    });
+    expect(Math.abs(own.agreedAt.getTime() - Date.now())).toBeLessThan(60_000);
+  });
+
+  it("is stored once however often the same sending comes, also at once and after the call is closed", async () => {
+    const same = application();
+    const ids = await Promise.all([1, 2, 3].map(() => storeApplication(call, same)));
+    await database().call.update({ where: { id: made.callId }, data: { status: "closed" } });
+    ids.push(await storeApplication(call, same));
+    expect(new Set(ids).size).toBe(1);
+    expect(await database().application.count({ where: { callId: made.callId } })).toBe(1);
+  });
+
+  it("is one an e-mail address and call, and one an account and call, also at once", async () => {
+    const viewer = await makeViewer("Maja");
+    const twice = await Promise.allSettled([
+      storeApplication(call, application({ email: "maja@example.org" })),
+      storeApplication(call, application({ email: "maja@example.org", name: "Somebody else" })),
+    ]);
+    expect(twice.map(({ status }) => status).sort()).toEqual(["fulfilled", "rejected"]);
+    expect(twice.find(({ status }) => status === "rejected")).toMatchObject({ reason: { refusal: "known" } });
+    await applied({ accountId: viewer.accountId });
+    await expect(applied({ accountId: viewer.accountId })).rejects.toMatchObject({ refusal: "known" });
+    expect(await database().application.count({ where: { callId: made.callId } })).toBe(2);
+    const other = await publishedCall((await makePublishedCall()).callId);
+    await expect(storeApplication(other, application({ email: "maja@example.org" }))).resolves.toBeDefined();
+  });
+
+  it("for the last place is taken from one of two that come at once", async () => {
+    await changeOpening({ mostApplications: 2 });
+    await applied();
+    const both = await Promise.allSettled([applied(), applied()]);
+    expect(both.map(({ status }) => status).sort()).toEqual(["fulfilled", "rejected"]);
+    expect(both.find(({ status }) => status === "rejected")).toMatchObject({ reason: { refusal: "full" } });
+    const positions = (await callApplications(made.access)).map(({ position }) => position);
+    expect(positions).toEqual([0, 1]);
+  });
+
+  it("is refused once the time is over, the call closed or taken back, or the agreement another", async () => {
+    const where = { callId: made.callId };
+    await database().agreement.create({ data: { ...where, version: 2, text: "Another text." } });
+    await expect(applied()).rejects.toMatchObject({ refusal: "agreement" });
+    await database().opening.update({ where, data: { applyUntil: new Date(Date.now() - 1) } });
+    await expect(applied({ agreementVersion: 2 })).rejects.toMatchObject({ refusal: "over" });
+    await database().opening.update({ where, data: { applyUntil: LATER } });
+    await database().call.update({ where: { id: made.callId }, data: { status: "closed" } });
+    await expect(applied({ agreementVersion: 2 })).rejects.toMatchObject({ refusal: "over" });
+    await database().call.update({ where: { id: made.callId }, data: { status: "open" } });
+    await database().opening.update({ where, data: { publishedAt: null } });
+    await expect(applied({ agreementVersion: 2 })).rejects.toMatchObject({ refusal: "over" });
+    expect(await database().application.count({ where })).toBe(0);
+  });
+
+  it("is kept whole with a name of 300 characters, right-to-left text and emoji", async () => {
+    for (const name of ["ن".repeat(300), "🧶🐑", "‮abc"]) {
+      const { access } = await applied({ name });
+      expect((await readOwnApplication(access)).name).toBe(name);
+    }
+  });
+});
+
+describe("an applicant's link", () => {
+  it("opens her own application alone: no other id with her key, no part of it, no key of another kind", async () => {
+    const [maja, rosa] = [await applied(), await applied()];
+    const link = applicationLink(maja.applicationId);
+    const [id = "", key = ""] = link.split(".");
+    const guesses = [`${rosa.applicationId}.${key}`, id, `${id}.`, `${id}.${key.slice(1)}`, `${link}x`, `.${key}`, "x"];
+    for (const guess of guesses) await expect(applicationAccess(guess)).rejects.toMatchObject({ code: "not-found" });
+    await expect(applicationAccess(link)).resolves.toMatchObject({ applicationId: maja.applicationId });
+  });
+
+  it("is found again by the account that applied, and by no other", async () => {
+    const [viewer, stranger] = [await makeViewer("Maja"), await makeViewer("Sam")];
+    const { applicationId } = await applied({ accountId: viewer.accountId });
+    expect(await ownApplicationLink(viewer, made.callId)).toBe(applicationLink(applicationId));
+    expect(await ownApplicationLink(stranger, made.callId)).toBeNull();
+  });
+});
+
+describe("taking it back", () => {
+  it("hides her body from the designer, frees her place, and can be undone while others can apply", async () => {
+    await changeOpening({ mostApplications: 1 });
+    const { access } = await applied();
+    await withdrawApplication(access);
+    await expect(withdrawApplication(access)).rejects.toMatchObject({ code: "changed-meanwhile" });
+    expect(await callApplications(made.access)).toMatchObject([{ name: "Maja", measurements: null, typed: {} }]);
+    const rosa = await applied({ name: "Rosa" });
+    await expect(takeUpAgain(access)).rejects.toMatchObject({ refusal: "full" });
+    await withdrawApplication(rosa.access);
+    await takeUpAgain(access);
+    expect((await callApplications(made.access))[0]).toMatchObject({
+      measurements: { bust: 97.79 },
+      withdrawnAt: null,
+    });
+    await withdrawApplication(access);
+    await database().opening.update({ where: { callId: made.callId }, data: { publishedAt: null } });
+    await expect(takeUpAgain(access)).rejects.toMatchObject({ refusal: "over" });
+  });
+
+  it("declines a place that was offered, and is no way out of a test that she has accepted", async () => {
+    const { access, applicationId } = await applied();
+    const rosa = await applied();
+    const invitations = [applicationId, rosa.applicationId].map((id) => ({ applicationId: id, size: "small" }));
+    await inviteApplicants(made.access, { invitations, endsAt: LATER });
+    await withdrawApplication(access);
+    expect(await readOwnApplication(access)).toMatchObject({ tester: { size: "small", state: "declined" } });
+    await expect(takeUpAgain(access)).rejects.toMatchObject({ code: "changed-meanwhile" });
+    await database().tester.update({
+      where: { applicationId: rosa.applicationId },
+      data: { acceptedAt: new Date() },
+    });
+    await expect(withdrawApplication(rosa.access)).rejects.toMatchObject({ code: "changed-meanwhile" });
+    expect(await readOwnApplication(rosa.access)).toMatchObject({ withdrawnAt: null, tester: { state: "accepted" } });
+  });
+
+  it("and being invited at once leave no invitation that she could not know of", async () => {
+    const { access, applicationId } = await applied();
+    const invitations = [{ applicationId, size: "small" }];
+    await Promise.allSettled([
+      withdrawApplication(access),
+      inviteApplicants(made.access, { invitations, endsAt: LATER }),
+    ]);
+    const tester = await database().tester.findUnique({ where: { applicationId } });
+    expect(tester === null || tester.declinedAt !== null).toBe(true);
+  });
+});
+
+describe("deleting it", () => {
+  it("leaves nothing of contact, body and words, and lets her apply anew", async () => {
+    const { access, applicationId } = await applied({ email: "maja@example.org" });
+    await deleteApplication(access);
+    const where = { applicationId };
+    expect(await database().applicationContact.count({ where })).toBe(0);
+    expect(await database().applicationBody.count({ where })).toBe(0);
+    await expect(applicationAccess(applicationLink(applicationId))).rejects.toMatchObject({ code: "not-found" });
+    await expect(readOwnApplication(access)).rejects.toMatchObject({ code: "not-found" });
+    await expect(applied({ email: "maja@example.org" })).resolves.toBeDefined();
+  });
+
+  it("takes along a place that she never accepted, and leaves a test that she did", async () => {
+    const [maja, rosa] = [await applied(), await applied()];
+    const invitations = [maja, rosa].map(({ applicationId }) => ({ applicationId, size: "small" }));
+    await inviteApplicants(made.access, { invitations, endsAt: LATER });
+    await database().tester.update({ where: { applicationId: rosa.applicationId }, data: { acceptedAt: new Date() } });
+    await deleteApplication(maja.access);
+    await deleteApplication(rosa.access);
+    const testers = await database().tester.findMany({ where: { callId: made.callId }, include: { body: true } });
+    expect(testers).toMatchObject([{ applicationId: null, body: { measurements: { bust: 97.79 } } }]);
+  });
+});
+
+describe("the designer's word", () => {
+  it("is said by her and by who may edit; who may look reads it, strangers neither", async () => {
+    const { applicationId } = await applied();
+    const [editor, viewer] = [await joinCall(made, "editor"), await joinCall(made, "viewer")];
+    await sayWord(made.access, { applicationId, word: "yes" });
+    await sayWord(editor.access, { applicationId, word: "maybe" });
+    await expect(sayWord(viewer.access, { applicationId, word: "no" })).rejects.toMatchObject({ code: "not-found" });
+    expect(await callApplications(viewer.access)).toMatchObject([{ word: "maybe", measurements: { bust: 97.79 } }]);
+    const other = await makePublishedCall();
+    await expect(sayWord(other.access, { applicationId, word: "no" })).rejects.toMatchObject({ code: "not-found" });
+    await expect(callAccess(other.owner, made.callId, "viewer")).rejects.toMatchObject({ code: "not-found" });
+    expect(await callApplications(other.access)).toEqual([]);
+    await sayWord(made.access, { applicationId, word: null });
+    expect(await callApplications(made.access)).toMatchObject([{ word: null }]);
+  });
+
+  it("comes too late for one that is withdrawn, and once the call is closed", async () => {
+    const { applicationId, access } = await applied();
+    await withdrawApplication(access);
+    await expect(sayWord(made.access, { applicationId, word: "yes" })).rejects.toMatchObject({
+      code: "changed-meanwhile",
+    });
+    await takeUpAgain(access);
+    await database().call.update({ where: { id: made.callId }, data: { status: "closed" } });
+    await expect(sayWord(made.access, { applicationId, word: "yes" })).rejects.toMatchObject({
+      code: "changed-meanwhile",
+    });
+  });
+});

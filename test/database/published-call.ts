@@ -1,0 +1,53 @@
+import { randomUUID } from "node:crypto";
+import type { PatternDocument, Places } from "@/engine/pattern";
+import { callAccess, proveCall, type CallAccess } from "@/features/calls/access";
+import { createCall } from "@/features/calls/mutations";
+import type { OpeningDocument } from "@/features/openings/schema";
+import { provePattern } from "@/features/patterns/access";
+import { createPattern } from "@/features/patterns/mutations";
+import { database } from "@/server/database";
+import { endOfDay } from "@/server/time-zone";
+import { inTransaction } from "@/server/transaction";
+import type { Viewer } from "@/server/viewer";
+import { openingDocument } from "../factories/opening";
+import { patternDocument } from "../factories/pattern";
+import { makeAccount } from "./make-account";
+
+export interface PublishedCallMade {
+  readonly callId: string;
+  readonly patternId: string;
+  readonly owner: Viewer;
+  /** The owner's. */
+  readonly access: CallAccess;
+}
+
+export async function makeViewer(name: string): Promise<Viewer> {
+  const account = await makeAccount({ name });
+  return { accountId: account.id, name, email: account.email, unit: "cm" };
+}
+
+/** A designer's call that is published and takes applications, with an agreement of version 1. */
+export async function makePublishedCall(
+  given: { pattern?: PatternDocument; places?: Places; opening?: Partial<OpeningDocument> } = {},
+): Promise<PublishedCallMade> {
+  const owner = await makeViewer("Ana");
+  const document = given.pattern ?? patternDocument();
+  const places = given.places ?? Object.fromEntries(document.sizes.map(({ id }) => [id, { least: 1, wanted: 2 }]));
+  const { patternId, callId } = await inTransaction(async (transaction) => {
+    const made = await createPattern(owner, { document, reason: "first" }, transaction);
+    const pattern = await provePattern(transaction, { viewer: owner, patternId: made.patternId, least: "owner" });
+    return { ...made, ...(await createCall(pattern, { title: "Invented call", places }, transaction)) };
+  });
+  const opening = openingDocument(given.opening);
+  const applyUntil = endOfDay(opening.dates.applyUntil, opening.timeZone);
+  await database().agreement.create({ data: { callId, version: 1, text: "You test and you tell." } });
+  await database().opening.create({ data: { callId, document: opening, publishedAt: new Date(), applyUntil } });
+  return { callId, patternId, owner, access: await callAccess(owner, callId, "owner") };
+}
+
+/** Somebody with a part in the call's pattern. */
+export async function joinCall({ patternId, callId }: PublishedCallMade, role: "editor" | "viewer") {
+  const viewer = await makeViewer(`Helper ${randomUUID()}`);
+  await database().membership.create({ data: { patternId, accountId: viewer.accountId, role } });
+  return { viewer, access: await proveCall(database(), { viewer, callId, least: "viewer" }) };
+}

@@ -1,0 +1,42 @@
+import { describe, expect, it } from "vitest";
+import { fillPlace } from "@/engine/places";
+import { applicant, applicantsDocument } from "../../factories/applicants";
+
+describe("a place that fell free", () => {
+  it("is offered to those who wait by how well they fit, and of equal ones to the earlier applicant", () => {
+    const document = applicantsDocument({
+      applicants: [
+        applicant("near", 100, { prefers: ["medium"] }),
+        applicant("exact", 98, { accepts: ["medium"] }),
+        applicant("as-near", 100),
+        applicant("stands", 98),
+        applicant("excluded", 98, { excluded: true }),
+        applicant("refuses", 97, { accepts: ["small"] }),
+        applicant("far", 109),
+      ],
+    });
+    const waiting = ["far", "refuses", "excluded", "as-near", "exact", "near"];
+    const { successors, nearest } = fillPlace({ document, size: "medium", waiting });
+    expect(successors).toMatchObject([
+      {
+        applicant: "exact",
+        misfit: 0,
+        why: "Of those who wait, she suits this size best. Her bust is the size's.",
+        reason: { isFirstChoice: false },
+      },
+      { applicant: "near", why: "Her bust is 2 cm above the size's.", reason: { isFirstChoice: true } },
+      { applicant: "as-near", why: "Her bust is 2 cm above the size's." },
+    ]);
+    expect(nearest.map(({ applicant: id, why }) => `${id}: ${why}`)).toEqual([
+      "refuses: Her bust is 1 cm below the size's. She does not accept this size.",
+      "far: Her bust is 11 cm above the size's, 1 cm out of reach.",
+    ]);
+  });
+
+  it("has nobody where nobody waits", () => {
+    expect(fillPlace({ document: applicantsDocument(), size: "small", waiting: [] })).toEqual({
+      successors: [],
+      nearest: [],
+    });
+  });
+});

@@ -1,0 +1,45 @@
+import { describe, expect, it } from "vitest";
+import { canWithdraw, ownState } from "@/features/applications/own-state";
+import { testerState } from "@/features/applications/tester-state";
+import { momentWords, untilWords } from "@/features/applications/when-words";
+
+const [BEFORE, NOW, AFTER] = [new Date(1), new Date(2), new Date(3)];
+const NO_ANSWER = { invitationEndsAt: AFTER, acceptedAt: null, declinedAt: null, withdrawnAt: null, stoppedAt: null };
+
+describe("what became of a place", () => {
+  it("is the last word said, or that none came in time", () => {
+    expect(testerState(NO_ANSWER, NOW)).toBe("asked");
+    expect(testerState({ ...NO_ANSWER, invitationEndsAt: NOW }, NOW)).toBe("too late");
+    expect(testerState({ ...NO_ANSWER, acceptedAt: BEFORE, invitationEndsAt: BEFORE }, NOW)).toBe("accepted");
+    expect(testerState({ ...NO_ANSWER, acceptedAt: BEFORE, stoppedAt: NOW }, NOW)).toBe("stopped");
+    expect(testerState({ ...NO_ANSWER, declinedAt: NOW }, NOW)).toBe("declined");
+    expect(testerState({ ...NO_ANSWER, withdrawnAt: NOW }, NOW)).toBe("withdrawn");
+  });
+});
+
+describe("how an application stands", () => {
+  const tester = (state: ReturnType<typeof testerState>) => ({ testerId: "t", size: "m", state });
+
+  it("is told to who made it, and she can withdraw until she has answered", () => {
+    const states = [
+      ownState({ tester: null, withdrawnAt: null }),
+      ownState({ tester: null, withdrawnAt: NOW }),
+      ownState({ tester: tester("asked"), withdrawnAt: null }),
+      ownState({ tester: tester("too late"), withdrawnAt: null }),
+      ownState({ tester: tester("declined"), withdrawnAt: NOW }),
+      ownState({ tester: tester("withdrawn"), withdrawnAt: null }),
+      ownState({ tester: tester("accepted"), withdrawnAt: null }),
+    ];
+    expect(states).toEqual(["sent", "withdrawn", "offered", "too late", "declined", "taken back", "testing"]);
+    expect(states.filter(canWithdraw)).toEqual(["sent", "offered", "too late"]);
+  });
+});
+
+describe("a moment", () => {
+  it("is said in a reader's zone, and the end of a day as its last minute", () => {
+    // By hand: the 14th of March 2027 ends in Lisbon at 00:00 UTC of the 15th; Chatham is 13:45 ahead until April.
+    const at = new Date("2027-03-15T00:00:00Z");
+    expect(untilWords(at, "Europe/Lisbon")).toBe("14 March 2027, 23:59");
+    expect(momentWords(at, "Pacific/Chatham")).toBe("15 March 2027, 13:45");
+  });
+});

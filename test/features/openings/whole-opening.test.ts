@@ -1,0 +1,106 @@
+import { describe, expect, it } from "vitest";
+import { begunOpening } from "@/features/openings/begun-opening";
+import { readTyped } from "@/features/openings/read-typed";
+import type { TypedOpening } from "@/features/openings/schema";
+import { typedOpening } from "@/features/openings/typed-opening";
+import { wholeOpening } from "@/features/openings/whole-opening";
+import { usualInvitations } from "@/features/openings/usual-invitations";
+import { patternDocument } from "../../factories/pattern";
+
+const pattern = patternDocument({
+  bodyMeasurements: [
+    { id: "bust", label: "Bust", how: "Around." },
+    { id: "arm", label: "Arm", how: "Down." },
+  ],
+});
+const now = new Date("2027-03-01T12:00:00Z");
+
+function typed(change: TypedOpening = {}): TypedOpening {
+  return {
+    ...begunOpening(pattern, { title: "Vest test", places: null, timeZone: "Europe/Lisbon" }),
+    ...{ applyUntil: "2027-03-01", startOn: "2027-03-01", swatchBy: "2027-04-01", reportBy: "2027-06-01" },
+    gives: "The pattern.",
+    ...change,
+  };
+}
+
+function faultsOf(change: TypedOpening, stands: Parameters<typeof wholeOpening>[1]["stands"] = null): string[] {
+  const whole = wholeOpening(typed(change), { pattern, now, stands });
+  return whole.ok ? [] : whole.faults.map(({ field, says }) => `${field}: ${says}`);
+}
+
+it("begins with what the pattern knows: testers needed, invitations for the usual loss, body, tool", () => {
+  const begun = typed();
+  const least = Number(begun["least.small"]);
+  expect(Number(begun["wanted.small"])).toBe(usualInvitations(least));
+  // At 70 % each, 3 of 5 finish with 0.3087 + 0.36015 + 0.16807 = 0.83692, 3 of 4 with 0.4116 + 0.2401 = 0.6517 (binomial).
+  expect(usualInvitations(3)).toBe(5);
+  expect(begun).toMatchObject({ "body.bust": "fit", tools: expect.stringContaining("4 mm hook") as unknown });
+  expect(begun["body.arm"]).toBeUndefined();
+  expect(faultsOf({})).toEqual([]);
+});
+
+it("says at the field what is wrong with tester spots", () => {
+  expect(faultsOf({ "least.small": "3", "wanted.small": "2" })).toEqual([
+    "wanted.small: At least 3 are needed in S, so give 3 spots or more.",
+  ]);
+  expect(faultsOf({ "least.small": "1.5", "wanted.large": "−2" })).toEqual([
+    "least.small: “1.5” is not a whole number such as 3.",
+    "wanted.large: “−2” is not a whole number such as 3.",
+  ]);
+  const none = { "least.small": "", "wanted.small": "", "least.large": "0", "wanted.large": "" };
+  expect(faultsOf(none)).toEqual(["wanted.small: Give at least one size a tester spot."]);
+});
+
+describe("days", () => {
+  it("follow one another, may be the same, and each is told beside the one it comes before", () => {
+    expect(faultsOf({ swatchBy: "2027-02-28" })).toEqual([
+      "swatchBy: This is before the day to start, 2027-03-01. The days follow one another.",
+    ]);
+    expect(faultsOf({ startOn: "2027-02-29", reportBy: "" })).toEqual([
+      "startOn: “2027-02-29” is not a day such as 2027-03-14.",
+      "reportBy: Give the day for reports.",
+    ]);
+  });
+
+  it("are not over when they are published, in the call's zone, but may stand once they are", () => {
+    const over = ["applyUntil: This day is over already. Choose today or later."];
+    expect(faultsOf({ applyUntil: "2027-02-28" })).toEqual(over);
+    // At noon in UTC it is 1 March in Lisbon and, at UTC+14, 2 March on Kiritimati.
+    expect(faultsOf({ timeZone: "Pacific/Kiritimati" })).toEqual(over);
+    const earlier = wholeOpening(typed(), { pattern, now: new Date(0), stands: null });
+    if (!earlier.ok) throw new Error("whole");
+    const later = new Date("2027-03-20T00:00:00Z");
+    expect(wholeOpening(typed(), { pattern, now: later, stands: earlier.opening.document }).ok).toBe(true);
+    expect(wholeOpening(typed(), { pattern, now: later, stands: null }).ok).toBe(false);
+  });
+
+  it("need a zone that is known", () => {
+    expect(faultsOf({ timeZone: "Mars/Olympus" })).toEqual([
+      "timeZone: “Mars/Olympus” is not a time zone that is known here.",
+    ]);
+  });
+});
+
+it("reads what is there of a form with nothing in it, and says all that is missing", () => {
+  const { opening, faults } = readTyped({}, pattern);
+  expect(opening).toMatchObject({ title: "", dates: {}, document: { bodyAsked: [], fitBy: [] } });
+  expect(faults.map(({ field }) => field)).toEqual([
+    ...["title", "wanted.small", "timeZone", "applyUntil", "startOn", "swatchBy", "reportBy"],
+    ...["asks", "gives", "body.bust", "agreement"],
+  ]);
+  expect(faults.every(({ isMissing }) => isMissing)).toBe(true);
+});
+
+it("is the same once it is published and read into the form again", () => {
+  const whole = wholeOpening(typed({ mostApplications: "40", "body.arm": "asked" }), { pattern, now, stands: null });
+  if (!whole.ok) throw new Error("whole");
+  const again = wholeOpening(typedOpening(whole.opening), { pattern, now, stands: null });
+  expect(again).toEqual(whole);
+});
+
+it("lets a measurement that some size lacks be asked for, and not decide the size", () => {
+  expect(faultsOf({ "body.bust": "asked", "body.arm": "fit" })).toEqual([
+    "body.bust: Choose at least one body measurement that decides the size.",
+  ]);
+});

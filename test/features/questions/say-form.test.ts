@@ -1,0 +1,78 @@
+import { randomUUID } from "node:crypto";
+import { describe, expect, it } from "vitest";
+import { sayAction } from "@/features/questions/say-action";
+import { answerFormSchema, questionFormSchema, troubleFormSchema } from "@/features/questions/schema";
+import { AppError } from "@/server/errors";
+
+function form(entries: readonly (readonly [string, string])[]): FormData {
+  const data = new FormData();
+  for (const [name, value] of entries) data.append(name, value);
+  return data;
+}
+
+const at = [
+  ["testerId", randomUUID()],
+  ["place", "1-aa"],
+  ["formKey", randomUUID()],
+] as const;
+const question = { schema: questionFormSchema, fields: ["asks"] };
+
+describe("what somebody says in a form", () => {
+  it("is trimmed and otherwise as written: line breaks, right to left, emoji", async () => {
+    const heard: string[] = [];
+    const ask = sayAction(question, ({ asks }) => {
+      heard.push(asks);
+      return Promise.resolve();
+    });
+    expect(await ask(undefined, form([...at, ["asks", "  למה?\r\n🧶 \n"]]))).toEqual({ status: "kept" });
+    expect(heard).toEqual(["למה?\n🧶"]);
+  });
+
+  it("may have 2,000 characters; beyond that it comes back whole, with what is wrong", async () => {
+    const ask = sayAction(question, () => Promise.resolve());
+    const lines = `${"x".repeat(999)}\r\n${"y".repeat(1000)}`;
+    expect(await ask(undefined, form([...at, ["asks", lines]]))).toEqual({ status: "kept" });
+    const long = "x".repeat(2_001);
+    expect(await ask(undefined, form([...at, ["asks", long]]))).toEqual({
+      status: "refused",
+      errors: { asks: "This has 2,001 characters; there is room for 2,000. Shorten it, or send it in two parts." },
+      says: null,
+      typed: { asks: long },
+    });
+  });
+
+  it("is asked for where there is nothing, and what is optional is not", async () => {
+    const tell = sayAction({ schema: troubleFormSchema, fields: ["happened", "did"] }, () => Promise.resolve());
+    expect(await tell(undefined, form([...at, ["happened", " "], ["did", "Ripped"]]))).toEqual({
+      status: "refused",
+      errors: { happened: "Say what happened there, in a few words." },
+      says: null,
+      typed: { happened: " ", did: "Ripped" },
+    });
+    expect(await tell(undefined, form([...at, ["happened", "It fell"], ["did", ""]]))).toEqual({ status: "kept" });
+  });
+
+  it("comes back with one sentence where the page is out of date, or it cannot be taken now", async () => {
+    const ask = sayAction(question, () => Promise.reject(new AppError("closed")));
+    const closed = await ask(undefined, form([...at, ["asks", "Why?"]]));
+    expect(closed).toMatchObject({ says: new AppError("closed").message, typed: { asks: "Why?" } });
+    const old = await ask(undefined, form([["asks", "Why?"]]));
+    expect(old).toMatchObject({ errors: {}, typed: { asks: "Why?" } });
+    expect(old).toHaveProperty("says", expect.stringContaining("out of date"));
+  });
+
+  it("that cannot be stored is told", async () => {
+    const ask = sayAction(question, () => Promise.resolve());
+    const refused = await ask(undefined, form([...at, ["asks", "a\u0000b"]]));
+    expect(refused).toMatchObject({ errors: { asks: "This holds a character that cannot be stored. Take it out and send again." } });
+  });
+
+  it("answers one question or several, over the answer that was read or over none", () => {
+    const one = randomUUID();
+    const given = { callId: "c", questions: [one], seenAt: "", answer: "Yes" };
+    expect(answerFormSchema.parse(given)).toEqual({ ...given, seenAt: null });
+    const seenAt = "2026-11-26T02:00:00.123Z";
+    expect(answerFormSchema.parse({ ...given, seenAt }).seenAt).toEqual(new Date(seenAt));
+    expect(answerFormSchema.safeParse({ ...given, questions: ["1"] }).success).toBe(false);
+  });
+});

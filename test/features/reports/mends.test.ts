@@ -1,0 +1,72 @@
+import { describe, expect, it } from "vitest";
+import type { TypedReport } from "@/engine/reporting";
+import { filledReport } from "@/features/reports/filled-report";
+import { mendsOf } from "@/features/reports/mends";
+import { formatLength } from "@/ui/format-length";
+import { patternDocument } from "../../factories/pattern";
+
+const SWATCH = {
+  "swatch.1.toolMm": "4",
+  "swatch.1.stitches": "20",
+  "swatch.1.across": "10",
+  "swatch.1.rows": "25",
+  "swatch.1.along": "10",
+  "swatch.1.washed": "yes",
+};
+
+function report(typed: TypedReport, unit: "cm" | "in" = "cm", pattern = patternDocument()) {
+  const lengthWords = (cm: number) => formatLength(cm, unit);
+  const context = { pattern, size: "small", unit, lengthWords };
+  const inHand = { context, typed, revisionId: "", version: 1, sent: null, ended: null };
+  return filledReport("tester", inHand);
+}
+
+function mends(typed: TypedReport, unit: "cm" | "in" = "cm") {
+  const filled = report({ ...SWATCH, ...typed }, unit);
+  return filled.questions.map((question) => [question.slip, ...mendsOf(question, filled)]);
+}
+
+// By design her bust is 100 cm, her length 40 cm.
+describe("a slip mended by one tap", () => {
+  it("doubles a girth that was laid flat", () => {
+    expect(mends({ "reading.bust.1.value": "50,5" })).toEqual([
+      ["half-girth", { label: "Use 2 × 50,5 = 101.0 cm", changes: { "reading.bust.1.way": "flat" } }],
+    ]);
+  });
+
+  it("leaves a girth as it stands that was doubled already", () => {
+    const typed = { "reading.bust.1.value": "101", "reading.bust.1.way": "flat" };
+    expect(mends(typed)).toEqual([
+      [
+        "twice-girth",
+        { label: "Use 101 as it stands, doubled already", changes: { "reading.bust.1.way": "flat doubled" } },
+      ],
+    ]);
+  });
+
+  it("writes the unit behind a length in the other one", () => {
+    expect(mends({ "reading.length.1.value": "15 3/4" })).toEqual([
+      ["inches-as-cm", { label: "Use 15 3/4 in", changes: { "reading.length.1.value": "15 3/4 in" } }],
+    ]);
+    expect(
+      mends({ "swatch.1.across": "10 cm", "swatch.1.along": "10 cm", "reading.length.1.value": "40" }, "in")[0]?.[0],
+    ).toBe("four-inches");
+  });
+
+  it("exchanges stitches and rows", () => {
+    const fabric = { id: "main", label: "Main", toolMm: 4, gauge: { stitches: 20, rows: 38 } };
+    const typed = { ...SWATCH, "swatch.1.stitches": "38", "swatch.1.rows": "20" };
+    const filled = report(typed, "cm", patternDocument({ fabrics: [fabric] }));
+    expect(filled.questions.flatMap((question) => mendsOf(question, filled))).toEqual([
+      {
+        label: "Exchange them: 20 stitches and 38 rows",
+        changes: { "swatch.1.stitches": "20", "swatch.1.rows": "38" },
+      },
+    ]);
+  });
+
+  it("is not offered where nothing clear mends it, and nothing is asked of what she said is right", () => {
+    expect(mends({ "reading.length.1.value": "57" })).toEqual([[null]]);
+    expect(mends({ "reading.length.1.value": "57", "reading.length.1.kept": "yes" })).toEqual([]);
+  });
+});
