@@ -1,36 +1,11 @@
 import { randomUUID } from "node:crypto";
 import { freePlace, pastedReports, refusedPattern, WRONG } from "./access-forms";
-import { everyone, signedIn, type Kind, type World } from "./access-world";
-
-/**
- * What an action answers: "done" (whatever its domain says), a known failure's code, or the path that it leads on to, with
- * [id] for an id in it.
- */
-export type ActionAnswer = "done" | "signed-out" | "not-found" | "not-allowed" | `/${string}`;
-
-interface ActionRow {
-  /** What it is handed: values, or the fields of a form. */
-  readonly sends: (world: World) => { values: unknown[] } | { form: Readonly<Record<string, string>> };
-  readonly answers: Readonly<Record<Kind, ActionAnswer>>;
-}
-
-/** For those with a part in the pattern that lets them change it. */
-const EDITS: Readonly<Record<Kind, ActionAnswer>> = {
-  visitor: "signed-out",
-  "another designer": "not-found",
-  viewer: "not-allowed",
-  editor: "done",
-  owner: "done",
-};
+import { EDITS, type ActionAnswer, type ActionRow } from "./access-action-row";
+import { TESTER_ACTIONS } from "./access-tester-actions";
+import { everyone, signedIn, type Kind } from "./access-world";
 
 /** For the pattern's owner alone. */
 const OWNS: Readonly<Record<Kind, ActionAnswer>> = { ...EDITS, editor: "not-allowed" };
-
-/** For the tester herself, who is "another designer". */
-const TESTS: Readonly<Record<Kind, ActionAnswer>> = {
-  ...everyone<ActionAnswer>("not-found"),
-  "another designer": "done",
-};
 
 /** Every action of the features, by file and name. */
 export const ACTIONS: Readonly<Record<string, ActionRow>> = {
@@ -208,67 +183,9 @@ export const ACTIONS: Readonly<Record<string, ActionRow>> = {
     sends: (world) => ({ values: [pastedReports(world)] }),
     answers: EDITS,
   },
+  ...TESTER_ACTIONS,
   "reports/send-actions.ts sendReportForm": {
     sends: ({ testerId }) => ({ form: { testerId, version: "1" } }),
     answers: everyone<ActionAnswer>("not-found"),
-  },
-  "testers/forget-actions.ts forget": {
-    sends: ({ ownTesterId: testerId }) => ({ form: { testerId } }),
-    answers: { ...TESTS, "another designer": "/testing/deleted" },
-  },
-  // Whoever has the link of somebody without an account answers with it.
-  "testers/invited-actions.ts acceptTest": {
-    sends: ({ invitedLink }) => ({ form: { link: invitedLink, unit: "cm", terms: "us", timeZone: "Europe/Lisbon" } }),
-    answers: everyone<ActionAnswer>("/testing/[id]"),
-  },
-  "testers/invited-actions.ts declineTest": {
-    sends: ({ invitedLink }) => ({ form: { link: invitedLink } }),
-    answers: everyone<ActionAnswer>("done"),
-  },
-  "testers/invited-actions.ts goOnToPage": {
-    sends: ({ invitedLink }) => ({ form: { link: invitedLink } }),
-    answers: everyone<ActionAnswer>("done"),
-  },
-  "testers/milestone-actions.ts tapMilestone": {
-    sends: ({ ownTesterId: testerId }) => ({ form: { testerId, key: randomUUID(), note: "", word: "behind" } }),
-    answers: TESTS,
-  },
-  "testers/milestone-actions.ts stop": {
-    sends: ({ ownTesterId: testerId }) => ({ form: { testerId, key: randomUUID() } }),
-    answers: TESTS,
-  },
-  "testers/milestone-actions.ts goOn": {
-    sends: ({ ownTesterId: testerId }) => ({ form: { testerId, key: randomUUID() } }),
-    answers: TESTS,
-  },
-  // She has an account already, so that no other is made for her test.
-  "testers/password-actions.ts setPassword": {
-    sends: ({ ownTesterId: testerId }) => ({
-      form: { testerId, name: "Another Name", email: `${randomUUID()}@example.org`, password: WRONG.password },
-    }),
-    answers: everyone<ActionAnswer>("not-found"),
-  },
-  "testers/progress-actions.ts keepNote": {
-    sends: ({ callId, testerId }) => ({ form: { callId, testerId, note: "a note" } }),
-    answers: EDITS,
-  },
-  "testers/progress-actions.ts makeNewLink": {
-    sends: ({ callId, invitedTesterId: testerId }) => ({ form: { callId, testerId } }),
-    answers: EDITS,
-  },
-  "testers/progress-actions.ts withdrawInvitation": {
-    sends: ({ callId, invitedTesterId: testerId }) => ({ form: { callId, testerId } }),
-    answers: EDITS,
-  },
-  "testers/progress-actions.ts extendInvitation": {
-    sends: ({ callId, invitedTesterId: testerId }) => ({ form: { callId, testerId, days: "7" } }),
-    answers: EDITS,
-  },
-  "testers/progress-actions.ts close": { sends: ({ callId }) => ({ form: { callId } }), answers: EDITS },
-  "testers/progress-actions.ts openAgain": { sends: ({ callId }) => ({ form: { callId } }), answers: EDITS },
-  // No such size: refused once it is known who asks.
-  "testers/progress-actions.ts addTester": {
-    sends: ({ callId }) => ({ form: { callId, name: "Bea", email: "", size: "none", days: "7" } }),
-    answers: EDITS,
   },
 };

@@ -3,7 +3,7 @@ import { join } from "node:path";
 import type { APIRequestContext } from "@playwright/test";
 import { z } from "zod";
 import { AppError } from "../src/server/errors";
-import type { ActionAnswer } from "./access-actions";
+import type { ActionAnswer } from "./access-action-row";
 import type { PageAnswer } from "./access-pages";
 
 const manifestSchema = z.object({

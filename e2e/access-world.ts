@@ -19,8 +19,6 @@ export interface World {
   readonly patternId: string;
   readonly revisionId: string;
   readonly callId: string;
-  /** Another call of the pattern, whose opening is not published. */
-  readonly draftCallId: string;
   /** Of a tester whose report was brought in. */
   readonly testerId: string;
   /** Of one who tests with the account of "another designer". */
@@ -28,6 +26,8 @@ export interface World {
   /** Of one who has not answered yet, and her link. */
   readonly invitedTesterId: string;
   readonly invitedLink: string;
+  /** Another call of the pattern, whose opening is not published. */
+  readonly draftCallId: string;
   readonly applicationId: string;
   /** Of that application. */
   readonly link: string;
@@ -43,8 +43,8 @@ export interface World {
 
 export async function makeWorld(): Promise<World> {
   const [patternId, revisionId, callId, testerId] = [randomUUID(), randomUUID(), randomUUID(), randomUUID()];
-  const draftCallId = randomUUID();
   const [ownTesterId, invitedTesterId] = [randomUUID(), randomUUID()];
+  const draftCallId = randomUUID();
   const [planId, gradingId, invitationId, token] = [randomUUID(), randomUUID(), randomUUID(), randomUUID()];
   const applicationId = randomUUID();
   const [another, viewer, editor, owner] = await Promise.all(Array.from({ length: 4 }, () => makeDesigner()));
@@ -87,11 +87,22 @@ export async function makeWorld(): Promise<World> {
   await publish(callId);
   await applyTo(callId, applicationId);
   await reckonCall(callId, (task) => Promise.resolve(runEngineTask(task, noSolver)));
+  const link = applicationLink(applicationId);
+  const invitedLink = linkTo("invitation", { id: invitedTesterId, version: 1 });
+  const testers = { testerId, ownTesterId, invitedTesterId, invitedLink };
   return {
-    ...{ patternId, revisionId, callId, draftCallId, planId, gradingId, invitationId, token, people },
-    ...{ testerId, ownTesterId, invitedTesterId },
-    invitedLink: linkTo("invitation", { id: invitedTesterId, version: 1 }),
-    ...{ applicationId, link: applicationLink(applicationId) },
+    patternId,
+    revisionId,
+    callId,
+    draftCallId,
+    ...testers,
+    applicationId,
+    link,
+    planId,
+    gradingId,
+    invitationId,
+    token,
+    people,
   };
 }
 

@@ -20,9 +20,9 @@ function looked(): Promise<World> {
 
 /** Puts a world's ids into an address such as /patterns/[patternId]. */
 function fill(path: string, world: World): string {
-  const { patternId, callId, revisionId, token, applicationId } = world;
   // A tester's own pages are looked at as hers who has one.
   const testerId = path.startsWith("/testing/") ? world.ownTesterId : world.testerId;
+  const { patternId, callId, revisionId, token, applicationId } = world;
   const link = path.startsWith("/invited/") ? world.invitedLink : world.link;
   const ids: Readonly<Record<string, string>> = {
     patternId,

@@ -21,7 +21,7 @@ test("somebody invited by hand accepts by her link without an account, and the d
   await query("INSERT INTO call (id, pattern_id, title) VALUES ($1, $2, 'Invented call')", [callId, patternId]);
   await page.goto(`/calls/${callId}/progress/add`);
   await page.getByLabel("Name").fill("بيا 🧶");
-  await page.getByLabel("Size").selectOption({ label: "S" });
+  await page.getByLabel("Size", { exact: true }).selectOption({ label: "S" });
   await page.getByRole("button", { name: "Add", exact: true }).click();
   const link = await page.getByLabel("Link", { exact: true }).inputValue();
 

@@ -15,7 +15,11 @@ import { makeAccount } from "./make-account";
 import { CHOICES, held, inviteTo, makeCall, makeViewer, rowOf } from "./invited-tester";
 
 // Who asks is what a request's cookies say; there is no request here.
-const browser = vi.hoisted(() => ({ cookies: new Map<string, string>(), viewer: null as unknown }));
+interface Asking {
+  readonly cookies: Map<string, string>;
+  viewer: { accountId: string; sessionVersion: number } | null;
+}
+const browser = vi.hoisted((): Asking => ({ cookies: new Map(), viewer: null }));
 vi.mock("next/headers", () => ({
   cookies: () => Promise.resolve({ get: (name: string) => ({ value: browser.cookies.get(name) }) }),
   headers: () => Promise.resolve(new Headers()),

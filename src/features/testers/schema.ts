@@ -4,8 +4,11 @@ const NOTE_MOST = 500;
 const NAME_MOST = 300;
 const EMAIL_MOST = 254;
 
-/** What a database cannot hold is left out; nobody types it. */
-const written = z.string().transform((text) => text.toWellFormed().replaceAll("\0", "").trim());
+/** What a database cannot hold is left out; nobody types it. A form leaves out what is empty. */
+const written = z
+  .string()
+  .default("")
+  .transform((text) => text.toWellFormed().replaceAll("\0", "").trim());
 
 /** A tester's word with a milestone. */
 export const milestoneNoteSchema = written.pipe(
@@ -50,7 +53,7 @@ export const newTesterSchema = z.object({
       z.union([z.literal(""), z.email()], { error: "That is not a whole e-mail address, such as ann@example.org." }),
     )
     .transform((email) => (email === "" ? null : email)),
-  size: z.string().min(1, { error: "Choose a size." }),
+  size: z.string({ error: "Choose a size." }).min(1, { error: "Choose a size." }),
 });
 
 export type NewTester = z.infer<typeof newTesterSchema>;

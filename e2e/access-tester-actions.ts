@@ -1,0 +1,73 @@
+import { randomUUID } from "node:crypto";
+import { EDITS, type ActionAnswer, type ActionRow } from "./access-action-row";
+import { WRONG } from "./access-forms";
+import { everyone, type Kind } from "./access-world";
+
+/** For the tester herself, who is "another designer". */
+const TESTS: Readonly<Record<Kind, ActionAnswer>> = {
+  ...everyone<ActionAnswer>("not-found"),
+  "another designer": "done",
+};
+
+/** What testers, and whoever runs their call, do. */
+export const TESTER_ACTIONS: Readonly<Record<string, ActionRow>> = {
+  "testers/forget-actions.ts forget": {
+    sends: ({ ownTesterId: testerId }) => ({ form: { testerId } }),
+    answers: { ...TESTS, "another designer": "/testing/deleted" },
+  },
+  // Whoever has the link of somebody without an account answers with it.
+  "testers/invited-actions.ts acceptTest": {
+    sends: ({ invitedLink: link }) => ({ form: { link, unit: "cm", terms: "us", timeZone: "Europe/Lisbon" } }),
+    answers: everyone<ActionAnswer>("/testing/[id]"),
+  },
+  "testers/invited-actions.ts declineTest": {
+    sends: ({ invitedLink: link }) => ({ form: { link } }),
+    answers: everyone<ActionAnswer>("done"),
+  },
+  "testers/invited-actions.ts goOnToPage": {
+    sends: ({ invitedLink: link }) => ({ form: { link } }),
+    answers: everyone<ActionAnswer>("done"),
+  },
+  "testers/milestone-actions.ts tapMilestone": {
+    sends: ({ ownTesterId: testerId }) => ({ form: { testerId, key: randomUUID(), note: "", word: "behind" } }),
+    answers: TESTS,
+  },
+  "testers/milestone-actions.ts stop": {
+    sends: ({ ownTesterId: testerId }) => ({ form: { testerId, key: randomUUID() } }),
+    answers: TESTS,
+  },
+  "testers/milestone-actions.ts goOn": {
+    sends: ({ ownTesterId: testerId }) => ({ form: { testerId, key: randomUUID() } }),
+    answers: TESTS,
+  },
+  // She has an account already, so that no other is made for her test.
+  "testers/password-actions.ts setPassword": {
+    sends: ({ ownTesterId: testerId }) => ({
+      form: { testerId, name: "Another Name", email: `${randomUUID()}@example.org`, password: WRONG.password },
+    }),
+    answers: everyone<ActionAnswer>("not-found"),
+  },
+  "testers/progress-actions.ts keepNote": {
+    sends: ({ callId, testerId }) => ({ form: { callId, testerId, note: "a note" } }),
+    answers: EDITS,
+  },
+  "testers/progress-actions.ts makeNewLink": {
+    sends: ({ callId, invitedTesterId: testerId }) => ({ form: { callId, testerId } }),
+    answers: EDITS,
+  },
+  "testers/progress-actions.ts withdrawInvitation": {
+    sends: ({ callId, invitedTesterId: testerId }) => ({ form: { callId, testerId } }),
+    answers: EDITS,
+  },
+  "testers/progress-actions.ts extendInvitation": {
+    sends: ({ callId, invitedTesterId: testerId }) => ({ form: { callId, testerId, days: "7" } }),
+    answers: EDITS,
+  },
+  "testers/progress-actions.ts close": { sends: ({ callId }) => ({ form: { callId } }), answers: EDITS },
+  "testers/progress-actions.ts openAgain": { sends: ({ callId }) => ({ form: { callId } }), answers: EDITS },
+  // No such size: refused once it is known who asks.
+  "testers/progress-actions.ts addTester": {
+    sends: ({ callId }) => ({ form: { callId, name: "Bea", email: "", size: "none", days: "7" } }),
+    answers: EDITS,
+  },
+};
