@@ -27,7 +27,8 @@ export const changePlaceSchema = z
 
 export const sendSchema = z.object({ callId: z.string(), saw: z.string(), endsOn: daySchema });
 
-export const fillSchema = testerDatesSchema.extend({
+export const fillSchema = z.object({
+  ...testerDatesSchema.shape,
   callId: z.string(),
   size: idSchema,
   applicationId: z.uuid({ error: "Choose whom to invite." }),
