@@ -1,0 +1,171 @@
+import { randomUUID } from "node:crypto";
+import type { Browser, Page } from "@playwright/test";
+import { saltmarshPattern } from "../prisma/demo/saltmarsh-pattern";
+import { expectNoSidewaysScroll } from "./bring-call";
+import { expect, test } from "./fixtures";
+import { bringPattern } from "./pattern-of";
+
+const SIZES = ["size-s", "size-l"];
+const KEPT = "Everything is kept.";
+
+function inDays(days: number): string {
+  return new Date(Date.now() + days * 86_400_000).toISOString().slice(0, 10);
+}
+
+/** A phone of somebody who is signed in nowhere. */
+async function phone(browser: Browser): Promise<Page> {
+  const context = await browser.newContext({
+    ...{ baseURL: process.env.NEXTAUTH_URL, locale: "en-GB", timezoneId: "America/Halifax" },
+    ...{ viewport: { width: 360, height: 740 }, hasTouch: true },
+  });
+  return await context.newPage();
+}
+
+interface Applicant {
+  readonly name: string;
+  readonly bust: string;
+  readonly arm: string;
+}
+
+async function apply(page: Page, address: string, { name, bust, arm }: Applicant): Promise<void> {
+  await page.goto(address);
+  await page.getByRole("link", { name: "Apply to test it" }).first().click();
+  await page.getByLabel("Name").fill(name);
+  await page.getByLabel("E-mail").fill(`${randomUUID()}@example.org`);
+  await page.getByRole("textbox", { name: "Bust" }).fill(bust);
+  await page.getByRole("textbox", { name: "Upper arm" }).fill(arm);
+  await page.getByRole("radio", { name: "I have tested a few patterns" }).check();
+  await page.getByRole("checkbox", { name: /^I have read the agreement/ }).check();
+  await page.getByRole("checkbox", { name: "I am 18 or over." }).check();
+  await page.getByRole("button", { name: "Send the application" }).click();
+  await expect(page.getByText("Thank you: your application is sent")).toBeVisible();
+}
+
+async function openCall(page: Page): Promise<string> {
+  await page.goto(`/patterns/${await bringPattern(page)}`);
+  await page.getByRole("button", { name: "Open a call" }).click();
+  await page.getByLabel("Title").fill("Tide test");
+  for (const { id, label } of saltmarshPattern.sizes) {
+    const places = SIZES.includes(id) ? "1" : "0";
+    await page.getByLabel(`Least in ${label}`, { exact: true }).fill(places);
+    await page.getByLabel(`Wanted in ${label}`, { exact: true }).fill(places);
+  }
+  await page.getByLabel("Last day to apply").fill(inDays(9));
+  await page.getByLabel("Testers start on").fill(inDays(12));
+  await page.getByLabel("Swatches by").fill(inDays(20));
+  await page.getByLabel("Reports by").fill(inDays(60));
+  await page.getByLabel("What testers get").fill("The pattern.");
+  await page.getByRole("button", { name: "Publish" }).click();
+  await expect(page.getByText("Everybody can read it at")).toBeVisible();
+  return (await page.getByRole("link", { name: "its page", exact: true }).getAttribute("href")) ?? "";
+}
+
+/** The link in the message that the designer copies for somebody. */
+async function linkFor(page: Page, name: string): Promise<string> {
+  await page.getByText(`Message to copy for ${name}`).click();
+  const message = await page.getByLabel(`Message for ${name}`).inputValue();
+  return /https?:\S+\/invited\/\S+/.exec(message)?.[0] ?? "";
+}
+
+async function accept(page: Page, link: string): Promise<string> {
+  await page.goto(link);
+  await page.getByRole("button", { name: "Accept" }).click();
+  await expect(page.getByRole("heading", { name: "Make your swatch" })).toBeVisible();
+  await expectNoSidewaysScroll(page);
+  return page.url();
+}
+
+async function swatch(page: Page, home: string, stitches: string): Promise<void> {
+  await page.goto(`${home}/swatch`);
+  await page.getByLabel("Needle").fill("4");
+  await page.getByLabel("Stitches", { exact: true }).fill(stitches);
+  await page.getByLabel("Rows or rounds").fill("30");
+  await page.getByRole("radio", { name: "Yes" }).check();
+  await expect(page.getByText(new RegExp(`You have ${stitches} stitches and 30 rows`))).toBeVisible();
+  await expect(page.getByText(KEPT)).toBeVisible();
+}
+
+async function measure(page: Page, address: string, cm: string): Promise<void> {
+  await page.goto(address);
+  await page.getByLabel("What the tape says").fill(cm);
+  await page.getByLabel("What the tape says").blur();
+  await expect(page.getByText("Keeping …")).toBeHidden();
+  await expect(page.getByText(KEPT)).toBeVisible();
+}
+
+async function send(page: Page, home: string): Promise<void> {
+  await page.goto(`${home}/report`);
+  await page.getByRole("button", { name: "Send my report" }).click();
+  await expect(page.getByText("It is sent: version 1. Thank you.")).toBeVisible();
+}
+
+test("a whole call, from the open page to the gap page: one drops out, one is off gauge, one lays every girth flat", async ({
+  page,
+  designer,
+  browser,
+}) => {
+  test.setTimeout(180_000);
+  expect(designer.accountId).not.toBe("");
+  const address = await openCall(page);
+  const [ann, bea, cleo] = [await phone(browser), await phone(browser), await phone(browser)];
+  await apply(ann, address, { name: "Ann", bust: "86", arm: "27" });
+  await apply(bea, address, { name: "Bea", bust: "88", arm: "27 1/2" });
+  await apply(cleo, address, { name: "Cleo", bust: "40 in", arm: "12 3/8 in" });
+
+  const call = address.replace("/open-calls/", "/calls/");
+  await page.goto(`${call}/applications`);
+  for (const name of ["Ann", "Bea", "Cleo"]) {
+    const thinks = page.getByRole("group", { name: `What you think of ${name}` });
+    await thinks.getByRole("button", { name: "Yes" }).click();
+    await expect(thinks.getByRole("button", { name: "Yes" })).toHaveAttribute("aria-pressed", "true");
+  }
+  await page.goto(`${call}/places`);
+  await page.getByRole("button", { name: "Give places" }).click();
+  await page.getByRole("button", { name: "Invite these 2 people" }).click();
+  await expect(page.getByText("2 people are invited")).toBeVisible();
+  const [annLink, cleoLink] = [await linkFor(page, "Ann"), await linkFor(page, "Cleo")];
+
+  const annHome = await accept(ann, annLink);
+  await ann.getByText("I must stop").click();
+  await ann.getByRole("button", { name: "Yes, I must stop" }).click();
+  await expect(ann.getByText(/You have stopped|You had to stop/).first()).toBeVisible();
+  expect(annHome).toContain("/testing/");
+
+  await page.goto(`${call}/places`);
+  await expect(page.getByRole("heading", { name: "1 place in S is free again" })).toBeVisible();
+  await page.getByRole("button", { name: "Invite her to S" }).click();
+  await expect(page.getByRole("heading", { name: "1 place in S is free again" })).toHaveCount(0);
+  const beaHome = await accept(bea, await linkFor(page, "Bea"));
+
+  // Off gauge: 20 stitches where the pattern has 22, so that all that is counted across comes out a tenth wider.
+  await swatch(bea, beaHome, "20");
+  await expect(bea.getByText("Going on with this gauge is yours to choose")).toBeVisible();
+  // By hand: 212 stitches at 2 to the cm.
+  await measure(bea, `${beaHome}/measurements?m=bust`, "106");
+  await measure(bea, `${beaHome}/measurements?m=length`, "53,5");
+  await send(bea, beaHome);
+
+  const cleoHome = await accept(cleo, cleoLink);
+  await swatch(cleo, cleoHome, "22");
+  // By hand: 248 stitches at 2.2 to the cm are 112.7 cm around.
+  await measure(cleo, `${cleoHome}/measurements?m=bust`, "56");
+  await expect(cleo.getByText(/half of what we would expect here .* was it laid flat and not doubled/)).toBeVisible();
+  await cleo.getByRole("button", { name: "Use 2 × 56 = 112.0 cm" }).click();
+  await expect(cleo.getByText("Doubled: 112.0 cm around.")).toBeVisible();
+  await measure(cleo, `${cleoHome}/measurements?m=upper-arm`, "19.5");
+  await send(cleo, cleoHome);
+
+  await page.goto(`${call}/progress`);
+  await expect(page.getByRole("row", { name: /Ann/ })).toContainText(/stopped/i);
+  await expect(page.getByRole("row", { name: /Bea/ })).toContainText(/off gauge/i);
+  await page.goto(`${call}/gaps?cell=size-l.upper-arm`);
+  await expect(page.getByRole("heading", { level: 1 })).toBeVisible();
+  // The arm that was laid flat is set aside with its slip's name, until somebody decides otherwise.
+  await expect(page.getByText("Cleo").first()).toBeVisible();
+  await page.goto(`${call}/doubtful`);
+  await expect(page.getByRole("main")).toContainText("Cleo");
+  await expect(page.getByRole("main")).toContainText(/flat/);
+  await page.goto(`${call}/gaps?cell=size-s.bust`);
+  await expect(page.getByText("Her gauge explains").first()).toBeVisible();
+  await Promise.all([ann, bea, cleo].map((person) => person.context().close()));
+});
