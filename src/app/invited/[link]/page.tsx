@@ -6,8 +6,6 @@ import { Page } from "@/ui/page";
 export const metadata: Metadata = {
   title: "An invitation to test",
   robots: { index: false, follow: false },
-  // The address is a key, told to no other site. Not "no-referrer": a form would then be sent without its origin, and refused.
-  referrer: "same-origin",
 };
 
 export default async function InvitedPage({ params }: PageProps<"/invited/[link]">) {
