@@ -6,8 +6,6 @@ import { Page } from "@/ui/page";
 export const metadata: Metadata = {
   title: "An invitation to test",
   robots: { index: false, follow: false },
-  // The address is a key: it is told to no page that is gone to from here.
-  referrer: "no-referrer",
 };
 
 export default async function InvitedPage({ params }: PageProps<"/invited/[link]">) {
