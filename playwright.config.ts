@@ -23,17 +23,19 @@ export default defineConfig({
     },
   },
   projects: [
-    // Testers' pages are a phone's.
+    // Applicants and testers come by phone.
     {
       name: "desktop",
-      testIgnore: ["questions.spec.ts", "report.spec.ts"],
+      testIgnore: ["apply.spec.ts", "invited.spec.ts", "questions.spec.ts", "report.spec.ts"],
       use: { viewport: { width: 1280, height: 800 } },
     },
     // Who may see what, and how a start goes, does not hang on the width of a screen. A pattern is made at a desk: on the
-    // phone one journey builds a whole top. accessibility.spec.ts looks at every page at both widths itself.
+    // phone one journey builds a whole top. accessibility.spec.ts looks at every page at both widths itself, and in
+    // a-whole-call.spec.ts the testers have phones of their own.
     {
       name: "phone",
       testIgnore: [
+        "a-whole-call.spec.ts",
         "access.spec.ts",
         "accessibility.spec.ts",
         "begin-pattern.spec.ts",

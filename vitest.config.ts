@@ -31,7 +31,13 @@ export default defineConfig({
       { extends: true, test: { name: "layers", include: ["test/architecture/**/*.test.ts"] } },
       {
         extends: true,
-        test: { name: "unit", include: ["test/**/*.test.{ts,tsx}"], exclude: [DATABASE_TESTS, "test/architecture/**"] },
+        test: {
+          name: "unit",
+          include: ["test/**/*.test.{ts,tsx}"],
+          exclude: [DATABASE_TESTS, "test/architecture/**"],
+          // Nothing is timed here: the command line's start alone takes seconds where the machine is busy.
+          testTimeout: 60_000,
+        },
       },
       { extends: true, test: { ...onDatabase, name: "schema", include: [SCHEMA_TESTS] } },
       { extends: true, test: { ...onDatabase, name: "database", include: [DATABASE_TESTS], exclude: [SCHEMA_TESTS] } },

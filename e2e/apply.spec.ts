@@ -8,8 +8,6 @@ import { expect, test } from "./fixtures";
 
 // The page for what is not there is one that the browser tells of.
 test.use({ expectedErrors: /status of 404/ });
-// Applicants come by phone.
-test.skip(({ hasTouch }) => !hasTouch);
 
 async function makeOpenCall(owner: Designer): Promise<string> {
   const [patternId, callId] = [randomUUID(), randomUUID()];

@@ -27,10 +27,10 @@ const STAGES: readonly (readonly Step[])[] = [
     { name: "layers", command: vitest("layers"), budgetSeconds: 60 },
     { name: "schema in step", command: vitest("schema"), budgetSeconds: 60 },
   ],
-  [{ name: "unit tests", command: vitest("unit"), budgetSeconds: 240 }],
-  [{ name: "database tests", command: vitest("database"), budgetSeconds: 240 }],
+  [{ name: "unit tests", command: vitest("unit"), budgetSeconds: 300 }],
+  [{ name: "database tests", command: vitest("database"), budgetSeconds: 300 }],
   [{ name: "build", command: next("build"), budgetSeconds: 180 }],
-  [{ name: "browser tests", command: playwright, budgetSeconds: 700 }],
+  [{ name: "browser tests", command: playwright, budgetSeconds: 800 }],
 ];
 const AT_ONCE = 2;
 
