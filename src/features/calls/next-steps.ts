@@ -25,9 +25,9 @@ export function nextSteps(standing: CallStanding): NextStep[] {
 /** What a call waits for where nothing waits for its designer. */
 export function waitsFor({ opening, isOpen, applied, invited, unanswered, accepted, reported }: CallStanding): string {
   if (!isOpen) return "This call is closed. What came of it stands on the pages of the second row above.";
-  if (unanswered > 0) return `${people(unanswered)} invited and not answered yet; their answers come by themselves.`;
+  if (unanswered > 0) return `${people(unanswered)} ${unanswered === 1 ? "is" : "are"} invited and may still answer.`;
   if (accepted > reported)
-    return `${accepted - reported} of ${people(accepted)} at work have not reported yet. How they get on is on Progress.`;
+    return `${accepted - reported} of ${people(accepted)} at work ${accepted - reported === 1 ? "has" : "have"} not reported yet. How they get on stands on Progress.`;
   if (accepted > 0 && invited > 0) return "Everybody who accepted has reported: read the gaps, then close the call.";
   if (opening === "taking" && applied === 0)
     return "Nobody has applied yet. Send the link of the public page to whoever may want to test.";
