@@ -12,7 +12,7 @@ export function nextSteps(standing: CallStanding): NextStep[] {
   const { opening, isOpen, undecided, unplaced, placed, lapsed, questions } = standing;
   if (!isOpen) return [];
   const steps = [
-    { many: opening === "draft" ? 1 : 0, path: "/opening", says: () => DRAFT, link: "Go on with the opening" },
+    { many: opening === "draft" ? 1 : 0, path: "/opening", says: () => DRAFT, link: "To the opening" },
     { many: undecided, path: "/applications", says: undecidedWords, link: "Say yes, maybe or no" },
     { many: unplaced, path: "/places", says: unplacedWords, link: "Give places" },
     { many: placed, path: "/places", says: placedWords, link: "Look at the places, and invite" },

@@ -25,7 +25,7 @@ export default async function OneCallPage({ params }: PageProps<"/calls/[callId]
       {isRun && reports.length === 0 ? null : <ButtonLink href={`/calls/${callId}/gaps`}>See the gaps</ButtonLink>}
       {mayEdit && call.status === "open" ? (
         <ButtonLink href={`/patterns/${call.patternId}/reports/paste?call=${callId}`} look="quiet">
-          Paste more reports
+          {reports.length === 0 ? "Paste reports" : "Paste more reports"}
         </ButtonLink>
       ) : null}
       <a href={`/calls/${callId}/export`} className="text-link">
