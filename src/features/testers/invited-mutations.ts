@@ -2,7 +2,7 @@ import "server-only";
 import { holdOpenCall } from "@/features/calls/mutations";
 import { Prisma } from "@/generated/prisma/client";
 import { AppError } from "@/server/errors";
-import { inTransaction, type Connection } from "@/server/transaction";
+import { inTransaction } from "@/server/transaction";
 import type { Viewer } from "@/server/viewer";
 import { invitedScope, type InvitedAccess } from "./access";
 import { isPlaceGone } from "./invited-data";

@@ -1,10 +1,12 @@
 import { describe, expect, it } from "vitest";
 import { nextSteps, waitsFor } from "@/features/calls/next-steps";
+import type { CallStanding } from "@/features/calls/standing-data";
 
-const BEGUN = {
-  ...{ opening: "taking", isOpen: true, applied: 0, undecided: 0, unplaced: 0, placed: 0 },
+const BEGUN: CallStanding = {
+  opening: "taking",
+  ...{ isOpen: true, applied: 0, undecided: 0, unplaced: 0, placed: 0 },
   ...{ invited: 0, unanswered: 0, lapsed: 0, accepted: 0, reported: 0, questions: 0 },
-} as const;
+};
 
 describe("what comes next in a call", () => {
   it("is said in the order in which a call goes, each with the page where it is done", () => {
