@@ -13,4 +13,5 @@ export {
   type WaitingApplicant,
 } from "./place-applicants";
 export type { PassedOver, PlacedReason, WaitingReason, WouldTake } from "./place-reason";
+export { USUAL_CHANCE, USUAL_LOSS } from "./usual-loss";
 export type { NearestApplicant, ShortSize } from "./short-sizes";

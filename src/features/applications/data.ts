@@ -1,6 +1,7 @@
 import "server-only";
 import { callScope, type CallAccess } from "@/features/calls/access";
 import type { Prisma } from "@/generated/prisma/client";
+import { invitationState, type InvitationState } from "@/features/testers/schema";
 import { database } from "@/server/database";
 import {
   applicationSchema,
@@ -9,7 +10,7 @@ import {
   type ApplicationDocument,
   type ApplicationWord,
 } from "./schema";
-import { TESTER_SELECTED, testerState, type TesterState } from "./tester-state";
+import { TESTER_SELECTED } from "./tester-selected";
 
 export interface CallApplication {
   readonly applicationId: string;
@@ -30,7 +31,7 @@ export interface CallApplication {
   readonly hold: "size" | "waiting" | null;
   readonly agreementVersion: number;
   /** Null where she was never invited. */
-  readonly tester: { readonly testerId: string; readonly size: string; readonly state: TesterState } | null;
+  readonly tester: { readonly testerId: string; readonly size: string; readonly state: InvitationState } | null;
 }
 
 /** Everybody who has applied to the call, in the order in which they came; who has withdrawn is among them. */
@@ -64,6 +65,6 @@ function toCallApplication({ id, document, contact, body, tester, ...row }: Row,
     measurements: seen === null ? null : measurementsSchema.parse(seen.measurements),
     typed: typedBodySchema.parse(seen?.typed ?? {}),
     document: applicationSchema.parse(document),
-    tester: tester === null ? null : { testerId: tester.id, size: tester.size, state: testerState(tester, now) },
+    tester: tester === null ? null : { testerId: tester.id, size: tester.size, state: invitationState(tester, now) },
   };
 }

@@ -14,10 +14,8 @@ export class RefusedError extends Error {
 
 /** For who holds the call's row. @throws {RefusedError} "full" where the call has as many applications as it takes. */
 export async function checkFree(transaction: Connection, { callId }: PublishedCall): Promise<void> {
-  const [opening, standing] = await Promise.all([
-    transaction.opening.findUniqueOrThrow({ where: { callId }, select: { document: true } }),
-    transaction.application.count({ where: { callId, withdrawnAt: null } }),
-  ]);
+  const opening = await transaction.opening.findUniqueOrThrow({ where: { callId }, select: { document: true } });
+  const standing = await transaction.application.count({ where: { callId, withdrawnAt: null } });
   const { mostApplications } = openingSchema.parse(opening.document);
   if (mostApplications !== null && standing >= mostApplications) throw new RefusedError("full");
 }

@@ -4,11 +4,12 @@ import { callDates, type CallDates } from "@/features/openings/data";
 import { openingSchema } from "@/features/openings/schema";
 import { storedPattern } from "@/features/patterns/schema";
 import type { Prisma } from "@/generated/prisma/client";
+import { invitationState, type InvitationState } from "@/features/testers/schema";
 import { database } from "@/server/database";
 import { AppError } from "@/server/errors";
 import { applicationScope, type ApplicationAccess } from "./access";
 import { applicationSchema, measurementsSchema, typedBodySchema, type ApplicationDocument } from "./schema";
-import { TESTER_SELECTED, testerState, type TesterState } from "./tester-state";
+import { TESTER_SELECTED } from "./tester-selected";
 
 /** An application as its applicant reads it: all that is kept. */
 export interface OwnApplication {
@@ -29,7 +30,7 @@ export interface OwnApplication {
   readonly withdrawnAt: Date | null;
   /** She was signed in as she applied. */
   readonly hasAccount: boolean;
-  readonly tester: { readonly testerId: string; readonly size: string; readonly state: TesterState } | null;
+  readonly tester: { readonly testerId: string; readonly size: string; readonly state: InvitationState } | null;
   /** The call's days; null where it was taken back meanwhile. */
   readonly opening: { readonly dates: CallDates; readonly timeZone: string } | null;
   readonly isClosed: boolean;
@@ -53,7 +54,8 @@ export async function readOwnApplication(access: ApplicationAccess): Promise<Own
     typed: typedBodySchema.parse(body?.typed ?? {}),
     document: applicationSchema.parse(document),
     hasAccount: accountId !== null,
-    tester: tester === null ? null : { testerId: tester.id, size: tester.size, state: testerState(tester, new Date()) },
+    tester:
+      tester === null ? null : { testerId: tester.id, size: tester.size, state: invitationState(tester, new Date()) },
     opening: openingOf(call.opening),
     isClosed: call.status === "closed",
   };

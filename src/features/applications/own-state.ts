@@ -8,9 +8,9 @@ export type OwnState =
 export function ownState({ tester, withdrawnAt }: Pick<OwnApplication, "tester" | "withdrawnAt">): OwnState {
   if (tester === null) return withdrawnAt === null ? "sent" : "withdrawn";
   switch (tester.state) {
-    case "asked":
+    case "invited":
       return "offered";
-    case "too late":
+    case "lapsed":
       return withdrawnAt === null ? "too late" : "declined";
     case "accepted":
       return "testing";

@@ -1,8 +1,8 @@
-import type { TesterState } from "./tester-state";
+import type { InvitationState } from "@/features/testers/schema";
 
-const WORDS: Readonly<Record<TesterState, string>> = {
-  asked: "offered a place in size",
-  "too late": "did not answer in time for size",
+const WORDS: Readonly<Record<InvitationState, string>> = {
+  invited: "offered a place in size",
+  lapsed: "did not answer in time for size",
   accepted: "tests size",
   declined: "declined size",
   withdrawn: "offer taken back of size",
@@ -10,6 +10,6 @@ const WORDS: Readonly<Record<TesterState, string>> = {
 };
 
 /** "tests size L": what became of a place. */
-export function placeWords(state: TesterState, sizeLabel: string): string {
+export function placeWords(state: InvitationState, sizeLabel: string): string {
   return `${WORDS[state]} ${sizeLabel}`;
 }

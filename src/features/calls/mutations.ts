@@ -6,6 +6,7 @@ import type { Prisma } from "@/generated/prisma/client";
 import { AppError } from "@/server/errors";
 import { enqueue } from "@/server/queue";
 import type { Connection } from "@/server/transaction";
+import { openCallEditScope, type CallAccess } from "./access";
 
 interface NewCall {
   readonly title: string;
@@ -63,4 +64,9 @@ export async function firstCallOf(access: PatternAccess, connection: Connection)
 export async function holdOpenCall(connection: Connection, where: Prisma.CallWhereInput): Promise<boolean> {
   const { count } = await connection.call.updateMany({ where: { ...where, status: "open" }, data: { status: "open" } });
   return count > 0;
+}
+
+/** The same for who may edit the call. @throws {AppError} "closed" where it is closed, or not hers to edit. */
+export async function lockOpenCall(connection: Connection, access: CallAccess): Promise<void> {
+  if (!(await holdOpenCall(connection, openCallEditScope(access)))) throw new AppError("closed");
 }

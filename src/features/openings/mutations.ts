@@ -1,7 +1,7 @@
 import "server-only";
 import { canonicalJson, type Places } from "@/engine/pattern";
 import { callEditScope, openCallEditScope, type CallAccess } from "@/features/calls/access";
-import { createCall } from "@/features/calls/mutations";
+import { createCall, lockOpenCall } from "@/features/calls/mutations";
 import type { PatternAccess } from "@/features/patterns/access";
 import { takesPlace } from "@/features/testers/mutations";
 import { AppError } from "@/server/errors";
@@ -29,7 +29,7 @@ export async function openCall(
 /** An opening for a call that was brought in without one; one that is there stays. @throws {AppError} "closed". */
 export async function beginOpening(access: CallAccess, typed: TypedOpening): Promise<void> {
   await inTransaction(async (transaction) => {
-    await holdOpenCall(transaction, access);
+    await lockOpenCall(transaction, access);
     await transaction.opening.createMany({
       data: [{ callId: access.callId, document: { typed } }],
       skipDuplicates: true,
@@ -52,7 +52,7 @@ export async function keepOpening(
   { version, typed, title }: { version: number; typed: TypedOpening; title: string | null },
 ): Promise<OpeningSave> {
   const isKept = await inTransaction(async (transaction) => {
-    await holdOpenCall(transaction, access);
+    await lockOpenCall(transaction, access);
     const { count } = await transaction.opening.updateMany({
       where: { version, publishedAt: null, call: openCallEditScope(access) },
       data: { document: { typed }, version: { increment: 1 } },
@@ -78,7 +78,7 @@ export async function publishOpening(
 ): Promise<Publishing> {
   const { title, document, applyUntil } = opening;
   const saved = await inTransaction(async (transaction): Promise<Publishing> => {
-    await holdOpenCall(transaction, access);
+    await lockOpenCall(transaction, access);
     const faults = await tooFewSpots(transaction, access, opening.places);
     if (faults.length > 0) return { status: "refused", faults };
     const { callId } = access;
@@ -106,7 +106,7 @@ export async function takeBackOpening(
   { version, typed }: { version: number; typed: TypedOpening },
 ): Promise<OpeningSave | { readonly status: "applied" }> {
   return await inTransaction(async (transaction) => {
-    await holdOpenCall(transaction, access);
+    await lockOpenCall(transaction, access);
     const call = callEditScope(access);
     const applications = await transaction.application.count({ where: { call } });
     const invited = await transaction.tester.count({ where: { call, invitedAt: { not: null } } });
@@ -117,12 +117,6 @@ export async function takeBackOpening(
     });
     return count === 0 ? { status: "late" } : { status: "saved", version: version + 1 };
   });
-}
-
-/** Holds the call's row, so that whoever applies, invites, closes or publishes takes turns. @throws {AppError} "closed". */
-async function holdOpenCall(transaction: Connection, access: CallAccess): Promise<void> {
-  const { count } = await transaction.call.updateMany({ where: openCallEditScope(access), data: { status: "open" } });
-  if (count === 0) throw new AppError("closed");
 }
 
 /** A save whose answer was lost comes again: what it says stands already. */

@@ -74,18 +74,18 @@ export interface PlacingRows {
  */
 export async function placingRows(access: CallAccess, connection: Connection = database()): Promise<PlacingRows> {
   const call = callScope(access);
-  const [{ document: pattern }, opening, places, applications, testers, withdrawn] = await Promise.all([
-    latestRevision(access.pattern),
-    connection.opening.findFirst({ where: { call, publishedAt: { not: null } }, select: { document: true } }),
-    connection.place.findMany({ where: { call } }),
-    connection.application.findMany({
-      where: { call, withdrawnAt: null, tester: null },
-      orderBy: { position: "asc" },
-      select: APPLICANT,
-    }),
-    connection.tester.findMany({ where: { call }, orderBy: { position: "asc" }, select: TESTER }),
-    connection.application.count({ where: { call, withdrawnAt: { not: null } } }),
-  ]);
+  // One after the other, for a transaction has one connection.
+  const { document: pattern } = await latestRevision(access.pattern);
+  const published = { call, publishedAt: { not: null } };
+  const opening = await connection.opening.findFirst({ where: published, select: { document: true } });
+  const places = await connection.place.findMany({ where: { call } });
+  const applications = await connection.application.findMany({
+    where: { call, withdrawnAt: null, tester: null },
+    orderBy: { position: "asc" },
+    select: APPLICANT,
+  });
+  const testers = await connection.tester.findMany({ where: { call }, orderBy: { position: "asc" }, select: TESTER });
+  const withdrawn = await connection.application.count({ where: { call, withdrawnAt: { not: null } } });
   const accounts = applications.flatMap(({ accountId }) => accountId ?? []);
   const records = await testRecords(access, accounts, connection);
   return {

@@ -1,13 +1,9 @@
-import { invitationsFor } from "@/engine/places";
+import { invitationsFor, USUAL_CHANCE, USUAL_LOSS } from "@/engine/places";
 
-/** Common practice, no source. */
-const USUAL_LOSS = 0.3;
 /** Fewer say too little of how many are usually lost. */
 const LEAST_ON_RECORD = 10;
 /** Where nobody at all has reported, no number of invitations would do. */
 const MOST_LOSS = 0.9;
-/** Four times in five. */
-const CHANCE = 0.8;
 
 export interface Loss {
   /** Share of the invited who do not come to report. */
@@ -24,5 +20,5 @@ export function lossOf(record: { readonly invited: number; readonly reported: nu
 
 /** How many to invite to have so many finish four times in five. */
 export function invitationsNeeded(finishers: number, { share }: Loss): number | null {
-  return invitationsFor({ finishers, loss: share, chance: CHANCE });
+  return invitationsFor({ finishers, loss: share, chance: USUAL_CHANCE });
 }

@@ -8,6 +8,12 @@ export const placesQuerySchema = z.object({
   with: z.enum(["yes", "maybe"]).optional().catch(undefined),
   /** The body measurement that the ruler is of. */
   by: idSchema.optional().catch(undefined),
+  /** The size whose people are listed, where not all are. */
+  in: idSchema.optional().catch(undefined),
+  /** Whether all who wait are listed. */
+  waiting: z.literal("all").optional().catch(undefined),
+  /** The application whose place is being changed. */
+  change: z.uuid().optional().catch(undefined),
   /** How many were invited just now. */
   sent: z.coerce.number().int().min(0).optional().catch(undefined),
 });

@@ -1,6 +1,7 @@
 import "server-only";
 import type { Place } from "@/engine/instructions";
 import { callEditScope, type CallAccess } from "@/features/calls/access";
+import { holdOpenCall } from "@/features/calls/mutations";
 import { testerScope, type TesterAccess } from "@/features/testers/access";
 import { database } from "@/server/database";
 import { AppError } from "@/server/errors";
@@ -89,18 +90,10 @@ interface Once {
 /** Adds what a tester sends unless it is there already, for a phone sends again what it has no answer to. */
 async function addOnce(access: TesterAccess, { isStored, add }: Once): Promise<void> {
   await inTransaction(async (transaction) => {
-    const isOpen = await holdOpenCall(transaction, access);
+    const testers = { some: testerScope(access) };
+    const isOpen = await holdOpenCall(transaction, { id: access.callId, testers });
     if (await isStored(transaction)) return;
     if (!isOpen) throw new AppError("closed");
     await add(transaction);
   });
-}
-
-/** Holds the call's row, so that two sendings take their turns and nobody closes it in between. */
-async function holdOpenCall(transaction: Connection, access: TesterAccess): Promise<boolean> {
-  const { count } = await transaction.call.updateMany({
-    where: { id: access.callId, status: "open", testers: { some: testerScope(access) } },
-    data: { status: "open" },
-  });
-  return count > 0;
 }

@@ -76,19 +76,13 @@ export async function isPlaceGone(
 ): Promise<boolean> {
   if (applicationId === null) return false;
   const call = { id: access.callId, testers: { some: invitedScope(access) } };
-  const [place, accepted] = await Promise.all([
-    connection.place.findFirst({ where: { size, call } }),
-    connection.tester.count({
-      where: {
-        size,
-        call,
-        id: { not: access.testerId },
-        applicationId: { not: null },
-        acceptedAt: { not: null },
-        stoppedAt: null,
-      },
-    }),
-  ]);
+  const place = await connection.place.findFirst({ where: { size, call } });
+  const accepted = await connection.tester.count({
+    where: {
+      ...{ size, call, id: { not: access.testerId }, applicationId: { not: null } },
+      ...{ acceptedAt: { not: null }, stoppedAt: null },
+    },
+  });
   return accepted >= (place?.wanted ?? 0);
 }
 

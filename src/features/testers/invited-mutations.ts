@@ -1,7 +1,8 @@
 import "server-only";
+import { holdOpenCall } from "@/features/calls/mutations";
 import { Prisma } from "@/generated/prisma/client";
 import { AppError } from "@/server/errors";
-import { inTransaction, type Connection } from "@/server/transaction";
+import { inTransaction } from "@/server/transaction";
 import type { Viewer } from "@/server/viewer";
 import { invitedScope, type InvitedAccess } from "./access";
 import { isPlaceGone } from "./invited-data";
@@ -23,7 +24,7 @@ export async function acceptInvited(
   { viewer, unit, terms, timeZone }: Acceptance,
 ): Promise<boolean> {
   return await inTransaction(async (transaction) => {
-    if (!(await holdOpenCall(transaction, access))) return false;
+    if (!(await holdOpenCall(transaction, invitedCall(access)))) return false;
     const tester = await transaction.tester.findUnique({
       where: invitedScope(access),
       select: { size: true, applicationId: true },
@@ -41,7 +42,7 @@ export async function acceptInvited(
 /** Declines an invitation, once; see `acceptInvited`. */
 export async function declineInvited(access: InvitedAccess, viewer: Viewer | null): Promise<boolean> {
   return await inTransaction(async (transaction) => {
-    if (!(await holdOpenCall(transaction, access))) return false;
+    if (!(await holdOpenCall(transaction, invitedCall(access)))) return false;
     return await once(
       transaction.tester.updateMany({
         where: { ...unanswered(access), ...takenBy(viewer) },
@@ -68,13 +69,9 @@ export async function bindToAccount(access: InvitedAccess, { accountId }: Viewer
   );
 }
 
-/** Holds the call's row, so that it is not closed, and no place taken, in between. */
-async function holdOpenCall(transaction: Connection, access: InvitedAccess): Promise<boolean> {
-  const { count } = await transaction.call.updateMany({
-    where: { id: access.callId, status: "open", testers: { some: invitedScope(access) } },
-    data: { status: "open" },
-  });
-  return count === 1;
+/** An open call as she who was invited to it means it. */
+function invitedCall(access: InvitedAccess): Prisma.CallWhereInput {
+  return { id: access.callId, testers: { some: invitedScope(access) } };
 }
 
 function unanswered(access: InvitedAccess): Prisma.TesterWhereInput {

@@ -1,4 +1,5 @@
 import "server-only";
+import { holdOpenCall } from "@/features/calls/mutations";
 import { AppError } from "@/server/errors";
 import { inTransaction, type Connection } from "@/server/transaction";
 import { openTesterScope, testerScope, type TesterAccess } from "./access";
@@ -76,11 +77,8 @@ const FILLED =
 
 /** Holds the call's row, so that it is not closed, and no place given, in between. */
 async function lockOwnCall(transaction: Connection, access: TesterAccess): Promise<void> {
-  const { count } = await transaction.call.updateMany({
-    where: { id: access.callId, status: "open", testers: { some: testerScope(access) } },
-    data: { status: "open" },
-  });
-  if (count === 0) throw new AppError("closed", OVER);
+  const where = { id: access.callId, testers: { some: testerScope(access) } };
+  if (!(await holdOpenCall(transaction, where))) throw new AppError("closed", OVER);
 }
 
 async function checkPlaceIsFree(
@@ -89,9 +87,8 @@ async function checkPlaceIsFree(
 ): Promise<void> {
   const { callId, testerId } = access;
   const call = { id: callId, testers: { some: testerScope(access) } };
-  const [place, taken] = await Promise.all([
-    transaction.place.findFirst({ where: { size, call } }),
-    transaction.tester.count({ where: { size, call, id: { not: testerId }, ...takesPlace(new Date()) } }),
-  ]);
+  const place = await transaction.place.findFirst({ where: { size, call } });
+  const others = { size, call, id: { not: testerId }, ...takesPlace(new Date()) };
+  const taken = await transaction.tester.count({ where: others });
   if (taken >= (place?.wanted ?? 0)) throw new AppError("no-place", FILLED);
 }

@@ -1,7 +1,8 @@
 import "server-only";
 import { randomUUID } from "node:crypto";
 import { applicationSchema } from "@/features/applications/schema";
-import { callEditScope, openCallEditScope, type CallAccess } from "@/features/calls/access";
+import { callEditScope, type CallAccess } from "@/features/calls/access";
+import { lockOpenCall } from "@/features/calls/mutations";
 import type { TesterDates } from "@/features/openings/schema";
 import { latestRevision } from "@/features/patterns/data";
 import type { Prisma } from "@/generated/prisma/client";
@@ -80,12 +81,6 @@ export function takesPlace(now: Date): Prisma.TesterWhereInput {
   };
 }
 
-/** Holds the call's row to the end of the transaction, so that two senders take their turns and nobody closes it in between. */
-export async function lockOpenCall(transaction: Connection, access: CallAccess): Promise<void> {
-  const { count } = await transaction.call.updateMany({ where: openCallEditScope(access), data: { status: "open" } });
-  if (count === 0) throw new AppError("closed");
-}
-
 /** @throws {AppError} "no-place" where a size has no place left for all that are asked. */
 export async function checkPlaces(
   transaction: Connection,
@@ -93,10 +88,11 @@ export async function checkPlaces(
   sizes: readonly string[],
 ): Promise<void> {
   const call = callEditScope(access);
-  const [places, taken] = await Promise.all([
-    transaction.place.findMany({ where: { call } }),
-    transaction.tester.findMany({ where: { call, ...takesPlace(new Date()) }, select: { size: true } }),
-  ]);
+  const places = await transaction.place.findMany({ where: { call } });
+  const taken = await transaction.tester.findMany({
+    where: { call, ...takesPlace(new Date()) },
+    select: { size: true },
+  });
   const wanted = new Map(places.map(({ size, wanted: most }) => [size, most]));
   for (const size of new Set(sizes)) {
     const asked = sizes.filter((other) => other === size).length;

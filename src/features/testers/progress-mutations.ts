@@ -1,13 +1,14 @@
 import "server-only";
 import { randomUUID } from "node:crypto";
 import { callEditScope, openCallEditScope, type CallAccess } from "@/features/calls/access";
+import { lockOpenCall } from "@/features/calls/mutations";
 import { latestRevision } from "@/features/patterns/data";
 import { Prisma } from "@/generated/prisma/client";
 import { AppError } from "@/server/errors";
 import { database } from "@/server/database";
 import { inTransaction } from "@/server/transaction";
 import type { Viewer } from "@/server/viewer";
-import { checkPlaces, freeCodes, lockOpenCall, takesPlace } from "./mutations";
+import { checkPlaces, freeCodes, takesPlace } from "./mutations";
 import type { NewTester } from "./schema";
 
 /** Keeps what the designer notes about a tester. */

@@ -55,3 +55,24 @@ function isEmail(text: string): boolean {
 }
 
 export type NewTester = z.infer<typeof newTesterSchema>;
+
+/** What has become of an invitation. */
+export type InvitationState = "invited" | "lapsed" | "accepted" | "declined" | "withdrawn" | "stopped";
+
+/** The moments of a tester's row that say so. */
+export interface InvitationMoments {
+  readonly invitationEndsAt: Date | null;
+  readonly acceptedAt: Date | null;
+  readonly declinedAt: Date | null;
+  readonly withdrawnAt: Date | null;
+  readonly stoppedAt: Date | null;
+}
+
+/** @returns "lapsed" where she has not answered by the invitation's end; "withdrawn" where the designer took it back. */
+export function invitationState(tester: InvitationMoments, now: Date): InvitationState {
+  if (tester.stoppedAt !== null) return "stopped";
+  if (tester.withdrawnAt !== null) return "withdrawn";
+  if (tester.declinedAt !== null) return "declined";
+  if (tester.acceptedAt !== null) return "accepted";
+  return tester.invitationEndsAt !== null && tester.invitationEndsAt <= now ? "lapsed" : "invited";
+}

@@ -1,31 +1,31 @@
 import { describe, expect, it } from "vitest";
 import { canWithdraw, ownState } from "@/features/applications/own-state";
-import { testerState } from "@/features/applications/tester-state";
 import { momentWords, untilWords } from "@/features/applications/when-words";
+import { invitationState } from "@/features/testers/schema";
 
 const [BEFORE, NOW, AFTER] = [new Date(1), new Date(2), new Date(3)];
 const NO_ANSWER = { invitationEndsAt: AFTER, acceptedAt: null, declinedAt: null, withdrawnAt: null, stoppedAt: null };
 
 describe("what became of a place", () => {
   it("is the last word said, or that none came in time", () => {
-    expect(testerState(NO_ANSWER, NOW)).toBe("asked");
-    expect(testerState({ ...NO_ANSWER, invitationEndsAt: NOW }, NOW)).toBe("too late");
-    expect(testerState({ ...NO_ANSWER, acceptedAt: BEFORE, invitationEndsAt: BEFORE }, NOW)).toBe("accepted");
-    expect(testerState({ ...NO_ANSWER, acceptedAt: BEFORE, stoppedAt: NOW }, NOW)).toBe("stopped");
-    expect(testerState({ ...NO_ANSWER, declinedAt: NOW }, NOW)).toBe("declined");
-    expect(testerState({ ...NO_ANSWER, withdrawnAt: NOW }, NOW)).toBe("withdrawn");
+    expect(invitationState(NO_ANSWER, NOW)).toBe("invited");
+    expect(invitationState({ ...NO_ANSWER, invitationEndsAt: NOW }, NOW)).toBe("lapsed");
+    expect(invitationState({ ...NO_ANSWER, acceptedAt: BEFORE, invitationEndsAt: BEFORE }, NOW)).toBe("accepted");
+    expect(invitationState({ ...NO_ANSWER, acceptedAt: BEFORE, stoppedAt: NOW }, NOW)).toBe("stopped");
+    expect(invitationState({ ...NO_ANSWER, declinedAt: NOW }, NOW)).toBe("declined");
+    expect(invitationState({ ...NO_ANSWER, withdrawnAt: NOW }, NOW)).toBe("withdrawn");
   });
 });
 
 describe("how an application stands", () => {
-  const tester = (state: ReturnType<typeof testerState>) => ({ testerId: "t", size: "m", state });
+  const tester = (state: ReturnType<typeof invitationState>) => ({ testerId: "t", size: "m", state });
 
   it("is told to who made it, and she can withdraw until she has answered", () => {
     const states = [
       ownState({ tester: null, withdrawnAt: null }),
       ownState({ tester: null, withdrawnAt: NOW }),
-      ownState({ tester: tester("asked"), withdrawnAt: null }),
-      ownState({ tester: tester("too late"), withdrawnAt: null }),
+      ownState({ tester: tester("invited"), withdrawnAt: null }),
+      ownState({ tester: tester("lapsed"), withdrawnAt: null }),
       ownState({ tester: tester("declined"), withdrawnAt: NOW }),
       ownState({ tester: tester("withdrawn"), withdrawnAt: null }),
       ownState({ tester: tester("accepted"), withdrawnAt: null }),

@@ -9,27 +9,36 @@ interface CallOverviewProps {
   readonly pattern: PatternDocument;
   readonly places: Places;
   readonly reports: readonly CallReport[];
+  /** Testers are invited and report by themselves. */
+  readonly isRun: boolean;
 }
+
+/** More names than these in a size are folded. */
+const MOST_LISTED = 12;
 
 const DAY = new Intl.DateTimeFormat("en-GB", { day: "numeric", month: "long", year: "numeric", timeZone: "UTC" });
 
 /** Who has reported in which size, and how many were looked for. */
-export function CallOverview({ pattern, places, reports }: CallOverviewProps) {
+export function CallOverview({ pattern, places, reports, isRun }: CallOverviewProps) {
   if (reports.length === 0)
     return (
       <EmptyState title="Nobody has reported yet">
-        <p>Paste your testers’ reports, and they stand here by size.</p>
+        <p>
+          {isRun
+            ? "Who has reported stands here by size."
+            : "Paste your testers’ reports, and they stand here by size."}
+        </p>
       </EmptyState>
     );
   return (
-    <Section title="Testers by size">
+    <Section title="Who has reported, by size">
       <TableFrame label="Testers by size">
         <table className={TABLE}>
           <thead className={TABLE_HEAD}>
             <tr>
               <th scope="col">Size</th>
               <th scope="col">Tester spots</th>
-              <th scope="col">Testers</th>
+              <th scope="col">Reported</th>
             </tr>
           </thead>
           <tbody>
@@ -53,7 +62,7 @@ export function CallOverview({ pattern, places, reports }: CallOverviewProps) {
 
 function Testers({ reports }: { readonly reports: readonly CallReport[] }) {
   if (reports.length === 0) return <span className="text-soft italic">no report yet</span>;
-  return (
+  const list = (
     <ul className="flex flex-wrap gap-x-8 gap-y-1">
       {reports.map(({ code, name, sentAt, revisionNumber }) => (
         <li key={code} className="wrap-anywhere">
@@ -64,6 +73,15 @@ function Testers({ reports }: { readonly reports: readonly CallReport[] }) {
         </li>
       ))}
     </ul>
+  );
+  if (reports.length <= MOST_LISTED) return list;
+  return (
+    <details>
+      <summary className="inline-flex min-h-6 items-center text-thread underline underline-offset-4">
+        {reports.length} testers
+      </summary>
+      {list}
+    </details>
   );
 }
 

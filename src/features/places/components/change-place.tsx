@@ -1,5 +1,6 @@
 "use client";
 
+import Link from "next/link";
 import { useActionState, useId } from "react";
 import { Button } from "@/ui/button";
 import { Select } from "@/ui/field";
@@ -13,6 +14,8 @@ interface ChangePlaceProps {
   readonly name: string;
   /** Sizes that she can be moved to. */
   readonly sizes: readonly { readonly id: string; readonly label: string }[];
+  /** The page without this form. */
+  readonly closeHref: string;
   readonly standing: "placed" | "locked" | "waiting" | "left waiting";
 }
 
@@ -30,25 +33,19 @@ const OTHERS: Readonly<Record<ChangePlaceProps["standing"], readonly { kind: Kin
 };
 
 /** What a designer settles about one applicant by hand; opened from her row. */
-export function ChangePlace({ callId, applicationId, name, sizes, standing }: ChangePlaceProps) {
+export function ChangePlace({ callId, applicationId, name, sizes, standing, closeHref }: ChangePlaceProps) {
   const [failed, send, isSending] = useActionState(settlePlace, undefined);
   const id = useId();
   return (
-    <details>
-      <summary className="inline-flex min-h-9 items-center text-sm text-thread underline underline-offset-4">
-        Change …
-        <span className="sr-only">
-          {" "}
-          where <bdi>{name}</bdi> stands
-        </span>
-      </summary>
-      <form action={send} className="grid gap-2 py-2">
+    <div role="group" aria-label={`Change where ${name} stands`} className="max-w-60 py-2">
+      <form action={send} className="grid gap-2">
         <input type="hidden" name="callId" value={callId} />
         <input type="hidden" name="applicationId" value={applicationId} />
         <label htmlFor={id} className="text-sm font-semibold">
           Move to
         </label>
-        <Select id={id} name="size">
+        {/* Her eyes are here: what she has just opened is what she goes on with. */}
+        <Select id={id} name="size" autoFocus>
           {sizes.map((size) => (
             <option key={size.id} value={size.id}>
               {size.label}
@@ -69,6 +66,14 @@ export function ChangePlace({ callId, applicationId, name, sizes, standing }: Ch
           ▲ {failed.says}
         </p>
       ) : null}
-    </details>
+      <Link
+        href={closeHref}
+        scroll={false}
+        prefetch={false}
+        className="inline-flex min-h-9 items-center text-sm text-link"
+      >
+        Done
+      </Link>
+    </div>
   );
 }

@@ -15,9 +15,14 @@ interface InvitationsSectionProps {
   readonly mayEdit: boolean;
 }
 
+/** More of those who are past answering are folded, so that whom a message is for stands on top. */
+const MOST_ANSWERED = 10;
+
 /** Who has been invited, with the message to copy as long as an answer is awaited. */
 export function InvitationsSection({ callId, invitations, sent, mayEdit }: InvitationsSectionProps) {
   if (invitations.length === 0) return null;
+  const awaited = invitations.filter(({ state }) => state === "invited");
+  const answered = invitations.filter(({ state }) => state !== "invited");
   return (
     <div id="invitations" className="scroll-mt-8">
       <Section
@@ -35,14 +40,38 @@ export function InvitationsSection({ callId, invitations, sent, mayEdit }: Invit
       >
         {sent === null ? null : <Sent sent={sent} />}
         <Sheet>
-          <ul className="divide-y divide-line">
-            {invitations.map((invitation) => (
-              <Invitation key={invitation.testerId} {...{ invitation, mayEdit }} />
-            ))}
-          </ul>
+          <InvitationList invitations={awaited} mayEdit={mayEdit} />
+          {answered.length > MOST_ANSWERED ? (
+            <details className={awaited.length > 0 ? "mt-3 border-t border-line pt-1" : ""}>
+              <summary className="inline-flex min-h-11 items-center text-thread underline underline-offset-4">
+                {answered.length} whose answer is not awaited any more
+              </summary>
+              <InvitationList invitations={answered} mayEdit={mayEdit} />
+            </details>
+          ) : (
+            <div className={awaited.length > 0 && answered.length > 0 ? "mt-3 border-t border-line pt-3" : ""}>
+              <InvitationList invitations={answered} mayEdit={mayEdit} />
+            </div>
+          )}
         </Sheet>
       </Section>
     </div>
+  );
+}
+
+interface InvitationListProps {
+  readonly invitations: readonly InvitationView[];
+  readonly mayEdit: boolean;
+}
+
+function InvitationList({ invitations, mayEdit }: InvitationListProps) {
+  if (invitations.length === 0) return null;
+  return (
+    <ul className="divide-y divide-line">
+      {invitations.map((invitation) => (
+        <Invitation key={invitation.testerId} {...{ invitation, mayEdit }} />
+      ))}
+    </ul>
   );
 }
 

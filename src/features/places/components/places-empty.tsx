@@ -24,7 +24,7 @@ export function PlacesEmpty({ callId, missing, applicants }: PlacesEmptyProps) {
       return (
         <EmptyState
           title="This call is not published yet"
-          actions={<ButtonLink href={`/calls/${callId}/opening`}>Write the opening</ButtonLink>}
+          actions={<ButtonLink href={`/calls/${callId}/opening`}>To the opening</ButtonLink>}
         >
           Once it is, people can apply; those with your yes are placed here, each in the size that her body and her
           wishes speak for.

@@ -3,6 +3,7 @@ import { Section } from "@/ui/section";
 import { countConsidered } from "../applicants-document";
 import type { InvitationView } from "../invitation-views";
 import type { LoadedPlaces } from "../loaders";
+import { placesHref } from "../places-href";
 import type { PlacesQuery } from "../schema";
 import { FreePlacesSection } from "./free-places-section";
 import { InvitationsNeeded } from "./invitations-needed";
@@ -32,7 +33,7 @@ export function PlacesView({ loaded, call, unit, query, invitations, saw }: Plac
   const { callId } = call;
   const missing = placesMissing(loaded);
   if (missing !== null) return <PlacesEmpty {...{ callId, missing }} applicants={rows.applicants.length} />;
-  const frame = frameOf(loaded, call, unit);
+  const frame = frameOf(loaded, { call, unit, query });
   const labelOf = (id: string) => board.sizes.find((size) => size.id === id)?.label ?? id;
   const { fitBy } = board.question;
   const isFirst = board.sizes.every(({ people }) => people.length === 0);
@@ -43,6 +44,7 @@ export function PlacesView({ loaded, call, unit, query, invitations, saw }: Plac
       <div className="mb-8 grid items-start gap-x-10 gap-y-6 lg:grid-cols-[1fr_24rem]">
         <SolvePanel
           {...{ callId, labelOf, isFirst }}
+          hrefOf={(considering) => frame.hrefWith({ with: considering })}
           mayAct={frame.mayAct}
           considering={loaded.considering}
           counts={{ yes: countConsidered(rows, "yes"), maybe: countConsidered(rows, "maybe") }}
@@ -54,10 +56,7 @@ export function PlacesView({ loaded, call, unit, query, invitations, saw }: Plac
       {measurement === undefined ? (
         <Notice>This call asks for no body measurement that decides the size, so nobody’s fit is known.</Notice>
       ) : (
-        <RulerSection
-          {...{ board, frame, measurement }}
-          hrefOf={(id) => `/calls/${callId}/places?with=${loaded.considering}&by=${id}`}
-        />
+        <RulerSection {...{ board, frame, measurement }} hrefOf={(id) => frame.hrefWith({ by: id })} />
       )}
       {isFirst ? null : <WhoStandsWhere {...{ loaded, frame }} />}
       {board.waiting.length > 0 ? (
@@ -95,11 +94,16 @@ function WhoStandsWhere({ loaded, frame }: { readonly loaded: LoadedPlaces; read
   );
 }
 
-function frameOf({ rows, board }: LoadedPlaces, call: PlacesViewProps["call"], unit: PlacesFrame["unit"]): PlacesFrame {
+function frameOf(
+  { rows, board }: LoadedPlaces,
+  { call, unit, query }: Pick<PlacesViewProps, "call" | "unit" | "query">,
+): PlacesFrame {
   const labels = new Map((rows.pattern.bodyMeasurements ?? []).map(({ id, label }) => [id, label]));
   return {
     ...{ callId: call.callId, mayAct: call.mayEdit && call.isOpen, unit },
     measurements: board.question.fitBy.map((id) => labels.get(id) ?? id.replaceAll("-", " ")),
     sizeChoices: rows.pattern.sizes.map(({ id, label }) => ({ id, label })),
+    query,
+    hrefWith: (change) => placesHref(call.callId, { ...query, ...change }),
   };
 }

@@ -1,7 +1,9 @@
+import Link from "next/link";
 import type { LengthUnit } from "@/engine/units";
 import { formatLength } from "@/ui/format-length";
 import { TABLE, TABLE_HEAD, TABLE_ROW, TableFrame } from "@/ui/table-frame";
 import type { BoardPerson, BoardSize } from "../placing-board";
+import type { PlacesQuery } from "../schema";
 import { ChangePlace } from "./change-place";
 import { FitCells } from "./fit-cells";
 import { PersonShape } from "./person-shape";
@@ -15,10 +17,19 @@ export interface PlacesFrame {
   /** Labels of the body measurements that decide the fit. */
   readonly measurements: readonly string[];
   readonly sizeChoices: readonly { readonly id: string; readonly label: string }[];
+  readonly query: PlacesQuery;
+  /** This page's address where something else of it is asked for. */
+  readonly hrefWith: (change: PlacesQuery) => string;
 }
+
+/** Where more stand in sizes, one size is listed at a time. */
+const MOST_LISTED = 40;
 
 /** Who stands in which size, a part a size. */
 export function PlacingTable({ sizes, frame }: { readonly sizes: readonly BoardSize[]; readonly frame: PlacesFrame }) {
+  const isFolded = sizes.reduce((sum, { people }) => sum + people.length, 0) > MOST_LISTED;
+  const isListed = ({ id, people }: BoardSize) =>
+    !isFolded || id === frame.query.in || people.some(({ key }) => key === frame.query.change);
   return (
     <TableFrame label="Who stands in which size">
       <table className={`${TABLE} [&_td]:align-top`}>
@@ -37,10 +48,8 @@ export function PlacingTable({ sizes, frame }: { readonly sizes: readonly BoardS
         </thead>
         {sizes.map((size) => (
           <tbody key={size.id}>
-            <SizeHead {...{ size, frame }} />
-            {size.people.map((person) => (
-              <PersonRow key={person.key} {...{ person, frame }} />
-            ))}
+            <SizeHead {...{ size, frame, isFolded }} isListed={isListed(size)} />
+            {isListed(size) ? size.people.map((person) => <PersonRow key={person.key} {...{ person, frame }} />) : null}
           </tbody>
         ))}
       </table>
@@ -48,7 +57,15 @@ export function PlacingTable({ sizes, frame }: { readonly sizes: readonly BoardS
   );
 }
 
-function SizeHead({ size, frame }: { readonly size: BoardSize; readonly frame: PlacesFrame }) {
+interface SizeHeadProps {
+  readonly size: BoardSize;
+  readonly frame: PlacesFrame;
+  /** One size is listed at a time. */
+  readonly isFolded: boolean;
+  readonly isListed: boolean;
+}
+
+function SizeHead({ size, frame, isFolded, isListed }: SizeHeadProps) {
   const { label, people, wanted, least, invited, over, missing } = size;
   return (
     <tr className="border-b border-line bg-paper">
@@ -66,6 +83,17 @@ function SizeHead({ size, frame }: { readonly size: BoardSize; readonly frame: P
             <SizeProblem>
               {over} more than there are places: unlock or move {over === 1 ? "one" : over}, or want more testers here
             </SizeProblem>
+          ) : null}
+          {isFolded && people.length > 0 ? (
+            <Link
+              href={frame.hrefWith({ in: isListed ? undefined : size.id, change: undefined })}
+              scroll={false}
+              prefetch={false}
+              className="ml-3 inline-flex min-h-9 items-center text-sm font-normal text-link"
+            >
+              {isListed ? "Fold" : people.length === 1 ? "Show who" : `Show all ${people.length}`}
+              <span className="sr-only"> in {label}</span>
+            </Link>
           ) : null}
         </span>
       </th>
@@ -132,8 +160,24 @@ function shortened(name: string): string {
 export function PersonChange({ person, frame }: { readonly person: BoardPerson; readonly frame: PlacesFrame }) {
   const { applicant, name, size, standing } = person;
   if (!frame.mayAct || applicant === null) return null;
+  if (frame.query.change !== applicant.applicationId)
+    return (
+      <Link
+        href={frame.hrefWith({ change: applicant.applicationId })}
+        scroll={false}
+        prefetch={false}
+        className="inline-flex min-h-9 items-center text-sm text-link"
+      >
+        Change …
+        <span className="sr-only">
+          {" "}
+          where <bdi>{name}</bdi> stands
+        </span>
+      </Link>
+    );
   return (
     <ChangePlace
+      closeHref={frame.hrefWith({ change: undefined })}
       callId={frame.callId}
       applicationId={applicant.applicationId}
       name={name}

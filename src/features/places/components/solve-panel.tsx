@@ -15,11 +15,13 @@ interface SolvePanelProps {
   /** Nobody stands in a size yet. */
   readonly isFirst: boolean;
   readonly labelOf: (size: string) => string;
+  /** This page's address where a maybe is enough, and where it is not. */
+  readonly hrefOf: (considering: Considering) => string;
 }
 
 /** Whom places are given to, whether what stands is what solving gives, and the button that solves. */
-export function SolvePanel({ callId, mayAct, considering, counts, wouldMove, isFirst, labelOf }: SolvePanelProps) {
-  const places = `/calls/${callId}/places`;
+export function SolvePanel(props: SolvePanelProps) {
+  const { callId, mayAct, considering, counts, wouldMove, isFirst, labelOf, hrefOf } = props;
   return (
     <div>
       <div className="mb-4 flex flex-wrap items-center gap-x-4 gap-y-2">
@@ -27,12 +29,8 @@ export function SolvePanel({ callId, mayAct, considering, counts, wouldMove, isF
         <ChoiceLinks
           label="Whom places are given to"
           choices={[
-            { href: `${places}?with=yes`, label: `a yes (${counts.yes})`, current: considering === "yes" },
-            {
-              href: `${places}?with=maybe`,
-              label: `a yes or a maybe (${counts.maybe})`,
-              current: considering === "maybe",
-            },
+            { href: hrefOf("yes"), label: `a yes (${counts.yes})`, current: considering === "yes" },
+            { href: hrefOf("maybe"), label: `a yes or a maybe (${counts.maybe})`, current: considering === "maybe" },
           ]}
         />
       </div>

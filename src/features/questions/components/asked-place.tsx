@@ -1,4 +1,5 @@
 import type { PatternDocument } from "@/engine/pattern";
+import { FoldedRest } from "@/ui/folded-rest";
 import { Sheet } from "@/ui/sheet";
 import type { AnswerThread } from "../answer-threads";
 import type { CallQuestion } from "../data";
@@ -15,6 +16,9 @@ interface AskedPlaceProps {
   readonly callId: string;
   readonly mayEdit: boolean;
 }
+
+/** Of more at one place the rest is folded, so that the answer stays in sight. */
+const MOST_SHOWN = 5;
 
 /** A place of the text with all that was asked of it; one answer serves whoever waits there. */
 export function AskedPlace({ group, waiting, threads, pattern, callId, mayEdit }: AskedPlaceProps) {
@@ -79,8 +83,11 @@ function Asked({
   pattern,
 }: Pick<AskedPlaceProps, "pattern"> & { readonly questions: readonly CallQuestion[] }) {
   return (
-    <ul className="grid gap-3">
-      {questions.map((question) => (
+    <FoldedRest
+      className="grid gap-3"
+      shown={MOST_SHOWN}
+      of="questions"
+      items={questions.map((question) => (
         <li key={question.questionId}>
           <p dir="auto" className="whitespace-pre-line wrap-anywhere">
             {question.asks}
@@ -88,6 +95,6 @@ function Asked({
           <SaidBy said={question} pattern={pattern} />
         </li>
       ))}
-    </ul>
+    />
   );
 }

@@ -42,14 +42,17 @@ export function QuestionsView({ questions, pattern, ...call }: QuestionsViewProp
 
 function NoQuestions({ hasText }: { readonly hasText: boolean }) {
   return (
-    <EmptyState title="No questions yet">
-      <p>
-        Testers ask at a place of the written instructions. Their questions stand here with the words that they ask
-        about; you answer once, and all testers of this call read it at that place.
-      </p>
-      {hasText ? null : (
-        <p className="mt-2">The newest revision has no written instructions, so there is no place to ask about.</p>
-      )}
-    </EmptyState>
+    <div className="mb-12">
+      {" "}
+      <EmptyState title="No questions yet">
+        <p>
+          Testers ask at a place of the written instructions. Their questions stand here with the words that they ask
+          about; you answer once, and all testers of this call read it at that place.
+        </p>
+        {hasText ? null : (
+          <p className="mt-2">The newest revision has no written instructions, so there is no place to ask about.</p>
+        )}
+      </EmptyState>
+    </div>
   );
 }

@@ -1,4 +1,5 @@
 import type { PatternDocument } from "@/engine/pattern";
+import { FoldedRest } from "@/ui/folded-rest";
 import { Section } from "@/ui/section";
 import { Sheet } from "@/ui/sheet";
 import type { CallTrouble } from "../data";
@@ -10,6 +11,9 @@ interface TroublePlacesProps {
   readonly troubles: readonly CallTrouble[];
   readonly pattern: PatternDocument;
 }
+
+/** Of more at one place the rest is folded, so that the next place is in sight. */
+const MOST_SHOWN = 5;
 
 /** Where testers stumbled over the text, place by place, the one where most did first. */
 export function TroublePlaces({ troubles, pattern }: TroublePlacesProps) {
@@ -54,8 +58,11 @@ function TroublePlace({ group: { block, said }, testers, pattern }: TroublePlace
       </p>
       <div className="grid grid-cols-1 gap-x-10 gap-y-6 lg:grid-cols-[minmax(0,2fr)_minmax(0,3fr)]">
         <QuotedPlace text={pattern.instructions ?? ""} block={block} was={was} />
-        <ul className="grid content-start gap-4">
-          {said.map((trouble) => (
+        <FoldedRest
+          className="grid content-start gap-4"
+          shown={MOST_SHOWN}
+          of="trouble spots"
+          items={said.map((trouble) => (
             <li key={trouble.troubleId}>
               <p dir="auto" className="whitespace-pre-line wrap-anywhere">
                 {trouble.happened}
@@ -69,7 +76,7 @@ function TroublePlace({ group: { block, said }, testers, pattern }: TroublePlace
               <SaidBy said={trouble} pattern={pattern} />
             </li>
           ))}
-        </ul>
+        />
       </div>
     </Sheet>
   );

@@ -59,7 +59,7 @@ function BodyTable({ application: { measurements, typed }, shown: { pattern, uni
       {Object.entries(measurements ?? {}).map(([id, cm]) => (
         <li key={id} className="wrap-anywhere">
           {bodyLabel(pattern, id)} <span className="font-semibold">{formatLength(cm, unit)}</span>
-          <span className="text-soft">, typed “{typed[id] ?? ""}”</span>
+          {typed[id] ? <span className="text-soft">, typed “{typed[id]}”</span> : null}
         </li>
       ))}
     </ul>

@@ -29,21 +29,24 @@ export function ProgressView(props: ProgressViewProps) {
   const { callId, pattern, places, people, mayEdit, size, page } = props;
   if (people.length === 0)
     return (
-      <EmptyState
-        title="Nobody tests yet"
-        actions={
-          mayEdit ? (
-            <>
-              <ButtonLink href={`/calls/${callId}/places`}>Give places</ButtonLink>
-              <ButtonLink href={`/calls/${callId}/progress/add`} look="quiet">
-                Invite somebody by hand
-              </ButtonLink>
-            </>
-          ) : null
-        }
-      >
-        <p>Once places are sent, everybody stands here with where she is, and those who need you come first.</p>
-      </EmptyState>
+      <div className="mb-12">
+        {" "}
+        <EmptyState
+          title="Nobody tests yet"
+          actions={
+            mayEdit ? (
+              <>
+                <ButtonLink href={`/calls/${callId}/places`}>Give places</ButtonLink>
+                <ButtonLink href={`/calls/${callId}/progress/add`} look="quiet">
+                  Invite somebody by hand
+                </ButtonLink>
+              </>
+            ) : null
+          }
+        >
+          <p>Once places are sent, everybody stands here with where she is, and those who need you come first.</p>
+        </EmptyState>
+      </div>
     );
   const base = `/calls/${callId}/progress`;
   const sizes = pattern.sizes.filter(({ id }) => people.some(({ row }) => row.size === id));

@@ -1,0 +1,69 @@
+import Link from "next/link";
+import { Sheet } from "@/ui/sheet";
+import { nextSteps, waitsFor } from "../next-steps";
+import type { CallStanding } from "../standing-data";
+
+interface CallStandingSectionProps {
+  readonly callId: string;
+  readonly standing: CallStanding;
+}
+
+/** How far an open call has come, what waits for its designer, and where she does it. */
+export function CallStandingSection({ callId, standing }: CallStandingSectionProps) {
+  const steps = nextSteps(standing);
+  return (
+    <div className="mb-12 grid items-start gap-6 lg:grid-cols-[3fr_2fr]">
+      <Sheet>
+        <h2 className="mb-3 text-xl">What comes next</h2>
+        {steps.length === 0 ? (
+          <p>{waitsFor(standing)}</p>
+        ) : (
+          <ul className="divide-y divide-line">
+            {steps.map(({ path, says, link }) => (
+              <li key={says} className="flex flex-wrap items-baseline justify-between gap-x-6 py-1.5">
+                <span>{says}</span>
+                <Link
+                  href={`/calls/${callId}${path}`}
+                  prefetch={false}
+                  className="inline-flex min-h-11 items-center text-link"
+                >
+                  {link}
+                </Link>
+              </li>
+            ))}
+          </ul>
+        )}
+      </Sheet>
+      <Sheet>
+        <h2 className="mb-3 text-xl">So far</h2>
+        <dl className="grid grid-cols-3 gap-x-4 gap-y-3">
+          {figures(standing).map(({ path, label, many }) => (
+            <div key={label} className="flex flex-col-reverse justify-end">
+              <dt className="text-sm">
+                <Link
+                  href={`/calls/${callId}${path}`}
+                  prefetch={false}
+                  className="inline-flex min-h-6 items-center text-link"
+                >
+                  {label}
+                </Link>
+              </dt>
+              <dd className="font-serif text-2xl numbers">{many}</dd>
+            </div>
+          ))}
+        </dl>
+      </Sheet>
+    </div>
+  );
+}
+
+function figures({ applied, placed, invited, accepted, reported, questions }: CallStanding) {
+  return [
+    { path: "/applications", label: "applied", many: applied },
+    { path: "/places", label: "placed, not invited", many: placed },
+    { path: "/places#invitations", label: "invited", many: invited },
+    { path: "/progress", label: "accepted", many: accepted },
+    { path: "/progress", label: "reported", many: reported },
+    { path: "/questions", label: "questions open", many: questions },
+  ];
+}

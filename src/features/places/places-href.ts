@@ -1,0 +1,10 @@
+import type { PlacesQuery } from "./schema";
+
+/** The address of a call's page of places, showing what is asked for. */
+export function placesHref(callId: string, query: PlacesQuery): string {
+  // What was sent just now is told once.
+  const kept = { ...query, sent: undefined };
+  const parameters = new URLSearchParams();
+  for (const [name, value] of Object.entries(kept)) if (value !== undefined) parameters.set(name, value);
+  return parameters.size === 0 ? `/calls/${callId}/places` : `/calls/${callId}/places?${parameters}`;
+}

@@ -1,0 +1,37 @@
+import { Fragment, type ReactNode } from "react";
+
+interface FoldedRestProps {
+  /** Items of a list, in its order. */
+  readonly items: readonly ReactNode[];
+  readonly shown: number;
+  /** Of the list itself. */
+  readonly className: string;
+  /** What the others are called: "questions". */
+  readonly of: string;
+}
+
+/** A list of which the first are in sight, and the rest by one press. */
+export function FoldedRest({ items, shown, className, of }: FoldedRestProps) {
+  // One or two more take no more room than the press that would show them.
+  const first = items.length <= shown + 2 ? items : items.slice(0, shown);
+  const rest = items.slice(first.length);
+  const list = (some: readonly ReactNode[]) => (
+    <ul className={className}>
+      {some.map((item, at) => (
+        <Fragment key={at}>{item}</Fragment>
+      ))}
+    </ul>
+  );
+  if (rest.length === 0) return list(first);
+  return (
+    <div>
+      {list(first)}
+      <details>
+        <summary className="inline-flex min-h-11 items-center text-thread underline underline-offset-4">
+          {rest.length} more {of}
+        </summary>
+        {list(rest)}
+      </details>
+    </div>
+  );
+}

@@ -1,0 +1,37 @@
+import { describe, expect, it } from "vitest";
+import { nextSteps, waitsFor } from "@/features/calls/next-steps";
+import type { CallStanding } from "@/features/calls/standing-data";
+
+const BEGUN: CallStanding = {
+  opening: "taking",
+  ...{ isOpen: true, applied: 0, undecided: 0, unplaced: 0, placed: 0 },
+  ...{ invited: 0, unanswered: 0, lapsed: 0, accepted: 0, reported: 0, questions: 0 },
+};
+
+describe("what comes next in a call", () => {
+  it("is said in the order in which a call goes, each with the page where it is done", () => {
+    const steps = nextSteps({ ...BEGUN, undecided: 1, unplaced: 2, placed: 3, lapsed: 1, questions: 4 });
+    expect(steps.map(({ path, says }) => `${path}: ${says}`)).toEqual([
+      "/applications: 1 application has no word of yours yet.",
+      "/places: 2 people with a yes stand in no size.",
+      "/places: 3 people have a place and are not invited yet.",
+      "/progress: 1 invitation ended without an answer.",
+      "/questions: 4 questions wait for your answer.",
+    ]);
+    expect(nextSteps({ ...BEGUN, opening: "draft" }).map(({ path }) => path)).toEqual(["/opening"]);
+  });
+
+  it("is nothing where others are to act, and then it says whom the call waits for", () => {
+    expect(nextSteps(BEGUN)).toEqual([]);
+    expect(waitsFor(BEGUN)).toMatch(/^Nobody has applied yet/);
+    expect(waitsFor({ ...BEGUN, applied: 5, invited: 3, unanswered: 2, accepted: 1 })).toMatch(/^2 people are invited/);
+    expect(waitsFor({ ...BEGUN, applied: 5, invited: 3, accepted: 3, reported: 1 })).toMatch(/^2 of 3 people at work/);
+    expect(waitsFor({ ...BEGUN, applied: 5, invited: 3, accepted: 3, reported: 3 })).toMatch(/^Everybody who accepted/);
+  });
+
+  it("is nothing in a closed call", () => {
+    const closed = { ...BEGUN, isOpen: false, undecided: 3, questions: 1 };
+    expect(nextSteps(closed)).toEqual([]);
+    expect(waitsFor(closed)).toMatch(/^This call is closed/);
+  });
+});
