@@ -17,7 +17,10 @@ export function nextThing({ tester, steps, inHand }: Pick<LoadedTester, "tester"
   if (tester.stoppedAt !== null)
     return rest("You have stopped", "What you sent stays with the designer. You owe nothing more.");
   if (tester.call.status === "closed")
-    return rest("This call is closed", "Thank you. You can still read all that you sent.");
+    return rest(
+      "This call is closed",
+      "Thank you. Nothing more can be sent; what you sent stays, and you can still read it.",
+    );
   const left = steps.filter(({ page, state }) => state !== "complete" && page !== "pattern" && page !== "report");
   const next = left.find(({ state }) => state === "faulty") ?? left[0];
   const isSent = inHand.sent !== null;
