@@ -38,12 +38,15 @@ export async function makeTester(
 }
 
 /** Lets a browser in to a tester's pages, as her link would. */
-export async function letIn(context: BrowserContext, { testerId }: MadeTester): Promise<void> {
+export async function letIn(context: BrowserContext, { testerId }: Pick<MadeTester, "testerId">): Promise<void> {
   const value = linkKey("tester", { id: testerId, version: 1 });
   await context.addCookies([{ name: `sizewright-tester-${testerId}`, value, url: String(process.env.NEXTAUTH_URL) }]);
 }
 
 /** What she has typed so far, field → text. */
-export async function typeReport({ testerId }: MadeTester, typed: Readonly<Record<string, string>>): Promise<void> {
+export async function typeReport(
+  { testerId }: Pick<MadeTester, "testerId">,
+  typed: Readonly<Record<string, string>>,
+): Promise<void> {
   await query("INSERT INTO report_draft (tester_id, typed) VALUES ($1, $2)", [testerId, JSON.stringify(typed)]);
 }
