@@ -3,7 +3,8 @@ import { act, actions, routes, visit } from "./access-answers";
 import { ACTIONS } from "./access-actions";
 import { PAGES } from "./access-pages";
 import { absentWorld, KINDS, makeWorld, type Kind, type World } from "./access-world";
-import { sessionCookie } from "./designer";
+import { linkKey } from "../src/server/link-key";
+import { query, sessionCookie } from "./designer";
 
 test("every route and every action stands in the table", () => {
   expect(Object.keys(PAGES).sort()).toEqual(routes());
@@ -63,6 +64,32 @@ for (const [route, { path, answers }] of Object.entries(PAGES)) {
     }
   });
 }
+
+test("a tester who guesses another tester's address sees what never was", async () => {
+  const world = await makeWorld();
+  const { ownTesterId, invitedTesterId } = world;
+  await query("UPDATE tester SET accepted_at = now() WHERE id = $1", [invitedTesterId]);
+  const byAccount = await asking(world, "another designer");
+  const key = linkKey("tester", { id: invitedTesterId, version: 1 });
+  const byLink = await request.newContext({
+    baseURL: process.env.NEXTAUTH_URL,
+    extraHTTPHeaders: { Cookie: `sizewright-tester-${invitedTesterId}=${key}` },
+  });
+  const guesses = [
+    { asks: byAccount, own: ownTesterId, others: invitedTesterId },
+    { asks: byLink, own: invitedTesterId, others: ownTesterId },
+  ];
+  const rows = Object.entries(PAGES).filter(([route]) => route.startsWith("/testing/[testerId]"));
+  for (const [route, { path }] of rows)
+    for (const { asks, own, others } of guesses) {
+      expect((await visit(asks, path({ ...world, ownTesterId: own }))).answer, route).toBe("shown");
+      const guessed = await visit(asks, path({ ...world, ownTesterId: others }));
+      expect(guessed.answer, route).toBe("nothing");
+      expect(guessed.seen, route).toBe((await visit(asks, path(absentWorld(world)))).seen);
+    }
+  expect(rows.length).toBeGreaterThan(5);
+  for (const { asks } of guesses) await asks.dispose();
+});
 
 for (const [action, { sends, answers }] of Object.entries(ACTIONS)) {
   test(`${action} is for whom it is for`, async () => {

@@ -3,7 +3,8 @@ import { saltmarshPattern } from "../prisma/demo/saltmarsh-pattern";
 import { makeWorld } from "./access-world";
 import { bringCall, expectNoSidewaysScroll } from "./bring-call";
 import { EDITOR_PARTS } from "../src/features/patterns/components/editor/editor-parts";
-import { signInByCookie } from "./designer";
+import { linkTo } from "../src/server/link-key";
+import { query, signInByCookie } from "./designer";
 import { expect, test } from "./fixtures";
 import { letIn, makeTester, typeReport } from "./make-tester";
 import { bringPattern } from "./pattern-of";
@@ -132,4 +133,26 @@ test("applying, an applicant's own page and the list of applications keep WCAG 2
   if (people.owner) await signInByCookie(page.context(), people.owner);
   const list = `/calls/${callId}/applications`;
   for (const address of [list, `${list}/${applicationId}`]) await expectAccessible(page, address);
+});
+
+test("an invitation, a tester's other pages and what the designer sees of her keep WCAG 2.2 A and AA", async ({
+  page,
+  context,
+  designer,
+}) => {
+  test.setTimeout(120_000);
+  await signInByCookie(context, designer);
+  await expectAccessible(page, "/testing");
+  const tester = await makeTester(saltmarshPattern);
+  const { testerId, callId } = tester;
+  await letIn(context, tester);
+  await typeReport(tester, { "swatch.1.stitches": "about 20" });
+  for (const path of ["", "/kept", "/password", "/pattern"])
+    await expectAccessible(page, `/testing/${testerId}${path}`);
+  await query("UPDATE tester SET accepted_at = NULL WHERE id = $1", [testerId]);
+  await expectAccessible(page, `/invited/${linkTo("invitation", { id: testerId, version: 1 })}`);
+  await query("UPDATE tester SET accepted_at = now() WHERE id = $1", [testerId]);
+  await signInByCookie(context, tester.designer);
+  for (const path of ["progress", `progress/${testerId}`, "progress/add", "questions"])
+    await expectAccessible(page, `/calls/${callId}/${path}`);
 });

@@ -2,11 +2,13 @@ import { randomUUID } from "node:crypto";
 import type { BrowserContext } from "@playwright/test";
 import type { PatternDocument } from "../src/engine/pattern";
 import { linkKey } from "../src/server/link-key";
-import { makeDesigner, query } from "./designer";
+import { makeDesigner, query, type Designer } from "./designer";
 
 export interface MadeTester {
   readonly testerId: string;
   readonly callId: string;
+  /** Whose call it is. */
+  readonly designer: Designer;
 }
 
 /** A tester of an invented call who has accepted, without an account of her own. */
@@ -14,10 +16,13 @@ export async function makeTester(
   pattern: PatternDocument,
   { size = pattern.sizes[0]?.id ?? "", unit = "cm" }: { size?: string; unit?: "cm" | "in" } = {},
 ): Promise<MadeTester> {
-  const { accountId } = await makeDesigner();
+  const designer = await makeDesigner();
   const [patternId, revisionId, callId, testerId] = [randomUUID(), randomUUID(), randomUUID(), randomUUID()];
   await query("INSERT INTO pattern (id) VALUES ($1)", [patternId]);
-  await query("INSERT INTO membership (pattern_id, account_id, role) VALUES ($1, $2, 'owner')", [patternId, accountId]);
+  await query("INSERT INTO membership (pattern_id, account_id, role) VALUES ($1, $2, 'owner')", [
+    patternId,
+    designer.accountId,
+  ]);
   await query("INSERT INTO revision (id, pattern_id, number, document, reason) VALUES ($1, $2, 1, $3, 'First')", [
     revisionId,
     patternId,
@@ -29,16 +34,19 @@ export async function makeTester(
      VALUES ($1, $2, 'tester-1', 0, $3, $4, $5, now(), now() + interval '1 day', now())`,
     [testerId, callId, size, unit, revisionId],
   );
-  return { testerId, callId };
+  return { testerId, callId, designer };
 }
 
 /** Lets a browser in to a tester's pages, as her link would. */
-export async function letIn(context: BrowserContext, { testerId }: MadeTester): Promise<void> {
+export async function letIn(context: BrowserContext, { testerId }: Pick<MadeTester, "testerId">): Promise<void> {
   const value = linkKey("tester", { id: testerId, version: 1 });
   await context.addCookies([{ name: `sizewright-tester-${testerId}`, value, url: String(process.env.NEXTAUTH_URL) }]);
 }
 
 /** What she has typed so far, field → text. */
-export async function typeReport({ testerId }: MadeTester, typed: Readonly<Record<string, string>>): Promise<void> {
+export async function typeReport(
+  { testerId }: Pick<MadeTester, "testerId">,
+  typed: Readonly<Record<string, string>>,
+): Promise<void> {
   await query("INSERT INTO report_draft (tester_id, typed) VALUES ($1, $2)", [testerId, JSON.stringify(typed)]);
 }

@@ -4,11 +4,11 @@ import type { ButtonHTMLAttributes, ReactNode } from "react";
 export type ButtonLook = "main" | "quiet" | "plain";
 
 const SHAPE =
-  "inline-flex min-h-11 items-center justify-center gap-2 rounded-md px-5 py-2 text-base font-semibold leading-tight transition-colors disabled:cursor-not-allowed disabled:opacity-55";
+  "inline-flex min-h-11 items-center justify-center gap-2 rounded-md py-2 text-base font-semibold leading-tight transition-colors disabled:cursor-not-allowed disabled:opacity-55";
 
 const LOOKS: Readonly<Record<ButtonLook, string>> = {
-  main: "bg-thread text-white hover:bg-thread-dark",
-  quiet: "border border-line-strong bg-sheet text-ink hover:border-ink hover:bg-paper",
+  main: "px-5 bg-thread text-white hover:bg-thread-dark",
+  quiet: "px-5 border border-line-strong bg-sheet text-ink hover:border-ink hover:bg-paper",
   plain: "px-2 text-thread underline decoration-1 underline-offset-4 hover:text-thread-dark hover:decoration-2",
 };
 

@@ -2,6 +2,11 @@ import { randomUUID } from "node:crypto";
 import { describe, expect, it } from "vitest";
 import { invitationRecord, placingRows } from "@/features/places/data";
 import { changePlace, fillFreePlace, givePlaces } from "@/features/places/mutations";
+import { invitationLink, invitedAccess, type TesterAccess } from "@/features/testers/access";
+import { readInvited } from "@/features/testers/invited-data";
+import { acceptInvited } from "@/features/testers/invited-mutations";
+import { invitedState } from "@/features/testers/invited-state";
+import { goOnAfterAll } from "@/features/testers/milestone-mutations";
 import { database } from "@/server/database";
 import { apply, invited, LATER, NOW, person, placesCall, send } from "./places-call";
 
@@ -60,6 +65,49 @@ describe("a place that is free again", () => {
     await expect(fill(bea)).rejects.toMatchObject({ code: "no-place" });
     await expect(fill(cleo)).rejects.toMatchObject({ code: "changed-meanwhile" });
     expect(await send(call)).toBe(1);
+  });
+
+  it("is hers who stopped only until somebody has been given it, and again once that one has declined", async () => {
+    const { call, ann, bea, fill } = await freed();
+    const own = { testerId: ann.id, callId: call.callId, accountId: null, linkVersion: 1 } as TesterAccess;
+    await fill(bea);
+    await expect(goOnAfterAll(own, randomUUID())).rejects.toMatchObject({ code: "no-place" });
+    const where = { id: ann.id };
+    expect(await database().tester.findUniqueOrThrow({ where })).toMatchObject({ stoppedAt: NOW });
+    expect(await database().milestone.count({ where: { testerId: ann.id } })).toBe(0);
+    await database().tester.update({ where: { applicationId: bea }, data: { declinedAt: NOW } });
+    await goOnAfterAll(own, randomUUID());
+    expect(await database().tester.findUniqueOrThrow({ where })).toMatchObject({ stoppedAt: null });
+  });
+});
+
+describe("a place that two are invited to", () => {
+  const choices = { unit: "cm", terms: "us", timeZone: "Europe/Lisbon", viewer: null } as const;
+
+  /** Ann and Bea are both invited to the one place in S, as where Ann's invitation had ended and was put off again. */
+  async function contested() {
+    const call = await placesCall({ small: 2 });
+    await apply(call, "Ann", { bust: 90 });
+    await apply(call, "Bea", { bust: 91 });
+    await givePlaces(call.access, asked);
+    await send(call);
+    await database().place.updateMany({ where: { callId: call.callId }, data: { wanted: 1 } });
+    const testers = await database().tester.findMany({ where: { callId: call.callId } });
+    return await Promise.all(
+      testers.map(({ id, linkVersion }) => invitedAccess(invitationLink({ testerId: id, linkVersion }))),
+    );
+  }
+
+  it("goes to one of them, whose acceptances come at once, and the other's link says that it is gone", async () => {
+    const links = await contested();
+    const accepted = await Promise.all(links.map((link) => acceptInvited(link, choices)));
+    expect(accepted.toSorted()).toEqual([false, true]);
+    const visitor = { accountId: null, isLetIn: false };
+    const states = await Promise.all(
+      links.map(async (link) => invitedState(await readInvited(link), visitor, new Date())),
+    );
+    expect(states.toSorted()).toEqual(["go-on", "place-gone"]);
+    expect(states.map((state) => state === "go-on")).toEqual(accepted);
   });
 });
 

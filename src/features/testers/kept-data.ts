@@ -16,6 +16,8 @@ export interface KeptOfTester {
   readonly questions: number;
   readonly troubles: number;
   readonly hasDraft: boolean;
+  /** The designer has written something about her. */
+  readonly hasNote: boolean;
   /** Others of her size who have sent a report. */
   readonly othersInSize: number;
 }
@@ -25,7 +27,7 @@ const bodySchema = z.record(z.string(), z.number());
 export async function keptOfTester(access: TesterAccess): Promise<KeptOfTester> {
   const row = await database().tester.findUnique({ where: testerScope(access), select: KEPT });
   if (row === null) throw new AppError("not-found");
-  const { contact, body, applicationId, _count: counted, reportDraft, size } = row;
+  const { contact, body, applicationId, _count: counted, reportDraft, size, note } = row;
   const call = { id: access.callId, testers: { some: testerScope(access) } };
   const othersInSize = await database().tester.count({
     where: { call, size, id: { not: access.testerId }, reports: { some: {} } },
@@ -37,12 +39,13 @@ export async function keptOfTester(access: TesterAccess): Promise<KeptOfTester> 
     applied: applicationId !== null,
     ...counted,
     hasDraft: reportDraft !== null,
+    hasNote: note !== "",
     othersInSize,
   };
 }
 
 const KEPT = {
-  ...{ size: true, applicationId: true, contact: true, body: true },
+  ...{ size: true, note: true, applicationId: true, contact: true, body: true },
   reportDraft: { select: { version: true } },
   _count: { select: { reports: true, milestones: true, questions: true, troubles: true } },
 } as const;

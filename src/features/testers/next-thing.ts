@@ -17,13 +17,15 @@ export function nextThing({ tester, steps, inHand }: Pick<LoadedTester, "tester"
   if (tester.stoppedAt !== null)
     return rest("You have stopped", "What you sent stays with the designer. You owe nothing more.");
   if (tester.call.status === "closed")
-    return rest("This call is closed", "Thank you. You can still read all that you sent.");
+    return rest(
+      "This call is closed",
+      "Thank you. Nothing more can be sent; what you sent stays, and you can still read it.",
+    );
   const left = steps.filter(({ page, state }) => state !== "complete" && page !== "pattern" && page !== "report");
   const next = left.find(({ state }) => state === "faulty") ?? left[0];
   const isSent = inHand.sent !== null;
-  if (next === undefined) return sending(steps, { isSent, by: tester.dates?.reportBy.at ?? null });
-  if (isSent && next.state === "empty")
-    return rest("Your report is sent", "Thank you. You can add to it or mend it as long as the call is open.");
+  if (next === undefined || (isSent && next.state === "empty"))
+    return sending(steps, { isSent, by: tester.dates?.reportBy.at ?? null });
   return {
     ...thing(next),
     by: (next.page === "swatch" ? tester.dates?.swatchBy.at : tester.dates?.reportBy.at) ?? null,
@@ -33,7 +35,7 @@ export function nextThing({ tester, steps, inHand }: Pick<LoadedTester, "tester"
 function sending(steps: readonly TesterStep[], { isSent, by }: { isSent: boolean; by: Date | null }): NextThing {
   const isChanged = steps.some(({ page, state }) => page === "report" && state !== "complete");
   if (isSent && !isChanged)
-    return rest("Your report is sent", "Thank you. You can mend it as long as the call is open.");
+    return rest("Your report is sent", "Thank you. You can add to it or mend it as long as the call is open.");
   return {
     title: isSent ? "Send what you changed" : "Send your report",
     says: isSent

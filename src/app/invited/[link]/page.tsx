@@ -18,9 +18,10 @@ export default async function InvitedPage({ params }: PageProps<"/invited/[link]
       {invented ? " · invented, for the demo" : null}
     </>
   );
+  const isOthers = page.state === "sign-in" || page.state === "another's";
   const title = page.state === "open" ? "You are invited to test" : "An invitation to test";
   return (
-    <Page title={title} above={page.state === "open" || page.state === "go-on" ? above : null} width="narrow">
+    <Page title={title} above={isOthers ? null : above} width="narrow">
       <InvitedView link={link} page={page} now={new Date()} />
     </Page>
   );

@@ -40,6 +40,7 @@ export function KeptView({ tester, kept }: KeptViewProps) {
             {kept.reports === 0 ? "nothing sent" : `sent, ${times(kept.reports, "version", "versions")}`}
             {kept.hasDraft ? "; what you have typed so far" : ""}
           </Kept>
+          <Kept label="The designer’s note">{kept.hasNote ? "a note about you, for the designer alone" : "none"}</Kept>
         </dl>
       </Section>
       <Section title="Have it deleted">
@@ -66,8 +67,8 @@ function Deletion({ tester: { testerId, code, size }, kept }: KeptViewProps) {
     <>
       <p className="mb-3">
         {hasReport
-          ? `Your name, e-mail, body measurements, application, milestones, trouble spots, unanswered questions and all that you wrote in your report are deleted. The numbers of your report stay, under “${code}”, for what was reckoned rests on them. A question that was answered for all testers stays too, without your name.`
-          : "You have sent no report, so all that is kept of you in this call is deleted, and your place goes to somebody else. A question that was answered for all testers stays, without your name."}
+          ? `Your name, e-mail, body measurements, application, milestones, trouble spots, unanswered questions, the designer’s note about you and all that you wrote in your report are deleted. The numbers of your report stay, under “${code}”, for what was reckoned rests on them. A question that was answered for all testers stays too, without your name.`
+          : "You have sent no report, so all that is kept of you in this call is deleted, the designer’s note about you with it, and your place goes to somebody else. A question that was answered for all testers stays, without your name."}
       </p>
       {hasReport && kept.othersInSize === 0 ? (
         <Notice title="Your numbers would not be anonymous">

@@ -4,6 +4,7 @@ import { Notice } from "@/ui/notice";
 import { Page } from "@/ui/page";
 import type { LoadedTester } from "../loaders";
 import type { StepPage, TesterStep } from "../tester-steps";
+import { BackToTest } from "./back-to-test";
 import { StepList } from "./step-list";
 
 interface TesterFrameProps {
@@ -18,15 +19,8 @@ interface TesterFrameProps {
 export function TesterFrame({ loaded: { tester, steps }, step, title, intro, children }: TesterFrameProps) {
   const home = `/testing/${tester.testerId}`;
   const at = steps.findIndex(({ page }) => page === step);
-  const above = (
-    <Link href={home} prefetch={false} className="text-link inline-flex min-h-8 items-center">
-      <span>
-        ← Your test of <bdi>{tester.revision.document.name}</bdi>, size <bdi>{tester.size.label}</bdi>
-      </span>
-    </Link>
-  );
   return (
-    <Page title={title} above={above} intro={intro}>
+    <Page title={title} above={<BackToTest tester={tester} />} intro={intro}>
       {tester.call.status === "closed" ? (
         <Notice title="This call is closed">You can read all that you have sent, and nothing can be changed.</Notice>
       ) : null}

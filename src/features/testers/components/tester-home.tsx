@@ -44,7 +44,7 @@ export function TesterHome({ loaded, now, pageKey }: TesterHomeProps) {
           {tester.stoppedAt === null ? <MilestonePanel tester={tester} pageKey={pageKey} /> : null}
           <StopPanel tester={tester} pageKey={pageKey} />
         </Section>
-      ) : (
+      ) : tester.stoppedAt === null ? null : (
         <Notice title="This call is closed">Nothing more can be sent. What you sent stays as it is.</Notice>
       )}
       <Section title="About you">

@@ -25,7 +25,7 @@ export default async function MeasurementsPage({
     <TesterFrame
       loaded={loaded}
       step="measurements"
-      title="Finished measurements"
+      title="Measurements"
       intro="Lay the garment flat, without pulling, once it is washed and dry. Write what the tape says: 38.5, 38,5 or 12 3/8 in."
     >
       {measurement === undefined ? (

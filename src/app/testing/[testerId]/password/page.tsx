@@ -1,7 +1,7 @@
 import type { Metadata } from "next";
-import Link from "next/link";
 import { PASSWORD_HINT } from "@/features/accounts/password-hint";
 import { NAME_MOST } from "@/features/accounts/schema";
+import { BackToTest } from "@/features/testers/components/back-to-test";
 import { TesterPasswordForm } from "@/features/testers/components/tester-password-form";
 import { loadTester } from "@/features/testers/loaders";
 import { Notice } from "@/ui/notice";
@@ -11,16 +11,11 @@ export const metadata: Metadata = { title: "Set a password" };
 
 export default async function TesterPasswordPage({ params }: PageProps<"/testing/[testerId]/password">) {
   const { tester } = await loadTester((await params).testerId);
-  const { testerId, hasAccount, name, email, revision } = tester;
-  const above = (
-    <Link href={`/testing/${testerId}`} prefetch={false} className="text-link inline-flex min-h-8 items-center">
-      ← Your test of {revision.document.name}
-    </Link>
-  );
+  const { testerId, hasAccount, name, email } = tester;
   return (
     <Page
       title="Set a password"
-      above={above}
+      above={<BackToTest tester={tester} />}
       intro="With a password you come in to this test by signing in, from any device. The link of your invitation, and browsers that it let in, are then no good any more."
       width="narrow"
     >

@@ -16,7 +16,7 @@ export default async function ReportPage({ params }: PageProps<"/testing/[tester
       loaded={loaded}
       step="report"
       title="Look through and send"
-      intro="This is all that you are about to send, as you typed it and as it will be read."
+      intro="All of your report, as you typed it and as it will be read."
     >
       <SendStep
         report={filledReport(testerId, inHand)}

@@ -15,7 +15,8 @@ export function KeptList({ application }: { readonly application: OwnApplication
       {Object.entries(measurements).map(([id, cm]) => (
         <Fact key={id} label={bodyLabel(pattern, id)}>
           <span className="numbers">
-            “{typed[id] ?? ""}”, read as {formatLength(cm, "cm")} ({formatLength(cm, "in")})
+            {typed[id] ? `“${typed[id]}”, read as ` : ""}
+            {formatLength(cm, "cm")} ({formatLength(cm, "in")})
           </span>
         </Fact>
       ))}

@@ -11,7 +11,13 @@ interface AlsoButtonProps {
 /** A button of a kept form that changes fields beside what is typed. */
 export function AlsoButton({ changes, look = "quiet", children }: AlsoButtonProps) {
   return (
-    <Button type="submit" look={look} name={ALSO} value={alsoValue(changes)}>
+    <Button
+      type="submit"
+      look={look}
+      name={ALSO}
+      value={alsoValue(changes)}
+      className={look === "plain" ? "-mx-2 justify-self-start" : ""}
+    >
       <span className="min-w-0 wrap-anywhere">{children}</span>
     </Button>
   );

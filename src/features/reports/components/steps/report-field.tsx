@@ -25,7 +25,8 @@ export function ReportField(props: ReportFieldProps) {
   const { faults, remarks } = sayingsAt(report, field);
   const question = report.questions.find((asked) => asked.field === field);
   return (
-    <div className="min-w-0">
+    // On a phone a question needs the whole width, also where two fields share a line.
+    <div className={`min-w-0 ${question === undefined ? "" : "max-sm:col-span-full"}`}>
       <label htmlFor={field} className="mb-1 block font-semibold wrap-anywhere">
         {label}
       </label>

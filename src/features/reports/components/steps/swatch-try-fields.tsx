@@ -64,6 +64,8 @@ function SwatchNumbers({ report, swatch: key }: { readonly report: FilledReport;
       <div className="grid grid-cols-2 gap-x-4 gap-y-5">
         <ReportField report={report} field={at("stitches")} label="Stitches" />
         <ReportField {...{ report, keyboard, unit }} field={at("across")} label="over a width of" filledAhead={over} />
+      </div>
+      <div className="grid grid-cols-2 gap-x-4 gap-y-5">
         <ReportField report={report} field={at("rows")} label="Rows or rounds" />
         <ReportField {...{ report, keyboard, unit }} field={at("along")} label="over a height of" filledAhead={over} />
       </div>

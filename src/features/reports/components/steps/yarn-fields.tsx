@@ -65,7 +65,7 @@ function YarnAmount({ report, entry }: { readonly report: FilledReport; readonly
       <ChoiceField report={report} field={at("how")} legend="How you know how much you used" choices={HOW} />
       <div className="grid grid-cols-2 gap-4 group-has-[[value=balls]:checked]:hidden">
         <ReportField report={report} field={at("before")} label="Weight before" unit="g" keyboard="text" />
-        <ReportField report={report} field={at("after")} label="Weight of what is left" unit="g" keyboard="text" />
+        <ReportField report={report} field={at("after")} label="Weight left" unit="g" keyboard="text" />
       </div>
       <div className="max-w-60 group-has-[[value=weighed]:checked]:hidden">
         <ReportField

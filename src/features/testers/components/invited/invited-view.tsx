@@ -25,8 +25,14 @@ export function InvitedView({ link, page, now }: InvitedViewProps) {
       return (
         <Sheet>
           <p className="mb-5 text-lg wrap-anywhere">
-            <Addressed name={invited.name} />
-            this invitation was accepted. This browser does not know you yet.
+            {invited.name === null ? (
+              "This"
+            ) : (
+              <>
+                <bdi className="font-semibold">{invited.name}</bdi>, this
+              </>
+            )}{" "}
+            invitation was accepted. This browser does not know you yet.
           </p>
           <GoOnForm link={link} viewerName={viewer?.name ?? null} />
         </Sheet>
@@ -79,14 +85,6 @@ export function InvitedView({ link, page, now }: InvitedViewProps) {
         </Says>
       );
   }
-}
-
-function Addressed({ name }: { readonly name: string | null }) {
-  return name === null ? null : (
-    <>
-      <bdi className="font-semibold">{name}</bdi>,{" "}
-    </>
-  );
 }
 
 function CallLink({ invited }: Pick<InvitedPage, "invited">) {
