@@ -38,7 +38,7 @@ it("shows an allowance that became one by size through the sizes", () => {
 it("shows what is new and what is gone against nothing", () => {
   const after = patternDocument({
     allowances: [],
-    lengths: [{ id: "strap", label: "Strap", cm: 30.48 }],
+    lengths: [{ id: "belt", label: "Belt", cm: 30.48 }],
   });
   expect(sizedChanges(before, after, { part: "allowances", unit: "in" })[0]?.sides).toEqual([
     { was: "adds 0.39 in", becomes: null },
