@@ -2,7 +2,6 @@ import "server-only";
 import { own, type ApplicantsDocument } from "@/engine/pattern";
 import {
   fitInSize,
-  placeApplicants,
   type Applicant as EngineApplicant,
   type FitInSize,
   type PlacedApplicant,
@@ -13,6 +12,7 @@ import {
 import { choiceWords } from "./fit-words";
 import { fitMeasurements, placesLeft, placingQuestion, type Considering } from "./applicants-document";
 import type { Applicant, PlacedTester, PlacingRows } from "./data";
+import { placedByEngine } from "./placed-by-engine";
 import { answeredSizes, placedNow, type Placed } from "./placing";
 import { PlaceWords } from "./reason-words";
 import { takesPlaceNow, testerState, type TesterState } from "./tester-state";
@@ -85,7 +85,7 @@ export function placesBoard(
   asked: { readonly considering: Considering; readonly now: Date },
 ): PlacesBoard {
   const { document, withoutBody } = placingQuestion(rows, asked);
-  const answer = placeApplicants(document);
+  const answer = placedByEngine(document);
   const placed = placedNow(rows);
   const drawn = new BoardPeople(rows, document, answer);
   const standing = rows.testers.filter((tester) => takesPlaceNow(tester, asked.now));
