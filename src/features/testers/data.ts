@@ -58,7 +58,7 @@ export async function readTester(access: TesterAccess): Promise<TesterRead> {
     size: row.size,
     unit: unit === "in" ? "in" : "cm",
     terms: terms === "uk" ? "uk" : "us",
-    ...testerTime(row),
+    ...testerTime(row, callTime(call.opening)),
     stoppedAt: row.stoppedAt,
     hasAccount: accountId !== null,
     milestone: milestone ? { word: milestone.word, note: milestone.note, at: milestone.createdAt } : null,
@@ -73,22 +73,31 @@ export async function readTester(access: TesterAccess): Promise<TesterRead> {
   };
 }
 
-/** A tester's row as far as her days hang on it. */
-export interface TimeRow {
-  readonly dates: unknown;
-  readonly timeZone: string | null;
-  readonly call: { readonly opening: { readonly document: unknown; readonly publishedAt: Date | null } | null };
-}
-
-/** The zone that a tester's days are shown in, and the days as moments: her own where she has some, else the call's. */
-export function testerTime({ dates, timeZone, call: { opening } }: TimeRow): {
+/** A call's days as moments, null where it has told none, and the zone that they are days in. */
+export interface CallTime {
   readonly timeZone: string;
   readonly dates: CallDates<TesterDates> | null;
-} {
-  const told = opening?.publishedAt == null ? null : openingSchema.parse(opening.document);
-  const callZone = told?.timeZone ?? NO_ZONE;
-  const days = dates === null ? (told?.dates ?? null) : testerDatesSchema.parse(dates);
-  return { timeZone: timeZone ?? callZone, dates: days === null ? null : callDates(days, callZone) };
+}
+
+interface OpeningRow {
+  readonly document: unknown;
+  readonly publishedAt: Date | null;
+}
+
+/** @param opening the call's, as `openingDays` reads it. */
+export function callTime(opening: OpeningRow | null | undefined): CallTime {
+  if (opening?.publishedAt == null) return { timeZone: NO_ZONE, dates: null };
+  const { timeZone, dates } = openingSchema.parse(opening.document);
+  return { timeZone, dates: callDates(dates, timeZone) };
+}
+
+/** The zone that a tester's days are shown in, and the days: her own where she has some, else the call's. */
+export function testerTime(
+  { dates, timeZone }: { readonly dates: unknown; readonly timeZone: string | null },
+  call: CallTime,
+): CallTime {
+  const own = dates === null ? call.dates : callDates(testerDatesSchema.parse(dates), call.timeZone);
+  return { timeZone: timeZone ?? call.timeZone, dates: own };
 }
 
 /** What is read of a call for its testers' days. */

@@ -6,7 +6,7 @@ import { database } from "@/server/database";
 import { AppError } from "@/server/errors";
 import type { Connection } from "@/server/transaction";
 import { invitedScope, type InvitedAccess } from "./access";
-import { designerOfPattern, openingDays, testerTime } from "./data";
+import { callTime, designerOfPattern, openingDays, testerTime } from "./data";
 
 /** What stands behind an invitation's link. */
 export interface InvitedRead {
@@ -59,7 +59,7 @@ export async function readInvited(access: InvitedAccess): Promise<InvitedRead> {
     unit: unit === "in" ? "in" : "cm",
     terms: terms === "uk" ? "uk" : "us",
     hasOwnZone: row.timeZone !== null,
-    ...testerTime(row),
+    ...testerTime(row, callTime(call.opening)),
   };
 }
 

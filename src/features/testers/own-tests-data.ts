@@ -6,7 +6,7 @@ import { storedPattern } from "@/features/patterns/schema";
 import { database } from "@/server/database";
 import type { Viewer } from "@/server/viewer";
 import { invitationLink } from "./access";
-import { designerOfPattern, openingDays, testerTime } from "./data";
+import { callTime, designerOfPattern, openingDays, testerTime } from "./data";
 
 /** A test of somebody's, or one that she has applied or been invited to. */
 export interface OwnTest {
@@ -45,14 +45,13 @@ export async function ownTests({ accountId }: Viewer): Promise<OwnTest[]> {
     .map(toTest);
   const applied = applications.map(({ id, withdrawnAt, call }): OwnTest => {
     const state = withdrawnAt === null ? "applied" : "withdrawn";
-    const time = testerTime({ dates: null, timeZone: null, call });
     return {
       key: id,
       href: `/applications/${applicationLink(id)}`,
       state,
       sizeLabel: null,
       ...callWords(call),
-      ...time,
+      ...callTime(call.opening),
     };
   });
   return [...tests, ...applied];
@@ -112,7 +111,7 @@ function toTest(row: TestRow): OwnTest {
     state: isIn ? ownState(row) : "invited",
     sizeLabel: size?.label ?? row.size,
     ...callWords(call),
-    ...testerTime(row),
+    ...testerTime(row, callTime(call.opening)),
   };
 }
 

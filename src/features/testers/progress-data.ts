@@ -4,7 +4,7 @@ import type { CallDates } from "@/features/openings/data";
 import type { TesterDates } from "@/features/openings/schema";
 import { storedReportSchema, type StoredReport } from "@/features/reports/schema";
 import { database } from "@/server/database";
-import { openingDays, testerTime, type Milestone } from "./data";
+import { callTime, openingDays, testerTime, type Milestone } from "./data";
 
 /** All that is known of how a tester of a call gets on. */
 export interface ProgressRow {
@@ -33,17 +33,21 @@ export interface ProgressRow {
 
 /** How a call's testers get on, in its own order. @param testerId of the only one to read. */
 export async function progressRows(access: CallAccess, testerId?: string): Promise<ProgressRow[]> {
-  const rows = await database().tester.findMany({
-    where: { call: callScope(access), ...(testerId === undefined ? {} : { id: testerId }) },
-    orderBy: { position: "asc" },
-    select: PROGRESS,
-  });
+  const [call, rows] = await Promise.all([
+    database().call.findUnique({ where: callScope(access), select: { opening: openingDays } }),
+    database().tester.findMany({
+      where: { call: callScope(access), ...(testerId === undefined ? {} : { id: testerId }) },
+      orderBy: { position: "asc" },
+      select: PROGRESS,
+    }),
+  ]);
+  const time = callTime(call?.opening);
   return rows.map(({ contact, milestones: [milestone], reports: [report], reportDraft, ...row }) => ({
     ...{ testerId: row.id, code: row.code, size: row.size, linkVersion: row.linkVersion, note: row.note },
     ...{ name: contact?.name ?? null, email: contact?.email ?? null, hasAccount: row.accountId !== null },
     ...{ invitedAt: row.invitedAt, endsAt: row.invitationEndsAt, acceptedAt: row.acceptedAt },
     ...{ declinedAt: row.declinedAt, withdrawnAt: row.withdrawnAt, stoppedAt: row.stoppedAt },
-    ...testerTime(row),
+    ...testerTime(row, time),
     milestone: milestone ? { word: milestone.word, note: milestone.note, at: milestone.createdAt } : null,
     draft: reportDraft === null ? null : { updatedAt: reportDraft.updatedAt, ...filled(reportDraft.typed) },
     report:
@@ -85,5 +89,4 @@ const PROGRESS = {
   milestones: { orderBy: { createdAt: "desc" }, take: 1 },
   reportDraft: { select: { typed: true, updatedAt: true } },
   reports: { orderBy: { version: "desc" }, take: 1, select: { createdAt: true, version: true, document: true } },
-  call: { select: { opening: openingDays } },
 } as const;
