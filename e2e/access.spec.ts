@@ -3,6 +3,7 @@ import { act, actions, routes, visit } from "./access-answers";
 import { ACTIONS } from "./access-actions";
 import { PAGES } from "./access-pages";
 import { absentWorld, KINDS, makeWorld, type Kind, type World } from "./access-world";
+import { testerCookieName } from "../src/features/testers/tester-cookie-name";
 import { linkKey } from "../src/server/link-key";
 import { query, sessionCookie } from "./designer";
 
@@ -73,7 +74,7 @@ test("a tester who guesses another tester's address sees what never was", async 
   const key = linkKey("tester", { id: invitedTesterId, version: 1 });
   const byLink = await request.newContext({
     baseURL: process.env.NEXTAUTH_URL,
-    extraHTTPHeaders: { Cookie: `sizewright-tester-${invitedTesterId}=${key}` },
+    extraHTTPHeaders: { Cookie: `${testerCookieName(invitedTesterId)}=${key}` },
   });
   const guesses = [
     { asks: byAccount, own: ownTesterId, others: invitedTesterId },

@@ -1,6 +1,7 @@
 import { randomUUID } from "node:crypto";
 import type { BrowserContext } from "@playwright/test";
 import type { PatternDocument } from "../src/engine/pattern";
+import { testerCookieName } from "../src/features/testers/tester-cookie-name";
 import { linkKey } from "../src/server/link-key";
 import { makeDesigner, query, type Designer } from "./designer";
 
@@ -40,7 +41,7 @@ export async function makeTester(
 /** Lets a browser in to a tester's pages, as her link would. */
 export async function letIn(context: BrowserContext, { testerId }: Pick<MadeTester, "testerId">): Promise<void> {
   const value = linkKey("tester", { id: testerId, version: 1 });
-  await context.addCookies([{ name: `sizewright-tester-${testerId}`, value, url: String(process.env.NEXTAUTH_URL) }]);
+  await context.addCookies([{ name: testerCookieName(testerId), value, url: String(process.env.NEXTAUTH_URL) }]);
 }
 
 /** What she has typed so far, field → text. */

@@ -12,6 +12,7 @@ import { createCall } from "@/features/calls/mutations";
 import { provePattern } from "@/features/patterns/access";
 import { createPattern } from "@/features/patterns/mutations";
 import { addReports } from "@/features/reports/mutations";
+import { testerCookieName } from "@/features/testers/tester-cookie-name";
 import { database } from "@/server/database";
 import { environment } from "@/server/environment";
 import { linkKey } from "@/server/link-key";
@@ -159,7 +160,7 @@ async function tell(): Promise<void> {
   if (tester === undefined) throw new Error("no tester was laid");
   const application = await database().application.findFirstOrThrow({ where: { callId } });
   const key = linkKey("tester", { id: tester.id, version: 1 });
-  const testerCookie = `sizewright-tester-${tester.id}=${key}`;
+  const testerCookie = `${testerCookieName(tester.id)}=${key}`;
   const ofDesigner = [
     ...["", "/opening", "/applications", `/applications/${application.id}`, "/places", "/progress", "/questions"],
     ...["/gaps", "/gaps?view=table", "/changes", "/swatches", "/testers", "/doubtful", "/yarn", "/fit", "/method"],

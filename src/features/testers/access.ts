@@ -8,7 +8,7 @@ import { AppError } from "@/server/errors";
 import { isKey, linkedId, linkTo, opens } from "@/server/link-key";
 import type { Proof } from "@/server/proof";
 import { optionalViewer } from "@/server/viewer";
-import { testerCookieName } from "./tester-cookie";
+import { testerCookieName } from "./tester-cookie-name";
 
 /** That somebody is a call's tester: by her account, or let in by her link. */
 export interface TesterAccess extends Proof<"tester"> {

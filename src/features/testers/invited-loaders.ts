@@ -8,7 +8,7 @@ import { optionalViewer, type Viewer } from "@/server/viewer";
 import { invitedAccess, type InvitedAccess } from "./access";
 import { readInvited, type InvitedRead } from "./invited-data";
 import { invitedState, type InvitedState } from "./invited-state";
-import { testerCookieName } from "./tester-cookie";
+import { testerCookieName } from "./tester-cookie-name";
 
 export interface InvitedPage {
   readonly viewer: Viewer | null;

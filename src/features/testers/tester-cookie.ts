@@ -2,13 +2,9 @@ import "server-only";
 import { cookies } from "next/headers";
 import { environment } from "@/server/environment";
 import { linkKey } from "@/server/link-key";
+import { testerCookieName } from "./tester-cookie-name";
 
 const KEPT_SECONDS = 400 * 24 * 60 * 60;
-
-/** Name of the cookie by which a browser is let in to one tester's pages. */
-export function testerCookieName(testerId: string): string {
-  return `sizewright-tester-${testerId}`;
-}
 
 /**
  * Lets this browser in to a tester's pages, and to nothing else. Sent to every address, for her invitation and the list

@@ -6,7 +6,7 @@ import { describedBy, Field, Select, TextInput } from "@/ui/field";
 import { Notice } from "@/ui/notice";
 import { useActionForm } from "@/ui/use-action-form";
 import { saveAbout } from "../actions";
-import { FormErrors } from "./form-errors";
+import { FormErrors } from "@/ui/form-errors";
 
 type Fields = Record<"name" | "unit", string>;
 

@@ -5,7 +5,7 @@ import { Sheet } from "@/ui/sheet";
 import { useActionForm } from "@/ui/use-action-form";
 import { signIn } from "../actions";
 import { DEMO_ACCOUNT } from "../demo-account";
-import { FormErrors } from "./form-errors";
+import { FormErrors } from "@/ui/form-errors";
 
 type Fields = Record<"email" | "password" | "next", string>;
 

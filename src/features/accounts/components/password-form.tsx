@@ -6,7 +6,7 @@ import { describedBy, Field } from "@/ui/field";
 import { Notice } from "@/ui/notice";
 import { useActionForm } from "@/ui/use-action-form";
 import { savePassword } from "../actions";
-import { FormErrors } from "./form-errors";
+import { FormErrors } from "@/ui/form-errors";
 import { PasswordInput } from "./password-input";
 
 interface PasswordFormProps {

@@ -5,7 +5,7 @@ import { Button } from "@/ui/button";
 import { describedBy, Field, TextInput } from "@/ui/field";
 import { useActionForm } from "@/ui/use-action-form";
 import { signIn } from "../actions";
-import { FormErrors } from "./form-errors";
+import { FormErrors } from "@/ui/form-errors";
 import { PasswordInput } from "./password-input";
 
 interface SignInFormProps {

@@ -5,7 +5,7 @@ import { useState } from "react";
 import type { LengthUnit } from "@/engine/units";
 import { Button } from "@/ui/button";
 import { describedBy, Field, FieldErrors, Select, TextInput } from "@/ui/field";
-import { Notice } from "@/ui/notice";
+import { FormErrors } from "@/ui/form-errors";
 import { Section } from "@/ui/section";
 import { Sheet } from "@/ui/sheet";
 import { useActionForm } from "@/ui/use-action-form";
@@ -74,11 +74,7 @@ export function BeginPattern({ formKey, unit }: BeginPatternProps) {
       <Section title="First fabric" intro="The gauge as your pattern will state it, washed. More fabrics can follow.">
         <BeginPatternFabric craft={craft} unit={unit} fields={fields.fabric.getFieldset()} />
       </Section>
-      {formErrors?.map((error) => (
-        <Notice key={error} tone="problem">
-          {error}
-        </Notice>
-      ))}
+      <FormErrors errors={formErrors} />
       <div className="flex flex-wrap items-center gap-x-5 gap-y-3">
         <Button type="submit" disabled={pending} aria-live="polite">
           {pending ? "Beginning it …" : "Begin the pattern"}

@@ -4,7 +4,7 @@ import { getInputProps, type FieldMetadata } from "@conform-to/react";
 import type { TesterDates } from "@/features/openings/schema";
 import { Button } from "@/ui/button";
 import { describedBy, Field, FieldErrors, TextInput } from "@/ui/field";
-import { Notice } from "@/ui/notice";
+import { FormErrors } from "@/ui/form-errors";
 import { useActionForm } from "@/ui/use-action-form";
 import { fillPlaceAgain } from "../actions";
 
@@ -40,11 +40,7 @@ export function FillForm({ callId, size, sizeLabel, choices, dates, endsOn }: Fi
   const { formProps, formErrors, fields, pending } = useActionForm<Fields>(fillPlaceAgain, defaults);
   return (
     <form {...formProps}>
-      {formErrors?.map((error) => (
-        <Notice key={error} tone="problem">
-          {error}
-        </Notice>
-      ))}
+      <FormErrors errors={formErrors} />
       <input type="hidden" name="callId" value={callId} />
       <input type="hidden" name="size" value={size} />
       <Choices choices={choices} field={fields.applicationId} sizeLabel={sizeLabel} />

@@ -3,7 +3,7 @@
 import { getInputProps } from "@conform-to/react";
 import { Button } from "@/ui/button";
 import { describedBy, Field, TextInput } from "@/ui/field";
-import { Notice } from "@/ui/notice";
+import { FormErrors } from "@/ui/form-errors";
 import { useActionForm } from "@/ui/use-action-form";
 import { sendInvitations } from "../actions";
 
@@ -23,11 +23,7 @@ export function SendForm({ callId, saw, endsOn, timeZone, count }: SendFormProps
   });
   return (
     <form {...formProps} className="max-w-md">
-      {formErrors?.map((error) => (
-        <Notice key={error} tone="problem">
-          {error}
-        </Notice>
-      ))}
+      <FormErrors errors={formErrors} />
       <input type="hidden" name="callId" value={callId} />
       <input type="hidden" name="saw" value={saw} />
       <Field

@@ -3,7 +3,7 @@
 import { getInputProps } from "@conform-to/react";
 import { Button } from "@/ui/button";
 import { describedBy, Field, TextInput } from "@/ui/field";
-import { Notice } from "@/ui/notice";
+import { FormErrors } from "@/ui/form-errors";
 import { useActionForm } from "@/ui/use-action-form";
 import { setPassword } from "../password-actions";
 
@@ -21,11 +21,7 @@ export function TesterPasswordForm({ testerId, name, email, passwordHint }: Test
   const { formProps, formErrors, fields, pending } = useActionForm<Fields>(setPassword, { testerId, name, email });
   return (
     <form {...formProps}>
-      {formErrors?.map((error) => (
-        <Notice key={error} tone="problem">
-          {error}
-        </Notice>
-      ))}
+      <FormErrors errors={formErrors} />
       <input {...getInputProps(fields.testerId, { type: "hidden" })} key="testerId" />
       <Field id={fields.name.id} label="Name" errors={fields.name.errors}>
         <TextInput

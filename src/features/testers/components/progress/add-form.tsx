@@ -3,7 +3,7 @@
 import { getInputProps } from "@conform-to/react";
 import { Button } from "@/ui/button";
 import { describedBy, Field, Select, TextInput } from "@/ui/field";
-import { Notice } from "@/ui/notice";
+import { FormErrors } from "@/ui/form-errors";
 import { useActionForm } from "@/ui/use-action-form";
 import { addTester } from "../../progress-actions";
 
@@ -19,11 +19,7 @@ export function AddForm({ callId, sizes }: AddFormProps) {
   const { formProps, formErrors, fields, pending } = useActionForm<Fields>(addTester, { callId, days: "7" });
   return (
     <form {...formProps}>
-      {formErrors?.map((error) => (
-        <Notice key={error} tone="problem">
-          {error}
-        </Notice>
-      ))}
+      <FormErrors errors={formErrors} />
       <input type="hidden" name="callId" value={callId} />
       <Field id={fields.name.id} label="Name" errors={fields.name.errors}>
         <TextInput

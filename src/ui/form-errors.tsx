@@ -1,4 +1,4 @@
-import { Notice } from "@/ui/notice";
+import { Notice } from "./notice";
 
 /** What is wrong with a form as a whole. */
 export function FormErrors({ errors }: { readonly errors?: readonly string[] }) {
