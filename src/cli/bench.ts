@@ -1,9 +1,11 @@
+import { editorBench } from "./bench/editor";
 import { gapsBench } from "./bench/gaps";
 import { gradeBench } from "./bench/grade";
 import { pagesBench } from "./bench/pages";
 import { placesBench } from "./bench/places";
 
 const BENCHES: Readonly<Record<string, () => string | Promise<string>>> = {
+  editor: editorBench,
   gaps: gapsBench,
   grade: gradeBench,
   pages: pagesBench,

@@ -15,7 +15,7 @@ interface AddNamedProps {
 
 /** Adds an item under its name, from which its id is made; the focus stays for the next one. */
 export function AddNamed({ what, placeholder, onAdd }: AddNamedProps) {
-  const { patternId } = useEditing();
+  const { patternId } = useEditing("patternId");
   const [label, setLabel] = useKeptText(`new-${what}-${patternId}`);
   const [says, setSays] = useState<{ readonly isFault: boolean; readonly text: string } | null>(null);
   const id = useId();

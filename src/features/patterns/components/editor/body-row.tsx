@@ -1,10 +1,11 @@
 "use client";
 
+import { memo } from "react";
 import { own } from "@/engine/pattern";
 import { formatChangeNumber } from "@/ui/format-length";
 import { TABLE_ROW } from "@/ui/table-frame";
 import { bodyRows, stepCm, withBodyRows, withBodyText, type BodyRow as Body } from "./body-rows";
-import { useEditing } from "./editing";
+import { useEditing, useEditingValue } from "./editing";
 import { NumberField, TextField } from "./fields";
 import { ItemButtons } from "./item-buttons";
 import { moved, replaced } from "./list-items";
@@ -18,13 +19,13 @@ interface BodyRowProps {
 
 /** One body measurement through the sizes, and the step from each size to the next. */
 export function BodyRow({ body, row, isLast, onRemove }: BodyRowProps) {
-  const { pattern, change } = useEditing();
+  const { pattern, change } = useEditing("pattern", "change");
   const move = (by: -1 | 1) => change((now) => withBodyRows(now, moved(bodyRows(now), row, by)), null);
   return (
     <tr className={`${TABLE_ROW} align-top`}>
       <BodyHead body={body} row={row} />
       {pattern.sizes.map(({ id }, at) => (
-        <BodyCell key={id} body={body} row={row} at={at} />
+        <BodyCell key={id} body={body.id} label={body.label} row={row} at={at} />
       ))}
       <td className="w-full">
         <ItemButtons
@@ -39,7 +40,7 @@ export function BodyRow({ body, row, isLast, onRemove }: BodyRowProps) {
 }
 
 function BodyHead({ body, row }: Pick<BodyRowProps, "body" | "row">) {
-  const { pattern, change } = useEditing();
+  const { pattern, change } = useEditing("pattern", "change");
   const set = (next: Body, field: string) =>
     change((now) => withBodyRows(now, replaced(bodyRows(now), row, next)), `bodyMeasurements.${row}.${field}`);
   const name = body.label || `body measurement ${row + 1}`;
@@ -82,30 +83,40 @@ function BodyHead({ body, row }: Pick<BodyRowProps, "body" | "row">) {
   );
 }
 
-function BodyCell({ body, row, at }: { readonly body: Body; readonly row: number; readonly at: number }) {
-  const { pattern, unit, change } = useEditing();
-  const size = pattern.sizes[at];
-  const before = pattern.sizes[at - 1];
-  const step = stepCm(pattern, { at, body: body.id, unit });
+interface BodyCellProps {
+  readonly body: string;
+  readonly label: string;
+  readonly row: number;
+  /** Place of the size. */
+  readonly at: number;
+}
+
+const BodyCell = memo(function BodyCell({ body, label, row, at }: BodyCellProps) {
+  const { value, size, before, step, unit, change } = useEditingValue(({ pattern, unit, change }) => ({
+    value: own(pattern.sizes[at]?.body, body),
+    size: pattern.sizes[at]?.label,
+    before: pattern.sizes[at - 1]?.label,
+    step: stepCm(pattern, { at, body, unit }),
+    unit,
+    change,
+  }));
   return (
     <td data-row={row} data-column={at} className="w-26 px-1! has-[[aria-invalid=true]]:min-w-44">
       <NumberField
-        at={["sizes", at, "body", body.id]}
-        label={`${body.label}, ${size?.label ?? ""}`}
+        at={["sizes", at, "body", body]}
+        label={`${label}, ${size ?? ""}`}
         labelled="aloud"
         kind="length"
         className="w-full"
-        value={own(size?.body, body.id)}
-        onText={(text) =>
-          change((now) => withBodyText(now, { at, body: body.id, text }), `sizes.${at}.body.${body.id}`)
-        }
+        value={value}
+        onText={(text) => change((now) => withBodyText(now, { at, body, text }), `sizes.${at}.body.${body}`)}
       />
       {step === undefined ? null : (
         <span className="block pr-2 text-right text-sm text-soft">
           {formatChangeNumber(step, unit)}
-          <span className="sr-only"> to {before?.label}</span>
+          <span className="sr-only"> to {before}</span>
         </span>
       )}
     </td>
   );
-}
+});

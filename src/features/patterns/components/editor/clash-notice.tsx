@@ -42,7 +42,7 @@ function WayOut({
   readonly clash: Loosening["clash"];
   readonly onDone: () => void;
 }) {
-  const { change } = useEditing();
+  const { change } = useEditing("change");
   if (rule === "locked" && count !== undefined && size !== undefined) {
     const unlock = () => {
       change((pattern) => withLock(pattern, count, size, null), null);

@@ -26,7 +26,7 @@ const SCOPES = [
 
 /** One length or allowance: a number for all sizes, or one in each. */
 export function CmRow({ list, item, at, isLast, uses, onRemove }: CmRowProps) {
-  const { unit, change } = useEditing();
+  const { unit, change } = useEditing("unit", "change");
   const set = (next: (item: CmItem) => CmItem, field: string | null) =>
     change(
       (now) =>
@@ -100,7 +100,7 @@ interface CmBySizeProps extends Pick<CmRowProps, "list" | "item" | "at"> {
 }
 
 function CmBySize({ list, item, at, cm, onItem }: CmBySizeProps) {
-  const { pattern, unit } = useEditing();
+  const { pattern, unit } = useEditing("pattern", "unit");
   return (
     <div className="mt-3">
       <TableFrame label={`${item.label} by size`}>

@@ -17,7 +17,7 @@ const DIRECTIONS = [
 
 /** One count and the rules that its numbers keep. */
 export function CountRow({ count, at }: { readonly count: DraftCount; readonly at: number }) {
-  const { pattern, change } = useEditing();
+  const { pattern, change } = useEditing("pattern", "change");
   const path = ["counts", at] as const;
   const set = (next: DraftCount, field: string | null) =>
     change((now) => ({ ...now, counts: replaced(now.counts, at, next) }), field && formatPath([...path, field]));

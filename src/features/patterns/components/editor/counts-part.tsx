@@ -12,7 +12,7 @@ import { TieList } from "./tie-list";
 
 /** The pattern's counts and their rules, and what must add up. */
 export function CountsPart() {
-  const { pattern, change } = useEditing();
+  const { pattern, change } = useEditing("pattern", "change");
   const add = (direction: "stitches" | "rows") => (label: string) =>
     change((now) => withNewCount(now, label, direction), null);
   return (

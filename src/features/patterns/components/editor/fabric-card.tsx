@@ -26,7 +26,7 @@ const WORKED = [
 
 /** One fabric: what it is worked with, its gauge, and how it behaves afterwards. */
 export function FabricCard({ fabric, at, onRemove }: FabricCardProps) {
-  const { pattern, change } = useEditing();
+  const { pattern, change } = useEditing("pattern", "change");
   const set = (next: DraftFabric, field: string | null) =>
     change(
       (now) => ({ ...now, fabrics: replaced(now.fabrics, at, next) }),
@@ -64,7 +64,7 @@ interface FabricBasicsProps {
 }
 
 function FabricBasics({ fabric, at, onFabric, children }: FabricBasicsProps) {
-  const { pattern } = useEditing();
+  const { pattern } = useEditing("pattern");
   const choose = (value: string) => {
     const { worked: _before, ...rest } = fabric;
     const worked = WORKED.find((choice) => choice.value === value)?.value;

@@ -15,7 +15,7 @@ import { usesOfFabric } from "./where-used";
 
 /** Each stitch pattern with its tool and its gauge. */
 export function FabricsPart() {
-  const { pattern, change } = useEditing();
+  const { pattern, change } = useEditing("pattern", "change");
   const [takenOut, setTakenOut] = useState<TakenOut | null>(null);
   const { fabrics } = pattern;
   const remove = (at: number, id: string, label: string) => {

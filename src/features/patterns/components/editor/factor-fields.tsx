@@ -38,7 +38,7 @@ const SIDES = [
 
 /** How a fabric's length changes, across and along, as factors and as a sentence. */
 export function FactorFields({ fabric, at, factor, onFabric }: FactorFieldsProps) {
-  const { unit, readable } = useEditing();
+  const { unit, readable } = useEditing("unit", "readable");
   const { title, empty, says, where } = WORDS[factor];
   const factors = fabric[factor];
   const read = readable?.fabrics.find(({ id }) => id === fabric.id)?.[factor];

@@ -5,7 +5,7 @@ import { formatPath, type PathPart } from "@/engine/pattern";
 import type { Typed } from "@/engine/editing";
 import { CONTROL } from "@/ui/field";
 import { useTypedEarly } from "@/ui/use-typed-early";
-import { useEditing } from "./editing";
+import { useEditingValue } from "./editing";
 import { SaidBelow } from "./said-below";
 import { typedText, type TypedKind } from "./typed-text";
 
@@ -32,8 +32,8 @@ interface NumberFieldProps extends Common {
 
 /** A number or a length, kept as it is typed. */
 export function NumberField({ at, label, value, kind = "number", onText, ...rest }: NumberFieldProps) {
-  const { unit, faults } = useEditing();
   const path = formatPath(at);
+  const { unit, isFaulty } = useEditingValue(({ unit, faults }) => ({ unit, isFaulty: faults.has(path) }));
   const id = `field-${path}`;
   const shown = typedText(value, kind, unit);
   const input = useTypedEarly<HTMLInputElement>(shown, onText);
@@ -45,7 +45,7 @@ export function NumberField({ at, label, value, kind = "number", onText, ...rest
           ref={input}
           id={id}
           aria-label={rest.labelled === "aloud" ? label : undefined}
-          aria-invalid={faults.has(path)}
+          aria-invalid={isFaulty}
           aria-describedby={`${id}-says`}
           autoComplete="off"
           placeholder={rest.placeholder}
@@ -68,14 +68,14 @@ interface TextFieldProps extends Common {
 
 /** Words of the designer's. */
 export function TextField({ at, label, labelled, value, lines, className = "w-full", onText }: TextFieldProps) {
-  const { faults } = useEditing();
   const path = formatPath(at);
+  const isFaulty = useEditingValue(({ faults }) => faults.has(path));
   const id = `field-${path}`;
   const shared = {
     id,
     value,
     "aria-label": labelled === "aloud" ? label : undefined,
-    "aria-invalid": faults.has(path),
+    "aria-invalid": isFaulty,
     "aria-describedby": `${id}-says`,
     className: `min-h-11 ${NARROW} ${className}`,
   };
@@ -106,8 +106,8 @@ interface ChoiceFieldProps extends Common {
 
 /** One of several; what was chosen and is gone stays in sight. */
 export function ChoiceField({ at, label, labelled, value, choices, nothing, className, onChoice }: ChoiceFieldProps) {
-  const { faults } = useEditing();
   const path = formatPath(at);
+  const isFaulty = useEditingValue(({ faults }) => faults.has(path));
   const id = `field-${path}`;
   const known = choices.flatMap((choice) => ("group" in choice ? choice.choices : [choice]));
   const isGone = value !== "" && known.every((choice) => choice.value !== value);
@@ -116,7 +116,7 @@ export function ChoiceField({ at, label, labelled, value, choices, nothing, clas
       <select
         id={id}
         aria-label={labelled === "aloud" ? label : undefined}
-        aria-invalid={faults.has(path)}
+        aria-invalid={isFaulty}
         aria-describedby={`${id}-says`}
         value={value}
         onChange={({ target }) => onChoice(target.value)}

@@ -24,7 +24,7 @@ const ANOTHER = { value: "another", label: "another width" };
 
 /** Stitches and rows, over which width, and the same gauge over both usual widths. */
 export function GaugeFields({ fabric, at, onFabric }: GaugeFieldsProps) {
-  const { readable, unit } = useEditing();
+  const { readable, unit } = useEditing("readable", "unit");
   const { gauge } = fabric;
   const { overCm } = gauge;
   const read = readable?.fabrics.find(({ id }) => id === fabric.id);
@@ -98,7 +98,7 @@ function BothWidths({ read, rows }: { readonly read: Fabric; readonly rows: stri
 
 /** The tool that is usual at such a gauge, as a starting point to check. */
 function UsualTool({ fabric }: { readonly fabric: Fabric }) {
-  const { pattern } = useEditing();
+  const { pattern } = useEditing("pattern");
   const { stitchesPerCm } = statedGauge(fabric);
   // The table counts over 4 in and the trade writes 10 cm for it.
   const stitchesOver10cm =

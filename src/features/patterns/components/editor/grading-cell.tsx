@@ -1,11 +1,12 @@
 "use client";
 
-import type { DraftPattern } from "@/engine/editing";
+import { memo } from "react";
+import type { DraftPattern, Typed } from "@/engine/editing";
 import { nearestKept } from "@/engine/grading";
 import { formatPath, own } from "@/engine/pattern";
 import { useTypedEarly } from "@/ui/use-typed-early";
-import { useEditing } from "./editing";
-import { gradedText, isLocked, withLock, withNumber } from "./grading-numbers";
+import { useEditing, useEditingValue } from "./editing";
+import { gradedText, withLock, withNumber } from "./grading-numbers";
 import { SaidBelow } from "./said-below";
 import { typedText } from "./typed-text";
 
@@ -14,23 +15,29 @@ interface GradingCellProps {
   readonly size: DraftPattern["sizes"][number];
   /** The next smaller size. */
   readonly before: string | undefined;
-  readonly brokenSum: string | undefined;
 }
 
 /** One number of the grading: typed or solved, its lock, its step, and what is to be said of it. */
-export function GradingCell({ count, size, before, brokenSum }: GradingCellProps) {
-  const { draft, pattern, unit, readable, warnings, faults, changeDraft } = useEditing();
+export const GradingCell = memo(function GradingCell({ count, size, before }: GradingCellProps) {
   const path = formatPath(["grading", count.id, size.id]);
   const id = `field-${path}`;
-  const value = gradedText(pattern, count.id, size.id);
+  const cell = `${count.id}.${size.id}`;
+  const { value, unit, isSolved, isFaulty, read, smaller, warnings, sum, changeDraft } = useEditingValue((editing) => ({
+    value: gradedText(editing.pattern, count.id, size.id),
+    unit: editing.unit,
+    isSolved: editing.solved.has(cell),
+    isFaulty: editing.faults.has(path),
+    read: own(own(editing.readable?.grading, count.id), size.id),
+    smaller: before === undefined ? undefined : own(own(editing.readable?.grading, count.id), before),
+    warnings: editing.warnings.get(path),
+    sum: editing.sums.get(cell),
+    changeDraft: editing.changeDraft,
+  }));
   const text = typedText(value, "number", unit);
   const set = (typed: string, field: string | null = path) =>
     changeDraft((now) => withNumber(now, count.id, size.id, typed), field);
   const input = useTypedEarly<HTMLInputElement>(text, (typed) => set(typed));
-  const read = own(own(readable?.grading, count.id), size.id);
-  const smaller = before === undefined ? undefined : own(own(readable?.grading, count.id), before);
-  const said = [...(warnings.get(path) ?? []), ...(brokenSum === undefined ? [] : [brokenSum])];
-  const isSolved = draft.solved.includes(`${count.id}.${size.id}`);
+  const said = [...(warnings ?? []), ...(sum === undefined ? [] : [sum])];
   const isMissing = text.trim() === "";
   const look = isSolved
     ? "border-dashed border-line-strong"
@@ -38,14 +45,12 @@ export function GradingCell({ count, size, before, brokenSum }: GradingCellProps
       ? "border-ink"
       : "border-line-strong";
   return (
-    <div
-      className={`inline-flex flex-col items-end text-right ${said.length > 0 || faults.has(path) ? "w-34" : "w-15"}`}
-    >
+    <div className={`inline-flex flex-col items-end text-right ${said.length > 0 || isFaulty ? "w-34" : "w-15"}`}>
       <input
         ref={input}
         id={id}
         aria-label={`${count.label}, ${size.label}${isSolved ? ", solved" : ""}`}
-        aria-invalid={faults.has(path) && !isMissing}
+        aria-invalid={isFaulty && !isMissing}
         aria-describedby={`${id}-says ${id}-rules`}
         inputMode="numeric"
         autoComplete="off"
@@ -54,7 +59,7 @@ export function GradingCell({ count, size, before, brokenSum }: GradingCellProps
         className={`numbers min-h-11 w-15 rounded-md border bg-white px-2 text-right aria-invalid:border-2 aria-invalid:border-thread ${look}`}
       />
       <span className="flex w-15 items-center justify-between">
-        <LockButton count={count} size={size} />
+        <LockButton count={count} size={size} number={value ?? ""} />
         <span className="numbers text-sm text-soft">{stepWords(read, smaller)}</span>
       </span>
       {isMissing ? null : <SaidBelow id={id} path={path} question={path} />}
@@ -70,7 +75,7 @@ export function GradingCell({ count, size, before, brokenSum }: GradingCellProps
       </div>
     </div>
   );
-}
+});
 
 interface NearestProps {
   readonly count: string;
@@ -81,7 +86,7 @@ interface NearestProps {
 
 /** The nearest numbers that keep every rule, to be taken by one press. */
 function Nearest({ count, size, read, onPick }: NearestProps) {
-  const { readable } = useEditing();
+  const { readable } = useEditing("readable");
   if (readable === null) return null;
   const { below, above } = nearestKept(readable, { count, size, typed: read });
   const numbers = [...new Set([below, above])].filter((number) => number !== null && number !== read);
@@ -103,10 +108,9 @@ function Nearest({ count, size, read, onPick }: NearestProps) {
   );
 }
 
-function LockButton({ count, size }: Pick<GradingCellProps, "count" | "size">) {
-  const { pattern, change } = useEditing();
-  const locked = isLocked(pattern, count.id, size.id);
-  const number = gradedText(pattern, count.id, size.id) ?? "";
+function LockButton({ count, size, number }: Pick<GradingCellProps, "count" | "size"> & { readonly number: Typed }) {
+  const { change } = useEditing("change");
+  const locked = own(count.locked, size.id) !== undefined;
   return (
     <button
       type="button"

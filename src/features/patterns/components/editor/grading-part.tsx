@@ -1,10 +1,11 @@
 "use client";
 
+import { useDeferredValue, useMemo } from "react";
 import { Section } from "@/ui/section";
 import { FinishedTable } from "../finished-table";
 import { SanityList } from "../sanity-list";
 import { EaseTable } from "./ease-table";
-import { useEditing } from "./editing";
+import { useEditing, useEditingValue } from "./editing";
 import { GradingTable } from "./grading-table";
 import { NothingToGrade } from "./nothing-to-grade";
 import { SolvePanel } from "./solve-panel";
@@ -12,8 +13,8 @@ import type { Solve } from "./use-solve";
 
 /** All counts in all sizes, solved or typed, and what they come to. */
 export function GradingPart({ solve }: { readonly solve: Solve }) {
-  const { pattern, readable, unit } = useEditing();
-  if (pattern.counts.length === 0 || pattern.sizes.length === 0) return <NothingToGrade />;
+  const isEmpty = useEditingValue(({ pattern }) => pattern.counts.length === 0 || pattern.sizes.length === 0);
+  if (isEmpty) return <NothingToGrade />;
   return (
     <>
       <Section
@@ -23,21 +24,32 @@ export function GradingPart({ solve }: { readonly solve: Solve }) {
         <SolvePanel {...solve} />
         <GradingTable />
       </Section>
-      {readable !== null && readable.measurements.length > 0 ? (
-        <Section title="What each measurement becomes">
-          <FinishedTable pattern={readable} unit={unit} />
-        </Section>
-      ) : null}
-      {readable === null ? (
+      <Outcome />
+    </>
+  );
+}
+
+/** What the numbers come to. These tables are large: a key that is pressed while they are drawn goes first. */
+function Outcome() {
+  const { readable: newest, unit } = useEditing("readable", "unit");
+  const readable = useDeferredValue(newest);
+  return useMemo(
+    () =>
+      readable === null ? (
         <p className="mb-10 text-soft">
-          There is nothing to reckon with yet: a fabric with its gauge and a size with its body come first.
+          There is nothing to calculate with yet: a fabric with its gauge and a size with its body come first.
         </p>
       ) : (
         <>
+          {readable.measurements.length > 0 ? (
+            <Section title="What each measurement becomes">
+              <FinishedTable pattern={readable} unit={unit} />
+            </Section>
+          ) : null}
           <EaseTable pattern={readable} unit={unit} />
           <SanityList pattern={readable} unit={unit} />
         </>
-      )}
-    </>
+      ),
+    [readable, unit],
   );
 }

@@ -1,19 +1,19 @@
 "use client";
 
-import { useMemo } from "react";
-import { brokenTies, type Count, type PatternDocument } from "@/engine/pattern";
 import { MatrixTable } from "@/ui/matrix-table";
 import { repeatWords } from "../pattern-words";
-import { useEditing } from "./editing";
+import { useEditingValue } from "./editing";
 import { GradingCell } from "./grading-cell";
 import { withNumber } from "./grading-numbers";
 import { GridArea } from "./grid-area";
 
 /** Sizes across, counts down: every number with its lock and its step from the size before. */
 export function GradingTable() {
-  const { pattern, readable, changeDraft } = useEditing();
-  const { counts, sizes } = pattern;
-  const sums = useMemo(() => (readable === null ? new Map<string, string>() : brokenSums(readable)), [readable]);
+  const { counts, sizes, changeDraft } = useEditingValue(({ pattern, changeDraft }) => ({
+    counts: pattern.counts,
+    sizes: pattern.sizes,
+    changeDraft,
+  }));
   const paste = (block: readonly (readonly string[])[], row: number, column: number) =>
     changeDraft((draft) => {
       const cells = block.flatMap((texts, down) => texts.map((text, across) => ({ text, down, across })));
@@ -24,15 +24,10 @@ export function GradingTable() {
     }, null);
   const rows = counts.map((count, row) => ({
     key: count.id,
-    head: <CountHead label={count.label} rule={readable?.counts.find(({ id }) => id === count.id)} />,
+    head: <CountHead id={count.id} label={count.label} />,
     cells: sizes.map((size, column) => (
       <div key={size.id} data-row={row} data-column={column}>
-        <GradingCell
-          count={count}
-          size={size}
-          before={sizes[column - 1]?.id}
-          brokenSum={sums.get(`${count.id}.${size.id}`)}
-        />
+        <GradingCell count={count} size={size} before={sizes[column - 1]?.id} />
       </div>
     )),
   }));
@@ -54,24 +49,15 @@ export function GradingTable() {
   );
 }
 
-function CountHead({ label, rule }: { readonly label: string; readonly rule: Count | undefined }) {
-  const words = rule && [repeatWords(rule), rule.least === undefined ? null : `at least ${rule.least}`];
+function CountHead({ id, label }: { readonly id: string; readonly label: string }) {
+  const rules = useEditingValue(({ readable }) => {
+    const count = readable?.counts.find((each) => each.id === id);
+    return count && [repeatWords(count), count.least === undefined ? null : `at least ${count.least}`];
+  });
   return (
     <>
       {label || <span className="text-soft">without a name</span>}
-      <span className="block text-sm text-soft">{words?.filter((each) => each !== null).join(", ")}</span>
+      <span className="block text-sm text-soft">{rules?.filter((each) => each !== null).join(", ")}</span>
     </>
   );
-}
-
-/** What is said of a number whose sum does not come out, by count and size. */
-function brokenSums(pattern: PatternDocument): Map<string, string> {
-  const said = new Map<string, string>();
-  for (const { tie, size, left, right } of brokenTies(pattern)) {
-    const named = pattern.ties[tie];
-    if (named === undefined) continue;
-    for (const id of [named.count, ...named.equals.map(({ count }) => count)])
-      said.set(`${id}.${size.id}`, `${left} and ${right} must meet.`);
-  }
-  return said;
 }

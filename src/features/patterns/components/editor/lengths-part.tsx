@@ -43,7 +43,7 @@ export function LengthsPart() {
 }
 
 function CmSection({ list }: { readonly list: CmList }) {
-  const { pattern, change } = useEditing();
+  const { pattern, change } = useEditing("pattern", "change");
   const [takenOut, setTakenOut] = useState<TakenOut | null>(null);
   const { title, intro, what, placeholder, none, usesOf } = WORDS[list];
   const items = cmItems(pattern, list);

@@ -6,7 +6,7 @@ import type { MeasurementEdit } from "./measurement-edit";
 
 /** Its name, where the tape lies, and how far off still counts as on size. */
 export function MeasurementBasics({ measurement, at, onMeasurement }: MeasurementEdit) {
-  const { unit } = useEditing();
+  const { unit } = useEditing("unit");
   const { letter, label, how, toleranceCm, girth: isGirth = false } = measurement;
   const path = ["measurements", at] as const;
   return (

@@ -25,7 +25,7 @@ interface MeasurementCardProps {
 
 /** One measurement: closed, its letter and what it comes to; open, all that makes it. */
 export function MeasurementCard({ measurement, at, finished, isOpen, onToggle }: MeasurementCardProps) {
-  const { pattern, change, unit } = useEditing();
+  const { pattern, change, unit } = useEditing("pattern", "change", "unit");
   const path = formatPath(["measurements", at]);
   const set = (next: DraftMeasurement, field: string | null) =>
     change((now) => ({ ...now, measurements: replaced(now.measurements, at, next) }), field && `${path}.${field}`);

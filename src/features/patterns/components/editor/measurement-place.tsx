@@ -22,7 +22,7 @@ const ENDS = [
 
 /** Where the tape lies on the drawing of a piece. */
 export function MeasurementPlace({ measurement, at, onMeasurement }: MeasurementEdit) {
-  const { pattern } = useEditing();
+  const { pattern } = useEditing("pattern");
   const { on, ...rest } = measurement;
   const head = `place-${measurement.id}`;
   const set = (next: Place, field: string | null) => onMeasurement({ ...rest, on: next }, field && `on.${field}`);
@@ -89,7 +89,7 @@ function PlaceFields({ on, at, onPlace }: PlaceFieldsProps) {
 
 /** The piece in the chosen size, with this measurement alone on it. */
 function PlaceDrawn({ measurement: id, piece: on }: { readonly measurement: string; readonly piece: string }) {
-  const { readable, size, pattern, unit } = useEditing();
+  const { readable, size, pattern, unit } = useEditing("readable", "size", "pattern", "unit");
   const shape = useMemo(() => {
     const piece = readable?.pieces.find((each) => each.id === on);
     const measurement = readable?.measurements.find((each) => each.id === id);

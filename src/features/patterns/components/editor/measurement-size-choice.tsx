@@ -4,7 +4,7 @@ import { useEditing } from "./editing";
 
 /** The size whose numbers stand in the arithmetic. */
 export function MeasurementSizeChoice({ label }: { readonly label: string }) {
-  const { pattern, size, chooseSize } = useEditing();
+  const { pattern, size, chooseSize } = useEditing("pattern", "size", "chooseSize");
   if (pattern.sizes.length < 2) return null;
   return (
     <div role="group" aria-label={label} className="mb-4 flex flex-wrap items-center gap-1.5">

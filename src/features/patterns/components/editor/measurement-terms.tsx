@@ -16,7 +16,7 @@ import { TermRow } from "./term-row";
 /** How a measurement is worked out: its lines, each with its numbers in the chosen size, and what they come to. */
 export function MeasurementTerms({ measurement, at, onMeasurement }: MeasurementEdit) {
   const explained = useExplained(measurement);
-  const { unit } = useEditing();
+  const { unit } = useEditing("unit");
   const { terms } = measurement;
   const shown = explained ? shownLengths(explained, unit) : [];
   const setTerms = (next: readonly DraftTerm[], field: string | null) =>
@@ -61,7 +61,7 @@ export function MeasurementTerms({ measurement, at, onMeasurement }: Measurement
 
 /** Typing goes ahead of the arithmetic. */
 function useExplained(measurement: MeasurementEdit["measurement"]): ExplainedDraft | null {
-  const { readable, size, unit } = useEditing();
+  const { readable, size, unit } = useEditing("readable", "size", "unit");
   const typed = useDeferredValue(measurement);
   return useMemo(
     () => (readable === null ? null : explainDraft({ readable, measurement: typed, size, unit })),

@@ -8,7 +8,7 @@ import { useEditing } from "./editing";
 
 /** What the lines come to, against the target. */
 export function MeasurementTotal({ explained }: { readonly explained: ExplainedDraft }) {
-  const { readable, size: chosen, unit } = useEditing();
+  const { readable, size: chosen, unit } = useEditing("readable", "size", "unit");
   const { designCm, target, toleranceCm } = explained;
   const size = readable?.sizes.find(({ id }) => id === chosen);
   if (readable === null || size === undefined) return null;

@@ -14,7 +14,7 @@ import { useOpened } from "./use-opened";
 
 /** The finished measurements: where the tape lies, how each is worked out, and what it should come to. */
 export function MeasurementsPart() {
-  const { pattern, change, unit, readable, size } = useEditing();
+  const { pattern, change, unit, readable, size } = useEditing("pattern", "change", "unit", "readable", "size");
   const { measurements } = pattern;
   const [only, ...others] = measurements;
   const { isOpen, open, toggle } = useOpened(only && others.length === 0 ? [only.id] : []);

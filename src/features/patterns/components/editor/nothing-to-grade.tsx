@@ -6,7 +6,7 @@ import { stayOnPage } from "./part-links";
 
 /** What has to be there before there is anything to grade, each step leading to its part. */
 export function NothingToGrade() {
-  const { pattern } = useEditing();
+  const { pattern } = useEditing("pattern");
   const steps = [
     { part: "sizes", label: "Sizes", says: "the bodies it is made for", done: pattern.sizes.length > 0 },
     { part: "fabrics", label: "Fabrics", says: "the gauge of each", done: pattern.fabrics.length > 0 },

@@ -1,7 +1,7 @@
 "use client";
 
 import { useId, type ReactNode } from "react";
-import { useEditing } from "./editing";
+import { useEditingValue } from "./editing";
 
 interface OpeningCardProps {
   /** What is seen of it closed; also its heading. */
@@ -20,8 +20,9 @@ interface OpeningCardProps {
 /** An item of a list of which most are closed; one that is closed costs nothing to draw. */
 export function OpeningCard({ head, summary, path, buttons, isOpen, onToggle, children }: OpeningCardProps) {
   const id = useId();
-  const { faults } = useEditing();
-  const wrong = isOpen ? 0 : [...faults.keys()].filter((each) => each.startsWith(path)).length;
+  const wrong = useEditingValue(({ faults }) =>
+    isOpen ? 0 : [...faults.keys()].filter((each) => each.startsWith(path)).length,
+  );
   return (
     <li className="rounded-sheet border border-line bg-sheet shadow-sheet">
       <div className="flex flex-wrap items-center gap-x-4 pr-2 sm:flex-nowrap">

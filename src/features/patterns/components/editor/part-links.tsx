@@ -12,7 +12,7 @@ export function usePart(): EditorPart {
 
 /** Links between the parts of the editor, each with how much in it is to be looked at. */
 export function PartLinks() {
-  const { faults } = useEditing();
+  const { faults } = useEditing("faults");
   const open = usePart();
   const inPart = (part: EditorPart) => [...faults.keys()].filter((path) => partOfPath(path) === part).length;
   return (

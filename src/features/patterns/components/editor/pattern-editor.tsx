@@ -3,7 +3,8 @@
 import type { KeyboardEvent, ReactNode } from "react";
 import { Button } from "@/ui/button";
 import { ChangeList } from "../change-list";
-import { EditingProvider, useEditing, type EditingStart } from "./editing";
+import { EditingProvider, useEditing } from "./editing";
+import type { EditingStart } from "./editing-store";
 import type { EditorPart } from "./editor-parts";
 import { GradingPart } from "./grading-part";
 import { SizesPart } from "./sizes-part";
@@ -39,7 +40,7 @@ const PARTS: Readonly<Record<EditorPart, (props: { readonly solve: Solve }) => R
 };
 
 function EditorFrame({ gradings }: { readonly gradings: GradingActions }) {
-  const { undo, redo } = useEditing();
+  const { undo, redo } = useEditing("undo", "redo");
   const solve = useSolve(gradings);
   const part = usePart();
   const Part = PARTS[part];
@@ -66,7 +67,7 @@ function EditorFrame({ gradings }: { readonly gradings: GradingActions }) {
 }
 
 function EditorHead() {
-  const { unit, undo, redo, canUndo, canRedo } = useEditing();
+  const { unit, undo, redo, canUndo, canRedo } = useEditing("unit", "undo", "redo", "canUndo", "canRedo");
   return (
     <div className="mb-6 flex flex-wrap items-start justify-between gap-x-6 gap-y-3">
       <p className="max-w-2xl text-sm text-soft">
@@ -87,7 +88,7 @@ function EditorHead() {
 }
 
 function Changed() {
-  const { unit, baseNumber, changes } = useEditing();
+  const { unit, baseNumber, changes } = useEditing("unit", "baseNumber", "changes");
   if (changes.length === 0) return null;
   return (
     <details className="mb-8 rounded-sheet border border-line bg-sheet px-5 py-3">

@@ -12,7 +12,7 @@ const STARTS = [
 
 /** What a piece is called, how often and of what it is made, and where its work begins. */
 export function PieceBasics({ piece, at, onPiece }: PieceEdit) {
-  const { pattern } = useEditing();
+  const { pattern } = useEditing("pattern");
   const path = ["pieces", at] as const;
   const setStart = (value: string) => {
     const { start: _before, ...rest } = piece;

@@ -20,7 +20,7 @@ interface PieceCardProps {
 
 /** One piece: closed, what it is; open, its sections beside its drawing. */
 export function PieceCard({ piece, at, misfits, isOpen, onToggle }: PieceCardProps) {
-  const { pattern, change } = useEditing();
+  const { pattern, change } = useEditing("pattern", "change");
   const path = formatPath(["pieces", at]);
   const set = (next: DraftPiece, field: string | null) =>
     change((now) => ({ ...now, pieces: replaced(now.pieces, at, next) }), field && `${path}.${field}`);

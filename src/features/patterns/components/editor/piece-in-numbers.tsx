@@ -13,7 +13,7 @@ const NUMBER = new Intl.NumberFormat("en-GB");
 
 /** A piece in the chosen size: its drawing and the stitches that are worked. */
 export function PieceInNumbers({ shaped, piece }: { readonly shaped: ShapedDraft; readonly piece: DraftPiece }) {
-  const { size, pattern, unit } = useEditing();
+  const { size, pattern, unit } = useEditing("size", "pattern", "unit");
   const shape = useMemo(() => drawPieces(shaped.drawn, size)[0], [shaped, size]);
   const label = pattern.sizes.find(({ id }) => id === size)?.label ?? size;
   if (shape === undefined) return null;

@@ -55,7 +55,7 @@ export function PieceWork({ piece, at, onPiece }: PieceEdit) {
 
 /** Typing goes ahead of the drawing. */
 function useShaped(piece: PieceEdit["piece"]): ShapedDraft | null {
-  const { readable, size, unit } = useEditing();
+  const { readable, size, unit } = useEditing("readable", "size", "unit");
   const typed = useDeferredValue(piece);
   return useMemo(
     () => (readable === null ? null : shapeDraft({ readable, piece: typed, size, unit })),

@@ -13,7 +13,7 @@ import { useOpened } from "./use-opened";
 
 /** The pieces and how each is worked, with its drawing in the numbers of one size. */
 export function PiecesPart() {
-  const { pattern, change } = useEditing();
+  const { pattern, change } = useEditing("pattern", "change");
   const { pieces } = pattern;
   const [first, ...others] = pieces;
   const { isOpen, open, toggle } = useOpened(first && others.length === 0 ? [first.id] : []);
@@ -56,7 +56,7 @@ export function PiecesPart() {
 
 /** Sizes in which something in a piece cannot be worked as it is given, by piece. */
 function useMisfits(): ReadonlyMap<string, readonly string[]> {
-  const { readable } = useEditing();
+  const { readable } = useEditing("readable");
   return useMemo(() => {
     const shaped = readable === null ? [] : patternShaping(readable);
     const labels = new Map(readable?.sizes.map(({ id, label }) => [id, label]));

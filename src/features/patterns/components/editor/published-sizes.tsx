@@ -37,7 +37,7 @@ export function PublishedSizes() {
 }
 
 function TableToFill({ table }: { readonly table: BodyTable }) {
-  const { pattern, unit, change } = useEditing();
+  const { pattern, unit, change } = useEditing("pattern", "unit", "change");
   const [choice, setChoice] = useState<TableChoice>({});
   const [says, setSays] = useState<string | null>(null);
   const fill = () => {

@@ -1,7 +1,7 @@
 "use client";
 
 import type { DraftQuestion } from "@/engine/editing";
-import { useEditing } from "./editing";
+import { useEditing, useEditingValue } from "./editing";
 
 interface SaidBelowProps {
   readonly id: string;
@@ -13,22 +13,24 @@ interface SaidBelowProps {
 
 /** What is wrong with a field, or asked back, right below it and announced. */
 export function SaidBelow({ id, path, question }: SaidBelowProps) {
-  const { faults, questions } = useEditing();
-  const asked = question === undefined ? undefined : questions.get(question);
+  const { faults, asked } = useEditingValue((editing) => ({
+    faults: editing.faults.get(path),
+    asked: question === undefined ? undefined : editing.questions.get(question),
+  }));
   return (
     <div id={`${id}-says`} aria-live="polite" className="text-sm empty:hidden">
-      {faults.get(path)?.map((says) => (
+      {faults?.map((says) => (
         <p key={says} className="mt-1 font-semibold text-thread">
           ▲ {sentence(says)}
         </p>
       ))}
-      {asked && !faults.has(path) ? <Question {...asked} /> : null}
+      {asked && faults === undefined ? <Question {...asked} /> : null}
     </div>
   );
 }
 
 function Question({ path, value, says, meant }: DraftQuestion) {
-  const { changeDraft } = useEditing();
+  const { changeDraft } = useEditing("changeDraft");
   const answer = (isMeant: boolean) =>
     changeDraft((draft) => {
       const { [path]: _before, ...others } = draft.meant;

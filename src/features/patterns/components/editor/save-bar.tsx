@@ -6,14 +6,17 @@ import { Button } from "@/ui/button";
 import { Field, TextArea, describedBy } from "@/ui/field";
 import { saveAsRevision, throwDraftAway } from "../../actions";
 import { dropBackup } from "./draft-backup";
-import { useEditing } from "./editing";
-import type { DraftStatus } from "./use-draft";
+import { useEditing, useEditingStore } from "./editing";
+import type { DraftStatus } from "./draft-saver";
 
 const UNSENT = "This did not reach Sizewright. Your edits are still here; check the connection and try again.";
 
 /** Whether the edits are kept, and the two ways out of them: a revision, or the bin. */
 export function SaveBar() {
-  const { patternId, draft, isEdited, baseNumber, status, send, changes, faults, questions } = useEditing();
+  const store = useEditingStore();
+  const { patternId, isEdited, baseNumber, status, send, changes, faults, questions } = useEditing(
+    ...(["patternId", "isEdited", "baseNumber", "status", "send", "changes", "faults", "questions"] as const),
+  );
   const router = useRouter();
   const [open, setOpen] = useState<"revision" | "discard" | null>(null);
   const [reason, setReason] = useState("");
@@ -26,7 +29,7 @@ export function SaveBar() {
     start(async () => {
       const version = await send();
       if (version === null) return;
-      const edits = { content: draft, version, baseNumber, reason };
+      const edits = { content: store.getState().draft, version, baseNumber, reason };
       const saved = await saveAsRevision(patternId, edits).catch(() => ({ status: "failed" as const, says: UNSENT }));
       if (saved.status !== "saved") return setSays(saved.says);
       dropBackup(patternId);

@@ -25,7 +25,7 @@ interface SectionRowProps {
 
 /** One section: its stitches at both ends, its rows, its shaping, and how that is worked in the chosen size. */
 export function SectionRow({ at, section, number, noun, sized, onSection, ...move }: SectionRowProps) {
-  const { size } = useEditing();
+  const { size } = useEditing("size");
   const inSize = sized?.find((entry) => entry.size === size);
   const isWrong = inSize?.shaping.status === "fault" || inSize?.shaping.status === "unsaid";
   return (
@@ -47,7 +47,7 @@ export function SectionRow({ at, section, number, noun, sized, onSection, ...mov
 type FieldsProps = Pick<SectionRowProps, "at" | "section" | "onSection">;
 
 function SectionCounts({ at, section, noun, onSection }: FieldsProps & Pick<SectionRowProps, "noun">) {
-  const { pattern } = useEditing();
+  const { pattern } = useEditing("pattern");
   const choices = (direction: "stitches" | "rows", chosen: string) =>
     pattern.counts
       .filter((count) => count.direction === direction || count.id === chosen)
@@ -80,7 +80,7 @@ function SectionCounts({ at, section, noun, onSection }: FieldsProps & Pick<Sect
 }
 
 function SectionYarn({ at, section, onSection }: FieldsProps) {
-  const { pattern } = useEditing();
+  const { pattern } = useEditing("pattern");
   const { yarn = "", ...rest } = section;
   if (pattern.yarns.length < 2 && yarn === "") return null;
   return (

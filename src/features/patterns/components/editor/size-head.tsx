@@ -17,7 +17,7 @@ const SMALL =
 
 /** A size's label over its column, its place in the order, and whether its body fits there. */
 export function SizeHead({ size, at, onRemove }: SizeHeadProps) {
-  const { pattern, change, warnings } = useEditing();
+  const { pattern, change, warnings } = useEditing("pattern", "change", "warnings");
   const path = formatPath(["sizes", at]);
   const name = size.label || `size ${at + 1}`;
   const move = (by: -1 | 1) => change((now) => ({ ...now, sizes: moved(now.sizes, at, by) }), null);

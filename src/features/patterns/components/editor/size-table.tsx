@@ -17,7 +17,7 @@ interface SizeTableProps {
 
 /** Sizes across, body measurements down. */
 export function SizeTable({ rows, onTakenOut }: SizeTableProps) {
-  const { pattern, unit, change } = useEditing();
+  const { pattern, unit, change } = useEditing("pattern", "unit", "change");
   const [leftOver, setLeftOver] = useState(0);
   const paste = (block: readonly (readonly string[])[], row: number, column: number) => {
     const fits = block.slice(0, rows.length - row).flatMap((texts) => texts.slice(0, pattern.sizes.length - column));

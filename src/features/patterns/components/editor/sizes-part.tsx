@@ -13,7 +13,7 @@ import { TakenOutNote, type TakenOut } from "./taken-out";
 
 /** The sizes and the bodies that they are made for. */
 export function SizesPart() {
-  const { pattern, change } = useEditing();
+  const { pattern, change } = useEditing("pattern", "change");
   const [takenOut, setTakenOut] = useState<TakenOut | null>(null);
   const rows = bodyRows(pattern);
   return (

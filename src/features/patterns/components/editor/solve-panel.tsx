@@ -3,23 +3,26 @@
 import { Button } from "@/ui/button";
 import { Notice } from "@/ui/notice";
 import { ClashNotice } from "./clash-notice";
-import { useEditing } from "./editing";
+import { useEditingValue } from "./editing";
 import { SolvedChoices } from "./solved-choices";
 import type { Solve } from "./use-solve";
 
 /** Has the counts solved, and shows the answer to choose from before anything is changed. */
 export function SolvePanel({ solving, solve, stop, forget }: Solve) {
-  const { document, faults, pattern } = useEditing();
+  const { isUnread, faultCount, hasLocks } = useEditingValue(({ document, faults, pattern }) => ({
+    isUnread: document === null,
+    faultCount: faults.size,
+    hasLocks: pattern.counts.some(({ locked }) => locked !== undefined),
+  }));
   const isWaiting = solving.kind === "waiting";
-  const hasLocks = pattern.counts.some(({ locked }) => locked !== undefined);
   return (
     <div className="mb-5">
       <div className="flex flex-wrap items-center gap-3">
-        <Button disabled={document === null || isWaiting} onClick={() => void solve(false)}>
+        <Button disabled={isUnread || isWaiting} onClick={() => void solve(false)}>
           {hasLocks ? "Solve what is not locked" : "Solve all"}
         </Button>
         {hasLocks ? (
-          <Button look="quiet" disabled={document === null || isWaiting} onClick={() => void solve(true)}>
+          <Button look="quiet" disabled={isUnread || isWaiting} onClick={() => void solve(true)}>
             Solve all, locks let go
           </Button>
         ) : null}
@@ -29,7 +32,7 @@ export function SolvePanel({ solving, solve, stop, forget }: Solve) {
           </Button>
         ) : null}
         <p role="status" className="text-sm text-soft">
-          {isWaiting ? "Solving…" : document === null ? `▲ ${toLookAt(faults.size)} before it can be solved.` : ""}
+          {isWaiting ? "Solving…" : isUnread ? `▲ ${toLookAt(faultCount)} before it can be solved.` : ""}
         </p>
       </div>
       {solving.kind === "told" ? (

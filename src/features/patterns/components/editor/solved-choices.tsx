@@ -18,7 +18,7 @@ interface SolvedChoicesProps {
 
 /** The solved gradings side by side; nothing changes until she takes one. */
 export function SolvedChoices({ choices, asked, unlocked, onDone }: SolvedChoicesProps) {
-  const { changeDraft, document, unit } = useEditing();
+  const { changeDraft, document, unit } = useEditing("changeDraft", "document", "unit");
   const shown = sameGrading(choices) ? choices.slice(0, 1) : choices;
   const take = ({ grading }: GradingChoice) => {
     changeDraft((draft) => withGrading(draft, grading, unlocked), null);

@@ -11,7 +11,7 @@ import { signOf, withoutSign, withSign } from "./term-sign";
 
 /** A body measurement, or a share of it, and so much over it or under it. */
 export function TargetEase({ target, at, measurement, onTarget }: TargetEdit<BodyTarget>) {
-  const { pattern } = useEditing();
+  const { pattern } = useEditing("pattern");
   const { share, easeCm } = target;
   const path = ["measurements", at, "target"] as const;
   const setShare = (text: string) => {
@@ -78,7 +78,7 @@ interface EaseBySizeProps extends TargetEdit<BodyTarget> {
 }
 
 function EaseBySize({ target, at, measurement, onTarget, easeCm }: EaseBySizeProps) {
-  const { pattern } = useEditing();
+  const { pattern } = useEditing("pattern");
   const set = (next: Readonly<Record<string, Typed>>, field: string | null) =>
     onTarget({ ...target, easeCm: next }, field);
   return (
@@ -117,7 +117,7 @@ interface EaseProps {
 }
 
 function Ease({ at, question, label, labelled, value, onEase }: EaseProps) {
-  const { unit } = useEditing();
+  const { unit } = useEditing("unit");
   return (
     <div className="flex items-start gap-1.5">
       <NumberField

@@ -15,7 +15,7 @@ const KINDS: readonly { readonly value: TargetKind; readonly label: string }[] =
 
 /** What the measurement should come to. */
 export function TargetFields({ measurement, at, onMeasurement }: MeasurementEdit) {
-  const { pattern } = useEditing();
+  const { pattern } = useEditing("pattern");
   const { target, ...rest } = measurement;
   const head = `target-${measurement.id}`;
   const choose = (kind: string) => {

@@ -9,7 +9,7 @@ import { withTypedSizes } from "./target-sizes";
 
 /** A length in each size; a row or a column of a spreadsheet can be pasted. */
 export function TargetLengths({ target: { cm }, at, measurement, onTarget }: TargetEdit<LengthTarget>) {
-  const { pattern, unit } = useEditing();
+  const { pattern, unit } = useEditing("pattern", "unit");
   return (
     <GridArea
       onBlock={(block, row) => onTarget({ cm: withTypedSizes(pattern, cm, { texts: block.flat(), from: row }) }, null)}

@@ -58,7 +58,7 @@ interface FlatFieldsProps {
 
 /** A line: so many times a count, a length or an allowance. */
 export function FlatFields({ at, name, term, onTerm }: FlatFieldsProps) {
-  const { pattern } = useEditing();
+  const { pattern } = useEditing("pattern");
   return (
     <div className="contents min-w-0 flex-1 flex-wrap items-start gap-x-2 gap-y-2 sm:flex">
       <TimesFields

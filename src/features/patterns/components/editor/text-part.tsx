@@ -12,7 +12,7 @@ const CRAFTS = [
 
 /** The pattern's name and craft, its yarns and its written instructions. */
 export function TextPart() {
-  const { pattern, change } = useEditing();
+  const { pattern, change } = useEditing("pattern", "change");
   const setInstructions = (text: string) =>
     change(
       ({ instructions: _before, ...rest }) => (text === "" ? rest : { ...rest, instructions: text }),

@@ -14,7 +14,7 @@ const PICK_UP: DraftTie = { count: "", per: 4, equals: [{ times: 3, count: "" }]
 
 /** What must add up, across pieces and fabrics. */
 export function TieList() {
-  const { pattern, change } = useEditing();
+  const { pattern, change } = useEditing("pattern", "change");
   const add = (tie: DraftTie) => change((now) => ({ ...now, ties: [...now.ties, tie] }), null);
   return (
     <Section

@@ -5,7 +5,7 @@ import { useEditing } from "./editing";
 
 /** A sum with the chosen size's numbers, and the sizes in which it does not come out. */
 export function TieReckoned({ at }: { readonly at: number }) {
-  const { document, size, warnings } = useEditing();
+  const { document, size, warnings } = useEditing("document", "size", "warnings");
   const tie = document?.ties[at];
   if (!document || !tie) return null;
   const label = document.sizes.find(({ id }) => id === size)?.label ?? size;

@@ -12,7 +12,7 @@ type DraftTie = DraftPattern["ties"][number];
 
 /** One sum: so many times a count, and what it must come to. */
 export function TieRow({ tie, at }: { readonly tie: DraftTie; readonly at: number }) {
-  const { change } = useEditing();
+  const { change } = useEditing("change");
   const path = ["ties", at] as const;
   const set = (next: DraftTie, field: string | null) =>
     change((now) => ({ ...now, ties: replaced(now.ties, at, next) }), field && formatPath([...path, field]));
@@ -114,7 +114,7 @@ interface TimesCountProps {
 }
 
 function TimesCount({ at, times, value, count, onTimes, onCount }: TimesCountProps) {
-  const { pattern } = useEditing();
+  const { pattern } = useEditing("pattern");
   const of = (direction: "stitches" | "rows") =>
     pattern.counts
       .filter((each) => each.direction === direction)

@@ -1,7 +1,7 @@
 import { useCallback, useEffect, useRef, useState } from "react";
 import type { GradeChoices } from "@/engine/grading";
 import type { PatternDocument } from "@/engine/pattern";
-import { useEditing } from "./editing";
+import { useEditingStore } from "./editing";
 import type { GradingActions } from "./grading-actions";
 
 const LOOK_EVERY_MS = 400;
@@ -28,7 +28,7 @@ export interface Solve {
 
 /** Has the server solve what is being edited, and waits for it. */
 export function useSolve({ ask, read, stop: stopGrading }: GradingActions): Solve {
-  const { patternId, document } = useEditing();
+  const store = useEditingStore();
   const [solving, setSolving] = useState<Solving>({ kind: "resting" });
   const turn = useRef(0);
   useEffect(() => {
@@ -40,6 +40,7 @@ export function useSolve({ ask, read, stop: stopGrading }: GradingActions): Solv
 
   const solve = useCallback(
     async (unlocked: boolean) => {
+      const { patternId, document } = store.getState();
       if (document === null) return;
       const asked = unlocked ? withoutLocks(document) : document;
       const mine = (turn.current += 1);
@@ -61,12 +62,12 @@ export function useSolve({ ask, read, stop: stopGrading }: GradingActions): Solv
         show({ kind: "told", says: [UNSENT] });
       }
     },
-    [ask, document, patternId, read],
+    [ask, read, store],
   );
   const stop = useCallback(async () => {
     if (solving.kind !== "waiting" || solving.gradingId === null) return;
-    await stopGrading(patternId, solving.gradingId).catch(() => null);
-  }, [patternId, solving, stopGrading]);
+    await stopGrading(store.getState().patternId, solving.gradingId).catch(() => null);
+  }, [solving, stopGrading, store]);
   const forget = useCallback(() => {
     turn.current += 1;
     setSolving({ kind: "resting" });

@@ -17,7 +17,7 @@ type DraftYarn = DraftPattern["yarns"][number];
 
 /** The yarns, with what stands on the ball band. */
 export function YarnList() {
-  const { pattern, change } = useEditing();
+  const { pattern, change } = useEditing("pattern", "change");
   const [takenOut, setTakenOut] = useState<TakenOut | null>(null);
   const { yarns } = pattern;
   const remove = ({ id, label }: DraftYarn, at: number) => {
@@ -57,7 +57,7 @@ interface YarnRowProps {
 }
 
 function YarnRow({ yarn, at, onRemove }: YarnRowProps) {
-  const { pattern, change } = useEditing();
+  const { pattern, change } = useEditing("pattern", "change");
   const set = (next: DraftYarn, field: string) =>
     change((now) => ({ ...now, yarns: replaced(now.yarns, at, next) }), formatPath(["yarns", at, field]));
   const move = (by: -1 | 1) => change((now) => ({ ...now, yarns: moved(now.yarns, at, by) }), null);

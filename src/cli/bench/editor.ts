@@ -1,0 +1,86 @@
+import { mkdirSync, writeFileSync } from "node:fs";
+import type { Page } from "@playwright/test";
+import { z } from "zod";
+import { withBenchServer, type BenchServer } from "./bench-server";
+import { EDITOR_SIZES } from "./editor-garment";
+import type { KeyTimes } from "./key-times";
+import { launchBrowser, timeTyping } from "./type-in-editor";
+
+const NUMBERS = 40;
+const PIECE_NUMBERS = 20;
+const FIGURES = "test/figures";
+const BARS = { cell: { median: 16, high: 33 }, derived: { median: 100, high: 100 } } as const;
+
+const laidSchema = z.object({ path: z.string(), session: z.string() });
+
+/** From a key in the editor to its digit, and to all that follows from it, in a real browser on the production build. */
+export async function editorBench(): Promise<string> {
+  const text = await withBenchServer(timeEditor);
+  mkdirSync(FIGURES, { recursive: true });
+  writeFileSync(`${FIGURES}/bench-editor.txt`, text);
+  return text;
+}
+
+async function timeEditor({ address, seed }: BenchServer): Promise<string> {
+  const { path, session } = laidSchema.parse(await seed("prisma/seed-editor-pattern.ts"));
+  const browser = await launchBrowser();
+  try {
+    const context = await browser.newContext({ viewport: { width: 1280, height: 800 }, locale: "en-GB" });
+    await context.addCookies([{ name: "next-auth.session-token", value: session, url: address }]);
+    const page = await context.newPage();
+    await page.goto(`${address}${path}`);
+    await page.getByRole("link", { name: "Edit", exact: true }).click();
+    await page.getByRole("region", { name: "Numbers of every count" }).waitFor();
+    await page.waitForLoadState("networkidle");
+    const grading = await timeGrading(page);
+    await page.getByRole("navigation", { name: "Parts of the pattern" }).getByRole("link", { name: "Pieces" }).click();
+    const pieces = await timePieces(page);
+    return [
+      `The editor with ${EDITOR_SIZES} sizes × 60 counts, 38 measurements and 12 pieces, production build, headless Chromium ${browser.version()}, digits typed at a person's pace, autosaves among them.`,
+      "From the browser's trace: from the moment at which it receives the key to the commit of the frame that shows the digit, or the last change that follows from it.",
+      ...rows("grading", "finished measurements", grading),
+      ...rows("pieces", "drawing and shaping", pieces),
+      "",
+    ].join("\n");
+  } finally {
+    await browser.close();
+  }
+}
+
+/** Numbers near those that stand there, in cells all over the table. */
+async function timeGrading(page: Page): Promise<KeyTimes> {
+  const cells = Array.from({ length: NUMBERS }, (_, at) => ({ row: (at * 17) % 60, column: (at * 7) % EDITOR_SIZES }));
+  const fields = cells.map(({ row, column }, at) => ({
+    field: page.locator(`[data-row="${row}"][data-column="${column}"] input`),
+    digits: String(100 + ((at * 53) % 200)),
+  }));
+  return await timeTyping(page, { fields, derived: page.getByRole("region", { name: "Finished measurements" }) });
+}
+
+async function timePieces(page: Page): Promise<KeyTimes> {
+  await page.getByRole("button", { name: /^Piece 3/ }).click();
+  const card = page.getByRole("listitem").filter({ has: page.getByRole("heading", { level: 3, name: /^Piece 3/ }) });
+  const fields = Array.from({ length: PIECE_NUMBERS }, (_, at) => ({
+    field: card.getByLabel("Stitches at a time"),
+    digits: String(1 + ((at + 1) % 3)),
+  }));
+  return await timeTyping(page, { fields, derived: card.getByRole("region", { name: "How it is worked" }) });
+}
+
+function rows(part: string, derived: string, { cellMs, derivedMs }: KeyTimes): string[] {
+  return [
+    row(`${part}, ${cellMs.length} digits: key to cell`, cellMs, BARS.cell),
+    row(`${part}, ${derivedMs.length} digits: key to ${derived}`, derivedMs, BARS.derived),
+  ];
+}
+
+function row(name: string, times: readonly number[], bar: { readonly median: number; readonly high: number }): string {
+  const sorted = times.toSorted((left, right) => left - right);
+  const [median, high] = [0.5, 0.95].map((share) => sorted[Math.ceil(share * sorted.length) - 1] ?? Number.NaN);
+  const isMet = median !== undefined && high !== undefined && median <= bar.median && high <= bar.high;
+  return `${name.padEnd(58)} median ${shown(median)} (bar ${bar.median} ms), 95 % within ${shown(high)} (bar ${bar.high} ms): ${isMet ? "met" : "missed"}`;
+}
+
+function shown(ms = Number.NaN): string {
+  return Number.isFinite(ms) ? `${ms.toFixed(1)} ms` : "never";
+}

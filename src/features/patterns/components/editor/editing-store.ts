@@ -1,0 +1,130 @@
+import { createStore, type StoreApi } from "zustand/vanilla";
+import { beginDraft, type DraftPattern, type PatternDraft } from "@/engine/editing";
+import type { PatternDocument } from "@/engine/pattern";
+import type { LengthUnit } from "@/engine/units";
+import { afterFrame } from "./after-frame";
+import { readWholeDraft, type DraftReading } from "./draft-reading";
+import { draftSaver, type DraftStatus } from "./draft-saver";
+
+export interface EditingStart {
+  readonly patternId: string;
+  readonly base: PatternDocument;
+  readonly baseNumber: number;
+  readonly unit: LengthUnit;
+  readonly content: PatternDraft | null;
+  readonly version: number;
+}
+
+/** What a draft shows at once, before it is read. */
+interface Shown {
+  readonly draft: PatternDraft;
+  readonly pattern: DraftPattern;
+  /** The unit that lengths without one are read in. */
+  readonly unit: LengthUnit;
+  /** Numbers of the grading that were solved and not typed since, as `count.size`. */
+  readonly solved: ReadonlySet<string>;
+  /** False where the draft is the revision, untouched. */
+  readonly isEdited: boolean;
+  /** The size whose numbers stand in the arithmetic. */
+  readonly size: string;
+}
+
+/** What every part of the editor knows: the pattern being edited, what can be read of it, and how to change it. */
+export interface Editing extends Shown, DraftReading {
+  readonly patternId: string;
+  /** The newest revision, on which the edits stand. */
+  readonly base: PatternDocument;
+  readonly baseNumber: number;
+  /**
+   * Changes the pattern.
+   *
+   * @param field where it is typed; typing on in one field is one step of undo. Null where the edit stands alone.
+   */
+  readonly change: (edit: (pattern: DraftPattern) => DraftPattern, field: string | null) => void;
+  readonly changeDraft: (edit: (draft: PatternDraft) => PatternDraft, field: string | null) => void;
+  readonly undo: () => void;
+  readonly redo: () => void;
+  readonly canUndo: boolean;
+  readonly canRedo: boolean;
+  readonly status: DraftStatus;
+  readonly send: () => Promise<number | null>;
+  /** Takes up what this browser stored. @returns a function that lets go of it. */
+  readonly resume: () => () => void;
+  readonly chooseSize: (size: string) => void;
+}
+
+/** Typing in one field is one step, until the person rests as long as this. */
+const ONE_STEP_MS = 1_500;
+const MOST_STEPS = 200;
+
+/** A pattern being edited: what is typed is shown and stored at once, and read once the frame that shows it is drawn. */
+export function createEditing(start: EditingStart): StoreApi<Editing> {
+  const { patternId, base, baseNumber } = start;
+  const untouched = beginDraft(base, start.unit);
+  return createStore<Editing>()((set, get) => {
+    let content = start.content;
+    let chosen: string | null = null;
+    let past: readonly (PatternDraft | null)[] = [];
+    let future: readonly (PatternDraft | null)[] = [];
+    let last: { readonly field: string | null; readonly at: number } = { field: null, at: 0 };
+    const saver = draftSaver(start, (status) => set({ status }));
+    const read = afterFrame(() => set((now) => readWholeDraft(base, now.draft, now)));
+    const show = (next: PatternDraft | null) => {
+      content = next;
+      set({ ...shown(next, untouched, chosen), canUndo: past.length > 0, canRedo: future.length > 0 });
+      read();
+    };
+    const edit = (next: PatternDraft | null) => {
+      show(next);
+      saver.edit(next);
+    };
+    const changeDraft: Editing["changeDraft"] = (change, field) => {
+      const at = Date.now();
+      const goesOn = field !== null && field === last.field && at - last.at < ONE_STEP_MS;
+      last = { field, at };
+      if (!goesOn) past = [...past, content].slice(-MOST_STEPS);
+      future = [];
+      edit(change(get().draft));
+    };
+    return {
+      ...{ patternId, base, baseNumber, changeDraft },
+      ...shown(content, untouched, chosen),
+      ...readWholeDraft(base, content ?? untouched),
+      ...{ canUndo: false, canRedo: false, status: { kind: "resting" } },
+      change: (change, field) => changeDraft((draft) => ({ ...draft, pattern: change(draft.pattern) }), field),
+      undo: () => {
+        const before = past.at(-1);
+        if (before === undefined) return;
+        last = { field: null, at: 0 };
+        future = [content, ...future];
+        past = past.slice(0, -1);
+        edit(before);
+      },
+      redo: () => {
+        const [next, ...rest] = future;
+        if (next === undefined) return;
+        last = { field: null, at: 0 };
+        past = [...past, content];
+        future = rest;
+        edit(next);
+      },
+      send: saver.send,
+      resume: () => saver.resume(show),
+      chooseSize: (size) => {
+        chosen = size;
+        set({ size: sizeOf(get().pattern, chosen) });
+      },
+    };
+  });
+}
+
+function shown(content: PatternDraft | null, untouched: PatternDraft, chosen: string | null): Shown {
+  const draft = content ?? untouched;
+  const { pattern, unit } = draft;
+  const isEdited = content !== null;
+  return { draft, pattern, unit, isEdited, solved: new Set(draft.solved), size: sizeOf(pattern, chosen) };
+}
+
+function sizeOf({ sizes }: DraftPattern, chosen: string | null): string {
+  return sizes.find(({ id }) => id === chosen)?.id ?? sizes[Math.floor(sizes.length / 2)]?.id ?? "";
+}
