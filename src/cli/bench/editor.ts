@@ -67,20 +67,26 @@ async function timePieces(page: Page): Promise<KeyTimes> {
   return await timeTyping(page, { fields, derived: card.getByRole("region", { name: "How it is worked" }) });
 }
 
-function rows(part: string, derived: string, { cellMs, derivedMs }: KeyTimes): string[] {
+function rows(part: string, derived: string, { cellMs, busyMs, derivedMs }: KeyTimes): string[] {
+  const [median, high] = [0.5, 0.95].map((share) => shown(quantile(busyMs, share)));
   return [
     row(`${part}, ${cellMs.length} digits: key to cell`, cellMs, BARS.cell),
+    `  of it the page's own processor time: median ${median}, 95 % within ${high}`,
     row(`${part}, ${derivedMs.length} digits: key to ${derived}`, derivedMs, BARS.derived),
   ];
 }
 
 function row(name: string, times: readonly number[], bar: { readonly median: number; readonly high: number }): string {
-  const sorted = times.toSorted((left, right) => left - right);
-  const [median, high] = [0.5, 0.95].map((share) => sorted[Math.ceil(share * sorted.length) - 1] ?? Number.NaN);
-  const isMet = median !== undefined && high !== undefined && median <= bar.median && high <= bar.high;
+  const [median, high] = [quantile(times, 0.5), quantile(times, 0.95)];
+  const isMet = median <= bar.median && high <= bar.high;
   return `${name.padEnd(58)} median ${shown(median)} (bar ${bar.median} ms), 95 % within ${shown(high)} (bar ${bar.high} ms): ${isMet ? "met" : "missed"}`;
 }
 
-function shown(ms = Number.NaN): string {
+function quantile(times: readonly number[], share: number): number {
+  const sorted = times.toSorted((left, right) => left - right);
+  return sorted[Math.ceil(share * sorted.length) - 1] ?? Number.NaN;
+}
+
+function shown(ms: number): string {
   return Number.isFinite(ms) ? `${ms.toFixed(1)} ms` : "never";
 }

@@ -2,71 +2,73 @@ import { z } from "zod";
 
 /** What a page marks whenever something on it that follows from typing has changed. */
 export const DERIVED_MARK = "derived";
+/** Categories of Chrome's trace that `keyTimes` reads. */
+export const TRACED = ["devtools.timeline", "blink.user_timing", "benchmark", "cc", "toplevel"];
 
+const dataSchema = z.object({ type: z.string(), timeStamp: z.number(), commitFinishTime: z.number().optional() });
 const eventSchema = z.object({
   name: z.string(),
-  cat: z.string(),
-  /** X: a span; R or I: a moment. */
+  /** X: a span; I: a moment; b: the beginning of something that lasts. */
   ph: z.string(),
-  /** Microseconds. */
+  /** Microseconds, as all times of a trace but those of `args`. */
   ts: z.number(),
-  dur: z.number().optional(),
+  dur: z.number().default(0),
+  /** Of the thread's own processor time. */
+  tdur: z.number().default(0),
   pid: z.number(),
   tid: z.number(),
-  args: z.object({ data: z.object({ type: z.string().optional() }).loose().optional() }).loose(),
+  args: z.object({ data: z.unknown().optional() }),
 });
 const traceSchema = z.object({ traceEvents: z.array(z.unknown()) });
+type TraceEvent = z.infer<typeof eventSchema>;
 
-interface Span {
-  readonly start: number;
-  readonly end: number;
-}
-
+/** One a key, ms. Infinite where it did not come before the next key. */
 export interface KeyTimes {
-  /** From the key to the frame with its digit, committed by the page's main thread; ms, one a key. */
+  /** To the commit of the first frame that was made after the page had handled the digit. */
   readonly cellMs: readonly number[];
-  /** From the key to the frame with all that follows from the digit, committed; infinite where nothing came before the next key. */
+  /** The page's main thread's own processor time until then, which other work on the machine does not lengthen. */
+  readonly busyMs: readonly number[];
+  /** To the commit of the frame with the last change that follows from the digit. */
   readonly derivedMs: readonly number[];
 }
 
 /**
- * Times of the keys in a browser's trace.
+ * Times of the keys in a browser's trace. A key begins when the browser receives it, so that waiting for a busy page
+ * counts; it ends with the commit, for what the compositor then does is the same for every page.
  *
- * A key begins when the browser receives it, so that waiting for a busy page counts. Its digit is in the frame that is
- * committed to the compositor first after the page has handled the input; what is left then is the same for every page.
- *
- * @param trace Chrome's trace format, of the categories in `TRACED`.
+ * @param trace Chrome's trace format.
  */
 export function keyTimes(trace: string): KeyTimes {
   const events = traceSchema.parse(JSON.parse(trace)).traceEvents.flatMap((event) => {
     const read = eventSchema.safeParse(event);
     return read.success ? [read.data] : [];
   });
-  const typed = (type: string) => events.filter(({ args }) => args.data?.type === type);
-  const keys = typed("keydown").filter(({ name, ph }) => name === "EventTiming" && ph === "b");
-  const inputs = typed("input")
-    .filter(({ name }) => name === "EventDispatch")
-    .map(spanOf);
-  const page = typed("input").find(({ name }) => name === "EventDispatch");
-  const commits = events
-    .filter(({ name, pid, tid }) => name === "Commit" && pid === page?.pid && tid === page.tid)
-    .map(spanOf);
-  const marks = events.filter(({ name, cat }) => name === DERIVED_MARK && cat.includes("user_timing")).map(spanOf);
-  const moments = keys.map(({ ts }) => ts).toSorted((left, right) => left - right);
-  const times = moments.map((start, at) => {
-    const next = moments[at + 1] ?? Number.POSITIVE_INFINITY;
-    const committed = (span: Span | undefined) => {
-      const commit = span && commits.find((each) => each.start >= span.end);
-      return commit === undefined ? Number.POSITIVE_INFINITY : (commit.end - start) / 1000;
-    };
-    const isOfKey = (span: Span) => span.start >= start && span.start < next;
-    return { cell: committed(inputs.find(isOfKey)), derived: committed(marks.findLast(isOfKey)) };
+  const timings = events.filter(({ name, ph }) => name === "EventTiming" && ph === "b").flatMap(timingOf);
+  const keys = timings.filter(({ type }) => type === "keydown").toSorted((left, right) => left.ts - right.ts);
+  const onPage = events.filter(({ pid, tid }) => pid === keys[0]?.pid && tid === keys[0].tid);
+  const times = keys.map((key, at) => {
+    const next = keys[at + 1]?.ts ?? Number.POSITIVE_INFINITY;
+    const isOfKey = ({ ts }: { readonly ts: number }) => ts >= key.ts && ts < next;
+    const input = timings.find((timing) => timing.type === "input" && isOfKey(timing));
+    const cell = (input?.commitFinishTime ?? Number.POSITIVE_INFINITY) - key.timeStamp;
+    const busy = onPage
+      .filter(({ name, ts }) => name.endsWith("RunTask") && ts >= key.ts && ts <= key.ts + 1000 * cell)
+      .reduce((sum, { tdur }) => sum + tdur, 0);
+    const mark = onPage.findLast((event) => event.name === DERIVED_MARK && isOfKey(event));
+    const derived = mark && onPage.find(({ name, ts }) => name === COMMIT && ts >= mark.ts);
+    const derivedMs = derived === undefined ? Number.POSITIVE_INFINITY : (derived.ts + derived.dur - key.ts) / 1000;
+    return { cellMs: cell, busyMs: busy / 1000, derivedMs };
   });
-  return { cellMs: times.map(({ cell }) => cell), derivedMs: times.map(({ derived }) => derived) };
+  return {
+    cellMs: times.map(({ cellMs }) => cellMs),
+    busyMs: times.map(({ busyMs }) => busyMs),
+    derivedMs: times.map(({ derivedMs }) => derivedMs),
+  };
 }
 
-export const TRACED = ["devtools.timeline", "blink.user_timing", "benchmark", "cc"];
+const COMMIT = "ProxyMain::BeginMainFrame::commit";
 
-function spanOf({ ts, dur = 0 }: { readonly ts: number; readonly dur?: number | undefined }): Span {
-  return { start: ts, end: ts + dur };
+function timingOf({ ts, pid, tid, args }: TraceEvent) {
+  const data = dataSchema.safeParse(args.data);
+  return data.success ? [{ ts, pid, tid, ...data.data }] : [];
 }

@@ -1,9 +1,8 @@
 "use client";
 
 import { useRouter } from "next/navigation";
-import { createContext, useContext, useEffect, useState, type ReactNode } from "react";
+import { createContext, useContext, useEffect, useRef, useState, type ReactNode } from "react";
 import { useStore, type StoreApi } from "zustand";
-import { useShallow } from "zustand/react/shallow";
 import { createEditing, type Editing, type EditingStart } from "./editing-store";
 
 const EditingContext = createContext<StoreApi<Editing> | null>(null);
@@ -22,16 +21,32 @@ export function useEditingStore(): StoreApi<Editing> {
  */
 export function useEditing<Key extends keyof Editing>(...keys: readonly Key[]): Pick<Editing, Key> {
   const store = useEditingStore();
-  useStore(
-    store,
-    useShallow((editing) => keys.map((key) => editing[key])),
-  );
+  useEditingValue((editing) => keys.map((key) => editing[key]));
   return store.getState();
 }
 
 /** One thing out of the editing, or several by name: a component is drawn anew when one of them is another. */
 export function useEditingValue<Value>(select: (editing: Editing) => Value): Value {
-  return useStore(useEditingStore(), useShallow(select));
+  const last = useRef<Value>(undefined);
+  return useStore(useEditingStore(), (editing) => {
+    const next = select(editing);
+    if (last.current !== undefined && isSame(last.current, next)) return last.current;
+    last.current = next;
+    return next;
+  });
+}
+
+/** Zustand's own comparison makes maps of both, which takes long where 1,440 cells ask at every key. */
+function isSame(left: unknown, right: unknown): boolean {
+  if (Object.is(left, right)) return true;
+  if (!isPlain(left) || !isPlain(right)) return false;
+  const keys = Object.keys(right);
+  return keys.length === Object.keys(left).length && keys.every((key) => Object.is(left[key], right[key]));
+}
+
+/** A list or an object that a selection made; not a map, whose entries are no keys. */
+function isPlain(value: unknown): value is Readonly<Record<string, unknown>> {
+  return typeof value === "object" && value !== null && (Array.isArray(value) || value.constructor === Object);
 }
 
 export function EditingProvider({ children, ...start }: EditingStart & { readonly children: ReactNode }) {

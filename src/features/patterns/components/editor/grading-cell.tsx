@@ -5,7 +5,7 @@ import type { DraftPattern, Typed } from "@/engine/editing";
 import { nearestKept } from "@/engine/grading";
 import { formatPath, own } from "@/engine/pattern";
 import { useTypedEarly } from "@/ui/use-typed-early";
-import { useEditing, useEditingValue } from "./editing";
+import { useEditing, useEditingStore, useEditingValue } from "./editing";
 import { gradedText, withLock, withNumber } from "./grading-numbers";
 import { SaidBelow } from "./said-below";
 import { typedText } from "./typed-text";
@@ -16,6 +16,12 @@ interface GradingCellProps {
   /** The next smaller size. */
   readonly before: string | undefined;
 }
+
+/**
+ * A browser takes some 100 ms to paint 1,440 inputs, at every key: those out of sight are left out. What is painted is cut
+ * off at the edge, so there is room for the ring of the focus.
+ */
+const DRAWN_IN_SIGHT = "-m-1.5 p-1.5 [content-visibility:auto] [contain-intrinsic-height:auto_5.25rem]";
 
 /** One number of the grading: typed or solved, its lock, its step, and what is to be said of it. */
 export const GradingCell = memo(function GradingCell({ count, size, before }: GradingCellProps) {
@@ -45,7 +51,9 @@ export const GradingCell = memo(function GradingCell({ count, size, before }: Gr
       ? "border-ink"
       : "border-line-strong";
   return (
-    <div className={`inline-flex flex-col items-end text-right ${said.length > 0 || isFaulty ? "w-34" : "w-15"}`}>
+    <div
+      className={`${DRAWN_IN_SIGHT} inline-flex flex-col items-end text-right ${said.length > 0 || isFaulty ? "w-37" : "w-18"}`}
+    >
       <input
         ref={input}
         id={id}
@@ -109,7 +117,7 @@ function Nearest({ count, size, read, onPick }: NearestProps) {
 }
 
 function LockButton({ count, size, number }: Pick<GradingCellProps, "count" | "size"> & { readonly number: Typed }) {
-  const { change } = useEditing("change");
+  const { change } = useEditingStore().getState();
   const locked = own(count.locked, size.id) !== undefined;
   return (
     <button

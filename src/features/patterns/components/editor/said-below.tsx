@@ -13,10 +13,8 @@ interface SaidBelowProps {
 
 /** What is wrong with a field, or asked back, right below it and announced. */
 export function SaidBelow({ id, path, question }: SaidBelowProps) {
-  const { faults, asked } = useEditingValue((editing) => ({
-    faults: editing.faults.get(path),
-    asked: question === undefined ? undefined : editing.questions.get(question),
-  }));
+  const faults = useEditingValue((editing) => editing.faults.get(path));
+  const asked = useEditingValue((editing) => (question === undefined ? undefined : editing.questions.get(question)));
   return (
     <div id={`${id}-says`} aria-live="polite" className="text-sm empty:hidden">
       {faults?.map((says) => (

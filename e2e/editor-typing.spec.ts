@@ -1,0 +1,22 @@
+import { expect, test } from "./fixtures";
+import { bringPattern, openEditor } from "./pattern-of";
+
+test("a key in one cell draws no other cell anew", async ({ page, designer }) => {
+  expect(designer.accountId).not.toBe("");
+  await openEditor(page, await bringPattern(page));
+  const cell = page.getByRole("textbox", { name: "Shoulder stitches, M" });
+  // React keeps a component's drawn properties beside its element, a new object each time that it draws it.
+  const drawn = await page.evaluateHandle(() => {
+    const propertiesOf = (input: Element): unknown =>
+      Object.entries(input).find(([key]) => key.startsWith("__reactProps"))?.[1];
+    const inputs = [...document.querySelectorAll("[data-row] input")];
+    const before = inputs.map(propertiesOf);
+    return { count: () => inputs.filter((input, at) => propertiesOf(input) !== before[at]).length, all: inputs.length };
+  });
+  expect(await drawn.evaluate(({ all }) => all)).toBeGreaterThan(80);
+  // A blank leaves the number what it is, and with it every step and sum.
+  await cell.press("End");
+  await cell.press("Space");
+  await expect(page.getByText(/Saved \d\d:\d\d/)).toBeVisible();
+  expect(await drawn.evaluate(({ count }) => count())).toBe(1);
+});
