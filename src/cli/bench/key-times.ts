@@ -22,7 +22,7 @@ const eventSchema = z.object({
 const traceSchema = z.object({ traceEvents: z.array(z.unknown()) });
 type TraceEvent = z.infer<typeof eventSchema>;
 
-/** One a key, ms. Infinite where it did not come before the next key. */
+/** One a key, ms. Infinite where it did not come before the next digit was handled. */
 export interface KeyTimes {
   /** To the commit of the first frame that was made after the page had handled the digit. */
   readonly cellMs: readonly number[];
@@ -44,17 +44,19 @@ export function keyTimes(trace: string): KeyTimes {
     return read.success ? [read.data] : [];
   });
   const timings = events.filter(({ name, ph }) => name === "EventTiming" && ph === "b").flatMap(timingOf);
-  const keys = timings.filter(({ type }) => type === "keydown").toSorted((left, right) => left.ts - right.ts);
+  const ofType = (wanted: string) =>
+    timings.filter(({ type }) => type === wanted).toSorted((left, right) => left.ts - right.ts);
+  // Every key is a digit, so the two lists go together; by time they would not, where a key waits for the one before.
+  const [keys, inputs] = [ofType("keydown"), ofType("input")];
   const onPage = events.filter(({ pid, tid }) => pid === keys[0]?.pid && tid === keys[0].tid);
   const times = keys.map((key, at) => {
-    const next = keys[at + 1]?.ts ?? Number.POSITIVE_INFINITY;
-    const isOfKey = ({ ts }: { readonly ts: number }) => ts >= key.ts && ts < next;
-    const input = timings.find((timing) => timing.type === "input" && isOfKey(timing));
+    const input = inputs[at];
     const cell = (input?.commitFinishTime ?? Number.POSITIVE_INFINITY) - key.timeStamp;
+    const [from, to] = [input?.ts ?? Number.POSITIVE_INFINITY, inputs[at + 1]?.ts ?? Number.POSITIVE_INFINITY];
     const busy = onPage
       .filter(({ name, ts }) => name.endsWith("RunTask") && ts >= key.ts && ts <= key.ts + 1000 * cell)
       .reduce((sum, { tdur }) => sum + tdur, 0);
-    const mark = onPage.findLast((event) => event.name === DERIVED_MARK && isOfKey(event));
+    const mark = onPage.findLast((event) => event.name === DERIVED_MARK && event.ts >= from && event.ts < to);
     const derived = mark && onPage.find(({ name, ts }) => name === COMMIT && ts >= mark.ts);
     const derivedMs = derived === undefined ? Number.POSITIVE_INFINITY : (derived.ts + derived.dur - key.ts) / 1000;
     return { cellMs: cell, busyMs: busy / 1000, derivedMs };
