@@ -2,19 +2,20 @@ import { gaps } from "./gaps";
 import { gradeChoices, type ChoicesRequest } from "./grading";
 import type { Solver } from "./integer-program";
 import { gradedCounts, own, type CallDocument } from "./pattern";
-import { reviseCall, type MisworkedCount, type ReviseRequest } from "./revision";
+import { analyseCall } from "./results";
+import { expectations, reviseCall, type MisworkedCount, type ReviseRequest } from "./revision";
 
 /** What is handed to the engine's thread. */
 export type EngineTask =
-  | { readonly kind: "gaps"; readonly call: CallDocument }
+  | { readonly kind: "analyse"; readonly call: CallDocument }
   | { readonly kind: "revise"; readonly request: ReviseRequest }
   | { readonly kind: "grade"; readonly request: ChoicesRequest };
 
 /** What the engine prints for a task; for a revision also the gaps of the same reports against it. */
 export function runEngineTask(task: EngineTask, solver: Solver): string {
   switch (task.kind) {
-    case "gaps":
-      return JSON.stringify(gaps(task.call));
+    case "analyse":
+      return JSON.stringify(analyseCall(task.call));
     case "grade":
       return JSON.stringify(gradeChoices(task.request, solver));
     case "revise": {
