@@ -1,14 +1,15 @@
-import { gaps } from "./gaps";
+import { gaps, type Cell } from "./gaps";
 import { gradeChoices, type ChoicesRequest } from "./grading";
 import type { Solver } from "./integer-program";
-import { gradedCounts, own, type CallDocument } from "./pattern";
-import { analyseCall } from "./results";
+import { gradedCounts, own, type CallDocument, type PatternDocument } from "./pattern";
+import { analyseCall, withoutUnusable } from "./results";
 import { expectations, reviseCall, type MisworkedCount, type ReviseRequest } from "./revision";
 
 /** What is handed to the engine's thread. */
 export type EngineTask =
   | { readonly kind: "analyse"; readonly call: CallDocument }
   | { readonly kind: "revise"; readonly request: ReviseRequest }
+  | { readonly kind: "expect"; readonly call: CallDocument; readonly cells: readonly Cell[]; readonly revised: PatternDocument }
   | { readonly kind: "grade"; readonly request: ChoicesRequest };
 
 /** What the engine prints for a task; for a revision also the gaps of the same reports against it. */
@@ -18,11 +19,16 @@ export function runEngineTask(task: EngineTask, solver: Solver): string {
       return JSON.stringify(analyseCall(task.call));
     case "grade":
       return JSON.stringify(gradeChoices(task.request, solver));
+    case "expect": {
+      const { usable: call } = withoutUnusable(task.call);
+      return JSON.stringify({ status: "expected", expectations: expectations({ ...task, call }) });
+    }
     case "revise": {
-      const revision = reviseCall(task.request, solver);
+      const { usable: call } = withoutUnusable(task.request.call);
+      const revision = reviseCall({ ...task.request, call }, solver);
       if (revision.status !== "revised") return JSON.stringify(revision);
       const { replayed, ...plan } = revision;
-      const misworked = misworkedCounts(task.request.call, replayed);
+      const misworked = misworkedCounts(call, replayed);
       return JSON.stringify({ ...plan, misworked, replayed: gaps(replayed) });
     }
   }

@@ -24,3 +24,4 @@ export {
   type YarnResults,
 } from "./call-results-schema";
 export { runsOneWay } from "./consistency";
+export { withoutUnusable } from "./unusable-reports";

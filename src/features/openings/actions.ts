@@ -5,7 +5,7 @@ import { redirect } from "next/navigation";
 import { z } from "zod";
 import { textSchema, type PatternDocument } from "@/engine/pattern";
 import { callAccess, type CallAccess } from "@/features/calls/access";
-import { callPlaces, callSummary } from "@/features/calls/data";
+import { callPlaces, currentCall } from "@/features/calls/data";
 import { patternAccess } from "@/features/patterns/access";
 import { latestRevision } from "@/features/patterns/data";
 import { actingViewer, sentenceOf, viewerAction, type Failure } from "@/server/action";
@@ -45,7 +45,7 @@ export const beginCallOpening = viewerAction(
     const access = await callAccess(viewer, callId, "editor");
     const [{ document: pattern }, { title }, places] = await Promise.all([
       latestRevision(access.pattern),
-      callSummary(access),
+      currentCall(access),
       callPlaces(access),
     ]);
     await beginOpening(access, begunOpening(pattern, { title, places, timeZone }));

@@ -2,9 +2,8 @@ import "server-only";
 import { randomUUID } from "node:crypto";
 import type { Decision, PatternDocument, Tester } from "@/engine/pattern";
 import { callEditScope, openCallEditScope, type CallAccess } from "@/features/calls/access";
-import { holdOpenCall } from "@/features/calls/mutations";
+import { holdCall, holdOpenCall, raiseCallVersion } from "@/features/calls/mutations";
 import type { Prisma } from "@/generated/prisma/client";
-import { enqueue } from "@/server/queue";
 import { inTransaction, type Connection } from "@/server/transaction";
 import { AppError } from "@/server/errors";
 import { completeReport } from "./complete-report";
@@ -48,7 +47,7 @@ export async function addReports(
     });
     const rows = reportRows(fresh, { callId: access.callId, revision, taken });
     for (let at = 0; at < rows.length; at += ROWS_AT_ONCE) await insert(transaction, rows.slice(at, at + ROWS_AT_ONCE));
-    await enqueue(transaction, "reckon-call", access.callId);
+    if (rows.length > 0) await raiseCallVersion(transaction, access.callId);
   }, connection);
 }
 
@@ -62,19 +61,21 @@ interface NewDecision {
 }
 
 /**
- * A person's word on one item of a tester's newest report, over the engine's; the call is reckoned anew with it.
+ * A person's word on one item of a tester's newest report, over the engine's; the call is analysed again with it.
  *
  * @throws {AppError} "not-found" where the call has no such item, or is not the viewer's to edit.
  */
 export async function decide(access: CallAccess, { tester, part, position, decision }: NewDecision): Promise<void> {
   await inTransaction(async (transaction) => {
+    await holdCall(transaction, access.callId, callEditScope(access));
     const report = await transaction.report.findFirst({
       where: { tester: { code: tester, call: callEditScope(access) } },
       orderBy: { version: "desc" },
-      select: { id: true, document: true },
+      select: { id: true, document: true, decisions: { where: { part, position }, select: { decision: true } } },
     });
     if (report === null || position >= storedReportSchema.parse(report.document)[part].length)
       throw new AppError("not-found");
+    if ((report.decisions[0]?.decision ?? null) === decision) return;
     const reportId_part_position = { reportId: report.id, part, position };
     if (decision === null) await transaction.decision.deleteMany({ where: reportId_part_position });
     else
@@ -83,7 +84,7 @@ export async function decide(access: CallAccess, { tester, part, position, decis
         create: { ...reportId_part_position, decision },
         update: { decision },
       });
-    await enqueue(transaction, "reckon-call", access.callId);
+    await raiseCallVersion(transaction, access.callId);
   });
 }
 

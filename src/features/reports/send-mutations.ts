@@ -1,10 +1,9 @@
 import "server-only";
 import { canonicalJson } from "@/engine/pattern";
 import { readReport } from "@/engine/reporting";
-import { holdOpenCall } from "@/features/calls/mutations";
+import { holdOpenCall, raiseCallVersion } from "@/features/calls/mutations";
 import { testerScope, type TesterAccess } from "@/features/testers/access";
 import { AppError } from "@/server/errors";
-import { enqueue } from "@/server/queue";
 import { submissionKey } from "@/server/submission-key";
 import { inTransaction, type Connection } from "@/server/transaction";
 import { carriedDecisions } from "./carried-decisions";
@@ -42,7 +41,7 @@ export async function sendReport(access: TesterAccess, seen: number): Promise<{ 
         decisions: { create: sent === null ? [] : await decisionsFor(transaction, { sent, report }) },
       },
     });
-    await enqueue(transaction, "reckon-call", access.callId);
+    await raiseCallVersion(transaction, access.callId);
     return { version };
   });
 }

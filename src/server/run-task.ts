@@ -4,4 +4,4 @@
  * @param signal stops it.
  * @returns what it prints, null where it was stopped, also at its limit of time.
  */
-export type Reckon<Task> = (task: Task, signal?: AbortSignal) => Promise<string | null>;
+export type RunTask<Task> = (task: Task, signal?: AbortSignal) => Promise<string | null>;
