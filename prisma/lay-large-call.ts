@@ -5,7 +5,7 @@ import { readInstructions } from "@/engine/instructions";
 import { typedOfReport } from "@/engine/reporting";
 import { simulateCall } from "@/engine/simulation";
 import { createAccount } from "@/features/accounts/mutations";
-import { reckonCall } from "@/features/analyses/mutations";
+import { analyseCall } from "@/features/analyses/mutations";
 import { applicationLink } from "@/features/applications/access";
 import { proveCall } from "@/features/calls/access";
 import { createCall } from "@/features/calls/mutations";
@@ -37,7 +37,7 @@ const nobody = await signedUp("newcomer");
 const { callId, revisionId } = await layCall();
 const testers = await layPeople();
 const solver = await highsSolver();
-await reckonCall(callId, (task) => Promise.resolve(runEngineTask(task, solver)));
+await analyseCall(callId, (task) => Promise.resolve(runEngineTask(task, solver)));
 await tell();
 process.exit();
 

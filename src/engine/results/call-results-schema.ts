@@ -133,9 +133,15 @@ const predictionSchema = z.strictObject({
 /** The numbers of the page that explains the method. */
 export const methodResultsSchema = z.strictObject({
   variances: variancesSchema,
+  /** All that the engine flags, also what is told of a whole report. */
+  suspects: z.array(suspectSchema),
   /** Inputs of the pattern that were tried as causes. */
   candidates: z.int(),
-  readings: z.strictObject({ all: z.int(), counted: z.int(), left: z.record(notCounted, z.int()) }),
+  readings: z.strictObject({
+    all: z.int(),
+    counted: z.int(),
+    left: z.strictObject({ changed: z.int(), unwashed: z.int(), "set-aside": z.int(), slip: z.int() }),
+  }),
   /** One reading to follow step by step; null where none has a swatch behind it. */
   example: z
     .strictObject({

@@ -24,4 +24,6 @@ export {
   type YarnResults,
 } from "./call-results-schema";
 export { runsOneWay } from "./consistency";
+export { flaggedItems } from "./flagged-items";
+export { namedCauses } from "./named-causes";
 export { withoutUnusable } from "./unusable-reports";

@@ -16,6 +16,7 @@ export function methodResults({ screened, output, counted, testers }: Analysed):
   const reported = output.cells.map(({ reports }) => reports > 0);
   return {
     variances: output.variances,
+    suspects: [...output.suspects],
     candidates: causeCandidates(screened.pattern, reported).length,
     readings: readingTally(counted, testers),
     example: methodExample(screened, counted),

@@ -2,14 +2,14 @@
 
 import { redirect } from "next/navigation";
 import { z } from "zod";
-import { canonicalJson } from "@/engine/pattern";
+import { canonicalJson, idSchema } from "@/engine/pattern";
 import { callAccess } from "@/features/calls/access";
-import { reasonSchema } from "@/features/patterns/schema";
+import { correctedNumbers, reasonSchema, typedSchema } from "@/features/patterns/schema";
 import { viewerAction, type Failure } from "@/server/action";
 import { AppError } from "@/server/errors";
 import { submissionKey } from "@/server/submission-key";
 import { chosenIn, readChosen } from "./chosen";
-import { planRevision, savePlan } from "./plan-mutations";
+import { requestPlan, savePlan } from "./plan-mutations";
 
 /** A form that could not be sent on, with what stood chosen in it. */
 export interface PlanFailure extends Failure {
@@ -27,12 +27,37 @@ export const planChanges = viewerAction(
     const read = readChosen(chosen);
     if (!read.ok) return { status: "failed", says: read.says, chosen };
     const { take } = read;
-    const { planId } = await planRevision(access, {
-      take,
+    const { planId } = await requestPlan(access, {
+      request: { kind: "proposals", take: [...take] },
       baseNumber,
       submissionKey: submissionKey(key, canonicalJson(take)),
     });
     redirect(`/calls/${callId}/changes/${planId}`);
+  },
+);
+
+const correctionSchema = planSchema.extend({
+  cell: z.string().transform((cell, context) => {
+    const [size, measurement] = cell.split(".").map((id) => idSchema.safeParse(id).data);
+    if (size !== undefined && measurement !== undefined) return { size, measurement };
+    context.addIssue({ code: "custom", message: "no cell" });
+    return z.NEVER;
+  }),
+  reason: z.string().max(1_000),
+});
+
+/** Asks for what is then to be expected where numbers are corrected by hand, and leads to the page that shows it. */
+export const planCorrection = viewerAction(
+  async (viewer, _last: Failure | undefined, form: FormData): Promise<Failure> => {
+    const { callId, baseNumber, key, cell, reason } = correctionSchema.parse(Object.fromEntries(form));
+    const access = await callAccess(viewer, callId, "editor");
+    const typed = typedSchema.parse(correctedNumbers(form));
+    const request = { kind: "correction", ...cell, typed, unit: viewer.unit, reason } as const;
+    const { planId } = await requestPlan(access, {
+      ...{ request, baseNumber },
+      submissionKey: submissionKey(key, canonicalJson(request)),
+    });
+    redirect(`/calls/${callId}/correct?plan=${planId}#changes`);
   },
 );
 

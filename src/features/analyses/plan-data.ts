@@ -51,9 +51,11 @@ export async function isPlanDone(access: CallAccess, planId: string): Promise<bo
   return row._count.output > 0;
 }
 
-/** Causes as evidence holds them, whichever version of the engine wrote it. */
+/** An analysis as evidence holds it, whichever version of the engine wrote it. */
 const evidenceSchema = z.object({
   causes: z.array(z.object({ ...causeShape, rivals: z.array(z.object(rivalShape)) })),
+  testers: z.array(z.unknown()).optional(),
+  testersBySize: z.array(z.int()).optional(),
 });
 
 export type EvidenceCauses = z.infer<typeof evidenceSchema>["causes"];
@@ -62,6 +64,8 @@ export type EvidenceCauses = z.infer<typeof evidenceSchema>["causes"];
 export interface Evidence {
   readonly take: readonly Taken[];
   readonly causes: EvidenceCauses;
+  /** How many testers had reported. */
+  readonly testers: number;
   /** Counts that the call's testers are since taken to have worked otherwise than they said. */
   readonly misworked: Misworked;
   /** Null where the call is gone. */
@@ -75,9 +79,11 @@ export async function revisionEvidence(access: PatternAccess, number: number): P
     select: { take: true, analysis: true, misworked: true, call: { select: { id: true, title: true } } },
   });
   if (row === null) return null;
+  const { causes, testers, testersBySize = [] } = evidenceSchema.parse(JSON.parse(row.analysis));
   return {
     take: z.array(takenSchema).parse(row.take),
-    causes: evidenceSchema.parse(JSON.parse(row.analysis)).causes,
+    causes,
+    testers: testers?.length ?? testersBySize.reduce((sum, count) => sum + count, 0),
     misworked: misworkedSchema.parse(row.misworked),
     call: row.call && { callId: row.call.id, title: row.call.title },
   };

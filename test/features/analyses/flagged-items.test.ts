@@ -1,6 +1,6 @@
 import { describe, expect, it } from "vitest";
 import type { Suspect } from "@/engine/gaps";
-import { doubtfulItems } from "@/features/analyses/doubtful-items";
+import { flaggedItems } from "@/engine/results";
 import { doubtWords, itemWords, standingWords } from "@/features/analyses/doubtful-words";
 import { callDocument, reader } from "../../factories/call";
 
@@ -21,7 +21,7 @@ const call = callDocument([
 ]);
 
 describe("what is doubted in a call", () => {
-  const items = doubtfulItems(call, { suspects: [HALF] });
+  const items = flaggedItems(call.testers, [HALF]);
 
   it("is what the engine doubts and what people decided, first what does not count", () => {
     expect(items.map(({ tester, of, counts }) => [tester, of, counts])).toEqual([
@@ -34,7 +34,7 @@ describe("what is doubted in a call", () => {
   it("says what she gave, what is odd, and by whom it was set aside or kept", () => {
     const [half, long, wide] = items;
     if (!half || !long || !wide) throw new Error("three items are doubted");
-    expect(itemWords(half, call, "cm")).toMatch(/: 50\.0 cm$/);
+    expect(itemWords(half, call.pattern, "cm")).toMatch(/: 50\.0 cm$/);
     expect(doubtWords(half, "cm")).toBe("Looks like half the girth: laid flat and not doubled; it would be 100.0 cm.");
     expect(items.map(standingWords)).toEqual([
       "Set aside by Sizewright: it does not count.",
@@ -46,7 +46,7 @@ describe("what is doubted in a call", () => {
 
   it("counts again where a person puts back what the engine set aside", () => {
     const kept = callDocument([reader("ann", {}, { readings: [{ measurement: "bust", cm: 50, decision: "keep" }] })]);
-    expect(doubtfulItems(kept, { suspects: [{ ...HALF, setAside: false }] })).toMatchObject([
+    expect(flaggedItems(kept.testers, [{ ...HALF, setAside: false }])).toMatchObject([
       { counts: true, decision: "keep", suspect: { slip: "half-girth" } },
     ]);
   });
