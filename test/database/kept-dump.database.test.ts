@@ -3,6 +3,7 @@ import { gunzipSync } from "node:zlib";
 import { Client } from "pg";
 import { beforeAll, describe, expect, it } from "vitest";
 import { z } from "zod";
+import { canonicalJson } from "@/engine/pattern";
 import { environment } from "@/server/environment";
 import { applyMigrations, readMigrations } from "@/server/migrations";
 import { resultsOf } from "./dumps/results-of";
@@ -10,12 +11,24 @@ import { resultsOf } from "./dumps/results-of";
 const keptSchema = z.object({
   newest: z.string(),
   counts: z.record(z.string(), z.number()),
-  calls: z.array(z.object({ callId: z.uuid(), title: z.string(), results: z.unknown() })),
+  calls: z.array(
+    z.object({
+      callId: z.uuid(),
+      title: z.string(),
+      results: z.object({ analysis: z.unknown(), evidence: z.unknown() }),
+    }),
+  ),
 });
 
 /** Made by commit a2a4e3e, whose newest migration was 0008; see `dumps/populate-dump.ts`. */
 const NAME = "main-0008";
 const kept = keptSchema.parse(JSON.parse(readFileSync(`test/database/dumps/${NAME}.json`, "utf8")));
+
+/** What testers say of the fit, whichever way it is sorted. */
+function inOneOrder(pages: unknown) {
+  const { fit, ...rest } = z.looseObject({ fit: z.array(z.unknown()) }).parse(pages);
+  return { ...rest, fit: fit.map((answer) => canonicalJson(answer)).toSorted() };
+}
 
 const counts: Record<string, number> = {};
 
@@ -38,12 +51,15 @@ beforeAll(async () => {
 });
 
 describe("a database that an earlier version filled", () => {
-  it("has all its rows after every later migration", () => {
+  it("has all its rows after every later migration, but what is calculated again", () => {
     expect(Object.keys(counts).length).toBeGreaterThan(25);
-    expect(counts).toEqual(kept.counts);
+    expect(counts).toEqual({ ...kept.counts, analysis: 0, plan: 0 });
   });
 
   it.each(kept.calls)("shows the same results of “$title”", { timeout: 60_000 }, async ({ callId, results }) => {
-    expect(await resultsOf(callId)).toEqual(results);
+    const now = await resultsOf(callId);
+    expect(now.evidence).toEqual(results.evidence);
+    // One that had taken too long is tried again by every later engine.
+    if (results.analysis !== "stopped") expect(inOneOrder(now.analysis)).toEqual(inOneOrder(results.analysis));
   });
 });

@@ -77,10 +77,17 @@ CREATE INDEX "analysis_tester_analysis_id_size_idx" ON "analysis_tester" ("analy
 
 -- Plans that were not saved rest on analyses that are gone.
 DELETE FROM "plan";
+DROP TRIGGER "plan_never_changes" ON "plan";
 ALTER TABLE "plan" DROP COLUMN "input_hash", DROP COLUMN "take",
   ADD COLUMN "call_version" integer NOT NULL,
   ADD COLUMN "request" jsonb NOT NULL,
   ADD COLUMN "differences" jsonb NOT NULL;
+
+CREATE TRIGGER "plan_never_changes" BEFORE UPDATE ON "plan" FOR EACH ROW
+  WHEN ((OLD."id", OLD."call_id", OLD."request", OLD."base_number", OLD."call_version", OLD."engine_version", OLD."differences", OLD."submission_key", OLD."created_at")
+        IS DISTINCT FROM (NEW."id", NEW."call_id", NEW."request", NEW."base_number", NEW."call_version", NEW."engine_version", NEW."differences", NEW."submission_key", NEW."created_at")
+        OR (OLD."output" IS NOT NULL AND NEW."output" IS DISTINCT FROM OLD."output"))
+  EXECUTE FUNCTION refuse_update();
 
 ALTER TYPE "grading_status" ADD VALUE 'failed';
 

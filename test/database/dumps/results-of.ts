@@ -1,19 +1,15 @@
+import { z } from "zod";
 import { runEngineTask } from "@/engine/engine-task";
-import { analysisInput } from "@/features/analyses/analysis-input";
-import { storedAnalysis } from "@/features/analyses/data";
-import { doubtfulItems } from "@/features/analyses/doubtful-items";
-import { fitBoard } from "@/features/analyses/fit-board";
+import { callResultsSchema, testerResultsSchema } from "@/engine/results";
+import { storedResults, storedTesters } from "@/features/analyses/data";
+import { fitAnswers } from "@/features/analyses/fit-data";
 import { gapBoard } from "@/features/analyses/gap-board";
-import type { LoadedAnalysis } from "@/features/analyses/loaders";
-import { reckonAnalysis } from "@/features/analyses/mutations";
-import { revisionEvidence, storedPlan } from "@/features/analyses/plan-data";
-import { planOutcome } from "@/features/analyses/plan-outcome";
+import { analyseCall } from "@/features/analyses/mutations";
 import { swatchView } from "@/features/analyses/swatch-view";
 import { testerBoard } from "@/features/analyses/tester-board";
 import { yarnBoard } from "@/features/analyses/yarn-board";
 import { unsafeOwnerAccess, type CallAccess } from "@/features/calls/access";
-import { callDocument, callTesters } from "@/features/calls/data";
-import { listRevisions, revisionByNumber } from "@/features/patterns/data";
+import { latestRevision, listRevisions } from "@/features/patterns/data";
 import { database } from "@/server/database";
 import { highsSolver } from "@/solver/highs-solver";
 
@@ -24,87 +20,74 @@ const DIGITS = 7;
  * What a call's pages of results show, as numbers and names without sentences, so that it can be compared with what an
  * earlier version of Sizewright showed. What is computed otherwise or stored elsewhere one day is put together here.
  */
-export async function resultsOf(callId: string): Promise<unknown> {
+export async function resultsOf(callId: string): Promise<{ readonly analysis: unknown; readonly evidence: unknown }> {
   const access = await unsafeOwnerAccess(callId);
   if (access === null) throw new Error(`there is no call ${callId}`);
-  const analysis = await analysisOf(access);
-  return plain({
-    analysis: analysis === "stopped" ? "stopped" : pagesOf(analysis),
-    plans: await plansOf(access),
-    evidence: await evidenceOf(access),
-  });
-}
-
-async function analysisOf(access: CallAccess): Promise<LoadedAnalysis | "stopped"> {
-  const [document, testers] = [await callDocument(access), await callTesters(access)];
-  // One that took too long is left so: a later engine would try it anew.
-  if ((await database().analysis.count({ where: { callId: access.callId, output: null } })) > 0) return "stopped";
   const solver = await highsSolver();
-  // A later engine keeps its own analysis beside the one that was kept; where that stands, this changes nothing.
-  await reckonAnalysis(access, (task) => Promise.resolve(runEngineTask(task, solver)));
-  const output = await storedAnalysis(access, analysisInput(document));
-  if (output === null || output === "stopped") throw new Error("a call was analysed and its analysis is not there");
-  return { document, output, names: new Map(testers.map(({ code, name }) => [code, name ?? code])) };
+  await analyseCall(callId, (task) => Promise.resolve(runEngineTask(task, solver)));
+  return { analysis: plain(await pagesOf(access)), evidence: plain(await evidenceOf(access)) };
 }
 
-function pagesOf(analysis: LoadedAnalysis) {
-  const { document, output, names } = analysis;
-  const { rows, tally } = gapBoard(document, output, "cm");
+async function pagesOf(access: CallAccess) {
+  const { version } = await database().call.findUniqueOrThrow({ where: { id: access.callId } });
+  const { progress, analysis } = await storedResults(
+    access,
+    version,
+    callResultsSchema.omit({ testers: true, leftOut: true }),
+  );
+  if (analysis === null || progress.status !== "current")
+    throw new Error("a call was analysed and its results are not there");
+  const { parts, analysisId } = analysis;
+  const { document: pattern } = await latestRevision(access.pattern);
+  const testers = await storedTesters(access, { analysisId }, testerResultsSchema);
+  const named = await database().tester.findMany({
+    where: { callId: access.callId },
+    orderBy: { position: "asc" },
+    select: { code: true, contact: { select: { name: true } } },
+  });
+  const names = new Map(named.map(({ code, contact }) => [code, contact?.name ?? code]));
+  const { rows, tally } = gapBoard({ pattern, ...parts }, "cm");
+  const consistency = testerBoard({ pattern, ...parts, rows: testers, testers: testers.length, names });
+  const yarn = yarnBoard({ pattern, ...parts, testers }, { unit: "cm", roundTo: 10 });
   return {
     names: [...names],
     differences: rows.flatMap(({ cells }) => cells.map(({ cell, state, causes }) => ({ ...cell, state, causes }))),
     tally,
-    causes: output.causes,
-    gauge: output.gauge,
-    suspects: output.suspects,
-    steps: output.steps,
-    variances: output.variances,
-    doubtful: doubtfulItems(document, output),
-    swatches: swatchView(analysis, "cm").map(({ fabric, ...fabrics }) => ({ fabric: fabric.id, ...fabrics })),
-    testers: testerBoard(analysis).rows.map(({ comparisons, ...row }) => ({
-      ...row,
+    causes: parts.differences.causes.map(({ movesCm: _, solvable: __, breaks: ___, rivals, ...cause }) => ({
+      ...cause,
+      rivals: rivals.map(({ solvable: ____, ...rival }) => rival),
+    })),
+    gauge: parts.gauges,
+    suspects: parts.method.suspects,
+    steps: testers.flatMap(({ readings }) => readings.map(({ step }) => step)),
+    variances: parts.method.variances,
+    doubtful: parts.flagged.map(({ value: _, ...item }) => item),
+    swatches: swatchView({ pattern, ...parts, testers }, "cm").map(({ fabric, ...of }) => ({
+      fabric: fabric.id,
+      ...of,
+    })),
+    testers: consistency.rows.map(({ tester, name, size, driftAcross, driftAlong, comparisons }) => ({
+      ...{ tester, name, size, driftAcross, driftAlong },
       comparisons: comparisons.map(({ measurement, ...comparison }) => ({ id: measurement.id, ...comparison })),
     })),
-    yarn: yarnBoard(analysis, { unit: "cm", roundTo: 10 }).sheets.map(({ yarn, rows: needs, state, reported }) => ({
-      ...{ yarn: yarn.id, state, reported },
+    yarn: yarn.sheets.map(({ yarn: { id }, rows: needs, state, reported }) => ({
+      ...{ yarn: id, state, reported },
       needs: needs.map(({ size, ...need }) => ({ size: size.id, ...need })),
     })),
-    fit: fitBoard(analysis).flatMap(({ id, rows: sizes }) =>
-      sizes.flatMap(({ answers }) => answers.map(({ size, ...answer }) => ({ area: id, size: size.id, ...answer }))),
-    ),
+    fit: await fitAnswers(access),
   };
 }
 
-async function plansOf(access: CallAccess) {
-  const rows = await database().plan.findMany({ where: { callId: access.callId }, orderBy: { createdAt: "asc" } });
-  const plans = [];
-  for (const { id } of rows) {
-    const { take, baseNumber, input, output } = await storedPlan(access, id);
-    const { document: before } = await revisionByNumber(access.pattern, baseNumber);
-    const analysis = await storedAnalysis(access, input);
-    const isShown = output?.status === "revised" && analysis !== null && analysis !== "stopped";
-    const outcome = isShown ? planOutcome({ before, analysis, take, plan: output }) : null;
-    plans.push({
-      ...{ take, baseNumber, status: output?.status ?? null },
-      instructions: outcome?.instructions,
-      changed: outcome?.changedRows,
-      expected: outcome?.rows.flatMap(({ measurement, cells }) =>
-        cells.map(({ size, before: was, after }) => ({
-          ...{ measurement: measurement.id, size: size.id, was: was.expectedCm, wasFound: was.against },
-          ...{ becomes: after.expectedCm, from: after.lowCm, to: after.highCm, found: after.against },
-        })),
-      ),
-    });
-  }
-  return plans;
-}
-
+/** Of revisions that were made from plans: what was known then. */
 async function evidenceOf({ pattern }: CallAccess) {
+  const cellsSchema = z.object({
+    cells: z.array(z.object({ gapCm: z.number().nullable(), verdict: z.string().nullable() })),
+  });
   const revisions = [];
-  for (const { number, reason } of await listRevisions(pattern)) {
-    const evidence = await revisionEvidence(pattern, number);
-    const differences = evidence?.analysis.cells.map(({ gapCm, verdict }) => ({ gapCm, verdict }));
-    revisions.push({ number, reason, take: evidence?.take, misworked: evidence?.misworked, differences });
+  for (const { revisionId, number, reason } of await listRevisions(pattern)) {
+    const row = await database().revisionEvidence.findUnique({ where: { revisionId } });
+    const differences = row === null ? undefined : cellsSchema.parse(JSON.parse(row.analysis)).cells;
+    revisions.push({ number, reason, take: row?.take, misworked: row?.misworked, differences });
   }
   return revisions;
 }
