@@ -1,6 +1,6 @@
 import "server-only";
 import { CALL_FORMAT, own, parseCall, type CallDocument, type Places } from "@/engine/pattern";
-import { putTogether, storedReportSchema, type StoredReport } from "@/features/reports/schema";
+import { putTogether, READ_DECISION, storedReportSchema, type StoredReport } from "@/features/reports/schema";
 import { patternScope, type PatternAccess } from "@/features/patterns/access";
 import { latestRevision } from "@/features/patterns/data";
 import { database } from "@/server/database";
@@ -99,7 +99,7 @@ async function reportedTesters(access: CallAccess): Promise<unknown[]> {
     if (report === undefined) return [];
     const decisions = report.decisions.map(({ decision, ...at }) => ({
       ...at,
-      decision: decision === "keep" ? ("keep" as const) : ("set-aside" as const),
+      decision: READ_DECISION[decision],
     }));
     const stored = putTogether(storedReportSchema.parse(report.document), decisions);
     const document = asReallyWorked(
