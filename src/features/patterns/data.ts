@@ -117,10 +117,7 @@ export async function listCalls(access: PatternAccess): Promise<PatternSummary["
  *
  * @param connection a transaction in which it is read.
  */
-export async function latestRevision(
-  access: PatternAccess,
-  connection: Connection = database(),
-): Promise<Revision> {
+export async function latestRevision(access: PatternAccess, connection: Connection = database()): Promise<Revision> {
   const row = await connection.revision.findFirst({
     where: { pattern: patternScope(access) },
     orderBy: { number: "desc" },
