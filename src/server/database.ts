@@ -1,9 +1,9 @@
 import "server-only";
-import { PrismaPg } from "@prisma/adapter-pg";
 import { Pool } from "pg";
 import { PrismaClient } from "@/generated/prisma/client";
 import { environment } from "./environment";
 import { log } from "./log";
+import { QueriesInTurn } from "./queries-in-turn";
 
 declare global {
   var sizewrightPool: Pool | undefined;
@@ -33,6 +33,6 @@ export function pool(): Pool {
 
 /** The one client over that pool. Its errors do not repeat what was asked, for that may hold measurements of people. */
 export function database(): PrismaClient {
-  globalThis.sizewrightDatabase ??= new PrismaClient({ adapter: new PrismaPg(pool()), errorFormat: "minimal" });
+  globalThis.sizewrightDatabase ??= new PrismaClient({ adapter: new QueriesInTurn(pool()), errorFormat: "minimal" });
   return globalThis.sizewrightDatabase;
 }

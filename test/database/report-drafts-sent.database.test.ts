@@ -104,8 +104,14 @@ describe("sending a report", () => {
     await send(ann);
     await decide(mine.call, { tester, part: "readings", position: 0, decision: "set-aside" });
     await decide(mine.call, { tester, part: "readings", position: 1, decision: "keep" });
+    const decided = { position: 1, report: { testerId: ann.testerId } };
+    const { decidedAt } = await database().decision.findFirstOrThrow({ where: decided });
     await type(ann, { "reading.bust.1.value": "100" });
     await send(ann);
+    // Sending again is nobody's decision.
+    const { accountId: decidedById } = mine.designer;
+    const carried = { ...decided, report: { ...decided.report, version: 2 } };
+    expect(await database().decision.findFirst({ where: carried })).toMatchObject({ decidedById, decidedAt });
     const [read] = (await documentOf(mine.call)).testers;
     expect(read?.readings).toEqual([
       { measurement: "bust", cm: 100 },

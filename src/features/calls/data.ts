@@ -1,7 +1,7 @@
 import "server-only";
 import { CALL_FORMAT, own, parseCall, type CallDocument, type Fault, type Places } from "@/engine/pattern";
 import type { LeftOut } from "@/engine/results";
-import { putTogether, storedReportSchema, type StoredReport } from "@/features/reports/schema";
+import { putTogether, READ_DECISION, storedReportSchema, type StoredReport } from "@/features/reports/schema";
 import { patternScope, type PatternAccess } from "@/features/patterns/access";
 import { latestRevision } from "@/features/patterns/data";
 import { database } from "@/server/database";
@@ -163,7 +163,7 @@ async function reportedTesters(access: CallAccess, connection: Connection): Prom
     }
     const decisions = report.decisions.map(({ decision, ...at }) => ({
       ...at,
-      decision: decision === "keep" ? ("keep" as const) : ("set-aside" as const),
+      decision: READ_DECISION[decision],
     }));
     const document = asReallyWorked(
       putTogether(stored.data, decisions),

@@ -112,11 +112,12 @@ export async function listCalls(access: PatternAccess): Promise<PatternSummary["
   return rows.map(toCall);
 }
 
-/** The newest revision. */
-export async function latestRevision(
-  access: PatternAccess,
-  connection: Connection = database(),
-): Promise<Revision> {
+/**
+ * The newest revision.
+ *
+ * @param connection a transaction in which it is read.
+ */
+export async function latestRevision(access: PatternAccess, connection: Connection = database()): Promise<Revision> {
   const row = await connection.revision.findFirst({
     where: { pattern: patternScope(access) },
     orderBy: { number: "desc" },

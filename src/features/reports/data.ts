@@ -52,7 +52,7 @@ export async function readDraft(access: TesterAccess, connection: Connection = d
   if (row == null || followed === undefined) throw new AppError("not-found");
   const revision = toRevision(followed);
   const { revisionId, document: pattern } = revision;
-  const unit = row.unit === "in" ? "in" : "cm";
+  const { unit } = row;
   const context: ReportContext = { pattern, size: row.size, unit, lengthWords: (cm) => formatLength(cm, unit) };
   const sent = report === undefined ? null : sentReport(report, { context, revision });
   return {

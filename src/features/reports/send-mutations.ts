@@ -58,6 +58,9 @@ async function decisionsFor(
   transaction: Connection,
   { sent, report }: { readonly sent: SentReport; readonly report: StoredReport },
 ) {
-  const decisions = await transaction.decision.findMany({ where: { reportId: sent.reportId } });
+  const decisions = await transaction.decision.findMany({
+    where: { reportId: sent.reportId },
+    omit: { reportId: true },
+  });
   return carriedDecisions(decisions, { from: sent.report, to: report });
 }

@@ -45,7 +45,7 @@ async function keepNumbersAlone(transaction: Connection, testerId: string): Prom
   const newest = await transaction.report.findFirst({
     where: { testerId },
     orderBy: { version: "desc" },
-    include: { decisions: true },
+    include: { decisions: { omit: { reportId: true } } },
   });
   if (newest === null) return;
   const { fit, ...report } = storedReportSchema.parse(newest.document);
@@ -56,7 +56,7 @@ async function keepNumbersAlone(transaction: Connection, testerId: string): Prom
       ...{ testerId, version: newest.version, revisionId: newest.revisionId, createdAt: newest.createdAt },
       document: { ...report, ...(mute === undefined ? {} : { fit: mute }) },
       submissionKey: randomUUID(),
-      decisions: { create: newest.decisions.map(({ part, position, decision }) => ({ part, position, decision })) },
+      decisions: { create: newest.decisions },
     },
   });
 }
