@@ -1,11 +1,11 @@
 import { z } from "zod";
-import { parsePattern, type PatternDocument } from "@/engine/pattern";
+import { parseStoredPattern, type PatternDocument } from "@/engine/pattern";
 import { takenSchema, type Taken } from "@/engine/revision";
 import { misworkedSchema } from "@/features/calls/schema";
 import { gapsOutputSchema } from "./schema";
 
 const patternSchema = z.unknown().transform((value, context): PatternDocument => {
-  const parsed = parsePattern(value);
+  const parsed = parseStoredPattern(value);
   if (parsed.ok) return parsed.document;
   context.addIssue({ code: "custom", message: "a plan's pattern is damaged" });
   return z.NEVER;

@@ -1,5 +1,5 @@
 import "server-only";
-import { CALL_FORMAT, own, parseCall, type CallDocument, type Places } from "@/engine/pattern";
+import { CALL_FORMAT, own, parseStoredCall, type CallDocument, type Places } from "@/engine/pattern";
 import { putTogether, storedReportSchema, type StoredReport } from "@/features/reports/schema";
 import { patternScope, type PatternAccess } from "@/features/patterns/access";
 import { latestRevision } from "@/features/patterns/data";
@@ -66,7 +66,7 @@ export async function callDocument(access: CallAccess): Promise<CallDocument> {
     reportedTesters(access),
   ]);
   const bySize = new Map(places.map(({ size, least, wanted }) => [size, { least, wanted }]));
-  const parsed = parseCall({
+  const parsed = parseStoredCall({
     format: CALL_FORMAT,
     pattern,
     places: Object.fromEntries(pattern.sizes.map(({ id }) => [id, bySize.get(id) ?? { least: 0, wanted: 0 }])),
