@@ -7,6 +7,7 @@ import { callAccess } from "@/features/calls/access";
 import { correctedNumbers, reasonSchema, typedSchema } from "@/features/patterns/schema";
 import { viewerAction, type Failure } from "@/server/action";
 import { AppError } from "@/server/errors";
+import { lastTexts, parseForm, readForm } from "@/server/read-form";
 import { submissionKey } from "@/server/submission-key";
 import { chosenIn, readChosen } from "./chosen";
 import { requestPlan, savePlan } from "./plan-mutations";
@@ -21,7 +22,7 @@ const planSchema = z.object({ callId: z.uuid(), baseNumber: z.coerce.number().in
 /** Asks for what changes where the chosen proposals are taken, and leads to the page that shows it. */
 export const planChanges = viewerAction(
   async (viewer, _last: PlanFailure | undefined, form: FormData): Promise<PlanFailure> => {
-    const { callId, baseNumber, key } = planSchema.parse(Object.fromEntries(form));
+    const { callId, baseNumber, key } = parseForm(planSchema, form);
     const access = await callAccess(viewer, callId, "editor");
     const chosen = chosenIn(form);
     const read = readChosen(chosen);
@@ -49,9 +50,10 @@ const correctionSchema = planSchema.extend({
 /** Asks for what is then to be expected where numbers are corrected by hand, and leads to the page that shows it. */
 export const planCorrection = viewerAction(
   async (viewer, _last: Failure | undefined, form: FormData): Promise<Failure> => {
-    const { callId, baseNumber, key, cell, reason } = correctionSchema.parse(Object.fromEntries(form));
+    const sent = lastTexts(readForm(form));
+    const { callId, baseNumber, key, cell, reason } = correctionSchema.parse(sent);
     const access = await callAccess(viewer, callId, "editor");
-    const typed = typedSchema.parse(correctedNumbers(form));
+    const typed = typedSchema.parse(correctedNumbers(Object.entries(sent)));
     const request = { kind: "correction", ...cell, typed, unit: viewer.unit, reason } as const;
     const { planId } = await requestPlan(access, {
       ...{ request, baseNumber },
@@ -61,7 +63,7 @@ export const planCorrection = viewerAction(
   },
 );
 
-const saveSchema = z.object({ callId: z.uuid(), planId: z.uuid() });
+const saveSchema = z.object({ callId: z.uuid(), planId: z.uuid(), reason: z.string().optional() });
 
 const SOMEBODY_SAVED =
   "Somebody saved a revision while you were looking at this. Nothing is lost: go back to “What to change” to see what is left to do against theirs.";
@@ -69,9 +71,9 @@ const SOMEBODY_SAVED =
 /** Saves what a plan makes of the pattern as the next revision, and leads to the gaps against it. */
 export const savePlannedRevision = viewerAction(
   async (viewer, _last: Failure | undefined, form: FormData): Promise<Failure> => {
-    const { callId, planId } = saveSchema.parse(Object.fromEntries(form));
+    const { callId, planId, reason: typed } = parseForm(saveSchema, form);
     const access = await callAccess(viewer, callId, "editor");
-    const reason = reasonSchema.safeParse(form.get("reason"));
+    const reason = reasonSchema.safeParse(typed);
     if (!reason.success) return failure(reason.error.issues[0]?.message ?? "The reason cannot be kept.");
     let number: number;
     try {

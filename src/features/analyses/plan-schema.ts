@@ -1,11 +1,11 @@
 import { z } from "zod";
 import { cellSchema, gapsOutputSchema } from "@/engine/gaps";
-import { idSchema, parsePattern, type PatternDocument } from "@/engine/pattern";
+import { idSchema, parseStoredPattern, type PatternDocument } from "@/engine/pattern";
 import { takenSchema, type Expectation } from "@/engine/revision";
 import { misworkedSchema } from "@/features/calls/schema";
 
 const patternSchema = z.unknown().transform((value, context): PatternDocument => {
-  const parsed = parsePattern(value);
+  const parsed = parseStoredPattern(value);
   if (parsed.ok) return parsed.document;
   context.addIssue({ code: "custom", message: "a plan's pattern is damaged" });
   return z.NEVER;

@@ -1,5 +1,5 @@
 import "server-only";
-import { CALL_FORMAT, own, parseCall, type CallDocument, type Fault, type Places } from "@/engine/pattern";
+import { CALL_FORMAT, own, parseStoredCall, type CallDocument, type Fault, type Places } from "@/engine/pattern";
 import type { LeftOut } from "@/engine/results";
 import { putTogether, READ_DECISION, storedReportSchema, type StoredReport } from "@/features/reports/schema";
 import { patternScope, type PatternAccess } from "@/features/patterns/access";
@@ -100,7 +100,7 @@ function readableCall(
   document: Omit<CallDocument, "testers">,
   { testers, leftOut }: ReportedTesters,
 ): Omit<AssembledCall, "revisionId"> {
-  const parsed = parseCall({ ...document, testers });
+  const parsed = parseStoredCall({ ...document, testers });
   if (parsed.ok) return { document: parsed.document, leftOut };
   const faulty = faultsByTester(parsed.faults, testers);
   if (faulty.size === 0)
