@@ -1,6 +1,6 @@
-import Papa from "papaparse";
 import { fitScaleWords } from "@/engine/reporting";
 import type { LengthUnit } from "@/engine/units";
+import { csvText } from "@/server/csv-text";
 import type { FitArea } from "./fit-board";
 import { verdictWords } from "./verdict-words";
 
@@ -15,7 +15,7 @@ export function fitCsv(areas: readonly FitArea[], unit: LengthUnit): string {
         scale,
         feels: fitScaleWords(scale, area),
         says: says ?? "",
-        gaps: area.governing
+        differences: area.governing
           .map(({ label }, at) => {
             const cell = cells[at];
             return cell ? `${label}: ${verdictWords(cell, { unit, size: size.label })}` : label;
@@ -24,5 +24,5 @@ export function fitCsv(areas: readonly FitArea[], unit: LengthUnit): string {
       })),
     ),
   );
-  return Papa.unparse(lines, { escapeFormulae: true });
+  return csvText(lines);
 }

@@ -63,7 +63,13 @@ describe("a pasted table of reports", () => {
 
   it("is named by the name that was asked for, and by a handle only where no name was", () => {
     const kinds = (questions: readonly string[], answers: readonly string[]) =>
-      guessReportChoices([[...questions, "Size"], [...answers, "M"]], PATTERN).columns.map(({ kind }) => kind);
+      guessReportChoices(
+        [
+          [...questions, "Size"],
+          [...answers, "M"],
+        ],
+        PATTERN,
+      ).columns.map(({ kind }) => kind);
     for (const heading of ["Handle", "Your profile", "User name", "username", "Screen name", "Account"])
       expect(kinds([heading, "Name"], ["knits_a_lot", "Ann"])).toEqual(["leave out", "name", "size"]);
     // Whatever the network is called, a handle begins with its sign.
@@ -73,7 +79,15 @@ describe("a pasted table of reports", () => {
   });
 
   it("leaves a measurement a measurement though somebody answers it with a sign in front", () => {
-    const { columns } = guessReportChoices([["Size", "A (cm)"], ["M", "@ 102"], ["M", "101"], ["M", "103"]], PATTERN);
+    const { columns } = guessReportChoices(
+      [
+        ["Size", "A (cm)"],
+        ["M", "@ 102"],
+        ["M", "101"],
+        ["M", "103"],
+      ],
+      PATTERN,
+    );
     expect(columns.map(({ kind }) => kind)).toEqual(["size", "measurement"]);
   });
 

@@ -83,7 +83,7 @@ describe("fit beside the gaps, in words", { timeout: 60_000 }, () => {
 
   it("stands in the file with what was said kept from being a formula", () => {
     const lines = fitCsv(boardOf(feeling("large", [-1, 0, -1])).areas, "cm").split("\r\n");
-    expect(lines[0]).toBe("area,size,tester,scale,feels,says,gaps");
+    expect(lines[0]).toBe("area,size,tester,scale,feels,says,differences");
     expect(lines[1]).toMatch(/^bust,L,Alva,-1,a little tight,"'=Snug",Bust: /);
     expect(lines).toHaveLength(1 + 3);
   });

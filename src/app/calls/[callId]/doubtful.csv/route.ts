@@ -4,7 +4,9 @@ import { loadCall } from "@/features/calls/loaders";
 import { csvDownload, stillReckoned } from "@/server/csv-download";
 
 export async function GET(_request: Request, { params }: RouteContext<"/calls/[callId]/doubtful.csv">) {
-  const { access, viewer } = await loadCall((await params).callId);
+  const { access, viewer, call, revision } = await loadCall((await params).callId);
   const analysis = await loadAnalysis(access);
-  return analysis === null ? stillReckoned() : csvDownload("doubtful.csv", doubtfulCsv(analysis, viewer.unit));
+  return analysis === null
+    ? stillReckoned()
+    : csvDownload([revision.document.name, call.title, "possible mistakes"], doubtfulCsv(analysis, viewer.unit));
 }

@@ -5,8 +5,10 @@ import { loadCall } from "@/features/calls/loaders";
 import { csvDownload, stillReckoned } from "@/server/csv-download";
 
 export async function GET(_request: Request, { params }: RouteContext<"/calls/[callId]/gaps.csv">) {
-  const { access, viewer } = await loadCall((await params).callId);
+  const { access, viewer, call } = await loadCall((await params).callId);
   const analysis = await loadAnalysis(access);
   if (analysis === null) return stillReckoned();
-  return csvDownload("gaps.csv", gapsCsv(gapBoard(analysis.document, analysis.output, viewer.unit)));
+  const { document, output } = analysis;
+  const csv = gapsCsv(gapBoard(document, output, viewer.unit), document.pattern);
+  return csvDownload([document.pattern.name, call.title, "differences"], csv);
 }

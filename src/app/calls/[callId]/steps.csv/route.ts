@@ -4,7 +4,9 @@ import { loadCall } from "@/features/calls/loaders";
 import { csvDownload, stillReckoned } from "@/server/csv-download";
 
 export async function GET(_request: Request, { params }: RouteContext<"/calls/[callId]/steps.csv">) {
-  const { access, viewer } = await loadCall((await params).callId);
+  const { access, viewer, call, revision } = await loadCall((await params).callId);
   const analysis = await loadAnalysis(access);
-  return analysis === null ? stillReckoned() : csvDownload("steps.csv", stepsCsv(analysis, viewer.unit));
+  return analysis === null
+    ? stillReckoned()
+    : csvDownload([revision.document.name, call.title, "steps"], stepsCsv(analysis, viewer.unit));
 }

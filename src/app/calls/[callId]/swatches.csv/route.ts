@@ -5,8 +5,11 @@ import { loadCall } from "@/features/calls/loaders";
 import { csvDownload, stillReckoned } from "@/server/csv-download";
 
 export async function GET(_request: Request, { params }: RouteContext<"/calls/[callId]/swatches.csv">) {
-  const { access, viewer } = await loadCall((await params).callId);
+  const { access, viewer, call, revision } = await loadCall((await params).callId);
   const analysis = await loadAnalysis(access);
   if (analysis === null) return stillReckoned();
-  return csvDownload("swatches.csv", swatchesCsv(swatchView(analysis, viewer.unit), viewer.unit));
+  return csvDownload(
+    [revision.document.name, call.title, "swatches"],
+    swatchesCsv(swatchView(analysis, viewer.unit), viewer.unit),
+  );
 }

@@ -5,7 +5,9 @@ import { loadCall } from "@/features/calls/loaders";
 import { csvDownload, stillReckoned } from "@/server/csv-download";
 
 export async function GET(_request: Request, { params }: RouteContext<"/calls/[callId]/testers.csv">) {
-  const { access } = await loadCall((await params).callId);
+  const { access, call, revision } = await loadCall((await params).callId);
   const analysis = await loadAnalysis(access);
-  return analysis === null ? stillReckoned() : csvDownload("testers.csv", testersCsv(testerBoard(analysis)));
+  return analysis === null
+    ? stillReckoned()
+    : csvDownload([revision.document.name, call.title, "measuring habits"], testersCsv(testerBoard(analysis)));
 }
