@@ -142,7 +142,7 @@ export const PAGES: Readonly<Record<string, PageRow>> = {
     answers: TESTS,
   },
   "/testing/[testerId]/measurements": {
-    path: ({ ownTesterId }) => `/testing/${ownTesterId}/measurements`,
+    path: ({ ownTesterId }) => `/testing/${ownTesterId}/measurements?m=bust`,
     answers: TESTS,
   },
   "/testing/[testerId]/pattern": {

@@ -5,7 +5,19 @@ import { saltmarshCall } from "../prisma/demo/saltmarsh-call";
 /** The demonstration's call, whose planted faults the README tells. */
 export const CALL: CallDocument = saltmarshCall().call;
 
-/** Brings a call document in by the page, as a person pastes it, and waits for its gap page. @returns the call's id. */
+/** Long enough for an analysis that waits its turn behind those of all other tests on a busy machine. */
+export const ANALYSIS_MS = 60_000;
+
+/** What stands in the place of results that are not there yet; the page looks for them again by itself. */
+const UNDER_WAY = /^Sizewright is working out/;
+
+/** Waits for a page's results as a person does who has it open, and does not touch it. */
+export async function expectResults(page: Page): Promise<void> {
+  await page.getByRole("heading", { level: 1 }).waitFor();
+  await expect(page.getByText(UNDER_WAY)).toHaveCount(0, { timeout: ANALYSIS_MS });
+}
+
+/** Brings a call document in by the page, as a person pastes it, and waits for its results. @returns the call's id. */
 export async function bringCall(page: Page, call: CallDocument = CALL): Promise<string> {
   await page.goto("/patterns/new/document");
   await page.waitForLoadState("networkidle");
@@ -13,6 +25,7 @@ export async function bringCall(page: Page, call: CallDocument = CALL): Promise<
   await page.getByLabel("Name of the test call").fill("Spring test");
   await page.getByRole("button", { name: "Bring it in" }).click();
   await page.waitForURL(/\/calls\/[^/]+\/gaps$/);
+  await expectResults(page);
   return page.url().split("/").at(-2) ?? "";
 }
 

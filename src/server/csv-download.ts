@@ -1,9 +1,14 @@
-/** A table for a spreadsheet, as a file. */
-export function csvDownload(fileName: string, csv: string): Response {
-  return new Response(csv, {
+import { attachment } from "./attachment";
+
+/** By which spreadsheets know that the letters are UTF-8. */
+const BYTE_ORDER_MARK = "\uFEFF";
+
+/** A table for a spreadsheet, as a file. @param name what it is of: pattern, test, page. @param csv from `csvText`. */
+export function csvDownload(name: readonly string[], csv: string): Response {
+  return new Response(`${BYTE_ORDER_MARK}${csv}`, {
     headers: {
       "content-type": "text/csv; charset=utf-8",
-      "content-disposition": `attachment; filename="${fileName}"`,
+      "content-disposition": attachment(name, "csv"),
       "cache-control": "private, no-store",
     },
   });

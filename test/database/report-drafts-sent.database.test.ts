@@ -82,6 +82,25 @@ describe("sending a report", () => {
     expect(third?.document).toEqual(first?.document);
   });
 
+  it("leaves nothing changed since, however it was typed; then says which fields were changed, and forgets what was undone", async () => {
+    const ann = await makeTester(called);
+    const changed = async () => (await readDraft(ann)).changed;
+    // None of this is stored as it was typed: a second device's key, no fabric, a unit behind, a text that cannot be read.
+    await type(ann, { "swatch.3kq.toolMm": "4", "swatch.3kq.stitches": "20", "swatch.3kq.across": "10 cm" });
+    await type(ann, { "swatch.3kq.rows": "25", "swatch.3kq.along": "10", hours: " 38 ", "worked.width": "abc" });
+    expect(await changed()).toEqual([]);
+    await send(ann);
+    expect(await changed()).toEqual([]);
+    await type(ann, { hours: "39" });
+    expect(await changed()).toEqual(["hours"]);
+    await type(ann, { hours: "38" });
+    expect(await changed()).toEqual([]);
+    await type(ann, { "worked.width": "98" });
+    expect(await changed()).toEqual(["worked.width"]);
+    await send(ann);
+    expect(await changed()).toEqual([]);
+  });
+
   it("gives the call's document its newest version, testers without a report none", async () => {
     const mine = await makeCall();
     const [ann] = [await makeTester(mine), await makeTester(mine)];

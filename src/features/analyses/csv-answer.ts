@@ -1,10 +1,12 @@
 import "server-only";
+import type { LoadedCall } from "@/features/calls/loaders";
 import { csvDownload, notCalculated, stillCalculating } from "@/server/csv-download";
 import type { LoadedResults, Results } from "./loaders";
 
-/** A page's table as a file, made of results that are of the call as it is now; else why there is none. */
+/** A page's table as a file, named after pattern, test and page, and made of results that are of the call as it is now; else why there is none. */
 export async function csvAnswer<Parts>(
-  fileName: string,
+  { call, revision }: LoadedCall,
+  page: string,
   { progress, results }: LoadedResults<Parts>,
   tableOf: (results: Results<Parts>) => string | Promise<string>,
 ): Promise<Response> {
@@ -15,6 +17,6 @@ export async function csvAnswer<Parts>(
     case "failed":
       return notCalculated(progress.message);
     case "current":
-      return results === null ? stillCalculating() : csvDownload(fileName, await tableOf(results));
+      return results === null ? stillCalculating() : csvDownload([revision.document.name, call.title, page], await tableOf(results));
   }
 }

@@ -1,10 +1,10 @@
-import Papa from "papaparse";
 import type { PatternDocument } from "@/engine/pattern";
 import type { FlaggedItem } from "@/engine/results";
 import type { LengthUnit } from "@/engine/units";
+import { csvText } from "@/server/csv-text";
 import { doubtWords, itemWords, standingWords } from "./doubtful-words";
 
-/** The doubtful items as a table for a spreadsheet. */
+/** The possible mistakes as a table for a spreadsheet. */
 export function doubtfulCsv(
   items: readonly FlaggedItem[],
   { pattern, names, unit }: { pattern: PatternDocument; names: ReadonlyMap<string, string>; unit: LengthUnit },
@@ -12,9 +12,9 @@ export function doubtfulCsv(
   const lines = items.map((item) => ({
     tester: names.get(item.tester) ?? item.tester,
     size: pattern.sizes.find(({ id }) => id === item.size)?.label ?? item.size,
-    "what she gave": itemWords(item, pattern, unit),
-    "what is odd": doubtWords(item, unit),
-    "what was done": standingWords(item),
+    "value given": itemWords(item, pattern, unit),
+    "what looks wrong": doubtWords(item, unit),
+    decision: standingWords(item),
   }));
-  return Papa.unparse(lines, { escapeFormulae: true });
+  return csvText(lines);
 }

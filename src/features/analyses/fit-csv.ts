@@ -1,7 +1,7 @@
-import Papa from "papaparse";
 import type { PatternDocument } from "@/engine/pattern";
 import { fitScaleWords } from "@/engine/reporting";
 import type { LengthUnit } from "@/engine/units";
+import { csvText } from "@/server/csv-text";
 import type { FitArea } from "./fit-board";
 import type { FitAnswer } from "./fit-data";
 import { verdictWords } from "./verdict-words";
@@ -23,9 +23,9 @@ export function fitCsv(
     return [
       {
         ...{ area: area.label, size, tester: name, scale, feels: fitScaleWords(scale, area), says: says ?? "" },
-        gaps: differences.join("; "),
+        differences: differences.join("; "),
       },
     ];
   });
-  return Papa.unparse(lines, { escapeFormulae: true });
+  return csvText(lines);
 }

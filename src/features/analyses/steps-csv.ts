@@ -1,16 +1,17 @@
-import Papa from "papaparse";
 import type { PatternDocument } from "@/engine/pattern";
-import { fromCm, type LengthUnit } from "@/engine/units";
+import type { LengthUnit } from "@/engine/units";
+import { csvText } from "@/server/csv-text";
+import { lengthCell } from "@/ui/length-cell";
 import type { TesterParts } from "./schema";
 
-/** Every reading of the call from target to gap, a line a reading, lengths unrounded in the reader's unit. */
+/** Every reading of the test from target to difference, a line a reading, lengths as they are shown in the reader's unit. */
 export function stepsCsv(
   testers: readonly TesterParts<"steps">[],
   { pattern, unit }: { pattern: PatternDocument; unit: LengthUnit },
 ): string {
   const sizes = new Map(pattern.sizes.map(({ id, label }) => [id, label]));
   const measurements = new Map(pattern.measurements.map((measurement) => [measurement.id, measurement]));
-  const length = (cm: number) => fromCm(cm, unit);
+  const length = (cm: number | null) => lengthCell(cm, unit);
   const lines = testers.flatMap(({ name, size, readings }) =>
     readings.map(({ step, notCounted }) => {
       const measurement = measurements.get(step.measurement);
@@ -19,15 +20,15 @@ export function stepsCsv(
         size: sizes.get(size) ?? size,
         letter: measurement?.letter ?? "",
         measurement: measurement?.label ?? step.measurement,
-        [`target ${unit}`]: step.targetCm === null ? "" : length(step.targetCm),
-        [`as designed ${unit}`]: length(step.designCm),
-        [`worked otherwise ${unit}`]: length(step.workedStepCm),
-        [`her gauge explains ${unit}`]: length(step.gaugeStepCm),
-        [`what it does not ${unit}`]: length(step.gapCm),
-        [`her measurement ${unit}`]: length(step.readingCm),
-        counts: notCounted === null ? "yes" : "no",
+        [`target (${unit})`]: length(step.targetCm),
+        [`planned (${unit})`]: length(step.designCm),
+        [`from different counts (${unit})`]: length(step.workedStepCm),
+        [`from own gauge (${unit})`]: length(step.gaugeStepCm),
+        [`difference (${unit})`]: length(step.gapCm),
+        [`measured (${unit})`]: length(step.readingCm),
+        included: notCounted === null ? "yes" : "no",
       };
     }),
   );
-  return Papa.unparse(lines, { escapeFormulae: true });
+  return csvText(lines);
 }

@@ -8,7 +8,7 @@ import { submissionKey } from "@/server/submission-key";
 import { inTransaction, type Connection } from "@/server/transaction";
 import { carriedDecisions } from "./carried-decisions";
 import { readDraft, type SentReport } from "./data";
-import { whyNot } from "./draft-mutations";
+import { reportingScope, whyNot } from "./draft-mutations";
 import { storedReportSchema, type StoredReport } from "./schema";
 
 /**
@@ -26,6 +26,11 @@ export async function sendReport(access: TesterAccess, seen: number): Promise<{ 
     if (!(await holdOpenCall(transaction, { id: access.callId, testers }))) throw await whyNot(transaction, access);
     const { context, revisionId, typed: fields, version: draft, sent } = await readDraft(access, transaction);
     if (draft !== seen) throw new AppError("changed-meanwhile", CHANGED);
+    // What is stored as the report differs from the fields: in what is filled in for them, and what could not be read.
+    await transaction.reportDraft.updateMany({
+      where: { tester: reportingScope(access) },
+      data: { sent: fields },
+    });
     const read = readReport(fields, context);
     const report = storedReportSchema.parse(read.report);
     const content = canonicalJson({ report, typed: read.typed, revisionId });

@@ -88,7 +88,7 @@ describe("fit beside the gaps, in words", { timeout: 60_000 }, () => {
       says: at === 0 ? "=Snug" : null,
     }));
     const lines = fitCsv(answers, { areas, pattern: document.pattern, unit: "cm" }).split("\r\n");
-    expect(lines[0]).toBe("area,size,tester,scale,feels,says,gaps");
+    expect(lines[0]).toBe("area,size,tester,scale,feels,says,differences");
     expect(lines[1]).toMatch(/^bust,L,Alva,-1,a little tight,"'=Snug",Bust: /);
     expect(lines).toHaveLength(1 + 3);
   });

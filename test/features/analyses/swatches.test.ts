@@ -89,7 +89,7 @@ describe("swatches against the stated gauge", { timeout: 60_000 }, () => {
   it("stand in the file with their names kept from being formulas", () => {
     const csv = swatchesCsv(swatchView(analysisOf([[swatch()]], "=Alva"), "cm"), "cm");
     expect(csv.split("\r\n")).toEqual([
-      "fabric,tester,size,tool mm,stitches to 10 cm,stated stitches to 10 cm,rows to 10 cm,stated rows to 10 cm,washed,on the garment,counts for",
+      "fabric,tester,size,needle or hook (mm),stitches over 10 cm,pattern's stitches over 10 cm,rows over 10 cm,pattern's rows over 10 cm,washed,on the garment,counts for",
       `Main,"'=Alva",S,4,20,20,25,25,yes,no,both`,
     ]);
   });

@@ -9,7 +9,8 @@ export async function GET(_request: Request, { params }: RouteContext<"/calls/[c
   const loaded = await loadCall((await params).callId);
   const { access, viewer } = loaded;
   return await csvAnswer(
-    "doubtful.csv",
+    loaded,
+    "possible mistakes",
     await loadResults(loaded, PAGE_PARTS.doubtful),
     async ({ flagged, pattern }) => {
       const names = await testerNames(

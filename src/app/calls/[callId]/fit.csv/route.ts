@@ -9,7 +9,7 @@ import { loadCall } from "@/features/calls/loaders";
 export async function GET(_request: Request, { params }: RouteContext<"/calls/[callId]/fit.csv">) {
   const loaded = await loadCall((await params).callId);
   const { access, viewer } = loaded;
-  return await csvAnswer("fit.csv", await loadResults(loaded, PAGE_PARTS.fit), async (results) =>
+  return await csvAnswer(loaded, "fit", await loadResults(loaded, PAGE_PARTS.fit), async (results) =>
     fitCsv(await fitAnswers(access), { areas: fitBoard(results), pattern: results.pattern, unit: viewer.unit }),
   );
 }

@@ -8,5 +8,6 @@ import { loadCall } from "@/features/calls/loaders";
 export async function GET(_request: Request, { params }: RouteContext<"/calls/[callId]/gaps.csv">) {
   const loaded = await loadCall((await params).callId);
   const results = await loadResults(loaded, PAGE_PARTS.gaps);
-  return await csvAnswer("gaps.csv", results, (found) => gapsCsv(gapBoard(found, loaded.viewer.unit)));
+  return await csvAnswer(loaded, "differences", results, (found) =>
+    gapsCsv(gapBoard(found, loaded.viewer.unit), found.pattern));
 }

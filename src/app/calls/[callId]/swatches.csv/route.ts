@@ -9,7 +9,7 @@ import { loadCall } from "@/features/calls/loaders";
 export async function GET(_request: Request, { params }: RouteContext<"/calls/[callId]/swatches.csv">) {
   const loaded = await loadCall((await params).callId);
   const { unit } = loaded.viewer;
-  return await csvAnswer("swatches.csv", await loadResults(loaded, PAGE_PARTS.swatches), async (results) => {
+  return await csvAnswer(loaded, "swatches", await loadResults(loaded, PAGE_PARTS.swatches), async (results) => {
     const testers = await storedTesters(loaded.access, results, TESTER_PARTS.swatches);
     return swatchesCsv(swatchView({ ...results, testers }, unit), unit);
   });

@@ -8,7 +8,7 @@ import { loadCall } from "@/features/calls/loaders";
 
 export async function GET(_request: Request, { params }: RouteContext<"/calls/[callId]/testers.csv">) {
   const loaded = await loadCall((await params).callId);
-  return await csvAnswer("testers.csv", await loadResults(loaded, PAGE_PARTS.testers), async (results) => {
+  return await csvAnswer(loaded, "measuring habits", await loadResults(loaded, PAGE_PARTS.testers), async (results) => {
     const rows = await storedTesters(loaded.access, results, TESTER_PARTS.testers);
     return testersCsv(testerBoard({ ...results, rows, testers: rows.length, names: new Map() }));
   });

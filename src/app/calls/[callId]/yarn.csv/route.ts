@@ -9,7 +9,7 @@ export async function GET(request: Request, { params }: RouteContext<"/calls/[ca
   const loaded = await loadCall((await params).callId);
   const { round } = yarnQuerySchema.parse(Object.fromEntries(new URL(request.url).searchParams));
   const { unit } = loaded.viewer;
-  return await csvAnswer("yarn.csv", await loadResults(loaded, PAGE_PARTS.yarn), (results) =>
+  return await csvAnswer(loaded, "yarn", await loadResults(loaded, PAGE_PARTS.yarn), (results) =>
     yarnCsv(yarnBoard({ ...results, testers: [] }, { unit, roundTo: round })),
   );
 }
