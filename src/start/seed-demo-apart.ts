@@ -15,5 +15,5 @@ export async function seedDemo(root: string): Promise<void> {
     child.once("error", reject);
     child.once("exit", resolve);
   });
-  if (code !== 0) throw new StartError("The demo's data could not be laid; what went wrong stands above.");
+  if (code !== 0) throw new StartError("The demo data could not be created. The reason is printed above.");
 }

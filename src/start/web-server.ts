@@ -67,7 +67,8 @@ function listen(server: Server, { host, port, further }: Place): Promise<number>
     let trying = port;
     server.on("error", (error) => {
       if (!hasCode(error, "EADDRINUSE")) return reject(error);
-      if (trying === last) return reject(new StartError(`Port ${port} is taken. Name a free one with PORT.`));
+      if (trying === last)
+        return reject(new StartError(`Port ${port} is already in use. Choose another one with PORT.`));
       trying += 1;
       server.listen(trying, host);
     });
