@@ -78,11 +78,11 @@ async function launch({ person, root, flags = [], settings = {} }: Start) {
 }
 
 /** Starts, does something with the address that answers, and stops. @throws {Error} with what was printed. */
-export async function started(start: Start, use: (address: string) => Promise<void>): Promise<void> {
+export async function started(start: Start, visit: (address: string) => Promise<void>): Promise<void> {
   const { address, isRunning, printed, stop } = await launch(start);
   try {
     if (!isRunning) throw new Error(`It did not start, and printed:\n${printed()}`);
-    await use(address);
+    await visit(address);
   } catch (error) {
     await stop();
     throw error;
