@@ -1,6 +1,5 @@
-import { existsSync } from "node:fs";
 import { defineConfig } from "@playwright/test";
-import { SYSTEM_CHROMIUM } from "./test/install-chromium";
+import { CHROMIUM_OPTIONS } from "./test/install-chromium";
 
 export default defineConfig({
   testDir: "e2e",
@@ -17,10 +16,7 @@ export default defineConfig({
     locale: "en-GB",
     timezoneId: "Pacific/Chatham",
     screenshot: "only-on-failure",
-    launchOptions: {
-      ...(existsSync(SYSTEM_CHROMIUM) ? { executablePath: SYSTEM_CHROMIUM } : {}),
-      args: process.getuid?.() === 0 ? ["--no-sandbox"] : [],
-    },
+    launchOptions: CHROMIUM_OPTIONS,
   },
   projects: [
     // Applicants and testers come by phone.

@@ -69,8 +69,12 @@ function listen(server: Server, { host, port, further }: Place): Promise<number>
     const last = port + further;
     let trying = port;
     server.on("error", (error) => {
-      if (!hasCode(error, "EADDRINUSE")) return reject(error);
-      if (trying === last) return reject(new StartError(`Port ${port} is taken. Name a free one with PORT.`));
+      if (!hasCode(error, "EADDRINUSE")) {
+        const sentence = `Sizewright cannot use ${host}, port ${trying}: ${error.message}. Choose others with HOST and PORT.`;
+        return reject(new StartError(sentence));
+      }
+      if (trying === last)
+        return reject(new StartError(`Port ${port} is already in use. Choose another one with PORT.`));
       trying += 1;
       server.listen(trying, host);
     });

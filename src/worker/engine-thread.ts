@@ -5,7 +5,9 @@ import type { RunTask } from "@/server/run-task";
 /** Twenty thousand testers take less than a minute. */
 const LONGEST_MS = 180_000;
 
-const ENTRY = new URL("./engine-thread-loader.mjs", import.meta.url);
+/** Built, the thread's program stands beside this one; while developing, a loader of TypeScript comes first. */
+const isBuilt = import.meta.url.endsWith(".js");
+const ENTRY = new URL(isBuilt ? "./engine-thread-entry.js" : "./engine-thread-loader.mjs", import.meta.url);
 
 export interface EngineThread {
   readonly run: RunTask<EngineTask>;

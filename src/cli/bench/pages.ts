@@ -90,7 +90,7 @@ function line(name: string, { msAPage, times, medianMs, kB, script }: Cells): st
 const SECRET = "a secret of the bench, for nothing else at all";
 
 async function startServer(folder: string): Promise<{ address: string; stop: () => Promise<void> }> {
-  const child = spawn(process.execPath, ["--import", "tsx", "src/start/main.ts"], {
+  const child = spawn(process.execPath, ["dist/start/main.js"], {
     env: {
       ...process.env,
       ...{ HOST: "127.0.0.1", PORT: "0", SIZEWRIGHT_FOLDER: folder, LOG_LEVEL: "error" },
