@@ -27,7 +27,7 @@ function SegmentText({ segment, at }: { readonly segment: Segment; readonly at: 
       );
     case "sizes":
       return (
-        <span className="numbers text-soft">
+        <span className="sizes">
           {segment.parts.map(({ text, size }, part) =>
             size === at ? <OwnNumber key={part} text={text} isNone={segment.isNone} /> : text,
           )}
@@ -38,7 +38,7 @@ function SegmentText({ segment, at }: { readonly segment: Segment; readonly at: 
 
 function OwnNumber({ text, isNone }: { readonly text: string; readonly isNone: boolean }) {
   return (
-    <mark className="rounded-sm border-b-3 border-thread bg-band px-1 font-bold text-ink">
+    <mark>
       <span className="sr-only">for your size: {isNone ? "none " : ""}</span>
       {text}
     </mark>
