@@ -2,11 +2,10 @@ import { randomUUID } from "node:crypto";
 import fc from "fast-check";
 import { beforeAll, expect, it } from "vitest";
 import { applicationBoard, boardCounts, chosenApplications } from "@/features/applications/application-board";
-import { chosenPage, neighbourIds } from "@/features/applications/application-list-data";
+import { APPLICATIONS_A_PAGE, chosenPage, neighbourIds } from "@/features/applications/application-list-data";
 import { callApplications } from "@/features/applications/data";
 import { listQuerySchema, type ListQuery } from "@/features/applications/list-query";
 import { database } from "@/server/database";
-import { ROWS_A_PAGE } from "@/ui/page-number";
 import { applicantsDocument } from "../factories/applicants";
 import { NOW, person, placesCall, type PlacesCall } from "./places-call";
 import { callAccess } from "@/features/calls/access";
@@ -61,13 +60,13 @@ it.each([{ fitBy: ["bust"] }, { fitBy: [] }])(
         const query: ListQuery = { word, size, page: 1 };
         const expected = chosenApplications(all, query).map(({ applicationId }) => applicationId);
         const page = await chosenPage(made.access, { ...board, query });
-        expect(page.ids, `${word}, ${size}`).toEqual(expected.slice(0, ROWS_A_PAGE));
-        expect(page.pages).toBe(Math.max(1, Math.ceil(expected.length / ROWS_A_PAGE)));
+        expect(page.ids, `${word}, ${size}`).toEqual(expected.slice(0, APPLICATIONS_A_PAGE));
+        expect(page.pages).toBe(Math.max(1, Math.ceil(expected.length / APPLICATIONS_A_PAGE)));
         expect(page.counts).toEqual(boardCounts(all, board));
       }
     const last = await chosenPage(made.access, { ...board, query: listQuerySchema.parse({ page: "999" }) });
     const standing = chosenApplications(all, listQuerySchema.parse({})).map(({ applicationId }) => applicationId);
-    expect(last.ids).toEqual(standing.slice((last.pages - 1) * ROWS_A_PAGE));
+    expect(last.ids).toEqual(standing.slice((last.pages - 1) * APPLICATIONS_A_PAGE));
   },
 );
 

@@ -5,7 +5,7 @@ import { bodyRuler, REACH, type RulerMark } from "@/engine/places";
 import type { CallAccess } from "@/features/calls/access";
 import { Prisma } from "@/generated/prisma/client";
 import { database } from "@/server/database";
-import { pageOfList, ROWS_A_PAGE, type PageOfList } from "@/ui/page-number";
+import { pageOfList, type PageOfList } from "@/ui/page-number";
 import { wantedSizes, type BoardCounts } from "./application-board";
 import type { ListQuery } from "./list-query";
 
@@ -13,6 +13,9 @@ import type { ListQuery } from "./list-query";
  * The list of applications inside the database: `chosenApplications` and `boardCounts` say the same of rows that are
  * read. A database test holds the two together.
  */
+
+/** Each is a form of its own with three buttons, so that fewer make a light page. */
+export const APPLICATIONS_A_PAGE = 25;
 
 interface Asked {
   readonly pattern: PatternDocument;
@@ -39,9 +42,9 @@ export async function chosenPage(access: CallAccess, asked: Asked): Promise<Chos
     WITH applied AS MATERIALIZED (${appliedSql(access, asked.fitBy)}),
     chosen AS (SELECT id, position FROM applied WHERE ${chosenSql(asked)}),
     page AS (
-      SELECT id, position FROM chosen ORDER BY position DESC LIMIT ${ROWS_A_PAGE}
-      OFFSET least(${(query.page - 1) * ROWS_A_PAGE},
-                   (SELECT greatest(count(*) - 1, 0) / ${ROWS_A_PAGE} * ${ROWS_A_PAGE} FROM chosen))
+      SELECT id, position FROM chosen ORDER BY position DESC LIMIT ${APPLICATIONS_A_PAGE}
+      OFFSET least(${(query.page - 1) * APPLICATIONS_A_PAGE},
+                   (SELECT greatest(count(*) - 1, 0) / ${APPLICATIONS_A_PAGE} * ${APPLICATIONS_A_PAGE} FROM chosen))
     )
     SELECT
       (SELECT coalesce(jsonb_agg(id ORDER BY position DESC), '[]') FROM page) AS ids,
@@ -55,7 +58,7 @@ export async function chosenPage(access: CallAccess, asked: Asked): Promise<Chos
   const count = (name: string) => many[name] ?? 0;
   const [from] = sizes.filter(({ id }) => largest.includes(id));
   return {
-    ...pageOfList(query.page, chosen),
+    ...pageOfList(query.page, chosen, APPLICATIONS_A_PAGE),
     ids,
     counts: {
       byWord: {

@@ -22,7 +22,7 @@ export interface InvitationPage extends PageOfList {
   readonly invitations: readonly InvitationView[];
 }
 
-const LISTED = 20;
+const LISTED = 12;
 
 interface Asked {
   readonly now: Date;

@@ -1,14 +1,13 @@
-import Link from "next/link";
 import type { PatternDocument, Places } from "@/engine/pattern";
 import { ButtonLink } from "@/ui/button";
 import { ChoiceLinks } from "@/ui/choice-links";
 import { EmptyState } from "@/ui/empty-state";
 import { Paging } from "@/ui/paging";
 import { Section } from "@/ui/section";
-import { TableFrame } from "@/ui/table-frame";
 import type { ProgressList } from "../../progress-list-data";
 import { LISTED_NEEDS, progressHref, type ProgressQuery } from "../../progress-query";
 import type { Progress } from "../../tester-status-data";
+import { PeopleTable, type ListedPerson } from "./people-table";
 import { NEED_FILTER_WORDS, needWords, sinceWords, STATE_WORDS } from "./progress-words";
 import { SizeBoard } from "./size-board";
 
@@ -36,7 +35,10 @@ export function ProgressView(props: ProgressViewProps) {
         {list.people.length === 0 ? (
           <p className="text-soft">Nobody matches these filters.</p>
         ) : (
-          <PeopleTable {...props} />
+          <PeopleTable
+            base={progressHref(callId, {})}
+            people={list.people.map((progress) => listedPerson(progress, props))}
+          />
         )}
         <Paging
           label="Pages of testers"
@@ -102,57 +104,19 @@ function Filters({ callId, pattern, list, query }: Pick<ProgressViewProps, "call
   );
 }
 
-/** A table at a desk; on a phone each row is a card of its own. */
-function PeopleTable({ callId, pattern, list, unit }: ProgressViewProps) {
-  const labels = new Map(pattern.sizes.map(({ id, label }) => [id, label]));
-  return (
-    <TableFrame label="Who is where">
-      <table className="people-table">
-        <thead>
-          <tr>
-            <th scope="col">Who</th>
-            <th scope="col">Size</th>
-            <th scope="col">Where</th>
-            <th scope="col">What needs you</th>
-          </tr>
-        </thead>
-        <tbody>
-          {list.people.map((progress) => (
-            <tr key={progress.row.testerId}>
-              <Who {...{ callId, progress }} />
-              <td data-label="Size">{labels.get(progress.row.size) ?? progress.row.size}</td>
-              <td>
-                {STATE_WORDS[progress.state]} <small>{sinceWords(progress)}</small>
-              </td>
-              <Needs {...{ progress, unit }} />
-            </tr>
-          ))}
-        </tbody>
-      </table>
-    </TableFrame>
-  );
-}
-
-function Who({ callId, progress: { row } }: { readonly callId: string; readonly progress: Progress }) {
-  return (
-    <th scope="row">
-      <Link href={`/calls/${callId}/progress/${row.testerId}`} prefetch={false}>
-        <bdi>{row.name ?? row.code}</bdi>
-      </Link>
-      {row.note ? <small>{row.note}</small> : null}
-    </th>
-  );
-}
-
-function Needs({ progress, unit }: { readonly progress: Progress; readonly unit: "cm" | "in" }) {
-  if (progress.needs.length === 0) return <td className="nothing">nothing</td>;
-  return (
-    <td>
-      <ul className="needs">
-        {progress.needs.map((need) => (
-          <li key={need}>{needWords(need, progress, unit)}</li>
-        ))}
-      </ul>
-    </td>
-  );
+/** A row of the table, in words. */
+function listedPerson(
+  progress: Progress,
+  { pattern, unit }: Pick<ProgressViewProps, "pattern" | "unit">,
+): ListedPerson {
+  const { row, state, needs } = progress;
+  return {
+    id: row.testerId,
+    name: row.name ?? row.code,
+    note: row.note,
+    size: pattern.sizes.find(({ id }) => id === row.size)?.label ?? row.size,
+    state: STATE_WORDS[state],
+    since: sinceWords(progress),
+    needs: needs.map((need) => needWords(need, progress, unit)),
+  };
 }

@@ -39,21 +39,12 @@ export function SizeBoard({ callId, pattern, places, counts, mayEdit }: SizeBoar
           key: id,
           head: <span className="font-serif text-lg">{label}</span>,
           cells: [
-            ...byColumn.map((count, at) => (count === 0 ? <Nobody key={at} /> : count)),
+            ...byColumn,
             <PlaceCell key="places" {...{ callId, mayEdit, standing, wanted: own(places, id)?.wanted ?? 0 }} />,
           ],
         };
       })}
     />
-  );
-}
-
-function Nobody() {
-  return (
-    <span className="text-soft">
-      <span aria-hidden="true">·</span>
-      <span className="sr-only">0</span>
-    </span>
   );
 }
 
