@@ -15,7 +15,7 @@ import type { ListQuery } from "./list-query";
  */
 
 /** Each is a form of its own with three buttons, so that fewer make a light page. */
-export const APPLICATIONS_A_PAGE = 25;
+export const APPLICATIONS_A_PAGE = 20;
 
 interface Asked {
   readonly pattern: PatternDocument;

@@ -13,7 +13,7 @@ interface WaitingTableProps {
   readonly frame: PlacesFrame;
 }
 
-const LISTED = 20;
+const LISTED = 12;
 
 /** Who stands in no size, with her body and why. */
 export function WaitingTable({ people, measurementIds, frame }: WaitingTableProps) {
