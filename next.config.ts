@@ -6,7 +6,7 @@ const config: NextConfig = {
   logging: { incomingRequests: false },
   // npm run validate checks the types of every file, these among them.
   typescript: { ignoreBuildErrors: true },
-  serverExternalPackages: ["@node-rs/argon2", "pg", "pino", "pg-boss"],
+  serverExternalPackages: ["@node-rs/argon2", "pg", "pino"],
   experimental: { serverActions: { bodySizeLimit: "21mb" } },
 };
 

@@ -17,6 +17,8 @@ export async function csvAnswer<Parts>(
     case "failed":
       return notCalculated(progress.message);
     case "current":
-      return results === null ? stillCalculating() : csvDownload([revision.document.name, call.title, page], await tableOf(results));
+      return results === null
+        ? stillCalculating()
+        : csvDownload([revision.document.name, call.title, page], await tableOf(results));
   }
 }

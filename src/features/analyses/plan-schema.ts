@@ -15,7 +15,7 @@ const unitSchema = z.enum(["cm", "in"]);
 
 /** What a plan asks: what becomes of the pattern where proposals are accepted, or where numbers are corrected by hand. */
 export const planRequestSchema = z.discriminatedUnion("kind", [
-  z.strictObject({ kind: z.literal("proposals"), take: z.array(takenSchema) }),
+  z.strictObject({ kind: z.literal("proposals"), take: z.array(takenSchema).readonly() }),
   z.strictObject({
     kind: z.literal("correction"),
     size: idSchema,

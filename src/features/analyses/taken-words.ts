@@ -1,5 +1,5 @@
 import { sameInput } from "@/engine/gaps";
-import type { PatternDocument } from "@/engine/pattern";
+import type { DeepReadonly, PatternDocument } from "@/engine/pattern";
 import type { MisworkedCount, Taken } from "@/engine/revision";
 import type { LengthUnit } from "@/engine/units";
 import { causeSentence, rivalWords } from "./cause-words";
@@ -8,7 +8,7 @@ import { wayWords } from "./proposal-words";
 import { inputOf } from "./proposals";
 
 /** A cause as it was found, whichever version of the engine found it. */
-type FoundCause = EvidenceCauses[number];
+type FoundCause = DeepReadonly<EvidenceCauses[number]>;
 
 export interface TakenWords {
   /** What was found, with its uncertainty; of a rival what it stands in place of. */

@@ -4,7 +4,7 @@ import type { CallDates } from "@/features/openings/data";
 import type { TesterDates } from "@/features/openings/schema";
 import { storedReportSchema, type StoredReport } from "@/features/reports/schema";
 import { database } from "@/server/database";
-import { callTime, openingDays, testerTime, type Milestone } from "./data";
+import { callTime, openingDays, testerTime, type CallTime, type Milestone } from "./data";
 
 /** All that is known of how a tester of a call gets on. */
 export interface ProgressRow {
@@ -31,17 +31,17 @@ export interface ProgressRow {
   readonly report: { readonly sentAt: Date; readonly version: number; readonly document: StoredReport } | null;
 }
 
-/** How a call's testers get on, in its own order. @param testerId of the only one to read. */
-export async function progressRows(access: CallAccess, testerId?: string): Promise<ProgressRow[]> {
-  const [call, rows] = await Promise.all([
-    database().call.findUnique({ where: callScope(access), select: { opening: openingDays } }),
-    database().tester.findMany({
-      where: { call: callScope(access), ...(testerId === undefined ? {} : { id: testerId }) },
-      orderBy: { position: "asc" },
-      select: PROGRESS,
-    }),
-  ]);
-  const time = callTime(call?.opening);
+/** How testers of a call get on, in the order in which they are asked for; ids of other calls are passed over. */
+export async function progressRows(
+  access: CallAccess,
+  { testerIds, time }: { readonly testerIds: readonly string[]; readonly time: CallTime },
+): Promise<ProgressRow[]> {
+  const rows = await database().tester.findMany({
+    where: { call: callScope(access), id: { in: [...testerIds] } },
+    select: PROGRESS,
+  });
+  const places = new Map(testerIds.map((id, index) => [id, index]));
+  rows.sort((left, right) => (places.get(left.id) ?? 0) - (places.get(right.id) ?? 0));
   return rows.map(({ contact, milestones: [milestone], reports: [report], reportDraft, ...row }) => ({
     ...{ testerId: row.id, code: row.code, size: row.size, linkVersion: row.linkVersion, note: row.note },
     ...{ name: contact?.name ?? null, email: contact?.email ?? null, hasAccount: row.accountId !== null },
@@ -55,6 +55,12 @@ export async function progressRows(access: CallAccess, testerId?: string): Promi
         ? null
         : { sentAt: report.createdAt, version: report.version, document: storedReportSchema.parse(report.document) },
   }));
+}
+
+/** A call's days, and the zone that they are days in. */
+export async function readCallTime(access: CallAccess): Promise<CallTime> {
+  const call = await database().call.findUnique({ where: callScope(access), select: { opening: openingDays } });
+  return callTime(call?.opening);
 }
 
 function filled(typed: unknown): { hasSwatch: boolean; hasMore: boolean } {

@@ -19,7 +19,7 @@ const dumpSchema = z.object({
 
 export type Dump = z.infer<typeof dumpSchema>;
 
-/** Made by commit a2a4e3e; see `populate-dump.ts`. */
+/** Filled through the application as it was at commit a2a4e3e, by `populate-dump.ts` of commit 988f563; all invented. */
 const PATH = "test/database/dumps/main-0008";
 
 /** What the dump holds, and what its pages of results showed. */

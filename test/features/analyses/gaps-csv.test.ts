@@ -1,17 +1,17 @@
 import Papa from "papaparse";
 import { describe, expect, it } from "vitest";
-import { gaps } from "@/engine/gaps";
 import { gapBoard } from "@/features/analyses/gap-board";
 import { gapsCsv } from "@/features/analyses/gaps-csv";
 import { callDocument, reader } from "../../factories/call";
+import { resultsOf } from "../../factories/results";
 
 const CALL = callDocument(
   [103.04, 103.1, 102.9, 103].map((bust, at) => reader(`t${at}`, at === 0 ? { bust, length: 40 } : { bust })),
 );
-const OUTPUT = gaps(CALL);
+const RESULTS = resultsOf(CALL);
 
 function lines(unit: "cm" | "in"): Record<string, string>[] {
-  const csv = gapsCsv(gapBoard(CALL, OUTPUT, unit), CALL.pattern);
+  const csv = gapsCsv(gapBoard(RESULTS, unit), CALL.pattern);
   return Papa.parse<Record<string, string>>(csv, { header: true }).data;
 }
 

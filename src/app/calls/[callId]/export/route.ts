@@ -1,5 +1,5 @@
 import { callAccess } from "@/features/calls/access";
-import { callDocument, callSummary } from "@/features/calls/data";
+import { callDocument, currentCall } from "@/features/calls/data";
 import { documentDownload } from "@/server/document-download";
 import { requireViewer } from "@/server/viewer";
 
@@ -10,7 +10,7 @@ export async function GET(
   const { callId } = await params;
   return await documentDownload(async () => {
     const access = await callAccess(await requireViewer(), callId, "viewer");
-    const [document, { title }] = await Promise.all([callDocument(access), callSummary(access)]);
+    const [document, { title }] = await Promise.all([callDocument(access), currentCall(access)]);
     return { name: [document.pattern.name, title, "test"], document };
   });
 }

@@ -9,5 +9,6 @@ export async function GET(_request: Request, { params }: RouteContext<"/calls/[c
   const loaded = await loadCall((await params).callId);
   const results = await loadResults(loaded, PAGE_PARTS.gaps);
   return await csvAnswer(loaded, "differences", results, (found) =>
-    gapsCsv(gapBoard(found, loaded.viewer.unit), found.pattern));
+    gapsCsv(gapBoard(found, loaded.viewer.unit), found.pattern),
+  );
 }

@@ -1,5 +1,5 @@
 import { callAccess } from "@/features/calls/access";
-import { callSummary } from "@/features/calls/data";
+import { currentCall } from "@/features/calls/data";
 import { loadApplicantsDocument } from "@/features/places/loaders";
 import { placesQuerySchema } from "@/features/places/schema";
 import { documentDownload } from "@/server/document-download";
@@ -13,7 +13,7 @@ export async function GET(
   const query = placesQuerySchema.parse(Object.fromEntries(new URL(request.url).searchParams));
   return await documentDownload(async () => {
     const access = await callAccess(await requireViewer(), callId, "viewer");
-    const [document, { title }] = await Promise.all([loadApplicantsDocument(access, query), callSummary(access)]);
+    const [document, { title }] = await Promise.all([loadApplicantsDocument(access, query), currentCall(access)]);
     return { name: [document.pattern.name, title, "applicants"], document };
   });
 }

@@ -22,11 +22,11 @@ import { realPattern } from "./demo/saltmarsh-call";
 import { saltmarshPattern } from "./demo/saltmarsh-pattern";
 
 /*
- * For `npm run bench -- pages`: an invented call with 300 testers, all at work, and 300 more who applied. Prints where its
- * pages are and with which cookies they are asked for.
+ * For `npm run bench -- pages`: an invented call with as many testers as the argument says, all at work, and as many more
+ * who applied. Prints the ids that its pages are found by, and with which cookies they are asked for.
  */
 
-const PEOPLE = 300;
+const PEOPLE = Number(process.argv[2] ?? 300);
 const DAY_MS = 24 * 60 * 60 * 1000;
 const { sizes } = saltmarshPattern;
 const instructions = readInstructions(saltmarshPattern.instructions ?? "");
@@ -34,8 +34,8 @@ const [aPlace] = instructions.map(({ place }) => place);
 
 const owner = await signedUp("designer");
 const nobody = await signedUp("newcomer");
-const { callId, revisionId } = await layCall();
-const testers = await layPeople();
+const { callId, revisionId } = await seedCall();
+const testers = await seedPeople();
 const solver = await highsSolver();
 await analyseCall(callId, (task) => Promise.resolve(runEngineTask(task, solver)));
 await tell();
@@ -52,7 +52,7 @@ async function signedUp(called: string) {
   return { accountId, name, email, unit: "cm", cookie: `next-auth.session-token=${token}` } as const;
 }
 
-async function layCall() {
+async function seedCall() {
   const share = Math.floor(PEOPLE / sizes.length);
   const counts = Object.fromEntries(
     sizes.map(({ id }, at) => [id, at === 0 ? PEOPLE - share * (sizes.length - 1) : share]),
@@ -67,18 +67,18 @@ async function layCall() {
   });
   const created = await createPattern(owner, { document: saltmarshPattern, reason: "For the bench" });
   const pattern = await provePattern(database(), { viewer: owner, patternId: created.patternId, least: "owner" });
-  const laid = await createCall(pattern, { title: "Bench of 300 testers", places }, database());
-  const access = await proveCall(database(), { viewer: owner, callId: laid.callId, least: "owner" });
+  const made = await createCall(pattern, { title: `Bench of ${PEOPLE} testers`, places }, database());
+  const access = await proveCall(database(), { viewer: owner, callId: made.callId, least: "owner" });
   const reports = call.testers.map((tester, at) => ({
     ...{ tester, typed: {}, name: `Invented tester ${at + 1}`, submissionKey: randomUUID() },
   }));
   const revision = { revisionId: created.revisionId, document: saltmarshPattern };
   await addReports(access, { revision, reports });
-  return { callId: laid.callId, revisionId: created.revisionId };
+  return { callId: made.callId, revisionId: created.revisionId };
 }
 
 /** An opening, those who applied, and testers who are at work by a link, with their drafts, questions and trouble. */
-async function layPeople() {
+async function seedPeople() {
   const now = Date.now();
   const day = (days: number) => new Date(now + days * DAY_MS).toISOString().slice(0, 10);
   const document = {
@@ -90,7 +90,7 @@ async function layPeople() {
   const applyUntil = new Date(now + 6 * DAY_MS);
   await database().opening.create({ data: { callId, document, publishedAt: new Date(now), applyUntil } });
   await database().agreement.create({ data: { callId, version: 1, text: "We are kind to each other." } });
-  await layApplications(now);
+  await seedApplications(now);
   const rows = await database().tester.findMany({
     where: { callId },
     orderBy: { position: "asc" },
@@ -126,7 +126,7 @@ async function layPeople() {
   return rows;
 }
 
-async function layApplications(now: number): Promise<void> {
+async function seedApplications(now: number): Promise<void> {
   const ids = Array.from({ length: PEOPLE }, () => randomUUID());
   const document = {
     ...{ accepts: null, prefers: [], forAnother: false, yarn: "", tool: "4 mm", unit: "cm", terms: "us" },
@@ -157,28 +157,13 @@ async function layApplications(now: number): Promise<void> {
 
 async function tell(): Promise<void> {
   const [tester] = testers;
-  if (tester === undefined) throw new Error("no tester was laid");
+  if (tester === undefined) throw new Error("no tester was seeded");
   const application = await database().application.findFirstOrThrow({ where: { callId } });
   const key = linkKey("tester", { id: tester.id, version: 1 });
   const testerCookie = `${testerCookieName(tester.id)}=${key}`;
-  const ofDesigner = [
-    ...["", "/opening", "/applications", `/applications/${application.id}`, "/places", "/progress", "/questions"],
-    ...["/gaps", "/gaps?view=table", "/changes", "/swatches", "/testers", "/doubtful", "/yarn", "/fit", "/method"],
-  ].map((path) => ({
-    ...{ name: `designer ${path === "" ? "/" : path.replace(application.id, "one")}`, path: `/calls/${callId}${path}` },
-    ...{ cookie: owner.cookie, isTesters: false },
-  }));
-  const ofTester = ["", "/pattern", "/swatch", "/counts", "/measurements?m=bust", "/yarn", "/fit", "/report"].map(
-    (path) => ({
-      ...{ name: `tester ${path === "" ? "/" : path}`, path: `/testing/${tester.id}${path}` },
-      ...{ cookie: testerCookie, isTesters: true },
-    }),
-  );
-  const ofVisitor = [
-    { name: "visitor, the open call", path: `/open-calls/${callId}` },
-    { name: "visitor, to apply", path: `/open-calls/${callId}/apply` },
-    { name: "applicant, her application", path: `/applications/${applicationLink(application.id)}` },
-  ].map((page) => ({ ...page, cookie: "", isTesters: true }));
-  const empty = { name: "an empty page", path: "/patterns", cookie: nobody.cookie };
-  console.log(`laid: ${JSON.stringify({ empty, pages: [...ofDesigner, ...ofTester, ...ofVisitor] })}`);
+  const seeded = {
+    ...{ callId, testerId: tester.id, applicationId: application.id, applicationLink: applicationLink(application.id) },
+    cookies: { designer: owner.cookie, tester: testerCookie, visitor: "", newcomer: nobody.cookie },
+  };
+  console.log(`seeded: ${JSON.stringify(seeded)}`);
 }

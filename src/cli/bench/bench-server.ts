@@ -1,0 +1,81 @@
+import { spawn, spawnSync, type ChildProcess } from "node:child_process";
+import { once } from "node:events";
+import { readFileSync } from "node:fs";
+import { join } from "node:path";
+import { z } from "zod";
+
+const READY = /Sizewright is ready: (\S+)/;
+const SECRET = "a secret of the bench, for nothing else at all";
+
+export interface BenchServer {
+  readonly address: string;
+  /** Of the process that serves the pages. */
+  readonly pid: number;
+  stop(): Promise<void>;
+}
+
+const hasTaskset = spawnSync("taskset", ["--version"]).status === 0;
+
+/** Keeps this process off the server's core, where the machine lets it. @returns whether it does. */
+export function pinClient(): boolean {
+  return hasTaskset && spawnSync("taskset", ["-acp", "1", String(process.pid)]).status === 0;
+}
+
+/** Starts the production build over a folder of its own, on the first core. */
+export async function startServer(folder: string): Promise<BenchServer> {
+  const flags = ["dist/start/main.js"];
+  const [command, ...before] = hasTaskset ? ["taskset", "-c", "0", process.execPath] : [process.execPath];
+  const child = spawn(command ?? process.execPath, [...before, ...flags], {
+    env: {
+      ...process.env,
+      ...{ HOST: "127.0.0.1", PORT: "0", SIZEWRIGHT_FOLDER: folder, LOG_LEVEL: "error" },
+      ...{ DATABASE_URL: "", NEXTAUTH_URL: "", NEXTAUTH_SECRET: SECRET },
+    },
+    stdio: ["ignore", "pipe", "inherit"],
+  });
+  const address = await printed(child, READY);
+  const stop = async () => {
+    child.kill("SIGTERM");
+    await once(child, "exit");
+  };
+  // `taskset` becomes what it starts, so its process is the server's.
+  if (child.pid === undefined) throw new Error("the server did not start");
+  return { address, pid: child.pid, stop };
+}
+
+const seededSchema = z.object({
+  callId: z.string(),
+  testerId: z.string(),
+  applicationId: z.string(),
+  applicationLink: z.string(),
+  cookies: z.object({ designer: z.string(), tester: z.string(), visitor: z.string(), newcomer: z.string() }),
+});
+
+export type Seeded = z.infer<typeof seededSchema>;
+
+/** Seeds a call in a process of its own, for the features' code loads only under its own condition. */
+export async function seedCall(folder: string, address: string, testers: number): Promise<Seeded> {
+  const flags = ["--conditions", "react-server", "--import", "tsx", "prisma/seed-large-call.ts", String(testers)];
+  const child = spawn(process.execPath, flags, {
+    env: {
+      ...process.env,
+      ...{ NEXTAUTH_SECRET: SECRET, NEXTAUTH_URL: address },
+      DATABASE_URL: readFileSync(join(folder, "database-url"), "utf8").trim(),
+    },
+    stdio: ["ignore", "pipe", "inherit"],
+  });
+  return seededSchema.parse(JSON.parse(await printed(child, /^seeded: (.+)$/m)));
+}
+
+/** What a process prints that the expression looks for. @throws {Error} where it ends without. */
+async function printed(child: ChildProcess, expression: RegExp): Promise<string> {
+  let text = "";
+  return await new Promise((resolve, reject) => {
+    child.stdout?.on("data", (chunk) => {
+      text += String(chunk);
+      const found = expression.exec(text)?.[1];
+      if (found !== undefined) resolve(found);
+    });
+    child.once("exit", () => reject(new Error(`ended too early: ${text.trim()}`)));
+  });
+}
