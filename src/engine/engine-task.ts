@@ -9,7 +9,12 @@ import { expectations, reviseCall, type MisworkedCount, type ReviseRequest } fro
 export type EngineTask =
   | { readonly kind: "analyse"; readonly call: CallDocument }
   | { readonly kind: "revise"; readonly request: ReviseRequest }
-  | { readonly kind: "expect"; readonly call: CallDocument; readonly cells: readonly Cell[]; readonly revised: PatternDocument }
+  | {
+      readonly kind: "expect";
+      readonly call: CallDocument;
+      readonly cells: readonly Cell[];
+      readonly revised: PatternDocument;
+    }
   | { readonly kind: "grade"; readonly request: ChoicesRequest };
 
 /** What the engine prints for a task; for a revision also the gaps of the same reports against it. */

@@ -65,6 +65,7 @@ CREATE TABLE "analysis_tester" (
   "drift_along" double precision,
   "comparisons" jsonb NOT NULL,
   "swatches" jsonb NOT NULL,
+  "off_gauge" jsonb,
   "without_swatch" jsonb NOT NULL,
   "readings" jsonb NOT NULL,
   "yarn" jsonb NOT NULL,

@@ -1,7 +1,7 @@
 import { countedReadings, gapsOfScreened, settleCall, type GapsOutput } from "../gaps";
 import type { CallDocument } from "../pattern";
 import { yarnNeeds } from "../yarn";
-import type { CallResults, LeftOut, TesterResults } from "./call-results-schema";
+import type { CallResults, TesterResults } from "./call-results-schema";
 import { compareTesters } from "./consistency";
 import { fitResults } from "./fit-results";
 import { flaggedItems } from "./flagged-items";
@@ -9,7 +9,7 @@ import { groupBy } from "./group-by";
 import { methodResults } from "./method-results";
 import { namedCauses } from "./named-causes";
 import { testerResults } from "./tester-results";
-import { withoutUnusable } from "./unusable-reports";
+import { withoutUnusable, type UsableCall } from "./unusable-reports";
 
 /**
  * All that pages of results show of a call, computed once: what `gaps` says, and every list that rests on it.
@@ -20,11 +20,10 @@ import { withoutUnusable } from "./unusable-reports";
  * @returns lists in the pattern's and the call's order; lengths in cm.
  */
 export function analyseCall(call: CallDocument): CallResults {
-  const { usable, leftOut } = withoutUnusable(call);
-  return resultsOf(usable, leftOut);
+  return resultsOf(withoutUnusable(call));
 }
 
-function resultsOf(call: CallDocument, leftOut: readonly LeftOut[]): CallResults {
+function resultsOf({ usable: call, predictions, leftOut }: UsableCall): CallResults {
   const screened = settleCall(call);
   const output = gapsOfScreened(screened);
   const counted = countedReadings(screened.call);
@@ -33,10 +32,11 @@ function resultsOf(call: CallDocument, leftOut: readonly LeftOut[]): CallResults
   const stepsOf = stepsByTester(call, output);
   const testers = call.testers.flatMap((reported, at): TesterResults[] => {
     const [finding, of, ofScreened] = [output.testers[at], compared[at], screened.call.testers[at]];
-    if (finding === undefined || of === undefined || ofScreened === undefined) return [];
+    const prediction = predictions.get(reported.id);
+    if (finding === undefined || of === undefined || ofScreened === undefined || prediction === undefined) return [];
     return [
       testerResults({
-        ...{ pattern: call.pattern, reported, screened: ofScreened, finding, comparisons: of.comparisons },
+        ...{ pattern: call.pattern, reported, screened: ofScreened, prediction, finding, comparisons: of.comparisons },
         ...{ steps: stepsOf[at] ?? [], suspects: suspects.get(reported.id) ?? [] },
       }),
     ];

@@ -191,6 +191,8 @@ export const testerResultsSchema = z.strictObject({
       suspect: suspectSchema.nullable(),
     }),
   ),
+  /** What their gauge alone does to the measurement that it moves most, beyond one tolerance of it; null for no more. */
+  offGauge: z.strictObject({ measurement: z.string(), cm }).nullable(),
   /** Fabrics that they made no swatch of that counts. */
   withoutSwatch: z.array(z.string()),
   readings: z.array(

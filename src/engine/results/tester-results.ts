@@ -1,6 +1,6 @@
 import type { Step, Suspect, TesterFinding } from "../gaps";
 import type { PatternDocument, Reading, Swatch, Tester } from "../pattern";
-import { chooseSwatch, swatchGauge } from "../prediction";
+import { chooseSwatch, swatchGauge, type Prediction } from "../prediction";
 import type { ComparedMeasurement, NotCounted, TesterResults } from "./call-results-schema";
 import { suspectAt } from "./flagged-items";
 
@@ -10,6 +10,8 @@ interface AnalysedTester {
   readonly reported: Tester;
   /** With what the engine excludes marked as if a person had. */
   readonly screened: Tester;
+  /** Of the report as it came. */
+  readonly prediction: Prediction;
   readonly finding: TesterFinding;
   readonly comparisons: readonly ComparedMeasurement[];
   /** One a reading, in their order. */
@@ -28,6 +30,7 @@ export function testerResults(analysed: AnalysedTester): TesterResults {
     driftAlong: finding.driftAlong,
     comparisons: [...comparisons],
     swatches: swatchResults(analysed),
+    offGauge: gaugeEffect(analysed),
     withoutSwatch: pattern.fabrics
       .filter(({ id }) => chooseSwatch(screened.swatches, id) === undefined)
       .map(({ id }) => id),
@@ -54,6 +57,17 @@ function swatchResults({ pattern, screened, suspects }: AnalysedTester): TesterR
         suspect,
       }));
   });
+}
+
+function gaugeEffect({ pattern, reported, prediction }: AnalysedTester): TesterResults["offGauge"] {
+  if (reported.swatches.length === 0) return null;
+  const moved = prediction.measurements.flatMap(({ measurement, workedCm, predictedCm }, at) => {
+    const cm = predictedCm - workedCm;
+    const inTolerances = Math.abs(cm) / (pattern.measurements[at]?.toleranceCm ?? 1);
+    return inTolerances <= 1 ? [] : [{ measurement, cm, inTolerances }];
+  });
+  const [most] = moved.toSorted((left, right) => right.inTolerances - left.inTolerances);
+  return most === undefined ? null : { measurement: most.measurement, cm: most.cm };
 }
 
 function useOf(

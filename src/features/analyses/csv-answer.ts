@@ -1,11 +1,10 @@
 import "server-only";
-import type { LoadedCall } from "@/features/calls/loaders";
 import { csvDownload, notCalculated, stillCalculating } from "@/server/csv-download";
-import type { LoadedResults, Results } from "./loaders";
+import type { LoadedResults, Results, ShownCall } from "./loaders";
 
 /** A page's table as a file, named after pattern, test and page, and made of results that are of the call as it is now; else why there is none. */
 export async function csvAnswer<Parts>(
-  { call, revision }: LoadedCall,
+  { call, revision }: ShownCall,
   page: string,
   { progress, results }: LoadedResults<Parts>,
   tableOf: (results: Results<Parts>) => string | Promise<string>,

@@ -105,6 +105,7 @@ export async function storedTesters<Shape extends z.ZodRawShape>(
 const JSON_COLUMNS = testerResultsSchema.pick({
   comparisons: true,
   swatches: true,
+  offGauge: true,
   withoutSwatch: true,
   readings: true,
   yarn: true,

@@ -2,7 +2,7 @@ import "server-only";
 import type { z } from "zod";
 import type { PatternDocument } from "@/engine/pattern";
 import type { CallAccess } from "@/features/calls/access";
-import type { LoadedCall } from "@/features/calls/loaders";
+import type { CurrentCall } from "@/features/calls/data";
 import { patternAccess } from "@/features/patterns/access";
 import { revisionById, revisionByNumber, type Revision } from "@/features/patterns/data";
 import { foundOr404 } from "@/server/found-or-404";
@@ -16,6 +16,13 @@ export type Results<Parts> = StoredAnalysis &
     readonly pattern: PatternDocument;
     readonly revisionNumber: number;
   };
+
+/** What a page of a call has loaded before its results. */
+export interface ShownCall {
+  readonly access: CallAccess;
+  readonly call: CurrentCall;
+  readonly revision: Revision;
+}
 
 export interface LoadedResults<Parts> {
   readonly progress: AnalysisProgress;
@@ -31,7 +38,7 @@ export interface LoadedResults<Parts> {
  * @param schema of `callResultsSchema`, the parts that the page shows.
  */
 export async function loadResults<Shape extends z.ZodRawShape>(
-  { access, call, revision }: LoadedCall,
+  { access, call, revision }: ShownCall,
   schema: z.ZodObject<Shape>,
 ): Promise<LoadedResults<z.output<z.ZodObject<Shape>>>> {
   const { progress, analysis } = await storedResults(access, call.version, schema);

@@ -1,4 +1,5 @@
 import "server-only";
+import { testerResultsSchema } from "@/engine/results";
 import { callScope, type CallAccess } from "@/features/calls/access";
 import type { CallDates } from "@/features/openings/data";
 import type { TesterDates } from "@/features/openings/schema";
@@ -28,6 +29,8 @@ export interface ProgressRow {
   readonly note: string;
   readonly milestone: Milestone | null;
   readonly draft: { readonly updatedAt: Date; readonly hasSwatch: boolean; readonly hasMore: boolean } | null;
+  /** What the worker found their gauge to do beyond a tolerance. */
+  readonly offGauge: { readonly measurement: string; readonly cm: number } | null;
   readonly report: { readonly sentAt: Date; readonly version: number; readonly document: StoredReport } | null;
 }
 
@@ -42,20 +45,25 @@ export async function progressRows(
   });
   const places = new Map(testerIds.map((id, index) => [id, index]));
   rows.sort((left, right) => (places.get(left.id) ?? 0) - (places.get(right.id) ?? 0));
-  return rows.map(({ contact, milestones: [milestone], reports: [report], reportDraft, ...row }) => ({
-    ...{ testerId: row.id, code: row.code, size: row.size, linkVersion: row.linkVersion, note: row.note },
-    ...{ name: contact?.name ?? null, email: contact?.email ?? null, hasAccount: row.accountId !== null },
-    ...{ invitedAt: row.invitedAt, endsAt: row.invitationEndsAt, acceptedAt: row.acceptedAt },
-    ...{ declinedAt: row.declinedAt, withdrawnAt: row.withdrawnAt, stoppedAt: row.stoppedAt },
-    ...testerTime(row, time),
-    milestone: milestone ? { word: milestone.word, note: milestone.note, at: milestone.createdAt } : null,
-    draft: reportDraft === null ? null : { updatedAt: reportDraft.updatedAt, ...filled(reportDraft.typed) },
-    report:
-      report === undefined
-        ? null
-        : { sentAt: report.createdAt, version: report.version, document: storedReportSchema.parse(report.document) },
-  }));
+  return rows.map(
+    ({ contact, milestones: [milestone], reports: [report], analyses: [analysis], reportDraft, ...row }) => ({
+      ...{ testerId: row.id, code: row.code, size: row.size, linkVersion: row.linkVersion, note: row.note },
+      ...{ name: contact?.name ?? null, email: contact?.email ?? null, hasAccount: row.accountId !== null },
+      ...{ invitedAt: row.invitedAt, endsAt: row.invitationEndsAt, acceptedAt: row.acceptedAt },
+      ...{ declinedAt: row.declinedAt, withdrawnAt: row.withdrawnAt, stoppedAt: row.stoppedAt },
+      ...testerTime(row, time),
+      milestone: milestone ? { word: milestone.word, note: milestone.note, at: milestone.createdAt } : null,
+      draft: reportDraft === null ? null : { updatedAt: reportDraft.updatedAt, ...filled(reportDraft.typed) },
+      offGauge: offGaugeSchema.parse(analysis?.offGauge ?? null),
+      report:
+        report === undefined
+          ? null
+          : { sentAt: report.createdAt, version: report.version, document: storedReportSchema.parse(report.document) },
+    }),
+  );
 }
+
+const offGaugeSchema = testerResultsSchema.shape.offGauge;
 
 /** A call's days, and the zone that they are days in. */
 export async function readCallTime(access: CallAccess): Promise<CallTime> {
@@ -92,6 +100,7 @@ const PROGRESS = {
     stoppedAt: true,
   },
   contact: true,
+  analyses: { take: 1, select: { offGauge: true } },
   milestones: { orderBy: { createdAt: "desc" }, take: 1 },
   reportDraft: { select: { typed: true, updatedAt: true } },
   reports: { orderBy: { version: "desc" }, take: 1, select: { createdAt: true, version: true, document: true } },

@@ -8,7 +8,7 @@ import { database } from "@/server/database";
 import { pageOfList, ROWS_A_PAGE, type PageOfList } from "@/ui/page-number";
 import type { CallTime } from "./data";
 import { progressRows, readCallTime } from "./progress-data";
-import { LISTED_NEEDS, type ListedNeed, type ProgressQuery } from "./progress-query";
+import { NEEDS, type Need, type ProgressQuery } from "./progress-query";
 import { progressOf, PROGRESS_STATES, statusSql, type Progress, type ProgressState } from "./tester-status-data";
 
 export interface ProgressList extends PageOfList {
@@ -17,7 +17,7 @@ export interface ProgressList extends PageOfList {
   /** How many of the whole call are where. */
   readonly counts: readonly { readonly size: string; readonly state: ProgressState; readonly many: number }[];
   /** How many of the whole call need the designer, by what for. */
-  readonly needs: Readonly<Partial<Record<ListedNeed, number>>>;
+  readonly needs: Readonly<Partial<Record<Need, number>>>;
 }
 
 interface Asked {
@@ -41,7 +41,7 @@ const chosenSchema = z.object({
   ids: z.array(z.string()),
   chosen: z.number(),
   counts: z.array(z.object({ size: z.string(), state: z.enum(PROGRESS_STATES), many: z.number() })),
-  needs: z.partialRecord(z.enum(LISTED_NEEDS), z.number()),
+  needs: z.partialRecord(z.enum(NEEDS), z.number()),
 });
 
 async function chosenIds(

@@ -1,15 +1,15 @@
 import { z } from "zod";
 import { pageNumberSchema } from "@/ui/page-number";
 
-/** Needs that the database can tell; what a swatch does to a garment is calculated for the rows of a page alone. */
-export const LISTED_NEEDS = ["stuck", "stopped", "late", "lapsed", "silent", "behind"] as const;
+/** What the designer may have to do something about, the most urgent first. */
+export const NEEDS = ["stuck", "stopped", "late", "lapsed", "off gauge", "silent", "behind"] as const;
 
-export type ListedNeed = (typeof LISTED_NEEDS)[number];
+export type Need = (typeof NEEDS)[number];
 
 /** What the list of testers is asked for; anything else is taken for nothing asked. */
 export const progressQuerySchema = z.object({
   size: z.string().optional().catch(undefined),
-  needs: z.enum(LISTED_NEEDS).optional().catch(undefined),
+  needs: z.enum(NEEDS).optional().catch(undefined),
   page: pageNumberSchema,
 });
 

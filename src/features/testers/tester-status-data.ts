@@ -3,8 +3,8 @@ import type { PatternDocument } from "@/engine/pattern";
 import type { CallAccess } from "@/features/calls/access";
 import { Prisma } from "@/generated/prisma/client";
 import type { ProgressRow } from "./progress-data";
+import { NEEDS, type Need } from "./progress-query";
 import { invitationState } from "./schema";
-import { swatchEffect, type SwatchEffect } from "./swatch-effect";
 
 /*
  * How a tester gets on, twice: of one row that is read, and of all rows of a call inside the database, where lists are
@@ -26,8 +26,11 @@ export const PROGRESS_STATES = [
 
 export type ProgressState = (typeof PROGRESS_STATES)[number];
 
-/** What the designer may have to do something about, the most urgent first. */
-export type Need = "stuck" | "stopped" | "late" | "lapsed" | "off gauge" | "silent" | "behind";
+/** What a tester's gauge alone does to the measurement that it moves most, beyond one tolerance of it. */
+export interface GaugeEffect {
+  readonly label: string;
+  readonly cm: number;
+}
 
 export interface Progress {
   readonly row: ProgressRow;
@@ -35,21 +38,25 @@ export interface Progress {
   readonly needs: readonly Need[];
   /** Days since she was last heard of; null for one who is not at work. */
   readonly silentDays: number | null;
-  /** What her gauge alone does to the measurement that it moves most, beyond one tolerance of it. */
-  readonly offGauge: SwatchEffect | null;
+  readonly offGauge: GaugeEffect | null;
 }
 
 /** Days without a word after which one asks; common practice, no source. */
 export const SILENT_DAYS = 10;
 const DAY_MS = 24 * 60 * 60 * 1_000;
-export const NEEDS: readonly Need[] = ["stuck", "stopped", "late", "lapsed", "off gauge", "silent", "behind"];
 
 /** Where a tester is, and what of it needs the designer. */
 export function progressOf(row: ProgressRow, pattern: PatternDocument, now: Date): Progress {
   const state = progressState(row, pattern, now);
   const silentDays = isAtWork(state) ? silentFor(row, now) : null;
-  const offGauge = swatchEffect(row, pattern);
+  const offGauge = gaugeEffect(row, pattern);
   return { row, state, silentDays, offGauge, needs: needsOf({ row, state, silentDays, offGauge }, now) };
+}
+
+/** As it was computed with the newest report; null where it moves nothing beyond its tolerance, or is not known yet. */
+function gaugeEffect({ offGauge }: ProgressRow, { measurements }: PatternDocument): GaugeEffect | null {
+  const label = measurements.find(({ id }) => id === offGauge?.measurement)?.label;
+  return offGauge === null || label === undefined ? null : { label, cm: offGauge.cm };
 }
 
 export function progressState(row: ProgressRow, pattern: PatternDocument, now: Date): ProgressState {
@@ -139,6 +146,7 @@ export function statusSql(asked: StatusAsked): Prisma.Sql {
       CASE WHEN at_work AND state <> 'reported in part'
              AND (report_by <= ${now} OR (state = 'accepted' AND swatch_by <= ${now})) THEN 'late' END,
       CASE WHEN state = 'lapsed' THEN 'lapsed' END,
+      CASE WHEN off_gauge AND state <> 'stopped' THEN 'off gauge' END,
       CASE WHEN at_work AND heard_at <= ${new Date(now.getTime() - SILENT_DAYS * DAY_MS)} THEN 'silent' END,
       CASE WHEN at_work AND word = 'behind' THEN 'behind' END
     ], NULL) AS needs) AS needed`;
@@ -149,6 +157,7 @@ function statesSql({ access, measurements, now, days, ownDays }: StatusAsked): P
   const own = ownDays.map(({ dates, swatchBy, reportBy }) => ({ dates, swatch_by: swatchBy, report_by: reportBy }));
   return Prisma.sql`
     SELECT tester.id, tester.position, tester.size, said.word, sent.created_at AS sent_at,
+      EXISTS (SELECT FROM analysis_tester WHERE tester_id = tester.id AND off_gauge IS NOT NULL) AS off_gauge,
       greatest(accepted_at, said.created_at, draft.updated_at, sent.created_at) AS heard_at,
       CASE WHEN tester.dates IS NULL THEN ${days?.swatchBy ?? null}::timestamptz ELSE own.swatch_by END AS swatch_by,
       CASE WHEN tester.dates IS NULL THEN ${days?.reportBy ?? null}::timestamptz ELSE own.report_by END AS report_by,

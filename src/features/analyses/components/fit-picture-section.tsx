@@ -1,6 +1,5 @@
 import type { ReactNode } from "react";
 import type { PatternDocument, Size } from "@/engine/pattern";
-import { FIT_SCALE } from "@/engine/reporting";
 import type { LengthUnit } from "@/engine/units";
 import { ChoiceLinks } from "@/ui/choice-links";
 import { IntervalRulerScale } from "@/ui/interval-ruler";

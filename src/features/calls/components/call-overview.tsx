@@ -4,7 +4,7 @@ import { own } from "@/engine/pattern";
 import { EmptyState } from "@/ui/empty-state";
 import { Section } from "@/ui/section";
 import { TABLE, TABLE_HEAD, TABLE_ROW, TableFrame } from "@/ui/table-frame";
-import type { CallReport, ReportsBySize } from "../data";
+import type { CallReport, ReportsBySize } from "../reports-data";
 
 interface CallOverviewProps {
   readonly callId: string;

@@ -5,7 +5,7 @@ import { EmptyState } from "@/ui/empty-state";
 import { Paging } from "@/ui/paging";
 import { Section } from "@/ui/section";
 import type { ProgressList } from "../../progress-list-data";
-import { LISTED_NEEDS, progressHref, type ProgressQuery } from "../../progress-query";
+import { NEEDS, progressHref, type ProgressQuery } from "../../progress-query";
 import type { Progress } from "../../tester-status-data";
 import { PeopleTable, type ListedPerson } from "./people-table";
 import { NEED_FILTER_WORDS, needWords, sinceWords, STATE_WORDS } from "./progress-words";
@@ -76,7 +76,7 @@ function NobodyTests({ callId, mayEdit }: Pick<ProgressViewProps, "callId" | "ma
 /** By size, and by what needs the designer. */
 function Filters({ callId, pattern, list, query }: Pick<ProgressViewProps, "callId" | "pattern" | "list" | "query">) {
   const sizes = pattern.sizes.filter(({ id }) => list.counts.some(({ size }) => size === id));
-  const needs = LISTED_NEEDS.filter((need) => need === query.needs || (list.needs[need] ?? 0) > 0);
+  const needs = NEEDS.filter((need) => need === query.needs || (list.needs[need] ?? 0) > 0);
   const to = (changed: Partial<ProgressQuery>) => progressHref(callId, { ...query, page: 1, ...changed });
   return (
     <div className="mb-4 space-y-3">

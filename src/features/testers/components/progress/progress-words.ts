@@ -1,7 +1,7 @@
 import { formatChange } from "@/ui/format-length";
 import { dayIn } from "../../due-words";
-import type { ListedNeed } from "../../progress-query";
-import type { Need, Progress, ProgressState } from "../../tester-status-data";
+import type { Need } from "../../progress-query";
+import type { Progress, ProgressState } from "../../tester-status-data";
 
 export const STATE_WORDS: Readonly<Record<ProgressState, string>> = {
   invited: "invited, not answered",
@@ -17,11 +17,12 @@ export const STATE_WORDS: Readonly<Record<ProgressState, string>> = {
 };
 
 /** Of whom a list is asked for by what needs the designer. */
-export const NEED_FILTER_WORDS: Readonly<Record<ListedNeed, string>> = {
+export const NEED_FILTER_WORDS: Readonly<Record<Need, string>> = {
   stuck: "Stuck",
   stopped: "Stopped",
   late: "Late",
   lapsed: "Did not answer",
+  "off gauge": "Off gauge",
   silent: "Silent",
   behind: "Behind",
 };
