@@ -5,7 +5,7 @@ import { openingSchema, testerDatesSchema, type TesterDates } from "@/features/o
 import { database } from "@/server/database";
 import { AppError } from "@/server/errors";
 import { testerScope, type TesterAccess } from "./access";
-import { invitationSql } from "./tester-status-data";
+import { invitationSql } from "./invitation-state-data";
 
 /** Where days are meant that nobody has said a zone for. */
 const NO_ZONE = "UTC";

@@ -101,7 +101,7 @@ const PROGRESS = {
   },
   contact: true,
   analyses: { take: 1, select: { offGauge: true } },
-  milestones: { orderBy: { createdAt: "desc" }, take: 1 },
+  milestones: { orderBy: [{ createdAt: "desc" }, { id: "desc" }], take: 1 },
   reportDraft: { select: { typed: true, updatedAt: true } },
   reports: { orderBy: { version: "desc" }, take: 1, select: { createdAt: true, version: true, document: true } },
 } as const;

@@ -3,6 +3,7 @@ import type { PatternDocument } from "@/engine/pattern";
 import type { CallAccess } from "@/features/calls/access";
 import { Prisma } from "@/generated/prisma/client";
 import type { ProgressRow } from "./progress-data";
+import { invitationSql } from "./invitation-state-data";
 import { NEEDS, type Need } from "./progress-query";
 import { invitationState } from "./schema";
 
@@ -121,17 +122,6 @@ interface StatusDays {
   readonly reportBy: Date;
 }
 
-/** The same of a tester's row in the database as `invitationState` says of one that is read. */
-export function invitationSql(now: Date): Prisma.Sql {
-  return Prisma.sql`CASE
-    WHEN tester.stopped_at IS NOT NULL THEN 'stopped'
-    WHEN tester.withdrawn_at IS NOT NULL THEN 'withdrawn'
-    WHEN tester.declined_at IS NOT NULL THEN 'declined'
-    WHEN tester.accepted_at IS NOT NULL THEN 'accepted'
-    WHEN tester.invitation_ends_at <= ${now} THEN 'lapsed'
-    ELSE 'invited' END`;
-}
-
 /** A query of every tester of a call: `id`, `position`, `size`, `state`, `needs` in their order, and `urgency`. */
 export function statusSql(asked: StatusAsked): Prisma.Sql {
   const { now } = asked;
@@ -181,7 +171,7 @@ function statesSql({ access, measurements, now, days, ownDays }: StatusAsked): P
     LEFT JOIN LATERAL (SELECT document, created_at FROM report WHERE tester_id = tester.id
                        ORDER BY version DESC LIMIT 1) AS sent ON true
     LEFT JOIN LATERAL (SELECT word::text, created_at FROM milestone WHERE tester_id = tester.id
-                       ORDER BY created_at DESC LIMIT 1) AS said ON true
+                       ORDER BY created_at DESC, id DESC LIMIT 1) AS said ON true
     LEFT JOIN jsonb_to_recordset(${JSON.stringify(own)}::jsonb)
       AS own(dates jsonb, swatch_by timestamptz, report_by timestamptz) ON own.dates = tester.dates
     WHERE call.id = ${callId}::uuid`;
