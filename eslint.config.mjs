@@ -3,7 +3,7 @@ import typescript from "eslint-config-next/typescript";
 import prettier from "eslint-config-prettier";
 
 const config = [
-  { ignores: [".next/", "src/generated/", "test/architecture/violations/", "next-env.d.ts", "test-results/"] },
+  { ignores: [".next/", "dist/", "src/generated/", "test/architecture/violations/", "next-env.d.ts", "test-results/"] },
   ...coreWebVitals,
   ...typescript,
   {

@@ -1,3 +1,3 @@
 import { defineConfig } from "prisma/config";
 
-export default defineConfig({ schema: "prisma/schema.prisma" });
+export default defineConfig({ schema: "prisma/schema" });

@@ -10,6 +10,9 @@ const DATABASE_TESTS = "test/**/*.database.test.ts";
 
 const SCHEMA_TESTS = "test/database/schema-in-step.database.test.ts";
 
+/** Writes another dump for the database tests; run by name alone. */
+const DUMP = "test/database/dumps/populate-dump.ts";
+
 const onDatabase = {
   globalSetup: ["test/database/global-setup.ts"],
   setupFiles: ["test/database/file-database.ts"],
@@ -35,11 +38,15 @@ export default defineConfig({
           name: "unit",
           include: ["test/**/*.test.{ts,tsx}"],
           exclude: [DATABASE_TESTS, "test/architecture/**"],
+          // These share nothing that they change, so what they import is loaded once a thread and not once a file.
+          pool: "threads",
+          isolate: false,
           // Nothing is timed here: the command line's start alone takes seconds where the machine is busy.
           testTimeout: 60_000,
         },
       },
       { extends: true, test: { ...onDatabase, name: "schema", include: [SCHEMA_TESTS] } },
+      { extends: true, test: { ...onDatabase, name: "dump", include: [DUMP] } },
       { extends: true, test: { ...onDatabase, name: "database", include: [DATABASE_TESTS], exclude: [SCHEMA_TESTS] } },
     ],
   },

@@ -1,9 +1,10 @@
 import { randomUUID } from "node:crypto";
 import type { Browser, Page } from "@playwright/test";
 import { saltmarshPattern } from "../prisma/demo/saltmarsh-pattern";
-import { expectNoSidewaysScroll } from "./bring-call";
+import { ANALYSIS_MS, expectNoSidewaysScroll, expectResults } from "./bring-call";
 import { expect, test } from "./fixtures";
 import { bringPattern } from "./pattern-of";
+import { goHome, openMeasurement, openStep } from "./tester-steps";
 
 const SIZES = ["size-s", "size-l"];
 const KEPT = "Everything is kept.";
@@ -75,8 +76,8 @@ async function accept(page: Page, link: string): Promise<string> {
   return page.url();
 }
 
-async function swatch(page: Page, home: string, stitches: string): Promise<void> {
-  await page.goto(`${home}/swatch`);
+async function swatch(page: Page, stitches: string): Promise<void> {
+  await openStep(page, "Swatch");
   await page.getByLabel("Needle").fill("4");
   await page.getByLabel("Stitches", { exact: true }).fill(stitches);
   await page.getByLabel("Rows or rounds").fill("30");
@@ -85,16 +86,17 @@ async function swatch(page: Page, home: string, stitches: string): Promise<void>
   await expect(page.getByText(KEPT)).toBeVisible();
 }
 
-async function measure(page: Page, address: string, cm: string): Promise<void> {
-  await page.goto(address);
+async function measure(page: Page, measurement: string, cm: string): Promise<void> {
+  await openStep(page, "Measurements");
+  await openMeasurement(page, measurement);
   await page.getByLabel("What the tape says").fill(cm);
   await page.getByLabel("What the tape says").blur();
   await expect(page.getByText("Keeping …")).toBeHidden();
   await expect(page.getByText(KEPT)).toBeVisible();
 }
 
-async function send(page: Page, home: string): Promise<void> {
-  await page.goto(`${home}/report`);
+async function send(page: Page): Promise<void> {
+  await openStep(page, "Look through and send");
   await page.getByRole("button", { name: "Send my report" }).click();
   await expect(page.getByText("It is sent: version 1. Thank you.")).toBeVisible();
 }
@@ -104,7 +106,7 @@ test("a whole call, from the open page to the gap page: one drops out, one is of
   designer,
   browser,
 }) => {
-  test.setTimeout(180_000);
+  test.setTimeout(ANALYSIS_MS + 180_000);
   expect(designer.accountId).not.toBe("");
   const address = await openCall(page);
   const [ann, bea, cleo] = [await phone(browser), await phone(browser), await phone(browser)];
@@ -135,42 +137,47 @@ test("a whole call, from the open page to the gap page: one drops out, one is of
   await expect(page.getByRole("heading", { name: "1 place in S is free again" })).toBeVisible();
   await page.getByRole("button", { name: "Invite her to S" }).click();
   await expect(page.getByRole("heading", { name: "1 place in S is free again" })).toHaveCount(0);
-  const beaHome = await accept(bea, await linkFor(page, "Bea"));
+  await accept(bea, await linkFor(page, "Bea"));
 
   // Off gauge: 20 stitches where the pattern has 22, so that all that is counted across comes out a tenth wider.
-  await swatch(bea, beaHome, "20");
+  await swatch(bea, "20");
   await expect(bea.getByText("Going on with this gauge is yours to choose")).toBeVisible();
   // By hand: 212 stitches at 2 to the cm.
-  await measure(bea, `${beaHome}/measurements?m=bust`, "106");
-  await measure(bea, `${beaHome}/measurements?m=length`, "53,5");
-  await send(bea, beaHome);
+  await measure(bea, "Bust", "106");
+  await measure(bea, "Length", "53,5");
+  await send(bea);
 
-  const cleoHome = await accept(cleo, cleoLink);
-  await swatch(cleo, cleoHome, "22");
-  await measure(cleo, `${cleoHome}/measurements?m=upper-arm`, "19.5");
+  await accept(cleo, cleoLink);
+  await swatch(cleo, "22");
+  await measure(cleo, "Upper arm", "19.5");
   await expect(cleo.getByText(/was it laid flat and not doubled/)).toBeVisible();
   // By hand: 248 stitches at 2.2 to the cm are 112.7 cm around.
-  await measure(cleo, `${cleoHome}/measurements?m=bust`, "56");
+  await measure(cleo, "Bust", "56");
   await cleo.getByRole("button", { name: "Use 2 × 56 = 112.0 cm" }).click();
   await expect(cleo.getByText("Doubled: 112.0 cm around.")).toBeVisible();
-  await send(cleo, cleoHome);
+  await send(cleo);
 
   await page.goto(`${call}/progress`);
   await expect(page.getByRole("row", { name: /Ann/ })).toContainText(/stopped/i);
   await expect(page.getByRole("row", { name: /Bea/ })).toContainText(/off gauge/i);
   // The arm was not answered for: it is set aside with its slip's name, until somebody decides otherwise.
   await page.goto(`${call}/doubtful`);
+  await expectResults(page);
   await expect(page.getByRole("main")).toContainText("Cleo");
   await expect(page.getByRole("main")).toContainText(/flat/);
   await page.goto(`${call}/gaps?cell=size-l.bust`);
+  await expectResults(page);
   await expect(page.getByText("Cleo").first()).toBeVisible();
   await page.goto(`${call}/gaps?cell=size-s.bust`);
+  await expectResults(page);
   await expect(page.getByText("Her gauge explains").first()).toBeVisible();
 
-  await bea.goto(`${beaHome}/counts`);
+  await goHome(bea);
+  await openStep(bea, "Counts as worked");
   await bea.getByLabel("Hours, about").fill("30");
   await expect(bea.getByText(KEPT)).toBeVisible();
-  await bea.goto(`${beaHome}/report`);
+  await openStep(bea, "Look through and send");
+  await expect(bea.getByText("30 hours.")).toBeVisible();
   await page.goto(`${call}/progress`);
   await page.getByText("Close the call …").click();
   await page.getByRole("button", { name: "Close the call" }).click();

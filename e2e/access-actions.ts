@@ -37,6 +37,13 @@ export const ACTIONS: Readonly<Record<string, ActionRow>> = {
     sends: ({ callId }) => ({ form: { callId, baseNumber: "1", key: randomUUID(), "take.0": "leave" } }),
     answers: EDITS,
   },
+  // Of a revision that nobody has saved.
+  "analyses/plan-actions.ts planCorrection": {
+    sends: ({ callId }) => ({
+      form: { callId, baseNumber: "9", key: randomUUID(), cell: "small.bust", reason: "" },
+    }),
+    answers: EDITS,
+  },
   "analyses/plan-actions.ts savePlannedRevision": {
     sends: ({ callId, planId }) => ({ form: { callId, planId, reason: "" } }),
     answers: EDITS,

@@ -102,7 +102,8 @@ export async function act(
   return codes.find((code) => said.includes(JSON.stringify(new AppError(code).message).slice(1, -1))) ?? "done";
 }
 
-function findAction(action: string): { id: string; path: string } {
+/** The id by which a build knows an action, and a page that uses it. */
+export function findAction(action: string): { id: string; path: string } {
   const manifest = manifestSchema.parse(
     JSON.parse(readFileSync(".next/server/server-reference-manifest.json", "utf8")),
   );

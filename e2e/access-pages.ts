@@ -35,6 +35,7 @@ export const PAGES: Readonly<Record<string, PageRow>> = {
   },
   "/applications/deleted": { path: () => "/applications/deleted", answers: everyone<PageAnswer>("shown") },
   "/calls/[callId]": { path: ({ callId }) => `/calls/${callId}`, answers: SEES },
+  "/calls/[callId]/analysis": { path: ({ callId }) => `/calls/${callId}/analysis`, answers: SEES },
   "/calls/[callId]/applications": { path: ({ callId }) => `/calls/${callId}/applications`, answers: SEES },
   "/calls/[callId]/applications/[applicationId]": {
     path: ({ callId, applicationId }) => `/calls/${callId}/applications/${applicationId}`,
@@ -43,6 +44,10 @@ export const PAGES: Readonly<Record<string, PageRow>> = {
   "/calls/[callId]/changes": { path: ({ callId }) => `/calls/${callId}/changes`, answers: SEES },
   "/calls/[callId]/changes/[planId]": {
     path: ({ callId, planId }) => `/calls/${callId}/changes/${planId}`,
+    answers: SEES,
+  },
+  "/calls/[callId]/changes/[planId]/status": {
+    path: ({ callId, planId }) => `/calls/${callId}/changes/${planId}/status`,
     answers: SEES,
   },
   "/calls/[callId]/correct": { path: ({ callId }) => `/calls/${callId}/correct`, answers: SEES },
@@ -142,7 +147,7 @@ export const PAGES: Readonly<Record<string, PageRow>> = {
     answers: TESTS,
   },
   "/testing/[testerId]/measurements": {
-    path: ({ ownTesterId }) => `/testing/${ownTesterId}/measurements`,
+    path: ({ ownTesterId }) => `/testing/${ownTesterId}/measurements?m=bust`,
     answers: TESTS,
   },
   "/testing/[testerId]/pattern": {

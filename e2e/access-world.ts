@@ -1,6 +1,6 @@
 import { createHash, randomUUID } from "node:crypto";
 import { runEngineTask } from "../src/engine/engine-task";
-import { reckonCall } from "../src/features/analyses/mutations";
+import { analyseCall } from "../src/features/analyses/mutations";
 import { applicationLink } from "../src/features/applications/access";
 import type { ApplicationDocument } from "../src/features/applications/schema";
 import { takeApart } from "../src/features/reports/schema";
@@ -74,10 +74,11 @@ export async function makeWorld(): Promise<World> {
   const version =
     "INSERT INTO report (tester_id, version, revision_id, document, submission_key) VALUES ($1, 1, $2, $3, $4)";
   await query(version, [testerId, revisionId, JSON.stringify(report), randomUUID()]);
-  const take = JSON.stringify([{ kind: "allowance", id: "edging", by: "published" }]);
+  const asked = { kind: "proposals", take: [{ kind: "allowance", id: "edging", by: "published" }] };
+  const known = { cells: [], causes: [], testersBySize: [1, 0], status: "converged" };
   const plan =
-    "INSERT INTO plan (id, call_id, take, base_number, input_hash, engine_version, output, submission_key) VALUES ($1, $2, $3, 1, '', '', '{\"status\":\"stopped\"}', $1)";
-  await query(plan, [planId, callId, take]);
+    "INSERT INTO plan (id, call_id, request, differences, base_number, call_version, engine_version, output, submission_key) VALUES ($1, $2, $3, $4, 1, 1, '', '{\"status\":\"stopped\"}', $1)";
+  await query(plan, [planId, callId, JSON.stringify(asked), JSON.stringify(known)]);
   const grading =
     "INSERT INTO grading (id, pattern_id, account_id, request, submission_key) VALUES ($1, $2, $3, '{}', $1)";
   await query(grading, [gradingId, patternId, people.owner?.accountId]);
@@ -86,7 +87,7 @@ export async function makeWorld(): Promise<World> {
   await query(invitation, [invitationId, patternId, createHash("sha256").update(token).digest("hex")]);
   await publish(callId);
   await applyTo(callId, applicationId);
-  await reckonCall(callId, (task) => Promise.resolve(runEngineTask(task, noSolver)));
+  await analyseCall(callId, (task) => Promise.resolve(runEngineTask(task, noSolver)));
   const link = applicationLink(applicationId);
   const invitedLink = linkTo("invitation", { id: invitedTesterId, version: 1 });
   const testers = { testerId, ownTesterId, invitedTesterId, invitedLink };

@@ -1,35 +1,12 @@
 import { randomUUID } from "node:crypto";
 import type { Page } from "@playwright/test";
-import { openingDocument } from "../test/factories/opening";
-import { patternDocument } from "../test/factories/pattern";
 import { expectNoSidewaysScroll } from "./bring-call";
-import { query, signInByCookie, type Designer } from "./designer";
+import { query, signInByCookie } from "./designer";
 import { expect, test } from "./fixtures";
+import { agreement, makeOpenCall } from "./make-open-call";
 
 // The page for what is not there is one that the browser tells of.
 test.use({ expectedErrors: /status of 404/ });
-
-async function makeOpenCall(owner: Designer): Promise<string> {
-  const [patternId, callId] = [randomUUID(), randomUUID()];
-  await query("INSERT INTO pattern (id) VALUES ($1)", [patternId]);
-  const part = "INSERT INTO membership (pattern_id, account_id, role) VALUES ($1, $2, 'owner')";
-  await query(part, [patternId, owner.accountId]);
-  const revision = "INSERT INTO revision (pattern_id, number, document, reason) VALUES ($1, 1, $2, 'First')";
-  await query(revision, [patternId, JSON.stringify(patternDocument())]);
-  await query("INSERT INTO call (id, pattern_id, title) VALUES ($1, $2, 'Invented call')", [callId, patternId]);
-  await query("INSERT INTO place (call_id, size, least, wanted) VALUES ($1, 'small', 1, 2), ($1, 'large', 1, 2)", [
-    callId,
-  ]);
-  await agreement(callId, 1, "You test and you tell.");
-  const opening =
-    "INSERT INTO opening (call_id, document, published_at, apply_until) VALUES ($1, $2, now(), '2090-03-15')";
-  await query(opening, [callId, JSON.stringify(openingDocument())]);
-  return callId;
-}
-
-async function agreement(callId: string, version: number, text: string): Promise<void> {
-  await query("INSERT INTO agreement (call_id, version, text) VALUES ($1, $2, $3)", [callId, version, text]);
-}
 
 async function fillIn(page: Page, { name, email, bust }: { name: string; email: string; bust: string }): Promise<void> {
   await page.getByLabel("Name").fill(name);

@@ -1,3 +1,4 @@
+import { randomUUID } from "node:crypto";
 import { chmodSync, mkdtempSync, rmSync } from "node:fs";
 import { tmpdir } from "node:os";
 import { join } from "node:path";
@@ -22,9 +23,6 @@ test("a database that is away is told plainly, loses nothing, and is found again
     await page.getByLabel("E-mail").fill("away@example.org");
     await page.getByLabel("Password", { exact: true }).fill("a long enough password");
     await page.getByRole("button", { name: "Make the account" }).click();
-    await page.waitForURL("**/sign-in?new=*");
-    await page.getByLabel("Password", { exact: true }).fill("a long enough password");
-    await page.getByRole("button", { name: "Sign in", exact: true }).click();
     await expect(page.getByRole("link", { name: "Your account" })).toBeVisible();
     await page.goto(at("/account"));
     await page.getByLabel("Name").fill("Typed while it was away");
@@ -35,12 +33,18 @@ test("a database that is away is told plainly, loses nothing, and is found again
     await expect(page.getByLabel("Name")).toHaveValue("Typed while it was away");
     expect((await page.request.get(at("/ready"))).status()).toBe(503);
     expect((await page.request.get(at("/live"))).status()).toBe(200);
+    for (const path of ["/account", "/patterns", `/calls/${randomUUID()}/gaps`, `/open-calls/${randomUUID()}`]) {
+      const answer = await page.request.get(at(path));
+      expect([path, answer.status(), answer.headers()["retry-after"]]).toEqual([path, 503, "5"]);
+      // Plain words, for whoever has no scripts.
+      expect(await answer.text()).toContain("<h1>The database is not answering</h1>");
+    }
     const second = await page.context().newPage();
     await second.goto(at("/account"));
-    await expect(second.getByRole("heading", { name: "The database does not answer just now" })).toBeVisible();
+    await expect(second.getByRole("heading", { name: "The database is not answering" })).toBeVisible();
 
     postgres = await startOwnPostgres({ folder });
-    await second.getByRole("button", { name: "Try again" }).click();
+    await second.getByRole("link", { name: "Try again" }).click();
     await expect(second.getByRole("heading", { name: "Your account" })).toBeVisible();
     await page.getByRole("button", { name: "Save" }).click();
     await expect(page.getByText("Saved.")).toBeVisible();

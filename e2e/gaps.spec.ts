@@ -1,5 +1,8 @@
-import { bringCall, exported, expectNoSidewaysScroll } from "./bring-call";
+import { ANALYSIS_MS, bringCall, exported, expectNoSidewaysScroll, expectResults } from "./bring-call";
 import { expect, test } from "./fixtures";
+
+// Each of these waits for an analysis, some for two.
+test.describe.configure({ timeout: 2 * ANALYSIS_MS + 60_000 });
 
 test("a designer brings a call in, opens a cell by keyboard, corrects an allowance and sees the gap close", async ({
   page,
@@ -20,6 +23,7 @@ test("a designer brings a call in, opens a cell by keyboard, corrects an allowan
   await page.getByRole("link", { name: "Correct the pattern here" }).click();
   await page.getByLabel("Neck band", { exact: true }).fill("2,8");
   await page.getByRole("button", { name: "Show what changes" }).click();
+  await expectResults(page);
   const changes = page.getByRole("row", { name: /Neck band/ });
   await expect(changes).toContainText("takes 2 cm");
   await expect(changes).toContainText("takes 2.8 cm");
@@ -33,7 +37,8 @@ test("a designer brings a call in, opens a cell by keyboard, corrects an allowan
   await page.getByLabel("What you change and why").fill("The band takes more than I thought");
   await page.getByRole("button", { name: /Show what changes/ }).click();
   await page.getByRole("button", { name: "Save as revision 2" }).click();
-  await expect(page.getByText(/Saved as revision 2/)).toBeVisible();
+  await expect(page.getByText(/Saved as revision 2/)).toBeVisible({ timeout: ANALYSIS_MS });
+  await expectResults(page);
   await expect(page.getByRole("link", { name: /^Neck width, L: on size/ })).toBeVisible();
 
   const document: unknown = JSON.parse(await exported(page, `/calls/${callId}/export`));
@@ -49,21 +54,23 @@ test("a reading that Sizewright set aside is put back, counts, and is set aside 
   expect(designer.accountId).not.toBe("");
   const callId = await bringCall(page);
   await page.goto(`/calls/${callId}/doubtful`);
+  await expectResults(page);
   // The demonstration's second slip: 22 inches written down as centimetres.
   const slip = page.getByRole("row", { name: /22\.0 cm/ });
   await expect(slip).toContainText("inches written down as centimetres; it would be 55.9 cm");
   await expect(slip).toContainText("Set aside by Sizewright: it does not count.");
   await expectNoSidewaysScroll(page);
   await slip.getByRole("button", { name: /Put it back/ }).click();
-  await expect(slip).toContainText("Put back by one of you: it counts.");
+  await expect(slip).toContainText("Put back by one of you: it counts.", { timeout: ANALYSIS_MS });
   await slip.getByRole("button", { name: /Undo/ }).click();
-  await expect(slip).toContainText("Set aside by Sizewright: it does not count.");
+  await expect(slip).toContainText("Set aside by Sizewright: it does not count.", { timeout: ANALYSIS_MS });
 });
 
 test("a correction that is no number is told at its field, and what was typed stays", async ({ page, designer }) => {
   expect(designer.accountId).not.toBe("");
   const callId = await bringCall(page);
   await page.goto(`/calls/${callId}/correct?cell=size-l.neck-width`);
+  await expectResults(page);
   await page.getByLabel("Neck band", { exact: true }).fill("about two");
   await page.getByRole("button", { name: "Show what changes" }).click();
   await expect(

@@ -1,15 +1,14 @@
 import type { Page } from "@playwright/test";
 import type { PatternDocument } from "../src/engine/pattern";
+import { storePattern } from "../src/features/reports/document-mutations";
 import { saltmarshPattern } from "../prisma/demo/saltmarsh-pattern";
+import { signedIn } from "./designer";
 
-/** Brings a pattern document in by the page, as a person pastes it. @returns the pattern's id. */
+/** Stores a pattern as the page's signed-in person, and opens it. @returns the pattern's id. */
 export async function bringPattern(page: Page, pattern: PatternDocument = saltmarshPattern): Promise<string> {
-  await page.goto("/patterns/new/document");
-  await page.waitForLoadState("networkidle");
-  await page.getByLabel("Or paste its text").fill(JSON.stringify(pattern));
-  await page.getByRole("button", { name: "Bring it in" }).click();
-  await page.waitForURL(/\/patterns\/[0-9a-f-]{36}$/);
-  return page.url().split("/").at(-1) ?? "";
+  const { patternId } = await storePattern(await signedIn(page.context()), { document: pattern });
+  await page.goto(`/patterns/${patternId}`);
+  return patternId;
 }
 
 export async function openEditor(page: Page, patternId: string, part = "grading"): Promise<void> {

@@ -3,6 +3,7 @@ import { expectNoSidewaysScroll } from "./bring-call";
 import { query } from "./designer";
 import { expect, test } from "./fixtures";
 import { letIn, makeTester } from "./make-tester";
+import { goHome, openMeasurement, openStep } from "./tester-steps";
 
 // A lost connection is one that the browser tells of.
 test.use({ expectedErrors: /ERR_INTERNET_DISCONNECTED|Failed to fetch/ });
@@ -15,9 +16,10 @@ test("a report keeps itself, through a lost connection and on two devices, and i
   browser,
 }) => {
   const tester = await makeTester(patternDocument());
-  const at = (step: string) => `/testing/${tester.testerId}/${step}`;
+  const home = `/testing/${tester.testerId}`;
   await letIn(context, tester);
-  await page.goto(at("swatch"));
+  await page.goto(home);
+  await openStep(page, "Swatch");
   await expect(page.getByText(KEPT)).toBeVisible();
   await page.getByLabel("Hook").fill("4");
   await page.getByLabel("Stitches", { exact: true }).fill("18");
@@ -29,7 +31,8 @@ test("a report keeps itself, through a lost connection and on two devices, and i
   await expect(page.getByText("Going on with this gauge is yours to choose")).toBeVisible();
   await expectNoSidewaysScroll(page);
 
-  await page.goto(at("measurements"));
+  await openStep(page, "Measurements");
+  await expect(page.getByRole("heading", { level: 2, name: "Bust" })).toBeVisible();
   await context.setOffline(true);
   await page.getByLabel("What the tape says").fill("54");
   await expect(
@@ -38,7 +41,9 @@ test("a report keeps itself, through a lost connection and on two devices, and i
   await page.close();
   await context.setOffline(false);
   const next = await context.newPage();
-  await next.goto(at("measurements?m=bust"));
+  await next.goto(home);
+  await openStep(next, "Measurements");
+  await openMeasurement(next, "Bust");
   await expect(next.getByLabel("What the tape says")).toHaveValue("54");
   // Her gauge gives 108.9 + 2 cm: 54 is half of it.
   await expect(next.getByText(/half of what we would expect here .* was it laid flat and not doubled/)).toBeVisible();
@@ -49,8 +54,9 @@ test("a report keeps itself, through a lost connection and on two devices, and i
   const tablet = await browser.newContext({ baseURL: process.env.NEXTAUTH_URL });
   await letIn(tablet, tester);
   const hers = await tablet.newPage();
-  await hers.goto(at("counts"));
-  await next.goto(at("counts"));
+  await hers.goto(home);
+  await openStep(hers, "Counts as worked");
+  await openStep(next, "Counts as worked");
   await hers.getByLabel("Hours, about").fill("39");
   await expect(hers.getByText("Keeping …")).toBeVisible();
   await expect(hers.getByText(KEPT)).toBeVisible();
@@ -60,7 +66,7 @@ test("a report keeps itself, through a lost connection and on two devices, and i
   await expect(next.getByText(KEPT)).toBeVisible();
   await tablet.close();
 
-  await next.goto(at("report"));
+  await openStep(next, "Look through and send");
   await expect(next.getByText("38 hours.")).toBeVisible();
   await expect(next.getByText("54 cm, laid flat")).toBeVisible();
   await next.getByRole("button", { name: "Send my report" }).click();
@@ -75,17 +81,56 @@ test("a report is filled and sent without JavaScript", async ({ browser }) => {
   const tester = await makeTester(patternDocument(), { unit: "in" });
   await letIn(context, tester);
   const page = await context.newPage();
-  await page.goto(`/testing/${tester.testerId}/measurements?m=length`);
+  await page.goto(`/testing/${tester.testerId}`);
+  await openStep(page, "Measurements");
+  await openMeasurement(page, "Length");
   await page.getByLabel("What the tape says").fill("15 3/4");
   await page.getByRole("button", { name: "Save" }).click();
   await expect(page.getByText("Saved.")).toBeVisible();
   await expect(page.getByLabel("What the tape says")).toHaveValue("15 3/4");
-  await page.goto(`/testing/${tester.testerId}/report`);
+  await expect(page.getByRole("heading", { level: 2, name: "Length" })).toBeVisible();
+  await openStep(page, "Look through and send");
   await expect(page.getByText("15 3/4 in", { exact: true }).first()).toBeVisible();
   await page.getByRole("button", { name: "Send my report" }).click();
   await expect(page.getByText("It is sent: version 1. Thank you.")).toBeVisible();
   await query("UPDATE call SET status = 'closed', closed_at = now() WHERE id = $1", [tester.callId]);
-  await page.goto(`/testing/${tester.testerId}/fit`);
+  await openStep(page, "Fit");
   await expect(page.getByRole("button", { name: "Save" })).toHaveCount(0);
   await context.close();
+});
+
+test("a report that was sent by phone says that nothing changed since, until something did", async ({
+  context,
+  page,
+}) => {
+  const tester = await makeTester(patternDocument());
+  await letIn(context, tester);
+  await page.goto(`/testing/${tester.testerId}`);
+  await openStep(page, "Swatch");
+  await page.getByLabel("Stitches", { exact: true }).fill("20");
+  await page.getByLabel("Rows or rounds").fill("25");
+  await page.getByLabel("Hook").fill("4");
+  await expect(page.getByText("Keeping …")).toBeHidden();
+  await openStep(page, "Counts as worked");
+  await page.getByLabel("Hours, about").fill("38");
+  await page.getByLabel("Hours, about").blur();
+  await openStep(page, "Look through and send");
+  await expect(page.getByText("38 hours.")).toBeVisible();
+  await page.getByRole("button", { name: "Send my report" }).click();
+  await expect(page.getByText("Nothing is changed since.")).toBeVisible();
+  await goHome(page);
+  await expect(page.getByRole("link", { name: /^done: Look through and send sent$/ })).toBeVisible();
+
+  const hours = async (text: string) => {
+    await openStep(page, "Counts as worked");
+    await page.getByLabel("Hours, about").fill(text);
+    await page.getByLabel("Hours, about").blur();
+    await expect(page.getByText(KEPT)).toBeVisible();
+    await openStep(page, "Look through and send");
+    await expect(page.getByText(`${text} hours.`)).toBeVisible();
+  };
+  await hours("39");
+  await expect(page.getByText("Changed since: 1 field.")).toBeVisible();
+  await hours("38");
+  await expect(page.getByText("Nothing is changed since.")).toBeVisible();
 });

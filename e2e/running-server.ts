@@ -16,7 +16,7 @@ const READY = /Sizewright is ready: (\S+)/;
 
 /** Starts the production build as people do. @throws {Error} with what it printed, when it ends instead. */
 export async function runServer({ flags = [], settings }: Given): Promise<RunningServer> {
-  const child = spawn(process.execPath, ["--import", "tsx", "src/start/main.ts", ...flags], {
+  const child = spawn(process.execPath, ["dist/start/main.js", ...flags], {
     env: { ...process.env, HOST: "127.0.0.1", LOG_LEVEL: "error", NEXTAUTH_URL: "", NEXTAUTH_SECRET: "", ...settings },
     stdio: ["ignore", "pipe", "pipe"],
   });

@@ -4,7 +4,9 @@ import { expect, test } from "./fixtures";
 
 const PASSWORD = "a long enough password";
 
-test("a new designer makes an account, signs in by the form and arrives where she was going", async ({ page }) => {
+test("whoever makes an account is signed in and arrives where they were going, and signs in by the form again", async ({
+  page,
+}) => {
   const email = `${randomUUID()}@example.org`;
   await page.goto("/account");
   await expect(page).toHaveTitle("Sign in · Sizewright");
@@ -17,12 +19,27 @@ test("a new designer makes an account, signs in by the form and arrives where sh
   await expect(page.getByLabel("Name")).toHaveValue("Invented Designer");
   await page.getByLabel("Password", { exact: true }).fill(PASSWORD);
   await page.getByRole("button", { name: "Make the account" }).click();
-  await expect(page.getByLabel("E-mail")).toHaveValue(email);
+  await expect(page.getByRole("heading", { name: "Your account" })).toBeVisible();
+  await page.getByRole("main").getByRole("button", { name: "Sign out", exact: true }).click();
   await page.goto("/sign-in?next=%2Faccount");
   await page.getByLabel("E-mail").fill(email);
   await page.getByLabel("Password", { exact: true }).fill(PASSWORD);
   await page.getByRole("button", { name: "Sign in", exact: true }).click();
   await expect(page.getByRole("heading", { name: "Your account" })).toBeVisible();
+});
+
+test("an e-mail that has an account opens it with its own password alone", async ({ page }) => {
+  const { email } = await makeDesigner({ password: PASSWORD });
+  await page.goto("/sign-up?next=%2Faccount");
+  await page.getByLabel("Name").fill("Somebody Else");
+  await page.getByLabel("E-mail").fill(email);
+  await page.getByLabel("Password", { exact: true }).fill("another long password");
+  await page.getByRole("button", { name: "Make the account" }).click();
+  await expect(page.getByText("There may be an account")).toBeVisible();
+  await expect(page.getByLabel("E-mail")).toHaveValue(email);
+  await page.goto("/account");
+  await expect(page.getByRole("heading", { name: "Sign in" })).toBeVisible();
+  expect(await query("SELECT name FROM account WHERE email = $1", [email])).not.toEqual([{ name: "Somebody Else" }]);
 });
 
 test("a wrong password keeps what was typed, and says no more than for nobody's e-mail", async ({ page }) => {

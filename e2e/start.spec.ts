@@ -1,9 +1,12 @@
 import { chmodSync, existsSync, mkdtempSync, rmSync, statSync } from "node:fs";
 import { tmpdir } from "node:os";
 import { join } from "node:path";
+import { z } from "zod";
 import { freePort } from "../src/start/free-port";
 import { expect, test } from "./fixtures";
 import { runServer } from "./running-server";
+
+const manifestSchema = z.object({ icons: z.array(z.object({ src: z.string() })).min(2) });
 
 let folder: string;
 
@@ -36,7 +39,7 @@ test("the demo starts with nothing but its build, signs in by one button, and st
 test("a port that is taken is told in a sentence", async ({ baseURL }) => {
   const port = new URL(String(baseURL)).port;
   const second = runServer({ settings: { DATABASE_URL: "", PORT: port, SIZEWRIGHT_FOLDER: folder } });
-  await expect(second).rejects.toThrow(`Port ${port} is taken. Name a free one with PORT.`);
+  await expect(second).rejects.toThrow(`Port ${port} is already in use. Choose another one with PORT.`);
 });
 
 test("a request has an id, and no page can be framed", async ({ request }) => {
@@ -47,6 +50,23 @@ test("a request has an id, and no page can be framed", async ({ request }) => {
   expect(headers["x-request-id"]).toMatch(/^[0-9a-f-]{36}$/);
   expect(headers["content-security-policy"]).toContain("frame-ancestors 'none'");
   expect(headers["x-content-type-options"]).toBe("nosniff");
+});
+
+test("the site has its own icons, a manifest, and keeps private pages out of search engines", async ({ page }) => {
+  await page.goto("/sign-in");
+  const named = page.locator('head link[rel="icon"], head link[rel="apple-touch-icon"], head link[rel="manifest"]');
+  const hrefs = await named.evaluateAll((links) => links.map((link) => link.getAttribute("href")));
+  expect(hrefs).toEqual(
+    expect.arrayContaining(["/favicon.ico", "/icon.svg", "/apple-touch-icon.png", "/site.webmanifest"]),
+  );
+  const { icons } = manifestSchema.parse(await (await page.request.get("/site.webmanifest")).json());
+  for (const path of [...hrefs.map(String), ...icons.map(({ src }) => src), "/robots.txt"]) {
+    const answer = await page.request.get(path);
+    expect([path, answer.status()]).toEqual([path, 200]);
+    expect(answer.headers()["x-content-type-options"]).toBe("nosniff");
+  }
+  const rules = (await (await page.request.get("/robots.txt")).text()).split("\n");
+  expect(rules).toEqual(expect.arrayContaining(["Disallow: /", "Allow: /open-calls/"]));
 });
 
 test("the demo's sign-in stands nowhere but in the demo", async ({ page }) => {

@@ -17,5 +17,5 @@ const session = await encode({
   token: { sub: accountId, name, sessionVersion: 1 },
   secret: environment().NEXTAUTH_SECRET,
 });
-console.log(`laid: ${JSON.stringify({ path: `/patterns/${patternId}`, session })}`);
+console.log(`seeded: ${JSON.stringify({ path: `/patterns/${patternId}`, session })}`);
 process.exit();

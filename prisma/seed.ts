@@ -1,9 +1,7 @@
 import { randomUUID } from "node:crypto";
 import { DEMO_ACCOUNT } from "@/features/accounts/demo-account";
 import { createAccount } from "@/features/accounts/mutations";
-import { runEngineTask } from "@/engine/engine-task";
 import type { Places } from "@/engine/pattern";
-import { reckonCall } from "@/features/analyses/mutations";
 import { proveCall } from "@/features/calls/access";
 import { createCall } from "@/features/calls/mutations";
 import { beginOpening, publishOpening } from "@/features/openings/mutations";
@@ -14,7 +12,6 @@ import { addReports } from "@/features/reports/mutations";
 import { database } from "@/server/database";
 import { inTransaction } from "@/server/transaction";
 import type { Viewer } from "@/server/viewer";
-import { highsSolver } from "@/solver/highs-solver";
 import { saltmarshCall } from "./demo/saltmarsh-call";
 import { saltmarshOpening } from "./demo/saltmarsh-opening";
 import { saltmarshPattern } from "./demo/saltmarsh-pattern";
@@ -55,8 +52,6 @@ async function laySaltmarsh(viewer: Viewer): Promise<void> {
     return callId;
   });
   await layOpening(viewer, { callId: laid, places: call.places });
-  const solver = await highsSolver();
-  await reckonCall(laid, (task) => Promise.resolve(runEngineTask(task, solver)));
 }
 
 async function layOpening(viewer: Viewer, { callId, places }: { callId: string; places: Places }): Promise<void> {

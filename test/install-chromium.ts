@@ -1,8 +1,14 @@
 import { spawnSync } from "node:child_process";
 import { existsSync } from "node:fs";
-import { chromium } from "@playwright/test";
+import { chromium } from "playwright";
 
-export const SYSTEM_CHROMIUM = "/usr/bin/chromium";
+const SYSTEM_CHROMIUM = "/usr/bin/chromium";
+
+/** How Playwright finds and starts its browser: the system's Chromium where there is one. */
+export const CHROMIUM_OPTIONS = {
+  ...(existsSync(SYSTEM_CHROMIUM) ? { executablePath: SYSTEM_CHROMIUM } : {}),
+  args: process.getuid?.() === 0 ? ["--no-sandbox"] : [],
+};
 
 /** Sees to a Chromium for the browser tests: Debian's package where we are root, else Playwright's own. */
 export function installChromium(): void {

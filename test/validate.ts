@@ -15,24 +15,42 @@ const tsc = (project: string) => node("typescript/bin/tsc", "--noEmit", "-p", pr
 // The features' code loads only under this condition, and the browser tests lay their data with it.
 const playwright = [process.execPath, "--conditions", "react-server", "node_modules/@playwright/test/cli.js", "test"];
 
-/** One stage after another; the steps of a stage need nothing of each other, and run two at a time. */
-const STAGES: readonly (readonly Step[])[] = [
-  [{ name: "generate", command: ["npm", "run", "--silent", "generate"], budgetSeconds: 30 }],
-  [{ name: "route types", command: next("typegen"), budgetSeconds: 60 }],
+const npm = (script: string) => ["npm", "run", "--silent", script];
+const tsx = (file: string) => [process.execPath, "--import", "tsx", file];
+
+/**
+ * One stage after another. The lanes of a stage need nothing of each other and run at once, a lane for each core; the
+ * steps of a lane run in order.
+ */
+const STAGES: readonly (readonly (readonly Step[])[])[] = [
   [
-    { name: "lint", command: node("eslint/bin/eslint.js", "--max-warnings", "0", "."), budgetSeconds: 240 },
-    { name: "types", command: tsc("."), budgetSeconds: 90 },
-    { name: "format", command: node("prettier/bin/prettier.cjs", "--check", "."), budgetSeconds: 60 },
-    { name: "engine's types", command: tsc("src/engine/tsconfig.json"), budgetSeconds: 60 },
-    { name: "layers", command: vitest("layers"), budgetSeconds: 60 },
-    { name: "schema in step", command: vitest("schema"), budgetSeconds: 60 },
+    [
+      { name: "generate", command: npm("generate"), budgetSeconds: 30 },
+      { name: "route types", command: next("typegen"), budgetSeconds: 60 },
+    ],
   ],
-  [{ name: "unit tests", command: vitest("unit"), budgetSeconds: 300 }],
-  [{ name: "database tests", command: vitest("database"), budgetSeconds: 300 }],
-  [{ name: "build", command: next("build"), budgetSeconds: 180 }],
-  [{ name: "browser tests", command: playwright, budgetSeconds: 800 }],
+  [
+    [{ name: "lint", command: node("eslint/bin/eslint.js", "--max-warnings", "0", "."), budgetSeconds: 240 }],
+    [
+      { name: "types", command: tsc("."), budgetSeconds: 90 },
+      { name: "format", command: node("prettier/bin/prettier.cjs", "--check", "."), budgetSeconds: 60 },
+      { name: "engine's types", command: tsc("src/engine/tsconfig.json"), budgetSeconds: 60 },
+      { name: "layers", command: vitest("layers"), budgetSeconds: 60 },
+      { name: "schema in step", command: vitest("schema"), budgetSeconds: 60 },
+    ],
+  ],
+  [
+    [
+      { name: "build", command: npm("build"), budgetSeconds: 180 },
+      { name: "first start", command: tsx("test/first-start.ts"), budgetSeconds: 180 },
+    ],
+    [
+      { name: "unit tests", command: vitest("unit"), budgetSeconds: 300 },
+      { name: "database tests", command: vitest("database"), budgetSeconds: 300 },
+    ],
+  ],
+  [[{ name: "browser tests", command: playwright, budgetSeconds: 800 }]],
 ];
-const AT_ONCE = 2;
 
 interface Outcome {
   readonly name: string;
@@ -59,18 +77,17 @@ function line({ name, seconds, budgetSeconds, passed }: Outcome): string {
   return `${passed ? "passed" : "FAILED"}  ${name.padEnd(16)} ${seconds.toFixed(1).padStart(7)} s of ${budgetSeconds} s${over}`;
 }
 
-/** Runs a stage's steps, each lane taking the next that nobody has; none is begun once one has failed. */
-async function runStage(steps: readonly Step[]): Promise<Outcome[]> {
-  const left = [...steps];
+/** Runs a stage's lanes side by side; no step is begun once one has failed. */
+async function runStage(lanes: readonly (readonly Step[])[]): Promise<Outcome[]> {
   const outcomes: Outcome[] = [];
-  const lane = async () => {
-    for (let step = left.shift(); step !== undefined; step = left.shift()) {
+  const runLane = async (steps: readonly Step[]) => {
+    for (const step of steps) {
+      if (outcomes.some(({ passed }) => !passed)) return;
       console.log(`running ${step.name}`);
       outcomes.push(await run(step));
-      if (outcomes.some(({ passed }) => !passed)) return;
     }
   };
-  await Promise.all(Array.from({ length: AT_ONCE }, lane));
+  await Promise.all(lanes.map(runLane));
   return outcomes;
 }
 
@@ -82,7 +99,7 @@ async function validate(): Promise<void> {
     if (outcomes.some(({ passed }) => !passed)) break;
   }
   const ran = new Set(outcomes.map(({ name }) => name));
-  const notRun = STAGES.flat().filter(({ name }) => !ran.has(name));
+  const notRun = STAGES.flat(2).filter(({ name }) => !ran.has(name));
   const failed = outcomes.filter(({ passed }) => !passed).length;
   console.log(`\n${outcomes.map(line).join("\n")}`);
   if (notRun.length > 0) console.log(`not run: ${notRun.map(({ name }) => name).join(", ")}`);

@@ -1,4 +1,4 @@
-import type { Metadata } from "next";
+import type { Metadata, Viewport } from "next";
 import localFont from "next/font/local";
 import type { ReactNode } from "react";
 import { AccountMenu } from "@/features/accounts/components/account-menu";
@@ -23,7 +23,18 @@ export const dynamic = "force-dynamic";
 export const metadata: Metadata = {
   title: { default: "Sizewright", template: "%s · Sizewright" },
   description: "Find out which sizes of a crochet or knitting pattern came out as promised, and why.",
+  icons: {
+    icon: [
+      { url: "/favicon.ico", sizes: "32x32" },
+      { url: "/icon.svg", type: "image/svg+xml" },
+    ],
+    apple: "/apple-touch-icon.png",
+  },
+  manifest: "/site.webmanifest",
 };
+
+/** The paper's colour, for what the browser draws around a page. */
+export const viewport: Viewport = { themeColor: "#f6f0e4" };
 
 export default function RootLayout({ children }: { readonly children: ReactNode }) {
   return (

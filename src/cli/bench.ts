@@ -4,7 +4,7 @@ import { gradeBench } from "./bench/grade";
 import { pagesBench } from "./bench/pages";
 import { placesBench } from "./bench/places";
 
-const BENCHES: Readonly<Record<string, () => string | Promise<string>>> = {
+const BENCHES: Readonly<Record<string, (only?: string) => string | Promise<string>>> = {
   editor: editorBench,
   gaps: gapsBench,
   grade: gradeBench,
@@ -14,13 +14,13 @@ const BENCHES: Readonly<Record<string, () => string | Promise<string>>> = {
 
 await main(process.argv.slice(2));
 
-/** `bench NAME`: runs one bench and prints its figures. */
-async function main([name]: readonly string[]): Promise<void> {
+/** `bench NAME`: runs one bench and prints its figures; of pages perhaps only some. */
+async function main([name, only]: readonly string[]): Promise<void> {
   const bench = name !== undefined && Object.hasOwn(BENCHES, name) ? BENCHES[name] : undefined;
   if (bench === undefined) {
     process.stderr.write(`bench: name one of ${Object.keys(BENCHES).join(", ")}.\n`);
     process.exitCode = 2;
     return;
   }
-  process.stdout.write(await bench());
+  process.stdout.write(await bench(only));
 }

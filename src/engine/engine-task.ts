@@ -1,27 +1,39 @@
-import { gaps } from "./gaps";
+import { gaps, type Cell } from "./gaps";
 import { gradeChoices, type ChoicesRequest } from "./grading";
 import type { Solver } from "./integer-program";
-import { gradedCounts, own, type CallDocument } from "./pattern";
-import { reviseCall, type MisworkedCount, type ReviseRequest } from "./revision";
+import { gradedCounts, own, type CallDocument, type PatternDocument } from "./pattern";
+import { analyseCall, withoutUnusable } from "./results";
+import { expectations, reviseCall, type MisworkedCount, type ReviseRequest } from "./revision";
 
 /** What is handed to the engine's thread. */
 export type EngineTask =
-  | { readonly kind: "gaps"; readonly call: CallDocument }
+  | { readonly kind: "analyse"; readonly call: CallDocument }
   | { readonly kind: "revise"; readonly request: ReviseRequest }
+  | {
+      readonly kind: "expect";
+      readonly call: CallDocument;
+      readonly cells: readonly Cell[];
+      readonly revised: PatternDocument;
+    }
   | { readonly kind: "grade"; readonly request: ChoicesRequest };
 
 /** What the engine prints for a task; for a revision also the gaps of the same reports against it. */
 export function runEngineTask(task: EngineTask, solver: Solver): string {
   switch (task.kind) {
-    case "gaps":
-      return JSON.stringify(gaps(task.call));
+    case "analyse":
+      return JSON.stringify(analyseCall(task.call));
     case "grade":
       return JSON.stringify(gradeChoices(task.request, solver));
+    case "expect": {
+      const { usable: call } = withoutUnusable(task.call);
+      return JSON.stringify({ status: "expected", expectations: expectations({ ...task, call }) });
+    }
     case "revise": {
-      const revision = reviseCall(task.request, solver);
+      const { usable: call } = withoutUnusable(task.request.call);
+      const revision = reviseCall({ ...task.request, call }, solver);
       if (revision.status !== "revised") return JSON.stringify(revision);
       const { replayed, ...plan } = revision;
-      const misworked = misworkedCounts(task.request.call, replayed);
+      const misworked = misworkedCounts(call, replayed);
       return JSON.stringify({ ...plan, misworked, replayed: gaps(replayed) });
     }
   }

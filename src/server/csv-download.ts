@@ -1,18 +1,32 @@
-/** A table for a spreadsheet, as a file. */
-export function csvDownload(fileName: string, csv: string): Response {
-  return new Response(csv, {
+import { attachment } from "./attachment";
+
+/** By which spreadsheets know that the letters are UTF-8. */
+const BYTE_ORDER_MARK = "\uFEFF";
+
+/** A table for a spreadsheet, as a file. @param name what it is of: pattern, test, page. @param csv from `csvText`. */
+export function csvDownload(name: readonly string[], csv: string): Response {
+  return new Response(`${BYTE_ORDER_MARK}${csv}`, {
     headers: {
       "content-type": "text/csv; charset=utf-8",
-      "content-disposition": `attachment; filename="${fileName}"`,
+      "content-disposition": attachment(name, "csv"),
       "cache-control": "private, no-store",
     },
   });
 }
 
 /** In the place of a table whose numbers are not there yet. */
-export function stillReckoned(): Response {
-  return new Response("The call is still being reckoned. Ask again in a moment.\n", {
-    status: 503,
-    headers: { "content-type": "text/plain; charset=utf-8", "retry-after": "5", "cache-control": "private, no-store" },
+export function stillCalculating(): Response {
+  return message(503, "The results are still being calculated. Ask again in a moment.", { "retry-after": "5" });
+}
+
+/** In the place of a table whose numbers cannot be calculated. */
+export function notCalculated(why: string): Response {
+  return message(409, `The results could not be calculated. ${why}`);
+}
+
+function message(status: number, text: string, headers: Readonly<Record<string, string>> = {}): Response {
+  return new Response(`${text}\n`, {
+    status,
+    headers: { "content-type": "text/plain; charset=utf-8", "cache-control": "private, no-store", ...headers },
   });
 }

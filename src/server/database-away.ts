@@ -1,8 +1,10 @@
-import { AppError } from "./errors";
-
-/** Of the system, of PostgreSQL (class 08, shutting down, starting, too many connections) and of Prisma. */
+/**
+ * Of the system, of PostgreSQL (class 08, shutting down, starting, too many connections) and of Prisma (among them that no
+ * connection came free in time, and that a transaction could not start or ran out of its time); and
+ * our own.
+ */
 const AWAY_CODES = new Set(
-  "ECONNREFUSED ECONNRESET EPIPE ETIMEDOUT ENOTFOUND EAI_AGAIN EHOSTUNREACH 57P01 57P02 57P03 53300 P1001 P1002 P1008 P1017 P2024".split(
+  "ECONNREFUSED ECONNRESET EPIPE ETIMEDOUT ENOTFOUND EAI_AGAIN EHOSTUNREACH 57P01 57P02 57P03 53300 P1001 P1002 P1008 P1017 P2024 P2028 database-away".split(
     " ",
   ),
 );
@@ -13,7 +15,6 @@ const AWAY_WORDS =
 
 /** Whether an error, or what caused it, says that the database does not answer; trying again later may help. */
 export function isDatabaseAway(error: unknown): boolean {
-  if (error instanceof AppError) return error.code === "database-away";
   if (typeof error !== "object" || error === null) return false;
   if ("code" in error && typeof error.code === "string") {
     if (AWAY_CODES.has(error.code) || error.code.startsWith("08")) return true;

@@ -1,16 +1,17 @@
 import "server-only";
-import { PrismaPg } from "@prisma/adapter-pg";
 import { Pool } from "pg";
 import { PrismaClient } from "@/generated/prisma/client";
 import { environment } from "./environment";
 import { log } from "./log";
+import { QueriesInTurn } from "./queries-in-turn";
 
 declare global {
   var sizewrightPool: Pool | undefined;
   var sizewrightDatabase: PrismaClient | undefined;
 }
 
-const CONNECT_WITHIN_MS = 5_000;
+/** Also how long a request waits for one of the pool's connections: a hundred at once are answered in turn, not refused. */
+const CONNECT_WITHIN_MS = 30_000;
 
 function connect(): Pool {
   const made = new Pool({
@@ -33,6 +34,11 @@ export function pool(): Pool {
 
 /** The one client over that pool. Its errors do not repeat what was asked, for that may hold measurements of people. */
 export function database(): PrismaClient {
-  globalThis.sizewrightDatabase ??= new PrismaClient({ adapter: new PrismaPg(pool()), errorFormat: "minimal" });
+  globalThis.sizewrightDatabase ??= new PrismaClient({
+    adapter: new QueriesInTurn(pool()),
+    errorFormat: "minimal",
+    // A read of rows with their relations is a transaction too, and waits for its connection no longer than this.
+    transactionOptions: { maxWait: CONNECT_WITHIN_MS },
+  });
   return globalThis.sizewrightDatabase;
 }

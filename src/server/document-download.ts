@@ -1,14 +1,21 @@
 import "server-only";
+import { attachment } from "./attachment";
 import { AppError } from "./errors";
 
+interface SavedDocument {
+  /** What it is of, from the whole to the part: pattern, test, kind of document. */
+  readonly name: readonly string[];
+  readonly document: unknown;
+}
+
 /** A document as a file to save; the absent and the forbidden answer alike. */
-export async function documentDownload(name: string, load: () => Promise<unknown>): Promise<Response> {
+export async function documentDownload(load: () => Promise<SavedDocument>): Promise<Response> {
   try {
-    const text = `${JSON.stringify(await load(), null, 2)}\n`;
-    return new Response(text, {
+    const { name, document } = await load();
+    return new Response(`${JSON.stringify(document, null, 2)}\n`, {
       headers: {
         "content-type": "application/json; charset=utf-8",
-        "content-disposition": `attachment; filename="${name}"`,
+        "content-disposition": attachment(name, "json"),
         "cache-control": "private, no-store",
       },
     });

@@ -12,6 +12,8 @@ const SENTENCES = {
   "signed-out":
     "You are signed out. Sign in in another tab, then try again here: what you typed is still on this page.",
   "too-long": "Reckoning this call took too long and was stopped.",
+  "form-too-large":
+    "This is more than can be sent at once: 500 fields and 256 kB in all. Shorten the longest text and send it again.",
   "too-many-tries": "There were too many tries. Try again later.",
 } as const;
 

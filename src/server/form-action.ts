@@ -3,6 +3,7 @@ import type { SubmissionResult } from "@conform-to/react";
 import { parseWithZod } from "@conform-to/zod/v4";
 import type { z } from "zod";
 import { sentenceOf } from "./action";
+import { formNames, onlyNamed, readForm } from "./read-form";
 
 /** What is wrong with a form beyond its schema, by field; the key "" is the form as a whole. */
 export type FormFaults = Readonly<Record<string, readonly string[]>>;
@@ -10,7 +11,7 @@ export type FormFaults = Readonly<Record<string, readonly string[]>>;
 /**
  * A server action behind a form. Faults and known failures come back beside their fields, with what was typed.
  *
- * @param schema what the form's fields must be.
+ * @param schema what the form's fields must be; fields that it does not name are dropped.
  * @param run acts on the parsed fields and returns what is still wrong, or nothing.
  * @param secret names of fields that are not sent back; a form with such fields is emptied once it has done its work.
  */
@@ -20,7 +21,8 @@ export function formAction<Schema extends z.ZodType>(
   secret: readonly string[] = [],
 ): (last: unknown, form: FormData) => Promise<SubmissionResult> {
   const hideFields = [...secret];
-  return async (_last, form) => {
+  const names = formNames(schema);
+  const answer = async (form: FormData): Promise<SubmissionResult> => {
     const submission = parseWithZod(form, { schema });
     if (submission.status !== "success") return submission.reply({ hideFields });
     try {
@@ -32,4 +34,18 @@ export function formAction<Schema extends z.ZodType>(
       return submission.reply({ formErrors: [sentenceOf(error)], hideFields });
     }
   };
+  return async (_last, form) => {
+    try {
+      return await answer(knownFields(form, names));
+    } catch (error) {
+      return { status: "error", error: { "": [sentenceOf(error)] } };
+    }
+  };
+}
+
+/** The form without what its schema does not name: the library's work grows with the names that it is handed. */
+function knownFields(form: FormData, names: readonly string[]): FormData {
+  const known = new FormData();
+  for (const [name, texts] of onlyNamed(readForm(form), names)) for (const text of texts) known.append(name, text);
+  return known;
 }

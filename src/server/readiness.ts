@@ -18,7 +18,7 @@ export async function readiness(): Promise<Readiness> {
     if (pending.length === 0) return { ready: true, says: "The database answers and is up to date." };
     return {
       ready: false,
-      says: `The database waits for ${pending.length} migrations; a start of Sizewright applies them.`,
+      says: `The database is missing ${pending.length} migrations. Restart Sizewright to apply them.`,
     };
   } catch (error) {
     if (error instanceof MigrationError) return { ready: false, says: error.message };

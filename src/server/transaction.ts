@@ -20,3 +20,8 @@ export async function inTransaction<Result>(
   if (within) return await write(within);
   return await database().$transaction(write, { timeout: TRANSACTION_MS });
 }
+
+/** Reads what stands at one moment, whatever others write meanwhile. */
+export async function inSnapshot<Result>(read: (connection: Connection) => Promise<Result>): Promise<Result> {
+  return await database().$transaction(read, { timeout: TRANSACTION_MS, isolationLevel: "RepeatableRead" });
+}

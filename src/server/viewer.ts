@@ -34,8 +34,8 @@ export async function viewerOf(session: { accountId: string; sessionVersion: num
       select: { id: true, name: true, email: true, unit: true },
     });
     if (account === null) return null;
-    const { id: accountId, name, email, unit } = account;
-    return { accountId, name, email, unit: unit === "in" ? "in" : "cm" };
+    const { id: accountId, ...person } = account;
+    return { accountId, ...person };
   } catch (error) {
     throw isDatabaseAway(error) ? new AppError("database-away") : error;
   }

@@ -39,7 +39,7 @@ export function initialise({ binaries, user, home, password }: NewData): void {
     );
     if (made.status !== 0) {
       throw new StartError(
-        `PostgreSQL could not make its data in ${home}: ${made.error?.message ?? made.stderr.trim()}`,
+        `PostgreSQL could not create its data in ${home}: ${made.error?.message ?? made.stderr.trim()}`,
       );
     }
     renameSync(beside, join(home, "data"));

@@ -1,10 +1,13 @@
 import { existsSync, readFileSync, writeFileSync } from "node:fs";
 import { setTimeout as pause } from "node:timers/promises";
+import { z } from "zod";
 import { log } from "@/server/log";
 import { stopLeftovers } from "./postgres-leftovers";
 import { runPostgres, type PostgresToRun, type RunningPostgres } from "./run-postgres";
 
 const AGAIN_AFTER_MS = 2_000;
+
+const portSchema = z.coerce.number().int().min(1).max(65_535);
 
 interface PostgresToKeep extends Omit<PostgresToRun, "port"> {
   /** Keeps the port over stops and starts. */
@@ -49,8 +52,13 @@ export async function keepRunning(run: PostgresToKeep): Promise<KeptPostgres> {
 async function runAtItsPort({ portFile, ...run }: PostgresToKeep): Promise<RunningPostgres> {
   await stopLeftovers(run.data);
   run.signal?.throwIfAborted();
-  const port = existsSync(portFile) ? Number(readFileSync(portFile, "utf8")) : undefined;
-  const running = await runPostgres({ ...run, port });
+  const running = await runPostgres({ ...run, port: storedPort(portFile) });
   writeFileSync(portFile, `${running.port}\n`);
   return running;
+}
+
+/** The port of the last start; none where the file is absent or was cut short by a killed one. */
+function storedPort(portFile: string): number | undefined {
+  if (!existsSync(portFile)) return undefined;
+  return portSchema.safeParse(readFileSync(portFile, "utf8")).data;
 }

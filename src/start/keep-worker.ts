@@ -1,8 +1,8 @@
 import { spawn, type ChildProcess } from "node:child_process";
 import { once } from "node:events";
-import { join } from "node:path";
 import { setTimeout as pause } from "node:timers/promises";
 import { log } from "@/server/log";
+import { nodeFlags } from "./node-flags";
 import { StartError } from "./start-error";
 
 const AGAIN_AFTER_MS = 2_000;
@@ -16,7 +16,7 @@ export async function keepWorker(root: string): Promise<KeptWorker> {
   let stopping = false;
   let child = spawnWorker(root);
   const first = await Promise.race([once(child, "message"), once(child, "exit").then(() => null)]);
-  if (first === null) throw new StartError("The worker could not be started; what went wrong stands above.");
+  if (first === null) throw new StartError("The worker did not start. The reason is printed above.");
   const revive = async (): Promise<void> => {
     for (;;) {
       if (child.exitCode === null && child.signalCode === null) await once(child, "exit");
@@ -37,10 +37,8 @@ export async function keepWorker(root: string): Promise<KeptWorker> {
   };
 }
 
-/** The features' code loads only under the condition `react-server`. */
 function spawnWorker(root: string): ChildProcess {
-  const entry = join(root, "src", "worker", "main.ts");
-  return spawn(process.execPath, ["--conditions", "react-server", "--import", "tsx", entry], {
+  return spawn(process.execPath, nodeFlags("worker/main"), {
     cwd: root,
     stdio: ["ignore", "inherit", "inherit", "ipc"],
   });

@@ -1,4 +1,4 @@
-import { existsSync, mkdirSync } from "node:fs";
+import { accessSync, constants, existsSync, mkdirSync } from "node:fs";
 import { join, resolve } from "node:path";
 import { MigrationError } from "@/server/migrations";
 import { keptSecret } from "./kept-secret";
@@ -7,7 +7,7 @@ import { migrateDatabase } from "./migrate-database";
 import { startOwnPostgres } from "./own-postgres";
 import { seedDemo } from "./seed-demo-apart";
 import { readSettings, type Settings } from "./settings";
-import { StartError } from "./start-error";
+import { explained, StartError } from "./start-error";
 import { openWebServer } from "./web-server";
 
 const ROOT = resolve(import.meta.dirname, "../..");
@@ -24,9 +24,10 @@ interface Stops {
 async function start(settings: Settings, stops: Stops, signal: AbortSignal): Promise<string> {
   const { mode, host, port } = settings;
   if (mode !== "dev" && !existsSync(join(ROOT, ".next", "BUILD_ID"))) {
-    throw new StartError("There is no build to serve yet. Run npm run build first, or npm run demo, which does both.");
+    throw new StartError("Nothing is built yet. Run npm run build first, or npm run demo, which does both.");
   }
   mkdirSync(settings.folder, { recursive: true });
+  accessSync(settings.folder, constants.R_OK | constants.W_OK | constants.X_OK);
   const web = await openWebServer({ host, port, further: mode === "demo" ? NEXT_PORTS : 0 });
   stops.web = web.close;
   const databaseUrl = settings.databaseUrl ?? (await ownDatabase(settings.folder, stops, signal));
@@ -71,8 +72,9 @@ async function main(): Promise<void> {
     const address = await start(settings, stops, stopping.signal);
     console.log(`\nSizewright is ready: ${address}\n`);
     await asked;
-  } catch (error) {
+  } catch (caught) {
     if (!stopping.signal.aborted) {
+      const error = explained(caught);
       process.exitCode = 1;
       console.error(error instanceof StartError || error instanceof MigrationError ? error.message : error);
     }

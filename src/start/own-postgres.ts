@@ -1,5 +1,15 @@
 import { createHash } from "node:crypto";
-import { chmodSync, chownSync, existsSync, mkdirSync, realpathSync, rmSync, writeFileSync } from "node:fs";
+import {
+  accessSync,
+  chmodSync,
+  chownSync,
+  constants,
+  existsSync,
+  mkdirSync,
+  realpathSync,
+  rmSync,
+  writeFileSync,
+} from "node:fs";
 import { join } from "node:path";
 import { holdFolder } from "./hold-folder";
 import { initialise } from "./initialise-postgres";
@@ -15,7 +25,7 @@ export interface OwnPostgres {
 }
 
 export interface OwnPostgresPlace {
-  /** Holds the log, and the data with its password where user postgres can enter. */
+  /** An absolute path. Holds the log, and the data with its password where user postgres can enter. */
   readonly folder: string;
   /** Quicker, for it would not survive a power cut, and gone with its data once stopped. */
   readonly temporary?: boolean;
@@ -75,16 +85,20 @@ async function prepare(folder: string): Promise<Ready> {
   const user = postgresUser();
   const within = join(folder, "database");
   if (user === undefined) return { binaries, user, home: ownedBy(user, within) };
-  if (canEnter(user, folder) && canEnter(user, binaries.root)) return { binaries, user, home: ownedBy(user, within) };
+  const name = createHash("sha256").update(realpathSync(folder)).digest("hex").slice(0, 16);
+  const shared = join(SHARED, name);
+  const isInReach = canEnter(user, folder) && canEnter(user, binaries.root);
+  // Data made while the folder was out of reach stay where they are.
+  if (isInReach && !existsSync(join(shared, "data"))) return { binaries, user, home: ownedBy(user, within) };
   // A checkout below /root: user postgres gets through to neither the binaries nor the data there.
   mkdirSync(SHARED, { recursive: true });
   chmodSync(SHARED, 0o755);
-  const name = createHash("sha256").update(realpathSync(folder)).digest("hex").slice(0, 16);
-  return { binaries: copiedBinaries(binaries, SHARED), user, home: ownedBy(user, join(SHARED, name)) };
+  return { binaries: copiedBinaries(binaries, SHARED), user, home: ownedBy(user, shared) };
 }
 
 function ownedBy(user: RunAs | undefined, home: string): string {
   mkdirSync(home, { recursive: true, mode: 0o700 });
-  if (user !== undefined) chownSync(home, user.uid, user.gid);
+  if (user === undefined) accessSync(home, constants.R_OK | constants.W_OK | constants.X_OK);
+  else chownSync(home, user.uid, user.gid);
   return home;
 }

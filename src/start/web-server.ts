@@ -1,7 +1,10 @@
 import { randomUUID } from "node:crypto";
 import { createServer, type IncomingMessage, type Server, type ServerResponse } from "node:http";
 import next from "next";
+import { refuseLargeBody } from "@/server/body-limit";
 import { log } from "@/server/log";
+import { inTurn } from "@/server/page-requests";
+import { PageResponse } from "@/server/unavailable";
 import { clientAddress } from "./client-address";
 import { hasCode } from "./has-code";
 import { loggedPath } from "./logged-path";
@@ -32,7 +35,7 @@ const LAST_ANSWERS_MS = 10_000;
 
 /** Takes a port at once, so that a taken one is told before anything else is started. */
 export async function openWebServer(place: Place): Promise<WebServer> {
-  const server = createServer();
+  const server = createServer({ ServerResponse: PageResponse });
   server.on("request", notYet);
   const port = await listen(server, place);
   let closeSite = (): Promise<void> => Promise.resolve();
@@ -45,8 +48,8 @@ export async function openWebServer(place: Place): Promise<WebServer> {
       const answer = site.getRequestHandler();
       server.off("request", notYet);
       server.on("request", (request, response) => {
-        prepare(request, response, { dev, trustedProxies });
-        void answer(request, response);
+        response.watch(prepare(request, response, { dev, trustedProxies }));
+        if (!refuseLargeBody(request, response)) void inTurn(request, response, () => answer(request, response));
       });
     },
     close: async () => {
@@ -66,8 +69,12 @@ function listen(server: Server, { host, port, further }: Place): Promise<number>
     const last = port + further;
     let trying = port;
     server.on("error", (error) => {
-      if (!hasCode(error, "EADDRINUSE")) return reject(error);
-      if (trying === last) return reject(new StartError(`Port ${port} is taken. Name a free one with PORT.`));
+      if (!hasCode(error, "EADDRINUSE")) {
+        const sentence = `Sizewright cannot use ${host}, port ${trying}: ${error.message}. Choose others with HOST and PORT.`;
+        return reject(new StartError(sentence));
+      }
+      if (trying === last)
+        return reject(new StartError(`Port ${port} is already in use. Choose another one with PORT.`));
       trying += 1;
       server.listen(trying, host);
     });
@@ -79,11 +86,12 @@ function listen(server: Server, { host, port, further }: Place): Promise<number>
   });
 }
 
+/** @returns the id under which this request is logged. */
 function prepare(
   request: IncomingMessage,
   response: ServerResponse,
   { dev, trustedProxies }: Omit<Site, "root">,
-): void {
+): string {
   const requestId = randomUUID();
   const policy = contentSecurityPolicy({ nonce: randomUUID(), dev });
   const forwarded = request.headers["x-forwarded-for"];
@@ -96,6 +104,7 @@ function prepare(
   response.setHeader("Content-Security-Policy", policy);
   for (const [name, value] of Object.entries(SECURITY_HEADERS)) response.setHeader(name, value);
   logWhenAnswered(request, response, requestId);
+  return requestId;
 }
 
 function logWhenAnswered({ method, url }: IncomingMessage, response: ServerResponse, requestId: string): void {

@@ -1,14 +1,16 @@
 import { Worker } from "node:worker_threads";
 import type { EngineTask } from "@/engine/engine-task";
-import type { Reckon } from "@/server/reckon";
+import type { RunTask } from "@/server/run-task";
 
 /** Twenty thousand testers take less than a minute. */
 const LONGEST_MS = 180_000;
 
-const ENTRY = new URL("./engine-thread-loader.mjs", import.meta.url);
+/** Built, the thread's program stands beside this one; while developing, a loader of TypeScript comes first. */
+const isBuilt = import.meta.url.endsWith(".js");
+const ENTRY = new URL(isBuilt ? "./engine-thread-entry.js" : "./engine-thread-loader.mjs", import.meta.url);
 
 export interface EngineThread {
-  readonly reckon: Reckon<EngineTask>;
+  readonly run: RunTask<EngineTask>;
   stop(): Promise<void>;
 }
 
@@ -25,7 +27,7 @@ export function engineThread(longestMs = LONGEST_MS): EngineThread {
     thread = undefined;
     await ended?.terminate();
   };
-  const run = async (task: EngineTask, signal: AbortSignal | undefined): Promise<string | null> => {
+  const runTask = async (task: EngineTask, signal: AbortSignal | undefined): Promise<string | null> => {
     if (signal?.aborted) return null;
     thread ??= new Worker(ENTRY);
     const answer = await answerOf(thread, task, { longestMs, signal });
@@ -35,8 +37,8 @@ export function engineThread(longestMs = LONGEST_MS): EngineThread {
     throw new Error("the engine's thread failed", { cause: answer.error });
   };
   return {
-    reckon: (task, signal) => {
-      const done = last.then(() => run(task, signal));
+    run: (task, signal) => {
+      const done = last.then(() => runTask(task, signal));
       last = done.catch(() => undefined);
       return done;
     },

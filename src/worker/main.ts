@@ -1,52 +1,62 @@
-import { z } from "zod";
-import { enqueueUnreckonedCalls, reckonCall } from "@/features/analyses/mutations";
-import { reckonPlan } from "@/features/analyses/plan-mutations";
-import { reckonGrading } from "@/features/gradings/mutations";
+import type { EngineTask } from "@/engine/engine-task";
+import { analyseCall, nextCallToAnalyse } from "@/features/analyses/mutations";
+import { nextPlan, runPlan } from "@/features/analyses/plan-mutations";
+import { nextGrading, runGrading } from "@/features/gradings/mutations";
 import { environment } from "@/server/environment";
 import { log } from "@/server/log";
-import { openQueues, type Queue } from "@/server/queue";
+import type { RunTask } from "@/server/run-task";
 import { engineThread } from "./engine-thread";
+import { listen } from "./listen";
+import { startWorkLoop } from "./work-loop";
 
-/** People wait for what they have just sent. */
-const LOOK_EVERY_SECONDS = 0.5;
-const SWEEP_EVERY_MS = 300_000;
+/** What triggers announce, by the table that a row is new in. */
+const CHANNEL = "sizewright_work";
 
-const jobSchema = z.object({ id: z.uuid() });
-
-const boss = await openQueues(environment().DATABASE_URL);
-boss.on("error", ({ message }) => log.error({ reason: message }, "the queue failed"));
-const { reckon, stop: stopEngine } = engineThread();
-/** A thread of their own: a designer at her pattern waits for no large call. */
-const gradings = engineThread();
-
-async function workOff(queue: Queue, handle: (id: string) => Promise<void>): Promise<void> {
-  await boss.work(queue, { pollingIntervalSeconds: LOOK_EVERY_SECONDS, batchSize: 1 }, async ([job]) => {
-    const { id } = jobSchema.parse(job?.data);
-    const begun = performance.now();
-    try {
-      await handle(id);
-      log.info({ queue, id, ms: Math.round(performance.now() - begun) }, "job done");
-    } catch (error) {
-      log.error({ queue, id, reason: error instanceof Error ? error.message : "unknown" }, "job failed");
-      throw error;
-    }
-  });
+interface Job {
+  readonly name: string;
+  /** Id of the row that waits for it, null where none does. */
+  readonly next: () => Promise<string | null>;
+  readonly run: (id: string, run: RunTask<EngineTask>) => Promise<void>;
 }
 
-await workOff("reckon-call", (callId) => reckonCall(callId, reckon));
-await workOff("reckon-plan", (planId) => reckonPlan(planId, reckon));
-await workOff("reckon-grading", (gradingId) => reckonGrading(gradingId, gradings.reckon));
+/** One engine thread, and the jobs that share it, the first that waits first. */
+function startLane(jobs: readonly Job[]) {
+  const thread = engineThread();
+  const loop = startWorkLoop({
+    next: () => takeFirst(jobs, thread.run),
+    onError: (error) => log.error({ reason: error instanceof Error ? error.message : "unknown" }, "a job failed"),
+  });
+  return { wake: loop.wake, stop: async () => void (await Promise.all([thread.stop(), loop.stop()])) };
+}
 
-const sweep = () =>
-  enqueueUnreckonedCalls().catch((error: unknown) =>
-    log.error({ reason: error instanceof Error ? error.message : "unknown" }, "the sweep failed"),
-  );
-await sweep();
-setInterval(() => void sweep(), SWEEP_EVERY_MS);
+async function takeFirst(jobs: readonly Job[], run: RunTask<EngineTask>): Promise<boolean> {
+  for (const job of jobs) {
+    const id = await job.next();
+    if (id === null) continue;
+    const began = performance.now();
+    await job.run(id, run);
+    log.info({ job: job.name, id, ms: Math.round(performance.now() - began) }, "job done");
+    return true;
+  }
+  return false;
+}
+
+// A designer at their pattern waits for no large call.
+const lanes = [
+  startLane([{ name: "analyse-call", next: nextCallToAnalyse, run: analyseCall }]),
+  startLane([
+    { name: "run-grading", next: nextGrading, run: runGrading },
+    { name: "run-plan", next: nextPlan, run: runPlan },
+  ]),
+];
+const listening = listen({
+  connectionString: environment().DATABASE_URL,
+  channel: CHANNEL,
+  heard: () => lanes.forEach(({ wake }) => wake()),
+});
 
 async function stop(): Promise<void> {
-  await Promise.all([stopEngine(), gradings.stop()]);
-  await boss.stop({ graceful: true, wait: true, timeout: 5_000 }).catch(() => undefined);
+  await Promise.all([listening.stop(), ...lanes.map((lane) => lane.stop())]);
   process.exit();
 }
 

@@ -49,15 +49,34 @@ describe("a person's word on a reading", () => {
     expect(JSON.stringify(gaps(await callDocument(access)))).toBe(before);
   });
 
-  it("leaves the report as it was sent, and asks for the call to be reckoned", async () => {
-    const jobs = () => database().$queryRaw<unknown[]>`
-      SELECT 1 FROM pgboss.job WHERE name = 'reckon-call' AND data ->> 'id' = ${access.callId}`;
-    const before = (await jobs()).length;
+  it("is stored with who decided and when, and with who changed it since", async () => {
+    const where = { report: { tester: { code: "ann", callId: access.callId } } };
+    const stored = () => database().decision.findFirstOrThrow({ where, include: { decidedBy: true } });
+    const before = Date.now();
+    await decide(access, { ...annsBust, decision: "keep" });
+    const first = await stored();
+    expect(first.decidedBy?.id).toBe(access.pattern.accountId);
+    expect(first.decidedAt?.getTime()).toBeGreaterThanOrEqual(before);
+    const editor = await person();
+    const membership = { patternId: access.pattern.patternId, accountId: editor.accountId };
+    await database().membership.create({ data: { ...membership, role: "editor" } });
+    await decide(await callAccess(editor, access.callId, "editor"), { ...annsBust, decision: "set-aside" });
+    expect(await stored()).toMatchObject({ decision: "exclude", decidedById: editor.accountId });
+    await decide(access, { ...annsBust, decision: null });
+  });
+
+  it("leaves the report as it was sent, and raises the version of the call", async () => {
+    const version = async () =>
+      (await database().call.findUniqueOrThrow({ where: { id: access.callId }, select: { version: true } })).version;
+    const before = await version();
     const report = () => database().report.findFirst({ where: { tester: { code: "ann", callId: access.callId } } });
     const sent = await report();
     await decide(access, { ...annsBust, decision: "keep" });
     expect(await report()).toEqual(sent);
-    expect((await jobs()).length).toBe(before + 1);
+    expect(await version()).toBe(before + 1);
+    // Said again, it changes nothing, and nothing is analysed again.
+    await decide(access, { ...annsBust, decision: "keep" });
+    expect(await version()).toBe(before + 1);
     await decide(access, { ...annsBust, decision: null });
   });
 

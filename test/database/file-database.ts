@@ -1,8 +1,15 @@
-import { afterAll, beforeAll, inject } from "vitest";
+import { afterAll, beforeAll, expect, inject } from "vitest";
 import { database, pool } from "@/server/database";
 import { copiedDatabase, type CopiedDatabase } from "./copied-database";
+import { watchedDatabase } from "./watched-database";
 
 let own: CopiedDatabase;
+
+/** `pg` warns once a process of a query on a connection that is still busy, and will refuse it one day. */
+const warnings: string[] = [];
+process.on("warning", ({ name, message }) => {
+  if (name === "DeprecationWarning" && message.includes("client.query()")) warnings.push(message);
+});
 
 /** Every test file gets a fresh database, and the server's modules find it where they look. */
 beforeAll(async () => {
@@ -13,10 +20,12 @@ beforeAll(async () => {
     NEXTAUTH_SECRET: "0123456789abcdef0123456789abcdef",
     LOG_LEVEL: "silent",
   });
+  globalThis.sizewrightDatabase = watchedDatabase(database());
 });
 
 afterAll(async () => {
   await database().$disconnect();
   await pool().end();
   await own.drop();
+  expect(warnings).toEqual([]);
 });

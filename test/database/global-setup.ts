@@ -4,7 +4,6 @@ import { join } from "node:path";
 import { Client } from "pg";
 import type { TestProject } from "vitest/node";
 import { applyMigrations, readMigrations } from "@/server/migrations";
-import { openQueues } from "@/server/queue";
 import { startOwnPostgres } from "@/start/own-postgres";
 
 declare module "vitest" {
@@ -24,7 +23,6 @@ export default async function setUp(project: TestProject): Promise<() => Promise
   await client.connect();
   await applyMigrations(client, readMigrations("prisma/migrations"));
   await client.end();
-  await (await openQueues(postgres.url)).stop({ graceful: false });
   project.provide("templateUrl", postgres.url);
   return postgres.stop;
 }

@@ -6,11 +6,11 @@ import type { EngineTask } from "@/engine/engine-task";
 import { gradeChoices } from "@/engine/grading";
 import type { PatternDocument } from "@/engine/pattern";
 import { gradingAnswer } from "@/features/gradings/data";
-import { endGrading, reckonGrading, requestGrading } from "@/features/gradings/mutations";
+import { endGrading, nextGrading, runGrading, requestGrading } from "@/features/gradings/mutations";
 import { patternAccess, type PatternAccess } from "@/features/patterns/access";
 import { createPattern } from "@/features/patterns/mutations";
 import { database } from "@/server/database";
-import type { Reckon } from "@/server/reckon";
+import type { RunTask } from "@/server/run-task";
 import type { Viewer } from "@/server/viewer";
 import { highsSolver } from "@/solver/highs-solver";
 import { engineThread, type EngineThread } from "@/worker/engine-thread";
@@ -35,13 +35,7 @@ async function joined(patternId: string, role: "editor" | "viewer"): Promise<Pat
 
 const asked = (document: PatternDocument = pattern) => ({ pattern: document, submissionKey: randomUUID() });
 
-async function jobs(id: string): Promise<number> {
-  const rows = await database().$queryRaw<unknown[]>`
-    SELECT 1 FROM pgboss.job WHERE name = 'reckon-grading' AND data ->> 'id' = ${id} AND state = 'created'`;
-  return rows.length;
-}
-
-const never: Reckon<EngineTask> = () => Promise.reject(new Error("reckoned for nobody"));
+const never: RunTask<EngineTask> = () => Promise.reject(new Error("run for nobody"));
 
 beforeAll(() => {
   engine = engineThread();
@@ -60,23 +54,23 @@ describe("a grading that is asked for", { timeout: 60_000 }, () => {
   it("waits for the worker, and is then what the engine prints for the pattern as it was sent", async () => {
     const { gradingId } = await requestGrading(designer, asked());
     expect(await gradingAnswer(designer, gradingId)).toEqual({ status: "waiting" });
-    expect(await jobs(gradingId)).toBe(1);
-    await reckonGrading(gradingId, engine.reckon);
+    expect(await nextGrading()).toBe(gradingId);
+    await runGrading(gradingId, engine.run);
     const answer = await gradingAnswer(designer, gradingId);
     const outcome = gradeChoices({ pattern, slacks: [0, 0.25] }, await highsSolver());
     expect(answer).toEqual({ status: "done", outcome: JSON.parse(JSON.stringify(outcome)) as unknown });
     // (90 + 10 − 2 × 1) ÷ 2 = 49 cm, at 2 stitches to the cm 98; (110 + 10 − 2) ÷ 2 = 59 cm, 118.
     const width = { small: 98, large: 118 };
     expect(outcome).toMatchObject({ status: "graded", choices: [{ slack: 0, grading: { width } }, { slack: 0.25 }] });
-    await reckonGrading(gradingId, never);
+    await runGrading(gradingId, never);
   });
 
   it("is told in sentences where a count is free, and where rules clash with what would loosen them", async () => {
     const free = await requestGrading(designer, asked({ ...pattern, grading: undefined }));
     const locked = pattern.counts.map((count) => ({ ...count, locked: { small: 7, large: 5 } }));
     const clash = await requestGrading(designer, asked({ ...pattern, counts: locked }));
-    await reckonGrading(free.gradingId, engine.reckon);
-    await reckonGrading(clash.gradingId, engine.reckon);
+    await runGrading(free.gradingId, engine.run);
+    await runGrading(clash.gradingId, engine.run);
     expect(await gradingAnswer(designer, free.gradingId)).toMatchObject({
       status: "done",
       outcome: { status: "faults", faults: [{ path: "counts[1]" }] },
@@ -94,7 +88,7 @@ describe("a grading that is asked for", { timeout: 60_000 }, () => {
     const sent = asked();
     const twice = await Promise.all([requestGrading(designer, sent), requestGrading(designer, sent)]);
     expect(twice[0]).toEqual(twice[1]);
-    expect(await jobs(twice[0].gradingId)).toBe(1);
+    expect(await database().grading.count({ where: { id: twice[0].gradingId } })).toBe(1);
     await expect(requestGrading(editor, sent)).rejects.toMatchObject({ code: "not-found" });
   });
 
@@ -106,19 +100,19 @@ describe("a grading that is asked for", { timeout: 60_000 }, () => {
     await expect(gradingAnswer(designer, oldest)).rejects.toMatchObject({ code: "not-found" });
     for (const id of kept) expect(await gradingAnswer(designer, id)).toEqual({ status: "waiting" });
     expect(await gradingAnswer(editor, hers.gradingId)).toEqual({ status: "waiting" });
-    await reckonGrading(oldest, never);
+    await runGrading(oldest, never);
   });
 });
 
 describe("a grading that is stopped", { timeout: 60_000 }, () => {
   it("stays stopped, however late the engine is done with it", async () => {
     const { gradingId } = await requestGrading(designer, asked());
-    await reckonGrading(gradingId, async (task) => {
+    await runGrading(gradingId, async (task) => {
       await endGrading(designer, gradingId);
-      return await engine.reckon(task);
+      return await engine.run(task);
     });
     expect(await gradingAnswer(designer, gradingId)).toMatchObject({ status: "stopped" });
-    await reckonGrading(gradingId, never);
+    await runGrading(gradingId, never);
     const data = { status: "done", output: "{}" } as const;
     await expect(database().grading.update({ where: { id: gradingId }, data })).rejects.toThrow();
   });
@@ -126,7 +120,7 @@ describe("a grading that is stopped", { timeout: 60_000 }, () => {
   it("ends the engine's thread", async () => {
     const { gradingId } = await requestGrading(designer, asked());
     let told = false;
-    await reckonGrading(gradingId, async (_task, signal) => {
+    await runGrading(gradingId, async (_task, signal) => {
       await endGrading(designer, gradingId);
       await new Promise((resolve) => signal?.addEventListener("abort", resolve));
       told = true;
@@ -136,23 +130,23 @@ describe("a grading that is stopped", { timeout: 60_000 }, () => {
     expect(await gradingAnswer(designer, gradingId)).toMatchObject({ status: "stopped" });
     const long = { kind: "grade", request: { pattern: benchGarment({ sizes: 24, groups: 5 }), slacks: [0] } } as const;
     const stopping = new AbortController();
-    const [running, next] = [engine.reckon(long, stopping.signal), engine.reckon(long, stopping.signal)];
+    const [running, next] = [engine.run(long, stopping.signal), engine.run(long, stopping.signal)];
     await setImmediate();
     stopping.abort();
     expect([await running, await next]).toEqual([null, null]);
-    expect(await engine.reckon({ kind: "grade", request: { pattern, slacks: [0] } })).toContain('"graded"');
+    expect(await engine.run({ kind: "grade", request: { pattern, slacks: [0] } })).toContain('"graded"');
   });
 
   it("is told apart from one that took too long, and one that is done stays done", async () => {
     const late = await requestGrading(designer, asked());
-    await reckonGrading(late.gradingId, () => Promise.resolve(null));
+    await runGrading(late.gradingId, () => Promise.resolve(null));
     const stopped = await requestGrading(designer, asked());
     await endGrading(designer, stopped.gradingId);
     const says = (part: string) => ({ status: "stopped", says: expect.stringContaining(part) as string });
     expect(await gradingAnswer(designer, late.gradingId)).toEqual(says("took too long"));
     expect(await gradingAnswer(designer, stopped.gradingId)).toEqual(says("You stopped"));
     const done = await requestGrading(designer, asked());
-    await reckonGrading(done.gradingId, engine.reckon);
+    await runGrading(done.gradingId, engine.run);
     await endGrading(designer, done.gradingId);
     expect(await gradingAnswer(designer, done.gradingId)).toMatchObject({ status: "done" });
   });

@@ -81,7 +81,7 @@ describe("rows that make no sense are refused", () => {
       "INSERT INTO account (email, name, password_hash) VALUES ('Ann@example.org', 'a', 'h')",
     ],
     ["account_email_small_letters", "INSERT INTO account (email, name, password_hash) VALUES ('', 'a', 'h')"],
-    ["account_unit_known", "UPDATE account SET unit = 'ell'"],
+    ['invalid input value for enum length_unit: "ell"', "UPDATE account SET unit = 'ell'"],
     ["account_session_version_positive", "UPDATE account SET session_version = 0"],
     [
       "revision_number_positive",
@@ -93,7 +93,12 @@ describe("rows that make no sense are refused", () => {
     ],
     ["place_least_within_wanted", "INSERT INTO place (call_id, size, least, wanted) SELECT id, 'M', 3, 2 FROM call"],
     ["tester_position_not_negative", "UPDATE tester SET position = -1"],
-    ["decision_known", "INSERT INTO decision SELECT id, 'readings', 0, 'perhaps' FROM report"],
+    ['invalid input value for enum stitch_terms: "de"', "UPDATE tester SET terms = 'de'"],
+    [
+      'invalid input value for enum item_decision: "perhaps"',
+      "INSERT INTO decision SELECT id, 'readings', 0, 'perhaps' FROM report",
+    ],
+    ["decision_position_not_negative", "INSERT INTO decision SELECT id, 'readings', -1, 'keep' FROM report"],
     [
       "revision_pattern_id_fkey",
       "INSERT INTO revision (pattern_id, number, document, reason) VALUES (gen_random_uuid(), 1, '{}', '')",

@@ -36,16 +36,16 @@ async function send(access: TesterAccess): Promise<number> {
 const reportsOf = ({ testerId }: TesterAccess) =>
   database().report.findMany({ where: { testerId }, orderBy: { version: "asc" } });
 
-const jobsOf = ({ callId }: TesterAccess) => database().$queryRaw<unknown[]>`
-  SELECT 1 FROM pgboss.job WHERE name = 'reckon-call' AND data ->> 'id' = ${callId}`;
+const versionOf = async ({ callId }: TesterAccess) =>
+  (await database().call.findUniqueOrThrow({ where: { id: callId }, select: { version: true } })).version;
 
 describe("sending a report", () => {
-  it("may be done with the swatch alone, and asks for the call to be reckoned", async () => {
+  it("may be done with the swatch alone, and raises the version of the call", async () => {
     const ann = await makeTester(called);
     await keepFields(ann, swatchTyped());
-    const before = (await jobsOf(ann)).length;
+    const before = await versionOf(ann);
     expect(await send(ann)).toBe(1);
-    expect((await jobsOf(ann)).length).toBe(before + 1);
+    expect(await versionOf(ann)).toBe(before + 1);
     const [report] = await reportsOf(ann);
     // By hand from the pattern: her size's counts are written out.
     expect(report?.document).toMatchObject({ size: "small", readings: [], worked: { width: 98, height: 100 } });
@@ -60,8 +60,10 @@ describe("sending a report", () => {
       { version: 1 },
       { version: 1 },
     ]);
+    const raised = await versionOf(ann);
     expect(await sendReport(ann, version)).toEqual({ version: 1 });
     expect(await reportsOf(ann)).toHaveLength(1);
+    expect(await versionOf(ann)).toBe(raised);
   });
 
   it("again after a change keeps every version, what was typed too", async () => {
@@ -78,6 +80,25 @@ describe("sending a report", () => {
     expect(second?.document).toMatchObject({ readings: [{ measurement: "length", cm: 15.75 * 2.54 }] });
     expect(second?.typed).toMatchObject({ "readings[0].cm": "15 3/4 in" });
     expect(third?.document).toEqual(first?.document);
+  });
+
+  it("leaves nothing changed since, however it was typed; then says which fields were changed, and forgets what was undone", async () => {
+    const ann = await makeTester(called);
+    const changed = async () => (await readDraft(ann)).changed;
+    // None of this is stored as it was typed: a second device's key, no fabric, a unit behind, a text that cannot be read.
+    await type(ann, { "swatch.3kq.toolMm": "4", "swatch.3kq.stitches": "20", "swatch.3kq.across": "10 cm" });
+    await type(ann, { "swatch.3kq.rows": "25", "swatch.3kq.along": "10", hours: " 38 ", "worked.width": "abc" });
+    expect(await changed()).toEqual([]);
+    await send(ann);
+    expect(await changed()).toEqual([]);
+    await type(ann, { hours: "39" });
+    expect(await changed()).toEqual(["hours"]);
+    await type(ann, { hours: "38" });
+    expect(await changed()).toEqual([]);
+    await type(ann, { "worked.width": "98" });
+    expect(await changed()).toEqual(["worked.width"]);
+    await send(ann);
+    expect(await changed()).toEqual([]);
   });
 
   it("gives the call's document its newest version, testers without a report none", async () => {
@@ -102,8 +123,14 @@ describe("sending a report", () => {
     await send(ann);
     await decide(mine.call, { tester, part: "readings", position: 0, decision: "set-aside" });
     await decide(mine.call, { tester, part: "readings", position: 1, decision: "keep" });
+    const decided = { position: 1, report: { testerId: ann.testerId } };
+    const { decidedAt } = await database().decision.findFirstOrThrow({ where: decided });
     await type(ann, { "reading.bust.1.value": "100" });
     await send(ann);
+    // Sending again is nobody's decision.
+    const { accountId: decidedById } = mine.designer;
+    const carried = { ...decided, report: { ...decided.report, version: 2 } };
+    expect(await database().decision.findFirst({ where: carried })).toMatchObject({ decidedById, decidedAt });
     const [read] = (await documentOf(mine.call)).testers;
     expect(read?.readings).toEqual([
       { measurement: "bust", cm: 100 },

@@ -7,6 +7,8 @@ import { readInvited } from "@/features/testers/invited-data";
 import { acceptInvited, declineInvited } from "@/features/testers/invited-mutations";
 import { invitedState } from "@/features/testers/invited-state";
 import { progressRows } from "@/features/testers/progress-data";
+import { progressList } from "@/features/testers/progress-list-data";
+import { progressQuerySchema } from "@/features/testers/progress-query";
 import {
   closeCall,
   inviteLonger,
@@ -141,9 +143,11 @@ describe("the designer's progress", () => {
       data: { patternId: access.pattern.patternId, accountId: vera.accountId, role: "viewer" },
     });
     const looks = await callAccess(vera, access.callId, "viewer");
-    expect(await progressRows(elsewhere)).toEqual([]);
-    expect(await progressRows(elsewhere, testerId)).toEqual([]);
-    expect(await progressRows(looks)).toHaveLength(1);
+    const asked = { pattern: patternDocument(), query: progressQuerySchema.parse({}), now: new Date() };
+    const time = { timeZone: "UTC", dates: null };
+    expect((await progressList(elsewhere, asked)).people).toEqual([]);
+    expect(await progressRows(elsewhere, { testerIds: [testerId], time })).toEqual([]);
+    expect((await progressList(looks, asked)).people).toHaveLength(1);
     for (const theirs of [elsewhere, looks]) {
       await expect(noteTester(theirs, testerId, "x")).rejects.toMatchObject({ code: "not-found" });
       await expect(renewLink(theirs, testerId)).rejects.toMatchObject({ code: "not-found" });

@@ -1,30 +1,34 @@
 import { randomUUID } from "node:crypto";
+import { Client } from "pg";
 import { afterAll, beforeAll, beforeEach, describe, expect, it } from "vitest";
 import { gaps } from "@/engine/gaps";
 import type { EngineTask } from "@/engine/engine-task";
-import { storedAnalysis } from "@/features/analyses/data";
-import { analysisInput } from "@/features/analyses/analysis-input";
-import { enqueueUnreckonedCalls, reckonCall } from "@/features/analyses/mutations";
+import { analyseCall as computeResults } from "@/engine/results";
+import { analyseCall } from "@/features/analyses/mutations";
 import { storedPlan } from "@/features/analyses/plan-data";
-import { planRevision, reckonPlan } from "@/features/analyses/plan-mutations";
+import { nextPlan, requestPlan, runPlan } from "@/features/analyses/plan-mutations";
 import { callAccess, type CallAccess } from "@/features/calls/access";
-import { callDocument } from "@/features/calls/data";
+import { currentCall } from "@/features/calls/data";
+import { raiseCallVersion } from "@/features/calls/mutations";
 import { patternAccess } from "@/features/patterns/access";
 import { saveRevision } from "@/features/patterns/mutations";
 import { storeCall } from "@/features/reports/document-mutations";
 import { addReports } from "@/features/reports/mutations";
 import { database } from "@/server/database";
-import { enqueue } from "@/server/queue";
-import type { Reckon } from "@/server/reckon";
+import { environment } from "@/server/environment";
+import type { RunTask } from "@/server/run-task";
 import { inTransaction } from "@/server/transaction";
 import type { Viewer } from "@/server/viewer";
 import { engineThread, type EngineThread } from "@/worker/engine-thread";
+import { listen } from "@/worker/listen";
+import { startWorkLoop } from "@/worker/work-loop";
 import { saltmarshCall } from "../../prisma/demo/saltmarsh-call";
 import { reader } from "../factories/call";
 import { makeAccount } from "./make-account";
 
 const { call } = saltmarshCall();
 const NECK_BAND = { kind: "allowance", id: "neck-band", by: "published" } as const;
+const CHANNEL = "sizewright_work";
 
 let engine: EngineThread;
 let designer: Viewer;
@@ -36,10 +40,8 @@ async function person(): Promise<Viewer> {
   return { accountId: id, name, email, unit: "cm" };
 }
 
-async function jobs(queue: string, id: string): Promise<number> {
-  const rows = await database().$queryRaw<unknown[]>`
-    SELECT 1 FROM pgboss.job WHERE name = ${queue} AND data ->> 'id' = ${id} AND state = 'created'`;
-  return rows.length;
+async function version(): Promise<number> {
+  return (await currentCall(access)).version;
 }
 
 beforeAll(async () => {
@@ -54,117 +56,190 @@ beforeEach(async () => {
 
 afterAll(async () => await engine.stop());
 
-describe("asking the worker", () => {
+describe("the version of a call", () => {
   it("is part of the write: undone with it, done with it", async () => {
-    const id = randomUUID();
+    const before = await version();
     const failing = inTransaction(async (connection) => {
-      await enqueue(connection, "reckon-call", id);
+      await raiseCallVersion(connection, access.callId);
       throw new Error("on purpose");
     });
     await expect(failing).rejects.toThrow("on purpose");
-    expect(await jobs("reckon-call", id)).toBe(0);
-    await inTransaction((connection) => enqueue(connection, "reckon-call", id));
-    expect(await jobs("reckon-call", id)).toBe(1);
+    expect(await version()).toBe(before);
   });
 
-  it("goes with every write that changes what a call is compared with", async () => {
-    const { callId, pattern } = access;
-    const brought = await jobs("reckon-call", callId);
-    expect(brought).toBeGreaterThan(0);
+  it("is raised by every write that changes what a call is compared with, and announced to the worker", async () => {
+    const heard: string[] = [];
+    const client = new Client({ connectionString: environment().DATABASE_URL });
+    await client.connect();
+    client.on("notification", ({ payload = "" }) => heard.push(payload));
+    await client.query(`LISTEN ${CHANNEL}`);
+    const before = await version();
     const document = call.pattern;
-    const { id: revisionId } = await database().revision.findFirstOrThrow({ where: { patternId: pattern.patternId } });
-    const tester = { ...reader("late", {}, { size: "size-m" }), readings: [{ measurement: "bust", cm: 101 }] };
-    await addReports(access, {
-      revision: { revisionId, document },
-      reports: [{ tester, typed: {}, submissionKey: randomUUID() }],
+    const { id: revisionId } = await database().revision.findFirstOrThrow({
+      where: { patternId: access.pattern.patternId },
     });
-    expect(await jobs("reckon-call", callId)).toBe(brought + 1);
-    const editing = await patternAccess(designer, pattern.patternId, "editor");
+    const tester = { ...reader("late", {}, { size: "size-m" }), readings: [{ measurement: "bust", cm: 101 }] };
+    const reports = [{ tester, typed: {}, submissionKey: randomUUID() }];
+    await addReports(access, { revision: { revisionId, document }, reports });
+    expect(await version()).toBe(before + 1);
+    // Sent again, it adds nothing, and nothing is analysed again.
+    await addReports(access, { revision: { revisionId, document }, reports });
+    expect(await version()).toBe(before + 1);
+    const editing = await patternAccess(designer, access.pattern.patternId, "editor");
     await saveRevision(editing, { document: { ...document, name: "Another name" }, reason: "Renamed", baseNumber: 1 });
-    expect(await jobs("reckon-call", callId)).toBe(brought + 2);
+    expect(await version()).toBe(before + 2);
+    await client.query("SELECT 1");
+    expect(heard.filter((table) => table === "call").length).toBeGreaterThanOrEqual(2);
+    await client.end();
   });
 });
 
-describe("the worker", () => {
-  it("keeps of a call what the engine prints, byte for byte", async () => {
-    await reckonCall(access.callId, engine.reckon);
-    const row = await database().analysis.findFirstOrThrow({ where: { callId: access.callId } });
-    expect(row.output).toBe(JSON.stringify(gaps(await callDocument(access))));
-  });
-
+describe("the worker", { timeout: 60_000 }, () => {
   it("passes over a call that is gone", async () => {
-    await expect(reckonCall(randomUUID(), engine.reckon)).resolves.toBeUndefined();
-  });
-
-  it("finds the calls that nothing was kept for, and only those", async () => {
-    const before = await jobs("reckon-call", access.callId);
-    await enqueueUnreckonedCalls();
-    expect(await jobs("reckon-call", access.callId)).toBe(before + 1);
-    await reckonCall(access.callId, engine.reckon);
-    await enqueueUnreckonedCalls();
-    expect(await jobs("reckon-call", access.callId)).toBe(before + 1);
+    await expect(analyseCall(randomUUID(), engine.run)).resolves.toBeUndefined();
   });
 
   it("stops what takes too long, and goes on with the next in a new thread", async () => {
     const hasty = engineThread(1);
-    expect(await hasty.reckon({ kind: "gaps", call })).toBeNull();
-    expect(await hasty.reckon({ kind: "gaps", call })).toBeNull();
+    expect(await hasty.run({ kind: "analyse", call })).toBeNull();
+    expect(await hasty.run({ kind: "analyse", call })).toBeNull();
     await hasty.stop();
-    expect(await engine.reckon({ kind: "gaps", call })).toBe(JSON.stringify(gaps(call)));
+    expect(await engine.run({ kind: "analyse", call })).toBe(JSON.stringify(computeResults(call)));
   });
 
   it("tells of a task that the engine cannot do, and goes on with the next", async () => {
-    const impossible = { kind: "gaps", call: { ...call, pattern: { ...call.pattern, sizes: [] } } } as const;
-    await expect(engine.reckon(impossible)).rejects.toThrow("the engine's thread failed");
-    expect(await engine.reckon({ kind: "gaps", call })).toBe(JSON.stringify(gaps(call)));
+    const impossible = { kind: "analyse", call: { ...call, pattern: { ...call.pattern, sizes: [] } } } as const;
+    await expect(engine.run(impossible)).rejects.toThrow("the engine's thread failed");
+    expect(await engine.run({ kind: "analyse", call })).toBe(JSON.stringify(computeResults(call)));
+  });
+
+  it("takes the next piece at once, and looks when it is woken", async () => {
+    const waiting = ["first", "second"];
+    const done: string[] = [];
+    const loop = startWorkLoop({
+      next: () => {
+        const piece = waiting.shift();
+        if (piece !== undefined) done.push(piece);
+        return Promise.resolve(piece !== undefined);
+      },
+      onError: () => undefined,
+      lookEveryMs: 3_600_000,
+    });
+    await expect.poll(() => done).toEqual(["first", "second"]);
+    waiting.push("third");
+    loop.wake();
+    await expect.poll(() => done).toEqual(["first", "second", "third"]);
+    await loop.stop();
+  });
+
+  it("goes on after a piece that failed", async () => {
+    const errors: unknown[] = [];
+    let pieces = 0;
+    const loop = startWorkLoop({
+      next: () => {
+        pieces += 1;
+        return pieces === 1 ? Promise.reject(new Error("on purpose")) : Promise.resolve(false);
+      },
+      onError: (error) => errors.push(error),
+      lookEveryMs: 10,
+    });
+    await expect.poll(() => pieces).toBeGreaterThan(1);
+    expect(errors).toHaveLength(1);
+    await loop.stop();
+  });
+
+  it("hears of work again once its lost connection stands anew", async () => {
+    const heard: (string | null)[] = [];
+    const connectionString = environment().DATABASE_URL;
+    const listening = listen({ connectionString, channel: CHANNEL, heard: (payload) => heard.push(payload) });
+    await expect.poll(() => heard.length).toBe(1);
+    await database().$queryRaw`
+      SELECT pg_terminate_backend(pid) FROM pg_stat_activity
+      WHERE application_name = 'sizewright worker' AND datname = current_database()`;
+    await expect.poll(() => heard.length, { timeout: 20_000 }).toBe(2);
+    await database().$executeRaw`SELECT pg_notify(${CHANNEL}, 'call')`;
+    await expect.poll(() => heard.at(-1), { timeout: 20_000 }).toBe("call");
+    await listening.stop();
   });
 });
 
-describe("a plan", () => {
-  const newPlan = () => ({ take: [NECK_BAND], baseNumber: 1, submissionKey: randomUUID() });
+describe("a plan", { timeout: 60_000 }, () => {
+  const newPlan = () => ({
+    request: { kind: "proposals" as const, take: [{ ...NECK_BAND }] },
+    baseNumber: 1,
+    submissionKey: randomUUID(),
+  });
+
+  beforeEach(async () => await analyseCall(access.callId, engine.run));
 
   it("is worked out once, with the reports replayed against what comes of it", async () => {
-    const { planId } = await planRevision(access, newPlan());
+    const { planId } = await requestPlan(access, newPlan());
     expect((await storedPlan(access, planId)).output).toBeNull();
-    await reckonPlan(planId, engine.reckon);
+    await runPlan(planId, engine.run);
     const { output } = await storedPlan(access, planId);
     expect(output).toMatchObject({ status: "revised", changes: [{ was: -2 }] });
     if (output?.status !== "revised") throw new Error("the plan was not worked out");
     expect(output.replayed).toEqual(gaps({ ...call, pattern: output.pattern }));
-    const never: Reckon<EngineTask> = () => Promise.reject(new Error("reckoned twice"));
-    await reckonPlan(planId, never);
+    const never: RunTask<EngineTask> = () => Promise.reject(new Error("run twice"));
+    await runPlan(planId, never);
   });
 
   it("is made once for one key", async () => {
     const plan = newPlan();
-    const { planId } = await planRevision(access, plan);
-    expect(await planRevision(access, plan)).toEqual({ planId });
-    expect(await jobs("reckon-plan", planId)).toBe(1);
+    const { planId } = await requestPlan(access, plan);
+    expect(await requestPlan(access, plan)).toEqual({ planId });
+    expect(await database().plan.count({ where: { callId: access.callId } })).toBe(1);
+    expect(await nextPlan()).not.toBeNull();
+  });
+
+  it("of numbers corrected by hand says what is then to be expected", async () => {
+    const typed = { "allowances.neck-band.all": "-2.8" };
+    const request = {
+      kind: "correction",
+      size: "size-l",
+      measurement: "neck-width",
+      typed,
+      unit: "cm",
+      reason: "",
+    } as const;
+    const { planId } = await requestPlan(access, { ...newPlan(), request });
+    await runPlan(planId, engine.run);
+    const { output } = await storedPlan(access, planId);
+    if (output?.status !== "expected") throw new Error("the correction was not worked out");
+    const cell = output.expectations.find((one) => one.size === "size-l" && one.measurement === "neck-width");
+    // Two bands in the neck's width, each taking 0.8 cm more: 1.6 cm less is promised.
+    expect((cell?.designCm.after ?? 0) - (cell?.designCm.before ?? 0)).toBeCloseTo(-1.6, 9);
+    expect(cell?.touched).toBe(true);
   });
 
   it("is overtaken by a report or a revision that comes in between", async () => {
-    const { planId } = await planRevision(access, newPlan());
+    const { planId } = await requestPlan(access, newPlan());
     const editing = await patternAccess(designer, access.pattern.patternId, "editor");
     const document = { ...call.pattern, name: "Another name" };
     await saveRevision(editing, { document, reason: "Renamed", baseNumber: 1 });
-    await reckonPlan(planId, engine.reckon);
+    await runPlan(planId, engine.run);
     expect((await storedPlan(access, planId)).output).toEqual({ status: "overtaken" });
-    await expect(planRevision(access, newPlan())).rejects.toMatchObject({ code: "changed-meanwhile" });
+    await expect(requestPlan(access, newPlan())).rejects.toMatchObject({ code: "changed-meanwhile" });
   });
 
   it("never changes once it is worked out", async () => {
-    const { planId } = await planRevision(access, newPlan());
-    await reckonPlan(planId, () => Promise.resolve(null));
+    const { planId } = await requestPlan(access, newPlan());
+    await runPlan(planId, () => Promise.resolve(null));
     expect((await storedPlan(access, planId)).output).toEqual({ status: "stopped" });
     await expect(database().plan.update({ where: { id: planId }, data: { output: "{}" } })).rejects.toThrow();
-    await expect(database().plan.update({ where: { id: planId }, data: { take: [] } })).rejects.toThrow();
+    await expect(database().plan.update({ where: { id: planId }, data: { request: {} } })).rejects.toThrow();
+  });
+
+  it("that the engine fails at is said to have failed, and not tried again", async () => {
+    const { planId } = await requestPlan(access, newPlan());
+    await runPlan(planId, () => Promise.reject(new Error("on purpose")));
+    expect((await storedPlan(access, planId)).output).toEqual({ status: "failed" });
   });
 
   it("is nobody's who has no part in its call", async () => {
-    const { planId } = await planRevision(access, newPlan());
+    const { planId } = await requestPlan(access, newPlan());
     const forged = { ...access, pattern: { ...access.pattern, accountId: stranger.accountId } };
     await expect(storedPlan(forged, planId)).rejects.toMatchObject({ code: "not-found" });
-    await expect(planRevision(forged, newPlan())).rejects.toThrow();
-    expect(await storedAnalysis(forged, analysisInput(await callDocument(access)))).toBeNull();
+    await expect(requestPlan(forged, newPlan())).rejects.toThrow();
   });
 });

@@ -103,6 +103,29 @@ describe("a PostgreSQL of our own", () => {
     await started.stop();
   });
 
+  it("starts in a folder with a space and an umlaut", async () => {
+    const started = await startOwnPostgres({ folder: join(folder, "Größe neu") });
+    expect(await query(started.url, "SELECT 1 AS n")).toEqual([{ n: 1 }]);
+    await started.stop();
+  });
+
+  it("starts where an earlier start was cut short while it noted its port", async () => {
+    writeFileSync(join(folder, "database-port"), "");
+    const started = await startOwnPostgres({ folder });
+    expect(await query(started.url, "SELECT 1 AS n")).toEqual([{ n: 1 }]);
+    await started.stop();
+  });
+
+  it("starts once its folder can be written, after a first start that could not", async () => {
+    const home = join(folder, "database");
+    mkdirSync(home, { mode: 0o500 });
+    await expect(startOwnPostgres({ folder })).rejects.toThrow();
+    chmodSync(home, 0o700);
+    const started = await startOwnPostgres({ folder });
+    expect(await query(started.url, "SELECT 1 AS n")).toEqual([{ n: 1 }]);
+    await started.stop();
+  });
+
   it("tells what PostgreSQL said when it cannot start, and lets go of the folder", async () => {
     await (await startOwnPostgres({ folder })).stop();
     const version = join(folder, "database", "data", "PG_VERSION");

@@ -1,3 +1,4 @@
+import { resolve } from "node:path";
 import { expect, it } from "vitest";
 import { readSettings } from "@/start/settings";
 
@@ -10,7 +11,7 @@ it("are complete without any given", () => {
     address: undefined,
     secret: undefined,
     trustedProxies: 0,
-    folder: ".sizewright",
+    folder: resolve(".sizewright"),
   });
 });
 
@@ -21,6 +22,12 @@ it("keep a demo to this machine unless told otherwise", () => {
 
 it("take an empty one for absent", () => {
   expect(readSettings([], { PORT: "", DATABASE_URL: "" })).toMatchObject({ port: 3000, databaseUrl: undefined });
+});
+
+it("find the folder from wherever PostgreSQL is started", () => {
+  expect(readSettings([], { SIZEWRIGHT_FOLDER: "data/größe neu" }).folder).toBe(resolve("data/größe neu"));
+  expect(readSettings([], { SIZEWRIGHT_FOLDER: "/srv/größe neu" }).folder).toBe("/srv/größe neu");
+  expect(readSettings([], { SIZEWRIGHT_FOLDER: "" }).folder).toBe(resolve(".sizewright"));
 });
 
 it.each([

@@ -24,8 +24,8 @@ export default async function SignInPage({ searchParams }: SignInPageProps) {
     <Page title="Sign in" width="narrow">
       {environment().SIZEWRIGHT_DEMO === "on" ? <DemoSignIn next={next} /> : null}
       {fresh === undefined ? null : (
-        <Notice tone="done" title="Now sign in">
-          If {fresh} was new here, its account is ready. If it has had an account before, its password is the old one.
+        <Notice tone="plain" title="Sign in with the password of this account">
+          There may be an account for {fresh} already. If there is, its password is the one it had before.
         </Notice>
       )}
       <SignInForm email={fresh ?? ""} next={next} />

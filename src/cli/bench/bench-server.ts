@@ -1,23 +1,31 @@
-import { spawn, type ChildProcess } from "node:child_process";
+import { spawn, spawnSync, type ChildProcess } from "node:child_process";
 import { once } from "node:events";
-import { chmodSync, mkdtempSync, readFileSync, rmSync } from "node:fs";
-import { tmpdir } from "node:os";
+import { readFileSync } from "node:fs";
 import { join } from "node:path";
+import { z } from "zod";
 
 const READY = /Sizewright is ready: (\S+)/;
 const SECRET = "a secret of the bench, for nothing else at all";
 
 export interface BenchServer {
   readonly address: string;
-  /** Runs a script of `prisma/` against the server's database. @returns what it printed behind `laid:`. */
-  readonly seed: (script: string) => Promise<unknown>;
+  /** Of the process that serves the pages. */
+  readonly pid: number;
+  stop(): Promise<void>;
 }
 
-/** Runs a bench against the production build, served over a database of its own that is gone afterwards. */
-export async function withBenchServer<Result>(run: (server: BenchServer) => Promise<Result>): Promise<Result> {
-  const folder = mkdtempSync(join(tmpdir(), "sizewright-bench-"));
-  chmodSync(folder, 0o755);
-  const child = spawn(process.execPath, ["--import", "tsx", "src/start/main.ts"], {
+const hasTaskset = spawnSync("taskset", ["--version"]).status === 0;
+
+/** Keeps this process off the server's core, where the machine lets it. @returns whether it does. */
+export function pinClient(): boolean {
+  return hasTaskset && spawnSync("taskset", ["-acp", "1", String(process.pid)]).status === 0;
+}
+
+/** Starts the production build over a folder of its own, on the first core. */
+export async function startServer(folder: string): Promise<BenchServer> {
+  const flags = ["dist/start/main.js"];
+  const [command, ...before] = hasTaskset ? ["taskset", "-c", "0", process.execPath] : [process.execPath];
+  const child = spawn(command ?? process.execPath, [...before, ...flags], {
     env: {
       ...process.env,
       ...{ HOST: "127.0.0.1", PORT: "0", SIZEWRIGHT_FOLDER: folder, LOG_LEVEL: "error" },
@@ -25,18 +33,49 @@ export async function withBenchServer<Result>(run: (server: BenchServer) => Prom
     },
     stdio: ["ignore", "pipe", "inherit"],
   });
-  try {
-    const address = await printed(child, READY);
-    return await run({ address, seed: (script) => seed(script, { folder, address }) });
-  } finally {
-    if (child.exitCode === null && child.kill("SIGTERM")) await once(child, "exit");
-    rmSync(folder, { recursive: true, force: true });
-  }
+  const address = await printed(child, READY);
+  const stop = async () => {
+    child.kill("SIGTERM");
+    await once(child, "exit");
+  };
+  // `taskset` becomes what it starts, so its process is the server's.
+  if (child.pid === undefined) throw new Error("the server did not start");
+  return { address, pid: child.pid, stop };
 }
 
-/** In a process of its own, for the features' code loads only under its own condition. */
-async function seed(script: string, { folder, address }: { folder: string; address: string }): Promise<unknown> {
-  const child = spawn(process.execPath, ["--conditions", "react-server", "--import", "tsx", script], {
+const seededSchema = z.object({
+  callId: z.string(),
+  testerId: z.string(),
+  applicationId: z.string(),
+  applicationLink: z.string(),
+  cookies: z.object({ designer: z.string(), tester: z.string(), visitor: z.string(), newcomer: z.string() }),
+});
+
+export type Seeded = z.infer<typeof seededSchema>;
+
+/** Seeds a call in a process of its own, for the features' code loads only under its own condition. */
+export async function seedCall(folder: string, address: string, testers: number): Promise<Seeded> {
+  return seededSchema.parse(await seed({ folder, address, script: "prisma/seed-large-call.ts", size: testers }));
+}
+
+interface Seeding {
+  readonly folder: string;
+  readonly address: string;
+  readonly script: string;
+  readonly size?: number;
+}
+
+/** Runs a script of `prisma/` against a server's database. @returns what it says that it seeded. */
+export async function seed({ folder, address, script, size }: Seeding): Promise<unknown> {
+  const flags = [
+    "--conditions",
+    "react-server",
+    "--import",
+    "tsx",
+    script,
+    ...(size === undefined ? [] : [String(size)]),
+  ];
+  const child = spawn(process.execPath, flags, {
     env: {
       ...process.env,
       ...{ NEXTAUTH_SECRET: SECRET, NEXTAUTH_URL: address },
@@ -44,7 +83,7 @@ async function seed(script: string, { folder, address }: { folder: string; addre
     },
     stdio: ["ignore", "pipe", "inherit"],
   });
-  return JSON.parse(await printed(child, /^laid: (.+)$/m));
+  return JSON.parse(await printed(child, /^seeded: (.+)$/m));
 }
 
 /** What a process prints that the expression looks for. @throws {Error} where it ends without. */

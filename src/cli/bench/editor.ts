@@ -1,7 +1,9 @@
-import { mkdirSync, writeFileSync } from "node:fs";
-import type { Page } from "@playwright/test";
+import { chmodSync, mkdirSync, mkdtempSync, rmSync, writeFileSync } from "node:fs";
+import { tmpdir } from "node:os";
+import { join } from "node:path";
+import type { Page } from "playwright";
 import { z } from "zod";
-import { withBenchServer, type BenchServer } from "./bench-server";
+import { seed, startServer } from "./bench-server";
 import { EDITOR_SIZES } from "./editor-garment";
 import type { KeyTimes } from "./key-times";
 import { launchBrowser, timeTyping } from "./type-in-editor";
@@ -15,14 +17,23 @@ const laidSchema = z.object({ path: z.string(), session: z.string() });
 
 /** From a key in the editor to its digit, and to all that follows from it, in a real browser on the production build. */
 export async function editorBench(): Promise<string> {
-  const text = await withBenchServer(timeEditor);
+  const folder = mkdtempSync(join(tmpdir(), "sizewright-bench-"));
+  chmodSync(folder, 0o755);
+  const server = await startServer(folder);
+  let text: string;
+  try {
+    text = await timeEditor(folder, server.address);
+  } finally {
+    await server.stop();
+    rmSync(folder, { recursive: true, force: true });
+  }
   mkdirSync(FIGURES, { recursive: true });
   writeFileSync(`${FIGURES}/bench-editor.txt`, text);
   return text;
 }
 
-async function timeEditor({ address, seed }: BenchServer): Promise<string> {
-  const { path, session } = laidSchema.parse(await seed("prisma/seed-editor-pattern.ts"));
+async function timeEditor(folder: string, address: string): Promise<string> {
+  const { path, session } = laidSchema.parse(await seed({ folder, address, script: "prisma/seed-editor-pattern.ts" }));
   const browser = await launchBrowser();
   try {
     const context = await browser.newContext({ viewport: { width: 1280, height: 800 }, locale: "en-GB" });

@@ -2,8 +2,8 @@ import { request } from "node:http";
 import { gunzipSync } from "node:zlib";
 
 export interface Load {
-  /** The server's own time for one page while all ask at once: elapsed time ÷ pages. */
-  readonly msAPage: number;
+  /** Processor time of server and PostgreSQL for one page, ms. */
+  readonly processorMs: number;
   /** How long half of those who ask wait at most. */
   readonly medianMs: number;
   /** The page itself, not compressed. */
@@ -15,30 +15,33 @@ interface Asked {
   readonly cookie: string;
   readonly requests: number;
   readonly atOnce: number;
+  /** Processor time of the server so far, ms. */
+  readonly spentMs: () => number;
 }
 
 /** Asks for a page again and again, always so many at once. @throws {Error} for an answer that is not 200. */
-export async function loadPage({ address, cookie, requests, atOnce }: Asked): Promise<Load> {
-  await ask({ address, cookie, requests: atOnce, atOnce });
-  return await ask({ address, cookie, requests, atOnce });
-}
-
-async function ask({ address, cookie, requests, atOnce }: Asked): Promise<Load> {
+export async function loadPage({ address, cookie, requests, atOnce, spentMs }: Asked): Promise<Load> {
   const waits: number[] = [];
-  let [begun, bytes] = [0, 0];
+  let [asked, bytes] = [0, 0];
   const person = async () => {
-    while (begun < requests) {
-      begun += 1;
+    while (asked < requests) {
+      asked += 1;
       const start = performance.now();
-      bytes = (await page(address, cookie)).length;
+      bytes = Buffer.byteLength(await page(address, cookie));
       waits.push(performance.now() - start);
     }
   };
-  const start = performance.now();
+  const before = spentMs();
   await Promise.all(Array.from({ length: atOnce }, person));
-  const elapsed = performance.now() - start;
+  const processorMs = (spentMs() - before) / requests;
   const [median = Number.NaN] = waits.toSorted((left, right) => left - right).slice(Math.floor(waits.length / 2));
-  return { msAPage: elapsed / requests, medianMs: median, bytes };
+  return { processorMs, medianMs: median, bytes };
+}
+
+/** How many of so many who ask in the same moment get the page. */
+export async function answeredOf(many: number, address: string, cookie: string): Promise<number> {
+  const answers = await Promise.allSettled(Array.from({ length: many }, () => page(address, cookie)));
+  return answers.filter(({ status }) => status === "fulfilled").length;
 }
 
 async function page(address: string, cookie: string): Promise<string> {

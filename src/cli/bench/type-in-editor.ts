@@ -1,5 +1,5 @@
 import { existsSync } from "node:fs";
-import { chromium, type Browser, type Locator, type Page } from "@playwright/test";
+import { chromium, type Browser, type Locator, type Page } from "playwright";
 import { DERIVED_MARK, keyTimes, TRACED, type KeyTimes } from "./key-times";
 
 const SYSTEM_CHROMIUM = "/usr/bin/chromium";

@@ -1,5 +1,13 @@
 import { z } from "zod";
-import { documentParts, parseWith, patternFaults, patternShape, type Fault, type PatternDocument } from "../pattern";
+import {
+  documentParts,
+  parseWith,
+  patternFaults,
+  patternRangeFaults,
+  patternShape,
+  type Fault,
+  type PatternDocument,
+} from "../pattern";
 import { parseLength, parseNumber, type LengthUnit } from "../units";
 import type { DraftPattern } from "./draft-pattern";
 
@@ -17,7 +25,10 @@ export interface ReadDraft {
  * @returns the document, lengths in cm; or what is wrong, each by its path in the draft, at most 100.
  */
 export function readDraft(draft: DraftPattern, unit: LengthUnit): ReadDraft {
-  const parsed = parseWith(readingSchema(unit), draft, patternFaults);
+  const parsed = parseWith(readingSchema(unit), draft, (pattern) => [
+    ...patternFaults(pattern),
+    ...patternRangeFaults(pattern, { unit }),
+  ]);
   return parsed.ok ? { document: parsed.document, faults: [] } : { document: null, faults: parsed.faults };
 }
 

@@ -1,4 +1,4 @@
-import { patternFaults, schemaFaults, type Fault, type PatternDocument } from "../pattern";
+import { patternFaults, patternRangeFaults, schemaFaults, type Fault, type PatternDocument } from "../pattern";
 import type { LengthUnit } from "../units";
 import type { DraftPattern } from "./draft-pattern";
 import { readingSchema } from "./read-draft";
@@ -45,7 +45,9 @@ export function readablePart(draft: DraftPattern, unit: LengthUnit): PatternDocu
 }
 
 function namesFaults(pattern: PatternDocument): Fault[] {
-  return patternFaults(pattern).filter(({ path }) => !isMissingNumber(pattern, pathOf(path)));
+  return [...patternFaults(pattern), ...patternRangeFaults(pattern)].filter(
+    ({ path }) => !isMissingNumber(pattern, pathOf(path)),
+  );
 }
 
 /** A size without its number leaves the other sizes of a count as they are. */

@@ -4,7 +4,7 @@ import { estimateGaps } from "./estimate-gaps";
 import type { GapsOutput } from "./gaps-output";
 import { gaugeFindings } from "./gauge-findings";
 import { readingSteps } from "./steps";
-import { settleCall } from "./suspects/settle-call";
+import { settleCall, type SettledCall } from "./suspects/settle-call";
 import { testerFindings } from "./tester-findings";
 
 /**
@@ -15,15 +15,19 @@ import { testerFindings } from "./tester-findings";
  * @see design 4.4 to 4.7.
  */
 export function gaps(call: CallDocument): GapsOutput {
-  const settled = settleCall(call);
-  const estimate = estimateGaps(settled.call);
+  return gapsOfScreened(settleCall(call));
+}
+
+/** The same of a call that has been screened for entry errors. */
+export function gapsOfScreened({ call, suspects }: SettledCall): GapsOutput {
+  const estimate = estimateGaps(call);
   return {
     cells: estimate.cells,
     causes: estimate.causes,
-    gauge: gaugeFindings(settled.call),
-    testers: testerFindings(settled.call, countedReadings(settled.call), estimate.drifts),
-    suspects: settled.suspects,
-    steps: readingSteps(settled.call),
+    gauge: gaugeFindings(call),
+    testers: testerFindings(call, countedReadings(call), estimate.drifts),
+    suspects,
+    steps: readingSteps(call),
     variances: estimate.variances,
     status: estimate.status,
   };

@@ -1,4 +1,4 @@
-export { gaps } from "./gaps";
+export { gaps, gapsOfScreened } from "./gaps";
 export type {
   Cause,
   CauseInput,
@@ -13,6 +13,18 @@ export type {
   Variances,
   Verdict,
 } from "./gaps-output";
+export {
+  causeInputShape,
+  causeShape,
+  cellSchema,
+  gapsOutputSchema,
+  gaugeFindingSchema,
+  rivalShape,
+  searchStatusSchema,
+  stepSchema,
+  suspectSchema,
+  variancesSchema,
+} from "./gaps-output-schema";
 export { countedReadings, isCounted, type CountedReading } from "./counted-readings";
 export { areTied } from "./causes/tied";
 export { movedCells } from "./causes/moved-cells";
@@ -26,6 +38,6 @@ export { neighbourSizeSuspect } from "./suspects/neighbour-size";
 export { readingScore, scoredReadings } from "./suspects/reading-scores";
 export { readingSuspects } from "./suspects/reading-suspects";
 export { swatchSuspects } from "./suspects/swatch-suspects";
-export { settleCall } from "./suspects/settle-call";
+export { settleCall, type SettledCall } from "./suspects/settle-call";
 export { testersNeeded } from "./testers-needed";
 export { fitFindings, type FitFinding } from "./fit-findings";

@@ -31,7 +31,17 @@ export {
   type Tester,
 } from "./call-document";
 export { APPLICANTS_FORMAT, applicantsSchema, type ApplicantsDocument } from "./applicants-document";
-export { parseApplicants, parseCall, parsePattern, parseWith, type Parsed } from "./parse-document";
+export {
+  parseApplicants,
+  parseCall,
+  parsePattern,
+  parseStoredCall,
+  parseStoredPattern,
+  parseWith,
+  type Parsed,
+} from "./parse-document";
+export { isPlausible, PLAUSIBLE, rangeWords, type PlausibleRange } from "./plausible-ranges";
+export { patternRangeFaults, testerRangeFaults } from "./range-faults";
 export { readJson } from "./read-json";
 export { callFaults, missingGrading, testerFaults } from "./call-faults";
 export { patternFaults } from "./pattern-faults";

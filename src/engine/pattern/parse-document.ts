@@ -6,6 +6,7 @@ import { callSchema, type CallDocument } from "./call-document";
 import { formatPath, type Fault, type PathPart } from "./faults";
 import { patternFaults } from "./pattern-faults";
 import { patternSchema, type PatternDocument } from "./pattern-document";
+import { bodyRangeFaults, patternRangeFaults, testerRangeFaults } from "./range-faults";
 import { schemaFaults } from "./schema-faults";
 
 export type Parsed<Document> =
@@ -17,17 +18,38 @@ const MOST_FAULTS = 100;
 
 /** Reads a pattern document. @param value parsed JSON of any shape. @returns the document, or its faults by path. */
 export function parsePattern(value: unknown): Parsed<PatternDocument> {
-  return parseWith(patternSchema, value, patternFaults);
+  return parseWith(patternSchema, value, (pattern) => [...patternFaults(pattern), ...patternRangeFaults(pattern)]);
 }
 
 /** Reads a call document. @param value parsed JSON of any shape. @returns the document, or its faults by path. */
 export function parseCall(value: unknown): Parsed<CallDocument> {
+  return parseWith(callSchema, value, (call) => [
+    ...callFaults(call),
+    ...patternRangeFaults(call.pattern, { above: ["pattern"] }),
+    ...call.testers.flatMap((tester, at) => testerRangeFaults(tester, { above: ["testers", at] })),
+  ]);
+}
+
+/**
+ * Reads a pattern document that was taken in before: its numbers may be such as would be refused today, for what is stored
+ * must still be shown.
+ */
+export function parseStoredPattern(value: unknown): Parsed<PatternDocument> {
+  return parseWith(patternSchema, value, patternFaults);
+}
+
+/** Reads a call document made of what was taken in before, as `parseStoredPattern` does. */
+export function parseStoredCall(value: unknown): Parsed<CallDocument> {
   return parseWith(callSchema, value, callFaults);
 }
 
 /** Reads an applicants document. @param value parsed JSON of any shape. @returns the document, or its faults by path. */
 export function parseApplicants(value: unknown): Parsed<ApplicantsDocument> {
-  return parseWith(applicantsSchema, value, applicantsFaults);
+  return parseWith(applicantsSchema, value, (document) => [
+    ...applicantsFaults(document),
+    ...patternRangeFaults(document.pattern, { above: ["pattern"] }),
+    ...document.applicants.flatMap(({ body }, at) => bodyRangeFaults(body, { above: ["applicants", at] })),
+  ]);
 }
 
 /**

@@ -26,8 +26,10 @@ export interface FitInSize {
   readonly isAccepted: boolean;
 }
 
-const REACH = 2;
-const ROUNDING = 1e-9;
+const REACH_HALVES = 2;
+
+/** Half distances to the neighbouring size within which a body is; a little more, for decimals do not come out whole. */
+export const REACH = REACH_HALVES + 1e-9;
 const MISFIT_A_RANK = 0.25;
 const MISFIT_OF_DROPPING = 0.5;
 
@@ -79,8 +81,8 @@ function bodyDifference(applicant: Applicant, mark: RulerMark): BodyDifference {
   const cm = herCm - bodyCm;
   const halfCm = cm < 0 ? halfBelowCm : halfAboveCm;
   const d = cm / halfCm;
-  const isWithinReach = Math.abs(d) <= REACH + ROUNDING;
-  return { measurement, cm, d, beyondCm: isWithinReach ? 0 : Math.abs(cm) - REACH * halfCm };
+  const isWithinReach = Math.abs(d) <= REACH;
+  return { measurement, cm, d, beyondCm: isWithinReach ? 0 : Math.abs(cm) - REACH_HALVES * halfCm };
 }
 
 /** 0.25 for each size that she would rather have; a size that is not in her list counts as after its last. */

@@ -4,8 +4,10 @@ import {
   missingGrading,
   parseWith,
   patternFaults,
+  patternRangeFaults,
   patternSchema,
   testerFaults,
+  testerRangeFaults,
   testerSchema,
 } from "../pattern";
 import type { Fault, Parsed } from "../pattern";
@@ -21,9 +23,10 @@ export function parsePredictInput(value: unknown): Parsed<PredictInput> {
 
 function namesIn({ pattern, size, tester }: PredictInput): Fault[] {
   const faults = [...patternFaults(pattern, ["pattern"]), ...missingGrading(pattern, ["pattern"])];
+  faults.push(...patternRangeFaults(pattern, { above: ["pattern"] }));
   if (!pattern.sizes.some(({ id }) => id === size)) faults.push({ path: "size", says: `there is no size “${size}”.` });
   if (tester) {
-    faults.push(...testerFaults(tester, pattern, ["tester"]));
+    faults.push(...testerFaults(tester, pattern, ["tester"]), ...testerRangeFaults(tester, { above: ["tester"] }));
     if (tester.size !== size)
       faults.push({ path: "tester.size", says: `is “${tester.size}”, and the size asked for is “${size}”.` });
   }

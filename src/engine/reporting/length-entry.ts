@@ -1,3 +1,4 @@
+import { PLAUSIBLE } from "../pattern";
 import { readLength } from "../tables/read-cell";
 import { parseLength, type LengthUnit } from "../units";
 import { entryAt, type Entry, type Form, type ReadText } from "./form";
@@ -21,7 +22,7 @@ type ReadLengthText = (text: string, unit: LengthUnit) => ReadText<number>;
 /** The same where it may be 0, as a length worked to a ruler may. */
 export function readLengthOrNone(text: string, unit: LengthUnit): ReadText<number> {
   const parsed = parseLength(text, unit);
-  return parsed.ok && parsed.cm === 0 ? { ok: true, value: 0 } : readLength(text, unit);
+  return parsed.ok && parsed.cm === 0 ? { ok: true, value: 0 } : readLength(text, unit, PLAUSIBLE.workedCm);
 }
 
 /** A text with its unit, so that it means the same to whoever works in another. */

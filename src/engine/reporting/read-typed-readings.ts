@@ -1,4 +1,4 @@
-import type { Measurement, Reading } from "../pattern";
+import { isPlausible, PLAUSIBLE, rangeWords, type Measurement, type Reading } from "../pattern";
 import { CHOICES, fieldOf, keysOf, type ReadingPart } from "./fields";
 import { choiceAt, isBlank, keep, yesAt, type Form } from "./form";
 import { lengthAt } from "./length-entry";
@@ -43,6 +43,11 @@ function readReading(form: Form, { measurement, key, path }: Place): Reading | u
   const isFlat = way.is === "read" && way.value === "flat";
   const isDoubled = isFlat && measurement.girth === true;
   const cm = isDoubled ? length.value * 2 : length.value;
+  if (!isPlausible(cm, PLAUSIBLE.finishedCm)) {
+    const says = `Doubled, this must be ${rangeWords(PLAUSIBLE.finishedCm, form.context.unit)}.`;
+    form.faults.push({ field: at("value"), says });
+    return undefined;
+  }
   keep(form, `${path}.cm`, isDoubled ? `${length.kept ?? `${length.value} cm`}${LAID_FLAT}` : length.kept);
   if (kept) keep(form, `${path}.kept`, "yes");
   if (isFlat)

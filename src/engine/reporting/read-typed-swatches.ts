@@ -1,5 +1,6 @@
-import type { Swatch } from "../pattern";
-import { readSwatchCount, readTool } from "../tables/read-cell";
+import { isPlausible, PLAUSIBLE, type Swatch } from "../pattern";
+import { readLength, readSwatchCount, readTool } from "../tables/read-cell";
+import { GAUGE_WIDTH_CM, type LengthUnit } from "../units";
 import { CHOICES, fieldOf, keysOf, type SwatchPart } from "./fields";
 import { choiceAt, entryAt, isBlank, itemAt, keep, needed, textAt, yesAt, type Form } from "./form";
 import { lengthAt } from "./length-entry";
@@ -33,7 +34,7 @@ function readSwatch(form: Form, key: string, path: string): Swatch | undefined {
   const number = (part: SwatchPart, read: typeof readTool, missing: string) =>
     needed(form, at(part), { entry: entryAt(form, at(part), read), missing });
   const length = (part: SwatchPart, missing: string) =>
-    needed(form, at(part), { entry: lengthAt(form, at(part)), missing });
+    needed(form, at(part), { entry: lengthAt(form, at(part), readSwatchLength), missing });
   const fabric = itemAt(form, at("fabric"), { items: pattern.fabrics, missing: "Choose the fabric of this swatch." });
   const parts = {
     toolMm: number("toolMm", readTool, `The size of your ${tool} is missing.`),
@@ -49,6 +50,8 @@ function readSwatch(form: Form, key: string, path: string): Swatch | undefined {
   const kept = yesAt(form, at("kept"));
   const { toolMm, stitches, acrossCm, rows, alongCm } = parts;
   if (!fabric || !toolMm || !stitches || !acrossCm || !rows || !alongCm || washed === undefined) return undefined;
+  const isGauge = gaugeAt(form, at("stitches"), stitches.value / acrossCm.value);
+  if (!gaugeAt(form, at("rows"), rows.value / alongCm.value) || !isGauge) return undefined;
   for (const [part, entry] of Object.entries({ toolMm, stitches, acrossCm, rows, alongCm }))
     keep(form, `${path}.${part}`, entry.kept);
   if (worked.is === "read") {
@@ -68,6 +71,19 @@ function readSwatch(form: Form, key: string, path: string): Swatch | undefined {
     ...(on.is === "read" ? { on: on.value } : {}),
     ...(used ? { used } : {}),
   };
+}
+
+function readSwatchLength(text: string, unit: LengthUnit) {
+  return readLength(text, unit, PLAUSIBLE.swatchCm);
+}
+
+/** Whether a count over a width can be a gauge; the count's field is told else. */
+function gaugeAt(form: Form, field: string, perCm: number): boolean {
+  if (isPlausible(perCm * GAUGE_WIDTH_CM, PLAUSIBLE.gauge)) return true;
+  const { min, max } = PLAUSIBLE.gauge;
+  const over = form.context.unit === "in" ? "4 in" : "10 cm";
+  form.faults.push({ field, says: `This must come to between ${min} and ${max} over ${over}. Look at the width too.` });
+  return false;
 }
 
 function readWashed(form: Form, field: string): boolean | undefined {

@@ -1,4 +1,4 @@
-import type { Tester } from "../pattern";
+import { isPlausible, PLAUSIBLE, rangeWords, type Tester } from "../pattern";
 import { readGrams } from "../tables/read-cell";
 import { parseNumber, type LengthUnit } from "../units";
 import { CHOICES, fieldOf, keysOf, type YarnPart } from "./fields";
@@ -8,8 +8,6 @@ import { readBallLength, readWeight, yarnLengthWords } from "./yarn-text";
 type YarnUsed = Tester["yarn"][number];
 
 const USED: readonly YarnPart[] = ["before", "after", "balls"];
-/** No document holds a larger number. */
-const LARGEST_NUMBER = 1_000_000;
 
 /** What she used of yarns, oldest entry first, with their keys; an entry that says nothing of an amount is none. */
 export function readTypedYarn(form: Form): { readonly yarn: YarnUsed[]; readonly keys: string[] } {
@@ -54,7 +52,7 @@ function readYarnUsed(form: Form, key: string, path: string): YarnUsed | undefin
   };
   if (!yarn || !weight || !length || how === undefined || grams === undefined) return undefined;
   const metresPer100g = length.value / (weight.value / 100);
-  if (!isInDocument(metresPer100g)) {
+  if (!isPlausible(metresPer100g, PLAUSIBLE.metresPer100g)) {
     const says = `A ball of so much for ${textAt(form, at("gramsPerBall"))} cannot be. Look at its band once more.`;
     form.faults.push({ field: at("metresPerBall"), says });
     return undefined;
@@ -102,8 +100,13 @@ function byWeight(form: Form, key: string): number | undefined {
     missing: "What is left is missing; write 0 where nothing is.",
   });
   if (!before || !after) return undefined;
-  if (before.value > after.value) return before.value - after.value;
-  form.faults.push({ field: fields.after, says: `This is not less than the ${before.text} that you began with.` });
+  const grams = before.value - after.value;
+  if (isPlausible(grams, PLAUSIBLE.grams)) return grams;
+  const says =
+    grams <= 0
+      ? `This is not less than the ${before.text} that you began with.`
+      : `The yarn used must come to ${rangeWords(PLAUSIBLE.grams)}.`;
+  form.faults.push({ field: fields.after, says });
   return undefined;
 }
 
@@ -113,18 +116,14 @@ function byBalls(form: Form, key: string, gramsPerBall: number | undefined): num
   const balls = needed(form, field, { entry, missing: "How many balls you used is missing." });
   if (!balls || gramsPerBall === undefined) return undefined;
   const grams = balls.value * gramsPerBall;
-  if (isInDocument(grams)) return grams;
-  form.faults.push({ field, says: "So many balls cannot be." });
+  if (isPlausible(grams, PLAUSIBLE.grams)) return grams;
+  form.faults.push({ field, says: `The yarn used must come to ${rangeWords(PLAUSIBLE.grams)}.` });
   return undefined;
 }
 
 function readWhatIsLeft(text: string) {
   const parsed = parseNumber(text);
   return parsed.ok && parsed.value === 0 ? { ok: true as const, value: 0 } : readWeight(text);
-}
-
-function isInDocument(value: number): boolean {
-  return value > 0 && value <= LARGEST_NUMBER;
 }
 
 interface YarnTexts {

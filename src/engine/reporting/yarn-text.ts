@@ -1,3 +1,4 @@
+import { isPlausible, PLAUSIBLE, rangeWords } from "../pattern";
 import { readGrams } from "../tables/read-cell";
 import { parseNumber, type LengthUnit } from "../units";
 import type { ReadText } from "./form";
@@ -23,8 +24,11 @@ export function readBallLength(text: string, unit: LengthUnit): ReadText<number>
   const parsed = parseNumber(number);
   if (!parsed.ok) return parsed;
   const metres = written.toLowerCase().startsWith("y") ? parsed.value * METRES_PER_YARD : parsed.value;
-  if (metres > 0 && metres <= 100_000) return { ok: true, value: metres };
-  return { ok: false, says: `No ball holds so ${metres > 0 ? "much" : "little"} yarn. Look at its band once more.` };
+  if (isPlausible(metres, PLAUSIBLE.ballMetres)) return { ok: true, value: metres };
+  return {
+    ok: false,
+    says: `“${text}” cannot be right here: a ball holds ${rangeWords(PLAUSIBLE.ballMetres)}. Look at its label again.`,
+  };
 }
 
 /** `160 m` or `175 yd`, whole ones. */

@@ -1,4 +1,4 @@
-import { gaps, type Cell, type GapsOutput } from "../gaps";
+import { gaps, type Cell } from "../gaps";
 import type { CallDocument, PatternDocument } from "../pattern";
 import { predict } from "../prediction";
 import { replayedCall } from "./replayed-call";
@@ -27,18 +27,18 @@ const SAME_CM = 1e-9;
  * gap replayed against it, with the counts and lengths that each tester really worked.
  *
  * @param call the call with the pattern as it is.
- * @param before what `gaps` says of that call.
+ * @param cells what `gaps` says of that call.
  * @param revised the corrected pattern: the same sizes, measurements and counts.
  * @returns through sizes, in each through measurements, in the pattern's order; lengths in cm.
  * @see design 4.9.
  */
 export function expectations({
   call,
-  before,
+  cells,
   revised,
 }: {
   call: CallDocument;
-  before: GapsOutput;
+  cells: readonly Cell[];
   revised: PatternDocument;
 }): Expectation[] {
   const after = gaps(replayedCall(call, revised));
@@ -50,7 +50,7 @@ export function expectations({
       return expectation({
         was: present(old[at]),
         becomes: present(corrected[at]),
-        gap: { before: present(before.cells[cellAt]), after: present(after.cells[cellAt]) },
+        gap: { before: present(cells[cellAt]), after: present(after.cells[cellAt]) },
       });
     });
   });

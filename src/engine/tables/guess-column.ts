@@ -12,7 +12,7 @@ export interface HeadedColumn {
 }
 
 const LEAVE_OUT =
-  /time ?stamp|\bdate\b|e-?mail|address|instagram|\blink\b|photo|comment|notes?\b|anything else|feedback|consent|would you/i;
+  /time ?stamp|\bdate\b|e-?mail|address|\blink\b|photo|comment|notes?\b|anything else|feedback|consent|would you/i;
 const SWATCH = /swatch|gauge|tension/i;
 const STITCHES = /\bst(?:s|itch(?:es)?)?\b/i;
 const ROWS = /\brows?\b|\brounds?\b|\brnds?\b/i;
@@ -21,7 +21,8 @@ const WASHED = /wash|block/i;
 const TOOL = /\bhook|\bneedle|\btool/i;
 const HOURS = /\bhours?\b|how long did it take/i;
 const YARN = /\byarn|\bgrams?\b|\bweigh|\bused\b/i;
-const NAME = /\bname\b|^tester$|who are you|\bhandle\b/i;
+const NAME = /\bname\b|^tester$|who are you/i;
+const HANDLE = /\bhandle\b|\bprofile\b|\b(?:user|screen|account) ?name\b|\baccount\b/i;
 
 /** What one column of a form's table holds. */
 export function guessColumn(column: HeadedColumn, pattern: PatternDocument): ColumnChoice {
@@ -31,11 +32,18 @@ export function guessColumn(column: HeadedColumn, pattern: PatternDocument): Col
   const lettered = byLetter(heading, pattern);
   if (lettered !== null && mostlyNumbers(column)) return lettered;
   if (LEAVE_OUT.test(heading)) return { kind: "leave out" };
+  if (isHandle(column)) return { kind: "leave out" };
   if (NAME.test(heading)) return { kind: "name" };
   if (WASHED.test(heading) && column.answers.every(readsAsYesOrNo)) return { kind: "washed" };
   if (!mostlyNumbers(column))
     return TOOL.test(heading) && saysMillimetres(column) ? { kind: "tool", fabric } : { kind: "leave out" };
   return swatchColumn(heading, fabric) ?? byLabel(heading, pattern) ?? otherNumbers(heading, pattern);
+}
+
+/** True where a column asks for a name on some network, by its question or by the `@` in front of most answers. */
+export function isHandle({ heading, answers }: HeadedColumn): boolean {
+  const marked = answers.filter((answer) => /^\s*@[\p{L}\d_]/u.test(answer)).length;
+  return HANDLE.test(heading) || (marked > 0 && marked * 2 >= answers.length);
 }
 
 function swatchColumn(heading: string, fabric: string): ColumnChoice | null {

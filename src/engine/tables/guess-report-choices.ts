@@ -2,7 +2,7 @@ import type { PatternDocument } from "../pattern";
 import { CM_PER_INCH, FOUR_INCHES_CM } from "../units";
 import { cellAt, columnCount, saysNothing, type Cells } from "./cells";
 import { designBySize } from "./design-by-size";
-import { guessColumn, type HeadedColumn } from "./guess-column";
+import { guessColumn, isHandle, type HeadedColumn } from "./guess-column";
 import { readLength } from "./read-cell";
 import type { ColumnChoice, ReportChoices } from "./report-choices";
 import { matchSize } from "./size-names";
@@ -30,7 +30,7 @@ export function guessReportChoices(cells: Cells, pattern: PatternDocument): Repo
     });
     return { heading: cellAt(cells, headerRow, column), answers };
   });
-  const columns = keepFirst(headed.map((column) => guessColumn(column, pattern)));
+  const columns = keepFirst(named(headed, pattern));
   const published = publishedOfRows(cells, { columns, headerRow, pattern });
   return {
     headerRow,
@@ -45,6 +45,16 @@ export function guessReportChoices(cells: Cells, pattern: PatternDocument): Repo
 }
 
 type MeasurementChoice = Extract<ColumnChoice, { kind: "measurement" }>;
+
+/** What each column holds by itself; a handle is somebody's name only where no other column asks for one. */
+function named(headed: readonly HeadedColumn[], pattern: PatternDocument): ColumnChoice[] {
+  const columns = headed.map((column) => guessColumn(column, pattern));
+  if (columns.some(({ kind }) => kind === "name")) return columns;
+  return columns.map((choice, at) => {
+    const column = headed[at];
+    return choice.kind === "leave out" && column !== undefined && isHandle(column) ? { kind: "name" } : choice;
+  });
+}
 
 /** Who, which size and how long are asked once; of two such columns the first counts. */
 function keepFirst(columns: readonly ColumnChoice[]): ColumnChoice[] {

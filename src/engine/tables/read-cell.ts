@@ -1,30 +1,33 @@
+import { isPlausible, PLAUSIBLE, rangeWords, type PlausibleRange } from "../pattern/plausible-ranges";
 import { parseLength, parseNumber, type LengthUnit } from "../units";
 
 export type ReadNumber = { readonly ok: true; readonly value: number } | { readonly ok: false; readonly says: string };
 
-const MOST = 100_000;
 const COUNTED = /^(.*?)\s*(?:sts?|stitch(?:es)?|rows?|rnds?|rounds?|ridges?)\.?$/i;
 const RANGE = /^(\S+)\s*(?:-|–|—|to|bis)\s*(\S+)\s*(cm|mm|in|inches|″|"|”)?$/i;
 const MILLIMETRES = /(\d+(?:[.,]\d+)?)\s*mm\b/i;
 const GRAMS = /^(.*?)\s*(?:g|gr|grams?)\.?$/i;
 const HOURS = /^(?:about|ca\.?|~|approx\.?)?\s*(.*?)\s*(?:h|hrs?|hours?)?\.?$/i;
 
-/** A finished length above 0, cm. @param unit unit of a number without one. */
-export function readLength(text: string, unit: LengthUnit): ReadNumber {
+/** A length above 0, cm. @param unit unit of a number without one. @param range of a finished length, else of another. */
+export function readLength(text: string, unit: LengthUnit, range: PlausibleRange = PLAUSIBLE.finishedCm): ReadNumber {
   const parsed = parseLength(text, unit);
-  if (!parsed.ok) return parsed;
-  return aboveZero(parsed.cm, text);
+  return parsed.ok ? aboveZero(parsed.cm, { text, range, unit }) : parsed;
 }
 
 /** A body measurement, cm: a length, or a span such as `81–86`, which counts by its middle. */
 export function readBodyLength(text: string, unit: LengthUnit): ReadNumber {
   const span = RANGE.exec(text);
   const [, from = "", to = "", written = ""] = span ?? [];
-  if (span === null || from.includes("/") || to.includes("/")) return readLength(text, unit);
-  const low = readLength(`${from}${written}`, unit);
-  const high = readLength(`${to}${written}`, unit);
-  if (!low.ok) return readLength(text, unit);
+  if (span === null || from.includes("/") || to.includes("/")) return readBody(text, unit);
+  const low = readBody(`${from}${written}`, unit);
+  const high = readBody(`${to}${written}`, unit);
+  if (!low.ok) return readBody(text, unit);
   return high.ok ? { ok: true, value: (low.value + high.value) / 2 } : high;
+}
+
+function readBody(text: string, unit: LengthUnit): ReadNumber {
+  return readLength(text, unit, PLAUSIBLE.bodyCm);
 }
 
 /** A count as written, `172` or `172 sts`: a whole number, 0 or more. */
@@ -34,33 +37,35 @@ export function readCount(text: string): ReadNumber {
   if (!Number.isInteger(parsed.value) || parsed.value < 0) {
     return { ok: false, says: `“${text}” is not a whole number, and stitches and rows are counted whole.` };
   }
-  return inRange(parsed.value, text);
+  return inRange(parsed.value, { text, range: PLAUSIBLE.count });
 }
 
 /** Stitches or rows of a swatch, which may hold a half. */
 export function readSwatchCount(text: string): ReadNumber {
   const parsed = parseNumber(COUNTED.exec(text)?.[1] ?? text);
-  return parsed.ok ? aboveZero(parsed.value, text) : parsed;
+  return parsed.ok ? aboveZero(parsed.value, { text, range: PLAUSIBLE.swatchCount }) : parsed;
 }
 
 /** Size of a hook or needles, mm: `5`, `5,0 mm`, `H-8 (5 mm)`. */
 export function readTool(text: string): ReadNumber {
   const parsed = parseNumber(MILLIMETRES.exec(text)?.[1] ?? text);
-  if (parsed.ok) return aboveZero(parsed.value, text);
+  if (parsed.ok) return aboveZero(parsed.value, { text, range: PLAUSIBLE.toolMm });
   return { ok: false, says: `“${text}” holds no size in millimetres. Write it like 5 mm.` };
 }
 
 /** Weight of yarn, g. */
 export function readGrams(text: string): ReadNumber {
   const parsed = parseNumber(GRAMS.exec(text)?.[1] ?? text);
-  return parsed.ok ? aboveZero(parsed.value, text) : parsed;
+  return parsed.ok ? aboveZero(parsed.value, { text, range: PLAUSIBLE.grams }) : parsed;
 }
 
 /** Hours spent, 0 or more. */
 export function readHours(text: string): ReadNumber {
   const parsed = parseNumber(HOURS.exec(text)?.[1] ?? text);
   if (!parsed.ok) return parsed;
-  return parsed.value < 0 ? { ok: false, says: `“${text}” is below 0.` } : inRange(parsed.value, text);
+  return parsed.value < 0
+    ? { ok: false, says: `“${text}” is below 0.` }
+    : inRange(parsed.value, { text, range: PLAUSIBLE.hours });
 }
 
 /** @returns whether the text begins like a number, with or without something behind it. */
@@ -68,11 +73,18 @@ export function looksNumeric(text: string): boolean {
   return /^[+~-]?[.,]?[\d½¼¾⅛⅜⅝⅞⅓⅔]/.test(text);
 }
 
-function aboveZero(value: number, text: string): ReadNumber {
-  return value > 0 ? inRange(value, text) : { ok: false, says: `“${text}” is not above 0.` };
+interface Ranged {
+  readonly text: string;
+  readonly range: PlausibleRange;
+  /** The reader's, for a length. */
+  readonly unit?: LengthUnit;
 }
 
-function inRange(value: number, text: string): ReadNumber {
-  if (value <= MOST) return { ok: true, value };
-  return { ok: false, says: `“${text}” is larger than anything that is measured or counted here.` };
+function aboveZero(value: number, ranged: Ranged): ReadNumber {
+  return value > 0 ? inRange(value, ranged) : { ok: false, says: `“${ranged.text}” is not above 0.` };
+}
+
+function inRange(value: number, { text, range, unit }: Ranged): ReadNumber {
+  if (isPlausible(value, range)) return { ok: true, value };
+  return { ok: false, says: `“${text}” cannot be right here: it must be ${rangeWords(range, unit)}.` };
 }

@@ -1,4 +1,4 @@
-import { missingGrading, testerFaults, type PatternDocument } from "../pattern";
+import { missingGrading, testerFaults, testerRangeFaults, type PatternDocument } from "../pattern";
 import { parseLength } from "../units";
 import { cellAt, columnCount, saysNothing, shapeFaults, type Cells, type TableFault } from "./cells";
 import { designBySize } from "./design-by-size";
@@ -46,7 +46,11 @@ export function readReportTable(
   if (faults.length > 0) return { ok: false, faults };
   const testers = withIds(told, taken);
   const wrong = testers.flatMap(({ row, tester }) =>
-    testerFaults(tester, pattern).map(({ path, says }) => ({ row, column: null, says: `${path}: ${says}` })),
+    [...testerFaults(tester, pattern), ...testerRangeFaults(tester)].map(({ path, says }) => ({
+      row,
+      column: null,
+      says: `${path}: ${says}`,
+    })),
   );
   if (wrong.length > 0) return { ok: false, faults: wrong };
   return { ok: true, testers, questions, remarks: reportRemarks(rows, { choices, pattern }) };

@@ -55,6 +55,11 @@ export function yarnNeeds(call: CallDocument, roundToM = USUAL_ROUNDING_M): { re
   };
 }
 
+/** What to tell people to buy: enough for nine makers in ten, rounded up to a multiple of `roundToM`; null for null. */
+export function publishedMetres(upperMetres: number | null, roundToM: number): number | null {
+  return upperMetres === null ? null : Math.ceil(upperMetres / roundToM) * roundToM;
+}
+
 function fabricRatios(pattern: PatternDocument, yarn: string, ratios: YarnRatios): YarnNeed["fabrics"] {
   const worked = new Set(pattern.sizes.flatMap(({ id }) => patternUse(pattern, yarn, id).map(({ fabric }) => fabric)));
   return pattern.fabrics
@@ -90,7 +95,7 @@ function sizeNeed(given: {
     stitches,
     expectedMetres,
     upperMetres,
-    publishMetres: Math.ceil(upperMetres / roundToM) * roundToM,
+    publishMetres: publishedMetres(upperMetres, roundToM),
     balls: Math.ceil(upperMetres / metresPerBall),
     reports,
   };

@@ -9,7 +9,7 @@ import { countTry, type Limit } from "@/server/rate-limit";
 import { endSession, startSession } from "@/server/session";
 import { optionalViewer } from "@/server/viewer";
 import { changeAbout, changePassword, createAccount, endAllSessions } from "./mutations";
-import { proveAccount } from "./prove-account";
+import { proveAccount, type Credentials } from "./prove-account";
 import { aboutSchema, passwordSchema, signInSchema, signUpSchema } from "./schema";
 
 const HOUR = 60 * 60;
@@ -19,25 +19,33 @@ const SIGN_UPS_BY_ACCOUNT: Limit = { name: "sign-up-account", tries: 5, withinSe
 export const signIn = formAction(
   signInSchema,
   async ({ email, password, next }) => {
-    const account = await proveAccount({ email, password }, await clientAddress());
-    if (account === null)
+    if (!(await startProvenSession({ email, password })))
       return { "": ["This e-mail and this password do not go together. Check both and try again."] };
-    await startSession({ accountId: account.id, name: account.name, sessionVersion: account.sessionVersion });
     redirect(ownPath(next));
   },
   ["password"],
 );
 
+/** Makes an account and signs in to it; an e-mail that has an account already leads to where it signs in. */
 export const signUp = formAction(
   signUpSchema,
   async ({ name, email, password, next }) => {
     await countTry(SIGN_UPS_BY_ADDRESS, await clientAddress());
     await countTry(SIGN_UPS_BY_ACCOUNT, email);
     await createAccount({ name, email, password });
+    if (await startProvenSession({ email, password })) redirect(ownPath(next));
     redirect(`/sign-in?${new URLSearchParams({ new: email, next: ownPath(next) })}`);
   },
   ["password"],
 );
+
+/** Signs in whom the e-mail and the password prove. @returns whether they did. */
+async function startProvenSession(credentials: Credentials): Promise<boolean> {
+  const account = await proveAccount(credentials, await clientAddress());
+  if (account === null) return false;
+  await startSession({ accountId: account.id, name: account.name, sessionVersion: account.sessionVersion });
+  return true;
+}
 
 export const saveAbout = formAction(aboutSchema, async (about) => {
   const { accountId } = await actingViewer();

@@ -6,6 +6,7 @@ import { idSchema } from "@/engine/pattern";
 import { callAccess } from "@/features/calls/access";
 import { decide } from "@/features/reports/mutations";
 import { viewerAction, type Failure } from "@/server/action";
+import { parseForm } from "@/server/read-form";
 
 const decisionSchema = z.object({
   callId: z.string(),
@@ -18,7 +19,7 @@ const decisionSchema = z.object({
 /** Keeps or sets aside one item of a report, or leaves it to the engine again. */
 export const decideItem = viewerAction(
   async (viewer, _last: Failure | undefined, form: FormData): Promise<Failure | undefined> => {
-    const { callId, decision, ...at } = decisionSchema.parse(Object.fromEntries(form));
+    const { callId, decision, ...at } = parseForm(decisionSchema, form);
     const access = await callAccess(viewer, callId, "editor");
     await decide(access, { ...at, decision: decision === "engine" ? null : decision });
     revalidatePath(`/calls/${callId}`, "layout");

@@ -1,10 +1,11 @@
 import { takenSchema, type Taken } from "@/engine/revision";
+import { readForm } from "@/server/read-form";
 import { CHOSEN, LEAVE } from "./chosen-field";
 import { readInputKey } from "./input-key";
 
 /** What stands chosen in a form, in the proposals' order. */
 export function chosenIn(form: FormData): string[] {
-  return [...form].flatMap(([name, value]) => (name.startsWith(CHOSEN) && typeof value === "string" ? [value] : []));
+  return [...readForm(form)].flatMap(([name, values]) => (name.startsWith(CHOSEN) ? values : []));
 }
 
 export type ReadChosen =

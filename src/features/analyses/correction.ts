@@ -1,8 +1,6 @@
 import { applyEdits, editFields, type AppliedEdits, type EditField } from "@/engine/editing";
 import { own, type Measurement, type PatternDocument, type Size, type Term } from "@/engine/pattern";
-import { expectations, type Expectation } from "@/engine/revision";
 import { fromCm, type LengthUnit } from "@/engine/units";
-import type { LoadedAnalysis } from "./loaders";
 import { cellKey } from "./schema";
 
 export interface CorrectedField {
@@ -24,8 +22,6 @@ export interface Correction {
   /** Texts that differ from the pattern's own numbers, by path. */
   readonly typed: Readonly<Record<string, string>>;
   readonly applied: AppliedEdits;
-  /** Where the corrected pattern promises another length; empty while a text cannot be read. */
-  readonly touched: readonly Expectation[];
 }
 
 interface Asked {
@@ -35,27 +31,22 @@ interface Asked {
 }
 
 /** @returns the correction of the cell that is asked for, null where the pattern has no such cell. */
-export function correctionOf(analysis: LoadedAnalysis, { cell, typed: texts, unit }: Asked): Correction | null {
-  const { document, output } = analysis;
-  const found = cellOf(document.pattern, cell);
+export function correctionOf(pattern: PatternDocument, { cell, typed: texts, unit }: Asked): Correction | null {
+  const found = cellOf(pattern, cell);
   if (found === null) return null;
-  const used = usedFields(document.pattern, found);
+  const used = usedFields(pattern, found);
   const typed = Object.fromEntries(
     used.flatMap((field) => {
       const text = own(texts, field.path)?.trim();
       return text === undefined || text === ownText(field, unit) ? [] : [[field.path, text]];
     }),
   );
-  const applied = applyEdits(document.pattern, typed, unit);
-  const readable = applied.faults.length === 0 && applied.changes.length > 0;
+  const applied = applyEdits(pattern, typed, unit);
   return {
     ...found,
     typed,
     applied,
     fields: used.map((field) => correctedField(field, { typed, applied, unit })),
-    touched: readable
-      ? expectations({ call: document, before: output, revised: applied.document }).filter(({ touched }) => touched)
-      : [],
   };
 }
 

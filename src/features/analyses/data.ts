@@ -1,16 +1,131 @@
 import "server-only";
-import type { GapsOutput } from "@/engine/gaps";
+import { z } from "zod";
+import { ENGINE_VERSION } from "@/engine/engine-version";
+import { leftOutSchema, testerResultsSchema, type LeftOut } from "@/engine/results";
 import { callScope, type CallAccess } from "@/features/calls/access";
 import { database } from "@/server/database";
-import type { AnalysisInput } from "./analysis-input";
-import { gapsOutputSchema } from "./schema";
 
-/** What was reckoned for exactly this input: "stopped" where it took too long, null where nothing is kept. */
-export async function storedAnalysis(access: CallAccess, input: AnalysisInput): Promise<GapsOutput | "stopped" | null> {
+/** Whether what is stored is of the call as it stands: a new analysis is under way, or came to nothing. */
+export type AnalysisProgress =
+  { readonly status: "current" | "updating" } | { readonly status: "stopped" | "failed"; readonly message: string };
+
+export interface StoredResults<Parts> {
+  readonly progress: AnalysisProgress;
+  /** The newest that is done, of whichever version of the call; null where there is none. */
+  readonly analysis: (StoredAnalysis & { readonly parts: Parts }) | null;
+}
+
+export interface StoredAnalysis {
+  readonly analysisId: string;
+  /** The revision that it is of. */
+  readonly revisionId: string;
+  readonly leftOut: readonly LeftOut[];
+}
+
+/** What became of analysing the call as it stands now. */
+export async function analysisProgress(access: CallAccess, callVersion: number): Promise<AnalysisProgress> {
   const row = await database().analysis.findFirst({
-    where: { ...input, call: callScope(access) },
-    select: { output: true },
+    where: { call: callScope(access), callVersion, engineVersion: ENGINE_VERSION },
+    select: { status: true, message: true },
   });
-  if (row === null) return null;
-  return row.output === null ? "stopped" : gapsOutputSchema.parse(JSON.parse(row.output));
+  if (row === null) return { status: "updating" };
+  if (row.status === "done") return { status: "current" };
+  return { status: row.status, message: row.message ?? "" };
+}
+
+/**
+ * Parts of the newest analysis that is stored, and only those.
+ *
+ * @param callVersion the call's, as the page knows it.
+ * @param schema of `callResultsSchema`, the parts that are wanted.
+ */
+export async function storedResults<Shape extends z.ZodRawShape>(
+  access: CallAccess,
+  callVersion: number,
+  schema: z.ZodObject<Shape>,
+): Promise<StoredResults<z.output<z.ZodObject<Shape>>>> {
+  const names = Object.keys(schema.shape);
+  const [progress, row] = await Promise.all([
+    analysisProgress(access, callVersion),
+    database().analysis.findFirst({
+      where: { call: callScope(access), status: "done" },
+      orderBy: [{ callVersion: "desc" }, { createdAt: "desc" }],
+      select: { id: true, revisionId: true, leftOut: true, ...Object.fromEntries(names.map((name) => [name, true])) },
+    }),
+  ]);
+  if (row === null) return { progress, analysis: null };
+  const columns: Readonly<Record<string, unknown>> = row;
+  // What another version of the engine stored in another shape is as good as absent until it is computed again.
+  const parts = schema.safeParse(Object.fromEntries(names.map((name) => [name, columns[name]])));
+  const leftOut = leftOutSchema.parse(row.leftOut);
+  return {
+    progress,
+    analysis: parts.success ? { analysisId: row.id, revisionId: row.revisionId, leftOut, parts: parts.data } : null,
+  };
+}
+
+/** Which rows of an analysis are wanted; all where nothing is said. */
+export interface TesterRows {
+  readonly size?: string;
+  readonly skip?: number;
+  readonly take?: number;
+}
+
+const testerColumns = {
+  position: true,
+  size: true,
+  driftAcross: true,
+  driftAlong: true,
+  tester: { select: { code: true, contact: { select: { name: true } } } },
+} as const;
+
+/**
+ * Testers' own parts of an analysis, in the call's order, each with their name.
+ *
+ * @param schema of `testerResultsSchema`, the parts that are wanted.
+ */
+export async function storedTesters<Shape extends z.ZodRawShape>(
+  access: CallAccess,
+  { analysisId, size, skip, take }: TesterRows & { readonly analysisId: string },
+  schema: z.ZodObject<Shape>,
+): Promise<(z.output<z.ZodObject<Shape>> & { readonly name: string })[]> {
+  const jsonColumns = Object.keys(schema.shape).filter((name) => name in JSON_COLUMNS);
+  const rows = await database().analysisTester.findMany({
+    where: { analysisId, size, analysis: { call: callScope(access) } },
+    orderBy: { position: "asc" },
+    ...{ skip, take },
+    select: { ...testerColumns, ...Object.fromEntries(jsonColumns.map((name) => [name, true])) },
+  });
+  return rows.map(({ tester, position: _position, ...columns }) => ({
+    ...schema.parse(pick({ ...columns, tester: tester.code }, Object.keys(schema.shape))),
+    name: tester.contact?.name ?? tester.code,
+  }));
+}
+
+const JSON_COLUMNS = testerResultsSchema.pick({
+  comparisons: true,
+  swatches: true,
+  offGauge: true,
+  withoutSwatch: true,
+  readings: true,
+  yarn: true,
+}).shape;
+
+function pick(row: Readonly<Record<string, unknown>>, names: readonly string[]): Record<string, unknown> {
+  return Object.fromEntries(names.map((name) => [name, row[name]]));
+}
+
+/** How many testers an analysis holds, all or of one size. */
+export async function countTesters(access: CallAccess, analysisId: string, size?: string): Promise<number> {
+  return await database().analysisTester.count({ where: { analysisId, size, analysis: { call: callScope(access) } } });
+}
+
+/** What some testers are called, by their ids in the document: their names, or the id where they have none. */
+export async function testerNames(access: CallAccess, codes: readonly string[]): Promise<ReadonlyMap<string, string>> {
+  if (codes.length === 0) return new Map();
+  const rows = await database().tester.findMany({
+    where: { call: callScope(access), code: { in: [...new Set(codes)] } },
+    select: { code: true, contact: { select: { name: true } } },
+  });
+  return new Map(rows.map(({ code, contact }) => [code, contact?.name ?? code]));
 }

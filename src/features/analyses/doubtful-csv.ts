@@ -1,17 +1,20 @@
-import Papa from "papaparse";
+import type { PatternDocument } from "@/engine/pattern";
+import type { FlaggedItem } from "@/engine/results";
 import type { LengthUnit } from "@/engine/units";
-import { doubtfulItems } from "./doubtful-items";
+import { csvText } from "@/server/csv-text";
 import { doubtWords, itemWords, standingWords } from "./doubtful-words";
-import type { LoadedAnalysis } from "./loaders";
 
-/** The doubtful items as a table for a spreadsheet. */
-export function doubtfulCsv({ document, output, names }: LoadedAnalysis, unit: LengthUnit): string {
-  const lines = doubtfulItems(document, output).map((item) => ({
+/** The possible mistakes as a table for a spreadsheet. */
+export function doubtfulCsv(
+  items: readonly FlaggedItem[],
+  { pattern, names, unit }: { pattern: PatternDocument; names: ReadonlyMap<string, string>; unit: LengthUnit },
+): string {
+  const lines = items.map((item) => ({
     tester: names.get(item.tester) ?? item.tester,
-    size: document.pattern.sizes.find(({ id }) => id === item.size)?.label ?? item.size,
-    "what she gave": itemWords(item, document, unit),
-    "what is odd": doubtWords(item, unit),
-    "what was done": standingWords(item),
+    size: pattern.sizes.find(({ id }) => id === item.size)?.label ?? item.size,
+    "value given": itemWords(item, pattern, unit),
+    "what looks wrong": doubtWords(item, unit),
+    decision: standingWords(item),
   }));
-  return Papa.unparse(lines, { escapeFormulae: true });
+  return csvText(lines);
 }

@@ -1,21 +1,12 @@
-import { fitFindings, settleCall, type Cell, type FitFinding } from "@/engine/gaps";
-import type { CallDocument, Measurement, PatternDocument, Size } from "@/engine/pattern";
-import type { FitScale } from "@/engine/reporting";
-import type { LoadedAnalysis } from "./loaders";
+import type { Cell, FitFinding } from "@/engine/gaps";
+import type { Measurement, PatternDocument, Size } from "@/engine/pattern";
+import type { Differences, FitResults } from "@/engine/results";
 
-/** What one tester says of one area. */
-export interface FitAnswer {
-  readonly tester: string;
-  readonly name: string;
-  readonly size: Size;
-  readonly scale: FitScale;
-  readonly says: string | null;
-}
-
-/** One area in one size: what testers say, beside the gaps of what governs it. */
+/** One area in one size: what testers say, beside the differences of what governs it. */
 export interface FitRow {
   readonly size: Size;
-  readonly answers: readonly FitAnswer[];
+  /** How many give each answer, from far too tight to far too loose. */
+  readonly counts: readonly number[];
   readonly cells: readonly Cell[];
 }
 
@@ -37,47 +28,38 @@ export interface AreaFinding extends Omit<FitFinding, "measurement"> {
   readonly isOnSize: boolean;
 }
 
-/** What testers say of the fit, by area and size, in the pattern's order; areas that nobody speaks of are left out. */
-export function fitBoard({ document, output, names }: LoadedAnalysis): FitArea[] {
-  const { pattern } = document;
-  const answers = fitAnswers(document, names);
-  const findings = fitFindings(settleCall(document).call, output.cells);
-  return areasOf(pattern)
-    .filter(({ id }) => answers.some(({ area }) => area === id))
-    .map(({ id, label }) => {
-      const governing = pattern.measurements.filter(
-        ({ target }) => target !== undefined && "body" in target && target.body === id,
-      );
-      return {
-        ...{ id, label, governing },
-        isGirth: governing.some(({ girth }) => girth === true),
-        rows: pattern.sizes.map((size) => ({
-          size,
-          answers: answers.filter(({ area, size: own }) => area === id && own.id === size.id),
-          cells: governing.flatMap((measurement) => cellOf(output.cells, measurement, size)),
-        })),
-        findings: alike(
-          findings.filter(({ area }) => area === id),
-          { pattern, cells: output.cells },
-        ),
-      };
-    });
+interface FitGiven {
+  readonly pattern: PatternDocument;
+  readonly differences: Pick<Differences, "cells">;
+  readonly fit: FitResults;
 }
 
-function fitAnswers({ pattern, testers }: CallDocument, names: ReadonlyMap<string, string>) {
-  const sizes = new Map(pattern.sizes.map((size) => [size.id, size]));
-  return testers.flatMap(({ id, size: sizeId, fit = [] }) => {
-    const size = sizes.get(sizeId);
-    if (size === undefined) return [];
-    const name = names.get(id) ?? id;
-    return fit.map(({ area, scale, says }) => ({ area, tester: id, name, size, scale, says: says ?? null }));
+/** What testers say of the fit, by area and size, in the pattern's order; areas that nobody speaks of are left out. */
+export function fitBoard({ pattern, differences: { cells }, fit }: FitGiven): FitArea[] {
+  const labels = new Map(pattern.bodyMeasurements?.map(({ id, label }) => [id, label]));
+  return fit.areas.map(({ area: id, answersBySize }) => {
+    const governing = pattern.measurements.filter(
+      ({ target }) => target !== undefined && "body" in target && target.body === id,
+    );
+    return {
+      ...{ id, label: labels.get(id) ?? id, governing },
+      isGirth: governing.some(({ girth }) => girth === true),
+      rows: pattern.sizes.map((size, at) => ({
+        size,
+        counts: answersBySize[at] ?? [],
+        cells: governing.flatMap((measurement) => cellOf(cells, measurement, size)),
+      })),
+      findings: alike(
+        fit.findings.filter(({ area }) => area === id),
+        { pattern, cells },
+      ),
+    };
   });
 }
 
-function areasOf({ bodyMeasurements = [], sizes }: PatternDocument) {
-  const named = new Map(bodyMeasurements.map(({ id, label }) => [id, label]));
-  const ids = new Set([...named.keys(), ...sizes.flatMap(({ body }) => Object.keys(body))]);
-  return [...ids].map((id) => ({ id, label: named.get(id) ?? id }));
+/** How many give any answer. */
+export function answersIn({ counts }: FitRow): number {
+  return counts.reduce((sum, count) => sum + count, 0);
 }
 
 function cellOf(cells: readonly Cell[], measurement: Measurement, size: Size): Cell[] {

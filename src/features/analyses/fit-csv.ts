@@ -1,28 +1,31 @@
-import Papa from "papaparse";
+import type { PatternDocument } from "@/engine/pattern";
 import { fitScaleWords } from "@/engine/reporting";
 import type { LengthUnit } from "@/engine/units";
+import { csvText } from "@/server/csv-text";
 import type { FitArea } from "./fit-board";
+import type { FitAnswer } from "./fit-data";
 import { verdictWords } from "./verdict-words";
 
 /** Every answer as a line for a spreadsheet, beside how the measurements that govern its area came out. */
-export function fitCsv(areas: readonly FitArea[], unit: LengthUnit): string {
-  const lines = areas.flatMap((area) =>
-    area.rows.flatMap(({ size, answers, cells }) =>
-      answers.map(({ name, scale, says }) => ({
-        area: area.label,
-        size: size.label,
-        tester: name,
-        scale,
-        feels: fitScaleWords(scale, area),
-        says: says ?? "",
-        gaps: area.governing
-          .map(({ label }, at) => {
-            const cell = cells[at];
-            return cell ? `${label}: ${verdictWords(cell, { unit, size: size.label })}` : label;
-          })
-          .join("; "),
-      })),
-    ),
-  );
-  return Papa.unparse(lines, { escapeFormulae: true });
+export function fitCsv(
+  answers: readonly FitAnswer[],
+  { areas, pattern, unit }: { areas: readonly FitArea[]; pattern: PatternDocument; unit: LengthUnit },
+): string {
+  const lines = answers.flatMap(({ area: areaId, size: sizeId, name, scale, says }) => {
+    const area = areas.find(({ id }) => id === areaId);
+    const row = area?.rows.find(({ size }) => size.id === sizeId);
+    const size = pattern.sizes.find(({ id }) => id === sizeId)?.label ?? sizeId;
+    if (area === undefined) return [];
+    const differences = area.governing.map(({ label }, at) => {
+      const cell = row?.cells[at];
+      return cell ? `${label}: ${verdictWords(cell, { unit, size })}` : label;
+    });
+    return [
+      {
+        ...{ area: area.label, size, tester: name, scale, feels: fitScaleWords(scale, area), says: says ?? "" },
+        differences: differences.join("; "),
+      },
+    ];
+  });
+  return csvText(lines);
 }

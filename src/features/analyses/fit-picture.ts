@@ -1,5 +1,5 @@
 import type { PatternDocument, Size } from "@/engine/pattern";
-import type { FitAnswer, FitArea } from "./fit-board";
+import { answersIn, type FitArea } from "./fit-board";
 import { answersWords } from "./fit-words";
 
 /** How many say tight, right and loose, far too or a little. */
@@ -31,7 +31,7 @@ export function pictureSize(
   const weighed = sizes.map((size) => {
     const rows = areasInSize(areas, size);
     const sum = (of: (row: AreaInSize) => number) => rows.reduce((total, row) => total + of(row), 0);
-    return { size, amiss: sum(({ tally }) => tally.tight + tally.loose), said: sum(({ row }) => row.answers.length) };
+    return { size, amiss: sum(({ tally }) => tally.tight + tally.loose), said: sum(({ row }) => answersIn(row)) };
   });
   const [first] = weighed.toSorted((left, right) => right.amiss - left.amiss || right.said - left.said);
   return first?.size ?? null;
@@ -40,17 +40,13 @@ export function pictureSize(
 /** Every area in one size, also where nobody says anything. */
 export function areasInSize(areas: readonly FitArea[], size: Size): AreaInSize[] {
   return areas.flatMap((area) =>
-    area.rows.filter((row) => row.size.id === size.id).map((row) => ({ area, row, tally: fitTally(row.answers) })),
+    area.rows.filter((row) => row.size.id === size.id).map((row) => ({ area, row, tally: fitTally(row.counts) })),
   );
 }
 
-export function fitTally(answers: readonly Pick<FitAnswer, "scale">[]): FitTally {
-  const count = (belongs: (scale: number) => boolean) => answers.filter(({ scale }) => belongs(scale)).length;
-  return {
-    tight: count((scale) => scale < 0),
-    right: count((scale) => scale === 0),
-    loose: count((scale) => scale > 0),
-  };
+/** @param counts of answers from far too tight to far too loose. */
+export function fitTally([farTight = 0, tight = 0, right = 0, loose = 0, farLoose = 0]: readonly number[]): FitTally {
+  return { tight: farTight + tight, right, loose: loose + farLoose };
 }
 
 /** What stands at the tape of each measurement that governs an area which is spoken of in this size. */
@@ -59,12 +55,12 @@ export function fitMarks(
   size: Size,
 ): { readonly measurement: string; readonly tally: FitTally; readonly title: string }[] {
   return areasInSize(areas, size)
-    .filter(({ row }) => row.answers.length > 0)
+    .filter(({ row }) => answersIn(row) > 0)
     .flatMap(({ area, row, tally }) =>
       area.governing.map(({ id, label }) => ({
         measurement: id,
         tally,
-        title: `${label}: ${answersWords(row.answers, area)}`,
+        title: `${label}: ${answersWords(row.counts, area)}`,
       })),
     );
 }

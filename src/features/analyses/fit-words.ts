@@ -2,12 +2,12 @@ import { cmOfSize, type PatternDocument } from "@/engine/pattern";
 import { FIT_SCALE, fitScaleWords } from "@/engine/reporting";
 import type { LengthUnit } from "@/engine/units";
 import { formatExactLength } from "@/ui/format-exact-length";
-import { sizesOf, type AreaFinding, type FitAnswer, type FitArea } from "./fit-board";
+import { sizesOf, type AreaFinding, type FitArea } from "./fit-board";
 
 /** `2 a little tight, 1 as wished`. */
-export function answersWords(answers: readonly FitAnswer[], area: Pick<FitArea, "isGirth">): string {
-  const told = FIT_SCALE.flatMap((scale) => {
-    const count = answers.filter((answer) => answer.scale === scale).length;
+export function answersWords(counts: readonly number[], area: Pick<FitArea, "isGirth">): string {
+  const told = FIT_SCALE.flatMap((scale, at) => {
+    const count = counts[at] ?? 0;
     return count === 0 ? [] : [`${count} ${fitScaleWords(scale, area)}`];
   });
   return told.length === 0 ? "nobody says anything" : told.join(", ");

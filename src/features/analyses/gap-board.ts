@@ -1,5 +1,6 @@
-import { movedCells, type Cell, type GapsOutput } from "@/engine/gaps";
-import type { CallDocument, Measurement, Size } from "@/engine/pattern";
+import type { Cell } from "@/engine/gaps";
+import type { Measurement, PatternDocument, Size } from "@/engine/pattern";
+import type { Differences } from "@/engine/results";
 import type { LengthUnit } from "@/engine/units";
 import { causeShown, cellKey, type Show, type VerdictShow } from "./schema";
 import { cellState, verdictWords, type CellState } from "./verdict-words";
@@ -42,14 +43,17 @@ const LEAST_REACH = 2;
 const MOST_REACH = 3;
 
 /** Lays an analysis out by measurement and size. */
-export function gapBoard(call: CallDocument, output: GapsOutput, unit: LengthUnit): GapBoard {
-  const { sizes, measurements } = call.pattern;
-  const causesOf = explaining(call, output);
+export function gapBoard(
+  { pattern, differences }: { readonly pattern: PatternDocument; readonly differences: Differences },
+  unit: LengthUnit,
+): GapBoard {
+  const { sizes, measurements } = pattern;
+  const causesOf = explaining(pattern, differences);
   const rows = measurements.map((measurement, at) => ({
     measurement,
     cells: sizes.map((size, sizeAt) => {
       const place = sizeAt * measurements.length + at;
-      const cell = output.cells[place];
+      const cell = differences.cells[place];
       if (cell === undefined) throw new RangeError("the analysis is of another pattern");
       return boardCell(cell, { size, measurement, unit, causes: causesOf(place) });
     }),
@@ -57,10 +61,10 @@ export function gapBoard(call: CallDocument, output: GapsOutput, unit: LengthUni
   const tally = { off: 0, holds: 0, open: 0, none: 0 };
   for (const { cells } of rows) for (const { state } of cells) tally[SHOWN_AS[state]] += 1;
   return {
-    sizes: sizes.map((size) => ({ size, testers: call.testers.filter((tester) => tester.size === size.id).length })),
+    sizes: sizes.map((size, at) => ({ size, testers: differences.testersBySize[at] ?? 0 })),
     rows,
     tally,
-    reach: rulerReach(output.cells, measurements),
+    reach: rulerReach(differences.cells, measurements),
     unit,
   };
 }
@@ -103,12 +107,11 @@ function boardCell(
 const LEAST_MOVE = 0.5;
 
 /** By a cell's place in the analysis: the numbers of the causes that explain it. */
-function explaining({ pattern }: CallDocument, { causes }: GapsOutput): (place: number) => number[] {
-  const moves = movedCells(pattern, causes);
+function explaining({ measurements }: PatternDocument, { causes }: Differences): (place: number) => number[] {
   return (place) => {
-    const tolerance = pattern.measurements[place % pattern.measurements.length]?.toleranceCm ?? Number.NaN;
-    return causes.flatMap(({ estimate }, at) =>
-      Math.abs((moves[at]?.[place] ?? 0) * estimate) >= LEAST_MOVE * tolerance ? [at + 1] : [],
+    const tolerance = measurements[place % measurements.length]?.toleranceCm ?? Number.NaN;
+    return causes.flatMap(({ estimate, movesCm }, at) =>
+      Math.abs((movesCm[place] ?? 0) * estimate) >= LEAST_MOVE * tolerance ? [at + 1] : [],
     );
   };
 }

@@ -1,24 +1,43 @@
-import Papa from "papaparse";
-import { fromCm, type LengthUnit } from "@/engine/units";
+import { predict } from "@/engine/prediction";
+import type { PatternDocument } from "@/engine/pattern";
+import { csvText } from "@/server/csv-text";
+import { lengthCell } from "@/ui/length-cell";
 import type { GapBoard } from "./gap-board";
 
-/** The cells as a table for a spreadsheet: a head line, then a line a cell, lengths unrounded in the reader's unit. */
-export function gapsCsv({ rows, unit }: Pick<GapBoard, "rows" | "unit">): string {
+/**
+ * The cells as a table for a spreadsheet: a head line, then a line a cell, lengths as they are shown in the reader's unit.
+ *
+ * @param pattern what the cells are compared with. What is measured stands beside it at the pattern's own gauge, as the
+ *   difference does: each tester's gauge is taken out of both.
+ */
+export function gapsCsv({ rows, unit }: Pick<GapBoard, "rows" | "unit">, pattern: PatternDocument): string {
+  const planned = plannedLengths(pattern);
   const lines = rows.flatMap(({ measurement, cells }) =>
-    cells.map(({ size, cell, words }) => ({
-      letter: measurement.letter,
-      measurement: measurement.label,
-      size: size.label,
-      [`gap ${unit}`]: inUnit(cell.gapCm, unit),
-      [`from ${unit}`]: inUnit(cell.lowCm, unit),
-      [`to ${unit}`]: inUnit(cell.highCm, unit),
-      reports: cell.reports,
-      verdict: words,
-    })),
+    cells.map(({ size, cell, words }) => {
+      const plannedCm = planned.get(`${size.id} ${measurement.id}`) ?? null;
+      const isMeasured = plannedCm !== null && cell.gapCm !== null && cell.reports > 0;
+      return {
+        letter: measurement.letter,
+        measurement: measurement.label,
+        size: size.label,
+        [`planned (${unit})`]: lengthCell(plannedCm, unit),
+        [`measured (${unit})`]: lengthCell(isMeasured ? plannedCm + (cell.gapCm ?? 0) : null, unit),
+        [`difference (${unit})`]: lengthCell(cell.gapCm, unit),
+        [`at least (${unit})`]: lengthCell(cell.lowCm, unit),
+        [`at most (${unit})`]: lengthCell(cell.highCm, unit),
+        reports: cell.reports,
+        result: words,
+      };
+    }),
   );
-  return Papa.unparse(lines, { escapeFormulae: true });
+  return csvText(lines);
 }
 
-function inUnit(cm: number | null, unit: LengthUnit): number | "" {
-  return cm === null ? "" : fromCm(cm, unit);
+/** What the pattern comes to in each size, by size and measurement, cm. */
+function plannedLengths(pattern: PatternDocument): Map<string, number> {
+  return new Map(
+    pattern.sizes.flatMap(({ id: size }) =>
+      predict({ pattern, size }).measurements.map(({ measurement, designCm }) => [`${size} ${measurement}`, designCm]),
+    ),
+  );
 }

@@ -1,56 +1,73 @@
 import "server-only";
-import type { GapsOutput } from "@/engine/gaps";
-import type { CallDocument } from "@/engine/pattern";
+import type { z } from "zod";
+import type { PatternDocument } from "@/engine/pattern";
 import type { CallAccess } from "@/features/calls/access";
-import { callDocument, callTesters } from "@/features/calls/data";
+import type { CurrentCall } from "@/features/calls/data";
 import { patternAccess } from "@/features/patterns/access";
-import { revisionByNumber, type Revision } from "@/features/patterns/data";
-import { AppError } from "@/server/errors";
+import { revisionById, revisionByNumber, type Revision } from "@/features/patterns/data";
 import { foundOr404 } from "@/server/found-or-404";
 import { requireViewer } from "@/server/viewer";
-import { analysisInput } from "./analysis-input";
-import { storedAnalysis } from "./data";
+import { storedResults, testerNames, type AnalysisProgress, type StoredAnalysis } from "./data";
 import { revisionEvidence, storedPlan, type Evidence, type StoredPlan } from "./plan-data";
 
-export interface LoadedAnalysis {
-  readonly document: CallDocument;
-  readonly output: GapsOutput;
-  /** What a tester is called, by her id in the document: her name, or the id where she has none. */
-  readonly names: ReadonlyMap<string, string>;
+/** Parts of an analysis, and the pattern that it is of. */
+export type Results<Parts> = StoredAnalysis &
+  Parts & {
+    readonly pattern: PatternDocument;
+    readonly revisionNumber: number;
+  };
+
+/** What a page of a call has loaded before its results. */
+export interface ShownCall {
+  readonly access: CallAccess;
+  readonly call: CurrentCall;
+  readonly revision: Revision;
+}
+
+export interface LoadedResults<Parts> {
+  readonly progress: AnalysisProgress;
+  /** What was analysed last; null where nothing was. */
+  readonly results: Results<Parts> | null;
+  /** Names of testers whose reports were left out of it. */
+  readonly leftOut: readonly { readonly name: string; readonly message: string }[];
 }
 
 /**
- * The call as it stands now with its analysis, null while the worker has not reckoned it.
+ * Parts of a call's stored analysis, with the pattern that it is of.
  *
- * @throws {AppError} "too-long" where reckoning it was stopped.
+ * @param schema of `callResultsSchema`, the parts that the page shows.
  */
-export async function loadAnalysis(access: CallAccess): Promise<LoadedAnalysis | null> {
-  const [document, testers] = await Promise.all([callDocument(access), callTesters(access)]);
-  const output = await storedAnalysis(access, analysisInput(document));
-  if (output === "stopped") throw new AppError("too-long");
-  if (output === null) return null;
-  return { document, output, names: new Map(testers.map(({ code, name }) => [code, name ?? code])) };
+export async function loadResults<Shape extends z.ZodRawShape>(
+  { access, call, revision }: ShownCall,
+  schema: z.ZodObject<Shape>,
+): Promise<LoadedResults<z.output<z.ZodObject<Shape>>>> {
+  const { progress, analysis } = await storedResults(access, call.version, schema);
+  if (analysis === null) return { progress, results: null, leftOut: [] };
+  const { parts, ...stored } = analysis;
+  const of =
+    stored.revisionId === revision.revisionId ? revision : await revisionById(access.pattern, stored.revisionId);
+  const results = { ...stored, ...parts, pattern: of.document, revisionNumber: of.number };
+  return { progress, results, leftOut: await namedLeftOut(access, stored) };
+}
+
+async function namedLeftOut(access: CallAccess, { leftOut }: StoredAnalysis): Promise<LoadedResults<never>["leftOut"]> {
+  const names = await testerNames(
+    access,
+    leftOut.map(({ tester }) => tester),
+  );
+  return leftOut.map(({ tester, message }) => ({ name: names.get(tester) ?? tester, message }));
 }
 
 export interface LoadedPlan {
   readonly plan: StoredPlan;
-  /** The revision that it changes, and what was reckoned of it. */
+  /** The revision that it changes. */
   readonly base: Revision;
-  readonly analysis: GapsOutput | null;
-  /** Reports, decisions or a revision came in since. */
-  readonly overtaken: boolean;
 }
 
-/** A plan of this call with all that it is compared with. */
+/** A plan of this call with what it changes. */
 export async function loadPlan(access: CallAccess, planId: string): Promise<LoadedPlan> {
   const plan = await foundOr404(storedPlan(access, planId));
-  const [base, analysis, document] = await Promise.all([
-    revisionByNumber(access.pattern, plan.baseNumber),
-    storedAnalysis(access, plan.input),
-    callDocument(access),
-  ]);
-  const overtaken = analysisInput(document).inputHash !== plan.input.inputHash;
-  return { plan, base, analysis: analysis === "stopped" ? null : analysis, overtaken };
+  return { plan, base: await revisionByNumber(access.pattern, plan.baseNumber) };
 }
 
 /** What a revision rests on, null where it was not made from a plan. */

@@ -1,24 +1,15 @@
-import { causeCandidates, countedReadings, settleCall, type GapsOutput } from "@/engine/gaps";
+import type { Cell, Variances } from "@/engine/gaps";
 import type { PatternDocument } from "@/engine/pattern";
 import { fromCm, type LengthUnit } from "@/engine/units";
-import type { NotCounted } from "./cell-detail";
-import type { LoadedAnalysis } from "./loaders";
 import { cellState, type CellState } from "./verdict-words";
 
 /** One of the six spreads that are estimated from the call. */
 export interface Spread {
-  readonly key: keyof GapsOutput["variances"];
+  readonly key: keyof Variances;
   readonly name: string;
   readonly meaning: string;
   /** In the reader's unit or in per cent. */
   readonly words: string;
-}
-
-/** What became of the call's readings. */
-export interface ReadingTally {
-  readonly all: number;
-  readonly counted: number;
-  readonly left: Readonly<Record<NotCounted, number>>;
 }
 
 const SPREADS: readonly Omit<Spread, "words">[] = [
@@ -35,7 +26,7 @@ const SPREADS: readonly Omit<Spread, "words">[] = [
 ];
 
 /** The six spreads as estimated here, drifts in per cent, the others as lengths at the pattern's tolerances. */
-export function spreads({ variances }: GapsOutput, pattern: PatternDocument, unit: LengthUnit): Spread[] {
+export function spreads(variances: Variances, pattern: PatternDocument, unit: LengthUnit): Spread[] {
   const tolerances = pattern.measurements.map(({ toleranceCm }) => toleranceCm);
   const between = { least: Math.min(...tolerances), most: Math.max(...tolerances) };
   return SPREADS.map((spread) => {
@@ -54,32 +45,8 @@ function lengthsWords(sd: number, { least, most }: { least: number; most: number
 }
 
 /** How many cells stand in each verdict. */
-export function verdictTally({ cells }: GapsOutput): Readonly<Record<CellState, number>> {
+export function verdictTally(cells: readonly Cell[]): Readonly<Record<CellState, number>> {
   const tally = { off: 0, leaning: 0, unsettled: 0, holds: 0, none: 0 };
   for (const cell of cells) tally[cellState(cell)] += 1;
   return tally;
-}
-
-/** How many inputs of the pattern were tried as causes. */
-export function candidateCount({ document, output }: LoadedAnalysis): number {
-  return causeCandidates(
-    document.pattern,
-    output.cells.map(({ reports }) => reports > 0),
-  ).length;
-}
-
-/** How many readings count, and how many do not, by why. */
-export function readingTally({ document }: LoadedAnalysis): ReadingTally {
-  const { call } = settleCall(document);
-  const counted = countedReadings(call).reduce((sum, { readings }) => sum + readings.length, 0);
-  const left = { changed: 0, unwashed: 0, "set-aside": 0, slip: 0 };
-  call.testers.forEach((tester, testerAt) => {
-    tester.readings.forEach(({ measurement, state, decision }, at) => {
-      const own = document.testers[testerAt]?.readings[at]?.decision;
-      if (tester.changed?.includes(measurement)) left.changed += 1;
-      else if (decision === "set-aside") left[own === "set-aside" ? "set-aside" : "slip"] += 1;
-      else if (state === "unwashed" && decision !== "keep") left.unwashed += 1;
-    });
-  });
-  return { all: call.testers.reduce((sum, { readings }) => sum + readings.length, 0), counted, left };
 }

@@ -2,14 +2,15 @@
 
 import { redirect } from "next/navigation";
 import { z } from "zod";
-import { canonicalJson } from "@/engine/pattern";
+import { canonicalJson, idSchema } from "@/engine/pattern";
 import { callAccess } from "@/features/calls/access";
-import { reasonSchema } from "@/features/patterns/schema";
+import { correctedNumbers, reasonSchema, typedSchema } from "@/features/patterns/schema";
 import { viewerAction, type Failure } from "@/server/action";
 import { AppError } from "@/server/errors";
+import { lastTexts, parseForm, readForm } from "@/server/read-form";
 import { submissionKey } from "@/server/submission-key";
 import { chosenIn, readChosen } from "./chosen";
-import { planRevision, savePlan } from "./plan-mutations";
+import { requestPlan, savePlan } from "./plan-mutations";
 
 /** A form that could not be sent on, with what stood chosen in it. */
 export interface PlanFailure extends Failure {
@@ -21,14 +22,14 @@ const planSchema = z.object({ callId: z.uuid(), baseNumber: z.coerce.number().in
 /** Asks for what changes where the chosen proposals are taken, and leads to the page that shows it. */
 export const planChanges = viewerAction(
   async (viewer, _last: PlanFailure | undefined, form: FormData): Promise<PlanFailure> => {
-    const { callId, baseNumber, key } = planSchema.parse(Object.fromEntries(form));
+    const { callId, baseNumber, key } = parseForm(planSchema, form);
     const access = await callAccess(viewer, callId, "editor");
     const chosen = chosenIn(form);
     const read = readChosen(chosen);
     if (!read.ok) return { status: "failed", says: read.says, chosen };
     const { take } = read;
-    const { planId } = await planRevision(access, {
-      take,
+    const { planId } = await requestPlan(access, {
+      request: { kind: "proposals", take: [...take] },
       baseNumber,
       submissionKey: submissionKey(key, canonicalJson(take)),
     });
@@ -36,7 +37,33 @@ export const planChanges = viewerAction(
   },
 );
 
-const saveSchema = z.object({ callId: z.uuid(), planId: z.uuid() });
+const correctionSchema = planSchema.extend({
+  cell: z.string().transform((cell, context) => {
+    const [size, measurement] = cell.split(".").map((id) => idSchema.safeParse(id).data);
+    if (size !== undefined && measurement !== undefined) return { size, measurement };
+    context.addIssue({ code: "custom", message: "no cell" });
+    return z.NEVER;
+  }),
+  reason: z.string().max(1_000),
+});
+
+/** Asks for what is then to be expected where numbers are corrected by hand, and leads to the page that shows it. */
+export const planCorrection = viewerAction(
+  async (viewer, _last: Failure | undefined, form: FormData): Promise<Failure> => {
+    const sent = lastTexts(readForm(form));
+    const { callId, baseNumber, key, cell, reason } = correctionSchema.parse(sent);
+    const access = await callAccess(viewer, callId, "editor");
+    const typed = typedSchema.parse(correctedNumbers(Object.entries(sent)));
+    const request = { kind: "correction", ...cell, typed, unit: viewer.unit, reason } as const;
+    const { planId } = await requestPlan(access, {
+      ...{ request, baseNumber },
+      submissionKey: submissionKey(key, canonicalJson(request)),
+    });
+    redirect(`/calls/${callId}/correct?plan=${planId}#changes`);
+  },
+);
+
+const saveSchema = z.object({ callId: z.uuid(), planId: z.uuid(), reason: z.string().optional() });
 
 const SOMEBODY_SAVED =
   "Somebody saved a revision while you were looking at this. Nothing is lost: go back to “What to change” to see what is left to do against theirs.";
@@ -44,9 +71,9 @@ const SOMEBODY_SAVED =
 /** Saves what a plan makes of the pattern as the next revision, and leads to the gaps against it. */
 export const savePlannedRevision = viewerAction(
   async (viewer, _last: Failure | undefined, form: FormData): Promise<Failure> => {
-    const { callId, planId } = saveSchema.parse(Object.fromEntries(form));
+    const { callId, planId, reason: typed } = parseForm(saveSchema, form);
     const access = await callAccess(viewer, callId, "editor");
-    const reason = reasonSchema.safeParse(form.get("reason"));
+    const reason = reasonSchema.safeParse(typed);
     if (!reason.success) return failure(reason.error.issues[0]?.message ?? "The reason cannot be kept.");
     let number: number;
     try {

@@ -1,24 +1,25 @@
 import "server-only";
 import { z } from "zod";
-import type { GapsOutput } from "@/engine/gaps";
-import type { Taken } from "@/engine/revision";
+import { differencesSchema, type Differences } from "@/engine/results";
+import { causeShape, rivalShape } from "@/engine/gaps";
+import { takenSchema, type Taken } from "@/engine/revision";
 import { callScope, type CallAccess } from "@/features/calls/access";
 import { misworkedSchema, type Misworked } from "@/features/calls/schema";
 import { patternScope, type PatternAccess } from "@/features/patterns/access";
 import { database } from "@/server/database";
 import { AppError } from "@/server/errors";
-import type { AnalysisInput } from "./analysis-input";
-import { readPlanOutput, readTake, type PlanOutput } from "./plan-schema";
-import { gapsOutputSchema } from "./schema";
+import { planRequestSchema, readPlanOutput, type PlanOutput, type PlanRequest } from "./plan-schema";
 
 export interface StoredPlan {
   readonly planId: string;
-  readonly take: readonly Taken[];
+  readonly request: PlanRequest;
   /** The revision that it changes. */
   readonly baseNumber: number;
-  /** The analysis that it rests on. */
-  readonly input: AnalysisInput;
-  /** Null while it is being reckoned. */
+  /** The version of the call that it rests on. */
+  readonly callVersion: number;
+  /** What was known of that version. */
+  readonly differences: Differences;
+  /** Null while it is being calculated. */
   readonly output: PlanOutput | null;
 }
 
@@ -27,18 +28,44 @@ export async function storedPlan(access: CallAccess, planId: string): Promise<St
   if (!z.uuid().safeParse(planId).success) throw new AppError("not-found");
   const row = await database().plan.findFirst({
     where: { id: planId, call: callScope(access) },
-    select: { id: true, take: true, baseNumber: true, inputHash: true, engineVersion: true, output: true },
+    select: { id: true, request: true, baseNumber: true, callVersion: true, differences: true, output: true },
   });
   if (row === null) throw new AppError("not-found");
-  const output = row.output === null ? null : readPlanOutput(row.output);
-  const { id, baseNumber, inputHash, engineVersion } = row;
-  return { planId: id, take: readTake(row.take), baseNumber, input: { inputHash, engineVersion }, output };
+  return {
+    planId: row.id,
+    request: planRequestSchema.parse(row.request),
+    baseNumber: row.baseNumber,
+    callVersion: row.callVersion,
+    differences: differencesSchema.parse(row.differences),
+    output: row.output === null ? null : readPlanOutput(row.output),
+  };
 }
+
+/** Whether a plan has been calculated. @throws {AppError} "not-found" */
+export async function isPlanDone(access: CallAccess, planId: string): Promise<boolean> {
+  if (!z.uuid().safeParse(planId).success) throw new AppError("not-found");
+  const where = { id: planId, call: callScope(access) };
+  const rows = await database().plan.groupBy({ by: ["id"], where, _count: { output: true } });
+  const [row] = rows;
+  if (row === undefined) throw new AppError("not-found");
+  return row._count.output > 0;
+}
+
+/** An analysis as evidence holds it, whichever version of the engine wrote it. */
+const evidenceSchema = z.object({
+  causes: z.array(z.object({ ...causeShape, rivals: z.array(z.object(rivalShape)) })),
+  testers: z.array(z.unknown()).optional(),
+  testersBySize: z.array(z.int()).optional(),
+});
+
+export type EvidenceCauses = z.infer<typeof evidenceSchema>["causes"];
 
 /** What a revision rests on that was made from a plan, frozen when it was saved. */
 export interface Evidence {
   readonly take: readonly Taken[];
-  readonly analysis: GapsOutput;
+  readonly causes: EvidenceCauses;
+  /** How many testers had reported. */
+  readonly testers: number;
   /** Counts that the call's testers are since taken to have worked otherwise than they said. */
   readonly misworked: Misworked;
   /** Null where the call is gone. */
@@ -52,9 +79,11 @@ export async function revisionEvidence(access: PatternAccess, number: number): P
     select: { take: true, analysis: true, misworked: true, call: { select: { id: true, title: true } } },
   });
   if (row === null) return null;
+  const { causes, testers, testersBySize = [] } = evidenceSchema.parse(JSON.parse(row.analysis));
   return {
-    take: readTake(row.take),
-    analysis: gapsOutputSchema.parse(JSON.parse(row.analysis)),
+    take: z.array(takenSchema).parse(row.take),
+    causes,
+    testers: testers?.length ?? testersBySize.reduce((sum, count) => sum + count, 0),
     misworked: misworkedSchema.parse(row.misworked),
     call: row.call && { callId: row.call.id, title: row.call.title },
   };

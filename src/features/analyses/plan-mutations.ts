@@ -1,54 +1,65 @@
 import "server-only";
+import { applyEdits } from "@/engine/editing";
 import type { EngineTask } from "@/engine/engine-task";
-import type { Taken } from "@/engine/revision";
+import { ENGINE_VERSION } from "@/engine/engine-version";
+import { parsePattern } from "@/engine/pattern";
+import { differencesSchema, type Differences } from "@/engine/results";
 import { callEditScope, callScope, unsafeOwnerAccess, type CallAccess } from "@/features/calls/access";
-import { callDocument } from "@/features/calls/data";
+import { assembleCall } from "@/features/calls/data";
 import { patternEditScope, patternScope } from "@/features/patterns/access";
 import { latestRevision } from "@/features/patterns/data";
 import { saveRevision } from "@/features/patterns/mutations";
 import { database } from "@/server/database";
+import { isDatabaseAway } from "@/server/database-away";
 import { AppError } from "@/server/errors";
-import { enqueue } from "@/server/queue";
-import type { Reckon } from "@/server/reckon";
-import { inTransaction } from "@/server/transaction";
-import { analysisInput } from "./analysis-input";
-import { readPlanOutput, readTake } from "./plan-schema";
+import { log } from "@/server/log";
+import type { RunTask } from "@/server/run-task";
+import { inSnapshot, inTransaction } from "@/server/transaction";
+import { planRequestSchema, readPlanOutput, type PlanRequest } from "./plan-schema";
 
 interface NewPlan {
-  readonly take: readonly Taken[];
-  /** The revision that she saw. */
+  readonly request: PlanRequest;
+  /** The revision that the designer saw. */
   readonly baseNumber: number;
   readonly submissionKey: string;
 }
 
 /**
- * Asks what becomes of the pattern where these proposals are taken. The same key again makes no second plan.
+ * Asks what becomes of the pattern, over the analysis that the page showed. The same key again makes no second plan.
  *
- * @throws {AppError} "changed-meanwhile" where another revision stands now; "not-found" where it is not the viewer's to edit.
+ * @throws {AppError} "changed-meanwhile" where another revision stands now, or nothing is analysed; "not-found" where the
+ *   call is not the viewer's to edit.
  */
-export async function planRevision(
+export async function requestPlan(
   access: CallAccess,
-  { take, baseNumber, submissionKey }: NewPlan,
+  { request, baseNumber, submissionKey }: NewPlan,
 ): Promise<{ planId: string }> {
-  const [call, { number }] = await Promise.all([callDocument(access), latestRevision(access.pattern)]);
-  if (number !== baseNumber) throw new AppError("changed-meanwhile");
-  const plan = {
-    ...analysisInput(call),
-    take: take.map((taken) => ({ ...taken })),
-    baseNumber,
-    accountId: access.pattern.accountId,
-  };
   return await inTransaction(async (transaction) => {
+    const { number } = await latestRevision(access.pattern, transaction);
+    if (number !== baseNumber) throw new AppError("changed-meanwhile");
     const sent = await transaction.plan.findFirst({ where: { submissionKey, call: callEditScope(access) } });
     if (sent !== null) return { planId: sent.id };
+    const analysis = await transaction.analysis.findFirst({
+      where: { call: callScope(access), status: "done" },
+      orderBy: [{ callVersion: "desc" }, { createdAt: "desc" }],
+      select: { callVersion: true, engineVersion: true, differences: true },
+    });
+    if (analysis?.differences == null) throw new AppError("changed-meanwhile");
     const { plans } = await transaction.call.update({
       where: callEditScope(access),
-      data: { plans: { create: { ...plan, submissionKey } } },
+      data: {
+        plans: {
+          create: {
+            ...{ request, baseNumber, submissionKey, accountId: access.pattern.accountId },
+            ...{ callVersion: analysis.callVersion, engineVersion: analysis.engineVersion },
+            differences: analysis.differences,
+          },
+        },
+      },
       select: { plans: { where: { submissionKey }, select: { id: true } } },
     });
     const [made] = plans;
     if (made === undefined) throw new Error("a plan was made and is not there");
-    await enqueue(transaction, "reckon-plan", made.id);
     return { planId: made.id };
   });
 }
@@ -67,28 +78,24 @@ export async function savePlan(
     const row = await transaction.plan.findFirst({ where: { id: planId, call: callEditScope(access) } });
     const output = row === null || row.output === null ? null : readPlanOutput(row.output);
     if (row?.output == null || output?.status !== "revised") throw new AppError("not-found");
-    const { callId, baseNumber, inputHash, engineVersion } = row;
+    const request = planRequestSchema.parse(row.request);
+    if (request.kind !== "proposals") throw new AppError("not-found");
+    const { callId, baseNumber, callVersion, engineVersion } = row;
     const again = await transaction.revisionEvidence.findFirst({
       where: { callId, plan: row.output, revision: { number: baseNumber + 1, pattern: patternScope(access.pattern) } },
       select: { revision: { select: { number: true } } },
     });
     if (again !== null) return again.revision;
-    const analysis = await transaction.analysis.findFirstOrThrow({
-      where: { inputHash, engineVersion, call: callScope(access), output: { not: null } },
-    });
     const document = output.pattern;
     const { revisionId, number } = await saveRevision(access.pattern, { document, reason, baseNumber }, transaction);
-    const take = readTake(row.take).map((taken) => ({ ...taken }));
     await transaction.revision.update({
       where: { id: revisionId, pattern: patternEditScope(access.pattern) },
       data: {
         evidence: {
           create: {
-            callId,
-            take,
-            inputHash,
-            engineVersion,
-            analysis: analysis.output ?? "",
+            ...{ callId, callVersion, engineVersion },
+            take: request.take.map((taken) => ({ ...taken })),
+            analysis: JSON.stringify(row.differences),
             plan: row.output,
             misworked: output.misworked.map((wrong) => ({ ...wrong })),
           },
@@ -100,27 +107,75 @@ export async function savePlan(
   });
 }
 
-/** The worker's job: has the engine work out a plan, once. One that reports or revisions have overtaken is told so. */
-export async function reckonPlan(planId: string, reckon: Reckon<EngineTask>): Promise<void> {
+/** The plan that has waited longest, null where none waits. */
+export async function nextPlan(): Promise<string | null> {
+  const row = await database().plan.findFirst({
+    where: { output: null },
+    orderBy: { createdAt: "asc" },
+    select: { id: true },
+  });
+  return row?.id ?? null;
+}
+
+/** The worker's job: has the engine work out a plan, once. One that reports or revisions have overtaken is marked so. */
+export async function runPlan(planId: string, run: RunTask<EngineTask>): Promise<void> {
   const plan = await database().plan.findUnique({ where: { id: planId } });
   if (plan === null || plan.output !== null) return;
   const access = await unsafeOwnerAccess(plan.callId);
-  if (access === null) return;
-  const output = await workOut(access, { plan, reckon });
-  await database().plan.updateMany({ where: { id: planId, output: null, call: callScope(access) }, data: { output } });
+  const output = access === null ? status("overtaken") : await outcomeOf(access, { plan, run });
+  await database().plan.updateMany({ where: { id: planId, output: null }, data: { output } });
 }
 
-async function workOut(
-  access: CallAccess,
-  { plan, reckon }: { plan: { take: unknown; inputHash: string; engineVersion: string }; reckon: Reckon<EngineTask> },
-): Promise<string> {
-  const call = await callDocument(access);
-  const { inputHash, engineVersion } = analysisInput(call);
-  if (inputHash !== plan.inputHash || engineVersion !== plan.engineVersion) return told("overtaken");
-  const request = { call, take: readTake(plan.take) };
-  return (await reckon({ kind: "revise", request })) ?? told("stopped");
+interface PlanToRun {
+  readonly plan: {
+    readonly request: unknown;
+    readonly callVersion: number;
+    readonly engineVersion: string;
+    readonly differences: unknown;
+  };
+  readonly run: RunTask<EngineTask>;
 }
 
-function told(status: "overtaken" | "stopped"): string {
-  return JSON.stringify({ status });
+async function outcomeOf(access: CallAccess, { plan, run }: PlanToRun): Promise<string> {
+  const { version, document: call } = await inSnapshot(async (snapshot) => {
+    const where = callScope(access);
+    const current = await snapshot.call.findUniqueOrThrow({ where, select: { version: true } });
+    return { version: current.version, ...(await assembleCall(access, snapshot)) };
+  });
+  if (version !== plan.callVersion || plan.engineVersion !== ENGINE_VERSION) return status("overtaken");
+  try {
+    const request = planRequestSchema.parse(plan.request);
+    const task = taskOf(request, { call, differences: differencesSchema.parse(plan.differences) });
+    if (typeof task === "string") return task;
+    return (await run(task)) ?? status("stopped");
+  } catch (error) {
+    if (isDatabaseAway(error)) throw error;
+    log.error({ reason: error instanceof Error ? error.message : "unknown" }, "a plan failed");
+    return status("failed");
+  }
+}
+
+/** What the engine is asked, or at once the answer where the typed numbers cannot be read. */
+function taskOf(
+  request: PlanRequest,
+  { call, differences }: { call: Parameters<typeof applyTo>[0]; differences: Differences },
+): EngineTask | string {
+  if (request.kind === "proposals") return { kind: "revise", request: { call, take: request.take } };
+  return applyTo(call, differences, request);
+}
+
+function applyTo(
+  call: Extract<EngineTask, { kind: "expect" }>["call"],
+  { cells }: Differences,
+  { typed, unit }: Extract<PlanRequest, { kind: "correction" }>,
+): EngineTask | string {
+  const { document, faults } = applyEdits(call.pattern, typed, unit);
+  if (faults.length > 0) return JSON.stringify({ status: "faults", faults });
+  const parsed = parsePattern(document);
+  if (!parsed.ok) return JSON.stringify({ status: "faults", faults: parsed.faults });
+  return { kind: "expect", call, cells, revised: parsed.document };
+}
+
+function status(name: "overtaken" | "stopped" | "failed"): string {
+  return JSON.stringify({ status: name });
 }

@@ -1,4 +1,4 @@
-import type { Cell, GapsOutput } from "@/engine/gaps";
+import type { Cell } from "@/engine/gaps";
 import { cmOfSize, own, type Measurement, type PatternDocument, type Size } from "@/engine/pattern";
 import { predict } from "@/engine/prediction";
 import type { Taken } from "@/engine/revision";
@@ -51,7 +51,8 @@ export interface PlanOutcome {
 
 interface Given {
   readonly before: PatternDocument;
-  readonly analysis: GapsOutput;
+  /** What was known when it was asked. */
+  readonly cellsBefore: readonly Cell[];
   readonly take: readonly Taken[];
   readonly plan: RevisedPlan;
 }
@@ -104,7 +105,7 @@ function changedRows({ before, plan: { pattern } }: Given): ChangedRow[] {
   return [...allowances, ...counts].filter(({ bySize }) => bySize.some(({ was, becomes }) => was !== becomes));
 }
 
-function plannedRows({ before, analysis, plan }: Given): PlannedRow[] {
+function plannedRows({ before, cellsBefore, plan }: Given): PlannedRow[] {
   const { pattern, after, replayed } = plan;
   const promised = pattern.sizes.map(({ id }) => ({
     before: predict({ pattern: before, size: id }).measurements,
@@ -114,7 +115,7 @@ function plannedRows({ before, analysis, plan }: Given): PlannedRow[] {
   return pattern.measurements.map((measurement, at) => ({
     measurement,
     cells: pattern.sizes.map((size, s): PlannedCell => {
-      const [cell, cellAfter] = [present(analysis.cells[s * count + at]), present(replayed.cells[s * count + at])];
+      const [cell, cellAfter] = [present(cellsBefore[s * count + at]), present(replayed.cells[s * count + at])];
       const was = present(promised[s]?.before[at]);
       const targetCm = present(promised[s]?.after[at]).targetCm;
       const { toleranceCm } = measurement;

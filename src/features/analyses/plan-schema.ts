@@ -1,14 +1,47 @@
 import { z } from "zod";
-import { parsePattern, type PatternDocument } from "@/engine/pattern";
-import { takenSchema, type Taken } from "@/engine/revision";
+import { cellSchema, gapsOutputSchema } from "@/engine/gaps";
+import { idSchema, parseStoredPattern, type PatternDocument } from "@/engine/pattern";
+import { takenSchema, type Expectation } from "@/engine/revision";
 import { misworkedSchema } from "@/features/calls/schema";
-import { gapsOutputSchema } from "./schema";
 
 const patternSchema = z.unknown().transform((value, context): PatternDocument => {
-  const parsed = parsePattern(value);
+  const parsed = parseStoredPattern(value);
   if (parsed.ok) return parsed.document;
   context.addIssue({ code: "custom", message: "a plan's pattern is damaged" });
   return z.NEVER;
+});
+
+const unitSchema = z.enum(["cm", "in"]);
+
+/** What a plan asks: what becomes of the pattern where proposals are accepted, or where numbers are corrected by hand. */
+export const planRequestSchema = z.discriminatedUnion("kind", [
+  z.strictObject({ kind: z.literal("proposals"), take: z.array(takenSchema).readonly() }),
+  z.strictObject({
+    kind: z.literal("correction"),
+    size: idSchema,
+    measurement: idSchema,
+    /** As typed: document path -> text, in this unit. */
+    typed: z.record(z.string(), z.string()),
+    unit: unitSchema,
+    reason: z.string(),
+  }),
+]);
+
+export type PlanRequest = z.infer<typeof planRequestSchema>;
+
+const beforeAndAfter = <Value extends z.ZodType>(value: Value) => z.strictObject({ before: value, after: value });
+const cmOrNull = z.number().nullable();
+
+const expectationSchema: z.ZodType<Expectation> = z.strictObject({
+  size: z.string(),
+  measurement: z.string(),
+  targetCm: beforeAndAfter(cmOrNull),
+  designCm: beforeAndAfter(z.number()),
+  gap: beforeAndAfter(cellSchema),
+  expectedCm: beforeAndAfter(cmOrNull),
+  lowCm: cmOrNull,
+  highCm: cmOrNull,
+  touched: z.boolean(),
 });
 
 const planOutputSchema = z.discriminatedUnion("status", [
@@ -45,19 +78,16 @@ const planOutputSchema = z.discriminatedUnion("status", [
     status: z.literal("faults"),
     faults: z.array(z.strictObject({ path: z.string(), says: z.string() })),
   }),
+  z.strictObject({ status: z.literal("expected"), expectations: z.array(expectationSchema) }),
   z.strictObject({ status: z.literal("stopped") }),
+  z.strictObject({ status: z.literal("failed") }),
   z.strictObject({ status: z.literal("overtaken") }),
 ]);
 
 /** What the engine made of a plan; "overtaken" where reports or a revision came in between. */
 export type PlanOutput = z.infer<typeof planOutputSchema>;
 
-/** What became of a plan, as it is kept. */
+/** What became of a plan, as it is stored. */
 export function readPlanOutput(text: string): PlanOutput {
   return planOutputSchema.parse(JSON.parse(text));
-}
-
-/** What a plan takes, as it is kept. */
-export function readTake(value: unknown): Taken[] {
-  return z.array(takenSchema).parse(value);
 }

@@ -115,11 +115,14 @@ function checkWords(input: CauseInput, pattern: PatternDocument): string {
 /** The cells that a cause explains, by measurement: `Neck width: 1.6 cm too small in every size`. */
 export function movedWords(
   pattern: PatternDocument,
-  { moves, estimate, unit }: { moves: ArrayLike<number>; estimate: number; unit: LengthUnit },
+  { movesCm, estimate, unit }: { movesCm: readonly number[]; estimate: number; unit: LengthUnit },
 ): string {
   const count = pattern.measurements.length;
   const told = pattern.measurements.flatMap(({ label, toleranceCm }, at) => {
-    const cells = pattern.sizes.map((size, s) => ({ size, tolerances: estimate * (moves[s * count + at] ?? 0) }));
+    const cells = pattern.sizes.map((size, s) => ({
+      size,
+      tolerances: (estimate * (movesCm[s * count + at] ?? 0)) / toleranceCm,
+    }));
     const some = cells.filter(({ tolerances }) => Math.abs(tolerances) >= TOLD_TOLERANCES);
     const groups = [some.filter(({ tolerances }) => tolerances < 0), some.filter(({ tolerances }) => tolerances > 0)];
     return groups

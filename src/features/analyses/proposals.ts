@@ -1,13 +1,12 @@
-import { causeCandidates, sameInput, type Cause, type CauseInput, type GapsOutput } from "@/engine/gaps";
-import { solvedCounts } from "@/engine/grading";
-import type { CallDocument, Measurement, PatternDocument } from "@/engine/pattern";
+import type { CauseInput } from "@/engine/gaps";
+import type { PatternDocument } from "@/engine/pattern";
+import type { Differences, NamedCause } from "@/engine/results";
 import type { Taken } from "@/engine/revision";
 import type { LengthUnit } from "@/engine/units";
 import { causeSentence, rivalWords } from "./cause-words";
 import { LEAVE } from "./chosen-field";
 import { inputKey } from "./input-key";
 import { movedWords, tellApartWords, wayWords, type WayWords } from "./proposal-words";
-import { worksBroken } from "./works-broken";
 
 /** One way to take one input; `value` is what the form sends. */
 export interface Way extends WayWords {
@@ -26,7 +25,7 @@ export interface Alternative {
 
 /** What the designer may take or leave. */
 export interface Proposal {
-  readonly cause: Cause;
+  readonly cause: NamedCause;
   readonly sentence: string;
   readonly explains: string;
   readonly moved: string;
@@ -41,19 +40,14 @@ export interface Proposal {
 const FAINT = 2;
 
 interface Given {
-  readonly call: CallDocument;
-  readonly output: GapsOutput;
+  readonly pattern: PatternDocument;
+  readonly differences: Pick<Differences, "causes">;
   readonly unit: LengthUnit;
 }
 
 /** Each named cause as something to take or leave, best first. */
-export function proposals({ call, output, unit }: Given): Proposal[] {
-  const { pattern } = call;
-  const candidates = causeCandidates(
-    pattern,
-    output.cells.map(({ reports }) => reports > 0),
-  );
-  return output.causes.map((cause) => {
+export function proposals({ pattern, differences, unit }: Given): Proposal[] {
+  return differences.causes.map((cause) => {
     const tied = cause.rivals.filter((rival) => rival.tied);
     const near = cause.rivals.filter((rival) => !rival.tied);
     const alternatives = [
@@ -61,12 +55,11 @@ export function proposals({ call, output, unit }: Given): Proposal[] {
       ...tied.map((rival) => alternative(rival, { pattern, unit, likeness: "tied" })),
       ...near.map((rival) => alternative(rival, { pattern, unit, likeness: "near" })),
     ];
-    const moves = candidates.find(({ input }) => sameInput(input, inputOf(cause)))?.moves ?? new Float64Array();
     return {
       cause,
       sentence: causeSentence(cause, pattern, unit),
       explains: `It explains ${Math.round(cause.explains * 100)} % of all that came out otherwise than promised.`,
-      moved: movedWords(pattern, { moves, estimate: cause.estimate, unit }),
+      moved: movedWords(pattern, { movesCm: cause.movesCm, estimate: cause.estimate, unit }),
       tellApart: tied.length === 0 ? null : tellApartWords([cause, ...tied], pattern),
       alternatives,
       ...preselection(cause, { pattern, ways: alternatives[0]?.ways ?? [] }),
@@ -80,12 +73,12 @@ export function inputOf({ kind, id, direction, size }: CauseInput): CauseInput {
 }
 
 function alternative(
-  given: CauseInput & { readonly estimate?: number },
+  given: CauseInput & { readonly estimate?: number; readonly solvable: readonly string[] },
   { pattern, unit, likeness }: { pattern: PatternDocument; unit: LengthUnit; likeness: Alternative["likeness"] },
 ): Alternative {
   const input = inputOf(given);
   const bys: readonly Taken["by"][] =
-    input.kind === "count" || targetsOf(input, pattern).length > 0 ? ["input", "published"] : ["published"];
+    input.kind === "count" || given.solvable.length > 0 ? ["input", "published"] : ["published"];
   return {
     input,
     name: rivalWords(input, pattern),
@@ -98,22 +91,8 @@ function alternative(
   };
 }
 
-/** Measurements with a target that the counts can be worked out toward. */
-function targetsOf(input: CauseInput, pattern: PatternDocument): Measurement[] {
-  const [found] = causeCandidates(
-    pattern,
-    pattern.sizes.flatMap(() => pattern.measurements.map(() => true)),
-  ).filter((candidate) => sameInput(candidate.input, input));
-  const count = pattern.measurements.length;
-  return pattern.measurements.filter(
-    (measurement, at) =>
-      solvedCounts(measurement).length > 0 &&
-      found?.moves.some((move, cell) => cell % count === at && move !== 0) === true,
-  );
-}
-
 function preselection(
-  cause: Cause,
+  cause: NamedCause,
   { pattern, ways }: { pattern: PatternDocument; ways: readonly Way[] },
 ): Pick<Proposal, "preselected" | "because"> {
   const valueOf = (by: Taken["by"]) => ways.find((way) => way.by === by)?.value;
@@ -131,15 +110,14 @@ function preselection(
   if (cause.kind !== "count")
     return {
       preselected: input,
-      because: `Chosen for you, because then ${listed(targetsOf(inputOf(cause), pattern).map(({ label }) => label))} will come to what you designed.`,
+      because: `Chosen for you, because then ${listed(pattern.measurements.filter(({ id }) => cause.solvable.includes(id)).map(({ label }) => label))} will come to what you designed.`,
     };
-  const broken = worksBroken(cause, pattern);
   return {
     preselected: input,
     because:
-      broken === null
+      cause.breaks === null
         ? "Chosen for you, because the number in your grading is the one that you worked out for this size."
-        : `Chosen for you, because the number that was really worked breaks a rule of your pattern: ${broken}`,
+        : `Chosen for you, because the number that was really worked breaks a rule of your pattern: ${cause.breaks}`,
   };
 }
 

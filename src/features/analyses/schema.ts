@@ -1,109 +1,34 @@
 import { z } from "zod";
-import type { GapsOutput } from "@/engine/gaps";
+import { callResultsSchema, testerResultsSchema } from "@/engine/results";
 
-const numberOrNull = z.number().nullable();
-const direction = z.enum(["stitches", "rows"]);
+/** What each page of results reads of an analysis. */
+export const PAGE_PARTS = {
+  gaps: callResultsSchema.pick({ differences: true }),
+  changes: callResultsSchema.pick({ differences: true, fit: true }),
+  swatches: callResultsSchema.pick({ gauges: true }),
+  testers: callResultsSchema.pick({ consistency: true }),
+  doubtful: callResultsSchema.pick({ flagged: true }),
+  yarn: callResultsSchema.pick({ yarn: true }),
+  fit: callResultsSchema.pick({ differences: true, fit: true }),
+  method: callResultsSchema.pick({ differences: true, method: true }),
+} as const;
 
-const causeInput = {
-  kind: z.enum(["allowance", "settle", "stretch", "count", "offset", "step", "from"]),
-  id: z.string(),
-  fabric: z.string().optional(),
-  direction: direction.optional(),
-  size: z.string().optional(),
-};
-
-/** A stored analysis, read again: what the engine's `gaps` printed. */
-export const gapsOutputSchema: z.ZodType<GapsOutput> = z.strictObject({
-  cells: z.array(
-    z.strictObject({
-      size: z.string(),
-      measurement: z.string(),
-      reports: z.int(),
-      gapCm: numberOrNull,
-      standardErrorCm: numberOrNull,
-      lowCm: numberOrNull,
-      highCm: numberOrNull,
-      chanceOff: numberOrNull,
-      verdict: z.enum(["holds", "off", "leaning", "unsettled"]).nullable(),
-      testersToSettle: numberOrNull,
-    }),
-  ),
-  causes: z.array(
-    z.strictObject({
-      ...causeInput,
-      estimate: z.number(),
-      standardError: z.number(),
-      unit: z.enum(["cm", "factor", "stitches", "rows"]),
-      explains: z.number(),
-      evidence: z.number(),
-      rivals: z.array(z.strictObject({ ...causeInput, evidence: z.number(), tied: z.boolean() })),
-    }),
-  ),
-  gauge: z.array(
-    z.strictObject({
-      fabric: z.string(),
-      direction,
-      stated: z.number(),
-      robustMean: numberOrNull,
-      robustSd: numberOrNull,
-      testers: z.int(),
-      verdict: z.enum(["as stated", "tighter", "looser", "unsettled"]),
-    }),
-  ),
-  testers: z.array(
-    z.strictObject({
-      tester: z.string(),
-      driftAcross: numberOrNull,
-      driftAlong: numberOrNull,
-      measurements: z.array(z.strictObject({ measurement: z.string(), h: numberOrNull, k: numberOrNull })),
-    }),
-  ),
-  suspects: z.array(
-    z.strictObject({
-      tester: z.string(),
-      what: z.enum(["reading", "swatch", "yarn"]),
-      id: z.string(),
-      value: z.number(),
-      slip: z
-        .enum([
-          "inches-as-cm",
-          "cm-as-inches",
-          "half-girth",
-          "twice-girth",
-          "decimal",
-          "swapped-letters",
-          "stitches-for-rows",
-          "ounces-as-grams",
-          "neighbour-size",
-          "ridges-as-rows",
-        ])
-        .nullable(),
-      wouldBe: numberOrNull,
-      setAside: z.boolean(),
-    }),
-  ),
-  steps: z.array(
-    z.strictObject({
-      tester: z.string(),
-      measurement: z.string(),
-      targetCm: numberOrNull,
-      designCm: z.number(),
-      workedStepCm: z.number(),
-      gaugeStepCm: z.number(),
-      gapCm: z.number(),
-      readingCm: z.number(),
-    }),
-  ),
-  variances: z.strictObject({
-    offset: numberOrNull,
-    step: numberOrNull,
-    cell: numberOrNull,
-    driftAcross: numberOrNull,
-    driftAlong: numberOrNull,
-    residual: numberOrNull,
+/** What each page reads of every tester's part. */
+export const TESTER_PARTS = {
+  gaps: testerResultsSchema.pick({ tester: true, driftAcross: true, driftAlong: true, readings: true }),
+  swatches: testerResultsSchema.pick({ tester: true, size: true, swatches: true, withoutSwatch: true }),
+  testers: testerResultsSchema.pick({
+    ...{ tester: true, size: true, driftAcross: true, driftAlong: true, comparisons: true },
   }),
-  status: z.enum(["converged", "stopped"]),
-});
+  yarn: testerResultsSchema.pick({ tester: true, size: true, yarn: true }),
+  steps: testerResultsSchema.pick({ tester: true, size: true, readings: true }),
+} as const;
+
+export type PageParts<Page extends keyof typeof PAGE_PARTS> = z.output<(typeof PAGE_PARTS)[Page]>;
+
+export type TesterParts<Page extends keyof typeof TESTER_PARTS> = z.output<(typeof TESTER_PARTS)[Page]> & {
+  readonly name: string;
+};
 
 /** A cell as addresses name it: `m.bust`, the size first. Ids hold no dot. */
 export function cellKey(size: string, measurement: string): string {
@@ -137,12 +62,10 @@ export const gapQuerySchema = z.object({
 
 export type GapQuery = z.infer<typeof gapQuerySchema>;
 
-/** What the address of a correction may ask for, beside the numbers. */
+/** What the address of a correction may ask for: a cell, or numbers that were typed for one. */
 export const correctQuerySchema = z.object({
   cell: z.string().optional().catch(undefined),
-  base: z.coerce.number().int().optional().catch(undefined),
-  reason: z.string().max(1_000).optional().catch(undefined),
-  shown: z.literal("yes").optional().catch(undefined),
+  plan: z.uuid().optional().catch(undefined),
 });
 
 export type CorrectQuery = z.infer<typeof correctQuerySchema>;

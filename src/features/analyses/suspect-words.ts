@@ -1,13 +1,17 @@
 import type { Suspect } from "@/engine/gaps";
+import type { PatternDocument } from "@/engine/pattern";
 import type { LengthUnit } from "@/engine/units";
 import { formatLength } from "@/ui/format-length";
-import type { LoadedAnalysis } from "./loaders";
 import { slipName } from "./slip-words";
 
 /** Whose what is suspected, as what, and whether it counts: `Ilse, B Width: 20.0 cm looks like …`. */
-export function suspectSentence(suspect: Suspect, { document, names }: LoadedAnalysis, unit: LengthUnit): string {
+export function suspectSentence(
+  suspect: Suspect,
+  { pattern, names }: { pattern: PatternDocument; names: ReadonlyMap<string, string> },
+  unit: LengthUnit,
+): string {
   const { what, id } = suspect;
-  const { measurements, fabrics, yarns } = document.pattern;
+  const { measurements, fabrics, yarns } = pattern;
   const measurement = measurements.find((given) => given.id === id);
   const whats = {
     reading: measurement ? `${measurement.letter} ${measurement.label}` : id,

@@ -1,5 +1,5 @@
-import Papa from "papaparse";
 import type { LengthUnit } from "@/engine/units";
+import { csvText } from "@/server/csv-text";
 import { gaugeWidth } from "@/ui/format-gauge";
 import type { FabricSwatches } from "./swatch-view";
 
@@ -11,15 +11,15 @@ export function swatchesCsv(fabrics: readonly FabricSwatches[], unit: LengthUnit
       fabric: fabric.label,
       tester: row.name,
       size: row.size,
-      "tool mm": row.toolMm,
-      [`stitches to ${words}`]: row.stitches,
-      [`stated stitches to ${words}`]: gauges.find(({ direction }) => direction === "stitches")?.stated ?? "",
-      [`rows to ${words}`]: row.rows,
-      [`stated rows to ${words}`]: gauges.find(({ direction }) => direction === "rows")?.stated ?? "",
+      "needle or hook (mm)": row.toolMm,
+      [`stitches over ${words}`]: row.stitches,
+      [`pattern's stitches over ${words}`]: gauges.find(({ direction }) => direction === "stitches")?.stated ?? "",
+      [`rows over ${words}`]: row.rows,
+      [`pattern's rows over ${words}`]: gauges.find(({ direction }) => direction === "rows")?.stated ?? "",
       washed: row.washed ? "yes" : "no",
       "on the garment": row.onGarment ? "yes" : "no",
       "counts for": row.use,
     })),
   );
-  return Papa.unparse(lines, { escapeFormulae: true });
+  return csvText(lines);
 }

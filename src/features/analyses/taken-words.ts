@@ -1,10 +1,14 @@
-import { sameInput, type Cause, type GapsOutput } from "@/engine/gaps";
-import type { PatternDocument } from "@/engine/pattern";
+import { sameInput } from "@/engine/gaps";
+import type { DeepReadonly, PatternDocument } from "@/engine/pattern";
 import type { MisworkedCount, Taken } from "@/engine/revision";
 import type { LengthUnit } from "@/engine/units";
 import { causeSentence, rivalWords } from "./cause-words";
+import type { EvidenceCauses } from "./plan-data";
 import { wayWords } from "./proposal-words";
 import { inputOf } from "./proposals";
+
+/** A cause as it was found, whichever version of the engine found it. */
+type FoundCause = DeepReadonly<EvidenceCauses[number]>;
 
 export interface TakenWords {
   /** What was found, with its uncertainty; of a rival what it stands in place of. */
@@ -14,19 +18,18 @@ export interface TakenWords {
 }
 
 /**
- * What was taken, in words, from the analysis that it rests on.
+ * What was taken, in words, from the causes that it rests on.
  *
  * @param pattern the revision that the analysis was of.
  */
 export function takenWords(
   take: readonly Taken[],
-  { analysis, pattern, unit }: { analysis: GapsOutput; pattern: PatternDocument; unit: LengthUnit },
+  { causes, pattern, unit }: { causes: readonly FoundCause[]; pattern: PatternDocument; unit: LengthUnit },
 ): TakenWords[] {
   return take.map((taken) => {
     const input = inputOf(taken);
-    const cause = analysis.causes.find((named) => sameInput(inputOf(named), input));
-    const stoodFor =
-      cause ?? analysis.causes.find(({ rivals }) => rivals.some((rival) => sameInput(inputOf(rival), input)));
+    const cause = causes.find((named) => sameInput(inputOf(named), input));
+    const stoodFor = cause ?? causes.find(({ rivals }) => rivals.some((rival) => sameInput(inputOf(rival), input)));
     return {
       found: foundWords({ input, cause, stoodFor }, pattern, unit),
       done: `${wayWords({ ...input, estimate: cause?.estimate }, { by: taken.by, pattern, unit }).label}.`,
@@ -35,7 +38,7 @@ export function takenWords(
 }
 
 function foundWords(
-  { input, cause, stoodFor }: { input: ReturnType<typeof inputOf>; cause?: Cause; stoodFor?: Cause },
+  { input, cause, stoodFor }: { input: ReturnType<typeof inputOf>; cause?: FoundCause; stoodFor?: FoundCause },
   pattern: PatternDocument,
   unit: LengthUnit,
 ): string {

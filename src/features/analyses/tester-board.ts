@@ -1,21 +1,14 @@
-import { mandelHLimit, mandelKLimit } from "@/engine/consistency";
-import { countedReadings, settleCall, type TesterFinding } from "@/engine/gaps";
-import type { Measurement } from "@/engine/pattern";
+import type { Measurement, PatternDocument } from "@/engine/pattern";
+import type { ComparedMeasurement, Consistency } from "@/engine/results";
 import type { Drifts } from "./drift-words";
-import type { LoadedAnalysis } from "./loaders";
+import type { TesterParts } from "./schema";
 
 /** How a number stands to what chance makes: within what one in twenty passes, beyond that, or beyond one in a hundred. */
-export type Standing = "usual" | "unusual" | "rare";
+export type Standing = ComparedMeasurement["standing"];
 
-/** One measurement of a tester beside the other testers'. */
-export interface Comparison {
+/** One measurement of a tester beside the other testers'; h and k are Mandel's. */
+export interface Comparison extends ComparedMeasurement {
   readonly measurement: Measurement;
-  /** Mandel's h; null where too few testers read it or she did not. */
-  readonly h: number | null;
-  readonly standing: Standing;
-  /** Mandel's k; null where too few testers repeated it or she did not. */
-  readonly k: number | null;
-  readonly scatter: Standing;
 }
 
 export interface TesterRow extends Drifts {
@@ -34,89 +27,40 @@ export interface TesterBoard {
   readonly limits: Limits | null;
   /** The picture reaches so far to either side. */
   readonly reach: number;
-}
-
-export interface Limits {
+  /** How many testers there are on all pages. */
   readonly testers: number;
-  readonly unusual: number;
-  readonly rare: number;
+  /** Names of those who stand out from the others, of all of them. */
+  readonly standOut: readonly { readonly tester: string; readonly name: string }[];
 }
 
-const UNUSUAL = 0.05;
-const RARE = 0.01;
+export type Limits = NonNullable<Consistency["limits"]>;
 
-/** Every tester beside the others: her drifts, and each of her measurements against theirs. */
-export function testerBoard({ document, output, names }: LoadedAnalysis): TesterBoard {
-  const { sizes, measurements } = document.pattern;
-  const labels = new Map(sizes.map(({ id, label }) => [id, label]));
-  const testers = new Map(document.testers.map((tester) => [tester.id, tester]));
-  const limitsOf = comparisonLimits({ document, output, names });
-  const rows = output.testers.map((finding) => {
-    const size = testers.get(finding.tester)?.size ?? "";
-    return {
-      tester: finding.tester,
-      name: names.get(finding.tester) ?? finding.tester,
+interface ConsistencyGiven {
+  readonly pattern: PatternDocument;
+  readonly consistency: Consistency;
+  /** Those on this page. */
+  readonly rows: readonly TesterParts<"testers">[];
+  readonly testers: number;
+  readonly names: ReadonlyMap<string, string>;
+}
+
+/** Testers beside each other: their drifts, and each of their measurements against the others'. */
+export function testerBoard({ pattern, consistency, rows, testers, names }: ConsistencyGiven): TesterBoard {
+  const { limits, furthest, standOut } = consistency;
+  const labels = new Map(pattern.sizes.map(({ id, label }) => [id, label]));
+  return {
+    rows: rows.map(({ comparisons, size, ...row }) => ({
+      ...row,
       size: labels.get(size) ?? size,
-      driftAcross: finding.driftAcross,
-      driftAlong: finding.driftAlong,
-      comparisons: measurements.map((measurement, at) => comparison(measurement, finding, at, limitsOf)),
-    };
-  });
-  const most = Math.max(0, ...measurements.map((_, at) => limitsOf.testers(at)));
-  const limits = most === 0 ? null : { testers: most, ...hLimits(most) };
-  const furthest = rows.flatMap(({ comparisons }) => comparisons.map(({ h }) => Math.abs(h ?? 0)));
-  return { rows, measurements, limits, reach: 0.3 + Math.max(limits?.rare ?? 0, ...furthest) };
-}
-
-interface ComparisonLimits {
-  /** How many testers a measurement compares. */
-  readonly testers: (measurement: number) => number;
-  readonly ofK: (tester: string, measurement: number, chance: number) => number;
-}
-
-function comparisonLimits({ document, output }: LoadedAnalysis): ComparisonLimits {
-  const told = (at: number, key: "h" | "k") =>
-    output.testers.filter(({ measurements }) => (measurements[at]?.[key] ?? null) !== null).length;
-  const compared = document.pattern.measurements.map((_, at) => told(at, "h"));
-  const repeated = document.pattern.measurements.map((_, at) => told(at, "k"));
-  const order = new Map(document.pattern.measurements.map(({ id }, at) => [id, at]));
-  const readings = new Map(
-    countedReadings(settleCall(document).call).map((counted) => [
-      `${counted.tester.id} ${order.get(counted.measurement.id)}`,
-      counted.readings.length,
-    ]),
-  );
-  return {
-    testers: (at) => compared[at] ?? 0,
-    ofK: (tester, at, chance) => mandelKLimit(repeated[at] ?? 0, readings.get(`${tester} ${at}`) ?? 0, chance),
+      comparisons: comparisons.flatMap((comparison, at) => {
+        const measurement = pattern.measurements[at];
+        return measurement === undefined ? [] : [{ measurement, ...comparison }];
+      }),
+    })),
+    measurements: pattern.measurements,
+    limits,
+    reach: 0.3 + Math.max(limits?.rare ?? 0, furthest),
+    testers,
+    standOut: standOut.map((tester) => ({ tester, name: names.get(tester) ?? tester })),
   };
-}
-
-function comparison(
-  measurement: Measurement,
-  { tester, measurements }: TesterFinding,
-  at: number,
-  limits: ComparisonLimits,
-): Comparison {
-  const h = measurements[at]?.h ?? null;
-  const k = measurements[at]?.k ?? null;
-  return {
-    measurement,
-    h,
-    standing: h === null ? "usual" : standingOf(Math.abs(h), hLimits(limits.testers(at))),
-    k,
-    scatter:
-      k === null
-        ? "usual"
-        : standingOf(k, { unusual: limits.ofK(tester, at, UNUSUAL), rare: limits.ofK(tester, at, RARE) }),
-  };
-}
-
-function hLimits(testers: number) {
-  return { unusual: mandelHLimit(testers, UNUSUAL), rare: mandelHLimit(testers, RARE) };
-}
-
-function standingOf(value: number, { unusual, rare }: { unusual: number; rare: number }): Standing {
-  if (value > rare) return "rare";
-  return value > unusual ? "unusual" : "usual";
 }

@@ -1,12 +1,6 @@
+import { runsOneWay } from "@/engine/results";
 import { driftWords } from "./drift-words";
 import type { Comparison, TesterBoard, TesterRow } from "./tester-board";
-
-/** Fewer measurements than this cannot all run one way by more than luck. */
-const LEAST_TO_RUN = 6;
-/** So far from the others they lie in the mean at least, to be worth a word. */
-const WORTH_TELLING = 0.5;
-/** Chance that as many or more would lie on one side by luck, either side. */
-const LUCK = 0.05;
 
 /** All there is to say of a tester's consistency, a sentence an item. */
 export function testerSentences(row: TesterRow): string[] {
@@ -36,47 +30,23 @@ export function noSentence({ driftAcross, comparisons }: TesterRow): string {
     : "Too few testers to compare her with; her fabric came out as her swatch.";
 }
 
-/** True where something of hers lies beyond what one in a hundred passes by chance, or all of it runs one way. */
-export function standsOut({ comparisons }: TesterRow): boolean {
-  return (
-    comparisons.some(({ standing, scatter }) => standing === "rare" || scatter === "rare") ||
-    runsWords(comparisons.filter(({ h }) => h !== null)).length > 0
-  );
-}
-
 /** Who stands out, in one sentence. */
-export function boardSentence({ rows, limits }: TesterBoard): string {
-  const testers = `${rows.length} ${rows.length === 1 ? "tester" : "testers"}`;
+export function boardSentence({ testers: all, limits, standOut }: TesterBoard): string {
+  const testers = `${all} ${all === 1 ? "tester" : "testers"}`;
   if (limits === null)
     return `${testers} so far: it takes three who read the same measurement to compare one with the others.`;
-  const out = rows.filter(standsOut).length;
+  const out = standOut.length;
   if (out === 0) return `None of ${testers} stands out from the others.`;
   return `${out} of ${testers} ${out === 1 ? "stands" : "stand"} out from the others:`;
 }
 
 function runsWords(compared: readonly Comparison[]): string[] {
-  const large = compared.filter(({ h }) => (h ?? 0) > 0).length;
-  const most = Math.max(large, compared.length - large);
-  const mean = compared.reduce((sum, { h }) => sum + (h ?? 0), 0) / Math.max(1, compared.length);
-  if (compared.length < LEAST_TO_RUN || Math.abs(mean) < WORTH_TELLING) return [];
-  if (2 * chanceOfAtLeast(most, compared.length) > LUCK) return [];
-  const way = large === most ? "large" : "small";
+  const found = runsOneWay(compared);
+  if (found === null) return [];
+  const { way, run, of } = found;
   return [
-    most === compared.length
-      ? `Her measurements all run ${way}.`
-      : `Her measurements nearly all run ${way}: ${most} of ${compared.length}.`,
+    run === of ? `Their measurements all run ${way}.` : `Their measurements nearly all run ${way}: ${run} of ${of}.`,
   ];
-}
-
-/** Chance that at least `heads` of `tosses` fair coins fall heads. */
-function chanceOfAtLeast(heads: number, tosses: number): number {
-  let term = 0.5 ** tosses;
-  let chance = heads === 0 ? term : 0;
-  for (let k = 1; k <= tosses; k += 1) {
-    term *= (tosses - k + 1) / k;
-    if (k >= heads) chance += term;
-  }
-  return chance;
 }
 
 function sideWords(title: string, comparisons: readonly Comparison[], isTold: (one: Comparison) => boolean): string[] {

@@ -1,4 +1,4 @@
-import Papa from "papaparse";
+import { csvText } from "@/server/csv-text";
 import type { TesterBoard } from "./tester-board";
 
 /** Every tester's drifts and comparisons as lines for a spreadsheet, a line a measurement. */
@@ -17,7 +17,7 @@ export function testersCsv({ rows }: TesterBoard): string {
       "k is": k === null ? "" : scatter,
     })),
   );
-  return Papa.unparse(lines, { escapeFormulae: true });
+  return csvText(lines);
 }
 
 function percent(share: number | null): number | "" {

@@ -1,9 +1,10 @@
-import { settleCall, type Suspect } from "@/engine/gaps";
-import { own, type CallDocument, type PatternDocument, type Size } from "@/engine/pattern";
-import { yarnNeeds, type SizeNeed } from "@/engine/yarn";
+import type { Suspect } from "@/engine/gaps";
+import type { PatternDocument, Size } from "@/engine/pattern";
+import type { YarnResults } from "@/engine/results";
+import { publishedMetres, type SizeNeed } from "@/engine/yarn";
 import type { LengthUnit } from "@/engine/units";
 import { toMetres, yarnUnit, type YarnUnit } from "@/ui/format-yarn-length";
-import type { LoadedAnalysis } from "./loaders";
+import type { TesterParts } from "./schema";
 
 type Yarn = PatternDocument["yarns"][number];
 
@@ -44,22 +45,26 @@ export interface YarnBoard {
   readonly names: ReadonlyMap<string, string>;
 }
 
+interface YarnGiven {
+  readonly pattern: PatternDocument;
+  readonly yarn: YarnResults;
+  readonly testers: readonly TesterParts<"yarn">[];
+}
+
 /** How much of each yarn every size needs, beside what testers used. */
 export function yarnBoard(
-  { document, output, names }: LoadedAnalysis,
+  { pattern, yarn: needs, testers }: YarnGiven,
   { unit: lengthUnit, roundTo }: { unit: LengthUnit; roundTo: number },
 ): YarnBoard {
   const unit = yarnUnit(lengthUnit);
-  const { call } = settleCall(document);
-  const { yarns } = yarnNeeds(call, toMetres(roundTo, unit));
-  const { pattern } = document;
+  const roundToM = toMetres(roundTo, unit);
   const fabrics = new Map(pattern.fabrics.map(({ id, label }) => [id, label]));
   const sheets = pattern.yarns.map((yarn, at): YarnSheet => {
-    const need = yarns[at];
+    const need = needs[at];
     if (need === undefined) throw new RangeError("the needs are of another pattern");
     const rows = need.sizes.flatMap((row, sizeAt) => {
       const size = pattern.sizes[sizeAt];
-      return size ? [{ ...row, size }] : [];
+      return size ? [{ ...row, size, publishMetres: publishedMetres(row.upperMetres, roundToM) }] : [];
     });
     return {
       yarn,
@@ -69,10 +74,11 @@ export function yarnBoard(
         fabric: fabrics.get(fabric) ?? fabric,
         cm: metresPerStitch * 100,
       })),
-      reported: reportedOf(call, yarn, names),
-      suspects: output.suspects.filter(({ what, id }) => what === "yarn" && id === yarn.id),
+      reported: reportedOf(testers, { pattern, yarn }),
+      suspects: need.suspects,
     };
   });
+  const names = new Map(testers.map(({ tester, name }) => [tester, name]));
   return { sheets, sizes: pattern.sizes, unit, roundTo, names };
 }
 
@@ -81,15 +87,14 @@ function stateOf(rows: readonly YarnRow[]): YarnState {
   return rows.every(({ expectedMetres }) => expectedMetres === null) ? "no reports" : "told";
 }
 
-function reportedOf(call: CallDocument, yarn: Yarn, names: ReadonlyMap<string, string>): ReportedYarn[] {
-  const order = Object.fromEntries(call.pattern.sizes.map(({ id }, at) => [id, at]));
-  return call.testers.flatMap(({ id, size, yarn: entries }) => {
-    const ofYarn = entries.filter((entry) => entry.yarn === yarn.id);
-    const counted = ofYarn.filter(({ decision }) => decision !== "set-aside");
-    const told = counted.length > 0 ? counted : ofYarn;
-    if (told.length === 0) return [];
-    const metres = told.reduce((sum, { grams, metresPer100g }) => sum + (grams * metresPer100g) / 100, 0);
-    const isSetAside = counted.length === 0;
-    return [{ tester: id, name: names.get(id) ?? id, sizeAt: own(order, size) ?? 0, metres, isSetAside }];
-  });
+function reportedOf(
+  testers: YarnGiven["testers"],
+  { pattern, yarn }: { pattern: PatternDocument; yarn: Yarn },
+): ReportedYarn[] {
+  const order = new Map(pattern.sizes.map(({ id }, at) => [id, at]));
+  return testers.flatMap(({ tester, name, size, yarn: used }) =>
+    used
+      .filter((use) => use.yarn === yarn.id)
+      .map(({ metres, isSetAside }) => ({ tester, name, sizeAt: order.get(size) ?? 0, metres, isSetAside })),
+  );
 }

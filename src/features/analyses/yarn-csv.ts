@@ -1,4 +1,4 @@
-import Papa from "papaparse";
+import { csvText } from "@/server/csv-text";
 import { fromMetres } from "@/ui/format-yarn-length";
 import type { YarnBoard } from "./yarn-board";
 
@@ -18,5 +18,5 @@ export function yarnCsv({ sheets, unit, roundTo }: YarnBoard): string {
       "testers who weighed it": reports,
     })),
   );
-  return Papa.unparse(lines, { escapeFormulae: true });
+  return csvText(lines);
 }

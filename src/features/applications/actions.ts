@@ -9,6 +9,7 @@ import { sentenceOf } from "@/server/action";
 import { clientAddress } from "@/server/client-address";
 import { AppError } from "@/server/errors";
 import { countTry, type Limit } from "@/server/rate-limit";
+import { readForm } from "@/server/read-form";
 import { submissionKey } from "@/server/submission-key";
 import { isTimeZone } from "@/server/time-zone";
 import { optionalViewer } from "@/server/viewer";
@@ -24,7 +25,7 @@ const APPLICATIONS_BY_ADDRESS: Limit = { name: "application-address", tries: 30,
 
 /** Takes an application, and leads to its own page; else all that was typed comes back with what is to be looked at. */
 export async function apply(_last: ApplyAnswer | null, form: FormData): Promise<ApplyAnswer> {
-  const typed = typedOf(form);
+  const typed = Object.fromEntries(readForm(form));
   const callId = typedText(typed, "callId");
   let applicationId: string;
   try {
@@ -68,14 +69,6 @@ const ANSWER = {
   agreement: null,
   ownLink: null,
 } as const;
-
-const textsSchema = z.array(z.string());
-
-/** The fields of a form that are texts, without what Next adds of its own. */
-function typedOf(form: FormData): TypedApplication {
-  const names = [...new Set(form.keys())].filter((name) => !name.startsWith("$"));
-  return Object.fromEntries(names.map((name) => [name, textsSchema.catch([]).parse(form.getAll(name))]));
-}
 
 /** What was asked once is not asked again. */
 function withAsked(typed: TypedApplication, doubts: ApplyAnswer["doubts"]): TypedApplication {

@@ -71,6 +71,11 @@ export interface BoardCounts {
   readonly largest: { readonly from: string; readonly count: number } | null;
 }
 
+/** Sizes that testers are wanted in. */
+export function wantedSizes({ sizes }: PatternDocument, places: Places): PatternDocument["sizes"] {
+  return sizes.filter(({ id }) => (own(places, id)?.wanted ?? 0) > 0);
+}
+
 /** How many there are of each kind; who has withdrawn counts as that alone. */
 export function boardCounts(board: readonly ListedApplication[], { pattern, places }: BoardOf): BoardCounts {
   const byWord = { all: 0, undecided: 0, yes: 0, maybe: 0, no: 0, withdrawn: 0 };
@@ -78,7 +83,7 @@ export function boardCounts(board: readonly ListedApplication[], { pattern, plac
     byWord[wordOf(application)] += 1;
     if (application.withdrawnAt === null) byWord.all += 1;
   }
-  const sizes = pattern.sizes.filter(({ id }) => (own(places, id)?.wanted ?? 0) > 0);
+  const sizes = wantedSizes(pattern, places);
   const bySize = sizes.map(({ id, label }) => ({
     size: id,
     label,

@@ -34,10 +34,14 @@ export interface CallApplication {
   readonly tester: { readonly testerId: string; readonly size: string; readonly state: InvitationState } | null;
 }
 
-/** Everybody who has applied to the call, in the order in which they came; who has withdrawn is among them. */
-export async function callApplications(access: CallAccess): Promise<CallApplication[]> {
+/**
+ * Who has applied to the call, in the order in which they came; who has withdrawn is among them.
+ *
+ * @param ids of those to read; everybody where it is left out.
+ */
+export async function callApplications(access: CallAccess, ids?: readonly string[]): Promise<CallApplication[]> {
   const rows = await database().application.findMany({
-    where: { call: callScope(access) },
+    where: { call: callScope(access), ...(ids === undefined ? {} : { id: { in: [...ids] } }) },
     orderBy: { position: "asc" },
     select: SELECTED,
   });

@@ -1,4 +1,5 @@
 import { z } from "zod";
+import { pageNumberSchema } from "@/ui/page-number";
 
 const first = z.preprocess((value: unknown) => (Array.isArray(value) ? value[0] : value), z.string().optional());
 
@@ -6,7 +7,7 @@ const first = z.preprocess((value: unknown) => (Array.isArray(value) ? value[0] 
 export const listQuerySchema = z.object({
   word: first.pipe(z.enum(["all", "undecided", "yes", "maybe", "no", "withdrawn"])).catch("all"),
   size: first.catch(undefined),
-  page: first.pipe(z.coerce.number<string | undefined>().int().min(1)).catch(1),
+  page: pageNumberSchema,
 });
 
 export type ListQuery = z.infer<typeof listQuerySchema>;

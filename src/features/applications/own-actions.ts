@@ -4,6 +4,7 @@ import { revalidatePath } from "next/cache";
 import { redirect } from "next/navigation";
 import { z } from "zod";
 import { sentenceOf, type Failure } from "@/server/action";
+import { parseForm } from "@/server/read-form";
 import { applicationAccess } from "./access";
 import { RefusedError } from "./free-application";
 import { deleteApplication, takeUpAgain, withdrawApplication } from "./own-mutations";
@@ -16,7 +17,7 @@ const NOT_AGAIN =
 /** Her link is the proof, whoever is signed in. */
 function linkAction(run: (link: string) => Promise<void>) {
   return async (_last: Failure | undefined, form: FormData): Promise<Failure | undefined> => {
-    const { link } = formSchema.parse(Object.fromEntries(form));
+    const { link } = parseForm(formSchema, form);
     try {
       await run(link);
     } catch (error) {
@@ -36,7 +37,7 @@ export const takeUpOwn = linkAction(async (link) => await takeUpAgain(await appl
 
 /** She has it deleted, and is told so. */
 export async function deleteOwn(_last: Failure | undefined, form: FormData): Promise<Failure | undefined> {
-  const { link } = formSchema.parse(Object.fromEntries(form));
+  const { link } = parseForm(formSchema, form);
   try {
     await deleteApplication(await applicationAccess(link));
   } catch (error) {

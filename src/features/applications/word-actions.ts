@@ -4,6 +4,7 @@ import { revalidatePath } from "next/cache";
 import { z } from "zod";
 import { callAccess } from "@/features/calls/access";
 import { viewerAction, type Failure } from "@/server/action";
+import { parseForm } from "@/server/read-form";
 import { sayWord } from "./mutations";
 import { applicationWordSchema } from "./schema";
 
@@ -16,7 +17,7 @@ const formSchema = z.object({
 /** The designer's yes, maybe or no to an application. */
 export const decideOnApplication = viewerAction(
   async (viewer, _last: Failure | undefined, form: FormData): Promise<Failure | undefined> => {
-    const { callId, ...said } = formSchema.parse(Object.fromEntries(form));
+    const { callId, ...said } = parseForm(formSchema, form);
     await sayWord(await callAccess(viewer, callId, "editor"), said);
     revalidatePath(`/calls/${callId}/applications`, "layout");
     return undefined;

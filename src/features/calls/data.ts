@@ -1,10 +1,12 @@
 import "server-only";
-import { CALL_FORMAT, own, parseCall, type CallDocument, type Places } from "@/engine/pattern";
-import { putTogether, storedReportSchema, type StoredReport } from "@/features/reports/schema";
+import { CALL_FORMAT, own, parseStoredCall, type CallDocument, type Fault, type Places } from "@/engine/pattern";
+import type { LeftOut } from "@/engine/results";
+import { putTogether, READ_DECISION, storedReportSchema, type StoredReport } from "@/features/reports/schema";
 import { patternScope, type PatternAccess } from "@/features/patterns/access";
 import { latestRevision } from "@/features/patterns/data";
 import { database } from "@/server/database";
 import { AppError } from "@/server/errors";
+import type { Connection } from "@/server/transaction";
 import { callScope, type CallAccess } from "./access";
 import { misworkedSchema, type Misworked } from "./schema";
 
@@ -16,6 +18,12 @@ export interface CallSummary {
   readonly testers: number;
 }
 
+/** A call as it stands, with what pages of results need to know of it. */
+export interface CurrentCall extends CallSummary {
+  /** Raised by whatever changes what its analysis reads. */
+  readonly version: number;
+}
+
 export interface CallTester {
   readonly code: string;
   /** Null where she gave none, or where it was deleted. */
@@ -23,10 +31,13 @@ export interface CallTester {
 }
 
 /** What the call is called, and how many testers it has. */
-export async function callSummary(access: CallAccess): Promise<CallSummary> {
+export async function currentCall(access: CallAccess): Promise<CurrentCall> {
   const row = await database().call.findUnique({
     where: callScope(access),
-    select: { id: true, patternId: true, title: true, status: true, _count: { select: { testers: true } } },
+    select: {
+      ...{ id: true, patternId: true, title: true, status: true, version: true },
+      _count: { select: { testers: true } },
+    },
   });
   if (row === null) throw new AppError("not-found");
   return {
@@ -34,6 +45,7 @@ export async function callSummary(access: CallAccess): Promise<CallSummary> {
     patternId: row.patternId,
     title: row.title,
     status: row.status,
+    version: row.version,
     testers: row._count.testers,
   };
 }
@@ -58,27 +70,72 @@ export async function callTesters(access: CallAccess): Promise<CallTester[]> {
   return rows.map(({ code, contact }) => ({ code, name: contact?.name ?? null }));
 }
 
-/** The call as a document: the newest revision, and every tester's newest report with the decisions on it. */
-export async function callDocument(access: CallAccess): Promise<CallDocument> {
-  const [{ document: pattern }, places, testers] = await Promise.all([
-    latestRevision(access.pattern),
-    database().place.findMany({ where: { call: callScope(access) } }),
-    reportedTesters(access),
-  ]);
+export interface AssembledCall {
+  readonly document: CallDocument;
+  /** The revision that it holds. */
+  readonly revisionId: string;
+  /** Reports that are not in it, for they cannot be read, and why. */
+  readonly leftOut: readonly LeftOut[];
+}
+
+/**
+ * The call as a document: the newest revision, and every tester's newest report with the decisions on it. A report that
+ * can no longer be read is left out by name.
+ */
+export async function assembleCall(access: CallAccess, connection: Connection = database()): Promise<AssembledCall> {
+  const { document: pattern, revisionId } = await latestRevision(access.pattern, connection);
+  const places = await connection.place.findMany({ where: { call: callScope(access) } });
   const bySize = new Map(places.map(({ size, least, wanted }) => [size, { least, wanted }]));
-  const parsed = parseCall({
+  const { testers, leftOut } = await reportedTesters(access, connection);
+  const document: Omit<CallDocument, "testers"> = {
     format: CALL_FORMAT,
     pattern,
     places: Object.fromEntries(pattern.sizes.map(({ id }) => [id, bySize.get(id) ?? { least: 0, wanted: 0 }])),
-    testers,
-  });
-  if (!parsed.ok) throw new Error(`a stored call is damaged: ${parsed.faults.map(({ path }) => path).join(", ")}`);
-  return parsed.document;
+  };
+  return { revisionId, ...readableCall(document, { testers, leftOut }) };
 }
 
-async function reportedTesters(access: CallAccess): Promise<unknown[]> {
-  const misworked = await misworkedCounts(access);
-  const rows = await database().tester.findMany({
+/** The document of all testers that can be read together with the pattern. */
+function readableCall(
+  document: Omit<CallDocument, "testers">,
+  { testers, leftOut }: ReportedTesters,
+): Omit<AssembledCall, "revisionId"> {
+  const parsed = parseStoredCall({ ...document, testers });
+  if (parsed.ok) return { document: parsed.document, leftOut };
+  const faulty = faultsByTester(parsed.faults, testers);
+  if (faulty.size === 0)
+    throw new Error(`a stored call is damaged: ${parsed.faults.map(({ path }) => path).join(", ")}`);
+  const unread = [...faulty].map(([tester, message]) => ({ tester, message }));
+  return readableCall(document, {
+    testers: testers.filter(({ id }) => !faulty.has(id)),
+    leftOut: [...leftOut, ...unread],
+  });
+}
+
+/** The first fault of each tester that has one, by the tester's id. */
+function faultsByTester(faults: readonly Fault[], testers: readonly { readonly id: string }[]): Map<string, string> {
+  const found = new Map<string, string>();
+  for (const { path, says } of faults) {
+    const [whole, index, inside] = /^testers\[(\d+)\]\.?(.*)$/.exec(path) ?? [];
+    const id = whole === undefined ? undefined : testers[Number(index)]?.id;
+    if (id !== undefined && !found.has(id)) found.set(id, `${inside}: ${says}`);
+  }
+  return found;
+}
+
+/** The call as a document to take along. */
+export async function callDocument(access: CallAccess): Promise<CallDocument> {
+  return (await assembleCall(access)).document;
+}
+
+interface ReportedTesters {
+  readonly testers: readonly (StoredReport & { readonly id: string; readonly body?: unknown })[];
+  readonly leftOut: readonly LeftOut[];
+}
+
+async function reportedTesters(access: CallAccess, connection: Connection): Promise<ReportedTesters> {
+  const misworked = await misworkedCounts(access, connection);
+  const rows = await connection.tester.findMany({
     where: { call: callScope(access) },
     orderBy: { position: "asc" },
     select: {
@@ -95,24 +152,34 @@ async function reportedTesters(access: CallAccess): Promise<unknown[]> {
       },
     },
   });
-  return rows.flatMap(({ code, body, reports: [report] }) => {
+  const leftOut: LeftOut[] = [];
+  const testers = rows.flatMap(({ code, body, reports: [report] }) => {
     if (report === undefined) return [];
+    const stored = storedReportSchema.safeParse(report.document);
+    if (!stored.success) {
+      const [issue] = stored.error.issues;
+      leftOut.push({ tester: code, message: `${issue?.path.join(".") ?? ""}: ${issue?.message ?? ""}` });
+      return [];
+    }
     const decisions = report.decisions.map(({ decision, ...at }) => ({
       ...at,
-      decision: decision === "keep" ? ("keep" as const) : ("set-aside" as const),
+      decision: READ_DECISION[decision],
     }));
-    const stored = putTogether(storedReportSchema.parse(report.document), decisions);
     const document = asReallyWorked(
-      stored,
+      putTogether(stored.data, decisions),
       misworked.filter(({ until }) => report.revision.number <= until),
     );
     return [{ id: code, ...(body ? { body: body.measurements } : {}), ...document }];
   });
+  return { testers, leftOut };
 }
 
 /** What revisions made from plans of this call tell of the counts that were worked up to the revision they changed. */
-async function misworkedCounts(access: CallAccess): Promise<(Misworked[number] & { readonly until: number })[]> {
-  const rows = await database().revisionEvidence.findMany({
+async function misworkedCounts(
+  access: CallAccess,
+  connection: Connection,
+): Promise<(Misworked[number] & { readonly until: number })[]> {
+  const rows = await connection.revisionEvidence.findMany({
     where: { call: callScope(access) },
     select: { misworked: true, revision: { select: { number: true } } },
   });
@@ -131,45 +198,8 @@ function asReallyWorked(report: StoredReport, misworked: Misworked): StoredRepor
   return report.worked === undefined ? report : { ...report, worked };
 }
 
-export interface CallReport extends CallTester {
-  readonly size: string;
-  readonly sentAt: Date;
-  /** The revision that she followed. */
-  readonly revisionNumber: number;
-}
-
-/** Every tester's newest report in the call's order: whose, when, and of which revision. */
-export async function callReports(access: CallAccess): Promise<CallReport[]> {
-  const rows = await database().tester.findMany({
-    where: { call: callScope(access) },
-    orderBy: { position: "asc" },
-    select: {
-      code: true,
-      contact: { select: { name: true } },
-      reports: {
-        orderBy: { version: "desc" },
-        take: 1,
-        select: { document: true, createdAt: true, revision: { select: { number: true } } },
-      },
-    },
-  });
-  return rows.flatMap(({ code, contact, reports: [report] }) => {
-    if (report === undefined) return [];
-    const { size } = storedReportSchema.parse(report.document);
-    return [
-      { code, name: contact?.name ?? null, size, sentAt: report.createdAt, revisionNumber: report.revision.number },
-    ];
-  });
-}
-
 /** Places by size, as they were opened. */
 export async function callPlaces(access: CallAccess): Promise<Places> {
   const rows = await database().place.findMany({ where: { call: callScope(access) } });
   return Object.fromEntries(rows.map(({ size, least, wanted }) => [size, { least, wanted }]));
-}
-
-/** Ids of all calls of a pattern. */
-export async function callsOfPattern(access: PatternAccess): Promise<string[]> {
-  const rows = await database().call.findMany({ where: { pattern: patternScope(access) }, select: { id: true } });
-  return rows.map(({ id }) => id);
 }

@@ -5,12 +5,12 @@ import { isInvented, latestRevision, type Revision } from "@/features/patterns/d
 import { foundOr404 } from "@/server/found-or-404";
 import { requireViewer, type Viewer } from "@/server/viewer";
 import { callAccess, type CallAccess } from "./access";
-import { callSummary, type CallSummary } from "./data";
+import { currentCall, type CurrentCall } from "./data";
 
 export interface LoadedCall {
   readonly viewer: Viewer;
   readonly access: CallAccess;
-  readonly call: CallSummary;
+  readonly call: CurrentCall;
   readonly revision: Revision;
   readonly invented: boolean;
   readonly mayEdit: boolean;
@@ -23,7 +23,7 @@ async function callOfViewer(callId: string): Promise<LoadedCall> {
   const viewer = await requireViewer();
   const access = await callAccess(viewer, callId, "viewer");
   const [call, revision, invented] = await Promise.all([
-    callSummary(access),
+    currentCall(access),
     latestRevision(access.pattern),
     isInvented(access.pattern),
   ]);

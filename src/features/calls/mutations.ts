@@ -4,7 +4,6 @@ import type { Places } from "@/engine/pattern";
 import { patternEditScope, patternScope, type PatternAccess } from "@/features/patterns/access";
 import type { Prisma } from "@/generated/prisma/client";
 import { AppError } from "@/server/errors";
-import { enqueue } from "@/server/queue";
 import type { Connection } from "@/server/transaction";
 import { openCallEditScope, type CallAccess } from "./access";
 
@@ -41,7 +40,6 @@ export async function createCall(
   if (call.id !== callId) return { callId: call.id, isNew: false };
   const rows = Object.entries(places).map(([size, { least, wanted }]) => ({ callId, size, least, wanted }));
   await connection.place.createMany({ data: rows });
-  await enqueue(connection, "reckon-call", callId);
   return { callId, isNew: true };
 }
 
@@ -66,7 +64,33 @@ export async function holdOpenCall(connection: Connection, where: Prisma.CallWhe
   return count > 0;
 }
 
-/** The same for who may edit the call. @throws {AppError} "closed" where it is closed, or not hers to edit. */
+/**
+ * Has the call analysed again: something that its analysis reads has changed. Whoever calls it holds the call's row since
+ * the first statement of the transaction, so that no write is lost on an older version.
+ */
+export async function raiseCallVersion(connection: Connection, callId: string): Promise<void> {
+  const data = { version: { increment: 1 }, versionRaisedAt: new Date() };
+  await connection.call.update({ where: { id: callId }, data, select: { id: true } });
+}
+
+/**
+ * Holds a call's row, open or closed, until the transaction ends, so that writers take their turns.
+ *
+ * @param where further conditions, such as the writer's part in it.
+ * @throws {AppError} "not-found" where no call meets them.
+ */
+export async function holdCall(connection: Connection, id: string, where: Prisma.CallWhereInput): Promise<void> {
+  const { count } = await connection.call.updateMany({ where: { AND: [where, { id }] }, data: { id } });
+  if (count === 0) throw new AppError("not-found");
+}
+
+/** Holds a call's row where it is still of this version. @returns false where it is not, or is gone. */
+export async function holdCallVersion(connection: Connection, id: string, version: number): Promise<boolean> {
+  const { count } = await connection.call.updateMany({ where: { id, version }, data: { id } });
+  return count > 0;
+}
+
+/** Holds an open call's row for who may edit it. @throws {AppError} "closed" where it is closed, or not hers to edit. */
 export async function lockOpenCall(connection: Connection, access: CallAccess): Promise<void> {
   if (!(await holdOpenCall(connection, openCallEditScope(access)))) throw new AppError("closed");
 }

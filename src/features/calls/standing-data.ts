@@ -1,5 +1,5 @@
 import "server-only";
-import { invitationState } from "@/features/testers/schema";
+import { testerCounts } from "@/features/testers/data";
 import { database } from "@/server/database";
 import { AppError } from "@/server/errors";
 import { callScope, type CallAccess } from "./access";
@@ -35,39 +35,38 @@ export async function callStanding(access: CallAccess): Promise<CallStanding> {
       where: call,
       select: { status: true, opening: { select: { publishedAt: true, applyUntil: true } } },
     }),
-    database().application.findMany({
-      where: { call, withdrawnAt: null },
-      select: { word: true, size: true, hold: true, tester: { select: { id: true } } },
-    }),
-    database().tester.findMany({ where: { call }, select: TESTER }),
+    applicationCounts(access),
+    testerCounts(access, now),
     database().question.count({ where: { call, answer: null } }),
   ]);
   if (row === null) throw new AppError("not-found");
-  const free = applications.filter(({ tester }) => tester === null);
-  const states = testers
-    .filter(({ invitedAt, acceptedAt }) => invitedAt !== null || acceptedAt !== null)
-    .map((tester) => invitationState(tester, now));
-  const count = (state: (typeof states)[number]) => states.filter((each) => each === state).length;
   return {
     opening: openingStanding(row.opening, now),
     isOpen: row.status === "open",
-    applied: applications.length,
-    undecided: free.filter(({ word }) => word === null).length,
-    unplaced: free.filter(({ word, size, hold }) => word === "yes" && size === null && hold === null).length,
-    placed: free.filter(({ size }) => size !== null).length,
-    invited: states.length,
-    unanswered: count("invited"),
-    lapsed: count("lapsed"),
-    accepted: testers.filter(({ acceptedAt, stoppedAt }) => acceptedAt !== null && stoppedAt === null).length,
-    reported: testers.filter(({ _count }) => _count.reports > 0).length,
+    ...applications,
+    ...testers,
     questions,
   };
 }
 
-const TESTER = {
-  ...{ invitedAt: true, invitationEndsAt: true, acceptedAt: true, declinedAt: true, withdrawnAt: true },
-  ...{ stoppedAt: true, _count: { select: { reports: true } } },
-} as const;
+type Applications = Pick<CallStanding, "applied" | "undecided" | "unplaced" | "placed">;
+
+async function applicationCounts({ callId, pattern }: CallAccess): Promise<Applications> {
+  const [counts] = await database().$queryRaw<Applications[]>`
+    SELECT count(*)::int AS applied,
+      count(*) FILTER (WHERE is_free AND word IS NULL)::int AS undecided,
+      count(*) FILTER (WHERE is_free AND word = 'yes' AND size IS NULL AND hold IS NULL)::int AS unplaced,
+      count(*) FILTER (WHERE is_free AND size IS NOT NULL)::int AS placed
+    FROM (
+      SELECT word, application.size, hold, tester.id IS NULL AS is_free
+      FROM application
+      JOIN call ON call.id = application.call_id
+      JOIN membership ON membership.pattern_id = call.pattern_id AND membership.account_id = ${pattern.accountId}::uuid
+      LEFT JOIN tester ON tester.application_id = application.id
+      WHERE call.id = ${callId}::uuid AND application.withdrawn_at IS NULL
+    ) AS standing`;
+  return counts ?? { applied: 0, undecided: 0, unplaced: 0, placed: 0 };
+}
 
 function openingStanding(
   opening: { readonly publishedAt: Date | null; readonly applyUntil: Date | null } | null,

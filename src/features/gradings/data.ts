@@ -15,6 +15,9 @@ const UNANSWERED =
 /** Longer than a task is let run, twice over. */
 const UNANSWERED_AFTER_MS = 400_000;
 
+const FAILED =
+  "This could not be calculated, and it is our mistake. Your numbers are saved as they are; type what you know, and try again.";
+
 /** The grading that the viewer herself asked for. @throws {AppError} "not-found" */
 export async function gradingAnswer(access: PatternAccess, gradingId: string): Promise<GradingAnswer> {
   const row = await database().grading.findFirst({
@@ -31,6 +34,8 @@ export async function gradingAnswer(access: PatternAccess, gradingId: string): P
       return { status: "stopped", says: STOPPED };
     case "late":
       return { status: "stopped", says: LATE };
+    case "failed":
+      return { status: "stopped", says: FAILED };
     case "done":
       return { status: "done", outcome: readGradingOutcome(row.output ?? "") };
   }

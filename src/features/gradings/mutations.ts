@@ -4,9 +4,10 @@ import type { EngineTask } from "@/engine/engine-task";
 import type { GradeRequest } from "@/engine/grading";
 import { patternEditScope, type PatternAccess } from "@/features/patterns/access";
 import { database } from "@/server/database";
+import { isDatabaseAway } from "@/server/database-away";
 import { AppError } from "@/server/errors";
-import { enqueue } from "@/server/queue";
-import type { Reckon } from "@/server/reckon";
+import { log } from "@/server/log";
+import type { RunTask } from "@/server/run-task";
 import { inTransaction, type Connection } from "@/server/transaction";
 import { ownGrading } from "./data";
 import { readGradingRequest } from "./schema";
@@ -40,10 +41,7 @@ export async function requestGrading(
       select: { id: true },
     });
     if (kept === null) throw new AppError("not-found");
-    if (kept.id === id) {
-      await forgetOlder(transaction, access);
-      await enqueue(transaction, "reckon-grading", id);
-    }
+    if (kept.id === id) await forgetOlder(transaction, access);
     return { gradingId: kept.id };
   });
 }
@@ -65,23 +63,41 @@ export async function endGrading(access: PatternAccess, gradingId: string): Prom
   await database().grading.updateMany({ where, data: { status: "stopped" } });
 }
 
+/** The grading that has waited longest, null where none waits. */
+export async function nextGrading(): Promise<string | null> {
+  const row = await database().grading.findFirst({
+    where: { status: "waiting" },
+    orderBy: { createdAt: "asc" },
+    select: { id: true },
+  });
+  return row?.id ?? null;
+}
+
 /** The worker's job: has the engine grade what was asked for, for as long as somebody waits for it. */
-export async function reckonGrading(gradingId: string, reckon: Reckon<EngineTask>): Promise<void> {
+export async function runGrading(gradingId: string, run: RunTask<EngineTask>): Promise<void> {
   const row = await database().grading.findFirst({
     where: { id: gradingId, status: "waiting" },
     select: { request: true },
   });
   if (row === null) return;
-  const request = readGradingRequest(row.request);
-  const output = await whileWaitedFor(gradingId, (signal) => reckon({ kind: "grade", request }, signal));
-  await database().grading.updateMany({
-    where: { id: gradingId, status: "waiting" },
-    data: output === null ? { status: "late" } : { status: "done", output },
-  });
+  const data = await graded(gradingId, { request: row.request, run });
+  await database().grading.updateMany({ where: { id: gradingId, status: "waiting" }, data });
+}
+
+async function graded(gradingId: string, { request, run }: { request: unknown; run: RunTask<EngineTask> }) {
+  try {
+    const task = { kind: "grade", request: readGradingRequest(request) } as const;
+    const output = await whileWaitedFor(gradingId, (signal) => run(task, signal));
+    return output === null ? { status: "late" as const } : { status: "done" as const, output };
+  } catch (error) {
+    if (isDatabaseAway(error)) throw error;
+    log.error({ gradingId, reason: error instanceof Error ? error.message : "unknown" }, "a grading failed");
+    return { status: "failed" as const };
+  }
 }
 
 /** Looks from time to time whether a grading is still waited for, and stops what is done for it once it is not. */
-async function whileWaitedFor<Result>(gradingId: string, run: (signal: AbortSignal) => Promise<Result>) {
+async function whileWaitedFor<Result>(gradingId: string, task: (signal: AbortSignal) => Promise<Result>) {
   const stopping = new AbortController();
   const look = async () => {
     if ((await database().grading.count({ where: { id: gradingId, status: "waiting" } })) === 0) stopping.abort();
@@ -89,7 +105,7 @@ async function whileWaitedFor<Result>(gradingId: string, run: (signal: AbortSign
   // A database that is away for a moment is asked again.
   const looking = setInterval(() => void look().catch(() => undefined), LOOK_EVERY_MS);
   try {
-    return await run(stopping.signal);
+    return await task(stopping.signal);
   } finally {
     clearInterval(looking);
   }

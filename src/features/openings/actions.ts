@@ -5,10 +5,11 @@ import { redirect } from "next/navigation";
 import { z } from "zod";
 import { textSchema, type PatternDocument } from "@/engine/pattern";
 import { callAccess, type CallAccess } from "@/features/calls/access";
-import { callPlaces, callSummary } from "@/features/calls/data";
+import { callPlaces, currentCall } from "@/features/calls/data";
 import { patternAccess } from "@/features/patterns/access";
 import { latestRevision } from "@/features/patterns/data";
 import { actingViewer, sentenceOf, viewerAction, type Failure } from "@/server/action";
+import { lastTexts, parseForm, readForm } from "@/server/read-form";
 import { submissionKey } from "@/server/submission-key";
 import { begunOpening } from "./begun-opening";
 import { readOpening } from "./data";
@@ -26,7 +27,7 @@ const newCallSchema = z.object({ patternId: z.string(), formKey: z.uuid(), timeZ
 /** Makes a call of a pattern with an opening that nobody sees yet, and leads to it. */
 export const openNewCall = viewerAction(
   async (viewer, _last: Failure | undefined, form: FormData): Promise<Failure | undefined> => {
-    const { patternId, formKey, timeZone } = newCallSchema.parse(Object.fromEntries(form));
+    const { patternId, formKey, timeZone } = parseForm(newCallSchema, form);
     const access = await patternAccess(viewer, patternId, "editor");
     const { document: pattern } = await latestRevision(access);
     const title = `Test of ${pattern.name}`;
@@ -41,11 +42,11 @@ const begunSchema = z.object({ callId: z.string(), timeZone: zoneSchema });
 /** Begins an opening for a call that has none. */
 export const beginCallOpening = viewerAction(
   async (viewer, _last: Failure | undefined, form: FormData): Promise<Failure | undefined> => {
-    const { callId, timeZone } = begunSchema.parse(Object.fromEntries(form));
+    const { callId, timeZone } = parseForm(begunSchema, form);
     const access = await callAccess(viewer, callId, "editor");
     const [{ document: pattern }, { title }, places] = await Promise.all([
       latestRevision(access.pattern),
-      callSummary(access),
+      currentCall(access),
       callPlaces(access),
     ]);
     await beginOpening(access, begunOpening(pattern, { title, places, timeZone }));
@@ -83,7 +84,7 @@ interface Sent {
 
 /** Keeps, publishes or takes back an opening; what was typed comes back with what became of it. */
 export async function saveOpening(_last: OpeningAnswer | undefined, form: FormData): Promise<OpeningAnswer> {
-  const { callId, version, intent } = sentSchema.parse(Object.fromEntries(form));
+  const { callId, version, intent } = parseForm(sentSchema, form);
   const all = textsOf(form);
   try {
     const access = await callAccess(await actingViewer(), callId, "editor");
@@ -101,9 +102,8 @@ export async function saveOpening(_last: OpeningAnswer | undefined, form: FormDa
 
 /** Lines end alike however the form was sent, or the same text would not be the same. */
 function textsOf(form: FormData): TypedOpening {
-  return Object.fromEntries(
-    [...form].flatMap(([name, text]) => (typeof text === "string" ? [[name, text.replace(/\r\n?/g, "\n")]] : [])),
-  );
+  const entries = Object.entries(lastTexts(readForm(form)));
+  return Object.fromEntries(entries.map(([name, text]) => [name, text.replace(/\r\n?/g, "\n")]));
 }
 
 function answered({ typed, version }: Sent, answer: Partial<OpeningAnswer>): OpeningAnswer {

@@ -36,7 +36,12 @@ export interface BindingAgreement extends Agreement {
   readonly createdAt: Date;
   /** Names of those who agreed to it and have not withdrawn; null for one whose name was deleted. */
   readonly binds: readonly (string | null)[];
+  /** How many it binds; the first of them are named. */
+  readonly many: number;
 }
+
+/** Of more whom a version binds, only how many. */
+const MOST_NAMED = 12;
 
 /** All versions of a call's agreement, the newest first. */
 export async function agreements(access: CallAccess): Promise<BindingAgreement[]> {
@@ -47,15 +52,18 @@ export async function agreements(access: CallAccess): Promise<BindingAgreement[]
       version: true,
       text: true,
       createdAt: true,
+      _count: { select: { applications: { where: { withdrawnAt: null } } } },
       applications: {
         where: { withdrawnAt: null },
         orderBy: { position: "asc" },
+        take: MOST_NAMED,
         select: { contact: { select: { name: true } } },
       },
     },
   });
-  return rows.map(({ applications, ...row }) => ({
+  return rows.map(({ applications, _count, ...row }) => ({
     ...row,
+    many: _count.applications,
     binds: applications.map(({ contact }) => contact?.name ?? null),
   }));
 }

@@ -5,7 +5,6 @@ import { createCall, lockOpenCall } from "@/features/calls/mutations";
 import type { PatternAccess } from "@/features/patterns/access";
 import { takesPlace } from "@/features/testers/mutations";
 import { AppError } from "@/server/errors";
-import { enqueue } from "@/server/queue";
 import { inTransaction, type Connection } from "@/server/transaction";
 import { editedOpening } from "./edited-data";
 import { wantedField } from "./field-names";
@@ -94,7 +93,6 @@ export async function publishOpening(
       data: Object.entries(opening.places).map(([size, place]) => ({ callId, size, ...place })),
     });
     await transaction.call.update({ where: openCallEditScope(access), data: { title } });
-    await enqueue(transaction, "reckon-call", callId);
     return { status: "saved", version: version + 1 };
   });
   return saved.status === "late" ? await lateUnlessSame(access, typedOpening(opening)) : saved;

@@ -32,7 +32,6 @@ export function openingForm(
       needed: testersNeeded(pattern),
       invitations: Array.from({ length: MOST_ADVISED + 1 }, (_, finishers) => usualInvitations(finishers)),
     },
-    timeZones: ["UTC", ...Intl.supportedValuesOf("timeZone").filter((zone) => zone !== "UTC")],
     open: whole.ok ? [] : whole.faults,
   };
 }

@@ -6,6 +6,7 @@ import { applyEdits } from "@/engine/editing";
 import { idSchema, parsePattern } from "@/engine/pattern";
 import { viewerAction, type Failure } from "@/server/action";
 import { AppError } from "@/server/errors";
+import { lastTexts, readForm } from "@/server/read-form";
 import { patternAccess } from "./access";
 import { latestRevision } from "./data";
 import { saveRevision } from "./mutations";
@@ -26,10 +27,11 @@ const SOMEBODY_SAVED =
 /** Saves numbers that were corrected from a call's gap page as the next revision, and leads back to the gaps. */
 export const saveCorrection = viewerAction(
   async (viewer, _last: Failure | undefined, form: FormData): Promise<Failure> => {
-    const asked = correctionSchema.parse(Object.fromEntries(form));
-    const typed = typedSchema.parse(correctedNumbers(form));
+    const sent = lastTexts(readForm(form));
+    const asked = correctionSchema.parse(sent);
+    const typed = typedSchema.parse(correctedNumbers(Object.entries(sent)));
     const access = await patternAccess(viewer, asked.patternId, "editor");
-    const reason = reasonSchema.safeParse(form.get("reason"));
+    const reason = reasonSchema.safeParse(sent.reason);
     if (!reason.success) return failure(reason.error.issues[0]?.message ?? "The reason cannot be kept.");
     const latest = await latestRevision(access);
     if (latest.number !== asked.baseNumber) return failure(SOMEBODY_SAVED);

@@ -3,6 +3,7 @@ import type { PatternDraft } from "@/engine/editing";
 import type { PatternDocument } from "@/engine/pattern";
 import { database } from "@/server/database";
 import { AppError } from "@/server/errors";
+import type { Connection } from "@/server/transaction";
 import type { Viewer } from "@/server/viewer";
 import { patternScope, type PatternAccess, type Role } from "./access";
 import { storedDraftSchema, storedPattern } from "./schema";
@@ -111,9 +112,13 @@ export async function listCalls(access: PatternAccess): Promise<PatternSummary["
   return rows.map(toCall);
 }
 
-/** The newest revision. */
-export async function latestRevision(access: PatternAccess): Promise<Revision> {
-  const row = await database().revision.findFirst({
+/**
+ * The newest revision.
+ *
+ * @param connection a transaction in which it is read.
+ */
+export async function latestRevision(access: PatternAccess, connection: Connection = database()): Promise<Revision> {
+  const row = await connection.revision.findFirst({
     where: { pattern: patternScope(access) },
     orderBy: { number: "desc" },
     select: revisionSelect,
@@ -126,6 +131,16 @@ export async function latestRevision(access: PatternAccess): Promise<Revision> {
 export async function revisionByNumber(access: PatternAccess, number: number): Promise<Revision> {
   const row = await database().revision.findFirst({
     where: { number, pattern: patternScope(access) },
+    select: revisionSelect,
+  });
+  if (row === null) throw new AppError("not-found");
+  return toRevision(row);
+}
+
+/** One revision by its id. */
+export async function revisionById(access: PatternAccess, revisionId: string): Promise<Revision> {
+  const row = await database().revision.findFirst({
+    where: { id: revisionId, pattern: patternScope(access) },
     select: revisionSelect,
   });
   if (row === null) throw new AppError("not-found");

@@ -6,6 +6,7 @@ import { z } from "zod";
 import { actingViewer, sentenceOf, viewerAction, type Failure } from "@/server/action";
 import { clientAddress } from "@/server/client-address";
 import { environment } from "@/server/environment";
+import { parseForm } from "@/server/read-form";
 import { patternAccess, type HelperRole } from "./access";
 import { proveToken } from "./invitation-guesses";
 import { acceptInvitation, createInvitation, withdrawInvitation } from "./invitation-mutations";
@@ -23,11 +24,13 @@ export type Invited =
   | { readonly status: "refused"; readonly says: string; readonly role: string; readonly note: string };
 
 const formSchema = z.object({ patternId: z.string(), role: z.string().default(""), note: z.string().default("") });
+const withdrawSchema = z.object({ patternId: z.string(), invitationId: z.uuid() });
+const acceptSchema = z.object({ token: z.string() });
 const invitationSchema = z.object({ role: helperRoleSchema, note: noteSchema });
 
 /** A link for one helper, told this once. */
 export async function invite(_last: Invited | undefined, form: FormData): Promise<Invited> {
-  const { patternId, ...typed } = formSchema.parse(Object.fromEntries(form));
+  const { patternId, ...typed } = parseForm(formSchema, form);
   try {
     const access = await patternAccess(await actingViewer(), patternId, "owner");
     const parsed = invitationSchema.safeParse(typed);
@@ -45,7 +48,7 @@ export async function invite(_last: Invited | undefined, form: FormData): Promis
 /** The owner takes a link back that nobody has taken. */
 export const withdraw = viewerAction(
   async (viewer, _last: Failure | undefined, form: FormData): Promise<Failure | undefined> => {
-    const asked = z.object({ patternId: z.string(), invitationId: z.uuid() }).parse(Object.fromEntries(form));
+    const asked = parseForm(withdrawSchema, form);
     await withdrawInvitation(await patternAccess(viewer, asked.patternId, "owner"), asked.invitationId);
     revalidatePath(`/patterns/${asked.patternId}/people`);
     return undefined;
@@ -55,7 +58,7 @@ export const withdraw = viewerAction(
 /** Takes an invitation and leads to its pattern; where it cannot be taken, its page says why. */
 export const accept = viewerAction(
   async (viewer, _last: Failure | undefined, form: FormData): Promise<Failure | undefined> => {
-    const token = z.string().parse(form.get("token"));
+    const { token } = parseForm(acceptSchema, form);
     const access = await proveToken(token, await clientAddress());
     const patternId = await acceptInvitation(access, viewer);
     if (patternId !== null) redirect(`/patterns/${patternId}`);

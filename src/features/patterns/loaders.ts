@@ -97,11 +97,11 @@ export async function loadRevision(
   return { ...page, read, before };
 }
 
-/** The document of the newest revision, or of the one that is asked for. @throws {AppError} "not-found". */
-export async function exportPattern(patternId: string, typedNumber: string | null): Promise<Revision["document"]> {
+/** The newest revision, or the one that is asked for. @throws {AppError} "not-found". */
+export async function exportPattern(patternId: string, typedNumber: string | null): Promise<Revision> {
   const access = await patternAccess(await requireViewer(), patternId, "viewer");
-  if (typedNumber === null) return (await latestRevision(access)).document;
+  if (typedNumber === null) return await latestRevision(access);
   const number = numberSchema.safeParse(typedNumber);
   if (!number.success) throw new AppError("not-found");
-  return (await revisionByNumber(access, number.data)).document;
+  return await revisionByNumber(access, number.data);
 }

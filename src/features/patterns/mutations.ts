@@ -2,7 +2,6 @@ import "server-only";
 import { randomUUID } from "node:crypto";
 import type { PatternDocument } from "@/engine/pattern";
 import { Prisma } from "@/generated/prisma/client";
-import { enqueue } from "@/server/queue";
 import { inTransaction, type Connection } from "@/server/transaction";
 import { AppError } from "@/server/errors";
 import type { Viewer } from "@/server/viewer";
@@ -75,7 +74,7 @@ interface NewRevision {
 }
 
 /**
- * The next revision after `baseNumber`; the pattern's calls are reckoned anew against it. The draft that it was made from is emptied with it; anybody else's stays.
+ * The next revision after `baseNumber`; a trigger has the pattern's calls analysed again against it. The draft that it was made from is emptied with it; anybody else's stays.
  *
  * @param connection a transaction that it is part of.
  * @throws {AppError} "changed-meanwhile" where somebody has saved a revision since, or has gone on with the draft.
@@ -93,11 +92,10 @@ export async function saveRevision(
       const pattern = await transaction.pattern.update({
         where: { ...patternEditScope(access), revisions: untouched },
         data: { revisions: { create: revision } },
-        select: { revisions: { where: { number }, select: { id: true } }, calls: { select: { id: true } } },
+        select: { revisions: { where: { number }, select: { id: true } } },
       });
       const [saved] = pattern.revisions;
       if (saved === undefined) throw new Error("a revision was saved and is not there");
-      for (const call of pattern.calls) await enqueue(transaction, "reckon-call", call.id);
       if (draftVersion !== undefined) await spendDraft(transaction, access, { draftVersion, baseId: saved.id });
       return { revisionId: saved.id, number };
     }, connection);

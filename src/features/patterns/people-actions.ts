@@ -4,6 +4,7 @@ import { revalidatePath } from "next/cache";
 import { redirect } from "next/navigation";
 import { z } from "zod";
 import { viewerAction, type Failure } from "@/server/action";
+import { parseForm } from "@/server/read-form";
 import { patternAccess } from "./access";
 import { helperRoleSchema } from "./invitation-schema";
 import { changeRole, leavePattern, removePerson } from "./people-mutations";
@@ -13,7 +14,7 @@ const helperSchema = z.object({ patternId: z.string(), accountId: z.uuid() });
 /** The owner lets a helper edit, or only look. */
 export const changeHelper = viewerAction(
   async (viewer, _last: Failure | undefined, form: FormData): Promise<Failure | undefined> => {
-    const asked = helperSchema.extend({ role: helperRoleSchema }).parse(Object.fromEntries(form));
+    const asked = parseForm(helperSchema.extend({ role: helperRoleSchema }), form);
     const access = await patternAccess(viewer, asked.patternId, "owner");
     await changeRole(access, asked.accountId, asked.role);
     revalidatePath(`/patterns/${asked.patternId}`, "layout");
@@ -24,7 +25,7 @@ export const changeHelper = viewerAction(
 /** The owner takes a helper's part away. */
 export const removeHelper = viewerAction(
   async (viewer, _last: Failure | undefined, form: FormData): Promise<Failure | undefined> => {
-    const asked = helperSchema.parse(Object.fromEntries(form));
+    const asked = parseForm(helperSchema, form);
     await removePerson(await patternAccess(viewer, asked.patternId, "owner"), asked.accountId);
     revalidatePath(`/patterns/${asked.patternId}`, "layout");
     return undefined;
@@ -34,7 +35,7 @@ export const removeHelper = viewerAction(
 /** A helper gives her own part back. */
 export const leave = viewerAction(
   async (viewer, _last: Failure | undefined, form: FormData): Promise<Failure | undefined> => {
-    const patternId = z.string().parse(form.get("patternId"));
+    const { patternId } = parseForm(z.object({ patternId: z.string() }), form);
     await leavePattern(await patternAccess(viewer, patternId, "viewer"));
     revalidatePath("/patterns", "layout");
     redirect("/patterns");

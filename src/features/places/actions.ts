@@ -6,6 +6,7 @@ import { callAccess } from "@/features/calls/access";
 import type { TesterDates } from "@/features/openings/schema";
 import { actingViewer, viewerAction, type Failure } from "@/server/action";
 import { formAction, type FormFaults } from "@/server/form-action";
+import { parseForm } from "@/server/read-form";
 import { endOfDay, isDayIn } from "@/server/time-zone";
 import { callTimeZone } from "./data";
 import { changePlace, fillFreePlace, givePlaces, sendPlacing } from "./mutations";
@@ -14,7 +15,7 @@ import { changePlaceSchema, fillSchema, givePlacesSchema, sendSchema } from "./s
 /** Gives places anew; whom the designer has settled and who is invited stays. */
 export const solvePlaces = viewerAction(
   async (viewer, _last: Failure | undefined, form: FormData): Promise<Failure | undefined> => {
-    const { callId, with: considering } = givePlacesSchema.parse(Object.fromEntries(form));
+    const { callId, with: considering } = parseForm(givePlacesSchema, form);
     await givePlaces(await callAccess(viewer, callId, "editor"), { considering, now: new Date() });
     revalidatePath(`/calls/${callId}/places`);
     return undefined;
@@ -24,7 +25,7 @@ export const solvePlaces = viewerAction(
 /** Moves, locks or leaves waiting one applicant, or takes that back. */
 export const settlePlace = viewerAction(
   async (viewer, _last: Failure | undefined, form: FormData): Promise<Failure | undefined> => {
-    const { callId, applicationId, kind, size = "" } = changePlaceSchema.parse(Object.fromEntries(form));
+    const { callId, applicationId, kind, size = "" } = parseForm(changePlaceSchema, form);
     const access = await callAccess(viewer, callId, "editor");
     revalidatePath(`/calls/${callId}/places`);
     await changePlace(access, { applicationId, change: kind === "move" ? { kind, size } : { kind } });

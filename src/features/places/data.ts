@@ -75,7 +75,7 @@ export interface PlacingRows {
 export async function placingRows(access: CallAccess, connection: Connection = database()): Promise<PlacingRows> {
   const call = callScope(access);
   // One after the other, for a transaction has one connection.
-  const { document: pattern } = await latestRevision(access.pattern);
+  const { document: pattern } = await latestRevision(access.pattern, connection);
   const published = { call, publishedAt: { not: null } };
   const opening = await connection.opening.findFirst({ where: published, select: { document: true } });
   const places = await connection.place.findMany({ where: { call } });

@@ -3,6 +3,7 @@ import { callDates } from "@/features/openings/data";
 import { invitationLink } from "@/features/testers/access";
 import { environment } from "@/server/environment";
 import { isTimeZone } from "@/server/time-zone";
+import { pageOfList, type PageOfList } from "@/ui/page-number";
 import type { PlacedTester, PlacingRows } from "./data";
 import { messageText } from "./message-text";
 import { testerState, type TesterState } from "./tester-state";
@@ -17,22 +18,35 @@ export interface InvitationView {
   readonly link: string;
 }
 
-/** Everybody who was invited, those first whose answer is awaited, each with her personal link and the message to copy. */
-export function invitationViews(
-  rows: PlacingRows,
-  { now, from, timeZone }: { readonly now: Date; readonly from: string; readonly timeZone: string },
-): InvitationView[] {
+export interface InvitationPage extends PageOfList {
+  readonly invitations: readonly InvitationView[];
+}
+
+const LISTED = 12;
+
+interface Asked {
+  readonly now: Date;
+  /** Who signs the messages. */
+  readonly from: string;
+  readonly timeZone: string;
+  readonly page: number;
+}
+
+/** Who was invited, those first whose answer is awaited, each with their personal link and the message to copy. */
+export function invitationViews(rows: PlacingRows, { now, from, timeZone, page }: Asked): InvitationPage {
   const labels = new Map(rows.pattern.sizes.map(({ id, label }) => [id, label]));
-  return rows.testers
+  const invited = rows.testers
     .filter(({ invitedAt }) => invitedAt !== null)
-    .map((tester) => {
-      const state = testerState(tester, now);
-      const sizeLabel = labels.get(tester.size) ?? tester.size;
-      const link = new URL(`/invited/${invitationLink(tester)}`, environment().NEXTAUTH_URL).href;
-      const message = state === "invited" ? inviteText({ tester, rows, sizeLabel, link, from, timeZone }) : null;
-      return { testerId: tester.testerId, name: tester.name, sizeLabel, state, link, message };
-    })
-    .toSorted((one, other) => Number(one.message === null) - Number(other.message === null));
+    .map((tester) => ({ tester, state: testerState(tester, now) }))
+    .toSorted((one, other) => Number(one.state !== "invited") - Number(other.state !== "invited"));
+  const shown = pageOfList(page, invited.length, LISTED);
+  const invitations = invited.slice(shown.skip, shown.skip + shown.take).map(({ tester, state }) => {
+    const sizeLabel = labels.get(tester.size) ?? tester.size;
+    const link = new URL(`/invited/${invitationLink(tester)}`, environment().NEXTAUTH_URL).href;
+    const message = state === "invited" ? inviteText({ tester, rows, sizeLabel, link, from, timeZone }) : null;
+    return { testerId: tester.testerId, name: tester.name, sizeLabel, state, link, message };
+  });
+  return { ...shown, invitations };
 }
 
 interface Invited {

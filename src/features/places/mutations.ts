@@ -8,7 +8,7 @@ import { latestRevision } from "@/features/patterns/data";
 import { inviteApplicants } from "@/features/testers/mutations";
 import type { Prisma } from "@/generated/prisma/client";
 import { AppError } from "@/server/errors";
-import { inTransaction } from "@/server/transaction";
+import { inTransaction, type Connection } from "@/server/transaction";
 import { placesLeft, placingQuestion, sizeOf, type Considering } from "./applicants-document";
 import { placingRows } from "./data";
 import { answeredSizes, placedNow, placingName } from "./placing";
@@ -56,7 +56,7 @@ export async function changePlace(
 ): Promise<void> {
   await inTransaction(async (transaction) => {
     await lockOpenCall(transaction, access);
-    if (change.kind === "move") await checkSize(access, change.size);
+    if (change.kind === "move") await checkSize(transaction, access, change.size);
     const { where, data } = changed(change);
     const { count } = await transaction.application.updateMany({
       where: { ...notInvited(access), id: applicationId, ...where },
@@ -155,7 +155,7 @@ function notInvited(access: CallAccess): Prisma.ApplicationWhereInput {
 }
 
 /** @throws {AppError} "not-found" for a size that the pattern has not. */
-async function checkSize(access: CallAccess, size: string): Promise<void> {
-  const { document } = await latestRevision(access.pattern);
+async function checkSize(transaction: Connection, access: CallAccess, size: string): Promise<void> {
+  const { document } = await latestRevision(access.pattern, transaction);
   if (!document.sizes.some(({ id }) => id === size)) throw new AppError("not-found");
 }

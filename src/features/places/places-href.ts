@@ -5,6 +5,7 @@ export function placesHref(callId: string, query: PlacesQuery): string {
   // What was sent just now is told once.
   const kept = { ...query, sent: undefined };
   const parameters = new URLSearchParams();
-  for (const [name, value] of Object.entries(kept)) if (value !== undefined) parameters.set(name, value);
+  for (const [name, value] of Object.entries(kept))
+    if (value !== undefined && value !== 1) parameters.set(name, String(value));
   return parameters.size === 0 ? `/calls/${callId}/places` : `/calls/${callId}/places?${parameters}`;
 }

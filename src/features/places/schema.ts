@@ -1,5 +1,6 @@
 import { z } from "zod";
 import { idSchema } from "@/engine/pattern";
+import { pageNumberSchema } from "@/ui/page-number";
 import { daySchema, testerDatesSchema } from "@/features/openings/schema";
 
 /** What of the page is asked for; what is no such thing is passed over. */
@@ -10,8 +11,10 @@ export const placesQuerySchema = z.object({
   by: idSchema.optional().catch(undefined),
   /** The size whose people are listed, where not all are. */
   in: idSchema.optional().catch(undefined),
-  /** Whether all who wait are listed. */
-  waiting: z.literal("all").optional().catch(undefined),
+  /** The page of those who wait, of the size whose people are listed, and of those who are invited. */
+  waiting: pageNumberSchema.optional(),
+  placed: pageNumberSchema.optional(),
+  invited: pageNumberSchema.optional(),
   /** The application whose place is being changed. */
   change: z.uuid().optional().catch(undefined),
   /** How many were invited just now. */

@@ -7,6 +7,7 @@ import { callAccess } from "@/features/calls/access";
 import { testerAccess, type TesterAccess } from "@/features/testers/access";
 import { actingViewer, sentenceOf, type Failure } from "@/server/action";
 import { AppError } from "@/server/errors";
+import { parseForm } from "@/server/read-form";
 import { submissionKey } from "@/server/submission-key";
 import { textOfTester } from "./data";
 import { answerQuestions, askQuestion, takeBackQuestion, takeBackTrouble, tellTrouble } from "./mutations";
@@ -46,7 +47,7 @@ const takeBackSchema = z.object({ testerId: z.string(), what: z.enum(["question"
 
 /** A tester takes back what she has said of a place. */
 export async function takeBack(_last: Failure | undefined, form: FormData): Promise<Failure | undefined> {
-  const { testerId, what, id } = takeBackSchema.parse(Object.fromEntries(form));
+  const { testerId, what, id } = parseForm(takeBackSchema, form);
   try {
     const access = await testerAccess(testerId);
     await (what === "question" ? takeBackQuestion(access, id) : takeBackTrouble(access, id));

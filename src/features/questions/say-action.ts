@@ -1,6 +1,7 @@
 import "server-only";
 import type { z } from "zod";
 import { sentenceOf } from "@/server/action";
+import { readForm, textOf, type FormTexts } from "@/server/read-form";
 import type { SayAnswer } from "./say-answer";
 
 const OUT_OF_DATE = "Something on this page is out of date. Reload it and send again; what you typed is kept.";
@@ -15,8 +16,9 @@ export function sayAction<Schema extends z.ZodType>(
   run: (parsed: z.output<Schema>) => Promise<void>,
 ): (last: SayAnswer | undefined, form: FormData) => Promise<SayAnswer> {
   return async (_last, form) => {
-    const typed = Object.fromEntries(fields.map((field) => [field, textOf(form.get(field))]));
-    const parsed = schema.safeParse(formObject(form));
+    const sent = readForm(form);
+    const typed = Object.fromEntries(fields.map((field) => [field, textOf(sent, field) ?? ""]));
+    const parsed = schema.safeParse(formObject(sent));
     if (!parsed.success) {
       const told = parsed.error.issues.map(({ path, message }) => [String(path[0]), message] as const).toReversed();
       const errors = Object.fromEntries(told.filter(([field]) => fields.includes(field)));
@@ -33,13 +35,8 @@ export function sayAction<Schema extends z.ZodType>(
 }
 
 /** A name that ends in `[]` is a list, also of one. */
-function formObject(form: FormData): Record<string, unknown> {
-  const names = [...new Set(form.keys())];
+function formObject(sent: FormTexts): Record<string, unknown> {
   return Object.fromEntries(
-    names.map((name) => (name.endsWith("[]") ? [name.slice(0, -2), form.getAll(name)] : [name, form.get(name)])),
+    [...sent].map(([name, all]) => (name.endsWith("[]") ? [name.slice(0, -2), all] : [name, all.at(-1)])),
   );
-}
-
-function textOf(value: FormDataEntryValue | null): string {
-  return typeof value === "string" ? value : "";
 }

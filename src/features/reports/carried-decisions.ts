@@ -1,19 +1,18 @@
 import { canonicalJson } from "@/engine/pattern";
-import type { ReportDecision, ReportPart, StoredReport } from "./schema";
-
-type Decided = Pick<ReportDecision, "part" | "position"> & { readonly decision: string };
+import type { ReportDecision, StoredReport } from "./schema";
 
 /** Decisions on items of a report that stand unchanged in its next version, at their places there. */
-export function carriedDecisions<Kept extends Decided>(
-  decisions: readonly Kept[],
+export function carriedDecisions<Decided extends Pick<ReportDecision, "part" | "position">>(
+  decisions: readonly Decided[],
   { from, to }: { readonly from: StoredReport; readonly to: StoredReport },
-): { part: ReportPart; position: number; decision: string }[] {
+): Decided[] {
   const taken = new Set<string>();
-  return decisions.flatMap(({ part, position, decision }) => {
+  return decisions.flatMap((decided) => {
+    const { part, position } = decided;
     const item = canonicalJson(from[part][position] ?? null);
     const now = to[part].findIndex((other, at) => !taken.has(`${part} ${at}`) && canonicalJson(other) === item);
     if (now === -1) return [];
     taken.add(`${part} ${now}`);
-    return [{ part, position: now, decision }];
+    return [{ ...decided, position: now }];
   });
 }

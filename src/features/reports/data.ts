@@ -7,6 +7,7 @@ import { database } from "@/server/database";
 import { AppError } from "@/server/errors";
 import type { Connection } from "@/server/transaction";
 import { formatLength } from "@/ui/format-length";
+import { changedFields } from "./changed-fields";
 import { storedReportSchema, type StoredReport } from "./schema";
 
 /** A version of a tester's report as she sent it. */
@@ -33,6 +34,8 @@ export interface ReportInHand {
   readonly version: number;
   /** Null where she has sent nothing. */
   readonly sent: SentReport | null;
+  /** Fields that are not as they were when the newest version was sent; none where nothing was sent. */
+  readonly changed: readonly string[];
   /** Null while it can be filled; else why not: the call is over, or she has stopped. */
   readonly ended: "closed" | "stopped" | null;
 }
@@ -52,12 +55,14 @@ export async function readDraft(access: TesterAccess, connection: Connection = d
   if (row == null || followed === undefined) throw new AppError("not-found");
   const revision = toRevision(followed);
   const { revisionId, document: pattern } = revision;
-  const unit = row.unit === "in" ? "in" : "cm";
+  const { unit } = row;
   const context: ReportContext = { pattern, size: row.size, unit, lengthWords: (cm) => formatLength(cm, unit) };
   const sent = report === undefined ? null : sentReport(report, { context, revision });
+  const typed = row.reportDraft === null ? (sent?.typed ?? {}) : textsSchema.parse(row.reportDraft.typed);
+  const asSent = row.reportDraft?.sent == null ? sent?.typed : textsSchema.parse(row.reportDraft.sent);
   return {
-    ...{ context, revisionId, sent },
-    typed: row.reportDraft === null ? (sent?.typed ?? {}) : textsSchema.parse(row.reportDraft.typed),
+    ...{ context, revisionId, sent, typed },
+    changed: asSent === undefined ? [] : changedFields(asSent, typed),
     version: row.reportDraft?.version ?? 0,
     ended: row.stoppedAt !== null ? "stopped" : row.call.status === "closed" ? "closed" : null,
   };
@@ -69,7 +74,7 @@ const IN_HAND = {
   stoppedAt: true,
   revision: { select: revisionSelect },
   call: { select: { status: true } },
-  reportDraft: { select: { typed: true, version: true } },
+  reportDraft: { select: { typed: true, sent: true, version: true } },
   reports: {
     orderBy: { version: "desc" as const },
     take: 1,

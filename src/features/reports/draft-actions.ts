@@ -5,6 +5,7 @@ import type { ReportContext } from "@/engine/reporting";
 import { testerAccess } from "@/features/testers/access";
 import { sentenceOf } from "@/server/action";
 import { AppError } from "@/server/errors";
+import { readForm, textOf } from "@/server/read-form";
 import { readDraft } from "./data";
 import { keepFields, type KeptFields } from "./draft-mutations";
 import { changesOfForm, changesSchema } from "./draft-schema";
@@ -19,7 +20,8 @@ export async function keepReportFields(testerId: string, changes: readonly Field
 
 /** The same for a form that is sent without JavaScript. */
 export async function saveReportForm(_last: unknown, form: FormData): Promise<KeepAnswer> {
-  return await keep(String(form.get("testerId")), () => changesOfForm(form));
+  const sent = readForm(form);
+  return await keep(textOf(sent, "testerId") ?? "", () => changesOfForm(sent));
 }
 
 async function keep(testerId: string, read: () => readonly FieldChange[]): Promise<KeepAnswer> {

@@ -40,9 +40,9 @@ export function usualOf(report: FilledReport, part: "way" | "state", but: string
   return said.every((each) => each === said[0]) ? said[0] : undefined;
 }
 
-/** The measurement that an address names, else the first that is still to be taken. A pattern has at least one. */
-export function measurementToTake(report: FilledReport, named: string | string[] | undefined): Measurement | undefined {
+/** The measurement that the step begins with: one that needs fixing, else the first that is still to be taken. */
+export function measurementToTake(report: FilledReport): Measurement | undefined {
   const items = measuredItems(report);
-  const found = items.find(({ measurement }) => measurement.id === named);
-  return (found ?? items.find(({ state }) => state === "empty") ?? items[0])?.measurement;
+  const inState = (wanted: MeasuredState) => items.find(({ state }) => state === wanted);
+  return (inState("faulty") ?? inState("empty") ?? items[0])?.measurement;
 }

@@ -2,13 +2,12 @@ import "server-only";
 import { randomUUID } from "node:crypto";
 import type { Decision, PatternDocument, Tester } from "@/engine/pattern";
 import { callEditScope, openCallEditScope, type CallAccess } from "@/features/calls/access";
-import { holdOpenCall } from "@/features/calls/mutations";
+import { holdCall, holdOpenCall, raiseCallVersion } from "@/features/calls/mutations";
 import type { Prisma } from "@/generated/prisma/client";
-import { enqueue } from "@/server/queue";
 import { inTransaction, type Connection } from "@/server/transaction";
 import { AppError } from "@/server/errors";
 import { completeReport } from "./complete-report";
-import { storedReportSchema, takeApart, type ReportPart } from "./schema";
+import { STORED_DECISION, storedReportSchema, takeApart, type ReportPart } from "./schema";
 
 export interface NewReport {
   readonly tester: Tester;
@@ -46,9 +45,10 @@ export async function addReports(
       where: { call: openCallEditScope(access) },
       select: { code: true, position: true },
     });
-    const rows = reportRows(fresh, { callId: access.callId, revision, taken });
+    const decidedById = access.pattern.accountId;
+    const rows = reportRows(fresh, { callId: access.callId, revision, taken, decidedById });
     for (let at = 0; at < rows.length; at += ROWS_AT_ONCE) await insert(transaction, rows.slice(at, at + ROWS_AT_ONCE));
-    await enqueue(transaction, "reckon-call", access.callId);
+    if (rows.length > 0) await raiseCallVersion(transaction, access.callId);
   }, connection);
 }
 
@@ -62,28 +62,35 @@ interface NewDecision {
 }
 
 /**
- * A person's word on one item of a tester's newest report, over the engine's; the call is reckoned anew with it.
+ * A person's word on one item of a tester's newest report, over the engine's; the call is analysed again with it.
  *
  * @throws {AppError} "not-found" where the call has no such item, or is not the viewer's to edit.
  */
 export async function decide(access: CallAccess, { tester, part, position, decision }: NewDecision): Promise<void> {
   await inTransaction(async (transaction) => {
+    await holdCall(transaction, access.callId, callEditScope(access));
     const report = await transaction.report.findFirst({
       where: { tester: { code: tester, call: callEditScope(access) } },
       orderBy: { version: "desc" },
-      select: { id: true, document: true },
+      select: { id: true, document: true, decisions: { where: { part, position }, select: { decision: true } } },
     });
     if (report === null || position >= storedReportSchema.parse(report.document)[part].length)
       throw new AppError("not-found");
+    if ((report.decisions[0]?.decision ?? null) === decision) return;
     const reportId_part_position = { reportId: report.id, part, position };
     if (decision === null) await transaction.decision.deleteMany({ where: reportId_part_position });
-    else
+    else {
+      const decided = {
+        ...{ decision: STORED_DECISION[decision], decidedAt: new Date() },
+        decidedById: access.pattern.accountId,
+      };
       await transaction.decision.upsert({
         where: { reportId_part_position },
-        create: { ...reportId_part_position, decision },
-        update: { decision },
+        create: { ...reportId_part_position, ...decided },
+        update: decided,
       });
-    await enqueue(transaction, "reckon-call", access.callId);
+    }
+    await raiseCallVersion(transaction, access.callId);
   });
 }
 
@@ -104,14 +111,16 @@ interface ReportRows {
   readonly decisions: readonly Prisma.DecisionCreateManyInput[];
 }
 
-function reportRows(
-  reports: readonly NewReport[],
-  {
-    callId,
-    revision,
-    taken,
-  }: { callId: string; revision: NewReports["revision"]; taken: readonly { code: string; position: number }[] },
-): ReportRows[] {
+interface RowsFor {
+  readonly callId: string;
+  readonly revision: NewReports["revision"];
+  readonly taken: readonly { readonly code: string; readonly position: number }[];
+  /** Whose the decisions in the documents are from now on. */
+  readonly decidedById: string;
+}
+
+function reportRows(reports: readonly NewReport[], { callId, revision, taken, decidedById }: RowsFor): ReportRows[] {
+  const decidedAt = new Date();
   const codes = new Set(taken.map(({ code }) => code));
   const first = taken.reduce((most, { position }) => Math.max(most, position), -1) + 1;
   return reports.map(({ tester, name, typed, submissionKey }, at) => {
@@ -133,7 +142,9 @@ function reportRows(
         typed,
         submissionKey,
       },
-      decisions: decisions.map((decision) => ({ reportId, ...decision })),
+      decisions: decisions.map(({ decision, ...at }) => ({
+        ...{ reportId, ...at, decision: STORED_DECISION[decision], decidedById, decidedAt },
+      })),
     };
   });
 }

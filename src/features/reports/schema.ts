@@ -15,6 +15,12 @@ export interface ReportDecision {
   readonly decision: Decision;
 }
 
+/** How a decision is stored, for a database's kinds take no hyphen. */
+export const STORED_DECISION = { keep: "keep", "set-aside": "exclude" } as const satisfies Record<Decision, string>;
+
+/** A stored decision as documents have it. */
+export const READ_DECISION = { keep: "keep", exclude: "set-aside" } as const satisfies Record<string, Decision>;
+
 const PARTS: readonly ReportPart[] = ["swatches", "readings", "yarn"];
 
 /** A tester's document taken apart: her report, and the decisions of people on its items. */

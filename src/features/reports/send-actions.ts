@@ -4,6 +4,7 @@ import { revalidatePath } from "next/cache";
 import { z } from "zod";
 import { testerAccess } from "@/features/testers/access";
 import { sentenceOf } from "@/server/action";
+import { parseForm } from "@/server/read-form";
 import type { SendAnswer } from "./send-answer";
 import { sendReport } from "./send-mutations";
 
@@ -12,7 +13,7 @@ const formSchema = z.object({ testerId: z.string(), version: z.coerce.number().p
 /** Sends a tester's report as she has just looked through it. */
 export async function sendReportForm(_last: unknown, form: FormData): Promise<SendAnswer> {
   try {
-    const { testerId, version: seen } = formSchema.parse(Object.fromEntries(form));
+    const { testerId, version: seen } = parseForm(formSchema, form);
     const { version } = await sendReport(await testerAccess(testerId), seen);
     revalidatePath(`/testing/${testerId}`, "layout");
     return { status: "sent", version };

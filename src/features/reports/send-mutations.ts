@@ -1,15 +1,14 @@
 import "server-only";
 import { canonicalJson } from "@/engine/pattern";
 import { readReport } from "@/engine/reporting";
-import { holdOpenCall } from "@/features/calls/mutations";
+import { holdOpenCall, raiseCallVersion } from "@/features/calls/mutations";
 import { testerScope, type TesterAccess } from "@/features/testers/access";
 import { AppError } from "@/server/errors";
-import { enqueue } from "@/server/queue";
 import { submissionKey } from "@/server/submission-key";
 import { inTransaction, type Connection } from "@/server/transaction";
 import { carriedDecisions } from "./carried-decisions";
 import { readDraft, type SentReport } from "./data";
-import { whyNot } from "./draft-mutations";
+import { reportingScope, whyNot } from "./draft-mutations";
 import { storedReportSchema, type StoredReport } from "./schema";
 
 /**
@@ -27,6 +26,11 @@ export async function sendReport(access: TesterAccess, seen: number): Promise<{ 
     if (!(await holdOpenCall(transaction, { id: access.callId, testers }))) throw await whyNot(transaction, access);
     const { context, revisionId, typed: fields, version: draft, sent } = await readDraft(access, transaction);
     if (draft !== seen) throw new AppError("changed-meanwhile", CHANGED);
+    // What is stored as the report differs from the fields: in what is filled in for them, and what could not be read.
+    await transaction.reportDraft.updateMany({
+      where: { tester: reportingScope(access) },
+      data: { sent: fields },
+    });
     const read = readReport(fields, context);
     const report = storedReportSchema.parse(read.report);
     const content = canonicalJson({ report, typed: read.typed, revisionId });
@@ -42,7 +46,7 @@ export async function sendReport(access: TesterAccess, seen: number): Promise<{ 
         decisions: { create: sent === null ? [] : await decisionsFor(transaction, { sent, report }) },
       },
     });
-    await enqueue(transaction, "reckon-call", access.callId);
+    await raiseCallVersion(transaction, access.callId);
     return { version };
   });
 }
@@ -59,6 +63,9 @@ async function decisionsFor(
   transaction: Connection,
   { sent, report }: { readonly sent: SentReport; readonly report: StoredReport },
 ) {
-  const decisions = await transaction.decision.findMany({ where: { reportId: sent.reportId } });
+  const decisions = await transaction.decision.findMany({
+    where: { reportId: sent.reportId },
+    omit: { reportId: true },
+  });
   return carriedDecisions(decisions, { from: sent.report, to: report });
 }

@@ -3,12 +3,13 @@
 import { redirect } from "next/navigation";
 import { z } from "zod";
 import { sentenceOf, type Failure } from "@/server/action";
+import { parseForm } from "@/server/read-form";
 import { testerAccess } from "./access";
 import { forgetTester } from "./forget-mutations";
 
 /** A tester has her contact, her body and her words deleted. */
 export async function forget(_last: Failure | undefined, form: FormData): Promise<Failure | undefined> {
-  const testerId = z.string().parse(form.get("testerId"));
+  const { testerId } = parseForm(z.object({ testerId: z.string() }), form);
   try {
     await forgetTester(await testerAccess(testerId));
   } catch (error) {

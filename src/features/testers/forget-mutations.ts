@@ -1,8 +1,7 @@
 import "server-only";
 import { randomUUID } from "node:crypto";
+import { holdCall, raiseCallVersion } from "@/features/calls/mutations";
 import { storedReportSchema } from "@/features/reports/schema";
-import { AppError } from "@/server/errors";
-import { enqueue } from "@/server/queue";
 import { inTransaction, type Connection } from "@/server/transaction";
 import { testerScope, type TesterAccess } from "./access";
 
@@ -16,8 +15,8 @@ export async function forgetTester(access: TesterAccess): Promise<void> {
   const { testerId } = access;
   const hers = { tester: testerScope(access) };
   await inTransaction(async (transaction) => {
-    const held = await transaction.tester.updateMany({ where: testerScope(access), data: { note: "" } });
-    if (held.count === 0) throw new AppError("not-found");
+    await holdCall(transaction, access.callId, { testers: { some: testerScope(access) } });
+    await transaction.tester.update({ where: testerScope(access), data: { note: "" } });
     await transaction.application.deleteMany({ where: hers });
     await transaction.question.deleteMany({ where: { ...hers, answer: null } });
     await transaction.question.updateMany({ where: hers, data: { testerId: null } });
@@ -35,7 +34,9 @@ export async function forgetTester(access: TesterAccess): Promise<void> {
       where: testerScope(access),
       data: { accountId: null, timeZone: null, linkVersion: { increment: 1 } },
     });
-    await enqueue(transaction, "reckon-call", access.callId);
+    // Nothing that was computed with their numbers is shown until it has been computed again.
+    await transaction.analysis.deleteMany({ where: { callId: access.callId } });
+    await raiseCallVersion(transaction, access.callId);
   });
 }
 
@@ -44,7 +45,7 @@ async function keepNumbersAlone(transaction: Connection, testerId: string): Prom
   const newest = await transaction.report.findFirst({
     where: { testerId },
     orderBy: { version: "desc" },
-    include: { decisions: true },
+    include: { decisions: { omit: { reportId: true } } },
   });
   if (newest === null) return;
   const { fit, ...report } = storedReportSchema.parse(newest.document);
@@ -55,7 +56,7 @@ async function keepNumbersAlone(transaction: Connection, testerId: string): Prom
       ...{ testerId, version: newest.version, revisionId: newest.revisionId, createdAt: newest.createdAt },
       document: { ...report, ...(mute === undefined ? {} : { fit: mute }) },
       submissionKey: randomUUID(),
-      decisions: { create: newest.decisions.map(({ part, position, decision }) => ({ part, position, decision })) },
+      decisions: { create: newest.decisions },
     },
   });
 }

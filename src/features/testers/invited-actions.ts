@@ -4,6 +4,7 @@ import { revalidatePath } from "next/cache";
 import { redirect } from "next/navigation";
 import { z } from "zod";
 import { sentenceOf, type Failure } from "@/server/action";
+import { lastTexts, readForm, textOf, type FormTexts } from "@/server/read-form";
 import { isTimeZone } from "@/server/time-zone";
 import { optionalViewer, type Viewer } from "@/server/viewer";
 import { invitedAccess, type InvitedAccess } from "./access";
@@ -13,11 +14,12 @@ import { acceptedSchema } from "./schema";
 import { letInTester } from "./tester-cookie";
 
 /** What is done by an invitation's link; where it cannot be done, its page says why. */
-function linkAction(run: (access: InvitedAccess, viewer: Viewer | null, form: FormData) => Promise<void>) {
+function linkAction(run: (access: InvitedAccess, viewer: Viewer | null, sent: FormTexts) => Promise<void>) {
   return async (_last: Failure | undefined, form: FormData): Promise<Failure | undefined> => {
-    const link = z.string().parse(form.get("link"));
+    const sent = readForm(form);
+    const link = z.string().parse(textOf(sent, "link"));
     try {
-      await run(await invitedAccess(link), await optionalViewer(), form);
+      await run(await invitedAccess(link), await optionalViewer(), sent);
     } catch (error) {
       return { status: "failed", says: sentenceOf(error) };
     }
@@ -27,10 +29,10 @@ function linkAction(run: (access: InvitedAccess, viewer: Viewer | null, form: Fo
 }
 
 /** Accepts, and leads to her own page. */
-export const acceptTest = linkAction(async (access, viewer, form) => {
-  const { timeZone, ...choices } = acceptedSchema.parse(Object.fromEntries(form));
+export const acceptTest = linkAction(async (access, viewer, sent) => {
+  const { timeZone, ...choices } = acceptedSchema.parse(lastTexts(sent));
   const { accountId, timeZone: told } = await readInvited(access);
-  const asAccount = accountId !== null || form.get("as") === "account" ? viewer : null;
+  const asAccount = accountId !== null || textOf(sent, "as") === "account" ? viewer : null;
   await acceptInvited(access, { ...choices, viewer: asAccount, timeZone: isTimeZone(timeZone) ? timeZone : told });
   await goToPage(access, viewer);
 });
@@ -41,8 +43,8 @@ export const declineTest = linkAction(async (access, viewer) => {
 });
 
 /** Lets this browser in to a test that was accepted without an account, or takes it as the viewer's. */
-export const goOnToPage = linkAction(async (access, viewer, form) => {
-  if (viewer !== null && form.get("as") === "account") await bindToAccount(access, viewer);
+export const goOnToPage = linkAction(async (access, viewer, sent) => {
+  if (viewer !== null && textOf(sent, "as") === "account") await bindToAccount(access, viewer);
   await goToPage(access, viewer);
 });
 

@@ -56,8 +56,7 @@ export async function readInvited(access: InvitedAccess): Promise<InvitedRead> {
     designerName: call.pattern.memberships[0]?.account.name ?? "",
     invented: call.pattern.invented,
     isPlaceGone: acceptedAt === null && (await isPlaceGone(database(), access, row)),
-    unit: unit === "in" ? "in" : "cm",
-    terms: terms === "uk" ? "uk" : "us",
+    ...{ unit, terms },
     hasOwnZone: row.timeZone !== null,
     ...testerTime(row, callTime(call.opening)),
   };

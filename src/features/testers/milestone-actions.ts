@@ -3,20 +3,26 @@
 import { revalidatePath } from "next/cache";
 import { z } from "zod";
 import { sentenceOf, type Failure } from "@/server/action";
+import { parseForm } from "@/server/read-form";
 import { testerAccess, type TesterAccess } from "./access";
 import { goOnAfterAll, sayMilestone, stopTest } from "./milestone-mutations";
 import { milestoneNoteSchema, tappedWordSchema } from "./schema";
 
-const sentSchema = z.object({ testerId: z.string(), key: z.uuid(), note: z.string().default("") });
+const sentSchema = z.object({
+  testerId: z.string(),
+  key: z.uuid(),
+  note: z.string().default(""),
+  word: z.string().optional(),
+});
 
 type Sent = z.infer<typeof sentSchema>;
 
 /** What a tester does on her own page; what came in between comes back as a sentence. */
-function ownAction(run: (access: TesterAccess, sent: Sent, form: FormData) => Promise<void>) {
+function ownAction(run: (access: TesterAccess, sent: Sent) => Promise<void>) {
   return async (_last: Failure | undefined, form: FormData): Promise<Failure | undefined> => {
-    const sent = sentSchema.parse(Object.fromEntries(form));
+    const sent = parseForm(sentSchema, form);
     try {
-      await run(await testerAccess(sent.testerId), sent, form);
+      await run(await testerAccess(sent.testerId), sent);
     } catch (error) {
       return { status: "failed", says: error instanceof z.ZodError ? z.prettifyError(error) : sentenceOf(error) };
     }
@@ -26,8 +32,8 @@ function ownAction(run: (access: TesterAccess, sent: Sent, form: FormData) => Pr
 }
 
 /** One tap: on track, behind or stuck. */
-export const tapMilestone = ownAction(async (access, { note, key }, form) => {
-  const word = tappedWordSchema.parse(form.get("word"));
+export const tapMilestone = ownAction(async (access, { note, key, word: tapped }) => {
+  const word = tappedWordSchema.parse(tapped);
   await sayMilestone(access, { word, note: milestoneNoteSchema.parse(note), submissionKey: key });
 });
 

@@ -36,8 +36,8 @@ export async function inviteApplicants(
   { invitations, endsAt, dates }: Invitations,
   connection?: Connection,
 ): Promise<number> {
-  const { revisionId } = await latestRevision(access.pattern);
   return await inTransaction(async (transaction) => {
+    const { revisionId } = await latestRevision(access.pattern, transaction);
     await lockOpenCall(transaction, access);
     const wishes = new Map(invitations.map(({ applicationId, size }) => [applicationId, size]));
     const applications = await transaction.application.findMany({

@@ -7,6 +7,7 @@ import { callAccess, type CallAccess } from "@/features/calls/access";
 import { latestRevision } from "@/features/patterns/data";
 import { actingViewer, viewerAction, type Failure } from "@/server/action";
 import { formAction } from "@/server/form-action";
+import { readForm, textOf, type FormTexts } from "@/server/read-form";
 import type { Viewer } from "@/server/viewer";
 import {
   closeCall,
@@ -27,38 +28,39 @@ const daysSchema = z.coerce.number().int().min(1).max(LONGEST_DAYS);
 interface Asked {
   readonly access: CallAccess;
   readonly viewer: Viewer;
-  readonly form: FormData;
+  readonly sent: FormTexts;
 }
 
 /** What whoever may edit a call does on its progress; what came in between comes back as a sentence. */
 function callAction(run: (asked: Asked) => Promise<void>) {
   return viewerAction(async (viewer, _last: Failure | undefined, form: FormData): Promise<Failure | undefined> => {
-    const callId = z.string().parse(form.get("callId"));
-    await run({ access: await callAccess(viewer, callId, "editor"), viewer, form });
+    const sent = readForm(form);
+    const callId = z.string().parse(textOf(sent, "callId"));
+    await run({ access: await callAccess(viewer, callId, "editor"), viewer, sent });
     revalidatePath(`/calls/${callId}`, "layout");
     return undefined;
   });
 }
 
-function testerOf(form: FormData): string {
-  return z.uuid().parse(form.get("testerId"));
+function testerOf(sent: FormTexts): string {
+  return z.uuid().parse(textOf(sent, "testerId"));
 }
 
-export const keepNote = callAction(async ({ access, form }) => {
-  await noteTester(access, testerOf(form), designerNoteSchema.parse(form.get("note")));
+export const keepNote = callAction(async ({ access, sent }) => {
+  await noteTester(access, testerOf(sent), designerNoteSchema.parse(textOf(sent, "note")));
 });
 
-export const makeNewLink = callAction(async ({ access, form }) => {
-  await renewLink(access, testerOf(form));
+export const makeNewLink = callAction(async ({ access, sent }) => {
+  await renewLink(access, testerOf(sent));
 });
 
-export const withdrawInvitation = callAction(async ({ access, form }) => {
-  await withdrawInvited(access, testerOf(form));
+export const withdrawInvitation = callAction(async ({ access, sent }) => {
+  await withdrawInvited(access, testerOf(sent));
 });
 
-export const extendInvitation = callAction(async ({ access, form }) => {
-  const days = daysSchema.parse(form.get("days"));
-  await inviteLonger(access, testerOf(form), new Date(Date.now() + days * DAY_MS));
+export const extendInvitation = callAction(async ({ access, sent }) => {
+  const days = daysSchema.parse(textOf(sent, "days"));
+  await inviteLonger(access, testerOf(sent), new Date(Date.now() + days * DAY_MS));
 });
 
 export const close = callAction(async ({ access }) => {

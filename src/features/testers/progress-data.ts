@@ -1,10 +1,11 @@
 import "server-only";
+import { testerResultsSchema } from "@/engine/results";
 import { callScope, type CallAccess } from "@/features/calls/access";
 import type { CallDates } from "@/features/openings/data";
 import type { TesterDates } from "@/features/openings/schema";
 import { storedReportSchema, type StoredReport } from "@/features/reports/schema";
 import { database } from "@/server/database";
-import { callTime, openingDays, testerTime, type Milestone } from "./data";
+import { callTime, openingDays, testerTime, type CallTime, type Milestone } from "./data";
 
 /** All that is known of how a tester of a call gets on. */
 export interface ProgressRow {
@@ -28,33 +29,46 @@ export interface ProgressRow {
   readonly note: string;
   readonly milestone: Milestone | null;
   readonly draft: { readonly updatedAt: Date; readonly hasSwatch: boolean; readonly hasMore: boolean } | null;
+  /** What the worker found their gauge to do beyond a tolerance. */
+  readonly offGauge: { readonly measurement: string; readonly cm: number } | null;
   readonly report: { readonly sentAt: Date; readonly version: number; readonly document: StoredReport } | null;
 }
 
-/** How a call's testers get on, in its own order. @param testerId of the only one to read. */
-export async function progressRows(access: CallAccess, testerId?: string): Promise<ProgressRow[]> {
-  const [call, rows] = await Promise.all([
-    database().call.findUnique({ where: callScope(access), select: { opening: openingDays } }),
-    database().tester.findMany({
-      where: { call: callScope(access), ...(testerId === undefined ? {} : { id: testerId }) },
-      orderBy: { position: "asc" },
-      select: PROGRESS,
+/** How testers of a call get on, in the order in which they are asked for; ids of other calls are passed over. */
+export async function progressRows(
+  access: CallAccess,
+  { testerIds, time }: { readonly testerIds: readonly string[]; readonly time: CallTime },
+): Promise<ProgressRow[]> {
+  const rows = await database().tester.findMany({
+    where: { call: callScope(access), id: { in: [...testerIds] } },
+    select: PROGRESS,
+  });
+  const places = new Map(testerIds.map((id, index) => [id, index]));
+  rows.sort((left, right) => (places.get(left.id) ?? 0) - (places.get(right.id) ?? 0));
+  return rows.map(
+    ({ contact, milestones: [milestone], reports: [report], analyses: [analysis], reportDraft, ...row }) => ({
+      ...{ testerId: row.id, code: row.code, size: row.size, linkVersion: row.linkVersion, note: row.note },
+      ...{ name: contact?.name ?? null, email: contact?.email ?? null, hasAccount: row.accountId !== null },
+      ...{ invitedAt: row.invitedAt, endsAt: row.invitationEndsAt, acceptedAt: row.acceptedAt },
+      ...{ declinedAt: row.declinedAt, withdrawnAt: row.withdrawnAt, stoppedAt: row.stoppedAt },
+      ...testerTime(row, time),
+      milestone: milestone ? { word: milestone.word, note: milestone.note, at: milestone.createdAt } : null,
+      draft: reportDraft === null ? null : { updatedAt: reportDraft.updatedAt, ...filled(reportDraft.typed) },
+      offGauge: offGaugeSchema.parse(analysis?.offGauge ?? null),
+      report:
+        report === undefined
+          ? null
+          : { sentAt: report.createdAt, version: report.version, document: storedReportSchema.parse(report.document) },
     }),
-  ]);
-  const time = callTime(call?.opening);
-  return rows.map(({ contact, milestones: [milestone], reports: [report], reportDraft, ...row }) => ({
-    ...{ testerId: row.id, code: row.code, size: row.size, linkVersion: row.linkVersion, note: row.note },
-    ...{ name: contact?.name ?? null, email: contact?.email ?? null, hasAccount: row.accountId !== null },
-    ...{ invitedAt: row.invitedAt, endsAt: row.invitationEndsAt, acceptedAt: row.acceptedAt },
-    ...{ declinedAt: row.declinedAt, withdrawnAt: row.withdrawnAt, stoppedAt: row.stoppedAt },
-    ...testerTime(row, time),
-    milestone: milestone ? { word: milestone.word, note: milestone.note, at: milestone.createdAt } : null,
-    draft: reportDraft === null ? null : { updatedAt: reportDraft.updatedAt, ...filled(reportDraft.typed) },
-    report:
-      report === undefined
-        ? null
-        : { sentAt: report.createdAt, version: report.version, document: storedReportSchema.parse(report.document) },
-  }));
+  );
+}
+
+const offGaugeSchema = testerResultsSchema.shape.offGauge;
+
+/** A call's days, and the zone that they are days in. */
+export async function readCallTime(access: CallAccess): Promise<CallTime> {
+  const call = await database().call.findUnique({ where: callScope(access), select: { opening: openingDays } });
+  return callTime(call?.opening);
 }
 
 function filled(typed: unknown): { hasSwatch: boolean; hasMore: boolean } {
@@ -75,6 +89,9 @@ export async function milestonesOf(access: CallAccess, testerId: string): Promis
   return rows.map(({ word, note, createdAt }) => ({ word, note, at: createdAt }));
 }
 
+/** Of two at one moment always the same. */
+const NEWEST_WORD = [{ createdAt: "desc" as const }, { id: "desc" as const }];
+
 const PROGRESS = {
   ...{ id: true, code: true, size: true, linkVersion: true, note: true, accountId: true, timeZone: true, dates: true },
   ...{
@@ -86,7 +103,8 @@ const PROGRESS = {
     stoppedAt: true,
   },
   contact: true,
-  milestones: { orderBy: { createdAt: "desc" }, take: 1 },
+  analyses: { take: 1, select: { offGauge: true } },
+  milestones: { orderBy: NEWEST_WORD, take: 1 },
   reportDraft: { select: { typed: true, updatedAt: true } },
   reports: { orderBy: { version: "desc" }, take: 1, select: { createdAt: true, version: true, document: true } },
 } as const;

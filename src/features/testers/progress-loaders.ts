@@ -7,8 +7,8 @@ import { foundOr404 } from "@/server/found-or-404";
 import { z } from "zod";
 import { invitationLink } from "./access";
 import type { Milestone } from "./data";
-import { milestonesOf, progressRows } from "./progress-data";
-import { progressOf, type Progress } from "./progress-state";
+import { milestonesOf, progressRows, readCallTime } from "./progress-data";
+import { progressOf, type Progress } from "./tester-status-data";
 
 export interface LoadedPerson {
   readonly progress: Progress;
@@ -30,9 +30,13 @@ async function person(
   { testerId, pattern, now }: { readonly testerId: string; readonly pattern: PatternDocument; readonly now: Date },
 ): Promise<LoadedPerson> {
   if (!z.uuid().safeParse(testerId).success) throw new AppError("not-found");
-  const [rows, milestones] = await Promise.all([progressRows(access, testerId), milestonesOf(access, testerId)]);
-  const [progress] = progressOf(rows, pattern, now);
-  if (progress === undefined) throw new AppError("not-found");
+  const time = await readCallTime(access);
+  const [[row], milestones] = await Promise.all([
+    progressRows(access, { testerIds: [testerId], time }),
+    milestonesOf(access, testerId),
+  ]);
+  if (row === undefined) throw new AppError("not-found");
+  const progress = progressOf(row, pattern, now);
   const { invitedAt, name, linkVersion } = progress.row;
   const link = `/invited/${invitationLink({ testerId, linkVersion })}`;
   return {

@@ -1,4 +1,4 @@
-import { reportSteps, type StepId, type StepState, type TypedReport } from "@/engine/reporting";
+import { reportSteps, type StepId, type StepState } from "@/engine/reporting";
 import type { ReportInHand } from "@/features/reports/data";
 
 /** The pages that a tester goes through, in their order, and the step of her report that each fills. */
@@ -39,13 +39,8 @@ function stepPages(): StepPage[] {
   return ["swatch", "pattern", "counts", "measurements", "yarn", "fit", "report"];
 }
 
-function sentState({ sent, typed }: ReportInHand): { state: StepState; says: string } {
+function sentState({ sent, changed }: ReportInHand): { state: StepState; says: string } {
   if (sent === null) return { state: "empty", says: "nothing sent yet" };
-  if (isSame(sent.typed, typed)) return { state: "complete", says: "sent" };
+  if (changed.length === 0) return { state: "complete", says: "sent" };
   return { state: "begun", says: "changed since it was sent" };
-}
-
-function isSame(left: TypedReport, right: TypedReport): boolean {
-  const fields = new Set([...Object.keys(left), ...Object.keys(right)]);
-  return [...fields].every((field) => (left[field] ?? "").trim() === (right[field] ?? "").trim());
 }

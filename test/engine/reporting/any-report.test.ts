@@ -4,7 +4,7 @@ import { testerFaults, testerSchema } from "@/engine/pattern";
 import { CHOICES, parseField, readReport, typedOfReport } from "@/engine/reporting";
 import { reportContext, typedSwatch } from "./report-context";
 
-const NUMBERS = ["12", "38,5", "12 3/8", "12 3/8 in", "100 mm", "9½", "40 cm", "3.25", '15"', "98.6", "0.3"];
+const NUMBERS = ["12", "38,5", "12 3/8", "12 3/8 in", "100 mm", "9½", "40 cm", "3.25", '15"', "98.6", "0.8"];
 const SWATCH = ["fabric", "toolMm", "stitches", "across", "rows", "along", "washed", "on", "worked", "used", "kept"];
 const FIELDS = [
   ...SWATCH.flatMap((part) => [`swatch.1.${part}`, `swatch.2b.${part}`]),

@@ -12,7 +12,7 @@ const call = callDocument([
 ]);
 
 function expected(revised: ReturnType<typeof patternDocument>, size: string, measurement: string) {
-  const all = expectations({ call, before: gaps(call), revised });
+  const all = expectations({ call, cells: gaps(call).cells, revised });
   const found = all.find((one) => one.size === size && one.measurement === measurement);
   if (found === undefined) throw new Error("no such cell");
   return found;

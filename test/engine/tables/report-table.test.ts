@@ -61,6 +61,36 @@ describe("a pasted table of reports", () => {
     expect(swatchOver).toBe("4 in");
   });
 
+  it("is named by the name that was asked for, and by a handle only where no name was", () => {
+    const kinds = (questions: readonly string[], answers: readonly string[]) =>
+      guessReportChoices(
+        [
+          [...questions, "Size"],
+          [...answers, "M"],
+        ],
+        PATTERN,
+      ).columns.map(({ kind }) => kind);
+    for (const heading of ["Handle", "Your profile", "User name", "username", "Screen name", "Account"])
+      expect(kinds([heading, "Name"], ["knits_a_lot", "Ann"])).toEqual(["leave out", "name", "size"]);
+    // Whatever the network is called, a handle begins with its sign.
+    expect(kinds(["Somewhere online", "Name"], ["@knits_a_lot", "Ann"])).toEqual(["leave out", "name", "size"]);
+    expect(kinds(["Where else are you?", "Handle"], ["@knits", "knits_a_lot"])).toEqual(["name", "leave out", "size"]);
+    expect(kinds(["User name"], ["knits_a_lot"])).toEqual(["name", "size"]);
+  });
+
+  it("leaves a measurement a measurement though somebody answers it with a sign in front", () => {
+    const { columns } = guessReportChoices(
+      [
+        ["Size", "A (cm)"],
+        ["M", "@ 102"],
+        ["M", "101"],
+        ["M", "103"],
+      ],
+      PATTERN,
+    );
+    expect(columns.map(({ kind }) => kind)).toEqual(["size", "measurement"]);
+  });
+
   it("becomes a tester, with what was typed kept", () => {
     // By hand: 40 1/4 in × 2.54 = 102.235 cm; 4 in = 10.16 cm.
     const table = read([GOOD]);

@@ -1,8 +1,8 @@
 import { describe, expect, it } from "vitest";
-import { gaps } from "@/engine/gaps";
 import { fitBoard } from "@/features/analyses/fit-board";
 import { areasInSize, fitMarks, fitTally, pictureSize } from "@/features/analyses/fit-picture";
 import { callDocument, reader } from "../../factories/call";
+import { resultsOf } from "../../factories/results";
 
 type Scale = -2 | -1 | 0 | 1 | 2;
 
@@ -12,14 +12,14 @@ function boardOf(small: readonly Scale[], large: readonly Scale[]) {
       reader(`${size}-${at}`, { bust: size === "small" ? 100 : 120 }, { size, fit: [{ area: "bust", scale }] }),
     );
   const document = callDocument([...feeling("small", small), ...feeling("large", large)]);
-  const areas = fitBoard({ document, output: gaps(document), names: new Map() });
+  const areas = fitBoard(resultsOf(document));
   return { areas, pattern: document.pattern };
 }
 
 describe("fit in one size, as a picture", { timeout: 60_000 }, () => {
   it("counts far too and a little together", () => {
-    const answers = ([-2, -1, -1, 0, 2] as const).map((scale) => ({ scale }));
-    expect(fitTally(answers)).toEqual({ tight: 3, right: 1, loose: 1 });
+    // One far too tight, two a little tight, one as wished, one far too loose.
+    expect(fitTally([1, 2, 1, 0, 1])).toEqual({ tight: 3, right: 1, loose: 1 });
   });
 
   it("begins with the size that most find tight or loose, then that most is said of, then the smallest", () => {

@@ -1,11 +1,11 @@
 import { describe, expect, it } from "vitest";
-import { gaps } from "@/engine/gaps";
 import type { Tester } from "@/engine/pattern";
 import { fitBoard, type FitArea } from "@/features/analyses/fit-board";
 import { fitCsv } from "@/features/analyses/fit-csv";
 import { fitScaleWords } from "@/engine/reporting";
 import { answersWords, easeWords, fitSentence } from "@/features/analyses/fit-words";
 import { callDocument, reader } from "../../factories/call";
+import { resultsOf } from "../../factories/results";
 
 /** Testers on size whose bust feels so, −2 tight to 2 loose. */
 function feeling(size: "small" | "large", scales: readonly (-2 | -1 | 0 | 1 | 2)[]): Tester[] {
@@ -17,7 +17,7 @@ function feeling(size: "small" | "large", scales: readonly (-2 | -1 | 0 | 1 | 2)
 
 function boardOf(testers: readonly Tester[]) {
   const document = callDocument(testers);
-  const areas = fitBoard({ document, output: gaps(document), names: new Map([["large-0", "Alva"]]) });
+  const areas = fitBoard(resultsOf(document));
   return { document, areas };
 }
 
@@ -70,7 +70,7 @@ describe("fit beside the gaps, in words", { timeout: 60_000 }, () => {
 
   it("lays every size's answers beside the verdict, and says where nobody speaks", () => {
     const area = only(boardOf(feeling("large", [-1, 0, -1])).areas);
-    expect(area.rows.map(({ answers }) => answersWords(answers, area))).toEqual([
+    expect(area.rows.map(({ counts }) => answersWords(counts, area))).toEqual([
       "nobody says anything",
       "2 a little tight, 1 as wished",
     ]);
@@ -82,8 +82,13 @@ describe("fit beside the gaps, in words", { timeout: 60_000 }, () => {
   });
 
   it("stands in the file with what was said kept from being a formula", () => {
-    const lines = fitCsv(boardOf(feeling("large", [-1, 0, -1])).areas, "cm").split("\r\n");
-    expect(lines[0]).toBe("area,size,tester,scale,feels,says,gaps");
+    const { areas, document } = boardOf(feeling("large", [-1, 0, -1]));
+    const answers = ([-1, 0, -1] as const).map((scale, at) => ({
+      ...{ tester: `large-${at}`, name: at === 0 ? "Alva" : `large-${at}`, size: "large", area: "bust", scale },
+      says: at === 0 ? "=Snug" : null,
+    }));
+    const lines = fitCsv(answers, { areas, pattern: document.pattern, unit: "cm" }).split("\r\n");
+    expect(lines[0]).toBe("area,size,tester,scale,feels,says,differences");
     expect(lines[1]).toMatch(/^bust,L,Alva,-1,a little tight,"'=Snug",Bust: /);
     expect(lines).toHaveLength(1 + 3);
   });

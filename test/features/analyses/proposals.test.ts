@@ -1,7 +1,8 @@
 import { beforeAll, describe, expect, it } from "vitest";
-import { gaps, type Cause, type CauseInput, type GapsOutput } from "@/engine/gaps";
+import { gaps, type Cause, type CauseInput } from "@/engine/gaps";
 import type { Solver } from "@/engine/integer-program";
 import type { CallDocument } from "@/engine/pattern";
+import { namedCauses } from "@/engine/results";
 import { LEAVE } from "@/features/analyses/chosen-field";
 import { readChosen } from "@/features/analyses/chosen";
 import { runEngineTask } from "@/engine/engine-task";
@@ -27,8 +28,8 @@ const CALL: CallDocument = {
 };
 const OUTPUT = gaps(CALL);
 
-function proposed(change: Partial<GapsOutput> = {}): Proposal[] {
-  return proposals({ call: CALL, output: { ...OUTPUT, ...change }, unit: "cm" });
+function proposed(causes: readonly Cause[] = OUTPUT.causes, { pattern } = CALL): Proposal[] {
+  return proposals({ pattern, differences: { causes: namedCauses(pattern, causes) }, unit: "cm" });
 }
 
 const FOUND = { standardError: 0.1, unit: "cm", explains: 0.4, evidence: 6, rivals: [] } as const;
@@ -38,7 +39,7 @@ function cause(input: CauseInput, change: Partial<Cause> = {}): Cause {
 }
 
 function only(input: CauseInput, change: Partial<Cause> = {}): Proposal {
-  const [proposal] = proposed({ causes: [cause(input, change)] });
+  const [proposal] = proposed([cause(input, change)]);
   if (proposal === undefined) throw new Error("nothing is proposed");
   return proposal;
 }
@@ -98,8 +99,7 @@ describe("what is proposed of each kind of cause", () => {
   it("has nothing to work the counts out toward where a measurement has no target", () => {
     const measurements = CALL.pattern.measurements.map(({ target: _, ...rest }) => rest);
     const call = { ...CALL, pattern: { ...CALL.pattern, measurements } };
-    const output = { ...OUTPUT, causes: [cause({ kind: "allowance", id: "neck-band" })] };
-    const [proposal] = proposals({ call, output, unit: "cm" });
+    const [proposal] = proposed([cause({ kind: "allowance", id: "neck-band" })], call);
     expect(proposal?.alternatives[0]?.ways.map(({ by }) => by)).toEqual(["published"]);
     expect(proposal?.preselected).toBe("published allowance.neck-band..");
   });
@@ -170,7 +170,10 @@ describe("taking what is proposed of the demonstration's call", { timeout: 60_00
     if (!read.ok) throw new Error(read.says);
     const plan = readPlanOutput(runEngineTask({ kind: "revise", request: { call: CALL, take: read.take } }, solver));
     if (plan.status !== "revised") throw new Error(plan.status);
-    return { take: read.take, outcome: planOutcome({ before: CALL.pattern, analysis: OUTPUT, take: read.take, plan }) };
+    return {
+      take: read.take,
+      outcome: planOutcome({ before: CALL.pattern, cellsBefore: OUTPUT.cells, take: read.take, plan }),
+    };
   };
 
   const notHeld = ({ rows }: PlanOutcome) =>
@@ -202,7 +205,7 @@ describe("taking what is proposed of the demonstration's call", { timeout: 60_00
 
   it("is told in a reason that fits", () => {
     const { take } = taken("preselected");
-    const reason = proposedReason(takenWords(take, { analysis: OUTPUT, pattern: CALL.pattern, unit: "cm" }));
+    const reason = proposedReason(takenWords(take, { causes: OUTPUT.causes, pattern: CALL.pattern, unit: "cm" }));
     expect(reason).toContain("“Neck band” takes 0.8 cm more than stated");
     expect(reason).toContain("Mend the instructions of size 2X.");
     expect(reason.length).toBeLessThanOrEqual(1_000);

@@ -1,20 +1,19 @@
 import { describe, expect, it } from "vitest";
-import { gaps } from "@/engine/gaps";
 import type { Swatch } from "@/engine/pattern";
-import type { LoadedAnalysis } from "@/features/analyses/loaders";
 import { swatchView, type FabricSwatches } from "@/features/analyses/swatch-view";
 import { gaugeAdvice, gaugeVerdict, otherToolWords } from "@/features/analyses/swatch-words";
 import { swatchesCsv } from "@/features/analyses/swatches-csv";
 import { callDocument } from "../../factories/call";
 import { swatch, tester } from "../../factories/pattern";
+import { resultsOf } from "../../factories/results";
 
 /** A call whose testers made these swatches, one list a tester; the pattern says 20 stitches and 25 rows. */
-function analysisOf(swatches: readonly (readonly Swatch[])[]): LoadedAnalysis {
+function analysisOf(swatches: readonly (readonly Swatch[])[], alva = "Alva") {
   const document = callDocument(swatches.map((list, at) => tester({ id: `t${at}`, swatches: list })));
-  return { document, output: gaps(document), names: new Map([["t0", "Alva"]]) };
+  return resultsOf(document, { t0: alva });
 }
 
-function only(analysis: LoadedAnalysis, unit: "cm" | "in" = "cm"): FabricSwatches {
+function only(analysis: ReturnType<typeof analysisOf>, unit: "cm" | "in" = "cm"): FabricSwatches {
   const [fabric] = swatchView(analysis, unit);
   if (fabric === undefined) throw new Error("no fabric");
   return fabric;
@@ -88,10 +87,9 @@ describe("swatches against the stated gauge", { timeout: 60_000 }, () => {
   });
 
   it("stand in the file with their names kept from being formulas", () => {
-    const analysis = analysisOf([[swatch()]]);
-    const csv = swatchesCsv(swatchView({ ...analysis, names: new Map([["t0", "=Alva"]]) }, "cm"), "cm");
+    const csv = swatchesCsv(swatchView(analysisOf([[swatch()]], "=Alva"), "cm"), "cm");
     expect(csv.split("\r\n")).toEqual([
-      "fabric,tester,size,tool mm,stitches to 10 cm,stated stitches to 10 cm,rows to 10 cm,stated rows to 10 cm,washed,on the garment,counts for",
+      "fabric,tester,size,needle or hook (mm),stitches over 10 cm,pattern's stitches over 10 cm,rows over 10 cm,pattern's rows over 10 cm,washed,on the garment,counts for",
       `Main,"'=Alva",S,4,20,20,25,25,yes,no,both`,
     ]);
   });

@@ -1,16 +1,16 @@
 import { describe, expect, it } from "vitest";
-import { gaps } from "@/engine/gaps";
 import type { Tester } from "@/engine/pattern";
 import { driftWords } from "@/features/analyses/drift-words";
 import { testerBoard, type Comparison, type TesterRow } from "@/features/analyses/tester-board";
-import { boardSentence, noSentence, standsOut, testerSentences } from "@/features/analyses/tester-words";
+import { boardSentence, noSentence, testerSentences } from "@/features/analyses/tester-words";
 import { testersCsv } from "@/features/analyses/testers-csv";
 import { callDocument, reader } from "../../factories/call";
 import { patternDocument } from "../../factories/pattern";
+import { resultsOf } from "../../factories/results";
 
 function boardOf(testers: readonly Tester[]) {
-  const document = callDocument(testers);
-  return testerBoard({ document, output: gaps(document), names: new Map([["t0", "Alva"]]) });
+  const { testers: rows, ...results } = resultsOf(callDocument(testers), { t0: "Alva" });
+  return testerBoard({ ...results, rows, testers: rows.length });
 }
 
 const [measurement] = patternDocument().measurements;
@@ -33,7 +33,7 @@ describe("testers beside each other", { timeout: 60_000 }, () => {
     const [bust] = board.rows[0]?.comparisons ?? [];
     expect(bust?.h).toBeCloseTo(6 / Math.sqrt(7), 10);
     expect(bust?.standing).toBe("rare");
-    expect(board.rows.slice(1).every((row) => !standsOut(row))).toBe(true);
+    expect(board.standOut).toEqual([{ tester: "t0", name: "Alva" }]);
     expect(boardSentence(board)).toBe("1 of 7 testers stands out from the others:");
     expect(testerSentences(board.rows[0] ?? rowOf([]))).toContain("Far larger than the others’: A Bust.");
   });
@@ -49,11 +49,11 @@ describe("testers beside each other", { timeout: 60_000 }, () => {
 
   it("run one way where luck would seldom make them", () => {
     // By hand: six of six by two sides is 2 ÷ 2⁶, 3 %; five of six is 2 × 7 ÷ 2⁶, 22 %; eight of nine 2 × 10 ÷ 2⁹, 4 %.
-    expect(testerSentences(rowOf([0.8, 0.9, 0.7, 1, 0.6, 0.9]))).toEqual(["Her measurements all run large."]);
-    expect(testerSentences(rowOf([-0.8, -0.9, -0.7, -1, -0.6, -0.9]))).toEqual(["Her measurements all run small."]);
+    expect(testerSentences(rowOf([0.8, 0.9, 0.7, 1, 0.6, 0.9]))).toEqual(["Their measurements all run large."]);
+    expect(testerSentences(rowOf([-0.8, -0.9, -0.7, -1, -0.6, -0.9]))).toEqual(["Their measurements all run small."]);
     expect(testerSentences(rowOf([0.8, 0.9, 0.7, 1, 0.6, -0.2]))).toEqual([]);
     expect(testerSentences(rowOf([0.8, 0.9, 0.7, 1, 0.6, 0.9, 0.9, 0.9, -0.1]))).toEqual([
-      "Her measurements nearly all run large: 8 of 9.",
+      "Their measurements nearly all run large: 8 of 9.",
     ]);
     expect(testerSentences(rowOf([0.1, 0.1, 0.1, 0.1, 0.1, 0.1, 0.1]))).toEqual([]);
   });

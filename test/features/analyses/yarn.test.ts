@@ -1,5 +1,4 @@
 import { describe, expect, it } from "vitest";
-import { gaps } from "@/engine/gaps";
 import type { PatternDocument, Tester } from "@/engine/pattern";
 import { yarnBoard, type YarnBoard } from "@/features/analyses/yarn-board";
 import { yarnCsv } from "@/features/analyses/yarn-csv";
@@ -7,6 +6,7 @@ import { emptyYarn, publishSentence, untestedSentence, yarnSuspectWords } from "
 import { yarnQuerySchema } from "@/features/analyses/schema";
 import { callDocument } from "../../factories/call";
 import { patternDocument, tester } from "../../factories/pattern";
+import { resultsOf } from "../../factories/results";
 
 const PIECES: PatternDocument["pieces"] = [
   {
@@ -22,8 +22,7 @@ function boardOf(
   const { unit = "cm", roundTo = 10, pieces = PIECES } = asked;
   const yarns = [{ id: "wool", label: "Wool", metresPerBall: 100, gramsPerBall: 50 }];
   const document = callDocument(testers, { pattern: patternDocument({ pieces, yarns }) });
-  const analysis = { document, output: gaps(document), names: new Map([["t0", "Alva"]]) };
-  return yarnBoard(analysis, { unit, roundTo });
+  return yarnBoard(resultsOf(document, { t0: "Alva" }), { unit, roundTo });
 }
 
 function sheetOf(board: YarnBoard) {

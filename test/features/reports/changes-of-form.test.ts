@@ -1,5 +1,6 @@
 import { describe, expect, it } from "vitest";
 import { changesOfForm } from "@/features/reports/draft-schema";
+import { readForm } from "@/server/read-form";
 import { carriedDecisions } from "@/features/reports/carried-decisions";
 import { changedFields } from "@/features/reports/changed-fields";
 import { countsByPiece } from "@/features/reports/counts-by-piece";
@@ -24,7 +25,7 @@ describe("a form that is sent without JavaScript", () => {
       ["changed.bust", "yes"],
       ["fit.bust.says", "one\r\ntwo"],
     ]);
-    expect(changesOfForm(sent)).toEqual([
+    expect(changesOfForm(readForm(sent))).toEqual([
       { field: "hours", was: "12", becomes: "13" },
       { field: "asWritten", was: "yes", becomes: "" },
       { field: "changed.bust", was: "", becomes: "yes" },
@@ -36,7 +37,7 @@ describe("a form that is sent without JavaScript", () => {
       ["swatch.2.rows", "26"],
       ["also", JSON.stringify({ "swatch.2.rows": null, "swatch.1.used": "yes" })],
     ]);
-    expect(changesOfForm(sent)).toEqual([
+    expect(changesOfForm(readForm(sent))).toEqual([
       { field: "swatch.2.rows", was: "25", becomes: null },
       { field: "swatch.1.used", was: "", becomes: "yes" },
     ]);

@@ -2,7 +2,8 @@ import type { Metadata } from "next";
 import { CallOverview } from "@/features/calls/components/call-overview";
 import { CallPage } from "@/features/calls/components/call-page";
 import { CallStandingSection } from "@/features/calls/components/call-standing-section";
-import { callPlaces, callReports } from "@/features/calls/data";
+import { callPlaces } from "@/features/calls/data";
+import { reportsBySize } from "@/features/calls/reports-data";
 import { loadCall } from "@/features/calls/loaders";
 import { callStanding } from "@/features/calls/standing-data";
 import { ButtonLink } from "@/ui/button";
@@ -15,17 +16,17 @@ export default async function OneCallPage({ params }: PageProps<"/calls/[callId]
   const { access, call, revision, mayEdit } = loaded;
   const [places, reports, standing] = await Promise.all([
     callPlaces(access),
-    callReports(access),
+    reportsBySize(access),
     callStanding(access),
   ]);
   // A call that was brought in has nothing to run: it leads to its gaps.
   const isRun = standing.opening !== null || standing.invited > 0;
   const actions = (
     <>
-      {isRun && reports.length === 0 ? null : <ButtonLink href={`/calls/${callId}/gaps`}>See the gaps</ButtonLink>}
+      {isRun && reports.total === 0 ? null : <ButtonLink href={`/calls/${callId}/gaps`}>See the gaps</ButtonLink>}
       {mayEdit && call.status === "open" ? (
         <ButtonLink href={`/patterns/${call.patternId}/reports/paste?call=${callId}`} look="quiet">
-          {reports.length === 0 ? "Paste reports" : "Paste more reports"}
+          {reports.total === 0 ? "Paste reports" : "Paste more reports"}
         </ButtonLink>
       ) : null}
       <a href={`/calls/${callId}/export`} className="text-link">
@@ -36,7 +37,7 @@ export default async function OneCallPage({ params }: PageProps<"/calls/[callId]
   return (
     <CallPage loaded={loaded} tab="overview" title={call.title} actions={actions}>
       {isRun ? <CallStandingSection callId={callId} standing={standing} /> : null}
-      <CallOverview pattern={revision.document} places={places} reports={reports} isRun={isRun} />
+      <CallOverview {...{ callId, places, reports, isRun }} pattern={revision.document} />
     </CallPage>
   );
 }

@@ -4,10 +4,11 @@ import type { Measurement, Size } from "@/engine/pattern";
 import type { LengthUnit } from "@/engine/units";
 import { ButtonLink } from "@/ui/button";
 import { formatLength } from "@/ui/format-length";
+import type { PatternDocument } from "@/engine/pattern";
+import type { NamedCause } from "@/engine/results";
 import type { BoardCell } from "../gap-board";
 import { causeSentence } from "../cause-words";
-import { cellReadings } from "../cell-detail";
-import type { LoadedAnalysis } from "../loaders";
+import type { CellReading } from "../cell-detail";
 import { shownSteps } from "../shown-steps";
 import { verdictSentence } from "../verdict-words";
 import { CauseMark } from "./gap-cell";
@@ -23,16 +24,16 @@ export interface PanelCall {
 interface CellPanelProps {
   readonly cell: BoardCell;
   readonly measurement: Measurement;
-  readonly analysis: LoadedAnalysis;
+  readonly pattern: PatternDocument;
+  readonly causes: readonly NamedCause[];
+  readonly readings: readonly CellReading[];
   readonly call: PanelCall;
   readonly unit: LengthUnit;
   readonly closeHref: string;
 }
 
 /** An opened cell: its verdict in a sentence, how it is reckoned, and its testers from target to reading. */
-export function CellPanel({ cell, measurement, analysis, call, unit, closeHref }: CellPanelProps) {
-  const { document, output, names } = analysis;
-  const readings = cellReadings(document, output, { size: cell.size.id, measurement: measurement.id });
+export function CellPanel({ cell, measurement, pattern, causes, readings, call, unit, closeHref }: CellPanelProps) {
   const pictures = readings.map((reading) => ({ reading, steps: shownSteps(reading.step, unit) }));
   const scale = stepScale(
     pictures.flatMap(({ steps }) => steps),
@@ -48,15 +49,15 @@ export function CellPanel({ cell, measurement, analysis, call, unit, closeHref }
     >
       <PanelHead
         {...{ cell, measurement, call, unit, closeHref }}
-        designCm={designCm(analysis, measurement, cell.size)}
+        designCm={designCm(pattern, measurement, cell.size)}
       />
       {cell.causes.map((number) => {
-        const cause = output.causes[number - 1];
+        const cause = causes[number - 1];
         return cause === undefined ? null : (
           <p key={number} className="numbers mb-3 max-w-3xl text-sm">
             <CauseMark number={number} />{" "}
             <a href={`#cause-${number}`} className="text-link">
-              {causeSentence(cause, document.pattern, unit)}
+              {causeSentence(cause, pattern, unit)}
             </a>
           </p>
         );
@@ -69,7 +70,7 @@ export function CellPanel({ cell, measurement, analysis, call, unit, closeHref }
             <TesterSteps
               key={`${reading.tester} ${reading.which}`}
               decidesIn={call.mayEdit ? call.callId : null}
-              name={names.get(reading.tester) ?? reading.tester}
+              name={reading.name}
               {...{ reading, steps, scale, unit }}
             />
           ))}
@@ -79,7 +80,7 @@ export function CellPanel({ cell, measurement, analysis, call, unit, closeHref }
   );
 }
 
-interface PanelHeadProps extends Omit<CellPanelProps, "analysis"> {
+interface PanelHeadProps extends Omit<CellPanelProps, "pattern" | "causes" | "readings"> {
   readonly designCm: number;
 }
 
@@ -119,7 +120,7 @@ function PanelHead({ cell, measurement, call, unit, closeHref, designCm }: Panel
   );
 }
 
-function designCm({ document }: LoadedAnalysis, measurement: Measurement, size: Size): number {
-  const index = indexPattern(document.pattern);
+function designCm(pattern: PatternDocument, measurement: Measurement, size: Size): number {
+  const index = indexPattern(pattern);
   return measure(index, measurement, patternWorking(index, size.id)).cm;
 }

@@ -4,15 +4,16 @@ import { Notice } from "@/ui/notice";
 import { Section } from "@/ui/section";
 import { fitBoard } from "../fit-board";
 import { easeWords, fitSentence } from "../fit-words";
-import type { LoadedAnalysis } from "../loaders";
+import type { Results } from "../loaders";
 import { proposals } from "../proposals";
+import type { PageParts } from "../schema";
 import type { PanelCall } from "./cell-panel";
 import { NothingNamed } from "./nothing-named";
 import { ProposalCard } from "./proposal-card";
 import { ProposalForm } from "./proposal-form";
 
 interface ChangesViewProps {
-  readonly analysis: LoadedAnalysis;
+  readonly results: Results<PageParts<"changes">>;
   readonly call: PanelCall;
   readonly unit: LengthUnit;
   /** The newest revision's number. */
@@ -21,16 +22,15 @@ interface ChangesViewProps {
 }
 
 /** What the test says should be changed: each cause to take or leave, and what else the testers felt. */
-export function ChangesView({ analysis, call, unit, baseNumber, formKey }: ChangesViewProps) {
-  const { document, output } = analysis;
-  const found = proposals({ call: document, output, unit });
+export function ChangesView({ results, call, unit, baseNumber, formKey }: ChangesViewProps) {
+  const found = proposals({ ...results, unit });
   return (
     <>
       {call.mayEdit || found.length === 0 ? null : (
         <Notice>You may look at what is proposed. Only the pattern’s owner or an editor may take it.</Notice>
       )}
       {found.length === 0 ? (
-        <NothingNamed analysis={analysis} call={call} unit={unit} />
+        <NothingNamed {...{ results, call, unit }} />
       ) : (
         <Section
           title={
@@ -51,7 +51,7 @@ export function ChangesView({ analysis, call, unit, baseNumber, formKey }: Chang
           )}
         </Section>
       )}
-      <FitAdvice {...{ analysis, call, unit }} />
+      <FitAdvice {...{ results, call, unit }} />
     </>
   );
 }
@@ -60,9 +60,9 @@ function numberWord(count: number): string {
   return ["No", "One", "Two", "Three"][count] ?? String(count);
 }
 
-function FitAdvice({ analysis, call, unit }: Pick<ChangesViewProps, "analysis" | "call" | "unit">) {
-  const { pattern } = analysis.document;
-  const advice = fitBoard(analysis).flatMap((area) =>
+function FitAdvice({ results, call, unit }: Pick<ChangesViewProps, "results" | "call" | "unit">) {
+  const { pattern } = results;
+  const advice = fitBoard(results).flatMap((area) =>
     area.findings.map((finding) => ({
       says: fitSentence(finding, area, pattern),
       ease: easeWords(finding, pattern, unit),

@@ -1,7 +1,12 @@
+"use client";
+
+import { startTransition, useActionState, type FormEvent } from "react";
 import { wayField } from "@/features/patterns/schema";
 import { Button } from "@/ui/button";
 import { describedBy, Field, Select, TextArea, TextInput } from "@/ui/field";
+import { Notice } from "@/ui/notice";
 import { Sheet } from "@/ui/sheet";
+import { planCorrection } from "../plan-actions";
 import type { CorrectedField } from "../correction";
 
 interface CorrectFormProps {
@@ -9,17 +14,27 @@ interface CorrectFormProps {
   readonly cell: string;
   readonly baseNumber: number;
   readonly reason: string;
+  /** Names this form's sending, so that sending it twice asks once. */
+  readonly formKey: string;
   readonly fields: readonly CorrectedField[];
 }
 
-/** The numbers that a measurement uses, to be corrected; sending it shows what changes and writes nothing. */
-export function CorrectForm({ callId, cell, baseNumber, reason, fields }: CorrectFormProps) {
+/** The numbers that a measurement uses, to be corrected; sending it shows what changes, and changes nothing in the pattern. */
+export function CorrectForm({ callId, cell, baseNumber, reason, formKey, fields }: CorrectFormProps) {
+  const [failed, send, pending] = useActionState(planCorrection, undefined);
+  // React empties a form whose action it calls itself; handed over by hand, what was typed stays.
+  const onSubmit = (event: FormEvent<HTMLFormElement>) => {
+    event.preventDefault();
+    const form = new FormData(event.currentTarget);
+    startTransition(() => send(form));
+  };
   return (
     <Sheet>
-      <form method="get" action={`/calls/${callId}/correct#changes`}>
+      <form action={send} onSubmit={onSubmit}>
+        <input type="hidden" name="callId" value={callId} />
         <input type="hidden" name="cell" value={cell} />
-        <input type="hidden" name="base" value={baseNumber} />
-        <input type="hidden" name="shown" value="yes" />
+        <input type="hidden" name="baseNumber" value={baseNumber} />
+        <input type="hidden" name="key" value={formKey} />
         <div className="grid gap-x-6 sm:grid-cols-2 lg:grid-cols-3">
           {fields.map((field) => (
             <NumberField key={field.path} field={field} />
@@ -35,7 +50,8 @@ export function CorrectForm({ callId, cell, baseNumber, reason, fields }: Correc
             aria-describedby={describedBy("reason")}
           />
         </Field>
-        <Button type="submit" look="quiet">
+        {failed ? <Notice tone="problem">{failed.says}</Notice> : null}
+        <Button type="submit" look="quiet" disabled={pending}>
           Show what changes
         </Button>
       </form>

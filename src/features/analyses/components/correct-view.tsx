@@ -8,16 +8,28 @@ import { EmptyState } from "@/ui/empty-state";
 import { Notice } from "@/ui/notice";
 import { Section } from "@/ui/section";
 import type { Correction } from "../correction";
-import type { CorrectQuery } from "../schema";
+import type { PlanOutput } from "../plan-schema";
 import { cellKey } from "../schema";
 import { againstTarget, targetWords } from "../target-words";
 import { CorrectForm } from "./correct-form";
 import { ExpectationTable } from "./expectation-table";
+import { StillCalculating } from "./still-calculating";
+
+export interface CorrectionPlan {
+  readonly reason: string;
+  /** The revision that the numbers were typed against. */
+  readonly baseNumber: number;
+  /** Where it is asked whether it has been calculated. */
+  readonly watch: string;
+  readonly output: PlanOutput | null;
+}
 
 interface CorrectViewProps {
   readonly callId: string;
-  readonly query: CorrectQuery;
   readonly correction: Correction | null;
+  /** What was asked for these numbers; null before anything was. */
+  readonly plan: CorrectionPlan | null;
+  readonly formKey: string;
   readonly pattern: PatternDocument;
   readonly unit: LengthUnit;
   readonly mayEdit: boolean;
@@ -29,7 +41,7 @@ interface CorrectViewProps {
 
 /** Correcting what one measurement of one size is worked from. */
 export function CorrectView(props: CorrectViewProps) {
-  const { callId, query, correction, mayEdit, number } = props;
+  const { callId, correction, plan, formKey, mayEdit, number } = props;
   if (!mayEdit)
     return (
       <Notice tone="problem">
@@ -46,10 +58,10 @@ export function CorrectView(props: CorrectViewProps) {
       </EmptyState>
     );
   const { measurement, size, fields } = correction;
-  const reason = query.reason ?? `${measurement.label} in ${size.label}, after the test.`;
+  const reason = plan?.reason ?? `${measurement.label} in ${size.label}, after the test.`;
   return (
     <>
-      {query.base !== undefined && query.base < number ? (
+      {plan !== null && plan.baseNumber < number ? (
         <Notice tone="problem">
           Revision {number} was saved while you were working. Your numbers are kept, and stand here against it.
         </Notice>
@@ -62,37 +74,31 @@ export function CorrectView(props: CorrectViewProps) {
         says what the reports point to, and works the counts out for you.
       </p>
       <Section title={`What ${measurement.label} is worked from in ${size.label}`}>
-        <CorrectForm {...{ callId, reason, fields }} cell={cellKey(size.id, measurement.id)} baseNumber={number} />
+        <CorrectForm
+          {...{ callId, reason, fields, formKey }}
+          cell={cellKey(size.id, measurement.id)}
+          baseNumber={number}
+        />
       </Section>
-      {query.shown ? <Outcome {...props} correction={correction} reason={reason} /> : null}
+      {plan === null ? null : <Outcome {...props} {...{ correction, plan, reason }} />}
     </>
   );
 }
 
-function Outcome({
-  callId,
-  correction,
-  pattern,
-  unit,
-  changes,
-  save,
-  reason,
-}: CorrectViewProps & { readonly correction: Correction; readonly reason: string }) {
-  const { applied, touched } = correction;
+interface OutcomeProps {
+  readonly correction: Correction;
+  readonly plan: CorrectionPlan;
+  readonly reason: string;
+}
+
+function Outcome({ callId, correction, plan, pattern, unit, changes, save, reason }: CorrectViewProps & OutcomeProps) {
+  const { applied } = correction;
   if (applied.faults.length > 0)
     return <Notice tone="problem">Some numbers above cannot be read yet. Nothing was changed.</Notice>;
   return (
     <div id="changes" className="scroll-mt-6">
       <Section title="What changes">{changes}</Section>
-      {touched.length === 0 ? null : (
-        <Section
-          title="What is then to be expected"
-          intro="The reports are replayed against the corrected pattern, with the counts and lengths each tester really worked."
-        >
-          <StillMissed {...{ callId, touched, pattern, unit }} />
-          <ExpectationTable {...{ touched, pattern, unit }} />
-        </Section>
-      )}
+      {applied.changes.length === 0 ? null : <Expected {...{ callId, plan, pattern, unit }} />}
       {applied.changes.length === 0 ? null : reason.trim() === "" ? (
         <Notice tone="problem">Say above in a few words what you change and why; then it can be saved.</Notice>
       ) : (
@@ -101,6 +107,40 @@ function Outcome({
     </div>
   );
 }
+
+interface ExpectedProps {
+  readonly callId: string;
+  readonly plan: CorrectionPlan;
+  readonly pattern: PatternDocument;
+  readonly unit: LengthUnit;
+}
+
+/** What the corrected measurements are then expected to come to, once it is calculated. */
+function Expected({ callId, plan: { output, watch }, pattern, unit }: ExpectedProps) {
+  if (output === null) return <StillCalculating what="plan" watch={watch} />;
+  if (output.status !== "expected")
+    return (
+      <Notice tone="problem" title="What is then to be expected could not be calculated">
+        <p>{NOT_EXPECTED[output.status === "overtaken" ? "overtaken" : "failed"]}</p>
+      </Notice>
+    );
+  const touched = output.expectations.filter((expectation) => expectation.touched);
+  if (touched.length === 0) return null;
+  return (
+    <Section
+      title="What is then to be expected"
+      intro="The reports are compared with the corrected pattern, with the counts and lengths each tester really worked."
+    >
+      <StillMissed {...{ callId, touched, pattern, unit }} />
+      <ExpectationTable {...{ touched, pattern, unit }} />
+    </Section>
+  );
+}
+
+const NOT_EXPECTED = {
+  overtaken: "Reports or the pattern changed meanwhile. Press “Show what changes” again to compare with all of them.",
+  failed: "The numbers themselves can still be saved.",
+} as const;
 
 interface StillMissedProps {
   readonly callId: string;

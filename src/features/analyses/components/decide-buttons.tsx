@@ -4,11 +4,11 @@ import { useActionState } from "react";
 import type { Decision } from "@/engine/pattern";
 import { Button } from "@/ui/button";
 import { decideItem } from "../actions";
-import type { ItemAddress } from "../doubtful-items";
+import type { FlaggedItem } from "@/engine/results";
 
 interface DecideButtonsProps {
   readonly callId: string;
-  readonly item: ItemAddress;
+  readonly item: Pick<FlaggedItem, "tester" | "part" | "position">;
   /** Names the item for those who hear the page. */
   readonly name: string;
   readonly decision: Decision | null;

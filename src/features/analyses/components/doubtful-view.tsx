@@ -1,23 +1,24 @@
+import type { PatternDocument } from "@/engine/pattern";
+import type { FlaggedItem } from "@/engine/results";
 import type { LengthUnit } from "@/engine/units";
 import { EmptyState } from "@/ui/empty-state";
 import { Section } from "@/ui/section";
 import { TABLE, TABLE_HEAD, TABLE_ROW, TableFrame } from "@/ui/table-frame";
-import { doubtfulItems, type DoubtfulItem } from "../doubtful-items";
 import { doubtWords, itemWords, standingWords } from "../doubtful-words";
-import type { LoadedAnalysis } from "../loaders";
 import { DecideButtons } from "./decide-buttons";
 
 interface DoubtfulViewProps {
-  readonly analysis: LoadedAnalysis;
+  readonly pattern: PatternDocument;
+  readonly items: readonly FlaggedItem[];
+  /** By ids of testers. */
+  readonly names: ReadonlyMap<string, string>;
   readonly callId: string;
   readonly unit: LengthUnit;
   readonly mayEdit: boolean;
 }
 
 /** Every reading, swatch and weight that is doubted: what is odd, what was done, and the way to undo it. */
-export function DoubtfulView({ analysis, callId, unit, mayEdit }: DoubtfulViewProps) {
-  const { document, output } = analysis;
-  const items = doubtfulItems(document, output);
+export function DoubtfulView({ items, callId, ...row }: DoubtfulViewProps) {
   if (items.length === 0)
     return (
       <EmptyState title="Nothing is doubted">
@@ -46,10 +47,7 @@ export function DoubtfulView({ analysis, callId, unit, mayEdit }: DoubtfulViewPr
           </thead>
           <tbody className="max-md:block">
             {items.map((item) => (
-              <Row
-                key={`${item.tester} ${item.part} ${item.position}`}
-                {...{ item, analysis, callId, unit, mayEdit }}
-              />
+              <Row key={`${item.tester} ${item.part} ${item.position}`} {...{ ...row, item, callId }} />
             ))}
           </tbody>
         </table>
@@ -58,11 +56,12 @@ export function DoubtfulView({ analysis, callId, unit, mayEdit }: DoubtfulViewPr
   );
 }
 
-function Row({ item, analysis, callId, unit, mayEdit }: DoubtfulViewProps & { readonly item: DoubtfulItem }) {
-  const { document, names } = analysis;
+type RowProps = Omit<DoubtfulViewProps, "items"> & { readonly item: FlaggedItem };
+
+function Row({ item, pattern, names, callId, unit, mayEdit }: RowProps) {
   const name = names.get(item.tester) ?? item.tester;
-  const size = document.pattern.sizes.find(({ id }) => id === item.size)?.label ?? item.size;
-  const words = itemWords(item, document, unit);
+  const size = pattern.sizes.find(({ id }) => id === item.size)?.label ?? item.size;
+  const words = itemWords(item, pattern, unit);
   return (
     <tr
       className={`${TABLE_ROW} align-top max-md:block max-md:px-2 max-md:py-3 max-md:[&>*]:block max-md:[&>*]:!py-0.5`}

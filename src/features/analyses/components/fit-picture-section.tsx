@@ -1,6 +1,5 @@
 import type { ReactNode } from "react";
 import type { PatternDocument, Size } from "@/engine/pattern";
-import { FIT_SCALE } from "@/engine/reporting";
 import type { LengthUnit } from "@/engine/units";
 import { ChoiceLinks } from "@/ui/choice-links";
 import { IntervalRulerScale } from "@/ui/interval-ruler";
@@ -8,7 +7,7 @@ import { ScaleCounts } from "@/ui/scale-counts";
 import { Section } from "@/ui/section";
 import { Sheet } from "@/ui/sheet";
 import { areasInSize, type AreaInSize } from "../fit-picture";
-import type { FitArea } from "../fit-board";
+import { answersIn, type FitArea } from "../fit-board";
 import { answersWords } from "../fit-words";
 import { FIT_REACH, FitGap } from "./fit-gap";
 
@@ -79,20 +78,17 @@ function AreaBeside({
   readonly size: Size;
   readonly unit: LengthUnit;
 }) {
-  const words = answersWords(row.answers, area);
+  const words = answersWords(row.counts, area);
   return (
     <>
       <h3 className="mb-1 wrap-anywhere">{area.label}</h3>
-      {row.answers.length === 0 ? null : (
+      {answersIn(row) === 0 ? null : (
         <>
           <div aria-hidden="true" className="flex justify-between text-sm text-soft">
             <span>◂ {area.isGirth ? "tight" : "tight, short"}</span>
             <span>{area.isGirth ? "loose" : "loose, long"} ▸</span>
           </div>
-          <ScaleCounts
-            title={`${area.label} in ${size.label}: ${words}`}
-            counts={FIT_SCALE.map((scale) => row.answers.filter((answer) => answer.scale === scale).length)}
-          />
+          <ScaleCounts title={`${area.label} in ${size.label}: ${words}`} counts={row.counts} />
         </>
       )}
       <p className="text-sm text-soft">{words.charAt(0).toUpperCase() + words.slice(1)}.</p>

@@ -2,8 +2,7 @@ import type { LengthUnit } from "@/engine/units";
 import { IntervalRulerScale } from "@/ui/interval-ruler";
 import { ScaleCounts } from "@/ui/scale-counts";
 import { TABLE, TABLE_HEAD, TABLE_ROW, TableFrame } from "@/ui/table-frame";
-import { FIT_SCALE } from "@/engine/reporting";
-import type { FitArea, FitRow } from "../fit-board";
+import { answersIn, type FitArea, type FitRow } from "../fit-board";
 import { answersWords } from "../fit-words";
 import { FIT_REACH, FitGap } from "./fit-gap";
 
@@ -51,27 +50,23 @@ interface RowProps extends FitTableProps {
 }
 
 function Row({ row, area, unit }: RowProps) {
-  const { size, answers, cells } = row;
-  const words = answersWords(answers, area);
+  const { size, counts, cells } = row;
+  const words = answersWords(counts, area);
+  const isSilent = answersIn(row) === 0;
   return (
     <tr className={TABLE_ROW}>
       <th scope="row" className="wrap-anywhere">
         {size.label}
       </th>
       <td className="w-56 min-w-40">
-        {answers.length === 0 ? null : (
-          <ScaleCounts
-            title={`${size.label}: ${words}`}
-            counts={FIT_SCALE.map((scale) => answers.filter((answer) => answer.scale === scale).length)}
-          />
-        )}
+        {isSilent ? null : <ScaleCounts title={`${size.label}: ${words}`} counts={counts} />}
       </td>
       {area.governing.map((measurement, at) => (
         <td key={measurement.id} className="w-44 min-w-36">
           {cells[at] ? <FitGap cell={cells[at]} {...{ measurement, unit }} size={size.label} /> : null}
         </td>
       ))}
-      <td className={`min-w-36 ${answers.length === 0 ? "text-soft italic" : ""}`}>{words}</td>
+      <td className={`min-w-36 ${isSilent ? "text-soft italic" : ""}`}>{words}</td>
     </tr>
   );
 }

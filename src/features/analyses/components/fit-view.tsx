@@ -7,6 +7,7 @@ import { EmptyState } from "@/ui/empty-state";
 import { Section } from "@/ui/section";
 import type { AreaFinding, FitArea } from "../fit-board";
 import { easeWords, fitSentence } from "../fit-words";
+import type { FitAnswer, FitRemarks } from "../fit-data";
 import type { PanelCall } from "./cell-panel";
 import { FitTable } from "./fit-table";
 
@@ -17,10 +18,12 @@ interface FitViewProps {
   readonly unit: LengthUnit;
   /** One size as a picture. */
   readonly picture: ReactNode;
+  /** What they wrote beside their answers, and how many more wrote something. */
+  readonly remarks: FitRemarks;
 }
 
 /** How the garments are felt to fit, beside how they came out: what asks for another ease, a picture, every area. */
-export function FitView({ areas, call, pattern, unit, picture }: FitViewProps) {
+export function FitView({ areas, call, pattern, unit, picture, remarks }: FitViewProps) {
   const found = areas.flatMap((area) => area.findings.map((finding) => ({ area, finding })));
   return (
     <>
@@ -49,8 +52,17 @@ export function FitView({ areas, call, pattern, unit, picture }: FitViewProps) {
       )}
       {picture}
       {areas.map((area) => (
-        <Area key={area.id} area={area} unit={unit} />
+        <Area key={area.id} {...{ area, unit, pattern }} remarks={remarks.shown} />
       ))}
+      {remarks.more === 0 ? null : (
+        <p className="mt-4 text-soft">
+          {remarks.more} more remarks are in the{" "}
+          <a href={`/calls/${call.callId}/fit.csv`} className="text-link">
+            CSV file
+          </a>
+          .
+        </p>
+      )}
     </>
   );
 }
@@ -68,7 +80,12 @@ export function NoFitNotes() {
   );
 }
 
-function Area({ area, unit }: { readonly area: FitArea; readonly unit: LengthUnit }) {
+interface AreaProps extends Pick<FitViewProps, "pattern" | "unit"> {
+  readonly area: FitArea;
+  readonly remarks: readonly FitAnswer[];
+}
+
+function Area({ area, unit, pattern, remarks }: AreaProps) {
   const { label, governing } = area;
   return (
     <Section
@@ -80,12 +97,12 @@ function Area({ area, unit }: { readonly area: FitArea; readonly unit: LengthUni
       }
     >
       <FitTable area={area} unit={unit} />
-      <Remarks area={area} />
+      <Remarks {...{ area, pattern }} remarks={remarks.filter((remark) => remark.area === area.id)} />
     </Section>
   );
 }
 
-interface FindingProps extends Omit<FitViewProps, "areas" | "picture"> {
+interface FindingProps extends Omit<FitViewProps, "areas" | "picture" | "remarks"> {
   readonly area: FitArea;
   readonly finding: AreaFinding;
 }
@@ -106,18 +123,18 @@ function Finding({ finding, area, call, pattern, unit }: FindingProps) {
   );
 }
 
-function Remarks({ area }: { readonly area: FitArea }) {
-  const told = area.rows.flatMap(({ answers }) => answers.filter(({ says }) => says !== null));
-  if (told.length === 0) return null;
+function Remarks({ area, pattern, remarks }: Omit<AreaProps, "unit">) {
+  if (remarks.length === 0) return null;
+  const labels = new Map(pattern.sizes.map(({ id, label }) => [id, label]));
   return (
     <>
       <h3 className="mb-2 mt-5">In their own words</h3>
       <ul className="grid gap-x-8 gap-y-2 md:grid-cols-2">
-        {told.map(({ tester, name, size, scale, says }) => (
+        {remarks.map(({ tester, name, size, scale, says }) => (
           <li key={tester} className="wrap-anywhere">
             “{says}”{" "}
             <span className="text-sm text-soft">
-              {name}, {size.label}, {fitScaleWords(scale, area)}
+              {name}, {labels.get(size) ?? size}, {fitScaleWords(scale, area)}
             </span>
           </li>
         ))}

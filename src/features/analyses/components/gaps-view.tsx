@@ -5,8 +5,9 @@ import { EmptyState } from "@/ui/empty-state";
 import { Notice } from "@/ui/notice";
 import { gapAddress } from "../gap-address";
 import { gapBoard, type GapBoard } from "../gap-board";
-import type { LoadedAnalysis } from "../loaders";
-import type { GapQuery, Show } from "../schema";
+import type { CellReading } from "../cell-detail";
+import type { Results } from "../loaders";
+import type { GapQuery, PageParts, Show } from "../schema";
 import { CellPanel, type PanelCall } from "./cell-panel";
 import { GapGrid } from "./gap-grid";
 import { GapSummary } from "./gap-summary";
@@ -15,7 +16,9 @@ import { LikelyCauses } from "./likely-causes";
 import { RulerLegend } from "./ruler-legend";
 
 interface GapsViewProps {
-  readonly analysis: LoadedAnalysis;
+  readonly results: Results<PageParts<"gaps">>;
+  /** Of the opened cell. */
+  readonly readings: readonly CellReading[];
   readonly query: GapQuery;
   readonly call: PanelCall;
   readonly unit: LengthUnit;
@@ -24,13 +27,13 @@ interface GapsViewProps {
 }
 
 /** The gap page: how the cells stand in one sentence, the rulers or the numbers, and the opened cell. */
-export function GapsView({ analysis, query, call, unit, readAnew = "" }: GapsViewProps) {
-  const { document, output } = analysis;
-  if (document.testers.length === 0) return <NoReports call={call} />;
-  const board = gapBoard(document, output, unit);
+export function GapsView({ results, readings, query, call, unit, readAnew = "" }: GapsViewProps) {
+  const { pattern, differences } = results;
+  const board = gapBoard(results, unit);
+  if (board.sizes.every(({ testers }) => testers === 0)) return <NoReports call={call} />;
   const addressOf = (cell: string) => gapAddress(call.callId, query, { cell });
   const showing = (show: Show) => gapAddress(call.callId, query, { show, cell: undefined });
-  const panel = openedPanel({ analysis, query, call, unit }, board);
+  const panel = openedPanel({ results, readings, query, call, unit }, board);
   return (
     <>
       {query.saved === undefined ? null : (
@@ -40,9 +43,8 @@ export function GapsView({ analysis, query, call, unit, readAnew = "" }: GapsVie
       )}
       <GapSummary board={board} show={query.show} addressOf={showing} />
       <LikelyCauses
-        causes={output.causes}
-        pattern={document.pattern}
-        {...{ board, unit }}
+        causes={differences.causes}
+        {...{ board, unit, pattern }}
         show={query.show}
         callId={call.callId}
         addressOf={showing}
@@ -60,12 +62,19 @@ export function GapsView({ analysis, query, call, unit, readAnew = "" }: GapsVie
   );
 }
 
-function openedPanel({ analysis, query, call, unit }: GapsViewProps, board: GapBoard) {
+function openedPanel({ results, readings, query, call, unit }: GapsViewProps, board: GapBoard) {
   const row = board.rows.find(({ cells }) => cells.some(({ key }) => key === query.cell));
   const cell = row?.cells.find(({ key }) => key === query.cell);
   if (row === undefined || cell === undefined) return null;
   const closeHref = gapAddress(call.callId, query, { cell: undefined });
-  return <CellPanel {...{ cell, analysis, call, unit, closeHref }} measurement={row.measurement} />;
+  const { pattern, differences } = results;
+  return (
+    <CellPanel
+      {...{ cell, pattern, readings, call, unit, closeHref }}
+      causes={differences.causes}
+      measurement={row.measurement}
+    />
+  );
 }
 
 function Ways({ query, callId }: { readonly query: GapQuery; readonly callId: string }) {

@@ -1,18 +1,19 @@
 import type { Suspect } from "@/engine/gaps";
 import type { LengthUnit } from "@/engine/units";
-import type { LoadedAnalysis } from "../loaders";
-import { readingTally } from "../method-numbers";
+import type { Results } from "../loaders";
+import type { PageParts } from "../schema";
 import { suspectSentence } from "../suspect-words";
 
 interface MethodAsideProps {
-  readonly analysis: LoadedAnalysis;
+  readonly results: Results<PageParts<"method">>;
+  readonly names: ReadonlyMap<string, string>;
   readonly unit: LengthUnit;
 }
 
 /** Which readings do not count, and why. */
-export function MethodAside({ analysis, unit }: MethodAsideProps) {
-  const { suspects } = analysis.output;
-  const { all, counted, left } = readingTally(analysis);
+export function MethodAside({ results, names, unit }: MethodAsideProps) {
+  const { suspects, readings } = results.method;
+  const { all, counted, left } = readings;
   const why = [
     { count: left.slip, says: "look like a slip and are set aside until one of you says otherwise" },
     { count: left["set-aside"], says: "were set aside by one of you" },
@@ -37,7 +38,7 @@ export function MethodAside({ analysis, unit }: MethodAsideProps) {
         <ul className="list-disc space-y-1 pl-5">
           {suspects.map((suspect: Suspect, at) => (
             <li key={at} className="numbers max-w-3xl wrap-anywhere">
-              {suspectSentence(suspect, analysis, unit)}
+              {suspectSentence(suspect, { pattern: results.pattern, names }, unit)}
             </li>
           ))}
         </ul>

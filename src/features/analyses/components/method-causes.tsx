@@ -1,25 +1,26 @@
 import type { LengthUnit } from "@/engine/units";
 import { TABLE, TABLE_HEAD, TABLE_ROW, TableFrame } from "@/ui/table-frame";
 import { causeSentence } from "../cause-words";
-import type { LoadedAnalysis } from "../loaders";
-import { candidateCount } from "../method-numbers";
+import type { Results } from "../loaders";
+import type { PageParts } from "../schema";
 
 interface MethodCausesProps {
-  readonly analysis: LoadedAnalysis;
+  readonly results: Results<PageParts<"method">>;
   readonly unit: LengthUnit;
 }
 
 /** How the inputs of the pattern are tried as causes, and the evidence of those that were named. */
-export function MethodCauses({ analysis, unit }: MethodCausesProps) {
-  const { causes } = analysis.output;
+export function MethodCauses({ results, unit }: MethodCausesProps) {
+  const { causes } = results.differences;
   return (
     <>
       <p className="mb-3 text-soft">
         Each input of the pattern, an allowance, a count in one size, how a fabric settles, moves its own measurements
-        in its own proportion. {candidateCount(analysis)} such inputs were tried on this call. For each, the spreads are
-        estimated anew with that input free to be wrong, and its <em>evidence</em> is how much likelier the measurements
-        become: the difference of the log marginal likelihoods, less a price for how many inputs of its kind were tried,
-        since among many one wins by luck. An evidence of 1 makes them 2.7 times as likely, one of 5 about 150 times.
+        in its own proportion. {results.method.candidates} such inputs were tried on this call. For each, the spreads
+        are estimated anew with that input free to be wrong, and its <em>evidence</em> is how much likelier the
+        measurements become: the difference of the log marginal likelihoods, less a price for how many inputs of its
+        kind were tried, since among many one wins by luck. An evidence of 1 makes them 2.7 times as likely, one of 5
+        about 150 times.
       </p>
       <p className="mb-4 text-soft">
         The best is named while it pays, three at most. Those that come within 2 of its evidence are told as nearly as
@@ -47,7 +48,7 @@ export function MethodCauses({ analysis, unit }: MethodCausesProps) {
                 {causes.map((cause) => (
                   <tr key={`${cause.kind} ${cause.id} ${cause.size ?? ""}`} className={`${TABLE_ROW} align-top`}>
                     <th scope="row" className="md:min-w-52 font-normal wrap-anywhere">
-                      {causeSentence(cause, analysis.document.pattern, unit)}
+                      {causeSentence(cause, results.pattern, unit)}
                     </th>
                     <td className="text-right">{cause.evidence.toFixed(1)}</td>
                     <td className="text-right">{Math.round(cause.explains * 100)} %</td>

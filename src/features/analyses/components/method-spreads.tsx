@@ -1,17 +1,18 @@
 import type { LengthUnit } from "@/engine/units";
 import { TABLE, TABLE_HEAD, TABLE_ROW, TableFrame } from "@/ui/table-frame";
-import type { LoadedAnalysis } from "../loaders";
+import type { Results } from "../loaders";
+import type { PageParts } from "../schema";
 import { spreads } from "../method-numbers";
 
 interface MethodSpreadsProps {
-  readonly analysis: LoadedAnalysis;
+  readonly results: Results<PageParts<"method">>;
   readonly unit: LengthUnit;
 }
 
 /** The six spreads that the call's own readings tell. */
-export function MethodSpreads({ analysis, unit }: MethodSpreadsProps) {
-  const { document, output } = analysis;
-  const named = output.causes.length > 0;
+export function MethodSpreads({ results, unit }: MethodSpreadsProps) {
+  const { pattern, differences, method } = results;
+  const named = differences.causes.length > 0;
   return (
     <>
       <p className="mb-4 text-soft">
@@ -34,7 +35,7 @@ export function MethodSpreads({ analysis, unit }: MethodSpreadsProps) {
               </tr>
             </thead>
             <tbody>
-              {spreads(output, document.pattern, unit).map(({ key, name, meaning, words }) => (
+              {spreads(method.variances, pattern, unit).map(({ key, name, meaning, words }) => (
                 <tr key={key} className={`${TABLE_ROW} align-top`}>
                   <th scope="row" className="md:min-w-28">
                     {name}

@@ -1,4 +1,4 @@
-import type { GapsOutput } from "@/engine/gaps";
+import type { Cell } from "@/engine/gaps";
 import { TABLE, TABLE_HEAD, TABLE_ROW, TableFrame } from "@/ui/table-frame";
 import { verdictTally } from "../method-numbers";
 import type { CellState } from "../verdict-words";
@@ -25,8 +25,8 @@ const ROWS: readonly { readonly state: CellState; readonly says: string; readonl
 ];
 
 /** What each verdict means as a chance, and how often it was passed here. */
-export function MethodVerdicts({ output }: { readonly output: GapsOutput }) {
-  const tally = verdictTally(output);
+export function MethodVerdicts({ cells }: { readonly cells: readonly Cell[] }) {
+  const tally = verdictTally(cells);
   return (
     <>
       <p className="mb-4 text-soft">

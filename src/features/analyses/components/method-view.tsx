@@ -4,7 +4,8 @@ import type { LengthUnit } from "@/engine/units";
 import { EmptyState } from "@/ui/empty-state";
 import { Notice } from "@/ui/notice";
 import { Section } from "@/ui/section";
-import type { LoadedAnalysis } from "../loaders";
+import type { Results } from "../loaders";
+import type { PageParts } from "../schema";
 import { methodExample, plainAverage } from "../method-example";
 import { MethodAside } from "./method-aside";
 import { MethodCauses } from "./method-causes";
@@ -16,24 +17,24 @@ import { PlainAverageTable } from "./plain-average-table";
 
 interface MethodViewProps {
   readonly callId: string;
-  readonly analysis: LoadedAnalysis;
+  readonly results: Results<PageParts<"method">>;
+  readonly names: ReadonlyMap<string, string>;
   readonly unit: LengthUnit;
   /** One term of a measurement in words, as the pattern's own pages say it. */
   readonly sayTerm: (term: ExplainedTerm) => string;
 }
 
 /** How the call is reckoned, with its own numbers. */
-export function MethodView({ callId, analysis, unit, sayTerm }: MethodViewProps) {
-  const { document, output } = analysis;
-  const { status } = output;
-  if (document.testers.length === 0)
+export function MethodView({ callId, results, names, unit, sayTerm }: MethodViewProps) {
+  const { status, cells, testersBySize } = results.differences;
+  if (testersBySize.every((testers) => testers === 0))
     return (
       <EmptyState title="Nothing to reckon yet">
         <p>As soon as testers’ reports are here, this page follows one of their measurements through all the sums.</p>
       </EmptyState>
     );
-  const example = methodExample(analysis);
-  const average = plainAverage(analysis);
+  const example = methodExample({ ...results, names });
+  const average = plainAverage({ ...results, names });
   return (
     <div className="[&_p]:max-w-3xl">
       {status === "converged" ? null : (
@@ -56,16 +57,16 @@ export function MethodView({ callId, analysis, unit, sayTerm }: MethodViewProps)
         </Section>
       )}
       <Section title="What the verdicts mean">
-        <MethodVerdicts output={output} />
+        <MethodVerdicts cells={cells} />
       </Section>
       <Section title="How large the spreads are here">
-        <MethodSpreads {...{ analysis, unit }} />
+        <MethodSpreads {...{ results, unit }} />
       </Section>
       <Section title="How causes are found">
-        <MethodCauses {...{ analysis, unit }} />
+        <MethodCauses {...{ results, unit }} />
       </Section>
       <Section title="What is set aside">
-        <MethodAside {...{ analysis, unit }} />
+        <MethodAside {...{ results, names, unit }} />
       </Section>
       <Section title="What this cannot know">
         <MethodLimits />

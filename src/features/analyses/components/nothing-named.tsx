@@ -5,21 +5,22 @@ import { EmptyState } from "@/ui/empty-state";
 import { Section } from "@/ui/section";
 import { TABLE, TABLE_HEAD, TABLE_ROW, TableFrame } from "@/ui/table-frame";
 import { gapBoard, type BoardCell } from "../gap-board";
-import type { LoadedAnalysis } from "../loaders";
+import type { Results } from "../loaders";
+import type { PageParts } from "../schema";
 import { moreTesters } from "../verdict-words";
 import type { PanelCall } from "./cell-panel";
 
 interface NothingNamedProps {
-  readonly analysis: LoadedAnalysis;
+  readonly results: Results<PageParts<"changes">>;
   readonly call: PanelCall;
   readonly unit: LengthUnit;
 }
 
 /** Where no cause is named: what that means, and what can be done all the same. */
-export function NothingNamed({ analysis, call, unit }: NothingNamedProps) {
-  const { document, output } = analysis;
+export function NothingNamed({ results, call, unit }: NothingNamedProps) {
   const gapsHref = `/calls/${call.callId}/gaps`;
-  if (document.testers.length === 0)
+  const board = gapBoard(results, unit);
+  if (board.sizes.every(({ testers }) => testers === 0))
     return (
       <EmptyState title="No reports yet" actions={<Paste call={call} />}>
         <p>
@@ -28,7 +29,6 @@ export function NothingNamed({ analysis, call, unit }: NothingNamedProps) {
         </p>
       </EmptyState>
     );
-  const board = gapBoard(document, output, unit);
   const rows = board.rows.flatMap(({ measurement, cells }) => cells.map((cell) => ({ measurement, cell })));
   const off = rows.filter(({ cell }) => cell.state === "off" || cell.state === "leaning");
   if (off.length === 0)

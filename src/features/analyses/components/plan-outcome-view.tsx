@@ -1,5 +1,5 @@
 import type { ReactNode } from "react";
-import type { GapsOutput } from "@/engine/gaps";
+import type { Taken } from "@/engine/revision";
 import type { LengthUnit } from "@/engine/units";
 import { ButtonLink } from "@/ui/button";
 import { Notice } from "@/ui/notice";
@@ -23,23 +23,25 @@ export interface Warning {
 
 interface PlanOutcomeViewProps {
   readonly loaded: LoadedPlan;
-  readonly analysis: GapsOutput;
+  readonly take: readonly Taken[];
   readonly revised: RevisedPlan;
   readonly callId: string;
   readonly mayEdit: boolean;
   readonly unit: LengthUnit;
-  /** The newest revision's number. */
+  /** The newest revision's number, and the call's version now. */
   readonly number: number;
+  readonly callVersion: number;
   readonly changes: ReactNode;
   readonly warnings: readonly Warning[];
 }
 
 /** Everything that changes where a plan is saved, before it is. */
 export function PlanOutcomeView(props: PlanOutcomeViewProps) {
-  const { loaded, analysis, revised, callId, unit, changes, warnings } = props;
+  const { loaded, take, revised, callId, unit, changes, warnings } = props;
   const { plan, base } = loaded;
-  const outcome = planOutcome({ before: base.document, analysis, take: plan.take, plan: revised });
-  const taken = takenWords(plan.take, { analysis, pattern: base.document, unit });
+  const { cells, causes } = plan.differences;
+  const outcome = planOutcome({ before: base.document, cellsBefore: cells, take, plan: revised });
+  const taken = takenWords(take, { causes, pattern: base.document, unit });
   const missed = missedWords(outcome.rows, unit);
   return (
     <>
@@ -96,8 +98,15 @@ export function PlanOutcomeView(props: PlanOutcomeViewProps) {
   );
 }
 
-function Saving({ loaded, callId, mayEdit, number, reason }: PlanOutcomeViewProps & { readonly reason: string }) {
-  const { plan, overtaken } = loaded;
+function Saving({
+  loaded,
+  callVersion,
+  callId,
+  mayEdit,
+  number,
+  reason,
+}: PlanOutcomeViewProps & { readonly reason: string }) {
+  const { plan } = loaded;
   if (!mayEdit) return <Notice>You may look at this. Only the pattern’s owner or an editor may save it.</Notice>;
   if (number !== plan.baseNumber)
     return (
@@ -116,7 +125,7 @@ function Saving({ loaded, callId, mayEdit, number, reason }: PlanOutcomeViewProp
     );
   return (
     <Section title={`Save it as revision ${plan.baseNumber + 1}`}>
-      {overtaken ? (
+      {plan.callVersion !== callVersion ? (
         <Notice tone="problem" title="Reports came in since this was worked out">
           <p>
             You can save it as it is, or{" "}

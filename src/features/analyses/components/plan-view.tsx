@@ -5,7 +5,7 @@ import { Notice } from "@/ui/notice";
 import type { LoadedPlan } from "../loaders";
 import type { RevisedPlan } from "../plan-outcome";
 import { PlanOutcomeView, type Warning } from "./plan-outcome-view";
-import { StillReckoning } from "./still-reckoning";
+import { StillCalculating } from "./still-calculating";
 
 interface PlanViewProps {
   readonly loaded: LoadedPlan;
@@ -13,8 +13,9 @@ interface PlanViewProps {
   readonly patternId: string;
   readonly mayEdit: boolean;
   readonly unit: LengthUnit;
-  /** The newest revision's number. */
+  /** The newest revision's number, and the call's version now. */
   readonly number: number;
+  readonly callVersion: number;
   /** What the pattern's own feature draws of the revised pattern. */
   readonly draw: (revised: RevisedPlan) => { readonly changes: ReactNode; readonly warnings: readonly Warning[] };
 }
@@ -22,14 +23,14 @@ interface PlanViewProps {
 /** What becomes of the pattern where the chosen proposals are taken, or why nothing can. */
 export function PlanView(props: PlanViewProps) {
   const { loaded, callId, patternId, draw } = props;
-  const { plan, analysis } = loaded;
-  const { output } = plan;
+  const { output, request } = loaded.plan;
   const back = <ButtonLink href={`/calls/${callId}/changes`}>Back to what to change</ButtonLink>;
-  if (output === null) return <StillReckoning what="plan" />;
+  if (output === null)
+    return <StillCalculating what="plan" watch={`/calls/${callId}/changes/${loaded.plan.planId}/status`} />;
+  if (request.kind !== "proposals") return <Overtaken>{back}</Overtaken>;
   switch (output.status) {
     case "revised":
-      if (analysis === null) return <Overtaken>{back}</Overtaken>;
-      return <PlanOutcomeView {...props} {...{ analysis }} revised={output} {...draw(output)} />;
+      return <PlanOutcomeView {...props} take={request.take} revised={output} {...draw(output)} />;
     case "infeasible":
       return (
         <>
@@ -81,6 +82,16 @@ export function PlanView(props: PlanViewProps) {
           {back}
         </>
       );
+    case "failed":
+      return (
+        <>
+          <Notice tone="problem" title="This could not be calculated, and it is our mistake">
+            <p>Nothing was changed. Accept fewer proposals at once, or correct the numbers by hand.</p>
+          </Notice>
+          {back}
+        </>
+      );
+    case "expected":
     case "overtaken":
       return <Overtaken>{back}</Overtaken>;
   }

@@ -15,7 +15,7 @@ interface RevisionEvidenceProps {
 
 /** What a revision rests on: what the test had shown when it was saved. */
 export function RevisionEvidence({ evidence, before, unit }: RevisionEvidenceProps) {
-  const { take, analysis, misworked, call } = evidence;
+  const { take, causes, testers, misworked, call } = evidence;
   return (
     <Section
       title="What it rests on"
@@ -29,13 +29,12 @@ export function RevisionEvidence({ evidence, before, unit }: RevisionEvidencePro
           ) : (
             "a test call that is gone"
           )}{" "}
-          showed when this was saved, from {analysis.testers.length} testers. It is kept as it was, whatever reports
-          come later.
+          showed when this was saved, from {testers} testers. It is kept as it was, whatever reports come later.
         </>
       }
     >
       {misworked.length === 0 ? null : <p className="mb-4 max-w-3xl">{misworkedWords(misworked, before)}</p>}
-      <TakenList taken={takenWords(take, { analysis, pattern: before, unit })} />
+      <TakenList taken={takenWords(take, { causes, pattern: before, unit })} />
     </Section>
   );
 }

@@ -1,6 +1,7 @@
 import type { LengthUnit } from "@/engine/units";
 import { formatChange } from "@/ui/format-length";
-import type { CellReading, NotCounted } from "../cell-detail";
+import type { NotCounted } from "@/engine/results";
+import type { CellReading } from "../cell-detail";
 import { driftWords } from "../drift-words";
 import type { ShownStep } from "../shown-steps";
 import { slipWords } from "../slip-words";

@@ -1,7 +1,7 @@
 import { ChoiceLinks } from "@/ui/choice-links";
 import { EmptyState } from "@/ui/empty-state";
 import type { TesterBoard } from "../tester-board";
-import { boardSentence, standsOut } from "../tester-words";
+import { boardSentence } from "../tester-words";
 import { TesterConsistency } from "./tester-consistency";
 import { TesterNumbers } from "./tester-numbers";
 
@@ -13,7 +13,7 @@ interface TestersViewProps {
 
 /** Every tester beside the others. */
 export function TestersView({ callId, board, view }: TestersViewProps) {
-  if (board.rows.length === 0)
+  if (board.testers === 0)
     return (
       <EmptyState title="No reports yet">
         <p>
@@ -23,7 +23,7 @@ export function TestersView({ callId, board, view }: TestersViewProps) {
       </EmptyState>
     );
   const address = `/calls/${callId}/testers`;
-  const out = board.rows.filter(standsOut);
+  const { standOut: out } = board;
   return (
     <>
       <p className="numbers mb-6 max-w-4xl font-serif text-xl leading-relaxed wrap-anywhere">

@@ -1,26 +1,28 @@
+import Link from "next/link";
 import type { PatternDocument, Places } from "@/engine/pattern";
 import { own } from "@/engine/pattern";
 import { EmptyState } from "@/ui/empty-state";
 import { Section } from "@/ui/section";
 import { TABLE, TABLE_HEAD, TABLE_ROW, TableFrame } from "@/ui/table-frame";
-import type { CallReport } from "../data";
+import type { CallReport, ReportsBySize } from "../reports-data";
 
 interface CallOverviewProps {
+  readonly callId: string;
   readonly pattern: PatternDocument;
   readonly places: Places;
-  readonly reports: readonly CallReport[];
+  readonly reports: ReportsBySize;
   /** Testers are invited and report by themselves. */
   readonly isRun: boolean;
 }
 
-/** More names than these in a size are folded. */
+/** More names than these in a size stand on the page of progress. */
 const MOST_LISTED = 12;
 
 const DAY = new Intl.DateTimeFormat("en-GB", { day: "numeric", month: "long", year: "numeric", timeZone: "UTC" });
 
 /** Who has reported in which size, and how many were looked for. */
-export function CallOverview({ pattern, places, reports, isRun }: CallOverviewProps) {
-  if (reports.length === 0)
+export function CallOverview({ callId, pattern, places, reports, isRun }: CallOverviewProps) {
+  if (reports.total === 0)
     return (
       <EmptyState title="Nobody has reported yet">
         <p>
@@ -49,7 +51,11 @@ export function CallOverview({ pattern, places, reports, isRun }: CallOverviewPr
                 </th>
                 <td className="text-soft">{placesWords(own(places, id))}</td>
                 <td>
-                  <Testers reports={reports.filter(({ size }) => size === id)} />
+                  <Testers
+                    many={reports.bySize.get(id) ?? 0}
+                    reports={reports.listed?.filter(({ size }) => size === id) ?? null}
+                    href={`/calls/${callId}/progress?size=${id}`}
+                  />
                 </td>
               </tr>
             ))}
@@ -60,9 +66,23 @@ export function CallOverview({ pattern, places, reports, isRun }: CallOverviewPr
   );
 }
 
-function Testers({ reports }: { readonly reports: readonly CallReport[] }) {
-  if (reports.length === 0) return <span className="text-soft italic">no report yet</span>;
-  const list = (
+interface TestersProps {
+  readonly many: number;
+  /** Null where all of the call are too many to be listed here. */
+  readonly reports: readonly CallReport[] | null;
+  /** Where those of the size are listed. */
+  readonly href: string;
+}
+
+function Testers({ many, reports, href }: TestersProps) {
+  if (many === 0) return <span className="text-soft italic">no report yet</span>;
+  if (reports === null || many > MOST_LISTED)
+    return (
+      <Link href={href} prefetch={false} className="text-link inline-flex min-h-6 items-center">
+        {many === 1 ? "1 tester" : `${many} testers`}
+      </Link>
+    );
+  return (
     <ul className="flex flex-wrap gap-x-8 gap-y-1">
       {reports.map(({ code, name, sentAt, revisionNumber }) => (
         <li key={code} className="wrap-anywhere">
@@ -73,15 +93,6 @@ function Testers({ reports }: { readonly reports: readonly CallReport[] }) {
         </li>
       ))}
     </ul>
-  );
-  if (reports.length <= MOST_LISTED) return list;
-  return (
-    <details>
-      <summary className="inline-flex min-h-6 items-center text-thread underline underline-offset-4">
-        {reports.length} testers
-      </summary>
-      {list}
-    </details>
   );
 }
 

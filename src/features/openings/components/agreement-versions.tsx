@@ -8,13 +8,13 @@ export function AgreementVersions({ versions }: { readonly versions: readonly Bi
     <div className="mt-12">
       <Section title="Who agreed to what">
         <ul className="grid gap-3">
-          {versions.map(({ version, text, createdAt, binds }, at) => (
+          {versions.map(({ version, text, createdAt, binds, many }, at) => (
             <li key={version} className="rounded-sheet border border-line bg-sheet px-5 py-4 shadow-sheet">
               <p>
                 <b>Version {version}</b>, since <Day at={createdAt} />
                 {at === 0 ? ": the one that is agreed to now" : null}
               </p>
-              <p className="wrap-anywhere text-soft">{bindsWords(binds)}</p>
+              <p className="wrap-anywhere text-soft">{bindsWords(binds, many)}</p>
               <details className="mt-2">
                 <summary className="text-link min-h-6 text-sm">Its text</summary>
                 <p className="mt-1 max-w-3xl whitespace-pre-wrap wrap-anywhere text-sm">{text}</p>
@@ -27,18 +27,18 @@ export function AgreementVersions({ versions }: { readonly versions: readonly Bi
   );
 }
 
-function bindsWords(binds: BindingAgreement["binds"]) {
+function bindsWords(binds: BindingAgreement["binds"], many: number) {
   if (binds.length === 0) return "It binds nobody so far.";
   return (
     <>
       It binds{" "}
       {binds.map((name, at) => (
         <span key={at}>
-          {at === 0 ? "" : at === binds.length - 1 ? " and " : ", "}
+          {at === 0 ? "" : at === many - 1 ? " and " : ", "}
           <bdi>{name ?? "somebody whose name was deleted"}</bdi>
         </span>
       ))}
-      .
+      {many > binds.length ? ` and ${many - binds.length} more` : null}.
     </>
   );
 }

@@ -3,14 +3,13 @@ import { Sheet } from "@/ui/sheet";
 import { bodyField, type AskableMeasurement } from "../field-names";
 import type { OpeningFormState } from "./opening-form-state";
 import { SpotFields, type SpotAdvice } from "./spot-fields";
-import { ChoiceField, DayField, LineField, TextField } from "./typed-field";
+import { ChoiceField, DayField, LineField, TextField, ZoneField } from "./typed-field";
 
 /** What the form shows beside what was typed. */
 export interface OpeningContent {
   readonly sizes: readonly { readonly id: string; readonly label: string; readonly made: string }[];
   readonly body: readonly AskableMeasurement[];
   readonly advice: SpotAdvice;
-  readonly timeZones: readonly string[];
 }
 
 interface OpeningFieldsProps extends OpeningContent {
@@ -18,7 +17,7 @@ interface OpeningFieldsProps extends OpeningContent {
 }
 
 /** All that an opening is made of, section by section. */
-export function OpeningFields({ state, sizes, body, advice, timeZones }: OpeningFieldsProps) {
+export function OpeningFields({ state, sizes, body, advice }: OpeningFieldsProps) {
   return (
     <>
       <Section title="The call">
@@ -41,7 +40,7 @@ export function OpeningFields({ state, sizes, body, advice, timeZones }: Opening
         title="Days"
         intro="Everybody sees them in your time zone and in her own. A day to do something by is over at midnight."
       >
-        <DayFields state={state} timeZones={timeZones} />
+        <DayFields state={state} />
       </Section>
       <Section title="The work">
         <WorkFields state={state} />
@@ -61,18 +60,15 @@ export function OpeningFields({ state, sizes, body, advice, timeZones }: Opening
   );
 }
 
-function DayFields({ state, timeZones }: Pick<OpeningFieldsProps, "state" | "timeZones">) {
-  const { defaultValue: zone } = state.field("timeZone").control;
-  const zones = zone === "" || timeZones.includes(zone) ? timeZones : [zone, ...timeZones];
-  const choices = zones.map((name) => ({ value: name, label: name.replaceAll("_", " ") }));
+function DayFields({ state }: Pick<OpeningFieldsProps, "state">) {
   return (
     <Sheet className="grid gap-x-6 pb-1 sm:grid-cols-2 sm:pb-1">
       <div className="sm:col-span-2 sm:max-w-sm">
-        <ChoiceField
+        <ZoneField
           state={state}
           name="timeZone"
           label="Time zone of these days"
-          choices={[{ value: "", label: "Choose a time zone" }, ...choices]}
+          hint="Continent and city, such as Europe/Lisbon."
         />
       </div>
       <DayField state={state} name="applyUntil" label="Last day to apply" />

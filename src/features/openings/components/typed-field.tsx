@@ -1,5 +1,6 @@
 import type { ReactNode } from "react";
 import { Field, Select, TextArea, TextInput } from "@/ui/field";
+import { ZoneInput } from "@/ui/zone-input";
 import type { OpeningFormState } from "./opening-form-state";
 
 interface TypedFieldProps {
@@ -28,6 +29,11 @@ export function LineField({ numeric = false, ...props }: TypedFieldProps & { rea
       )}
     </TypedField>
   );
+}
+
+/** A time zone by its name. */
+export function ZoneField(props: TypedFieldProps) {
+  return <TypedField {...props}>{(control) => <ZoneInput {...control} />}</TypedField>;
 }
 
 /** A text of several lines. */

@@ -1,6 +1,7 @@
 import { useId } from "react";
 import { PersonShape } from "./person-shape";
-import { rulerLayout, type RulerLayout, type RulerPerson, type RulerSize } from "./ruler-layout";
+import { RulerCrowd } from "./ruler-crowd";
+import { MANY, rulerLayout, type RulerLayout, type RulerPerson, type RulerSize } from "./ruler-layout";
 
 interface BodyRulerProps {
   readonly title: string;
@@ -37,7 +38,7 @@ export function BodyRuler({ title, description, unit, sizes, people, says }: Bod
         <desc id={`${id}-description`}>{description}</desc>
         <Sizes layout={layout} />
         <Axis layout={layout} unit={unit} />
-        <People layout={layout} says={says} />
+        {people.length > MANY ? <RulerCrowd layout={layout} unit={unit} /> : <People layout={layout} says={says} />}
       </svg>
     </div>
   );

@@ -12,6 +12,9 @@ import { STATE_WORDS } from "./standing-words";
 /** More than this cannot be weighed against each other. */
 const MOST_CHOICES = 5;
 
+/** Of more who left a size, only how many. */
+const MOST_LEFT = 10;
+
 /** Places that fell free, and who of those waiting fits best; nobody else moves. */
 export function FreePlacesSection({ loaded, frame }: { readonly loaded: LoadedPlaces; readonly frame: PlacesFrame }) {
   if (loaded.free.length === 0) return null;
@@ -44,12 +47,13 @@ function FreePlace({ free, loaded, frame }: FreePlaceProps) {
         {free.free === 1 ? "1 place" : `${free.free} places`} in {label} {free.free === 1 ? "is" : "are"} free again
       </h3>
       <p className="mb-4 text-soft wrap-anywhere">
-        {left.map(({ name, state }, at) => (
+        {left.slice(0, MOST_LEFT).map(({ name, state }, at) => (
           <span key={at}>
             {at > 0 ? " · " : null}
             <bdi>{name}</bdi>: {STATE_WORDS[state].toLowerCase()}
           </span>
         ))}
+        {left.length > MOST_LEFT ? ` · and ${left.length - MOST_LEFT} more` : null}
       </p>
       {choices.length === 0 ? (
         <p>Nobody who waits can take it: no body is within reach of {label}, or it is not accepted.</p>

@@ -1,25 +1,29 @@
 import Link from "next/link";
 import { CopyText } from "@/ui/copy-text";
 import { Notice } from "@/ui/notice";
+import { Paging } from "@/ui/paging";
 import { Section } from "@/ui/section";
 import { Sheet } from "@/ui/sheet";
-import type { InvitationView } from "../invitation-views";
+import type { InvitationPage, InvitationView } from "../invitation-views";
 import { STATE_WORDS } from "./standing-words";
 
 interface InvitationsSectionProps {
   readonly callId: string;
-  readonly invitations: readonly InvitationView[];
+  readonly page: InvitationPage;
   /** How many were invited just now; null where nothing was sent. */
   readonly sent: number | null;
   /** She may invite; others see no links. */
   readonly mayEdit: boolean;
+  /** The address of another page. */
+  readonly hrefOf: (page: number) => string;
 }
 
 /** More of those who are past answering are folded, so that whom a message is for stands on top. */
 const MOST_ANSWERED = 10;
 
 /** Who has been invited, with the message to copy as long as an answer is awaited. */
-export function InvitationsSection({ callId, invitations, sent, mayEdit }: InvitationsSectionProps) {
+export function InvitationsSection({ callId, page, sent, mayEdit, hrefOf }: InvitationsSectionProps) {
+  const { invitations } = page;
   if (invitations.length === 0) return null;
   const awaited = invitations.filter(({ state }) => state === "invited");
   const answered = invitations.filter(({ state }) => state !== "invited");
@@ -41,7 +45,7 @@ export function InvitationsSection({ callId, invitations, sent, mayEdit }: Invit
         {sent === null ? null : <Sent sent={sent} />}
         <Sheet>
           <InvitationList invitations={awaited} mayEdit={mayEdit} />
-          {answered.length > MOST_ANSWERED ? (
+          {answered.length > MOST_ANSWERED && awaited.length > 0 ? (
             <details className={awaited.length > 0 ? "mt-3 border-t border-line pt-1" : ""}>
               <summary className="inline-flex min-h-11 items-center text-thread underline underline-offset-4">
                 {answered.length} whose answer is not awaited any more
@@ -54,6 +58,7 @@ export function InvitationsSection({ callId, invitations, sent, mayEdit }: Invit
             </div>
           )}
         </Sheet>
+        <Paging label="Pages of invitations" page={page.page} pages={page.pages} hrefOf={hrefOf} />
       </Section>
     </div>
   );

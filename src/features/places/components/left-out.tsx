@@ -2,6 +2,8 @@ import Link from "next/link";
 import type { LoadedPlaces } from "../loaders";
 import type { PlacesFrame } from "./placing-table";
 
+const MOST_NAMED = 10;
+
 /** Who is not considered at all, and why: no word, a no, a maybe, a body that is not known. */
 export function LeftOut({ loaded, frame }: { readonly loaded: LoadedPlaces; readonly frame: PlacesFrame }) {
   const { rows, board } = loaded;
@@ -19,12 +21,15 @@ export function LeftOut({ loaded, frame }: { readonly loaded: LoadedPlaces; read
           .
         </p>
       ) : null}
-      {board.withoutBody.map(({ name, missing }, at) => (
+      {board.withoutBody.slice(0, MOST_NAMED).map(({ name, missing }, at) => (
         <p key={at} className="wrap-anywhere">
           <bdi className="font-semibold">{name}</bdi> cannot be placed: no{" "}
           {missing.map((id) => (frame.measurements[fitBy.indexOf(id)] ?? id).toLowerCase()).join(" and no ")} is known.
         </p>
       ))}
+      {board.withoutBody.length > MOST_NAMED ? (
+        <p>So it is with {board.withoutBody.length - MOST_NAMED} more.</p>
+      ) : null}
       {rows.withdrawn > 0 ? <p>{rows.withdrawn} of those who applied withdrew.</p> : null}
     </div>
   );

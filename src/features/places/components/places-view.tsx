@@ -1,7 +1,7 @@
 import { Notice } from "@/ui/notice";
 import { Section } from "@/ui/section";
 import { countConsidered } from "../applicants-document";
-import type { InvitationView } from "../invitation-views";
+import type { InvitationPage } from "../invitation-views";
 import type { LoadedPlaces } from "../loaders";
 import { placesHref } from "../places-href";
 import type { PlacesQuery } from "../schema";
@@ -22,7 +22,7 @@ interface PlacesViewProps {
   readonly call: { readonly callId: string; readonly mayEdit: boolean; readonly isOpen: boolean };
   readonly unit: PlacesFrame["unit"];
   readonly query: PlacesQuery;
-  readonly invitations: readonly InvitationView[];
+  readonly invitations: InvitationPage;
   /** Names the placing that stands on the page. */
   readonly saw: string;
 }
@@ -73,7 +73,13 @@ export function PlacesView({ loaded, call, unit, query, invitations, saw }: Plac
         isAsSolved={board.wouldMove?.length === 0}
         mayAct={frame.mayAct}
       />
-      <InvitationsSection {...{ callId, invitations }} sent={query.sent ?? null} mayEdit={call.mayEdit} />
+      <InvitationsSection
+        callId={callId}
+        page={invitations}
+        sent={query.sent ?? null}
+        mayEdit={call.mayEdit}
+        hrefOf={(invited) => `${frame.hrefWith({ invited })}#invitations`}
+      />
     </>
   );
 }

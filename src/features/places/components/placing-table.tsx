@@ -1,6 +1,8 @@
 import Link from "next/link";
 import type { LengthUnit } from "@/engine/units";
 import { formatLength } from "@/ui/format-length";
+import { pageOfList } from "@/ui/page-number";
+import { Paging } from "@/ui/paging";
 import { TABLE, TABLE_HEAD, TABLE_ROW, TableFrame } from "@/ui/table-frame";
 import type { BoardPerson, BoardSize } from "../placing-board";
 import type { PlacesQuery } from "../schema";
@@ -49,11 +51,36 @@ export function PlacingTable({ sizes, frame }: { readonly sizes: readonly BoardS
         {sizes.map((size) => (
           <tbody key={size.id}>
             <SizeHead {...{ size, frame, isFolded }} isListed={isListed(size)} />
-            {isListed(size) ? size.people.map((person) => <PersonRow key={person.key} {...{ person, frame }} />) : null}
+            {isListed(size) ? <SizePeople {...{ size, frame }} /> : null}
           </tbody>
         ))}
       </table>
     </TableFrame>
+  );
+}
+
+/** Those of a size, a page of them at a time. */
+function SizePeople({ size: { label, people }, frame }: { readonly size: BoardSize; readonly frame: PlacesFrame }) {
+  const { page, pages, skip, take } = pageOfList(frame.query.placed ?? 1, people.length);
+  const isShown = ({ key }: BoardPerson, index: number) =>
+    (index >= skip && index < skip + take) || key === frame.query.change;
+  return (
+    <>
+      {people.filter(isShown).map((person) => (
+        <PersonRow key={person.key} {...{ person, frame }} />
+      ))}
+      {pages > 1 ? (
+        <tr>
+          <td colSpan={frame.measurements.length + 4}>
+            <Paging
+              label={`Pages of those in ${label}`}
+              {...{ page, pages }}
+              hrefOf={(placed) => frame.hrefWith({ placed, change: undefined })}
+            />
+          </td>
+        </tr>
+      ) : null}
+    </>
   );
 }
 
@@ -86,7 +113,7 @@ function SizeHead({ size, frame, isFolded, isListed }: SizeHeadProps) {
           ) : null}
           {isFolded && people.length > 0 ? (
             <Link
-              href={frame.hrefWith({ in: isListed ? undefined : size.id, change: undefined })}
+              href={frame.hrefWith({ in: isListed ? undefined : size.id, change: undefined, placed: undefined })}
               scroll={false}
               prefetch={false}
               className="ml-3 inline-flex min-h-9 items-center text-sm font-normal text-link"

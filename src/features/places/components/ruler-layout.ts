@@ -48,7 +48,8 @@ const LABEL_HEIGHT = 36;
 const REACH_LANE = 8;
 const FAN = 92;
 const FAN_OF_MANY = 150;
-const MANY = 60;
+/** More than these are drawn as bars, not each by a head. */
+export const MANY = 60;
 const MOST_INITIALS = 36;
 const TALLEST_PEOPLE = 210;
 /** Below the axis: its numbers, and the name of whoever is pointed at. */

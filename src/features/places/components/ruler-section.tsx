@@ -3,7 +3,7 @@ import { Section } from "@/ui/section";
 import type { PlacesBoard } from "../placing-board";
 import { BodyRuler } from "./body-ruler";
 import { MARK_WORDS, PersonShape } from "./person-shape";
-import type { PersonMark, RulerPerson } from "./ruler-layout";
+import { MANY, type PersonMark, type RulerPerson } from "./ruler-layout";
 import { personSays, rulerDescription, rulerOfBoard } from "./ruler-of-board";
 import type { PlacesFrame } from "./placing-table";
 
@@ -28,7 +28,11 @@ export function RulerSection({ board, frame, measurement, hrefOf }: RulerSection
   return (
     <Section
       title={`Bodies on a ruler: ${label.toLowerCase()}`}
-      intro="Each person stands where her body is; a line leads to the size where she is placed. The bar behind a size is its reach."
+      intro={
+        ruler.people.length > MANY
+          ? "How many people have which body; lines lead from a bar to the sizes where they are placed. The band behind a size is its reach."
+          : "Each person stands where their body is; a line leads to the size where they are placed. The band behind a size is its reach."
+      }
       actions={
         fitBy.length > 1 ? (
           <ChoiceLinks

@@ -14,6 +14,9 @@ interface SendPanelProps {
   readonly mayAct: boolean;
 }
 
+/** Of more, only how many stand in each size; the table above names them. */
+const MOST_NAMED = 60;
+
 /** Whom sending would invite, to which size: what is listed here and nothing else. */
 export function SendPanel({ callId, saw, sizes, endsOn, timeZone, isAsSolved, mayAct }: SendPanelProps) {
   const bySize = sizes
@@ -33,12 +36,14 @@ export function SendPanel({ callId, saw, sizes, endsOn, timeZone, isAsSolved, ma
             <div key={id} className="contents">
               <dt className="font-semibold">{label}</dt>
               <dd className="wrap-anywhere max-sm:mb-2">
-                {people.map(({ key, name }, at) => (
-                  <span key={key}>
-                    {at > 0 ? ", " : null}
-                    <bdi>{name}</bdi>
-                  </span>
-                ))}
+                {count > MOST_NAMED
+                  ? `${people.length}`
+                  : people.map(({ key, name }, at) => (
+                      <span key={key}>
+                        {at > 0 ? ", " : null}
+                        <bdi>{name}</bdi>
+                      </span>
+                    ))}
               </dd>
             </div>
           ))}

@@ -1,6 +1,7 @@
-import Link from "next/link";
 import { own } from "@/engine/pattern";
 import { formatLength } from "@/ui/format-length";
+import { pageOfList } from "@/ui/page-number";
+import { Paging } from "@/ui/paging";
 import { TABLE, TABLE_HEAD, TABLE_ROW, TableFrame } from "@/ui/table-frame";
 import type { BoardPerson } from "../placing-board";
 import { PersonChange, PersonName, type PlacesFrame } from "./placing-table";
@@ -12,13 +13,14 @@ interface WaitingTableProps {
   readonly frame: PlacesFrame;
 }
 
-/** Of more, the first are listed until all are asked for. */
-const MOST_LISTED = 20;
+const LISTED = 12;
 
 /** Who stands in no size, with her body and why. */
 export function WaitingTable({ people, measurementIds, frame }: WaitingTableProps) {
-  const isAll = frame.query.waiting === "all" || people.length <= MOST_LISTED + 1;
-  const listed = isAll ? people : people.filter(({ key }, at) => at < MOST_LISTED || key === frame.query.change);
+  const { page, pages, skip, take } = pageOfList(frame.query.waiting ?? 1, people.length, LISTED);
+  const listed = people.filter(
+    ({ key }, index) => (index >= skip && index < skip + take) || key === frame.query.change,
+  );
   return (
     <>
       <TableFrame label="Who is waiting">
@@ -52,16 +54,11 @@ export function WaitingTable({ people, measurementIds, frame }: WaitingTableProp
           </tbody>
         </table>
       </TableFrame>
-      {people.length > MOST_LISTED + 1 ? (
-        <Link
-          href={frame.hrefWith({ waiting: isAll ? undefined : "all", change: undefined })}
-          scroll={false}
-          prefetch={false}
-          className="mt-2 inline-flex min-h-11 items-center text-link"
-        >
-          {isAll ? `Show the first ${MOST_LISTED}` : `Show all ${people.length} who are waiting`}
-        </Link>
-      ) : null}
+      <Paging
+        label="Pages of those who are waiting"
+        {...{ page, pages }}
+        hrefOf={(waiting) => frame.hrefWith({ waiting, change: undefined })}
+      />
     </>
   );
 }

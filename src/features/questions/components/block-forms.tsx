@@ -25,13 +25,12 @@ export function BlockForms({ block, testerId, saying }: BlockFormsProps) {
     );
   const about = <span className="sr-only">: {block.text.slice(0, 60)}</span>;
   const address = (say: PlaceQuery["say"]) => `${here}?place=${placeKey(block.place)}&say=${say}#${anchor}`;
-  const look = "inline-flex min-h-8 items-center text-sm text-soft underline decoration-dotted hover:text-ink";
   return (
-    <p className="flex flex-wrap gap-x-5">
-      <Link href={address("question")} prefetch={false} className={look}>
+    <p className="say">
+      <Link href={address("question")} prefetch={false}>
         Ask about this place{about}
       </Link>
-      <Link href={address("trouble")} prefetch={false} className={look}>
+      <Link href={address("trouble")} prefetch={false}>
         Something went wrong here{about}
       </Link>
     </p>

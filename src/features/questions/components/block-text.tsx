@@ -27,18 +27,31 @@ function SegmentText({ segment, at }: { readonly segment: Segment; readonly at: 
       );
     case "sizes":
       return (
-        <span className="numbers text-soft">
-          {segment.parts.map(({ text, size }, part) =>
-            size === at ? <OwnNumber key={part} text={text} isNone={segment.isNone} /> : text,
+        <span className="sizes">
+          {joinedParts(segment.parts, at).map(({ text, isOwn }, part) =>
+            isOwn ? <OwnNumber key={part} text={text} isNone={segment.isNone} /> : text,
           )}
         </span>
       );
   }
 }
 
+type SizePart = Extract<Segment, { kind: "sizes" }>["parts"][number];
+
+/** What stands between the reader's numbers as one text: React marks where each text begins, which weighs more than most. */
+function joinedParts(parts: readonly SizePart[], at: number): readonly { text: string; isOwn: boolean }[] {
+  const joined: { text: string; isOwn: boolean }[] = [];
+  for (const { text, size } of parts) {
+    const [last, isOwn] = [joined.at(-1), size === at];
+    if (last === undefined || isOwn || last.isOwn) joined.push({ text, isOwn });
+    else last.text += text;
+  }
+  return joined;
+}
+
 function OwnNumber({ text, isNone }: { readonly text: string; readonly isNone: boolean }) {
   return (
-    <mark className="rounded-sm border-b-3 border-thread bg-band px-1 font-bold text-ink">
+    <mark>
       <span className="sr-only">for your size: {isNone ? "none " : ""}</span>
       {text}
     </mark>

@@ -12,33 +12,26 @@ interface InstructionsTextProps {
 
 /** The written instructions, block by block, each with an address of its own. */
 export function InstructionsText({ text, size, below }: InstructionsTextProps) {
-  return readInstructions(text).map((block) => (
-    <div key={block.place.block} id={blockAnchor(block.place)} className="scroll-mt-20">
-      <Block block={block} size={size} />
-      {below(block)}
+  return (
+    <div className="instructions">
+      {readInstructions(text).map((block) => (
+        <div key={block.place.block} id={blockAnchor(block.place)}>
+          <Block block={block} size={size} />
+          {below(block)}
+        </div>
+      ))}
     </div>
-  ));
+  );
 }
 
 function Block({ block: { kind, text, lead }, size }: { readonly block: InstructionBlock; readonly size: OwnSize }) {
-  if (kind === "heading")
-    return (
-      <h3 dir="auto" className="mt-8 text-xl wrap-anywhere">
-        {text}
-      </h3>
-    );
+  if (kind === "heading") return <h3 dir="auto">{text}</h3>;
   const words = <BlockText text={text} size={size} />;
-  const shape = "max-w-2xl whitespace-pre-line font-serif text-lg leading-relaxed wrap-anywhere";
-  if (kind === "paragraph")
-    return (
-      <p dir="auto" className={`mt-4 ${shape}`}>
-        {words}
-      </p>
-    );
+  if (kind === "paragraph") return <p dir="auto">{words}</p>;
   const mark = lead.trim();
   return (
-    <p dir="auto" className={`mt-3 ${shape} ${mark === "" ? "" : "flex gap-2"}`}>
-      {mark === "" ? null : <span className="shrink-0 text-soft">{mark === "*" || mark === "-" ? "•" : mark}</span>}
+    <p dir="auto" className="step">
+      {mark === "" ? null : <span>{mark === "*" || mark === "-" ? "•" : mark}</span>}
       <span>{words}</span>
     </p>
   );

@@ -1,10 +1,9 @@
 import type { Metadata } from "next";
-import { boardCounts } from "@/features/applications/application-board";
 import { ApplicationList } from "@/features/applications/components/list/application-list";
 import { NoApplications } from "@/features/applications/components/list/no-applications";
 import { countWords } from "@/features/applications/count-words";
 import { listQuerySchema } from "@/features/applications/list-query";
-import { loadBoard, openCallAddress } from "@/features/applications/load-board";
+import { loadList, openCallAddress } from "@/features/applications/load-board";
 import { CallPage } from "@/features/calls/components/call-page";
 import { loadCall } from "@/features/calls/loaders";
 
@@ -14,8 +13,10 @@ export default async function ApplicationsPage({ params, searchParams }: PagePro
   const { callId } = await params;
   const loaded = await loadCall(callId);
   const pattern = loaded.revision.document;
-  const board = await loadBoard(loaded.access, pattern);
-  const isEmpty = board.applications.length === 0;
+  const query = listQuerySchema.parse(await searchParams);
+  const list = await loadList(loaded.access, { pattern, query });
+  const { byWord } = list.counts;
+  const isEmpty = byWord.all + byWord.withdrawn === 0;
   const shown = {
     callId,
     pattern,
@@ -27,12 +28,12 @@ export default async function ApplicationsPage({ params, searchParams }: PagePro
       loaded={loaded}
       tab="applications"
       title="Applications"
-      intro={isEmpty ? undefined : countWords(boardCounts(board.applications, { pattern, ...board }))}
+      intro={isEmpty ? undefined : countWords(list.counts)}
     >
       {isEmpty ? (
-        <NoApplications callId={callId} address={board.opening === null ? null : openCallAddress(callId)} />
+        <NoApplications callId={callId} address={list.opening === null ? null : openCallAddress(callId)} />
       ) : (
-        <ApplicationList board={board} query={listQuerySchema.parse(await searchParams)} shown={shown} />
+        <ApplicationList {...{ list, query, shown }} />
       )}
     </CallPage>
   );

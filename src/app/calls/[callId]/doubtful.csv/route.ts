@@ -1,10 +1,23 @@
+import { csvAnswer } from "@/features/analyses/csv-answer";
+import { testerNames } from "@/features/analyses/data";
 import { doubtfulCsv } from "@/features/analyses/doubtful-csv";
-import { loadAnalysis } from "@/features/analyses/loaders";
+import { loadResults } from "@/features/analyses/loaders";
+import { PAGE_PARTS } from "@/features/analyses/schema";
 import { loadCall } from "@/features/calls/loaders";
-import { csvDownload, stillReckoned } from "@/server/csv-download";
 
 export async function GET(_request: Request, { params }: RouteContext<"/calls/[callId]/doubtful.csv">) {
-  const { access, viewer } = await loadCall((await params).callId);
-  const analysis = await loadAnalysis(access);
-  return analysis === null ? stillReckoned() : csvDownload("doubtful.csv", doubtfulCsv(analysis, viewer.unit));
+  const loaded = await loadCall((await params).callId);
+  const { access, viewer } = loaded;
+  return await csvAnswer(
+    loaded,
+    "possible mistakes",
+    await loadResults(loaded, PAGE_PARTS.doubtful),
+    async ({ flagged, pattern }) => {
+      const names = await testerNames(
+        access,
+        flagged.map(({ tester }) => tester),
+      );
+      return doubtfulCsv(flagged, { pattern, names, unit: viewer.unit });
+    },
+  );
 }

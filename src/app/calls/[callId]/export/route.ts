@@ -1,5 +1,5 @@
 import { callAccess } from "@/features/calls/access";
-import { callDocument } from "@/features/calls/data";
+import { callDocument, currentCall } from "@/features/calls/data";
 import { documentDownload } from "@/server/document-download";
 import { requireViewer } from "@/server/viewer";
 
@@ -8,7 +8,9 @@ export async function GET(
   { params }: { readonly params: Promise<{ readonly callId: string }> },
 ): Promise<Response> {
   const { callId } = await params;
-  return await documentDownload("call.json", async () =>
-    callDocument(await callAccess(await requireViewer(), callId, "viewer")),
-  );
+  return await documentDownload(async () => {
+    const access = await callAccess(await requireViewer(), callId, "viewer");
+    const [document, { title }] = await Promise.all([callDocument(access), currentCall(access)]);
+    return { name: [document.pattern.name, title, "test"], document };
+  });
 }

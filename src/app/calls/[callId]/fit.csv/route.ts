@@ -1,11 +1,15 @@
+import { csvAnswer } from "@/features/analyses/csv-answer";
 import { fitBoard } from "@/features/analyses/fit-board";
 import { fitCsv } from "@/features/analyses/fit-csv";
-import { loadAnalysis } from "@/features/analyses/loaders";
+import { fitAnswers } from "@/features/analyses/fit-data";
+import { loadResults } from "@/features/analyses/loaders";
+import { PAGE_PARTS } from "@/features/analyses/schema";
 import { loadCall } from "@/features/calls/loaders";
-import { csvDownload, stillReckoned } from "@/server/csv-download";
 
 export async function GET(_request: Request, { params }: RouteContext<"/calls/[callId]/fit.csv">) {
-  const { access, viewer } = await loadCall((await params).callId);
-  const analysis = await loadAnalysis(access);
-  return analysis === null ? stillReckoned() : csvDownload("fit.csv", fitCsv(fitBoard(analysis), viewer.unit));
+  const loaded = await loadCall((await params).callId);
+  const { access, viewer } = loaded;
+  return await csvAnswer(loaded, "fit", await loadResults(loaded, PAGE_PARTS.fit), async (results) =>
+    fitCsv(await fitAnswers(access), { areas: fitBoard(results), pattern: results.pattern, unit: viewer.unit }),
+  );
 }

@@ -1,13 +1,15 @@
 import type { Metadata } from "next";
 import { notFound } from "next/navigation";
-import type { Size } from "@/engine/pattern";
+import type { PatternDocument, Size } from "@/engine/pattern";
 import { FitMark } from "@/features/analyses/components/fit-mark";
 import { FitPictureSection } from "@/features/analyses/components/fit-picture-section";
 import { FitView, NoFitNotes } from "@/features/analyses/components/fit-view";
-import { StillReckoning } from "@/features/analyses/components/still-reckoning";
+import { ResultsFrame } from "@/features/analyses/components/results-frame";
 import { fitBoard, type FitArea } from "@/features/analyses/fit-board";
 import { fitMarks, pictureSize } from "@/features/analyses/fit-picture";
-import { loadAnalysis, type LoadedAnalysis } from "@/features/analyses/loaders";
+import { fitRemarks, type FitRemarks } from "@/features/analyses/fit-data";
+import { loadResults, type Results } from "@/features/analyses/loaders";
+import { PAGE_PARTS, type PageParts } from "@/features/analyses/schema";
 import { CallPage } from "@/features/calls/components/call-page";
 import { loadCall, type LoadedCall } from "@/features/calls/loaders";
 import { GarmentPicture } from "@/features/patterns/components/pieces/garment-picture";
@@ -20,10 +22,16 @@ export default async function FitPage({ params, searchParams }: PageProps<"/call
   const { callId } = await params;
   const { size: asked } = await searchParams;
   const loaded = await loadCall(callId);
-  const [analysis, troubles] = await Promise.all([loadAnalysis(loaded.access), callTroubles(loaded.access)]);
+  const [found, remarks, troubles] = await Promise.all([
+    loadResults(loaded, PAGE_PARTS.fit),
+    fitRemarks(loaded.access),
+    callTroubles(loaded.access),
+  ]);
   return (
     <CallPage loaded={loaded} tab="fit" title="How the garments fit">
-      {analysis === null ? <StillReckoning /> : <Fit loaded={loaded} analysis={analysis} asked={asked} />}
+      <ResultsFrame callId={callId} loaded={found}>
+        {(results) => <Fit {...{ loaded, results, remarks, asked }} />}
+      </ResultsFrame>
       <div className="mt-12">
         <TroublePlaces troubles={troubles} pattern={loaded.revision.document} />
       </div>
@@ -33,27 +41,34 @@ export default async function FitPage({ params, searchParams }: PageProps<"/call
 
 interface FitProps {
   readonly loaded: LoadedCall;
-  readonly analysis: LoadedAnalysis;
+  readonly results: Results<PageParts<"fit">>;
+  readonly remarks: FitRemarks;
   readonly asked: string | string[] | undefined;
 }
 
-function Fit({ loaded, analysis, asked }: FitProps) {
+function Fit({ loaded, results, remarks, asked }: FitProps) {
   const { call, mayEdit, viewer } = loaded;
-  const { pattern } = analysis.document;
-  const areas = fitBoard(analysis);
+  const { pattern } = results;
+  const areas = fitBoard(results);
   const size = pictureSize(pattern, areas, asked);
   if (size === null) notFound();
   if (areas.length === 0) return <NoFitNotes />;
   const { callId, patternId } = call;
   const picture = <Picture {...{ areas, size, callId, pattern, unit: viewer.unit }} />;
-  return <FitView areas={areas} call={{ callId, patternId, mayEdit }} {...{ pattern, unit: viewer.unit, picture }} />;
+  return (
+    <FitView
+      areas={areas}
+      call={{ callId, patternId, mayEdit }}
+      {...{ pattern, unit: viewer.unit, picture, remarks }}
+    />
+  );
 }
 
 interface PictureProps {
   readonly areas: readonly FitArea[];
   readonly size: Size;
   readonly callId: string;
-  readonly pattern: LoadedAnalysis["document"]["pattern"];
+  readonly pattern: PatternDocument;
   readonly unit: LoadedCall["viewer"]["unit"];
 }
 

@@ -1,12 +1,14 @@
+import { csvAnswer } from "@/features/analyses/csv-answer";
 import { gapBoard } from "@/features/analyses/gap-board";
 import { gapsCsv } from "@/features/analyses/gaps-csv";
-import { loadAnalysis } from "@/features/analyses/loaders";
+import { loadResults } from "@/features/analyses/loaders";
+import { PAGE_PARTS } from "@/features/analyses/schema";
 import { loadCall } from "@/features/calls/loaders";
-import { csvDownload, stillReckoned } from "@/server/csv-download";
 
 export async function GET(_request: Request, { params }: RouteContext<"/calls/[callId]/gaps.csv">) {
-  const { access, viewer } = await loadCall((await params).callId);
-  const analysis = await loadAnalysis(access);
-  if (analysis === null) return stillReckoned();
-  return csvDownload("gaps.csv", gapsCsv(gapBoard(analysis.document, analysis.output, viewer.unit)));
+  const loaded = await loadCall((await params).callId);
+  const results = await loadResults(loaded, PAGE_PARTS.gaps);
+  return await csvAnswer(loaded, "differences", results, (found) =>
+    gapsCsv(gapBoard(found, loaded.viewer.unit), found.pattern),
+  );
 }

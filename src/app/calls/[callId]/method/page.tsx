@@ -1,7 +1,10 @@
 import type { Metadata } from "next";
 import { MethodView } from "@/features/analyses/components/method-view";
-import { StillReckoning } from "@/features/analyses/components/still-reckoning";
-import { loadAnalysis } from "@/features/analyses/loaders";
+import { ResultsFrame } from "@/features/analyses/components/results-frame";
+import { testerNames } from "@/features/analyses/data";
+import { loadResults } from "@/features/analyses/loaders";
+import { testersNamed } from "@/features/analyses/method-example";
+import { PAGE_PARTS } from "@/features/analyses/schema";
 import { CallPage } from "@/features/calls/components/call-page";
 import { loadCall } from "@/features/calls/loaders";
 import { termWords } from "@/features/patterns/components/term-words";
@@ -12,14 +15,13 @@ export default async function MethodPage({ params }: PageProps<"/calls/[callId]/
   const { callId } = await params;
   const loaded = await loadCall(callId);
   const { unit } = loaded.viewer;
-  const analysis = await loadAnalysis(loaded.access);
+  const found = await loadResults(loaded, PAGE_PARTS.method);
+  const names = await testerNames(loaded.access, found.results === null ? [] : testersNamed(found.results.method));
   return (
     <CallPage loaded={loaded} tab="method" title="How it is reckoned">
-      {analysis === null ? (
-        <StillReckoning />
-      ) : (
-        <MethodView {...{ callId, analysis, unit }} sayTerm={(term) => termWords(term, unit)} />
-      )}
+      <ResultsFrame callId={callId} loaded={found}>
+        {(results) => <MethodView {...{ callId, results, names, unit }} sayTerm={(term) => termWords(term, unit)} />}
+      </ResultsFrame>
     </CallPage>
   );
 }

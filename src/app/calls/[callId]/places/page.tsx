@@ -27,7 +27,7 @@ export default async function PlacesPage({ params, searchParams }: PageProps<"/c
         call={{ callId, mayEdit, isOpen: call.status === "open" }}
         unit={viewer.unit}
         query={query}
-        invitations={invitationViews(places.rows, { ...places, from: viewer.name })}
+        invitations={invitationViews(places.rows, { ...places, from: viewer.name, page: query.invited ?? 1 })}
         saw={placingName(places.board.placed)}
       />
     </CallPage>

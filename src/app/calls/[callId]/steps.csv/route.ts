@@ -1,10 +1,20 @@
+import { csvAnswer } from "@/features/analyses/csv-answer";
+import { storedTesters } from "@/features/analyses/data";
+import { loadResults } from "@/features/analyses/loaders";
+import { PAGE_PARTS, TESTER_PARTS } from "@/features/analyses/schema";
 import { stepsCsv } from "@/features/analyses/steps-csv";
-import { loadAnalysis } from "@/features/analyses/loaders";
 import { loadCall } from "@/features/calls/loaders";
-import { csvDownload, stillReckoned } from "@/server/csv-download";
 
 export async function GET(_request: Request, { params }: RouteContext<"/calls/[callId]/steps.csv">) {
-  const { access, viewer } = await loadCall((await params).callId);
-  const analysis = await loadAnalysis(access);
-  return analysis === null ? stillReckoned() : csvDownload("steps.csv", stepsCsv(analysis, viewer.unit));
+  const loaded = await loadCall((await params).callId);
+  const { unit } = loaded.viewer;
+  return await csvAnswer(
+    loaded,
+    "steps",
+    await loadResults(loaded, PAGE_PARTS.gaps),
+    async ({ analysisId, pattern }) => {
+      const testers = await storedTesters(loaded.access, { analysisId }, TESTER_PARTS.steps);
+      return stepsCsv(testers, { pattern, unit });
+    },
+  );
 }

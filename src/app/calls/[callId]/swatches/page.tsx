@@ -1,7 +1,9 @@
 import type { Metadata } from "next";
-import { StillReckoning } from "@/features/analyses/components/still-reckoning";
+import { ResultsFrame } from "@/features/analyses/components/results-frame";
 import { SwatchesView } from "@/features/analyses/components/swatches-view";
-import { loadAnalysis } from "@/features/analyses/loaders";
+import { storedTesters } from "@/features/analyses/data";
+import { loadResults } from "@/features/analyses/loaders";
+import { PAGE_PARTS, TESTER_PARTS } from "@/features/analyses/schema";
 import { swatchView } from "@/features/analyses/swatch-view";
 import { CallPage } from "@/features/calls/components/call-page";
 import { loadCall } from "@/features/calls/loaders";
@@ -12,18 +14,20 @@ export default async function SwatchesPage({ params }: PageProps<"/calls/[callId
   const { callId } = await params;
   const loaded = await loadCall(callId);
   const { unit } = loaded.viewer;
-  const analysis = await loadAnalysis(loaded.access);
+  const found = await loadResults(loaded, PAGE_PARTS.swatches);
+  const testers =
+    found.results === null ? [] : await storedTesters(loaded.access, found.results, TESTER_PARTS.swatches);
   return (
     <CallPage loaded={loaded} tab="swatches" title="Swatches against the stated gauge">
-      {analysis === null ? (
-        <StillReckoning />
-      ) : (
-        <SwatchesView
-          {...{ callId, unit }}
-          fabrics={swatchView(analysis, unit)}
-          craft={analysis.document.pattern.craft}
-        />
-      )}
+      <ResultsFrame callId={callId} loaded={found}>
+        {(results) => (
+          <SwatchesView
+            {...{ callId, unit }}
+            fabrics={swatchView({ ...results, testers }, unit)}
+            craft={results.pattern.craft}
+          />
+        )}
+      </ResultsFrame>
     </CallPage>
   );
 }

@@ -1,8 +1,9 @@
 import type { Metadata } from "next";
-import { StillReckoning } from "@/features/analyses/components/still-reckoning";
+import { ResultsFrame } from "@/features/analyses/components/results-frame";
 import { TestersView } from "@/features/analyses/components/testers-view";
-import { loadAnalysis } from "@/features/analyses/loaders";
-import { testersQuerySchema } from "@/features/analyses/schema";
+import { countTesters, storedTesters, testerNames } from "@/features/analyses/data";
+import { loadResults } from "@/features/analyses/loaders";
+import { PAGE_PARTS, TESTER_PARTS, testersQuerySchema } from "@/features/analyses/schema";
 import { testerBoard } from "@/features/analyses/tester-board";
 import { CallPage } from "@/features/calls/components/call-page";
 import { loadCall } from "@/features/calls/loaders";
@@ -12,10 +13,25 @@ export const metadata: Metadata = { title: "Testers" };
 export default async function TestersPage({ params, searchParams }: PageProps<"/calls/[callId]/testers">) {
   const { callId } = await params;
   const loaded = await loadCall(callId);
-  const [analysis, { view }] = [await loadAnalysis(loaded.access), testersQuerySchema.parse(await searchParams)];
+  const { access } = loaded;
+  const [found, { view }] = [
+    await loadResults(loaded, PAGE_PARTS.testers),
+    testersQuerySchema.parse(await searchParams),
+  ];
+  const { results } = found;
+  const [rows, testers, names] =
+    results === null
+      ? [[], 0, new Map<string, string>()]
+      : await Promise.all([
+          storedTesters(access, results, TESTER_PARTS.testers),
+          countTesters(access, results.analysisId),
+          testerNames(access, results.consistency.standOut),
+        ]);
   return (
     <CallPage loaded={loaded} tab="testers" title="Testers beside each other">
-      {analysis === null ? <StillReckoning /> : <TestersView {...{ callId, view }} board={testerBoard(analysis)} />}
+      <ResultsFrame callId={callId} loaded={found}>
+        {(shown) => <TestersView {...{ callId, view }} board={testerBoard({ ...shown, rows, testers, names })} />}
+      </ResultsFrame>
     </CallPage>
   );
 }

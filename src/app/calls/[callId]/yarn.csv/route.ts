@@ -1,14 +1,15 @@
-import { loadAnalysis } from "@/features/analyses/loaders";
-import { yarnQuerySchema } from "@/features/analyses/schema";
+import { csvAnswer } from "@/features/analyses/csv-answer";
+import { loadResults } from "@/features/analyses/loaders";
+import { PAGE_PARTS, yarnQuerySchema } from "@/features/analyses/schema";
 import { yarnBoard } from "@/features/analyses/yarn-board";
 import { yarnCsv } from "@/features/analyses/yarn-csv";
 import { loadCall } from "@/features/calls/loaders";
-import { csvDownload, stillReckoned } from "@/server/csv-download";
 
 export async function GET(request: Request, { params }: RouteContext<"/calls/[callId]/yarn.csv">) {
-  const { access, viewer } = await loadCall((await params).callId);
+  const loaded = await loadCall((await params).callId);
   const { round } = yarnQuerySchema.parse(Object.fromEntries(new URL(request.url).searchParams));
-  const analysis = await loadAnalysis(access);
-  if (analysis === null) return stillReckoned();
-  return csvDownload("yarn.csv", yarnCsv(yarnBoard(analysis, { unit: viewer.unit, roundTo: round })));
+  const { unit } = loaded.viewer;
+  return await csvAnswer(loaded, "yarn", await loadResults(loaded, PAGE_PARTS.yarn), (results) =>
+    yarnCsv(yarnBoard({ ...results, testers: [] }, { unit, roundTo: round })),
+  );
 }

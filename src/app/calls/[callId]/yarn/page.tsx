@@ -1,8 +1,9 @@
 import type { Metadata } from "next";
-import { StillReckoning } from "@/features/analyses/components/still-reckoning";
+import { ResultsFrame } from "@/features/analyses/components/results-frame";
 import { YarnView } from "@/features/analyses/components/yarn-view";
-import { loadAnalysis } from "@/features/analyses/loaders";
-import { yarnQuerySchema } from "@/features/analyses/schema";
+import { storedTesters } from "@/features/analyses/data";
+import { loadResults } from "@/features/analyses/loaders";
+import { PAGE_PARTS, TESTER_PARTS, yarnQuerySchema } from "@/features/analyses/schema";
 import { yarnBoard } from "@/features/analyses/yarn-board";
 import { CallPage } from "@/features/calls/components/call-page";
 import { loadCall } from "@/features/calls/loaders";
@@ -13,14 +14,19 @@ export default async function YarnPage({ params, searchParams }: PageProps<"/cal
   const { callId } = await params;
   const loaded = await loadCall(callId);
   const { unit } = loaded.viewer;
-  const [analysis, { round }] = [await loadAnalysis(loaded.access), yarnQuerySchema.parse(await searchParams)];
+  const [found, { round }] = [await loadResults(loaded, PAGE_PARTS.yarn), yarnQuerySchema.parse(await searchParams)];
+  const testers = found.results === null ? [] : await storedTesters(loaded.access, found.results, TESTER_PARTS.yarn);
   return (
     <CallPage loaded={loaded} tab="yarn" title="How much yarn each size needs">
-      {analysis === null ? (
-        <StillReckoning />
-      ) : (
-        <YarnView callId={callId} board={yarnBoard(analysis, { unit, roundTo: round })} lengthUnit={unit} />
-      )}
+      <ResultsFrame callId={callId} loaded={found}>
+        {(results) => (
+          <YarnView
+            callId={callId}
+            board={yarnBoard({ ...results, testers }, { unit, roundTo: round })}
+            lengthUnit={unit}
+          />
+        )}
+      </ResultsFrame>
     </CallPage>
   );
 }

@@ -6,6 +6,9 @@ export async function GET(
   { params }: { readonly params: Promise<{ readonly patternId: string }> },
 ): Promise<Response> {
   const { patternId } = await params;
-  const revision = new URL(request.url).searchParams.get("revision");
-  return await documentDownload("pattern.json", () => exportPattern(patternId, revision));
+  const asked = new URL(request.url).searchParams.get("revision");
+  return await documentDownload(async () => {
+    const { document, number } = await exportPattern(patternId, asked);
+    return { name: [document.name, `revision ${number}`], document };
+  });
 }

@@ -1,4 +1,5 @@
 import type { Metadata } from "next";
+import { redirect } from "next/navigation";
 import { drawPieces } from "@/engine/drawing";
 import type { PatternDocument } from "@/engine/pattern";
 import type { ReportContext } from "@/engine/reporting";
@@ -20,7 +21,11 @@ export default async function MeasurementsPage({
   const [{ testerId }, { m, add }] = await Promise.all([params, searchParams]);
   const loaded = await loadTester(testerId);
   const report = filledReport(testerId, loaded.inHand);
-  const measurement = measurementToTake(report, m);
+  const measurement = report.context.pattern.measurements.find(({ id }) => id === m);
+  const first = measurementToTake(report);
+  // The address names what is open, or a save while somebody types would turn the page to the next one.
+  if (measurement === undefined && first !== undefined)
+    redirect(`/testing/${testerId}/measurements?m=${encodeURIComponent(first.id)}`);
   return (
     <TesterFrame
       loaded={loaded}

@@ -26,15 +26,17 @@ interface ApplicationItemProps {
 export function ApplicationItem({ application, href, shown }: ApplicationItemProps) {
   const { name, withdrawnAt, tester } = application;
   return (
-    <li className="flex flex-wrap items-start justify-between gap-x-8 gap-y-3 border-b border-line px-5 py-4 last:border-b-0">
-      <div className="min-w-0 flex-1 basis-80">
-        <h3 className="line-clamp-2 wrap-anywhere">
-          <Link href={href} prefetch={false} className="text-link">
+    <li>
+      <div>
+        <h3>
+          <Link href={href} prefetch={false}>
             <bdi>{name}</bdi>
           </Link>
         </h3>
         {tester === null ? null : (
-          <p className="font-semibold">{capital(placeWords(tester.state, sizeLabel(shown.pattern, tester.size)))}.</p>
+          <p>
+            <b>{capital(placeWords(tester.state, sizeLabel(shown.pattern, tester.size)))}.</b>
+          </p>
         )}
         {withdrawnAt === null ? (
           <ApplicationLines application={application} shown={shown} />
@@ -52,13 +54,12 @@ function ApplicationLines({ application, shown }: Pick<ApplicationItemProps, "ap
   const works = [SHORT_EXPERIENCE[document.experience], `${TERMS_WORDS[document.terms]} names`, document.unit];
   return (
     <>
-      <p className="numbers">
-        <span className="font-semibold">{fitSentence(application)}</span>{" "}
-        {capital(bodyWords(measurements ?? {}, shown))}
+      <p>
+        <b>{fitSentence(application)}</b> {capital(bodyWords(measurements ?? {}, shown))}
         {document.forAnother ? ", somebody else’s" : null}.
       </p>
-      <p className="wrap-anywhere">Would make {wishWords(application, shown.pattern)}.</p>
-      <p className="line-clamp-2 text-sm text-soft wrap-anywhere">
+      <p>Would make {wishWords(application, shown.pattern)}.</p>
+      <p className="work">
         {capital(works.join(", "))}
         {document.yarn ? <> · {document.yarn}</> : null}
         {document.tool ? <> · {document.tool}</> : null}

@@ -1,21 +1,17 @@
 import Link from "next/link";
 import { ButtonLink } from "@/ui/button";
-import type { ListedApplication } from "../../application-board";
+import type { NeighbourIds } from "../../application-list-data";
 import { listAddress, type ListQuery } from "../../list-query";
 
 interface NeighboursProps {
   readonly callId: string;
   readonly query: ListQuery;
-  readonly applicationId: string;
-  /** Those of the list that she came from. */
-  readonly applications: readonly ListedApplication[];
+  /** In the list that the reader came from. */
+  readonly neighbours: NeighbourIds;
 }
 
 /** The ways from one application to the next of the same list, and back to it. */
-export function Neighbours({ callId, query, applicationId, applications }: NeighboursProps) {
-  const at = applications.findIndex((one) => one.applicationId === applicationId);
-  // One that the list no longer holds, as after a word was said, leads on to its first.
-  const [previous, next] = at < 0 ? [undefined, applications[0]] : [applications[at - 1], applications[at + 1]];
+export function Neighbours({ callId, query, neighbours: { previous, next } }: NeighboursProps) {
   const to = (id: string) => listAddress(callId, query, id);
   return (
     <nav aria-label="Other applications" className="mb-6 flex flex-wrap items-center gap-3">
@@ -23,12 +19,12 @@ export function Neighbours({ callId, query, applicationId, applications }: Neigh
         All applications
       </Link>
       {previous ? (
-        <ButtonLink href={to(previous.applicationId)} look="quiet">
+        <ButtonLink href={to(previous)} look="quiet">
           ← Previous
         </ButtonLink>
       ) : null}
       {next ? (
-        <ButtonLink href={to(next.applicationId)} look="quiet">
+        <ButtonLink href={to(next)} look="quiet">
           Next →
         </ButtonLink>
       ) : null}

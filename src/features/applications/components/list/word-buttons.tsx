@@ -24,7 +24,7 @@ export function WordButtons({ callId, applicationId, name, word: said }: WordBut
     <form action={send}>
       <input type="hidden" name="callId" value={callId} />
       <input type="hidden" name="applicationId" value={applicationId} />
-      <div role="group" aria-label={`What you think of ${name}`} className="inline-flex">
+      <div role="group" aria-label={`What you think of ${name}`} className="word-buttons">
         {WORDS.map(({ word, label }) => (
           <button
             key={word}
@@ -33,9 +33,7 @@ export function WordButtons({ callId, applicationId, name, word: said }: WordBut
             value={word === said ? "" : word}
             aria-pressed={word === said}
             disabled={isSending}
-            className="-ml-px min-h-11 min-w-20 border border-line-strong bg-sheet px-3 font-semibold first:ml-0 first:rounded-l-md last:rounded-r-md hover:bg-paper aria-pressed:border-ink aria-pressed:bg-ink aria-pressed:text-sheet"
           >
-            {word === said ? <span aria-hidden="true">✓ </span> : null}
             {label}
           </button>
         ))}

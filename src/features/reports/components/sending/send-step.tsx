@@ -1,4 +1,3 @@
-import { changedFields } from "../../changed-fields";
 import type { ReportInHand } from "../../data";
 import { fieldWords } from "../../field-words";
 import type { FilledReport } from "../../filled-report";
@@ -15,8 +14,7 @@ interface SendStepProps {
 
 /** Everything that she is about to send, and the button that sends it. */
 export function SendStep({ report, inHand, sentOn }: SendStepProps) {
-  const { sent, typed, version } = inHand;
-  const changed = sent === null ? [] : changedFields(sent.typed, typed);
+  const { sent, changed, version } = inHand;
   return (
     <>
       {sent === null ? null : <SentLine report={report} version={sent.version} sentOn={sentOn} changed={changed} />}

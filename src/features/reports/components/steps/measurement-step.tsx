@@ -49,14 +49,17 @@ export function MeasurementStep({ report, measurement, added, drawing }: Measure
             />
           ))}
           {report.ended === null ? (
-            <p className="mt-3">
-              <Link
-                href={`?m=${id}&add=${furtherKey(keys)}`}
-                scroll={false}
-                className="text-link inline-flex min-h-11 items-center"
-              >
-                Measure it once more
-              </Link>
+            // Its place is held from the start, so that nothing moves when the first reading is saved.
+            <p className="mt-3 min-h-11">
+              {typed.length === 0 ? null : (
+                <Link
+                  href={`?m=${id}&add=${furtherKey(keys)}`}
+                  scroll={false}
+                  className="text-link inline-flex min-h-11 items-center"
+                >
+                  Measure it once more
+                </Link>
+              )}
             </p>
           ) : null}
           <Neighbours before={items[at - 1]?.measurement} after={items[at + 1]?.measurement} />

@@ -4,7 +4,7 @@ import { Button } from "@/ui/button";
 import { describedBy, Field, Select } from "@/ui/field";
 import { useHandedForm } from "@/ui/use-handed-form";
 import { extendInvitation } from "../../progress-actions";
-import type { ProgressState } from "../../progress-state";
+import type { ProgressState } from "../../tester-status-data";
 
 interface ExtendFormProps {
   readonly callId: string;

@@ -6,7 +6,7 @@ import { Section } from "@/ui/section";
 import type { Milestone } from "../../data";
 import { dayIn } from "../../due-words";
 import { makeNewLink, withdrawInvitation } from "../../progress-actions";
-import type { Progress } from "../../progress-state";
+import type { Progress } from "../../tester-status-data";
 import { MILESTONE_WORDS } from "../milestone-words";
 import { ExtendForm } from "./extend-form";
 import { NoteForm } from "./note-form";

@@ -1,6 +1,7 @@
 import { formatChange } from "@/ui/format-length";
 import { dayIn } from "../../due-words";
-import type { Need, Progress, ProgressState } from "../../progress-state";
+import type { Need } from "../../progress-query";
+import type { Progress, ProgressState } from "../../tester-status-data";
 
 export const STATE_WORDS: Readonly<Record<ProgressState, string>> = {
   invited: "invited, not answered",
@@ -13,6 +14,17 @@ export const STATE_WORDS: Readonly<Record<ProgressState, string>> = {
   declined: "declined",
   withdrawn: "withdrawn",
   lapsed: "did not answer in time",
+};
+
+/** Of whom a list is asked for by what needs the designer. */
+export const NEED_FILTER_WORDS: Readonly<Record<Need, string>> = {
+  stuck: "Stuck",
+  stopped: "Stopped",
+  late: "Late",
+  lapsed: "Did not answer",
+  "off gauge": "Off gauge",
+  silent: "Silent",
+  behind: "Behind",
 };
 
 /** What needs the designer about a tester, in words. @param zone the call's days are told in. */

@@ -2,13 +2,14 @@ import Link from "next/link";
 import type { PatternDocument, Places } from "@/engine/pattern";
 import { own } from "@/engine/pattern";
 import { MatrixTable } from "@/ui/matrix-table";
-import type { Progress, ProgressState } from "../../progress-state";
+import type { ProgressList } from "../../progress-list-data";
+import type { ProgressState } from "../../tester-status-data";
 
 interface SizeBoardProps {
   readonly callId: string;
   readonly pattern: PatternDocument;
   readonly places: Places;
-  readonly people: readonly Progress[];
+  readonly counts: ProgressList["counts"];
   readonly mayEdit: boolean;
 }
 
@@ -22,35 +23,28 @@ const COLUMNS: readonly { key: string; label: string; states: readonly ProgressS
 ];
 
 /** How many testers of each size are where, and whether a place of it stands empty. */
-export function SizeBoard({ callId, pattern, places, people, mayEdit }: SizeBoardProps) {
+export function SizeBoard({ callId, pattern, places, counts, mayEdit }: SizeBoardProps) {
   return (
     <MatrixTable
       label="Testers by size"
       corner="Size"
       columns={[...COLUMNS.map(({ key, label }) => ({ key, label })), { key: "places", label: "Places" }]}
       rows={pattern.sizes.map(({ id, label }) => {
-        const ofSize = people.filter(({ row }) => row.size === id);
-        const counts = COLUMNS.map(({ states }) => ofSize.filter(({ state }) => states.includes(state)).length);
-        const standing = counts.slice(0, -1).reduce((sum, count) => sum + count, 0);
+        const ofSize = counts.filter(({ size }) => size === id);
+        const byColumn = COLUMNS.map(({ states }) =>
+          ofSize.reduce((sum, { state, many }) => (states.includes(state) ? sum + many : sum), 0),
+        );
+        const standing = byColumn.slice(0, -1).reduce((sum, count) => sum + count, 0);
         return {
           key: id,
           head: <span className="font-serif text-lg">{label}</span>,
           cells: [
-            ...counts.map((count, at) => (count === 0 ? <Nobody key={at} /> : count)),
+            ...byColumn,
             <PlaceCell key="places" {...{ callId, mayEdit, standing, wanted: own(places, id)?.wanted ?? 0 }} />,
           ],
         };
       })}
     />
-  );
-}
-
-function Nobody() {
-  return (
-    <span className="text-soft">
-      <span aria-hidden="true">·</span>
-      <span className="sr-only">0</span>
-    </span>
   );
 }
 

@@ -1,10 +1,9 @@
 import type { Metadata } from "next";
-import { notFound } from "next/navigation";
-import { chosenApplications, shortName } from "@/features/applications/application-board";
+import { shortName } from "@/features/applications/application-board";
 import { Neighbours } from "@/features/applications/components/list/neighbours";
 import { OneApplication } from "@/features/applications/components/list/one-application";
 import { listQuerySchema } from "@/features/applications/list-query";
-import { loadBoard } from "@/features/applications/load-board";
+import { loadOneApplication } from "@/features/applications/load-board";
 import { CallPage } from "@/features/calls/components/call-page";
 import { loadCall } from "@/features/calls/loaders";
 
@@ -16,10 +15,8 @@ export default async function OneApplicationPage({ params, searchParams }: Props
   const { callId, applicationId } = await params;
   const loaded = await loadCall(callId);
   const pattern = loaded.revision.document;
-  const { applications } = await loadBoard(loaded.access, pattern);
-  const application = applications.find((one) => one.applicationId === applicationId);
-  if (application === undefined) notFound();
   const query = listQuerySchema.parse(await searchParams);
+  const { application, neighbours } = await loadOneApplication(loaded.access, { applicationId, pattern, query });
   const shown = {
     callId,
     pattern,
@@ -28,7 +25,7 @@ export default async function OneApplicationPage({ params, searchParams }: Props
   };
   return (
     <CallPage loaded={loaded} tab="applications" title={shortName(application.name)}>
-      <Neighbours {...{ callId, query, applicationId }} applications={chosenApplications(applications, query)} />
+      <Neighbours {...{ callId, query, neighbours }} />
       <OneApplication application={application} shown={shown} />
     </CallPage>
   );

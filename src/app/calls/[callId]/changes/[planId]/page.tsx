@@ -22,6 +22,7 @@ export default async function PlanPage({ params }: PageProps<"/calls/[callId]/ch
         patternId={loaded.call.patternId}
         mayEdit={loaded.mayEdit}
         number={loaded.revision.number}
+        callVersion={loaded.call.version}
         draw={({ pattern }) => {
           const alike = patternChanges(plan.base.document, pattern).filter(
             ({ size, path }) => size === undefined && !path.endsWith("terms"),

@@ -1,4 +1,5 @@
 import { callAccess } from "@/features/calls/access";
+import { currentCall } from "@/features/calls/data";
 import { loadApplicantsDocument } from "@/features/places/loaders";
 import { placesQuerySchema } from "@/features/places/schema";
 import { documentDownload } from "@/server/document-download";
@@ -10,7 +11,9 @@ export async function GET(
 ): Promise<Response> {
   const { callId } = await params;
   const query = placesQuerySchema.parse(Object.fromEntries(new URL(request.url).searchParams));
-  return await documentDownload("applicants.json", async () =>
-    loadApplicantsDocument(await callAccess(await requireViewer(), callId, "viewer"), query),
-  );
+  return await documentDownload(async () => {
+    const access = await callAccess(await requireViewer(), callId, "viewer");
+    const [document, { title }] = await Promise.all([loadApplicantsDocument(access, query), currentCall(access)]);
+    return { name: [document.pattern.name, title, "applicants"], document };
+  });
 }

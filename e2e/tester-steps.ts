@@ -1,0 +1,55 @@
+import { expect, type Page } from "@playwright/test";
+import { z } from "zod";
+import { query } from "./designer";
+import type { MadeTester } from "./make-tester";
+
+/** Longer than a form waits before it saves, and than the page takes to be drawn again. */
+const PAUSE_MS = 2_500;
+
+/** Opens a step as a tester does: by its link in the list of steps, on their own page or beside another step. */
+export async function openStep(page: Page, step: string): Promise<void> {
+  const link = page.getByRole("link", { name: new RegExp(`^(not begun|begun|done|something to mend): ${step}`) });
+  const address = await link.getAttribute("href");
+  await link.click();
+  await page.waitForURL(({ pathname }) => pathname === address);
+}
+
+/** Opens a measurement by its link in the list of all measurements. */
+export async function openMeasurement(page: Page, label: string): Promise<void> {
+  const list = page.getByRole("navigation", { name: "All measurements" });
+  await list.getByRole("link", { name: new RegExp(`: [A-Z]\\d*\\s*${label}`) }).click();
+  await expect(page.getByRole("heading", { level: 2, name: label })).toBeVisible();
+}
+
+/** Back to the tester's own page, by the link above each step. */
+export async function goHome(page: Page): Promise<void> {
+  await page.getByRole("link", { name: /^← Your test of/ }).click();
+  await expect(page.getByRole("heading", { name: "All steps" })).toBeVisible();
+}
+
+/** Taps a field and types as somebody does who holds a tape: a key, a look at the tape, the rest. */
+export async function typeSlowly(page: Page, label: string, text: string): Promise<void> {
+  await page.getByLabel(label, { exact: true }).first().click();
+  await page.keyboard.type(text.slice(0, 1));
+  await page.waitForTimeout(PAUSE_MS);
+  await page.keyboard.type(text.slice(1));
+  await page.waitForTimeout(PAUSE_MS);
+}
+
+/** What the page hears when its reader puts the phone away and takes it up again. */
+export async function lookAwayAndBack(page: Page): Promise<void> {
+  for (const state of ["hidden", "visible"])
+    await page.evaluate((now) => {
+      Object.defineProperty(document, "visibilityState", { configurable: true, get: () => now });
+      document.dispatchEvent(new Event("visibilitychange"));
+    }, state);
+}
+
+/** The fields of a tester's draft whose names match, as they are stored. */
+export async function storedFields({ testerId }: MadeTester, name: RegExp): Promise<Record<string, string>> {
+  const rows = await query("SELECT key, value FROM report_draft, jsonb_each_text(typed) WHERE tester_id = $1", [
+    testerId,
+  ]);
+  const fields = z.array(z.object({ key: z.string(), value: z.string() })).parse(rows);
+  return Object.fromEntries(fields.flatMap(({ key, value }) => (name.test(key) ? [[key, value]] : [])));
+}

@@ -1,0 +1,96 @@
+import { saltmarshPattern } from "../prisma/demo/saltmarsh-pattern";
+import { expectNoSidewaysScroll } from "./bring-call";
+import { expect, test } from "./fixtures";
+import { letIn, makeTester, typeReport } from "./make-tester";
+import { goHome, lookAwayAndBack, openMeasurement, openStep, storedFields, typeSlowly } from "./tester-steps";
+
+const TAPE = "What the tape says";
+const { measurements } = saltmarshPattern;
+const PLACES = [0, 3, measurements.length - 1];
+
+/** Plausible lengths for the measurements before one, so that it is the next that the step opens. */
+function measuredBefore(place: number, text: string): Record<string, string> {
+  return Object.fromEntries(measurements.slice(0, place).map(({ id }) => [`reading.${id}.1.value`, text]));
+}
+
+for (const [unit, before, said] of [
+  ["cm", "40", "57,5"],
+  ["in", "15 3/4", "22 5/8"],
+] as const)
+  test(`a measurement typed with pauses stays where it was typed, in ${unit}, for the first, a middle and the last one`, async ({
+    page,
+    context,
+  }) => {
+    test.setTimeout(180_000);
+    for (const place of PLACES) {
+      const { id = "", label = "" } = measurements[place] ?? {};
+      const tester = await makeTester(saltmarshPattern, { unit });
+      await typeReport(tester, measuredBefore(place, before));
+      await letIn(context, tester);
+      await page.goto(`/testing/${tester.testerId}`);
+      await openStep(page, "Measurements");
+      const heading = page.getByRole("heading", { level: 2, name: label });
+      await expect(heading).toBeVisible();
+      await typeSlowly(page, TAPE, said);
+      await expect(heading).toBeVisible();
+      await expect(page.getByLabel(TAPE)).toHaveValue(said);
+      await lookAwayAndBack(page);
+      await expect(page.getByText("Everything is kept.")).toBeVisible();
+      await goHome(page);
+      await page.goBack();
+      await expect(heading).toBeVisible();
+      await expect(page.getByLabel(TAPE)).toHaveValue(said);
+      await expectNoSidewaysScroll(page);
+      expect(await storedFields(tester, /^reading\..*\.value$/)).toEqual({
+        ...measuredBefore(place, before),
+        [`reading.${id}.1.value`]: said,
+      });
+    }
+  });
+
+test("a measurement is taken once more where it was taken, and both readings stay where they were typed", async ({
+  page,
+  context,
+}) => {
+  const tester = await makeTester(saltmarshPattern);
+  await letIn(context, tester);
+  await page.goto(`/testing/${tester.testerId}`);
+  await openStep(page, "Measurements");
+  await openMeasurement(page, "Length");
+  await expect(page.getByRole("link", { name: "Measure it once more" })).toHaveCount(0);
+  await typeSlowly(page, TAPE, "57");
+  await page.getByRole("link", { name: "Measure it once more" }).click();
+  await typeSlowly(page, `${TAPE}, time 2`, "58");
+  await expect(page.getByLabel(`${TAPE}, time 1`)).toHaveValue("57");
+  await expect(page.getByLabel(`${TAPE}, time 2`)).toHaveValue("58");
+});
+
+test("whatever is typed with pauses stays in its field, on every step that a tester walks through by its links", async ({
+  page,
+  context,
+}) => {
+  test.setTimeout(180_000);
+  const tester = await makeTester(saltmarshPattern);
+  await letIn(context, tester);
+  await page.goto(`/testing/${tester.testerId}`);
+  const walked = [
+    { step: "Swatch", fields: { Needles: "3.75", Stitches: "22", "Rows or rounds": "30" } },
+    { step: "Counts as worked", fields: { "Neck stitches": "71", "Hours, about": "38" } },
+    { step: "Yarn", fields: { "One ball weighs": "51", "Weight before": "412", "Weight left": "37" } },
+    { step: "Fit", fields: { "In your words (if you like)": "roomy 🧶" } },
+  ];
+  for (const { step, fields } of walked) {
+    await openStep(page, step);
+    for (const [label, text] of Object.entries(fields)) {
+      await page.getByLabel(label, { exact: true }).first().clear();
+      await typeSlowly(page, label, text);
+    }
+    await lookAwayAndBack(page);
+    await expect(page.getByText("Everything is kept.")).toBeVisible();
+    await expectNoSidewaysScroll(page);
+    await goHome(page);
+    await openStep(page, step);
+    for (const [label, text] of Object.entries(fields))
+      await expect(page.getByLabel(label, { exact: true }).first()).toHaveValue(text);
+  }
+});

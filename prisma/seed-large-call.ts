@@ -1,0 +1,169 @@
+import { encode } from "next-auth/jwt";
+import { randomUUID } from "node:crypto";
+import { runEngineTask } from "@/engine/engine-task";
+import { readInstructions } from "@/engine/instructions";
+import { typedOfReport } from "@/engine/reporting";
+import { simulateCall } from "@/engine/simulation";
+import { createAccount } from "@/features/accounts/mutations";
+import { analyseCall } from "@/features/analyses/mutations";
+import { applicationLink } from "@/features/applications/access";
+import { proveCall } from "@/features/calls/access";
+import { createCall } from "@/features/calls/mutations";
+import { provePattern } from "@/features/patterns/access";
+import { createPattern } from "@/features/patterns/mutations";
+import { addReports } from "@/features/reports/mutations";
+import { testerCookieName } from "@/features/testers/tester-cookie-name";
+import { database } from "@/server/database";
+import { environment } from "@/server/environment";
+import { linkKey } from "@/server/link-key";
+import { highsSolver } from "@/solver/highs-solver";
+import { formatLength } from "@/ui/format-length";
+import { realPattern } from "./demo/saltmarsh-call";
+import { saltmarshPattern } from "./demo/saltmarsh-pattern";
+
+/*
+ * For `npm run bench -- pages`: an invented call with as many testers as the argument says, all at work, and as many more
+ * who applied. Prints the ids that its pages are found by, and with which cookies they are asked for.
+ */
+
+const PEOPLE = Number(process.argv[2] ?? 300);
+const DAY_MS = 24 * 60 * 60 * 1000;
+const { sizes } = saltmarshPattern;
+const instructions = readInstructions(saltmarshPattern.instructions ?? "");
+const [aPlace] = instructions.map(({ place }) => place);
+
+const owner = await signedUp("designer");
+const nobody = await signedUp("newcomer");
+const { callId, revisionId } = await seedCall();
+const testers = await seedPeople();
+const solver = await highsSolver();
+await analyseCall(callId, (task) => Promise.resolve(runEngineTask(task, solver)));
+await tell();
+process.exit();
+
+async function signedUp(called: string) {
+  const email = `${called}-${randomUUID()}@example.org`;
+  await createAccount({ name: `Invented ${called}`, email, password: randomUUID() });
+  const { id: accountId, name } = await database().account.findUniqueOrThrow({ where: { email } });
+  const token = await encode({
+    token: { sub: accountId, name, sessionVersion: 1 },
+    secret: environment().NEXTAUTH_SECRET,
+  });
+  return { accountId, name, email, unit: "cm", cookie: `next-auth.session-token=${token}` } as const;
+}
+
+async function seedCall() {
+  const share = Math.floor(PEOPLE / sizes.length);
+  const counts = Object.fromEntries(
+    sizes.map(({ id }, at) => [id, at === 0 ? PEOPLE - share * (sizes.length - 1) : share]),
+  );
+  const places = Object.fromEntries(Object.entries(counts).map(([id, most]) => [id, { least: 3, wanted: most + 20 }]));
+  const { call } = simulateCall({
+    ...{ pattern: saltmarshPattern, real: realPattern(), testers: counts, places, seed: 20261126 },
+    habits: {
+      ...{ gaugeSpread: 0.035, driftSd: 0.015, readingSd: 0.35, roundCm: 0.5 },
+      ...{ missingReadings: 0.04, missingSwatches: 0.04, slips: 0.015, yarnRatio: 4.6 },
+    },
+  });
+  const created = await createPattern(owner, { document: saltmarshPattern, reason: "For the bench" });
+  const pattern = await provePattern(database(), { viewer: owner, patternId: created.patternId, least: "owner" });
+  const made = await createCall(pattern, { title: `Bench of ${PEOPLE} testers`, places }, database());
+  const access = await proveCall(database(), { viewer: owner, callId: made.callId, least: "owner" });
+  const reports = call.testers.map((tester, at) => ({
+    ...{ tester, typed: {}, name: `Invented tester ${at + 1}`, submissionKey: randomUUID() },
+  }));
+  const revision = { revisionId: created.revisionId, document: saltmarshPattern };
+  await addReports(access, { revision, reports });
+  return { callId: made.callId, revisionId: created.revisionId };
+}
+
+/** An opening, those who applied, and testers who are at work by a link, with their drafts, questions and trouble. */
+async function seedPeople() {
+  const now = Date.now();
+  const day = (days: number) => new Date(now + days * DAY_MS).toISOString().slice(0, 10);
+  const document = {
+    ...{ introduction: "Invented for the bench.", timeZone: "Europe/Lisbon" },
+    dates: { applyUntil: day(5), startOn: day(7), swatchBy: day(14), reportBy: day(50) },
+    ...{ asks: "A swatch, then the garment.", yarn: "Sport weight", tools: "4 mm", gives: "The pattern." },
+    ...{ bodyAsked: ["bust", "upper-arm"], fitBy: ["bust"], mostApplications: null },
+  };
+  const applyUntil = new Date(now + 6 * DAY_MS);
+  await database().opening.create({ data: { callId, document, publishedAt: new Date(now), applyUntil } });
+  await database().agreement.create({ data: { callId, version: 1, text: "We are kind to each other." } });
+  await seedApplications(now);
+  const rows = await database().tester.findMany({
+    where: { callId },
+    orderBy: { position: "asc" },
+    include: { reports: true },
+  });
+  const [invitedAt, invitationEndsAt] = [new Date(now - 20 * DAY_MS), new Date(now - 10 * DAY_MS)];
+  await database().tester.updateMany({
+    where: { callId },
+    data: { revisionId, invitedAt, invitationEndsAt, acceptedAt: new Date(now - 15 * DAY_MS) },
+  });
+  await database().reportDraft.createMany({
+    data: rows.map(({ id, size, reports: [sent] }) => ({
+      testerId: id,
+      typed: typedOfReport(
+        { report: Object(sent?.document), typed: {} },
+        { pattern: saltmarshPattern, size, unit: "cm", lengthWords: (cm) => formatLength(cm, "cm") },
+      ),
+    })),
+  });
+  await database().milestone.createMany({
+    data: rows.map(({ id }, at) => ({
+      ...{ testerId: id, submissionKey: randomUUID() },
+      word: (["track", "track", "behind", "stuck"] as const)[at % 4] ?? "track",
+    })),
+  });
+  const at = { revisionId, place: { ...aPlace } };
+  await database().question.createMany({
+    data: rows.slice(0, 30).map(({ id }) => ({ callId, testerId: id, asks: "Knit wise?", submissionKey: id, ...at })),
+  });
+  await database().troubleSpot.createMany({
+    data: rows.slice(0, 60).map(({ id }) => ({ testerId: id, happened: "One left.", submissionKey: id, ...at })),
+  });
+  return rows;
+}
+
+async function seedApplications(now: number): Promise<void> {
+  const ids = Array.from({ length: PEOPLE }, () => randomUUID());
+  const document = {
+    ...{ accepts: null, prefers: [], forAnother: false, yarn: "", tool: "4 mm", unit: "cm", terms: "us" },
+    ...{ timeZone: null, experience: "some", handle: "", pastWork: "" },
+  };
+  await database().application.createMany({
+    data: ids.map((id, position) => ({
+      ...{ id, callId, position, document, agreementVersion: 1, agreedAt: new Date(now), submissionKey: id },
+      word: (["yes", "maybe", "no"] as const)[position % 3] ?? "yes",
+    })),
+  });
+  await database().applicationContact.createMany({
+    data: ids.map((applicationId, at) => ({
+      ...{ applicationId, callId, name: `Invented applicant ${at + 1}`, email: `${applicationId}@example.org` },
+    })),
+  });
+  await database().applicationBody.createMany({
+    data: ids.map((applicationId, at) => {
+      const size = sizes[at % sizes.length];
+      const aside = ((at * 7) % 11) / 2 - 2.5;
+      return {
+        applicationId,
+        measurements: Object.fromEntries(Object.entries(size?.body ?? {}).map(([id, cm]) => [id, cm + aside])),
+      };
+    }),
+  });
+}
+
+async function tell(): Promise<void> {
+  const [tester] = testers;
+  if (tester === undefined) throw new Error("no tester was seeded");
+  const application = await database().application.findFirstOrThrow({ where: { callId } });
+  const key = linkKey("tester", { id: tester.id, version: 1 });
+  const testerCookie = `${testerCookieName(tester.id)}=${key}`;
+  const seeded = {
+    ...{ callId, testerId: tester.id, applicationId: application.id, applicationLink: applicationLink(application.id) },
+    cookies: { designer: owner.cookie, tester: testerCookie, visitor: "", newcomer: nobody.cookie },
+  };
+  console.log(`seeded: ${JSON.stringify(seeded)}`);
+}

@@ -1,0 +1,118 @@
+import { z } from "zod";
+import type { Cause, CauseInput, Cell, GapsOutput, GaugeFinding, Step, Suspect, Variances } from "./gaps-output";
+
+const numberOrNull = z.number().nullable();
+const direction = z.enum(["stitches", "rows"]);
+
+/** The keys of a `CauseInput`. */
+export const causeInputShape = {
+  kind: z.enum(["allowance", "settle", "stretch", "count", "offset", "step", "from"]),
+  id: z.string(),
+  fabric: z.string().optional(),
+  direction: direction.optional(),
+  size: z.string().optional(),
+} satisfies Record<keyof CauseInput, z.ZodType>;
+
+export const cellSchema: z.ZodType<Cell> = z.strictObject({
+  size: z.string(),
+  measurement: z.string(),
+  reports: z.int(),
+  gapCm: numberOrNull,
+  standardErrorCm: numberOrNull,
+  lowCm: numberOrNull,
+  highCm: numberOrNull,
+  chanceOff: numberOrNull,
+  verdict: z.enum(["holds", "off", "leaning", "unsettled"]).nullable(),
+  testersToSettle: numberOrNull,
+});
+
+/** The keys of a `Cause` but its rivals. */
+export const causeShape = {
+  ...causeInputShape,
+  estimate: z.number(),
+  standardError: z.number(),
+  unit: z.enum(["cm", "factor", "stitches", "rows"]),
+  explains: z.number(),
+  evidence: z.number(),
+};
+
+export const rivalShape = { ...causeInputShape, evidence: z.number(), tied: z.boolean() };
+
+export const causeSchema: z.ZodType<Cause> = z.strictObject({
+  ...causeShape,
+  rivals: z.array(z.strictObject(rivalShape)),
+});
+
+export const gaugeFindingSchema: z.ZodType<GaugeFinding> = z.strictObject({
+  fabric: z.string(),
+  direction,
+  stated: z.number(),
+  robustMean: numberOrNull,
+  robustSd: numberOrNull,
+  testers: z.int(),
+  verdict: z.enum(["as stated", "tighter", "looser", "unsettled"]),
+});
+
+export const suspectSchema: z.ZodType<Suspect> = z.strictObject({
+  tester: z.string(),
+  what: z.enum(["reading", "swatch", "yarn"]),
+  id: z.string(),
+  value: z.number(),
+  slip: z
+    .enum([
+      "inches-as-cm",
+      "cm-as-inches",
+      "half-girth",
+      "twice-girth",
+      "decimal",
+      "swapped-letters",
+      "stitches-for-rows",
+      "ounces-as-grams",
+      "neighbour-size",
+      "ridges-as-rows",
+    ])
+    .nullable(),
+  wouldBe: numberOrNull,
+  setAside: z.boolean(),
+});
+
+export const stepSchema: z.ZodType<Step> = z.strictObject({
+  tester: z.string(),
+  measurement: z.string(),
+  targetCm: numberOrNull,
+  designCm: z.number(),
+  workedStepCm: z.number(),
+  gaugeStepCm: z.number(),
+  gapCm: z.number(),
+  readingCm: z.number(),
+});
+
+export const variancesSchema: z.ZodType<Variances> = z.strictObject({
+  offset: numberOrNull,
+  step: numberOrNull,
+  cell: numberOrNull,
+  driftAcross: numberOrNull,
+  driftAlong: numberOrNull,
+  residual: numberOrNull,
+});
+
+export const searchStatusSchema = z.enum(["converged", "stopped"]);
+
+/** What `gaps` prints, read again. */
+export const gapsOutputSchema: z.ZodType<GapsOutput> = z.strictObject({
+  cells: z.array(cellSchema),
+  causes: z.array(causeSchema),
+  gauge: z.array(gaugeFindingSchema),
+  testers: z.array(
+    z.strictObject({
+      tester: z.string(),
+      driftAcross: numberOrNull,
+      driftAlong: numberOrNull,
+      measurements: z.array(z.strictObject({ measurement: z.string(), h: numberOrNull, k: numberOrNull })),
+    }),
+  ),
+  suspects: z.array(suspectSchema),
+  steps: z.array(stepSchema),
+  variances: variancesSchema,
+  status: searchStatusSchema,
+});

@@ -1,0 +1,121 @@
+import { GAUGE_WIDTH_CM, type LengthUnit } from "../units";
+import type { Swatch, Tester } from "./call-document";
+import { formatPath, type Fault, type PathPart } from "./faults";
+import type { CmBySize, Fabric, Measurement, PatternDocument, Term } from "./pattern-document";
+import { isPlausible, PLAUSIBLE, rangeWords, type PlausibleRange } from "./plausible-ranges";
+
+interface Place {
+  readonly above?: readonly PathPart[];
+  /** The reader's. */
+  readonly unit?: LengthUnit | undefined;
+}
+
+/** Numbers of a pattern that cannot be right. @param pattern a document that has the schema's shape. */
+export function patternRangeFaults(pattern: PatternDocument, { above = [], unit }: Place = {}): Fault[] {
+  const check = new RangeChecker(above, unit);
+  pattern.fabrics.forEach((fabric, at) => checkFabric(check, fabric, ["fabrics", at]));
+  pattern.sizes.forEach(({ body }, at) => check.each(["sizes", at, "body"], body, PLAUSIBLE.bodyCm));
+  pattern.counts.forEach(({ locked }, at) => check.each(["counts", at, "locked"], locked, PLAUSIBLE.count));
+  pattern.lengths?.forEach(({ cm }, at) => check.each(["lengths", at, "cm"], cm, PLAUSIBLE.workedCm));
+  pattern.allowances.forEach(({ cm }, at) => check.each(["allowances", at, "cm"], cm, PLAUSIBLE.addedCm));
+  pattern.measurements.forEach((measurement, at) => checkMeasurement(check, measurement, ["measurements", at]));
+  pattern.yarns.forEach(({ metresPerBall, gramsPerBall }, at) => {
+    check.one(["yarns", at, "metresPerBall"], metresPerBall, PLAUSIBLE.ballMetres);
+    check.one(["yarns", at, "gramsPerBall"], gramsPerBall, PLAUSIBLE.grams);
+    check.one(["yarns", at, "metresPerBall"], metresPerBall / (gramsPerBall / 100), PLAUSIBLE.metresPer100g);
+  });
+  for (const [count, sizes] of Object.entries(pattern.grading ?? {}))
+    check.each(["grading", count], sizes, PLAUSIBLE.count);
+  return check.faults;
+}
+
+/** Measurements of a body that cannot be right. */
+export function bodyRangeFaults(body: Readonly<Record<string, number>> | undefined, place: Place = {}): Fault[] {
+  const check = new RangeChecker(place.above ?? [], place.unit);
+  check.each(["body"], body, PLAUSIBLE.bodyCm);
+  return check.faults;
+}
+
+/** Numbers of a tester's report, and of the body, that cannot be right. */
+export function testerRangeFaults(tester: Omit<Tester, "id">, { above = [], unit }: Place = {}): Fault[] {
+  const check = new RangeChecker(above, unit);
+  check.faults.push(...bodyRangeFaults(tester.body, { above, unit }));
+  tester.swatches.forEach((swatch, at) => checkSwatch(check, swatch, ["swatches", at]));
+  check.each(["worked"], tester.worked, PLAUSIBLE.count);
+  check.each(["workedLengths"], tester.workedLengths, PLAUSIBLE.workedCm);
+  tester.readings.forEach(({ cm }, at) => check.one(["readings", at, "cm"], cm, PLAUSIBLE.finishedCm));
+  tester.yarn.forEach(({ grams, metresPer100g }, at) => {
+    check.one(["yarn", at, "grams"], grams, PLAUSIBLE.grams);
+    check.one(["yarn", at, "metresPer100g"], metresPer100g, PLAUSIBLE.metresPer100g);
+  });
+  if (tester.hours !== undefined) check.one(["hours"], tester.hours, PLAUSIBLE.hours);
+  return check.faults;
+}
+
+class RangeChecker {
+  readonly faults: Fault[] = [];
+
+  constructor(
+    private readonly above: readonly PathPart[],
+    readonly unit: LengthUnit | undefined,
+  ) {}
+
+  one(path: readonly PathPart[], value: number, range: PlausibleRange): void {
+    if (!isPlausible(value, range)) this.add(path, `must be ${rangeWords(range, this.unit)}.`);
+  }
+
+  /** One number, or a number a name. */
+  each(path: readonly PathPart[], values: CmBySize | undefined, range: PlausibleRange): void {
+    if (typeof values === "number") return this.one(path, values, range);
+    for (const [name, value] of Object.entries(values ?? {})) this.one([...path, name], value, range);
+  }
+
+  /** What is counted over a width, as over 10 cm. */
+  gauge(path: readonly PathPart[], count: number, overCm: number): void {
+    const { min, max } = PLAUSIBLE.gauge;
+    if (!isPlausible((count / overCm) * GAUGE_WIDTH_CM, PLAUSIBLE.gauge))
+      this.add(path, `must come to between ${min} and ${max} over ${this.unit === "in" ? "4 in" : "10 cm"}.`);
+  }
+
+  private add(path: readonly PathPart[], says: string): void {
+    this.faults.push({ path: formatPath([...this.above, ...path]), says });
+  }
+}
+
+function checkFabric(check: RangeChecker, fabric: Fabric, path: readonly PathPart[]): void {
+  const { toolMm, gauge, settles, wornStretch } = fabric;
+  const overCm = gauge.overCm ?? GAUGE_WIDTH_CM;
+  check.one([...path, "toolMm"], toolMm, PLAUSIBLE.toolMm);
+  check.one([...path, "gauge", "overCm"], overCm, PLAUSIBLE.swatchCm);
+  check.gauge([...path, "gauge", "stitches"], gauge.stitches, overCm);
+  check.gauge([...path, "gauge", "rows"], gauge.rows, overCm);
+  check.each([...path, "settles"], settles && { ...settles }, PLAUSIBLE.factor);
+  check.each([...path, "wornStretch"], wornStretch && { ...wornStretch }, PLAUSIBLE.factor);
+}
+
+function checkMeasurement(check: RangeChecker, measurement: Measurement, path: readonly PathPart[]): void {
+  const { toleranceCm, terms, target } = measurement;
+  check.one([...path, "toleranceCm"], toleranceCm, PLAUSIBLE.toleranceCm);
+  terms.forEach((term, at) => checkTerm(check, term, [...path, "terms", at]));
+  if (target === undefined) return;
+  if ("cm" in target) return check.each([...path, "target", "cm"], target.cm, PLAUSIBLE.finishedCm);
+  check.each([...path, "target", "easeCm"], target.easeCm, PLAUSIBLE.addedCm);
+  if (target.share !== undefined) check.one([...path, "target", "share"], target.share, PLAUSIBLE.share);
+}
+
+function checkTerm(check: RangeChecker, term: Term, path: readonly PathPart[]): void {
+  check.one([...path, "times"], term.times, PLAUSIBLE.times);
+  if (!("diagonal" in term)) return;
+  for (const way of ["across", "along"] as const)
+    term.diagonal[way].forEach((side, at) =>
+      check.one([...path, "diagonal", way, at, "times"], side.times, PLAUSIBLE.times),
+    );
+}
+
+function checkSwatch(check: RangeChecker, swatch: Swatch, path: readonly PathPart[]): void {
+  check.one([...path, "toolMm"], swatch.toolMm, PLAUSIBLE.toolMm);
+  check.one([...path, "acrossCm"], swatch.acrossCm, PLAUSIBLE.swatchCm);
+  check.one([...path, "alongCm"], swatch.alongCm, PLAUSIBLE.swatchCm);
+  check.gauge([...path, "stitches"], swatch.stitches, swatch.acrossCm);
+  check.gauge([...path, "rows"], swatch.rows, swatch.alongCm);
+}

@@ -1,0 +1,75 @@
+import { countedReadings, gapsOfScreened, settleCall, type GapsOutput } from "../gaps";
+import type { CallDocument } from "../pattern";
+import { yarnNeeds } from "../yarn";
+import type { CallResults, TesterResults } from "./call-results-schema";
+import { compareTesters } from "./consistency";
+import { fitResults } from "./fit-results";
+import { flaggedItems } from "./flagged-items";
+import { groupBy } from "./group-by";
+import { methodResults } from "./method-results";
+import { namedCauses } from "./named-causes";
+import { testerResults } from "./tester-results";
+import { withoutUnusable, type UsableCall } from "./unusable-reports";
+
+/**
+ * All that pages of results show of a call, computed once: what `gaps` says, and every list that rests on it.
+ *
+ * A report whose numbers cannot be computed with is left out and named; the rest is analysed without it.
+ *
+ * @param call a parsed call document.
+ * @returns lists in the pattern's and the call's order; lengths in cm.
+ */
+export function analyseCall(call: CallDocument): CallResults {
+  return resultsOf(withoutUnusable(call));
+}
+
+function resultsOf({ usable: call, predictions, leftOut }: UsableCall): CallResults {
+  const screened = settleCall(call);
+  const output = gapsOfScreened(screened);
+  const counted = countedReadings(screened.call);
+  const { testers: compared, consistency } = compareTesters(call.pattern, output.testers, counted);
+  const suspects = groupBy(output.suspects, ({ tester }) => tester);
+  const stepsOf = stepsByTester(call, output);
+  const testers = call.testers.flatMap((reported, at): TesterResults[] => {
+    const [finding, of, ofScreened] = [output.testers[at], compared[at], screened.call.testers[at]];
+    const prediction = predictions.get(reported.id);
+    if (finding === undefined || of === undefined || ofScreened === undefined || prediction === undefined) return [];
+    return [
+      testerResults({
+        ...{ pattern: call.pattern, reported, screened: ofScreened, prediction, finding, comparisons: of.comparisons },
+        ...{ steps: stepsOf[at] ?? [], suspects: suspects.get(reported.id) ?? [] },
+      }),
+    ];
+  });
+  return {
+    differences: {
+      cells: [...output.cells],
+      causes: namedCauses(call.pattern, output.causes),
+      testersBySize: call.pattern.sizes.map(({ id }) => call.testers.filter(({ size }) => size === id).length),
+      status: output.status,
+    },
+    gauges: [...output.gauge],
+    consistency,
+    flagged: flaggedItems(call.testers, output.suspects),
+    yarn: yarnNeeds(screened.call).yarns.map((need) => ({
+      ...need,
+      fabrics: [...need.fabrics],
+      sizes: [...need.sizes],
+      suspects: output.suspects.filter(({ what, id }) => what === "yarn" && id === need.yarn),
+    })),
+    fit: fitResults(screened.call, output.cells),
+    method: methodResults({ screened: screened.call, output, counted, testers }),
+    testers,
+    leftOut: [...leftOut],
+  };
+}
+
+/** `steps` runs through all readings of all testers. */
+function stepsByTester({ testers }: CallDocument, { steps }: GapsOutput) {
+  let from = 0;
+  return testers.map(({ readings }) => {
+    const own = steps.slice(from, from + readings.length);
+    from += readings.length;
+    return own;
+  });
+}

@@ -1,0 +1,240 @@
+import { z } from "zod";
+import {
+  causeShape,
+  cellSchema,
+  gaugeFindingSchema,
+  rivalShape,
+  searchStatusSchema,
+  stepSchema,
+  suspectSchema,
+  variancesSchema,
+} from "../gaps";
+import { testerSchema } from "../pattern";
+
+const swatchSchema = testerSchema.shape.swatches.element;
+const cm = z.number();
+const numberOrNull = z.number().nullable();
+const decision = z.enum(["keep", "set-aside"]).nullable();
+
+/** An input that may be wrong, with what a designer needs to know of it before they accept it. */
+const proposalShape = {
+  /** Measurements that it moves and whose counts can be solved for again. */
+  solvable: z.array(z.string()),
+};
+
+/** A cause as results show it: what it moves, and which rule of the pattern its number would break. */
+const namedCauseSchema = z.strictObject({
+  ...causeShape,
+  ...proposalShape,
+  /** Change of each cell for one unit of the cause, cm, sizes first; empty where it moves nothing. */
+  movesCm: z.array(cm),
+  /** The first rule that the grading breaks with the number that was really worked; null where it breaks none. */
+  breaks: z.string().nullable(),
+  rivals: z.array(z.strictObject({ ...rivalShape, ...proposalShape })),
+});
+
+/** Cells by size and measurement, and what explains them. */
+export const differencesSchema = z.strictObject({
+  cells: z.array(cellSchema),
+  causes: z.array(namedCauseSchema),
+  /** Testers with a report that was analysed, by size in the pattern's order. */
+  testersBySize: z.array(z.int()),
+  status: searchStatusSchema,
+});
+
+/** The stated gauges beside the swatches. */
+export const gaugesSchema = z.array(gaugeFindingSchema);
+
+/** Mandel's limits for as many testers as measured the most measured point. */
+export const consistencySchema = z.strictObject({
+  /** Null where nobody can be compared. */
+  limits: z.strictObject({ testers: z.int(), unusual: z.number(), rare: z.number() }).nullable(),
+  /** The largest |h| of anybody. */
+  furthest: z.number(),
+  /** Testers of whom something lies beyond what one in a hundred passes by chance, or all of it runs one way. */
+  standOut: z.array(z.string()),
+});
+
+/** A number of a report that is flagged or that a person has decided on. */
+const flaggedItemSchema = z.strictObject({
+  tester: z.string(),
+  size: z.string(),
+  part: z.enum(["swatches", "readings", "yarn"]),
+  position: z.int(),
+  /** Id of the measurement, the fabric or the yarn. */
+  of: z.string(),
+  suspect: suspectSchema.nullable(),
+  decision,
+  counts: z.boolean(),
+  /** What was reported: a length in cm, a weight in g, or a swatch. */
+  value: z.union([
+    z.strictObject({ cm }),
+    z.strictObject({ grams: z.number() }),
+    z.strictObject({ swatch: swatchSchema }),
+  ]),
+});
+
+export const flaggedSchema = z.array(flaggedItemSchema);
+
+/** The yarn of each size, at the pattern's gauge. */
+export const yarnResultsSchema = z.array(
+  z.strictObject({
+    yarn: z.string(),
+    ratio: numberOrNull,
+    standardError: numberOrNull,
+    fabrics: z.array(z.strictObject({ fabric: z.string(), ratio: z.number(), metresPerStitch: z.number() })),
+    sizes: z.array(
+      z.strictObject({
+        size: z.string(),
+        stitches: z.number(),
+        expectedMetres: numberOrNull,
+        upperMetres: numberOrNull,
+        publishMetres: numberOrNull,
+        balls: z.int().nullable(),
+        reports: z.int(),
+      }),
+    ),
+    suspects: z.array(suspectSchema),
+  }),
+);
+
+/** What testers say of the fit. */
+export const fitResultsSchema = z.strictObject({
+  /** Answers from far too tight to far too loose, by area and by size in the pattern's order. */
+  areas: z.array(z.strictObject({ area: z.string(), answersBySize: z.array(z.array(z.int()).length(5)) })),
+  findings: z.array(
+    z.strictObject({
+      measurement: z.string(),
+      area: z.string(),
+      feels: z.enum(["tight", "loose"]),
+      from: z.string(),
+      to: z.string(),
+      agree: z.int(),
+      testers: z.int(),
+    }),
+  ),
+});
+
+const notCounted = z.enum(["changed", "unwashed", "set-aside", "slip"]);
+
+const predictionSchema = z.strictObject({
+  measurement: z.string(),
+  targetCm: numberOrNull,
+  designCm: cm,
+  workedCm: cm,
+  predictedCm: cm,
+  standardUncertaintyCm: cm,
+  spreadCm: cm,
+  acrossCm: cm,
+  alongCm: cm,
+  restCm: cm,
+});
+
+/** The numbers of the page that explains the method. */
+export const methodResultsSchema = z.strictObject({
+  variances: variancesSchema,
+  /** All that the engine flags, also what is told of a whole report. */
+  suspects: z.array(suspectSchema),
+  /** Inputs of the pattern that were tried as causes. */
+  candidates: z.int(),
+  readings: z.strictObject({
+    all: z.int(),
+    counted: z.int(),
+    left: z.strictObject({ changed: z.int(), unwashed: z.int(), "set-aside": z.int(), slip: z.int() }),
+  }),
+  /** One reading to follow step by step; null where none has a swatch behind it. */
+  example: z
+    .strictObject({
+      tester: z.string(),
+      size: z.string(),
+      measurement: z.string(),
+      swatches: z.array(z.strictObject({ fabric: z.string(), swatch: swatchSchema })),
+      prediction: predictionSchema,
+      step: stepSchema,
+      readings: z.int(),
+    })
+    .nullable(),
+  /** The cell whose plain average misleads most; null where no cell has two reports. */
+  plainAverage: z
+    .strictObject({
+      size: z.string(),
+      measurement: z.string(),
+      testers: z.array(z.strictObject({ tester: z.string(), crudeCm: cm, gapCm: cm })),
+      crudeCm: cm,
+      gaugedCm: cm,
+      estimateCm: cm,
+      lowCm: cm,
+      highCm: cm,
+    })
+    .nullable(),
+});
+
+const standing = z.enum(["usual", "unusual", "rare"]);
+
+/** One tester's part of the results; grows with testers, so that each stands in a row of its own. */
+export const testerResultsSchema = z.strictObject({
+  tester: z.string(),
+  size: z.string(),
+  driftAcross: numberOrNull,
+  driftAlong: numberOrNull,
+  /** In the pattern's order of measurements. */
+  comparisons: z.array(z.strictObject({ h: numberOrNull, standing, k: numberOrNull, scatter: standing })),
+  swatches: z.array(
+    z.strictObject({
+      fabric: z.string(),
+      toolMm: z.number(),
+      stitchesPerCm: z.number(),
+      rowsPerCm: z.number(),
+      washed: z.boolean(),
+      onGarment: z.boolean(),
+      use: z.enum(["both", "own sizes", "stated gauge", "replaced", "set aside"]),
+      suspect: suspectSchema.nullable(),
+    }),
+  ),
+  /** What their gauge alone does to the measurement that it moves most, beyond one tolerance of it; null for no more. */
+  offGauge: z.strictObject({ measurement: z.string(), cm }).nullable(),
+  /** Fabrics that they made no swatch of that counts. */
+  withoutSwatch: z.array(z.string()),
+  readings: z.array(
+    z.strictObject({
+      /** Where it stands among the tester's readings. */
+      position: z.int(),
+      /** First, second … reading of this measurement; null where there is one. */
+      which: z.int().nullable(),
+      decision,
+      notCounted: notCounted.nullable(),
+      suspect: suspectSchema.nullable(),
+      step: stepSchema,
+    }),
+  ),
+  yarn: z.array(z.strictObject({ yarn: z.string(), metres: z.number(), isSetAside: z.boolean() })),
+});
+
+/** A report that could not be analysed, and why. */
+export const leftOutSchema = z.array(z.strictObject({ tester: z.string(), message: z.string() }));
+
+/** All that pages of results show of a call, each part for the pages that need it. */
+export const callResultsSchema = z.strictObject({
+  differences: differencesSchema,
+  gauges: gaugesSchema,
+  consistency: consistencySchema,
+  flagged: flaggedSchema,
+  yarn: yarnResultsSchema,
+  fit: fitResultsSchema,
+  method: methodResultsSchema,
+  testers: z.array(testerResultsSchema),
+  leftOut: leftOutSchema,
+});
+
+export type CallResults = z.infer<typeof callResultsSchema>;
+export type Differences = z.infer<typeof differencesSchema>;
+export type NamedCause = Differences["causes"][number];
+export type Consistency = z.infer<typeof consistencySchema>;
+export type FlaggedItem = z.infer<typeof flaggedItemSchema>;
+export type YarnResults = z.infer<typeof yarnResultsSchema>;
+export type FitResults = z.infer<typeof fitResultsSchema>;
+export type MethodResults = z.infer<typeof methodResultsSchema>;
+export type TesterResults = z.infer<typeof testerResultsSchema>;
+export type ComparedMeasurement = TesterResults["comparisons"][number];
+export type NotCounted = z.infer<typeof notCounted>;
+export type LeftOut = z.infer<typeof leftOutSchema>[number];

@@ -1,0 +1,115 @@
+import { mandelHLimit, mandelKLimit } from "../consistency";
+import type { CountedReading, TesterFinding } from "../gaps";
+import type { PatternDocument } from "../pattern";
+import type { ComparedMeasurement, Consistency } from "./call-results-schema";
+
+const UNUSUAL = 0.05;
+const RARE = 0.01;
+/** Fewer measurements than this cannot all run one way by more than chance. */
+const MIN_TO_RUN = 6;
+/** They lie at least so far from the others' in the mean, to be worth a word. */
+const MIN_MEAN = 0.5;
+/** Chance that as many or more lie on one side, either side. */
+const MAX_CHANCE = 0.05;
+
+export interface ComparedTester {
+  readonly tester: string;
+  readonly comparisons: readonly ComparedMeasurement[];
+}
+
+/**
+ * Each tester's measurements beside the other testers', with how unusual each is.
+ *
+ * @param findings of `gaps`, one a tester.
+ * @param counted the readings that count, one entry a tester and measurement.
+ * @see ISO 5725-2:1994, 7.3.1, for Mandel's h and k and their limits.
+ */
+export function compareTesters(
+  { measurements }: PatternDocument,
+  findings: readonly TesterFinding[],
+  counted: readonly CountedReading[],
+): { readonly testers: readonly ComparedTester[]; readonly consistency: Consistency } {
+  const compared = measurements.map((_, at) => countOf(findings, at, "h"));
+  const repeated = measurements.map((_, at) => countOf(findings, at, "k"));
+  // h is null below three testers, and its limits mean nothing there.
+  const hLimits = compared.map((testers) => (testers === 0 ? null : limitsOfH(testers)));
+  const repeats = new Map(
+    counted.map((entry) => [keyOf(entry.tester.id, entry.measurement.id), entry.readings.length]),
+  );
+  const testers = findings.map(({ tester, measurements: found }) => ({
+    tester,
+    comparisons: measurements.map(({ id }, at): ComparedMeasurement => {
+      const [h, k] = [found[at]?.h ?? null, found[at]?.k ?? null];
+      const limitOfK = (chance: number) => mandelKLimit(repeated[at] ?? 0, repeats.get(keyOf(tester, id)) ?? 0, chance);
+      return {
+        h,
+        standing: standingOf(h === null ? 0 : Math.abs(h), hLimits[at] ?? null),
+        k,
+        scatter: k === null ? "usual" : standingOf(k, { unusual: limitOfK(UNUSUAL), rare: limitOfK(RARE) }),
+      };
+    }),
+  }));
+  const most = Math.max(0, ...compared);
+  return {
+    testers,
+    consistency: {
+      limits: most === 0 ? null : { testers: most, ...limitsOfH(most) },
+      furthest: testers.reduce(
+        (far, { comparisons }) => comparisons.reduce((farthest, { h }) => Math.max(farthest, Math.abs(h ?? 0)), far),
+        0,
+      ),
+      standOut: testers.filter(standsOut).map(({ tester }) => tester),
+    },
+  };
+}
+
+/** All or nearly all measurements of a tester lie on one side of the others', beyond chance; null where they do not. */
+export function runsOneWay(
+  comparisons: readonly Pick<ComparedMeasurement, "h">[],
+): { readonly way: "large" | "small"; readonly run: number; readonly of: number } | null {
+  const values = comparisons.flatMap(({ h }) => (h === null ? [] : [h]));
+  const large = values.filter((h) => h > 0).length;
+  const run = Math.max(large, values.length - large);
+  const mean = values.reduce((sum, h) => sum + h, 0) / Math.max(1, values.length);
+  if (values.length < MIN_TO_RUN || Math.abs(mean) < MIN_MEAN) return null;
+  if (2 * chanceOfAtLeast(run, values.length) > MAX_CHANCE) return null;
+  return { way: large === run ? "large" : "small", run, of: values.length };
+}
+
+function standsOut({ comparisons }: ComparedTester): boolean {
+  return (
+    comparisons.some(({ standing, scatter }) => standing === "rare" || scatter === "rare") ||
+    runsOneWay(comparisons) !== null
+  );
+}
+
+function countOf(findings: readonly TesterFinding[], at: number, key: "h" | "k"): number {
+  return findings.filter(({ measurements }) => (measurements[at]?.[key] ?? null) !== null).length;
+}
+
+function keyOf(tester: string, measurement: string): string {
+  return `${tester} ${measurement}`;
+}
+
+function limitsOfH(testers: number) {
+  return { unusual: mandelHLimit(testers, UNUSUAL), rare: mandelHLimit(testers, RARE) };
+}
+
+function standingOf(
+  value: number,
+  limits: { readonly unusual: number; readonly rare: number } | null,
+): ComparedMeasurement["standing"] {
+  if (limits === null || value <= limits.unusual) return "usual";
+  return value > limits.rare ? "rare" : "unusual";
+}
+
+/** Chance that at least `heads` of `tosses` fair coins fall heads. */
+function chanceOfAtLeast(heads: number, tosses: number): number {
+  let term = 0.5 ** tosses;
+  let chance = heads === 0 ? term : 0;
+  for (let k = 1; k <= tosses; k += 1) {
+    term *= (tosses - k + 1) / k;
+    if (k >= heads) chance += term;
+  }
+  return chance;
+}

@@ -1,0 +1,81 @@
+import type { Suspect } from "../gaps";
+import type { Tester } from "../pattern";
+import type { FlaggedItem } from "./call-results-schema";
+
+type ReportPart = FlaggedItem["part"];
+
+interface ItemAddress {
+  readonly part: ReportPart;
+  readonly position: number;
+}
+
+const PARTS = { swatches: "swatch", readings: "reading", yarn: "yarn" } as const;
+
+/**
+ * Every number of the reports that the engine flags or a person has decided on.
+ *
+ * @param testers as reported, with people's decisions alone.
+ * @param suspects of `gaps`.
+ * @returns those that do not count first, in each group tester by tester in the call's order.
+ */
+export function flaggedItems(testers: readonly Tester[], suspects: readonly Suspect[]): FlaggedItem[] {
+  const items = testers.flatMap((tester) =>
+    (["readings", "swatches", "yarn"] as const).flatMap((part) =>
+      tester[part].flatMap((_item, position) => flaggedItem(tester, { part, position }, suspects) ?? []),
+    ),
+  );
+  return items.toSorted((left, right) => Number(left.counts) - Number(right.counts));
+}
+
+function flaggedItem(tester: Tester, at: ItemAddress, suspects: readonly Suspect[]): FlaggedItem | null {
+  const item = itemAt(tester, at);
+  if (item === null) return null;
+  const suspect = suspectAt(suspects, tester, at);
+  if (suspect === null && item.decision === null) return null;
+  return {
+    ...{ tester: tester.id, size: tester.size, ...at },
+    ...{ of: item.of, suspect, decision: item.decision, value: item.value },
+    counts: item.decision === null ? suspect?.setAside !== true : item.decision === "keep",
+  };
+}
+
+/** What the engine flags of an item, null where nothing. */
+export function suspectAt(suspects: readonly Suspect[], tester: Tester, at: ItemAddress): Suspect | null {
+  const item = itemAt(tester, at);
+  const found = suspects.find(
+    (suspect) =>
+      suspect.tester === tester.id &&
+      suspect.what === PARTS[at.part] &&
+      suspect.id === item?.of &&
+      item.numbers.includes(suspect.value),
+  );
+  return found ?? null;
+}
+
+interface Item extends Pick<FlaggedItem, "of" | "decision" | "value"> {
+  /** The numbers by which the engine may name it. */
+  readonly numbers: readonly number[];
+}
+
+function itemAt(tester: Tester, { part, position }: ItemAddress): Item | null {
+  switch (part) {
+    case "readings": {
+      const reading = tester.readings[position];
+      if (reading === undefined) return null;
+      const { measurement: of, cm, decision = null } = reading;
+      return { of, decision, value: { cm }, numbers: [cm] };
+    }
+    case "swatches": {
+      const swatch = tester.swatches[position];
+      if (swatch === undefined) return null;
+      const { fabric: of, decision = null, stitches, rows, acrossCm } = swatch;
+      return { of, decision, value: { swatch: { ...swatch } }, numbers: [stitches, rows, acrossCm] };
+    }
+    case "yarn": {
+      const yarn = tester.yarn[position];
+      if (yarn === undefined) return null;
+      const { yarn: of, grams, decision = null } = yarn;
+      return { of, decision, value: { grams }, numbers: [grams] };
+    }
+  }
+}

@@ -1,0 +1,29 @@
+export { analyseCall } from "./analyse-call";
+export {
+  callResultsSchema,
+  consistencySchema,
+  differencesSchema,
+  fitResultsSchema,
+  flaggedSchema,
+  gaugesSchema,
+  leftOutSchema,
+  methodResultsSchema,
+  testerResultsSchema,
+  yarnResultsSchema,
+  type CallResults,
+  type ComparedMeasurement,
+  type Consistency,
+  type Differences,
+  type FitResults,
+  type FlaggedItem,
+  type LeftOut,
+  type MethodResults,
+  type NamedCause,
+  type NotCounted,
+  type TesterResults,
+  type YarnResults,
+} from "./call-results-schema";
+export { runsOneWay } from "./consistency";
+export { flaggedItems } from "./flagged-items";
+export { namedCauses } from "./named-causes";
+export { withoutUnusable } from "./unusable-reports";

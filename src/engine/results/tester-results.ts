@@ -1,0 +1,122 @@
+import type { Step, Suspect, TesterFinding } from "../gaps";
+import type { PatternDocument, Reading, Swatch, Tester } from "../pattern";
+import { chooseSwatch, swatchGauge, type Prediction } from "../prediction";
+import type { ComparedMeasurement, NotCounted, TesterResults } from "./call-results-schema";
+import { suspectAt } from "./flagged-items";
+
+interface AnalysedTester {
+  readonly pattern: PatternDocument;
+  /** As reported, with people's decisions alone. */
+  readonly reported: Tester;
+  /** With what the engine excludes marked as if a person had. */
+  readonly screened: Tester;
+  /** Of the report as it came. */
+  readonly prediction: Prediction;
+  readonly finding: TesterFinding;
+  readonly comparisons: readonly ComparedMeasurement[];
+  /** One a reading, in their order. */
+  readonly steps: readonly Step[];
+  /** Of this tester. */
+  readonly suspects: readonly Suspect[];
+}
+
+/** One tester's swatches, readings and yarn, with what became of each. */
+export function testerResults(analysed: AnalysedTester): TesterResults {
+  const { pattern, reported, screened, finding, comparisons } = analysed;
+  return {
+    tester: reported.id,
+    size: reported.size,
+    driftAcross: finding.driftAcross,
+    driftAlong: finding.driftAlong,
+    comparisons: [...comparisons],
+    swatches: swatchResults(analysed),
+    offGauge: gaugeEffect(analysed),
+    withoutSwatch: pattern.fabrics
+      .filter(({ id }) => chooseSwatch(screened.swatches, id) === undefined)
+      .map(({ id }) => id),
+    readings: readingResults(analysed),
+    yarn: pattern.yarns.flatMap(({ id }) => yarnUsed(screened, id)),
+  };
+}
+
+function swatchResults({ pattern, screened, suspects }: AnalysedTester): TesterResults["swatches"] {
+  return pattern.fabrics.flatMap((fabric) => {
+    const forSizes = chooseSwatch(screened.swatches, fabric.id);
+    const atStatedTool = screened.swatches.filter(({ toolMm }) => toolMm === fabric.toolMm);
+    const forStatedGauge = chooseSwatch(atStatedTool, fabric.id);
+    const suspect = suspects.find(({ what, id }) => what === "swatch" && id === fabric.id) ?? null;
+    return screened.swatches
+      .filter((swatch) => swatch.fabric === fabric.id)
+      .map((swatch) => ({
+        fabric: fabric.id,
+        toolMm: swatch.toolMm,
+        ...swatchGauge(swatch),
+        washed: swatch.washed,
+        onGarment: swatch.on === "garment",
+        use: useOf(swatch, { isForSizes: swatch === forSizes, isForStatedGauge: swatch === forStatedGauge }),
+        suspect,
+      }));
+  });
+}
+
+function gaugeEffect({ pattern, reported, prediction }: AnalysedTester): TesterResults["offGauge"] {
+  if (reported.swatches.length === 0) return null;
+  const moved = prediction.measurements.flatMap(({ measurement, workedCm, predictedCm }, at) => {
+    const cm = predictedCm - workedCm;
+    const inTolerances = Math.abs(cm) / (pattern.measurements[at]?.toleranceCm ?? 1);
+    return inTolerances <= 1 ? [] : [{ measurement, cm, inTolerances }];
+  });
+  const [most] = moved.toSorted((left, right) => right.inTolerances - left.inTolerances);
+  return most === undefined ? null : { measurement: most.measurement, cm: most.cm };
+}
+
+function useOf(
+  { decision }: Swatch,
+  { isForSizes, isForStatedGauge }: { isForSizes: boolean; isForStatedGauge: boolean },
+): TesterResults["swatches"][number]["use"] {
+  if (decision === "set-aside") return "set aside";
+  if (isForSizes) return isForStatedGauge ? "both" : "own sizes";
+  return isForStatedGauge ? "stated gauge" : "replaced";
+}
+
+function readingResults({ reported, steps, suspects }: AnalysedTester): TesterResults["readings"] {
+  const taken = new Map<string, number>();
+  for (const { measurement } of reported.readings) taken.set(measurement, (taken.get(measurement) ?? 0) + 1);
+  const seen = new Map<string, number>();
+  return reported.readings.flatMap((reading, position) => {
+    const { measurement } = reading;
+    const which = (seen.get(measurement) ?? 0) + 1;
+    seen.set(measurement, which);
+    const step = steps[position];
+    if (step === undefined) return [];
+    const suspect = suspectAt(suspects, reported, { part: "readings", position });
+    return [
+      {
+        position,
+        which: taken.get(measurement) === 1 ? null : which,
+        decision: reading.decision ?? null,
+        notCounted: whyNotCounted(reported, reading, suspect),
+        suspect,
+        step: { ...step },
+      },
+    ];
+  });
+}
+
+/** Changed on purpose comes first; then a person's decision, then the engine's, then the washing. */
+function whyNotCounted(tester: Tester, reading: Reading, suspect: Suspect | null): NotCounted | null {
+  if (tester.changed?.includes(reading.measurement)) return "changed";
+  if (reading.decision !== undefined) return reading.decision === "keep" ? null : "set-aside";
+  if (suspect?.setAside) return "slip";
+  return reading.state === "unwashed" ? "unwashed" : null;
+}
+
+/** What a tester used of one yarn; weights that are excluded stand only where there is no other. */
+function yarnUsed({ yarn: entries }: Tester, yarn: string): TesterResults["yarn"] {
+  const ofYarn = entries.filter((entry) => entry.yarn === yarn);
+  const counted = ofYarn.filter(({ decision }) => decision !== "set-aside");
+  const shown = counted.length > 0 ? counted : ofYarn;
+  if (shown.length === 0) return [];
+  const metres = shown.reduce((sum, { grams, metresPer100g }) => sum + (grams * metresPer100g) / 100, 0);
+  return [{ yarn, metres, isSetAside: counted.length === 0 }];
+}

@@ -1,0 +1,76 @@
+import type { ReactNode } from "react";
+import { Notice } from "@/ui/notice";
+import type { AnalysisProgress } from "../data";
+import type { LoadedResults, Results } from "../loaders";
+import { StillCalculating, WatchFor } from "./still-calculating";
+
+interface ResultsFrameProps<Parts> {
+  readonly callId: string;
+  readonly loaded: LoadedResults<Parts>;
+  readonly children: (results: Results<Parts>) => ReactNode;
+}
+
+/** A page of results: what was calculated last, and above it whether that is of the reports and the pattern as they are now. */
+export function ResultsFrame<Parts>({ callId, loaded, children }: ResultsFrameProps<Parts>) {
+  const { progress, results, leftOut } = loaded;
+  const watch = `/calls/${callId}/analysis`;
+  if (results === null && progress.status === "updating") return <StillCalculating what="call" watch={watch} />;
+  return (
+    <>
+      <Progress {...{ progress, watch }} hasResults={results !== null} />
+      {leftOut.length === 0 ? null : (
+        <Notice
+          tone="problem"
+          title={leftOut.length === 1 ? "One report was left out" : `${leftOut.length} reports were left out`}
+        >
+          <ul className="mt-1 space-y-1">
+            {leftOut.map(({ name, message }) => (
+              <li key={name} className="wrap-anywhere">
+                {name}: {message}
+              </li>
+            ))}
+          </ul>
+          <p className="mt-2">Everything else was calculated without them. Ask them to correct their report.</p>
+        </Notice>
+      )}
+      {results === null ? null : children(results)}
+    </>
+  );
+}
+
+interface ProgressProps {
+  readonly progress: AnalysisProgress;
+  /** Where it is asked whether there is something new. */
+  readonly watch: string;
+  readonly hasResults: boolean;
+}
+
+function Progress({ progress, watch, hasResults }: ProgressProps) {
+  switch (progress.status) {
+    case "current":
+      return null;
+    case "updating":
+      return (
+        <Notice title="Updating">
+          <p>
+            Reports or the pattern have changed. What you see is from before; this page shows the new results as soon as
+            they are there.
+          </p>
+          <WatchFor address={watch} />
+        </Notice>
+      );
+    case "stopped":
+    case "failed":
+      return (
+        <Notice
+          tone="problem"
+          title={
+            progress.status === "stopped" ? "Calculating the results was stopped" : "The results cannot be calculated"
+          }
+        >
+          <p>{progress.message}</p>
+          {hasResults ? <p className="mt-1">What you see below is from before the last change.</p> : null}
+        </Notice>
+      );
+  }
+}

@@ -1,0 +1,57 @@
+import "server-only";
+import { z } from "zod";
+import type { CallAccess } from "@/features/calls/access";
+import { database } from "@/server/database";
+
+/** What one tester says of one area of the body, in their newest report. */
+export interface FitAnswer {
+  readonly tester: string;
+  readonly name: string;
+  /** Id of the size. */
+  readonly size: string;
+  readonly area: string;
+  readonly scale: -2 | -1 | 0 | 1 | 2;
+  readonly says: string | null;
+}
+
+const answerSchema: z.ZodType<FitAnswer> = z.object({
+  tester: z.string(),
+  name: z.string(),
+  size: z.string(),
+  area: z.string(),
+  scale: z.union([z.literal(-2), z.literal(-1), z.literal(0), z.literal(1), z.literal(2)]),
+  says: z.string().nullable(),
+});
+
+export interface FitRemarks {
+  readonly shown: readonly FitAnswer[];
+  /** How many there are besides. */
+  readonly more: number;
+}
+
+const MAX_REMARKS = 60;
+
+/** What testers write beside their answers; people's words stay in their reports, and are read from there. */
+export async function fitRemarks(access: CallAccess): Promise<FitRemarks> {
+  const written = (await fitAnswers(access)).filter(({ says }) => says !== null);
+  return { shown: written.slice(0, MAX_REMARKS), more: Math.max(0, written.length - MAX_REMARKS) };
+}
+
+/** Every answer on the fit, testers in the call's order. */
+export async function fitAnswers({ callId, pattern }: CallAccess): Promise<FitAnswer[]> {
+  const rows = await database().$queryRaw<unknown[]>`
+    SELECT tester.code AS tester, coalesce(tester_contact.name, tester.code) AS name,
+      newest.document ->> 'size' AS size, answer ->> 'area' AS area,
+      (answer ->> 'scale')::int AS scale, answer ->> 'says' AS says
+    FROM tester
+    JOIN call ON call.id = tester.call_id
+    JOIN membership ON membership.pattern_id = call.pattern_id AND membership.account_id = ${pattern.accountId}::uuid
+    JOIN LATERAL (
+      SELECT document FROM report WHERE tester_id = tester.id ORDER BY version DESC LIMIT 1
+    ) AS newest ON true
+    CROSS JOIN LATERAL jsonb_array_elements(coalesce(newest.document -> 'fit', '[]')) AS answer
+    LEFT JOIN tester_contact ON tester_contact.tester_id = tester.id
+    WHERE tester.call_id = ${callId}::uuid
+    ORDER BY tester.position`;
+  return z.array(answerSchema).parse(rows);
+}

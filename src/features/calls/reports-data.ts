@@ -1,0 +1,52 @@
+import "server-only";
+import { database } from "@/server/database";
+import { ROWS_A_PAGE } from "@/ui/page-number";
+import { callScope, type CallAccess } from "./access";
+import type { CallTester } from "./data";
+
+export interface CallReport extends CallTester {
+  readonly size: string;
+  readonly sentAt: Date;
+  /** The revision that they followed. */
+  readonly revisionNumber: number;
+}
+
+export interface ReportsBySize {
+  readonly total: number;
+  readonly bySize: ReadonlyMap<string, number>;
+  /** Every tester's newest report in the call's order; null where there are too many to be listed. */
+  readonly listed: readonly CallReport[] | null;
+}
+
+/** How many have reported in each size; and, of a small call, who, when, and of which revision. */
+export async function reportsBySize(access: CallAccess): Promise<ReportsBySize> {
+  const reported = { call: callScope(access), reports: { some: {} } };
+  const rows = await database().tester.groupBy({ by: ["size"], where: reported, _count: true });
+  const total = rows.reduce((sum, { _count }) => sum + _count, 0);
+  return {
+    total,
+    bySize: new Map(rows.map(({ size, _count }) => [size, _count])),
+    listed: total > ROWS_A_PAGE ? null : await listedReports(access),
+  };
+}
+
+async function listedReports(access: CallAccess): Promise<CallReport[]> {
+  const rows = await database().tester.findMany({
+    where: { call: callScope(access) },
+    orderBy: { position: "asc" },
+    select: {
+      ...{ code: true, size: true },
+      contact: { select: { name: true } },
+      reports: {
+        orderBy: { version: "desc" },
+        take: 1,
+        select: { createdAt: true, revision: { select: { number: true } } },
+      },
+    },
+  });
+  return rows.flatMap(({ code, size, contact, reports: [report] }) =>
+    report === undefined
+      ? []
+      : [{ code, name: contact?.name ?? null, size, sentAt: report.createdAt, revisionNumber: report.revision.number }],
+  );
+}

@@ -1,0 +1,73 @@
+"use client";
+
+import Link from "next/link";
+import { TableFrame } from "@/ui/table-frame";
+
+/** A tester as the table shows them, in words. */
+export interface ListedPerson {
+  readonly id: string;
+  readonly name: string;
+  /** The designer's, about them; "" for none. */
+  readonly note: string;
+  readonly size: string;
+  readonly state: string;
+  readonly since: string;
+  readonly needs: readonly string[];
+}
+
+interface PeopleTableProps {
+  /** The address that each one's page lies under. */
+  readonly base: string;
+  readonly people: readonly ListedPerson[];
+}
+
+/**
+ * A table at a desk; on a phone each row is a card of its own. Drawn in the browser too, for then its rows are sent
+ * once as words and not a second time as elements.
+ */
+export function PeopleTable({ base, people }: PeopleTableProps) {
+  return (
+    <TableFrame label="Who is where">
+      <table className="people-table">
+        <thead>
+          <tr>
+            <th scope="col">Who</th>
+            <th scope="col">Size</th>
+            <th scope="col">Where</th>
+            <th scope="col">What needs you</th>
+          </tr>
+        </thead>
+        <tbody>
+          {people.map(({ id, name, note, size, state, since, needs }) => (
+            <tr key={id}>
+              <th scope="row">
+                <Link href={`${base}/${id}`} prefetch={false}>
+                  <bdi>{name}</bdi>
+                </Link>
+                {note ? <small>{note}</small> : null}
+              </th>
+              <td data-label="Size">{size}</td>
+              <td>
+                {state} <small>{since}</small>
+              </td>
+              <Needs needs={needs} />
+            </tr>
+          ))}
+        </tbody>
+      </table>
+    </TableFrame>
+  );
+}
+
+function Needs({ needs }: Pick<ListedPerson, "needs">) {
+  if (needs.length === 0) return <td className="nothing">nothing</td>;
+  return (
+    <td>
+      <ul className="needs">
+        {needs.map((need) => (
+          <li key={need}>{need}</li>
+        ))}
+      </ul>
+    </td>
+  );
+}

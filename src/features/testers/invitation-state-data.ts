@@ -1,0 +1,13 @@
+import "server-only";
+import { Prisma } from "@/generated/prisma/client";
+
+/** The same of a tester's row in the database as `invitationState` says of one that is read. */
+export function invitationSql(now: Date): Prisma.Sql {
+  return Prisma.sql`CASE
+    WHEN tester.stopped_at IS NOT NULL THEN 'stopped'
+    WHEN tester.withdrawn_at IS NOT NULL THEN 'withdrawn'
+    WHEN tester.declined_at IS NOT NULL THEN 'declined'
+    WHEN tester.accepted_at IS NOT NULL THEN 'accepted'
+    WHEN tester.invitation_ends_at <= ${now} THEN 'lapsed'
+    ELSE 'invited' END`;
+}

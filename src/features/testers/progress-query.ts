@@ -1,0 +1,25 @@
+import { z } from "zod";
+import { pageNumberSchema } from "@/ui/page-number";
+
+/** What the designer may have to do something about, the most urgent first. */
+export const NEEDS = ["stuck", "stopped", "late", "lapsed", "off gauge", "silent", "behind"] as const;
+
+export type Need = (typeof NEEDS)[number];
+
+/** What the list of testers is asked for; anything else is taken for nothing asked. */
+export const progressQuerySchema = z.object({
+  size: z.string().optional().catch(undefined),
+  needs: z.enum(NEEDS).optional().catch(undefined),
+  page: pageNumberSchema,
+});
+
+export type ProgressQuery = z.infer<typeof progressQuerySchema>;
+
+/** The address of the list with what is asked for. */
+export function progressHref(callId: string, { size, needs, page }: Partial<ProgressQuery>): string {
+  const asked = new URLSearchParams();
+  if (size !== undefined) asked.set("size", size);
+  if (needs !== undefined) asked.set("needs", needs);
+  if (page !== undefined && page > 1) asked.set("page", String(page));
+  return asked.size === 0 ? `/calls/${callId}/progress` : `/calls/${callId}/progress?${asked}`;
+}

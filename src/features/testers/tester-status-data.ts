@@ -1,0 +1,178 @@
+import "server-only";
+import type { PatternDocument } from "@/engine/pattern";
+import type { CallAccess } from "@/features/calls/access";
+import { Prisma } from "@/generated/prisma/client";
+import type { ProgressRow } from "./progress-data";
+import { invitationSql } from "./invitation-state-data";
+import { NEEDS, type Need } from "./progress-query";
+import { invitationState } from "./schema";
+
+/*
+ * How a tester gets on, twice: of one row that is read, and of all rows of a call inside the database, where lists are
+ * filtered, counted and sorted. A database test holds the two together.
+ */
+
+export const PROGRESS_STATES = [
+  "invited",
+  "accepted",
+  "swatch in",
+  "making",
+  "reported in part",
+  "reported",
+  "stopped",
+  "declined",
+  "withdrawn",
+  "lapsed",
+] as const;
+
+export type ProgressState = (typeof PROGRESS_STATES)[number];
+
+/** What a tester's gauge alone does to the measurement that it moves most, beyond one tolerance of it. */
+export interface GaugeEffect {
+  readonly label: string;
+  readonly cm: number;
+}
+
+export interface Progress {
+  readonly row: ProgressRow;
+  readonly state: ProgressState;
+  readonly needs: readonly Need[];
+  /** Days since she was last heard of; null for one who is not at work. */
+  readonly silentDays: number | null;
+  readonly offGauge: GaugeEffect | null;
+}
+
+/** Days without a word after which one asks; common practice, no source. */
+export const SILENT_DAYS = 10;
+const DAY_MS = 24 * 60 * 60 * 1_000;
+
+/** Where a tester is, and what of it needs the designer. */
+export function progressOf(row: ProgressRow, pattern: PatternDocument, now: Date): Progress {
+  const state = progressState(row, pattern, now);
+  const silentDays = isAtWork(state) ? silentFor(row, now) : null;
+  const offGauge = gaugeEffect(row, pattern);
+  return { row, state, silentDays, offGauge, needs: needsOf({ row, state, silentDays, offGauge }, now) };
+}
+
+/** As it was computed with the newest report; null where it moves nothing beyond its tolerance, or is not known yet. */
+function gaugeEffect({ offGauge }: ProgressRow, { measurements }: PatternDocument): GaugeEffect | null {
+  const label = measurements.find(({ id }) => id === offGauge?.measurement)?.label;
+  return offGauge === null || label === undefined ? null : { label, cm: offGauge.cm };
+}
+
+export function progressState(row: ProgressRow, pattern: PatternDocument, now: Date): ProgressState {
+  const invitation = invitationState({ ...row, invitationEndsAt: row.endsAt }, now);
+  if (invitation === "stopped" || invitation === "withdrawn" || invitation === "declined") return invitation;
+  if (row.report !== null) return isWhole(row.report.document, pattern) ? "reported" : "reported in part";
+  if (invitation !== "accepted") return invitation;
+  if (row.draft?.hasMore) return "making";
+  return row.draft?.hasSwatch ? "swatch in" : "accepted";
+}
+
+function isAtWork(state: ProgressState): boolean {
+  return state === "accepted" || state === "swatch in" || state === "making" || state === "reported in part";
+}
+
+type Document = NonNullable<ProgressRow["report"]>["document"];
+
+/** Every measurement is read, or made otherwise on purpose. */
+function isWhole({ readings, changed = [] }: Document, { measurements }: PatternDocument): boolean {
+  const told = new Set([...readings.map(({ measurement }) => measurement), ...changed]);
+  return measurements.every(({ id }) => told.has(id));
+}
+
+function silentFor({ acceptedAt, milestone, draft, report }: ProgressRow, now: Date): number {
+  const heard = [acceptedAt, milestone?.at, draft?.updatedAt, report?.sentAt].map((at) => at?.getTime() ?? 0);
+  return Math.max(0, Math.floor((now.getTime() - Math.max(...heard)) / DAY_MS));
+}
+
+function needsOf({ row, state, silentDays, offGauge }: Omit<Progress, "needs">, now: Date): Need[] {
+  const atWork = isAtWork(state);
+  const says = (word: string) => atWork && row.milestone?.word === word;
+  const holds: Readonly<Record<Need, boolean>> = {
+    stuck: says("stuck"),
+    stopped: state === "stopped" && row.report === null,
+    late: atWork && isLate(row, state, now),
+    lapsed: state === "lapsed",
+    "off gauge": offGauge !== null && state !== "stopped",
+    silent: silentDays !== null && silentDays >= SILENT_DAYS,
+    behind: says("behind"),
+  };
+  return NEEDS.filter((need) => holds[need]);
+}
+
+function isLate({ dates }: ProgressRow, state: ProgressState, now: Date): boolean {
+  if (dates === null || state === "reported in part") return false;
+  return dates.reportBy.at <= now || (state === "accepted" && dates.swatchBy.at <= now);
+}
+
+interface StatusAsked {
+  readonly access: CallAccess;
+  /** Every measurement of the pattern. */
+  readonly measurements: readonly string[];
+  readonly now: Date;
+  /** The call's days; null where it has told none. */
+  readonly days: StatusDays | null;
+  /** Days of testers who have their own, by what their rows hold. */
+  readonly ownDays: readonly (StatusDays & { readonly dates: unknown })[];
+}
+
+interface StatusDays {
+  readonly swatchBy: Date;
+  readonly reportBy: Date;
+}
+
+/** A query of every tester of a call: `id`, `position`, `size`, `state`, `needs` in their order, and `urgency`. */
+export function statusSql(asked: StatusAsked): Prisma.Sql {
+  const { now } = asked;
+  return Prisma.sql`
+    SELECT id, position, size, state, needs,
+           coalesce(array_position(${[...NEEDS]}::text[], needs[1]), ${NEEDS.length + 1}) AS urgency
+    FROM (${statesSql(asked)}) AS states
+    CROSS JOIN LATERAL (SELECT state IN ('accepted', 'swatch in', 'making', 'reported in part') AS at_work) AS work
+    CROSS JOIN LATERAL (SELECT array_remove(ARRAY[
+      CASE WHEN at_work AND word = 'stuck' THEN 'stuck' END,
+      CASE WHEN state = 'stopped' AND sent_at IS NULL THEN 'stopped' END,
+      CASE WHEN at_work AND state <> 'reported in part'
+             AND (report_by <= ${now} OR (state = 'accepted' AND swatch_by <= ${now})) THEN 'late' END,
+      CASE WHEN state = 'lapsed' THEN 'lapsed' END,
+      CASE WHEN off_gauge AND state <> 'stopped' THEN 'off gauge' END,
+      CASE WHEN at_work AND heard_at <= ${new Date(now.getTime() - SILENT_DAYS * DAY_MS)} THEN 'silent' END,
+      CASE WHEN at_work AND word = 'behind' THEN 'behind' END
+    ], NULL) AS needs) AS needed`;
+}
+
+function statesSql({ access, measurements, now, days, ownDays }: StatusAsked): Prisma.Sql {
+  const { callId, pattern } = access;
+  const own = ownDays.map(({ dates, swatchBy, reportBy }) => ({ dates, swatch_by: swatchBy, report_by: reportBy }));
+  return Prisma.sql`
+    SELECT tester.id, tester.position, tester.size, said.word, sent.created_at AS sent_at,
+      EXISTS (SELECT FROM analysis_tester WHERE tester_id = tester.id AND off_gauge IS NOT NULL) AS off_gauge,
+      greatest(accepted_at, said.created_at, draft.updated_at, sent.created_at) AS heard_at,
+      CASE WHEN tester.dates IS NULL THEN ${days?.swatchBy ?? null}::timestamptz ELSE own.swatch_by END AS swatch_by,
+      CASE WHEN tester.dates IS NULL THEN ${days?.reportBy ?? null}::timestamptz ELSE own.report_by END AS report_by,
+      CASE
+        WHEN invitation IN ('stopped', 'withdrawn', 'declined') THEN invitation
+        WHEN sent.created_at IS NOT NULL THEN CASE
+          WHEN jsonb_path_query_array(sent.document, '$.readings[*].measurement')
+               || coalesce(sent.document -> 'changed', '[]') ?& ${[...measurements]}::text[] THEN 'reported'
+          ELSE 'reported in part' END
+        WHEN invitation IN ('lapsed', 'invited') THEN invitation
+        WHEN EXISTS (SELECT FROM jsonb_each_text(draft.typed) WHERE value <> '' AND NOT starts_with(key, 'swatch.'))
+          THEN 'making'
+        WHEN EXISTS (SELECT FROM jsonb_each_text(draft.typed) WHERE value <> '') THEN 'swatch in'
+        ELSE 'accepted'
+      END AS state
+    FROM tester
+    JOIN call ON call.id = tester.call_id
+    JOIN membership ON membership.pattern_id = call.pattern_id AND membership.account_id = ${pattern.accountId}::uuid
+    CROSS JOIN LATERAL (SELECT ${invitationSql(now)} AS invitation) AS answered
+    LEFT JOIN report_draft AS draft ON draft.tester_id = tester.id
+    LEFT JOIN LATERAL (SELECT document, created_at FROM report WHERE tester_id = tester.id
+                       ORDER BY version DESC LIMIT 1) AS sent ON true
+    LEFT JOIN LATERAL (SELECT word::text, created_at FROM milestone WHERE tester_id = tester.id
+                       ORDER BY created_at DESC, id DESC LIMIT 1) AS said ON true
+    LEFT JOIN jsonb_to_recordset(${JSON.stringify(own)}::jsonb)
+      AS own(dates jsonb, swatch_by timestamptz, report_by timestamptz) ON own.dates = tester.dates
+    WHERE call.id = ${callId}::uuid`;
+}
