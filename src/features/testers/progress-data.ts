@@ -89,6 +89,9 @@ export async function milestonesOf(access: CallAccess, testerId: string): Promis
   return rows.map(({ word, note, createdAt }) => ({ word, note, at: createdAt }));
 }
 
+/** Of two at one moment always the same. */
+const NEWEST_WORD = [{ createdAt: "desc" as const }, { id: "desc" as const }];
+
 const PROGRESS = {
   ...{ id: true, code: true, size: true, linkVersion: true, note: true, accountId: true, timeZone: true, dates: true },
   ...{
@@ -101,7 +104,7 @@ const PROGRESS = {
   },
   contact: true,
   analyses: { take: 1, select: { offGauge: true } },
-  milestones: { orderBy: [{ createdAt: "desc" }, { id: "desc" }], take: 1 },
+  milestones: { orderBy: NEWEST_WORD, take: 1 },
   reportDraft: { select: { typed: true, updatedAt: true } },
   reports: { orderBy: { version: "desc" }, take: 1, select: { createdAt: true, version: true, document: true } },
 } as const;
