@@ -38,6 +38,7 @@ export default defineConfig({
         "database-away.spec.ts",
         "editor-*.spec.ts",
         "grading.spec.ts",
+        "hostile-requests.spec.ts",
         "opening.spec.ts",
         "patterns.spec.ts",
         "people.spec.ts",

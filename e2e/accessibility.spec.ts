@@ -49,7 +49,7 @@ test("pages for visitors keep WCAG 2.2 A and AA", async ({ page }) => {
 });
 
 test("a pattern's pages keep WCAG 2.2 A and AA", async ({ page, designer }) => {
-  test.setTimeout(120_000);
+  test.setTimeout(300_000);
   expect(designer.accountId).not.toBe("");
   await expectAccessible(page, "/patterns");
   await page.goto(`/calls/${await bringCall(page)}`);
@@ -77,14 +77,14 @@ test("a pattern's pages keep WCAG 2.2 A and AA", async ({ page, designer }) => {
 });
 
 test("every part of a pattern's editor keeps WCAG 2.2 A and AA", async ({ page, designer }) => {
-  test.setTimeout(120_000);
+  test.setTimeout(300_000);
   expect(designer.accountId).not.toBe("");
   const editor = `/patterns/${await bringPattern(page)}/edit`;
   for (const { key } of EDITOR_PARTS) await expectAccessible(page, `${editor}?part=${key}`);
 });
 
 test("a call's pages keep WCAG 2.2 A and AA", async ({ page, designer }) => {
-  test.setTimeout(120_000);
+  test.setTimeout(300_000);
   expect(designer.accountId).not.toBe("");
   const call = `/calls/${await bringCall(page)}`;
   const addresses = [
@@ -116,7 +116,7 @@ test("a tester's report keeps WCAG 2.2 A and AA, empty and with something to men
   page,
   context,
 }) => {
-  test.setTimeout(120_000);
+  test.setTimeout(300_000);
   const tester = await makeTester(saltmarshPattern);
   await letIn(context, tester);
   const lookAt = async (steps: readonly string[]) => {
@@ -135,7 +135,7 @@ test("a tester's report keeps WCAG 2.2 A and AA, empty and with something to men
 });
 
 test("applying, an applicant's own page and the list of applications keep WCAG 2.2 A and AA", async ({ page }) => {
-  test.setTimeout(120_000);
+  test.setTimeout(300_000);
   const { callId, applicationId, link, people } = await makeWorld();
   const addresses = [`/open-calls/${callId}/apply`, `/applications/${link}`, `/applications/${link}/delete`];
   for (const address of [...addresses, "/applications/deleted"]) await expectAccessible(page, address);
@@ -149,7 +149,7 @@ test("an invitation, a tester's other pages and what the designer sees of her ke
   context,
   designer,
 }) => {
-  test.setTimeout(120_000);
+  test.setTimeout(300_000);
   await signInByCookie(context, designer);
   await expectAccessible(page, "/testing");
   const tester = await makeTester(saltmarshPattern);

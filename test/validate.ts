@@ -32,24 +32,24 @@ const STAGES: readonly (readonly (readonly Step[])[])[] = [
   [
     [{ name: "lint", command: node("eslint/bin/eslint.js", "--max-warnings", "0", "."), budgetSeconds: 240 }],
     [
-      { name: "types", command: tsc("."), budgetSeconds: 90 },
+      { name: "types", command: tsc("."), budgetSeconds: 150 },
       { name: "format", command: node("prettier/bin/prettier.cjs", "--check", "."), budgetSeconds: 60 },
       { name: "engine's types", command: tsc("src/engine/tsconfig.json"), budgetSeconds: 60 },
-      { name: "layers", command: vitest("layers"), budgetSeconds: 60 },
-      { name: "schema in step", command: vitest("schema"), budgetSeconds: 60 },
+      { name: "layers", command: vitest("layers"), budgetSeconds: 120 },
+      { name: "schema in step", command: vitest("schema"), budgetSeconds: 120 },
     ],
   ],
   [
     [
-      { name: "build", command: npm("build"), budgetSeconds: 180 },
-      { name: "first start", command: tsx("test/first-start.ts"), budgetSeconds: 180 },
+      { name: "build", command: npm("build"), budgetSeconds: 300 },
+      { name: "first start", command: tsx("test/first-start.ts"), budgetSeconds: 480 },
     ],
     [
-      { name: "unit tests", command: vitest("unit"), budgetSeconds: 300 },
-      { name: "database tests", command: vitest("database"), budgetSeconds: 300 },
+      { name: "unit tests", command: vitest("unit"), budgetSeconds: 420 },
+      { name: "database tests", command: vitest("database"), budgetSeconds: 480 },
     ],
   ],
-  [[{ name: "browser tests", command: playwright, budgetSeconds: 800 }]],
+  [[{ name: "browser tests", command: playwright, budgetSeconds: 1200 }]],
 ];
 
 interface Outcome {
