@@ -106,7 +106,8 @@ const forbidden = [
   },
   {
     name: "no-development-packages",
-    comment: "A package that src needs is one of its dependencies; the loader and the benches are for developers alone.",
+    comment:
+      "A package that src needs is one of its dependencies; the loader and the benches are for developers alone.",
     from: { path: "^src/", pathNot: ["^src/worker/engine-thread-loader\\.mjs$", "^src/cli/bench/"] },
     to: { dependencyTypes: ["npm-dev"], dependencyTypesNot: ["type-only"], pathNot: `${NODE_MODULES}@types/` },
   },
