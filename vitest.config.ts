@@ -10,9 +10,6 @@ const DATABASE_TESTS = "test/**/*.database.test.ts";
 
 const SCHEMA_TESTS = "test/database/schema-in-step.database.test.ts";
 
-/** Writes another dump for the database tests; run by name alone. */
-const DUMP = "test/database/dumps/populate-dump.ts";
-
 const onDatabase = {
   globalSetup: ["test/database/global-setup.ts"],
   setupFiles: ["test/database/file-database.ts"],
@@ -46,7 +43,6 @@ export default defineConfig({
         },
       },
       { extends: true, test: { ...onDatabase, name: "schema", include: [SCHEMA_TESTS] } },
-      { extends: true, test: { ...onDatabase, name: "dump", include: [DUMP] } },
       { extends: true, test: { ...onDatabase, name: "database", include: [DATABASE_TESTS], exclude: [SCHEMA_TESTS] } },
     ],
   },
