@@ -1,6 +1,6 @@
 import { Worker } from "node:worker_threads";
 import type { EngineTask } from "@/engine/engine-task";
-import type { RunTask } from "@/server/run-task";
+import { TaskInterrupted, type RunTask } from "@/server/run-task";
 
 /** Twenty thousand testers take less than a minute. */
 const LONGEST_MS = 180_000;
@@ -22,6 +22,7 @@ export interface EngineThread {
 export function engineThread(longestMs = LONGEST_MS): EngineThread {
   let thread: Worker | undefined;
   let last: Promise<unknown> = Promise.resolve();
+  let isEnding = false;
   const end = async () => {
     const ended = thread;
     thread = undefined;
@@ -29,9 +30,11 @@ export function engineThread(longestMs = LONGEST_MS): EngineThread {
   };
   const runTask = async (task: EngineTask, signal: AbortSignal | undefined): Promise<string | null> => {
     if (signal?.aborted) return null;
+    if (isEnding) throw new TaskInterrupted("the engine's thread is ending");
     thread ??= new Worker(ENTRY);
     const answer = await answerOf(thread, task, { longestMs, signal });
     if (answer.status === "printed") return answer.text;
+    if (isEnding) throw new TaskInterrupted("the engine's thread is ending");
     await end();
     if (answer.status === "stopped") return null;
     throw new Error("the engine's thread failed", { cause: answer.error });
@@ -42,7 +45,10 @@ export function engineThread(longestMs = LONGEST_MS): EngineThread {
       last = done.catch(() => undefined);
       return done;
     },
-    stop: end,
+    stop: async () => {
+      isEnding = true;
+      await end();
+    },
   };
 }
 

@@ -4,7 +4,7 @@ import { nextPlan, runPlan } from "@/features/analyses/plan-mutations";
 import { nextGrading, runGrading } from "@/features/gradings/mutations";
 import { environment } from "@/server/environment";
 import { log } from "@/server/log";
-import type { RunTask } from "@/server/run-task";
+import { TaskInterrupted, type RunTask } from "@/server/run-task";
 import { engineThread } from "./engine-thread";
 import { listen } from "./listen";
 import { startWorkLoop } from "./work-loop";
@@ -24,7 +24,10 @@ function startLane(jobs: readonly Job[]) {
   const thread = engineThread();
   const loop = startWorkLoop({
     next: () => takeFirst(jobs, thread.run),
-    onError: (error) => log.error({ reason: error instanceof Error ? error.message : "unknown" }, "a job failed"),
+    onError: (error) => {
+      if (error instanceof TaskInterrupted) return;
+      log.error({ reason: error instanceof Error ? error.message : "unknown" }, "a job failed");
+    },
   });
   return { wake: loop.wake, stop: async () => void (await Promise.all([thread.stop(), loop.stop()])) };
 }

@@ -16,7 +16,7 @@ import { storeCall } from "@/features/reports/document-mutations";
 import { addReports } from "@/features/reports/mutations";
 import { database } from "@/server/database";
 import { environment } from "@/server/environment";
-import type { RunTask } from "@/server/run-task";
+import { TaskInterrupted, type RunTask } from "@/server/run-task";
 import { inTransaction } from "@/server/transaction";
 import type { Viewer } from "@/server/viewer";
 import { engineThread, type EngineThread } from "@/worker/engine-thread";
@@ -111,6 +111,19 @@ describe("the worker", { timeout: 60_000 }, () => {
     const impossible = { kind: "analyse", call: { ...call, pattern: { ...call.pattern, sizes: [] } } } as const;
     await expect(engine.run(impossible)).rejects.toThrow("the engine's thread failed");
     expect(await engine.run({ kind: "analyse", call })).toBe(JSON.stringify(computeResults(call)));
+  });
+
+  it("that is stopped with a call under way stores nothing of it, and takes it up at the next start", async () => {
+    const thread = engineThread();
+    const interrupted: RunTask<EngineTask> = async (task, signal) => {
+      const running = thread.run(task, signal);
+      await thread.stop();
+      return await running;
+    };
+    await expect(analyseCall(access.callId, interrupted)).rejects.toBeInstanceOf(TaskInterrupted);
+    expect(await database().analysis.count({ where: { callId: access.callId } })).toBe(0);
+    await analyseCall(access.callId, engine.run);
+    expect(await database().analysis.count({ where: { callId: access.callId, status: "done" } })).toBe(1);
   });
 
   it("takes the next piece at once, and looks when it is woken", async () => {
@@ -233,6 +246,14 @@ describe("a plan", { timeout: 60_000 }, () => {
   it("that the engine fails at is said to have failed, and not tried again", async () => {
     const { planId } = await requestPlan(access, newPlan());
     await runPlan(planId, () => Promise.reject(new Error("on purpose")));
+    expect((await storedPlan(access, planId)).output).toEqual({ status: "failed" });
+  });
+
+  it("of a call that cannot be read any more is said to have failed, and keeps no other waiting", async () => {
+    const { planId } = await requestPlan(access, newPlan());
+    const { patternId } = access.pattern;
+    await database().revision.create({ data: { patternId, number: 2, document: {}, reason: "Damaged on purpose" } });
+    await runPlan(planId, engine.run);
     expect((await storedPlan(access, planId)).output).toEqual({ status: "failed" });
   });
 

@@ -3,13 +3,13 @@ import type { EngineTask } from "@/engine/engine-task";
 import { ENGINE_VERSION } from "@/engine/engine-version";
 import { callResultsSchema, type LeftOut } from "@/engine/results";
 import { callScope, unsafeOwnerAccess, type CallAccess } from "@/features/calls/access";
-import { assembleCall, type AssembledCall } from "@/features/calls/data";
-import { holdCallVersion } from "@/features/calls/mutations";
+import { callSnapshot, type VersionedCall } from "@/features/calls/data";
+import { holdCall } from "@/features/calls/mutations";
 import { database } from "@/server/database";
 import { isDatabaseAway } from "@/server/database-away";
 import { log } from "@/server/log";
-import type { RunTask } from "@/server/run-task";
-import { inSnapshot, inTransaction, type Connection } from "@/server/transaction";
+import { TaskInterrupted, type RunTask } from "@/server/run-task";
+import { inTransaction, type Connection } from "@/server/transaction";
 
 /**
  * The call that is to be analysed next, null where all are. What people changed and wait for comes first, the longest
@@ -41,29 +41,17 @@ export async function analyseCall(callId: string, run: RunTask<EngineTask>): Pro
   await storeOutcome(access, call, await analysed(call, run));
 }
 
-interface VersionedCall extends AssembledCall {
-  readonly version: number;
-}
-
-/** The call and its version from one moment, whoever writes meanwhile; null where it cannot be read, which is stored. */
+/** The call and its version; null where it cannot be read, which is stored. */
 async function readVersion(access: CallAccess): Promise<VersionedCall | null> {
   const before = await database().call.findUnique({ where: callScope(access), select: { version: true } });
   try {
-    return await readSnapshot(access);
+    return await callSnapshot(access);
   } catch (error) {
     if (before === null || isDatabaseAway(error)) throw error;
     log.error({ callId: access.callId, reason: reasonOf(error) }, "a call cannot be read");
     await storeUnread(access, before.version);
     return null;
   }
-}
-
-async function readSnapshot(access: CallAccess): Promise<VersionedCall> {
-  return await inSnapshot(async (snapshot) => {
-    const where = callScope(access);
-    const { version } = await snapshot.call.findUniqueOrThrow({ where, select: { version: true } });
-    return { version, ...(await assembleCall(access, snapshot)) };
-  });
 }
 
 type Outcome =
@@ -76,13 +64,14 @@ const FAILED =
   "Something in its numbers cannot be calculated with; all reports are kept. Look at the possible mistakes, and exclude what cannot be.";
 const UNREAD = "Its pattern or its reports cannot be read. Save the pattern again, or tell whoever runs Sizewright.";
 
-async function analysed({ document }: AssembledCall, run: RunTask<EngineTask>): Promise<Outcome> {
+async function analysed({ document }: VersionedCall, run: RunTask<EngineTask>): Promise<Outcome> {
   try {
     const printed = await run({ kind: "analyse", call: document });
     if (printed === null) return { status: "stopped", message: STOPPED };
     const { leftOut } = callResultsSchema.parse(JSON.parse(printed));
     return { status: "done", printed, leftOut };
   } catch (error) {
+    if (error instanceof TaskInterrupted) throw error;
     log.error({ reason: reasonOf(error) }, "an analysis failed");
     return { status: "failed", message: FAILED };
   }
@@ -96,7 +85,7 @@ async function storeOutcome(access: CallAccess, call: VersionedCall, outcome: Ou
   const { callId } = access;
   const { version: callVersion, revisionId } = call;
   await inTransaction(async (transaction) => {
-    if (!(await holdCallVersion(transaction, callId, callVersion))) return;
+    if (!(await holdCall(transaction, callId, { version: callVersion }))) return;
     const replaced = outcome.status === "done" ? {} : { status: { not: "done" as const } };
     await transaction.analysis.deleteMany({ where: { callId, ...replaced } });
     const { id } = await transaction.analysis.create({

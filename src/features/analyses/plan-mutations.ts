@@ -2,10 +2,10 @@ import "server-only";
 import { applyEdits } from "@/engine/editing";
 import type { EngineTask } from "@/engine/engine-task";
 import { ENGINE_VERSION } from "@/engine/engine-version";
-import { parsePattern } from "@/engine/pattern";
+import { parsePattern, type CallDocument } from "@/engine/pattern";
 import { differencesSchema, type Differences } from "@/engine/results";
 import { callEditScope, callScope, unsafeOwnerAccess, type CallAccess } from "@/features/calls/access";
-import { assembleCall } from "@/features/calls/data";
+import { callSnapshot } from "@/features/calls/data";
 import { patternEditScope, patternScope } from "@/features/patterns/access";
 import { latestRevision } from "@/features/patterns/data";
 import { saveRevision } from "@/features/patterns/mutations";
@@ -13,8 +13,8 @@ import { database } from "@/server/database";
 import { isDatabaseAway } from "@/server/database-away";
 import { AppError } from "@/server/errors";
 import { log } from "@/server/log";
-import type { RunTask } from "@/server/run-task";
-import { inSnapshot, inTransaction } from "@/server/transaction";
+import { TaskInterrupted, type RunTask } from "@/server/run-task";
+import { inTransaction } from "@/server/transaction";
 import { planRequestSchema, readPlanOutput, type PlanRequest } from "./plan-schema";
 
 interface NewPlan {
@@ -137,19 +137,14 @@ interface PlanToRun {
 }
 
 async function outcomeOf(access: CallAccess, { plan, run }: PlanToRun): Promise<string> {
-  const { version, document: call } = await inSnapshot(async (snapshot) => {
-    const where = callScope(access);
-    const current = await snapshot.call.findUniqueOrThrow({ where, select: { version: true } });
-    return { version: current.version, ...(await assembleCall(access, snapshot)) };
-  });
-  if (version !== plan.callVersion || plan.engineVersion !== ENGINE_VERSION) return status("overtaken");
   try {
+    const { version, document: call } = await callSnapshot(access);
+    if (version !== plan.callVersion || plan.engineVersion !== ENGINE_VERSION) return status("overtaken");
     const request = planRequestSchema.parse(plan.request);
     const task = taskOf(request, { call, differences: differencesSchema.parse(plan.differences) });
-    if (typeof task === "string") return task;
-    return (await run(task)) ?? status("stopped");
+    return typeof task === "string" ? task : ((await run(task)) ?? status("stopped"));
   } catch (error) {
-    if (isDatabaseAway(error)) throw error;
+    if (isDatabaseAway(error) || error instanceof TaskInterrupted) throw error;
     log.error({ reason: error instanceof Error ? error.message : "unknown" }, "a plan failed");
     return status("failed");
   }
@@ -158,22 +153,14 @@ async function outcomeOf(access: CallAccess, { plan, run }: PlanToRun): Promise<
 /** What the engine is asked, or at once the answer where the typed numbers cannot be read. */
 function taskOf(
   request: PlanRequest,
-  { call, differences }: { call: Parameters<typeof applyTo>[0]; differences: Differences },
+  { call, differences }: { call: CallDocument; differences: Differences },
 ): EngineTask | string {
   if (request.kind === "proposals") return { kind: "revise", request: { call, take: request.take } };
-  return applyTo(call, differences, request);
-}
-
-function applyTo(
-  call: Extract<EngineTask, { kind: "expect" }>["call"],
-  { cells }: Differences,
-  { typed, unit }: Extract<PlanRequest, { kind: "correction" }>,
-): EngineTask | string {
-  const { document, faults } = applyEdits(call.pattern, typed, unit);
+  const { document, faults } = applyEdits(call.pattern, request.typed, request.unit);
   if (faults.length > 0) return JSON.stringify({ status: "faults", faults });
   const parsed = parsePattern(document);
   if (!parsed.ok) return JSON.stringify({ status: "faults", faults: parsed.faults });
-  return { kind: "expect", call, cells, revised: parsed.document };
+  return { kind: "expect", call, cells: differences.cells, revised: parsed.document };
 }
 
 function status(name: "overtaken" | "stopped" | "failed"): string {

@@ -6,7 +6,7 @@ import { patternScope, type PatternAccess } from "@/features/patterns/access";
 import { latestRevision } from "@/features/patterns/data";
 import { database } from "@/server/database";
 import { AppError } from "@/server/errors";
-import type { Connection } from "@/server/transaction";
+import { inSnapshot, type Connection } from "@/server/transaction";
 import { callScope, type CallAccess } from "./access";
 import { misworkedSchema, type Misworked } from "./schema";
 
@@ -82,7 +82,7 @@ export interface AssembledCall {
  * The call as a document: the newest revision, and every tester's newest report with the decisions on it. A report that
  * can no longer be read is left out by name.
  */
-export async function assembleCall(access: CallAccess, connection: Connection = database()): Promise<AssembledCall> {
+async function assembleCall(access: CallAccess, connection: Connection): Promise<AssembledCall> {
   const { document: pattern, revisionId } = await latestRevision(access.pattern, connection);
   const places = await connection.place.findMany({ where: { call: callScope(access) } });
   const bySize = new Map(places.map(({ size, least, wanted }) => [size, { least, wanted }]));
@@ -93,6 +93,19 @@ export async function assembleCall(access: CallAccess, connection: Connection = 
     places: Object.fromEntries(pattern.sizes.map(({ id }) => [id, bySize.get(id) ?? { least: 0, wanted: 0 }])),
   };
   return { revisionId, ...readableCall(document, { testers, leftOut }) };
+}
+
+export interface VersionedCall extends AssembledCall {
+  readonly version: number;
+}
+
+/** The call and its version from one moment, whoever writes meanwhile. */
+export async function callSnapshot(access: CallAccess): Promise<VersionedCall> {
+  return await inSnapshot(async (snapshot) => {
+    const where = callScope(access);
+    const { version } = await snapshot.call.findUniqueOrThrow({ where, select: { version: true } });
+    return { version, ...(await assembleCall(access, snapshot)) };
+  });
 }
 
 /** The document of all testers that can be read together with the pattern. */
@@ -125,7 +138,7 @@ function faultsByTester(faults: readonly Fault[], testers: readonly { readonly i
 
 /** The call as a document to take along. */
 export async function callDocument(access: CallAccess): Promise<CallDocument> {
-  return (await assembleCall(access)).document;
+  return (await callSnapshot(access)).document;
 }
 
 interface ReportedTesters {

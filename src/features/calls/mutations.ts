@@ -76,17 +76,11 @@ export async function raiseCallVersion(connection: Connection, callId: string): 
 /**
  * Holds a call's row, open or closed, until the transaction ends, so that writers take their turns.
  *
- * @param where further conditions, such as the writer's part in it.
- * @throws {AppError} "not-found" where no call meets them.
+ * @param where further conditions, such as the writer's part in it, or a version that it must still be of.
+ * @returns false where no call meets them.
  */
-export async function holdCall(connection: Connection, id: string, where: Prisma.CallWhereInput): Promise<void> {
+export async function holdCall(connection: Connection, id: string, where: Prisma.CallWhereInput): Promise<boolean> {
   const { count } = await connection.call.updateMany({ where: { AND: [where, { id }] }, data: { id } });
-  if (count === 0) throw new AppError("not-found");
-}
-
-/** Holds a call's row where it is still of this version. @returns false where it is not, or is gone. */
-export async function holdCallVersion(connection: Connection, id: string, version: number): Promise<boolean> {
-  const { count } = await connection.call.updateMany({ where: { id, version }, data: { id } });
   return count > 0;
 }
 

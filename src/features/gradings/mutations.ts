@@ -7,7 +7,7 @@ import { database } from "@/server/database";
 import { isDatabaseAway } from "@/server/database-away";
 import { AppError } from "@/server/errors";
 import { log } from "@/server/log";
-import type { RunTask } from "@/server/run-task";
+import { TaskInterrupted, type RunTask } from "@/server/run-task";
 import { inTransaction, type Connection } from "@/server/transaction";
 import { ownGrading } from "./data";
 import { readGradingRequest } from "./schema";
@@ -90,7 +90,7 @@ async function graded(gradingId: string, { request, run }: { request: unknown; r
     const output = await whileWaitedFor(gradingId, (signal) => run(task, signal));
     return output === null ? { status: "late" as const } : { status: "done" as const, output };
   } catch (error) {
-    if (isDatabaseAway(error)) throw error;
+    if (isDatabaseAway(error) || error instanceof TaskInterrupted) throw error;
     log.error({ gradingId, reason: error instanceof Error ? error.message : "unknown" }, "a grading failed");
     return { status: "failed" as const };
   }

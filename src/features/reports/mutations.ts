@@ -68,7 +68,7 @@ interface NewDecision {
  */
 export async function decide(access: CallAccess, { tester, part, position, decision }: NewDecision): Promise<void> {
   await inTransaction(async (transaction) => {
-    await holdCall(transaction, access.callId, callEditScope(access));
+    if (!(await holdCall(transaction, access.callId, callEditScope(access)))) throw new AppError("not-found");
     const report = await transaction.report.findFirst({
       where: { tester: { code: tester, call: callEditScope(access) } },
       orderBy: { version: "desc" },

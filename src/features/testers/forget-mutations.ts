@@ -2,6 +2,7 @@ import "server-only";
 import { randomUUID } from "node:crypto";
 import { holdCall, raiseCallVersion } from "@/features/calls/mutations";
 import { storedReportSchema } from "@/features/reports/schema";
+import { AppError } from "@/server/errors";
 import { inTransaction, type Connection } from "@/server/transaction";
 import { testerScope, type TesterAccess } from "./access";
 
@@ -15,7 +16,8 @@ export async function forgetTester(access: TesterAccess): Promise<void> {
   const { testerId } = access;
   const hers = { tester: testerScope(access) };
   await inTransaction(async (transaction) => {
-    await holdCall(transaction, access.callId, { testers: { some: testerScope(access) } });
+    const ofTester = { testers: { some: testerScope(access) } };
+    if (!(await holdCall(transaction, access.callId, ofTester))) throw new AppError("not-found");
     await transaction.tester.update({ where: testerScope(access), data: { note: "" } });
     await transaction.application.deleteMany({ where: hers });
     await transaction.question.deleteMany({ where: { ...hers, answer: null } });
