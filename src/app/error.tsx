@@ -18,11 +18,6 @@ const KNOWN: Readonly<Record<string, Message>> = {
     title: "The database does not answer just now",
     intro: "Nothing that was saved is lost. It usually comes back within a minute, and then so does this page.",
   },
-  "too-long": {
-    title: "This call could not be reckoned",
-    intro:
-      "It took too long and was stopped; its reports are all kept. It is tried again with the next report, decision or revision. If it is an ordinary call of fewer than 20 000 testers, please tell us.",
-  },
 };
 
 const UNKNOWN: Message = {

@@ -11,7 +11,6 @@ const SENTENCES = {
     "The database does not answer just now. What you typed is still on this page; try again in a moment.",
   "signed-out":
     "You are signed out. Sign in in another tab, then try again here: what you typed is still on this page.",
-  "too-long": "Reckoning this call took too long and was stopped.",
   "form-too-large":
     "This is more than can be sent at once: 500 fields and 256 kB in all. Shorten the longest text and send it again.",
   "too-many-tries": "There were too many tries. Try again later.",

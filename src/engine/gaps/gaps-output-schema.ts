@@ -38,7 +38,7 @@ export const causeShape = {
 
 export const rivalShape = { ...causeInputShape, evidence: z.number(), tied: z.boolean() };
 
-export const causeSchema: z.ZodType<Cause> = z.strictObject({
+const causeSchema: z.ZodType<Cause> = z.strictObject({
   ...causeShape,
   rivals: z.array(z.strictObject(rivalShape)),
 });

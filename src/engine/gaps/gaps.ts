@@ -18,14 +18,18 @@ export function gaps(call: CallDocument): GapsOutput {
   return gapsOfScreened(settleCall(call));
 }
 
-/** The same of a call that has been screened for entry errors. */
-export function gapsOfScreened({ call, suspects }: SettledCall): GapsOutput {
+/**
+ * The same of a call that has been screened for entry errors.
+ *
+ * @param counted its `countedReadings`, where the caller needs them too.
+ */
+export function gapsOfScreened({ call, suspects }: SettledCall, counted = countedReadings(call)): GapsOutput {
   const estimate = estimateGaps(call);
   return {
     cells: estimate.cells,
     causes: estimate.causes,
     gauge: gaugeFindings(call),
-    testers: testerFindings(call, countedReadings(call), estimate.drifts),
+    testers: testerFindings(call, counted, estimate.drifts),
     suspects,
     steps: readingSteps(call),
     variances: estimate.variances,

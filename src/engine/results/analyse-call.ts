@@ -25,8 +25,8 @@ export function analyseCall(call: CallDocument): CallResults {
 
 function resultsOf({ usable: call, predictions, leftOut }: UsableCall): CallResults {
   const screened = settleCall(call);
-  const output = gapsOfScreened(screened);
   const counted = countedReadings(screened.call);
+  const output = gapsOfScreened(screened, counted);
   const { testers: compared, consistency } = compareTesters(call.pattern, output.testers, counted);
   const suspects = groupBy(output.suspects, ({ tester }) => tester);
   const stepsOf = stepsByTester(call, output);

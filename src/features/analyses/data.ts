@@ -1,7 +1,7 @@
 import "server-only";
 import { z } from "zod";
 import { ENGINE_VERSION } from "@/engine/engine-version";
-import { leftOutSchema, testerResultsSchema, type LeftOut } from "@/engine/results";
+import { leftOutSchema, type LeftOut } from "@/engine/results";
 import { callScope, type CallAccess } from "@/features/calls/access";
 import { database } from "@/server/database";
 
@@ -71,14 +71,6 @@ export interface TesterRows {
   readonly take?: number;
 }
 
-const testerColumns = {
-  position: true,
-  size: true,
-  driftAcross: true,
-  driftAlong: true,
-  tester: { select: { code: true, contact: { select: { name: true } } } },
-} as const;
-
 /**
  * Testers' own parts of an analysis, in the call's order, each with their name.
  *
@@ -89,35 +81,20 @@ export async function storedTesters<Shape extends z.ZodRawShape>(
   { analysisId, size, skip, take }: TesterRows & { readonly analysisId: string },
   schema: z.ZodObject<Shape>,
 ): Promise<(z.output<z.ZodObject<Shape>> & { readonly name: string })[]> {
-  const jsonColumns = Object.keys(schema.shape).filter((name) => name in JSON_COLUMNS);
+  const columns = Object.keys(schema.shape).filter((name) => name !== "tester");
   const rows = await database().analysisTester.findMany({
     where: { analysisId, size, analysis: { call: callScope(access) } },
     orderBy: { position: "asc" },
     ...{ skip, take },
-    select: { ...testerColumns, ...Object.fromEntries(jsonColumns.map((name) => [name, true])) },
+    select: {
+      tester: { select: { code: true, contact: { select: { name: true } } } },
+      ...Object.fromEntries(columns.map((name) => [name, true])),
+    },
   });
-  return rows.map(({ tester, position: _position, ...columns }) => ({
-    ...schema.parse(pick({ ...columns, tester: tester.code }, Object.keys(schema.shape))),
+  return rows.map(({ tester, ...row }) => ({
+    ...schema.parse({ ...row, tester: tester.code }),
     name: tester.contact?.name ?? tester.code,
   }));
-}
-
-const JSON_COLUMNS = testerResultsSchema.pick({
-  comparisons: true,
-  swatches: true,
-  offGauge: true,
-  withoutSwatch: true,
-  readings: true,
-  yarn: true,
-}).shape;
-
-function pick(row: Readonly<Record<string, unknown>>, names: readonly string[]): Record<string, unknown> {
-  return Object.fromEntries(names.map((name) => [name, row[name]]));
-}
-
-/** How many testers an analysis holds, all or of one size. */
-export async function countTesters(access: CallAccess, analysisId: string, size?: string): Promise<number> {
-  return await database().analysisTester.count({ where: { analysisId, size, analysis: { call: callScope(access) } } });
 }
 
 /** What some testers are called, by their ids in the document: their names, or the id where they have none. */

@@ -68,8 +68,6 @@ export const correctQuerySchema = z.object({
   plan: z.uuid().optional().catch(undefined),
 });
 
-export type CorrectQuery = z.infer<typeof correctQuerySchema>;
-
 /** What the tester page's address may ask for. */
 export const testersQuerySchema = z.object({ view: z.enum(["pictures", "table"]).catch("pictures") });
 

@@ -147,7 +147,8 @@ function statesSql({ access, measurements, now, days, ownDays }: StatusAsked): P
   const own = ownDays.map(({ dates, swatchBy, reportBy }) => ({ dates, swatch_by: swatchBy, report_by: reportBy }));
   return Prisma.sql`
     SELECT tester.id, tester.position, tester.size, said.word, sent.created_at AS sent_at,
-      EXISTS (SELECT FROM analysis_tester WHERE tester_id = tester.id AND off_gauge IS NOT NULL) AS off_gauge,
+      EXISTS (SELECT FROM analysis_tester WHERE tester_id = tester.id
+                AND off_gauge ->> 'measurement' = ANY (${[...measurements]}::text[])) AS off_gauge,
       greatest(accepted_at, said.created_at, draft.updated_at, sent.created_at) AS heard_at,
       CASE WHEN tester.dates IS NULL THEN ${days?.swatchBy ?? null}::timestamptz ELSE own.swatch_by END AS swatch_by,
       CASE WHEN tester.dates IS NULL THEN ${days?.reportBy ?? null}::timestamptz ELSE own.report_by END AS report_by,

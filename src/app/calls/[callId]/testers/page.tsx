@@ -1,7 +1,7 @@
 import type { Metadata } from "next";
 import { ResultsFrame } from "@/features/analyses/components/results-frame";
 import { TestersView } from "@/features/analyses/components/testers-view";
-import { countTesters, storedTesters, testerNames } from "@/features/analyses/data";
+import { storedTesters, testerNames } from "@/features/analyses/data";
 import { loadResults } from "@/features/analyses/loaders";
 import { PAGE_PARTS, TESTER_PARTS, testersQuerySchema } from "@/features/analyses/schema";
 import { testerBoard } from "@/features/analyses/tester-board";
@@ -19,18 +19,19 @@ export default async function TestersPage({ params, searchParams }: PageProps<"/
     testersQuerySchema.parse(await searchParams),
   ];
   const { results } = found;
-  const [rows, testers, names] =
+  const [rows, names] =
     results === null
-      ? [[], 0, new Map<string, string>()]
+      ? [[], new Map<string, string>()]
       : await Promise.all([
           storedTesters(access, results, TESTER_PARTS.testers),
-          countTesters(access, results.analysisId),
           testerNames(access, results.consistency.standOut),
         ]);
   return (
     <CallPage loaded={loaded} tab="testers" title="Testers beside each other">
       <ResultsFrame callId={callId} loaded={found}>
-        {(shown) => <TestersView {...{ callId, view }} board={testerBoard({ ...shown, rows, testers, names })} />}
+        {(shown) => (
+          <TestersView {...{ callId, view }} board={testerBoard({ ...shown, rows, testers: rows.length, names })} />
+        )}
       </ResultsFrame>
     </CallPage>
   );
