@@ -4,7 +4,9 @@ import { testerFaults, testerSchema } from "@/engine/pattern";
 import { CHOICES, parseField, readReport, typedOfReport } from "@/engine/reporting";
 import { reportContext, typedSwatch } from "./report-context";
 
-const NUMBERS = ["12", "38,5", "12 3/8", "12 3/8 in", "100 mm", "9½", "40 cm", "3.25", '15"', "98.6", "0.8"];
+const NUMBERS = ["12", "38,5", "12 3/8", "12 3/8 in", "100 mm", "9½", "40 cm", "3.25", '15"', "98.6", "0.3"];
+/** A swatch of 0.3 cm is none: with these stitches and rows it would have a gauge that is refused. */
+const WIDTHS = NUMBERS.filter((text) => text !== "0.3");
 const SWATCH = ["fabric", "toolMm", "stitches", "across", "rows", "along", "washed", "on", "worked", "used", "kept"];
 const FIELDS = [
   ...SWATCH.flatMap((part) => [`swatch.1.${part}`, `swatch.2b.${part}`]),
@@ -35,6 +37,7 @@ const anything = fc.dictionary(
 /** A form whose every field holds what belongs there. */
 const sensible = fc
   .record({
+    widths: fc.array(fc.constantFrom(...WIDTHS), { minLength: 3, maxLength: 3 }),
     texts: fc.array(fc.constantFrom(...NUMBERS), { minLength: 12, maxLength: 12 }),
     ways: fc.array(fc.constantFrom("", ...CHOICES.way), { minLength: 4, maxLength: 4 }),
     counts: fc.array(fc.constantFrom("", "98", "102 sts", "0"), { minLength: 2, maxLength: 2 }),
@@ -44,14 +47,15 @@ const sensible = fc
     on: fc.constantFrom("", "swatch", "garment"),
     kept: fc.constantFrom("", "yes"),
   })
-  .map(({ texts, ways, counts, balls, says, scale, on, kept }): Record<string, string> => {
+  .map(({ widths, texts, ways, counts, balls, says, scale, on, kept }): Record<string, string> => {
     const at = (index: number) => texts[index] ?? "1";
+    const width = (index: number) => widths[index] ?? "1";
     return {
       ...typedSwatch(
-        { across: at(0), along: at(1), stitches: "20½", rows: "25,5", toolMm: "G-6 (4 mm)", on, kept },
+        { across: width(0), along: width(1), stitches: "20½", rows: "25,5", toolMm: "G-6 (4 mm)", on, kept },
         "3",
       ),
-      ...typedSwatch({ across: at(2), washed: "no", worked: "flat", used: "yes", fabric: "main" }, "4"),
+      ...typedSwatch({ across: width(2), washed: "no", worked: "flat", used: "yes", fabric: "main" }, "4"),
       "worked.width": counts[0] ?? "",
       "worked.height": counts[1] ?? "",
       "length.rib": at(3),
