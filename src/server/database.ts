@@ -1,4 +1,5 @@
 import "server-only";
+import { createHash } from "node:crypto";
 import { Pool } from "pg";
 import { PrismaClient } from "@/generated/prisma/client";
 import { environment } from "./environment";
@@ -35,10 +36,21 @@ export function pool(): Pool {
 /** The one client over that pool. Its errors do not repeat what was asked, for that may hold measurements of people. */
 export function database(): PrismaClient {
   globalThis.sizewrightDatabase ??= new PrismaClient({
-    adapter: new QueriesInTurn(pool()),
+    adapter: new QueriesInTurn(pool(), { statementNameGenerator: statementName }),
     errorFormat: "minimal",
     // A read of rows with their relations is a transaction too, and waits for its connection no longer than this.
     transactionOptions: { maxWait: CONNECT_WITHIN_MS },
   });
   return globalThis.sizewrightDatabase;
+}
+
+/** Above so many values a query is one of a list of some length, and each length is another query. */
+const MOST_VALUES_KEPT = 12;
+
+/**
+ * The name under which a connection keeps a query that it has parsed and planned; none for queries of long lists, of which
+ * there would be too many.
+ */
+function statementName({ sql, args }: { readonly sql: string; readonly args: readonly unknown[] }): string {
+  return args.length > MOST_VALUES_KEPT ? "" : createHash("sha1").update(sql).digest("base64url");
 }

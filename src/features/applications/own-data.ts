@@ -2,7 +2,7 @@ import "server-only";
 import type { PatternDocument } from "@/engine/pattern";
 import { callDates, type CallDates } from "@/features/openings/data";
 import { openingSchema } from "@/features/openings/schema";
-import { storedPattern } from "@/features/patterns/schema";
+import { newestDocument, storedPattern } from "@/features/patterns/stored-pattern";
 import type { Prisma } from "@/generated/prisma/client";
 import { invitationState, type InvitationState } from "@/features/testers/schema";
 import { database } from "@/server/database";
@@ -47,7 +47,7 @@ export async function readOwnApplication(access: ApplicationAccess): Promise<Own
     applicationId: id,
     callTitle: call.title,
     designer: call.pattern.memberships[0]?.account.name ?? "",
-    pattern: storedPattern(revision.document),
+    pattern: storedPattern(revision),
     name: contact?.name ?? "",
     email: contact?.email ?? "",
     measurements: measurementsSchema.parse(body?.measurements ?? {}),
@@ -75,7 +75,7 @@ const SELECTED = {
       pattern: {
         select: {
           memberships: { where: { role: "owner" }, take: 1, select: { account: { select: { name: true } } } },
-          revisions: { orderBy: { number: "desc" }, take: 1, select: { document: true } },
+          revisions: newestDocument,
         },
       },
     },

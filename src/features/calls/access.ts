@@ -4,7 +4,7 @@ import { z } from "zod";
 import {
   patternEditScope,
   patternScope,
-  provePattern,
+  patternProof,
   type PatternAccess,
   type Role,
 } from "@/features/patterns/access";
@@ -37,13 +37,11 @@ export async function proveCall(
   { viewer, callId, least }: { viewer: Viewer; callId: string; least: Role },
 ): Promise<CallAccess> {
   if (!z.uuid().safeParse(callId).success) throw new AppError("not-found");
-  const call = await connection.call.findFirst({
-    where: { id: callId, pattern: { memberships: { some: { accountId: viewer.accountId } } } },
-    select: { patternId: true },
+  const membership = await connection.membership.findFirst({
+    where: { accountId: viewer.accountId, pattern: { calls: { some: { id: callId } } } },
+    select: { patternId: true, accountId: true, role: true },
   });
-  if (call === null) throw new AppError("not-found");
-  const pattern = await provePattern(connection, { viewer, patternId: call.patternId, least });
-  return { callId, pattern } as CallAccess;
+  return { callId, pattern: patternProof(membership, least) } as CallAccess;
 }
 
 /**

@@ -22,6 +22,8 @@ export interface CallSummary {
 export interface CurrentCall extends CallSummary {
   /** Raised by whatever changes what its analysis reads. */
   readonly version: number;
+  /** Made up for the demo. */
+  readonly invented: boolean;
 }
 
 export interface CallTester {
@@ -36,6 +38,7 @@ export async function currentCall(access: CallAccess): Promise<CurrentCall> {
     where: callScope(access),
     select: {
       ...{ id: true, patternId: true, title: true, status: true, version: true },
+      pattern: { select: { invented: true } },
       _count: { select: { testers: true } },
     },
   });
@@ -47,6 +50,7 @@ export async function currentCall(access: CallAccess): Promise<CurrentCall> {
     status: row.status,
     version: row.version,
     testers: row._count.testers,
+    invented: row.pattern.invented,
   };
 }
 

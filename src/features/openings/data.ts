@@ -1,7 +1,7 @@
 import "server-only";
 import type { PatternDocument, Places } from "@/engine/pattern";
 import { callScope, type CallAccess } from "@/features/calls/access";
-import { storedPattern } from "@/features/patterns/schema";
+import { newestDocument, storedPattern } from "@/features/patterns/stored-pattern";
 import { database } from "@/server/database";
 import { AppError } from "@/server/errors";
 import { endOfDay, startOfDay } from "@/server/time-zone";
@@ -80,7 +80,7 @@ export async function readPublished(published: PublishedCall): Promise<Published
     callId: row.id,
     title: row.title,
     ...ownerOf(row.pattern),
-    pattern: storedPattern(revision.document),
+    pattern: storedPattern(revision),
     places: placesOf(row.places),
     taking: takingNow(opening, { isClosed: row.status === "closed", applications: row._count.applications }),
   };
@@ -117,7 +117,7 @@ const publishedSelect = {
   pattern: {
     select: {
       ...patternOwnerSelect,
-      revisions: { orderBy: { number: "desc" }, take: 1, select: { document: true } },
+      revisions: newestDocument,
     },
   },
   _count: { select: { applications: { where: { withdrawnAt: null } } } },

@@ -48,10 +48,19 @@ export async function provePattern(
   if (!z.uuid().safeParse(patternId).success) throw new AppError("not-found");
   const membership = await connection.membership.findUnique({
     where: { patternId_accountId: { patternId, accountId: viewer.accountId } },
+    select: { patternId: true, accountId: true, role: true },
   });
+  return patternProof(membership, least);
+}
+
+/** What somebody's part in a pattern proves; see `patternAccess`. */
+export function patternProof(
+  membership: { readonly patternId: string; readonly accountId: string; readonly role: Role } | null,
+  least: Role,
+): PatternAccess {
   if (membership === null) throw new AppError("not-found");
   if (!reaches(membership.role, least)) throw new AppError("not-allowed");
-  return { patternId, accountId: viewer.accountId, role: membership.role } as PatternAccess;
+  return membership as PatternAccess;
 }
 
 /** True where a role is the least or above it. */

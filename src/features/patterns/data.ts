@@ -6,7 +6,8 @@ import { AppError } from "@/server/errors";
 import type { Connection } from "@/server/transaction";
 import type { Viewer } from "@/server/viewer";
 import { patternScope, type PatternAccess, type Role } from "./access";
-import { storedDraftSchema, storedPattern } from "./schema";
+import { storedDraftSchema } from "./schema";
+import { storedPattern } from "./stored-pattern";
 
 export interface Revision {
   readonly revisionId: string;
@@ -59,7 +60,7 @@ interface RevisionRow {
 
 /** A revision's row with its document read. */
 export function toRevision({ id, document, createdBy, ...row }: RevisionRow): Revision {
-  return { ...row, revisionId: id, document: storedPattern(document), createdBy: createdBy?.name ?? null };
+  return { ...row, revisionId: id, document: storedPattern({ id, document }), createdBy: createdBy?.name ?? null };
 }
 
 const callSelect = { id: true, title: true, _count: { select: { testers: true } } } as const;

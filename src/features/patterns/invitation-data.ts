@@ -4,7 +4,7 @@ import { AppError } from "@/server/errors";
 import type { Viewer } from "@/server/viewer";
 import { patternOwnerScope, type HelperRole, type InvitationAccess, type PatternAccess, type Role } from "./access";
 import { helperRoleSchema } from "./invitation-schema";
-import { storedPattern } from "./schema";
+import { newestDocument, storedPattern } from "./stored-pattern";
 
 /** An invitation that nobody has taken, as its owner sees it. */
 export interface OpenInvitation {
@@ -46,7 +46,7 @@ export async function readInvitation(access: InvitationAccess, holder: Viewer | 
       pattern: {
         select: {
           memberships: { select: { accountId: true, role: true, account: { select: { name: true } } } },
-          revisions: { orderBy: { number: "desc" }, take: 1, select: { document: true } },
+          revisions: newestDocument,
         },
       },
     },
@@ -56,7 +56,7 @@ export async function readInvitation(access: InvitationAccess, holder: Viewer | 
   if (row === null || latest === undefined || owner === undefined) throw new AppError("not-found");
   return {
     patternId: row.patternId,
-    patternName: storedPattern(latest.document).name,
+    patternName: storedPattern(latest).name,
     ownerName: owner.account.name,
     role: helperRoleSchema.parse(row.role),
     endsAt: row.endsAt,

@@ -1,6 +1,6 @@
 import { z } from "zod";
 import { patternDraftSchema, type PatternDraft } from "@/engine/editing";
-import { parseStoredPattern, type Fault, type PatternDocument } from "@/engine/pattern";
+import type { Fault } from "@/engine/pattern";
 
 const LONGEST_TYPED = 200;
 const MOST_TYPED = 6_000;
@@ -69,15 +69,4 @@ export function correctedNumbers(entries: Iterable<readonly [string, unknown]>):
       return [[path, takes ? `-${text.trim()}` : text]];
     }),
   );
-}
-
-/**
- * A pattern document as the database kept it, read by the schema like any other input.
- *
- * @throws {Error} where it is none, which only a damaged database can bring about.
- */
-export function storedPattern(document: unknown): PatternDocument {
-  const parsed = parseStoredPattern(document);
-  if (!parsed.ok) throw new Error(`a stored pattern is damaged: ${parsed.faults.map(({ path }) => path).join(", ")}`);
-  return parsed.document;
 }

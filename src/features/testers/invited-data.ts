@@ -1,7 +1,7 @@
 import "server-only";
 import type { CallDates } from "@/features/openings/data";
 import type { TesterDates } from "@/features/openings/schema";
-import { storedPattern } from "@/features/patterns/schema";
+import { storedPattern } from "@/features/patterns/stored-pattern";
 import { database } from "@/server/database";
 import { AppError } from "@/server/errors";
 import type { Connection } from "@/server/transaction";
@@ -41,7 +41,7 @@ export async function readInvited(access: InvitedAccess): Promise<InvitedRead> {
   const row = await database().tester.findUnique({ where: invitedScope(access), select: INVITED });
   if (row?.revision == null || row.invitationEndsAt === null) throw new AppError("not-found");
   const { call, contact, revision, unit, terms } = row;
-  const pattern = storedPattern(revision.document);
+  const pattern = storedPattern(revision);
   const { acceptedAt, declinedAt, withdrawnAt, accountId } = row;
   return {
     ...{ testerId: row.id, accountId, acceptedAt, declinedAt, withdrawnAt, endsAt: row.invitationEndsAt },
@@ -98,7 +98,7 @@ const INVITED = {
   },
   ...{ invitationEndsAt: true, acceptedAt: true, declinedAt: true, withdrawnAt: true },
   contact: { select: { name: true } },
-  revision: { select: { document: true } },
+  revision: { select: { id: true, document: true } },
   call: {
     select: {
       id: true,

@@ -2,7 +2,7 @@ import "server-only";
 import { applicationLink } from "@/features/applications/access";
 import type { CallDates } from "@/features/openings/data";
 import type { TesterDates } from "@/features/openings/schema";
-import { storedPattern } from "@/features/patterns/schema";
+import { newestDocument, storedPattern } from "@/features/patterns/stored-pattern";
 import { database } from "@/server/database";
 import type { Viewer } from "@/server/viewer";
 import { invitationLink } from "./access";
@@ -65,7 +65,7 @@ const CALL = {
     pattern: {
       select: {
         memberships: designerOfPattern,
-        revisions: { orderBy: { number: "desc" }, take: 1, select: { document: true } },
+        revisions: newestDocument,
       },
     },
   },
@@ -84,7 +84,7 @@ interface CallRow {
   readonly opening: { readonly document: unknown; readonly publishedAt: Date | null } | null;
   readonly pattern: {
     readonly memberships: readonly { readonly account: { readonly name: string } }[];
-    readonly revisions: readonly { readonly document: unknown }[];
+    readonly revisions: readonly { readonly id: string; readonly document: unknown }[];
   };
 }
 
@@ -103,7 +103,7 @@ interface TestRow {
 function toTest(row: TestRow): OwnTest {
   const { id: testerId, call, linkVersion } = row;
   const [revision] = call.pattern.revisions;
-  const size = revision && storedPattern(revision.document).sizes.find(({ id }) => id === row.size);
+  const size = revision && storedPattern(revision).sizes.find(({ id }) => id === row.size);
   const isIn = row.acceptedAt !== null;
   return {
     key: testerId,
@@ -126,6 +126,6 @@ function callWords({ title, status, pattern }: CallRow) {
     callTitle: title,
     isClosed: status === "closed",
     designerName: pattern.memberships[0]?.account.name ?? "",
-    patternName: revision === undefined ? "" : storedPattern(revision.document).name,
+    patternName: revision === undefined ? "" : storedPattern(revision).name,
   };
 }
