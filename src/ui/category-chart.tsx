@@ -1,6 +1,6 @@
 import { scaleLinear } from "d3-scale";
 import { useId } from "react";
-import { DotShape, type DotMark } from "./dot-strip";
+import { DotShape, type DotMark } from "./strip-dots";
 
 export interface ChartCategory {
   readonly key: string;
@@ -9,6 +9,8 @@ export interface ChartCategory {
   readonly line: number | null;
   readonly level: number | null;
   readonly dots: readonly ChartDot[];
+  /** What lies between, where there are too many for dots. */
+  readonly range: { readonly low: number; readonly high: number } | null;
 }
 
 export interface ChartDot {
@@ -34,12 +36,13 @@ const LEAST_WIDTH_REM = 2.1;
 /** Half of a category's share of the width that a level, or its dots, take. */
 const LEVEL_HALF = 0.38;
 const DOTS_HALF = 0.26;
+const RANGE_HALF = 0.08;
 
 /** Values by category: a line, a level a category with its number, and single dots. */
 export function CategoryChart({ title, description, categories, unit, format }: CategoryChartProps) {
   const id = useId();
-  const held = categories.flatMap(({ line, level, dots }) => [
-    ...[line, level].filter((value) => value !== null),
+  const held = categories.flatMap(({ line, level, range, dots }) => [
+    ...[line, level, range?.low ?? null, range?.high ?? null].filter((value) => value !== null),
     ...dots.filter(({ mark }) => mark !== "cross").map(({ value }) => value),
   ]);
   const scale = scaleLinear()
@@ -111,11 +114,23 @@ interface ColumnProps {
 }
 
 function Column({ category, at, of, scale, format }: ColumnProps) {
-  const { label, line, level, dots } = category;
+  const { label, line, level, dots, range } = category;
   const x = middle(at, of);
   const width = 100 / of;
   return (
     <g>
+      {range === null ? null : (
+        <rect
+          x={`${x - RANGE_HALF * width}%`}
+          width={`${2 * RANGE_HALF * width}%`}
+          y={scale(range.high)}
+          height={Math.max(2, scale(range.low) - scale(range.high))}
+          rx="3"
+          className="fill-line-strong/40"
+        >
+          <title>{`${label}, ${format(range.low)} to ${format(range.high)}`}</title>
+        </rect>
+      )}
       {line === null ? null : (
         <svg x={`${x}%`} y={scale(line)} overflow="visible">
           <rect x="-2" y="-2" width="4" height="4" className="fill-ink" />

@@ -43,7 +43,7 @@ const causeSchema: z.ZodType<Cause> = z.strictObject({
   rivals: z.array(z.strictObject(rivalShape)),
 });
 
-export const gaugeFindingSchema: z.ZodType<GaugeFinding> = z.strictObject({
+export const gaugeFindingShape = {
   fabric: z.string(),
   direction,
   stated: z.number(),
@@ -51,7 +51,9 @@ export const gaugeFindingSchema: z.ZodType<GaugeFinding> = z.strictObject({
   robustSd: numberOrNull,
   testers: z.int(),
   verdict: z.enum(["as stated", "tighter", "looser", "unsettled"]),
-});
+};
+
+const gaugeFindingSchema: z.ZodType<GaugeFinding> = z.strictObject(gaugeFindingShape);
 
 export const suspectSchema: z.ZodType<Suspect> = z.strictObject({
   tester: z.string(),

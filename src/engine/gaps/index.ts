@@ -18,7 +18,7 @@ export {
   causeShape,
   cellSchema,
   gapsOutputSchema,
-  gaugeFindingSchema,
+  gaugeFindingShape,
   rivalShape,
   searchStatusSchema,
   stepSchema,

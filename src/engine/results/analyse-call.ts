@@ -1,15 +1,16 @@
 import { countedReadings, gapsOfScreened, settleCall, type GapsOutput } from "../gaps";
 import type { CallDocument } from "../pattern";
-import { yarnNeeds } from "../yarn";
 import type { CallResults, TesterResults } from "./call-results-schema";
 import { compareTesters } from "./consistency";
 import { fitResults } from "./fit-results";
 import { flaggedItems } from "./flagged-items";
+import { gaugeResults } from "./gauge-results";
 import { groupBy } from "./group-by";
 import { methodResults } from "./method-results";
 import { namedCauses } from "./named-causes";
 import { testerResults } from "./tester-results";
 import { withoutUnusable, type UsableCall } from "./unusable-reports";
+import { yarnResults } from "./yarn-results";
 
 /**
  * All that pages of results show of a call, computed once: what `gaps` says, and every list that rests on it.
@@ -48,15 +49,13 @@ function resultsOf({ usable: call, predictions, leftOut }: UsableCall): CallResu
       testersBySize: call.pattern.sizes.map(({ id }) => call.testers.filter(({ size }) => size === id).length),
       status: output.status,
     },
-    gauges: [...output.gauge],
+    gauges: gaugeResults({
+      ...{ pattern: call.pattern, findings: output.gauge, testers },
+      screened: screened.call.testers,
+    }),
     consistency,
     flagged: flaggedItems(call.testers, output.suspects),
-    yarn: yarnNeeds(screened.call).yarns.map((need) => ({
-      ...need,
-      fabrics: [...need.fabrics],
-      sizes: [...need.sizes],
-      suspects: output.suspects.filter(({ what, id }) => what === "yarn" && id === need.yarn),
-    })),
+    yarn: yarnResults(screened.call, testers, output.suspects),
     fit: fitResults(screened.call, output.cells),
     method: methodResults({ screened: screened.call, output, counted, testers }),
     testers,

@@ -2,7 +2,7 @@ import { z } from "zod";
 import {
   causeShape,
   cellSchema,
-  gaugeFindingSchema,
+  gaugeFindingShape,
   rivalShape,
   searchStatusSchema,
   stepSchema,
@@ -42,8 +42,27 @@ export const differencesSchema = z.strictObject({
   status: searchStatusSchema,
 });
 
-/** The stated gauges beside the swatches. */
-export const gaugesSchema = z.array(gaugeFindingSchema);
+/** The stated gauges beside the swatches, and what is to be said of all of these. */
+export const gaugesSchema = z.strictObject({
+  findings: z.array(
+    z.strictObject({
+      ...gaugeFindingShape,
+      /** Bars of equal width from the least, over `GAUGE_WIDTH_CM`; the outermost hold whatever lies beyond. */
+      bars: z.strictObject({ from: z.number(), width: z.number(), counts: z.array(z.int()) }),
+    }),
+  ),
+  /** In the pattern's order. */
+  fabrics: z.array(
+    z.strictObject({
+      fabric: z.string(),
+      swatches: z.int(),
+      /** Swatches that were made with another tool than the stated one. */
+      otherTools: z.array(z.strictObject({ toolMm: z.number(), swatches: z.int() })),
+      /** Testers who made none that counts. */
+      without: z.array(z.string()),
+    }),
+  ),
+});
 
 /** Mandel's limits for as many testers as measured the most measured point. */
 export const consistencySchema = z.strictObject({
@@ -92,6 +111,8 @@ export const yarnResultsSchema = z.array(
         publishMetres: numberOrNull,
         balls: z.int().nullable(),
         reports: z.int(),
+        /** What testers used, without what is set aside; null where nobody told. */
+        used: z.strictObject({ testers: z.int(), leastMetres: z.number(), mostMetres: z.number() }).nullable(),
       }),
     ),
     suspects: z.array(suspectSchema),
@@ -193,8 +214,6 @@ export const testerResultsSchema = z.strictObject({
   ),
   /** What their gauge alone does to the measurement that it moves most, beyond one tolerance of it; null for no more. */
   offGauge: z.strictObject({ measurement: z.string(), cm }).nullable(),
-  /** Fabrics that they made no swatch of that counts. */
-  withoutSwatch: z.array(z.string()),
   readings: z.array(
     z.strictObject({
       /** Where it stands among the tester's readings. */
@@ -229,6 +248,7 @@ export const callResultsSchema = z.strictObject({
 export type CallResults = z.infer<typeof callResultsSchema>;
 export type Differences = z.infer<typeof differencesSchema>;
 export type NamedCause = Differences["causes"][number];
+export type GaugeResults = z.infer<typeof gaugesSchema>;
 export type Consistency = z.infer<typeof consistencySchema>;
 export type FlaggedItem = z.infer<typeof flaggedItemSchema>;
 export type YarnResults = z.infer<typeof yarnResultsSchema>;

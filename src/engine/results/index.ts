@@ -16,6 +16,7 @@ export {
   type Differences,
   type FitResults,
   type FlaggedItem,
+  type GaugeResults,
   type LeftOut,
   type MethodResults,
   type NamedCause,

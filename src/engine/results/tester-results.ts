@@ -31,9 +31,6 @@ export function testerResults(analysed: AnalysedTester): TesterResults {
     comparisons: [...comparisons],
     swatches: swatchResults(analysed),
     offGauge: gaugeEffect(analysed),
-    withoutSwatch: pattern.fabrics
-      .filter(({ id }) => chooseSwatch(screened.swatches, id) === undefined)
-      .map(({ id }) => id),
     readings: readingResults(analysed),
     yarn: pattern.yarns.flatMap(({ id }) => yarnUsed(screened, id)),
   };

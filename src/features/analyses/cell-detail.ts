@@ -1,4 +1,5 @@
 import type { TesterResults } from "@/engine/results";
+import type { PageOfList } from "@/ui/page-number";
 
 /** One reading of a cell, with whose it is. */
 export type CellReading = TesterResults["readings"][number] &
@@ -14,4 +15,10 @@ export function cellReadings(
   return testers.flatMap(({ readings, ...tester }) =>
     readings.filter(({ step }) => step.measurement === measurement).map((reading) => ({ ...tester, ...reading })),
   );
+}
+
+/** What is shown of an opened cell: its readings, those of one page of the size's testers. */
+export interface OpenedCell {
+  readonly readings: readonly CellReading[];
+  readonly list: PageOfList;
 }

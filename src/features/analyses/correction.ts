@@ -1,7 +1,7 @@
 import { applyEdits, editFields, type AppliedEdits, type EditField } from "@/engine/editing";
 import { own, type Measurement, type PatternDocument, type Size, type Term } from "@/engine/pattern";
 import { fromCm, type LengthUnit } from "@/engine/units";
-import { cellKey } from "./schema";
+import { cellKey } from "./gap-address";
 
 export interface CorrectedField {
   readonly path: string;

@@ -20,6 +20,8 @@ export interface StoredAnalysis {
   /** The revision that it is of. */
   readonly revisionId: string;
   readonly leftOut: readonly LeftOut[];
+  /** How many testers it is of. */
+  readonly testerCount: number;
 }
 
 /** What became of analysing the call as it stands now. */
@@ -50,18 +52,19 @@ export async function storedResults<Shape extends z.ZodRawShape>(
     database().analysis.findFirst({
       where: { call: callScope(access), status: "done" },
       orderBy: [{ callVersion: "desc" }, { createdAt: "desc" }],
-      select: { id: true, revisionId: true, leftOut: true, ...Object.fromEntries(names.map((name) => [name, true])) },
+      select: {
+        ...{ id: true, revisionId: true, leftOut: true, _count: { select: { testers: true } } },
+        ...Object.fromEntries(names.map((name) => [name, true])),
+      },
     }),
   ]);
   if (row === null) return { progress, analysis: null };
   const columns: Readonly<Record<string, unknown>> = row;
   // What another version of the engine stored in another shape is as good as absent until it is computed again.
   const parts = schema.safeParse(Object.fromEntries(names.map((name) => [name, columns[name]])));
-  const leftOut = leftOutSchema.parse(row.leftOut);
-  return {
-    progress,
-    analysis: parts.success ? { analysisId: row.id, revisionId: row.revisionId, leftOut, parts: parts.data } : null,
-  };
+  if (!parts.success) return { progress, analysis: null };
+  const stored = { analysisId: row.id, revisionId: row.revisionId, testerCount: row._count.testers };
+  return { progress, analysis: { ...stored, leftOut: leftOutSchema.parse(row.leftOut), parts: parts.data } };
 }
 
 /** Which rows of an analysis are wanted; all where nothing is said. */
@@ -105,4 +108,28 @@ export async function testerNames(access: CallAccess, codes: readonly string[]):
     select: { code: true, contact: { select: { name: true } } },
   });
   return new Map(rows.map(({ code, contact }) => [code, contact?.name ?? code]));
+}
+
+/** A tester and where they stand in the analysis. */
+export interface TesterPlace {
+  readonly tester: string;
+  readonly name: string;
+  readonly position: number;
+}
+
+/** Where some testers stand in an analysis, in its order. */
+export async function testerPlaces(
+  access: CallAccess,
+  { analysisId, testers }: { readonly analysisId: string; readonly testers: readonly string[] },
+): Promise<TesterPlace[]> {
+  if (testers.length === 0) return [];
+  const rows = await database().analysisTester.findMany({
+    where: { analysisId, analysis: { call: callScope(access) }, tester: { code: { in: [...testers] } } },
+    orderBy: { position: "asc" },
+    select: { position: true, tester: { select: { code: true, contact: { select: { name: true } } } } },
+  });
+  return rows.map(({ position, tester }) => ({
+    ...{ tester: tester.code, position },
+    name: tester.contact?.name ?? tester.code,
+  }));
 }

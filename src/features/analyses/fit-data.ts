@@ -25,20 +25,32 @@ const answerSchema: z.ZodType<FitAnswer> = z.object({
 
 export interface FitRemarks {
   readonly shown: readonly FitAnswer[];
-  /** How many there are besides. */
-  readonly more: number;
+  readonly areThereMore: boolean;
 }
 
 const MAX_REMARKS = 60;
 
 /** What testers write beside their answers; people's words stay in their reports, and are read from there. */
 export async function fitRemarks(access: CallAccess): Promise<FitRemarks> {
-  const written = (await fitAnswers(access)).filter(({ says }) => says !== null);
-  return { shown: written.slice(0, MAX_REMARKS), more: Math.max(0, written.length - MAX_REMARKS) };
+  const written = await readAnswers(access, { withWordsOnly: true, most: MAX_REMARKS + 1 });
+  return { shown: written.slice(0, MAX_REMARKS), areThereMore: written.length > MAX_REMARKS };
 }
 
 /** Every answer on the fit, testers in the call's order. */
-export async function fitAnswers({ callId, pattern }: CallAccess): Promise<FitAnswer[]> {
+export async function fitAnswers(access: CallAccess): Promise<FitAnswer[]> {
+  return await readAnswers(access, { withWordsOnly: false, most: null });
+}
+
+interface WantedAnswers {
+  readonly withWordsOnly: boolean;
+  /** The first so many; null for all. */
+  readonly most: number | null;
+}
+
+async function readAnswers(
+  { callId, pattern }: CallAccess,
+  { withWordsOnly, most }: WantedAnswers,
+): Promise<FitAnswer[]> {
   const rows = await database().$queryRaw<unknown[]>`
     SELECT tester.code AS tester, coalesce(tester_contact.name, tester.code) AS name,
       newest.document ->> 'size' AS size, answer ->> 'area' AS area,
@@ -51,7 +63,8 @@ export async function fitAnswers({ callId, pattern }: CallAccess): Promise<FitAn
     ) AS newest ON true
     CROSS JOIN LATERAL jsonb_array_elements(coalesce(newest.document -> 'fit', '[]')) AS answer
     LEFT JOIN tester_contact ON tester_contact.tester_id = tester.id
-    WHERE tester.call_id = ${callId}::uuid
-    ORDER BY tester.position`;
+    WHERE tester.call_id = ${callId}::uuid AND (answer ->> 'says' IS NOT NULL OR NOT ${withWordsOnly})
+    ORDER BY tester.position
+    LIMIT ${most}`;
   return z.array(answerSchema).parse(rows);
 }

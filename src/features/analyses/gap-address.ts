@@ -1,14 +1,30 @@
 import type { GapQuery } from "./schema";
 
-/** Addresses of the gap page: the one that is read now, with some of what it asks for changed. */
-export function gapAddress(callId: string, query: GapQuery, changed: Partial<GapQuery> = {}): string {
-  const { view, sort, show, cell } = { ...query, ...changed };
+/** A cell as addresses name it: `m.bust`, the size first. Ids hold no dot. */
+export function cellKey(size: string, measurement: string): string {
+  return `${size}.${measurement}`;
+}
+
+/** What the gap page's address asks for: as it is read now, with some of it changed. */
+export function gapSearch(query: GapQuery, changed: Partial<GapQuery> = {}): string {
+  const { view, sort, show, cell, page, testers } = { ...query, testers: 1, ...changed };
   const asked = new URLSearchParams();
   if (view === "table") asked.set("view", view);
   if (view === "table" && sort === "worst") asked.set("sort", sort);
   if (show !== undefined) asked.set("show", show);
+  if (page > 1) asked.set("page", String(page));
   if (cell !== undefined) asked.set("cell", cell);
+  if (cell !== undefined && testers > 1) asked.set("testers", String(testers));
   const text = asked.toString();
-  const anchor = changed.cell === undefined ? "" : `#at-${changed.cell}`;
-  return `/calls/${callId}/gaps${text === "" ? "" : `?${text}`}${anchor}`;
+  return text === "" ? "" : `?${text}`;
+}
+
+/** Addresses of the gap page; see `gapSearch`. */
+export function gapAddress(callId: string, query: GapQuery, changed: Partial<GapQuery> = {}): string {
+  return `/calls/${callId}/gaps${gapSearch(query, changed)}`;
+}
+
+/** Where a link on the gap page itself opens a cell. */
+export function openCell(search: string, cell: string): string {
+  return `${search}${search === "" ? "?" : "&"}cell=${cell}#at-${cell}`;
 }

@@ -2,7 +2,8 @@ import type { Cell } from "@/engine/gaps";
 import type { Measurement, PatternDocument, Size } from "@/engine/pattern";
 import type { Differences } from "@/engine/results";
 import type { LengthUnit } from "@/engine/units";
-import { causeShown, cellKey, type Show, type VerdictShow } from "./schema";
+import { cellKey } from "./gap-address";
+import { causeShown, type Show, type VerdictShow } from "./schema";
 import { cellState, verdictWords, type CellState } from "./verdict-words";
 
 export interface BoardCell {
@@ -77,7 +78,7 @@ export function isShown({ state, causes }: BoardCell, show: Show): boolean {
 }
 
 /** Cells with the gap that weighs most first: by its size in tolerances, those without a report last. */
-export function byWorst(cells: readonly BoardCell[]): BoardCell[] {
+export function byWorst<Shown extends BoardCell>(cells: readonly Shown[]): Shown[] {
   const weight = ({ cell, state, toleranceCm }: BoardCell) =>
     state === "none" ? -1 : Math.abs(cell.gapCm ?? 0) / toleranceCm;
   return cells.toSorted((left, right) => weight(right) - weight(left));

@@ -113,10 +113,10 @@ async function storeParts(
     WHERE id = ${analysisId}::uuid`;
   await transaction.$executeRaw`
     INSERT INTO analysis_tester (analysis_id, tester_id, position, size, drift_across, drift_along,
-      comparisons, swatches, off_gauge, without_swatch, readings, yarn)
+      comparisons, swatches, off_gauge, readings, yarn)
     SELECT analysis.id, tester.id, result.at - 1, part ->> 'size',
       (part ->> 'driftAcross')::float8, (part ->> 'driftAlong')::float8,
-      part -> 'comparisons', part -> 'swatches', nullif(part -> 'offGauge', 'null'), part -> 'withoutSwatch', part -> 'readings', part -> 'yarn'
+      part -> 'comparisons', part -> 'swatches', nullif(part -> 'offGauge', 'null'), part -> 'readings', part -> 'yarn'
     FROM analysis, jsonb_array_elements(${printed}::jsonb -> 'testers') WITH ORDINALITY AS result (part, at)
     JOIN tester ON tester.code = part ->> 'tester'
     WHERE analysis.id = ${analysisId}::uuid AND tester.call_id = analysis.call_id`;

@@ -1,5 +1,6 @@
 import { z } from "zod";
 import { callResultsSchema, testerResultsSchema } from "@/engine/results";
+import { pageNumberSchema } from "@/ui/page-number";
 
 /** What each page of results reads of an analysis. */
 export const PAGE_PARTS = {
@@ -13,10 +14,13 @@ export const PAGE_PARTS = {
   method: callResultsSchema.pick({ differences: true, method: true }),
 } as const;
 
+/** Up to so many testers are drawn and named one by one; more are summed up. */
+export const MOST_NAMED = 40;
+
 /** What each page reads of every tester's part. */
 export const TESTER_PARTS = {
   gaps: testerResultsSchema.pick({ tester: true, driftAcross: true, driftAlong: true, readings: true }),
-  swatches: testerResultsSchema.pick({ tester: true, size: true, swatches: true, withoutSwatch: true }),
+  swatches: testerResultsSchema.pick({ tester: true, size: true, swatches: true }),
   testers: testerResultsSchema.pick({
     ...{ tester: true, size: true, driftAcross: true, driftAlong: true, comparisons: true },
   }),
@@ -29,11 +33,6 @@ export type PageParts<Page extends keyof typeof PAGE_PARTS> = z.output<(typeof P
 export type TesterParts<Page extends keyof typeof TESTER_PARTS> = z.output<(typeof TESTER_PARTS)[Page]> & {
   readonly name: string;
 };
-
-/** A cell as addresses name it: `m.bust`, the size first. Ids hold no dot. */
-export function cellKey(size: string, measurement: string): string {
-  return `${size}.${measurement}`;
-}
 
 /** What a reader may ask to be shown of all cells. */
 export const showSchema = z
@@ -57,6 +56,9 @@ export const gapQuerySchema = z.object({
   sort: z.enum(["pattern", "worst"]).catch("pattern"),
   show: showSchema,
   cell: z.string().optional().catch(undefined),
+  page: pageNumberSchema,
+  /** Which of the opened cell's testers. */
+  testers: pageNumberSchema,
   saved: z.coerce.number().int().positive().optional().catch(undefined),
 });
 
@@ -69,7 +71,10 @@ export const correctQuerySchema = z.object({
 });
 
 /** What the tester page's address may ask for. */
-export const testersQuerySchema = z.object({ view: z.enum(["pictures", "table"]).catch("pictures") });
+export const testersQuerySchema = z.object({
+  view: z.enum(["pictures", "table"]).catch("pictures"),
+  page: pageNumberSchema,
+});
 
 /** To what amounts of yarn to publish may be rounded up, metres or yards. */
 export const ROUNDINGS = [5, 10, 25] as const;

@@ -1,11 +1,11 @@
-import type { GaugeFinding } from "@/engine/gaps";
 import type { Fabric, PatternDocument } from "@/engine/pattern";
-import type { TesterResults } from "@/engine/results";
+import type { GaugeResults, TesterResults } from "@/engine/results";
 import { GAUGE_WIDTH_CM, type LengthUnit } from "@/engine/units";
 import { gaugeWidth } from "@/ui/format-gauge";
 import type { TesterParts } from "./schema";
 
 type StoredSwatch = TesterResults["swatches"][number];
+type GaugeFinding = GaugeResults["findings"][number];
 
 /** A swatch with whose it is; numbers over the width that gauges are told in. */
 export interface SwatchRow extends Omit<StoredSwatch, "fabric" | "stitchesPerCm" | "rowsPerCm"> {
@@ -26,30 +26,46 @@ export interface StatedGauge {
   /** Swatches that count here. */
   readonly testers: number;
   readonly verdict: GaugeFinding["verdict"];
+  /** How many of them lie where. */
+  readonly bars: GaugeFinding["bars"];
 }
 
 export interface FabricSwatches {
   readonly fabric: Fabric;
   readonly gauges: readonly StatedGauge[];
-  /** Every swatch in the call's order, also those that do not count. */
+  /** All there are, whoever is on this page. */
+  readonly swatches: number;
+  /** Swatches of the testers on this page in the call's order, also those that do not count. */
   readonly rows: readonly SwatchRow[];
-  /** Names of testers who made none that counts. */
-  readonly without: readonly string[];
+  readonly otherTools: GaugeResults["fabrics"][number]["otherTools"];
+  /** Testers who made none that counts: names of the first few, and how many they are. */
+  readonly without: { readonly names: readonly string[]; readonly all: number };
 }
 
 interface SwatchesGiven {
   readonly pattern: PatternDocument;
-  readonly gauges: readonly GaugeFinding[];
+  readonly gauges: GaugeResults;
+  /** Those on this page. */
   readonly testers: readonly TesterParts<"swatches">[];
+  /** By ids, of those who are in `testersToName`. */
+  readonly names: ReadonlyMap<string, string>;
+}
+
+/** Of those without a swatch so many are named. */
+const MOST_WITHOUT = 12;
+
+/** Testers whose names the page tells besides those of its rows. */
+export function testersToName({ fabrics }: GaugeResults): string[] {
+  return fabrics.flatMap(({ without }) => without.slice(0, MOST_WITHOUT));
 }
 
 /** Every fabric's stated gauge beside the swatches that testers made of it. */
-export function swatchView({ pattern, gauges, testers }: SwatchesGiven, unit: LengthUnit): FabricSwatches[] {
+export function swatchView({ pattern, gauges, testers, names }: SwatchesGiven, unit: LengthUnit): FabricSwatches[] {
   const sizes = new Map(pattern.sizes.map(({ id, label }) => [id, label]));
   const { cm } = gaugeWidth(unit);
-  return pattern.fabrics.map((fabric) => ({
-    fabric,
-    gauges: gauges.filter((finding) => finding.fabric === fabric.id).map((finding) => told(finding, unit)),
+  return pattern.fabrics.map((fabric, at) => ({
+    ...{ fabric, ...summed(gauges.fabrics[at], names) },
+    gauges: gauges.findings.filter((finding) => finding.fabric === fabric.id).map((finding) => told(finding, unit)),
     rows: testers.flatMap(({ tester, name, size, swatches }) =>
       swatches
         .filter((swatch) => swatch.fabric === fabric.id)
@@ -58,8 +74,17 @@ export function swatchView({ pattern, gauges, testers }: SwatchesGiven, unit: Le
           ...{ tester, name, size: sizes.get(size) ?? size, stitches: stitchesPerCm * cm, rows: rowsPerCm * cm },
         })),
     ),
-    without: testers.filter(({ withoutSwatch }) => withoutSwatch.includes(fabric.id)).map(({ name }) => name),
   }));
+}
+
+function summed(
+  of: GaugeResults["fabrics"][number] | undefined,
+  names: SwatchesGiven["names"],
+): Pick<FabricSwatches, "swatches" | "otherTools" | "without"> {
+  if (of === undefined) throw new RangeError("the analysis is of another pattern");
+  const { swatches, otherTools, without } = of;
+  const named = without.slice(0, MOST_WITHOUT).map((tester) => names.get(tester) ?? tester);
+  return { swatches, otherTools, without: { names: named, all: without.length } };
 }
 
 /** True where a swatch counts toward the stated gauge. */
@@ -67,14 +92,17 @@ export function countsHere({ use }: SwatchRow): boolean {
   return use === "both" || use === "stated gauge";
 }
 
-function told({ direction, stated, robustMean, robustSd, testers, verdict }: GaugeFinding, unit: LengthUnit) {
+function told(
+  { direction, stated, robustMean, robustSd, testers, verdict, bars }: GaugeFinding,
+  unit: LengthUnit,
+): StatedGauge {
   const over = (value: number) => (value * gaugeWidth(unit).cm) / GAUGE_WIDTH_CM;
   return {
     direction,
     stated: over(stated),
     mean: robustMean === null ? null : over(robustMean),
     sd: robustSd === null ? null : over(robustSd),
-    testers,
-    verdict,
+    ...{ testers, verdict },
+    bars: { from: over(bars.from), width: over(bars.width), counts: bars.counts },
   };
 }

@@ -67,14 +67,18 @@ export function gaugeAdvice(swatches: FabricSwatches, { craft, unit }: Telling):
 }
 
 /** With which tools the swatches were made, where some were not made with the recommended one. */
-export function otherToolWords({ rows, fabric }: FabricSwatches, craft: Telling["craft"]): string | null {
-  const others = rows.filter(({ toolMm, use }) => toolMm !== fabric.toolMm && use !== "set aside");
-  if (others.length === 0) return null;
-  const sizes = [...new Set(others.map(({ toolMm }) => toolMm))].toSorted((left, right) => left - right);
-  const tools = sizes.map(
-    (toolMm) => `${others.filter((row) => row.toolMm === toolMm).length} with ${toolWords(craft, toolMm)}`,
-  );
+export function otherToolWords({ otherTools, fabric }: FabricSwatches, craft: Telling["craft"]): string | null {
+  if (otherTools.length === 0) return null;
+  const tools = otherTools.map(({ toolMm, swatches }) => `${swatches} with ${toolWords(craft, toolMm)}`);
   return `Not made with ${toolWords(craft, fabric.toolMm)}, as the pattern recommends: ${tools.join(", ")}. These say nothing of the stated gauge, and count for their makers’ own sizes only.`;
+}
+
+/** Who made no swatch that counts, in a sentence; null where everybody did. */
+export function withoutWords({ without: { names, all } }: FabricSwatches): string | null {
+  if (all === 0) return null;
+  const more = all - names.length;
+  const who = more === 0 ? names.join(", ") : `${names.join(", ")} and ${more} more`;
+  return `No swatch that counts from ${who}: calculated with the pattern’s gauge, which is taken to be less sure.`;
 }
 
 /** How a swatch was taken: `washed`, `not washed, on the garment`. */
@@ -88,11 +92,11 @@ export function countsForWords({ use }: SwatchRow, craft: Telling["craft"]): str
     case "both":
       return "counts";
     case "own sizes":
-      return `counts for her own sizes only: another ${toolSizeWord(craft)}`;
+      return `counts for their own size only: another ${toolSizeWord(craft)}`;
     case "stated gauge":
-      return "counts for the stated gauge; another of hers for her sizes";
+      return "counts for the stated gauge; another of theirs for their size";
     case "replaced":
-      return "does not count: another of hers does";
+      return "does not count: another of theirs does";
     case "set aside":
       return "does not count: set aside";
   }

@@ -1,6 +1,7 @@
 import type { Measurement, PatternDocument } from "@/engine/pattern";
 import type { ComparedMeasurement, Consistency } from "@/engine/results";
 import type { Drifts } from "./drift-words";
+import type { TesterPlace } from "./data";
 import type { TesterParts } from "./schema";
 
 /** How a number stands to what chance makes: within what one in twenty passes, beyond that, or beyond one in a hundred. */
@@ -29,8 +30,8 @@ export interface TesterBoard {
   readonly reach: number;
   /** How many testers there are on all pages. */
   readonly testers: number;
-  /** Names of those who stand out from the others, of all of them. */
-  readonly standOut: readonly { readonly tester: string; readonly name: string }[];
+  /** Who stands out from the others: the first few, and how many they are. */
+  readonly standOut: { readonly testers: readonly TesterPlace[]; readonly all: number };
 }
 
 export type Limits = NonNullable<Consistency["limits"]>;
@@ -41,11 +42,20 @@ interface ConsistencyGiven {
   /** Those on this page. */
   readonly rows: readonly TesterParts<"testers">[];
   readonly testers: number;
-  readonly names: ReadonlyMap<string, string>;
+  /** Where those of `testersToPlace` stand. */
+  readonly places: readonly TesterPlace[];
+}
+
+/** Of those who stand out so many are named above the list. */
+const MOST_STANDING_OUT = 8;
+
+/** Testers whom the page names above its list. */
+export function testersToPlace({ standOut }: Consistency): string[] {
+  return standOut.slice(0, MOST_STANDING_OUT);
 }
 
 /** Testers beside each other: their drifts, and each of their measurements against the others'. */
-export function testerBoard({ pattern, consistency, rows, testers, names }: ConsistencyGiven): TesterBoard {
+export function testerBoard({ pattern, consistency, rows, testers, places }: ConsistencyGiven): TesterBoard {
   const { limits, furthest, standOut } = consistency;
   const labels = new Map(pattern.sizes.map(({ id, label }) => [id, label]));
   return {
@@ -61,6 +71,6 @@ export function testerBoard({ pattern, consistency, rows, testers, names }: Cons
     limits,
     reach: 0.3 + Math.max(limits?.rare ?? 0, furthest),
     testers,
-    standOut: standOut.map((tester) => ({ tester, name: names.get(tester) ?? tester })),
+    standOut: { testers: places, all: standOut.length },
   };
 }

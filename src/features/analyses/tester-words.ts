@@ -14,20 +14,20 @@ export function testerSentences(row: TesterRow): string[] {
     ...sideWords("Larger than most", compared, (one) => one.standing === "unusual" && (one.h ?? 0) > 0),
     ...sideWords("Smaller than most", compared, (one) => one.standing === "unusual" && (one.h ?? 0) < 0),
     ...sideWords(
-      "Her repeated readings differ far more than others’",
+      "Their repeated readings differ far more than others’",
       row.comparisons,
       (one) => one.scatter === "rare",
     ),
-    ...sideWords("Her repeated readings differ more than most", row.comparisons, (one) => one.scatter === "unusual"),
+    ...sideWords("Their repeated readings differ more than most", row.comparisons, (one) => one.scatter === "unusual"),
   ];
 }
 
 /** What stands where there is no sentence: that she is as the others, or why nothing can be said. */
 export function noSentence({ driftAcross, comparisons }: TesterRow): string {
-  if (driftAcross === null) return "None of her readings counts, so there is nothing to compare.";
+  if (driftAcross === null) return "None of their readings counts, so there is nothing to compare.";
   return comparisons.some(({ h }) => h !== null)
     ? "Nothing out of the usual."
-    : "Too few testers to compare her with; her fabric came out as her swatch.";
+    : "Too few testers to compare them with; their fabric came out as their swatch.";
 }
 
 /** Who stands out, in one sentence. */
@@ -35,7 +35,7 @@ export function boardSentence({ testers: all, limits, standOut }: TesterBoard): 
   const testers = `${all} ${all === 1 ? "tester" : "testers"}`;
   if (limits === null)
     return `${testers} so far: it takes three who read the same measurement to compare one with the others.`;
-  const out = standOut.length;
+  const out = standOut.all;
   if (out === 0) return `None of ${testers} stands out from the others.`;
   return `${out} of ${testers} ${out === 1 ? "stands" : "stand"} out from the others:`;
 }

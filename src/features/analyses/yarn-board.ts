@@ -1,7 +1,7 @@
 import type { Suspect } from "@/engine/gaps";
 import type { PatternDocument, Size } from "@/engine/pattern";
 import type { YarnResults } from "@/engine/results";
-import { publishedMetres, type SizeNeed } from "@/engine/yarn";
+import { publishedMetres } from "@/engine/yarn";
 import type { LengthUnit } from "@/engine/units";
 import { toMetres, yarnUnit, type YarnUnit } from "@/ui/format-yarn-length";
 import type { TesterParts } from "./schema";
@@ -11,7 +11,7 @@ type Yarn = PatternDocument["yarns"][number];
 /** Why there is nothing to tell of a yarn, or that there is. */
 export type YarnState = "told" | "no pieces" | "no reports";
 
-export interface YarnRow extends Omit<SizeNeed, "size"> {
+export interface YarnRow extends Omit<YarnResults[number]["sizes"][number], "size"> {
   readonly size: Size;
 }
 
@@ -31,6 +31,7 @@ export interface YarnSheet {
   readonly rows: readonly YarnRow[];
   /** By the fabric's label, cm of yarn in a stitch at the stated gauge. */
   readonly perStitch: readonly { readonly fabric: string; readonly cm: number }[];
+  /** Empty where testers are too many to be named one by one. */
   readonly reported: readonly ReportedYarn[];
   readonly suspects: readonly Suspect[];
 }
@@ -48,12 +49,15 @@ export interface YarnBoard {
 interface YarnGiven {
   readonly pattern: PatternDocument;
   readonly yarn: YarnResults;
+  /** None where they are too many to be named one by one. */
   readonly testers: readonly TesterParts<"yarn">[];
+  /** By ids, of those whose weights are suspect. */
+  readonly names: ReadonlyMap<string, string>;
 }
 
 /** How much of each yarn every size needs, beside what testers used. */
 export function yarnBoard(
-  { pattern, yarn: needs, testers }: YarnGiven,
+  { pattern, yarn: needs, testers, names }: YarnGiven,
   { unit: lengthUnit, roundTo }: { unit: LengthUnit; roundTo: number },
 ): YarnBoard {
   const unit = yarnUnit(lengthUnit);
@@ -78,7 +82,6 @@ export function yarnBoard(
       suspects: need.suspects,
     };
   });
-  const names = new Map(testers.map(({ tester, name }) => [tester, name]));
   return { sheets, sizes: pattern.sizes, unit, roundTo, names };
 }
 

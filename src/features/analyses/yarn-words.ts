@@ -1,7 +1,7 @@
 import type { Suspect } from "@/engine/gaps";
 import { formatYarnNumber, type YarnUnit } from "@/ui/format-yarn-length";
 import { looksWords, shortNumber } from "./suspect-words";
-import type { YarnBoard, YarnSheet } from "./yarn-board";
+import type { YarnBoard, YarnRow, YarnSheet } from "./yarn-board";
 
 /** What to publish of a yarn, in one sentence. */
 export function publishSentence({ rows }: YarnSheet, unit: YarnUnit): string {
@@ -19,6 +19,12 @@ export function untestedSentence({ rows }: YarnSheet): string | null {
   if (untested.length === 0) return null;
   const sizes = untested.map(({ size }) => size.label).join(", ");
   return `Nobody has weighed it in ${sizes}: reckoned from the other sizes.`;
+}
+
+/** What many testers used of a yarn: `33 testers, 310 to 402`. */
+export function usedWords({ testers, leastMetres, mostMetres }: NonNullable<YarnRow["used"]>, unit: YarnUnit): string {
+  const [least, most] = [leastMetres, mostMetres].map((metres) => formatYarnNumber(metres, unit));
+  return testers === 1 ? `1 tester, ${least}` : `${testers} testers, ${least} to ${most}`;
 }
 
 /** Why nothing can be said of a yarn. */

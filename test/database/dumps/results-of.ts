@@ -47,8 +47,8 @@ async function pagesOf(access: CallAccess) {
   });
   const names = new Map(named.map(({ code, contact }) => [code, contact?.name ?? code]));
   const { rows, tally } = gapBoard({ pattern, ...parts }, "cm");
-  const consistency = testerBoard({ pattern, ...parts, rows: testers, testers: testers.length, names });
-  const yarn = yarnBoard({ pattern, ...parts, testers }, { unit: "cm", roundTo: 10 });
+  const consistency = testerBoard({ pattern, ...parts, rows: testers, testers: testers.length, places: [] });
+  const yarn = yarnBoard({ pattern, ...parts, testers, names }, { unit: "cm", roundTo: 10 });
   return {
     names: [...names],
     differences: rows.flatMap(({ cells }) => cells.map(({ cell, state, causes }) => ({ ...cell, state, causes }))),
@@ -57,14 +57,14 @@ async function pagesOf(access: CallAccess) {
       ...cause,
       rivals: rivals.map(({ solvable: ____, ...rival }) => rival),
     })),
-    gauge: parts.gauges,
+    gauge: parts.gauges.findings.map(({ bars: _, ...finding }) => finding),
     suspects: parts.method.suspects,
     steps: testers.flatMap(({ readings }) => readings.map(({ step }) => step)),
     variances: parts.method.variances,
     doubtful: parts.flagged.map(({ value: _, ...item }) => item),
-    swatches: swatchView({ pattern, ...parts, testers }, "cm").map(({ fabric, ...of }) => ({
-      fabric: fabric.id,
-      ...of,
+    swatches: swatchView({ pattern, ...parts, testers, names }, "cm").map(({ fabric, gauges, rows, without }) => ({
+      ...{ fabric: fabric.id, rows, without: without.names },
+      gauges: gauges.map(({ bars: _, ...gauge }) => gauge),
     })),
     testers: consistency.rows.map(({ tester, name, size, driftAcross, driftAlong, comparisons }) => ({
       ...{ tester, name, size, driftAcross, driftAlong },
@@ -72,7 +72,7 @@ async function pagesOf(access: CallAccess) {
     })),
     yarn: yarn.sheets.map(({ yarn: { id }, rows: needs, state, reported }) => ({
       ...{ yarn: id, state, reported },
-      needs: needs.map(({ size, ...need }) => ({ size: size.id, ...need })),
+      needs: needs.map(({ size, used: _, ...need }) => ({ size: size.id, ...need })),
     })),
     fit: await fitAnswers(access),
   };

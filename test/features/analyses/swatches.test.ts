@@ -41,7 +41,7 @@ describe("swatches against the stated gauge", { timeout: 60_000 }, () => {
       ["t4", "both"],
       ["t4", "replaced"],
     ]);
-    expect(without).toEqual(["t2", "t3"]);
+    expect(without).toEqual({ names: ["t2", "t3"], all: 2 });
   });
 
   it("says in words who works tighter, and what to do about it", () => {

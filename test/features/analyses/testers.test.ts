@@ -1,7 +1,7 @@
 import { describe, expect, it } from "vitest";
 import type { Tester } from "@/engine/pattern";
 import { driftWords } from "@/features/analyses/drift-words";
-import { testerBoard, type Comparison, type TesterRow } from "@/features/analyses/tester-board";
+import { testerBoard, testersToPlace, type Comparison, type TesterRow } from "@/features/analyses/tester-board";
 import { boardSentence, noSentence, testerSentences } from "@/features/analyses/tester-words";
 import { testersCsv } from "@/features/analyses/testers-csv";
 import { callDocument, reader } from "../../factories/call";
@@ -10,7 +10,11 @@ import { resultsOf } from "../../factories/results";
 
 function boardOf(testers: readonly Tester[]) {
   const { testers: rows, ...results } = resultsOf(callDocument(testers), { t0: "Alva" });
-  return testerBoard({ ...results, rows, testers: rows.length });
+  const named = testersToPlace(results.consistency);
+  const places = rows
+    .map(({ tester, name }, position) => ({ tester, name, position }))
+    .filter(({ tester }) => named.includes(tester));
+  return testerBoard({ ...results, rows, testers: rows.length, places });
 }
 
 const [measurement] = patternDocument().measurements;
@@ -33,7 +37,7 @@ describe("testers beside each other", { timeout: 60_000 }, () => {
     const [bust] = board.rows[0]?.comparisons ?? [];
     expect(bust?.h).toBeCloseTo(6 / Math.sqrt(7), 10);
     expect(bust?.standing).toBe("rare");
-    expect(board.standOut).toEqual([{ tester: "t0", name: "Alva" }]);
+    expect(board.standOut).toEqual({ testers: [{ tester: "t0", name: "Alva", position: 0 }], all: 1 });
     expect(boardSentence(board)).toBe("1 of 7 testers stands out from the others:");
     expect(testerSentences(board.rows[0] ?? rowOf([]))).toContain("Far larger than the others’: A Bust.");
   });
@@ -60,7 +64,7 @@ describe("testers beside each other", { timeout: 60_000 }, () => {
 
   it("are told apart when they repeat badly", () => {
     expect(testerSentences(rowOf([0], { k: 2, scatter: "rare" }))).toEqual([
-      "Her repeated readings differ far more than others’: A Bust.",
+      "Their repeated readings differ far more than others’: A Bust.",
     ]);
     const repeat = (id: string, cm: readonly number[]): Tester => ({
       ...reader(id, {}),
@@ -75,7 +79,7 @@ describe("testers beside each other", { timeout: 60_000 }, () => {
 
   it("say why there is nothing to say", () => {
     expect(noSentence({ ...rowOf([]), driftAcross: null })).toBe(
-      "None of her readings counts, so there is nothing to compare.",
+      "None of their readings counts, so there is nothing to compare.",
     );
     expect(noSentence(rowOf([0.3]))).toBe("Nothing out of the usual.");
   });

@@ -4,14 +4,15 @@ import type { Measurement, Size } from "@/engine/pattern";
 import type { LengthUnit } from "@/engine/units";
 import { ButtonLink } from "@/ui/button";
 import { formatLength } from "@/ui/format-length";
+import { Paging } from "@/ui/paging";
 import type { PatternDocument } from "@/engine/pattern";
 import type { NamedCause } from "@/engine/results";
 import type { BoardCell } from "../gap-board";
 import { causeSentence } from "../cause-words";
-import type { CellReading } from "../cell-detail";
+import type { OpenedCell } from "../cell-detail";
 import { shownSteps } from "../shown-steps";
 import { verdictSentence } from "../verdict-words";
-import { CauseMark } from "./gap-cell";
+import { CauseMark } from "./cause-mark";
 import { stepScale } from "./step-picture";
 import { TesterSteps } from "./tester-steps";
 
@@ -26,15 +27,19 @@ interface CellPanelProps {
   readonly measurement: Measurement;
   readonly pattern: PatternDocument;
   readonly causes: readonly NamedCause[];
-  readonly readings: readonly CellReading[];
+  readonly opened: OpenedCell;
+  /** Address of the same cell with other testers. */
+  readonly hrefOfTesters: (page: number) => string;
   readonly call: PanelCall;
   readonly unit: LengthUnit;
   readonly closeHref: string;
 }
 
-/** An opened cell: its verdict in a sentence, how it is reckoned, and its testers from target to reading. */
-export function CellPanel({ cell, measurement, pattern, causes, readings, call, unit, closeHref }: CellPanelProps) {
-  const pictures = readings.map((reading) => ({ reading, steps: shownSteps(reading.step, unit) }));
+/** An opened cell: its verdict in a sentence, how it is calculated, and its testers from target to reading. */
+export function CellPanel(props: CellPanelProps) {
+  const { cell, measurement, pattern, causes, opened, hrefOfTesters, call, unit, closeHref } = props;
+  const { page, pages } = opened.list;
+  const pictures = opened.readings.map((reading) => ({ reading, steps: shownSteps(reading.step, unit) }));
   const scale = stepScale(
     pictures.flatMap(({ steps }) => steps),
     unit,
@@ -63,7 +68,11 @@ export function CellPanel({ cell, measurement, pattern, causes, readings, call, 
         );
       })}
       {pictures.length === 0 ? (
-        <p className="text-soft">Nobody has sent a reading of this measurement in this size.</p>
+        <p className="text-soft">
+          {pages === 1
+            ? "Nobody has sent a reading of this measurement in this size."
+            : "None of these testers has sent a reading of this measurement."}
+        </p>
       ) : (
         <ul className="grid gap-4 md:grid-cols-2 xl:grid-cols-3">
           {pictures.map(({ reading, steps }) => (
@@ -76,11 +85,12 @@ export function CellPanel({ cell, measurement, pattern, causes, readings, call, 
           ))}
         </ul>
       )}
+      <Paging label="Pages of testers" {...{ page, pages }} hrefOf={hrefOfTesters} />
     </section>
   );
 }
 
-interface PanelHeadProps extends Omit<CellPanelProps, "pattern" | "causes" | "readings"> {
+interface PanelHeadProps extends Omit<CellPanelProps, "pattern" | "causes" | "opened" | "hrefOfTesters"> {
   readonly designCm: number;
 }
 

@@ -9,7 +9,7 @@ import { Notice } from "@/ui/notice";
 import { Section } from "@/ui/section";
 import type { Correction } from "../correction";
 import type { PlanOutput } from "../plan-schema";
-import { cellKey } from "../schema";
+import { cellKey } from "../gap-address";
 import { againstTarget, targetWords } from "../target-words";
 import { CorrectForm } from "./correct-form";
 import { ExpectationTable } from "./expectation-table";

@@ -2,6 +2,8 @@ import type { PatternDocument } from "@/engine/pattern";
 import type { FlaggedItem } from "@/engine/results";
 import type { LengthUnit } from "@/engine/units";
 import { EmptyState } from "@/ui/empty-state";
+import type { PageOfList } from "@/ui/page-number";
+import { Paging } from "@/ui/paging";
 import { Section } from "@/ui/section";
 import { TABLE, TABLE_HEAD, TABLE_ROW, TableFrame } from "@/ui/table-frame";
 import { doubtWords, itemWords, standingWords } from "../doubtful-words";
@@ -9,7 +11,11 @@ import { DecideButtons } from "./decide-buttons";
 
 interface DoubtfulViewProps {
   readonly pattern: PatternDocument;
+  /** Those on this page. */
   readonly items: readonly FlaggedItem[];
+  /** How many there are on all pages. */
+  readonly all: number;
+  readonly list: PageOfList;
   /** By ids of testers. */
   readonly names: ReadonlyMap<string, string>;
   readonly callId: string;
@@ -18,8 +24,8 @@ interface DoubtfulViewProps {
 }
 
 /** Every reading, swatch and weight that is doubted: what is odd, what was done, and the way to undo it. */
-export function DoubtfulView({ items, callId, ...row }: DoubtfulViewProps) {
-  if (items.length === 0)
+export function DoubtfulView({ items, all, list, callId, ...row }: DoubtfulViewProps) {
+  if (all === 0)
     return (
       <EmptyState title="Nothing is doubted">
         <p>No reading, swatch or weight of yarn is far from what was to be expected, and nobody has set one aside.</p>
@@ -27,7 +33,7 @@ export function DoubtfulView({ items, callId, ...row }: DoubtfulViewProps) {
     );
   return (
     <Section
-      title={items.length === 1 ? "One number to look at" : `${items.length} numbers to look at`}
+      title={all === 1 ? "One number to look at" : `${all} numbers to look at`}
       intro="Where a common slip explains a number, it is set aside until you say otherwise. Nothing is ever thrown away."
       actions={
         <a href={`/calls/${callId}/doubtful.csv`} className="text-link text-sm">
@@ -40,7 +46,7 @@ export function DoubtfulView({ items, callId, ...row }: DoubtfulViewProps) {
           <thead className={`${TABLE_HEAD} max-md:sr-only`}>
             <tr>
               <th scope="col">Tester</th>
-              <th scope="col">What she gave</th>
+              <th scope="col">What they gave</th>
               <th scope="col">What is odd</th>
               <th scope="col">What was done</th>
             </tr>
@@ -52,11 +58,17 @@ export function DoubtfulView({ items, callId, ...row }: DoubtfulViewProps) {
           </tbody>
         </table>
       </TableFrame>
+      <Paging
+        label="Pages of doubtful numbers"
+        page={list.page}
+        pages={list.pages}
+        hrefOf={(page) => `/calls/${callId}/doubtful?page=${page}`}
+      />
     </Section>
   );
 }
 
-type RowProps = Omit<DoubtfulViewProps, "items"> & { readonly item: FlaggedItem };
+type RowProps = Omit<DoubtfulViewProps, "items" | "all" | "list"> & { readonly item: FlaggedItem };
 
 function Row({ item, pattern, names, callId, unit, mayEdit }: RowProps) {
   const name = names.get(item.tester) ?? item.tester;

@@ -6,7 +6,7 @@ import { IntervalRuler, IntervalRulerScale } from "@/ui/interval-ruler";
 import { TABLE, TABLE_HEAD, TABLE_ROW, TableFrame } from "@/ui/table-frame";
 import { againstTarget, targetWords } from "../target-words";
 import { cellState, plain, verdictWords } from "../verdict-words";
-import { MARKS } from "./gap-cell";
+import { cellEstimate, MARKS } from "../ruler-marks";
 
 interface ExpectationTableProps {
   readonly touched: readonly Expectation[];
@@ -113,12 +113,10 @@ interface GapSideProps {
 }
 
 function GapSide({ cell, tolerance, unit, size }: GapSideProps) {
-  const { gapCm, lowCm, highCm } = cell;
-  const known = gapCm !== null && lowCm !== null && highCm !== null;
-  const estimate = known ? { value: gapCm / tolerance, low: lowCm / tolerance, high: highCm / tolerance } : undefined;
+  const estimate = cellEstimate(cell, { toleranceCm: tolerance, reach: REACH });
   return (
     <td className="min-w-36">
-      <IntervalRuler reach={REACH} mark={MARKS[cellState(cell)]} estimate={estimate} />
+      <IntervalRuler mark={MARKS[cellState(cell)]} estimate={estimate} />
       <span className="block text-center text-[0.78rem] leading-tight">{verdictWords(cell, { unit, size })}</span>
     </td>
   );

@@ -3,7 +3,7 @@ import type { Measurement } from "@/engine/pattern";
 import type { LengthUnit } from "@/engine/units";
 import { IntervalRuler } from "@/ui/interval-ruler";
 import { cellState, verdictWords } from "../verdict-words";
-import { MARKS } from "./gap-cell";
+import { cellEstimate, MARKS } from "../ruler-marks";
 
 /** Every ruler beside the fit reaches so many tolerances to either side. */
 export const FIT_REACH = 3;
@@ -18,14 +18,11 @@ interface FitGapProps {
 
 /** The gap of what governs an area, to be read beside what testers say of it. */
 export function FitGap({ cell, measurement, unit, size }: FitGapProps) {
-  const { gapCm, lowCm, highCm } = cell;
-  const tolerance = measurement.toleranceCm;
-  const known = gapCm !== null && lowCm !== null && highCm !== null;
-  const estimate = known ? { value: gapCm / tolerance, low: lowCm / tolerance, high: highCm / tolerance } : undefined;
+  const estimate = cellEstimate(cell, { toleranceCm: measurement.toleranceCm, reach: FIT_REACH });
   const state = cellState(cell);
   return (
     <>
-      <IntervalRuler reach={FIT_REACH} mark={MARKS[state]} estimate={estimate} />
+      <IntervalRuler mark={MARKS[state]} estimate={estimate} />
       <span className={`block text-center text-sm leading-tight ${state === "off" ? "font-semibold text-thread" : ""}`}>
         {verdictWords(cell, { unit, size })}
       </span>

@@ -18,7 +18,7 @@ interface FitViewProps {
   readonly unit: LengthUnit;
   /** One size as a picture. */
   readonly picture: ReactNode;
-  /** What they wrote beside their answers, and how many more wrote something. */
+  /** What they wrote beside their answers, and whether more wrote something. */
   readonly remarks: FitRemarks;
 }
 
@@ -54,15 +54,15 @@ export function FitView({ areas, call, pattern, unit, picture, remarks }: FitVie
       {areas.map((area) => (
         <Area key={area.id} {...{ area, unit, pattern }} remarks={remarks.shown} />
       ))}
-      {remarks.more === 0 ? null : (
+      {remarks.areThereMore ? (
         <p className="mt-4 text-soft">
-          {remarks.more} more remarks are in the{" "}
+          More remarks are in the{" "}
           <a href={`/calls/${call.callId}/fit.csv`} className="text-link">
             CSV file
           </a>
           .
         </p>
-      )}
+      ) : null}
     </>
   );
 }

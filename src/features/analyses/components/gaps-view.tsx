@@ -1,11 +1,15 @@
+import type { ReactNode } from "react";
 import type { LengthUnit } from "@/engine/units";
 import { ButtonLink } from "@/ui/button";
 import { ChoiceLinks } from "@/ui/choice-links";
 import { EmptyState } from "@/ui/empty-state";
 import { Notice } from "@/ui/notice";
-import { gapAddress } from "../gap-address";
+import type { PageOfList } from "@/ui/page-number";
+import { Paging } from "@/ui/paging";
+import { gapAddress, gapSearch } from "../gap-address";
 import { gapBoard, type GapBoard } from "../gap-board";
-import type { CellReading } from "../cell-detail";
+import type { OpenedCell } from "../cell-detail";
+import { gridContent, numberRows } from "../grid-content";
 import type { Results } from "../loaders";
 import type { GapQuery, PageParts, Show } from "../schema";
 import { CellPanel, type PanelCall } from "./cell-panel";
@@ -17,8 +21,7 @@ import { RulerLegend } from "./ruler-legend";
 
 interface GapsViewProps {
   readonly results: Results<PageParts<"gaps">>;
-  /** Of the opened cell. */
-  readonly readings: readonly CellReading[];
+  readonly opened: OpenedCell;
   readonly query: GapQuery;
   readonly call: PanelCall;
   readonly unit: LengthUnit;
@@ -27,13 +30,12 @@ interface GapsViewProps {
 }
 
 /** The gap page: how the cells stand in one sentence, the rulers or the numbers, and the opened cell. */
-export function GapsView({ results, readings, query, call, unit, readAnew = "" }: GapsViewProps) {
+export function GapsView({ results, opened, query, call, unit, readAnew = "" }: GapsViewProps) {
   const { pattern, differences } = results;
   const board = gapBoard(results, unit);
   if (board.sizes.every(({ testers }) => testers === 0)) return <NoReports call={call} />;
-  const addressOf = (cell: string) => gapAddress(call.callId, query, { cell });
-  const showing = (show: Show) => gapAddress(call.callId, query, { show, cell: undefined });
-  const panel = openedPanel({ results, readings, query, call, unit }, board);
+  const showing = (show: Show) => gapAddress(call.callId, query, { show, cell: undefined, page: 1 });
+  const panel = openedPanel({ results, opened, query, call, unit }, board);
   return (
     <>
       {query.saved === undefined ? null : (
@@ -51,18 +53,56 @@ export function GapsView({ results, readings, query, call, unit, readAnew = "" }
       />
       <Ways query={query} callId={call.callId} />
       {query.view === "table" ? (
-        <GapTable {...{ board, query, addressOf, panel }} />
+        <Numbers {...{ board, query, panel }} callId={call.callId} />
       ) : (
-        <>
-          <RulerLegend reach={board.reach} />
-          <GapGrid {...{ board, addressOf, panel }} show={query.show} opened={query.cell} />
-        </>
+        <Rulers {...{ board, query, panel }} callId={call.callId} />
       )}
     </>
   );
 }
 
-function openedPanel({ results, readings, query, call, unit }: GapsViewProps, board: GapBoard) {
+interface PagedProps {
+  readonly board: GapBoard;
+  readonly query: GapQuery;
+  readonly callId: string;
+  readonly panel: ReactNode;
+}
+
+function Rulers({ board, query, callId, panel }: PagedProps) {
+  const { content, page, pages } = gridContent(board, query);
+  return (
+    <>
+      <RulerLegend reach={board.reach} />
+      <GapGrid {...{ content, panel }} opened={query.cell} search={gapSearch(query, { page, cell: undefined })} />
+      <GapPaging {...{ query, callId, page, pages }} />
+    </>
+  );
+}
+
+function Numbers({ board, query, callId, panel }: PagedProps) {
+  const { content, page, pages } = numberRows(board, query);
+  const search = gapSearch(query, { page, cell: undefined });
+  return (
+    <>
+      <GapTable {...{ panel, search }} rows={content} unit={board.unit} opened={query.cell} />
+      <GapPaging {...{ query, callId, page, pages }} />
+    </>
+  );
+}
+
+type GapPagingProps = Pick<PagedProps, "query" | "callId"> & Pick<PageOfList, "page" | "pages">;
+
+function GapPaging({ query, callId, page, pages }: GapPagingProps) {
+  return (
+    <Paging
+      label="Pages of gaps"
+      {...{ page, pages }}
+      hrefOf={(to) => gapAddress(callId, query, { page: to, cell: undefined })}
+    />
+  );
+}
+
+function openedPanel({ results, opened, query, call, unit }: GapsViewProps, board: GapBoard) {
   const row = board.rows.find(({ cells }) => cells.some(({ key }) => key === query.cell));
   const cell = row?.cells.find(({ key }) => key === query.cell);
   if (row === undefined || cell === undefined) return null;
@@ -70,7 +110,8 @@ function openedPanel({ results, readings, query, call, unit }: GapsViewProps, bo
   const { pattern, differences } = results;
   return (
     <CellPanel
-      {...{ cell, pattern, readings, call, unit, closeHref }}
+      {...{ cell, pattern, opened, call, unit, closeHref }}
+      hrefOfTesters={(testers) => gapAddress(call.callId, query, { testers })}
       causes={differences.causes}
       measurement={row.measurement}
     />
@@ -98,7 +139,7 @@ function Ways({ query, callId }: { readonly query: GapQuery; readonly callId: st
         choices={ways.map(({ label, changed, current }) => ({
           label,
           current,
-          href: gapAddress(callId, query, changed),
+          href: gapAddress(callId, query, { ...changed, page: 1 }),
         }))}
       />
       <p className="flex flex-wrap gap-x-5 gap-y-1 text-sm">

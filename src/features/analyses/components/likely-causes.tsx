@@ -8,7 +8,7 @@ import { causeSentence, rivalWords, shareWords } from "../cause-words";
 import type { GapBoard } from "../gap-board";
 import { tellApartWords } from "../proposal-words";
 import type { Show } from "../schema";
-import { CauseMark } from "./gap-cell";
+import { CauseMark } from "./cause-mark";
 
 interface LikelyCausesProps {
   readonly causes: readonly Cause[];

@@ -1,4 +1,4 @@
-import { IntervalRuler, type RulerMark } from "@/ui/interval-ruler";
+import { IntervalRuler, rulerEstimate, type RulerMark } from "@/ui/interval-ruler";
 
 interface Key {
   readonly mark: RulerMark;
@@ -29,7 +29,10 @@ export function RulerLegend({ reach }: { readonly reach: number }) {
         {KEYS.map(({ mark, value, half, says }) => (
           <li key={mark} className="flex items-center gap-2">
             <span className="w-22 shrink-0">
-              <IntervalRuler reach={reach} mark={mark} estimate={{ value, low: value - half, high: value + half }} />
+              <IntervalRuler
+                mark={mark}
+                estimate={rulerEstimate({ value, low: value - half, high: value + half }, reach)}
+              />
             </span>
             {says}
           </li>

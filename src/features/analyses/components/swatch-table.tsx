@@ -1,57 +1,51 @@
-import type { PatternDocument } from "@/engine/pattern";
-import type { LengthUnit } from "@/engine/units";
-import { gaugeWidth } from "@/ui/format-gauge";
+"use client";
+
 import { TABLE, TABLE_HEAD, TABLE_ROW, TableFrame } from "@/ui/table-frame";
-import { slipName } from "../slip-words";
-import type { SwatchRow } from "../swatch-view";
-import { takenWords, countsForWords } from "../swatch-words";
+
+/** A swatch as it is listed, numbers as they are told. */
+export interface ListedSwatch {
+  readonly tester: string;
+  readonly size: string;
+  readonly stitches: string;
+  readonly rows: string;
+  readonly toolMm: number;
+  readonly taken: string;
+  readonly countsFor: string;
+}
 
 interface SwatchTableProps {
   readonly label: string;
-  readonly rows: readonly SwatchRow[];
-  readonly rowsWord: string;
-  readonly craft: PatternDocument["craft"];
-  readonly unit: LengthUnit;
+  /** What the columns of numbers are called. */
+  readonly heads: { readonly stitches: string; readonly rows: string; readonly tool: string };
+  readonly swatches: readonly ListedSwatch[];
 }
 
-/** The same swatches as numbers, a row each. */
-export function SwatchTable({ label, rows, rowsWord, craft, unit }: SwatchTableProps) {
-  const { words } = gaugeWidth(unit);
+/** The same swatches as numbers, a row each; drawn in the browser's own code, so that they are sent but once. */
+export function SwatchTable({ label, heads, swatches }: SwatchTableProps) {
   return (
     <TableFrame label={label}>
-      <table className={TABLE}>
+      <table className={`${TABLE} swatch-table`}>
         <thead className={TABLE_HEAD}>
           <tr>
             <th scope="col">Tester</th>
             <th scope="col">Size</th>
-            <th scope="col" className="text-right">
-              Stitches to {words}
-            </th>
-            <th scope="col" className="text-right">
-              {rowsWord === "rounds" ? "Rounds" : "Rows"} to {words}
-            </th>
-            <th scope="col" className="text-right">
-              {craft === "crochet" ? "Hook" : "Needles"}, mm
-            </th>
+            <th scope="col">{heads.stitches}</th>
+            <th scope="col">{heads.rows}</th>
+            <th scope="col">{heads.tool}</th>
             <th scope="col">Taken</th>
             <th scope="col">What it counts for</th>
           </tr>
         </thead>
         <tbody>
-          {rows.map((row, at) => (
-            <tr key={`${row.tester} ${at}`} className={TABLE_ROW}>
-              <th scope="row" className="min-w-32 font-normal wrap-anywhere">
-                {row.name}
-              </th>
-              <td>{row.size}</td>
-              <td className="text-right">{row.stitches.toFixed(1)}</td>
-              <td className="text-right">{row.rows.toFixed(1)}</td>
-              <td className="text-right">{Number(row.toolMm.toFixed(2))}</td>
-              <td className="min-w-28">{takenWords(row)}</td>
-              <td className="min-w-52">
-                {countsForWords(row, craft)}
-                {row.suspect?.slip ? `; looks like ${slipName(row.suspect.slip)}` : ""}
-              </td>
+          {swatches.map(({ tester, size, stitches, rows, toolMm, taken, countsFor }, at) => (
+            <tr key={at} className={TABLE_ROW}>
+              <th scope="row">{tester}</th>
+              <td>{size}</td>
+              <td>{stitches}</td>
+              <td>{rows}</td>
+              <td>{toolMm}</td>
+              <td>{taken}</td>
+              <td>{countsFor}</td>
             </tr>
           ))}
         </tbody>

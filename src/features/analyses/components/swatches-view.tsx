@@ -1,25 +1,44 @@
 import type { PatternDocument } from "@/engine/pattern";
 import type { LengthUnit } from "@/engine/units";
-import { DotShape, DotStrip, type DotMark } from "@/ui/dot-strip";
+import { BarStrip } from "@/ui/bar-strip";
+import { DotStrip } from "@/ui/dot-strip";
 import { EmptyState } from "@/ui/empty-state";
 import { gaugeNumber, gaugeWidth } from "@/ui/format-gauge";
+import type { PageOfList } from "@/ui/page-number";
+import { Paging } from "@/ui/paging";
 import { Section } from "@/ui/section";
 import { Sheet } from "@/ui/sheet";
+import { DotShape, type DotMark } from "@/ui/strip-dots";
+import type { StripFrame } from "@/ui/value-strip";
 import { rowsWord, toolWords } from "../craft-words";
+import { slipName } from "../slip-words";
 import { countsHere, type FabricSwatches, type StatedGauge, type SwatchRow } from "../swatch-view";
-import { countedWord, gaugeAdvice, gaugeVerdict, otherToolWords, spreadWords } from "../swatch-words";
-import { SwatchTable } from "./swatch-table";
+import {
+  countedWord,
+  countsForWords,
+  gaugeAdvice,
+  gaugeVerdict,
+  otherToolWords,
+  spreadWords,
+  takenWords,
+  withoutWords,
+} from "../swatch-words";
+import { SwatchTable, type ListedSwatch } from "./swatch-table";
 
 interface SwatchesViewProps {
   readonly callId: string;
   readonly fabrics: readonly FabricSwatches[];
   readonly craft: PatternDocument["craft"];
   readonly unit: LengthUnit;
+  /** Swatches are drawn and named one by one. */
+  readonly areNamed: boolean;
+  /** The testers whose swatches are listed. */
+  readonly list: PageOfList;
 }
 
 /** Every stated gauge against the testers' swatches. */
-export function SwatchesView({ callId, fabrics, craft, unit }: SwatchesViewProps) {
-  if (fabrics.every(({ rows }) => rows.length === 0))
+export function SwatchesView({ callId, fabrics, craft, unit, areNamed, list }: SwatchesViewProps) {
+  if (fabrics.every(({ swatches }) => swatches === 0))
     return (
       <EmptyState title="No swatches yet">
         <p>
@@ -30,14 +49,20 @@ export function SwatchesView({ callId, fabrics, craft, unit }: SwatchesViewProps
   return (
     <>
       <div className="mb-8 flex flex-wrap items-end justify-between gap-x-8 gap-y-3">
-        <Legend />
+        {areNamed ? <Legend /> : <BarLegend />}
         <a href={`/calls/${callId}/swatches.csv`} className="text-link text-sm">
           Swatches as a CSV file
         </a>
       </div>
       {fabrics.map((swatches) => (
-        <FabricSection key={swatches.fabric.id} {...{ swatches, craft, unit }} />
+        <FabricSection key={swatches.fabric.id} {...{ swatches, craft, unit, areNamed }} />
       ))}
+      <Paging
+        label="Pages of swatches"
+        page={list.page}
+        pages={list.pages}
+        hrefOf={(page) => `/calls/${callId}/swatches?page=${page}`}
+      />
     </>
   );
 }
@@ -53,7 +78,7 @@ function Legend() {
   return (
     <div className="max-w-3xl text-sm text-soft">
       <p>
-        Each dot is a tester’s swatch; point at it, or step to it with the Tab key, for her name. The band is where
+        Each dot is a tester’s swatch; point at it, or step to it with the Tab key, for their name. The band is where
         about two in three of them work. A few swatches far from the others hardly move their middle.
       </p>
       <ul className="mt-2 flex flex-wrap gap-x-5 gap-y-1">
@@ -70,12 +95,22 @@ function Legend() {
   );
 }
 
-interface FabricSectionProps extends Omit<SwatchesViewProps, "fabrics" | "callId"> {
+function BarLegend() {
+  return (
+    <p className="max-w-3xl text-sm text-soft">
+      The bars are the swatches that count here, the outermost with whatever lies beyond. The band is where about two in
+      three testers work. A few swatches far from the others hardly move their middle.
+    </p>
+  );
+}
+
+interface FabricSectionProps extends Omit<SwatchesViewProps, "fabrics" | "callId" | "list"> {
   readonly swatches: FabricSwatches;
 }
 
-function FabricSection({ swatches, craft, unit }: FabricSectionProps) {
-  const { fabric, gauges, rows, without } = swatches;
+function FabricSection({ swatches, craft, unit, areNamed }: FabricSectionProps) {
+  const { fabric, gauges, rows } = swatches;
+  const without = withoutWords(swatches);
   const advice = gaugeAdvice(swatches, { craft, unit });
   const tools = otherToolWords(swatches, craft);
   const stated = gauges.map((gauge) => `${gaugeNumber(gauge.stated)} ${countedWord(gauge, swatches)}`).join(" and ");
@@ -89,38 +124,53 @@ function FabricSection({ swatches, craft, unit }: FabricSectionProps) {
       )}
       <div className="mb-5 grid gap-4 lg:grid-cols-2">
         {gauges.map((gauge) => (
-          <Strip key={gauge.direction} {...{ gauge, swatches, unit }} />
+          <Strip key={gauge.direction} {...{ gauge, swatches, unit, areNamed }} />
         ))}
       </div>
       {tools === null ? null : <p className="mb-3 max-w-3xl text-soft">{tools}</p>}
-      {without.length === 0 ? null : (
-        <p className="mb-3 max-w-3xl text-soft wrap-anywhere">
-          No swatch that counts from {without.join(", ")}: reckoned with the pattern’s gauge, which is taken to be less
-          sure.
-        </p>
-      )}
+      {without === null ? null : <p className="mb-3 max-w-3xl text-soft wrap-anywhere">{without}</p>}
       {rows.length === 0 ? null : (
-        <SwatchTable {...{ rows, craft, unit }} rowsWord={rowsWord(fabric)} label={`Swatches of ${fabric.label}`} />
+        <SwatchTable
+          label={`Swatches of ${fabric.label}`}
+          heads={heads(swatches, { craft, unit })}
+          swatches={rows.map((row) => listed(row, craft))}
+        />
       )}
     </Section>
   );
+}
+
+function heads({ fabric }: FabricSwatches, { craft, unit }: Pick<SwatchesViewProps, "craft" | "unit">) {
+  const { words } = gaugeWidth(unit);
+  const rows = rowsWord(fabric) === "rounds" ? "Rounds" : "Rows";
+  const tool = craft === "crochet" ? "Hook" : "Needles";
+  return { stitches: `Stitches to ${words}`, rows: `${rows} to ${words}`, tool: `${tool}, mm` };
+}
+
+function listed(row: SwatchRow, craft: SwatchesViewProps["craft"]): ListedSwatch {
+  const slip = row.suspect?.slip ? `; looks like ${slipName(row.suspect.slip)}` : "";
+  return {
+    ...{ tester: row.name, size: row.size, taken: takenWords(row), countsFor: `${countsForWords(row, craft)}${slip}` },
+    ...{ stitches: row.stitches.toFixed(1), rows: row.rows.toFixed(1), toolMm: Number(row.toolMm.toFixed(2)) },
+  };
 }
 
 interface StripProps {
   readonly gauge: StatedGauge;
   readonly swatches: FabricSwatches;
   readonly unit: LengthUnit;
+  readonly areNamed: boolean;
 }
 
-function Strip({ gauge, swatches, unit }: StripProps) {
-  const { direction, stated, mean, sd } = gauge;
+function Strip({ gauge, swatches, unit, areNamed }: StripProps) {
   const counted = countedWord(gauge, swatches);
   const verdict = gaugeVerdict(gauge, swatches, unit);
   const spread = spreadWords(gauge);
   const width = gaugeWidth(unit).words;
-  const dots = swatches.rows
-    .filter(({ use }) => use !== "replaced")
-    .map((row, at) => ({ key: `${row.tester} ${at}`, label: row.name, value: row[direction], mark: markOf(row) }));
+  const frame = stripFrame(gauge, {
+    title: `${swatches.fabric.label}, ${counted} to ${width}`,
+    description: `${verdict} ${spread ?? ""}`,
+  });
   return (
     <Sheet className="flex min-w-0 flex-col">
       <h3 className="mb-1">
@@ -130,22 +180,36 @@ function Strip({ gauge, swatches, unit }: StripProps) {
         <span className={gauge.verdict === "as stated" ? "text-ink" : "font-semibold text-ink"}>{verdict}</span>{" "}
         {spread}
       </p>
-      {dots.length === 0 ? null : (
-        <DotStrip
-          title={`${swatches.fabric.label}, ${counted} to ${width}`}
-          description={`${verdict} ${spread ?? ""}`}
-          dots={dots}
-          reference={{ value: stated, label: `the pattern says ${gaugeNumber(stated)}` }}
-          middle={
-            mean === null
-              ? null
-              : { value: mean, low: mean - (sd ?? 0), high: mean + (sd ?? 0), label: `your testers ${mean.toFixed(1)}` }
-          }
-          format={(value) => String(Number(value.toFixed(1)))}
-        />
+      {areNamed ? (
+        <Dots {...{ frame, swatches }} direction={gauge.direction} />
+      ) : (
+        <BarStrip {...frame} bars={gauge.bars} />
       )}
     </Sheet>
   );
+}
+
+function stripFrame({ stated, mean, sd }: StatedGauge, words: Pick<StripFrame, "title" | "description">): StripFrame {
+  const middle = mean === null ? null : { value: mean, low: mean - (sd ?? 0), high: mean + (sd ?? 0) };
+  return {
+    ...words,
+    reference: { value: stated, label: `the pattern says ${gaugeNumber(stated)}` },
+    middle: middle && { ...middle, label: `your testers ${middle.value.toFixed(1)}` },
+    format: (value) => String(Number(value.toFixed(1))),
+  };
+}
+
+interface DotsProps {
+  readonly frame: StripFrame;
+  readonly swatches: FabricSwatches;
+  readonly direction: StatedGauge["direction"];
+}
+
+function Dots({ frame, swatches, direction }: DotsProps) {
+  const dots = swatches.rows
+    .filter(({ use }) => use !== "replaced")
+    .map((row, at) => ({ key: `${row.tester} ${at}`, label: row.name, value: row[direction], mark: markOf(row) }));
+  return dots.length === 0 ? null : <DotStrip {...frame} dots={dots} />;
 }
 
 function markOf(row: SwatchRow): DotMark {

@@ -1,5 +1,7 @@
 import { ChoiceLinks } from "@/ui/choice-links";
 import { EmptyState } from "@/ui/empty-state";
+import type { PageOfList } from "@/ui/page-number";
+import { Paging } from "@/ui/paging";
 import type { TesterBoard } from "../tester-board";
 import { boardSentence } from "../tester-words";
 import { TesterConsistency } from "./tester-consistency";
@@ -9,37 +11,25 @@ interface TestersViewProps {
   readonly callId: string;
   readonly board: TesterBoard;
   readonly view: "pictures" | "table";
+  /** The testers who are listed. */
+  readonly list: PageOfList;
 }
 
 /** Every tester beside the others. */
-export function TestersView({ callId, board, view }: TestersViewProps) {
+export function TestersView({ callId, board, view, list }: TestersViewProps) {
   if (board.testers === 0)
     return (
       <EmptyState title="No reports yet">
         <p>
           As soon as three testers’ measurements are here, this page shows whose run large or small beside the others’,
-          and how far each one’s fabric came out from her swatch.
+          and how far each one’s fabric came out from their swatch.
         </p>
       </EmptyState>
     );
   const address = `/calls/${callId}/testers`;
-  const { standOut: out } = board;
   return (
     <>
-      <p className="numbers mb-6 max-w-4xl font-serif text-xl leading-relaxed wrap-anywhere">
-        {boardSentence(board)}{" "}
-        {board.limits === null
-          ? null
-          : out.map(({ tester, name }, at) => (
-              <span key={tester}>
-                {at === 0 ? "" : ", "}
-                <a href={`${view === "table" ? address : ""}#tester-${tester}`} className="text-link">
-                  {name}
-                </a>
-              </span>
-            ))}
-        {out.length > 0 && board.limits !== null ? "." : ""}
-      </p>
+      <StandOut {...{ board, view, address, list }} />
       <div className="mb-4 flex flex-wrap items-center justify-between gap-3">
         <ChoiceLinks
           label="Ways to read the testers"
@@ -53,6 +43,44 @@ export function TestersView({ callId, board, view }: TestersViewProps) {
         </a>
       </div>
       {view === "table" ? <TesterNumbers board={board} /> : <TesterConsistency board={board} />}
+      <Paging
+        label="Pages of testers"
+        page={list.page}
+        pages={list.pages}
+        hrefOf={(page) => `${address}?view=${view}&page=${page}`}
+      />
     </>
+  );
+}
+
+interface StandOutProps extends Pick<TestersViewProps, "board" | "view" | "list"> {
+  readonly address: string;
+}
+
+/** Who stands out, each with the way to their row. */
+function StandOut({ board, view, address, list }: StandOutProps) {
+  const { testers, all } = board.standOut;
+  const pageOf = (position: number) => Math.floor(position / list.take) + 1;
+  const isHere = (position: number) => view === "pictures" && pageOf(position) === list.page;
+  return (
+    <p className="numbers mb-6 max-w-4xl font-serif text-xl leading-relaxed wrap-anywhere">
+      {boardSentence(board)}{" "}
+      {board.limits === null || all === 0 ? null : (
+        <>
+          {testers.map(({ tester, name, position }, at) => (
+            <span key={tester}>
+              {at === 0 ? "" : ", "}
+              <a
+                href={`${isHere(position) ? "" : `${address}?page=${pageOf(position)}`}#tester-${tester}`}
+                className="text-link"
+              >
+                {name}
+              </a>
+            </span>
+          ))}
+          {all > testers.length ? ` and ${all - testers.length} more` : ""}.
+        </>
+      )}
+    </p>
   );
 }

@@ -1,6 +1,7 @@
 import { TABLE, TABLE_HEAD, TABLE_ROW, TableFrame } from "@/ui/table-frame";
 import { formatYarnNumber } from "@/ui/format-yarn-length";
-import type { YarnBoard, YarnSheet } from "../yarn-board";
+import type { YarnBoard, YarnRow, YarnSheet } from "../yarn-board";
+import { usedWords } from "../yarn-words";
 
 interface YarnTableProps {
   readonly sheet: YarnSheet;
@@ -34,7 +35,7 @@ export function YarnTable({ sheet, board }: YarnTableProps) {
           </tr>
         </thead>
         <tbody>
-          {rows.map(({ size, publishMetres, balls, expectedMetres, upperMetres }, at) => (
+          {rows.map(({ size, publishMetres, balls, expectedMetres, upperMetres, used }, at) => (
             <tr key={size.id} className={TABLE_ROW}>
               <th scope="row" className="wrap-anywhere">
                 {size.label}
@@ -44,7 +45,7 @@ export function YarnTable({ sheet, board }: YarnTableProps) {
               <td className="text-right">{number(expectedMetres)}</td>
               <td className="text-right">{number(upperMetres)}</td>
               <td className="min-w-56">
-                <Used reported={reported.filter(({ sizeAt }) => sizeAt === at)} unit={unit} />
+                <Used reported={reported.filter(({ sizeAt }) => sizeAt === at)} {...{ used, unit }} />
               </td>
             </tr>
           ))}
@@ -54,13 +55,14 @@ export function YarnTable({ sheet, board }: YarnTableProps) {
   );
 }
 
-interface UsedProps {
+interface UsedProps extends Pick<YarnRow, "used"> {
   readonly reported: YarnSheet["reported"];
   readonly unit: YarnBoard["unit"];
 }
 
-function Used({ reported, unit }: UsedProps) {
-  if (reported.length === 0) return <span className="text-soft italic">not tested</span>;
+function Used({ reported, used, unit }: UsedProps) {
+  if (reported.length === 0)
+    return used === null ? <span className="text-soft italic">not tested</span> : usedWords(used, unit);
   return (
     <ul className="flex flex-wrap gap-x-5 text-sm">
       {reported.map(({ tester, name, metres, isSetAside }) => (

@@ -1,7 +1,7 @@
 import type { LengthUnit } from "@/engine/units";
 import { CategoryChart } from "@/ui/category-chart";
 import { ChoiceLinks } from "@/ui/choice-links";
-import { DotShape } from "@/ui/dot-strip";
+import { DotShape } from "@/ui/strip-dots";
 import { EmptyState } from "@/ui/empty-state";
 import { formatLength } from "@/ui/format-length";
 import { formatYarnNumber, fromMetres } from "@/ui/format-yarn-length";
@@ -99,20 +99,25 @@ function YarnSection({ sheet, board, lengthUnit }: YarnSectionProps) {
 function YarnChart({ sheet, board }: { readonly sheet: YarnSheet; readonly board: YarnBoard }) {
   const { rows, reported, yarn } = sheet;
   const { unit } = board;
+  const areNamed = reported.length > 0;
   const inUnit = (metres: number | null) => (metres === null ? null : fromMetres(metres, unit));
   return (
     <Sheet className="mb-5">
-      <ChartKeys hasSetAside={reported.some(({ isSetAside }) => isSetAside)} />
+      <ChartKeys {...{ areNamed }} hasSetAside={reported.some(({ isSetAside }) => isSetAside)} />
       <CategoryChart
         title={`${yarn.label} by size`}
         description="The same numbers stand in the table below."
         unit={unit}
         format={(value) => String(Math.round(value))}
-        categories={rows.map(({ size, expectedMetres, publishMetres }, at) => ({
+        categories={rows.map(({ size, expectedMetres, publishMetres, used }, at) => ({
           key: size.id,
           label: size.label,
           line: inUnit(expectedMetres),
           level: inUnit(publishMetres),
+          range:
+            areNamed || used === null
+              ? null
+              : { low: fromMetres(used.leastMetres, unit), high: fromMetres(used.mostMetres, unit) },
           dots: reported
             .filter(({ sizeAt }) => sizeAt === at)
             .map(({ tester, name, metres, isSetAside }) => ({
@@ -127,7 +132,7 @@ function YarnChart({ sheet, board }: { readonly sheet: YarnSheet; readonly board
   );
 }
 
-function ChartKeys({ hasSetAside }: { readonly hasSetAside: boolean }) {
+function ChartKeys({ areNamed, hasSetAside }: { readonly areNamed: boolean; readonly hasSetAside: boolean }) {
   return (
     <ul className="mb-3 flex flex-wrap gap-x-6 gap-y-1 text-sm text-soft">
       <li className="flex items-center gap-2">
@@ -139,8 +144,17 @@ function ChartKeys({ hasSetAside }: { readonly hasSetAside: boolean }) {
         expected at the pattern’s gauge
       </li>
       <li className="flex items-center gap-2">
-        <Key mark="hollow" />
-        what a tester used, at her own gauge
+        {areNamed ? (
+          <>
+            <Key mark="hollow" />
+            what a tester used, at their own gauge
+          </>
+        ) : (
+          <>
+            <span aria-hidden="true" className="h-4 w-2 rounded-sm bg-line-strong/40" />
+            from the least to the most that testers used, at their own gauges
+          </>
+        )}
       </li>
       {hasSetAside ? (
         <li className="flex items-center gap-2">

@@ -6,14 +6,20 @@ import { loadResults } from "@/features/analyses/loaders";
 import { PAGE_PARTS } from "@/features/analyses/schema";
 import { CallPage } from "@/features/calls/components/call-page";
 import { loadCall } from "@/features/calls/loaders";
+import { pageNumberSchema, pageOfList } from "@/ui/page-number";
 
 export const metadata: Metadata = { title: "Doubtful readings" };
 
-export default async function DoubtfulPage({ params }: PageProps<"/calls/[callId]/doubtful">) {
+/** Each has buttons of its own, so a page holds fewer than of other lists. */
+const NUMBERS_A_PAGE = 25;
+
+export default async function DoubtfulPage({ params, searchParams }: PageProps<"/calls/[callId]/doubtful">) {
   const { callId } = await params;
   const loaded = await loadCall(callId);
-  const found = await loadResults(loaded, PAGE_PARTS.doubtful);
-  const items = found.results?.flagged ?? [];
+  const [found, { page }] = [await loadResults(loaded, PAGE_PARTS.doubtful), await searchParams];
+  const flagged = found.results?.flagged ?? [];
+  const list = pageOfList(pageNumberSchema.parse(page), flagged.length, NUMBERS_A_PAGE);
+  const items = flagged.slice(list.skip, list.skip + list.take);
   const names = await testerNames(
     loaded.access,
     items.map(({ tester }) => tester),
@@ -22,7 +28,12 @@ export default async function DoubtfulPage({ params }: PageProps<"/calls/[callId
     <CallPage loaded={loaded} tab="doubtful" title="What may be a slip">
       <ResultsFrame callId={callId} loaded={found}>
         {({ pattern }) => (
-          <DoubtfulView {...{ pattern, items, names, callId }} unit={loaded.viewer.unit} mayEdit={loaded.mayEdit} />
+          <DoubtfulView
+            {...{ pattern, items, names, callId, list }}
+            all={flagged.length}
+            unit={loaded.viewer.unit}
+            mayEdit={loaded.mayEdit}
+          />
         )}
       </ResultsFrame>
     </CallPage>

@@ -1,14 +1,15 @@
 import type { Metadata } from "next";
-import { cellReadings, type CellReading } from "@/features/analyses/cell-detail";
+import { cellReadings, type OpenedCell } from "@/features/analyses/cell-detail";
 import { GapsView } from "@/features/analyses/components/gaps-view";
 import { ResultsFrame } from "@/features/analyses/components/results-frame";
 import { storedTesters } from "@/features/analyses/data";
-import { loadEvidence, loadResults } from "@/features/analyses/loaders";
+import { loadEvidence, loadResults, type Results } from "@/features/analyses/loaders";
 import { misworkedWords } from "@/features/analyses/taken-words";
-import { gapQuerySchema, PAGE_PARTS, TESTER_PARTS } from "@/features/analyses/schema";
+import { gapQuerySchema, PAGE_PARTS, TESTER_PARTS, type GapQuery, type PageParts } from "@/features/analyses/schema";
 import type { CallAccess } from "@/features/calls/access";
 import { CallPage } from "@/features/calls/components/call-page";
 import { loadCall } from "@/features/calls/loaders";
+import { pageOfList } from "@/ui/page-number";
 
 export const metadata: Metadata = { title: "Gaps" };
 
@@ -18,13 +19,13 @@ export default async function GapsPage({ params, searchParams }: PageProps<"/cal
   const [found, query] = [await loadResults(loaded, PAGE_PARTS.gaps), gapQuerySchema.parse(await searchParams)];
   const { patternId } = loaded.call;
   const evidence = query.saved === undefined ? null : await loadEvidence(patternId, query.saved);
-  const readings = await openedReadings(loaded.access, found.results?.analysisId, query.cell);
+  const opened = await openedCell(loaded.access, found.results, query);
   return (
     <CallPage loaded={loaded} tab="gaps" title="Which sizes came out as promised">
       <ResultsFrame callId={callId} loaded={found}>
         {(results) => (
           <GapsView
-            {...{ results, query, readings }}
+            {...{ results, query, opened }}
             call={{ callId, patternId, mayEdit: loaded.mayEdit }}
             unit={loaded.viewer.unit}
             readAnew={misworkedWords(evidence?.misworked ?? [], results.pattern)}
@@ -35,13 +36,20 @@ export default async function GapsPage({ params, searchParams }: PageProps<"/cal
   );
 }
 
-/** Of the cell that an address opens. */
-async function openedReadings(
+/** Each is a picture of its own. */
+const TESTERS_A_PAGE = 12;
+
+/** The cell that an address opens, with the testers of its size who are on the asked page. */
+async function openedCell(
   access: CallAccess,
-  analysisId: string | undefined,
-  cell: string | undefined,
-): Promise<CellReading[]> {
+  results: Results<PageParts<"gaps">> | null,
+  { cell, testers: page }: GapQuery,
+): Promise<OpenedCell> {
   const [size, measurement] = cell?.split(".") ?? [];
-  if (analysisId === undefined || size === undefined || measurement === undefined) return [];
-  return cellReadings(await storedTesters(access, { analysisId, size }, TESTER_PARTS.gaps), measurement);
+  const sizeAt = results?.pattern.sizes.findIndex(({ id }) => id === size) ?? -1;
+  const list = pageOfList(page, results?.differences.testersBySize[sizeAt] ?? 0, TESTERS_A_PAGE);
+  if (results === null || size === undefined || measurement === undefined) return { readings: [], list };
+  const { analysisId } = results;
+  const rows = await storedTesters(access, { analysisId, size, ...list }, TESTER_PARTS.gaps);
+  return { readings: cellReadings(rows, measurement), list };
 }

@@ -11,6 +11,6 @@ export async function GET(_request: Request, { params }: RouteContext<"/calls/[c
   const { unit } = loaded.viewer;
   return await csvAnswer(loaded, "swatches", await loadResults(loaded, PAGE_PARTS.swatches), async (results) => {
     const testers = await storedTesters(loaded.access, results, TESTER_PARTS.swatches);
-    return swatchesCsv(swatchView({ ...results, testers }, unit), unit);
+    return swatchesCsv(swatchView({ ...results, testers, names: new Map() }, unit), unit);
   });
 }

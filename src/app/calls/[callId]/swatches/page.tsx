@@ -1,30 +1,41 @@
 import type { Metadata } from "next";
 import { ResultsFrame } from "@/features/analyses/components/results-frame";
 import { SwatchesView } from "@/features/analyses/components/swatches-view";
-import { storedTesters } from "@/features/analyses/data";
+import { storedTesters, testerNames } from "@/features/analyses/data";
 import { loadResults } from "@/features/analyses/loaders";
-import { PAGE_PARTS, TESTER_PARTS } from "@/features/analyses/schema";
-import { swatchView } from "@/features/analyses/swatch-view";
+import { MOST_NAMED, PAGE_PARTS, TESTER_PARTS } from "@/features/analyses/schema";
+import { swatchView, testersToName } from "@/features/analyses/swatch-view";
 import { CallPage } from "@/features/calls/components/call-page";
 import { loadCall } from "@/features/calls/loaders";
+import { pageNumberSchema, pageOfList } from "@/ui/page-number";
 
 export const metadata: Metadata = { title: "Swatches" };
 
-export default async function SwatchesPage({ params }: PageProps<"/calls/[callId]/swatches">) {
+export default async function SwatchesPage({ params, searchParams }: PageProps<"/calls/[callId]/swatches">) {
   const { callId } = await params;
   const loaded = await loadCall(callId);
-  const { unit } = loaded.viewer;
-  const found = await loadResults(loaded, PAGE_PARTS.swatches);
-  const testers =
-    found.results === null ? [] : await storedTesters(loaded.access, found.results, TESTER_PARTS.swatches);
+  const { access, viewer } = loaded;
+  const { unit } = viewer;
+  const [found, { page }] = [await loadResults(loaded, PAGE_PARTS.swatches), await searchParams];
+  const { results } = found;
+  const testerCount = results?.testerCount ?? 0;
+  const list = pageOfList(pageNumberSchema.parse(page), testerCount);
+  const [testers, names] =
+    results === null
+      ? [[], new Map<string, string>()]
+      : await Promise.all([
+          storedTesters(access, { ...results, ...list }, TESTER_PARTS.swatches),
+          testerNames(access, testersToName(results.gauges)),
+        ]);
   return (
     <CallPage loaded={loaded} tab="swatches" title="Swatches against the stated gauge">
       <ResultsFrame callId={callId} loaded={found}>
-        {(results) => (
+        {(shown) => (
           <SwatchesView
-            {...{ callId, unit }}
-            fabrics={swatchView({ ...results, testers }, unit)}
-            craft={results.pattern.craft}
+            {...{ callId, unit, list }}
+            fabrics={swatchView({ ...shown, testers, names }, unit)}
+            craft={shown.pattern.craft}
+            areNamed={testerCount <= MOST_NAMED}
           />
         )}
       </ResultsFrame>

@@ -10,6 +10,6 @@ export async function GET(_request: Request, { params }: RouteContext<"/calls/[c
   const loaded = await loadCall((await params).callId);
   return await csvAnswer(loaded, "measuring habits", await loadResults(loaded, PAGE_PARTS.testers), async (results) => {
     const rows = await storedTesters(loaded.access, results, TESTER_PARTS.testers);
-    return testersCsv(testerBoard({ ...results, rows, testers: rows.length, names: new Map() }));
+    return testersCsv(testerBoard({ ...results, rows, testers: rows.length, places: [] }));
   });
 }

@@ -1,12 +1,14 @@
 import type { Metadata } from "next";
 import { ResultsFrame } from "@/features/analyses/components/results-frame";
 import { TestersView } from "@/features/analyses/components/testers-view";
-import { storedTesters, testerNames } from "@/features/analyses/data";
-import { loadResults } from "@/features/analyses/loaders";
-import { PAGE_PARTS, TESTER_PARTS, testersQuerySchema } from "@/features/analyses/schema";
-import { testerBoard } from "@/features/analyses/tester-board";
+import { storedTesters, testerPlaces } from "@/features/analyses/data";
+import { loadResults, type Results } from "@/features/analyses/loaders";
+import { PAGE_PARTS, TESTER_PARTS, testersQuerySchema, type PageParts } from "@/features/analyses/schema";
+import { testerBoard, testersToPlace } from "@/features/analyses/tester-board";
+import type { CallAccess } from "@/features/calls/access";
 import { CallPage } from "@/features/calls/components/call-page";
 import { loadCall } from "@/features/calls/loaders";
+import { pageOfList, type PageOfList } from "@/ui/page-number";
 
 export const metadata: Metadata = { title: "Testers" };
 
@@ -14,25 +16,31 @@ export default async function TestersPage({ params, searchParams }: PageProps<"/
   const { callId } = await params;
   const loaded = await loadCall(callId);
   const { access } = loaded;
-  const [found, { view }] = [
+  const [found, { view, page }] = [
     await loadResults(loaded, PAGE_PARTS.testers),
     testersQuerySchema.parse(await searchParams),
   ];
   const { results } = found;
-  const [rows, names] =
-    results === null
-      ? [[], new Map<string, string>()]
-      : await Promise.all([
-          storedTesters(access, results, TESTER_PARTS.testers),
-          testerNames(access, results.consistency.standOut),
-        ]);
+  const list = pageOfList(page, results?.testerCount ?? 0);
+  const [rows, places] = results === null ? [[], []] : await listed(access, results, list);
   return (
     <CallPage loaded={loaded} tab="testers" title="Testers beside each other">
       <ResultsFrame callId={callId} loaded={found}>
         {(shown) => (
-          <TestersView {...{ callId, view }} board={testerBoard({ ...shown, rows, testers: rows.length, names })} />
+          <TestersView
+            {...{ callId, view, list }}
+            board={testerBoard({ ...shown, rows, testers: shown.testerCount, places })}
+          />
         )}
       </ResultsFrame>
     </CallPage>
   );
+}
+
+async function listed(access: CallAccess, results: Results<PageParts<"testers">>, list: PageOfList) {
+  const { analysisId, consistency } = results;
+  return await Promise.all([
+    storedTesters(access, { analysisId, ...list }, TESTER_PARTS.testers),
+    testerPlaces(access, { analysisId, testers: testersToPlace(consistency) }),
+  ]);
 }

@@ -10,6 +10,6 @@ export async function GET(request: Request, { params }: RouteContext<"/calls/[ca
   const { round } = yarnQuerySchema.parse(Object.fromEntries(new URL(request.url).searchParams));
   const { unit } = loaded.viewer;
   return await csvAnswer(loaded, "yarn", await loadResults(loaded, PAGE_PARTS.yarn), (results) =>
-    yarnCsv(yarnBoard({ ...results, testers: [] }, { unit, roundTo: round })),
+    yarnCsv(yarnBoard({ ...results, testers: [], names: new Map() }, { unit, roundTo: round })),
   );
 }

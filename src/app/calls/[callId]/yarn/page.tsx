@@ -1,10 +1,11 @@
 import type { Metadata } from "next";
 import { ResultsFrame } from "@/features/analyses/components/results-frame";
 import { YarnView } from "@/features/analyses/components/yarn-view";
-import { storedTesters } from "@/features/analyses/data";
-import { loadResults } from "@/features/analyses/loaders";
-import { PAGE_PARTS, TESTER_PARTS, yarnQuerySchema } from "@/features/analyses/schema";
+import { storedTesters, testerNames } from "@/features/analyses/data";
+import { loadResults, type Results } from "@/features/analyses/loaders";
+import { MOST_NAMED, PAGE_PARTS, TESTER_PARTS, yarnQuerySchema, type PageParts } from "@/features/analyses/schema";
 import { yarnBoard } from "@/features/analyses/yarn-board";
+import type { CallAccess } from "@/features/calls/access";
 import { CallPage } from "@/features/calls/components/call-page";
 import { loadCall } from "@/features/calls/loaders";
 
@@ -15,18 +16,28 @@ export default async function YarnPage({ params, searchParams }: PageProps<"/cal
   const loaded = await loadCall(callId);
   const { unit } = loaded.viewer;
   const [found, { round }] = [await loadResults(loaded, PAGE_PARTS.yarn), yarnQuerySchema.parse(await searchParams)];
-  const testers = found.results === null ? [] : await storedTesters(loaded.access, found.results, TESTER_PARTS.yarn);
+  const { results } = found;
+  const [testers, names] = results === null ? [[], new Map<string, string>()] : await named(loaded.access, results);
   return (
     <CallPage loaded={loaded} tab="yarn" title="How much yarn each size needs">
       <ResultsFrame callId={callId} loaded={found}>
-        {(results) => (
+        {(shown) => (
           <YarnView
             callId={callId}
-            board={yarnBoard({ ...results, testers }, { unit, roundTo: round })}
+            board={yarnBoard({ ...shown, testers, names }, { unit, roundTo: round })}
             lengthUnit={unit}
           />
         )}
       </ResultsFrame>
     </CallPage>
   );
+}
+
+/** Testers one by one where they are few, and the names of those whose weights are suspect. */
+async function named(access: CallAccess, results: Results<PageParts<"yarn">>) {
+  const suspects = results.yarn.flatMap((need) => need.suspects.map(({ tester }) => tester));
+  return await Promise.all([
+    results.testerCount > MOST_NAMED ? [] : storedTesters(access, results, TESTER_PARTS.yarn),
+    testerNames(access, suspects),
+  ]);
 }

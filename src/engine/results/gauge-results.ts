@@ -1,0 +1,63 @@
+import type { GaugeFinding } from "../gaps";
+import type { PatternDocument, Tester } from "../pattern";
+import { chooseSwatch } from "../prediction";
+import { GAUGE_WIDTH_CM } from "../units";
+import type { GaugeResults, TesterResults } from "./call-results-schema";
+
+/** People count in halves of a stitch, so bars are as wide: others would stand like a comb. Over `GAUGE_WIDTH_CM`. */
+const BAR_WIDTH = 0.5;
+/** How far bars reach to either side, as a share of the stated gauge. */
+const REACH_SHARE = 0.15;
+
+interface Swatched {
+  readonly pattern: PatternDocument;
+  /** Of `gaps`. */
+  readonly findings: readonly GaugeFinding[];
+  /** With what the engine excludes marked as if a person had. */
+  readonly screened: readonly Tester[];
+  readonly testers: readonly TesterResults[];
+}
+
+/**
+ * Each stated gauge with how many swatches lie where, and each fabric with what else is to be said of its swatches: what a
+ * page tells of all testers, however many it shows.
+ *
+ * @returns bars of half a stitch over `GAUGE_WIDTH_CM`, the stated gauge in the middle of one; whatever lies beyond 15 % of
+ *   it stands in the outermost. Common practice, no source.
+ */
+export function gaugeResults({ pattern, findings, screened, testers }: Swatched): GaugeResults {
+  const swatches = testers.flatMap((each) => each.swatches);
+  return {
+    findings: findings.map((finding) => {
+      const gauges = swatches
+        .filter(({ fabric, use }) => fabric === finding.fabric && (use === "both" || use === "stated gauge"))
+        .map((swatch) => (finding.direction === "stitches" ? swatch.stitchesPerCm : swatch.rowsPerCm));
+      return { ...finding, bars: barsOf(gauges, finding.stated) };
+    }),
+    fabrics: pattern.fabrics.map((fabric) => {
+      const own = swatches.filter((swatch) => swatch.fabric === fabric.id);
+      const tools = own.filter(({ toolMm, use }) => toolMm !== fabric.toolMm && use !== "set aside");
+      return {
+        fabric: fabric.id,
+        swatches: own.length,
+        otherTools: [...new Set(tools.map(({ toolMm }) => toolMm))]
+          .toSorted((left, right) => left - right)
+          .map((toolMm) => ({ toolMm, swatches: tools.filter((swatch) => swatch.toolMm === toolMm).length })),
+        without: screened
+          .filter((tester) => chooseSwatch(tester.swatches, fabric.id) === undefined)
+          .map(({ id }) => id),
+      };
+    }),
+  };
+}
+
+function barsOf(gaugesPerCm: readonly number[], stated: number): GaugeResults["findings"][number]["bars"] {
+  const reach = Math.ceil((REACH_SHARE * stated) / BAR_WIDTH);
+  const counts = Array.from({ length: 2 * reach + 1 }, () => 0);
+  for (const gauge of gaugesPerCm) {
+    const steps = Math.round((gauge * GAUGE_WIDTH_CM - stated) / BAR_WIDTH);
+    const at = reach + Math.min(reach, Math.max(-reach, steps));
+    counts[at] = (counts[at] ?? 0) + 1;
+  }
+  return { from: stated - (reach + 0.5) * BAR_WIDTH, width: BAR_WIDTH, counts };
+}

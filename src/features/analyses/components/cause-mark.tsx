@@ -1,0 +1,9 @@
+/** The number of a cause that explains the cell, as it stands at the cause. */
+export function CauseMark({ number }: { readonly number: number }) {
+  return (
+    <span className="cause-mark">
+      <span className="sr-only">explained by cause </span>
+      {number}
+    </span>
+  );
+}

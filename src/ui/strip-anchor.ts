@@ -1,0 +1,5 @@
+/** On which side of its place a text stands, so that it stays on the strip. */
+export function stripAnchor(percent: number): "start" | "middle" | "end" {
+  if (percent < 22) return "start";
+  return percent > 78 ? "end" : "middle";
+}
