@@ -91,7 +91,7 @@ test("what is typed is saved while a grading is waited for", async ({ page, desi
     await route.continue();
   });
   const asked = page.waitForRequest(`**/patterns/${patternId}/gradings/*`);
-  await page.getByRole("button", { name: "Solve what is not locked" }).click();
+  await page.getByRole("button", { name: "Solve all" }).click();
   expect((await asked).method()).toBe("GET");
   await numberOf(page, "Sleeve rows above the rib", "M").fill("60");
   await expect(page.getByText(/Saved \d\d:\d\d/)).toBeVisible();

@@ -4,6 +4,7 @@ import type { LengthUnit } from "@/engine/units";
 import { EmptyState } from "@/ui/empty-state";
 import { Section } from "@/ui/section";
 import { TABLE, TABLE_HEAD, TABLE_ROW, TableFrame } from "@/ui/table-frame";
+import { madeDecision, type MadeDecisions } from "../decision-words";
 import { doubtWords, itemWords, standingWords } from "../doubtful-words";
 import { DecideButtons } from "./decide-buttons";
 
@@ -12,6 +13,7 @@ interface DoubtfulViewProps {
   readonly items: readonly FlaggedItem[];
   /** By ids of testers. */
   readonly names: ReadonlyMap<string, string>;
+  readonly decisions: MadeDecisions;
   readonly callId: string;
   readonly unit: LengthUnit;
   readonly mayEdit: boolean;
@@ -58,7 +60,7 @@ export function DoubtfulView({ items, callId, ...row }: DoubtfulViewProps) {
 
 type RowProps = Omit<DoubtfulViewProps, "items"> & { readonly item: FlaggedItem };
 
-function Row({ item, pattern, names, callId, unit, mayEdit }: RowProps) {
+function Row({ item, pattern, names, decisions, callId, unit, mayEdit }: RowProps) {
   const name = names.get(item.tester) ?? item.tester;
   const size = pattern.sizes.find(({ id }) => id === item.size)?.label ?? item.size;
   const words = itemWords(item, pattern, unit);
@@ -72,7 +74,7 @@ function Row({ item, pattern, names, callId, unit, mayEdit }: RowProps) {
       <td className="numbers">{words}</td>
       <td className="numbers">{doubtWords(item, unit)}</td>
       <td>
-        <span className={item.counts ? "" : "font-semibold"}>{standingWords(item)}</span>
+        <span className={item.counts ? "" : "font-semibold"}>{standingWords(item, madeDecision(decisions, item))}</span>
         {mayEdit ? (
           <DecideButtons
             {...{ callId, item }}

@@ -1,7 +1,7 @@
 import type { Metadata } from "next";
 import { DoubtfulView } from "@/features/analyses/components/doubtful-view";
 import { ResultsFrame } from "@/features/analyses/components/results-frame";
-import { testerNames } from "@/features/analyses/data";
+import { madeDecisions, testerNames } from "@/features/analyses/data";
 import { loadResults } from "@/features/analyses/loaders";
 import { PAGE_PARTS } from "@/features/analyses/schema";
 import { CallPage } from "@/features/calls/components/call-page";
@@ -14,15 +14,20 @@ export default async function DoubtfulPage({ params }: PageProps<"/calls/[callId
   const loaded = await loadCall(callId);
   const found = await loadResults(loaded, PAGE_PARTS.doubtful);
   const items = found.results?.flagged ?? [];
-  const names = await testerNames(
-    loaded.access,
-    items.map(({ tester }) => tester),
-  );
+  const testers = items.map(({ tester }) => tester);
+  const [names, decisions] = await Promise.all([
+    testerNames(loaded.access, testers),
+    madeDecisions(loaded.access, testers),
+  ]);
   return (
     <CallPage loaded={loaded} tab="doubtful" title="What may be a slip">
       <ResultsFrame callId={callId} loaded={found}>
         {({ pattern }) => (
-          <DoubtfulView {...{ pattern, items, names, callId }} unit={loaded.viewer.unit} mayEdit={loaded.mayEdit} />
+          <DoubtfulView
+            {...{ pattern, items, names, decisions, callId }}
+            unit={loaded.viewer.unit}
+            mayEdit={loaded.mayEdit}
+          />
         )}
       </ResultsFrame>
     </CallPage>

@@ -2,7 +2,7 @@ import type { Metadata } from "next";
 import { cellReadings, type CellReading } from "@/features/analyses/cell-detail";
 import { GapsView } from "@/features/analyses/components/gaps-view";
 import { ResultsFrame } from "@/features/analyses/components/results-frame";
-import { storedTesters } from "@/features/analyses/data";
+import { madeDecisions, storedTesters } from "@/features/analyses/data";
 import { loadEvidence, loadResults } from "@/features/analyses/loaders";
 import { misworkedWords } from "@/features/analyses/taken-words";
 import { gapQuerySchema, PAGE_PARTS, TESTER_PARTS } from "@/features/analyses/schema";
@@ -43,5 +43,10 @@ async function openedReadings(
 ): Promise<CellReading[]> {
   const [size, measurement] = cell?.split(".") ?? [];
   if (analysisId === undefined || size === undefined || measurement === undefined) return [];
-  return cellReadings(await storedTesters(access, { analysisId, size }, TESTER_PARTS.gaps), measurement);
+  const testers = await storedTesters(access, { analysisId, size }, TESTER_PARTS.gaps);
+  const decisions = await madeDecisions(
+    access,
+    testers.map(({ tester }) => tester),
+  );
+  return cellReadings(testers, { measurement, decisions });
 }
