@@ -73,10 +73,6 @@ export const ACTIONS: Readonly<Record<string, ActionRow>> = {
     sends: ({ patternId }) => ({ values: [patternId, { document: {}, submissionKey: randomUUID() }] }),
     answers: EDITS,
   },
-  "gradings/actions.ts readGrading": {
-    sends: ({ patternId, gradingId }) => ({ values: [patternId, gradingId] }),
-    answers: { ...EDITS, editor: "not-found" },
-  },
   "gradings/actions.ts stopGrading": {
     sends: ({ patternId, gradingId }) => ({ values: [patternId, gradingId] }),
     answers: { ...EDITS, editor: "not-found" },

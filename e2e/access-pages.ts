@@ -94,6 +94,11 @@ export const PAGES: Readonly<Record<string, PageRow>> = {
   "/patterns/[patternId]": { path: ({ patternId }) => `/patterns/${patternId}`, answers: SEES },
   "/patterns/[patternId]/edit": { path: ({ patternId }) => `/patterns/${patternId}/edit`, answers: SEES },
   "/patterns/[patternId]/export": { path: ({ patternId }) => `/patterns/${patternId}/export`, answers: SEES },
+  // For whoever asked for it alone.
+  "/patterns/[patternId]/gradings/[gradingId]": {
+    path: ({ patternId, gradingId }) => `/patterns/${patternId}/gradings/${gradingId}`,
+    answers: { ...SEES, viewer: "nothing", editor: "nothing" },
+  },
   "/patterns/[patternId]/measurements/[measurementId]": {
     path: ({ patternId }) => `/patterns/${patternId}/measurements/bust`,
     answers: SEES,

@@ -78,6 +78,27 @@ test("all that is not locked is solved, two ways side by side; what is taken sur
   );
 });
 
+test("what is typed is saved while a grading is waited for", async ({ page, designer }) => {
+  expect(designer.accountId).not.toBe("");
+  const patternId = await bringPattern(page);
+  await openEditor(page, patternId);
+  let answer = (): void => undefined;
+  const held = new Promise<void>((resolve) => {
+    answer = resolve;
+  });
+  await page.route(`**/patterns/${patternId}/gradings/*`, async (route) => {
+    await held;
+    await route.continue();
+  });
+  const asked = page.waitForRequest(`**/patterns/${patternId}/gradings/*`);
+  await page.getByRole("button", { name: "Solve all" }).click();
+  expect((await asked).method()).toBe("GET");
+  await numberOf(page, "Sleeve rows above the rib", "M").fill("60");
+  await expect(page.getByText(/Saved \d\d:\d\d/)).toBeVisible();
+  answer();
+  await expect(page.getByRole("region", { name: "Solved numbers" })).toBeVisible();
+});
+
 test("where no numbers keep every rule, the rules that clash are named, with a way out of each", async ({
   page,
   designer,

@@ -1,9 +1,9 @@
 import { encode } from "next-auth/jwt";
 import { randomUUID } from "node:crypto";
+import { benchCall } from "@/cli/bench/bench-call";
 import { runEngineTask } from "@/engine/engine-task";
 import { readInstructions } from "@/engine/instructions";
 import { typedOfReport } from "@/engine/reporting";
-import { simulateCall } from "@/engine/simulation";
 import { createAccount } from "@/features/accounts/mutations";
 import { analyseCall } from "@/features/analyses/mutations";
 import { applicationLink } from "@/features/applications/access";
@@ -18,7 +18,6 @@ import { environment } from "@/server/environment";
 import { linkKey } from "@/server/link-key";
 import { highsSolver } from "@/solver/highs-solver";
 import { formatLength } from "@/ui/format-length";
-import { realPattern } from "./demo/saltmarsh-call";
 import { saltmarshPattern } from "./demo/saltmarsh-pattern";
 
 /*
@@ -53,21 +52,10 @@ async function signedUp(called: string) {
 }
 
 async function seedCall() {
-  const share = Math.floor(PEOPLE / sizes.length);
-  const counts = Object.fromEntries(
-    sizes.map(({ id }, at) => [id, at === 0 ? PEOPLE - share * (sizes.length - 1) : share]),
-  );
-  const places = Object.fromEntries(Object.entries(counts).map(([id, most]) => [id, { least: 3, wanted: most + 20 }]));
-  const { call } = simulateCall({
-    ...{ pattern: saltmarshPattern, real: realPattern(), testers: counts, places, seed: 20261126 },
-    habits: {
-      ...{ gaugeSpread: 0.035, driftSd: 0.015, readingSd: 0.35, roundCm: 0.5 },
-      ...{ missingReadings: 0.04, missingSwatches: 0.04, slips: 0.015, yarnRatio: 4.6 },
-    },
-  });
+  const call = benchCall(PEOPLE);
   const created = await createPattern(owner, { document: saltmarshPattern, reason: "For the bench" });
   const pattern = await provePattern(database(), { viewer: owner, patternId: created.patternId, least: "owner" });
-  const made = await createCall(pattern, { title: `Bench of ${PEOPLE} testers`, places }, database());
+  const made = await createCall(pattern, { title: `Bench of ${PEOPLE} testers`, places: call.places }, database());
   const access = await proveCall(database(), { viewer: owner, callId: made.callId, least: "owner" });
   const reports = call.testers.map((tester, at) => ({
     ...{ tester, typed: {}, name: `Invented tester ${at + 1}`, submissionKey: randomUUID() },

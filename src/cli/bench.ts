@@ -3,6 +3,7 @@ import { gapsBench } from "./bench/gaps";
 import { gradeBench } from "./bench/grade";
 import { pagesBench } from "./bench/pages";
 import { placesBench } from "./bench/places";
+import { workerBench } from "./bench/worker";
 
 const BENCHES: Readonly<Record<string, (only?: string) => string | Promise<string>>> = {
   editor: editorBench,
@@ -10,6 +11,7 @@ const BENCHES: Readonly<Record<string, (only?: string) => string | Promise<strin
   grade: gradeBench,
   pages: pagesBench,
   places: placesBench,
+  worker: workerBench,
 };
 
 await main(process.argv.slice(2));

@@ -3,4 +3,7 @@ import { runEngineTask, type EngineTask } from "@/engine/engine-task";
 import { highsSolver } from "@/solver/highs-solver";
 
 const solver = await highsSolver();
-parentPort?.on("message", (task: EngineTask) => parentPort?.postMessage(runEngineTask(task, solver)));
+parentPort?.on("message", (written: string) => {
+  const task: EngineTask = JSON.parse(written);
+  parentPort?.postMessage(runEngineTask(task, solver));
+});

@@ -25,12 +25,15 @@ export function startWorkLoop({ next, onError, lookEveryMs = LOOK_EVERY_MS }: Wo
   let woken = true;
   let ring = (): void => undefined;
   const breathe = () => pause(lookEveryMs, undefined, { signal: stopping.signal, ref: false }).catch(() => undefined);
-  const rest = async () => {
-    const bell = new Promise<void>((resolve) => {
-      ring = resolve;
+  const rest = async () =>
+    await new Promise<void>((resolve) => {
+      const look = setTimeout(resolve, lookEveryMs).unref();
+      ring = () => {
+        clearTimeout(look);
+        resolve();
+      };
+      if (woken) ring();
     });
-    if (!woken) await Promise.race([bell, breathe()]);
-  };
   const loop = async () => {
     while (!stopping.signal.aborted) {
       woken = false;

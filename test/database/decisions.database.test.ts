@@ -1,5 +1,7 @@
 import { beforeAll, describe, expect, it } from "vitest";
 import { gaps } from "@/engine/gaps";
+import { madeDecisions } from "@/features/analyses/data";
+import { itemKey } from "@/features/analyses/decision-words";
 import { callAccess, type CallAccess } from "@/features/calls/access";
 import { callDocument } from "@/features/calls/data";
 import { storeCall } from "@/features/reports/document-mutations";
@@ -62,6 +64,9 @@ describe("a person's word on a reading", () => {
     await database().membership.create({ data: { ...membership, role: "editor" } });
     await decide(await callAccess(editor, access.callId, "editor"), { ...annsBust, decision: "set-aside" });
     expect(await stored()).toMatchObject({ decision: "exclude", decidedById: editor.accountId });
+    const shown = (await madeDecisions(access, ["ann", "bea"])).get(itemKey(annsBust));
+    expect(shown).toEqual({ decision: "set-aside", by: editor.name, at: expect.any(Date) });
+    expect(await madeDecisions(other, ["ann"])).toEqual(new Map());
     await decide(access, { ...annsBust, decision: null });
   });
 

@@ -140,6 +140,23 @@ describe("the worker", { timeout: 60_000 }, () => {
     await loop.stop();
   });
 
+  it("can be woken any number of times between two looks of its own", async () => {
+    const warnings: string[] = [];
+    const onWarning = ({ name }: Error) => warnings.push(name);
+    process.on("warning", onWarning);
+    let looks = 0;
+    const next = () => Promise.resolve((looks += 1) === 0);
+    const loop = startWorkLoop({ next, onError: () => undefined, lookEveryMs: 3_600_000 });
+    for (let woken = 1; woken <= 20; woken += 1) {
+      await expect.poll(() => looks, { interval: 1 }).toBe(woken);
+      loop.wake();
+    }
+    await expect.poll(() => looks, { interval: 1 }).toBe(21);
+    await loop.stop();
+    process.off("warning", onWarning);
+    expect(warnings).toEqual([]);
+  });
+
   it("goes on after a piece that failed", async () => {
     const errors: unknown[] = [];
     let pieces = 0;

@@ -2,6 +2,7 @@ import { spawn, spawnSync, type ChildProcess } from "node:child_process";
 import { once } from "node:events";
 import { readFileSync } from "node:fs";
 import { join } from "node:path";
+import { createInterface } from "node:readline";
 import { z } from "zod";
 
 const READY = /Sizewright is ready: (\S+)/;
@@ -21,18 +22,29 @@ export function pinClient(): boolean {
   return hasTaskset && spawnSync("taskset", ["-acp", "1", String(process.pid)]).status === 0;
 }
 
-/** Starts the production build over a folder of its own, on the first core. */
-export async function startServer(folder: string): Promise<BenchServer> {
+interface ServerSettings {
+  /** Keeps it on the first core, where the machine lets it; else it has all of them. */
+  readonly isPinned?: boolean;
+  /** Gets each line that it logs. */
+  readonly onLog?: (line: string) => void;
+}
+
+/** Starts the production build over a folder of its own. */
+export async function startServer(
+  folder: string,
+  { isPinned = true, onLog }: ServerSettings = {},
+): Promise<BenchServer> {
   const flags = ["dist/start/main.js"];
-  const [command, ...before] = hasTaskset ? ["taskset", "-c", "0", process.execPath] : [process.execPath];
+  const [command, ...before] = isPinned && hasTaskset ? ["taskset", "-c", "0", process.execPath] : [process.execPath];
   const child = spawn(command ?? process.execPath, [...before, ...flags], {
     env: {
       ...process.env,
-      ...{ HOST: "127.0.0.1", PORT: "0", SIZEWRIGHT_FOLDER: folder, LOG_LEVEL: "error" },
+      ...{ HOST: "127.0.0.1", PORT: "0", SIZEWRIGHT_FOLDER: folder, LOG_LEVEL: onLog ? "info" : "error" },
       ...{ DATABASE_URL: "", NEXTAUTH_URL: "", NEXTAUTH_SECRET: SECRET },
     },
     stdio: ["ignore", "pipe", "inherit"],
   });
+  if (onLog) createInterface({ input: child.stdout }).on("line", onLog);
   const address = await printed(child, READY);
   const stop = async () => {
     child.kill("SIGTERM");

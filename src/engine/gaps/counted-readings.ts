@@ -1,5 +1,6 @@
-import type { CallDocument, Measurement, Reading, Tester } from "../pattern";
-import { indexPattern, predictMeasurement, type MeasurementPrediction, type PatternIndex } from "../prediction";
+import type { CallDocument, Measurement, PatternDocument, Reading, Tester } from "../pattern";
+import type { MeasurementPrediction, Prediction } from "../prediction";
+import { predictTesters } from "./predict-testers";
 
 /** A tester's readings of one measurement that count, with their mean and what it should have come to. */
 export interface CountedReading {
@@ -14,12 +15,12 @@ export interface CountedReading {
  * The readings of a call that are compared: not of a measurement changed on purpose, not set aside, and not taken
  * unwashed unless a person keeps them. Repeated ones count by their mean.
  *
+ * @param predictions of `predictTesters`, where the caller needs them too.
  * @returns one entry a tester and measurement, testers in the call's order, measurements in the pattern's.
  * @see design 4.1.
  */
-export function countedReadings(call: CallDocument): CountedReading[] {
-  const index = indexPattern(call.pattern);
-  return call.testers.flatMap((tester) => countedOfTester(index, tester));
+export function countedReadings(call: CallDocument, predictions = predictTesters(call)): CountedReading[] {
+  return call.testers.flatMap((tester, at) => countedOfTester(call.pattern, tester, predictions[at]));
 }
 
 /** True where a reading is compared with its prediction. */
@@ -33,16 +34,18 @@ export function isCompared(tester: Tester, reading: Reading): boolean {
   return reading.state !== "unwashed" || reading.decision === "keep";
 }
 
-function countedOfTester(index: PatternIndex, tester: Tester): CountedReading[] {
-  const size = index.pattern.sizes.find(({ id }) => id === tester.size);
-  if (size === undefined) throw new RangeError(`unknown size ${tester.size}`);
-  return index.pattern.measurements.flatMap((measurement) => {
+function countedOfTester(
+  { measurements }: PatternDocument,
+  tester: Tester,
+  predicted: Prediction | undefined,
+): CountedReading[] {
+  return measurements.flatMap((measurement, at) => {
     const readings = tester.readings.filter(
       (reading) => reading.measurement === measurement.id && isCounted(tester, reading),
     );
-    if (readings.length === 0) return [];
+    const prediction = predicted?.measurements[at];
+    if (readings.length === 0 || prediction === undefined) return [];
     const meanCm = readings.reduce((sum, { cm }) => sum + cm, 0) / readings.length;
-    const prediction = predictMeasurement(index, { measurement, size, tester });
     return [{ tester, measurement, prediction, readings, meanCm }];
   });
 }

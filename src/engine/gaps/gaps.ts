@@ -3,6 +3,7 @@ import { countedReadings } from "./counted-readings";
 import { estimateGaps } from "./estimate-gaps";
 import type { GapsOutput } from "./gaps-output";
 import { gaugeFindings } from "./gauge-findings";
+import { predictTesters } from "./predict-testers";
 import { readingSteps } from "./steps";
 import { settleCall, type SettledCall } from "./suspects/settle-call";
 import { testerFindings } from "./tester-findings";
@@ -21,9 +22,13 @@ export function gaps(call: CallDocument): GapsOutput {
 /**
  * The same of a call that has been screened for entry errors.
  *
- * @param counted its `countedReadings`, where the caller needs them too.
+ * @param predictions of `predictTesters` of it, and `counted` its `countedReadings`, where the caller needs them too.
  */
-export function gapsOfScreened({ call, suspects }: SettledCall, counted = countedReadings(call)): GapsOutput {
+export function gapsOfScreened(
+  { call, suspects }: SettledCall,
+  predictions = predictTesters(call),
+  counted = countedReadings(call, predictions),
+): GapsOutput {
   const estimate = estimateGaps(call);
   return {
     cells: estimate.cells,
@@ -31,7 +36,7 @@ export function gapsOfScreened({ call, suspects }: SettledCall, counted = counte
     gauge: gaugeFindings(call),
     testers: testerFindings(call, counted, estimate.drifts),
     suspects,
-    steps: readingSteps(call),
+    steps: readingSteps(call, predictions),
     variances: estimate.variances,
     status: estimate.status,
   };

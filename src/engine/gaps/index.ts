@@ -26,6 +26,7 @@ export {
   variancesSchema,
 } from "./gaps-output-schema";
 export { countedReadings, isCounted, type CountedReading } from "./counted-readings";
+export { predictTesters, type KnownPrediction } from "./predict-testers";
 export { areTied } from "./causes/tied";
 export { movedCells } from "./causes/moved-cells";
 export { causeCandidates } from "./causes/cause-candidates";

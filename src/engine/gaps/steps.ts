@@ -1,21 +1,20 @@
 import type { CallDocument } from "../pattern";
-import { indexPattern, predict } from "../prediction";
+import { predictTesters } from "./predict-testers";
 import type { Step } from "./gaps-output";
 
 /**
  * From target to reading, for every reading: what the pattern makes of the target, what she worked otherwise, what her
  * gauge did, and what is left.
  *
+ * @param predictions of `predictTesters`, where the caller needs them too.
  * @returns one row a reading, in the call's order, counted or not; designCm + workedStepCm + gaugeStepCm + gapCm = readingCm.
  * @see design 4.1.
  */
-export function readingSteps(call: CallDocument): Step[] {
-  const measurements = new Map(indexPattern(call.pattern).pattern.measurements.map(({ id }, at) => [id, at]));
-  return call.testers.flatMap((tester) => {
-    if (tester.readings.length === 0) return [];
-    const predictions = predict({ pattern: call.pattern, size: tester.size, tester }).measurements;
-    return tester.readings.flatMap(({ measurement, cm }) => {
-      const prediction = predictions[measurements.get(measurement) ?? -1];
+export function readingSteps(call: CallDocument, predictions = predictTesters(call)): Step[] {
+  const measurements = new Map(call.pattern.measurements.map(({ id }, at) => [id, at]));
+  return call.testers.flatMap((tester, at) =>
+    tester.readings.flatMap(({ measurement, cm }) => {
+      const prediction = predictions[at]?.measurements[measurements.get(measurement) ?? -1];
       if (prediction === undefined) return [];
       const { targetCm, designCm, workedCm, predictedCm } = prediction;
       return [
@@ -30,6 +29,6 @@ export function readingSteps(call: CallDocument): Step[] {
           readingCm: cm,
         },
       ];
-    });
-  });
+    }),
+  );
 }

@@ -12,13 +12,24 @@ import { ReferenceChecker } from "./reference-checker";
  * @returns the faults, in the document's order; empty where there is none.
  */
 export function callFaults(call: CallDocument): Fault[] {
+  return [...callFrameFaults(call), ...testersFaults(call, { from: 0, to: call.testers.length })];
+}
+
+/** The same of all but what each report says: the pattern, the places, and two testers of one id. */
+export function callFrameFaults(call: CallDocument): Fault[] {
   const check = new ReferenceChecker();
   check.faults.push(...patternFaults(call.pattern, ["pattern"]), ...missingGrading(call.pattern, ["pattern"]));
   checkPlaces(check, call.places, call.pattern);
   check.everySize(["places"], call.places, new Set(call.pattern.sizes.map(({ id }) => id)));
   check.unique(["testers"], call.testers);
-  const known = testerReferences(call.pattern);
-  call.testers.forEach((tester, index) => checkTester(check, tester, known, ["testers", index]));
+  return check.faults;
+}
+
+/** The same of the reports of some of its testers. */
+export function testersFaults({ pattern, testers }: CallDocument, { from, to }: { from: number; to: number }): Fault[] {
+  const check = new ReferenceChecker();
+  const known = testerReferences(pattern);
+  testers.slice(from, to).forEach((tester, at) => checkTester(check, tester, known, ["testers", from + at]));
   return check.faults;
 }
 

@@ -34,8 +34,8 @@ export { APPLICANTS_FORMAT, applicantsSchema, type ApplicantsDocument } from "./
 export {
   parseApplicants,
   parseCall,
+  parseCallInSteps,
   parsePattern,
-  parseStoredCall,
   parseStoredPattern,
   parseWith,
   type Parsed,

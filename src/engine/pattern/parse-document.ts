@@ -1,8 +1,8 @@
 import type { z } from "zod";
 import { applicantsFaults } from "./applicants-faults";
 import { applicantsSchema, type ApplicantsDocument } from "./applicants-document";
-import { callFaults } from "./call-faults";
-import { callSchema, type CallDocument } from "./call-document";
+import { callFrameFaults, testersFaults } from "./call-faults";
+import { callSchema, MOST_TESTERS, testerSchema, type CallDocument, type Tester } from "./call-document";
 import { formatPath, type Fault, type PathPart } from "./faults";
 import { patternFaults } from "./pattern-faults";
 import { patternSchema, type PatternDocument } from "./pattern-document";
@@ -23,11 +23,71 @@ export function parsePattern(value: unknown): Parsed<PatternDocument> {
 
 /** Reads a call document. @param value parsed JSON of any shape. @returns the document, or its faults by path. */
 export function parseCall(value: unknown): Parsed<CallDocument> {
-  return parseWith(callSchema, value, (call) => [
-    ...callFaults(call),
-    ...patternRangeFaults(call.pattern, { above: ["pattern"] }),
-    ...call.testers.flatMap((tester, at) => testerRangeFaults(tester, { above: ["testers", at] })),
-  ]);
+  const steps = parseCallInSteps(value);
+  for (;;) {
+    const step = steps.next();
+    if (step.done) return step.value;
+  }
+}
+
+/** Few enough to be read within some milliseconds. */
+const TESTERS_A_STEP = 50;
+
+/**
+ * The same in many short steps, between which others can be served: reading twenty thousand testers takes a second.
+ *
+ * @returns after the last step the document, or its faults by path.
+ */
+export function* parseCallInSteps(value: unknown): Generator<undefined, Parsed<CallDocument>> {
+  const listed = listedTesters(value);
+  if (listed === null || listed.length > MOST_TESTERS) return parseWith(callSchema, value, () => []);
+  const frame = parseWith(callSchema, { ...Object(value), testers: [] }, () => []);
+  const read = yield* readTesters(listed);
+  const faults = [...(frame.ok ? [] : frame.faults), ...read.faults];
+  if (!frame.ok || faults.length > 0) return { ok: false, faults: faults.slice(0, MOST_FAULTS) };
+  const document = { ...frame.document, testers: read.testers };
+  const wrong = yield* namesAndRanges(document);
+  return wrong.length === 0 ? { ok: true, document } : { ok: false, faults: wrong.slice(0, MOST_FAULTS) };
+}
+
+function* readTesters(listed: readonly unknown[]): Generator<undefined, { testers: Tester[]; faults: Fault[] }> {
+  const testers: Tester[] = [];
+  const faults: Fault[] = [];
+  for (const [at, value] of listed.entries()) {
+    const tester = parseTester(value, at);
+    if (tester.ok) testers.push(tester.document);
+    else faults.push(...tester.faults);
+    if (at % TESTERS_A_STEP === 0) yield;
+  }
+  return { testers, faults };
+}
+
+function* namesAndRanges(call: CallDocument): Generator<undefined, Fault[]> {
+  const names = callFrameFaults(call);
+  const ranges = patternRangeFaults(call.pattern, { above: ["pattern"] });
+  for (let from = 0; from < call.testers.length; from += TESTERS_A_STEP) {
+    const to = from + TESTERS_A_STEP;
+    names.push(...testersFaults(call, { from, to }));
+    for (const [at, tester] of call.testers.slice(from, to).entries())
+      ranges.push(...testerRangeFaults(tester, { above: ["testers", from + at] }));
+    yield;
+  }
+  return [...names, ...ranges];
+}
+
+function listedTesters(value: unknown): readonly unknown[] | null {
+  if (typeof value !== "object" || value === null || !("testers" in value)) return null;
+  return Array.isArray(value.testers) ? value.testers : null;
+}
+
+function parseTester(value: unknown, at: number): Parsed<Tester> {
+  const above = ["testers", at];
+  const unsafe = unsafeValue(value, above);
+  if (unsafe) return { ok: false, faults: [unsafe] };
+  const parsed = testerSchema.safeParse(value);
+  return parsed.success
+    ? { ok: true, document: parsed.data }
+    : { ok: false, faults: schemaFaults(parsed.error.issues, above) };
 }
 
 /**
@@ -36,11 +96,6 @@ export function parseCall(value: unknown): Parsed<CallDocument> {
  */
 export function parseStoredPattern(value: unknown): Parsed<PatternDocument> {
   return parseWith(patternSchema, value, patternFaults);
-}
-
-/** Reads a call document made of what was taken in before, as `parseStoredPattern` does. */
-export function parseStoredCall(value: unknown): Parsed<CallDocument> {
-  return parseWith(callSchema, value, callFaults);
 }
 
 /** Reads an applicants document. @param value parsed JSON of any shape. @returns the document, or its faults by path. */
@@ -74,8 +129,8 @@ export function parseWith<Schema extends z.ZodType>(
 }
 
 /** Nesting without end, and `__proto__` as a key, which validation would pass over. */
-function unsafeValue(value: unknown): Fault | undefined {
-  const open: { value: unknown; path: readonly PathPart[] }[] = [{ value, path: [] }];
+function unsafeValue(value: unknown, above: readonly PathPart[] = []): Fault | undefined {
+  const open: { value: unknown; path: readonly PathPart[] }[] = [{ value, path: above }];
   for (let next = open.pop(); next !== undefined; next = open.pop()) {
     if (typeof next.value !== "object" || next.value === null) continue;
     if (next.path.length > DEEPEST) return { path: formatPath(next.path.slice(0, 3)), says: "is nested too deep." };

@@ -1,4 +1,4 @@
-import { countedReadings, gapsOfScreened, settleCall, type GapsOutput } from "../gaps";
+import { countedReadings, gapsOfScreened, predictTesters, settleCall, type GapsOutput } from "../gaps";
 import type { CallDocument } from "../pattern";
 import type { CallResults, TesterResults } from "./call-results-schema";
 import { compareTesters } from "./consistency";
@@ -26,14 +26,15 @@ export function analyseCall(call: CallDocument): CallResults {
 
 function resultsOf({ usable: call, predictions, leftOut }: UsableCall): CallResults {
   const screened = settleCall(call);
-  const counted = countedReadings(screened.call);
-  const output = gapsOfScreened(screened, counted);
+  const screenedPredictions = predictTesters(screened.call, predictions);
+  const counted = countedReadings(screened.call, screenedPredictions);
+  const output = gapsOfScreened(screened, screenedPredictions, counted);
   const { testers: compared, consistency } = compareTesters(call.pattern, output.testers, counted);
   const suspects = groupBy(output.suspects, ({ tester }) => tester);
   const stepsOf = stepsByTester(call, output);
   const testers = call.testers.flatMap((reported, at): TesterResults[] => {
     const [finding, of, ofScreened] = [output.testers[at], compared[at], screened.call.testers[at]];
-    const prediction = predictions.get(reported.id);
+    const prediction = predictions.get(reported.id)?.prediction;
     if (finding === undefined || of === undefined || ofScreened === undefined || prediction === undefined) return [];
     return [
       testerResults({

@@ -1,3 +1,4 @@
+import type { KnownPrediction } from "../gaps";
 import type { CallDocument, Tester } from "../pattern";
 import { chooseSwatch, predict, swatchGauge, type Prediction } from "../prediction";
 import type { LeftOut } from "./call-results-schema";
@@ -8,7 +9,7 @@ const MAX_PREDICTED_CM = 100_000;
 export interface UsableCall {
   readonly usable: CallDocument;
   /** What each usable report predicts, by the tester's id. */
-  readonly predictions: ReadonlyMap<string, Prediction>;
+  readonly predictions: ReadonlyMap<string, KnownPrediction>;
   readonly leftOut: readonly LeftOut[];
 }
 
@@ -17,12 +18,12 @@ export interface UsableCall {
  * entry was checked: one of them would spoil the analysis of all others.
  */
 export function withoutUnusable(call: CallDocument): UsableCall {
-  const predictions = new Map<string, Prediction>();
+  const predictions = new Map<string, KnownPrediction>();
   const leftOut: LeftOut[] = [];
   for (const tester of call.testers) {
     const found = predictionOf(call, tester);
     if (typeof found === "string") leftOut.push({ tester: tester.id, message: found });
-    else predictions.set(tester.id, found);
+    else predictions.set(tester.id, { tester, prediction: found });
   }
   if (leftOut.length === 0) return { usable: call, predictions, leftOut };
   return { usable: { ...call, testers: call.testers.filter(({ id }) => predictions.has(id)) }, predictions, leftOut };

@@ -3,7 +3,9 @@ import { z } from "zod";
 import { ENGINE_VERSION } from "@/engine/engine-version";
 import { leftOutSchema, type LeftOut } from "@/engine/results";
 import { callScope, type CallAccess } from "@/features/calls/access";
+import { READ_DECISION } from "@/features/reports/schema";
 import { database } from "@/server/database";
+import { itemKey, type MadeDecisions } from "./decision-words";
 
 /** Whether what is stored is of the call as it stands: a new analysis is under way, or came to nothing. */
 export type AnalysisProgress =
@@ -98,6 +100,27 @@ export async function storedTesters<Shape extends z.ZodRawShape>(
     ...schema.parse({ ...row, tester: tester.code }),
     name: tester.contact?.name ?? tester.code,
   }));
+}
+
+/** What people decided on items of some testers' newest reports, by `itemKey`. */
+export async function madeDecisions(access: CallAccess, codes: readonly string[]): Promise<MadeDecisions> {
+  if (codes.length === 0) return new Map();
+  const rows = await database().decision.findMany({
+    where: { report: { tester: { call: callScope(access), code: { in: [...new Set(codes)] } } } },
+    // Of an item that was decided on again in a newer report, that decision comes last.
+    orderBy: { report: { version: "asc" } },
+    select: {
+      ...{ part: true, position: true, decision: true, decidedAt: true },
+      decidedBy: { select: { name: true } },
+      report: { select: { tester: { select: { code: true } } } },
+    },
+  });
+  return new Map(
+    rows.map(({ report, part, position, decision, decidedBy, decidedAt }) => [
+      itemKey({ tester: report.tester.code, part, position }),
+      { decision: READ_DECISION[decision], by: decidedBy?.name ?? null, at: decidedAt },
+    ]),
+  );
 }
 
 /** What some testers are called, by their ids in the document: their names, or the id where they have none. */

@@ -2,6 +2,7 @@ import type { PatternDocument } from "@/engine/pattern";
 import type { FlaggedItem } from "@/engine/results";
 import type { LengthUnit } from "@/engine/units";
 import { formatLength } from "@/ui/format-length";
+import { deciderWords, type MadeDecision } from "./decision-words";
 import { slipWords } from "./slip-words";
 
 /** `B Bust around: 54 cm`: what an item is, as it was reported. */
@@ -21,10 +22,17 @@ export function itemWords(
   return `Swatch of ${labelIn(pattern.fabrics)}: ${stitches} stitches over ${formatLength(acrossCm, unit)}, ${rows} rows over ${formatLength(alongCm, unit)}`;
 }
 
-/** What became of it, and by whom. */
-export function standingWords({ decision, counts }: Pick<FlaggedItem, "decision" | "counts">): string {
-  if (decision === "keep") return "Put back by one of you: it counts.";
-  if (decision === "set-aside") return "Set aside by one of you: it does not count.";
+/**
+ * What became of it, by whom and when.
+ *
+ * @param made what is known of a person's decision.
+ */
+export function standingWords(
+  { decision, counts }: Pick<FlaggedItem, "decision" | "counts">,
+  made: MadeDecision | null,
+): string {
+  if (decision === "keep") return `Put back by ${deciderWords(made)}: it counts.`;
+  if (decision === "set-aside") return `Set aside by ${deciderWords(made)}: it does not count.`;
   return counts ? "Kept, and marked: it counts." : "Set aside by Sizewright: it does not count.";
 }
 

@@ -1,12 +1,11 @@
 import "server-only";
 import type { EngineTask } from "@/engine/engine-task";
 import { ENGINE_VERSION } from "@/engine/engine-version";
-import { callResultsSchema, type LeftOut } from "@/engine/results";
-import { callScope, unsafeOwnerAccess, type CallAccess } from "@/features/calls/access";
-import { callSnapshot, type VersionedCall } from "@/features/calls/data";
+import { callResultsSchema, type CallResults } from "@/engine/results";
+import { unsafeOwnerAccess, type CallAccess } from "@/features/calls/access";
+import { callSnapshot, UnreadableCall, type VersionedCall } from "@/features/calls/data";
 import { holdCall } from "@/features/calls/mutations";
 import { database } from "@/server/database";
-import { isDatabaseAway } from "@/server/database-away";
 import { log } from "@/server/log";
 import { TaskInterrupted, type RunTask } from "@/server/run-task";
 import { inTransaction, type Connection } from "@/server/transaction";
@@ -43,19 +42,18 @@ export async function analyseCall(callId: string, run: RunTask<EngineTask>): Pro
 
 /** The call and its version; null where it cannot be read, which is stored. */
 async function readVersion(access: CallAccess): Promise<VersionedCall | null> {
-  const before = await database().call.findUnique({ where: callScope(access), select: { version: true } });
   try {
     return await callSnapshot(access);
   } catch (error) {
-    if (before === null || isDatabaseAway(error)) throw error;
-    log.error({ callId: access.callId, reason: reasonOf(error) }, "a call cannot be read");
-    await storeUnread(access, before.version);
+    if (!(error instanceof UnreadableCall)) throw error;
+    log.error({ callId: access.callId, reason: error.message }, "a call cannot be read");
+    await storeUnread(access, error.version);
     return null;
   }
 }
 
 type Outcome =
-  | { readonly status: "done"; readonly printed: string; readonly leftOut: readonly LeftOut[] }
+  | { readonly status: "done"; readonly results: CallResults }
   | { readonly status: "stopped" | "failed"; readonly message: string };
 
 const STOPPED =
@@ -68,8 +66,7 @@ async function analysed({ document }: VersionedCall, run: RunTask<EngineTask>): 
   try {
     const printed = await run({ kind: "analyse", call: document });
     if (printed === null) return { status: "stopped", message: STOPPED };
-    const { leftOut } = callResultsSchema.parse(JSON.parse(printed));
-    return { status: "done", printed, leftOut };
+    return { status: "done", results: callResultsSchema.parse(JSON.parse(printed)) };
   } catch (error) {
     if (error instanceof TaskInterrupted) throw error;
     log.error({ reason: reasonOf(error) }, "an analysis failed");
@@ -86,40 +83,52 @@ async function storeOutcome(access: CallAccess, call: VersionedCall, outcome: Ou
   const { version: callVersion, revisionId } = call;
   await inTransaction(async (transaction) => {
     if (!(await holdCall(transaction, callId, { version: callVersion }))) return;
-    const replaced = outcome.status === "done" ? {} : { status: { not: "done" as const } };
-    await transaction.analysis.deleteMany({ where: { callId, ...replaced } });
-    const { id } = await transaction.analysis.create({
-      data: {
-        ...{ callId, callVersion, engineVersion: ENGINE_VERSION, revisionId, status: outcome.status },
-        message: outcome.status === "done" ? null : outcome.message,
-        leftOut: [...call.leftOut, ...(outcome.status === "done" ? outcome.leftOut : [])].map((left) => ({ ...left })),
-      },
+    if (outcome.status === "done") {
+      await transaction.analysis.deleteMany({ where: { callId } });
+      await storeResults(transaction, { callId, call, results: outcome.results });
+      return;
+    }
+    await transaction.analysis.deleteMany({ where: { callId, status: { not: "done" } } });
+    const { status, message } = outcome;
+    const leftOut = call.leftOut.map((left) => ({ ...left }));
+    await transaction.analysis.create({
+      data: { callId, callVersion, engineVersion: ENGINE_VERSION, revisionId, status, message, leftOut },
       select: { id: true },
     });
-    if (outcome.status === "done") await storeParts(transaction, { analysisId: id, printed: outcome.printed });
   });
 }
 
-/** Lays what the engine printed into the columns and rows that pages read; PostgreSQL takes the text apart. */
-async function storeParts(
+/**
+ * Lays results into the columns and rows that pages read, in one statement. What grows with testers goes as a text of its
+ * own, for PostgreSQL takes that apart in half the time.
+ */
+async function storeResults(
   transaction: Connection,
-  { analysisId, printed }: { analysisId: string; printed: string },
+  { callId, call, results }: { callId: string; call: VersionedCall; results: CallResults },
 ): Promise<void> {
+  const { testers, ...whole } = results;
+  const leftOut = [...call.leftOut, ...whole.leftOut];
   await transaction.$executeRaw`
-    UPDATE analysis SET
-      differences = results -> 'differences', gauges = results -> 'gauges', consistency = results -> 'consistency',
-      flagged = results -> 'flagged', yarn = results -> 'yarn', fit = results -> 'fit', method = results -> 'method'
-    FROM (SELECT ${printed}::jsonb AS results) AS printed
-    WHERE id = ${analysisId}::uuid`;
-  await transaction.$executeRaw`
+    WITH stored AS (
+      INSERT INTO analysis (call_id, call_version, engine_version, revision_id, status,
+        differences, gauges, consistency, flagged, yarn, fit, method, left_out)
+      SELECT ${callId}::uuid, ${call.version}::int, ${ENGINE_VERSION}, ${call.revisionId}::uuid, 'done',
+        differences, gauges, consistency, flagged, yarn, fit, method, "leftOut"
+      FROM jsonb_to_record(${JSON.stringify({ ...whole, leftOut })}::jsonb) AS whole (
+        differences jsonb, gauges jsonb, consistency jsonb, flagged jsonb, yarn jsonb, fit jsonb, method jsonb,
+        "leftOut" jsonb)
+      RETURNING id
+    )
     INSERT INTO analysis_tester (analysis_id, tester_id, position, size, drift_across, drift_along,
       comparisons, swatches, off_gauge, readings, yarn)
-    SELECT analysis.id, tester.id, result.at - 1, part ->> 'size',
-      (part ->> 'driftAcross')::float8, (part ->> 'driftAlong')::float8,
-      part -> 'comparisons', part -> 'swatches', nullif(part -> 'offGauge', 'null'), part -> 'readings', part -> 'yarn'
-    FROM analysis, jsonb_array_elements(${printed}::jsonb -> 'testers') WITH ORDINALITY AS result (part, at)
-    JOIN tester ON tester.code = part ->> 'tester'
-    WHERE analysis.id = ${analysisId}::uuid AND tester.call_id = analysis.call_id`;
+    SELECT stored.id, tester.id, part.at - 1, part.size, part.drift_across, part.drift_along,
+      part.comparisons, part.swatches, part.off_gauge, part.readings, part.yarn
+    FROM stored CROSS JOIN ROWS FROM (json_to_recordset(${JSON.stringify(testers)}::json) AS (
+        tester text, size text, "driftAcross" float8, "driftAlong" float8,
+        comparisons json, swatches json, "offGauge" jsonb, readings json, yarn json)
+      ) WITH ORDINALITY AS part (code, size, drift_across, drift_along,
+        comparisons, swatches, off_gauge, readings, yarn, at)
+    JOIN tester ON tester.call_id = ${callId}::uuid AND tester.code = part.code`;
 }
 
 async function storeUnread(access: CallAccess, callVersion: number): Promise<void> {

@@ -1,10 +1,20 @@
 import "server-only";
-import { CALL_FORMAT, own, parseStoredCall, type CallDocument, type Fault, type Places } from "@/engine/pattern";
+import {
+  CALL_FORMAT,
+  callFaults,
+  own,
+  testerSchema,
+  type CallDocument,
+  type Fault,
+  type Places,
+  type Tester,
+} from "@/engine/pattern";
 import type { LeftOut } from "@/engine/results";
-import { putTogether, READ_DECISION, storedReportSchema, type StoredReport } from "@/features/reports/schema";
+import { putTogether, READ_DECISION } from "@/features/reports/schema";
 import { patternScope, type PatternAccess } from "@/features/patterns/access";
 import { latestRevision } from "@/features/patterns/data";
 import { database } from "@/server/database";
+import { isDatabaseAway } from "@/server/database-away";
 import { AppError } from "@/server/errors";
 import { inSnapshot, type Connection } from "@/server/transaction";
 import { callScope, type CallAccess } from "./access";
@@ -103,25 +113,43 @@ export interface VersionedCall extends AssembledCall {
   readonly version: number;
 }
 
-/** The call and its version from one moment, whoever writes meanwhile. */
+/** A version of a call whose pattern or reports cannot be read. */
+export class UnreadableCall extends Error {
+  constructor(
+    readonly version: number,
+    cause: unknown,
+  ) {
+    super(cause instanceof Error ? cause.message : "unknown", { cause });
+  }
+}
+
+/**
+ * The call and its version from one moment, whoever writes meanwhile.
+ *
+ * @throws {UnreadableCall} where what is stored is damaged.
+ */
 export async function callSnapshot(access: CallAccess): Promise<VersionedCall> {
   return await inSnapshot(async (snapshot) => {
     const where = callScope(access);
     const { version } = await snapshot.call.findUniqueOrThrow({ where, select: { version: true } });
-    return { version, ...(await assembleCall(access, snapshot)) };
+    try {
+      return { version, ...(await assembleCall(access, snapshot)) };
+    } catch (error) {
+      throw isDatabaseAway(error) ? error : new UnreadableCall(version, error);
+    }
   });
 }
 
-/** The document of all testers that can be read together with the pattern. */
+/** The document of all testers that can be read together with the pattern, each of which has its shape already. */
 function readableCall(
   document: Omit<CallDocument, "testers">,
   { testers, leftOut }: ReportedTesters,
 ): Omit<AssembledCall, "revisionId"> {
-  const parsed = parseStoredCall({ ...document, testers });
-  if (parsed.ok) return { document: parsed.document, leftOut };
-  const faulty = faultsByTester(parsed.faults, testers);
-  if (faulty.size === 0)
-    throw new Error(`a stored call is damaged: ${parsed.faults.map(({ path }) => path).join(", ")}`);
+  const call = { ...document, testers };
+  const faults = callFaults(call);
+  if (faults.length === 0) return { document: call, leftOut };
+  const faulty = faultsByTester(faults, testers);
+  if (faulty.size === 0) throw new Error(`a stored call is damaged: ${faults.map(({ path }) => path).join(", ")}`);
   const unread = [...faulty].map(([tester, message]) => ({ tester, message }));
   return readableCall(document, {
     testers: testers.filter(({ id }) => !faulty.has(id)),
@@ -146,7 +174,7 @@ export async function callDocument(access: CallAccess): Promise<CallDocument> {
 }
 
 interface ReportedTesters {
-  readonly testers: readonly (StoredReport & { readonly id: string; readonly body?: unknown })[];
+  readonly testers: readonly Tester[];
   readonly leftOut: readonly LeftOut[];
 }
 
@@ -172,7 +200,8 @@ async function reportedTesters(access: CallAccess, connection: Connection): Prom
   const leftOut: LeftOut[] = [];
   const testers = rows.flatMap(({ code, body, reports: [report] }) => {
     if (report === undefined) return [];
-    const stored = storedReportSchema.safeParse(report.document);
+    const person = { id: code, ...(body ? { body: body.measurements } : {}) };
+    const stored = testerSchema.safeParse({ ...Object(report.document), ...person });
     if (!stored.success) {
       const [issue] = stored.error.issues;
       leftOut.push({ tester: code, message: `${issue?.path.join(".") ?? ""}: ${issue?.message ?? ""}` });
@@ -182,11 +211,8 @@ async function reportedTesters(access: CallAccess, connection: Connection): Prom
       ...at,
       decision: READ_DECISION[decision],
     }));
-    const document = asReallyWorked(
-      putTogether(stored.data, decisions),
-      misworked.filter(({ until }) => report.revision.number <= until),
-    );
-    return [{ id: code, ...(body ? { body: body.measurements } : {}), ...document }];
+    const until = misworked.filter((wrong) => report.revision.number <= wrong.until);
+    return [asReallyWorked(putTogether(stored.data, decisions), until)];
   });
   return { testers, leftOut };
 }
@@ -206,7 +232,7 @@ async function misworkedCounts(
 }
 
 /** A report with the counts that its tester is known to have worked, whatever it says. */
-function asReallyWorked(report: StoredReport, misworked: Misworked): StoredReport {
+function asReallyWorked(report: Tester, misworked: Misworked): Tester {
   const worked = { ...report.worked };
   for (const { count, size, amount } of misworked) {
     const said = own(worked, count);

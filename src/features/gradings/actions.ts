@@ -27,12 +27,6 @@ export const askGrading = viewerAction(
   },
 );
 
-/** The grading that she asked for, as it stands now. */
-export const readGrading = viewerAction(
-  async (viewer, patternId: string, gradingId: string): Promise<GradingAnswer> =>
-    await gradingAnswer(await patternAccess(viewer, patternId, "editor"), gradingId),
-);
-
 /** Stops a grading. @returns what became of it: it may have been done just before. */
 export const stopGrading = viewerAction(
   async (viewer, patternId: string, gradingId: string): Promise<GradingAnswer> => {

@@ -7,13 +7,6 @@ export type AskedGrading =
   | { readonly status: "asked"; readonly gradingId: string }
   | { readonly status: "faults"; readonly faults: readonly Fault[] };
 
-/** A grading that was asked for, as it stands now. */
-export type GradingAnswer =
-  | { readonly status: "waiting" }
-  /** By her or at the limit of time; a sentence for her. */
-  | { readonly status: "stopped"; readonly says: string }
-  | { readonly status: "done"; readonly outcome: GradeChoices };
-
 const numbersSchema = z.record(z.string(), z.record(z.string(), z.number()));
 const faultSchema = z.strictObject({ path: z.string(), says: z.string() });
 const objectiveSchema = z.strictObject({
@@ -59,6 +52,16 @@ const outcomeSchema: z.ZodType<GradeChoices> = z.discriminatedUnion("status", [
   }),
   z.strictObject({ status: z.literal("faults"), faults: z.array(faultSchema) }),
 ]);
+
+/** A grading that was asked for, as it stands now. */
+export const gradingAnswerSchema = z.discriminatedUnion("status", [
+  z.strictObject({ status: z.literal("waiting") }),
+  /** By a person or at the limit of time; a sentence for them. */
+  z.strictObject({ status: z.literal("stopped"), says: z.string() }),
+  z.strictObject({ status: z.literal("done"), outcome: outcomeSchema }),
+]);
+
+export type GradingAnswer = z.infer<typeof gradingAnswerSchema>;
 
 /** What the engine printed for a grading, as it is kept. */
 export function readGradingOutcome(text: string): GradeChoices {

@@ -6,7 +6,7 @@ import {
   CALL_FORMAT,
   gradingWarnings,
   own,
-  parseCall,
+  parseCallInSteps,
   parsePattern,
   PATTERN_FORMAT,
   readJson,
@@ -14,6 +14,7 @@ import {
 } from "@/engine/pattern";
 import { LARGEST_DOCUMENT_BYTES, type BroughtIn } from "@/features/patterns/schema";
 import { viewerAction } from "@/server/action";
+import { inSteps } from "@/server/in-steps";
 import { submissionKey } from "@/server/submission-key";
 import type { Viewer } from "@/server/viewer";
 import { storeCall, storePattern } from "./document-mutations";
@@ -50,7 +51,7 @@ async function store(
       return { status: "stored", href: `/patterns/${patternId}`, warnings: gradingWarnings(parsed.document) };
     }
     case CALL_FORMAT: {
-      const parsed = parseCall(value);
+      const parsed = await inSteps(parseCallInSteps(value));
       if (!parsed.ok) return faulty(parsed.faults);
       const call = parsed.document;
       const called = title === "" ? call.pattern.name : title;

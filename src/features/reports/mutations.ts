@@ -23,7 +23,8 @@ interface NewReports {
   readonly reports: readonly NewReport[];
 }
 
-const ROWS_AT_ONCE = 2_000;
+/** Few enough to be made and sent within some milliseconds, so that others are answered in between. */
+const ROWS_AT_ONCE = 100;
 
 /**
  * Adds testers to an open call, each with the first version of her report: all of them or, where anything fails, none.
@@ -46,9 +47,10 @@ export async function addReports(
       select: { code: true, position: true },
     });
     const decidedById = access.pattern.accountId;
-    const rows = reportRows(fresh, { callId: access.callId, revision, taken, decidedById });
-    for (let at = 0; at < rows.length; at += ROWS_AT_ONCE) await insert(transaction, rows.slice(at, at + ROWS_AT_ONCE));
-    if (rows.length > 0) await raiseCallVersion(transaction, access.callId);
+    const rowOf = reportRows({ callId: access.callId, revision, taken, decidedById });
+    for (let at = 0; at < fresh.length; at += ROWS_AT_ONCE)
+      await insert(transaction, fresh.slice(at, at + ROWS_AT_ONCE).map(rowOf));
+    if (fresh.length > 0) await raiseCallVersion(transaction, access.callId);
   }, connection);
 }
 
@@ -119,18 +121,20 @@ interface RowsFor {
   readonly decidedById: string;
 }
 
-function reportRows(reports: readonly NewReport[], { callId, revision, taken, decidedById }: RowsFor): ReportRows[] {
+/** The rows of one report after the other, each tester behind those before. */
+function reportRows({ callId, revision, taken, decidedById }: RowsFor): (report: NewReport) => ReportRows {
   const decidedAt = new Date();
   const codes = new Set(taken.map(({ code }) => code));
-  const first = taken.reduce((most, { position }) => Math.max(most, position), -1) + 1;
-  return reports.map(({ tester, name, typed, submissionKey }, at) => {
+  let position = taken.reduce((most, { position }) => Math.max(most, position), -1);
+  return ({ tester, name, typed, submissionKey }) => {
+    position += 1;
     const code = freeCode(tester.id, codes);
     codes.add(code);
     const testerId = randomUUID();
     const reportId = randomUUID();
     const { report, decisions } = takeApart(completeReport(tester, revision.document));
     return {
-      tester: { id: testerId, callId, code, position: first + at, size: tester.size },
+      tester: { id: testerId, callId, code, position, size: tester.size },
       ...(name === undefined ? {} : { contact: { testerId, name } }),
       ...(tester.body === undefined ? {} : { body: { testerId, measurements: tester.body } }),
       report: {
@@ -146,7 +150,7 @@ function reportRows(reports: readonly NewReport[], { callId, revision, taken, de
         ...{ reportId, ...at, decision: STORED_DECISION[decision], decidedById, decidedAt },
       })),
     };
-  });
+  };
 }
 
 /** Her own id, or the first of `id-2`, `id-3` … that the call has not given yet. */

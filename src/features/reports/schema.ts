@@ -42,8 +42,8 @@ export function takeApart(tester: Tester): { report: StoredReport; decisions: Re
   };
 }
 
-/** The other way: the report with the decisions at their items. */
-export function putTogether(report: StoredReport, decisions: readonly ReportDecision[]): StoredReport {
+/** The other way: the tester with the decisions at the items of their report. */
+export function putTogether(report: Tester, decisions: readonly ReportDecision[]): Tester {
   const decided = <Item>(part: ReportPart, items: readonly Item[]) =>
     items.map((item, at) => {
       const found = decisions.find((decision) => decision.part === part && decision.position === at);

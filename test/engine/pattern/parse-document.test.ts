@@ -1,5 +1,5 @@
 import { describe, expect, it } from "vitest";
-import { parseApplicants, parseCall, parsePattern, readJson } from "@/engine/pattern";
+import { parseApplicants, parseCall, parseCallInSteps, parsePattern, readJson } from "@/engine/pattern";
 import { callDocument, reader } from "../../factories/call";
 import { patternDocument } from "../../factories/pattern";
 
@@ -149,6 +149,26 @@ describe("an applicants document", () => {
     const parsed = parseApplicants(withValue(document, path, value));
     expect(parsed.ok ? "none" : parsed.faults.map((fault) => `${fault.path}: ${fault.says}`).join("\n")).toContain(
       says,
+    );
+  });
+});
+
+describe("a call document of many testers", () => {
+  const testers = Array.from({ length: 1_000 }, (_, at) => reader(`tester-${at}`, {}));
+
+  it("is read in short steps", () => {
+    const steps = parseCallInSteps(callDocument(testers));
+    let taken = 0;
+    let step = steps.next();
+    for (; !step.done; step = steps.next()) taken += 1;
+    expect(taken).toBeGreaterThanOrEqual(40);
+    expect(step.value).toEqual({ ok: true, document: callDocument(testers) });
+  });
+
+  it("tells of what is wrong beside its testers and of what is wrong in the last of them", () => {
+    const faulty = { ...callDocument([...testers, reader("last", {}, { hours: -1 })]), format: "another" };
+    expect(faultOf(parseCall(faulty))).toBe(
+      'format: must be "sizewright/call@1".\ntesters[1000].hours: must be 0 or more.',
     );
   });
 });

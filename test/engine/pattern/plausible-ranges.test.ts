@@ -2,9 +2,10 @@ import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import { gaps, settleCall } from "@/engine/gaps";
 import {
+  callFaults,
+  callSchema,
   parseCall,
   parsePattern,
-  parseStoredCall,
   parseStoredPattern,
   PLAUSIBLE,
   rangeWords,
@@ -70,7 +71,8 @@ describe("a number that cannot be right", () => {
   });
 
   it("is still read in a call that is stored already", () => {
-    expect(parseStoredCall(callOf({ swatches: [swatch({ stitches: tiny })] })).ok).toBe(true);
+    const call = callOf({ swatches: [swatch({ stitches: tiny })] });
+    expect(callFaults(callSchema.parse(call))).toEqual([]);
   });
 
   it("is told with a range in inches to whoever works in them, whose ends are themselves taken", () => {

@@ -2,6 +2,7 @@ import { describe, expect, it } from "vitest";
 import type { Suspect } from "@/engine/gaps";
 import { flaggedItems } from "@/engine/results";
 import { doubtWords, itemWords, standingWords } from "@/features/analyses/doubtful-words";
+import { itemKey, madeDecision } from "@/features/analyses/decision-words";
 import { callDocument, reader } from "../../factories/call";
 
 const HALF: Suspect = {
@@ -36,11 +37,19 @@ describe("what is doubted in a call", () => {
     if (!half || !long || !wide) throw new Error("three items are doubted");
     expect(itemWords(half, call.pattern, "cm")).toMatch(/: 50\.0 cm$/);
     expect(doubtWords(half, "cm")).toBe("Looks like half the girth: laid flat and not doubled; it would be 100.0 cm.");
-    expect(items.map(standingWords)).toEqual([
+    const at = new Date("2026-11-03T10:00:00Z");
+    const decisions = new Map([
+      [itemKey(long), { decision: "set-aside", by: "Ana", at }],
+      [itemKey(wide), { decision: "keep", by: null, at: null }],
+    ] as const);
+    expect(items.map((item) => standingWords(item, madeDecision(decisions, item)))).toEqual([
       "Set aside by Sizewright: it does not count.",
-      "Set aside by one of you: it does not count.",
+      "Set aside by Ana, 3 November 2026: it does not count.",
       "Put back by one of you: it counts.",
     ]);
+    // Decided otherwise since the analysis, which is then being updated.
+    const since = new Map([[itemKey(long), { decision: "keep", by: "Ana", at }]] as const);
+    expect(standingWords(long, madeDecision(since, long))).toBe("Set aside by one of you: it does not count.");
     expect(doubtWords(long, "cm")).toBe("Sizewright finds nothing odd about it.");
   });
 

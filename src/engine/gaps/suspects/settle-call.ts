@@ -41,7 +41,9 @@ export function settleCall(call: CallDocument): SettledCall {
   };
 }
 
-function setAside<Item extends object>(items: readonly Item[], aside: ReadonlySet<number>) {
+/** The very same items where none is set aside. */
+function setAside<Item extends object>(items: readonly Item[], aside: ReadonlySet<number>): readonly Item[] {
+  if (aside.size === 0) return items;
   return items.map((item, at) => (aside.has(at) ? { ...item, decision: "set-aside" as const } : item));
 }
 

@@ -5,9 +5,9 @@ import { EmptyState } from "@/ui/empty-state";
 import type { PageOfList } from "@/ui/page-number";
 import { Paging } from "@/ui/paging";
 import { Section } from "@/ui/section";
-import { TABLE, TABLE_HEAD, TABLE_ROW, TableFrame } from "@/ui/table-frame";
+import { madeDecision, type MadeDecisions } from "../decision-words";
 import { doubtWords, itemWords, standingWords } from "../doubtful-words";
-import { DecideButtons } from "./decide-buttons";
+import { DoubtfulTable, type DoubtfulRow } from "./doubtful-table";
 
 interface DoubtfulViewProps {
   readonly pattern: PatternDocument;
@@ -18,13 +18,14 @@ interface DoubtfulViewProps {
   readonly list: PageOfList;
   /** By ids of testers. */
   readonly names: ReadonlyMap<string, string>;
+  readonly decisions: MadeDecisions;
   readonly callId: string;
   readonly unit: LengthUnit;
   readonly mayEdit: boolean;
 }
 
 /** Every reading, swatch and weight that is doubted: what is odd, what was done, and the way to undo it. */
-export function DoubtfulView({ items, all, list, callId, ...row }: DoubtfulViewProps) {
+export function DoubtfulView({ items, all, list, callId, mayEdit, ...row }: DoubtfulViewProps) {
   if (all === 0)
     return (
       <EmptyState title="Nothing is doubted">
@@ -41,23 +42,7 @@ export function DoubtfulView({ items, all, list, callId, ...row }: DoubtfulViewP
         </a>
       }
     >
-      <TableFrame label="Doubtful numbers">
-        <table className={`${TABLE} max-md:block`}>
-          <thead className={`${TABLE_HEAD} max-md:sr-only`}>
-            <tr>
-              <th scope="col">Tester</th>
-              <th scope="col">What they gave</th>
-              <th scope="col">What is odd</th>
-              <th scope="col">What was done</th>
-            </tr>
-          </thead>
-          <tbody className="max-md:block">
-            {items.map((item) => (
-              <Row key={`${item.tester} ${item.part} ${item.position}`} {...{ ...row, item, callId }} />
-            ))}
-          </tbody>
-        </table>
-      </TableFrame>
+      <DoubtfulTable rows={items.map((item) => rowOf(item, row))} decidesIn={mayEdit ? callId : null} />
       <Paging
         label="Pages of doubtful numbers"
         page={list.page}
@@ -68,32 +53,17 @@ export function DoubtfulView({ items, all, list, callId, ...row }: DoubtfulViewP
   );
 }
 
-type RowProps = Omit<DoubtfulViewProps, "items" | "all" | "list"> & { readonly item: FlaggedItem };
-
-function Row({ item, pattern, names, callId, unit, mayEdit }: RowProps) {
-  const name = names.get(item.tester) ?? item.tester;
-  const size = pattern.sizes.find(({ id }) => id === item.size)?.label ?? item.size;
-  const words = itemWords(item, pattern, unit);
-  return (
-    <tr
-      className={`${TABLE_ROW} align-top max-md:block max-md:px-2 max-md:py-3 max-md:[&>*]:block max-md:[&>*]:!py-0.5`}
-    >
-      <th scope="row" className="[overflow-wrap:anywhere]">
-        {name} <span className="font-normal text-soft">({size})</span>
-      </th>
-      <td className="numbers">{words}</td>
-      <td className="numbers">{doubtWords(item, unit)}</td>
-      <td>
-        <span className={item.counts ? "" : "font-semibold"}>{standingWords(item)}</span>
-        {mayEdit ? (
-          <DecideButtons
-            {...{ callId, item }}
-            name={`${name}, ${words}`}
-            decision={item.decision}
-            counts={item.counts}
-          />
-        ) : null}
-      </td>
-    </tr>
-  );
+function rowOf(
+  item: FlaggedItem,
+  { pattern, names, decisions, unit }: Pick<DoubtfulViewProps, "pattern" | "names" | "decisions" | "unit">,
+): DoubtfulRow {
+  const { tester, part, position, counts, decision } = item;
+  return {
+    ...{ tester, part, position, counts, decision },
+    name: names.get(tester) ?? tester,
+    size: pattern.sizes.find(({ id }) => id === item.size)?.label ?? item.size,
+    gave: itemWords(item, pattern, unit),
+    doubt: doubtWords(item, unit),
+    standing: standingWords(item, madeDecision(decisions, item)),
+  };
 }

@@ -2,16 +2,16 @@ import type { LengthUnit } from "@/engine/units";
 import { formatChange } from "@/ui/format-length";
 import type { NotCounted } from "@/engine/results";
 import type { CellReading } from "../cell-detail";
+import { deciderWords } from "../decision-words";
 import { driftWords } from "../drift-words";
 import type { ShownStep } from "../shown-steps";
 import { slipWords } from "../slip-words";
 import { DecideButtons } from "./decide-buttons";
 import { StepPicture, type StepScale } from "./step-picture";
 
-const WHY_NOT: Readonly<Record<NotCounted, string>> = {
-  changed: "Does not count: she made it otherwise on purpose.",
+const WHY_NOT: Readonly<Record<Exclude<NotCounted, "set-aside">, string>> = {
+  changed: "Does not count: they made it otherwise on purpose.",
   unwashed: "Does not count: measured before washing.",
-  "set-aside": "Does not count: set aside by one of you.",
   slip: "Does not count: set aside as a slip.",
 };
 
@@ -30,13 +30,14 @@ export function TesterSteps({ decidesIn, name, reading, steps, scale, unit }: Te
   const { which, notCounted, suspect } = reading;
   const title = which === null ? name : `${name}, reading ${which}`;
   const drift = driftWords(reading);
+  const standing = standingWords(reading);
   return (
     <li
       className={`flex flex-col rounded-sheet border bg-sheet p-4 [&>figure]:mt-auto ${notCounted ? "border-dashed border-line-strong" : "border-line"}`}
     >
       <h4 className="font-semibold [overflow-wrap:anywhere]">{title}</h4>
       <p className="numbers mb-2 text-sm text-soft">{explained(steps, unit)}</p>
-      {notCounted ? <p className="mb-2 text-sm font-semibold">{WHY_NOT[notCounted]}</p> : null}
+      {standing === null ? null : <p className="mb-2 text-sm font-semibold">{standing}</p>}
       {suspect ? <p className="mb-2 text-sm font-semibold">{slipWords(suspect, unit)}</p> : null}
       {drift === null ? null : <p className="numbers mb-2 text-sm text-soft">{drift}</p>}
       <StepPicture
@@ -57,6 +58,13 @@ export function TesterSteps({ decidesIn, name, reading, steps, scale, unit }: Te
       )}
     </li>
   );
+}
+
+/** Why it does not count, or who says that it does; null where it simply counts. */
+function standingWords({ notCounted, decision, made }: CellReading): string | null {
+  if (notCounted === "set-aside") return `Does not count: set aside by ${deciderWords(made)}.`;
+  if (notCounted !== null) return WHY_NOT[notCounted];
+  return decision === "keep" ? `Counts: put back by ${deciderWords(made)}.` : null;
 }
 
 /** `Her gauge explains +1.4 cm; what it does not: +2.1 cm.`, from the numbers as shown. */

@@ -1,5 +1,5 @@
 import { csvAnswer } from "@/features/analyses/csv-answer";
-import { testerNames } from "@/features/analyses/data";
+import { madeDecisions, testerNames } from "@/features/analyses/data";
 import { doubtfulCsv } from "@/features/analyses/doubtful-csv";
 import { loadResults } from "@/features/analyses/loaders";
 import { PAGE_PARTS } from "@/features/analyses/schema";
@@ -13,11 +13,9 @@ export async function GET(_request: Request, { params }: RouteContext<"/calls/[c
     "possible mistakes",
     await loadResults(loaded, PAGE_PARTS.doubtful),
     async ({ flagged, pattern }) => {
-      const names = await testerNames(
-        access,
-        flagged.map(({ tester }) => tester),
-      );
-      return doubtfulCsv(flagged, { pattern, names, unit: viewer.unit });
+      const testers = flagged.map(({ tester }) => tester);
+      const [names, decisions] = await Promise.all([testerNames(access, testers), madeDecisions(access, testers)]);
+      return doubtfulCsv(flagged, { pattern, names, decisions, unit: viewer.unit });
     },
   );
 }

@@ -1,7 +1,7 @@
 import type { Metadata } from "next";
 import { DoubtfulView } from "@/features/analyses/components/doubtful-view";
 import { ResultsFrame } from "@/features/analyses/components/results-frame";
-import { testerNames } from "@/features/analyses/data";
+import { madeDecisions, testerNames } from "@/features/analyses/data";
 import { loadResults } from "@/features/analyses/loaders";
 import { PAGE_PARTS } from "@/features/analyses/schema";
 import { CallPage } from "@/features/calls/components/call-page";
@@ -20,16 +20,17 @@ export default async function DoubtfulPage({ params, searchParams }: PageProps<"
   const flagged = found.results?.flagged ?? [];
   const list = pageOfList(pageNumberSchema.parse(page), flagged.length, NUMBERS_A_PAGE);
   const items = flagged.slice(list.skip, list.skip + list.take);
-  const names = await testerNames(
-    loaded.access,
-    items.map(({ tester }) => tester),
-  );
+  const testers = items.map(({ tester }) => tester);
+  const [names, decisions] = await Promise.all([
+    testerNames(loaded.access, testers),
+    madeDecisions(loaded.access, testers),
+  ]);
   return (
     <CallPage loaded={loaded} tab="doubtful" title="What may be a slip">
       <ResultsFrame callId={callId} loaded={found}>
         {({ pattern }) => (
           <DoubtfulView
-            {...{ pattern, items, names, callId, list }}
+            {...{ pattern, items, names, decisions, callId, list }}
             all={flagged.length}
             unit={loaded.viewer.unit}
             mayEdit={loaded.mayEdit}

@@ -2,7 +2,7 @@ import type { Metadata } from "next";
 import { cellReadings, type OpenedCell } from "@/features/analyses/cell-detail";
 import { GapsView } from "@/features/analyses/components/gaps-view";
 import { ResultsFrame } from "@/features/analyses/components/results-frame";
-import { storedTesters } from "@/features/analyses/data";
+import { madeDecisions, storedTesters } from "@/features/analyses/data";
 import { loadEvidence, loadResults, type Results } from "@/features/analyses/loaders";
 import { misworkedWords } from "@/features/analyses/taken-words";
 import { gapQuerySchema, PAGE_PARTS, TESTER_PARTS, type GapQuery, type PageParts } from "@/features/analyses/schema";
@@ -50,6 +50,10 @@ async function openedCell(
   const list = pageOfList(page, results?.differences.testersBySize[sizeAt] ?? 0, TESTERS_A_PAGE);
   if (results === null || size === undefined || measurement === undefined) return { readings: [], list };
   const { analysisId } = results;
-  const rows = await storedTesters(access, { analysisId, size, ...list }, TESTER_PARTS.gaps);
-  return { readings: cellReadings(rows, measurement), list };
+  const testers = await storedTesters(access, { analysisId, size, ...list }, TESTER_PARTS.gaps);
+  const decisions = await madeDecisions(
+    access,
+    testers.map(({ tester }) => tester),
+  );
+  return { readings: cellReadings(testers, { measurement, decisions }), list };
 }

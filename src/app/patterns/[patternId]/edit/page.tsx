@@ -1,5 +1,5 @@
 import type { Metadata } from "next";
-import { askGrading, readGrading, stopGrading } from "@/features/gradings/actions";
+import { askGrading, stopGrading } from "@/features/gradings/actions";
 import { LateEdits } from "@/features/patterns/components/editor/late-edits";
 import { PatternEditor } from "@/features/patterns/components/editor/pattern-editor";
 import { PatternFrame } from "@/features/patterns/components/pattern-frame";
@@ -11,7 +11,7 @@ interface Props {
   readonly params: Promise<{ readonly patternId: string }>;
 }
 
-const GRADINGS = { ask: askGrading, read: readGrading, stop: stopGrading };
+const GRADINGS = { ask: askGrading, stop: stopGrading };
 
 export const metadata: Metadata = { title: "Edit" };
 

@@ -8,6 +8,5 @@ export interface GradingActions {
     patternId: string,
     input: { readonly document: PatternDocument; readonly submissionKey: string },
   ) => Promise<AskedGrading | Failure>;
-  readonly read: (patternId: string, gradingId: string) => Promise<GradingAnswer | Failure>;
   readonly stop: (patternId: string, gradingId: string) => Promise<GradingAnswer | Failure>;
 }

@@ -3,6 +3,7 @@ import type { GradeChoices } from "@/engine/grading";
 import type { PatternDocument } from "@/engine/pattern";
 import { useEditingStore } from "./editing";
 import type { GradingActions } from "./grading-actions";
+import { readGrading } from "./read-grading";
 
 const LOOK_EVERY_MS = 400;
 const UNSENT = "This did not reach Sizewright. Check the connection and solve again; nothing you typed is lost.";
@@ -27,7 +28,7 @@ export interface Solve {
 }
 
 /** Has the server solve what is being edited, and waits for it. */
-export function useSolve({ ask, read, stop: stopGrading }: GradingActions): Solve {
+export function useSolve({ ask, stop: stopGrading }: GradingActions): Solve {
   const store = useEditingStore();
   const [solving, setSolving] = useState<Solving>({ kind: "resting" });
   const turn = useRef(0);
@@ -53,7 +54,7 @@ export function useSolve({ ask, read, stop: stopGrading }: GradingActions): Solv
         if (begun.status === "faults") return show({ kind: "told", says: begun.faults.map(({ says }) => says) });
         show({ kind: "waiting", gradingId: begun.gradingId, since });
         while (turn.current === mine) {
-          const answer = await read(patternId, begun.gradingId);
+          const answer = await readGrading(patternId, begun.gradingId);
           if (answer.status === "done") return show({ kind: "answered", outcome: answer.outcome, asked, unlocked });
           if (answer.status !== "waiting") return show({ kind: "told", says: [answer.says] });
           await new Promise((resolve) => setTimeout(resolve, LOOK_EVERY_MS));
@@ -62,7 +63,7 @@ export function useSolve({ ask, read, stop: stopGrading }: GradingActions): Solv
         show({ kind: "told", says: [UNSENT] });
       }
     },
-    [ask, read, store],
+    [ask, store],
   );
   const stop = useCallback(async () => {
     if (solving.kind !== "waiting" || solving.gradingId === null) return;

@@ -1,0 +1,63 @@
+"use client";
+
+import type { Decision } from "@/engine/pattern";
+import type { FlaggedItem } from "@/engine/results";
+import { TABLE, TABLE_HEAD, TABLE_ROW, TableFrame } from "@/ui/table-frame";
+import { DecideButtons } from "./decide-buttons";
+
+/** A doubtful number in words. */
+export interface DoubtfulRow extends Pick<FlaggedItem, "tester" | "part" | "position" | "counts"> {
+  readonly name: string;
+  /** The size's label. */
+  readonly size: string;
+  readonly gave: string;
+  readonly doubt: string;
+  readonly standing: string;
+  readonly decision: Decision | null;
+}
+
+interface DoubtfulTableProps {
+  readonly rows: readonly DoubtfulRow[];
+  /** The call in which the viewer may decide, null where they may only look. */
+  readonly decidesIn: string | null;
+}
+
+/** A row a number; on a phone one below the other. Drawn in the browser's own code, so that they are sent but once. */
+export function DoubtfulTable({ rows, decidesIn }: DoubtfulTableProps) {
+  return (
+    <TableFrame label="Doubtful numbers">
+      <table className={`${TABLE} doubtful-table numbers`}>
+        <thead className={TABLE_HEAD}>
+          <tr>
+            <th scope="col">Tester</th>
+            <th scope="col">What they gave</th>
+            <th scope="col">What is odd</th>
+            <th scope="col">What was done</th>
+          </tr>
+        </thead>
+        <tbody>
+          {rows.map(({ tester, part, position, counts, name, size, gave, doubt, standing, decision }) => (
+            <tr key={`${tester} ${part} ${position}`} className={TABLE_ROW}>
+              <th scope="row">
+                {name} <span>{`(${size})`}</span>
+              </th>
+              <td>{gave}</td>
+              <td>{doubt}</td>
+              <td>
+                {counts ? standing : <b>{standing}</b>}
+                {decidesIn === null ? null : (
+                  <DecideButtons
+                    callId={decidesIn}
+                    item={{ tester, part, position }}
+                    name={`${name}, ${gave}`}
+                    {...{ decision, counts }}
+                  />
+                )}
+              </td>
+            </tr>
+          ))}
+        </tbody>
+      </table>
+    </TableFrame>
+  );
+}
