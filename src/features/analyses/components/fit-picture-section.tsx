@@ -9,7 +9,8 @@ import { Sheet } from "@/ui/sheet";
 import { areasInSize, type AreaInSize } from "../fit-picture";
 import { answersIn, type FitArea } from "../fit-board";
 import { answersWords } from "../fit-words";
-import { FIT_REACH, FitGap } from "./fit-gap";
+import { drawnGap, FIT_REACH } from "../fit-content";
+import { GapBeside } from "./fit-table";
 
 interface FitPictureSectionProps {
   readonly areas: readonly FitArea[];
@@ -100,7 +101,9 @@ function AreaBeside({
               {measurement.on === undefined ? <span className="text-soft"> (no place on the drawing)</span> : null}
             </dt>
             <dd>
-              {row.cells[at] ? <FitGap cell={row.cells[at]} {...{ measurement, unit }} size={size.label} /> : null}
+              {row.cells[at] ? (
+                <GapBeside {...drawnGap(row.cells[at], { measurement, unit, size: size.label })} />
+              ) : null}
             </dd>
           </div>
         ))}

@@ -1,72 +1,84 @@
-import type { LengthUnit } from "@/engine/units";
-import { IntervalRulerScale } from "@/ui/interval-ruler";
+"use client";
+
+import { IntervalRuler, IntervalRulerScale, type RulerEstimate, type RulerMark } from "@/ui/interval-ruler";
 import { ScaleCounts } from "@/ui/scale-counts";
 import { TABLE, TABLE_HEAD, TABLE_ROW, TableFrame } from "@/ui/table-frame";
-import { answersIn, type FitArea, type FitRow } from "../fit-board";
-import { answersWords } from "../fit-words";
-import { FIT_REACH, FitGap } from "./fit-gap";
 
-interface FitTableProps {
-  readonly area: FitArea;
-  readonly unit: LengthUnit;
+/** One area as it is drawn, and no more: it is sent to the browser as it stands. */
+export interface FitTableContent {
+  readonly label: string;
+  /** What stands at the ends of the scale. */
+  readonly ends: { readonly tight: string; readonly loose: string };
+  /** Measurements whose gaps stand beside it. */
+  readonly beside: readonly string[];
+  readonly reach: number;
+  readonly rows: readonly DrawnFitRow[];
+}
+
+interface DrawnFitRow {
+  /** The size's label. */
+  readonly size: string;
+  readonly counts: readonly number[];
+  readonly words: string;
+  /** One for each measurement beside it, null where its cell is not known. */
+  readonly gaps: readonly (DrawnGap | null)[];
+}
+
+export interface DrawnGap {
+  readonly mark: RulerMark;
+  readonly estimate: RulerEstimate | undefined;
+  readonly words: string;
 }
 
 /** One area, a row a size: what testers say, and the gaps of what governs it. */
-export function FitTable({ area, unit }: FitTableProps) {
-  const { label, governing, rows, isGirth } = area;
+export function FitTable({ label, ends, beside, reach, rows }: FitTableContent) {
   return (
     <TableFrame label={`${label}: fit and gaps by size`}>
-      <IntervalRulerScale reach={FIT_REACH} />
-      <table className={`${TABLE} max-sm:text-sm max-sm:[&_td]:px-2 max-sm:[&_th]:px-2`}>
+      <IntervalRulerScale reach={reach} />
+      <table className={`${TABLE} fit-table`}>
         <thead className={TABLE_HEAD}>
           <tr>
             <th scope="col">Size</th>
             <th scope="col">
               <span className="flex justify-between gap-3">
-                <span>← {isGirth ? "tight" : "tight, short"}</span>
-                <span>{isGirth ? "loose" : "loose, long"} →</span>
+                <span>← {ends.tight}</span>
+                <span>{ends.loose} →</span>
               </span>
             </th>
-            {governing.map(({ id, letter, label: name }) => (
-              <th key={id} scope="col" className="wrap-anywhere">
-                Gap of {letter} {name}
+            {beside.map((measurement) => (
+              <th key={measurement} scope="col">
+                Gap of {measurement}
               </th>
             ))}
             <th scope="col">What testers say</th>
           </tr>
         </thead>
         <tbody>
-          {rows.map((row) => (
-            <Row key={row.size.id} {...{ row, area, unit }} />
-          ))}
+          {rows.map(({ size, counts, words, gaps }) => {
+            const isSilent = counts.every((count) => count === 0);
+            return (
+              <tr key={size} className={TABLE_ROW}>
+                <th scope="row">{size}</th>
+                <td>{isSilent ? null : <ScaleCounts title={`${size}: ${words}`} counts={counts} />}</td>
+                {gaps.map((gap, at) => (
+                  <td key={at}>{gap === null ? null : <GapBeside {...gap} />}</td>
+                ))}
+                <td>{isSilent ? <i>{words}</i> : words}</td>
+              </tr>
+            );
+          })}
         </tbody>
       </table>
     </TableFrame>
   );
 }
 
-interface RowProps extends FitTableProps {
-  readonly row: FitRow;
-}
-
-function Row({ row, area, unit }: RowProps) {
-  const { size, counts, cells } = row;
-  const words = answersWords(counts, area);
-  const isSilent = answersIn(row) === 0;
+/** The gap of what governs an area, to be read beside what testers say of it. */
+export function GapBeside({ mark, estimate, words }: DrawnGap) {
   return (
-    <tr className={TABLE_ROW}>
-      <th scope="row" className="wrap-anywhere">
-        {size.label}
-      </th>
-      <td className="w-56 min-w-40">
-        {isSilent ? null : <ScaleCounts title={`${size.label}: ${words}`} counts={counts} />}
-      </td>
-      {area.governing.map((measurement, at) => (
-        <td key={measurement.id} className="w-44 min-w-36">
-          {cells[at] ? <FitGap cell={cells[at]} {...{ measurement, unit }} size={size.label} /> : null}
-        </td>
-      ))}
-      <td className={`min-w-36 ${isSilent ? "text-soft italic" : ""}`}>{words}</td>
-    </tr>
+    <>
+      <IntervalRuler {...{ mark, estimate }} />
+      <span className={`gap-beside ${mark}`}>{words}</span>
+    </>
   );
 }

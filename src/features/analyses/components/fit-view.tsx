@@ -9,6 +9,7 @@ import type { AreaFinding, FitArea } from "../fit-board";
 import { easeWords, fitSentence } from "../fit-words";
 import type { FitAnswer, FitRemarks } from "../fit-data";
 import type { PanelCall } from "./cell-panel";
+import { fitTableContent } from "../fit-content";
 import { FitTable } from "./fit-table";
 
 interface FitViewProps {
@@ -96,7 +97,7 @@ function Area({ area, unit, pattern, remarks }: AreaProps) {
           : `Beside it: ${governing.map(({ letter, label: name }) => `${letter} ${name}`).join(", ")}.`
       }
     >
-      <FitTable area={area} unit={unit} />
+      <FitTable {...fitTableContent(area, unit)} />
       <Remarks {...{ area, pattern }} remarks={remarks.filter((remark) => remark.area === area.id)} />
     </Section>
   );

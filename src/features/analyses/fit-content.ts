@@ -1,0 +1,40 @@
+import type { Cell } from "@/engine/gaps";
+import type { Measurement } from "@/engine/pattern";
+import type { LengthUnit } from "@/engine/units";
+import type { FitArea } from "./fit-board";
+import { answersWords } from "./fit-words";
+import { cellEstimate, MARKS } from "./ruler-marks";
+import { cellState, verdictWords } from "./verdict-words";
+import type { DrawnGap, FitTableContent } from "./components/fit-table";
+
+/** Every ruler beside the fit reaches so many tolerances to either side. */
+export const FIT_REACH = 3;
+
+/** The gap of a measurement in a size as it is drawn beside the fit. @param size its label. */
+export function drawnGap(
+  cell: Cell,
+  { measurement, unit, size }: { readonly measurement: Measurement; readonly unit: LengthUnit; readonly size: string },
+): DrawnGap {
+  return {
+    mark: MARKS[cellState(cell)],
+    estimate: cellEstimate(cell, { toleranceCm: measurement.toleranceCm, reach: FIT_REACH }),
+    words: verdictWords(cell, { unit, size }),
+  };
+}
+
+/** An area as it is drawn. */
+export function fitTableContent(area: FitArea, unit: LengthUnit): FitTableContent {
+  const { label, governing, rows, isGirth } = area;
+  return {
+    ...{ label, reach: FIT_REACH },
+    ends: isGirth ? { tight: "tight", loose: "loose" } : { tight: "tight, short", loose: "loose, long" },
+    beside: governing.map(({ letter, label: name }) => `${letter} ${name}`),
+    rows: rows.map(({ size, counts, cells }) => ({
+      ...{ size: size.label, counts, words: answersWords(counts, area) },
+      gaps: governing.map((measurement, at) => {
+        const cell = cells[at];
+        return cell === undefined ? null : drawnGap(cell, { measurement, unit, size: size.label });
+      }),
+    })),
+  };
+}
