@@ -1,11 +1,12 @@
 import { saltmarshPattern } from "../prisma/demo/saltmarsh-pattern";
 import { bringCall, exported } from "./bring-call";
 import { expect, test } from "./fixtures";
+import { takenOver } from "./taken-over";
 
 test("a pattern's document that is pasted becomes a pattern", async ({ page, designer }) => {
   expect(designer.accountId).not.toBe("");
   await page.goto("/patterns/new/document");
-  await page.waitForLoadState("networkidle");
+  await takenOver(page.getByLabel("Or paste its text"));
   await page.getByLabel("Or paste its text").fill(JSON.stringify(saltmarshPattern));
   await page.getByRole("button", { name: "Bring it in" }).click();
   await page.waitForURL(/\/patterns\/[0-9a-f-]{36}$/);
@@ -16,7 +17,7 @@ test("a call that is exported and pasted again is the same call, byte for byte",
   expect(designer.accountId).not.toBe("");
   const text = await exported(page, `/calls/${await bringCall(page)}/export`);
   await page.goto("/patterns/new/document");
-  await page.waitForLoadState("networkidle");
+  await takenOver(page.getByLabel("Or paste its text"));
   await page.getByLabel("Or paste its text").fill(text);
   await page.getByLabel("Name of the test call").fill("Spring test");
   await page.getByRole("button", { name: "Bring it in" }).click();
