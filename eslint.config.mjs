@@ -2,9 +2,6 @@ import coreWebVitals from "eslint-config-next/core-web-vitals";
 import typescript from "eslint-config-next/typescript";
 import prettier from "eslint-config-prettier";
 
-// These compile every file with React's compiler, which takes a third of all linting.
-const REACT_RULES = coreWebVitals.flatMap(({ plugins }) => Object.keys(plugins?.["react-hooks"]?.rules ?? {}));
-
 const config = [
   { ignores: [".next/", "dist/", "src/generated/", "test/architecture/violations/", "next-env.d.ts", "test-results/"] },
   ...coreWebVitals,
@@ -29,11 +26,6 @@ const config = [
       "max-lines": ["error", { max: 250 }],
       "no-warning-comments": ["error", { terms: ["todo", "fixme", "xxx"] }],
     },
-  },
-  {
-    // No components and no hooks.
-    files: ["src/{cli,engine,server,solver,start,worker}/**/*.ts", "{docs,e2e,prisma,test}/**/*.ts", "*.ts"],
-    rules: Object.fromEntries(REACT_RULES.map((rule) => [`react-hooks/${rule}`, "off"])),
   },
   { files: ["**/*.cjs"], rules: { "@typescript-eslint/no-require-imports": "off" } },
   prettier,
