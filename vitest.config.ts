@@ -8,15 +8,6 @@ process.env.TZ = "Pacific/Chatham";
 
 const DATABASE_TESTS = "test/**/*.database.test.ts";
 
-const SCHEMA_TESTS = "test/database/schema-in-step.database.test.ts";
-
-const onDatabase = {
-  globalSetup: ["test/database/global-setup.ts"],
-  setupFiles: ["test/database/file-database.ts"],
-  testTimeout: 30_000,
-  hookTimeout: 60_000,
-};
-
 export default defineConfig({
   resolve: {
     alias: {
@@ -42,8 +33,19 @@ export default defineConfig({
           testTimeout: 60_000,
         },
       },
-      { extends: true, test: { ...onDatabase, name: "schema", include: [SCHEMA_TESTS] } },
-      { extends: true, test: { ...onDatabase, name: "database", include: [DATABASE_TESTS], exclude: [SCHEMA_TESTS] } },
+      {
+        extends: true,
+        test: {
+          name: "database",
+          include: [DATABASE_TESTS],
+          globalSetup: ["test/database/global-setup.ts"],
+          setupFiles: ["test/database/file-database.ts"],
+          // On 2 cores Vitest would run one file at a time, and these wait for the database half of their time.
+          maxWorkers: 2,
+          testTimeout: 30_000,
+          hookTimeout: 60_000,
+        },
+      },
     ],
   },
 });

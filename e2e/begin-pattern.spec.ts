@@ -2,6 +2,7 @@ import { expectNoSidewaysScroll, exported } from "./bring-call";
 import { expect, test } from "./fixtures";
 import { parsePattern, type PatternDocument } from "../src/engine/pattern";
 import type { Page } from "@playwright/test";
+import { takenOver } from "./taken-over";
 
 async function fillFabric(page: Page, stitches: string): Promise<void> {
   await page.getByLabel("Gauge: stitches").fill(stitches);
@@ -27,7 +28,7 @@ test("a designer begins a pattern with sizes of a published table, and loses not
   await page.goto("/patterns");
   await page.getByRole("link", { name: "Begin a pattern" }).click();
   await page.waitForURL(/patterns\/new\/blank/);
-  await page.waitForLoadState("networkidle");
+  await takenOver(page.getByLabel("Name of the pattern"));
   await page.getByLabel("Name of the pattern").fill("Heron vest");
   await page.getByLabel("Craft", { exact: true }).selectOption("knitting");
   await page.getByLabel(/^ASTM D5585-11/).check();

@@ -1,5 +1,6 @@
 import type { Locator, Page } from "@playwright/test";
 import { expect, test } from "./fixtures";
+import { takenOver } from "./taken-over";
 
 async function openPart(page: Page, name: string): Promise<void> {
   const parts = page.getByRole("navigation", { name: "Parts of the pattern" });
@@ -29,7 +30,7 @@ test("a new designer builds a top from nothing, has it solved, breaks a rule and
   test.setTimeout(180_000);
   expect(designer.accountId).not.toBe("");
   await page.goto("/patterns/new/blank");
-  await page.waitForLoadState("networkidle");
+  await takenOver(page.getByLabel("Name of the pattern"));
   await page.getByLabel("Name of the pattern").fill("Heron vest");
   await page.getByLabel("Craft", { exact: true }).selectOption("crochet");
   await page.getByLabel("My own sizes").check();
@@ -39,7 +40,7 @@ test("a new designer builds a top from nothing, has it solved, breaks a rule and
   await page.getByLabel("Hook, in mm").fill("5");
   await page.getByRole("button", { name: "Begin the pattern" }).click();
   await page.waitForURL(/\/edit$/);
-  await page.waitForLoadState("networkidle");
+  await takenOver(page.getByRole("button", { name: "Undo", exact: true }));
   await expect(page.getByText("Nothing to grade yet")).toBeVisible();
 
   await openPart(page, "Counts and sums");

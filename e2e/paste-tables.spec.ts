@@ -1,5 +1,6 @@
 import type { Locator, Page } from "@playwright/test";
 import { expect, test } from "./fixtures";
+import { takenOver } from "./taken-over";
 
 const MEASUREMENTS = `Meadow jumper, invented\t\t\t\t\t
 \tMeasurement (cm)\tXS\tS\tM\tL
@@ -37,7 +38,7 @@ class Hand {
 async function signUp(page: Page, hand: Hand): Promise<void> {
   const email = `iris-${crypto.randomUUID()}@example.org`;
   await page.goto("/sign-up");
-  await page.waitForLoadState("networkidle");
+  await takenOver(page.getByLabel("Name"));
   await hand.type(page.getByLabel("Name"), "Iris");
   await hand.type(page.getByLabel("E-mail"), email);
   await hand.type(page.getByLabel("Password", { exact: true }), PASSWORD);

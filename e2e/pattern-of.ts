@@ -3,6 +3,7 @@ import type { PatternDocument } from "../src/engine/pattern";
 import { storePattern } from "../src/features/reports/document-mutations";
 import { saltmarshPattern } from "../prisma/demo/saltmarsh-pattern";
 import { signedIn } from "./designer";
+import { takenOver } from "./taken-over";
 
 /** Stores a pattern as the page's signed-in person, and opens it. @returns the pattern's id. */
 export async function bringPattern(page: Page, pattern: PatternDocument = saltmarshPattern): Promise<string> {
@@ -13,5 +14,5 @@ export async function bringPattern(page: Page, pattern: PatternDocument = saltma
 
 export async function openEditor(page: Page, patternId: string, part = "grading"): Promise<void> {
   await page.goto(`/patterns/${patternId}/edit?part=${part}`);
-  await page.waitForLoadState("networkidle");
+  await takenOver(page.getByRole("button", { name: "Undo", exact: true }));
 }

@@ -2,6 +2,7 @@ import { expectNoSidewaysScroll } from "./bring-call";
 import { makeDesigner, query, signInByCookie } from "./designer";
 import { expect, test } from "./fixtures";
 import { bringPattern, openEditor } from "./pattern-of";
+import { takenOver } from "./taken-over";
 
 test("edits are kept as typed, told at their field, and become a revision with a reason", async ({
   page,
@@ -64,6 +65,21 @@ test("what is typed while a save is on its way is sent once", async ({ page, des
   expect(sent).toBe(3);
 });
 
+test("an edit is not called saved before it is", async ({ page, designer }) => {
+  expect(designer.accountId).not.toBe("");
+  const patternId = await bringPattern(page);
+  await page.clock.install();
+  await openEditor(page, patternId);
+  const saved = page.getByText(/Saved \d\d:\d\d/);
+  await page.getByLabel("Shoulder stitches, M", { exact: true }).fill("25");
+  await expect(saved).toBeVisible();
+  await page.clock.pauseAt(await page.evaluate(() => Date.now() + 1_000));
+  await page.getByLabel("Neck stitches, M", { exact: true }).fill("64");
+  await expect(saved).toHaveCount(0);
+  await page.clock.resume();
+  await expect(saved).toBeVisible();
+});
+
 test("of two people editing one pattern the later is told, and both texts are kept", async ({
   page,
   designer,
@@ -104,7 +120,7 @@ test("a faulty document is refused with its paths, what was pasted stays, and no
 }) => {
   expect(designer.accountId).not.toBe("");
   await page.goto("/patterns/new/document");
-  await page.waitForLoadState("networkidle");
+  await takenOver(page.getByLabel("Or paste its text"));
   const text = JSON.stringify({ format: "sizewright/pattern@1", name: "Half a pattern" });
   await page.getByLabel("Or paste its text").fill(text);
   await page.getByRole("button", { name: "Bring it in" }).click();

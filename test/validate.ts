@@ -4,13 +4,20 @@ import { installChromium } from "./install-chromium";
 interface Step {
   readonly name: string;
   readonly command: readonly string[];
+  /** Steps that leave behind what this one works on. */
+  readonly needs: readonly string[];
+  /** Both where the step itself keeps both busy. */
+  readonly cores: 1 | 2;
   /** On 2 cores; a step that takes longer fails, so that it is mended or given more on purpose. */
   readonly budgetSeconds: number;
 }
 
+const CORES = 2;
+
 const node = (file: string, ...flags: string[]) => [process.execPath, `node_modules/${file}`, ...flags];
 const vitest = (project: string) => node("vitest/vitest.mjs", "run", "--project", project);
-const next = (...flags: string[]) => node("next/dist/bin/next", ...flags);
+const eslint = (...flags: string[]) => node("eslint/bin/eslint.js", ...flags);
+const prettier = (...flags: string[]) => node("prettier/bin/prettier.cjs", ...flags);
 const tsc = (project: string) => node("typescript/bin/tsc", "--noEmit", "-p", project);
 // The features' code loads only under this condition, and the browser tests lay their data with it.
 const playwright = [process.execPath, "--conditions", "react-server", "node_modules/@playwright/test/cli.js", "test"];
@@ -18,38 +25,23 @@ const playwright = [process.execPath, "--conditions", "react-server", "node_modu
 const npm = (script: string) => ["npm", "run", "--silent", script];
 const tsx = (file: string) => [process.execPath, "--import", "tsx", file];
 
-/**
- * One stage after another. The lanes of a stage need nothing of each other and run at once, a lane for each core; the
- * steps of a lane run in order.
- */
-const STAGES: readonly (readonly (readonly Step[])[])[] = [
-  [
-    [
-      { name: "generate", command: npm("generate"), budgetSeconds: 30 },
-      { name: "route types", command: next("typegen"), budgetSeconds: 60 },
-    ],
-  ],
-  [
-    [{ name: "lint", command: node("eslint/bin/eslint.js", "--max-warnings", "0", "."), budgetSeconds: 240 }],
-    [
-      { name: "types", command: tsc("."), budgetSeconds: 150 },
-      { name: "format", command: node("prettier/bin/prettier.cjs", "--check", "."), budgetSeconds: 60 },
-      { name: "engine's types", command: tsc("src/engine/tsconfig.json"), budgetSeconds: 60 },
-      { name: "layers", command: vitest("layers"), budgetSeconds: 120 },
-      { name: "schema in step", command: vitest("schema"), budgetSeconds: 120 },
-    ],
-  ],
-  [
-    [
-      { name: "build", command: npm("build"), budgetSeconds: 300 },
-      { name: "first start", command: tsx("test/first-start.ts"), budgetSeconds: 480 },
-    ],
-    [
-      { name: "unit tests", command: vitest("unit"), budgetSeconds: 420 },
-      { name: "database tests", command: vitest("database"), budgetSeconds: 480 },
-    ],
-  ],
-  [[{ name: "browser tests", command: playwright, budgetSeconds: 1200 }]],
+const GENERATED = ["generate"];
+/** The build leaves the types of the routes behind too. */
+const BUILT = ["build"];
+
+/** Of those that may begin the first does: what others wait for, then what takes long. */
+const STEPS: readonly Step[] = [
+  { name: "generate", command: npm("generate"), needs: [], cores: 1, budgetSeconds: 30 },
+  { name: "build", command: npm("compile"), needs: GENERATED, cores: 1, budgetSeconds: 120 },
+  { name: "database tests", command: vitest("database"), needs: GENERATED, cores: 1, budgetSeconds: 310 },
+  { name: "first start", command: tsx("test/first-start.ts"), needs: BUILT, cores: 1, budgetSeconds: 180 },
+  { name: "lint", command: eslint("--max-warnings", "0", "."), needs: BUILT, cores: 1, budgetSeconds: 220 },
+  { name: "unit tests", command: vitest("unit"), needs: GENERATED, cores: 1, budgetSeconds: 200 },
+  { name: "types", command: tsc("."), needs: BUILT, cores: 1, budgetSeconds: 100 },
+  { name: "layers", command: vitest("layers"), needs: GENERATED, cores: 1, budgetSeconds: 80 },
+  { name: "format", command: prettier("--check", "."), needs: GENERATED, cores: 1, budgetSeconds: 60 },
+  { name: "engine's types", command: tsc("src/engine/tsconfig.json"), needs: [], cores: 1, budgetSeconds: 60 },
+  { name: "browser tests", command: playwright, needs: BUILT, cores: 2, budgetSeconds: 700 },
 ];
 
 interface Outcome {
@@ -77,33 +69,45 @@ function line({ name, seconds, budgetSeconds, passed }: Outcome): string {
   return `${passed ? "passed" : "FAILED"}  ${name.padEnd(16)} ${seconds.toFixed(1).padStart(7)} s of ${budgetSeconds} s${over}`;
 }
 
-/** Runs a stage's lanes side by side; no step is begun once one has failed. */
-async function runStage(lanes: readonly (readonly Step[])[]): Promise<Outcome[]> {
+/** Runs every step as soon as what it needs is there and a core is free; none is begun once one has failed. */
+async function runAll(): Promise<readonly Outcome[]> {
   const outcomes: Outcome[] = [];
-  const runLane = async (steps: readonly Step[]) => {
-    for (const step of steps) {
-      if (outcomes.some(({ passed }) => !passed)) return;
-      console.log(`running ${step.name}`);
-      outcomes.push(await run(step));
-    }
+  const waiting = new Set(STEPS);
+  const running = new Map<Step, Promise<void>>();
+  const mayBegin = ({ needs, cores }: Step) => {
+    const busy = [...running.keys()].reduce((sum, step) => sum + step.cores, 0);
+    const passed = new Set(outcomes.map(({ name }) => name));
+    return busy + cores <= CORES && needs.every((name) => passed.has(name));
   };
-  await Promise.all(lanes.map(runLane));
-  return outcomes;
+  const begin = (step: Step) => {
+    console.log(`running ${step.name}`);
+    waiting.delete(step);
+    const ended = run(step).then((outcome) => {
+      running.delete(step);
+      outcomes.push(outcome);
+    });
+    running.set(step, ended);
+  };
+  for (;;) {
+    const allPassed = outcomes.every(({ passed }) => passed);
+    const next = allPassed ? [...waiting].find(mayBegin) : undefined;
+    if (next !== undefined) begin(next);
+    else if (running.size > 0) await Promise.race(running.values());
+    else return outcomes;
+  }
 }
 
 async function validate(): Promise<void> {
   installChromium();
-  const outcomes: Outcome[] = [];
-  for (const stage of STAGES) {
-    outcomes.push(...(await runStage(stage)));
-    if (outcomes.some(({ passed }) => !passed)) break;
-  }
+  const begun = performance.now();
+  const outcomes = await runAll();
   const ran = new Set(outcomes.map(({ name }) => name));
-  const notRun = STAGES.flat(2).filter(({ name }) => !ran.has(name));
+  const notRun = STEPS.filter(({ name }) => !ran.has(name));
   const failed = outcomes.filter(({ passed }) => !passed).length;
   console.log(`\n${outcomes.map(line).join("\n")}`);
   if (notRun.length > 0) console.log(`not run: ${notRun.map(({ name }) => name).join(", ")}`);
-  console.log(`\n${outcomes.length - failed} passed, ${failed} failed`);
+  const minutes = (performance.now() - begun) / 60_000;
+  console.log(`\n${outcomes.length - failed} passed, ${failed} failed, in ${minutes.toFixed(1)} min`);
   process.exitCode = failed === 0 ? 0 : 1;
 }
 

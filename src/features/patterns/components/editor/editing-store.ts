@@ -76,6 +76,7 @@ export function createEditing(start: EditingStart): StoreApi<Editing> {
     };
     const edit = (next: PatternDraft | null) => {
       show(next);
+      if (get().status.kind === "saved") set({ status: { kind: "resting" } });
       saver.edit(next);
     };
     const changeDraft: Editing["changeDraft"] = (change, field) => {
