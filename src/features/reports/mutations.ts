@@ -193,7 +193,7 @@ async function insert(transaction: Connection, rows: readonly ReportRows[]): Pro
   await transaction.decision.createMany({ data: rows.flatMap(({ decisions }) => decisions) });
 }
 
-/** As one text: Prisma's `createMany` takes many times as long, and holds up whoever waits. */
+/** As one text: Prisma's `createMany` takes several times as long, and holds up whoever waits. */
 async function insertTesters(transaction: Connection, testers: readonly TesterRow[]): Promise<void> {
   await transaction.$executeRaw`
     INSERT INTO tester (id, call_id, code, position, size)
