@@ -82,6 +82,7 @@ test("what is typed is saved while a grading is waited for", async ({ page, desi
   expect(designer.accountId).not.toBe("");
   const patternId = await bringPattern(page);
   await openEditor(page, patternId);
+  await expect(page).toHaveTitle(/^Edit · .+ · Sizewright$/);
   let answer = (): void => undefined;
   const held = new Promise<void>((resolve) => {
     answer = resolve;

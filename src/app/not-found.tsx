@@ -2,7 +2,7 @@ import type { Metadata } from "next";
 import { ButtonLink } from "@/ui/button";
 import { Page } from "@/ui/page";
 
-export const metadata: Metadata = { title: "Nothing here" };
+export const metadata: Metadata = { title: { absolute: "Nothing here · Sizewright" } };
 
 /** The same for what is absent and for what is somebody else's. */
 export default function NotFound() {

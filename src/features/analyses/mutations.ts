@@ -100,7 +100,7 @@ async function storeOutcome(access: CallAccess, call: VersionedCall, outcome: Ou
 
 /**
  * Lays results into the columns and rows that pages read, in one statement. What grows with testers goes as a text of its
- * own, for PostgreSQL takes that apart in half the time.
+ * own, so that PostgreSQL takes it apart once.
  */
 async function storeResults(
   transaction: Connection,

@@ -1,4 +1,5 @@
 import "server-only";
+import { cache } from "react";
 import { z } from "zod";
 import { rebaseDraft, type PatternDraft } from "@/engine/editing";
 import { AppError } from "@/server/errors";
@@ -33,10 +34,8 @@ export async function loadPatterns(): Promise<{ viewer: Viewer; patterns: readon
   return { viewer, patterns: await listPatterns(viewer) };
 }
 
-/** A pattern as its newest revision has it. */
-export async function loadPattern(patternId: string): Promise<PatternPage> {
-  return await foundOr404(patternPage(patternId));
-}
+/** A pattern as its newest revision has it; read once for a page and its title. */
+export const loadPattern = cache((patternId: string): Promise<PatternPage> => foundOr404(patternPage(patternId)));
 
 async function patternPage(patternId: string): Promise<PatternPage> {
   const viewer = await requireViewer();

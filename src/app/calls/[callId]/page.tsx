@@ -8,7 +8,10 @@ import { loadCall } from "@/features/calls/loaders";
 import { callStanding } from "@/features/calls/standing-data";
 import { ButtonLink } from "@/ui/button";
 
-export const metadata: Metadata = { title: "Call" };
+export async function generateMetadata({ params }: PageProps<"/calls/[callId]">): Promise<Metadata> {
+  const loaded = await loadCall((await params).callId).catch(() => null);
+  return { title: loaded?.call.title ?? "Call" };
+}
 
 export default async function OneCallPage({ params }: PageProps<"/calls/[callId]">) {
   const { callId } = await params;

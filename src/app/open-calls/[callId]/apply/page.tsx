@@ -6,7 +6,10 @@ import { ApplyIntro, CallLink } from "@/features/applications/components/apply/a
 import { loadApply } from "@/features/applications/loaders";
 import { Page } from "@/ui/page";
 
-export const metadata: Metadata = { title: "Apply to test" };
+export async function generateMetadata({ params }: PageProps<"/open-calls/[callId]/apply">): Promise<Metadata> {
+  const { opening } = await loadApply((await params).callId);
+  return { title: opening === null ? "Apply to test" : `Apply to test · ${opening.title}` };
+}
 
 export default async function ApplyPage({ params }: PageProps<"/open-calls/[callId]/apply">) {
   const { callId } = await params;

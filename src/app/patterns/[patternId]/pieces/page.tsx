@@ -5,10 +5,7 @@ import { ALL_SIZES, chooseSizes } from "@/features/patterns/components/pieces/ch
 import { NoPieces, PiecesView } from "@/features/patterns/components/pieces/pieces-view";
 import { loadPattern } from "@/features/patterns/loaders";
 
-export async function generateMetadata({ params }: PageProps<"/patterns/[patternId]/pieces">): Promise<Metadata> {
-  const { revision } = await loadPattern((await params).patternId);
-  return { title: `Pieces, ${revision.document.name}` };
-}
+export const metadata: Metadata = { title: "Pieces" };
 
 export default async function PiecesPage({ params, searchParams }: PageProps<"/patterns/[patternId]/pieces">) {
   const { patternId } = await params;

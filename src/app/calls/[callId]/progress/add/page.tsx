@@ -5,7 +5,12 @@ import { AddForm } from "@/features/testers/components/progress/add-form";
 import { Notice } from "@/ui/notice";
 import { notFound } from "next/navigation";
 
-export const metadata: Metadata = { title: "Invite by hand" };
+const TITLE = "Invite by hand";
+
+export async function generateMetadata({ params }: PageProps<"/calls/[callId]/progress/add">): Promise<Metadata> {
+  const loaded = await loadCall((await params).callId).catch(() => null);
+  return { title: loaded?.mayEdit ? TITLE : { absolute: `${TITLE} · Sizewright` } };
+}
 
 export default async function AddTesterPage({ params }: PageProps<"/calls/[callId]/progress/add">) {
   const { callId } = await params;

@@ -16,7 +16,7 @@ export async function generateMetadata({ params }: Props): Promise<Metadata> {
   const { patternId, measurementId } = await params;
   const { document } = (await loadPattern(patternId)).revision;
   const measurement = document.measurements.find(({ id }) => id === measurementId);
-  return { title: measurement ? `${measurement.label}, ${document.name}` : document.name };
+  return { title: measurement?.label ?? "Measurement" };
 }
 
 export default async function MeasurementPage({ params, searchParams }: Props) {

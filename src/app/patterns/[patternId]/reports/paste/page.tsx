@@ -1,14 +1,20 @@
 import type { Metadata } from "next";
 import Link from "next/link";
+import { notFound } from "next/navigation";
 import { openCalls } from "@/features/calls/data";
 import { patternAccess } from "@/features/patterns/access";
-import { latestRevision } from "@/features/patterns/data";
+import { loadPattern } from "@/features/patterns/loaders";
 import { PasteReports } from "@/features/reports/components/paste-reports";
-import { foundOr404 } from "@/server/found-or-404";
-import { requireViewer } from "@/server/viewer";
 import { Page } from "@/ui/page";
 
-export const metadata: Metadata = { title: "Paste reports" };
+const TITLE = "Paste reports";
+
+export async function generateMetadata({
+  params,
+}: PageProps<"/patterns/[patternId]/reports/paste">): Promise<Metadata> {
+  const loaded = await loadPattern((await params).patternId).catch(() => null);
+  return { title: loaded?.mayEdit ? TITLE : { absolute: `${TITLE} · Sizewright` } };
+}
 
 export default async function PasteReportsPage({
   params,
@@ -16,9 +22,10 @@ export default async function PasteReportsPage({
   readonly params: Promise<{ readonly patternId: string }>;
 }) {
   const { patternId } = await params;
-  const viewer = await requireViewer();
-  const access = await foundOr404(patternAccess(viewer, patternId, "editor"));
-  const [{ document }, calls] = await Promise.all([latestRevision(access), openCalls(access)]);
+  const { viewer, revision, mayEdit } = await loadPattern(patternId);
+  if (!mayEdit) notFound();
+  const { document } = revision;
+  const calls = await openCalls(await patternAccess(viewer, patternId, "editor"));
   return (
     <Page
       above={
