@@ -1,11 +1,13 @@
 import Link from "next/link";
 import type { LengthUnit } from "@/engine/units";
 import { formatLength } from "@/ui/format-length";
-import { pageOfList } from "@/ui/page-number";
 import { Paging } from "@/ui/paging";
 import { TABLE, TABLE_HEAD, TABLE_ROW, TableFrame } from "@/ui/table-frame";
-import type { BoardPerson, BoardSize } from "../placing-board";
+import type { BoardPerson } from "../board-people";
+import type { LoadedBoard } from "../loaders";
+import { isDrawn } from "../placing-crowd";
 import type { PlacesQuery } from "../schema";
+import type { StoredSize } from "../stored-placing";
 import { ChangePlace } from "./change-place";
 import { FitCells } from "./fit-cells";
 import { PersonShape } from "./person-shape";
@@ -24,14 +26,16 @@ export interface PlacesFrame {
   readonly hrefWith: (change: PlacesQuery) => string;
 }
 
-/** Where more stand in sizes, one size is listed at a time. */
-const MOST_LISTED = 40;
+interface PlacingTableProps {
+  readonly loaded: LoadedBoard;
+  readonly frame: PlacesFrame;
+}
 
 /** Who stands in which size, a part a size. */
-export function PlacingTable({ sizes, frame }: { readonly sizes: readonly BoardSize[]; readonly frame: PlacesFrame }) {
-  const isFolded = sizes.reduce((sum, { people }) => sum + people.length, 0) > MOST_LISTED;
-  const isListed = ({ id, people }: BoardSize) =>
-    !isFolded || id === frame.query.in || people.some(({ key }) => key === frame.query.change);
+export function PlacingTable({ loaded, frame }: PlacingTableProps) {
+  const { board, shown, people } = loaded;
+  const changed = people.find(frame.query.change ?? "");
+  const isListed = ({ id }: StoredSize) => shown.listed.has(id) || changed?.size === id;
   return (
     <TableFrame label="Who stands in which size">
       <table className={`${TABLE} [&_td]:align-top`}>
@@ -48,10 +52,10 @@ export function PlacingTable({ sizes, frame }: { readonly sizes: readonly BoardS
             <th scope="col">Why here</th>
           </tr>
         </thead>
-        {sizes.map((size) => (
+        {board.sizes.filter(isDrawn).map((size) => (
           <tbody key={size.id}>
-            <SizeHead {...{ size, frame, isFolded }} isListed={isListed(size)} />
-            {isListed(size) ? <SizePeople {...{ size, frame }} /> : null}
+            <SizeHead {...{ size, frame }} isFolded={shown.isFolded} isListed={isListed(size)} />
+            {isListed(size) ? <SizePeople {...{ size, loaded, frame, changed }} /> : null}
           </tbody>
         ))}
       </table>
@@ -59,14 +63,20 @@ export function PlacingTable({ sizes, frame }: { readonly sizes: readonly BoardS
   );
 }
 
-/** Those of a size, a page of them at a time. */
-function SizePeople({ size: { label, people }, frame }: { readonly size: BoardSize; readonly frame: PlacesFrame }) {
-  const { page, pages, skip, take } = pageOfList(frame.query.placed ?? 1, people.length);
-  const isShown = ({ key }: BoardPerson, index: number) =>
-    (index >= skip && index < skip + take) || key === frame.query.change;
+interface SizePeopleProps extends PlacingTableProps {
+  readonly size: StoredSize;
+  /** Whose place is being changed. */
+  readonly changed: BoardPerson | null;
+}
+
+/** Those of a size, a page of them at a time; and who is being changed there. */
+function SizePeople({ size: { id, label }, loaded, frame, changed }: SizePeopleProps) {
+  const { page, pages, from, many } = loaded.shown.listed.get(id) ?? { page: 1, pages: 1, from: 0, many: 0 };
+  const onPage = loaded.people.among(from, many);
+  const isBeside = changed !== null && changed.size === id && !onPage.includes(changed);
   return (
     <>
-      {people.filter(isShown).map((person) => (
+      {[...onPage, ...(isBeside ? [changed] : [])].map((person) => (
         <PersonRow key={person.key} {...{ person, frame }} />
       ))}
       {pages > 1 ? (
@@ -85,7 +95,7 @@ function SizePeople({ size: { label, people }, frame }: { readonly size: BoardSi
 }
 
 interface SizeHeadProps {
-  readonly size: BoardSize;
+  readonly size: StoredSize;
   readonly frame: PlacesFrame;
   /** One size is listed at a time. */
   readonly isFolded: boolean;
@@ -93,7 +103,8 @@ interface SizeHeadProps {
 }
 
 function SizeHead({ size, frame, isFolded, isListed }: SizeHeadProps) {
-  const { label, people, wanted, least, invited, over, missing } = size;
+  const { label, placed, wanted, least, invited, over, missing } = size;
+  const many = invited + placed;
   return (
     <tr className="border-b border-line bg-paper">
       <th scope="rowgroup" colSpan={frame.measurements.length + 4}>
@@ -101,7 +112,7 @@ function SizeHead({ size, frame, isFolded, isListed }: SizeHeadProps) {
           <span className="font-serif text-lg">{label}</span>{" "}
           <span className="ml-1 text-sm font-normal text-soft">
             {bodyOfSize(size, frame)}
-            {people.length} of {wanted}
+            {many} of {wanted}
             {invited > 0 ? `, ${invited} of them invited` : ""}
             {least > 0 ? `; at least ${least}` : ""}
           </span>
@@ -111,14 +122,14 @@ function SizeHead({ size, frame, isFolded, isListed }: SizeHeadProps) {
               {over} more than there are places: unlock or move {over === 1 ? "one" : over}, or want more testers here
             </SizeProblem>
           ) : null}
-          {isFolded && people.length > 0 ? (
+          {isFolded && many > 0 ? (
             <Link
               href={frame.hrefWith({ in: isListed ? undefined : size.id, change: undefined, placed: undefined })}
               scroll={false}
               prefetch={false}
               className="ml-3 inline-flex min-h-9 items-center text-sm font-normal text-link"
             >
-              {isListed ? "Fold" : people.length === 1 ? "Show who" : `Show all ${people.length}`}
+              {isListed ? "Fold" : many === 1 ? "Show who" : `Show all ${many}`}
               <span className="sr-only"> in {label}</span>
             </Link>
           ) : null}
@@ -129,8 +140,10 @@ function SizeHead({ size, frame, isFolded, isListed }: SizeHeadProps) {
 }
 
 /** `bust 86 cm, upper arm 28 cm · `. */
-function bodyOfSize({ bodyCm }: BoardSize, { measurements, unit }: PlacesFrame): string {
-  const lengths = bodyCm.map((cm, at) => `${(measurements[at] ?? "").toLowerCase()} ${formatLength(cm, unit)}`);
+function bodyOfSize({ marks }: StoredSize, { measurements, unit }: PlacesFrame): string {
+  const lengths = marks.map(
+    ({ bodyCm }, at) => `${(measurements[at] ?? "").toLowerCase()} ${formatLength(bodyCm, unit)}`,
+  );
   return lengths.length === 0 ? "" : `${lengths.join(", ")} · `;
 }
 
@@ -210,11 +223,7 @@ export function PersonChange({ person, frame }: { readonly person: BoardPerson; 
       name={name}
       sizes={frame.sizeChoices.filter(({ id }) => id !== size)}
       standing={
-        standing === "locked" || standing === "placed"
-          ? standing
-          : applicant.hold === "waiting"
-            ? "left waiting"
-            : "waiting"
+        standing === "locked" || standing === "placed" ? standing : applicant.isLeftWaiting ? "left waiting" : "waiting"
       }
     />
   );

@@ -1,26 +1,23 @@
 import { own } from "@/engine/pattern";
 import { formatLength } from "@/ui/format-length";
-import { pageOfList } from "@/ui/page-number";
 import { Paging } from "@/ui/paging";
 import { TABLE, TABLE_HEAD, TABLE_ROW, TableFrame } from "@/ui/table-frame";
-import type { BoardPerson } from "../placing-board";
+import type { LoadedBoard } from "../loaders";
 import { PersonChange, PersonName, type PlacesFrame } from "./placing-table";
 
 interface WaitingTableProps {
-  readonly people: readonly BoardPerson[];
-  /** Ids of the measurements, in the order of the frame's labels. */
-  readonly measurementIds: readonly string[];
+  readonly loaded: LoadedBoard;
   readonly frame: PlacesFrame;
 }
 
-const LISTED = 12;
-
 /** Who stands in no size, with her body and why. */
-export function WaitingTable({ people, measurementIds, frame }: WaitingTableProps) {
-  const { page, pages, skip, take } = pageOfList(frame.query.waiting ?? 1, people.length, LISTED);
-  const listed = people.filter(
-    ({ key }, index) => (index >= skip && index < skip + take) || key === frame.query.change,
-  );
+export function WaitingTable({ loaded, frame }: WaitingTableProps) {
+  const { board, shown, people } = loaded;
+  const { page, pages, from, many } = shown.waiting;
+  const changed = people.find(frame.query.change ?? "");
+  const onPage = people.among(from, many);
+  const isBeside = changed !== null && changed.size === null && !onPage.includes(changed);
+  const listed = isBeside ? [...onPage, changed] : onPage;
   return (
     <>
       <TableFrame label="Who is waiting">
@@ -43,7 +40,7 @@ export function WaitingTable({ people, measurementIds, frame }: WaitingTableProp
                   <PersonName name={person.name} standing={person.standing} />
                   <PersonChange {...{ person, frame }} />
                 </th>
-                {measurementIds.map((id) => (
+                {board.fitBy.map((id) => (
                   <td key={id} className="min-w-24 whitespace-nowrap">
                     {lengthOrDash(own(person.body, id), frame.unit)}
                   </td>
