@@ -1,13 +1,7 @@
 import "server-only";
 import { cache } from "react";
 import { z } from "zod";
-import {
-  patternEditScope,
-  patternScope,
-  provePattern,
-  type PatternAccess,
-  type Role,
-} from "@/features/patterns/access";
+import { patternEditScope, patternScope, reaches, type PatternAccess, type Role } from "@/features/patterns/access";
 import type { Prisma } from "@/generated/prisma/client";
 import { database } from "@/server/database";
 import { type Connection } from "@/server/transaction";
@@ -37,13 +31,15 @@ export async function proveCall(
   { viewer, callId, least }: { viewer: Viewer; callId: string; least: Role },
 ): Promise<CallAccess> {
   if (!z.uuid().safeParse(callId).success) throw new AppError("not-found");
-  const call = await connection.call.findFirst({
-    where: { id: callId, pattern: { memberships: { some: { accountId: viewer.accountId } } } },
-    select: { patternId: true },
+  const { accountId } = viewer;
+  const membership = await connection.membership.findFirst({
+    where: { accountId, pattern: { calls: { some: { id: callId } } } },
+    select: { patternId: true, role: true },
   });
-  if (call === null) throw new AppError("not-found");
-  const pattern = await provePattern(connection, { viewer, patternId: call.patternId, least });
-  return { callId, pattern } as CallAccess;
+  if (membership === null) throw new AppError("not-found");
+  const { patternId, role } = membership;
+  if (!reaches(role, least)) throw new AppError("not-allowed");
+  return { callId, pattern: { patternId, accountId, role } } as CallAccess;
 }
 
 /**

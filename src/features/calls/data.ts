@@ -22,6 +22,8 @@ export interface CallSummary {
 export interface CurrentCall extends CallSummary {
   /** Raised by whatever changes what its analysis reads. */
   readonly version: number;
+  /** Its pattern is invented, for the demo. */
+  readonly invented: boolean;
 }
 
 export interface CallTester {
@@ -32,22 +34,16 @@ export interface CallTester {
 
 /** What the call is called, and how many testers it has. */
 export async function currentCall(access: CallAccess): Promise<CurrentCall> {
-  const row = await database().call.findUnique({
-    where: callScope(access),
-    select: {
-      ...{ id: true, patternId: true, title: true, status: true, version: true },
-      _count: { select: { testers: true } },
-    },
-  });
-  if (row === null) throw new AppError("not-found");
-  return {
-    callId: row.id,
-    patternId: row.patternId,
-    title: row.title,
-    status: row.status,
-    version: row.version,
-    testers: row._count.testers,
-  };
+  const { callId, pattern } = access;
+  const [call] = await database().$queryRaw<CurrentCall[]>`
+    SELECT call.id AS "callId", call.pattern_id AS "patternId", call.title, call.status::text AS status, call.version,
+      pattern.invented, (SELECT count(*)::int FROM tester WHERE tester.call_id = call.id) AS testers
+    FROM call
+    JOIN pattern ON pattern.id = call.pattern_id
+    JOIN membership ON membership.pattern_id = call.pattern_id AND membership.account_id = ${pattern.accountId}::uuid
+    WHERE call.id = ${callId}::uuid`;
+  if (call === undefined) throw new AppError("not-found");
+  return call;
 }
 
 /** The pattern's calls that reports can still be added to, the newest first. */

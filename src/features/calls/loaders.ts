@@ -1,7 +1,7 @@
 import "server-only";
 import { cache } from "react";
 import { reaches } from "@/features/patterns/access";
-import { isInvented, latestRevision, type Revision } from "@/features/patterns/data";
+import { latestRevision, type Revision } from "@/features/patterns/data";
 import { foundOr404 } from "@/server/found-or-404";
 import { requireViewer, type Viewer } from "@/server/viewer";
 import { callAccess, type CallAccess } from "./access";
@@ -12,7 +12,6 @@ export interface LoadedCall {
   readonly access: CallAccess;
   readonly call: CurrentCall;
   readonly revision: Revision;
-  readonly invented: boolean;
   readonly mayEdit: boolean;
 }
 
@@ -22,10 +21,6 @@ export const loadCall = cache((callId: string): Promise<LoadedCall> => foundOr40
 async function callOfViewer(callId: string): Promise<LoadedCall> {
   const viewer = await requireViewer();
   const access = await callAccess(viewer, callId, "viewer");
-  const [call, revision, invented] = await Promise.all([
-    currentCall(access),
-    latestRevision(access.pattern),
-    isInvented(access.pattern),
-  ]);
-  return { viewer, access, call, revision, invented, mayEdit: reaches(access.pattern.role, "editor") };
+  const [call, revision] = await Promise.all([currentCall(access), latestRevision(access.pattern)]);
+  return { viewer, access, call, revision, mayEdit: reaches(access.pattern.role, "editor") };
 }

@@ -119,15 +119,15 @@ export async function placingPeople(
       coalesce(application_body.measurements, tester_body.measurements) AS body,
       tester.invited_at, tester.invitation_ends_at, tester.accepted_at, tester.declined_at, tester.withdrawn_at, tester.stopped_at
     FROM asked
-    JOIN call ON call.id = ${callId}::uuid
-    JOIN membership ON membership.pattern_id = call.pattern_id AND membership.account_id = ${pattern.accountId}::uuid
-    LEFT JOIN application ON application.id = asked.application_id AND application.call_id = call.id AND application.withdrawn_at IS NULL
+    LEFT JOIN application ON application.id = asked.application_id AND application.call_id = ${callId}::uuid AND application.withdrawn_at IS NULL
     LEFT JOIN application_contact ON application_contact.application_id = application.id
     LEFT JOIN application_body ON application_body.application_id = application.id
-    LEFT JOIN tester ON tester.id = asked.tester_id AND tester.call_id = call.id
+    LEFT JOIN tester ON tester.id = asked.tester_id AND tester.call_id = ${callId}::uuid
     LEFT JOIN tester_contact ON tester_contact.tester_id = tester.id
     LEFT JOIN tester_body ON tester_body.tester_id = tester.id
-    WHERE num_nonnulls(application.id, tester.id) > 0
+    WHERE num_nonnulls(application.id, tester.id) > 0 AND EXISTS (
+      SELECT FROM call JOIN membership USING (pattern_id)
+      WHERE call.id = ${callId}::uuid AND account_id = ${pattern.accountId}::uuid)
     ORDER BY asked.position`;
   return z.array(personSchema).parse(rows);
 }

@@ -43,7 +43,7 @@ interface CallPageProps {
 
 /** The frame of a call's pages: where one is, the title, and the ways to its other pages. */
 export function CallPage({ loaded, tab, title, intro, actions, children }: CallPageProps) {
-  const { call, revision, invented } = loaded;
+  const { call, revision } = loaded;
   const base = `/calls/${call.callId}`;
   const tabsOf = (pages: Readonly<Record<string, TabPage>>) =>
     Object.entries(pages)
@@ -55,7 +55,7 @@ export function CallPage({ loaded, tab, title, intro, actions, children }: CallP
         {revision.document.name}
       </Link>
       , revision {revision.number} · {call.title}
-      {invented ? " · invented, for the demo" : null}
+      {call.invented ? " · invented, for the demo" : null}
     </>
   );
   return (

@@ -2,16 +2,15 @@ import Link from "next/link";
 import type { LengthUnit } from "@/engine/units";
 import { formatLength } from "@/ui/format-length";
 import { Paging } from "@/ui/paging";
-import { TABLE, TABLE_HEAD, TABLE_ROW, TableFrame } from "@/ui/table-frame";
+import { TABLE, TABLE_HEAD, TableFrame } from "@/ui/table-frame";
 import type { BoardPerson } from "../board-people";
+import { differenceWords, fitWord } from "../fit-words";
 import type { LoadedBoard } from "../loaders";
 import { isDrawn } from "../placing-crowd";
 import type { PlacesQuery } from "../schema";
 import type { StoredSize } from "../stored-placing";
-import { ChangePlace } from "./change-place";
-import { FitCells } from "./fit-cells";
-import { PersonShape } from "./person-shape";
-import { STANDING_MARKS, STANDING_WORDS } from "./standing-words";
+import { changeOf } from "./change-of-person";
+import { PlacedRows, type PlacedWords } from "./person-rows";
 
 export interface PlacesFrame {
   readonly callId: string;
@@ -76,9 +75,11 @@ function SizePeople({ size: { id, label }, loaded, frame, changed }: SizePeopleP
   const isBeside = changed !== null && changed.size === id && !onPage.includes(changed);
   return (
     <>
-      {[...onPage, ...(isBeside ? [changed] : [])].map((person) => (
-        <PersonRow key={person.key} {...{ person, frame }} />
-      ))}
+      <PlacedRows
+        rows={[...onPage, ...(isBeside ? [changed] : [])].map((person) => placedWords(person, frame))}
+        measurements={frame.measurements.length}
+        {...changeOf(changed, frame)}
+      />
       {pages > 1 ? (
         <tr>
           <td colSpan={frame.measurements.length + 4}>
@@ -156,75 +157,22 @@ function SizeProblem({ children }: { readonly children: React.ReactNode }) {
   );
 }
 
-function PersonRow({ person, frame }: { readonly person: BoardPerson; readonly frame: PlacesFrame }) {
-  const { name, standing, fit, choice, why } = person;
-  return (
-    <tr className={TABLE_ROW}>
-      <th scope="row" className="w-52 min-w-36 font-normal align-top">
-        <PersonName {...{ name, standing }} />
-        <PersonChange {...{ person, frame }} />
-      </th>
-      <FitCells fit={fit} measurements={frame.measurements.length} unit={frame.unit} />
-      <td className="min-w-28">{choice ?? "–"}</td>
-      <td className="min-w-56">{why}</td>
-    </tr>
-  );
-}
-
-/** A name with the mark that stands for her on the ruler, and what the mark means. */
-export function PersonName({ name, standing }: Pick<BoardPerson, "name" | "standing">) {
-  return (
-    <>
-      <svg width="16" height="16" aria-hidden="true" className="mr-1.5 inline-block align-[-2px]">
-        <svg x="8" y="8" overflow="visible">
-          <PersonShape mark={STANDING_MARKS[standing]} r={5} />
-        </svg>
-      </svg>
-      <bdi title={name} className="font-semibold wrap-anywhere">
-        {shortened(name)}
-      </bdi>
-      <span className="block text-sm text-soft">{STANDING_WORDS[standing]}</span>
-    </>
-  );
-}
-
-/** Longer names would push everybody else out of sight. */
-const MOST_LETTERS = 60;
-
-function shortened(name: string): string {
-  const letters = [...name];
-  return letters.length > MOST_LETTERS ? `${letters.slice(0, MOST_LETTERS - 1).join("")}…` : name;
-}
-
-/** What can be settled about her by hand, where something can. */
-export function PersonChange({ person, frame }: { readonly person: BoardPerson; readonly frame: PlacesFrame }) {
-  const { applicant, name, size, standing } = person;
-  if (!frame.mayAct || applicant === null) return null;
-  if (frame.query.change !== applicant.applicationId)
-    return (
-      <Link
-        href={frame.hrefWith({ change: applicant.applicationId })}
-        scroll={false}
-        prefetch={false}
-        className="inline-flex min-h-9 items-center text-sm text-link"
-      >
-        Change …
-        <span className="sr-only">
-          {" "}
-          where <bdi>{name}</bdi> stands
-        </span>
-      </Link>
-    );
-  return (
-    <ChangePlace
-      closeHref={frame.hrefWith({ change: undefined })}
-      callId={frame.callId}
-      applicationId={applicant.applicationId}
-      name={name}
-      sizes={frame.sizeChoices.filter(({ id }) => id !== size)}
-      standing={
-        standing === "locked" || standing === "placed" ? standing : applicant.isLeftWaiting ? "left waiting" : "waiting"
-      }
-    />
-  );
+function placedWords(
+  { key, name, standing, applicant, fit, choice, why }: BoardPerson,
+  frame: PlacesFrame,
+): PlacedWords {
+  return {
+    ...{ id: key, name, standing, choice, why, mayChange: frame.mayAct && applicant !== null },
+    fit:
+      fit === null
+        ? null
+        : {
+            differences: fit.differences.map((difference) => [
+              differenceWords(difference, frame.unit),
+              difference.beyondCm > 0,
+            ]),
+            word: fitWord(fit.bodyMisfit, frame.measurements.length),
+            misfit: fit.misfit.toFixed(2),
+          },
+  };
 }

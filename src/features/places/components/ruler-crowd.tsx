@@ -1,4 +1,5 @@
 import type { PersonMark } from "../stored-placing";
+import { CrowdBars } from "./crowd-bars";
 import { MARK_WORDS } from "./person-shape";
 import type { RulerBar, RulerLayout } from "./ruler-layout";
 
@@ -58,18 +59,10 @@ export function RulerCrowd({ layout, bars, unit }: RulerCrowdProps) {
           />
         ))}
       </svg>
-      {drawn.map((bar) => (
-        <rect
-          key={bar.from}
-          x={`${bar.left.toFixed(1)}%`}
-          y={bar.topY}
-          width={`${bar.width.toFixed(1)}%`}
-          height={layout.axisY - bar.topY}
-          opacity="0"
-        >
-          <title>{barWords(bar, unit)}</title>
-        </rect>
-      ))}
+      <CrowdBars
+        axisY={layout.axisY}
+        bars={drawn.map((bar) => [bar.left.toFixed(1), bar.width.toFixed(1), bar.topY, barWords(bar, unit)])}
+      />
     </>
   );
 }

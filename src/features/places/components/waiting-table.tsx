@@ -1,9 +1,11 @@
 import { own } from "@/engine/pattern";
 import { formatLength } from "@/ui/format-length";
 import { Paging } from "@/ui/paging";
-import { TABLE, TABLE_HEAD, TABLE_ROW, TableFrame } from "@/ui/table-frame";
+import { TABLE, TABLE_HEAD, TableFrame } from "@/ui/table-frame";
 import type { LoadedBoard } from "../loaders";
-import { PersonChange, PersonName, type PlacesFrame } from "./placing-table";
+import { changeOf } from "./change-of-person";
+import { WaitingRows } from "./person-rows";
+import type { PlacesFrame } from "./placing-table";
 
 interface WaitingTableProps {
   readonly loaded: LoadedBoard;
@@ -34,20 +36,13 @@ export function WaitingTable({ loaded, frame }: WaitingTableProps) {
             </tr>
           </thead>
           <tbody>
-            {listed.map((person) => (
-              <tr key={person.key} className={TABLE_ROW}>
-                <th scope="row" className="w-52 min-w-36 font-normal align-top">
-                  <PersonName name={person.name} standing={person.standing} />
-                  <PersonChange {...{ person, frame }} />
-                </th>
-                {board.fitBy.map((id) => (
-                  <td key={id} className="min-w-24 whitespace-nowrap">
-                    {lengthOrDash(own(person.body, id), frame.unit)}
-                  </td>
-                ))}
-                <td className="min-w-64">{person.why}</td>
-              </tr>
-            ))}
+            <WaitingRows
+              rows={listed.map(({ key, name, standing, body, why, applicant }) => ({
+                ...{ id: key, name, standing, why, mayChange: frame.mayAct && applicant !== null },
+                lengths: board.fitBy.map((id) => lengthOrDash(own(body, id), frame.unit)),
+              }))}
+              {...changeOf(changed, frame)}
+            />
           </tbody>
         </table>
       </TableFrame>
