@@ -2,14 +2,7 @@ import { randomUUID } from "node:crypto";
 import { beforeAll, beforeEach, describe, expect, it } from "vitest";
 import { readInstructions, type Place } from "@/engine/instructions";
 import { callAccess, type CallAccess } from "@/features/calls/access";
-import {
-  callQuestions,
-  callTroubles,
-  placeNotes,
-  textOfTester,
-  unansweredCount,
-  type CallQuestion,
-} from "@/features/questions/data";
+import { placeNotes, textOfTester, unansweredCount } from "@/features/questions/data";
 import {
   answerQuestions,
   askQuestion,
@@ -17,6 +10,8 @@ import {
   takeBackTrouble,
   tellTrouble,
 } from "@/features/questions/mutations";
+import { askedPlaces, pagesOfPlace, troubledPlaces } from "@/features/questions/said-data";
+import { saidQuerySchema, type SaidQuery } from "@/features/questions/said-query";
 import { storeCall } from "@/features/reports/document-mutations";
 import type { TesterAccess } from "@/features/testers/access";
 import { database } from "@/server/database";
@@ -71,7 +66,27 @@ function placeAt(block: number): Place {
 
 const sent = (change: object = {}) => ({ revisionId, place: placeAt(1), submissionKey: randomUUID(), ...change });
 
-async function asked(tester: TesterAccess, asks: string): Promise<CallQuestion> {
+const saidQuery = (query: Partial<SaidQuery> = {}): SaidQuery => saidQuerySchema.parse(query);
+
+/** Every question that the designer's page shows, the earliest first. */
+async function callQuestions(access: CallAccess) {
+  const { places } = await askedPlaces(access, { instructions: TEXT }, saidQuery());
+  const questions = places.flatMap(({ said, threads }) =>
+    threads.flatMap(({ shown, answer, answeredAt, answeredBy }) =>
+      shown.map(({ id, ...question }) => {
+        return { ...question, questionId: id, answer, answeredAt, answeredBy, place: said[0]?.place };
+      }),
+    ),
+  );
+  return questions.toSorted((one, other) => one.saidAt.getTime() - other.saidAt.getTime());
+}
+
+async function callTroubles(access: CallAccess) {
+  const { places } = await troubledPlaces(access, { instructions: TEXT }, saidQuery());
+  return places.flatMap(({ troubles }) => troubles.shown);
+}
+
+async function asked(tester: TesterAccess, asks: string) {
   await askQuestion(tester, { ...sent(), asks });
   const question = (await callQuestions(owner)).find((one) => one.asks === asks);
   if (question === undefined) throw new Error("not stored");
@@ -167,6 +182,22 @@ describe("an answer", () => {
     expect(answers).toEqual(["Both.", "Both.", null]);
   });
 
+  it("stands once with all questions that it serves, the earliest first; what waits stands last, apart", async () => {
+    const [a, b, d] = [await asked(ann, "a"), await asked(bea, "b"), await asked(bea, "d")];
+    await asked(ann, "c");
+    const give = (answer: string, ...questions: readonly { readonly questionId: string }[]) =>
+      answerQuestions(owner, { questionIds: questions.map(({ questionId }) => questionId), answer, seenAt: null });
+    await give("Sooner.", b);
+    await give("Later.", a, d);
+    const { places } = await askedPlaces(owner, { instructions: TEXT }, saidQuery());
+    const threads = places.flatMap((place) => place.threads);
+    expect(threads.map(({ answer, shown }) => [answer, shown.map(({ asks }) => asks)])).toEqual([
+      ["Sooner.", ["b"]],
+      ["Later.", ["a", "d"]],
+      [null, ["c"]],
+    ]);
+  });
+
   it("is changed over the one that was read, and over no other", async () => {
     const { questionId } = await asked(ann, "When?");
     const give = (answer: string, seenAt: Date | null) =>
@@ -226,16 +257,84 @@ describe("a trouble spot", () => {
     await Promise.all([tellTrouble(ann, told), tellTrouble(ann, told)]);
     const [trouble, ...more] = await callTroubles(owner);
     expect(more).toEqual([]);
-    expect(trouble).toMatchObject({ testerCode: "ann", happened: "Four too many", did: "Ripped back" });
+    expect(trouble).toMatchObject({
+      tester: { name: "ann", size: "small" },
+      happened: "Four too many",
+      did: "Ripped back",
+    });
     expect((await placeNotes(ann)).troubles).toHaveLength(1);
     expect((await placeNotes(bea)).troubles).toEqual([]);
     expect(await callTroubles(otherOwner)).toEqual([]);
-    const id = trouble?.troubleId ?? "";
+    const id = trouble?.id ?? "";
     await takeBackTrouble(bea, id);
     await takeBackTrouble(zoe, id);
     expect(await callTroubles(owner)).toHaveLength(1);
     await takeBackTrouble(ann, id);
     await takeBackTrouble(ann, id);
     expect(await callTroubles(owner)).toEqual([]);
+  });
+});
+
+describe("what is said of a text by many", () => {
+  /** Seventy questions at one place and one at another, half of the seventy answered; by testers of one size. */
+  async function manySaid(): Promise<void> {
+    const ids = Array.from({ length: 70 }, () => randomUUID());
+    await database().question.createMany({
+      data: ids.map((id, at) => ({
+        ...{ id, callId: owner.callId, testerId: ann.testerId, revisionId, submissionKey: id, asks: `Question ${at}` },
+        ...{ place: { ...placeAt(1) }, createdAt: new Date(Date.UTC(2026, 0, 1, 0, at)) },
+      })),
+    });
+    await answerQuestions(owner, { questionIds: ids.slice(0, 35), answer: "So.", seenAt: null });
+    await askQuestion(bea, { ...sent({ place: placeAt(2) }), asks: "Elsewhere?" });
+  }
+
+  it("is shown place by place, a few of each and how many there are", async () => {
+    await manySaid();
+    const page = await askedPlaces(owner, { instructions: TEXT }, saidQuery());
+    expect(page).toMatchObject({ waiting: 36, page: 1, pages: 1 });
+    const [first, second] = page.places;
+    expect(first?.threads.map(({ answer, many, ids, shown }) => [answer, many, ids.length, shown.length])).toEqual([
+      ["So.", 35, 35, 5],
+      [null, 35, 35, 5],
+    ]);
+    expect(first?.threads[0]?.shown.map(({ asks }) => asks)).toEqual([0, 1, 2, 3, 4].map((at) => `Question ${at}`));
+    expect(second?.threads).toMatchObject([{ answer: null, many: 1, shown: [{ asks: "Elsewhere?" }] }]);
+  });
+
+  it("is all to be read at its own place, page by page", async () => {
+    await manySaid();
+    const [{ key } = { key: "" }] = (await askedPlaces(owner, { instructions: TEXT }, saidQuery())).places;
+    const read = async (page: number) => {
+      const { places } = await askedPlaces(owner, { instructions: TEXT }, saidQuery({ at: key, page }));
+      expect(places).toHaveLength(1);
+      return places.flatMap(({ threads }) => threads);
+    };
+    expect(pagesOfPlace(await read(1))).toBe(2);
+    const asks = [...(await read(1)), ...(await read(2))].flatMap(({ shown }) =>
+      shown.map((question) => question.asks),
+    );
+    expect(new Set(asks).size).toBe(70);
+  });
+
+  it("has first the place where most testers stumbled, each counted once, and by size", async () => {
+    for (const tester of [ann, ann, bea])
+      await tellTrouble(tester, { ...sent({ place: placeAt(2) }), happened: "Oh", did: "" });
+    for (const _ of [1, 2, 3, 4]) await tellTrouble(ann, { ...sent(), happened: "Again", did: "" });
+    const { places } = await troubledPlaces(owner, { instructions: TEXT }, saidQuery());
+    expect(places.map(({ troubles: { testers, many } }) => [testers, many])).toEqual([
+      [2, 3],
+      [1, 4],
+    ]);
+    expect(Object.values(places[0]?.troubles.sizes ?? {}).reduce((sum, many) => sum + many, 0)).toBe(2);
+  });
+
+  it("is told to no stranger, whatever proof they forge", async () => {
+    await manySaid();
+    await tellTrouble(ann, { ...sent(), happened: "Oh", did: "" });
+    const { accountId } = await person();
+    const forged = { ...owner, pattern: { ...owner.pattern, accountId } };
+    expect((await askedPlaces(forged, { instructions: TEXT }, saidQuery())).places).toEqual([]);
+    expect((await troubledPlaces(forged, { instructions: TEXT }, saidQuery())).places).toEqual([]);
   });
 });
