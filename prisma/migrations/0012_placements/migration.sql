@@ -125,3 +125,33 @@ CREATE TRIGGER "call_status_changes_placement" AFTER UPDATE OF "status" ON "call
   FOR EACH ROW WHEN (OLD."status" IS DISTINCT FROM NEW."status") EXECUTE FUNCTION note_call_status();
 
 INSERT INTO "placement_change" ("call_id") SELECT "id" FROM "call";
+
+-- What lists of testers ask of every report and draft, so that none of them is read whole for it.
+ALTER TABLE "report" ADD COLUMN "told" jsonb NOT NULL DEFAULT '[]';
+ALTER TABLE "report_draft"
+  ADD COLUMN "has_swatch" boolean NOT NULL DEFAULT false,
+  ADD COLUMN "has_more" boolean NOT NULL DEFAULT false;
+
+CREATE FUNCTION note_told() RETURNS trigger LANGUAGE plpgsql AS $$
+BEGIN
+  NEW."told" := jsonb_path_query_array(NEW."document", '$.readings[*].measurement') || coalesce(NEW."document" -> 'changed', '[]');
+  RETURN NEW;
+END
+$$;
+
+CREATE FUNCTION note_draft_parts() RETURNS trigger LANGUAGE plpgsql AS $$
+BEGIN
+  NEW."has_swatch" := jsonb_path_exists(NEW."typed", '$.keyvalue() ? (@.value != "" && @.key starts with "swatch.")');
+  NEW."has_more" := jsonb_path_exists(NEW."typed", '$.keyvalue() ? (@.value != "" && !(@.key starts with "swatch."))');
+  RETURN NEW;
+END
+$$;
+
+CREATE TRIGGER "report_notes_told" BEFORE INSERT ON "report" FOR EACH ROW EXECUTE FUNCTION note_told();
+CREATE TRIGGER "report_draft_notes_parts" BEFORE INSERT OR UPDATE OF "typed" ON "report_draft"
+  FOR EACH ROW EXECUTE FUNCTION note_draft_parts();
+
+ALTER TABLE "report" DISABLE TRIGGER "report_never_changes";
+UPDATE "report" SET "told" = jsonb_path_query_array("document", '$.readings[*].measurement') || coalesce("document" -> 'changed', '[]');
+ALTER TABLE "report" ENABLE TRIGGER "report_never_changes";
+UPDATE "report_draft" SET "typed" = "typed";
