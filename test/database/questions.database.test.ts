@@ -1,6 +1,5 @@
 import { randomUUID } from "node:crypto";
 import { beforeAll, beforeEach, describe, expect, it } from "vitest";
-import { readInstructions, type Place } from "@/engine/instructions";
 import { callAccess, type CallAccess } from "@/features/calls/access";
 import { placeNotes, textOfTester, unansweredCount } from "@/features/questions/data";
 import {
@@ -10,17 +9,21 @@ import {
   takeBackTrouble,
   tellTrouble,
 } from "@/features/questions/mutations";
-import { askedPlaces, pagesOfPlace, troubledPlaces } from "@/features/questions/said-data";
-import { saidQuerySchema, type SaidQuery } from "@/features/questions/said-query";
-import { storeCall } from "@/features/reports/document-mutations";
+import { askedPlaces } from "@/features/questions/said-data";
 import type { TesterAccess } from "@/features/testers/access";
 import { database } from "@/server/database";
 import type { Viewer } from "@/server/viewer";
-import { callDocument, reader } from "../factories/call";
-import { patternDocument } from "../factories/pattern";
-import { makeAccount } from "./make-account";
-
-const TEXT = "# Body\n\nCast on 98 (118).\n\nRow 1: work to the end.\n";
+import {
+  callQuestions,
+  callTroubles,
+  newCall,
+  newestRevision,
+  person,
+  placeAt,
+  saidQuery,
+  testerOf,
+  TEXT,
+} from "./questions-call";
 
 let designer: Viewer;
 let owner: CallAccess;
@@ -31,60 +34,7 @@ let bea: TesterAccess;
 let zoe: TesterAccess;
 let otherOwner: CallAccess;
 
-async function person(): Promise<Viewer> {
-  const { id, name, email } = await makeAccount();
-  return { accountId: id, name, email, unit: "cm" };
-}
-
-async function newCall(viewer: Viewer): Promise<CallAccess> {
-  const call = callDocument([reader("ann", { bust: 100 }), reader("bea", { bust: 101 })], {
-    pattern: patternDocument({ instructions: TEXT }),
-  });
-  const { callId } = await storeCall(viewer, { call, title: "Invented call" });
-  return await callAccess(viewer, callId, "editor");
-}
-
-/** What `testerAccess` proves of who has come by her link; the cookie of a request is not to be had here. */
-async function testerOf({ callId }: CallAccess, code: string): Promise<TesterAccess> {
-  const { id } = await database().tester.update({
-    where: { callId_code: { callId, code } },
-    data: { invitedAt: new Date(), acceptedAt: new Date(), revisionId: await newestRevision(callId) },
-  });
-  return { testerId: id, callId, accountId: null, linkVersion: 1 } as TesterAccess;
-}
-
-async function newestRevision(callId: string): Promise<string> {
-  const row = await database().revision.findFirstOrThrow({ where: { pattern: { calls: { some: { id: callId } } } } });
-  return row.id;
-}
-
-function placeAt(block: number): Place {
-  const found = readInstructions(TEXT)[block];
-  if (found === undefined) throw new Error("no such block");
-  return found.place;
-}
-
 const sent = (change: object = {}) => ({ revisionId, place: placeAt(1), submissionKey: randomUUID(), ...change });
-
-const saidQuery = (query: Partial<SaidQuery> = {}): SaidQuery => saidQuerySchema.parse(query);
-
-/** Every question that the designer's page shows, the earliest first. */
-async function callQuestions(access: CallAccess) {
-  const { places } = await askedPlaces(access, { instructions: TEXT }, saidQuery());
-  const questions = places.flatMap(({ said, threads }) =>
-    threads.flatMap(({ shown, answer, answeredAt, answeredBy }) =>
-      shown.map(({ id, ...question }) => {
-        return { ...question, questionId: id, answer, answeredAt, answeredBy, place: said[0]?.place };
-      }),
-    ),
-  );
-  return questions.toSorted((one, other) => one.saidAt.getTime() - other.saidAt.getTime());
-}
-
-async function callTroubles(access: CallAccess) {
-  const { places } = await troubledPlaces(access, { instructions: TEXT }, saidQuery());
-  return places.flatMap(({ troubles }) => troubles.shown);
-}
 
 async function asked(tester: TesterAccess, asks: string) {
   await askQuestion(tester, { ...sent(), asks });
@@ -272,69 +222,5 @@ describe("a trouble spot", () => {
     await takeBackTrouble(ann, id);
     await takeBackTrouble(ann, id);
     expect(await callTroubles(owner)).toEqual([]);
-  });
-});
-
-describe("what is said of a text by many", () => {
-  /** Seventy questions at one place and one at another, half of the seventy answered; by testers of one size. */
-  async function manySaid(): Promise<void> {
-    const ids = Array.from({ length: 70 }, () => randomUUID());
-    await database().question.createMany({
-      data: ids.map((id, at) => ({
-        ...{ id, callId: owner.callId, testerId: ann.testerId, revisionId, submissionKey: id, asks: `Question ${at}` },
-        ...{ place: { ...placeAt(1) }, createdAt: new Date(Date.UTC(2026, 0, 1, 0, at)) },
-      })),
-    });
-    await answerQuestions(owner, { questionIds: ids.slice(0, 35), answer: "So.", seenAt: null });
-    await askQuestion(bea, { ...sent({ place: placeAt(2) }), asks: "Elsewhere?" });
-  }
-
-  it("is shown place by place, a few of each and how many there are", async () => {
-    await manySaid();
-    const page = await askedPlaces(owner, { instructions: TEXT }, saidQuery());
-    expect(page).toMatchObject({ waiting: 36, page: 1, pages: 1 });
-    const [first, second] = page.places;
-    expect(first?.threads.map(({ answer, many, ids, shown }) => [answer, many, ids.length, shown.length])).toEqual([
-      ["So.", 35, 35, 5],
-      [null, 35, 35, 5],
-    ]);
-    expect(first?.threads[0]?.shown.map(({ asks }) => asks)).toEqual([0, 1, 2, 3, 4].map((at) => `Question ${at}`));
-    expect(second?.threads).toMatchObject([{ answer: null, many: 1, shown: [{ asks: "Elsewhere?" }] }]);
-  });
-
-  it("is all to be read at its own place, page by page", async () => {
-    await manySaid();
-    const [{ key } = { key: "" }] = (await askedPlaces(owner, { instructions: TEXT }, saidQuery())).places;
-    const read = async (page: number) => {
-      const { places } = await askedPlaces(owner, { instructions: TEXT }, saidQuery({ at: key, page }));
-      expect(places).toHaveLength(1);
-      return places.flatMap(({ threads }) => threads);
-    };
-    expect(pagesOfPlace(await read(1))).toBe(2);
-    const asks = [...(await read(1)), ...(await read(2))].flatMap(({ shown }) =>
-      shown.map((question) => question.asks),
-    );
-    expect(new Set(asks).size).toBe(70);
-  });
-
-  it("has first the place where most testers stumbled, each counted once, and by size", async () => {
-    for (const tester of [ann, ann, bea])
-      await tellTrouble(tester, { ...sent({ place: placeAt(2) }), happened: "Oh", did: "" });
-    for (const _ of [1, 2, 3, 4]) await tellTrouble(ann, { ...sent(), happened: "Again", did: "" });
-    const { places } = await troubledPlaces(owner, { instructions: TEXT }, saidQuery());
-    expect(places.map(({ troubles: { testers, many } }) => [testers, many])).toEqual([
-      [2, 3],
-      [1, 4],
-    ]);
-    expect(Object.values(places[0]?.troubles.sizes ?? {}).reduce((sum, many) => sum + many, 0)).toBe(2);
-  });
-
-  it("is told to no stranger, whatever proof they forge", async () => {
-    await manySaid();
-    await tellTrouble(ann, { ...sent(), happened: "Oh", did: "" });
-    const { accountId } = await person();
-    const forged = { ...owner, pattern: { ...owner.pattern, accountId } };
-    expect((await askedPlaces(forged, { instructions: TEXT }, saidQuery())).places).toEqual([]);
-    expect((await troubledPlaces(forged, { instructions: TEXT }, saidQuery())).places).toEqual([]);
   });
 });

@@ -1,7 +1,6 @@
 import "server-only";
-import type { ApplicantsDocument } from "@/engine/pattern";
+import type { ApplicantsDocument, PatternDocument } from "@/engine/pattern";
 import type { CallAccess } from "@/features/calls/access";
-import type { LoadedCall } from "@/features/calls/loaders";
 import type { TesterDates } from "@/features/openings/schema";
 import { dayAt, daysAfter } from "@/server/time-zone";
 import { placingQuestion } from "./applicants-document";
@@ -44,8 +43,15 @@ export interface LoadedPlaces {
   readonly laterDates: TesterDates | null;
 }
 
-/** All that the page of places shows. It calculates nothing: see `calculatePlacing`. */
-export async function loadPlaces({ access, revision, viewer }: LoadedCall, query: PlacesQuery): Promise<LoadedPlaces> {
+/**
+ * All that the page of places shows. It calculates nothing: see `calculatePlacing`.
+ *
+ * @param from who signs the invitations.
+ */
+export async function loadPlaces(
+  access: CallAccess,
+  { query, pattern, from }: { readonly query: PlacesQuery; readonly pattern: PatternDocument; readonly from: string },
+): Promise<LoadedPlaces> {
   const now = new Date();
   const [stored, record, invited] = await Promise.all([
     storedPlacing(access, now),
@@ -58,7 +64,7 @@ export async function loadPlaces({ access, revision, viewer }: LoadedCall, query
   return {
     ...{ status, timeZone, isPublished: opening !== null, loss: lossOf(record) },
     loaded: await loadBoard(access, { stored, query, now }),
-    invitations: invitationViews(invited, { from: viewer.name, pattern: revision.document, opening, timeZone }),
+    invitations: invitationViews(invited, { from, pattern, opening, timeZone }),
     endsOn: daysAfter(today, DAYS_TO_ANSWER),
     laterDates: opening === null ? null : laterDates(opening.dates, { today, daysLater: daysAfter }),
   };

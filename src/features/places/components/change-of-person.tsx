@@ -1,6 +1,6 @@
 import type { BoardPerson } from "../board-people";
 import { ChangePlace } from "./change-place";
-import type { PlacesFrame } from "./placing-table";
+import type { PlacesFrame } from "./places-frame";
 
 /**
  * How the rows of a table let places be changed: the address, and the form of whoever is being changed.

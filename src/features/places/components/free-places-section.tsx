@@ -4,7 +4,7 @@ import { fitWord } from "../fit-words";
 import type { LoadedBoard, LoadedPlaces } from "../loaders";
 import type { StoredSide } from "../stored-placing";
 import { FillForm, type FillChoice } from "./fill-form";
-import type { PlacesFrame } from "./placing-table";
+import type { PlacesFrame } from "./places-frame";
 import { bodyWords } from "./short-sizes";
 import { STATE_WORDS } from "./standing-words";
 

@@ -1,6 +1,6 @@
 import Link from "next/link";
 import type { LoadedBoard } from "../loaders";
-import type { PlacesFrame } from "./placing-table";
+import type { PlacesFrame } from "./places-frame";
 
 /** Who is not considered at all, and why: no word, a no, a maybe, a body that is not known. */
 export function LeftOut({ loaded, frame }: { readonly loaded: LoadedBoard; readonly frame: PlacesFrame }) {

@@ -1,5 +1,4 @@
 import Link from "next/link";
-import type { LengthUnit } from "@/engine/units";
 import { formatLength } from "@/ui/format-length";
 import { Paging } from "@/ui/paging";
 import { TABLE, TABLE_HEAD, TableFrame } from "@/ui/table-frame";
@@ -7,23 +6,10 @@ import type { BoardPerson } from "../board-people";
 import { differenceWords, fitWord } from "../fit-words";
 import type { LoadedBoard } from "../loaders";
 import { isDrawn } from "../placing-crowd";
-import type { PlacesQuery } from "../schema";
 import type { StoredSize } from "../stored-placing";
 import { changeOf } from "./change-of-person";
 import { PlacedRows, type PlacedWords } from "./person-rows";
-
-export interface PlacesFrame {
-  readonly callId: string;
-  /** She may change places, and the call is open. */
-  readonly mayAct: boolean;
-  readonly unit: LengthUnit;
-  /** Labels of the body measurements that decide the fit. */
-  readonly measurements: readonly string[];
-  readonly sizeChoices: readonly { readonly id: string; readonly label: string }[];
-  readonly query: PlacesQuery;
-  /** This page's address where something else of it is asked for. */
-  readonly hrefWith: (change: PlacesQuery) => string;
-}
+import type { PlacesFrame } from "./places-frame";
 
 interface PlacingTableProps {
   readonly loaded: LoadedBoard;

@@ -6,7 +6,7 @@ import { BodyRuler } from "./body-ruler";
 import { MARK_WORDS, PersonShape } from "./person-shape";
 import type { RulerPerson } from "./ruler-layout";
 import { marksOn, personSays, rulerDescription, rulerOfBoard } from "./ruler-of-board";
-import type { PlacesFrame } from "./placing-table";
+import type { PlacesFrame } from "./places-frame";
 
 interface RulerSectionProps {
   readonly loaded: LoadedBoard;

@@ -2,7 +2,7 @@ import { Notice } from "@/ui/notice";
 import { Section } from "@/ui/section";
 import { Sheet } from "@/ui/sheet";
 import type { LoadedBoard } from "../loaders";
-import type { PlacesFrame } from "./placing-table";
+import type { PlacesFrame } from "./places-frame";
 import { SendForm } from "./send-form";
 
 interface SendPanelProps {

@@ -5,7 +5,7 @@ import { TABLE, TABLE_HEAD, TableFrame } from "@/ui/table-frame";
 import type { LoadedBoard } from "../loaders";
 import { changeOf } from "./change-of-person";
 import { WaitingRows } from "./person-rows";
-import type { PlacesFrame } from "./placing-table";
+import type { PlacesFrame } from "./places-frame";
 
 interface WaitingTableProps {
   readonly loaded: LoadedBoard;

@@ -10,9 +10,9 @@ export const metadata: Metadata = { title: "Places" };
 export default async function PlacesPage({ params, searchParams }: PageProps<"/calls/[callId]/places">) {
   const { callId } = await params;
   const loaded = await loadCall(callId);
-  const { call, mayEdit, revision, viewer } = loaded;
+  const { access, call, mayEdit, revision, viewer } = loaded;
   const query = placesQuerySchema.parse(await searchParams);
-  const places = await loadPlaces(loaded, query);
+  const places = await loadPlaces(access, { query, pattern: revision.document, from: viewer.name });
   const considering = query.with ?? places.loaded?.considering ?? "yes";
   const download = (
     <a href={`/calls/${callId}/places/export?with=${considering}`} className="text-link">
