@@ -158,7 +158,7 @@ export const ACTIONS: Readonly<Record<string, ActionRow>> = {
     answers: signedIn<ActionAnswer>("signed-out", "done"),
   },
   "questions/actions.ts answer": {
-    sends: ({ callId }) => ({ form: { callId, "questions[]": randomUUID(), seenAt: "", answer: "Yes." } }),
+    sends: ({ callId }) => ({ form: { callId, questions: randomUUID(), seenAt: "", answer: "Yes." } }),
     answers: EDITS,
   },
   "questions/actions.ts ask": {

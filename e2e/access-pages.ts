@@ -61,6 +61,7 @@ export const PAGES: Readonly<Record<string, PageRow>> = {
   "/calls/[callId]/method": { path: ({ callId }) => `/calls/${callId}/method`, answers: SEES },
   "/calls/[callId]/questions": { path: ({ callId }) => `/calls/${callId}/questions`, answers: SEES },
   "/calls/[callId]/places": { path: ({ callId }) => `/calls/${callId}/places`, answers: SEES },
+  "/calls/[callId]/places/state": { path: ({ callId }) => `/calls/${callId}/places/state`, answers: SEES },
   "/calls/[callId]/places/export": { path: ({ callId }) => `/calls/${callId}/places/export`, answers: SEES },
   "/calls/[callId]/progress": { path: ({ callId }) => `/calls/${callId}/progress`, answers: SEES },
   "/calls/[callId]/progress/[testerId]": {

@@ -2,6 +2,7 @@ import type { EngineTask } from "@/engine/engine-task";
 import { analyseCall, nextCallToAnalyse } from "@/features/analyses/mutations";
 import { nextPlan, runPlan } from "@/features/analyses/plan-mutations";
 import { nextGrading, runGrading } from "@/features/gradings/mutations";
+import { nextPlacing, runPlacing } from "@/features/places/placing-mutations";
 import { environment } from "@/server/environment";
 import { log } from "@/server/log";
 import { TaskInterrupted, type RunTask } from "@/server/run-task";
@@ -51,6 +52,7 @@ const lanes = [
     { name: "run-grading", next: nextGrading, run: runGrading },
     { name: "run-plan", next: nextPlan, run: runPlan },
   ]),
+  startLane([{ name: "run-placing", next: nextPlacing, run: runPlacing }]),
 ];
 const listening = listen({
   connectionString: environment().DATABASE_URL,

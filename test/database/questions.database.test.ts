@@ -1,15 +1,7 @@
 import { randomUUID } from "node:crypto";
 import { beforeAll, beforeEach, describe, expect, it } from "vitest";
-import { readInstructions, type Place } from "@/engine/instructions";
 import { callAccess, type CallAccess } from "@/features/calls/access";
-import {
-  callQuestions,
-  callTroubles,
-  placeNotes,
-  textOfTester,
-  unansweredCount,
-  type CallQuestion,
-} from "@/features/questions/data";
+import { placeNotes, textOfTester, unansweredCount } from "@/features/questions/data";
 import {
   answerQuestions,
   askQuestion,
@@ -17,15 +9,21 @@ import {
   takeBackTrouble,
   tellTrouble,
 } from "@/features/questions/mutations";
-import { storeCall } from "@/features/reports/document-mutations";
+import { askedPlaces } from "@/features/questions/said-data";
 import type { TesterAccess } from "@/features/testers/access";
 import { database } from "@/server/database";
 import type { Viewer } from "@/server/viewer";
-import { callDocument, reader } from "../factories/call";
-import { patternDocument } from "../factories/pattern";
-import { makeAccount } from "./make-account";
-
-const TEXT = "# Body\n\nCast on 98 (118).\n\nRow 1: work to the end.\n";
+import {
+  callQuestions,
+  callTroubles,
+  newCall,
+  newestRevision,
+  person,
+  placeAt,
+  saidQuery,
+  testerOf,
+  TEXT,
+} from "./questions-call";
 
 let designer: Viewer;
 let owner: CallAccess;
@@ -36,42 +34,9 @@ let bea: TesterAccess;
 let zoe: TesterAccess;
 let otherOwner: CallAccess;
 
-async function person(): Promise<Viewer> {
-  const { id, name, email } = await makeAccount();
-  return { accountId: id, name, email, unit: "cm" };
-}
-
-async function newCall(viewer: Viewer): Promise<CallAccess> {
-  const call = callDocument([reader("ann", { bust: 100 }), reader("bea", { bust: 101 })], {
-    pattern: patternDocument({ instructions: TEXT }),
-  });
-  const { callId } = await storeCall(viewer, { call, title: "Invented call" });
-  return await callAccess(viewer, callId, "editor");
-}
-
-/** What `testerAccess` proves of who has come by her link; the cookie of a request is not to be had here. */
-async function testerOf({ callId }: CallAccess, code: string): Promise<TesterAccess> {
-  const { id } = await database().tester.update({
-    where: { callId_code: { callId, code } },
-    data: { invitedAt: new Date(), acceptedAt: new Date(), revisionId: await newestRevision(callId) },
-  });
-  return { testerId: id, callId, accountId: null, linkVersion: 1 } as TesterAccess;
-}
-
-async function newestRevision(callId: string): Promise<string> {
-  const row = await database().revision.findFirstOrThrow({ where: { pattern: { calls: { some: { id: callId } } } } });
-  return row.id;
-}
-
-function placeAt(block: number): Place {
-  const found = readInstructions(TEXT)[block];
-  if (found === undefined) throw new Error("no such block");
-  return found.place;
-}
-
 const sent = (change: object = {}) => ({ revisionId, place: placeAt(1), submissionKey: randomUUID(), ...change });
 
-async function asked(tester: TesterAccess, asks: string): Promise<CallQuestion> {
+async function asked(tester: TesterAccess, asks: string) {
   await askQuestion(tester, { ...sent(), asks });
   const question = (await callQuestions(owner)).find((one) => one.asks === asks);
   if (question === undefined) throw new Error("not stored");
@@ -167,6 +132,22 @@ describe("an answer", () => {
     expect(answers).toEqual(["Both.", "Both.", null]);
   });
 
+  it("stands once with all questions that it serves, the earliest first; what waits stands last, apart", async () => {
+    const [a, b, d] = [await asked(ann, "a"), await asked(bea, "b"), await asked(bea, "d")];
+    await asked(ann, "c");
+    const give = (answer: string, ...questions: readonly { readonly questionId: string }[]) =>
+      answerQuestions(owner, { questionIds: questions.map(({ questionId }) => questionId), answer, seenAt: null });
+    await give("Sooner.", b);
+    await give("Later.", a, d);
+    const { places } = await askedPlaces(owner, { instructions: TEXT }, saidQuery());
+    const threads = places.flatMap((place) => place.threads);
+    expect(threads.map(({ answer, shown }) => [answer, shown.map(({ asks }) => asks)])).toEqual([
+      ["Sooner.", ["b"]],
+      ["Later.", ["a", "d"]],
+      [null, ["c"]],
+    ]);
+  });
+
   it("is changed over the one that was read, and over no other", async () => {
     const { questionId } = await asked(ann, "When?");
     const give = (answer: string, seenAt: Date | null) =>
@@ -226,11 +207,15 @@ describe("a trouble spot", () => {
     await Promise.all([tellTrouble(ann, told), tellTrouble(ann, told)]);
     const [trouble, ...more] = await callTroubles(owner);
     expect(more).toEqual([]);
-    expect(trouble).toMatchObject({ testerCode: "ann", happened: "Four too many", did: "Ripped back" });
+    expect(trouble).toMatchObject({
+      tester: { name: "ann", size: "small" },
+      happened: "Four too many",
+      did: "Ripped back",
+    });
     expect((await placeNotes(ann)).troubles).toHaveLength(1);
     expect((await placeNotes(bea)).troubles).toEqual([]);
     expect(await callTroubles(otherOwner)).toEqual([]);
-    const id = trouble?.troubleId ?? "";
+    const id = trouble?.id ?? "";
     await takeBackTrouble(bea, id);
     await takeBackTrouble(zoe, id);
     expect(await callTroubles(owner)).toHaveLength(1);

@@ -3,7 +3,7 @@ export type { AssignmentProblem } from "./assignment/assignment-problem";
 export { bodyRuler, type RulerMark } from "./body-ruler";
 export { chanceOfFinishers } from "./chance-of-finishers";
 export { fillPlace, type Successor } from "./fill-place";
-export { fitInSize, REACH, type Applicant, type BodyDifference, type FitInSize } from "./fit-in-size";
+export { fitInSize, fitOnMarks, REACH, type Applicant, type BodyDifference, type FitInSize } from "./fit-in-size";
 export { invitationsFor } from "./invitations-for";
 export {
   placeApplicants,

@@ -44,24 +44,16 @@ export interface CallTester {
 
 /** What the call is called, and how many testers it has. */
 export async function currentCall(access: CallAccess): Promise<CurrentCall> {
-  const row = await database().call.findUnique({
-    where: callScope(access),
-    select: {
-      ...{ id: true, patternId: true, title: true, status: true, version: true },
-      pattern: { select: { invented: true } },
-      _count: { select: { testers: true } },
-    },
-  });
-  if (row === null) throw new AppError("not-found");
-  return {
-    callId: row.id,
-    patternId: row.patternId,
-    title: row.title,
-    status: row.status,
-    version: row.version,
-    testers: row._count.testers,
-    invented: row.pattern.invented,
-  };
+  const { callId, pattern } = access;
+  const [call] = await database().$queryRaw<CurrentCall[]>`
+    SELECT call.id AS "callId", call.pattern_id AS "patternId", call.title, call.status::text AS status, call.version,
+      pattern.invented, (SELECT count(*)::int FROM tester WHERE tester.call_id = call.id) AS testers
+    FROM call
+    JOIN pattern ON pattern.id = call.pattern_id
+    JOIN membership ON membership.pattern_id = call.pattern_id AND membership.account_id = ${pattern.accountId}::uuid
+    WHERE call.id = ${callId}::uuid`;
+  if (call === undefined) throw new AppError("not-found");
+  return call;
 }
 
 /** The pattern's calls that reports can still be added to, the newest first. */

@@ -2,7 +2,7 @@
 
 import { revalidatePath } from "next/cache";
 import { redirect } from "next/navigation";
-import { callAccess } from "@/features/calls/access";
+import { callAccess, type CallAccess } from "@/features/calls/access";
 import type { TesterDates } from "@/features/openings/schema";
 import { actingViewer, viewerAction, type Failure } from "@/server/action";
 import { formAction, type FormFaults } from "@/server/form-action";
@@ -10,14 +10,16 @@ import { parseForm } from "@/server/read-form";
 import { endOfDay, isDayIn } from "@/server/time-zone";
 import { callTimeZone } from "./data";
 import { changePlace, fillFreePlace, givePlaces, sendPlacing } from "./mutations";
+import { calculatePlacing } from "./placing-mutations";
 import { changePlaceSchema, fillSchema, givePlacesSchema, sendSchema } from "./schema";
 
 /** Gives places anew; whom the designer has settled and who is invited stays. */
 export const solvePlaces = viewerAction(
   async (viewer, _last: Failure | undefined, form: FormData): Promise<Failure | undefined> => {
     const { callId, with: considering } = parseForm(givePlacesSchema, form);
-    await givePlaces(await callAccess(viewer, callId, "editor"), { considering, now: new Date() });
+    const access = await callAccess(viewer, callId, "editor");
     revalidatePath(`/calls/${callId}/places`);
+    await thenCalculated(access, () => givePlaces(access, { considering, now: new Date() }));
     return undefined;
   },
 );
@@ -28,7 +30,8 @@ export const settlePlace = viewerAction(
     const { callId, applicationId, kind, size = "" } = parseForm(changePlaceSchema, form);
     const access = await callAccess(viewer, callId, "editor");
     revalidatePath(`/calls/${callId}/places`);
-    await changePlace(access, { applicationId, change: kind === "move" ? { kind, size } : { kind } });
+    const change = kind === "move" ? { kind, size } : { kind };
+    await thenCalculated(access, () => changePlace(access, { applicationId, change }));
     return undefined;
   },
 );
@@ -39,9 +42,9 @@ export const sendInvitations = formAction(sendSchema, async ({ callId, saw, ends
   const timeZone = await callTimeZone(access);
   const faults = endFaults(endsOn, timeZone);
   if (faults !== undefined) return faults;
-  // Also where it is refused, so that she sees how the placing stands now.
   revalidatePath(`/calls/${callId}/places`);
-  const sent = await sendPlacing(access, { saw, endsAt: endOfDay(endsOn, timeZone) });
+  const endsAt = endOfDay(endsOn, timeZone);
+  const sent = await thenCalculated(access, () => sendPlacing(access, { saw, endsAt }));
   redirect(`/calls/${callId}/places?sent=${sent}#invitations`);
 });
 
@@ -53,9 +56,18 @@ export const fillPlaceAgain = formAction(fillSchema, async ({ callId, applicatio
   if (Object.keys(faults).length > 0) return faults;
   revalidatePath(`/calls/${callId}/places`);
   const endsAt = endOfDay(endsOn, timeZone);
-  await fillFreePlace(access, { applicationId, size, endsAt, dates, now: new Date() });
+  await thenCalculated(access, () => fillFreePlace(access, { applicationId, size, endsAt, dates, now: new Date() }));
   redirect(`/calls/${callId}/places?sent=1#invitations`);
 });
+
+/** Also where it is refused, what she is shown next is how it stands now. */
+async function thenCalculated<Result>(access: CallAccess, write: () => Promise<Result>): Promise<Result> {
+  try {
+    return await write();
+  } finally {
+    await calculatePlacing(access);
+  }
+}
 
 function endFaults(endsOn: string, timeZone: string): FormFaults | undefined {
   if (!isDayIn(endsOn, timeZone)) return { endsOn: [noDay(timeZone)] };

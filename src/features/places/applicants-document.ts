@@ -1,9 +1,7 @@
 import { APPLICANTS_FORMAT, own, type ApplicantsDocument, type PatternDocument, type Places } from "@/engine/pattern";
 import type { Applicant, PlacingRows } from "./data";
+import type { Considering } from "./stored-placing";
 import { takesPlaceNow } from "./tester-state";
-
-/** Whom places are given to: those with a yes, or also those with a maybe. */
-export type Considering = "yes" | "maybe";
 
 export interface PlacingQuestion {
   /** What the engine answers; those who are invited have taken their places out of it. */

@@ -191,20 +191,26 @@ async function testRecords(
   return records;
 }
 
+interface InvitationRecord {
+  readonly invited: number;
+  readonly reported: number;
+}
+
 /** How many the owner has invited to calls that are closed by now, and how many of them have reported. */
-export async function invitationRecord(
-  access: CallAccess,
-): Promise<{ readonly invited: number; readonly reported: number }> {
-  const where: Prisma.TesterWhereInput = {
-    invitedAt: { not: null },
-    withdrawnAt: null,
-    call: { ...ownersOtherCalls(access), status: "closed" },
-  };
-  const [invited, reported] = await Promise.all([
-    database().tester.count({ where }),
-    database().tester.count({ where: { ...where, reports: { some: {} } } }),
-  ]);
-  return { invited, reported };
+export async function invitationRecord(access: CallAccess): Promise<InvitationRecord> {
+  const { callId, pattern } = access;
+  const [record] = await database().$queryRaw<InvitationRecord[]>`
+    SELECT count(*)::int AS invited,
+      count(*) FILTER (WHERE EXISTS (SELECT FROM report WHERE report.tester_id = tester.id))::int AS reported
+    FROM tester
+    JOIN call ON call.id = tester.call_id
+    WHERE tester.invited_at IS NOT NULL AND tester.withdrawn_at IS NULL AND call.status = 'closed' AND call.id <> ${callId}::uuid
+      AND call.pattern_id IN (
+        SELECT theirs.pattern_id FROM membership AS theirs
+        JOIN membership AS owner ON owner.account_id = theirs.account_id AND owner.role = 'owner'
+        JOIN membership AS viewer ON viewer.pattern_id = owner.pattern_id AND viewer.account_id = ${pattern.accountId}::uuid
+        WHERE theirs.role = 'owner' AND owner.pattern_id = ${pattern.patternId}::uuid)`;
+  return record ?? { invited: 0, reported: 0 };
 }
 
 /** The zone that a call's days are meant in. */

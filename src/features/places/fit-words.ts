@@ -33,7 +33,10 @@ function beyondWords(cm: number, unit: LengthUnit): string {
 }
 
 /** Which of her wishes a size is. */
-export function choiceWords({ accepts, prefers }: ApplicationDocument, size: string): string {
+export function choiceWords(
+  { accepts, prefers }: Pick<ApplicationDocument, "accepts" | "prefers">,
+  size: string,
+): string {
   if (accepts !== null && !accepts.includes(size)) return "a size she did not accept";
   const rank = prefers.indexOf(size);
   if (rank >= 0) return `her ${ordinal(rank + 1)} choice`;

@@ -1,32 +1,47 @@
-import { fillPlace, type NearestApplicant, type Successor } from "@/engine/places";
-import { own } from "@/engine/pattern";
+import { fillPlace } from "@/engine/places";
+import { own, type ApplicantsDocument } from "@/engine/pattern";
 import type { TesterDates } from "@/features/openings/schema";
 import { placesLeft } from "./applicants-document";
-import type { PlacingRows } from "./data";
-import type { PlacesBoard } from "./placing-board";
-import { takesPlaceNow, testerState, type TesterState } from "./tester-state";
+import type { Applicant, PlacingRows } from "./data";
+import type { Placed } from "./placing";
+import type { StoredSide } from "./stored-placing";
+import { takesPlaceNow } from "./tester-state";
 
-/** A size that testers have left, with places that nobody stands in. */
-export interface FreePlaces {
-  readonly size: string;
-  readonly label: string;
-  readonly free: number;
-  readonly left: readonly { readonly name: string; readonly state: TesterState }[];
-  readonly successors: readonly Successor[];
-  readonly nearest: readonly NearestApplicant[];
+/** More than this cannot be weighed against each other. */
+const MOST_CHOICES = 5;
+
+/** Of more who left a size, only how many. */
+const MOST_LEFT = 10;
+
+interface Standing {
+  readonly document: ApplicantsDocument;
+  readonly placed: readonly Placed[];
+  readonly waiting: readonly Applicant[];
+  readonly now: Date;
 }
 
 /** Sizes where a place fell free, each with those of the waiting who may have it, the best first. */
-export function freePlaces(rows: PlacingRows, board: PlacesBoard, now: Date): FreePlaces[] {
+export function freePlaces(rows: PlacingRows, { document, placed, waiting, now }: Standing): StoredSide["free"] {
   const left = placesLeft(rows, now);
-  const waiting = board.waiting.flatMap(({ applicant }) => (applicant?.hold === null ? [applicant.code] : []));
-  return rows.pattern.sizes.flatMap(({ id: size, label }) => {
+  const ids = new Map(
+    waiting.flatMap(({ code, hold, applicationId }) => (hold === null ? [[code, applicationId]] : [])),
+  );
+  return rows.pattern.sizes.flatMap(({ id: size }) => {
     const gone = rows.testers.filter((tester) => tester.size === size && !takesPlaceNow(tester, now));
-    const standing = board.placed.filter((placed) => placed.size === size).length;
+    const standing = placed.filter((each) => each.size === size).length;
     const free = Math.min(gone.length, (own(left, size)?.wanted ?? 0) - standing);
     if (free <= 0) return [];
-    const names = gone.map((tester) => ({ name: tester.name, state: testerState(tester, now) }));
-    return [{ size, label, free, left: names, ...fillPlace({ document: board.question, size, waiting }) }];
+    const { successors } = fillPlace({ document, size, waiting: [...ids.keys()] });
+    return [
+      {
+        ...{ size, free },
+        left: { many: gone.length, first: gone.slice(0, MOST_LEFT).map(({ testerId }) => testerId) },
+        successors: successors.slice(0, MOST_CHOICES).flatMap(({ applicant, reason: { isFirstChoice } }) => {
+          const application = ids.get(applicant);
+          return application === undefined ? [] : [{ application, isFirstChoice }];
+        }),
+      },
+    ];
   });
 }
 

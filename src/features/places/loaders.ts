@@ -1,25 +1,40 @@
 import "server-only";
-import type { ApplicantsDocument } from "@/engine/pattern";
+import type { ApplicantsDocument, PatternDocument } from "@/engine/pattern";
 import type { CallAccess } from "@/features/calls/access";
 import type { TesterDates } from "@/features/openings/schema";
 import { dayAt, daysAfter } from "@/server/time-zone";
-import { placingQuestion, type Considering } from "./applicants-document";
-import { invitationRecord, NO_ZONE, placingRows, type PlacingRows } from "./data";
-import { freePlaces, laterDates, type FreePlaces } from "./free-places";
+import { placingQuestion } from "./applicants-document";
+import { BoardPeople } from "./board-people";
+import { invitationRecord, NO_ZONE, placingRows } from "./data";
+import { laterDates } from "./free-places";
+import { invitationViews, type InvitationPage } from "./invitation-views";
 import { lossOf, type Loss } from "./places-loss";
-import { placesBoard, type PlacesBoard } from "./placing-board";
+import { usualConsidering } from "./placing";
+import { invitedPage, placingPeople, storedPlacing, type PlacingStatus, type StoredPlacing } from "./placing-data";
 import type { PlacesQuery } from "./schema";
+import { shownPeople, shownPositions, toldPeople, type ShownPeople } from "./shown-people";
+import type { Considering, StoredBoard, StoredSide } from "./stored-placing";
 
 /** How long an invitation is good for unless she says otherwise. */
 const DAYS_TO_ANSWER = 7;
 
-export interface LoadedPlaces {
-  readonly rows: PlacingRows;
+/** What was calculated last of who stands where, and the people of it that the page shows. */
+export interface LoadedBoard {
+  readonly board: StoredBoard;
   readonly considering: Considering;
-  readonly board: PlacesBoard;
-  readonly free: readonly FreePlaces[];
+  /** The board's part for that. */
+  readonly side: StoredSide;
+  readonly shown: ShownPeople;
+  readonly people: BoardPeople;
+}
+
+export interface LoadedPlaces {
+  readonly status: PlacingStatus;
+  readonly isPublished: boolean;
+  /** Null until it has been calculated. */
+  readonly loaded: LoadedBoard | null;
+  readonly invitations: InvitationPage;
   readonly loss: Loss;
-  readonly now: Date;
   /** The call's. */
   readonly timeZone: string;
   /** The day that an invitation ends on unless she says otherwise. */
@@ -28,32 +43,53 @@ export interface LoadedPlaces {
   readonly laterDates: TesterDates | null;
 }
 
-/** All that the page of places shows. */
-export async function loadPlaces(access: CallAccess, query: PlacesQuery): Promise<LoadedPlaces> {
+/**
+ * All that the page of places shows. It calculates nothing: see `calculatePlacing`.
+ *
+ * @param from who signs the invitations.
+ */
+export async function loadPlaces(
+  access: CallAccess,
+  { query, pattern, from }: { readonly query: PlacesQuery; readonly pattern: PatternDocument; readonly from: string },
+): Promise<LoadedPlaces> {
   const now = new Date();
-  const [rows, record] = await Promise.all([placingRows(access), invitationRecord(access)]);
-  const considering = query.with ?? usualConsidering(rows);
-  const board = placesBoard(rows, { considering, now });
-  const timeZone = rows.opening?.timeZone ?? NO_ZONE;
+  const [stored, record, invited] = await Promise.all([
+    storedPlacing(access, now),
+    invitationRecord(access),
+    invitedPage(access, { page: query.invited ?? 1, now }),
+  ]);
+  const { status, opening } = stored;
+  const timeZone = opening?.timeZone ?? NO_ZONE;
   const today = dayAt(now, timeZone);
   return {
-    ...{ rows, considering, board, now, timeZone },
-    free: freePlaces(rows, board, now),
-    loss: lossOf(record),
+    ...{ status, timeZone, isPublished: opening !== null, loss: lossOf(record) },
+    loaded: await loadBoard(access, { stored, query, now }),
+    invitations: invitationViews(invited, { from, pattern, opening, timeZone }),
     endsOn: daysAfter(today, DAYS_TO_ANSWER),
-    laterDates: rows.opening === null ? null : laterDates(rows.opening.dates, { today, daysLater: daysAfter }),
+    laterDates: opening === null ? null : laterDates(opening.dates, { today, daysLater: daysAfter }),
   };
 }
 
-/** The question that the page puts to the engine, as a document. */
+interface Asked {
+  readonly stored: StoredPlacing;
+  readonly query: PlacesQuery;
+  readonly now: Date;
+}
+
+async function loadBoard(access: CallAccess, { stored, query, now }: Asked): Promise<LoadedBoard | null> {
+  const { board } = stored;
+  if (board === null) return null;
+  const considering = query.with ?? board.usual;
+  const side = board[considering];
+  const shown = shownPeople(board, side, query);
+  const positions = shownPositions(board, side, shown);
+  const rows = await placingPeople(access, { positions, ...toldPeople(side, query) });
+  return { board, considering, side, shown, people: new BoardPeople(board, rows, { considering, now }) };
+}
+
+/** The question that giving places puts to the engine, as a document. */
 export async function loadApplicantsDocument(access: CallAccess, query: PlacesQuery): Promise<ApplicantsDocument> {
   const rows = await placingRows(access);
   const considering = query.with ?? usualConsidering(rows);
   return placingQuestion(rows, { considering, now: new Date() }).document;
-}
-
-/** Where somebody with a maybe has been given a place, they are considered until the designer says otherwise. */
-function usualConsidering({ applicants }: PlacingRows): Considering {
-  const isMaybePlaced = applicants.some(({ word, size, hold }) => word === "maybe" && size !== null && hold === null);
-  return isMaybePlaced ? "maybe" : "yes";
 }

@@ -9,9 +9,10 @@ import { inviteApplicants } from "@/features/testers/mutations";
 import type { Prisma } from "@/generated/prisma/client";
 import { AppError } from "@/server/errors";
 import { inTransaction, type Connection } from "@/server/transaction";
-import { placesLeft, placingQuestion, sizeOf, type Considering } from "./applicants-document";
+import { placesLeft, placingQuestion, sizeOf } from "./applicants-document";
 import { placingRows } from "./data";
 import { answeredSizes, placedNow, placingName } from "./placing";
+import type { Considering } from "./stored-placing";
 
 /**
  * Gives places anew to all whom the designer has not settled by hand and who are not invited yet.

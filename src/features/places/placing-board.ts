@@ -1,120 +1,175 @@
 import "server-only";
-import { own, type ApplicantsDocument } from "@/engine/pattern";
+import { own } from "@/engine/pattern";
+import { bodyRuler, placeApplicants, type PlacedApplicants } from "@/engine/places";
 import {
-  fitInSize,
-  type Applicant as EngineApplicant,
-  type FitInSize,
-  type PlacedApplicant,
-  type PlacedApplicants,
-  type ShortSize,
-  type WaitingApplicant,
-} from "@/engine/places";
-import { choiceWords } from "./fit-words";
-import { fitMeasurements, placesLeft, placingQuestion, type Considering } from "./applicants-document";
+  countConsidered,
+  fitMeasurements,
+  placesLeft,
+  placingQuestion,
+  type PlacingQuestion,
+} from "./applicants-document";
 import type { Applicant, PlacedTester, PlacingRows } from "./data";
-import { placedByEngine } from "./placed-by-engine";
-import { answeredSizes, placedNow, type Placed } from "./placing";
-import { PlaceWords } from "./reason-words";
-import { takesPlaceNow, testerState, type TesterState } from "./tester-state";
+import { freePlaces } from "./free-places";
+import { answeredSizes, placedNow, placingName, usualConsidering, type Placed } from "./placing";
+import { crowdOf, isDrawn, MANY } from "./placing-crowd";
+import type { Answer, Considering, PersonAnswer, StoredBoard, StoredSide, StoredSize } from "./stored-placing";
+import { takesPlaceNow, testerState } from "./tester-state";
 
-/** Whether somebody stands in a size by the solver's word, by the designer's, or is past both. */
-export type Standing = "placed" | "locked" | "waiting" | Extract<TesterState, "invited" | "accepted" | "brought in">;
+/** Of more whom giving places anew would move, or whose body is not known, only how many. */
+const MOST_TOLD = 6;
+const MOST_WITHOUT_BODY = 10;
 
-/** A person on the ruler and in the table. */
-export interface BoardPerson {
-  readonly key: string;
-  readonly name: string;
-  readonly standing: Standing;
+/** Somebody on the board, at her position. */
+export interface BoardRow {
   /** Null where she waits. */
   readonly size: string | null;
-  readonly body: Readonly<Record<string, number>>;
-  /** Null where her body is not known where it decides the fit, or where she stands in no size. */
-  readonly fit: FitInSize | null;
-  /** Null of those whose wishes are not known. */
-  readonly choice: string | null;
-  readonly why: string;
+  readonly application: string | null;
+  readonly tester: string | null;
   /** Null of testers: nothing moves them any more. */
-  readonly applicant: Applicant | null;
+  readonly answer: PersonAnswer | null;
 }
 
-export interface BoardSize {
-  readonly id: string;
-  readonly label: string;
-  /** The body that it is made for, in the order of the document's `fitBy`. */
-  readonly bodyCm: readonly number[];
-  readonly least: number;
-  readonly wanted: number;
-  /** Testers first, then who would be invited. */
-  readonly people: readonly BoardPerson[];
-  readonly invited: number;
-  /** More than its places. */
-  readonly over: number;
-  /** Fewer than its least. */
-  readonly missing: number;
-  /** Who comes nearest to a size that is short; null where it is not, or where solving again would fill it. */
-  readonly nearest: readonly Nearest[] | null;
+export interface CalculatedPlacing {
+  readonly board: StoredBoard;
+  /** By position. */
+  readonly people: readonly BoardRow[];
+  /** When the next unanswered invitation ends. */
+  readonly validUntil: Date | null;
 }
 
-export interface Nearest {
-  readonly name: string;
-  readonly fit: FitInSize;
-  /** What it would take, in sentences. */
-  readonly takes: string;
-}
-
-/** Somebody whom solving again would put elsewhere; null: among those who wait. */
-export interface WouldMove {
-  readonly name: string;
-  readonly from: string | null;
-  readonly to: string | null;
-}
-
-export interface PlacesBoard {
-  readonly question: ApplicantsDocument;
-  readonly placed: readonly Placed[];
-  readonly sizes: readonly BoardSize[];
-  readonly waiting: readonly BoardPerson[];
-  readonly withoutBody: readonly { readonly name: string; readonly missing: readonly string[] }[];
-  /** Null where it cannot be solved, for more are locked in a size than it has places. */
-  readonly wouldMove: readonly WouldMove[] | null;
-}
-
-/** What stands where by now, and what solving anew would make of it. */
-export function placesBoard(
-  rows: PlacingRows,
-  asked: { readonly considering: Considering; readonly now: Date },
-): PlacesBoard {
-  const { document, withoutBody } = placingQuestion(rows, asked);
-  const answer = placedByEngine(document);
+/** Who stands where by now, and what giving places anew would make of it. */
+export function placingBoard(rows: PlacingRows, now: Date): CalculatedPlacing {
   const placed = placedNow(rows);
-  const drawn = new BoardPeople(rows, document, answer);
-  const standing = rows.testers.filter((tester) => takesPlaceNow(tester, asked.now));
-  const left = placesLeft(rows, asked.now);
+  const isSize = new Set(rows.pattern.sizes.map(({ id }) => id));
+  const testers = rows.testers.filter((tester) => isSize.has(tester.size) && takesPlaceNow(tester, now));
+  const yes = solvedSide(rows, { considering: "yes", placed, now });
+  const maybe = solvedSide(rows, { considering: "maybe", placed, now, before: yes });
+  const sizes = boardSizes(rows, { placed, testers, now });
+  const waitsForYes = new Set(yes.waiting);
+  const waiting = [...yes.waiting, ...maybe.waiting.filter((applicant) => !waitsForYes.has(applicant))];
+  const row = ({ applicationId, code, record }: Applicant, size: string | null): BoardRow => ({
+    ...{ size, application: applicationId, tester: null },
+    answer: { record, yes: yes.answers.get(code) ?? null, maybe: maybe.answers.get(code) ?? null },
+  });
+  const standing = sizes.flatMap(({ id }) => [
+    ...testers.filter(({ size }) => size === id).map(({ testerId }) => testerRow(testerId, id)),
+    ...placed.filter(({ size }) => size === id).map(({ applicant }) => row(applicant, id)),
+  ]);
+  const drawn = { rows, placed, testers, sizes, now };
+  return {
+    board: {
+      ...{ fitBy: [...fitMeasurements(rows)], sizes, waitingFrom: standing.length },
+      ...{ yes: storedSide(drawn, yes), maybe: storedSide(drawn, maybe), usual: usualConsidering(rows) },
+      ...{ testers: rows.testers.length, applicants: rows.applicants.length, withdrawn: rows.withdrawn },
+      words: countWords(rows),
+      placing: placingName(placed),
+    },
+    people: [...standing, ...waiting.map((applicant) => row(applicant, null))],
+    validUntil: nextEnd(rows.testers, now),
+  };
+}
+
+function testerRow(tester: string, size: string): BoardRow {
+  return { size, tester, application: null, answer: null };
+}
+
+/** The moment at which the next unanswered invitation ends, which frees its place. */
+function nextEnd(testers: readonly PlacedTester[], now: Date): Date | null {
+  const ends = testers.flatMap((tester) =>
+    testerState(tester, now) === "invited" && tester.invitationEndsAt !== null ? [tester.invitationEndsAt] : [],
+  );
+  return ends.reduce<Date | null>((next, end) => (next === null || end < next ? end : next), null);
+}
+
+function boardSizes(
+  rows: PlacingRows,
+  { placed, testers, now }: Pick<Drawn, "placed" | "testers" | "now">,
+): StoredSize[] {
+  const { pattern } = rows;
+  const ruler = bodyRuler({ pattern, fitBy: [...fitMeasurements(rows)] });
+  const left = placesLeft(rows, now);
+  let from = 0;
+  return pattern.sizes.map(({ id, label }, index) => {
+    const { least, wanted } = own(rows.places, id) ?? { least: 0, wanted: 0 };
+    const invited = testers.filter(({ size }) => size === id).length;
+    const standing = placed.filter(({ size }) => size === id).length;
+    const first = from;
+    from += invited + standing;
+    return {
+      ...{ id, label, least, wanted, invited, placed: standing, from: first, marks: [...(ruler[index] ?? [])] },
+      over: Math.max(0, standing - (own(left, id)?.wanted ?? 0)),
+      missing: Math.max(0, least - invited - standing),
+    };
+  });
+}
+
+interface SolvedSide extends PlacingQuestion {
+  readonly considering: Considering;
+  readonly answer: PlacedApplicants;
+  /** By the applicant's code. */
+  readonly answers: ReadonlyMap<string, Answer>;
+  readonly waiting: readonly Applicant[];
+}
+
+/** @param asked.before the same of fewer who are considered; where they are as many, its answer is this one's. */
+function solvedSide(
+  rows: PlacingRows,
+  asked: {
+    readonly considering: Considering;
+    readonly placed: readonly Placed[];
+    readonly now: Date;
+    readonly before?: SolvedSide;
+  },
+): SolvedSide {
+  const { considering, placed, before } = asked;
+  const question = placingQuestion(rows, asked);
+  const isSame =
+    before !== undefined && countConsidered(rows, before.considering) === countConsidered(rows, considering);
+  const answer = isSame ? before.answer : placeApplicants(question.document);
+  const isAsked = new Set(question.document.applicants.map(({ id }) => id));
   const isPlaced = new Set(placed.map(({ applicant }) => applicant));
   return {
-    question: document,
-    placed,
-    sizes: rows.pattern.sizes.map(({ id, label, body }) => {
-      const testers = standing.filter(({ size }) => size === id);
-      const applicants = placed.filter(({ size }) => size === id).map(({ applicant }) => applicant);
-      const { least, wanted } = own(rows.places, id) ?? { least: 0, wanted: 0 };
-      const missing = Math.max(0, least - testers.length - applicants.length);
-      return {
-        bodyCm: document.fitBy.flatMap((measurement) => own(body, measurement) ?? []),
-        ...{ id, label, least, wanted, missing, invited: testers.length },
-        people: [
-          ...testers.map((tester) => drawn.tester(tester, asked.now)),
-          ...applicants.map((applicant) => drawn.applicant(applicant, id)),
-        ],
-        over: Math.max(0, applicants.length - (own(left, id)?.wanted ?? 0)),
-        nearest: missing === 0 ? null : drawn.nearest(id),
-      };
-    }),
-    waiting: rows.applicants
-      .filter((applicant) => applicant.word !== "no" && drawn.isAsked(applicant) && !isPlaced.has(applicant))
-      .map((applicant) => drawn.applicant(applicant, null)),
-    withoutBody: withoutBody.map(({ applicant: { name }, missing }) => ({ name, missing })),
+    ...{ ...question, considering, answer, answers: answersOf(answer) },
+    waiting: rows.applicants.filter(
+      (applicant) => applicant.word !== "no" && isAsked.has(applicant.code) && !isPlaced.has(applicant),
+    ),
+  };
+}
+
+function answersOf(answer: PlacedApplicants): ReadonlyMap<string, Answer> {
+  if (answer.status === "faults") return new Map();
+  return new Map<string, Answer>([
+    ...answer.placed.map(({ applicant, size, reason }) => [applicant, { size, reason }] as const),
+    ...answer.waiting.map(({ applicant, reason }) => [applicant, { size: null, reason }] as const),
+  ]);
+}
+
+interface Drawn {
+  readonly rows: PlacingRows;
+  readonly placed: readonly Placed[];
+  /** Who takes a place. */
+  readonly testers: readonly PlacedTester[];
+  readonly sizes: readonly StoredSize[];
+  readonly now: Date;
+}
+
+/** What pages show of one way of considering. */
+function storedSide(drawn: Drawn, side: SolvedSide): StoredSide {
+  const { rows, placed, now } = drawn;
+  const { considering, answer, document, waiting, withoutBody } = side;
+  return {
+    considered: countConsidered(rows, considering),
+    waiting: waiting.length,
     wouldMove: answer.status === "faults" ? null : wouldMove(rows, placed, answer),
+    nearest: answer.status === "faults" ? [] : nearestPeople(drawn, answer),
+    withoutBody: {
+      many: withoutBody.length,
+      first: withoutBody
+        .slice(0, MOST_WITHOUT_BODY)
+        .map(({ applicant: { applicationId }, missing }) => ({ application: applicationId, missing })),
+    },
+    free: freePlaces(rows, { document, placed, waiting, now }),
+    crowds: crowds(drawn, waiting),
   };
 }
 
@@ -122,98 +177,66 @@ function wouldMove(
   { applicants }: PlacingRows,
   placed: readonly Placed[],
   answer: Extract<PlacedApplicants, { status: "optimal" }>,
-): WouldMove[] {
+): StoredSide["wouldMove"] {
   const sizes = answeredSizes(applicants, answer);
   const stands = new Map(placed.map(({ applicant, size }) => [applicant.applicationId, size]));
-  return applicants.flatMap(({ applicationId, name, hold }) => {
-    const [from, to] = [stands.get(applicationId) ?? null, sizes.get(applicationId) ?? null];
-    return from === to || hold !== null ? [] : [{ name, from, to }];
+  const moves = applicants.flatMap(({ applicationId: application, hold }) => {
+    const [from, to] = [stands.get(application) ?? null, sizes.get(application) ?? null];
+    return from === to || hold !== null ? [] : [{ application, from, to }];
   });
+  return { many: moves.length, first: moves.slice(0, MOST_TOLD) };
 }
 
-/** Draws people of a call on its board. */
-class BoardPeople {
-  private readonly words: PlaceWords;
-  private readonly fitBy: readonly string[];
-  private readonly names: ReadonlyMap<string, string>;
-  private readonly asked: ReadonlyMap<string, EngineApplicant>;
-  private readonly placed: ReadonlyMap<string, PlacedApplicant>;
-  private readonly waiting: ReadonlyMap<string, WaitingApplicant>;
-  private readonly short: readonly ShortSize[];
-
-  constructor(
-    rows: PlacingRows,
-    private readonly document: ApplicantsDocument,
-    answer: PlacedApplicants,
-  ) {
-    const { placed, waiting, short } = answer.status === "faults" ? { placed: [], waiting: [], short: [] } : answer;
-    this.words = new PlaceWords(rows.pattern);
-    this.fitBy = fitMeasurements(rows);
-    this.names = new Map(rows.applicants.map(({ code, name }) => [code, name]));
-    this.asked = new Map(document.applicants.map((applicant) => [applicant.id, applicant]));
-    this.placed = new Map(placed.map((each) => [each.applicant, each]));
-    this.waiting = new Map(waiting.map((each) => [each.applicant, each]));
-    this.short = short;
-  }
-
-  isAsked({ code }: Applicant): boolean {
-    return this.asked.has(code);
-  }
-
-  tester(tester: PlacedTester, now: Date): BoardPerson {
-    const { testerId, name, size, body } = tester;
-    const state = testerState(tester, now);
-    const standing = state === "accepted" || state === "brought in" ? state : "invited";
-    return {
-      ...{ key: testerId, name, standing, size, choice: null, applicant: null },
-      ...{ body: body ?? {}, fit: this.fit({ id: "tester", body: body ?? {} }, size), why: TESTER_WORDS[standing] },
-    };
-  }
-
-  applicant(applicant: Applicant, size: string | null): BoardPerson {
-    const { applicationId, code, name, hold, body, said } = applicant;
-    const known = this.asked.get(code) ?? { id: code, body: body ?? {} };
-    return {
-      ...{ key: applicationId, name, size, body: body ?? {}, applicant },
-      standing: size === null ? "waiting" : hold === "size" ? "locked" : "placed",
-      fit: size === null ? null : this.fit(known, size),
-      choice: size === null ? null : choiceWords(said, size),
-      why: this.why(applicant, size),
-    };
-  }
-
-  /** Those who come nearest to a size that is short, as long as the solver leaves it short too. */
-  nearest(size: string): readonly Nearest[] | null {
-    const short = this.short.find((each) => each.size === size);
-    if (short === undefined) return null;
-    return short.nearest.flatMap(({ applicant, reason }) => {
-      const found = this.asked.get(applicant);
-      const fit = found === undefined ? null : this.fit(found, size);
-      if (fit === null) return [];
-      return [{ name: this.names.get(applicant) ?? applicant, fit, takes: this.words.wouldTake(reason) }];
-    });
-  }
-
-  private why({ code, hold }: Applicant, size: string | null): string {
-    if (hold === "size") return this.words.placed({ kind: "locked", differences: [] });
-    if (hold === "waiting") return this.words.waiting({ kind: "excluded" });
-    const placed = this.placed.get(code);
-    if (placed !== undefined && placed.size === size) return this.words.placed(placed.reason);
-    if (placed !== undefined) return `Solved again, she would come to ${this.words.size(placed.size)}.`;
-    const waiting = this.waiting.get(code);
-    if (size !== null) return waiting === undefined ? "" : "Solved again, she would wait.";
-    return waiting === undefined ? "" : this.words.waiting(waiting.reason);
-  }
-
-  private fit(applicant: EngineApplicant, size: string): FitInSize | null {
-    const isKnown = this.fitBy.every((id) => own(applicant.body, id) !== undefined);
-    const isSize = this.document.pattern.sizes.some(({ id }) => id === size);
-    return isKnown && isSize ? fitInSize({ document: this.document, applicant, size }) : null;
-  }
+/** Those who come nearest to each size that is short, as long as giving places anew leaves it short too. */
+function nearestPeople(
+  { rows, sizes }: Drawn,
+  { short }: Extract<PlacedApplicants, { status: "optimal" }>,
+): StoredSide["nearest"] {
+  const ids = new Map(rows.applicants.map(({ code, applicationId }) => [code, applicationId]));
+  return short
+    .filter(({ size }) => sizes.some(({ id, missing }) => id === size && missing > 0))
+    .map(({ size, nearest }) => ({
+      size,
+      people: nearest.flatMap(({ applicant, reason: takes }) => {
+        const application = ids.get(applicant);
+        return application === undefined ? [] : [{ application, takes }];
+      }),
+    }));
 }
 
-const TESTER_WORDS = {
-  invited: "Invited; her answer is awaited.",
-  accepted: "She has accepted.",
-  "brought in": "Her report was brought in.",
-} as const;
+/** Bars of how many there are, where the people are too many to be drawn each. */
+function crowds({ rows, placed, testers, sizes }: Drawn, waiting: readonly Applicant[]): StoredSide["crowds"] {
+  const people = [
+    ...testers.map(({ body, size }) => ({ body, size, mark: "invited" as const })),
+    ...placed.map(({ applicant: { body, hold }, size }) => ({
+      ...{ body, size },
+      mark: hold === "size" ? ("locked" as const) : ("placed" as const),
+    })),
+    ...waiting.map(({ body }) => ({ body, size: null, mark: "waiting" as const })),
+  ];
+  if (people.length <= MANY) return null;
+  return Object.fromEntries(
+    fitMeasurements(rows).map((id, index) => {
+      const known = people.flatMap(({ body, ...person }) => {
+        const cm = own(body ?? {}, id);
+        return cm === undefined ? [] : [{ ...person, cm }];
+      });
+      return [
+        id,
+        crowdOf(
+          known,
+          sizes.filter(isDrawn).flatMap(({ marks }) => marks[index] ?? []),
+        ),
+      ];
+    }),
+  );
+}
+
+function countWords({ applicants }: PlacingRows): StoredBoard["words"] {
+  const settled = applicants.filter(({ hold }) => hold !== "size");
+  return {
+    none: settled.filter(({ word }) => word === null).length,
+    maybe: settled.filter(({ word }) => word === "maybe").length,
+    no: applicants.filter(({ word }) => word === "no").length,
+  };
+}

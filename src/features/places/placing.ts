@@ -4,6 +4,7 @@ import { canonicalJson } from "@/engine/pattern";
 import type { PlacedApplicants } from "@/engine/places";
 import { sizeOf } from "./applicants-document";
 import type { Applicant, PlacingRows } from "./data";
+import type { Considering } from "./stored-placing";
 
 /** Somebody who stands in a size and has not been invited. */
 export interface Placed {
@@ -38,4 +39,10 @@ export function answeredSizes(
       return size === undefined ? [] : [[applicationId, size] as const];
     }),
   );
+}
+
+/** Where somebody with a maybe has been given a place, they are considered until the designer says otherwise. */
+export function usualConsidering({ applicants }: Pick<PlacingRows, "applicants">): Considering {
+  const isMaybePlaced = applicants.some(({ word, size, hold }) => word === "maybe" && size !== null && hold === null);
+  return isMaybePlaced ? "maybe" : "yes";
 }

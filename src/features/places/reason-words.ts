@@ -1,11 +1,10 @@
-import type { PlacedReason, WaitingReason, WouldTake } from "@/engine/places";
-import type { PatternDocument } from "@/engine/pattern";
+import type { PlacedReason, WaitingReason, WouldTake } from "./stored-placing";
 
 /** The engine's reasons in sentences without lengths, which stand beside them in the reader's own unit. */
 export class PlaceWords {
   private readonly labels: ReadonlyMap<string, string>;
 
-  constructor({ sizes }: Pick<PatternDocument, "sizes">) {
+  constructor(sizes: readonly { readonly id: string; readonly label: string }[]) {
     this.labels = new Map(sizes.map(({ id, label }) => [id, label]));
   }
 

@@ -1,7 +1,7 @@
 import "server-only";
 import type { z } from "zod";
 import { sentenceOf } from "@/server/action";
-import { readForm, textOf, type FormTexts } from "@/server/read-form";
+import { readForm, textOf } from "@/server/read-form";
 import type { SayAnswer } from "./say-answer";
 
 const OUT_OF_DATE = "Something on this page is out of date. Reload it and send again; what you typed is kept.";
@@ -18,7 +18,7 @@ export function sayAction<Schema extends z.ZodType>(
   return async (_last, form) => {
     const sent = readForm(form);
     const typed = Object.fromEntries(fields.map((field) => [field, textOf(sent, field) ?? ""]));
-    const parsed = schema.safeParse(formObject(sent));
+    const parsed = schema.safeParse(Object.fromEntries([...sent].map(([name, all]) => [name, all.at(-1)])));
     if (!parsed.success) {
       const told = parsed.error.issues.map(({ path, message }) => [String(path[0]), message] as const).toReversed();
       const errors = Object.fromEntries(told.filter(([field]) => fields.includes(field)));
@@ -32,11 +32,4 @@ export function sayAction<Schema extends z.ZodType>(
       return { status: "refused", errors: {}, says: sentenceOf(error), typed };
     }
   };
-}
-
-/** A name that ends in `[]` is a list, also of one. */
-function formObject(sent: FormTexts): Record<string, unknown> {
-  return Object.fromEntries(
-    [...sent].map(([name, all]) => (name.endsWith("[]") ? [name.slice(0, -2), all] : [name, all.at(-1)])),
-  );
 }

@@ -37,7 +37,10 @@ export const troubleFormSchema = atPlaceSchema.extend({
 export const answerFormSchema = z.object({
   callId: z.string(),
   /** Questions that one answer serves. */
-  questions: z.array(z.uuid()).min(1).max(1_000),
+  questions: z
+    .string()
+    .transform((ids) => ids.split(" "))
+    .pipe(z.array(z.uuid()).min(1).max(1_000)),
   /** When the answer that is shown was given; null where there is none yet. */
   seenAt: z.union([z.literal("").transform(() => null), z.iso.datetime().transform((moment) => new Date(moment))]),
   answer: needed("Write the answer, then send it."),

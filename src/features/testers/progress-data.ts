@@ -1,9 +1,9 @@
 import "server-only";
+import { z } from "zod";
 import { testerResultsSchema } from "@/engine/results";
 import { callScope, type CallAccess } from "@/features/calls/access";
 import type { CallDates } from "@/features/openings/data";
 import type { TesterDates } from "@/features/openings/schema";
-import { storedReportSchema, type StoredReport } from "@/features/reports/schema";
 import { database } from "@/server/database";
 import { callTime, openingDays, testerTime, type CallTime, type Milestone } from "./data";
 
@@ -31,52 +31,77 @@ export interface ProgressRow {
   readonly draft: { readonly updatedAt: Date; readonly hasSwatch: boolean; readonly hasMore: boolean } | null;
   /** What the worker found their gauge to do beyond a tolerance. */
   readonly offGauge: { readonly measurement: string; readonly cm: number } | null;
-  readonly report: { readonly sentAt: Date; readonly version: number; readonly document: StoredReport } | null;
+  readonly report: {
+    readonly sentAt: Date;
+    readonly version: number;
+    /** Measurements that it has readings of, or that were changed on purpose. */
+    readonly told: readonly string[];
+  } | null;
 }
+
+const rowSchema = z.object({
+  ...{ testerId: z.string(), code: z.string(), name: z.string().nullable(), email: z.string().nullable() },
+  ...{ size: z.string(), linkVersion: z.int(), hasAccount: z.boolean(), note: z.string() },
+  ...{ timeZone: z.string().nullable(), dates: z.unknown() },
+  ...{ invitedAt: z.date().nullable(), endsAt: z.date().nullable(), acceptedAt: z.date().nullable() },
+  ...{ declinedAt: z.date().nullable(), withdrawnAt: z.date().nullable(), stoppedAt: z.date().nullable() },
+  word: z.enum(["track", "behind", "stuck", "stop"]).nullable(),
+  ...{ said: z.string().nullable(), saidAt: z.date().nullable() },
+  ...{ draftedAt: z.date().nullable(), hasSwatch: z.boolean().nullable(), hasMore: z.boolean().nullable() },
+  offGauge: testerResultsSchema.shape.offGauge,
+  ...{ sentAt: z.date().nullable(), version: z.int().nullable(), told: z.array(z.string()).nullable() },
+});
 
 /** How testers of a call get on, in the order in which they are asked for; ids of other calls are passed over. */
 export async function progressRows(
-  access: CallAccess,
+  { callId, pattern }: CallAccess,
   { testerIds, time }: { readonly testerIds: readonly string[]; readonly time: CallTime },
 ): Promise<ProgressRow[]> {
-  const rows = await database().tester.findMany({
-    where: { call: callScope(access), id: { in: [...testerIds] } },
-    select: PROGRESS,
-  });
-  const places = new Map(testerIds.map((id, index) => [id, index]));
-  rows.sort((left, right) => (places.get(left.id) ?? 0) - (places.get(right.id) ?? 0));
-  return rows.map(
-    ({ contact, milestones: [milestone], reports: [report], analyses: [analysis], reportDraft, ...row }) => ({
-      ...{ testerId: row.id, code: row.code, size: row.size, linkVersion: row.linkVersion, note: row.note },
-      ...{ name: contact?.name ?? null, email: contact?.email ?? null, hasAccount: row.accountId !== null },
-      ...{ invitedAt: row.invitedAt, endsAt: row.invitationEndsAt, acceptedAt: row.acceptedAt },
-      ...{ declinedAt: row.declinedAt, withdrawnAt: row.withdrawnAt, stoppedAt: row.stoppedAt },
-      ...testerTime(row, time),
-      milestone: milestone ? { word: milestone.word, note: milestone.note, at: milestone.createdAt } : null,
-      draft: reportDraft === null ? null : { updatedAt: reportDraft.updatedAt, ...filled(reportDraft.typed) },
-      offGauge: offGaugeSchema.parse(analysis?.offGauge ?? null),
-      report:
-        report === undefined
-          ? null
-          : { sentAt: report.createdAt, version: report.version, document: storedReportSchema.parse(report.document) },
-    }),
-  );
+  const rows = await database().$queryRaw<unknown[]>`
+    SELECT tester.id AS "testerId", tester.code, tester_contact.name, tester_contact.email, tester.size,
+      tester.link_version AS "linkVersion", tester.account_id IS NOT NULL AS "hasAccount", tester.note,
+      tester.time_zone AS "timeZone", tester.dates, tester.invited_at AS "invitedAt", tester.invitation_ends_at AS "endsAt",
+      tester.accepted_at AS "acceptedAt", tester.declined_at AS "declinedAt", tester.withdrawn_at AS "withdrawnAt",
+      tester.stopped_at AS "stoppedAt", milestone.word, milestone.note AS said, milestone.created_at AS "saidAt",
+      draft.updated_at AS "draftedAt", draft.has_swatch AS "hasSwatch", draft.has_more AS "hasMore",
+      analysed.off_gauge AS "offGauge", sent.created_at AS "sentAt", sent.version, sent.told
+    FROM unnest(${[...testerIds]}::uuid[]) WITH ORDINALITY AS asked (id, place)
+    JOIN tester ON tester.id = asked.id
+    LEFT JOIN tester_contact ON tester_contact.tester_id = tester.id
+    LEFT JOIN report_draft AS draft ON draft.tester_id = tester.id
+    LEFT JOIN LATERAL (SELECT off_gauge FROM analysis_tester WHERE tester_id = tester.id LIMIT 1) AS analysed ON true
+    LEFT JOIN LATERAL (SELECT word::text, note, created_at FROM milestone WHERE tester_id = tester.id
+                       ORDER BY created_at DESC, id DESC LIMIT 1) AS milestone ON true
+    LEFT JOIN LATERAL (SELECT version, told, created_at FROM report WHERE tester_id = tester.id
+                       ORDER BY version DESC LIMIT 1) AS sent ON true
+    WHERE tester.call_id = ${callId}::uuid AND EXISTS (
+      SELECT FROM call JOIN membership USING (pattern_id)
+      WHERE call.id = ${callId}::uuid AND account_id = ${pattern.accountId}::uuid)
+    ORDER BY asked.place`;
+  return z
+    .array(rowSchema)
+    .parse(rows)
+    .map((row) => toProgressRow(row, time));
 }
 
-const offGaugeSchema = testerResultsSchema.shape.offGauge;
+function toProgressRow(
+  { word, said, saidAt, draftedAt, hasSwatch, hasMore, sentAt, version, told, ...row }: z.infer<typeof rowSchema>,
+  time: CallTime,
+): ProgressRow {
+  return {
+    ...row,
+    ...testerTime(row, time),
+    milestone: word === null || saidAt === null ? null : { word, note: said ?? "", at: saidAt },
+    draft:
+      draftedAt === null ? null : { updatedAt: draftedAt, hasSwatch: hasSwatch === true, hasMore: hasMore === true },
+    report: sentAt === null ? null : { sentAt, version: version ?? 1, told: told ?? [] },
+  };
+}
 
 /** A call's days, and the zone that they are days in. */
 export async function readCallTime(access: CallAccess): Promise<CallTime> {
   const call = await database().call.findUnique({ where: callScope(access), select: { opening: openingDays } });
   return callTime(call?.opening);
-}
-
-function filled(typed: unknown): { hasSwatch: boolean; hasMore: boolean } {
-  const begun = Object.entries(Object(typed)).filter(([, text]) => text !== "");
-  return {
-    hasSwatch: begun.some(([field]) => field.startsWith("swatch.")),
-    hasMore: begun.some(([field]) => !field.startsWith("swatch.")),
-  };
 }
 
 /** Days on which a call's tester said how she gets on, the newest first. */
@@ -88,23 +113,3 @@ export async function milestonesOf(access: CallAccess, testerId: string): Promis
   });
   return rows.map(({ word, note, createdAt }) => ({ word, note, at: createdAt }));
 }
-
-/** Of two at one moment always the same. */
-const NEWEST_WORD = [{ createdAt: "desc" as const }, { id: "desc" as const }];
-
-const PROGRESS = {
-  ...{ id: true, code: true, size: true, linkVersion: true, note: true, accountId: true, timeZone: true, dates: true },
-  ...{
-    invitedAt: true,
-    invitationEndsAt: true,
-    acceptedAt: true,
-    declinedAt: true,
-    withdrawnAt: true,
-    stoppedAt: true,
-  },
-  contact: true,
-  analyses: { take: 1, select: { offGauge: true } },
-  milestones: { orderBy: NEWEST_WORD, take: 1 },
-  reportDraft: { select: { typed: true, updatedAt: true } },
-  reports: { orderBy: { version: "desc" }, take: 1, select: { createdAt: true, version: true, document: true } },
-} as const;

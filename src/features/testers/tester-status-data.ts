@@ -63,7 +63,7 @@ function gaugeEffect({ offGauge }: ProgressRow, { measurements }: PatternDocumen
 export function progressState(row: ProgressRow, pattern: PatternDocument, now: Date): ProgressState {
   const invitation = invitationState({ ...row, invitationEndsAt: row.endsAt }, now);
   if (invitation === "stopped" || invitation === "withdrawn" || invitation === "declined") return invitation;
-  if (row.report !== null) return isWhole(row.report.document, pattern) ? "reported" : "reported in part";
+  if (row.report !== null) return isWhole(row.report, pattern) ? "reported" : "reported in part";
   if (invitation !== "accepted") return invitation;
   if (row.draft?.hasMore) return "making";
   return row.draft?.hasSwatch ? "swatch in" : "accepted";
@@ -73,12 +73,9 @@ function isAtWork(state: ProgressState): boolean {
   return state === "accepted" || state === "swatch in" || state === "making" || state === "reported in part";
 }
 
-type Document = NonNullable<ProgressRow["report"]>["document"];
-
 /** Every measurement is read, or made otherwise on purpose. */
-function isWhole({ readings, changed = [] }: Document, { measurements }: PatternDocument): boolean {
-  const told = new Set([...readings.map(({ measurement }) => measurement), ...changed]);
-  return measurements.every(({ id }) => told.has(id));
+function isWhole({ told }: NonNullable<ProgressRow["report"]>, { measurements }: PatternDocument): boolean {
+  return measurements.every(({ id }) => told.includes(id));
 }
 
 function silentFor({ acceptedAt, milestone, draft, report }: ProgressRow, now: Date): number {
@@ -155,13 +152,11 @@ function statesSql({ access, measurements, now, days, ownDays }: StatusAsked): P
       CASE
         WHEN invitation IN ('stopped', 'withdrawn', 'declined') THEN invitation
         WHEN sent.created_at IS NOT NULL THEN CASE
-          WHEN jsonb_path_query_array(sent.document, '$.readings[*].measurement')
-               || coalesce(sent.document -> 'changed', '[]') ?& ${[...measurements]}::text[] THEN 'reported'
+          WHEN sent.told ?& ${[...measurements]}::text[] THEN 'reported'
           ELSE 'reported in part' END
         WHEN invitation IN ('lapsed', 'invited') THEN invitation
-        WHEN EXISTS (SELECT FROM jsonb_each_text(draft.typed) WHERE value <> '' AND NOT starts_with(key, 'swatch.'))
-          THEN 'making'
-        WHEN EXISTS (SELECT FROM jsonb_each_text(draft.typed) WHERE value <> '') THEN 'swatch in'
+        WHEN draft.has_more THEN 'making'
+        WHEN draft.has_swatch THEN 'swatch in'
         ELSE 'accepted'
       END AS state
     FROM tester
@@ -169,7 +164,7 @@ function statesSql({ access, measurements, now, days, ownDays }: StatusAsked): P
     JOIN membership ON membership.pattern_id = call.pattern_id AND membership.account_id = ${pattern.accountId}::uuid
     CROSS JOIN LATERAL (SELECT ${invitationSql(now)} AS invitation) AS answered
     LEFT JOIN report_draft AS draft ON draft.tester_id = tester.id
-    LEFT JOIN LATERAL (SELECT document, created_at FROM report WHERE tester_id = tester.id
+    LEFT JOIN LATERAL (SELECT told, created_at FROM report WHERE tester_id = tester.id
                        ORDER BY version DESC LIMIT 1) AS sent ON true
     LEFT JOIN LATERAL (SELECT word::text, created_at FROM milestone WHERE tester_id = tester.id
                        ORDER BY created_at DESC, id DESC LIMIT 1) AS said ON true

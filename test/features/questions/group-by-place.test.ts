@@ -1,7 +1,5 @@
 import { describe, expect, it } from "vitest";
 import { readInstructions } from "@/engine/instructions";
-import { answerThreads } from "@/features/questions/answer-threads";
-import type { CallQuestion } from "@/features/questions/data";
 import { groupByPlace, surroundingsOf } from "@/features/questions/group-by-place";
 import { blockOfKey, placeKey } from "@/features/questions/place-key";
 import { placeQuery } from "@/features/questions/place-query";
@@ -71,27 +69,5 @@ describe("a place in an address", () => {
   it("leads to the headings of a text", () => {
     expect(textParts(FIRST).map(({ label }) => label)).toEqual(["Body"]);
     expect(textParts("")).toEqual([]);
-  });
-});
-
-describe("answers at a place", () => {
-  const question = (asks: string, answer: string | null, at: number | null): CallQuestion => ({
-    questionId: asks,
-    ...{ asks, answer, answeredAt: at === null ? null : new Date(at), answeredBy: null },
-    ...{ place: said(1, "").place, revisionNumber: 1, saidAt: new Date(0), tester: null },
-  });
-
-  it("stand once with all questions that they serve, the earliest first; what waits stands apart", () => {
-    const { waiting, threads } = answerThreads([
-      question("a", "Later.", 2),
-      question("b", "Sooner.", 1),
-      question("c", null, null),
-      question("d", "Later.", 2),
-    ]);
-    expect(waiting.map(({ asks }) => asks)).toEqual(["c"]);
-    expect(threads.map(({ answer, questions }) => [answer, questions.map(({ asks }) => asks)])).toEqual([
-      ["Sooner.", ["b"]],
-      ["Later.", ["a", "d"]],
-    ]);
   });
 });

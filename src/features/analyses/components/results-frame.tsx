@@ -1,8 +1,9 @@
 import type { ReactNode } from "react";
 import { Notice } from "@/ui/notice";
+import { WatchFor } from "@/ui/watch-for";
 import type { AnalysisProgress } from "../data";
 import type { LoadedResults, Results } from "../loaders";
-import { StillCalculating, WatchFor } from "./still-calculating";
+import { StillCalculating } from "./still-calculating";
 
 interface ResultsFrameProps<Parts> {
   readonly callId: string;

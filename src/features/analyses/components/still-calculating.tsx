@@ -1,13 +1,7 @@
 "use client";
 
-import { useRouter } from "next/navigation";
-import { useEffect, useState } from "react";
 import { Notice } from "@/ui/notice";
-
-const FIRST_LOOK_MS = 500;
-const LATER_LOOKS_MS = 5_000;
-/** Most calls take less than two seconds. */
-const USUAL_LOOKS = 30;
+import { USUAL_LOOKS, useWatch } from "@/ui/watch-for";
 
 const WORDS = {
   call: {
@@ -46,43 +40,4 @@ export function StillCalculating({ what, watch }: StillCalculatingProps) {
       </noscript>
     </>
   );
-}
-
-/** Asks in the background, and draws the page again once there is something new. */
-export function WatchFor({ address }: { readonly address: string }) {
-  useWatch(address);
-  return (
-    <noscript>
-      <meta httpEquiv="refresh" content="10" />
-    </noscript>
-  );
-}
-
-/** @returns how often it has asked. */
-function useWatch(address: string): number {
-  const router = useRouter();
-  const [looks, setLooks] = useState(0);
-  useEffect(() => {
-    const leaving = new AbortController();
-    const look = async () => {
-      if (await isReady(address, leaving.signal)) router.refresh();
-      if (!leaving.signal.aborted) setLooks(looks + 1);
-    };
-    const next = setTimeout(() => void look(), looks < USUAL_LOOKS ? FIRST_LOOK_MS : LATER_LOOKS_MS);
-    return () => {
-      clearTimeout(next);
-      leaving.abort();
-    };
-  }, [address, router, looks]);
-  return looks;
-}
-
-/** A lost connection is asked again. */
-async function isReady(address: string, signal: AbortSignal): Promise<boolean> {
-  try {
-    const { status } = await fetch(address, { signal, cache: "no-store" });
-    return status === 200;
-  } catch {
-    return false;
-  }
 }

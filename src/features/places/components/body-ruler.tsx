@@ -1,23 +1,22 @@
 import { useId } from "react";
 import { PersonShape } from "./person-shape";
 import { RulerCrowd } from "./ruler-crowd";
-import { MANY, rulerLayout, type RulerLayout, type RulerPerson, type RulerSize } from "./ruler-layout";
+import { rulerLayout, type RulerLayout, type RulerPerson } from "./ruler-layout";
+import type { Ruler } from "./ruler-of-board";
 
-interface BodyRulerProps {
+interface BodyRulerProps extends Ruler {
   readonly title: string;
   /** The whole picture in words. */
   readonly description: string;
   readonly unit: string;
-  readonly sizes: readonly RulerSize[];
-  readonly people: readonly RulerPerson[];
   /** What a person is, said beside her name. */
   readonly says: (person: RulerPerson) => string;
 }
 
 /** A ruler of bodies: sizes marked with their reach above, people as ticks below, each led to the size where she stands. */
-export function BodyRuler({ title, description, unit, sizes, people, says }: BodyRulerProps) {
+export function BodyRuler({ title, description, unit, sizes, people, bars, says }: BodyRulerProps) {
   const id = useId();
-  const layout = rulerLayout(sizes, people);
+  const layout = rulerLayout(sizes, people, bars);
   return (
     <div
       role="region"
@@ -38,7 +37,7 @@ export function BodyRuler({ title, description, unit, sizes, people, says }: Bod
         <desc id={`${id}-description`}>{description}</desc>
         <Sizes layout={layout} />
         <Axis layout={layout} unit={unit} />
-        {people.length > MANY ? <RulerCrowd layout={layout} unit={unit} /> : <People layout={layout} says={says} />}
+        {bars === null ? <People layout={layout} says={says} /> : <RulerCrowd {...{ layout, bars, unit }} />}
       </svg>
     </div>
   );

@@ -1,45 +1,45 @@
-import { fitInSize } from "@/engine/places";
 import { Section } from "@/ui/section";
 import { Sheet } from "@/ui/sheet";
-import type { FreePlaces } from "../free-places";
 import { fitWord } from "../fit-words";
-import type { LoadedPlaces } from "../loaders";
+import type { LoadedBoard, LoadedPlaces } from "../loaders";
+import type { StoredSide } from "../stored-placing";
 import { FillForm, type FillChoice } from "./fill-form";
-import type { PlacesFrame } from "./placing-table";
+import type { PlacesFrame } from "./places-frame";
 import { bodyWords } from "./short-sizes";
 import { STATE_WORDS } from "./standing-words";
 
-/** More than this cannot be weighed against each other. */
-const MOST_CHOICES = 5;
-
-/** Of more who left a size, only how many. */
-const MOST_LEFT = 10;
+interface FreePlacesSectionProps {
+  readonly places: LoadedPlaces;
+  readonly loaded: LoadedBoard;
+  readonly frame: PlacesFrame;
+}
 
 /** Places that fell free, and who of those waiting fits best; nobody else moves. */
-export function FreePlacesSection({ loaded, frame }: { readonly loaded: LoadedPlaces; readonly frame: PlacesFrame }) {
-  if (loaded.free.length === 0) return null;
+export function FreePlacesSection({ places, loaded, frame }: FreePlacesSectionProps) {
+  const { free } = loaded.side;
+  if (free.length === 0) return null;
   return (
     <Section
       title="Places that are free again"
       intro="Somebody from those waiting can come in, with days of her own. Nobody else is moved, and what was sent by whoever left stays."
     >
       <div className="grid gap-4">
-        {loaded.free.map((free) => (
-          <FreePlace key={free.size} {...{ free, loaded, frame }} />
+        {free.map((each) => (
+          <FreePlace key={each.size} free={each} {...{ places, loaded, frame }} />
         ))}
       </div>
     </Section>
   );
 }
 
-interface FreePlaceProps {
-  readonly free: FreePlaces;
-  readonly loaded: LoadedPlaces;
-  readonly frame: PlacesFrame;
+interface FreePlaceProps extends FreePlacesSectionProps {
+  readonly free: StoredSide["free"][number];
 }
 
-function FreePlace({ free, loaded, frame }: FreePlaceProps) {
-  const { size, label, left } = free;
+function FreePlace({ free, places, loaded, frame }: FreePlaceProps) {
+  const { size, left } = free;
+  const { people } = loaded;
+  const label = people.words.size(size);
   const choices = choicesOf({ free, loaded, frame });
   return (
     <Sheet>
@@ -47,23 +47,23 @@ function FreePlace({ free, loaded, frame }: FreePlaceProps) {
         {free.free === 1 ? "1 place" : `${free.free} places`} in {label} {free.free === 1 ? "is" : "are"} free again
       </h3>
       <p className="mb-4 text-soft wrap-anywhere">
-        {left.slice(0, MOST_LEFT).map(({ name, state }, at) => (
-          <span key={at}>
+        {left.first.map((testerId, at) => (
+          <span key={testerId}>
             {at > 0 ? " · " : null}
-            <bdi>{name}</bdi>: {STATE_WORDS[state].toLowerCase()}
+            <bdi>{people.nameOf(testerId)}</bdi>: {STATE_WORDS[people.stateOf(testerId) ?? "stopped"].toLowerCase()}
           </span>
         ))}
-        {left.length > MOST_LEFT ? ` · and ${left.length - MOST_LEFT} more` : null}
+        {left.many > left.first.length ? ` · and ${left.many - left.first.length} more` : null}
       </p>
       {choices.length === 0 ? (
         <p>Nobody who waits can take it: no body is within reach of {label}, or it is not accepted.</p>
-      ) : frame.mayAct && loaded.laterDates !== null ? (
+      ) : frame.mayAct && places.laterDates !== null ? (
         <FillForm
           {...{ size, choices }}
           callId={frame.callId}
           sizeLabel={label}
-          dates={loaded.laterDates}
-          endsOn={loaded.endsOn}
+          dates={places.laterDates}
+          endsOn={places.endsOn}
         />
       ) : (
         <ul>
@@ -78,15 +78,13 @@ function FreePlace({ free, loaded, frame }: FreePlaceProps) {
   );
 }
 
-function choicesOf({ free, loaded, frame }: FreePlaceProps): FillChoice[] {
-  const { question } = loaded.board;
-  return free.successors.slice(0, MOST_CHOICES).flatMap(({ applicant: code, reason }) => {
-    const waiting = loaded.board.waiting.find((person) => person.applicant?.code === code);
-    const applicant = question.applicants.find(({ id }) => id === code);
-    if (waiting === undefined || applicant === undefined) return [];
-    const fit = fitInSize({ document: question, applicant, size: free.size });
-    const wish = reason.isFirstChoice ? ", her 1st choice" : "";
+function choicesOf({ free, loaded: { people }, frame }: Omit<FreePlaceProps, "places">): FillChoice[] {
+  return free.successors.flatMap(({ application, isFirstChoice }) => {
+    const waiting = people.find(application);
+    const fit = people.fitOf(application, free.size);
+    if (waiting === null || fit === null) return [];
+    const wish = isFirstChoice ? ", her 1st choice" : "";
     const says = `${bodyWords(fit, frame.measurements, frame.unit)}: ${fitWord(fit.bodyMisfit, frame.measurements.length)} (${fit.misfit.toFixed(2)})${wish}`;
-    return [{ applicationId: waiting.key, name: waiting.name, says }];
+    return [{ applicationId: application, name: waiting.name, says }];
   });
 }

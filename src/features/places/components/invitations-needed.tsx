@@ -1,9 +1,9 @@
 import { Sheet } from "@/ui/sheet";
 import { invitationsNeeded, type Loss } from "../places-loss";
-import type { BoardSize } from "../placing-board";
+import type { StoredSize } from "../stored-placing";
 
 /** How many to invite so that enough come to the end, by size. */
-export function InvitationsNeeded({ sizes, loss }: { readonly sizes: readonly BoardSize[]; readonly loss: Loss }) {
+export function InvitationsNeeded({ sizes, loss }: { readonly sizes: readonly StoredSize[]; readonly loss: Loss }) {
   const asked = sizes.filter(({ least }) => least > 0);
   const leasts = [...new Set(asked.map(({ least }) => least))].toSorted((one, other) => one - other);
   if (leasts.length === 0) return null;
@@ -22,7 +22,7 @@ export function InvitationsNeeded({ sizes, loss }: { readonly sizes: readonly Bo
 
 interface NeededProps {
   readonly least: number;
-  readonly sizes: readonly BoardSize[];
+  readonly sizes: readonly StoredSize[];
   readonly loss: Loss;
 }
 

@@ -1,11 +1,10 @@
 import Link from "next/link";
-import { CopyText } from "@/ui/copy-text";
 import { Notice } from "@/ui/notice";
 import { Paging } from "@/ui/paging";
 import { Section } from "@/ui/section";
 import { Sheet } from "@/ui/sheet";
-import type { InvitationPage, InvitationView } from "../invitation-views";
-import { STATE_WORDS } from "./standing-words";
+import type { InvitationPage } from "../invitation-views";
+import { InvitationList } from "./invitation-list";
 
 interface InvitationsSectionProps {
   readonly callId: string;
@@ -64,59 +63,11 @@ export function InvitationsSection({ callId, page, sent, mayEdit, hrefOf }: Invi
   );
 }
 
-interface InvitationListProps {
-  readonly invitations: readonly InvitationView[];
-  readonly mayEdit: boolean;
-}
-
-function InvitationList({ invitations, mayEdit }: InvitationListProps) {
-  if (invitations.length === 0) return null;
-  return (
-    <ul className="divide-y divide-line">
-      {invitations.map((invitation) => (
-        <Invitation key={invitation.testerId} {...{ invitation, mayEdit }} />
-      ))}
-    </ul>
-  );
-}
-
 function Sent({ sent }: { readonly sent: number }) {
   if (sent === 0) return <Notice>Nobody was left to invite: these invitations had been made already.</Notice>;
   return (
     <Notice tone="done" title={sent === 1 ? "1 person is invited" : `${sent} people are invited`}>
       Now copy each message and send it.
     </Notice>
-  );
-}
-
-interface InvitationProps {
-  readonly invitation: InvitationView;
-  readonly mayEdit: boolean;
-}
-
-function Invitation({ invitation: { testerId, name, sizeLabel, state, message, link }, mayEdit }: InvitationProps) {
-  return (
-    <li className="py-3 first:pt-0 last:pb-0">
-      <p className="wrap-anywhere">
-        <bdi className="font-semibold">{name}</bdi> · {sizeLabel} ·{" "}
-        <span className="text-soft">{STATE_WORDS[state].toLowerCase()}</span>
-      </p>
-      {!mayEdit ? null : message === null ? (
-        <p className="text-sm text-soft wrap-anywhere">
-          Her link: <span className="select-all">{link}</span>
-        </p>
-      ) : (
-        <details>
-          <summary className="inline-flex min-h-11 items-center text-thread underline underline-offset-4">
-            Message to copy
-            <span className="sr-only">
-              {" "}
-              for <bdi>{name}</bdi>
-            </span>
-          </summary>
-          <CopyText id={`message-${testerId}`} label={`Message for ${name}`} text={message} button="Copy the message" />
-        </details>
-      )}
-    </li>
   );
 }

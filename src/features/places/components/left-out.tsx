@@ -1,15 +1,14 @@
 import Link from "next/link";
-import type { LoadedPlaces } from "../loaders";
-import type { PlacesFrame } from "./placing-table";
-
-const MOST_NAMED = 10;
+import type { LoadedBoard } from "../loaders";
+import type { PlacesFrame } from "./places-frame";
 
 /** Who is not considered at all, and why: no word, a no, a maybe, a body that is not known. */
-export function LeftOut({ loaded, frame }: { readonly loaded: LoadedPlaces; readonly frame: PlacesFrame }) {
-  const { rows, board } = loaded;
-  const { fitBy } = board.question;
+export function LeftOut({ loaded, frame }: { readonly loaded: LoadedBoard; readonly frame: PlacesFrame }) {
+  const { board, side, people } = loaded;
+  const { fitBy, withdrawn } = board;
+  const { withoutBody } = side;
   const says = countWords(loaded);
-  if (says.length === 0 && board.withoutBody.length === 0 && rows.withdrawn === 0) return null;
+  if (says.length === 0 && withoutBody.many === 0 && withdrawn === 0) return null;
   return (
     <div className="-mt-6 mb-12 text-sm text-soft">
       {says.length > 0 ? (
@@ -21,26 +20,25 @@ export function LeftOut({ loaded, frame }: { readonly loaded: LoadedPlaces; read
           .
         </p>
       ) : null}
-      {board.withoutBody.slice(0, MOST_NAMED).map(({ name, missing }, at) => (
-        <p key={at} className="wrap-anywhere">
-          <bdi className="font-semibold">{name}</bdi> cannot be placed: no{" "}
+      {withoutBody.first.map(({ application, missing }) => (
+        <p key={application} className="wrap-anywhere">
+          <bdi className="font-semibold">{people.nameOf(application)}</bdi> cannot be placed: no{" "}
           {missing.map((id) => (frame.measurements[fitBy.indexOf(id)] ?? id).toLowerCase()).join(" and no ")} is known.
         </p>
       ))}
-      {board.withoutBody.length > MOST_NAMED ? (
-        <p>So it is with {board.withoutBody.length - MOST_NAMED} more.</p>
+      {withoutBody.many > withoutBody.first.length ? (
+        <p>So it is with {withoutBody.many - withoutBody.first.length} more.</p>
       ) : null}
-      {rows.withdrawn > 0 ? <p>{rows.withdrawn} of those who applied withdrew.</p> : null}
+      {withdrawn > 0 ? <p>{withdrawn} of those who applied withdrew.</p> : null}
     </div>
   );
 }
 
-function countWords({ rows: { applicants }, considering }: LoadedPlaces): string[] {
-  const settled = applicants.filter(({ hold }) => hold !== "size");
+function countWords({ board: { words }, considering }: LoadedBoard): string[] {
   const counts = [
-    { many: settled.filter(({ word }) => word === null).length, of: "without a word of yours" },
-    { many: considering === "yes" ? settled.filter(({ word }) => word === "maybe").length : 0, of: "with a maybe" },
-    { many: applicants.filter(({ word }) => word === "no").length, of: "with a no" },
+    { many: words.none, of: "without a word of yours" },
+    { many: considering === "yes" ? words.maybe : 0, of: "with a maybe" },
+    { many: words.no, of: "with a no" },
   ];
   return counts.filter(({ many }) => many > 0).map(({ many, of }) => `${many} ${of}`);
 }

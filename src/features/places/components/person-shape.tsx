@@ -1,4 +1,4 @@
-import type { PersonMark } from "./ruler-layout";
+import type { PersonMark } from "../stored-placing";
 
 interface PersonShapeProps {
   readonly mark: PersonMark;

@@ -1,12 +1,15 @@
 import { ButtonLink } from "@/ui/button";
 import { EmptyState } from "@/ui/empty-state";
-import type { LoadedPlaces } from "../loaders";
+import type { LoadedBoard, LoadedPlaces } from "../loaders";
 
 /** What is missing before places can be given; null where nothing is. */
-export function placesMissing({ rows, board }: LoadedPlaces): "opening" | "places" | "words" | null {
-  const isEmpty = rows.testers.length === 0 && board.placed.length === 0 && board.waiting.length === 0;
-  if (!isEmpty || board.withoutBody.length > 0) return null;
-  if (rows.opening === null) return "opening";
+export function placesMissing(
+  { isPublished }: LoadedPlaces,
+  { board, side }: LoadedBoard,
+): "opening" | "places" | "words" | null {
+  const isEmpty = board.testers === 0 && board.waitingFrom === 0 && side.waiting === 0;
+  if (!isEmpty || side.withoutBody.many > 0) return null;
+  if (!isPublished) return "opening";
   if (board.sizes.every(({ wanted }) => wanted === 0)) return "places";
   return "words";
 }

@@ -1,13 +1,15 @@
+import type { PersonMark } from "../stored-placing";
+import { CrowdBars } from "./crowd-bars";
 import { MARK_WORDS } from "./person-shape";
-import type { PersonMark, RulerLayout } from "./ruler-layout";
+import type { RulerBar, RulerLayout } from "./ruler-layout";
 
 interface RulerCrowdProps {
   readonly layout: RulerLayout;
+  readonly bars: readonly RulerBar[];
   readonly unit: string;
 }
 
-const BINS = 60;
-const BIN_WIDTH = 100 / BINS;
+/** Between two bars, percent of the width. */
 const GAP = 0.2;
 /** Between the highest bar and the sizes, so that the lines between them can be told apart. */
 const FAN_PX = 120;
@@ -20,16 +22,16 @@ const FILLS: Readonly<Record<PersonMark, string>> = {
   waiting: "fill-sheet stroke-line-strong",
 };
 
-interface Bin {
-  /** Place of its left edge, in percent of the width. */
+interface DrawnBar extends RulerBar {
+  /** Its left edge and its width, percent of the width. */
   readonly left: number;
-  readonly people: RulerLayout["people"];
+  readonly width: number;
   readonly topY: number;
 }
 
 /** Too many people for a head each: bars of how many there are, with a line to each size that some of a bar stand in. */
-export function RulerCrowd({ layout, unit }: RulerCrowdProps) {
-  const { bins, pxAPerson } = binned(layout);
+export function RulerCrowd({ layout, bars, unit }: RulerCrowdProps) {
+  const { drawn, pxAPerson } = drawnBars(layout, bars);
   return (
     <>
       <svg
@@ -42,7 +44,7 @@ export function RulerCrowd({ layout, unit }: RulerCrowdProps) {
         {[true, false].map((isInvited) => (
           <path
             key={String(isInvited)}
-            d={linesPath({ layout, bins, isInvited })}
+            d={linesPath({ layout, drawn, isInvited })}
             vectorEffect="non-scaling-stroke"
             strokeOpacity="0.35"
             className={isInvited ? "stroke-thread" : "stroke-ink"}
@@ -51,75 +53,72 @@ export function RulerCrowd({ layout, unit }: RulerCrowdProps) {
         {STACK.map((mark) => (
           <path
             key={mark}
-            d={barsPath({ layout, bins, pxAPerson, mark })}
+            d={barsPath({ layout, drawn, pxAPerson, mark })}
             vectorEffect="non-scaling-stroke"
             className={FILLS[mark]}
           />
         ))}
       </svg>
-      {bins.map(({ left, people, topY }) => (
-        <rect
-          key={left}
-          x={`${left.toFixed(1)}%`}
-          y={topY}
-          width={`${BIN_WIDTH.toFixed(1)}%`}
-          height={layout.axisY - topY}
-          opacity="0"
-        >
-          <title>{binWords(people, unit)}</title>
-        </rect>
-      ))}
+      <CrowdBars
+        axisY={layout.axisY}
+        bars={drawn.map((bar) => [bar.left.toFixed(1), bar.width.toFixed(1), bar.topY, barWords(bar, unit)])}
+      />
     </>
   );
 }
 
-/** How tall one person is in a bar, and the bars that hold anybody. */
-function binned({ people, x, axisY, railY }: RulerLayout): {
-  readonly bins: readonly Bin[];
-  readonly pxAPerson: number;
-} {
-  const groups = new Map<number, RulerLayout["people"][number][]>();
-  for (const person of people) {
-    const bin = Math.min(BINS - 1, Math.floor(x(person.at) / BIN_WIDTH));
-    groups.set(bin, [...(groups.get(bin) ?? []), person]);
-  }
-  const most = Math.max(1, ...[...groups.values()].map(({ length }) => length));
+function countOf(groups: RulerBar["groups"], isMeant: (mark: PersonMark) => boolean = () => true): number {
+  return groups.reduce((sum, { mark, many }) => sum + (isMeant(mark) ? many : 0), 0);
+}
+
+/** How tall one person is in a bar, and where the bars stand. */
+function drawnBars(
+  { x, axisY, railY }: RulerLayout,
+  bars: readonly RulerBar[],
+): { readonly drawn: readonly DrawnBar[]; readonly pxAPerson: number } {
+  const most = Math.max(1, ...bars.map(({ groups }) => countOf(groups)));
   const pxAPerson = (axisY - railY - FAN_PX) / most;
-  const bins = [...groups].map(([bin, inBin]) => {
-    return { left: bin * BIN_WIDTH, people: inBin, topY: Math.round(axisY - pxAPerson * inBin.length) };
-  });
-  return { bins, pxAPerson };
+  const drawn = bars.map((bar) => ({
+    ...bar,
+    ...{ left: x(bar.from), width: x(bar.to) - x(bar.from) },
+    topY: Math.round(axisY - pxAPerson * countOf(bar.groups)),
+  }));
+  return { drawn, pxAPerson };
 }
 
 interface PathOf {
   readonly layout: RulerLayout;
-  readonly bins: readonly Bin[];
+  readonly drawn: readonly DrawnBar[];
 }
 
 function barsPath({
   layout: { axisY },
-  bins,
+  drawn,
   pxAPerson,
   mark,
 }: PathOf & { readonly pxAPerson: number; readonly mark: PersonMark }): string {
-  const below = STACK.slice(0, STACK.indexOf(mark));
-  return bins
-    .map(({ left, people }) => {
-      const many = people.filter((person) => person.mark === mark).length;
+  const below: readonly PersonMark[] = STACK.slice(0, STACK.indexOf(mark));
+  return drawn
+    .map(({ left, width, groups }) => {
+      const many = countOf(groups, (each) => each === mark);
       if (many === 0) return "";
-      const under = people.filter((person) => below.some((each) => each === person.mark)).length;
+      const under = countOf(groups, (each) => below.includes(each));
       const [from, height] = [axisY - under * pxAPerson, many * pxAPerson];
-      const width = (BIN_WIDTH - GAP).toFixed(2);
-      return `M${left.toFixed(2)} ${from.toFixed(1)}h${width}v${(-height).toFixed(1)}h-${width}z`;
+      const wide = (width - GAP).toFixed(2);
+      return `M${left.toFixed(2)} ${from.toFixed(1)}h${wide}v${(-height).toFixed(1)}h-${wide}z`;
     })
     .join("");
 }
 
-function linesPath({ layout: { sizes, x, railY }, bins, isInvited }: PathOf & { readonly isInvited: boolean }): string {
-  return bins
-    .flatMap(({ left, people, topY }) => {
-      const standing = people.filter(({ mark }) => (mark === "invited") === isInvited).map(({ size }) => size);
-      const from = `M${(left + BIN_WIDTH / 2).toFixed(1)} ${topY}`;
+function linesPath({
+  layout: { sizes, x, railY },
+  drawn,
+  isInvited,
+}: PathOf & { readonly isInvited: boolean }): string {
+  return drawn
+    .flatMap(({ left, width, groups, topY }) => {
+      const standing = groups.filter(({ mark }) => (mark === "invited") === isInvited).map(({ size }) => size);
+      const from = `M${(left + width / 2).toFixed(1)} ${topY}`;
       return sizes
         .filter(({ id }) => standing.includes(id))
         .map(({ at }) => `${from}L${x(at).toFixed(1)} ${(railY + 5).toFixed(0)}`);
@@ -128,12 +127,10 @@ function linesPath({ layout: { sizes, x, railY }, bins, isInvited }: PathOf & { 
 }
 
 /** `96.2 to 97.4 cm: 4 invited, 2 waiting` */
-function binWords(people: RulerLayout["people"], unit: string): string {
-  const lengths = people.map(({ at }) => at);
-  const [from, to] = [Math.min(...lengths).toFixed(1), Math.max(...lengths).toFixed(1)];
+function barWords({ from, to, groups }: RulerBar, unit: string): string {
   const marks = STACK.flatMap((mark) => {
-    const many = people.filter((person) => person.mark === mark).length;
+    const many = countOf(groups, (each) => each === mark);
     return many === 0 ? [] : [`${many} ${MARK_WORDS[mark]}`];
   });
-  return `${from === to ? from : `${from} to ${to}`} ${unit}: ${marks.join(", ")}`;
+  return `${from.toFixed(1)} to ${to.toFixed(1)} ${unit}: ${marks.join(", ")}`;
 }

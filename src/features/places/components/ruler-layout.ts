@@ -1,5 +1,6 @@
 import { scaleLinear } from "d3-scale";
 import { dotLanes } from "@/ui/dot-lanes";
+import type { PersonMark } from "../stored-placing";
 
 /** A size on the ruler; lengths in the reader's unit. */
 export interface RulerSize {
@@ -14,8 +15,6 @@ export interface RulerSize {
   readonly isShort: boolean;
 }
 
-export type PersonMark = "placed" | "locked" | "invited" | "waiting";
-
 export interface RulerPerson {
   readonly key: string;
   readonly name: string;
@@ -23,6 +22,13 @@ export interface RulerPerson {
   readonly mark: PersonMark;
   /** Where she stands; null where she waits. */
   readonly size: string | null;
+}
+
+/** How many people have a body from one length to another, by what they are and where they stand. */
+export interface RulerBar {
+  readonly from: number;
+  readonly to: number;
+  readonly groups: readonly { readonly mark: PersonMark; readonly size: string | null; readonly many: number }[];
 }
 
 export interface RulerLayout {
@@ -48,17 +54,19 @@ const LABEL_HEIGHT = 36;
 const REACH_LANE = 8;
 const FAN = 92;
 const FAN_OF_MANY = 150;
-/** More than these are drawn as bars, not each by a head. */
-export const MANY = 60;
 const MOST_INITIALS = 36;
 const TALLEST_PEOPLE = 210;
 /** Below the axis: its numbers, and the name of whoever is pointed at. */
 const BELOW = 52;
 
-/** Where everything stands on a ruler of bodies: sizes on top, people below on the axis. */
-export function rulerLayout(sizes: readonly RulerSize[], people: readonly RulerPerson[]): RulerLayout {
+/** Where everything stands on a ruler of bodies: sizes on top; people below on the axis, or bars in their place. */
+export function rulerLayout(
+  sizes: readonly RulerSize[],
+  people: readonly RulerPerson[],
+  bars: readonly RulerBar[] | null = null,
+): RulerLayout {
   const leastWidthPx = Math.max(LEAST_WIDTH_PX, WIDTH_A_SIZE_PX * sizes.length);
-  const ends = [...sizes.flatMap(({ from, to }) => [from, to]), ...people.map(({ at }) => at)];
+  const ends = [...[...sizes, ...(bars ?? [])].flatMap(({ from, to }) => [from, to]), ...people.map(({ at }) => at)];
   const scale = scaleLinear()
     .domain([Math.min(...ends), Math.max(...ends)])
     .range([MARGIN, 100 - MARGIN]);
@@ -77,7 +85,7 @@ export function rulerLayout(sizes: readonly RulerSize[], people: readonly RulerP
   );
   const step = Math.min(hasInitials ? 23 : 11, TALLEST_PEOPLE / laneCount(lanes));
   const radius = hasInitials ? 10 : 5;
-  const axisY = railY + (people.length > MANY ? FAN_OF_MANY : FAN) + step * laneCount(lanes) + radius;
+  const axisY = railY + (bars === null ? FAN + step * laneCount(lanes) : FAN_OF_MANY + TALLEST_PEOPLE) + radius;
   return {
     x: scale,
     ticks: scale.ticks(10),

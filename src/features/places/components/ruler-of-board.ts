@@ -1,38 +1,52 @@
 import { own } from "@/engine/pattern";
-import { bodyRuler } from "@/engine/places";
 import { fromCm, toCm, type LengthUnit } from "@/engine/units";
 import { formatLength } from "@/ui/format-length";
-import type { PlacesBoard } from "../placing-board";
-import type { PersonMark, RulerPerson, RulerSize } from "./ruler-layout";
+import type { LoadedBoard } from "../loaders";
+import { BINS, isDrawn, reachOf } from "../placing-crowd";
+import type { Crowd, PersonMark } from "../stored-placing";
+import type { RulerBar, RulerPerson, RulerSize } from "./ruler-layout";
 import { STANDING_MARKS } from "./standing-words";
+
+export interface Ruler {
+  readonly sizes: readonly RulerSize[];
+  /** Nobody where they are too many, and bars stand for them. */
+  readonly people: readonly RulerPerson[];
+  readonly bars: readonly RulerBar[] | null;
+}
 
 /** Whom the board shows on the ruler of one body measurement, and its sizes there; lengths in the reader's unit. */
 export function rulerOfBoard(
-  { question, sizes, waiting }: PlacesBoard,
+  { board, side, people }: LoadedBoard,
   { measurement, unit }: { readonly measurement: string; readonly unit: LengthUnit },
-): { readonly sizes: readonly RulerSize[]; readonly people: readonly RulerPerson[] } {
-  const at = question.fitBy.indexOf(measurement);
-  const marks = bodyRuler(question).map((size) => size[at]);
+): Ruler {
+  const at = board.fitBy.indexOf(measurement);
+  const crowd = side.crowds === null ? undefined : own(side.crowds, measurement);
+  const everybody = crowd === undefined ? people.among(0, board.waitingFrom + side.waiting) : [];
   return {
-    sizes: sizes.flatMap(({ id, label, people, wanted, missing }, index) => {
-      const mark = marks[index];
-      if (mark === undefined || (wanted === 0 && people.length === 0)) return [];
-      const { bodyCm, halfBelowCm, halfAboveCm } = mark;
+    sizes: board.sizes.filter(isDrawn).flatMap(({ id, label, marks, invited, placed, wanted, missing }) => {
+      const mark = marks[at];
+      if (mark === undefined) return [];
+      const { fromCm: reachFromCm, toCm: reachToCm } = reachOf(mark);
       return [
         {
-          ...{ id, label, wanted, filled: people.length, isShort: missing > 0 },
-          at: fromCm(bodyCm, unit),
-          from: fromCm(bodyCm - 2 * halfBelowCm, unit),
-          to: fromCm(bodyCm + 2 * halfAboveCm, unit),
+          ...{ id, label, wanted, filled: invited + placed, isShort: missing > 0 },
+          at: fromCm(mark.bodyCm, unit),
+          from: fromCm(reachFromCm, unit),
+          to: fromCm(reachToCm, unit),
         },
       ];
     }),
-    people: [...sizes.flatMap(({ people }) => people), ...waiting].flatMap((person) => {
-      const cm = own(person.body, measurement);
-      const { key, name, size } = person;
-      return cm === undefined ? [] : [{ key, name, size, at: fromCm(cm, unit), mark: STANDING_MARKS[person.standing] }];
+    people: everybody.flatMap(({ key, name, size, standing, body }) => {
+      const cm = own(body, measurement);
+      return cm === undefined ? [] : [{ key, name, size, at: fromCm(cm, unit), mark: STANDING_MARKS[standing] }];
     }),
+    bars: crowd === undefined ? null : barsOf(crowd, unit),
   };
+}
+
+function barsOf({ fromCm: firstCm, toCm: lastCm, bins }: Crowd, unit: LengthUnit): RulerBar[] {
+  const edge = (bin: number) => fromCm(firstCm + (bin * (lastCm - firstCm)) / BINS, unit);
+  return bins.map(({ bin, groups }) => ({ from: edge(bin), to: edge(bin + 1), groups }));
 }
 
 /** What is said of one person: name, length, what she is and where. */
@@ -55,13 +69,16 @@ const WHERE_WORDS: Readonly<Record<PersonMark, string>> = {
 const MOST_TOLD = 40;
 
 /** The picture in words. */
-export function rulerDescription(
-  { sizes, people }: { readonly sizes: readonly RulerSize[]; readonly people: readonly RulerPerson[] },
-  says: (person: RulerPerson) => string,
-): string {
+export function rulerDescription({ sizes, people, bars }: Ruler, says: (person: RulerPerson) => string): string {
   const marks = sizes.map(({ label, filled, wanted }) => `${label}: ${filled} of ${wanted}`).join("; ");
-  const waiting = people.filter(({ size }) => size === null).length;
-  const whole = `Places by size: ${marks}. ${waiting} waiting.`;
-  if (people.length > MOST_TOLD) return `${whole} The tables below name all ${people.length} people.`;
+  const groups = bars?.flatMap((bar) => bar.groups) ?? people.map(({ size }) => ({ size, many: 1 }));
+  const count = (those: typeof groups) => those.reduce((sum, { many }) => sum + many, 0);
+  const whole = `Places by size: ${marks}. ${count(groups.filter(({ size }) => size === null))} waiting.`;
+  if (bars !== null || people.length > MOST_TOLD) return `${whole} The tables below name all ${count(groups)} people.`;
   return `${whole} ${people.map(says).join("; ")}.`;
+}
+
+/** Which marks stand on a ruler. */
+export function marksOn({ people, bars }: Ruler): ReadonlySet<PersonMark> {
+  return new Set([...people, ...(bars ?? []).flatMap(({ groups }) => groups)].map(({ mark }) => mark));
 }

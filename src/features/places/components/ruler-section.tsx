@@ -1,14 +1,15 @@
 import { ChoiceLinks } from "@/ui/choice-links";
 import { Section } from "@/ui/section";
-import type { PlacesBoard } from "../placing-board";
+import type { LoadedBoard } from "../loaders";
+import type { PersonMark } from "../stored-placing";
 import { BodyRuler } from "./body-ruler";
 import { MARK_WORDS, PersonShape } from "./person-shape";
-import { MANY, type PersonMark, type RulerPerson } from "./ruler-layout";
-import { personSays, rulerDescription, rulerOfBoard } from "./ruler-of-board";
-import type { PlacesFrame } from "./placing-table";
+import type { RulerPerson } from "./ruler-layout";
+import { marksOn, personSays, rulerDescription, rulerOfBoard } from "./ruler-of-board";
+import type { PlacesFrame } from "./places-frame";
 
 interface RulerSectionProps {
-  readonly board: PlacesBoard;
+  readonly loaded: LoadedBoard;
   readonly frame: PlacesFrame;
   /** The measurement that the ruler is of; one of those that decide the fit. */
   readonly measurement: string;
@@ -17,19 +18,19 @@ interface RulerSectionProps {
 }
 
 /** The ruler of bodies with its legend, and the choice of another measurement. */
-export function RulerSection({ board, frame, measurement, hrefOf }: RulerSectionProps) {
+export function RulerSection({ loaded, frame, measurement, hrefOf }: RulerSectionProps) {
   const { unit } = frame;
-  const { fitBy } = board.question;
+  const { fitBy } = loaded.board;
   const label = frame.measurements[fitBy.indexOf(measurement)] ?? measurement;
-  const ruler = rulerOfBoard(board, { measurement, unit });
+  const ruler = rulerOfBoard(loaded, { measurement, unit });
   if (ruler.sizes.length === 0) return null;
-  const labelOf = (id: string) => board.sizes.find((size) => size.id === id)?.label ?? id;
+  const labelOf = (id: string) => loaded.people.words.size(id);
   const says = (person: RulerPerson) => personSays(person, { unit, labelOf });
   return (
     <Section
       title={`Bodies on a ruler: ${label.toLowerCase()}`}
       intro={
-        ruler.people.length > MANY
+        ruler.bars !== null
           ? "How many people have which body; lines lead from a bar to the sizes where they are placed. The band behind a size is its reach."
           : "Each person stands where their body is; a line leads to the size where they are placed. The band behind a size is its reach."
       }
@@ -53,7 +54,7 @@ export function RulerSection({ board, frame, measurement, hrefOf }: RulerSection
         {...ruler}
         says={says}
       />
-      <Legend marks={new Set(ruler.people.map(({ mark }) => mark))} />
+      <Legend marks={marksOn(ruler)} />
     </Section>
   );
 }

@@ -1,29 +1,25 @@
 import { Notice } from "@/ui/notice";
 import { Section } from "@/ui/section";
 import { Sheet } from "@/ui/sheet";
-import type { BoardSize } from "../placing-board";
+import type { LoadedBoard } from "../loaders";
+import type { PlacesFrame } from "./places-frame";
 import { SendForm } from "./send-form";
 
 interface SendPanelProps {
-  readonly callId: string;
-  readonly saw: string;
-  readonly sizes: readonly BoardSize[];
+  readonly loaded: LoadedBoard;
+  readonly frame: PlacesFrame;
   readonly endsOn: string;
   readonly timeZone: string;
   readonly isAsSolved: boolean;
-  readonly mayAct: boolean;
 }
 
-/** Of more, only how many stand in each size; the table above names them. */
-const MOST_NAMED = 60;
-
 /** Whom sending would invite, to which size: what is listed here and nothing else. */
-export function SendPanel({ callId, saw, sizes, endsOn, timeZone, isAsSolved, mayAct }: SendPanelProps) {
-  const bySize = sizes
-    .map(({ id, label, people }) => ({ id, label, people: people.filter(({ applicant }) => applicant !== null) }))
-    .filter(({ people }) => people.length > 0);
-  const count = bySize.reduce((sum, { people }) => sum + people.length, 0);
-  if (count === 0 || !mayAct) return null;
+export function SendPanel({ loaded, frame, endsOn, timeZone, isAsSolved }: SendPanelProps) {
+  const { board, shown, people } = loaded;
+  const { sizes } = board;
+  const bySize = sizes.filter(({ placed }) => placed > 0);
+  const count = bySize.reduce((sum, { placed }) => sum + placed, 0);
+  if (count === 0 || !frame.mayAct) return null;
   const over = sizes.filter((size) => size.over > 0).map(({ label }) => label);
   return (
     <Section
@@ -32,13 +28,13 @@ export function SendPanel({ callId, saw, sizes, endsOn, timeZone, isAsSolved, ma
     >
       <Sheet>
         <dl className="mb-6 grid gap-x-4 gap-y-2 sm:grid-cols-[auto_1fr]">
-          {bySize.map(({ id, label, people }) => (
+          {bySize.map(({ id, label, from, invited, placed }) => (
             <div key={id} className="contents">
               <dt className="font-semibold">{label}</dt>
               <dd className="wrap-anywhere max-sm:mb-2">
-                {count > MOST_NAMED
-                  ? `${people.length}`
-                  : people.map(({ key, name }, at) => (
+                {!shown.areNamed
+                  ? `${placed}`
+                  : people.among(from + invited, placed).map(({ key, name }, at) => (
                       <span key={key}>
                         {at > 0 ? ", " : null}
                         <bdi>{name}</bdi>
@@ -56,7 +52,7 @@ export function SendPanel({ callId, saw, sizes, endsOn, timeZone, isAsSolved, ma
             Nothing can be sent until somebody is moved, or more testers are wanted there.
           </Notice>
         ) : (
-          <SendForm {...{ callId, saw, endsOn, timeZone, count }} />
+          <SendForm callId={frame.callId} saw={board.placing} {...{ endsOn, timeZone, count }} />
         )}
       </Sheet>
     </Section>

@@ -3,27 +3,29 @@ import type { LengthUnit } from "@/engine/units";
 import { Section } from "@/ui/section";
 import { Sheet } from "@/ui/sheet";
 import { differenceWords } from "../fit-words";
-import type { BoardSize } from "../placing-board";
+import type { LoadedBoard } from "../loaders";
+import type { StoredSide } from "../stored-placing";
 
 interface ShortSizesProps {
-  readonly sizes: readonly BoardSize[];
+  readonly loaded: LoadedBoard;
   readonly measurements: readonly string[];
   readonly unit: LengthUnit;
 }
 
 /** Sizes with fewer than their least: who comes nearest, and what would have to give way. */
-export function ShortSizes({ sizes, measurements, unit }: ShortSizesProps) {
-  const short = sizes.filter(({ missing }) => missing > 0);
+export function ShortSizes({ loaded, measurements, unit }: ShortSizesProps) {
+  const { board, side } = loaded;
+  const short = board.sizes.filter(({ missing }) => missing > 0);
   if (short.length === 0) return null;
   return (
     <Section title="Sizes left short" intro="Who comes nearest to each, and what it would take.">
       <div className="grid gap-4 md:grid-cols-2">
-        {short.map(({ id, label, missing, nearest }) => (
+        {short.map(({ id, label, missing }) => (
           <Sheet key={id}>
             <h3 className="mb-2">
               {label}: {missing} short of the least
             </h3>
-            <NearestPeople {...{ nearest, measurements, unit }} />
+            <NearestPeople {...{ loaded, measurements, unit }} nearest={side.nearest.find(({ size }) => size === id)} />
           </Sheet>
         ))}
       </div>
@@ -31,18 +33,23 @@ export function ShortSizes({ sizes, measurements, unit }: ShortSizesProps) {
   );
 }
 
-interface NearestPeopleProps extends Pick<ShortSizesProps, "measurements" | "unit"> {
-  readonly nearest: BoardSize["nearest"];
+interface NearestPeopleProps extends ShortSizesProps {
+  readonly nearest: StoredSide["nearest"][number] | undefined;
 }
 
-function NearestPeople({ nearest, measurements, unit }: NearestPeopleProps) {
-  if (nearest === null) return <p className="text-soft">Solved again, it would be filled.</p>;
-  if (nearest.length === 0) return <p className="text-soft">Nobody else has applied who could be asked.</p>;
+function NearestPeople({ nearest, loaded: { people }, measurements, unit }: NearestPeopleProps) {
+  if (nearest === undefined) return <p className="text-soft">Solved again, it would be filled.</p>;
+  const known = nearest.people.flatMap(({ application, takes }) => {
+    const fit = people.fitOf(application, nearest.size);
+    return fit === null ? [] : [{ application, takes, fit }];
+  });
+  if (known.length === 0) return <p className="text-soft">Nobody else has applied who could be asked.</p>;
   return (
     <ul className="grid gap-3">
-      {nearest.map(({ name, fit, takes }, at) => (
-        <li key={at}>
-          <bdi className="font-semibold wrap-anywhere">{name}</bdi>: {bodyWords(fit, measurements, unit)}. {takes}
+      {known.map(({ application, fit, takes }) => (
+        <li key={application}>
+          <bdi className="font-semibold wrap-anywhere">{people.nameOf(application)}</bdi>:{" "}
+          {bodyWords(fit, measurements, unit)}. {people.words.wouldTake(takes)}
         </li>
       ))}
     </ul>

@@ -2,8 +2,8 @@ import { ChoiceLinks } from "@/ui/choice-links";
 import { Notice } from "@/ui/notice";
 import { OneButtonForm } from "@/ui/one-button-form";
 import { solvePlaces } from "../actions";
-import type { Considering } from "../applicants-document";
-import type { WouldMove } from "../placing-board";
+import type { BoardPeople } from "../board-people";
+import type { Considering, StoredSide } from "../stored-placing";
 
 interface SolvePanelProps {
   readonly callId: string;
@@ -11,17 +11,17 @@ interface SolvePanelProps {
   readonly considering: Considering;
   /** How many are considered with a yes alone, and with a maybe too. */
   readonly counts: Readonly<Record<Considering, number>>;
-  readonly wouldMove: readonly WouldMove[] | null;
+  readonly wouldMove: StoredSide["wouldMove"];
+  readonly people: BoardPeople;
   /** Nobody stands in a size yet. */
   readonly isFirst: boolean;
-  readonly labelOf: (size: string) => string;
   /** This page's address where a maybe is enough, and where it is not. */
   readonly hrefOf: (considering: Considering) => string;
 }
 
 /** Whom places are given to, whether what stands is what solving gives, and the button that solves. */
 export function SolvePanel(props: SolvePanelProps) {
-  const { callId, mayAct, considering, counts, wouldMove, isFirst, labelOf, hrefOf } = props;
+  const { callId, mayAct, considering, counts, wouldMove, people, isFirst, hrefOf } = props;
   return (
     <div>
       <div className="mb-4 flex flex-wrap items-center gap-x-4 gap-y-2">
@@ -34,8 +34,8 @@ export function SolvePanel(props: SolvePanelProps) {
           ]}
         />
       </div>
-      <SolveState {...{ wouldMove, isFirst, labelOf }} />
-      {mayAct && wouldMove !== null && wouldMove.length > 0 ? (
+      <SolveState {...{ wouldMove, people, isFirst }} />
+      {mayAct && wouldMove !== null && wouldMove.many > 0 ? (
         <OneButtonForm
           action={solvePlaces}
           sends={{ callId, with: considering }}
@@ -48,16 +48,14 @@ export function SolvePanel(props: SolvePanelProps) {
   );
 }
 
-const MOST_TOLD = 6;
-
-function SolveState({ wouldMove, isFirst, labelOf }: Pick<SolvePanelProps, "wouldMove" | "isFirst" | "labelOf">) {
+function SolveState({ wouldMove, people, isFirst }: Pick<SolvePanelProps, "wouldMove" | "people" | "isFirst">) {
   if (wouldMove === null)
     return (
       <Notice tone="problem" title="Nothing can be solved while a size has more locks than places">
         Unlock or move somebody there, or want more testers in that size. The table below says where.
       </Notice>
     );
-  if (wouldMove.length === 0)
+  if (wouldMove.many === 0)
     return (
       <Notice
         title={
@@ -70,7 +68,7 @@ function SolveState({ wouldMove, isFirst, labelOf }: Pick<SolvePanelProps, "woul
   if (isFirst)
     return (
       <p className="mb-4 max-w-3xl text-soft">
-        Nobody stands in a size yet. {wouldMove.length === 1 ? "1 applicant" : `${wouldMove.length} applicants`} can be
+        Nobody stands in a size yet. {wouldMove.many === 1 ? "1 applicant" : `${wouldMove.many} applicants`} can be
         given one: first the least number in as many sizes as can be, then as many places as can be, then the best fit.
         Nothing is sent by it.
       </p>
@@ -79,19 +77,21 @@ function SolveState({ wouldMove, isFirst, labelOf }: Pick<SolvePanelProps, "woul
     <Notice title="Something has changed: this is no longer what solving would give">
       <p>Solved again:</p>
       <ul className="mb-1 list-disc pl-5">
-        {wouldMove.slice(0, MOST_TOLD).map((move, at) => (
-          <li key={at}>
-            <bdi className="wrap-anywhere">{move.name}</bdi> {moveWords(move, labelOf)}
+        {wouldMove.first.map((move) => (
+          <li key={move.application}>
+            <bdi className="wrap-anywhere">{people.nameOf(move.application)}</bdi> {moveWords(move, people)}
           </li>
         ))}
-        {wouldMove.length > MOST_TOLD ? <li>and {wouldMove.length - MOST_TOLD} more.</li> : null}
+        {wouldMove.many > wouldMove.first.length ? <li>and {wouldMove.many - wouldMove.first.length} more.</li> : null}
       </ul>
       <p>Nobody moves until you ask for it. Those you have locked or left waiting stay, and so do the invited.</p>
     </Notice>
   );
 }
 
-function moveWords({ from, to }: WouldMove, labelOf: SolvePanelProps["labelOf"]): string {
-  if (to === null) return `would wait instead of standing in ${labelOf(from ?? "")}.`;
-  return from === null ? `would come to ${labelOf(to)}.` : `would go from ${labelOf(from)} to ${labelOf(to)}.`;
+type Move = NonNullable<StoredSide["wouldMove"]>["first"][number];
+
+function moveWords({ from, to }: Move, { words }: BoardPeople): string {
+  if (to === null) return `would wait instead of standing in ${words.size(from ?? "")}.`;
+  return from === null ? `would come to ${words.size(to)}.` : `would go from ${words.size(from)} to ${words.size(to)}.`;
 }

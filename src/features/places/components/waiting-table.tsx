@@ -1,26 +1,25 @@
 import { own } from "@/engine/pattern";
 import { formatLength } from "@/ui/format-length";
-import { pageOfList } from "@/ui/page-number";
 import { Paging } from "@/ui/paging";
-import { TABLE, TABLE_HEAD, TABLE_ROW, TableFrame } from "@/ui/table-frame";
-import type { BoardPerson } from "../placing-board";
-import { PersonChange, PersonName, type PlacesFrame } from "./placing-table";
+import { TABLE, TABLE_HEAD, TableFrame } from "@/ui/table-frame";
+import type { LoadedBoard } from "../loaders";
+import { changeOf } from "./change-of-person";
+import { WaitingRows } from "./person-rows";
+import type { PlacesFrame } from "./places-frame";
 
 interface WaitingTableProps {
-  readonly people: readonly BoardPerson[];
-  /** Ids of the measurements, in the order of the frame's labels. */
-  readonly measurementIds: readonly string[];
+  readonly loaded: LoadedBoard;
   readonly frame: PlacesFrame;
 }
 
-const LISTED = 12;
-
 /** Who stands in no size, with her body and why. */
-export function WaitingTable({ people, measurementIds, frame }: WaitingTableProps) {
-  const { page, pages, skip, take } = pageOfList(frame.query.waiting ?? 1, people.length, LISTED);
-  const listed = people.filter(
-    ({ key }, index) => (index >= skip && index < skip + take) || key === frame.query.change,
-  );
+export function WaitingTable({ loaded, frame }: WaitingTableProps) {
+  const { board, shown, people } = loaded;
+  const { page, pages, from, many } = shown.waiting;
+  const changed = people.find(frame.query.change ?? "");
+  const onPage = people.among(from, many);
+  const isBeside = changed !== null && changed.size === null && !onPage.includes(changed);
+  const listed = isBeside ? [...onPage, changed] : onPage;
   return (
     <>
       <TableFrame label="Who is waiting">
@@ -37,20 +36,13 @@ export function WaitingTable({ people, measurementIds, frame }: WaitingTableProp
             </tr>
           </thead>
           <tbody>
-            {listed.map((person) => (
-              <tr key={person.key} className={TABLE_ROW}>
-                <th scope="row" className="w-52 min-w-36 font-normal align-top">
-                  <PersonName name={person.name} standing={person.standing} />
-                  <PersonChange {...{ person, frame }} />
-                </th>
-                {measurementIds.map((id) => (
-                  <td key={id} className="min-w-24 whitespace-nowrap">
-                    {lengthOrDash(own(person.body, id), frame.unit)}
-                  </td>
-                ))}
-                <td className="min-w-64">{person.why}</td>
-              </tr>
-            ))}
+            <WaitingRows
+              rows={listed.map(({ key, name, standing, body, why, applicant }) => ({
+                ...{ id: key, name, standing, why, mayChange: frame.mayAct && applicant !== null },
+                lengths: board.fitBy.map((id) => lengthOrDash(own(body, id), frame.unit)),
+              }))}
+              {...changeOf(changed, frame)}
+            />
           </tbody>
         </table>
       </TableFrame>

@@ -1,31 +1,32 @@
 import { answer } from "../actions";
-import type { AnswerThread } from "../answer-threads";
-import type { CallQuestion } from "../data";
+import type { QuestionThread } from "../said-data";
 import { SayForm } from "./say-form";
 
 interface AnswerFormProps {
   readonly callId: string;
-  /** What the answer is for. */
-  readonly questions: readonly CallQuestion[];
-  /** The answer that they have; null where they have none. */
-  readonly before: AnswerThread | null;
+  /** What the answer is for: questions that wait, or that have an answer. */
+  readonly thread: QuestionThread;
 }
 
 /** One answer for all questions that wait at a place, or another one in the place of an answer. */
-export function AnswerForm({ callId, questions, before }: AnswerFormProps) {
-  const seenAt = before?.answeredAt.toISOString() ?? "";
-  const ids = questions.map(({ questionId }) => questionId);
+export function AnswerForm({ callId, thread }: AnswerFormProps) {
+  const { ids, many, answer: before } = thread;
+  const seenAt = thread.answeredAt?.toISOString() ?? "";
   return (
     <div className={before === null ? "mt-4" : ""}>
       <SayForm
         action={answer}
-        hidden={[["callId", callId], ["seenAt", seenAt], ...ids.map((id) => ["questions[]", id] as const)]}
+        hidden={[
+          ["callId", callId],
+          ["seenAt", seenAt],
+          ["questions", ids.join(" ")],
+        ]}
         fields={[
           {
             name: "answer",
-            label: ids.length > 1 ? `Your answer to these ${ids.length} questions` : "Your answer",
+            label: answerLabel(ids.length, many),
             hint: "All testers of this call read it at this place.",
-            initial: before?.answer,
+            initial: before ?? undefined,
           },
         ]}
         keptAs={`answer-${ids[0]}-${seenAt}`}
@@ -35,4 +36,9 @@ export function AnswerForm({ callId, questions, before }: AnswerFormProps) {
       />
     </div>
   );
+}
+
+function answerLabel(answered: number, many: number): string {
+  if (many > answered) return `Your answer to the first ${answered} of these ${many} questions`;
+  return answered > 1 ? `Your answer to these ${answered} questions` : "Your answer";
 }

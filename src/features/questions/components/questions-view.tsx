@@ -1,41 +1,101 @@
+import Link from "next/link";
 import type { PatternDocument } from "@/engine/pattern";
 import { EmptyState } from "@/ui/empty-state";
+import { Paging } from "@/ui/paging";
 import { Section } from "@/ui/section";
-import { answerThreads } from "../answer-threads";
-import type { CallQuestion } from "../data";
-import { groupByPlace, type PlaceGroup } from "../group-by-place";
+import { pagesOfPlace, type AskedPlaces, type TroubledPlaces } from "../said-data";
+import { saidHref, type SaidQuery } from "../said-query";
 import { AskedPlace } from "./asked-place";
+import { TroublePlaces } from "./trouble-places";
 
 interface QuestionsViewProps {
-  readonly questions: readonly CallQuestion[];
+  readonly asked: AskedPlaces;
+  readonly troubled: TroubledPlaces;
+  readonly query: SaidQuery;
   readonly pattern: PatternDocument;
   readonly callId: string;
   readonly mayEdit: boolean;
 }
 
-/** All questions of a call by place in the text: first where somebody waits for an answer. */
-export function QuestionsView({ questions, pattern, ...call }: QuestionsViewProps) {
-  if (questions.length === 0) return <NoQuestions hasText={(pattern.instructions ?? "").trim() !== ""} />;
-  const groups = groupByPlace(pattern.instructions ?? "", questions);
-  const isWaiting = ({ said }: PlaceGroup<CallQuestion>) => said.some(({ answer }) => answer === null);
-  const waiting = groups.filter(isWaiting);
-  const answered = groups.filter((group) => !isWaiting(group));
-  const open = questions.filter(({ answer }) => answer === null).length;
-  const list = (shown: typeof groups) => (
+/** What testers ask and tell of the text, place by place; or all of it at one place. */
+export function QuestionsView({ asked, troubled, query, ...call }: QuestionsViewProps) {
+  const { callId, pattern } = call;
+  if (query.at !== undefined) return <OnePlace {...{ asked, troubled, query, ...call }} />;
+  return (
+    <>
+      <Questions {...{ asked, query, ...call }} />
+      <TroublePlaces
+        {...{ troubled, pattern, callId }}
+        hrefOf={(troubles) => saidHref(callId, { ...query, troubles })}
+      />
+    </>
+  );
+}
+
+/** First the places where somebody waits for an answer. */
+function Questions({ asked, query, ...call }: Omit<QuestionsViewProps, "troubled">) {
+  const { callId, pattern } = call;
+  const { places, waiting, page, pages } = asked;
+  if (places.length === 0) return <NoQuestions hasText={(pattern.instructions ?? "").trim() !== ""} />;
+  const isWaiting = ({ threads }: (typeof places)[number]) => threads.some(({ answer }) => answer === null);
+  const [open, answered] = [places.filter(isWaiting), places.filter((place) => !isWaiting(place))];
+  const list = (shown: typeof places) => (
     <ul className="grid grid-cols-1 gap-6">
-      {shown.map((group) => (
-        <li key={group.key}>
-          <AskedPlace group={group} {...answerThreads(group.said)} pattern={pattern} {...call} />
+      {shown.map((place) => (
+        <li key={place.key}>
+          <AskedPlace {...{ place, ...call }} allHref={saidHref(callId, { at: place.key })} />
         </li>
       ))}
     </ul>
   );
   return (
     <>
-      <Section title={open === 0 ? "Nobody waits for an answer" : `Waiting for an answer: ${open}`}>
-        {waiting.length === 0 ? <p className="text-soft">Every question is answered.</p> : list(waiting)}
+      <Section title={waiting === 0 ? "Nobody waits for an answer" : `Waiting for an answer: ${waiting}`}>
+        {waiting === 0 ? <p className="text-soft">Every question is answered.</p> : null}
+        {open.length > 0 ? list(open) : null}
+        {waiting > 0 && open.length === 0 ? (
+          <p className="text-soft">They stand on the pages before this one.</p>
+        ) : null}
       </Section>
       {answered.length > 0 ? <Section title="Answered">{list(answered)}</Section> : null}
+      {pages > 1 ? (
+        <div className="mb-12">
+          <Paging
+            label="Pages of questions"
+            {...{ page, pages }}
+            hrefOf={(questions) => saidHref(callId, { ...query, questions })}
+          />
+        </div>
+      ) : null}
+    </>
+  );
+}
+
+/** All that is said of one place, page by page. */
+function OnePlace({ asked, troubled, query, ...call }: QuestionsViewProps) {
+  const { callId, pattern } = call;
+  const lists = [...asked.places.flatMap(({ threads }) => threads), ...troubled.places.map(({ troubles }) => troubles)];
+  const pages = pagesOfPlace(lists);
+  return (
+    <>
+      <p className="mb-6">
+        <Link href={saidHref(callId, {})} prefetch={false} className="text-link">
+          All places
+        </Link>
+      </p>
+      {lists.length === 0 ? <p className="mb-12 text-soft">Nothing is said of this place any more.</p> : null}
+      {asked.places.map((place) => (
+        <Section key={place.key} title="Asked at this place">
+          <AskedPlace {...{ place, ...call }} allHref={null} />
+        </Section>
+      ))}
+      {troubled.places.length > 0 ? <TroublePlaces {...{ troubled, pattern, callId }} isOnePlace /> : null}
+      <Paging
+        label="Pages of this place"
+        page={Math.min(query.page, pages)}
+        pages={pages}
+        hrefOf={(page) => saidHref(callId, { at: query.at, page })}
+      />
     </>
   );
 }
@@ -43,7 +103,6 @@ export function QuestionsView({ questions, pattern, ...call }: QuestionsViewProp
 function NoQuestions({ hasText }: { readonly hasText: boolean }) {
   return (
     <div className="mb-12">
-      {" "}
       <EmptyState title="No questions yet">
         <p>
           Testers ask at a place of the written instructions. Their questions stand here with the words that they ask

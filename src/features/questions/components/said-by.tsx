@@ -1,6 +1,6 @@
 import type { PatternDocument } from "@/engine/pattern";
 import { Day } from "@/ui/day";
-import type { SaidAtPlace } from "../data";
+import type { SaidAtPlace } from "../said-data";
 
 /** Who said something, in which size, when, and of which revision. */
 export function SaidBy({ said, pattern }: { readonly said: SaidAtPlace; readonly pattern: PatternDocument }) {

@@ -18,7 +18,7 @@ interface SayField {
 
 interface SayFormProps {
   readonly action: (last: SayAnswer | undefined, form: FormData) => Promise<SayAnswer>;
-  /** What is sent along. A name that ends in `[]` may stand several times. */
+  /** What is sent along. */
   readonly hidden: readonly (readonly [name: string, value: string])[];
   readonly fields: readonly SayField[];
   /** Under which what is typed outlives a reload; unique among all forms and people. */
@@ -71,7 +71,7 @@ export function SayForm({ action, hidden, fields, keptAs, send, waiting, done, i
   return (
     <form action={act} onSubmit={onSubmit}>
       {hidden.map(([name, value]) => (
-        <input key={`${name} ${value}`} type="hidden" name={name} value={value} />
+        <input key={name} type="hidden" name={name} value={value} />
       ))}
       {fields.map((field, at) => (
         <SayText

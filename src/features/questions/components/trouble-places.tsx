@@ -1,91 +1,95 @@
 import type { PatternDocument } from "@/engine/pattern";
-import { FoldedRest } from "@/ui/folded-rest";
+import { Paging } from "@/ui/paging";
 import { Section } from "@/ui/section";
 import { Sheet } from "@/ui/sheet";
-import type { CallTrouble } from "../data";
-import { groupByPlace, type PlaceGroup } from "../group-by-place";
+import type { TroubledPlaces } from "../said-data";
+import { saidHref } from "../said-query";
+import { MoreSaid } from "./more-said";
 import { QuotedPlace } from "./quoted-place";
 import { SaidBy, sizeLabel } from "./said-by";
 
 interface TroublePlacesProps {
-  readonly troubles: readonly CallTrouble[];
+  readonly troubled: TroubledPlaces;
   readonly pattern: PatternDocument;
+  readonly callId: string;
+  /** The address of another page of places. */
+  readonly hrefOf?: (page: number) => string;
+  /** One place alone is read, with all that is said of it. */
+  readonly isOnePlace?: boolean;
 }
 
-/** Of more at one place the rest is folded, so that the next place is in sight. */
-const MOST_SHOWN = 5;
-
 /** Where testers stumbled over the text, place by place, the one where most did first. */
-export function TroublePlaces({ troubles, pattern }: TroublePlacesProps) {
-  const groups = groupByPlace(pattern.instructions ?? "", troubles)
-    .map((group) => ({ group, testers: new Set(group.said.map(({ testerCode }) => testerCode)).size }))
-    .toSorted((left, right) => right.testers - left.testers);
+export function TroublePlaces({ troubled, pattern, callId, hrefOf, isOnePlace = false }: TroublePlacesProps) {
+  const { places, page, pages } = troubled;
+  const troublesHref = (troubles: number) => saidHref(callId, { troubles });
   return (
     <Section
       title="Trouble spots in the text"
       intro="Places of the instructions where something went wrong: what happened there, and what was done about it."
     >
-      {groups.length === 0 ? (
+      {places.length === 0 ? (
         <p className="text-soft">No tester has told of a place where something went wrong.</p>
       ) : (
         <ol className="grid grid-cols-1 gap-6">
-          {groups.map(({ group, testers }) => (
-            <li key={group.key}>
-              <TroublePlace {...{ group, testers, pattern }} />
+          {places.map((place) => (
+            <li key={place.key}>
+              <TroublePlace {...{ place, pattern }} allHref={isOnePlace ? null : saidHref(callId, { at: place.key })} />
             </li>
           ))}
         </ol>
       )}
+      <Paging label="Pages of trouble spots" {...{ page, pages }} hrefOf={hrefOf ?? troublesHref} />
     </Section>
   );
 }
 
 interface TroublePlaceProps {
-  readonly group: PlaceGroup<CallTrouble>;
-  readonly testers: number;
+  readonly place: TroubledPlaces["places"][number];
   readonly pattern: PatternDocument;
+  readonly allHref: string | null;
 }
 
-function TroublePlace({ group: { block, said }, testers, pattern }: TroublePlaceProps) {
+function TroublePlace({ place: { block, said, troubles }, pattern, allHref }: TroublePlaceProps) {
   const [first] = said;
   if (first === undefined) return null;
+  const { testers, shown, many } = troubles;
   const was = { words: first.place.words, revisionNumber: first.revisionNumber };
   return (
     <Sheet>
       <p className="mb-4 font-semibold">
         {testers === 1 ? "1 tester" : `${testers} testers`} stumbled here{" "}
-        <span className="font-normal text-soft">in {sizesOfSaid(said, pattern)}</span>
+        <span className="font-normal text-soft">in {sizesOf(troubles.sizes, pattern)}</span>
       </p>
       <div className="grid grid-cols-1 gap-x-10 gap-y-6 lg:grid-cols-[minmax(0,2fr)_minmax(0,3fr)]">
         <QuotedPlace text={pattern.instructions ?? ""} block={block} was={was} />
-        <FoldedRest
-          className="grid content-start gap-4"
-          shown={MOST_SHOWN}
-          of="trouble spots"
-          items={said.map((trouble) => (
-            <li key={trouble.troubleId}>
-              <p dir="auto" className="whitespace-pre-line wrap-anywhere">
-                {trouble.happened}
-              </p>
-              {trouble.did === "" ? null : (
-                <p dir="auto" className="mt-1 whitespace-pre-line wrap-anywhere">
-                  <span className="text-soft">What was done: </span>
-                  {trouble.did}
+        <div>
+          <ul className="grid content-start gap-4">
+            {shown.map((trouble) => (
+              <li key={trouble.id}>
+                <p dir="auto" className="whitespace-pre-line wrap-anywhere">
+                  {trouble.happened}
                 </p>
-              )}
-              <SaidBy said={trouble} pattern={pattern} />
-            </li>
-          ))}
-        />
+                {trouble.did === "" ? null : (
+                  <p dir="auto" className="mt-1 whitespace-pre-line wrap-anywhere">
+                    <span className="text-soft">What was done: </span>
+                    {trouble.did}
+                  </p>
+                )}
+                <SaidBy said={trouble} pattern={pattern} />
+              </li>
+            ))}
+          </ul>
+          <MoreSaid href={allHref} many={many} shown={shown.length} of="trouble spots" />
+        </div>
       </div>
     </Sheet>
   );
 }
 
 /** `S, M and 2X`, each with how many where there are several. */
-function sizesOfSaid(said: readonly CallTrouble[], pattern: PatternDocument): string {
+function sizesOf(sizes: Readonly<Record<string, number>>, pattern: PatternDocument): string {
   const bySize = pattern.sizes.flatMap(({ id }) => {
-    const testers = new Set(said.filter(({ tester }) => tester?.size === id).map(({ testerCode }) => testerCode)).size;
+    const testers = sizes[id] ?? 0;
     return testers === 0 ? [] : [testers === 1 ? sizeLabel(pattern, id) : `${sizeLabel(pattern, id)} (${testers})`];
   });
   return new Intl.ListFormat("en-GB").format(bySize);

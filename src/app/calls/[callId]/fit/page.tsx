@@ -14,7 +14,8 @@ import { CallPage } from "@/features/calls/components/call-page";
 import { loadCall, type LoadedCall } from "@/features/calls/loaders";
 import { GarmentPicture } from "@/features/patterns/components/pieces/garment-picture";
 import { TroublePlaces } from "@/features/questions/components/trouble-places";
-import { callTroubles } from "@/features/questions/data";
+import { troubledPlaces } from "@/features/questions/said-data";
+import { saidQuerySchema } from "@/features/questions/said-query";
 
 export const metadata: Metadata = { title: "Fit" };
 
@@ -22,10 +23,10 @@ export default async function FitPage({ params, searchParams }: PageProps<"/call
   const { callId } = await params;
   const { size: asked } = await searchParams;
   const loaded = await loadCall(callId);
-  const [found, remarks, troubles] = await Promise.all([
+  const [found, remarks, troubled] = await Promise.all([
     loadResults(loaded, PAGE_PARTS.fit),
     fitRemarks(loaded.access),
-    callTroubles(loaded.access),
+    troubledPlaces(loaded.access, loaded.revision.document, saidQuerySchema.parse({})),
   ]);
   return (
     <CallPage loaded={loaded} tab="fit" title="How the garments fit">
@@ -33,7 +34,7 @@ export default async function FitPage({ params, searchParams }: PageProps<"/call
         {(results) => <Fit {...{ loaded, results, remarks, asked }} />}
       </ResultsFrame>
       <div className="mt-12">
-        <TroublePlaces troubles={troubles} pattern={loaded.revision.document} />
+        <TroublePlaces {...{ troubled, callId }} pattern={loaded.revision.document} />
       </div>
     </CallPage>
   );

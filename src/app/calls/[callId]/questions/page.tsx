@@ -2,20 +2,23 @@ import type { Metadata } from "next";
 import { CallPage } from "@/features/calls/components/call-page";
 import { loadCall } from "@/features/calls/loaders";
 import { QuestionsView } from "@/features/questions/components/questions-view";
-import { TroublePlaces } from "@/features/questions/components/trouble-places";
-import { callQuestions, callTroubles } from "@/features/questions/data";
+import { askedPlaces, troubledPlaces } from "@/features/questions/said-data";
+import { saidQuerySchema } from "@/features/questions/said-query";
 
 export const metadata: Metadata = { title: "Questions" };
 
-export default async function QuestionsPage({ params }: PageProps<"/calls/[callId]/questions">) {
+export default async function QuestionsPage({ params, searchParams }: PageProps<"/calls/[callId]/questions">) {
   const { callId } = await params;
   const loaded = await loadCall(callId);
-  const [questions, troubles] = await Promise.all([callQuestions(loaded.access), callTroubles(loaded.access)]);
+  const query = saidQuerySchema.parse(await searchParams);
   const pattern = loaded.revision.document;
+  const [asked, troubled] = await Promise.all([
+    askedPlaces(loaded.access, pattern, query),
+    troubledPlaces(loaded.access, pattern, query),
+  ]);
   return (
     <CallPage loaded={loaded} tab="questions" title="What testers ask">
-      <QuestionsView {...{ questions, pattern, callId }} mayEdit={loaded.mayEdit} />
-      <TroublePlaces {...{ troubles, pattern }} />
+      <QuestionsView {...{ asked, troubled, query, pattern, callId }} mayEdit={loaded.mayEdit} />
     </CallPage>
   );
 }

@@ -1,0 +1,27 @@
+import type { BoardPerson } from "../board-people";
+import { ChangePlace } from "./change-place";
+import type { PlacesFrame } from "./places-frame";
+
+/**
+ * How the rows of a table let places be changed: the address, and the form of whoever is being changed.
+ *
+ * @param person who is being changed; null for nobody.
+ */
+export function changeOf(person: BoardPerson | null, frame: PlacesFrame) {
+  const changeHref = frame.hrefWith({ change: undefined });
+  if (person === null || person.applicant === null) return { changeHref, changing: null };
+  const { applicant, name, size, standing } = person;
+  const form = (
+    <ChangePlace
+      closeHref={changeHref}
+      callId={frame.callId}
+      applicationId={applicant.applicationId}
+      name={name}
+      sizes={frame.sizeChoices.filter(({ id }) => id !== size)}
+      standing={
+        standing === "locked" || standing === "placed" ? standing : applicant.isLeftWaiting ? "left waiting" : "waiting"
+      }
+    />
+  );
+  return { changeHref, changing: { id: person.key, form } };
+}

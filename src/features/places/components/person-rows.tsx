@@ -1,0 +1,135 @@
+"use client";
+
+import Link from "next/link";
+import type { ReactNode } from "react";
+import { TABLE_ROW } from "@/ui/table-frame";
+import type { Standing } from "../board-people";
+import { PersonShape } from "./person-shape";
+import { STANDING_MARKS, STANDING_WORDS } from "./standing-words";
+
+/* Rows are drawn from a few words each in the browser's own way, for a page that sends every cell twice weighs twice. */
+
+interface PersonWords {
+  readonly id: string;
+  readonly name: string;
+  readonly standing: Standing;
+  /** Something can be settled about her by hand. */
+  readonly mayChange: boolean;
+}
+
+export interface PlacedWords extends PersonWords {
+  /** A measurement each: how her body differs from the size, and whether it is out of reach; null where it is not known. */
+  readonly fit: {
+    readonly differences: readonly (readonly [says: string, isBeyond: boolean])[];
+    readonly word: string;
+    readonly misfit: string;
+  } | null;
+  readonly choice: string | null;
+  readonly why: string;
+}
+
+export interface WaitingWords extends PersonWords {
+  /** By measurement. */
+  readonly lengths: readonly string[];
+  readonly why: string;
+}
+
+interface RowsProps<Words> {
+  readonly rows: readonly Words[];
+  /** The page's address, to which the id of whoever is to be changed is added. */
+  readonly changeHref: string;
+  /** The form of whoever is being changed. */
+  readonly changing: { readonly id: string; readonly form: ReactNode } | null;
+}
+
+/** Who stands in a size. */
+export function PlacedRows({
+  measurements,
+  rows,
+  ...change
+}: RowsProps<PlacedWords> & { readonly measurements: number }) {
+  return rows.map((row) => (
+    <tr key={row.id} className={TABLE_ROW}>
+      <PersonHead person={row} {...change} />
+      {row.fit === null ? (
+        <td colSpan={measurements + 1} className="text-soft">
+          her body is not known here
+        </td>
+      ) : (
+        <>
+          {row.fit.differences.map(([says, isBeyond], at) => (
+            <td key={at} className="min-w-28">
+              {isBeyond ? <span aria-hidden="true">▲ </span> : null}
+              {says}
+            </td>
+          ))}
+          <td className="min-w-24 whitespace-nowrap">
+            {row.fit.word} <span className="text-soft">({row.fit.misfit})</span>
+          </td>
+        </>
+      )}
+      <td className="min-w-28">{row.choice ?? "–"}</td>
+      <td className="min-w-56">{row.why}</td>
+    </tr>
+  ));
+}
+
+/** Who waits, with their bodies and why. */
+export function WaitingRows({ rows, ...change }: RowsProps<WaitingWords>) {
+  return rows.map((row) => (
+    <tr key={row.id} className={TABLE_ROW}>
+      <PersonHead person={row} {...change} />
+      {row.lengths.map((length, at) => (
+        <td key={at} className="min-w-24 whitespace-nowrap">
+          {length}
+        </td>
+      ))}
+      <td className="min-w-64">{row.why}</td>
+    </tr>
+  ));
+}
+
+/** A name with the mark that stands for it on the ruler, what the mark means, and the way to change the place. */
+function PersonHead({
+  person: { id, name, standing, mayChange },
+  changeHref,
+  changing,
+}: Omit<RowsProps<never>, "rows"> & { readonly person: PersonWords }) {
+  return (
+    <th scope="row" className="w-52 min-w-36 font-normal align-top">
+      <svg width="16" height="16" aria-hidden="true" className="mr-1.5 inline-block align-[-2px]">
+        <svg x="8" y="8" overflow="visible">
+          <PersonShape mark={STANDING_MARKS[standing]} r={5} />
+        </svg>
+      </svg>
+      <bdi title={name} className="font-semibold wrap-anywhere">
+        {shortened(name)}
+      </bdi>
+      <span className="block text-sm text-soft">{STANDING_WORDS[standing]}</span>
+      {!mayChange ? null : changing?.id === id ? (
+        changing.form
+      ) : (
+        <Link
+          href={`${changeHref}${changeHref.includes("?") ? "&" : "?"}change=${id}`}
+          scroll={false}
+          prefetch={false}
+          className="inline-flex min-h-9 items-center text-sm text-link"
+        >
+          Change …
+          <span className="sr-only">
+            {" "}
+            where <bdi>{name}</bdi> stands
+          </span>
+        </Link>
+      )}
+    </th>
+  );
+}
+
+/** Longer names would push everybody else out of sight. */
+const MOST_LETTERS = 60;
+
+function shortened(name: string): string {
+  const letters = [...name];
+  return letters.length > MOST_LETTERS ? `${letters.slice(0, MOST_LETTERS - 1).join("")}…` : name;
+}

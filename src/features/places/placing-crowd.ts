@@ -1,0 +1,62 @@
+import type { RulerMark } from "@/engine/places";
+import type { Crowd, PersonMark, StoredSize } from "./stored-placing";
+
+/** More people than these are drawn as bars of how many there are, not each by a head. */
+export const MANY = 60;
+
+/** Parts that the ruler is divided into. */
+export const BINS = 60;
+
+/** From where to where a body is within a size's reach, cm. */
+export function reachOf({ bodyCm, halfBelowCm, halfAboveCm }: Omit<RulerMark, "measurement">): {
+  readonly fromCm: number;
+  readonly toCm: number;
+} {
+  return { fromCm: bodyCm - 2 * halfBelowCm, toCm: bodyCm + 2 * halfAboveCm };
+}
+
+interface CrowdPerson {
+  readonly cm: number;
+  readonly mark: PersonMark;
+  /** Null of who waits. */
+  readonly size: string | null;
+}
+
+/**
+ * How many people stand where on a ruler, in equal parts.
+ *
+ * @param marks of the sizes that are drawn on it.
+ */
+export function crowdOf(people: readonly CrowdPerson[], marks: readonly Omit<RulerMark, "measurement">[]): Crowd {
+  const reaches = marks.map(reachOf);
+  // Whole centimetres, so that its ends tell nobody's body.
+  const fromCm = Math.floor(least([...reaches.map((reach) => reach.fromCm), ...people.map(({ cm }) => cm)]));
+  const toCm = Math.max(
+    fromCm + 1,
+    Math.ceil(-least([...reaches.map((reach) => -reach.toCm), ...people.map(({ cm }) => -cm)])),
+  );
+  const bins = new Map<number, Map<string, Crowd["bins"][number]["groups"][number]>>();
+  for (const { cm, mark, size } of people) {
+    const bin = Math.min(BINS - 1, Math.floor((BINS * (cm - fromCm)) / (toCm - fromCm)));
+    const groups = bins.get(bin) ?? new Map<string, Crowd["bins"][number]["groups"][number]>();
+    const key = `${mark} ${size}`;
+    groups.set(key, { mark, size, many: (groups.get(key)?.many ?? 0) + 1 });
+    bins.set(bin, groups);
+  }
+  return {
+    ...{ fromCm, toCm },
+    bins: [...bins]
+      .toSorted(([one], [other]) => one - other)
+      .map(([bin, groups]) => ({ bin, groups: [...groups.values()] })),
+  };
+}
+
+/** 0 where there is none. */
+function least(lengthsCm: readonly number[]): number {
+  return lengthsCm.reduce((found, cm, index) => (index === 0 ? cm : Math.min(found, cm)), 0);
+}
+
+/** A size without places that nobody stands in is left off the ruler. */
+export function isDrawn({ wanted, invited, placed }: Pick<StoredSize, "wanted" | "invited" | "placed">): boolean {
+  return wanted > 0 || invited + placed > 0;
+}

@@ -1,0 +1,86 @@
+import { randomUUID } from "node:crypto";
+import { beforeEach, describe, expect, it } from "vitest";
+import type { CallAccess } from "@/features/calls/access";
+import { answerQuestions, askQuestion, tellTrouble } from "@/features/questions/mutations";
+import { askedPlaces, pagesOfPlace, troubledPlaces } from "@/features/questions/said-data";
+import type { TesterAccess } from "@/features/testers/access";
+import { database } from "@/server/database";
+import { newCall, newestRevision, person, placeAt, saidQuery, testerOf, TEXT } from "./questions-call";
+
+let owner: CallAccess;
+let revisionId: string;
+let ann: TesterAccess;
+let bea: TesterAccess;
+
+const sent = (change: object = {}) => ({ revisionId, place: placeAt(1), submissionKey: randomUUID(), ...change });
+
+beforeEach(async () => {
+  owner = await newCall(await person());
+  ann = await testerOf(owner, "ann");
+  bea = await testerOf(owner, "bea");
+  revisionId = await newestRevision(owner.callId);
+});
+
+describe("what is said of a text by many", () => {
+  /** Seventy questions at one place and one at another, half of the seventy answered; by testers of one size. */
+  async function manySaid(): Promise<void> {
+    const ids = Array.from({ length: 70 }, () => randomUUID());
+    await database().question.createMany({
+      data: ids.map((id, at) => ({
+        ...{ id, callId: owner.callId, testerId: ann.testerId, revisionId, submissionKey: id, asks: `Question ${at}` },
+        ...{ place: { ...placeAt(1) }, createdAt: new Date(Date.UTC(2026, 0, 1, 0, at)) },
+      })),
+    });
+    await answerQuestions(owner, { questionIds: ids.slice(0, 35), answer: "So.", seenAt: null });
+    await askQuestion(bea, { ...sent({ place: placeAt(2) }), asks: "Elsewhere?" });
+  }
+
+  it("is shown place by place, a few of each and how many there are", async () => {
+    await manySaid();
+    const page = await askedPlaces(owner, { instructions: TEXT }, saidQuery());
+    expect(page).toMatchObject({ waiting: 36, page: 1, pages: 1 });
+    const [first, second] = page.places;
+    expect(first?.threads.map(({ answer, many, ids, shown }) => [answer, many, ids.length, shown.length])).toEqual([
+      ["So.", 35, 35, 5],
+      [null, 35, 35, 5],
+    ]);
+    expect(first?.threads[0]?.shown.map(({ asks }) => asks)).toEqual([0, 1, 2, 3, 4].map((at) => `Question ${at}`));
+    expect(second?.threads).toMatchObject([{ answer: null, many: 1, shown: [{ asks: "Elsewhere?" }] }]);
+  });
+
+  it("is all to be read at its own place, page by page", async () => {
+    await manySaid();
+    const [{ key } = { key: "" }] = (await askedPlaces(owner, { instructions: TEXT }, saidQuery())).places;
+    const read = async (page: number) => {
+      const { places } = await askedPlaces(owner, { instructions: TEXT }, saidQuery({ at: key, page }));
+      expect(places).toHaveLength(1);
+      return places.flatMap(({ threads }) => threads);
+    };
+    expect(pagesOfPlace(await read(1))).toBe(2);
+    const asks = [...(await read(1)), ...(await read(2))].flatMap(({ shown }) =>
+      shown.map((question) => question.asks),
+    );
+    expect(new Set(asks).size).toBe(70);
+  });
+
+  it("has first the place where most testers stumbled, each counted once, and by size", async () => {
+    for (const tester of [ann, ann, bea])
+      await tellTrouble(tester, { ...sent({ place: placeAt(2) }), happened: "Oh", did: "" });
+    for (const _ of [1, 2, 3, 4]) await tellTrouble(ann, { ...sent(), happened: "Again", did: "" });
+    const { places } = await troubledPlaces(owner, { instructions: TEXT }, saidQuery());
+    expect(places.map(({ troubles: { testers, many } }) => [testers, many])).toEqual([
+      [2, 3],
+      [1, 4],
+    ]);
+    expect(Object.values(places[0]?.troubles.sizes ?? {}).reduce((sum, many) => sum + many, 0)).toBe(2);
+  });
+
+  it("is told to no stranger, whatever proof they forge", async () => {
+    await manySaid();
+    await tellTrouble(ann, { ...sent(), happened: "Oh", did: "" });
+    const { accountId } = await person();
+    const forged = { ...owner, pattern: { ...owner.pattern, accountId } };
+    expect((await askedPlaces(forged, { instructions: TEXT }, saidQuery())).places).toEqual([]);
+    expect((await troubledPlaces(forged, { instructions: TEXT }, saidQuery())).places).toEqual([]);
+  });
+});

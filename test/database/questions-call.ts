@@ -1,0 +1,67 @@
+import { readInstructions, type Place } from "@/engine/instructions";
+import { callAccess, type CallAccess } from "@/features/calls/access";
+import { askedPlaces, troubledPlaces } from "@/features/questions/said-data";
+import { saidQuerySchema, type SaidQuery } from "@/features/questions/said-query";
+import { storeCall } from "@/features/reports/document-mutations";
+import type { TesterAccess } from "@/features/testers/access";
+import { database } from "@/server/database";
+import type { Viewer } from "@/server/viewer";
+import { callDocument, reader } from "../factories/call";
+import { patternDocument } from "../factories/pattern";
+import { makeAccount } from "./make-account";
+
+/** The instructions that are spoken of. */
+export const TEXT = "# Body\n\nCast on 98 (118).\n\nRow 1: work to the end.\n";
+
+export async function person(): Promise<Viewer> {
+  const { id, name, email } = await makeAccount();
+  return { accountId: id, name, email, unit: "cm" };
+}
+
+export async function newCall(viewer: Viewer): Promise<CallAccess> {
+  const call = callDocument([reader("ann", { bust: 100 }), reader("bea", { bust: 101 })], {
+    pattern: patternDocument({ instructions: TEXT }),
+  });
+  const { callId } = await storeCall(viewer, { call, title: "Invented call" });
+  return await callAccess(viewer, callId, "editor");
+}
+
+/** What `testerAccess` proves of who has come by her link; the cookie of a request is not to be had here. */
+export async function testerOf({ callId }: CallAccess, code: string): Promise<TesterAccess> {
+  const { id } = await database().tester.update({
+    where: { callId_code: { callId, code } },
+    data: { invitedAt: new Date(), acceptedAt: new Date(), revisionId: await newestRevision(callId) },
+  });
+  return { testerId: id, callId, accountId: null, linkVersion: 1 } as TesterAccess;
+}
+
+export async function newestRevision(callId: string): Promise<string> {
+  const row = await database().revision.findFirstOrThrow({ where: { pattern: { calls: { some: { id: callId } } } } });
+  return row.id;
+}
+
+export function placeAt(block: number): Place {
+  const found = readInstructions(TEXT)[block];
+  if (found === undefined) throw new Error("no such block");
+  return found.place;
+}
+
+export const saidQuery = (query: Partial<SaidQuery> = {}): SaidQuery => saidQuerySchema.parse(query);
+
+/** Every question that the designer's page shows, the earliest first. */
+export async function callQuestions(access: CallAccess) {
+  const { places } = await askedPlaces(access, { instructions: TEXT }, saidQuery());
+  const questions = places.flatMap(({ said, threads }) =>
+    threads.flatMap(({ shown, answer, answeredAt, answeredBy }) =>
+      shown.map(({ id, ...question }) => {
+        return { ...question, questionId: id, answer, answeredAt, answeredBy, place: said[0]?.place };
+      }),
+    ),
+  );
+  return questions.toSorted((one, other) => one.saidAt.getTime() - other.saidAt.getTime());
+}
+
+export async function callTroubles(access: CallAccess) {
+  const { places } = await troubledPlaces(access, { instructions: TEXT }, saidQuery());
+  return places.flatMap(({ troubles }) => troubles.shown);
+}
