@@ -49,17 +49,17 @@ export async function storedResults<Shape extends z.ZodRawShape>(
   schema: z.ZodObject<Shape>,
 ): Promise<StoredResults<z.output<z.ZodObject<Shape>>>> {
   const names = Object.keys(schema.shape);
-  const [progress, row] = await Promise.all([
-    analysisProgress(access, callVersion),
-    database().analysis.findFirst({
-      where: { call: callScope(access), status: "done" },
-      orderBy: [{ callVersion: "desc" }, { createdAt: "desc" }],
-      select: {
-        ...{ id: true, revisionId: true, leftOut: true, _count: { select: { testers: true } } },
-        ...Object.fromEntries(names.map((name) => [name, true])),
-      },
-    }),
-  ]);
+  const row = await database().analysis.findFirst({
+    where: { call: callScope(access), status: "done" },
+    orderBy: [{ callVersion: "desc" }, { createdAt: "desc" }],
+    select: {
+      ...{ id: true, callVersion: true, engineVersion: true, revisionId: true, leftOut: true },
+      ...Object.fromEntries(names.map((name) => [name, true])),
+      _count: { select: { testers: true } },
+    },
+  });
+  const isCurrent = row?.callVersion === callVersion && row.engineVersion === ENGINE_VERSION;
+  const progress = isCurrent ? ({ status: "current" } as const) : await analysisProgress(access, callVersion);
   if (row === null) return { progress, analysis: null };
   const columns: Readonly<Record<string, unknown>> = row;
   // What another version of the engine stored in another shape is as good as absent until it is computed again.

@@ -7,7 +7,7 @@ import type { Connection } from "@/server/transaction";
 import type { Viewer } from "@/server/viewer";
 import { patternScope, type PatternAccess, type Role } from "./access";
 import { storedDraftSchema } from "./schema";
-import { storedPattern } from "./stored-pattern";
+import { knownPattern, storedPattern } from "./stored-pattern";
 
 export interface Revision {
   readonly revisionId: string;
@@ -119,33 +119,44 @@ export async function listCalls(access: PatternAccess): Promise<PatternSummary["
  * @param connection a transaction in which it is read.
  */
 export async function latestRevision(access: PatternAccess, connection: Connection = database()): Promise<Revision> {
-  const row = await connection.revision.findFirst({
-    where: { pattern: patternScope(access) },
-    orderBy: { number: "desc" },
-    select: revisionSelect,
-  });
-  if (row === null) throw new AppError("not-found");
-  return toRevision(row);
+  return await oneRevision(access, {}, connection);
 }
 
 /** One revision by its number. */
 export async function revisionByNumber(access: PatternAccess, number: number): Promise<Revision> {
-  const row = await database().revision.findFirst({
-    where: { number, pattern: patternScope(access) },
-    select: revisionSelect,
-  });
-  if (row === null) throw new AppError("not-found");
-  return toRevision(row);
+  return await oneRevision(access, { number });
 }
 
 /** One revision by its id. */
 export async function revisionById(access: PatternAccess, revisionId: string): Promise<Revision> {
-  const row = await database().revision.findFirst({
-    where: { id: revisionId, pattern: patternScope(access) },
-    select: revisionSelect,
+  return await oneRevision(access, { id: revisionId });
+}
+
+/** The newest of those that are asked for; its document is fetched only where it is not known yet. */
+async function oneRevision(
+  access: PatternAccess,
+  which: { readonly id?: string; readonly number?: number },
+  connection: Connection = database(),
+): Promise<Revision> {
+  const { document: _, ...select } = revisionSelect;
+  const row = await connection.revision.findFirst({
+    where: { ...which, pattern: patternScope(access) },
+    orderBy: { number: "desc" },
+    select,
   });
   if (row === null) throw new AppError("not-found");
-  return toRevision(row);
+  const { id, createdBy, ...told } = row;
+  const document = knownPattern(id) ?? (await fetchedPattern(access, id, connection));
+  return { ...told, document, revisionId: id, createdBy: createdBy?.name ?? null };
+}
+
+async function fetchedPattern(access: PatternAccess, id: string, connection: Connection): Promise<PatternDocument> {
+  const row = await connection.revision.findFirst({
+    where: { id, pattern: patternScope(access) },
+    select: { id: true, document: true },
+  });
+  if (row === null) throw new AppError("not-found");
+  return storedPattern(row);
 }
 
 /** All revisions, the newest first. */

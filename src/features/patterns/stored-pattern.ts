@@ -5,6 +5,11 @@ import { parseStoredPattern, type PatternDocument } from "@/engine/pattern";
 /** A revision never changes, so what was read of one once is kept: to check a document costs as much as a small page. */
 const read = new LRUCache<string, PatternDocument>({ max: 100 });
 
+/** A revision's document where it was read before. */
+export function knownPattern(revisionId: string): PatternDocument | undefined {
+  return read.get(revisionId);
+}
+
 /** A revision's pattern, and the newest alone of many. */
 export const newestDocument = {
   orderBy: { number: "desc" },

@@ -1,3 +1,5 @@
+"use client";
+
 const UNKNOWN: readonly string[] = [
   "What all testers do alike. If everybody holds the tape two centimetres lower than the pattern says, that looks like the pattern’s own error.",
   "Which of two causes it is that move the same measurements in the same proportion. Measure the edging, the seam or the stretch itself, and you know.",
