@@ -170,7 +170,7 @@ test("a whole call, from the open page to the gap page: one drops out, one is of
   await expect(page.getByText("Cleo").first()).toBeVisible();
   await page.goto(`${call}/gaps?cell=size-s.bust`);
   await expectResults(page);
-  await expect(page.getByText("Her gauge explains").first()).toBeVisible();
+  await expect(page.getByText("Their gauge explains").first()).toBeVisible();
 
   await goHome(bea);
   await openStep(bea, "Counts as worked");

@@ -17,7 +17,7 @@ test("a designer brings a call in, opens a cell by keyboard, corrects an allowan
   await page.keyboard.press("ArrowRight");
   await page.keyboard.press("Enter");
   await expect(page.getByRole("heading", { name: /too small in L: somewhere between/ })).toBeVisible();
-  await expect(page.getByText(/Her gauge explains .*what it does not/).first()).toBeVisible();
+  await expect(page.getByText(/Their gauge explains .*what it does not/).first()).toBeVisible();
   await expectNoSidewaysScroll(page);
 
   await page.getByRole("link", { name: "Correct the pattern here" }).click();

@@ -13,6 +13,11 @@ export interface ShownStep {
   readonly toCm: number;
 }
 
+/** True where a step is a place on the scale and not a change. */
+export function isEnd(kind: StepKind): boolean {
+  return kind === "target" || kind === "design" || kind === "reading";
+}
+
 /** Below this a step is none, cm. */
 const NOTHING_CM = 1e-9;
 

@@ -11,9 +11,9 @@ import type { BoardCell } from "../gap-board";
 import { causeSentence } from "../cause-words";
 import type { OpenedCell } from "../cell-detail";
 import { shownSteps } from "../shown-steps";
+import { stepScale } from "../step-scale";
 import { verdictSentence } from "../verdict-words";
 import { CauseMark } from "./cause-mark";
-import { stepScale } from "./step-picture";
 import { TesterSteps } from "./tester-steps";
 
 export interface PanelCall {

@@ -8,7 +8,8 @@ import { Sheet } from "@/ui/sheet";
 import { rowsWord } from "../craft-words";
 import type { MethodExample } from "../method-example";
 import { shownSteps } from "../shown-steps";
-import { StepPicture, stepScale } from "./step-picture";
+import { placeSteps, stepScale } from "../step-scale";
+import { StepPicture } from "./step-picture";
 
 interface MethodExampleStepsProps {
   readonly example: MethodExample;
@@ -51,9 +52,7 @@ export function MethodExampleSteps({ example, unit, sayTerm }: MethodExampleStep
             her gauge explains.
           </p>
           <StepPicture
-            steps={steps}
-            scale={stepScale(steps, unit, measurement.toleranceCm)}
-            unit={unit}
+            {...placeSteps(steps, stepScale(steps, unit, measurement.toleranceCm))}
             caption={`${name}, ${measurement.label}: from target to measurement`}
             counted
           />

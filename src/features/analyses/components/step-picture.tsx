@@ -1,49 +1,30 @@
-import { scaleLinear } from "d3-scale";
-import { fromCm, toCm, type LengthUnit } from "@/engine/units";
-import { formatChangeNumber, formatLengthNumber } from "@/ui/format-length";
-import type { ShownStep, StepKind } from "../shown-steps";
+"use client";
+
+import { isEnd, type StepKind } from "../shown-steps";
+import type { DrawnStep, DrawnSteps } from "../step-scale";
 
 const WORDS: Readonly<Record<StepKind, string>> = {
   target: "Target",
   design: "As designed",
   rounding: "Whole counts",
   worked: "Worked otherwise",
-  gauge: "Her gauge explains",
+  gauge: "Gauge explains",
   gap: "What it does not",
-  reading: "Her measurement",
+  reading: "As measured",
 };
 
-/** A common scale for all pictures of a panel. */
-export interface StepScale {
-  readonly at: (cm: number) => number;
-  readonly ticksCm: readonly number[];
-}
-
 const LANE_HEIGHT = 24;
+const MIDDLE = LANE_HEIGHT / 2;
 
-/** A scale from the least to the greatest of all steps, in percent of a picture's width. */
-export function stepScale(steps: readonly ShownStep[], unit: LengthUnit, toleranceCm: number): StepScale {
-  const ends = steps.flatMap(({ fromCm: from, toCm: to }) => [from, to]);
-  const around = Math.max(toleranceCm, 0.5);
-  const scale = scaleLinear()
-    .domain([fromCm(Math.min(...ends) - around, unit), fromCm(Math.max(...ends) + around, unit)])
-    .nice(4)
-    .range([2, 98]);
-  return { at: (cm) => scale(fromCm(cm, unit)), ticksCm: scale.ticks(4).map((tick) => toCm(tick, unit)) };
-}
-
-interface StepPictureProps {
-  readonly steps: readonly ShownStep[];
-  readonly scale: StepScale;
-  readonly unit: LengthUnit;
+interface StepPictureProps extends DrawnSteps {
   readonly caption: string;
   readonly counted: boolean;
 }
 
 /** The way from target to reading: a picture for the eye, and the same rows as a table for everybody. */
-export function StepPicture({ steps, scale, unit, caption, counted }: StepPictureProps) {
+export function StepPicture({ rows, ticks, unit, caption, counted }: StepPictureProps) {
   return (
-    <table className="w-full table-fixed border-collapse text-[0.82rem] leading-tight">
+    <table className={`step-picture ${counted ? "counted" : ""}`}>
       <caption className="sr-only">{caption}</caption>
       <colgroup>
         <col className="w-33" />
@@ -58,91 +39,55 @@ export function StepPicture({ steps, scale, unit, caption, counted }: StepPictur
         </tr>
       </thead>
       <tbody>
-        {steps.map((step) => (
-          <tr key={step.kind} className={isEnd(step) || step.kind === "gap" ? "font-semibold" : "text-soft"}>
-            <th scope="row" className="whitespace-nowrap py-0 pr-2 text-left [font-weight:inherit]">
-              {WORDS[step.kind]}
-            </th>
-            <td className="p-0">
-              <Lane step={step} scale={scale} counted={counted} />
+        {rows.map((row) => (
+          <tr key={row.kind} className={row.kind}>
+            <th scope="row">{WORDS[row.kind]}</th>
+            <td>
+              <Lane row={row} ticks={ticks} />
             </td>
-            <td
-              className={`whitespace-nowrap py-0 pl-2 text-right ${step.kind === "gap" && counted ? "text-thread" : ""}`}
-            >
-              {isEnd(step) ? formatLengthNumber(step.cm, unit) : formatChangeNumber(step.cm, unit)}
-            </td>
+            <td>{row.says}</td>
           </tr>
         ))}
-        <tr aria-hidden="true" className="text-xs text-soft">
+        <tr aria-hidden="true" className="axis">
           <td />
-          <td className="p-0">
-            <Axis scale={scale} unit={unit} />
+          <td>
+            <svg height="16">
+              {ticks.map(({ at, says }) => (
+                <text key={at} x={`${at}%`} y="12">
+                  {says}
+                </text>
+              ))}
+            </svg>
           </td>
-          <td className="pl-2 text-right">{unit}</td>
+          <td>{unit}</td>
         </tr>
       </tbody>
     </table>
   );
 }
 
-function isEnd({ kind }: ShownStep): boolean {
-  return kind === "target" || kind === "design" || kind === "reading";
-}
-
-function Lane({
-  step,
-  scale,
-  counted,
-}: {
-  readonly step: ShownStep;
-  readonly scale: StepScale;
-  readonly counted: boolean;
-}) {
-  const [from, to] = [scale.at(step.fromCm), scale.at(step.toCm)];
-  const middle = LANE_HEIGHT / 2;
-  const tone = step.kind === "gap" && counted ? "fill-thread" : step.kind === "gauge" ? "fill-ink" : "fill-line-strong";
+function Lane({ row: { kind, from, to }, ticks }: { readonly row: DrawnStep; readonly ticks: DrawnSteps["ticks"] }) {
   return (
-    <svg width="100%" height={LANE_HEIGHT} aria-hidden="true" className="block overflow-visible">
-      {scale.ticksCm.map((tick) => (
-        <line key={tick} x1={`${scale.at(tick)}%`} x2={`${scale.at(tick)}%`} y1="0" y2="100%" className="stroke-line" />
+    <svg height={LANE_HEIGHT} aria-hidden="true">
+      {ticks.map(({ at }) => (
+        <line key={at} x1={`${at}%`} x2={`${at}%`} y2="100%" />
       ))}
-      {step.kind === "target" || step.kind === "design" ? null : (
-        <line x1={`${from}%`} x2={`${from}%`} y1="0" y2={middle} className="stroke-line-strong" />
+      {kind === "target" || kind === "design" ? null : (
+        <line x1={`${from}%`} x2={`${from}%`} y2={MIDDLE} className="way" />
       )}
-      {step.kind === "reading" ? null : (
-        <line x1={`${to}%`} x2={`${to}%`} y1={middle} y2="100%" className="stroke-line-strong" />
-      )}
-      {isEnd(step) ? (
-        <svg x={`${to}%`} y={middle} overflow="visible">
-          <path d="M0 -6L6 0L0 6L-6 0Z" className="fill-ink" />
+      {kind === "reading" ? null : <line x1={`${to}%`} x2={`${to}%`} y1={MIDDLE} y2="100%" className="way" />}
+      {isEnd(kind) ? (
+        <svg x={`${to}%`} y={MIDDLE} overflow="visible">
+          <path d="M0 -6L6 0L0 6L-6 0Z" />
         </svg>
       ) : (
         <rect
           x={`${Math.min(from, to)}%`}
-          width={`${Math.max(Math.abs(to - from), 0.6)}%`}
-          y={middle - 5}
+          width={`${Math.max(Math.round(10 * Math.abs(to - from)) / 10, 0.6)}%`}
+          y={MIDDLE - 5}
           height="10"
-          className={tone}
         />
       )}
-    </svg>
-  );
-}
-
-function Axis({ scale, unit }: { readonly scale: StepScale; readonly unit: LengthUnit }) {
-  return (
-    <svg width="100%" height="16" className="block overflow-visible">
-      {scale.ticksCm.map((tick, at) => (
-        <text
-          key={tick}
-          x={`${scale.at(tick)}%`}
-          y="12"
-          textAnchor="middle"
-          className={`numbers fill-soft text-[0.7rem] ${at % 2 === 1 ? "max-sm:hidden" : ""}`}
-        >
-          {formatLengthNumber(tick, unit).replace(/\.0$/, "")}
-        </text>
-      ))}
     </svg>
   );
 }

@@ -6,8 +6,9 @@ import { deciderWords } from "../decision-words";
 import { driftWords } from "../drift-words";
 import type { ShownStep } from "../shown-steps";
 import { slipWords } from "../slip-words";
+import { placeSteps, type StepScale } from "../step-scale";
 import { DecideButtons } from "./decide-buttons";
-import { StepPicture, type StepScale } from "./step-picture";
+import { StepPicture } from "./step-picture";
 
 const WHY_NOT: Readonly<Record<Exclude<NotCounted, "set-aside">, string>> = {
   changed: "Does not count: they made it otherwise on purpose.",
@@ -33,7 +34,7 @@ export function TesterSteps({ decidesIn, name, reading, steps, scale, unit }: Te
   const standing = standingWords(reading);
   return (
     <li
-      className={`flex flex-col rounded-sheet border bg-sheet p-4 [&>figure]:mt-auto ${notCounted ? "border-dashed border-line-strong" : "border-line"}`}
+      className={`flex flex-col rounded-sheet border bg-sheet p-4 ${notCounted ? "border-dashed border-line-strong" : "border-line"}`}
     >
       <h4 className="font-semibold [overflow-wrap:anywhere]">{title}</h4>
       <p className="numbers mb-2 text-sm text-soft">{explained(steps, unit)}</p>
@@ -41,9 +42,7 @@ export function TesterSteps({ decidesIn, name, reading, steps, scale, unit }: Te
       {suspect ? <p className="mb-2 text-sm font-semibold">{slipWords(suspect, unit)}</p> : null}
       {drift === null ? null : <p className="numbers mb-2 text-sm text-soft">{drift}</p>}
       <StepPicture
-        steps={steps}
-        scale={scale}
-        unit={unit}
+        {...placeSteps(steps, scale)}
         caption={`${title}: from target to reading`}
         counted={notCounted === null}
       />
@@ -67,8 +66,8 @@ function standingWords({ notCounted, decision, made }: CellReading): string | nu
   return decision === "keep" ? `Counts: put back by ${deciderWords(made)}.` : null;
 }
 
-/** `Her gauge explains +1.4 cm; what it does not: +2.1 cm.`, from the numbers as shown. */
+/** `Their gauge explains +1.4 cm; what it does not: +2.1 cm.`, from the numbers as shown. */
 export function explained(steps: readonly ShownStep[], unit: LengthUnit): string {
   const change = (kind: ShownStep["kind"]) => formatChange(steps.find((step) => step.kind === kind)?.cm ?? 0, unit);
-  return `Her gauge explains ${change("gauge")}; what it does not: ${change("gap")}.`;
+  return `Their gauge explains ${change("gauge")}; what it does not: ${change("gap")}.`;
 }

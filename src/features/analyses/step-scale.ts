@@ -1,0 +1,56 @@
+import { scaleLinear } from "d3-scale";
+import { fromCm, toCm, type LengthUnit } from "@/engine/units";
+import { formatChangeNumber, formatLengthNumber } from "@/ui/format-length";
+import { isEnd, type ShownStep, type StepKind } from "./shown-steps";
+
+/** A common scale for all pictures of a panel. */
+export interface StepScale {
+  /** Percent of a picture's width, to a tenth. */
+  readonly at: (cm: number) => number;
+  readonly ticksCm: readonly number[];
+  readonly unit: LengthUnit;
+}
+
+/** A scale from the least to the greatest of all steps. */
+export function stepScale(steps: readonly ShownStep[], unit: LengthUnit, toleranceCm: number): StepScale {
+  const ends = steps.flatMap(({ fromCm: from, toCm: to }) => [from, to]);
+  const around = Math.max(toleranceCm, 0.5);
+  const scale = scaleLinear()
+    .domain([fromCm(Math.min(...ends) - around, unit), fromCm(Math.max(...ends) + around, unit)])
+    .nice(4)
+    .range([2, 98]);
+  return {
+    at: (cm) => Math.round(10 * scale(fromCm(cm, unit))) / 10,
+    ticksCm: scale.ticks(4).map((tick) => toCm(tick, unit)),
+    unit,
+  };
+}
+
+/** The way from target to reading as it is drawn, and no more: it is sent to the browser as it stands. */
+export interface DrawnSteps {
+  readonly rows: readonly DrawnStep[];
+  readonly ticks: readonly { readonly at: number; readonly says: string }[];
+  readonly unit: LengthUnit;
+}
+
+export interface DrawnStep {
+  readonly kind: StepKind;
+  /** The length where it starts or ends, else the change, in the reader's unit. */
+  readonly says: string;
+  /** Percent of the picture's width. */
+  readonly from: number;
+  readonly to: number;
+}
+
+/** Puts steps on a scale. */
+export function placeSteps(steps: readonly ShownStep[], { at, ticksCm, unit }: StepScale): DrawnSteps {
+  return {
+    unit,
+    rows: steps.map((step) => ({
+      kind: step.kind,
+      says: isEnd(step.kind) ? formatLengthNumber(step.cm, unit) : formatChangeNumber(step.cm, unit),
+      ...{ from: at(step.fromCm), to: at(step.toCm) },
+    })),
+    ticks: ticksCm.map((tick) => ({ at: at(tick), says: formatLengthNumber(tick, unit).replace(/\.0$/, "") })),
+  };
+}
