@@ -37,7 +37,7 @@ export default async function GapsPage({ params, searchParams }: PageProps<"/cal
 }
 
 /** Each is a picture of its own. */
-const TESTERS_A_PAGE = 12;
+const TESTERS_A_PAGE = 6;
 
 /** The cell that an address opens, with the testers of its size who are on the asked page. */
 async function openedCell(
