@@ -1,6 +1,7 @@
 import { countedReadings, gapsOfScreened, predictTesters, settleCall, type GapsOutput } from "../gaps";
 import type { CallDocument } from "../pattern";
-import type { CallResults, TesterResults } from "./call-results-schema";
+import type { CallResults } from "./call-results-schema";
+import type { TesterResults } from "./tester-results-schema";
 import { compareTesters } from "./consistency";
 import { fitResults } from "./fit-results";
 import { flaggedItems } from "./flagged-items";

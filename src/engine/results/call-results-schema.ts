@@ -10,6 +10,7 @@ import {
   variancesSchema,
 } from "../gaps";
 import { testerSchema } from "../pattern";
+import { testerResultsSchema } from "./tester-results-schema";
 
 const swatchSchema = testerSchema.shape.swatches.element;
 const cm = z.number();
@@ -136,8 +137,6 @@ export const fitResultsSchema = z.strictObject({
   ),
 });
 
-const notCounted = z.enum(["changed", "unwashed", "set-aside", "slip"]);
-
 const predictionSchema = z.strictObject({
   measurement: z.string(),
   targetCm: numberOrNull,
@@ -190,45 +189,6 @@ export const methodResultsSchema = z.strictObject({
     .nullable(),
 });
 
-const standing = z.enum(["usual", "unusual", "rare"]);
-
-/** One tester's part of the results; grows with testers, so that each stands in a row of its own. */
-export const testerResultsSchema = z.strictObject({
-  tester: z.string(),
-  size: z.string(),
-  driftAcross: numberOrNull,
-  driftAlong: numberOrNull,
-  /** In the pattern's order of measurements. */
-  comparisons: z.array(z.strictObject({ h: numberOrNull, standing, k: numberOrNull, scatter: standing })),
-  swatches: z.array(
-    z.strictObject({
-      fabric: z.string(),
-      toolMm: z.number(),
-      stitchesPerCm: z.number(),
-      rowsPerCm: z.number(),
-      washed: z.boolean(),
-      onGarment: z.boolean(),
-      use: z.enum(["both", "own sizes", "stated gauge", "replaced", "set aside"]),
-      suspect: suspectSchema.nullable(),
-    }),
-  ),
-  /** What their gauge alone does to the measurement that it moves most, beyond one tolerance of it; null for no more. */
-  offGauge: z.strictObject({ measurement: z.string(), cm }).nullable(),
-  readings: z.array(
-    z.strictObject({
-      /** Where it stands among the tester's readings. */
-      position: z.int(),
-      /** First, second … reading of this measurement; null where there is one. */
-      which: z.int().nullable(),
-      decision,
-      notCounted: notCounted.nullable(),
-      suspect: suspectSchema.nullable(),
-      step: stepSchema,
-    }),
-  ),
-  yarn: z.array(z.strictObject({ yarn: z.string(), metres: z.number(), isSetAside: z.boolean() })),
-});
-
 /** A report that could not be analysed, and why. */
 export const leftOutSchema = z.array(z.strictObject({ tester: z.string(), message: z.string() }));
 
@@ -254,7 +214,4 @@ export type FlaggedItem = z.infer<typeof flaggedItemSchema>;
 export type YarnResults = z.infer<typeof yarnResultsSchema>;
 export type FitResults = z.infer<typeof fitResultsSchema>;
 export type MethodResults = z.infer<typeof methodResultsSchema>;
-export type TesterResults = z.infer<typeof testerResultsSchema>;
-export type ComparedMeasurement = TesterResults["comparisons"][number];
-export type NotCounted = z.infer<typeof notCounted>;
 export type LeftOut = z.infer<typeof leftOutSchema>[number];

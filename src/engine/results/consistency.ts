@@ -1,7 +1,8 @@
 import { mandelHLimit, mandelKLimit } from "../consistency";
 import type { CountedReading, TesterFinding } from "../gaps";
 import type { PatternDocument } from "../pattern";
-import type { ComparedMeasurement, Consistency } from "./call-results-schema";
+import type { Consistency } from "./call-results-schema";
+import type { ComparedMeasurement } from "./tester-results-schema";
 
 const UNUSUAL = 0.05;
 const RARE = 0.01;

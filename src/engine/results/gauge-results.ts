@@ -2,7 +2,8 @@ import type { GaugeFinding } from "../gaps";
 import type { PatternDocument, Tester } from "../pattern";
 import { chooseSwatch } from "../prediction";
 import { GAUGE_WIDTH_CM } from "../units";
-import type { GaugeResults, TesterResults } from "./call-results-schema";
+import type { GaugeResults } from "./call-results-schema";
+import type { TesterResults } from "./tester-results-schema";
 
 /** People count in halves of a stitch, so bars are as wide: others would stand like a comb. Over `GAUGE_WIDTH_CM`. */
 const BAR_WIDTH = 0.5;

@@ -8,10 +8,8 @@ export {
   gaugesSchema,
   leftOutSchema,
   methodResultsSchema,
-  testerResultsSchema,
   yarnResultsSchema,
   type CallResults,
-  type ComparedMeasurement,
   type Consistency,
   type Differences,
   type FitResults,
@@ -20,10 +18,14 @@ export {
   type LeftOut,
   type MethodResults,
   type NamedCause,
-  type NotCounted,
-  type TesterResults,
   type YarnResults,
 } from "./call-results-schema";
+export {
+  testerResultsSchema,
+  type ComparedMeasurement,
+  type NotCounted,
+  type TesterResults,
+} from "./tester-results-schema";
 export { runsOneWay } from "./consistency";
 export { flaggedItems } from "./flagged-items";
 export { namedCauses } from "./named-causes";

@@ -1,7 +1,8 @@
 import { causeCandidates, type CountedReading, type GapsOutput, type SettledCall, type Step } from "../gaps";
 import type { CallDocument } from "../pattern";
 import { chooseSwatch } from "../prediction";
-import type { MethodResults, TesterResults } from "./call-results-schema";
+import type { MethodResults } from "./call-results-schema";
+import type { TesterResults } from "./tester-results-schema";
 import { groupBy } from "./group-by";
 
 interface Analysed {

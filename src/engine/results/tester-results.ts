@@ -1,7 +1,7 @@
 import type { Step, Suspect, TesterFinding } from "../gaps";
 import type { PatternDocument, Reading, Swatch, Tester } from "../pattern";
 import { chooseSwatch, swatchGauge, type Prediction } from "../prediction";
-import type { ComparedMeasurement, NotCounted, TesterResults } from "./call-results-schema";
+import type { ComparedMeasurement, NotCounted, TesterResults } from "./tester-results-schema";
 import { suspectAt } from "./flagged-items";
 
 interface AnalysedTester {

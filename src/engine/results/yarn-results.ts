@@ -1,7 +1,8 @@
 import type { Suspect } from "../gaps";
 import type { CallDocument } from "../pattern";
 import { yarnNeeds } from "../yarn";
-import type { TesterResults, YarnResults } from "./call-results-schema";
+import type { YarnResults } from "./call-results-schema";
+import type { TesterResults } from "./tester-results-schema";
 
 /**
  * What each size needs of each yarn, with what its testers used.

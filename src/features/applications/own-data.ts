@@ -2,7 +2,7 @@ import "server-only";
 import type { PatternDocument } from "@/engine/pattern";
 import { callDates, type CallDates } from "@/features/openings/data";
 import { openingSchema } from "@/features/openings/schema";
-import { newestDocument, storedPattern } from "@/features/patterns/stored-pattern";
+import { newestDocument, storedPattern } from "@/features/patterns/data";
 import type { Prisma } from "@/generated/prisma/client";
 import { invitationState, type InvitationState } from "@/features/testers/schema";
 import { database } from "@/server/database";

@@ -1,7 +1,7 @@
 import "server-only";
 import type { PatternDocument, Places } from "@/engine/pattern";
 import { callScope, type CallAccess } from "@/features/calls/access";
-import { newestDocument, storedPattern } from "@/features/patterns/stored-pattern";
+import { newestDocument, storedPattern } from "@/features/patterns/data";
 import { database } from "@/server/database";
 import { AppError } from "@/server/errors";
 import { endOfDay, startOfDay } from "@/server/time-zone";

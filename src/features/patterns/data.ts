@@ -1,13 +1,13 @@
 import "server-only";
+import { LRUCache } from "lru-cache";
 import type { PatternDraft } from "@/engine/editing";
-import type { PatternDocument } from "@/engine/pattern";
+import { parseStoredPattern, type PatternDocument } from "@/engine/pattern";
 import { database } from "@/server/database";
 import { AppError } from "@/server/errors";
 import type { Connection } from "@/server/transaction";
 import type { Viewer } from "@/server/viewer";
 import { patternScope, type PatternAccess, type Role } from "./access";
 import { storedDraftSchema } from "./schema";
-import { knownPattern, storedPattern } from "./stored-pattern";
 
 export interface Revision {
   readonly revisionId: string;
@@ -37,6 +37,30 @@ export interface Draft {
   readonly baseNumber: number;
   readonly updatedAt: Date;
   readonly updatedBy: string | null;
+}
+
+/** A revision never changes, so what was read of one once is kept: to check a document costs as much as a small page. */
+const readPatterns = new LRUCache<string, PatternDocument>({ max: 100 });
+
+/** A revision's pattern, and the newest alone of many. */
+export const newestDocument = {
+  orderBy: { number: "desc" },
+  take: 1,
+  select: { id: true, document: true },
+} as const;
+
+/**
+ * A revision's document as the database kept it, checked by the schema like any other input.
+ *
+ * @throws {Error} where it is none, which only a damaged database can bring about.
+ */
+export function storedPattern({ id, document }: { readonly id: string; readonly document: unknown }): PatternDocument {
+  const known = readPatterns.get(id);
+  if (known !== undefined) return known;
+  const parsed = parseStoredPattern(document);
+  if (!parsed.ok) throw new Error(`a stored pattern is damaged: ${parsed.faults.map(({ path }) => path).join(", ")}`);
+  readPatterns.set(id, parsed.document);
+  return parsed.document;
 }
 
 /** What `toRevision` reads of a revision's row. */
@@ -146,7 +170,7 @@ async function oneRevision(
   });
   if (row === null) throw new AppError("not-found");
   const { id, createdBy, ...told } = row;
-  const document = knownPattern(id) ?? (await fetchedPattern(access, id, connection));
+  const document = readPatterns.get(id) ?? (await fetchedPattern(access, id, connection));
   return { ...told, document, revisionId: id, createdBy: createdBy?.name ?? null };
 }
 

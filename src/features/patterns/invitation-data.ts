@@ -4,7 +4,7 @@ import { AppError } from "@/server/errors";
 import type { Viewer } from "@/server/viewer";
 import { patternOwnerScope, type HelperRole, type InvitationAccess, type PatternAccess, type Role } from "./access";
 import { helperRoleSchema } from "./invitation-schema";
-import { newestDocument, storedPattern } from "./stored-pattern";
+import { newestDocument, storedPattern } from "./data";
 
 /** An invitation that nobody has taken, as its owner sees it. */
 export interface OpenInvitation {

@@ -1,7 +1,7 @@
 import "server-only";
 import type { CallDates } from "@/features/openings/data";
 import type { TesterDates } from "@/features/openings/schema";
-import { storedPattern } from "@/features/patterns/stored-pattern";
+import { storedPattern } from "@/features/patterns/data";
 import { database } from "@/server/database";
 import { AppError } from "@/server/errors";
 import type { Connection } from "@/server/transaction";

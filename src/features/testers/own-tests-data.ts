@@ -2,7 +2,7 @@ import "server-only";
 import { applicationLink } from "@/features/applications/access";
 import type { CallDates } from "@/features/openings/data";
 import type { TesterDates } from "@/features/openings/schema";
-import { newestDocument, storedPattern } from "@/features/patterns/stored-pattern";
+import { newestDocument, storedPattern } from "@/features/patterns/data";
 import { database } from "@/server/database";
 import type { Viewer } from "@/server/viewer";
 import { invitationLink } from "./access";
