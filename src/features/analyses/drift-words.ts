@@ -7,12 +7,12 @@ export interface Drifts {
 /** Less than this is not worth telling. */
 const WORTH_TELLING = 0.01;
 
-/** `Her fabric came out 3 % wider and 1 % shorter than her swatch.`; null where there is nothing to tell. */
+/** `Their fabric came out 3 % wider and 1 % shorter than their swatch.`; null where there is nothing to tell. */
 export function driftWords({ driftAcross, driftAlong }: Drifts): string | null {
   const parts = [told(driftAcross, "wider", "narrower"), told(driftAlong, "longer", "shorter")].filter(
     (part) => part !== null,
   );
-  return parts.length === 0 ? null : `Her fabric came out ${parts.join(" and ")} than her swatch.`;
+  return parts.length === 0 ? null : `Their fabric came out ${parts.join(" and ")} than their swatch.`;
 }
 
 function told(drift: number | null, more: string, less: string): string | null {

@@ -96,10 +96,10 @@ describe("testers beside each other", { timeout: 60_000 }, () => {
 describe("the drift in words", () => {
   it("tells both ways in one sentence, and leaves out what is less than a hundredth", () => {
     expect(driftWords({ driftAcross: 0.031, driftAlong: -0.012 })).toBe(
-      "Her fabric came out 3 % wider and 1 % shorter than her swatch.",
+      "Their fabric came out 3 % wider and 1 % shorter than their swatch.",
     );
     expect(driftWords({ driftAcross: -0.02, driftAlong: 0.009 })).toBe(
-      "Her fabric came out 2 % narrower than her swatch.",
+      "Their fabric came out 2 % narrower than their swatch.",
     );
     expect(driftWords({ driftAcross: 0.001, driftAlong: null })).toBeNull();
   });
