@@ -44,13 +44,13 @@ export function database(): PrismaClient {
   return globalThis.sizewrightDatabase;
 }
 
-/** Above so many values a query is one of a list of some length, and each length is another query. */
-const MOST_VALUES_KEPT = 12;
+/** A list of some length in a query: each length is another text. */
+const LIST_OF_VALUES = /IN \(\$\d+,/;
 
 /**
- * The name under which a connection keeps a query that it has parsed and planned; none for queries of long lists, of which
- * there would be too many.
+ * The name under which a connection keeps a query that it has parsed and planned; none for queries of lists, of which there
+ * would be too many.
  */
-function statementName({ sql, args }: { readonly sql: string; readonly args: readonly unknown[] }): string {
-  return args.length > MOST_VALUES_KEPT ? "" : createHash("sha1").update(sql).digest("base64url");
+function statementName({ sql }: { readonly sql: string }): string {
+  return LIST_OF_VALUES.test(sql) ? "" : createHash("sha1").update(sql).digest("base64url");
 }
