@@ -6,8 +6,8 @@ import { callDates } from "@/features/openings/data";
 import { testerDatesSchema } from "@/features/openings/schema";
 import { database } from "@/server/database";
 import { pageOfList, ROWS_A_PAGE, type PageOfList } from "@/ui/page-number";
-import type { CallTime } from "./data";
-import { progressRows, readCallTime } from "./progress-data";
+import { callTime, type CallTime } from "./data";
+import { progressRows } from "./progress-data";
 import { NEEDS, type Need, type ProgressQuery } from "./progress-query";
 import { progressOf, PROGRESS_STATES, statusSql, type Progress, type ProgressState } from "./tester-status-data";
 
@@ -28,8 +28,8 @@ interface Asked {
 
 /** A page of a call's testers, those first who need the designer. */
 export async function progressList(access: CallAccess, { pattern, query, now }: Asked): Promise<ProgressList> {
-  const time = await readCallTime(access);
-  const { ids, chosen, counts, needs } = await chosenIds(access, { pattern, query, now, time });
+  const { time, ownDays } = await readDays(access);
+  const { ids, chosen, counts, needs } = await chosenIds(access, { pattern, query, now, time, ownDays });
   const rows = await progressRows(access, { testerIds: ids, time });
   return {
     ...pageOfList(query.page, chosen),
@@ -46,9 +46,8 @@ const chosenSchema = z.object({
 
 async function chosenIds(
   access: CallAccess,
-  { pattern, query, now, time }: Asked & { readonly time: CallTime },
+  { pattern, query, now, time, ownDays }: Asked & ListDays,
 ): Promise<z.infer<typeof chosenSchema>> {
-  const ownDays = await readOwnDays(access, time);
   const measurements = pattern.measurements.map(({ id }) => id);
   const days = time.dates === null ? null : { swatchBy: time.dates.swatchBy.at, reportBy: time.dates.reportBy.at };
   const { size, needs, page } = query;
@@ -72,14 +71,27 @@ async function chosenIds(
   return chosenSchema.parse(row);
 }
 
-/** The days that testers of a call have of their own, each once. */
-async function readOwnDays({ callId, pattern }: CallAccess, { timeZone }: CallTime) {
-  const rows = await database().$queryRaw<{ dates: unknown }[]>`
-    SELECT DISTINCT tester.dates FROM tester JOIN call ON call.id = tester.call_id
-    JOIN membership USING (pattern_id)
-    WHERE call.id = ${callId}::uuid AND membership.account_id = ${pattern.accountId}::uuid AND tester.dates IS NOT NULL`;
-  return rows.map(({ dates }) => {
-    const { swatchBy, reportBy } = callDates(testerDatesSchema.parse(dates), timeZone);
+interface ListDays {
+  readonly time: CallTime;
+  /** The days that testers of the call have of their own, each once. */
+  readonly ownDays: readonly { readonly dates: unknown; readonly swatchBy: Date; readonly reportBy: Date }[];
+}
+
+const daysSchema = z.object({ document: z.unknown(), publishedAt: z.date().nullable(), own: z.array(z.unknown()) });
+
+async function readDays({ callId, pattern }: CallAccess): Promise<ListDays> {
+  const [row] = await database().$queryRaw<unknown[]>`
+    SELECT opening.document, opening.published_at AS "publishedAt",
+      (SELECT coalesce(jsonb_agg(DISTINCT dates), '[]') FROM tester WHERE call_id = call.id AND dates IS NOT NULL) AS own
+    FROM call JOIN membership USING (pattern_id)
+    LEFT JOIN opening ON opening.call_id = call.id
+    WHERE call.id = ${callId}::uuid AND membership.account_id = ${pattern.accountId}::uuid`;
+  if (row === undefined) return { time: callTime(null), ownDays: [] };
+  const { own, document, publishedAt } = daysSchema.parse(row);
+  const time = callTime({ document, publishedAt });
+  const ownDays = own.map((dates) => {
+    const { swatchBy, reportBy } = callDates(testerDatesSchema.parse(dates), time.timeZone);
     return { dates, swatchBy: swatchBy.at, reportBy: reportBy.at };
   });
+  return { time, ownDays };
 }
