@@ -119,29 +119,43 @@ interface StatusDays {
   readonly reportBy: Date;
 }
 
+/** One number for what needs the designer, a bit each in the order of `NEEDS`: for thousands, arrays take too long. */
+export function needBit(need: Need): number {
+  return 2 ** NEEDS.indexOf(need);
+}
+
+/** More than any need's bit. */
+const NOT_URGENT = 2 ** NEEDS.length;
+
 /**
- * A query of every tester of a call: `id`, `position`, `size`, `state`, `needs` in their order, and `urgency`. Each
- * `OFFSET 0` keeps what is worked out below it from being worked out again wherever it is named.
+ * A query of every tester of a call: `id`, `position`, `size`, `state`, the bits of `needs`, and `urgency`, the bit of the
+ * first of them. Each `OFFSET 0` keeps what is worked out below it from being worked out again wherever it is named.
  */
 export function statusSql(asked: StatusAsked): Prisma.Sql {
   const { now } = asked;
+  const heardBy = new Date(now.getTime() - SILENT_DAYS * DAY_MS);
+  const bit = (need: Need, holds: Prisma.Sql) => Prisma.sql`CASE WHEN ${holds} THEN ${needBit(need)}::int ELSE 0 END`;
+  const bits = [
+    bit("stuck", Prisma.sql`at_work AND word = 'stuck'`),
+    bit("stopped", Prisma.sql`state = 'stopped' AND reported_at IS NULL`),
+    bit(
+      "late",
+      Prisma.sql`at_work AND state <> 'reported in part'
+        AND (report_by <= ${now} OR (state = 'accepted' AND swatch_by <= ${now}))`,
+    ),
+    bit("lapsed", Prisma.sql`state = 'lapsed'`),
+    bit("off gauge", Prisma.sql`off_gauge AND state <> 'stopped'`),
+    bit("silent", Prisma.sql`at_work AND heard_at <= ${heardBy}`),
+    bit("behind", Prisma.sql`at_work AND word = 'behind'`),
+  ];
   return Prisma.sql`
-    SELECT id, position, size, state, needs,
-           coalesce(array_position(${[...NEEDS]}::text[], needs[1]), ${NEEDS.length + 1}) AS urgency
+    SELECT id, position, size, state, needs, CASE needs WHEN 0 THEN ${NOT_URGENT}::int ELSE needs & -needs END AS urgency
     FROM (
-      SELECT id, position, size, state, array_remove(ARRAY[
-        CASE WHEN at_work AND word = 'stuck' THEN 'stuck' END,
-        CASE WHEN state = 'stopped' AND reported_at IS NULL THEN 'stopped' END,
-        CASE WHEN at_work AND state <> 'reported in part'
-               AND (report_by <= ${now} OR (state = 'accepted' AND swatch_by <= ${now})) THEN 'late' END,
-        CASE WHEN state = 'lapsed' THEN 'lapsed' END,
-        CASE WHEN off_gauge AND state <> 'stopped' THEN 'off gauge' END,
-        CASE WHEN at_work AND heard_at <= ${new Date(now.getTime() - SILENT_DAYS * DAY_MS)} THEN 'silent' END,
-        CASE WHEN at_work AND word = 'behind' THEN 'behind' END
-      ], NULL) AS needs
+      SELECT id, position, size, state, ${Prisma.join(bits, " + ")} AS needs
       FROM (
         SELECT *, state IN ('accepted', 'swatch in', 'making', 'reported in part') AS at_work
         FROM (${statesSql(asked)} OFFSET 0) AS states
+        OFFSET 0
       ) AS work
       OFFSET 0
     ) AS needed`;
