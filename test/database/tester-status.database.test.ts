@@ -154,3 +154,17 @@ it.each(["published", "without days of its own"])(
     expect(new Set(all.map(({ state }) => state)).size).toBe(10);
   },
 );
+
+it("a list tells no word and no report of testers whose words and reports were deleted", async () => {
+  const { call: access, revisionId } = await makeCall();
+  await insert(made(), access.callId, revisionId);
+  const ofCall = { tester: { callId: access.callId } };
+  await database().milestone.deleteMany({ where: ofCall });
+  await database().report.deleteMany({ where: ofCall });
+  const all = await everybody(access, {});
+  const { counts, needs } = await progressList(access, { pattern, query: progressQuerySchema.parse({}), now: NOW });
+  expect(needs.stuck).toBeUndefined();
+  expect(needs.behind).toBeUndefined();
+  expect(needs.stopped).toBe(all.filter(({ state }) => state === "stopped").length);
+  expect(counts.filter(({ state }) => state.startsWith("reported"))).toEqual([]);
+});

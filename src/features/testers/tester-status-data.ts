@@ -119,40 +119,63 @@ interface StatusDays {
   readonly reportBy: Date;
 }
 
-/** A query of every tester of a call: `id`, `position`, `size`, `state`, `needs` in their order, and `urgency`. */
+/** One number for what needs the designer, a bit each in the order of `NEEDS`: for thousands, arrays take too long. */
+export function needBit(need: Need): number {
+  return 2 ** NEEDS.indexOf(need);
+}
+
+/** More than any need's bit. */
+const NOT_URGENT = 2 ** NEEDS.length;
+
+/**
+ * A query of every tester of a call: `id`, `position`, `size`, `state`, the bits of `needs`, and `urgency`, the bit of the
+ * first of them. Each `OFFSET 0` keeps what is worked out below it from being worked out again wherever it is named.
+ */
 export function statusSql(asked: StatusAsked): Prisma.Sql {
   const { now } = asked;
+  const heardBy = new Date(now.getTime() - SILENT_DAYS * DAY_MS);
+  const bit = (need: Need, holds: Prisma.Sql) => Prisma.sql`CASE WHEN ${holds} THEN ${needBit(need)}::int ELSE 0 END`;
+  const bits = [
+    bit("stuck", Prisma.sql`at_work AND word = 'stuck'`),
+    bit("stopped", Prisma.sql`state = 'stopped' AND reported_at IS NULL`),
+    bit(
+      "late",
+      Prisma.sql`at_work AND state <> 'reported in part'
+        AND (report_by <= ${now} OR (state = 'accepted' AND swatch_by <= ${now}))`,
+    ),
+    bit("lapsed", Prisma.sql`state = 'lapsed'`),
+    bit("off gauge", Prisma.sql`off_gauge AND state <> 'stopped'`),
+    bit("silent", Prisma.sql`at_work AND heard_at <= ${heardBy}`),
+    bit("behind", Prisma.sql`at_work AND word = 'behind'`),
+  ];
   return Prisma.sql`
-    SELECT id, position, size, state, needs,
-           coalesce(array_position(${[...NEEDS]}::text[], needs[1]), ${NEEDS.length + 1}) AS urgency
-    FROM (${statesSql(asked)}) AS states
-    CROSS JOIN LATERAL (SELECT state IN ('accepted', 'swatch in', 'making', 'reported in part') AS at_work) AS work
-    CROSS JOIN LATERAL (SELECT array_remove(ARRAY[
-      CASE WHEN at_work AND word = 'stuck' THEN 'stuck' END,
-      CASE WHEN state = 'stopped' AND sent_at IS NULL THEN 'stopped' END,
-      CASE WHEN at_work AND state <> 'reported in part'
-             AND (report_by <= ${now} OR (state = 'accepted' AND swatch_by <= ${now})) THEN 'late' END,
-      CASE WHEN state = 'lapsed' THEN 'lapsed' END,
-      CASE WHEN off_gauge AND state <> 'stopped' THEN 'off gauge' END,
-      CASE WHEN at_work AND heard_at <= ${new Date(now.getTime() - SILENT_DAYS * DAY_MS)} THEN 'silent' END,
-      CASE WHEN at_work AND word = 'behind' THEN 'behind' END
-    ], NULL) AS needs) AS needed`;
+    SELECT id, position, size, state, needs, CASE needs WHEN 0 THEN ${NOT_URGENT}::int ELSE needs & -needs END AS urgency
+    FROM (
+      SELECT id, position, size, state, ${Prisma.join(bits, " + ")} AS needs
+      FROM (
+        SELECT *, state IN ('accepted', 'swatch in', 'making', 'reported in part') AS at_work
+        FROM (${statesSql(asked)} OFFSET 0) AS states
+        OFFSET 0
+      ) AS work
+      OFFSET 0
+    ) AS needed`;
 }
 
 function statesSql({ access, measurements, now, days, ownDays }: StatusAsked): Prisma.Sql {
   const { callId, pattern } = access;
   const own = ownDays.map(({ dates, swatchBy, reportBy }) => ({ dates, swatch_by: swatchBy, report_by: reportBy }));
   return Prisma.sql`
-    SELECT tester.id, tester.position, tester.size, said.word, sent.created_at AS sent_at,
-      EXISTS (SELECT FROM analysis_tester WHERE tester_id = tester.id
-                AND off_gauge ->> 'measurement' = ANY (${[...measurements]}::text[])) AS off_gauge,
-      greatest(accepted_at, said.created_at, draft.updated_at, sent.created_at) AS heard_at,
+    SELECT tester.id, tester.position, tester.size, tester.word, tester.reported_at,
+      tester.id IN (SELECT analysed.tester_id FROM analysis JOIN analysis_tester AS analysed ON analysed.analysis_id = analysis.id
+                    WHERE analysis.call_id = ${callId}::uuid AND analysed.off_gauge IS NOT NULL
+                      AND analysed.off_gauge ->> 'measurement' = ANY (${[...measurements]}::text[])) AS off_gauge,
+      greatest(accepted_at, tester.word_at, draft.updated_at, tester.reported_at) AS heard_at,
       CASE WHEN tester.dates IS NULL THEN ${days?.swatchBy ?? null}::timestamptz ELSE own.swatch_by END AS swatch_by,
       CASE WHEN tester.dates IS NULL THEN ${days?.reportBy ?? null}::timestamptz ELSE own.report_by END AS report_by,
       CASE
         WHEN invitation IN ('stopped', 'withdrawn', 'declined') THEN invitation
-        WHEN sent.created_at IS NOT NULL THEN CASE
-          WHEN sent.told ?& ${[...measurements]}::text[] THEN 'reported'
+        WHEN tester.reported_at IS NOT NULL THEN CASE
+          WHEN tester.told ?& ${[...measurements]}::text[] THEN 'reported'
           ELSE 'reported in part' END
         WHEN invitation IN ('lapsed', 'invited') THEN invitation
         WHEN draft.has_more THEN 'making'
@@ -160,15 +183,11 @@ function statesSql({ access, measurements, now, days, ownDays }: StatusAsked): P
         ELSE 'accepted'
       END AS state
     FROM tester
-    JOIN call ON call.id = tester.call_id
-    JOIN membership ON membership.pattern_id = call.pattern_id AND membership.account_id = ${pattern.accountId}::uuid
-    CROSS JOIN LATERAL (SELECT ${invitationSql(now)} AS invitation) AS answered
+    CROSS JOIN LATERAL (SELECT ${invitationSql(now)} AS invitation OFFSET 0) AS answered
     LEFT JOIN report_draft AS draft ON draft.tester_id = tester.id
-    LEFT JOIN LATERAL (SELECT told, created_at FROM report WHERE tester_id = tester.id
-                       ORDER BY version DESC LIMIT 1) AS sent ON true
-    LEFT JOIN LATERAL (SELECT word::text, created_at FROM milestone WHERE tester_id = tester.id
-                       ORDER BY created_at DESC, id DESC LIMIT 1) AS said ON true
     LEFT JOIN jsonb_to_recordset(${JSON.stringify(own)}::jsonb)
       AS own(dates jsonb, swatch_by timestamptz, report_by timestamptz) ON own.dates = tester.dates
-    WHERE call.id = ${callId}::uuid`;
+    WHERE tester.call_id = ${callId}::uuid AND EXISTS (
+      SELECT FROM call JOIN membership USING (pattern_id)
+      WHERE call.id = ${callId}::uuid AND account_id = ${pattern.accountId}::uuid)`;
 }

@@ -3,11 +3,11 @@ import type { Place } from "@/engine/instructions";
 import type { PatternDocument } from "@/engine/pattern";
 import type { OwnTrouble, ReadQuestion } from "../data";
 import { groupByPlace, type PlaceGroup } from "../group-by-place";
-import { placeKey } from "../place-key";
 import type { PlaceQuery } from "../place-query";
-import { BlockForms } from "./block-forms";
+import { shownBlocks } from "../shown-blocks";
 import { BlockNotes } from "./block-notes";
 import { InstructionsText } from "./instructions-text";
+import { PlaceForm } from "./place-form";
 
 interface TesterPatternTextProps {
   readonly pattern: PatternDocument;
@@ -25,26 +25,31 @@ export function TesterPatternText({ pattern, sizeId, testerId, notes, query, may
   const questions = groupByPlace(text, notes.questions);
   const troubles = groupByPlace(text, notes.troubles);
   const size = { count: pattern.sizes.length, at: pattern.sizes.findIndex(({ id }) => id === sizeId) };
+  const blocks = shownBlocks(text, size);
+  const here = `/testing/${testerId}/pattern`;
+  const saying = mayWrite && blocks.some(({ key }) => key === query?.place) ? query : null;
+  const keys = new Set([...questions, ...troubles].map(({ key }) => key)).add(saying?.place ?? "");
+  const below = (key: string) => (
+    <>
+      <BlockNotes
+        questions={questions.find((group) => group.key === key)?.said ?? []}
+        troubles={troubles.find((group) => group.key === key)?.said ?? []}
+        testerId={testerId}
+      />
+      {saying?.place === key ? (
+        <div className="mt-3 max-w-2xl rounded-md border border-l-4 border-line-strong border-l-thread bg-sheet p-4">
+          <PlaceForm testerId={testerId} query={saying} closeHref={`${here}#place-${key}`} />
+        </div>
+      ) : null}
+    </>
+  );
   return (
     <>
       <InstructionsText
-        text={text}
-        size={size}
-        below={(block) => {
-          const key = placeKey(block.place);
-          return (
-            <>
-              <BlockNotes
-                questions={questions.find((group) => group.key === key)?.said ?? []}
-                troubles={troubles.find((group) => group.key === key)?.said ?? []}
-                testerId={testerId}
-              />
-              {mayWrite ? (
-                <BlockForms {...{ block, testerId }} saying={query?.place === key ? query.say : null} />
-              ) : null}
-            </>
-          );
-        }}
+        blocks={blocks}
+        below={Object.fromEntries([...keys].map((key) => [key, below(key)]))}
+        saying={saying?.place ?? null}
+        sayHref={mayWrite ? here : null}
       />
       {questions.filter(isGone).map(({ key, said }) => (
         <GonePlace key={key} said={said}>

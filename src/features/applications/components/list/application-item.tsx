@@ -1,80 +1,54 @@
-import Link from "next/link";
-import type { PatternDocument } from "@/engine/pattern";
-import type { LengthUnit } from "@/engine/units";
-import type { ListedApplication } from "../../application-board";
-import { SHORT_EXPERIENCE, TERMS_WORDS, WORD_WORDS } from "../../apply-words";
-import { bodyWords, fitSentence, wishWords } from "../../fit-words";
-import { placeWords } from "../../place-words";
-import { sizeLabel } from "../own/kept-list";
-import { WordButtons } from "./word-buttons";
+import { Word, type GivenWord } from "./given-word";
 
-export interface ListShown {
-  readonly callId: string;
-  readonly pattern: PatternDocument;
-  readonly unit: LengthUnit;
-  /** She may decide, not only look. */
-  readonly mayDecide: boolean;
+/** An application as the list shows it, in words, and no more: it is sent to the browser as it stands. */
+export interface ShownApplication extends GivenWord {
+  readonly href: string;
+  /** The place that they have in the test; null for none. */
+  readonly place: string | null;
+  /** Null where it was withdrawn: then nothing is shown of it. */
+  readonly lines: {
+    readonly fit: string;
+    readonly body: string;
+    readonly wish: string;
+    readonly work: string;
+  } | null;
 }
 
 interface ApplicationItemProps {
-  readonly application: ListedApplication;
-  readonly href: string;
-  readonly shown: ListShown;
+  readonly application: ShownApplication;
+  /** Where a word is said; null for who may only look. */
+  readonly callId: string | null;
 }
 
 /** One application of the list: who, how the body fits, what she would make, and the designer's word. */
-export function ApplicationItem({ application, href, shown }: ApplicationItemProps) {
-  const { name, withdrawnAt, tester } = application;
+export function ApplicationItem({ application, callId }: ApplicationItemProps) {
+  const { name, href, place, lines } = application;
   return (
     <li>
       <div>
         <h3>
-          <Link href={href} prefetch={false}>
+          <a href={href}>
             <bdi>{name}</bdi>
-          </Link>
+          </a>
         </h3>
-        {tester === null ? null : (
+        {place === null ? null : (
           <p>
-            <b>{capital(placeWords(tester.state, sizeLabel(shown.pattern, tester.size)))}.</b>
+            <b>{place}</b>
           </p>
         )}
-        {withdrawnAt === null ? (
-          <ApplicationLines application={application} shown={shown} />
-        ) : (
+        {lines === null ? (
           <p className="text-soft">Withdrawn: the measurements are not shown any more.</p>
+        ) : (
+          <>
+            <p>
+              <b>{lines.fit}</b> {lines.body}
+            </p>
+            <p>{lines.wish}</p>
+            <p className="work">{lines.work}</p>
+          </>
         )}
       </div>
-      {withdrawnAt === null ? <Word application={application} shown={shown} /> : null}
+      {lines === null ? null : <Word given={application} callId={callId} />}
     </li>
   );
-}
-
-function ApplicationLines({ application, shown }: Pick<ApplicationItemProps, "application" | "shown">) {
-  const { measurements, document } = application;
-  const works = [SHORT_EXPERIENCE[document.experience], `${TERMS_WORDS[document.terms]} names`, document.unit];
-  return (
-    <>
-      <p>
-        <b>{fitSentence(application)}</b> {capital(bodyWords(measurements ?? {}, shown))}
-        {document.forAnother ? ", somebody else’s" : null}.
-      </p>
-      <p>Would make {wishWords(application, shown.pattern)}.</p>
-      <p className="work">
-        {capital(works.join(", "))}
-        {document.yarn ? <> · {document.yarn}</> : null}
-        {document.tool ? <> · {document.tool}</> : null}
-      </p>
-    </>
-  );
-}
-
-/** The designer's word, to say or only to read. */
-export function Word({ application, shown }: Pick<ApplicationItemProps, "application" | "shown">) {
-  const { applicationId, name, word } = application;
-  if (shown.mayDecide) return <WordButtons callId={shown.callId} {...{ applicationId, name, word }} />;
-  return <p className="font-semibold">{WORD_WORDS[word ?? "undecided"]}</p>;
-}
-
-function capital(text: string): string {
-  return text.slice(0, 1).toUpperCase() + text.slice(1);
 }

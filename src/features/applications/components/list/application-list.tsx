@@ -2,7 +2,8 @@ import { Paging } from "@/ui/paging";
 import { listAddress, type ListQuery } from "../../list-query";
 import type { LoadedList } from "../../load-board";
 import { ApplicationFilters } from "./application-filters";
-import { ApplicationItem, type ListShown } from "./application-item";
+import { ApplicationRows } from "./application-rows";
+import { shownApplication, type ListShown } from "./shown-application";
 
 interface ApplicationListProps {
   readonly list: LoadedList;
@@ -19,16 +20,12 @@ export function ApplicationList({ list, query, shown }: ApplicationListProps) {
       {list.applications.length === 0 ? (
         <p className="text-soft">Nobody among those who applied is like that.</p>
       ) : (
-        <ul className="application-list">
-          {list.applications.map((application) => (
-            <ApplicationItem
-              key={application.applicationId}
-              application={application}
-              href={listAddress(callId, query, application.applicationId)}
-              shown={shown}
-            />
-          ))}
-        </ul>
+        <ApplicationRows
+          callId={shown.mayDecide ? callId : null}
+          applications={list.applications.map((application) =>
+            shownApplication(application, listAddress(callId, query, application.applicationId), shown),
+          )}
+        />
       )}
       <Paging
         label="Pages of the list"

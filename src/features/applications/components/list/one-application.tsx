@@ -9,7 +9,8 @@ import { differenceWords, fitSentence, wishWords } from "../../fit-words";
 import { placeWords } from "../../place-words";
 import { Fact, Facts } from "../fact";
 import { sizeLabel } from "../own/kept-list";
-import { Word, type ListShown } from "./application-item";
+import { Word } from "./given-word";
+import type { ListShown } from "./shown-application";
 
 interface OneApplicationProps {
   readonly application: ListedApplication;
@@ -29,7 +30,7 @@ export function OneApplication({ application, shown }: OneApplicationProps) {
   return (
     <>
       <div className="mb-8 flex flex-wrap items-center gap-x-6 gap-y-3">
-        <Word application={application} shown={shown} />
+        <Word given={application} callId={shown.mayDecide ? shown.callId : null} />
         {tester === null ? null : (
           <p className="font-semibold">
             This applicant {placeWords(tester.state, sizeLabel(shown.pattern, tester.size))}.

@@ -2,7 +2,7 @@ import { cmOfSize, gradedCounts, own, type PatternDocument, type Size } from "@/
 import { rowNoun } from "@/engine/shaping";
 import type { LengthUnit } from "@/engine/units";
 import { formatExactLength } from "@/ui/format-exact-length";
-import { TABLE, TABLE_HEAD, TABLE_ROW, TableFrame } from "@/ui/table-frame";
+import { NumberTable } from "./number-table";
 
 interface SizeNumbersProps {
   readonly pattern: PatternDocument;
@@ -22,36 +22,5 @@ export function SizeNumbers({ pattern, size, unit }: SizeNumbersProps) {
     ...{ id, label, noun: unit },
     value: formatExactLength(cmOfSize(cm, size.id), unit),
   }));
-  return (
-    <TableFrame label={`Numbers of ${size.label}`}>
-      <table className={TABLE}>
-        <thead className={TABLE_HEAD}>
-          <tr>
-            <th scope="col">What</th>
-            <th scope="col" className="text-right">
-              In {size.label}
-            </th>
-          </tr>
-        </thead>
-        <tbody>
-          {[...counts, ...lengths].map(({ id, label, value, noun }) => (
-            <tr key={id} className={TABLE_ROW}>
-              <th scope="row" className="font-normal wrap-anywhere">
-                {label}
-              </th>
-              <td className="whitespace-nowrap text-right">
-                {value === null ? (
-                  <span className="text-soft">no number yet</span>
-                ) : (
-                  <>
-                    <b className="font-semibold">{value}</b> {noun}
-                  </>
-                )}
-              </td>
-            </tr>
-          ))}
-        </tbody>
-      </table>
-    </TableFrame>
-  );
+  return <NumberTable size={size.label} numbers={[...counts, ...lengths]} />;
 }

@@ -1,6 +1,6 @@
 "use client";
 
-import Link from "next/link";
+import { LinkArea } from "@/ui/link-area";
 import { TableFrame } from "@/ui/table-frame";
 
 /** A tester as the table shows them, in words. */
@@ -27,35 +27,37 @@ interface PeopleTableProps {
  */
 export function PeopleTable({ base, people }: PeopleTableProps) {
   return (
-    <TableFrame label="Who is where">
-      <table className="people-table">
-        <thead>
-          <tr>
-            <th scope="col">Who</th>
-            <th scope="col">Size</th>
-            <th scope="col">Where</th>
-            <th scope="col">What needs you</th>
-          </tr>
-        </thead>
-        <tbody>
-          {people.map(({ id, name, note, size, state, since, needs }) => (
-            <tr key={id}>
-              <th scope="row">
-                <Link href={`${base}/${id}`} prefetch={false}>
-                  <bdi>{name}</bdi>
-                </Link>
-                {note ? <small>{note}</small> : null}
-              </th>
-              <td data-label="Size">{size}</td>
-              <td>
-                {state} <small>{since}</small>
-              </td>
-              <Needs needs={needs} />
+    <LinkArea>
+      <TableFrame label="Who is where">
+        <table className="people-table">
+          <thead>
+            <tr>
+              <th scope="col">Who</th>
+              <th scope="col">Size</th>
+              <th scope="col">Where</th>
+              <th scope="col">What needs you</th>
             </tr>
-          ))}
-        </tbody>
-      </table>
-    </TableFrame>
+          </thead>
+          <tbody>
+            {people.map(({ id, name, note, size, state, since, needs }) => (
+              <tr key={id}>
+                <th scope="row">
+                  <a href={`${base}/${id}`}>
+                    <bdi>{name}</bdi>
+                  </a>
+                  {note ? <small>{note}</small> : null}
+                </th>
+                <td data-label="Size">{size}</td>
+                <td>
+                  {state} <small>{since}</small>
+                </td>
+                <Needs needs={needs} />
+              </tr>
+            ))}
+          </tbody>
+        </table>
+      </TableFrame>
+    </LinkArea>
   );
 }
 

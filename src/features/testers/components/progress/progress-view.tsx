@@ -7,6 +7,7 @@ import { Section } from "@/ui/section";
 import type { ProgressList } from "../../progress-list-data";
 import { NEEDS, progressHref, type ProgressQuery } from "../../progress-query";
 import type { Progress } from "../../tester-status-data";
+import { COUNTED_COLUMNS, countedSizes } from "./counted-sizes";
 import { PeopleTable, type ListedPerson } from "./people-table";
 import { NEED_FILTER_WORDS, needWords, sinceWords, STATE_WORDS } from "./progress-words";
 import { SizeBoard } from "./size-board";
@@ -28,7 +29,11 @@ export function ProgressView(props: ProgressViewProps) {
   return (
     <>
       <Section title="By size">
-        <SizeBoard {...{ pattern, places, callId, mayEdit }} counts={list.counts} />
+        <SizeBoard
+          placesHref={mayEdit ? `/calls/${callId}/places` : null}
+          columns={COUNTED_COLUMNS}
+          sizes={countedSizes({ pattern, places, counts: list.counts })}
+        />
       </Section>
       <Section title="Who is where" intro="Those who need you come first.">
         <Filters {...{ callId, pattern, list, query }} />

@@ -1,0 +1,31 @@
+import type { BlockKind } from "@/engine/instructions";
+
+/** A piece of a block: plain text, numbers of all sizes, or numbers that are not one a size. */
+export type ShownPiece =
+  | string
+  | { readonly unsure: string }
+  | {
+      /** In their order; the reader's own number stands in an array. */
+      readonly sizes: readonly (string | readonly [own: string])[];
+      /** The reader's own is a dash: it is none. */
+      readonly none?: true;
+    };
+
+/** A block of the instructions as it is sent to the browser, and no more. */
+export interface ShownBlock {
+  /** Its place in an address. */
+  readonly key: string;
+  readonly kind: BlockKind;
+  /** What stands before a step. */
+  readonly mark: string;
+  readonly pieces: readonly ShownPiece[];
+}
+
+/** The beginning of a block's words, for those who hear the page. */
+export function beginningOf({ pieces }: Pick<ShownBlock, "pieces">): string {
+  const words = pieces.map((one) => {
+    if (typeof one === "string") return one;
+    return "unsure" in one ? one.unsure : one.sizes.flat().join("");
+  });
+  return words.join("").slice(0, 60);
+}
