@@ -58,7 +58,7 @@ async function applicationCounts({ callId, pattern }: CallAccess): Promise<Appli
       count(*) FILTER (WHERE is_free AND word = 'yes' AND size IS NULL AND hold IS NULL)::int AS unplaced,
       count(*) FILTER (WHERE is_free AND size IS NOT NULL)::int AS placed
     FROM (
-      SELECT word, application.size, hold, tester.id IS NULL AS is_free
+      SELECT application.word, application.size, application.hold, tester.id IS NULL AS is_free
       FROM application
       JOIN call ON call.id = application.call_id
       JOIN membership ON membership.pattern_id = call.pattern_id AND membership.account_id = ${pattern.accountId}::uuid

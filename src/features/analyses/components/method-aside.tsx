@@ -1,17 +1,22 @@
+import Link from "next/link";
 import type { Suspect } from "@/engine/gaps";
 import type { LengthUnit } from "@/engine/units";
 import type { Results } from "../loaders";
 import type { PageParts } from "../schema";
 import { suspectSentence } from "../suspect-words";
 
+/** The others are on a page of their own, with the way to undo each. */
+const MOST_TOLD = 30;
+
 interface MethodAsideProps {
+  readonly callId: string;
   readonly results: Results<PageParts<"method">>;
   readonly names: ReadonlyMap<string, string>;
   readonly unit: LengthUnit;
 }
 
 /** Which readings do not count, and why. */
-export function MethodAside({ results, names, unit }: MethodAsideProps) {
+export function MethodAside({ callId, results, names, unit }: MethodAsideProps) {
   const { suspects, readings } = results.method;
   const { all, counted, left } = readings;
   const why = [
@@ -36,13 +41,22 @@ export function MethodAside({ results, names, unit }: MethodAsideProps) {
       </p>
       {suspects.length === 0 ? null : (
         <ul className="list-disc space-y-1 pl-5">
-          {suspects.map((suspect: Suspect, at) => (
+          {suspects.slice(0, MOST_TOLD).map((suspect: Suspect, at) => (
             <li key={at} className="numbers max-w-3xl wrap-anywhere">
               {suspectSentence(suspect, { pattern: results.pattern, names }, unit)}
             </li>
           ))}
         </ul>
       )}
+      {suspects.length > MOST_TOLD ? (
+        <p className="mt-3 text-soft">
+          {suspects.length - MOST_TOLD} more stand among the{" "}
+          <Link href={`/calls/${callId}/doubtful`} className="text-link">
+            doubtful readings
+          </Link>
+          .
+        </p>
+      ) : null}
     </>
   );
 }

@@ -66,7 +66,7 @@ export function MethodView({ callId, results, names, unit, sayTerm }: MethodView
         <MethodCauses {...{ results, unit }} />
       </Section>
       <Section title="What is set aside">
-        <MethodAside {...{ results, names, unit }} />
+        <MethodAside callId={callId} {...{ results, names, unit }} />
       </Section>
       <Section title="What this cannot know">
         <MethodLimits />
