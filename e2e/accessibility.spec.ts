@@ -1,4 +1,3 @@
-import axe from "axe-core";
 import { saltmarshPattern } from "../prisma/demo/saltmarsh-pattern";
 import { makeWorld } from "./access-world";
 import { bringCall, expectNoSidewaysScroll, expectResults } from "./bring-call";
@@ -8,17 +7,10 @@ import { query, signInByCookie } from "./designer";
 import { expect, test } from "./fixtures";
 import { letIn, makeTester, typeReport } from "./make-tester";
 import { bringPattern } from "./pattern-of";
+import { violations } from "./violations";
 import { openMeasurement, openStep } from "./tester-steps";
 import type { Page } from "@playwright/test";
 
-declare global {
-  interface Window {
-    /** There once its source has been read in the page. */
-    readonly axe: typeof axe;
-  }
-}
-
-const RULES = ["wcag2a", "wcag2aa", "wcag21a", "wcag21aa", "wcag22aa"];
 const WIDTHS = [
   { width: 1280, height: 800 },
   { width: 360, height: 740 },
@@ -33,31 +25,11 @@ async function expectAccessible(page: Page, address: string): Promise<void> {
 
 /** @param address names the page where it falls short. */
 async function expectThisAccessible(page: Page, address: string): Promise<void> {
-  await page.evaluate(axe.source);
   for (const size of WIDTHS) {
     await page.setViewportSize(size);
     expect.soft(await violations(page), `${address} at ${size.width} px`).toEqual([]);
     await expectNoSidewaysScroll(page);
   }
-}
-
-/**
- * Each broken rule with the elements that break it. Asked of axe itself: its builder for Playwright reads the source anew
- * and opens a page for every answer, which takes longer than the rules do. It would look into frames; there are none.
- */
-async function violations(page: Page): Promise<string[]> {
-  expect(page.frames()).toHaveLength(1);
-  const found = await page.evaluate(
-    async (rules) => (await window.axe.run(document, { runOnly: rules, resultTypes: ["violations"] })).violations,
-    RULES,
-  );
-  return found.map(
-    ({ id, nodes }) =>
-      `${id}: ${nodes
-        .slice(0, 3)
-        .map(({ target }) => target.join(" "))
-        .join(", ")}`,
-  );
 }
 
 test("pages for visitors keep WCAG 2.2 A and AA", async ({ page }) => {

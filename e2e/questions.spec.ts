@@ -1,9 +1,9 @@
-import AxeBuilder from "@axe-core/playwright";
 import { patternDocument } from "../test/factories/pattern";
 import { expectNoSidewaysScroll } from "./bring-call";
 import { query } from "./designer";
 import { expect, test } from "./fixtures";
 import { letIn, makeTester } from "./make-tester";
+import { violations } from "./violations";
 
 const TEXT = "# Body\n\nCast on 98 (118) stitches.\n\nWork 100 (110) rows.\n";
 
@@ -45,7 +45,7 @@ test("a question is asked at its place, answered once, and read there by every t
   await page.getByRole("button", { name: "Tell the designer" }).click();
   await expect(page.getByText("The designer is told.")).toBeVisible();
   await expectNoSidewaysScroll(page);
-  expect((await new AxeBuilder({ page }).analyze()).violations).toEqual([]);
+  expect(await violations(page)).toEqual([]);
 
   await page.goto(`/calls/${asker.callId}/questions`);
   await expect(page.getByRole("heading", { name: "Waiting for an answer: 1" })).toBeVisible();
