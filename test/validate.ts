@@ -32,16 +32,16 @@ const BUILT = ["build"];
 /** Of those that may begin the first does: what others wait for, then what takes long. */
 const STEPS: readonly Step[] = [
   { name: "generate", command: npm("generate"), needs: [], cores: 1, budgetSeconds: 30 },
-  { name: "build", command: npm("compile"), needs: GENERATED, cores: 1, budgetSeconds: 120 },
-  { name: "database tests", command: vitest("database"), needs: GENERATED, cores: 1, budgetSeconds: 310 },
-  { name: "first start", command: tsx("test/first-start.ts"), needs: BUILT, cores: 1, budgetSeconds: 180 },
-  { name: "lint", command: eslint("--max-warnings", "0", "."), needs: BUILT, cores: 1, budgetSeconds: 220 },
-  { name: "unit tests", command: vitest("unit"), needs: GENERATED, cores: 1, budgetSeconds: 200 },
-  { name: "types", command: tsc("."), needs: BUILT, cores: 1, budgetSeconds: 100 },
+  { name: "build", command: npm("compile"), needs: GENERATED, cores: 1, budgetSeconds: 240 },
+  { name: "database tests", command: vitest("database"), needs: GENERATED, cores: 1, budgetSeconds: 360 },
+  { name: "first start", command: tsx("test/first-start.ts"), needs: BUILT, cores: 1, budgetSeconds: 240 },
+  { name: "lint", command: eslint("--max-warnings", "0", "."), needs: BUILT, cores: 1, budgetSeconds: 280 },
+  { name: "unit tests", command: vitest("unit"), needs: GENERATED, cores: 1, budgetSeconds: 320 },
+  { name: "types", command: tsc("."), needs: BUILT, cores: 1, budgetSeconds: 160 },
   { name: "layers", command: vitest("layers"), needs: GENERATED, cores: 1, budgetSeconds: 80 },
   { name: "format", command: prettier("--check", "."), needs: GENERATED, cores: 1, budgetSeconds: 60 },
   { name: "engine's types", command: tsc("src/engine/tsconfig.json"), needs: [], cores: 1, budgetSeconds: 60 },
-  { name: "browser tests", command: playwright, needs: BUILT, cores: 2, budgetSeconds: 700 },
+  { name: "browser tests", command: playwright, needs: BUILT, cores: 2, budgetSeconds: 900 },
 ];
 
 interface Outcome {
