@@ -3,6 +3,5 @@
 ALTER TABLE "analysis_tester"
   ALTER COLUMN "comparisons" TYPE json,
   ALTER COLUMN "swatches" TYPE json,
-  ALTER COLUMN "without_swatch" TYPE json,
   ALTER COLUMN "readings" TYPE json,
   ALTER COLUMN "yarn" TYPE json;
