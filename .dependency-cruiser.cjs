@@ -55,11 +55,11 @@ const forbidden = [
   },
   {
     name: "feature-to-feature",
-    comment: "Of another feature only its proof of access, what it reads and writes, and its schema.",
+    comment: "Of another feature only its proof of access, what it reads, computes and writes, and its schema.",
     from: { path: "^src/features/([^/]+)/" },
     to: {
       path: "^src/features/",
-      pathNot: ["^src/features/$1/", "^src/features/[^/]+/(access|data|mutations|schema)\\.ts$"],
+      pathNot: ["^src/features/$1/", "^src/features/[^/]+/(access|computed|data|mutations|schema)\\.ts$"],
     },
   },
   {

@@ -1,4 +1,5 @@
 import "server-only";
+import { LRUCache } from "lru-cache";
 import { DateTime, IANAZone } from "luxon";
 
 /** True for a zone that this server knows, such as `Europe/Lisbon`. */
@@ -18,7 +19,7 @@ export function isDayIn(day: string, zone: string): boolean {
  * @throws {RangeError} for what is no day there, or no zone.
  */
 export function startOfDay(day: string, zone: string): Date {
-  return firstMoment(dateIn(day, zone));
+  return new Date(edgesOfDay(day, zone).startMs);
 }
 
 /**
@@ -28,7 +29,7 @@ export function startOfDay(day: string, zone: string): Date {
  * @throws {RangeError} for what is no day there, or no zone.
  */
 export function endOfDay(day: string, zone: string): Date {
-  return firstMoment(dateIn(day, zone).plus({ days: 1 }));
+  return new Date(edgesOfDay(day, zone).endMs);
 }
 
 /** The day that it is in a zone at a moment, as `2028-02-29`. */
@@ -49,8 +50,26 @@ function dateIn(day: string, zone: string): DateTime {
   return DateTime.fromISO(day, { zone });
 }
 
+interface DayEdges {
+  readonly startMs: number;
+  readonly endMs: number;
+}
+
+// Every page of a call asks for its days, and a zone's history is slow to look up.
+const knownEdges = new LRUCache<string, DayEdges>({ max: 5000 });
+
+function edgesOfDay(day: string, zone: string): DayEdges {
+  const key = `${day} ${zone}`;
+  const known = knownEdges.get(key);
+  if (known !== undefined) return known;
+  const date = dateIn(day, zone);
+  const edges = { startMs: firstMoment(date), endMs: firstMoment(date.plus({ days: 1 })) };
+  knownEdges.set(key, edges);
+  return edges;
+}
+
 /** Where clocks are put back to midnight it strikes twice, and the day has begun at the first. */
-function firstMoment(date: DateTime): Date {
+function firstMoment(date: DateTime): number {
   const midnights = date.startOf("day").getPossibleOffsets();
-  return new Date(Math.min(...midnights.map((midnight) => midnight.toMillis())));
+  return Math.min(...midnights.map((midnight) => midnight.toMillis()));
 }

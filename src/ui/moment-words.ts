@@ -1,3 +1,5 @@
+import { zoneFormat } from "./zone-format";
+
 export interface MomentKind {
   readonly timeZone: string;
   /** What the moment is of its day: `end` the first after it, `start` the first of it, `time` a time of day like any other. */
@@ -22,20 +24,14 @@ export function zoneWords(timeZone: string): string {
 }
 
 /** `Sunday 14 March 2027`: the day that it is in a zone at a moment. */
-export function dayWords(at: Date, timeZone: string): string {
-  return new Intl.DateTimeFormat("en-GB", {
-    timeZone,
-    weekday: "long",
-    day: "numeric",
-    month: "long",
-    year: "numeric",
-  })
-    .format(at)
-    .replace(",", "");
-}
+export const dayWords = zoneFormat({ weekday: "long", day: "numeric", month: "long", year: "numeric" });
 
-function timeWords(at: Date, timeZone: string): string {
-  return new Intl.DateTimeFormat("en-GB", { timeZone, hour: "2-digit", minute: "2-digit", hourCycle: "h23" }).format(
-    at,
-  );
+/** `23:59` on the clocks of a zone. */
+export const timeWords = zoneFormat({ hour: "2-digit", minute: "2-digit", hourCycle: "h23" });
+
+const MINUTE_MS = 60_000;
+
+/** The last minute before a moment, as people say until when something can be done. */
+export function untilWords(at: Date, timeZone: string): string {
+  return momentWords(new Date(at.getTime() - MINUTE_MS), { timeZone, edge: "time" });
 }

@@ -99,6 +99,7 @@ const LONGEST_HEADING = 60;
 
 /** A name as a heading can hold it; the whole of it stands among what she said. */
 export function shortName(name: string): string {
-  const letters = [...new Intl.Segmenter().segment(name)].map(({ segment }) => segment);
+  if (name.length <= LONGEST_HEADING) return name;
+  const letters = Array.from(new Intl.Segmenter("en").segment(name), ({ segment }) => segment);
   return letters.length > LONGEST_HEADING ? `${letters.slice(0, LONGEST_HEADING).join("")}…` : name;
 }

@@ -1,3 +1,5 @@
+import { momentWords, untilWords } from "@/ui/moment-words";
+
 /** What an invitation tells. */
 export interface InvitationMessage {
   readonly name: string;
@@ -20,7 +22,7 @@ export function messageText({ name, pattern, size, link, dates, endsAt, timeZone
     `Hello ${name},`,
     `thank you for offering to test “${pattern}”. I would like you to make size ${size}.`,
     ...days,
-    `Please say yes or no until ${lastMoment(endsAt, timeZone)}. This link is yours alone, so please do not pass it on:\n${link}`,
+    `Please say yes or no until ${untilWords(endsAt, timeZone)}. This link is yours alone, so please do not pass it on:\n${link}`,
     `All times are those of ${zoneWords(timeZone)}.`,
     from,
   ].join("\n\n");
@@ -28,25 +30,10 @@ export function messageText({ name, pattern, size, link, dates, endsAt, timeZone
 
 function dayLines({ startsAt, swatchBy, reportBy }: NonNullable<InvitationMessage["dates"]>, timeZone: string): string {
   return [
-    `Start: from ${momentWords(startsAt, timeZone)}`,
-    `Swatch: until ${lastMoment(swatchBy, timeZone)}`,
-    `Report: until ${lastMoment(reportBy, timeZone)}`,
+    `Start: from ${momentWords(startsAt, { timeZone, edge: "time" })}`,
+    `Swatch: until ${untilWords(swatchBy, timeZone)}`,
+    `Report: until ${untilWords(reportBy, timeZone)}`,
   ].join("\n");
-}
-
-/** @param at the first moment that is too late. */
-function lastMoment(at: Date, timeZone: string): string {
-  return momentWords(new Date(at.getTime() - MINUTE_MS), timeZone);
-}
-
-const MINUTE_MS = 60_000;
-
-/** `Sunday 14 March 2027, 23:59`; put together by hand, for commas differ from one release of Node to the next. */
-function momentWords(at: Date, timeZone: string): string {
-  const words = (options: Intl.DateTimeFormatOptions) =>
-    new Intl.DateTimeFormat("en-GB", { ...options, timeZone }).format(at);
-  const day = `${words({ weekday: "long" })} ${words({ day: "numeric", month: "long", year: "numeric" })}`;
-  return `${day}, ${words({ hour: "2-digit", minute: "2-digit", hourCycle: "h23" })}`;
 }
 
 /** `Europe/Lisbon` as people say it: `Lisbon (Europe)`. */

@@ -1,4 +1,6 @@
 import { dayAt } from "@/server/time-zone";
+import { timeWords } from "@/ui/moment-words";
+import { zoneFormat } from "@/ui/zone-format";
 
 const MINUTE_MS = 60_000;
 const DAY_MS = 24 * 60 * MINUTE_MS;
@@ -16,9 +18,9 @@ export interface DueWords {
 export function dueWords(at: Date, { zone, now }: { readonly zone: string; readonly now: Date }): DueWords {
   const lastMoment = new Date(at.getTime() - 1);
   const endsWithDay = dayAt(lastMoment, zone) !== dayAt(at, zone);
-  const day = dayFormat(zone).format(lastMoment);
+  const day = weekdayWords(lastMoment, zone);
   return {
-    day: endsWithDay ? day : `${day}, ${hourFormat(zone).format(at)}`,
+    day: endsWithDay ? day : `${day}, ${timeWords(at, zone)}`,
     from: daysFrom(dayAt(now, zone), dayAt(lastMoment, zone)),
     isPast: at <= now,
   };
@@ -27,18 +29,18 @@ export function dueWords(at: Date, { zone, now }: { readonly zone: string; reado
 /** The same of a moment from which on something goes. */
 export function startWords(at: Date, { zone, now }: { readonly zone: string; readonly now: Date }): DueWords {
   const beginsDay = dayAt(new Date(at.getTime() - 1), zone) !== dayAt(at, zone);
-  const day = dayFormat(zone).format(at);
+  const day = weekdayWords(at, zone);
   return {
-    day: beginsDay ? day : `${day}, ${hourFormat(zone).format(at)}`,
+    day: beginsDay ? day : `${day}, ${timeWords(at, zone)}`,
     from: daysFrom(dayAt(now, zone), dayAt(at, zone)),
     isPast: at <= now,
   };
 }
 
 /** `12 March`: the day in a zone. */
-export function dayIn(at: Date, zone: string): string {
-  return new Intl.DateTimeFormat("en-GB", { day: "numeric", month: "long", timeZone: zone }).format(at);
-}
+export const dayIn = zoneFormat({ day: "numeric", month: "long" });
+
+const weekdayWords = zoneFormat({ weekday: "long", day: "numeric", month: "long" });
 
 /** @param today a day such as `2028-02-28`. @param day another. */
 function daysFrom(today: string, day: string): string {
@@ -47,12 +49,4 @@ function daysFrom(today: string, day: string): string {
   if (days === 1) return "tomorrow";
   if (days === -1) return "yesterday";
   return days > 0 ? `in ${days} days` : `${-days} days ago`;
-}
-
-function dayFormat(timeZone: string): Intl.DateTimeFormat {
-  return new Intl.DateTimeFormat("en-GB", { weekday: "long", day: "numeric", month: "long", timeZone });
-}
-
-function hourFormat(timeZone: string): Intl.DateTimeFormat {
-  return new Intl.DateTimeFormat("en-GB", { hour: "2-digit", minute: "2-digit", hourCycle: "h23", timeZone });
 }

@@ -1,6 +1,5 @@
 import { describe, expect, it } from "vitest";
 import { canWithdraw, ownState } from "@/features/applications/own-state";
-import { momentWords, untilWords } from "@/features/applications/when-words";
 import { invitationState } from "@/features/testers/schema";
 
 const [BEFORE, NOW, AFTER] = [new Date(1), new Date(2), new Date(3)];
@@ -32,14 +31,5 @@ describe("how an application stands", () => {
     ];
     expect(states).toEqual(["sent", "withdrawn", "offered", "too late", "declined", "taken back", "testing"]);
     expect(states.filter(canWithdraw)).toEqual(["sent", "offered", "too late"]);
-  });
-});
-
-describe("a moment", () => {
-  it("is said in a reader's zone, and the end of a day as its last minute", () => {
-    // By hand: the 14th of March 2027 ends in Lisbon at 00:00 UTC of the 15th; Chatham is 13:45 ahead until April.
-    const at = new Date("2027-03-15T00:00:00Z");
-    expect(untilWords(at, "Europe/Lisbon")).toBe("14 March 2027, 23:59");
-    expect(momentWords(at, "Pacific/Chatham")).toBe("15 March 2027, 13:45");
   });
 });

@@ -1,6 +1,6 @@
 import type { PatternDocument } from "@/engine/pattern";
-import { finishedMeasurements } from "@/engine/prediction";
 import type { LengthUnit } from "@/engine/units";
+import { finishedOfPattern } from "@/features/patterns/computed";
 import { formatLengthNumber } from "@/ui/format-length";
 import { FinishedNumbers } from "./finished-numbers";
 
@@ -10,7 +10,7 @@ export function FinishedBySize({ pattern, unit }: { readonly pattern: PatternDoc
     <FinishedNumbers
       corner={`Garment, ${unit}`}
       sizes={pattern.sizes.map(({ label }) => label)}
-      measurements={finishedMeasurements(pattern).map(({ measurement: { id, letter, label }, sizes }) => ({
+      measurements={finishedOfPattern(pattern).map(({ measurement: { id, letter, label }, sizes }) => ({
         ...{ id, letter, label },
         lengths: sizes.map(({ designCm }) => (designCm === null ? null : formatLengthNumber(designCm, unit))),
       }))}

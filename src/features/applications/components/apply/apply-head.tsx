@@ -1,6 +1,6 @@
 import Link from "next/link";
 import type { PublishedOpening } from "@/features/openings/data";
-import { untilWords } from "../../when-words";
+import { untilWords } from "@/ui/moment-words";
 
 /** The way to what the call tells. */
 export function CallLink({ opening: { callId, title } }: { readonly opening: PublishedOpening }) {

@@ -2,7 +2,7 @@ import Link from "next/link";
 import { Notice } from "@/ui/notice";
 import type { OwnApplication } from "../../own-data";
 import { ownState } from "../../own-state";
-import { momentWords } from "../../when-words";
+import { momentWords } from "@/ui/moment-words";
 
 interface OwnStateNoticeProps {
   readonly application: OwnApplication;
@@ -18,14 +18,14 @@ export function OwnStateNotice({ application, timeZone, size }: OwnStateNoticePr
     case "sent":
       return (
         <Notice tone="done" title="Thank you: your application is sent">
-          {her} has it since {momentWords(createdAt, timeZone)}.
+          {her} has it since {momentWords(createdAt, { timeZone, edge: "time" })}.
         </Notice>
       );
     case "withdrawn":
       return (
         <Notice title="You have withdrawn your application">
-          Since {momentWords(withdrawnAt ?? createdAt, timeZone)}. {her} sees your name and that you withdrew, and none
-          of your measurements.
+          Since {momentWords(withdrawnAt ?? createdAt, { timeZone, edge: "time" })}. {her} sees your name and that you
+          withdrew, and none of your measurements.
         </Notice>
       );
     case "offered":

@@ -2,7 +2,7 @@ import { CopyField } from "@/ui/copy-field";
 import { Section } from "@/ui/section";
 import type { OwnPage } from "../../loaders";
 import { ownState } from "../../own-state";
-import { momentWords } from "../../when-words";
+import { momentWords } from "@/ui/moment-words";
 import { WhoSees } from "../who-sees";
 import { KeptList, sizeLabel } from "./kept-list";
 import { OwnControls } from "./own-controls";
@@ -38,7 +38,9 @@ export function OwnView({ link, page }: { readonly link: string; readonly page: 
           <summary className="inline-flex min-h-11 items-center text-thread underline underline-offset-4">
             The agreement, version {agreement.version}
           </summary>
-          <p className="mb-2 text-sm text-soft">You agreed to it on {momentWords(agreedAt, timeZone)}.</p>
+          <p className="mb-2 text-sm text-soft">
+            You agreed to it on {momentWords(agreedAt, { timeZone, edge: "time" })}.
+          </p>
           <div className="rounded-sheet border border-line bg-sheet px-5 py-4 whitespace-pre-wrap wrap-anywhere">
             {agreement.text}
           </div>

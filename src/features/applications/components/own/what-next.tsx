@@ -1,5 +1,5 @@
 import type { OwnApplication } from "../../own-data";
-import { momentWords, untilWords } from "../../when-words";
+import { momentWords, untilWords } from "@/ui/moment-words";
 
 interface WhatNextProps {
   readonly application: OwnApplication;
@@ -21,7 +21,7 @@ export function WhatNext({ application: { opening, designer, document }, timeZon
           e-mail or as a message; here you see it too. Not everybody can have a place.
         </li>
         <li>
-          The test begins on <When>{momentWords(startOn.at, timeZone)}</When>; swatches are wanted by{" "}
+          The test begins on <When>{momentWords(startOn.at, { timeZone, edge: "time" })}</When>; swatches are wanted by{" "}
           <When>{untilWords(swatchBy.at, timeZone)}</When>, all the rest by{" "}
           <When>{untilWords(reportBy.at, timeZone)}</When>.
         </li>

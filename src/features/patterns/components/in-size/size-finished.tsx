@@ -1,7 +1,7 @@
 import type { PatternDocument, Size } from "@/engine/pattern";
-import { finishedMeasurements } from "@/engine/prediction";
 import type { LengthUnit } from "@/engine/units";
 import { formatLength } from "@/ui/format-length";
+import { finishedOfPattern } from "../../computed";
 import { FinishedList } from "./finished-list";
 
 interface SizeFinishedProps {
@@ -14,7 +14,7 @@ interface SizeFinishedProps {
 export function SizeFinished({ pattern, size, unit }: SizeFinishedProps) {
   return (
     <FinishedList
-      measurements={finishedMeasurements(pattern).map(({ measurement, sizes }) => {
+      measurements={finishedOfPattern(pattern).map(({ measurement, sizes }) => {
         const { id, letter, label, how, toleranceCm } = measurement;
         const cm = sizes.find((entry) => entry.size === size.id)?.designCm ?? null;
         return {

@@ -1,7 +1,8 @@
 import type { ReactNode } from "react";
-import { drawPieces, type PieceShape } from "@/engine/drawing";
+import type { PieceShape } from "@/engine/drawing";
 import type { PatternDocument, Size } from "@/engine/pattern";
 import type { LengthUnit } from "@/engine/units";
+import { shapesOfPattern } from "../../computed";
 import { placeIn } from "./drawing-frame";
 import { fullWidthCm } from "./drawing-scale";
 import { PieceDrawing } from "./piece-drawing";
@@ -18,7 +19,7 @@ interface GarmentPictureProps {
 
 /** Every piece in one size, to one scale, with the places of the tapes. Nothing where the pattern has no pieces. */
 export function GarmentPicture({ pattern, size, unit, marks }: GarmentPictureProps) {
-  const shapes = drawPieces(pattern, size.id).map((shape) => ({
+  const shapes = (shapesOfPattern(pattern).get(size.id) ?? []).map((shape) => ({
     ...shape,
     lines: shape.lines.filter(({ measurement }) => marks === undefined || marks.has(measurement)),
   }));

@@ -1,12 +1,13 @@
-import { drawPieces } from "@/engine/drawing";
 import type { PatternDocument } from "@/engine/pattern";
 import type { LengthUnit } from "@/engine/units";
+import { shapesOfPattern } from "../../computed";
 import { fullWidthCm, largestExtent } from "./drawing-scale";
 import { NestedDrawing } from "./nested-drawing";
 
 /** The first piece whose shape is known in every size, all sizes laid over each other; nothing where there is none. */
 export function PieceGlance({ pattern, unit }: { readonly pattern: PatternDocument; readonly unit: LengthUnit }) {
-  const drawn = pattern.sizes.map(({ id, label }) => ({ label, shapes: drawPieces(pattern, id) }));
+  const shapesBySize = shapesOfPattern(pattern);
+  const drawn = pattern.sizes.map(({ id, label }) => ({ label, shapes: shapesBySize.get(id) ?? [] }));
   const at = pattern.pieces.findIndex((_, index) => drawn.every(({ shapes }) => shapes[index]?.isToScale === true));
   const piece = pattern.pieces[at];
   if (piece === undefined) return null;

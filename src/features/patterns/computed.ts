@@ -1,0 +1,27 @@
+import { drawPieces, type PieceShape } from "@/engine/drawing";
+import type { PatternDocument } from "@/engine/pattern";
+import { finishedMeasurements } from "@/engine/prediction";
+
+/**
+ * Remembers what is computed of a pattern for as long as the document itself is: `storedPattern` hands out the same one
+ * again and again, and it never changes.
+ */
+function perPattern<Result>(compute: (pattern: PatternDocument) => Result): (pattern: PatternDocument) => Result {
+  const known = new WeakMap<PatternDocument, Result>();
+  return (pattern) => {
+    const before = known.get(pattern);
+    if (before !== undefined) return before;
+    const result = compute(pattern);
+    known.set(pattern, result);
+    return result;
+  };
+}
+
+/** What a pattern's garment measures in each size. */
+export const finishedOfPattern = perPattern(finishedMeasurements);
+
+/** The shapes of a pattern's pieces, by size id. */
+export const shapesOfPattern = perPattern(
+  (pattern): ReadonlyMap<string, readonly PieceShape[]> =>
+    new Map(pattern.sizes.map(({ id }) => [id, drawPieces(pattern, id)])),
+);
