@@ -1,4 +1,5 @@
 import type { ReactNode } from "react";
+import { LargeRow } from "./large-row";
 import { TABLE, TableFrame } from "./table-frame";
 
 export interface MatrixRow {
@@ -14,10 +15,16 @@ interface MatrixTableProps {
   readonly corner: string;
   readonly columns: readonly { readonly key: string; readonly label: string }[];
   readonly rows: readonly MatrixRow[];
+  /** True where its numbers are typed or follow from typing: of a large table, rows far from the window are not drawn. */
+  readonly isLive?: boolean;
 }
 
+/** From so many cells on, a browser takes longer than a frame to lay out a whole table. */
+const LARGE = 500;
+
 /** A table of rows by columns whose first column stays in sight while the rest scrolls. */
-export function MatrixTable({ label, corner, columns, rows }: MatrixTableProps) {
+export function MatrixTable({ label, corner, columns, rows, isLive = false }: MatrixTableProps) {
+  const isLarge = isLive && rows.length * columns.length >= LARGE;
   return (
     <TableFrame label={label}>
       <table className={TABLE}>
@@ -34,20 +41,36 @@ export function MatrixTable({ label, corner, columns, rows }: MatrixTableProps) 
           </tr>
         </thead>
         <tbody>
-          {rows.map(({ key, head, cells }) => (
-            <tr key={key} className="border-b border-line align-top last:border-b-0">
-              <th
-                scope="row"
-                className="sticky left-0 z-1 w-64 min-w-32 max-w-64 bg-sheet font-normal wrap-anywhere max-sm:max-w-36"
-              >
-                {head}
-              </th>
-              <MatrixCells cells={cells} columns={columns} />
-            </tr>
-          ))}
+          {rows.map(({ key, head, cells }, index) => {
+            const parts = {
+              head: <RowHead>{head}</RowHead>,
+              children: <MatrixCells cells={cells} columns={columns} />,
+            };
+            return isLarge ? (
+              <LargeRow key={key} index={index} className={ROW} columnCount={columns.length} {...parts} />
+            ) : (
+              <tr key={key} className={ROW}>
+                {parts.head}
+                {parts.children}
+              </tr>
+            );
+          })}
         </tbody>
       </table>
     </TableFrame>
+  );
+}
+
+const ROW = "border-b border-line align-top last:border-b-0";
+
+function RowHead({ children }: { readonly children: ReactNode }) {
+  return (
+    <th
+      scope="row"
+      className="sticky left-0 z-1 w-64 min-w-32 max-w-64 bg-sheet font-normal wrap-anywhere max-sm:max-w-36"
+    >
+      {children}
+    </th>
   );
 }
 

@@ -16,7 +16,7 @@ export function editorGarment(): PatternDocument {
     ...stitches,
     counts: [...stitches.counts.map((count) => ({ ...count, mayShrink: true })), ...GROUPS.map(rowsOf)],
     pieces: GROUPS.map(pieceOf),
-    measurements: [...stitches.measurements, ...GROUPS.map(lengthOf)],
+    measurements: [...GROUPS.map(lengthOf).toReversed(), ...stitches.measurements],
     yarns: [{ id: "main", label: "Main", metresPerBall: 120, gramsPerBall: 50 }],
     grading: Object.fromEntries(GROUPS.flatMap((group) => gradedGroup(stitches, group))),
   };

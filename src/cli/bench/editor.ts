@@ -8,6 +8,8 @@ import { EDITOR_SIZES } from "./editor-garment";
 import type { KeyTimes } from "./key-times";
 import { launchBrowser, timeTyping } from "./type-in-editor";
 
+const COUNTS = 60;
+const LAST_ROWS = 4;
 const NUMBERS = 40;
 const PIECE_NUMBERS = 20;
 const FIGURES = "test/figures";
@@ -58,21 +60,31 @@ async function timeEditor(folder: string, address: string): Promise<string> {
   }
 }
 
-/** Numbers near those that stand there, in cells all over the table. */
+/**
+ * Numbers near those that stand there: in cells all over the table for the cells, and in its last rows, below which the
+ * finished measurements are in sight, for what follows from them.
+ */
 async function timeGrading(page: Page): Promise<KeyTimes> {
-  const cells = Array.from({ length: NUMBERS }, (_, at) => ({ row: (at * 17) % 60, column: (at * 7) % EDITOR_SIZES }));
-  const fields = cells.map(({ row, column }, at) => ({
-    field: page.locator(`[data-row="${row}"][data-column="${column}"] input`),
-    digits: String(100 + ((at * 53) % 200)),
-  }));
-  return await timeTyping(page, { fields, derived: page.getByRole("region", { name: "Finished measurements" }) });
+  const table = page.getByRole("region", { name: "Numbers of every count" });
+  const derived = page.getByRole("region", { name: "Finished measurements" });
+  const typedIn = (rowOf: (index: number) => number) =>
+    Array.from({ length: NUMBERS }, (_, index) => ({
+      row: table.locator("tbody tr").nth(rowOf(index)),
+      field: table
+        .locator(`[data-row="${rowOf(index)}"][data-column="${(index * 7) % EDITOR_SIZES}"]`)
+        .getByRole("textbox"),
+      digits: String(100 + ((index * 53) % 200)),
+    }));
+  const { cellMs, busyMs } = await timeTyping(page, { fields: typedIn((index) => (index * 17) % COUNTS), derived });
+  const last = typedIn((index) => COUNTS - 1 - (index % LAST_ROWS));
+  return { cellMs, busyMs, derivedMs: (await timeTyping(page, { fields: last, derived })).derivedMs };
 }
 
 async function timePieces(page: Page): Promise<KeyTimes> {
   await page.getByRole("button", { name: /^Piece 3/ }).click();
   const card = page.getByRole("listitem").filter({ has: page.getByRole("heading", { level: 3, name: /^Piece 3/ }) });
   const fields = Array.from({ length: PIECE_NUMBERS }, (_, at) => ({
-    field: card.getByLabel("Stitches at a time"),
+    field: card.getByRole("textbox", { name: "Stitches at a time" }),
     digits: String(1 + ((at + 1) % 3)),
   }));
   return await timeTyping(page, { fields, derived: card.getByRole("region", { name: "How it is worked" }) });

@@ -20,7 +20,12 @@ export async function launchBrowser(): Promise<Browser> {
 
 export interface Typing {
   /** Fields in the order in which they are typed in. */
-  readonly fields: readonly { readonly field: Locator; readonly digits: string }[];
+  readonly fields: readonly {
+    /** What is scrolled to first, where the field may not be drawn before. */
+    readonly row?: Locator;
+    readonly field: Locator;
+    readonly digits: string;
+  }[];
   /** What is drawn or said from the numbers: every change of it is marked. */
   readonly derived: Locator;
 }
@@ -36,7 +41,8 @@ export async function timeTyping(page: Page, { fields, derived }: Typing): Promi
   if (browser === null) throw new Error("a page outside of a browser cannot be traced");
   await browser.startTracing(page, { categories: TRACED });
   let typed = 0;
-  for (const [at, { field, digits }] of fields.entries()) {
+  for (const [at, { row, field, digits }] of fields.entries()) {
+    await row?.scrollIntoViewIfNeeded();
     // By no key, for every key in the trace is to be a digit.
     await field.selectText();
     await page.waitForTimeout(at % REST_EVERY === 0 ? REST_MS : BETWEEN_MS);

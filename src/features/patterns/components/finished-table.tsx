@@ -10,10 +10,12 @@ interface FinishedTableProps {
   readonly unit: LengthUnit;
   /** Address of the pattern, where the measurements lead to how they are worked out. */
   readonly home?: string;
+  /** True where it is drawn again at each key. */
+  readonly isLive?: boolean;
 }
 
 /** What each finished measurement comes to in each size, and how far that is from what was promised. */
-export function FinishedTable({ pattern, unit, home }: FinishedTableProps) {
+export function FinishedTable({ pattern, unit, home, isLive = false }: FinishedTableProps) {
   const rows = finishedMeasurements(pattern).map(({ measurement, sizes }) => ({
     key: measurement.id,
     head: (
@@ -40,6 +42,7 @@ export function FinishedTable({ pattern, unit, home }: FinishedTableProps) {
         corner={`Measurement, ${unit}`}
         columns={pattern.sizes.map(({ id, label }) => ({ key: id, label }))}
         rows={rows}
+        isLive={isLive}
       />
       <p className="mt-2 text-sm text-soft">
         Above: what the counts make at the pattern’s gauge. Below: how far that is from the target, <b>▲</b> where it is

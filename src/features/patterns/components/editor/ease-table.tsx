@@ -49,6 +49,7 @@ export function EaseTable({ pattern, unit }: { readonly pattern: PatternDocument
         corner={`Over the body (+) or under it (−), ${unit}`}
         columns={pattern.sizes.map(({ id, label }) => ({ key: id, label }))}
         rows={rows}
+        isLive
       />
       {pattern.measurements.some((measurement) => isAroundBust(pattern, measurement)) ? (
         <p className="mt-2 text-sm text-soft">

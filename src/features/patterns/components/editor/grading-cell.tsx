@@ -18,8 +18,8 @@ interface GradingCellProps {
 }
 
 /**
- * A browser takes some 100 ms to paint 1,440 inputs, at every key: those out of sight are left out. What is painted is cut
- * off at the edge, so there is room for the ring of the focus.
+ * Inputs beyond the table's edge need not be painted at every key. What is painted is cut off at the cell's edge, so there
+ * is room for the ring of the focus.
  */
 const DRAWN_IN_SIGHT = "-m-1.5 p-1.5 [content-visibility:auto] [contain-intrinsic-height:auto_5.25rem]";
 

@@ -43,7 +43,7 @@ function Outcome() {
         <>
           {readable.measurements.length > 0 ? (
             <Section title="What each measurement becomes">
-              <FinishedTable pattern={readable} unit={unit} />
+              <FinishedTable pattern={readable} unit={unit} isLive />
             </Section>
           ) : null}
           <EaseTable pattern={readable} unit={unit} />

@@ -39,6 +39,7 @@ export function GradingTable() {
           corner="Stitches or rows"
           columns={sizes.map(({ id, label }) => ({ key: id, label }))}
           rows={rows}
+          isLive
         />
       </GridArea>
       <p className="mt-2 max-w-3xl text-sm text-soft">
