@@ -3,8 +3,8 @@
 import { useEffect, useRef, useState, type ReactNode } from "react";
 
 /** How far from the window a row is drawn already. */
-const NEAR = "600px 0px";
-const FIRST_DRAWN = 10;
+const NEAR = "200px 0px";
+const FIRST_DRAWN = 6;
 /** Of a row that was never drawn, until it is. */
 const EXPECTED_HEIGHT_PX = 90;
 
