@@ -1,7 +1,7 @@
 import { gaps, type Cell } from "./gaps";
 import { gradeChoices, type ChoicesRequest } from "./grading";
 import type { Solver } from "./integer-program";
-import { gradedCounts, own, type CallDocument, type PatternDocument } from "./pattern";
+import { gradedCounts, ownValue, type CallDocument, type PatternDocument } from "./pattern";
 import { analyseCall, withoutUnusable } from "./results";
 import { expectations, reviseCall, type MisworkedCount, type ReviseRequest } from "./revision";
 
@@ -45,7 +45,7 @@ function misworkedCounts({ pattern, testers }: CallDocument, replayed: CallDocum
   replayed.testers.forEach(({ size, worked = {} }, at) => {
     const said = { ...gradedCounts(pattern, size), ...testers[at]?.worked };
     for (const [count, really] of Object.entries(worked)) {
-      const amount = really - (own(said, count) ?? really);
+      const amount = really - (ownValue(said, count) ?? really);
       if (amount !== 0) found.set(`${size} ${count}`, { count, size, amount });
     }
   });

@@ -5,7 +5,7 @@ import {
   type Solver,
   type Sum,
 } from "@/engine/integer-program";
-import { own, type ApplicantsDocument } from "@/engine/pattern";
+import { ownValue, type ApplicantsDocument } from "@/engine/pattern";
 import { fitInSize, type PlacesObjective } from "@/engine/places";
 
 interface Pair {
@@ -65,7 +65,7 @@ function placeConstraints({ pattern, places, applicants }: ApplicantsDocument, p
   return [
     ...ofApplicant.filter((sum) => sum.length > 0).map((sum): Constraint => ({ sum, relation: "<=", right: 1 })),
     ...pattern.sizes.flatMap(({ id }, index): Constraint[] => {
-      const { least, wanted } = own(places, id) ?? { least: 0, wanted: 0 };
+      const { least, wanted } = ownValue(places, id) ?? { least: 0, wanted: 0 };
       const filled = ofSize.get(id) ?? [];
       const leastFilled = { variable: pairs.length + index, weight: 1 };
       return [

@@ -1,4 +1,4 @@
-import { own, type Grading, type Measurement, type PatternDocument, type CmBySize } from "../pattern";
+import { ownValue, type Grading, type Measurement, type PatternDocument, type CmBySize } from "../pattern";
 import { parseLength, parseNumber, type LengthUnit } from "../units";
 import { editFields, type EditField } from "./edit-fields";
 import { outOfReach } from "./out-of-reach";
@@ -40,7 +40,7 @@ export function applyEdits(pattern: PatternDocument, typed: TypedEdits, unit: Le
   const askedBack: EditRemark[] = [];
   const values = new Map<string, number>();
   for (const field of fields) {
-    const text = own(typed, field.path);
+    const text = ownValue(typed, field.path);
     if (text === undefined) continue;
     const read = readValue(field, text, unit);
     if (!read.ok) {
@@ -71,7 +71,7 @@ function halfGraded(
   typed: TypedEdits,
 ): EditRemark[] {
   const missing = fields.filter(
-    ({ kind, path, value }) => kind === "count" && value === undefined && own(typed, path) === undefined,
+    ({ kind, path, value }) => kind === "count" && value === undefined && ownValue(typed, path) === undefined,
   );
   return missing
     .filter(({ id }) => fields.some((field) => field.kind === "count" && field.id === id && values.has(field.path)))
@@ -138,7 +138,7 @@ function withTarget(
 function withGrading(pattern: PatternDocument, values: ReadonlyMap<string, number>): { readonly grading?: Grading } {
   const entries = pattern.counts.flatMap(({ id }) => {
     const bySize = pattern.sizes.flatMap((size) => {
-      const value = values.get(`grading.${id}.${size.id}`) ?? own(own(pattern.grading, id), size.id);
+      const value = values.get(`grading.${id}.${size.id}`) ?? ownValue(ownValue(pattern.grading, id), size.id);
       return value === undefined ? [] : [[size.id, value] as const];
     });
     return bySize.length === pattern.sizes.length ? [[id, Object.fromEntries(bySize)] as const] : [];

@@ -1,4 +1,4 @@
-import { own, type PatternDocument } from "../pattern";
+import { ownValue, type PatternDocument } from "../pattern";
 import type { PatternDraft } from "./draft-pattern";
 import { editFields } from "./edit-fields";
 import { outOfReach } from "./out-of-reach";
@@ -29,6 +29,6 @@ export function draftQuestions(
     const { path, value } = field;
     if (value === undefined) return [];
     const says = outOfReach({ ...field, value: before.get(path) }, value);
-    return says === undefined ? [] : [{ path, value, says, meant: own(meant, path) === value }];
+    return says === undefined ? [] : [{ path, value, says, meant: ownValue(meant, path) === value }];
   });
 }

@@ -1,4 +1,4 @@
-import { own } from "../pattern";
+import { ownValue } from "../pattern";
 import type { DraftPattern, Typed } from "./draft-pattern";
 
 type BySize = Readonly<Record<string, Typed>>;
@@ -24,7 +24,7 @@ export function spreadOverSizes(pattern: DraftPattern, value: ForSizes): BySize 
 /** A number in each size as one for all: the first that there is. */
 export function oneForAllSizes(pattern: DraftPattern, value: ForSizes): Typed {
   if (typeof value !== "object") return value;
-  return pattern.sizes.map(({ id }) => own(value, id)).find((typed) => typed !== undefined) ?? "";
+  return pattern.sizes.map(({ id }) => ownValue(value, id)).find((typed) => typed !== undefined) ?? "";
 }
 
 function everyRecord(pattern: DraftPattern, change: (record: BySize) => BySize): DraftPattern {

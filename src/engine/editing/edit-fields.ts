@@ -1,4 +1,4 @@
-import { own, type CmBySize, type Measurement, type PatternDocument } from "../pattern";
+import { ownValue, type CmBySize, type Measurement, type PatternDocument } from "../pattern";
 
 export type EditKind = "count" | "allowance" | "length" | "ease" | "target";
 
@@ -29,7 +29,7 @@ export function editFields(pattern: PatternDocument): EditField[] {
         id,
         label,
         size,
-        value: own(own(pattern.grading, id), size.id),
+        value: ownValue(ownValue(pattern.grading, id), size.id),
       })),
     ),
     ...pattern.allowances.flatMap((item) => bySize(pattern, { ...item, kind: "allowance", list: "allowances" })),
@@ -56,6 +56,6 @@ function bySize(
     id,
     label,
     size,
-    value: own(cm, size.id),
+    value: ownValue(cm, size.id),
   }));
 }

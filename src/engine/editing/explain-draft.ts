@@ -1,4 +1,4 @@
-import { countsOfTerm, own, type Measurement, type PatternDocument } from "../pattern";
+import { countsOfTerm, ownValue, type Measurement, type PatternDocument } from "../pattern";
 import { explainMeasurement, indexPattern, type ExplainedTerm, type PatternIndex } from "../prediction";
 import type { LengthUnit } from "../units";
 import type { DraftPattern, Typed } from "./draft-pattern";
@@ -81,11 +81,11 @@ function targetOf(
   size: string,
 ): NonNullable<DraftMeasurement["target"]> {
   if ("cm" in target) {
-    const cm: Typed = own(target.cm, size) ?? "";
+    const cm: Typed = ownValue(target.cm, size) ?? "";
     return { cm: Object.fromEntries(sizes.map(({ id }) => [id, cm])) };
   }
   const { easeCm } = target;
-  return { ...target, easeCm: typeof easeCm === "object" ? (own(easeCm, size) ?? "") : easeCm };
+  return { ...target, easeCm: typeof easeCm === "object" ? (ownValue(easeCm, size) ?? "") : easeCm };
 }
 
 function explainLine(index: PatternIndex, measurement: Measurement | undefined, chosen: string): ExplainedLine {
@@ -93,7 +93,7 @@ function explainLine(index: PatternIndex, measurement: Measurement | undefined, 
   if (measurement === undefined || size === undefined) return { status: "unread" };
   const missing = measurement.terms
     .flatMap(countsOfTerm)
-    .filter((count) => own(own(index.pattern.grading, count), chosen) === undefined);
+    .filter((count) => ownValue(ownValue(index.pattern.grading, count), chosen) === undefined);
   if (missing.length > 0) {
     return { status: "missing", counts: missing.map((count) => index.counts.get(count)?.label ?? count) };
   }

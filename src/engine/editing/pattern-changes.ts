@@ -1,4 +1,4 @@
-import { canonicalJson, own } from "../pattern";
+import { canonicalJson, ownValue } from "../pattern";
 import type { DraftPattern } from "./draft-pattern";
 import { describePath } from "./describe-path";
 import type { PatternChange } from "./pattern-change";
@@ -44,7 +44,7 @@ function shownLeaf(value: unknown): number | string | null | undefined {
   if (typeof value === "number") return value;
   if (typeof value === "boolean") return value ? "yes" : "no";
   if (typeof value === "string") return value.length > LONGEST_SHOWN ? undefined : value;
-  const label = isRecord(value) ? own(value, "label") : undefined;
+  const label = isRecord(value) ? ownValue(value, "label") : undefined;
   return typeof label === "string" ? label : undefined;
 }
 
@@ -84,7 +84,7 @@ function memberPairs({ before, after, path }: Pair, sizes: DraftPattern["sizes"]
   const keys = [...new Set([...Object.keys(becomes), ...Object.keys(was)])];
   const rank = new Map(sizes.map(({ id }, at) => [id, at]));
   const inOrder = keys.toSorted((left, right) => (rank.get(left) ?? 0) - (rank.get(right) ?? 0));
-  return inOrder.map((key) => ({ before: own(was, key), after: own(becomes, key), path: [...path, key] }));
+  return inOrder.map((key) => ({ before: ownValue(was, key), after: ownValue(becomes, key), path: [...path, key] }));
 }
 
 function itemPairs(before: readonly IdItem[], after: readonly IdItem[], path: readonly string[]): Pair[] {

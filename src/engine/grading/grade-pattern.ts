@@ -1,5 +1,5 @@
 import type { Solver } from "../integer-program";
-import { own, sizeOrderFaults, type Fault, type Grading, type PatternDocument } from "../pattern";
+import { ownValue, sizeOrderFaults, type Fault, type Grading, type PatternDocument } from "../pattern";
 import { countGroups, type CountGroup } from "./count-groups";
 import type { Clash } from "./find-clash";
 import type { GradeRequest } from "./grade-request";
@@ -72,7 +72,7 @@ function keptCounts(pattern: PatternDocument, { counts }: CountGroup): { grading
   const kept = counts.map((id) => {
     const at = pattern.counts.findIndex((count) => count.id === id);
     const values = pattern.sizes.map((size) => {
-      const value = own(pattern.counts[at]?.locked, size.id) ?? own(own(pattern.grading, id), size.id);
+      const value = ownValue(pattern.counts[at]?.locked, size.id) ?? ownValue(ownValue(pattern.grading, id), size.id);
       return [size.id, value] as const;
     });
     if (values.some(([, value]) => value === undefined)) {
@@ -89,5 +89,5 @@ function namesOf(pattern: PatternDocument, { counts }: CountGroup): string {
 }
 
 function inPatternOrder(pattern: PatternDocument, grading: Grading): Grading {
-  return Object.fromEntries(pattern.counts.map(({ id }) => [id, own(grading, id) ?? {}]));
+  return Object.fromEntries(pattern.counts.map(({ id }) => [id, ownValue(grading, id) ?? {}]));
 }

@@ -1,6 +1,6 @@
 import { z } from "zod";
 import {
-  own,
+  ownValue,
   parsePattern,
   parseWith,
   patternFaults,
@@ -39,7 +39,7 @@ function nearFaults(pattern: PatternDocument, near: Grading = {}): Fault[] {
   return Object.keys(near).flatMap((count) => {
     if (!pattern.counts.some(({ id }) => id === count))
       return [{ path: `near.${count}`, says: `there is no count “${count}”.` }];
-    return Object.keys(own(near, count) ?? {})
+    return Object.keys(ownValue(near, count) ?? {})
       .filter((size) => !pattern.sizes.some(({ id }) => id === size))
       .map((size) => ({ path: `near.${count}.${size}`, says: `there is no size “${size}”.` }));
   });

@@ -1,4 +1,4 @@
-import { own, type PatternDocument } from "../pattern";
+import { ownValue, type PatternDocument } from "../pattern";
 import { predict } from "../prediction";
 
 /** What a measurement of one size comes to under a grading, at the pattern's gauge. */
@@ -56,7 +56,7 @@ export function gradingObjective(
   const over = (free: number) =>
     deviations.reduce((sum, deviation) => sum + Math.max(0, Math.abs(deviation) - free), 0);
   const counts = pattern.counts.map(({ id }) =>
-    pattern.sizes.map((size) => own(own(pattern.grading, id), size.id) ?? Number.NaN),
+    pattern.sizes.map((size) => ownValue(ownValue(pattern.grading, id), size.id) ?? Number.NaN),
   );
   return {
     beyond: over(1),

@@ -1,4 +1,4 @@
-import { own, type Count, type PatternDocument } from "../pattern";
+import { ownValue, type Count, type PatternDocument } from "../pattern";
 import type { Constraint, Sum } from "../integer-program";
 import type { CountVariables } from "./count-variables";
 
@@ -36,7 +36,7 @@ function countRules(
   const number = variables.numberOf(count.id, at);
   const named = { count: count.id, size: size.id };
   const { repeat, least = 1 } = count;
-  const locked = own(count.locked, size.id);
+  const locked = ownValue(count.locked, size.id);
   const rules: GradingRule[] = [
     {
       ...named,

@@ -1,5 +1,5 @@
 import { valueOfSum, type Constraint, type Sum } from "../integer-program";
-import { own, type Count, type Grading, type Measurement, type PatternDocument } from "../pattern";
+import { ownValue, type Count, type Grading, type Measurement, type PatternDocument } from "../pattern";
 import { countVariables } from "./count-variables";
 import { deviationRows } from "./deviation-rows";
 
@@ -41,7 +41,7 @@ export function gradingStages({ pattern, counts, measurements, near, slack }: Gr
   const deviations = deviationRows(pattern, measurements, variables);
   const numbers = counts.flatMap(({ id }) => pattern.sizes.map((size, at) => ({ id, at, size: size.id })));
   const tested = numbers.flatMap(({ id, at, size }) => {
-    const right = own(own(near, id), size);
+    const right = ownValue(ownValue(near, id), size);
     return right === undefined ? [] : [{ sum: [{ variable: variables.numberOf(id, at), weight: 1 }], right }];
   });
   const steps = numbers

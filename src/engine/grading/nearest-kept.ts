@@ -1,4 +1,4 @@
-import { own, type Count, type PatternDocument } from "../pattern";
+import { ownValue, type Count, type PatternDocument } from "../pattern";
 
 /** The nearest numbers below and above that keep a count's rules in a size; null where none does. */
 export interface NearestKept {
@@ -40,7 +40,7 @@ function keptRange(pattern: PatternDocument, { id, least = 1, mayShrink = false 
   const at = pattern.sizes.findIndex((other) => other.id === size);
   const numberIn = (count: string, sizeAt: number) => {
     const of = pattern.sizes[sizeAt]?.id;
-    return of === undefined ? undefined : own(own(pattern.grading, count), of);
+    return of === undefined ? undefined : ownValue(ownValue(pattern.grading, count), of);
   };
   const smaller = mayShrink ? undefined : numberIn(id, at - 1);
   const larger = mayShrink ? undefined : numberIn(id, at + 1);

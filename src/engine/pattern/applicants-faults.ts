@@ -1,7 +1,7 @@
 import type { ApplicantsDocument } from "./applicants-document";
 import { bodyIds, checkPlaces } from "./call-faults";
 import type { Fault } from "./faults";
-import { own } from "./own";
+import { ownValue } from "./own-value";
 import { patternFaults } from "./pattern-faults";
 import { ReferenceChecker } from "./reference-checker";
 
@@ -19,7 +19,7 @@ export function applicantsFaults(document: ApplicantsDocument): Fault[] {
   document.fitBy.forEach((id, index) => check.exists(["fitBy", index], id, known, "body measurement"));
   document.pattern.sizes.forEach(({ body }, index) => {
     for (const id of document.fitBy) {
-      if (known.has(id) && own(body, id) === undefined) {
+      if (known.has(id) && ownValue(body, id) === undefined) {
         check.add(["pattern", "sizes", index, "body", id], "is missing, and the fit is decided by it.");
       }
     }
@@ -37,7 +37,7 @@ function checkApplicants(check: ReferenceChecker, document: ApplicantsDocument):
       applicant[list]?.forEach((size, at) => check.exists([...path, list, at], size, sizes, "size"));
     }
     for (const id of document.fitBy) {
-      if (own(applicant.body, id) === undefined)
+      if (ownValue(applicant.body, id) === undefined)
         check.add([...path, "body", id], "is missing, and the fit is decided by it.");
     }
     if (applicant.locked !== undefined) check.exists([...path, "locked"], applicant.locked, sizes, "size");

@@ -1,6 +1,6 @@
 import type { CallDocument, Places, Tester } from "./call-document";
 import type { Fault, PathPart } from "./faults";
-import { own } from "./own";
+import { ownValue } from "./own-value";
 import type { PatternDocument } from "./pattern-document";
 import { patternFaults } from "./pattern-faults";
 import { ReferenceChecker } from "./reference-checker";
@@ -44,7 +44,7 @@ export function testerFaults(tester: Tester, pattern: PatternDocument, path: rea
 export function missingGrading(pattern: PatternDocument, above: readonly PathPart[] = []): Fault[] {
   const check = new ReferenceChecker();
   for (const { id, label } of pattern.counts) {
-    if (own(pattern.grading, id) === undefined) {
+    if (ownValue(pattern.grading, id) === undefined) {
       check.add([...above, "grading", id], `is missing; “${label}” needs a number in every size.`);
     }
   }

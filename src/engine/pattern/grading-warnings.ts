@@ -1,5 +1,5 @@
 import { formatPath, type Fault } from "./faults";
-import { own } from "./own";
+import { ownValue } from "./own-value";
 import type { Count, PatternDocument, Size, Tie } from "./pattern-document";
 import { sizeOrderFaults } from "./size-order-faults";
 
@@ -85,5 +85,5 @@ export function tieSides(
 }
 
 function gradedCount(pattern: PatternDocument, count: string, size: Size): number | undefined {
-  return own(own(pattern.grading, count), size.id);
+  return ownValue(ownValue(pattern.grading, count), size.id);
 }

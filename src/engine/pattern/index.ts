@@ -50,7 +50,7 @@ export { brokenTies, gradingWarnings, tieSides } from "./grading-warnings";
 export { canonicalJson } from "./canonical-json";
 export { cmOfSize } from "./by-size";
 export { countsOfTerm } from "./counts-of-term";
-export { own } from "./own";
+export { ownValue } from "./own-value";
 export { documentParts, idSchema, labelSchema, textSchema, type PatternParts } from "./schema-parts";
 export { schemaFaults } from "./schema-faults";
 export type { DeepReadonly } from "./deep-readonly";

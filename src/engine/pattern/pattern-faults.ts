@@ -1,5 +1,5 @@
 import type { Fault, PathPart } from "./faults";
-import { own } from "./own";
+import { ownValue } from "./own-value";
 import type { Count, FlatTerm, Measurement, PatternDocument, Piece, Term } from "./pattern-document";
 import { ReferenceChecker } from "./reference-checker";
 
@@ -57,7 +57,7 @@ function knownIds(check: ReferenceChecker, pattern: PatternDocument, above: read
 
 function checkSizes(check: ReferenceChecker, pattern: PatternDocument, above: readonly PathPart[]): void {
   pattern.sizes.forEach((size, index) => {
-    if (own(size.body, pattern.sizeBy) === undefined) {
+    if (ownValue(size.body, pattern.sizeBy) === undefined) {
       check.add([...above, "sizes", index, "body", pattern.sizeBy], "is missing, and sizes are ordered by it.");
     }
   });
@@ -140,7 +140,7 @@ function checkTarget(
   if (target === undefined) return;
   if ("cm" in target) return check.everySize([...path, "target", "cm"], target.cm, known.sizes);
   check.everySize([...path, "target", "easeCm"], target.easeCm, known.sizes);
-  const missing = pattern.sizes.filter((size) => own(size.body, target.body) === undefined);
+  const missing = pattern.sizes.filter((size) => ownValue(size.body, target.body) === undefined);
   if (missing.length > 0) {
     const labels = missing.map(({ label }) => label).join(", ");
     check.add([...path, "target", "body"], `the body measurement “${target.body}” is missing in size ${labels}.`);

@@ -1,5 +1,5 @@
 import { formatPath, type Fault, type PathPart } from "./faults";
-import { own } from "./own";
+import { ownValue } from "./own-value";
 
 /** Collects the faults of names: ids that do not exist, stand twice, or records that miss a size. */
 export class ReferenceChecker {
@@ -43,7 +43,8 @@ export class ReferenceChecker {
     if (typeof value === "number") return;
     this.keysExist(path, value, sizes, "size");
     for (const size of sizes) {
-      if (own(value, size) === undefined) this.add([...path, size], "is missing; a record by size names every size.");
+      if (ownValue(value, size) === undefined)
+        this.add([...path, size], "is missing; a record by size names every size.");
     }
   }
 }

@@ -1,4 +1,4 @@
-import { own, type ApplicantsDocument, type Size } from "../pattern";
+import { ownValue, type ApplicantsDocument, type Size } from "../pattern";
 
 /** Where a size stands on one body measurement, cm: half the way to its neighbours is one unit of misfit. */
 export interface RulerMark {
@@ -44,7 +44,7 @@ export function bodyRuler({
 }
 
 function cmOf({ id, body }: Size, measurement: string): number {
-  const cm = own(body, measurement);
+  const cm = ownValue(body, measurement);
   if (cm === undefined) throw new RangeError(`size ${id} has no ${measurement}`);
   return cm;
 }

@@ -1,4 +1,4 @@
-import { own, type ApplicantsDocument } from "../pattern";
+import { ownValue, type ApplicantsDocument } from "../pattern";
 import { bodyRuler, type RulerMark } from "./body-ruler";
 
 export type Applicant = ApplicantsDocument["applicants"][number];
@@ -76,7 +76,7 @@ export function fitOnMarks(applicant: Applicant, { size, marks }: MarkedSize): F
 
 function bodyDifference(applicant: Applicant, mark: RulerMark): BodyDifference {
   const { measurement, bodyCm, halfBelowCm, halfAboveCm } = mark;
-  const herCm = own(applicant.body, measurement);
+  const herCm = ownValue(applicant.body, measurement);
   if (herCm === undefined) throw new RangeError(`applicant ${applicant.id} has no ${measurement}`);
   const cm = herCm - bodyCm;
   const halfCm = cm < 0 ? halfBelowCm : halfAboveCm;

@@ -1,4 +1,4 @@
-import { formatPath, own, type ApplicantsDocument, type Fault } from "../pattern";
+import { formatPath, ownValue, type ApplicantsDocument, type Fault } from "../pattern";
 
 /**
  * Sizes that are locked to more applicants than places are wanted there.
@@ -7,7 +7,7 @@ import { formatPath, own, type ApplicantsDocument, type Fault } from "../pattern
  */
 export function lockFaults({ pattern, places, applicants }: ApplicantsDocument): Fault[] {
   return pattern.sizes.flatMap(({ id, label }) => {
-    const wanted = own(places, id)?.wanted ?? 0;
+    const wanted = ownValue(places, id)?.wanted ?? 0;
     const locks = applicants.flatMap(({ locked }, index) => (locked === id ? [index] : []));
     const first = locks[wanted];
     if (first === undefined) return [];

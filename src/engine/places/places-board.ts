@@ -1,4 +1,4 @@
-import { own, type ApplicantsDocument, type PatternDocument } from "../pattern";
+import { ownValue, type ApplicantsDocument, type PatternDocument } from "../pattern";
 import { bodyRuler } from "./body-ruler";
 import { fitOnMarks, type Applicant, type FitInSize, type MarkedSize } from "./fit-in-size";
 
@@ -24,7 +24,7 @@ export interface PlacesBoard {
 export function boardSizes(document: ApplicantsDocument): BoardSize[] {
   const ruler = bodyRuler(document);
   return document.pattern.sizes.map(({ id }, index) => {
-    const { least, wanted } = own(document.places, id) ?? { least: 0, wanted: 0 };
+    const { least, wanted } = ownValue(document.places, id) ?? { least: 0, wanted: 0 };
     return { size: id, marks: ruler[index] ?? [], least, wanted };
   });
 }

@@ -1,4 +1,4 @@
-import { cmOfSize, own, type Tester } from "../pattern";
+import { cmOfSize, ownValue, type Tester } from "../pattern";
 import { chooseSwatch } from "./choose-swatch";
 import { statedGauge, swatchGauge, type Gauge } from "./gauge";
 import { gradedValue, part, type PatternIndex } from "./pattern-index";
@@ -34,8 +34,8 @@ export function workedAtStatedGauge(index: PatternIndex, tester: Tester): Workin
   const design = patternWorking(index, tester.size);
   return {
     ...design,
-    countOf: (id) => own(tester.worked, id) ?? design.countOf(id),
-    lengthCmOf: (id) => own(tester.workedLengths, id) ?? design.lengthCmOf(id),
+    countOf: (id) => ownValue(tester.worked, id) ?? design.countOf(id),
+    lengthCmOf: (id) => ownValue(tester.workedLengths, id) ?? design.lengthCmOf(id),
   };
 }
 

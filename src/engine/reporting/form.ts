@@ -1,5 +1,5 @@
 // Leaves of other packages, not their faces: reading a report needs no schema library, and a tester's page loads none.
-import { own } from "../pattern/own";
+import { ownValue } from "../pattern/own-value";
 import { CHOICES, type TypedReport } from "./fields";
 import type { FieldSentence, ReportContext } from "./report-context";
 
@@ -30,7 +30,7 @@ export function newForm(typed: TypedReport, context: ReportContext): Form {
 
 /** The field's text without spaces around it, "" where nothing is typed. */
 export function textAt({ typed }: Form, field: string): string {
-  return (own(typed, field) ?? "").trim();
+  return (ownValue(typed, field) ?? "").trim();
 }
 
 export function isBlank(form: Form, fields: readonly string[]): boolean {

@@ -1,6 +1,6 @@
 import type { PatternDocument, Tester } from "../pattern";
 import { cmOfSize } from "../pattern/by-size";
-import { own } from "../pattern/own";
+import { ownValue } from "../pattern/own-value";
 import { readCount, readHours } from "../tables/read-cell";
 import { CHOICES, fieldOf } from "./fields";
 import { choiceAt, entryAt, keep, storableFault, textAt, yesAt, type Form } from "./form";
@@ -27,7 +27,7 @@ export function readTypedCounts(form: Form): Record<string, number> {
 
 /** A count as the pattern has it in a size, 0 where it has none yet. */
 export function gradedCount(pattern: PatternDocument, count: string, size: string): number {
-  return own(own(pattern.grading, count), size) ?? 0;
+  return ownValue(ownValue(pattern.grading, count), size) ?? 0;
 }
 
 /** All lengths as she worked them, cm; undefined where the pattern has none. */

@@ -1,5 +1,5 @@
 import { neighbourSizeSuspect, readingSuspects, scoredReadings, swatchSuspects, type Slip } from "../gaps";
-import { missingGrading, own, type Tester } from "../pattern";
+import { missingGrading, ownValue, type Tester } from "../pattern";
 import { indexPattern, type PatternIndex } from "../prediction";
 import { fieldOf } from "./fields";
 import type { ReadingQuestion } from "./question";
@@ -38,7 +38,7 @@ export function readingQuestions(read: ReadReport, context: ReportContext): Read
 /** Her report as a tester whose answers are decisions. */
 function answeredTester({ report, typed }: ReadReport): Tester {
   const answered = <Item extends object>(part: "swatches" | "yarn", items: readonly Item[]) =>
-    items.map((item, at) => (own(typed, `${part}[${at}].kept`) ? { ...item, decision: "keep" as const } : item));
+    items.map((item, at) => (ownValue(typed, `${part}[${at}].kept`) ? { ...item, decision: "keep" as const } : item));
   return {
     ...report,
     id: "she",
@@ -65,7 +65,7 @@ function questionsOfReadings(read: ReadReport, { index, tester, context }: Askin
   return all.flatMap(({ at: position, suspect }) => {
     const expectedCm = expected.get(position);
     const key = read.keys.readings[position];
-    const isKept = own(read.typed, `readings[${position}].kept`) !== undefined;
+    const isKept = ownValue(read.typed, `readings[${position}].kept`) !== undefined;
     if (key === undefined || expectedCm === undefined || expectedCm <= 0 || isKept) return [];
     const slip = suspect.slip;
     return [

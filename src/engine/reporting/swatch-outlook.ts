@@ -1,4 +1,4 @@
-import { countsOfTerm, own, type Measurement, type Swatch } from "../pattern";
+import { countsOfTerm, ownValue, type Measurement, type Swatch } from "../pattern";
 import { indexPattern, measure, part, patternWorking, statedGauge, swatchGauge, type Gauge } from "../prediction";
 import { FOUR_INCHES_CM, GAUGE_WIDTH_CM } from "../units";
 import type { GaugeOutlook, MeasurementOutlook } from "./gauge-outlook";
@@ -99,13 +99,13 @@ function movedMeasurements(
   const at = (measurement: Measurement, gauge: Gauge, work: WorkedSoFar = worked) =>
     measure(index, measurement, {
       ...design,
-      countOf: (id) => own(work.worked, id) ?? design.countOf(id),
-      lengthCmOf: (id) => own(work.workedLengths, id) ?? design.lengthCmOf(id),
+      countOf: (id) => ownValue(work.worked, id) ?? design.countOf(id),
+      lengthCmOf: (id) => ownValue(work.workedLengths, id) ?? design.lengthCmOf(id),
       gaugeOf: (id) => (id === fabric ? gauge : design.gaugeOf(id)),
     }).cm;
   return pattern.measurements.flatMap((measurement) => {
     const counts = measurement.terms.flatMap(countsOfTerm);
-    const isWhole = counts.every((id) => own(own(pattern.grading, id), size) !== undefined);
+    const isWhole = counts.every((id) => ownValue(ownValue(pattern.grading, id), size) !== undefined);
     if (!isWhole || !counts.some((id) => part(index.counts, id).fabric === fabric)) return [];
     const promisedCm = at(measurement, stated, {});
     const workedCm = at(measurement, stated);

@@ -1,5 +1,5 @@
 import type { swatchSuspects, Slip } from "../gaps";
-import { own, type Fabric, type Swatch } from "../pattern";
+import { ownValue, type Fabric, type Swatch } from "../pattern";
 import { statedGauge, swatchGauge } from "../prediction";
 import { fieldOf, type SwatchPart } from "./fields";
 import { tenth } from "./gauge-words";
@@ -15,7 +15,7 @@ interface AskingSwatches {
 export function swatchQuestions(read: ReadReport, { suspects, context }: AskingSwatches): ReadingQuestion[] {
   return read.report.swatches.flatMap((swatch, at) => {
     const key = read.keys.swatches[at];
-    if (key === undefined || own(read.typed, `swatches[${at}].kept`) !== undefined) return [];
+    if (key === undefined || ownValue(read.typed, `swatches[${at}].kept`) !== undefined) return [];
     const ask = (part: SwatchPart, slip: ReadingQuestion["slip"], says: string): ReadingQuestion[] => [
       { field: fieldOf.swatch(key, part), keptField: fieldOf.swatch(key, "kept"), slip, says },
     ];

@@ -1,5 +1,5 @@
 import { cmOfSize } from "../pattern/by-size";
-import { own } from "../pattern/own";
+import { ownValue } from "../pattern/own-value";
 import { readCount, readHours, readLength, readSwatchCount, readTool } from "../tables/read-cell";
 import { fromCm, toCm, type LengthUnit } from "../units";
 import { fieldOf, type SwatchPart, type TypedReport, type YarnPart } from "./fields";
@@ -50,11 +50,11 @@ function swatchFields({ report, kept, context }: Sent): NamedText[] {
     const at = (part: SwatchPart) => fieldOf.swatch(keyAt(index), part);
     const number = (part: "toolMm" | "stitches" | "rows", read: (text: string) => ReadText<number>): NamedText => [
       at(part),
-      numberText(own(kept, `${path}.${part}`), swatch[part], read),
+      numberText(ownValue(kept, `${path}.${part}`), swatch[part], read),
     ];
     const length = (part: "across" | "along"): NamedText => {
       const cm = swatch[`${part}Cm`];
-      return [at(part), lengthText(own(kept, `${path}.${part}Cm`), cm, context.unit)];
+      return [at(part), lengthText(ownValue(kept, `${path}.${part}Cm`), cm, context.unit)];
     };
     return [
       [at("fabric"), swatch.fabric],
@@ -66,8 +66,8 @@ function swatchFields({ report, kept, context }: Sent): NamedText[] {
       [at("washed"), swatch.washed ? "yes" : "no"],
       [at("on"), swatch.on ?? ""],
       [at("used"), swatch.used ? "yes" : ""],
-      [at("worked"), own(kept, `${path}.worked`) ?? ""],
-      [at("kept"), own(kept, `${path}.kept`) ?? ""],
+      [at("worked"), ownValue(kept, `${path}.worked`) ?? ""],
+      [at("kept"), ownValue(kept, `${path}.kept`) ?? ""],
     ];
   });
 }
@@ -76,17 +76,17 @@ function countFields({ report, kept, context }: Sent): NamedText[] {
   const { pattern, size, unit } = context;
   const counts = pattern.counts.map(({ id }): NamedText => {
     const graded = gradedCount(pattern, id, size);
-    const worked = own(report.worked, id) ?? graded;
-    const text = own(kept, `worked.${id}`);
+    const worked = ownValue(report.worked, id) ?? graded;
+    const text = ownValue(kept, `worked.${id}`);
     return [fieldOf.worked(id), worked === graded && text === undefined ? "" : numberText(text, worked, readCount)];
   });
   const lengths = (pattern.lengths ?? []).map(({ id, cm }): NamedText => {
     const stated = cmOfSize(cm, size);
-    const worked = own(report.workedLengths, id) ?? stated;
-    const text = own(kept, `workedLengths.${id}`);
+    const worked = ownValue(report.workedLengths, id) ?? stated;
+    const text = ownValue(kept, `workedLengths.${id}`);
     return [fieldOf.length(id), worked === stated && text === undefined ? "" : lengthText(text, worked, unit)];
   });
-  return [...counts, ...lengths, [fieldOf.asWritten, own(kept, fieldOf.asWritten) ?? ""]];
+  return [...counts, ...lengths, [fieldOf.asWritten, ownValue(kept, fieldOf.asWritten) ?? ""]];
 }
 
 function readingFields({ report, kept, context }: Sent): NamedText[] {
@@ -94,14 +94,14 @@ function readingFields({ report, kept, context }: Sent): NamedText[] {
   const readings = report.readings.flatMap(({ measurement, cm, state, way }, at): NamedText[] => {
     const before = report.readings.slice(0, at).filter((other) => other.measurement === measurement).length;
     const field = (part: "value" | "way" | "state" | "kept") => fieldOf.reading(measurement, keyAt(before), part);
-    const text = own(kept, `readings[${at}].cm`);
+    const text = ownValue(kept, `readings[${at}].cm`);
     const width = text?.endsWith(LAID_FLAT) ? text.slice(0, -LAID_FLAT.length) : undefined;
     const isFlat = width !== undefined && way === "flat doubled" && readsAs(width, cm / 2, context.unit);
     return [
       [field("value"), isFlat ? withoutUnit(width, context.unit) : lengthText(text, cm, context.unit)],
       [field("way"), isFlat ? "flat" : (way ?? "")],
       [field("state"), state ?? ""],
-      [field("kept"), own(kept, `readings[${at}].kept`) ?? ""],
+      [field("kept"), ownValue(kept, `readings[${at}].kept`) ?? ""],
     ];
   });
   return [...changed, ...readings];
@@ -118,7 +118,7 @@ function yarnFields({ report, kept, context }: Sent, at: number): NamedText[] {
     [["yarn", used.yarn] as const, ...parts.map((part) => [part, textOf(part) ?? ""] as const)].map(
       ([part, text]): NamedText => [fieldOf.yarn(keyAt(at), part), text],
     );
-  const keptText = (part: YarnPart) => own(kept, `yarn[${at}].${part}`);
+  const keptText = (part: YarnPart) => ownValue(kept, `yarn[${at}].${part}`);
   const asTyped = fields([...YARN_TEXTS, ...YARN_ANSWERS], keptText);
   const [read] = readTypedYarn(newForm(Object.fromEntries(asTyped), context)).yarn;
   if (read?.grams === used.grams && read.metresPer100g === used.metresPer100g) return asTyped;
@@ -141,7 +141,7 @@ function fitFields({ report, kept }: Sent): NamedText[] {
     [fieldOf.fit(area, "says"), says ?? ""],
   ]);
   const { hours } = report;
-  return [...fit, [fieldOf.hours, hours === undefined ? "" : numberText(own(kept, "hours"), hours, readHours)]];
+  return [...fit, [fieldOf.hours, hours === undefined ? "" : numberText(ownValue(kept, "hours"), hours, readHours)]];
 }
 
 function keyAt(index: number): string {

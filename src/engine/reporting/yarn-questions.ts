@@ -1,4 +1,4 @@
-import { own, type Tester } from "../pattern";
+import { ownValue, type Tester } from "../pattern";
 import type { PatternIndex } from "../prediction";
 import { totalSizeM, yarnUses } from "../yarn";
 import { fieldOf } from "./fields";
@@ -22,11 +22,13 @@ export function yarnQuestions(
     const at = read.report.yarn.findIndex((used) => used.yarn === yarn);
     const key = read.keys.yarn[at];
     const ratio = metres / totalSizeM(fabrics);
-    const isKept = read.report.yarn.some((used, each) => used.yarn === yarn && own(read.typed, `yarn[${each}].kept`));
+    const isKept = read.report.yarn.some(
+      (used, each) => used.yarn === yarn && ownValue(read.typed, `yarn[${each}].kept`),
+    );
     if (key === undefined || isKept || !Number.isFinite(ratio) || isWithin(ratio, BELIEVED)) return [];
     const isOunces = isWithin(ratio * GRAMS_PER_OUNCE, USUAL);
     const isDecimal = isWithin(ratio * 10, USUAL) || isWithin(ratio / 10, USUAL);
-    const part = own(read.typed, `yarn[${at}].how`) === "balls" ? "balls" : "before";
+    const part = ownValue(read.typed, `yarn[${at}].how`) === "balls" ? "balls" : "before";
     return [
       {
         field: fieldOf.yarn(key, part),

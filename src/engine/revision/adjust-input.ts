@@ -1,5 +1,5 @@
 import type { CauseInput } from "../gaps";
-import { cmOfSize, own, sizeScale, type CmBySize, type Fabric, type PatternDocument } from "../pattern";
+import { cmOfSize, ownValue, sizeScale, type CmBySize, type Fabric, type PatternDocument } from "../pattern";
 
 /**
  * A pattern with one of its inputs changed by an amount: as it would be if that input had been stated otherwise.
@@ -71,8 +71,8 @@ function withFactor(fabric: Fabric, factor: "settles" | "wornStretch", cause: Ca
 }
 
 function adjustCount(pattern: PatternDocument, { id, size }: CauseInput, amount: number): PatternDocument {
-  const values = own(pattern.grading, id);
-  const before = size === undefined ? undefined : own(values, size);
+  const values = ownValue(pattern.grading, id);
+  const before = size === undefined ? undefined : ownValue(values, size);
   if (size === undefined || before === undefined) throw new RangeError(`no count ${id} in size ${size}`);
   return { ...pattern, grading: { ...pattern.grading, [id]: { ...values, [size]: before + amount } } };
 }

@@ -1,4 +1,4 @@
-import { own, type CmBySize, type PatternDocument } from "../pattern";
+import { ownValue, type CmBySize, type PatternDocument } from "../pattern";
 
 /** One number of a pattern that a revision changes; `was` null where it is new. */
 export interface Change {
@@ -41,14 +41,14 @@ function allowanceChanges(before: PatternDocument, after: PatternDocument): Chan
 }
 
 function valueIn(cm: CmBySize, size: string): number | null {
-  return typeof cm === "number" ? cm : (own(cm, size) ?? null);
+  return typeof cm === "number" ? cm : (ownValue(cm, size) ?? null);
 }
 
 function gradingChanges(before: PatternDocument, after: PatternDocument): Change[] {
   return after.counts.flatMap(({ id }) =>
     after.sizes.flatMap(({ id: size }) => {
-      const was = own(own(before.grading, id), size) ?? null;
-      const becomes = own(own(after.grading, id), size);
+      const was = ownValue(ownValue(before.grading, id), size) ?? null;
+      const becomes = ownValue(ownValue(after.grading, id), size);
       return becomes === undefined || was === becomes ? [] : [{ path: `grading.${id}`, size, was, becomes }];
     }),
   );

@@ -1,4 +1,4 @@
-import { cmOfSize, gradedCounts, own, type CallDocument, type PatternDocument, type Tester } from "../pattern";
+import { cmOfSize, gradedCounts, ownValue, type CallDocument, type PatternDocument, type Tester } from "../pattern";
 
 /** So many stitches or rows more than the grading says were worked in a size, without its testers having said so. */
 export interface MisworkedCount {
@@ -41,7 +41,7 @@ function workedCounts(
 ): Record<string, number> {
   const counts: Record<string, number> = { ...gradedCounts(pattern, size), ...worked };
   for (const wrong of misworked) {
-    const said = own(counts, wrong.count);
+    const said = ownValue(counts, wrong.count);
     if (wrong.size === size && said !== undefined) counts[wrong.count] = Math.max(0, said + wrong.amount);
   }
   return counts;

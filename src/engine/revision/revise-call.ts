@@ -1,7 +1,7 @@
 import { estimateTaken, settleCall, type TakenEstimate } from "../gaps";
 import { countGroups, solveCounts, solvedCounts, type Clash } from "../grading";
 import type { Solver } from "../integer-program";
-import { own, type CallDocument, type Fault, type PatternDocument } from "../pattern";
+import { ownValue, type CallDocument, type Fault, type PatternDocument } from "../pattern";
 import { indexPattern, measure, patternWorking } from "../prediction";
 import { adjustInput } from "./adjust-input";
 import { patternChanges, type Change } from "./pattern-changes";
@@ -128,7 +128,7 @@ function movedCounts(pattern: PatternDocument, amounts: readonly Amount[]): Read
 /** Where instructions make another number than the grading says: what they make, and what they should. */
 function instructionChanges(pattern: PatternDocument, { taken, amount }: Amount): Change[] {
   if (taken.kind !== "count" || taken.by !== "input" || taken.size === undefined) return [];
-  const graded = own(own(pattern.grading, taken.id), taken.size) ?? 0;
+  const graded = ownValue(ownValue(pattern.grading, taken.id), taken.size) ?? 0;
   return [{ path: "instructions", size: taken.size, was: graded + amount, becomes: graded }];
 }
 

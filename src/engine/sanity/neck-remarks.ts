@@ -1,4 +1,4 @@
-import { formatPath, own } from "../pattern";
+import { formatPath, ownValue } from "../pattern";
 import { ASTM_D5585_2011, BODY, sizesFromTable } from "../trade-tables";
 import type { Made, MadeSize } from "./garment";
 import { isNeckGirth } from "./roles";
@@ -48,6 +48,6 @@ function headOf(made: MadeSize): number | undefined {
 }
 
 function headAtBust(bustCm: number): number | undefined {
-  const row = HEADS.findLast(({ body }) => (own(body, BODY.bust.id) ?? Infinity) <= bustCm);
-  return own(row?.body, BODY.head.id);
+  const row = HEADS.findLast(({ body }) => (ownValue(body, BODY.bust.id) ?? Infinity) <= bustCm);
+  return ownValue(row?.body, BODY.head.id);
 }

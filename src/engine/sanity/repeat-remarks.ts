@@ -1,4 +1,4 @@
-import { formatPath, own, type Count, type Size } from "../pattern";
+import { formatPath, ownValue, type Count, type Size } from "../pattern";
 import { measure, patternWorking } from "../prediction";
 import type { Garment, Made } from "./garment";
 import type { SanityRemark } from "./sanity-remark";
@@ -72,7 +72,7 @@ function multiple(of: number, plus: number): string {
 
 function wishesOf({ index }: Garment, { measurement, sizes }: Made, count: Count): Wish[] {
   return sizes.flatMap(({ size, targetCm }) => {
-    if (targetCm === null || own(count.locked, size.id) !== undefined) return [];
+    if (targetCm === null || ownValue(count.locked, size.id) !== undefined) return [];
     const withCount = (value: number) =>
       measure(index, measurement, { ...patternWorking(index, size.id), countOf: () => value }).cm;
     const restCm = withCount(0);

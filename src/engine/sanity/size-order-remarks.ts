@@ -1,4 +1,4 @@
-import { formatPath, own } from "../pattern";
+import { formatPath, ownValue } from "../pattern";
 import type { Garment } from "./garment";
 import type { SanityRemark } from "./sanity-remark";
 
@@ -8,7 +8,7 @@ export function sizeOrderRemarks({ pattern, lengthWords }: Garment): SanityRemar
   const body = bodyMeasurements.find(({ id }) => id === sizeBy)?.label ?? sizeBy;
   return sizes.flatMap((size, at) => {
     const before = sizes[at - 1];
-    const [cm, beforeCm] = [own(size.body, sizeBy), own(before?.body, sizeBy)];
+    const [cm, beforeCm] = [ownValue(size.body, sizeBy), ownValue(before?.body, sizeBy)];
     if (before === undefined || cm === undefined || beforeCm === undefined || cm > beforeCm) return [];
     const says =
       cm === beforeCm

@@ -1,4 +1,4 @@
-import { formatPath, own } from "../pattern";
+import { formatPath, ownValue } from "../pattern";
 import type { Garment, Made, MadeSize } from "./garment";
 import type { SanityRemark } from "./sanity-remark";
 
@@ -24,7 +24,7 @@ function remarksOn(
   const { target, label, toleranceCm } = measurement;
   if (target === undefined || !("body" in target)) return [];
   const [from, to] = [finishedCm(smaller), finishedCm(larger)];
-  const [bodyFrom, bodyTo] = [own(smaller.size.body, target.body), own(larger.size.body, target.body)];
+  const [bodyFrom, bodyTo] = [ownValue(smaller.size.body, target.body), ownValue(larger.size.body, target.body)];
   if (from === null || to === null || bodyFrom === undefined || bodyTo === undefined) return [];
   const share = target.share ?? 1;
   const stepCm = to - from;

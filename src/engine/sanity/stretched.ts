@@ -1,4 +1,4 @@
-import { countsOfTerm, own, type FlatTerm, type PatternDocument, type Term } from "../pattern";
+import { countsOfTerm, ownValue, type FlatTerm, type PatternDocument, type Term } from "../pattern";
 import { indexPattern, measure, patternWorking, type PatternIndex } from "../prediction";
 import type { Garment, Made, MadeSize } from "./garment";
 
@@ -48,5 +48,5 @@ function stretchedFlat(term: FlatTerm): FlatTerm {
 
 /** A size's own body measurement, cm. */
 export function bodyCm({ size }: MadeSize, id: string): number | undefined {
-  return own(size.body, id);
+  return ownValue(size.body, id);
 }

@@ -1,4 +1,4 @@
-import { gradedCounts, own, type Count, type PatternDocument, type Piece } from "../pattern";
+import { gradedCounts, ownValue, type Count, type PatternDocument, type Piece } from "../pattern";
 import { planShaping, type Section, type SectionCounts, type SectionShaping } from "./plan-shaping";
 import { rowNoun, type RowNoun } from "./row-words";
 import { shapingWords } from "./shaping-words";
@@ -59,12 +59,12 @@ function sizedSection(
 /** The section's numbers in a size, or the counts that have none. */
 function sectionCounts(pattern: PatternDocument, section: Section, size: string): SectionCounts | Count[] {
   const graded = gradedCounts(pattern, size);
-  const from = own(graded, section.from);
-  const to = own(graded, section.to);
-  const rows = own(graded, section.rows);
+  const from = ownValue(graded, section.from);
+  const to = ownValue(graded, section.to);
+  const rows = ownValue(graded, section.rows);
   if (from !== undefined && to !== undefined && rows !== undefined) return { from, to, rows };
   const needed = new Set([section.from, section.to, section.rows]);
-  return pattern.counts.filter(({ id }) => needed.has(id) && own(graded, id) === undefined);
+  return pattern.counts.filter(({ id }) => needed.has(id) && ownValue(graded, id) === undefined);
 }
 
 function missingWords(labels: readonly string[]): string {

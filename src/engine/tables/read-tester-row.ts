@@ -1,4 +1,4 @@
-import { gradedCounts, own, type Tester } from "../pattern";
+import { gradedCounts, ownValue, type Tester } from "../pattern";
 import { readCount, readGrams, readHours, readLength } from "./read-cell";
 import { readSwatches } from "./read-swatches";
 import { readingQuestion, workedQuestion } from "./report-questions";
@@ -77,7 +77,7 @@ function readWorked(reading: RowReading, size: string): Record<string, number> {
   const cells = readNumbers(reading, "count", readCount);
   return Object.fromEntries(
     cells.map(({ choice, column, value }) => {
-      const says = workedQuestion(value, own(own(reading.pattern.grading, choice.id), size));
+      const says = workedQuestion(value, ownValue(ownValue(reading.pattern.grading, choice.id), size));
       if (says !== undefined) reading.questions.push({ row: reading.row, column, says });
       return [choice.id, value];
     }),

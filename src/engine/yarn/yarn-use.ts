@@ -1,4 +1,4 @@
-import { own, type PatternDocument, type Tester } from "../pattern";
+import { ownValue, type PatternDocument, type Tester } from "../pattern";
 import {
   indexPattern,
   patternWorking,
@@ -60,7 +60,7 @@ export function yarnUses(index: PatternIndex, tester: Tester): YarnUse[] {
   const metresByYarn: Record<string, number> = {};
   for (const { yarn, grams, metresPer100g, decision } of tester.yarn) {
     if (decision === "set-aside") continue;
-    metresByYarn[yarn] = (own(metresByYarn, yarn) ?? 0) + (grams * metresPer100g) / GRAMS;
+    metresByYarn[yarn] = (ownValue(metresByYarn, yarn) ?? 0) + (grams * metresPer100g) / GRAMS;
   }
   const working = workedAtOwnGauge(index, tester);
   return Object.entries(metresByYarn).flatMap(([yarn, metres]) => {

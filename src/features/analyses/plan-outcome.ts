@@ -1,5 +1,5 @@
 import type { Cell } from "@/engine/gaps";
-import { cmOfSize, own, type Measurement, type PatternDocument, type Size } from "@/engine/pattern";
+import { cmOfSize, ownValue, type Measurement, type PatternDocument, type Size } from "@/engine/pattern";
 import { predict } from "@/engine/prediction";
 import type { Taken } from "@/engine/revision";
 import type { PlanOutput } from "./plan-schema";
@@ -84,8 +84,8 @@ function changedRows({ before, plan: { pattern } }: Given): ChangedRow[] {
     label,
     kind: "count",
     bySize: pattern.sizes.map((size) => ({
-      was: own(own(before.grading, id), size.id) ?? null,
-      becomes: own(own(pattern.grading, id), size.id) ?? 0,
+      was: ownValue(ownValue(before.grading, id), size.id) ?? null,
+      becomes: ownValue(ownValue(pattern.grading, id), size.id) ?? 0,
     })),
   }));
   const allowances = pattern.allowances

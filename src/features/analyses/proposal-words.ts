@@ -1,5 +1,5 @@
 import type { CauseInput } from "@/engine/gaps";
-import { own, type PatternDocument } from "@/engine/pattern";
+import { ownValue, type PatternDocument } from "@/engine/pattern";
 import type { Taken } from "@/engine/revision";
 import type { LengthUnit } from "@/engine/units";
 import { inputName } from "./cause-words";
@@ -51,7 +51,7 @@ function countWords(
   { by, pattern }: { readonly by: Taken["by"]; readonly pattern: PatternDocument },
 ): WayWords {
   const label = pattern.sizes.find((item) => item.id === size)?.label ?? "";
-  const graded = own(own(pattern.grading, id), size) ?? 0;
+  const graded = ownValue(ownValue(pattern.grading, id), size) ?? 0;
   const worked = estimate === undefined ? "the number" : `the ${graded + Math.round(estimate)}`;
   const name = inputName({ kind: "count", id }, pattern);
   return by === "input"

@@ -1,4 +1,4 @@
-import { own } from "@/engine/pattern";
+import { ownValue } from "@/engine/pattern";
 import {
   readingQuestions,
   readReport,
@@ -28,7 +28,7 @@ export function filledReport(testerId: string, { context, typed, ended }: Report
 
 /** What stands in a field, undefined where nothing was ever typed there. */
 export function textOf({ typed }: FilledReport, field: string): string | undefined {
-  return own(typed, field);
+  return ownValue(typed, field);
 }
 
 export function isBlank(report: FilledReport, field: string): boolean {

@@ -1,5 +1,5 @@
 import { fieldOf, parseField, type FieldSentence, type TypedReport } from "@/engine/reporting";
-import { own } from "@/engine/pattern";
+import { ownValue } from "@/engine/pattern";
 
 /** A field that was changed on one of her devices. */
 export interface FieldChange {
@@ -37,7 +37,7 @@ export function mergeFields(stored: TypedReport, changes: readonly FieldChange[]
   const refused: FieldSentence[] = [];
   const changed = new Set(changes.map(({ field }) => field));
   for (const { field, was, becomes } of changes) {
-    const there = own(stored, field) ?? "";
+    const there = ownValue(stored, field) ?? "";
     const fault = faultOf(field, becomes) ?? (isNewBeyond(typed, field) ? TOO_MANY : undefined);
     if (fault !== undefined) refused.push({ field, says: fault });
     else if (there !== was && there !== (becomes ?? "")) clashes.push({ field, there, here: becomes });

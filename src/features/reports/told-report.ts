@@ -1,4 +1,4 @@
-import { own, type Measurement } from "@/engine/pattern";
+import { ownValue, type Measurement } from "@/engine/pattern";
 import { fieldOf, fitScaleWords, stepOf, type StepId } from "@/engine/reporting";
 import { gaugeWords } from "@/ui/format-gauge";
 import { fieldWords } from "./field-words";
@@ -20,7 +20,8 @@ const WAYS = { around: "around", "flat doubled": "laid flat and doubled" } as co
 export function toldSwatches({ read, context }: FilledReport): ToldLine[] {
   const { pattern, unit } = context;
   return read.report.swatches.map(({ fabric, toolMm, stitches, acrossCm, rows, alongCm, washed, on, used }, at) => {
-    const kept = (part: string, value: number | string) => own(read.typed, `swatches[${at}].${part}`) ?? String(value);
+    const kept = (part: string, value: number | string) =>
+      ownValue(read.typed, `swatches[${at}].${part}`) ?? String(value);
     const label = pattern.fabrics.find(({ id }) => id === fabric)?.label ?? fabric;
     const across = kept("acrossCm", `${acrossCm} cm`);
     const along = kept("alongCm", `${alongCm} cm`);
@@ -48,7 +49,7 @@ export function toldCounts(report: FilledReport): ToldLine[] {
     ...(pattern.lengths ?? []).map(({ id, label }) => ({
       label,
       typed: typed(fieldOf.length(id)),
-      read: report.context.lengthWords(own(report.read.report.workedLengths, id) ?? 0),
+      read: report.context.lengthWords(ownValue(report.read.report.workedLengths, id) ?? 0),
     })),
   ].filter((line) => line.typed !== "");
 }
@@ -62,7 +63,7 @@ export function toldReadings({ read, context }: FilledReport): ToldLine[] {
     const details = [lengthWords(cm), way ? WAYS[way] : "", state === "unwashed" ? "not washed" : ""];
     return {
       label: found ? labelOf(found) : measurement,
-      typed: own(read.typed, `readings[${at}].cm`) ?? `${cm} cm`,
+      typed: ownValue(read.typed, `readings[${at}].cm`) ?? `${cm} cm`,
       read: details.filter((words) => words !== "").join(", "),
     };
   });
@@ -70,7 +71,7 @@ export function toldReadings({ read, context }: FilledReport): ToldLine[] {
 
 export function toldYarn({ read, context }: FilledReport): ToldLine[] {
   return read.report.yarn.map(({ yarn, grams, metresPer100g }, at) => {
-    const kept = (part: string) => own(read.typed, `yarn[${at}].${part}`);
+    const kept = (part: string) => ownValue(read.typed, `yarn[${at}].${part}`);
     const balls = kept("balls");
     return {
       label: context.pattern.yarns.find(({ id }) => id === yarn)?.label ?? yarn,

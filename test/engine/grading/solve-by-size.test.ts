@@ -10,7 +10,7 @@ import {
   type GroupRequest,
 } from "@/engine/grading";
 import type { Solver } from "@/engine/integer-program";
-import { gradingWarnings, own, type Grading, type PatternDocument } from "@/engine/pattern";
+import { gradingWarnings, ownValue, type Grading, type PatternDocument } from "@/engine/pattern";
 import { highsSolver } from "@/solver/highs-solver";
 import { count } from "../../factories/one-size";
 import { patternDocument } from "../../factories/pattern";
@@ -109,7 +109,9 @@ const request = fc
 function objective(pattern: PatternDocument, near: Grading, { grading, slack }: { grading: Grading; slack: number }) {
   const graded = { ...pattern, grading };
   const distances = Object.entries(near).flatMap(([count, bySize]) =>
-    Object.entries(bySize).map(([size, tested]) => Math.abs((own(own(grading, count), size) ?? NaN) - tested)),
+    Object.entries(bySize).map(([size, tested]) =>
+      Math.abs((ownValue(ownValue(grading, count), size) ?? NaN) - tested),
+    ),
   );
   return {
     ...gradingObjective(graded, gradedMeasurements(graded), slack),

@@ -1,6 +1,6 @@
 "use client";
 
-import { own, type Measurement, type PatternDocument, type Size } from "@/engine/pattern";
+import { ownValue, type Measurement, type PatternDocument, type Size } from "@/engine/pattern";
 import { finishedMeasurements } from "@/engine/prediction";
 import { easeWords } from "@/engine/trade-tables";
 import type { LengthUnit } from "@/engine/units";
@@ -80,6 +80,6 @@ function bodyWords(pattern: PatternDocument, { body, share }: BodyOf): string {
 }
 
 function easeOf(designCm: number, size: Size, { body, share }: BodyOf): number | null {
-  const bodyCm = own(size.body, body);
+  const bodyCm = ownValue(size.body, body);
   return bodyCm === undefined ? null : designCm - share * bodyCm;
 }

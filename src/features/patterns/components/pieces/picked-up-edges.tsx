@@ -1,4 +1,4 @@
-import { gradedCounts, own, type PatternDocument, type Size } from "@/engine/pattern";
+import { gradedCounts, ownValue, type PatternDocument, type Size } from "@/engine/pattern";
 import { pickUp, pickUpWords, rateOfTie, rateWords, type PickedUp } from "@/engine/shaping";
 import { Section } from "@/ui/section";
 import { Sheet } from "@/ui/sheet";
@@ -45,8 +45,8 @@ function EdgeInSize({
   readonly edge: PickedUp;
 }) {
   const counts = gradedCounts(pattern, size.id);
-  const rows = own(counts, edge.rows);
-  const graded = own(counts, edge.stitches);
+  const rows = ownValue(counts, edge.rows);
+  const graded = ownValue(counts, edge.stitches);
   const differs = rows !== undefined && graded !== undefined && pickUp(rows, edge.rate).stitches !== graded;
   return (
     <div className="grid gap-x-4 sm:grid-cols-[5rem_1fr]">

@@ -1,5 +1,5 @@
 import type { Count } from "@/engine/pattern";
-import { cmOfSize, own } from "@/engine/pattern";
+import { cmOfSize, ownValue } from "@/engine/pattern";
 import { fieldOf } from "@/engine/reporting";
 import { formatExactLength } from "@/ui/format-exact-length";
 import { Section } from "@/ui/section";
@@ -53,7 +53,7 @@ export function CountsStep({ report }: { readonly report: FilledReport }) {
 
 function CountField({ report, count }: { readonly report: FilledReport; readonly count: Count }) {
   const { pattern, size } = report.context;
-  const graded = own(own(pattern.grading, count.id), size);
+  const graded = ownValue(ownValue(pattern.grading, count.id), size);
   return (
     <ReportField
       report={report}
