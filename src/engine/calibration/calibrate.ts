@@ -2,14 +2,14 @@ import { causeCandidates, areTied, gaps, sameInput, settleCall, type GapsOutput 
 import { adjustInput } from "../revision";
 import { crochetedCardigan, knittedPullover, type PatternSds } from "../simulation";
 import { surfacePosterior } from "../variance-components";
-import { rivalChance } from "./distinguishable";
+import { rivalChance } from "./rival-chance";
 import { solveKnown, sdsOfSurface } from "./known-variances";
 import { gapsBetween, plantedCall, type Design, type Fault, type PlantedCall } from "./planted-call";
-import { readingTally } from "./reading-tally";
+import { tallyReadings } from "./tally-readings";
 import { Errors, Tally } from "./tally";
 
 /** Share of calls in which a rival may win by luck and the cause still counts as one that can be found (design 7). */
-const FINDABLE = 0.05;
+const MAX_RIVAL_CHANCE = 0.05;
 
 export interface Calibration {
   readonly calls: number;
@@ -43,24 +43,24 @@ export function calibrate(given: {
     tally.add("converged", output.status === "converged");
     tallyCells({ planted, output, tally, errors });
     tallyCauses({ planted, output, tally });
-    readingTally({ planted, output, tally });
+    tallyReadings({ planted, output, tally });
   }
   return { calls: given.calls, tally, errors };
 }
 
-interface Judged {
+interface CalibrationRun {
   readonly planted: PlantedCall;
   readonly output: GapsOutput;
   readonly tally: Tally;
 }
 
-function tallyCells({ planted, output, tally, errors }: Judged & { errors: Errors }): void {
+function tallyCells({ planted, output, tally, errors }: CalibrationRun & { errors: Errors }): void {
   const { pattern } = planted.call;
-  const settled = settleCall(planted.call).call;
-  const told = (sds: PatternSds) =>
-    surfacePosterior(solveKnown(settled, planted, sds)).groups.flatMap(({ mean }) => [...mean]);
-  const known = told(planted.cause ? sdsOfSurface(pattern, planted.truth) : planted.patternSds);
-  const blind = planted.cause ? told(planted.patternSds) : undefined;
+  const screened = settleCall(planted.call).call;
+  const posteriorMeans = (sds: PatternSds) =>
+    surfacePosterior(solveKnown(screened, planted, sds)).groups.flatMap(({ mean }) => [...mean]);
+  const known = posteriorMeans(planted.cause ? sdsOfSurface(pattern, planted.truth) : planted.patternSds);
+  const blind = planted.cause ? posteriorMeans(planted.patternSds) : undefined;
   const averages = plainAverages(output, planted);
   output.cells.forEach((cell, at) => {
     const tolerance = pattern.measurements[at % pattern.measurements.length]?.toleranceCm ?? 1;
@@ -84,10 +84,10 @@ function tallyCells({ planted, output, tally, errors }: Judged & { errors: Error
 function plainAverages({ steps, suspects }: GapsOutput, { call }: PlantedCall): (number | undefined)[] {
   const { pattern } = call;
   const sizeOf = new Map(call.testers.map(({ id, size }) => [id, size]));
-  const aside = new Set(suspects.filter(({ setAside }) => setAside).map(({ tester, id }) => `${tester} ${id}`));
+  const excluded = new Set(suspects.filter(({ setAside }) => setAside).map(({ tester, id }) => `${tester} ${id}`));
   const sums = new Map<string, { sum: number; count: number }>();
   for (const { tester, measurement, gapCm } of steps) {
-    if (aside.has(`${tester} ${measurement}`)) continue;
+    if (excluded.has(`${tester} ${measurement}`)) continue;
     const key = `${sizeOf.get(tester)} ${measurement}`;
     const { sum, count } = sums.get(key) ?? { sum: 0, count: 0 };
     sums.set(key, { sum: sum + gapCm, count: count + 1 });
@@ -100,7 +100,7 @@ function plainAverages({ steps, suspects }: GapsOutput, { call }: PlantedCall): 
   );
 }
 
-function tallyCauses({ planted, output, tally }: Judged): void {
+function tallyCauses({ planted, output, tally }: CalibrationRun): void {
   const { cause, call, truth } = planted;
   tally.add("cause named", output.causes.length > 0);
   if (cause === null) return;
@@ -111,7 +111,7 @@ function tallyCauses({ planted, output, tally }: Judged): void {
   const hit = named !== undefined && areTied(named, cause.candidate, reported);
   const solution = solveKnown(settleCall(call).call, planted, planted.patternSds);
   tally.add("first, all calls", hit);
-  if (rivalChance(solution, cause, { candidates, reported }) < FINDABLE) tally.add("first, findable", hit);
+  if (rivalChance(solution, cause, { candidates, reported }) < MAX_RIVAL_CHANCE) tally.add("first, findable", hit);
   const revised = output.causes.reduce(
     (pattern, named_) => adjustInput(pattern, named_, named_.estimate, "correction"),
     call.pattern,

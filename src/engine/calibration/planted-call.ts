@@ -33,11 +33,11 @@ export interface PlantedCall {
 }
 
 /** Largest move of a planted cause, in tolerances (design 7). */
-const PLANTED_TOLERANCES = 1.5;
+const PLANTED_EFFECT_TOLERANCES = 1.5;
 const SMALL_ERRORS: PatternSds = { offset: 0.2, step: 0.15, cell: 0.15 };
 const NO_ERRORS: PatternSds = { offset: 0, step: 0, cell: 0 };
-const USUAL_DRIFT = 0.022;
-const USUAL_READING = 0.5;
+const MEDIAN_DRIFT_SD = 0.022;
+const MEDIAN_READING_SD = 0.5;
 const LOG_SD = 0.5;
 
 /**
@@ -58,8 +58,8 @@ export function plantedCall(given: {
   const { pattern, design, fault, slips, seed } = given;
   const random = seededRandom(seed);
   const patternSds = drawPatternSds(fault, random);
-  const driftSd = USUAL_DRIFT * Math.exp(LOG_SD * random.normal());
-  const readingSd = USUAL_READING * Math.exp(LOG_SD * random.normal());
+  const driftSd = MEDIAN_DRIFT_SD * Math.exp(LOG_SD * random.normal());
+  const readingSd = MEDIAN_READING_SD * Math.exp(LOG_SD * random.normal());
   const cause = fault === "cause" || fault === "cause and small errors" ? drawCause(pattern, random) : null;
   const real = cause ? adjustInput(pattern, cause.candidate.input, cause.amount, "planted") : pattern;
   const errors = drawTruth(pattern, patternSds, random);
@@ -118,8 +118,8 @@ function drawCause(pattern: PatternDocument, random: SeededRandom): PlantedCause
   const ofKind = candidates.filter(({ input }) => input.kind === kind);
   const candidate = ofKind[random.below(ofKind.length)];
   if (candidate === undefined) throw new RangeError("the pattern has nothing that could be wrong");
-  const most = candidate.moves.reduce((largest, move) => Math.max(largest, Math.abs(move)), 0);
-  const amount = (PLANTED_TOLERANCES / most) * (random.uniform() < 0.5 ? -1 : 1);
+  const largestEffect = candidate.moves.reduce((largest, move) => Math.max(largest, Math.abs(move)), 0);
+  const amount = (PLANTED_EFFECT_TOLERANCES / largestEffect) * (random.uniform() < 0.5 ? -1 : 1);
   const whole = Math.sign(amount) * Math.max(1, Math.round(Math.abs(amount)));
   return { candidate, amount: candidate.input.kind === "count" ? whole : amount };
 }

@@ -2,7 +2,7 @@ import { fQuantile, studentTQuantile } from "../distributions";
 import { mean, standardDeviation } from "./summaries";
 
 /** Fewer than this say nothing of one among them. */
-const LEAST = 3;
+const MIN_TESTERS = 3;
 
 /**
  * Mandel's h: how far each one's mean lies from the mean of all, in standard deviations of the means.
@@ -12,7 +12,7 @@ const LEAST = 3;
  * @see ISO 5725-2:1994, 7.3.1.
  */
 export function mandelH(means: readonly number[]): (number | null)[] {
-  if (means.length < LEAST) return means.map(() => null);
+  if (means.length < MIN_TESTERS) return means.map(() => null);
   const middle = mean(means);
   const sd = standardDeviation(means);
   return means.map((value) => (sd > 0 ? (value - middle) / sd : null));
@@ -26,7 +26,7 @@ export function mandelH(means: readonly number[]): (number | null)[] {
  * @see ISO 5725-2:1994, 7.3.1.
  */
 export function mandelK(sds: readonly number[]): (number | null)[] {
-  if (sds.length < LEAST) return sds.map(() => null);
+  if (sds.length < MIN_TESTERS) return sds.map(() => null);
   const pooled = Math.sqrt(mean(sds.map((sd) => sd * sd)));
   return sds.map((sd) => (pooled > 0 ? sd / pooled : null));
 }

@@ -33,14 +33,14 @@ export function leastSquares(rows: readonly (readonly number[])[], values: reado
 }
 
 /** A column's length below which it counts as a combination of those before it, relative to what it was. */
-const DEPENDENT = 1e-12;
+const DEPENDENCE_TOLERANCE = 1e-12;
 
 function reflect(
   work: Float64Array,
   { rows, width, column }: { rows: number; width: number; column: number },
 ): boolean {
   const below = columnLength(work, { from: column, rows, width, column });
-  if (!(below > DEPENDENT * columnLength(work, { from: 0, rows, width, column }))) return false;
+  if (!(below > DEPENDENCE_TOLERANCE * columnLength(work, { from: 0, rows, width, column }))) return false;
   const pivot = at(work, column * width + column);
   const alpha = pivot > 0 ? -below : below;
   const mirror = new Float64Array(rows);

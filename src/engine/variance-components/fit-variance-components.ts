@@ -20,7 +20,7 @@ export interface VarianceFit {
 }
 
 const TOLERANCE = 1e-6;
-const LEAST_CURVATURE = 0.1;
+const MIN_CURVATURE = 0.1;
 /** A standard deviation without a prior that would rather be smaller is tried at zero once below this share of its start. */
 const NEAR_ZERO = 1e-2;
 
@@ -53,7 +53,7 @@ export function fitVarianceComponents(given: {
     evaluations += minimum.evaluations;
     sds = withLogs(sds, free, minimum.point);
     const zero = zeroToTry({ ...task, sds, free });
-    if (zero === undefined) return finished(minimum, evaluations);
+    if (zero === undefined) return fitAt(minimum, evaluations);
     free = free.filter((index) => index !== zero);
     sds = sds.map((value, index) => (index === zero ? 0 : value));
   }
@@ -112,8 +112,9 @@ function evaluate(position: Position, logs: Float64Array): SolvedEvaluation | nu
     value: -(solution.logLikelihood + logPriors(position.priors, sds)),
     slopes: overFree(position, (index) => -at(likelihood.slopes, index) - priorAt(position, sds, index).slope),
     curvatures: overFree(position, (index) => {
-      const own = 2 * Math.max(0, at(likelihood.determined, index)) - priorAt(position, sds, index).curvature;
-      return Math.max(own, LEAST_CURVATURE);
+      const curvature =
+        2 * Math.max(0, at(likelihood.effectiveDegrees, index)) - priorAt(position, sds, index).curvature;
+      return Math.max(curvature, MIN_CURVATURE);
     }),
   };
 }
@@ -147,13 +148,13 @@ function withLogs(sds: Float64Array, free: readonly number[], logs: Float64Array
 }
 
 function zeroToTry(position: Position): number | undefined {
-  let here: number | undefined;
+  let current: number | undefined;
   return position.free.find((index) => {
     if (position.priors[index]?.kind !== "none" || index === position.readings.residualSd) return false;
     if (at(position.sds, index) > NEAR_ZERO * at(position.start, index)) return false;
     const without = position.sds.map((value, other) => (other === index ? 0 : value));
-    here ??= objectiveAt(position, position.sds);
-    return objectiveAt(position, without) >= here - TOLERANCE;
+    current ??= objectiveAt(position, position.sds);
+    return objectiveAt(position, without) >= current - TOLERANCE;
   });
 }
 
@@ -162,7 +163,7 @@ function objectiveAt(task: Task, sds: Float64Array): number {
   return solution === null ? Number.NEGATIVE_INFINITY : solution.logLikelihood + logPriors(task.priors, sds);
 }
 
-function finished(minimum: Minimum<SolvedEvaluation>, evaluations: number): VarianceFit {
+function fitAt(minimum: Minimum<SolvedEvaluation>, evaluations: number): VarianceFit {
   const { solution, value, slopes, converged } = minimum;
   return {
     sds: solution.sds,

@@ -1,4 +1,4 @@
-import { addBlock, roomFor } from "./add-block";
+import { addBlock, buffersFor } from "./add-block";
 import type { Information } from "./information";
 import type { Group, Readings } from "./variance-model";
 
@@ -17,11 +17,11 @@ export function gatherInformation(readings: Readings, sds: Float64Array): Inform
     traceSlopes: new Float64Array(sds.length),
     squareSlopes: new Float64Array(sds.length),
   };
-  const room = roomFor(readings.groups.flatMap(({ blocks }) => blocks));
+  const buffers = buffersFor(readings.groups.flatMap(({ blocks }) => blocks));
   const groups = readings.groups.map((group) => {
     const information = emptyInformation(group, used, sds.length);
     for (const block of group.blocks)
-      addBlock({ block, residualSd: readings.residualSd, sds, information, totals, room });
+      addBlock({ block, residualSd: readings.residualSd, sds, information, totals, buffers });
     return information;
   });
   return { groups, ...totals };

@@ -6,7 +6,7 @@ export interface LikelihoodSlopes {
   /** Derivatives of the log likelihood by the logs of the standard deviations; 0 where one is 0, for it is even in it. */
   readonly slopes: Float64Array;
   /** How much of each set of effects the readings determine: the sum of their shrinkage factors, 0 to their number. */
-  readonly determined: Float64Array;
+  readonly effectiveDegrees: Float64Array;
 }
 
 /**
@@ -23,7 +23,7 @@ export function likelihoodSlopes(
 ): LikelihoodSlopes {
   const result = {
     slopes: new Float64Array(solution.sds.length),
-    determined: new Float64Array(solution.sds.length),
+    effectiveDegrees: new Float64Array(solution.sds.length),
   };
   addSharedSlopes(result, solution, posterior);
   addCellSlope(result, solution, posterior);
@@ -31,9 +31,13 @@ export function likelihoodSlopes(
   return result;
 }
 
-function add({ slopes, determined }: LikelihoodSlopes, sd: number, part: { slope: number; determined: number }): void {
+function add(
+  { slopes, effectiveDegrees }: LikelihoodSlopes,
+  sd: number,
+  part: { slope: number; determined: number },
+): void {
   slopes[sd] = at(slopes, sd) + part.slope;
-  determined[sd] = at(determined, sd) + part.determined;
+  effectiveDegrees[sd] = at(effectiveDegrees, sd) + part.determined;
 }
 
 function addSharedSlopes(

@@ -14,15 +14,15 @@ export type Minimum<Found extends Evaluation> = Found & {
   readonly evaluations: number;
 };
 
-const MOST_ITERATIONS = 200;
-const MOST_HALVINGS = 12;
+const MAX_ITERATIONS = 200;
+const MAX_HALVINGS = 12;
 const SUFFICIENT_DECREASE = 1e-4;
 /** Slopes this many tolerances large may be all that rounding lets a search reach. */
-const ROUNDED = 100;
+const ROUNDING_FACTOR = 100;
 /** A step that gains less is all that rounding lets it gain. */
-const ROUNDED_GAIN = 1e-11;
+const MIN_GAIN = 1e-11;
 /** In a log standard deviation: no step changes one by more than a factor of about 7. */
-const LONGEST_STEP = 2;
+const MAX_STEP = 2;
 
 /**
  * Least value of a smooth function of a few variables by BFGS with a backtracking search.
@@ -44,20 +44,21 @@ export function minimise<Found extends Evaluation>(
   let state: State<Found> = { ...first, point: start };
   let evaluations = 1;
   let inverse: Float64Array | null = null;
-  for (let iteration = 0; iteration < MOST_ITERATIONS; iteration += 1) {
-    if (largest(state.slopes) <= tolerance) return { ...state, converged: true, evaluations };
+  for (let iteration = 0; iteration < MAX_ITERATIONS; iteration += 1) {
+    if (maxAbs(state.slopes) <= tolerance) return { ...state, converged: true, evaluations };
     const direction = stepDirection(state, inverse);
     const search = lineSearch(evaluate, state, direction);
     evaluations += search.evaluations;
     if (search.next === null) {
-      if (inverse === null) return { ...state, converged: largest(state.slopes) <= ROUNDED * tolerance, evaluations };
+      if (inverse === null)
+        return { ...state, converged: maxAbs(state.slopes) <= ROUNDING_FACTOR * tolerance, evaluations };
       inverse = null;
       continue;
     }
     const isRounded =
-      state.value - search.next.value <= ROUNDED_GAIN && largest(search.next.slopes) <= ROUNDED * tolerance;
+      state.value - search.next.value <= MIN_GAIN && maxAbs(search.next.slopes) <= ROUNDING_FACTOR * tolerance;
     if (isRounded) return { ...search.next, converged: true, evaluations };
-    inverse = updated(inverse, state, search.next);
+    inverse = updatedInverse(inverse, state, search.next);
     state = search.next;
   }
   return { ...state, converged: false, evaluations };
@@ -73,8 +74,8 @@ function stepDirection({ slopes, curvatures }: Evaluation, inverse: Float64Array
     for (let j = 0; j < size; j += 1) sum -= at(inverse, i * size + j) * at(slopes, j);
     return sum;
   });
-  const length = largest(direction);
-  return length > LONGEST_STEP ? direction.map((part) => (part * LONGEST_STEP) / length) : direction;
+  const length = maxAbs(direction);
+  return length > MAX_STEP ? direction.map((part) => (part * MAX_STEP) / length) : direction;
 }
 
 function lineSearch<Found extends Evaluation>(
@@ -84,20 +85,20 @@ function lineSearch<Found extends Evaluation>(
 ) {
   const slope = dot(direction, state.slopes);
   let evaluations = 0;
-  for (let share = 1, halvings = 0; slope < 0 && halvings < MOST_HALVINGS; halvings += 1) {
+  for (let share = 1, halvings = 0; slope < 0 && halvings < MAX_HALVINGS; halvings += 1) {
     const point = state.point.map((value, i) => value + share * at(direction, i));
     const found = evaluate(point);
     evaluations += 1;
     if (found !== null && found.value <= state.value + SUFFICIENT_DECREASE * share * slope + roundOff(state.value)) {
       return { next: { ...found, point }, evaluations };
     }
-    share *= found === null ? 0.25 : shorterShare(found.value - state.value, share, slope);
+    share *= found === null ? 0.25 : interpolatedShare(found.value - state.value, share, slope);
   }
   return { next: null, evaluations };
 }
 
 /** Where the parabola through the two values and the slope is least, within a tenth and a half of the step. */
-function shorterShare(rise: number, share: number, slope: number): number {
+function interpolatedShare(rise: number, share: number, slope: number): number {
   const factor = -(slope * share) / (2 * (rise - slope * share));
   return Math.min(0.5, Math.max(0.1, factor));
 }
@@ -108,23 +109,23 @@ function roundOff(value: number): number {
 }
 
 /** BFGS update of the inverse Hessian, which starts from the curvatures; one that shows no curvature is left out. */
-function updated(
+function updatedInverse(
   inverse: Float64Array | null,
   before: State<Evaluation>,
   after: State<Evaluation>,
 ): Float64Array | null {
   const size = before.point.length;
   const step = after.point.map((value, i) => value - at(before.point, i));
-  const turn = after.slopes.map((value, i) => value - at(before.slopes, i));
-  const curvature = dot(step, turn);
-  if (curvature <= 1e-12 * Math.sqrt(dot(step, step) * dot(turn, turn))) return inverse;
+  const gradientChange = after.slopes.map((value, i) => value - at(before.slopes, i));
+  const curvature = dot(step, gradientChange);
+  if (curvature <= 1e-12 * Math.sqrt(dot(step, step) * dot(gradientChange, gradientChange))) return inverse;
   const base = inverse ?? inverseDiagonal(before.curvatures);
-  const along = turn.map((_, i) => {
+  const along = gradientChange.map((_, i) => {
     let sum = 0;
-    for (let j = 0; j < size; j += 1) sum += at(base, i * size + j) * at(turn, j);
+    for (let j = 0; j < size; j += 1) sum += at(base, i * size + j) * at(gradientChange, j);
     return sum;
   });
-  const factor = (1 + dot(turn, along) / curvature) / curvature;
+  const factor = (1 + dot(gradientChange, along) / curvature) / curvature;
   return base.map((value, index) => {
     const i = Math.floor(index / size);
     const j = index % size;
@@ -142,7 +143,7 @@ function inverseDiagonal(curvatures: Float64Array): Float64Array {
   return inverse;
 }
 
-function largest(values: Float64Array): number {
+function maxAbs(values: Float64Array): number {
   return values.reduce((most, value) => Math.max(most, Math.abs(value)), 0);
 }
 

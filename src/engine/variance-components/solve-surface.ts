@@ -40,12 +40,12 @@ export function solveSurface(surface: Surface, information: Information, sds: Fl
   surface.columns.forEach((column, index) => {
     scales[index] = scaleOf(column, sds);
   });
-  let minusTwo = information.constant + information.readings * Math.log(2 * Math.PI);
+  let deviance = information.constant + information.readings * Math.log(2 * Math.PI);
   const partial = surface.rows.flatMap((rows, index) => {
     const group = information.groups[index];
     if (group === undefined) return [];
     const integrated = integrateCells(group, cellVariance);
-    minusTwo += integrated.minusTwo;
+    deviance += integrated.minusTwo;
     return [{ information: group, rows, ...integrated }];
   });
   const { inner, right } = sharedSystem(surface.columns, scales, partial);
@@ -53,18 +53,18 @@ export function solveSurface(surface: Surface, information: Information, sds: Fl
   if (sharedFactor === null) return null;
   const shared = right.slice();
   solveLower(sharedFactor, shared);
-  for (const value of shared) minusTwo -= value * value;
+  for (const value of shared) deviance -= value * value;
   solveUpper(sharedFactor, shared);
   for (let column = 0; column < shared.length; column += 1) shared[column] = at(shared, column) * at(scales, column);
   const fixed = surface.columns.filter(({ kind }) => kind === "fixed").length;
-  minusTwo += logDeterminant(sharedFactor) - fixed * Math.log(2 * Math.PI);
+  deviance += logDeterminant(sharedFactor) - fixed * Math.log(2 * Math.PI);
   const groups = partial.map((group) => ({ ...group, score: scoreAt(group, shared) }));
   return {
     surface,
     information,
     sds,
     cellVariance,
-    logLikelihood: -minusTwo / 2,
+    logLikelihood: -deviance / 2,
     groups,
     scales,
     sharedFactor,

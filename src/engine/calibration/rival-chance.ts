@@ -19,19 +19,19 @@ export function rivalChance(
   { candidate, amount }: PlantedCause,
   { candidates, reported }: { candidates: readonly Candidate[]; reported: readonly boolean[] },
 ): number {
-  const own = projected(solution, candidate.moves);
-  const ownInformation = dot(own, candidate.moves);
-  if (ownInformation <= 0) return 0.5;
-  const signal = Math.abs(amount) * Math.sqrt(ownInformation);
-  return candidates.reduce((most, rival) => {
-    if (areTied(candidate, rival, reported)) return most;
+  const projection = projected(solution, candidate.moves);
+  const causeInformation = dot(projection, candidate.moves);
+  if (causeInformation <= 0) return 0.5;
+  const signal = Math.abs(amount) * Math.sqrt(causeInformation);
+  return candidates.reduce((highest, rival) => {
+    if (areTied(candidate, rival, reported)) return highest;
     const information = dot(projected(solution, rival.moves), rival.moves);
-    if (information <= 0) return most;
-    const correlation = dot(own, rival.moves) / Math.sqrt(ownInformation * information);
+    if (information <= 0) return highest;
+    const correlation = dot(projection, rival.moves) / Math.sqrt(causeInformation * information);
     const wins =
       normalChance(-signal * Math.sqrt(Math.max(0, 1 - correlation) / 2)) +
       normalChance(-signal * Math.sqrt(Math.max(0, 1 + correlation) / 2));
-    return Math.max(most, wins);
+    return Math.max(highest, wins);
   }, 0);
 }
 

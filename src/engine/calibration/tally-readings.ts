@@ -4,10 +4,10 @@ import type { PlantedCall } from "./planted-call";
 import type { Tally } from "./tally";
 
 /** A slip is gross from this many of the wide sds of 4.7 (design 7). */
-const GROSS = 5.5;
+const GROSS_SCORE = 5.5;
 
 /** Slips found, and readings set aside that were none. */
-export function readingTally({
+export function tallyReadings({
   planted,
   output,
   tally,
@@ -27,7 +27,7 @@ export function readingTally({
       const key = `${tester.id} ${reading.measurement}`;
       const suspect = suspects.get(key);
       if (!slips.has(key)) tally.add("set aside wrongly", suspect?.setAside ?? false);
-      else if (Math.abs(readingScore(planted.call, tester, reading)) >= GROSS)
+      else if (Math.abs(readingScore(planted.call, tester, reading)) >= GROSS_SCORE)
         tally.add("gross slips found", suspect?.setAside ?? false);
     }
     for (const swatch of output.suspects.filter((found) => found.what === "swatch" && found.tester === tester.id)) {
