@@ -1,4 +1,4 @@
-import { causeCandidates, areTied, gaps, sameInput, settleCall, type GapsOutput } from "../gaps";
+import { causeCandidates, areTied, gaps, sameInput, screenOutliers, type GapsOutput } from "../gaps";
 import { adjustInput } from "../revision";
 import { crochetedCardigan, knittedPullover, type PatternSds } from "../simulation";
 import { surfacePosterior } from "../variance-components";
@@ -56,7 +56,7 @@ interface CalibrationRun {
 
 function tallyCells({ planted, output, tally, errors }: CalibrationRun & { errors: Errors }): void {
   const { pattern } = planted.call;
-  const screened = settleCall(planted.call).call;
+  const screened = screenOutliers(planted.call).call;
   const posteriorMeans = (sds: PatternSds) =>
     surfacePosterior(solveKnown(screened, planted, sds)).groups.flatMap(({ mean }) => [...mean]);
   const known = posteriorMeans(planted.cause ? sdsOfSurface(pattern, planted.truth) : planted.patternSds);
@@ -109,7 +109,7 @@ function tallyCauses({ planted, output, tally }: CalibrationRun): void {
   const [first] = output.causes;
   const named = first && candidates.find(({ input }) => sameInput(input, first));
   const hit = named !== undefined && areTied(named, cause.candidate, reported);
-  const solution = solveKnown(settleCall(call).call, planted, planted.patternSds);
+  const solution = solveKnown(screenOutliers(call).call, planted, planted.patternSds);
   tally.add("first, all calls", hit);
   if (rivalChance(solution, cause, { candidates, reported }) < MAX_RIVAL_CHANCE) tally.add("first, findable", hit);
   const revised = output.causes.reduce(

@@ -118,7 +118,7 @@ function drawCause(pattern: PatternDocument, random: SeededRandom): PlantedCause
   const ofKind = candidates.filter(({ input }) => input.kind === kind);
   const candidate = ofKind[random.below(ofKind.length)];
   if (candidate === undefined) throw new RangeError("the pattern has nothing that could be wrong");
-  const largestEffect = candidate.moves.reduce((largest, move) => Math.max(largest, Math.abs(move)), 0);
+  const largestEffect = candidate.sensitivities.reduce((largest, move) => Math.max(largest, Math.abs(move)), 0);
   const amount = (PLANTED_EFFECT_TOLERANCES / largestEffect) * (random.uniform() < 0.5 ? -1 : 1);
   const whole = Math.sign(amount) * Math.max(1, Math.round(Math.abs(amount)));
   return { candidate, amount: candidate.input.kind === "count" ? whole : amount };

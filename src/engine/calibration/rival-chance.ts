@@ -19,15 +19,15 @@ export function rivalChance(
   { candidate, amount }: PlantedCause,
   { candidates, reported }: { candidates: readonly Candidate[]; reported: readonly boolean[] },
 ): number {
-  const projection = projected(solution, candidate.moves);
-  const causeInformation = dot(projection, candidate.moves);
+  const projection = projected(solution, candidate.sensitivities);
+  const causeInformation = dot(projection, candidate.sensitivities);
   if (causeInformation <= 0) return 0.5;
   const signal = Math.abs(amount) * Math.sqrt(causeInformation);
   return candidates.reduce((highest, rival) => {
     if (areTied(candidate, rival, reported)) return highest;
-    const information = dot(projected(solution, rival.moves), rival.moves);
+    const information = dot(projected(solution, rival.sensitivities), rival.sensitivities);
     if (information <= 0) return highest;
-    const correlation = dot(projection, rival.moves) / Math.sqrt(causeInformation * information);
+    const correlation = dot(projection, rival.sensitivities) / Math.sqrt(causeInformation * information);
     const wins =
       normalChance(-signal * Math.sqrt(Math.max(0, 1 - correlation) / 2)) +
       normalChance(-signal * Math.sqrt(Math.max(0, 1 + correlation) / 2));
@@ -36,15 +36,15 @@ export function rivalChance(
 }
 
 /** What the readings say of a move of the cells, shared columns integrated out: the precision of the cells times the move. */
-function projected(solution: SurfaceSolution, moves: Float64Array): Float64Array {
-  const result = new Float64Array(moves.length);
+function projected(solution: SurfaceSolution, sensitivities: Float64Array): Float64Array {
+  const result = new Float64Array(sensitivities.length);
   const cross = new Float64Array(solution.scales.length);
   let offset = 0;
   for (const { rows, precision } of solution.groups) {
     const { cells } = rows;
     for (let i = 0; i < cells; i += 1) {
       let along = 0;
-      for (let j = 0; j < cells; j += 1) along += at(precision, i * cells + j) * at(moves, offset + j);
+      for (let j = 0; j < cells; j += 1) along += at(precision, i * cells + j) * at(sensitivities, offset + j);
       result[offset + i] = along;
       addRow(cross, { rows, cell: i, factor: along });
     }

@@ -44,7 +44,7 @@ function explained({ candidate }: FoundCause, estimate: number, gaps: readonly (
   gaps.forEach((gap, cell) => {
     if (gap === undefined) return;
     all += gap ** 2;
-    left += (gap - estimate * (candidate.moves[cell] ?? 0)) ** 2;
+    left += (gap - estimate * (candidate.sensitivities[cell] ?? 0)) ** 2;
   });
   return all === 0 ? 0 : Math.max(0, 1 - left / all);
 }

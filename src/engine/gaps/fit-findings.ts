@@ -15,9 +15,9 @@ export interface FitFinding {
 }
 
 /** A share of testers that chance alone would hardly make, were one in three to find fault (common practice, no source). */
-const USUAL_SHARE = 1 / 3;
-const UNUSUAL = 0.05;
-const LEAST_TESTERS = 3;
+const EXPECTED_SHARE = 1 / 3;
+const MAX_CHANCE = 0.05;
+const MIN_TESTERS = 3;
 
 interface Answer {
   readonly size: number;
@@ -45,7 +45,7 @@ export function fitFindings({ pattern, testers }: CallDocument, cells: readonly 
         ? []
         : fit.filter(({ area }) => area === target.body).map(({ scale }) => ({ size: order.get(size) ?? 0, scale })),
     );
-    const found = leastLikely(answers, pattern.sizes.length);
+    const found = leastLikelyRange(answers, pattern.sizes.length);
     const from = pattern.sizes[found?.from ?? -1]?.id;
     const to = pattern.sizes[found?.to ?? -1]?.id;
     if (found === undefined || from === undefined || to === undefined) return [];
@@ -55,7 +55,7 @@ export function fitFindings({ pattern, testers }: CallDocument, cells: readonly 
   });
 }
 
-function leastLikely(answers: readonly Answer[], sizes: number) {
+function leastLikelyRange(answers: readonly Answer[], sizes: number) {
   const answered = [...new Set(answers.map(({ size }) => size))];
   const ranges = [
     { from: 0, to: sizes - 1 },
@@ -68,21 +68,21 @@ function leastLikely(answers: readonly Answer[], sizes: number) {
     const inside = answers.filter(({ size }) => size >= from && size <= to);
     return (["tight", "loose"] as const).map((feels) => {
       const agree = inside.filter(({ scale }) => (feels === "tight" ? scale < 0 : scale > 0)).length;
-      return { from, to, feels, agree, testers: inside.length, chance: chanceOfAtLeast(agree, inside.length) };
+      return { from, to, feels, agree, testers: inside.length, chance: binomialUpperTail(agree, inside.length) };
     });
   });
   const [best] = found
-    .filter(({ testers, chance }) => testers >= LEAST_TESTERS && chance <= UNUSUAL)
+    .filter(({ testers, chance }) => testers >= MIN_TESTERS && chance <= MAX_CHANCE)
     .toSorted((left, right) => left.chance - right.chance || right.to - right.from - (left.to - left.from));
   return best;
 }
 
 /** Chance that at least `agree` of `testers` do, were each to do so in one case in three. */
-function chanceOfAtLeast(agree: number, testers: number): number {
-  let term = (1 - USUAL_SHARE) ** testers;
+function binomialUpperTail(agree: number, testers: number): number {
+  let term = (1 - EXPECTED_SHARE) ** testers;
   let chance = agree === 0 ? term : 0;
   for (let k = 1; k <= testers; k += 1) {
-    term *= ((testers - k + 1) / k) * (USUAL_SHARE / (1 - USUAL_SHARE));
+    term *= ((testers - k + 1) / k) * (EXPECTED_SHARE / (1 - EXPECTED_SHARE));
     if (k >= agree) chance += term;
   }
   return chance;

@@ -59,7 +59,7 @@ export interface TesterFinding {
   }[];
 }
 
-export type Slip =
+export type EntryError =
   | "inches-as-cm"
   | "cm-as-inches"
   | "half-girth"
@@ -71,12 +71,12 @@ export type Slip =
   | "neighbour-size"
   | "ridges-as-rows";
 
-export interface Suspect {
+export interface Outlier {
   readonly tester: string;
   readonly what: "reading" | "swatch" | "yarn";
   readonly id: string;
   readonly value: number;
-  readonly slip: Slip | null;
+  readonly slip: EntryError | null;
   readonly wouldBe: number | null;
   readonly setAside: boolean;
 }
@@ -108,7 +108,7 @@ export interface GapsOutput {
   readonly causes: readonly Cause[];
   readonly gauge: readonly GaugeFinding[];
   readonly testers: readonly TesterFinding[];
-  readonly suspects: readonly Suspect[];
+  readonly suspects: readonly Outlier[];
   readonly steps: readonly Step[];
   readonly variances: Variances;
   readonly status: "converged" | "stopped";

@@ -5,7 +5,7 @@ import type { GapsOutput } from "./gaps-output";
 import { gaugeFindings } from "./gauge-findings";
 import { predictTesters } from "./predict-testers";
 import { readingSteps } from "./steps";
-import { settleCall, type SettledCall } from "./suspects/settle-call";
+import { screenOutliers, type ScreenedCall } from "./outliers/screen-outliers";
 import { testerFindings } from "./tester-findings";
 
 /**
@@ -16,7 +16,7 @@ import { testerFindings } from "./tester-findings";
  * @see design 4.4 to 4.7.
  */
 export function gaps(call: CallDocument): GapsOutput {
-  return gapsOfScreened(settleCall(call));
+  return gapsOfScreened(screenOutliers(call));
 }
 
 /**
@@ -25,7 +25,7 @@ export function gaps(call: CallDocument): GapsOutput {
  * @param predictions of `predictTesters` of it, and `counted` its `countedReadings`, where the caller needs them too.
  */
 export function gapsOfScreened(
-  { call, suspects }: SettledCall,
+  { call, suspects }: ScreenedCall,
   predictions = predictTesters(call),
   counted = countedReadings(call, predictions),
 ): GapsOutput {

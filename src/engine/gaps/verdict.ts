@@ -1,7 +1,7 @@
 import type { Verdict } from "./gaps-output";
 
 /** A verdict is passed when its chance is at least this. */
-const SURE = 0.9;
+const MIN_PROBABILITY = 0.9;
 
 /**
  * Verdict on a gap.
@@ -18,7 +18,7 @@ export function verdictOf({
   tolerance: number;
   chanceOff: number;
 }): Verdict {
-  if (chanceOff >= SURE) return "off";
-  if (1 - chanceOff >= SURE) return "holds";
+  if (chanceOff >= MIN_PROBABILITY) return "off";
+  if (1 - chanceOff >= MIN_PROBABILITY) return "holds";
   return Math.abs(gap) > tolerance ? "leaning" : "unsettled";
 }

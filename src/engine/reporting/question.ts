@@ -1,4 +1,4 @@
-import type { Slip } from "../gaps";
+import type { EntryError } from "../gaps";
 import type { FieldSentence } from "./report-context";
 
 /** Something hard to believe, asked at entry. It keeps nobody from sending. */
@@ -6,5 +6,5 @@ export interface ReadingQuestion extends FieldSentence {
   /** Where her answer goes: `yes` there, that it is right, silences the question. */
   readonly keptField: string;
   /** The slip it looks like; `four-inches`: a gauge over 4 in called 10 cm; null where none is likely. */
-  readonly slip: Slip | "four-inches" | null;
+  readonly slip: EntryError | "four-inches" | null;
 }

@@ -1,4 +1,4 @@
-import { neighbourSizeSuspect, readingSuspects, scoredReadings, swatchSuspects, type Slip } from "../gaps";
+import { neighbourSizeOutlier, readingOutliers, scoredReadings, swatchOutliers, type EntryError } from "../gaps";
 import { missingGrading, ownValue, type Tester } from "../pattern";
 import { indexPattern, type PatternIndex } from "../prediction";
 import { fieldOf } from "./fields";
@@ -22,7 +22,7 @@ export function readingQuestions(read: ReadReport, context: ReportContext): Read
   if (missingGrading(context.pattern).length > 0) return [];
   const index = indexPattern(context.pattern);
   const tester = answeredTester(read);
-  const suspects = swatchSuspects(index.fabrics, tester);
+  const suspects = swatchOutliers(index.fabrics, tester);
   const aside = new Set(suspects.filter(({ suspect }) => suspect.setAside).map(({ at }) => at));
   const settled: Tester = {
     ...tester,
@@ -56,8 +56,8 @@ interface Asking {
 
 function questionsOfReadings(read: ReadReport, { index, tester, context }: Asking): ReadingQuestion[] {
   const expected = new Map(scoredReadings(index, tester).map(({ at, expectation }) => [at, expectation.cm]));
-  const suspects = readingSuspects(index, tester, new Map());
-  const neighbour = suspects.length > 0 ? undefined : neighbourSizeSuspect(index, tester);
+  const suspects = readingOutliers(index, tester, new Map());
+  const neighbour = suspects.length > 0 ? undefined : neighbourSizeOutlier(index, tester);
   const at = tester.readings.findIndex(
     ({ measurement, cm }) => measurement === neighbour?.id && cm === neighbour.value,
   );
@@ -79,7 +79,7 @@ function questionsOfReadings(read: ReadReport, { index, tester, context }: Askin
   });
 }
 
-function readingWords(slip: Slip | null, expected: string): string {
+function readingWords(slip: EntryError | null, expected: string): string {
   switch (slip) {
     case "half-girth":
       return `That is half of what we would expect here (about ${expected}): was it laid flat and not doubled?`;

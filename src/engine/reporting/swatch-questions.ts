@@ -1,4 +1,4 @@
-import type { swatchSuspects, Slip } from "../gaps";
+import type { swatchOutliers, EntryError } from "../gaps";
 import { ownValue, type Fabric, type Swatch } from "../pattern";
 import { statedGauge, swatchGauge } from "../prediction";
 import { fieldOf, type SwatchPart } from "./fields";
@@ -7,7 +7,7 @@ import type { ReadingQuestion } from "./question";
 import type { ReadReport, ReportContext } from "./report-context";
 
 interface AskingSwatches {
-  readonly suspects: ReturnType<typeof swatchSuspects>;
+  readonly suspects: ReturnType<typeof swatchOutliers>;
   readonly context: ReportContext;
 }
 
@@ -37,7 +37,7 @@ export function swatchQuestions(read: ReadReport, { suspects, context }: AskingS
 }
 
 /** Where the slips of a swatch are mended. */
-const SLIPPED: Partial<Record<Slip, SwatchPart>> = {
+const SLIPPED: Partial<Record<EntryError, SwatchPart>> = {
   "stitches-for-rows": "stitches",
   "inches-as-cm": "across",
   "cm-as-inches": "across",
@@ -63,7 +63,7 @@ function statedWords({ acrossCm, alongCm }: Swatch, fabric: Fabric): string {
   return `${tenth(stitchesPerCm * acrossCm)} stitches and ${tenth(rowsPerCm * alongCm)} rows`;
 }
 
-function swatchWords(slip: Slip | null, stated: string): string {
+function swatchWords(slip: EntryError | null, stated: string): string {
   const expected = `over this width and height the pattern has ${stated}`;
   switch (slip) {
     case "stitches-for-rows":

@@ -1,4 +1,4 @@
-import { countedReadings, gapsOfScreened, predictTesters, settleCall, type GapsOutput } from "../gaps";
+import { countedReadings, gapsOfScreened, predictTesters, screenOutliers, type GapsOutput } from "../gaps";
 import type { CallDocument } from "../pattern";
 import type { CallResults } from "./call-results-schema";
 import type { TesterResults } from "./tester-results-schema";
@@ -26,7 +26,7 @@ export function analyseCall(call: CallDocument): CallResults {
 }
 
 function resultsOf({ usable: call, predictions, leftOut }: UsableCall): CallResults {
-  const screened = settleCall(call);
+  const screened = screenOutliers(call);
   const screenedPredictions = predictTesters(screened.call, predictions);
   const counted = countedReadings(screened.call, screenedPredictions);
   const output = gapsOfScreened(screened, screenedPredictions, counted);

@@ -1,4 +1,4 @@
-import type { Suspect } from "../gaps";
+import type { Outlier } from "../gaps";
 import type { Tester } from "../pattern";
 import type { FlaggedItem } from "./call-results-schema";
 
@@ -18,7 +18,7 @@ const PARTS = { swatches: "swatch", readings: "reading", yarn: "yarn" } as const
  * @param suspects of `gaps`.
  * @returns those that do not count first, in each group tester by tester in the call's order.
  */
-export function flaggedItems(testers: readonly Tester[], suspects: readonly Suspect[]): FlaggedItem[] {
+export function flaggedItems(testers: readonly Tester[], suspects: readonly Outlier[]): FlaggedItem[] {
   const items = testers.flatMap((tester) =>
     (["readings", "swatches", "yarn"] as const).flatMap((part) =>
       tester[part].flatMap((_item, position) => flaggedItem(tester, { part, position }, suspects) ?? []),
@@ -27,7 +27,7 @@ export function flaggedItems(testers: readonly Tester[], suspects: readonly Susp
   return items.toSorted((left, right) => Number(left.counts) - Number(right.counts));
 }
 
-function flaggedItem(tester: Tester, at: ItemAddress, suspects: readonly Suspect[]): FlaggedItem | null {
+function flaggedItem(tester: Tester, at: ItemAddress, suspects: readonly Outlier[]): FlaggedItem | null {
   const item = itemAt(tester, at);
   if (item === null) return null;
   const suspect = suspectAt(suspects, tester, at);
@@ -40,7 +40,7 @@ function flaggedItem(tester: Tester, at: ItemAddress, suspects: readonly Suspect
 }
 
 /** What the engine flags of an item, null where nothing. */
-export function suspectAt(suspects: readonly Suspect[], tester: Tester, at: ItemAddress): Suspect | null {
+export function suspectAt(suspects: readonly Outlier[], tester: Tester, at: ItemAddress): Outlier | null {
   const item = itemAt(tester, at);
   const found = suspects.find(
     (suspect) =>

@@ -1,4 +1,4 @@
-import { causeCandidates, type CountedReading, type GapsOutput, type SettledCall, type Step } from "../gaps";
+import { causeCandidates, type CountedReading, type GapsOutput, type ScreenedCall, type Step } from "../gaps";
 import type { CallDocument } from "../pattern";
 import { chooseSwatch } from "../prediction";
 import type { MethodResults } from "./call-results-schema";
@@ -6,7 +6,7 @@ import type { TesterResults } from "./tester-results-schema";
 import { groupBy } from "./group-by";
 
 interface Analysed {
-  readonly screened: SettledCall["call"];
+  readonly screened: ScreenedCall["call"];
   readonly output: GapsOutput;
   readonly counted: readonly CountedReading[];
   readonly testers: readonly TesterResults[];

@@ -1,4 +1,4 @@
-import { movedCells, type Cause, type CauseInput } from "../gaps";
+import { cellSensitivities, type Cause, type CauseInput } from "../gaps";
 import { solvedCounts } from "../grading";
 import { gradingWarnings, type PatternDocument } from "../pattern";
 import { adjustInput } from "../revision";
@@ -7,11 +7,13 @@ import type { NamedCause } from "./call-results-schema";
 /** Causes of `gaps` with what a designer needs to know before they accept one; in the same order. */
 export function namedCauses(pattern: PatternDocument, causes: readonly Cause[]): NamedCause[] {
   const inputs = causes.flatMap((cause): CauseInput[] => [cause, ...cause.rivals]);
-  const moves = new Map(movedCells(pattern, inputs).map((movesCm, at) => [inputs[at], movesCm ?? []]));
-  const solvable = (input: CauseInput) => solvableMeasurements(pattern, moves.get(input) ?? []);
+  const sensitivities = new Map(
+    cellSensitivities(pattern, inputs).map((perUnitCm, at) => [inputs[at], perUnitCm ?? []]),
+  );
+  const solvable = (input: CauseInput) => solvableMeasurements(pattern, sensitivities.get(input) ?? []);
   return causes.map((cause) => ({
     ...cause,
-    movesCm: [...(moves.get(cause) ?? [])],
+    movesCm: [...(sensitivities.get(cause) ?? [])],
     solvable: solvable(cause),
     breaks: cause.kind === "count" ? brokenByWorked(pattern, cause) : null,
     rivals: cause.rivals.map((rival) => ({ ...rival, solvable: solvable(rival) })),
@@ -19,12 +21,12 @@ export function namedCauses(pattern: PatternDocument, causes: readonly Cause[]):
 }
 
 /** Measurements with a target that the counts can be solved for again, of those that an input moves. */
-function solvableMeasurements({ measurements }: PatternDocument, movesCm: readonly number[]): string[] {
+function solvableMeasurements({ measurements }: PatternDocument, sensitivitiesCm: readonly number[]): string[] {
   return measurements
     .filter(
       (measurement, at) =>
         solvedCounts(measurement).length > 0 &&
-        movesCm.some((move, cell) => cell % measurements.length === at && move !== 0),
+        sensitivitiesCm.some((value, cell) => cell % measurements.length === at && value !== 0),
     )
     .map(({ id }) => id);
 }

@@ -1,4 +1,4 @@
-import type { Step, Suspect, TesterFinding } from "../gaps";
+import type { Step, Outlier, TesterFinding } from "../gaps";
 import type { PatternDocument, Reading, Swatch, Tester } from "../pattern";
 import { chooseSwatch, swatchGauge, type Prediction } from "../prediction";
 import type { ComparedMeasurement, NotCounted, TesterResults } from "./tester-results-schema";
@@ -17,7 +17,7 @@ interface AnalysedTester {
   /** One a reading, in their order. */
   readonly steps: readonly Step[];
   /** Of this tester. */
-  readonly suspects: readonly Suspect[];
+  readonly suspects: readonly Outlier[];
 }
 
 /** One tester's swatches, readings and yarn, with what became of each. */
@@ -101,7 +101,7 @@ function readingResults({ reported, steps, suspects }: AnalysedTester): TesterRe
 }
 
 /** Changed on purpose comes first; then a person's decision, then the engine's, then the washing. */
-function whyNotCounted(tester: Tester, reading: Reading, suspect: Suspect | null): NotCounted | null {
+function whyNotCounted(tester: Tester, reading: Reading, suspect: Outlier | null): NotCounted | null {
   if (tester.changed?.includes(reading.measurement)) return "changed";
   if (reading.decision !== undefined) return reading.decision === "keep" ? null : "set-aside";
   if (suspect?.setAside) return "slip";

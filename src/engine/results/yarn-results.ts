@@ -1,4 +1,4 @@
-import type { Suspect } from "../gaps";
+import type { Outlier } from "../gaps";
 import type { CallDocument } from "../pattern";
 import { yarnNeeds } from "../yarn";
 import type { YarnResults } from "./call-results-schema";
@@ -12,7 +12,7 @@ import type { TesterResults } from "./tester-results-schema";
 export function yarnResults(
   call: CallDocument,
   testers: readonly TesterResults[],
-  suspects: readonly Suspect[],
+  suspects: readonly Outlier[],
 ): YarnResults {
   return yarnNeeds(call).yarns.map((need) => ({
     ...need,

@@ -1,4 +1,4 @@
-import { estimateTaken, settleCall, type TakenEstimate } from "../gaps";
+import { estimateInputs, screenOutliers, type InputEstimate } from "../gaps";
 import { countGroups, solveCounts, solvedCounts, type Clash } from "../grading";
 import type { Solver } from "../integer-program";
 import { ownValue, type CallDocument, type Fault, type PatternDocument } from "../pattern";
@@ -34,7 +34,7 @@ export interface AfterRevision {
 
 interface Amount {
   readonly taken: Taken;
-  readonly estimate: TakenEstimate;
+  readonly estimate: InputEstimate;
   /** In the input's own unit; a whole number of stitches or rows. */
   readonly amount: number;
 }
@@ -49,8 +49,8 @@ interface Amount {
  * @see design 4.9.
  */
 export function reviseCall({ call, take, slack = USUAL_SLACK }: ReviseRequest, solver: Solver): Revision {
-  const settled = settleCall(call).call;
-  const found = estimateTaken(settled, take);
+  const settled = screenOutliers(call).call;
+  const found = estimateInputs(settled, take);
   const unknown = found.estimates.flatMap((estimate, at) =>
     estimate === null
       ? [{ path: `take[${at}]`, says: "is no input of this pattern that the call's reports say anything of." }]
@@ -76,7 +76,7 @@ export function reviseCall({ call, take, slack = USUAL_SLACK }: ReviseRequest, s
   };
 }
 
-function amountOf(taken: Taken, estimate: TakenEstimate): Amount {
+function amountOf(taken: Taken, estimate: InputEstimate): Amount {
   return { taken, estimate, amount: taken.kind === "count" ? Math.round(estimate.amount) : estimate.amount };
 }
 
@@ -120,7 +120,9 @@ function movedCounts(pattern: PatternDocument, amounts: readonly Amount[]): Read
   const moved = amounts
     .filter(({ taken }) => taken.by === "input" && taken.kind !== "count")
     .flatMap(({ estimate }) =>
-      pattern.measurements.filter((_, p) => pattern.sizes.some((_size, s) => estimate.movesCm[s * count + p] !== 0)),
+      pattern.measurements.filter((_, p) =>
+        pattern.sizes.some((_size, s) => estimate.sensitivitiesCm[s * count + p] !== 0),
+      ),
     );
   return new Set(moved.flatMap(solvedCounts));
 }
@@ -144,7 +146,10 @@ function afterRevision(
   return pattern.sizes.flatMap((size, s) =>
     pattern.measurements.map((measurement, p) => {
       const cell = s * pattern.measurements.length + p;
-      const explained = amounts.reduce((sum, { estimate, amount }) => sum + amount * (estimate.movesCm[cell] ?? 0), 0);
+      const explained = amounts.reduce(
+        (sum, { estimate, amount }) => sum + amount * (estimate.sensitivitiesCm[cell] ?? 0),
+        0,
+      );
       const gapCm = (gaps[cell] ?? 0) - explained;
       const predictedCm = measure(index, measurement, patternWorking(index, size.id)).cm;
       return { size: size.id, measurement: measurement.id, expectedCm: predictedCm + gapCm, gapCm };

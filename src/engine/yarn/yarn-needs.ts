@@ -5,8 +5,8 @@ import { fitYarnRatios, type YarnRatios } from "./fit-yarn-ratios";
 import { patternUse, stitchSizeM, yarnUses, type FabricUse, type YarnUse } from "./yarn-use";
 
 /** Nine makers in ten have enough. */
-const ENOUGH = 0.9;
-const USUAL_ROUNDING_M = 10;
+const COVERAGE = 0.9;
+const DEFAULT_ROUNDING_M = 10;
 
 export interface YarnNeed {
   readonly yarn: string;
@@ -35,7 +35,7 @@ export interface SizeNeed {
  * @returns yarns and sizes in the pattern's order; nulls where nobody reported of the yarn or no piece takes it.
  * @see design 4.8.
  */
-export function yarnNeeds(call: CallDocument, roundToM = USUAL_ROUNDING_M): { readonly yarns: readonly YarnNeed[] } {
+export function yarnNeeds(call: CallDocument, roundToM = DEFAULT_ROUNDING_M): { readonly yarns: readonly YarnNeed[] } {
   const index = indexPattern(call.pattern);
   const uses = call.testers.flatMap((tester) => yarnUses(index, tester));
   return {
@@ -89,7 +89,7 @@ function sizeNeed(given: {
     0,
   );
   const sd = Math.hypot(ratios.spread * expectedMetres, ratios.standardErrorOf(used));
-  const upperMetres = expectedMetres + studentTQuantile(ENOUGH, ratios.degreesOfFreedom) * sd;
+  const upperMetres = expectedMetres + studentTQuantile(COVERAGE, ratios.degreesOfFreedom) * sd;
   return {
     size,
     stitches,

@@ -1,6 +1,6 @@
 import { describe, expect, it } from "vitest";
 import { gaps, testersNeeded, type CauseInput } from "@/engine/gaps";
-import { causeMoves } from "@/engine/gaps/causes/cause-moves";
+import { inputSensitivities } from "@/engine/gaps/causes/input-sensitivities";
 import { indexPattern, measure, patternWorking } from "@/engine/prediction";
 import type { PatternDocument } from "@/engine/pattern";
 import { adjustInput } from "@/engine/revision";
@@ -38,10 +38,12 @@ describe("what each input moves", () => {
     // By differences: a count by one stitch, everything else by a thousandth of its unit.
     const before = lengths(pattern);
     let checked = 0;
-    for (const { input, movesCm } of causeMoves(pattern)) {
+    for (const { input, sensitivitiesCm } of inputSensitivities(pattern)) {
       const step = input.kind === "count" ? 1 : 1e-3;
       const after = lengths(adjustInput(pattern, input, step, "little"));
-      movesCm.forEach((move, cell) => expect(((after[cell] ?? 0) - (before[cell] ?? 0)) / step).toBeCloseTo(move, 6));
+      sensitivitiesCm.forEach((move, cell) =>
+        expect(((after[cell] ?? 0) - (before[cell] ?? 0)) / step).toBeCloseTo(move, 6),
+      );
       checked += 1;
     }
     expect(checked).toBeGreaterThan(60);

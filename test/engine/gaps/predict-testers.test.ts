@@ -1,6 +1,6 @@
 import { describe, expect, it } from "vitest";
 import { plantedCall } from "@/engine/calibration";
-import { predictTesters, settleCall } from "@/engine/gaps";
+import { predictTesters, screenOutliers } from "@/engine/gaps";
 import { knittedPullover } from "@/engine/simulation";
 
 const { call } = plantedCall({ pattern: knittedPullover(), design: "3 a size", fault: "cause", slips: 0.1, seed: 7 });
@@ -33,7 +33,7 @@ describe("predictions of a call that has been screened", () => {
       return [tester.id, { tester, prediction }];
     }),
   );
-  const screened = settleCall(slipped).call;
+  const screened = screenOutliers(slipped).call;
   const taken = predictTesters(screened, known);
 
   it("are the same whether or not some were made before", () => {

@@ -1,6 +1,6 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
-import { gaps, settleCall } from "@/engine/gaps";
+import { gaps, screenOutliers } from "@/engine/gaps";
 import {
   callFaults,
   callSchema,
@@ -142,7 +142,7 @@ describe("whatever call is taken", () => {
         taken += 1;
         const { document } = parsed;
         expect(notFinite(gaps(document), "gaps")).toEqual([]);
-        expect(notFinite(yarnNeeds(settleCall(document).call), "yarn")).toEqual([]);
+        expect(notFinite(yarnNeeds(screenOutliers(document).call), "yarn")).toEqual([]);
         for (const tester of document.testers)
           expect(notFinite(predict({ pattern: document.pattern, size: tester.size, tester }), "predict")).toEqual([]);
       }),

@@ -1,6 +1,6 @@
 import { describe, expect, it } from "vitest";
 import { plantedCall } from "@/engine/calibration";
-import { gaps, settleCall } from "@/engine/gaps";
+import { gaps, screenOutliers } from "@/engine/gaps";
 import { crochetedCardigan, knittedPullover } from "@/engine/simulation";
 import { yarnNeeds } from "@/engine/yarn";
 
@@ -59,7 +59,7 @@ describe("yarn by size", { timeout: 120_000 }, () => {
     const suspect = gaps(ounces()).suspects.find(({ what }) => what === "yarn");
     expect(suspect).toMatchObject({ id: "main", slip: "ounces-as-grams", setAside: true });
     expect(suspect?.wouldBe).toBeCloseTo(cardigan.testers[4]?.yarn[0]?.grams ?? Number.NaN, 6);
-    expect(yarnNeeds(settleCall(ounces()).call).yarns[0]?.ratio).toBeCloseTo(
+    expect(yarnNeeds(screenOutliers(ounces()).call).yarns[0]?.ratio).toBeCloseTo(
       yarnNeeds({ ...cardigan, testers: cardigan.testers.filter((_, at) => at !== 4) }).yarns[0]?.ratio ?? 0,
       9,
     );

@@ -5,11 +5,11 @@ export interface Candidate {
   readonly input: CauseInput;
   readonly unit: Cause["unit"];
   /** By how many tolerances each cell moves for one unit of it: size s, measurement p at `s * measurements + p`. */
-  readonly moves: Float64Array;
+  readonly sensitivities: Float64Array;
   /** Standard deviation expected of its error: what moves its most affected measurement by 1½ tolerances. */
   readonly priorSd: number;
   /** How many candidates of its kind there are. */
-  readonly ofItsKind: number;
+  readonly candidatesOfKind: number;
 }
 
 /** True where both name the same input. */

@@ -15,15 +15,15 @@ export function fitGapSurface(given: {
   readonly pattern: PatternDocument;
   readonly readings: Readings;
   readonly causes: readonly Candidate[];
-  readonly near?: VarianceFit;
-  readonly free?: readonly number[];
+  readonly warmStart?: VarianceFit;
+  readonly fittedSds?: readonly number[];
 }): VarianceFit {
   return fitVarianceComponents({
     readings: given.readings,
     surface: gapSurface(given.pattern, given.causes),
-    start: given.near?.sds ?? START_SDS,
-    gathered: given.near?.solution.information,
+    start: given.warmStart?.sds ?? START_SDS,
+    gathered: given.warmStart?.solution.information,
     priors: GAP_PRIORS,
-    free: given.free,
+    free: given.fittedSds,
   });
 }

@@ -12,12 +12,12 @@ import {
 } from "../../prediction";
 import type { Block, BlockEffect, Readings } from "../../variance-components";
 import { isCounted } from "../counted-readings";
-import { swatchDoubt } from "../suspects/swatch-doubt";
-import { GAP_SD } from "./gap-sds";
+import { extraSwatchUncertainty } from "../outliers/extra-swatch-uncertainty";
+import { SD_INDEX } from "./gap-sds";
 import { gaugeSpread } from "./gauge-spread";
 
 /** No reading is more exact than this share of its tolerance: else readings that a model fits exactly have no likeliest error. */
-const LEAST_READING_SD = 0.01;
+const MIN_READING_SD = 0.01;
 
 /** One measurement of one tester: how far the mean of her counted readings lies beyond what her gauge explains. */
 export interface TesterGap {
@@ -64,7 +64,7 @@ export function gapReadings(call: CallDocument): {
     cells: call.pattern.measurements.length,
     blocks: testers.filter((tester) => tester.size === size).map(({ block }) => block),
   }));
-  return { testers, readings: { groups, residualSd: GAP_SD.residual } };
+  return { testers, readings: { groups, residualSd: SD_INDEX.residual } };
 }
 
 function testerGaps(index: PatternIndex, measurements: ReadonlyMap<string, number>, tester: Tester): TesterGap[] {
@@ -100,7 +100,7 @@ function testerBlock(index: PatternIndex, { tester, gaps, spreads }: BlockParts)
   return {
     values: Float64Array.from(gaps, ({ gapCm, toleranceCm }) => gapCm / toleranceCm),
     cells: Int32Array.from(gaps, ({ measurement }) => measurement),
-    knownVariances: new Float64Array(gaps.length).fill(LEAST_READING_SD ** 2),
+    knownVariances: new Float64Array(gaps.length).fill(MIN_READING_SD ** 2),
     effects: [
       ...directionEffects(
         gaps,
@@ -124,8 +124,8 @@ function gaugeUncertaintyOf(
   const swatch = chooseSwatch(tester.swatches, fabric.id);
   if (swatch === undefined) return spreads.get(fabric.id) ?? { stitches: 0, rows: 0 };
   const read = swatchUncertainty(swatch);
-  const doubt = swatchDoubt(swatch, statedGauge(fabric));
-  return { stitches: Math.hypot(read.stitches, doubt.stitches), rows: Math.hypot(read.rows, doubt.rows) };
+  const extra = extraSwatchUncertainty(swatch, statedGauge(fabric));
+  return { stitches: Math.hypot(read.stitches, extra.stitches), rows: Math.hypot(read.rows, extra.rows) };
 }
 
 /** Drift in one direction, and the swatches' own errors by fabric; one effect for both where one fabric is all there is. */
@@ -144,7 +144,7 @@ export function directionEffects(
       sd: null,
     }))
     .filter(({ weights }) => weights.some((weight) => weight !== 0));
-  const drift = direction === "acrossCm" ? GAP_SD.driftAcross : GAP_SD.driftAlong;
+  const drift = direction === "acrossCm" ? SD_INDEX.driftAcross : SD_INDEX.driftAlong;
   const [first] = byFabric;
   if (first === undefined) return [];
   if (byFabric.length === 1) return [{ ...first, sd: drift }];

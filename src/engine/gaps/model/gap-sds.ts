@@ -1,10 +1,10 @@
 import type { SdPrior } from "../../variance-components";
 
 /** Where each standard deviation of the gap model stands in the list that is fitted. */
-export const GAP_SD = { offset: 0, step: 1, cell: 2, driftAcross: 3, driftAlong: 4, residual: 5 } as const;
+export const SD_INDEX = { offset: 0, step: 1, cell: 2, driftAcross: 3, driftAlong: 4, residual: 5 } as const;
 
 /** The pattern's own three, which causes change most. */
-export const PATTERN_SDS: readonly number[] = [GAP_SD.offset, GAP_SD.step, GAP_SD.cell];
+export const PATTERN_SDS: readonly number[] = [SD_INDEX.offset, SD_INDEX.step, SD_INDEX.cell];
 
 /**
  * What is expected of the standard deviations before a call: pattern and residual in tolerances, drifts as fractions

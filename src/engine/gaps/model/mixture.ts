@@ -8,9 +8,9 @@ export interface MixturePart {
 }
 
 /** Enough steps to bring any bracket down to the last digits by halving alone. */
-const MOST_STEPS = 60;
+const MAX_STEPS = 60;
 /** A step this small beside the spread changes no digit that is shown. */
-const LEAST_STEP = 1e-13;
+const MIN_STEP = 1e-13;
 
 /** Chance that the value is at most `bound`. Weights add up to 1. */
 export function mixtureChance(parts: readonly MixturePart[], bound: number): number {
@@ -32,15 +32,15 @@ export function mixtureQuantile(parts: readonly MixturePart[], chance: number, s
     low = Math.min(low, mean + standardQuantile * sd);
     high = Math.max(high, mean + standardQuantile * sd);
   }
-  const least = LEAST_STEP * (high - low);
+  const tolerance = MIN_STEP * (high - low);
   let value = (low + high) / 2;
-  for (let step = 0; step < MOST_STEPS && high - low > least; step += 1) {
+  for (let step = 0; step < MAX_STEPS && high - low > tolerance; step += 1) {
     const excess = mixtureChance(parts, value) - chance;
     if (excess < 0) low = value;
     else high = value;
     const newton = value - excess / mixtureDensity(parts, value);
     const next = newton > low && newton < high ? newton : (low + high) / 2;
-    if (Math.abs(next - value) <= least) return next;
+    if (Math.abs(next - value) <= tolerance) return next;
     value = next;
   }
   return value;

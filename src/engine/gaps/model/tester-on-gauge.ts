@@ -9,7 +9,7 @@ import {
 } from "../../prediction";
 import { gatherInformation, type Block } from "../../variance-components";
 import { directionEffects, type TesterGap } from "./gap-readings";
-import { GAP_SD } from "./gap-sds";
+import { SD_INDEX } from "./gap-sds";
 
 const SWATCH_CM = 10;
 
@@ -22,7 +22,7 @@ const SWATCH_CM = 10;
  */
 export function testerInformation(pattern: PatternDocument, size: Size, sds: Float64Array): Float64Array {
   const block = blockOnGauge(indexPattern(pattern), size);
-  const readings = { groups: [{ cells: pattern.measurements.length, blocks: [block] }], residualSd: GAP_SD.residual };
+  const readings = { groups: [{ cells: pattern.measurements.length, blocks: [block] }], residualSd: SD_INDEX.residual };
   return gatherInformation(readings, sds).groups[0]?.precision ?? new Float64Array();
 }
 

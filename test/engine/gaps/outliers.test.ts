@@ -1,6 +1,6 @@
 import { describe, expect, it } from "vitest";
 import { plantedCall } from "@/engine/calibration";
-import { gaps, type Suspect } from "@/engine/gaps";
+import { gaps, type Outlier } from "@/engine/gaps";
 import { gradedCounts, type CallDocument, type Decision, type Tester } from "@/engine/pattern";
 import { indexPattern, patternWorking } from "@/engine/prediction";
 import { crochetedCardigan } from "@/engine/simulation";
@@ -28,7 +28,7 @@ function withReading(measurement: string, change: (cm: number) => number, decisi
   }));
 }
 
-function herSuspects(call: CallDocument): readonly Suspect[] {
+function herSuspects(call: CallDocument): readonly Outlier[] {
   return gaps(call).suspects.filter(({ tester }) => tester === HER);
 }
 

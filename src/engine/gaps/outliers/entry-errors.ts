@@ -1,19 +1,19 @@
 import { CM_PER_INCH } from "../../units";
-import type { Slip } from "../gaps-output";
+import type { EntryError } from "../gaps-output";
 
 /** Beyond this score a value is suspect (design 4.7). */
-export const SUSPECT_SCORE = 4;
+export const OUTLIER_SCORE = 4;
 /** A slip explains a value that it brings within this score (design 4.7). */
 export const PLAUSIBLE_SCORE = 2;
 
 /** A slip of the pen and the value that was meant. */
-export interface Mended {
-  readonly slip: Slip;
+export interface CorrectedValue {
+  readonly slip: EntryError;
   readonly wouldBe: number;
 }
 
 /** What a length may have been meant to be. A girth may have been laid flat and not doubled, or doubled twice. */
-export function mendedLengths(cm: number, { girth }: { girth: boolean }): Mended[] {
+export function possibleLengths(cm: number, { girth }: { girth: boolean }): CorrectedValue[] {
   return [
     { slip: "inches-as-cm", wouldBe: cm * CM_PER_INCH },
     { slip: "cm-as-inches", wouldBe: cm / CM_PER_INCH },
@@ -29,11 +29,11 @@ export function mendedLengths(cm: number, { girth }: { girth: boolean }): Mended
 }
 
 /** The mending that comes nearest to what is expected, where one comes near enough. */
-export function bestMended<Item extends Mended>(
-  mended: readonly Item[],
+export function bestCorrection<Item extends CorrectedValue>(
+  corrections: readonly Item[],
   scoreOf: (item: Item) => number,
 ): Item | undefined {
-  const [best] = mended
+  const [best] = corrections
     .map((item) => ({ item, score: Math.abs(scoreOf(item)) }))
     .filter(({ score }) => score <= PLAUSIBLE_SCORE)
     .toSorted((left, right) => left.score - right.score);

@@ -7,12 +7,12 @@ import { totalSizeM, yarnUses } from "./yarn-use";
 const GRAMS_PER_OUNCE = 28.349523125;
 /** Relative sd of one tester's metres about the call's, wide (common practice, no source). */
 const SPREAD = 0.12;
-const FAR = 4;
-const NEAR = 2;
-const LEAST_TESTERS = 3;
+const OUTLIER_SCORE = 4;
+const PLAUSIBLE_SCORE = 2;
+const MIN_TESTERS = 3;
 
 /** A weight far from what the call's other testers used. */
-export interface YarnSlip {
+export interface YarnEntryError {
   readonly tester: string;
   readonly yarn: string;
   readonly slip: "ounces-as-grams" | "decimal" | null;
@@ -25,27 +25,32 @@ export interface YarnSlip {
  *
  * @see design 4.7 and 4.8.
  */
-export function yarnSlips(call: CallDocument): YarnSlip[] {
+export function yarnEntryErrors(call: CallDocument): YarnEntryError[] {
   const index = indexPattern(call.pattern);
   const uses = call.testers.flatMap((tester) => yarnUses(index, tester));
   return call.pattern.yarns.flatMap(({ id }) => {
     const ofYarn = uses
       .filter(({ yarn }) => yarn === id)
       .map((use) => ({ ...use, logRatio: Math.log(use.metres / totalSizeM(use.fabrics)) }));
-    if (ofYarn.length < LEAST_TESTERS) return [];
+    if (ofYarn.length < MIN_TESTERS) return [];
     const middle = median(ofYarn.map(({ logRatio }) => logRatio));
     return ofYarn.flatMap(({ tester, yarn, logRatio }) => {
-      const far = logRatio - middle;
-      return Math.abs(far) > FAR * SPREAD ? [{ tester, yarn, ...slipOf(far) }] : [];
+      const deviation = logRatio - middle;
+      return Math.abs(deviation) > OUTLIER_SCORE * SPREAD ? [{ tester, yarn, ...likelyError(deviation) }] : [];
     });
   });
 }
 
-function slipOf(far: number): Pick<YarnSlip, "slip" | "times"> {
+function likelyError(far: number): Pick<YarnEntryError, "slip" | "times"> {
   const possible = [
     { slip: "ounces-as-grams" as const, times: GRAMS_PER_OUNCE },
     { slip: "decimal" as const, times: 10 },
     { slip: "decimal" as const, times: 1 / 10 },
   ];
-  return possible.find(({ times }) => Math.abs(far + Math.log(times)) <= NEAR * SPREAD) ?? { slip: null, times: null };
+  return (
+    possible.find(({ times }) => Math.abs(far + Math.log(times)) <= PLAUSIBLE_SCORE * SPREAD) ?? {
+      slip: null,
+      times: null,
+    }
+  );
 }

@@ -1,18 +1,18 @@
 import type { Fabric, Swatch, Tester } from "../../pattern";
 import { statedGauge, swatchGauge, type Gauge } from "../../prediction";
 import { CM_PER_INCH } from "../../units";
-import type { Slip, Suspect } from "../gaps-output";
-import { PLAUSIBLE_SCORE, SUSPECT_SCORE } from "./slips";
-import { gaugeScore } from "./swatch-doubt";
+import type { EntryError, Outlier } from "../gaps-output";
+import { PLAUSIBLE_SCORE, OUTLIER_SCORE } from "../outliers/entry-errors";
+import { gaugeScore } from "../outliers/extra-swatch-uncertainty";
 
 /** A suspect swatch, with where it stands among her swatches. */
-export interface SwatchSuspect {
+export interface SwatchOutlier {
   readonly at: number;
-  readonly suspect: Suspect;
+  readonly suspect: Outlier;
 }
 
-interface SwatchSlip {
-  readonly slip: Slip;
+interface SwatchError {
+  readonly slip: EntryError;
   readonly value: number;
   readonly wouldBe: number;
   readonly gauge: Gauge;
@@ -25,14 +25,14 @@ interface SwatchSlip {
  *
  * @see design 4.7.
  */
-export function swatchSuspects(fabrics: ReadonlyMap<string, Fabric>, tester: Tester): SwatchSuspect[] {
+export function swatchOutliers(fabrics: ReadonlyMap<string, Fabric>, tester: Tester): SwatchOutlier[] {
   return tester.swatches.flatMap((swatch, at) => {
     const fabric = fabrics.get(swatch.fabric);
     if (fabric === undefined) return [];
     const stated = statedGauge(fabric);
-    const isFar = score(swatchGauge(swatch), stated) > SUSPECT_SCORE;
+    const isFar = score(swatchGauge(swatch), stated) > OUTLIER_SCORE;
     if (!isFar && swatch.decision !== "set-aside") return [];
-    const slip = isFar ? likelySlip(swatch, stated) : undefined;
+    const slip = isFar ? likelyError(swatch, stated) : undefined;
     const isSetAside = slip !== undefined && slip.slip !== "ridges-as-rows";
     return [
       {
@@ -56,17 +56,17 @@ function score(gauge: Gauge, stated: Gauge): number {
   return Math.max(gaugeScore(gauge.stitchesPerCm, stated.stitchesPerCm), gaugeScore(gauge.rowsPerCm, stated.rowsPerCm));
 }
 
-function likelySlip(swatch: Swatch, stated: Gauge): SwatchSlip | undefined {
-  const [best] = possibleSlips(swatch)
+function likelyError(swatch: Swatch, stated: Gauge): SwatchError | undefined {
+  const [best] = possibleErrors(swatch)
     .map((slip) => ({ slip, score: score(slip.gauge, stated) }))
     .filter(({ score: left }) => left <= PLAUSIBLE_SCORE)
     .toSorted((left, right) => left.score - right.score);
   return best?.slip;
 }
 
-function possibleSlips(swatch: Swatch): SwatchSlip[] {
+function possibleErrors(swatch: Swatch): SwatchError[] {
   const { stitches, rows, acrossCm, alongCm } = swatch;
-  const widened = (slip: Slip, times: number): SwatchSlip => ({
+  const widened = (slip: EntryError, times: number): SwatchError => ({
     slip,
     value: acrossCm,
     wouldBe: acrossCm * times,

@@ -1,7 +1,7 @@
 import type { PatternDocument } from "../../pattern";
 import type { CauseInput } from "../gaps-output";
 import { sameInput } from "./candidate";
-import { causeMoves } from "./cause-moves";
+import { inputSensitivities } from "./input-sensitivities";
 
 /**
  * How each cell moves where some inputs are wrong.
@@ -11,10 +11,13 @@ import { causeMoves } from "./cause-moves";
  *   pattern has no such input or it moves nothing.
  * @see design 4.6, J = ∂measurement/∂input.
  */
-export function movedCells(pattern: PatternDocument, inputs: readonly CauseInput[]): (readonly number[] | null)[] {
-  const all = causeMoves(pattern);
+export function cellSensitivities(
+  pattern: PatternDocument,
+  inputs: readonly CauseInput[],
+): (readonly number[] | null)[] {
+  const all = inputSensitivities(pattern);
   return inputs.map(({ kind, id, fabric, direction, size }) => {
     const found = all.find(({ input }) => sameInput(input, { kind, id, fabric, direction, size }));
-    return found === undefined ? null : [...found.movesCm];
+    return found === undefined ? null : [...found.sensitivitiesCm];
   });
 }

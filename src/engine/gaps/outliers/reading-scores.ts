@@ -11,7 +11,7 @@ import {
   type Split,
 } from "../../prediction";
 import { isCompared } from "../counted-readings";
-import { swatchDoubt } from "./swatch-doubt";
+import { extraSwatchUncertainty } from "../outliers/extra-swatch-uncertainty";
 
 /** A reading beside what it should have come to, before any fit. */
 export interface ScoredReading {
@@ -33,7 +33,7 @@ const READING_SD = 0.55;
 const PATTERN_SD = 1;
 const DRIFT_SD = 0.03;
 /** A tester's gauge about the stated one in a fabric without her swatch (design 4.1). */
-const NO_SWATCH_SD = 0.05;
+const GAUGE_SD_WITHOUT_SWATCH = 0.05;
 
 /** Distance of a length from what is expected, in wide standard deviations. */
 export function scoreOf(cm: number, { cm: expected, sdCm }: Expectation): number {
@@ -72,10 +72,10 @@ export function expectationOf(
     toleranceCm ** 2 * (READING_SD ** 2 + PATTERN_SD ** 2) + DRIFT_SD ** 2 * (acrossCm ** 2 + alongCm ** 2);
   for (const [fabric, parts] of split.byFabric) {
     const swatch = chooseSwatch(tester.swatches, fabric);
-    const doubt = swatch
-      ? swatchDoubt(swatch, statedGauge(part(index.fabrics, fabric)))
-      : { stitches: NO_SWATCH_SD, rows: NO_SWATCH_SD };
-    variance += (doubt.stitches * parts.acrossCm) ** 2 + (doubt.rows * parts.alongCm) ** 2;
+    const extra = swatch
+      ? extraSwatchUncertainty(swatch, statedGauge(part(index.fabrics, fabric)))
+      : { stitches: GAUGE_SD_WITHOUT_SWATCH, rows: GAUGE_SD_WITHOUT_SWATCH };
+    variance += (extra.stitches * parts.acrossCm) ** 2 + (extra.rows * parts.alongCm) ** 2;
   }
   return { cm: split.cm, sdCm: Math.sqrt(variance) };
 }

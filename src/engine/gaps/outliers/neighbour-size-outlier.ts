@@ -1,12 +1,12 @@
 import type { Tester } from "../../pattern";
 import { measure, patternWorking, workedAtOwnGauge, type PatternIndex } from "../../prediction";
-import type { Suspect } from "../gaps-output";
-import { expectationOf, scoredReadings, scoreOf, type ScoredReading } from "./reading-scores";
+import type { Outlier } from "../gaps-output";
+import { expectationOf, scoredReadings, scoreOf, type ScoredReading } from "../outliers/reading-scores";
 
-const LEAST_READINGS = 3;
+const MIN_READINGS = 3;
 /** By how much the sum of squared scores must fall, and what is left a reading, for a neighbour's numbers to be told. */
-const LEAST_FALL = 16;
-const MOST_LEFT = 1;
+const MIN_REDUCTION = 16;
+const MAX_REMAINING = 1;
 
 /**
  * A tester all of whose readings fit the numbers of the size next to hers better than her own: told, never set aside.
@@ -15,17 +15,17 @@ const MOST_LEFT = 1;
  * @returns the reading furthest from her size's number, with what the neighbour's would be.
  * @see design 4.7.
  */
-export function neighbourSizeSuspect(index: PatternIndex, tester: Tester): Suspect | undefined {
+export function neighbourSizeOutlier(index: PatternIndex, tester: Tester): Outlier | undefined {
   const scored = scoredReadings(index, tester).filter(({ at }) => tester.readings[at]?.decision !== "set-aside");
-  if (scored.length < LEAST_READINGS) return undefined;
-  const own = sumOfSquares(scored);
-  if (own <= LEAST_FALL) return undefined;
+  if (scored.length < MIN_READINGS) return undefined;
+  const ownSum = sumOfSquares(scored);
+  if (ownSum <= MIN_REDUCTION) return undefined;
   const at = index.pattern.sizes.findIndex(({ id }) => id === tester.size);
   const neighbours = [index.pattern.sizes[at - 1], index.pattern.sizes[at + 1]].flatMap((size) => {
     if (size === undefined) return [];
     const other = scored.map((reading) => inSize(index, { tester, reading, size: size.id }));
     const sum = sumOfSquares(other);
-    return own - sum > LEAST_FALL && sum <= MOST_LEFT * scored.length ? [{ other, sum }] : [];
+    return ownSum - sum > MIN_REDUCTION && sum <= MAX_REMAINING * scored.length ? [{ other, sum }] : [];
   });
   const [best] = neighbours.toSorted((left, right) => left.sum - right.sum);
   const [furthest] = scored.toSorted((left, right) => Math.abs(score(right)) - Math.abs(score(left)));

@@ -1,7 +1,7 @@
 import { at, cholesky, solveLower, squareProduct } from "../../linear-algebra";
 
 /** More testers than this are not asked for (documents.md). */
-export const MOST_TESTERS_TO_SETTLE = 9;
+export const MAX_TESTERS_TO_SETTLE = 9;
 
 /**
  * Variances of a size's cells once more testers of that size have reported all measurements.
@@ -16,10 +16,10 @@ export function variancesWithMore(covariance: Float64Array, perTester: Float64Ar
   const cells = Math.round(Math.sqrt(covariance.length));
   const root = cholesky({ rows: cells, columns: cells, values: perTester });
   if (root === null) return [];
-  const carried = squareProduct(covariance, root.values, cells);
-  const inner = productOfTransposed(root.values, carried, cells);
-  const across = transposed(carried, cells);
-  return Array.from({ length: MOST_TESTERS_TO_SETTLE }, (_, more) =>
+  const covarianceRoot = squareProduct(covariance, root.values, cells);
+  const inner = productOfTransposed(root.values, covarianceRoot, cells);
+  const across = transposed(covarianceRoot, cells);
+  return Array.from({ length: MAX_TESTERS_TO_SETTLE }, (_, more) =>
     variancesAfter({ covariance, across, inner, cells, share: 1 / (more + 1) }),
   );
 }

@@ -1,6 +1,6 @@
 import type { Swatch } from "../../pattern";
 import { swatchGauge, type Gauge, type GaugeUncertainty } from "../../prediction";
-import { SUSPECT_SCORE } from "./slips";
+import { OUTLIER_SCORE } from "../outliers/entry-errors";
 
 /** Relative sd of a swatch's gauge about the stated one, wide: spread of testers and reading of the swatch (common practice, no source). */
 const GAUGE_SD = 0.07;
@@ -20,14 +20,14 @@ export function gaugeScore(perCm: number, statedPerCm: number): number {
  * @returns relative standard uncertainties, 0 where the gauge is near the stated one.
  * @see design 4.7.
  */
-export function swatchDoubt(swatch: Swatch, stated: Gauge): GaugeUncertainty {
-  const doubt = (perCm: number, statedPerCm: number) =>
-    swatch.decision === "keep" || gaugeScore(perCm, statedPerCm) <= SUSPECT_SCORE
+export function extraSwatchUncertainty(swatch: Swatch, stated: Gauge): GaugeUncertainty {
+  const excess = (perCm: number, statedPerCm: number) =>
+    swatch.decision === "keep" || gaugeScore(perCm, statedPerCm) <= OUTLIER_SCORE
       ? 0
       : Math.abs(perCm / statedPerCm - 1);
   const gauge = swatchGauge(swatch);
   return {
-    stitches: doubt(gauge.stitchesPerCm, stated.stitchesPerCm),
-    rows: doubt(gauge.rowsPerCm, stated.rowsPerCm),
+    stitches: excess(gauge.stitchesPerCm, stated.stitchesPerCm),
+    rows: excess(gauge.rowsPerCm, stated.rowsPerCm),
   };
 }

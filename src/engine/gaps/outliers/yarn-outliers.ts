@@ -1,11 +1,11 @@
 import type { CallDocument, Tester } from "../../pattern";
-import { yarnSlips } from "../../yarn";
-import type { Suspect } from "../gaps-output";
+import { yarnEntryErrors } from "../../yarn";
+import type { Outlier } from "../gaps-output";
 
 /** A suspect weight, with where it stands among her yarns. */
-export interface YarnSuspect {
+export interface YarnOutlier {
   readonly at: number;
-  readonly suspect: Suspect;
+  readonly suspect: Outlier;
 }
 
 /**
@@ -15,8 +15,8 @@ export interface YarnSuspect {
  * @returns by tester id.
  * @see design 4.7.
  */
-export function yarnSuspects(call: CallDocument): (tester: Tester) => YarnSuspect[] {
-  const slips = new Map(yarnSlips(call).map((slip) => [`${slip.tester} ${slip.yarn}`, slip]));
+export function yarnOutliers(call: CallDocument): (tester: Tester) => YarnOutlier[] {
+  const slips = new Map(yarnEntryErrors(call).map((slip) => [`${slip.tester} ${slip.yarn}`, slip]));
   return (tester) =>
     tester.yarn.flatMap(({ yarn, grams, decision }, at) => {
       const found = slips.get(`${tester.id} ${yarn}`);

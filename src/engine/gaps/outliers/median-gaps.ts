@@ -1,10 +1,10 @@
 import type { Tester } from "../../pattern";
 import type { PatternIndex } from "../../prediction";
 import { scoredReadings, scoreOf } from "./reading-scores";
-import { SUSPECT_SCORE } from "./slips";
+import { OUTLIER_SCORE } from "./entry-errors";
 
 /** Fewer readings than this say nothing of what is usual. */
-const LEAST_READINGS = 5;
+const MIN_READINGS = 5;
 
 /**
  * By how much the readings of each measurement usually lie beyond what they should have come to: the median of all sizes'
@@ -13,11 +13,11 @@ const LEAST_READINGS = 5;
  * @param testers with the swatches that do not count set aside.
  * @returns cm by measurement; a measurement with too few readings is left out.
  */
-export function usualGaps(index: PatternIndex, testers: readonly Tester[]): ReadonlyMap<string, number> {
+export function medianGaps(index: PatternIndex, testers: readonly Tester[]): ReadonlyMap<string, number> {
   const gaps = new Map<string, number[]>();
   for (const tester of testers) {
     for (const { measurement, cm, expectation } of scoredReadings(index, tester)) {
-      if (Math.abs(scoreOf(cm, expectation)) > SUSPECT_SCORE) continue;
+      if (Math.abs(scoreOf(cm, expectation)) > OUTLIER_SCORE) continue;
       const before = gaps.get(measurement);
       if (before) before.push(cm - expectation.cm);
       else gaps.set(measurement, [cm - expectation.cm]);
@@ -25,7 +25,7 @@ export function usualGaps(index: PatternIndex, testers: readonly Tester[]): Read
   }
   return new Map(
     [...gaps].flatMap(([measurement, values]) =>
-      values.length < LEAST_READINGS ? [] : [[measurement, medianOf(values)]],
+      values.length < MIN_READINGS ? [] : [[measurement, medianOf(values)]],
     ),
   );
 }

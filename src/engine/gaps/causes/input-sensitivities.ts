@@ -5,10 +5,10 @@ import type { Cause, CauseInput } from "../gaps-output";
 import { leavesOf, type Leaf } from "./leaves";
 
 /** An input with the cm that each cell moves for one unit of it, sizes first. */
-export interface InputMoves {
+export interface InputSensitivity {
   readonly input: CauseInput;
   readonly unit: Cause["unit"];
-  readonly movesCm: Float64Array;
+  readonly sensitivitiesCm: Float64Array;
 }
 
 /**
@@ -17,65 +17,65 @@ export interface InputMoves {
  * @returns inputs kind by kind, in the pattern's order; those that move nothing are left out.
  * @see design 4.6.
  */
-export function causeMoves(pattern: PatternDocument): InputMoves[] {
+export function inputSensitivities(pattern: PatternDocument): InputSensitivity[] {
   const index = indexPattern(pattern);
   const leaves = pattern.sizes.map(({ id }) =>
     pattern.measurements.map((measurement) => leavesOf(index, measurement, id)),
   );
-  const over = (moveOf: (leaf: Leaf) => number): Float64Array =>
-    Float64Array.from(leaves.flat(), (cell) => cell.reduce((sum, leaf) => sum + leaf.factor * moveOf(leaf), 0));
+  const overCells = (derivativeOf: (leaf: Leaf) => number): Float64Array =>
+    Float64Array.from(leaves.flat(), (cell) => cell.reduce((sum, leaf) => sum + leaf.factor * derivativeOf(leaf), 0));
   const all = [
-    ...allowanceMoves(pattern, over),
-    ...settleMoves(index, over),
-    ...stretchMoves(index, over),
-    ...countMoves(index, over),
-    ...measurementMoves(pattern),
+    ...allowanceSensitivities(pattern, overCells),
+    ...settlingSensitivities(index, overCells),
+    ...stretchSensitivities(index, overCells),
+    ...countSensitivities(index, overCells),
+    ...measurementSensitivities(pattern),
   ];
-  return all.filter(({ movesCm }) => movesCm.some((move) => move !== 0));
+  return all.filter(({ sensitivitiesCm }) => sensitivitiesCm.some((move) => move !== 0));
 }
 
-type Over = (moveOf: (leaf: Leaf) => number) => Float64Array;
+type OverCells = (moveOf: (leaf: Leaf) => number) => Float64Array;
 
-function allowanceMoves({ allowances }: PatternDocument, over: Over): InputMoves[] {
+function allowanceSensitivities({ allowances }: PatternDocument, over: OverCells): InputSensitivity[] {
   return allowances.map(({ id }) => ({
     input: { kind: "allowance", id },
     unit: "cm",
-    movesCm: over(({ term }) => ("allowance" in term && term.allowance === id ? term.times : 0)),
+    sensitivitiesCm: over(({ term }) => ("allowance" in term && term.allowance === id ? term.times : 0)),
   }));
 }
 
 const DIRECTIONS = ["stitches", "rows"] as const;
 type Direction = (typeof DIRECTIONS)[number];
 
-function settleMoves(index: PatternIndex, over: Over): InputMoves[] {
+function settlingSensitivities(index: PatternIndex, over: OverCells): InputSensitivity[] {
   const { fabrics } = index.pattern;
   const ids = fabrics.length > 1 ? ["all", ...fabrics.map(({ id }) => id)] : fabrics.map(({ id }) => id);
   return ids.flatMap((id) =>
     DIRECTIONS.map((direction) => ({
       input: { kind: "settle" as const, id, direction },
       unit: "factor" as const,
-      movesCm: over((leaf) => (isOf(index, leaf, { fabric: id, direction }) ? leaf.cm : 0)),
+      sensitivitiesCm: over((leaf) => (isOf(index, leaf, { fabric: id, direction }) ? leaf.cm : 0)),
     })),
   );
 }
 
-function stretchMoves(index: PatternIndex, over: Over): InputMoves[] {
+function stretchSensitivities(index: PatternIndex, over: OverCells): InputSensitivity[] {
   return index.pattern.fabrics.flatMap((fabric) =>
     fabric.wornStretch === undefined
       ? []
-      : DIRECTIONS.map((direction) => stretchMove(index, { fabric, direction, over })),
+      : DIRECTIONS.map((direction) => stretchSensitivity(index, { fabric, direction, over })),
   );
 }
 
-function stretchMove(
+function stretchSensitivity(
   index: PatternIndex,
-  { fabric, direction, over }: { fabric: Fabric; direction: Direction; over: Over },
-): InputMoves {
+  { fabric, direction, over }: { fabric: Fabric; direction: Direction; over: OverCells },
+): InputSensitivity {
   const stretch = fabric.wornStretch?.[direction === "stitches" ? "across" : "along"] ?? 1;
   return {
     input: { kind: "stretch", id: fabric.id, direction },
     unit: "factor",
-    movesCm: over((leaf) =>
+    sensitivitiesCm: over((leaf) =>
       isOf(index, leaf, { fabric: fabric.id, direction }) && "count" in leaf.term && leaf.term.stretched
         ? leaf.cm / stretch
         : 0,
@@ -89,7 +89,7 @@ function isOf(index: PatternIndex, { term }: Leaf, wanted: { fabric: string; dir
   return count.direction === wanted.direction && (wanted.fabric === "all" || count.fabric === wanted.fabric);
 }
 
-function countMoves(index: PatternIndex, over: Over): InputMoves[] {
+function countSensitivities(index: PatternIndex, over: OverCells): InputSensitivity[] {
   const { counts, sizes, measurements } = index.pattern;
   return counts.flatMap(({ id, direction, fabric: fabricId }) => {
     const fabric = part(index.fabrics, fabricId);
@@ -101,7 +101,7 @@ function countMoves(index: PatternIndex, over: Over): InputMoves[] {
     return sizes.map((size, at) => ({
       input: { kind: "count" as const, id, size: size.id },
       unit: direction,
-      movesCm: everySize.map((move, cell) => (Math.floor(cell / measurements.length) === at ? move : 0)),
+      sensitivitiesCm: everySize.map((move, cell) => (Math.floor(cell / measurements.length) === at ? move : 0)),
     }));
   });
 }
@@ -113,7 +113,7 @@ function cmOfOne(given: { fabric: Fabric; direction: Direction; times: number; s
   return (times * (fabric.settles?.[side] ?? 1) * (stretched ? (fabric.wornStretch?.[side] ?? 1) : 1)) / perCm;
 }
 
-function measurementMoves(pattern: PatternDocument): InputMoves[] {
+function measurementSensitivities(pattern: PatternDocument): InputSensitivity[] {
   const { sizes, measurements } = pattern;
   const bySize = sizeScale(pattern);
   const scale = sizes.map(({ id }) => bySize.get(id) ?? 0);
@@ -124,18 +124,18 @@ function measurementMoves(pattern: PatternDocument): InputMoves[] {
   const offsets = measurements.map(({ id }, at) => ({
     input: { kind: "offset" as const, id },
     unit: "cm" as const,
-    movesCm: cells(() => 1, at),
+    sensitivitiesCm: cells(() => 1, at),
   }));
   const steps = measurements.map(({ id }, at) => ({
     input: { kind: "step" as const, id },
     unit: "cm" as const,
-    movesCm: cells((size) => scale[size] ?? 0, at),
+    sensitivitiesCm: cells((size) => scale[size] ?? 0, at),
   }));
   const froms = measurements.flatMap(({ id }, at) =>
     sizes.slice(2, -2).map((size, offset) => ({
       input: { kind: "from" as const, id, size: size.id },
       unit: "cm" as const,
-      movesCm: cells((other) => (other >= offset + 2 ? 1 : 0), at),
+      sensitivitiesCm: cells((other) => (other >= offset + 2 ? 1 : 0), at),
     })),
   );
   return [...offsets, ...steps, ...froms];

@@ -1,0 +1,92 @@
+import type { Tester } from "../../pattern";
+import type { PatternIndex } from "../../prediction";
+import type { Outlier } from "../gaps-output";
+import { scoredReadings, scoreOf, type Expectation, type ScoredReading } from "./reading-scores";
+import {
+  bestCorrection,
+  possibleLengths,
+  PLAUSIBLE_SCORE,
+  OUTLIER_SCORE,
+  type CorrectedValue,
+} from "../outliers/entry-errors";
+
+/** A suspect reading, with where it stands among her readings. */
+export interface ReadingOutlier {
+  readonly at: number;
+  readonly suspect: Outlier;
+}
+
+/**
+ * Readings far from what they should have come to: set aside where a common slip explains them, else kept and marked.
+ *
+ * @param tester with the swatches that do not count set aside.
+ * @param medians gaps of `usualGaps`: a slip may bring a reading to what it should have come to, or to what others' came to.
+ * @see design 4.7.
+ */
+export function readingOutliers(
+  index: PatternIndex,
+  tester: Tester,
+  medians: ReadonlyMap<string, number>,
+): ReadingOutlier[] {
+  const scored = scoredReadings(index, tester).map((reading) => withMedian(reading, medians));
+  const far = scored.filter(({ cm, expectation }) => Math.abs(scoreOf(cm, expectation)) > OUTLIER_SCORE);
+  const corrections = new Map<number, CorrectedValue | undefined>(
+    far.map((reading) => [reading.at, likelyError(reading, scored)]),
+  );
+  for (const reading of far) {
+    const partner = corrections.get(reading.at)?.slip === "swapped-letters" ? swappedWith(reading, scored) : undefined;
+    if (partner && !corrections.has(partner.at))
+      corrections.set(partner.at, { slip: "swapped-letters", wouldBe: reading.cm });
+  }
+  return tester.readings.flatMap((reading, at) => {
+    if (!corrections.has(at) && reading.decision !== "set-aside") return [];
+    const slip = corrections.get(at);
+    const setAside = reading.decision === undefined ? slip !== undefined : reading.decision === "set-aside";
+    const suspect = {
+      tester: tester.id,
+      what: "reading" as const,
+      id: reading.measurement,
+      value: reading.cm,
+      slip: slip?.slip ?? null,
+      wouldBe: slip?.wouldBe ?? null,
+      setAside,
+    };
+    return [{ at, suspect }];
+  });
+}
+
+interface ComparedReading extends ScoredReading {
+  /** What others' readings say that it should come to. */
+  readonly likeOthers: Expectation;
+}
+
+function withMedian(reading: ScoredReading, usual: ReadonlyMap<string, number>): ComparedReading {
+  const { cm, sdCm } = reading.expectation;
+  return { ...reading, likeOthers: { cm: cm + (usual.get(reading.measurement) ?? 0), sdCm } };
+}
+
+/** Distance of a length from what a reading should have come to, or from what others' came to, whichever is nearer. */
+function distance(cm: number, { expectation, likeOthers }: ComparedReading): number {
+  return Math.min(Math.abs(scoreOf(cm, expectation)), Math.abs(scoreOf(cm, likeOthers)));
+}
+
+/** None where the reading came out as others' did. */
+function likelyError(reading: ComparedReading, all: readonly ComparedReading[]): CorrectedValue | undefined {
+  if (distance(reading.cm, reading) <= PLAUSIBLE_SCORE) return undefined;
+  const partner = swappedWith(reading, all);
+  const swapped = partner ? [{ slip: "swapped-letters" as const, wouldBe: partner.cm }] : [];
+  return bestCorrection([...possibleLengths(reading.cm, reading), ...swapped], ({ wouldBe }) =>
+    distance(wouldBe, reading),
+  );
+}
+
+/** Another measurement's reading that fits here while this one fits there, and that does not fit where it stands. */
+function swappedWith(reading: ComparedReading, all: readonly ComparedReading[]): ComparedReading | undefined {
+  return all.find(
+    (other) =>
+      other.measurement !== reading.measurement &&
+      distance(other.cm, other) > PLAUSIBLE_SCORE &&
+      distance(other.cm, reading) <= PLAUSIBLE_SCORE &&
+      distance(reading.cm, other) <= PLAUSIBLE_SCORE,
+  );
+}
