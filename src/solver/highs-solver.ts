@@ -2,7 +2,7 @@ import highsLoader from "highs";
 import type { Solver } from "@/engine/integer-program";
 
 /** A search that needs more is stopped, and says so: the counts of one group take a few hundred. */
-const MOST_NODES = 50_000;
+const MAX_NODES = 50_000;
 
 /**
  * HiGHS in this thread, exact: its gaps are 0, and it answers alike on every run.
@@ -10,9 +10,9 @@ const MOST_NODES = 50_000;
  * @param mostSeconds for comparisons: a limit in time, under which two runs may differ.
  */
 export async function highsSolver({
-  mostNodes = MOST_NODES,
-  mostSeconds,
-}: { readonly mostNodes?: number; readonly mostSeconds?: number } = {}): Promise<Solver> {
+  maxNodes = MAX_NODES,
+  maxSeconds,
+}: { readonly maxNodes?: number; readonly maxSeconds?: number } = {}): Promise<Solver> {
   const highs = await highsLoader();
   return (lpText) => {
     const { Status, Columns } = highs.solve(lpText, {
@@ -20,8 +20,8 @@ export async function highsSolver({
       mip_abs_gap: 0,
       random_seed: 1,
       threads: 1,
-      mip_max_nodes: mostNodes,
-      ...(mostSeconds === undefined ? {} : { time_limit: mostSeconds }),
+      mip_max_nodes: maxNodes,
+      ...(maxSeconds === undefined ? {} : { time_limit: maxSeconds }),
     });
     // A search that was stopped before it met any answer has columns without values.
     const values = Object.entries(Columns).flatMap(([name, column]) =>

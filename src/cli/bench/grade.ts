@@ -36,7 +36,7 @@ export async function gradeBench(): Promise<string> {
     const graded = gradePattern({ pattern, slack }, ours);
     const median = processorMs(() => gradePattern({ pattern, slack }, ours), RUNS);
     lines.push(`slack ${slack}, group by group: ${shownMs(median)} (under 2 s), ${outcomeWords(graded)}`);
-    lines.push(whole("HiGHS", pattern, { slack, solver: await highsSolver({ mostSeconds: SECONDS_A_STAGE }) }));
+    lines.push(whole("HiGHS", pattern, { slack, solver: await highsSolver({ maxSeconds: SECONDS_A_STAGE }) }));
     lines.push(whole("GLPK", pattern, { slack, solver: await glpkSolver(SECONDS_A_STAGE) }));
   }
   const graded = gradePattern({ pattern }, ours);

@@ -44,7 +44,7 @@ function bareShape(index: PatternIndex, { piece, sections }: ShapedPiece, size: 
   if (worn.widthCm === 0 || worn.heightCm === 0) {
     return unknownShape(named, "Its stitches or its rows come to 0, so there is nothing to draw.");
   }
-  return { ...named, ...worn, isToScale: true, roughly: worn.marks.map(({ says }) => says) };
+  return { ...named, ...worn, isToScale: true, sketchReasons: worn.marks.map(({ says }) => says) };
 }
 
 function measuredSection(index: PatternIndex, section: Section, entry: SizedSection): MeasuredSection[] {

@@ -40,7 +40,7 @@ export interface PieceShape {
   /** False for a stand-in of no particular size: the sections do not tell the piece's shape. */
   readonly isToScale: boolean;
   /** Why it is drawn roughly, in sentences; empty where every section is drawn as it is worked. */
-  readonly roughly: readonly string[];
+  readonly sketchReasons: readonly string[];
   readonly sections: readonly SectionShape[];
   readonly edges: readonly Segment[];
   /** Where one section goes on from another. */

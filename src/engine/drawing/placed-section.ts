@@ -32,8 +32,8 @@ export function placeSections(sections: readonly MeasuredSection[]): PlacedSecti
   const placed: PlacedSection[] = [];
   for (const section of sections) {
     const before = placed.at(-1);
-    const leftEnd = before ? lastOf(before.left) : { xCm: -section.fromCm / 2, yCm: 0 };
-    const rightEnd = before ? lastOf(before.right) : { xCm: section.fromCm / 2, yCm: 0 };
+    const leftEnd = before ? lastPoint(before.left) : { xCm: -section.fromCm / 2, yCm: 0 };
+    const rightEnd = before ? lastPoint(before.right) : { xCm: section.fromCm / 2, yCm: 0 };
     const middleCm = (leftEnd.xCm + rightEnd.xCm) / 2;
     const start = { yCm: leftEnd.yCm, leftCm: middleCm - section.fromCm / 2, rightCm: middleCm + section.fromCm / 2 };
     placed.push({ ...section, ...sidesOf(section, start) });
@@ -41,7 +41,7 @@ export function placeSections(sections: readonly MeasuredSection[]): PlacedSecti
   return placed;
 }
 
-export function lastOf([first, ...rest]: readonly [Point, ...Point[]]): Point {
+export function lastPoint([first, ...rest]: readonly [Point, ...Point[]]): Point {
   return rest.at(-1) ?? first;
 }
 

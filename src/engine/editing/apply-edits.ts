@@ -1,7 +1,7 @@
 import { ownValue, type Grading, type Measurement, type PatternDocument, type CmBySize } from "../pattern";
 import { parseLength, parseNumber, type LengthUnit } from "../units";
 import { editFields, type EditField } from "./edit-fields";
-import { outOfReach } from "./out-of-reach";
+import { plausibilityQuestion } from "./plausibility-question";
 import type { PatternChange } from "./pattern-change";
 import { patternChanges } from "./pattern-changes";
 
@@ -9,7 +9,7 @@ import { patternChanges } from "./pattern-changes";
 export type TypedEdits = Readonly<Record<string, string>>;
 
 /** A sentence about the text under a path. */
-export interface EditRemark {
+export interface EditMessage {
   readonly path: string;
   readonly says: string;
 }
@@ -17,14 +17,14 @@ export interface EditRemark {
 export interface AppliedEdits {
   /** The pattern with every edit that can be read; where one cannot, the number stays as it was. */
   readonly document: PatternDocument;
-  readonly faults: readonly EditRemark[];
+  readonly faults: readonly EditMessage[];
   /** Numbers out of human reach. */
-  readonly askedBack: readonly EditRemark[];
+  readonly questions: readonly EditMessage[];
   readonly changes: readonly PatternChange[];
 }
 
 /** No number of a document may be larger (see the pattern's schema). */
-const LARGEST_NUMBER = 1_000_000;
+const MAX_NUMBER = 1_000_000;
 
 /**
  * A pattern with what people typed in place of its numbers.
@@ -36,8 +36,8 @@ const LARGEST_NUMBER = 1_000_000;
  */
 export function applyEdits(pattern: PatternDocument, typed: TypedEdits, unit: LengthUnit): AppliedEdits {
   const fields = editFields(pattern);
-  const faults: EditRemark[] = strayTexts(typed, fields);
-  const askedBack: EditRemark[] = [];
+  const faults: EditMessage[] = unknownPaths(typed, fields);
+  const questions: EditMessage[] = [];
   const values = new Map<string, number>();
   for (const field of fields) {
     const text = ownValue(typed, field.path);
@@ -47,17 +47,17 @@ export function applyEdits(pattern: PatternDocument, typed: TypedEdits, unit: Le
       faults.push({ path: field.path, says: read.says });
       continue;
     }
-    const question = outOfReach(field, read.value);
-    if (question !== undefined) askedBack.push({ path: field.path, says: question });
+    const question = plausibilityQuestion(field, read.value);
+    if (question !== undefined) questions.push({ path: field.path, says: question });
     values.set(field.path, read.value);
   }
-  faults.push(...halfGraded(fields, values, typed));
+  faults.push(...incompleteCounts(fields, values, typed));
   const document = withValues(pattern, values);
-  return { document, faults, askedBack, changes: patternChanges(pattern, document) };
+  return { document, faults, questions, changes: patternChanges(pattern, document) };
 }
 
 /** Texts for numbers that this revision does not have. */
-function strayTexts(typed: TypedEdits, fields: readonly EditField[]): EditRemark[] {
+function unknownPaths(typed: TypedEdits, fields: readonly EditField[]): EditMessage[] {
   const known = new Set(fields.map(({ path }) => path));
   return Object.keys(typed)
     .filter((path) => !known.has(path))
@@ -65,11 +65,11 @@ function strayTexts(typed: TypedEdits, fields: readonly EditField[]): EditRemark
 }
 
 /** A count without values gets them in every size or in none. */
-function halfGraded(
+function incompleteCounts(
   fields: readonly EditField[],
   values: ReadonlyMap<string, number>,
   typed: TypedEdits,
-): EditRemark[] {
+): EditMessage[] {
   const missing = fields.filter(
     ({ kind, path, value }) => kind === "count" && value === undefined && ownValue(typed, path) === undefined,
   );
@@ -84,7 +84,7 @@ function readValue(field: EditField, text: string, unit: LengthUnit): ReadValue 
   const read = field.kind === "count" ? parseNumber(text) : readLength(text, unit);
   if (!read.ok) return read;
   const { value } = read;
-  if (Math.abs(value) > LARGEST_NUMBER) return { ok: false, says: "This number is too large." };
+  if (Math.abs(value) > MAX_NUMBER) return { ok: false, says: "This number is too large." };
   switch (field.kind) {
     case "count":
       if (!Number.isInteger(value)) return { ok: false, says: "Stitches and rows are whole numbers." };

@@ -9,9 +9,9 @@ export function draftInUnit(draft: PatternDraft, unit: LengthUnit): PatternDraft
   return { ...draft, unit, pattern: inUnit[draft.unit].parse(draft.pattern) };
 }
 
-const inUnit = { cm: makeSchema("cm"), in: makeSchema("in") };
+const inUnit = { cm: schemaInUnit("cm"), in: schemaInUnit("in") };
 
-function makeSchema(unit: LengthUnit) {
+function schemaInUnit(unit: LengthUnit) {
   const withUnit = z
     .union([z.number(), z.string()])
     .transform((typed): Typed => (typeof typed === "number" || namesUnit(typed) ? typed : `${typed} ${unit}`));

@@ -1,7 +1,7 @@
 import { ownValue, type PatternDocument } from "../pattern";
 import type { PatternDraft } from "./draft-pattern";
 import { editFields } from "./edit-fields";
-import { outOfReach } from "./out-of-reach";
+import { plausibilityQuestion } from "./plausibility-question";
 
 /** An odd number that is asked back. */
 export interface DraftQuestion {
@@ -28,7 +28,7 @@ export function draftQuestions(
   return editFields(document).flatMap((field) => {
     const { path, value } = field;
     if (value === undefined) return [];
-    const says = outOfReach({ ...field, value: before.get(path) }, value);
+    const says = plausibilityQuestion({ ...field, value: before.get(path) }, value);
     return says === undefined ? [] : [{ path, value, says, meant: ownValue(meant, path) === value }];
   });
 }

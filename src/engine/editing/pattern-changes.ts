@@ -29,7 +29,7 @@ interface Pair {
   readonly path: readonly string[];
 }
 
-const LONGEST_SHOWN = 200;
+const MAX_SHOWN_LENGTH = 200;
 
 function leaf(before: unknown, after: unknown): Pick<PatternChange, "was" | "becomes"> {
   const shown = { was: shownLeaf(before), becomes: shownLeaf(after) };
@@ -43,7 +43,7 @@ function shownLeaf(value: unknown): number | string | null | undefined {
   if (value === undefined || value === null) return null;
   if (typeof value === "number") return value;
   if (typeof value === "boolean") return value ? "yes" : "no";
-  if (typeof value === "string") return value.length > LONGEST_SHOWN ? undefined : value;
+  if (typeof value === "string") return value.length > MAX_SHOWN_LENGTH ? undefined : value;
   const label = isRecord(value) ? ownValue(value, "label") : undefined;
   return typeof label === "string" ? label : undefined;
 }
@@ -91,7 +91,7 @@ function itemPairs(before: readonly IdItem[], after: readonly IdItem[], path: re
   const was = new Map(before.map((item) => [item.id, item]));
   const becomes = new Map(after.map((item) => [item.id, item]));
   const ids = [...new Set([...becomes.keys(), ...was.keys()])];
-  const kept = (items: readonly IdItem[]) => items.map(({ id }) => id).filter((id) => was.has(id) && becomes.has(id));
-  const order: Pair = { before: kept(before), after: kept(after), path: [...path, "order"] };
+  const common = (items: readonly IdItem[]) => items.map(({ id }) => id).filter((id) => was.has(id) && becomes.has(id));
+  const order: Pair = { before: common(before), after: common(after), path: [...path, "order"] };
   return [...ids.map((id) => ({ before: was.get(id), after: becomes.get(id), path: [...path, id] })), order];
 }

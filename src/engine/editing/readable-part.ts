@@ -17,9 +17,9 @@ const LISTS = new Set([
   "yarns",
 ]);
 /** Members of an item without which it still says what it said. */
-const SPARED = new Set(["repeat", "least", "locked", "target", "on", "shaping"]);
+const OPTIONAL_KEYS = new Set(["repeat", "least", "locked", "target", "on", "shaping"]);
 /** What is left out may be needed elsewhere, which is then left out too; so far no chain is longer than this. */
-const MOST_ROUNDS = 8;
+const MAX_ROUNDS = 8;
 
 type Path = readonly (string | number)[];
 
@@ -30,21 +30,21 @@ type Path = readonly (string | number)[];
  */
 export function readablePart(draft: DraftPattern, unit: LengthUnit): PatternDocument | null {
   let rest: unknown = draft;
-  for (let round = 0; round < MOST_ROUNDS; round += 1) {
+  for (let round = 0; round < MAX_ROUNDS; round += 1) {
     const parsed = readingSchema(unit).safeParse(rest);
-    const faults = parsed.success ? namesFaults(parsed.data) : schemaFaults(parsed.error.issues);
+    const faults = parsed.success ? documentFaults(parsed.data) : schemaFaults(parsed.error.issues);
     if (parsed.success && faults.length === 0) return parsed.data;
-    const paths = faults.map(({ path }) => leftOut(rest, pathOf(path)));
+    const paths = faults.map(({ path }) => smallestRemovable(rest, pathOf(path)));
     if (paths.some((path) => path === undefined)) return null;
     rest = paths
       .flatMap((path) => (path === undefined ? [] : [path]))
       .toSorted(laterFirst)
-      .reduce(without, rest);
+      .reduce(withoutPath, rest);
   }
   return null;
 }
 
-function namesFaults(pattern: PatternDocument): Fault[] {
+function documentFaults(pattern: PatternDocument): Fault[] {
   return [...patternFaults(pattern), ...patternRangeFaults(pattern)].filter(
     ({ path }) => !isMissingNumber(pattern, pathOf(path)),
   );
@@ -57,20 +57,22 @@ function isMissingNumber(pattern: PatternDocument, path: Path): boolean {
 }
 
 /** The least that has to go for a fault to be gone. */
-function leftOut(pattern: unknown, fault: Path): Path | undefined {
+function smallestRemovable(pattern: unknown, fault: Path): Path | undefined {
   for (let length = fault.length; length > 0; length -= 1) {
     const path = fault.slice(0, length);
-    if (isSparedAt(path) && valueAt(pattern, path) !== undefined) return path;
+    if (canLeaveOut(path) && valueAt(pattern, path) !== undefined) return path;
   }
   return undefined;
 }
 
-function isSparedAt(path: Path): boolean {
+function canLeaveOut(path: Path): boolean {
   const last = path.at(-1);
   const above = path.at(-2);
   if (typeof last === "number") return path.length === 2 && typeof above === "string" && LISTS.has(above);
   if (path[0] === "grading") return path.length > 1;
-  return path.length === 3 ? SPARED.has(String(last)) : isBySize(path) || (last === "shaping" && path.length === 5);
+  return path.length === 3
+    ? OPTIONAL_KEYS.has(String(last))
+    : isBySize(path) || (last === "shaping" && path.length === 5);
 }
 
 /** A number of one size, or a body measurement of one size. */
@@ -104,18 +106,18 @@ function laterFirst(left: Path, right: Path): number {
   return right.length - left.length;
 }
 
-function without(value: unknown, path: Path): unknown {
+function withoutPath(value: unknown, path: Path): unknown {
   const [key, ...rest] = path;
   if (typeof value !== "object" || value === null || key === undefined || !Object.hasOwn(value, key)) return value;
   if (Array.isArray(value)) {
     const items: readonly unknown[] = value;
     return rest.length === 0
       ? items.filter((_, at) => at !== key)
-      : items.map((item, at) => (at === key ? without(item, rest) : item));
+      : items.map((item, at) => (at === key ? withoutPath(item, rest) : item));
   }
   const entries = Object.entries(value).flatMap(([name, member]): [string, unknown][] => {
     if (name !== key) return [[name, member]];
-    return rest.length === 0 ? [] : [[name, without(member, rest)]];
+    return rest.length === 0 ? [] : [[name, withoutPath(member, rest)]];
   });
   return Object.fromEntries(entries);
 }

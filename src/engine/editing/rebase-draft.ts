@@ -1,7 +1,7 @@
 import type { PatternDocument } from "../pattern";
 import type { DraftPattern, PatternDraft } from "./draft-pattern";
 import { patternChanges } from "./pattern-changes";
-import { takeChange } from "./take-change";
+import { applyChange } from "./apply-change";
 
 /**
  * A draft as if it had been begun on another revision.
@@ -14,6 +14,6 @@ export function rebaseDraft(draft: PatternDraft, from: PatternDocument, onto: Pa
   const changes = patternChanges(from, draft.pattern);
   return {
     ...draft,
-    pattern: changes.reduce<DraftPattern>((into, { path }) => takeChange(into, draft.pattern, path), onto),
+    pattern: changes.reduce<DraftPattern>((into, { path }) => applyChange(into, draft.pattern, path), onto),
   };
 }

@@ -8,7 +8,7 @@ export interface LayeredPaths<Node> {
 }
 
 /** Sums of doubles do not come out the same twice: what costs so little more is as cheap. */
-export const ROUNDING = 1e-9;
+export const ROUNDING_TOLERANCE = 1e-9;
 
 /**
  * Of all paths from the first layer to the last those that cost least, but for a rounding a layer; none of these ends early.
@@ -22,23 +22,23 @@ export function cheapestPaths<Node>(
   costOf: (node: Node) => number,
 ): { readonly cost: number; readonly paths: LayeredPaths<Node> } | null {
   let after: readonly number[] | null = null;
-  const kept = layers.map((nodes, layer) => nodes.map((_, node) => next[layer]?.[node] ?? []));
+  const cheapestNext = layers.map((nodes, layer) => nodes.map((_, node) => next[layer]?.[node] ?? []));
   for (let layer = layers.length - 1; layer >= 0; layer -= 1) {
     const costs: readonly number[] | null = after;
     after = (layers[layer] ?? []).map((node, at) => {
       if (costs === null) return costOf(node);
       const onward = cheapestOf(next[layer]?.[at] ?? [], costs);
-      kept[layer]?.splice(at, 1, onward.indices);
+      cheapestNext[layer]?.splice(at, 1, onward.indices);
       return costOf(node) + onward.cost;
     });
   }
   const { cost, indices } = cheapestOf(starts, after ?? []);
-  return cost === Number.POSITIVE_INFINITY ? null : { cost, paths: { layers, starts: indices, next: kept } };
+  return cost === Number.POSITIVE_INFINITY ? null : { cost, paths: { layers, starts: indices, next: cheapestNext } };
 }
 
 function cheapestOf(indices: readonly number[], costs: readonly number[]): { cost: number; indices: number[] } {
   let cost = Number.POSITIVE_INFINITY;
   for (const index of indices) cost = Math.min(cost, costs[index] ?? cost);
   if (cost === Number.POSITIVE_INFINITY) return { cost, indices: [] };
-  return { cost, indices: indices.filter((index) => (costs[index] ?? Number.NaN) <= cost + ROUNDING) };
+  return { cost, indices: indices.filter((index) => (costs[index] ?? Number.NaN) <= cost + ROUNDING_TOLERANCE) };
 }

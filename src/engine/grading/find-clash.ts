@@ -20,12 +20,12 @@ export function findClash(
     const constraints = some.flatMap((rule) => rule.constraints);
     return solveIntegerProgram({ whole, constraints, objective: [] }, solver).status !== "infeasible";
   };
-  let kept = clashingSizes(rules, hasAnswer);
-  for (const rule of kept) {
-    const without = kept.filter((other) => other !== rule);
-    if (!hasAnswer(without)) kept = without;
+  let conflicting = clashingSizes(rules, hasAnswer);
+  for (const rule of conflicting) {
+    const without = conflicting.filter((other) => other !== rule);
+    if (!hasAnswer(without)) conflicting = without;
   }
-  return kept.map(({ constraints: _, ...clash }) => clash);
+  return conflicting.map(({ constraints: _, ...clash }) => clash);
 }
 
 /** The rules of as few neighbouring sizes as clash among themselves, mostly one: fewer rules to try one by one. */

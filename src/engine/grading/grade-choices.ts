@@ -2,7 +2,7 @@ import type { Solver } from "../integer-program";
 import type { Fault } from "../pattern";
 import { gradePattern, type GradeOutcome } from "./grade-pattern";
 import type { GradeRequest } from "./grade-request";
-import { loosenings, type Loosening } from "./loosen-clash";
+import { relaxations, type Relaxation } from "./relax-clash";
 
 export interface ChoicesRequest extends Omit<GradeRequest, "slack"> {
   /** Deviations that cost nothing, in tolerances. */
@@ -14,7 +14,7 @@ export type GradingChoice = Extract<GradeOutcome, { grading: unknown }> & { read
 
 export type GradeChoices =
   | { readonly status: "graded"; readonly choices: readonly GradingChoice[] }
-  | { readonly status: "infeasible"; readonly clash: readonly Loosening[] }
+  | { readonly status: "infeasible"; readonly clash: readonly Relaxation[] }
   | { readonly status: "faults"; readonly faults: readonly Fault[] };
 
 /**
@@ -30,7 +30,7 @@ export function gradeChoices({ slacks, ...request }: ChoicesRequest, solver: Sol
     const outcome = gradePattern({ ...request, slack }, solver);
     if (outcome.status === "faults") return outcome;
     if (outcome.status === "infeasible")
-      return { status: "infeasible", clash: loosenings(request.pattern, outcome.clash, solver) };
+      return { status: "infeasible", clash: relaxations(request.pattern, outcome.clash, solver) };
     choices.push({ slack, ...outcome });
   }
   return { status: "graded", choices };

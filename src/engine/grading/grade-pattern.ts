@@ -41,9 +41,9 @@ export function gradePattern({ pattern, slack = 0, near }: GradeRequest, solver:
   let grading: Grading = {};
   for (const group of countGroups(pattern)) {
     if (group.measurements.length === 0) {
-      const kept = keptCounts(pattern, group);
-      faults.push(...kept.faults);
-      grading = { ...grading, ...kept.grading };
+      const existing = existingCounts(pattern, group);
+      faults.push(...existing.faults);
+      grading = { ...grading, ...existing.grading };
       continue;
     }
     const solved = solveCounts({ pattern, group, near, slack, solver });
@@ -67,7 +67,7 @@ export function gradePattern({ pattern, slack = 0, near }: GradeRequest, solver:
   };
 }
 
-function keptCounts(pattern: PatternDocument, { counts }: CountGroup): { grading: Grading; faults: Fault[] } {
+function existingCounts(pattern: PatternDocument, { counts }: CountGroup): { grading: Grading; faults: Fault[] } {
   const faults: Fault[] = [];
   const kept = counts.map((id) => {
     const at = pattern.counts.findIndex((count) => count.id === id);

@@ -82,13 +82,13 @@ function tieRules(pattern: PatternDocument, counts: readonly Count[], variables:
                 { sum, relation: "<=", right: within },
                 { sum, relation: ">=", right: -within },
               ];
-        const parts = tie.equals.map(({ times, count }) => timesWords(times, named(count))).join(" and ");
-        const says = `${timesWords(tie.per ?? 1, named(tie.count))} must add up to ${parts}${within > 0 ? `, give or take ${within},` : ""} in ${size.label}.`;
+        const parts = tie.equals.map(({ times, count }) => timesText(times, named(count))).join(" and ");
+        const says = `${timesText(tie.per ?? 1, named(tie.count))} must add up to ${parts}${within > 0 ? `, give or take ${within},` : ""} in ${size.label}.`;
         return { rule: "tie", count: tie.count, size: size.id, says, constraints };
       }),
     );
 }
 
-function timesWords(times: number, name: string): string {
+function timesText(times: number, name: string): string {
   return times === 1 ? name : `${times} × ${name}`;
 }

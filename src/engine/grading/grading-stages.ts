@@ -16,7 +16,7 @@ export interface Row {
 export interface Stage {
   readonly name: StageName;
   readonly rows: readonly Row[];
-  readonly free: number;
+  readonly tolerance: number;
   /** True where the rows are sums of stitches, so that what exceeds is whole: a search then ends sooner. */
   readonly isWhole: boolean;
 }
@@ -55,23 +55,23 @@ export function gradingStages({ pattern, counts, measurements, near, slack }: Gr
     }));
   const whole = numbers.map(({ id, at }) => ({ variable: variables.numberOf(id, at), weight: 1 }));
   return [
-    { name: "beyond", rows: deviations, free: 1, isWhole: false },
-    { name: "deviation", rows: deviations, free: slack, isWhole: false },
-    { name: "near", rows: tested, free: 0, isWhole: true },
-    { name: "unevenness", rows: steps, free: 0, isWhole: true },
-    { name: "sum", rows: [{ sum: whole, right: 0 }], free: 0, isWhole: true },
+    { name: "beyond", rows: deviations, tolerance: 1, isWhole: false },
+    { name: "deviation", rows: deviations, tolerance: slack, isWhole: false },
+    { name: "near", rows: tested, tolerance: 0, isWhole: true },
+    { name: "unevenness", rows: steps, tolerance: 0, isWhole: true },
+    { name: "sum", rows: [{ sum: whole, right: 0 }], tolerance: 0, isWhole: true },
   ];
 }
 
 /** What a stage costs at given values of the variables. */
-export function costOf({ rows, free }: Stage, values: readonly number[]): number {
+export function costOf({ rows, tolerance }: Stage, values: readonly number[]): number {
   return rows.reduce((cost, { sum, right }) => {
-    return cost + Math.max(0, Math.abs(valueOfSum(sum, values) - right) - free);
+    return cost + Math.max(0, Math.abs(valueOfSum(sum, values) - right) - tolerance);
   }, 0);
 }
 
 /** Every row within so much of where it should lie. */
-export function withinRows({ rows }: Stage, free: number): Constraint[] {
+export function rowsWithin({ rows }: Stage, free: number): Constraint[] {
   return rows.flatMap(({ sum, right }): Constraint[] => [
     { sum, relation: "<=", right: right + free },
     { sum, relation: ">=", right: right - free },
@@ -79,10 +79,10 @@ export function withinRows({ rows }: Stage, free: number): Constraint[] {
 }
 
 /** A stage as a sum of variables of its own, one a row, each at least what its row exceeds; the first is `first`. */
-export function excessSum({ rows, free }: Stage, first: number): { sum: Sum; constraints: Constraint[] } {
+export function excessSum({ rows, tolerance }: Stage, first: number): { sum: Sum; constraints: Constraint[] } {
   const constraints = rows.flatMap(({ sum, right }, at): Constraint[] => [
-    { sum: [...sum, { variable: first + at, weight: -1 }], relation: "<=", right: right + free },
-    { sum: [...sum, { variable: first + at, weight: 1 }], relation: ">=", right: right - free },
+    { sum: [...sum, { variable: first + at, weight: -1 }], relation: "<=", right: right + tolerance },
+    { sum: [...sum, { variable: first + at, weight: 1 }], relation: ">=", right: right - tolerance },
   ]);
   return { sum: rows.map((_, at) => ({ variable: first + at, weight: 1 })), constraints };
 }

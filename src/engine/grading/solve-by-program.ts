@@ -8,7 +8,7 @@ import {
   excessSum,
   gradingStages,
   STAGE_TOLERANCE,
-  withinRows,
+  rowsWithin,
   type GroupRequest,
   type StageName,
 } from "./grading-stages";
@@ -45,9 +45,9 @@ export function solveByProgram(request: GroupRequest, solver: Solver): SolvedCou
   for (const stage of gradingStages(request)) {
     if (best === null || costOf(stage, best) > STAGE_TOLERANCE) {
       const excess = excessSum(stage, whole.length);
-      const wider = [...whole, ...stage.rows.map(() => stage.isWhole)];
+      const extended = [...whole, ...stage.rows.map(() => stage.isWhole)];
       const program = {
-        whole: wider,
+        whole: extended,
         constraints: [...constraints, ...excess.constraints],
         objective: excess.sum,
       };
@@ -57,7 +57,7 @@ export function solveByProgram(request: GroupRequest, solver: Solver): SolvedCou
       if (solution.status !== "optimal") {
         const found: readonly number[] | null = solution.status === "stopped" ? solution.values : best;
         if (found === null)
-          return { status: "unproven", says: solution.status === "unproven" ? solution.says : stage.name };
+          return { status: "unproven", says: solution.status === "unproven" ? solution.message : stage.name };
         const bound = Math.max(0, lowerBound(program, solver));
         const limit = { counts: counts.map(({ id }) => id), stage: stage.name, value: costOf(stage, found), bound };
         return { status: "limit", grading: gradingOf(found), limit };
@@ -68,11 +68,11 @@ export function solveByProgram(request: GroupRequest, solver: Solver): SolvedCou
       if (cost > STAGE_TOLERANCE) {
         const least: Constraint = { sum: excess.sum, relation: "<=", right: cost + STAGE_TOLERANCE };
         constraints = [...program.constraints, least];
-        whole = wider;
+        whole = extended;
         continue;
       }
     }
-    constraints = [...constraints, ...withinRows(stage, stage.free + STAGE_TOLERANCE)];
+    constraints = [...constraints, ...rowsWithin(stage, stage.tolerance + STAGE_TOLERANCE)];
   }
   return { status: "optimal", grading: gradingOf(best ?? []) };
 }

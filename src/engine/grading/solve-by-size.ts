@@ -1,18 +1,18 @@
-import { keepsConstraints } from "../integer-program";
+import { isFeasible } from "../integer-program";
 import type { Count, Grading } from "../pattern";
-import { cheapestPaths, ROUNDING, type LayeredPaths } from "./cheapest-paths";
+import { cheapestPaths, ROUNDING_TOLERANCE, type LayeredPaths } from "./cheapest-paths";
 import { countVariables, gradingAt } from "./count-variables";
-import { evenestPath } from "./evenest-path";
+import { smoothestPath } from "./smoothest-path";
 import { gradingRules } from "./grading-rules";
 import type { GroupRequest } from "./grading-stages";
 import { sizeChoices, type Choice, type SizeChoices } from "./size-choices";
 
 /** By how much more than each size alone the sizes together may deviate: tried one after another, in tolerances. */
 const FIRST_EXCESS = 0.25;
-const MOST_EXCESS = 2;
+const MAX_EXCESS = 2;
 
 /** Of two neighbouring sizes, pairs of choices to look at. */
-const MOST_PAIRS = 4_000_000;
+const MAX_PAIRS = 4_000_000;
 
 /**
  * New numbers for a group of counts, in all sizes at once, as a path from size to size through the choices of each.
@@ -30,17 +30,18 @@ export function solveBySize(request: GroupRequest): Grading | null {
     if (choices === null) return null;
     sizes.push(choices);
   }
-  const least = sizes.reduce((sum, { leastDeviation }) => sum + leastDeviation, 0);
+  const minDeviation = sizes.reduce((sum, { minDeviation }) => sum + minDeviation, 0);
   let excess = 0;
-  while (excess <= MOST_EXCESS) {
+  while (excess <= MAX_EXCESS) {
     const layers = sizes.flatMap(({ within }) => {
       const choices = within(excess);
       return choices === null ? [] : [choices];
     });
-    if (layers.length < sizes.length || pairsOf(layers) > MOST_PAIRS) return null;
-    const found = cheapestPaths(growingPaths(layers, request.counts), ({ deviation }) => deviation);
-    if (found !== null && found.cost - least <= excess + ROUNDING) return evenest(request, found.paths);
-    excess = found === null ? Math.max(FIRST_EXCESS, 2 * excess) : found.cost - least;
+    if (layers.length < sizes.length || pairsOf(layers) > MAX_PAIRS) return null;
+    const found = cheapestPaths(feasiblePaths(layers, request.counts), ({ deviation }) => deviation);
+    if (found !== null && found.cost - minDeviation <= excess + ROUNDING_TOLERANCE)
+      return smoothest(request, found.paths);
+    excess = found === null ? Math.max(FIRST_EXCESS, 2 * excess) : found.cost - minDeviation;
   }
   return null;
 }
@@ -50,7 +51,7 @@ function pairsOf(layers: readonly (readonly Choice[])[]): number {
 }
 
 /** Each choice leads to those of the next size in which no count shrinks that may not. */
-function growingPaths(layers: readonly (readonly Choice[])[], counts: readonly Count[]): LayeredPaths<Choice> {
+function feasiblePaths(layers: readonly (readonly Choice[])[], counts: readonly Count[]): LayeredPaths<Choice> {
   const growing = counts.flatMap(({ mayShrink = false }, at) => (mayShrink ? [] : [at]));
   const leads = ({ numbers }: Choice, onward: Choice) =>
     growing.every((at) => (onward.numbers[at] ?? 0) >= (numbers[at] ?? 0));
@@ -61,9 +62,9 @@ function growingPaths(layers: readonly (readonly Choice[])[], counts: readonly C
 }
 
 /** Of paths of least deviation the nearest, evenest and least; null where it breaks a rule after all. */
-function evenest(request: GroupRequest, paths: LayeredPaths<Choice>): Grading | null {
+function smoothest(request: GroupRequest, paths: LayeredPaths<Choice>): Grading | null {
   const nearest = cheapestPaths(paths, ({ near }) => near);
-  const path = nearest && evenestPath(nearest.paths);
+  const path = nearest && smoothestPath(nearest.paths);
   if (path === null) return null;
   const { pattern, counts } = request;
   const variables = countVariables(pattern, counts);
@@ -76,6 +77,6 @@ function evenest(request: GroupRequest, paths: LayeredPaths<Choice>): Grading | 
     }
   }
   const rules = gradingRules(pattern, counts, variables).flatMap(({ constraints }) => constraints);
-  const isKept = keepsConstraints({ whole: values.map(() => true), constraints: rules }, values);
+  const isKept = isFeasible({ whole: values.map(() => true), constraints: rules }, values);
   return isKept ? gradingAt(request, values) : null;
 }

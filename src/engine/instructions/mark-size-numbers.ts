@@ -13,7 +13,7 @@ export type Segment =
       readonly text: string;
       readonly parts: readonly ListPart[];
       /** Her size's number as it stands there. */
-      readonly hers: string;
+      readonly own: string;
       /** True where it says that there is none: a dash or 0. */
       readonly isNone: boolean;
     }
@@ -29,7 +29,7 @@ const FRACTION = /\d (?:\d{1,2}\/\d|[½¼¾⅛⅜⅝⅞⅓⅔])/;
 /** A comma with a space behind it, or any comma: `80,5 (84,5, 88,5)` and `80 (84,88,92)`. */
 const SEPARATORS = [/(\s*[:;]\s*|\s*,\s+)/, /(\s*[,:;]\s*)/, BY_SPACES] as const;
 /** Two numbers, `4 (6)`, are too common otherwise to be told as a list that does not fit. */
-const LEAST_UNSURE = 3;
+const MIN_UNSURE = 3;
 
 /**
  * Finds the numbers for all sizes in a text, as the trade writes them: `176 (192, 212, 232)`, with colons, in square brackets
@@ -59,13 +59,13 @@ export function markSizeNumbers(text: string, sizeCount: number, at: number): Se
   return segments;
 }
 
-interface Wanted {
+interface SizePosition {
   readonly sizeCount: number;
   readonly at: number;
 }
 
 /** The list that a text begins with: with as many of its brackets as hold numbers, or with those that make it fit. */
-function listIn(text: string, { sizeCount, at }: Wanted): Exclude<Segment, { kind: "text" }> | undefined {
+function listIn(text: string, { sizeCount, at }: SizePosition): Exclude<Segment, { kind: "text" }> | undefined {
   const ends = [...text.matchAll(GROUP)].map((group) => group.index + group[0].length).toReversed();
   let unsure: Extract<Segment, { kind: "unsure" }> | undefined;
   for (const end of ends) {
@@ -73,10 +73,10 @@ function listIn(text: string, { sizeCount, at }: Wanted): Exclude<Segment, { kin
     for (const separator of SEPARATORS) {
       const parts = partsOf(list, separator);
       const items = parts?.filter(({ size }) => size !== null) ?? [];
-      const hers = items[at]?.text;
-      if (parts && items.length === sizeCount && hers !== undefined)
-        return { kind: "sizes", text: list, parts, hers, isNone: /^(?:[-–—]|0)$/.test(hers) };
-      if (items.length >= LEAST_UNSURE) unsure ??= { kind: "unsure", text: list, numbers: items.length };
+      const own = items[at]?.text;
+      if (parts && items.length === sizeCount && own !== undefined)
+        return { kind: "sizes", text: list, parts, own, isNone: /^(?:[-–—]|0)$/.test(own) };
+      if (items.length >= MIN_UNSURE) unsure ??= { kind: "unsure", text: list, numbers: items.length };
     }
   }
   return unsure;

@@ -8,12 +8,12 @@ export interface Place {
   readonly words: string;
 }
 
-const MOST_CHARACTERS = 240;
+const MAX_CHARACTERS = 240;
 
 /** @param block number of the block, from 0. */
 export function placeOf(text: string, block: number): Place {
   const words = text.replace(/\s+/g, " ").trim();
-  return { block, hash: hashOf(words), words: words.slice(0, MOST_CHARACTERS).toWellFormed() };
+  return { block, hash: hashOf(words), words: words.slice(0, MAX_CHARACTERS).toWellFormed() };
 }
 
 /** FNV-1a over UTF-16 code units, 32 bits in hexadecimal: it tells texts apart and guards nothing. */

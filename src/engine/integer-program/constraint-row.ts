@@ -15,8 +15,8 @@ export interface Box {
 }
 
 export interface Range {
-  readonly least: number;
-  readonly most: number;
+  readonly min: number;
+  readonly max: number;
 }
 
 /** Sums of doubles do not come out the same twice. */
@@ -32,17 +32,17 @@ export function constraintRow({ sum, relation, right }: Constraint): Row {
 
 /** The least and the most that a sum comes to in a box. */
 export function rangeOfSum(sum: Sum, { low, high }: Box): Range {
-  let [least, most] = [0, 0];
+  let [min, max] = [0, 0];
   for (const { variable, weight } of sum) {
     const [one, other] = [weight * (low[variable] ?? 0), weight * (high[variable] ?? 0)];
-    least += Math.min(one, other);
-    most += Math.max(one, other);
+    min += Math.min(one, other);
+    max += Math.max(one, other);
   }
-  return { least, most };
+  return { min, max };
 }
 
 /** The whole numbers that a row leaves one of its variables, where the rest of its sum lies in a range. */
 export function rangeLeft({ low, high }: Pick<Row, "low" | "high">, weight: number, rest: Range): Range {
-  const [one, other] = [(low - rest.most) / weight, (high - rest.least) / weight];
-  return { least: Math.ceil(Math.min(one, other) - ROUNDING), most: Math.floor(Math.max(one, other) + ROUNDING) };
+  const [one, other] = [(low - rest.max) / weight, (high - rest.min) / weight];
+  return { min: Math.ceil(Math.min(one, other) - ROUNDING), max: Math.floor(Math.max(one, other) + ROUNDING) };
 }

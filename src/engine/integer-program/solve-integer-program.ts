@@ -1,5 +1,5 @@
 import { valueOfSum, type IntegerProgram, type Solver } from "./integer-program";
-import { keepsConstraints } from "./keeps-constraints";
+import { isFeasible } from "./is-feasible";
 import { writeLp } from "./write-lp";
 
 export type IntegerSolution =
@@ -8,7 +8,7 @@ export type IntegerSolution =
   /** The solver stopped at a limit with an answer that keeps every constraint, and may not be the best. */
   | { readonly status: "stopped"; readonly values: readonly number[]; readonly objective: number }
   /** The solver stopped without an answer, or gave one that breaks a constraint. */
-  | { readonly status: "unproven"; readonly says: string };
+  | { readonly status: "unproven"; readonly message: string };
 
 /**
  * Solves an integer program with a solver that is handed in, and checks the answer before it is believed.
@@ -19,13 +19,13 @@ export function solveIntegerProgram(program: IntegerProgram, solver: Solver): In
   const answer = solver(writeLp(program));
   if (answer.status === "Infeasible") return { status: "infeasible" };
   const isProven = answer.status === "Optimal";
-  if (!isProven && answer.values.size === 0) return { status: "unproven", says: answer.status };
+  if (!isProven && answer.values.size === 0) return { status: "unproven", message: answer.status };
   const values = program.whole.map((isWhole, index) => {
     const value = answer.values.get(`x${index}`) ?? Number.NaN;
     return isWhole ? Math.round(value) : value;
   });
-  if (!keepsConstraints(program, values))
-    return { status: "unproven", says: isProven ? "The answer breaks a constraint." : answer.status };
+  if (!isFeasible(program, values))
+    return { status: "unproven", message: isProven ? "The answer breaks a constraint." : answer.status };
   return { status: isProven ? "optimal" : "stopped", values, objective: valueOfSum(program.objective, values) };
 }
 

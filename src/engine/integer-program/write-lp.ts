@@ -3,7 +3,7 @@ import { mergeSum } from "./merge-sum";
 
 const RELATIONS = { "<=": "<=", ">=": ">=", "=": "=" } as const;
 /** LP readers stop at lines that are too long. */
-const TERMS_A_LINE = 8;
+const TERMS_PER_LINE = 8;
 
 /**
  * An integer program as CPLEX LP text. Variables are named x0, x1, …: a solver takes `free` or `inf` for its own words.
@@ -37,8 +37,8 @@ function sumText(sum: Sum): string {
 }
 
 function lines(words: readonly string[]): string[] {
-  return Array.from({ length: Math.ceil(words.length / TERMS_A_LINE) }, (_, line) =>
-    words.slice(line * TERMS_A_LINE, (line + 1) * TERMS_A_LINE).join(" "),
+  return Array.from({ length: Math.ceil(words.length / TERMS_PER_LINE) }, (_, line) =>
+    words.slice(line * TERMS_PER_LINE, (line + 1) * TERMS_PER_LINE).join(" "),
   );
 }
 

@@ -13,8 +13,8 @@ describe("a piece that cannot be drawn as it is worked", () => {
       ["-10,0", "-10,10", "10,10", "10,0"],
       ["-5,10", "-5,20", "5,20", "5,10"],
     ]);
-    expect(shape.marks).toEqual([{ at: { xCm: -7.5, yCm: 10 }, kind: "step", says: shape.roughly[0] }]);
-    expect(shape.roughly).toEqual([
+    expect(shape.marks).toEqual([{ at: { xCm: -7.5, yCm: 10 }, kind: "step", says: shape.sketchReasons[0] }]);
+    expect(shape.sketchReasons).toEqual([
       "Part 1 ends with 40 stitches and part 2 starts on 20: 20 fewer at once. The pattern does not say on which side, so half of the step is drawn on each.",
     ]);
     expect(shape.sections.map(({ fault }) => fault)).toEqual([null, null]);
@@ -30,7 +30,7 @@ describe("a piece that cannot be drawn as it is worked", () => {
     expect(shape.edges.map(({ isSure }) => isSure)).toEqual([false, false, true, true]);
     expect(shape.sections[0]?.fault).toMatch(says);
     expect(shape.marks).toMatchObject([{ kind: "fault", at: { xCm: -3.75, yCm: 5 } }]);
-    expect(shape.roughly[0]).toMatch(/^Part 1: /);
+    expect(shape.sketchReasons[0]).toMatch(/^Part 1: /);
   });
 
   it.each([
@@ -42,6 +42,6 @@ describe("a piece that cannot be drawn as it is worked", () => {
     expect(shape.isToScale).toBe(false);
     expect(shape.sections).toEqual([]);
     expect(shape.edges.some(({ isSure }) => isSure)).toBe(false);
-    expect(shape.roughly).toEqual([expect.stringMatching(says)]);
+    expect(shape.sketchReasons).toEqual([expect.stringMatching(says)]);
   });
 });

@@ -39,8 +39,8 @@ describe("applyEdits", () => {
   });
 
   it("asks back a number out of reach", () => {
-    const { askedBack, faults } = applyEdits(pattern, { "grading.width.small": "980" }, "cm");
-    expect(askedBack.map(({ path }) => path)).toEqual(["grading.width.small"]);
+    const { questions, faults } = applyEdits(pattern, { "grading.width.small": "980" }, "cm");
+    expect(questions.map(({ path }) => path)).toEqual(["grading.width.small"]);
     expect(faults).toEqual([]);
   });
 

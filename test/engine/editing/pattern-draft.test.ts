@@ -1,6 +1,6 @@
 import { describe, expect, it } from "vitest";
 import {
-  beginDraft,
+  createDraft,
   draftInUnit,
   draftQuestions,
   oneForAllSizes,
@@ -9,7 +9,7 @@ import {
   readablePart,
   readDraft,
   spreadOverSizes,
-  takeChange,
+  applyChange,
   withoutSize,
   withSize,
   type DraftPattern,
@@ -18,7 +18,7 @@ import { MOST_SIZES } from "@/engine/pattern";
 import { finishedMeasurements } from "@/engine/prediction";
 import { saltmarshPattern } from "../../../prisma/demo/saltmarsh-pattern";
 
-const { pattern: untouched } = beginDraft(saltmarshPattern, "cm");
+const { pattern: untouched } = createDraft(saltmarshPattern, "cm");
 
 function withCount(pattern: DraftPattern, id: string, change: Partial<DraftPattern["counts"][number]>): DraftPattern {
   return { ...pattern, counts: pattern.counts.map((count) => (count.id === id ? { ...count, ...change } : count)) };
@@ -97,7 +97,7 @@ describe("a pattern being edited", () => {
       body: { bust: 80 + at },
     }));
     const draft = { ...untouched, sizes, measurements: [], grading: {} };
-    expect(patternDraftSchema.safeParse({ ...beginDraft(saltmarshPattern, "cm"), pattern: draft }).success).toBe(true);
+    expect(patternDraftSchema.safeParse({ ...createDraft(saltmarshPattern, "cm"), pattern: draft }).success).toBe(true);
     expect(readDraft(draft, "cm").faults).toEqual([{ path: "sizes", says: "must hold at most 24 sizes." }]);
   });
 });
@@ -184,7 +184,7 @@ describe("two people's drafts", () => {
       "name",
     ]);
     const merged = ["grading.neck.size-m", "lengths.collar.cm"].reduce(
-      (into, path) => takeChange(into, hers, path),
+      (into, path) => applyChange(into, hers, path),
       theirs,
     );
     expect(merged.grading?.["neck"]?.["size-m"]).toBe("64");
@@ -194,13 +194,13 @@ describe("two people's drafts", () => {
   });
 
   it("become one when every change is taken", () => {
-    const merged = patternChanges(theirs, hers).reduce((into, { path }) => takeChange(into, hers, path), theirs);
+    const merged = patternChanges(theirs, hers).reduce((into, { path }) => applyChange(into, hers, path), theirs);
     expect(patternChanges(merged, hers)).toEqual([]);
   });
 
   it("mean the same lengths in another unit", () => {
     const draft = {
-      ...beginDraft(saltmarshPattern, "in"),
+      ...createDraft(saltmarshPattern, "in"),
       pattern: { ...untouched, allowances: [{ id: "hem", label: "Hem", cm: "1" }], measurements: [] },
     };
     const inCm = draftInUnit(draft, "cm");

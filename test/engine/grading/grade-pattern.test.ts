@@ -1,5 +1,5 @@
 import { beforeAll, describe, expect, it } from "vitest";
-import { gradePattern, loosenings, type GradeOutcome } from "@/engine/grading";
+import { gradePattern, relaxations, type GradeOutcome } from "@/engine/grading";
 import type { Solver } from "@/engine/integer-program";
 import type { PatternDocument } from "@/engine/pattern";
 import { highsSolver } from "@/solver/highs-solver";
@@ -114,7 +114,7 @@ describe("rules that cannot all be kept", { timeout: 60_000 }, () => {
     const outcome = gradePattern({ pattern }, solver);
     if (outcome.status !== "infeasible") throw new Error("there should be no answer");
     // 57 is 3 below 60, the nearest multiple of 10.
-    expect(loosenings(pattern, outcome.clash, solver)).toMatchObject([
+    expect(relaxations(pattern, outcome.clash, solver)).toMatchObject([
       { helps: true, says: "Let “yoke” be 57 in One, off its repeat." },
       { helps: true, says: "Unlock “front” in One: 60 would do." },
       { helps: true, says: "Let the sum of “yoke” be off by 3 in One." },
@@ -132,6 +132,6 @@ describe("rules that cannot all be kept", { timeout: 60_000 }, () => {
     const outcome = gradePattern({ pattern }, solver);
     if (outcome.status !== "infeasible") throw new Error("there should be no answer");
     expect(outcome.clash).toHaveLength(2);
-    expect(loosenings(pattern, outcome.clash, solver)).toMatchObject([{ helps: false }, { helps: false }]);
+    expect(relaxations(pattern, outcome.clash, solver)).toMatchObject([{ helps: false }, { helps: false }]);
   });
 });

@@ -1,5 +1,5 @@
 import { beforeAll, describe, expect, it } from "vitest";
-import { gradePattern, loosenings, parseGradeRequest } from "@/engine/grading";
+import { gradePattern, relaxations, parseGradeRequest } from "@/engine/grading";
 import type { Solver } from "@/engine/integer-program";
 import type { PatternDocument } from "@/engine/pattern";
 import { highsSolver } from "@/solver/highs-solver";
@@ -125,7 +125,7 @@ describe("two separate clashes", { timeout: 60_000 }, () => {
     const first = gradePattern({ pattern: twoClashes(odd) }, solver);
     if (first.status !== "infeasible") throw new Error(first.status);
     expect(new Set(first.clash.map((clash) => clash.count))).toEqual(new Set(["front"]));
-    expect(loosenings(twoClashes(odd), first.clash, solver).map(({ helps }) => helps)).toEqual([true, true]);
+    expect(relaxations(twoClashes(odd), first.clash, solver).map(({ helps }) => helps)).toEqual([true, true]);
     const second = gradePattern({ pattern: twoClashes({ repeat: odd.repeat }) }, solver);
     if (second.status !== "infeasible") throw new Error(second.status);
     expect(new Set(second.clash.map((clash) => clash.count))).toEqual(new Set(["back"]));

@@ -12,7 +12,7 @@ it("is told as the best so far, with the stage and what cannot be beaten, where 
   const terms = [0, 1, 2, 3, 4].map((group) => ({ times: 1, count: `side-${group}` }));
   const all = { ...first, id: "all", terms, target: { body: "bust", easeCm: 7 } };
   const pattern = { ...garment, measurements: [...garment.measurements, all] };
-  const outcome = gradePattern({ pattern }, await highsSolver({ mostNodes: 1 }));
+  const outcome = gradePattern({ pattern }, await highsSolver({ maxNodes: 1 }));
   if (outcome.status !== "limit") throw new Error(outcome.status);
   const [limit] = outcome.bound ?? [];
   expect(limit?.stage).toBe("deviation");

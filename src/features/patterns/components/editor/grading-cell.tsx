@@ -2,7 +2,7 @@
 
 import { memo } from "react";
 import type { DraftPattern, Typed } from "@/engine/editing";
-import { nearestKept } from "@/engine/grading";
+import { nearestFeasible } from "@/engine/grading";
 import { formatPath, ownValue } from "@/engine/pattern";
 import { useTypedEarly } from "@/ui/use-typed-early";
 import { useEditing, useEditingStore, useEditingValue } from "./editing";
@@ -96,7 +96,7 @@ interface NearestProps {
 function Nearest({ count, size, read, onPick }: NearestProps) {
   const { readable } = useEditing("readable");
   if (readable === null) return null;
-  const { below, above } = nearestKept(readable, { count, size, typed: read });
+  const { below, above } = nearestFeasible(readable, { count, size, typed: read });
   const numbers = [...new Set([below, above])].filter((number) => number !== null && number !== read);
   if (numbers.length === 0) return <p className="text-soft">No number here keeps every rule.</p>;
   return (

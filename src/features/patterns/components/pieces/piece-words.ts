@@ -17,12 +17,15 @@ export function markSign(kind: ShapeMark["kind"]): string {
 }
 
 /** What a drawing shows, for those who do not see it. */
-export function shapeWords({ widthCm, heightCm, isToScale, roughly, lines }: PieceShape, unit: LengthUnit): string {
+export function shapeWords(
+  { widthCm, heightCm, isToScale, sketchReasons, lines }: PieceShape,
+  unit: LengthUnit,
+): string {
   const size = isToScale ? `${formatLength(widthCm, unit)} wide and ${formatLength(heightCm, unit)} high.` : "";
   const measured = lines.map(
     ({ letter, label, cm }) => `${letter}: ${label}${cm === null ? "" : `, ${formatLength(cm, unit)}`}.`,
   );
-  return [size, ...roughly, ...measured].filter((words) => words !== "").join(" ");
+  return [size, ...sketchReasons, ...measured].filter((words) => words !== "").join(" ");
 }
 
 const STARTS: Readonly<Record<NonNullable<Piece["start"]>, string>> = {

@@ -123,6 +123,6 @@ function partLines({ parts, noun }: PieceBoard, { size, shape }: Shown, unit: Le
   );
   const rough = shape.isToScale
     ? shape.marks.filter(({ kind }) => kind === "step").map(({ kind, says }) => `${markSign(kind)} ${says}`)
-    : [`Drawn roughly, not to scale. ${shape.roughly.join(" ")}`];
+    : [`Drawn roughly, not to scale. ${shape.sketchReasons.join(" ")}`];
   return [...letters, ...worked, ...rough];
 }

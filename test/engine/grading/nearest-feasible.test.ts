@@ -1,6 +1,6 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
-import { nearestKept } from "@/engine/grading";
+import { nearestFeasible } from "@/engine/grading";
 import { gradingWarnings, type PatternDocument } from "@/engine/pattern";
 import { count, oneSize } from "../../factories/one-size";
 import { patternDocument } from "../../factories/pattern";
@@ -22,17 +22,17 @@ describe("the nearest numbers that keep a count's rules", () => {
     });
 
   it("are those of its repeat and its sums, all else as it stands", () => {
-    expect(nearestKept(pattern(), { count: "yoke", size: "one", typed: 158 })).toEqual({ below: null, above: 163 });
+    expect(nearestFeasible(pattern(), { count: "yoke", size: "one", typed: 158 })).toEqual({ below: null, above: 163 });
     // 163 less 2 × 50 is 63, give or take 3.
-    expect(nearestKept(pattern(), { count: "front", size: "one", typed: 70 })).toEqual({ below: 66, above: null });
-    expect(nearestKept(pattern(), { count: "front", size: "one", typed: 64 })).toEqual({ below: 64, above: 64 });
+    expect(nearestFeasible(pattern(), { count: "front", size: "one", typed: 70 })).toEqual({ below: 66, above: null });
+    expect(nearestFeasible(pattern(), { count: "front", size: "one", typed: 64 })).toEqual({ below: 64, above: 64 });
   });
 
   it("always keep every rule, and nothing between them and the typed number does", () => {
     const small = fc.record({ of: fc.integer({ min: 1, max: 12 }), plus: fc.nat(11), typed: fc.nat(200) });
     fc.assert(
       fc.property(small, ({ of, plus, typed }) => {
-        const found = nearestKept(oneSize([count("front", { repeat: { of, plus } })]), {
+        const found = nearestFeasible(oneSize([count("front", { repeat: { of, plus } })]), {
           count: "front",
           size: "one",
           typed,
@@ -77,7 +77,7 @@ describe("the nearest numbers that keep a count's rules", () => {
               (path === "grading.front.l" && says.includes("less than")),
           );
         const kept = Array.from({ length: 140 }, (_, number) => number).filter(keeps);
-        const found = nearestKept(withNumber(0), { count: "front", size: "m", typed });
+        const found = nearestFeasible(withNumber(0), { count: "front", size: "m", typed });
         expect(found).toEqual({
           below: kept.findLast((number) => number <= typed) ?? null,
           above: kept.find((number) => number >= typed) ?? null,

@@ -2,15 +2,15 @@ import type { LayeredPaths } from "./cheapest-paths";
 import type { Choice } from "./size-choices";
 
 /** The best way from a choice to the last size. */
-interface Rest {
+interface Tail {
   readonly choice: Choice;
-  readonly then: Rest | null;
+  readonly then: Tail | null;
   readonly unevenness: number;
   readonly sum: number;
 }
 
 /** More would be tried no faster than by the solver. */
-const MOST_TRIED = 10_000_000;
+const MAX_TRIED = 10_000_000;
 
 /**
  * The path whose steps change least from size to size; among equals the one with the fewest stitches.
@@ -18,10 +18,10 @@ const MOST_TRIED = 10_000_000;
  * @param paths none of which ends early.
  * @returns the choice of each size; null where there is too much to try.
  */
-export function evenestPath(paths: LayeredPaths<Choice>): Choice[] | null {
-  if (bendsOf(paths) > MOST_TRIED) return null;
-  const restOf = rememberedRest(paths);
-  let best: Rest | null = null;
+export function smoothestPath(paths: LayeredPaths<Choice>): Choice[] | null {
+  if (tripleCount(paths) > MAX_TRIED) return null;
+  const restOf = memoisedTail(paths);
+  let best: Tail | null = null;
   for (const start of paths.starts) {
     const rest = restOf({ layer: 0, before: -1, at: start });
     if (rest && (best === null || isLess(rest, best))) best = rest;
@@ -32,7 +32,7 @@ export function evenestPath(paths: LayeredPaths<Choice>): Choice[] | null {
 }
 
 /** How many times a path can lead through three sizes. */
-function bendsOf({ layers, next }: LayeredPaths<Choice>): number {
+function tripleCount({ layers, next }: LayeredPaths<Choice>): number {
   return layers.reduce((bends, _, layer) => {
     const onward = next[layer + 1] ?? [];
     return bends + (next[layer] ?? []).flat().reduce((sum, to) => sum + (onward[to]?.length ?? 0), 0);
@@ -40,19 +40,19 @@ function bendsOf({ layers, next }: LayeredPaths<Choice>): number {
 }
 
 /** A function of where a path stands and where it comes from: what is still to come depends on both, and is tried once. */
-function rememberedRest({ layers, next }: LayeredPaths<Choice>) {
-  const known = layers.map(() => new Map<number, Rest>());
-  const restOf = ({ layer, before, at }: { layer: number; before: number; at: number }): Rest | null => {
+function memoisedTail({ layers, next }: LayeredPaths<Choice>) {
+  const known = layers.map(() => new Map<number, Tail>());
+  const restOf = ({ layer, before, at }: { layer: number; before: number; at: number }): Tail | null => {
     const key = before * (layers[layer]?.length ?? 0) + at;
     const choice = layers[layer]?.[at];
     if (choice === undefined) return null;
-    const remembered = known[layer]?.get(key);
-    if (remembered !== undefined) return remembered;
-    let best: Rest = { choice, then: null, unevenness: 0, sum: choice.sum };
+    const cached = known[layer]?.get(key);
+    if (cached !== undefined) return cached;
+    let best: Tail = { choice, then: null, unevenness: 0, sum: choice.sum };
     for (const to of next[layer]?.[at] ?? []) {
       const then = restOf({ layer: layer + 1, before: at, at: to });
       if (then === null) continue;
-      const unevenness = then.unevenness + bend(layers[layer - 1]?.[before], choice, then.choice);
+      const unevenness = then.unevenness + secondDifference(layers[layer - 1]?.[before], choice, then.choice);
       const rest = { choice, then, unevenness, sum: then.sum + choice.sum };
       if (best.then === null || isLess(rest, best)) best = rest;
     }
@@ -62,12 +62,12 @@ function rememberedRest({ layers, next }: LayeredPaths<Choice>) {
   return restOf;
 }
 
-function isLess(one: Rest, other: Rest): boolean {
+function isLess(one: Tail, other: Tail): boolean {
   return one.unevenness < other.unevenness || (one.unevenness === other.unevenness && one.sum < other.sum);
 }
 
 /** Σ |step − the step before| over the counts; 0 before the third size. */
-function bend(first: Choice | undefined, { numbers }: Choice, third: Choice): number {
+function secondDifference(first: Choice | undefined, { numbers }: Choice, third: Choice): number {
   if (first === undefined) return 0;
   return numbers.reduce(
     (sum, number, at) => sum + Math.abs((third.numbers[at] ?? 0) - 2 * number + (first.numbers[at] ?? 0)),

@@ -1,7 +1,7 @@
 import { ownValue, type Count, type PatternDocument } from "../pattern";
 
 /** The nearest numbers below and above that keep a count's rules in a size; null where none does. */
-export interface NearestKept {
+export interface NearestFeasible {
   readonly below: number | null;
   readonly above: number | null;
 }
@@ -22,13 +22,13 @@ const NONE: Range = { low: Number.POSITIVE_INFINITY, high: Number.NEGATIVE_INFIN
  * @param typed the number that was typed, whole.
  * @returns `below` and `above` are the typed number itself where it keeps them all.
  */
-export function nearestKept(
+export function nearestFeasible(
   pattern: PatternDocument,
   { count: id, size, typed }: { readonly count: string; readonly size: string; readonly typed: number },
-): NearestKept {
+): NearestFeasible {
   const count = pattern.counts.find((other) => other.id === id);
   if (count === undefined) return { below: null, above: null };
-  const { low, high } = keptRange(pattern, count, size);
+  const { low, high } = feasibleRange(pattern, count, size);
   const { of, plus } = count.repeat ?? { of: 1, plus: 0 };
   const below = Math.floor((Math.min(typed, high) - plus) / of) * of + plus;
   const above = Math.ceil((Math.max(typed, low) - plus) / of) * of + plus;
@@ -36,7 +36,7 @@ export function nearestKept(
 }
 
 /** Between what a count may lie by its least value, the order of sizes and its ties. */
-function keptRange(pattern: PatternDocument, { id, least = 1, mayShrink = false }: Count, size: string): Range {
+function feasibleRange(pattern: PatternDocument, { id, least = 1, mayShrink = false }: Count, size: string): Range {
   const at = pattern.sizes.findIndex((other) => other.id === size);
   const numberIn = (count: string, sizeAt: number) => {
     const of = pattern.sizes[sizeAt]?.id;

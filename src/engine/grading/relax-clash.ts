@@ -6,7 +6,7 @@ import type { Clash } from "./find-clash";
 import { gradingRules, type GradingRule } from "./grading-rules";
 
 /** One rule of a clash, and the least that would have to give way in it. */
-export interface Loosening {
+export interface Relaxation {
   readonly clash: Clash;
   /** False where the other rules clash among themselves too, so that giving way here does not suffice. */
   readonly helps: boolean;
@@ -19,7 +19,7 @@ export interface Loosening {
  * @param clash of `gradePattern` or `solveCounts` over this pattern.
  * @see design 4.2; an elastic program of one rule at a time (Chinneck 2008, from memory).
  */
-export function loosenings(pattern: PatternDocument, clash: readonly Clash[], solver: Solver): Loosening[] {
+export function relaxations(pattern: PatternDocument, clash: readonly Clash[], solver: Solver): Relaxation[] {
   const named = new Set(clash.flatMap(({ count }) => (count === undefined ? [] : [count])));
   const group = countGroups(pattern).find(({ counts }) => counts.some((id) => named.has(id)));
   if (group === undefined) return [];
@@ -29,16 +29,16 @@ export function loosenings(pattern: PatternDocument, clash: readonly Clash[], so
   const whole = new Array<boolean>(variables.total).fill(true);
   return clash.map((one) => {
     const rule = rules.find((other) => other.rule === one.rule && other.says === one.says);
-    const step = rule && leastStep(rules, { rule, whole, solver });
+    const step = rule && smallestRelaxation(rules, { rule, whole, solver });
     if (!step)
       return { clash: one, helps: false, says: "Other rules clash beside this one: loosening it is not enough." };
     const at = pattern.sizes.findIndex(({ id }) => id === one.size);
     const number = one.count === undefined ? undefined : step.values[variables.numberOf(one.count, at)];
-    return { clash: one, helps: true, says: loosenedWords(pattern, one, { off: step.off, number: number ?? 0 }) };
+    return { clash: one, helps: true, says: relaxationMessage(pattern, one, { off: step.off, number: number ?? 0 }) };
   });
 }
 
-function leastStep(
+function smallestRelaxation(
   rules: readonly GradingRule[],
   { rule, whole, solver }: { rule: GradingRule; whole: readonly boolean[]; solver: Solver },
 ): { off: number; values: readonly number[] } | undefined {
@@ -63,7 +63,7 @@ function elastic({ sum, relation, right }: Constraint, off: number): Constraint[
   return [relation === "<=" ? upper : lower];
 }
 
-function loosenedWords(
+function relaxationMessage(
   pattern: PatternDocument,
   { rule, count, size }: Clash,
   { off, number }: { off: number; number: number },

@@ -2,7 +2,7 @@ import type { Place } from "./place";
 import { readInstructions, type InstructionBlock } from "./read-instructions";
 
 /** Less alike than this is another block; common practice, no source. */
-const ALIKE = 0.6;
+const MIN_SIMILARITY = 0.6;
 
 /**
  * The block that a question was pinned to, in a text that may have changed since.
@@ -12,27 +12,27 @@ const ALIKE = 0.6;
  *
  * @returns null where no block is alike.
  */
-export function findPlace(text: string, place: Place): InstructionBlock | null {
+export function findBlock(text: string, place: Place): InstructionBlock | null {
   const nearestFirst = readInstructions(text).toSorted(
     (left, right) => Math.abs(left.place.block - place.block) - Math.abs(right.place.block - place.block),
   );
   const same = nearestFirst.find(({ place: { hash, words } }) => hash === place.hash && words === place.words);
   if (same) return same;
-  const wanted = pairsOf(place.words);
+  const target = wordPairs(place.words);
   let best: InstructionBlock | null = null;
-  let bestAlike = ALIKE;
+  let bestSimilarity = MIN_SIMILARITY;
   for (const block of nearestFirst) {
-    const alike = likeness(wanted, pairsOf(block.place.words));
-    if (alike > bestAlike || (best === null && alike === bestAlike)) {
+    const similarity = diceSimilarity(target, wordPairs(block.place.words));
+    if (similarity > bestSimilarity || (best === null && similarity === bestSimilarity)) {
       best = block;
-      bestAlike = alike;
+      bestSimilarity = similarity;
     }
   }
   return best;
 }
 
 /** Neighbouring words in pairs, every number the same word. */
-function pairsOf(words: string): ReadonlySet<string> {
+function wordPairs(words: string): ReadonlySet<string> {
   const plain = words
     .toLowerCase()
     .replace(/\d+(?:[.,]\d+)?/g, " 0 ")
@@ -42,7 +42,7 @@ function pairsOf(words: string): ReadonlySet<string> {
 }
 
 /** Share of pairs that two texts have in common, 0–1 (Dice 1945). */
-function likeness(left: ReadonlySet<string>, right: ReadonlySet<string>): number {
+function diceSimilarity(left: ReadonlySet<string>, right: ReadonlySet<string>): number {
   let common = 0;
   for (const pair of left) if (right.has(pair)) common += 1;
   return (2 * common) / (left.size + right.size);

@@ -17,7 +17,7 @@ const SMALL_COUNT_STEP = 10;
  * @param value cm, or a whole number for a count, in place of the field's own.
  * @returns a question, undefined where there is nothing to ask.
  */
-export function outOfReach({ kind, value: was }: EditField, value: number): string | undefined {
+export function plausibilityQuestion({ kind, value: was }: EditField, value: number): string | undefined {
   if (value === was) return undefined;
   switch (kind) {
     case "count":
