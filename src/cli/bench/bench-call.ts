@@ -17,7 +17,7 @@ export function benchCall(testers: number): CallDocument {
     ...{ pattern: saltmarshPattern, real: realPattern(), testers: counts, places, seed: SEED },
     habits: {
       ...{ gaugeSpread: 0.035, driftSd: 0.015, readingSd: 0.35, roundCm: 0.5 },
-      ...{ missingReadings: 0.04, missingSwatches: 0.04, slips: 0.015, yarnRatio: 4.6 },
+      ...{ missingReadings: 0.04, missingSwatches: 0.04, entryErrorShare: 0.015, yarnRatio: 4.6 },
     },
   }).call;
 }

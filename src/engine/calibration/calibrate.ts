@@ -21,14 +21,14 @@ export interface Calibration {
  * How the gap engine fares on simulated calls whose truth is known.
  *
  * @param calls how many; garments take turns.
- * @param slips share of readings that are slips.
+ * @param entryErrorShare of readings, from 0 to 1.
  * @param seed of the first call; each call has its own.
  * @see design 7.
  */
 export function calibrate(given: {
   design: Design;
   fault: Fault;
-  slips: number;
+  entryErrorShare: number;
   calls: number;
   seed: number;
 }): Calibration {

@@ -3,7 +3,7 @@ import { causeCandidates, type Candidate } from "../gaps";
 import { indexPattern, measure, patternWorking } from "../prediction";
 import { adjustInput } from "../revision";
 import { seededRandom, type SeededRandom } from "../seeded-random";
-import { drawTruth, simulateCall, type PatternSds, type PlantedSlip } from "../simulation";
+import { drawTruth, simulateCall, type PatternSds, type PlantedEntryError } from "../simulation";
 
 /** How many testers report of each size. */
 export type Design = "2–4 a size" | "3 a size" | "1–2 a size, two sizes empty, 30 % lost";
@@ -26,7 +26,7 @@ export interface PlantedCall {
   /** The part of the truth that no input of the pattern makes. */
   readonly errors: readonly number[];
   readonly cause: PlantedCause | null;
-  readonly slips: readonly PlantedSlip[];
+  readonly entryErrors: readonly PlantedEntryError[];
   readonly patternSds: PatternSds;
   readonly driftSd: number;
   readonly readingSd: number;
@@ -45,17 +45,17 @@ const LOG_SD = 0.5;
  *
  * Drift and reading sds differ from call to call as the model's priors say; so do the pattern's, where its error is drawn.
  *
- * @param slips share of readings that are slips.
+ * @param entryErrorShare share of readings that are entry errors, from 0 to 1.
  * @see design 4.4 and 7.
  */
 export function plantedCall(given: {
   readonly pattern: PatternDocument;
   readonly design: Design;
   readonly fault: Fault;
-  readonly slips: number;
+  readonly entryErrorShare: number;
   readonly seed: number;
 }): PlantedCall {
-  const { pattern, design, fault, slips, seed } = given;
+  const { pattern, design, fault, entryErrorShare, seed } = given;
   const random = seededRandom(seed);
   const patternSds = drawPatternSds(fault, random);
   const driftSd = MEDIAN_DRIFT_SD * Math.exp(LOG_SD * random.normal());
@@ -82,7 +82,7 @@ export function plantedCall(given: {
       roundCm: 0.1,
       missingReadings: design === "1–2 a size, two sizes empty, 30 % lost" ? 0.3 : 0.05,
       missingSwatches: 0.03,
-      slips,
+      entryErrorShare,
       yarnRatio: 4.6,
     },
     seed: seed + 1,

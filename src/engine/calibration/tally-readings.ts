@@ -16,7 +16,7 @@ export function tallyReadings({
   output: GapsOutput;
   tally: Tally;
 }): void {
-  const slips = new Set(planted.slips.map(({ tester, measurement }) => `${tester} ${measurement}`));
+  const slips = new Set(planted.entryErrors.map(({ tester, measurement }) => `${tester} ${measurement}`));
   const suspects = new Map(
     output.suspects
       .filter(({ what }) => what === "reading")

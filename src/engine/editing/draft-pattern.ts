@@ -1,5 +1,5 @@
 import { z } from "zod";
-import { MOST_SIZES, patternShape, type DeepReadonly, type PatternDocument, type PatternParts } from "../pattern";
+import { MAX_SIZES, patternShape, type DeepReadonly, type PatternDocument, type PatternParts } from "../pattern";
 import type { LengthUnit } from "../units";
 
 const MAX_TYPED_LENGTH = 200;
@@ -31,7 +31,7 @@ export type DraftPattern = DeepReadonly<z.infer<typeof draftPatternSchema>>;
 /** A number as it stands in the revision, or the text that was typed in its place. */
 export type Typed = number | string;
 
-const MAX_CELLS = 200 * MOST_SIZES;
+const MAX_CELLS = 200 * MAX_SIZES;
 
 export const patternDraftSchema = z.strictObject({
   /** The unit that lengths without one were typed in, so that they mean the same to everybody. */

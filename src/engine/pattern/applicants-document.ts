@@ -1,5 +1,5 @@
 import { z } from "zod";
-import { MOST_TESTERS, placesSchema } from "./call-document";
+import { MAX_TESTERS, placesSchema } from "./call-document";
 import type { DeepReadonly } from "./deep-readonly";
 import { patternSchema } from "./pattern-document";
 import { byId, idSchema, positiveSchema, wholeSchema } from "./schema-parts";
@@ -22,7 +22,7 @@ export const applicantsSchema = z.strictObject({
   pattern: patternSchema,
   places: placesSchema,
   fitBy: z.array(idSchema),
-  applicants: z.array(applicantSchema).max(MOST_TESTERS, { error: `must hold at most ${MOST_TESTERS} applicants.` }),
+  applicants: z.array(applicantSchema).max(MAX_TESTERS, { error: `must hold at most ${MAX_TESTERS} applicants.` }),
 });
 
 export type ApplicantsDocument = DeepReadonly<z.infer<typeof applicantsSchema>>;

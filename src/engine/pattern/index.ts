@@ -1,6 +1,6 @@
 export { formatPath, type Fault, type PathPart } from "./faults";
 export {
-  MOST_SIZES,
+  MAX_SIZES,
   PATTERN_FORMAT,
   patternSchema,
   patternShape,
@@ -20,7 +20,7 @@ export {
   CALL_FORMAT,
   callSchema,
   decisionSchema,
-  MOST_TESTERS,
+  MAX_TESTERS,
   placesSchema,
   testerSchema,
   type CallDocument,
@@ -40,7 +40,7 @@ export {
   parseWith,
   type Parsed,
 } from "./parse-document";
-export { isPlausible, PLAUSIBLE, rangeWords, type PlausibleRange } from "./plausible-ranges";
+export { isPlausible, PLAUSIBLE, rangeText, type PlausibleRange } from "./plausible-ranges";
 export { patternRangeFaults, testerRangeFaults } from "./range-faults";
 export { readJson } from "./read-json";
 export { callFaults, missingGrading, testerFaults } from "./call-faults";

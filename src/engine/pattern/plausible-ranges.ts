@@ -49,7 +49,7 @@ export function isPlausible(value: number, { min, max }: PlausibleRange): boolea
 }
 
 /** `between 0.5 and 200 cm`. @param unit the reader's, for lengths. */
-export function rangeWords({ min, max, unit }: PlausibleRange, reader: LengthUnit = "cm"): string {
+export function rangeText({ min, max, unit }: PlausibleRange, reader: LengthUnit = "cm"): string {
   if (unit !== "cm") return `between ${min} and ${max}${unit === "" ? "" : ` ${unit}`}`;
   return `between ${inUnit(min, reader)} and ${inUnit(max, reader)} ${reader}`;
 }

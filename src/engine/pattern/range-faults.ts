@@ -2,7 +2,7 @@ import { GAUGE_WIDTH_CM, type LengthUnit } from "../units";
 import type { Swatch, Tester } from "./call-document";
 import { formatPath, type Fault, type PathPart } from "./faults";
 import type { CmBySize, Fabric, Measurement, PatternDocument, Term } from "./pattern-document";
-import { isPlausible, PLAUSIBLE, rangeWords, type PlausibleRange } from "./plausible-ranges";
+import { isPlausible, PLAUSIBLE, rangeText, type PlausibleRange } from "./plausible-ranges";
 
 interface Place {
   readonly above?: readonly PathPart[];
@@ -61,7 +61,7 @@ class RangeChecker {
   ) {}
 
   one(path: readonly PathPart[], value: number, range: PlausibleRange): void {
-    if (!isPlausible(value, range)) this.add(path, `must be ${rangeWords(range, this.unit)}.`);
+    if (!isPlausible(value, range)) this.add(path, `must be ${rangeText(range, this.unit)}.`);
   }
 
   /** One number, or a number a name. */

@@ -59,11 +59,11 @@ function bestBranch(branches: readonly (readonly Issue[])[]): readonly Issue[] |
 }
 
 function typeSentence(issue: Extract<Issue, { code: "invalid_type" }>): string {
-  const wanted = KINDS[issue.expected] ?? issue.expected;
+  const expected = KINDS[issue.expected] ?? issue.expected;
   if (issue.input === undefined && issue.message.endsWith("received undefined")) {
-    return `is missing; it should be ${wanted}.`;
+    return `is missing; it should be ${expected}.`;
   }
-  return issue.message.startsWith("Invalid input") ? `should be ${wanted}.` : issue.message;
+  return issue.message.startsWith("Invalid input") ? `should be ${expected}.` : issue.message;
 }
 
 function valueSentence(issue: Extract<Issue, { code: "invalid_value" }>): string {

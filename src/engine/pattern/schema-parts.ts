@@ -1,9 +1,9 @@
 import { z } from "zod";
 
 /** No number of a document may be larger: sums and products of such numbers stay finite. */
-const LARGEST_NUMBER = 1_000_000;
-const LONGEST_LABEL = 1_000;
-const LONGEST_TEXT = 1_000_000;
+const MAX_NUMBER = 1_000_000;
+const MAX_LABEL_LENGTH = 1_000;
+const MAX_TEXT_LENGTH = 1_000_000;
 
 const ID_PATTERN = /^(?!all$)[a-z][a-z0-9-]{0,39}$/;
 
@@ -16,18 +16,18 @@ const notStorable = { error: "holds a character that cannot be stored." };
 
 export const labelSchema = z
   .string()
-  .max(LONGEST_LABEL, { error: `must be at most ${LONGEST_LABEL} characters.` })
+  .max(MAX_LABEL_LENGTH, { error: `must be at most ${MAX_LABEL_LENGTH} characters.` })
   .refine(storable, notStorable);
 
 export const textSchema = z
   .string()
-  .max(LONGEST_TEXT, { error: `must be at most ${LONGEST_TEXT} characters.` })
+  .max(MAX_TEXT_LENGTH, { error: `must be at most ${MAX_TEXT_LENGTH} characters.` })
   .refine(storable, notStorable);
 
 export const numberSchema = z
   .number()
-  .min(-LARGEST_NUMBER, { error: `must be at least ${-LARGEST_NUMBER}.` })
-  .max(LARGEST_NUMBER, { error: `must be at most ${LARGEST_NUMBER}.` });
+  .min(-MAX_NUMBER, { error: `must be at least ${-MAX_NUMBER}.` })
+  .max(MAX_NUMBER, { error: `must be at most ${MAX_NUMBER}.` });
 
 export const positiveSchema = numberSchema.positive({ error: "must be above 0." });
 export const notNegativeSchema = numberSchema.min(0, { error: "must be 0 or more." });

@@ -9,7 +9,9 @@ import type { PatternDocument } from "./pattern-document";
  */
 export function sizeScale({ sizes, sizeBy }: PatternDocument): ReadonlyMap<string, number> {
   const bodies = sizes.map(({ body }) => ownValue(body, sizeBy) ?? 0);
-  const least = Math.min(...bodies);
-  const range = Math.max(...bodies) - least;
-  return new Map(sizes.map(({ id }, at) => [id, range === 0 ? 0 : (2 * ((bodies[at] ?? least) - least)) / range - 1]));
+  const smallest = Math.min(...bodies);
+  const range = Math.max(...bodies) - smallest;
+  return new Map(
+    sizes.map(({ id }, at) => [id, range === 0 ? 0 : (2 * ((bodies[at] ?? smallest) - smallest)) / range - 1]),
+  );
 }

@@ -1,4 +1,4 @@
-import { MOST_TESTERS } from "../pattern";
+import { MAX_TESTERS } from "../pattern";
 import { finisherChances, type FinishersWanted } from "./finisher-chances";
 
 /** Chances are sums of many terms; one that is due to come out at the chance wanted may come out a little under. */
@@ -15,7 +15,7 @@ const ROUNDING = 1e-12;
 export function invitationsFor({ chance, ...wanted }: FinishersWanted & { readonly chance: number }): number | null {
   if (!(chance >= 0 && chance < 1)) throw new RangeError("the chance must be 0 or more and below 1");
   let invited = wanted.finishers;
-  for (const reached of finisherChances(wanted, MOST_TESTERS)) {
+  for (const reached of finisherChances(wanted, MAX_TESTERS)) {
     if (reached >= chance - ROUNDING) return invited;
     invited += 1;
   }

@@ -1,4 +1,4 @@
-import { isPlausible, PLAUSIBLE, rangeWords, type Measurement, type Reading } from "../pattern";
+import { isPlausible, PLAUSIBLE, rangeText, type Measurement, type Reading } from "../pattern";
 import { CHOICES, fieldOf, keysOf, type ReadingPart } from "./fields";
 import { choiceAt, isBlank, keep, yesAt, type Form } from "./form";
 import { lengthAt } from "./length-entry";
@@ -44,7 +44,7 @@ function readReading(form: Form, { measurement, key, path }: Place): Reading | u
   const isDoubled = isFlat && measurement.girth === true;
   const cm = isDoubled ? length.value * 2 : length.value;
   if (!isPlausible(cm, PLAUSIBLE.finishedCm)) {
-    const says = `Doubled, this must be ${rangeWords(PLAUSIBLE.finishedCm, form.context.unit)}.`;
+    const says = `Doubled, this must be ${rangeText(PLAUSIBLE.finishedCm, form.context.unit)}.`;
     form.faults.push({ field: at("value"), says });
     return undefined;
   }

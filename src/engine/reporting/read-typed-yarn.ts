@@ -1,4 +1,4 @@
-import { isPlausible, PLAUSIBLE, rangeWords, type Tester } from "../pattern";
+import { isPlausible, PLAUSIBLE, rangeText, type Tester } from "../pattern";
 import { readGrams } from "../tables/read-cell";
 import { parseNumber, type LengthUnit } from "../units";
 import { CHOICES, fieldOf, keysOf, type YarnPart } from "./fields";
@@ -105,7 +105,7 @@ function byWeight(form: Form, key: string): number | undefined {
   const says =
     grams <= 0
       ? `This is not less than the ${before.text} that you began with.`
-      : `The yarn used must come to ${rangeWords(PLAUSIBLE.grams)}.`;
+      : `The yarn used must come to ${rangeText(PLAUSIBLE.grams)}.`;
   form.faults.push({ field: fields.after, says });
   return undefined;
 }
@@ -117,7 +117,7 @@ function byBalls(form: Form, key: string, gramsPerBall: number | undefined): num
   if (!balls || gramsPerBall === undefined) return undefined;
   const grams = balls.value * gramsPerBall;
   if (isPlausible(grams, PLAUSIBLE.grams)) return grams;
-  form.faults.push({ field, says: `The yarn used must come to ${rangeWords(PLAUSIBLE.grams)}.` });
+  form.faults.push({ field, says: `The yarn used must come to ${rangeText(PLAUSIBLE.grams)}.` });
   return undefined;
 }
 

@@ -1,5 +1,5 @@
 import type { PatternDocument, Tester } from "../pattern";
-import type { LengthWords } from "../sanity";
+import type { FormatLength } from "../sanity";
 import type { LengthUnit } from "../units";
 
 /** What a report is read against. */
@@ -11,7 +11,7 @@ export interface ReportContext {
   /** Unit of a length without one; yards and metres of yarn go with it. */
   readonly unit: LengthUnit;
   /** Writes a length in her unit, for sentences. */
-  readonly lengthWords: LengthWords;
+  readonly lengthWords: FormatLength;
 }
 
 /** A report as documents hold it, without what stands in rows of its own. */

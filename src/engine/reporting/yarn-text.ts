@@ -1,4 +1,4 @@
-import { isPlausible, PLAUSIBLE, rangeWords } from "../pattern";
+import { isPlausible, PLAUSIBLE, rangeText } from "../pattern";
 import { readGrams } from "../tables/read-cell";
 import { parseNumber, type LengthUnit } from "../units";
 import type { ReadText } from "./form";
@@ -27,7 +27,7 @@ export function readBallLength(text: string, unit: LengthUnit): ReadText<number>
   if (isPlausible(metres, PLAUSIBLE.ballMetres)) return { ok: true, value: metres };
   return {
     ok: false,
-    says: `“${text}” cannot be right here: a ball holds ${rangeWords(PLAUSIBLE.ballMetres)}. Look at its label again.`,
+    says: `“${text}” cannot be right here: a ball holds ${rangeText(PLAUSIBLE.ballMetres)}. Look at its label again.`,
   };
 }
 

@@ -1,5 +1,5 @@
 import { formatPath } from "../pattern";
-import type { Garment, Made } from "./garment";
+import type { Garment, FinishedMeasurementSizes } from "./garment";
 import { isUpperArmGirth, timesInArmhole } from "./roles";
 import type { SanityRemark } from "./sanity-remark";
 import { worstSize } from "./worst-size";
@@ -11,13 +11,17 @@ import { worstSize } from "./worst-size";
  * pattern has more than one armhole measurement, for then it cannot be told what they make together.
  */
 export function armholeRemarks(garment: Garment): SanityRemark[] {
-  const [armhole, ...more] = garment.made.filter(({ measurement }) => timesInArmhole(measurement) > 0);
+  const [armhole, ...more] = garment.measurements.filter(({ measurement }) => timesInArmhole(measurement) > 0);
   if (armhole === undefined || more.length > 0) return [];
-  const sleeves = garment.made.filter(({ measurement }) => isUpperArmGirth(measurement));
+  const sleeves = garment.measurements.filter(({ measurement }) => isUpperArmGirth(measurement));
   return sleeves.flatMap((sleeve) => sleeveRemarks(garment, sleeve, armhole));
 }
 
-function sleeveRemarks({ lengthWords }: Garment, sleeve: Made, armhole: Made): SanityRemark[] {
+function sleeveRemarks(
+  { lengthWords }: Garment,
+  sleeve: FinishedMeasurementSizes,
+  armhole: FinishedMeasurementSizes,
+): SanityRemark[] {
   const times = timesInArmhole(armhole.measurement);
   const toleranceCm = sleeve.measurement.toleranceCm + times * armhole.measurement.toleranceCm;
   const off = sleeve.sizes.flatMap(({ size, designCm: sleeveCm }, at) => {

@@ -8,16 +8,16 @@ import type { SanityRemark } from "./sanity-remark";
  * Beyond these nothing is worked by hand, and a number was typed for another (common practice, no source). They are wide
  * on purpose: arm knitting, lace and colourwork lie well inside.
  */
-const STITCHES_OVER_10_CM: Range = { least: 1, most: 100 };
-const ROWS_OVER_10_CM: Range = { least: 0.5, most: 150 };
-const TOOL_MM: Range = { least: 0.5, most: 60 };
-const ROWS_TO_A_STITCH: Range = { least: 0.1, most: 6 };
+const STITCHES_OVER_10_CM: Range = { min: 1, max: 100 };
+const ROWS_OVER_10_CM: Range = { min: 0.5, max: 150 };
+const TOOL_MM: Range = { min: 0.5, max: 60 };
+const ROWS_TO_A_STITCH: Range = { min: 0.1, max: 6 };
 /** Width of a stitch ÷ thickness of the tool: about 1 to 1.7 in the trade's own table. */
-const STITCH_TO_TOOL: Range = { least: 0.4, most: 4 };
+const STITCH_TO_TOOL: Range = { min: 0.4, max: 4 };
 
 interface Range {
-  readonly least: number;
-  readonly most: number;
+  readonly min: number;
+  readonly max: number;
 }
 
 interface Check {
@@ -31,7 +31,7 @@ interface Check {
 export function gaugeRemarks({ pattern, lengthWords }: Garment): SanityRemark[] {
   return pattern.fabrics.flatMap((fabric, at) => {
     const over = lengthWords(fabric.gauge.overCm ?? GAUGE_WIDTH_CM);
-    const found = checksOf(fabric, over).find(({ value, range }) => value < range.least || value > range.most);
+    const found = checksOf(fabric, over).find(({ value, range }) => value < range.min || value > range.max);
     if (found === undefined) return [];
     const path = formatPath(["fabrics", at, ...found.field]);
     return [{ kind: "gauge" as const, path, says: `“${fabric.label}” ${found.says}` }];

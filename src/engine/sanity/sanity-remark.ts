@@ -17,4 +17,4 @@ export interface SanityRemark extends Fault {
 }
 
 /** Writes a length of so many cm, with its unit. */
-export type LengthWords = (cm: number) => string;
+export type FormatLength = (cm: number) => string;

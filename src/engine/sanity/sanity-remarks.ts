@@ -4,7 +4,7 @@ import { readGarment } from "./garment";
 import { gaugeRemarks } from "./gauge-remarks";
 import { neckRemarks } from "./neck-remarks";
 import { repeatRemarks } from "./repeat-remarks";
-import type { LengthWords, SanityRemark } from "./sanity-remark";
+import type { FormatLength, SanityRemark } from "./sanity-remark";
 import { sizeOrderRemarks } from "./size-order-remarks";
 import { stepRemarks } from "./step-remarks";
 import { stretchRemarks } from "./stretch-remarks";
@@ -17,7 +17,7 @@ import { stretchable } from "./stretched";
  * @param lengthWords writes a length of so many cm as the reader wants it, with its unit.
  * @returns remarks by path, as in faults: sizes, fabrics, counts, then measurements; empty where there is nothing to ask.
  */
-export function sanityRemarks(pattern: PatternDocument, lengthWords: LengthWords): SanityRemark[] {
+export function sanityRemarks(pattern: PatternDocument, lengthWords: FormatLength): SanityRemark[] {
   const garment = stretchable(readGarment(pattern, lengthWords));
   return [
     ...sizeOrderRemarks(garment),

@@ -1,5 +1,5 @@
 import { formatPath, ownValue } from "../pattern";
-import type { Garment, Made, MadeSize } from "./garment";
+import type { Garment, FinishedMeasurementSizes, FinishedSize } from "./garment";
 import type { SanityRemark } from "./sanity-remark";
 
 /**
@@ -8,7 +8,7 @@ import type { SanityRemark } from "./sanity-remark";
  * Rounding to whole stitches may put each of two neighbours off by one tolerance, so a step may be off by two.
  */
 export function stepRemarks(garment: Garment): SanityRemark[] {
-  return garment.made.flatMap((made) =>
+  return garment.measurements.flatMap((made) =>
     made.sizes.flatMap((larger, at) => {
       const smaller = made.sizes[at - 1];
       return smaller === undefined ? [] : remarksOn(garment, made, { smaller, larger });
@@ -18,8 +18,8 @@ export function stepRemarks(garment: Garment): SanityRemark[] {
 
 function remarksOn(
   { lengthWords }: Garment,
-  { measurement, at }: Made,
-  { smaller, larger }: { readonly smaller: MadeSize; readonly larger: MadeSize },
+  { measurement, at }: FinishedMeasurementSizes,
+  { smaller, larger }: { readonly smaller: FinishedSize; readonly larger: FinishedSize },
 ): SanityRemark[] {
   const { target, label, toleranceCm } = measurement;
   if (target === undefined || !("body" in target)) return [];
@@ -41,7 +41,7 @@ function remarksOn(
   ];
 }
 
-function finishedCm({ designCm, targetCm }: MadeSize): number | null {
+function finishedCm({ designCm, targetCm }: FinishedSize): number | null {
   return designCm ?? targetCm;
 }
 

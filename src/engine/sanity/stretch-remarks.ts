@@ -1,19 +1,19 @@
 import { formatPath } from "../pattern";
-import type { Made } from "./garment";
+import type { FinishedMeasurementSizes } from "./garment";
 import { wholeBodyOf } from "./roles";
 import type { SanityRemark } from "./sanity-remark";
-import { bodyCm, stretchWords, stretchedCm, type Stretchable } from "./stretched";
+import { bodyCm, stretchText, stretchedCm, type Stretchable } from "./stretched";
 import { worstSize } from "./worst-size";
 
 /** A girth that, stretched, does not reach around the body that it is meant for. A length may well be shorter than its body. */
 export function stretchRemarks(garment: Stretchable): SanityRemark[] {
-  return garment.made.flatMap((made) => {
+  return garment.measurements.flatMap((made) => {
     const body = made.measurement.girth === true ? wholeBodyOf(made.measurement) : undefined;
     return body === undefined ? [] : remarksOn(garment, made, body);
   });
 }
 
-function remarksOn(garment: Stretchable, made: Made, body: string): SanityRemark[] {
+function remarksOn(garment: Stretchable, made: FinishedMeasurementSizes, body: string): SanityRemark[] {
   const { measurement } = made;
   const off = made.sizes.flatMap((one) => {
     const aroundCm = bodyCm(one, body);
@@ -31,7 +31,7 @@ function remarksOn(garment: Stretchable, made: Made, body: string): SanityRemark
       kind: "ease-and-stretch",
       path: formatPath(["measurements", made.at, "target", "easeCm"]),
       size: size.id,
-      says: `In ${size.label}${found.others} “${measurement.label}” must go around ${lengthWords(aroundCm)} and reaches ${lengthWords(reachCm)} (${stretchWords(garment, made)}).`,
+      says: `In ${size.label}${found.others} “${measurement.label}” must go around ${lengthWords(aroundCm)} and reaches ${lengthWords(reachCm)} (${stretchText(garment, made)}).`,
     },
   ];
 }

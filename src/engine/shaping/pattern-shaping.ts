@@ -1,7 +1,7 @@
 import { gradedCounts, ownValue, type Count, type PatternDocument, type Piece } from "../pattern";
 import { planShaping, type Section, type SectionCounts, type SectionShaping } from "./plan-shaping";
-import { rowNoun, type RowNoun } from "./row-words";
-import { shapingWords } from "./shaping-words";
+import { rowNoun, type RowNoun } from "./row-text";
+import { shapingText } from "./shaping-text";
 
 export type SizedShaping =
   | SectionShaping
@@ -50,10 +50,10 @@ function sizedSection(
   const counts = sectionCounts(pattern, section, size);
   if (Array.isArray(counts)) {
     const missing = { status: "missing", counts: counts.map(({ label }) => label) } as const;
-    return { size, counts: null, shaping: missing, says: missingWords(missing.counts) };
+    return { size, counts: null, shaping: missing, says: missingText(missing.counts) };
   }
   const shaping = planShaping(counts, section.shaping);
-  return { size, counts, shaping, says: shapingWords(shaping, { counts, shaping: section.shaping, noun }) };
+  return { size, counts, shaping, says: shapingText(shaping, { counts, shaping: section.shaping, noun }) };
 }
 
 /** The section's numbers in a size, or the counts that have none. */
@@ -67,7 +67,7 @@ function sectionCounts(pattern: PatternDocument, section: Section, size: string)
   return pattern.counts.filter(({ id }) => needed.has(id) && ownValue(graded, id) === undefined);
 }
 
-function missingWords(labels: readonly string[]): string {
+function missingText(labels: readonly string[]): string {
   const names = labels.map((label) => `“${label}”`);
   return `${names.join(" and ")} ${names.length === 1 ? "has" : "have"} no number yet. Give ${names.length === 1 ? "it one" : "them numbers"}, and it stands here how this is worked.`;
 }

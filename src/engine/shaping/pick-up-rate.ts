@@ -4,9 +4,9 @@ export interface PickUpRate {
   readonly rows: number;
 }
 
-const MOST = 8;
+const MAX_NUMBER = 8;
 /** A simpler rate is taken while it is this near, as a share: nobody's hands are steadier (common practice, no source). */
-const NEAR_ENOUGH = 0.03;
+const MAX_RELATIVE_ERROR = 0.03;
 
 /**
  * The simplest rate at which stitches picked up along an edge lie flat against its rows.
@@ -18,12 +18,12 @@ const NEAR_ENOUGH = 0.03;
 export function pickUpRate(gauges: { readonly stitchesPerCm: number; readonly rowsPerCm: number }): PickUpRate {
   const wanted = gauges.stitchesPerCm / gauges.rowsPerCm;
   const rates = ratesBySimplicity().map((rate) => ({ rate, off: Math.abs(rate.stitches / rate.rows / wanted - 1) }));
-  const near = rates.find(({ off }) => off <= NEAR_ENOUGH);
+  const near = rates.find(({ off }) => off <= MAX_RELATIVE_ERROR);
   return (near ?? rates.reduce((best, next) => (next.off < best.off ? next : best))).rate;
 }
 
 function ratesBySimplicity(): PickUpRate[] {
-  const numbers = Array.from({ length: MOST }, (_, index) => index + 1);
+  const numbers = Array.from({ length: MAX_NUMBER }, (_, index) => index + 1);
   return numbers
     .flatMap((rows) => numbers.map((stitches) => ({ stitches, rows })))
     .filter(({ stitches, rows }) => greatestDivisor(stitches, rows) === 1)

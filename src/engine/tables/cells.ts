@@ -9,8 +9,8 @@ export interface TableFault {
   readonly says: string;
 }
 
-export const MOST_ROWS = 20_100;
-export const MOST_COLUMNS = 400;
+export const MAX_ROWS = 20_100;
+export const MAX_COLUMNS = 400;
 
 const MISSING = new Set(["", "n/a", "na", "n.a.", "-", "–", "—", "--", "none", "?", "not measured", "skip", "skipped"]);
 
@@ -21,7 +21,7 @@ export function cellAt(cells: Cells, row: number, column: number): string {
 }
 
 /** @returns whether a cell's text says that there is nothing to tell: empty, "n/a", a dash. */
-export function saysNothing(text: string): boolean {
+export function isNoAnswer(text: string): boolean {
   return MISSING.has(text.toLowerCase());
 }
 
@@ -31,7 +31,7 @@ export function columnCount(cells: Cells): number {
 }
 
 /** @returns the table with its rows and columns exchanged. */
-export function turn(cells: Cells): Cells {
+export function transpose(cells: Cells): Cells {
   return Array.from({ length: columnCount(cells) }, (_, column) => cells.map((row) => row[column] ?? ""));
 }
 
@@ -39,8 +39,8 @@ export function turn(cells: Cells): Cells {
 export function shapeFaults(cells: Cells): TableFault[] {
   const whole = (says: string): TableFault[] => [{ row: null, column: null, says }];
   if (cells.length === 0) return whole("The table is empty. Copy the cells from your spreadsheet and paste them.");
-  if (cells.length > MOST_ROWS || columnCount(cells) > MOST_COLUMNS) {
-    return whole(`The table has more than ${MOST_ROWS} rows or ${MOST_COLUMNS} columns. Paste a part of it.`);
+  if (cells.length > MAX_ROWS || columnCount(cells) > MAX_COLUMNS) {
+    return whole(`The table has more than ${MAX_ROWS} rows or ${MAX_COLUMNS} columns. Paste a part of it.`);
   }
   if (columnCount(cells) < 2) {
     return whole(

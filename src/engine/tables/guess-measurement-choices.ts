@@ -1,11 +1,11 @@
-import { cellAt, turn, type Cells } from "./cells";
+import { cellAt, transpose, type Cells } from "./cells";
 import { guessLayout, type Layout } from "./guess-layout";
 import { guessRowChoices } from "./guess-row-choices";
 import { guessStated } from "./guess-stated";
 import type { MeasurementChoices, RowChoice } from "./measurement-choices";
 import { readBodyLength, readLength } from "./read-cell";
 import { labelOfRow } from "./row-label";
-import { unitNamed } from "./words";
+import { unitNamed } from "./label-text";
 
 /** Finished girths of tops for grown people lie above it in cm and below it in inches; common practice, no source. */
 const BETWEEN_INCHES_AND_CM = 66;
@@ -24,7 +24,7 @@ export function guessMeasurementChoices(cells: Cells): MeasurementChoices {
 
 /** The same where the designer has said where sizes, letters and names stand. */
 export function choicesOfLayout(cells: Cells, layout: Layout): MeasurementChoices {
-  const view = layout.turned ? turn(cells) : cells;
+  const view = layout.turned ? transpose(cells) : cells;
   const rows = guessRowChoices(view, layout);
   const unit = guessUnit(view, layout, rows);
   return {
@@ -32,13 +32,13 @@ export function choicesOfLayout(cells: Cells, layout: Layout): MeasurementChoice
     sizeColumns: smallestFirst(view, layout, rows),
     rows,
     unit,
-    ...usualTolerances(unit),
+    ...defaultTolerances(unit),
     ...guessStated(view, layout.headerRow),
   };
 }
 
 /** How far off still counts as on size, as typed in a unit; common practice, no source. */
-export function usualTolerances(unit: "cm" | "in"): Pick<MeasurementChoices, "girthTolerance" | "otherTolerance"> {
+export function defaultTolerances(unit: "cm" | "in"): Pick<MeasurementChoices, "girthTolerance" | "otherTolerance"> {
   return unit === "cm"
     ? { girthTolerance: "2", otherTolerance: "1" }
     : { girthTolerance: "3/4", otherTolerance: "3/8" };

@@ -40,7 +40,7 @@ export interface ReadGauge {
 }
 
 /** How one measurement's published number is made up, in the sizes' order. */
-export interface Reckoning extends Basis {
+export interface Breakdown extends Basis {
   readonly row: number;
   readonly measurement: string;
   readonly countLabel: string | null;
@@ -55,7 +55,7 @@ export type MeasurementTable =
   | {
       readonly ok: true;
       readonly pattern: PatternDocument;
-      readonly reckonings: readonly Reckoning[];
+      readonly breakdowns: readonly Breakdown[];
       /** Asked back: right only if she says so. */
       readonly questions: readonly TableFault[];
       /** What was taken for granted, in sentences. */

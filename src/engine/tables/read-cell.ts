@@ -1,4 +1,4 @@
-import { isPlausible, PLAUSIBLE, rangeWords, type PlausibleRange } from "../pattern/plausible-ranges";
+import { isPlausible, PLAUSIBLE, rangeText, type PlausibleRange } from "../pattern/plausible-ranges";
 import { parseLength, parseNumber, type LengthUnit } from "../units";
 
 export type ReadNumber = { readonly ok: true; readonly value: number } | { readonly ok: false; readonly says: string };
@@ -86,5 +86,5 @@ function aboveZero(value: number, ranged: Ranged): ReadNumber {
 
 function inRange(value: number, { text, range, unit }: Ranged): ReadNumber {
   if (isPlausible(value, range)) return { ok: true, value };
-  return { ok: false, says: `“${text}” cannot be right here: it must be ${rangeWords(range, unit)}.` };
+  return { ok: false, says: `“${text}” cannot be right here: it must be ${rangeText(range, unit)}.` };
 }

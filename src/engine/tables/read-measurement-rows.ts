@@ -4,7 +4,7 @@ import type { MeasurementChoices, RowChoice } from "./measurement-choices";
 import type { ReadBody, ReadCount, ReadGauge, ReadMeasurement } from "./measurement-table";
 import { readBodyLength, readCount, readLength, type ReadNumber } from "./read-cell";
 import { labelOfRow, letterOfRow } from "./row-label";
-import { timesThatFit } from "./times-that-fit";
+import { bestMultiple } from "./best-multiple";
 
 export interface ReadRows {
   readonly sizes: readonly string[];
@@ -124,7 +124,7 @@ function readTimes(
 ): number {
   const typed = choice.times.trim();
   if (choice.workedIn === "ruler") return 1;
-  if (typed === "") return count && gauge ? timesThatFit(cm, count, gauge) : 1;
+  if (typed === "") return count && gauge ? bestMultiple(cm, count, gauge) : 1;
   const read = readCount(typed);
   if (read.ok && read.value >= 1) return read.value;
   faults.push({ row, column: null, says: `“${typed}” times is not possible. Write a whole number, 1 or more.` });

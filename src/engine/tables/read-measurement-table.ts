@@ -1,6 +1,6 @@
 import { parsePattern } from "../pattern";
 import { parseLength, parseNumber } from "../units";
-import { shapeFaults, turn, type Cells, type TableFault } from "./cells";
+import { shapeFaults, transpose, type Cells, type TableFault } from "./cells";
 import { makePattern } from "./make-pattern";
 import type { MeasurementChoices } from "./measurement-choices";
 import { measurementQuestions } from "./measurement-questions";
@@ -20,7 +20,7 @@ export function readMeasurementTable(cells: Cells, choices: MeasurementChoices):
   const shape = shapeFaults(cells);
   if (shape.length > 0) return { ok: false, faults: shape };
   const faults: TableFault[] = [];
-  const view = choices.turned ? turn(cells) : cells;
+  const view = choices.turned ? transpose(cells) : cells;
   const stated = readFields(choices, faults);
   const rows = readMeasurementRows({ view, choices, faults }, stated.gauge);
   if (rows.measurements.length === 0) {
@@ -43,8 +43,8 @@ export function readMeasurementTable(cells: Cells, choices: MeasurementChoices):
       ok: false,
       faults: parsed.faults.map(({ path, says }) => ({ row: null, column: null, says: `${path}: ${says}` })),
     };
-  const questions = measurementQuestions(rows, { reckonings: made.reckonings, columns: choices.sizeColumns });
-  return { ok: true, pattern: parsed.document, reckonings: made.reckonings, questions, remarks: made.remarks };
+  const questions = measurementQuestions(rows, { reckonings: made.breakdowns, columns: choices.sizeColumns });
+  return { ok: true, pattern: parsed.document, breakdowns: made.breakdowns, questions, remarks: made.remarks };
 }
 
 interface Stated {

@@ -1,6 +1,6 @@
 import { missingGrading, testerFaults, testerRangeFaults, type PatternDocument } from "../pattern";
 import { parseLength } from "../units";
-import { cellAt, columnCount, saysNothing, shapeFaults, type Cells, type TableFault } from "./cells";
+import { cellAt, columnCount, isNoAnswer, shapeFaults, type Cells, type TableFault } from "./cells";
 import { designBySize } from "./design-by-size";
 import { readTesterRow, type TesterRow } from "./read-tester-row";
 import { reportRemarks } from "./report-remarks";
@@ -39,12 +39,12 @@ export function readReportTable(
   const rows = filledRows(cells, choices).map((row) =>
     readTesterRow({ cells, row, choices, pattern, design, overCm: over.cm, faults, questions }),
   );
-  const told = rows.filter(({ holdsNumbers }) => holdsNumbers);
-  if (rows.length > 0 && told.length === 0)
+  const withNumbers = rows.filter(({ hasNumbers }) => hasNumbers);
+  if (rows.length > 0 && withNumbers.length === 0)
     faults.push(whole("No row holds a number that is read. Say above the columns what they are."));
   if (rows.length === 0) faults.push(whole("There is no row below the questions. Copy the testers' rows too."));
   if (faults.length > 0) return { ok: false, faults };
-  const testers = withIds(told, taken);
+  const testers = withIds(withNumbers, taken);
   const wrong = testers.flatMap(({ row, tester }) =>
     [...testerFaults(tester, pattern), ...testerRangeFaults(tester)].map(({ path, says }) => ({
       row,
@@ -94,7 +94,7 @@ function filledRows(cells: Cells, { headerRow, columns }: ReportChoices): number
   return cells.flatMap((_, row) => {
     if (row <= headerRow) return [];
     const says = Array.from({ length: width }, (_none, column) => column).some(
-      (column) => columns[column]?.kind !== "leave out" && !saysNothing(cellAt(cells, row, column)),
+      (column) => columns[column]?.kind !== "leave out" && !isNoAnswer(cellAt(cells, row, column)),
     );
     return says ? [row] : [];
   });

@@ -1,4 +1,4 @@
-import { MOST_SIZES } from "../pattern";
+import { MAX_SIZES } from "../pattern";
 import { parseLength, type LengthUnit } from "../units";
 
 /** A size as its designer lists it: a name, and one body measurement. */
@@ -18,7 +18,7 @@ const NAME_AND_BODY = new RegExp(
 );
 const RANGE = /^(\d+(?:[.,]\d+)?)\s*[–—-]\s*(\d+(?:[.,]\d+)?)\s*(\D*)$/;
 
-const LARGEST_CM = 1_000;
+const MAX_CM = 1_000;
 
 /**
  * Sizes that a person lists, one a line: a name, then its body measurement. Two rows from a spreadsheet, names above
@@ -33,7 +33,7 @@ export function readSizeList(text: string, unit: LengthUnit): SizeList {
   if (lines.length === 0) return { ok: false, faults: ["Write your sizes, one a line: a name, then its body."] };
   const read = lines.map((line) => readLine(line, unit));
   const sizes = read.flatMap((one) => (one.ok ? [one.size] : []));
-  const faults = [...read.flatMap((one) => (one.ok ? [] : [one.says])), ...togetherFaults(sizes)];
+  const faults = [...read.flatMap((one) => (one.ok ? [] : [one.says])), ...listFaults(sizes)];
   if (faults.length > 0) return { ok: false, faults };
   return { ok: true, sizes: sizes.toSorted((left, right) => left.cm - right.cm) };
 }
@@ -57,7 +57,7 @@ function readLine(line: string, unit: LengthUnit): ReadLine {
   const { label, body } = parts;
   const length = readBody(body, unit);
   if (!length.ok) return { ok: false, says: `“${shorten(label)}”: ${length.says}` };
-  if (length.cm <= 0 || length.cm > LARGEST_CM) {
+  if (length.cm <= 0 || length.cm > MAX_CM) {
     return { ok: false, says: `“${shorten(label)}”: “${body}” cannot be a body measurement.` };
   }
   return { ok: true, size: { label, cm: length.cm } };
@@ -84,7 +84,7 @@ function readBody(body: string, unit: LengthUnit): Length {
   return to.ok ? { ok: true, cm: (from.cm + to.cm) / 2 } : to;
 }
 
-function togetherFaults(sizes: readonly ListedSize[]): string[] {
+function listFaults(sizes: readonly ListedSize[]): string[] {
   const faults: string[] = [];
   const twice = sizes.find(({ label }, at) => sizes.findIndex((other) => other.label === label) < at);
   if (twice !== undefined) faults.push(`“${shorten(twice.label)}” stands twice. Give each size a name of its own.`);
@@ -95,7 +95,7 @@ function togetherFaults(sizes: readonly ListedSize[]): string[] {
       `“${shorten(other.label)}” and “${shorten(alike.label)}” are for the same body. Change one, or leave one out.`,
     );
   }
-  if (sizes.length > MOST_SIZES) faults.push(`These are ${sizes.length} sizes. A pattern holds at most ${MOST_SIZES}.`);
+  if (sizes.length > MAX_SIZES) faults.push(`These are ${sizes.length} sizes. A pattern holds at most ${MAX_SIZES}.`);
   return faults;
 }
 

@@ -8,14 +8,14 @@ import { gaugeQuestion, toolQuestion } from "./report-questions";
 interface Swatches {
   readonly swatches: Tester["swatches"];
   /** Stitches or rows alone, which give no gauge. */
-  readonly half: boolean;
+  readonly incomplete: boolean;
 }
 
 /** The row's swatches, one a fabric with stitches and rows. */
 export function readSwatches(reading: RowReading, typed: Record<string, string>): Swatches {
   const washed = readWashed(reading);
   const swatches: Tester["swatches"][number][] = [];
-  let half = false;
+  let incomplete = false;
   for (const fabric of reading.pattern.fabrics) {
     const parts = readParts(reading, fabric);
     const { stitches, rows, across, along, tool } = parts;
@@ -37,10 +37,10 @@ export function readSwatches(reading: RowReading, typed: Record<string, string>)
         alongCm: along?.value ?? reading.overCm,
         washed,
       });
-      askBack(reading, fabric, parts);
-    } else if (stitches !== undefined || rows !== undefined) half = true;
+      addQuestions(reading, fabric, parts);
+    } else if (stitches !== undefined || rows !== undefined) incomplete = true;
   }
-  return { swatches, half };
+  return { swatches, incomplete };
 }
 
 interface Part {
@@ -85,7 +85,7 @@ function readParts(reading: RowReading, { id }: Fabric): Parts {
 
 const SKIPPED: ReadNumber = { ok: true, value: 0 };
 
-function askBack(
+function addQuestions(
   { row, questions, overCm }: RowReading,
   fabric: Fabric,
   { stitches, rows, across, along, tool }: Parts,

@@ -10,9 +10,9 @@ export interface TesterRow {
   readonly name: string | null;
   readonly report: Omit<Tester, "id">;
   readonly typed: Readonly<Record<string, string>>;
-  readonly holdsNumbers: boolean;
+  readonly hasNumbers: boolean;
   /** A swatch with stitches or rows alone gives no gauge. */
-  readonly halfSwatch: boolean;
+  readonly hasIncompleteSwatch: boolean;
 }
 
 /** Reads one tester's row; what cannot be read is added to `faults`, what is hard to believe to `questions`. */
@@ -20,11 +20,11 @@ export function readTesterRow(reading: RowReading): TesterRow {
   const size = readSize(reading);
   const typed: Record<string, string> = {};
   const readings = readReadings(reading, size, typed);
-  const { swatches, half } = readSwatches(reading, typed);
+  const { swatches, incomplete } = readSwatches(reading, typed);
   const worked = readWorked(reading, size);
   const yarn = readYarn(reading, typed);
   const hours = readNumbers(reading, "hours", readHours)[0]?.value;
-  const holdsNumbers =
+  const hasNumbers =
     readings.length + swatches.length + Object.keys(worked).length + yarn.length > 0 || hours !== undefined;
   return {
     row: reading.row,
@@ -39,8 +39,8 @@ export function readTesterRow(reading: RowReading): TesterRow {
       ...(hours === undefined ? {} : { hours }),
     },
     typed,
-    holdsNumbers,
-    halfSwatch: half,
+    hasNumbers,
+    hasIncompleteSwatch: incomplete,
   };
 }
 

@@ -6,7 +6,7 @@ const READING_SHARES = { least: 0.65, most: 1.5 };
 const COUNT_SHARES = { least: 0.6, most: 1.6 };
 const GAUGE_SHARES = { least: 0.6, most: 1.6 };
 const TOOLS_MM = { least: 1, most: 25 };
-const NEAR = 0.12;
+const MAX_RATIO_ERROR = 0.12;
 
 /** @returns a question where a reading is out of reach, undefined where it can be. */
 export function readingQuestion({
@@ -21,8 +21,8 @@ export function readingQuestion({
   if (designCm === undefined || designCm <= 0) return undefined;
   const share = cm / designCm;
   if (share >= READING_SHARES.least && share <= READING_SHARES.most) return undefined;
-  const said = `${measurement.label} of ${tidy(cm)} cm, where the pattern says ${tidy(designCm)} cm`;
-  const isNear = (factor: number) => Math.abs(share / factor - 1) < NEAR;
+  const said = `${measurement.label} of ${oneDecimal(cm)} cm, where the pattern says ${oneDecimal(designCm)} cm`;
+  const isNear = (factor: number) => Math.abs(share / factor - 1) < MAX_RATIO_ERROR;
   if (isNear(1 / CM_PER_INCH)) return `${said}: was it measured in inches?`;
   if (isNear(CM_PER_INCH)) return `${said}: was it measured in centimetres and not in inches?`;
   if (measurement.girth && isNear(0.5)) return `${said}: was it laid flat and not doubled?`;
@@ -52,14 +52,16 @@ export function gaugeQuestion({
 }): string | undefined {
   const share = count / stated;
   if (share >= GAUGE_SHARES.least && share <= GAUGE_SHARES.most) return undefined;
-  return `${tidy(count)} ${direction} over ${tidy(overCm)} cm, where the pattern says ${tidy(stated)}: is that right?`;
+  return `${oneDecimal(count)} ${direction} over ${oneDecimal(overCm)} cm, where the pattern says ${oneDecimal(stated)}: is that right?`;
 }
 
 /** @returns a question where no hook or needle has that size. */
 export function toolQuestion(mm: number): string | undefined {
-  return mm >= TOOLS_MM.least && mm <= TOOLS_MM.most ? undefined : `A hook or needle of ${tidy(mm)} mm: is that right?`;
+  return mm >= TOOLS_MM.least && mm <= TOOLS_MM.most
+    ? undefined
+    : `A hook or needle of ${oneDecimal(mm)} mm: is that right?`;
 }
 
-function tidy(value: number): string {
+function oneDecimal(value: number): string {
   return String(Math.round(value * 10) / 10);
 }

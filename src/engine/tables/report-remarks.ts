@@ -9,8 +9,8 @@ export function reportRemarks(
 ): string[] {
   const remarks: string[] = [];
   const kinds = new Set(choices.columns.map(({ kind }) => kind));
-  const half = rows.filter(({ halfSwatch }) => halfSwatch).length;
-  const empty = rows.filter(({ holdsNumbers }) => !holdsNumbers).length;
+  const half = rows.filter(({ hasIncompleteSwatch }) => hasIncompleteSwatch).length;
+  const empty = rows.filter(({ hasNumbers }) => !hasNumbers).length;
   const names = rows.flatMap(({ name }) => (name === null ? [] : [name.toLowerCase()]));
   const twice = new Set(names.filter((name, index) => names.indexOf(name) !== index)).size;
   const swatches = rows.some(({ report }) => report.swatches.length > 0);

@@ -1,6 +1,6 @@
 import type { PatternDocument } from "../pattern";
 import { CM_PER_INCH, type LengthUnit } from "../units";
-import { cellAt, saysNothing, type Cells, type TableFault } from "./cells";
+import { cellAt, isNoAnswer, type Cells, type TableFault } from "./cells";
 import { readLength, type ReadNumber } from "./read-cell";
 import type { ColumnChoice, ReportChoices } from "./report-choices";
 
@@ -30,7 +30,7 @@ export function answered<Kind extends ColumnChoice["kind"]>(
 ): AnsweredCell<Extract<ColumnChoice, { kind: Kind }>>[] {
   return choices.columns.flatMap((choice, column) => {
     const text = cellAt(cells, row, column);
-    return isKind(choice, kind) && !saysNothing(text) ? [{ choice, column, text }] : [];
+    return isKind(choice, kind) && !isNoAnswer(text) ? [{ choice, column, text }] : [];
   });
 }
 

@@ -1,4 +1,4 @@
-import { plain } from "./words";
+import { normalised } from "./label-text";
 
 const IN_WORDS: ReadonlyMap<string, string> = new Map([
   ["extra small", "xs"],
@@ -12,7 +12,7 @@ const IN_WORDS: ReadonlyMap<string, string> = new Map([
 
 /** A size's name in one spelling: "Size 2XL", "2X" and "XXL" are all `2x`. */
 export function sizeKey(text: string): string {
-  const bare = plain(text)
+  const bare = normalised(text)
     .replace(/\bsizes?\b|\bgrosse\b/g, " ")
     .replace(/[^\p{L}\d]+/gu, " ")
     .trim();
@@ -48,9 +48,9 @@ interface NamedSize {
 export function matchSize(typed: string, sizes: readonly NamedSize[]): SizeMatch {
   const key = sizeKey(typed);
   const ways: readonly ((size: NamedSize) => boolean)[] = [
-    ({ label }) => plain(label) === plain(typed),
+    ({ label }) => normalised(label) === normalised(typed),
     ({ label }) => sizeKey(label) === key,
-    ({ id }) => id === plain(typed),
+    ({ id }) => id === normalised(typed),
     ({ label }) => label.split(/[^\p{L}\d]+/u).some((part) => sizeKey(part) === key && key !== ""),
     ({ label }) => typed.split(/[^\p{L}\d]+/u).some((part) => part !== "" && sizeKey(part) === sizeKey(label)),
   ];

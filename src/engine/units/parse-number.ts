@@ -37,10 +37,10 @@ function plainFractions(typed: string): string {
   return typed.replace(/[½¼¾⅛⅜⅝⅞⅓⅔]/g, (sign) => ` ${VULGAR[sign] ?? sign}`);
 }
 
-function parseMixed([, sign, whole, over, under]: RegExpExecArray, typed: string): ParsedNumber {
-  const divisor = Number(under);
+function parseMixed([, sign, whole, numerator, denominator]: RegExpExecArray, typed: string): ParsedNumber {
+  const divisor = Number(denominator);
   if (divisor === 0) return { ok: false, says: `“${shorten(typed)}” divides by zero.` };
-  const value = Number(whole ?? 0) + Number(over) / divisor;
+  const value = Number(whole ?? 0) + Number(numerator) / divisor;
   return { ok: true, value: sign === "-" ? -value : value };
 }
 

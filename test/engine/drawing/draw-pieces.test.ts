@@ -22,7 +22,14 @@ describe("a piece to scale, its points by hand", () => {
     // 98 stitches ÷ 2 = 49 cm, 100 rows ÷ 2.5 = 40 cm.
     const shape = drawn(patternOf([[98, 98, 100]]));
     expect(outlines(shape)).toEqual([["-24.5,0", "-24.5,40", "24.5,40", "24.5,0"]]);
-    expect(shape).toMatchObject({ widthCm: 49, heightCm: 40, isToScale: true, roughly: [], marks: [], joins: [] });
+    expect(shape).toMatchObject({
+      widthCm: 49,
+      heightCm: 40,
+      isToScale: true,
+      sketchReasons: [],
+      marks: [],
+      joins: [],
+    });
     expect(shape.edges.every(({ isSure }) => isSure)).toBe(true);
   });
 

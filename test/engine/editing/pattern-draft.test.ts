@@ -14,7 +14,7 @@ import {
   withSize,
   type DraftPattern,
 } from "@/engine/editing";
-import { MOST_SIZES } from "@/engine/pattern";
+import { MAX_SIZES } from "@/engine/pattern";
 import { finishedMeasurements } from "@/engine/prediction";
 import { saltmarshPattern } from "../../../prisma/demo/saltmarsh-pattern";
 
@@ -91,7 +91,7 @@ describe("a pattern being edited", () => {
   });
 
   it("holds 25 sizes, and says that they are too many", () => {
-    const sizes = Array.from({ length: MOST_SIZES + 1 }, (_, at) => ({
+    const sizes = Array.from({ length: MAX_SIZES + 1 }, (_, at) => ({
       id: `s${at}`,
       label: `S${at}`,
       body: { bust: 80 + at },

@@ -10,7 +10,7 @@ const CALL = plantedCall({
   pattern: crochetedCardigan(),
   design: "2–4 a size",
   fault: "drawn",
-  slips: 0,
+  entryErrorShare: 0,
   seed: 41,
 }).call;
 

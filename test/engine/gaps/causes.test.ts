@@ -14,7 +14,7 @@ const QUIET = {
   roundCm: 0.1,
   missingReadings: 0,
   missingSwatches: 0,
-  slips: 0,
+  entryErrorShare: 0,
   yarnRatio: 4.6,
 };
 

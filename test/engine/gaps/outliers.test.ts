@@ -10,7 +10,7 @@ const CALL = plantedCall({
   pattern: crochetedCardigan(),
   design: "3 a size",
   fault: "nothing",
-  slips: 0,
+  entryErrorShare: 0,
   seed: 21,
 }).call;
 const HER = CALL.testers[4]?.id ?? "";

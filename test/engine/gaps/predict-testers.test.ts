@@ -3,7 +3,13 @@ import { plantedCall } from "@/engine/calibration";
 import { predictTesters, screenOutliers } from "@/engine/gaps";
 import { knittedPullover } from "@/engine/simulation";
 
-const { call } = plantedCall({ pattern: knittedPullover(), design: "3 a size", fault: "cause", slips: 0.1, seed: 7 });
+const { call } = plantedCall({
+  pattern: knittedPullover(),
+  design: "3 a size",
+  fault: "cause",
+  entryErrorShare: 0.1,
+  seed: 7,
+});
 const [first, ...others] = call.testers;
 
 /** The first tester's swatch was measured in inches and noted as centimetres; nobody else made such a slip. */

@@ -14,7 +14,7 @@ function drawn(
   seed: number,
   design: "2–4 a size" | "1–2 a size, two sizes empty, 30 % lost" = "2–4 a size",
 ): CallDocument {
-  return plantedCall({ pattern: crochetedCardigan(), design, fault: "drawn", slips: 0, seed }).call;
+  return plantedCall({ pattern: crochetedCardigan(), design, fault: "drawn", entryErrorShare: 0, seed }).call;
 }
 
 /** Runs a property and fails where it did not run as often as asked. */

@@ -8,7 +8,7 @@ import {
   parsePattern,
   parseStoredPattern,
   PLAUSIBLE,
-  rangeWords,
+  rangeText,
   type CallDocument,
   type PlausibleRange,
 } from "@/engine/pattern";
@@ -76,10 +76,10 @@ describe("a number that cannot be right", () => {
   });
 
   it("is told with a range in inches to whoever works in them, whose ends are themselves taken", () => {
-    expect(rangeWords(PLAUSIBLE.swatchCm, "in")).toBe("between 0.197 and 196 in");
+    expect(rangeText(PLAUSIBLE.swatchCm, "in")).toBe("between 0.197 and 196 in");
     expect(0.197 * 2.54).toBeGreaterThanOrEqual(PLAUSIBLE.swatchCm.min);
     expect(196 * 2.54).toBeLessThanOrEqual(PLAUSIBLE.swatchCm.max);
-    expect(rangeWords(PLAUSIBLE.toolMm, "in")).toBe("between 0.25 and 60 mm");
+    expect(rangeText(PLAUSIBLE.toolMm, "in")).toBe("between 0.25 and 60 mm");
   });
 });
 

@@ -40,7 +40,7 @@ function callOf(real: PatternDocument, seed: number): CallDocument {
     roundCm: 0.1,
     missingReadings: 0,
     missingSwatches: 0,
-    slips: 0,
+    entryErrorShare: 0,
     yarnRatio: 4.6,
   };
   return simulateCall({ pattern: PATTERN, real, testers: counts, places, habits, seed }).call;

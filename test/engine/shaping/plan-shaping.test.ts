@@ -1,6 +1,6 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
-import { planShaping, shapingWords, type SectionCounts, type Shaping } from "@/engine/shaping";
+import { planShaping, shapingText, type SectionCounts, type Shaping } from "@/engine/shaping";
 
 const RUNS = 2000;
 
@@ -94,7 +94,7 @@ describe("what cannot be planned", () => {
 
 /** The words for counts and shaping. */
 function said(counts: SectionCounts, shaping?: Shaping, noun: "row" | "round" = "row"): string {
-  return shapingWords(planShaping(counts, shaping), { counts, shaping, noun });
+  return shapingText(planShaping(counts, shaping), { counts, shaping, noun });
 }
 
 describe("a plan in words", () => {

@@ -2,7 +2,7 @@ import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import { parsePattern } from "@/engine/pattern";
 import { predict } from "@/engine/prediction";
-import { guessMeasurementChoices, readMeasurementTable, turn, type MeasurementChoices } from "@/engine/tables";
+import { guessMeasurementChoices, readMeasurementTable, transpose, type MeasurementChoices } from "@/engine/tables";
 
 const TABLE = `	Measurement (cm)	XS	S	M
 	To fit bust	76-81	82–87	88
@@ -65,14 +65,14 @@ describe("a pasted table of finished measurements", () => {
   });
 
   it("is read alike with its sizes down the side", () => {
-    const turned = turn(cellsOf(TABLE));
+    const turned = transpose(cellsOf(TABLE));
     const table = readMeasurementTable(turned, { ...guessMeasurementChoices(turned), ...STATED });
     expect(table.ok && table.pattern).toEqual(made(TABLE).pattern);
   });
 
   it("splits a girth into twice its stitches and the rest", () => {
     // By hand, XS: 2 × 76 stitches at 1.7 a cm are 89.41176 cm; 90.5 published leaves 1.08824.
-    const [bust] = made(TABLE).reckonings;
+    const [bust] = made(TABLE).breakdowns;
     expect(bust?.times).toBe(2);
     expect(bust?.countedCm[0]).toBeCloseTo(152 / 1.7, 12);
     expect(bust?.restCm[0]).toBeCloseTo(90.5 - 152 / 1.7, 12);

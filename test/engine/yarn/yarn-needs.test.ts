@@ -5,7 +5,13 @@ import { crochetedCardigan, knittedPullover } from "@/engine/simulation";
 import { yarnNeeds } from "@/engine/yarn";
 
 describe("yarn by size", { timeout: 120_000 }, () => {
-  const { call } = plantedCall({ pattern: knittedPullover(), design: "3 a size", fault: "nothing", slips: 0, seed: 5 });
+  const { call } = plantedCall({
+    pattern: knittedPullover(),
+    design: "3 a size",
+    fault: "nothing",
+    entryErrorShare: 0,
+    seed: 5,
+  });
 
   it("finds the ratio that the testers' yarn was simulated by, which is that of plain knit (Munden 1959, from memory: 4.4 to 4.8)", () => {
     const [main] = yarnNeeds(call).yarns;
@@ -45,7 +51,7 @@ describe("yarn by size", { timeout: 120_000 }, () => {
       pattern: crochetedCardigan(),
       design: "3 a size",
       fault: "nothing",
-      slips: 0,
+      entryErrorShare: 0,
       seed: 9,
     }).call;
     const ounces = (decision?: "keep") => ({

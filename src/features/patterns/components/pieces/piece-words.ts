@@ -1,6 +1,6 @@
 import type { PieceShape, ShapeMark } from "@/engine/drawing";
 import type { PatternDocument, Piece } from "@/engine/pattern";
-import { numbered, type RowNoun, type SizedSection } from "@/engine/shaping";
+import { withNoun, type RowNoun, type SizedSection } from "@/engine/shaping";
 import type { LengthUnit } from "@/engine/units";
 import { formatLength } from "@/ui/format-length";
 
@@ -60,7 +60,7 @@ export function partWords(
   { lengths, noun, unit }: { readonly lengths: Lengths | undefined; readonly noun: RowNoun; readonly unit: LengthUnit },
 ): string {
   const cm = (value: number | undefined) => (value === undefined ? "" : ` (${formatLength(value, unit)})`);
-  const start = `${numbered(from, "stitch")}${cm(lengths?.fromCm)}`;
+  const start = `${withNoun(from, "stitch")}${cm(lengths?.fromCm)}`;
   const end = from === to ? "" : ` to ${to}${cm(lengths?.toCm)}`;
-  return `${start}${end}, ${numbered(rows, noun)}${cm(lengths?.heightCm)}`;
+  return `${start}${end}, ${withNoun(rows, noun)}${cm(lengths?.heightCm)}`;
 }

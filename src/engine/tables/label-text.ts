@@ -7,21 +7,21 @@ const STOP_WORDS = new Set(
 );
 
 /** @returns a text in small letters, without marks on them. */
-export function plain(text: string): string {
+export function normalised(text: string): string {
   return text.normalize("NFKD").replace(/\p{M}/gu, "").toLowerCase();
 }
 
 /** @returns the words of a label that tell it from others, in small letters. */
-export function tellingWords(text: string): Set<string> {
-  const words = plain(text).split(/[^\p{L}\d]+/u);
+export function distinctiveWords(text: string): Set<string> {
+  const words = normalised(text).split(/[^\p{L}\d]+/u);
   return new Set(words.filter((word) => word.length > 1 && !STOP_WORDS.has(word)));
 }
 
 /** Share of a label's telling words that stand in a text, 0 to 1; 0 where the label has none. */
 export function shareOfWords(label: string, text: string): number {
-  const wanted = tellingWords(label);
+  const wanted = distinctiveWords(label);
   if (wanted.size === 0) return 0;
-  const there = tellingWords(text);
+  const there = distinctiveWords(text);
   let found = 0;
   for (const word of wanted) if (there.has(word)) found += 1;
   return found / wanted.size;

@@ -7,7 +7,7 @@ export interface ToolComparison {
   readonly isUsual: boolean;
   readonly classes: readonly YarnWeight[];
   /** A sentence or two for the designer. */
-  readonly says: string;
+  readonly message: string;
 }
 
 /**
@@ -29,24 +29,24 @@ export function compareTool({
   const classes = yarnClasses(craft, stitchesOver10cm);
   if (classes.length === 0) return null;
   const isUsual = classes.some((weight) => weight[craft].toolsMm.some((band) => isWithin(band, toolMm)));
-  const usual = classes.map((weight) => usualWords(weight, craft)).join("; ");
+  const usual = classes.map((weight) => usualText(weight, craft)).join("; ");
   const yours = isUsual ? "" : ` Yours is ${toolMm} mm, which may be meant.`;
-  return { isUsual, classes, says: `Usual: ${usual}. A starting point to check.${yours}` };
+  return { isUsual, classes, message: `Usual: ${usual}. A starting point to check.${yours}` };
 }
 
-function usualWords(weight: YarnWeight, craft: Craft): string {
+function usualText(weight: YarnWeight, craft: Craft): string {
   const { stitch, stitches, toolsMm } = weight[craft];
   const tool = craft === "knitting" ? "needle" : "hook";
-  const sizes = toolsMm.map((band) => bandWords(band, " mm")).join(" or ");
-  return `for ${bandWords(stitches)} stitches of ${stitchWords(stitch)} a ${sizes} ${tool} (${weight.name})`;
+  const sizes = toolsMm.map((band) => bandText(band, " mm")).join(" or ");
+  return `for ${bandText(stitches)} stitches of ${stitchText(stitch)} a ${sizes} ${tool} (${weight.name})`;
 }
 
-function stitchWords(stitch: string): string {
+function stitchText(stitch: string): string {
   return stitch === "stocking stitch" ? stitch : `${stitch} (US)`;
 }
 
-function bandWords({ least, most }: Band, unit = ""): string {
-  if (least === null) return `${most}${unit} or fewer`;
-  if (most === null) return `${least}${unit} or larger`;
-  return least === most ? `${least}${unit}` : `${least}–${most}${unit}`;
+function bandText({ min, max }: Band, unit = ""): string {
+  if (min === null) return `${max}${unit} or fewer`;
+  if (max === null) return `${min}${unit} or larger`;
+  return min === max ? `${min}${unit}` : `${min}–${max}${unit}`;
 }

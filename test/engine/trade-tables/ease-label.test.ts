@@ -1,5 +1,5 @@
 import { expect, it } from "vitest";
-import { EASE_CHART, easeWords } from "@/engine/trade-tables";
+import { EASE_CHART, easeLabel } from "@/engine/trade-tables";
 
 /*
  * Ease and fit chart of the Craft Yarn Council, from memory: body size or less; 1–2 in (2.5–5 cm); 2–4 in (5–10 cm);
@@ -21,12 +21,12 @@ it.each([
   [6 * 2.54, "oversized"],
   [40, "oversized"],
 ] as const)("calls an ease of %s cm %s", (easeCm, word) => {
-  expect(easeWords(easeCm)).toBe(word);
+  expect(easeLabel(easeCm)).toBe(word);
 });
 
 it("takes what the computer’s rounding makes of 5 cm for 5 cm", () => {
-  expect(easeWords(0.1 + 0.2 + 4.7)).toBe("standard fit");
-  expect(easeWords(90.1 + 5 - 90.1)).toBe("standard fit");
+  expect(easeLabel(0.1 + 0.2 + 4.7)).toBe("standard fit");
+  expect(easeLabel(90.1 + 5 - 90.1)).toBe("standard fit");
 });
 
 it("says that the chart is recalled", () => {

@@ -9,7 +9,7 @@ export function rowNoun({ worked }: Fabric): RowNoun {
 }
 
 /** `1 row`, `3 rounds`. */
-export function numbered(number: number, noun: "stitch" | RowNoun): string {
+export function withNoun(number: number, noun: "stitch" | RowNoun): string {
   if (number === 1) return `1 ${noun}`;
   return `${number} ${noun === "stitch" ? "stitches" : `${noun}s`}`;
 }
@@ -22,7 +22,7 @@ export function ordinal(number: number): string {
 }
 
 /** `once`, `twice`, `3 times`. */
-export function timesWords(times: number): string {
+export function timesText(times: number): string {
   if (times === 1) return "once";
   return times === 2 ? "twice" : `${times} times`;
 }

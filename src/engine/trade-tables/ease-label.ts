@@ -6,17 +6,17 @@ export const EASE_CHART: Provenance = {
   mark: "memory",
 };
 
-export type EaseWord = "very close fitting" | "close fitting" | "standard fit" | "loose fit" | "oversized";
+export type EaseLabel = "very close fitting" | "close fitting" | "standard fit" | "loose fit" | "oversized";
 
 /** From which ease, cm, a word is used, the loosest first; the chart prints 2.5 cm to the inch. */
-const FROM_CM: readonly (readonly [fromCm: number, word: EaseWord])[] = [
+const FROM_CM: readonly (readonly [fromCm: number, word: EaseLabel])[] = [
   [15, "oversized"],
   [10, "loose fit"],
   [5, "standard fit"],
 ];
 
 /** Below it a difference is the computer's rounding, cm. */
-const NOTHING_CM = 1e-9;
+const ROUNDING_CM = 1e-9;
 
 /**
  * The trade's word for an ease at the bust.
@@ -28,8 +28,8 @@ const NOTHING_CM = 1e-9;
  * @param easeCm finished garment less body at the bust, cm; may be negative.
  * @see EASE_CHART, from memory.
  */
-export function easeWords(easeCm: number): EaseWord {
-  const found = FROM_CM.find(([fromCm]) => easeCm >= fromCm - NOTHING_CM);
+export function easeLabel(easeCm: number): EaseLabel {
+  const found = FROM_CM.find(([fromCm]) => easeCm >= fromCm - ROUNDING_CM);
   if (found !== undefined) return found[1];
-  return easeCm > NOTHING_CM ? "close fitting" : "very close fitting";
+  return easeCm > ROUNDING_CM ? "close fitting" : "very close fitting";
 }

@@ -4,7 +4,7 @@ import { compareTool } from "@/engine/trade-tables";
 it("says what is usual at a gauge, and nothing of hers where it is that", () => {
   const compared = compareTool({ craft: "knitting", stitchesOver10cm: 18, toolMm: 5 });
   expect(compared?.isUsual).toBe(true);
-  expect(compared?.says).toBe(
+  expect(compared?.message).toBe(
     "Usual: for 16–20 stitches of stocking stitch a 4.5–5.5 mm needle (Medium). A starting point to check.",
   );
 });
@@ -12,7 +12,7 @@ it("says what is usual at a gauge, and nothing of hers where it is that", () => 
 it("names every class that a crochet gauge can be, and a tool that is none of theirs", () => {
   const compared = compareTool({ craft: "crochet", stitchesOver10cm: 16.5, toolMm: 3 });
   expect(compared?.isUsual).toBe(false);
-  expect(compared?.says).toBe(
+  expect(compared?.message).toBe(
     "Usual: for 16–20 stitches of single crochet (US) a 3.5–4.5 mm hook (Fine); for 12–17 stitches of single crochet (US) a 4.5–5.5 mm hook (Light). A starting point to check. Yours is 3 mm, which may be meant.",
   );
 });

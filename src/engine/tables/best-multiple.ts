@@ -12,7 +12,7 @@ export function perCm(gauge: ReadGauge, direction: "stitches" | "rows"): number 
  * @param cm published, by size; sizes that could not be read are passed over.
  * @returns 1 or more.
  */
-export function timesThatFit(cm: readonly number[], count: ReadCount, gauge: ReadGauge): number {
+export function bestMultiple(cm: readonly number[], count: ReadCount, gauge: ReadGauge): number {
   let products = 0;
   let squares = 0;
   cm.forEach((published, index) => {
