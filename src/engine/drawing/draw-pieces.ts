@@ -38,24 +38,24 @@ function bareShape(index: PatternIndex, { piece, sections }: ShapedPiece, size: 
     sizes.filter((entry) => entry.size === size).map((entry) => ({ section, entry })),
   );
   const missing = sized.find(({ entry }) => entry.counts === null);
-  if (missing) return unknownShape(named, missing.entry.says);
+  if (missing) return unknownShape(named, missing.entry.message);
   const measured = sized.flatMap(({ section, entry }) => measuredSection(index, section, entry));
   const worn = wornShape(workShape(placeSections(measured)), piece);
   if (worn.widthCm === 0 || worn.heightCm === 0) {
     return unknownShape(named, "Its stitches or its rows come to 0, so there is nothing to draw.");
   }
-  return { ...named, ...worn, isToScale: true, sketchReasons: worn.marks.map(({ says }) => says) };
+  return { ...named, ...worn, isToScale: true, sketchReasons: worn.marks.map(({ message }) => message) };
 }
 
 function measuredSection(index: PatternIndex, section: Section, entry: SizedSection): MeasuredSection[] {
-  const { counts, shaping, says, size } = entry;
+  const { counts, shaping, message, size } = entry;
   if (counts === null) return [];
   const working = patternWorking(index, size);
   const lengthCm = (count: string) => measureTerm(index, { times: 1, count }, working).cm;
   return [
     {
       shaping,
-      fault: shaping.status === "planned" ? null : says,
+      fault: shaping.status === "planned" ? null : message,
       edges: section.shaping?.edges ?? "both",
       stitches: counts,
       rows: counts.rows,

@@ -17,7 +17,7 @@ export interface SectionShape {
 export interface ShapeMark {
   readonly at: Point;
   readonly kind: "fault" | "step";
-  readonly says: string;
+  readonly message: string;
 }
 
 /** Where the tape lies for one measurement. */

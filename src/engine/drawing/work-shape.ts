@@ -70,10 +70,10 @@ function marks(section: PlacedSection, at: number, below: PlacedSection | undefi
   const stepFrom = below === undefined ? left[0] : lastPoint(below.left);
   const unsure = edges === "right" ? right : left;
   return [
-    ...(step === null ? [] : [{ at: middle(stepFrom, left[0]), kind: "step", says: step } as const]),
+    ...(step === null ? [] : [{ at: middle(stepFrom, left[0]), kind: "step", message: step } as const]),
     ...(fault === null
       ? []
-      : [{ at: middle(unsure[0], lastPoint(unsure)), kind: "fault", says: `Part ${at + 1}: ${fault}` } as const]),
+      : [{ at: middle(unsure[0], lastPoint(unsure)), kind: "fault", message: `Part ${at + 1}: ${fault}` } as const]),
   ];
 }
 

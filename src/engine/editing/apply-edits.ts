@@ -11,7 +11,7 @@ export type TypedEdits = Readonly<Record<string, string>>;
 /** A sentence about the text under a path. */
 export interface EditMessage {
   readonly path: string;
-  readonly says: string;
+  readonly message: string;
 }
 
 export interface AppliedEdits {
@@ -44,11 +44,11 @@ export function applyEdits(pattern: PatternDocument, typed: TypedEdits, unit: Le
     if (text === undefined) continue;
     const read = readValue(field, text, unit);
     if (!read.ok) {
-      faults.push({ path: field.path, says: read.says });
+      faults.push({ path: field.path, message: read.message });
       continue;
     }
     const question = plausibilityQuestion(field, read.value);
-    if (question !== undefined) questions.push({ path: field.path, says: question });
+    if (question !== undefined) questions.push({ path: field.path, message: question });
     values.set(field.path, read.value);
   }
   faults.push(...incompleteCounts(fields, values, typed));
@@ -61,7 +61,7 @@ function unknownPaths(typed: TypedEdits, fields: readonly EditField[]): EditMess
   const known = new Set(fields.map(({ path }) => path));
   return Object.keys(typed)
     .filter((path) => !known.has(path))
-    .map((path) => ({ path, says: "This revision has no such number any more; take the edit back." }));
+    .map((path) => ({ path, message: "This revision has no such number any more; take the edit back." }));
 }
 
 /** A count without values gets them in every size or in none. */
@@ -75,24 +75,24 @@ function incompleteCounts(
   );
   return missing
     .filter(({ id }) => fields.some((field) => field.kind === "count" && field.id === id && values.has(field.path)))
-    .map(({ path }) => ({ path, says: "A number is missing here: a count needs one in every size." }));
+    .map(({ path }) => ({ path, message: "A number is missing here: a count needs one in every size." }));
 }
 
-type ReadValue = { readonly ok: true; readonly value: number } | { readonly ok: false; readonly says: string };
+type ReadValue = { readonly ok: true; readonly value: number } | { readonly ok: false; readonly message: string };
 
 function readValue(field: EditField, text: string, unit: LengthUnit): ReadValue {
   const read = field.kind === "count" ? parseNumber(text) : readLength(text, unit);
   if (!read.ok) return read;
   const { value } = read;
-  if (Math.abs(value) > MAX_NUMBER) return { ok: false, says: "This number is too large." };
+  if (Math.abs(value) > MAX_NUMBER) return { ok: false, message: "This number is too large." };
   switch (field.kind) {
     case "count":
-      if (!Number.isInteger(value)) return { ok: false, says: "Stitches and rows are whole numbers." };
-      return value < 0 ? { ok: false, says: "Stitches and rows cannot be below 0." } : read;
+      if (!Number.isInteger(value)) return { ok: false, message: "Stitches and rows are whole numbers." };
+      return value < 0 ? { ok: false, message: "Stitches and rows cannot be below 0." } : read;
     case "length":
-      return value < 0 ? { ok: false, says: "A length cannot be below 0." } : read;
+      return value < 0 ? { ok: false, message: "A length cannot be below 0." } : read;
     case "target":
-      return value <= 0 ? { ok: false, says: "A finished length must be above 0." } : read;
+      return value <= 0 ? { ok: false, message: "A finished length must be above 0." } : read;
     case "allowance":
     case "ease":
       return read;

@@ -8,7 +8,7 @@ export interface DraftQuestion {
   /** As in `editFields`. */
   readonly path: string;
   readonly value: number;
-  readonly says: string;
+  readonly message: string;
   /** She has said so of this very number. */
   readonly meant: boolean;
 }
@@ -28,7 +28,7 @@ export function draftQuestions(
   return editFields(document).flatMap((field) => {
     const { path, value } = field;
     if (value === undefined) return [];
-    const says = plausibilityQuestion({ ...field, value: before.get(path) }, value);
-    return says === undefined ? [] : [{ path, value, says, meant: ownValue(meant, path) === value }];
+    const message = plausibilityQuestion({ ...field, value: before.get(path) }, value);
+    return message === undefined ? [] : [{ path, value, message, meant: ownValue(meant, path) === value }];
   });
 }

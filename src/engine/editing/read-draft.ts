@@ -44,11 +44,11 @@ function makeReadingSchema(unit: LengthUnit) {
     documentParts;
   const asNumber = reading((text) => {
     const read = parseNumber(text);
-    return read.ok ? read.value : read.says;
+    return read.ok ? read.value : read.message;
   });
   const asLength = reading((text) => {
     const read = parseLength(text, unit);
-    return read.ok ? read.cm : read.says;
+    return read.ok ? read.cm : read.message;
   });
   return patternShape({
     ...rest,

@@ -19,7 +19,7 @@ export type Entry<Value> =
   | { readonly is: "read"; readonly value: Value; readonly text: string; readonly kept: string | null };
 
 export type ReadText<Value> =
-  { readonly ok: true; readonly value: Value } | { readonly ok: false; readonly says: string };
+  { readonly ok: true; readonly value: Value } | { readonly ok: false; readonly message: string };
 
 /** Nothing that is counted or measured takes more to write. */
 const MOST_CHARACTERS = 200;
@@ -47,15 +47,18 @@ export function entryAt<Value extends string | number>(
   if (text === "") return { is: "blank" };
   const result = storableFault(text, MOST_CHARACTERS) ?? read(text);
   if (result.ok) return { is: "read", value: result.value, text, kept: text === String(result.value) ? null : text };
-  form.faults.push({ field, says: result.says });
+  form.faults.push({ field, message: result.message });
   return { is: "faulty" };
 }
 
 /** @returns what keeps a text from being stored, undefined where nothing does. */
-export function storableFault(text: string, most: number): { readonly ok: false; readonly says: string } | undefined {
-  if (text.length > most) return { ok: false, says: `This is longer than ${most} characters. Write it shorter.` };
+export function storableFault(
+  text: string,
+  most: number,
+): { readonly ok: false; readonly message: string } | undefined {
+  if (text.length > most) return { ok: false, message: `This is longer than ${most} characters. Write it shorter.` };
   if (text.isWellFormed() && !text.includes("\u0000")) return undefined;
-  return { ok: false, says: "This holds a character that cannot be stored. Write it once more." };
+  return { ok: false, message: "This holds a character that cannot be stored. Write it once more." };
 }
 
 /** One of the words that the field may hold. */
@@ -63,7 +66,7 @@ export function choiceAt<Choice extends string>(form: Form, field: string, choic
   return entryAt(form, field, (text) => {
     const value = choices.find((choice) => choice === text);
     return value === undefined
-      ? { ok: false, says: `Choose one of ${choices.map((choice) => `“${choice}”`).join(", ")}.` }
+      ? { ok: false, message: `Choose one of ${choices.map((choice) => `“${choice}”`).join(", ")}.` }
       : { ok: true, value };
   });
 }
@@ -77,7 +80,7 @@ export function yesAt(form: Form, field: string): boolean | undefined {
 /** A value that an item cannot be without; where it is missing, that is a fault at its field. */
 export function needed<Value>(form: Form, field: string, { entry, missing }: { entry: Entry<Value>; missing: string }) {
   if (entry.is === "read") return entry;
-  if (entry.is === "blank") form.faults.push({ field, says: missing });
+  if (entry.is === "blank") form.faults.push({ field, message: missing });
   return undefined;
 }
 
@@ -91,7 +94,7 @@ export function itemAt<Item extends { readonly id: string }>(
   if (textAt(form, field) === "" && first !== undefined && others.length === 0) return first;
   const ids = items.map(({ id }) => id);
   const entry = entryAt(form, field, (text) =>
-    ids.includes(text) ? { ok: true, value: text } : { ok: false, says: "The pattern has none of this name." },
+    ids.includes(text) ? { ok: true, value: text } : { ok: false, message: "The pattern has none of this name." },
   );
   const chosen = needed(form, field, { entry, missing });
   return chosen && items.find(({ id }) => id === chosen.value);

@@ -12,7 +12,7 @@ export function lengthAt(form: Form, field: string, read: ReadLengthText = readL
   const entry = entryAt(form, field, (text) => read(text, unit));
   if (entry.is !== "read") return entry;
   const { value, text } = entry;
-  if (unitRead(text, unit) !== unit) form.remarks.push({ field, says: `Read as ${lengthWords(value)}.` });
+  if (unitRead(text, unit) !== unit) form.remarks.push({ field, message: `Read as ${lengthWords(value)}.` });
   const said = withUnit(text, unit);
   return { ...entry, kept: said === `${value} cm` ? null : said };
 }

@@ -59,7 +59,7 @@ function remarkOnUnknown(form: Form): void {
     const field = parseField(name);
     const isKnown = field !== null && (!("id" in field) || known[field.kind].has(field.id));
     if (!isKnown)
-      form.remarks.push({ field: name, says: "The pattern has no place for this any more, so it is not sent." });
+      form.remarks.push({ field: name, message: "The pattern has no place for this any more, so it is not sent." });
   }
 }
 

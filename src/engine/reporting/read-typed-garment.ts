@@ -52,9 +52,9 @@ export function readFit(form: Form): Fit[number][] {
     const scale = choiceAt(form, field.scale, CHOICES.scale);
     const says = textAt(form, field.says);
     const fault = storableFault(says, MOST_WORDS);
-    if (fault) form.faults.push({ field: field.says, says: fault.says });
+    if (fault) form.faults.push({ field: field.says, message: fault.message });
     if (scale.is === "blank" && says !== "")
-      form.faults.push({ field: field.scale, says: "Choose how it fits here, beside your words." });
+      form.faults.push({ field: field.scale, message: "Choose how it fits here, beside your words." });
     if (scale.is !== "read" || fault) return [];
     return [{ area, scale: SCALE[scale.value], ...(says === "" ? {} : { says }) }];
   });

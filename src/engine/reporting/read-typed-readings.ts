@@ -44,8 +44,8 @@ function readReading(form: Form, { measurement, key, path }: Place): Reading | u
   const isDoubled = isFlat && measurement.girth === true;
   const cm = isDoubled ? length.value * 2 : length.value;
   if (!isPlausible(cm, PLAUSIBLE.finishedCm)) {
-    const says = `Doubled, this must be ${rangeText(PLAUSIBLE.finishedCm, form.context.unit)}.`;
-    form.faults.push({ field: at("value"), says });
+    const message = `Doubled, this must be ${rangeText(PLAUSIBLE.finishedCm, form.context.unit)}.`;
+    form.faults.push({ field: at("value"), message });
     return undefined;
   }
   keep(form, `${path}.cm`, isDoubled ? `${length.kept ?? `${length.value} cm`}${LAID_FLAT}` : length.kept);
@@ -53,7 +53,7 @@ function readReading(form: Form, { measurement, key, path }: Place): Reading | u
   if (isFlat)
     form.remarks.push({
       field: at("value"),
-      says: isDoubled ? `Doubled: ${form.context.lengthWords(cm)} around.` : "Not doubled: this is a width.",
+      message: isDoubled ? `Doubled: ${form.context.lengthWords(cm)} around.` : "Not doubled: this is a width.",
     });
   const doneAs = way.is === "read" && !(isFlat && !isDoubled) ? way.value : undefined;
   return {

@@ -57,7 +57,7 @@ function readSwatch(form: Form, key: string, path: string): Swatch | undefined {
   if (worked.is === "read") {
     keep(form, `${path}.worked`, worked.value);
     if (fabric.worked !== undefined && (fabric.worked === "flat") !== (worked.value === "flat"))
-      form.remarks.push({ field: at("worked"), says: otherWay(worked.value) });
+      form.remarks.push({ field: at("worked"), message: otherWay(worked.value) });
   }
   if (kept) keep(form, `${path}.kept`, "yes");
   return {
@@ -82,12 +82,15 @@ function gaugeAt(form: Form, field: string, perCm: number): boolean {
   if (isPlausible(perCm * GAUGE_WIDTH_CM, PLAUSIBLE.gauge)) return true;
   const { min, max } = PLAUSIBLE.gauge;
   const over = form.context.unit === "in" ? "4 in" : "10 cm";
-  form.faults.push({ field, says: `This must come to between ${min} and ${max} over ${over}. Look at the width too.` });
+  form.faults.push({
+    field,
+    message: `This must come to between ${min} and ${max} over ${over}. Look at the width too.`,
+  });
   return false;
 }
 
 function readWashed(form: Form, field: string): boolean | undefined {
-  if (textAt(form, field) === "") form.faults.push({ field, says: "Say whether this swatch was washed and dried." });
+  if (textAt(form, field) === "") form.faults.push({ field, message: "Say whether this swatch was washed and dried." });
   return yesAt(form, field);
 }
 

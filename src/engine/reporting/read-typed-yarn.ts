@@ -53,8 +53,8 @@ function readYarnUsed(form: Form, key: string, path: string): YarnUsed | undefin
   if (!yarn || !weight || !length || how === undefined || grams === undefined) return undefined;
   const metresPer100g = length.value / (weight.value / 100);
   if (!isPlausible(metresPer100g, PLAUSIBLE.metresPer100g)) {
-    const says = `A ball of so much for ${textAt(form, at("gramsPerBall"))} cannot be. Look at its band once more.`;
-    form.faults.push({ field: at("metresPerBall"), says });
+    const message = `A ball of so much for ${textAt(form, at("gramsPerBall"))} cannot be. Look at its band once more.`;
+    form.faults.push({ field: at("metresPerBall"), message });
     return undefined;
   }
   keepTexts(form, { path, key, how, ballLength: length.kept });
@@ -71,7 +71,7 @@ function ballLengthAt(form: Form, field: string): Entry<number> {
   const bare = readBallLength(entry.text, other);
   const hasUnit = bare.ok && bare.value === entry.value;
   if (hasUnit && yarnLengthWords(entry.value, unit) !== entry.text.replace(/\s+/g, " "))
-    form.remarks.push({ field, says: `Read as ${yarnLengthWords(entry.value, unit)}.` });
+    form.remarks.push({ field, message: `Read as ${yarnLengthWords(entry.value, unit)}.` });
   return { ...entry, kept: hasUnit ? entry.text : `${entry.text} ${unit === "in" ? "yd" : "m"}` };
 }
 
@@ -83,7 +83,7 @@ function howMeasured(form: Form, key: string): "weighed" | "balls" | undefined {
   if (chosen.is === "faulty") return undefined;
   const isWeighed = !isBlank(form, [fieldOf.yarn(key, "before"), fieldOf.yarn(key, "after")]);
   if (isWeighed && !isBlank(form, [fieldOf.yarn(key, "balls")])) {
-    form.faults.push({ field, says: "Say whether the weights count or the number of balls." });
+    form.faults.push({ field, message: "Say whether the weights count or the number of balls." });
     return undefined;
   }
   return isWeighed ? "weighed" : "balls";
@@ -102,11 +102,11 @@ function byWeight(form: Form, key: string): number | undefined {
   if (!before || !after) return undefined;
   const grams = before.value - after.value;
   if (isPlausible(grams, PLAUSIBLE.grams)) return grams;
-  const says =
+  const message =
     grams <= 0
       ? `This is not less than the ${before.text} that you began with.`
       : `The yarn used must come to ${rangeText(PLAUSIBLE.grams)}.`;
-  form.faults.push({ field: fields.after, says });
+  form.faults.push({ field: fields.after, message });
   return undefined;
 }
 
@@ -117,7 +117,7 @@ function byBalls(form: Form, key: string, gramsPerBall: number | undefined): num
   if (!balls || gramsPerBall === undefined) return undefined;
   const grams = balls.value * gramsPerBall;
   if (isPlausible(grams, PLAUSIBLE.grams)) return grams;
-  form.faults.push({ field, says: `The yarn used must come to ${rangeText(PLAUSIBLE.grams)}.` });
+  form.faults.push({ field, message: `The yarn used must come to ${rangeText(PLAUSIBLE.grams)}.` });
   return undefined;
 }
 

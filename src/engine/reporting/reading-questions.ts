@@ -73,7 +73,7 @@ function questionsOfReadings(read: ReadReport, { index, tester, context }: Askin
         field: fieldOf.reading(suspect.id, key, "value"),
         keptField: fieldOf.reading(suspect.id, key, "kept"),
         slip,
-        says: readingWords(slip, context.lengthWords(expectedCm)),
+        message: readingWords(slip, context.lengthWords(expectedCm)),
       },
     ];
   });

@@ -20,7 +20,7 @@ export type Report = Omit<Tester, "id" | "body">;
 /** A sentence about a field of the report. */
 export interface FieldSentence {
   readonly field: string;
-  readonly says: string;
+  readonly message: string;
 }
 
 /** What a typed report comes to. */

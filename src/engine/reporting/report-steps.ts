@@ -14,7 +14,7 @@ export interface ReportStep {
   readonly done: number;
   readonly of: number;
   /** `3 of 8 measured`; where something is wrong, that. */
-  readonly says: string;
+  readonly message: string;
 }
 
 /**
@@ -33,7 +33,7 @@ export function reportSteps(typed: TypedReport, context: ReportContext): ReportS
     const wrong = read.faults.filter(({ field }) => stepOf(field).includes(step)).length;
     const state = wrong > 0 ? "faulty" : done >= of ? "complete" : begun.has(step) ? "begun" : "empty";
     const toMend = wrong === 0 ? "" : `; ${wrong === 1 ? "1 thing" : `${wrong} things`} to mend`;
-    return [{ step, state, done, of, says: `${done} of ${of} ${counted}${toMend}` }];
+    return [{ step, state, done, of, message: `${done} of ${of} ${counted}${toMend}` }];
   });
 }
 

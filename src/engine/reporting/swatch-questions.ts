@@ -16,8 +16,8 @@ export function swatchQuestions(read: ReadReport, { suspects, context }: AskingS
   return read.report.swatches.flatMap((swatch, at) => {
     const key = read.keys.swatches[at];
     if (key === undefined || ownValue(read.typed, `swatches[${at}].kept`) !== undefined) return [];
-    const ask = (part: SwatchPart, slip: ReadingQuestion["slip"], says: string): ReadingQuestion[] => [
-      { field: fieldOf.swatch(key, part), keptField: fieldOf.swatch(key, "kept"), slip, says },
+    const ask = (part: SwatchPart, slip: ReadingQuestion["slip"], message: string): ReadingQuestion[] => [
+      { field: fieldOf.swatch(key, part), keptField: fieldOf.swatch(key, "kept"), slip, message },
     ];
     const fabric = context.pattern.fabrics.find(({ id }) => id === swatch.fabric);
     const suspect = suspects.find((found) => found.at === at)?.suspect;

@@ -34,7 +34,7 @@ export function yarnQuestions(
         field: fieldOf.yarn(key, part),
         keptField: fieldOf.yarn(key, "kept"),
         slip: isOunces ? ("ounces-as-grams" as const) : isDecimal ? ("decimal" as const) : null,
-        says: yarnWords(ratio, { isOunces, isDecimal }),
+        message: yarnWords(ratio, { isOunces, isDecimal }),
       },
     ];
   });

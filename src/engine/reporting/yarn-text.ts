@@ -27,7 +27,7 @@ export function readBallLength(text: string, unit: LengthUnit): ReadText<number>
   if (isPlausible(metres, PLAUSIBLE.ballMetres)) return { ok: true, value: metres };
   return {
     ok: false,
-    says: `“${text}” cannot be right here: a ball holds ${rangeText(PLAUSIBLE.ballMetres)}. Look at its label again.`,
+    message: `“${text}” cannot be right here: a ball holds ${rangeText(PLAUSIBLE.ballMetres)}. Look at its label again.`,
   };
 }
 

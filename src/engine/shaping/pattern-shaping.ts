@@ -14,7 +14,7 @@ export interface SizedSection {
   readonly counts: SectionCounts | null;
   readonly shaping: SizedShaping;
   /** How it is worked, or what is wrong with it and what to do. */
-  readonly says: string;
+  readonly message: string;
 }
 
 export interface ShapedPiece {
@@ -50,10 +50,10 @@ function sizedSection(
   const counts = sectionCounts(pattern, section, size);
   if (Array.isArray(counts)) {
     const missing = { status: "missing", counts: counts.map(({ label }) => label) } as const;
-    return { size, counts: null, shaping: missing, says: missingText(missing.counts) };
+    return { size, counts: null, shaping: missing, message: missingText(missing.counts) };
   }
   const shaping = planShaping(counts, section.shaping);
-  return { size, counts, shaping, says: shapingText(shaping, { counts, shaping: section.shaping, noun }) };
+  return { size, counts, shaping, message: shapingText(shaping, { counts, shaping: section.shaping, noun }) };
 }
 
 /** The section's numbers in a size, or the counts that have none. */

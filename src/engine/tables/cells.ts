@@ -6,7 +6,7 @@ export interface TableFault {
   readonly row: number | null;
   readonly column: number | null;
   readonly field?: string;
-  readonly says: string;
+  readonly message: string;
 }
 
 export const MAX_ROWS = 20_100;
@@ -37,7 +37,7 @@ export function transpose(cells: Cells): Cells {
 
 /** @returns what is wrong with a table as a whole, before anything in it is read. */
 export function shapeFaults(cells: Cells): TableFault[] {
-  const whole = (says: string): TableFault[] => [{ row: null, column: null, says }];
+  const whole = (message: string): TableFault[] => [{ row: null, column: null, message }];
   if (cells.length === 0) return whole("The table is empty. Copy the cells from your spreadsheet and paste them.");
   if (cells.length > MAX_ROWS || columnCount(cells) > MAX_COLUMNS) {
     return whole(`The table has more than ${MAX_ROWS} rows or ${MAX_COLUMNS} columns. Paste a part of it.`);

@@ -32,13 +32,13 @@ function rangeQuestions({ row, label, cm, girth }: ReadMeasurement, columns: rea
   return cm.flatMap((value, index) => {
     const column = columns[index] ?? null;
     if (value < min || value > max)
-      return [{ row, column, says: `${label} of ${oneDecimal(value)} cm: is that right?` }];
+      return [{ row, column, message: `${label} of ${oneDecimal(value)} cm: is that right?` }];
     const beside = [cm[index - 1], cm[index + 1]].filter((other) => other !== undefined);
     const low = beside.length > 0 && beside.every((other) => value * MAX_NEIGHBOUR_RATIO < other);
     const high = beside.length > 0 && beside.every((other) => value > other * MAX_NEIGHBOUR_RATIO);
     if (!low && !high) return [];
-    const says = `${oneDecimal(value)} cm is far ${low ? "below" : "above"} the ${beside.map(oneDecimal).join(" and ")} cm of the sizes beside it. Is that right?`;
-    return [{ row, column, says }];
+    const message = `${oneDecimal(value)} cm is far ${low ? "below" : "above"} the ${beside.map(oneDecimal).join(" and ")} cm of the sizes beside it. Is that right?`;
+    return [{ row, column, message }];
   });
 }
 
@@ -50,8 +50,8 @@ function orderQuestions(
   return cm.flatMap((value, index) => {
     const before = cm[index - 1];
     if (before === undefined || value >= before) return [];
-    const says = `${sizes[index] ?? ""} is smaller than ${sizes[index - 1] ?? ""} before it; sizes go from the smallest up. Is that right?`;
-    return [{ row, column: columns[index] ?? null, says }];
+    const message = `${sizes[index] ?? ""} is smaller than ${sizes[index - 1] ?? ""} before it; sizes go from the smallest up. Is that right?`;
+    return [{ row, column: columns[index] ?? null, message }];
   });
 }
 
@@ -65,10 +65,10 @@ function restQuestions(
   const worst = share.indexOf(Math.max(...share));
   if (countRow === null || (share[worst] ?? 0) <= MAX_UNEXPLAINED_SHARE) return [];
   const counted = oneDecimal(countedCm[worst] ?? 0);
-  const says =
+  const message =
     `In ${sizes[worst] ?? ""}, ${times === 1 ? "once" : `${times} times`} its count comes to ${counted} cm at your gauge, ` +
-    `and the table says ${oneDecimal(published[worst] ?? 0)} cm. Check “times” and the gauge; is the rest really edgings, seams and stretch?`;
-  return [{ row, column: null, says }];
+    `and the table message ${oneDecimal(published[worst] ?? 0)} cm. Check “times” and the gauge; is the rest really edgings, seams and stretch?`;
+  return [{ row, column: null, message }];
 }
 
 function oneDecimal(cm: number): string {

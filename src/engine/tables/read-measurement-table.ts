@@ -27,7 +27,7 @@ export function readMeasurementTable(cells: Cells, choices: MeasurementChoices):
     faults.push({
       row: null,
       column: null,
-      says: "No row is a finished measurement. Say before the rows which of them are.",
+      message: "No row is a finished measurement. Say before the rows which of them are.",
     });
   }
   if (faults.length > 0 || stated.gauge === null || stated.toolMm === null) return { ok: false, faults };
@@ -41,7 +41,7 @@ export function readMeasurementTable(cells: Cells, choices: MeasurementChoices):
   if (!parsed.ok)
     return {
       ok: false,
-      faults: parsed.faults.map(({ path, says }) => ({ row: null, column: null, says: `${path}: ${says}` })),
+      faults: parsed.faults.map(({ path, says }) => ({ row: null, column: null, message: `${path}: ${says}` })),
     };
   const questions = measurementQuestions(rows, { reckonings: made.breakdowns, columns: choices.sizeColumns });
   return { ok: true, pattern: parsed.document, breakdowns: made.breakdowns, questions, remarks: made.remarks };
@@ -53,12 +53,12 @@ interface Stated {
 }
 
 function readFields(choices: MeasurementChoices, faults: TableFault[]): Stated {
-  const fault = (field: string, says: string) => faults.push({ row: null, column: null, field, says });
+  const fault = (field: string, message: string) => faults.push({ row: null, column: null, field, message });
   const number = (field: "gaugeStitches" | "gaugeRows" | "toolMm", missing: string) => {
     const typed = choices[field].replace(/\s*mm$/i, "").trim();
     const read = parseNumber(typed);
     if (read.ok && read.value > 0 && read.value <= 1_000) return read.value;
-    fault(field, typed === "" ? missing : read.ok ? `“${typed}” cannot be right here.` : read.says);
+    fault(field, typed === "" ? missing : read.ok ? `“${typed}” cannot be right here.` : read.message);
     return null;
   };
   if (choices.name.trim() === "") fault("name", "Give the pattern a name; you can change it later.");
@@ -75,10 +75,10 @@ function readFields(choices: MeasurementChoices, faults: TableFault[]): Stated {
 function lengthField(
   field: string,
   typed: string,
-  { unit, fault }: { readonly unit: "cm" | "in"; readonly fault: (field: string, says: string) => void },
+  { unit, fault }: { readonly unit: "cm" | "in"; readonly fault: (field: string, message: string) => void },
 ): number | null {
   const read = parseLength(typed, unit);
   if (read.ok && read.cm > 0 && read.cm <= 1_000) return read.cm;
-  fault(field, read.ok ? `“${typed}” cannot be right here.` : read.says);
+  fault(field, read.ok ? `“${typed}” cannot be right here.` : read.message);
   return null;
 }

@@ -30,7 +30,7 @@ export function readReportTable(
       row: null,
       column: null,
       field: "swatchOver",
-      says: over.ok ? `“${choices.swatchOver}” cannot be right here.` : over.says,
+      message: over.ok ? `“${choices.swatchOver}” cannot be right here.` : over.message,
     });
   }
   if (faults.length > 0 || !over.ok) return { ok: false, faults };
@@ -49,15 +49,15 @@ export function readReportTable(
     [...testerFaults(tester, pattern), ...testerRangeFaults(tester)].map(({ path, says }) => ({
       row,
       column: null,
-      says: `${path}: ${says}`,
+      message: `${path}: ${says}`,
     })),
   );
   if (wrong.length > 0) return { ok: false, faults: wrong };
   return { ok: true, testers, questions, remarks: reportRemarks(rows, { choices, pattern }) };
 }
 
-function whole(says: string): TableFault {
-  return { row: null, column: null, says };
+function whole(message: string): TableFault {
+  return { row: null, column: null, message };
 }
 
 /** Choices that are taken twice, do not fit the pattern, or are needed and missing. */
@@ -70,12 +70,12 @@ function choiceFaults(choices: ReportChoices, pattern: PatternDocument): TableFa
   choices.columns.forEach((choice, column) => {
     const named = "id" in choice ? choice.id : "fabric" in choice ? choice.fabric : null;
     if (named !== null && !known.has(named))
-      faults.push({ row: null, column, says: "Its choice is not in this pattern any more. Choose again." });
+      faults.push({ row: null, column, message: "Its choice is not in this pattern any more. Choose again." });
     if (choice.kind === "leave out" || choice.kind === "measurement") return;
     const key = `${choice.kind} ${named ?? ""}`;
     const before = seen.get(key);
     if (before !== undefined)
-      faults.push({ row: null, column, says: `Column ${before + 1} says the same already. Leave one of them out.` });
+      faults.push({ row: null, column, message: `Column ${before + 1} says the same already. Leave one of them out.` });
     seen.set(key, column);
   });
   if (missingGrading(pattern).length > 0) {
@@ -93,10 +93,10 @@ function filledRows(cells: Cells, { headerRow, columns }: ReportChoices): number
   const width = Math.min(columnCount(cells), columns.length);
   return cells.flatMap((_, row) => {
     if (row <= headerRow) return [];
-    const says = Array.from({ length: width }, (_none, column) => column).some(
+    const hasAnswer = Array.from({ length: width }, (_none, column) => column).some(
       (column) => columns[column]?.kind !== "leave out" && !isNoAnswer(cellAt(cells, row, column)),
     );
-    return says ? [row] : [];
+    return hasAnswer ? [row] : [];
   });
 }
 

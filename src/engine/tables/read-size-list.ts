@@ -33,7 +33,7 @@ export function readSizeList(text: string, unit: LengthUnit): SizeList {
   if (lines.length === 0) return { ok: false, faults: ["Write your sizes, one a line: a name, then its body."] };
   const read = lines.map((line) => readLine(line, unit));
   const sizes = read.flatMap((one) => (one.ok ? [one.size] : []));
-  const faults = [...read.flatMap((one) => (one.ok ? [] : [one.says])), ...listFaults(sizes)];
+  const faults = [...read.flatMap((one) => (one.ok ? [] : [one.message])), ...listFaults(sizes)];
   if (faults.length > 0) return { ok: false, faults };
   return { ok: true, sizes: sizes.toSorted((left, right) => left.cm - right.cm) };
 }
@@ -46,19 +46,19 @@ function turned(lines: readonly string[]): readonly string[] {
   return isTwoRows ? above.map((name, at) => `${name}\t${below[at] ?? ""}`) : lines;
 }
 
-type ReadLine = { readonly ok: true; readonly size: ListedSize } | { readonly ok: false; readonly says: string };
+type ReadLine = { readonly ok: true; readonly size: ListedSize } | { readonly ok: false; readonly message: string };
 
 function readLine(line: string, unit: LengthUnit): ReadLine {
   const parts = splitLine(line.trim());
   const example = unit === "in" ? "M 37 1/2" : "M 94";
   if (parts === null) {
-    return { ok: false, says: `“${shorten(line)}” is not a name and a body. Write it like ${example}.` };
+    return { ok: false, message: `“${shorten(line)}” is not a name and a body. Write it like ${example}.` };
   }
   const { label, body } = parts;
   const length = readBody(body, unit);
-  if (!length.ok) return { ok: false, says: `“${shorten(label)}”: ${length.says}` };
+  if (!length.ok) return { ok: false, message: `“${shorten(label)}”: ${length.message}` };
   if (length.cm <= 0 || length.cm > MAX_CM) {
-    return { ok: false, says: `“${shorten(label)}”: “${body}” cannot be a body measurement.` };
+    return { ok: false, message: `“${shorten(label)}”: “${body}” cannot be a body measurement.` };
   }
   return { ok: true, size: { label, cm: length.cm } };
 }
@@ -73,7 +73,7 @@ function splitLine(line: string): { readonly label: string; readonly body: strin
   return label === undefined || body === undefined ? null : { label, body: body.trim() };
 }
 
-type Length = { readonly ok: true; readonly cm: number } | { readonly ok: false; readonly says: string };
+type Length = { readonly ok: true; readonly cm: number } | { readonly ok: false; readonly message: string };
 
 function readBody(body: string, unit: LengthUnit): Length {
   const [, low, high, written = ""] = RANGE.exec(body) ?? [];

@@ -91,8 +91,8 @@ function addQuestions(
   { stitches, rows, across, along, tool }: Parts,
 ): void {
   const statedOver = fabric.gauge.overCm ?? GAUGE_WIDTH_CM;
-  const ask = (part: Part | undefined, says: string | undefined) => {
-    if (part !== undefined && says !== undefined) questions.push({ row, column: part.column, says });
+  const ask = (part: Part | undefined, message: string | undefined) => {
+    if (part !== undefined && message !== undefined) questions.push({ row, column: part.column, message });
   };
   const gauge = (part: Part | undefined, direction: "stitches" | "rows", widthCm: number) =>
     part &&
@@ -118,7 +118,7 @@ function readWashed(reading: RowReading): boolean {
   reading.faults.push({
     row: reading.row,
     column: cell.column,
-    says: `“${cell.text}” is neither yes nor no. Write yes where the swatch was washed.`,
+    message: `“${cell.text}” is neither yes nor no. Write yes where the swatch was washed.`,
   });
   return reading.choices.washed;
 }

@@ -50,7 +50,7 @@ export function readNumbers<Kind extends ColumnChoice["kind"]>(
   return answered(reading, kind).flatMap((cell) => {
     const result = read(cell.text, cell.choice);
     if (result.ok) return [{ ...cell, value: result.value }];
-    reading.faults.push({ row: reading.row, column: cell.column, says: result.says });
+    reading.faults.push({ row: reading.row, column: cell.column, message: result.message });
     return [];
   });
 }

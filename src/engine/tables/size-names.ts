@@ -31,7 +31,7 @@ export function isSizeName(text: string): boolean {
   return name !== "" && name.split(/[/–-]/).every((part) => ONE_NAME.test(sizeKey(part)));
 }
 
-export type SizeMatch = { readonly ok: true; readonly size: string } | { readonly ok: false; readonly says: string };
+export type SizeMatch = { readonly ok: true; readonly size: string } | { readonly ok: false; readonly message: string };
 
 interface NamedSize {
   readonly id: string;
@@ -61,5 +61,5 @@ export function matchSize(typed: string, sizes: readonly NamedSize[]): SizeMatch
     if (found.length > 1) break;
   }
   const labels = sizes.map(({ label }) => label).join(", ");
-  return { ok: false, says: `“${typed}” is not one size of this pattern. Its sizes are ${labels}.` };
+  return { ok: false, message: `“${typed}” is not one size of this pattern. Its sizes are ${labels}.` };
 }

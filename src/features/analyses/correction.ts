@@ -95,6 +95,6 @@ function correctedField(
     text: isSigned ? text.slice(1).trim() : text,
     way: field.kind !== "allowance" ? null : isSigned ? "takes" : "adds",
     hint: `${field.size === null ? "In every size" : `In size ${field.size.label}`}, now ${standingWords(field, was, unit)}`,
-    errors: applied.faults.filter(({ path }) => path === field.path).map(({ says }) => says),
+    errors: applied.faults.filter(({ path }) => path === field.path).map(({ message }) => message),
   };
 }

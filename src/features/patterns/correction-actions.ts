@@ -37,7 +37,7 @@ export const saveCorrection = viewerAction(
     if (latest.number !== asked.baseNumber) return failure(SOMEBODY_SAVED);
     const { document, faults, questions, changes } = applyEdits(latest.document, typed, viewer.unit);
     const [fault] = faults;
-    if (fault !== undefined) return failure(fault.says);
+    if (fault !== undefined) return failure(fault.message);
     if (questions.length > 0 && asked.meant === undefined) return failure("Say that the unusual numbers are meant.");
     if (changes.length === 0) return failure("Nothing is different from the revision before.");
     const parsed = parsePattern(document);

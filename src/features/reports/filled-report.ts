@@ -46,7 +46,7 @@ export interface FieldSayings {
 export function sayingsAt(report: FilledReport, field: string): FieldSayings {
   const { faults, remarks } = report.read;
   const at = (sentences: readonly FieldSentence[]) =>
-    sentences.flatMap((sentence) => (sentence.field === field ? [sentence.says] : []));
+    sentences.flatMap((sentence) => (sentence.field === field ? [sentence.message] : []));
   // A field that is still to be filled is nothing wrong: she is on her way to it.
   return isBlank(report, field)
     ? { faults: [], remarks: [...at(faults), ...at(remarks)] }

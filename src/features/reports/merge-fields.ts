@@ -39,7 +39,7 @@ export function mergeFields(stored: TypedReport, changes: readonly FieldChange[]
   for (const { field, was, becomes } of changes) {
     const there = ownValue(stored, field) ?? "";
     const fault = faultOf(field, becomes) ?? (isNewBeyond(typed, field) ? TOO_MANY : undefined);
-    if (fault !== undefined) refused.push({ field, says: fault });
+    if (fault !== undefined) refused.push({ field, message: fault });
     else if (there !== was && there !== (becomes ?? "")) clashes.push({ field, there, here: becomes });
     else {
       if (becomes === null) typed.delete(field);

@@ -106,9 +106,9 @@ export function openQuestions({ questions, context, typed }: FilledReport): Open
   return questions.flatMap((question) => pointOf(question, fieldWords(question.field, context, typed)));
 }
 
-function pointOf({ field, says }: { readonly field: string; readonly says: string }, label: string): OpenPoint[] {
+function pointOf({ field, message }: { readonly field: string; readonly message: string }, label: string): OpenPoint[] {
   const [step] = stepOf(field);
-  return step === undefined ? [] : [{ field, says, step, label }];
+  return step === undefined ? [] : [{ field, says: message, step, label }];
 }
 
 /** Measurements that she has not taken. */

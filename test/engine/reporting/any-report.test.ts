@@ -92,9 +92,9 @@ describe("any report", () => {
         const { report, faults } = readReport(typed, context);
         const tester = testerSchema.parse({ id: "she", ...report });
         expect(testerFaults(tester, context.pattern)).toEqual([]);
-        for (const { field, says } of faults) {
+        for (const { field, message } of faults) {
           expect(parseField(field)).not.toBeNull();
-          expect(says).toMatch(/[.?]$/);
+          expect(message).toMatch(/[.?]$/);
         }
         ran += 1;
       }),

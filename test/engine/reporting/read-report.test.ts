@@ -49,7 +49,7 @@ describe("readReport", () => {
     const read = readReport({ [field]: "12 3/8 in" }, reportContext());
     expect(read.report.readings).toEqual([{ measurement: "length", cm: 31.4325 }]);
     expect(read.typed).toEqual({ "readings[0].cm": "12 3/8 in" });
-    expect(read.remarks).toEqual([{ field, says: "Read as 31.4 cm." }]);
+    expect(read.remarks).toEqual([{ field, message: "Read as 31.4 cm." }]);
     const inInches = readReport({ [field]: "12 3/8" }, reportContext({ unit: "in" }));
     expect(inInches.report.readings).toEqual(read.report.readings);
     expect(inInches.remarks).toEqual([]);
@@ -93,8 +93,8 @@ describe("readReport", () => {
     const read = readReport(typedSwatch({ across: " ", washed: "" }), reportContext());
     expect(read.report.swatches).toEqual([]);
     expect(read.faults).toEqual([
-      { field: "swatch.1.across", says: "The width that you counted the stitches over is missing." },
-      { field: "swatch.1.washed", says: "Say whether this swatch was washed and dried." },
+      { field: "swatch.1.across", message: "The width that you counted the stitches over is missing." },
+      { field: "swatch.1.washed", message: "Say whether this swatch was washed and dried." },
     ]);
   });
 
@@ -132,7 +132,7 @@ describe("readReport", () => {
     expect(inches.report.yarn).toEqual([{ yarn: "wool", grams: 125, metresPer100g: 320.04 }]);
     const written = readReport(yarnFields({ ...typed, metresPerBall: "175 yd" }), reportContext());
     expect(written.report).toEqual(inches.report);
-    expect(written.remarks).toEqual([{ field: "yarn.1.metresPerBall", says: "Read as 160 m." }]);
+    expect(written.remarks).toEqual([{ field: "yarn.1.metresPerBall", message: "Read as 160 m." }]);
   });
 
   it("names what yarn misses, and refuses more left than there was", () => {
@@ -145,7 +145,7 @@ describe("readReport", () => {
     ]);
     const typed = { yarn: "wool", before: "48", after: "250", gramsPerBall: "50", metresPerBall: "160" };
     expect(readReport(yarnFields(typed), reportContext()).faults).toEqual([
-      { field: "yarn.1.after", says: "This is not less than the 48 that you began with." },
+      { field: "yarn.1.after", message: "This is not less than the 48 that you began with." },
     ]);
   });
 
@@ -153,7 +153,7 @@ describe("readReport", () => {
     const whole = readReport({ "fit.bust.scale": "-1", "fit.bust.says": " A little close. " }, reportContext());
     expect(whole.report.fit).toEqual([{ area: "bust", scale: -1, says: "A little close." }]);
     const words = readReport({ "fit.bust.says": "Fine." }, reportContext());
-    expect(words.faults).toEqual([{ field: "fit.bust.scale", says: "Choose how it fits here, beside your words." }]);
+    expect(words.faults).toEqual([{ field: "fit.bust.scale", message: "Choose how it fits here, beside your words." }]);
   });
 
   it("tells what the pattern has no place for, and does not send it", () => {

@@ -29,7 +29,7 @@ describe("questions at entry", () => {
     ],
   ])("asks about a bust of %s", (text, slip, says) => {
     expect(asked({ ...typedSwatch(), "reading.bust.1.value": text })).toEqual([
-      { field: "reading.bust.1.value", keptField: "reading.bust.1.kept", slip, says },
+      { field: "reading.bust.1.value", keptField: "reading.bust.1.kept", slip, message: says },
     ]);
   });
 
@@ -39,7 +39,7 @@ describe("questions at entry", () => {
       {
         field: "reading.bust.2.value",
         slip: "cm-as-inches",
-        says: "Is that in centimetres? We would expect about 39.4 in.",
+        message: "Is that in centimetres? We would expect about 39.4 in.",
       },
     ]);
   });

@@ -4,7 +4,9 @@ import { patternDocument } from "../../factories/pattern";
 import { reportContext, typedSwatch } from "./report-context";
 
 const states = (typed: Readonly<Record<string, string>>) =>
-  Object.fromEntries(reportSteps(typed, reportContext()).map(({ step, state, says }) => [step, `${state}: ${says}`]));
+  Object.fromEntries(
+    reportSteps(typed, reportContext()).map(({ step, state, message }) => [step, `${state}: ${message}`]),
+  );
 
 describe("the steps of a report", () => {
   it("are all empty at first, and begin with the swatch", () => {

@@ -31,7 +31,7 @@ function sleeve(change: Partial<PatternDocument> = {}): PatternDocument {
 
 function saysOf(pattern: PatternDocument): string[] {
   return patternShaping(pattern).flatMap(({ sections }) =>
-    sections.flatMap(({ sizes }) => sizes.map(({ size, says }) => `${size}: ${says}`)),
+    sections.flatMap(({ sizes }) => sizes.map(({ size, message }) => `${size}: ${message}`)),
   );
 }
 

@@ -26,13 +26,13 @@ function read(text: string, choices: Partial<MeasurementChoices> = {}) {
 
 function made(text: string, choices: Partial<MeasurementChoices> = {}) {
   const table = read(text, choices);
-  if (!table.ok) throw new Error(table.faults.map(({ says }) => says).join("\n"));
+  if (!table.ok) throw new Error(table.faults.map(({ message }) => message).join("\n"));
   return table;
 }
 
 function faults(text: string) {
   const table = read(text);
-  return table.ok ? [] : table.faults.map(({ row, column, says }) => ({ row, column, says }));
+  return table.ok ? [] : table.faults.map(({ row, column, message }) => ({ row, column, says: message }));
 }
 
 describe("a pasted table of finished measurements", () => {

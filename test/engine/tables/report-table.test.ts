@@ -156,7 +156,7 @@ describe("a pasted table of reports", () => {
     const table = read([GOOD, GOOD.with(2, "XL")]);
     expect(table).toEqual({
       ok: false,
-      faults: [{ row: 2, column: 2, says: "“XL” is not one size of this pattern. Its sizes are XS, M, 2X." }],
+      faults: [{ row: 2, column: 2, message: "“XL” is not one size of this pattern. Its sizes are XS, M, 2X." }],
     });
   });
 

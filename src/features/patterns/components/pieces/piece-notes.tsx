@@ -15,10 +15,10 @@ export function PieceNotes({ shape: { isToScale, sketchReasons, marks } }: { rea
             <Sign kind="fault" />A dashed edge is drawn straight: what is wrong with the part stands beside it.
           </li>
         ) : null}
-        {steps.map(({ says }) => (
-          <li key={says}>
+        {steps.map(({ message }) => (
+          <li key={message}>
             <Sign kind="step" />
-            {says}
+            {message}
           </li>
         ))}
       </ul>

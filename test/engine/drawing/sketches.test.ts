@@ -13,7 +13,7 @@ describe("a piece that cannot be drawn as it is worked", () => {
       ["-10,0", "-10,10", "10,10", "10,0"],
       ["-5,10", "-5,20", "5,20", "5,10"],
     ]);
-    expect(shape.marks).toEqual([{ at: { xCm: -7.5, yCm: 10 }, kind: "step", says: shape.sketchReasons[0] }]);
+    expect(shape.marks).toEqual([{ at: { xCm: -7.5, yCm: 10 }, kind: "step", message: shape.sketchReasons[0] }]);
     expect(shape.sketchReasons).toEqual([
       "Part 1 ends with 40 stitches and part 2 starts on 20: 20 fewer at once. The pattern does not say on which side, so half of the step is drawn on each.",
     ]);
