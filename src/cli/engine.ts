@@ -37,7 +37,7 @@ async function main([name, file]: readonly string[]): Promise<void> {
 }
 
 function usage(name: string | undefined): string {
-  const verbs = VERBS.map((verb) => `${verb.name} (${verb.says})`).join("; ");
+  const verbs = VERBS.map((verb) => `${verb.name} (${verb.summary})`).join("; ");
   const fault = name === undefined ? "name a verb and a file." : `there is no verb “${name}”.`;
   return `${fault} The verbs are: ${verbs}.`;
 }

@@ -10,6 +10,6 @@ export type VerbResult =
 export interface Verb {
   readonly name: string;
   /** What it takes and prints, in a line. */
-  readonly says: string;
+  readonly summary: string;
   readonly run: (value: unknown) => VerbResult | Promise<VerbResult>;
 }

@@ -3,7 +3,7 @@ import { gradeChoices, type ChoicesRequest } from "./grading";
 import type { Solver } from "./integer-program";
 import { gradedCounts, ownValue, type CallDocument, type PatternDocument } from "./pattern";
 import { analyseCall, withoutUnusable } from "./results";
-import { expectations, reviseCall, type MisworkedCount, type ReviseRequest } from "./revision";
+import { expectations, reviseCall, type InstructionError, type ReviseRequest } from "./revision";
 
 /** What is handed to the engine's thread. */
 export type EngineTask =
@@ -33,19 +33,19 @@ export function runEngineTask(task: EngineTask, solver: Solver): string {
       const revision = reviseCall({ ...task.request, call }, solver);
       if (revision.status !== "revised") return JSON.stringify(revision);
       const { replayed, ...plan } = revision;
-      const misworked = misworkedCounts(call, replayed);
+      const misworked = instructionErrors(call, replayed);
       return JSON.stringify({ ...plan, misworked, replayed: gaps(replayed) });
     }
   }
 }
 
 /** By how much the counts that a replay starts from differ from what the reports say, once a size and count. */
-function misworkedCounts({ pattern, testers }: CallDocument, replayed: CallDocument): MisworkedCount[] {
-  const found = new Map<string, MisworkedCount>();
+function instructionErrors({ pattern, testers }: CallDocument, replayed: CallDocument): InstructionError[] {
+  const found = new Map<string, InstructionError>();
   replayed.testers.forEach(({ size, worked = {} }, at) => {
-    const said = { ...gradedCounts(pattern, size), ...testers[at]?.worked };
+    const reported = { ...gradedCounts(pattern, size), ...testers[at]?.worked };
     for (const [count, really] of Object.entries(worked)) {
-      const amount = really - (ownValue(said, count) ?? really);
+      const amount = really - (ownValue(reported, count) ?? really);
       if (amount !== 0) found.set(`${size} ${count}`, { count, size, amount });
     }
   });

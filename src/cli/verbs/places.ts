@@ -4,7 +4,7 @@ import type { Verb } from "../verb";
 
 export const placesVerb: Verb = {
   name: "places",
-  says: "takes applicants; prints who is best placed in which size, who waits, which sizes are short, and why",
+  summary: "takes applicants; prints who is best placed in which size, who waits, which sizes are short, and why",
   run: (value) => {
     const parsed = parseApplicants(value);
     if (!parsed.ok) return parsed;

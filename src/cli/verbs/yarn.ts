@@ -5,7 +5,7 @@ import type { Verb } from "../verb";
 
 export const yarnVerb: Verb = {
   name: "yarn",
-  says: "takes a call; prints how much of each yarn to buy in every size",
+  summary: "takes a call; prints how much of each yarn to buy in every size",
   run: (value) => {
     const call = parseCall(value);
     return call.ok ? { ok: true, output: yarnNeeds(screenOutliers(call.document).call) } : call;

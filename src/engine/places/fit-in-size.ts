@@ -30,8 +30,8 @@ const REACH_HALVES = 2;
 
 /** Half distances to the neighbouring size within which a body is; a little more, for decimals do not come out whole. */
 export const REACH = REACH_HALVES + 1e-9;
-const MISFIT_A_RANK = 0.25;
-const MISFIT_OF_DROPPING = 0.5;
+const MISFIT_PER_RANK = 0.25;
+const MISFIT_OF_DROPOUTS = 0.5;
 
 /**
  * Fit of one applicant in one size, also where it is out of reach or she does not accept it.
@@ -68,7 +68,7 @@ export function fitOnMarks(applicant: Applicant, { size, marks }: MarkedSize): F
   return {
     differences,
     bodyMisfit,
-    misfit: bodyMisfit + wishMisfit(applicant, size) + recordMisfit(applicant),
+    misfit: bodyMisfit + preferenceMisfit(applicant, size) + dropoutMisfit(applicant),
     isWithinReach: differences.every(({ beyondCm }) => beyondCm === 0),
     isAccepted: applicant.accepts === undefined || applicant.accepts.includes(size),
   };
@@ -76,9 +76,9 @@ export function fitOnMarks(applicant: Applicant, { size, marks }: MarkedSize): F
 
 function bodyDifference(applicant: Applicant, mark: RulerMark): BodyDifference {
   const { measurement, bodyCm, halfBelowCm, halfAboveCm } = mark;
-  const herCm = ownValue(applicant.body, measurement);
-  if (herCm === undefined) throw new RangeError(`applicant ${applicant.id} has no ${measurement}`);
-  const cm = herCm - bodyCm;
+  const applicantCm = ownValue(applicant.body, measurement);
+  if (applicantCm === undefined) throw new RangeError(`applicant ${applicant.id} has no ${measurement}`);
+  const cm = applicantCm - bodyCm;
   const halfCm = cm < 0 ? halfBelowCm : halfAboveCm;
   const d = cm / halfCm;
   const isWithinReach = Math.abs(d) <= REACH;
@@ -86,12 +86,12 @@ function bodyDifference(applicant: Applicant, mark: RulerMark): BodyDifference {
 }
 
 /** 0.25 for each size that she would rather have; a size that is not in her list counts as after its last. */
-function wishMisfit({ prefers }: Applicant, size: string): number {
+function preferenceMisfit({ prefers }: Applicant, size: string): number {
   if (prefers === undefined) return 0;
   const rank = prefers.indexOf(size);
-  return MISFIT_A_RANK * (rank < 0 ? prefers.length : rank);
+  return MISFIT_PER_RANK * (rank < 0 ? prefers.length : rank);
 }
 
-function recordMisfit({ record }: Applicant): number {
-  return record === undefined ? 0 : (MISFIT_OF_DROPPING * record.dropped) / (record.finished + record.dropped + 2);
+function dropoutMisfit({ record }: Applicant): number {
+  return record === undefined ? 0 : (MISFIT_OF_DROPOUTS * record.dropped) / (record.finished + record.dropped + 2);
 }

@@ -2,10 +2,10 @@ import type { ApplicantsDocument, Fault } from "../pattern";
 import { lockFaults } from "./lock-faults";
 import { placedReason } from "./placed-reason";
 import type { PlacedReason, WaitingReason } from "./place-reason";
-import type { PlacesBoard } from "./places-board";
-import { ReasonWords } from "./reason-words";
+import type { Assignment } from "./assignment";
+import { ReasonTexts } from "./reason-texts";
 import { shortSizes, type ShortSize } from "./short-sizes";
-import { standApplicants } from "./stand-applicants";
+import { assignApplicants } from "./assign-applicants";
 import { waitingReason } from "./waiting-reason";
 
 export interface PlacedApplicant {
@@ -55,7 +55,7 @@ export type PlacedApplicants =
 export function placeApplicants(document: ApplicantsDocument): PlacedApplicants {
   const faults = lockFaults(document);
   if (faults.length > 0) return { status: "faults", faults };
-  const board = standApplicants(document);
+  const board = assignApplicants(document);
   const placed = placedApplicants(board);
   return {
     status: "optimal",
@@ -63,27 +63,27 @@ export function placeApplicants(document: ApplicantsDocument): PlacedApplicants 
     waiting: waitingApplicants(board),
     short: shortSizes(board),
     objective: {
-      leastFilled: board.sizes.reduce((sum, { least }, size) => sum + Math.min(least, board.filled[size] ?? 0), 0),
+      leastFilled: board.sizes.reduce((sum, { min }, size) => sum + Math.min(min, board.assigned[size] ?? 0), 0),
       filled: placed.length,
       misfit: placed.reduce((sum, { misfit }) => sum + misfit, 0),
     },
   };
 }
 
-function placedApplicants(board: PlacesBoard): PlacedApplicant[] {
-  const words = new ReasonWords(board.pattern);
+function placedApplicants(board: Assignment): PlacedApplicant[] {
+  const words = new ReasonTexts(board.pattern);
   return board.applicants.flatMap(({ id }, index) => {
-    const size = board.sizes[board.standing[index] ?? -1]?.size;
+    const size = board.sizes[board.sizeIndices[index] ?? -1]?.size;
     if (size === undefined) return [];
     const { reason, misfit } = placedReason(board, index);
     return [{ applicant: id, size, misfit, why: words.placed(reason, size), reason }];
   });
 }
 
-function waitingApplicants(board: PlacesBoard): WaitingApplicant[] {
-  const words = new ReasonWords(board.pattern);
+function waitingApplicants(board: Assignment): WaitingApplicant[] {
+  const words = new ReasonTexts(board.pattern);
   return board.applicants.flatMap(({ id }, index) => {
-    if ((board.standing[index] ?? -1) >= 0) return [];
+    if ((board.sizeIndices[index] ?? -1) >= 0) return [];
     const reason = waitingReason(board, index);
     return [{ applicant: id, why: words.waiting(reason), reason }];
   });

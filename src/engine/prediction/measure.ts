@@ -38,11 +38,11 @@ export function measureTerm(index: PatternIndex, term: Term, working: Working): 
   const x = sum(across.map((flat) => flatSplit(index, flat, working)));
   const y = sum(along.map((flat) => flatSplit(index, flat, working)));
   const hypotenuse = Math.hypot(x.cm, y.cm);
-  if (hypotenuse === 0) return NOTHING;
+  if (hypotenuse === 0) return ZERO;
   return sum([scale(x, (term.times * x.cm) / hypotenuse), scale(y, (term.times * y.cm) / hypotenuse)]);
 }
 
-const NOTHING: Split = { cm: 0, byFabric: new Map(), restCm: 0 };
+const ZERO: Split = { cm: 0, byFabric: new Map(), restCm: 0 };
 
 function flatSplit(index: PatternIndex, term: FlatTerm, working: Working): Split {
   if ("count" in term) return countSplit(index, term, working);

@@ -7,7 +7,7 @@ import { swatchUncertainty } from "./swatch-uncertainty";
 /** Testers' own spread of gauge where a fabric has no swatch, relative (design 4.1; common practice, no source). */
 const GAUGE_SPREAD = 0.05;
 /** How far a garment's fabric drifts from its swatch until a call has estimated it, relative (design 4.1). */
-const DRIFT = 0.025;
+const DRIFT_SD = 0.025;
 /** How well a tape is held on a garment, half-width, cm; twice that round a girth that is laid flat (design 4.1). */
 const GARMENT_TAPE_HALF_WIDTH_CM = 0.5;
 
@@ -48,17 +48,17 @@ export function readingSpreadCm(
   const { acrossCm, alongCm } = gaugeParts(split);
   return combinedUncertainty([
     { derivative: 1, standardUncertainty: standardUncertaintyCm },
-    { derivative: acrossCm, standardUncertainty: DRIFT },
-    { derivative: alongCm, standardUncertainty: DRIFT },
+    { derivative: acrossCm, standardUncertainty: DRIFT_SD },
+    { derivative: alongCm, standardUncertainty: DRIFT_SD },
     {
-      derivative: isDoubled(measurement, tester) ? 2 : 1,
+      derivative: isMeasuredDoubled(measurement, tester) ? 2 : 1,
       standardUncertainty: rectangularUncertainty(GARMENT_TAPE_HALF_WIDTH_CM),
     },
   ]);
 }
 
 /** A girth is laid flat and doubled unless all her readings of it say that she went around. */
-function isDoubled(measurement: Measurement, tester: Tester | undefined): boolean {
+function isMeasuredDoubled(measurement: Measurement, tester: Tester | undefined): boolean {
   if (!measurement.girth) return false;
   const readings = tester?.readings.filter((reading) => reading.measurement === measurement.id) ?? [];
   return readings.length === 0 || readings.some(({ way }) => way !== "around");

@@ -1,31 +1,31 @@
 // Leaves of other packages, not their faces: reading a report needs no schema library, and a tester's page loads none.
 import { ownValue } from "../pattern/own-value";
 import { CHOICES, type TypedReport } from "./fields";
-import type { FieldSentence, ReportContext } from "./report-context";
+import type { FieldMessage, ReportContext } from "./report-context";
 
 /** A form that is being read; what is wrong or worth saying is added to its lists. */
 export interface Form {
   readonly typed: TypedReport;
   readonly context: ReportContext;
-  readonly faults: FieldSentence[];
-  readonly remarks: FieldSentence[];
+  readonly faults: FieldMessage[];
+  readonly remarks: FieldMessage[];
   /** Texts to keep beside the report, by path in it. */
-  readonly kept: Record<string, string>;
+  readonly storedTexts: Record<string, string>;
 }
 
 /** What a field holds. `kept` is the text where it is not the document's own way to write the value. */
 export type Entry<Value> =
-  | { readonly is: "blank" | "faulty" }
-  | { readonly is: "read"; readonly value: Value; readonly text: string; readonly kept: string | null };
+  | { readonly status: "blank" | "faulty" }
+  | { readonly status: "read"; readonly value: Value; readonly text: string; readonly kept: string | null };
 
 export type ReadText<Value> =
   { readonly ok: true; readonly value: Value } | { readonly ok: false; readonly message: string };
 
 /** Nothing that is counted or measured takes more to write. */
-const MOST_CHARACTERS = 200;
+const MAX_CHARACTERS = 200;
 
 export function newForm(typed: TypedReport, context: ReportContext): Form {
-  return { typed, context, faults: [], remarks: [], kept: {} };
+  return { typed, context, faults: [], remarks: [], storedTexts: {} };
 }
 
 /** The field's text without spaces around it, "" where nothing is typed. */
@@ -44,11 +44,12 @@ export function entryAt<Value extends string | number>(
   read: (text: string) => ReadText<Value>,
 ): Entry<Value> {
   const text = textAt(form, field);
-  if (text === "") return { is: "blank" };
-  const result = storableFault(text, MOST_CHARACTERS) ?? read(text);
-  if (result.ok) return { is: "read", value: result.value, text, kept: text === String(result.value) ? null : text };
+  if (text === "") return { status: "blank" };
+  const result = storableFault(text, MAX_CHARACTERS) ?? read(text);
+  if (result.ok)
+    return { status: "read", value: result.value, text, kept: text === String(result.value) ? null : text };
   form.faults.push({ field, message: result.message });
-  return { is: "faulty" };
+  return { status: "faulty" };
 }
 
 /** @returns what keeps a text from being stored, undefined where nothing does. */
@@ -74,13 +75,17 @@ export function choiceAt<Choice extends string>(form: Form, field: string, choic
 /** `yes` or `no`; undefined where nothing is chosen or the choice cannot be read. */
 export function yesAt(form: Form, field: string): boolean | undefined {
   const entry = choiceAt(form, field, CHOICES.yesNo);
-  return entry.is === "read" ? entry.value === "yes" : undefined;
+  return entry.status === "read" ? entry.value === "yes" : undefined;
 }
 
 /** A value that an item cannot be without; where it is missing, that is a fault at its field. */
-export function needed<Value>(form: Form, field: string, { entry, missing }: { entry: Entry<Value>; missing: string }) {
-  if (entry.is === "read") return entry;
-  if (entry.is === "blank") form.faults.push({ field, message: missing });
+export function requiredEntry<Value>(
+  form: Form,
+  field: string,
+  { entry, missing }: { entry: Entry<Value>; missing: string },
+) {
+  if (entry.status === "read") return entry;
+  if (entry.status === "blank") form.faults.push({ field, message: missing });
   return undefined;
 }
 
@@ -96,11 +101,11 @@ export function itemAt<Item extends { readonly id: string }>(
   const entry = entryAt(form, field, (text) =>
     ids.includes(text) ? { ok: true, value: text } : { ok: false, message: "The pattern has none of this name." },
   );
-  const chosen = needed(form, field, { entry, missing });
+  const chosen = requiredEntry(form, field, { entry, missing });
   return chosen && items.find(({ id }) => id === chosen.value);
 }
 
 /** Keeps a text beside the report. */
-export function keep(form: Form, path: string, text: string | null): void {
-  if (text !== null && text !== "") form.kept[path] = text;
+export function storeText(form: Form, path: string, text: string | null): void {
+  if (text !== null && text !== "") form.storedTexts[path] = text;
 }

@@ -8,11 +8,11 @@ import { entryAt, type Entry, type Form, type ReadText } from "./form";
  * read. Its `kept` text carries its unit.
  */
 export function lengthAt(form: Form, field: string, read: ReadLengthText = readLength): Entry<number> {
-  const { unit, lengthWords } = form.context;
+  const { unit, formatLength } = form.context;
   const entry = entryAt(form, field, (text) => read(text, unit));
-  if (entry.is !== "read") return entry;
+  if (entry.status !== "read") return entry;
   const { value, text } = entry;
-  if (unitRead(text, unit) !== unit) form.remarks.push({ field, message: `Read as ${lengthWords(value)}.` });
+  if (unitRead(text, unit) !== unit) form.remarks.push({ field, message: `Read as ${formatLength(value)}.` });
   const said = withUnit(text, unit);
   return { ...entry, kept: said === `${value} cm` ? null : said };
 }

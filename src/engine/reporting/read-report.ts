@@ -44,7 +44,7 @@ export function readReport(typed: TypedReport, context: ReportContext): ReadRepo
       ...(fit.length === 0 ? {} : { fit }),
       ...(hours === undefined ? {} : { hours }),
     },
-    typed: form.kept,
+    typed: form.storedTexts,
     keys: { swatches: swatchKeys, readings: readingKeys, yarn: yarnKeys },
     faults: form.faults,
     remarks: form.remarks,

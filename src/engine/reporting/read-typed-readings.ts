@@ -1,6 +1,6 @@
 import { isPlausible, PLAUSIBLE, rangeText, type Measurement, type Reading } from "../pattern";
 import { CHOICES, fieldOf, keysOf, type ReadingPart } from "./fields";
-import { choiceAt, isBlank, keep, yesAt, type Form } from "./form";
+import { choiceAt, isBlank, storeText, yesAt, type Form } from "./form";
 import { lengthAt } from "./length-entry";
 
 /** Behind the kept text of a girth that was typed as the width it has laid flat. */
@@ -39,8 +39,8 @@ function readReading(form: Form, { measurement, key, path }: Place): Reading | u
   const way = choiceAt(form, at("way"), CHOICES.way);
   const state = choiceAt(form, at("state"), CHOICES.state);
   const kept = yesAt(form, at("kept"));
-  if (length.is !== "read" || way.is === "faulty" || state.is === "faulty") return undefined;
-  const isFlat = way.is === "read" && way.value === "flat";
+  if (length.status !== "read" || way.status === "faulty" || state.status === "faulty") return undefined;
+  const isFlat = way.status === "read" && way.value === "flat";
   const isDoubled = isFlat && measurement.girth === true;
   const cm = isDoubled ? length.value * 2 : length.value;
   if (!isPlausible(cm, PLAUSIBLE.finishedCm)) {
@@ -48,18 +48,18 @@ function readReading(form: Form, { measurement, key, path }: Place): Reading | u
     form.faults.push({ field: at("value"), message });
     return undefined;
   }
-  keep(form, `${path}.cm`, isDoubled ? `${length.kept ?? `${length.value} cm`}${LAID_FLAT}` : length.kept);
-  if (kept) keep(form, `${path}.kept`, "yes");
+  storeText(form, `${path}.cm`, isDoubled ? `${length.kept ?? `${length.value} cm`}${LAID_FLAT}` : length.kept);
+  if (kept) storeText(form, `${path}.kept`, "yes");
   if (isFlat)
     form.remarks.push({
       field: at("value"),
-      message: isDoubled ? `Doubled: ${form.context.lengthWords(cm)} around.` : "Not doubled: this is a width.",
+      message: isDoubled ? `Doubled: ${form.context.formatLength(cm)} around.` : "Not doubled: this is a width.",
     });
-  const doneAs = way.is === "read" && !(isFlat && !isDoubled) ? way.value : undefined;
+  const doneAs = way.status === "read" && !(isFlat && !isDoubled) ? way.value : undefined;
   return {
     measurement: measurement.id,
     cm,
-    ...(state.is === "read" ? { state: state.value } : {}),
+    ...(state.status === "read" ? { state: state.value } : {}),
     ...(doneAs === undefined ? {} : { way: doneAs === "around" ? doneAs : "flat doubled" }),
   };
 }

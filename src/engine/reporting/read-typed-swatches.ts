@@ -2,7 +2,7 @@ import { isPlausible, PLAUSIBLE, type Swatch } from "../pattern";
 import { readLength, readSwatchCount, readTool } from "../tables/read-cell";
 import { GAUGE_WIDTH_CM, type LengthUnit } from "../units";
 import { CHOICES, fieldOf, keysOf, type SwatchPart } from "./fields";
-import { choiceAt, entryAt, isBlank, itemAt, keep, needed, textAt, yesAt, type Form } from "./form";
+import { choiceAt, entryAt, isBlank, itemAt, storeText, requiredEntry, textAt, yesAt, type Form } from "./form";
 import { lengthAt } from "./length-entry";
 
 const MEASURED: readonly SwatchPart[] = ["stitches", "across", "rows", "along"];
@@ -32,9 +32,9 @@ function readSwatch(form: Form, key: string, path: string): Swatch | undefined {
   const { pattern } = form.context;
   const tool = pattern.craft === "crochet" ? "hook" : "needles";
   const number = (part: SwatchPart, read: typeof readTool, missing: string) =>
-    needed(form, at(part), { entry: entryAt(form, at(part), read), missing });
+    requiredEntry(form, at(part), { entry: entryAt(form, at(part), read), missing });
   const length = (part: SwatchPart, missing: string) =>
-    needed(form, at(part), { entry: lengthAt(form, at(part), readSwatchLength), missing });
+    requiredEntry(form, at(part), { entry: lengthAt(form, at(part), readSwatchLength), missing });
   const fabric = itemAt(form, at("fabric"), { items: pattern.fabrics, missing: "Choose the fabric of this swatch." });
   const parts = {
     toolMm: number("toolMm", readTool, `The size of your ${tool} is missing.`),
@@ -53,13 +53,13 @@ function readSwatch(form: Form, key: string, path: string): Swatch | undefined {
   const isGauge = gaugeAt(form, at("stitches"), stitches.value / acrossCm.value);
   if (!gaugeAt(form, at("rows"), rows.value / alongCm.value) || !isGauge) return undefined;
   for (const [part, entry] of Object.entries({ toolMm, stitches, acrossCm, rows, alongCm }))
-    keep(form, `${path}.${part}`, entry.kept);
-  if (worked.is === "read") {
-    keep(form, `${path}.worked`, worked.value);
+    storeText(form, `${path}.${part}`, entry.kept);
+  if (worked.status === "read") {
+    storeText(form, `${path}.worked`, worked.value);
     if (fabric.worked !== undefined && (fabric.worked === "flat") !== (worked.value === "flat"))
       form.remarks.push({ field: at("worked"), message: otherWay(worked.value) });
   }
-  if (kept) keep(form, `${path}.kept`, "yes");
+  if (kept) storeText(form, `${path}.kept`, "yes");
   return {
     fabric: fabric.id,
     toolMm: toolMm.value,
@@ -68,7 +68,7 @@ function readSwatch(form: Form, key: string, path: string): Swatch | undefined {
     rows: rows.value,
     alongCm: alongCm.value,
     washed,
-    ...(on.is === "read" ? { on: on.value } : {}),
+    ...(on.status === "read" ? { on: on.value } : {}),
     ...(used ? { used } : {}),
   };
 }

@@ -2,8 +2,19 @@ import { isPlausible, PLAUSIBLE, rangeText, type Tester } from "../pattern";
 import { readGrams } from "../tables/read-cell";
 import { parseNumber, type LengthUnit } from "../units";
 import { CHOICES, fieldOf, keysOf, type YarnPart } from "./fields";
-import { choiceAt, entryAt, isBlank, itemAt, keep, needed, textAt, yesAt, type Entry, type Form } from "./form";
-import { readBallLength, readWeight, yarnLengthWords } from "./yarn-text";
+import {
+  choiceAt,
+  entryAt,
+  isBlank,
+  itemAt,
+  storeText,
+  requiredEntry,
+  textAt,
+  yesAt,
+  type Entry,
+  type Form,
+} from "./form";
+import { readBallLength, readWeight, formatYarnLength } from "./yarn-text";
 
 type YarnUsed = Tester["yarn"][number];
 
@@ -33,11 +44,11 @@ function readYarnUsed(form: Form, key: string, path: string): YarnUsed | undefin
   const at = (part: YarnPart) => fieldOf.yarn(key, part);
   const { pattern, unit } = form.context;
   const yarn = itemAt(form, at("yarn"), { items: pattern.yarns, missing: "Choose which of the yarns this is." });
-  const weight = needed(form, at("gramsPerBall"), {
+  const weight = requiredEntry(form, at("gramsPerBall"), {
     entry: entryAt(form, at("gramsPerBall"), readWeight),
     missing: "How heavy a ball is, as its band says, is missing.",
   });
-  const length = needed(form, at("metresPerBall"), {
+  const length = requiredEntry(form, at("metresPerBall"), {
     entry: ballLengthAt(form, at("metresPerBall")),
     missing: `How many ${unit === "in" ? "yards" : "metres"} a ball holds, as its band says, is missing.`,
   });
@@ -59,19 +70,19 @@ function readYarnUsed(form: Form, key: string, path: string): YarnUsed | undefin
   }
   keepTexts(form, { path, key, how, ballLength: length.kept });
   for (const [part, said] of Object.entries(extras))
-    if (said !== undefined) keep(form, `${path}.${part}`, said ? "yes" : "no");
+    if (said !== undefined) storeText(form, `${path}.${part}`, said ? "yes" : "no");
   return { yarn: yarn.id, grams, metresPer100g };
 }
 
 function ballLengthAt(form: Form, field: string): Entry<number> {
   const { unit } = form.context;
   const entry = entryAt(form, field, (text) => readBallLength(text, unit));
-  if (entry.is !== "read") return entry;
+  if (entry.status !== "read") return entry;
   const other: LengthUnit = unit === "in" ? "cm" : "in";
   const bare = readBallLength(entry.text, other);
   const hasUnit = bare.ok && bare.value === entry.value;
-  if (hasUnit && yarnLengthWords(entry.value, unit) !== entry.text.replace(/\s+/g, " "))
-    form.remarks.push({ field, message: `Read as ${yarnLengthWords(entry.value, unit)}.` });
+  if (hasUnit && formatYarnLength(entry.value, unit) !== entry.text.replace(/\s+/g, " "))
+    form.remarks.push({ field, message: `Read as ${formatYarnLength(entry.value, unit)}.` });
   return { ...entry, kept: hasUnit ? entry.text : `${entry.text} ${unit === "in" ? "yd" : "m"}` };
 }
 
@@ -79,8 +90,8 @@ function ballLengthAt(form: Form, field: string): Entry<number> {
 function howMeasured(form: Form, key: string): "weighed" | "balls" | undefined {
   const field = fieldOf.yarn(key, "how");
   const chosen = choiceAt(form, field, CHOICES.how);
-  if (chosen.is === "read") return chosen.value;
-  if (chosen.is === "faulty") return undefined;
+  if (chosen.status === "read") return chosen.value;
+  if (chosen.status === "faulty") return undefined;
   const isWeighed = !isBlank(form, [fieldOf.yarn(key, "before"), fieldOf.yarn(key, "after")]);
   if (isWeighed && !isBlank(form, [fieldOf.yarn(key, "balls")])) {
     form.faults.push({ field, message: "Say whether the weights count or the number of balls." });
@@ -91,11 +102,11 @@ function howMeasured(form: Form, key: string): "weighed" | "balls" | undefined {
 
 function byWeight(form: Form, key: string): number | undefined {
   const fields = { before: fieldOf.yarn(key, "before"), after: fieldOf.yarn(key, "after") };
-  const before = needed(form, fields.before, {
+  const before = requiredEntry(form, fields.before, {
     entry: entryAt(form, fields.before, readWeight),
     missing: "What the yarn weighed before you began is missing.",
   });
-  const after = needed(form, fields.after, {
+  const after = requiredEntry(form, fields.after, {
     entry: entryAt(form, fields.after, readWhatIsLeft),
     missing: "What is left is missing; write 0 where nothing is.",
   });
@@ -113,7 +124,7 @@ function byWeight(form: Form, key: string): number | undefined {
 function byBalls(form: Form, key: string, gramsPerBall: number | undefined): number | undefined {
   const field = fieldOf.yarn(key, "balls");
   const entry = entryAt(form, field, readGrams);
-  const balls = needed(form, field, { entry, missing: "How many balls you used is missing." });
+  const balls = requiredEntry(form, field, { entry, missing: "How many balls you used is missing." });
   if (!balls || gramsPerBall === undefined) return undefined;
   const grams = balls.value * gramsPerBall;
   if (isPlausible(grams, PLAUSIBLE.grams)) return grams;
@@ -137,7 +148,7 @@ interface YarnTexts {
 function keepTexts(form: Form, { path, key, how, ballLength }: YarnTexts): void {
   const parts: readonly YarnPart[] =
     how === "weighed" ? ["before", "after", "gramsPerBall"] : ["balls", "gramsPerBall"];
-  for (const part of parts) keep(form, `${path}.${part}`, textAt(form, fieldOf.yarn(key, part)));
-  keep(form, `${path}.metresPerBall`, ballLength);
-  keep(form, `${path}.how`, how);
+  for (const part of parts) storeText(form, `${path}.${part}`, textAt(form, fieldOf.yarn(key, part)));
+  storeText(form, `${path}.metresPerBall`, ballLength);
+  storeText(form, `${path}.how`, how);
 }

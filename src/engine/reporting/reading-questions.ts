@@ -30,7 +30,7 @@ export function readingQuestions(read: ReadReport, context: ReportContext): Read
   };
   return [
     ...swatchQuestions(read, { suspects, context }),
-    ...questionsOfReadings(read, { index, tester: settled, context }),
+    ...readingMessages(read, { index, tester: settled, context }),
     ...yarnQuestions(read, { index, tester: settled }),
   ];
 }
@@ -48,13 +48,13 @@ function answeredTester({ report, typed }: ReadReport): Tester {
   };
 }
 
-interface Asking {
+interface QuestionContext {
   readonly index: PatternIndex;
   readonly tester: Tester;
   readonly context: ReportContext;
 }
 
-function questionsOfReadings(read: ReadReport, { index, tester, context }: Asking): ReadingQuestion[] {
+function readingMessages(read: ReadReport, { index, tester, context }: QuestionContext): ReadingQuestion[] {
   const expected = new Map(scoredReadings(index, tester).map(({ at, expectation }) => [at, expectation.cm]));
   const suspects = readingOutliers(index, tester, new Map());
   const neighbour = suspects.length > 0 ? undefined : neighbourSizeOutlier(index, tester);
@@ -73,13 +73,13 @@ function questionsOfReadings(read: ReadReport, { index, tester, context }: Askin
         field: fieldOf.reading(suspect.id, key, "value"),
         keptField: fieldOf.reading(suspect.id, key, "kept"),
         slip,
-        message: readingWords(slip, context.lengthWords(expectedCm)),
+        message: readingMessage(slip, context.formatLength(expectedCm)),
       },
     ];
   });
 }
 
-function readingWords(slip: EntryError | null, expected: string): string {
+function readingMessage(slip: EntryError | null, expected: string): string {
   switch (slip) {
     case "half-girth":
       return `That is half of what we would expect here (about ${expected}): was it laid flat and not doubled?`;

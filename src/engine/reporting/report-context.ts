@@ -11,14 +11,14 @@ export interface ReportContext {
   /** Unit of a length without one; yards and metres of yarn go with it. */
   readonly unit: LengthUnit;
   /** Writes a length in her unit, for sentences. */
-  readonly lengthWords: FormatLength;
+  readonly formatLength: FormatLength;
 }
 
 /** A report as documents hold it, without what stands in rows of its own. */
 export type Report = Omit<Tester, "id" | "body">;
 
 /** A sentence about a field of the report. */
-export interface FieldSentence {
+export interface FieldMessage {
   readonly field: string;
   readonly message: string;
 }
@@ -39,6 +39,6 @@ export interface ReadReport {
     readonly readings: readonly string[];
     readonly yarn: readonly string[];
   };
-  readonly faults: readonly FieldSentence[];
-  readonly remarks: readonly FieldSentence[];
+  readonly faults: readonly FieldMessage[];
+  readonly remarks: readonly FieldMessage[];
 }

@@ -32,8 +32,8 @@ export function reportSteps(typed: TypedReport, context: ReportContext): ReportS
     if (of === 0) return [];
     const wrong = read.faults.filter(({ field }) => stepOf(field).includes(step)).length;
     const state = wrong > 0 ? "faulty" : done >= of ? "complete" : begun.has(step) ? "begun" : "empty";
-    const toMend = wrong === 0 ? "" : `; ${wrong === 1 ? "1 thing" : `${wrong} things`} to mend`;
-    return [{ step, state, done, of, message: `${done} of ${of} ${counted}${toMend}` }];
+    const toFix = wrong === 0 ? "" : `; ${wrong === 1 ? "1 thing" : `${wrong} things`} to mend`;
+    return [{ step, state, done, of, message: `${done} of ${of} ${counted}${toFix}` }];
   });
 }
 

@@ -2,7 +2,7 @@ import { countsOfTerm, ownValue, type Measurement, type Swatch } from "../patter
 import { indexPattern, measure, part, patternWorking, statedGauge, swatchGauge, type Gauge } from "../prediction";
 import { FOUR_INCHES_CM, GAUGE_WIDTH_CM } from "../units";
 import type { GaugeOutlook, MeasurementOutlook } from "./gauge-outlook";
-import { outlookWords, type OutlookWords } from "./outlook-words";
+import { outlookTexts, type OutlookTexts } from "./outlook-texts";
 import type { Report, ReportContext } from "./report-context";
 
 export interface SwatchOutlook {
@@ -12,14 +12,14 @@ export interface SwatchOutlook {
   readonly measurements: readonly MeasurementOutlook[];
   /** The largest difference in tolerances, 0 where nothing is moved: the smaller, the better a try. */
   readonly worst: number;
-  readonly words: OutlookWords;
+  readonly words: OutlookTexts;
 }
 
 /** Counts and lengths as she worked them; the pattern's where she worked none yet. */
 export type WorkedSoFar = Pick<Report, "worked" | "workedLengths">;
 
 /** Where no measurement tells, a gauge this far off is told; common practice, no source. */
-const SHARE_OFF = 0.03;
+const MAX_GAUGE_DIFFERENCE = 0.03;
 
 /**
  * What a swatch would do to the finished size, and which way to go with the tool.
@@ -38,7 +38,7 @@ export function swatchOutlook(
   if (fabric === undefined) return undefined;
   const hers = swatchGauge(swatch);
   const stated = statedGauge(fabric);
-  const moved = movedMeasurements(swatch, { context, worked });
+  const moved = measurementEffects(swatch, { context, worked });
   const verdict = (side: "acrossOff" | "alongOff", share: number) =>
     gaugeVerdict(
       moved.map((each) => each[side]),
@@ -58,7 +58,7 @@ export function swatchOutlook(
     rows,
     measurements,
     worst: Math.max(0, ...moved.map(({ off }) => Math.abs(off))),
-    words: outlookWords({ swatch, fabric, context, stitches, rows, measurements }),
+    words: outlookTexts({ swatch, fabric, context, stitches, rows, measurements }),
   };
 }
 
@@ -74,12 +74,12 @@ function gaugeOutlook(perCm: number, statedPerCm: number): Omit<GaugeOutlook, "v
 /** @param offs by how many tolerances the direction alone moves each measurement. @param share her gauge off the stated. */
 function gaugeVerdict(offs: readonly number[], share: number): GaugeOutlook["verdict"] {
   const telling = offs.filter((off) => off !== 0);
-  const isOff = telling.length > 0 ? telling.some((off) => Math.abs(off) > 1) : Math.abs(share) > SHARE_OFF;
+  const isOff = telling.length > 0 ? telling.some((off) => Math.abs(off) > 1) : Math.abs(share) > MAX_GAUGE_DIFFERENCE;
   if (!isOff) return "as stated";
   return share < 0 ? "fewer" : "more";
 }
 
-interface Moved {
+interface MeasurementEffect {
   readonly outlook: MeasurementOutlook;
   /** In tolerances: the whole difference, and what the stitch and the row gauge do alone. */
   readonly off: number;
@@ -87,10 +87,10 @@ interface Moved {
   readonly alongOff: number;
 }
 
-function movedMeasurements(
+function measurementEffects(
   { fabric, ...swatch }: Swatch,
   { context, worked }: { readonly context: ReportContext; readonly worked: WorkedSoFar },
-): Moved[] {
+): MeasurementEffect[] {
   const { pattern, size } = context;
   const index = indexPattern(pattern);
   const design = patternWorking(index, size);

@@ -2,17 +2,17 @@ import type { swatchOutliers, EntryError } from "../gaps";
 import { ownValue, type Fabric, type Swatch } from "../pattern";
 import { statedGauge, swatchGauge } from "../prediction";
 import { fieldOf, type SwatchPart } from "./fields";
-import { tenth } from "./gauge-words";
+import { toTenth } from "./gauge-text";
 import type { ReadingQuestion } from "./question";
 import type { ReadReport, ReportContext } from "./report-context";
 
-interface AskingSwatches {
+interface SwatchContext {
   readonly suspects: ReturnType<typeof swatchOutliers>;
   readonly context: ReportContext;
 }
 
 /** Questions about swatches far from the stated gauge, and about 10 cm typed by those who work in inches. */
-export function swatchQuestions(read: ReadReport, { suspects, context }: AskingSwatches): ReadingQuestion[] {
+export function swatchQuestions(read: ReadReport, { suspects, context }: SwatchContext): ReadingQuestion[] {
   return read.report.swatches.flatMap((swatch, at) => {
     const key = read.keys.swatches[at];
     if (key === undefined || ownValue(read.typed, `swatches[${at}].kept`) !== undefined) return [];
@@ -22,10 +22,10 @@ export function swatchQuestions(read: ReadReport, { suspects, context }: AskingS
     const fabric = context.pattern.fabrics.find(({ id }) => id === swatch.fabric);
     const suspect = suspects.find((found) => found.at === at)?.suspect;
     if (suspect && fabric) {
-      const part = suspect.slip === null ? furthestPart(swatch, fabric) : SLIPPED[suspect.slip];
-      return ask(part ?? "stitches", suspect.slip, swatchWords(suspect.slip, statedWords(swatch, fabric)));
+      const part = suspect.slip === null ? furthestPart(swatch, fabric) : PART_OF_ERROR[suspect.slip];
+      return ask(part ?? "stitches", suspect.slip, swatchMessage(suspect.slip, statedText(swatch, fabric)));
     }
-    const part = calledTenCm(swatch);
+    const part = partOfExactlyTenCm(swatch);
     return context.unit === "in" && part
       ? ask(
           part,
@@ -37,7 +37,7 @@ export function swatchQuestions(read: ReadReport, { suspects, context }: AskingS
 }
 
 /** Where the slips of a swatch are mended. */
-const SLIPPED: Partial<Record<EntryError, SwatchPart>> = {
+const PART_OF_ERROR: Partial<Record<EntryError, SwatchPart>> = {
   "stitches-for-rows": "stitches",
   "inches-as-cm": "across",
   "cm-as-inches": "across",
@@ -45,7 +45,7 @@ const SLIPPED: Partial<Record<EntryError, SwatchPart>> = {
   "ridges-as-rows": "rows",
 };
 
-function calledTenCm({ acrossCm, alongCm }: Swatch): SwatchPart | undefined {
+function partOfExactlyTenCm({ acrossCm, alongCm }: Swatch): SwatchPart | undefined {
   if (acrossCm === 10) return "across";
   return alongCm === 10 ? "along" : undefined;
 }
@@ -58,12 +58,12 @@ function furthestPart(swatch: Swatch, fabric: Fabric): SwatchPart {
 }
 
 /** The stated gauge over her own width and height. */
-function statedWords({ acrossCm, alongCm }: Swatch, fabric: Fabric): string {
+function statedText({ acrossCm, alongCm }: Swatch, fabric: Fabric): string {
   const { stitchesPerCm, rowsPerCm } = statedGauge(fabric);
-  return `${tenth(stitchesPerCm * acrossCm)} stitches and ${tenth(rowsPerCm * alongCm)} rows`;
+  return `${toTenth(stitchesPerCm * acrossCm)} stitches and ${toTenth(rowsPerCm * alongCm)} rows`;
 }
 
-function swatchWords(slip: EntryError | null, stated: string): string {
+function swatchMessage(slip: EntryError | null, stated: string): string {
   const expected = `over this width and height the pattern has ${stated}`;
   switch (slip) {
     case "stitches-for-rows":

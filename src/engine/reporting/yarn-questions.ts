@@ -10,8 +10,8 @@ import { GRAMS_PER_OUNCE } from "./yarn-text";
  * Yarn in a stitch ÷ √(width × height of the stitch): outside the wide shares we ask, within the usual ones a slip's mending
  * must come to lie. Plain knit has about 4.4–4.8 (Munden 1959, from memory); crochet takes more (common practice, no source).
  */
-const BELIEVED = { least: 2, most: 20 };
-const USUAL = { least: 3, most: 12 };
+const PLAUSIBLE_RATIO = { least: 2, most: 20 };
+const TYPICAL_RATIO = { least: 3, most: 12 };
 
 /** Questions about yarn of which a garment of that many stitches cannot be made, one a yarn. */
 export function yarnQuestions(
@@ -25,16 +25,16 @@ export function yarnQuestions(
     const isKept = read.report.yarn.some(
       (used, each) => used.yarn === yarn && ownValue(read.typed, `yarn[${each}].kept`),
     );
-    if (key === undefined || isKept || !Number.isFinite(ratio) || isWithin(ratio, BELIEVED)) return [];
-    const isOunces = isWithin(ratio * GRAMS_PER_OUNCE, USUAL);
-    const isDecimal = isWithin(ratio * 10, USUAL) || isWithin(ratio / 10, USUAL);
+    if (key === undefined || isKept || !Number.isFinite(ratio) || isWithin(ratio, PLAUSIBLE_RATIO)) return [];
+    const isOunces = isWithin(ratio * GRAMS_PER_OUNCE, TYPICAL_RATIO);
+    const isDecimal = isWithin(ratio * 10, TYPICAL_RATIO) || isWithin(ratio / 10, TYPICAL_RATIO);
     const part = ownValue(read.typed, `yarn[${at}].how`) === "balls" ? "balls" : "before";
     return [
       {
         field: fieldOf.yarn(key, part),
         keptField: fieldOf.yarn(key, "kept"),
         slip: isOunces ? ("ounces-as-grams" as const) : isDecimal ? ("decimal" as const) : null,
-        message: yarnWords(ratio, { isOunces, isDecimal }),
+        message: yarnMessage(ratio, { isOunces, isDecimal }),
       },
     ];
   });
@@ -44,11 +44,11 @@ function isWithin(value: number, { least, most }: { readonly least: number; read
   return value >= least && value <= most;
 }
 
-function yarnWords(
+function yarnMessage(
   ratio: number,
   { isOunces, isDecimal }: { readonly isOunces: boolean; readonly isDecimal: boolean },
 ): string {
-  const amount = ratio < BELIEVED.least ? "very little" : "very much";
+  const amount = ratio < PLAUSIBLE_RATIO.least ? "very little" : "very much";
   const said = `That is ${amount} yarn for this many stitches.`;
   if (isOunces) return `${said} Is the weight in ounces? Then write “oz” behind it.`;
   if (isDecimal) return `${said} Is the decimal point in the right place?`;

@@ -32,6 +32,6 @@ export function readBallLength(text: string, unit: LengthUnit): ReadText<number>
 }
 
 /** `160 m` or `175 yd`, whole ones. */
-export function yarnLengthWords(metres: number, unit: LengthUnit): string {
+export function formatYarnLength(metres: number, unit: LengthUnit): string {
   return unit === "in" ? `${Math.round(metres / METRES_PER_YARD)} yd` : `${Math.round(metres)} m`;
 }

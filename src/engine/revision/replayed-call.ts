@@ -1,7 +1,7 @@
 import { cmOfSize, gradedCounts, ownValue, type CallDocument, type PatternDocument, type Tester } from "../pattern";
 
 /** So many stitches or rows more than the grading says were worked in a size, without its testers having said so. */
-export interface MisworkedCount {
+export interface InstructionError {
   readonly count: string;
   readonly size: string;
   readonly amount: number;
@@ -14,21 +14,21 @@ export interface MisworkedCount {
  * a size, its testers worked that.
  *
  * @param revised the same sizes, counts and lengths.
- * @param misworked counts that a taken proposal tells of.
+ * @param instructionErrors counts that a taken proposal tells of.
  * @returns the call of the revised pattern.
  * @see design 4.9.
  */
 export function replayedCall(
   call: CallDocument,
   revised: PatternDocument,
-  misworked: readonly MisworkedCount[] = [],
+  instructionErrors: readonly InstructionError[] = [],
 ): CallDocument {
   return {
     ...call,
     pattern: revised,
     testers: call.testers.map((tester) => ({
       ...tester,
-      worked: workedCounts(call.pattern, tester, misworked),
+      worked: workedCounts(call.pattern, tester, instructionErrors),
       workedLengths: workedLengths(call.pattern, tester),
     })),
   };
@@ -37,7 +37,7 @@ export function replayedCall(
 function workedCounts(
   pattern: PatternDocument,
   { size, worked }: Tester,
-  misworked: readonly MisworkedCount[],
+  misworked: readonly InstructionError[],
 ): Record<string, number> {
   const counts: Record<string, number> = { ...gradedCounts(pattern, size), ...worked };
   for (const wrong of misworked) {

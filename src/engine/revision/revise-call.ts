@@ -5,11 +5,11 @@ import { ownValue, type CallDocument, type Fault, type PatternDocument } from ".
 import { indexPattern, measure, patternWorking } from "../prediction";
 import { adjustInput } from "./adjust-input";
 import { patternChanges, type Change } from "./pattern-changes";
-import { replayedCall, type MisworkedCount } from "./replayed-call";
-import type { ReviseRequest, Taken } from "./revise-request";
+import { replayedCall, type InstructionError } from "./replayed-call";
+import type { ReviseRequest, AcceptedProposal } from "./revise-request";
 
 /** Even steps are worth more to a designer than the last millimetre: a quarter of a tolerance costs nothing (design 4.2). */
-const USUAL_SLACK = 0.25;
+const DEFAULT_SLACK = 0.25;
 
 export type Revision =
   | {
@@ -32,8 +32,8 @@ export interface AfterRevision {
   readonly gapCm: number;
 }
 
-interface Amount {
-  readonly taken: Taken;
+interface AcceptedAmount {
+  readonly proposal: AcceptedProposal;
   readonly estimate: InputEstimate;
   /** In the input's own unit; a whole number of stitches or rows. */
   readonly amount: number;
@@ -48,9 +48,9 @@ interface Amount {
  * @param solver an exact integer solver.
  * @see design 4.9.
  */
-export function reviseCall({ call, take, slack = USUAL_SLACK }: ReviseRequest, solver: Solver): Revision {
-  const settled = screenOutliers(call).call;
-  const found = estimateInputs(settled, take);
+export function reviseCall({ call, take, slack = DEFAULT_SLACK }: ReviseRequest, solver: Solver): Revision {
+  const screened = screenOutliers(call).call;
+  const found = estimateInputs(screened, take);
   const unknown = found.estimates.flatMap((estimate, at) =>
     estimate === null
       ? [{ path: `take[${at}]`, says: "is no input of this pattern that the call's reports say anything of." }]
@@ -62,7 +62,7 @@ export function reviseCall({ call, take, slack = USUAL_SLACK }: ReviseRequest, s
     return estimate && taken ? [amountOf(taken, estimate)] : [];
   });
   const corrected = amounts.reduce(correct, call.pattern);
-  const solved = solveAnew(corrected, { amounts, slack, solver });
+  const solved = solveAgain(corrected, { amounts, slack, solver });
   if (solved.status !== "solved") return solved;
   return {
     status: "revised",
@@ -72,18 +72,18 @@ export function reviseCall({ call, take, slack = USUAL_SLACK }: ReviseRequest, s
       ...patternChanges(call.pattern, solved.pattern),
     ],
     after: afterRevision(solved.pattern, { gaps: found.cellGaps, amounts }),
-    replayed: replayedCall(call, solved.pattern, amounts.flatMap(misworkedCount)),
+    replayed: replayedCall(call, solved.pattern, amounts.flatMap(instructionError)),
   };
 }
 
-function amountOf(taken: Taken, estimate: InputEstimate): Amount {
-  return { taken, estimate, amount: taken.kind === "count" ? Math.round(estimate.amount) : estimate.amount };
+function amountOf(proposal: AcceptedProposal, estimate: InputEstimate): AcceptedAmount {
+  return { proposal, estimate, amount: proposal.kind === "count" ? Math.round(estimate.amount) : estimate.amount };
 }
 
-function correct(pattern: PatternDocument, { taken, amount }: Amount): PatternDocument {
-  if (taken.kind === "count" && taken.by === "input") return pattern;
-  const label = pattern.measurements.find(({ id }) => id === taken.id)?.label ?? taken.id;
-  return adjustInput(pattern, taken, amount, `Correction of ${label}`);
+function correct(pattern: PatternDocument, { proposal, amount }: AcceptedAmount): PatternDocument {
+  if (proposal.kind === "count" && proposal.by === "input") return pattern;
+  const label = pattern.measurements.find(({ id }) => id === proposal.id)?.label ?? proposal.id;
+  return adjustInput(pattern, proposal, amount, `Correction of ${label}`);
 }
 
 type Solved =
@@ -91,12 +91,12 @@ type Solved =
   | Extract<Revision, { status: "infeasible" | "faults" }>;
 
 /** Solves the groups of counts anew that an input taken by `input` bears on. */
-function solveAnew(
+function solveAgain(
   pattern: PatternDocument,
-  { amounts, slack, solver }: { amounts: readonly Amount[]; slack: number; solver: Solver },
+  { amounts, slack, solver }: { amounts: readonly AcceptedAmount[]; slack: number; solver: Solver },
 ): Solved {
   const near = pattern.grading ?? {};
-  const moved = movedCounts(pattern, amounts);
+  const moved = affectedCounts(pattern, amounts);
   let grading = near;
   for (const group of countGroups(pattern)) {
     if (group.measurements.length === 0 || !group.counts.some((id) => moved.has(id))) continue;
@@ -115,10 +115,10 @@ function solveAnew(
 }
 
 /** Counts of the measurements with a target that an input taken by `input` moves. */
-function movedCounts(pattern: PatternDocument, amounts: readonly Amount[]): ReadonlySet<string> {
+function affectedCounts(pattern: PatternDocument, amounts: readonly AcceptedAmount[]): ReadonlySet<string> {
   const count = pattern.measurements.length;
   const moved = amounts
-    .filter(({ taken }) => taken.by === "input" && taken.kind !== "count")
+    .filter(({ proposal }) => proposal.by === "input" && proposal.kind !== "count")
     .flatMap(({ estimate }) =>
       pattern.measurements.filter((_, p) =>
         pattern.sizes.some((_size, s) => estimate.sensitivitiesCm[s * count + p] !== 0),
@@ -128,19 +128,19 @@ function movedCounts(pattern: PatternDocument, amounts: readonly Amount[]): Read
 }
 
 /** Where instructions make another number than the grading says: what they make, and what they should. */
-function instructionChanges(pattern: PatternDocument, { taken, amount }: Amount): Change[] {
-  if (taken.kind !== "count" || taken.by !== "input" || taken.size === undefined) return [];
-  const graded = ownValue(ownValue(pattern.grading, taken.id), taken.size) ?? 0;
-  return [{ path: "instructions", size: taken.size, was: graded + amount, becomes: graded }];
+function instructionChanges(pattern: PatternDocument, { proposal, amount }: AcceptedAmount): Change[] {
+  if (proposal.kind !== "count" || proposal.by !== "input" || proposal.size === undefined) return [];
+  const graded = ownValue(ownValue(pattern.grading, proposal.id), proposal.size) ?? 0;
+  return [{ path: "instructions", size: proposal.size, was: graded + amount, becomes: graded }];
 }
 
-function misworkedCount({ taken: { kind, id, size }, amount }: Amount): MisworkedCount[] {
+function instructionError({ proposal: { kind, id, size }, amount }: AcceptedAmount): InstructionError[] {
   return kind === "count" && size !== undefined ? [{ count: id, size, amount }] : [];
 }
 
 function afterRevision(
   pattern: PatternDocument,
-  { gaps, amounts }: { gaps: readonly number[]; amounts: readonly Amount[] },
+  { gaps, amounts }: { gaps: readonly number[]; amounts: readonly AcceptedAmount[] },
 ): AfterRevision[] {
   const index = indexPattern(pattern);
   return pattern.sizes.flatMap((size, s) =>

@@ -18,7 +18,7 @@ export function armholeRemarks(garment: Garment): SanityRemark[] {
 }
 
 function sleeveRemarks(
-  { lengthWords }: Garment,
+  { formatLength }: Garment,
   sleeve: FinishedMeasurementSizes,
   armhole: FinishedMeasurementSizes,
 ): SanityRemark[] {
@@ -39,7 +39,7 @@ function sleeveRemarks(
       kind: "sleeve-and-armhole",
       path: formatPath(["measurements", sleeve.at]),
       size: size.id,
-      says: `In ${size.label}${found.others} the sleeve is ${lengthWords(sleeveCm)} around at the upper arm and the armhole about ${lengthWords(armholeCm)}${about}. Unless stitches are added at the underarm, the sleeve does not fit into it.`,
+      says: `In ${size.label}${found.others} the sleeve is ${formatLength(sleeveCm)} around at the upper arm and the armhole about ${formatLength(armholeCm)}${about}. Unless stitches are added at the underarm, the sleeve does not fit into it.`,
     },
   ];
 }

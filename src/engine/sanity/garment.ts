@@ -23,11 +23,11 @@ export interface Garment {
   readonly pattern: PatternDocument;
   readonly index: PatternIndex;
   readonly measurements: readonly FinishedMeasurementSizes[];
-  readonly lengthWords: FormatLength;
+  readonly formatLength: FormatLength;
 }
 
 /** Reckons a parsed pattern's measurements for the remarks. */
-export function readGarment(pattern: PatternDocument, lengthWords: FormatLength): Garment {
+export function readGarment(pattern: PatternDocument, formatLength: FormatLength): Garment {
   const measurements = finishedMeasurements(pattern).map(({ measurement, sizes }, at) => ({
     measurement,
     at,
@@ -37,5 +37,5 @@ export function readGarment(pattern: PatternDocument, lengthWords: FormatLength)
       targetCm: sizes[place]?.targetCm ?? null,
     })),
   }));
-  return { pattern, index: indexPattern(pattern), measurements, lengthWords };
+  return { pattern, index: indexPattern(pattern), measurements, formatLength };
 }

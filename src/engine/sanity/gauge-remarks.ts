@@ -28,9 +28,9 @@ interface Check {
 }
 
 /** A gauge or a tool that no hand works with, or that do not go together: the first that is wrong of each fabric. */
-export function gaugeRemarks({ pattern, lengthWords }: Garment): SanityRemark[] {
+export function gaugeRemarks({ pattern, formatLength }: Garment): SanityRemark[] {
   return pattern.fabrics.flatMap((fabric, at) => {
-    const over = lengthWords(fabric.gauge.overCm ?? GAUGE_WIDTH_CM);
+    const over = formatLength(fabric.gauge.overCm ?? GAUGE_WIDTH_CM);
     const found = checksOf(fabric, over).find(({ value, range }) => value < range.min || value > range.max);
     if (found === undefined) return [];
     const path = formatPath(["fabrics", at, ...found.field]);

@@ -25,14 +25,14 @@ function remarksOn(garment: Stretchable, neck: FinishedMeasurementSizes): Sanity
   });
   const found = worstSize(off);
   if (found === undefined) return [];
-  const { lengthWords } = garment;
+  const { formatLength } = garment;
   const { size, reachCm, headCm } = found.worst;
   return [
     {
       kind: "neck-and-head",
       path: formatPath(["measurements", neck.at]),
       size: size.id,
-      says: `In ${size.label}${found.others} the neck reaches ${lengthWords(reachCm)} (${stretchText(garment, neck)}), and a head of ${lengthWords(headCm)} must pass it. Unless it opens, it is too small to put on.`,
+      says: `In ${size.label}${found.others} the neck reaches ${formatLength(reachCm)} (${stretchText(garment, neck)}), and a head of ${formatLength(headCm)} must pass it. Unless it opens, it is too small to put on.`,
     },
   ];
 }

@@ -50,7 +50,7 @@ function remarksOn(
   if (failing.length === 0) return [];
   const finer = largestRepeatThatMeets(wishes, { count, of, toleranceCm });
   const sizes = failing.map(({ size }) => size.label).join(", ");
-  const within = garment.lengthWords(toleranceCm);
+  const within = garment.formatLength(toleranceCm);
   const advice =
     finer === undefined
       ? `Not even single ${count.direction} can: widen the tolerance, or look at the target.`

@@ -14,11 +14,11 @@ import { stretchable } from "./stretched";
  * What a technical editor would ask about a pattern. Any of it may be meant: these are remarks, not faults.
  *
  * @param pattern a parsed pattern; counts may still be without values, and what needs them is then not looked at.
- * @param lengthWords writes a length of so many cm as the reader wants it, with its unit.
+ * @param formatLength writes a length of so many cm as the reader wants it, with its unit.
  * @returns remarks by path, as in faults: sizes, fabrics, counts, then measurements; empty where there is nothing to ask.
  */
-export function sanityRemarks(pattern: PatternDocument, lengthWords: FormatLength): SanityRemark[] {
-  const garment = stretchable(readGarment(pattern, lengthWords));
+export function sanityRemarks(pattern: PatternDocument, formatLength: FormatLength): SanityRemark[] {
+  const garment = stretchable(readGarment(pattern, formatLength));
   return [
     ...sizeOrderRemarks(garment),
     ...gaugeRemarks(garment),

@@ -17,7 +17,7 @@ export function stepRemarks(garment: Garment): SanityRemark[] {
 }
 
 function remarksOn(
-  { lengthWords }: Garment,
+  { formatLength }: Garment,
   { measurement, at }: FinishedMeasurementSizes,
   { smaller, larger }: { readonly smaller: FinishedSize; readonly larger: FinishedSize },
 ): SanityRemark[] {
@@ -36,7 +36,7 @@ function remarksOn(
       kind: "step-and-body",
       path: formatPath(["measurements", at]),
       size: larger.size.id,
-      says: `From ${smaller.size.label} to ${larger.size.label}, “${label}” ${changes(stepCm, lengthWords)} while ${body} ${changes(bodyStepCm, lengthWords)}.`,
+      says: `From ${smaller.size.label} to ${larger.size.label}, “${label}” ${changes(stepCm, formatLength)} while ${body} ${changes(bodyStepCm, formatLength)}.`,
     },
   ];
 }
@@ -45,7 +45,7 @@ function finishedCm({ designCm, targetCm }: FinishedSize): number | null {
   return designCm ?? targetCm;
 }
 
-function changes(stepCm: number, lengthWords: (cm: number) => string): string {
+function changes(stepCm: number, formatLength: (cm: number) => string): string {
   if (stepCm === 0) return "stays the same";
-  return `${stepCm > 0 ? "grows" : "shrinks"} by ${lengthWords(Math.abs(stepCm))}`;
+  return `${stepCm > 0 ? "grows" : "shrinks"} by ${formatLength(Math.abs(stepCm))}`;
 }

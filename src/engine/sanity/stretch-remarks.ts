@@ -24,14 +24,14 @@ function remarksOn(garment: Stretchable, made: FinishedMeasurementSizes, body: s
   });
   const found = worstSize(off);
   if (found === undefined) return [];
-  const { lengthWords } = garment;
+  const { formatLength } = garment;
   const { size, reachCm, aroundCm } = found.worst;
   return [
     {
       kind: "ease-and-stretch",
       path: formatPath(["measurements", made.at, "target", "easeCm"]),
       size: size.id,
-      says: `In ${size.label}${found.others} “${measurement.label}” must go around ${lengthWords(aroundCm)} and reaches ${lengthWords(reachCm)} (${stretchText(garment, made)}).`,
+      says: `In ${size.label}${found.others} “${measurement.label}” must go around ${formatLength(aroundCm)} and reaches ${formatLength(reachCm)} (${stretchText(garment, made)}).`,
     },
   ];
 }

@@ -1,7 +1,7 @@
 import type { Cell } from "@/engine/gaps";
 import { cmOfSize, ownValue, type Measurement, type PatternDocument, type Size } from "@/engine/pattern";
 import { predict } from "@/engine/prediction";
-import type { Taken } from "@/engine/revision";
+import type { AcceptedProposal } from "@/engine/revision";
 import type { PlanOutput } from "./plan-schema";
 import { againstTarget, type AgainstTarget } from "./target-words";
 
@@ -53,7 +53,7 @@ interface Given {
   readonly before: PatternDocument;
   /** What was known when it was asked. */
   readonly cellsBefore: readonly Cell[];
-  readonly take: readonly Taken[];
+  readonly take: readonly AcceptedProposal[];
   readonly plan: RevisedPlan;
 }
 

@@ -1,4 +1,4 @@
-import { fillPlace } from "@/engine/places";
+import { findReplacements } from "@/engine/places";
 import { ownValue, type ApplicantsDocument } from "@/engine/pattern";
 import type { TesterDates } from "@/features/openings/schema";
 import { placesLeft } from "./applicants-document";
@@ -31,7 +31,7 @@ export function freePlaces(rows: PlacingRows, { document, placed, waiting, now }
     const standing = placed.filter((each) => each.size === size).length;
     const free = Math.min(gone.length, (ownValue(left, size)?.wanted ?? 0) - standing);
     if (free <= 0) return [];
-    const { successors } = fillPlace({ document, size, waiting: [...ids.keys()] });
+    const { successors } = findReplacements({ document, size, waiting: [...ids.keys()] });
     return [
       {
         ...{ size, free },

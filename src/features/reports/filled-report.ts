@@ -2,7 +2,7 @@ import { ownValue } from "@/engine/pattern";
 import {
   readingQuestions,
   readReport,
-  type FieldSentence,
+  type FieldMessage,
   type ReadingQuestion,
   type ReadReport,
   type ReportContext,
@@ -45,7 +45,7 @@ export interface FieldSayings {
 
 export function sayingsAt(report: FilledReport, field: string): FieldSayings {
   const { faults, remarks } = report.read;
-  const at = (sentences: readonly FieldSentence[]) =>
+  const at = (sentences: readonly FieldMessage[]) =>
     sentences.flatMap((sentence) => (sentence.field === field ? [sentence.message] : []));
   // A field that is still to be filled is nothing wrong: she is on her way to it.
   return isBlank(report, field)

@@ -1,5 +1,5 @@
 import { ownValue, type Measurement } from "@/engine/pattern";
-import { fieldOf, fitScaleWords, stepOf, type StepId } from "@/engine/reporting";
+import { fieldOf, fitScaleLabel, stepOf, type StepId } from "@/engine/reporting";
 import { gaugeWords } from "@/ui/format-gauge";
 import { fieldWords } from "./field-words";
 import { sayingsAt, textOf, type FilledReport } from "./filled-report";
@@ -49,18 +49,18 @@ export function toldCounts(report: FilledReport): ToldLine[] {
     ...(pattern.lengths ?? []).map(({ id, label }) => ({
       label,
       typed: typed(fieldOf.length(id)),
-      read: report.context.lengthWords(ownValue(report.read.report.workedLengths, id) ?? 0),
+      read: report.context.formatLength(ownValue(report.read.report.workedLengths, id) ?? 0),
     })),
   ].filter((line) => line.typed !== "");
 }
 
 /** Her readings in words, in the pattern's order. */
 export function toldReadings({ read, context }: FilledReport): ToldLine[] {
-  const { pattern, lengthWords } = context;
+  const { pattern, formatLength } = context;
   const labelOf = ({ letter, label }: Measurement) => `${letter} ${label}`;
   return read.report.readings.map(({ measurement, cm, state, way }, at) => {
     const found = pattern.measurements.find(({ id }) => id === measurement);
-    const details = [lengthWords(cm), way ? WAYS[way] : "", state === "unwashed" ? "not washed" : ""];
+    const details = [formatLength(cm), way ? WAYS[way] : "", state === "unwashed" ? "not washed" : ""];
     return {
       label: found ? labelOf(found) : measurement,
       typed: ownValue(read.typed, `readings[${at}].cm`) ?? `${cm} cm`,
@@ -84,7 +84,7 @@ export function toldYarn({ read, context }: FilledReport): ToldLine[] {
 export function toldFit({ read, context }: FilledReport): ToldLine[] {
   return (read.report.fit ?? []).map(({ area, scale, says }) => {
     const place = fitAreaOf(context.pattern, area);
-    return { label: place.label, typed: fitScaleWords(scale, place), read: says ?? "" };
+    return { label: place.label, typed: fitScaleLabel(scale, place), read: says ?? "" };
   });
 }
 

@@ -8,7 +8,7 @@ const SIZES = ["one", "two", "three", "four"];
 /** Bodies on a grid of whole centimetres, so that equal bodies and equal sums are common. */
 const bodies = { bust: upTo(102, 86), arm: upTo(32, 27) };
 
-function applicants(sizes: readonly string[], most: number) {
+function applicants(sizes: readonly string[], max: number) {
   const some = fc.subarray([...sizes]);
   const ordered = fc.shuffledSubarray([...sizes]);
   const rarely = <Value>(value: fc.Arbitrary<Value>, weight: number) =>
@@ -21,7 +21,7 @@ function applicants(sizes: readonly string[], most: number) {
     locked: rarely(fc.constantFrom(...sizes), 1),
     excluded: rarely(fc.boolean(), 1),
   });
-  return upTo(most, 0)
+  return upTo(max, 0)
     .chain((length) => fc.array(one, { minLength: length, maxLength: length }))
     .map((all) =>
       all.map<Applicant>(({ locked, excluded, ...rest }, at) => ({
@@ -32,9 +32,9 @@ function applicants(sizes: readonly string[], most: number) {
     );
 }
 
-/** Boards of up to `mostSizes` sizes and `most` applicants. */
-export function boards({ mostSizes, most }: { readonly mostSizes: number; readonly most: number }) {
-  return upTo(mostSizes, 1).chain((count) => {
+/** Boards of up to `maxSizes` sizes and `max` applicants. */
+export function boards({ maxSizes, max }: { readonly maxSizes: number; readonly max: number }) {
+  return upTo(maxSizes, 1).chain((count) => {
     const sizes = SIZES.slice(0, count);
     const places = fc
       .constantFrom(0, 1, 1, 2, 2, 3)
@@ -47,15 +47,15 @@ export function boards({ mostSizes, most }: { readonly mostSizes: number; readon
         }),
         places: fc.array(fc.option(places, { freq: 9, nil: undefined }), { minLength: count, maxLength: count }),
         fitBy: fc.constantFrom(["bust"], ["bust"], ["bust", "arm"], ["bust", "arm"], []),
-        applicants: applicants(sizes, most),
+        applicants: applicants(sizes, max),
       })
       .map((board) => documentOf(sizes, board));
   });
 }
 
 /** Any of these numbers as often as another, where `fc.integer` favours its ends. */
-function upTo(most: number, least: number): fc.Arbitrary<number> {
-  return fc.constantFrom(...Array.from({ length: most - least + 1 }, (_, at) => least + at));
+function upTo(max: number, min: number): fc.Arbitrary<number> {
+  return fc.constantFrom(...Array.from({ length: max - min + 1 }, (_, at) => min + at));
 }
 
 function documentOf(

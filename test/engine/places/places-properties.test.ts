@@ -12,7 +12,7 @@ afterAll(() => {
   expect(Math.min(...Object.values(ran))).toBeGreaterThan(RUNS / 5);
 });
 
-const larger = boards({ mostSizes: 4, most: 14 });
+const larger = boards({ maxSizes: 4, max: 14 });
 
 function optimal(document: ApplicantsDocument) {
   const answer = placeApplicants(document);

@@ -1,6 +1,6 @@
 import { describe, expect, it } from "vitest";
 import { parseApplicants, type ApplicantsDocument } from "@/engine/pattern";
-import { assignAtLeastCost, fillPlace, fitInSize, placeApplicants } from "@/engine/places";
+import { minCostAssignment, findReplacements, fitInSize, placeApplicants } from "@/engine/places";
 import { applicant, applicantsDocument } from "../../factories/applicants";
 
 function faults(document: unknown): string[] {
@@ -70,9 +70,9 @@ describe("what places refuses", () => {
   it("throws at what no parsed document holds", () => {
     const document = applicantsDocument({ applicants: [applicant("a", 90)] });
     expect(() => fitInSize({ document, applicant: applicant("a", 90), size: "huge" })).toThrow(RangeError);
-    expect(() => fillPlace({ document, size: "small", waiting: ["nobody"] })).toThrow(RangeError);
-    const sizes = [{ least: 0, most: 1 }];
+    expect(() => findReplacements({ document, size: "small", waiting: ["nobody"] })).toThrow(RangeError);
+    const sizes = [{ min: 0, capacity: 1 }];
     for (const cost of [0.5, Number.NaN, -Infinity, 2 ** 53])
-      expect(() => assignAtLeastCost({ sizes, costs: Float64Array.of(cost), slack: 0 })).toThrow(RangeError);
+      expect(() => minCostAssignment({ sizes, costs: Float64Array.of(cost), slack: 0 })).toThrow(RangeError);
   });
 });

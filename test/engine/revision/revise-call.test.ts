@@ -3,7 +3,7 @@ import { highsSolver } from "@/solver/highs-solver";
 import { gaps } from "@/engine/gaps";
 import type { Solver } from "@/engine/integer-program";
 import { gradingWarnings, type CallDocument, type PatternDocument } from "@/engine/pattern";
-import { adjustInput, parseReviseRequest, reviseCall, type Taken } from "@/engine/revision";
+import { adjustInput, parseReviseRequest, reviseCall, type AcceptedProposal } from "@/engine/revision";
 import { crochetedCardigan, simulateCall } from "@/engine/simulation";
 
 let solver: Solver;
@@ -46,14 +46,14 @@ function callOf(real: PatternDocument, seed: number): CallDocument {
   return simulateCall({ pattern: PATTERN, real, testers: counts, places, habits, seed }).call;
 }
 
-function revised(call: CallDocument, take: readonly Taken[]) {
+function revised(call: CallDocument, take: readonly AcceptedProposal[]) {
   const revision = reviseCall({ call, take }, solver);
   if (revision.status !== "revised") throw new Error(JSON.stringify(revision));
   return revision;
 }
 
 describe("revising by the named causes", { timeout: 120_000 }, () => {
-  const cuff: Taken = { kind: "allowance", id: "cuff-edge", by: "published" };
+  const cuff: AcceptedProposal = { kind: "allowance", id: "cuff-edge", by: "published" };
   const call = callOf(adjustInput(PATTERN, cuff, 3, "planted"), 11);
 
   it("corrects an allowance where it stands and leaves the counts, so that the published measurement moves", () => {

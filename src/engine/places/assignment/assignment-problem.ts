@@ -1,6 +1,6 @@
 /** Rows that each go to at most one size; see `assignAtLeastCost`. */
 export interface AssignmentProblem {
-  readonly sizes: readonly { readonly least: number; readonly most: number }[];
+  readonly sizes: readonly { readonly min: number; readonly capacity: number }[];
   /** `costs[row × sizes + size]`, whole numbers of any sign; infinity where the row may not go. */
   readonly costs: Float64Array;
   /** Ways round that cost no more than this count as equal; whole, 0 or more. */
@@ -26,10 +26,10 @@ export function locationsOf({ sizes, costs, slack }: AssignmentProblem): Locatio
   const waiting = sizes.length;
   const rows = waiting === 0 ? 0 : costs.length / waiting;
   if (!Number.isInteger(rows)) throw new RangeError("the costs are not a row for each");
-  const most = Number.MAX_SAFE_INTEGER / (2 * (waiting + 2));
+  const maxCost = Number.MAX_SAFE_INTEGER / (2 * (waiting + 2));
   const table = new Float64Array(rows * (waiting + 1));
   costs.forEach((cost, index) => {
-    const isPossible = cost === Number.POSITIVE_INFINITY || (Number.isInteger(cost) && Math.abs(cost) <= most);
+    const isPossible = cost === Number.POSITIVE_INFINITY || (Number.isInteger(cost) && Math.abs(cost) <= maxCost);
     if (!isPossible) throw new RangeError(`a cost of ${cost} cannot be reckoned with exactly`);
     table[index + Math.floor(index / waiting)] = cost;
   });
@@ -39,6 +39,6 @@ export function locationsOf({ sizes, costs, slack }: AssignmentProblem): Locatio
 /** What it is worth that a size goes from this many rows to one more; 0 where it is full. */
 export function rankOfNextPlace({ rows, sizes }: Locations, size: number, load: number): number {
   const places = sizes[size];
-  if (places === undefined || load >= places.most) return 0;
-  return load < places.least ? rows + 2 : 1;
+  if (places === undefined || load >= places.capacity) return 0;
+  return load < places.min ? rows + 2 : 1;
 }

@@ -67,7 +67,7 @@ function CountField({ report, count }: { readonly report: FilledReport; readonly
 }
 
 function Lengths({ report }: { readonly report: FilledReport }) {
-  const { pattern, size, unit, lengthWords } = report.context;
+  const { pattern, size, unit, formatLength } = report.context;
   if (!pattern.lengths || pattern.lengths.length === 0) return null;
   return (
     <Section title="Worked until it measures">
@@ -81,7 +81,7 @@ function Lengths({ report }: { readonly report: FilledReport }) {
             unit={unit}
             keyboard={unit === "in" ? "text" : "decimal"}
             placeholder={formatExactLength(cmOfSize(cm, size), unit)}
-            hint={`The pattern: ${lengthWords(cmOfSize(cm, size))}`}
+            hint={`The pattern: ${formatLength(cmOfSize(cm, size))}`}
           />
         ))}
       </div>

@@ -1,7 +1,7 @@
 import type { ApplicantsDocument } from "../pattern";
 import { fitInSize, type Applicant, type BodyDifference, type FitInSize } from "./fit-in-size";
 import type { WouldTake } from "./place-reason";
-import { ReasonWords } from "./reason-words";
+import { ReasonTexts } from "./reason-texts";
 import { wouldTake, type NearestApplicant } from "./short-sizes";
 
 /** Somebody who waits and may have the place. */
@@ -12,7 +12,7 @@ export interface Successor {
   readonly reason: { readonly isFirstChoice: boolean; readonly differences: readonly BodyDifference[] };
 }
 
-const MOST_NEAREST = 3;
+const MAX_NEAREST = 3;
 
 /**
  * Who of those that wait comes best into a place that fell free, nobody else being moved.
@@ -23,7 +23,7 @@ const MOST_NEAREST = 3;
  *   with what it would take.
  * @throws {RangeError} for a size or an applicant that does not exist.
  */
-export function fillPlace({
+export function findReplacements({
   document,
   size,
   waiting,
@@ -32,13 +32,13 @@ export function fillPlace({
   readonly size: string;
   readonly waiting: readonly string[];
 }): { readonly successors: readonly Successor[]; readonly nearest: readonly NearestApplicant[] } {
-  const words = new ReasonWords(document.pattern);
+  const words = new ReasonTexts(document.pattern);
   const fits = waitingApplicants(document, waiting)
     .map((applicant) => ({ applicant, fit: fitInSize({ document, applicant, size }) }))
     .toSorted((one, other) => one.fit.misfit - other.fit.misfit);
-  const mayCome = ({ fit }: { readonly fit: FitInSize }) => fit.isWithinReach && fit.isAccepted;
+  const isEligible = ({ fit }: { readonly fit: FitInSize }) => fit.isWithinReach && fit.isAccepted;
   return {
-    successors: fits.filter(mayCome).map(({ applicant, fit: { misfit, differences } }, rank) => ({
+    successors: fits.filter(isEligible).map(({ applicant, fit: { misfit, differences } }, rank) => ({
       applicant: applicant.id,
       misfit,
       why: [rank === 0 ? "Of those who wait, she suits this size best." : "", words.differences(differences)]
@@ -47,13 +47,13 @@ export function fillPlace({
       reason: { isFirstChoice: applicant.prefers?.[0] === size, differences },
     })),
     nearest: fits
-      .filter((fitted) => !mayCome(fitted))
-      .slice(0, MOST_NEAREST)
+      .filter((fitted) => !isEligible(fitted))
+      .slice(0, MAX_NEAREST)
       .map(({ applicant, fit }) => nearest(applicant, fit, words)),
   };
 }
 
-function nearest({ id }: Applicant, fit: FitInSize, words: ReasonWords): NearestApplicant {
+function nearest({ id }: Applicant, fit: FitInSize, words: ReasonTexts): NearestApplicant {
   const reason: WouldTake = wouldTake(fit, null);
   return { applicant: id, misfit: fit.misfit, why: words.wouldTake(reason), reason };
 }

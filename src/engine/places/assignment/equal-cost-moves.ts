@@ -3,7 +3,7 @@ import { rankOfNextPlace, type Locations } from "./assignment-problem";
 import { loadsOf, type Potentials } from "./potentials";
 
 /** A best answer, and the moves that lead from it to others as good: those that cost nothing under the prices. */
-export class EqualMoves {
+export class EqualCostMoves {
   private readonly width: number;
   private readonly loads: Int32Array;
   /** `equal[row × width + location]`: 1 where the row may as well stand. */
@@ -21,10 +21,10 @@ export class EqualMoves {
     this.equal = new Int32Array(problem.rows * this.width);
     this.latest = new Int32Array(problem.waiting * this.width).fill(-1);
     for (let row = 0; row < problem.rows; row += 1) this.markEqual(row);
-    for (let row = 0; row < problem.rows; row += 1) this.noteJoined(row);
+    for (let row = 0; row < problem.rows; row += 1) this.recordJoined(row);
   }
 
-  mayStand(row: number, location: number): boolean {
+  isEquivalent(row: number, location: number): boolean {
     return indexAt(this.equal, row * this.width + location) === 1;
   }
 
@@ -37,23 +37,23 @@ export class EqualMoves {
     this.locations[row] = to;
     this.loads[from] = indexAt(this.loads, from) - 1;
     this.loads[to] = indexAt(this.loads, to) + 1;
-    if (from < this.problem.waiting) this.noteLeft(row, from);
-    this.noteJoined(row);
+    if (from < this.problem.waiting) this.recordLeft(row, from);
+    this.recordJoined(row);
   }
 
   /** Whether a size may as well have one row more. */
   mayGrow(size: number): boolean {
     const rank = rankOfNextPlace(this.problem, size, indexAt(this.loads, size));
-    return rank > 0 && this.isWorth(size, rank);
+    return rank > 0 && this.hasValue(size, rank);
   }
 
   /** Whether a size may as well have one row less. */
   mayShrink(size: number): boolean {
     const load = indexAt(this.loads, size);
-    return load > 0 && this.isWorth(size, rankOfNextPlace(this.problem, size, load - 1));
+    return load > 0 && this.hasValue(size, rankOfNextPlace(this.problem, size, load - 1));
   }
 
-  private isWorth(size: number, rank: number): boolean {
+  private hasValue(size: number, rank: number): boolean {
     const { waiting, slack } = this.problem;
     const { ranks, costs } = this.potentials;
     if (at(ranks, size) - at(ranks, waiting) !== rank) return false;
@@ -72,20 +72,20 @@ export class EqualMoves {
     }
   }
 
-  private noteJoined(row: number): void {
+  private recordJoined(row: number): void {
     const stands = indexAt(this.locations, row);
     if (stands === this.problem.waiting) return;
     for (let to = 0; to < this.width; to += 1) {
-      if (to !== stands && this.mayStand(row, to) && row > this.latestOf(stands, to))
+      if (to !== stands && this.isEquivalent(row, to) && row > this.latestOf(stands, to))
         this.latest[stands * this.width + to] = row;
     }
   }
 
-  private noteLeft(row: number, from: number): void {
+  private recordLeft(row: number, from: number): void {
     for (let to = 0; to < this.width; to += 1) {
       if (this.latestOf(from, to) !== row) continue;
       let next = row - 1;
-      while (next >= 0 && !(indexAt(this.locations, next) === from && this.mayStand(next, to))) next -= 1;
+      while (next >= 0 && !(indexAt(this.locations, next) === from && this.isEquivalent(next, to))) next -= 1;
       this.latest[from * this.width + to] = next;
     }
   }

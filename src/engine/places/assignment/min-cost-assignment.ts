@@ -1,8 +1,8 @@
 import { at, indexAt } from "../../linear-algebra";
 import { locationsOf, type AssignmentProblem, type Locations } from "./assignment-problem";
-import { fillPlaces } from "./fill-places";
+import { shortestPathAssignment } from "./shortest-path-assignment";
 import { loadsOf, potentialsOf } from "./potentials";
-import { settleTies } from "./settle-ties";
+import { breakTies } from "./break-ties";
 
 /**
  * Sends rows to sizes, each row to at most one and to each size no more than `most`, so that in this order: as many of
@@ -19,16 +19,19 @@ import { settleTies } from "./settle-ties";
  * @throws {RangeError} for costs that are not whole, or too large to be added exactly; {Error} where the check fails,
  *   which would be a fault of this program.
  */
-export function assignAtLeastCost(problem: AssignmentProblem): Int32Array {
+export function minCostAssignment(problem: AssignmentProblem): Int32Array {
   const all = locationsOf(problem);
-  const found = fillPlaces(all);
+  const found = shortestPathAssignment(all);
   const potentials = potentialsOf(all, found);
   if (potentials === null) throw new Error("the places found are not the best");
-  const settled = found.slice();
-  settleTies(all, potentials, settled);
-  if (checkedRank(all, settled) !== checkedRank(all, found) || costBeyond(all, found, settled) > all.slack * all.rows)
+  const tieBroken = found.slice();
+  breakTies(all, potentials, tieBroken);
+  if (
+    checkedRank(all, tieBroken) !== checkedRank(all, found) ||
+    costDifference(all, found, tieBroken) > all.slack * all.rows
+  )
     throw new Error("the places settled are not as good as those found");
-  return settled.map((location) => (location === all.waiting ? -1 : location));
+  return tieBroken.map((location) => (location === all.waiting ? -1 : location));
 }
 
 /**
@@ -41,15 +44,15 @@ function checkedRank(all: Locations, locations: Int32Array): number {
   if (locations.some((location, row) => !Number.isFinite(at(costs, row * (waiting + 1) + location))))
     throw new Error("a row stands where it may not");
   const loads = loadsOf(all, locations);
-  return sizes.reduce((rank, { least, most }, size) => {
+  return sizes.reduce((rank, { min, capacity }, size) => {
     const load = indexAt(loads, size);
-    if (load > most) throw new Error("a size holds more than it may");
-    return rank + load + (rows + 1) * Math.min(load, least);
+    if (load > capacity) throw new Error("a size holds more than it may");
+    return rank + load + (rows + 1) * Math.min(load, min);
   }, 0);
 }
 
 /** By how much one answer costs more than another, row by row: whole sums are too large to be exact. */
-function costBeyond({ waiting, costs }: Locations, one: Int32Array, other: Int32Array): number {
+function costDifference({ waiting, costs }: Locations, one: Int32Array, other: Int32Array): number {
   const costOf = (location: number, row: number) => at(costs, row * (waiting + 1) + location);
   return one.reduce((sum, location, row) => sum + costOf(indexAt(other, row), row) - costOf(location, row), 0);
 }

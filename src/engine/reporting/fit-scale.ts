@@ -11,7 +11,7 @@ export const FIT_SCALE: readonly FitScale[] = [-2, -1, 0, 1, 2];
  *
  * @param isGirth the place goes round the body: tight or loose; else it may be short or long too.
  */
-export function fitScaleWords(scale: FitScale, { isGirth }: { readonly isGirth: boolean }): string {
+export function fitScaleLabel(scale: FitScale, { isGirth }: { readonly isGirth: boolean }): string {
   const [less, more] = isGirth ? ["tight", "loose"] : ["tight or short", "loose or long"];
   switch (scale) {
     case -2:

@@ -3,7 +3,7 @@ import type { BodyDifference } from "./fit-in-size";
 import type { PassedOver, PlacedReason, WaitingReason, WouldTake } from "./place-reason";
 
 /** Sentences for the reasons of a board, by the labels of its pattern, lengths in cm. */
-export class ReasonWords {
+export class ReasonTexts {
   private readonly sizes: ReadonlyMap<string, string>;
   private readonly body: ReadonlyMap<string, string>;
 
@@ -55,7 +55,7 @@ export class ReasonWords {
       case "only":
         return `${size} is the one size with places that is within reach and that she accepts.`;
       case "best":
-        return bestWords(reason, size);
+        return bestText(reason, size);
       case "instead":
         return `${reason.passedOver.map((passed) => this.passed(passed, size)).join("; ")}. Of the sizes left to her, ${size} suits her best.`;
     }
@@ -89,9 +89,9 @@ export class ReasonWords {
   private difference({ measurement, cm, beyondCm }: BodyDifference): string {
     const label = this.body.get(measurement) ?? measurement.replaceAll("-", " ");
     const name = label.charAt(0).toLowerCase() + label.slice(1);
-    const beyond = beyondCm > 0 ? `, ${cmWords(beyondCm)} out of reach` : "";
-    if (Math.abs(cm) < SMALLEST_CM / 2) return `${name} is the size's${beyond}`;
-    return `${name} is ${cmWords(Math.abs(cm))} ${cm > 0 ? "above" : "below"} the size's${beyond}`;
+    const beyond = beyondCm > 0 ? `, ${cmText(beyondCm)} out of reach` : "";
+    if (Math.abs(cm) < RESOLUTION_CM / 2) return `${name} is the size's${beyond}`;
+    return `${name} is ${cmText(Math.abs(cm))} ${cm > 0 ? "above" : "below"} the size's${beyond}`;
   }
 
   private size(id: string): string {
@@ -105,14 +105,14 @@ export class ReasonWords {
   }
 }
 
-const SMALLEST_CM = 0.1;
+const RESOLUTION_CM = 0.1;
 
 /** `3 cm`, `2.5 cm`; what is less than a millimetre in words, so that nothing is "0 cm out of reach". */
-function cmWords(cm: number): string {
-  return cm < SMALLEST_CM / 2 ? "less than 0.1 cm" : `${Math.round(cm / SMALLEST_CM) / 10} cm`;
+function cmText(cm: number): string {
+  return cm < RESOLUTION_CM / 2 ? "less than 0.1 cm" : `${Math.round(cm / RESOLUTION_CM) / 10} cm`;
 }
 
-function bestWords(
+function bestText(
   { isNearestBody, isFirstChoice }: { readonly isNearestBody: boolean; readonly isFirstChoice: boolean },
   size: string,
 ): string {

@@ -10,9 +10,9 @@ import { RowHeap } from "./row-heap";
  * @see Successive shortest paths: Ahuja, Magnanti and Orlin (1993), Network flows, section 9.7 (from memory). The paths
  *   run over the sizes alone, for of all rows in a size only the one whose move is cheapest matters.
  */
-export function fillPlaces(problem: Locations): Int32Array {
+export function shortestPathAssignment(problem: Locations): Int32Array {
   const board = new Board(problem);
-  for (let row = 0; row < problem.rows; row += 1) board.takeIn(row);
+  for (let row = 0; row < problem.rows; row += 1) board.addRow(row);
   return board.locations;
 }
 
@@ -44,8 +44,8 @@ class Board {
     this.before = new Int32Array(waiting);
   }
 
-  takeIn(row: number): void {
-    this.findChains(row);
+  addRow(row: number): void {
+    this.findShortestPaths(row);
     const end = this.bestEnd();
     if (end === undefined) return;
     const { waiting } = this.problem;
@@ -64,7 +64,7 @@ class Board {
   }
 
   /** Cheapest chains of moves from a new row to every size: Bellman and Ford. */
-  private findChains(row: number): void {
+  private findShortestPaths(row: number): void {
     const { waiting, costs } = this.problem;
     for (let size = 0; size < waiting; size += 1) this.distances[size] = at(costs, row * this.width + size);
     this.before.fill(-1);

@@ -1,11 +1,11 @@
 import type { Fabric, Measurement, Swatch } from "../pattern";
-import { tenth, toolWords } from "./gauge-words";
+import { toTenth, toolText } from "./gauge-text";
 import type { ReportContext } from "./report-context";
 import type { GaugeOutlook, MeasurementOutlook } from "./gauge-outlook";
 import { nextTool } from "./tool-sizes";
 
 /** An outlook in sentences. */
-export interface OutlookWords {
+export interface OutlookTexts {
   /** Her gauge against the stated, in her unit. */
   readonly gauge: string;
   /** What the garment would come to. */
@@ -16,7 +16,7 @@ export interface OutlookWords {
   readonly tryToolMm: number | null;
 }
 
-interface Telling {
+interface OutlookInput {
   readonly swatch: Swatch;
   readonly fabric: Fabric;
   readonly context: ReportContext;
@@ -25,22 +25,22 @@ interface Telling {
   readonly measurements: readonly MeasurementOutlook[];
 }
 
-export function outlookWords(telling: Telling): OutlookWords {
-  return { gauge: gaugeWords(telling), garment: garmentWords(telling), ...adviceWords(telling) };
+export function outlookTexts(telling: OutlookInput): OutlookTexts {
+  return { gauge: gaugeText(telling), garment: garmentText(telling), ...advice(telling) };
 }
 
-function gaugeWords({ stitches, rows, fabric, context: { unit } }: Telling): string {
+function gaugeText({ stitches, rows, fabric, context: { unit } }: OutlookInput): string {
   const [over, key, stated] =
     unit === "in"
       ? (["4 in", "over4in", "statedOver4in"] as const)
       : (["10 cm", "over10cm", "statedOver10cm"] as const);
-  const rowsWord = rowsWordOf(fabric);
-  const hers = `${tenth(stitches[key])} stitches and ${tenth(rows[key])} ${rowsWord} over ${over}`;
-  return `You have ${hers}; the pattern has ${tenth(stitches[stated])} and ${tenth(rows[stated])}.`;
+  const rowsWord = rowsNoun(fabric);
+  const hers = `${toTenth(stitches[key])} stitches and ${toTenth(rows[key])} ${rowsWord} over ${over}`;
+  return `You have ${hers}; the pattern has ${toTenth(stitches[stated])} and ${toTenth(rows[stated])}.`;
 }
 
-function garmentWords({ measurements, context }: Telling): string {
-  const { pattern, lengthWords } = context;
+function garmentText({ measurements, context }: OutlookInput): string {
+  const { pattern, formatLength } = context;
   const partOf = (id: string) => pattern.measurements.find((measurement) => measurement.id === id);
   const beyond = measurements
     .filter(({ isBeyondTolerance }) => isBeyondTolerance)
@@ -50,7 +50,7 @@ function garmentWords({ measurements, context }: Telling): string {
   if (worst === undefined) return "At this gauge every measurement would come out as promised, within its tolerance.";
   const label = partOf(worst.measurement)?.label ?? worst.measurement;
   const more = others.length === 0 ? "" : `, and ${others.length} more would be off too`;
-  const far = lengthWords(Math.abs(worst.differenceCm));
+  const far = formatLength(Math.abs(worst.differenceCm));
   return `At this gauge “${label}” would come out ${far} ${worst.differenceCm > 0 ? "bigger" : "smaller"} than promised${more}.`;
 }
 
@@ -62,8 +62,8 @@ function tolerances(
 }
 
 /** Fewer stitches than stated are a loose fabric, which a smaller tool tightens; rows seldom mend by the tool (common practice, no source). */
-function adviceWords({ swatch, fabric, context, stitches, rows }: Telling): Pick<OutlookWords, "advice" | "tryToolMm"> {
-  const rowsWord = rowsWordOf(fabric);
+function advice({ swatch, fabric, context, stitches, rows }: OutlookInput): Pick<OutlookTexts, "advice" | "tryToolMm"> {
+  const rowsWord = rowsNoun(fabric);
   if (stitches.verdict === "as stated") {
     if (rows.verdict === "as stated") return { advice: null, tryToolMm: null };
     const taller = rows.verdict === "fewer" ? "taller" : "shorter";
@@ -74,16 +74,16 @@ function adviceWords({ swatch, fabric, context, stitches, rows }: Telling): Pick
   const isLoose = stitches.verdict === "fewer";
   const toolMm = nextTool(swatch.toolMm, direction);
   const { craft } = context.pattern;
-  const next = toolMm === null ? `a ${direction} tool` : `${direction}: ${toolWords(craft, toolMm)}`;
+  const next = toolMm === null ? `a ${direction} tool` : `${direction}: ${toolText(craft, toolMm)}`;
   const why = `You work ${isLoose ? "looser" : "tighter"} than the pattern: ${stitches.verdict} stitches to the same width.`;
-  const and = rows.verdict === "as stated" || rows.verdict === stitches.verdict ? "" : rowsBeside(rowsWord);
+  const and = rows.verdict === "as stated" || rows.verdict === stitches.verdict ? "" : oppositeRowsText(rowsWord);
   return { advice: `${why} Try one size ${next}, and swatch again.${and}`, tryToolMm: toolMm };
 }
 
-function rowsBeside(rowsWord: string): string {
+function oppositeRowsText(rowsWord: string): string {
   return ` Your ${rowsWord} are off the other way, so look at the stitches first; ${rowsWord} can be mended by the tape where the pattern works to a length.`;
 }
 
-function rowsWordOf({ worked }: Fabric): "rows" | "rounds" {
+function rowsNoun({ worked }: Fabric): "rows" | "rounds" {
   return worked === undefined || worked === "flat" ? "rows" : "rounds";
 }

@@ -1,5 +1,5 @@
 import { describe, expect, it } from "vitest";
-import { fillPlace } from "@/engine/places";
+import { findReplacements } from "@/engine/places";
 import { applicant, applicantsDocument } from "../../factories/applicants";
 
 describe("a place that fell free", () => {
@@ -16,7 +16,7 @@ describe("a place that fell free", () => {
       ],
     });
     const waiting = ["far", "refuses", "excluded", "as-near", "exact", "near"];
-    const { successors, nearest } = fillPlace({ document, size: "medium", waiting });
+    const { successors, nearest } = findReplacements({ document, size: "medium", waiting });
     expect(successors).toMatchObject([
       {
         applicant: "exact",
@@ -34,7 +34,7 @@ describe("a place that fell free", () => {
   });
 
   it("has nobody where nobody waits", () => {
-    expect(fillPlace({ document: applicantsDocument(), size: "small", waiting: [] })).toEqual({
+    expect(findReplacements({ document: applicantsDocument(), size: "small", waiting: [] })).toEqual({
       successors: [],
       nearest: [],
     });

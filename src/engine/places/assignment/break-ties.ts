@@ -1,6 +1,6 @@
 import { indexAt } from "../../linear-algebra";
 import type { Locations } from "./assignment-problem";
-import { EqualMoves } from "./equal-moves";
+import { EqualCostMoves } from "./equal-cost-moves";
 import type { Potentials } from "./potentials";
 
 /**
@@ -12,8 +12,8 @@ import type { Potentials } from "./potentials";
  *
  * @param locations a best answer, which `potentials` prove; changed in place.
  */
-export function settleTies(problem: Locations, potentials: Potentials, locations: Int32Array): void {
-  const moves = new EqualMoves(problem, potentials, locations);
+export function breakTies(problem: Locations, potentials: Potentials, locations: Int32Array): void {
+  const moves = new EqualCostMoves(problem, potentials, locations);
   const { rows, waiting } = problem;
   for (let row = 0; row < rows; row += 1) {
     if (indexAt(locations, row) === waiting) exchangeForLater(row, problem, moves);
@@ -24,9 +24,9 @@ export function settleTies(problem: Locations, potentials: Potentials, locations
 }
 
 /** Lets a row that waits in, where a later one can then wait. */
-function exchangeForLater(row: number, problem: Locations, moves: EqualMoves): void {
+function exchangeForLater(row: number, problem: Locations, moves: EqualCostMoves): void {
   const { waiting } = problem;
-  const starts = sizesBefore(waiting).filter((size) => moves.mayStand(row, size));
+  const starts = sizesBefore(waiting).filter((size) => moves.isEquivalent(row, size));
   const before = chainsFrom(starts, { problem, moves, after: -1 });
   let end = -1;
   let latest = row;
@@ -41,10 +41,10 @@ function exchangeForLater(row: number, problem: Locations, moves: EqualMoves): v
 }
 
 /** Moves a row to the first size where it may as well stand, while earlier rows stay. */
-function moveToFirstSize(row: number, problem: Locations, moves: EqualMoves): void {
+function moveToFirstSize(row: number, problem: Locations, moves: EqualCostMoves): void {
   const stands = indexAt(moves.locations, row);
   for (const size of sizesBefore(stands)) {
-    if (!moves.mayStand(row, size)) continue;
+    if (!moves.isEquivalent(row, size)) continue;
     const before = chainsFrom([size], { problem, moves, after: row });
     if (before[stands] === undefined) continue;
     moveChain(before, { row, end: stands, problem, moves });
@@ -66,7 +66,7 @@ const START = -1;
  */
 function chainsFrom(
   starts: readonly number[],
-  { problem, moves, after }: { problem: Locations; moves: EqualMoves; after: number },
+  { problem, moves, after }: { problem: Locations; moves: EqualCostMoves; after: number },
 ): (number | undefined)[] {
   const { waiting } = problem;
   const before: (number | undefined)[] = Array.from({ length: waiting + 1 });
@@ -74,14 +74,14 @@ function chainsFrom(
   const open = [...starts];
   for (let from = open.pop(); from !== undefined; from = open.pop()) {
     for (let to = 0; to <= waiting; to += 1) {
-      if (before[to] !== undefined || !leads(from, to)) continue;
+      if (before[to] !== undefined || !isStep(from, to)) continue;
       before[to] = from;
       open.push(to);
     }
   }
   return before;
 
-  function leads(from: number, to: number): boolean {
+  function isStep(from: number, to: number): boolean {
     if (to === waiting) return moves.mayGrow(from);
     return from === waiting ? moves.mayShrink(to) : moves.latestOf(from, to) > after;
   }
@@ -90,7 +90,7 @@ function chainsFrom(
 /** Moves the rows of a chain from its end on, then the row that begins it. */
 function moveChain(
   before: readonly (number | undefined)[],
-  { row, end, problem, moves }: { row: number; end: number; problem: Locations; moves: EqualMoves },
+  { row, end, problem, moves }: { row: number; end: number; problem: Locations; moves: EqualCostMoves },
 ): void {
   let to = end;
   for (let from = before[to] ?? START; from !== START; from = before[to] ?? START) {
