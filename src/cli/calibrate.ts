@@ -71,9 +71,9 @@ async function sideBySide(scenarios: readonly Scenario[], calls: number): Promis
   const waiting = [...scenarios.entries()];
   const worker = async () => {
     for (let next = waiting.shift(); next !== undefined; next = waiting.shift()) {
-      const [at, { name }] = next;
-      printed[at] = await apart(name, calls);
-      process.stdout.write(printed[at]);
+      const [index, { name }] = next;
+      printed[index] = await apart(name, calls);
+      process.stdout.write(printed[index]);
     }
   };
   await Promise.all(Array.from({ length: availableParallelism() }, worker));

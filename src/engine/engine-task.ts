@@ -42,8 +42,8 @@ export function runEngineTask(task: EngineTask, solver: Solver): string {
 /** By how much the counts that a replay starts from differ from what the reports say, once a size and count. */
 function instructionErrors({ pattern, testers }: CallDocument, replayed: CallDocument): InstructionError[] {
   const found = new Map<string, InstructionError>();
-  replayed.testers.forEach(({ size, worked = {} }, at) => {
-    const reported = { ...gradedCounts(pattern, size), ...testers[at]?.worked };
+  replayed.testers.forEach(({ size, worked = {} }, index) => {
+    const reported = { ...gradedCounts(pattern, size), ...testers[index]?.worked };
     for (const [count, really] of Object.entries(worked)) {
       const amount = really - (ownValue(reported, count) ?? really);
       if (amount !== 0) found.set(`${size} ${count}`, { count, size, amount });

@@ -10,9 +10,9 @@ export function benchCall(testers: number): CallDocument {
   const { sizes } = saltmarshPattern;
   const share = Math.floor(testers / sizes.length);
   const counts = Object.fromEntries(
-    sizes.map(({ id }, at) => [id, at === 0 ? testers - share * (sizes.length - 1) : share]),
+    sizes.map(({ id }, index) => [id, index === 0 ? testers - share * (sizes.length - 1) : share]),
   );
-  const places = Object.fromEntries(Object.entries(counts).map(([id, most]) => [id, { least: 3, wanted: most + 20 }]));
+  const places = Object.fromEntries(Object.entries(counts).map(([id, max]) => [id, { least: 3, wanted: max + 20 }]));
   return simulateCall({
     ...{ pattern: saltmarshPattern, real: realPattern(), testers: counts, places, seed: SEED },
     habits: {

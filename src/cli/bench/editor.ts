@@ -60,10 +60,13 @@ async function timeEditor(folder: string, address: string): Promise<string> {
 
 /** Numbers near those that stand there, in cells all over the table. */
 async function timeGrading(page: Page): Promise<KeyTimes> {
-  const cells = Array.from({ length: NUMBERS }, (_, at) => ({ row: (at * 17) % 60, column: (at * 7) % EDITOR_SIZES }));
-  const fields = cells.map(({ row, column }, at) => ({
+  const cells = Array.from({ length: NUMBERS }, (_, index) => ({
+    row: (index * 17) % 60,
+    column: (index * 7) % EDITOR_SIZES,
+  }));
+  const fields = cells.map(({ row, column }, index) => ({
     field: page.locator(`[data-row="${row}"][data-column="${column}"] input`),
-    digits: String(100 + ((at * 53) % 200)),
+    digits: String(100 + ((index * 53) % 200)),
   }));
   return await timeTyping(page, { fields, derived: page.getByRole("region", { name: "Finished measurements" }) });
 }
@@ -71,9 +74,9 @@ async function timeGrading(page: Page): Promise<KeyTimes> {
 async function timePieces(page: Page): Promise<KeyTimes> {
   await page.getByRole("button", { name: /^Piece 3/ }).click();
   const card = page.getByRole("listitem").filter({ has: page.getByRole("heading", { level: 3, name: /^Piece 3/ }) });
-  const fields = Array.from({ length: PIECE_NUMBERS }, (_, at) => ({
+  const fields = Array.from({ length: PIECE_NUMBERS }, (_, index) => ({
     field: card.getByLabel("Stitches at a time"),
-    digits: String(1 + ((at + 1) % 3)),
+    digits: String(1 + ((index + 1) % 3)),
   }));
   return await timeTyping(page, { fields, derived: card.getByRole("region", { name: "How it is worked" }) });
 }

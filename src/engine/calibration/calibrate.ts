@@ -62,13 +62,13 @@ function tallyCells({ planted, output, tally, errors }: CalibrationRun & { error
   const known = posteriorMeans(planted.cause ? sdsOfSurface(pattern, planted.truth) : planted.patternSds);
   const blind = planted.cause ? posteriorMeans(planted.patternSds) : undefined;
   const averages = plainAverages(output, planted);
-  output.cells.forEach((cell, at) => {
-    const tolerance = pattern.measurements[at % pattern.measurements.length]?.toleranceCm ?? 1;
-    const truth = planted.truth[at] ?? Number.NaN;
+  output.cells.forEach((cell, index) => {
+    const tolerance = pattern.measurements[index % pattern.measurements.length]?.toleranceCm ?? 1;
+    const truth = planted.truth[index] ?? Number.NaN;
     errors.add("model", (cell.gapCm ?? Number.NaN) / tolerance - truth);
-    errors.add("known variances", (known[at] ?? Number.NaN) - truth);
-    if (blind) errors.add("known variances, blind to the cause", (blind[at] ?? Number.NaN) - truth);
-    const average = averages[at];
+    errors.add("known variances", (known[index] ?? Number.NaN) - truth);
+    if (blind) errors.add("known variances, blind to the cause", (blind[index] ?? Number.NaN) - truth);
+    const average = averages[index];
     if (average !== undefined) errors.add("plain average", average - truth);
     tally.add("covered", (cell.lowCm ?? 0) <= truth * tolerance && truth * tolerance <= (cell.highCm ?? 0));
     if (Math.abs(truth) <= 1) tally.add("off within 1", cell.verdict === "off");

@@ -130,10 +130,10 @@ function drawTesters(pattern: PatternDocument, design: Design, random: SeededRan
     while (emptySizes.size < 2) emptySizes.add(random.below(pattern.sizes.length));
   }
   return Object.fromEntries(
-    pattern.sizes.map(({ id }, at) => {
+    pattern.sizes.map(({ id }, index) => {
       if (design === "3 a size") return [id, 3];
       if (design === "2–4 a size") return [id, 2 + random.below(3)];
-      return [id, emptySizes.has(at) ? 0 : 1 + random.below(2)];
+      return [id, emptySizes.has(index) ? 0 : 1 + random.below(2)];
     }),
   );
 }

@@ -13,8 +13,8 @@ export interface Segment {
 
 /** The straight parts between points, in their order; points that coincide make none. */
 export function segments(points: readonly Point[], isSure: boolean): Segment[] {
-  return points.slice(1).flatMap((to, at) => {
-    const from = points[at];
+  return points.slice(1).flatMap((to, index) => {
+    const from = points[index];
     return from === undefined || isSame(from, to) ? [] : [{ from, to, isSure }];
   });
 }

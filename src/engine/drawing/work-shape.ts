@@ -11,15 +11,15 @@ export function workShape(placed: readonly PlacedSection[]): WorkShape {
     sections: placed.map(sectionShape),
     edges: [...placed.flatMap(sideEdges), ...endEdges(placed), ...neighbours(placed).flatMap(stepEdges)],
     joins: neighbours(placed).flatMap(join),
-    marks: placed.flatMap((section, at) => marks(section, at, placed[at - 1])),
+    marks: placed.flatMap((section, index) => marks(section, index, placed[index - 1])),
   };
 }
 
 type Neighbours = readonly [below: PlacedSection, above: PlacedSection];
 
 function neighbours(placed: readonly PlacedSection[]): Neighbours[] {
-  return placed.flatMap((above, at) => {
-    const below = placed[at - 1];
+  return placed.flatMap((above, index) => {
+    const below = placed[index - 1];
     return below === undefined ? [] : [[below, above] as const];
   });
 }
@@ -64,16 +64,16 @@ function join([below, above]: Neighbours): Segment[] {
 }
 
 /** Each on the edge that it speaks of. */
-function marks(section: PlacedSection, at: number, below: PlacedSection | undefined): ShapeMark[] {
+function marks(section: PlacedSection, index: number, below: PlacedSection | undefined): ShapeMark[] {
   const { left, right, fault, stitches, edges } = section;
-  const step = below === undefined ? null : stepMessage(below.stitches.to, stitches.from, at);
+  const step = below === undefined ? null : stepMessage(below.stitches.to, stitches.from, index);
   const stepFrom = below === undefined ? left[0] : lastPoint(below.left);
   const unsure = edges === "right" ? right : left;
   return [
     ...(step === null ? [] : [{ at: middle(stepFrom, left[0]), kind: "step", message: step } as const]),
     ...(fault === null
       ? []
-      : [{ at: middle(unsure[0], lastPoint(unsure)), kind: "fault", message: `Part ${at + 1}: ${fault}` } as const]),
+      : [{ at: middle(unsure[0], lastPoint(unsure)), kind: "fault", message: `Part ${index + 1}: ${fault}` } as const]),
   ];
 }
 
@@ -81,11 +81,11 @@ function marks(section: PlacedSection, at: number, below: PlacedSection | undefi
  * What is known of a step: a bind-off, stitches set aside or joined elsewhere, or a slip of the pen; the document does
  * not say which, so neither do we.
  */
-function stepMessage(ended: number, starts: number, at: number): string | null {
+function stepMessage(ended: number, starts: number, index: number): string | null {
   const difference = starts - ended;
   if (difference === 0) return null;
   const change = `${Math.abs(difference)} ${difference < 0 ? "fewer" : "more"}`;
-  return `Part ${at} ends with ${ended} stitches and part ${at + 1} starts on ${starts}: ${change} at once. The pattern does not say on which side, so half of the step is drawn on each.`;
+  return `Part ${index} ends with ${ended} stitches and part ${index + 1} starts on ${starts}: ${change} at once. The pattern does not say on which side, so half of the step is drawn on each.`;
 }
 
 function middle(left: Point, right: Point): Point {

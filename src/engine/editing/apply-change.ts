@@ -23,14 +23,14 @@ function applyAt(into: unknown, from: unknown, [key, ...rest]: readonly string[]
 
 function applyToItem(into: readonly IdItem[], from: readonly IdItem[], [id, ...rest]: readonly string[]): unknown {
   const changed = from.find((item) => item.id === id);
-  const at = into.findIndex((item) => item.id === id);
-  if (id === "order" && at === -1) return inOrderOf(into, from);
+  const index = into.findIndex((item) => item.id === id);
+  if (id === "order" && index === -1) return inOrderOf(into, from);
   if (changed === undefined) return into.filter((item) => item.id !== id);
-  return at === -1 ? [...into, changed] : into.map((item) => (item.id === id ? applyAt(item, changed, rest) : item));
+  return index === -1 ? [...into, changed] : into.map((item) => (item.id === id ? applyAt(item, changed, rest) : item));
 }
 
 /** Items that only one side has stay at the end. */
 function inOrderOf(items: readonly IdItem[], order: readonly IdItem[]): IdItem[] {
-  const rank = new Map(order.map(({ id }, at) => [id, at]));
+  const rank = new Map(order.map(({ id }, index) => [id, index]));
   return items.toSorted((left, right) => (rank.get(left.id) ?? order.length) - (rank.get(right.id) ?? order.length));
 }

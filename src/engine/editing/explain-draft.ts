@@ -42,7 +42,7 @@ export function explainDraft({ readable, measurement, size: chosen, unit }: Give
   if (size === undefined) return null;
   const { terms, toleranceCm, target } = measurement;
   const apart: DraftMeasurement[] = [
-    ...terms.map((term, at) => ({ ...BARE, id: lineId(at), terms: [term] })),
+    ...terms.map((term, index) => ({ ...BARE, id: lineId(index), terms: [term] })),
     { ...BARE, id: "tolerance", toleranceCm },
     ...(target === undefined ? [] : [{ ...BARE, id: "target", target: targetOf(readable, target, chosen) }]),
   ];
@@ -50,7 +50,7 @@ export function explainDraft({ readable, measurement, size: chosen, unit }: Give
   if (read === null) return null;
   const index = indexPattern(read);
   const byId = new Map(read.measurements.map((each) => [each.id, each]));
-  const lines = terms.map((_, at) => explainLine(index, byId.get(lineId(at)), chosen));
+  const lines = terms.map((_, position) => explainLine(index, byId.get(lineId(position)), chosen));
   const aim = byId.get("target");
   const aimCm = aim === undefined ? null : explainMeasurement(index, aim, size).targetCm;
   return {
@@ -70,8 +70,8 @@ const BARE = {
   terms: [{ times: 1, diagonal: { across: [], along: [] } }],
 } satisfies Omit<DraftMeasurement, "id">;
 
-function lineId(at: number): string {
-  return `line-${at}`;
+function lineId(index: number): string {
+  return `line-${index}`;
 }
 
 /** The target with the chosen size's number in every size, so that another size's fault does not hide it. */

@@ -82,7 +82,7 @@ function memberPairs({ before, after, path }: Pair, sizes: DraftPattern["sizes"]
   const was = isRecord(before) ? before : {};
   const becomes = isRecord(after) ? after : {};
   const keys = [...new Set([...Object.keys(becomes), ...Object.keys(was)])];
-  const rank = new Map(sizes.map(({ id }, at) => [id, at]));
+  const rank = new Map(sizes.map(({ id }, index) => [id, index]));
   const inOrder = keys.toSorted((left, right) => (rank.get(left) ?? 0) - (rank.get(right) ?? 0));
   return inOrder.map((key) => ({ before: ownValue(was, key), after: ownValue(becomes, key), path: [...path, key] }));
 }

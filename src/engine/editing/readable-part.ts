@@ -99,8 +99,8 @@ function valueAt(value: unknown, path: Path): unknown {
 
 /** Items at the end of a list go first, so that the places of the others still hold. */
 function laterFirst(left: Path, right: Path): number {
-  for (let at = 0; at < Math.min(left.length, right.length); at += 1) {
-    const [one, other] = [left[at], right[at]];
+  for (let index = 0; index < Math.min(left.length, right.length); index += 1) {
+    const [one, other] = [left[index], right[index]];
     if (typeof one === "number" && typeof other === "number" && one !== other) return other - one;
   }
   return right.length - left.length;
@@ -112,8 +112,8 @@ function withoutPath(value: unknown, path: Path): unknown {
   if (Array.isArray(value)) {
     const items: readonly unknown[] = value;
     return rest.length === 0
-      ? items.filter((_, at) => at !== key)
-      : items.map((item, at) => (at === key ? withoutPath(item, rest) : item));
+      ? items.filter((_, index) => index !== key)
+      : items.map((item, index) => (index === key ? withoutPath(item, rest) : item));
   }
   const entries = Object.entries(value).flatMap(([name, member]): [string, unknown][] => {
     if (name !== key) return [[name, member]];

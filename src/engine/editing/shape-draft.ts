@@ -38,12 +38,16 @@ export function shapeDraft({ readable, piece, size, unit }: Given): ShapedDraft 
   const bare = { ...piece, made: 1, fabric: fabric?.id ?? "", yarn: YARN.id, sections: [] };
   const apart: DraftPiece[] = [
     { ...bare, id: "made", made: piece.made },
-    ...piece.sections.map(({ yarn: _own, ...section }, at) => ({ ...bare, id: sectionId(at), sections: [section] })),
+    ...piece.sections.map(({ yarn: _own, ...section }, index) => ({
+      ...bare,
+      id: sectionId(index),
+      sections: [section],
+    })),
   ];
   const read = readablePart({ ...readable, ties: [], measurements: [], yarns: [YARN], pieces: apart }, unit);
   if (read === null) return null;
   const shaped = new Map(patternShaping(read).map((each) => [each.piece.id, each]));
-  const sections = piece.sections.map((_, at) => shaped.get(sectionId(at))?.sections[0] ?? null);
+  const sections = piece.sections.map((_, index) => shaped.get(sectionId(index))?.sections[0] ?? null);
   const made = shaped.get("made")?.piece.made;
   const whole: Piece = {
     ...bare,
@@ -62,8 +66,8 @@ export function shapeDraft({ readable, piece, size, unit }: Given): ShapedDraft 
 /** Stands for the yarns, which have no part in the shape. */
 const YARN = { id: "yarn", label: "", metresPerBall: 1, gramsPerBall: 1 };
 
-function sectionId(at: number): string {
-  return `section-${at}`;
+function sectionId(index: number): string {
+  return `section-${index}`;
 }
 
 function isCounted(section: ShapedSection | null, size: string): boolean {

@@ -62,10 +62,10 @@ function isSettled(verdict: Verdict): boolean {
 
 /** How many more testers of the size would settle the cell, if they came out as those so far. */
 function testersToSettle(gap: number, variances: readonly number[]): number | null {
-  const at = variances.findIndex((variance) => {
+  const index = variances.findIndex((variance) => {
     const sd = Math.sqrt(variance);
     const chanceOff = normalChance((-1 - gap) / sd) + normalChance((gap - 1) / sd);
     return isSettled(verdictOf({ gap, tolerance: 1, chanceOff }));
   });
-  return at === -1 ? null : at + 1;
+  return index === -1 ? null : index + 1;
 }

@@ -20,7 +20,7 @@ export interface CountedReading {
  * @see design 4.1.
  */
 export function countedReadings(call: CallDocument, predictions = predictTesters(call)): CountedReading[] {
-  return call.testers.flatMap((tester, at) => countedOfTester(call.pattern, tester, predictions[at]));
+  return call.testers.flatMap((tester, index) => countedOfTester(call.pattern, tester, predictions[index]));
 }
 
 /** True where a reading is compared with its prediction. */
@@ -39,11 +39,11 @@ function countedOfTester(
   tester: Tester,
   predicted: Prediction | undefined,
 ): CountedReading[] {
-  return measurements.flatMap((measurement, at) => {
+  return measurements.flatMap((measurement, index) => {
     const readings = tester.readings.filter(
       (reading) => reading.measurement === measurement.id && isCounted(tester, reading),
     );
-    const prediction = predicted?.measurements[at];
+    const prediction = predicted?.measurements[index];
     if (readings.length === 0 || prediction === undefined) return [];
     const meanCm = readings.reduce((sum, { cm }) => sum + cm, 0) / readings.length;
     return [{ tester, measurement, prediction, readings, meanCm }];

@@ -34,7 +34,7 @@ interface Answer {
  * @see design 4.6.
  */
 export function fitFindings({ pattern, testers }: CallDocument, cells: readonly Cell[]): FitFinding[] {
-  const order = new Map(pattern.sizes.map(({ id }, at) => [id, at]));
+  const order = new Map(pattern.sizes.map(({ id }, index) => [id, index]));
   return pattern.measurements.flatMap(({ id, target }) => {
     if (target === undefined || !("body" in target)) return [];
     const off = new Set(
@@ -59,9 +59,9 @@ function leastLikelyRange(answers: readonly Answer[], sizes: number) {
   const answered = [...new Set(answers.map(({ size }) => size))];
   const ranges = [
     { from: 0, to: sizes - 1 },
-    ...answered.flatMap((at) => [
-      { from: at, to: sizes - 1 },
-      { from: 0, to: at },
+    ...answered.flatMap((index) => [
+      { from: index, to: sizes - 1 },
+      { from: 0, to: index },
     ]),
   ];
   const found = ranges.flatMap(({ from, to }) => {

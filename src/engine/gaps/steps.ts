@@ -11,10 +11,10 @@ import type { Step } from "./gaps-output";
  * @see design 4.1.
  */
 export function readingSteps(call: CallDocument, predictions = predictTesters(call)): Step[] {
-  const measurements = new Map(call.pattern.measurements.map(({ id }, at) => [id, at]));
-  return call.testers.flatMap((tester, at) =>
+  const measurements = new Map(call.pattern.measurements.map(({ id }, index) => [id, index]));
+  return call.testers.flatMap((tester, index) =>
     tester.readings.flatMap(({ measurement, cm }) => {
-      const prediction = predictions[at]?.measurements[measurements.get(measurement) ?? -1];
+      const prediction = predictions[index]?.measurements[measurements.get(measurement) ?? -1];
       if (prediction === undefined) return [];
       const { targetCm, designCm, workedCm, predictedCm } = prediction;
       return [

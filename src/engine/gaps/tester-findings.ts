@@ -52,5 +52,5 @@ function byTester(
   counted: readonly CountedReading[],
   values: readonly (number | null)[],
 ): ReadonlyMap<string, number | null> {
-  return new Map(counted.map(({ tester }, at) => [tester.id, values[at] ?? null]));
+  return new Map(counted.map(({ tester }, index) => [tester.id, values[index] ?? null]));
 }

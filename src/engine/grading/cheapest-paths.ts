@@ -25,10 +25,10 @@ export function cheapestPaths<Node>(
   const cheapestNext = layers.map((nodes, layer) => nodes.map((_, node) => next[layer]?.[node] ?? []));
   for (let layer = layers.length - 1; layer >= 0; layer -= 1) {
     const costs: readonly number[] | null = after;
-    after = (layers[layer] ?? []).map((node, at) => {
+    after = (layers[layer] ?? []).map((node, index) => {
       if (costs === null) return costOf(node);
-      const onward = cheapestOf(next[layer]?.[at] ?? [], costs);
-      cheapestNext[layer]?.splice(at, 1, onward.indices);
+      const onward = cheapestOf(next[layer]?.[index] ?? [], costs);
+      cheapestNext[layer]?.splice(index, 1, onward.indices);
       return costOf(node) + onward.cost;
     });
   }

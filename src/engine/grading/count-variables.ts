@@ -10,7 +10,7 @@ export interface CountVariables {
 
 /** Variables for some counts in all sizes; sizes by their place. */
 export function countVariables(pattern: PatternDocument, counts: readonly Count[]): CountVariables {
-  const order = new Map(counts.map(({ id }, at) => [id, at]));
+  const order = new Map(counts.map(({ id }, index) => [id, index]));
   const sizes = pattern.sizes.length;
   const numberOf = (count: string, size: number) => (order.get(count) ?? 0) * sizes + size;
   return {
@@ -26,6 +26,7 @@ export function gradingAt(
   values: readonly number[],
 ): Grading {
   const { numberOf } = countVariables(pattern, counts);
-  const bySize = (id: string) => pattern.sizes.map((size, at) => [size.id, values[numberOf(id, at)] ?? Number.NaN]);
+  const bySize = (id: string) =>
+    pattern.sizes.map((size, index) => [size.id, values[numberOf(id, index)] ?? Number.NaN]);
   return Object.fromEntries(counts.map(({ id }) => [id, Object.fromEntries(bySize(id))]));
 }

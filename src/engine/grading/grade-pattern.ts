@@ -70,14 +70,15 @@ export function gradePattern({ pattern, slack = 0, near }: GradeRequest, solver:
 function existingCounts(pattern: PatternDocument, { counts }: CountGroup): { grading: Grading; faults: Fault[] } {
   const faults: Fault[] = [];
   const kept = counts.map((id) => {
-    const at = pattern.counts.findIndex((count) => count.id === id);
+    const index = pattern.counts.findIndex((count) => count.id === id);
     const values = pattern.sizes.map((size) => {
-      const value = ownValue(pattern.counts[at]?.locked, size.id) ?? ownValue(ownValue(pattern.grading, id), size.id);
+      const value =
+        ownValue(pattern.counts[index]?.locked, size.id) ?? ownValue(ownValue(pattern.grading, id), size.id);
       return [size.id, value] as const;
     });
     if (values.some(([, value]) => value === undefined)) {
-      const says = `“${pattern.counts[at]?.label ?? id}” is free: no target decides it. Type its numbers, or give a measurement that it makes a target.`;
-      faults.push({ path: `counts[${at}]`, says });
+      const says = `“${pattern.counts[index]?.label ?? id}” is free: no target decides it. Type its numbers, or give a measurement that it makes a target.`;
+      faults.push({ path: `counts[${index}]`, says });
     }
     return [id, Object.fromEntries(values.map(([size, value]) => [size, value ?? Number.NaN]))] as const;
   });

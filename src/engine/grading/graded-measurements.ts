@@ -27,8 +27,8 @@ export interface GradingObjective {
  */
 export function gradedMeasurements(pattern: PatternDocument): GradedMeasurement[] {
   return pattern.sizes.flatMap((size) =>
-    predict({ pattern, size: size.id }).measurements.map(({ measurement, targetCm, designCm }, at) => {
-      const toleranceCm = pattern.measurements[at]?.toleranceCm ?? Number.NaN;
+    predict({ pattern, size: size.id }).measurements.map(({ measurement, targetCm, designCm }, index) => {
+      const toleranceCm = pattern.measurements[index]?.toleranceCm ?? Number.NaN;
       return {
         measurement,
         size: size.id,
@@ -69,8 +69,8 @@ export function gradingObjective(
 /** Σ |step − the step before| between neighbouring sizes. */
 function unevenness(values: readonly number[]): number {
   let sum = 0;
-  for (let at = 2; at < values.length; at += 1) {
-    const [first, second, third] = values.slice(at - 2, at + 1);
+  for (let index = 2; index < values.length; index += 1) {
+    const [first, second, third] = values.slice(index - 2, index + 1);
     sum += Math.abs((third ?? Number.NaN) - 2 * (second ?? Number.NaN) + (first ?? Number.NaN));
   }
   return sum;

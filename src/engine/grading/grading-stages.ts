@@ -39,21 +39,21 @@ export const STAGE_TOLERANCE = 1e-7;
 export function gradingStages({ pattern, counts, measurements, near, slack }: GroupRequest): Stage[] {
   const variables = countVariables(pattern, counts);
   const deviations = deviationRows(pattern, measurements, variables);
-  const numbers = counts.flatMap(({ id }) => pattern.sizes.map((size, at) => ({ id, at, size: size.id })));
-  const tested = numbers.flatMap(({ id, at, size }) => {
+  const numbers = counts.flatMap(({ id }) => pattern.sizes.map((size, index) => ({ id, index, size: size.id })));
+  const tested = numbers.flatMap(({ id, index, size }) => {
     const right = ownValue(ownValue(near, id), size);
-    return right === undefined ? [] : [{ sum: [{ variable: variables.numberOf(id, at), weight: 1 }], right }];
+    return right === undefined ? [] : [{ sum: [{ variable: variables.numberOf(id, index), weight: 1 }], right }];
   });
   const steps = numbers
-    .filter(({ at }) => at > 0 && at < pattern.sizes.length - 1)
-    .map(({ id, at }) => ({
+    .filter(({ index }) => index > 0 && index < pattern.sizes.length - 1)
+    .map(({ id, index }) => ({
       sum: [-1, 0, 1].map((offset) => ({
-        variable: variables.numberOf(id, at + offset),
+        variable: variables.numberOf(id, index + offset),
         weight: offset === 0 ? -2 : 1,
       })),
       right: 0,
     }));
-  const whole = numbers.map(({ id, at }) => ({ variable: variables.numberOf(id, at), weight: 1 }));
+  const whole = numbers.map(({ id, index }) => ({ variable: variables.numberOf(id, index), weight: 1 }));
   return [
     { name: "beyond", rows: deviations, tolerance: 1, isWhole: false },
     { name: "deviation", rows: deviations, tolerance: slack, isWhole: false },
@@ -80,9 +80,9 @@ export function rowsWithin({ rows }: Stage, free: number): Constraint[] {
 
 /** A stage as a sum of variables of its own, one a row, each at least what its row exceeds; the first is `first`. */
 export function excessSum({ rows, tolerance }: Stage, first: number): { sum: Sum; constraints: Constraint[] } {
-  const constraints = rows.flatMap(({ sum, right }, at): Constraint[] => [
-    { sum: [...sum, { variable: first + at, weight: -1 }], relation: "<=", right: right + tolerance },
-    { sum: [...sum, { variable: first + at, weight: 1 }], relation: ">=", right: right - tolerance },
+  const constraints = rows.flatMap(({ sum, right }, index): Constraint[] => [
+    { sum: [...sum, { variable: first + index, weight: -1 }], relation: "<=", right: right + tolerance },
+    { sum: [...sum, { variable: first + index, weight: 1 }], relation: ">=", right: right - tolerance },
   ]);
-  return { sum: rows.map((_, at) => ({ variable: first + at, weight: 1 })), constraints };
+  return { sum: rows.map((_, index) => ({ variable: first + index, weight: 1 })), constraints };
 }

@@ -37,17 +37,17 @@ export function nearestFeasible(
 
 /** Between what a count may lie by its least value, the order of sizes and its ties. */
 function feasibleRange(pattern: PatternDocument, { id, least = 1, mayShrink = false }: Count, size: string): Range {
-  const at = pattern.sizes.findIndex((other) => other.id === size);
+  const index = pattern.sizes.findIndex((other) => other.id === size);
   const numberIn = (count: string, sizeAt: number) => {
     const of = pattern.sizes[sizeAt]?.id;
     return of === undefined ? undefined : ownValue(ownValue(pattern.grading, count), of);
   };
-  const smaller = mayShrink ? undefined : numberIn(id, at - 1);
-  const larger = mayShrink ? undefined : numberIn(id, at + 1);
+  const smaller = mayShrink ? undefined : numberIn(id, index - 1);
+  const larger = mayShrink ? undefined : numberIn(id, index + 1);
   const ranges = [
     { low: least, high: Number.POSITIVE_INFINITY },
     { low: smaller ?? least, high: larger ?? Number.POSITIVE_INFINITY },
-    ...tieRanges(pattern, id, (count) => numberIn(count, at)),
+    ...tieRanges(pattern, id, (count) => numberIn(count, index)),
   ];
   return {
     low: Math.max(...ranges.map(({ low }) => low)),

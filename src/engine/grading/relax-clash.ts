@@ -32,8 +32,8 @@ export function relaxations(pattern: PatternDocument, clash: readonly Clash[], s
     const step = rule && smallestRelaxation(rules, { rule, whole, solver });
     if (!step)
       return { clash: one, helps: false, says: "Other rules clash beside this one: loosening it is not enough." };
-    const at = pattern.sizes.findIndex(({ id }) => id === one.size);
-    const number = one.count === undefined ? undefined : step.values[variables.numberOf(one.count, at)];
+    const index = pattern.sizes.findIndex(({ id }) => id === one.size);
+    const number = one.count === undefined ? undefined : step.values[variables.numberOf(one.count, index)];
     return { clash: one, helps: true, says: relaxationMessage(pattern, one, { off: step.off, number: number ?? 0 }) };
   });
 }
@@ -69,8 +69,8 @@ function relaxationMessage(
   { off, number }: { off: number; number: number },
 ): string {
   const name = `“${pattern.counts.find(({ id }) => id === count)?.label ?? count}”`;
-  const at = pattern.sizes.findIndex(({ id }) => id === size);
-  const label = pattern.sizes[at]?.label ?? size;
+  const index = pattern.sizes.findIndex(({ id }) => id === size);
+  const label = pattern.sizes[index]?.label ?? size;
   switch (rule) {
     case "locked":
       return `Unlock ${name} in ${label}: ${number} would do.`;
@@ -79,7 +79,7 @@ function relaxationMessage(
     case "least":
       return `Let ${name} go down to ${number} in ${label}.`;
     case "order":
-      return `Let ${name} shrink from ${pattern.sizes[at - 1]?.label} to ${label}, where ${number} would do.`;
+      return `Let ${name} shrink from ${pattern.sizes[index - 1]?.label} to ${label}, where ${number} would do.`;
     case "tie":
       return `Let the sum of ${name} be off by ${off} in ${label}.`;
   }

@@ -107,6 +107,6 @@ function bestOf(choices: readonly Choice[]): Choice | null {
 }
 
 function minBeyond(choices: readonly Choice[]): Choice[] {
-  const least = choices.reduce((sofar, { beyond }) => Math.min(sofar, beyond), Number.POSITIVE_INFINITY);
-  return choices.filter(({ beyond }) => beyond <= least + ROUNDING_TOLERANCE);
+  const min = choices.reduce((sofar, { beyond }) => Math.min(sofar, beyond), Number.POSITIVE_INFINITY);
+  return choices.filter(({ beyond }) => beyond <= min + ROUNDING_TOLERANCE);
 }

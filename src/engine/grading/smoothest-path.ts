@@ -23,7 +23,7 @@ export function smoothestPath(paths: LayeredPaths<Choice>): Choice[] | null {
   const restOf = memoisedTail(paths);
   let best: Tail | null = null;
   for (const start of paths.starts) {
-    const rest = restOf({ layer: 0, before: -1, at: start });
+    const rest = restOf({ layer: 0, before: -1, index: start });
     if (rest && (best === null || isLess(rest, best))) best = rest;
   }
   const path: Choice[] = [];
@@ -42,15 +42,15 @@ function tripleCount({ layers, next }: LayeredPaths<Choice>): number {
 /** A function of where a path stands and where it comes from: what is still to come depends on both, and is tried once. */
 function memoisedTail({ layers, next }: LayeredPaths<Choice>) {
   const known = layers.map(() => new Map<number, Tail>());
-  const restOf = ({ layer, before, at }: { layer: number; before: number; at: number }): Tail | null => {
-    const key = before * (layers[layer]?.length ?? 0) + at;
-    const choice = layers[layer]?.[at];
+  const restOf = ({ layer, before, index }: { layer: number; before: number; index: number }): Tail | null => {
+    const key = before * (layers[layer]?.length ?? 0) + index;
+    const choice = layers[layer]?.[index];
     if (choice === undefined) return null;
     const cached = known[layer]?.get(key);
     if (cached !== undefined) return cached;
     let best: Tail = { choice, then: null, unevenness: 0, sum: choice.sum };
-    for (const to of next[layer]?.[at] ?? []) {
-      const then = restOf({ layer: layer + 1, before: at, at: to });
+    for (const to of next[layer]?.[index] ?? []) {
+      const then = restOf({ layer: layer + 1, before: index, index: to });
       if (then === null) continue;
       const unevenness = then.unevenness + secondDifference(layers[layer - 1]?.[before], choice, then.choice);
       const rest = { choice, then, unevenness, sum: then.sum + choice.sum };
@@ -70,7 +70,7 @@ function isLess(one: Tail, other: Tail): boolean {
 function secondDifference(first: Choice | undefined, { numbers }: Choice, third: Choice): number {
   if (first === undefined) return 0;
   return numbers.reduce(
-    (sum, number, at) => sum + Math.abs((third.numbers[at] ?? 0) - 2 * number + (first.numbers[at] ?? 0)),
+    (sum, number, index) => sum + Math.abs((third.numbers[index] ?? 0) - 2 * number + (first.numbers[index] ?? 0)),
     0,
   );
 }

@@ -52,13 +52,13 @@ function pairsOf(layers: readonly (readonly Choice[])[]): number {
 
 /** Each choice leads to those of the next size in which no count shrinks that may not. */
 function feasiblePaths(layers: readonly (readonly Choice[])[], counts: readonly Count[]): LayeredPaths<Choice> {
-  const growing = counts.flatMap(({ mayShrink = false }, at) => (mayShrink ? [] : [at]));
+  const growing = counts.flatMap(({ mayShrink = false }, index) => (mayShrink ? [] : [index]));
   const leads = ({ numbers }: Choice, onward: Choice) =>
-    growing.every((at) => (onward.numbers[at] ?? 0) >= (numbers[at] ?? 0));
+    growing.every((index) => (onward.numbers[index] ?? 0) >= (numbers[index] ?? 0));
   const next = layers.map((choices, layer) =>
     choices.map((choice) => (layers[layer + 1] ?? []).flatMap((onward, to) => (leads(choice, onward) ? [to] : []))),
   );
-  return { layers, starts: layers[0]?.map((_, at) => at) ?? [], next };
+  return { layers, starts: layers[0]?.map((_, index) => index) ?? [], next };
 }
 
 /** Of paths of least deviation the nearest, evenest and least; null where it breaks a rule after all. */
@@ -70,8 +70,8 @@ function smoothest(request: GroupRequest, paths: LayeredPaths<Choice>): Grading 
   const variables = countVariables(pattern, counts);
   const values = new Array<number>(variables.total).fill(0);
   for (const [size, { numbers }] of path.entries()) {
-    for (const [at, { id, repeat }] of counts.entries()) {
-      const number = numbers[at] ?? Number.NaN;
+    for (const [index, { id, repeat }] of counts.entries()) {
+      const number = numbers[index] ?? Number.NaN;
       values[variables.numberOf(id, size)] = number;
       if (repeat) values[variables.repeatsOf(id, size)] = (number - repeat.plus) / repeat.of;
     }

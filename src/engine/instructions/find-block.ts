@@ -38,7 +38,7 @@ function wordPairs(words: string): ReadonlySet<string> {
     .replace(/\d+(?:[.,]\d+)?/g, " 0 ")
     .match(/[\p{L}0]+/gu);
   const list = ["", ...(plain ?? []), ""];
-  return new Set(list.slice(1).map((word, at) => `${list[at] ?? ""} ${word}`));
+  return new Set(list.slice(1).map((word, index) => `${list[index] ?? ""} ${word}`));
 }
 
 /** Share of pairs that two texts have in common, 0–1 (Dice 1945). */

@@ -36,20 +36,21 @@ const MIN_UNSURE = 3;
  * or in several brackets, with decimals, fractions and units, a dash or 0 where a size has none.
  *
  * @param sizeCount how many sizes the pattern has.
- * @param at which of them is hers, from 0.
+ * @param index which of them is hers, from 0.
  * @returns segments whose texts, and in lists whose parts' texts, put together are the text. A list of as many numbers as
  *   there are sizes is `sizes`; one of another count is `unsure`, for it may mean something else.
  * @throws {RangeError} where there is no such size.
  */
-export function markSizeNumbers(text: string, sizeCount: number, at: number): Segment[] {
-  if (!Number.isInteger(at) || at < 0 || at >= sizeCount) throw new RangeError(`no size ${at} of ${sizeCount}`);
+export function markSizeNumbers(text: string, sizeCount: number, index: number): Segment[] {
+  if (!Number.isInteger(index) || index < 0 || index >= sizeCount)
+    throw new RangeError(`no size ${index} of ${sizeCount}`);
   const segments: Segment[] = [];
   let done = 0;
   const add = (segment: Segment) => {
     if (segment.text !== "") segments.push(segment);
   };
   for (const match of text.matchAll(LIST)) {
-    const found = sizeCount < 2 ? undefined : listIn(match[0], { sizeCount, at });
+    const found = sizeCount < 2 ? undefined : listIn(match[0], { sizeCount, index });
     if (found === undefined) continue;
     add({ kind: "text", text: text.slice(done, match.index) });
     add(found);
@@ -61,11 +62,11 @@ export function markSizeNumbers(text: string, sizeCount: number, at: number): Se
 
 interface SizePosition {
   readonly sizeCount: number;
-  readonly at: number;
+  readonly index: number;
 }
 
 /** The list that a text begins with: with as many of its brackets as hold numbers, or with those that make it fit. */
-function listIn(text: string, { sizeCount, at }: SizePosition): Exclude<Segment, { kind: "text" }> | undefined {
+function listIn(text: string, { sizeCount, index }: SizePosition): Exclude<Segment, { kind: "text" }> | undefined {
   const ends = [...text.matchAll(GROUP)].map((group) => group.index + group[0].length).toReversed();
   let unsure: Extract<Segment, { kind: "unsure" }> | undefined;
   for (const end of ends) {
@@ -73,7 +74,7 @@ function listIn(text: string, { sizeCount, at }: SizePosition): Exclude<Segment,
     for (const separator of SEPARATORS) {
       const parts = partsOf(list, separator);
       const items = parts?.filter(({ size }) => size !== null) ?? [];
-      const own = items[at]?.text;
+      const own = items[index]?.text;
       if (parts && items.length === sizeCount && own !== undefined)
         return { kind: "sizes", text: list, parts, own, isNone: /^(?:[-–—]|0)$/.test(own) };
       if (items.length >= MIN_UNSURE) unsure ??= { kind: "unsure", text: list, numbers: items.length };

@@ -19,6 +19,6 @@ export function placeOf(text: string, block: number): Place {
 /** FNV-1a over UTF-16 code units, 32 bits in hexadecimal: it tells texts apart and guards nothing. */
 function hashOf(words: string): string {
   let hash = 0x811c9dc5;
-  for (let at = 0; at < words.length; at += 1) hash = Math.imul(hash ^ words.charCodeAt(at), 0x01000193);
+  for (let index = 0; index < words.length; index += 1) hash = Math.imul(hash ^ words.charCodeAt(index), 0x01000193);
   return (hash >>> 0).toString(16).padStart(8, "0");
 }

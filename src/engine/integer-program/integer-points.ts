@@ -103,12 +103,12 @@ function pointsInBox({
     const left = rangeOfStep(step, before);
     for (let number = left.min; number <= left.max; number += 1) {
       point[step.variable] = number;
-      for (const [at, { index, weight }] of step.rows.entries())
-        partialSums[index] = (before[at] ?? 0) + weight * number;
+      for (const [position, { index, weight }] of step.rows.entries())
+        partialSums[index] = (before[position] ?? 0) + weight * number;
       tried += 1;
       if (tried > TRIALS_PER_POINT * maxPoints || !tryFrom(depth + 1)) return false;
     }
-    for (const [at, { index }] of step.rows.entries()) partialSums[index] = before[at] ?? 0;
+    for (const [position, { index }] of step.rows.entries()) partialSums[index] = before[position] ?? 0;
     return true;
   };
   return tryFrom(0) ? points : null;
@@ -116,8 +116,8 @@ function pointsInBox({
 
 function rangeOfStep({ rows, ...bounds }: Step, made: readonly number[]): Range {
   let { min, max } = bounds;
-  for (const [at, { weight, later, ...row }] of rows.entries()) {
-    const done = made[at] ?? 0;
+  for (const [index, { weight, later, ...row }] of rows.entries()) {
+    const done = made[index] ?? 0;
     const left = rangeLeft(row, weight, { min: done + later.min, max: done + later.max });
     min = Math.max(min, left.min);
     max = Math.min(max, left.max);

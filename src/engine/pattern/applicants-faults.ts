@@ -34,7 +34,7 @@ function checkApplicants(check: ReferenceChecker, document: ApplicantsDocument):
   document.applicants.forEach((applicant, index) => {
     const path = ["applicants", index];
     for (const list of ["accepts", "prefers"] as const) {
-      applicant[list]?.forEach((size, at) => check.exists([...path, list, at], size, sizes, "size"));
+      applicant[list]?.forEach((size, index) => check.exists([...path, list, index], size, sizes, "size"));
     }
     for (const id of document.fitBy) {
       if (ownValue(applicant.body, id) === undefined)

@@ -29,7 +29,7 @@ export function callFrameFaults(call: CallDocument): Fault[] {
 export function testersFaults({ pattern, testers }: CallDocument, { from, to }: { from: number; to: number }): Fault[] {
   const check = new ReferenceChecker();
   const known = testerReferences(pattern);
-  testers.slice(from, to).forEach((tester, at) => checkTester(check, tester, known, ["testers", from + at]));
+  testers.slice(from, to).forEach((tester, index) => checkTester(check, tester, known, ["testers", from + index]));
   return check.faults;
 }
 

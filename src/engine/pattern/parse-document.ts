@@ -53,11 +53,11 @@ export function* parseCallInSteps(value: unknown): Generator<undefined, Parsed<C
 function* readTesters(listed: readonly unknown[]): Generator<undefined, { testers: Tester[]; faults: Fault[] }> {
   const testers: Tester[] = [];
   const faults: Fault[] = [];
-  for (const [at, value] of listed.entries()) {
-    const tester = parseTester(value, at);
+  for (const [index, value] of listed.entries()) {
+    const tester = parseTester(value, index);
     if (tester.ok) testers.push(tester.document);
     else faults.push(...tester.faults);
-    if (at % TESTERS_PER_STEP === 0) yield;
+    if (index % TESTERS_PER_STEP === 0) yield;
   }
   return { testers, faults };
 }
@@ -68,8 +68,8 @@ function* namesAndRanges(call: CallDocument): Generator<undefined, Fault[]> {
   for (let from = 0; from < call.testers.length; from += TESTERS_PER_STEP) {
     const to = from + TESTERS_PER_STEP;
     names.push(...testersFaults(call, { from, to }));
-    for (const [at, tester] of call.testers.slice(from, to).entries())
-      ranges.push(...testerRangeFaults(tester, { above: ["testers", from + at] }));
+    for (const [index, tester] of call.testers.slice(from, to).entries())
+      ranges.push(...testerRangeFaults(tester, { above: ["testers", from + index] }));
     yield;
   }
   return [...names, ...ranges];
@@ -80,8 +80,8 @@ function listedTesters(value: unknown): readonly unknown[] | null {
   return Array.isArray(value.testers) ? value.testers : null;
 }
 
-function parseTester(value: unknown, at: number): Parsed<Tester> {
-  const above = ["testers", at];
+function parseTester(value: unknown, index: number): Parsed<Tester> {
+  const above = ["testers", index];
   const unsafe = unsafeValue(value, above);
   if (unsafe) return { ok: false, faults: [unsafe] };
   const parsed = testerSchema.safeParse(value);
@@ -103,7 +103,7 @@ export function parseApplicants(value: unknown): Parsed<ApplicantsDocument> {
   return parseWith(applicantsSchema, value, (document) => [
     ...applicantsFaults(document),
     ...patternRangeFaults(document.pattern, { above: ["pattern"] }),
-    ...document.applicants.flatMap(({ body }, at) => bodyRangeFaults(body, { above: ["applicants", at] })),
+    ...document.applicants.flatMap(({ body }, index) => bodyRangeFaults(body, { above: ["applicants", index] })),
   ]);
 }
 

@@ -77,7 +77,9 @@ function checkCounts(
   pattern.ties.forEach((tie, index) => {
     const path = [...above, "ties", index];
     check.exists([...path, "count"], tie.count, known.counts, "count");
-    tie.equals.forEach((part, at) => check.exists([...path, "equals", at, "count"], part.count, known.counts, "count"));
+    tie.equals.forEach((part, index) =>
+      check.exists([...path, "equals", index, "count"], part.count, known.counts, "count"),
+    );
   });
 }
 

@@ -13,16 +13,16 @@ interface Place {
 /** Numbers of a pattern that cannot be right. @param pattern a document that has the schema's shape. */
 export function patternRangeFaults(pattern: PatternDocument, { above = [], unit }: Place = {}): Fault[] {
   const check = new RangeChecker(above, unit);
-  pattern.fabrics.forEach((fabric, at) => checkFabric(check, fabric, ["fabrics", at]));
-  pattern.sizes.forEach(({ body }, at) => check.each(["sizes", at, "body"], body, PLAUSIBLE.bodyCm));
-  pattern.counts.forEach(({ locked }, at) => check.each(["counts", at, "locked"], locked, PLAUSIBLE.count));
-  pattern.lengths?.forEach(({ cm }, at) => check.each(["lengths", at, "cm"], cm, PLAUSIBLE.workedCm));
-  pattern.allowances.forEach(({ cm }, at) => check.each(["allowances", at, "cm"], cm, PLAUSIBLE.addedCm));
-  pattern.measurements.forEach((measurement, at) => checkMeasurement(check, measurement, ["measurements", at]));
-  pattern.yarns.forEach(({ metresPerBall, gramsPerBall }, at) => {
-    check.one(["yarns", at, "metresPerBall"], metresPerBall, PLAUSIBLE.ballMetres);
-    check.one(["yarns", at, "gramsPerBall"], gramsPerBall, PLAUSIBLE.grams);
-    check.one(["yarns", at, "metresPerBall"], metresPerBall / (gramsPerBall / 100), PLAUSIBLE.metresPer100g);
+  pattern.fabrics.forEach((fabric, index) => checkFabric(check, fabric, ["fabrics", index]));
+  pattern.sizes.forEach(({ body }, index) => check.each(["sizes", index, "body"], body, PLAUSIBLE.bodyCm));
+  pattern.counts.forEach(({ locked }, index) => check.each(["counts", index, "locked"], locked, PLAUSIBLE.count));
+  pattern.lengths?.forEach(({ cm }, index) => check.each(["lengths", index, "cm"], cm, PLAUSIBLE.workedCm));
+  pattern.allowances.forEach(({ cm }, index) => check.each(["allowances", index, "cm"], cm, PLAUSIBLE.addedCm));
+  pattern.measurements.forEach((measurement, index) => checkMeasurement(check, measurement, ["measurements", index]));
+  pattern.yarns.forEach(({ metresPerBall, gramsPerBall }, index) => {
+    check.one(["yarns", index, "metresPerBall"], metresPerBall, PLAUSIBLE.ballMetres);
+    check.one(["yarns", index, "gramsPerBall"], gramsPerBall, PLAUSIBLE.grams);
+    check.one(["yarns", index, "metresPerBall"], metresPerBall / (gramsPerBall / 100), PLAUSIBLE.metresPer100g);
   });
   for (const [count, sizes] of Object.entries(pattern.grading ?? {}))
     check.each(["grading", count], sizes, PLAUSIBLE.count);
@@ -40,13 +40,13 @@ export function bodyRangeFaults(body: Readonly<Record<string, number>> | undefin
 export function testerRangeFaults(tester: Omit<Tester, "id">, { above = [], unit }: Place = {}): Fault[] {
   const check = new RangeChecker(above, unit);
   check.faults.push(...bodyRangeFaults(tester.body, { above, unit }));
-  tester.swatches.forEach((swatch, at) => checkSwatch(check, swatch, ["swatches", at]));
+  tester.swatches.forEach((swatch, index) => checkSwatch(check, swatch, ["swatches", index]));
   check.each(["worked"], tester.worked, PLAUSIBLE.count);
   check.each(["workedLengths"], tester.workedLengths, PLAUSIBLE.workedCm);
-  tester.readings.forEach(({ cm }, at) => check.one(["readings", at, "cm"], cm, PLAUSIBLE.finishedCm));
-  tester.yarn.forEach(({ grams, metresPer100g }, at) => {
-    check.one(["yarn", at, "grams"], grams, PLAUSIBLE.grams);
-    check.one(["yarn", at, "metresPer100g"], metresPer100g, PLAUSIBLE.metresPer100g);
+  tester.readings.forEach(({ cm }, index) => check.one(["readings", index, "cm"], cm, PLAUSIBLE.finishedCm));
+  tester.yarn.forEach(({ grams, metresPer100g }, index) => {
+    check.one(["yarn", index, "grams"], grams, PLAUSIBLE.grams);
+    check.one(["yarn", index, "metresPer100g"], metresPer100g, PLAUSIBLE.metresPer100g);
   });
   if (tester.hours !== undefined) check.one(["hours"], tester.hours, PLAUSIBLE.hours);
   return check.faults;
@@ -96,7 +96,7 @@ function checkFabric(check: RangeChecker, fabric: Fabric, path: readonly PathPar
 function checkMeasurement(check: RangeChecker, measurement: Measurement, path: readonly PathPart[]): void {
   const { toleranceCm, terms, target } = measurement;
   check.one([...path, "toleranceCm"], toleranceCm, PLAUSIBLE.toleranceCm);
-  terms.forEach((term, at) => checkTerm(check, term, [...path, "terms", at]));
+  terms.forEach((term, index) => checkTerm(check, term, [...path, "terms", index]));
   if (target === undefined) return;
   if ("cm" in target) return check.each([...path, "target", "cm"], target.cm, PLAUSIBLE.finishedCm);
   check.each([...path, "target", "easeCm"], target.easeCm, PLAUSIBLE.addedCm);
@@ -107,8 +107,8 @@ function checkTerm(check: RangeChecker, term: Term, path: readonly PathPart[]): 
   check.one([...path, "times"], term.times, PLAUSIBLE.times);
   if (!("diagonal" in term)) return;
   for (const way of ["across", "along"] as const)
-    term.diagonal[way].forEach((side, at) =>
-      check.one([...path, "diagonal", way, at, "times"], side.times, PLAUSIBLE.times),
+    term.diagonal[way].forEach((side, index) =>
+      check.one([...path, "diagonal", way, index, "times"], side.times, PLAUSIBLE.times),
     );
 }
 

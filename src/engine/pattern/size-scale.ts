@@ -12,6 +12,6 @@ export function sizeScale({ sizes, sizeBy }: PatternDocument): ReadonlyMap<strin
   const smallest = Math.min(...bodies);
   const range = Math.max(...bodies) - smallest;
   return new Map(
-    sizes.map(({ id }, at) => [id, range === 0 ? 0 : (2 * ((bodies[at] ?? smallest) - smallest)) / range - 1]),
+    sizes.map(({ id }, index) => [id, range === 0 ? 0 : (2 * ((bodies[index] ?? smallest) - smallest)) / range - 1]),
   );
 }

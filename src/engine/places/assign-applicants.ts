@@ -44,7 +44,7 @@ function misfitTable({ sizes, applicants }: { sizes: readonly SizeCapacity[] } &
 }
 
 function inUnits(misfits: Float64Array): Float64Array {
-  const largest = misfits.reduce((most, misfit) => (Number.isFinite(misfit) ? Math.max(most, misfit) : most), 1);
+  const largest = misfits.reduce((max, misfit) => (Number.isFinite(misfit) ? Math.max(max, misfit) : max), 1);
   const unit = 2 ** Math.min(UNIT_EXPONENT, MAX_COST_EXPONENT - Math.ceil(Math.log2(largest)));
   return misfits.map((misfit) => Math.round(misfit * unit));
 }

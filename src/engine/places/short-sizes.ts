@@ -47,13 +47,13 @@ function nearestApplicants(board: Assignment, sizeIndex: number): NearestApplica
 }
 
 function standsIn({ sizes, applicants, sizeIndices, assigned }: Assignment, index: number): WouldTake["standsIn"] {
-  const at = sizeIndices[index] ?? -1;
-  const size = sizes[at];
+  const position = sizeIndices[index] ?? -1;
+  const size = sizes[position];
   if (size === undefined) return null;
   return {
     size: size.size,
     isLocked: applicants[index]?.locked !== undefined,
-    wouldBeShort: (assigned[at] ?? 0) <= size.min,
+    wouldBeShort: (assigned[position] ?? 0) <= size.min,
   };
 }
 

@@ -53,11 +53,8 @@ export function entryAt<Value extends string | number>(
 }
 
 /** @returns what keeps a text from being stored, undefined where nothing does. */
-export function storableFault(
-  text: string,
-  most: number,
-): { readonly ok: false; readonly message: string } | undefined {
-  if (text.length > most) return { ok: false, message: `This is longer than ${most} characters. Write it shorter.` };
+export function storableFault(text: string, max: number): { readonly ok: false; readonly message: string } | undefined {
+  if (text.length > max) return { ok: false, message: `This is longer than ${max} characters. Write it shorter.` };
   if (text.isWellFormed() && !text.includes("\u0000")) return undefined;
   return { ok: false, message: "This holds a character that cannot be stored. Write it once more." };
 }

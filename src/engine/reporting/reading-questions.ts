@@ -23,10 +23,12 @@ export function readingQuestions(read: ReadReport, context: ReportContext): Read
   const index = indexPattern(context.pattern);
   const tester = answeredTester(read);
   const suspects = swatchOutliers(index.fabrics, tester);
-  const aside = new Set(suspects.filter(({ suspect }) => suspect.setAside).map(({ at }) => at));
+  const aside = new Set(suspects.filter(({ suspect }) => suspect.setAside).map(({ index }) => index));
   const settled: Tester = {
     ...tester,
-    swatches: tester.swatches.map((swatch, at) => (aside.has(at) ? { ...swatch, decision: "set-aside" } : swatch)),
+    swatches: tester.swatches.map((swatch, index) =>
+      aside.has(index) ? { ...swatch, decision: "set-aside" } : swatch,
+    ),
   };
   return [
     ...swatchQuestions(read, { suspects, context }),
@@ -38,7 +40,9 @@ export function readingQuestions(read: ReadReport, context: ReportContext): Read
 /** Her report as a tester whose answers are decisions. */
 function answeredTester({ report, typed }: ReadReport): Tester {
   const answered = <Item extends object>(part: "swatches" | "yarn", items: readonly Item[]) =>
-    items.map((item, at) => (ownValue(typed, `${part}[${at}].kept`) ? { ...item, decision: "keep" as const } : item));
+    items.map((item, index) =>
+      ownValue(typed, `${part}[${index}].kept`) ? { ...item, decision: "keep" as const } : item,
+    );
   return {
     ...report,
     id: "she",
@@ -55,14 +59,16 @@ interface QuestionContext {
 }
 
 function readingMessages(read: ReadReport, { index, tester, context }: QuestionContext): ReadingQuestion[] {
-  const expected = new Map(scoredReadings(index, tester).map(({ at, expectation }) => [at, expectation.cm]));
+  const expected = new Map(
+    scoredReadings(index, tester).map(({ index: position, expectation }) => [position, expectation.cm]),
+  );
   const suspects = readingOutliers(index, tester, new Map());
   const neighbour = suspects.length > 0 ? undefined : neighbourSizeOutlier(index, tester);
-  const at = tester.readings.findIndex(
+  const neighbourReading = tester.readings.findIndex(
     ({ measurement, cm }) => measurement === neighbour?.id && cm === neighbour.value,
   );
-  const all = neighbour ? [...suspects, { at, suspect: neighbour }] : suspects;
-  return all.flatMap(({ at: position, suspect }) => {
+  const all = neighbour ? [...suspects, { index: neighbourReading, suspect: neighbour }] : suspects;
+  return all.flatMap(({ index: position, suspect }) => {
     const expectedCm = expected.get(position);
     const key = read.keys.readings[position];
     const isKept = ownValue(read.typed, `readings[${position}].kept`) !== undefined;

@@ -132,7 +132,7 @@ function measurementEffects(
  * @returns its place among the outlooks, the earlier of equals; null where there is none.
  */
 export function bestTry(outlooks: readonly Pick<SwatchOutlook, "worst">[]): number | null {
-  const least = Math.min(...outlooks.map(({ worst }) => worst));
-  const at = outlooks.findIndex(({ worst }) => worst === least);
-  return at === -1 ? null : at;
+  const min = Math.min(...outlooks.map(({ worst }) => worst));
+  const index = outlooks.findIndex(({ worst }) => worst === min);
+  return index === -1 ? null : index;
 }

@@ -13,14 +13,14 @@ interface SwatchContext {
 
 /** Questions about swatches far from the stated gauge, and about 10 cm typed by those who work in inches. */
 export function swatchQuestions(read: ReadReport, { suspects, context }: SwatchContext): ReadingQuestion[] {
-  return read.report.swatches.flatMap((swatch, at) => {
-    const key = read.keys.swatches[at];
-    if (key === undefined || ownValue(read.typed, `swatches[${at}].kept`) !== undefined) return [];
+  return read.report.swatches.flatMap((swatch, index) => {
+    const key = read.keys.swatches[index];
+    if (key === undefined || ownValue(read.typed, `swatches[${index}].kept`) !== undefined) return [];
     const ask = (part: SwatchPart, slip: ReadingQuestion["slip"], message: string): ReadingQuestion[] => [
       { field: fieldOf.swatch(key, part), keptField: fieldOf.swatch(key, "kept"), slip, message },
     ];
     const fabric = context.pattern.fabrics.find(({ id }) => id === swatch.fabric);
-    const suspect = suspects.find((found) => found.at === at)?.suspect;
+    const suspect = suspects.find((found) => found.index === index)?.suspect;
     if (suspect && fabric) {
       const part = suspect.slip === null ? furthestPart(swatch, fabric) : PART_OF_ERROR[suspect.slip];
       return ask(part ?? "stitches", suspect.slip, swatchMessage(suspect.slip, statedText(swatch, fabric)));

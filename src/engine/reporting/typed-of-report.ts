@@ -30,7 +30,7 @@ export function typedOfReport(
       ...swatchFields(sent),
       ...countFields(sent),
       ...readingFields(sent),
-      ...report.yarn.flatMap((_used, at) => yarnFields(sent, at)),
+      ...report.yarn.flatMap((_used, index) => yarnFields(sent, index)),
       ...fitFields(sent),
     ].filter(([, text]) => text !== ""),
   );
@@ -91,17 +91,17 @@ function countFields({ report, kept, context }: Sent): NamedText[] {
 
 function readingFields({ report, kept, context }: Sent): NamedText[] {
   const changed = (report.changed ?? []).map((id): NamedText => [fieldOf.changed(id), "yes"]);
-  const readings = report.readings.flatMap(({ measurement, cm, state, way }, at): NamedText[] => {
-    const before = report.readings.slice(0, at).filter((other) => other.measurement === measurement).length;
+  const readings = report.readings.flatMap(({ measurement, cm, state, way }, index): NamedText[] => {
+    const before = report.readings.slice(0, index).filter((other) => other.measurement === measurement).length;
     const field = (part: "value" | "way" | "state" | "kept") => fieldOf.reading(measurement, keyAt(before), part);
-    const text = ownValue(kept, `readings[${at}].cm`);
+    const text = ownValue(kept, `readings[${index}].cm`);
     const width = text?.endsWith(LAID_FLAT) ? text.slice(0, -LAID_FLAT.length) : undefined;
     const isFlat = width !== undefined && way === "flat doubled" && readsAs(width, cm / 2, context.unit);
     return [
       [field("value"), isFlat ? withoutUnit(width, context.unit) : lengthText(text, cm, context.unit)],
       [field("way"), isFlat ? "flat" : (way ?? "")],
       [field("state"), state ?? ""],
-      [field("kept"), ownValue(kept, `readings[${at}].kept`) ?? ""],
+      [field("kept"), ownValue(kept, `readings[${index}].kept`) ?? ""],
     ];
   });
   return [...changed, ...readings];
@@ -111,14 +111,14 @@ const YARN_TEXTS: readonly YarnPart[] = ["how", "before", "after", "balls", "gra
 const YARN_ANSWERS: readonly YarnPart[] = ["swatchInWeight", "tailsInWeight", "seamsInWeight", "kept"];
 
 /** As it was typed where that still comes to the same; else what was used against nothing left, by a ball of 100 g. */
-function yarnFields({ report, kept, context }: Sent, at: number): NamedText[] {
-  const used = report.yarn[at];
+function yarnFields({ report, kept, context }: Sent, index: number): NamedText[] {
+  const used = report.yarn[index];
   if (used === undefined) return [];
   const fields = (parts: readonly YarnPart[], textOf: (part: YarnPart) => string | undefined) =>
     [["yarn", used.yarn] as const, ...parts.map((part) => [part, textOf(part) ?? ""] as const)].map(
-      ([part, text]): NamedText => [fieldOf.yarn(keyAt(at), part), text],
+      ([part, text]): NamedText => [fieldOf.yarn(keyAt(index), part), text],
     );
-  const keptText = (part: YarnPart) => ownValue(kept, `yarn[${at}].${part}`);
+  const keptText = (part: YarnPart) => ownValue(kept, `yarn[${index}].${part}`);
   const asTyped = fields([...YARN_TEXTS, ...YARN_ANSWERS], keptText);
   const [read] = readTypedYarn(newForm(Object.fromEntries(asTyped), context)).yarn;
   if (read?.grams === used.grams && read.metresPer100g === used.metresPer100g) return asTyped;
@@ -131,7 +131,7 @@ function yarnFields({ report, kept, context }: Sent, at: number): NamedText[] {
   };
   return [
     ...fields(YARN_TEXTS, (part) => plain[part]),
-    ...YARN_ANSWERS.map((part): NamedText => [fieldOf.yarn(keyAt(at), part), keptText(part) ?? ""]),
+    ...YARN_ANSWERS.map((part): NamedText => [fieldOf.yarn(keyAt(index), part), keptText(part) ?? ""]),
   ];
 }
 

@@ -10,8 +10,8 @@ import { GRAMS_PER_OUNCE } from "./yarn-text";
  * Yarn in a stitch ÷ √(width × height of the stitch): outside the wide shares we ask, within the usual ones a slip's mending
  * must come to lie. Plain knit has about 4.4–4.8 (Munden 1959, from memory); crochet takes more (common practice, no source).
  */
-const PLAUSIBLE_RATIO = { least: 2, most: 20 };
-const TYPICAL_RATIO = { least: 3, most: 12 };
+const PLAUSIBLE_RATIO = { min: 2, max: 20 };
+const TYPICAL_RATIO = { min: 3, max: 12 };
 
 /** Questions about yarn of which a garment of that many stitches cannot be made, one a yarn. */
 export function yarnQuestions(
@@ -19,8 +19,8 @@ export function yarnQuestions(
   { index, tester }: { readonly index: PatternIndex; readonly tester: Tester },
 ): ReadingQuestion[] {
   return yarnUses(index, tester).flatMap(({ yarn, metres, fabrics }) => {
-    const at = read.report.yarn.findIndex((used) => used.yarn === yarn);
-    const key = read.keys.yarn[at];
+    const index = read.report.yarn.findIndex((used) => used.yarn === yarn);
+    const key = read.keys.yarn[index];
     const ratio = metres / totalSizeM(fabrics);
     const isKept = read.report.yarn.some(
       (used, each) => used.yarn === yarn && ownValue(read.typed, `yarn[${each}].kept`),
@@ -28,7 +28,7 @@ export function yarnQuestions(
     if (key === undefined || isKept || !Number.isFinite(ratio) || isWithin(ratio, PLAUSIBLE_RATIO)) return [];
     const isOunces = isWithin(ratio * GRAMS_PER_OUNCE, TYPICAL_RATIO);
     const isDecimal = isWithin(ratio * 10, TYPICAL_RATIO) || isWithin(ratio / 10, TYPICAL_RATIO);
-    const part = ownValue(read.typed, `yarn[${at}].how`) === "balls" ? "balls" : "before";
+    const part = ownValue(read.typed, `yarn[${index}].how`) === "balls" ? "balls" : "before";
     return [
       {
         field: fieldOf.yarn(key, part),
@@ -40,15 +40,15 @@ export function yarnQuestions(
   });
 }
 
-function isWithin(value: number, { least, most }: { readonly least: number; readonly most: number }): boolean {
-  return value >= least && value <= most;
+function isWithin(value: number, { min, max }: { readonly min: number; readonly max: number }): boolean {
+  return value >= min && value <= max;
 }
 
 function yarnMessage(
   ratio: number,
   { isOunces, isDecimal }: { readonly isOunces: boolean; readonly isDecimal: boolean },
 ): string {
-  const amount = ratio < PLAUSIBLE_RATIO.least ? "very little" : "very much";
+  const amount = ratio < PLAUSIBLE_RATIO.min ? "very little" : "very much";
   const said = `That is ${amount} yarn for this many stitches.`;
   if (isOunces) return `${said} Is the weight in ounces? Then write “oz” behind it.`;
   if (isDecimal) return `${said} Is the decimal point in the right place?`;

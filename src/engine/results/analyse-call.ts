@@ -33,14 +33,14 @@ function resultsOf({ usable: call, predictions, leftOut }: UsableCall): CallResu
   const { testers: compared, consistency } = compareTesters(call.pattern, output.testers, counted);
   const suspects = groupBy(output.suspects, ({ tester }) => tester);
   const stepsOf = stepsByTester(call, output);
-  const testers = call.testers.flatMap((reported, at): TesterResults[] => {
-    const [finding, of, ofScreened] = [output.testers[at], compared[at], screened.call.testers[at]];
+  const testers = call.testers.flatMap((reported, index): TesterResults[] => {
+    const [finding, of, ofScreened] = [output.testers[index], compared[index], screened.call.testers[index]];
     const prediction = predictions.get(reported.id)?.prediction;
     if (finding === undefined || of === undefined || ofScreened === undefined || prediction === undefined) return [];
     return [
       testerResults({
         ...{ pattern: call.pattern, reported, screened: ofScreened, prediction, finding, comparisons: of.comparisons },
-        ...{ steps: stepsOf[at] ?? [], suspects: suspects.get(reported.id) ?? [] },
+        ...{ steps: stepsOf[index] ?? [], suspects: suspects.get(reported.id) ?? [] },
       }),
     ];
   });

@@ -30,8 +30,8 @@ export function compareTesters(
   findings: readonly TesterFinding[],
   counted: readonly CountedReading[],
 ): { readonly testers: readonly ComparedTester[]; readonly consistency: Consistency } {
-  const compared = measurements.map((_, at) => countOf(findings, at, "h"));
-  const repeated = measurements.map((_, at) => countOf(findings, at, "k"));
+  const compared = measurements.map((_, index) => countOf(findings, index, "h"));
+  const repeated = measurements.map((_, index) => countOf(findings, index, "k"));
   // h is null below three testers, and its limits mean nothing there.
   const hLimits = compared.map((testers) => (testers === 0 ? null : limitsOfH(testers)));
   const repeats = new Map(
@@ -39,22 +39,23 @@ export function compareTesters(
   );
   const testers = findings.map(({ tester, measurements: found }) => ({
     tester,
-    comparisons: measurements.map(({ id }, at): ComparedMeasurement => {
-      const [h, k] = [found[at]?.h ?? null, found[at]?.k ?? null];
-      const limitOfK = (chance: number) => mandelKLimit(repeated[at] ?? 0, repeats.get(keyOf(tester, id)) ?? 0, chance);
+    comparisons: measurements.map(({ id }, index): ComparedMeasurement => {
+      const [h, k] = [found[index]?.h ?? null, found[index]?.k ?? null];
+      const limitOfK = (chance: number) =>
+        mandelKLimit(repeated[index] ?? 0, repeats.get(keyOf(tester, id)) ?? 0, chance);
       return {
         h,
-        standing: standingOf(h === null ? 0 : Math.abs(h), hLimits[at] ?? null),
+        standing: standingOf(h === null ? 0 : Math.abs(h), hLimits[index] ?? null),
         k,
         scatter: k === null ? "usual" : standingOf(k, { unusual: limitOfK(UNUSUAL), rare: limitOfK(RARE) }),
       };
     }),
   }));
-  const most = Math.max(0, ...compared);
+  const max = Math.max(0, ...compared);
   return {
     testers,
     consistency: {
-      limits: most === 0 ? null : { testers: most, ...limitsOfH(most) },
+      limits: max === 0 ? null : { testers: max, ...limitsOfH(max) },
       furthest: testers.reduce(
         (far, { comparisons }) => comparisons.reduce((farthest, { h }) => Math.max(farthest, Math.abs(h ?? 0)), far),
         0,
@@ -84,8 +85,8 @@ function standsOut({ comparisons }: ComparedTester): boolean {
   );
 }
 
-function countOf(findings: readonly TesterFinding[], at: number, key: "h" | "k"): number {
-  return findings.filter(({ measurements }) => (measurements[at]?.[key] ?? null) !== null).length;
+function countOf(findings: readonly TesterFinding[], index: number, key: "h" | "k"): number {
+  return findings.filter(({ measurements }) => (measurements[index]?.[key] ?? null) !== null).length;
 }
 
 function keyOf(tester: string, measurement: string): string {

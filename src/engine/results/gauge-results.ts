@@ -57,8 +57,8 @@ function barsOf(gaugesPerCm: readonly number[], stated: number): GaugeResults["f
   const counts = Array.from({ length: 2 * reach + 1 }, () => 0);
   for (const gauge of gaugesPerCm) {
     const steps = Math.round((gauge * GAUGE_WIDTH_CM - stated) / BAR_WIDTH);
-    const at = reach + Math.min(reach, Math.max(-reach, steps));
-    counts[at] = (counts[at] ?? 0) + 1;
+    const index = reach + Math.min(reach, Math.max(-reach, steps));
+    counts[index] = (counts[index] ?? 0) + 1;
   }
   return { from: stated - (reach + 0.5) * BAR_WIDTH, width: BAR_WIDTH, counts };
 }

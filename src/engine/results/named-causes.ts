@@ -8,7 +8,7 @@ import type { NamedCause } from "./call-results-schema";
 export function namedCauses(pattern: PatternDocument, causes: readonly Cause[]): NamedCause[] {
   const inputs = causes.flatMap((cause): CauseInput[] => [cause, ...cause.rivals]);
   const sensitivities = new Map(
-    cellSensitivities(pattern, inputs).map((perUnitCm, at) => [inputs[at], perUnitCm ?? []]),
+    cellSensitivities(pattern, inputs).map((perUnitCm, index) => [inputs[index], perUnitCm ?? []]),
   );
   const solvable = (input: CauseInput) => solvableMeasurements(pattern, sensitivities.get(input) ?? []);
   return causes.map((cause) => ({
@@ -24,9 +24,9 @@ export function namedCauses(pattern: PatternDocument, causes: readonly Cause[]):
 function solvableMeasurements({ measurements }: PatternDocument, sensitivitiesCm: readonly number[]): string[] {
   return measurements
     .filter(
-      (measurement, at) =>
+      (measurement, index) =>
         solvedCounts(measurement).length > 0 &&
-        sensitivitiesCm.some((value, cell) => cell % measurements.length === at && value !== 0),
+        sensitivitiesCm.some((value, cell) => cell % measurements.length === index && value !== 0),
     )
     .map(({ id }) => id);
 }

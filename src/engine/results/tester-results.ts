@@ -58,9 +58,9 @@ function swatchResults({ pattern, screened, suspects }: AnalysedTester): TesterR
 
 function gaugeEffect({ pattern, reported, prediction }: AnalysedTester): TesterResults["offGauge"] {
   if (reported.swatches.length === 0) return null;
-  const moved = prediction.measurements.flatMap(({ measurement, workedCm, predictedCm }, at) => {
+  const moved = prediction.measurements.flatMap(({ measurement, workedCm, predictedCm }, index) => {
     const cm = predictedCm - workedCm;
-    const inTolerances = Math.abs(cm) / (pattern.measurements[at]?.toleranceCm ?? 1);
+    const inTolerances = Math.abs(cm) / (pattern.measurements[index]?.toleranceCm ?? 1);
     return inTolerances <= 1 ? [] : [{ measurement, cm, inTolerances }];
   });
   const [most] = moved.toSorted((left, right) => right.inTolerances - left.inTolerances);

@@ -31,9 +31,7 @@ function usedOf(
     .flatMap(({ yarn }) => yarn.filter(({ yarn: id, isSetAside }) => id === of.yarn && !isSetAside))
     .map(({ metres }) => metres)
     .toSorted((left, right) => left - right);
-  const [least] = used;
-  const most = used.at(-1);
-  return least === undefined || most === undefined
-    ? null
-    : { testers: used.length, leastMetres: least, mostMetres: most };
+  const [min] = used;
+  const max = used.at(-1);
+  return min === undefined || max === undefined ? null : { testers: used.length, leastMetres: min, mostMetres: max };
 }

@@ -82,7 +82,10 @@ function correctionCm(pattern: PatternDocument, { kind, size }: CauseInput, amou
   const scale = sizeScale(pattern);
   const from = pattern.sizes.findIndex(({ id }) => id === size);
   return Object.fromEntries(
-    pattern.sizes.map(({ id }, at) => [id, kind === "step" ? amount * (scale.get(id) ?? 0) : at >= from ? amount : 0]),
+    pattern.sizes.map(({ id }, index) => [
+      id,
+      kind === "step" ? amount * (scale.get(id) ?? 0) : index >= from ? amount : 0,
+    ]),
   );
 }
 

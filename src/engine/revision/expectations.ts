@@ -45,11 +45,11 @@ export function expectations({
   return call.pattern.sizes.flatMap((size, sizeAt) => {
     const old = predict({ pattern: call.pattern, size: size.id }).measurements;
     const corrected = predict({ pattern: revised, size: size.id }).measurements;
-    return call.pattern.measurements.map((measurement, at) => {
-      const cellAt = sizeAt * call.pattern.measurements.length + at;
+    return call.pattern.measurements.map((measurement, index) => {
+      const cellAt = sizeAt * call.pattern.measurements.length + index;
       return expectation({
-        was: present(old[at]),
-        becomes: present(corrected[at]),
+        was: present(old[index]),
+        becomes: present(corrected[index]),
         gap: { before: present(cells[cellAt]), after: present(after.cells[cellAt]) },
       });
     });

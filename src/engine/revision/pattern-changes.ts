@@ -14,21 +14,21 @@ export function patternChanges(before: PatternDocument, after: PatternDocument):
 }
 
 function fabricChanges(before: PatternDocument, after: PatternDocument): Change[] {
-  return after.fabrics.flatMap((fabric, at) =>
+  return after.fabrics.flatMap((fabric, index) =>
     (["settles", "wornStretch"] as const).flatMap((factor) =>
       (["across", "along"] as const).flatMap((side) => {
-        const was = before.fabrics[at]?.[factor]?.[side] ?? 1;
+        const was = before.fabrics[index]?.[factor]?.[side] ?? 1;
         const becomes = fabric[factor]?.[side] ?? 1;
-        return was === becomes ? [] : [{ path: `fabrics[${at}].${factor}.${side}`, was, becomes }];
+        return was === becomes ? [] : [{ path: `fabrics[${index}].${factor}.${side}`, was, becomes }];
       }),
     ),
   );
 }
 
 function allowanceChanges(before: PatternDocument, after: PatternDocument): Change[] {
-  return after.allowances.flatMap(({ id, cm }, at) => {
+  return after.allowances.flatMap(({ id, cm }, index) => {
     const was = before.allowances.find((allowance) => allowance.id === id)?.cm;
-    const path = `allowances[${at}].cm`;
+    const path = `allowances[${index}].cm`;
     if (typeof cm === "number" && (was === undefined || typeof was === "number")) {
       return was === cm ? [] : [{ path, was: was ?? null, becomes: cm }];
     }

@@ -51,14 +51,14 @@ interface AcceptedAmount {
 export function reviseCall({ call, take, slack = DEFAULT_SLACK }: ReviseRequest, solver: Solver): Revision {
   const screened = screenOutliers(call).call;
   const found = estimateInputs(screened, take);
-  const unknown = found.estimates.flatMap((estimate, at) =>
+  const unknown = found.estimates.flatMap((estimate, index) =>
     estimate === null
-      ? [{ path: `take[${at}]`, says: "is no input of this pattern that the call's reports say anything of." }]
+      ? [{ path: `take[${index}]`, says: "is no input of this pattern that the call's reports say anything of." }]
       : [],
   );
   if (unknown.length > 0) return { status: "faults", faults: unknown };
-  const amounts = found.estimates.flatMap((estimate, at) => {
-    const taken = take[at];
+  const amounts = found.estimates.flatMap((estimate, index) => {
+    const taken = take[index];
     return estimate && taken ? [amountOf(taken, estimate)] : [];
   });
   const corrected = amounts.reduce(correct, call.pattern);

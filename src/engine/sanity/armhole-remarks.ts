@@ -24,8 +24,8 @@ function sleeveRemarks(
 ): SanityRemark[] {
   const times = timesInArmhole(armhole.measurement);
   const toleranceCm = sleeve.measurement.toleranceCm + times * armhole.measurement.toleranceCm;
-  const off = sleeve.sizes.flatMap(({ size, designCm: sleeveCm }, at) => {
-    const deepCm = armhole.sizes[at]?.designCm ?? null;
+  const off = sleeve.sizes.flatMap(({ size, designCm: sleeveCm }, index) => {
+    const deepCm = armhole.sizes[index]?.designCm ?? null;
     if (sleeveCm === null || deepCm === null) return [];
     const shortCm = sleeveCm - times * deepCm;
     return shortCm > toleranceCm ? [{ size, shortCm, sleeveCm, armholeCm: times * deepCm }] : [];
@@ -37,7 +37,7 @@ function sleeveRemarks(
   return [
     {
       kind: "sleeve-and-armhole",
-      path: formatPath(["measurements", sleeve.at]),
+      path: formatPath(["measurements", sleeve.index]),
       size: size.id,
       says: `In ${size.label}${found.others} the sleeve is ${formatLength(sleeveCm)} around at the upper arm and the armhole about ${formatLength(armholeCm)}${about}. Unless stitches are added at the underarm, the sleeve does not fit into it.`,
     },

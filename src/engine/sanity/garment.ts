@@ -14,7 +14,7 @@ export interface FinishedSize {
 export interface FinishedMeasurementSizes {
   readonly measurement: Measurement;
   /** Its place in the document's list. */
-  readonly at: number;
+  readonly index: number;
   readonly sizes: readonly FinishedSize[];
 }
 
@@ -28,9 +28,9 @@ export interface Garment {
 
 /** Reckons a parsed pattern's measurements for the remarks. */
 export function readGarment(pattern: PatternDocument, formatLength: FormatLength): Garment {
-  const measurements = finishedMeasurements(pattern).map(({ measurement, sizes }, at) => ({
+  const measurements = finishedMeasurements(pattern).map(({ measurement, sizes }, index) => ({
     measurement,
-    at,
+    index,
     sizes: pattern.sizes.map((size, place) => ({
       size,
       designCm: sizes[place]?.designCm ?? null,

@@ -29,11 +29,11 @@ interface Check {
 
 /** A gauge or a tool that no hand works with, or that do not go together: the first that is wrong of each fabric. */
 export function gaugeRemarks({ pattern, formatLength }: Garment): SanityRemark[] {
-  return pattern.fabrics.flatMap((fabric, at) => {
+  return pattern.fabrics.flatMap((fabric, index) => {
     const over = formatLength(fabric.gauge.overCm ?? GAUGE_WIDTH_CM);
     const found = checksOf(fabric, over).find(({ value, range }) => value < range.min || value > range.max);
     if (found === undefined) return [];
-    const path = formatPath(["fabrics", at, ...found.field]);
+    const path = formatPath(["fabrics", index, ...found.field]);
     return [{ kind: "gauge" as const, path, says: `“${fabric.label}” ${found.says}` }];
   });
 }

@@ -30,7 +30,7 @@ function remarksOn(garment: Stretchable, neck: FinishedMeasurementSizes): Sanity
   return [
     {
       kind: "neck-and-head",
-      path: formatPath(["measurements", neck.at]),
+      path: formatPath(["measurements", neck.index]),
       size: size.id,
       says: `In ${size.label}${found.others} the neck reaches ${formatLength(reachCm)} (${stretchText(garment, neck)}), and a head of ${formatLength(headCm)} must pass it. Unless it opens, it is too small to put on.`,
     },

@@ -22,8 +22,8 @@ const MAX_REPEAT = 1_000;
  */
 export function repeatRemarks(garment: Garment): SanityRemark[] {
   const { pattern, measurements } = garment;
-  return pattern.counts.flatMap((count, at) =>
-    measurements.flatMap((one) => (onlyCount(one) === count.id ? remarksOn(garment, one, { count, at }) : [])),
+  return pattern.counts.flatMap((count, index) =>
+    measurements.flatMap((one) => (onlyCount(one) === count.id ? remarksOn(garment, one, { count, index }) : [])),
   );
 }
 
@@ -41,7 +41,7 @@ function onlyCount({ measurement }: FinishedMeasurementSizes): string | undefine
 function remarksOn(
   garment: Garment,
   made: FinishedMeasurementSizes,
-  { count, at }: { readonly count: Count; readonly at: number },
+  { count, index }: { readonly count: Count; readonly index: number },
 ): SanityRemark[] {
   const { label, toleranceCm } = made.measurement;
   const { of = 1, plus = 0 } = count.repeat ?? {};
@@ -59,7 +59,7 @@ function remarksOn(
   return [
     {
       kind: "coarse-repeat",
-      path: formatPath(of === 1 ? ["counts", at] : ["counts", at, "repeat", "of"]),
+      path: formatPath(of === 1 ? ["counts", index] : ["counts", index, "repeat", "of"]),
       ...(failing[0] === undefined ? {} : { size: failing[0].size.id }),
       says: `No ${such} of “${count.label}” brings “${label}” within ${within} of its target in ${sizes}. ${advice}`,
     },

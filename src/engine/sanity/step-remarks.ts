@@ -9,8 +9,8 @@ import type { SanityRemark } from "./sanity-remark";
  */
 export function stepRemarks(garment: Garment): SanityRemark[] {
   return garment.measurements.flatMap((made) =>
-    made.sizes.flatMap((larger, at) => {
-      const smaller = made.sizes[at - 1];
+    made.sizes.flatMap((larger, index) => {
+      const smaller = made.sizes[index - 1];
       return smaller === undefined ? [] : remarksOn(garment, made, { smaller, larger });
     }),
   );
@@ -18,7 +18,7 @@ export function stepRemarks(garment: Garment): SanityRemark[] {
 
 function remarksOn(
   { formatLength }: Garment,
-  { measurement, at }: FinishedMeasurementSizes,
+  { measurement, index }: FinishedMeasurementSizes,
   { smaller, larger }: { readonly smaller: FinishedSize; readonly larger: FinishedSize },
 ): SanityRemark[] {
   const { target, label, toleranceCm } = measurement;
@@ -34,7 +34,7 @@ function remarksOn(
   return [
     {
       kind: "step-and-body",
-      path: formatPath(["measurements", at]),
+      path: formatPath(["measurements", index]),
       size: larger.size.id,
       says: `From ${smaller.size.label} to ${larger.size.label}, “${label}” ${changes(stepCm, formatLength)} while ${body} ${changes(bodyStepCm, formatLength)}.`,
     },

@@ -29,7 +29,7 @@ function remarksOn(garment: Stretchable, made: FinishedMeasurementSizes, body: s
   return [
     {
       kind: "ease-and-stretch",
-      path: formatPath(["measurements", made.at, "target", "easeCm"]),
+      path: formatPath(["measurements", made.index, "target", "easeCm"]),
       size: size.id,
       says: `In ${size.label}${found.others} “${measurement.label}” must go around ${formatLength(aroundCm)} and reaches ${formatLength(reachCm)} (${stretchText(garment, made)}).`,
     },

@@ -27,7 +27,7 @@ export function isNoAnswer(text: string): boolean {
 
 /** @returns how many columns the widest row has. */
 export function columnCount(cells: Cells): number {
-  return cells.reduce((most, row) => Math.max(most, row.length), 0);
+  return cells.reduce((max, row) => Math.max(max, row.length), 0);
 }
 
 /** @returns the table with its rows and columns exchanged. */

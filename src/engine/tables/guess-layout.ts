@@ -16,7 +16,7 @@ const LETTER = /^\(?[A-Za-z]{1,2}\d{0,2}[.):]?$/;
 
 /** Where a table's sizes, letters and names stand. @param cells at least one row. @returns columns and rows of the turned table where it is turned. */
 export function guessLayout(cells: Cells): Layout {
-  const turned = sizeNames(transpose(cells)).most > sizeNames(cells).most;
+  const turned = sizeNames(transpose(cells)).max > sizeNames(cells).max;
   return layoutAt(cells, { turned, headerRow: guessHeaderRow(turned ? transpose(cells) : cells) });
 }
 
@@ -37,17 +37,17 @@ export function layoutAt(cells: Cells, { turned, headerRow }: Pick<Layout, "turn
 
 /** The row that holds the sizes. @param view the table, turned where its sizes run down. */
 export function guessHeaderRow(view: Cells): number {
-  const { row, most } = sizeNames(view);
-  if (most >= 1) return row;
+  const { row, max } = sizeNames(view);
+  if (max >= 1) return row;
   const first = view.findIndex((cells) => cells.filter((text) => text.trim() !== "").length >= 2);
   return Math.max(first, 0);
 }
 
 /** The first row with the most names of sizes. Bare numbers are names only in the first row or beside the word "size". */
-function sizeNames(view: Cells): { readonly row: number; readonly most: number } {
+function sizeNames(view: Cells): { readonly row: number; readonly max: number } {
   const first = view.findIndex((cells) => cells.filter((text) => text.trim() !== "").length >= 3);
   let row = 0;
-  let most = 0;
+  let max = 0;
   view.slice(0, ROWS_SEARCHED).forEach((cells, index) => {
     const headed = hasSizeHeading(cells);
     const names = cells.map((text) => text.trim()).filter(isSizeName);
@@ -55,9 +55,9 @@ function sizeNames(view: Cells): { readonly row: number; readonly most: number }
     const bare = index === first || headed ? names.length - inWords : 0;
     const score = Math.max(2 * inWords, bare) * (headed ? 1.5 : 1);
     const spread = new Set(names).size === names.length ? score : score / 4;
-    if (spread > most) [row, most] = [index, spread];
+    if (spread > max) [row, max] = [index, spread];
   });
-  return { row, most };
+  return { row, max };
 }
 
 function hasSizeHeading(cells: readonly string[]): boolean {

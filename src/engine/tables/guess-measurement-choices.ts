@@ -54,7 +54,7 @@ function guessUnit(view: Cells, layout: Layout, rows: readonly RowChoice[]): "cm
   const wide = rows.flatMap(({ kind }, row) =>
     kind === "measurement" && AROUND_THE_BODY.test(labelOfRow(view, layout, row)) ? sizesOf(view, layout, row) : [],
   );
-  const widest = wide.reduce((most, cm) => Math.max(most, cm), 0);
+  const widest = wide.reduce((max, cm) => Math.max(max, cm), 0);
   return widest > 0 && widest < BETWEEN_INCHES_AND_CM ? "in" : "cm";
 }
 

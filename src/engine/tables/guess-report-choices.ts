@@ -50,8 +50,8 @@ type MeasurementChoice = Extract<ColumnChoice, { kind: "measurement" }>;
 function columnChoices(headed: readonly HeadedColumn[], pattern: PatternDocument): ColumnChoice[] {
   const columns = headed.map((column) => guessColumn(column, pattern));
   if (columns.some(({ kind }) => kind === "name")) return columns;
-  return columns.map((choice, at) => {
-    const column = headed[at];
+  return columns.map((choice, index) => {
+    const column = headed[index];
     return choice.kind === "leave out" && column !== undefined && isHandle(column) ? { kind: "name" } : choice;
   });
 }

@@ -85,13 +85,13 @@ function nearestCountRow({
   const along = ALONG.test(label) || WORKED_TO_LENGTH.test(label);
   let best: number | null = null;
   let bestScore = 0.5;
-  kinds.forEach((kind, at) => {
+  kinds.forEach((kind, index) => {
     if (kind !== "stitches" && kind !== "rows") return;
-    const named = labels[at] ?? "";
+    const named = labels[index] ?? "";
     const common = Math.max(shareOfWords(named, label), shareOfWords(label, named));
-    const below = at === row + 1 && distinctiveWords(named).size === 0 ? 1 : 0;
-    const score = common + below + (kind === (along ? "rows" : "stitches") ? 0.2 : 0) - Math.abs(at - row) / 1_000;
-    if (common + below > 0 && score > bestScore) [best, bestScore] = [at, score];
+    const below = index === row + 1 && distinctiveWords(named).size === 0 ? 1 : 0;
+    const score = common + below + (kind === (along ? "rows" : "stitches") ? 0.2 : 0) - Math.abs(index - row) / 1_000;
+    if (common + below > 0 && score > bestScore) [best, bestScore] = [index, score];
   });
   return best;
 }

@@ -43,7 +43,7 @@ function turned(lines: readonly string[]): readonly string[] {
   const [names = "", bodies = ""] = lines;
   const [above, below] = [names.split("\t"), bodies.split("\t")];
   const isTwoRows = lines.length === 2 && above.length > 2 && above.length === below.length;
-  return isTwoRows ? above.map((name, at) => `${name}\t${below[at] ?? ""}`) : lines;
+  return isTwoRows ? above.map((name, index) => `${name}\t${below[index] ?? ""}`) : lines;
 }
 
 type ReadLine = { readonly ok: true; readonly size: ListedSize } | { readonly ok: false; readonly message: string };
@@ -86,9 +86,9 @@ function readBody(body: string, unit: LengthUnit): Length {
 
 function listFaults(sizes: readonly ListedSize[]): string[] {
   const faults: string[] = [];
-  const twice = sizes.find(({ label }, at) => sizes.findIndex((other) => other.label === label) < at);
+  const twice = sizes.find(({ label }, index) => sizes.findIndex((other) => other.label === label) < index);
   if (twice !== undefined) faults.push(`“${shorten(twice.label)}” stands twice. Give each size a name of its own.`);
-  const alike = sizes.find(({ cm }, at) => sizes.findIndex((other) => other.cm === cm) < at);
+  const alike = sizes.find(({ cm }, index) => sizes.findIndex((other) => other.cm === cm) < index);
   const other = sizes.find((size) => size !== alike && size.cm === alike?.cm);
   if (alike !== undefined && other !== undefined && twice === undefined) {
     faults.push(

@@ -40,8 +40,8 @@ interface BlockPrecision {
 
 /** @returns room for any of the blocks. */
 export function buffersFor(blocks: readonly Block[]): BlockBuffers {
-  const count = blocks.reduce((most, { values }) => Math.max(most, values.length), 0);
-  const effects = blocks.reduce((most, block) => Math.max(most, block.effects.length), 0);
+  const count = blocks.reduce((max, { values }) => Math.max(max, values.length), 0);
+  const effects = blocks.reduce((max, block) => Math.max(max, block.effects.length), 0);
   return {
     own: new Float64Array(count),
     shared: new Float64Array(effects * count),

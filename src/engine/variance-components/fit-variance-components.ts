@@ -170,7 +170,7 @@ function fitAt(minimum: Minimum<SolvedEvaluation>, evaluations: number): Varianc
     solution,
     objective: -value,
     status: converged ? "converged" : "stopped",
-    largestSlope: slopes.reduce((most, slope) => Math.max(most, Math.abs(slope)), 0),
+    largestSlope: slopes.reduce((max, slope) => Math.max(max, Math.abs(slope)), 0),
     evaluations,
   };
 }

@@ -144,7 +144,7 @@ function inverseDiagonal(curvatures: Float64Array): Float64Array {
 }
 
 function maxAbs(values: Float64Array): number {
-  return values.reduce((most, value) => Math.max(most, Math.abs(value)), 0);
+  return values.reduce((max, value) => Math.max(max, Math.abs(value)), 0);
 }
 
 function dot(left: Float64Array, right: Float64Array): number {

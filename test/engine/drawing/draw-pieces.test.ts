@@ -8,8 +8,8 @@ const RUNS = 300;
 
 /** The shoelace formula. */
 function area(outline: readonly Point[]): number {
-  const crossed = outline.map((point, at) => {
-    const next = outline[(at + 1) % outline.length] ?? point;
+  const crossed = outline.map((point, index) => {
+    const next = outline[(index + 1) % outline.length] ?? point;
     return point.xCm * next.yCm - next.xCm * point.yCm;
   });
   return Math.abs(crossed.reduce((sum, cross) => sum + cross, 0)) / 2;
@@ -156,8 +156,8 @@ it("covers, by the shoelace formula, what its stitches cover, however it is turn
       const stitchCm2 = (settled.across / 2) * (settled.along / 2.5);
       const covered = shape.sections.reduce((sum, { outline }) => sum + area(outline), 0);
       expect(covered).toBeCloseTo(worked * stitchCm2 * (turned.mirrored ? 2 : 1), 6);
-      for (const { section: at, outline } of shape.sections) {
-        const [from = 0, to = 0] = sections[at] ?? [];
+      for (const { section: index, outline } of shape.sections) {
+        const [from = 0, to = 0] = sections[index] ?? [];
         const widths = endWidths(outline);
         expect(widths[0]).toBeCloseTo((from / 2) * settled.across, 9);
         expect(widths[1]).toBeCloseTo((to / 2) * settled.across, 9);

@@ -74,7 +74,10 @@ describe("a pattern being edited", () => {
     ],
     [
       "a size without the body measurement that a target names",
-      { ...untouched, sizes: untouched.sizes.map((size, at) => (at === 2 ? { ...size, body: { bust: 94 } } : size)) },
+      {
+        ...untouched,
+        sizes: untouched.sizes.map((size, index) => (index === 2 ? { ...size, body: { bust: 94 } } : size)),
+      },
       "measurements[4].target.body",
       /“upper-arm” is missing in size M/,
     ],
@@ -91,10 +94,10 @@ describe("a pattern being edited", () => {
   });
 
   it("holds 25 sizes, and says that they are too many", () => {
-    const sizes = Array.from({ length: MAX_SIZES + 1 }, (_, at) => ({
-      id: `s${at}`,
-      label: `S${at}`,
-      body: { bust: 80 + at },
+    const sizes = Array.from({ length: MAX_SIZES + 1 }, (_, index) => ({
+      id: `s${index}`,
+      label: `S${index}`,
+      body: { bust: 80 + index },
     }));
     const draft = { ...untouched, sizes, measurements: [], grading: {} };
     expect(patternDraftSchema.safeParse({ ...createDraft(saltmarshPattern, "cm"), pattern: draft }).success).toBe(true);

@@ -15,7 +15,10 @@ const CALL = plantedCall({
 }).call;
 
 function first(change: (tester: Tester) => object): unknown {
-  return { ...CALL, testers: CALL.testers.map((tester, at) => (at === 0 ? { ...tester, ...change(tester) } : tester)) };
+  return {
+    ...CALL,
+    testers: CALL.testers.map((tester, index) => (index === 0 ? { ...tester, ...change(tester) } : tester)),
+  };
 }
 
 /** Every number of an output, with where it stands. */
@@ -62,8 +65,8 @@ describe("bad and scanty input", { timeout: 300_000 }, () => {
       ...CALL,
       testers: CALL.testers.map((tester) => ({
         ...tester,
-        readings: tester.readings.map((reading, at) =>
-          at % 2 === 0 ? { ...reading, cm: reading.cm / 2.54 } : reading,
+        readings: tester.readings.map((reading, index) =>
+          index % 2 === 0 ? { ...reading, cm: reading.cm / 2.54 } : reading,
         ),
       })),
     };
@@ -100,7 +103,9 @@ describe("bad and scanty input", { timeout: 300_000 }, () => {
   });
 
   it("ends with every tester that a call may hold", () => {
-    const many = Array.from({ length: 20_000 }, (_, at) => reader(`t${at}`, { bust: 100 + ((at * 37) % 11) / 5 }));
+    const many = Array.from({ length: 20_000 }, (_, index) =>
+      reader(`t${index}`, { bust: 100 + ((index * 37) % 11) / 5 }),
+    );
     const output = gaps(callDocument(many));
     expect(output.status).toBe("converged");
     expect(output.cells[0]?.reports).toBe(20_000);

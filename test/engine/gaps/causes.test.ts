@@ -19,7 +19,7 @@ const QUIET = {
 };
 
 function callOf(real: PatternDocument, seed: number) {
-  const testers = Object.fromEntries(PATTERN.sizes.map(({ id }, at) => [id, 2 + (at % 3)]));
+  const testers = Object.fromEntries(PATTERN.sizes.map(({ id }, index) => [id, 2 + (index % 3)]));
   return simulateCall({ pattern: PATTERN, real, testers, places: {}, habits: QUIET, seed }).call;
 }
 

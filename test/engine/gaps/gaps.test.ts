@@ -52,8 +52,8 @@ describe("the gaps of a call", { timeout: 120_000 }, () => {
     const [few, edge, sure] = [
       [reader("a", { bust: 101 })],
       // Twelve who all read just the tolerance of two centimetres too much.
-      Array.from({ length: 12 }, (_, at) => reader(`t${at}`, { bust: 102 + (at % 2 === 0 ? 0.4 : -0.2) })),
-      Array.from({ length: 6 }, (_, at) => reader(`t${at}`, { bust: 100 })),
+      Array.from({ length: 12 }, (_, index) => reader(`t${index}`, { bust: 102 + (index % 2 === 0 ? 0.4 : -0.2) })),
+      Array.from({ length: 6 }, (_, index) => reader(`t${index}`, { bust: 100 })),
     ].map((testers) => cell(gaps(callDocument(testers)), "small", "bust"));
     expect(few?.verdict).toBe("unsettled");
     expect(few?.testersToSettle).toBeGreaterThanOrEqual(1);

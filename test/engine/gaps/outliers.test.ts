@@ -110,9 +110,11 @@ describe("slips, before any fit", { timeout: 120_000 }, () => {
       }));
     const furthest = (call: CallDocument) => {
       const before = gaps(CALL).cells;
-      const moved = gaps(call).cells.map(({ gapCm }, at) => {
-        const { toleranceCm } = CALL.pattern.measurements[at % CALL.pattern.measurements.length] ?? { toleranceCm: 1 };
-        return Math.abs((gapCm ?? Number.NaN) - (before[at]?.gapCm ?? Number.NaN)) / toleranceCm;
+      const moved = gaps(call).cells.map(({ gapCm }, index) => {
+        const { toleranceCm } = CALL.pattern.measurements[index % CALL.pattern.measurements.length] ?? {
+          toleranceCm: 1,
+        };
+        return Math.abs((gapCm ?? Number.NaN) - (before[index]?.gapCm ?? Number.NaN)) / toleranceCm;
       });
       return Math.max(...moved);
     };

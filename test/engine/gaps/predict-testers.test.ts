@@ -33,8 +33,8 @@ const slipped = {
 
 describe("predictions of a call that has been screened", () => {
   const known = new Map(
-    predictTesters(slipped).map((prediction, at) => {
-      const tester = slipped.testers[at];
+    predictTesters(slipped).map((prediction, index) => {
+      const tester = slipped.testers[index];
       if (tester === undefined) throw new Error("a prediction of nobody");
       return [tester.id, { tester, prediction }];
     }),
@@ -47,7 +47,9 @@ describe("predictions of a call that has been screened", () => {
   });
 
   it("are made anew for whom a swatch is excluded, and taken over for the others", () => {
-    const isKnown = taken.map((prediction, at) => prediction === known.get(screened.testers[at]?.id ?? "")?.prediction);
+    const isKnown = taken.map(
+      (prediction, index) => prediction === known.get(screened.testers[index]?.id ?? "")?.prediction,
+    );
     expect(isKnown[0]).toBe(false);
     expect(isKnown.slice(1).filter((same) => same).length).toBeGreaterThan(others.length / 2);
     expect(taken[0]).not.toEqual(known.get(first?.id ?? "")?.prediction);

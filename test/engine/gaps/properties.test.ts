@@ -77,9 +77,9 @@ describe("the gap model, whatever the call", { timeout: TIME_LIMIT_MS }, () => {
         readings: tester.readings.map((reading) => ({ ...reading, cm: (reading.cm / 2.54) * 2.54 })),
       }));
       const before = gaps(call).cells;
-      gaps(inches).cells.forEach((cell, at) => {
-        expect(Math.abs((cell.gapCm ?? Number.NaN) - (before[at]?.gapCm ?? Number.NaN))).toBeLessThan(1e-9);
-        expect(Math.abs((cell.highCm ?? Number.NaN) - (before[at]?.highCm ?? Number.NaN))).toBeLessThan(1e-9);
+      gaps(inches).cells.forEach((cell, index) => {
+        expect(Math.abs((cell.gapCm ?? Number.NaN) - (before[index]?.gapCm ?? Number.NaN))).toBeLessThan(1e-9);
+        expect(Math.abs((cell.highCm ?? Number.NaN) - (before[index]?.highCm ?? Number.NaN))).toBeLessThan(1e-9);
       });
     });
   });
@@ -108,7 +108,7 @@ describe("the gap model, whatever the call", { timeout: TIME_LIMIT_MS }, () => {
  * What holds of calls as they usually are, not of every one: where chance made a call look like a cause, a single one
  * can lie beyond (0.34 cm where 0.3 is asked, 0.009 of drift). So these calls are always the same ones.
  */
-const USUAL_CALLS = Array.from({ length: 24 }, (_, at) => drawn(at + 1));
+const USUAL_CALLS = Array.from({ length: 24 }, (_, index) => drawn(index + 1));
 
 describe("the gap model, over 24 calls with nothing planted", { timeout: TIME_LIMIT_MS }, () => {
   it("moves a measurement's own cells most of the way when all its readings are a centimetre longer, the others hardly", () => {
@@ -150,7 +150,7 @@ describe("the gap model, over 24 calls with nothing planted", { timeout: TIME_LI
         output.testers.find(({ tester }) => tester === her)?.driftAcross ?? Number.NaN;
       const drifted = driftOf(after) - driftOf(before);
       const furthest = Math.max(
-        ...after.cells.map(({ gapCm }, at) => Math.abs((gapCm ?? 0) - (before.cells[at]?.gapCm ?? 0))),
+        ...after.cells.map(({ gapCm }, index) => Math.abs((gapCm ?? 0) - (before.cells[index]?.gapCm ?? 0))),
       );
       expect(furthest).toBeLessThan(drifted * 100);
       return drifted;

@@ -22,7 +22,11 @@ describe("what grade reads", () => {
     [
       "25 sizes",
       patternDocument({
-        sizes: Array.from({ length: 25 }, (_, at) => ({ id: `s${at}`, label: `S${at}`, body: { bust: 80 + at } })),
+        sizes: Array.from({ length: 25 }, (_, index) => ({
+          id: `s${index}`,
+          label: `S${index}`,
+          body: { bust: 80 + index },
+        })),
       }),
       "sizes",
       "must hold at most 24 sizes.",

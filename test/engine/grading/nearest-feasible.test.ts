@@ -62,7 +62,7 @@ describe("the nearest numbers that keep a count's rules", () => {
       fc.property(drawn, ({ of, plus, times, per, within, smaller, larger, other, typed }) => {
         const withNumber = (number: number): PatternDocument =>
           patternDocument({
-            sizes: ["s", "m", "l"].map((id, at) => ({ id, label: id, body: { bust: 80 + at } })),
+            sizes: ["s", "m", "l"].map((id, index) => ({ id, label: id, body: { bust: 80 + index } })),
             counts: [count("front", { repeat: { of, plus } }), count("back", { mayShrink: true })],
             // Every size is tied; what the other two are warned of is no matter of the middle one.
             ties: [{ count: "back", per, within, equals: [{ times, count: "front" }] }],

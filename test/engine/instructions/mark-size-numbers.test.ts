@@ -4,11 +4,11 @@ import { markSizeNumbers } from "@/engine/instructions";
 import { saltmarshInstructions } from "../../../prisma/demo/saltmarsh-instructions";
 import { SIZES } from "../../../prisma/demo/saltmarsh-numbers";
 
-const own = (text: string, sizeCount: number, at: number) =>
-  markSizeNumbers(text, sizeCount, at).flatMap((segment) => (segment.kind === "sizes" ? [segment.own] : []));
+const own = (text: string, sizeCount: number, index: number) =>
+  markSizeNumbers(text, sizeCount, index).flatMap((segment) => (segment.kind === "sizes" ? [segment.own] : []));
 
-const joined = (text: string, sizeCount: number, at: number) =>
-  markSizeNumbers(text, sizeCount, at)
+const joined = (text: string, sizeCount: number, index: number) =>
+  markSizeNumbers(text, sizeCount, index)
     .map((segment) => (segment.kind === "sizes" ? segment.parts.map((part) => part.text).join("") : segment.text))
     .join("");
 
@@ -29,9 +29,9 @@ describe("markSizeNumbers", () => {
     ["knit 2 (3,\n4) times", 3, 2, "4"],
     ["18 (20, 22) (see the chart)", 3, 2, "22"],
     ["k2 (3, 4)", 3, 0, "2"],
-  ])("finds in “%s” for %i sizes the one at %i", (text, sizeCount, at, number) => {
-    expect(own(text, sizeCount, at)).toEqual([number]);
-    expect(joined(text, sizeCount, at)).toBe(text);
+  ])("finds in “%s” for %i sizes the one at %i", (text, sizeCount, index, number) => {
+    expect(own(text, sizeCount, index)).toEqual([number]);
+    expect(joined(text, sizeCount, index)).toBe(text);
   });
 
   it.each([["–"], ["-"], ["—"], ["0"]])("says that a size has none where %s stands", (none) => {

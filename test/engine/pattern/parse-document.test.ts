@@ -121,7 +121,7 @@ describe("a call document", () => {
 
   it("holds at the limits of the format, and is told when it is beyond them", () => {
     const readings = [{ measurement: "bust", cm: 100 }];
-    const many = (count: number) => Array.from({ length: count }, (_, at) => reader(`t-${at}`, {}, { readings }));
+    const many = (count: number) => Array.from({ length: count }, (_, index) => reader(`t-${index}`, {}, { readings }));
     expect(parseCall(callDocument(many(20_000)))).toMatchObject({ ok: true });
     expect(faultOf(parseCall(callDocument(many(20_001))))).toBe("testers: must hold at most 20000 testers.");
   });
@@ -154,7 +154,7 @@ describe("an applicants document", () => {
 });
 
 describe("a call document of many testers", () => {
-  const testers = Array.from({ length: 1_000 }, (_, at) => reader(`tester-${at}`, {}));
+  const testers = Array.from({ length: 1_000 }, (_, index) => reader(`tester-${index}`, {}));
 
   it("is read in short steps", () => {
     const steps = parseCallInSteps(callDocument(testers));

@@ -31,7 +31,9 @@ function callOf(change: Partial<ReturnType<typeof reader>> = {}): CallDocument {
     },
   ];
   const pattern = patternDocument({ yarns: [YARN], pieces });
-  const testers = ["one", "two", "three"].map((id, at) => reader(id, { bust: 101 + at, length: 40.5 + at }, change));
+  const testers = ["one", "two", "three"].map((id, index) =>
+    reader(id, { bust: 101 + index, length: 40.5 + index }, change),
+  );
   return callDocument(testers, { pattern });
 }
 
@@ -170,7 +172,7 @@ function extremeCall(
   const graded = { small: count, large: Math.max(0, count - 1) };
   return {
     ...call,
-    testers: reports.map((report, at) => ({ ...reader(`tester-${at}`, {}), ...report })),
+    testers: reports.map((report, index) => ({ ...reader(`tester-${index}`, {}), ...report })),
     pattern: {
       ...pattern,
       fabrics: pattern.fabrics.map((fabric) => ({ ...fabric, toolMm, gauge: { stitches, rows } })),

@@ -24,8 +24,8 @@ function applicants(sizes: readonly string[], max: number) {
   return upTo(max, 0)
     .chain((length) => fc.array(one, { minLength: length, maxLength: length }))
     .map((all) =>
-      all.map<Applicant>(({ locked, excluded, ...rest }, at) => ({
-        id: `a-${at}`,
+      all.map<Applicant>(({ locked, excluded, ...rest }, index) => ({
+        id: `a-${index}`,
         ...rest,
         ...(excluded ? { excluded } : { locked }),
       })),
@@ -55,7 +55,7 @@ export function boards({ maxSizes, max }: { readonly maxSizes: number; readonly 
 
 /** Any of these numbers as often as another, where `fc.integer` favours its ends. */
 function upTo(max: number, min: number): fc.Arbitrary<number> {
-  return fc.constantFrom(...Array.from({ length: max - min + 1 }, (_, at) => min + at));
+  return fc.constantFrom(...Array.from({ length: max - min + 1 }, (_, index) => min + index));
 }
 
 function documentOf(
@@ -65,17 +65,17 @@ function documentOf(
     readonly places: readonly (ApplicantsDocument["places"][string] | undefined)[];
   } & Pick<ApplicantsDocument, "fitBy" | "applicants">,
 ): ApplicantsDocument {
-  const sum = (at: number, key: "bust" | "arm") =>
-    board.steps.slice(0, at).reduce((total, step) => total + step[key], 0);
-  const sizes = ids.map((id, at) => ({
+  const sum = (index: number, key: "bust" | "arm") =>
+    board.steps.slice(0, index).reduce((total, step) => total + step[key], 0);
+  const sizes = ids.map((id, index) => ({
     id,
     label: id.toUpperCase(),
-    body: { bust: 90 + sum(at, "bust"), arm: 28 + sum(at, "arm") },
+    body: { bust: 90 + sum(index, "bust"), arm: 28 + sum(index, "arm") },
   }));
   return {
     format: APPLICANTS_FORMAT,
     pattern: patternDocument({ sizes, grading: undefined, counts: [], measurements: [] }),
-    places: Object.fromEntries(ids.flatMap((id, at) => (board.places[at] ? [[id, board.places[at]]] : []))),
+    places: Object.fromEntries(ids.flatMap((id, index) => (board.places[index] ? [[id, board.places[index]]] : []))),
     fitBy: board.fitBy,
     applicants: board.applicants,
   };

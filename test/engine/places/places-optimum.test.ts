@@ -76,20 +76,22 @@ function bestAssignment(
 ): number[] {
   const answers = rows.reduce<number[][]>(
     (all, costs) =>
-      all.flatMap((head) => [-1, ...costs.keys()].filter((at) => costs[at] !== Infinity).map((at) => [...head, at])),
+      all.flatMap((head) =>
+        [-1, ...costs.keys()].filter((index) => costs[index] !== Infinity).map((index) => [...head, index]),
+      ),
     [[]],
   );
   const judged = answers.flatMap((answer) => {
-    const loads = places.map((_, size) => answer.filter((at) => at === size).length);
+    const loads = places.map((_, size) => answer.filter((index) => index === size).length);
     if (loads.some((load, size) => load > (places[size]?.capacity ?? 0))) return [];
     const minFilled = loads.reduce((sum, load, size) => sum + Math.min(load, places[size]?.min ?? 0), 0);
-    const cost = answer.reduce((sum, at, row) => sum + (at < 0 ? 0 : (rows[row]?.[at] ?? 0)), 0);
-    const waits = answer.map((at) => (at < 0 ? 1 : 0));
-    return [{ answer, key: [-minFilled, -answer.filter((at) => at >= 0).length, cost, ...waits, ...answer] }];
+    const cost = answer.reduce((sum, index, row) => sum + (index < 0 ? 0 : (rows[row]?.[index] ?? 0)), 0);
+    const waits = answer.map((index) => (index < 0 ? 1 : 0));
+    return [{ answer, key: [-minFilled, -answer.filter((index) => index >= 0).length, cost, ...waits, ...answer] }];
   });
   const [best] = judged.toSorted((one, other) => {
-    const at = one.key.findIndex((value, index) => value !== other.key[index]);
-    return at < 0 ? 0 : (one.key[at] ?? 0) - (other.key[at] ?? 0);
+    const position = one.key.findIndex((value, index) => value !== other.key[index]);
+    return position < 0 ? 0 : (one.key[position] ?? 0) - (other.key[position] ?? 0);
   });
   return best?.answer ?? [];
 }

@@ -50,7 +50,7 @@ describe("what places refuses", () => {
   });
 
   it("takes 20 000 applicants, and not one more", () => {
-    const applicants = Array.from({ length: 20_000 }, (_, at) => applicant(`a-${at}`, 80 + (at % 40)));
+    const applicants = Array.from({ length: 20_000 }, (_, index) => applicant(`a-${index}`, 80 + (index % 40)));
     const places = { medium: { least: 100, wanted: 4000 } };
     const document = applicantsDocument({ applicants, places });
     expect(faults(document)).toEqual([]);

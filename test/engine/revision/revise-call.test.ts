@@ -76,8 +76,8 @@ describe("revising by the named causes", { timeout: 120_000 }, () => {
     const sleeve = PATTERN.measurements.find(({ id }) => id === "sleeve");
     after
       .filter(({ measurement }) => measurement === "sleeve")
-      .forEach(({ expectedCm, gapCm }, at) => {
-        const target = 0.04 * (PATTERN.sizes[at]?.body.bust ?? 0) + 40;
+      .forEach(({ expectedCm, gapCm }, index) => {
+        const target = 0.04 * (PATTERN.sizes[index]?.body.bust ?? 0) + 40;
         expect(Math.abs(expectedCm - gapCm - target)).toBeLessThanOrEqual((sleeve?.toleranceCm ?? 0) + 1e-6);
       });
   });

@@ -64,7 +64,7 @@ describe("a list of sizes", () => {
     ["M 90\nM 94", "“M” stands twice. Give each size a name of its own."],
     ["M 90\nL 90", "“M” and “L” are for the same body. Change one, or leave one out."],
     [
-      Array.from({ length: 25 }, (_, at) => `S${at} ${80 + at}`).join("\n"),
+      Array.from({ length: 25 }, (_, index) => `S${index} ${80 + index}`).join("\n"),
       "These are 25 sizes. A pattern holds at most 24.",
     ],
   ])("says what is wrong: %s", (text, says) => {

@@ -26,8 +26,8 @@ describe("yarn by size", { timeout: 120_000 }, () => {
     const sizes = yarnNeeds(untested).yarns[0]?.sizes ?? [];
     expect(sizes).toHaveLength(9);
     expect(sizes.at(-1)?.reports).toBe(0);
-    sizes.forEach(({ expectedMetres, upperMetres, publishMetres, balls }, at) => {
-      expect(expectedMetres ?? 0).toBeGreaterThan(sizes[at - 1]?.expectedMetres ?? 0);
+    sizes.forEach(({ expectedMetres, upperMetres, publishMetres, balls }, index) => {
+      expect(expectedMetres ?? 0).toBeGreaterThan(sizes[index - 1]?.expectedMetres ?? 0);
       expect(upperMetres ?? 0).toBeGreaterThan(expectedMetres ?? 0);
       expect((publishMetres ?? 1) % 10).toBe(0);
       expect(publishMetres ?? 0).toBeGreaterThanOrEqual(upperMetres ?? 0);
@@ -56,8 +56,8 @@ describe("yarn by size", { timeout: 120_000 }, () => {
     }).call;
     const ounces = (decision?: "keep") => ({
       ...cardigan,
-      testers: cardigan.testers.map((tester, at) =>
-        at === 4
+      testers: cardigan.testers.map((tester, index) =>
+        index === 4
           ? { ...tester, yarn: tester.yarn.map((used) => ({ ...used, grams: used.grams / 28.349523125, decision })) }
           : tester,
       ),
@@ -66,7 +66,7 @@ describe("yarn by size", { timeout: 120_000 }, () => {
     expect(suspect).toMatchObject({ id: "main", slip: "ounces-as-grams", setAside: true });
     expect(suspect?.wouldBe).toBeCloseTo(cardigan.testers[4]?.yarn[0]?.grams ?? Number.NaN, 6);
     expect(yarnNeeds(screenOutliers(ounces()).call).yarns[0]?.ratio).toBeCloseTo(
-      yarnNeeds({ ...cardigan, testers: cardigan.testers.filter((_, at) => at !== 4) }).yarns[0]?.ratio ?? 0,
+      yarnNeeds({ ...cardigan, testers: cardigan.testers.filter((_, index) => index !== 4) }).yarns[0]?.ratio ?? 0,
       9,
     );
     expect(gaps(ounces("keep")).suspects.find(({ what }) => what === "yarn")).toMatchObject({ setAside: false });

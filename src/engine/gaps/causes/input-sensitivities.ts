@@ -98,10 +98,10 @@ function countSensitivities(index: PatternIndex, over: OverCells): InputSensitiv
         ? cmOfOne({ fabric, direction, times: term.times, stretched: term.stretched })
         : 0,
     );
-    return sizes.map((size, at) => ({
+    return sizes.map((size, index) => ({
       input: { kind: "count" as const, id, size: size.id },
       unit: direction,
-      sensitivitiesCm: everySize.map((move, cell) => (Math.floor(cell / measurements.length) === at ? move : 0)),
+      sensitivitiesCm: everySize.map((move, cell) => (Math.floor(cell / measurements.length) === index ? move : 0)),
     }));
   });
 }
@@ -121,21 +121,21 @@ function measurementSensitivities(pattern: PatternDocument): InputSensitivity[] 
     Float64Array.from({ length: sizes.length * measurements.length }, (_, cell) =>
       cell % measurements.length === of ? moveOf(Math.floor(cell / measurements.length)) : 0,
     );
-  const offsets = measurements.map(({ id }, at) => ({
+  const offsets = measurements.map(({ id }, index) => ({
     input: { kind: "offset" as const, id },
     unit: "cm" as const,
-    sensitivitiesCm: cells(() => 1, at),
+    sensitivitiesCm: cells(() => 1, index),
   }));
-  const steps = measurements.map(({ id }, at) => ({
+  const steps = measurements.map(({ id }, index) => ({
     input: { kind: "step" as const, id },
     unit: "cm" as const,
-    sensitivitiesCm: cells((size) => scale[size] ?? 0, at),
+    sensitivitiesCm: cells((size) => scale[size] ?? 0, index),
   }));
-  const froms = measurements.flatMap(({ id }, at) =>
+  const froms = measurements.flatMap(({ id }, index) =>
     sizes.slice(2, -2).map((size, offset) => ({
       input: { kind: "from" as const, id, size: size.id },
       unit: "cm" as const,
-      sensitivitiesCm: cells((other) => (other >= offset + 2 ? 1 : 0), at),
+      sensitivitiesCm: cells((other) => (other >= offset + 2 ? 1 : 0), index),
     })),
   );
   return [...offsets, ...steps, ...froms];

@@ -47,7 +47,7 @@ export function searchCauses(task: CauseTask, none: VarianceFit): CauseSearch {
   if (found.length > 1) found = backwardPass(task, { visited, found });
   found = found
     .toSorted((left, right) => right.evidence - left.evidence)
-    .filter(({ evidence }, at) => at === 0 || evidence > MIN_EVIDENCE_BESIDE_OTHERS);
+    .filter(({ evidence }, index) => index === 0 || evidence > MIN_EVIDENCE_BESIDE_OTHERS);
   const fit =
     found.length === 0
       ? none

@@ -21,8 +21,8 @@ export function cellMixtures(models: readonly WeightedModel[]): MixturePart[][] 
   for (const { fit, share } of weighted) {
     let cell = 0;
     for (const { mean, covariance } of surfacePosterior(fit.solution).groups) {
-      mean.forEach((value, at) => {
-        const variance = covariance[at * mean.length + at] ?? Number.NaN;
+      mean.forEach((value, index) => {
+        const variance = covariance[index * mean.length + index] ?? Number.NaN;
         (mixtures[cell] ??= []).push({ weight: share / total, mean: value, sd: Math.sqrt(variance) });
         cell += 1;
       });

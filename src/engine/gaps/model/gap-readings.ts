@@ -49,8 +49,8 @@ export function gapReadings(call: CallDocument): {
 } {
   const index = indexPattern(call.pattern);
   const spreads = gaugeSpread(call);
-  const sizes = new Map(call.pattern.sizes.map(({ id }, at) => [id, at]));
-  const measurements = new Map(call.pattern.measurements.map(({ id }, at) => [id, at]));
+  const sizes = new Map(call.pattern.sizes.map(({ id }, index) => [id, index]));
+  const measurements = new Map(call.pattern.measurements.map(({ id }, index) => [id, index]));
   const testers = call.testers
     .toSorted((left, right) => (left.id < right.id ? -1 : 1))
     .flatMap((tester) => {
@@ -70,19 +70,19 @@ export function gapReadings(call: CallDocument): {
 function testerGaps(index: PatternIndex, measurements: ReadonlyMap<string, number>, tester: Tester): TesterGap[] {
   const byMeasurement = new Map<number, number[]>();
   for (const reading of tester.readings) {
-    const at = measurements.get(reading.measurement);
-    if (at === undefined || !isCounted(tester, reading)) continue;
-    byMeasurement.set(at, [...(byMeasurement.get(at) ?? []), reading.cm]);
+    const position = measurements.get(reading.measurement);
+    if (position === undefined || !isCounted(tester, reading)) continue;
+    byMeasurement.set(position, [...(byMeasurement.get(position) ?? []), reading.cm]);
   }
   const working = workedAtOwnGauge(index, tester);
   return [...byMeasurement]
     .toSorted(([left], [right]) => left - right)
-    .flatMap(([at, lengths]) => {
-      const measurement = index.pattern.measurements[at];
+    .flatMap(([position, lengths]) => {
+      const measurement = index.pattern.measurements[position];
       if (measurement === undefined) return [];
       const split = measure(index, measurement, working);
       const meanCm = lengths.toSorted((left, right) => left - right).reduce((sum, cm) => sum + cm, 0) / lengths.length;
-      return [{ measurement: at, toleranceCm: measurement.toleranceCm, gapCm: meanCm - split.cm, split }];
+      return [{ measurement: position, toleranceCm: measurement.toleranceCm, gapCm: meanCm - split.cm, split }];
     });
 }
 

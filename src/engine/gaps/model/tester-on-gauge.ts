@@ -28,9 +28,9 @@ export function testerInformation(pattern: PatternDocument, size: Size, sds: Flo
 
 function blockOnGauge(index: PatternIndex, size: Size): Block {
   const working = patternWorking(index, size.id);
-  const gaps = index.pattern.measurements.map((measurement, at): TesterGap => {
+  const gaps = index.pattern.measurements.map((measurement, position): TesterGap => {
     return {
-      measurement: at,
+      measurement: position,
       toleranceCm: measurement.toleranceCm,
       gapCm: 0,
       split: measure(index, measurement, working),

@@ -16,12 +16,12 @@ const MAX_REMAINING = 1;
  * @see design 4.7.
  */
 export function neighbourSizeOutlier(index: PatternIndex, tester: Tester): Outlier | undefined {
-  const scored = scoredReadings(index, tester).filter(({ at }) => tester.readings[at]?.decision !== "set-aside");
+  const scored = scoredReadings(index, tester).filter(({ index }) => tester.readings[index]?.decision !== "set-aside");
   if (scored.length < MIN_READINGS) return undefined;
   const ownSum = sumOfSquares(scored);
   if (ownSum <= MIN_REDUCTION) return undefined;
-  const at = index.pattern.sizes.findIndex(({ id }) => id === tester.size);
-  const neighbours = [index.pattern.sizes[at - 1], index.pattern.sizes[at + 1]].flatMap((size) => {
+  const position = index.pattern.sizes.findIndex(({ id }) => id === tester.size);
+  const neighbours = [index.pattern.sizes[position - 1], index.pattern.sizes[position + 1]].flatMap((size) => {
     if (size === undefined) return [];
     const other = scored.map((reading) => inSize(index, { tester, reading, size: size.id }));
     const sum = sumOfSquares(other);
@@ -29,7 +29,7 @@ export function neighbourSizeOutlier(index: PatternIndex, tester: Tester): Outli
   });
   const [best] = neighbours.toSorted((left, right) => left.sum - right.sum);
   const [furthest] = scored.toSorted((left, right) => Math.abs(score(right)) - Math.abs(score(left)));
-  const wouldBe = best?.other.find((reading) => reading.at === furthest?.at)?.expectation.cm;
+  const wouldBe = best?.other.find((reading) => reading.index === furthest?.index)?.expectation.cm;
   if (furthest === undefined || wouldBe === undefined) return undefined;
   return {
     tester: tester.id,

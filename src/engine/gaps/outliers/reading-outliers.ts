@@ -12,7 +12,7 @@ import {
 
 /** A suspect reading, with where it stands among her readings. */
 export interface ReadingOutlier {
-  readonly at: number;
+  readonly index: number;
   readonly suspect: Outlier;
 }
 
@@ -31,16 +31,17 @@ export function readingOutliers(
   const scored = scoredReadings(index, tester).map((reading) => withMedian(reading, medians));
   const far = scored.filter(({ cm, expectation }) => Math.abs(scoreOf(cm, expectation)) > OUTLIER_SCORE);
   const corrections = new Map<number, CorrectedValue | undefined>(
-    far.map((reading) => [reading.at, likelyError(reading, scored)]),
+    far.map((reading) => [reading.index, likelyError(reading, scored)]),
   );
   for (const reading of far) {
-    const partner = corrections.get(reading.at)?.slip === "swapped-letters" ? swappedWith(reading, scored) : undefined;
-    if (partner && !corrections.has(partner.at))
-      corrections.set(partner.at, { slip: "swapped-letters", wouldBe: reading.cm });
+    const partner =
+      corrections.get(reading.index)?.slip === "swapped-letters" ? swappedWith(reading, scored) : undefined;
+    if (partner && !corrections.has(partner.index))
+      corrections.set(partner.index, { slip: "swapped-letters", wouldBe: reading.cm });
   }
-  return tester.readings.flatMap((reading, at) => {
-    if (!corrections.has(at) && reading.decision !== "set-aside") return [];
-    const slip = corrections.get(at);
+  return tester.readings.flatMap((reading, index) => {
+    if (!corrections.has(index) && reading.decision !== "set-aside") return [];
+    const slip = corrections.get(index);
     const setAside = reading.decision === undefined ? slip !== undefined : reading.decision === "set-aside";
     const suspect = {
       tester: tester.id,
@@ -51,7 +52,7 @@ export function readingOutliers(
       wouldBe: slip?.wouldBe ?? null,
       setAside,
     };
-    return [{ at, suspect }];
+    return [{ index, suspect }];
   });
 }
 

@@ -16,7 +16,7 @@ import { extraSwatchUncertainty } from "../outliers/extra-swatch-uncertainty";
 /** A reading beside what it should have come to, before any fit. */
 export interface ScoredReading {
   /** Where it stands among her readings. */
-  readonly at: number;
+  readonly index: number;
   readonly measurement: string;
   readonly girth: boolean;
   readonly cm: number;
@@ -48,7 +48,7 @@ export function scoreOf(cm: number, { cm: expected, sdCm }: Expectation): number
 export function scoredReadings(index: PatternIndex, tester: Tester): ScoredReading[] {
   const expectations = new Map<string, Expectation>();
   const working = workedAtOwnGauge(index, tester);
-  return tester.readings.flatMap((reading, at) => {
+  return tester.readings.flatMap((reading, position) => {
     if (!isCompared(tester, reading)) return [];
     const measurement = index.pattern.measurements.find(({ id }) => id === reading.measurement);
     if (measurement === undefined) return [];
@@ -57,7 +57,9 @@ export function scoredReadings(index: PatternIndex, tester: Tester): ScoredReadi
       known ??
       expectationOf(index, measure(index, measurement, working), { tester, toleranceCm: measurement.toleranceCm });
     expectations.set(measurement.id, expectation);
-    return [{ at, measurement: measurement.id, girth: measurement.girth ?? false, cm: reading.cm, expectation }];
+    return [
+      { index: position, measurement: measurement.id, girth: measurement.girth ?? false, cm: reading.cm, expectation },
+    ];
   });
 }
 

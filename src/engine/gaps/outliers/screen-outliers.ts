@@ -44,7 +44,7 @@ export function screenOutliers(call: CallDocument): ScreenedCall {
 /** The very same items where none is set aside. */
 function markSetAside<Item extends object>(items: readonly Item[], aside: ReadonlySet<number>): readonly Item[] {
   if (aside.size === 0) return items;
-  return items.map((item, at) => (aside.has(at) ? { ...item, decision: "set-aside" as const } : item));
+  return items.map((item, index) => (aside.has(index) ? { ...item, decision: "set-aside" as const } : item));
 }
 
 interface ScreenedTester {
@@ -72,6 +72,6 @@ function screenReadings(
   return { tester: settled, suspects: neighbour ? [...all, neighbour] : all };
 }
 
-function setAsideIndices(found: readonly { readonly at: number; readonly suspect: Outlier }[]): ReadonlySet<number> {
-  return new Set(found.filter(({ suspect }) => suspect.setAside).map(({ at }) => at));
+function setAsideIndices(found: readonly { readonly index: number; readonly suspect: Outlier }[]): ReadonlySet<number> {
+  return new Set(found.filter(({ suspect }) => suspect.setAside).map(({ index }) => index));
 }

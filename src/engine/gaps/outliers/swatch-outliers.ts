@@ -7,7 +7,7 @@ import { gaugeScore } from "../outliers/extra-swatch-uncertainty";
 
 /** A suspect swatch, with where it stands among her swatches. */
 export interface SwatchOutlier {
-  readonly at: number;
+  readonly index: number;
   readonly suspect: Outlier;
 }
 
@@ -26,7 +26,7 @@ interface SwatchError {
  * @see design 4.7.
  */
 export function swatchOutliers(fabrics: ReadonlyMap<string, Fabric>, tester: Tester): SwatchOutlier[] {
-  return tester.swatches.flatMap((swatch, at) => {
+  return tester.swatches.flatMap((swatch, index) => {
     const fabric = fabrics.get(swatch.fabric);
     if (fabric === undefined) return [];
     const stated = statedGauge(fabric);
@@ -36,7 +36,7 @@ export function swatchOutliers(fabrics: ReadonlyMap<string, Fabric>, tester: Tes
     const isSetAside = slip !== undefined && slip.slip !== "ridges-as-rows";
     return [
       {
-        at,
+        index,
         suspect: {
           tester: tester.id,
           what: "swatch" as const,

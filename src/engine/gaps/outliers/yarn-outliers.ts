@@ -4,7 +4,7 @@ import type { Outlier } from "../gaps-output";
 
 /** A suspect weight, with where it stands among her yarns. */
 export interface YarnOutlier {
-  readonly at: number;
+  readonly index: number;
   readonly suspect: Outlier;
 }
 
@@ -18,14 +18,17 @@ export interface YarnOutlier {
 export function yarnOutliers(call: CallDocument): (tester: Tester) => YarnOutlier[] {
   const slips = new Map(yarnEntryErrors(call).map((slip) => [`${slip.tester} ${slip.yarn}`, slip]));
   return (tester) =>
-    tester.yarn.flatMap(({ yarn, grams, decision }, at) => {
+    tester.yarn.flatMap(({ yarn, grams, decision }, index) => {
       const found = slips.get(`${tester.id} ${yarn}`);
       if (found === undefined && decision !== "set-aside") return [];
       const slip = found?.slip ?? null;
       const setAside = decision === undefined ? slip !== null : decision === "set-aside";
       const wouldBe = found?.times ? grams * found.times : null;
       return [
-        { at, suspect: { tester: tester.id, what: "yarn" as const, id: yarn, value: grams, slip, wouldBe, setAside } },
+        {
+          index,
+          suspect: { tester: tester.id, what: "yarn" as const, id: yarn, value: grams, slip, wouldBe, setAside },
+        },
       ];
     });
 }
