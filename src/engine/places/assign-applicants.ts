@@ -3,15 +3,15 @@ import { minCostAssignment } from "./assignment/min-cost-assignment";
 import { sizeCapacities, fitsOf, isOpen, type SizeCapacity, type Assignment } from "./assignment";
 
 /**
- * Misfits are added up in whole units, so that sums are exact. Rounded to 2⁻³⁶ each, two sums that are truly equal
+ * Misfits are added up in whole units, so that sums are exact. Rounded to 2⁻³⁶ each, two sums that are exactly equal
  * differ by less than one unit a size and move; below 2⁻³⁰ (about 10⁻⁹) answers therefore count as equal.
  */
 const UNIT_EXPONENT = 36;
 const SLACK_UNITS = 64;
-/** Larger misfits, of long lists of wishes, are taken in coarser units: 24 sizes' moves must add up below 2⁵³. */
+/** Larger misfits, from long preference lists, are rounded to coarser units: the moves of 24 sizes must add up below 2⁵³. */
 const MAX_COST_EXPONENT = 47;
 
-/** Who stands where at best; locks stand as they are. The document's locks are no more than its places. */
+/** The optimal assignment; locks are kept. The document has no more locks in a size than spots. */
 export function assignApplicants(document: ApplicantsDocument): Assignment {
   const { pattern, applicants } = document;
   const sizes = sizeCapacities(document);

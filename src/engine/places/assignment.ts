@@ -2,21 +2,21 @@ import { ownValue, type ApplicantsDocument, type PatternDocument } from "../patt
 import { bodyRuler } from "./body-ruler";
 import { fitOnMarks, type Applicant, type FitInSize, type MarkedSize } from "./fit-in-size";
 
-/** A size on the board: where it stands on the ruler, and how many testers it is to have. */
+/** A size with its position on the body ruler and how many testers it should have. */
 export interface SizeCapacity extends MarkedSize {
   readonly min: number;
   readonly capacity: number;
 }
 
-/** Sizes and applicants, and who stands where. */
+/** Sizes and applicants, and the size assigned to each applicant. */
 export interface Assignment {
   readonly pattern: PatternDocument;
-  /** All sizes, in the pattern's order; one that is left out of `places` wants none. */
+  /** All sizes, in the pattern's order; one that is left out of `places` has a capacity of 0. */
   readonly sizes: readonly SizeCapacity[];
   readonly applicants: readonly Applicant[];
-  /** By applicant the index of her size, −1 where she waits. */
+  /** By applicant the index of their size, −1 on the waiting list. */
   readonly sizeIndices: readonly number[];
-  /** By size how many stand there. */
+  /** By size the number of applicants assigned to it. */
   readonly assigned: readonly number[];
 }
 
@@ -41,7 +41,7 @@ export function fitsOf(applicant: Applicant, sizes: readonly SizeCapacity[]): Fi
   return sizes.map((size, index) => ({ size, index, fit: fitOnMarks(applicant, size) }));
 }
 
-/** Whether an applicant whom the designer said nothing of may be placed in a size. */
+/** Whether an applicant without a lock may be assigned a size. */
 export function isOpen({ size: { capacity }, fit: { isWithinReach, isAccepted } }: Omit<FittedSize, "index">): boolean {
   return capacity > 0 && isWithinReach && isAccepted;
 }

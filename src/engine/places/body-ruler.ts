@@ -1,6 +1,6 @@
 import { ownValue, type ApplicantsDocument, type Size } from "../pattern";
 
-/** Where a size stands on one body measurement, cm: half the way to its neighbours is one unit of misfit. */
+/** A size's position on one body measurement, cm: half the distance to its neighbour is one unit of misfit. */
 export interface RulerMark {
   readonly measurement: string;
   readonly bodyCm: number;

@@ -4,7 +4,7 @@ import type { WouldTake } from "./place-reason";
 import { ReasonTexts } from "./reason-texts";
 import { wouldTake, type NearestApplicant } from "./short-sizes";
 
-/** Somebody who waits and may have the place. */
+/** An applicant on the waiting list who may have the open spot. */
 export interface Successor {
   readonly applicant: string;
   readonly misfit: number;
@@ -15,12 +15,12 @@ export interface Successor {
 const MAX_NEAREST = 3;
 
 /**
- * Who of those that wait comes best into a place that fell free, nobody else being moved.
+ * The best applicants on the waiting list for a spot that became open, without moving anybody else.
  *
- * @param size id of the size that the place is of.
- * @param waiting ids of applicants who may be asked; who is excluded is left out again, and nobody of them is locked.
- * @returns successors, the least misfit first, of equal ones the earlier applicant; and up to 3 others who come nearest,
- *   with what it would take.
+ * @param size id of the size with the open spot.
+ * @param waiting ids of applicants who may be asked; excluded ones are left out, and none of them is locked.
+ * @returns successors, smallest misfit first, the earlier applicant among equals; and up to 3 others who come nearest,
+ *   with what would have to change.
  * @throws {RangeError} for a size or an applicant that does not exist.
  */
 export function findReplacements({
@@ -41,7 +41,7 @@ export function findReplacements({
     successors: fits.filter(isEligible).map(({ applicant, fit: { misfit, differences } }, rank) => ({
       applicant: applicant.id,
       misfit,
-      why: [rank === 0 ? "Of those who wait, she suits this size best." : "", words.differences(differences)]
+      why: [rank === 0 ? "Best fit for this size on the waiting list." : "", words.differences(differences)]
         .filter((sentence) => sentence !== "")
         .join(" "),
       reason: { isFirstChoice: applicant.prefers?.[0] === size, differences },

@@ -1,12 +1,12 @@
 export interface FinishersWanted {
-  /** Testers who are to finish; whole, 0 or more. */
+  /** Testers who should finish; whole, 0 or more. */
   readonly finishers: number;
-  /** Share of testers who drop out, 0 or more and below 1; each on her own. */
+  /** Probability that a tester drops out, 0 or more and below 1; testers are independent. */
   readonly loss: number;
 }
 
 /**
- * Chances that at least so many finish, with as many invited as are to finish, then with one more each.
+ * Probabilities that at least so many finish, with as many invited as should finish, then with one more each time.
  *
  * @param max the last chance is that with so many invited.
  * @throws {RangeError} for finishers that are not whole, and a loss out of range.

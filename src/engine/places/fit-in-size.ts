@@ -6,7 +6,7 @@ export type Applicant = ApplicantsDocument["applicants"][number];
 /** One body measurement of an applicant beside a size's. */
 export interface BodyDifference {
   readonly measurement: string;
-  /** Her body − the size's, cm. */
+  /** The applicant's body − the size's, cm. */
   readonly cm: number;
   /** The same in half distances to the neighbouring size on that side. */
   readonly d: number;
@@ -14,13 +14,13 @@ export interface BodyDifference {
   readonly beyondCm: number;
 }
 
-/** How an applicant fits a size: her body, and her word. */
+/** How an applicant fits a size: by body, and by preference. */
 export interface FitInSize {
   /** In the order of `fitBy`. */
   readonly differences: readonly BodyDifference[];
-  /** Σ d², what her body alone makes of the misfit. */
+  /** Σ d², the part of the misfit that comes from the body. */
   readonly bodyMisfit: number;
-  /** With her wishes and her record; what is added up over all who are placed. */
+  /** With preferences and record; the objective sums it over all who are assigned a size. */
   readonly misfit: number;
   readonly isWithinReach: boolean;
   readonly isAccepted: boolean;
@@ -34,7 +34,7 @@ const MISFIT_PER_RANK = 0.25;
 const MISFIT_OF_DROPOUTS = 0.5;
 
 /**
- * Fit of one applicant in one size, also where it is out of reach or she does not accept it.
+ * Fit of one applicant in one size, also where it is out of reach or not accepted.
  *
  * @param size id of a size of the pattern.
  * @throws {RangeError} for a size that does not exist or a body that lacks a measurement.
@@ -61,7 +61,7 @@ export interface MarkedSize {
   readonly marks: readonly RulerMark[];
 }
 
-/** `fitInSize` for who asks it of many and has the ruler at hand. */
+/** `fitInSize` for callers that check many sizes and have computed the ruler already. */
 export function fitOnMarks(applicant: Applicant, { size, marks }: MarkedSize): FitInSize {
   const differences = marks.map((mark) => bodyDifference(applicant, mark));
   const bodyMisfit = differences.reduce((sum, { d }) => sum + d * d, 0);
@@ -85,7 +85,7 @@ function bodyDifference(applicant: Applicant, mark: RulerMark): BodyDifference {
   return { measurement, cm, d, beyondCm: isWithinReach ? 0 : Math.abs(cm) - REACH_HALVES * halfCm };
 }
 
-/** 0.25 for each size that she would rather have; a size that is not in her list counts as after its last. */
+/** 0.25 for each size that the applicant prefers to this one; a size that is not in their list ranks after its last. */
 function preferenceMisfit({ prefers }: Applicant, size: string): number {
   if (prefers === undefined) return 0;
   const rank = prefers.indexOf(size);

@@ -1,14 +1,14 @@
 import { MAX_TESTERS } from "../pattern";
 import { finisherChances, type FinishersWanted } from "./finisher-chances";
 
-/** Chances are sums of many terms; one that is due to come out at the chance wanted may come out a little under. */
+/** Chances are sums of many terms; one that should equal the required probability may come out a little below it. */
 const ROUNDING = 1e-12;
 
 /**
  * The smallest number of invitations with which at least so many finish with at least a chance.
  *
  * @param chance from 0 to below 1.
- * @returns null where more would be needed than a call may hold testers.
+ * @returns null where more would be needed than a call may have testers.
  * @throws {RangeError} for numbers that are not whole or out of range.
  * @see Binomial distribution; the terms in `finisherChances`.
  */

@@ -5,11 +5,11 @@ import type { PassedOver, PlacedReason } from "./place-reason";
 const ROUNDING = 1e-9;
 
 /**
- * Why an applicant stands where she stands.
+ * Why an applicant was assigned their size.
  *
- * @param index of an applicant who has a place.
- * @returns the reason, and the misfit of her in that size.
- * @throws {RangeError} where she has none.
+ * @param index of an applicant who has a size.
+ * @returns the reason, and the applicant's misfit in that size.
+ * @throws {RangeError} where the applicant has none.
  */
 export function placedReason(board: Assignment, index: number): { reason: PlacedReason; misfit: number } {
   const applicant = board.applicants[index];

@@ -2,7 +2,7 @@ import type { PatternDocument } from "../pattern";
 import type { BodyDifference } from "./fit-in-size";
 import type { PassedOver, PlacedReason, WaitingReason, WouldTake } from "./place-reason";
 
-/** Sentences for the reasons of a board, by the labels of its pattern, lengths in cm. */
+/** Texts for the reasons of an assignment, with the pattern's labels, lengths in cm. */
 export class ReasonTexts {
   private readonly sizes: ReadonlyMap<string, string>;
   private readonly body: ReadonlyMap<string, string>;
@@ -12,7 +12,7 @@ export class ReasonTexts {
     this.body = new Map(bodyMeasurements.map(({ id, label }) => [id, label]));
   }
 
-  /** @param sizeId where she stands. */
+  /** @param sizeId the assigned size. */
   placed(reason: PlacedReason, sizeId: string): string {
     return sentences(this.placedBecause(reason, this.size(sizeId)), this.differences(reason.differences));
   }
@@ -20,15 +20,15 @@ export class ReasonTexts {
   waiting(reason: WaitingReason): string {
     switch (reason.kind) {
       case "excluded":
-        return "The designer has left her out.";
+        return "Excluded by the designer.";
       case "accepts-none":
-        return "She accepts no size.";
+        return "They accept no size.";
       case "no-places":
-        return "No size has a place.";
+        return "No size has a spot.";
       case "full":
         return reason.sizes.length === 1
-          ? `Every place in ${this.list(reason.sizes)}, the one size open to her, is given to someone else.`
-          : `Every place in ${this.list(reason.sizes)}, the sizes open to her, is given to someone else.`;
+          ? `Every spot in ${this.list(reason.sizes)}, the only size open to them, is assigned to someone else.`
+          : `Every spot in ${this.list(reason.sizes)}, the sizes open to them, is assigned to someone else.`;
       case "none-open":
         return this.noneOpen(reason);
     }
@@ -37,53 +37,53 @@ export class ReasonTexts {
   wouldTake({ differences, isAccepted, standsIn }: WouldTake): string {
     return sentences(
       this.differences(differences),
-      isAccepted ? "" : "She does not accept this size.",
+      isAccepted ? "" : "They do not accept this size.",
       standsIn === null ? "" : this.leaves(standsIn),
     );
   }
 
-  /** "Her bust is 9 cm above the size's, 3 cm out of reach." */
+  /** "Their bust is 9 cm above the size's, 3 cm out of reach." */
   differences(differences: readonly BodyDifference[]): string {
     const parts = differences.map((difference) => this.difference(difference));
-    return parts.length === 0 ? "" : `Her ${parts.join("; her ")}.`;
+    return parts.length === 0 ? "" : `Their ${parts.join("; their ")}.`;
   }
 
   private placedBecause(reason: PlacedReason, size: string): string {
     switch (reason.kind) {
       case "locked":
-        return `The designer has given her ${size}.`;
+        return `The designer assigned ${size}.`;
       case "only":
-        return `${size} is the one size with places that is within reach and that she accepts.`;
+        return `${size} is the only size with spots that is within reach and that they accept.`;
       case "best":
         return bestText(reason, size);
       case "instead":
-        return `${reason.passedOver.map((passed) => this.passed(passed, size)).join("; ")}. Of the sizes left to her, ${size} suits her best.`;
+        return `${reason.passedOver.map((passed) => this.passed(passed, size)).join("; ")}. Of the remaining sizes, ${size} fits them best.`;
     }
   }
 
   private passed({ size, because }: PassedOver, instead: string): string {
     return because === "full"
-      ? `${this.size(size)} would suit her better, but its places are given to others`
-      : `${this.size(size)} would suit her better, but ${instead} would be short without her`;
+      ? `${this.size(size)} would fit them better, but its spots are assigned to others`
+      : `${this.size(size)} would fit them better, but ${instead} would fall below its minimum without them`;
   }
 
   private noneOpen({ nearest, refused, withoutPlaces }: Extract<WaitingReason, { kind: "none-open" }>): string {
     const verb = (sizes: readonly string[]) => (sizes.length === 1 ? "is" : "are");
     return sentences(
       nearest === null
-        ? "No tester is wanted in a size that she accepts."
-        : `No size with places that she accepts is within reach; the nearest is ${this.size(nearest.size)}.`,
+        ? "No tester is needed in a size that they accept."
+        : `No size with spots that they accept is within reach; the nearest is ${this.size(nearest.size)}.`,
       this.differences(nearest?.differences ?? []),
-      refused.length === 0 ? "" : `${this.list(refused)} ${verb(refused)} within reach, but not accepted by her.`,
+      refused.length === 0 ? "" : `${this.list(refused)} ${verb(refused)} within reach, but not accepted by them.`,
       withoutPlaces.length === 0
         ? ""
-        : `${this.list(withoutPlaces)} ${verb(withoutPlaces)} within reach, but no tester is wanted there.`,
+        : `${this.list(withoutPlaces)} ${verb(withoutPlaces)} within reach, but no tester is needed there.`,
     );
   }
 
   private leaves({ size, isLocked, wouldBeShort }: NonNullable<WouldTake["standsIn"]>): string {
-    const stands = isLocked ? `The designer has given her ${this.size(size)}` : `She is placed in ${this.size(size)}`;
-    return wouldBeShort ? `${stands}, which would then be short.` : `${stands}.`;
+    const stands = isLocked ? `The designer assigned ${this.size(size)}` : `They have ${this.size(size)}`;
+    return wouldBeShort ? `${stands}, which would then fall below its minimum.` : `${stands}.`;
   }
 
   private difference({ measurement, cm, beyondCm }: BodyDifference): string {
@@ -107,7 +107,7 @@ export class ReasonTexts {
 
 const RESOLUTION_CM = 0.1;
 
-/** `3 cm`, `2.5 cm`; what is less than a millimetre in words, so that nothing is "0 cm out of reach". */
+/** `3 cm`, `2.5 cm`; a length below a millimetre is spelled out, so that nothing is "0 cm out of reach". */
 function cmText(cm: number): string {
   return cm < RESOLUTION_CM / 2 ? "less than 0.1 cm" : `${Math.round(cm / RESOLUTION_CM) / 10} cm`;
 }
@@ -116,9 +116,9 @@ function bestText(
   { isNearestBody, isFirstChoice }: { readonly isNearestBody: boolean; readonly isFirstChoice: boolean },
   size: string,
 ): string {
-  if (isNearestBody && isFirstChoice) return `${size} is nearest to her body, and her first choice.`;
-  if (isNearestBody) return `Of the sizes open to her, ${size} is nearest to her body.`;
-  return isFirstChoice ? `${size} is her first choice.` : `With her wishes counted, ${size} suits her best.`;
+  if (isNearestBody && isFirstChoice) return `${size} is nearest to their body, and their first choice.`;
+  if (isNearestBody) return `Of the sizes open to them, ${size} is nearest to their body.`;
+  return isFirstChoice ? `${size} is their first choice.` : `With their preferences, ${size} fits them best.`;
 }
 
 function sentences(...parts: readonly string[]): string {

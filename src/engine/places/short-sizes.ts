@@ -3,7 +3,7 @@ import type { Assignment } from "./assignment";
 import type { WouldTake } from "./place-reason";
 import { ReasonTexts } from "./reason-texts";
 
-/** Somebody who could come into a size if something else gave way. */
+/** An applicant who could get a size if something else changed. */
 export interface NearestApplicant {
   readonly applicant: string;
   readonly misfit: number;
@@ -11,7 +11,7 @@ export interface NearestApplicant {
   readonly reason: WouldTake;
 }
 
-/** A size with fewer testers than its least. */
+/** A size with fewer testers than its minimum. */
 export interface ShortSize {
   readonly size: string;
   readonly missing: number;
@@ -20,7 +20,7 @@ export interface ShortSize {
 
 const MAX_NEAREST = 3;
 
-/** Sizes left short, in the pattern's order, each with those who come nearest; who is excluded stays so. */
+/** Sizes below their minimum, in the pattern's order, each with the nearest applicants; excluded applicants are left out. */
 export function shortSizes(board: Assignment): ShortSize[] {
   return board.sizes.flatMap(({ size, min }, index) => {
     const missing = min - (board.assigned[index] ?? 0);
@@ -57,7 +57,7 @@ function standsIn({ sizes, applicants, sizeIndices, assigned }: Assignment, inde
   };
 }
 
-/** What it would take to have somebody in a size that she does not stand in. */
+/** What would have to change for an applicant to get a size that is not assigned to them. */
 export function wouldTake(
   { differences, isWithinReach, isAccepted }: FitInSize,
   standsIn: WouldTake["standsIn"],

@@ -2,9 +2,9 @@ import { fitsOf, isOpen, type FittedSize, type Assignment } from "./assignment";
 import type { WaitingReason } from "./place-reason";
 
 /**
- * Why an applicant waits.
+ * Why an applicant is on the waiting list.
  *
- * @param index of an applicant who has no place.
+ * @param index of an applicant who has no size.
  * @throws {RangeError} where there is no such applicant.
  */
 export function waitingReason(board: Assignment, index: number): WaitingReason {

@@ -3,17 +3,17 @@ import { ownValue } from "../pattern/own-value";
 import { CHOICES, type TypedReport } from "./fields";
 import type { FieldMessage, ReportContext } from "./report-context";
 
-/** A form that is being read; what is wrong or worth saying is added to its lists. */
+/** A form that is being read; faults and remarks are added to its lists. */
 export interface Form {
   readonly typed: TypedReport;
   readonly context: ReportContext;
   readonly faults: FieldMessage[];
   readonly remarks: FieldMessage[];
-  /** Texts to keep beside the report, by path in it. */
+  /** Texts to store with the report, by path in it. */
   readonly storedTexts: Record<string, string>;
 }
 
-/** What a field holds. `kept` is the text where it is not the document's own way to write the value. */
+/** The content of a field. `kept` is the text if the document would write the value differently. */
 export type Entry<Value> =
   | { readonly status: "blank" | "faulty" }
   | { readonly status: "read"; readonly value: Value; readonly text: string; readonly kept: string | null };
@@ -21,7 +21,7 @@ export type Entry<Value> =
 export type ReadText<Value> =
   { readonly ok: true; readonly value: Value } | { readonly ok: false; readonly message: string };
 
-/** Nothing that is counted or measured takes more to write. */
+/** Longer than any number with its unit. */
 const MAX_CHARACTERS = 200;
 
 export function newForm(typed: TypedReport, context: ReportContext): Form {
@@ -52,14 +52,14 @@ export function entryAt<Value extends string | number>(
   return { status: "faulty" };
 }
 
-/** @returns what keeps a text from being stored, undefined where nothing does. */
+/** @returns why a text cannot be stored, undefined where it can. */
 export function storableFault(text: string, max: number): { readonly ok: false; readonly message: string } | undefined {
-  if (text.length > max) return { ok: false, message: `This is longer than ${max} characters. Write it shorter.` };
+  if (text.length > max) return { ok: false, message: `This is longer than ${max} characters. Please shorten it.` };
   if (text.isWellFormed() && !text.includes("\u0000")) return undefined;
-  return { ok: false, message: "This holds a character that cannot be stored. Write it once more." };
+  return { ok: false, message: "This contains a character that cannot be stored. Please type it again." };
 }
 
-/** One of the words that the field may hold. */
+/** One of the field's options. */
 export function choiceAt<Choice extends string>(form: Form, field: string, choices: readonly Choice[]): Entry<Choice> {
   return entryAt(form, field, (text) => {
     const value = choices.find((choice) => choice === text);
@@ -75,7 +75,7 @@ export function yesAt(form: Form, field: string): boolean | undefined {
   return entry.status === "read" ? entry.value === "yes" : undefined;
 }
 
-/** A value that an item cannot be without; where it is missing, that is a fault at its field. */
+/** A value that an item requires; if it is missing, a fault is added at its field. */
 export function requiredEntry<Value>(
   form: Form,
   field: string,
@@ -86,7 +86,7 @@ export function requiredEntry<Value>(
   return undefined;
 }
 
-/** An item of the pattern by its id; the only one there is where nothing is chosen. */
+/** An item of the pattern by its id; if nothing is chosen and there is only one, that one. */
 export function itemAt<Item extends { readonly id: string }>(
   form: Form,
   field: string,
@@ -96,13 +96,13 @@ export function itemAt<Item extends { readonly id: string }>(
   if (textAt(form, field) === "" && first !== undefined && others.length === 0) return first;
   const ids = items.map(({ id }) => id);
   const entry = entryAt(form, field, (text) =>
-    ids.includes(text) ? { ok: true, value: text } : { ok: false, message: "The pattern has none of this name." },
+    ids.includes(text) ? { ok: true, value: text } : { ok: false, message: "The pattern has no item of this name." },
   );
   const chosen = requiredEntry(form, field, { entry, missing });
   return chosen && items.find(({ id }) => id === chosen.value);
 }
 
-/** Keeps a text beside the report. */
+/** Stores a text with the report. */
 export function storeText(form: Form, path: string, text: string | null): void {
   if (text !== null && text !== "") form.storedTexts[path] = text;
 }

@@ -9,10 +9,10 @@ import { lengthAt, readLengthOrNone } from "./length-entry";
 type Fit = NonNullable<Tester["fit"]>;
 
 const SCALE = { "-2": -2, "-1": -1, "0": 0, "1": 1, "2": 2 } as const;
-/** More than anybody writes on how one place fits. */
+/** Longer than any comment on the fit of one body area. */
 const MAX_COMMENT_LENGTH = 10_000;
 
-/** All counts as she worked them: the pattern's number of her size where she typed none. */
+/** All counts as worked: the pattern's number for the size where none was typed. */
 export function readTypedCounts(form: Form): Record<string, number> {
   const { pattern, size } = form.context;
   if (yesAt(form, fieldOf.asWritten)) storeText(form, fieldOf.asWritten, "yes");
@@ -30,7 +30,7 @@ export function gradedCount(pattern: PatternDocument, count: string, size: strin
   return ownValue(ownValue(pattern.grading, count), size) ?? 0;
 }
 
-/** All lengths as she worked them, cm; undefined where the pattern has none. */
+/** All lengths as worked, cm; undefined where the pattern has none. */
 export function readTypedLengths(form: Form): Record<string, number> | undefined {
   const { pattern, size } = form.context;
   return (
@@ -54,13 +54,13 @@ export function readFit(form: Form): Fit[number][] {
     const fault = storableFault(says, MAX_COMMENT_LENGTH);
     if (fault) form.faults.push({ field: field.says, message: fault.message });
     if (scale.status === "blank" && says !== "")
-      form.faults.push({ field: field.scale, message: "Choose how it fits here, beside your words." });
+      form.faults.push({ field: field.scale, message: "Choose how it fits here, in addition to your comment." });
     if (scale.status !== "read" || fault) return [];
     return [{ area, scale: SCALE[scale.value], ...(says === "" ? {} : { says }) }];
   });
 }
 
-/** Body measurements that the fit is asked at: those that the pattern explains, then others that its sizes are made for. */
+/** Body areas for which the fit is asked: those that the pattern explains, then the others in its sizes. */
 export function fitAreas({ bodyMeasurements = [], sizes }: PatternDocument): string[] {
   return [...new Set([...bodyMeasurements.map(({ id }) => id), ...sizes.flatMap(({ body }) => Object.keys(body))])];
 }

@@ -3,10 +3,10 @@ import { CHOICES, fieldOf, keysOf, type ReadingPart } from "./fields";
 import { choiceAt, isBlank, storeText, yesAt, type Form } from "./form";
 import { lengthAt } from "./length-entry";
 
-/** Behind the kept text of a girth that was typed as the width it has laid flat. */
+/** Suffix of the stored text of a girth that was typed as the width it has laid flat. */
 export const LAID_FLAT = ", laid flat";
 
-/** Her readings in the pattern's order of measurements, with their keys. */
+/** Readings in the pattern's order of measurements, with their keys. */
 export function readTypedReadings(form: Form): { readonly readings: Reading[]; readonly keys: string[] } {
   const readings: Reading[] = [];
   const keys: string[] = [];
@@ -21,7 +21,7 @@ export function readTypedReadings(form: Form): { readonly readings: Reading[]; r
   return { readings, keys };
 }
 
-/** Measurements that she made otherwise on purpose, in the pattern's order. */
+/** Measurements that were changed on purpose, in the pattern's order. */
 export function readChanged(form: Form): string[] {
   return form.context.pattern.measurements.flatMap(({ id }) => (yesAt(form, fieldOf.changed(id)) ? [id] : []));
 }

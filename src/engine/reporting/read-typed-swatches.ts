@@ -7,7 +7,7 @@ import { lengthAt } from "./length-entry";
 
 const MEASURED: readonly SwatchPart[] = ["stitches", "across", "rows", "along"];
 
-/** Her swatches, oldest first, with their keys; one without any number is none. */
+/** The typed swatches, oldest first, with their keys; entries without any number are ignored. */
 export function readTypedSwatches(form: Form): { readonly swatches: Swatch[]; readonly keys: string[] } {
   const swatches: Swatch[] = [];
   const keys: string[] = [];
@@ -77,14 +77,14 @@ function readSwatchLength(text: string, unit: LengthUnit) {
   return readLength(text, unit, PLAUSIBLE.swatchCm);
 }
 
-/** Whether a count over a width can be a gauge; the count's field is told else. */
+/** Whether a count over a width can be a gauge; if not, a fault is added at the count's field. */
 function gaugeAt(form: Form, field: string, perCm: number): boolean {
   if (isPlausible(perCm * GAUGE_WIDTH_CM, PLAUSIBLE.gauge)) return true;
   const { min, max } = PLAUSIBLE.gauge;
   const over = form.context.unit === "in" ? "4 in" : "10 cm";
   form.faults.push({
     field,
-    message: `This must come to between ${min} and ${max} over ${over}. Look at the width too.`,
+    message: `This must come to between ${min} and ${max} over ${over}. Check the width too.`,
   });
   return false;
 }
@@ -96,5 +96,5 @@ function readWashed(form: Form, field: string): boolean | undefined {
 
 function otherWay(worked: "flat" | "round"): string {
   const pattern = worked === "flat" ? "in rounds" : "flat";
-  return `The garment is worked ${pattern}. Many people’s gauge is another one then, so a swatch worked ${pattern} says more.`;
+  return `The garment is worked ${pattern}. Gauge often differs between the two, so a swatch worked ${pattern} is more reliable.`;
 }

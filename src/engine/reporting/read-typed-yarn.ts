@@ -20,7 +20,7 @@ type YarnUsed = Tester["yarn"][number];
 
 const USED: readonly YarnPart[] = ["before", "after", "balls"];
 
-/** What she used of yarns, oldest entry first, with their keys; an entry that says nothing of an amount is none. */
+/** Yarn used, oldest entry first, with the keys of the entries; an entry without an amount is ignored. */
 export function readTypedYarn(form: Form): { readonly yarn: YarnUsed[]; readonly keys: string[] } {
   const yarn: YarnUsed[] = [];
   const keys: string[] = [];
@@ -46,11 +46,11 @@ function readYarnUsed(form: Form, key: string, path: string): YarnUsed | undefin
   const yarn = itemAt(form, at("yarn"), { items: pattern.yarns, missing: "Choose which of the yarns this is." });
   const weight = requiredEntry(form, at("gramsPerBall"), {
     entry: entryAt(form, at("gramsPerBall"), readWeight),
-    missing: "How heavy a ball is, as its band says, is missing.",
+    missing: "The weight of a ball, from the yarn label, is missing.",
   });
   const length = requiredEntry(form, at("metresPerBall"), {
     entry: ballLengthAt(form, at("metresPerBall")),
-    missing: `How many ${unit === "in" ? "yards" : "metres"} a ball holds, as its band says, is missing.`,
+    missing: `How many ${unit === "in" ? "yards" : "metres"} a ball holds, from the yarn label, is missing.`,
   });
   const how = howMeasured(form, key);
   const grams =
@@ -64,7 +64,7 @@ function readYarnUsed(form: Form, key: string, path: string): YarnUsed | undefin
   if (!yarn || !weight || !length || how === undefined || grams === undefined) return undefined;
   const metresPer100g = length.value / (weight.value / 100);
   if (!isPlausible(metresPer100g, PLAUSIBLE.metresPer100g)) {
-    const message = `A ball of so much for ${textAt(form, at("gramsPerBall"))} cannot be. Look at its band once more.`;
+    const message = `A ball of so much for ${textAt(form, at("gramsPerBall"))} cannot be right. Check the yarn label.`;
     form.faults.push({ field: at("metresPerBall"), message });
     return undefined;
   }
@@ -86,7 +86,7 @@ function ballLengthAt(form: Form, field: string): Entry<number> {
   return { ...entry, kept: hasUnit ? entry.text : `${entry.text} ${unit === "in" ? "yd" : "m"}` };
 }
 
-/** Weighed or in balls: as she chose, else as what she typed tells. */
+/** Weighed or in balls: as chosen, otherwise inferred from what was typed. */
 function howMeasured(form: Form, key: string): "weighed" | "balls" | undefined {
   const field = fieldOf.yarn(key, "how");
   const chosen = choiceAt(form, field, CHOICES.how);
@@ -94,7 +94,7 @@ function howMeasured(form: Form, key: string): "weighed" | "balls" | undefined {
   if (chosen.status === "faulty") return undefined;
   const isWeighed = !isBlank(form, [fieldOf.yarn(key, "before"), fieldOf.yarn(key, "after")]);
   if (isWeighed && !isBlank(form, [fieldOf.yarn(key, "balls")])) {
-    form.faults.push({ field, message: "Say whether the weights count or the number of balls." });
+    form.faults.push({ field, message: "Choose whether the weights or the number of balls should count." });
     return undefined;
   }
   return isWeighed ? "weighed" : "balls";
@@ -144,7 +144,7 @@ interface YarnTexts {
   readonly ballLength: string | null;
 }
 
-/** All that she typed of the yarn is kept, for the document holds only what it comes to. */
+/** Stores everything typed about the yarn, because the document holds only the resulting amount. */
 function keepTexts(form: Form, { path, key, how, ballLength }: YarnTexts): void {
   const parts: readonly YarnPart[] =
     how === "weighed" ? ["before", "after", "gramsPerBall"] : ["balls", "gramsPerBall"];

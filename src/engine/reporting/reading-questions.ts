@@ -8,14 +8,14 @@ import { swatchQuestions } from "./swatch-questions";
 import { yarnQuestions } from "./yarn-questions";
 
 /**
- * What lies so far off, before any fit, that she is asked at entry whether it is right.
+ * Entries so far from what is expected, before any model is fitted, that the tester is asked whether they are correct.
  *
- * Her swatches are asked about first; one that looks like a slip does not count for what her readings should come to. A
- * reading taken unwashed is asked about too, one of a measurement that she changed on purpose is not.
+ * Swatches are checked first: one that looks like an entry error does not count towards what the readings should be. A
+ * reading taken unwashed is checked too, one of a measurement that was changed on purpose is not.
  *
- * @param read her report from `readReport`; answers stand in its typed texts.
- * @returns questions about swatches, readings and yarn, in the report's order; none about what she said is right, and none
- *   where the pattern misses numbers.
+ * @param read the report from `readReport`; answers are among its typed texts.
+ * @returns questions about swatches, readings and yarn, in the report's order; none about what the tester confirmed, and none
+ *   where the pattern's grading is incomplete.
  * @see design 4.7.
  */
 export function readingQuestions(read: ReadReport, context: ReportContext): ReadingQuestion[] {
@@ -37,7 +37,7 @@ export function readingQuestions(read: ReadReport, context: ReportContext): Read
   ];
 }
 
-/** Her report as a tester whose answers are decisions. */
+/** The report as a tester's entry, with confirmed items marked as decided. */
 function answeredTester({ report, typed }: ReadReport): Tester {
   const answered = <Item extends object>(part: "swatches" | "yarn", items: readonly Item[]) =>
     items.map((item, index) =>
@@ -45,7 +45,7 @@ function answeredTester({ report, typed }: ReadReport): Tester {
     );
   return {
     ...report,
-    id: "she",
+    id: "tester",
     swatches: answered("swatches", report.swatches),
     readings: report.readings.map(({ state: _state, ...reading }) => reading),
     yarn: answered("yarn", report.yarn),

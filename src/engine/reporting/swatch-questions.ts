@@ -11,7 +11,7 @@ interface SwatchContext {
   readonly context: ReportContext;
 }
 
-/** Questions about swatches far from the stated gauge, and about 10 cm typed by those who work in inches. */
+/** Questions about swatches far from the stated gauge, and about exactly 10 cm from testers who work in inches. */
 export function swatchQuestions(read: ReadReport, { suspects, context }: SwatchContext): ReadingQuestion[] {
   return read.report.swatches.flatMap((swatch, index) => {
     const key = read.keys.swatches[index];
@@ -36,7 +36,7 @@ export function swatchQuestions(read: ReadReport, { suspects, context }: SwatchC
   });
 }
 
-/** Where the slips of a swatch are mended. */
+/** The part of a swatch in which each entry error is fixed. */
 const PART_OF_ERROR: Partial<Record<EntryError, SwatchPart>> = {
   "stitches-for-rows": "stitches",
   "inches-as-cm": "across",
@@ -51,13 +51,13 @@ function partOfExactlyTenCm({ acrossCm, alongCm }: Swatch): SwatchPart | undefin
 }
 
 function furthestPart(swatch: Swatch, fabric: Fabric): SwatchPart {
-  const hers = swatchGauge(swatch);
+  const own = swatchGauge(swatch);
   const stated = statedGauge(fabric);
   const off = (perCm: number, statedPerCm: number) => Math.abs(Math.log(perCm / statedPerCm));
-  return off(hers.stitchesPerCm, stated.stitchesPerCm) >= off(hers.rowsPerCm, stated.rowsPerCm) ? "stitches" : "rows";
+  return off(own.stitchesPerCm, stated.stitchesPerCm) >= off(own.rowsPerCm, stated.rowsPerCm) ? "stitches" : "rows";
 }
 
-/** The stated gauge over her own width and height. */
+/** The stated gauge over the swatch's own width and height. */
 function statedText({ acrossCm, alongCm }: Swatch, fabric: Fabric): string {
   const { stitchesPerCm, rowsPerCm } = statedGauge(fabric);
   return `${toTenth(stitchesPerCm * acrossCm)} stitches and ${toTenth(rowsPerCm * alongCm)} rows`;
@@ -67,7 +67,7 @@ function swatchMessage(slip: EntryError | null, stated: string): string {
   const expected = `over this width and height the pattern has ${stated}`;
   switch (slip) {
     case "stitches-for-rows":
-      return `Are stitches and rows exchanged? Counted ${expected}.`;
+      return `Are stitches and rows swapped? Counted ${expected}.`;
     case "inches-as-cm":
       return `Is this width in inches? Counted ${expected}.`;
     case "cm-as-inches":
@@ -77,6 +77,6 @@ function swatchMessage(slip: EntryError | null, stated: string): string {
     case "ridges-as-rows":
       return `Did you count ridges? A ridge is two rows; ${expected}.`;
     default:
-      return `This is far from the pattern’s gauge: ${expected}. Please count once more, or say that it is right.`;
+      return `This is far from the pattern’s gauge: ${expected}. Please count once more, or confirm that it is correct.`;
   }
 }

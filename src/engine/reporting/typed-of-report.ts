@@ -11,14 +11,14 @@ import { readTypedYarn } from "./read-typed-yarn";
 import type { ReadReport, Report, ReportContext } from "./report-context";
 
 /**
- * The other way of `readReport`: the fields of a report that was sent, so that an amendment starts from it.
+ * The inverse of `readReport`: the fields of a report that was sent, so that an amendment starts from it.
  *
- * A text that was kept is given back where it still reads as the report's number; else the number is written in her unit, or
- * with its own where no text of hers reads as exactly that. Counts and lengths as the pattern has them stay blank.
+ * A stored text is returned if it still reads as the report's number; otherwise the number is written in the tester's unit, or
+ * in cm if no text in that unit reads as exactly that number. Counts and lengths that follow the pattern stay blank.
  *
- * @param sent a report and the texts beside it, from `readReport` or brought in.
+ * @param sent a report and the texts beside it, from `readReport` or imported.
  * @param context the revision that the report followed.
- * @returns fields that read as the same report; an item gets its number in the report for a key.
+ * @returns fields that read as the same report; the key of an item is its number in the report.
  */
 export function typedOfReport(
   { report, typed }: Pick<ReadReport, "report" | "typed">,
@@ -110,7 +110,7 @@ function readingFields({ report, kept, context }: Sent): NamedText[] {
 const YARN_TEXTS: readonly YarnPart[] = ["how", "before", "after", "balls", "gramsPerBall", "metresPerBall"];
 const YARN_ANSWERS: readonly YarnPart[] = ["swatchInWeight", "tailsInWeight", "seamsInWeight", "kept"];
 
-/** As it was typed where that still comes to the same; else what was used against nothing left, by a ball of 100 g. */
+/** As typed if that still gives the same amount; otherwise a weight with nothing left over, on a ball of 100 g. */
 function yarnFields({ report, kept, context }: Sent, index: number): NamedText[] {
   const used = report.yarn[index];
   if (used === undefined) return [];

@@ -7,13 +7,13 @@ import type { ReadReport } from "./report-context";
 import { GRAMS_PER_OUNCE } from "./yarn-text";
 
 /**
- * Yarn in a stitch ÷ √(width × height of the stitch): outside the wide shares we ask, within the usual ones a slip's mending
- * must come to lie. Plain knit has about 4.4–4.8 (Munden 1959, from memory); crochet takes more (common practice, no source).
+ * Yarn in a stitch ÷ √(width × height of the stitch): outside the plausible range we ask; a suggested fix must lie within the
+ * typical one. Plain knit has about 4.4–4.8 (Munden 1959, from memory); crochet takes more (common practice, no source).
  */
 const PLAUSIBLE_RATIO = { min: 2, max: 20 };
 const TYPICAL_RATIO = { min: 3, max: 12 };
 
-/** Questions about yarn of which a garment of that many stitches cannot be made, one a yarn. */
+/** Questions about amounts of yarn that do not go with the number of stitches, one per yarn. */
 export function yarnQuestions(
   read: ReadReport,
   { index, tester }: { readonly index: PatternIndex; readonly tester: Tester },
@@ -52,5 +52,5 @@ function yarnMessage(
   const said = `That is ${amount} yarn for this many stitches.`;
   if (isOunces) return `${said} Is the weight in ounces? Then write “oz” behind it.`;
   if (isDecimal) return `${said} Is the decimal point in the right place?`;
-  return `${said} Please look at the weights and the ball band once more, or say that it is right.`;
+  return `${said} Please check the weights and the yarn label, or confirm that it is correct.`;
 }

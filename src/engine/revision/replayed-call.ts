@@ -1,6 +1,6 @@
 import { cmOfSize, gradedCounts, ownValue, type CallDocument, type PatternDocument, type Tester } from "../pattern";
 
-/** So many stitches or rows more than the grading says were worked in a size, without its testers having said so. */
+/** An error in the instructions: testers of a size worked this many stitches or rows more than the grading says, without reporting it. */
 export interface InstructionError {
   readonly count: string;
   readonly size: string;
@@ -8,13 +8,13 @@ export interface InstructionError {
 }
 
 /**
- * The same reports against another revision: every tester keeps the counts and lengths that she really worked.
+ * The same reports against another revision: every tester keeps the counts and lengths that they really worked.
  *
- * What a report leaves out was worked as the call's own pattern says; where a count is known to have come out otherwise in
+ * What a report leaves out was worked as the call's own pattern says; where the instructions are known to have a wrong count in
  * a size, its testers worked that.
  *
  * @param revised the same sizes, counts and lengths.
- * @param instructionErrors counts that a taken proposal tells of.
+ * @param instructionErrors errors in the instructions, from accepted proposals.
  * @returns the call of the revised pattern.
  * @see design 4.9.
  */

@@ -21,15 +21,15 @@ describe("a place that fell free", () => {
       {
         applicant: "exact",
         misfit: 0,
-        why: "Of those who wait, she suits this size best. Her bust is the size's.",
+        why: "Best fit for this size on the waiting list. Their bust is the size's.",
         reason: { isFirstChoice: false },
       },
-      { applicant: "near", why: "Her bust is 2 cm above the size's.", reason: { isFirstChoice: true } },
-      { applicant: "as-near", why: "Her bust is 2 cm above the size's." },
+      { applicant: "near", why: "Their bust is 2 cm above the size's.", reason: { isFirstChoice: true } },
+      { applicant: "as-near", why: "Their bust is 2 cm above the size's." },
     ]);
     expect(nearest.map(({ applicant: id, why }) => `${id}: ${why}`)).toEqual([
-      "refuses: Her bust is 1 cm below the size's. She does not accept this size.",
-      "far: Her bust is 11 cm above the size's, 1 cm out of reach.",
+      "refuses: Their bust is 1 cm below the size's. They do not accept this size.",
+      "far: Their bust is 11 cm above the size's, 1 cm out of reach.",
     ]);
   });
 

@@ -133,7 +133,7 @@ describe("who is placed where", () => {
       objective: { leastFilled: 0, filled: 0, misfit: 0 },
     });
     const none = placed(applicantsDocument({ places: {}, applicants: [applicant("a", 90)] }));
-    expect(none.waiting).toEqual([{ applicant: "a", why: "No size has a place.", reason: { kind: "no-places" } }]);
+    expect(none.waiting).toEqual([{ applicant: "a", why: "No size has a spot.", reason: { kind: "no-places" } }]);
   });
 });
 
@@ -153,24 +153,24 @@ describe("why", () => {
     ];
     const document = applicantsDocument({ places: places([0, 2], [0, 1], [0, 2]), applicants });
     expect(why(document, "nearest")).toBe(
-      "Of the sizes open to her, M is nearest to her body. Her bust is 1 cm above the size's.",
+      "Of the sizes open to them, M is nearest to their body. Their bust is 1 cm above the size's.",
     );
     expect(why(document, "only")).toBe(
-      "S is the one size with places that is within reach and that she accepts. Her bust is 7 cm below the size's.",
+      "S is the only size with spots that is within reach and that they accept. Their bust is 7 cm below the size's.",
     );
     expect(why(document, "wish")).toBe(
-      "L is nearest to her body, and her first choice. Her bust is 4 cm below the size's.",
+      "L is nearest to their body, and their first choice. Their bust is 4 cm below the size's.",
     );
     expect(why(document, "full")).toBe(
-      "M would suit her better, but its places are given to others. Of the sizes left to her, S suits her best. Her bust is 8 cm above the size's.",
+      "M would fit them better, but its spots are assigned to others. Of the remaining sizes, S fits them best. Their bust is 8 cm above the size's.",
     );
-    expect(why(document, "locked")).toBe("The designer has given her L. Her bust is 4 cm above the size's.");
+    expect(why(document, "locked")).toBe("The designer assigned L. Their bust is 4 cm above the size's.");
   });
 
   it("says where a size would be short without her", () => {
     const document = applicantsDocument({ places: places([1, 1], [0, 2], [0, 0]), applicants: [applicant("a", 97)] });
     expect(why(document, "a")).toBe(
-      "M would suit her better, but S would be short without her. Of the sizes left to her, S suits her best. Her bust is 7 cm above the size's.",
+      "M would fit them better, but S would fall below its minimum without them. Of the remaining sizes, S fits them best. Their bust is 7 cm above the size's.",
     );
   });
 
@@ -185,17 +185,17 @@ describe("why", () => {
       applicant("unwanted", 83, { accepts: ["small"] }),
     ];
     const document = applicantsDocument({ places: places([0, 0], [1, 1], [2, 2]), applicants });
-    expect(why(document, "full")).toBe("Every place in M, the one size open to her, is given to someone else.");
-    expect(why(document, "excluded")).toBe("The designer has left her out.");
-    expect(why(document, "none")).toBe("She accepts no size.");
+    expect(why(document, "full")).toBe("Every spot in M, the only size open to them, is assigned to someone else.");
+    expect(why(document, "excluded")).toBe("Excluded by the designer.");
+    expect(why(document, "none")).toBe("They accept no size.");
     expect(why(document, "far")).toBe(
-      "No size with places that she accepts is within reach; the nearest is L. Her bust is 15 cm above the size's, 5 cm out of reach.",
+      "No size with spots that they accept is within reach; the nearest is L. Their bust is 15 cm above the size's, 5 cm out of reach.",
     );
     expect(why(document, "refuses")).toBe(
-      "No size with places that she accepts is within reach; the nearest is L. Her bust is 17.5 cm below the size's, 7.5 cm out of reach. M is within reach, but not accepted by her.",
+      "No size with spots that they accept is within reach; the nearest is L. Their bust is 17.5 cm below the size's, 7.5 cm out of reach. M is within reach, but not accepted by them.",
     );
     expect(why(document, "unwanted")).toBe(
-      "No tester is wanted in a size that she accepts. S is within reach, but no tester is wanted there.",
+      "No tester is needed in a size that they accept. S is within reach, but no tester is needed there.",
     );
   });
 
@@ -211,9 +211,9 @@ describe("why", () => {
     const [short] = placed(applicantsDocument({ places: places([1, 1], [1, 1], [3, 3]), applicants })).short;
     expect(short).toMatchObject({ size: "large", missing: 2 });
     expect(short?.nearest.map(({ applicant: id, why: says }) => `${id}: ${says}`)).toEqual([
-      "refuses: Her bust is the size's. She does not accept this size. She is placed in M, which would then be short.",
-      "locked: Her bust is 1 cm below the size's. The designer has given her S, which would then be short.",
-      "far: Her bust is 11.5 cm above the size's, 1.5 cm out of reach.",
+      "refuses: Their bust is the size's. They do not accept this size. They have M, which would then fall below its minimum.",
+      "locked: Their bust is 1 cm below the size's. The designer assigned S, which would then fall below its minimum.",
+      "far: Their bust is 11.5 cm above the size's, 1.5 cm out of reach.",
     ]);
   });
 });

@@ -153,7 +153,9 @@ describe("readReport", () => {
     const whole = readReport({ "fit.bust.scale": "-1", "fit.bust.says": " A little close. " }, reportContext());
     expect(whole.report.fit).toEqual([{ area: "bust", scale: -1, says: "A little close." }]);
     const words = readReport({ "fit.bust.says": "Fine." }, reportContext());
-    expect(words.faults).toEqual([{ field: "fit.bust.scale", message: "Choose how it fits here, beside your words." }]);
+    expect(words.faults).toEqual([
+      { field: "fit.bust.scale", message: "Choose how it fits here, in addition to your comment." },
+    ]);
   });
 
   it("tells what the pattern has no place for, and does not send it", () => {

@@ -21,10 +21,10 @@ describe("the steps of a report", () => {
     const typed = { ...typedSwatch(), asWritten: "yes", "reading.bust.1.value": "100", "yarn.1.yarn": "wool" };
     expect(states(typed)).toEqual({
       swatch: "complete: 1 of 1 fabric swatched",
-      make: "complete: 3 of 3 numbers told",
+      make: "complete: 3 of 3 numbers entered",
       measure: "begun: 1 of 2 measured",
-      yarn: "begun: 0 of 2 yarns told",
-      fit: "empty: 0 of 1 told",
+      yarn: "begun: 0 of 2 yarns entered",
+      fit: "empty: 0 of 1 answered",
     });
     expect(nextStep(reportSteps(typed, reportContext()))?.step).toBe("measure");
   });
@@ -38,8 +38,8 @@ describe("the steps of a report", () => {
   it("go first where something is to be mended", () => {
     const typed = { "reading.bust.1.value": "wide", "worked.width": "98" };
     expect(states(typed)).toMatchObject({
-      make: "begun: 1 of 3 numbers told",
-      measure: "faulty: 0 of 2 measured; 1 thing to mend",
+      make: "begun: 1 of 3 numbers entered",
+      measure: "faulty: 0 of 2 measured; 1 entry needs fixing",
     });
     expect(nextStep(reportSteps(typed, reportContext()))?.step).toBe("measure");
   });

@@ -24,7 +24,7 @@ describe("what a swatch would do to the finished size", () => {
     expect(worst).toBe(0);
     expect(words).toEqual({
       gauge: "You have 20 stitches and 25 rows over 10 cm; the pattern has 20 and 25.",
-      garment: "At this gauge every measurement would come out as promised, within its tolerance.",
+      garment: "At this gauge every measurement would come out as planned, within its tolerance.",
       advice: null,
       tryToolMm: null,
     });
@@ -37,7 +37,7 @@ describe("what a swatch would do to the finished size", () => {
     expect(measurements[0]?.differenceCm).toBeCloseTo(10.889, 3);
     expect(measurements[1]).toMatchObject({ measurement: "length", differenceCm: 0, isBeyondTolerance: false });
     expect([stitches.verdict, rows.verdict]).toEqual(["fewer", "as stated"]);
-    expect(words.garment).toBe("At this gauge “Bust” would come out 10.9 cm bigger than promised.");
+    expect(words.garment).toBe("At this gauge “Bust” would come out 10.9 cm bigger than planned.");
     expect(words.advice).toBe(
       "You work looser than the pattern: fewer stitches to the same width. Try one size smaller: a 3.75 mm hook, and swatch again.",
     );
@@ -54,8 +54,8 @@ describe("what a swatch would do to the finished size", () => {
     const { rows, words } = outlook({ rows: 23 });
     expect(rows.verdict).toBe("fewer");
     expect(words.tryToolMm).toBeNull();
-    expect(words.advice).toContain("Another tool seldom mends that alone");
-    expect(words.garment).toBe("At this gauge “Length” would come out 3.5 cm bigger than promised.");
+    expect(words.advice).toContain("Another hook size seldom changes that");
+    expect(words.garment).toBe("At this gauge “Length” would come out 3.5 cm bigger than planned.");
   });
 
   it("reckons with the counts that she worked", () => {
