@@ -5,7 +5,7 @@ import { gradedCounts, ownValue, type CallDocument, type PatternDocument } from 
 import { analyseCall, withoutUnusable } from "./results";
 import { expectations, reviseCall, type InstructionError, type ReviseRequest } from "./revision";
 
-/** What is handed to the engine's thread. */
+/** A task for the engine's thread. */
 export type EngineTask =
   | { readonly kind: "analyse"; readonly call: CallDocument }
   | { readonly kind: "revise"; readonly request: ReviseRequest }
@@ -17,7 +17,7 @@ export type EngineTask =
     }
   | { readonly kind: "grade"; readonly request: ChoicesRequest };
 
-/** What the engine prints for a task; for a revision also the gaps of the same reports against it. */
+/** Runs a task and returns its result as JSON; for a revision also the gaps of the same reports against it. */
 export function runEngineTask(task: EngineTask, solver: Solver): string {
   switch (task.kind) {
     case "analyse":
@@ -39,7 +39,7 @@ export function runEngineTask(task: EngineTask, solver: Solver): string {
   }
 }
 
-/** By how much the counts that a replay starts from differ from what the reports say, once a size and count. */
+/** Differences between the counts used in a replay and those in the reports, one per size and count. */
 function instructionErrors({ pattern, testers }: CallDocument, replayed: CallDocument): InstructionError[] {
   const found = new Map<string, InstructionError>();
   replayed.testers.forEach(({ size, worked = {} }, index) => {

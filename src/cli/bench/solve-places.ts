@@ -15,8 +15,8 @@ interface Pair {
 }
 
 /**
- * Places as an integer program given whole to a solver, to compare with: a variable for each applicant and size open to
- * her, and one a size for the places of its `least`; solved for one aim after another.
+ * The assignment as one integer program, for comparison: a variable for each applicant and each size open to
+ * them, and one per size for the spots up to its `least`; solved for one objective after another.
  *
  * @param document without locks and exclusions.
  * @returns null where the solver stopped before it was done.

@@ -8,7 +8,7 @@ import { gapsBetween, plantedCall, type Design, type Fault, type PlantedCall } f
 import { tallyReadings } from "./tally-readings";
 import { Errors, Tally } from "./tally";
 
-/** Share of calls in which a rival may win by luck and the cause still counts as one that can be found (design 7). */
+/** Highest chance that a rival wins by luck for which a cause still counts as identifiable (design 7). */
 const MAX_RIVAL_CHANCE = 0.05;
 
 export interface Calibration {
@@ -18,9 +18,9 @@ export interface Calibration {
 }
 
 /**
- * How the gap engine fares on simulated calls whose truth is known.
+ * Accuracy of the gap engine on simulated calls whose truth is known.
  *
- * @param calls how many; garments take turns.
+ * @param calls number of simulated calls; garments alternate.
  * @param entryErrorShare of readings, from 0 to 1.
  * @param seed of the first call; each call has its own.
  * @see design 7.
@@ -80,7 +80,7 @@ function tallyCells({ planted, output, tally, errors }: CalibrationRun & { error
   });
 }
 
-/** Mean gap of each cell's readings that stand, tolerances. */
+/** Mean gap of each cell's counted readings, tolerances. */
 function plainAverages({ steps, suspects }: GapsOutput, { call }: PlantedCall): (number | undefined)[] {
   const { pattern } = call;
   const sizeOf = new Map(call.testers.map(({ id, size }) => [id, size]));

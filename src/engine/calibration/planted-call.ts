@@ -5,7 +5,7 @@ import { adjustInput } from "../revision";
 import { seededRandom, type SeededRandom } from "../seeded-random";
 import { drawTruth, simulateCall, type PatternSds, type PlantedEntryError } from "../simulation";
 
-/** How many testers report of each size. */
+/** How many testers of each size report. */
 export type Design = "2–4 a size" | "3 a size" | "1–2 a size, two sizes empty, 30 % lost";
 
 /** What is wrong with the pattern of a simulated call. */
@@ -16,14 +16,14 @@ export interface PlantedCause {
   readonly amount: number;
 }
 
-/** A simulated call with all that is true of it; cells (size s, measurement p) at `s * measurements + p`. */
+/** A simulated call with its known truth; cells (size s, measurement p) at `s * measurements + p`. */
 export interface PlantedCall {
   readonly call: CallDocument;
-  /** The pattern by which the garments really come out, but for the errors of single cells. */
+  /** The pattern that the garments really follow, apart from the errors of single cells. */
   readonly real: PatternDocument;
   /** Gaps in tolerances. */
   readonly truth: readonly number[];
-  /** The part of the truth that no input of the pattern makes. */
+  /** The part of the truth that no input of the pattern explains. */
   readonly errors: readonly number[];
   readonly cause: PlantedCause | null;
   readonly entryErrors: readonly PlantedEntryError[];
@@ -32,7 +32,7 @@ export interface PlantedCall {
   readonly readingSd: number;
 }
 
-/** Largest move of a planted cause, in tolerances (design 7). */
+/** Effect of a planted cause on its most affected cell, in tolerances (design 7). */
 const PLANTED_EFFECT_TOLERANCES = 1.5;
 const SMALL_ERRORS: PatternSds = { offset: 0.2, step: 0.15, cell: 0.15 };
 const NO_ERRORS: PatternSds = { offset: 0, step: 0, cell: 0 };
@@ -41,9 +41,9 @@ const MEDIAN_READING_SD = 0.5;
 const LOG_SD = 0.5;
 
 /**
- * A call with a known truth: pattern errors, a cause, testers' drifts and readings drawn as the gap model expects them.
+ * A call with a known truth: pattern errors, a cause, testers' drifts and readings drawn from the gap model.
  *
- * Drift and reading sds differ from call to call as the model's priors say; so do the pattern's, where its error is drawn.
+ * Drift and reading sds are drawn from the model's priors for each call; so are the pattern's, where its error is drawn.
  *
  * @param entryErrorShare share of readings that are entry errors, from 0 to 1.
  * @see design 4.4 and 7.
@@ -107,7 +107,7 @@ function drawPatternSds(fault: Fault, random: SeededRandom): PatternSds {
   }
 }
 
-/** A kind of cause by chance, then one of its kind, wrong by what moves its most affected cell by 1½ tolerances. */
+/** A random kind of cause, then a random cause of that kind, with an error that shifts its most affected cell by 1½ tolerances. */
 function drawCause(pattern: PatternDocument, random: SeededRandom): PlantedCause {
   const candidates = causeCandidates(
     pattern,
@@ -138,7 +138,7 @@ function drawTesters(pattern: PatternDocument, design: Design, random: SeededRan
   );
 }
 
-/** By how many tolerances each cell of the real pattern lies beyond the published one's, at the published gauge. */
+/** Difference of each cell between the real and the published pattern, in tolerances, at the published gauge. */
 export function gapsBetween(published: PatternDocument, real: PatternDocument): number[] {
   const from = indexPattern(published);
   const to = indexPattern(real);

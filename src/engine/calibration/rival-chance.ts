@@ -5,10 +5,10 @@ import { addRow, rowTimes, type SurfaceSolution } from "../variance-components";
 import type { PlantedCause } from "./planted-call";
 
 /**
- * How often the likeliest untied rival of a planted cause would look better than it, with all variances known.
+ * Probability that the strongest untied rival of a planted cause scores higher than it, with all variances known.
  *
- * With I the information that the readings hold, the scores of cause and rival are normal with means θ·√I and ρ·θ·√I and
- * correlation ρ; the rival wins where its square is larger.
+ * With I the information in the readings, the scores of cause and rival are normal with means θ·√I and ρ·θ·√I and
+ * correlation ρ; the rival wins if its square is larger.
  *
  * @param solution the model without causes at the true variances.
  * @param reported whether each cell has a report.
@@ -35,7 +35,7 @@ export function rivalChance(
   }, 0);
 }
 
-/** What the readings say of a move of the cells, shared columns integrated out: the precision of the cells times the move. */
+/** Marginal precision of the cells, with the shared columns integrated out, times a cause's sensitivities. */
 function projected(solution: SurfaceSolution, sensitivities: Float64Array): Float64Array {
   const result = new Float64Array(sensitivities.length);
   const cross = new Float64Array(solution.scales.length);

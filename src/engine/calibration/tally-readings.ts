@@ -3,10 +3,10 @@ import { readingScore } from "../gaps";
 import type { PlantedCall } from "./planted-call";
 import type { Tally } from "./tally";
 
-/** A slip is gross from this many of the wide sds of 4.7 (design 7). */
+/** An entry error is gross from this many of the wide sds of 4.7 (design 7). */
 const GROSS_SCORE = 5.5;
 
-/** Slips found, and readings set aside that were none. */
+/** Counts entry errors found, and readings set aside wrongly. */
 export function tallyReadings({
   planted,
   output,

@@ -5,7 +5,7 @@ import type { Cause } from "./gaps-output";
 import { causeColumn } from "./model/gap-surface";
 
 /**
- * The causes that pay, in the inputs' own units.
+ * The causes with enough evidence, in the units of their inputs.
  *
  * @param gaps estimated gap of each reported cell, tolerances, `undefined` where a cell has no report.
  * @returns causes, best first.
@@ -33,7 +33,7 @@ export function causeFindings(
   });
 }
 
-/** Instructions make a whole number of stitches or rows more or fewer than the grading says. */
+/** Instructions differ from the grading by a whole number of stitches or rows. */
 function wholeNotZero(estimate: number): number {
   return Math.sign(estimate) * Math.max(1, Math.round(Math.abs(estimate)));
 }

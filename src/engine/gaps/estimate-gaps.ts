@@ -17,17 +17,17 @@ import { variancesWithMore } from "./model/variances-with-more";
 export interface GapEstimate {
   readonly cells: readonly Cell[];
   readonly causes: readonly Cause[];
-  /** By tester id; a tester without a counted reading has none. */
+  /** By tester id; testers without a counted reading have none. */
   readonly drifts: ReadonlyMap<string, Drift>;
   readonly variances: Variances;
   readonly status: "converged" | "stopped";
 }
 
 /**
- * The gap surface of a call: cells averaged over causes, the causes that pay, drifts and variances.
+ * The gap surface of a call: cells averaged over causes, the causes with enough evidence, drifts and variances.
  *
- * @param call a parsed call in which every reading and swatch that does not count is set aside.
- * @param causes whether causes are looked for; without, cells rest on the model without any.
+ * @param call a parsed call in which excluded readings and swatches are set aside.
+ * @param causes whether to search for causes; if not, cells come from the model without causes.
  * @see design 4.4 to 4.6.
  */
 export function estimateGaps(call: CallDocument, { causes } = { causes: true }): GapEstimate {

@@ -7,17 +7,17 @@ import { fitGapSurface } from "./model/fit-gap-surface";
 import { gapReadings } from "./model/gap-readings";
 import { causeColumn } from "./model/gap-surface";
 
-/** How wrong an input is, in its own unit, and by how many cm each cell moves for one unit of it, sizes first. */
+/** Estimated error of an input, in its own unit, and the change of each cell per unit of it, cm, sizes first. */
 export interface InputEstimate {
   readonly amount: number;
   readonly sensitivitiesCm: readonly number[];
 }
 
 /**
- * The errors of some inputs together, causes that were named or their rivals alike.
+ * Estimates the errors of several inputs jointly, whether reported causes or their rivals.
  *
- * @param call with what does not count set aside.
- * @returns an estimate an input, null where the call says nothing of it; and each cell's gap, cm, sizes first.
+ * @param call in which excluded readings and swatches are set aside.
+ * @returns one estimate per input, null if the call has no information about it; and each cell's gap, cm, sizes first.
  * @see design 4.6 and 4.9.
  */
 export function estimateInputs(
@@ -49,7 +49,7 @@ export function estimateInputs(
   };
 }
 
-/** What names an input; a settling's or a stretch's fabric may be said twice. */
+/** The fields that identify an input; settling and stretch may name their fabric twice. */
 function inputKey({ kind, id, direction, size }: CauseInput): CauseInput {
   const isDirected = kind === "settle" || kind === "stretch";
   const isSized = kind === "count" || kind === "from";

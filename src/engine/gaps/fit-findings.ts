@@ -1,20 +1,20 @@
 import type { CallDocument } from "../pattern";
 import type { Cell } from "./gaps-output";
 
-/** A body measurement at which garments that came out as promised are felt to be tight or loose. */
+/** A body measurement at which garments that came out as planned feel tight or loose. */
 export interface FitFinding {
   readonly measurement: string;
   readonly area: string;
   readonly feels: "tight" | "loose";
-  /** First and last size of those that feel so. */
+  /** First and last size to which the finding applies. */
   readonly from: string;
   readonly to: string;
-  /** So many of `testers` who said anything of it there. */
+  /** How many of the `testers` who commented on it agree. */
   readonly agree: number;
   readonly testers: number;
 }
 
-/** A share of testers that chance alone would hardly make, were one in three to find fault (common practice, no source). */
+/** Expected share of complaints by chance alone (common practice, no source). */
 const EXPECTED_SHARE = 1 / 3;
 const MAX_CHANCE = 0.05;
 const MIN_TESTERS = 3;
@@ -25,11 +25,11 @@ interface Answer {
 }
 
 /**
- * Where the size is right and the fit is not: that asks for another ease, not for another count.
+ * Cases in which the size is right and the fit is not: these need a different ease, not different counts.
  *
- * Sizes are taken together as all, or from one that answered upward, or up to one, whichever is least likely to be chance.
+ * Sizes are pooled as all, from one size upward, or up to one size, whichever is least likely by chance.
  *
- * @param cells of `gaps`; only sizes in which the measurement was not found off count.
+ * @param cells of `gaps`; sizes in which the measurement is off are left out.
  * @returns at most one finding a measurement, in the pattern's order; areas are those of the measurements' targets.
  * @see design 4.6.
  */
@@ -77,7 +77,7 @@ function leastLikelyRange(answers: readonly Answer[], sizes: number) {
   return best;
 }
 
-/** Chance that at least `agree` of `testers` do, were each to do so in one case in three. */
+/** Probability that at least `agree` of `testers` agree by chance. */
 function binomialUpperTail(agree: number, testers: number): number {
   let term = (1 - EXPECTED_SHARE) ** testers;
   let chance = agree === 0 ? term : 0;

@@ -100,7 +100,7 @@ export const variancesSchema: z.ZodType<Variances> = z.strictObject({
 
 export const searchStatusSchema = z.enum(["converged", "stopped"]);
 
-/** What `gaps` prints, read again. */
+/** Schema of the output of `gaps`. */
 export const gapsOutputSchema: z.ZodType<GapsOutput> = z.strictObject({
   cells: z.array(cellSchema),
   causes: z.array(causeSchema),

@@ -1,6 +1,6 @@
 export type Verdict = "holds" | "off" | "leaning" | "unsettled";
 
-/** One measurement in one size; all but `reports` null where nothing can be said. */
+/** One measurement in one size; all but `reports` are null where there is no information. */
 export interface Cell {
   readonly size: string;
   readonly measurement: string;
@@ -18,7 +18,7 @@ export interface Cell {
 
 export type CauseKind = "allowance" | "settle" | "stretch" | "count" | "offset" | "step" | "from";
 
-/** One input of the pattern: which, and where it is one size's or one direction's. */
+/** Identifies one input of the pattern, with its size or direction where it has one. */
 export interface CauseInput {
   readonly kind: CauseKind;
   readonly id: string;

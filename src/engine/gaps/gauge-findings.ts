@@ -5,20 +5,20 @@ import { chooseSwatch, statedGauge, swatchGauge, swatchUncertainty } from "../pr
 import { GAUGE_WIDTH_CM } from "../units";
 import type { GaugeFinding } from "./gaps-output";
 
-/** A stated gauge stands while the testers' is within this of it, relative (common practice, no source). */
+/** Relative difference between the testers' and the stated gauge that counts as equal (common practice, no source). */
 const GAUGE_TOLERANCE = 0.03;
 const MIN_PROBABILITY_AS_STATED = 0.9;
 const MIN_PROBABILITY_OF_SIDE = 0.95;
-/** Fewer swatches say nothing of the stated gauge. */
+/** With fewer swatches there is no verdict on the stated gauge. */
 const MIN_TESTERS = 3;
-/** Standard error of a robust mean, beside that of a plain one (ISO 13528:2015, 7.7). */
+/** Standard error of a robust mean relative to that of an ordinary mean (ISO 13528:2015, 7.7). */
 const ROBUST_ERROR_FACTOR = 1.25;
 
 /**
- * What the testers' swatches say of the stated gauges, taken at the recommended tool.
+ * Compares the stated gauges with the testers' swatches made with the recommended needle or hook.
  *
- * @param call with swatches that do not count set aside.
- * @returns one finding a fabric and direction, gauges over 10 cm.
+ * @param call in which excluded swatches are set aside.
+ * @returns one finding per fabric and direction, gauges over 10 cm.
  * @see ISO 13528:2015, Algorithm A; design 4.6.
  */
 export function gaugeFindings({ pattern, testers }: CallDocument): GaugeFinding[] {

@@ -3,8 +3,8 @@ import { predictTesters } from "./predict-testers";
 import type { Step } from "./gaps-output";
 
 /**
- * From target to reading, for every reading: what the pattern makes of the target, what she worked otherwise, what her
- * gauge did, and what is left.
+ * From target to reading, for every reading: the design, the tester's changes to the counts, the effect of their
+ * gauge, and the remaining gap.
  *
  * @param predictions of `predictTesters`, where the caller needs them too.
  * @returns one row a reading, in the call's order, counted or not; designCm + workedStepCm + gaugeStepCm + gapCm = readingCm.

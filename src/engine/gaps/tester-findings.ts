@@ -7,7 +7,7 @@ import type { Drift } from "./model/tester-drifts";
 /**
  * Each tester's drift and consistency: Mandel's h over the gaps of all sizes, k over repeated readings, by measurement.
  *
- * @param counted readings that count, one entry a tester and measurement.
+ * @param counted counted readings, one entry per tester and measurement.
  * @param drifts by tester id.
  * @see ISO 5725-2:1994, 7.3.1; design 4.7.
  */

@@ -5,20 +5,20 @@ import { SD_INDEX } from "./model/gap-sds";
 import { gapSurface } from "./model/gap-surface";
 import { testerInformation } from "./model/tester-on-gauge";
 
-/** The error to be found, in tolerances, and how surely (design 4.5). */
+/** The error to detect, in tolerances, and the required power (design 4.5). */
 const ERROR_TO_DETECT = 1.5;
 const MIN_POWER = 0.8;
 const MAX_TESTERS = 30;
-/** What the model expects before any reading: medians of the priors on the six sds (0.674 of a half-normal's scale). */
+/** Medians of the priors of the six sds (0.674 of a half-normal's scale). */
 const PRIOR_MEDIAN_SDS = Float64Array.of(0.54, 0.34, 0.27, 0.022, 0.022, 0.5);
 
 /**
- * Before a call: how many testers of each size find an error of 1½ tolerances four times in five.
+ * Power calculation before a call: how many testers per size detect an error of 1½ tolerances with a power of 0.8.
  *
- * Found is told as off or as leaning: the estimate lies beyond one tolerance. The chance is the mean over all cells, for
- * testers on gauge who measure everything.
+ * Detected means reported as off or leaning: the estimate exceeds one tolerance. The power is the mean over all cells, for
+ * testers on gauge who take all measurements.
  *
- * @returns testers a size; null where thirty would not do.
+ * @returns testers per size; null if thirty are not enough.
  * @see design 4.5.
  */
 export function testersNeeded(pattern: PatternDocument): number | null {
@@ -62,7 +62,7 @@ function priorVariance(z: number): number {
   return square(SD_INDEX.offset) + square(SD_INDEX.step) * z * z + square(SD_INDEX.cell);
 }
 
-/** Chance that the estimate of a cell of this error, drawn toward 0 as it is, lies beyond one tolerance. */
+/** Probability that the shrunken estimate of a cell with this error exceeds one tolerance. */
 function chanceDetected(variance: number, prior: number): number {
   const shrinkage = Math.max(1e-12, 1 - variance / prior);
   return normalChance((ERROR_TO_DETECT * shrinkage - 1) / Math.sqrt(variance * shrinkage));

@@ -1,4 +1,4 @@
-/** Paths from layer to layer: where they start, and which nodes of the layer after each node leads to. */
+/** A layered graph: its start nodes, and the successors of each node in the next layer. */
 export interface LayeredPaths<Node> {
   readonly layers: readonly (readonly Node[])[];
   /** Indices in the first layer. */
@@ -7,14 +7,14 @@ export interface LayeredPaths<Node> {
   readonly next: readonly (readonly (readonly number[])[])[];
 }
 
-/** Sums of doubles do not come out the same twice: what costs so little more is as cheap. */
+/** Costs that differ by less are equal: sums of doubles depend on their order. */
 export const ROUNDING_TOLERANCE = 1e-9;
 
 /**
- * Of all paths from the first layer to the last those that cost least, but for a rounding a layer; none of these ends early.
+ * The cheapest paths from the first layer to the last, up to one rounding error per layer; no dead ends remain.
  *
- * @param costOf what a node costs.
- * @returns null where no path leads through.
+ * @param costOf cost of a node.
+ * @returns null if there is no path.
  * @see Bellman's principle of optimality.
  */
 export function cheapestPaths<Node>(

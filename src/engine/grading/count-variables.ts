@@ -1,14 +1,14 @@
 import type { Count, Grading, PatternDocument } from "../pattern";
 
-/** Where the variables of a grading stand: each count's number in each size, then how many repeats that is. */
+/** Indices of a grading's variables: each count's number in each size, then its number of repeats. */
 export interface CountVariables {
   readonly numberOf: (count: string, size: number) => number;
   readonly repeatsOf: (count: string, size: number) => number;
-  /** How many there are. */
+  /** Number of variables. */
   readonly total: number;
 }
 
-/** Variables for some counts in all sizes; sizes by their place. */
+/** Variables for some counts in all sizes; sizes by index. */
 export function countVariables(pattern: PatternDocument, counts: readonly Count[]): CountVariables {
   const order = new Map(counts.map(({ id }, index) => [id, index]));
   const sizes = pattern.sizes.length;
@@ -20,7 +20,7 @@ export function countVariables(pattern: PatternDocument, counts: readonly Count[
   };
 }
 
-/** The numbers of some counts among the values of their variables. */
+/** The grading of some counts, from the values of their variables. */
 export function gradingAt(
   { pattern, counts }: { readonly pattern: PatternDocument; readonly counts: readonly Count[] },
   values: readonly number[],

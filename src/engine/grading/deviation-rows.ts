@@ -4,9 +4,9 @@ import type { Measurement, PatternDocument } from "../pattern";
 import type { CountVariables } from "./count-variables";
 
 /**
- * Each solved measurement in each size as a sum of counts that should come to its target, in tolerances.
+ * Each solved measurement in each size as a linear combination of counts that should equal its target, in tolerances.
  *
- * @returns rows whose sum less `right` is the deviation.
+ * @returns rows whose sum minus `right` is the deviation.
  */
 export function deviationRows(
   pattern: PatternDocument,

@@ -5,11 +5,11 @@ import type { GradeRequest } from "./grade-request";
 import { relaxations, type Relaxation } from "./relax-clash";
 
 export interface ChoicesRequest extends Omit<GradeRequest, "slack"> {
-  /** Deviations that cost nothing, in tolerances. */
+  /** Deviations without cost, in tolerances. */
   readonly slacks: readonly number[];
 }
 
-/** A grading that a person may choose, and the slack that it was found with. */
+/** A grading to choose from, with its slack. */
 export type GradingChoice = Extract<GradeOutcome, { grading: unknown }> & { readonly slack: number };
 
 export type GradeChoices =
@@ -18,10 +18,10 @@ export type GradeChoices =
   | { readonly status: "faults"; readonly faults: readonly Fault[] };
 
 /**
- * The same pattern graded with one slack after another, for a person to choose from.
+ * Grades the same pattern with several slacks, for a person to choose from.
  *
- * @param request slacks in the order in which the choices come back.
- * @returns the choices; or one clash, which no slack undoes, with what would loosen each of its rules; or faults.
+ * @param request slacks in the order of the returned choices.
+ * @returns the choices; or one conflict, which no slack resolves, with a relaxation of each of its rules; or faults.
  * @see gradePattern
  */
 export function gradeChoices({ slacks, ...request }: ChoicesRequest, solver: Solver): GradeChoices {

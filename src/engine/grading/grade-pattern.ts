@@ -14,7 +14,7 @@ import { solveCounts } from "./solve-counts";
 
 export type GradeOutcome =
   | {
-      /** `limit` where a search stopped short of the proof; `bound` then says where, and what cannot be beaten. */
+      /** `limit` if a search stopped before optimality was proved; `bound` then has the stage and its lower bound. */
       readonly status: "optimal" | "limit";
       readonly grading: Grading;
       readonly measurements: readonly GradedMeasurement[];
@@ -25,13 +25,13 @@ export type GradeOutcome =
   | { readonly status: "faults"; readonly faults: readonly Fault[] };
 
 /**
- * All counts in all sizes: the best that keeps every repeat, tie, least value, locked count and the order of sizes.
+ * All counts in all sizes: the optimum subject to repeats, ties, minimum values, locked counts and the order of sizes.
  *
- * Counts that share no tie and no target are solved apart. A group without any target keeps the grading it has.
+ * Counts that share no tie and no target are solved separately. A group without a target keeps its existing grading.
  *
- * @param request slack 0 where left out.
+ * @param request slack defaults to 0.
  * @param solver exact, to a relative and absolute gap of 0.
- * @returns the grading with what each measurement comes to; or one clash; or faults: sizes out of order, counts that nothing decides.
+ * @returns the grading with the resulting measurements; or one conflict; or faults: sizes out of order, counts without a target or numbers.
  * @see design 4.2.
  */
 export function gradePattern({ pattern, slack = 0, near }: GradeRequest, solver: Solver): GradeOutcome {
@@ -77,7 +77,7 @@ function existingCounts(pattern: PatternDocument, { counts }: CountGroup): { gra
       return [size.id, value] as const;
     });
     if (values.some(([, value]) => value === undefined)) {
-      const says = `“${pattern.counts[index]?.label ?? id}” is free: no target decides it. Type its numbers, or give a measurement that it makes a target.`;
+      const says = `“${pattern.counts[index]?.label ?? id}” has no target, so it can't be calculated. Enter its numbers, or give a measurement that uses it a target.`;
       faults.push({ path: `counts[${index}]`, says });
     }
     return [id, Object.fromEntries(values.map(([size, value]) => [size, value ?? Number.NaN]))] as const;

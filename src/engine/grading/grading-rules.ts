@@ -2,7 +2,7 @@ import { ownValue, type Count, type PatternDocument } from "../pattern";
 import type { Constraint, Sum } from "../integer-program";
 import type { CountVariables } from "./count-variables";
 
-/** A rule that a grading must keep, and what it says in the designer's words. */
+/** A rule that a grading must meet, with a sentence for the designer. */
 export interface GradingRule {
   readonly rule: "repeat" | "tie" | "least" | "locked" | "order";
   readonly count?: string;

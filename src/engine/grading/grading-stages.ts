@@ -3,39 +3,39 @@ import { ownValue, type Count, type Grading, type Measurement, type PatternDocum
 import { countVariables } from "./count-variables";
 import { deviationRows } from "./deviation-rows";
 
-/** The stages of 4.2 in their order; `near` only where a tested grading is given. */
+/** The stages of 4.2 in their order; `near` only if a tested grading is given. */
 export type StageName = "beyond" | "deviation" | "near" | "unevenness" | "sum";
 
-/** What is to lie near `right`. */
+/** A linear combination that should be close to `right`. */
 export interface Row {
   readonly sum: Sum;
   readonly right: number;
 }
 
-/** Rows whose distance from where they should lie costs what exceeds `free`. */
+/** Rows whose distance from their right-hand side costs what exceeds `tolerance`. */
 export interface Stage {
   readonly name: StageName;
   readonly rows: readonly Row[];
   readonly tolerance: number;
-  /** True where the rows are sums of stitches, so that what exceeds is whole: a search then ends sooner. */
+  /** True if the rows are sums of stitches, so that the excess is a whole number, which shortens the search. */
   readonly isWhole: boolean;
 }
 
-/** Counts that are solved together, with what their numbers should come to. */
+/** Counts that are solved together, with the measurements they should meet. */
 export interface GroupRequest {
   readonly pattern: PatternDocument;
   readonly counts: readonly Count[];
   readonly measurements: readonly Measurement[];
-  /** The tested grading; counts and sizes that it leaves out may come out as they like. */
+  /** The tested grading; counts and sizes that it leaves out are unrestricted. */
   readonly near?: Grading;
-  /** Deviation that costs nothing, in tolerances. */
+  /** Deviation without cost, in tolerances. */
   readonly slack: number;
 }
 
-/** An optimum of one stage may be missed by this much in the next ones, for sums of doubles do not come out the same twice. */
+/** Later stages may exceed the optimum of an earlier one by this much, because sums of doubles depend on their order. */
 export const STAGE_TOLERANCE = 1e-7;
 
-/** What is made small one after another for a group of counts. @see design 4.2. */
+/** The objectives that are minimised one after another for a group of counts. @see design 4.2. */
 export function gradingStages({ pattern, counts, measurements, near, slack }: GroupRequest): Stage[] {
   const variables = countVariables(pattern, counts);
   const deviations = deviationRows(pattern, measurements, variables);
@@ -63,14 +63,14 @@ export function gradingStages({ pattern, counts, measurements, near, slack }: Gr
   ];
 }
 
-/** What a stage costs at given values of the variables. */
+/** Cost of a stage at given values of the variables. */
 export function costOf({ rows, tolerance }: Stage, values: readonly number[]): number {
   return rows.reduce((cost, { sum, right }) => {
     return cost + Math.max(0, Math.abs(valueOfSum(sum, values) - right) - tolerance);
   }, 0);
 }
 
-/** Every row within so much of where it should lie. */
+/** Constraints that keep every row within a tolerance of its right-hand side. */
 export function rowsWithin({ rows }: Stage, free: number): Constraint[] {
   return rows.flatMap(({ sum, right }): Constraint[] => [
     { sum, relation: "<=", right: right + free },
@@ -78,7 +78,7 @@ export function rowsWithin({ rows }: Stage, free: number): Constraint[] {
   ]);
 }
 
-/** A stage as a sum of variables of its own, one a row, each at least what its row exceeds; the first is `first`. */
+/** A stage as a sum of auxiliary variables, one per row, each at least the row's excess; the first is `first`. */
 export function excessSum({ rows, tolerance }: Stage, first: number): { sum: Sum; constraints: Constraint[] } {
   const constraints = rows.flatMap(({ sum, right }, index): Constraint[] => [
     { sum: [...sum, { variable: first + index, weight: -1 }], relation: "<=", right: right + tolerance },

@@ -1,12 +1,12 @@
 import { ownValue, type Count, type PatternDocument } from "../pattern";
 
-/** The nearest numbers below and above that keep a count's rules in a size; null where none does. */
+/** The nearest numbers below and above that meet a count's rules in a size; null if there is none. */
 export interface NearestFeasible {
   readonly below: number | null;
   readonly above: number | null;
 }
 
-/** Whole numbers from `low` to `high`, both among them; none where `low` is above. */
+/** Whole numbers from `low` to `high`, inclusive; empty if `low` is larger. */
 interface Range {
   readonly low: number;
   readonly high: number;
@@ -15,12 +15,12 @@ interface Range {
 const NONE: Range = { low: Number.POSITIVE_INFINITY, high: Number.NEGATIVE_INFINITY };
 
 /**
- * Numbers near a typed one that keep the repeat, the least value, the order of sizes and every tie of a count, all other
- * numbers of the grading as they stand.
+ * Numbers near a typed one that meet the repeat, the minimum value, the order of sizes and every tie of a count, with all other
+ * numbers of the grading unchanged.
  *
- * @param pattern with a grading; numbers that it lacks hold nobody to anything.
+ * @param pattern with a grading; missing numbers impose no rule.
  * @param typed the number that was typed, whole.
- * @returns `below` and `above` are the typed number itself where it keeps them all.
+ * @returns `below` and `above` are the typed number itself if it meets all rules.
  */
 export function nearestFeasible(
   pattern: PatternDocument,
@@ -35,7 +35,7 @@ export function nearestFeasible(
   return { below: below >= low ? below : null, above: above <= high ? above : null };
 }
 
-/** Between what a count may lie by its least value, the order of sizes and its ties. */
+/** Range of a count by its minimum value, the order of sizes and its ties. */
 function feasibleRange(pattern: PatternDocument, { id, least = 1, mayShrink = false }: Count, size: string): Range {
   const index = pattern.sizes.findIndex((other) => other.id === size);
   const numberIn = (count: string, sizeAt: number) => {
@@ -55,7 +55,7 @@ function feasibleRange(pattern: PatternDocument, { id, least = 1, mayShrink = fa
   };
 }
 
-/** Each tie that a count stands in is slope × its number + the rest, which must be at most `within` from 0. */
+/** Each tie of a count is slope × its number + the rest, which must be at most `within` from 0. */
 function tieRanges(pattern: PatternDocument, id: string, numberOf: (count: string) => number | undefined): Range[] {
   return pattern.ties.flatMap((tie) => {
     const parts = [

@@ -5,16 +5,16 @@ import { countVariables } from "./count-variables";
 import type { Clash } from "./find-clash";
 import { gradingRules, type GradingRule } from "./grading-rules";
 
-/** One rule of a clash, and the least that would have to give way in it. */
+/** One rule of a conflict, with its smallest relaxation that resolves the conflict. */
 export interface Relaxation {
   readonly clash: Clash;
-  /** False where the other rules clash among themselves too, so that giving way here does not suffice. */
+  /** False if the other rules conflict as well, so that relaxing this one is not enough. */
   readonly helps: boolean;
   readonly says: string;
 }
 
 /**
- * For each rule of a clash the smallest step off it that lets all other rules be kept.
+ * For each rule of a conflict the smallest violation with which all other rules can be met.
  *
  * @param clash of `gradePattern` or `solveCounts` over this pattern.
  * @see design 4.2; an elastic program of one rule at a time (Chinneck 2008, from memory).
@@ -31,7 +31,7 @@ export function relaxations(pattern: PatternDocument, clash: readonly Clash[], s
     const rule = rules.find((other) => other.rule === one.rule && other.says === one.says);
     const step = rule && smallestRelaxation(rules, { rule, whole, solver });
     if (!step)
-      return { clash: one, helps: false, says: "Other rules clash beside this one: loosening it is not enough." };
+      return { clash: one, helps: false, says: "Other rules conflict as well: relaxing this one is not enough." };
     const index = pattern.sizes.findIndex(({ id }) => id === one.size);
     const number = one.count === undefined ? undefined : step.values[variables.numberOf(one.count, index)];
     return { clash: one, helps: true, says: relaxationMessage(pattern, one, { off: step.off, number: number ?? 0 }) };
@@ -55,7 +55,7 @@ function smallestRelaxation(
   return solution.status === "optimal" ? { off: solution.objective, values: solution.values } : undefined;
 }
 
-/** A constraint that may be missed by as much as a variable says. */
+/** A constraint that may be violated by the value of a variable. */
 function elastic({ sum, relation, right }: Constraint, off: number): Constraint[] {
   const upper: Constraint = { sum: [...sum, { variable: off, weight: -1 }], relation: "<=", right };
   const lower: Constraint = { sum: [...sum, { variable: off, weight: 1 }], relation: ">=", right };

@@ -13,7 +13,7 @@ import {
   type StageName,
 } from "./grading-stages";
 
-/** Numbers of a group's counts in one size that keep every rule within it, with what each stage costs. */
+/** Numbers of a group's counts in one size that meet all rules within it, with the cost of each stage. */
 export interface Choice {
   /** In the counts' order. */
   readonly numbers: readonly number[];
@@ -23,19 +23,19 @@ export interface Choice {
   readonly sum: number;
 }
 
-/** More would be searched no faster than by the solver. */
+/** Above this limit the solver is as fast. */
 const MAX_CHOICES = 1000;
 const FIRST_WIDTH = 0.25;
 const MAX_WIDTH = 64;
 
-/** The choices of a size that go beyond tolerance no more than they must. */
+/** The choices of a size with the smallest excess over tolerance. */
 export interface SizeChoices {
   readonly minDeviation: number;
-  /** Those whose deviation is within so much of the least; null where they are too many. */
+  /** Those whose deviation exceeds the minimum by at most `excess`; null if there are too many. */
   readonly within: (excess: number) => readonly Choice[] | null;
 }
 
-/** What a group of counts can be in one size. @returns null where nothing keeps the rules, or too much. */
+/** Feasible numbers of a group of counts in one size. @returns null if there are none, or too many. */
 export function sizeChoices(request: GroupRequest, size: Size): SizeChoices | null {
   const choicesWithin = chooser({ ...request, pattern: { ...request.pattern, sizes: [size] } });
   const best = bestChoice(choicesWithin, request.slack);
@@ -51,7 +51,7 @@ export function sizeChoices(request: GroupRequest, size: Size): SizeChoices | nu
   };
 }
 
-/** All choices of a pattern of one size whose every deviation is within so many tolerances; null where they are too many. */
+/** All choices of a pattern with one size whose deviations are all within `width` tolerances; null if there are too many. */
 type Chooser = (width: number) => Choice[] | null;
 
 function chooser(request: GroupRequest): Chooser {
@@ -82,7 +82,7 @@ function choiceAt(point: readonly number[], stages: readonly Stage[], counts: nu
   };
 }
 
-/** The choice that is least beyond tolerance and, among equals, deviates least: looked for ever further from the targets. */
+/** The choice with the smallest excess over tolerance and, among equals, the smallest deviation, found by widening the range. */
 function bestChoice(choicesWithin: Chooser, slack: number): Choice | null {
   for (let width = slack + FIRST_WIDTH; width < MAX_WIDTH; width *= 2) {
     const choices = choicesWithin(width);
@@ -95,7 +95,7 @@ function bestChoice(choicesWithin: Chooser, slack: number): Choice | null {
   return null;
 }
 
-/** How far off, in tolerances, one measurement can be in a choice that costs no more than this. */
+/** Largest deviation of one measurement, in tolerances, in a choice that costs no more than this. */
 function maxRowDeviation({ beyond, deviation }: Pick<Choice, "beyond" | "deviation">, slack: number): number {
   return Math.min(1 + beyond, slack + deviation);
 }

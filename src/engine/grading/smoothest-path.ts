@@ -1,7 +1,7 @@
 import type { LayeredPaths } from "./cheapest-paths";
 import type { Choice } from "./size-choices";
 
-/** The best way from a choice to the last size. */
+/** The best path from a choice to the last size. */
 interface Tail {
   readonly choice: Choice;
   readonly then: Tail | null;
@@ -9,14 +9,14 @@ interface Tail {
   readonly sum: number;
 }
 
-/** More would be tried no faster than by the solver. */
+/** Above this limit the solver is as fast. */
 const MAX_TRIED = 10_000_000;
 
 /**
- * The path whose steps change least from size to size; among equals the one with the fewest stitches.
+ * The path with the smallest sum of absolute second differences; among equals the one with the fewest stitches.
  *
- * @param paths none of which ends early.
- * @returns the choice of each size; null where there is too much to try.
+ * @param paths without dead ends.
+ * @returns the choice of each size; null if there are too many combinations.
  */
 export function smoothestPath(paths: LayeredPaths<Choice>): Choice[] | null {
   if (tripleCount(paths) > MAX_TRIED) return null;
@@ -31,7 +31,7 @@ export function smoothestPath(paths: LayeredPaths<Choice>): Choice[] | null {
   return path;
 }
 
-/** How many times a path can lead through three sizes. */
+/** Number of partial paths through three consecutive sizes. */
 function tripleCount({ layers, next }: LayeredPaths<Choice>): number {
   return layers.reduce((bends, _, layer) => {
     const onward = next[layer + 1] ?? [];
@@ -39,7 +39,7 @@ function tripleCount({ layers, next }: LayeredPaths<Choice>): number {
   }, 0);
 }
 
-/** A function of where a path stands and where it comes from: what is still to come depends on both, and is tried once. */
+/** The best tail from a node, memoised by the node and its predecessor, because the second difference depends on both. */
 function memoisedTail({ layers, next }: LayeredPaths<Choice>) {
   const known = layers.map(() => new Map<number, Tail>());
   const restOf = ({ layer, before, index }: { layer: number; before: number; index: number }): Tail | null => {
@@ -66,7 +66,7 @@ function isLess(one: Tail, other: Tail): boolean {
   return one.unevenness < other.unevenness || (one.unevenness === other.unevenness && one.sum < other.sum);
 }
 
-/** Σ |step − the step before| over the counts; 0 before the third size. */
+/** Σ over the counts of the absolute second difference; 0 before the third size. */
 function secondDifference(first: Choice | undefined, { numbers }: Choice, third: Choice): number {
   if (first === undefined) return 0;
   return numbers.reduce(

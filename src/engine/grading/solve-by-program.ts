@@ -13,7 +13,7 @@ import {
   type StageName,
 } from "./grading-stages";
 
-/** Where the solver stopped at its limit: the stage's value as found, and what it cannot be below. */
+/** The stage in which the solver stopped at its limit, with the value found and its lower bound. */
 export interface Limit {
   readonly counts: readonly string[];
   readonly stage: StageName;
@@ -28,9 +28,9 @@ export type SolvedCounts =
   | { readonly status: "unproven"; readonly says: string };
 
 /**
- * New numbers for a group of counts, in all sizes at once, stage after stage with a solver of integer programs.
+ * Solves a group of counts in all sizes at once, stage after stage, with an integer programming solver.
  *
- * A stage that costs nothing at the answer of the one before is at its least already.
+ * A stage whose cost is 0 at the previous solution is already optimal.
  *
  * @see solveCounts
  */
@@ -63,7 +63,7 @@ export function solveByProgram(request: GroupRequest, solver: Solver): SolvedCou
         return { status: "limit", grading: gradingOf(found), limit };
       }
       best = solution.values;
-      // By the whole numbers: the solver's own sum may be a little too small, for it keeps each row to about a millionth.
+      // From the rounded values: the solver's own objective may be slightly too small, because it meets rows only to about 1e-6.
       const cost = costOf(stage, best);
       if (cost > STAGE_TOLERANCE) {
         const least: Constraint = { sum: excess.sum, relation: "<=", right: cost + STAGE_TOLERANCE };

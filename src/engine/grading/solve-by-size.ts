@@ -7,20 +7,20 @@ import { gradingRules } from "./grading-rules";
 import type { GroupRequest } from "./grading-stages";
 import { sizeChoices, type Choice, type SizeChoices } from "./size-choices";
 
-/** By how much more than each size alone the sizes together may deviate: tried one after another, in tolerances. */
+/** Allowed total deviation above the sum of the sizes' own minima: increased step by step, in tolerances. */
 const FIRST_EXCESS = 0.25;
 const MAX_EXCESS = 2;
 
-/** Of two neighbouring sizes, pairs of choices to look at. */
+/** Maximum number of pairs of choices of neighbouring sizes. */
 const MAX_PAIRS = 4_000_000;
 
 /**
- * New numbers for a group of counts, in all sizes at once, as a path from size to size through the choices of each.
+ * Solves a group of counts in all sizes at once, as a shortest path from size to size through the choices of each.
  *
- * Exact, for no choice is left out that a best path may lead through: a path that deviates by so much more in all than
- * each size must alone deviates by no more than that in any of them.
+ * Exact, because no choice on an optimal path is left out: a path whose total deviation exceeds the sum of the sizes' minima
+ * by some amount exceeds the minimum of each size by at most that amount.
  *
- * @returns null where that would take long, or where there may be no answer.
+ * @returns null if that would take long, or if there may be no solution.
  * @see solveCounts
  */
 export function solveBySize(request: GroupRequest): Grading | null {
@@ -50,7 +50,7 @@ function pairsOf(layers: readonly (readonly Choice[])[]): number {
   return layers.reduce((pairs, choices, layer) => pairs + choices.length * (layers[layer + 1]?.length ?? 0), 0);
 }
 
-/** Each choice leads to those of the next size in which no count shrinks that may not. */
+/** Connects each choice with those of the next size in which no count shrinks that must not. */
 function feasiblePaths(layers: readonly (readonly Choice[])[], counts: readonly Count[]): LayeredPaths<Choice> {
   const growing = counts.flatMap(({ mayShrink = false }, index) => (mayShrink ? [] : [index]));
   const leads = ({ numbers }: Choice, onward: Choice) =>
@@ -61,7 +61,7 @@ function feasiblePaths(layers: readonly (readonly Choice[])[], counts: readonly 
   return { layers, starts: layers[0]?.map((_, index) => index) ?? [], next };
 }
 
-/** Of paths of least deviation the nearest, evenest and least; null where it breaks a rule after all. */
+/** Among paths of minimum deviation the closest to the tested grading, then the smoothest, then the fewest stitches; null if it is infeasible. */
 function smoothest(request: GroupRequest, paths: LayeredPaths<Choice>): Grading | null {
   const nearest = cheapestPaths(paths, ({ near }) => near);
   const path = nearest && smoothestPath(nearest.paths);

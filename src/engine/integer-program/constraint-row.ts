@@ -1,7 +1,7 @@
 import type { Constraint, Sum } from "./integer-program";
 import { mergeSum } from "./merge-sum";
 
-/** A constraint as a sum between two bounds, infinite where there is none. */
+/** A constraint as a sum between two bounds, which may be infinite. */
 export interface Row {
   readonly sum: Sum;
   readonly low: number;
@@ -19,7 +19,7 @@ export interface Range {
   readonly max: number;
 }
 
-/** Sums of doubles do not come out the same twice. */
+/** Sums of doubles depend on their order. */
 const ROUNDING = 1e-9;
 
 export function constraintRow({ sum, relation, right }: Constraint): Row {
@@ -30,7 +30,7 @@ export function constraintRow({ sum, relation, right }: Constraint): Row {
   };
 }
 
-/** The least and the most that a sum comes to in a box. */
+/** Minimum and maximum of a sum over a box. */
 export function rangeOfSum(sum: Sum, { low, high }: Box): Range {
   let [min, max] = [0, 0];
   for (const { variable, weight } of sum) {
@@ -41,7 +41,7 @@ export function rangeOfSum(sum: Sum, { low, high }: Box): Range {
   return { min, max };
 }
 
-/** The whole numbers that a row leaves one of its variables, where the rest of its sum lies in a range. */
+/** Range of whole numbers that a row allows for one variable, if the rest of its sum lies in a range. */
 export function rangeLeft({ low, high }: Pick<Row, "low" | "high">, weight: number, rest: Range): Range {
   const [one, other] = [(low - rest.max) / weight, (high - rest.min) / weight];
   return { min: Math.ceil(Math.min(one, other) - ROUNDING), max: Math.floor(Math.max(one, other) + ROUNDING) };

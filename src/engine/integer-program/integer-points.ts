@@ -1,18 +1,18 @@
 import { constraintRow, rangeLeft, rangeOfSum, type Box, type Range, type Row } from "./constraint-row";
 import type { Constraint } from "./integer-program";
 
-/** Numbers that may be tried for each point worth having: more, and the search mostly runs into dead ends. */
+/** Maximum number of trials per requested point; with more, the search mostly runs into dead ends. */
 const TRIALS_PER_POINT = 30;
 
-/** Bounds may creep towards each other for ever; where they have not met by then, the search sorts it out. */
+/** Bound tightening may converge slowly; after this many rounds the search handles the rest. */
 const MAX_ROUNDS = 100;
 
 /**
- * All whole points of 0 or more that keep every constraint.
+ * All non-negative integer points that satisfy every constraint.
  *
- * @param variables how many; one that stands in no constraint is 0 in every point.
- * @param most how many points are worth having.
- * @returns the points, in the same order for the same constraints; null where there are more, where they have no bounds, or where the search for them is long.
+ * @param variables number of variables; one that is in no constraint is 0 in every point.
+ * @param most maximum number of points.
+ * @returns the points, in the same order for the same constraints; null if there are more, if they are unbounded, or if the search takes long.
  */
 export function integerPoints({
   variables,
@@ -34,7 +34,7 @@ export function integerPoints({
   return pointsInBox({ steps: searchSteps(rows, box, order), variables, maxPoints });
 }
 
-/** The bounds of each variable that all rows leave it, given the bounds of the others. */
+/** Bounds of each variable implied by all rows, given the bounds of the others. */
 function narrowestBox(rows: readonly Row[], variables: number): Box {
   const low = new Array<number>(variables).fill(0);
   const high = new Array<number>(variables).fill(Number.POSITIVE_INFINITY);
@@ -53,7 +53,7 @@ function narrowestBox(rows: readonly Row[], variables: number): Box {
   return { low, high };
 }
 
-/** One variable to try, with the rows that it stands in and what their later variables may still add. */
+/** One variable of the search, with its rows and the range of their later variables. */
 interface Step extends Range {
   readonly variable: number;
   readonly rows: readonly (Pick<Row, "low" | "high"> & {
@@ -80,7 +80,7 @@ function searchSteps(rows: readonly Row[], box: Box, order: readonly number[]): 
   });
 }
 
-/** Tries the variables one after another, each with the numbers that the ones before it leave it. */
+/** Depth-first search over the variables, each in the range that the earlier ones allow. */
 function pointsInBox({
   steps,
   variables,
@@ -92,10 +92,10 @@ function pointsInBox({
 }): number[][] | null {
   const points: number[][] = [];
   const point = new Array<number>(variables).fill(0);
-  /** What each row comes to so far. */
+  /** Partial sum of each row. */
   const partialSums: number[] = [];
   let tried = 0;
-  /** @returns false where the search is given up. */
+  /** @returns false if the search is abandoned. */
   const tryFrom = (depth: number): boolean => {
     const step = steps[depth];
     if (step === undefined) return points.push([...point]) <= maxPoints;

@@ -1,12 +1,12 @@
 import { valueOfSum, type IntegerProgram } from "./integer-program";
 
 /**
- * By how much an answer may miss a constraint of some variables that need not be whole: solvers keep each to about a
- * millionth, and whole variables are then rounded. One of whole variables and weights alone is kept exactly.
+ * Tolerance per term of a constraint with continuous variables: solvers meet each to about
+ * 1e-6, and integer variables are then rounded. A constraint with integer variables and weights only must hold exactly.
  */
 const TOLERANCE_PER_TERM = 1e-5;
 
-/** True where values of the variables keep every constraint. */
+/** True if the values satisfy every constraint. */
 export function isFeasible(
   { whole, constraints }: Pick<IntegerProgram, "whole" | "constraints">,
   values: readonly number[],

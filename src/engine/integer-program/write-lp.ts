@@ -2,13 +2,13 @@ import type { IntegerProgram, Sum } from "./integer-program";
 import { mergeSum } from "./merge-sum";
 
 const RELATIONS = { "<=": "<=", ">=": ">=", "=": "=" } as const;
-/** LP readers stop at lines that are too long. */
+/** LP readers limit the length of a line. */
 const TERMS_PER_LINE = 8;
 
 /**
- * An integer program as CPLEX LP text. Variables are named x0, x1, …: a solver takes `free` or `inf` for its own words.
+ * An integer program as CPLEX LP text. Variables are named x0, x1, …: solvers treat names such as `free` or `inf` as keywords.
  *
- * @throws {RangeError} for a number that is not finite, which no solver would report.
+ * @throws {RangeError} for a number that is not finite, which solvers do not report.
  */
 export function writeLp({ whole, constraints, objective }: IntegerProgram): string {
   const rows = constraints.map(
@@ -29,7 +29,7 @@ export function writeLp({ whole, constraints, objective }: IntegerProgram): stri
 }
 
 function sumText(sum: Sum): string {
-  // LP readers differ on a variable that stands twice.
+  // LP readers differ on repeated variables.
   const terms = mergeSum(sum).map(
     ({ variable, weight }) => `${weight < 0 ? "-" : "+"} ${numberText(Math.abs(weight))} x${variable}`,
   );
@@ -42,7 +42,7 @@ function lines(words: readonly string[]): string[] {
   );
 }
 
-/** The shortest digits that read back as the same double. */
+/** The shortest decimal that parses to the same double. */
 function numberText(value: number): string {
   if (!Number.isFinite(value)) throw new RangeError("a number of an integer program is not finite");
   return String(value);

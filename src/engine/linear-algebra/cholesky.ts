@@ -5,7 +5,7 @@ import type { Matrix } from "./matrix";
  * Cholesky factor of a symmetric positive definite matrix: the lower triangular L with L·Lᵀ = matrix.
  *
  * @param matrix square; only its lower triangle is read.
- * @returns the factor, zeros above the diagonal; null where the matrix is not positive definite in doubles.
+ * @returns the factor, zeros above the diagonal; null if the matrix is not positive definite in double precision.
  * @see Golub & Van Loan, Matrix Computations (4th ed.), 4.2.5.
  */
 export function cholesky(matrix: Matrix): Matrix | null {
@@ -16,7 +16,7 @@ export function cholesky(matrix: Matrix): Matrix | null {
   return { rows: size, columns: size, values };
 }
 
-/** As `cholesky`, in place of the lower triangle; leaves what stands above it. @returns false where there is no factor. */
+/** As `cholesky`, in place in the lower triangle; the upper triangle is unchanged. @returns false if there is no factor. */
 export function factorise(values: Float64Array, size: number): boolean {
   for (let row = 0; row < size; row += 1) {
     const rowStart = row * size;

@@ -15,7 +15,7 @@ export interface FinishedMeasurement {
 }
 
 /**
- * What every finished measurement comes to in every size, against its target.
+ * Every finished measurement in every size, compared with its target.
  *
  * @param pattern a parsed pattern; counts may still be without values.
  * @returns rows in the pattern's order of measurements, each through its sizes.

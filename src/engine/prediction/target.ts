@@ -1,7 +1,7 @@
 import { cmOfSize, ownValue, type Measurement, type Size } from "../pattern";
 
 /**
- * What a measurement should come to in a size: share × body + ease, or the length that is given.
+ * Target of a measurement in a size: share × body + ease, or the given length.
  *
  * @returns cm, null where the measurement has no target.
  */

@@ -3,9 +3,9 @@ import { seededRandom } from "../seeded-random";
 import { simulateTester, type TesterHabits, type PlantedEntryError } from "./simulate-tester";
 
 export interface SimulationChoices {
-  /** The pattern as it is published: what testers follow and say they followed. */
+  /** The published pattern, which testers follow. */
   readonly pattern: PatternDocument;
-  /** The same pattern with the numbers that garments really come out by. */
+  /** The same pattern with the numbers that the garments really have. */
   readonly real: PatternDocument;
   /** The pattern's own error beside that, cm; none when left out. */
   readonly cellErrorCm?: (size: string, measurement: string) => number;
@@ -18,7 +18,7 @@ export interface SimulationChoices {
 
 export interface SimulatedCall {
   readonly call: CallDocument;
-  /** Readings that were spoilt on purpose. */
+  /** Entry errors that were planted on purpose. */
   readonly entryErrors: readonly PlantedEntryError[];
 }
 

@@ -30,7 +30,7 @@ export interface TesterHabits {
   readonly roundCm: number;
   readonly missingReadings: number;
   readonly missingSwatches: number;
-  /** Share of readings that are slips. */
+  /** Share of readings that are entry errors. */
   readonly entryErrorShare: number;
   /** Metres of yarn in a stitch ÷ √(its width × height in metres). */
   readonly yarnRatio: number;
@@ -51,7 +51,7 @@ interface TesterChoices {
   readonly id: string;
 }
 
-/** One invented tester's report, with the counts that she believes she worked, the published ones; see `simulateCall`. */
+/** One simulated tester's report, with the published counts, which the tester believes they worked; see `simulateCall`. */
 export function simulateTester(
   choices: TesterChoices,
   random: SeededRandom,

@@ -9,7 +9,7 @@ interface Totals {
   readonly squareSlopes: Float64Array;
 }
 
-/** Room for one block's sums, used again for every block: fresh lists would cost more than the sums. */
+/** Working arrays for one block, reused for every block: allocating them would cost more than the sums. */
 export interface BlockBuffers {
   readonly own: Float64Array;
   readonly shared: Float64Array;
@@ -29,7 +29,7 @@ interface BlockTask {
   readonly buffers: BlockBuffers;
 }
 
-/** V⁻¹ = D − UᵀU of a block: the readings' own precisions D, and U of one row an effect, reading i of effect k at `k * count + i`. */
+/** V⁻¹ = D − UᵀU of a block: the readings' own precisions D, and U with one row per effect, reading i of effect k at `k * count + i`. */
 interface BlockPrecision {
   readonly count: number;
   readonly effects: number;
@@ -38,7 +38,7 @@ interface BlockPrecision {
   readonly logDeterminant: number;
 }
 
-/** @returns room for any of the blocks. */
+/** @returns working arrays that are large enough for any of the blocks. */
 export function buffersFor(blocks: readonly Block[]): BlockBuffers {
   const count = blocks.reduce((max, { values }) => Math.max(max, values.length), 0);
   const effects = blocks.reduce((max, block) => Math.max(max, block.effects.length), 0);
@@ -53,7 +53,7 @@ export function buffersFor(blocks: readonly Block[]): BlockBuffers {
   };
 }
 
-/** Adds what one block's readings say of their cells. Cost: readings² × effects. */
+/** Adds the information of one block's readings about their cells. Cost: readings² × effects. */
 export function addBlock(task: BlockTask): void {
   const { block, sds, information, totals, buffers } = task;
   const precision = blockPrecision(task);
@@ -136,7 +136,7 @@ function addPrecision(
   scatterPairs(information.precision, information.cells, { cells: block.cells, pairs });
 }
 
-/** Adds the values of pairs of readings at their cells, once more the other way round for two different readings. */
+/** Adds the values of pairs of readings at their cells, symmetrically for two different readings. */
 function scatterPairs(
   into: Float64Array,
   size: number,
@@ -174,7 +174,7 @@ function addEffectSlopes(
   scatterPairs(slopes, information.cells, { cells: block.cells, pairs });
 }
 
-/** Slopes by the residual's variance: V⁻¹V⁻¹ = D² − D·UᵀU − UᵀU·D + Uᵀ(UUᵀ)U, never formed by a full product. */
+/** Slopes by the residual's variance: V⁻¹V⁻¹ = D² − D·UᵀU − UᵀU·D + Uᵀ(UUᵀ)U, without a full matrix product. */
 function addResidualSlopes(
   { block, information, totals, buffers }: BlockTask,
   { sd, precision }: { sd: number; precision: BlockPrecision },
@@ -195,7 +195,7 @@ function addResidualSlopes(
   scatterPairs(slopes, information.cells, { cells: block.cells, pairs: buffers.pairs });
 }
 
-/** The lower triangle of −V⁻¹V⁻¹ into the room's pairs. */
+/** Writes the lower triangle of −V⁻¹V⁻¹ into `pairs`. */
 function fillMinusSquare(precision: BlockPrecision, { half, pairs }: BlockBuffers): void {
   const { count, effects, own, shared } = precision;
   fillHalfSquare(precision, half);
@@ -236,7 +236,7 @@ function scatter(into: Float64Array | undefined, cells: Int32Array, values: Floa
     into[indexAt(cells, i)] = at(into, indexAt(cells, i)) + times * at(values, i);
 }
 
-/** V⁻¹·values of a block, V the variance that its own effects and errors give its readings. */
+/** V⁻¹·values of a block, V the covariance of its readings from the block's own effects and errors. */
 export function blockResidual(given: {
   readonly block: Block;
   readonly residualSd: number | null;

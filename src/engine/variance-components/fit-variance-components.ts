@@ -14,14 +14,14 @@ export interface VarianceFit {
   /** Log likelihood plus the priors' log densities of the log standard deviations. */
   readonly objective: number;
   readonly status: "converged" | "stopped";
-  /** Evidence of the status: the largest slope left, by log standard deviation, and how often the model was evaluated. */
+  /** Evidence of the status: the largest remaining slope by log standard deviation, and the number of evaluations. */
   readonly largestSlope: number;
   readonly evaluations: number;
 }
 
 const TOLERANCE = 1e-6;
 const MIN_CURVATURE = 0.1;
-/** A standard deviation without a prior that would rather be smaller is tried at zero once below this share of its start. */
+/** A decreasing standard deviation without a prior is tried at zero once it is below this share of its start value. */
 const NEAR_ZERO = 1e-2;
 
 /**
@@ -29,10 +29,10 @@ const NEAR_ZERO = 1e-2;
  *
  * @param start standard deviations to start from, all above 0, in the values' unit.
  * @param priors one a standard deviation.
- * @param free the indices that are fitted; the others stay at their start. All where left out.
- * @param gathered what the readings say at the start, where it is known already; of use where nothing fitted changes it.
+ * @param free indices of the standard deviations to fit; the others stay at their start values. Default: all.
+ * @param gathered information of the readings at the start values, if already known; used if no fitted standard deviation changes it.
  * @returns the fit. A standard deviation without a prior may come out as exactly 0.
- * @throws {RangeError} where fixed columns cannot be told apart by the readings.
+ * @throws {RangeError} if the readings do not identify the fixed columns.
  * @see Patterson & Thompson 1971 (REML); Chung et al. 2013 for penalising variances away from zero.
  */
 export function fitVarianceComponents(given: {
@@ -64,7 +64,7 @@ interface Task {
   readonly surface: Surface;
   readonly start: Float64Array;
   readonly priors: readonly SdPrior[];
-  /** What the readings say, where no standard deviation that is fitted changes it. */
+  /** Information of the readings, if no fitted standard deviation changes it. */
   readonly known: Information | null;
 }
 

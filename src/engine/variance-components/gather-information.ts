@@ -3,10 +3,10 @@ import type { Information } from "./information";
 import type { Group, Readings } from "./variance-model";
 
 /**
- * Integrates the blocks' own effects out, one small block at a time (Woodbury), so that the cost goes with their number.
+ * Integrates out the blocks' own effects, one small block at a time (Woodbury), so that the cost is linear in their number.
  *
  * @param sds the standard deviations, by index.
- * @returns what is left to know of the cells, with derivatives by the variances of the block-level standard deviations.
+ * @returns the information about the cells, with derivatives by the variances of the block-level standard deviations.
  * @see Lindstrom & Bates 1988 for folding blocks in; Golub & Van Loan 2.1.4 for Woodbury's identity.
  */
 export function gatherInformation(readings: Readings, sds: Float64Array): Information {

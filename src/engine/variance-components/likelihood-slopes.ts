@@ -3,18 +3,18 @@ import type { SurfaceSolution } from "./solve-surface";
 import type { GroupPosterior, SurfacePosterior } from "./surface-posterior";
 
 export interface LikelihoodSlopes {
-  /** Derivatives of the log likelihood by the logs of the standard deviations; 0 where one is 0, for it is even in it. */
+  /** Derivatives of the log likelihood by the logs of the standard deviations; 0 where one is 0, because the likelihood is even in it. */
   readonly slopes: Float64Array;
-  /** How much of each set of effects the readings determine: the sum of their shrinkage factors, 0 to their number. */
+  /** Effective degrees of freedom of each set of effects: the sum of their shrinkage factors, 0 to their number. */
   readonly effectiveDegrees: Float64Array;
 }
 
 /**
  * Slopes of the log likelihood at a solution.
  *
- * @param blockLevel whether slopes of block-level standard deviations are wanted, which need the posterior's covariances; 0 otherwise.
+ * @param blockLevel whether to compute slopes of block-level standard deviations, which need the posterior's covariances; 0 otherwise.
  *
- * An effect's: Σ E[effect²] ÷ variance − how many (the identity that EM rests on). A block-level one's: by the readings' information.
+ * For effects: Σ E[effect²] ÷ variance − their number (the identity behind EM). For block-level ones: from the readings' information.
  */
 export function likelihoodSlopes(
   solution: SurfaceSolution,

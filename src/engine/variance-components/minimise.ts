@@ -3,11 +3,11 @@ import { at } from "../linear-algebra";
 export interface Evaluation {
   readonly value: number;
   readonly slopes: Float64Array;
-  /** About how much each variable's own slope grows with it, above 0: the search's first guess. */
+  /** Approximate diagonal of the Hessian, above 0: the initial approximation of BFGS. */
   readonly curvatures: Float64Array;
 }
 
-/** The evaluation at the point found, with how it was found. */
+/** The evaluation at the minimum, with the status of the search. */
 export type Minimum<Found extends Evaluation> = Found & {
   readonly point: Float64Array;
   readonly converged: boolean;
@@ -17,21 +17,21 @@ export type Minimum<Found extends Evaluation> = Found & {
 const MAX_ITERATIONS = 200;
 const MAX_HALVINGS = 12;
 const SUFFICIENT_DECREASE = 1e-4;
-/** Slopes this many tolerances large may be all that rounding lets a search reach. */
+/** Slopes up to this many tolerances may be due to rounding. */
 const ROUNDING_FACTOR = 100;
-/** A step that gains less is all that rounding lets it gain. */
+/** A smaller gain in value is due to rounding. */
 const MIN_GAIN = 1e-11;
 /** In a log standard deviation: no step changes one by more than a factor of about 7. */
 const MAX_STEP = 2;
 
 /**
- * Least value of a smooth function of a few variables by BFGS with a backtracking search.
+ * Minimum of a smooth function of a few variables by BFGS with a backtracking line search.
  *
- * @param evaluate value and slopes at a point; null where the function has none there.
- * @param start a point that has a value.
- * @param tolerance largest slope at which the search counts as converged.
- * @returns the point, with the slopes there as evidence; `converged` false where the iterations ran out.
- * @throws {RangeError} where the start has no value.
+ * @param evaluate value and slopes at a point; null where the function is not defined.
+ * @param start a point at which the function is defined.
+ * @param tolerance largest absolute slope at convergence.
+ * @returns the point, with the slopes there as evidence; `converged` is false if the iterations ran out.
+ * @throws {RangeError} if the function is not defined at the start.
  * @see Nocedal & Wright, Numerical Optimization (2nd ed.), algorithm 6.1.
  */
 export function minimise<Found extends Evaluation>(
@@ -97,18 +97,18 @@ function lineSearch<Found extends Evaluation>(
   return { next: null, evaluations };
 }
 
-/** Where the parabola through the two values and the slope is least, within a tenth and a half of the step. */
+/** Minimum of the parabola through the two values and the slope, limited to between a tenth and half of the step. */
 function interpolatedShare(rise: number, share: number, slope: number): number {
   const factor = -(slope * share) / (2 * (rise - slope * share));
   return Math.min(0.5, Math.max(0.1, factor));
 }
 
-/** What sums of this size are uncertain by: a value that rises by less has not risen. */
+/** Rounding error of sums of this size: a smaller increase is ignored. */
 function roundOff(value: number): number {
   return 1e-11 * Math.max(1, Math.abs(value));
 }
 
-/** BFGS update of the inverse Hessian, which starts from the curvatures; one that shows no curvature is left out. */
+/** BFGS update of the inverse Hessian, which starts from the curvatures; an update without positive curvature is skipped. */
 function updatedInverse(
   inverse: Float64Array | null,
   before: State<Evaluation>,

@@ -19,10 +19,10 @@ export interface SurfacePosterior {
 }
 
 /**
- * What the readings leave uncertain of the shared columns and of the cells.
+ * Posterior of the shared columns and of the cells.
  *
- * @param covariances whether the cells' covariances are wanted; they are empty otherwise.
- * @returns means and variances; those of fixed columns include that they are estimated.
+ * @param covariances whether to compute the cells' covariances; they are empty otherwise.
+ * @returns means and variances; the variances include the uncertainty of estimated fixed columns.
  */
 export function surfacePosterior(solution: SurfaceSolution, { covariances } = { covariances: true }): SurfacePosterior {
   const shared = sharedCovariance(solution);
@@ -62,8 +62,8 @@ interface GroupTask {
 }
 
 /**
- * With P the group's precision once its own deviations are integrated out, c their variance and G what the shared columns'
- * uncertainty brings to the cells: the cells vary by c(I − cP) + (I − cP)G(I − cP), their own deviations by c(I − cP) + c²PGP.
+ * With P the group's precision once its own deviations are integrated out, c their variance and G the covariance that the shared columns'
+ * uncertainty adds to the cells: the cells have covariance c(I − cP) + (I − cP)G(I − cP), their own deviations by c(I − cP) + c²PGP.
  */
 function groupPosterior(solution: SurfaceSolution, { group, shared, covariances }: GroupTask): GroupPosterior {
   const { cellVariance } = solution;

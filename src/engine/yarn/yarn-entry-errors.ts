@@ -11,17 +11,17 @@ const OUTLIER_SCORE = 4;
 const PLAUSIBLE_SCORE = 2;
 const MIN_TESTERS = 3;
 
-/** A weight far from what the call's other testers used. */
+/** A weight far from those of the call's other testers. */
 export interface YarnEntryError {
   readonly tester: string;
   readonly yarn: string;
   readonly slip: "ounces-as-grams" | "decimal" | null;
-  /** What her grams would be multiplied by. */
+  /** Factor by which the weight would have to be multiplied. */
   readonly times: number | null;
 }
 
 /**
- * Weights that no tester of the call comes near, with the slip that explains them; told from three testers of a yarn on.
+ * Weights far from those of the other testers, with the entry error that explains them; needs three testers of a yarn.
  *
  * @see design 4.7 and 4.8.
  */

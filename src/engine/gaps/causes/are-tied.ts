@@ -1,10 +1,10 @@
 import { at } from "../../linear-algebra";
 import type { Candidate } from "./candidate";
 
-/** Squared cosine above which no data of these cells can tell two candidates apart (design 4.6). */
+/** Squared cosine above which data on these cells cannot distinguish two candidates (design 4.6). */
 const MIN_SQUARED_COSINE = 0.999;
 
-/** True where two candidates move the reported cells in the same proportion. */
+/** True if two candidates affect the reported cells in the same proportion. */
 export function areTied(left: Candidate, right: Candidate, reported: readonly boolean[]): boolean {
   let product = 0;
   for (let cell = 0; cell < reported.length; cell += 1) {

@@ -2,14 +2,14 @@ import type { PatternDocument } from "../../pattern";
 import type { Candidate } from "./candidate";
 import { inputSensitivities } from "./input-sensitivities";
 
-/** A cause is expected to move its largest affected measurement by this many tolerances (design 4.6). */
+/** Expected effect of a cause on its most affected measurement, in tolerances (design 4.6). */
 const EXPECTED_TOLERANCES = 1.5;
 
 /**
- * The candidates that the reports can say anything of.
+ * The candidates about which the reports have any information.
  *
  * @param reported whether cell (size s, measurement p), at `s * measurements + p`, has a report.
- * @returns candidates in the order of `causeMoves`; one whose reported cells it does not move is left out.
+ * @returns candidates in the order of `causeMoves`; those that affect no reported cell are left out.
  * @see design 4.6.
  */
 export function causeCandidates(pattern: PatternDocument, reported: readonly boolean[]): Candidate[] {

@@ -4,11 +4,11 @@ import { sameInput } from "./candidate";
 import { inputSensitivities } from "./input-sensitivities";
 
 /**
- * How each cell moves where some inputs are wrong.
+ * Sensitivity of each cell to some inputs.
  *
  * @param inputs causes or rivals of `gaps` over this pattern.
- * @returns an input each: cm for one unit of it, size s and measurement p at `s * measurements + p`; null where the
- *   pattern has no such input or it moves nothing.
+ * @returns one entry per input: cm per unit of it, size s and measurement p at `s * measurements + p`; null where the
+ *   pattern has no such input or it has no effect.
  * @see design 4.6, J = ∂measurement/∂input.
  */
 export function cellSensitivities(

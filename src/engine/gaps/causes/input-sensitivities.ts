@@ -4,7 +4,7 @@ import { GAUGE_WIDTH_CM } from "../../units";
 import type { Cause, CauseInput } from "../gaps-output";
 import { leavesOf, type Leaf } from "./leaves";
 
-/** An input with the cm that each cell moves for one unit of it, sizes first. */
+/** An input with the change of each cell per unit of it, cm, sizes first. */
 export interface InputSensitivity {
   readonly input: CauseInput;
   readonly unit: Cause["unit"];
@@ -14,7 +14,7 @@ export interface InputSensitivity {
 /**
  * Every input of the pattern whose error could explain gaps, with its derivatives over all cells.
  *
- * @returns inputs kind by kind, in the pattern's order; those that move nothing are left out.
+ * @returns inputs kind by kind, in the pattern's order; those without any effect are left out.
  * @see design 4.6.
  */
 export function inputSensitivities(pattern: PatternDocument): InputSensitivity[] {

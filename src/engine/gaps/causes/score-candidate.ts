@@ -3,10 +3,10 @@ import { addRow, type SurfaceSolution } from "../../variance-components";
 import type { Candidate } from "./candidate";
 
 /**
- * Log marginal likelihood that a candidate gains with every standard deviation as it stands: a rank-one update.
+ * Gain in log marginal likelihood from adding a candidate at fixed standard deviations: a rank-one update.
  *
  * @param solution the model without the candidate.
- * @returns the gain, at least −½ log(1 + what the readings say of it).
+ * @returns the gain, at least −½ log(1 + prior variance × information).
  */
 export function scoreCandidate(solution: SurfaceSolution, { sensitivities, priorSd }: Candidate): number {
   const cross = new Float64Array(solution.scales.length);
@@ -35,7 +35,7 @@ export function scoreCandidate(solution: SurfaceSolution, { sensitivities, prior
   return (priorSd * priorSd * score * score) / (2 * spread) - Math.log(spread) / 2;
 }
 
-/** Which of some cells a candidate moves: few, for most candidates. */
+/** Indices of the cells that a candidate affects: few, for most candidates. */
 function affectedCells(own: Float64Array): Int32Array {
   const moved = new Int32Array(own.length);
   let count = 0;

@@ -3,20 +3,20 @@ import { fitGapSurface } from "../model/fit-gap-surface";
 import type { Candidate } from "./candidate";
 import { tryCandidates, type CausedFit, type CauseTask, type Trial, type ScoredCandidate } from "./try-candidates";
 
-/** Evidence above which a cause is named (design 4.6: about 1; by calibration: on calls with nothing wrong, under one in ten). */
+/** Evidence above which a cause is reported (design 4.6: about 1; calibrated so that fewer than one in ten correct patterns gets one). */
 const MIN_EVIDENCE = 0.6;
-/** What every further one keeps beside the others: several wrong inputs are less likely, and one too many spoils sound cells. */
+/** Evidence that each further cause needs given the others: several wrong inputs are less likely, and a false one distorts good cells. */
 const MIN_EVIDENCE_BESIDE_OTHERS = 2;
 /**
- * Log odds against a kind of cause where cells are averaged; a kind's candidates share its odds alike. By calibration: less
- * lets lucky causes move sound cells, more shrinks a lone wrong cell away.
+ * Prior log odds against a kind of cause in the model average, shared equally among its candidates. Calibrated: a smaller value
+ * lets chance causes distort good cells, a larger one shrinks a single wrong cell to nothing.
  */
 const LOG_ODDS_AGAINST_KIND = 1;
 const MAX_CAUSES = 3;
-/** Rivals are candidates within this of a cause's evidence. */
+/** Rivals are candidates whose evidence is at most this much below the cause's. */
 const MAX_RIVAL_DEFICIT = 2;
 
-/** A model that was looked at, with its log weight against the model without causes. */
+/** A model that was fitted, with its log weight relative to the model without causes. */
 export interface WeightedModel extends CausedFit {
   readonly logWeight: number;
 }
@@ -26,17 +26,17 @@ export interface FoundCause extends ScoredCandidate {
 }
 
 export interface CauseSearch {
-  /** The model with every cause that pays. */
+  /** The model with all causes that have enough evidence. */
   readonly fit: VarianceFit;
   /** Best first; cause i is the i-th of the fit's. */
   readonly found: readonly FoundCause[];
-  /** Every model to average cells over, each once. */
+  /** All distinct models to average the cells over. */
   readonly models: readonly WeightedModel[];
 }
 
 /**
- * The causes that pay: the best is added while it does, three at most; then each is looked for anew beside the others, and
- * those stay that pay beside the others too.
+ * Forward selection of causes, three at most, followed by a backward pass that reconsiders each given the others;
+ * those with enough evidence given the others are kept.
  *
  * @param none the model without causes.
  * @see design 4.6.
@@ -73,7 +73,7 @@ function forwardPass(task: CauseTask, visited: CausedFit[]): FoundCause[] {
   return found;
 }
 
-/** What was found first was found without the others: each is dropped and the best in its place taken. */
+/** Causes found early were found without the later ones: each is dropped in turn and replaced by the best candidate given the others. */
 function backwardPass(
   task: CauseTask,
   { visited, found }: { visited: CausedFit[]; found: readonly FoundCause[] },

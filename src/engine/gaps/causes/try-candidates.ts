@@ -5,14 +5,14 @@ import type { Candidate } from "./candidate";
 import { scoreCandidate } from "./score-candidate";
 import { areTied } from "./are-tied";
 
-/** What a search for causes works on. */
+/** The input of a search for causes. */
 export interface CauseTask {
   readonly pattern: PatternDocument;
   readonly readings: Readings;
   readonly candidates: readonly Candidate[];
   /** Whether cell (size s, measurement p), at `s * measurements + p`, has a report. */
   readonly reported: readonly boolean[];
-  /** Which standard deviations are fitted anew with a cause in the model. */
+  /** Indices of the standard deviations that are refitted when a cause is added. */
   readonly refittedSds: readonly number[];
 }
 
@@ -22,24 +22,24 @@ export interface CausedFit {
   readonly fit: VarianceFit;
 }
 
-/** A candidate's evidence beside the causes of a base. */
+/** A candidate with its evidence given the causes of the base model. */
 export interface ScoredCandidate {
   readonly candidate: Candidate;
   readonly evidence: number;
 }
 
-/** A base with one more cause: the candidate that was refitted, and those that no data of these cells tell from it. */
+/** The base model with one more cause: the refitted candidate, and those that the data cannot distinguish from it. */
 export interface Trial extends CausedFit, ScoredCandidate {
   readonly tied: readonly ScoredCandidate[];
 }
 
-/** How many candidates, ties counted once, are refitted. */
+/** Maximum number of candidates to refit, ties counted once. */
 const MAX_REFITS = 8;
-/** A candidate this far behind the best by its score is not refitted: refitting seldom moves one by half as much. */
+/** A candidate whose score is this much below the best is not refitted: refitting seldom changes a score by half as much. */
 const MAX_SCORE_DEFICIT = 8;
 
 /**
- * The most likely further causes beside those of a base: all are scored with the standard deviations as they stand, the
+ * The most likely further causes given those of a base model: all are scored at fixed standard deviations, the
  * best few are refitted.
  *
  * @returns trials by evidence, best first; ties by the candidates' order.
@@ -59,7 +59,7 @@ function byEvidence(left: ScoredCandidate, right: ScoredCandidate): number {
   return right.evidence - left.evidence;
 }
 
-/** Many candidates of a kind can win by luck (design 4.6). */
+/** With many candidates of a kind, one can win by chance (design 4.6). */
 function penalty({ candidatesOfKind }: Candidate): number {
   return Math.log(candidatesOfKind) / 2;
 }

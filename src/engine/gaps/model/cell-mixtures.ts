@@ -2,7 +2,7 @@ import { surfacePosterior } from "../../variance-components";
 import type { WeightedModel } from "../causes/search-causes";
 import type { MixturePart } from "./mixture";
 
-/** Models of less weight than this share of the best's change no number that anyone sees. */
+/** Models with a smaller weight, relative to the best, do not change any displayed number. */
 const MIN_SHARE = 1e-3;
 
 /**

@@ -5,7 +5,7 @@ import { GAP_PRIORS, START_SDS } from "./gap-sds";
 import { gapSurface } from "./gap-surface";
 
 /**
- * The gap model with some causes in it, its standard deviations by maximum penalised likelihood.
+ * The gap model with the given causes, with standard deviations by maximum penalised likelihood.
  *
  * @param near a fit to the same readings, from which the search starts; the usual values where left out.
  * @param free which standard deviations are fitted; all where left out.

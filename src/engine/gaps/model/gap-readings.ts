@@ -16,10 +16,10 @@ import { extraSwatchUncertainty } from "../outliers/extra-swatch-uncertainty";
 import { SD_INDEX } from "./gap-sds";
 import { gaugeSpread } from "./gauge-spread";
 
-/** No reading is more exact than this share of its tolerance: else readings that a model fits exactly have no likeliest error. */
+/** Lower bound of a reading's sd, in tolerances: readings that the model fits exactly would otherwise have an unbounded likelihood. */
 const MIN_READING_SD = 0.01;
 
-/** One measurement of one tester: how far the mean of her counted readings lies beyond what her gauge explains. */
+/** One measurement of one tester: the mean of the counted readings minus the prediction at the tester's gauge. */
 export interface TesterGap {
   readonly measurement: number;
   readonly toleranceCm: number;
@@ -27,7 +27,7 @@ export interface TesterGap {
   readonly split: Split;
 }
 
-/** A tester's gaps; `size` and `measurement` count in the pattern's order. */
+/** A tester's gaps; `size` and `measurement` are indices in the pattern. */
 export interface TesterGaps {
   readonly tester: Tester;
   readonly size: number;
@@ -36,9 +36,9 @@ export interface TesterGaps {
 }
 
 /**
- * The readings of a call as the gap model takes them: in tolerances, a tester a block, sizes as groups of cells.
+ * The readings of a call as input of the gap model: in tolerances, one block per tester, sizes as groups of cells.
  *
- * Testers run by their ids, so that their order in the document changes no bit of any sum.
+ * Testers are sorted by id, so that their order in the document does not change any floating-point sum.
  *
  * @returns testers with at least one counted reading, and the model's readings of all sizes.
  * @see design 4.4.
@@ -128,7 +128,7 @@ function gaugeUncertaintyOf(
   return { stitches: Math.hypot(read.stitches, extra.stitches), rows: Math.hypot(read.rows, extra.rows) };
 }
 
-/** Drift in one direction, and the swatches' own errors by fabric; one effect for both where one fabric is all there is. */
+/** Drift in one direction, and the swatches' own errors by fabric; a single effect for both if there is only one fabric. */
 export function directionEffects(
   gaps: readonly TesterGap[],
   fabrics: readonly { readonly id: string; readonly sd: number }[],

@@ -4,9 +4,9 @@ import type { Candidate } from "../causes/candidate";
 import { SD_INDEX } from "./gap-sds";
 
 /**
- * What the cells are made of: an offset and a step of every measurement, the causes given, and each cell's own deviation.
+ * The linear model of the cells: an offset and a step per measurement, the given causes, and a deviation per cell.
  *
- * @returns the surface; a cause's column stands at `causeColumn(pattern, which)`.
+ * @returns the surface; the column of a cause is `causeColumn(pattern, which)`.
  * @see design 4.4.
  */
 export function gapSurface(pattern: PatternDocument, causes: readonly Candidate[]): Surface {

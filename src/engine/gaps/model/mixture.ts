@@ -1,15 +1,15 @@
 import { normalChance } from "../../distributions";
 
-/** One of several normal distributions that a value may have. */
+/** One component of a mixture of normal distributions. */
 export interface MixturePart {
   readonly weight: number;
   readonly mean: number;
   readonly sd: number;
 }
 
-/** Enough steps to bring any bracket down to the last digits by halving alone. */
+/** Enough steps to reach full precision by bisection alone. */
 const MAX_STEPS = 60;
-/** A step this small beside the spread changes no digit that is shown. */
+/** Convergence tolerance relative to the bracket's width. */
 const MIN_STEP = 1e-13;
 
 /** Chance that the value is at most `bound`. Weights add up to 1. */
@@ -20,8 +20,8 @@ export function mixtureChance(parts: readonly MixturePart[], bound: number): num
 }
 
 /**
- * Value that the mixture stays below with a given chance: Newton's method, halving where it leaves the bracket between the
- * parts' own quantiles.
+ * Quantile of the mixture: Newton's method, with bisection where it leaves the bracket between the
+ * components' quantiles.
  *
  * @param standardQuantile quantile of the standard normal at `chance`.
  */

@@ -2,16 +2,16 @@ import { at, indexAt } from "../../linear-algebra";
 import { blockResidual, type Block } from "../../variance-components";
 import { SD_INDEX } from "./gap-sds";
 
-/** How far a garment's fabric came out from its swatch's, as fractions. */
+/** Relative differences between a garment's fabric and its swatch. */
 export interface Drift {
   readonly across: number;
   readonly along: number;
 }
 
 /**
- * A tester's drifts as the model predicts them once her cells' gaps are taken off her readings.
+ * A tester's drifts, predicted by the model after subtracting the cells' gaps from the readings.
  *
- * @param cellMeans gaps of her size's cells, tolerances, in the order of the measurements.
+ * @param cellMeans gaps of the cells of the tester's size, tolerances, in the order of the measurements.
  * @param sds of the gap model.
  */
 export function testerDrift(block: Block, cellMeans: readonly number[], sds: Float64Array): Drift {

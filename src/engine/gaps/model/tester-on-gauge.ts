@@ -14,7 +14,7 @@ import { SD_INDEX } from "./gap-sds";
 const SWATCH_CM = 10;
 
 /**
- * What one more tester of a size would say of its cells if she measured everything: on gauge, her swatch counted in whole
+ * Information that one more tester of a size adds about its cells if they take all measurements: on gauge, with a swatch counted in whole
  * stitches over ten centimetres.
  *
  * @param sds of the gap model.

@@ -1,6 +1,6 @@
 import { at, cholesky, solveLower, squareProduct } from "../../linear-algebra";
 
-/** More testers than this are not asked for (documents.md). */
+/** Largest number of further testers that is reported (documents.md). */
 export const MAX_TESTERS_TO_SETTLE = 9;
 
 /**
@@ -9,7 +9,7 @@ export const MAX_TESTERS_TO_SETTLE = 9;
  * New information on a group of cells changes their covariance C to C − C·S(I + SᵀC·S)⁻¹SᵀC with S·Sᵀ = the information.
  *
  * @param covariance of the size's cells now, cell i and j at `i * cells + j`.
- * @param perTester what one tester's readings say of the cells: a precision matrix, in the same order.
+ * @param perTester the information of one tester's readings: a precision matrix, in the same order.
  * @returns variances of the cells with 1, 2, … more testers, nine at most; none where a number is not finite.
  */
 export function variancesWithMore(covariance: Float64Array, perTester: Float64Array): Float64Array[] {

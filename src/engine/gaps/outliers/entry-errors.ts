@@ -1,18 +1,18 @@
 import { CM_PER_INCH } from "../../units";
 import type { EntryError } from "../gaps-output";
 
-/** Beyond this score a value is suspect (design 4.7). */
+/** A value with a larger score is an outlier (design 4.7). */
 export const OUTLIER_SCORE = 4;
-/** A slip explains a value that it brings within this score (design 4.7). */
+/** An entry error explains an outlier if the corrected value has at most this score (design 4.7). */
 export const PLAUSIBLE_SCORE = 2;
 
-/** A slip of the pen and the value that was meant. */
+/** An entry error and the value that was probably meant. */
 export interface CorrectedValue {
   readonly slip: EntryError;
   readonly wouldBe: number;
 }
 
-/** What a length may have been meant to be. A girth may have been laid flat and not doubled, or doubled twice. */
+/** Corrected values of a length, by entry error. A girth may have been laid flat and not doubled, or doubled twice. */
 export function possibleLengths(cm: number, { girth }: { girth: boolean }): CorrectedValue[] {
   return [
     { slip: "inches-as-cm", wouldBe: cm * CM_PER_INCH },
@@ -28,7 +28,7 @@ export function possibleLengths(cm: number, { girth }: { girth: boolean }): Corr
   ];
 }
 
-/** The mending that comes nearest to what is expected, where one comes near enough. */
+/** The correction closest to what is expected, if one is close enough. */
 export function bestCorrection<Item extends CorrectedValue>(
   corrections: readonly Item[],
   scoreOf: (item: Item) => number,

@@ -2,22 +2,22 @@ import type { Swatch } from "../../pattern";
 import { swatchGauge, type Gauge, type GaugeUncertainty } from "../../prediction";
 import { OUTLIER_SCORE } from "../outliers/entry-errors";
 
-/** Relative sd of a swatch's gauge about the stated one, wide: spread of testers and reading of the swatch (common practice, no source). */
+/** Wide relative sd of a swatch's gauge about the stated one: spread between testers and reading errors (common practice, no source). */
 const GAUGE_SD = 0.07;
 
-/** Distance of one direction's gauge from the stated one, in wide standard deviations. */
+/** Distance of a gauge in one direction from the stated one, in wide standard deviations. */
 export function gaugeScore(perCm: number, statedPerCm: number): number {
   return Math.abs(Math.log(perCm / statedPerCm)) / GAUGE_SD;
 }
 
 /**
- * How wrong a swatch that counts may be beside its reading errors: as much as it lies off, where that is hard to believe.
+ * Uncertainty of an implausible swatch in addition to its reading errors: its full distance from the stated gauge.
  *
- * So a swatch whose ridges were counted as rows is told, and little rests on it: what her readings share in that direction
- * goes to her, not to the pattern. A person's word that it stands takes the doubt away.
+ * A swatch whose ridges were counted as rows therefore gets little weight: a common shift of the tester's readings in that direction
+ * is attributed to the tester, not to the pattern. A person's decision to keep it removes the extra uncertainty.
  *
  * @param stated the fabric's gauge.
- * @returns relative standard uncertainties, 0 where the gauge is near the stated one.
+ * @returns relative standard uncertainties, 0 if the gauge is close to the stated one.
  * @see design 4.7.
  */
 export function extraSwatchUncertainty(swatch: Swatch, stated: Gauge): GaugeUncertainty {

@@ -3,14 +3,14 @@ import type { PatternIndex } from "../../prediction";
 import { scoredReadings, scoreOf } from "./reading-scores";
 import { OUTLIER_SCORE } from "./entry-errors";
 
-/** Fewer readings than this say nothing of what is usual. */
+/** With fewer readings the median is not used. */
 const MIN_READINGS = 5;
 
 /**
- * By how much the readings of each measurement usually lie beyond what they should have come to: the median of all sizes'
- * that are not suspect, so that a pattern that is wrong there does not hide a slip.
+ * Median gap of each measurement over all sizes, without outliers, so that an error of the pattern
+ * does not hide an entry error.
  *
- * @param testers with the swatches that do not count set aside.
+ * @param testers in which excluded swatches are set aside.
  * @returns cm by measurement; a measurement with too few readings is left out.
  */
 export function medianGaps(index: PatternIndex, testers: readonly Tester[]): ReadonlyMap<string, number> {

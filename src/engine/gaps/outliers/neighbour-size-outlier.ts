@@ -4,15 +4,15 @@ import type { Outlier } from "../gaps-output";
 import { expectationOf, scoredReadings, scoreOf, type ScoredReading } from "../outliers/reading-scores";
 
 const MIN_READINGS = 3;
-/** By how much the sum of squared scores must fall, and what is left a reading, for a neighbour's numbers to be told. */
+/** Required reduction of the sum of squared scores, and its largest remaining value per reading, for a neighbour size to be reported. */
 const MIN_REDUCTION = 16;
 const MAX_REMAINING = 1;
 
 /**
- * A tester all of whose readings fit the numbers of the size next to hers better than her own: told, never set aside.
+ * A tester whose readings all fit a neighbouring size better than their own: reported, never set aside.
  *
- * @param tester with the swatches and readings that do not count set aside.
- * @returns the reading furthest from her size's number, with what the neighbour's would be.
+ * @param tester with excluded swatches and readings set aside.
+ * @returns the reading furthest from its expectation, with the expectation for the neighbouring size.
  * @see design 4.7.
  */
 export function neighbourSizeOutlier(index: PatternIndex, tester: Tester): Outlier | undefined {
@@ -50,7 +50,7 @@ function sumOfSquares(readings: readonly ScoredReading[]): number {
   return readings.reduce((sum, reading) => sum + score(reading) ** 2, 0);
 }
 
-/** The reading as it would be expected had she followed another size's numbers at her gauge. */
+/** The reading with its expectation if the tester had followed another size at their gauge. */
 function inSize(
   index: PatternIndex,
   { tester, reading, size }: { tester: Tester; reading: ScoredReading; size: string },

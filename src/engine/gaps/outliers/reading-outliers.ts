@@ -10,16 +10,16 @@ import {
   type CorrectedValue,
 } from "../outliers/entry-errors";
 
-/** A suspect reading, with where it stands among her readings. */
+/** A reading outlier, with its index among the tester's readings. */
 export interface ReadingOutlier {
   readonly index: number;
   readonly suspect: Outlier;
 }
 
 /**
- * Readings far from what they should have come to: set aside where a common slip explains them, else kept and marked.
+ * Readings far from their expectation: set aside if a common entry error explains them, otherwise only flagged.
  *
- * @param tester with the swatches that do not count set aside.
+ * @param tester with excluded swatches set aside.
  * @param medians gaps of `usualGaps`: a slip may bring a reading to what it should have come to, or to what others' came to.
  * @see design 4.7.
  */
@@ -57,7 +57,7 @@ export function readingOutliers(
 }
 
 interface ComparedReading extends ScoredReading {
-  /** What others' readings say that it should come to. */
+  /** Expectation shifted by the median gap of other testers' readings. */
   readonly likeOthers: Expectation;
 }
 
@@ -66,12 +66,12 @@ function withMedian(reading: ScoredReading, usual: ReadonlyMap<string, number>):
   return { ...reading, likeOthers: { cm: cm + (usual.get(reading.measurement) ?? 0), sdCm } };
 }
 
-/** Distance of a length from what a reading should have come to, or from what others' came to, whichever is nearer. */
+/** Distance of a length from the expectation or from other testers' readings, whichever is smaller. */
 function distance(cm: number, { expectation, likeOthers }: ComparedReading): number {
   return Math.min(Math.abs(scoreOf(cm, expectation)), Math.abs(scoreOf(cm, likeOthers)));
 }
 
-/** None where the reading came out as others' did. */
+/** Undefined if the reading agrees with other testers' readings. */
 function likelyError(reading: ComparedReading, all: readonly ComparedReading[]): CorrectedValue | undefined {
   if (distance(reading.cm, reading) <= PLAUSIBLE_SCORE) return undefined;
   const partner = swappedWith(reading, all);
@@ -81,7 +81,7 @@ function likelyError(reading: ComparedReading, all: readonly ComparedReading[]):
   );
 }
 
-/** Another measurement's reading that fits here while this one fits there, and that does not fit where it stands. */
+/** A reading of another measurement that would fit if the two were swapped, and that does not fit its own measurement. */
 function swappedWith(reading: ComparedReading, all: readonly ComparedReading[]): ComparedReading | undefined {
   return all.find(
     (other) =>

@@ -13,9 +13,9 @@ import {
 import { isCompared } from "../counted-readings";
 import { extraSwatchUncertainty } from "../outliers/extra-swatch-uncertainty";
 
-/** A reading beside what it should have come to, before any fit. */
+/** A reading with its expectation before the model is fitted. */
 export interface ScoredReading {
-  /** Where it stands among her readings. */
+  /** Index among the tester's readings. */
   readonly index: number;
   readonly measurement: string;
   readonly girth: boolean;
@@ -32,7 +32,7 @@ export interface Expectation {
 const READING_SD = 0.55;
 const PATTERN_SD = 1;
 const DRIFT_SD = 0.03;
-/** A tester's gauge about the stated one in a fabric without her swatch (design 4.1). */
+/** Spread of a tester's gauge about the stated one in a fabric without a swatch (design 4.1). */
 const GAUGE_SD_WITHOUT_SWATCH = 0.05;
 
 /** Distance of a length from what is expected, in wide standard deviations. */
@@ -41,7 +41,7 @@ export function scoreOf(cm: number, { cm: expected, sdCm }: Expectation): number
 }
 
 /**
- * Her readings that are compared, or that a person decided on, with what each should have come to.
+ * A tester's readings that can be compared, with the expectation of each.
  *
  * @see design 4.7.
  */
@@ -63,7 +63,7 @@ export function scoredReadings(index: PatternIndex, tester: Tester): ScoredReadi
   });
 }
 
-/** What a measurement should come to, with the wide sds of design 4.7. */
+/** Expectation of a measurement, with the wide sds of design 4.7. */
 export function expectationOf(
   index: PatternIndex,
   split: Split,
@@ -82,7 +82,7 @@ export function expectationOf(
   return { cm: split.cm, sdCm: Math.sqrt(variance) };
 }
 
-/** Score of one reading before any fit, in the wide standard deviations of design 4.7. */
+/** Score of one reading before the model is fitted, in the wide standard deviations of design 4.7. */
 export function readingScore(call: CallDocument, tester: Tester, reading: Reading): number {
   const index = indexPattern(call.pattern);
   const measurement = index.pattern.measurements.find(({ id }) => id === reading.measurement);

@@ -8,15 +8,15 @@ import { medianGaps } from "./median-gaps";
 import { yarnOutliers } from "./yarn-outliers";
 
 export interface ScreenedCall {
-  /** The call with every swatch and reading that the engine sets aside marked so, as if a person had. */
+  /** The call with every swatch, reading and weight that the engine excludes marked as set aside, as if a person had done it. */
   readonly call: CallDocument;
   readonly suspects: readonly Outlier[];
 }
 
 /**
- * Looks for slips before any fit. A person's decision stands over the engine's.
+ * Screens for entry errors before the model is fitted. A person's decision overrides the engine's.
  *
- * @returns suspects in the call's order, swatches before readings; nothing is left out of the call.
+ * @returns outliers in the call's order, swatches before readings; nothing is removed from the call.
  * @see design 4.7.
  */
 export function screenOutliers(call: CallDocument): ScreenedCall {
@@ -41,7 +41,7 @@ export function screenOutliers(call: CallDocument): ScreenedCall {
   };
 }
 
-/** The very same items where none is set aside. */
+/** The same array if none is set aside. */
 function markSetAside<Item extends object>(items: readonly Item[], aside: ReadonlySet<number>): readonly Item[] {
   if (aside.size === 0) return items;
   return items.map((item, index) => (aside.has(index) ? { ...item, decision: "set-aside" as const } : item));

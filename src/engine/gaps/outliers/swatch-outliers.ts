@@ -5,7 +5,7 @@ import type { EntryError, Outlier } from "../gaps-output";
 import { PLAUSIBLE_SCORE, OUTLIER_SCORE } from "../outliers/entry-errors";
 import { gaugeScore } from "../outliers/extra-swatch-uncertainty";
 
-/** A suspect swatch, with where it stands among her swatches. */
+/** A swatch outlier, with its index among the tester's swatches. */
 export interface SwatchOutlier {
   readonly index: number;
   readonly suspect: Outlier;
@@ -19,9 +19,9 @@ interface SwatchError {
 }
 
 /**
- * Swatches whose gauge is far from the stated one, with the slip that explains it.
+ * Swatches whose gauge is far from the stated one, with the entry error that explains it.
  *
- * Ridges counted as rows are told and never set aside.
+ * Ridges counted as rows are reported and never set aside.
  *
  * @see design 4.7.
  */

@@ -2,16 +2,16 @@ import type { CallDocument, Tester } from "../../pattern";
 import { yarnEntryErrors } from "../../yarn";
 import type { Outlier } from "../gaps-output";
 
-/** A suspect weight, with where it stands among her yarns. */
+/** A yarn outlier, with its index among the tester's yarns. */
 export interface YarnOutlier {
   readonly index: number;
   readonly suspect: Outlier;
 }
 
 /**
- * Weights of yarn that no other tester comes near, and those that a person set aside.
+ * Weights of yarn far from the other testers', and those that a person set aside.
  *
- * @param call with swatches that do not count set aside.
+ * @param call in which excluded swatches are set aside.
  * @returns by tester id.
  * @see design 4.7.
  */

@@ -6,11 +6,11 @@ import type { Potentials } from "./potentials";
 /**
  * Of equal answers the one that `assignAtLeastCost` promises, found from any of them.
  *
- * The sets of rows that best answers place are the bases of a matroid, so the first set is reached by letting in each
- * waiting row once, in order, in exchange for the latest row that it can free: Edmonds (1971), Matroids and the greedy
+ * The sets of rows that optimal solutions assign are the bases of a matroid, so the first set is reached by adding each
+ * waiting row once, in order, in exchange for the latest row that it can replace: Edmonds (1971), Matroids and the greedy
  * algorithm (from memory).
  *
- * @param locations a best answer, which `potentials` prove; changed in place.
+ * @param locations an optimal solution, proved by `potentials`; changed in place.
  */
 export function breakTies(problem: Locations, potentials: Potentials, locations: Int32Array): void {
   const moves = new EqualCostMoves(problem, potentials, locations);
@@ -23,7 +23,7 @@ export function breakTies(problem: Locations, potentials: Potentials, locations:
   }
 }
 
-/** Lets a row that waits in, where a later one can then wait. */
+/** Assigns a waiting row if a later row can take its place on the waiting list. */
 function exchangeForLater(row: number, problem: Locations, moves: EqualCostMoves): void {
   const { waiting } = problem;
   const starts = sizesBefore(waiting).filter((size) => moves.isEquivalent(row, size));
@@ -40,7 +40,7 @@ function exchangeForLater(row: number, problem: Locations, moves: EqualCostMoves
   moveChain(before, { row, end, problem, moves });
 }
 
-/** Moves a row to the first size where it may as well stand, while earlier rows stay. */
+/** Moves a row to the first size with equal cost, without moving earlier rows. */
 function moveToFirstSize(row: number, problem: Locations, moves: EqualCostMoves): void {
   const stands = indexAt(moves.locations, row);
   for (const size of sizesBefore(stands)) {
@@ -59,8 +59,8 @@ function sizesBefore(end: number): number[] {
 const START = -1;
 
 /**
- * Sizes that a chain of equal moves reaches, each with the size before it on the chain. A chain may pass by the place
- * that one size gains and another gives up; that stands as the location of those who wait.
+ * Sizes reachable by a chain of equal-cost moves, each with the previous size on the chain. A chain may include a spot
+ * that one size gains and another gives up, represented by the waiting list.
  *
  * @param after only rows later than this one move.
  */
@@ -87,7 +87,7 @@ function chainsFrom(
   }
 }
 
-/** Moves the rows of a chain from its end on, then the row that begins it. */
+/** Moves the rows of a chain starting from its end, then the row at its beginning. */
 function moveChain(
   before: readonly (number | undefined)[],
   { row, end, problem, moves }: { row: number; end: number; problem: Locations; moves: EqualCostMoves },

@@ -2,13 +2,13 @@ import { at, indexAt } from "../../linear-algebra";
 import { rankOfNextPlace, type Locations } from "./assignment-problem";
 import { loadsOf, type Potentials } from "./potentials";
 
-/** A best answer, and the moves that lead from it to others as good: those that cost nothing under the prices. */
+/** An optimal solution, and the moves to other optimal ones: those with reduced cost 0 under the dual prices. */
 export class EqualCostMoves {
   private readonly width: number;
   private readonly loads: Int32Array;
-  /** `equal[row × width + location]`: 1 where the row may as well stand. */
+  /** `equal[row × width + location]`: 1 if the row may have this location at equal cost. */
   private readonly equal: Int32Array;
-  /** `latest[from × width + to]`: the latest row in a size that may as well stand there, −1 where none may. */
+  /** `latest[from × width + to]`: the latest row in a size that may move there at equal cost, −1 if none may. */
   private readonly latest: Int32Array;
 
   constructor(
@@ -41,13 +41,13 @@ export class EqualCostMoves {
     this.recordJoined(row);
   }
 
-  /** Whether a size may as well have one row more. */
+  /** Whether a size can have one row more at equal cost. */
   mayGrow(size: number): boolean {
     const rank = rankOfNextPlace(this.problem, size, indexAt(this.loads, size));
     return rank > 0 && this.hasValue(size, rank);
   }
 
-  /** Whether a size may as well have one row less. */
+  /** Whether a size can have one row less at equal cost. */
   mayShrink(size: number): boolean {
     const load = indexAt(this.loads, size);
     return load > 0 && this.hasValue(size, rankOfNextPlace(this.problem, size, load - 1));

@@ -5,19 +5,19 @@ import { loadsOf, potentialsOf } from "./potentials";
 import { breakTies } from "./break-ties";
 
 /**
- * Sends rows to sizes, each row to at most one and to each size no more than `most`, so that in this order: as many of
- * the `least` places are filled as can be, as many places as can be, the sum of the costs is smallest; and of equal
- * answers the one that places earlier rows (it places the first row by which the sets of placed rows differ), then the
- * one in which the first row that stands elsewhere stands in the earlier size.
+ * Assigns rows to sizes, each row to at most one and each size up to its capacity, so that in this order: as many of
+ * the minimum spots are filled as possible, as many spots as possible, the sum of the costs is smallest; and among equal
+ * solutions the one that assigns earlier rows (it places the first row by which the sets of placed rows differ), then the
+ * one in which the first row that differs has the earlier size.
  *
- * Exact: costs are whole numbers, whose sums doubles hold. Before it is believed, the answer is checked by prices of
- * the sizes that prove it (linear programming duality), apart from how it was found.
+ * Exact: costs are whole numbers, whose sums are exact in doubles. The solution is verified with dual prices of
+ * the sizes (linear programming duality), independently of how it was found.
  *
- * @param problem costs by row and size; `slack` says from which difference on answers are not equal. Answers that are
+ * @param problem costs by row and size; solutions that differ by at most `slack` are equal. Solutions that are
  *   equal to within the rounding of costs need a slack of at least the number of sizes + 1.
- * @returns by row the index of its size, −1 where it has none.
- * @throws {RangeError} for costs that are not whole, or too large to be added exactly; {Error} where the check fails,
- *   which would be a fault of this program.
+ * @returns by row the index of its size, −1 if it has none.
+ * @throws {RangeError} for costs that are not whole, or too large to be added exactly; {Error} if the verification fails,
+ *   which would be a bug.
  */
 export function minCostAssignment(problem: AssignmentProblem): Int32Array {
   const all = locationsOf(problem);
@@ -35,9 +35,9 @@ export function minCostAssignment(problem: AssignmentProblem): Int32Array {
 }
 
 /**
- * What the filled places are worth.
+ * Total rank of the filled spots.
  *
- * @throws {Error} where a row stands where it may not, or a size holds too many.
+ * @throws {Error} if a row has a location that is not allowed, or a size exceeds its capacity.
  */
 function checkedRank(all: Locations, locations: Int32Array): number {
   const { rows, sizes, waiting, costs } = all;
@@ -51,7 +51,7 @@ function checkedRank(all: Locations, locations: Int32Array): number {
   }, 0);
 }
 
-/** By how much one answer costs more than another, row by row: whole sums are too large to be exact. */
+/** Difference of the costs of two solutions, summed row by row: the totals are too large to be exact. */
 function costDifference({ waiting, costs }: Locations, one: Int32Array, other: Int32Array): number {
   const costOf = (location: number, row: number) => at(costs, row * (waiting + 1) + location);
   return one.reduce((sum, location, row) => sum + costOf(indexAt(other, row), row) - costOf(location, row), 0);

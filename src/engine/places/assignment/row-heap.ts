@@ -1,4 +1,4 @@
-/** Rows by a key, the smallest on top, of equal keys the later row: a binary heap. */
+/** A binary heap of rows by key, the smallest on top, among equal keys the later row. */
 export class RowHeap {
   private readonly entries: { readonly row: number; readonly key: number }[] = [];
 

@@ -3,12 +3,12 @@ import { rankOfNextPlace, type Locations } from "./assignment-problem";
 import { RowHeap } from "./row-heap";
 
 /**
- * Takes the rows in one after another, each by the cheapest chain of moves that ends in the place worth most, or in
- * that somebody waits: after each, what stands is the best of the rows taken in so far.
+ * Adds the rows one after another, each by the cheapest chain of moves that ends in the spot of the highest rank, or in
+ * moving a row to the waiting list: after each, the solution is optimal for the rows added so far.
  *
  * @returns the location of each row.
  * @see Successive shortest paths: Ahuja, Magnanti and Orlin (1993), Network flows, section 9.7 (from memory). The paths
- *   run over the sizes alone, for of all rows in a size only the one whose move is cheapest matters.
+ *   run over the sizes only, because only the row with the cheapest move out of each size matters.
  */
 export function shortestPathAssignment(problem: Locations): Int32Array {
   const board = new Board(problem);
@@ -16,7 +16,7 @@ export function shortestPathAssignment(problem: Locations): Int32Array {
   return board.locations;
 }
 
-/** The end of a chain: the size whose number of rows grows, or the one that a row leaves to wait. */
+/** The end of a chain: the size that gets one row more, or the one from which a row moves to the waiting list. */
 interface ChainEnd {
   readonly size: number;
   readonly drops: boolean;
@@ -26,11 +26,11 @@ class Board {
   readonly locations: Int32Array;
   private readonly width: number;
   private readonly loads: Int32Array;
-  /** `moves[size × width + location]`: the rows in a size by what their move costs, and some that have left since. */
+  /** `moves[size × width + location]`: the rows in a size by the cost of their move, including stale entries of rows that have left. */
   private readonly moves: readonly RowHeap[];
   private readonly cheapest: Float64Array;
   private readonly distances: Float64Array;
-  /** The size before it on the chain, −1 where the new row comes there itself. */
+  /** The previous size on the chain, −1 if the new row goes there directly. */
   private readonly before: Int32Array;
 
   constructor(private readonly problem: Locations) {
@@ -52,7 +52,7 @@ class Board {
     const touched = [end.size];
     if (end.drops) this.locations[this.rowToMove(end.size, waiting)] = waiting;
     else this.loads[end.size] = indexAt(this.loads, end.size) + 1;
-    // From its end: so a size gives its row away before another joins it.
+    // From the end, so that a row leaves each size before another joins it.
     let size = end.size;
     for (let from = indexAt(this.before, size); from >= 0; from = indexAt(this.before, size)) {
       this.join(this.rowToMove(from, size), size);
