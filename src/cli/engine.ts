@@ -12,7 +12,7 @@ const VERBS: readonly Verb[] = [predictVerb, gradeVerb, placesVerb, gapsVerb, ya
 const BAD_INPUT = 2;
 const NO_ANSWER = 3;
 
-// Whoever reads may have had enough, as `head` has.
+// The reader may close the pipe early, as `head` does.
 process.stdout.on("error", (error: NodeJS.ErrnoException) => {
   if (error.code !== "EPIPE") throw error;
   process.exit();

@@ -36,7 +36,7 @@ function minTotalCost(
 }
 
 // Data and optima: shared/references.md, section 7; each optimum confirmed there by R (clue, lpSolve).
-describe("the assignment behind places, against published optima", () => {
+describe("the assignment solver, against published optima", () => {
   it.each(readJson("assignment_small.json", smallSchema).problems)("$id", ({ cost, supply, demand, ...problem }) => {
     expect(minTotalCost(cost, supply ?? [], demand ?? [])).toBe(problem.published_optimum);
   });

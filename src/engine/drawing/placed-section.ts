@@ -3,9 +3,9 @@ import type { Point } from "./point";
 
 /** A section in one size, with its lengths. */
 export interface MeasuredSection {
-  /** `unsaid` and faults are drawn straight. */
+  /** Sections with `unsaid` or faulty shaping are drawn straight. */
   readonly shaping: SizedShaping;
-  /** What is wrong with it, null where nothing is. */
+  /** What is wrong with it, null if nothing is. */
   readonly fault: string | null;
   readonly edges: "both" | "left" | "right";
   readonly stitches: { readonly from: number; readonly to: number };
@@ -22,11 +22,11 @@ export interface PlacedSection extends MeasuredSection {
 }
 
 /**
- * Sections stacked as they hang from the tool: the first row lowest, left and right as one sees the right side of the work.
+ * Stacks sections as they are worked: the first row lowest, left and right as seen from the right side of the work.
  *
- * A shaped edge slopes straight over each interval of its plan. One whose shaping is not or wrongly said goes straight
+ * A shaped edge is straight within each interval of its plan. One whose shaping is missing or faulty is straight
  * from its first width to its last. Where a section starts wider or narrower than the one before it ended, half of the
- * difference lies on each side.
+ * difference is drawn on each side.
  */
 export function placeSections(sections: readonly MeasuredSection[]): PlacedSection[] {
   const placed: PlacedSection[] = [];
@@ -65,7 +65,7 @@ function sidesOf(
   };
 }
 
-/** Where the slope of an edge turns, as shares of the section's rows and of its change. */
+/** Corners of an edge, as shares of the section's rows and of its change in width. */
 function slope({ shaping, rows }: MeasuredSection): { readonly along: number; readonly change: number }[] {
   const turns: { along: number; change: number }[] = [];
   if (shaping.status === "planned") {

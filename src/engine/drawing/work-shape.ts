@@ -2,10 +2,10 @@ import { lastPoint, type PlacedSection } from "./placed-section";
 import type { BareShape, SectionShape, ShapeMark } from "./piece-shape";
 import { segments, type Point, type Segment } from "./point";
 
-/** What is drawn of stacked sections, before it is mirrored and turned as it is worn. */
+/** The drawing of stacked sections, before it is mirrored and turned as it is worn. */
 export type WorkShape = Pick<BareShape, "sections" | "edges" | "joins" | "marks">;
 
-/** Outlines, edges and marks of sections that are stacked as they hang from the tool. */
+/** Outlines, edges and marks of sections that are stacked as they are worked. */
 export function workShape(placed: readonly PlacedSection[]): WorkShape {
   return {
     sections: placed.map(sectionShape),
@@ -63,7 +63,7 @@ function join([below, above]: Neighbours): Segment[] {
   );
 }
 
-/** Each on the edge that it speaks of. */
+/** Marks, each on the edge that it is about. */
 function marks(section: PlacedSection, index: number, below: PlacedSection | undefined): ShapeMark[] {
   const { left, right, fault, stitches, edges } = section;
   const step = below === undefined ? null : stepMessage(below.stitches.to, stitches.from, index);
@@ -78,8 +78,8 @@ function marks(section: PlacedSection, index: number, below: PlacedSection | und
 }
 
 /**
- * What is known of a step: a bind-off, stitches set aside or joined elsewhere, or a slip of the pen; the document does
- * not say which, so neither do we.
+ * Describes a step, which may be a bind-off, stitches set aside or joined elsewhere, or an error; the document does
+ * not say which.
  */
 function stepMessage(ended: number, starts: number, index: number): string | null {
   const difference = starts - ended;

@@ -2,11 +2,11 @@ import { draftPatternSchema, type DraftPattern } from "./draft-pattern";
 import { isIdList, isRecord, type IdItem } from "./id-list";
 
 /**
- * One change of a pattern taken over into another version of it.
+ * Applies one change of a pattern to another version of it.
  *
- * @param into the version that is kept otherwise.
+ * @param into the version to change.
  * @param from the version that has the change.
- * @param path of the change, as `patternChanges` gives it.
+ * @param path of the change, as returned by `patternChanges`.
  */
 export function applyChange(into: DraftPattern, from: DraftPattern, path: string): DraftPattern {
   return draftPatternSchema.parse(applyAt(into, from, path.split(".")));
@@ -29,7 +29,7 @@ function applyToItem(into: readonly IdItem[], from: readonly IdItem[], [id, ...r
   return index === -1 ? [...into, changed] : into.map((item) => (item.id === id ? applyAt(item, changed, rest) : item));
 }
 
-/** Items that only one side has stay at the end. */
+/** Items that only one side has go to the end. */
 function inOrderOf(items: readonly IdItem[], order: readonly IdItem[]): IdItem[] {
   const rank = new Map(order.map(({ id }, index) => [id, index]));
   return items.toSorted((left, right) => (rank.get(left.id) ?? order.length) - (rank.get(right.id) ?? order.length));

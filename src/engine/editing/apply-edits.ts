@@ -5,20 +5,20 @@ import { plausibilityQuestion } from "./plausibility-question";
 import type { PatternChange } from "./pattern-change";
 import { patternChanges } from "./pattern-changes";
 
-/** Texts as typed, by the path of their field as in `editFields`. */
+/** Typed texts, by the path of their field as in `editFields`. */
 export type TypedEdits = Readonly<Record<string, string>>;
 
-/** A sentence about the text under a path. */
+/** A message about the text at a path. */
 export interface EditMessage {
   readonly path: string;
   readonly message: string;
 }
 
 export interface AppliedEdits {
-  /** The pattern with every edit that can be read; where one cannot, the number stays as it was. */
+  /** The pattern with all readable edits; for unreadable ones the number is unchanged. */
   readonly document: PatternDocument;
   readonly faults: readonly EditMessage[];
-  /** Numbers out of human reach. */
+  /** Implausible numbers. */
   readonly questions: readonly EditMessage[];
   readonly changes: readonly PatternChange[];
 }
@@ -27,12 +27,12 @@ export interface AppliedEdits {
 const MAX_NUMBER = 1_000_000;
 
 /**
- * A pattern with what people typed in place of its numbers.
+ * Applies typed edits to the numbers of a pattern.
  *
  * @param pattern the revision that the edits are made on.
- * @param typed texts by path; a decimal comma, a fraction and a unit behind a length are understood.
+ * @param typed texts by path; may contain a decimal comma, a fraction, or a unit after a length.
  * @param unit unit of lengths without one.
- * @returns the pattern as it becomes, and what is to be said of each text; lengths in cm.
+ * @returns the edited pattern, and messages about the texts; lengths in cm.
  */
 export function applyEdits(pattern: PatternDocument, typed: TypedEdits, unit: LengthUnit): AppliedEdits {
   const fields = editFields(pattern);
@@ -56,15 +56,15 @@ export function applyEdits(pattern: PatternDocument, typed: TypedEdits, unit: Le
   return { document, faults, questions, changes: patternChanges(pattern, document) };
 }
 
-/** Texts for numbers that this revision does not have. */
+/** Faults for texts whose number this revision does not have. */
 function unknownPaths(typed: TypedEdits, fields: readonly EditField[]): EditMessage[] {
   const known = new Set(fields.map(({ path }) => path));
   return Object.keys(typed)
     .filter((path) => !known.has(path))
-    .map((path) => ({ path, message: "This revision has no such number any more; take the edit back." }));
+    .map((path) => ({ path, message: "This revision no longer has this number; remove the edit." }));
 }
 
-/** A count without values gets them in every size or in none. */
+/** A count without numbers needs one in every size or in none. */
 function incompleteCounts(
   fields: readonly EditField[],
   values: ReadonlyMap<string, number>,

@@ -9,7 +9,7 @@ interface Documents {
   readonly after: DraftPattern;
 }
 
-/** What a path of ids means, in the pattern's own words. */
+/** Describes a path of ids with the pattern's labels. */
 export function describePath(documents: Documents, path: readonly string[]): Described {
   const [list = "", id = "", ...rest] = path;
   const label = labelOf(documents, list, id);

@@ -4,7 +4,7 @@ import type { LengthUnit } from "../units";
 
 const MAX_TYPED_LENGTH = 200;
 const MAX_NAME_LENGTH = 40;
-/** A draft may hold more than a pattern: what is too much is told, and stays editable. */
+/** A draft's lists may be longer than a pattern's, so that the excess is reported and can be edited. */
 const DRAFT_LIMIT_FACTOR = 10;
 
 const typedSchema = z.union([z.number(), z.string().max(MAX_TYPED_LENGTH)]);
@@ -25,25 +25,25 @@ export const draftParts = {
 
 export const draftPatternSchema = patternShape(draftParts);
 
-/** A pattern being edited. Each number may stand as the text that was typed, each name may be unknown or empty. */
+/** A pattern being edited. Each number may be the typed text, and each name may be unknown or empty. */
 export type DraftPattern = DeepReadonly<z.infer<typeof draftPatternSchema>>;
 
-/** A number as it stands in the revision, or the text that was typed in its place. */
+/** A number of the revision, or the text that was typed instead. */
 export type Typed = number | string;
 
 const MAX_CELLS = 200 * MAX_SIZES;
 
 export const patternDraftSchema = z.strictObject({
-  /** The unit that lengths without one were typed in, so that they mean the same to everybody. */
+  /** The unit of lengths that were typed without one, so that everybody reads them alike. */
   unit: z.enum(["cm", "in"]),
   pattern: draftPatternSchema,
-  /** Odd numbers that she has said are meant: path of the number -> the number. */
+  /** Implausible numbers that the designer has confirmed: path of the number -> the number. */
   meant: z.record(z.string().max(MAX_TYPED_LENGTH), z.number()),
   /** Numbers of the grading that were solved and not typed since, as `count.size`. */
   solved: z.array(z.string().max(MAX_TYPED_LENGTH)).max(MAX_CELLS),
 });
 
-/** What a draft keeps. */
+/** A stored draft. */
 export type PatternDraft = DeepReadonly<z.infer<typeof patternDraftSchema>>;
 
 /** A draft in which nothing is edited yet. */

@@ -3,21 +3,21 @@ import type { PatternDraft } from "./draft-pattern";
 import { editFields } from "./edit-fields";
 import { plausibilityQuestion } from "./plausibility-question";
 
-/** An odd number that is asked back. */
+/** A question about an implausible number. */
 export interface DraftQuestion {
   /** As in `editFields`. */
   readonly path: string;
   readonly value: number;
   readonly message: string;
-  /** She has said so of this very number. */
+  /** The designer has confirmed this number. */
   readonly meant: boolean;
 }
 
 /**
- * Numbers of a draft so far from what people make, or from what they were, that they are asked back.
+ * Questions about numbers of a draft that are implausible, or far from their previous value.
  *
  * @param base the revision that is being edited.
- * @param document what can be read of the draft.
+ * @param document the readable part of the draft.
  */
 export function draftQuestions(
   base: PatternDocument,

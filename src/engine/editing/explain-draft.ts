@@ -7,7 +7,7 @@ import { readablePart } from "./readable-part";
 type DraftMeasurement = DraftPattern["measurements"][number];
 
 export type ExplainedLine =
-  | { readonly status: "reckoned"; readonly term: ExplainedTerm }
+  | { readonly status: "computed"; readonly term: ExplainedTerm }
   /** Labels of the counts that have no number in that size yet. */
   | { readonly status: "missing"; readonly counts: readonly string[] }
   | { readonly status: "unread" };
@@ -15,15 +15,15 @@ export type ExplainedLine =
 export interface ExplainedDraft {
   /** In the order of the terms. */
   readonly lines: readonly ExplainedLine[];
-  /** Cm, null while a line cannot be reckoned and while there is none. */
+  /** Cm, null while a line cannot be computed and while there is none. */
   readonly designCm: number | null;
-  /** Its target as it can be read, where there is one; it holds for the chosen size alone. */
+  /** Its readable target, if there is one; valid for the chosen size only. */
   readonly target: { readonly measurement: Measurement; readonly cm: number } | null;
   readonly toleranceCm: number | null;
 }
 
 interface Given {
-  /** What can be read of the whole draft. */
+  /** The readable part of the whole draft. */
   readonly readable: PatternDocument;
   readonly measurement: DraftMeasurement;
   /** Id of a size. */
@@ -32,10 +32,10 @@ interface Given {
 }
 
 /**
- * How a measurement that is being built is worked out in one size, as far as it can be read: a line that cannot be
- * reckoned leaves the others as they are.
+ * How a measurement that is being edited is calculated in one size, as far as it is readable: a line that cannot be
+ * computed does not affect the others.
  *
- * @returns null where the size itself cannot be read.
+ * @returns null if the size itself is unreadable.
  */
 export function explainDraft({ readable, measurement, size: chosen, unit }: Given): ExplainedDraft | null {
   const size = readable.sizes.find(({ id }) => id === chosen);
@@ -61,7 +61,7 @@ export function explainDraft({ readable, measurement, size: chosen, unit }: Give
   };
 }
 
-/** Stands for parts of a measurement that are read apart from each other. */
+/** A placeholder measurement, so that the parts can be read independently. */
 const BARE = {
   letter: "",
   label: "",
@@ -98,13 +98,13 @@ function explainLine(index: PatternIndex, measurement: Measurement | undefined, 
     return { status: "missing", counts: missing.map((count) => index.counts.get(count)?.label ?? count) };
   }
   const [line] = explainMeasurement(index, measurement, size).lines;
-  return line === undefined ? { status: "unread" } : { status: "reckoned", term: line.term };
+  return line === undefined ? { status: "unread" } : { status: "computed", term: line.term };
 }
 
 function sumOf(lines: readonly ExplainedLine[]): number | null {
   if (lines.length === 0) return null;
   return lines.reduce<number | null>(
-    (sum, line) => (sum === null || line.status !== "reckoned" ? null : sum + line.term.cm),
+    (sum, line) => (sum === null || line.status !== "computed" ? null : sum + line.term.cm),
     0,
   );
 }

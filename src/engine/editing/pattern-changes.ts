@@ -5,7 +5,7 @@ import type { PatternChange } from "./pattern-change";
 import { isIdList, isRecord, type IdItem } from "./id-list";
 
 /**
- * What changed from one pattern to a later one, in words; both may be as they are being edited.
+ * The changes from one pattern to a later one, with descriptions; both may be drafts.
  *
  * @returns changes in the later document's order of parts; parts with ids are matched by id.
  */
@@ -38,7 +38,7 @@ function leaf(before: unknown, after: unknown): Pick<PatternChange, "was" | "bec
     : { was: shown.was, becomes: shown.becomes };
 }
 
-/** Undefined for what is too large to show. */
+/** Undefined if it is too large to show. */
 function shownLeaf(value: unknown): number | string | null | undefined {
   if (value === undefined || value === null) return null;
   if (typeof value === "number") return value;
@@ -48,7 +48,7 @@ function shownLeaf(value: unknown): number | string | null | undefined {
   return typeof label === "string" ? label : undefined;
 }
 
-/** What to compare one by one inside a pair; null where the pair is compared as a whole. */
+/** The parts of a pair to compare separately; null if the pair is compared as a whole. */
 function childPairs({ before, after, path }: Pair, { sizes }: DraftPattern): Pair[] | null {
   const items = { before: before ?? [], after: after ?? [] };
   if (isIdList(items.before) && isIdList(items.after)) return itemPairs(items.before, items.after, path);
@@ -66,7 +66,7 @@ function childPairs({ before, after, path }: Pair, { sizes }: DraftPattern): Pai
   return isPart && (isRecord(before) || isRecord(after)) ? memberPairs({ before, after, path }, sizes) : null;
 }
 
-/** An allowance or a length that was not there: what it adds or takes says more than its name. */
+/** A new allowance or length: what it adds is more informative than its name. */
 function isNewLength(before: unknown, path: readonly string[]): boolean {
   return before === undefined && path.length === 2 && (path[0] === "allowances" || path[0] === "lengths");
 }
@@ -77,7 +77,7 @@ function isByGrade(path: readonly string[]): boolean {
   return (path.length === 3 && key === "cm") || key === "easeCm";
 }
 
-/** Members by size come in the order of sizes, whatever order a record was stored in. */
+/** Members by size are in the order of the sizes, whatever order a record was stored in. */
 function memberPairs({ before, after, path }: Pair, sizes: DraftPattern["sizes"]): Pair[] {
   const was = isRecord(before) ? before : {};
   const becomes = isRecord(after) ? after : {};

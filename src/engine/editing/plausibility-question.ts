@@ -1,21 +1,21 @@
 import type { EditField } from "./edit-fields";
 
-/** Beyond these a number is asked back (common practice, no source): no hand-made top has such a seam, ease or length. */
+/** Beyond these a number is questioned (common practice, no source): no hand-made top has such a seam, ease or length. */
 const LARGEST_ALLOWANCE_CM = 20;
 const LARGEST_EASE_CM = 60;
 const LARGEST_LENGTH_CM = 150;
 const SMALLEST_TARGET_CM = 3;
 const LARGEST_TARGET_CM = 250;
 const LARGEST_COUNT = 2_000;
-/** A count that doubles or halves is more often a slip of the finger than a change of mind. */
+/** A count that doubles or halves is more often a typing error than a decision. */
 const COUNT_FACTOR = 2;
 const SMALL_COUNT_STEP = 10;
 
 /**
- * Whether a number is so far from what people make that it should be asked back.
+ * A question about a number that is implausible for a garment.
  *
  * @param value cm, or a whole number for a count, in place of the field's own.
- * @returns a question, undefined where there is nothing to ask.
+ * @returns the question, undefined if there is none.
  */
 export function plausibilityQuestion({ kind, value: was }: EditField, value: number): string | undefined {
   if (value === was) return undefined;

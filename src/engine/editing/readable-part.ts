@@ -16,17 +16,17 @@ const LISTS = new Set([
   "measurements",
   "yarns",
 ]);
-/** Members of an item without which it still says what it said. */
+/** Optional members of an item, which can be left out on their own. */
 const OPTIONAL_KEYS = new Set(["repeat", "least", "locked", "target", "on", "shaping"]);
-/** What is left out may be needed elsewhere, which is then left out too; so far no chain is longer than this. */
+/** Leaving out a part may make others invalid, which are then left out too; no known chain is longer than this. */
 const MAX_ROUNDS = 8;
 
 type Path = readonly (string | number)[];
 
 /**
- * The part of a pattern being edited that can be reckoned with: what is faulty is left out, and what needs it.
+ * The valid part of a draft: faulty parts are left out, and those that depend on them.
  *
- * @returns a document whose grading may lack numbers; null where no size or no fabric is left.
+ * @returns a document whose grading may lack numbers; null if no size or no fabric is left.
  */
 export function readablePart(draft: DraftPattern, unit: LengthUnit): PatternDocument | null {
   let rest: unknown = draft;
@@ -50,13 +50,13 @@ function documentFaults(pattern: PatternDocument): Fault[] {
   );
 }
 
-/** A size without its number leaves the other sizes of a count as they are. */
+/** A missing number in one size does not affect the other sizes of a count. */
 function isMissingNumber(pattern: PatternDocument, path: Path): boolean {
   const [list, , size] = path;
   return list === "grading" && size !== undefined && valueAt(pattern, path) === undefined;
 }
 
-/** The least that has to go for a fault to be gone. */
+/** The smallest part whose removal removes a fault. */
 function smallestRemovable(pattern: unknown, fault: Path): Path | undefined {
   for (let length = fault.length; length > 0; length -= 1) {
     const path = fault.slice(0, length);
@@ -97,7 +97,7 @@ function valueAt(value: unknown, path: Path): unknown {
   );
 }
 
-/** Items at the end of a list go first, so that the places of the others still hold. */
+/** Later items of a list are removed first, so that the indices of the others stay valid. */
 function laterFirst(left: Path, right: Path): number {
   for (let index = 0; index < Math.min(left.length, right.length); index += 1) {
     const [one, other] = [left[index], right[index]];

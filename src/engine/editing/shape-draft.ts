@@ -10,11 +10,11 @@ type ShapedSection = ShapedPiece["sections"][number];
 
 export interface ShapedDraft {
   readonly noun: RowNoun;
-  /** In the piece's order, each through the sizes; null where a section cannot be read. */
+  /** In the piece's order, each through the sizes; null for an unreadable section. */
   readonly sections: readonly (ShapedSection | null)[];
-  /** Worked in all copies in the chosen size; null where a number is still missing, and where nothing is worked. */
+  /** Worked in all copies in the chosen size; null if a number is missing, and if nothing is worked. */
   readonly stitches: number | null;
-  /** The pattern with this piece alone, of the sections that can be read. */
+  /** The pattern with only this piece, made of its readable sections. */
   readonly drawn: PatternDocument;
 }
 
@@ -28,10 +28,10 @@ interface Given {
 }
 
 /**
- * How a piece that is being built is shaped in every size, as far as it can be read: a section that cannot be leaves the
- * others as they are.
+ * How a piece that is being edited is shaped in every size, as far as it is readable: an unreadable section does not affect the
+ * others.
  *
- * @returns null where the pattern has no fabric or no size yet.
+ * @returns null if the pattern has no fabric or no size yet.
  */
 export function shapeDraft({ readable, piece, size, unit }: Given): ShapedDraft | null {
   const fabric = readable.fabrics.find(({ id }) => id === piece.fabric) ?? readable.fabrics[0];
@@ -63,7 +63,7 @@ export function shapeDraft({ readable, piece, size, unit }: Given): ShapedDraft 
   };
 }
 
-/** Stands for the yarns, which have no part in the shape. */
+/** Placeholder for the yarns, which do not affect the shape. */
 const YARN = { id: "yarn", label: "", metresPerBall: 1, gramsPerBall: 1 };
 
 function sectionId(index: number): string {

@@ -16,7 +16,7 @@ const applicantSchema = z.strictObject({
   excluded: z.boolean().optional(),
 });
 
-/** The applicants document as it stands in JSON; that the ids it names exist is checked by `applicantsFaults`. */
+/** Schema of the applicants document in JSON; references are checked by `applicantsFaults`. */
 export const applicantsSchema = z.strictObject({
   format: z.literal(APPLICANTS_FORMAT),
   pattern: patternSchema,

@@ -6,9 +6,9 @@ import { patternFaults } from "./pattern-faults";
 import { ReferenceChecker } from "./reference-checker";
 
 /**
- * Names in an applicants document that do not fit its pattern.
+ * Invalid references in an applicants document.
  *
- * @param document a document that already has the schema's shape.
+ * @param document a document that matches the schema.
  * @returns the faults, in the document's order; empty where there is none.
  */
 export function applicantsFaults(document: ApplicantsDocument): Fault[] {
@@ -20,7 +20,7 @@ export function applicantsFaults(document: ApplicantsDocument): Fault[] {
   document.pattern.sizes.forEach(({ body }, index) => {
     for (const id of document.fitBy) {
       if (known.has(id) && ownValue(body, id) === undefined) {
-        check.add(["pattern", "sizes", index, "body", id], "is missing, and the fit is decided by it.");
+        check.add(["pattern", "sizes", index, "body", id], "is missing; the fit depends on it.");
       }
     }
   });
@@ -38,7 +38,7 @@ function checkApplicants(check: ReferenceChecker, document: ApplicantsDocument):
     }
     for (const id of document.fitBy) {
       if (ownValue(applicant.body, id) === undefined)
-        check.add([...path, "body", id], "is missing, and the fit is decided by it.");
+        check.add([...path, "body", id], "is missing; the fit depends on it.");
     }
     if (applicant.locked !== undefined) check.exists([...path, "locked"], applicant.locked, sizes, "size");
     if (applicant.locked !== undefined && applicant.excluded) check.add(path, "is both locked and excluded.");

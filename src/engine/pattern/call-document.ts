@@ -60,7 +60,7 @@ export const testerSchema = z.strictObject({
 
 export const placesSchema = byId(z.strictObject({ least: wholeSchema, wanted: wholeSchema }));
 
-/** The call document as it stands in JSON; that the ids it names exist is checked by `callFaults`. */
+/** Schema of the call document in JSON; references are checked by `callFaults`. */
 export const callSchema = z.strictObject({
   format: z.literal(CALL_FORMAT),
   pattern: patternSchema,

@@ -12,7 +12,7 @@ import { schemaFaults } from "./schema-faults";
 export type Parsed<Document> =
   { readonly ok: true; readonly document: Document } | { readonly ok: false; readonly faults: readonly Fault[] };
 
-/** Deeper than any document of ours goes: what is nested further is refused before it is walked by anything recursive. */
+/** Deeper than any of our documents: input nested further is rejected before anything recursive walks it. */
 const MAX_DEPTH = 40;
 const MAX_FAULTS = 100;
 
@@ -30,11 +30,11 @@ export function parseCall(value: unknown): Parsed<CallDocument> {
   }
 }
 
-/** Few enough to be read within some milliseconds. */
+/** Few enough to be read within a few milliseconds. */
 const TESTERS_PER_STEP = 50;
 
 /**
- * The same in many short steps, between which others can be served: reading twenty thousand testers takes a second.
+ * The same in many short steps, between which other requests can be served: reading twenty thousand testers takes a second.
  *
  * @returns after the last step the document, or its faults by path.
  */
@@ -91,7 +91,7 @@ function parseTester(value: unknown, index: number): Parsed<Tester> {
 }
 
 /**
- * Reads a pattern document that was taken in before: its numbers may be such as would be refused today, for what is stored
+ * Reads a pattern document that was stored before: its numbers may be outside today's ranges, because what is stored
  * must still be shown.
  */
 export function parseStoredPattern(value: unknown): Parsed<PatternDocument> {
@@ -128,7 +128,7 @@ export function parseWith<Schema extends z.ZodType>(
   return { ok: true, document: parsed.data };
 }
 
-/** Nesting without end, and `__proto__` as a key, which validation would pass over. */
+/** Excessive nesting, and `__proto__` as a key, which validation would ignore. */
 function unsafeValue(value: unknown, above: readonly PathPart[] = []): Fault | undefined {
   const open: { value: unknown; path: readonly PathPart[] }[] = [{ value, path: above }];
   for (let next = open.pop(); next !== undefined; next = open.pop()) {

@@ -98,7 +98,7 @@ function measurementShape<Value>(parts: PatternParts<Value>) {
   });
 }
 
-/** A pattern document whose numbers, lengths and names are given: as they stand in JSON, or as a person typed them. */
+/** Schema of a pattern document for given schemas of numbers, lengths and names: as in JSON, or as typed by a person. */
 export function patternShape<Value>(parts: PatternParts<Value>) {
   const { positive, whole, length, positiveLength, notNegativeLength, name, least, most } = parts;
   return z.strictObject({
@@ -138,7 +138,7 @@ export function patternShape<Value>(parts: PatternParts<Value>) {
   });
 }
 
-/** The pattern document as it stands in JSON; that the ids it names exist is checked by `patternFaults`. */
+/** Schema of the pattern document in JSON; references are checked by `patternFaults`. */
 export const patternSchema = patternShape(documentParts);
 
 export type PatternDocument = DeepReadonly<z.infer<typeof patternSchema>>;

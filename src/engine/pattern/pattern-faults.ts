@@ -15,9 +15,9 @@ interface Known {
 }
 
 /**
- * Names in a pattern that do not fit together: unknown or doubled ids, records by size that miss a size.
+ * Invalid references in a pattern: unknown or duplicate ids, records by size that lack a size.
  *
- * @param pattern a document that already has the schema's shape.
+ * @param pattern a document that matches the schema.
  * @param above path of the pattern inside a larger document.
  * @returns the faults, in the document's order; empty where there is none.
  */

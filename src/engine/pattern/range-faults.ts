@@ -10,7 +10,7 @@ interface Place {
   readonly unit?: LengthUnit | undefined;
 }
 
-/** Numbers of a pattern that cannot be right. @param pattern a document that has the schema's shape. */
+/** Implausible numbers of a pattern. @param pattern a document that matches the schema. */
 export function patternRangeFaults(pattern: PatternDocument, { above = [], unit }: Place = {}): Fault[] {
   const check = new RangeChecker(above, unit);
   pattern.fabrics.forEach((fabric, index) => checkFabric(check, fabric, ["fabrics", index]));
@@ -29,14 +29,14 @@ export function patternRangeFaults(pattern: PatternDocument, { above = [], unit 
   return check.faults;
 }
 
-/** Measurements of a body that cannot be right. */
+/** Implausible body measurements. */
 export function bodyRangeFaults(body: Readonly<Record<string, number>> | undefined, place: Place = {}): Fault[] {
   const check = new RangeChecker(place.above ?? [], place.unit);
   check.each(["body"], body, PLAUSIBLE.bodyCm);
   return check.faults;
 }
 
-/** Numbers of a tester's report, and of the body, that cannot be right. */
+/** Implausible numbers in a tester's report, including the body. */
 export function testerRangeFaults(tester: Omit<Tester, "id">, { above = [], unit }: Place = {}): Fault[] {
   const check = new RangeChecker(above, unit);
   check.faults.push(...bodyRangeFaults(tester.body, { above, unit }));
@@ -64,13 +64,13 @@ class RangeChecker {
     if (!isPlausible(value, range)) this.add(path, `must be ${rangeText(range, this.unit)}.`);
   }
 
-  /** One number, or a number a name. */
+  /** One number, or a number per key. */
   each(path: readonly PathPart[], values: CmBySize | undefined, range: PlausibleRange): void {
     if (typeof values === "number") return this.one(path, values, range);
     for (const [name, value] of Object.entries(values ?? {})) this.one([...path, name], value, range);
   }
 
-  /** What is counted over a width, as over 10 cm. */
+  /** A count over a width, such as 10 cm. */
   gauge(path: readonly PathPart[], count: number, overCm: number): void {
     const { min, max } = PLAUSIBLE.gauge;
     if (!isPlausible((count / overCm) * GAUGE_WIDTH_CM, PLAUSIBLE.gauge))

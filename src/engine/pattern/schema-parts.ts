@@ -12,7 +12,7 @@ export const idSchema = z.string().regex(ID_PATTERN, {
 });
 
 const storable = (text: string) => text.isWellFormed() && !text.includes("\u0000");
-const notStorable = { error: "holds a character that cannot be stored." };
+const notStorable = { error: "contains a character that cannot be stored." };
 
 export const labelSchema = z
   .string()
@@ -39,7 +39,7 @@ export function byId<Value extends z.ZodType>(value: Value) {
   return z.record(idSchema, value);
 }
 
-/** What the numbers, lengths and names in a pattern are read by, and how many items its lists hold. */
+/** Schemas of the numbers, lengths and names in a pattern, and limits of its lists. */
 export interface PatternParts<Value> {
   readonly number: z.ZodType<Value>;
   readonly positive: z.ZodType<Value>;
@@ -49,7 +49,7 @@ export interface PatternParts<Value> {
   readonly length: z.ZodType<Value>;
   readonly positiveLength: z.ZodType<Value>;
   readonly notNegativeLength: z.ZodType<Value>;
-  /** The id of something that stands elsewhere in the pattern. */
+  /** The id of another part of the pattern. */
   readonly name: z.ZodType<string>;
   readonly least: number;
   readonly most: (limit: number) => number;

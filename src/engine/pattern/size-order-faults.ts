@@ -2,7 +2,7 @@ import { formatPath, type Fault } from "./faults";
 import { ownValue } from "./own-value";
 import type { PatternDocument } from "./pattern-document";
 
-/** Sizes that do not stand from small to large, by the body measurement that orders them. Only grading cannot do without. */
+/** Sizes that are not in ascending order of the body measurement that orders them. Only grading requires the order. */
 export function sizeOrderFaults({ sizes, sizeBy }: PatternDocument): Fault[] {
   return sizes.flatMap((size, index) => {
     const before = sizes[index - 1];

@@ -14,7 +14,7 @@ import { withoutUnusable, type UsableCall } from "./unusable-reports";
 import { yarnResults } from "./yarn-results";
 
 /**
- * All that pages of results show of a call, computed once: what `gaps` says, and every list that rests on it.
+ * Everything that the results pages show of a call, computed once: the output of `gaps`, and all lists derived from it.
  *
  * A report whose numbers cannot be computed with is left out and named; the rest is analysed without it.
  *

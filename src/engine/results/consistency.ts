@@ -6,11 +6,11 @@ import type { ComparedMeasurement } from "./tester-results-schema";
 
 const UNUSUAL = 0.05;
 const RARE = 0.01;
-/** Fewer measurements than this cannot all run one way by more than chance. */
+/** With fewer measurements, all lying on one side is not significant. */
 const MIN_TO_RUN = 6;
-/** They lie at least so far from the others' in the mean, to be worth a word. */
+/** Smallest mean |h| that is reported. */
 const MIN_MEAN = 0.5;
-/** Chance that as many or more lie on one side, either side. */
+/** Significance level of the two-sided sign test. */
 const MAX_CHANCE = 0.05;
 
 export interface ComparedTester {
@@ -65,7 +65,7 @@ export function compareTesters(
   };
 }
 
-/** All or nearly all measurements of a tester lie on one side of the others', beyond chance; null where they do not. */
+/** Whether significantly many measurements of a tester lie on one side of the others'; null if not. */
 export function runsOneWay(
   comparisons: readonly Pick<ComparedMeasurement, "h">[],
 ): { readonly way: "large" | "small"; readonly run: number; readonly of: number } | null {

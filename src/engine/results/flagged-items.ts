@@ -39,7 +39,7 @@ function flaggedItem(tester: Tester, at: ItemAddress, suspects: readonly Outlier
   };
 }
 
-/** What the engine flags of an item, null where nothing. */
+/** The outlier that the engine reports for an item, null if there is none. */
 export function suspectAt(suspects: readonly Outlier[], tester: Tester, at: ItemAddress): Outlier | null {
   const item = itemAt(tester, at);
   const found = suspects.find(
@@ -53,7 +53,7 @@ export function suspectAt(suspects: readonly Outlier[], tester: Tester, at: Item
 }
 
 interface Item extends Pick<FlaggedItem, "of" | "decision" | "value"> {
-  /** The numbers by which the engine may name it. */
+  /** The values by which an outlier may refer to it. */
   readonly numbers: readonly number[];
 }
 

@@ -39,7 +39,7 @@ function readingTally(
   };
 }
 
-/** The reading to follow step by step: of those with a swatch, the one whose gauge explains most beside a clear difference. */
+/** The reading to follow step by step: of those with a swatch, the one with a large effect of the gauge and a clear gap. */
 function methodExample({ pattern }: CallDocument, counted: readonly CountedReading[]): MethodResults["example"] {
   const [best] = counted
     .filter(({ tester }) => pattern.fabrics.some(({ id }) => chooseSwatch(tester.swatches, id) !== undefined))
@@ -58,7 +58,7 @@ function methodExample({ pattern }: CallDocument, counted: readonly CountedReadi
   };
 }
 
-/** A reading teaches most where both the tester's gauge and what it leaves are worth seeing, in tolerances. */
+/** A reading is most instructive if both the effect of the gauge and the remaining gap are visible, in tolerances. */
 function instructiveness({ meanCm, prediction, measurement }: CountedReading): number {
   const gauge = Math.abs(prediction.predictedCm - prediction.workedCm);
   const difference = Math.abs(meanCm - prediction.predictedCm);

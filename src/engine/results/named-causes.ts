@@ -4,7 +4,7 @@ import { gradingWarnings, type PatternDocument } from "../pattern";
 import { adjustInput } from "../revision";
 import type { NamedCause } from "./call-results-schema";
 
-/** Causes of `gaps` with what a designer needs to know before they accept one; in the same order. */
+/** Causes of `gaps` with what a designer needs to know before accepting one, in the same order. */
 export function namedCauses(pattern: PatternDocument, causes: readonly Cause[]): NamedCause[] {
   const inputs = causes.flatMap((cause): CauseInput[] => [cause, ...cause.rivals]);
   const sensitivities = new Map(
@@ -20,7 +20,7 @@ export function namedCauses(pattern: PatternDocument, causes: readonly Cause[]):
   }));
 }
 
-/** Measurements with a target that the counts can be solved for again, of those that an input moves. */
+/** Measurements affected by an input whose counts can be solved again for a target. */
 function solvableMeasurements({ measurements }: PatternDocument, sensitivitiesCm: readonly number[]): string[] {
   return measurements
     .filter(
@@ -31,7 +31,7 @@ function solvableMeasurements({ measurements }: PatternDocument, sensitivitiesCm
     .map(({ id }) => id);
 }
 
-/** The first rule that a grading would break with the number that was really worked; null where it breaks none. */
+/** The first rule that the grading would break with the number that was really worked; null if none. */
 function brokenByWorked(pattern: PatternDocument, cause: Cause): string | null {
   const before = new Set(gradingWarnings(pattern).map(({ path, says }) => `${path} ${says}`));
   const adjusted = adjustInput(pattern, cause, Math.round(cause.estimate), "");

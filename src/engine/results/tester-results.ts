@@ -20,7 +20,7 @@ interface AnalysedTester {
   readonly suspects: readonly Outlier[];
 }
 
-/** One tester's swatches, readings and yarn, with what became of each. */
+/** One tester's swatches, readings and yarn, with how each was used. */
 export function testerResults(analysed: AnalysedTester): TesterResults {
   const { pattern, reported, screened, finding, comparisons } = analysed;
   return {
@@ -108,7 +108,7 @@ function whyNotCounted(tester: Tester, reading: Reading, suspect: Outlier | null
   return reading.state === "unwashed" ? "unwashed" : null;
 }
 
-/** What a tester used of one yarn; weights that are excluded stand only where there is no other. */
+/** A tester's use of one yarn; excluded weights are shown only if there is no other. */
 function yarnUsed({ yarn: entries }: Tester, yarn: string): TesterResults["yarn"] {
   const ofYarn = entries.filter((entry) => entry.yarn === yarn);
   const counted = ofYarn.filter(({ decision }) => decision !== "set-aside");

@@ -2,7 +2,7 @@ import type { CauseInput } from "../gaps";
 import { cmOfSize, ownValue, sizeScale, type CmBySize, type Fabric, type PatternDocument } from "../pattern";
 
 /**
- * A pattern with one of its inputs changed by an amount: as it would be if that input had been stated otherwise.
+ * A pattern with one of its inputs changed by an amount.
  *
  * An offset, a step or a change from one size upward becomes an allowance of its own in that measurement.
  *
@@ -89,7 +89,7 @@ function correctionCm(pattern: PatternDocument, { kind, size }: CauseInput, amou
   );
 }
 
-/** Adds to the measurement's own correction where it has one, else makes it. */
+/** Adds to the measurement's correction if it has one, otherwise creates it. */
 function correctMeasurement(
   pattern: PatternDocument,
   { measurement, cm, label }: { measurement: string; cm: CmBySize; label: string },

@@ -1,6 +1,6 @@
 import { ownValue, type CmBySize, type PatternDocument } from "../pattern";
 
-/** One number of a pattern that a revision changes; `was` null where it is new. */
+/** One number of a pattern that a revision changes; `was` is null if it is new. */
 export interface Change {
   readonly path: string;
   readonly size?: string;

@@ -8,7 +8,7 @@ import { patternChanges, type Change } from "./pattern-changes";
 import { replayedCall, type InstructionError } from "./replayed-call";
 import type { ReviseRequest, AcceptedProposal } from "./revise-request";
 
-/** Even steps are worth more to a designer than the last millimetre: a quarter of a tolerance costs nothing (design 4.2). */
+/** Even steps matter more to a designer than the last millimetre: deviations up to a quarter of a tolerance have no cost (design 4.2). */
 const DEFAULT_SLACK = 0.25;
 
 export type Revision =
@@ -17,7 +17,7 @@ export type Revision =
       readonly pattern: PatternDocument;
       readonly changes: readonly Change[];
       readonly after: readonly AfterRevision[];
-      /** The same reports against the revised pattern, by the counts really worked: what `gaps` says once it is taken. */
+      /** The same reports against the revised pattern, with the counts really worked: the input of `gaps` after the revision. */
       readonly replayed: CallDocument;
     }
   | { readonly status: "infeasible"; readonly clash: readonly Clash[] }
@@ -26,9 +26,9 @@ export type Revision =
 export interface AfterRevision {
   readonly size: string;
   readonly measurement: string;
-  /** What it is then expected to come to at the pattern's gauge. */
+  /** Expected value at the pattern's gauge. */
   readonly expectedCm: number;
-  /** That less what the revised pattern predicts. */
+  /** Expected value minus the revised pattern's prediction. */
   readonly gapCm: number;
 }
 
@@ -40,10 +40,10 @@ interface AcceptedAmount {
 }
 
 /**
- * The pattern with the proposals that the designer takes, what changes, and what each measurement is then expected to be.
+ * Revises a pattern with the accepted proposals: the new pattern, its changes, and the expected measurements.
  *
- * Taken by `input` the input is corrected where it stands and the counts that it bears on are solved anew, near the tested
- * ones; by `published` the counts stay. A count's proposal mends the instructions or takes the number really worked.
+ * Accepted by `input`, the input is corrected and the counts that depend on it are solved again, close to the tested
+ * ones; by `published`, the counts are unchanged. A proposal for a count fixes the instructions or adopts the number really worked.
  *
  * @param solver an exact integer solver.
  * @see design 4.9.
@@ -53,7 +53,12 @@ export function reviseCall({ call, take, slack = DEFAULT_SLACK }: ReviseRequest,
   const found = estimateInputs(screened, take);
   const unknown = found.estimates.flatMap((estimate, index) =>
     estimate === null
-      ? [{ path: `take[${index}]`, says: "is no input of this pattern that the call's reports say anything of." }]
+      ? [
+          {
+            path: `take[${index}]`,
+            says: "is not an input of this pattern about which the call's reports have information.",
+          },
+        ]
       : [],
   );
   if (unknown.length > 0) return { status: "faults", faults: unknown };
@@ -90,7 +95,7 @@ type Solved =
   | { readonly status: "solved"; readonly pattern: PatternDocument }
   | Extract<Revision, { status: "infeasible" | "faults" }>;
 
-/** Solves the groups of counts anew that an input taken by `input` bears on. */
+/** Solves again the groups of counts that depend on an input accepted by `input`. */
 function solveAgain(
   pattern: PatternDocument,
   { amounts, slack, solver }: { amounts: readonly AcceptedAmount[]; slack: number; solver: Solver },
@@ -103,10 +108,10 @@ function solveAgain(
     const solution = solveCounts({ pattern, group, near, slack, solver });
     if (solution.status === "infeasible") return solution;
     if (solution.status !== "optimal") {
-      const says = solution.status === "limit" ? "the search for the best was too long." : solution.says;
+      const says = solution.status === "limit" ? "the search for the optimum took too long." : solution.says;
       return {
         status: "faults",
-        faults: [{ path: "call.pattern", says: `the counts could not be solved anew: ${says}` }],
+        faults: [{ path: "call.pattern", says: `the counts could not be solved again: ${says}` }],
       };
     }
     grading = { ...grading, ...solution.grading };
@@ -114,7 +119,7 @@ function solveAgain(
   return { status: "solved", pattern: { ...pattern, grading } };
 }
 
-/** Counts of the measurements with a target that an input taken by `input` moves. */
+/** Counts of the measurements with a target that are affected by an input accepted by `input`. */
 function affectedCounts(pattern: PatternDocument, amounts: readonly AcceptedAmount[]): ReadonlySet<string> {
   const count = pattern.measurements.length;
   const moved = amounts
@@ -127,7 +132,7 @@ function affectedCounts(pattern: PatternDocument, amounts: readonly AcceptedAmou
   return new Set(moved.flatMap(solvedCounts));
 }
 
-/** Where instructions make another number than the grading says: what they make, and what they should. */
+/** Errors in the instructions: the number that they produce, and the number that they should. */
 function instructionChanges(pattern: PatternDocument, { proposal, amount }: AcceptedAmount): Change[] {
   if (proposal.kind !== "count" || proposal.by !== "input" || proposal.size === undefined) return [];
   const graded = ownValue(ownValue(pattern.grading, proposal.id), proposal.size) ?? 0;

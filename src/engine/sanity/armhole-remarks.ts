@@ -7,8 +7,8 @@ import { worstSize } from "./worst-size";
 /**
  * A sleeve that is wider at the upper arm than the armhole it goes into.
  *
- * An armhole's girth is at least twice its depth, the straight way down the front and up the back. Silent where a
- * pattern has more than one armhole measurement, for then it cannot be told what they make together.
+ * An armhole's girth is at least twice its depth, straight down the front and up the back. No remark if a
+ * pattern has more than one armhole measurement, because it is unknown how they combine.
  */
 export function armholeRemarks(garment: Garment): SanityRemark[] {
   const [armhole, ...more] = garment.measurements.filter(({ measurement }) => timesInArmhole(measurement) > 0);

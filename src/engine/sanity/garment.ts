@@ -13,12 +13,12 @@ export interface FinishedSize {
 /** A measurement through all sizes. */
 export interface FinishedMeasurementSizes {
   readonly measurement: Measurement;
-  /** Its place in the document's list. */
+  /** Its index in the document's list. */
   readonly index: number;
   readonly sizes: readonly FinishedSize[];
 }
 
-/** What every remark looks at, reckoned once. */
+/** The data for all remarks, computed once. */
 export interface Garment {
   readonly pattern: PatternDocument;
   readonly index: PatternIndex;
@@ -26,7 +26,7 @@ export interface Garment {
   readonly formatLength: FormatLength;
 }
 
-/** Reckons a parsed pattern's measurements for the remarks. */
+/** Computes a parsed pattern's measurements for the remarks. */
 export function readGarment(pattern: PatternDocument, formatLength: FormatLength): Garment {
   const measurements = finishedMeasurements(pattern).map(({ measurement, sizes }, index) => ({
     measurement,

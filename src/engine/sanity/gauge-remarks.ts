@@ -5,14 +5,14 @@ import type { Garment } from "./garment";
 import type { SanityRemark } from "./sanity-remark";
 
 /*
- * Beyond these nothing is worked by hand, and a number was typed for another (common practice, no source). They are wide
+ * Limits of hand work: beyond these a number is probably a typing error (common practice, no source). They are wide
  * on purpose: arm knitting, lace and colourwork lie well inside.
  */
 const STITCHES_OVER_10_CM: Range = { min: 1, max: 100 };
 const ROWS_OVER_10_CM: Range = { min: 0.5, max: 150 };
 const TOOL_MM: Range = { min: 0.5, max: 60 };
 const ROWS_TO_A_STITCH: Range = { min: 0.1, max: 6 };
-/** Width of a stitch ÷ thickness of the tool: about 1 to 1.7 in the trade's own table. */
+/** Width of a stitch ÷ thickness of the needle or hook: about 1 to 1.7 in the yarn weight table. */
 const STITCH_TO_TOOL: Range = { min: 0.4, max: 4 };
 
 interface Range {
@@ -27,7 +27,7 @@ interface Check {
   readonly says: string;
 }
 
-/** A gauge or a tool that no hand works with, or that do not go together: the first that is wrong of each fabric. */
+/** An implausible gauge, needle or hook, or an implausible combination: the first problem of each fabric. */
 export function gaugeRemarks({ pattern, formatLength }: Garment): SanityRemark[] {
   return pattern.fabrics.flatMap((fabric, index) => {
     const over = formatLength(fabric.gauge.overCm ?? GAUGE_WIDTH_CM);

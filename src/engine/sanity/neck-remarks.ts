@@ -8,7 +8,7 @@ import { worstSize } from "./worst-size";
 
 const HEADS = sizesFromTable(ASTM_D5585_2011, { measurements: [BODY.head.id] }).sizes;
 
-/** A neck that is too small, stretched, for the head to pass. */
+/** A neck that is too small for the head even when stretched. */
 export function neckRemarks(garment: Stretchable): SanityRemark[] {
   return garment.measurements
     .filter(({ measurement }) => isNeckGirth(measurement))

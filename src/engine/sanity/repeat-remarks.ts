@@ -3,22 +3,22 @@ import { measure, patternWorking } from "../prediction";
 import type { Garment, FinishedMeasurementSizes } from "./garment";
 import type { SanityRemark } from "./sanity-remark";
 
-/** What one size asks of a count: cm of each stitch or row, and how many there should be. */
+/** A size's target for a count: cm per stitch or row, and the ideal number. */
 interface SizeTarget {
   readonly size: Size;
   readonly eachCm: number;
   readonly idealCount: number;
 }
 
-/** Below it a length is the computer's rounding, cm. */
+/** Shorter lengths are rounding errors, cm. */
 const ROUNDING_CM = 1e-9;
 
-/** No repeat coarser than this is looked for. */
+/** Largest repeat that is tried. */
 const MAX_REPEAT = 1_000;
 
 /**
- * A repeat so coarse that a measurement cannot come within its tolerance of its target in some size, with the coarsest
- * repeat that can. Only measurements that hang on that count alone, for others can make up for it.
+ * A repeat so large that a measurement cannot be within tolerance of its target in some size, with the largest
+ * repeat that works. Only for measurements that depend on that count alone, because other counts could compensate.
  */
 export function repeatRemarks(garment: Garment): SanityRemark[] {
   const { pattern, measurements } = garment;
@@ -27,7 +27,7 @@ export function repeatRemarks(garment: Garment): SanityRemark[] {
   );
 }
 
-/** The one count that a measurement hangs on. */
+/** The only count that a measurement depends on. */
 function onlyCount({ measurement }: FinishedMeasurementSizes): string | undefined {
   const counts = new Set<string>();
   for (const term of measurement.terms) {
@@ -87,7 +87,7 @@ interface Rule {
   readonly toleranceCm: number;
 }
 
-/** Whether the nearest number that the repeat and the least value allow is within the tolerance. */
+/** Whether the nearest number allowed by the repeat and the minimum value is within tolerance. */
 function isMet({ eachCm, idealCount }: SizeTarget, { count, of, toleranceCm }: Rule): boolean {
   const plus = count.repeat?.plus ?? 0;
   const leastRepeats = Math.ceil(((count.least ?? 1) - plus) / of);

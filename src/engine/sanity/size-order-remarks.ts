@@ -2,7 +2,7 @@ import { formatPath, ownValue } from "../pattern";
 import type { Garment } from "./garment";
 import type { SanityRemark } from "./sanity-remark";
 
-/** Sizes that do not rise by the body that orders them: a smaller one after a larger, or two alike. */
+/** Sizes that are not in ascending order of body: a smaller one after a larger, or two equal ones. */
 export function sizeOrderRemarks({ pattern, formatLength }: Garment): SanityRemark[] {
   const { sizes, sizeBy, bodyMeasurements = [] } = pattern;
   const body = bodyMeasurements.find(({ id }) => id === sizeBy)?.label ?? sizeBy;

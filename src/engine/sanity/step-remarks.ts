@@ -3,7 +3,7 @@ import type { Garment, FinishedMeasurementSizes, FinishedSize } from "./garment"
 import type { SanityRemark } from "./sanity-remark";
 
 /**
- * A step from one size to the next that is out of line with the body's.
+ * A step between two sizes that differs from the step of the body.
  *
  * Rounding to whole stitches may put each of two neighbours off by one tolerance, so a step may be off by two.
  */

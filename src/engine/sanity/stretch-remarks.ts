@@ -5,7 +5,7 @@ import type { SanityRemark } from "./sanity-remark";
 import { bodyCm, stretchText, stretchedCm, type Stretchable } from "./stretched";
 import { worstSize } from "./worst-size";
 
-/** A girth that, stretched, does not reach around the body that it is meant for. A length may well be shorter than its body. */
+/** A girth that is smaller than the body even when stretched. Lengths may be shorter than the body. */
 export function stretchRemarks(garment: Stretchable): SanityRemark[] {
   return garment.measurements.flatMap((made) => {
     const body = made.measurement.girth === true ? wholeBodyOf(made.measurement) : undefined;

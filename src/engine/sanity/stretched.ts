@@ -2,10 +2,10 @@ import { countsOfTerm, ownValue, type FlatTerm, type PatternDocument, type Term 
 import { indexPattern, measure, patternWorking, type PatternIndex } from "../prediction";
 import type { Garment, FinishedMeasurementSizes, FinishedSize } from "./garment";
 
-/** How far a fabric is taken to stretch where the pattern does not state it (common practice, no source). */
+/** Assumed stretch of a fabric if the pattern does not state it (common practice, no source). */
 export const DEFAULT_STRETCH = 1.3;
 
-/** A garment whose fabrics all stretch: as stated, else as usual. */
+/** A garment with a stretch for every fabric: the stated one, otherwise the default. */
 export interface Stretchable extends Garment {
   readonly stretching: PatternIndex;
 }
@@ -16,7 +16,7 @@ export function stretchable(garment: Garment): Stretchable {
   return { ...garment, stretching: indexPattern({ ...garment.pattern, fabrics }) };
 }
 
-/** What a graded measurement reaches when every stitch and row of it is stretched, cm. */
+/** Length of a measurement when all its stitches and rows are stretched, cm. */
 export function stretchedCm(
   { stretching }: Stretchable,
   { measurement }: FinishedMeasurementSizes,
@@ -26,14 +26,14 @@ export function stretchedCm(
   return measure(stretching, { ...measurement, terms }, patternWorking(stretching, size.id)).cm;
 }
 
-/** Words for the stretch that was reckoned with: what is stated, or that it is not. */
+/** Describes the stretch used: stated, or assumed. */
 export function stretchText({ pattern }: Garment, { measurement }: FinishedMeasurementSizes): string {
   const counts = new Set(measurement.terms.flatMap(countsOfTerm));
   const used = new Set(pattern.counts.filter(({ id }) => counts.has(id)).map(({ fabric }) => fabric));
   if (used.size === 0) return "nothing of it stretches";
   const unstated = pattern.fabrics.filter(({ id, wornStretch }) => used.has(id) && wornStretch === undefined);
   if (unstated.length === 0) return "with the stretch that is stated";
-  return `taking that it stretches to ${DEFAULT_STRETCH} times its size, for none is stated for ${labels(unstated)}`;
+  return `assuming that it stretches to ${DEFAULT_STRETCH} times its size, as no stretch is stated for ${labels(unstated)}`;
 }
 
 function labels(fabrics: PatternDocument["fabrics"]): string {

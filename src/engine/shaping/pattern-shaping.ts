@@ -13,7 +13,7 @@ export interface SizedSection {
   readonly size: string;
   readonly counts: SectionCounts | null;
   readonly shaping: SizedShaping;
-  /** How it is worked, or what is wrong with it and what to do. */
+  /** How to work it, or what is wrong and how to fix it. */
   readonly message: string;
 }
 
@@ -69,5 +69,5 @@ function sectionCounts(pattern: PatternDocument, section: Section, size: string)
 
 function missingText(labels: readonly string[]): string {
   const names = labels.map((label) => `“${label}”`);
-  return `${names.join(" and ")} ${names.length === 1 ? "has" : "have"} no number yet. Give ${names.length === 1 ? "it one" : "them numbers"}, and it stands here how this is worked.`;
+  return `${names.join(" and ")} ${names.length === 1 ? "has" : "have"} no number yet. Enter ${names.length === 1 ? "it" : "them"} to see how this is worked.`;
 }

@@ -1,11 +1,11 @@
-/** So many stitches for so many rows along an edge, in lowest terms. */
+/** Stitches per rows along an edge, in lowest terms. */
 export interface PickUpRate {
   readonly stitches: number;
   readonly rows: number;
 }
 
 const MAX_NUMBER = 8;
-/** A simpler rate is taken while it is this near, as a share: nobody's hands are steadier (common practice, no source). */
+/** A simpler rate is preferred if its relative error is at most this: hands are not more precise (common practice, no source). */
 const MAX_RELATIVE_ERROR = 0.03;
 
 /**
@@ -30,7 +30,7 @@ function ratesBySimplicity(): PickUpRate[] {
     .toSorted((left, right) => left.stitches + left.rows - right.stitches - right.rows);
 }
 
-/** Euclid's. */
+/** Greatest common divisor, by Euclid's algorithm. */
 export function greatestDivisor(left: number, right: number): number {
   return right === 0 ? left : greatestDivisor(right, left % right);
 }

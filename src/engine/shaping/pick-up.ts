@@ -5,7 +5,7 @@ import { withNoun, timesText } from "./row-text";
 export interface PickUp {
   /** In all. */
   readonly stitches: number;
-  /** How often the rate is worked whole. */
+  /** Number of whole repeats of the rate. */
   readonly repeats: number;
   readonly remainder: { readonly stitches: number; readonly rows: number };
 }
@@ -34,7 +34,7 @@ export function rateText({ stitches, rows }: PickUpRate): string {
 }
 
 /**
- * A pick-up in the trade's words: the rate, how it repeats, what is left, and the sum.
+ * Instructions for a pick-up: the rate, how it repeats, the remainder, and the total.
  *
  * @returns such as "Pick up and knit 3 stitches for every 4 rows 14 times (pick up 3, skip 1), then 1 stitch over the
  * last 2 rows: 43 stitches."
@@ -50,7 +50,7 @@ export function pickUpText(rows: number, rate: PickUpRate, craft: PatternDocumen
   return `${verb} ${parts.join(", then ")}: ${withNoun(stitches, "stitch")}.`;
 }
 
-/** How one repeat lies over its rows: rows are skipped, or some hold a stitch more. */
+/** How one repeat is spread over its rows: rows are skipped, or some get an extra stitch. */
 function repeatText({ stitches, rows }: PickUpRate, craft: PatternDocument["craft"]): string {
   if (rows === 1) return "";
   const verb = craft === "knitting" ? "pick up" : "work";

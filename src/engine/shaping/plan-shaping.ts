@@ -41,7 +41,7 @@ export type SectionShaping =
  * @param counts stitches at the start, stitches at the end, rows; whole numbers, at least 0.
  * @param shaping how many stitches at which edges; without it the section is straight or "unsaid".
  * @returns the plan: Σ everyRows × times + evenRows = rows, and events × stitches an event = the difference; or what
- * stands in its way.
+ * prevents it.
  * @see design 4.2, last paragraph.
  */
 export function planShaping({ from, to, rows }: SectionCounts, shaping?: Shaping): SectionShaping {

@@ -1,6 +1,6 @@
 import type { Fabric } from "../pattern";
 
-/** What a row of a fabric is called. */
+/** The noun for a row of a fabric. */
 export type RowNoun = "row" | "round";
 
 /** A fabric that is worked in rounds, turned or not, has rounds; any other has rows. */

@@ -8,9 +8,9 @@ interface ShapingContext {
 }
 
 /**
- * How a section is worked, or what stands in its way, in the trade's words and in whole sentences.
+ * Instructions for a section, or what is wrong with it, in whole sentences.
  *
- * @param outcome what `planShaping` made of the same counts and shaping.
+ * @param outcome of `planShaping` for the same counts and shaping.
  * @returns such as "Decrease 1 stitch each side every 6th row 5 times, then every 4th row 8 times."
  */
 export function shapingText(outcome: SectionShaping, context: ShapingContext): string {
@@ -18,7 +18,7 @@ export function shapingText(outcome: SectionShaping, context: ShapingContext): s
     case "planned":
       return planText(outcome.plan, context);
     case "unsaid":
-      return `It goes from ${context.counts.from} to ${withNoun(context.counts.to, "stitch")}, and it is not said how it is shaped. Say how many stitches at a time, and at which edges.`;
+      return `It goes from ${context.counts.from} to ${withNoun(context.counts.to, "stitch")}, but its shaping is not specified. Enter how many stitches at a time, and at which edges.`;
     case "fault":
       return faultText(outcome.fault, context);
   }

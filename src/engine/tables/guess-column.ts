@@ -5,7 +5,7 @@ import { matchSize } from "./size-names";
 import { looksNumeric } from "./read-cell";
 import { normalised, shareOfWords, splitLetter, distinctiveWords } from "./label-text";
 
-/** A column's question and the answers that say something. */
+/** A column's heading and its non-empty answers. */
 export interface HeadedColumn {
   readonly heading: string;
   readonly answers: readonly string[];
@@ -24,7 +24,7 @@ const YARN = /\byarn|\bgrams?\b|\bweigh|\bused\b/i;
 const NAME = /\bname\b|^tester$|who are you/i;
 const HANDLE = /\bhandle\b|\bprofile\b|\b(?:user|screen|account) ?name\b|\baccount\b/i;
 
-/** What one column of a form's table holds. */
+/** Guesses the content of one column of a form's table. */
 export function guessColumn(column: HeadedColumn, pattern: PatternDocument): ColumnChoice {
   const { heading } = column;
   const fabric = pattern.fabrics[0]?.id ?? "";
@@ -40,7 +40,7 @@ export function guessColumn(column: HeadedColumn, pattern: PatternDocument): Col
   return swatchColumn(heading, fabric) ?? byLabel(heading, pattern) ?? otherNumbers(heading, pattern);
 }
 
-/** True where a column asks for a name on some network, by its question or by the `@` in front of most answers. */
+/** True if a column asks for a user name on some network, by its heading or by the `@` before most answers. */
 export function isHandle({ heading, answers }: HeadedColumn): boolean {
   const marked = answers.filter((answer) => /^\s*@[\p{L}\d_]/u.test(answer)).length;
   return HANDLE.test(heading) || (marked > 0 && marked * 2 >= answers.length);

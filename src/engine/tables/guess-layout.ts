@@ -14,13 +14,13 @@ const ROWS_SEARCHED = 30;
 const NO_SIZE = /\bunits?\b|toleran|±|notes?|comment|\bhow\b|letter|measure/i;
 const LETTER = /^\(?[A-Za-z]{1,2}\d{0,2}[.):]?$/;
 
-/** Where a table's sizes, letters and names stand. @param cells at least one row. @returns columns and rows of the turned table where it is turned. */
+/** Finds the rows and columns of a table's sizes, letters and names. @param cells at least one row. @returns columns and rows of the turned table where it is turned. */
 export function guessLayout(cells: Cells): Layout {
   const turned = sizeNames(transpose(cells)).max > sizeNames(cells).max;
   return layoutAt(cells, { turned, headerRow: guessHeaderRow(turned ? transpose(cells) : cells) });
 }
 
-/** The same where it is known which way the sizes run and in which row they stand. */
+/** The same if the direction and the row of the sizes are known. */
 export function layoutAt(cells: Cells, { turned, headerRow }: Pick<Layout, "turned" | "headerRow">): Layout {
   const view = turned ? transpose(cells) : cells;
   const columns = Array.from({ length: columnCount(view) }, (_, column) => column);

@@ -12,17 +12,17 @@ const BETWEEN_INCHES_AND_CM = 66;
 const AROUND_THE_BODY = /\b(?:bust|chest|waist|hips?)\b/i;
 
 /**
- * Everything about a pasted table of measurements that its own words and numbers tell.
+ * Guesses everything about a pasted table of measurements from its texts and numbers.
  *
  * @param cells at least one row and two columns.
- * @returns choices for `readMeasurementTable`; what the table does not tell (the gauge, mostly) is "".
+ * @returns choices for `readMeasurementTable`; what cannot be guessed (usually the gauge) is "".
  */
 export function guessMeasurementChoices(cells: Cells): MeasurementChoices {
   const layout = guessLayout(cells);
   return choicesOfLayout(cells, layout);
 }
 
-/** The same where the designer has said where sizes, letters and names stand. */
+/** The same for a layout chosen by the designer. */
 export function choicesOfLayout(cells: Cells, layout: Layout): MeasurementChoices {
   const view = layout.turned ? transpose(cells) : cells;
   const rows = guessRowChoices(view, layout);
@@ -37,7 +37,7 @@ export function choicesOfLayout(cells: Cells, layout: Layout): MeasurementChoice
   };
 }
 
-/** How far off still counts as on size, as typed in a unit; common practice, no source. */
+/** Default tolerances, as typed in a unit; common practice, no source. */
 export function defaultTolerances(unit: "cm" | "in"): Pick<MeasurementChoices, "girthTolerance" | "otherTolerance"> {
   return unit === "cm"
     ? { girthTolerance: "2", otherTolerance: "1" }

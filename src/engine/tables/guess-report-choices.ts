@@ -8,7 +8,7 @@ import type { ColumnChoice, ReportChoices } from "./report-choices";
 import { matchSize } from "./size-names";
 import { unitNamed } from "./label-text";
 
-/** How far a typical answer may lie from a known slip's factor and still be taken for it. */
+/** Relative difference up to which a typical ratio matches the factor of a known entry error. */
 const MAX_RATIO_ERROR = 0.12;
 
 /**
@@ -46,7 +46,7 @@ export function guessReportChoices(cells: Cells, pattern: PatternDocument): Repo
 
 type MeasurementChoice = Extract<ColumnChoice, { kind: "measurement" }>;
 
-/** What each column holds by itself; a handle is somebody's name only where no other column asks for one. */
+/** The content of each column; a user name counts as a name only if no other column asks for one. */
 function columnChoices(headed: readonly HeadedColumn[], pattern: PatternDocument): ColumnChoice[] {
   const columns = headed.map((column) => guessColumn(column, pattern));
   if (columns.some(({ kind }) => kind === "name")) return columns;
@@ -56,7 +56,7 @@ function columnChoices(headed: readonly HeadedColumn[], pattern: PatternDocument
   });
 }
 
-/** Who, which size and how long are asked once; of two such columns the first counts. */
+/** Name, size and hours are asked once; of two such columns the first counts. */
 function firstOfEachKind(columns: readonly ColumnChoice[]): ColumnChoice[] {
   const seen = new Set<string>();
   return columns.map((choice) => {

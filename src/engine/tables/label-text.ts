@@ -6,18 +6,18 @@ const STOP_WORDS = new Set(
   ).split(" "),
 );
 
-/** @returns a text in small letters, without marks on them. */
+/** @returns a text in lower case, without diacritics. */
 export function normalised(text: string): string {
   return text.normalize("NFKD").replace(/\p{M}/gu, "").toLowerCase();
 }
 
-/** @returns the words of a label that tell it from others, in small letters. */
+/** @returns the distinctive words of a label, in lower case. */
 export function distinctiveWords(text: string): Set<string> {
   const words = normalised(text).split(/[^\p{L}\d]+/u);
   return new Set(words.filter((word) => word.length > 1 && !STOP_WORDS.has(word)));
 }
 
-/** Share of a label's telling words that stand in a text, 0 to 1; 0 where the label has none. */
+/** Share of a label's distinctive words that a text contains, 0 to 1; 0 if the label has none. */
 export function shareOfWords(label: string, text: string): number {
   const wanted = distinctiveWords(label);
   if (wanted.size === 0) return 0;

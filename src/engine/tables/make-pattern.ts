@@ -20,7 +20,7 @@ interface Made {
 /** The only fabric of a pattern that comes from a table. */
 const FABRIC = "main-fabric";
 
-/** Makes the pattern document of rows that were read without a fault. Its design values are the published numbers. */
+/** Makes a pattern document from rows that were read without a fault. Its design values are the published numbers. */
 export function makePattern(read: ReadRows, stated: Stated): Made {
   const builder = new PatternBuilder(read, stated.gauge);
   const body = bodyOf(read);
@@ -48,7 +48,7 @@ export function makePattern(read: ReadRows, stated: Stated): Made {
       yarns: [],
       grading: builder.grading,
     },
-    breakdowns: builder.reckonings,
+    breakdowns: builder.breakdowns,
     remarks: body.remarks,
   };
 }
@@ -60,7 +60,7 @@ interface BodyRow {
   readonly cm: readonly number[];
 }
 
-/** Sizes are ordered by a body; where the table has none, the body "to fit" is taken from the garment. */
+/** Sizes are ordered by a body measurement; if the table has none, a finished measurement is used instead. */
 function bodyOf({ bodies, measurements }: ReadRows): {
   readonly rows: readonly BodyRow[];
   readonly remarks: readonly string[];
@@ -83,7 +83,7 @@ export function bodySubstitute(measurements: readonly ReadMeasurement[]): ReadMe
 
 type Mutable<List> = List extends readonly (infer Item)[] ? Item[] : never;
 
-/** Below it a difference of lengths is the computer's rounding, cm. */
+/** Smaller differences of lengths are rounding errors, cm. */
 const ROUNDING_CM = 1e-10;
 
 class PatternBuilder {
@@ -92,7 +92,7 @@ class PatternBuilder {
   readonly lengths: Mutable<NonNullable<PatternDocument["lengths"]>> = [];
   readonly allowances: Mutable<PatternDocument["allowances"]> = [];
   readonly grading: Record<string, Record<string, number>> = {};
-  readonly reckonings: Breakdown[] = [];
+  readonly breakdowns: Breakdown[] = [];
   private readonly ids = {
     counts: new Set<string>(),
     lengths: new Set<string>(),
@@ -133,7 +133,7 @@ class PatternBuilder {
     const id = uniqueSlug(label, this.ids.lengths);
     this.lengths.push({ id, label, cm: this.bySize(cm) });
     const nothing = cm.map(() => 0);
-    this.reckonings.push({
+    this.breakdowns.push({
       row,
       measurement,
       workedIn,
@@ -153,7 +153,7 @@ class PatternBuilder {
     const { id, count } = this.countOf(read, direction);
     const countedCm = count.values.map((value) => (times * value) / perCm(this.gauge, direction));
     const restCm = read.cm.map((cm, index) => cm - (countedCm[index] ?? 0));
-    this.reckonings.push({
+    this.breakdowns.push({
       row,
       measurement,
       workedIn,
@@ -182,7 +182,7 @@ class PatternBuilder {
     const given = read.countRow === null ? undefined : this.countByRow.get(read.countRow);
     if (given !== undefined) return given;
     const values = read.cm.map((cm) => Math.max(1, Math.round((cm * perCm(this.gauge, direction)) / read.times)));
-    const label = `${direction === "rows" ? "Rows" : "Stitches"} of “${read.label}”, worked out from the finished measurement`;
+    const label = `${direction === "rows" ? "Rows" : "Stitches"} of “${read.label}”, calculated from the finished measurement`;
     const count = { row: read.row, label, direction, values };
     return { id: this.addCount(count, `${read.label} ${direction}`), count };
   }

@@ -12,7 +12,7 @@ export const rowChoiceSchema = z.strictObject({
   unit: z.enum(["table", "cm", "in"]),
   girth: z.boolean(),
   workedIn: z.enum(["stitches", "rows", "ruler"]),
-  /** Row that holds its stitches or rows; null: reckoned from the finished measurement. */
+  /** Row of its stitches or rows; null: calculated from the finished measurement. */
   countRow: position.nullable(),
   /** How many times the count goes into it; "" is the number that fits best. */
   times: typed,

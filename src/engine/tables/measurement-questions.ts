@@ -6,24 +6,24 @@ import type { ReadRows } from "./read-measurement-rows";
 /** Finished lengths of a garment for grown people lie between these, cm; common practice, no source. */
 const PLAUSIBLE_CM = { any: [1, 250], body: [45, 250] } as const;
 const AROUND_THE_BODY = /\b(?:bust|chest|waist|hips?)\b/i;
-/** Part of a measurement that its count should leave unexplained at most. */
+/** Largest share of a measurement that its count may leave unexplained. */
 const MAX_UNEXPLAINED_SHARE = 0.1;
-/** A number this much above or below both its neighbours is a slip more often than a grading. */
+/** A number this much above or below both its neighbours is more often an entry error than a grading. */
 const MAX_NEIGHBOUR_RATIO = 1.3;
 
 /**
- * What is asked back before a pattern is made: numbers out of human reach or out of line with the sizes beside them,
+ * Questions before a pattern is made: numbers that are implausible or out of line with the neighbouring sizes,
  * sizes out of order, and counts that explain too little.
  */
 export function measurementQuestions(
   { measurements, bodies, sizes }: ReadRows,
-  { reckonings, columns }: { readonly reckonings: readonly Breakdown[]; readonly columns: readonly number[] },
+  { breakdowns, columns }: { readonly breakdowns: readonly Breakdown[]; readonly columns: readonly number[] },
 ): TableFault[] {
   const order = bodies[0] ?? bodySubstitute(measurements);
   return [
     ...measurements.flatMap((measurement) => rangeQuestions(measurement, columns)),
     ...(order ? orderQuestions(order.row, order.cm, { sizes, columns }) : []),
-    ...reckonings.flatMap((reckoning) => restQuestions(reckoning, measurements, sizes)),
+    ...breakdowns.flatMap((breakdown) => restQuestions(breakdown, measurements, sizes)),
   ];
 }
 

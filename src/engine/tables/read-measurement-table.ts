@@ -43,7 +43,7 @@ export function readMeasurementTable(cells: Cells, choices: MeasurementChoices):
       ok: false,
       faults: parsed.faults.map(({ path, says }) => ({ row: null, column: null, message: `${path}: ${says}` })),
     };
-  const questions = measurementQuestions(rows, { reckonings: made.breakdowns, columns: choices.sizeColumns });
+  const questions = measurementQuestions(rows, { breakdowns: made.breakdowns, columns: choices.sizeColumns });
   return { ok: true, pattern: parsed.document, breakdowns: made.breakdowns, questions, remarks: made.remarks };
 }
 

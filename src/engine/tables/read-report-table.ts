@@ -60,7 +60,7 @@ function whole(message: string): TableFault {
   return { row: null, column: null, message };
 }
 
-/** Choices that are taken twice, do not fit the pattern, or are needed and missing. */
+/** Choices that are made twice, do not exist in the pattern, or are required and missing. */
 function choiceFaults(choices: ReportChoices, pattern: PatternDocument): TableFault[] {
   const faults: TableFault[] = [];
   const seen = new Map<string, number>();
@@ -100,7 +100,7 @@ function filledRows(cells: Cells, { headerRow, columns }: ReportChoices): number
   });
 }
 
-/** Ids are neutral, for documents travel further than names do. */
+/** Ids are neutral, because documents are shared more widely than names. */
 function withIds(rows: readonly TesterRow[], taken: ReadonlySet<string>): ReadTester[] {
   let number = 0;
   return rows.map(({ row, name, report, typed }) => {

@@ -1,7 +1,7 @@
 import type { Measurement } from "../pattern";
 import { CM_PER_INCH } from "../units";
 
-/** A reading outside these shares of the pattern's own number is asked back; common practice, no source. */
+/** A reading outside these shares of the pattern's number is questioned; common practice, no source. */
 const READING_SHARES = { min: 0.65, max: 1.5 };
 const COUNT_SHARES = { min: 0.6, max: 1.6 };
 const GAUGE_SHARES = { min: 0.6, max: 1.6 };

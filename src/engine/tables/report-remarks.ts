@@ -2,7 +2,7 @@ import type { PatternDocument } from "../pattern";
 import type { TesterRow } from "./read-tester-row";
 import type { ReportChoices } from "./report-choices";
 
-/** What was taken for granted or passed over in a table of reports, one sentence each. */
+/** Assumptions that were made and entries that were skipped in a table of reports, one sentence each. */
 export function reportRemarks(
   rows: readonly TesterRow[],
   { choices, pattern }: { readonly choices: ReportChoices; readonly pattern: PatternDocument },

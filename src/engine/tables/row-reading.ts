@@ -4,13 +4,13 @@ import { cellAt, isNoAnswer, type Cells, type TableFault } from "./cells";
 import { readLength, type ReadNumber } from "./read-cell";
 import type { ColumnChoice, ReportChoices } from "./report-choices";
 
-/** A row that is being read; what is found wrong or doubtful is added to its lists. */
+/** A row that is being read; faults and questions are added to its lists. */
 export interface RowReading {
   readonly cells: Cells;
   readonly row: number;
   readonly choices: ReportChoices;
   readonly pattern: PatternDocument;
-  /** What the pattern comes to, cm by size and measurement. */
+  /** The pattern's measurements, cm by size and measurement. */
   readonly design: ReadonlyMap<string, ReadonlyMap<string, number>>;
   readonly overCm: number;
   readonly faults: TableFault[];
@@ -55,7 +55,7 @@ export function readNumbers<Kind extends ColumnChoice["kind"]>(
   });
 }
 
-/** What was typed, with the column's unit where none stands behind it. */
+/** The typed text, with the column's unit if it has none. */
 export function withUnit(text: string, unit: LengthUnit): string {
   const bare = readLength(text, "cm");
   const inches = readLength(text, "in");

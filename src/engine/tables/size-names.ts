@@ -41,9 +41,9 @@ interface NamedSize {
 /**
  * The size that a person means.
  *
- * @param typed her words, such as "Size M", "m" or "XXL".
+ * @param typed a tester's text, such as "Size M", "m" or "XXL".
  * @param sizes of the pattern.
- * @returns the one size it can be, or a sentence with the sizes there are; what could be two is never guessed.
+ * @returns the one size it can be, or a sentence with the sizes there are; ambiguous texts are never guessed.
  */
 export function matchSize(typed: string, sizes: readonly NamedSize[]): SizeMatch {
   const key = sizeKey(typed);

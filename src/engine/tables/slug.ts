@@ -6,7 +6,7 @@ const FALLBACK = "x";
  *
  * @param label a person's words, of any letters and length.
  * @param taken ids of the same list so far.
- * @returns a document id: `[a-z][a-z0-9-]{0,39}`, not `all`, as near to the label as can be; numbered where it would stand twice.
+ * @returns a document id: `[a-z][a-z0-9-]{0,39}`, not `all`, as close to the label as possible; numbered if it would not be unique.
  */
 export function uniqueSlug(label: string, taken: Set<string>): string {
   const base = slug(label);

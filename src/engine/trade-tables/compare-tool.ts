@@ -1,7 +1,7 @@
 import { isWithin, yarnClasses } from "./yarn-classes";
 import type { Band, Craft, YarnWeight } from "./yarn-weights";
 
-/** How a fabric's tool compares with what is usual at its gauge. */
+/** Comparison of a fabric's needle or hook with the usual size for its gauge. */
 export interface ToolComparison {
   /** False where the tool lies in none of the usual bands, which lace and dense fabrics do on purpose. */
   readonly isUsual: boolean;

@@ -1,6 +1,6 @@
 import type { Provenance } from "./provenance";
 
-/** Where the words for ease come from. */
+/** Source of the labels for ease. */
 export const EASE_CHART: Provenance = {
   source: "Craft Yarn Council, Standards & Guidelines for Crochet and Knitting, ease and fit chart",
   mark: "memory",
@@ -8,18 +8,18 @@ export const EASE_CHART: Provenance = {
 
 export type EaseLabel = "very close fitting" | "close fitting" | "standard fit" | "loose fit" | "oversized";
 
-/** From which ease, cm, a word is used, the loosest first; the chart prints 2.5 cm to the inch. */
+/** Lower limit of each label, cm, the loosest first; the chart prints 2.5 cm to the inch. */
 const FROM_CM: readonly (readonly [fromCm: number, word: EaseLabel])[] = [
   [15, "oversized"],
   [10, "loose fit"],
   [5, "standard fit"],
 ];
 
-/** Below it a difference is the computer's rounding, cm. */
+/** Smaller differences are rounding errors, cm. */
 const ROUNDING_CM = 1e-9;
 
 /**
- * The trade's word for an ease at the bust.
+ * The usual label for an ease at the bust.
  *
  * The chart's bands share their ends ("2–4 inches", "4–6 inches"), and it says "6 inches or more" and "body size or less":
  * so an end belongs to the looser word, and an ease of nothing is very close fitting. What lies between nothing and the

@@ -132,7 +132,7 @@ describe("measurement lines", () => {
     ]);
   });
 
-  it("lie on a stand-in too, without a length where counts are missing", () => {
+  it("are drawn on a placeholder too, without a length if counts are missing", () => {
     expect(measured({ grading: {} })).toMatchObject([{ letter: "A", cm: null }]);
   });
 });

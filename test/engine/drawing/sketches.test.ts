@@ -1,8 +1,8 @@
 import { describe, expect, it } from "vitest";
 import { drawn, outlines, patternOf } from "./one-piece";
 
-describe("a piece that cannot be drawn as it is worked", () => {
-  it("shows a step where a section starts on other stitches, and says what is known of it", () => {
+describe("a piece that can only be sketched", () => {
+  it("marks a step where a section starts on other stitches, and describes it", () => {
     const shape = drawn(
       patternOf([
         [40, 40, 25],
@@ -22,7 +22,7 @@ describe("a piece that cannot be drawn as it is worked", () => {
   });
 
   it.each([
-    ["nobody says how it is shaped", undefined, /it is not said how it is shaped/],
+    ["nobody says how it is shaped", undefined, /its shaping is not specified/],
     ["its shaping does not come out", { stitches: 3, edges: "both" }, /10 fewer, and 6 go at a time/],
   ] as const)("draws a section straight and unsure where %s", (_case, shaping, says) => {
     const shape = drawn(patternOf([[20, 10, 25, shaping]]));
@@ -34,10 +34,10 @@ describe("a piece that cannot be drawn as it is worked", () => {
   });
 
   it.each([
-    ["has no sections", patternOf([]), "No part of it is described yet, so its shape is not known."],
+    ["has no sections", patternOf([]), "It has no sections yet, so its shape is unknown."],
     ["has counts without numbers", patternOf([[20, 20, 25]], {}, { grading: {} }), /have no number yet/],
-    ["comes to no rows", patternOf([[20, 20, 0]]), /come to 0/],
-  ])("is a stand-in, not to scale, where it %s", (_case, pattern, says) => {
+    ["has no rows", patternOf([[20, 20, 0]]), /has 0 stitches or rows/],
+  ])("is a placeholder, not to scale, if it %s", (_case, pattern, says) => {
     const shape = drawn(pattern);
     expect(shape.isToScale).toBe(false);
     expect(shape.sections).toEqual([]);

@@ -60,7 +60,7 @@ describe("bad and scanty input", { timeout: 300_000 }, () => {
     expect(parsed.ok ? [] : parsed.faults.map((fault) => fault.path)).toContain(path);
   });
 
-  it("stays finite where half the readings are slips", () => {
+  it("stays finite if half the readings are entry errors", () => {
     const slipped: CallDocument = {
       ...CALL,
       testers: CALL.testers.map((tester) => ({
@@ -79,7 +79,7 @@ describe("bad and scanty input", { timeout: 300_000 }, () => {
     ["nobody", callDocument([])],
     ["one tester", callDocument([reader("a", { bust: 101 })])],
     ["testers who all read the same", callDocument(["a", "b", "c"].map((id) => reader(id, { bust: 100, length: 40 })))],
-  ])("stays finite and tells nothing off with %s", (_, call) => {
+  ])("stays finite and reports nothing as off with %s", (_, call) => {
     const output = gaps(call);
     expectFinite(output);
     expect(output.status).toBe("converged");

@@ -77,7 +77,7 @@ describe("causes", { timeout: TIME_LIMIT_MS }, () => {
     if (first?.kind === input.kind) expect(Math.abs((first.estimate - amount) / amount)).toBeLessThan(0.35);
   });
 
-  it("says that an allowance used once and its measurement's offset cannot be told apart", () => {
+  it("reports an allowance used once and its measurement's offset as tied", () => {
     const [first] = gaps(
       callOf(adjustInput(PATTERN, { kind: "allowance", id: "neck-band" }, -1, "planted"), 32),
     ).causes;

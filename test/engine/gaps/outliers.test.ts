@@ -13,14 +13,14 @@ const CALL = plantedCall({
   entryErrorShare: 0,
   seed: 21,
 }).call;
-const HER = CALL.testers[4]?.id ?? "";
+const TESTER_ID = CALL.testers[4]?.id ?? "";
 
-function hers(change: (tester: Tester) => Tester): CallDocument {
-  return { ...CALL, testers: CALL.testers.map((tester) => (tester.id === HER ? change(tester) : tester)) };
+function withChange(change: (tester: Tester) => Tester): CallDocument {
+  return { ...CALL, testers: CALL.testers.map((tester) => (tester.id === TESTER_ID ? change(tester) : tester)) };
 }
 
 function withReading(measurement: string, change: (cm: number) => number, decision?: Decision): CallDocument {
-  return hers((tester) => ({
+  return withChange((tester) => ({
     ...tester,
     readings: tester.readings.map((reading) =>
       reading.measurement === measurement ? { ...reading, cm: change(reading.cm), decision } : reading,
@@ -29,15 +29,15 @@ function withReading(measurement: string, change: (cm: number) => number, decisi
 }
 
 function herSuspects(call: CallDocument): readonly Outlier[] {
-  return gaps(call).suspects.filter(({ tester }) => tester === HER);
+  return gaps(call).suspects.filter(({ tester }) => tester === TESTER_ID);
 }
 
 const read = (measurement: string) =>
-  CALL.testers.find(({ id }) => id === HER)?.readings.find((reading) => reading.measurement === measurement)?.cm ??
-  Number.NaN;
+  CALL.testers.find(({ id }) => id === TESTER_ID)?.readings.find((reading) => reading.measurement === measurement)
+    ?.cm ?? Number.NaN;
 
-describe("slips, before any fit", { timeout: 120_000 }, () => {
-  it("finds nothing to ask about where nothing slipped", () => {
+describe("entry errors, before the model is fitted", { timeout: 120_000 }, () => {
+  it("asks nothing if there is no entry error", () => {
     expect(gaps(CALL).suspects).toEqual([]);
   });
 
@@ -55,7 +55,7 @@ describe("slips, before any fit", { timeout: 120_000 }, () => {
   });
 
   it("finds two letters that were swapped, and sets both aside", () => {
-    const swapped = hers((tester) => ({
+    const swapped = withChange((tester) => ({
       ...tester,
       readings: tester.readings.map((reading) => {
         if (reading.measurement === "length") return { ...reading, cm: read("armhole") };
@@ -68,7 +68,7 @@ describe("slips, before any fit", { timeout: 120_000 }, () => {
     ]);
   });
 
-  it("counts a reading again on a person's word, and leaves out another that she set aside", () => {
+  it("counts a reading again by a person's decision, and leaves out another that was set aside", () => {
     const kept = withReading("bust", (cm) => cm / 2, "keep");
     expect(herSuspects(kept)[0]).toMatchObject({ slip: "half-girth", setAside: false });
     const size = CALL.testers[4]?.size;
@@ -81,7 +81,7 @@ describe("slips, before any fit", { timeout: 120_000 }, () => {
     expect(reports(aside)).toBe((reports(CALL) ?? 0) - 1);
   });
 
-  it("keeps and marks a reading that no slip explains", () => {
+  it("flags but keeps a reading that no entry error explains", () => {
     expect(herSuspects(withReading("sleeve", (cm) => cm * 1.4))[0]).toMatchObject({
       id: "sleeve",
       slip: null,
@@ -90,9 +90,9 @@ describe("slips, before any fit", { timeout: 120_000 }, () => {
     });
   });
 
-  it("sets a swatch aside whose stitches stand for rows, and tells ridges counted as rows without", () => {
+  it("sets a swatch aside whose stitches and rows are swapped, and only reports ridges counted as rows", () => {
     const swatch = (change: (stitches: number, rows: number) => { stitches: number; rows: number }) =>
-      hers((tester) => ({
+      withChange((tester) => ({
         ...tester,
         swatches: tester.swatches.map((given) => ({ ...given, ...change(given.stitches, given.rows) })),
       }));
@@ -102,9 +102,9 @@ describe("slips, before any fit", { timeout: 120_000 }, () => {
     expect(ridges).toMatchObject({ what: "swatch", slip: "ridges-as-rows", setAside: false });
   });
 
-  it("rests little on a swatch whose ridges were counted as rows, unless a person says that it stands", () => {
+  it("gives little weight to a swatch whose ridges were counted as rows, unless a person decides to keep it", () => {
     const ridges = (decision?: Decision) =>
-      hers((tester) => ({
+      withChange((tester) => ({
         ...tester,
         swatches: tester.swatches.map((given) => ({ ...given, rows: given.rows / 2, decision })),
       }));
@@ -128,7 +128,7 @@ describe("slips, before any fit", { timeout: 120_000 }, () => {
 
   it("tells a tester who followed the next size's numbers, and sets nothing aside", () => {
     const index = indexPattern(CALL.pattern);
-    const neighbour = hers((tester) => ({
+    const neighbour = withChange((tester) => ({
       ...tester,
       size: "xl",
       worked: gradedCounts(CALL.pattern, "xl"),

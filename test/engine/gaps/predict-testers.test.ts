@@ -46,7 +46,7 @@ describe("predictions of a call that has been screened", () => {
     expect(taken).toEqual(predictTesters(screened));
   });
 
-  it("are made anew for whom a swatch is excluded, and taken over for the others", () => {
+  it("are computed again for testers with an excluded swatch, and reused for the others", () => {
     const isKnown = taken.map(
       (prediction, index) => prediction === known.get(screened.testers[index]?.id ?? "")?.prediction,
     );

@@ -49,7 +49,7 @@ function seeded(seed: number, count: number): number[] {
 }
 
 describe("the gap model, whatever the call", { timeout: TIME_LIMIT_MS }, () => {
-  it("does not ask in which order testers and readings stand: not a bit of any cell or cause changes", () => {
+  it("does not depend on the order of testers and readings: cells and causes are identical to the last bit", () => {
     always((seed) => {
       const call = drawn(seed);
       const shuffled = {
@@ -130,12 +130,12 @@ describe("the gap model, over 24 calls with nothing planted", { timeout: TIME_LI
     }
   });
 
-  it("moves a tester's drift far more than any cell when she made everything 5 % wide", () => {
+  it("attributes a garment that is 5 % too wide to the tester's drift rather than to any cell", () => {
     const across = new Set(["bust", "back", "upper-arm", "neck"]);
     const drifts = USUAL_CALLS.map((call) => {
-      const her = call.testers[0]?.id;
+      const testerId = call.testers[0]?.id;
       const wide = changed(call, (tester) =>
-        tester.id === her
+        tester.id === testerId
           ? {
               ...tester,
               readings: tester.readings.map((reading) =>
@@ -147,7 +147,7 @@ describe("the gap model, over 24 calls with nothing planted", { timeout: TIME_LI
       const before = gaps(call);
       const after = gaps(wide);
       const driftOf = (output: typeof before) =>
-        output.testers.find(({ tester }) => tester === her)?.driftAcross ?? Number.NaN;
+        output.testers.find(({ tester }) => tester === testerId)?.driftAcross ?? Number.NaN;
       const drifted = driftOf(after) - driftOf(before);
       const furthest = Math.max(
         ...after.cells.map(({ gapCm }, index) => Math.abs((gapCm ?? 0) - (before.cells[index]?.gapCm ?? 0))),

@@ -114,7 +114,7 @@ describe("ties in a circle", { timeout: 60_000 }, () => {
     });
   });
 
-  it("clash where only nothing at all would keep them: a number that is twice itself is 0", () => {
+  it("conflict if only 0 would meet them: a number that equals twice itself", () => {
     const outcome = gradePattern({ pattern: circle(2) }, solver);
     if (outcome.status !== "infeasible") throw new Error(outcome.status);
     expect(outcome.clash.map(({ rule }) => rule).toSorted()).toEqual(["least", "tie", "tie", "tie"]);
@@ -122,7 +122,7 @@ describe("ties in a circle", { timeout: 60_000 }, () => {
 });
 
 describe("two separate clashes", { timeout: 60_000 }, () => {
-  it("are told one after the other, once the first is loosened", () => {
+  it("are reported one after the other, once the first is relaxed", () => {
     const odd = { locked: { one: 57 }, repeat: { of: 10, plus: 0 } };
     const twoClashes = (front: typeof odd | { repeat: { of: number; plus: number } }) =>
       oneSize([count("front", front), count("back", odd)], { targets: { front: 30, back: 25 } });

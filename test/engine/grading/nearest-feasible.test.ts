@@ -21,14 +21,14 @@ describe("the nearest numbers that keep a count's rules", () => {
       grading: { yoke: { one: 163 }, front: { one: 60 }, back: { one: 50 } },
     });
 
-  it("are those of its repeat and its sums, all else as it stands", () => {
+  it("are those of its repeat and its ties, with all other numbers unchanged", () => {
     expect(nearestFeasible(pattern(), { count: "yoke", size: "one", typed: 158 })).toEqual({ below: null, above: 163 });
     // 163 less 2 × 50 is 63, give or take 3.
     expect(nearestFeasible(pattern(), { count: "front", size: "one", typed: 70 })).toEqual({ below: 66, above: null });
     expect(nearestFeasible(pattern(), { count: "front", size: "one", typed: 64 })).toEqual({ below: 64, above: 64 });
   });
 
-  it("always keep every rule, and nothing between them and the typed number does", () => {
+  it("always meet every rule, and no number closer to the typed one does", () => {
     const small = fc.record({ of: fc.integer({ min: 1, max: 12 }), plus: fc.nat(11), typed: fc.nat(200) });
     fc.assert(
       fc.property(small, ({ of, plus, typed }) => {

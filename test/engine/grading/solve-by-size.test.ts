@@ -124,7 +124,7 @@ function objective(pattern: PatternDocument, near: Grading, { grading, slack }: 
 }
 
 describe("a grading as a path from size to size", () => {
-  it("is as good in every stage as the solver of integer programs says, and keeps every rule", () => {
+  it("is as good in every stage as the integer programming solver's, and meets every rule", () => {
     const ran = { equal: 0, beyond: 0, leftToSolver: 0 };
     fc.assert(
       fc.property(request, (asked) => {
@@ -158,7 +158,7 @@ describe("a grading as a path from size to size", () => {
     for (const slack of [0, 0.25]) expect(gradePattern({ pattern, slack }, never).status).toBe("optimal");
   }, 60_000);
 
-  it("takes a larger deviation in one size where the order of sizes asks for it", () => {
+  it("accepts a larger deviation in one size if the order of sizes requires it", () => {
     // Widths at 1 stitch to the cm, in fours: 15 → 16 and 13 → 12 alone; together 16, 16 or 12, 12, which miss by 1 + 3 or 3 + 1.
     const [pattern, counts] = [patternDocument(), patternDocument().counts.slice(0, 1)];
     const fours = counts.map((count) => ({ ...count, repeat: { of: 4, plus: 0 } }));

@@ -34,12 +34,12 @@ describe("markSizeNumbers", () => {
     expect(joined(text, sizeCount, index)).toBe(text);
   });
 
-  it.each([["–"], ["-"], ["—"], ["0"]])("says that a size has none where %s stands", (none) => {
+  it.each([["–"], ["-"], ["—"], ["0"]])("reports that a size has no number where %s is written", (none) => {
     expect(markSizeNumbers(`${none} (2, 4) times`, 3, 0)[0]).toMatchObject({ kind: "sizes", isNone: true });
     expect(markSizeNumbers(`${none} (2, 4) times`, 3, 1)[0]).toMatchObject({ kind: "sizes", own: "2", isNone: false });
   });
 
-  it("marks a list of another count as unsure, with how many numbers it holds", () => {
+  it("marks a list of the wrong length as unsure, with its length", () => {
     expect(markSizeNumbers("Knit 10 (12, 14) rows", 4, 0)).toEqual([
       { kind: "text", text: "Knit " },
       { kind: "unsure", text: "10 (12, 14)", numbers: 3 },

@@ -34,7 +34,7 @@ describe("readInstructions", () => {
     ]);
   });
 
-  it("takes neither a row in abbreviations nor a sentence before a list for a heading", () => {
+  it("does not mistake a row in abbreviations or a sentence before a list for a heading", () => {
     expect(said("K2, P2 TO END OF ROW 12")).toEqual([["paragraph", "K2, P2 TO END OF ROW 12"]]);
     expect(said("Work on\nas follows:")).toEqual([["paragraph", "Work on\nas follows:"]]);
   });
@@ -88,7 +88,7 @@ describe("findPlace", () => {
     for (const block of blocks) expect(findBlock(saltmarshInstructions, block.place)).toEqual(block);
   });
 
-  it("finds the same words where they moved", () => {
+  it("finds the same words after they moved", () => {
     const moved = `Materials:\n\nSome yarn.\n\n${TEXT}`;
     expect(findBlock(moved, placeOf("Bind off"))?.text).toBe("Bind off 30 (34) stitches at the centre.");
   });

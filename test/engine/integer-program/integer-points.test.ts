@@ -48,7 +48,7 @@ describe("the whole points of some constraints", () => {
     expect(Math.min(ran.some, ran.none)).toBeGreaterThan(RUNS / 10);
   });
 
-  it("are not told where there are more than are worth having, where they have no bounds, or no end of dead ends", () => {
+  it("are not returned if there are too many, if they are unbounded, or if the search has too many dead ends", () => {
     expect(integerPoints({ variables: 3, constraints: BOX, maxPoints: 343 })).toHaveLength(343);
     expect(integerPoints({ variables: 3, constraints: BOX, maxPoints: 342 })).toBeNull();
     const [first = { sum: [], relation: "<=", right: 0 }] = BOX;
@@ -59,7 +59,7 @@ describe("the whole points of some constraints", () => {
     expect(integerPoints({ variables: 12, constraints: [odd], maxPoints: 9 })).toBeNull();
   });
 
-  it("are none where a constraint of no variables is not kept", () => {
+  it("are none if a constraint without variables is violated", () => {
     const empty: Constraint = { sum: [], relation: ">=", right: 1 };
     expect(integerPoints({ variables: 1, constraints: [...BOX.slice(0, 1), empty], maxPoints: 9 })).toEqual([]);
   });

@@ -77,7 +77,7 @@ describe("a number that cannot be right", () => {
     expect(callFaults(callSchema.parse(call))).toEqual([]);
   });
 
-  it("is told with a range in inches to whoever works in them, whose ends are themselves taken", () => {
+  it("is reported with a range in inches to those who use them, whose ends are accepted", () => {
     expect(rangeText(PLAUSIBLE.swatchCm, "in")).toBe("between 0.197 and 196 in");
     expect(0.197 * 2.54).toBeGreaterThanOrEqual(PLAUSIBLE.swatchCm.min);
     expect(196 * 2.54).toBeLessThanOrEqual(PLAUSIBLE.swatchCm.max);

@@ -2,8 +2,8 @@ import { describe, expect, it } from "vitest";
 import { findReplacements } from "@/engine/places";
 import { applicant, applicantsDocument } from "../../factories/applicants";
 
-describe("a place that fell free", () => {
-  it("is offered to those who wait by how well they fit, and of equal ones to the earlier applicant", () => {
+describe("a spot that became open", () => {
+  it("is offered to the waiting list by fit, and among equals to the earlier applicant", () => {
     const document = applicantsDocument({
       applicants: [
         applicant("near", 100, { prefers: ["medium"] }),

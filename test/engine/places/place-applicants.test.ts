@@ -41,7 +41,7 @@ describe("misfit and reach", () => {
     expect(fit(106, "small")).toMatchObject({ isWithinReach: false, differences: [{ beyondCm: 8 }] });
   });
 
-  it("adds a quarter for each size that she would rather have, and half of her share of dropping out", () => {
+  it("adds a quarter for each preferred size, and half of the share of dropouts", () => {
     const prefers = ["large", "medium"];
     expect(fit(98, "large", { prefers }).misfit).toBe(4);
     expect(fit(98, "medium", { prefers }).misfit).toBe(0.25);
@@ -50,15 +50,15 @@ describe("misfit and reach", () => {
     expect(fit(98, "medium", { record: { finished: 1, dropped: 3 } }).misfit).toBe(0.25);
   });
 
-  it("takes 4 cm where sizes lie less than 1 cm apart, and where there is one size", () => {
+  it("uses 4 cm if sizes are less than 1 cm apart, and if there is one size", () => {
     const sizes = [
       { id: "one", label: "1", body: { bust: 89.1, neck: 30 } },
       { id: "two", label: "2", body: { bust: 90.1, neck: 30.9 } },
     ];
     const two = { pattern: patternDocument({ sizes }), fitBy: ["bust", "neck"] };
-    const her = { id: "a", body: { bust: 90.1, neck: 32 } };
+    const between = { id: "a", body: { bust: 90.1, neck: 32 } };
     // By hand: 1 cm is not under 1, whatever doubles make of it: 1 ÷ ½; 2 ÷ 4.
-    const inOne = fitInSize({ document: two, applicant: her, size: "one" });
+    const inOne = fitInSize({ document: two, applicant: between, size: "one" });
     expect(inOne.differences[0]?.d).toBeCloseTo(2, 12);
     expect(inOne.differences[1]?.d).toBe(0.5);
     expect(inOne.isWithinReach).toBe(true);
@@ -71,8 +71,8 @@ describe("misfit and reach", () => {
   });
 });
 
-describe("who is placed where", () => {
-  it("fills the least of a size before it looks at who fits better", () => {
+describe("the assignment of sizes", () => {
+  it("fills the minimum of a size before it considers who fits better", () => {
     const applicants = [applicant("a", 94.1), applicant("b", 98)];
     const document = applicantsDocument({ places: places([1, 1], [0, 2], [0, 0]), applicants });
     expect(standing(document)).toBe("a:small b:medium");
@@ -80,7 +80,7 @@ describe("who is placed where", () => {
   });
 
   it("fills more places rather than fit one better", () => {
-    // b is exact in M, but only she can come into L too.
+    // b is exact in M, but only b can be assigned L too.
     const applicants = [applicant("a", 92), applicant("b", 98)];
     expect(standing(applicantsDocument({ places: places([0, 0], [0, 1], [0, 1]), applicants }))).toBe(
       "a:medium b:large",
@@ -116,14 +116,14 @@ describe("who is placed where", () => {
     expect(standing({ ...document, applicants: document.applicants.toReversed() })).toBe("b:s a:m");
   });
 
-  it("keeps a lock against reach and acceptance, and counts it toward the places", () => {
+  it("keeps a lock against reach and acceptance, and counts it towards the capacity", () => {
     const applicants = [applicant("a", 90), applicant("b", 140, { locked: "small", accepts: [] })];
     const answer = placed(applicantsDocument({ places: places([1, 1], [0, 0], [0, 0]), applicants }));
     expect(answer.placed).toMatchObject([{ applicant: "b", size: "small", reason: { kind: "locked" } }]);
     expect(answer.objective).toMatchObject({ leastFilled: 1, filled: 1, misfit: 156.25 });
   });
 
-  it("places nobody where there is nobody, and nobody where there are no places", () => {
+  it("assigns nobody if there are no applicants, and nobody if there are no spots", () => {
     const empty = placed(applicantsDocument({ places: places([2, 2], [0, 0], [0, 0]) }));
     expect(empty).toEqual({
       status: "optimal",
@@ -143,7 +143,7 @@ describe("why", () => {
     return [...here, ...waiting].find(({ applicant: one }) => one === id)?.why;
   };
 
-  it("says why somebody stands where she stands", () => {
+  it("explains why an applicant was assigned a size", () => {
     const applicants = [
       applicant("nearest", 99),
       applicant("only", 83),
@@ -167,14 +167,14 @@ describe("why", () => {
     expect(why(document, "locked")).toBe("The designer assigned L. Their bust is 4 cm above the size's.");
   });
 
-  it("says where a size would be short without her", () => {
+  it("says if a size would fall below its minimum without the applicant", () => {
     const document = applicantsDocument({ places: places([1, 1], [0, 2], [0, 0]), applicants: [applicant("a", 97)] });
     expect(why(document, "a")).toBe(
       "M would fit them better, but S would fall below its minimum without them. Of the remaining sizes, S fits them best. Their bust is 7 cm above the size's.",
     );
   });
 
-  it("says why somebody waits", () => {
+  it("explains why an applicant is on the waiting list", () => {
     const applicants = [
       applicant("first", 98, { accepts: ["medium"] }),
       applicant("full", 98.5, { accepts: ["medium"] }),
@@ -199,7 +199,7 @@ describe("why", () => {
     );
   });
 
-  it("says for a size left short who comes nearest, and what it would take", () => {
+  it("names the nearest applicants for a size below its minimum, and what would have to change", () => {
     const applicants = [
       applicant("refuses", 108, { accepts: ["medium"] }),
       applicant("placed", 98),

@@ -49,7 +49,7 @@ describe("places, whatever the board", () => {
     );
   }, 60_000);
 
-  it("lets whoever is locked stand, and fills no size beyond what is wanted", () => {
+  it("keeps locked applicants, and fills no size beyond its capacity", () => {
     fc.assert(
       fc.property(larger, (document) => {
         const answer = optimal(document);

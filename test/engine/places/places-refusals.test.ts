@@ -39,17 +39,17 @@ describe("what places refuses", () => {
     expect(faults(applicantsDocument({ applicants, places }))).toEqual([
       "places.huge: there is no size “huge”.",
       "places.small.least: is 2, more than the 1 wanted.",
-      "applicants[3].id: “c” stands twice in this list.",
+      "applicants[3].id: “c” appears twice in this list.",
       "applicants[0].accepts[0]: there is no size “huge”.",
       "applicants[0].prefers[0]: there is no size “tiny”.",
       "applicants[0].locked: there is no size “none”.",
-      "applicants[1].body.bust: is missing, and the fit is decided by it.",
+      "applicants[1].body.bust: is missing; the fit depends on it.",
       "applicants[2]: is both locked and excluded.",
     ]);
     expect(faults(applicantsDocument({ fitBy: ["wing"] }))).toContain("fitBy[0]: there is no body measurement “wing”.");
   });
 
-  it("takes 20 000 applicants, and not one more", () => {
+  it("accepts 20 000 applicants, and not one more", () => {
     const applicants = Array.from({ length: 20_000 }, (_, index) => applicant(`a-${index}`, 80 + (index % 40)));
     const places = { medium: { least: 100, wanted: 4000 } };
     const document = applicantsDocument({ applicants, places });

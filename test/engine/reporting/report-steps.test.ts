@@ -29,13 +29,13 @@ describe("the steps of a report", () => {
     expect(nextStep(reportSteps(typed, reportContext()))?.step).toBe("measure");
   });
 
-  it("count a measurement that she made otherwise as told", () => {
+  it("count a measurement changed on purpose as done", () => {
     expect(states({ "reading.bust.1.value": "100", "changed.length": "yes" })["measure"]).toBe(
       "complete: 2 of 2 measured",
     );
   });
 
-  it("go first where something is to be mended", () => {
+  it("start with what needs fixing", () => {
     const typed = { "reading.bust.1.value": "wide", "worked.width": "98" };
     expect(states(typed)).toMatchObject({
       make: "begun: 1 of 3 numbers entered",

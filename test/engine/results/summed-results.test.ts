@@ -29,7 +29,7 @@ describe("what pages tell of all testers, however many they show", { timeout: 60
     expect(main).toMatchObject({ swatches: 2, otherTools: [{ toolMm: 4.5, swatches: 1 }], without: ["b"] });
   });
 
-  it("is the least and the most that a size's testers used of a yarn, without what is set aside", () => {
+  it("is the range of what a size's testers used of a yarn, without what is set aside", () => {
     const pattern = patternDocument({ yarns: [WOOL] });
     const used = [150, 160, 170].map((grams, index) =>
       tester({ id: `t${index}`, yarn: [{ yarn: "wool", grams, metresPer100g: 200 }] }),

@@ -56,7 +56,7 @@ describe("revising by the named causes", { timeout: 120_000 }, () => {
   const cuff: AcceptedProposal = { kind: "allowance", id: "cuff-edge", by: "published" };
   const call = callOf(adjustInput(PATTERN, cuff, 3, "planted"), 11);
 
-  it("corrects an allowance where it stands and leaves the counts, so that the published measurement moves", () => {
+  it("corrects an allowance and leaves the counts, so that the published measurement changes", () => {
     const named = gaps(call).causes[0];
     expect([named, ...(named?.rivals ?? [])].map((cause) => cause?.id)).toContain("cuff-edge");
     const { pattern, changes, after } = revised(call, [cuff]);
@@ -68,7 +68,7 @@ describe("revising by the named causes", { timeout: 120_000 }, () => {
       expect(Math.abs(gapCm)).toBeLessThan(1.5);
   });
 
-  it("solves the counts anew where the input is taken, and only those that it bears on", () => {
+  it("solves the counts again if the input is accepted, and only those that depend on it", () => {
     const { pattern, changes, after } = revised(call, [{ ...cuff, by: "input" }]);
     const counts = new Set(changes.filter(({ path }) => path.startsWith("grading")).map(({ path }) => path));
     expect([...counts]).toEqual(["grading.sleeve-rows"]);
@@ -89,7 +89,7 @@ describe("revising by the named causes", { timeout: 120_000 }, () => {
     expect(gaps(call).cells.filter(({ verdict }) => verdict === "off").length).toBeGreaterThan(3);
   });
 
-  it("mends the instructions or takes the number that was really worked", () => {
+  it("fixes the instructions or adopts the number that was really worked", () => {
     const count = { kind: "count", id: "sleeve-stitches", size: "l" } as const;
     const wrong = callOf(adjustInput(PATTERN, count, 8, "planted"), 12);
     const graded = PATTERN.grading?.["sleeve-stitches"]?.l ?? 0;

@@ -70,7 +70,7 @@ describe("the tie that holds a rate", () => {
     expect(gradingWarnings(pattern(42, 57))).toHaveLength(2);
   });
 
-  it("is kept by every pick-up, whatever the rate and the rows", () => {
+  it("is met by every pick-up, whatever the rate and the rows", () => {
     let ran = 0;
     const small = fc.integer({ min: 1, max: 8 });
     fc.assert(

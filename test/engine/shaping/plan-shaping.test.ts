@@ -97,7 +97,7 @@ function said(counts: SectionCounts, shaping?: Shaping, noun: "row" | "round" = 
   return shapingText(planShaping(counts, shaping), { counts, shaping, noun });
 }
 
-describe("a plan in words", () => {
+describe("a shaping plan as text", () => {
   it.each([
     [
       said({ from: 96, to: 70, rows: 62 }, { ...EACH_SIDE, everyOther: true }),
@@ -121,7 +121,7 @@ describe("a plan in words", () => {
 
   it("says what is wrong and what to do", () => {
     expect(said({ from: 72, to: 62, rows: 57 })).toBe(
-      "It goes from 72 to 62 stitches, and it is not said how it is shaped. Say how many stitches at a time, and at which edges.",
+      "It goes from 72 to 62 stitches, but its shaping is not specified. Enter how many stitches at a time, and at which edges.",
     );
     expect(said({ from: 72, to: 61, rows: 50 }, EACH_SIDE)).toBe(
       "From 72 to 61 stitches is 11 fewer, and 2 go at a time. Make the difference a multiple of 2, or shape another number of stitches at a time.",

@@ -83,13 +83,13 @@ describe("a pasted table of finished measurements", () => {
     expect(made(TABLE).pattern.grading?.["upper-arm-around-stitches"]).toEqual({ xs: 53, s: 57, m: 61 });
   });
 
-  it("takes the middle of a span as the body, and orders sizes by it", () => {
+  it("uses the middle of a span as the body, and orders sizes by it", () => {
     const { pattern } = made(TABLE);
     expect(pattern.sizeBy).toBe("to-fit-bust");
     expect(pattern.sizes.map(({ body }) => body["to-fit-bust"])).toEqual([78.5, 84.5, 88]);
   });
 
-  it("orders sizes by the first girth where no body stands in the table, and says so", () => {
+  it("orders sizes by the first girth if the table has no body, and says so", () => {
     const { pattern, remarks } = made("\tS\tM\nBody length\t50\t52\nBust around\t90\t96");
     expect(pattern.sizes.map(({ body }) => body["to-fit"])).toEqual([90, 96]);
     expect(remarks).toEqual(["The table has no body measurement, so sizes are ordered by the finished “Bust around”."]);
@@ -111,7 +111,7 @@ describe("a pasted table of finished measurements", () => {
     ]);
   });
 
-  it("asks back a bust of 9 cm, and a count that leaves more than a tenth unexplained", () => {
+  it("questions a bust of 9 cm, and a count that leaves more than a tenth unexplained", () => {
     const slip = made(TABLE.replace("\t96.5\t", "\t9\t")).questions;
     expect(slip.filter(({ row, column }) => row === 2 && column === 3)).toHaveLength(1);
     const rows = guessMeasurementChoices(cellsOf(TABLE)).rows.map((row, index) =>

@@ -1,7 +1,7 @@
 import { expect, it } from "vitest";
 import { compareTool } from "@/engine/trade-tables";
 
-it("says what is usual at a gauge, and nothing of hers where it is that", () => {
+it("says what is usual at a gauge, and does not mention a size that is usual", () => {
   const compared = compareTool({ craft: "knitting", stitchesOver10cm: 18, toolMm: 5 });
   expect(compared?.isUsual).toBe(true);
   expect(compared?.message).toBe(
@@ -17,7 +17,7 @@ it("names every class that a crochet gauge can be, and a tool that is none of th
   );
 });
 
-it("takes either kind of hook for lace, and open ends", () => {
+it("accepts either kind of hook for lace, and open-ended bands", () => {
   expect(compareTool({ craft: "crochet", stitchesOver10cm: 36, toolMm: 1.5 })?.isUsual).toBe(true);
   expect(compareTool({ craft: "crochet", stitchesOver10cm: 36, toolMm: 2 })?.isUsual).toBe(false);
   expect(compareTool({ craft: "knitting", stitchesOver10cm: 4, toolMm: 25 })?.isUsual).toBe(true);

@@ -46,7 +46,7 @@ describe("yarn by size", { timeout: 120_000 }, () => {
     });
   });
 
-  it("sets ounces typed as grams aside, and takes them back on a person's word", () => {
+  it("sets ounces typed as grams aside, and keeps them by a person's decision", () => {
     const cardigan = plantedCall({
       pattern: crochetedCardigan(),
       design: "3 a size",

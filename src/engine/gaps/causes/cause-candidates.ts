@@ -9,7 +9,7 @@ const EXPECTED_TOLERANCES = 1.5;
  * The candidates about which the reports have any information.
  *
  * @param reported whether cell (size s, measurement p), at `s * measurements + p`, has a report.
- * @returns candidates in the order of `causeMoves`; those that affect no reported cell are left out.
+ * @returns candidates in the order of `inputSensitivities`; those that affect no reported cell are left out.
  * @see design 4.6.
  */
 export function causeCandidates(pattern: PatternDocument, reported: readonly boolean[]): Candidate[] {

@@ -20,7 +20,7 @@ export interface ReadingOutlier {
  * Readings far from their expectation: set aside if a common entry error explains them, otherwise only flagged.
  *
  * @param tester with excluded swatches set aside.
- * @param medians gaps of `usualGaps`: a slip may bring a reading to what it should have come to, or to what others' came to.
+ * @param medians gaps of `medianGaps`: a slip may bring a reading to what it should have come to, or to what others' came to.
  * @see design 4.7.
  */
 export function readingOutliers(

@@ -1,4 +1,4 @@
-/** Rows that each go to at most one size; see `assignAtLeastCost`. */
+/** Rows that are each assigned to at most one size; see `minCostAssignment`. */
 export interface AssignmentProblem {
   readonly sizes: readonly { readonly min: number; readonly capacity: number }[];
   /** `costs[row × sizes + size]`, whole numbers of any sign; infinity where the assignment is not allowed. */

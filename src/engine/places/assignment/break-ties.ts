@@ -4,7 +4,7 @@ import { EqualCostMoves } from "./equal-cost-moves";
 import type { Potentials } from "./potentials";
 
 /**
- * Of equal answers the one that `assignAtLeastCost` promises, found from any of them.
+ * Among equal solutions the one that `minCostAssignment` promises, found from any of them.
  *
  * The sets of rows that optimal solutions assign are the bases of a matroid, so the first set is reached by adding each
  * waiting row once, in order, in exchange for the latest row that it can replace: Edmonds (1971), Matroids and the greedy
