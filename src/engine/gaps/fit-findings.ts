@@ -1,3 +1,4 @@
+import { binomialUpperTail } from "../distributions";
 import type { CallDocument } from "../pattern";
 import type { Cell } from "./gaps-output";
 
@@ -68,22 +69,18 @@ function leastLikelyRange(answers: readonly Answer[], sizes: number) {
     const inside = answers.filter(({ size }) => size >= from && size <= to);
     return (["tight", "loose"] as const).map((feels) => {
       const agree = inside.filter(({ scale }) => (feels === "tight" ? scale < 0 : scale > 0)).length;
-      return { from, to, feels, agree, testers: inside.length, chance: binomialUpperTail(agree, inside.length) };
+      return {
+        from,
+        to,
+        feels,
+        agree,
+        testers: inside.length,
+        chance: binomialUpperTail(agree, inside.length, EXPECTED_SHARE),
+      };
     });
   });
   const [best] = found
     .filter(({ testers, chance }) => testers >= MIN_TESTERS && chance <= MAX_CHANCE)
     .toSorted((left, right) => left.chance - right.chance || right.to - right.from - (left.to - left.from));
   return best;
-}
-
-/** Probability that at least `agree` of `testers` agree by chance. */
-function binomialUpperTail(agree: number, testers: number): number {
-  let term = (1 - EXPECTED_SHARE) ** testers;
-  let chance = agree === 0 ? term : 0;
-  for (let k = 1; k <= testers; k += 1) {
-    term *= ((testers - k + 1) / k) * (EXPECTED_SHARE / (1 - EXPECTED_SHARE));
-    if (k >= agree) chance += term;
-  }
-  return chance;
 }

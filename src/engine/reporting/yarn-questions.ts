@@ -1,10 +1,10 @@
 import { ownValue, type Tester } from "../pattern";
 import type { PatternIndex } from "../prediction";
+import { GRAMS_PER_OUNCE } from "../units";
 import { totalSizeM, yarnUses } from "../yarn";
 import { fieldOf } from "./fields";
 import type { ReadingQuestion } from "./question";
 import type { ReadReport } from "./report-context";
-import { GRAMS_PER_OUNCE } from "./yarn-text";
 
 /**
  * Yarn in a stitch ÷ √(width × height of the stitch): outside the plausible range we ask; a suggested fix must lie within the

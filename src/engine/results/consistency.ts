@@ -1,4 +1,5 @@
 import { mandelHLimit, mandelKLimit } from "../consistency";
+import { binomialUpperTail } from "../distributions";
 import type { CountedReading, TesterFinding } from "../gaps";
 import type { PatternDocument } from "../pattern";
 import type { Consistency } from "./call-results-schema";
@@ -74,7 +75,7 @@ export function runsOneWay(
   const run = Math.max(large, values.length - large);
   const mean = values.reduce((sum, h) => sum + h, 0) / Math.max(1, values.length);
   if (values.length < MIN_TO_RUN || Math.abs(mean) < MIN_MEAN) return null;
-  if (2 * chanceOfAtLeast(run, values.length) > MAX_CHANCE) return null;
+  if (2 * binomialUpperTail(run, values.length, 0.5) > MAX_CHANCE) return null;
   return { way: large === run ? "large" : "small", run, of: values.length };
 }
 
@@ -103,15 +104,4 @@ function standingOf(
 ): ComparedMeasurement["standing"] {
   if (limits === null || value <= limits.unusual) return "usual";
   return value > limits.rare ? "rare" : "unusual";
-}
-
-/** Chance that at least `heads` of `tosses` fair coins fall heads. */
-function chanceOfAtLeast(heads: number, tosses: number): number {
-  let term = 0.5 ** tosses;
-  let chance = heads === 0 ? term : 0;
-  for (let k = 1; k <= tosses; k += 1) {
-    term *= (tosses - k + 1) / k;
-    if (k >= heads) chance += term;
-  }
-  return chance;
 }

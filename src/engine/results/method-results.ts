@@ -1,3 +1,4 @@
+import { mean } from "../consistency";
 import { causeCandidates, type CountedReading, type GapsOutput, type ScreenedCall, type Step } from "../gaps";
 import type { CallDocument } from "../pattern";
 import { chooseSwatch } from "../prediction";
@@ -95,8 +96,4 @@ function plainAverage({ cells }: GapsOutput, counted: readonly CountedReading[])
     return [{ average, misled: Math.abs(crudeCm - gapCm) / first.measurement.toleranceCm }];
   });
   return found.toSorted((left, right) => right.misled - left.misled)[0]?.average ?? null;
-}
-
-function mean(values: readonly number[]): number {
-  return values.reduce((sum, value) => sum + value, 0) / values.length;
 }

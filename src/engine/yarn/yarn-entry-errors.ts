@@ -1,10 +1,9 @@
 import { median } from "../consistency";
 import type { CallDocument } from "../pattern";
 import { indexPattern } from "../prediction";
+import { GRAMS_PER_OUNCE } from "../units";
 import { totalSizeM, yarnUses } from "./yarn-use";
 
-/** Grams in an ounce avoirdupois: 453.59237 ÷ 16 (international yard and pound agreement, 1959). */
-const GRAMS_PER_OUNCE = 28.349523125;
 /** Relative sd of one tester's metres about the call's, wide (common practice, no source). */
 const SPREAD = 0.12;
 const OUTLIER_SCORE = 4;

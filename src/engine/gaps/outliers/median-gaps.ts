@@ -1,3 +1,4 @@
+import { median } from "../../consistency";
 import type { Tester } from "../../pattern";
 import type { PatternIndex } from "../../prediction";
 import { scoredReadings, scoreOf } from "./reading-scores";
@@ -24,15 +25,6 @@ export function medianGaps(index: PatternIndex, testers: readonly Tester[]): Rea
     }
   }
   return new Map(
-    [...gaps].flatMap(([measurement, values]) =>
-      values.length < MIN_READINGS ? [] : [[measurement, medianOf(values)]],
-    ),
+    [...gaps].flatMap(([measurement, values]) => (values.length < MIN_READINGS ? [] : [[measurement, median(values)]])),
   );
-}
-
-function medianOf(values: readonly number[]): number {
-  const sorted = values.toSorted((left, right) => left - right);
-  const middle = Math.floor(sorted.length / 2);
-  const upper = sorted[middle] ?? Number.NaN;
-  return sorted.length % 2 === 1 ? upper : ((sorted[middle - 1] ?? Number.NaN) + upper) / 2;
 }
