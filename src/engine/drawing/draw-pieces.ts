@@ -69,9 +69,9 @@ function measuredSection(index: PatternIndex, section: Section, entry: SizedSect
 function measurementLine(measurement: Measurement, cm: number | null, shape: BareShape): MeasurementLine[] {
   const { id, letter, label, on } = measurement;
   if (on?.piece !== shape.piece) return [];
-  const at = ([across, up]: readonly [number, number]): Point => ({
+  const pointAt = ([across, up]: readonly [number, number]): Point => ({
     xCm: (across - 0.5) * shape.widthCm,
     yCm: up * shape.heightCm,
   });
-  return [{ measurement: id, letter, label, from: at(on.from), to: at(on.to), cm }];
+  return [{ measurement: id, letter, label, from: pointAt(on.from), to: pointAt(on.to), cm }];
 }

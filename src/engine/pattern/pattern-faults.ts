@@ -87,11 +87,11 @@ function checkPiece(check: ReferenceChecker, piece: Piece, known: Known, path: r
   check.exists([...path, "fabric"], piece.fabric, known.fabrics, "fabric");
   check.exists([...path, "yarn"], piece.yarn, known.yarns, "yarn");
   piece.sections.forEach((section, index) => {
-    const at = [...path, "sections", index];
-    checkDirected(check, section.from, { known, direction: "stitches", path: [...at, "from"] });
-    checkDirected(check, section.to, { known, direction: "stitches", path: [...at, "to"] });
-    checkDirected(check, section.rows, { known, direction: "rows", path: [...at, "rows"] });
-    if (section.yarn !== undefined) check.exists([...at, "yarn"], section.yarn, known.yarns, "yarn");
+    const sectionPath = [...path, "sections", index];
+    checkDirected(check, section.from, { known, direction: "stitches", path: [...sectionPath, "from"] });
+    checkDirected(check, section.to, { known, direction: "stitches", path: [...sectionPath, "to"] });
+    checkDirected(check, section.rows, { known, direction: "rows", path: [...sectionPath, "rows"] });
+    if (section.yarn !== undefined) check.exists([...sectionPath, "yarn"], section.yarn, known.yarns, "yarn");
   });
 }
 

@@ -33,26 +33,26 @@ interface Place {
 }
 
 function readReading(form: Form, { measurement, key, path }: Place): Reading | undefined {
-  const at = (part: ReadingPart) => fieldOf.reading(measurement.id, key, part);
-  if (isBlank(form, [at("value")])) return undefined;
-  const length = lengthAt(form, at("value"));
-  const way = choiceAt(form, at("way"), CHOICES.way);
-  const state = choiceAt(form, at("state"), CHOICES.state);
-  const kept = yesAt(form, at("kept"));
+  const fieldName = (part: ReadingPart) => fieldOf.reading(measurement.id, key, part);
+  if (isBlank(form, [fieldName("value")])) return undefined;
+  const length = lengthAt(form, fieldName("value"));
+  const way = choiceAt(form, fieldName("way"), CHOICES.way);
+  const state = choiceAt(form, fieldName("state"), CHOICES.state);
+  const kept = yesAt(form, fieldName("kept"));
   if (length.status !== "read" || way.status === "faulty" || state.status === "faulty") return undefined;
   const isFlat = way.status === "read" && way.value === "flat";
   const isDoubled = isFlat && measurement.girth === true;
   const cm = isDoubled ? length.value * 2 : length.value;
   if (!isPlausible(cm, PLAUSIBLE.finishedCm)) {
     const message = `Doubled, this must be ${rangeText(PLAUSIBLE.finishedCm, form.context.unit)}.`;
-    form.faults.push({ field: at("value"), message });
+    form.faults.push({ field: fieldName("value"), message });
     return undefined;
   }
   storeText(form, `${path}.cm`, isDoubled ? `${length.kept ?? `${length.value} cm`}${LAID_FLAT}` : length.kept);
   if (kept) storeText(form, `${path}.kept`, "yes");
   if (isFlat)
     form.remarks.push({
-      field: at("value"),
+      field: fieldName("value"),
       message: isDoubled ? `Doubled: ${form.context.formatLength(cm)} around.` : "Not doubled: this is a width.",
     });
   const doneAs = way.status === "read" && !(isFlat && !isDoubled) ? way.value : undefined;

@@ -28,14 +28,17 @@ export function readTypedSwatches(form: Form): { readonly swatches: Swatch[]; re
 }
 
 function readSwatch(form: Form, key: string, path: string): Swatch | undefined {
-  const at = (part: SwatchPart) => fieldOf.swatch(key, part);
+  const fieldName = (part: SwatchPart) => fieldOf.swatch(key, part);
   const { pattern } = form.context;
   const tool = pattern.craft === "crochet" ? "hook" : "needles";
   const number = (part: SwatchPart, read: typeof readTool, missing: string) =>
-    requiredEntry(form, at(part), { entry: entryAt(form, at(part), read), missing });
+    requiredEntry(form, fieldName(part), { entry: entryAt(form, fieldName(part), read), missing });
   const length = (part: SwatchPart, missing: string) =>
-    requiredEntry(form, at(part), { entry: lengthAt(form, at(part), readSwatchLength), missing });
-  const fabric = itemAt(form, at("fabric"), { items: pattern.fabrics, missing: "Choose the fabric of this swatch." });
+    requiredEntry(form, fieldName(part), { entry: lengthAt(form, fieldName(part), readSwatchLength), missing });
+  const fabric = itemAt(form, fieldName("fabric"), {
+    items: pattern.fabrics,
+    missing: "Choose the fabric of this swatch.",
+  });
   const parts = {
     toolMm: number("toolMm", readTool, `The size of your ${tool} is missing.`),
     stitches: number("stitches", readSwatchCount, "The number of stitches is missing."),
@@ -43,21 +46,21 @@ function readSwatch(form: Form, key: string, path: string): Swatch | undefined {
     rows: number("rows", readSwatchCount, "The number of rows is missing."),
     alongCm: length("along", "The height that you counted the rows over is missing."),
   };
-  const washed = readWashed(form, at("washed"));
-  const on = choiceAt(form, at("on"), CHOICES.on);
-  const used = yesAt(form, at("used"));
-  const worked = choiceAt(form, at("worked"), CHOICES.worked);
-  const kept = yesAt(form, at("kept"));
+  const washed = readWashed(form, fieldName("washed"));
+  const on = choiceAt(form, fieldName("on"), CHOICES.on);
+  const used = yesAt(form, fieldName("used"));
+  const worked = choiceAt(form, fieldName("worked"), CHOICES.worked);
+  const kept = yesAt(form, fieldName("kept"));
   const { toolMm, stitches, acrossCm, rows, alongCm } = parts;
   if (!fabric || !toolMm || !stitches || !acrossCm || !rows || !alongCm || washed === undefined) return undefined;
-  const isGauge = gaugeAt(form, at("stitches"), stitches.value / acrossCm.value);
-  if (!gaugeAt(form, at("rows"), rows.value / alongCm.value) || !isGauge) return undefined;
+  const isGauge = gaugeAt(form, fieldName("stitches"), stitches.value / acrossCm.value);
+  if (!gaugeAt(form, fieldName("rows"), rows.value / alongCm.value) || !isGauge) return undefined;
   for (const [part, entry] of Object.entries({ toolMm, stitches, acrossCm, rows, alongCm }))
     storeText(form, `${path}.${part}`, entry.kept);
   if (worked.status === "read") {
     storeText(form, `${path}.worked`, worked.value);
     if (fabric.worked !== undefined && (fabric.worked === "flat") !== (worked.value === "flat"))
-      form.remarks.push({ field: at("worked"), message: otherWay(worked.value) });
+      form.remarks.push({ field: fieldName("worked"), message: otherWay(worked.value) });
   }
   if (kept) storeText(form, `${path}.kept`, "yes");
   return {

@@ -41,31 +41,31 @@ export function readTypedYarn(form: Form): { readonly yarn: YarnUsed[]; readonly
 }
 
 function readYarnUsed(form: Form, key: string, path: string): YarnUsed | undefined {
-  const at = (part: YarnPart) => fieldOf.yarn(key, part);
+  const fieldName = (part: YarnPart) => fieldOf.yarn(key, part);
   const { pattern, unit } = form.context;
-  const yarn = itemAt(form, at("yarn"), { items: pattern.yarns, missing: "Choose which of the yarns this is." });
-  const weight = requiredEntry(form, at("gramsPerBall"), {
-    entry: entryAt(form, at("gramsPerBall"), readWeight),
+  const yarn = itemAt(form, fieldName("yarn"), { items: pattern.yarns, missing: "Choose which of the yarns this is." });
+  const weight = requiredEntry(form, fieldName("gramsPerBall"), {
+    entry: entryAt(form, fieldName("gramsPerBall"), readWeight),
     missing: "The weight of a ball, from the yarn label, is missing.",
   });
-  const length = requiredEntry(form, at("metresPerBall"), {
-    entry: ballLengthAt(form, at("metresPerBall")),
+  const length = requiredEntry(form, fieldName("metresPerBall"), {
+    entry: ballLengthAt(form, fieldName("metresPerBall")),
     missing: `How many ${unit === "in" ? "yards" : "metres"} a ball holds, from the yarn label, is missing.`,
   });
   const how = howMeasured(form, key);
   const grams =
     how === "balls" ? byBalls(form, key, weight?.value) : how === "weighed" ? byWeight(form, key) : undefined;
   const extras = {
-    swatchInWeight: yesAt(form, at("swatchInWeight")),
-    tailsInWeight: yesAt(form, at("tailsInWeight")),
-    seamsInWeight: yesAt(form, at("seamsInWeight")),
-    kept: yesAt(form, at("kept")),
+    swatchInWeight: yesAt(form, fieldName("swatchInWeight")),
+    tailsInWeight: yesAt(form, fieldName("tailsInWeight")),
+    seamsInWeight: yesAt(form, fieldName("seamsInWeight")),
+    kept: yesAt(form, fieldName("kept")),
   };
   if (!yarn || !weight || !length || how === undefined || grams === undefined) return undefined;
   const metresPer100g = length.value / (weight.value / 100);
   if (!isPlausible(metresPer100g, PLAUSIBLE.metresPer100g)) {
-    const message = `A ball of so much for ${textAt(form, at("gramsPerBall"))} cannot be right. Check the yarn label.`;
-    form.faults.push({ field: at("metresPerBall"), message });
+    const message = `A ball of so much for ${textAt(form, fieldName("gramsPerBall"))} cannot be right. Check the yarn label.`;
+    form.faults.push({ field: fieldName("metresPerBall"), message });
     return undefined;
   }
   keepTexts(form, { path, key, how, ballLength: length.kept });

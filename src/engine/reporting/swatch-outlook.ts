@@ -96,7 +96,7 @@ function measurementEffects(
   const design = patternWorking(index, size);
   const stated = statedGauge(part(index.fabrics, fabric));
   const own = swatchGauge({ fabric, ...swatch });
-  const at = (measurement: Measurement, gauge: Gauge, work: WorkedSoFar = worked) =>
+  const lengthCm = (measurement: Measurement, gauge: Gauge, work: WorkedSoFar = worked) =>
     measure(index, measurement, {
       ...design,
       countOf: (id) => ownValue(work.worked, id) ?? design.countOf(id),
@@ -107,13 +107,13 @@ function measurementEffects(
     const counts = measurement.terms.flatMap(countsOfTerm);
     const isWhole = counts.every((id) => ownValue(ownValue(pattern.grading, id), size) !== undefined);
     if (!isWhole || !counts.some((id) => part(index.counts, id).fabric === fabric)) return [];
-    const promisedCm = at(measurement, stated, {});
-    const workedCm = at(measurement, stated);
-    const wouldBeCm = at(measurement, own);
+    const promisedCm = lengthCm(measurement, stated, {});
+    const workedCm = lengthCm(measurement, stated);
+    const wouldBeCm = lengthCm(measurement, own);
     const differenceCm = wouldBeCm - promisedCm;
     const tolerances = (cm: number) => cm / measurement.toleranceCm;
-    const across = at(measurement, { ...stated, stitchesPerCm: own.stitchesPerCm }) - workedCm;
-    const along = at(measurement, { ...stated, rowsPerCm: own.rowsPerCm }) - workedCm;
+    const across = lengthCm(measurement, { ...stated, stitchesPerCm: own.stitchesPerCm }) - workedCm;
+    const along = lengthCm(measurement, { ...stated, rowsPerCm: own.rowsPerCm }) - workedCm;
     const isBeyondTolerance = Math.abs(differenceCm) > measurement.toleranceCm + 1e-9;
     return [
       {

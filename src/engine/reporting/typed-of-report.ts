@@ -47,27 +47,27 @@ type NamedText = readonly [field: string, text: string];
 function swatchFields({ report, kept, context }: Sent): NamedText[] {
   return report.swatches.flatMap((swatch, index) => {
     const path = `swatches[${index}]`;
-    const at = (part: SwatchPart) => fieldOf.swatch(keyAt(index), part);
+    const fieldName = (part: SwatchPart) => fieldOf.swatch(keyAt(index), part);
     const number = (part: "toolMm" | "stitches" | "rows", read: (text: string) => ReadText<number>): NamedText => [
-      at(part),
+      fieldName(part),
       numberText(ownValue(kept, `${path}.${part}`), swatch[part], read),
     ];
     const length = (part: "across" | "along"): NamedText => {
       const cm = swatch[`${part}Cm`];
-      return [at(part), lengthText(ownValue(kept, `${path}.${part}Cm`), cm, context.unit)];
+      return [fieldName(part), lengthText(ownValue(kept, `${path}.${part}Cm`), cm, context.unit)];
     };
     return [
-      [at("fabric"), swatch.fabric],
+      [fieldName("fabric"), swatch.fabric],
       number("toolMm", readTool),
       number("stitches", readSwatchCount),
       length("across"),
       number("rows", readSwatchCount),
       length("along"),
-      [at("washed"), swatch.washed ? "yes" : "no"],
-      [at("on"), swatch.on ?? ""],
-      [at("used"), swatch.used ? "yes" : ""],
-      [at("worked"), ownValue(kept, `${path}.worked`) ?? ""],
-      [at("kept"), ownValue(kept, `${path}.kept`) ?? ""],
+      [fieldName("washed"), swatch.washed ? "yes" : "no"],
+      [fieldName("on"), swatch.on ?? ""],
+      [fieldName("used"), swatch.used ? "yes" : ""],
+      [fieldName("worked"), ownValue(kept, `${path}.worked`) ?? ""],
+      [fieldName("kept"), ownValue(kept, `${path}.kept`) ?? ""],
     ];
   });
 }

@@ -27,13 +27,13 @@ export function flaggedItems(testers: readonly Tester[], suspects: readonly Outl
   return items.toSorted((left, right) => Number(left.counts) - Number(right.counts));
 }
 
-function flaggedItem(tester: Tester, at: ItemAddress, suspects: readonly Outlier[]): FlaggedItem | null {
-  const item = itemAt(tester, at);
+function flaggedItem(tester: Tester, address: ItemAddress, suspects: readonly Outlier[]): FlaggedItem | null {
+  const item = itemAt(tester, address);
   if (item === null) return null;
-  const suspect = suspectAt(suspects, tester, at);
+  const suspect = suspectAt(suspects, tester, address);
   if (suspect === null && item.decision === null) return null;
   return {
-    ...{ tester: tester.id, size: tester.size, ...at },
+    ...{ tester: tester.id, size: tester.size, ...address },
     ...{ of: item.of, suspect, decision: item.decision, value: item.value },
     counts: item.decision === null ? suspect?.setAside !== true : item.decision === "keep",
   };

@@ -20,13 +20,13 @@ export function readSwatches(reading: RowReading, typed: Record<string, string>)
     const parts = readParts(reading, fabric);
     const { stitches, rows, across, along, tool } = parts;
     if (stitches !== undefined && rows !== undefined) {
-      const at = `swatches[${swatches.length}]`;
+      const path = `swatches[${swatches.length}]`;
       for (const [key, part] of Object.entries({ stitches, rows, acrossCm: across, alongCm: along, toolMm: tool })) {
-        if (part !== undefined && part.typed !== String(part.value)) typed[`${at}.${key}`] = part.typed;
+        if (part !== undefined && part.typed !== String(part.value)) typed[`${path}.${key}`] = part.typed;
       }
       const over = reading.choices.swatchOver.trim();
       for (const [key, part] of Object.entries({ acrossCm: across, alongCm: along })) {
-        if (part === undefined && over !== `${reading.overCm} cm`) typed[`${at}.${key}`] = over;
+        if (part === undefined && over !== `${reading.overCm} cm`) typed[`${path}.${key}`] = over;
       }
       swatches.push({
         fabric: fabric.id,
