@@ -49,7 +49,7 @@ export function gradePattern({ pattern, slack = 0, near }: GradeRequest, solver:
     const solved = solveCounts({ pattern, group, near, slack, solver });
     if (solved.status === "infeasible") return solved;
     if (solved.status === "unproven") {
-      faults.push({ path: "counts", says: `${namesOf(pattern, group)} could not be solved: ${solved.says}.` });
+      faults.push({ path: "counts", says: `${namesOf(pattern, group)} could not be solved: ${solved.message}.` });
       continue;
     }
     if (solved.status === "limit") limits.push(solved.limit);

@@ -25,7 +25,7 @@ export type SolvedCounts =
   | { readonly status: "optimal"; readonly grading: Grading }
   | { readonly status: "limit"; readonly grading: Grading; readonly limit: Limit }
   | { readonly status: "infeasible"; readonly clash: readonly Clash[] }
-  | { readonly status: "unproven"; readonly says: string };
+  | { readonly status: "unproven"; readonly message: string };
 
 /**
  * Solves a group of counts in all sizes at once, stage after stage, with an integer programming solver.
@@ -57,7 +57,7 @@ export function solveByProgram(request: GroupRequest, solver: Solver): SolvedCou
       if (solution.status !== "optimal") {
         const found: readonly number[] | null = solution.status === "stopped" ? solution.values : best;
         if (found === null)
-          return { status: "unproven", says: solution.status === "unproven" ? solution.message : stage.name };
+          return { status: "unproven", message: solution.status === "unproven" ? solution.message : stage.name };
         const bound = Math.max(0, lowerBound(program, solver));
         const limit = { counts: counts.map(({ id }) => id), stage: stage.name, value: costOf(stage, found), bound };
         return { status: "limit", grading: gradingOf(found), limit };

@@ -37,10 +37,10 @@ export function replayedCall(
 function workedCounts(
   pattern: PatternDocument,
   { size, worked }: Tester,
-  misworked: readonly InstructionError[],
+  instructionErrors: readonly InstructionError[],
 ): Record<string, number> {
   const counts: Record<string, number> = { ...gradedCounts(pattern, size), ...worked };
-  for (const wrong of misworked) {
+  for (const wrong of instructionErrors) {
     const said = ownValue(counts, wrong.count);
     if (wrong.size === size && said !== undefined) counts[wrong.count] = Math.max(0, said + wrong.amount);
   }

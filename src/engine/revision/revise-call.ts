@@ -108,7 +108,7 @@ function solveAgain(
     const solution = solveCounts({ pattern, group, near, slack, solver });
     if (solution.status === "infeasible") return solution;
     if (solution.status !== "optimal") {
-      const says = solution.status === "limit" ? "the search for the optimum took too long." : solution.says;
+      const says = solution.status === "limit" ? "the search for the optimum took too long." : solution.message;
       return {
         status: "faults",
         faults: [{ path: "call.pattern", says: `the counts could not be solved again: ${says}` }],

@@ -24,7 +24,7 @@ interface Check {
   readonly value: number;
   readonly range: Range;
   readonly field: readonly PathPart[];
-  readonly says: string;
+  readonly message: string;
 }
 
 /** An implausible gauge, needle or hook, or an implausible combination: the first problem of each fabric. */
@@ -34,7 +34,7 @@ export function gaugeRemarks({ pattern, formatLength }: Garment): SanityRemark[]
     const found = checksOf(fabric, over).find(({ value, range }) => value < range.min || value > range.max);
     if (found === undefined) return [];
     const path = formatPath(["fabrics", index, ...found.field]);
-    return [{ kind: "gauge" as const, path, says: `“${fabric.label}” ${found.says}` }];
+    return [{ kind: "gauge" as const, path, says: `“${fabric.label}” ${found.message}` }];
   });
 }
 
@@ -50,26 +50,31 @@ function checksOf(fabric: Fabric, over: string): readonly Check[] {
       value: stitchesPerCm * 10,
       range: STITCHES_OVER_10_CM,
       field: stitchField,
-      says: `${stitches}, which no hand works. ${asks}`,
+      message: `${stitches}, which no hand works. ${asks}`,
     },
-    { value: rowsPerCm * 10, range: ROWS_OVER_10_CM, field: rowField, says: `${rows}, which no hand works. ${asks}` },
+    {
+      value: rowsPerCm * 10,
+      range: ROWS_OVER_10_CM,
+      field: rowField,
+      message: `${rows}, which no hand works. ${asks}`,
+    },
     {
       value: rowsPerCm / stitchesPerCm,
       range: ROWS_TO_A_STITCH,
       field: rowField,
-      says: `${rows} and ${gauge.stitches} stitches, a shape that stitches hardly have. ${asks}`,
+      message: `${rows} and ${gauge.stitches} stitches, a shape that stitches hardly have. ${asks}`,
     },
     {
       value: toolMm,
       range: TOOL_MM,
       field: toolField,
-      says: `is worked with a tool of ${toolMm} mm, and there is hardly any such. Was its size’s number meant?`,
+      message: `is worked with a tool of ${toolMm} mm, and there is hardly any such. Was its size’s number meant?`,
     },
     {
       value: 10 / (stitchesPerCm * toolMm),
       range: STITCH_TO_TOOL,
       field: toolField,
-      says: `${stitches} on a tool of ${toolMm} mm, which do not go together. ${asks}`,
+      message: `${stitches} on a tool of ${toolMm} mm, which do not go together. ${asks}`,
     },
   ];
 }
