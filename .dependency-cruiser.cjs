@@ -13,7 +13,7 @@ const forbidden = [
   },
   {
     name: "engine-is-pure",
-    comment: "The engine reckons: no clock, no database, no framework, no Node.",
+    comment: "The engine only computes: no clock, no database, no framework, no Node.",
     from: { path: "^src/engine/" },
     to: { pathNot: ["^src/engine/", `${NODE_MODULES}(zod|@stdlib)/`] },
   },

@@ -27,7 +27,7 @@ test("a report keeps itself, through a lost connection and on two devices, and i
   await page.getByRole("radio", { name: "Yes" }).check();
   // By hand: 18 stitches against 20 make every width 20 / 18 as wide; twice 98 / 2 cm would be 108.9 and not 98.
   await expect(page.getByText("You have 18 stitches and 25 rows over 10 cm; the pattern has 20 and 25.")).toBeVisible();
-  await expect(page.getByText(/“Bust” would come out 10.9 cm bigger than promised/)).toBeVisible();
+  await expect(page.getByText(/“Bust” would come out 10.9 cm bigger than planned/)).toBeVisible();
   await expect(page.getByText("Going on with this gauge is yours to choose")).toBeVisible();
   await expectNoSidewaysScroll(page);
 

@@ -94,7 +94,7 @@ async function seedPeople() {
       testerId: id,
       typed: typedOfReport(
         { report: Object(sent?.document), typed: {} },
-        { pattern: saltmarshPattern, size, unit: "cm", lengthWords: (cm) => formatLength(cm, "cm") },
+        { pattern: saltmarshPattern, size, unit: "cm", formatLength: (cm) => formatLength(cm, "cm") },
       ),
     })),
   });

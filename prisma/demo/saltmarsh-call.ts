@@ -49,7 +49,7 @@ export function saltmarshCall(): SimulatedCall {
       roundCm: 0.5,
       missingReadings: 0.04,
       missingSwatches: 0.04,
-      slips: 0.015,
+      entryErrorShare: 0.015,
       yarnRatio: 4.6,
     },
   });

@@ -9,21 +9,31 @@ interface Scenario {
   readonly name: string;
   readonly design: Design;
   readonly fault: Fault;
-  readonly slips: number;
+  readonly entryErrorShare: number;
 }
 
 const FEW: Design = "1–2 a size, two sizes empty, 30 % lost";
 const SCENARIOS: readonly Scenario[] = [
-  { name: "drawn from the model, 2–4 a size", design: "2–4 a size", fault: "drawn", slips: 0 },
-  { name: "drawn from the model, 1–2, two empty", design: FEW, fault: "drawn", slips: 0 },
-  { name: "one cause, 2–4 a size", design: "2–4 a size", fault: "cause", slips: 0 },
-  { name: "one cause + small errors, 2–4", design: "2–4 a size", fault: "cause and small errors", slips: 0 },
-  { name: "one cause, 1–2, two empty", design: FEW, fault: "cause", slips: 0 },
-  { name: "one cause + small errors, 1–2, two empty", design: FEW, fault: "cause and small errors", slips: 0 },
-  { name: "one cause, 3 a size", design: "3 a size", fault: "cause", slips: 0 },
-  { name: "one cause + small errors, 3 a size", design: "3 a size", fault: "cause and small errors", slips: 0 },
-  { name: "nothing wrong, 3 a size", design: "3 a size", fault: "nothing", slips: 0 },
-  { name: "drawn, with 4 % slips, 2–4 a size", design: "2–4 a size", fault: "drawn", slips: 0.04 },
+  { name: "drawn from the model, 2–4 a size", design: "2–4 a size", fault: "drawn", entryErrorShare: 0 },
+  { name: "drawn from the model, 1–2, two empty", design: FEW, fault: "drawn", entryErrorShare: 0 },
+  { name: "one cause, 2–4 a size", design: "2–4 a size", fault: "cause", entryErrorShare: 0 },
+  { name: "one cause + small errors, 2–4", design: "2–4 a size", fault: "cause and small errors", entryErrorShare: 0 },
+  { name: "one cause, 1–2, two empty", design: FEW, fault: "cause", entryErrorShare: 0 },
+  {
+    name: "one cause + small errors, 1–2, two empty",
+    design: FEW,
+    fault: "cause and small errors",
+    entryErrorShare: 0,
+  },
+  { name: "one cause, 3 a size", design: "3 a size", fault: "cause", entryErrorShare: 0 },
+  {
+    name: "one cause + small errors, 3 a size",
+    design: "3 a size",
+    fault: "cause and small errors",
+    entryErrorShare: 0,
+  },
+  { name: "nothing wrong, 3 a size", design: "3 a size", fault: "nothing", entryErrorShare: 0 },
+  { name: "drawn, with 4 % slips, 2–4 a size", design: "2–4 a size", fault: "drawn", entryErrorShare: 0.04 },
 ];
 const SEED = 20_261_125;
 const USUAL_CALLS = 400;
@@ -61,9 +71,9 @@ async function sideBySide(scenarios: readonly Scenario[], calls: number): Promis
   const waiting = [...scenarios.entries()];
   const worker = async () => {
     for (let next = waiting.shift(); next !== undefined; next = waiting.shift()) {
-      const [at, { name }] = next;
-      printed[at] = await apart(name, calls);
-      process.stdout.write(printed[at]);
+      const [index, { name }] = next;
+      printed[index] = await apart(name, calls);
+      process.stdout.write(printed[index]);
     }
   };
   await Promise.all(Array.from({ length: availableParallelism() }, worker));

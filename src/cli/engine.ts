@@ -12,7 +12,7 @@ const VERBS: readonly Verb[] = [predictVerb, gradeVerb, placesVerb, gapsVerb, ya
 const BAD_INPUT = 2;
 const NO_ANSWER = 3;
 
-// Whoever reads may have had enough, as `head` has.
+// The reader may close the pipe early, as `head` does.
 process.stdout.on("error", (error: NodeJS.ErrnoException) => {
   if (error.code !== "EPIPE") throw error;
   process.exit();
@@ -37,7 +37,7 @@ async function main([name, file]: readonly string[]): Promise<void> {
 }
 
 function usage(name: string | undefined): string {
-  const verbs = VERBS.map((verb) => `${verb.name} (${verb.says})`).join("; ");
+  const verbs = VERBS.map((verb) => `${verb.name} (${verb.summary})`).join("; ");
   const fault = name === undefined ? "name a verb and a file." : `there is no verb “${name}”.`;
   return `${fault} The verbs are: ${verbs}.`;
 }

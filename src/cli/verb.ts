@@ -1,8 +1,8 @@
 import type { Fault } from "@/engine/pattern";
 
-/** What a verb made of its input: something to print, or what is wrong with the input. */
+/** Result of a verb: something to print, or the faults of the input. */
 export type VerbResult =
-  /** `hasNoAnswer` where what is printed says why there is none. */
+  /** With `hasNoAnswer` if there is no solution; the output then says why. */
   | { readonly ok: true; readonly output: unknown; readonly hasNoAnswer?: boolean }
   | { readonly ok: false; readonly faults: readonly Fault[] };
 
@@ -10,6 +10,6 @@ export type VerbResult =
 export interface Verb {
   readonly name: string;
   /** What it takes and prints, in a line. */
-  readonly says: string;
+  readonly summary: string;
   readonly run: (value: unknown) => VerbResult | Promise<VerbResult>;
 }

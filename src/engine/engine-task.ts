@@ -1,11 +1,11 @@
 import { gaps, type Cell } from "./gaps";
 import { gradeChoices, type ChoicesRequest } from "./grading";
 import type { Solver } from "./integer-program";
-import { gradedCounts, own, type CallDocument, type PatternDocument } from "./pattern";
+import { gradedCounts, ownValue, type CallDocument, type PatternDocument } from "./pattern";
 import { analyseCall, withoutUnusable } from "./results";
-import { expectations, reviseCall, type MisworkedCount, type ReviseRequest } from "./revision";
+import { expectations, reviseCall, type InstructionError, type ReviseRequest } from "./revision";
 
-/** What is handed to the engine's thread. */
+/** A task for the engine's thread. */
 export type EngineTask =
   | { readonly kind: "analyse"; readonly call: CallDocument }
   | { readonly kind: "revise"; readonly request: ReviseRequest }
@@ -17,7 +17,7 @@ export type EngineTask =
     }
   | { readonly kind: "grade"; readonly request: ChoicesRequest };
 
-/** What the engine prints for a task; for a revision also the gaps of the same reports against it. */
+/** Runs a task and returns its result as JSON; for a revision also the gaps of the same reports against it. */
 export function runEngineTask(task: EngineTask, solver: Solver): string {
   switch (task.kind) {
     case "analyse":
@@ -33,19 +33,19 @@ export function runEngineTask(task: EngineTask, solver: Solver): string {
       const revision = reviseCall({ ...task.request, call }, solver);
       if (revision.status !== "revised") return JSON.stringify(revision);
       const { replayed, ...plan } = revision;
-      const misworked = misworkedCounts(call, replayed);
+      const misworked = instructionErrors(call, replayed);
       return JSON.stringify({ ...plan, misworked, replayed: gaps(replayed) });
     }
   }
 }
 
-/** By how much the counts that a replay starts from differ from what the reports say, once a size and count. */
-function misworkedCounts({ pattern, testers }: CallDocument, replayed: CallDocument): MisworkedCount[] {
-  const found = new Map<string, MisworkedCount>();
-  replayed.testers.forEach(({ size, worked = {} }, at) => {
-    const said = { ...gradedCounts(pattern, size), ...testers[at]?.worked };
+/** Differences between the counts used in a replay and those in the reports, one per size and count. */
+function instructionErrors({ pattern, testers }: CallDocument, replayed: CallDocument): InstructionError[] {
+  const found = new Map<string, InstructionError>();
+  replayed.testers.forEach(({ size, worked = {} }, index) => {
+    const reported = { ...gradedCounts(pattern, size), ...testers[index]?.worked };
     for (const [count, really] of Object.entries(worked)) {
-      const amount = really - (own(said, count) ?? really);
+      const amount = really - (ownValue(reported, count) ?? really);
       if (amount !== 0) found.set(`${size} ${count}`, { count, size, amount });
     }
   });

@@ -1,18 +1,18 @@
 import highsLoader from "highs";
 import type { Solver } from "@/engine/integer-program";
 
-/** A search that needs more is stopped, and says so: the counts of one group take a few hundred. */
-const MOST_NODES = 50_000;
+/** A search that needs more nodes is stopped and reports it: the counts of one group take a few hundred. */
+const MAX_NODES = 50_000;
 
 /**
- * HiGHS in this thread, exact: its gaps are 0, and it answers alike on every run.
+ * HiGHS in this thread, exact: its gaps are 0, and every run gives the same result.
  *
- * @param mostSeconds for comparisons: a limit in time, under which two runs may differ.
+ * @param mostSeconds for comparisons: a time limit, with which two runs may differ.
  */
 export async function highsSolver({
-  mostNodes = MOST_NODES,
-  mostSeconds,
-}: { readonly mostNodes?: number; readonly mostSeconds?: number } = {}): Promise<Solver> {
+  maxNodes = MAX_NODES,
+  maxSeconds,
+}: { readonly maxNodes?: number; readonly maxSeconds?: number } = {}): Promise<Solver> {
   const highs = await highsLoader();
   return (lpText) => {
     const { Status, Columns } = highs.solve(lpText, {
@@ -20,10 +20,10 @@ export async function highsSolver({
       mip_abs_gap: 0,
       random_seed: 1,
       threads: 1,
-      mip_max_nodes: mostNodes,
-      ...(mostSeconds === undefined ? {} : { time_limit: mostSeconds }),
+      mip_max_nodes: maxNodes,
+      ...(maxSeconds === undefined ? {} : { time_limit: maxSeconds }),
     });
-    // A search that was stopped before it met any answer has columns without values.
+    // A search that was stopped before finding a solution has columns without values.
     const values = Object.entries(Columns).flatMap(([name, column]) =>
       typeof column.Primal === "number" ? [[name, column.Primal] as const] : [],
     );

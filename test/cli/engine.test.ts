@@ -30,7 +30,7 @@ describe("the headless engine", () => {
     });
   });
 
-  it("grades a pattern, and leaves with 3 and one clash where no grading keeps its rules", () => {
+  it("grades a pattern, and exits with 3 and one conflict if no grading meets its rules", () => {
     const pattern = patternDocument({
       grading: { width: { small: 1, large: 1 }, height: { small: 100, large: 110 } },
     });
@@ -53,7 +53,7 @@ describe("the headless engine", () => {
     });
   }, 60_000);
 
-  it("answers a faulty document with a line a fault, path first, nothing on standard output, and 2", () => {
+  it("prints one line per fault of a document, path first, nothing on standard output, and exits with 2", () => {
     const call = callDocument([reader("a", { bust: 104 }, { size: "huge" })]);
     expect(engine(["gaps", "-"], JSON.stringify(call))).toEqual({
       status: 2,

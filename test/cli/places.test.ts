@@ -25,18 +25,18 @@ describe("the verb places", () => {
     expect(errors).toBe("");
     expect(status).toBe(0);
     // By hand: S halves 4 cm, L halves 5; a lies 1 ÷ 4 above S and 17 ÷ 5 below L, b 12 ÷ 5 above L.
-    const only = "is the one size with places that is within reach and that she accepts.";
+    const only = "is the only size with spots that is within reach and that they accept.";
     expect(JSON.parse(output)).toEqual({
       placed: [
-        { applicant: "a", size: "small", misfit: 0.0625, why: `S ${only} Her bust is 1 cm above the size's.` },
-        { applicant: "c", size: "large", misfit: 0, why: "The designer has given her L. Her bust is the size's." },
+        { applicant: "a", size: "small", misfit: 0.0625, why: `S ${only} Their bust is 1 cm above the size's.` },
+        { applicant: "c", size: "large", misfit: 0, why: "The designer assigned L. Their bust is the size's." },
       ],
       waiting: [
         {
           applicant: "b",
-          why: "No size with places that she accepts is within reach; the nearest is L. Her bust is 12 cm above the size's, 2 cm out of reach.",
+          why: "No size with spots that they accept is within reach; the nearest is L. Their bust is 12 cm above the size's, 2 cm out of reach.",
         },
-        { applicant: "d", why: "The designer has left her out." },
+        { applicant: "d", why: "Excluded by the designer." },
       ],
       short: [
         {
@@ -46,12 +46,12 @@ describe("the verb places", () => {
             {
               applicant: "b",
               misfit: expect.closeTo(5.76, 12),
-              why: "Her bust is 12 cm above the size's, 2 cm out of reach.",
+              why: "Their bust is 12 cm above the size's, 2 cm out of reach.",
             },
             {
               applicant: "a",
               misfit: expect.closeTo(11.56, 12),
-              why: "Her bust is 17 cm below the size's, 7 cm out of reach. She is placed in S, which would then be short.",
+              why: "Their bust is 17 cm below the size's, 7 cm out of reach. They have S, which would then fall below its minimum.",
             },
           ],
         },

@@ -3,13 +3,13 @@ import { highsSolver } from "@/solver/highs-solver";
 import { fitFindings, gaps, type CauseInput } from "@/engine/gaps";
 import type { Solver } from "@/engine/integer-program";
 import { predict } from "@/engine/prediction";
-import { reviseCall, type Taken } from "@/engine/revision";
+import { reviseCall, type AcceptedProposal } from "@/engine/revision";
 import { PLANTED_FAULTS, realPattern, saltmarshCall } from "../../prisma/demo/saltmarsh-call";
 import { PLANTED_FIT } from "../../prisma/demo/saltmarsh-fit";
 
 /** What the README tells of the demonstration, and what whoever opens it first must see. */
 describe("the demonstration's call", { timeout: 120_000 }, () => {
-  const { call, slips } = saltmarshCall();
+  const { call, entryErrors } = saltmarshCall();
   const output = gaps(call);
   let solver: Solver;
   beforeAll(async () => {
@@ -47,9 +47,9 @@ describe("the demonstration's call", { timeout: 120_000 }, () => {
   });
 
   it("sets the slips aside and no other reading", () => {
-    expect(slips.length).toBeGreaterThan(0);
+    expect(entryErrors.length).toBeGreaterThan(0);
     expect(output.suspects.map(({ tester, id, slip, setAside }) => ({ tester, id, slip, setAside }))).toEqual(
-      slips.map(({ tester, measurement, slip }) => ({ tester, id: measurement, slip, setAside: true })),
+      entryErrors.map(({ tester, measurement, slip }) => ({ tester, id: measurement, slip, setAside: true })),
     );
   });
 
@@ -63,7 +63,7 @@ describe("the demonstration's call", { timeout: 120_000 }, () => {
   it.each(["published", "input"] as const)(
     "is mended in every reported cell once the proposals are taken by %s",
     (by) => {
-      const take = output.causes.map((cause): Taken => ({ ...inputOf(cause), by }));
+      const take = output.causes.map((cause): AcceptedProposal => ({ ...inputOf(cause), by }));
       const revision = reviseCall({ call, take }, solver);
       if (revision.status !== "revised") throw new Error(JSON.stringify(revision));
       const after = gaps(revision.replayed);

@@ -28,7 +28,7 @@ export function applicantsDocument(change: Partial<ApplicantsDocument> = {}): Ap
   };
 }
 
-/** An applicant by her bust, who takes any size within reach. */
+/** An applicant with this bust, who accepts any size within reach. */
 export function applicant(id: string, bust: number, change: Partial<Applicant> = {}): Applicant {
   return { id, body: { bust }, ...change };
 }

@@ -1,4 +1,4 @@
-import { beginDraft, type PatternDraft } from "@/engine/editing";
+import { createDraft, type PatternDraft } from "@/engine/editing";
 import { PATTERN_FORMAT, type PatternDocument, type Swatch, type Tester } from "@/engine/pattern";
 
 /**
@@ -65,7 +65,7 @@ export function swatch(change: Partial<Swatch> = {}): Swatch {
 
 /** A draft of that pattern in which a width was typed for the small size. */
 export function widthTyped(text: string): PatternDraft {
-  const draft = beginDraft(patternDocument(), "cm");
+  const draft = createDraft(patternDocument(), "cm");
   const { grading } = draft.pattern;
   return {
     ...draft,

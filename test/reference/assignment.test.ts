@@ -1,7 +1,7 @@
 import { readFileSync } from "node:fs";
 import { describe, expect, it } from "vitest";
 import { z } from "zod";
-import { assignAtLeastCost, chanceOfFinishers, invitationsFor } from "@/engine/places";
+import { minCostAssignment, chanceOfFinishers, invitationsFor } from "@/engine/places";
 import { readJson } from "./read-json";
 
 const smallSchema = z.object({
@@ -17,28 +17,28 @@ const smallSchema = z.object({
 });
 
 /** Least total cost, each unit of supply a row of its own; every place is filled where supply suffices. */
-function leastTotal(
+function minTotalCost(
   cost: readonly (readonly number[])[],
   supply: readonly number[],
   demand: readonly number[],
 ): number {
-  const rows = cost.flatMap((row, at) => Array.from({ length: supply[at] ?? 1 }, () => row));
-  const sizes = (cost[0] ?? []).map((_, size) => ({ least: 0, most: demand[size] ?? 1 }));
-  const assigned = assignAtLeastCost({ sizes, costs: Float64Array.from(rows.flat()), slack: 0 });
+  const rows = cost.flatMap((row, index) => Array.from({ length: supply[index] ?? 1 }, () => row));
+  const sizes = (cost[0] ?? []).map((_, size) => ({ min: 0, capacity: demand[size] ?? 1 }));
+  const assigned = minCostAssignment({ sizes, costs: Float64Array.from(rows.flat()), slack: 0 });
   const placed = [...assigned].filter((size) => size >= 0).length;
   expect(placed).toBe(
     Math.min(
       rows.length,
-      sizes.reduce((sum, { most }) => sum + most, 0),
+      sizes.reduce((sum, { capacity }) => sum + capacity, 0),
     ),
   );
-  return rows.reduce((sum, row, at) => sum + (row[assigned[at] ?? -1] ?? 0), 0);
+  return rows.reduce((sum, row, index) => sum + (row[assigned[index] ?? -1] ?? 0), 0);
 }
 
 // Data and optima: shared/references.md, section 7; each optimum confirmed there by R (clue, lpSolve).
-describe("the assignment behind places, against published optima", () => {
+describe("the assignment solver, against published optima", () => {
   it.each(readJson("assignment_small.json", smallSchema).problems)("$id", ({ cost, supply, demand, ...problem }) => {
-    expect(leastTotal(cost, supply ?? [], demand ?? [])).toBe(problem.published_optimum);
+    expect(minTotalCost(cost, supply ?? [], demand ?? [])).toBe(problem.published_optimum);
   });
 
   it("OR-Library assign100: 100 × 100, optimum 305 (Beasley 1990)", () => {
@@ -46,7 +46,7 @@ describe("the assignment behind places, against published optima", () => {
     const [n = 0, ...costs] = text.trim().split(/\s+/).map(Number);
     expect([n, costs.length]).toEqual([100, 10_000]);
     const rows = Array.from({ length: n }, (_, row) => costs.slice(row * n, (row + 1) * n));
-    expect(leastTotal(rows, [], [])).toBe(305);
+    expect(minTotalCost(rows, [], [])).toBe(305);
   }, 60_000);
 });
 

@@ -68,8 +68,8 @@ describe("Craft Yarn Council, woman’s body (from memory; cyc_woman_body.json)"
   it("prints centimetres within half a centimetre of its inches, but for the 62 in of 5X, printed 158 cm", () => {
     const far = ours.rows.flatMap(({ measurement, printed: { in: inches = [], cm = [] } }) => {
       const theirs = cm.flat();
-      return inches.flat().flatMap((inch, at) => {
-        const isNear = Math.abs(inch * 2.54 - (theirs[at] ?? Number.NaN)) <= 0.5;
+      return inches.flat().flatMap((inch, index) => {
+        const isNear = Math.abs(inch * 2.54 - (theirs[index] ?? Number.NaN)) <= 0.5;
         return isNear ? [] : [`${measurement.id} ${inch} in`];
       });
     });

@@ -40,7 +40,7 @@ describe("a day across a change of clocks", () => {
   it("begins when the day before is over, on every day about the changes of clocks", { timeout: 30_000 }, () => {
     let days = 0;
     for (const zone of ["Europe/Lisbon", "America/Santiago", "America/Havana"]) {
-      const about = Array.from({ length: 45 }, (_, at) => daysAfter("2027-03-01", at));
+      const about = Array.from({ length: 45 }, (_, index) => daysAfter("2027-03-01", index));
       for (const day of [
         ...about,
         ...about.map((spring) => daysAfter(spring, 180)),

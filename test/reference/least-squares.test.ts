@@ -46,7 +46,7 @@ describe("least squares against NIST's certified values", () => {
     expectDigits(fit.residualSd, 0.884796396144373, 10);
   });
 
-  it("says so where the columns cannot be told apart", () => {
+  it("reports linearly dependent columns", () => {
     expect(
       leastSquares(
         [

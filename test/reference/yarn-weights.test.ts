@@ -18,8 +18,8 @@ const fileSchema = z.looseObject({
   ),
 });
 
-function ends({ least, most }: Band): (number | null)[] {
-  return [least, most];
+function ends({ min, max }: Band): (number | null)[] {
+  return [min, max];
 }
 
 function names(craft: "knitting" | "crochet", stitches: number): string[] {

@@ -25,13 +25,13 @@ export function benchApplicants(given: {
     pattern,
     places: Object.fromEntries(sizeIds.map((id) => [id, { least: Math.ceil(wanted / 2), wanted }])),
     fitBy: FIT_BY,
-    applicants: Array.from({ length: given.applicants }, (_, at) => {
+    applicants: Array.from({ length: given.applicants }, (_, index) => {
       const place = middle + (given.sizes / 4) * normal();
       const body = bodyAt(place);
       const near = Math.min(given.sizes - 1, Math.max(0, Math.round(place)));
       const kind = uniform();
       return {
-        id: `applicant-${at}`,
+        id: `applicant-${index}`,
         body: {
           bust: roundedCm(body.bust + normal()),
           hip: roundedCm(body.hip + 2 * normal()),
@@ -49,7 +49,7 @@ function fittedPattern(sizes: number): PatternDocument {
   const garment = benchGarment({ sizes, groups: 1 });
   return {
     ...garment,
-    sizes: garment.sizes.map((size, at) => ({ ...size, body: bodyAt(at) })),
+    sizes: garment.sizes.map((size, index) => ({ ...size, body: bodyAt(index) })),
     bodyMeasurements: FIT_BY.map((id) => ({ id, label: id, how: "Around." })),
   };
 }

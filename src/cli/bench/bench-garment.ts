@@ -12,10 +12,10 @@ export function benchGarment({ sizes, groups }: { readonly sizes: number; readon
     name: "Garment of a bench (invented)",
     craft: "crochet",
     fabrics: [{ id: "main", label: "Main", toolMm: 4.5, gauge: { stitches: 17.5, rows: 13 } }],
-    sizes: Array.from({ length: sizes }, (_, at) => ({
-      id: `size-${at}`,
-      label: `Size ${at + 1}`,
-      body: { bust: 76 + 5.3 * at + 0.13 * at * at },
+    sizes: Array.from({ length: sizes }, (_, index) => ({
+      id: `size-${index}`,
+      label: `Size ${index + 1}`,
+      body: { bust: 76 + 5.3 * index + 0.13 * index * index },
     })),
     sizeBy: "bust",
     counts: all.flatMap(groupCounts),

@@ -25,12 +25,12 @@ export function editorGarment(): PatternDocument {
 /** Numbers that keep every multiple and every sum of `benchGarment`; its edges take what is left. */
 function gradedGroup({ sizes }: PatternDocument, group: number): [string, Grading[string]][] {
   const [wholeOf, panelOf] = [2 + 2 * (group % 3), 2 + (group % 2)];
-  const bySize = sizes.map(({ id, body: { bust = 0 } }, at) => {
+  const bySize = sizes.map(({ id, body: { bust = 0 } }, index) => {
     const stitches = (0.5 + 0.11 * group) * bust * STITCHES_PER_CM;
     const whole = 2 + wholeOf * Math.round((stitches + 5) / wholeOf);
     const panel = 1 + panelOf * Math.round((0.3 * whole) / panelOf);
     const side = 2 * Math.round((stitches / 3 + 15 - panel) / 2) + (group % 2);
-    return { id, numbers: { whole, panel, edge: whole - 2 * panel, side, rows: 60 + 2 * at } };
+    return { id, numbers: { whole, panel, edge: whole - 2 * panel, side, rows: 60 + 2 * index } };
   });
   return (["whole", "panel", "edge", "side", "rows"] as const).map((count) => [
     `${count}-${group}`,

@@ -19,7 +19,7 @@ export function gapsBench(): string {
     pattern: knittedPullover(),
     design: "3 a size",
     fault: "cause",
-    slips: 0,
+    entryErrorShare: 0,
     seed: SEED,
   }).call;
   const demo = saltmarshCall().call;
@@ -98,7 +98,7 @@ function drawnCall(pattern: PatternDocument, testersPerSize: number): CallDocume
       roundCm: 0.1,
       missingReadings: 0,
       missingSwatches: 0,
-      slips: 0,
+      entryErrorShare: 0,
       yarnRatio: 4.6,
     },
     seed: SEED,

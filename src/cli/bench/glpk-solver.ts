@@ -30,11 +30,11 @@ function readProgram(glpk: GLPK, lpText: string): LP {
     subjectTo: rows
       .split(/\n(?= c\d+:)/)
       .filter((row) => row.trim() !== "")
-      .map((row, at) => {
+      .map((row, index) => {
         const [, sum = "", relation = "=", right = "0"] = /:([\s\S]*?)\s(<=|>=|=)\s(\S+)/.exec(row) ?? [];
         const bound = Number(right);
         const type = kinds[relation as keyof typeof kinds];
-        return { name: `c${at}`, vars: terms(sum), bnds: { type, ub: bound, lb: bound } };
+        return { name: `c${index}`, vars: terms(sum), bnds: { type, ub: bound, lb: bound } };
       }),
     generals: tail.includes("General") ? (/General\n([\s\S]*)End/.exec(tail)?.[1] ?? "").trim().split(/\s+/) : [],
   };

@@ -36,7 +36,7 @@ export async function gradeBench(): Promise<string> {
     const graded = gradePattern({ pattern, slack }, ours);
     const median = processorMs(() => gradePattern({ pattern, slack }, ours), RUNS);
     lines.push(`slack ${slack}, group by group: ${shownMs(median)} (under 2 s), ${outcomeWords(graded)}`);
-    lines.push(whole("HiGHS", pattern, { slack, solver: await highsSolver({ mostSeconds: SECONDS_A_STAGE }) }));
+    lines.push(whole("HiGHS", pattern, { slack, solver: await highsSolver({ maxSeconds: SECONDS_A_STAGE }) }));
     lines.push(whole("GLPK", pattern, { slack, solver: await glpkSolver(SECONDS_A_STAGE) }));
   }
   const graded = gradePattern({ pattern }, ours);
@@ -44,7 +44,7 @@ export async function gradeBench(): Promise<string> {
     const typed = { ...pattern, grading: graded.grading };
     lines.push(
       `Every measurement anew while a number is typed: ${shownMs(processorMs(() => gradedMeasurements(typed), 50))} (under 16 ms)`,
-      `All that the editor reckons anew while a number is typed: ${shownMs(processorMs(() => reckonEditor(typed), 50))} (under 16 ms)`,
+      `Everything that the editor computes while a number is typed: ${shownMs(processorMs(() => computeEditor(typed), 50))} (under 16 ms)`,
     );
   }
   lines.push(`Memory of this process at the end: ${Math.round(process.memoryUsage().rss / 2 ** 20)} MB`, "");
@@ -54,8 +54,8 @@ export async function gradeBench(): Promise<string> {
   return text;
 }
 
-/** What the editor reads and reckons at every key: the draft, what is wrong or odd in it, and what it comes to. */
-function reckonEditor(pattern: PatternDocument): void {
+/** What the editor computes at every key: the draft, its faults and questions, and its measurements. */
+function computeEditor(pattern: PatternDocument): void {
   const { document } = readDraft(pattern, "cm");
   if (document === null) throw new Error("the bench's garment is a document");
   gradingWarnings(document);

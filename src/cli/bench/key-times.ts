@@ -49,10 +49,10 @@ export function keyTimes(trace: string): KeyTimes {
   // Every key is a digit, so the two lists go together; by time they would not, where a key waits for the one before.
   const [keys, inputs] = [ofType("keydown"), ofType("input")];
   const onPage = events.filter(({ pid, tid }) => pid === keys[0]?.pid && tid === keys[0].tid);
-  const times = keys.map((key, at) => {
-    const input = inputs[at];
+  const times = keys.map((key, index) => {
+    const input = inputs[index];
     const cell = (input?.commitFinishTime ?? Number.POSITIVE_INFINITY) - key.timeStamp;
-    const [from, to] = [input?.ts ?? Number.POSITIVE_INFINITY, inputs[at + 1]?.ts ?? Number.POSITIVE_INFINITY];
+    const [from, to] = [input?.ts ?? Number.POSITIVE_INFINITY, inputs[index + 1]?.ts ?? Number.POSITIVE_INFINITY];
     const busy = onPage
       .filter(({ name, ts }) => name.endsWith("RunTask") && ts >= key.ts && ts <= key.ts + 1000 * cell)
       .reduce((sum, { tdur }) => sum + tdur, 0);

@@ -42,7 +42,7 @@ export async function placesBench(): Promise<string> {
 }
 
 async function whole(document: Parameters<typeof solvePlaces>[0], ours: PlacesObjective): Promise<string> {
-  const highs = await highsSolver({ mostSeconds: SECONDS_A_STAGE });
+  const highs = await highsSolver({ maxSeconds: SECONDS_A_STAGE });
   let once = 0;
   const solved = solvePlaces(document, (lpText) => {
     let answer: SolverAnswer = { status: "not run", values: new Map() };

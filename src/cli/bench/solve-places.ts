@@ -5,7 +5,7 @@ import {
   type Solver,
   type Sum,
 } from "@/engine/integer-program";
-import { own, type ApplicantsDocument } from "@/engine/pattern";
+import { ownValue, type ApplicantsDocument } from "@/engine/pattern";
 import { fitInSize, type PlacesObjective } from "@/engine/places";
 
 interface Pair {
@@ -15,8 +15,8 @@ interface Pair {
 }
 
 /**
- * Places as an integer program given whole to a solver, to compare with: a variable for each applicant and size open to
- * her, and one a size for the places of its `least`; solved for one aim after another.
+ * The assignment as one integer program, for comparison: a variable for each applicant and each size open to
+ * them, and one per size for the spots up to its `least`; solved for one objective after another.
  *
  * @param document without locks and exclusions.
  * @returns null where the solver stopped before it was done.
@@ -65,7 +65,7 @@ function placeConstraints({ pattern, places, applicants }: ApplicantsDocument, p
   return [
     ...ofApplicant.filter((sum) => sum.length > 0).map((sum): Constraint => ({ sum, relation: "<=", right: 1 })),
     ...pattern.sizes.flatMap(({ id }, index): Constraint[] => {
-      const { least, wanted } = own(places, id) ?? { least: 0, wanted: 0 };
+      const { least, wanted } = ownValue(places, id) ?? { least: 0, wanted: 0 };
       const filled = ofSize.get(id) ?? [];
       const leastFilled = { variable: pairs.length + index, weight: 1 };
       return [

@@ -41,11 +41,11 @@ export async function timeTyping(page: Page, { fields, derived }: Typing): Promi
   if (browser === null) throw new Error("a page outside of a browser cannot be traced");
   await browser.startTracing(page, { categories: TRACED });
   let typed = 0;
-  for (const [at, { row, field, digits }] of fields.entries()) {
+  for (const [index, { row, field, digits }] of fields.entries()) {
     await row?.scrollIntoViewIfNeeded();
     // By no key, for every key in the trace is to be a digit.
     await field.selectText();
-    await page.waitForTimeout(at % REST_EVERY === 0 ? REST_MS : BETWEEN_MS);
+    await page.waitForTimeout(index % REST_EVERY === 0 ? REST_MS : BETWEEN_MS);
     for (const digit of digits) {
       await page.keyboard.press(digit);
       typed += 1;

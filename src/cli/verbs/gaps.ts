@@ -4,7 +4,7 @@ import type { Verb } from "../verb";
 
 export const gapsVerb: Verb = {
   name: "gaps",
-  says: "takes a call; prints which sizes came out otherwise than promised",
+  summary: "takes a call; prints which sizes came out different from the pattern",
   run: (value) => {
     const parsed = parseCall(value);
     return parsed.ok ? { ok: true, output: gaps(parsed.document) } : parsed;

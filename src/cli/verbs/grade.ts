@@ -4,7 +4,7 @@ import type { Verb } from "../verb";
 
 export const gradeVerb: Verb = {
   name: "grade",
-  says: "takes a pattern; prints all counts in all sizes, and what each measurement then comes to",
+  summary: "takes a pattern; prints all counts in all sizes, and the resulting measurements",
   run: async (value) => {
     const parsed = parseGradeRequest(value);
     if (!parsed.ok) return parsed;

@@ -4,7 +4,8 @@ import type { Verb } from "../verb";
 
 export const placesVerb: Verb = {
   name: "places",
-  says: "takes applicants; prints who is best placed in which size, who waits, which sizes are short, and why",
+  summary:
+    "takes applicants; prints the best assignment of sizes, the waiting list, sizes below their minimum, and why",
   run: (value) => {
     const parsed = parseApplicants(value);
     if (!parsed.ok) return parsed;

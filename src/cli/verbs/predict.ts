@@ -3,7 +3,7 @@ import type { Verb } from "../verb";
 
 export const predictVerb: Verb = {
   name: "predict",
-  says: "takes a pattern, a size and perhaps a tester; prints what each measurement should come to",
+  summary: "takes a pattern, a size and perhaps a tester; prints the expected measurements",
   run: (value) => {
     const parsed = parsePredictInput(value);
     return parsed.ok ? { ok: true, output: predict(parsed.document) } : parsed;

@@ -4,7 +4,7 @@ import type { Verb } from "../verb";
 
 export const reviseVerb: Verb = {
   name: "revise",
-  says: "takes a call and the proposals taken; prints the revised pattern, what changes and what is then expected",
+  summary: "takes a call and accepted proposals; prints the revised pattern, its changes and the expected measurements",
   run: async (value) => {
     const parsed = parseReviseRequest(value);
     if (!parsed.ok) return parsed;

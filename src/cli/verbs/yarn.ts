@@ -1,13 +1,13 @@
-import { settleCall } from "@/engine/gaps";
+import { screenOutliers } from "@/engine/gaps";
 import { parseCall } from "@/engine/pattern";
 import { yarnNeeds } from "@/engine/yarn";
 import type { Verb } from "../verb";
 
 export const yarnVerb: Verb = {
   name: "yarn",
-  says: "takes a call; prints how much of each yarn to buy in every size",
+  summary: "takes a call; prints how much of each yarn to buy in every size",
   run: (value) => {
     const call = parseCall(value);
-    return call.ok ? { ok: true, output: yarnNeeds(settleCall(call.document).call) } : call;
+    return call.ok ? { ok: true, output: yarnNeeds(screenOutliers(call.document).call) } : call;
   },
 };

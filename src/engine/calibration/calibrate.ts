@@ -1,15 +1,15 @@
-import { causeCandidates, areTied, gaps, sameInput, settleCall, type GapsOutput } from "../gaps";
+import { causeCandidates, areTied, gaps, sameInput, screenOutliers, type GapsOutput } from "../gaps";
 import { adjustInput } from "../revision";
 import { crochetedCardigan, knittedPullover, type PatternSds } from "../simulation";
 import { surfacePosterior } from "../variance-components";
-import { rivalChance } from "./distinguishable";
+import { rivalChance } from "./rival-chance";
 import { solveKnown, sdsOfSurface } from "./known-variances";
 import { gapsBetween, plantedCall, type Design, type Fault, type PlantedCall } from "./planted-call";
-import { readingTally } from "./reading-tally";
+import { tallyReadings } from "./tally-readings";
 import { Errors, Tally } from "./tally";
 
-/** Share of calls in which a rival may win by luck and the cause still counts as one that can be found (design 7). */
-const FINDABLE = 0.05;
+/** Highest chance that a rival wins by luck for which a cause still counts as identifiable (design 7). */
+const MAX_RIVAL_CHANCE = 0.05;
 
 export interface Calibration {
   readonly calls: number;
@@ -18,17 +18,17 @@ export interface Calibration {
 }
 
 /**
- * How the gap engine fares on simulated calls whose truth is known.
+ * Accuracy of the gap engine on simulated calls whose truth is known.
  *
- * @param calls how many; garments take turns.
- * @param slips share of readings that are slips.
+ * @param calls number of simulated calls; garments alternate.
+ * @param entryErrorShare of readings, from 0 to 1.
  * @param seed of the first call; each call has its own.
  * @see design 7.
  */
 export function calibrate(given: {
   design: Design;
   fault: Fault;
-  slips: number;
+  entryErrorShare: number;
   calls: number;
   seed: number;
 }): Calibration {
@@ -43,32 +43,32 @@ export function calibrate(given: {
     tally.add("converged", output.status === "converged");
     tallyCells({ planted, output, tally, errors });
     tallyCauses({ planted, output, tally });
-    readingTally({ planted, output, tally });
+    tallyReadings({ planted, output, tally });
   }
   return { calls: given.calls, tally, errors };
 }
 
-interface Judged {
+interface CalibrationRun {
   readonly planted: PlantedCall;
   readonly output: GapsOutput;
   readonly tally: Tally;
 }
 
-function tallyCells({ planted, output, tally, errors }: Judged & { errors: Errors }): void {
+function tallyCells({ planted, output, tally, errors }: CalibrationRun & { errors: Errors }): void {
   const { pattern } = planted.call;
-  const settled = settleCall(planted.call).call;
-  const told = (sds: PatternSds) =>
-    surfacePosterior(solveKnown(settled, planted, sds)).groups.flatMap(({ mean }) => [...mean]);
-  const known = told(planted.cause ? sdsOfSurface(pattern, planted.truth) : planted.patternSds);
-  const blind = planted.cause ? told(planted.patternSds) : undefined;
+  const screened = screenOutliers(planted.call).call;
+  const posteriorMeans = (sds: PatternSds) =>
+    surfacePosterior(solveKnown(screened, planted, sds)).groups.flatMap(({ mean }) => [...mean]);
+  const known = posteriorMeans(planted.cause ? sdsOfSurface(pattern, planted.truth) : planted.patternSds);
+  const blind = planted.cause ? posteriorMeans(planted.patternSds) : undefined;
   const averages = plainAverages(output, planted);
-  output.cells.forEach((cell, at) => {
-    const tolerance = pattern.measurements[at % pattern.measurements.length]?.toleranceCm ?? 1;
-    const truth = planted.truth[at] ?? Number.NaN;
+  output.cells.forEach((cell, index) => {
+    const tolerance = pattern.measurements[index % pattern.measurements.length]?.toleranceCm ?? 1;
+    const truth = planted.truth[index] ?? Number.NaN;
     errors.add("model", (cell.gapCm ?? Number.NaN) / tolerance - truth);
-    errors.add("known variances", (known[at] ?? Number.NaN) - truth);
-    if (blind) errors.add("known variances, blind to the cause", (blind[at] ?? Number.NaN) - truth);
-    const average = averages[at];
+    errors.add("known variances", (known[index] ?? Number.NaN) - truth);
+    if (blind) errors.add("known variances, blind to the cause", (blind[index] ?? Number.NaN) - truth);
+    const average = averages[index];
     if (average !== undefined) errors.add("plain average", average - truth);
     tally.add("covered", (cell.lowCm ?? 0) <= truth * tolerance && truth * tolerance <= (cell.highCm ?? 0));
     if (Math.abs(truth) <= 1) tally.add("off within 1", cell.verdict === "off");
@@ -80,14 +80,14 @@ function tallyCells({ planted, output, tally, errors }: Judged & { errors: Error
   });
 }
 
-/** Mean gap of each cell's readings that stand, tolerances. */
+/** Mean gap of each cell's counted readings, tolerances. */
 function plainAverages({ steps, suspects }: GapsOutput, { call }: PlantedCall): (number | undefined)[] {
   const { pattern } = call;
   const sizeOf = new Map(call.testers.map(({ id, size }) => [id, size]));
-  const aside = new Set(suspects.filter(({ setAside }) => setAside).map(({ tester, id }) => `${tester} ${id}`));
+  const excluded = new Set(suspects.filter(({ setAside }) => setAside).map(({ tester, id }) => `${tester} ${id}`));
   const sums = new Map<string, { sum: number; count: number }>();
   for (const { tester, measurement, gapCm } of steps) {
-    if (aside.has(`${tester} ${measurement}`)) continue;
+    if (excluded.has(`${tester} ${measurement}`)) continue;
     const key = `${sizeOf.get(tester)} ${measurement}`;
     const { sum, count } = sums.get(key) ?? { sum: 0, count: 0 };
     sums.set(key, { sum: sum + gapCm, count: count + 1 });
@@ -100,7 +100,7 @@ function plainAverages({ steps, suspects }: GapsOutput, { call }: PlantedCall): 
   );
 }
 
-function tallyCauses({ planted, output, tally }: Judged): void {
+function tallyCauses({ planted, output, tally }: CalibrationRun): void {
   const { cause, call, truth } = planted;
   tally.add("cause named", output.causes.length > 0);
   if (cause === null) return;
@@ -109,9 +109,9 @@ function tallyCauses({ planted, output, tally }: Judged): void {
   const [first] = output.causes;
   const named = first && candidates.find(({ input }) => sameInput(input, first));
   const hit = named !== undefined && areTied(named, cause.candidate, reported);
-  const solution = solveKnown(settleCall(call).call, planted, planted.patternSds);
+  const solution = solveKnown(screenOutliers(call).call, planted, planted.patternSds);
   tally.add("first, all calls", hit);
-  if (rivalChance(solution, cause, { candidates, reported }) < FINDABLE) tally.add("first, findable", hit);
+  if (rivalChance(solution, cause, { candidates, reported }) < MAX_RIVAL_CHANCE) tally.add("first, findable", hit);
   const revised = output.causes.reduce(
     (pattern, named_) => adjustInput(pattern, named_, named_.estimate, "correction"),
     call.pattern,

@@ -5,9 +5,9 @@ import { gatherInformation, solveSurface, type SurfaceSolution } from "../varian
 import type { PlantedCall } from "./planted-call";
 
 /**
- * The gap model without causes, told the variances instead of estimating them.
+ * The gap model without causes, at known variances instead of estimated ones.
  *
- * @param call with the readings that do not count set aside.
+ * @param call in which excluded readings are set aside.
  * @returns the best linear unbiased prediction of the cells at these variances.
  */
 export function solveKnown(call: CallDocument, planted: PlantedCall, patternSds: PatternSds): SurfaceSolution {
@@ -26,7 +26,7 @@ export function solveKnown(call: CallDocument, planted: PlantedCall, patternSds:
 }
 
 /**
- * Root mean squares of a surface's offsets, steps and cells: the variances that a linear prediction fares best with.
+ * Root mean squares of a surface's offsets, steps and cells: the variances for which a linear prediction is most accurate.
  *
  * @param truth tolerances of cell (size s, measurement p) at `s * measurements + p`.
  */

@@ -3,9 +3,9 @@ import { causeCandidates, type Candidate } from "../gaps";
 import { indexPattern, measure, patternWorking } from "../prediction";
 import { adjustInput } from "../revision";
 import { seededRandom, type SeededRandom } from "../seeded-random";
-import { drawTruth, simulateCall, type PatternSds, type PlantedSlip } from "../simulation";
+import { drawTruth, simulateCall, type PatternSds, type PlantedEntryError } from "../simulation";
 
-/** How many testers report of each size. */
+/** How many testers of each size report. */
 export type Design = "2–4 a size" | "3 a size" | "1–2 a size, two sizes empty, 30 % lost";
 
 /** What is wrong with the pattern of a simulated call. */
@@ -16,50 +16,50 @@ export interface PlantedCause {
   readonly amount: number;
 }
 
-/** A simulated call with all that is true of it; cells (size s, measurement p) at `s * measurements + p`. */
+/** A simulated call with its known truth; cells (size s, measurement p) at `s * measurements + p`. */
 export interface PlantedCall {
   readonly call: CallDocument;
-  /** The pattern by which the garments really come out, but for the errors of single cells. */
+  /** The pattern that the garments really follow, apart from the errors of single cells. */
   readonly real: PatternDocument;
   /** Gaps in tolerances. */
   readonly truth: readonly number[];
-  /** The part of the truth that no input of the pattern makes. */
+  /** The part of the truth that no input of the pattern explains. */
   readonly errors: readonly number[];
   readonly cause: PlantedCause | null;
-  readonly slips: readonly PlantedSlip[];
+  readonly entryErrors: readonly PlantedEntryError[];
   readonly patternSds: PatternSds;
   readonly driftSd: number;
   readonly readingSd: number;
 }
 
-/** Largest move of a planted cause, in tolerances (design 7). */
-const PLANTED_TOLERANCES = 1.5;
+/** Effect of a planted cause on its most affected cell, in tolerances (design 7). */
+const PLANTED_EFFECT_TOLERANCES = 1.5;
 const SMALL_ERRORS: PatternSds = { offset: 0.2, step: 0.15, cell: 0.15 };
 const NO_ERRORS: PatternSds = { offset: 0, step: 0, cell: 0 };
-const USUAL_DRIFT = 0.022;
-const USUAL_READING = 0.5;
+const MEDIAN_DRIFT_SD = 0.022;
+const MEDIAN_READING_SD = 0.5;
 const LOG_SD = 0.5;
 
 /**
- * A call with a known truth: pattern errors, a cause, testers' drifts and readings drawn as the gap model expects them.
+ * A call with a known truth: pattern errors, a cause, testers' drifts and readings drawn from the gap model.
  *
- * Drift and reading sds differ from call to call as the model's priors say; so do the pattern's, where its error is drawn.
+ * Drift and reading sds are drawn from the model's priors for each call; so are the pattern's, where its error is drawn.
  *
- * @param slips share of readings that are slips.
+ * @param entryErrorShare share of readings that are entry errors, from 0 to 1.
  * @see design 4.4 and 7.
  */
 export function plantedCall(given: {
   readonly pattern: PatternDocument;
   readonly design: Design;
   readonly fault: Fault;
-  readonly slips: number;
+  readonly entryErrorShare: number;
   readonly seed: number;
 }): PlantedCall {
-  const { pattern, design, fault, slips, seed } = given;
+  const { pattern, design, fault, entryErrorShare, seed } = given;
   const random = seededRandom(seed);
   const patternSds = drawPatternSds(fault, random);
-  const driftSd = USUAL_DRIFT * Math.exp(LOG_SD * random.normal());
-  const readingSd = USUAL_READING * Math.exp(LOG_SD * random.normal());
+  const driftSd = MEDIAN_DRIFT_SD * Math.exp(LOG_SD * random.normal());
+  const readingSd = MEDIAN_READING_SD * Math.exp(LOG_SD * random.normal());
   const cause = fault === "cause" || fault === "cause and small errors" ? drawCause(pattern, random) : null;
   const real = cause ? adjustInput(pattern, cause.candidate.input, cause.amount, "planted") : pattern;
   const errors = drawTruth(pattern, patternSds, random);
@@ -82,7 +82,7 @@ export function plantedCall(given: {
       roundCm: 0.1,
       missingReadings: design === "1–2 a size, two sizes empty, 30 % lost" ? 0.3 : 0.05,
       missingSwatches: 0.03,
-      slips,
+      entryErrorShare,
       yarnRatio: 4.6,
     },
     seed: seed + 1,
@@ -107,7 +107,7 @@ function drawPatternSds(fault: Fault, random: SeededRandom): PatternSds {
   }
 }
 
-/** A kind of cause by chance, then one of its kind, wrong by what moves its most affected cell by 1½ tolerances. */
+/** A random kind of cause, then a random cause of that kind, with an error that shifts its most affected cell by 1½ tolerances. */
 function drawCause(pattern: PatternDocument, random: SeededRandom): PlantedCause {
   const candidates = causeCandidates(
     pattern,
@@ -118,8 +118,8 @@ function drawCause(pattern: PatternDocument, random: SeededRandom): PlantedCause
   const ofKind = candidates.filter(({ input }) => input.kind === kind);
   const candidate = ofKind[random.below(ofKind.length)];
   if (candidate === undefined) throw new RangeError("the pattern has nothing that could be wrong");
-  const most = candidate.moves.reduce((largest, move) => Math.max(largest, Math.abs(move)), 0);
-  const amount = (PLANTED_TOLERANCES / most) * (random.uniform() < 0.5 ? -1 : 1);
+  const largestEffect = candidate.sensitivities.reduce((largest, move) => Math.max(largest, Math.abs(move)), 0);
+  const amount = (PLANTED_EFFECT_TOLERANCES / largestEffect) * (random.uniform() < 0.5 ? -1 : 1);
   const whole = Math.sign(amount) * Math.max(1, Math.round(Math.abs(amount)));
   return { candidate, amount: candidate.input.kind === "count" ? whole : amount };
 }
@@ -130,15 +130,15 @@ function drawTesters(pattern: PatternDocument, design: Design, random: SeededRan
     while (emptySizes.size < 2) emptySizes.add(random.below(pattern.sizes.length));
   }
   return Object.fromEntries(
-    pattern.sizes.map(({ id }, at) => {
+    pattern.sizes.map(({ id }, index) => {
       if (design === "3 a size") return [id, 3];
       if (design === "2–4 a size") return [id, 2 + random.below(3)];
-      return [id, emptySizes.has(at) ? 0 : 1 + random.below(2)];
+      return [id, emptySizes.has(index) ? 0 : 1 + random.below(2)];
     }),
   );
 }
 
-/** By how many tolerances each cell of the real pattern lies beyond the published one's, at the published gauge. */
+/** Difference of each cell between the real and the published pattern, in tolerances, at the published gauge. */
 export function gapsBetween(published: PatternDocument, real: PatternDocument): number[] {
   const from = indexPattern(published);
   const to = indexPattern(real);

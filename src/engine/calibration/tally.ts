@@ -1,25 +1,25 @@
-/** Counts of what happened out of how often it could have. */
+/** Numbers of hits and trials by name. */
 export class Tally {
   private readonly counts = new Map<string, { hits: number; of: number }>();
 
-  /** One chance of `name`, taken or not. */
+  /** Adds one trial of `name`. */
   add(name: string, hit: boolean): void {
     const count = this.counts.get(name) ?? { hits: 0, of: 0 };
     this.counts.set(name, { hits: count.hits + (hit ? 1 : 0), of: count.of + 1 });
   }
 
-  /** Share of the chances that were taken; null where there was none. */
+  /** Share of trials that were hits; null where there was no trial. */
   share(name: string): number | null {
     const count = this.counts.get(name);
     return count === undefined ? null : count.hits / count.of;
   }
 
-  /** How many chances were taken. */
+  /** Number of hits. */
   hits(name: string): number {
     return this.counts.get(name)?.hits ?? 0;
   }
 
-  /** How many chances there were. */
+  /** Number of trials. */
   of(name: string): number {
     return this.counts.get(name)?.of ?? 0;
   }

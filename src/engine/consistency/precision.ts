@@ -11,10 +11,10 @@ export type Precision =
   | { readonly status: "no-repeats" | "too-few" };
 
 /**
- * How well a measurement repeats with one person and how well it reproduces between people, at one level.
+ * Repeatability (one person) and reproducibility (between people) of a measurement, at one level.
  *
  * @param groups `groups[g][i]` = i-th reading of person g; ragged, order irrelevant, none empty.
- * @returns a negative variance between people counts as 0; statuses where there is too little data.
+ * @returns a negative variance between people counts as 0; a status if there is too little data.
  * @see ISO 5725-2:1994, 7.4, with unequal numbers of readings.
  */
 export function precisionOf(groups: readonly (readonly number[])[]): Precision {

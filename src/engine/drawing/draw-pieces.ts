@@ -9,15 +9,15 @@ import { workShape } from "./work-shape";
 import { wornShape } from "./worn-shape";
 
 /**
- * Every piece of a pattern in one size, to scale, as the finished fabric has it (stated gauge, settled).
+ * Draws every piece of a pattern in one size, to scale, as finished fabric (stated gauge, settled).
  *
- * A tube is drawn opened out, as wide as it is round. Measurement lines lie where `on` says, as shares of the drawing's
- * width from the left and of its height from below. A piece whose sections do not tell its shape is a stand-in.
+ * A tube is drawn cut open, as wide as its circumference. Measurement lines are placed by `on`, as shares of the drawing's
+ * width from the left and of its height from below. A piece whose shape is unknown gets a placeholder.
  *
  * @param pattern a parsed pattern; counts may still be without numbers.
  * @param size id of one of its sizes.
- * @returns one shape a piece, in the pattern's order; all have their middle and their lowest point at 0, so that sizes
- * laid over each other are nested.
+ * @returns one shape per piece, in the pattern's order; all have their middle and their lowest point at 0, so that sizes
+ * drawn over each other are nested.
  */
 export function drawPieces(pattern: PatternDocument, size: string): PieceShape[] {
   const index = indexPattern(pattern);
@@ -33,29 +33,29 @@ export function drawPieces(pattern: PatternDocument, size: string): PieceShape[]
 
 function bareShape(index: PatternIndex, { piece, sections }: ShapedPiece, size: string): BareShape {
   const named = { piece: piece.id, size };
-  if (sections.length === 0) return unknownShape(named, "No part of it is described yet, so its shape is not known.");
+  if (sections.length === 0) return unknownShape(named, "It has no sections yet, so its shape is unknown.");
   const sized = sections.flatMap(({ section, sizes }) =>
     sizes.filter((entry) => entry.size === size).map((entry) => ({ section, entry })),
   );
   const missing = sized.find(({ entry }) => entry.counts === null);
-  if (missing) return unknownShape(named, missing.entry.says);
+  if (missing) return unknownShape(named, missing.entry.message);
   const measured = sized.flatMap(({ section, entry }) => measuredSection(index, section, entry));
   const worn = wornShape(workShape(placeSections(measured)), piece);
   if (worn.widthCm === 0 || worn.heightCm === 0) {
-    return unknownShape(named, "Its stitches or its rows come to 0, so there is nothing to draw.");
+    return unknownShape(named, "It has 0 stitches or rows, so there is nothing to draw.");
   }
-  return { ...named, ...worn, isToScale: true, roughly: worn.marks.map(({ says }) => says) };
+  return { ...named, ...worn, isToScale: true, sketchReasons: worn.marks.map(({ message }) => message) };
 }
 
 function measuredSection(index: PatternIndex, section: Section, entry: SizedSection): MeasuredSection[] {
-  const { counts, shaping, says, size } = entry;
+  const { counts, shaping, message, size } = entry;
   if (counts === null) return [];
   const working = patternWorking(index, size);
   const lengthCm = (count: string) => measureTerm(index, { times: 1, count }, working).cm;
   return [
     {
       shaping,
-      fault: shaping.status === "planned" ? null : says,
+      fault: shaping.status === "planned" ? null : message,
       edges: section.shaping?.edges ?? "both",
       stitches: counts,
       rows: counts.rows,
@@ -69,9 +69,9 @@ function measuredSection(index: PatternIndex, section: Section, entry: SizedSect
 function measurementLine(measurement: Measurement, cm: number | null, shape: BareShape): MeasurementLine[] {
   const { id, letter, label, on } = measurement;
   if (on?.piece !== shape.piece) return [];
-  const at = ([across, up]: readonly [number, number]): Point => ({
+  const pointAt = ([across, up]: readonly [number, number]): Point => ({
     xCm: (across - 0.5) * shape.widthCm,
     yCm: up * shape.heightCm,
   });
-  return [{ measurement: id, letter, label, from: at(on.from), to: at(on.to), cm }];
+  return [{ measurement: id, letter, label, from: pointAt(on.from), to: pointAt(on.to), cm }];
 }

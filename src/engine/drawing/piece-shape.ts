@@ -2,25 +2,25 @@ import type { Point, Segment } from "./point";
 
 /** A closed outline of one section; the last point leads back to the first. */
 export interface SectionShape {
-  /** Its place in the piece's list. A mirrored piece has each section twice. */
+  /** Its index in the piece's list. A mirrored piece has each section twice. */
   readonly section: number;
   readonly outline: readonly Point[];
-  /** Width of its first row, of its last, and what its rows come to. */
+  /** Width of its first row, of its last row, and the height of its rows. */
   readonly fromCm: number;
   readonly toCm: number;
   readonly heightCm: number;
-  /** What is wrong with the section, null where nothing is. */
+  /** What is wrong with the section, null if nothing is. */
   readonly fault: string | null;
 }
 
-/** Where the drawing does not know better, with the reason. */
+/** A point where the drawing is uncertain, with the reason. */
 export interface ShapeMark {
   readonly at: Point;
   readonly kind: "fault" | "step";
-  readonly says: string;
+  readonly message: string;
 }
 
-/** Where the tape lies for one measurement. */
+/** The line along which a measurement is taken. */
 export interface MeasurementLine {
   readonly measurement: string;
   readonly letter: string;
@@ -31,19 +31,19 @@ export interface MeasurementLine {
   readonly cm: number | null;
 }
 
-/** A piece in one size, to scale: all lengths and places in cm as the finished fabric has them. */
+/** A piece in one size, to scale: all lengths and positions in cm of finished fabric. */
 export interface PieceShape {
   readonly piece: string;
   readonly size: string;
   readonly widthCm: number;
   readonly heightCm: number;
-  /** False for a stand-in of no particular size: the sections do not tell the piece's shape. */
+  /** False for a placeholder of arbitrary size: the sections do not determine the piece's shape. */
   readonly isToScale: boolean;
-  /** Why it is drawn roughly, in sentences; empty where every section is drawn as it is worked. */
-  readonly roughly: readonly string[];
+  /** Why it is only a sketch, in sentences; empty if every section is drawn as it is worked. */
+  readonly sketchReasons: readonly string[];
   readonly sections: readonly SectionShape[];
   readonly edges: readonly Segment[];
-  /** Where one section goes on from another. */
+  /** Lines along which one section continues another. */
   readonly joins: readonly Segment[];
   /** The line about which the piece is mirrored. */
   readonly centreLine: Segment | null;

@@ -3,9 +3,9 @@ import type { Point } from "./point";
 
 /** A section in one size, with its lengths. */
 export interface MeasuredSection {
-  /** `unsaid` and faults are drawn straight. */
+  /** Sections with `unsaid` or faulty shaping are drawn straight. */
   readonly shaping: SizedShaping;
-  /** What is wrong with it, null where nothing is. */
+  /** What is wrong with it, null if nothing is. */
   readonly fault: string | null;
   readonly edges: "both" | "left" | "right";
   readonly stitches: { readonly from: number; readonly to: number };
@@ -22,18 +22,18 @@ export interface PlacedSection extends MeasuredSection {
 }
 
 /**
- * Sections stacked as they hang from the tool: the first row lowest, left and right as one sees the right side of the work.
+ * Stacks sections as they are worked: the first row lowest, left and right as seen from the right side of the work.
  *
- * A shaped edge slopes straight over each interval of its plan. One whose shaping is not or wrongly said goes straight
+ * A shaped edge is straight within each interval of its plan. One whose shaping is missing or faulty is straight
  * from its first width to its last. Where a section starts wider or narrower than the one before it ended, half of the
- * difference lies on each side.
+ * difference is drawn on each side.
  */
 export function placeSections(sections: readonly MeasuredSection[]): PlacedSection[] {
   const placed: PlacedSection[] = [];
   for (const section of sections) {
     const before = placed.at(-1);
-    const leftEnd = before ? lastOf(before.left) : { xCm: -section.fromCm / 2, yCm: 0 };
-    const rightEnd = before ? lastOf(before.right) : { xCm: section.fromCm / 2, yCm: 0 };
+    const leftEnd = before ? lastPoint(before.left) : { xCm: -section.fromCm / 2, yCm: 0 };
+    const rightEnd = before ? lastPoint(before.right) : { xCm: section.fromCm / 2, yCm: 0 };
     const middleCm = (leftEnd.xCm + rightEnd.xCm) / 2;
     const start = { yCm: leftEnd.yCm, leftCm: middleCm - section.fromCm / 2, rightCm: middleCm + section.fromCm / 2 };
     placed.push({ ...section, ...sidesOf(section, start) });
@@ -41,7 +41,7 @@ export function placeSections(sections: readonly MeasuredSection[]): PlacedSecti
   return placed;
 }
 
-export function lastOf([first, ...rest]: readonly [Point, ...Point[]]): Point {
+export function lastPoint([first, ...rest]: readonly [Point, ...Point[]]): Point {
   return rest.at(-1) ?? first;
 }
 
@@ -65,7 +65,7 @@ function sidesOf(
   };
 }
 
-/** Where the slope of an edge turns, as shares of the section's rows and of its change. */
+/** Corners of an edge, as shares of the section's rows and of its change in width. */
 function slope({ shaping, rows }: MeasuredSection): { readonly along: number; readonly change: number }[] {
   const turns: { along: number; change: number }[] = [];
   if (shaping.status === "planned") {

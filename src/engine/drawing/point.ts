@@ -1,20 +1,20 @@
-/** A place on a drawing: cm to the right of the piece's middle, cm up from its lowest point. */
+/** A point of a drawing: cm to the right of the piece's middle, cm up from its lowest point. */
 export interface Point {
   readonly xCm: number;
   readonly yCm: number;
 }
 
-/** A straight part of an edge; not sure where the pattern does not say, or contradicts itself, how it runs. */
+/** A straight part of an edge; not sure if the pattern does not specify it or contradicts itself. */
 export interface Segment {
   readonly from: Point;
   readonly to: Point;
   readonly isSure: boolean;
 }
 
-/** The straight parts between points, in their order; points that coincide make none. */
+/** The segments between consecutive points, without those of zero length. */
 export function segments(points: readonly Point[], isSure: boolean): Segment[] {
-  return points.slice(1).flatMap((to, at) => {
-    const from = points[at];
+  return points.slice(1).flatMap((to, index) => {
+    const from = points[index];
     return from === undefined || isSame(from, to) ? [] : [{ from, to, isSure }];
   });
 }
@@ -25,7 +25,7 @@ function isSame(left: Point, right: Point): boolean {
 
 const SAME_CM = 1e-9;
 
-/** Whether two lengths differ by no more than the sums' own rounding. */
+/** Whether two lengths are equal up to rounding. */
 export function isSameCm(left: number, right: number): boolean {
   return Math.abs(left - right) < SAME_CM;
 }

@@ -1,25 +1,25 @@
-import { lastOf, type PlacedSection } from "./placed-section";
+import { lastPoint, type PlacedSection } from "./placed-section";
 import type { BareShape, SectionShape, ShapeMark } from "./piece-shape";
 import { segments, type Point, type Segment } from "./point";
 
-/** What is drawn of stacked sections, before it is mirrored and turned as it is worn. */
+/** The drawing of stacked sections, before it is mirrored and turned as it is worn. */
 export type WorkShape = Pick<BareShape, "sections" | "edges" | "joins" | "marks">;
 
-/** Outlines, edges and marks of sections that are stacked as they hang from the tool. */
+/** Outlines, edges and marks of sections that are stacked as they are worked. */
 export function workShape(placed: readonly PlacedSection[]): WorkShape {
   return {
     sections: placed.map(sectionShape),
     edges: [...placed.flatMap(sideEdges), ...endEdges(placed), ...neighbours(placed).flatMap(stepEdges)],
     joins: neighbours(placed).flatMap(join),
-    marks: placed.flatMap((section, at) => marks(section, at, placed[at - 1])),
+    marks: placed.flatMap((section, index) => marks(section, index, placed[index - 1])),
   };
 }
 
 type Neighbours = readonly [below: PlacedSection, above: PlacedSection];
 
 function neighbours(placed: readonly PlacedSection[]): Neighbours[] {
-  return placed.flatMap((above, at) => {
-    const below = placed[at - 1];
+  return placed.flatMap((above, index) => {
+    const below = placed[index - 1];
     return below === undefined ? [] : [[below, above] as const];
   });
 }
@@ -38,20 +38,20 @@ function endEdges(placed: readonly PlacedSection[]): Segment[] {
   const [first, last] = [placed[0], placed.at(-1)];
   return [
     ...(first ? segments([first.left[0], first.right[0]], true) : []),
-    ...(last ? segments([lastOf(last.left), lastOf(last.right)], true) : []),
+    ...(last ? segments([lastPoint(last.left), lastPoint(last.right)], true) : []),
   ];
 }
 
 function stepEdges([below, above]: Neighbours): Segment[] {
   return [
-    ...segments([lastOf(below.left), above.left[0]], true),
-    ...segments([lastOf(below.right), above.right[0]], true),
+    ...segments([lastPoint(below.left), above.left[0]], true),
+    ...segments([lastPoint(below.right), above.right[0]], true),
   ];
 }
 
 /** The part of the two rows that both sections have. */
 function join([below, above]: Neighbours): Segment[] {
-  const [leftEnd, rightEnd] = [lastOf(below.left), lastOf(below.right)];
+  const [leftEnd, rightEnd] = [lastPoint(below.left), lastPoint(below.right)];
   const leftCm = Math.max(leftEnd.xCm, above.left[0].xCm);
   const rightCm = Math.min(rightEnd.xCm, above.right[0].xCm);
   return segments(
@@ -63,29 +63,29 @@ function join([below, above]: Neighbours): Segment[] {
   );
 }
 
-/** Each on the edge that it speaks of. */
-function marks(section: PlacedSection, at: number, below: PlacedSection | undefined): ShapeMark[] {
+/** Marks, each on the edge that it is about. */
+function marks(section: PlacedSection, index: number, below: PlacedSection | undefined): ShapeMark[] {
   const { left, right, fault, stitches, edges } = section;
-  const step = below === undefined ? null : stepWords(below.stitches.to, stitches.from, at);
-  const stepFrom = below === undefined ? left[0] : lastOf(below.left);
+  const step = below === undefined ? null : stepMessage(below.stitches.to, stitches.from, index);
+  const stepFrom = below === undefined ? left[0] : lastPoint(below.left);
   const unsure = edges === "right" ? right : left;
   return [
-    ...(step === null ? [] : [{ at: middle(stepFrom, left[0]), kind: "step", says: step } as const]),
+    ...(step === null ? [] : [{ at: middle(stepFrom, left[0]), kind: "step", message: step } as const]),
     ...(fault === null
       ? []
-      : [{ at: middle(unsure[0], lastOf(unsure)), kind: "fault", says: `Part ${at + 1}: ${fault}` } as const]),
+      : [{ at: middle(unsure[0], lastPoint(unsure)), kind: "fault", message: `Part ${index + 1}: ${fault}` } as const]),
   ];
 }
 
 /**
- * What is known of a step: a bind-off, stitches set aside or joined elsewhere, or a slip of the pen; the document does
- * not say which, so neither do we.
+ * Describes a step, which may be a bind-off, stitches set aside or joined elsewhere, or an error; the document does
+ * not say which.
  */
-function stepWords(ended: number, starts: number, at: number): string | null {
+function stepMessage(ended: number, starts: number, index: number): string | null {
   const difference = starts - ended;
   if (difference === 0) return null;
-  const many = `${Math.abs(difference)} ${difference < 0 ? "fewer" : "more"}`;
-  return `Part ${at} ends with ${ended} stitches and part ${at + 1} starts on ${starts}: ${many} at once. The pattern does not say on which side, so half of the step is drawn on each.`;
+  const change = `${Math.abs(difference)} ${difference < 0 ? "fewer" : "more"}`;
+  return `Part ${index} ends with ${ended} stitches and part ${index + 1} starts on ${starts}: ${change} at once. The pattern does not say on which side, so half of the step is drawn on each.`;
 }
 
 function middle(left: Point, right: Point): Point {

@@ -1,98 +1,98 @@
-import { own, type Grading, type Measurement, type PatternDocument, type CmBySize } from "../pattern";
+import { ownValue, type Grading, type Measurement, type PatternDocument, type CmBySize } from "../pattern";
 import { parseLength, parseNumber, type LengthUnit } from "../units";
 import { editFields, type EditField } from "./edit-fields";
-import { outOfReach } from "./out-of-reach";
+import { plausibilityQuestion } from "./plausibility-question";
 import type { PatternChange } from "./pattern-change";
 import { patternChanges } from "./pattern-changes";
 
-/** Texts as typed, by the path of their field as in `editFields`. */
+/** Typed texts, by the path of their field as in `editFields`. */
 export type TypedEdits = Readonly<Record<string, string>>;
 
-/** A sentence about the text under a path. */
-export interface EditRemark {
+/** A message about the text at a path. */
+export interface EditMessage {
   readonly path: string;
-  readonly says: string;
+  readonly message: string;
 }
 
 export interface AppliedEdits {
-  /** The pattern with every edit that can be read; where one cannot, the number stays as it was. */
+  /** The pattern with all readable edits; for unreadable ones the number is unchanged. */
   readonly document: PatternDocument;
-  readonly faults: readonly EditRemark[];
-  /** Numbers out of human reach. */
-  readonly askedBack: readonly EditRemark[];
+  readonly faults: readonly EditMessage[];
+  /** Implausible numbers. */
+  readonly questions: readonly EditMessage[];
   readonly changes: readonly PatternChange[];
 }
 
 /** No number of a document may be larger (see the pattern's schema). */
-const LARGEST_NUMBER = 1_000_000;
+const MAX_NUMBER = 1_000_000;
 
 /**
- * A pattern with what people typed in place of its numbers.
+ * Applies typed edits to the numbers of a pattern.
  *
  * @param pattern the revision that the edits are made on.
- * @param typed texts by path; a decimal comma, a fraction and a unit behind a length are understood.
+ * @param typed texts by path; may contain a decimal comma, a fraction, or a unit after a length.
  * @param unit unit of lengths without one.
- * @returns the pattern as it becomes, and what is to be said of each text; lengths in cm.
+ * @returns the edited pattern, and messages about the texts; lengths in cm.
  */
 export function applyEdits(pattern: PatternDocument, typed: TypedEdits, unit: LengthUnit): AppliedEdits {
   const fields = editFields(pattern);
-  const faults: EditRemark[] = strayTexts(typed, fields);
-  const askedBack: EditRemark[] = [];
+  const faults: EditMessage[] = unknownPaths(typed, fields);
+  const questions: EditMessage[] = [];
   const values = new Map<string, number>();
   for (const field of fields) {
-    const text = own(typed, field.path);
+    const text = ownValue(typed, field.path);
     if (text === undefined) continue;
     const read = readValue(field, text, unit);
     if (!read.ok) {
-      faults.push({ path: field.path, says: read.says });
+      faults.push({ path: field.path, message: read.message });
       continue;
     }
-    const question = outOfReach(field, read.value);
-    if (question !== undefined) askedBack.push({ path: field.path, says: question });
+    const question = plausibilityQuestion(field, read.value);
+    if (question !== undefined) questions.push({ path: field.path, message: question });
     values.set(field.path, read.value);
   }
-  faults.push(...halfGraded(fields, values, typed));
+  faults.push(...incompleteCounts(fields, values, typed));
   const document = withValues(pattern, values);
-  return { document, faults, askedBack, changes: patternChanges(pattern, document) };
+  return { document, faults, questions, changes: patternChanges(pattern, document) };
 }
 
-/** Texts for numbers that this revision does not have. */
-function strayTexts(typed: TypedEdits, fields: readonly EditField[]): EditRemark[] {
+/** Faults for texts whose number this revision does not have. */
+function unknownPaths(typed: TypedEdits, fields: readonly EditField[]): EditMessage[] {
   const known = new Set(fields.map(({ path }) => path));
   return Object.keys(typed)
     .filter((path) => !known.has(path))
-    .map((path) => ({ path, says: "This revision has no such number any more; take the edit back." }));
+    .map((path) => ({ path, message: "This revision no longer has this number; remove the edit." }));
 }
 
-/** A count without values gets them in every size or in none. */
-function halfGraded(
+/** A count without numbers needs one in every size or in none. */
+function incompleteCounts(
   fields: readonly EditField[],
   values: ReadonlyMap<string, number>,
   typed: TypedEdits,
-): EditRemark[] {
+): EditMessage[] {
   const missing = fields.filter(
-    ({ kind, path, value }) => kind === "count" && value === undefined && own(typed, path) === undefined,
+    ({ kind, path, value }) => kind === "count" && value === undefined && ownValue(typed, path) === undefined,
   );
   return missing
     .filter(({ id }) => fields.some((field) => field.kind === "count" && field.id === id && values.has(field.path)))
-    .map(({ path }) => ({ path, says: "A number is missing here: a count needs one in every size." }));
+    .map(({ path }) => ({ path, message: "A number is missing here: a count needs one in every size." }));
 }
 
-type ReadValue = { readonly ok: true; readonly value: number } | { readonly ok: false; readonly says: string };
+type ReadValue = { readonly ok: true; readonly value: number } | { readonly ok: false; readonly message: string };
 
 function readValue(field: EditField, text: string, unit: LengthUnit): ReadValue {
   const read = field.kind === "count" ? parseNumber(text) : readLength(text, unit);
   if (!read.ok) return read;
   const { value } = read;
-  if (Math.abs(value) > LARGEST_NUMBER) return { ok: false, says: "This number is too large." };
+  if (Math.abs(value) > MAX_NUMBER) return { ok: false, message: "This number is too large." };
   switch (field.kind) {
     case "count":
-      if (!Number.isInteger(value)) return { ok: false, says: "Stitches and rows are whole numbers." };
-      return value < 0 ? { ok: false, says: "Stitches and rows cannot be below 0." } : read;
+      if (!Number.isInteger(value)) return { ok: false, message: "Stitches and rows are whole numbers." };
+      return value < 0 ? { ok: false, message: "Stitches and rows cannot be below 0." } : read;
     case "length":
-      return value < 0 ? { ok: false, says: "A length cannot be below 0." } : read;
+      return value < 0 ? { ok: false, message: "A length cannot be below 0." } : read;
     case "target":
-      return value <= 0 ? { ok: false, says: "A finished length must be above 0." } : read;
+      return value <= 0 ? { ok: false, message: "A finished length must be above 0." } : read;
     case "allowance":
     case "ease":
       return read;
@@ -138,7 +138,7 @@ function withTarget(
 function withGrading(pattern: PatternDocument, values: ReadonlyMap<string, number>): { readonly grading?: Grading } {
   const entries = pattern.counts.flatMap(({ id }) => {
     const bySize = pattern.sizes.flatMap((size) => {
-      const value = values.get(`grading.${id}.${size.id}`) ?? own(own(pattern.grading, id), size.id);
+      const value = values.get(`grading.${id}.${size.id}`) ?? ownValue(ownValue(pattern.grading, id), size.id);
       return value === undefined ? [] : [[size.id, value] as const];
     });
     return bySize.length === pattern.sizes.length ? [[id, Object.fromEntries(bySize)] as const] : [];

@@ -1,4 +1,4 @@
-import { own } from "../pattern";
+import { ownValue } from "../pattern";
 import type { DraftPattern } from "./draft-pattern";
 import type { PatternChange } from "./pattern-change";
 
@@ -9,7 +9,7 @@ interface Documents {
   readonly after: DraftPattern;
 }
 
-/** What a path of ids means, in the pattern's own words. */
+/** Describes a path of ids with the pattern's labels. */
 export function describePath(documents: Documents, path: readonly string[]): Described {
   const [list = "", id = "", ...rest] = path;
   const label = labelOf(documents, list, id);
@@ -74,9 +74,9 @@ const KEYS: Readonly<Record<string, string>> = {
 };
 
 function plainWords(list: string, label: string, rest: readonly string[]): string {
-  const noun = own(NOUNS, list) ?? list;
+  const noun = ownValue(NOUNS, list) ?? list;
   if (label === "order") return `${noun}: order`;
-  const keys = rest.map((key) => own(KEYS, key) ?? key).join(", ");
+  const keys = rest.map((key) => ownValue(KEYS, key) ?? key).join(", ");
   return `${noun}${label === "" ? "" : ` “${label}”`}${keys === "" ? "" : `: ${keys}`}`;
 }
 
@@ -95,7 +95,7 @@ function find({ before, after }: Documents, list: string, id: string): Readonly<
 
 function itemOf(pattern: DraftPattern, list: string, id: string): Readonly<Record<string, unknown>> | undefined {
   const items: Readonly<Record<string, unknown>> = { ...pattern };
-  const found = own(items, list);
+  const found = ownValue(items, list);
   if (!Array.isArray(found)) return undefined;
   return found.find((item: { readonly id?: unknown }) => item.id === id);
 }

@@ -3,15 +3,15 @@ import { patternShape } from "../pattern";
 import { parseLength, type LengthUnit } from "../units";
 import { draftParts, type PatternDraft, type Typed } from "./draft-pattern";
 
-/** The same draft in another unit: a length that was typed without one gets its own written behind it. */
+/** The same draft in another unit: lengths typed without a unit get the old one appended. */
 export function draftInUnit(draft: PatternDraft, unit: LengthUnit): PatternDraft {
   if (draft.unit === unit) return draft;
   return { ...draft, unit, pattern: inUnit[draft.unit].parse(draft.pattern) };
 }
 
-const inUnit = { cm: makeSchema("cm"), in: makeSchema("in") };
+const inUnit = { cm: schemaInUnit("cm"), in: schemaInUnit("in") };
 
-function makeSchema(unit: LengthUnit) {
+function schemaInUnit(unit: LengthUnit) {
   const withUnit = z
     .union([z.number(), z.string()])
     .transform((typed): Typed => (typeof typed === "number" || namesUnit(typed) ? typed : `${typed} ${unit}`));

@@ -1,13 +1,13 @@
 import { z } from "zod";
-import { MOST_SIZES, patternShape, type DeepReadonly, type PatternDocument, type PatternParts } from "../pattern";
+import { MAX_SIZES, patternShape, type DeepReadonly, type PatternDocument, type PatternParts } from "../pattern";
 import type { LengthUnit } from "../units";
 
-const LONGEST_TYPED = 200;
-const LONGEST_NAME = 40;
-/** A draft may hold more than a pattern: what is too much is told, and stays editable. */
-const ROOM = 10;
+const MAX_TYPED_LENGTH = 200;
+const MAX_NAME_LENGTH = 40;
+/** A draft's lists may be longer than a pattern's, so that the excess is reported and can be edited. */
+const DRAFT_LIMIT_FACTOR = 10;
 
-const typedSchema = z.union([z.number(), z.string().max(LONGEST_TYPED)]);
+const typedSchema = z.union([z.number(), z.string().max(MAX_TYPED_LENGTH)]);
 
 export const draftParts = {
   number: typedSchema,
@@ -18,35 +18,35 @@ export const draftParts = {
   length: typedSchema,
   positiveLength: typedSchema,
   notNegativeLength: typedSchema,
-  name: z.string().max(LONGEST_NAME),
+  name: z.string().max(MAX_NAME_LENGTH),
   least: 0,
-  most: (limit: number) => ROOM * limit,
+  most: (limit: number) => DRAFT_LIMIT_FACTOR * limit,
 } satisfies PatternParts<number | string>;
 
 export const draftPatternSchema = patternShape(draftParts);
 
-/** A pattern being edited. Each number may stand as the text that was typed, each name may be unknown or empty. */
+/** A pattern being edited. Each number may be the typed text, and each name may be unknown or empty. */
 export type DraftPattern = DeepReadonly<z.infer<typeof draftPatternSchema>>;
 
-/** A number as it stands in the revision, or the text that was typed in its place. */
+/** A number of the revision, or the text that was typed instead. */
 export type Typed = number | string;
 
-const MOST_CELLS = 200 * MOST_SIZES;
+const MAX_CELLS = 200 * MAX_SIZES;
 
 export const patternDraftSchema = z.strictObject({
-  /** The unit that lengths without one were typed in, so that they mean the same to everybody. */
+  /** The unit of lengths that were typed without one, so that everybody reads them alike. */
   unit: z.enum(["cm", "in"]),
   pattern: draftPatternSchema,
-  /** Odd numbers that she has said are meant: path of the number -> the number. */
-  meant: z.record(z.string().max(LONGEST_TYPED), z.number()),
+  /** Implausible numbers that the designer has confirmed: path of the number -> the number. */
+  meant: z.record(z.string().max(MAX_TYPED_LENGTH), z.number()),
   /** Numbers of the grading that were solved and not typed since, as `count.size`. */
-  solved: z.array(z.string().max(LONGEST_TYPED)).max(MOST_CELLS),
+  solved: z.array(z.string().max(MAX_TYPED_LENGTH)).max(MAX_CELLS),
 });
 
-/** What a draft keeps. */
+/** A stored draft. */
 export type PatternDraft = DeepReadonly<z.infer<typeof patternDraftSchema>>;
 
 /** A draft in which nothing is edited yet. */
-export function beginDraft(pattern: PatternDocument, unit: LengthUnit): PatternDraft {
+export function createDraft(pattern: PatternDocument, unit: LengthUnit): PatternDraft {
   return { unit, pattern, meant: {}, solved: [] };
 }

@@ -1,23 +1,23 @@
-import { own, type PatternDocument } from "../pattern";
+import { ownValue, type PatternDocument } from "../pattern";
 import type { PatternDraft } from "./draft-pattern";
 import { editFields } from "./edit-fields";
-import { outOfReach } from "./out-of-reach";
+import { plausibilityQuestion } from "./plausibility-question";
 
-/** An odd number that is asked back. */
+/** A question about an implausible number. */
 export interface DraftQuestion {
   /** As in `editFields`. */
   readonly path: string;
   readonly value: number;
-  readonly says: string;
-  /** She has said so of this very number. */
+  readonly message: string;
+  /** The designer has confirmed this number. */
   readonly meant: boolean;
 }
 
 /**
- * Numbers of a draft so far from what people make, or from what they were, that they are asked back.
+ * Questions about numbers of a draft that are implausible, or far from their previous value.
  *
  * @param base the revision that is being edited.
- * @param document what can be read of the draft.
+ * @param document the readable part of the draft.
  */
 export function draftQuestions(
   base: PatternDocument,
@@ -28,7 +28,7 @@ export function draftQuestions(
   return editFields(document).flatMap((field) => {
     const { path, value } = field;
     if (value === undefined) return [];
-    const says = outOfReach({ ...field, value: before.get(path) }, value);
-    return says === undefined ? [] : [{ path, value, says, meant: own(meant, path) === value }];
+    const message = plausibilityQuestion({ ...field, value: before.get(path) }, value);
+    return message === undefined ? [] : [{ path, value, message, meant: ownValue(meant, path) === value }];
   });
 }

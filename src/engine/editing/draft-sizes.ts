@@ -1,4 +1,4 @@
-import { own } from "../pattern";
+import { ownValue } from "../pattern";
 import type { DraftPattern, Typed } from "./draft-pattern";
 
 type BySize = Readonly<Record<string, Typed>>;
@@ -10,7 +10,7 @@ export function withoutSize(pattern: DraftPattern, size: string): DraftPattern {
   return { ...everyRecord(pattern, (record) => withoutKey(record, size)), sizes };
 }
 
-/** The pattern with one more size at the end; its numbers are still to be typed. */
+/** The pattern with one more size at the end, still without numbers. */
 export function withSize(pattern: DraftPattern, size: { readonly id: string; readonly label: string }): DraftPattern {
   return { ...pattern, sizes: [...pattern.sizes, { ...size, body: {} }] };
 }
@@ -21,10 +21,10 @@ export function spreadOverSizes(pattern: DraftPattern, value: ForSizes): BySize 
   return Object.fromEntries(pattern.sizes.map(({ id }) => [id, value]));
 }
 
-/** A number in each size as one for all: the first that there is. */
+/** One number for all sizes from a number in each: the first that exists. */
 export function oneForAllSizes(pattern: DraftPattern, value: ForSizes): Typed {
   if (typeof value !== "object") return value;
-  return pattern.sizes.map(({ id }) => own(value, id)).find((typed) => typed !== undefined) ?? "";
+  return pattern.sizes.map(({ id }) => ownValue(value, id)).find((typed) => typed !== undefined) ?? "";
 }
 
 function everyRecord(pattern: DraftPattern, change: (record: BySize) => BySize): DraftPattern {

@@ -1,8 +1,8 @@
-import { own, type CmBySize, type Measurement, type PatternDocument } from "../pattern";
+import { ownValue, type CmBySize, type Measurement, type PatternDocument } from "../pattern";
 
 export type EditKind = "count" | "allowance" | "length" | "ease" | "target";
 
-/** A number of a pattern that people edit, by the path under which a draft keeps what they typed. */
+/** An editable number of a pattern, with the path under which a draft stores the typed text. */
 export interface EditField {
   /** `grading.<count>.<size>`, `allowances|lengths|targets.<id>.<size|all>`. */
   readonly path: string;
@@ -11,14 +11,14 @@ export interface EditField {
   readonly label: string;
   /** Null where one number stands for all sizes. */
   readonly size: { readonly id: string; readonly label: string } | null;
-  /** Cm, or a whole number for a count; undefined where it has none yet. */
+  /** Cm, or a whole number for a count; undefined if it has no value yet. */
   readonly value: number | undefined;
 }
 
 /**
  * The numbers of a pattern that people edit: counts, allowances, lengths, and the ease or the length of targets.
  *
- * @returns in the pattern's order, each through the sizes; measurements without a target are passed over.
+ * @returns in the pattern's order, each through the sizes; measurements without a target are skipped.
  */
 export function editFields(pattern: PatternDocument): EditField[] {
   return [
@@ -29,7 +29,7 @@ export function editFields(pattern: PatternDocument): EditField[] {
         id,
         label,
         size,
-        value: own(own(pattern.grading, id), size.id),
+        value: ownValue(ownValue(pattern.grading, id), size.id),
       })),
     ),
     ...pattern.allowances.flatMap((item) => bySize(pattern, { ...item, kind: "allowance", list: "allowances" })),
@@ -56,6 +56,6 @@ function bySize(
     id,
     label,
     size,
-    value: own(cm, size.id),
+    value: ownValue(cm, size.id),
   }));
 }

@@ -1,6 +1,6 @@
-export { applyEdits, type AppliedEdits, type EditRemark, type TypedEdits } from "./apply-edits";
+export { applyEdits, type AppliedEdits, type EditMessage, type TypedEdits } from "./apply-edits";
 export { draftInUnit } from "./draft-in-unit";
-export { beginDraft, patternDraftSchema, type DraftPattern, type PatternDraft, type Typed } from "./draft-pattern";
+export { createDraft, patternDraftSchema, type DraftPattern, type PatternDraft, type Typed } from "./draft-pattern";
 export { draftQuestions, type DraftQuestion } from "./draft-questions";
 export { oneForAllSizes, spreadOverSizes, withoutSize, withSize } from "./draft-sizes";
 export { editFields, type EditField, type EditKind } from "./edit-fields";
@@ -11,4 +11,4 @@ export { rebaseDraft } from "./rebase-draft";
 export { readablePart } from "./readable-part";
 export { readDraft, type ReadDraft } from "./read-draft";
 export { shapeDraft, type ShapedDraft } from "./shape-draft";
-export { takeChange } from "./take-change";
+export { applyChange } from "./apply-change";

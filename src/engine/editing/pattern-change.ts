@@ -1,15 +1,15 @@
-/** How the numbers of a change are to be read: `sign` for lengths whose sign says whether they add or take. */
+/** Unit of the numbers of a change: `sign` for lengths whose sign tells whether they add or subtract. */
 export type ChangeUnit = "stitches" | "rows" | "cm" | "sign" | "none";
 
-/** One thing that is otherwise in a later pattern. */
+/** One difference between two patterns. */
 export interface PatternChange {
   /** By ids: `grading.body.m`, `fabrics.lace.gauge.stitches`. */
   readonly path: string;
   readonly what: string;
-  /** The size's label; left out where it is no matter of one size. */
+  /** The size's label; left out if the change is not about one size. */
   readonly size?: string;
   readonly unit: ChangeUnit;
-  /** Null where it was not there before; both null where a text or a list was rewritten. */
+  /** Null if it did not exist before; both null if a text or a list was rewritten. */
   readonly was: number | string | null;
   readonly becomes: number | string | null;
 }

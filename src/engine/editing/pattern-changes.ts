@@ -1,11 +1,11 @@
-import { canonicalJson, own } from "../pattern";
+import { canonicalJson, ownValue } from "../pattern";
 import type { DraftPattern } from "./draft-pattern";
 import { describePath } from "./describe-path";
 import type { PatternChange } from "./pattern-change";
 import { isIdList, isRecord, type IdItem } from "./id-list";
 
 /**
- * What changed from one pattern to a later one, in words; both may be as they are being edited.
+ * The changes from one pattern to a later one, with descriptions; both may be drafts.
  *
  * @returns changes in the later document's order of parts; parts with ids are matched by id.
  */
@@ -29,7 +29,7 @@ interface Pair {
   readonly path: readonly string[];
 }
 
-const LONGEST_SHOWN = 200;
+const MAX_SHOWN_LENGTH = 200;
 
 function leaf(before: unknown, after: unknown): Pick<PatternChange, "was" | "becomes"> {
   const shown = { was: shownLeaf(before), becomes: shownLeaf(after) };
@@ -38,17 +38,17 @@ function leaf(before: unknown, after: unknown): Pick<PatternChange, "was" | "bec
     : { was: shown.was, becomes: shown.becomes };
 }
 
-/** Undefined for what is too large to show. */
+/** Undefined if it is too large to show. */
 function shownLeaf(value: unknown): number | string | null | undefined {
   if (value === undefined || value === null) return null;
   if (typeof value === "number") return value;
   if (typeof value === "boolean") return value ? "yes" : "no";
-  if (typeof value === "string") return value.length > LONGEST_SHOWN ? undefined : value;
-  const label = isRecord(value) ? own(value, "label") : undefined;
+  if (typeof value === "string") return value.length > MAX_SHOWN_LENGTH ? undefined : value;
+  const label = isRecord(value) ? ownValue(value, "label") : undefined;
   return typeof label === "string" ? label : undefined;
 }
 
-/** What to compare one by one inside a pair; null where the pair is compared as a whole. */
+/** The parts of a pair to compare separately; null if the pair is compared as a whole. */
 function childPairs({ before, after, path }: Pair, { sizes }: DraftPattern): Pair[] | null {
   const items = { before: before ?? [], after: after ?? [] };
   if (isIdList(items.before) && isIdList(items.after)) return itemPairs(items.before, items.after, path);
@@ -66,7 +66,7 @@ function childPairs({ before, after, path }: Pair, { sizes }: DraftPattern): Pai
   return isPart && (isRecord(before) || isRecord(after)) ? memberPairs({ before, after, path }, sizes) : null;
 }
 
-/** An allowance or a length that was not there: what it adds or takes says more than its name. */
+/** A new allowance or length: what it adds is more informative than its name. */
 function isNewLength(before: unknown, path: readonly string[]): boolean {
   return before === undefined && path.length === 2 && (path[0] === "allowances" || path[0] === "lengths");
 }
@@ -77,21 +77,21 @@ function isByGrade(path: readonly string[]): boolean {
   return (path.length === 3 && key === "cm") || key === "easeCm";
 }
 
-/** Members by size come in the order of sizes, whatever order a record was stored in. */
+/** Members by size are in the order of the sizes, whatever order a record was stored in. */
 function memberPairs({ before, after, path }: Pair, sizes: DraftPattern["sizes"]): Pair[] {
   const was = isRecord(before) ? before : {};
   const becomes = isRecord(after) ? after : {};
   const keys = [...new Set([...Object.keys(becomes), ...Object.keys(was)])];
-  const rank = new Map(sizes.map(({ id }, at) => [id, at]));
+  const rank = new Map(sizes.map(({ id }, index) => [id, index]));
   const inOrder = keys.toSorted((left, right) => (rank.get(left) ?? 0) - (rank.get(right) ?? 0));
-  return inOrder.map((key) => ({ before: own(was, key), after: own(becomes, key), path: [...path, key] }));
+  return inOrder.map((key) => ({ before: ownValue(was, key), after: ownValue(becomes, key), path: [...path, key] }));
 }
 
 function itemPairs(before: readonly IdItem[], after: readonly IdItem[], path: readonly string[]): Pair[] {
   const was = new Map(before.map((item) => [item.id, item]));
   const becomes = new Map(after.map((item) => [item.id, item]));
   const ids = [...new Set([...becomes.keys(), ...was.keys()])];
-  const kept = (items: readonly IdItem[]) => items.map(({ id }) => id).filter((id) => was.has(id) && becomes.has(id));
-  const order: Pair = { before: kept(before), after: kept(after), path: [...path, "order"] };
+  const common = (items: readonly IdItem[]) => items.map(({ id }) => id).filter((id) => was.has(id) && becomes.has(id));
+  const order: Pair = { before: common(before), after: common(after), path: [...path, "order"] };
   return [...ids.map((id) => ({ before: was.get(id), after: becomes.get(id), path: [...path, id] })), order];
 }

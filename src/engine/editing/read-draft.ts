@@ -18,11 +18,11 @@ export interface ReadDraft {
 }
 
 /**
- * Reads a pattern being edited as the document that it stands for.
+ * Reads a draft as a pattern document.
  *
- * @param draft numbers as they were, or as typed: a decimal comma, a fraction and a unit behind a length are understood.
+ * @param draft numbers unchanged, or as typed: with a decimal comma, a fraction, or a unit after a length.
  * @param unit unit of lengths without one.
- * @returns the document, lengths in cm; or what is wrong, each by its path in the draft, at most 100.
+ * @returns the document, lengths in cm; or its faults by path in the draft, at most 100.
  */
 export function readDraft(draft: DraftPattern, unit: LengthUnit): ReadDraft {
   const parsed = parseWith(readingSchema(unit), draft, (pattern) => [
@@ -34,7 +34,7 @@ export function readDraft(draft: DraftPattern, unit: LengthUnit): ReadDraft {
 
 const schemas = { cm: makeReadingSchema("cm"), in: makeReadingSchema("in") };
 
-/** The document's own schema behind a reading of what was typed. */
+/** The document's schema, preceded by parsing of typed texts. */
 export function readingSchema(unit: LengthUnit): ReturnType<typeof makeReadingSchema> {
   return schemas[unit];
 }
@@ -44,11 +44,11 @@ function makeReadingSchema(unit: LengthUnit) {
     documentParts;
   const asNumber = reading((text) => {
     const read = parseNumber(text);
-    return read.ok ? read.value : read.says;
+    return read.ok ? read.value : read.message;
   });
   const asLength = reading((text) => {
     const read = parseLength(text, unit);
-    return read.ok ? read.cm : read.says;
+    return read.ok ? read.cm : read.message;
   });
   return patternShape({
     ...rest,
@@ -60,11 +60,11 @@ function makeReadingSchema(unit: LengthUnit) {
     length: asLength.pipe(length),
     positiveLength: asLength.pipe(positiveLength),
     notNegativeLength: asLength.pipe(notNegativeLength),
-    name: z.string().min(1, { error: "is still to be chosen." }),
+    name: z.string().min(1, { error: "has not been chosen yet." }),
   });
 }
 
-/** @param read the number in a text, or a sentence that says what is wrong with it. */
+/** @param read parses a text to a number, or to a sentence about what is wrong with it. */
 function reading(read: (text: string) => number | string): z.ZodPipe<z.ZodUnknown, z.ZodTransform<number, unknown>> {
   return z.unknown().transform((value, context): number => {
     if (typeof value === "number") return value;

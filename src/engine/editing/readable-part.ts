@@ -16,61 +16,63 @@ const LISTS = new Set([
   "measurements",
   "yarns",
 ]);
-/** Members of an item without which it still says what it said. */
-const SPARED = new Set(["repeat", "least", "locked", "target", "on", "shaping"]);
-/** What is left out may be needed elsewhere, which is then left out too; so far no chain is longer than this. */
-const MOST_ROUNDS = 8;
+/** Optional members of an item, which can be left out on their own. */
+const OPTIONAL_KEYS = new Set(["repeat", "least", "locked", "target", "on", "shaping"]);
+/** Leaving out a part may make others invalid, which are then left out too; no known chain is longer than this. */
+const MAX_ROUNDS = 8;
 
 type Path = readonly (string | number)[];
 
 /**
- * The part of a pattern being edited that can be reckoned with: what is faulty is left out, and what needs it.
+ * The valid part of a draft: faulty parts are left out, and those that depend on them.
  *
- * @returns a document whose grading may lack numbers; null where no size or no fabric is left.
+ * @returns a document whose grading may lack numbers; null if no size or no fabric is left.
  */
 export function readablePart(draft: DraftPattern, unit: LengthUnit): PatternDocument | null {
   let rest: unknown = draft;
-  for (let round = 0; round < MOST_ROUNDS; round += 1) {
+  for (let round = 0; round < MAX_ROUNDS; round += 1) {
     const parsed = readingSchema(unit).safeParse(rest);
-    const faults = parsed.success ? namesFaults(parsed.data) : schemaFaults(parsed.error.issues);
+    const faults = parsed.success ? documentFaults(parsed.data) : schemaFaults(parsed.error.issues);
     if (parsed.success && faults.length === 0) return parsed.data;
-    const paths = faults.map(({ path }) => leftOut(rest, pathOf(path)));
+    const paths = faults.map(({ path }) => smallestRemovable(rest, pathOf(path)));
     if (paths.some((path) => path === undefined)) return null;
     rest = paths
       .flatMap((path) => (path === undefined ? [] : [path]))
       .toSorted(laterFirst)
-      .reduce(without, rest);
+      .reduce(withoutPath, rest);
   }
   return null;
 }
 
-function namesFaults(pattern: PatternDocument): Fault[] {
+function documentFaults(pattern: PatternDocument): Fault[] {
   return [...patternFaults(pattern), ...patternRangeFaults(pattern)].filter(
     ({ path }) => !isMissingNumber(pattern, pathOf(path)),
   );
 }
 
-/** A size without its number leaves the other sizes of a count as they are. */
+/** A missing number in one size does not affect the other sizes of a count. */
 function isMissingNumber(pattern: PatternDocument, path: Path): boolean {
   const [list, , size] = path;
   return list === "grading" && size !== undefined && valueAt(pattern, path) === undefined;
 }
 
-/** The least that has to go for a fault to be gone. */
-function leftOut(pattern: unknown, fault: Path): Path | undefined {
+/** The smallest part whose removal removes a fault. */
+function smallestRemovable(pattern: unknown, fault: Path): Path | undefined {
   for (let length = fault.length; length > 0; length -= 1) {
     const path = fault.slice(0, length);
-    if (isSparedAt(path) && valueAt(pattern, path) !== undefined) return path;
+    if (canLeaveOut(path) && valueAt(pattern, path) !== undefined) return path;
   }
   return undefined;
 }
 
-function isSparedAt(path: Path): boolean {
+function canLeaveOut(path: Path): boolean {
   const last = path.at(-1);
   const above = path.at(-2);
   if (typeof last === "number") return path.length === 2 && typeof above === "string" && LISTS.has(above);
   if (path[0] === "grading") return path.length > 1;
-  return path.length === 3 ? SPARED.has(String(last)) : isBySize(path) || (last === "shaping" && path.length === 5);
+  return path.length === 3
+    ? OPTIONAL_KEYS.has(String(last))
+    : isBySize(path) || (last === "shaping" && path.length === 5);
 }
 
 /** A number of one size, or a body measurement of one size. */
@@ -95,27 +97,27 @@ function valueAt(value: unknown, path: Path): unknown {
   );
 }
 
-/** Items at the end of a list go first, so that the places of the others still hold. */
+/** Later items of a list are removed first, so that the indices of the others stay valid. */
 function laterFirst(left: Path, right: Path): number {
-  for (let at = 0; at < Math.min(left.length, right.length); at += 1) {
-    const [one, other] = [left[at], right[at]];
+  for (let index = 0; index < Math.min(left.length, right.length); index += 1) {
+    const [one, other] = [left[index], right[index]];
     if (typeof one === "number" && typeof other === "number" && one !== other) return other - one;
   }
   return right.length - left.length;
 }
 
-function without(value: unknown, path: Path): unknown {
+function withoutPath(value: unknown, path: Path): unknown {
   const [key, ...rest] = path;
   if (typeof value !== "object" || value === null || key === undefined || !Object.hasOwn(value, key)) return value;
   if (Array.isArray(value)) {
     const items: readonly unknown[] = value;
     return rest.length === 0
-      ? items.filter((_, at) => at !== key)
-      : items.map((item, at) => (at === key ? without(item, rest) : item));
+      ? items.filter((_, index) => index !== key)
+      : items.map((item, index) => (index === key ? withoutPath(item, rest) : item));
   }
   const entries = Object.entries(value).flatMap(([name, member]): [string, unknown][] => {
     if (name !== key) return [[name, member]];
-    return rest.length === 0 ? [] : [[name, without(member, rest)]];
+    return rest.length === 0 ? [] : [[name, withoutPath(member, rest)]];
   });
   return Object.fromEntries(entries);
 }

@@ -10,11 +10,11 @@ type ShapedSection = ShapedPiece["sections"][number];
 
 export interface ShapedDraft {
   readonly noun: RowNoun;
-  /** In the piece's order, each through the sizes; null where a section cannot be read. */
+  /** In the piece's order, each through the sizes; null for an unreadable section. */
   readonly sections: readonly (ShapedSection | null)[];
-  /** Worked in all copies in the chosen size; null where a number is still missing, and where nothing is worked. */
+  /** Worked in all copies in the chosen size; null if a number is missing, and if nothing is worked. */
   readonly stitches: number | null;
-  /** The pattern with this piece alone, of the sections that can be read. */
+  /** The pattern with only this piece, made of its readable sections. */
   readonly drawn: PatternDocument;
 }
 
@@ -28,22 +28,26 @@ interface Given {
 }
 
 /**
- * How a piece that is being built is shaped in every size, as far as it can be read: a section that cannot be leaves the
- * others as they are.
+ * How a piece that is being edited is shaped in every size, as far as it is readable: an unreadable section does not affect the
+ * others.
  *
- * @returns null where the pattern has no fabric or no size yet.
+ * @returns null if the pattern has no fabric or no size yet.
  */
 export function shapeDraft({ readable, piece, size, unit }: Given): ShapedDraft | null {
   const fabric = readable.fabrics.find(({ id }) => id === piece.fabric) ?? readable.fabrics[0];
   const bare = { ...piece, made: 1, fabric: fabric?.id ?? "", yarn: YARN.id, sections: [] };
   const apart: DraftPiece[] = [
     { ...bare, id: "made", made: piece.made },
-    ...piece.sections.map(({ yarn: _own, ...section }, at) => ({ ...bare, id: sectionId(at), sections: [section] })),
+    ...piece.sections.map(({ yarn: _own, ...section }, index) => ({
+      ...bare,
+      id: sectionId(index),
+      sections: [section],
+    })),
   ];
   const read = readablePart({ ...readable, ties: [], measurements: [], yarns: [YARN], pieces: apart }, unit);
   if (read === null) return null;
   const shaped = new Map(patternShaping(read).map((each) => [each.piece.id, each]));
-  const sections = piece.sections.map((_, at) => shaped.get(sectionId(at))?.sections[0] ?? null);
+  const sections = piece.sections.map((_, index) => shaped.get(sectionId(index))?.sections[0] ?? null);
   const made = shaped.get("made")?.piece.made;
   const whole: Piece = {
     ...bare,
@@ -59,11 +63,11 @@ export function shapeDraft({ readable, piece, size, unit }: Given): ShapedDraft 
   };
 }
 
-/** Stands for the yarns, which have no part in the shape. */
+/** Placeholder for the yarns, which do not affect the shape. */
 const YARN = { id: "yarn", label: "", metresPerBall: 1, gramsPerBall: 1 };
 
-function sectionId(at: number): string {
-  return `section-${at}`;
+function sectionId(index: number): string {
+  return `section-${index}`;
 }
 
 function isCounted(section: ShapedSection | null, size: string): boolean {

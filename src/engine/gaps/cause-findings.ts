@@ -5,7 +5,7 @@ import type { Cause } from "./gaps-output";
 import { causeColumn } from "./model/gap-surface";
 
 /**
- * The causes that pay, in the inputs' own units.
+ * The causes with enough evidence, in the units of their inputs.
  *
  * @param gaps estimated gap of each reported cell, tolerances, `undefined` where a cell has no report.
  * @returns causes, best first.
@@ -33,7 +33,7 @@ export function causeFindings(
   });
 }
 
-/** Instructions make a whole number of stitches or rows more or fewer than the grading says. */
+/** Instructions differ from the grading by a whole number of stitches or rows. */
 function wholeNotZero(estimate: number): number {
   return Math.sign(estimate) * Math.max(1, Math.round(Math.abs(estimate)));
 }
@@ -44,7 +44,7 @@ function explained({ candidate }: FoundCause, estimate: number, gaps: readonly (
   gaps.forEach((gap, cell) => {
     if (gap === undefined) return;
     all += gap ** 2;
-    left += (gap - estimate * (candidate.moves[cell] ?? 0)) ** 2;
+    left += (gap - estimate * (candidate.sensitivities[cell] ?? 0)) ** 2;
   });
   return all === 0 ? 0 : Math.max(0, 1 - left / all);
 }

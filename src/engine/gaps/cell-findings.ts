@@ -4,7 +4,7 @@ import type { Cell, Verdict } from "./gaps-output";
 import { mixtureChance, mixtureMoments, mixtureQuantile, type MixturePart } from "./model/mixture";
 import { verdictOf } from "./verdict";
 
-/** The interval holds 90 %. */
+/** Ends of the 90 % interval. */
 const LOWER = 0.05;
 const UPPER = 0.95;
 
@@ -16,7 +16,7 @@ export interface CellEstimate {
 }
 
 /**
- * What is said of each cell.
+ * The results for each cell.
  *
  * @param estimates of cell (size s, measurement p) at `s * measurements + p`, in tolerances.
  * @returns cells through sizes, in each through measurements; lengths in cm.
@@ -60,12 +60,12 @@ function isSettled(verdict: Verdict): boolean {
   return verdict === "off" || verdict === "holds";
 }
 
-/** How many more testers of the size would settle the cell, if they came out as those so far. */
+/** How many more testers of the size would decide the verdict, if their results were like those so far. */
 function testersToSettle(gap: number, variances: readonly number[]): number | null {
-  const at = variances.findIndex((variance) => {
+  const index = variances.findIndex((variance) => {
     const sd = Math.sqrt(variance);
     const chanceOff = normalChance((-1 - gap) / sd) + normalChance((gap - 1) / sd);
     return isSettled(verdictOf({ gap, tolerance: 1, chanceOff }));
   });
-  return at === -1 ? null : at + 1;
+  return index === -1 ? null : index + 1;
 }

@@ -8,26 +8,26 @@ import type { Cause, Cell, Variances } from "./gaps-output";
 import { cellMixtures } from "./model/cell-mixtures";
 import { fitGapSurface } from "./model/fit-gap-surface";
 import { gapReadings, type TesterGaps } from "./model/gap-readings";
-import { GAP_SD, PATTERN_SDS } from "./model/gap-sds";
+import { SD_INDEX, PATTERN_SDS } from "./model/gap-sds";
 import { mixtureMoments, type MixturePart } from "./model/mixture";
 import { testerDrift, type Drift } from "./model/tester-drifts";
 import { testerInformation } from "./model/tester-on-gauge";
-import { variancesWithMore } from "./model/testers-to-settle";
+import { variancesWithMore } from "./model/variances-with-more";
 
 export interface GapEstimate {
   readonly cells: readonly Cell[];
   readonly causes: readonly Cause[];
-  /** By tester id; a tester without a counted reading has none. */
+  /** By tester id; testers without a counted reading have none. */
   readonly drifts: ReadonlyMap<string, Drift>;
   readonly variances: Variances;
   readonly status: "converged" | "stopped";
 }
 
 /**
- * The gap surface of a call: cells averaged over causes, the causes that pay, drifts and variances.
+ * The gap surface of a call: cells averaged over causes, the causes with enough evidence, drifts and variances.
  *
- * @param call a parsed call in which every reading and swatch that does not count is set aside.
- * @param causes whether causes are looked for; without, cells rest on the model without any.
+ * @param call a parsed call in which excluded readings and swatches are set aside.
+ * @param causes whether to search for causes; if not, cells come from the model without causes.
  * @see design 4.4 to 4.6.
  */
 export function estimateGaps(call: CallDocument, { causes } = { causes: true }): GapEstimate {
@@ -37,7 +37,7 @@ export function estimateGaps(call: CallDocument, { causes } = { causes: true }):
   const reports = reportsByCell(call, testers);
   const reported = reports.map((count) => count > 0);
   const candidates = causes ? causeCandidates(pattern, reported) : [];
-  const search = searchCauses({ pattern, readings, candidates, reported, refitted: PATTERN_SDS }, none);
+  const search = searchCauses({ pattern, readings, candidates, reported, refittedSds: PATTERN_SDS }, none);
   const mixtures = cellMixtures(search.models);
   const means = mixtures.map((parts) => mixtureMoments(parts).mean);
   return {
@@ -97,11 +97,11 @@ function meansOfSize(means: readonly number[], { pattern }: CallDocument, size: 
 function variancesOf({ sds }: VarianceFit): Variances {
   const square = (index: number) => (sds[index] ?? Number.NaN) ** 2;
   return {
-    offset: square(GAP_SD.offset),
-    step: square(GAP_SD.step),
-    cell: square(GAP_SD.cell),
-    driftAcross: square(GAP_SD.driftAcross),
-    driftAlong: square(GAP_SD.driftAlong),
-    residual: square(GAP_SD.residual),
+    offset: square(SD_INDEX.offset),
+    step: square(SD_INDEX.step),
+    cell: square(SD_INDEX.cell),
+    driftAcross: square(SD_INDEX.driftAcross),
+    driftAlong: square(SD_INDEX.driftAlong),
+    residual: square(SD_INDEX.residual),
   };
 }

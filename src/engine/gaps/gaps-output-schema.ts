@@ -1,5 +1,5 @@
 import { z } from "zod";
-import type { Cause, CauseInput, Cell, GapsOutput, GaugeFinding, Step, Suspect, Variances } from "./gaps-output";
+import type { Cause, CauseInput, Cell, GapsOutput, GaugeFinding, Step, Outlier, Variances } from "./gaps-output";
 
 const numberOrNull = z.number().nullable();
 const direction = z.enum(["stitches", "rows"]);
@@ -55,7 +55,7 @@ export const gaugeFindingShape = {
 
 const gaugeFindingSchema: z.ZodType<GaugeFinding> = z.strictObject(gaugeFindingShape);
 
-export const suspectSchema: z.ZodType<Suspect> = z.strictObject({
+export const outlierSchema: z.ZodType<Outlier> = z.strictObject({
   tester: z.string(),
   what: z.enum(["reading", "swatch", "yarn"]),
   id: z.string(),
@@ -100,7 +100,7 @@ export const variancesSchema: z.ZodType<Variances> = z.strictObject({
 
 export const searchStatusSchema = z.enum(["converged", "stopped"]);
 
-/** What `gaps` prints, read again. */
+/** Schema of the output of `gaps`. */
 export const gapsOutputSchema: z.ZodType<GapsOutput> = z.strictObject({
   cells: z.array(cellSchema),
   causes: z.array(causeSchema),
@@ -113,7 +113,7 @@ export const gapsOutputSchema: z.ZodType<GapsOutput> = z.strictObject({
       measurements: z.array(z.strictObject({ measurement: z.string(), h: numberOrNull, k: numberOrNull })),
     }),
   ),
-  suspects: z.array(suspectSchema),
+  suspects: z.array(outlierSchema),
   steps: z.array(stepSchema),
   variances: variancesSchema,
   status: searchStatusSchema,

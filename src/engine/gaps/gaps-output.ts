@@ -1,6 +1,6 @@
 export type Verdict = "holds" | "off" | "leaning" | "unsettled";
 
-/** One measurement in one size; all but `reports` null where nothing can be said. */
+/** One measurement in one size; all but `reports` are null where there is no information. */
 export interface Cell {
   readonly size: string;
   readonly measurement: string;
@@ -18,7 +18,7 @@ export interface Cell {
 
 export type CauseKind = "allowance" | "settle" | "stretch" | "count" | "offset" | "step" | "from";
 
-/** One input of the pattern: which, and where it is one size's or one direction's. */
+/** Identifies one input of the pattern, with its size or direction where it has one. */
 export interface CauseInput {
   readonly kind: CauseKind;
   readonly id: string;
@@ -59,7 +59,7 @@ export interface TesterFinding {
   }[];
 }
 
-export type Slip =
+export type EntryError =
   | "inches-as-cm"
   | "cm-as-inches"
   | "half-girth"
@@ -71,12 +71,12 @@ export type Slip =
   | "neighbour-size"
   | "ridges-as-rows";
 
-export interface Suspect {
+export interface Outlier {
   readonly tester: string;
   readonly what: "reading" | "swatch" | "yarn";
   readonly id: string;
   readonly value: number;
-  readonly slip: Slip | null;
+  readonly slip: EntryError | null;
   readonly wouldBe: number | null;
   readonly setAside: boolean;
 }
@@ -108,7 +108,7 @@ export interface GapsOutput {
   readonly causes: readonly Cause[];
   readonly gauge: readonly GaugeFinding[];
   readonly testers: readonly TesterFinding[];
-  readonly suspects: readonly Suspect[];
+  readonly suspects: readonly Outlier[];
   readonly steps: readonly Step[];
   readonly variances: Variances;
   readonly status: "converged" | "stopped";

@@ -5,27 +5,27 @@ import type { GapsOutput } from "./gaps-output";
 import { gaugeFindings } from "./gauge-findings";
 import { predictTesters } from "./predict-testers";
 import { readingSteps } from "./steps";
-import { settleCall, type SettledCall } from "./suspects/settle-call";
+import { screenOutliers, type ScreenedCall } from "./outliers/screen-outliers";
 import { testerFindings } from "./tester-findings";
 
 /**
- * Which sizes came out otherwise than promised, why, and which readings are not to be believed.
+ * Which sizes came out different from the pattern, the likely causes, and which readings are implausible.
  *
  * @param call a parsed call document.
  * @returns cells, causes, findings and steps in the pattern's and the call's order; lengths in cm.
  * @see design 4.4 to 4.7.
  */
 export function gaps(call: CallDocument): GapsOutput {
-  return gapsOfScreened(settleCall(call));
+  return gapsOfScreened(screenOutliers(call));
 }
 
 /**
- * The same of a call that has been screened for entry errors.
+ * The same for a call that has already been screened for entry errors.
  *
- * @param predictions of `predictTesters` of it, and `counted` its `countedReadings`, where the caller needs them too.
+ * @param predictions of `predictTesters` for it, and `counted` its `countedReadings`, if the caller has them already.
  */
 export function gapsOfScreened(
-  { call, suspects }: SettledCall,
+  { call, suspects }: ScreenedCall,
   predictions = predictTesters(call),
   counted = countedReadings(call, predictions),
 ): GapsOutput {

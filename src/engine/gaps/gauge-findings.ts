@@ -5,20 +5,20 @@ import { chooseSwatch, statedGauge, swatchGauge, swatchUncertainty } from "../pr
 import { GAUGE_WIDTH_CM } from "../units";
 import type { GaugeFinding } from "./gaps-output";
 
-/** A stated gauge stands while the testers' is within this of it, relative (common practice, no source). */
-const BAND = 0.03;
-const SURE = 0.9;
-const SURE_OF_SIDE = 0.95;
-/** Fewer swatches say nothing of the stated gauge. */
-const LEAST_TESTERS = 3;
-/** Standard error of a robust mean, beside that of a plain one (ISO 13528:2015, 7.7). */
+/** Relative difference between the testers' and the stated gauge that counts as equal (common practice, no source). */
+const GAUGE_TOLERANCE = 0.03;
+const MIN_PROBABILITY_AS_STATED = 0.9;
+const MIN_PROBABILITY_OF_SIDE = 0.95;
+/** With fewer swatches there is no verdict on the stated gauge. */
+const MIN_TESTERS = 3;
+/** Standard error of a robust mean relative to that of an ordinary mean (ISO 13528:2015, 7.7). */
 const ROBUST_ERROR_FACTOR = 1.25;
 
 /**
- * What the testers' swatches say of the stated gauges, taken at the recommended tool.
+ * Compares the stated gauges with the testers' swatches made with the recommended needle or hook.
  *
- * @param call with swatches that do not count set aside.
- * @returns one finding a fabric and direction, gauges over 10 cm.
+ * @param call in which excluded swatches are set aside.
+ * @returns one finding per fabric and direction, gauges over 10 cm.
  * @see ISO 13528:2015, Algorithm A; design 4.6.
  */
 export function gaugeFindings({ pattern, testers }: CallDocument): GaugeFinding[] {
@@ -39,8 +39,8 @@ function gaugeFinding(fabric: Fabric, swatches: readonly Swatch[], direction: "s
   if (swatches.length === 0) return { ...finding, robustMean: null, robustSd: null, verdict: "unsettled" };
   const { mean, sd } = algorithmA(swatches.map((swatch) => swatchGauge(swatch)[key] * GAUGE_WIDTH_CM));
   const readingVariance = swatches.reduce((sum, swatch) => sum + (mean * swatchUncertainty(swatch)[direction]) ** 2, 0);
-  const least = Math.sqrt(readingVariance) / swatches.length;
-  const standardError = Math.max((ROBUST_ERROR_FACTOR * sd) / Math.sqrt(swatches.length), least);
+  const readingError = Math.sqrt(readingVariance) / swatches.length;
+  const standardError = Math.max((ROBUST_ERROR_FACTOR * sd) / Math.sqrt(swatches.length), readingError);
   return {
     ...finding,
     robustMean: mean,
@@ -51,9 +51,10 @@ function gaugeFinding(fabric: Fabric, swatches: readonly Swatch[], direction: "s
 
 function gaugeVerdict(given: { ratio: number; standardError: number; testers: number }): GaugeFinding["verdict"] {
   const { ratio, standardError, testers } = given;
-  if (testers < LEAST_TESTERS) return "unsettled";
+  if (testers < MIN_TESTERS) return "unsettled";
   const chanceBelow = (bound: number) => studentTChance((bound - ratio) / standardError, testers - 1);
-  if (chanceBelow(1 + BAND) - chanceBelow(1 - BAND) >= SURE) return "as stated";
-  if (1 - chanceBelow(1) >= SURE_OF_SIDE) return "tighter";
-  return chanceBelow(1) >= SURE_OF_SIDE ? "looser" : "unsettled";
+  if (chanceBelow(1 + GAUGE_TOLERANCE) - chanceBelow(1 - GAUGE_TOLERANCE) >= MIN_PROBABILITY_AS_STATED)
+    return "as stated";
+  if (1 - chanceBelow(1) >= MIN_PROBABILITY_OF_SIDE) return "tighter";
+  return chanceBelow(1) >= MIN_PROBABILITY_OF_SIDE ? "looser" : "unsettled";
 }

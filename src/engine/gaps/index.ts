@@ -6,9 +6,9 @@ export type {
   Cell,
   GapsOutput,
   GaugeFinding,
-  Slip,
+  EntryError,
   Step,
-  Suspect,
+  Outlier,
   TesterFinding,
   Variances,
   Verdict,
@@ -22,23 +22,23 @@ export {
   rivalShape,
   searchStatusSchema,
   stepSchema,
-  suspectSchema,
+  outlierSchema,
   variancesSchema,
 } from "./gaps-output-schema";
 export { countedReadings, isCounted, type CountedReading } from "./counted-readings";
 export { predictTesters, type KnownPrediction } from "./predict-testers";
-export { areTied } from "./causes/tied";
-export { movedCells } from "./causes/moved-cells";
+export { areTied } from "./causes/are-tied";
+export { cellSensitivities } from "./causes/cell-sensitivities";
 export { causeCandidates } from "./causes/cause-candidates";
 export { sameInput, type Candidate } from "./causes/candidate";
 export { estimateGaps } from "./estimate-gaps";
-export { estimateTaken, type TakenEstimate } from "./estimate-taken";
+export { estimateInputs, type InputEstimate } from "./estimate-inputs";
 export { gapReadings } from "./model/gap-readings";
 export { gapSurface } from "./model/gap-surface";
-export { neighbourSizeSuspect } from "./suspects/neighbour-size";
-export { readingScore, scoredReadings } from "./suspects/reading-scores";
-export { readingSuspects } from "./suspects/reading-suspects";
-export { swatchSuspects } from "./suspects/swatch-suspects";
-export { settleCall, type SettledCall } from "./suspects/settle-call";
+export { neighbourSizeOutlier } from "./outliers/neighbour-size-outlier";
+export { readingScore, scoredReadings } from "./outliers/reading-scores";
+export { readingOutliers } from "./outliers/reading-outliers";
+export { swatchOutliers } from "./outliers/swatch-outliers";
+export { screenOutliers, type ScreenedCall } from "./outliers/screen-outliers";
 export { testersNeeded } from "./testers-needed";
 export { fitFindings, type FitFinding } from "./fit-findings";

@@ -1,17 +1,17 @@
 import type { CallDocument, Tester } from "../pattern";
 import { predict, type Prediction } from "../prediction";
 
-/** A prediction that was made before, and the tester whom it is of. */
+/** A prediction computed before, and the tester it belongs to. */
 export interface KnownPrediction {
   readonly tester: Tester;
   readonly prediction: Prediction;
 }
 
 /**
- * What each tester's garment should come to, made once for all that compares readings with it.
+ * Predicts each tester's garment, once for everything that compares readings with it.
  *
- * @param known predictions by tester id: one is taken over where the tester's swatches are the very same, for decisions on
- *   readings and yarn change no prediction.
+ * @param known predictions by tester id: one is reused if the tester's swatches are the same objects, because decisions on
+ *   readings and yarn do not change a prediction.
  * @returns one a tester, in the call's order.
  */
 export function predictTesters(

@@ -7,7 +7,7 @@ import type { Drift } from "./model/tester-drifts";
 /**
  * Each tester's drift and consistency: Mandel's h over the gaps of all sizes, k over repeated readings, by measurement.
  *
- * @param counted readings that count, one entry a tester and measurement.
+ * @param counted counted readings, one entry per tester and measurement.
  * @param drifts by tester id.
  * @see ISO 5725-2:1994, 7.3.1; design 4.7.
  */
@@ -52,5 +52,5 @@ function byTester(
   counted: readonly CountedReading[],
   values: readonly (number | null)[],
 ): ReadonlyMap<string, number | null> {
-  return new Map(counted.map(({ tester }, at) => [tester.id, values[at] ?? null]));
+  return new Map(counted.map(({ tester }, index) => [tester.id, values[index] ?? null]));
 }

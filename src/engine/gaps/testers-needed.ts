@@ -1,41 +1,41 @@
 import { normalChance } from "../distributions";
 import { sizeScale, type PatternDocument } from "../pattern";
 import { solveSurface, surfacePosterior } from "../variance-components";
-import { GAP_SD } from "./model/gap-sds";
+import { SD_INDEX } from "./model/gap-sds";
 import { gapSurface } from "./model/gap-surface";
 import { testerInformation } from "./model/tester-on-gauge";
 
-/** The error to be found, in tolerances, and how surely (design 4.5). */
-const ERROR = 1.5;
-const FOUND = 0.8;
-const MOST_TESTERS = 30;
-/** What the model expects before any reading: medians of the priors on the six sds (0.674 of a half-normal's scale). */
-const USUAL_SDS = Float64Array.of(0.54, 0.34, 0.27, 0.022, 0.022, 0.5);
+/** The error to detect, in tolerances, and the required power (design 4.5). */
+const ERROR_TO_DETECT = 1.5;
+const MIN_POWER = 0.8;
+const MAX_TESTERS = 30;
+/** Medians of the priors of the six sds (0.674 of a half-normal's scale). */
+const PRIOR_MEDIAN_SDS = Float64Array.of(0.54, 0.34, 0.27, 0.022, 0.022, 0.5);
 
 /**
- * Before a call: how many testers of each size find an error of 1½ tolerances four times in five.
+ * Power calculation before a call: how many testers per size detect an error of 1½ tolerances with a power of 0.8.
  *
- * Found is told as off or as leaning: the estimate lies beyond one tolerance. The chance is the mean over all cells, for
- * testers on gauge who measure everything.
+ * Detected means reported as off or leaning: the estimate exceeds one tolerance. The power is the mean over all cells, for
+ * testers on gauge who take all measurements.
  *
- * @returns testers a size; null where thirty would not do.
+ * @returns testers per size; null if thirty are not enough.
  * @see design 4.5.
  */
 export function testersNeeded(pattern: PatternDocument): number | null {
   if (pattern.measurements.length === 0) return null;
-  const perTester = pattern.sizes.map((size) => testerInformation(pattern, size, USUAL_SDS));
-  for (let testers = 1; testers <= MOST_TESTERS; testers += 1) {
-    if (chanceToFind(pattern, { perTester, testers }) >= FOUND) return testers;
+  const perTester = pattern.sizes.map((size) => testerInformation(pattern, size, PRIOR_MEDIAN_SDS));
+  for (let testers = 1; testers <= MAX_TESTERS; testers += 1) {
+    if (power(pattern, { perTester, testers }) >= MIN_POWER) return testers;
   }
   return null;
 }
 
-function chanceToFind(
+function power(
   pattern: PatternDocument,
   { perTester, testers }: { perTester: readonly Float64Array[]; testers: number },
 ): number {
   const cells = pattern.measurements.length;
-  const none = Array.from(USUAL_SDS, () => undefined);
+  const none = Array.from(PRIOR_MEDIAN_SDS, () => undefined);
   const groups = perTester.map((precision) => ({
     cells,
     precision: precision.map((value) => testers * value),
@@ -43,25 +43,27 @@ function chanceToFind(
     precisionSlopes: none,
     rightSlopes: none,
   }));
-  const zeros = new Float64Array(USUAL_SDS.length);
+  const zeros = new Float64Array(PRIOR_MEDIAN_SDS.length);
   const information = { groups, readings: 0, constant: 0, traceSlopes: zeros, squareSlopes: zeros };
-  const solution = solveSurface(gapSurface(pattern, []), information, USUAL_SDS);
+  const solution = solveSurface(gapSurface(pattern, []), information, PRIOR_MEDIAN_SDS);
   if (solution === null) return 0;
   const scale = sizeScale(pattern);
   const chances = surfacePosterior(solution).groups.flatMap(({ covariance }, s) => {
     const z = scale.get(pattern.sizes[s]?.id ?? "") ?? 0;
-    return pattern.measurements.map((_, p) => chanceBeyond(covariance[p * cells + p] ?? Number.NaN, priorVariance(z)));
+    return pattern.measurements.map((_, p) =>
+      chanceDetected(covariance[p * cells + p] ?? Number.NaN, priorVariance(z)),
+    );
   });
   return chances.reduce((sum, chance) => sum + chance, 0) / chances.length;
 }
 
 function priorVariance(z: number): number {
-  const square = (index: number) => (USUAL_SDS[index] ?? Number.NaN) ** 2;
-  return square(GAP_SD.offset) + square(GAP_SD.step) * z * z + square(GAP_SD.cell);
+  const square = (index: number) => (PRIOR_MEDIAN_SDS[index] ?? Number.NaN) ** 2;
+  return square(SD_INDEX.offset) + square(SD_INDEX.step) * z * z + square(SD_INDEX.cell);
 }
 
-/** Chance that the estimate of a cell of this error, drawn toward 0 as it is, lies beyond one tolerance. */
-function chanceBeyond(variance: number, prior: number): number {
-  const kept = Math.max(1e-12, 1 - variance / prior);
-  return normalChance((ERROR * kept - 1) / Math.sqrt(variance * kept));
+/** Probability that the shrunken estimate of a cell with this error exceeds one tolerance. */
+function chanceDetected(variance: number, prior: number): number {
+  const shrinkage = Math.max(1e-12, 1 - variance / prior);
+  return normalChance((ERROR_TO_DETECT * shrinkage - 1) / Math.sqrt(variance * shrinkage));
 }

@@ -1,12 +1,12 @@
 import type { Verdict } from "./gaps-output";
 
-/** A verdict is passed when its chance is at least this. */
-const SURE = 0.9;
+/** Probability required for the verdicts "off" and "holds". */
+const MIN_PROBABILITY = 0.9;
 
 /**
  * Verdict on a gap.
  *
- * @param gap estimate and tolerance in the same unit, chance that the true gap is beyond one tolerance.
+ * @param gap estimate and tolerance in the same unit, probability that the true gap exceeds one tolerance.
  * @see design 4.5.
  */
 export function verdictOf({
@@ -18,7 +18,7 @@ export function verdictOf({
   tolerance: number;
   chanceOff: number;
 }): Verdict {
-  if (chanceOff >= SURE) return "off";
-  if (1 - chanceOff >= SURE) return "holds";
+  if (chanceOff >= MIN_PROBABILITY) return "off";
+  if (1 - chanceOff >= MIN_PROBABILITY) return "holds";
   return Math.abs(gap) > tolerance ? "leaning" : "unsettled";
 }

@@ -1,4 +1,4 @@
-/** Paths from layer to layer: where they start, and which nodes of the layer after each node leads to. */
+/** A layered graph: its start nodes, and the successors of each node in the next layer. */
 export interface LayeredPaths<Node> {
   readonly layers: readonly (readonly Node[])[];
   /** Indices in the first layer. */
@@ -7,14 +7,14 @@ export interface LayeredPaths<Node> {
   readonly next: readonly (readonly (readonly number[])[])[];
 }
 
-/** Sums of doubles do not come out the same twice: what costs so little more is as cheap. */
-export const ROUNDING = 1e-9;
+/** Costs that differ by less are equal: sums of doubles depend on their order. */
+export const ROUNDING_TOLERANCE = 1e-9;
 
 /**
- * Of all paths from the first layer to the last those that cost least, but for a rounding a layer; none of these ends early.
+ * The cheapest paths from the first layer to the last, up to one rounding error per layer; no dead ends remain.
  *
- * @param costOf what a node costs.
- * @returns null where no path leads through.
+ * @param costOf cost of a node.
+ * @returns null if there is no path.
  * @see Bellman's principle of optimality.
  */
 export function cheapestPaths<Node>(
@@ -22,23 +22,23 @@ export function cheapestPaths<Node>(
   costOf: (node: Node) => number,
 ): { readonly cost: number; readonly paths: LayeredPaths<Node> } | null {
   let after: readonly number[] | null = null;
-  const kept = layers.map((nodes, layer) => nodes.map((_, node) => next[layer]?.[node] ?? []));
+  const cheapestNext = layers.map((nodes, layer) => nodes.map((_, node) => next[layer]?.[node] ?? []));
   for (let layer = layers.length - 1; layer >= 0; layer -= 1) {
     const costs: readonly number[] | null = after;
-    after = (layers[layer] ?? []).map((node, at) => {
+    after = (layers[layer] ?? []).map((node, index) => {
       if (costs === null) return costOf(node);
-      const onward = cheapestOf(next[layer]?.[at] ?? [], costs);
-      kept[layer]?.splice(at, 1, onward.indices);
+      const onward = cheapestOf(next[layer]?.[index] ?? [], costs);
+      cheapestNext[layer]?.splice(index, 1, onward.indices);
       return costOf(node) + onward.cost;
     });
   }
   const { cost, indices } = cheapestOf(starts, after ?? []);
-  return cost === Number.POSITIVE_INFINITY ? null : { cost, paths: { layers, starts: indices, next: kept } };
+  return cost === Number.POSITIVE_INFINITY ? null : { cost, paths: { layers, starts: indices, next: cheapestNext } };
 }
 
 function cheapestOf(indices: readonly number[], costs: readonly number[]): { cost: number; indices: number[] } {
   let cost = Number.POSITIVE_INFINITY;
   for (const index of indices) cost = Math.min(cost, costs[index] ?? cost);
   if (cost === Number.POSITIVE_INFINITY) return { cost, indices: [] };
-  return { cost, indices: indices.filter((index) => (costs[index] ?? Number.NaN) <= cost + ROUNDING) };
+  return { cost, indices: indices.filter((index) => (costs[index] ?? Number.NaN) <= cost + ROUNDING_TOLERANCE) };
 }

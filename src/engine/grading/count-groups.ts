@@ -6,14 +6,14 @@ export interface CountGroup {
   readonly measurements: readonly Measurement[];
 }
 
-/** Counts that a measurement is solved by: none where it has no target or holds a diagonal. */
+/** Counts that are solved to meet a measurement's target: none if it has no target or contains a diagonal. */
 export function solvedCounts({ terms, target }: Measurement): string[] {
   if (target === undefined || terms.some((term) => "diagonal" in term)) return [];
   return terms.flatMap((term) => ("count" in term ? [term.count] : []));
 }
 
 /**
- * Groups of counts that can be solved apart: no tie and no target joins two of them.
+ * Groups of counts that can be solved independently: no tie and no target connects two of them.
  *
  * @see design 4.2.
  */

@@ -4,9 +4,9 @@ import type { Measurement, PatternDocument } from "../pattern";
 import type { CountVariables } from "./count-variables";
 
 /**
- * Each solved measurement in each size as a sum of counts that should come to its target, in tolerances.
+ * Each solved measurement in each size as a linear combination of counts that should equal its target, in tolerances.
  *
- * @returns rows whose sum less `right` is the deviation.
+ * @returns rows whose sum minus `right` is the deviation.
  */
 export function deviationRows(
   pattern: PatternDocument,
@@ -15,7 +15,7 @@ export function deviationRows(
 ): { readonly sum: Sum; readonly right: number }[] {
   const index = indexPattern(pattern);
   return measurements.flatMap((measurement) =>
-    pattern.sizes.flatMap((size, at) => {
+    pattern.sizes.flatMap((size, position) => {
       const target = targetCm(measurement, size);
       if (target === null) return [];
       const unit: Working = { ...patternWorking(index, size.id), countOf: () => 1 };
@@ -23,7 +23,7 @@ export function deviationRows(
       const sum = measurement.terms.flatMap((term) => {
         const { cm } = measureTerm(index, term, unit);
         if ("count" in term)
-          return [{ variable: variables.numberOf(term.count, at), weight: cm / measurement.toleranceCm }];
+          return [{ variable: variables.numberOf(term.count, position), weight: cm / measurement.toleranceCm }];
         fixedCm += cm;
         return [];
       });

@@ -6,10 +6,10 @@ export type Clash = Omit<GradingRule, "constraints">;
 type HasAnswer = (rules: readonly GradingRule[]) => boolean;
 
 /**
- * One clash among rules that cannot all be kept: each rule is dropped, and stays dropped while there is still no answer.
+ * A minimal conflict among rules that cannot all be met: each rule is dropped in turn, and stays out if there is still no solution.
  *
  * @param rules through sizes for the first count, as `gradingRules` lists them.
- * @returns rules none of which can be spared.
+ * @returns conflicting rules, none of which can be left out.
  * @see design 4.2.
  */
 export function findClash(
@@ -20,15 +20,15 @@ export function findClash(
     const constraints = some.flatMap((rule) => rule.constraints);
     return solveIntegerProgram({ whole, constraints, objective: [] }, solver).status !== "infeasible";
   };
-  let kept = clashingSizes(rules, hasAnswer);
-  for (const rule of kept) {
-    const without = kept.filter((other) => other !== rule);
-    if (!hasAnswer(without)) kept = without;
+  let conflicting = clashingSizes(rules, hasAnswer);
+  for (const rule of conflicting) {
+    const without = conflicting.filter((other) => other !== rule);
+    if (!hasAnswer(without)) conflicting = without;
   }
-  return kept.map(({ constraints: _, ...clash }) => clash);
+  return conflicting.map(({ constraints: _, ...clash }) => clash);
 }
 
-/** The rules of as few neighbouring sizes as clash among themselves, mostly one: fewer rules to try one by one. */
+/** The rules of the smallest range of sizes that conflict, usually one size: this leaves fewer rules to drop one by one. */
 function clashingSizes(rules: readonly GradingRule[], hasAnswer: HasAnswer): readonly GradingRule[] {
   const sizes = [...new Set(rules.map(({ size }) => size))];
   const rulesOf = (from: number, to: number) => {

@@ -2,26 +2,26 @@ import type { Solver } from "../integer-program";
 import type { Fault } from "../pattern";
 import { gradePattern, type GradeOutcome } from "./grade-pattern";
 import type { GradeRequest } from "./grade-request";
-import { loosenings, type Loosening } from "./loosen-clash";
+import { relaxations, type Relaxation } from "./relax-clash";
 
 export interface ChoicesRequest extends Omit<GradeRequest, "slack"> {
-  /** Deviations that cost nothing, in tolerances. */
+  /** Deviations without cost, in tolerances. */
   readonly slacks: readonly number[];
 }
 
-/** A grading that a person may choose, and the slack that it was found with. */
+/** A grading to choose from, with its slack. */
 export type GradingChoice = Extract<GradeOutcome, { grading: unknown }> & { readonly slack: number };
 
 export type GradeChoices =
   | { readonly status: "graded"; readonly choices: readonly GradingChoice[] }
-  | { readonly status: "infeasible"; readonly clash: readonly Loosening[] }
+  | { readonly status: "infeasible"; readonly clash: readonly Relaxation[] }
   | { readonly status: "faults"; readonly faults: readonly Fault[] };
 
 /**
- * The same pattern graded with one slack after another, for a person to choose from.
+ * Grades the same pattern with several slacks, for a person to choose from.
  *
- * @param request slacks in the order in which the choices come back.
- * @returns the choices; or one clash, which no slack undoes, with what would loosen each of its rules; or faults.
+ * @param request slacks in the order of the returned choices.
+ * @returns the choices; or one conflict, which no slack resolves, with a relaxation of each of its rules; or faults.
  * @see gradePattern
  */
 export function gradeChoices({ slacks, ...request }: ChoicesRequest, solver: Solver): GradeChoices {
@@ -30,7 +30,7 @@ export function gradeChoices({ slacks, ...request }: ChoicesRequest, solver: Sol
     const outcome = gradePattern({ ...request, slack }, solver);
     if (outcome.status === "faults") return outcome;
     if (outcome.status === "infeasible")
-      return { status: "infeasible", clash: loosenings(request.pattern, outcome.clash, solver) };
+      return { status: "infeasible", clash: relaxations(request.pattern, outcome.clash, solver) };
     choices.push({ slack, ...outcome });
   }
   return { status: "graded", choices };

@@ -1,5 +1,5 @@
 import type { Solver } from "../integer-program";
-import { own, sizeOrderFaults, type Fault, type Grading, type PatternDocument } from "../pattern";
+import { ownValue, sizeOrderFaults, type Fault, type Grading, type PatternDocument } from "../pattern";
 import { countGroups, type CountGroup } from "./count-groups";
 import type { Clash } from "./find-clash";
 import type { GradeRequest } from "./grade-request";
@@ -14,7 +14,7 @@ import { solveCounts } from "./solve-counts";
 
 export type GradeOutcome =
   | {
-      /** `limit` where a search stopped short of the proof; `bound` then says where, and what cannot be beaten. */
+      /** `limit` if a search stopped before optimality was proved; `bound` then has the stage and its lower bound. */
       readonly status: "optimal" | "limit";
       readonly grading: Grading;
       readonly measurements: readonly GradedMeasurement[];
@@ -25,13 +25,13 @@ export type GradeOutcome =
   | { readonly status: "faults"; readonly faults: readonly Fault[] };
 
 /**
- * All counts in all sizes: the best that keeps every repeat, tie, least value, locked count and the order of sizes.
+ * All counts in all sizes: the optimum subject to repeats, ties, minimum values, locked counts and the order of sizes.
  *
- * Counts that share no tie and no target are solved apart. A group without any target keeps the grading it has.
+ * Counts that share no tie and no target are solved separately. A group without a target keeps its existing grading.
  *
- * @param request slack 0 where left out.
+ * @param request slack defaults to 0.
  * @param solver exact, to a relative and absolute gap of 0.
- * @returns the grading with what each measurement comes to; or one clash; or faults: sizes out of order, counts that nothing decides.
+ * @returns the grading with the resulting measurements; or one conflict; or faults: sizes out of order, counts without a target or numbers.
  * @see design 4.2.
  */
 export function gradePattern({ pattern, slack = 0, near }: GradeRequest, solver: Solver): GradeOutcome {
@@ -41,15 +41,15 @@ export function gradePattern({ pattern, slack = 0, near }: GradeRequest, solver:
   let grading: Grading = {};
   for (const group of countGroups(pattern)) {
     if (group.measurements.length === 0) {
-      const kept = keptCounts(pattern, group);
-      faults.push(...kept.faults);
-      grading = { ...grading, ...kept.grading };
+      const existing = existingCounts(pattern, group);
+      faults.push(...existing.faults);
+      grading = { ...grading, ...existing.grading };
       continue;
     }
     const solved = solveCounts({ pattern, group, near, slack, solver });
     if (solved.status === "infeasible") return solved;
     if (solved.status === "unproven") {
-      faults.push({ path: "counts", says: `${namesOf(pattern, group)} could not be solved: ${solved.says}.` });
+      faults.push({ path: "counts", says: `${namesOf(pattern, group)} could not be solved: ${solved.message}.` });
       continue;
     }
     if (solved.status === "limit") limits.push(solved.limit);
@@ -67,17 +67,18 @@ export function gradePattern({ pattern, slack = 0, near }: GradeRequest, solver:
   };
 }
 
-function keptCounts(pattern: PatternDocument, { counts }: CountGroup): { grading: Grading; faults: Fault[] } {
+function existingCounts(pattern: PatternDocument, { counts }: CountGroup): { grading: Grading; faults: Fault[] } {
   const faults: Fault[] = [];
   const kept = counts.map((id) => {
-    const at = pattern.counts.findIndex((count) => count.id === id);
+    const index = pattern.counts.findIndex((count) => count.id === id);
     const values = pattern.sizes.map((size) => {
-      const value = own(pattern.counts[at]?.locked, size.id) ?? own(own(pattern.grading, id), size.id);
+      const value =
+        ownValue(pattern.counts[index]?.locked, size.id) ?? ownValue(ownValue(pattern.grading, id), size.id);
       return [size.id, value] as const;
     });
     if (values.some(([, value]) => value === undefined)) {
-      const says = `“${pattern.counts[at]?.label ?? id}” is free: no target decides it. Type its numbers, or give a measurement that it makes a target.`;
-      faults.push({ path: `counts[${at}]`, says });
+      const says = `“${pattern.counts[index]?.label ?? id}” has no target, so it can't be calculated. Enter its numbers, or give a measurement that uses it a target.`;
+      faults.push({ path: `counts[${index}]`, says });
     }
     return [id, Object.fromEntries(values.map(([size, value]) => [size, value ?? Number.NaN]))] as const;
   });
@@ -89,5 +90,5 @@ function namesOf(pattern: PatternDocument, { counts }: CountGroup): string {
 }
 
 function inPatternOrder(pattern: PatternDocument, grading: Grading): Grading {
-  return Object.fromEntries(pattern.counts.map(({ id }) => [id, own(grading, id) ?? {}]));
+  return Object.fromEntries(pattern.counts.map(({ id }) => [id, ownValue(grading, id) ?? {}]));
 }

@@ -1,6 +1,6 @@
 import { z } from "zod";
 import {
-  own,
+  ownValue,
   parsePattern,
   parseWith,
   patternFaults,
@@ -11,7 +11,7 @@ import {
   type PatternDocument,
 } from "../pattern";
 
-/** What is graded: a pattern, deviation that costs nothing in tolerances, and a tested grading to stay near. */
+/** The input of a grading: a pattern, a deviation without cost in tolerances, and a tested grading to stay close to. */
 export interface GradeRequest {
   readonly pattern: PatternDocument;
   readonly slack?: number;
@@ -24,7 +24,7 @@ const requestSchema = z.strictObject({
   near: patternSchema.shape.grading,
 });
 
-/** Reads what `grade` takes: a pattern, or a pattern with slack and a tested grading. @param value parsed JSON of any shape. */
+/** Reads the input of `grade`: a pattern, or a pattern with slack and a tested grading. @param value parsed JSON of any shape. */
 export function parseGradeRequest(value: unknown): Parsed<GradeRequest> {
   if (typeof value === "object" && value !== null && "pattern" in value)
     return parseWith(requestSchema, value, ({ pattern, near }) => [
@@ -39,7 +39,7 @@ function nearFaults(pattern: PatternDocument, near: Grading = {}): Fault[] {
   return Object.keys(near).flatMap((count) => {
     if (!pattern.counts.some(({ id }) => id === count))
       return [{ path: `near.${count}`, says: `there is no count “${count}”.` }];
-    return Object.keys(own(near, count) ?? {})
+    return Object.keys(ownValue(near, count) ?? {})
       .filter((size) => !pattern.sizes.some(({ id }) => id === size))
       .map((size) => ({ path: `near.${count}.${size}`, says: `there is no size “${size}”.` }));
   });

@@ -1,7 +1,7 @@
-import { own, type PatternDocument } from "../pattern";
+import { ownValue, type PatternDocument } from "../pattern";
 import { predict } from "../prediction";
 
-/** What a measurement of one size comes to under a grading, at the pattern's gauge. */
+/** A measurement of one size under a grading, at the pattern's gauge. */
 export interface GradedMeasurement {
   readonly measurement: string;
   readonly size: string;
@@ -11,7 +11,7 @@ export interface GradedMeasurement {
   readonly deviation: number | null;
 }
 
-/** What a grading is judged by, stage by stage; deviations in tolerances, the rest in stitches and rows. */
+/** The objective values of a grading, stage by stage; deviations in tolerances, the rest in stitches and rows. */
 export interface GradingObjective {
   readonly beyond: number;
   readonly deviation: number;
@@ -20,15 +20,15 @@ export interface GradingObjective {
 }
 
 /**
- * Every measurement in every size as a grading makes it.
+ * Every measurement in every size under a grading.
  *
- * @param pattern with its whole grading.
+ * @param pattern with a complete grading.
  * @returns through sizes, in each through measurements, in the pattern's order.
  */
 export function gradedMeasurements(pattern: PatternDocument): GradedMeasurement[] {
   return pattern.sizes.flatMap((size) =>
-    predict({ pattern, size: size.id }).measurements.map(({ measurement, targetCm, designCm }, at) => {
-      const toleranceCm = pattern.measurements[at]?.toleranceCm ?? Number.NaN;
+    predict({ pattern, size: size.id }).measurements.map(({ measurement, targetCm, designCm }, index) => {
+      const toleranceCm = pattern.measurements[index]?.toleranceCm ?? Number.NaN;
       return {
         measurement,
         size: size.id,
@@ -41,11 +41,11 @@ export function gradedMeasurements(pattern: PatternDocument): GradedMeasurement[
 }
 
 /**
- * How good a grading is, by the stages of 4.2.
+ * Objective values of a grading, by the stages of 4.2.
  *
- * @param pattern with its whole grading.
- * @param measurements what it comes to.
- * @param slack deviation that costs nothing, in tolerances.
+ * @param pattern with a complete grading.
+ * @param measurements its measurements.
+ * @param slack deviation without cost, in tolerances.
  */
 export function gradingObjective(
   pattern: PatternDocument,
@@ -56,7 +56,7 @@ export function gradingObjective(
   const over = (free: number) =>
     deviations.reduce((sum, deviation) => sum + Math.max(0, Math.abs(deviation) - free), 0);
   const counts = pattern.counts.map(({ id }) =>
-    pattern.sizes.map((size) => own(own(pattern.grading, id), size.id) ?? Number.NaN),
+    pattern.sizes.map((size) => ownValue(ownValue(pattern.grading, id), size.id) ?? Number.NaN),
   );
   return {
     beyond: over(1),
@@ -66,11 +66,11 @@ export function gradingObjective(
   };
 }
 
-/** Σ |step − the step before| between neighbouring sizes. */
+/** Sum of absolute second differences over the sizes. */
 function unevenness(values: readonly number[]): number {
   let sum = 0;
-  for (let at = 2; at < values.length; at += 1) {
-    const [first, second, third] = values.slice(at - 2, at + 1);
+  for (let index = 2; index < values.length; index += 1) {
+    const [first, second, third] = values.slice(index - 2, index + 1);
     sum += Math.abs((third ?? Number.NaN) - 2 * (second ?? Number.NaN) + (first ?? Number.NaN));
   }
   return sum;

@@ -1,8 +1,8 @@
-import { own, type Count, type PatternDocument } from "../pattern";
+import { ownValue, type Count, type PatternDocument } from "../pattern";
 import type { Constraint, Sum } from "../integer-program";
 import type { CountVariables } from "./count-variables";
 
-/** A rule that a grading must keep, and what it says in the designer's words. */
+/** A rule that a grading must meet, with a sentence for the designer. */
 export interface GradingRule {
   readonly rule: "repeat" | "tie" | "least" | "locked" | "order";
   readonly count?: string;
@@ -29,14 +29,14 @@ function one(variable: number, weight = 1): Sum {
 
 function countRules(
   pattern: PatternDocument,
-  { count, size: at, variables }: { count: Count; size: number; variables: CountVariables },
+  { count, size: index, variables }: { count: Count; size: number; variables: CountVariables },
 ): GradingRule[] {
-  const size = pattern.sizes[at];
+  const size = pattern.sizes[index];
   if (size === undefined) return [];
-  const number = variables.numberOf(count.id, at);
+  const number = variables.numberOf(count.id, index);
   const named = { count: count.id, size: size.id };
   const { repeat, least = 1 } = count;
-  const locked = own(count.locked, size.id);
+  const locked = ownValue(count.locked, size.id);
   const rules: GradingRule[] = [
     {
       ...named,
@@ -46,7 +46,7 @@ function countRules(
     },
   ];
   if (repeat) {
-    const sum = [...one(number), ...one(variables.repeatsOf(count.id, at), -repeat.of)];
+    const sum = [...one(number), ...one(variables.repeatsOf(count.id, index), -repeat.of)];
     const says = `“${count.label}” is a multiple of ${repeat.of}${repeat.plus > 0 ? ` + ${repeat.plus}` : ""} in ${size.label}.`;
     rules.push({ ...named, rule: "repeat", says, constraints: [{ sum, relation: "=", right: repeat.plus }] });
   }
@@ -54,9 +54,9 @@ function countRules(
     const says = `“${count.label}” is locked at ${locked} in ${size.label}.`;
     rules.push({ ...named, rule: "locked", says, constraints: [{ sum: one(number), relation: "=", right: locked }] });
   }
-  const before = pattern.sizes[at - 1];
+  const before = pattern.sizes[index - 1];
   if (before && !count.mayShrink) {
-    const sum = [...one(number), ...one(variables.numberOf(count.id, at - 1), -1)];
+    const sum = [...one(number), ...one(variables.numberOf(count.id, index - 1), -1)];
     const says = `“${count.label}” does not shrink from ${before.label} to ${size.label}.`;
     rules.push({ ...named, rule: "order", says, constraints: [{ sum, relation: ">=", right: 0 }] });
   }
@@ -69,10 +69,10 @@ function tieRules(pattern: PatternDocument, counts: readonly Count[], variables:
   return pattern.ties
     .filter(({ count }) => ids.has(count))
     .flatMap((tie) =>
-      pattern.sizes.map((size, at): GradingRule => {
+      pattern.sizes.map((size, index): GradingRule => {
         const sum = [
-          ...one(variables.numberOf(tie.count, at), tie.per ?? 1),
-          ...tie.equals.map(({ count, times }) => ({ variable: variables.numberOf(count, at), weight: -times })),
+          ...one(variables.numberOf(tie.count, index), tie.per ?? 1),
+          ...tie.equals.map(({ count, times }) => ({ variable: variables.numberOf(count, index), weight: -times })),
         ];
         const within = tie.within ?? 0;
         const constraints: Constraint[] =
@@ -82,13 +82,13 @@ function tieRules(pattern: PatternDocument, counts: readonly Count[], variables:
                 { sum, relation: "<=", right: within },
                 { sum, relation: ">=", right: -within },
               ];
-        const parts = tie.equals.map(({ times, count }) => timesWords(times, named(count))).join(" and ");
-        const says = `${timesWords(tie.per ?? 1, named(tie.count))} must add up to ${parts}${within > 0 ? `, give or take ${within},` : ""} in ${size.label}.`;
+        const parts = tie.equals.map(({ times, count }) => timesText(times, named(count))).join(" and ");
+        const says = `${timesText(tie.per ?? 1, named(tie.count))} must add up to ${parts}${within > 0 ? `, give or take ${within},` : ""} in ${size.label}.`;
         return { rule: "tie", count: tie.count, size: size.id, says, constraints };
       }),
     );
 }
 
-function timesWords(times: number, name: string): string {
+function timesText(times: number, name: string): string {
   return times === 1 ? name : `${times} × ${name}`;
 }

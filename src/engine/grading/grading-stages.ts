@@ -1,88 +1,88 @@
 import { valueOfSum, type Constraint, type Sum } from "../integer-program";
-import { own, type Count, type Grading, type Measurement, type PatternDocument } from "../pattern";
+import { ownValue, type Count, type Grading, type Measurement, type PatternDocument } from "../pattern";
 import { countVariables } from "./count-variables";
 import { deviationRows } from "./deviation-rows";
 
-/** The stages of 4.2 in their order; `near` only where a tested grading is given. */
+/** The stages of 4.2 in their order; `near` only if a tested grading is given. */
 export type StageName = "beyond" | "deviation" | "near" | "unevenness" | "sum";
 
-/** What is to lie near `right`. */
+/** A linear combination that should be close to `right`. */
 export interface Row {
   readonly sum: Sum;
   readonly right: number;
 }
 
-/** Rows whose distance from where they should lie costs what exceeds `free`. */
+/** Rows whose distance from their right-hand side costs what exceeds `tolerance`. */
 export interface Stage {
   readonly name: StageName;
   readonly rows: readonly Row[];
-  readonly free: number;
-  /** True where the rows are sums of stitches, so that what exceeds is whole: a search then ends sooner. */
+  readonly tolerance: number;
+  /** True if the rows are sums of stitches, so that the excess is a whole number, which shortens the search. */
   readonly isWhole: boolean;
 }
 
-/** Counts that are solved together, with what their numbers should come to. */
+/** Counts that are solved together, with the measurements they should meet. */
 export interface GroupRequest {
   readonly pattern: PatternDocument;
   readonly counts: readonly Count[];
   readonly measurements: readonly Measurement[];
-  /** The tested grading; counts and sizes that it leaves out may come out as they like. */
+  /** The tested grading; counts and sizes that it leaves out are unrestricted. */
   readonly near?: Grading;
-  /** Deviation that costs nothing, in tolerances. */
+  /** Deviation without cost, in tolerances. */
   readonly slack: number;
 }
 
-/** An optimum of one stage may be missed by this much in the next ones, for sums of doubles do not come out the same twice. */
+/** Later stages may exceed the optimum of an earlier one by this much, because sums of doubles depend on their order. */
 export const STAGE_TOLERANCE = 1e-7;
 
-/** What is made small one after another for a group of counts. @see design 4.2. */
+/** The objectives that are minimised one after another for a group of counts. @see design 4.2. */
 export function gradingStages({ pattern, counts, measurements, near, slack }: GroupRequest): Stage[] {
   const variables = countVariables(pattern, counts);
   const deviations = deviationRows(pattern, measurements, variables);
-  const numbers = counts.flatMap(({ id }) => pattern.sizes.map((size, at) => ({ id, at, size: size.id })));
-  const tested = numbers.flatMap(({ id, at, size }) => {
-    const right = own(own(near, id), size);
-    return right === undefined ? [] : [{ sum: [{ variable: variables.numberOf(id, at), weight: 1 }], right }];
+  const numbers = counts.flatMap(({ id }) => pattern.sizes.map((size, index) => ({ id, index, size: size.id })));
+  const tested = numbers.flatMap(({ id, index, size }) => {
+    const right = ownValue(ownValue(near, id), size);
+    return right === undefined ? [] : [{ sum: [{ variable: variables.numberOf(id, index), weight: 1 }], right }];
   });
   const steps = numbers
-    .filter(({ at }) => at > 0 && at < pattern.sizes.length - 1)
-    .map(({ id, at }) => ({
+    .filter(({ index }) => index > 0 && index < pattern.sizes.length - 1)
+    .map(({ id, index }) => ({
       sum: [-1, 0, 1].map((offset) => ({
-        variable: variables.numberOf(id, at + offset),
+        variable: variables.numberOf(id, index + offset),
         weight: offset === 0 ? -2 : 1,
       })),
       right: 0,
     }));
-  const whole = numbers.map(({ id, at }) => ({ variable: variables.numberOf(id, at), weight: 1 }));
+  const whole = numbers.map(({ id, index }) => ({ variable: variables.numberOf(id, index), weight: 1 }));
   return [
-    { name: "beyond", rows: deviations, free: 1, isWhole: false },
-    { name: "deviation", rows: deviations, free: slack, isWhole: false },
-    { name: "near", rows: tested, free: 0, isWhole: true },
-    { name: "unevenness", rows: steps, free: 0, isWhole: true },
-    { name: "sum", rows: [{ sum: whole, right: 0 }], free: 0, isWhole: true },
+    { name: "beyond", rows: deviations, tolerance: 1, isWhole: false },
+    { name: "deviation", rows: deviations, tolerance: slack, isWhole: false },
+    { name: "near", rows: tested, tolerance: 0, isWhole: true },
+    { name: "unevenness", rows: steps, tolerance: 0, isWhole: true },
+    { name: "sum", rows: [{ sum: whole, right: 0 }], tolerance: 0, isWhole: true },
   ];
 }
 
-/** What a stage costs at given values of the variables. */
-export function costOf({ rows, free }: Stage, values: readonly number[]): number {
+/** Cost of a stage at given values of the variables. */
+export function costOf({ rows, tolerance }: Stage, values: readonly number[]): number {
   return rows.reduce((cost, { sum, right }) => {
-    return cost + Math.max(0, Math.abs(valueOfSum(sum, values) - right) - free);
+    return cost + Math.max(0, Math.abs(valueOfSum(sum, values) - right) - tolerance);
   }, 0);
 }
 
-/** Every row within so much of where it should lie. */
-export function withinRows({ rows }: Stage, free: number): Constraint[] {
+/** Constraints that keep every row within a tolerance of its right-hand side. */
+export function rowsWithin({ rows }: Stage, free: number): Constraint[] {
   return rows.flatMap(({ sum, right }): Constraint[] => [
     { sum, relation: "<=", right: right + free },
     { sum, relation: ">=", right: right - free },
   ]);
 }
 
-/** A stage as a sum of variables of its own, one a row, each at least what its row exceeds; the first is `first`. */
-export function excessSum({ rows, free }: Stage, first: number): { sum: Sum; constraints: Constraint[] } {
-  const constraints = rows.flatMap(({ sum, right }, at): Constraint[] => [
-    { sum: [...sum, { variable: first + at, weight: -1 }], relation: "<=", right: right + free },
-    { sum: [...sum, { variable: first + at, weight: 1 }], relation: ">=", right: right - free },
+/** A stage as a sum of auxiliary variables, one per row, each at least the row's excess; the first is `first`. */
+export function excessSum({ rows, tolerance }: Stage, first: number): { sum: Sum; constraints: Constraint[] } {
+  const constraints = rows.flatMap(({ sum, right }, index): Constraint[] => [
+    { sum: [...sum, { variable: first + index, weight: -1 }], relation: "<=", right: right + tolerance },
+    { sum: [...sum, { variable: first + index, weight: 1 }], relation: ">=", right: right - tolerance },
   ]);
-  return { sum: rows.map((_, at) => ({ variable: first + at, weight: 1 })), constraints };
+  return { sum: rows.map((_, index) => ({ variable: first + index, weight: 1 })), constraints };
 }

@@ -10,8 +10,8 @@ export {
   type GradingObjective,
 } from "./graded-measurements";
 export type { GroupRequest } from "./grading-stages";
-export { loosenings, type Loosening } from "./loosen-clash";
-export { nearestKept, type NearestKept } from "./nearest-kept";
+export { relaxations, type Relaxation } from "./relax-clash";
+export { nearestFeasible, type NearestFeasible } from "./nearest-feasible";
 export { solveByProgram, type Limit, type SolvedCounts } from "./solve-by-program";
 export { solveBySize } from "./solve-by-size";
 export { solveCounts } from "./solve-counts";

@@ -1,19 +1,19 @@
 import { integerPoints } from "../integer-program";
 import type { Size } from "../pattern";
-import { ROUNDING } from "./cheapest-paths";
+import { ROUNDING_TOLERANCE } from "./cheapest-paths";
 import { countVariables } from "./count-variables";
 import { gradingRules } from "./grading-rules";
 import {
   costOf,
   gradingStages,
   STAGE_TOLERANCE,
-  withinRows,
+  rowsWithin,
   type GroupRequest,
   type Stage,
   type StageName,
 } from "./grading-stages";
 
-/** Numbers of a group's counts in one size that keep every rule within it, with what each stage costs. */
+/** Numbers of a group's counts in one size that meet all rules within it, with the cost of each stage. */
 export interface Choice {
   /** In the counts' order. */
   readonly numbers: readonly number[];
@@ -23,35 +23,35 @@ export interface Choice {
   readonly sum: number;
 }
 
-/** More would be searched no faster than by the solver. */
-const MOST_CHOICES = 1000;
+/** Above this limit the solver is as fast. */
+const MAX_CHOICES = 1000;
 const FIRST_WIDTH = 0.25;
-const WIDEST = 64;
+const MAX_WIDTH = 64;
 
-/** The choices of a size that go beyond tolerance no more than they must. */
+/** The choices of a size with the smallest excess over tolerance. */
 export interface SizeChoices {
-  readonly leastDeviation: number;
-  /** Those whose deviation is within so much of the least; null where they are too many. */
+  readonly minDeviation: number;
+  /** Those whose deviation exceeds the minimum by at most `excess`; null if there are too many. */
   readonly within: (excess: number) => readonly Choice[] | null;
 }
 
-/** What a group of counts can be in one size. @returns null where nothing keeps the rules, or too much. */
+/** Feasible numbers of a group of counts in one size. @returns null if there are none, or too many. */
 export function sizeChoices(request: GroupRequest, size: Size): SizeChoices | null {
   const choicesWithin = chooser({ ...request, pattern: { ...request.pattern, sizes: [size] } });
   const best = bestChoice(choicesWithin, request.slack);
   if (best === null) return null;
   const { beyond, deviation } = best;
   return {
-    leastDeviation: deviation,
+    minDeviation: deviation,
     within: (excess) => {
-      const most = deviation + excess;
-      const choices = choicesWithin(furthestRow({ beyond, deviation: most }, request.slack));
-      return choices && leastBeyond(choices).filter((choice) => choice.deviation <= most + ROUNDING);
+      const maxDeviation = deviation + excess;
+      const choices = choicesWithin(maxRowDeviation({ beyond, deviation: maxDeviation }, request.slack));
+      return choices && minBeyond(choices).filter((choice) => choice.deviation <= maxDeviation + ROUNDING_TOLERANCE);
     },
   };
 }
 
-/** All choices of a pattern of one size whose every deviation is within so many tolerances; null where they are too many. */
+/** All choices of a pattern with one size whose deviations are all within `width` tolerances; null if there are too many. */
 type Chooser = (width: number) => Choice[] | null;
 
 function chooser(request: GroupRequest): Chooser {
@@ -61,11 +61,11 @@ function chooser(request: GroupRequest): Chooser {
   const stages = gradingStages(request);
   const deviations = stages.filter(({ name }) => name === "deviation");
   return (width) => {
-    const rows = deviations.flatMap((stage) => withinRows(stage, width + STAGE_TOLERANCE));
+    const rows = deviations.flatMap((stage) => rowsWithin(stage, width + STAGE_TOLERANCE));
     const points = integerPoints({
       variables: variables.total,
       constraints: [...rules, ...rows],
-      most: MOST_CHOICES,
+      maxPoints: MAX_CHOICES,
     });
     return points?.map((point) => choiceAt(point, stages, counts.length)) ?? null;
   };
@@ -82,31 +82,31 @@ function choiceAt(point: readonly number[], stages: readonly Stage[], counts: nu
   };
 }
 
-/** The choice that is least beyond tolerance and, among equals, deviates least: looked for ever further from the targets. */
+/** The choice with the smallest excess over tolerance and, among equals, the smallest deviation, found by widening the range. */
 function bestChoice(choicesWithin: Chooser, slack: number): Choice | null {
-  for (let width = slack + FIRST_WIDTH; width < WIDEST; width *= 2) {
+  for (let width = slack + FIRST_WIDTH; width < MAX_WIDTH; width *= 2) {
     const choices = choicesWithin(width);
     if (choices === null) return null;
-    const found = leastChoice(choices);
+    const found = bestOf(choices);
     if (found === null) continue;
-    const furthest = furthestRow(found, slack);
-    return furthest <= width ? found : leastChoice(choicesWithin(furthest) ?? []);
+    const furthest = maxRowDeviation(found, slack);
+    return furthest <= width ? found : bestOf(choicesWithin(furthest) ?? []);
   }
   return null;
 }
 
-/** How far off, in tolerances, one measurement can be in a choice that costs no more than this. */
-function furthestRow({ beyond, deviation }: Pick<Choice, "beyond" | "deviation">, slack: number): number {
+/** Largest deviation of one measurement, in tolerances, in a choice that costs no more than this. */
+function maxRowDeviation({ beyond, deviation }: Pick<Choice, "beyond" | "deviation">, slack: number): number {
   return Math.min(1 + beyond, slack + deviation);
 }
 
-function leastChoice(choices: readonly Choice[]): Choice | null {
-  const [first, ...others] = leastBeyond(choices);
+function bestOf(choices: readonly Choice[]): Choice | null {
+  const [first, ...others] = minBeyond(choices);
   if (first === undefined) return null;
   return others.reduce((least, other) => (other.deviation < least.deviation ? other : least), first);
 }
 
-function leastBeyond(choices: readonly Choice[]): Choice[] {
-  const least = choices.reduce((sofar, { beyond }) => Math.min(sofar, beyond), Number.POSITIVE_INFINITY);
-  return choices.filter(({ beyond }) => beyond <= least + ROUNDING);
+function minBeyond(choices: readonly Choice[]): Choice[] {
+  const min = choices.reduce((sofar, { beyond }) => Math.min(sofar, beyond), Number.POSITIVE_INFINITY);
+  return choices.filter(({ beyond }) => beyond <= min + ROUNDING_TOLERANCE);
 }

@@ -8,12 +8,12 @@ import {
   excessSum,
   gradingStages,
   STAGE_TOLERANCE,
-  withinRows,
+  rowsWithin,
   type GroupRequest,
   type StageName,
 } from "./grading-stages";
 
-/** Where the solver stopped at its limit: the stage's value as found, and what it cannot be below. */
+/** The stage in which the solver stopped at its limit, with the value found and its lower bound. */
 export interface Limit {
   readonly counts: readonly string[];
   readonly stage: StageName;
@@ -25,12 +25,12 @@ export type SolvedCounts =
   | { readonly status: "optimal"; readonly grading: Grading }
   | { readonly status: "limit"; readonly grading: Grading; readonly limit: Limit }
   | { readonly status: "infeasible"; readonly clash: readonly Clash[] }
-  | { readonly status: "unproven"; readonly says: string };
+  | { readonly status: "unproven"; readonly message: string };
 
 /**
- * New numbers for a group of counts, in all sizes at once, stage after stage with a solver of integer programs.
+ * Solves a group of counts in all sizes at once, stage after stage, with an integer programming solver.
  *
- * A stage that costs nothing at the answer of the one before is at its least already.
+ * A stage whose cost is 0 at the previous solution is already optimal.
  *
  * @see solveCounts
  */
@@ -45,9 +45,9 @@ export function solveByProgram(request: GroupRequest, solver: Solver): SolvedCou
   for (const stage of gradingStages(request)) {
     if (best === null || costOf(stage, best) > STAGE_TOLERANCE) {
       const excess = excessSum(stage, whole.length);
-      const wider = [...whole, ...stage.rows.map(() => stage.isWhole)];
+      const extended = [...whole, ...stage.rows.map(() => stage.isWhole)];
       const program = {
-        whole: wider,
+        whole: extended,
         constraints: [...constraints, ...excess.constraints],
         objective: excess.sum,
       };
@@ -57,22 +57,22 @@ export function solveByProgram(request: GroupRequest, solver: Solver): SolvedCou
       if (solution.status !== "optimal") {
         const found: readonly number[] | null = solution.status === "stopped" ? solution.values : best;
         if (found === null)
-          return { status: "unproven", says: solution.status === "unproven" ? solution.says : stage.name };
+          return { status: "unproven", message: solution.status === "unproven" ? solution.message : stage.name };
         const bound = Math.max(0, lowerBound(program, solver));
         const limit = { counts: counts.map(({ id }) => id), stage: stage.name, value: costOf(stage, found), bound };
         return { status: "limit", grading: gradingOf(found), limit };
       }
       best = solution.values;
-      // By the whole numbers: the solver's own sum may be a little too small, for it keeps each row to about a millionth.
+      // From the rounded values: the solver's own objective may be slightly too small, because it meets rows only to about 1e-6.
       const cost = costOf(stage, best);
       if (cost > STAGE_TOLERANCE) {
         const least: Constraint = { sum: excess.sum, relation: "<=", right: cost + STAGE_TOLERANCE };
         constraints = [...program.constraints, least];
-        whole = wider;
+        whole = extended;
         continue;
       }
     }
-    constraints = [...constraints, ...withinRows(stage, stage.free + STAGE_TOLERANCE)];
+    constraints = [...constraints, ...rowsWithin(stage, stage.tolerance + STAGE_TOLERANCE)];
   }
   return { status: "optimal", grading: gradingOf(best ?? []) };
 }

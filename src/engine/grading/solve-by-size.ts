@@ -1,26 +1,26 @@
-import { keepsConstraints } from "../integer-program";
+import { isFeasible } from "../integer-program";
 import type { Count, Grading } from "../pattern";
-import { cheapestPaths, ROUNDING, type LayeredPaths } from "./cheapest-paths";
+import { cheapestPaths, ROUNDING_TOLERANCE, type LayeredPaths } from "./cheapest-paths";
 import { countVariables, gradingAt } from "./count-variables";
-import { evenestPath } from "./evenest-path";
+import { smoothestPath } from "./smoothest-path";
 import { gradingRules } from "./grading-rules";
 import type { GroupRequest } from "./grading-stages";
 import { sizeChoices, type Choice, type SizeChoices } from "./size-choices";
 
-/** By how much more than each size alone the sizes together may deviate: tried one after another, in tolerances. */
+/** Allowed total deviation above the sum of the sizes' own minima: increased step by step, in tolerances. */
 const FIRST_EXCESS = 0.25;
-const MOST_EXCESS = 2;
+const MAX_EXCESS = 2;
 
-/** Of two neighbouring sizes, pairs of choices to look at. */
-const MOST_PAIRS = 4_000_000;
+/** Maximum number of pairs of choices of neighbouring sizes. */
+const MAX_PAIRS = 4_000_000;
 
 /**
- * New numbers for a group of counts, in all sizes at once, as a path from size to size through the choices of each.
+ * Solves a group of counts in all sizes at once, as a shortest path from size to size through the choices of each.
  *
- * Exact, for no choice is left out that a best path may lead through: a path that deviates by so much more in all than
- * each size must alone deviates by no more than that in any of them.
+ * Exact, because no choice on an optimal path is left out: a path whose total deviation exceeds the sum of the sizes' minima
+ * by some amount exceeds the minimum of each size by at most that amount.
  *
- * @returns null where that would take long, or where there may be no answer.
+ * @returns null if that would take long, or if there may be no solution.
  * @see solveCounts
  */
 export function solveBySize(request: GroupRequest): Grading | null {
@@ -30,17 +30,18 @@ export function solveBySize(request: GroupRequest): Grading | null {
     if (choices === null) return null;
     sizes.push(choices);
   }
-  const least = sizes.reduce((sum, { leastDeviation }) => sum + leastDeviation, 0);
+  const minDeviation = sizes.reduce((sum, { minDeviation }) => sum + minDeviation, 0);
   let excess = 0;
-  while (excess <= MOST_EXCESS) {
+  while (excess <= MAX_EXCESS) {
     const layers = sizes.flatMap(({ within }) => {
       const choices = within(excess);
       return choices === null ? [] : [choices];
     });
-    if (layers.length < sizes.length || pairsOf(layers) > MOST_PAIRS) return null;
-    const found = cheapestPaths(growingPaths(layers, request.counts), ({ deviation }) => deviation);
-    if (found !== null && found.cost - least <= excess + ROUNDING) return evenest(request, found.paths);
-    excess = found === null ? Math.max(FIRST_EXCESS, 2 * excess) : found.cost - least;
+    if (layers.length < sizes.length || pairsOf(layers) > MAX_PAIRS) return null;
+    const found = cheapestPaths(feasiblePaths(layers, request.counts), ({ deviation }) => deviation);
+    if (found !== null && found.cost - minDeviation <= excess + ROUNDING_TOLERANCE)
+      return smoothest(request, found.paths);
+    excess = found === null ? Math.max(FIRST_EXCESS, 2 * excess) : found.cost - minDeviation;
   }
   return null;
 }
@@ -49,33 +50,33 @@ function pairsOf(layers: readonly (readonly Choice[])[]): number {
   return layers.reduce((pairs, choices, layer) => pairs + choices.length * (layers[layer + 1]?.length ?? 0), 0);
 }
 
-/** Each choice leads to those of the next size in which no count shrinks that may not. */
-function growingPaths(layers: readonly (readonly Choice[])[], counts: readonly Count[]): LayeredPaths<Choice> {
-  const growing = counts.flatMap(({ mayShrink = false }, at) => (mayShrink ? [] : [at]));
+/** Connects each choice with those of the next size in which no count shrinks that must not. */
+function feasiblePaths(layers: readonly (readonly Choice[])[], counts: readonly Count[]): LayeredPaths<Choice> {
+  const growing = counts.flatMap(({ mayShrink = false }, index) => (mayShrink ? [] : [index]));
   const leads = ({ numbers }: Choice, onward: Choice) =>
-    growing.every((at) => (onward.numbers[at] ?? 0) >= (numbers[at] ?? 0));
+    growing.every((index) => (onward.numbers[index] ?? 0) >= (numbers[index] ?? 0));
   const next = layers.map((choices, layer) =>
     choices.map((choice) => (layers[layer + 1] ?? []).flatMap((onward, to) => (leads(choice, onward) ? [to] : []))),
   );
-  return { layers, starts: layers[0]?.map((_, at) => at) ?? [], next };
+  return { layers, starts: layers[0]?.map((_, index) => index) ?? [], next };
 }
 
-/** Of paths of least deviation the nearest, evenest and least; null where it breaks a rule after all. */
-function evenest(request: GroupRequest, paths: LayeredPaths<Choice>): Grading | null {
+/** Among paths of minimum deviation the closest to the tested grading, then the smoothest, then the fewest stitches; null if it is infeasible. */
+function smoothest(request: GroupRequest, paths: LayeredPaths<Choice>): Grading | null {
   const nearest = cheapestPaths(paths, ({ near }) => near);
-  const path = nearest && evenestPath(nearest.paths);
+  const path = nearest && smoothestPath(nearest.paths);
   if (path === null) return null;
   const { pattern, counts } = request;
   const variables = countVariables(pattern, counts);
   const values = new Array<number>(variables.total).fill(0);
   for (const [size, { numbers }] of path.entries()) {
-    for (const [at, { id, repeat }] of counts.entries()) {
-      const number = numbers[at] ?? Number.NaN;
+    for (const [index, { id, repeat }] of counts.entries()) {
+      const number = numbers[index] ?? Number.NaN;
       values[variables.numberOf(id, size)] = number;
       if (repeat) values[variables.repeatsOf(id, size)] = (number - repeat.plus) / repeat.of;
     }
   }
   const rules = gradingRules(pattern, counts, variables).flatMap(({ constraints }) => constraints);
-  const isKept = keepsConstraints({ whole: values.map(() => true), constraints: rules }, values);
+  const isKept = isFeasible({ whole: values.map(() => true), constraints: rules }, values);
   return isKept ? gradingAt(request, values) : null;
 }

@@ -5,14 +5,14 @@ import { solveByProgram, type SolvedCounts } from "./solve-by-program";
 import { solveBySize } from "./solve-by-size";
 
 /**
- * New numbers for a group of counts, in all sizes at once: first nothing beyond tolerance, then least deviation, then near
- * the tested numbers, then even steps, then few stitches.
+ * Solves a group of counts in all sizes at once: first the excess over tolerance, then the deviation, then the distance from
+ * the tested numbers, then uneven steps, then the number of stitches is minimised.
  *
- * Both ways are exact. A group has few choices a size, and is searched from size to size in milliseconds; where it has
- * many, or none, a solver of integer programs takes it.
+ * Both methods are exact. A group usually has few choices per size, and is searched from size to size in milliseconds; if it has
+ * many, or none, an integer programming solver is used.
  *
- * @param near the tested grading; counts and sizes that it leaves out may come out as they like.
- * @param slack deviation that costs nothing, in tolerances.
+ * @param near the tested grading; counts and sizes that it leaves out are unrestricted.
+ * @param slack deviation without cost, in tolerances.
  * @see design 4.2.
  */
 export function solveCounts({

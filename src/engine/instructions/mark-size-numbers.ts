@@ -1,7 +1,7 @@
-/** A part of a number list: a number of one size, or what stands between two. */
+/** A part of a number list: a number of one size, or the text between two. */
 export interface ListPart {
   readonly text: string;
-  /** Which size the number is for, from 0; null for what stands between. */
+  /** Index of the number's size; null for text between numbers. */
   readonly size: number | null;
 }
 
@@ -12,9 +12,9 @@ export type Segment =
       readonly kind: "sizes";
       readonly text: string;
       readonly parts: readonly ListPart[];
-      /** Her size's number as it stands there. */
-      readonly hers: string;
-      /** True where it says that there is none: a dash or 0. */
+      /** The number of the wanted size, as written. */
+      readonly own: string;
+      /** True if the size has none: a dash or 0. */
       readonly isNone: boolean;
     }
   | { readonly kind: "unsure"; readonly text: string; readonly numbers: number };
@@ -28,28 +28,29 @@ const BY_SPACES = /(\s*[,:;]\s*|\s+)/;
 const FRACTION = /\d (?:\d{1,2}\/\d|[½¼¾⅛⅜⅝⅞⅓⅔])/;
 /** A comma with a space behind it, or any comma: `80,5 (84,5, 88,5)` and `80 (84,88,92)`. */
 const SEPARATORS = [/(\s*[:;]\s*|\s*,\s+)/, /(\s*[,:;]\s*)/, BY_SPACES] as const;
-/** Two numbers, `4 (6)`, are too common otherwise to be told as a list that does not fit. */
-const LEAST_UNSURE = 3;
+/** Two numbers, as in `4 (6)`, are too common to be reported as a list of the wrong length. */
+const MIN_UNSURE = 3;
 
 /**
- * Finds the numbers for all sizes in a text, as the trade writes them: `176 (192, 212, 232)`, with colons, in square brackets
- * or in several brackets, with decimals, fractions and units, a dash or 0 where a size has none.
+ * Finds the numbers for all sizes in a text, in the usual notation: `176 (192, 212, 232)`, with colons, in square brackets
+ * or in several brackets, with decimals, fractions and units, a dash or 0 if a size has none.
  *
  * @param sizeCount how many sizes the pattern has.
- * @param at which of them is hers, from 0.
+ * @param index index of the wanted size, from 0.
  * @returns segments whose texts, and in lists whose parts' texts, put together are the text. A list of as many numbers as
  *   there are sizes is `sizes`; one of another count is `unsure`, for it may mean something else.
  * @throws {RangeError} where there is no such size.
  */
-export function markSizeNumbers(text: string, sizeCount: number, at: number): Segment[] {
-  if (!Number.isInteger(at) || at < 0 || at >= sizeCount) throw new RangeError(`no size ${at} of ${sizeCount}`);
+export function markSizeNumbers(text: string, sizeCount: number, index: number): Segment[] {
+  if (!Number.isInteger(index) || index < 0 || index >= sizeCount)
+    throw new RangeError(`no size ${index} of ${sizeCount}`);
   const segments: Segment[] = [];
   let done = 0;
   const add = (segment: Segment) => {
     if (segment.text !== "") segments.push(segment);
   };
   for (const match of text.matchAll(LIST)) {
-    const found = sizeCount < 2 ? undefined : listIn(match[0], { sizeCount, at });
+    const found = sizeCount < 2 ? undefined : listIn(match[0], { sizeCount, index });
     if (found === undefined) continue;
     add({ kind: "text", text: text.slice(done, match.index) });
     add(found);
@@ -59,13 +60,13 @@ export function markSizeNumbers(text: string, sizeCount: number, at: number): Se
   return segments;
 }
 
-interface Wanted {
+interface SizePosition {
   readonly sizeCount: number;
-  readonly at: number;
+  readonly index: number;
 }
 
-/** The list that a text begins with: with as many of its brackets as hold numbers, or with those that make it fit. */
-function listIn(text: string, { sizeCount, at }: Wanted): Exclude<Segment, { kind: "text" }> | undefined {
+/** The list at the start of a text: with as many of its brackets as make a list of the right length. */
+function listIn(text: string, { sizeCount, index }: SizePosition): Exclude<Segment, { kind: "text" }> | undefined {
   const ends = [...text.matchAll(GROUP)].map((group) => group.index + group[0].length).toReversed();
   let unsure: Extract<Segment, { kind: "unsure" }> | undefined;
   for (const end of ends) {
@@ -73,16 +74,16 @@ function listIn(text: string, { sizeCount, at }: Wanted): Exclude<Segment, { kin
     for (const separator of SEPARATORS) {
       const parts = partsOf(list, separator);
       const items = parts?.filter(({ size }) => size !== null) ?? [];
-      const hers = items[at]?.text;
-      if (parts && items.length === sizeCount && hers !== undefined)
-        return { kind: "sizes", text: list, parts, hers, isNone: /^(?:[-–—]|0)$/.test(hers) };
-      if (items.length >= LEAST_UNSURE) unsure ??= { kind: "unsure", text: list, numbers: items.length };
+      const own = items[index]?.text;
+      if (parts && items.length === sizeCount && own !== undefined)
+        return { kind: "sizes", text: list, parts, own, isNone: /^(?:[-–—]|0)$/.test(own) };
+      if (items.length >= MIN_UNSURE) unsure ??= { kind: "unsure", text: list, numbers: items.length };
     }
   }
   return unsure;
 }
 
-/** A list taken apart; undefined where something in it is no number, or its units differ, as in `10 cm (4 in)`. */
+/** The parts of a list; undefined if something in it is not a number, or if its units differ, as in `10 cm (4 in)`. */
 function partsOf(list: string, separator: RegExp): ListPart[] | undefined {
   const parts: ListPart[] = [];
   let size = 0;
@@ -104,7 +105,7 @@ function partsOf(list: string, separator: RegExp): ListPart[] | undefined {
 }
 
 function piecesOf(run: string, separator: RegExp): string[] {
-  // A space parts numbers only where it does not part a whole number from its fraction.
+  // A space separates numbers only if it does not separate a whole number from its fraction.
   if (separator === BY_SPACES && FRACTION.test(run)) return [run];
   return run.split(separator).filter((piece) => piece !== "");
 }

@@ -8,17 +8,17 @@ export interface Place {
   readonly words: string;
 }
 
-const MOST_CHARACTERS = 240;
+const MAX_CHARACTERS = 240;
 
 /** @param block number of the block, from 0. */
 export function placeOf(text: string, block: number): Place {
   const words = text.replace(/\s+/g, " ").trim();
-  return { block, hash: hashOf(words), words: words.slice(0, MOST_CHARACTERS).toWellFormed() };
+  return { block, hash: hashOf(words), words: words.slice(0, MAX_CHARACTERS).toWellFormed() };
 }
 
 /** FNV-1a over UTF-16 code units, 32 bits in hexadecimal: it tells texts apart and guards nothing. */
 function hashOf(words: string): string {
   let hash = 0x811c9dc5;
-  for (let at = 0; at < words.length; at += 1) hash = Math.imul(hash ^ words.charCodeAt(at), 0x01000193);
+  for (let index = 0; index < words.length; index += 1) hash = Math.imul(hash ^ words.charCodeAt(index), 0x01000193);
   return (hash >>> 0).toString(16).padStart(8, "0");
 }

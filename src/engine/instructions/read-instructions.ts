@@ -18,7 +18,7 @@ export interface InstructionBlock {
 const HEADING_MARK = /^\s*#{1,6}[ \t]+/;
 const ITEM_MARK = /^\s*(?:[-*•–—]|\d{1,3}[.)])[ \t]+/;
 const ROW = /^\s*(?:next |set-?up |every |all )?(?:rows?|rnds?|rounds?)\b[^:\n]{0,40}:[ \t]*\S/i;
-const LONGEST_HEADING = 80;
+const MAX_HEADING_LENGTH = 80;
 
 /**
  * A designer's plain text in blocks, by what is customary in plain text.
@@ -60,10 +60,10 @@ interface Draft {
 function kindOf(line: string, isNew: boolean): BlockKind {
   if (HEADING_MARK.test(line)) return "heading";
   if (ITEM_MARK.test(line) || ROW.test(line)) return "item";
-  const said = line.trim();
-  if (!isNew || said.length > LONGEST_HEADING) return "paragraph";
-  const isCapitals = /\p{Lu}{3}/u.test(said) && !/[\p{Ll}\d]/u.test(said);
-  return said.endsWith(":") || isCapitals ? "heading" : "paragraph";
+  const trimmed = line.trim();
+  if (!isNew || trimmed.length > MAX_HEADING_LENGTH) return "paragraph";
+  const isCapitals = /\p{Lu}{3}/u.test(trimmed) && !/[\p{Ll}\d]/u.test(trimmed);
+  return trimmed.endsWith(":") || isCapitals ? "heading" : "paragraph";
 }
 
 function finish({ kind, source }: Draft, number: number): InstructionBlock {

@@ -1,7 +1,7 @@
 import type { Constraint, Sum } from "./integer-program";
 import { mergeSum } from "./merge-sum";
 
-/** A constraint as a sum between two bounds, infinite where there is none. */
+/** A constraint as a sum between two bounds, which may be infinite. */
 export interface Row {
   readonly sum: Sum;
   readonly low: number;
@@ -15,11 +15,11 @@ export interface Box {
 }
 
 export interface Range {
-  readonly least: number;
-  readonly most: number;
+  readonly min: number;
+  readonly max: number;
 }
 
-/** Sums of doubles do not come out the same twice. */
+/** Sums of doubles depend on their order. */
 const ROUNDING = 1e-9;
 
 export function constraintRow({ sum, relation, right }: Constraint): Row {
@@ -30,19 +30,19 @@ export function constraintRow({ sum, relation, right }: Constraint): Row {
   };
 }
 
-/** The least and the most that a sum comes to in a box. */
+/** Minimum and maximum of a sum over a box. */
 export function rangeOfSum(sum: Sum, { low, high }: Box): Range {
-  let [least, most] = [0, 0];
+  let [min, max] = [0, 0];
   for (const { variable, weight } of sum) {
     const [one, other] = [weight * (low[variable] ?? 0), weight * (high[variable] ?? 0)];
-    least += Math.min(one, other);
-    most += Math.max(one, other);
+    min += Math.min(one, other);
+    max += Math.max(one, other);
   }
-  return { least, most };
+  return { min, max };
 }
 
-/** The whole numbers that a row leaves one of its variables, where the rest of its sum lies in a range. */
+/** Range of whole numbers that a row allows for one variable, if the rest of its sum lies in a range. */
 export function rangeLeft({ low, high }: Pick<Row, "low" | "high">, weight: number, rest: Range): Range {
-  const [one, other] = [(low - rest.most) / weight, (high - rest.least) / weight];
-  return { least: Math.ceil(Math.min(one, other) - ROUNDING), most: Math.floor(Math.max(one, other) + ROUNDING) };
+  const [one, other] = [(low - rest.max) / weight, (high - rest.min) / weight];
+  return { min: Math.ceil(Math.min(one, other) - ROUNDING), max: Math.floor(Math.max(one, other) + ROUNDING) };
 }

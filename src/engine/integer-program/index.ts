@@ -1,6 +1,6 @@
 export { integerPoints } from "./integer-points";
 export type { Constraint, IntegerProgram, Solver, SolverAnswer, Sum } from "./integer-program";
 export { valueOfSum } from "./integer-program";
-export { keepsConstraints } from "./keeps-constraints";
+export { isFeasible } from "./is-feasible";
 export { lowerBound, solveIntegerProgram, type IntegerSolution } from "./solve-integer-program";
 export { writeLp } from "./write-lp";

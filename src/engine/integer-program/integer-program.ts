@@ -7,21 +7,21 @@ export interface Constraint {
   readonly right: number;
 }
 
-/** The least value of a sum over variables of 0 or more that keep every constraint. */
+/** Minimise a sum over non-negative variables subject to constraints. */
 export interface IntegerProgram {
-  /** One entry a variable: whether it must be whole. */
+  /** One entry per variable: whether it must be an integer. */
   readonly whole: readonly boolean[];
   readonly constraints: readonly Constraint[];
   readonly objective: Sum;
 }
 
-/** What a solver says of an LP text: its word for the outcome, and the values by column name. */
+/** A solver's result for an LP text: its status, and the values by column name. */
 export interface SolverAnswer {
   readonly status: string;
   readonly values: ReadonlyMap<string, number>;
 }
 
-/** A solver of LP texts, handed in; exact to a relative and absolute gap of 0. */
+/** A solver of LP texts, passed in; exact to a relative and absolute gap of 0. */
 export type Solver = (lpText: string) => SolverAnswer;
 
 export function valueOfSum(sum: Sum, values: readonly number[]): number {

@@ -1,38 +1,38 @@
 import { valueOfSum, type IntegerProgram, type Solver } from "./integer-program";
-import { keepsConstraints } from "./keeps-constraints";
+import { isFeasible } from "./is-feasible";
 import { writeLp } from "./write-lp";
 
 export type IntegerSolution =
   | { readonly status: "optimal"; readonly values: readonly number[]; readonly objective: number }
   | { readonly status: "infeasible" }
-  /** The solver stopped at a limit with an answer that keeps every constraint, and may not be the best. */
+  /** The solver stopped at a limit with a feasible solution that may not be optimal. */
   | { readonly status: "stopped"; readonly values: readonly number[]; readonly objective: number }
-  /** The solver stopped without an answer, or gave one that breaks a constraint. */
-  | { readonly status: "unproven"; readonly says: string };
+  /** The solver stopped without a solution, or returned an infeasible one. */
+  | { readonly status: "unproven"; readonly message: string };
 
 /**
- * Solves an integer program with a solver that is handed in, and checks the answer before it is believed.
+ * Solves an integer program with the given solver, and verifies the solution.
  *
- * @returns whole variables as exact whole numbers.
+ * @returns integer variables as exact whole numbers.
  */
 export function solveIntegerProgram(program: IntegerProgram, solver: Solver): IntegerSolution {
   const answer = solver(writeLp(program));
   if (answer.status === "Infeasible") return { status: "infeasible" };
   const isProven = answer.status === "Optimal";
-  if (!isProven && answer.values.size === 0) return { status: "unproven", says: answer.status };
+  if (!isProven && answer.values.size === 0) return { status: "unproven", message: answer.status };
   const values = program.whole.map((isWhole, index) => {
     const value = answer.values.get(`x${index}`) ?? Number.NaN;
     return isWhole ? Math.round(value) : value;
   });
-  if (!keepsConstraints(program, values))
-    return { status: "unproven", says: isProven ? "The answer breaks a constraint." : answer.status };
+  if (!isFeasible(program, values))
+    return { status: "unproven", message: isProven ? "The answer breaks a constraint." : answer.status };
   return { status: isProven ? "optimal" : "stopped", values, objective: valueOfSum(program.objective, values) };
 }
 
 /**
- * What no answer can be below: the least value where no variable need be whole.
+ * Lower bound: the optimum of the relaxation without integrality.
  *
- * @returns negative infinity where the solver does not say.
+ * @returns negative infinity if the solver finds none.
  */
 export function lowerBound(program: IntegerProgram, solver: Solver): number {
   const relaxed = solveIntegerProgram({ ...program, whole: program.whole.map(() => false) }, solver);

@@ -2,13 +2,13 @@ import type { IntegerProgram, Sum } from "./integer-program";
 import { mergeSum } from "./merge-sum";
 
 const RELATIONS = { "<=": "<=", ">=": ">=", "=": "=" } as const;
-/** LP readers stop at lines that are too long. */
-const TERMS_A_LINE = 8;
+/** LP readers limit the length of a line. */
+const TERMS_PER_LINE = 8;
 
 /**
- * An integer program as CPLEX LP text. Variables are named x0, x1, …: a solver takes `free` or `inf` for its own words.
+ * An integer program as CPLEX LP text. Variables are named x0, x1, …: solvers treat names such as `free` or `inf` as keywords.
  *
- * @throws {RangeError} for a number that is not finite, which no solver would report.
+ * @throws {RangeError} for a number that is not finite, which solvers do not report.
  */
 export function writeLp({ whole, constraints, objective }: IntegerProgram): string {
   const rows = constraints.map(
@@ -29,7 +29,7 @@ export function writeLp({ whole, constraints, objective }: IntegerProgram): stri
 }
 
 function sumText(sum: Sum): string {
-  // LP readers differ on a variable that stands twice.
+  // LP readers differ on repeated variables.
   const terms = mergeSum(sum).map(
     ({ variable, weight }) => `${weight < 0 ? "-" : "+"} ${numberText(Math.abs(weight))} x${variable}`,
   );
@@ -37,12 +37,12 @@ function sumText(sum: Sum): string {
 }
 
 function lines(words: readonly string[]): string[] {
-  return Array.from({ length: Math.ceil(words.length / TERMS_A_LINE) }, (_, line) =>
-    words.slice(line * TERMS_A_LINE, (line + 1) * TERMS_A_LINE).join(" "),
+  return Array.from({ length: Math.ceil(words.length / TERMS_PER_LINE) }, (_, line) =>
+    words.slice(line * TERMS_PER_LINE, (line + 1) * TERMS_PER_LINE).join(" "),
   );
 }
 
-/** The shortest digits that read back as the same double. */
+/** The shortest decimal that parses to the same double. */
 function numberText(value: number): string {
   if (!Number.isFinite(value)) throw new RangeError("a number of an integer program is not finite");
   return String(value);

@@ -9,15 +9,15 @@ export interface WeightedRows {
   readonly weights: Float64Array;
   readonly start: number;
   readonly stride: number;
-  /** What every weight is multiplied by. */
+  /** Factor of every weight. */
   readonly sign: 1 | -1;
 }
 
 /**
  * Adds rows `first` to before `end`, each times its weight, to the row of `into` that starts at `target`.
  *
- * Four at a time, in the order that one at a time would have: each number is fetched and stored a quarter as often, and the
- * sums are the same to the last bit. Rows that weigh 0 are passed over.
+ * Unrolled by four in the same order of additions: each number is loaded and stored a quarter as often, and the
+ * sums are identical to the last bit. Rows with weight 0 are skipped.
  */
 export function addRows(into: Float64Array, target: number, rows: WeightedRows): void {
   const { from, columns, first, end, weights, start, stride, sign } = rows;

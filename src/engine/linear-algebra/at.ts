@@ -1,9 +1,9 @@
 /**
- * Number at an index that the caller knows to lie inside.
+ * Number at an index that the caller knows to be in bounds.
  *
- * Of Float64Arrays only: one kind of list keeps the inner loops that call it fast.
+ * For Float64Array only: a single array type keeps the inner loops monomorphic and fast.
  *
- * @returns the number; NaN outside, which every check of a result then sees. A throw here would cost the inner loops dear.
+ * @returns the number; NaN out of bounds, which every check of a result detects. A throw here would slow down the inner loops.
  */
 export function at(values: Float64Array, index: number): number {
   return values[index] ?? Number.NaN;

@@ -5,7 +5,7 @@ import type { Matrix } from "./matrix";
  * Cholesky factor of a symmetric positive definite matrix: the lower triangular L with L·Lᵀ = matrix.
  *
  * @param matrix square; only its lower triangle is read.
- * @returns the factor, zeros above the diagonal; null where the matrix is not positive definite in doubles.
+ * @returns the factor, zeros above the diagonal; null if the matrix is not positive definite in double precision.
  * @see Golub & Van Loan, Matrix Computations (4th ed.), 4.2.5.
  */
 export function cholesky(matrix: Matrix): Matrix | null {
@@ -16,20 +16,20 @@ export function cholesky(matrix: Matrix): Matrix | null {
   return { rows: size, columns: size, values };
 }
 
-/** As `cholesky`, in place of the lower triangle; leaves what stands above it. @returns false where there is no factor. */
+/** As `cholesky`, in place in the lower triangle; the upper triangle is unchanged. @returns false if there is no factor. */
 export function factorise(values: Float64Array, size: number): boolean {
   for (let row = 0; row < size; row += 1) {
-    const own = row * size;
+    const rowStart = row * size;
     for (let column = 0; column < row; column += 1) {
-      const other = column * size;
-      let rest = at(values, own + column);
-      for (let k = 0; k < column; k += 1) rest -= at(values, own + k) * at(values, other + k);
-      values[own + column] = rest / at(values, other + column);
+      const columnStart = column * size;
+      let rest = at(values, rowStart + column);
+      for (let k = 0; k < column; k += 1) rest -= at(values, rowStart + k) * at(values, columnStart + k);
+      values[rowStart + column] = rest / at(values, columnStart + column);
     }
-    let rest = at(values, own + row);
-    for (let k = 0; k < row; k += 1) rest -= at(values, own + k) * at(values, own + k);
+    let rest = at(values, rowStart + row);
+    for (let k = 0; k < row; k += 1) rest -= at(values, rowStart + k) * at(values, rowStart + k);
     if (!(rest > 0 && Number.isFinite(rest))) return false;
-    values[own + row] = Math.sqrt(rest);
+    values[rowStart + row] = Math.sqrt(rest);
   }
   return true;
 }

@@ -1,4 +1,4 @@
-/** Whole number at an index that the caller knows to lie inside; −1 outside. */
+/** Whole number at an index that the caller knows to be in bounds; −1 otherwise. */
 export function indexAt(values: Int32Array, index: number): number {
   return values[index] ?? -1;
 }

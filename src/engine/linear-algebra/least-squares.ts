@@ -9,11 +9,11 @@ export interface LeastSquares {
 }
 
 /**
- * Least squares by Householder reflections, which keep the digits that the normal equations would lose.
+ * Least squares by Householder reflections, which are more accurate than the normal equations.
  *
- * @param rows one a point: what each column weighs there. Scale row and value by √weight for a weighted regression.
- * @param values one a row.
- * @returns the fit, null where the rows cannot tell the columns apart.
+ * @param rows design matrix, one row per point. Scale row and value by √weight for a weighted regression.
+ * @param values one per row.
+ * @returns the fit, null if the columns are linearly dependent.
  * @see Golub & Van Loan, Matrix Computations (4th ed.), 5.2 and 5.3.
  */
 export function leastSquares(rows: readonly (readonly number[])[], values: readonly number[]): LeastSquares | null {
@@ -32,15 +32,15 @@ export function leastSquares(rows: readonly (readonly number[])[], values: reado
   return solved(work, { rows: rows.length, columns });
 }
 
-/** A column's length below which it counts as a combination of those before it, relative to what it was. */
-const DEPENDENT = 1e-12;
+/** A column counts as linearly dependent if its remaining norm, relative to its original norm, is below this. */
+const DEPENDENCE_TOLERANCE = 1e-12;
 
 function reflect(
   work: Float64Array,
   { rows, width, column }: { rows: number; width: number; column: number },
 ): boolean {
   const below = columnLength(work, { from: column, rows, width, column });
-  if (!(below > DEPENDENT * columnLength(work, { from: 0, rows, width, column }))) return false;
+  if (!(below > DEPENDENCE_TOLERANCE * columnLength(work, { from: 0, rows, width, column }))) return false;
   const pivot = at(work, column * width + column);
   const alpha = pivot > 0 ? -below : below;
   const mirror = new Float64Array(rows);

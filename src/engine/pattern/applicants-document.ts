@@ -1,5 +1,5 @@
 import { z } from "zod";
-import { MOST_TESTERS, placesSchema } from "./call-document";
+import { MAX_TESTERS, placesSchema } from "./call-document";
 import type { DeepReadonly } from "./deep-readonly";
 import { patternSchema } from "./pattern-document";
 import { byId, idSchema, positiveSchema, wholeSchema } from "./schema-parts";
@@ -16,13 +16,13 @@ const applicantSchema = z.strictObject({
   excluded: z.boolean().optional(),
 });
 
-/** The applicants document as it stands in JSON; that the ids it names exist is checked by `applicantsFaults`. */
+/** Schema of the applicants document in JSON; references are checked by `applicantsFaults`. */
 export const applicantsSchema = z.strictObject({
   format: z.literal(APPLICANTS_FORMAT),
   pattern: patternSchema,
   places: placesSchema,
   fitBy: z.array(idSchema),
-  applicants: z.array(applicantSchema).max(MOST_TESTERS, { error: `must hold at most ${MOST_TESTERS} applicants.` }),
+  applicants: z.array(applicantSchema).max(MAX_TESTERS, { error: `must hold at most ${MAX_TESTERS} applicants.` }),
 });
 
 export type ApplicantsDocument = DeepReadonly<z.infer<typeof applicantsSchema>>;

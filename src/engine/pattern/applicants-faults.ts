@@ -1,14 +1,14 @@
 import type { ApplicantsDocument } from "./applicants-document";
 import { bodyIds, checkPlaces } from "./call-faults";
 import type { Fault } from "./faults";
-import { own } from "./own";
+import { ownValue } from "./own-value";
 import { patternFaults } from "./pattern-faults";
 import { ReferenceChecker } from "./reference-checker";
 
 /**
- * Names in an applicants document that do not fit its pattern.
+ * Invalid references in an applicants document.
  *
- * @param document a document that already has the schema's shape.
+ * @param document a document that matches the schema.
  * @returns the faults, in the document's order; empty where there is none.
  */
 export function applicantsFaults(document: ApplicantsDocument): Fault[] {
@@ -19,8 +19,8 @@ export function applicantsFaults(document: ApplicantsDocument): Fault[] {
   document.fitBy.forEach((id, index) => check.exists(["fitBy", index], id, known, "body measurement"));
   document.pattern.sizes.forEach(({ body }, index) => {
     for (const id of document.fitBy) {
-      if (known.has(id) && own(body, id) === undefined) {
-        check.add(["pattern", "sizes", index, "body", id], "is missing, and the fit is decided by it.");
+      if (known.has(id) && ownValue(body, id) === undefined) {
+        check.add(["pattern", "sizes", index, "body", id], "is missing; the fit depends on it.");
       }
     }
   });
@@ -34,11 +34,11 @@ function checkApplicants(check: ReferenceChecker, document: ApplicantsDocument):
   document.applicants.forEach((applicant, index) => {
     const path = ["applicants", index];
     for (const list of ["accepts", "prefers"] as const) {
-      applicant[list]?.forEach((size, at) => check.exists([...path, list, at], size, sizes, "size"));
+      applicant[list]?.forEach((size, index) => check.exists([...path, list, index], size, sizes, "size"));
     }
     for (const id of document.fitBy) {
-      if (own(applicant.body, id) === undefined)
-        check.add([...path, "body", id], "is missing, and the fit is decided by it.");
+      if (ownValue(applicant.body, id) === undefined)
+        check.add([...path, "body", id], "is missing; the fit depends on it.");
     }
     if (applicant.locked !== undefined) check.exists([...path, "locked"], applicant.locked, sizes, "size");
     if (applicant.locked !== undefined && applicant.excluded) check.add(path, "is both locked and excluded.");

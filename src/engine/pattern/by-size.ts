@@ -1,4 +1,4 @@
-import { own } from "./own";
+import { ownValue } from "./own-value";
 import type { CmBySize } from "./pattern-document";
 
 /**
@@ -11,7 +11,7 @@ import type { CmBySize } from "./pattern-document";
  */
 export function cmOfSize(value: CmBySize, size: string): number {
   if (typeof value === "number") return value;
-  const cm = own(value, size);
+  const cm = ownValue(value, size);
   if (cm === undefined) throw new RangeError(`no value for size ${size}`);
   return cm;
 }

@@ -4,7 +4,7 @@ import { patternSchema } from "./pattern-document";
 import { byId, idSchema, notNegativeSchema, positiveSchema, textSchema, wholeSchema } from "./schema-parts";
 
 export const CALL_FORMAT = "sizewright/call@1";
-export const MOST_TESTERS = 20_000;
+export const MAX_TESTERS = 20_000;
 
 export const decisionSchema = z.enum(["keep", "set-aside"]);
 
@@ -60,12 +60,12 @@ export const testerSchema = z.strictObject({
 
 export const placesSchema = byId(z.strictObject({ least: wholeSchema, wanted: wholeSchema }));
 
-/** The call document as it stands in JSON; that the ids it names exist is checked by `callFaults`. */
+/** Schema of the call document in JSON; references are checked by `callFaults`. */
 export const callSchema = z.strictObject({
   format: z.literal(CALL_FORMAT),
   pattern: patternSchema,
   places: placesSchema,
-  testers: z.array(testerSchema).max(MOST_TESTERS, { error: `must hold at most ${MOST_TESTERS} testers.` }),
+  testers: z.array(testerSchema).max(MAX_TESTERS, { error: `must hold at most ${MAX_TESTERS} testers.` }),
 });
 
 export type CallDocument = DeepReadonly<z.infer<typeof callSchema>>;

@@ -1,21 +1,21 @@
 import type { CallDocument, Places, Tester } from "./call-document";
 import type { Fault, PathPart } from "./faults";
-import { own } from "./own";
+import { ownValue } from "./own-value";
 import type { PatternDocument } from "./pattern-document";
 import { patternFaults } from "./pattern-faults";
 import { ReferenceChecker } from "./reference-checker";
 
 /**
- * Names in a call that do not fit its pattern, and a pattern whose grading is not whole.
+ * Invalid references in a call, and an incomplete grading of its pattern.
  *
- * @param call a document that already has the schema's shape.
+ * @param call a document that matches the schema.
  * @returns the faults, in the document's order; empty where there is none.
  */
 export function callFaults(call: CallDocument): Fault[] {
   return [...callFrameFaults(call), ...testersFaults(call, { from: 0, to: call.testers.length })];
 }
 
-/** The same of all but what each report says: the pattern, the places, and two testers of one id. */
+/** The same for everything except the reports: the pattern, the places, and duplicate tester ids. */
 export function callFrameFaults(call: CallDocument): Fault[] {
   const check = new ReferenceChecker();
   check.faults.push(...patternFaults(call.pattern, ["pattern"]), ...missingGrading(call.pattern, ["pattern"]));
@@ -25,11 +25,11 @@ export function callFrameFaults(call: CallDocument): Fault[] {
   return check.faults;
 }
 
-/** The same of the reports of some of its testers. */
+/** The same for the reports of some of its testers. */
 export function testersFaults({ pattern, testers }: CallDocument, { from, to }: { from: number; to: number }): Fault[] {
   const check = new ReferenceChecker();
   const known = testerReferences(pattern);
-  testers.slice(from, to).forEach((tester, at) => checkTester(check, tester, known, ["testers", from + at]));
+  testers.slice(from, to).forEach((tester, index) => checkTester(check, tester, known, ["testers", from + index]));
   return check.faults;
 }
 
@@ -40,18 +40,18 @@ export function testerFaults(tester: Tester, pattern: PatternDocument, path: rea
   return check.faults;
 }
 
-/** Counts that have no value yet: a call, and every sum over counts, needs them all. */
+/** Counts that have no numbers yet: a call, and every calculation, needs them all. */
 export function missingGrading(pattern: PatternDocument, above: readonly PathPart[] = []): Fault[] {
   const check = new ReferenceChecker();
   for (const { id, label } of pattern.counts) {
-    if (own(pattern.grading, id) === undefined) {
+    if (ownValue(pattern.grading, id) === undefined) {
       check.add([...above, "grading", id], `is missing; “${label}” needs a number in every size.`);
     }
   }
   return check.faults;
 }
 
-/** Sizes that do not exist and wishes that are below the least. */
+/** Unknown sizes, and sizes with fewer wanted testers than their minimum. */
 export function checkPlaces(check: ReferenceChecker, places: Places, pattern: PatternDocument): void {
   const sizes = new Set(pattern.sizes.map(({ id }) => id));
   check.keysExist(["places"], places, sizes, "size");

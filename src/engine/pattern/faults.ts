@@ -6,7 +6,7 @@ export interface Fault {
 
 export type PathPart = string | number;
 
-/** @returns the path as one reads it aloud: `sizes[2].body.bust`, `$` for the whole document. */
+/** @returns the path as text: `sizes[2].body.bust`, `$` for the whole document. */
 export function formatPath(parts: readonly PathPart[]): string {
   let path = "";
   for (const part of parts) {

@@ -1,12 +1,12 @@
 import { formatPath, type Fault } from "./faults";
-import { own } from "./own";
+import { ownValue } from "./own-value";
 import type { Count, PatternDocument, Size, Tie } from "./pattern-document";
 import { sizeOrderFaults } from "./size-order-faults";
 
 /**
- * Where a grading breaks a repeat, a least value, a tie or the order of sizes. People edit by hand, so these are warnings.
+ * Where a grading breaks a repeat, a minimum value, a tie or the order of sizes. People edit by hand, so these are warnings.
  *
- * @param pattern a parsed pattern; counts without values are passed over.
+ * @param pattern a parsed pattern; counts without values are skipped.
  * @returns warnings by path, counts first, then ties.
  */
 export function gradingWarnings(pattern: PatternDocument): Fault[] {
@@ -47,16 +47,16 @@ function tieWarnings(pattern: PatternDocument): Fault[] {
   }));
 }
 
-/** A sum that does not come out in a size. */
+/** A tie that is not met in a size. */
 export interface BrokenTie {
-  /** Place in the pattern's list of ties. */
+  /** Index in the pattern's list of ties. */
   readonly tie: number;
   readonly size: Size;
   readonly left: number;
   readonly right: number;
 }
 
-/** Sums further apart than they may be; those whose numbers are not all there are passed over. */
+/** Ties whose sides differ by more than they may; those with missing numbers are skipped. */
 export function brokenTies(pattern: PatternDocument): BrokenTie[] {
   return pattern.ties.flatMap((tie, index) =>
     pattern.sizes.flatMap((size) => {
@@ -67,7 +67,7 @@ export function brokenTies(pattern: PatternDocument): BrokenTie[] {
   );
 }
 
-/** Both sides of a sum in a size, null where a number is not there. */
+/** Both sides of a tie in a size, null if a number is missing. */
 export function tieSides(
   pattern: PatternDocument,
   tie: Tie,
@@ -85,5 +85,5 @@ export function tieSides(
 }
 
 function gradedCount(pattern: PatternDocument, count: string, size: Size): number | undefined {
-  return own(own(pattern.grading, count), size.id);
+  return ownValue(ownValue(pattern.grading, count), size.id);
 }

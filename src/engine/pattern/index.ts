@@ -1,6 +1,6 @@
 export { formatPath, type Fault, type PathPart } from "./faults";
 export {
-  MOST_SIZES,
+  MAX_SIZES,
   PATTERN_FORMAT,
   patternSchema,
   patternShape,
@@ -20,7 +20,7 @@ export {
   CALL_FORMAT,
   callSchema,
   decisionSchema,
-  MOST_TESTERS,
+  MAX_TESTERS,
   placesSchema,
   testerSchema,
   type CallDocument,
@@ -40,7 +40,7 @@ export {
   parseWith,
   type Parsed,
 } from "./parse-document";
-export { isPlausible, PLAUSIBLE, rangeWords, type PlausibleRange } from "./plausible-ranges";
+export { isPlausible, PLAUSIBLE, rangeText, type PlausibleRange } from "./plausible-ranges";
 export { patternRangeFaults, testerRangeFaults } from "./range-faults";
 export { readJson } from "./read-json";
 export { callFaults, missingGrading, testerFaults } from "./call-faults";
@@ -50,7 +50,7 @@ export { brokenTies, gradingWarnings, tieSides } from "./grading-warnings";
 export { canonicalJson } from "./canonical-json";
 export { cmOfSize } from "./by-size";
 export { countsOfTerm } from "./counts-of-term";
-export { own } from "./own";
+export { ownValue } from "./own-value";
 export { documentParts, idSchema, labelSchema, textSchema, type PatternParts } from "./schema-parts";
 export { schemaFaults } from "./schema-faults";
 export type { DeepReadonly } from "./deep-readonly";

@@ -3,9 +3,9 @@ import type { DeepReadonly } from "./deep-readonly";
 import { byId, documentParts, idSchema, labelSchema, textSchema, type PatternParts } from "./schema-parts";
 
 export const PATTERN_FORMAT = "sizewright/pattern@1";
-export const MOST_SIZES = 24;
-const MOST_COUNTS = 200;
-const MOST_MEASUREMENTS = 60;
+export const MAX_SIZES = 24;
+const MAX_COUNTS = 200;
+const MAX_MEASUREMENTS = 60;
 
 function fabricShape<Value>({ positive, positiveLength }: PatternParts<Value>) {
   const acrossAlong = z.strictObject({ across: positive, along: positive });
@@ -98,7 +98,7 @@ function measurementShape<Value>(parts: PatternParts<Value>) {
   });
 }
 
-/** A pattern document whose numbers, lengths and names are given: as they stand in JSON, or as a person typed them. */
+/** Schema of a pattern document for given schemas of numbers, lengths and names: as in JSON, or as typed by a person. */
 export function patternShape<Value>(parts: PatternParts<Value>) {
   const { positive, whole, length, positiveLength, notNegativeLength, name, least, most } = parts;
   return z.strictObject({
@@ -110,9 +110,9 @@ export function patternShape<Value>(parts: PatternParts<Value>) {
     sizes: z
       .array(z.strictObject({ id: idSchema, label: labelSchema, body: byId(positiveLength) }))
       .min(least, { error: "must hold at least one size." })
-      .max(most(MOST_SIZES), { error: `must hold at most ${MOST_SIZES} sizes.` }),
+      .max(most(MAX_SIZES), { error: `must hold at most ${MAX_SIZES} sizes.` }),
     sizeBy: name,
-    counts: z.array(countShape(parts)).max(most(MOST_COUNTS), { error: `must hold at most ${MOST_COUNTS} counts.` }),
+    counts: z.array(countShape(parts)).max(most(MAX_COUNTS), { error: `must hold at most ${MAX_COUNTS} counts.` }),
     ties: z.array(tieShape(parts)),
     lengths: z
       .array(
@@ -121,8 +121,8 @@ export function patternShape<Value>(parts: PatternParts<Value>) {
       .optional(),
     allowances: z.array(z.strictObject({ id: idSchema, label: labelSchema, cm: z.union([length, byId(length)]) })),
     pieces: z.array(pieceShape(parts)),
-    measurements: z.array(measurementShape(parts)).max(most(MOST_MEASUREMENTS), {
-      error: `must hold at most ${MOST_MEASUREMENTS} measurements.`,
+    measurements: z.array(measurementShape(parts)).max(most(MAX_MEASUREMENTS), {
+      error: `must hold at most ${MAX_MEASUREMENTS} measurements.`,
     }),
     yarns: z.array(
       z.strictObject({
@@ -138,7 +138,7 @@ export function patternShape<Value>(parts: PatternParts<Value>) {
   });
 }
 
-/** The pattern document as it stands in JSON; that the ids it names exist is checked by `patternFaults`. */
+/** Schema of the pattern document in JSON; references are checked by `patternFaults`. */
 export const patternSchema = patternShape(documentParts);
 
 export type PatternDocument = DeepReadonly<z.infer<typeof patternSchema>>;

@@ -1,5 +1,5 @@
 import type { Fault, PathPart } from "./faults";
-import { own } from "./own";
+import { ownValue } from "./own-value";
 import type { Count, FlatTerm, Measurement, PatternDocument, Piece, Term } from "./pattern-document";
 import { ReferenceChecker } from "./reference-checker";
 
@@ -15,9 +15,9 @@ interface Known {
 }
 
 /**
- * Names in a pattern that do not fit together: unknown or doubled ids, records by size that miss a size.
+ * Invalid references in a pattern: unknown or duplicate ids, records by size that lack a size.
  *
- * @param pattern a document that already has the schema's shape.
+ * @param pattern a document that matches the schema.
  * @param above path of the pattern inside a larger document.
  * @returns the faults, in the document's order; empty where there is none.
  */
@@ -57,7 +57,7 @@ function knownIds(check: ReferenceChecker, pattern: PatternDocument, above: read
 
 function checkSizes(check: ReferenceChecker, pattern: PatternDocument, above: readonly PathPart[]): void {
   pattern.sizes.forEach((size, index) => {
-    if (own(size.body, pattern.sizeBy) === undefined) {
+    if (ownValue(size.body, pattern.sizeBy) === undefined) {
       check.add([...above, "sizes", index, "body", pattern.sizeBy], "is missing, and sizes are ordered by it.");
     }
   });
@@ -77,7 +77,9 @@ function checkCounts(
   pattern.ties.forEach((tie, index) => {
     const path = [...above, "ties", index];
     check.exists([...path, "count"], tie.count, known.counts, "count");
-    tie.equals.forEach((part, at) => check.exists([...path, "equals", at, "count"], part.count, known.counts, "count"));
+    tie.equals.forEach((part, index) =>
+      check.exists([...path, "equals", index, "count"], part.count, known.counts, "count"),
+    );
   });
 }
 
@@ -85,11 +87,11 @@ function checkPiece(check: ReferenceChecker, piece: Piece, known: Known, path: r
   check.exists([...path, "fabric"], piece.fabric, known.fabrics, "fabric");
   check.exists([...path, "yarn"], piece.yarn, known.yarns, "yarn");
   piece.sections.forEach((section, index) => {
-    const at = [...path, "sections", index];
-    checkDirected(check, section.from, { known, direction: "stitches", path: [...at, "from"] });
-    checkDirected(check, section.to, { known, direction: "stitches", path: [...at, "to"] });
-    checkDirected(check, section.rows, { known, direction: "rows", path: [...at, "rows"] });
-    if (section.yarn !== undefined) check.exists([...at, "yarn"], section.yarn, known.yarns, "yarn");
+    const sectionPath = [...path, "sections", index];
+    checkDirected(check, section.from, { known, direction: "stitches", path: [...sectionPath, "from"] });
+    checkDirected(check, section.to, { known, direction: "stitches", path: [...sectionPath, "to"] });
+    checkDirected(check, section.rows, { known, direction: "rows", path: [...sectionPath, "rows"] });
+    if (section.yarn !== undefined) check.exists([...sectionPath, "yarn"], section.yarn, known.yarns, "yarn");
   });
 }
 
@@ -140,7 +142,7 @@ function checkTarget(
   if (target === undefined) return;
   if ("cm" in target) return check.everySize([...path, "target", "cm"], target.cm, known.sizes);
   check.everySize([...path, "target", "easeCm"], target.easeCm, known.sizes);
-  const missing = pattern.sizes.filter((size) => own(size.body, target.body) === undefined);
+  const missing = pattern.sizes.filter((size) => ownValue(size.body, target.body) === undefined);
   if (missing.length > 0) {
     const labels = missing.map(({ label }) => label).join(", ");
     check.add([...path, "target", "body"], `the body measurement “${target.body}” is missing in size ${labels}.`);

@@ -1,17 +1,17 @@
 import { fromCm, type LengthUnit } from "../units";
 
-/** From where to where a number of a document can be right. */
+/** The plausible range of a number in a document. */
 export interface PlausibleRange {
   readonly min: number;
   readonly max: number;
-  /** What is said behind the numbers. Lengths in "cm" are told in the reader's unit. */
+  /** Text after the numbers. Lengths in "cm" are shown in the reader's unit. */
   readonly unit: "" | "cm" | "mm" | "g" | "m" | "m in 100 g" | "hours" | "times";
 }
 
 /**
- * The one place where the documents' numbers have their bounds (common practice, no source): wide enough for lace worked by
- * machine, clothes of dolls and rugs of a hall, and narrow enough that what is divided, multiplied and weighed by them stays
- * far from what a computer's numbers can hold.
+ * The bounds of all numbers in documents (common practice, no source): wide enough for machine lace,
+ * dolls' clothes and large carpets, and narrow enough that products, quotients and weights stay
+ * far from overflow.
  */
 export const PLAUSIBLE = {
   /** Sewing-thread lace to arm-thick rope: stitches or rows over 10 cm, of a pattern and of a swatch. */
@@ -49,12 +49,12 @@ export function isPlausible(value: number, { min, max }: PlausibleRange): boolea
 }
 
 /** `between 0.5 and 200 cm`. @param unit the reader's, for lengths. */
-export function rangeWords({ min, max, unit }: PlausibleRange, reader: LengthUnit = "cm"): string {
+export function rangeText({ min, max, unit }: PlausibleRange, reader: LengthUnit = "cm"): string {
   if (unit !== "cm") return `between ${min} and ${max}${unit === "" ? "" : ` ${unit}`}`;
   return `between ${inUnit(min, reader)} and ${inUnit(max, reader)} ${reader}`;
 }
 
-/** Rounded inwards to three digits, so that what is named is taken. */
+/** Rounded inwards to three digits, so that the displayed limits are accepted. */
 function inUnit(cm: number, unit: LengthUnit): number {
   if (unit === "cm" || cm === 0) return cm;
   const exact = fromCm(cm, unit);

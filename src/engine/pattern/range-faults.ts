@@ -2,7 +2,7 @@ import { GAUGE_WIDTH_CM, type LengthUnit } from "../units";
 import type { Swatch, Tester } from "./call-document";
 import { formatPath, type Fault, type PathPart } from "./faults";
 import type { CmBySize, Fabric, Measurement, PatternDocument, Term } from "./pattern-document";
-import { isPlausible, PLAUSIBLE, rangeWords, type PlausibleRange } from "./plausible-ranges";
+import { isPlausible, PLAUSIBLE, rangeText, type PlausibleRange } from "./plausible-ranges";
 
 interface Place {
   readonly above?: readonly PathPart[];
@@ -10,43 +10,43 @@ interface Place {
   readonly unit?: LengthUnit | undefined;
 }
 
-/** Numbers of a pattern that cannot be right. @param pattern a document that has the schema's shape. */
+/** Implausible numbers of a pattern. @param pattern a document that matches the schema. */
 export function patternRangeFaults(pattern: PatternDocument, { above = [], unit }: Place = {}): Fault[] {
   const check = new RangeChecker(above, unit);
-  pattern.fabrics.forEach((fabric, at) => checkFabric(check, fabric, ["fabrics", at]));
-  pattern.sizes.forEach(({ body }, at) => check.each(["sizes", at, "body"], body, PLAUSIBLE.bodyCm));
-  pattern.counts.forEach(({ locked }, at) => check.each(["counts", at, "locked"], locked, PLAUSIBLE.count));
-  pattern.lengths?.forEach(({ cm }, at) => check.each(["lengths", at, "cm"], cm, PLAUSIBLE.workedCm));
-  pattern.allowances.forEach(({ cm }, at) => check.each(["allowances", at, "cm"], cm, PLAUSIBLE.addedCm));
-  pattern.measurements.forEach((measurement, at) => checkMeasurement(check, measurement, ["measurements", at]));
-  pattern.yarns.forEach(({ metresPerBall, gramsPerBall }, at) => {
-    check.one(["yarns", at, "metresPerBall"], metresPerBall, PLAUSIBLE.ballMetres);
-    check.one(["yarns", at, "gramsPerBall"], gramsPerBall, PLAUSIBLE.grams);
-    check.one(["yarns", at, "metresPerBall"], metresPerBall / (gramsPerBall / 100), PLAUSIBLE.metresPer100g);
+  pattern.fabrics.forEach((fabric, index) => checkFabric(check, fabric, ["fabrics", index]));
+  pattern.sizes.forEach(({ body }, index) => check.each(["sizes", index, "body"], body, PLAUSIBLE.bodyCm));
+  pattern.counts.forEach(({ locked }, index) => check.each(["counts", index, "locked"], locked, PLAUSIBLE.count));
+  pattern.lengths?.forEach(({ cm }, index) => check.each(["lengths", index, "cm"], cm, PLAUSIBLE.workedCm));
+  pattern.allowances.forEach(({ cm }, index) => check.each(["allowances", index, "cm"], cm, PLAUSIBLE.addedCm));
+  pattern.measurements.forEach((measurement, index) => checkMeasurement(check, measurement, ["measurements", index]));
+  pattern.yarns.forEach(({ metresPerBall, gramsPerBall }, index) => {
+    check.one(["yarns", index, "metresPerBall"], metresPerBall, PLAUSIBLE.ballMetres);
+    check.one(["yarns", index, "gramsPerBall"], gramsPerBall, PLAUSIBLE.grams);
+    check.one(["yarns", index, "metresPerBall"], metresPerBall / (gramsPerBall / 100), PLAUSIBLE.metresPer100g);
   });
   for (const [count, sizes] of Object.entries(pattern.grading ?? {}))
     check.each(["grading", count], sizes, PLAUSIBLE.count);
   return check.faults;
 }
 
-/** Measurements of a body that cannot be right. */
+/** Implausible body measurements. */
 export function bodyRangeFaults(body: Readonly<Record<string, number>> | undefined, place: Place = {}): Fault[] {
   const check = new RangeChecker(place.above ?? [], place.unit);
   check.each(["body"], body, PLAUSIBLE.bodyCm);
   return check.faults;
 }
 
-/** Numbers of a tester's report, and of the body, that cannot be right. */
+/** Implausible numbers in a tester's report, including the body. */
 export function testerRangeFaults(tester: Omit<Tester, "id">, { above = [], unit }: Place = {}): Fault[] {
   const check = new RangeChecker(above, unit);
   check.faults.push(...bodyRangeFaults(tester.body, { above, unit }));
-  tester.swatches.forEach((swatch, at) => checkSwatch(check, swatch, ["swatches", at]));
+  tester.swatches.forEach((swatch, index) => checkSwatch(check, swatch, ["swatches", index]));
   check.each(["worked"], tester.worked, PLAUSIBLE.count);
   check.each(["workedLengths"], tester.workedLengths, PLAUSIBLE.workedCm);
-  tester.readings.forEach(({ cm }, at) => check.one(["readings", at, "cm"], cm, PLAUSIBLE.finishedCm));
-  tester.yarn.forEach(({ grams, metresPer100g }, at) => {
-    check.one(["yarn", at, "grams"], grams, PLAUSIBLE.grams);
-    check.one(["yarn", at, "metresPer100g"], metresPer100g, PLAUSIBLE.metresPer100g);
+  tester.readings.forEach(({ cm }, index) => check.one(["readings", index, "cm"], cm, PLAUSIBLE.finishedCm));
+  tester.yarn.forEach(({ grams, metresPer100g }, index) => {
+    check.one(["yarn", index, "grams"], grams, PLAUSIBLE.grams);
+    check.one(["yarn", index, "metresPer100g"], metresPer100g, PLAUSIBLE.metresPer100g);
   });
   if (tester.hours !== undefined) check.one(["hours"], tester.hours, PLAUSIBLE.hours);
   return check.faults;
@@ -61,16 +61,16 @@ class RangeChecker {
   ) {}
 
   one(path: readonly PathPart[], value: number, range: PlausibleRange): void {
-    if (!isPlausible(value, range)) this.add(path, `must be ${rangeWords(range, this.unit)}.`);
+    if (!isPlausible(value, range)) this.add(path, `must be ${rangeText(range, this.unit)}.`);
   }
 
-  /** One number, or a number a name. */
+  /** One number, or a number per key. */
   each(path: readonly PathPart[], values: CmBySize | undefined, range: PlausibleRange): void {
     if (typeof values === "number") return this.one(path, values, range);
     for (const [name, value] of Object.entries(values ?? {})) this.one([...path, name], value, range);
   }
 
-  /** What is counted over a width, as over 10 cm. */
+  /** A count over a width, such as 10 cm. */
   gauge(path: readonly PathPart[], count: number, overCm: number): void {
     const { min, max } = PLAUSIBLE.gauge;
     if (!isPlausible((count / overCm) * GAUGE_WIDTH_CM, PLAUSIBLE.gauge))
@@ -96,7 +96,7 @@ function checkFabric(check: RangeChecker, fabric: Fabric, path: readonly PathPar
 function checkMeasurement(check: RangeChecker, measurement: Measurement, path: readonly PathPart[]): void {
   const { toleranceCm, terms, target } = measurement;
   check.one([...path, "toleranceCm"], toleranceCm, PLAUSIBLE.toleranceCm);
-  terms.forEach((term, at) => checkTerm(check, term, [...path, "terms", at]));
+  terms.forEach((term, index) => checkTerm(check, term, [...path, "terms", index]));
   if (target === undefined) return;
   if ("cm" in target) return check.each([...path, "target", "cm"], target.cm, PLAUSIBLE.finishedCm);
   check.each([...path, "target", "easeCm"], target.easeCm, PLAUSIBLE.addedCm);
@@ -107,8 +107,8 @@ function checkTerm(check: RangeChecker, term: Term, path: readonly PathPart[]): 
   check.one([...path, "times"], term.times, PLAUSIBLE.times);
   if (!("diagonal" in term)) return;
   for (const way of ["across", "along"] as const)
-    term.diagonal[way].forEach((side, at) =>
-      check.one([...path, "diagonal", way, at, "times"], side.times, PLAUSIBLE.times),
+    term.diagonal[way].forEach((side, index) =>
+      check.one([...path, "diagonal", way, index, "times"], side.times, PLAUSIBLE.times),
     );
 }
 

@@ -1,7 +1,7 @@
 import { formatPath, type Fault, type PathPart } from "./faults";
-import { own } from "./own";
+import { ownValue } from "./own-value";
 
-/** Collects the faults of names: ids that do not exist, stand twice, or records that miss a size. */
+/** Collects invalid references: unknown or duplicate ids, and records that lack a size. */
 export class ReferenceChecker {
   readonly faults: Fault[] = [];
 
@@ -13,7 +13,7 @@ export class ReferenceChecker {
   unique(path: readonly PathPart[], items: readonly { readonly id: string }[]): Set<string> {
     const seen = new Set<string>();
     items.forEach(({ id }, index) => {
-      if (seen.has(id)) this.add([...path, index, "id"], `“${id}” stands twice in this list.`);
+      if (seen.has(id)) this.add([...path, index, "id"], `“${id}” appears twice in this list.`);
       seen.add(id);
     });
     return seen;
@@ -34,7 +34,7 @@ export class ReferenceChecker {
     for (const id of Object.keys(record)) this.exists([...path, id], id, known, what);
   }
 
-  /** A record by size must name every size and nothing else; a plain number stands for all sizes. */
+  /** A record by size must name every size and nothing else; a plain number applies to all sizes. */
   everySize(
     path: readonly PathPart[],
     value: number | Readonly<Record<string, unknown>>,
@@ -43,7 +43,8 @@ export class ReferenceChecker {
     if (typeof value === "number") return;
     this.keysExist(path, value, sizes, "size");
     for (const size of sizes) {
-      if (own(value, size) === undefined) this.add([...path, size], "is missing; a record by size names every size.");
+      if (ownValue(value, size) === undefined)
+        this.add([...path, size], "is missing; a record by size names every size.");
     }
   }
 }

@@ -15,10 +15,10 @@ const KINDS: Readonly<Record<string, string>> = {
 };
 
 /**
- * What a schema found wrong, as faults with paths and plain sentences.
+ * Converts schema issues to faults with paths and plain sentences.
  *
  * @param issues issues of a zod 4 parse; a union's issues are those of the branch that fits best.
- * @returns one fault an issue, one a key where keys are unknown.
+ * @returns one fault per issue, and one per unknown key.
  */
 export function schemaFaults(issues: readonly Issue[], above: readonly PathPart[] = []): Fault[] {
   return issues.flatMap((issue) => issueFaults(issue, above));
@@ -47,7 +47,7 @@ function unionFaults(branches: readonly (readonly Issue[])[], path: readonly Pat
   return best === undefined ? [{ path: formatPath(path), says: message }] : schemaFaults(best, path);
 }
 
-/** The branch a writer most likely meant: its own kind of value, then the fewest keys missing or unknown. */
+/** The branch that was most likely meant: the right type of value, then the fewest missing or unknown keys. */
 function bestBranch(branches: readonly (readonly Issue[])[]): readonly Issue[] | undefined {
   const misfit = (issues: readonly Issue[]) =>
     issues.reduce((sum, issue) => {
@@ -59,11 +59,11 @@ function bestBranch(branches: readonly (readonly Issue[])[]): readonly Issue[] |
 }
 
 function typeSentence(issue: Extract<Issue, { code: "invalid_type" }>): string {
-  const wanted = KINDS[issue.expected] ?? issue.expected;
+  const expected = KINDS[issue.expected] ?? issue.expected;
   if (issue.input === undefined && issue.message.endsWith("received undefined")) {
-    return `is missing; it should be ${wanted}.`;
+    return `is missing; it should be ${expected}.`;
   }
-  return issue.message.startsWith("Invalid input") ? `should be ${wanted}.` : issue.message;
+  return issue.message.startsWith("Invalid input") ? `should be ${expected}.` : issue.message;
 }
 
 function valueSentence(issue: Extract<Issue, { code: "invalid_value" }>): string {

@@ -1,9 +1,9 @@
 import { z } from "zod";
 
 /** No number of a document may be larger: sums and products of such numbers stay finite. */
-const LARGEST_NUMBER = 1_000_000;
-const LONGEST_LABEL = 1_000;
-const LONGEST_TEXT = 1_000_000;
+const MAX_NUMBER = 1_000_000;
+const MAX_LABEL_LENGTH = 1_000;
+const MAX_TEXT_LENGTH = 1_000_000;
 
 const ID_PATTERN = /^(?!all$)[a-z][a-z0-9-]{0,39}$/;
 
@@ -12,22 +12,22 @@ export const idSchema = z.string().regex(ID_PATTERN, {
 });
 
 const storable = (text: string) => text.isWellFormed() && !text.includes("\u0000");
-const notStorable = { error: "holds a character that cannot be stored." };
+const notStorable = { error: "contains a character that cannot be stored." };
 
 export const labelSchema = z
   .string()
-  .max(LONGEST_LABEL, { error: `must be at most ${LONGEST_LABEL} characters.` })
+  .max(MAX_LABEL_LENGTH, { error: `must be at most ${MAX_LABEL_LENGTH} characters.` })
   .refine(storable, notStorable);
 
 export const textSchema = z
   .string()
-  .max(LONGEST_TEXT, { error: `must be at most ${LONGEST_TEXT} characters.` })
+  .max(MAX_TEXT_LENGTH, { error: `must be at most ${MAX_TEXT_LENGTH} characters.` })
   .refine(storable, notStorable);
 
 export const numberSchema = z
   .number()
-  .min(-LARGEST_NUMBER, { error: `must be at least ${-LARGEST_NUMBER}.` })
-  .max(LARGEST_NUMBER, { error: `must be at most ${LARGEST_NUMBER}.` });
+  .min(-MAX_NUMBER, { error: `must be at least ${-MAX_NUMBER}.` })
+  .max(MAX_NUMBER, { error: `must be at most ${MAX_NUMBER}.` });
 
 export const positiveSchema = numberSchema.positive({ error: "must be above 0." });
 export const notNegativeSchema = numberSchema.min(0, { error: "must be 0 or more." });
@@ -39,7 +39,7 @@ export function byId<Value extends z.ZodType>(value: Value) {
   return z.record(idSchema, value);
 }
 
-/** What the numbers, lengths and names in a pattern are read by, and how many items its lists hold. */
+/** Schemas of the numbers, lengths and names in a pattern, and limits of its lists. */
 export interface PatternParts<Value> {
   readonly number: z.ZodType<Value>;
   readonly positive: z.ZodType<Value>;
@@ -49,7 +49,7 @@ export interface PatternParts<Value> {
   readonly length: z.ZodType<Value>;
   readonly positiveLength: z.ZodType<Value>;
   readonly notNegativeLength: z.ZodType<Value>;
-  /** The id of something that stands elsewhere in the pattern. */
+  /** The id of another part of the pattern. */
   readonly name: z.ZodType<string>;
   readonly least: number;
   readonly most: (limit: number) => number;

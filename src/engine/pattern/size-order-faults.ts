@@ -1,12 +1,12 @@
 import { formatPath, type Fault } from "./faults";
-import { own } from "./own";
+import { ownValue } from "./own-value";
 import type { PatternDocument } from "./pattern-document";
 
-/** Sizes that do not stand from small to large, by the body measurement that orders them. Only grading cannot do without. */
+/** Sizes that are not in ascending order of the body measurement that orders them. Only grading requires the order. */
 export function sizeOrderFaults({ sizes, sizeBy }: PatternDocument): Fault[] {
   return sizes.flatMap((size, index) => {
     const before = sizes[index - 1];
-    if (before === undefined || (own(size.body, sizeBy) ?? 0) >= (own(before.body, sizeBy) ?? 0)) return [];
+    if (before === undefined || (ownValue(size.body, sizeBy) ?? 0) >= (ownValue(before.body, sizeBy) ?? 0)) return [];
     const says = `${size.label} has a smaller body than ${before.label} before it: put the sizes in order, from small to large.`;
     return [{ path: formatPath(["sizes", index]), says }];
   });

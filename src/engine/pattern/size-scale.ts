@@ -1,4 +1,4 @@
-import { own } from "./own";
+import { ownValue } from "./own-value";
 import type { PatternDocument } from "./pattern-document";
 
 /**
@@ -8,8 +8,10 @@ import type { PatternDocument } from "./pattern-document";
  * @see design 4.4.
  */
 export function sizeScale({ sizes, sizeBy }: PatternDocument): ReadonlyMap<string, number> {
-  const bodies = sizes.map(({ body }) => own(body, sizeBy) ?? 0);
-  const least = Math.min(...bodies);
-  const range = Math.max(...bodies) - least;
-  return new Map(sizes.map(({ id }, at) => [id, range === 0 ? 0 : (2 * ((bodies[at] ?? least) - least)) / range - 1]));
+  const bodies = sizes.map(({ body }) => ownValue(body, sizeBy) ?? 0);
+  const smallest = Math.min(...bodies);
+  const range = Math.max(...bodies) - smallest;
+  return new Map(
+    sizes.map(({ id }, index) => [id, range === 0 ? 0 : (2 * ((bodies[index] ?? smallest) - smallest)) / range - 1]),
+  );
 }

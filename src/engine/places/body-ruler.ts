@@ -1,6 +1,6 @@
-import { own, type ApplicantsDocument, type Size } from "../pattern";
+import { ownValue, type ApplicantsDocument, type Size } from "../pattern";
 
-/** Where a size stands on one body measurement, cm: half the way to its neighbours is one unit of misfit. */
+/** A size's position on one body measurement, cm: half the distance to its neighbour is one unit of misfit. */
 export interface RulerMark {
   readonly measurement: string;
   readonly bodyCm: number;
@@ -10,8 +10,8 @@ export interface RulerMark {
 }
 
 /** Half distances where sizes are too near to tell apart, or there is one. */
-const PLAIN_HALF_CM = 4;
-const NEAREST_SIZES_CM = 1;
+const DEFAULT_HALF_CM = 4;
+const MIN_SIZE_STEP_CM = 1;
 /** Differences of decimal numbers do not come out whole: 90.1 − 89.1 is a little under 1. */
 const ROUNDING = 1e-9;
 
@@ -44,12 +44,12 @@ export function bodyRuler({
 }
 
 function cmOf({ id, body }: Size, measurement: string): number {
-  const cm = own(body, measurement);
+  const cm = ownValue(body, measurement);
   if (cm === undefined) throw new RangeError(`size ${id} has no ${measurement}`);
   return cm;
 }
 
 function halfDistance(oneCm: number, otherCm: number): number {
   const distanceCm = Math.abs(oneCm - otherCm);
-  return distanceCm < NEAREST_SIZES_CM - ROUNDING ? PLAIN_HALF_CM : distanceCm / 2;
+  return distanceCm < MIN_SIZE_STEP_CM - ROUNDING ? DEFAULT_HALF_CM : distanceCm / 2;
 }

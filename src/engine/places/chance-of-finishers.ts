@@ -1,7 +1,7 @@
 import { finisherChances, type FinishersWanted } from "./finisher-chances";
 
 /**
- * Chance that at least so many of the invited finish, each with the same chance and on her own.
+ * Probability that at least so many of the invited finish, independently and each with the same probability.
  *
  * @param invited whole, 0 or more.
  * @returns from 0 to 1.

@@ -1,4 +1,4 @@
-import { own, type ApplicantsDocument } from "../pattern";
+import { ownValue, type ApplicantsDocument } from "../pattern";
 import { bodyRuler, type RulerMark } from "./body-ruler";
 
 export type Applicant = ApplicantsDocument["applicants"][number];
@@ -6,7 +6,7 @@ export type Applicant = ApplicantsDocument["applicants"][number];
 /** One body measurement of an applicant beside a size's. */
 export interface BodyDifference {
   readonly measurement: string;
-  /** Her body − the size's, cm. */
+  /** The applicant's body − the size's, cm. */
   readonly cm: number;
   /** The same in half distances to the neighbouring size on that side. */
   readonly d: number;
@@ -14,13 +14,13 @@ export interface BodyDifference {
   readonly beyondCm: number;
 }
 
-/** How an applicant fits a size: her body, and her word. */
+/** How an applicant fits a size: by body, and by preference. */
 export interface FitInSize {
   /** In the order of `fitBy`. */
   readonly differences: readonly BodyDifference[];
-  /** Σ d², what her body alone makes of the misfit. */
+  /** Σ d², the part of the misfit that comes from the body. */
   readonly bodyMisfit: number;
-  /** With her wishes and her record; what is added up over all who are placed. */
+  /** With preferences and record; the objective sums it over all who are assigned a size. */
   readonly misfit: number;
   readonly isWithinReach: boolean;
   readonly isAccepted: boolean;
@@ -30,11 +30,11 @@ const REACH_HALVES = 2;
 
 /** Half distances to the neighbouring size within which a body is; a little more, for decimals do not come out whole. */
 export const REACH = REACH_HALVES + 1e-9;
-const MISFIT_A_RANK = 0.25;
-const MISFIT_OF_DROPPING = 0.5;
+const MISFIT_PER_RANK = 0.25;
+const MISFIT_OF_DROPOUTS = 0.5;
 
 /**
- * Fit of one applicant in one size, also where it is out of reach or she does not accept it.
+ * Fit of one applicant in one size, also where it is out of reach or not accepted.
  *
  * @param size id of a size of the pattern.
  * @throws {RangeError} for a size that does not exist or a body that lacks a measurement.
@@ -61,14 +61,14 @@ export interface MarkedSize {
   readonly marks: readonly RulerMark[];
 }
 
-/** `fitInSize` for who asks it of many and has the ruler at hand. */
+/** `fitInSize` for callers that check many sizes and have computed the ruler already. */
 export function fitOnMarks(applicant: Applicant, { size, marks }: MarkedSize): FitInSize {
   const differences = marks.map((mark) => bodyDifference(applicant, mark));
   const bodyMisfit = differences.reduce((sum, { d }) => sum + d * d, 0);
   return {
     differences,
     bodyMisfit,
-    misfit: bodyMisfit + wishMisfit(applicant, size) + recordMisfit(applicant),
+    misfit: bodyMisfit + preferenceMisfit(applicant, size) + dropoutMisfit(applicant),
     isWithinReach: differences.every(({ beyondCm }) => beyondCm === 0),
     isAccepted: applicant.accepts === undefined || applicant.accepts.includes(size),
   };
@@ -76,22 +76,22 @@ export function fitOnMarks(applicant: Applicant, { size, marks }: MarkedSize): F
 
 function bodyDifference(applicant: Applicant, mark: RulerMark): BodyDifference {
   const { measurement, bodyCm, halfBelowCm, halfAboveCm } = mark;
-  const herCm = own(applicant.body, measurement);
-  if (herCm === undefined) throw new RangeError(`applicant ${applicant.id} has no ${measurement}`);
-  const cm = herCm - bodyCm;
+  const applicantCm = ownValue(applicant.body, measurement);
+  if (applicantCm === undefined) throw new RangeError(`applicant ${applicant.id} has no ${measurement}`);
+  const cm = applicantCm - bodyCm;
   const halfCm = cm < 0 ? halfBelowCm : halfAboveCm;
   const d = cm / halfCm;
   const isWithinReach = Math.abs(d) <= REACH;
   return { measurement, cm, d, beyondCm: isWithinReach ? 0 : Math.abs(cm) - REACH_HALVES * halfCm };
 }
 
-/** 0.25 for each size that she would rather have; a size that is not in her list counts as after its last. */
-function wishMisfit({ prefers }: Applicant, size: string): number {
+/** 0.25 for each size that the applicant prefers to this one; a size that is not in their list ranks after its last. */
+function preferenceMisfit({ prefers }: Applicant, size: string): number {
   if (prefers === undefined) return 0;
   const rank = prefers.indexOf(size);
-  return MISFIT_A_RANK * (rank < 0 ? prefers.length : rank);
+  return MISFIT_PER_RANK * (rank < 0 ? prefers.length : rank);
 }
 
-function recordMisfit({ record }: Applicant): number {
-  return record === undefined ? 0 : (MISFIT_OF_DROPPING * record.dropped) / (record.finished + record.dropped + 2);
+function dropoutMisfit({ record }: Applicant): number {
+  return record === undefined ? 0 : (MISFIT_OF_DROPOUTS * record.dropped) / (record.finished + record.dropped + 2);
 }

@@ -1,8 +1,8 @@
-export { assignAtLeastCost } from "./assignment/assign-at-least-cost";
+export { minCostAssignment } from "./assignment/min-cost-assignment";
 export type { AssignmentProblem } from "./assignment/assignment-problem";
 export { bodyRuler, type RulerMark } from "./body-ruler";
 export { chanceOfFinishers } from "./chance-of-finishers";
-export { fillPlace, type Successor } from "./fill-place";
+export { findReplacements, type Successor } from "./find-replacements";
 export { fitInSize, fitOnMarks, REACH, type Applicant, type BodyDifference, type FitInSize } from "./fit-in-size";
 export { invitationsFor } from "./invitations-for";
 export {
@@ -13,5 +13,5 @@ export {
   type WaitingApplicant,
 } from "./place-applicants";
 export type { PassedOver, PlacedReason, WaitingReason, WouldTake } from "./place-reason";
-export { USUAL_CHANCE, USUAL_LOSS } from "./usual-loss";
+export { DEFAULT_CONFIDENCE, DEFAULT_DROPOUT_RATE } from "./default-rates";
 export type { NearestApplicant, ShortSize } from "./short-sizes";

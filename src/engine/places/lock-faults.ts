@@ -1,13 +1,13 @@
-import { formatPath, own, type ApplicantsDocument, type Fault } from "../pattern";
+import { formatPath, ownValue, type ApplicantsDocument, type Fault } from "../pattern";
 
 /**
- * Sizes that are locked to more applicants than places are wanted there.
+ * Sizes with more locked applicants than they have spots.
  *
- * @returns a fault a size, at the first lock that finds no place.
+ * @returns one fault per size, at the first lock that exceeds its capacity.
  */
 export function lockFaults({ pattern, places, applicants }: ApplicantsDocument): Fault[] {
   return pattern.sizes.flatMap(({ id, label }) => {
-    const wanted = own(places, id)?.wanted ?? 0;
+    const wanted = ownValue(places, id)?.wanted ?? 0;
     const locks = applicants.flatMap(({ locked }, index) => (locked === id ? [index] : []));
     const first = locks[wanted];
     if (first === undefined) return [];

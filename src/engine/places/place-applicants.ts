@@ -2,10 +2,10 @@ import type { ApplicantsDocument, Fault } from "../pattern";
 import { lockFaults } from "./lock-faults";
 import { placedReason } from "./placed-reason";
 import type { PlacedReason, WaitingReason } from "./place-reason";
-import type { PlacesBoard } from "./places-board";
-import { ReasonWords } from "./reason-words";
+import type { Assignment } from "./assignment";
+import { ReasonTexts } from "./reason-texts";
 import { shortSizes, type ShortSize } from "./short-sizes";
-import { standApplicants } from "./stand-applicants";
+import { assignApplicants } from "./assign-applicants";
 import { waitingReason } from "./waiting-reason";
 
 export interface PlacedApplicant {
@@ -23,10 +23,10 @@ export interface WaitingApplicant {
 }
 
 export interface PlacesObjective {
-  /** Places of the `least` that are filled. */
+  /** Spots up to each size's minimum that are filled. */
   readonly leastFilled: number;
   readonly filled: number;
-  /** Sum over all who are placed, those who are locked too. */
+  /** Sum over all who are assigned a size, including locked ones. */
   readonly misfit: number;
 }
 
@@ -41,21 +41,21 @@ export type PlacedApplicants =
     };
 
 /**
- * Gives applicants sizes, at best. Locks stand, against reach and acceptance. Then in this order: as many of the `least`
- * places filled as can be, as many places as can be, the smallest sum of misfits, and of equal answers the one that
- * places earlier applicants first: it places the first applicant by whom the sets of those placed differ, and with the
- * same set, the first who stands elsewhere stands in the earlier size. Answers count as equal whose misfits are alike to
+ * Assigns sizes to applicants optimally. Locks override reach and acceptance. Then, in this order: as many of the `least`
+ * spots filled as possible, as many spots as possible, the smallest sum of misfits, and among equal solutions the one that
+ * places earlier applicants first: it places the first applicant by whom the sets of those placed differ, and for the
+ * same set, the first applicant whose size differs has the earlier size. Solutions count as equal if their misfits agree to
  * about 10⁻⁹.
  *
  * @param document a parsed document.
- * @returns placed and waiting in the document's order, short in the pattern's, each with a sentence and the reason that
- *   it tells; or faults, where more applicants are locked in a size than places are wanted there.
- * @see design 4.3; documents.md for misfit and reach; `assignAtLeastCost` for how the answer is found and proved.
+ * @returns placed and waiting in the document's order, short in the pattern's, each with a text and the reason that
+ *   it is made from; or faults, where more applicants are locked in a size than it has spots.
+ * @see design 4.3; documents.md for misfit and reach; `minCostAssignment` for how the solution is found and proved.
  */
 export function placeApplicants(document: ApplicantsDocument): PlacedApplicants {
   const faults = lockFaults(document);
   if (faults.length > 0) return { status: "faults", faults };
-  const board = standApplicants(document);
+  const board = assignApplicants(document);
   const placed = placedApplicants(board);
   return {
     status: "optimal",
@@ -63,27 +63,27 @@ export function placeApplicants(document: ApplicantsDocument): PlacedApplicants 
     waiting: waitingApplicants(board),
     short: shortSizes(board),
     objective: {
-      leastFilled: board.sizes.reduce((sum, { least }, size) => sum + Math.min(least, board.filled[size] ?? 0), 0),
+      leastFilled: board.sizes.reduce((sum, { min }, size) => sum + Math.min(min, board.assigned[size] ?? 0), 0),
       filled: placed.length,
       misfit: placed.reduce((sum, { misfit }) => sum + misfit, 0),
     },
   };
 }
 
-function placedApplicants(board: PlacesBoard): PlacedApplicant[] {
-  const words = new ReasonWords(board.pattern);
+function placedApplicants(board: Assignment): PlacedApplicant[] {
+  const words = new ReasonTexts(board.pattern);
   return board.applicants.flatMap(({ id }, index) => {
-    const size = board.sizes[board.standing[index] ?? -1]?.size;
+    const size = board.sizes[board.sizeIndices[index] ?? -1]?.size;
     if (size === undefined) return [];
     const { reason, misfit } = placedReason(board, index);
     return [{ applicant: id, size, misfit, why: words.placed(reason, size), reason }];
   });
 }
 
-function waitingApplicants(board: PlacesBoard): WaitingApplicant[] {
-  const words = new ReasonWords(board.pattern);
+function waitingApplicants(board: Assignment): WaitingApplicant[] {
+  const words = new ReasonTexts(board.pattern);
   return board.applicants.flatMap(({ id }, index) => {
-    if ((board.standing[index] ?? -1) >= 0) return [];
+    if ((board.sizeIndices[index] ?? -1) >= 0) return [];
     const reason = waitingReason(board, index);
     return [{ applicant: id, why: words.waiting(reason), reason }];
   });

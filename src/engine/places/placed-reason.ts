@@ -1,32 +1,32 @@
-import { fitsOf, isOpen, type FittedSize, type PlacesBoard } from "./places-board";
+import { fitsOf, isOpen, type FittedSize, type Assignment } from "./assignment";
 import type { PassedOver, PlacedReason } from "./place-reason";
 
 /** Misfits that differ by less are alike. */
 const ROUNDING = 1e-9;
 
 /**
- * Why an applicant stands where she stands.
+ * Why an applicant was assigned their size.
  *
- * @param index of an applicant who has a place.
- * @returns the reason, and the misfit of her in that size.
- * @throws {RangeError} where she has none.
+ * @param index of an applicant who has a size.
+ * @returns the reason, and the applicant's misfit in that size.
+ * @throws {RangeError} where the applicant has none.
  */
-export function placedReason(board: PlacesBoard, index: number): { reason: PlacedReason; misfit: number } {
+export function placedReason(board: Assignment, index: number): { reason: PlacedReason; misfit: number } {
   const applicant = board.applicants[index];
   const fits = applicant === undefined ? [] : fitsOf(applicant, board.sizes);
-  const own = fits[board.standing[index] ?? -1];
-  if (applicant === undefined || own === undefined) throw new RangeError(`applicant ${index} has no place`);
-  const { differences, misfit, bodyMisfit } = own.fit;
+  const assignedFit = fits[board.sizeIndices[index] ?? -1];
+  if (applicant === undefined || assignedFit === undefined) throw new RangeError(`applicant ${index} has no place`);
+  const { differences, misfit, bodyMisfit } = assignedFit.fit;
   if (applicant.locked !== undefined) return { reason: { kind: "locked", differences }, misfit };
   const open = fits.filter(isOpen);
   if (open.length === 1) return { reason: { kind: "only", differences }, misfit };
   const passedOver = open.filter(({ fit }) => fit.misfit < misfit - ROUNDING).map((size) => passed(board, size));
   if (passedOver.length > 0) return { reason: { kind: "instead", passedOver, differences }, misfit };
   const isNearestBody = open.every(({ fit }) => bodyMisfit <= fit.bodyMisfit + ROUNDING);
-  const isFirstChoice = applicant.prefers?.[0] === own.size.size;
+  const isFirstChoice = applicant.prefers?.[0] === assignedFit.size.size;
   return { reason: { kind: "best", isNearestBody, isFirstChoice, differences }, misfit };
 }
 
-function passed({ filled }: PlacesBoard, { index, size }: FittedSize): PassedOver {
-  return { size: size.size, because: (filled[index] ?? 0) < size.wanted ? "needed" : "full" };
+function passed({ assigned }: Assignment, { index, size }: FittedSize): PassedOver {
+  return { size: size.size, because: (assigned[index] ?? 0) < size.capacity ? "needed" : "full" };
 }

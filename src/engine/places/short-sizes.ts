@@ -1,9 +1,9 @@
 import { fitOnMarks, type FitInSize } from "./fit-in-size";
-import type { PlacesBoard } from "./places-board";
+import type { Assignment } from "./assignment";
 import type { WouldTake } from "./place-reason";
-import { ReasonWords } from "./reason-words";
+import { ReasonTexts } from "./reason-texts";
 
-/** Somebody who could come into a size if something else gave way. */
+/** An applicant who could get a size if something else changed. */
 export interface NearestApplicant {
   readonly applicant: string;
   readonly misfit: number;
@@ -11,53 +11,53 @@ export interface NearestApplicant {
   readonly reason: WouldTake;
 }
 
-/** A size with fewer testers than its least. */
+/** A size with fewer testers than its minimum. */
 export interface ShortSize {
   readonly size: string;
   readonly missing: number;
   readonly nearest: readonly NearestApplicant[];
 }
 
-const MOST_NEAREST = 3;
+const MAX_NEAREST = 3;
 
-/** Sizes left short, in the pattern's order, each with those who come nearest; who is excluded stays so. */
-export function shortSizes(board: PlacesBoard): ShortSize[] {
-  return board.sizes.flatMap(({ size, least }, index) => {
-    const missing = least - (board.filled[index] ?? 0);
+/** Sizes below their minimum, in the pattern's order, each with the nearest applicants; excluded applicants are left out. */
+export function shortSizes(board: Assignment): ShortSize[] {
+  return board.sizes.flatMap(({ size, min }, index) => {
+    const missing = min - (board.assigned[index] ?? 0);
     return missing > 0 ? [{ size, missing, nearest: nearestApplicants(board, index) }] : [];
   });
 }
 
-function nearestApplicants(board: PlacesBoard, sizeIndex: number): NearestApplicant[] {
+function nearestApplicants(board: Assignment, sizeIndex: number): NearestApplicant[] {
   const size = board.sizes[sizeIndex];
   if (size === undefined) return [];
-  const words = new ReasonWords(board.pattern);
+  const words = new ReasonTexts(board.pattern);
   return board.applicants
     .flatMap((applicant, index) =>
-      applicant.excluded || board.standing[index] === sizeIndex
+      applicant.excluded || board.sizeIndices[index] === sizeIndex
         ? []
         : [{ applicant, index, fit: fitOnMarks(applicant, size) }],
     )
     .toSorted((one, other) => one.fit.misfit - other.fit.misfit)
-    .slice(0, MOST_NEAREST)
+    .slice(0, MAX_NEAREST)
     .map(({ applicant, index, fit }) => {
       const reason = wouldTake(fit, standsIn(board, index));
       return { applicant: applicant.id, misfit: fit.misfit, why: words.wouldTake(reason), reason };
     });
 }
 
-function standsIn({ sizes, applicants, standing, filled }: PlacesBoard, index: number): WouldTake["standsIn"] {
-  const at = standing[index] ?? -1;
-  const size = sizes[at];
+function standsIn({ sizes, applicants, sizeIndices, assigned }: Assignment, index: number): WouldTake["standsIn"] {
+  const position = sizeIndices[index] ?? -1;
+  const size = sizes[position];
   if (size === undefined) return null;
   return {
     size: size.size,
     isLocked: applicants[index]?.locked !== undefined,
-    wouldBeShort: (filled[at] ?? 0) <= size.least,
+    wouldBeShort: (assigned[position] ?? 0) <= size.min,
   };
 }
 
-/** What it would take to have somebody in a size that she does not stand in. */
+/** What would have to change for an applicant to get a size that is not assigned to them. */
 export function wouldTake(
   { differences, isWithinReach, isAccepted }: FitInSize,
   standsIn: WouldTake["standsIn"],

@@ -4,7 +4,7 @@ import type { Swatch } from "../pattern";
  * The swatch of a fabric that counts: the one marked `used`, else one taken on the garment, else the last washed one,
  * else the last. Swatches that are set aside do not count.
  *
- * @param swatches a tester's swatches of any fabrics, in the order she made them.
+ * @param swatches a tester's swatches of any fabrics, in the order they were made.
  * @returns the swatch, undefined where the fabric counts as without one.
  * @see design 4.1.
  */

@@ -6,7 +6,7 @@ import { part, type PatternIndex } from "./pattern-index";
 import { targetCm } from "./target";
 import { patternWorking } from "./working";
 
-/** A count, a length or an allowance as it enters a measurement. `cm` is what it brings, `times` and all. */
+/** A count, a length or an allowance in a measurement. `cm` is its contribution, including `times`. */
 export type ExplainedFlat =
   | {
       readonly kind: "count";
@@ -49,7 +49,7 @@ export interface Explanation {
 }
 
 /**
- * How a measurement of a size is worked out: each term with its numbers, and the running total.
+ * How a measurement of a size is calculated: each term with its numbers, and the running total.
  *
  * @param size a size of the index's pattern whose counts all have values.
  * @returns lengths in cm, unrounded; the last total is the design value.

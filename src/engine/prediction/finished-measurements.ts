@@ -1,4 +1,4 @@
-import { countsOfTerm, own, type Measurement, type PatternDocument } from "../pattern";
+import { countsOfTerm, ownValue, type Measurement, type PatternDocument } from "../pattern";
 import { measure } from "./measure";
 import { indexPattern } from "./pattern-index";
 import { targetCm } from "./target";
@@ -15,7 +15,7 @@ export interface FinishedMeasurement {
 }
 
 /**
- * What every finished measurement comes to in every size, against its target.
+ * Every finished measurement in every size, compared with its target.
  *
  * @param pattern a parsed pattern; counts may still be without values.
  * @returns rows in the pattern's order of measurements, each through its sizes.
@@ -27,7 +27,7 @@ export function finishedMeasurements(
   return pattern.measurements.map((measurement) => {
     const counts = measurement.terms.flatMap(countsOfTerm);
     const sizes = pattern.sizes.map((size) => {
-      const isWhole = counts.every((count) => own(own(pattern.grading, count), size.id) !== undefined);
+      const isWhole = counts.every((count) => ownValue(ownValue(pattern.grading, count), size.id) !== undefined);
       const designCm = isWhole ? measure(index, measurement, patternWorking(index, size.id)).cm : null;
       const target = targetCm(measurement, size);
       const deviationCm = designCm === null || target === null ? null : designCm - target;

@@ -17,7 +17,7 @@ export interface Split {
 }
 
 /**
- * What a measurement comes to, split into the parts that scale with each fabric's stitch gauge, its row gauge, and the rest.
+ * A measurement's length, split into the parts that scale with each fabric's stitch gauge, its row gauge, and the rest.
  *
  * A diagonal √(across² + along²) is split by its derivative, so that the parts add up to the whole (it is homogeneous of
  * degree one: Euler's theorem); all parts of a diagonal of 0 are 0.
@@ -31,18 +31,18 @@ export function measure(index: PatternIndex, measurement: Measurement, working: 
   return sum(measurement.terms.map((term) => measureTerm(index, term, working)));
 }
 
-/** What one term comes to. @returns the split, cm. */
+/** Length of one term. @returns the split, cm. */
 export function measureTerm(index: PatternIndex, term: Term, working: Working): Split {
   if (!("diagonal" in term)) return flatSplit(index, term, working);
   const { across, along } = term.diagonal;
   const x = sum(across.map((flat) => flatSplit(index, flat, working)));
   const y = sum(along.map((flat) => flatSplit(index, flat, working)));
   const hypotenuse = Math.hypot(x.cm, y.cm);
-  if (hypotenuse === 0) return NOTHING;
+  if (hypotenuse === 0) return ZERO;
   return sum([scale(x, (term.times * x.cm) / hypotenuse), scale(y, (term.times * y.cm) / hypotenuse)]);
 }
 
-const NOTHING: Split = { cm: 0, byFabric: new Map(), restCm: 0 };
+const ZERO: Split = { cm: 0, byFabric: new Map(), restCm: 0 };
 
 function flatSplit(index: PatternIndex, term: FlatTerm, working: Working): Split {
   if ("count" in term) return countSplit(index, term, working);
@@ -91,7 +91,7 @@ function scale(split: Split, factor: number): Split {
   return { cm: split.cm * factor, byFabric, restCm: split.restCm * factor };
 }
 
-/** Sums over fabrics of what scales with stitch gauge and with row gauge, cm. */
+/** Sums over fabrics of the parts that scale with stitch gauge and with row gauge, cm. */
 export function gaugeParts({ byFabric }: Split): FabricParts {
   let acrossCm = 0;
   let alongCm = 0;

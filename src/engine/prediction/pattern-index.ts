@@ -1,5 +1,5 @@
 import type { Count, Fabric, PatternDocument } from "../pattern";
-import { own, type CmBySize } from "../pattern";
+import { ownValue, type CmBySize } from "../pattern";
 
 /** A pattern's parts by id, made once for any number of predictions. */
 export interface PatternIndex {
@@ -30,5 +30,5 @@ export function part<Part>(parts: ReadonlyMap<string, Part>, id: string): Part {
 
 /** Graded value of a count in a size, undefined where the grading does not hold it. */
 export function gradedValue({ pattern }: PatternIndex, count: string, size: string): number | undefined {
-  return own(own(pattern.grading, count), size);
+  return ownValue(ownValue(pattern.grading, count), size);
 }

@@ -26,7 +26,7 @@ export interface Prediction {
 }
 
 /**
- * What a garment should come to: as designed, with the counts a tester worked, and at her own gauge.
+ * Predicts a garment's measurements: as designed, with the counts a tester worked, and at the tester's gauge.
  *
  * @param pattern a parsed pattern whose counts all have values.
  * @param size id of the size.

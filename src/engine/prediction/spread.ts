@@ -4,16 +4,16 @@ import { chooseSwatch } from "./choose-swatch";
 import { gaugeParts, type Split } from "./measure";
 import { swatchUncertainty } from "./swatch-uncertainty";
 
-/** Testers' own spread of gauge where a fabric has no swatch, relative (design 4.1; common practice, no source). */
+/** Relative spread of gauge between testers, for a fabric without a swatch (design 4.1; common practice, no source). */
 const GAUGE_SPREAD = 0.05;
-/** How far a garment's fabric drifts from its swatch until a call has estimated it, relative (design 4.1). */
-const DRIFT = 0.025;
-/** How well a tape is held on a garment, half-width, cm; twice that round a girth that is laid flat (design 4.1). */
+/** Relative drift of a garment's fabric from its swatch, before a call has estimated it (design 4.1). */
+const DRIFT_SD = 0.025;
+/** Half-width of the error of a tape measure on a garment, cm; doubled for a girth that is laid flat (design 4.1). */
 const GARMENT_TAPE_HALF_WIDTH_CM = 0.5;
 
 /**
- * Standard uncertainty that the gauge gives a prediction: her swatch's reading errors by fabric and direction, or the
- * testers' own spread of gauge in a fabric that she made no swatch of.
+ * Standard uncertainty of a prediction due to the gauge: the swatch's reading errors by fabric and direction, or the
+ * spread of gauge between testers in a fabric without a swatch.
  *
  * @param split the predicted measurement, cm. A relative error of a gauge moves a length by as much of its part.
  * @returns cm.
@@ -32,7 +32,7 @@ export function gaugeUncertaintyCm(split: Split, tester: Tester): number {
 }
 
 /**
- * What a reading is expected to scatter by: the gauge's uncertainty, the drift from swatch to garment, and the tape.
+ * Expected scatter of a reading: the gauge's uncertainty, the drift from swatch to garment, and the tape measure.
  *
  * @param standardUncertaintyCm the prediction's own, cm; 0 for a tester on gauge.
  * @returns standard deviation, cm.
@@ -48,17 +48,17 @@ export function readingSpreadCm(
   const { acrossCm, alongCm } = gaugeParts(split);
   return combinedUncertainty([
     { derivative: 1, standardUncertainty: standardUncertaintyCm },
-    { derivative: acrossCm, standardUncertainty: DRIFT },
-    { derivative: alongCm, standardUncertainty: DRIFT },
+    { derivative: acrossCm, standardUncertainty: DRIFT_SD },
+    { derivative: alongCm, standardUncertainty: DRIFT_SD },
     {
-      derivative: isDoubled(measurement, tester) ? 2 : 1,
+      derivative: isMeasuredDoubled(measurement, tester) ? 2 : 1,
       standardUncertainty: rectangularUncertainty(GARMENT_TAPE_HALF_WIDTH_CM),
     },
   ]);
 }
 
-/** A girth is laid flat and doubled unless all her readings of it say that she went around. */
-function isDoubled(measurement: Measurement, tester: Tester | undefined): boolean {
+/** A girth is assumed to be laid flat and doubled unless all readings of it were taken around. */
+function isMeasuredDoubled(measurement: Measurement, tester: Tester | undefined): boolean {
   if (!measurement.girth) return false;
   const readings = tester?.readings.filter((reading) => reading.measurement === measurement.id) ?? [];
   return readings.length === 0 || readings.some(({ way }) => way !== "around");

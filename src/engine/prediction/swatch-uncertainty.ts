@@ -11,7 +11,7 @@ export interface GaugeUncertainty {
 }
 
 /**
- * How well a swatch's readings determine her gauge.
+ * Uncertainty of a gauge from the reading errors of its swatch.
  *
  * @param swatch counts in stitches and rows, widths in cm.
  * @returns relative standard uncertainty of the stitch and of the row gauge.

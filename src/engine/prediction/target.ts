@@ -1,7 +1,7 @@
-import { cmOfSize, own, type Measurement, type Size } from "../pattern";
+import { cmOfSize, ownValue, type Measurement, type Size } from "../pattern";
 
 /**
- * What a measurement should come to in a size: share × body + ease, or the length that is given.
+ * Target of a measurement in a size: share × body + ease, or the given length.
  *
  * @returns cm, null where the measurement has no target.
  */
@@ -9,7 +9,7 @@ export function targetCm(measurement: Measurement, size: Size): number | null {
   const target = measurement.target;
   if (target === undefined) return null;
   if ("cm" in target) return cmOfSize(target.cm, size.id);
-  const body = own(size.body, target.body);
+  const body = ownValue(size.body, target.body);
   if (body === undefined) return null;
   return (target.share ?? 1) * body + cmOfSize(target.easeCm, size.id);
 }

@@ -1,9 +1,9 @@
-import { cmOfSize, own, type Tester } from "../pattern";
+import { cmOfSize, ownValue, type Tester } from "../pattern";
 import { chooseSwatch } from "./choose-swatch";
 import { statedGauge, swatchGauge, type Gauge } from "./gauge";
 import { gradedValue, part, type PatternIndex } from "./pattern-index";
 
-/** What a garment is worked from: counts, lengths (cm) and gauges, by id. Allowances are the pattern's in every case. */
+/** The numbers a garment is worked from: counts, lengths (cm) and gauges, by id. Allowances are always the pattern's. */
 export interface Working {
   readonly size: string;
   readonly countOf: (id: string) => number;
@@ -14,7 +14,7 @@ export interface Working {
 /**
  * A size as the pattern has it: graded counts, stated lengths and gauges.
  *
- * @throws {RangeError} on a count without a value in that size, which `missingGrading` tells beforehand.
+ * @throws {RangeError} on a count without a value in that size, which `missingGrading` reports beforehand.
  */
 export function patternWorking(index: PatternIndex, size: string): Working {
   return {
@@ -29,17 +29,17 @@ export function patternWorking(index: PatternIndex, size: string): Working {
   };
 }
 
-/** What the tester worked, at the pattern's gauge: her counts and lengths, the pattern's where she names none. */
+/** What the tester worked, at the pattern's gauge: the reported counts and lengths, the pattern's where none is reported. */
 export function workedAtStatedGauge(index: PatternIndex, tester: Tester): Working {
   const design = patternWorking(index, tester.size);
   return {
     ...design,
-    countOf: (id) => own(tester.worked, id) ?? design.countOf(id),
-    lengthCmOf: (id) => own(tester.workedLengths, id) ?? design.lengthCmOf(id),
+    countOf: (id) => ownValue(tester.worked, id) ?? design.countOf(id),
+    lengthCmOf: (id) => ownValue(tester.workedLengths, id) ?? design.lengthCmOf(id),
   };
 }
 
-/** What the tester worked, at her own gauge; the pattern's gauge in fabrics that she made no swatch of. */
+/** What the tester worked, at the tester's gauge; the pattern's gauge in fabrics without a swatch. */
 export function workedAtOwnGauge(index: PatternIndex, tester: Tester): Working {
   const worked = workedAtStatedGauge(index, tester);
   return {

@@ -1,8 +1,8 @@
 /**
- * Names of the fields of a tester's report, and what may stand in those that are chosen and not written.
+ * Names of the fields of a tester's report, and the options of those with a fixed choice.
  *
- * A field is named by ids and small keys, never by its place in a list, so that what two devices typed is merged field by
- * field. This file needs nothing, so that a page in the browser can name its fields without a schema library.
+ * A field is named by ids and short keys, never by its position in a list, so that entries from two devices are merged field by
+ * field. This file imports nothing, so that a page in the browser can name its fields without a schema library.
  */
 
 /** Field name → text as typed. */
@@ -42,12 +42,12 @@ export type ReadingPart = (typeof READING_PARTS)[number];
 export type YarnPart = (typeof YARN_PARTS)[number];
 export type FitPart = (typeof FIT_PARTS)[number];
 
-/** What the fields that are chosen may hold; blank where nothing is chosen. */
+/** Options of the fields with a fixed choice; blank where nothing is chosen. */
 export const CHOICES = {
   yesNo: ["yes", "no"],
   on: ["swatch", "garment"],
   worked: ["flat", "round"],
-  /** `flat`: the width as it lies, which we double; `flat doubled`: she doubled it herself. */
+  /** `flat`: the width laid flat, which we double; `flat doubled`: the tester has doubled it already. */
   way: ["flat", "flat doubled", "around"],
   state: ["washed", "unwashed"],
   how: ["weighed", "balls"],
@@ -57,13 +57,13 @@ export const CHOICES = {
 /** Makes the names of fields. Keys are those of `keysOf` and `newKey`, ids those of the pattern. */
 export const fieldOf = {
   swatch: (key: string, part: SwatchPart) => `swatch.${key}.${part}`,
-  /** A count as she worked it. */
+  /** A count as worked. */
   worked: (count: string) => `worked.${count}`,
-  /** A length as she worked it. */
+  /** A length as worked. */
   length: (length: string) => `length.${length}`,
-  /** `yes`: every count and length that she typed no number for was worked as written. */
+  /** `yes`: every count and length without a typed number was worked as written. */
   asWritten: "asWritten",
-  /** `yes`: a measurement that she made otherwise on purpose. */
+  /** `yes`: a measurement that was changed on purpose. */
   changed: (measurement: string) => `changed.${measurement}`,
   reading: (measurement: string, key: string, part: ReadingPart) => `reading.${measurement}.${key}.${part}`,
   yarn: (key: string, part: YarnPart) => `yarn.${key}.${part}`,
@@ -71,7 +71,7 @@ export const fieldOf = {
   hours: "hours",
 } as const;
 
-/** A field's name taken apart. */
+/** The parts of a field's name. */
 export type Field =
   | { readonly kind: "swatch"; readonly key: string; readonly part: SwatchPart }
   | { readonly kind: "worked"; readonly id: string }
@@ -114,7 +114,7 @@ function keyedField(kind: "swatch" | "yarn", key: string, wanted: string): Field
   return part ? { kind, key, part } : null;
 }
 
-/** What stands in a report more than once: its swatches, its yarns, or the readings of one measurement. */
+/** What a report can have several of: its swatches, its yarns, or the readings of one measurement. */
 export type Repeated = "swatch" | "yarn" | { readonly reading: string };
 
 /**
@@ -138,7 +138,7 @@ export function keysOf(typed: TypedReport, what: Repeated): string[] {
  * Key for one more item.
  *
  * @param keys of the items there are.
- * @param mark of this device, a few small letters, so that two that add one at the same time make two.
+ * @param mark of this device, a few small letters, so that two devices that add an item at the same time add two items.
  * @returns the next number, then the mark: `3kq`.
  */
 export function newKey(keys: readonly string[], mark = ""): string {

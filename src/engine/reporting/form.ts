@@ -1,36 +1,36 @@
 // Leaves of other packages, not their faces: reading a report needs no schema library, and a tester's page loads none.
-import { own } from "../pattern/own";
+import { ownValue } from "../pattern/own-value";
 import { CHOICES, type TypedReport } from "./fields";
-import type { FieldSentence, ReportContext } from "./report-context";
+import type { FieldMessage, ReportContext } from "./report-context";
 
-/** A form that is being read; what is wrong or worth saying is added to its lists. */
+/** A form that is being read; faults and remarks are added to its lists. */
 export interface Form {
   readonly typed: TypedReport;
   readonly context: ReportContext;
-  readonly faults: FieldSentence[];
-  readonly remarks: FieldSentence[];
-  /** Texts to keep beside the report, by path in it. */
-  readonly kept: Record<string, string>;
+  readonly faults: FieldMessage[];
+  readonly remarks: FieldMessage[];
+  /** Texts to store with the report, by path in it. */
+  readonly storedTexts: Record<string, string>;
 }
 
-/** What a field holds. `kept` is the text where it is not the document's own way to write the value. */
+/** The content of a field. `kept` is the text if the document would write the value differently. */
 export type Entry<Value> =
-  | { readonly is: "blank" | "faulty" }
-  | { readonly is: "read"; readonly value: Value; readonly text: string; readonly kept: string | null };
+  | { readonly status: "blank" | "faulty" }
+  | { readonly status: "read"; readonly value: Value; readonly text: string; readonly kept: string | null };
 
 export type ReadText<Value> =
-  { readonly ok: true; readonly value: Value } | { readonly ok: false; readonly says: string };
+  { readonly ok: true; readonly value: Value } | { readonly ok: false; readonly message: string };
 
-/** Nothing that is counted or measured takes more to write. */
-const MOST_CHARACTERS = 200;
+/** Longer than any number with its unit. */
+const MAX_CHARACTERS = 200;
 
 export function newForm(typed: TypedReport, context: ReportContext): Form {
-  return { typed, context, faults: [], remarks: [], kept: {} };
+  return { typed, context, faults: [], remarks: [], storedTexts: {} };
 }
 
 /** The field's text without spaces around it, "" where nothing is typed. */
 export function textAt({ typed }: Form, field: string): string {
-  return (own(typed, field) ?? "").trim();
+  return (ownValue(typed, field) ?? "").trim();
 }
 
 export function isBlank(form: Form, fields: readonly string[]): boolean {
@@ -44,26 +44,27 @@ export function entryAt<Value extends string | number>(
   read: (text: string) => ReadText<Value>,
 ): Entry<Value> {
   const text = textAt(form, field);
-  if (text === "") return { is: "blank" };
-  const result = storableFault(text, MOST_CHARACTERS) ?? read(text);
-  if (result.ok) return { is: "read", value: result.value, text, kept: text === String(result.value) ? null : text };
-  form.faults.push({ field, says: result.says });
-  return { is: "faulty" };
+  if (text === "") return { status: "blank" };
+  const result = storableFault(text, MAX_CHARACTERS) ?? read(text);
+  if (result.ok)
+    return { status: "read", value: result.value, text, kept: text === String(result.value) ? null : text };
+  form.faults.push({ field, message: result.message });
+  return { status: "faulty" };
 }
 
-/** @returns what keeps a text from being stored, undefined where nothing does. */
-export function storableFault(text: string, most: number): { readonly ok: false; readonly says: string } | undefined {
-  if (text.length > most) return { ok: false, says: `This is longer than ${most} characters. Write it shorter.` };
+/** @returns why a text cannot be stored, undefined where it can. */
+export function storableFault(text: string, max: number): { readonly ok: false; readonly message: string } | undefined {
+  if (text.length > max) return { ok: false, message: `This is longer than ${max} characters. Please shorten it.` };
   if (text.isWellFormed() && !text.includes("\u0000")) return undefined;
-  return { ok: false, says: "This holds a character that cannot be stored. Write it once more." };
+  return { ok: false, message: "This contains a character that cannot be stored. Please type it again." };
 }
 
-/** One of the words that the field may hold. */
+/** One of the field's options. */
 export function choiceAt<Choice extends string>(form: Form, field: string, choices: readonly Choice[]): Entry<Choice> {
   return entryAt(form, field, (text) => {
     const value = choices.find((choice) => choice === text);
     return value === undefined
-      ? { ok: false, says: `Choose one of ${choices.map((choice) => `“${choice}”`).join(", ")}.` }
+      ? { ok: false, message: `Choose one of ${choices.map((choice) => `“${choice}”`).join(", ")}.` }
       : { ok: true, value };
   });
 }
@@ -71,17 +72,21 @@ export function choiceAt<Choice extends string>(form: Form, field: string, choic
 /** `yes` or `no`; undefined where nothing is chosen or the choice cannot be read. */
 export function yesAt(form: Form, field: string): boolean | undefined {
   const entry = choiceAt(form, field, CHOICES.yesNo);
-  return entry.is === "read" ? entry.value === "yes" : undefined;
+  return entry.status === "read" ? entry.value === "yes" : undefined;
 }
 
-/** A value that an item cannot be without; where it is missing, that is a fault at its field. */
-export function needed<Value>(form: Form, field: string, { entry, missing }: { entry: Entry<Value>; missing: string }) {
-  if (entry.is === "read") return entry;
-  if (entry.is === "blank") form.faults.push({ field, says: missing });
+/** A value that an item requires; if it is missing, a fault is added at its field. */
+export function requiredEntry<Value>(
+  form: Form,
+  field: string,
+  { entry, missing }: { entry: Entry<Value>; missing: string },
+) {
+  if (entry.status === "read") return entry;
+  if (entry.status === "blank") form.faults.push({ field, message: missing });
   return undefined;
 }
 
-/** An item of the pattern by its id; the only one there is where nothing is chosen. */
+/** An item of the pattern by its id; if nothing is chosen and there is only one, that one. */
 export function itemAt<Item extends { readonly id: string }>(
   form: Form,
   field: string,
@@ -91,13 +96,13 @@ export function itemAt<Item extends { readonly id: string }>(
   if (textAt(form, field) === "" && first !== undefined && others.length === 0) return first;
   const ids = items.map(({ id }) => id);
   const entry = entryAt(form, field, (text) =>
-    ids.includes(text) ? { ok: true, value: text } : { ok: false, says: "The pattern has none of this name." },
+    ids.includes(text) ? { ok: true, value: text } : { ok: false, message: "The pattern has no item of this name." },
   );
-  const chosen = needed(form, field, { entry, missing });
+  const chosen = requiredEntry(form, field, { entry, missing });
   return chosen && items.find(({ id }) => id === chosen.value);
 }
 
-/** Keeps a text beside the report. */
-export function keep(form: Form, path: string, text: string | null): void {
-  if (text !== null && text !== "") form.kept[path] = text;
+/** Stores a text with the report. */
+export function storeText(form: Form, path: string, text: string | null): void {
+  if (text !== null && text !== "") form.storedTexts[path] = text;
 }

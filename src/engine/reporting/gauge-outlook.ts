@@ -1,14 +1,14 @@
-/** Her gauge in one direction beside the pattern's. */
+/** The tester's gauge in one direction, compared with the pattern's. */
 export interface GaugeOutlook {
   readonly over10cm: number;
   readonly over4in: number;
   readonly statedOver10cm: number;
   readonly statedOver4in: number;
-  /** `fewer`, `more`: so far off that a measurement leaves its tolerance; where none is moved, by more than 3 %. */
+  /** `fewer`, `more`: so far off that a measurement exceeds its tolerance; if no measurement depends on it, off by more than 3 %. */
   readonly verdict: "as stated" | "fewer" | "more";
 }
 
-/** What one measurement would come to at her gauge. */
+/** What one measurement would be at the tester's gauge. */
 export interface MeasurementOutlook {
   readonly measurement: string;
   readonly promisedCm: number;

@@ -12,7 +12,7 @@ export {
   type TypedReport,
   type YarnPart,
 } from "./fields";
-export type { FieldSentence, ReadReport, Report, ReportContext } from "./report-context";
+export type { FieldMessage, ReadReport, Report, ReportContext } from "./report-context";
 export { readReport } from "./read-report";
 export { fitAreas } from "./read-typed-garment";
 export { typedOfReport } from "./typed-of-report";
@@ -21,5 +21,5 @@ export type { ReadingQuestion } from "./question";
 export { readingQuestions } from "./reading-questions";
 export { bestTry, swatchOutlook, type SwatchOutlook, type WorkedSoFar } from "./swatch-outlook";
 export type { GaugeOutlook, MeasurementOutlook } from "./gauge-outlook";
-export type { OutlookWords } from "./outlook-words";
-export { FIT_SCALE, fitScaleWords, type FitScale } from "./fit-words";
+export type { OutlookTexts } from "./outlook-texts";
+export { FIT_SCALE, fitScaleLabel, type FitScale } from "./fit-scale";

@@ -4,15 +4,15 @@ import { parseLength, type LengthUnit } from "../units";
 import { entryAt, type Entry, type Form, type ReadText } from "./form";
 
 /**
- * A length that she typed, in cm; a unit that she wrote wins over hers, and where it is another one she is told what was
- * read. Its `kept` text carries its unit.
+ * A length that a tester typed, in cm. A unit that was written overrides the tester's own; if it differs, a remark says what was
+ * read. The stored text includes its unit.
  */
 export function lengthAt(form: Form, field: string, read: ReadLengthText = readLength): Entry<number> {
-  const { unit, lengthWords } = form.context;
+  const { unit, formatLength } = form.context;
   const entry = entryAt(form, field, (text) => read(text, unit));
-  if (entry.is !== "read") return entry;
+  if (entry.status !== "read") return entry;
   const { value, text } = entry;
-  if (unitRead(text, unit) !== unit) form.remarks.push({ field, says: `Read as ${lengthWords(value)}.` });
+  if (unitRead(text, unit) !== unit) form.remarks.push({ field, message: `Read as ${formatLength(value)}.` });
   const said = withUnit(text, unit);
   return { ...entry, kept: said === `${value} cm` ? null : said };
 }
@@ -30,7 +30,7 @@ export function withUnit(text: string, unit: LengthUnit): string {
   return unitRead(text, "cm") === unitRead(text, "in") ? text : `${text} ${unit}`;
 }
 
-/** The other way: without the unit that is hers anyway. */
+/** The inverse of `withUnit`: without the unit that is the tester's own anyway. */
 export function withoutUnit(text: string, unit: LengthUnit): string {
   const bare = text.slice(0, -unit.length).trimEnd();
   return text === withUnit(bare, unit) ? bare : text;

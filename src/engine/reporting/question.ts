@@ -1,10 +1,10 @@
-import type { Slip } from "../gaps";
-import type { FieldSentence } from "./report-context";
+import type { EntryError } from "../gaps";
+import type { FieldMessage } from "./report-context";
 
-/** Something hard to believe, asked at entry. It keeps nobody from sending. */
-export interface ReadingQuestion extends FieldSentence {
-  /** Where her answer goes: `yes` there, that it is right, silences the question. */
+/** A question about an implausible entry. It does not prevent sending. */
+export interface ReadingQuestion extends FieldMessage {
+  /** Field of the answer: `yes`, meaning that the entry is correct, removes the question. */
   readonly keptField: string;
-  /** The slip it looks like; `four-inches`: a gauge over 4 in called 10 cm; null where none is likely. */
-  readonly slip: Slip | "four-inches" | null;
+  /** The entry error it looks like; `four-inches`: a gauge over 4 in called 10 cm; null where none is likely. */
+  readonly slip: EntryError | "four-inches" | null;
 }

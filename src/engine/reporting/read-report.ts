@@ -10,13 +10,13 @@ import type { ReadReport, ReportContext } from "./report-context";
 /**
  * Reads a report as it was typed, field by field.
  *
- * Counts and lengths that she typed nothing for are the pattern's of her size. An item that is begun and not whole is a
- * fault at what is missing and stands nowhere in the report; a wholly blank one is nothing. A girth typed as the width it
+ * Counts and lengths without an entry are the pattern's for the size. An incomplete item is a
+ * fault at the missing field and is left out of the report; a completely blank one is ignored. A girth typed as the width it
  * has laid flat is doubled.
  *
  * @param typed any text in any field.
- * @param context the revision that she followed, parsed; its size, her unit.
- * @returns a report that is valid as a document (without faults all of what was typed), the texts to keep beside it, faults
+ * @param context the revision that the tester followed, parsed; its size, the tester's unit.
+ * @returns a report that is valid as a document (without faults all of what was typed), the texts to store with it, faults
  *   and remarks by field. Nothing typed gives an empty report.
  * @throws {RangeError} where a length of the pattern names no number for the size, which a parsed document rules out.
  * @see design 4.1; documents.md, Call.
@@ -44,14 +44,14 @@ export function readReport(typed: TypedReport, context: ReportContext): ReadRepo
       ...(fit.length === 0 ? {} : { fit }),
       ...(hours === undefined ? {} : { hours }),
     },
-    typed: form.kept,
+    typed: form.storedTexts,
     keys: { swatches: swatchKeys, readings: readingKeys, yarn: yarnKeys },
     faults: form.faults,
     remarks: form.remarks,
   };
 }
 
-/** What was typed for something that this revision does not have is told, for it is not sent. */
+/** Adds a remark to each entry for something that this revision does not have, because it is not sent. */
 function remarkOnUnknown(form: Form): void {
   const known = knownIds(form.context.pattern);
   for (const name of Object.keys(form.typed)) {
@@ -59,7 +59,7 @@ function remarkOnUnknown(form: Form): void {
     const field = parseField(name);
     const isKnown = field !== null && (!("id" in field) || known[field.kind].has(field.id));
     if (!isKnown)
-      form.remarks.push({ field: name, says: "The pattern has no place for this any more, so it is not sent." });
+      form.remarks.push({ field: name, message: "The pattern no longer has a place for this, so it is not sent." });
   }
 }
 

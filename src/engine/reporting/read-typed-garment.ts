@@ -1,36 +1,36 @@
 import type { PatternDocument, Tester } from "../pattern";
 import { cmOfSize } from "../pattern/by-size";
-import { own } from "../pattern/own";
+import { ownValue } from "../pattern/own-value";
 import { readCount, readHours } from "../tables/read-cell";
 import { CHOICES, fieldOf } from "./fields";
-import { choiceAt, entryAt, keep, storableFault, textAt, yesAt, type Form } from "./form";
+import { choiceAt, entryAt, storeText, storableFault, textAt, yesAt, type Form } from "./form";
 import { lengthAt, readLengthOrNone } from "./length-entry";
 
 type Fit = NonNullable<Tester["fit"]>;
 
 const SCALE = { "-2": -2, "-1": -1, "0": 0, "1": 1, "2": 2 } as const;
-/** More than anybody writes on how one place fits. */
-const MOST_WORDS = 10_000;
+/** Longer than any comment on the fit of one body area. */
+const MAX_COMMENT_LENGTH = 10_000;
 
-/** All counts as she worked them: the pattern's number of her size where she typed none. */
+/** All counts as worked: the pattern's number for the size where none was typed. */
 export function readTypedCounts(form: Form): Record<string, number> {
   const { pattern, size } = form.context;
-  if (yesAt(form, fieldOf.asWritten)) keep(form, fieldOf.asWritten, "yes");
+  if (yesAt(form, fieldOf.asWritten)) storeText(form, fieldOf.asWritten, "yes");
   return Object.fromEntries(
     pattern.counts.map(({ id }) => {
       const entry = entryAt(form, fieldOf.worked(id), readCount);
-      if (entry.is === "read") keep(form, `worked.${id}`, entry.kept);
-      return [id, entry.is === "read" ? entry.value : gradedCount(pattern, id, size)];
+      if (entry.status === "read") storeText(form, `worked.${id}`, entry.kept);
+      return [id, entry.status === "read" ? entry.value : gradedCount(pattern, id, size)];
     }),
   );
 }
 
 /** A count as the pattern has it in a size, 0 where it has none yet. */
 export function gradedCount(pattern: PatternDocument, count: string, size: string): number {
-  return own(own(pattern.grading, count), size) ?? 0;
+  return ownValue(ownValue(pattern.grading, count), size) ?? 0;
 }
 
-/** All lengths as she worked them, cm; undefined where the pattern has none. */
+/** All lengths as worked, cm; undefined where the pattern has none. */
 export function readTypedLengths(form: Form): Record<string, number> | undefined {
   const { pattern, size } = form.context;
   return (
@@ -38,8 +38,8 @@ export function readTypedLengths(form: Form): Record<string, number> | undefined
     Object.fromEntries(
       pattern.lengths.map(({ id, cm }) => {
         const entry = lengthAt(form, fieldOf.length(id), readLengthOrNone);
-        if (entry.is === "read") keep(form, `workedLengths.${id}`, entry.kept);
-        return [id, entry.is === "read" ? entry.value : cmOfSize(cm, size)];
+        if (entry.status === "read") storeText(form, `workedLengths.${id}`, entry.kept);
+        return [id, entry.status === "read" ? entry.value : cmOfSize(cm, size)];
       }),
     )
   );
@@ -51,23 +51,23 @@ export function readFit(form: Form): Fit[number][] {
     const field = { scale: fieldOf.fit(area, "scale"), says: fieldOf.fit(area, "says") };
     const scale = choiceAt(form, field.scale, CHOICES.scale);
     const says = textAt(form, field.says);
-    const fault = storableFault(says, MOST_WORDS);
-    if (fault) form.faults.push({ field: field.says, says: fault.says });
-    if (scale.is === "blank" && says !== "")
-      form.faults.push({ field: field.scale, says: "Choose how it fits here, beside your words." });
-    if (scale.is !== "read" || fault) return [];
+    const fault = storableFault(says, MAX_COMMENT_LENGTH);
+    if (fault) form.faults.push({ field: field.says, message: fault.message });
+    if (scale.status === "blank" && says !== "")
+      form.faults.push({ field: field.scale, message: "Choose how it fits here, in addition to your comment." });
+    if (scale.status !== "read" || fault) return [];
     return [{ area, scale: SCALE[scale.value], ...(says === "" ? {} : { says }) }];
   });
 }
 
-/** Body measurements that the fit is asked at: those that the pattern explains, then others that its sizes are made for. */
+/** Body areas for which the fit is asked: those that the pattern explains, then the others in its sizes. */
 export function fitAreas({ bodyMeasurements = [], sizes }: PatternDocument): string[] {
   return [...new Set([...bodyMeasurements.map(({ id }) => id), ...sizes.flatMap(({ body }) => Object.keys(body))])];
 }
 
 export function readTypedHours(form: Form): number | undefined {
   const entry = entryAt(form, fieldOf.hours, readHours);
-  if (entry.is !== "read") return undefined;
-  keep(form, "hours", entry.kept);
+  if (entry.status !== "read") return undefined;
+  storeText(form, "hours", entry.kept);
   return entry.value;
 }

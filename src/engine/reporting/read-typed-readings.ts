@@ -1,12 +1,12 @@
-import { isPlausible, PLAUSIBLE, rangeWords, type Measurement, type Reading } from "../pattern";
+import { isPlausible, PLAUSIBLE, rangeText, type Measurement, type Reading } from "../pattern";
 import { CHOICES, fieldOf, keysOf, type ReadingPart } from "./fields";
-import { choiceAt, isBlank, keep, yesAt, type Form } from "./form";
+import { choiceAt, isBlank, storeText, yesAt, type Form } from "./form";
 import { lengthAt } from "./length-entry";
 
-/** Behind the kept text of a girth that was typed as the width it has laid flat. */
+/** Suffix of the stored text of a girth that was typed as the width it has laid flat. */
 export const LAID_FLAT = ", laid flat";
 
-/** Her readings in the pattern's order of measurements, with their keys. */
+/** Readings in the pattern's order of measurements, with their keys. */
 export function readTypedReadings(form: Form): { readonly readings: Reading[]; readonly keys: string[] } {
   const readings: Reading[] = [];
   const keys: string[] = [];
@@ -21,7 +21,7 @@ export function readTypedReadings(form: Form): { readonly readings: Reading[]; r
   return { readings, keys };
 }
 
-/** Measurements that she made otherwise on purpose, in the pattern's order. */
+/** Measurements that were changed on purpose, in the pattern's order. */
 export function readChanged(form: Form): string[] {
   return form.context.pattern.measurements.flatMap(({ id }) => (yesAt(form, fieldOf.changed(id)) ? [id] : []));
 }
@@ -33,33 +33,33 @@ interface Place {
 }
 
 function readReading(form: Form, { measurement, key, path }: Place): Reading | undefined {
-  const at = (part: ReadingPart) => fieldOf.reading(measurement.id, key, part);
-  if (isBlank(form, [at("value")])) return undefined;
-  const length = lengthAt(form, at("value"));
-  const way = choiceAt(form, at("way"), CHOICES.way);
-  const state = choiceAt(form, at("state"), CHOICES.state);
-  const kept = yesAt(form, at("kept"));
-  if (length.is !== "read" || way.is === "faulty" || state.is === "faulty") return undefined;
-  const isFlat = way.is === "read" && way.value === "flat";
+  const fieldName = (part: ReadingPart) => fieldOf.reading(measurement.id, key, part);
+  if (isBlank(form, [fieldName("value")])) return undefined;
+  const length = lengthAt(form, fieldName("value"));
+  const way = choiceAt(form, fieldName("way"), CHOICES.way);
+  const state = choiceAt(form, fieldName("state"), CHOICES.state);
+  const kept = yesAt(form, fieldName("kept"));
+  if (length.status !== "read" || way.status === "faulty" || state.status === "faulty") return undefined;
+  const isFlat = way.status === "read" && way.value === "flat";
   const isDoubled = isFlat && measurement.girth === true;
   const cm = isDoubled ? length.value * 2 : length.value;
   if (!isPlausible(cm, PLAUSIBLE.finishedCm)) {
-    const says = `Doubled, this must be ${rangeWords(PLAUSIBLE.finishedCm, form.context.unit)}.`;
-    form.faults.push({ field: at("value"), says });
+    const message = `Doubled, this must be ${rangeText(PLAUSIBLE.finishedCm, form.context.unit)}.`;
+    form.faults.push({ field: fieldName("value"), message });
     return undefined;
   }
-  keep(form, `${path}.cm`, isDoubled ? `${length.kept ?? `${length.value} cm`}${LAID_FLAT}` : length.kept);
-  if (kept) keep(form, `${path}.kept`, "yes");
+  storeText(form, `${path}.cm`, isDoubled ? `${length.kept ?? `${length.value} cm`}${LAID_FLAT}` : length.kept);
+  if (kept) storeText(form, `${path}.kept`, "yes");
   if (isFlat)
     form.remarks.push({
-      field: at("value"),
-      says: isDoubled ? `Doubled: ${form.context.lengthWords(cm)} around.` : "Not doubled: this is a width.",
+      field: fieldName("value"),
+      message: isDoubled ? `Doubled: ${form.context.formatLength(cm)} around.` : "Not doubled: this is a width.",
     });
-  const doneAs = way.is === "read" && !(isFlat && !isDoubled) ? way.value : undefined;
+  const doneAs = way.status === "read" && !(isFlat && !isDoubled) ? way.value : undefined;
   return {
     measurement: measurement.id,
     cm,
-    ...(state.is === "read" ? { state: state.value } : {}),
+    ...(state.status === "read" ? { state: state.value } : {}),
     ...(doneAs === undefined ? {} : { way: doneAs === "around" ? doneAs : "flat doubled" }),
   };
 }

@@ -2,12 +2,12 @@ import { isPlausible, PLAUSIBLE, type Swatch } from "../pattern";
 import { readLength, readSwatchCount, readTool } from "../tables/read-cell";
 import { GAUGE_WIDTH_CM, type LengthUnit } from "../units";
 import { CHOICES, fieldOf, keysOf, type SwatchPart } from "./fields";
-import { choiceAt, entryAt, isBlank, itemAt, keep, needed, textAt, yesAt, type Form } from "./form";
+import { choiceAt, entryAt, isBlank, itemAt, storeText, requiredEntry, textAt, yesAt, type Form } from "./form";
 import { lengthAt } from "./length-entry";
 
 const MEASURED: readonly SwatchPart[] = ["stitches", "across", "rows", "along"];
 
-/** Her swatches, oldest first, with their keys; one without any number is none. */
+/** The typed swatches, oldest first, with their keys; entries without any number are ignored. */
 export function readTypedSwatches(form: Form): { readonly swatches: Swatch[]; readonly keys: string[] } {
   const swatches: Swatch[] = [];
   const keys: string[] = [];
@@ -28,14 +28,17 @@ export function readTypedSwatches(form: Form): { readonly swatches: Swatch[]; re
 }
 
 function readSwatch(form: Form, key: string, path: string): Swatch | undefined {
-  const at = (part: SwatchPart) => fieldOf.swatch(key, part);
+  const fieldName = (part: SwatchPart) => fieldOf.swatch(key, part);
   const { pattern } = form.context;
   const tool = pattern.craft === "crochet" ? "hook" : "needles";
   const number = (part: SwatchPart, read: typeof readTool, missing: string) =>
-    needed(form, at(part), { entry: entryAt(form, at(part), read), missing });
+    requiredEntry(form, fieldName(part), { entry: entryAt(form, fieldName(part), read), missing });
   const length = (part: SwatchPart, missing: string) =>
-    needed(form, at(part), { entry: lengthAt(form, at(part), readSwatchLength), missing });
-  const fabric = itemAt(form, at("fabric"), { items: pattern.fabrics, missing: "Choose the fabric of this swatch." });
+    requiredEntry(form, fieldName(part), { entry: lengthAt(form, fieldName(part), readSwatchLength), missing });
+  const fabric = itemAt(form, fieldName("fabric"), {
+    items: pattern.fabrics,
+    missing: "Choose the fabric of this swatch.",
+  });
   const parts = {
     toolMm: number("toolMm", readTool, `The size of your ${tool} is missing.`),
     stitches: number("stitches", readSwatchCount, "The number of stitches is missing."),
@@ -43,23 +46,23 @@ function readSwatch(form: Form, key: string, path: string): Swatch | undefined {
     rows: number("rows", readSwatchCount, "The number of rows is missing."),
     alongCm: length("along", "The height that you counted the rows over is missing."),
   };
-  const washed = readWashed(form, at("washed"));
-  const on = choiceAt(form, at("on"), CHOICES.on);
-  const used = yesAt(form, at("used"));
-  const worked = choiceAt(form, at("worked"), CHOICES.worked);
-  const kept = yesAt(form, at("kept"));
+  const washed = readWashed(form, fieldName("washed"));
+  const on = choiceAt(form, fieldName("on"), CHOICES.on);
+  const used = yesAt(form, fieldName("used"));
+  const worked = choiceAt(form, fieldName("worked"), CHOICES.worked);
+  const kept = yesAt(form, fieldName("kept"));
   const { toolMm, stitches, acrossCm, rows, alongCm } = parts;
   if (!fabric || !toolMm || !stitches || !acrossCm || !rows || !alongCm || washed === undefined) return undefined;
-  const isGauge = gaugeAt(form, at("stitches"), stitches.value / acrossCm.value);
-  if (!gaugeAt(form, at("rows"), rows.value / alongCm.value) || !isGauge) return undefined;
+  const isGauge = gaugeAt(form, fieldName("stitches"), stitches.value / acrossCm.value);
+  if (!gaugeAt(form, fieldName("rows"), rows.value / alongCm.value) || !isGauge) return undefined;
   for (const [part, entry] of Object.entries({ toolMm, stitches, acrossCm, rows, alongCm }))
-    keep(form, `${path}.${part}`, entry.kept);
-  if (worked.is === "read") {
-    keep(form, `${path}.worked`, worked.value);
+    storeText(form, `${path}.${part}`, entry.kept);
+  if (worked.status === "read") {
+    storeText(form, `${path}.worked`, worked.value);
     if (fabric.worked !== undefined && (fabric.worked === "flat") !== (worked.value === "flat"))
-      form.remarks.push({ field: at("worked"), says: otherWay(worked.value) });
+      form.remarks.push({ field: fieldName("worked"), message: otherWay(worked.value) });
   }
-  if (kept) keep(form, `${path}.kept`, "yes");
+  if (kept) storeText(form, `${path}.kept`, "yes");
   return {
     fabric: fabric.id,
     toolMm: toolMm.value,
@@ -68,7 +71,7 @@ function readSwatch(form: Form, key: string, path: string): Swatch | undefined {
     rows: rows.value,
     alongCm: alongCm.value,
     washed,
-    ...(on.is === "read" ? { on: on.value } : {}),
+    ...(on.status === "read" ? { on: on.value } : {}),
     ...(used ? { used } : {}),
   };
 }
@@ -77,21 +80,24 @@ function readSwatchLength(text: string, unit: LengthUnit) {
   return readLength(text, unit, PLAUSIBLE.swatchCm);
 }
 
-/** Whether a count over a width can be a gauge; the count's field is told else. */
+/** Whether a count over a width can be a gauge; if not, a fault is added at the count's field. */
 function gaugeAt(form: Form, field: string, perCm: number): boolean {
   if (isPlausible(perCm * GAUGE_WIDTH_CM, PLAUSIBLE.gauge)) return true;
   const { min, max } = PLAUSIBLE.gauge;
   const over = form.context.unit === "in" ? "4 in" : "10 cm";
-  form.faults.push({ field, says: `This must come to between ${min} and ${max} over ${over}. Look at the width too.` });
+  form.faults.push({
+    field,
+    message: `This must come to between ${min} and ${max} over ${over}. Check the width too.`,
+  });
   return false;
 }
 
 function readWashed(form: Form, field: string): boolean | undefined {
-  if (textAt(form, field) === "") form.faults.push({ field, says: "Say whether this swatch was washed and dried." });
+  if (textAt(form, field) === "") form.faults.push({ field, message: "Say whether this swatch was washed and dried." });
   return yesAt(form, field);
 }
 
 function otherWay(worked: "flat" | "round"): string {
   const pattern = worked === "flat" ? "in rounds" : "flat";
-  return `The garment is worked ${pattern}. Many people’s gauge is another one then, so a swatch worked ${pattern} says more.`;
+  return `The garment is worked ${pattern}. Gauge often differs between the two, so a swatch worked ${pattern} is more reliable.`;
 }

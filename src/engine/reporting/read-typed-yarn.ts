@@ -1,15 +1,26 @@
-import { isPlausible, PLAUSIBLE, rangeWords, type Tester } from "../pattern";
+import { isPlausible, PLAUSIBLE, rangeText, type Tester } from "../pattern";
 import { readGrams } from "../tables/read-cell";
 import { parseNumber, type LengthUnit } from "../units";
 import { CHOICES, fieldOf, keysOf, type YarnPart } from "./fields";
-import { choiceAt, entryAt, isBlank, itemAt, keep, needed, textAt, yesAt, type Entry, type Form } from "./form";
-import { readBallLength, readWeight, yarnLengthWords } from "./yarn-text";
+import {
+  choiceAt,
+  entryAt,
+  isBlank,
+  itemAt,
+  storeText,
+  requiredEntry,
+  textAt,
+  yesAt,
+  type Entry,
+  type Form,
+} from "./form";
+import { readBallLength, readWeight, formatYarnLength } from "./yarn-text";
 
 type YarnUsed = Tester["yarn"][number];
 
 const USED: readonly YarnPart[] = ["before", "after", "balls"];
 
-/** What she used of yarns, oldest entry first, with their keys; an entry that says nothing of an amount is none. */
+/** Yarn used, oldest entry first, with the keys of the entries; an entry without an amount is ignored. */
 export function readTypedYarn(form: Form): { readonly yarn: YarnUsed[]; readonly keys: string[] } {
   const yarn: YarnUsed[] = [];
   const keys: string[] = [];
@@ -30,60 +41,60 @@ export function readTypedYarn(form: Form): { readonly yarn: YarnUsed[]; readonly
 }
 
 function readYarnUsed(form: Form, key: string, path: string): YarnUsed | undefined {
-  const at = (part: YarnPart) => fieldOf.yarn(key, part);
+  const fieldName = (part: YarnPart) => fieldOf.yarn(key, part);
   const { pattern, unit } = form.context;
-  const yarn = itemAt(form, at("yarn"), { items: pattern.yarns, missing: "Choose which of the yarns this is." });
-  const weight = needed(form, at("gramsPerBall"), {
-    entry: entryAt(form, at("gramsPerBall"), readWeight),
-    missing: "How heavy a ball is, as its band says, is missing.",
+  const yarn = itemAt(form, fieldName("yarn"), { items: pattern.yarns, missing: "Choose which of the yarns this is." });
+  const weight = requiredEntry(form, fieldName("gramsPerBall"), {
+    entry: entryAt(form, fieldName("gramsPerBall"), readWeight),
+    missing: "The weight of a ball, from the yarn label, is missing.",
   });
-  const length = needed(form, at("metresPerBall"), {
-    entry: ballLengthAt(form, at("metresPerBall")),
-    missing: `How many ${unit === "in" ? "yards" : "metres"} a ball holds, as its band says, is missing.`,
+  const length = requiredEntry(form, fieldName("metresPerBall"), {
+    entry: ballLengthAt(form, fieldName("metresPerBall")),
+    missing: `How many ${unit === "in" ? "yards" : "metres"} a ball holds, from the yarn label, is missing.`,
   });
   const how = howMeasured(form, key);
   const grams =
     how === "balls" ? byBalls(form, key, weight?.value) : how === "weighed" ? byWeight(form, key) : undefined;
   const extras = {
-    swatchInWeight: yesAt(form, at("swatchInWeight")),
-    tailsInWeight: yesAt(form, at("tailsInWeight")),
-    seamsInWeight: yesAt(form, at("seamsInWeight")),
-    kept: yesAt(form, at("kept")),
+    swatchInWeight: yesAt(form, fieldName("swatchInWeight")),
+    tailsInWeight: yesAt(form, fieldName("tailsInWeight")),
+    seamsInWeight: yesAt(form, fieldName("seamsInWeight")),
+    kept: yesAt(form, fieldName("kept")),
   };
   if (!yarn || !weight || !length || how === undefined || grams === undefined) return undefined;
   const metresPer100g = length.value / (weight.value / 100);
   if (!isPlausible(metresPer100g, PLAUSIBLE.metresPer100g)) {
-    const says = `A ball of so much for ${textAt(form, at("gramsPerBall"))} cannot be. Look at its band once more.`;
-    form.faults.push({ field: at("metresPerBall"), says });
+    const message = `A ball of so much for ${textAt(form, fieldName("gramsPerBall"))} cannot be right. Check the yarn label.`;
+    form.faults.push({ field: fieldName("metresPerBall"), message });
     return undefined;
   }
   keepTexts(form, { path, key, how, ballLength: length.kept });
   for (const [part, said] of Object.entries(extras))
-    if (said !== undefined) keep(form, `${path}.${part}`, said ? "yes" : "no");
+    if (said !== undefined) storeText(form, `${path}.${part}`, said ? "yes" : "no");
   return { yarn: yarn.id, grams, metresPer100g };
 }
 
 function ballLengthAt(form: Form, field: string): Entry<number> {
   const { unit } = form.context;
   const entry = entryAt(form, field, (text) => readBallLength(text, unit));
-  if (entry.is !== "read") return entry;
+  if (entry.status !== "read") return entry;
   const other: LengthUnit = unit === "in" ? "cm" : "in";
   const bare = readBallLength(entry.text, other);
   const hasUnit = bare.ok && bare.value === entry.value;
-  if (hasUnit && yarnLengthWords(entry.value, unit) !== entry.text.replace(/\s+/g, " "))
-    form.remarks.push({ field, says: `Read as ${yarnLengthWords(entry.value, unit)}.` });
+  if (hasUnit && formatYarnLength(entry.value, unit) !== entry.text.replace(/\s+/g, " "))
+    form.remarks.push({ field, message: `Read as ${formatYarnLength(entry.value, unit)}.` });
   return { ...entry, kept: hasUnit ? entry.text : `${entry.text} ${unit === "in" ? "yd" : "m"}` };
 }
 
-/** Weighed or in balls: as she chose, else as what she typed tells. */
+/** Weighed or in balls: as chosen, otherwise inferred from what was typed. */
 function howMeasured(form: Form, key: string): "weighed" | "balls" | undefined {
   const field = fieldOf.yarn(key, "how");
   const chosen = choiceAt(form, field, CHOICES.how);
-  if (chosen.is === "read") return chosen.value;
-  if (chosen.is === "faulty") return undefined;
+  if (chosen.status === "read") return chosen.value;
+  if (chosen.status === "faulty") return undefined;
   const isWeighed = !isBlank(form, [fieldOf.yarn(key, "before"), fieldOf.yarn(key, "after")]);
   if (isWeighed && !isBlank(form, [fieldOf.yarn(key, "balls")])) {
-    form.faults.push({ field, says: "Say whether the weights count or the number of balls." });
+    form.faults.push({ field, message: "Choose whether the weights or the number of balls should count." });
     return undefined;
   }
   return isWeighed ? "weighed" : "balls";
@@ -91,33 +102,33 @@ function howMeasured(form: Form, key: string): "weighed" | "balls" | undefined {
 
 function byWeight(form: Form, key: string): number | undefined {
   const fields = { before: fieldOf.yarn(key, "before"), after: fieldOf.yarn(key, "after") };
-  const before = needed(form, fields.before, {
+  const before = requiredEntry(form, fields.before, {
     entry: entryAt(form, fields.before, readWeight),
     missing: "What the yarn weighed before you began is missing.",
   });
-  const after = needed(form, fields.after, {
+  const after = requiredEntry(form, fields.after, {
     entry: entryAt(form, fields.after, readWhatIsLeft),
     missing: "What is left is missing; write 0 where nothing is.",
   });
   if (!before || !after) return undefined;
   const grams = before.value - after.value;
   if (isPlausible(grams, PLAUSIBLE.grams)) return grams;
-  const says =
+  const message =
     grams <= 0
       ? `This is not less than the ${before.text} that you began with.`
-      : `The yarn used must come to ${rangeWords(PLAUSIBLE.grams)}.`;
-  form.faults.push({ field: fields.after, says });
+      : `The yarn used must come to ${rangeText(PLAUSIBLE.grams)}.`;
+  form.faults.push({ field: fields.after, message });
   return undefined;
 }
 
 function byBalls(form: Form, key: string, gramsPerBall: number | undefined): number | undefined {
   const field = fieldOf.yarn(key, "balls");
   const entry = entryAt(form, field, readGrams);
-  const balls = needed(form, field, { entry, missing: "How many balls you used is missing." });
+  const balls = requiredEntry(form, field, { entry, missing: "How many balls you used is missing." });
   if (!balls || gramsPerBall === undefined) return undefined;
   const grams = balls.value * gramsPerBall;
   if (isPlausible(grams, PLAUSIBLE.grams)) return grams;
-  form.faults.push({ field, says: `The yarn used must come to ${rangeWords(PLAUSIBLE.grams)}.` });
+  form.faults.push({ field, message: `The yarn used must come to ${rangeText(PLAUSIBLE.grams)}.` });
   return undefined;
 }
 
@@ -133,11 +144,11 @@ interface YarnTexts {
   readonly ballLength: string | null;
 }
 
-/** All that she typed of the yarn is kept, for the document holds only what it comes to. */
+/** Stores everything typed about the yarn, because the document holds only the resulting amount. */
 function keepTexts(form: Form, { path, key, how, ballLength }: YarnTexts): void {
   const parts: readonly YarnPart[] =
     how === "weighed" ? ["before", "after", "gramsPerBall"] : ["balls", "gramsPerBall"];
-  for (const part of parts) keep(form, `${path}.${part}`, textAt(form, fieldOf.yarn(key, part)));
-  keep(form, `${path}.metresPerBall`, ballLength);
-  keep(form, `${path}.how`, how);
+  for (const part of parts) storeText(form, `${path}.${part}`, textAt(form, fieldOf.yarn(key, part)));
+  storeText(form, `${path}.metresPerBall`, ballLength);
+  storeText(form, `${path}.how`, how);
 }

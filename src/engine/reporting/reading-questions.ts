@@ -1,5 +1,5 @@
-import { neighbourSizeSuspect, readingSuspects, scoredReadings, swatchSuspects, type Slip } from "../gaps";
-import { missingGrading, own, type Tester } from "../pattern";
+import { neighbourSizeOutlier, readingOutliers, scoredReadings, swatchOutliers, type EntryError } from "../gaps";
+import { missingGrading, ownValue, type Tester } from "../pattern";
 import { indexPattern, type PatternIndex } from "../prediction";
 import { fieldOf } from "./fields";
 import type { ReadingQuestion } from "./question";
@@ -8,64 +8,70 @@ import { swatchQuestions } from "./swatch-questions";
 import { yarnQuestions } from "./yarn-questions";
 
 /**
- * What lies so far off, before any fit, that she is asked at entry whether it is right.
+ * Entries so far from what is expected, before any model is fitted, that the tester is asked whether they are correct.
  *
- * Her swatches are asked about first; one that looks like a slip does not count for what her readings should come to. A
- * reading taken unwashed is asked about too, one of a measurement that she changed on purpose is not.
+ * Swatches are checked first: one that looks like an entry error does not count towards what the readings should be. A
+ * reading taken unwashed is checked too, one of a measurement that was changed on purpose is not.
  *
- * @param read her report from `readReport`; answers stand in its typed texts.
- * @returns questions about swatches, readings and yarn, in the report's order; none about what she said is right, and none
- *   where the pattern misses numbers.
+ * @param read the report from `readReport`; answers are among its typed texts.
+ * @returns questions about swatches, readings and yarn, in the report's order; none about what the tester confirmed, and none
+ *   where the pattern's grading is incomplete.
  * @see design 4.7.
  */
 export function readingQuestions(read: ReadReport, context: ReportContext): ReadingQuestion[] {
   if (missingGrading(context.pattern).length > 0) return [];
   const index = indexPattern(context.pattern);
   const tester = answeredTester(read);
-  const suspects = swatchSuspects(index.fabrics, tester);
-  const aside = new Set(suspects.filter(({ suspect }) => suspect.setAside).map(({ at }) => at));
+  const suspects = swatchOutliers(index.fabrics, tester);
+  const aside = new Set(suspects.filter(({ suspect }) => suspect.setAside).map(({ index }) => index));
   const settled: Tester = {
     ...tester,
-    swatches: tester.swatches.map((swatch, at) => (aside.has(at) ? { ...swatch, decision: "set-aside" } : swatch)),
+    swatches: tester.swatches.map((swatch, index) =>
+      aside.has(index) ? { ...swatch, decision: "set-aside" } : swatch,
+    ),
   };
   return [
     ...swatchQuestions(read, { suspects, context }),
-    ...questionsOfReadings(read, { index, tester: settled, context }),
+    ...readingMessages(read, { index, tester: settled, context }),
     ...yarnQuestions(read, { index, tester: settled }),
   ];
 }
 
-/** Her report as a tester whose answers are decisions. */
+/** The report as a tester's entry, with confirmed items marked as decided. */
 function answeredTester({ report, typed }: ReadReport): Tester {
   const answered = <Item extends object>(part: "swatches" | "yarn", items: readonly Item[]) =>
-    items.map((item, at) => (own(typed, `${part}[${at}].kept`) ? { ...item, decision: "keep" as const } : item));
+    items.map((item, index) =>
+      ownValue(typed, `${part}[${index}].kept`) ? { ...item, decision: "keep" as const } : item,
+    );
   return {
     ...report,
-    id: "she",
+    id: "tester",
     swatches: answered("swatches", report.swatches),
     readings: report.readings.map(({ state: _state, ...reading }) => reading),
     yarn: answered("yarn", report.yarn),
   };
 }
 
-interface Asking {
+interface QuestionContext {
   readonly index: PatternIndex;
   readonly tester: Tester;
   readonly context: ReportContext;
 }
 
-function questionsOfReadings(read: ReadReport, { index, tester, context }: Asking): ReadingQuestion[] {
-  const expected = new Map(scoredReadings(index, tester).map(({ at, expectation }) => [at, expectation.cm]));
-  const suspects = readingSuspects(index, tester, new Map());
-  const neighbour = suspects.length > 0 ? undefined : neighbourSizeSuspect(index, tester);
-  const at = tester.readings.findIndex(
+function readingMessages(read: ReadReport, { index, tester, context }: QuestionContext): ReadingQuestion[] {
+  const expected = new Map(
+    scoredReadings(index, tester).map(({ index: position, expectation }) => [position, expectation.cm]),
+  );
+  const suspects = readingOutliers(index, tester, new Map());
+  const neighbour = suspects.length > 0 ? undefined : neighbourSizeOutlier(index, tester);
+  const neighbourReading = tester.readings.findIndex(
     ({ measurement, cm }) => measurement === neighbour?.id && cm === neighbour.value,
   );
-  const all = neighbour ? [...suspects, { at, suspect: neighbour }] : suspects;
-  return all.flatMap(({ at: position, suspect }) => {
+  const all = neighbour ? [...suspects, { index: neighbourReading, suspect: neighbour }] : suspects;
+  return all.flatMap(({ index: position, suspect }) => {
     const expectedCm = expected.get(position);
     const key = read.keys.readings[position];
-    const isKept = own(read.typed, `readings[${position}].kept`) !== undefined;
+    const isKept = ownValue(read.typed, `readings[${position}].kept`) !== undefined;
     if (key === undefined || expectedCm === undefined || expectedCm <= 0 || isKept) return [];
     const slip = suspect.slip;
     return [
@@ -73,13 +79,13 @@ function questionsOfReadings(read: ReadReport, { index, tester, context }: Askin
         field: fieldOf.reading(suspect.id, key, "value"),
         keptField: fieldOf.reading(suspect.id, key, "kept"),
         slip,
-        says: readingWords(slip, context.lengthWords(expectedCm)),
+        message: readingMessage(slip, context.formatLength(expectedCm)),
       },
     ];
   });
 }
 
-function readingWords(slip: Slip | null, expected: string): string {
+function readingMessage(slip: EntryError | null, expected: string): string {
   switch (slip) {
     case "half-girth":
       return `That is half of what we would expect here (about ${expected}): was it laid flat and not doubled?`;

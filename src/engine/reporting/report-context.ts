@@ -1,35 +1,35 @@
 import type { PatternDocument, Tester } from "../pattern";
-import type { LengthWords } from "../sanity";
+import type { FormatLength } from "../sanity";
 import type { LengthUnit } from "../units";
 
 /** What a report is read against. */
 export interface ReportContext {
-  /** The revision that she followed, parsed. */
+  /** The revision that the tester followed, parsed. */
   readonly pattern: PatternDocument;
-  /** Id of the size that she makes. */
+  /** Id of the size that the tester makes. */
   readonly size: string;
   /** Unit of a length without one; yards and metres of yarn go with it. */
   readonly unit: LengthUnit;
-  /** Writes a length in her unit, for sentences. */
-  readonly lengthWords: LengthWords;
+  /** Writes a length in the reader's unit, for messages. */
+  readonly formatLength: FormatLength;
 }
 
-/** A report as documents hold it, without what stands in rows of its own. */
+/** A report as documents store it, without what is stored in rows of its own. */
 export type Report = Omit<Tester, "id" | "body">;
 
-/** A sentence about a field of the report. */
-export interface FieldSentence {
+/** A message about a field of the report. */
+export interface FieldMessage {
   readonly field: string;
-  readonly says: string;
+  readonly message: string;
 }
 
-/** What a typed report comes to. */
+/** The result of reading a typed report. */
 export interface ReadReport {
   /** All that could be read; items with a fault are left out, counts and lengths are all written out. */
   readonly report: Report;
   /**
-   * Texts to keep beside the report, by path in it (`readings[2].cm`), where they are not the document's own number. A length
-   * carries its unit; the width of a girth ends in `, laid flat`. What no document holds (`readings[2].kept`,
+   * Texts to store with the report, by path in it (`readings[2].cm`), where they are not the document's own number. A length
+   * carries its unit; the width of a girth ends in `, laid flat`. What documents have no field for (`readings[2].kept`,
    * `yarn[0].before`) stands here too.
    */
   readonly typed: Readonly<Record<string, string>>;
@@ -39,6 +39,6 @@ export interface ReadReport {
     readonly readings: readonly string[];
     readonly yarn: readonly string[];
   };
-  readonly faults: readonly FieldSentence[];
-  readonly remarks: readonly FieldSentence[];
+  readonly faults: readonly FieldMessage[];
+  readonly remarks: readonly FieldMessage[];
 }

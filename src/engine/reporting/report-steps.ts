@@ -6,24 +6,24 @@ import type { ReadReport, ReportContext } from "./report-context";
 export type StepId = "swatch" | "make" | "measure" | "yarn" | "fit";
 export type StepState = "empty" | "begun" | "complete" | "faulty";
 
-/** How far she is with one part of her report. */
+/** Progress with one part of a report. */
 export interface ReportStep {
   readonly step: StepId;
   readonly state: StepState;
   /** Items done, of how many: fabrics, counts and lengths, measurements, yarns, places of the body. */
   readonly done: number;
   readonly of: number;
-  /** `3 of 8 measured`; where something is wrong, that. */
-  readonly says: string;
+  /** `3 of 8 measured`, and how many entries need fixing. */
+  readonly message: string;
 }
 
 /**
  * The steps that a tester goes through, in their order; a step with nothing in it for this pattern is left out.
  *
- * A step is complete when nothing is left to type: a swatch of every fabric, a number for every count and length or her
- * word that it is as written, every measurement read or changed on purpose, every yarn, every place of the body.
+ * A step is complete when nothing is left to type: a swatch of every fabric, a number for every count and length or the tester's
+ * statement that they followed the pattern, every measurement read or changed on purpose, every yarn, every body area.
  *
- * @returns how far each is. Dates are told elsewhere.
+ * @returns the progress of each.
  */
 export function reportSteps(typed: TypedReport, context: ReportContext): ReportStep[] {
   const read = readReport(typed, context);
@@ -32,17 +32,17 @@ export function reportSteps(typed: TypedReport, context: ReportContext): ReportS
     if (of === 0) return [];
     const wrong = read.faults.filter(({ field }) => stepOf(field).includes(step)).length;
     const state = wrong > 0 ? "faulty" : done >= of ? "complete" : begun.has(step) ? "begun" : "empty";
-    const toMend = wrong === 0 ? "" : `; ${wrong === 1 ? "1 thing" : `${wrong} things`} to mend`;
-    return [{ step, state, done, of, says: `${done} of ${of} ${counted}${toMend}` }];
+    const toFix = wrong === 0 ? "" : `; ${wrong === 1 ? "1 entry needs" : `${wrong} entries need`} fixing`;
+    return [{ step, state, done, of, message: `${done} of ${of} ${counted}${toFix}` }];
   });
 }
 
-/** The step to do next: the first where something is to mend, else the first that is not complete; null when all are. */
+/** The step to do next: the first where something needs fixing, else the first that is not complete; null when all are. */
 export function nextStep(steps: readonly ReportStep[]): ReportStep | null {
   return steps.find(({ state }) => state === "faulty") ?? steps.find(({ state }) => state !== "complete") ?? null;
 }
 
-/** The step that a field stands in. @returns none where no field can have that name. */
+/** The step that a field belongs to. @returns none where no field can have that name. */
 export function stepOf(name: string): StepId[] {
   const field = parseField(name);
   switch (field?.kind) {
@@ -87,12 +87,12 @@ function tallies(typed: TypedReport, { report, typed: kept }: ReadReport, { patt
       new Set(report.swatches.map(({ fabric }) => fabric)).size,
       pattern.fabrics.length,
     ]),
-    tally("make", "numbers told", [isAsWritten ? made.length : made.filter(has).length, made.length]),
+    tally("make", "numbers entered", [isAsWritten ? made.length : made.filter(has).length, made.length]),
     tally("measure", "measured", [settled.size, pattern.measurements.length]),
-    tally("yarn", pattern.yarns.length === 1 ? "yarn told" : "yarns told", [
+    tally("yarn", pattern.yarns.length === 1 ? "yarn entered" : "yarns entered", [
       new Set(report.yarn.map(({ yarn }) => yarn)).size,
       pattern.yarns.length,
     ]),
-    tally("fit", "told", [report.fit?.length ?? 0, areas.length]),
+    tally("fit", "answered", [report.fit?.length ?? 0, areas.length]),
   ];
 }

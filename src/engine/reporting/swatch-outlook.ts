@@ -1,31 +1,31 @@
-import { countsOfTerm, own, type Measurement, type Swatch } from "../pattern";
+import { countsOfTerm, ownValue, type Measurement, type Swatch } from "../pattern";
 import { indexPattern, measure, part, patternWorking, statedGauge, swatchGauge, type Gauge } from "../prediction";
 import { FOUR_INCHES_CM, GAUGE_WIDTH_CM } from "../units";
 import type { GaugeOutlook, MeasurementOutlook } from "./gauge-outlook";
-import { outlookWords, type OutlookWords } from "./outlook-words";
+import { outlookTexts, type OutlookTexts } from "./outlook-texts";
 import type { Report, ReportContext } from "./report-context";
 
 export interface SwatchOutlook {
   readonly stitches: GaugeOutlook;
   readonly rows: GaugeOutlook;
-  /** Those of her size that the fabric's gauge moves, in the pattern's order. */
+  /** Those of the size that depend on the fabric's gauge, in the pattern's order. */
   readonly measurements: readonly MeasurementOutlook[];
-  /** The largest difference in tolerances, 0 where nothing is moved: the smaller, the better a try. */
+  /** The largest difference in tolerances, 0 where no measurement depends on the gauge; smaller is better. */
   readonly worst: number;
-  readonly words: OutlookWords;
+  readonly words: OutlookTexts;
 }
 
-/** Counts and lengths as she worked them; the pattern's where she worked none yet. */
+/** Counts and lengths as worked so far; the pattern's where there are none yet. */
 export type WorkedSoFar = Pick<Report, "worked" | "workedLengths">;
 
-/** Where no measurement tells, a gauge this far off is told; common practice, no source. */
-const SHARE_OFF = 0.03;
+/** If no measurement depends on the gauge, a difference above this share is reported; common practice, no source. */
+const MAX_GAUGE_DIFFERENCE = 0.03;
 
 /**
- * What a swatch would do to the finished size, and which way to go with the tool.
+ * What a swatch's gauge would do to the finished size, and which needle or hook to try.
  *
  * @param swatch of a fabric of the pattern, as `readReport` gives it.
- * @param worked her report, or what she knows of it; its swatches do not matter here, and other fabrics are taken at the
+ * @param worked the report so far; its swatches are not used here, and other fabrics are taken at the
  *   stated gauge.
  * @returns undefined where the pattern has no such fabric. Measurements without all their numbers are left out.
  * @see design 4.1 for the lengths.
@@ -36,21 +36,21 @@ export function swatchOutlook(
 ): SwatchOutlook | undefined {
   const fabric = context.pattern.fabrics.find(({ id }) => id === swatch.fabric);
   if (fabric === undefined) return undefined;
-  const hers = swatchGauge(swatch);
+  const own = swatchGauge(swatch);
   const stated = statedGauge(fabric);
-  const moved = movedMeasurements(swatch, { context, worked });
+  const moved = measurementEffects(swatch, { context, worked });
   const verdict = (side: "acrossOff" | "alongOff", share: number) =>
     gaugeVerdict(
       moved.map((each) => each[side]),
       share,
     );
   const stitches = {
-    ...gaugeOutlook(hers.stitchesPerCm, stated.stitchesPerCm),
-    verdict: verdict("acrossOff", hers.stitchesPerCm / stated.stitchesPerCm - 1),
+    ...gaugeOutlook(own.stitchesPerCm, stated.stitchesPerCm),
+    verdict: verdict("acrossOff", own.stitchesPerCm / stated.stitchesPerCm - 1),
   };
   const rows = {
-    ...gaugeOutlook(hers.rowsPerCm, stated.rowsPerCm),
-    verdict: verdict("alongOff", hers.rowsPerCm / stated.rowsPerCm - 1),
+    ...gaugeOutlook(own.rowsPerCm, stated.rowsPerCm),
+    verdict: verdict("alongOff", own.rowsPerCm / stated.rowsPerCm - 1),
   };
   const measurements = moved.map(({ outlook }) => outlook);
   return {
@@ -58,7 +58,7 @@ export function swatchOutlook(
     rows,
     measurements,
     worst: Math.max(0, ...moved.map(({ off }) => Math.abs(off))),
-    words: outlookWords({ swatch, fabric, context, stitches, rows, measurements }),
+    words: outlookTexts({ swatch, fabric, context, stitches, rows, measurements }),
   };
 }
 
@@ -71,15 +71,15 @@ function gaugeOutlook(perCm: number, statedPerCm: number): Omit<GaugeOutlook, "v
   };
 }
 
-/** @param offs by how many tolerances the direction alone moves each measurement. @param share her gauge off the stated. */
+/** @param offs the change of each measurement by this direction alone, in tolerances. @param share relative difference of the gauge from the stated one. */
 function gaugeVerdict(offs: readonly number[], share: number): GaugeOutlook["verdict"] {
   const telling = offs.filter((off) => off !== 0);
-  const isOff = telling.length > 0 ? telling.some((off) => Math.abs(off) > 1) : Math.abs(share) > SHARE_OFF;
+  const isOff = telling.length > 0 ? telling.some((off) => Math.abs(off) > 1) : Math.abs(share) > MAX_GAUGE_DIFFERENCE;
   if (!isOff) return "as stated";
   return share < 0 ? "fewer" : "more";
 }
 
-interface Moved {
+interface MeasurementEffect {
   readonly outlook: MeasurementOutlook;
   /** In tolerances: the whole difference, and what the stitch and the row gauge do alone. */
   readonly off: number;
@@ -87,33 +87,33 @@ interface Moved {
   readonly alongOff: number;
 }
 
-function movedMeasurements(
+function measurementEffects(
   { fabric, ...swatch }: Swatch,
   { context, worked }: { readonly context: ReportContext; readonly worked: WorkedSoFar },
-): Moved[] {
+): MeasurementEffect[] {
   const { pattern, size } = context;
   const index = indexPattern(pattern);
   const design = patternWorking(index, size);
   const stated = statedGauge(part(index.fabrics, fabric));
-  const hers = swatchGauge({ fabric, ...swatch });
-  const at = (measurement: Measurement, gauge: Gauge, work: WorkedSoFar = worked) =>
+  const own = swatchGauge({ fabric, ...swatch });
+  const lengthCm = (measurement: Measurement, gauge: Gauge, work: WorkedSoFar = worked) =>
     measure(index, measurement, {
       ...design,
-      countOf: (id) => own(work.worked, id) ?? design.countOf(id),
-      lengthCmOf: (id) => own(work.workedLengths, id) ?? design.lengthCmOf(id),
+      countOf: (id) => ownValue(work.worked, id) ?? design.countOf(id),
+      lengthCmOf: (id) => ownValue(work.workedLengths, id) ?? design.lengthCmOf(id),
       gaugeOf: (id) => (id === fabric ? gauge : design.gaugeOf(id)),
     }).cm;
   return pattern.measurements.flatMap((measurement) => {
     const counts = measurement.terms.flatMap(countsOfTerm);
-    const isWhole = counts.every((id) => own(own(pattern.grading, id), size) !== undefined);
+    const isWhole = counts.every((id) => ownValue(ownValue(pattern.grading, id), size) !== undefined);
     if (!isWhole || !counts.some((id) => part(index.counts, id).fabric === fabric)) return [];
-    const promisedCm = at(measurement, stated, {});
-    const workedCm = at(measurement, stated);
-    const wouldBeCm = at(measurement, hers);
+    const promisedCm = lengthCm(measurement, stated, {});
+    const workedCm = lengthCm(measurement, stated);
+    const wouldBeCm = lengthCm(measurement, own);
     const differenceCm = wouldBeCm - promisedCm;
     const tolerances = (cm: number) => cm / measurement.toleranceCm;
-    const across = at(measurement, { ...stated, stitchesPerCm: hers.stitchesPerCm }) - workedCm;
-    const along = at(measurement, { ...stated, rowsPerCm: hers.rowsPerCm }) - workedCm;
+    const across = lengthCm(measurement, { ...stated, stitchesPerCm: own.stitchesPerCm }) - workedCm;
+    const along = lengthCm(measurement, { ...stated, rowsPerCm: own.rowsPerCm }) - workedCm;
     const isBeyondTolerance = Math.abs(differenceCm) > measurement.toleranceCm + 1e-9;
     return [
       {
@@ -127,12 +127,12 @@ function movedMeasurements(
 }
 
 /**
- * The try whose garment would come out nearest to what is promised: the one whose worst measurement is least off.
+ * The swatch whose garment would come out nearest to the pattern: the one whose worst measurement is least off.
  *
- * @returns its place among the outlooks, the earlier of equals; null where there is none.
+ * @returns its index among the outlooks, the earlier of equals; null where there is none.
  */
 export function bestTry(outlooks: readonly Pick<SwatchOutlook, "worst">[]): number | null {
-  const least = Math.min(...outlooks.map(({ worst }) => worst));
-  const at = outlooks.findIndex(({ worst }) => worst === least);
-  return at === -1 ? null : at;
+  const min = Math.min(...outlooks.map(({ worst }) => worst));
+  const index = outlooks.findIndex(({ worst }) => worst === min);
+  return index === -1 ? null : index;
 }

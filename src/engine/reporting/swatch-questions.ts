@@ -1,31 +1,31 @@
-import type { swatchSuspects, Slip } from "../gaps";
-import { own, type Fabric, type Swatch } from "../pattern";
+import type { swatchOutliers, EntryError } from "../gaps";
+import { ownValue, type Fabric, type Swatch } from "../pattern";
 import { statedGauge, swatchGauge } from "../prediction";
 import { fieldOf, type SwatchPart } from "./fields";
-import { tenth } from "./gauge-words";
+import { toTenth } from "./gauge-text";
 import type { ReadingQuestion } from "./question";
 import type { ReadReport, ReportContext } from "./report-context";
 
-interface AskingSwatches {
-  readonly suspects: ReturnType<typeof swatchSuspects>;
+interface SwatchContext {
+  readonly suspects: ReturnType<typeof swatchOutliers>;
   readonly context: ReportContext;
 }
 
-/** Questions about swatches far from the stated gauge, and about 10 cm typed by those who work in inches. */
-export function swatchQuestions(read: ReadReport, { suspects, context }: AskingSwatches): ReadingQuestion[] {
-  return read.report.swatches.flatMap((swatch, at) => {
-    const key = read.keys.swatches[at];
-    if (key === undefined || own(read.typed, `swatches[${at}].kept`) !== undefined) return [];
-    const ask = (part: SwatchPart, slip: ReadingQuestion["slip"], says: string): ReadingQuestion[] => [
-      { field: fieldOf.swatch(key, part), keptField: fieldOf.swatch(key, "kept"), slip, says },
+/** Questions about swatches far from the stated gauge, and about exactly 10 cm from testers who work in inches. */
+export function swatchQuestions(read: ReadReport, { suspects, context }: SwatchContext): ReadingQuestion[] {
+  return read.report.swatches.flatMap((swatch, index) => {
+    const key = read.keys.swatches[index];
+    if (key === undefined || ownValue(read.typed, `swatches[${index}].kept`) !== undefined) return [];
+    const ask = (part: SwatchPart, slip: ReadingQuestion["slip"], message: string): ReadingQuestion[] => [
+      { field: fieldOf.swatch(key, part), keptField: fieldOf.swatch(key, "kept"), slip, message },
     ];
     const fabric = context.pattern.fabrics.find(({ id }) => id === swatch.fabric);
-    const suspect = suspects.find((found) => found.at === at)?.suspect;
+    const suspect = suspects.find((found) => found.index === index)?.suspect;
     if (suspect && fabric) {
-      const part = suspect.slip === null ? furthestPart(swatch, fabric) : SLIPPED[suspect.slip];
-      return ask(part ?? "stitches", suspect.slip, swatchWords(suspect.slip, statedWords(swatch, fabric)));
+      const part = suspect.slip === null ? furthestPart(swatch, fabric) : PART_OF_ERROR[suspect.slip];
+      return ask(part ?? "stitches", suspect.slip, swatchMessage(suspect.slip, statedText(swatch, fabric)));
     }
-    const part = calledTenCm(swatch);
+    const part = partOfExactlyTenCm(swatch);
     return context.unit === "in" && part
       ? ask(
           part,
@@ -36,8 +36,8 @@ export function swatchQuestions(read: ReadReport, { suspects, context }: AskingS
   });
 }
 
-/** Where the slips of a swatch are mended. */
-const SLIPPED: Partial<Record<Slip, SwatchPart>> = {
+/** The part of a swatch in which each entry error is fixed. */
+const PART_OF_ERROR: Partial<Record<EntryError, SwatchPart>> = {
   "stitches-for-rows": "stitches",
   "inches-as-cm": "across",
   "cm-as-inches": "across",
@@ -45,29 +45,29 @@ const SLIPPED: Partial<Record<Slip, SwatchPart>> = {
   "ridges-as-rows": "rows",
 };
 
-function calledTenCm({ acrossCm, alongCm }: Swatch): SwatchPart | undefined {
+function partOfExactlyTenCm({ acrossCm, alongCm }: Swatch): SwatchPart | undefined {
   if (acrossCm === 10) return "across";
   return alongCm === 10 ? "along" : undefined;
 }
 
 function furthestPart(swatch: Swatch, fabric: Fabric): SwatchPart {
-  const hers = swatchGauge(swatch);
+  const own = swatchGauge(swatch);
   const stated = statedGauge(fabric);
   const off = (perCm: number, statedPerCm: number) => Math.abs(Math.log(perCm / statedPerCm));
-  return off(hers.stitchesPerCm, stated.stitchesPerCm) >= off(hers.rowsPerCm, stated.rowsPerCm) ? "stitches" : "rows";
+  return off(own.stitchesPerCm, stated.stitchesPerCm) >= off(own.rowsPerCm, stated.rowsPerCm) ? "stitches" : "rows";
 }
 
-/** The stated gauge over her own width and height. */
-function statedWords({ acrossCm, alongCm }: Swatch, fabric: Fabric): string {
+/** The stated gauge over the swatch's own width and height. */
+function statedText({ acrossCm, alongCm }: Swatch, fabric: Fabric): string {
   const { stitchesPerCm, rowsPerCm } = statedGauge(fabric);
-  return `${tenth(stitchesPerCm * acrossCm)} stitches and ${tenth(rowsPerCm * alongCm)} rows`;
+  return `${toTenth(stitchesPerCm * acrossCm)} stitches and ${toTenth(rowsPerCm * alongCm)} rows`;
 }
 
-function swatchWords(slip: Slip | null, stated: string): string {
+function swatchMessage(slip: EntryError | null, stated: string): string {
   const expected = `over this width and height the pattern has ${stated}`;
   switch (slip) {
     case "stitches-for-rows":
-      return `Are stitches and rows exchanged? Counted ${expected}.`;
+      return `Are stitches and rows swapped? Counted ${expected}.`;
     case "inches-as-cm":
       return `Is this width in inches? Counted ${expected}.`;
     case "cm-as-inches":
@@ -77,6 +77,6 @@ function swatchWords(slip: Slip | null, stated: string): string {
     case "ridges-as-rows":
       return `Did you count ridges? A ridge is two rows; ${expected}.`;
     default:
-      return `This is far from the pattern’s gauge: ${expected}. Please count once more, or say that it is right.`;
+      return `This is far from the pattern’s gauge: ${expected}. Please count once more, or confirm that it is correct.`;
   }
 }

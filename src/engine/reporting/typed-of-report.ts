@@ -1,5 +1,5 @@
 import { cmOfSize } from "../pattern/by-size";
-import { own } from "../pattern/own";
+import { ownValue } from "../pattern/own-value";
 import { readCount, readHours, readLength, readSwatchCount, readTool } from "../tables/read-cell";
 import { fromCm, toCm, type LengthUnit } from "../units";
 import { fieldOf, type SwatchPart, type TypedReport, type YarnPart } from "./fields";
@@ -11,14 +11,14 @@ import { readTypedYarn } from "./read-typed-yarn";
 import type { ReadReport, Report, ReportContext } from "./report-context";
 
 /**
- * The other way of `readReport`: the fields of a report that was sent, so that an amendment starts from it.
+ * The inverse of `readReport`: the fields of a report that was sent, so that an amendment starts from it.
  *
- * A text that was kept is given back where it still reads as the report's number; else the number is written in her unit, or
- * with its own where no text of hers reads as exactly that. Counts and lengths as the pattern has them stay blank.
+ * A stored text is returned if it still reads as the report's number; otherwise the number is written in the tester's unit, or
+ * in cm if no text in that unit reads as exactly that number. Counts and lengths that follow the pattern stay blank.
  *
- * @param sent a report and the texts beside it, from `readReport` or brought in.
+ * @param sent a report and the texts beside it, from `readReport` or imported.
  * @param context the revision that the report followed.
- * @returns fields that read as the same report; an item gets its number in the report for a key.
+ * @returns fields that read as the same report; the key of an item is its number in the report.
  */
 export function typedOfReport(
   { report, typed }: Pick<ReadReport, "report" | "typed">,
@@ -30,7 +30,7 @@ export function typedOfReport(
       ...swatchFields(sent),
       ...countFields(sent),
       ...readingFields(sent),
-      ...report.yarn.flatMap((_used, at) => yarnFields(sent, at)),
+      ...report.yarn.flatMap((_used, index) => yarnFields(sent, index)),
       ...fitFields(sent),
     ].filter(([, text]) => text !== ""),
   );
@@ -47,27 +47,27 @@ type NamedText = readonly [field: string, text: string];
 function swatchFields({ report, kept, context }: Sent): NamedText[] {
   return report.swatches.flatMap((swatch, index) => {
     const path = `swatches[${index}]`;
-    const at = (part: SwatchPart) => fieldOf.swatch(keyAt(index), part);
+    const fieldName = (part: SwatchPart) => fieldOf.swatch(keyAt(index), part);
     const number = (part: "toolMm" | "stitches" | "rows", read: (text: string) => ReadText<number>): NamedText => [
-      at(part),
-      numberText(own(kept, `${path}.${part}`), swatch[part], read),
+      fieldName(part),
+      numberText(ownValue(kept, `${path}.${part}`), swatch[part], read),
     ];
     const length = (part: "across" | "along"): NamedText => {
       const cm = swatch[`${part}Cm`];
-      return [at(part), lengthText(own(kept, `${path}.${part}Cm`), cm, context.unit)];
+      return [fieldName(part), lengthText(ownValue(kept, `${path}.${part}Cm`), cm, context.unit)];
     };
     return [
-      [at("fabric"), swatch.fabric],
+      [fieldName("fabric"), swatch.fabric],
       number("toolMm", readTool),
       number("stitches", readSwatchCount),
       length("across"),
       number("rows", readSwatchCount),
       length("along"),
-      [at("washed"), swatch.washed ? "yes" : "no"],
-      [at("on"), swatch.on ?? ""],
-      [at("used"), swatch.used ? "yes" : ""],
-      [at("worked"), own(kept, `${path}.worked`) ?? ""],
-      [at("kept"), own(kept, `${path}.kept`) ?? ""],
+      [fieldName("washed"), swatch.washed ? "yes" : "no"],
+      [fieldName("on"), swatch.on ?? ""],
+      [fieldName("used"), swatch.used ? "yes" : ""],
+      [fieldName("worked"), ownValue(kept, `${path}.worked`) ?? ""],
+      [fieldName("kept"), ownValue(kept, `${path}.kept`) ?? ""],
     ];
   });
 }
@@ -76,32 +76,32 @@ function countFields({ report, kept, context }: Sent): NamedText[] {
   const { pattern, size, unit } = context;
   const counts = pattern.counts.map(({ id }): NamedText => {
     const graded = gradedCount(pattern, id, size);
-    const worked = own(report.worked, id) ?? graded;
-    const text = own(kept, `worked.${id}`);
+    const worked = ownValue(report.worked, id) ?? graded;
+    const text = ownValue(kept, `worked.${id}`);
     return [fieldOf.worked(id), worked === graded && text === undefined ? "" : numberText(text, worked, readCount)];
   });
   const lengths = (pattern.lengths ?? []).map(({ id, cm }): NamedText => {
     const stated = cmOfSize(cm, size);
-    const worked = own(report.workedLengths, id) ?? stated;
-    const text = own(kept, `workedLengths.${id}`);
+    const worked = ownValue(report.workedLengths, id) ?? stated;
+    const text = ownValue(kept, `workedLengths.${id}`);
     return [fieldOf.length(id), worked === stated && text === undefined ? "" : lengthText(text, worked, unit)];
   });
-  return [...counts, ...lengths, [fieldOf.asWritten, own(kept, fieldOf.asWritten) ?? ""]];
+  return [...counts, ...lengths, [fieldOf.asWritten, ownValue(kept, fieldOf.asWritten) ?? ""]];
 }
 
 function readingFields({ report, kept, context }: Sent): NamedText[] {
   const changed = (report.changed ?? []).map((id): NamedText => [fieldOf.changed(id), "yes"]);
-  const readings = report.readings.flatMap(({ measurement, cm, state, way }, at): NamedText[] => {
-    const before = report.readings.slice(0, at).filter((other) => other.measurement === measurement).length;
+  const readings = report.readings.flatMap(({ measurement, cm, state, way }, index): NamedText[] => {
+    const before = report.readings.slice(0, index).filter((other) => other.measurement === measurement).length;
     const field = (part: "value" | "way" | "state" | "kept") => fieldOf.reading(measurement, keyAt(before), part);
-    const text = own(kept, `readings[${at}].cm`);
+    const text = ownValue(kept, `readings[${index}].cm`);
     const width = text?.endsWith(LAID_FLAT) ? text.slice(0, -LAID_FLAT.length) : undefined;
     const isFlat = width !== undefined && way === "flat doubled" && readsAs(width, cm / 2, context.unit);
     return [
       [field("value"), isFlat ? withoutUnit(width, context.unit) : lengthText(text, cm, context.unit)],
       [field("way"), isFlat ? "flat" : (way ?? "")],
       [field("state"), state ?? ""],
-      [field("kept"), own(kept, `readings[${at}].kept`) ?? ""],
+      [field("kept"), ownValue(kept, `readings[${index}].kept`) ?? ""],
     ];
   });
   return [...changed, ...readings];
@@ -110,15 +110,15 @@ function readingFields({ report, kept, context }: Sent): NamedText[] {
 const YARN_TEXTS: readonly YarnPart[] = ["how", "before", "after", "balls", "gramsPerBall", "metresPerBall"];
 const YARN_ANSWERS: readonly YarnPart[] = ["swatchInWeight", "tailsInWeight", "seamsInWeight", "kept"];
 
-/** As it was typed where that still comes to the same; else what was used against nothing left, by a ball of 100 g. */
-function yarnFields({ report, kept, context }: Sent, at: number): NamedText[] {
-  const used = report.yarn[at];
+/** As typed if that still gives the same amount; otherwise a weight with nothing left over, on a ball of 100 g. */
+function yarnFields({ report, kept, context }: Sent, index: number): NamedText[] {
+  const used = report.yarn[index];
   if (used === undefined) return [];
   const fields = (parts: readonly YarnPart[], textOf: (part: YarnPart) => string | undefined) =>
     [["yarn", used.yarn] as const, ...parts.map((part) => [part, textOf(part) ?? ""] as const)].map(
-      ([part, text]): NamedText => [fieldOf.yarn(keyAt(at), part), text],
+      ([part, text]): NamedText => [fieldOf.yarn(keyAt(index), part), text],
     );
-  const keptText = (part: YarnPart) => own(kept, `yarn[${at}].${part}`);
+  const keptText = (part: YarnPart) => ownValue(kept, `yarn[${index}].${part}`);
   const asTyped = fields([...YARN_TEXTS, ...YARN_ANSWERS], keptText);
   const [read] = readTypedYarn(newForm(Object.fromEntries(asTyped), context)).yarn;
   if (read?.grams === used.grams && read.metresPer100g === used.metresPer100g) return asTyped;
@@ -131,7 +131,7 @@ function yarnFields({ report, kept, context }: Sent, at: number): NamedText[] {
   };
   return [
     ...fields(YARN_TEXTS, (part) => plain[part]),
-    ...YARN_ANSWERS.map((part): NamedText => [fieldOf.yarn(keyAt(at), part), keptText(part) ?? ""]),
+    ...YARN_ANSWERS.map((part): NamedText => [fieldOf.yarn(keyAt(index), part), keptText(part) ?? ""]),
   ];
 }
 
@@ -141,7 +141,7 @@ function fitFields({ report, kept }: Sent): NamedText[] {
     [fieldOf.fit(area, "says"), says ?? ""],
   ]);
   const { hours } = report;
-  return [...fit, [fieldOf.hours, hours === undefined ? "" : numberText(own(kept, "hours"), hours, readHours)]];
+  return [...fit, [fieldOf.hours, hours === undefined ? "" : numberText(ownValue(kept, "hours"), hours, readHours)]];
 }
 
 function keyAt(index: number): string {

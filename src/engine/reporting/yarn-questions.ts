@@ -1,54 +1,56 @@
-import { own, type Tester } from "../pattern";
+import { ownValue, type Tester } from "../pattern";
 import type { PatternIndex } from "../prediction";
+import { GRAMS_PER_OUNCE } from "../units";
 import { totalSizeM, yarnUses } from "../yarn";
 import { fieldOf } from "./fields";
 import type { ReadingQuestion } from "./question";
 import type { ReadReport } from "./report-context";
-import { GRAMS_PER_OUNCE } from "./yarn-text";
 
 /**
- * Yarn in a stitch ÷ √(width × height of the stitch): outside the wide shares we ask, within the usual ones a slip's mending
- * must come to lie. Plain knit has about 4.4–4.8 (Munden 1959, from memory); crochet takes more (common practice, no source).
+ * Yarn in a stitch ÷ √(width × height of the stitch): outside the plausible range we ask; a suggested fix must lie within the
+ * typical one. Plain knit has about 4.4–4.8 (Munden 1959, from memory); crochet takes more (common practice, no source).
  */
-const BELIEVED = { least: 2, most: 20 };
-const USUAL = { least: 3, most: 12 };
+const PLAUSIBLE_RATIO = { min: 2, max: 20 };
+const TYPICAL_RATIO = { min: 3, max: 12 };
 
-/** Questions about yarn of which a garment of that many stitches cannot be made, one a yarn. */
+/** Questions about amounts of yarn that do not go with the number of stitches, one per yarn. */
 export function yarnQuestions(
   read: ReadReport,
   { index, tester }: { readonly index: PatternIndex; readonly tester: Tester },
 ): ReadingQuestion[] {
   return yarnUses(index, tester).flatMap(({ yarn, metres, fabrics }) => {
-    const at = read.report.yarn.findIndex((used) => used.yarn === yarn);
-    const key = read.keys.yarn[at];
+    const index = read.report.yarn.findIndex((used) => used.yarn === yarn);
+    const key = read.keys.yarn[index];
     const ratio = metres / totalSizeM(fabrics);
-    const isKept = read.report.yarn.some((used, each) => used.yarn === yarn && own(read.typed, `yarn[${each}].kept`));
-    if (key === undefined || isKept || !Number.isFinite(ratio) || isWithin(ratio, BELIEVED)) return [];
-    const isOunces = isWithin(ratio * GRAMS_PER_OUNCE, USUAL);
-    const isDecimal = isWithin(ratio * 10, USUAL) || isWithin(ratio / 10, USUAL);
-    const part = own(read.typed, `yarn[${at}].how`) === "balls" ? "balls" : "before";
+    const isKept = read.report.yarn.some(
+      (used, each) => used.yarn === yarn && ownValue(read.typed, `yarn[${each}].kept`),
+    );
+    if (key === undefined || isKept || !Number.isFinite(ratio) || isWithin(ratio, PLAUSIBLE_RATIO)) return [];
+    const isOunces = isWithin(ratio * GRAMS_PER_OUNCE, TYPICAL_RATIO);
+    const isDecimal = isWithin(ratio * 10, TYPICAL_RATIO) || isWithin(ratio / 10, TYPICAL_RATIO);
+    const part = ownValue(read.typed, `yarn[${index}].how`) === "balls" ? "balls" : "before";
     return [
       {
         field: fieldOf.yarn(key, part),
         keptField: fieldOf.yarn(key, "kept"),
         slip: isOunces ? ("ounces-as-grams" as const) : isDecimal ? ("decimal" as const) : null,
-        says: yarnWords(ratio, { isOunces, isDecimal }),
+        message: yarnMessage(ratio, { isOunces, isDecimal }),
       },
     ];
   });
 }
 
-function isWithin(value: number, { least, most }: { readonly least: number; readonly most: number }): boolean {
-  return value >= least && value <= most;
+function isWithin(value: number, { min, max }: { readonly min: number; readonly max: number }): boolean {
+  return value >= min && value <= max;
 }
 
-function yarnWords(
+function yarnMessage(
   ratio: number,
   { isOunces, isDecimal }: { readonly isOunces: boolean; readonly isDecimal: boolean },
 ): string {
-  const amount = ratio < BELIEVED.least ? "very little" : "very much";
+  const amount = ratio < PLAUSIBLE_RATIO.min ? "very little" : "very much";
   const said = `That is ${amount} yarn for this many stitches.`;
   if (isOunces) return `${said} Is the weight in ounces? Then write “oz” behind it.`;
   if (isDecimal) return `${said} Is the decimal point in the right place?`;
-  return `${said} Please look at the weights and the ball band once more, or say that it is right.`;
+  return `${said} Please check the weights and the yarn label, or confirm that it is correct.`;
 }

@@ -1,11 +1,10 @@
-import { isPlausible, PLAUSIBLE, rangeWords } from "../pattern";
+import { isPlausible, PLAUSIBLE, rangeText } from "../pattern";
 import { readGrams } from "../tables/read-cell";
-import { parseNumber, type LengthUnit } from "../units";
+import { GRAMS_PER_OUNCE, parseNumber, type LengthUnit } from "../units";
 import type { ReadText } from "./form";
 
-/** Metres in an international yard and grams in an avoirdupois ounce, exact by definition (agreement of 1959). */
+/** Metres in an international yard, exact by definition (agreement of 1959). */
 const METRES_PER_YARD = 0.9144;
-export const GRAMS_PER_OUNCE = 28.349523125;
 
 const OUNCES = /^(.*?)\s*(?:oz|ounces?)\.?$/i;
 const METRES_OR_YARDS = /^(.*?)\s*(m|mtr|met(?:re|er)s?|yds?|yards?)\.?$/i;
@@ -27,11 +26,11 @@ export function readBallLength(text: string, unit: LengthUnit): ReadText<number>
   if (isPlausible(metres, PLAUSIBLE.ballMetres)) return { ok: true, value: metres };
   return {
     ok: false,
-    says: `“${text}” cannot be right here: a ball holds ${rangeWords(PLAUSIBLE.ballMetres)}. Look at its label again.`,
+    message: `“${text}” cannot be right here: a ball holds ${rangeText(PLAUSIBLE.ballMetres)}. Look at its label again.`,
   };
 }
 
 /** `160 m` or `175 yd`, whole ones. */
-export function yarnLengthWords(metres: number, unit: LengthUnit): string {
+export function formatYarnLength(metres: number, unit: LengthUnit): string {
   return unit === "in" ? `${Math.round(metres / METRES_PER_YARD)} yd` : `${Math.round(metres)} m`;
 }

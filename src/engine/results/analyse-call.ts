@@ -1,4 +1,4 @@
-import { countedReadings, gapsOfScreened, predictTesters, settleCall, type GapsOutput } from "../gaps";
+import { countedReadings, gapsOfScreened, predictTesters, screenOutliers, type GapsOutput } from "../gaps";
 import type { CallDocument } from "../pattern";
 import type { CallResults } from "./call-results-schema";
 import type { TesterResults } from "./tester-results-schema";
@@ -14,7 +14,7 @@ import { withoutUnusable, type UsableCall } from "./unusable-reports";
 import { yarnResults } from "./yarn-results";
 
 /**
- * All that pages of results show of a call, computed once: what `gaps` says, and every list that rests on it.
+ * Everything that the results pages show of a call, computed once: the output of `gaps`, and all lists derived from it.
  *
  * A report whose numbers cannot be computed with is left out and named; the rest is analysed without it.
  *
@@ -26,21 +26,21 @@ export function analyseCall(call: CallDocument): CallResults {
 }
 
 function resultsOf({ usable: call, predictions, leftOut }: UsableCall): CallResults {
-  const screened = settleCall(call);
+  const screened = screenOutliers(call);
   const screenedPredictions = predictTesters(screened.call, predictions);
   const counted = countedReadings(screened.call, screenedPredictions);
   const output = gapsOfScreened(screened, screenedPredictions, counted);
   const { testers: compared, consistency } = compareTesters(call.pattern, output.testers, counted);
   const suspects = groupBy(output.suspects, ({ tester }) => tester);
   const stepsOf = stepsByTester(call, output);
-  const testers = call.testers.flatMap((reported, at): TesterResults[] => {
-    const [finding, of, ofScreened] = [output.testers[at], compared[at], screened.call.testers[at]];
+  const testers = call.testers.flatMap((reported, index): TesterResults[] => {
+    const [finding, of, ofScreened] = [output.testers[index], compared[index], screened.call.testers[index]];
     const prediction = predictions.get(reported.id)?.prediction;
     if (finding === undefined || of === undefined || ofScreened === undefined || prediction === undefined) return [];
     return [
       testerResults({
         ...{ pattern: call.pattern, reported, screened: ofScreened, prediction, finding, comparisons: of.comparisons },
-        ...{ steps: stepsOf[at] ?? [], suspects: suspects.get(reported.id) ?? [] },
+        ...{ steps: stepsOf[index] ?? [], suspects: suspects.get(reported.id) ?? [] },
       }),
     ];
   });

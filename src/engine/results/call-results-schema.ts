@@ -6,7 +6,7 @@ import {
   rivalShape,
   searchStatusSchema,
   stepSchema,
-  suspectSchema,
+  outlierSchema,
   variancesSchema,
 } from "../gaps";
 import { testerSchema } from "../pattern";
@@ -83,7 +83,7 @@ const flaggedItemSchema = z.strictObject({
   position: z.int(),
   /** Id of the measurement, the fabric or the yarn. */
   of: z.string(),
-  suspect: suspectSchema.nullable(),
+  suspect: outlierSchema.nullable(),
   decision,
   counts: z.boolean(),
   /** What was reported: a length in cm, a weight in g, or a swatch. */
@@ -116,7 +116,7 @@ export const yarnResultsSchema = z.array(
         used: z.strictObject({ testers: z.int(), leastMetres: z.number(), mostMetres: z.number() }).nullable(),
       }),
     ),
-    suspects: z.array(suspectSchema),
+    suspects: z.array(outlierSchema),
   }),
 );
 
@@ -154,7 +154,7 @@ const predictionSchema = z.strictObject({
 export const methodResultsSchema = z.strictObject({
   variances: variancesSchema,
   /** All that the engine flags, also what is told of a whole report. */
-  suspects: z.array(suspectSchema),
+  suspects: z.array(outlierSchema),
   /** Inputs of the pattern that were tried as causes. */
   candidates: z.int(),
   readings: z.strictObject({

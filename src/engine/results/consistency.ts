@@ -1,4 +1,5 @@
 import { mandelHLimit, mandelKLimit } from "../consistency";
+import { binomialUpperTail } from "../distributions";
 import type { CountedReading, TesterFinding } from "../gaps";
 import type { PatternDocument } from "../pattern";
 import type { Consistency } from "./call-results-schema";
@@ -6,11 +7,11 @@ import type { ComparedMeasurement } from "./tester-results-schema";
 
 const UNUSUAL = 0.05;
 const RARE = 0.01;
-/** Fewer measurements than this cannot all run one way by more than chance. */
+/** With fewer measurements, all lying on one side is not significant. */
 const MIN_TO_RUN = 6;
-/** They lie at least so far from the others' in the mean, to be worth a word. */
+/** Smallest mean |h| that is reported. */
 const MIN_MEAN = 0.5;
-/** Chance that as many or more lie on one side, either side. */
+/** Significance level of the two-sided sign test. */
 const MAX_CHANCE = 0.05;
 
 export interface ComparedTester {
@@ -30,8 +31,8 @@ export function compareTesters(
   findings: readonly TesterFinding[],
   counted: readonly CountedReading[],
 ): { readonly testers: readonly ComparedTester[]; readonly consistency: Consistency } {
-  const compared = measurements.map((_, at) => countOf(findings, at, "h"));
-  const repeated = measurements.map((_, at) => countOf(findings, at, "k"));
+  const compared = measurements.map((_, index) => countOf(findings, index, "h"));
+  const repeated = measurements.map((_, index) => countOf(findings, index, "k"));
   // h is null below three testers, and its limits mean nothing there.
   const hLimits = compared.map((testers) => (testers === 0 ? null : limitsOfH(testers)));
   const repeats = new Map(
@@ -39,22 +40,23 @@ export function compareTesters(
   );
   const testers = findings.map(({ tester, measurements: found }) => ({
     tester,
-    comparisons: measurements.map(({ id }, at): ComparedMeasurement => {
-      const [h, k] = [found[at]?.h ?? null, found[at]?.k ?? null];
-      const limitOfK = (chance: number) => mandelKLimit(repeated[at] ?? 0, repeats.get(keyOf(tester, id)) ?? 0, chance);
+    comparisons: measurements.map(({ id }, index): ComparedMeasurement => {
+      const [h, k] = [found[index]?.h ?? null, found[index]?.k ?? null];
+      const limitOfK = (chance: number) =>
+        mandelKLimit(repeated[index] ?? 0, repeats.get(keyOf(tester, id)) ?? 0, chance);
       return {
         h,
-        standing: standingOf(h === null ? 0 : Math.abs(h), hLimits[at] ?? null),
+        standing: standingOf(h === null ? 0 : Math.abs(h), hLimits[index] ?? null),
         k,
         scatter: k === null ? "usual" : standingOf(k, { unusual: limitOfK(UNUSUAL), rare: limitOfK(RARE) }),
       };
     }),
   }));
-  const most = Math.max(0, ...compared);
+  const max = Math.max(0, ...compared);
   return {
     testers,
     consistency: {
-      limits: most === 0 ? null : { testers: most, ...limitsOfH(most) },
+      limits: max === 0 ? null : { testers: max, ...limitsOfH(max) },
       furthest: testers.reduce(
         (far, { comparisons }) => comparisons.reduce((farthest, { h }) => Math.max(farthest, Math.abs(h ?? 0)), far),
         0,
@@ -64,7 +66,7 @@ export function compareTesters(
   };
 }
 
-/** All or nearly all measurements of a tester lie on one side of the others', beyond chance; null where they do not. */
+/** Whether significantly many measurements of a tester lie on one side of the others'; null if not. */
 export function runsOneWay(
   comparisons: readonly Pick<ComparedMeasurement, "h">[],
 ): { readonly way: "large" | "small"; readonly run: number; readonly of: number } | null {
@@ -73,7 +75,7 @@ export function runsOneWay(
   const run = Math.max(large, values.length - large);
   const mean = values.reduce((sum, h) => sum + h, 0) / Math.max(1, values.length);
   if (values.length < MIN_TO_RUN || Math.abs(mean) < MIN_MEAN) return null;
-  if (2 * chanceOfAtLeast(run, values.length) > MAX_CHANCE) return null;
+  if (2 * binomialUpperTail(run, values.length, 0.5) > MAX_CHANCE) return null;
   return { way: large === run ? "large" : "small", run, of: values.length };
 }
 
@@ -84,8 +86,8 @@ function standsOut({ comparisons }: ComparedTester): boolean {
   );
 }
 
-function countOf(findings: readonly TesterFinding[], at: number, key: "h" | "k"): number {
-  return findings.filter(({ measurements }) => (measurements[at]?.[key] ?? null) !== null).length;
+function countOf(findings: readonly TesterFinding[], index: number, key: "h" | "k"): number {
+  return findings.filter(({ measurements }) => (measurements[index]?.[key] ?? null) !== null).length;
 }
 
 function keyOf(tester: string, measurement: string): string {
@@ -102,15 +104,4 @@ function standingOf(
 ): ComparedMeasurement["standing"] {
   if (limits === null || value <= limits.unusual) return "usual";
   return value > limits.rare ? "rare" : "unusual";
-}
-
-/** Chance that at least `heads` of `tosses` fair coins fall heads. */
-function chanceOfAtLeast(heads: number, tosses: number): number {
-  let term = 0.5 ** tosses;
-  let chance = heads === 0 ? term : 0;
-  for (let k = 1; k <= tosses; k += 1) {
-    term *= (tosses - k + 1) / k;
-    if (k >= heads) chance += term;
-  }
-  return chance;
 }

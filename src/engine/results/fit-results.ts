@@ -3,7 +3,7 @@ import type { CallDocument } from "../pattern";
 import { FIT_SCALE } from "../reporting";
 import type { FitResults } from "./call-results-schema";
 
-/** What testers say of the fit, counted by area and size; areas that nobody speaks of are left out. */
+/** Testers' answers about the fit, counted by area and size; areas without an answer are left out. */
 export function fitResults(call: CallDocument, cells: readonly Cell[]): FitResults {
   const { pattern, testers } = call;
   const areas = new Set([

@@ -1,4 +1,4 @@
-import type { Suspect } from "../gaps";
+import type { Outlier } from "../gaps";
 import type { Tester } from "../pattern";
 import type { FlaggedItem } from "./call-results-schema";
 
@@ -18,7 +18,7 @@ const PARTS = { swatches: "swatch", readings: "reading", yarn: "yarn" } as const
  * @param suspects of `gaps`.
  * @returns those that do not count first, in each group tester by tester in the call's order.
  */
-export function flaggedItems(testers: readonly Tester[], suspects: readonly Suspect[]): FlaggedItem[] {
+export function flaggedItems(testers: readonly Tester[], suspects: readonly Outlier[]): FlaggedItem[] {
   const items = testers.flatMap((tester) =>
     (["readings", "swatches", "yarn"] as const).flatMap((part) =>
       tester[part].flatMap((_item, position) => flaggedItem(tester, { part, position }, suspects) ?? []),
@@ -27,20 +27,20 @@ export function flaggedItems(testers: readonly Tester[], suspects: readonly Susp
   return items.toSorted((left, right) => Number(left.counts) - Number(right.counts));
 }
 
-function flaggedItem(tester: Tester, at: ItemAddress, suspects: readonly Suspect[]): FlaggedItem | null {
-  const item = itemAt(tester, at);
+function flaggedItem(tester: Tester, address: ItemAddress, suspects: readonly Outlier[]): FlaggedItem | null {
+  const item = itemAt(tester, address);
   if (item === null) return null;
-  const suspect = suspectAt(suspects, tester, at);
+  const suspect = suspectAt(suspects, tester, address);
   if (suspect === null && item.decision === null) return null;
   return {
-    ...{ tester: tester.id, size: tester.size, ...at },
+    ...{ tester: tester.id, size: tester.size, ...address },
     ...{ of: item.of, suspect, decision: item.decision, value: item.value },
     counts: item.decision === null ? suspect?.setAside !== true : item.decision === "keep",
   };
 }
 
-/** What the engine flags of an item, null where nothing. */
-export function suspectAt(suspects: readonly Suspect[], tester: Tester, at: ItemAddress): Suspect | null {
+/** The outlier that the engine reports for an item, null if there is none. */
+export function suspectAt(suspects: readonly Outlier[], tester: Tester, at: ItemAddress): Outlier | null {
   const item = itemAt(tester, at);
   const found = suspects.find(
     (suspect) =>
@@ -53,7 +53,7 @@ export function suspectAt(suspects: readonly Suspect[], tester: Tester, at: Item
 }
 
 interface Item extends Pick<FlaggedItem, "of" | "decision" | "value"> {
-  /** The numbers by which the engine may name it. */
+  /** The values by which an outlier may refer to it. */
   readonly numbers: readonly number[];
 }
 

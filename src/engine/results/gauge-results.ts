@@ -5,9 +5,9 @@ import { GAUGE_WIDTH_CM } from "../units";
 import type { GaugeResults } from "./call-results-schema";
 import type { TesterResults } from "./tester-results-schema";
 
-/** People count in halves of a stitch, so bars are as wide: others would stand like a comb. Over `GAUGE_WIDTH_CM`. */
+/** Bars are as wide as the half stitches that people count in; other widths would give a comb. Over `GAUGE_WIDTH_CM`. */
 const BAR_WIDTH = 0.5;
-/** How far bars reach to either side, as a share of the stated gauge. */
+/** Range of the bars to either side, as a share of the stated gauge. */
 const REACH_SHARE = 0.15;
 
 interface Swatched {
@@ -20,11 +20,11 @@ interface Swatched {
 }
 
 /**
- * Each stated gauge with how many swatches lie where, and each fabric with what else is to be said of its swatches: what a
- * page tells of all testers, however many it shows.
+ * A histogram of swatches for each stated gauge, and a summary of the swatches of each fabric: everything that a
+ * page shows about all testers together.
  *
- * @returns bars of half a stitch over `GAUGE_WIDTH_CM`, the stated gauge in the middle of one; whatever lies beyond 15 % of
- *   it stands in the outermost. Common practice, no source.
+ * @returns bars of half a stitch over `GAUGE_WIDTH_CM`, the stated gauge in the middle of one; values beyond 15 % of
+ *   it are counted in the outermost bars. Common practice, no source.
  */
 export function gaugeResults({ pattern, findings, screened, testers }: Swatched): GaugeResults {
   const swatches = testers.flatMap((each) => each.swatches);
@@ -57,8 +57,8 @@ function barsOf(gaugesPerCm: readonly number[], stated: number): GaugeResults["f
   const counts = Array.from({ length: 2 * reach + 1 }, () => 0);
   for (const gauge of gaugesPerCm) {
     const steps = Math.round((gauge * GAUGE_WIDTH_CM - stated) / BAR_WIDTH);
-    const at = reach + Math.min(reach, Math.max(-reach, steps));
-    counts[at] = (counts[at] ?? 0) + 1;
+    const index = reach + Math.min(reach, Math.max(-reach, steps));
+    counts[index] = (counts[index] ?? 0) + 1;
   }
   return { from: stated - (reach + 0.5) * BAR_WIDTH, width: BAR_WIDTH, counts };
 }

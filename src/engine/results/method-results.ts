@@ -1,4 +1,5 @@
-import { causeCandidates, type CountedReading, type GapsOutput, type SettledCall, type Step } from "../gaps";
+import { mean } from "../consistency";
+import { causeCandidates, type CountedReading, type GapsOutput, type ScreenedCall, type Step } from "../gaps";
 import type { CallDocument } from "../pattern";
 import { chooseSwatch } from "../prediction";
 import type { MethodResults } from "./call-results-schema";
@@ -6,7 +7,7 @@ import type { TesterResults } from "./tester-results-schema";
 import { groupBy } from "./group-by";
 
 interface Analysed {
-  readonly screened: SettledCall["call"];
+  readonly screened: ScreenedCall["call"];
   readonly output: GapsOutput;
   readonly counted: readonly CountedReading[];
   readonly testers: readonly TesterResults[];
@@ -39,7 +40,7 @@ function readingTally(
   };
 }
 
-/** The reading to follow step by step: of those with a swatch, the one whose gauge explains most beside a clear difference. */
+/** The reading to follow step by step: of those with a swatch, the one with a large effect of the gauge and a clear gap. */
 function methodExample({ pattern }: CallDocument, counted: readonly CountedReading[]): MethodResults["example"] {
   const [best] = counted
     .filter(({ tester }) => pattern.fabrics.some(({ id }) => chooseSwatch(tester.swatches, id) !== undefined))
@@ -58,7 +59,7 @@ function methodExample({ pattern }: CallDocument, counted: readonly CountedReadi
   };
 }
 
-/** A reading teaches most where both the tester's gauge and what it leaves are worth seeing, in tolerances. */
+/** A reading is most instructive if both the effect of the gauge and the remaining gap are visible, in tolerances. */
 function instructiveness({ meanCm, prediction, measurement }: CountedReading): number {
   const gauge = Math.abs(prediction.predictedCm - prediction.workedCm);
   const difference = Math.abs(meanCm - prediction.predictedCm);
@@ -95,8 +96,4 @@ function plainAverage({ cells }: GapsOutput, counted: readonly CountedReading[])
     return [{ average, misled: Math.abs(crudeCm - gapCm) / first.measurement.toleranceCm }];
   });
   return found.toSorted((left, right) => right.misled - left.misled)[0]?.average ?? null;
-}
-
-function mean(values: readonly number[]): number {
-  return values.reduce((sum, value) => sum + value, 0) / values.length;
 }

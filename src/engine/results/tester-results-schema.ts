@@ -1,5 +1,5 @@
 import { z } from "zod";
-import { stepSchema, suspectSchema } from "../gaps";
+import { stepSchema, outlierSchema } from "../gaps";
 
 const numberOrNull = z.number().nullable();
 const decision = z.enum(["keep", "set-aside"]).nullable();
@@ -24,7 +24,7 @@ export const testerResultsSchema = z.strictObject({
       washed: z.boolean(),
       onGarment: z.boolean(),
       use: z.enum(["both", "own sizes", "stated gauge", "replaced", "set aside"]),
-      suspect: suspectSchema.nullable(),
+      suspect: outlierSchema.nullable(),
     }),
   ),
   /** What their gauge alone does to the measurement that it moves most, beyond one tolerance of it; null for no more. */
@@ -37,7 +37,7 @@ export const testerResultsSchema = z.strictObject({
       which: z.int().nullable(),
       decision,
       notCounted: notCounted.nullable(),
-      suspect: suspectSchema.nullable(),
+      suspect: outlierSchema.nullable(),
       step: stepSchema,
     }),
   ),

@@ -1,4 +1,4 @@
-import type { Step, Suspect, TesterFinding } from "../gaps";
+import type { Step, Outlier, TesterFinding } from "../gaps";
 import type { PatternDocument, Reading, Swatch, Tester } from "../pattern";
 import { chooseSwatch, swatchGauge, type Prediction } from "../prediction";
 import type { ComparedMeasurement, NotCounted, TesterResults } from "./tester-results-schema";
@@ -17,10 +17,10 @@ interface AnalysedTester {
   /** One a reading, in their order. */
   readonly steps: readonly Step[];
   /** Of this tester. */
-  readonly suspects: readonly Suspect[];
+  readonly suspects: readonly Outlier[];
 }
 
-/** One tester's swatches, readings and yarn, with what became of each. */
+/** One tester's swatches, readings and yarn, with how each was used. */
 export function testerResults(analysed: AnalysedTester): TesterResults {
   const { pattern, reported, screened, finding, comparisons } = analysed;
   return {
@@ -58,9 +58,9 @@ function swatchResults({ pattern, screened, suspects }: AnalysedTester): TesterR
 
 function gaugeEffect({ pattern, reported, prediction }: AnalysedTester): TesterResults["offGauge"] {
   if (reported.swatches.length === 0) return null;
-  const moved = prediction.measurements.flatMap(({ measurement, workedCm, predictedCm }, at) => {
+  const moved = prediction.measurements.flatMap(({ measurement, workedCm, predictedCm }, index) => {
     const cm = predictedCm - workedCm;
-    const inTolerances = Math.abs(cm) / (pattern.measurements[at]?.toleranceCm ?? 1);
+    const inTolerances = Math.abs(cm) / (pattern.measurements[index]?.toleranceCm ?? 1);
     return inTolerances <= 1 ? [] : [{ measurement, cm, inTolerances }];
   });
   const [most] = moved.toSorted((left, right) => right.inTolerances - left.inTolerances);
@@ -101,14 +101,14 @@ function readingResults({ reported, steps, suspects }: AnalysedTester): TesterRe
 }
 
 /** Changed on purpose comes first; then a person's decision, then the engine's, then the washing. */
-function whyNotCounted(tester: Tester, reading: Reading, suspect: Suspect | null): NotCounted | null {
+function whyNotCounted(tester: Tester, reading: Reading, suspect: Outlier | null): NotCounted | null {
   if (tester.changed?.includes(reading.measurement)) return "changed";
   if (reading.decision !== undefined) return reading.decision === "keep" ? null : "set-aside";
   if (suspect?.setAside) return "slip";
   return reading.state === "unwashed" ? "unwashed" : null;
 }
 
-/** What a tester used of one yarn; weights that are excluded stand only where there is no other. */
+/** A tester's use of one yarn; excluded weights are shown only if there is no other. */
 function yarnUsed({ yarn: entries }: Tester, yarn: string): TesterResults["yarn"] {
   const ofYarn = entries.filter((entry) => entry.yarn === yarn);
   const counted = ofYarn.filter(({ decision }) => decision !== "set-aside");

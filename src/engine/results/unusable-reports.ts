@@ -3,7 +3,7 @@ import type { CallDocument, Tester } from "../pattern";
 import { chooseSwatch, predict, swatchGauge, type Prediction } from "../prediction";
 import type { LeftOut } from "./call-results-schema";
 
-/** Farther than this no garment reaches; a prediction beyond it comes from a number that means something else. */
+/** No garment is larger; a larger prediction comes from a wrong number. */
 const MAX_PREDICTED_CM = 100_000;
 
 export interface UsableCall {
@@ -14,8 +14,8 @@ export interface UsableCall {
 }
 
 /**
- * Leaves out reports that nothing can be computed with, such as a swatch of almost no stitches that came in before
- * entry was checked: one of them would spoil the analysis of all others.
+ * Leaves out reports that cannot be computed, such as one with a swatch of almost no stitches that was stored before
+ * entries were checked: one of them would distort the analysis of all others.
  */
 export function withoutUnusable(call: CallDocument): UsableCall {
   const predictions = new Map<string, KnownPrediction>();
@@ -29,14 +29,14 @@ export function withoutUnusable(call: CallDocument): UsableCall {
   return { usable: { ...call, testers: call.testers.filter(({ id }) => predictions.has(id)) }, predictions, leftOut };
 }
 
-/** What a report predicts, or why nothing can be computed with it. */
+/** The prediction of a report, or why it cannot be computed. */
 function predictionOf({ pattern }: CallDocument, tester: Tester): Prediction | string {
   for (const fabric of pattern.fabrics) {
     const swatch = chooseSwatch(tester.swatches, fabric.id);
     if (swatch === undefined) continue;
     const { stitchesPerCm, rowsPerCm } = swatchGauge(swatch);
     if (!isUsable(1 / stitchesPerCm) || !isUsable(1 / rowsPerCm))
-      return `The swatch of “${fabric.label}” gives no gauge that could be: ${swatch.stitches} stitches over ${swatch.acrossCm} cm, ${swatch.rows} rows over ${swatch.alongCm} cm.`;
+      return `The swatch of “${fabric.label}” gives an impossible gauge: ${swatch.stitches} stitches over ${swatch.acrossCm} cm, ${swatch.rows} rows over ${swatch.alongCm} cm.`;
   }
   const prediction = predict({ pattern, size: tester.size, tester });
   const wrong = prediction.measurements.findIndex(
@@ -44,7 +44,7 @@ function predictionOf({ pattern }: CallDocument, tester: Tester): Prediction | s
   );
   const label = pattern.measurements[wrong]?.label;
   if (label === undefined) return prediction;
-  return `With these counts and this swatch “${label}” would have no length that could be.`;
+  return `With these counts and this swatch “${label}” would have an impossible length.`;
 }
 
 function isUsable(cm: number): boolean {

@@ -1,4 +1,4 @@
-import type { Suspect } from "../gaps";
+import type { Outlier } from "../gaps";
 import type { CallDocument } from "../pattern";
 import { yarnNeeds } from "../yarn";
 import type { YarnResults } from "./call-results-schema";
@@ -12,7 +12,7 @@ import type { TesterResults } from "./tester-results-schema";
 export function yarnResults(
   call: CallDocument,
   testers: readonly TesterResults[],
-  suspects: readonly Suspect[],
+  suspects: readonly Outlier[],
 ): YarnResults {
   return yarnNeeds(call).yarns.map((need) => ({
     ...need,
@@ -31,9 +31,7 @@ function usedOf(
     .flatMap(({ yarn }) => yarn.filter(({ yarn: id, isSetAside }) => id === of.yarn && !isSetAside))
     .map(({ metres }) => metres)
     .toSorted((left, right) => left - right);
-  const [least] = used;
-  const most = used.at(-1);
-  return least === undefined || most === undefined
-    ? null
-    : { testers: used.length, leastMetres: least, mostMetres: most };
+  const [min] = used;
+  const max = used.at(-1);
+  return min === undefined || max === undefined ? null : { testers: used.length, leastMetres: min, mostMetres: max };
 }

@@ -1,8 +1,8 @@
 import type { CauseInput } from "../gaps";
-import { cmOfSize, own, sizeScale, type CmBySize, type Fabric, type PatternDocument } from "../pattern";
+import { cmOfSize, ownValue, sizeScale, type CmBySize, type Fabric, type PatternDocument } from "../pattern";
 
 /**
- * A pattern with one of its inputs changed by an amount: as it would be if that input had been stated otherwise.
+ * A pattern with one of its inputs changed by an amount.
  *
  * An offset, a step or a change from one size upward becomes an allowance of its own in that measurement.
  *
@@ -71,8 +71,8 @@ function withFactor(fabric: Fabric, factor: "settles" | "wornStretch", cause: Ca
 }
 
 function adjustCount(pattern: PatternDocument, { id, size }: CauseInput, amount: number): PatternDocument {
-  const values = own(pattern.grading, id);
-  const before = size === undefined ? undefined : own(values, size);
+  const values = ownValue(pattern.grading, id);
+  const before = size === undefined ? undefined : ownValue(values, size);
   if (size === undefined || before === undefined) throw new RangeError(`no count ${id} in size ${size}`);
   return { ...pattern, grading: { ...pattern.grading, [id]: { ...values, [size]: before + amount } } };
 }
@@ -82,11 +82,14 @@ function correctionCm(pattern: PatternDocument, { kind, size }: CauseInput, amou
   const scale = sizeScale(pattern);
   const from = pattern.sizes.findIndex(({ id }) => id === size);
   return Object.fromEntries(
-    pattern.sizes.map(({ id }, at) => [id, kind === "step" ? amount * (scale.get(id) ?? 0) : at >= from ? amount : 0]),
+    pattern.sizes.map(({ id }, index) => [
+      id,
+      kind === "step" ? amount * (scale.get(id) ?? 0) : index >= from ? amount : 0,
+    ]),
   );
 }
 
-/** Adds to the measurement's own correction where it has one, else makes it. */
+/** Adds to the measurement's correction if it has one, otherwise creates it. */
 function correctMeasurement(
   pattern: PatternDocument,
   { measurement, cm, label }: { measurement: string; cm: CmBySize; label: string },

@@ -3,7 +3,7 @@ import type { CallDocument, PatternDocument } from "../pattern";
 import { predict } from "../prediction";
 import { replayedCall } from "./replayed-call";
 
-/** What a measurement of one size is expected to come to at the pattern's gauge, before and after a correction, cm. */
+/** Expected value of a measurement of one size at the pattern's gauge, before and after a correction, cm. */
 export interface Expectation {
   readonly size: string;
   readonly measurement: string;
@@ -15,16 +15,16 @@ export interface Expectation {
   /** Bounds of the 90 % interval of what is expected after. */
   readonly lowCm: number | null;
   readonly highCm: number | null;
-  /** The correction moves what the pattern promises here. */
+  /** Whether the correction changes the design here. */
   readonly touched: boolean;
 }
 
-/** Two sums of the same terms in another order differ by less, cm. */
+/** Differences below this are rounding errors, cm. */
 const SAME_CM = 1e-9;
 
 /**
- * What every measurement is expected to come to once a pattern is corrected: the corrected design, and the reports'
- * gap replayed against it, with the counts and lengths that each tester really worked.
+ * Expected value of every measurement after a correction: the corrected design, plus the reports'
+ * gap recomputed against it, with the counts and lengths that each tester really worked.
  *
  * @param call the call with the pattern as it is.
  * @param cells what `gaps` says of that call.
@@ -45,11 +45,11 @@ export function expectations({
   return call.pattern.sizes.flatMap((size, sizeAt) => {
     const old = predict({ pattern: call.pattern, size: size.id }).measurements;
     const corrected = predict({ pattern: revised, size: size.id }).measurements;
-    return call.pattern.measurements.map((measurement, at) => {
-      const cellAt = sizeAt * call.pattern.measurements.length + at;
+    return call.pattern.measurements.map((measurement, index) => {
+      const cellAt = sizeAt * call.pattern.measurements.length + index;
       return expectation({
-        was: present(old[at]),
-        becomes: present(corrected[at]),
+        was: present(old[index]),
+        becomes: present(corrected[index]),
         gap: { before: present(cells[cellAt]), after: present(after.cells[cellAt]) },
       });
     });

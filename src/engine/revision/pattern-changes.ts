@@ -1,6 +1,6 @@
-import { own, type CmBySize, type PatternDocument } from "../pattern";
+import { ownValue, type CmBySize, type PatternDocument } from "../pattern";
 
-/** One number of a pattern that a revision changes; `was` null where it is new. */
+/** One number of a pattern that a revision changes; `was` is null if it is new. */
 export interface Change {
   readonly path: string;
   readonly size?: string;
@@ -14,21 +14,21 @@ export function patternChanges(before: PatternDocument, after: PatternDocument):
 }
 
 function fabricChanges(before: PatternDocument, after: PatternDocument): Change[] {
-  return after.fabrics.flatMap((fabric, at) =>
+  return after.fabrics.flatMap((fabric, index) =>
     (["settles", "wornStretch"] as const).flatMap((factor) =>
       (["across", "along"] as const).flatMap((side) => {
-        const was = before.fabrics[at]?.[factor]?.[side] ?? 1;
+        const was = before.fabrics[index]?.[factor]?.[side] ?? 1;
         const becomes = fabric[factor]?.[side] ?? 1;
-        return was === becomes ? [] : [{ path: `fabrics[${at}].${factor}.${side}`, was, becomes }];
+        return was === becomes ? [] : [{ path: `fabrics[${index}].${factor}.${side}`, was, becomes }];
       }),
     ),
   );
 }
 
 function allowanceChanges(before: PatternDocument, after: PatternDocument): Change[] {
-  return after.allowances.flatMap(({ id, cm }, at) => {
+  return after.allowances.flatMap(({ id, cm }, index) => {
     const was = before.allowances.find((allowance) => allowance.id === id)?.cm;
-    const path = `allowances[${at}].cm`;
+    const path = `allowances[${index}].cm`;
     if (typeof cm === "number" && (was === undefined || typeof was === "number")) {
       return was === cm ? [] : [{ path, was: was ?? null, becomes: cm }];
     }
@@ -41,14 +41,14 @@ function allowanceChanges(before: PatternDocument, after: PatternDocument): Chan
 }
 
 function valueIn(cm: CmBySize, size: string): number | null {
-  return typeof cm === "number" ? cm : (own(cm, size) ?? null);
+  return typeof cm === "number" ? cm : (ownValue(cm, size) ?? null);
 }
 
 function gradingChanges(before: PatternDocument, after: PatternDocument): Change[] {
   return after.counts.flatMap(({ id }) =>
     after.sizes.flatMap(({ id: size }) => {
-      const was = own(own(before.grading, id), size) ?? null;
-      const becomes = own(own(after.grading, id), size);
+      const was = ownValue(ownValue(before.grading, id), size) ?? null;
+      const becomes = ownValue(ownValue(after.grading, id), size);
       return becomes === undefined || was === becomes ? [] : [{ path: `grading.${id}`, size, was, becomes }];
     }),
   );

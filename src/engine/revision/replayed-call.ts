@@ -1,34 +1,34 @@
-import { cmOfSize, gradedCounts, own, type CallDocument, type PatternDocument, type Tester } from "../pattern";
+import { cmOfSize, gradedCounts, ownValue, type CallDocument, type PatternDocument, type Tester } from "../pattern";
 
-/** So many stitches or rows more than the grading says were worked in a size, without its testers having said so. */
-export interface MisworkedCount {
+/** An error in the instructions: testers of a size worked this many stitches or rows more than the grading says, without reporting it. */
+export interface InstructionError {
   readonly count: string;
   readonly size: string;
   readonly amount: number;
 }
 
 /**
- * The same reports against another revision: every tester keeps the counts and lengths that she really worked.
+ * The same reports against another revision: every tester keeps the counts and lengths that they really worked.
  *
- * What a report leaves out was worked as the call's own pattern says; where a count is known to have come out otherwise in
+ * What a report leaves out was worked as the call's own pattern says; where the instructions are known to have a wrong count in
  * a size, its testers worked that.
  *
  * @param revised the same sizes, counts and lengths.
- * @param misworked counts that a taken proposal tells of.
+ * @param instructionErrors errors in the instructions, from accepted proposals.
  * @returns the call of the revised pattern.
  * @see design 4.9.
  */
 export function replayedCall(
   call: CallDocument,
   revised: PatternDocument,
-  misworked: readonly MisworkedCount[] = [],
+  instructionErrors: readonly InstructionError[] = [],
 ): CallDocument {
   return {
     ...call,
     pattern: revised,
     testers: call.testers.map((tester) => ({
       ...tester,
-      worked: workedCounts(call.pattern, tester, misworked),
+      worked: workedCounts(call.pattern, tester, instructionErrors),
       workedLengths: workedLengths(call.pattern, tester),
     })),
   };
@@ -37,11 +37,11 @@ export function replayedCall(
 function workedCounts(
   pattern: PatternDocument,
   { size, worked }: Tester,
-  misworked: readonly MisworkedCount[],
+  instructionErrors: readonly InstructionError[],
 ): Record<string, number> {
   const counts: Record<string, number> = { ...gradedCounts(pattern, size), ...worked };
-  for (const wrong of misworked) {
-    const said = own(counts, wrong.count);
+  for (const wrong of instructionErrors) {
+    const said = ownValue(counts, wrong.count);
     if (wrong.size === size && said !== undefined) counts[wrong.count] = Math.max(0, said + wrong.amount);
   }
   return counts;

@@ -1,15 +1,15 @@
-import { estimateTaken, settleCall, type TakenEstimate } from "../gaps";
+import { estimateInputs, screenOutliers, type InputEstimate } from "../gaps";
 import { countGroups, solveCounts, solvedCounts, type Clash } from "../grading";
 import type { Solver } from "../integer-program";
-import { own, type CallDocument, type Fault, type PatternDocument } from "../pattern";
+import { ownValue, type CallDocument, type Fault, type PatternDocument } from "../pattern";
 import { indexPattern, measure, patternWorking } from "../prediction";
 import { adjustInput } from "./adjust-input";
 import { patternChanges, type Change } from "./pattern-changes";
-import { replayedCall, type MisworkedCount } from "./replayed-call";
-import type { ReviseRequest, Taken } from "./revise-request";
+import { replayedCall, type InstructionError } from "./replayed-call";
+import type { ReviseRequest, AcceptedProposal } from "./revise-request";
 
-/** Even steps are worth more to a designer than the last millimetre: a quarter of a tolerance costs nothing (design 4.2). */
-const USUAL_SLACK = 0.25;
+/** Even steps matter more to a designer than the last millimetre: deviations up to a quarter of a tolerance have no cost (design 4.2). */
+const DEFAULT_SLACK = 0.25;
 
 export type Revision =
   | {
@@ -17,7 +17,7 @@ export type Revision =
       readonly pattern: PatternDocument;
       readonly changes: readonly Change[];
       readonly after: readonly AfterRevision[];
-      /** The same reports against the revised pattern, by the counts really worked: what `gaps` says once it is taken. */
+      /** The same reports against the revised pattern, with the counts really worked: the input of `gaps` after the revision. */
       readonly replayed: CallDocument;
     }
   | { readonly status: "infeasible"; readonly clash: readonly Clash[] }
@@ -26,43 +26,48 @@ export type Revision =
 export interface AfterRevision {
   readonly size: string;
   readonly measurement: string;
-  /** What it is then expected to come to at the pattern's gauge. */
+  /** Expected value at the pattern's gauge. */
   readonly expectedCm: number;
-  /** That less what the revised pattern predicts. */
+  /** Expected value minus the revised pattern's prediction. */
   readonly gapCm: number;
 }
 
-interface Amount {
-  readonly taken: Taken;
-  readonly estimate: TakenEstimate;
+interface AcceptedAmount {
+  readonly proposal: AcceptedProposal;
+  readonly estimate: InputEstimate;
   /** In the input's own unit; a whole number of stitches or rows. */
   readonly amount: number;
 }
 
 /**
- * The pattern with the proposals that the designer takes, what changes, and what each measurement is then expected to be.
+ * Revises a pattern with the accepted proposals: the new pattern, its changes, and the expected measurements.
  *
- * Taken by `input` the input is corrected where it stands and the counts that it bears on are solved anew, near the tested
- * ones; by `published` the counts stay. A count's proposal mends the instructions or takes the number really worked.
+ * Accepted by `input`, the input is corrected and the counts that depend on it are solved again, close to the tested
+ * ones; by `published`, the counts are unchanged. A proposal for a count fixes the instructions or adopts the number really worked.
  *
  * @param solver an exact integer solver.
  * @see design 4.9.
  */
-export function reviseCall({ call, take, slack = USUAL_SLACK }: ReviseRequest, solver: Solver): Revision {
-  const settled = settleCall(call).call;
-  const found = estimateTaken(settled, take);
-  const unknown = found.estimates.flatMap((estimate, at) =>
+export function reviseCall({ call, take, slack = DEFAULT_SLACK }: ReviseRequest, solver: Solver): Revision {
+  const screened = screenOutliers(call).call;
+  const found = estimateInputs(screened, take);
+  const unknown = found.estimates.flatMap((estimate, index) =>
     estimate === null
-      ? [{ path: `take[${at}]`, says: "is no input of this pattern that the call's reports say anything of." }]
+      ? [
+          {
+            path: `take[${index}]`,
+            says: "is not an input of this pattern about which the call's reports have information.",
+          },
+        ]
       : [],
   );
   if (unknown.length > 0) return { status: "faults", faults: unknown };
-  const amounts = found.estimates.flatMap((estimate, at) => {
-    const taken = take[at];
+  const amounts = found.estimates.flatMap((estimate, index) => {
+    const taken = take[index];
     return estimate && taken ? [amountOf(taken, estimate)] : [];
   });
   const corrected = amounts.reduce(correct, call.pattern);
-  const solved = solveAnew(corrected, { amounts, slack, solver });
+  const solved = solveAgain(corrected, { amounts, slack, solver });
   if (solved.status !== "solved") return solved;
   return {
     status: "revised",
@@ -72,41 +77,41 @@ export function reviseCall({ call, take, slack = USUAL_SLACK }: ReviseRequest, s
       ...patternChanges(call.pattern, solved.pattern),
     ],
     after: afterRevision(solved.pattern, { gaps: found.cellGaps, amounts }),
-    replayed: replayedCall(call, solved.pattern, amounts.flatMap(misworkedCount)),
+    replayed: replayedCall(call, solved.pattern, amounts.flatMap(instructionError)),
   };
 }
 
-function amountOf(taken: Taken, estimate: TakenEstimate): Amount {
-  return { taken, estimate, amount: taken.kind === "count" ? Math.round(estimate.amount) : estimate.amount };
+function amountOf(proposal: AcceptedProposal, estimate: InputEstimate): AcceptedAmount {
+  return { proposal, estimate, amount: proposal.kind === "count" ? Math.round(estimate.amount) : estimate.amount };
 }
 
-function correct(pattern: PatternDocument, { taken, amount }: Amount): PatternDocument {
-  if (taken.kind === "count" && taken.by === "input") return pattern;
-  const label = pattern.measurements.find(({ id }) => id === taken.id)?.label ?? taken.id;
-  return adjustInput(pattern, taken, amount, `Correction of ${label}`);
+function correct(pattern: PatternDocument, { proposal, amount }: AcceptedAmount): PatternDocument {
+  if (proposal.kind === "count" && proposal.by === "input") return pattern;
+  const label = pattern.measurements.find(({ id }) => id === proposal.id)?.label ?? proposal.id;
+  return adjustInput(pattern, proposal, amount, `Correction of ${label}`);
 }
 
 type Solved =
   | { readonly status: "solved"; readonly pattern: PatternDocument }
   | Extract<Revision, { status: "infeasible" | "faults" }>;
 
-/** Solves the groups of counts anew that an input taken by `input` bears on. */
-function solveAnew(
+/** Solves again the groups of counts that depend on an input accepted by `input`. */
+function solveAgain(
   pattern: PatternDocument,
-  { amounts, slack, solver }: { amounts: readonly Amount[]; slack: number; solver: Solver },
+  { amounts, slack, solver }: { amounts: readonly AcceptedAmount[]; slack: number; solver: Solver },
 ): Solved {
   const near = pattern.grading ?? {};
-  const moved = movedCounts(pattern, amounts);
+  const moved = affectedCounts(pattern, amounts);
   let grading = near;
   for (const group of countGroups(pattern)) {
     if (group.measurements.length === 0 || !group.counts.some((id) => moved.has(id))) continue;
     const solution = solveCounts({ pattern, group, near, slack, solver });
     if (solution.status === "infeasible") return solution;
     if (solution.status !== "optimal") {
-      const says = solution.status === "limit" ? "the search for the best was too long." : solution.says;
+      const says = solution.status === "limit" ? "the search for the optimum took too long." : solution.message;
       return {
         status: "faults",
-        faults: [{ path: "call.pattern", says: `the counts could not be solved anew: ${says}` }],
+        faults: [{ path: "call.pattern", says: `the counts could not be solved again: ${says}` }],
       };
     }
     grading = { ...grading, ...solution.grading };
@@ -114,37 +119,42 @@ function solveAnew(
   return { status: "solved", pattern: { ...pattern, grading } };
 }
 
-/** Counts of the measurements with a target that an input taken by `input` moves. */
-function movedCounts(pattern: PatternDocument, amounts: readonly Amount[]): ReadonlySet<string> {
+/** Counts of the measurements with a target that are affected by an input accepted by `input`. */
+function affectedCounts(pattern: PatternDocument, amounts: readonly AcceptedAmount[]): ReadonlySet<string> {
   const count = pattern.measurements.length;
   const moved = amounts
-    .filter(({ taken }) => taken.by === "input" && taken.kind !== "count")
+    .filter(({ proposal }) => proposal.by === "input" && proposal.kind !== "count")
     .flatMap(({ estimate }) =>
-      pattern.measurements.filter((_, p) => pattern.sizes.some((_size, s) => estimate.movesCm[s * count + p] !== 0)),
+      pattern.measurements.filter((_, p) =>
+        pattern.sizes.some((_size, s) => estimate.sensitivitiesCm[s * count + p] !== 0),
+      ),
     );
   return new Set(moved.flatMap(solvedCounts));
 }
 
-/** Where instructions make another number than the grading says: what they make, and what they should. */
-function instructionChanges(pattern: PatternDocument, { taken, amount }: Amount): Change[] {
-  if (taken.kind !== "count" || taken.by !== "input" || taken.size === undefined) return [];
-  const graded = own(own(pattern.grading, taken.id), taken.size) ?? 0;
-  return [{ path: "instructions", size: taken.size, was: graded + amount, becomes: graded }];
+/** Errors in the instructions: the number that they produce, and the number that they should. */
+function instructionChanges(pattern: PatternDocument, { proposal, amount }: AcceptedAmount): Change[] {
+  if (proposal.kind !== "count" || proposal.by !== "input" || proposal.size === undefined) return [];
+  const graded = ownValue(ownValue(pattern.grading, proposal.id), proposal.size) ?? 0;
+  return [{ path: "instructions", size: proposal.size, was: graded + amount, becomes: graded }];
 }
 
-function misworkedCount({ taken: { kind, id, size }, amount }: Amount): MisworkedCount[] {
+function instructionError({ proposal: { kind, id, size }, amount }: AcceptedAmount): InstructionError[] {
   return kind === "count" && size !== undefined ? [{ count: id, size, amount }] : [];
 }
 
 function afterRevision(
   pattern: PatternDocument,
-  { gaps, amounts }: { gaps: readonly number[]; amounts: readonly Amount[] },
+  { gaps, amounts }: { gaps: readonly number[]; amounts: readonly AcceptedAmount[] },
 ): AfterRevision[] {
   const index = indexPattern(pattern);
   return pattern.sizes.flatMap((size, s) =>
     pattern.measurements.map((measurement, p) => {
       const cell = s * pattern.measurements.length + p;
-      const explained = amounts.reduce((sum, { estimate, amount }) => sum + amount * (estimate.movesCm[cell] ?? 0), 0);
+      const explained = amounts.reduce(
+        (sum, { estimate, amount }) => sum + amount * (estimate.sensitivitiesCm[cell] ?? 0),
+        0,
+      );
       const gapCm = (gaps[cell] ?? 0) - explained;
       const predictedCm = measure(index, measurement, patternWorking(index, size.id)).cm;
       return { size: size.id, measurement: measurement.id, expectedCm: predictedCm + gapCm, gapCm };

@@ -1,5 +1,5 @@
 import { formatPath } from "../pattern";
-import type { Garment, Made } from "./garment";
+import type { Garment, FinishedMeasurementSizes } from "./garment";
 import { isUpperArmGirth, timesInArmhole } from "./roles";
 import type { SanityRemark } from "./sanity-remark";
 import { worstSize } from "./worst-size";
@@ -7,21 +7,25 @@ import { worstSize } from "./worst-size";
 /**
  * A sleeve that is wider at the upper arm than the armhole it goes into.
  *
- * An armhole's girth is at least twice its depth, the straight way down the front and up the back. Silent where a
- * pattern has more than one armhole measurement, for then it cannot be told what they make together.
+ * An armhole's girth is at least twice its depth, straight down the front and up the back. No remark if a
+ * pattern has more than one armhole measurement, because it is unknown how they combine.
  */
 export function armholeRemarks(garment: Garment): SanityRemark[] {
-  const [armhole, ...more] = garment.made.filter(({ measurement }) => timesInArmhole(measurement) > 0);
+  const [armhole, ...more] = garment.measurements.filter(({ measurement }) => timesInArmhole(measurement) > 0);
   if (armhole === undefined || more.length > 0) return [];
-  const sleeves = garment.made.filter(({ measurement }) => isUpperArmGirth(measurement));
+  const sleeves = garment.measurements.filter(({ measurement }) => isUpperArmGirth(measurement));
   return sleeves.flatMap((sleeve) => sleeveRemarks(garment, sleeve, armhole));
 }
 
-function sleeveRemarks({ lengthWords }: Garment, sleeve: Made, armhole: Made): SanityRemark[] {
+function sleeveRemarks(
+  { formatLength }: Garment,
+  sleeve: FinishedMeasurementSizes,
+  armhole: FinishedMeasurementSizes,
+): SanityRemark[] {
   const times = timesInArmhole(armhole.measurement);
   const toleranceCm = sleeve.measurement.toleranceCm + times * armhole.measurement.toleranceCm;
-  const off = sleeve.sizes.flatMap(({ size, designCm: sleeveCm }, at) => {
-    const deepCm = armhole.sizes[at]?.designCm ?? null;
+  const off = sleeve.sizes.flatMap(({ size, designCm: sleeveCm }, index) => {
+    const deepCm = armhole.sizes[index]?.designCm ?? null;
     if (sleeveCm === null || deepCm === null) return [];
     const shortCm = sleeveCm - times * deepCm;
     return shortCm > toleranceCm ? [{ size, shortCm, sleeveCm, armholeCm: times * deepCm }] : [];
@@ -33,9 +37,9 @@ function sleeveRemarks({ lengthWords }: Garment, sleeve: Made, armhole: Made): S
   return [
     {
       kind: "sleeve-and-armhole",
-      path: formatPath(["measurements", sleeve.at]),
+      path: formatPath(["measurements", sleeve.index]),
       size: size.id,
-      says: `In ${size.label}${found.others} the sleeve is ${lengthWords(sleeveCm)} around at the upper arm and the armhole about ${lengthWords(armholeCm)}${about}. Unless stitches are added at the underarm, the sleeve does not fit into it.`,
+      says: `In ${size.label}${found.others} the sleeve is ${formatLength(sleeveCm)} around at the upper arm and the armhole about ${formatLength(armholeCm)}${about}. Unless stitches are added at the underarm, the sleeve does not fit into it.`,
     },
   ];
 }

@@ -1,9 +1,9 @@
 import type { Measurement, PatternDocument, Size } from "../pattern";
 import { finishedMeasurements, indexPattern, type PatternIndex } from "../prediction";
-import type { LengthWords } from "./sanity-remark";
+import type { FormatLength } from "./sanity-remark";
 
 /** One size of a finished measurement. */
-export interface MadeSize {
+export interface FinishedSize {
   readonly size: Size;
   /** Null where a count has no value yet. */
   readonly designCm: number | null;
@@ -11,31 +11,31 @@ export interface MadeSize {
 }
 
 /** A measurement through all sizes. */
-export interface Made {
+export interface FinishedMeasurementSizes {
   readonly measurement: Measurement;
-  /** Its place in the document's list. */
-  readonly at: number;
-  readonly sizes: readonly MadeSize[];
+  /** Its index in the document's list. */
+  readonly index: number;
+  readonly sizes: readonly FinishedSize[];
 }
 
-/** What every remark looks at, reckoned once. */
+/** The data for all remarks, computed once. */
 export interface Garment {
   readonly pattern: PatternDocument;
   readonly index: PatternIndex;
-  readonly made: readonly Made[];
-  readonly lengthWords: LengthWords;
+  readonly measurements: readonly FinishedMeasurementSizes[];
+  readonly formatLength: FormatLength;
 }
 
-/** Reckons a parsed pattern's measurements for the remarks. */
-export function readGarment(pattern: PatternDocument, lengthWords: LengthWords): Garment {
-  const made = finishedMeasurements(pattern).map(({ measurement, sizes }, at) => ({
+/** Computes a parsed pattern's measurements for the remarks. */
+export function readGarment(pattern: PatternDocument, formatLength: FormatLength): Garment {
+  const measurements = finishedMeasurements(pattern).map(({ measurement, sizes }, index) => ({
     measurement,
-    at,
+    index,
     sizes: pattern.sizes.map((size, place) => ({
       size,
       designCm: sizes[place]?.designCm ?? null,
       targetCm: sizes[place]?.targetCm ?? null,
     })),
   }));
-  return { pattern, index: indexPattern(pattern), made, lengthWords };
+  return { pattern, index: indexPattern(pattern), measurements, formatLength };
 }

@@ -1,3 +1,3 @@
 export { sanityRemarks } from "./sanity-remarks";
-export type { LengthWords, SanityKind, SanityRemark } from "./sanity-remark";
-export { USUAL_STRETCH } from "./stretched";
+export type { FormatLength, SanityKind, SanityRemark } from "./sanity-remark";
+export { DEFAULT_STRETCH } from "./stretched";

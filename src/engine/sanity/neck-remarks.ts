@@ -1,19 +1,21 @@
-import { formatPath, own } from "../pattern";
+import { formatPath, ownValue } from "../pattern";
 import { ASTM_D5585_2011, BODY, sizesFromTable } from "../trade-tables";
-import type { Made, MadeSize } from "./garment";
+import type { FinishedMeasurementSizes, FinishedSize } from "./garment";
 import { isNeckGirth } from "./roles";
 import type { SanityRemark } from "./sanity-remark";
-import { bodyCm, stretchWords, stretchedCm, type Stretchable } from "./stretched";
+import { bodyCm, stretchText, stretchedCm, type Stretchable } from "./stretched";
 import { worstSize } from "./worst-size";
 
 const HEADS = sizesFromTable(ASTM_D5585_2011, { measurements: [BODY.head.id] }).sizes;
 
-/** A neck that is too small, stretched, for the head to pass. */
+/** A neck that is too small for the head even when stretched. */
 export function neckRemarks(garment: Stretchable): SanityRemark[] {
-  return garment.made.filter(({ measurement }) => isNeckGirth(measurement)).flatMap((neck) => remarksOn(garment, neck));
+  return garment.measurements
+    .filter(({ measurement }) => isNeckGirth(measurement))
+    .flatMap((neck) => remarksOn(garment, neck));
 }
 
-function remarksOn(garment: Stretchable, neck: Made): SanityRemark[] {
+function remarksOn(garment: Stretchable, neck: FinishedMeasurementSizes): SanityRemark[] {
   const off = neck.sizes.flatMap((made) => {
     const headCm = headOf(made);
     if (made.designCm === null || headCm === undefined) return [];
@@ -23,14 +25,14 @@ function remarksOn(garment: Stretchable, neck: Made): SanityRemark[] {
   });
   const found = worstSize(off);
   if (found === undefined) return [];
-  const { lengthWords } = garment;
+  const { formatLength } = garment;
   const { size, reachCm, headCm } = found.worst;
   return [
     {
       kind: "neck-and-head",
-      path: formatPath(["measurements", neck.at]),
+      path: formatPath(["measurements", neck.index]),
       size: size.id,
-      says: `In ${size.label}${found.others} the neck reaches ${lengthWords(reachCm)} (${stretchWords(garment, neck)}), and a head of ${lengthWords(headCm)} must pass it. Unless it opens, it is too small to put on.`,
+      says: `In ${size.label}${found.others} the neck reaches ${formatLength(reachCm)} (${stretchText(garment, neck)}), and a head of ${formatLength(headCm)} must pass it. Unless it opens, it is too small to put on.`,
     },
   ];
 }
@@ -39,7 +41,7 @@ function remarksOn(garment: Stretchable, neck: Made): SanityRemark[] {
  * The head that goes with a size: its own where the pattern has one, else that of ASTM D5585-11 (read) at the next
  * smaller bust. Undefined for a bust below that table's, which may be a child's, and where the pattern has no bust.
  */
-function headOf(made: MadeSize): number | undefined {
+function headOf(made: FinishedSize): number | undefined {
   const own = bodyCm(made, BODY.head.id);
   if (own !== undefined) return own;
   const bustCm = bodyCm(made, BODY.bust.id);
@@ -48,6 +50,6 @@ function headOf(made: MadeSize): number | undefined {
 }
 
 function headAtBust(bustCm: number): number | undefined {
-  const row = HEADS.findLast(({ body }) => (own(body, BODY.bust.id) ?? Infinity) <= bustCm);
-  return own(row?.body, BODY.head.id);
+  const row = HEADS.findLast(({ body }) => (ownValue(body, BODY.bust.id) ?? Infinity) <= bustCm);
+  return ownValue(row?.body, BODY.head.id);
 }

@@ -1,34 +1,34 @@
-import { formatPath, own, type Count, type Size } from "../pattern";
+import { formatPath, ownValue, type Count, type Size } from "../pattern";
 import { measure, patternWorking } from "../prediction";
-import type { Garment, Made } from "./garment";
+import type { Garment, FinishedMeasurementSizes } from "./garment";
 import type { SanityRemark } from "./sanity-remark";
 
-/** What one size asks of a count: cm of each stitch or row, and how many there should be. */
-interface Wish {
+/** A size's target for a count: cm per stitch or row, and the ideal number. */
+interface SizeTarget {
   readonly size: Size;
   readonly eachCm: number;
-  readonly wanted: number;
+  readonly idealCount: number;
 }
 
-/** Below it a length is the computer's rounding, cm. */
-const NOTHING_CM = 1e-9;
+/** Shorter lengths are rounding errors, cm. */
+const ROUNDING_CM = 1e-9;
 
-/** No repeat coarser than this is looked for. */
-const COARSEST_TRIED = 1_000;
+/** Largest repeat that is tried. */
+const MAX_REPEAT = 1_000;
 
 /**
- * A repeat so coarse that a measurement cannot come within its tolerance of its target in some size, with the coarsest
- * repeat that can. Only measurements that hang on that count alone, for others can make up for it.
+ * A repeat so large that a measurement cannot be within tolerance of its target in some size, with the largest
+ * repeat that works. Only for measurements that depend on that count alone, because other counts could compensate.
  */
 export function repeatRemarks(garment: Garment): SanityRemark[] {
-  const { pattern, made } = garment;
-  return pattern.counts.flatMap((count, at) =>
-    made.flatMap((one) => (onlyCount(one) === count.id ? remarksOn(garment, one, { count, at }) : [])),
+  const { pattern, measurements } = garment;
+  return pattern.counts.flatMap((count, index) =>
+    measurements.flatMap((one) => (onlyCount(one) === count.id ? remarksOn(garment, one, { count, index }) : [])),
   );
 }
 
-/** The one count that a measurement hangs on. */
-function onlyCount({ measurement }: Made): string | undefined {
+/** The only count that a measurement depends on. */
+function onlyCount({ measurement }: FinishedMeasurementSizes): string | undefined {
   const counts = new Set<string>();
   for (const term of measurement.terms) {
     if ("diagonal" in term) return undefined;
@@ -40,17 +40,17 @@ function onlyCount({ measurement }: Made): string | undefined {
 
 function remarksOn(
   garment: Garment,
-  made: Made,
-  { count, at }: { readonly count: Count; readonly at: number },
+  made: FinishedMeasurementSizes,
+  { count, index }: { readonly count: Count; readonly index: number },
 ): SanityRemark[] {
   const { label, toleranceCm } = made.measurement;
   const { of = 1, plus = 0 } = count.repeat ?? {};
-  const wishes = wishesOf(garment, made, count);
+  const wishes = sizeTargets(garment, made, count);
   const failing = wishes.filter((wish) => !isMet(wish, { count, of, toleranceCm }));
   if (failing.length === 0) return [];
-  const finer = coarsestThatMeets(wishes, { count, of, toleranceCm });
+  const finer = largestRepeatThatMeets(wishes, { count, of, toleranceCm });
   const sizes = failing.map(({ size }) => size.label).join(", ");
-  const within = garment.lengthWords(toleranceCm);
+  const within = garment.formatLength(toleranceCm);
   const advice =
     finer === undefined
       ? `Not even single ${count.direction} can: widen the tolerance, or look at the target.`
@@ -59,7 +59,7 @@ function remarksOn(
   return [
     {
       kind: "coarse-repeat",
-      path: formatPath(of === 1 ? ["counts", at] : ["counts", at, "repeat", "of"]),
+      path: formatPath(of === 1 ? ["counts", index] : ["counts", index, "repeat", "of"]),
       ...(failing[0] === undefined ? {} : { size: failing[0].size.id }),
       says: `No ${such} of “${count.label}” brings “${label}” within ${within} of its target in ${sizes}. ${advice}`,
     },
@@ -70,14 +70,14 @@ function multiple(of: number, plus: number): string {
   return `multiple of ${of}${plus > 0 ? ` + ${plus}` : ""}`;
 }
 
-function wishesOf({ index }: Garment, { measurement, sizes }: Made, count: Count): Wish[] {
+function sizeTargets({ index }: Garment, { measurement, sizes }: FinishedMeasurementSizes, count: Count): SizeTarget[] {
   return sizes.flatMap(({ size, targetCm }) => {
-    if (targetCm === null || own(count.locked, size.id) !== undefined) return [];
+    if (targetCm === null || ownValue(count.locked, size.id) !== undefined) return [];
     const withCount = (value: number) =>
       measure(index, measurement, { ...patternWorking(index, size.id), countOf: () => value }).cm;
     const restCm = withCount(0);
     const eachCm = withCount(1) - restCm;
-    return Math.abs(eachCm) < NOTHING_CM ? [] : [{ size, eachCm, wanted: (targetCm - restCm) / eachCm }];
+    return Math.abs(eachCm) < ROUNDING_CM ? [] : [{ size, eachCm, idealCount: (targetCm - restCm) / eachCm }];
   });
 }
 
@@ -87,16 +87,16 @@ interface Rule {
   readonly toleranceCm: number;
 }
 
-/** Whether the nearest number that the repeat and the least value allow is within the tolerance. */
-function isMet({ eachCm, wanted }: Wish, { count, of, toleranceCm }: Rule): boolean {
+/** Whether the nearest number allowed by the repeat and the minimum value is within tolerance. */
+function isMet({ eachCm, idealCount }: SizeTarget, { count, of, toleranceCm }: Rule): boolean {
   const plus = count.repeat?.plus ?? 0;
   const leastRepeats = Math.ceil(((count.least ?? 1) - plus) / of);
-  const repeats = Math.max(leastRepeats, Math.round((wanted - plus) / of));
-  return Math.abs((repeats * of + plus - wanted) * eachCm) <= toleranceCm + NOTHING_CM;
+  const repeats = Math.max(leastRepeats, Math.round((idealCount - plus) / of));
+  return Math.abs((repeats * of + plus - idealCount) * eachCm) <= toleranceCm + ROUNDING_CM;
 }
 
-function coarsestThatMeets(wishes: readonly Wish[], rule: Rule): number | undefined {
-  for (let of = Math.min(rule.of - 1, COARSEST_TRIED); of >= 1; of -= 1) {
+function largestRepeatThatMeets(wishes: readonly SizeTarget[], rule: Rule): number | undefined {
+  for (let of = Math.min(rule.of - 1, MAX_REPEAT); of >= 1; of -= 1) {
     if (wishes.every((wish) => isMet(wish, { ...rule, of }))) return of;
   }
   return undefined;

@@ -9,12 +9,12 @@ export type SanityKind =
   | "gauge"
   | "size-order";
 
-/** Something that a technical editor would ask about. It may be meant, so it is a remark and no fault. */
+/** Something that a technical editor would ask about. It may be intended, so it is a remark and not a fault. */
 export interface SanityRemark extends Fault {
   readonly kind: SanityKind;
-  /** Where one size stands out: the one that is furthest off, or the larger of a step. */
+  /** The size concerned, if there is one: the one furthest off, or the larger size of a step. */
   readonly size?: string;
 }
 
-/** Writes a length of so many cm, with its unit. */
-export type LengthWords = (cm: number) => string;
+/** Formats a length in cm, with its unit. */
+export type FormatLength = (cm: number) => string;

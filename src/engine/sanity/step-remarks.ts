@@ -1,30 +1,30 @@
-import { formatPath, own } from "../pattern";
-import type { Garment, Made, MadeSize } from "./garment";
+import { formatPath, ownValue } from "../pattern";
+import type { Garment, FinishedMeasurementSizes, FinishedSize } from "./garment";
 import type { SanityRemark } from "./sanity-remark";
 
 /**
- * A step from one size to the next that is out of line with the body's.
+ * A step between two sizes that differs from the step of the body.
  *
  * Rounding to whole stitches may put each of two neighbours off by one tolerance, so a step may be off by two.
  */
 export function stepRemarks(garment: Garment): SanityRemark[] {
-  return garment.made.flatMap((made) =>
-    made.sizes.flatMap((larger, at) => {
-      const smaller = made.sizes[at - 1];
+  return garment.measurements.flatMap((made) =>
+    made.sizes.flatMap((larger, index) => {
+      const smaller = made.sizes[index - 1];
       return smaller === undefined ? [] : remarksOn(garment, made, { smaller, larger });
     }),
   );
 }
 
 function remarksOn(
-  { lengthWords }: Garment,
-  { measurement, at }: Made,
-  { smaller, larger }: { readonly smaller: MadeSize; readonly larger: MadeSize },
+  { formatLength }: Garment,
+  { measurement, index }: FinishedMeasurementSizes,
+  { smaller, larger }: { readonly smaller: FinishedSize; readonly larger: FinishedSize },
 ): SanityRemark[] {
   const { target, label, toleranceCm } = measurement;
   if (target === undefined || !("body" in target)) return [];
   const [from, to] = [finishedCm(smaller), finishedCm(larger)];
-  const [bodyFrom, bodyTo] = [own(smaller.size.body, target.body), own(larger.size.body, target.body)];
+  const [bodyFrom, bodyTo] = [ownValue(smaller.size.body, target.body), ownValue(larger.size.body, target.body)];
   if (from === null || to === null || bodyFrom === undefined || bodyTo === undefined) return [];
   const share = target.share ?? 1;
   const stepCm = to - from;
@@ -34,18 +34,18 @@ function remarksOn(
   return [
     {
       kind: "step-and-body",
-      path: formatPath(["measurements", at]),
+      path: formatPath(["measurements", index]),
       size: larger.size.id,
-      says: `From ${smaller.size.label} to ${larger.size.label}, “${label}” ${changes(stepCm, lengthWords)} while ${body} ${changes(bodyStepCm, lengthWords)}.`,
+      says: `From ${smaller.size.label} to ${larger.size.label}, “${label}” ${changes(stepCm, formatLength)} while ${body} ${changes(bodyStepCm, formatLength)}.`,
     },
   ];
 }
 
-function finishedCm({ designCm, targetCm }: MadeSize): number | null {
+function finishedCm({ designCm, targetCm }: FinishedSize): number | null {
   return designCm ?? targetCm;
 }
 
-function changes(stepCm: number, lengthWords: (cm: number) => string): string {
+function changes(stepCm: number, formatLength: (cm: number) => string): string {
   if (stepCm === 0) return "stays the same";
-  return `${stepCm > 0 ? "grows" : "shrinks"} by ${lengthWords(Math.abs(stepCm))}`;
+  return `${stepCm > 0 ? "grows" : "shrinks"} by ${formatLength(Math.abs(stepCm))}`;
 }

@@ -1,19 +1,19 @@
 import { formatPath } from "../pattern";
-import type { Made } from "./garment";
+import type { FinishedMeasurementSizes } from "./garment";
 import { wholeBodyOf } from "./roles";
 import type { SanityRemark } from "./sanity-remark";
-import { bodyCm, stretchWords, stretchedCm, type Stretchable } from "./stretched";
+import { bodyCm, stretchText, stretchedCm, type Stretchable } from "./stretched";
 import { worstSize } from "./worst-size";
 
-/** A girth that, stretched, does not reach around the body that it is meant for. A length may well be shorter than its body. */
+/** A girth that is smaller than the body even when stretched. Lengths may be shorter than the body. */
 export function stretchRemarks(garment: Stretchable): SanityRemark[] {
-  return garment.made.flatMap((made) => {
+  return garment.measurements.flatMap((made) => {
     const body = made.measurement.girth === true ? wholeBodyOf(made.measurement) : undefined;
     return body === undefined ? [] : remarksOn(garment, made, body);
   });
 }
 
-function remarksOn(garment: Stretchable, made: Made, body: string): SanityRemark[] {
+function remarksOn(garment: Stretchable, made: FinishedMeasurementSizes, body: string): SanityRemark[] {
   const { measurement } = made;
   const off = made.sizes.flatMap((one) => {
     const aroundCm = bodyCm(one, body);
@@ -24,14 +24,14 @@ function remarksOn(garment: Stretchable, made: Made, body: string): SanityRemark
   });
   const found = worstSize(off);
   if (found === undefined) return [];
-  const { lengthWords } = garment;
+  const { formatLength } = garment;
   const { size, reachCm, aroundCm } = found.worst;
   return [
     {
       kind: "ease-and-stretch",
-      path: formatPath(["measurements", made.at, "target", "easeCm"]),
+      path: formatPath(["measurements", made.index, "target", "easeCm"]),
       size: size.id,
-      says: `In ${size.label}${found.others} “${measurement.label}” must go around ${lengthWords(aroundCm)} and reaches ${lengthWords(reachCm)} (${stretchWords(garment, made)}).`,
+      says: `In ${size.label}${found.others} “${measurement.label}” must go around ${formatLength(aroundCm)} and reaches ${formatLength(reachCm)} (${stretchText(garment, made)}).`,
     },
   ];
 }

@@ -1,35 +1,39 @@
-import { countsOfTerm, own, type FlatTerm, type PatternDocument, type Term } from "../pattern";
+import { countsOfTerm, ownValue, type FlatTerm, type PatternDocument, type Term } from "../pattern";
 import { indexPattern, measure, patternWorking, type PatternIndex } from "../prediction";
-import type { Garment, Made, MadeSize } from "./garment";
+import type { Garment, FinishedMeasurementSizes, FinishedSize } from "./garment";
 
-/** How far a fabric is taken to stretch where the pattern does not state it (common practice, no source). */
-export const USUAL_STRETCH = 1.3;
+/** Assumed stretch of a fabric if the pattern does not state it (common practice, no source). */
+export const DEFAULT_STRETCH = 1.3;
 
-/** A garment whose fabrics all stretch: as stated, else as usual. */
+/** A garment with a stretch for every fabric: the stated one, otherwise the default. */
 export interface Stretchable extends Garment {
   readonly stretching: PatternIndex;
 }
 
 export function stretchable(garment: Garment): Stretchable {
-  const usual = { across: USUAL_STRETCH, along: USUAL_STRETCH };
+  const usual = { across: DEFAULT_STRETCH, along: DEFAULT_STRETCH };
   const fabrics = garment.pattern.fabrics.map((fabric) => ({ ...fabric, wornStretch: fabric.wornStretch ?? usual }));
   return { ...garment, stretching: indexPattern({ ...garment.pattern, fabrics }) };
 }
 
-/** What a graded measurement reaches when every stitch and row of it is stretched, cm. */
-export function stretchedCm({ stretching }: Stretchable, { measurement }: Made, { size }: MadeSize): number {
+/** Length of a measurement when all its stitches and rows are stretched, cm. */
+export function stretchedCm(
+  { stretching }: Stretchable,
+  { measurement }: FinishedMeasurementSizes,
+  { size }: FinishedSize,
+): number {
   const terms = measurement.terms.map(stretchedTerm);
   return measure(stretching, { ...measurement, terms }, patternWorking(stretching, size.id)).cm;
 }
 
-/** Words for the stretch that was reckoned with: what is stated, or that it is not. */
-export function stretchWords({ pattern }: Garment, { measurement }: Made): string {
+/** Describes the stretch used: stated, or assumed. */
+export function stretchText({ pattern }: Garment, { measurement }: FinishedMeasurementSizes): string {
   const counts = new Set(measurement.terms.flatMap(countsOfTerm));
   const used = new Set(pattern.counts.filter(({ id }) => counts.has(id)).map(({ fabric }) => fabric));
   if (used.size === 0) return "nothing of it stretches";
   const unstated = pattern.fabrics.filter(({ id, wornStretch }) => used.has(id) && wornStretch === undefined);
   if (unstated.length === 0) return "with the stretch that is stated";
-  return `taking that it stretches to ${USUAL_STRETCH} times its size, for none is stated for ${labels(unstated)}`;
+  return `assuming that it stretches to ${DEFAULT_STRETCH} times its size, as no stretch is stated for ${labels(unstated)}`;
 }
 
 function labels(fabrics: PatternDocument["fabrics"]): string {
@@ -47,6 +51,6 @@ function stretchedFlat(term: FlatTerm): FlatTerm {
 }
 
 /** A size's own body measurement, cm. */
-export function bodyCm({ size }: MadeSize, id: string): number | undefined {
-  return own(size.body, id);
+export function bodyCm({ size }: FinishedSize, id: string): number | undefined {
+  return ownValue(size.body, id);
 }

@@ -6,7 +6,7 @@ export interface OffSize {
   readonly shortCm: number;
 }
 
-/** The size that is furthest off, and words for the others: ` (also in L, XL)`; undefined where none is off. */
+/** The size that is furthest off, and a text for the others: ` (also in L, XL)`; undefined if none is off. */
 export function worstSize<Off extends OffSize>(
   off: readonly Off[],
 ): { readonly worst: Off; readonly others: string } | undefined {

@@ -7,9 +7,9 @@ export {
   type ShapingFault,
   type ShapingPlan,
 } from "./plan-shaping";
-export { numbered, rowNoun, type RowNoun } from "./row-words";
-export { shapingWords } from "./shaping-words";
+export { withNoun, rowNoun, type RowNoun } from "./row-text";
+export { shapingText } from "./shaping-text";
 export { patternShaping, type ShapedPiece, type SizedSection, type SizedShaping } from "./pattern-shaping";
 export { pickUpRate, type PickUpRate } from "./pick-up-rate";
-export { pickUp, pickUpWords, rateWords, type PickUp } from "./pick-up";
+export { pickUp, pickUpText, rateText, type PickUp } from "./pick-up";
 export { pickUpTie, rateOfTie, type PickedUp } from "./pick-up-tie";

@@ -1,7 +1,7 @@
-import { gradedCounts, own, type Count, type PatternDocument, type Piece } from "../pattern";
+import { gradedCounts, ownValue, type Count, type PatternDocument, type Piece } from "../pattern";
 import { planShaping, type Section, type SectionCounts, type SectionShaping } from "./plan-shaping";
-import { rowNoun, type RowNoun } from "./row-words";
-import { shapingWords } from "./shaping-words";
+import { rowNoun, type RowNoun } from "./row-text";
+import { shapingText } from "./shaping-text";
 
 export type SizedShaping =
   | SectionShaping
@@ -13,8 +13,8 @@ export interface SizedSection {
   readonly size: string;
   readonly counts: SectionCounts | null;
   readonly shaping: SizedShaping;
-  /** How it is worked, or what is wrong with it and what to do. */
-  readonly says: string;
+  /** How to work it, or what is wrong and how to fix it. */
+  readonly message: string;
 }
 
 export interface ShapedPiece {
@@ -50,24 +50,24 @@ function sizedSection(
   const counts = sectionCounts(pattern, section, size);
   if (Array.isArray(counts)) {
     const missing = { status: "missing", counts: counts.map(({ label }) => label) } as const;
-    return { size, counts: null, shaping: missing, says: missingWords(missing.counts) };
+    return { size, counts: null, shaping: missing, message: missingText(missing.counts) };
   }
   const shaping = planShaping(counts, section.shaping);
-  return { size, counts, shaping, says: shapingWords(shaping, { counts, shaping: section.shaping, noun }) };
+  return { size, counts, shaping, message: shapingText(shaping, { counts, shaping: section.shaping, noun }) };
 }
 
 /** The section's numbers in a size, or the counts that have none. */
 function sectionCounts(pattern: PatternDocument, section: Section, size: string): SectionCounts | Count[] {
   const graded = gradedCounts(pattern, size);
-  const from = own(graded, section.from);
-  const to = own(graded, section.to);
-  const rows = own(graded, section.rows);
+  const from = ownValue(graded, section.from);
+  const to = ownValue(graded, section.to);
+  const rows = ownValue(graded, section.rows);
   if (from !== undefined && to !== undefined && rows !== undefined) return { from, to, rows };
   const needed = new Set([section.from, section.to, section.rows]);
-  return pattern.counts.filter(({ id }) => needed.has(id) && own(graded, id) === undefined);
+  return pattern.counts.filter(({ id }) => needed.has(id) && ownValue(graded, id) === undefined);
 }
 
-function missingWords(labels: readonly string[]): string {
+function missingText(labels: readonly string[]): string {
   const names = labels.map((label) => `“${label}”`);
-  return `${names.join(" and ")} ${names.length === 1 ? "has" : "have"} no number yet. Give ${names.length === 1 ? "it one" : "them numbers"}, and it stands here how this is worked.`;
+  return `${names.join(" and ")} ${names.length === 1 ? "has" : "have"} no number yet. Enter ${names.length === 1 ? "it" : "them"} to see how this is worked.`;
 }

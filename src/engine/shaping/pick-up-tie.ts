@@ -9,7 +9,7 @@ export interface PickedUp {
 }
 
 /**
- * The tie by which a pattern holds a pick-up rate.
+ * The tie that represents a pick-up rate in a pattern.
  *
  * 3 stitches for 4 rows make |4 × stitches − 3 × rows| ≤ 2: the nearest whole stitch is never further off than half the
  * rate's rows.
@@ -24,7 +24,7 @@ export function pickUpTie({ stitches, rows, rate }: PickedUp): Tie {
 }
 
 /**
- * The rate that a tie holds.
+ * The rate that a tie represents.
  *
  * @param counts the pattern's.
  * @returns null for any tie but one between stitches and one count of rows.

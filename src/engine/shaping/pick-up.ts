@@ -1,11 +1,11 @@
 import type { PatternDocument } from "../pattern";
 import type { PickUpRate } from "./pick-up-rate";
-import { numbered, timesWords } from "./row-words";
+import { withNoun, timesText } from "./row-text";
 
 export interface PickUp {
   /** In all. */
   readonly stitches: number;
-  /** How often the rate is worked whole. */
+  /** Number of whole repeats of the rate. */
   readonly repeats: number;
   readonly remainder: { readonly stitches: number; readonly rows: number };
 }
@@ -29,29 +29,29 @@ export function pickUp(rows: number, rate: PickUpRate): PickUp {
 }
 
 /** `3 stitches for every 4 rows`, `1 stitch for every row`. */
-export function rateWords({ stitches, rows }: PickUpRate): string {
-  return `${numbered(stitches, "stitch")} for every ${rows === 1 ? "row" : `${rows} rows`}`;
+export function rateText({ stitches, rows }: PickUpRate): string {
+  return `${withNoun(stitches, "stitch")} for every ${rows === 1 ? "row" : `${rows} rows`}`;
 }
 
 /**
- * A pick-up in the trade's words: the rate, how it repeats, what is left, and the sum.
+ * Instructions for a pick-up: the rate, how it repeats, the remainder, and the total.
  *
  * @returns such as "Pick up and knit 3 stitches for every 4 rows 14 times (pick up 3, skip 1), then 1 stitch over the
  * last 2 rows: 43 stitches."
  */
-export function pickUpWords(rows: number, rate: PickUpRate, craft: PatternDocument["craft"]): string {
+export function pickUpText(rows: number, rate: PickUpRate, craft: PatternDocument["craft"]): string {
   const { stitches, repeats, remainder } = pickUp(rows, rate);
   const verb = craft === "knitting" ? "Pick up and knit" : "Along the row ends, work";
   const parts = [
-    ...(repeats > 0 ? [`${rateWords(rate)} ${timesWords(repeats)}${repeatWords(rate, craft)}`] : []),
-    ...(remainder.rows > 0 ? [remainderWords(remainder, repeats > 0)] : []),
+    ...(repeats > 0 ? [`${rateText(rate)} ${timesText(repeats)}${repeatText(rate, craft)}`] : []),
+    ...(remainder.rows > 0 ? [remainderText(remainder, repeats > 0)] : []),
   ];
   if (parts.length === 0) return "There are no rows to pick up along.";
-  return `${verb} ${parts.join(", then ")}: ${numbered(stitches, "stitch")}.`;
+  return `${verb} ${parts.join(", then ")}: ${withNoun(stitches, "stitch")}.`;
 }
 
-/** How one repeat lies over its rows: rows are skipped, or some hold a stitch more. */
-function repeatWords({ stitches, rows }: PickUpRate, craft: PatternDocument["craft"]): string {
+/** How one repeat is spread over its rows: rows are skipped, or some get an extra stitch. */
+function repeatText({ stitches, rows }: PickUpRate, craft: PatternDocument["craft"]): string {
   if (rows === 1) return "";
   const verb = craft === "knitting" ? "pick up" : "work";
   if (stitches < rows) return ` (${verb} ${stitches}, skip ${rows - stitches})`;
@@ -59,7 +59,7 @@ function repeatWords({ stitches, rows }: PickUpRate, craft: PatternDocument["cra
   return ` (${each} in each row, 1 more in ${stitches % rows} of them)`;
 }
 
-function remainderWords({ stitches, rows }: PickUp["remainder"], isAfterRepeats: boolean): string {
-  const over = `${isAfterRepeats ? "the last " : ""}${rows === 1 && isAfterRepeats ? "row" : numbered(rows, "row")}`;
-  return stitches === 0 ? `none over ${over}` : `${numbered(stitches, "stitch")} over ${over}`;
+function remainderText({ stitches, rows }: PickUp["remainder"], isAfterRepeats: boolean): string {
+  const over = `${isAfterRepeats ? "the last " : ""}${rows === 1 && isAfterRepeats ? "row" : withNoun(rows, "row")}`;
+  return stitches === 0 ? `none over ${over}` : `${withNoun(stitches, "stitch")} over ${over}`;
 }

@@ -21,8 +21,8 @@ export interface ShapingPlan {
 }
 
 export type ShapingFault =
-  | { readonly kind: "not-a-multiple"; readonly stitchesAnEvent: number }
-  | { readonly kind: "no-room"; readonly events: number; readonly mostEvents: number }
+  | { readonly kind: "not-a-multiple"; readonly stitchesPerEvent: number }
+  | { readonly kind: "no-room"; readonly events: number; readonly maxEvents: number }
   | { readonly kind: "no-rows" };
 
 export type SectionShaping =
@@ -41,7 +41,7 @@ export type SectionShaping =
  * @param counts stitches at the start, stitches at the end, rows; whole numbers, at least 0.
  * @param shaping how many stitches at which edges; without it the section is straight or "unsaid".
  * @returns the plan: Σ everyRows × times + evenRows = rows, and events × stitches an event = the difference; or what
- * stands in its way.
+ * prevents it.
  * @see design 4.2, last paragraph.
  */
 export function planShaping({ from, to, rows }: SectionCounts, shaping?: Shaping): SectionShaping {
@@ -49,17 +49,17 @@ export function planShaping({ from, to, rows }: SectionCounts, shaping?: Shaping
   if (difference === 0) return planned({ change: "even", events: 0, intervals: [], evenRows: rows });
   if (rows === 0) return fault({ kind: "no-rows" });
   if (shaping === undefined) return { status: "unsaid" };
-  const stitchesAnEvent = shaping.stitches * (shaping.edges === "both" ? 2 : 1);
-  if (difference % stitchesAnEvent !== 0) return fault({ kind: "not-a-multiple", stitchesAnEvent });
-  const events = difference / stitchesAnEvent;
-  const rowsAStep = shaping.everyOther ? 2 : 1;
-  const mostEvents = Math.floor(rows / rowsAStep);
-  if (events > mostEvents) return fault({ kind: "no-room", events, mostEvents });
+  const stitchesPerEvent = shaping.stitches * (shaping.edges === "both" ? 2 : 1);
+  if (difference % stitchesPerEvent !== 0) return fault({ kind: "not-a-multiple", stitchesPerEvent });
+  const events = difference / stitchesPerEvent;
+  const rowsPerStep = shaping.everyOther ? 2 : 1;
+  const maxEvents = Math.floor(rows / rowsPerStep);
+  if (events > maxEvents) return fault({ kind: "no-room", events, maxEvents });
   return planned({
     change: to < from ? "decrease" : "increase",
     events,
-    intervals: spread(mostEvents, events).map(({ steps, times }) => ({ everyRows: steps * rowsAStep, times })),
-    evenRows: rows % rowsAStep,
+    intervals: spread(maxEvents, events).map(({ steps, times }) => ({ everyRows: steps * rowsPerStep, times })),
+    evenRows: rows % rowsPerStep,
   });
 }
 

@@ -20,7 +20,7 @@ export function drawTruth(pattern: PatternDocument, sds: PatternSds, random: See
   const steps = pattern.measurements.map(() => sds.step * random.normal());
   return pattern.sizes.flatMap(({ id }) =>
     pattern.measurements.map(
-      (_, at) => (offsets[at] ?? 0) + (steps[at] ?? 0) * (scale.get(id) ?? 0) + sds.cell * random.normal(),
+      (_, index) => (offsets[index] ?? 0) + (steps[index] ?? 0) * (scale.get(id) ?? 0) + sds.cell * random.normal(),
     ),
   );
 }

@@ -1,25 +1,25 @@
 import { CALL_FORMAT, type CallDocument, type PatternDocument, type Places, type Tester } from "../pattern";
 import { seededRandom } from "../seeded-random";
-import { simulateTester, type Habits, type PlantedSlip } from "./simulate-tester";
+import { simulateTester, type TesterHabits, type PlantedEntryError } from "./simulate-tester";
 
 export interface SimulationChoices {
-  /** The pattern as it is published: what testers follow and say they followed. */
+  /** The published pattern, which testers follow. */
   readonly pattern: PatternDocument;
-  /** The same pattern with the numbers that garments really come out by. */
+  /** The same pattern with the numbers that the garments really have. */
   readonly real: PatternDocument;
   /** The pattern's own error beside that, cm; none when left out. */
   readonly cellErrorCm?: (size: string, measurement: string) => number;
   /** How many testers of each size report. */
   readonly testers: Readonly<Record<string, number>>;
   readonly places: Places;
-  readonly habits: Habits;
+  readonly habits: TesterHabits;
   readonly seed: number;
 }
 
 export interface SimulatedCall {
   readonly call: CallDocument;
-  /** Readings that were spoilt on purpose. */
-  readonly slips: readonly PlantedSlip[];
+  /** Entry errors that were planted on purpose. */
+  readonly entryErrors: readonly PlantedEntryError[];
 }
 
 /**
@@ -32,13 +32,13 @@ export interface SimulatedCall {
 export function simulateCall(choices: SimulationChoices): SimulatedCall {
   const random = seededRandom(choices.seed);
   const testers: Tester[] = [];
-  const slips: PlantedSlip[] = [];
+  const entryErrors: PlantedEntryError[] = [];
   for (const { id: size } of choices.pattern.sizes) {
     for (let made = 0; made < (choices.testers[size] ?? 0); made += 1) {
       const simulated = simulateTester({ ...choices, size, id: `tester-${testers.length + 1}` }, random);
       testers.push(simulated.tester);
-      slips.push(...simulated.slips);
+      entryErrors.push(...simulated.entryErrors);
     }
   }
-  return { call: { format: CALL_FORMAT, pattern: choices.pattern, places: choices.places, testers }, slips };
+  return { call: { format: CALL_FORMAT, pattern: choices.pattern, places: choices.places, testers }, entryErrors };
 }

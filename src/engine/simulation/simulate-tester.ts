@@ -19,7 +19,7 @@ import type { SeededRandom } from "../seeded-random";
 import { simulateYarn } from "./simulate-yarn";
 
 /** How the testers of a simulated call work and measure. Shares are chances from 0 to 1. */
-export interface Habits {
+export interface TesterHabits {
   /** Relative sd of testers' gauges about the stated one. */
   readonly gaugeSpread: number;
   /** Relative sd of a garment's drift from its swatch, across and along. */
@@ -30,13 +30,13 @@ export interface Habits {
   readonly roundCm: number;
   readonly missingReadings: number;
   readonly missingSwatches: number;
-  /** Share of readings that are slips. */
-  readonly slips: number;
+  /** Share of readings that are entry errors. */
+  readonly entryErrorShare: number;
   /** Metres of yarn in a stitch ÷ √(its width × height in metres). */
   readonly yarnRatio: number;
 }
 
-export interface PlantedSlip {
+export interface PlantedEntryError {
   readonly tester: string;
   readonly measurement: string;
   readonly slip: "half-girth" | "inches-as-cm";
@@ -46,16 +46,16 @@ interface TesterChoices {
   readonly pattern: PatternDocument;
   readonly real: PatternDocument;
   readonly cellErrorCm?: (size: string, measurement: string) => number;
-  readonly habits: Habits;
+  readonly habits: TesterHabits;
   readonly size: string;
   readonly id: string;
 }
 
-/** One invented tester's report, with the counts that she believes she worked, the published ones; see `simulateCall`. */
+/** One simulated tester's report, with the published counts, which the tester believes they worked; see `simulateCall`. */
 export function simulateTester(
   choices: TesterChoices,
   random: SeededRandom,
-): { tester: Tester; slips: readonly PlantedSlip[] } {
+): { tester: Tester; entryErrors: readonly PlantedEntryError[] } {
   const { pattern, habits, size, id } = choices;
   const gauges = new Map(pattern.fabrics.map((fabric) => [fabric.id, drawGauge(statedGauge(fabric), habits, random)]));
   const swatches = pattern.fabrics.flatMap((fabric): Swatch[] => {
@@ -63,12 +63,12 @@ export function simulateTester(
     if (gauge === undefined || random.uniform() < habits.missingSwatches) return [];
     return [{ fabric: fabric.id, toolMm: fabric.toolMm, ...readSwatch(gauge), washed: true, on: "swatch" }];
   });
-  const { readings, slips } = drawReadings(choices, gauges, random);
+  const { readings, entryErrors } = drawReadings(choices, gauges, random);
   const yarn = simulateYarn({ pattern, size, gauges, ratio: habits.yarnRatio }, random);
-  return { tester: { id, size, swatches, worked: gradedCounts(pattern, size), readings, yarn }, slips };
+  return { tester: { id, size, swatches, worked: gradedCounts(pattern, size), readings, yarn }, entryErrors };
 }
 
-function drawGauge(stated: Gauge, { gaugeSpread }: Habits, random: SeededRandom): Gauge {
+function drawGauge(stated: Gauge, { gaugeSpread }: TesterHabits, random: SeededRandom): Gauge {
   return {
     stitchesPerCm: stated.stitchesPerCm * Math.exp(gaugeSpread * random.normal()),
     rowsPerCm: stated.rowsPerCm * Math.exp(gaugeSpread * random.normal()),
@@ -97,7 +97,7 @@ function drawReadings(choices: TesterChoices, gauges: ReadonlyMap<string, Gauge>
   };
   const drift = { across: habits.driftSd * random.normal(), along: habits.driftSd * random.normal() };
   const readings: Reading[] = [];
-  const slips: PlantedSlip[] = [];
+  const entryErrors: PlantedEntryError[] = [];
   for (const published of choices.pattern.measurements) {
     const measurement = real.measurements.find((given) => given.id === published.id) ?? published;
     const split = measure(index, measurement, working);
@@ -106,23 +106,23 @@ function drawReadings(choices: TesterChoices, gauges: ReadonlyMap<string, Gauge>
       split.cm + acrossCm * drift.across + alongCm * drift.along + (choices.cellErrorCm?.(size, measurement.id) ?? 0);
     const readCm = garmentCm + habits.readingSd * measurement.toleranceCm * random.normal();
     const isMissing = random.uniform() < habits.missingReadings;
-    const slip = random.uniform() < habits.slips ? slipOf(measurement) : undefined;
+    const slip = random.uniform() < habits.entryErrorShare ? plausibleError(measurement) : undefined;
     if (isMissing) continue;
-    if (slip) slips.push({ tester: id, measurement: measurement.id, slip });
-    readings.push(writeReading(measurement, rounded(spoilt(readCm, slip), habits.roundCm)));
+    if (slip) entryErrors.push({ tester: id, measurement: measurement.id, slip });
+    readings.push(writeReading(measurement, rounded(withError(readCm, slip), habits.roundCm)));
   }
-  return { readings, slips };
+  return { readings, entryErrors };
 }
 
 function failOn(fabric: string): never {
   throw new RangeError(`the real pattern has a fabric ${fabric} that the published one has not`);
 }
 
-function slipOf(measurement: Measurement): PlantedSlip["slip"] {
+function plausibleError(measurement: Measurement): PlantedEntryError["slip"] {
   return measurement.girth ? "half-girth" : "inches-as-cm";
 }
 
-function spoilt(cm: number, slip: PlantedSlip["slip"] | undefined): number {
+function withError(cm: number, slip: PlantedEntryError["slip"] | undefined): number {
   if (slip === undefined) return cm;
   return slip === "half-girth" ? cm / 2 : cm / 2.54;
 }

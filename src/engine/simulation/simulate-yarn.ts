@@ -2,7 +2,7 @@ import type { PatternDocument, Tester } from "../pattern";
 import { indexPattern, patternWorking, stitchesOfPiece, type Gauge } from "../prediction";
 import type { SeededRandom } from "../seeded-random";
 
-/** How far one tester's yarn lies about the expected metres, relative. */
+/** Relative sd of one tester's metres about the expected ones. */
 const YARN_SPREAD = 0.04;
 const CM_PER_M = 100;
 
@@ -14,7 +14,7 @@ interface YarnChoices {
 }
 
 /**
- * What a tester's scales say she used of each yarn: metres = ratio × √(width × height of a stitch) × stitches.
+ * Simulated weights of the yarn that a tester used: metres = ratio × √(width × height of a stitch) × stitches.
  *
  * @see design 4.8.
  */

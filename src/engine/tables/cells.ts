@@ -1,16 +1,16 @@
-/** A pasted table as its rows of texts; rows may be of unequal length. */
+/** A pasted table as rows of texts; rows may have different lengths. */
 export type Cells = readonly (readonly string[])[];
 
-/** Something to say about a pasted table: at a cell, at a row or a column, at a field beside the table, or at the whole. */
+/** A message about a pasted table: at a cell, a row, a column, a field beside the table, or the whole table. */
 export interface TableFault {
   readonly row: number | null;
   readonly column: number | null;
   readonly field?: string;
-  readonly says: string;
+  readonly message: string;
 }
 
-export const MOST_ROWS = 20_100;
-export const MOST_COLUMNS = 400;
+export const MAX_ROWS = 20_100;
+export const MAX_COLUMNS = 400;
 
 const MISSING = new Set(["", "n/a", "na", "n.a.", "-", "–", "—", "--", "none", "?", "not measured", "skip", "skipped"]);
 
@@ -20,27 +20,27 @@ export function cellAt(cells: Cells, row: number, column: number): string {
   return text.replaceAll("\u0000", "").toWellFormed().replace(/\s+/g, " ").trim();
 }
 
-/** @returns whether a cell's text says that there is nothing to tell: empty, "n/a", a dash. */
-export function saysNothing(text: string): boolean {
+/** @returns whether a cell has no answer: empty, "n/a", a dash. */
+export function isNoAnswer(text: string): boolean {
   return MISSING.has(text.toLowerCase());
 }
 
 /** @returns how many columns the widest row has. */
 export function columnCount(cells: Cells): number {
-  return cells.reduce((most, row) => Math.max(most, row.length), 0);
+  return cells.reduce((max, row) => Math.max(max, row.length), 0);
 }
 
-/** @returns the table with its rows and columns exchanged. */
-export function turn(cells: Cells): Cells {
+/** @returns the transposed table. */
+export function transpose(cells: Cells): Cells {
   return Array.from({ length: columnCount(cells) }, (_, column) => cells.map((row) => row[column] ?? ""));
 }
 
-/** @returns what is wrong with a table as a whole, before anything in it is read. */
+/** @returns faults of the table as a whole, before its cells are read. */
 export function shapeFaults(cells: Cells): TableFault[] {
-  const whole = (says: string): TableFault[] => [{ row: null, column: null, says }];
+  const whole = (message: string): TableFault[] => [{ row: null, column: null, message }];
   if (cells.length === 0) return whole("The table is empty. Copy the cells from your spreadsheet and paste them.");
-  if (cells.length > MOST_ROWS || columnCount(cells) > MOST_COLUMNS) {
-    return whole(`The table has more than ${MOST_ROWS} rows or ${MOST_COLUMNS} columns. Paste a part of it.`);
+  if (cells.length > MAX_ROWS || columnCount(cells) > MAX_COLUMNS) {
+    return whole(`The table has more than ${MAX_ROWS} rows or ${MAX_COLUMNS} columns. Paste a part of it.`);
   }
   if (columnCount(cells) < 2) {
     return whole(

@@ -1,7 +1,7 @@
 import { missingGrading, type PatternDocument } from "../pattern";
 import { predict } from "../prediction";
 
-/** What the pattern comes to, cm by size and measurement; nothing where a count has no value yet. */
+/** The pattern's measurements, cm by size and measurement; empty if a count has no value yet. */
 export function designBySize(pattern: PatternDocument): ReadonlyMap<string, ReadonlyMap<string, number>> {
   if (missingGrading(pattern).length > 0) return new Map();
   return new Map(

@@ -3,9 +3,9 @@ import { readsAsYesOrNo } from "./read-yes-no";
 import type { ColumnChoice } from "./report-choices";
 import { matchSize } from "./size-names";
 import { looksNumeric } from "./read-cell";
-import { plain, shareOfWords, splitLetter, tellingWords } from "./words";
+import { normalised, shareOfWords, splitLetter, distinctiveWords } from "./label-text";
 
-/** A column's question and the answers that say something. */
+/** A column's heading and its non-empty answers. */
 export interface HeadedColumn {
   readonly heading: string;
   readonly answers: readonly string[];
@@ -24,7 +24,7 @@ const YARN = /\byarn|\bgrams?\b|\bweigh|\bused\b/i;
 const NAME = /\bname\b|^tester$|who are you/i;
 const HANDLE = /\bhandle\b|\bprofile\b|\b(?:user|screen|account) ?name\b|\baccount\b/i;
 
-/** What one column of a form's table holds. */
+/** Guesses the content of one column of a form's table. */
 export function guessColumn(column: HeadedColumn, pattern: PatternDocument): ColumnChoice {
   const { heading } = column;
   const fabric = pattern.fabrics[0]?.id ?? "";
@@ -36,11 +36,11 @@ export function guessColumn(column: HeadedColumn, pattern: PatternDocument): Col
   if (NAME.test(heading)) return { kind: "name" };
   if (WASHED.test(heading) && column.answers.every(readsAsYesOrNo)) return { kind: "washed" };
   if (!mostlyNumbers(column))
-    return TOOL.test(heading) && saysMillimetres(column) ? { kind: "tool", fabric } : { kind: "leave out" };
+    return TOOL.test(heading) && mentionsMillimetres(column) ? { kind: "tool", fabric } : { kind: "leave out" };
   return swatchColumn(heading, fabric) ?? byLabel(heading, pattern) ?? otherNumbers(heading, pattern);
 }
 
-/** True where a column asks for a name on some network, by its question or by the `@` in front of most answers. */
+/** True if a column asks for a user name on some network, by its heading or by the `@` before most answers. */
 export function isHandle({ heading, answers }: HeadedColumn): boolean {
   const marked = answers.filter((answer) => /^\s*@[\p{L}\d_]/u.test(answer)).length;
   return HANDLE.test(heading) || (marked > 0 && marked * 2 >= answers.length);
@@ -69,8 +69,8 @@ function byLetter(heading: string, { measurements }: PatternDocument): ColumnCho
   const alone = /^(?:measurement\s+)?\(?([A-Za-z]\d{0,2})\)?[.:]?(?:\s*[,(]?\s*(?:in\s+)?(?:cm|inches|in)\)?)?$/i.exec(
     heading,
   )?.[1];
-  const named = /\bmeasurement ([A-Za-z]\d{0,2})\b/.exec(heading)?.[1];
-  const letter = (splitLetter(heading).letter || alone || named || "").toUpperCase();
+  const byName = /\bmeasurement ([A-Za-z]\d{0,2})\b/.exec(heading)?.[1];
+  const letter = (splitLetter(heading).letter || alone || byName || "").toUpperCase();
   const found =
     letter === "" ? undefined : measurements.find((measurement) => measurement.letter.toUpperCase() === letter);
   return found ? measured(found.id, heading, found.girth) : null;
@@ -80,27 +80,27 @@ function byLetter(heading: string, { measurements }: PatternDocument): ColumnCho
 function byLabel(heading: string, { measurements, counts }: PatternDocument): ColumnChoice | null {
   const asksCount = STITCHES.test(heading) || ROWS.test(heading);
   const count = asksCount
-    ? best(
+    ? bestMatch(
         counts.filter(({ direction }) => (direction === "rows" ? ROWS : STITCHES).test(heading)),
         heading,
       )
     : null;
   if (asksCount) return count === null ? null : { kind: "count", id: count.id };
-  const measurement = best(measurements, heading);
+  const measurement = bestMatch(measurements, heading);
   return measurement === null ? null : measured(measurement.id, heading, measurement.girth);
 }
 
-function best<Labelled extends { readonly label: string }>(
+function bestMatch<Labelled extends { readonly label: string }>(
   items: readonly Labelled[],
   heading: string,
 ): Labelled | null {
   let found: Labelled | null = null;
-  let most = 0;
+  let bestScore = 0;
   for (const item of items) {
-    const exact = plain(item.label) === plain(heading) ? 1 : 0;
+    const exact = normalised(item.label) === normalised(heading) ? 1 : 0;
     const share = shareOfWords(item.label, heading);
-    const score = exact + share * (1 + tellingWords(item.label).size / 100);
-    if (share + exact >= 0.6 && score > most) [found, most] = [item, score];
+    const score = exact + share * (1 + distinctiveWords(item.label).size / 100);
+    if (share + exact >= 0.6 && score > bestScore) [found, bestScore] = [item, score];
   }
   return found;
 }
@@ -126,6 +126,6 @@ function mostlyNumbers({ answers }: HeadedColumn): boolean {
   return answers.filter(looksNumeric).length >= answers.length / 2;
 }
 
-function saysMillimetres({ answers }: HeadedColumn): boolean {
+function mentionsMillimetres({ answers }: HeadedColumn): boolean {
   return answers.some((answer) => /\d\s*mm\b/i.test(answer));
 }

@@ -1,4 +1,4 @@
-import { cellAt, columnCount, turn, type Cells } from "./cells";
+import { cellAt, columnCount, transpose, type Cells } from "./cells";
 import { looksNumeric } from "./read-cell";
 import { isSizeName } from "./size-names";
 
@@ -10,24 +10,24 @@ export interface Layout {
   readonly sizeColumns: readonly number[];
 }
 
-const ROWS_LOOKED_AT = 30;
+const ROWS_SEARCHED = 30;
 const NO_SIZE = /\bunits?\b|toleran|±|notes?|comment|\bhow\b|letter|measure/i;
 const LETTER = /^\(?[A-Za-z]{1,2}\d{0,2}[.):]?$/;
 
-/** Where a table's sizes, letters and names stand. @param cells at least one row. @returns columns and rows of the turned table where it is turned. */
+/** Finds the rows and columns of a table's sizes, letters and names. @param cells at least one row. @returns columns and rows of the turned table where it is turned. */
 export function guessLayout(cells: Cells): Layout {
-  const turned = sizeNames(turn(cells)).most > sizeNames(cells).most;
-  return layoutAt(cells, { turned, headerRow: guessHeaderRow(turned ? turn(cells) : cells) });
+  const turned = sizeNames(transpose(cells)).max > sizeNames(cells).max;
+  return layoutAt(cells, { turned, headerRow: guessHeaderRow(turned ? transpose(cells) : cells) });
 }
 
-/** The same where it is known which way the sizes run and in which row they stand. */
+/** The same if the direction and the row of the sizes are known. */
 export function layoutAt(cells: Cells, { turned, headerRow }: Pick<Layout, "turned" | "headerRow">): Layout {
-  const view = turned ? turn(cells) : cells;
+  const view = turned ? transpose(cells) : cells;
   const columns = Array.from({ length: columnCount(view) }, (_, column) => column);
   const sizeColumns = columns.filter((column) => isSizeColumn(view, headerRow, column));
   const others = columns.filter((column) => !sizeColumns.includes(column) && texts(view, headerRow, column).length > 0);
   const letterColumn = others.find((column) => isLetterColumn(view, headerRow, column)) ?? null;
-  const labelColumn = wordiest(
+  const labelColumn = columnWithMostWords(
     view,
     headerRow,
     others.filter((column) => column !== letterColumn),
@@ -37,30 +37,30 @@ export function layoutAt(cells: Cells, { turned, headerRow }: Pick<Layout, "turn
 
 /** The row that holds the sizes. @param view the table, turned where its sizes run down. */
 export function guessHeaderRow(view: Cells): number {
-  const { row, most } = sizeNames(view);
-  if (most >= 1) return row;
+  const { row, max } = sizeNames(view);
+  if (max >= 1) return row;
   const first = view.findIndex((cells) => cells.filter((text) => text.trim() !== "").length >= 2);
   return Math.max(first, 0);
 }
 
 /** The first row with the most names of sizes. Bare numbers are names only in the first row or beside the word "size". */
-function sizeNames(view: Cells): { readonly row: number; readonly most: number } {
+function sizeNames(view: Cells): { readonly row: number; readonly max: number } {
   const first = view.findIndex((cells) => cells.filter((text) => text.trim() !== "").length >= 3);
   let row = 0;
-  let most = 0;
-  view.slice(0, ROWS_LOOKED_AT).forEach((cells, index) => {
-    const headed = startsWithWords(cells);
+  let max = 0;
+  view.slice(0, ROWS_SEARCHED).forEach((cells, index) => {
+    const headed = hasSizeHeading(cells);
     const names = cells.map((text) => text.trim()).filter(isSizeName);
     const inWords = names.filter((name) => /\p{L}/u.test(name)).length;
     const bare = index === first || headed ? names.length - inWords : 0;
     const score = Math.max(2 * inWords, bare) * (headed ? 1.5 : 1);
     const spread = new Set(names).size === names.length ? score : score / 4;
-    if (spread > most) [row, most] = [index, spread];
+    if (spread > max) [row, max] = [index, spread];
   });
-  return { row, most };
+  return { row, max };
 }
 
-function startsWithWords(cells: readonly string[]): boolean {
+function hasSizeHeading(cells: readonly string[]): boolean {
   return /\bsizes?\b|\bmeasure|\bletter\b/i.test(cells.slice(0, 3).join(" "));
 }
 
@@ -77,7 +77,7 @@ function isLetterColumn(view: Cells, headerRow: number, column: number): boolean
   return below.filter((text) => LETTER.test(text)).length > below.length * 0.6;
 }
 
-function wordiest(view: Cells, headerRow: number, columns: readonly number[]): number | null {
+function columnWithMostWords(view: Cells, headerRow: number, columns: readonly number[]): number | null {
   const words = (column: number) =>
     new Set(texts(view, headerRow, column).filter((text) => /\p{L}{2}/u.test(text))).size;
   const [best] = columns.toSorted((left, right) => words(right) - words(left));

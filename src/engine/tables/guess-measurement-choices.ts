@@ -1,30 +1,30 @@
-import { cellAt, turn, type Cells } from "./cells";
+import { cellAt, transpose, type Cells } from "./cells";
 import { guessLayout, type Layout } from "./guess-layout";
 import { guessRowChoices } from "./guess-row-choices";
 import { guessStated } from "./guess-stated";
 import type { MeasurementChoices, RowChoice } from "./measurement-choices";
 import { readBodyLength, readLength } from "./read-cell";
 import { labelOfRow } from "./row-label";
-import { unitNamed } from "./words";
+import { unitNamed } from "./label-text";
 
 /** Finished girths of tops for grown people lie above it in cm and below it in inches; common practice, no source. */
 const BETWEEN_INCHES_AND_CM = 66;
 const AROUND_THE_BODY = /\b(?:bust|chest|waist|hips?)\b/i;
 
 /**
- * Everything about a pasted table of measurements that its own words and numbers tell.
+ * Guesses everything about a pasted table of measurements from its texts and numbers.
  *
  * @param cells at least one row and two columns.
- * @returns choices for `readMeasurementTable`; what the table does not tell (the gauge, mostly) is "".
+ * @returns choices for `readMeasurementTable`; what cannot be guessed (usually the gauge) is "".
  */
 export function guessMeasurementChoices(cells: Cells): MeasurementChoices {
   const layout = guessLayout(cells);
   return choicesOfLayout(cells, layout);
 }
 
-/** The same where the designer has said where sizes, letters and names stand. */
+/** The same for a layout chosen by the designer. */
 export function choicesOfLayout(cells: Cells, layout: Layout): MeasurementChoices {
-  const view = layout.turned ? turn(cells) : cells;
+  const view = layout.turned ? transpose(cells) : cells;
   const rows = guessRowChoices(view, layout);
   const unit = guessUnit(view, layout, rows);
   return {
@@ -32,13 +32,13 @@ export function choicesOfLayout(cells: Cells, layout: Layout): MeasurementChoice
     sizeColumns: smallestFirst(view, layout, rows),
     rows,
     unit,
-    ...usualTolerances(unit),
+    ...defaultTolerances(unit),
     ...guessStated(view, layout.headerRow),
   };
 }
 
-/** How far off still counts as on size, as typed in a unit; common practice, no source. */
-export function usualTolerances(unit: "cm" | "in"): Pick<MeasurementChoices, "girthTolerance" | "otherTolerance"> {
+/** Default tolerances, as typed in a unit; common practice, no source. */
+export function defaultTolerances(unit: "cm" | "in"): Pick<MeasurementChoices, "girthTolerance" | "otherTolerance"> {
   return unit === "cm"
     ? { girthTolerance: "2", otherTolerance: "1" }
     : { girthTolerance: "3/4", otherTolerance: "3/8" };
@@ -54,7 +54,7 @@ function guessUnit(view: Cells, layout: Layout, rows: readonly RowChoice[]): "cm
   const wide = rows.flatMap(({ kind }, row) =>
     kind === "measurement" && AROUND_THE_BODY.test(labelOfRow(view, layout, row)) ? sizesOf(view, layout, row) : [],
   );
-  const widest = wide.reduce((most, cm) => Math.max(most, cm), 0);
+  const widest = wide.reduce((max, cm) => Math.max(max, cm), 0);
   return widest > 0 && widest < BETWEEN_INCHES_AND_CM ? "in" : "cm";
 }
 

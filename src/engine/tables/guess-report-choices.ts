@@ -1,15 +1,15 @@
 import type { PatternDocument } from "../pattern";
 import { CM_PER_INCH, FOUR_INCHES_CM } from "../units";
-import { cellAt, columnCount, saysNothing, type Cells } from "./cells";
+import { cellAt, columnCount, isNoAnswer, type Cells } from "./cells";
 import { designBySize } from "./design-by-size";
 import { guessColumn, isHandle, type HeadedColumn } from "./guess-column";
 import { readLength } from "./read-cell";
 import type { ColumnChoice, ReportChoices } from "./report-choices";
 import { matchSize } from "./size-names";
-import { unitNamed } from "./words";
+import { unitNamed } from "./label-text";
 
-/** How far a typical answer may lie from a known slip's factor and still be taken for it. */
-const NEAR = 0.12;
+/** Relative difference up to which a typical ratio matches the factor of a known entry error. */
+const MAX_RATIO_ERROR = 0.12;
 
 /**
  * What each column of a form's table holds, guessed from its question, and for measurements from how the answers
@@ -26,11 +26,11 @@ export function guessReportChoices(cells: Cells, pattern: PatternDocument): Repo
   const headed = Array.from({ length: columnCount(cells) }, (_, column): HeadedColumn => {
     const answers = cells.flatMap((_row, row) => {
       const text = row > headerRow ? cellAt(cells, row, column) : "";
-      return saysNothing(text) ? [] : [text];
+      return isNoAnswer(text) ? [] : [text];
     });
     return { heading: cellAt(cells, headerRow, column), answers };
   });
-  const columns = keepFirst(named(headed, pattern));
+  const columns = firstOfEachKind(columnChoices(headed, pattern));
   const published = publishedOfRows(cells, { columns, headerRow, pattern });
   return {
     headerRow,
@@ -46,18 +46,18 @@ export function guessReportChoices(cells: Cells, pattern: PatternDocument): Repo
 
 type MeasurementChoice = Extract<ColumnChoice, { kind: "measurement" }>;
 
-/** What each column holds by itself; a handle is somebody's name only where no other column asks for one. */
-function named(headed: readonly HeadedColumn[], pattern: PatternDocument): ColumnChoice[] {
+/** The content of each column; a user name counts as a name only if no other column asks for one. */
+function columnChoices(headed: readonly HeadedColumn[], pattern: PatternDocument): ColumnChoice[] {
   const columns = headed.map((column) => guessColumn(column, pattern));
   if (columns.some(({ kind }) => kind === "name")) return columns;
-  return columns.map((choice, at) => {
-    const column = headed[at];
+  return columns.map((choice, index) => {
+    const column = headed[index];
     return choice.kind === "leave out" && column !== undefined && isHandle(column) ? { kind: "name" } : choice;
   });
 }
 
-/** Who, which size and how long are asked once; of two such columns the first counts. */
-function keepFirst(columns: readonly ColumnChoice[]): ColumnChoice[] {
+/** Name, size and hours are asked once; of two such columns the first counts. */
+function firstOfEachKind(columns: readonly ColumnChoice[]): ColumnChoice[] {
   const seen = new Set<string>();
   return columns.map((choice) => {
     if (choice.kind === "leave out" || choice.kind === "measurement") return choice;
@@ -108,7 +108,7 @@ function withUnit(
   });
   const typical = ratios.toSorted((left, right) => left - right)[Math.floor(ratios.length / 2)];
   const named = unitNamed(heading);
-  const isNear = (factor: number) => typical !== undefined && Math.abs(typical / factor - 1) < NEAR;
+  const isNear = (factor: number) => typical !== undefined && Math.abs(typical / factor - 1) < MAX_RATIO_ERROR;
   const unit = named ?? (isNear(1 / CM_PER_INCH) || isNear(0.5 / CM_PER_INCH) ? "in" : "cm");
   const half = unit === "in" ? 0.5 / CM_PER_INCH : 0.5;
   return { ...choice, unit, flat: choice.flat || isNear(half) };

@@ -3,7 +3,7 @@ import type { Layout } from "./guess-layout";
 import type { RowChoice, RowKind } from "./measurement-choices";
 import { looksNumeric } from "./read-cell";
 import { labelOfRow } from "./row-label";
-import { shareOfWords, tellingWords, unitNamed } from "./words";
+import { shareOfWords, distinctiveWords, unitNamed } from "./label-text";
 
 const BODY =
   /\bto fit\b|\bfits?\b|\bbody (?:bust|chest|hips?|waist|measure\w*|size)|\bactual (?:bust|chest)\b|\byour (?:bust|chest|body)|\bwearer/i;
@@ -16,7 +16,7 @@ const GIRTH =
   /\baround\b|\bcircumference|\bgirth|\bbust\b|\bchest\b|\bhips?\b|\bwaist\b|\bhem\b|\bupper arm|\bbiceps?\b|\bwrist|\bcuff|\bround\b|\bneck opening/i;
 const NO_GIRTH = /\bdepth\b|\blength\b|\bheight\b|\bdrop\b|\bfrom\b|\bwidth\b|\bacross\b|\blong\b/i;
 const ALONG = /\bdepth\b|\bheight\b|\bdrop\b/i;
-const TO_A_RULER = /\blength\b|\blong\b/i;
+const WORKED_TO_LENGTH = /\blength\b|\blong\b/i;
 
 /**
  * What each row of a table holds, guessed from its words, from the heading above it and from what stands near.
@@ -49,14 +49,14 @@ function guessKinds(view: Cells, layout: Layout, labels: readonly string[]): Row
     const label = labels[row] ?? "";
     const filled = layout.sizeColumns.filter((column) => looksNumeric(cellAt(view, row, column))).length;
     if (filled === 0) {
-      if (label !== "") under = kindInWords(label, "measurement");
+      if (label !== "") under = kindOfLabel(label, "measurement");
       return "leave out";
     }
-    return kindInWords(label, under);
+    return kindOfLabel(label, under);
   });
 }
 
-function kindInWords(label: string, otherwise: RowKind): RowKind {
+function kindOfLabel(label: string, otherwise: RowKind): RowKind {
   if (NEITHER.test(label)) return "leave out";
   if (BODY.test(label)) return "body";
   if (ROWS.test(label)) return "rows";
@@ -66,7 +66,7 @@ function kindInWords(label: string, otherwise: RowKind): RowKind {
 }
 
 function guessWorkedIn(label: string): RowChoice["workedIn"] {
-  if (TO_A_RULER.test(label)) return "ruler";
+  if (WORKED_TO_LENGTH.test(label)) return "ruler";
   return ALONG.test(label) ? "rows" : "stitches";
 }
 
@@ -82,16 +82,16 @@ function nearestCountRow({
   readonly labels: readonly string[];
   readonly kinds: readonly RowKind[];
 }): number | null {
-  const along = ALONG.test(label) || TO_A_RULER.test(label);
+  const along = ALONG.test(label) || WORKED_TO_LENGTH.test(label);
   let best: number | null = null;
-  let most = 0.5;
-  kinds.forEach((kind, at) => {
+  let bestScore = 0.5;
+  kinds.forEach((kind, index) => {
     if (kind !== "stitches" && kind !== "rows") return;
-    const named = labels[at] ?? "";
+    const named = labels[index] ?? "";
     const common = Math.max(shareOfWords(named, label), shareOfWords(label, named));
-    const below = at === row + 1 && tellingWords(named).size === 0 ? 1 : 0;
-    const score = common + below + (kind === (along ? "rows" : "stitches") ? 0.2 : 0) - Math.abs(at - row) / 1_000;
-    if (common + below > 0 && score > most) [best, most] = [at, score];
+    const below = index === row + 1 && distinctiveWords(named).size === 0 ? 1 : 0;
+    const score = common + below + (kind === (along ? "rows" : "stitches") ? 0.2 : 0) - Math.abs(index - row) / 1_000;
+    if (common + below > 0 && score > bestScore) [best, bestScore] = [index, score];
   });
   return best;
 }

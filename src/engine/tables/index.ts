@@ -1,8 +1,8 @@
 export { uniqueSlug } from "./slug";
-export { cellAt, columnCount, MOST_COLUMNS, MOST_ROWS, turn, type Cells, type TableFault } from "./cells";
+export { cellAt, columnCount, MAX_COLUMNS, MAX_ROWS, transpose, type Cells, type TableFault } from "./cells";
 export { guessHeaderRow, layoutAt, type Layout } from "./guess-layout";
 export { labelOfRow, letterOfRow } from "./row-label";
-export { choicesOfLayout, guessMeasurementChoices, usualTolerances } from "./guess-measurement-choices";
+export { choicesOfLayout, guessMeasurementChoices, defaultTolerances } from "./guess-measurement-choices";
 export {
   measurementChoicesSchema,
   ROW_KINDS,
@@ -11,7 +11,7 @@ export {
   type RowChoice,
   type RowKind,
 } from "./measurement-choices";
-export type { MeasurementTable, Reckoning } from "./measurement-table";
+export type { MeasurementTable, Breakdown } from "./measurement-table";
 export { readMeasurementTable } from "./read-measurement-table";
 export { guessReportChoices } from "./guess-report-choices";
 export { readReportTable } from "./read-report-table";

@@ -1,8 +1,8 @@
 import { PATTERN_FORMAT, type PatternDocument } from "../pattern";
-import type { ReadCount, ReadGauge, ReadMeasurement, Reckoning } from "./measurement-table";
+import type { ReadCount, ReadGauge, ReadMeasurement, Breakdown } from "./measurement-table";
 import type { ReadRows } from "./read-measurement-rows";
 import { uniqueSlug } from "./slug";
-import { perCm } from "./times-that-fit";
+import { perCm } from "./best-multiple";
 
 interface Stated {
   readonly name: string;
@@ -13,14 +13,14 @@ interface Stated {
 
 interface Made {
   readonly pattern: PatternDocument;
-  readonly reckonings: readonly Reckoning[];
+  readonly breakdowns: readonly Breakdown[];
   readonly remarks: readonly string[];
 }
 
 /** The only fabric of a pattern that comes from a table. */
 const FABRIC = "main-fabric";
 
-/** Makes the pattern document of rows that were read without a fault. Its design values are the published numbers. */
+/** Makes a pattern document from rows that were read without a fault. Its design values are the published numbers. */
 export function makePattern(read: ReadRows, stated: Stated): Made {
   const builder = new PatternBuilder(read, stated.gauge);
   const body = bodyOf(read);
@@ -48,7 +48,7 @@ export function makePattern(read: ReadRows, stated: Stated): Made {
       yarns: [],
       grading: builder.grading,
     },
-    reckonings: builder.reckonings,
+    breakdowns: builder.breakdowns,
     remarks: body.remarks,
   };
 }
@@ -60,7 +60,7 @@ interface BodyRow {
   readonly cm: readonly number[];
 }
 
-/** Sizes are ordered by a body; where the table has none, the body "to fit" is taken from the garment. */
+/** Sizes are ordered by a body measurement; if the table has none, a finished measurement is used instead. */
 function bodyOf({ bodies, measurements }: ReadRows): {
   readonly rows: readonly BodyRow[];
   readonly remarks: readonly string[];
@@ -69,7 +69,7 @@ function bodyOf({ bodies, measurements }: ReadRows): {
   if (bodies.length > 0) {
     return { rows: bodies.map(({ label, cm }) => ({ id: uniqueSlug(label, taken), label, how: "", cm })), remarks: [] };
   }
-  const from = standsForBody(measurements);
+  const from = bodySubstitute(measurements);
   if (from === undefined) return { rows: [], remarks: [] };
   const how = `Not in the pasted table: the finished “${from.label}” stands for it.`;
   const remark = `The table has no body measurement, so sizes are ordered by the finished “${from.label}”.`;
@@ -77,22 +77,22 @@ function bodyOf({ bodies, measurements }: ReadRows): {
 }
 
 /** The finished measurement that orders the sizes where the table has no body measurement. */
-export function standsForBody(measurements: readonly ReadMeasurement[]): ReadMeasurement | undefined {
+export function bodySubstitute(measurements: readonly ReadMeasurement[]): ReadMeasurement | undefined {
   return measurements.find(({ girth }) => girth) ?? measurements[0];
 }
 
-type Written<List> = List extends readonly (infer Item)[] ? Item[] : never;
+type Mutable<List> = List extends readonly (infer Item)[] ? Item[] : never;
 
-/** Below it a difference of lengths is the computer's rounding, cm. */
-const NOTHING_CM = 1e-10;
+/** Smaller differences of lengths are rounding errors, cm. */
+const ROUNDING_CM = 1e-10;
 
 class PatternBuilder {
   readonly sizes: readonly { readonly id: string; readonly label: string }[];
-  readonly counts: Written<PatternDocument["counts"]> = [];
-  readonly lengths: Written<NonNullable<PatternDocument["lengths"]>> = [];
-  readonly allowances: Written<PatternDocument["allowances"]> = [];
+  readonly counts: Mutable<PatternDocument["counts"]> = [];
+  readonly lengths: Mutable<NonNullable<PatternDocument["lengths"]>> = [];
+  readonly allowances: Mutable<PatternDocument["allowances"]> = [];
   readonly grading: Record<string, Record<string, number>> = {};
-  readonly reckonings: Reckoning[] = [];
+  readonly breakdowns: Breakdown[] = [];
   private readonly ids = {
     counts: new Set<string>(),
     lengths: new Set<string>(),
@@ -113,7 +113,7 @@ class PatternBuilder {
   measurement(read: ReadMeasurement): PatternDocument["measurements"][number] {
     const id = uniqueSlug(read.label, this.ids.measurements);
     const { letter, label, toleranceCm, girth } = read;
-    const terms = read.workedIn === "ruler" ? this.ruled(id, read) : this.counted(id, read);
+    const terms = read.workedIn === "ruler" ? this.lengthTerms(id, read) : this.countTerms(id, read);
     return {
       id,
       letter,
@@ -126,14 +126,14 @@ class PatternBuilder {
     };
   }
 
-  private ruled(
+  private lengthTerms(
     measurement: string,
     { label, cm, row, workedIn }: ReadMeasurement,
   ): PatternDocument["measurements"][number]["terms"] {
     const id = uniqueSlug(label, this.ids.lengths);
     this.lengths.push({ id, label, cm: this.bySize(cm) });
     const nothing = cm.map(() => 0);
-    this.reckonings.push({
+    this.breakdowns.push({
       row,
       measurement,
       workedIn,
@@ -147,13 +147,13 @@ class PatternBuilder {
     return [{ times: 1, length: id }];
   }
 
-  private counted(measurement: string, read: ReadMeasurement): PatternDocument["measurements"][number]["terms"] {
+  private countTerms(measurement: string, read: ReadMeasurement): PatternDocument["measurements"][number]["terms"] {
     const { row, label, workedIn, times } = read;
     const direction = workedIn === "rows" ? "rows" : "stitches";
     const { id, count } = this.countOf(read, direction);
     const countedCm = count.values.map((value) => (times * value) / perCm(this.gauge, direction));
     const restCm = read.cm.map((cm, index) => cm - (countedCm[index] ?? 0));
-    this.reckonings.push({
+    this.breakdowns.push({
       row,
       measurement,
       workedIn,
@@ -165,7 +165,7 @@ class PatternBuilder {
       restCm,
     });
     const term = { times, count: id };
-    if (restCm.every((cm) => Math.abs(cm) < NOTHING_CM)) return [term];
+    if (restCm.every((cm) => Math.abs(cm) < ROUNDING_CM)) return [term];
     const allowance = uniqueSlug(`${label} rest`, this.ids.allowances);
     this.allowances.push({
       id: allowance,
@@ -182,7 +182,7 @@ class PatternBuilder {
     const given = read.countRow === null ? undefined : this.countByRow.get(read.countRow);
     if (given !== undefined) return given;
     const values = read.cm.map((cm) => Math.max(1, Math.round((cm * perCm(this.gauge, direction)) / read.times)));
-    const label = `${direction === "rows" ? "Rows" : "Stitches"} of “${read.label}”, worked out from the finished measurement`;
+    const label = `${direction === "rows" ? "Rows" : "Stitches"} of “${read.label}”, calculated from the finished measurement`;
     const count = { row: read.row, label, direction, values };
     return { id: this.addCount(count, `${read.label} ${direction}`), count };
   }
@@ -196,7 +196,7 @@ class PatternBuilder {
 
   private sameOrBySize(cm: readonly number[]): number | Record<string, number> {
     const [first = 0] = cm;
-    return cm.every((value) => Math.abs(value - first) < NOTHING_CM) ? first : this.bySize(cm);
+    return cm.every((value) => Math.abs(value - first) < ROUNDING_CM) ? first : this.bySize(cm);
   }
 
   private bySize(values: readonly number[]): Record<string, number> {

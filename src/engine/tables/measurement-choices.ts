@@ -1,7 +1,7 @@
 import { z } from "zod";
-import { MOST_COLUMNS, MOST_ROWS } from "./cells";
+import { MAX_COLUMNS, MAX_ROWS } from "./cells";
 
-const position = z.number().int().min(0).max(MOST_ROWS);
+const position = z.number().int().min(0).max(MAX_ROWS);
 const typed = z.string().max(1_000);
 
 export const ROW_KINDS = ["measurement", "body", "stitches", "rows", "leave out"] as const;
@@ -12,7 +12,7 @@ export const rowChoiceSchema = z.strictObject({
   unit: z.enum(["table", "cm", "in"]),
   girth: z.boolean(),
   workedIn: z.enum(["stitches", "rows", "ruler"]),
-  /** Row that holds its stitches or rows; null: reckoned from the finished measurement. */
+  /** Row of its stitches or rows; null: calculated from the finished measurement. */
   countRow: position.nullable(),
   /** How many times the count goes into it; "" is the number that fits best. */
   times: typed,
@@ -27,9 +27,9 @@ export const measurementChoicesSchema = z.strictObject({
   headerRow: position,
   letterColumn: position.nullable(),
   labelColumn: position.nullable(),
-  sizeColumns: z.array(position).max(MOST_COLUMNS),
+  sizeColumns: z.array(position).max(MAX_COLUMNS),
   /** One for every row of the table, in its order. */
-  rows: z.array(rowChoiceSchema).max(MOST_ROWS),
+  rows: z.array(rowChoiceSchema).max(MAX_ROWS),
   unit: z.enum(["cm", "in"]),
   girthTolerance: typed,
   otherTolerance: typed,

@@ -4,7 +4,7 @@ import type { TableFault } from "./cells";
 /** Where a finished measurement comes from. */
 export interface Basis {
   readonly workedIn: "stitches" | "rows" | "ruler";
-  /** Row of its count; null where the count is reckoned, and to a ruler. */
+  /** Row of its count; null if the count is calculated, or if it is worked to a length. */
   readonly countRow: number | null;
   readonly times: number;
 }
@@ -39,15 +39,15 @@ export interface ReadGauge {
   readonly overCm: number;
 }
 
-/** How one measurement's published number is made up, in the sizes' order. */
-export interface Reckoning extends Basis {
+/** Breakdown of one measurement's published numbers, in the sizes' order. */
+export interface Breakdown extends Basis {
   readonly row: number;
   readonly measurement: string;
   readonly countLabel: string | null;
   readonly counts: readonly number[];
   /** times × count at the gauge. */
   readonly countedCm: readonly number[];
-  /** What is left to the published number: edgings, seams, rounding. */
+  /** The remainder of the published number: edgings, seams, rounding. */
   readonly restCm: readonly number[];
 }
 
@@ -55,10 +55,10 @@ export type MeasurementTable =
   | {
       readonly ok: true;
       readonly pattern: PatternDocument;
-      readonly reckonings: readonly Reckoning[];
-      /** Asked back: right only if she says so. */
+      readonly breakdowns: readonly Breakdown[];
+      /** Questions that the designer has to confirm. */
       readonly questions: readonly TableFault[];
-      /** What was taken for granted, in sentences. */
+      /** Assumptions that were made, in sentences. */
       readonly remarks: readonly string[];
     }
   | { readonly ok: false; readonly faults: readonly TableFault[] };

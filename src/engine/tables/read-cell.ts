@@ -1,7 +1,8 @@
-import { isPlausible, PLAUSIBLE, rangeWords, type PlausibleRange } from "../pattern/plausible-ranges";
+import { isPlausible, PLAUSIBLE, rangeText, type PlausibleRange } from "../pattern/plausible-ranges";
 import { parseLength, parseNumber, type LengthUnit } from "../units";
 
-export type ReadNumber = { readonly ok: true; readonly value: number } | { readonly ok: false; readonly says: string };
+export type ReadNumber =
+  { readonly ok: true; readonly value: number } | { readonly ok: false; readonly message: string };
 
 const COUNTED = /^(.*?)\s*(?:sts?|stitch(?:es)?|rows?|rnds?|rounds?|ridges?)\.?$/i;
 const RANGE = /^(\S+)\s*(?:-|–|—|to|bis)\s*(\S+)\s*(cm|mm|in|inches|″|"|”)?$/i;
@@ -35,7 +36,7 @@ export function readCount(text: string): ReadNumber {
   const parsed = parseNumber(COUNTED.exec(text)?.[1] ?? text);
   if (!parsed.ok) return parsed;
   if (!Number.isInteger(parsed.value) || parsed.value < 0) {
-    return { ok: false, says: `“${text}” is not a whole number, and stitches and rows are counted whole.` };
+    return { ok: false, message: `“${text}” is not a whole number, and stitches and rows are counted whole.` };
   }
   return inRange(parsed.value, { text, range: PLAUSIBLE.count });
 }
@@ -50,7 +51,7 @@ export function readSwatchCount(text: string): ReadNumber {
 export function readTool(text: string): ReadNumber {
   const parsed = parseNumber(MILLIMETRES.exec(text)?.[1] ?? text);
   if (parsed.ok) return aboveZero(parsed.value, { text, range: PLAUSIBLE.toolMm });
-  return { ok: false, says: `“${text}” holds no size in millimetres. Write it like 5 mm.` };
+  return { ok: false, message: `“${text}” holds no size in millimetres. Write it like 5 mm.` };
 }
 
 /** Weight of yarn, g. */
@@ -64,7 +65,7 @@ export function readHours(text: string): ReadNumber {
   const parsed = parseNumber(HOURS.exec(text)?.[1] ?? text);
   if (!parsed.ok) return parsed;
   return parsed.value < 0
-    ? { ok: false, says: `“${text}” is below 0.` }
+    ? { ok: false, message: `“${text}” is below 0.` }
     : inRange(parsed.value, { text, range: PLAUSIBLE.hours });
 }
 
@@ -81,10 +82,10 @@ interface Ranged {
 }
 
 function aboveZero(value: number, ranged: Ranged): ReadNumber {
-  return value > 0 ? inRange(value, ranged) : { ok: false, says: `“${ranged.text}” is not above 0.` };
+  return value > 0 ? inRange(value, ranged) : { ok: false, message: `“${ranged.text}” is not above 0.` };
 }
 
 function inRange(value: number, { text, range, unit }: Ranged): ReadNumber {
   if (isPlausible(value, range)) return { ok: true, value };
-  return { ok: false, says: `“${text}” cannot be right here: it must be ${rangeWords(range, unit)}.` };
+  return { ok: false, message: `“${text}” cannot be right here: it must be ${rangeText(range, unit)}.` };
 }

@@ -4,7 +4,7 @@ import type { MeasurementChoices, RowChoice } from "./measurement-choices";
 import type { ReadBody, ReadCount, ReadGauge, ReadMeasurement } from "./measurement-table";
 import { readBodyLength, readCount, readLength, type ReadNumber } from "./read-cell";
 import { labelOfRow, letterOfRow } from "./row-label";
-import { timesThatFit } from "./times-that-fit";
+import { bestMultiple } from "./best-multiple";
 
 export interface ReadRows {
   readonly sizes: readonly string[];
@@ -47,14 +47,15 @@ function readSizes({ view, choices, faults }: Reading): string[] {
     faults.push({
       row: null,
       column: null,
-      says: "No column holds a size. Say above the columns which of them are sizes.",
+      message: "No column holds a size. Say above the columns which of them are sizes.",
     });
   }
   const seen = new Set<string>();
   return choices.sizeColumns.map((column) => {
     const label = cellAt(view, choices.headerRow, column);
-    const says = label === "" ? "This size has no name." : seen.has(label) ? `The size ${label} stands twice.` : null;
-    if (says !== null) faults.push({ row: choices.headerRow, column, says });
+    const message =
+      label === "" ? "This size has no name." : seen.has(label) ? `The size ${label} stands twice.` : null;
+    if (message !== null) faults.push({ row: choices.headerRow, column, message });
     seen.add(label);
     return label;
   });
@@ -102,7 +103,7 @@ function readTolerance(
   const own = choice.tolerance.trim();
   const read = own === "" ? readLength(ofTable, choices.unit) : readLength(own, unit);
   if (read.ok) return read.value;
-  if (own !== "") faults.push({ row, column: null, says: `Its tolerance: ${read.says}` });
+  if (own !== "") faults.push({ row, column: null, message: `Its tolerance: ${read.message}` });
   return Number.NaN;
 }
 
@@ -124,10 +125,10 @@ function readTimes(
 ): number {
   const typed = choice.times.trim();
   if (choice.workedIn === "ruler") return 1;
-  if (typed === "") return count && gauge ? timesThatFit(cm, count, gauge) : 1;
+  if (typed === "") return count && gauge ? bestMultiple(cm, count, gauge) : 1;
   const read = readCount(typed);
   if (read.ok && read.value >= 1) return read.value;
-  faults.push({ row, column: null, says: `“${typed}” times is not possible. Write a whole number, 1 or more.` });
+  faults.push({ row, column: null, message: `“${typed}” times is not possible. Write a whole number, 1 or more.` });
   return 1;
 }
 
@@ -146,9 +147,9 @@ function readBodyRow(reading: Reading, row: number, choice: RowChoice): ReadBody
 function readRow({ view, choices, faults }: Reading, row: number, read: (text: string) => ReadNumber): number[] {
   return choices.sizeColumns.map((column) => {
     const text = cellAt(view, row, column);
-    const result = text === "" ? { ok: false as const, says: EMPTY } : read(text);
+    const result = text === "" ? { ok: false as const, message: EMPTY } : read(text);
     if (result.ok) return result.value;
-    faults.push({ row, column, says: result.says });
+    faults.push({ row, column, message: result.message });
     return Number.NaN;
   });
 }
@@ -169,7 +170,7 @@ class Letters {
       const letter = letterOfRow(view, choices, row);
       if (letter === "") continue;
       if (taken.has(letter))
-        faults.push({ row, column: choices.letterColumn, says: `The letter ${letter} stands twice.` });
+        faults.push({ row, column: choices.letterColumn, message: `The letter ${letter} stands twice.` });
       taken.add(letter);
       this.byRow.set(row, letter);
     }

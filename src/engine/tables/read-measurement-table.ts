@@ -1,6 +1,6 @@
 import { parsePattern } from "../pattern";
 import { parseLength, parseNumber } from "../units";
-import { shapeFaults, turn, type Cells, type TableFault } from "./cells";
+import { shapeFaults, transpose, type Cells, type TableFault } from "./cells";
 import { makePattern } from "./make-pattern";
 import type { MeasurementChoices } from "./measurement-choices";
 import { measurementQuestions } from "./measurement-questions";
@@ -20,14 +20,14 @@ export function readMeasurementTable(cells: Cells, choices: MeasurementChoices):
   const shape = shapeFaults(cells);
   if (shape.length > 0) return { ok: false, faults: shape };
   const faults: TableFault[] = [];
-  const view = choices.turned ? turn(cells) : cells;
+  const view = choices.turned ? transpose(cells) : cells;
   const stated = readFields(choices, faults);
   const rows = readMeasurementRows({ view, choices, faults }, stated.gauge);
   if (rows.measurements.length === 0) {
     faults.push({
       row: null,
       column: null,
-      says: "No row is a finished measurement. Say before the rows which of them are.",
+      message: "No row is a finished measurement. Say before the rows which of them are.",
     });
   }
   if (faults.length > 0 || stated.gauge === null || stated.toolMm === null) return { ok: false, faults };
@@ -41,10 +41,10 @@ export function readMeasurementTable(cells: Cells, choices: MeasurementChoices):
   if (!parsed.ok)
     return {
       ok: false,
-      faults: parsed.faults.map(({ path, says }) => ({ row: null, column: null, says: `${path}: ${says}` })),
+      faults: parsed.faults.map(({ path, says }) => ({ row: null, column: null, message: `${path}: ${says}` })),
     };
-  const questions = measurementQuestions(rows, { reckonings: made.reckonings, columns: choices.sizeColumns });
-  return { ok: true, pattern: parsed.document, reckonings: made.reckonings, questions, remarks: made.remarks };
+  const questions = measurementQuestions(rows, { breakdowns: made.breakdowns, columns: choices.sizeColumns });
+  return { ok: true, pattern: parsed.document, breakdowns: made.breakdowns, questions, remarks: made.remarks };
 }
 
 interface Stated {
@@ -53,12 +53,12 @@ interface Stated {
 }
 
 function readFields(choices: MeasurementChoices, faults: TableFault[]): Stated {
-  const fault = (field: string, says: string) => faults.push({ row: null, column: null, field, says });
+  const fault = (field: string, message: string) => faults.push({ row: null, column: null, field, message });
   const number = (field: "gaugeStitches" | "gaugeRows" | "toolMm", missing: string) => {
     const typed = choices[field].replace(/\s*mm$/i, "").trim();
     const read = parseNumber(typed);
     if (read.ok && read.value > 0 && read.value <= 1_000) return read.value;
-    fault(field, typed === "" ? missing : read.ok ? `“${typed}” cannot be right here.` : read.says);
+    fault(field, typed === "" ? missing : read.ok ? `“${typed}” cannot be right here.` : read.message);
     return null;
   };
   if (choices.name.trim() === "") fault("name", "Give the pattern a name; you can change it later.");
@@ -75,10 +75,10 @@ function readFields(choices: MeasurementChoices, faults: TableFault[]): Stated {
 function lengthField(
   field: string,
   typed: string,
-  { unit, fault }: { readonly unit: "cm" | "in"; readonly fault: (field: string, says: string) => void },
+  { unit, fault }: { readonly unit: "cm" | "in"; readonly fault: (field: string, message: string) => void },
 ): number | null {
   const read = parseLength(typed, unit);
   if (read.ok && read.cm > 0 && read.cm <= 1_000) return read.cm;
-  fault(field, read.ok ? `“${typed}” cannot be right here.` : read.says);
+  fault(field, read.ok ? `“${typed}” cannot be right here.` : read.message);
   return null;
 }

@@ -1,6 +1,6 @@
 import { missingGrading, testerFaults, testerRangeFaults, type PatternDocument } from "../pattern";
 import { parseLength } from "../units";
-import { cellAt, columnCount, saysNothing, shapeFaults, type Cells, type TableFault } from "./cells";
+import { cellAt, columnCount, isNoAnswer, shapeFaults, type Cells, type TableFault } from "./cells";
 import { designBySize } from "./design-by-size";
 import { readTesterRow, type TesterRow } from "./read-tester-row";
 import { reportRemarks } from "./report-remarks";
@@ -30,7 +30,7 @@ export function readReportTable(
       row: null,
       column: null,
       field: "swatchOver",
-      says: over.ok ? `“${choices.swatchOver}” cannot be right here.` : over.says,
+      message: over.ok ? `“${choices.swatchOver}” cannot be right here.` : over.message,
     });
   }
   if (faults.length > 0 || !over.ok) return { ok: false, faults };
@@ -39,28 +39,28 @@ export function readReportTable(
   const rows = filledRows(cells, choices).map((row) =>
     readTesterRow({ cells, row, choices, pattern, design, overCm: over.cm, faults, questions }),
   );
-  const told = rows.filter(({ holdsNumbers }) => holdsNumbers);
-  if (rows.length > 0 && told.length === 0)
+  const withNumbers = rows.filter(({ hasNumbers }) => hasNumbers);
+  if (rows.length > 0 && withNumbers.length === 0)
     faults.push(whole("No row holds a number that is read. Say above the columns what they are."));
   if (rows.length === 0) faults.push(whole("There is no row below the questions. Copy the testers' rows too."));
   if (faults.length > 0) return { ok: false, faults };
-  const testers = withIds(told, taken);
+  const testers = withIds(withNumbers, taken);
   const wrong = testers.flatMap(({ row, tester }) =>
     [...testerFaults(tester, pattern), ...testerRangeFaults(tester)].map(({ path, says }) => ({
       row,
       column: null,
-      says: `${path}: ${says}`,
+      message: `${path}: ${says}`,
     })),
   );
   if (wrong.length > 0) return { ok: false, faults: wrong };
   return { ok: true, testers, questions, remarks: reportRemarks(rows, { choices, pattern }) };
 }
 
-function whole(says: string): TableFault {
-  return { row: null, column: null, says };
+function whole(message: string): TableFault {
+  return { row: null, column: null, message };
 }
 
-/** Choices that are taken twice, do not fit the pattern, or are needed and missing. */
+/** Choices that are made twice, do not exist in the pattern, or are required and missing. */
 function choiceFaults(choices: ReportChoices, pattern: PatternDocument): TableFault[] {
   const faults: TableFault[] = [];
   const seen = new Map<string, number>();
@@ -70,12 +70,12 @@ function choiceFaults(choices: ReportChoices, pattern: PatternDocument): TableFa
   choices.columns.forEach((choice, column) => {
     const named = "id" in choice ? choice.id : "fabric" in choice ? choice.fabric : null;
     if (named !== null && !known.has(named))
-      faults.push({ row: null, column, says: "Its choice is not in this pattern any more. Choose again." });
+      faults.push({ row: null, column, message: "Its choice is not in this pattern any more. Choose again." });
     if (choice.kind === "leave out" || choice.kind === "measurement") return;
     const key = `${choice.kind} ${named ?? ""}`;
     const before = seen.get(key);
     if (before !== undefined)
-      faults.push({ row: null, column, says: `Column ${before + 1} says the same already. Leave one of them out.` });
+      faults.push({ row: null, column, message: `Column ${before + 1} says the same already. Leave one of them out.` });
     seen.set(key, column);
   });
   if (missingGrading(pattern).length > 0) {
@@ -93,14 +93,14 @@ function filledRows(cells: Cells, { headerRow, columns }: ReportChoices): number
   const width = Math.min(columnCount(cells), columns.length);
   return cells.flatMap((_, row) => {
     if (row <= headerRow) return [];
-    const says = Array.from({ length: width }, (_none, column) => column).some(
-      (column) => columns[column]?.kind !== "leave out" && !saysNothing(cellAt(cells, row, column)),
+    const hasAnswer = Array.from({ length: width }, (_none, column) => column).some(
+      (column) => columns[column]?.kind !== "leave out" && !isNoAnswer(cellAt(cells, row, column)),
     );
-    return says ? [row] : [];
+    return hasAnswer ? [row] : [];
   });
 }
 
-/** Ids are neutral, for documents travel further than names do. */
+/** Ids are neutral, because documents are shared more widely than names. */
 function withIds(rows: readonly TesterRow[], taken: ReadonlySet<string>): ReadTester[] {
   let number = 0;
   return rows.map(({ row, name, report, typed }) => {

@@ -1,4 +1,4 @@
-import { MOST_SIZES } from "../pattern";
+import { MAX_SIZES } from "../pattern";
 import { parseLength, type LengthUnit } from "../units";
 
 /** A size as its designer lists it: a name, and one body measurement. */
@@ -18,7 +18,7 @@ const NAME_AND_BODY = new RegExp(
 );
 const RANGE = /^(\d+(?:[.,]\d+)?)\s*[–—-]\s*(\d+(?:[.,]\d+)?)\s*(\D*)$/;
 
-const LARGEST_CM = 1_000;
+const MAX_CM = 1_000;
 
 /**
  * Sizes that a person lists, one a line: a name, then its body measurement. Two rows from a spreadsheet, names above
@@ -33,7 +33,7 @@ export function readSizeList(text: string, unit: LengthUnit): SizeList {
   if (lines.length === 0) return { ok: false, faults: ["Write your sizes, one a line: a name, then its body."] };
   const read = lines.map((line) => readLine(line, unit));
   const sizes = read.flatMap((one) => (one.ok ? [one.size] : []));
-  const faults = [...read.flatMap((one) => (one.ok ? [] : [one.says])), ...togetherFaults(sizes)];
+  const faults = [...read.flatMap((one) => (one.ok ? [] : [one.message])), ...listFaults(sizes)];
   if (faults.length > 0) return { ok: false, faults };
   return { ok: true, sizes: sizes.toSorted((left, right) => left.cm - right.cm) };
 }
@@ -43,22 +43,22 @@ function turned(lines: readonly string[]): readonly string[] {
   const [names = "", bodies = ""] = lines;
   const [above, below] = [names.split("\t"), bodies.split("\t")];
   const isTwoRows = lines.length === 2 && above.length > 2 && above.length === below.length;
-  return isTwoRows ? above.map((name, at) => `${name}\t${below[at] ?? ""}`) : lines;
+  return isTwoRows ? above.map((name, index) => `${name}\t${below[index] ?? ""}`) : lines;
 }
 
-type ReadLine = { readonly ok: true; readonly size: ListedSize } | { readonly ok: false; readonly says: string };
+type ReadLine = { readonly ok: true; readonly size: ListedSize } | { readonly ok: false; readonly message: string };
 
 function readLine(line: string, unit: LengthUnit): ReadLine {
   const parts = splitLine(line.trim());
   const example = unit === "in" ? "M 37 1/2" : "M 94";
   if (parts === null) {
-    return { ok: false, says: `“${shorten(line)}” is not a name and a body. Write it like ${example}.` };
+    return { ok: false, message: `“${shorten(line)}” is not a name and a body. Write it like ${example}.` };
   }
   const { label, body } = parts;
   const length = readBody(body, unit);
-  if (!length.ok) return { ok: false, says: `“${shorten(label)}”: ${length.says}` };
-  if (length.cm <= 0 || length.cm > LARGEST_CM) {
-    return { ok: false, says: `“${shorten(label)}”: “${body}” cannot be a body measurement.` };
+  if (!length.ok) return { ok: false, message: `“${shorten(label)}”: ${length.message}` };
+  if (length.cm <= 0 || length.cm > MAX_CM) {
+    return { ok: false, message: `“${shorten(label)}”: “${body}” cannot be a body measurement.` };
   }
   return { ok: true, size: { label, cm: length.cm } };
 }
@@ -73,7 +73,7 @@ function splitLine(line: string): { readonly label: string; readonly body: strin
   return label === undefined || body === undefined ? null : { label, body: body.trim() };
 }
 
-type Length = { readonly ok: true; readonly cm: number } | { readonly ok: false; readonly says: string };
+type Length = { readonly ok: true; readonly cm: number } | { readonly ok: false; readonly message: string };
 
 function readBody(body: string, unit: LengthUnit): Length {
   const [, low, high, written = ""] = RANGE.exec(body) ?? [];
@@ -84,18 +84,18 @@ function readBody(body: string, unit: LengthUnit): Length {
   return to.ok ? { ok: true, cm: (from.cm + to.cm) / 2 } : to;
 }
 
-function togetherFaults(sizes: readonly ListedSize[]): string[] {
+function listFaults(sizes: readonly ListedSize[]): string[] {
   const faults: string[] = [];
-  const twice = sizes.find(({ label }, at) => sizes.findIndex((other) => other.label === label) < at);
+  const twice = sizes.find(({ label }, index) => sizes.findIndex((other) => other.label === label) < index);
   if (twice !== undefined) faults.push(`“${shorten(twice.label)}” stands twice. Give each size a name of its own.`);
-  const alike = sizes.find(({ cm }, at) => sizes.findIndex((other) => other.cm === cm) < at);
+  const alike = sizes.find(({ cm }, index) => sizes.findIndex((other) => other.cm === cm) < index);
   const other = sizes.find((size) => size !== alike && size.cm === alike?.cm);
   if (alike !== undefined && other !== undefined && twice === undefined) {
     faults.push(
       `“${shorten(other.label)}” and “${shorten(alike.label)}” are for the same body. Change one, or leave one out.`,
     );
   }
-  if (sizes.length > MOST_SIZES) faults.push(`These are ${sizes.length} sizes. A pattern holds at most ${MOST_SIZES}.`);
+  if (sizes.length > MAX_SIZES) faults.push(`These are ${sizes.length} sizes. A pattern holds at most ${MAX_SIZES}.`);
   return faults;
 }
 

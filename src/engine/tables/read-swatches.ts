@@ -8,25 +8,25 @@ import { gaugeQuestion, toolQuestion } from "./report-questions";
 interface Swatches {
   readonly swatches: Tester["swatches"];
   /** Stitches or rows alone, which give no gauge. */
-  readonly half: boolean;
+  readonly incomplete: boolean;
 }
 
 /** The row's swatches, one a fabric with stitches and rows. */
 export function readSwatches(reading: RowReading, typed: Record<string, string>): Swatches {
   const washed = readWashed(reading);
   const swatches: Tester["swatches"][number][] = [];
-  let half = false;
+  let incomplete = false;
   for (const fabric of reading.pattern.fabrics) {
     const parts = readParts(reading, fabric);
     const { stitches, rows, across, along, tool } = parts;
     if (stitches !== undefined && rows !== undefined) {
-      const at = `swatches[${swatches.length}]`;
+      const path = `swatches[${swatches.length}]`;
       for (const [key, part] of Object.entries({ stitches, rows, acrossCm: across, alongCm: along, toolMm: tool })) {
-        if (part !== undefined && part.typed !== String(part.value)) typed[`${at}.${key}`] = part.typed;
+        if (part !== undefined && part.typed !== String(part.value)) typed[`${path}.${key}`] = part.typed;
       }
       const over = reading.choices.swatchOver.trim();
       for (const [key, part] of Object.entries({ acrossCm: across, alongCm: along })) {
-        if (part === undefined && over !== `${reading.overCm} cm`) typed[`${at}.${key}`] = over;
+        if (part === undefined && over !== `${reading.overCm} cm`) typed[`${path}.${key}`] = over;
       }
       swatches.push({
         fabric: fabric.id,
@@ -37,10 +37,10 @@ export function readSwatches(reading: RowReading, typed: Record<string, string>)
         alongCm: along?.value ?? reading.overCm,
         washed,
       });
-      askBack(reading, fabric, parts);
-    } else if (stitches !== undefined || rows !== undefined) half = true;
+      addQuestions(reading, fabric, parts);
+    } else if (stitches !== undefined || rows !== undefined) incomplete = true;
   }
-  return { swatches, half };
+  return { swatches, incomplete };
 }
 
 interface Part {
@@ -85,14 +85,14 @@ function readParts(reading: RowReading, { id }: Fabric): Parts {
 
 const SKIPPED: ReadNumber = { ok: true, value: 0 };
 
-function askBack(
+function addQuestions(
   { row, questions, overCm }: RowReading,
   fabric: Fabric,
   { stitches, rows, across, along, tool }: Parts,
 ): void {
   const statedOver = fabric.gauge.overCm ?? GAUGE_WIDTH_CM;
-  const ask = (part: Part | undefined, says: string | undefined) => {
-    if (part !== undefined && says !== undefined) questions.push({ row, column: part.column, says });
+  const ask = (part: Part | undefined, message: string | undefined) => {
+    if (part !== undefined && message !== undefined) questions.push({ row, column: part.column, message });
   };
   const gauge = (part: Part | undefined, direction: "stitches" | "rows", widthCm: number) =>
     part &&
@@ -118,7 +118,7 @@ function readWashed(reading: RowReading): boolean {
   reading.faults.push({
     row: reading.row,
     column: cell.column,
-    says: `“${cell.text}” is neither yes nor no. Write yes where the swatch was washed.`,
+    message: `“${cell.text}” is neither yes nor no. Write yes where the swatch was washed.`,
   });
   return reading.choices.washed;
 }

@@ -1,4 +1,4 @@
-import { gradedCounts, own, type Tester } from "../pattern";
+import { gradedCounts, ownValue, type Tester } from "../pattern";
 import { readCount, readGrams, readHours, readLength } from "./read-cell";
 import { readSwatches } from "./read-swatches";
 import { readingQuestion, workedQuestion } from "./report-questions";
@@ -10,9 +10,9 @@ export interface TesterRow {
   readonly name: string | null;
   readonly report: Omit<Tester, "id">;
   readonly typed: Readonly<Record<string, string>>;
-  readonly holdsNumbers: boolean;
+  readonly hasNumbers: boolean;
   /** A swatch with stitches or rows alone gives no gauge. */
-  readonly halfSwatch: boolean;
+  readonly hasIncompleteSwatch: boolean;
 }
 
 /** Reads one tester's row; what cannot be read is added to `faults`, what is hard to believe to `questions`. */
@@ -20,11 +20,11 @@ export function readTesterRow(reading: RowReading): TesterRow {
   const size = readSize(reading);
   const typed: Record<string, string> = {};
   const readings = readReadings(reading, size, typed);
-  const { swatches, half } = readSwatches(reading, typed);
+  const { swatches, incomplete } = readSwatches(reading, typed);
   const worked = readWorked(reading, size);
   const yarn = readYarn(reading, typed);
   const hours = readNumbers(reading, "hours", readHours)[0]?.value;
-  const holdsNumbers =
+  const hasNumbers =
     readings.length + swatches.length + Object.keys(worked).length + yarn.length > 0 || hours !== undefined;
   return {
     row: reading.row,
@@ -39,8 +39,8 @@ export function readTesterRow(reading: RowReading): TesterRow {
       ...(hours === undefined ? {} : { hours }),
     },
     typed,
-    holdsNumbers,
-    halfSwatch: half,
+    hasNumbers,
+    hasIncompleteSwatch: incomplete,
   };
 }
 
@@ -50,12 +50,12 @@ function readSize(reading: RowReading): string {
   const [cell] = answered(reading, "size");
   if (cell === undefined) {
     const labels = pattern.sizes.map(({ label }) => label).join(", ");
-    faults.push({ row, column, says: `The size is missing. This pattern's sizes are ${labels}.` });
+    faults.push({ row, column, message: `The size is missing. This pattern's sizes are ${labels}.` });
     return "";
   }
   const match = matchSize(cell.text, pattern.sizes);
   if (match.ok) return match.size;
-  faults.push({ row, column, says: match.says });
+  faults.push({ row, column, message: match.message });
   return "";
 }
 
@@ -66,9 +66,9 @@ function readReadings(reading: RowReading, size: string, typed: Record<string, s
     const as = withUnit(text, choice.unit) + (choice.flat ? ", laid flat" : "");
     if (as !== `${cm} cm`) typed[`readings[${index}].cm`] = as;
     const measurement = reading.pattern.measurements.find(({ id }) => id === choice.id);
-    const says =
+    const message =
       measurement && readingQuestion({ cm, measurement, designCm: reading.design.get(size)?.get(choice.id) });
-    if (says !== undefined) reading.questions.push({ row: reading.row, column, says });
+    if (message !== undefined) reading.questions.push({ row: reading.row, column, message });
     return { measurement: choice.id, cm, ...(choice.flat ? { way: "flat doubled" as const } : {}) };
   });
 }
@@ -77,8 +77,8 @@ function readWorked(reading: RowReading, size: string): Record<string, number> {
   const cells = readNumbers(reading, "count", readCount);
   return Object.fromEntries(
     cells.map(({ choice, column, value }) => {
-      const says = workedQuestion(value, own(own(reading.pattern.grading, choice.id), size));
-      if (says !== undefined) reading.questions.push({ row: reading.row, column, says });
+      const message = workedQuestion(value, ownValue(ownValue(reading.pattern.grading, choice.id), size));
+      if (message !== undefined) reading.questions.push({ row: reading.row, column, message });
       return [choice.id, value];
     }),
   );
@@ -90,7 +90,7 @@ function readYarn(reading: RowReading, typed: Record<string, string>): Tester["y
     if (yarn === undefined) return [];
     if (text !== String(value)) typed[`yarn[${index}].grams`] = text;
     if (value > 5_000 || value < 5)
-      reading.questions.push({ row: reading.row, column, says: `${value} g of yarn: is that right?` });
+      reading.questions.push({ row: reading.row, column, message: `${value} g of yarn: is that right?` });
     return [{ yarn: yarn.id, grams: value, metresPer100g: (yarn.metresPerBall / yarn.gramsPerBall) * 100 }];
   });
 }

@@ -1,5 +1,5 @@
 import { z } from "zod";
-import { MOST_COLUMNS, MOST_ROWS } from "./cells";
+import { MAX_COLUMNS, MAX_ROWS } from "./cells";
 
 const id = z.string().max(40);
 const unit = z.enum(["cm", "in"]);
@@ -16,9 +16,9 @@ const columnChoiceSchema = z.discriminatedUnion("kind", [
 
 /** What the designer says about a pasted table of reports. */
 export const reportChoicesSchema = z.strictObject({
-  headerRow: z.number().int().min(0).max(MOST_ROWS),
+  headerRow: z.number().int().min(0).max(MAX_ROWS),
   /** One for every column of the table, in its order. */
-  columns: z.array(columnChoiceSchema).max(MOST_COLUMNS),
+  columns: z.array(columnChoiceSchema).max(MAX_COLUMNS),
   /** Width and height of swatches where no column tells them, with the unit: "10 cm", "4 in". */
   swatchOver: z.string().max(100),
   /** Whether swatches were washed where no column tells. */

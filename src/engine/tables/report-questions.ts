@@ -1,12 +1,12 @@
 import type { Measurement } from "../pattern";
 import { CM_PER_INCH } from "../units";
 
-/** A reading outside these shares of the pattern's own number is asked back; common practice, no source. */
-const READING_SHARES = { least: 0.65, most: 1.5 };
-const COUNT_SHARES = { least: 0.6, most: 1.6 };
-const GAUGE_SHARES = { least: 0.6, most: 1.6 };
-const TOOLS_MM = { least: 1, most: 25 };
-const NEAR = 0.12;
+/** A reading outside these shares of the pattern's number is questioned; common practice, no source. */
+const READING_SHARES = { min: 0.65, max: 1.5 };
+const COUNT_SHARES = { min: 0.6, max: 1.6 };
+const GAUGE_SHARES = { min: 0.6, max: 1.6 };
+const TOOLS_MM = { min: 1, max: 25 };
+const MAX_RATIO_ERROR = 0.12;
 
 /** @returns a question where a reading is out of reach, undefined where it can be. */
 export function readingQuestion({
@@ -20,9 +20,9 @@ export function readingQuestion({
 }): string | undefined {
   if (designCm === undefined || designCm <= 0) return undefined;
   const share = cm / designCm;
-  if (share >= READING_SHARES.least && share <= READING_SHARES.most) return undefined;
-  const said = `${measurement.label} of ${tidy(cm)} cm, where the pattern says ${tidy(designCm)} cm`;
-  const isNear = (factor: number) => Math.abs(share / factor - 1) < NEAR;
+  if (share >= READING_SHARES.min && share <= READING_SHARES.max) return undefined;
+  const said = `${measurement.label} of ${oneDecimal(cm)} cm, where the pattern says ${oneDecimal(designCm)} cm`;
+  const isNear = (factor: number) => Math.abs(share / factor - 1) < MAX_RATIO_ERROR;
   if (isNear(1 / CM_PER_INCH)) return `${said}: was it measured in inches?`;
   if (isNear(CM_PER_INCH)) return `${said}: was it measured in centimetres and not in inches?`;
   if (measurement.girth && isNear(0.5)) return `${said}: was it laid flat and not doubled?`;
@@ -34,7 +34,7 @@ export function readingQuestion({
 export function workedQuestion(worked: number, graded: number | undefined): string | undefined {
   if (graded === undefined || Math.abs(worked - graded) <= 4) return undefined;
   const share = worked / graded;
-  if (share >= COUNT_SHARES.least && share <= COUNT_SHARES.most) return undefined;
+  if (share >= COUNT_SHARES.min && share <= COUNT_SHARES.max) return undefined;
   return `${worked}, where the pattern says ${graded}: is that right?`;
 }
 
@@ -51,15 +51,17 @@ export function gaugeQuestion({
   readonly overCm: number;
 }): string | undefined {
   const share = count / stated;
-  if (share >= GAUGE_SHARES.least && share <= GAUGE_SHARES.most) return undefined;
-  return `${tidy(count)} ${direction} over ${tidy(overCm)} cm, where the pattern says ${tidy(stated)}: is that right?`;
+  if (share >= GAUGE_SHARES.min && share <= GAUGE_SHARES.max) return undefined;
+  return `${oneDecimal(count)} ${direction} over ${oneDecimal(overCm)} cm, where the pattern says ${oneDecimal(stated)}: is that right?`;
 }
 
 /** @returns a question where no hook or needle has that size. */
 export function toolQuestion(mm: number): string | undefined {
-  return mm >= TOOLS_MM.least && mm <= TOOLS_MM.most ? undefined : `A hook or needle of ${tidy(mm)} mm: is that right?`;
+  return mm >= TOOLS_MM.min && mm <= TOOLS_MM.max
+    ? undefined
+    : `A hook or needle of ${oneDecimal(mm)} mm: is that right?`;
 }
 
-function tidy(value: number): string {
+function oneDecimal(value: number): string {
   return String(Math.round(value * 10) / 10);
 }

@@ -2,15 +2,15 @@ import type { PatternDocument } from "../pattern";
 import type { TesterRow } from "./read-tester-row";
 import type { ReportChoices } from "./report-choices";
 
-/** What was taken for granted or passed over in a table of reports, one sentence each. */
+/** Assumptions that were made and entries that were skipped in a table of reports, one sentence each. */
 export function reportRemarks(
   rows: readonly TesterRow[],
   { choices, pattern }: { readonly choices: ReportChoices; readonly pattern: PatternDocument },
 ): string[] {
   const remarks: string[] = [];
   const kinds = new Set(choices.columns.map(({ kind }) => kind));
-  const half = rows.filter(({ halfSwatch }) => halfSwatch).length;
-  const empty = rows.filter(({ holdsNumbers }) => !holdsNumbers).length;
+  const half = rows.filter(({ hasIncompleteSwatch }) => hasIncompleteSwatch).length;
+  const empty = rows.filter(({ hasNumbers }) => !hasNumbers).length;
   const names = rows.flatMap(({ name }) => (name === null ? [] : [name.toLowerCase()]));
   const twice = new Set(names.filter((name, index) => names.indexOf(name) !== index)).size;
   const swatches = rows.some(({ report }) => report.swatches.length > 0);

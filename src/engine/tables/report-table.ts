@@ -1,7 +1,7 @@
 import type { Tester } from "../pattern";
 import type { TableFault } from "./cells";
 
-/** One tester of a table: her report as a document, her name where one was given, and what was typed by document path. */
+/** One tester of a table: the report as a document, the name if given, and the typed texts by document path. */
 export interface ReadTester {
   readonly row: number;
   readonly name: string | null;
@@ -14,9 +14,9 @@ export type ReportTable =
   | {
       readonly ok: true;
       readonly testers: readonly ReadTester[];
-      /** Asked back: right only if she says so. */
+      /** Questions that the designer has to confirm. */
       readonly questions: readonly TableFault[];
-      /** What was taken for granted or passed over, in sentences. */
+      /** Assumptions that were made and entries that were skipped, in sentences. */
       readonly remarks: readonly string[];
     }
   | { readonly ok: false; readonly faults: readonly TableFault[] };

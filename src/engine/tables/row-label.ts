@@ -1,5 +1,5 @@
 import { cellAt, type Cells } from "./cells";
-import { splitLetter, withoutUnit } from "./words";
+import { splitLetter, withoutUnit } from "./label-text";
 
 interface LabelColumns {
   readonly letterColumn: number | null;

@@ -1,16 +1,16 @@
 import type { PatternDocument } from "../pattern";
 import { CM_PER_INCH, type LengthUnit } from "../units";
-import { cellAt, saysNothing, type Cells, type TableFault } from "./cells";
+import { cellAt, isNoAnswer, type Cells, type TableFault } from "./cells";
 import { readLength, type ReadNumber } from "./read-cell";
 import type { ColumnChoice, ReportChoices } from "./report-choices";
 
-/** A row that is being read; what is found wrong or doubtful is added to its lists. */
+/** A row that is being read; faults and questions are added to its lists. */
 export interface RowReading {
   readonly cells: Cells;
   readonly row: number;
   readonly choices: ReportChoices;
   readonly pattern: PatternDocument;
-  /** What the pattern comes to, cm by size and measurement. */
+  /** The pattern's measurements, cm by size and measurement. */
   readonly design: ReadonlyMap<string, ReadonlyMap<string, number>>;
   readonly overCm: number;
   readonly faults: TableFault[];
@@ -30,7 +30,7 @@ export function answered<Kind extends ColumnChoice["kind"]>(
 ): AnsweredCell<Extract<ColumnChoice, { kind: Kind }>>[] {
   return choices.columns.flatMap((choice, column) => {
     const text = cellAt(cells, row, column);
-    return isKind(choice, kind) && !saysNothing(text) ? [{ choice, column, text }] : [];
+    return isKind(choice, kind) && !isNoAnswer(text) ? [{ choice, column, text }] : [];
   });
 }
 
@@ -50,12 +50,12 @@ export function readNumbers<Kind extends ColumnChoice["kind"]>(
   return answered(reading, kind).flatMap((cell) => {
     const result = read(cell.text, cell.choice);
     if (result.ok) return [{ ...cell, value: result.value }];
-    reading.faults.push({ row: reading.row, column: cell.column, says: result.says });
+    reading.faults.push({ row: reading.row, column: cell.column, message: result.message });
     return [];
   });
 }
 
-/** What was typed, with the column's unit where none stands behind it. */
+/** The typed text, with the column's unit if it has none. */
 export function withUnit(text: string, unit: LengthUnit): string {
   const bare = readLength(text, "cm");
   const inches = readLength(text, "in");

@@ -1,4 +1,4 @@
-import { plain } from "./words";
+import { normalised } from "./label-text";
 
 const IN_WORDS: ReadonlyMap<string, string> = new Map([
   ["extra small", "xs"],
@@ -12,7 +12,7 @@ const IN_WORDS: ReadonlyMap<string, string> = new Map([
 
 /** A size's name in one spelling: "Size 2XL", "2X" and "XXL" are all `2x`. */
 export function sizeKey(text: string): string {
-  const bare = plain(text)
+  const bare = normalised(text)
     .replace(/\bsizes?\b|\bgrosse\b/g, " ")
     .replace(/[^\p{L}\d]+/gu, " ")
     .trim();
@@ -31,7 +31,7 @@ export function isSizeName(text: string): boolean {
   return name !== "" && name.split(/[/–-]/).every((part) => ONE_NAME.test(sizeKey(part)));
 }
 
-export type SizeMatch = { readonly ok: true; readonly size: string } | { readonly ok: false; readonly says: string };
+export type SizeMatch = { readonly ok: true; readonly size: string } | { readonly ok: false; readonly message: string };
 
 interface NamedSize {
   readonly id: string;
@@ -41,16 +41,16 @@ interface NamedSize {
 /**
  * The size that a person means.
  *
- * @param typed her words, such as "Size M", "m" or "XXL".
+ * @param typed a tester's text, such as "Size M", "m" or "XXL".
  * @param sizes of the pattern.
- * @returns the one size it can be, or a sentence with the sizes there are; what could be two is never guessed.
+ * @returns the one size it can be, or a sentence with the sizes there are; ambiguous texts are never guessed.
  */
 export function matchSize(typed: string, sizes: readonly NamedSize[]): SizeMatch {
   const key = sizeKey(typed);
   const ways: readonly ((size: NamedSize) => boolean)[] = [
-    ({ label }) => plain(label) === plain(typed),
+    ({ label }) => normalised(label) === normalised(typed),
     ({ label }) => sizeKey(label) === key,
-    ({ id }) => id === plain(typed),
+    ({ id }) => id === normalised(typed),
     ({ label }) => label.split(/[^\p{L}\d]+/u).some((part) => sizeKey(part) === key && key !== ""),
     ({ label }) => typed.split(/[^\p{L}\d]+/u).some((part) => part !== "" && sizeKey(part) === sizeKey(label)),
   ];
@@ -61,5 +61,5 @@ export function matchSize(typed: string, sizes: readonly NamedSize[]): SizeMatch
     if (found.length > 1) break;
   }
   const labels = sizes.map(({ label }) => label).join(", ");
-  return { ok: false, says: `“${typed}” is not one size of this pattern. Its sizes are ${labels}.` };
+  return { ok: false, message: `“${typed}” is not one size of this pattern. Its sizes are ${labels}.` };
 }

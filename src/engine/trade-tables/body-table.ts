@@ -21,7 +21,7 @@ export interface BodyTable extends Provenance {
   /** The unit whose figures are used, and why where the chart prints both. */
   readonly unit: LengthUnit;
   readonly unitWhy: string;
-  /** What a reader should know before she relies on it; empty where there is nothing. */
+  /** Limitations that a reader should know; may be empty. */
   readonly remarks: readonly string[];
   /** Smallest first. */
   readonly sizes: readonly { readonly id: string; readonly label: string }[];

@@ -6,10 +6,10 @@ import type { BodyTable } from "./body-table";
  * @param first a size's id; the table's smallest where it is none of the table's. @param last the same, else the largest.
  */
 export function sizesBetween({ sizes }: BodyTable, first: string | undefined, last: string | undefined): string[] {
-  const at = (id: string | undefined, otherwise: number) => {
+  const indexOf = (id: string | undefined, otherwise: number) => {
     const found = sizes.findIndex((size) => size.id === id);
     return found === -1 ? otherwise : found;
   };
-  const [from, to] = [at(first, 0), at(last, sizes.length - 1)];
+  const [from, to] = [indexOf(first, 0), indexOf(last, sizes.length - 1)];
   return sizes.slice(Math.min(from, to), Math.max(from, to) + 1).map(({ id }) => id);
 }

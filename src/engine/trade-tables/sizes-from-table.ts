@@ -36,10 +36,12 @@ export function sizesFromTable(table: BodyTable, choice: TableChoice = {}): Tabl
       const { id, label, how } = measurement;
       return { id, label, how };
     }),
-    sizes: sizes.map(({ item: { id, label }, at }) => ({
+    sizes: sizes.map(({ item: { id, label }, index }) => ({
       id,
       label,
-      body: Object.fromEntries(rows.map(({ item }) => [rowId(item), bodyCm(item, { at, unit: table.unit, ofRange })])),
+      body: Object.fromEntries(
+        rows.map(({ item }) => [rowId(item), bodyCm(item, { index, unit: table.unit, ofRange })]),
+      ),
     })),
     sizeBy: table.sizeBy,
   };
@@ -56,8 +58,8 @@ interface Choosing<Item> {
   readonly what: string;
 }
 
-function chosen<Item>({ ids, items, idOf, what }: Choosing<Item>): { readonly item: Item; readonly at: number }[] {
-  const all = items.map((item, at) => ({ item, at }));
+function chosen<Item>({ ids, items, idOf, what }: Choosing<Item>): { readonly item: Item; readonly index: number }[] {
+  const all = items.map((item, index) => ({ item, index }));
   if (ids === undefined) return all;
   const known = new Set(items.map(idOf));
   const unknown = ids.find((id) => !known.has(id));
@@ -67,9 +69,9 @@ function chosen<Item>({ ids, items, idOf, what }: Choosing<Item>): { readonly it
 
 function bodyCm(
   row: BodyRow,
-  { at, unit, ofRange }: { readonly at: number; readonly unit: LengthUnit; readonly ofRange: RangePoint },
+  { index, unit, ofRange }: { readonly index: number; readonly unit: LengthUnit; readonly ofRange: RangePoint },
 ): number {
-  const printed = row.printed[unit]?.[at];
+  const printed = row.printed[unit]?.[index];
   if (printed === undefined) throw new RangeError(`${row.measurement.id} is not printed in ${unit} for every size`);
   return toCm(pointOf(printed, ofRange), unit);
 }

@@ -15,6 +15,6 @@ export function yarnClasses(craft: Craft, stitchesOver10cm: number): readonly Ya
 }
 
 /** True where a number lies in a band, or less than or just `slack` outside it. */
-export function isWithin({ least, most }: Band, value: number, slack = 0): boolean {
-  return (least === null || value >= least - slack) && (most === null || value <= most + slack);
+export function isWithin({ min, max }: Band, value: number, slack = 0): boolean {
+  return (min === null || value >= min - slack) && (max === null || value <= max + slack);
 }

@@ -5,8 +5,8 @@ export type Craft = PatternDocument["craft"];
 
 /** From the least to the most, null where the table leaves the end open. */
 export interface Band {
-  readonly least: number | null;
-  readonly most: number | null;
+  readonly min: number | null;
+  readonly max: number | null;
 }
 
 /** What a class of yarn is usually worked with in one craft. */
@@ -36,7 +36,7 @@ export const YARN_WEIGHT_SYSTEM: Provenance & { readonly remarks: readonly strin
   ],
 };
 
-const band = (least: number | null, most: number | null): Band => ({ least, most });
+const band = (min: number | null, max: number | null): Band => ({ min, max });
 
 type Ends = readonly [least: number | null, most: number | null];
 

@@ -5,3 +5,4 @@ export { FOUR_INCHES_CM, GAUGE_WIDTH_CM, gaugeOver, lengthOfCount } from "./gaug
 export { readingStep } from "./reading-step";
 export { combinedUncertainty, rectangularUncertainty } from "./uncertainty";
 export { roundToSum } from "./round-to-sum";
+export { GRAMS_PER_OUNCE } from "./weight";

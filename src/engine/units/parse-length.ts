@@ -2,7 +2,8 @@ import { toCm, type LengthUnit } from "./length";
 import { parseNumber } from "./parse-number";
 
 export type ParsedLength =
-  { readonly ok: true; readonly cm: number; readonly unit: LengthUnit } | { readonly ok: false; readonly says: string };
+  | { readonly ok: true; readonly cm: number; readonly unit: LengthUnit }
+  | { readonly ok: false; readonly message: string };
 
 const WITH_UNIT = /^(.*?)\s*(cm|mm|in|inch|inches|″|"|”)\.?$/i;
 

@@ -1,5 +1,5 @@
 export type ParsedNumber =
-  { readonly ok: true; readonly value: number } | { readonly ok: false; readonly says: string };
+  { readonly ok: true; readonly value: number } | { readonly ok: false; readonly message: string };
 
 const DECIMAL = /^[+-]?(?:\d+(?:\.\d*)?|\.\d+)$/;
 const MIXED = /^([+-]?)(?:(\d+)[ -]+)?(\d+)\/(\d+)$/;
@@ -25,22 +25,22 @@ const VULGAR: Readonly<Record<string, string>> = {
  */
 export function parseNumber(typed: string): ParsedNumber {
   const text = plainFractions(typed).trim().replace(/−/g, "-");
-  if (text === "" || text === "-") return { ok: false, says: "A number is missing here." };
+  if (text === "" || text === "-") return { ok: false, message: "A number is missing here." };
   const mixed = MIXED.exec(text);
   if (mixed) return parseMixed(mixed, typed);
   const decimal = text.includes(".") ? text : text.replace(",", ".");
   if (DECIMAL.test(decimal)) return { ok: true, value: Number(decimal) };
-  return { ok: false, says: `“${shorten(typed)}” is not a number. Write it like 38.5, 38,5 or 12 3/8.` };
+  return { ok: false, message: `“${shorten(typed)}” is not a number. Write it like 38.5, 38,5 or 12 3/8.` };
 }
 
 function plainFractions(typed: string): string {
   return typed.replace(/[½¼¾⅛⅜⅝⅞⅓⅔]/g, (sign) => ` ${VULGAR[sign] ?? sign}`);
 }
 
-function parseMixed([, sign, whole, over, under]: RegExpExecArray, typed: string): ParsedNumber {
-  const divisor = Number(under);
-  if (divisor === 0) return { ok: false, says: `“${shorten(typed)}” divides by zero.` };
-  const value = Number(whole ?? 0) + Number(over) / divisor;
+function parseMixed([, sign, whole, numerator, denominator]: RegExpExecArray, typed: string): ParsedNumber {
+  const divisor = Number(denominator);
+  if (divisor === 0) return { ok: false, message: `“${shorten(typed)}” divides by zero.` };
+  const value = Number(whole ?? 0) + Number(numerator) / divisor;
   return { ok: true, value: sign === "-" ? -value : value };
 }
 

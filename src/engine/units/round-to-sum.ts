@@ -11,8 +11,8 @@ export function roundToSum(parts: readonly number[], step: number): number[] {
   const total = Math.round(scaled.reduce((sum, part) => sum + part, 0));
   const missing = total - floors.reduce((sum, part) => sum + part, 0);
   const byRemainder = scaled
-    .map((part, at) => ({ at, remainder: part - Math.floor(part) }))
-    .toSorted((left, right) => right.remainder - left.remainder || left.at - right.at);
-  const raised = new Set(byRemainder.slice(0, Math.max(0, missing)).map(({ at }) => at));
-  return floors.map((floor, at) => (floor + (raised.has(at) ? 1 : 0)) * step);
+    .map((part, index) => ({ index, remainder: part - Math.floor(part) }))
+    .toSorted((left, right) => right.remainder - left.remainder || left.index - right.index);
+  const raised = new Set(byRemainder.slice(0, Math.max(0, missing)).map(({ index }) => index));
+  return floors.map((floor, index) => (floor + (raised.has(index) ? 1 : 0)) * step);
 }

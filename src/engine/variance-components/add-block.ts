@@ -9,8 +9,8 @@ interface Totals {
   readonly squareSlopes: Float64Array;
 }
 
-/** Room for one block's sums, used again for every block: fresh lists would cost more than the sums. */
-export interface BlockRoom {
+/** Working arrays for one block, reused for every block: allocating them would cost more than the sums. */
+export interface BlockBuffers {
   readonly own: Float64Array;
   readonly shared: Float64Array;
   readonly inner: Float64Array;
@@ -26,10 +26,10 @@ interface BlockTask {
   readonly sds: Float64Array;
   readonly information: GroupInformation;
   readonly totals: Totals;
-  readonly room: BlockRoom;
+  readonly buffers: BlockBuffers;
 }
 
-/** V⁻¹ = D − UᵀU of a block: the readings' own precisions D, and U of one row an effect, reading i of effect k at `k * count + i`. */
+/** V⁻¹ = D − UᵀU of a block: the readings' own precisions D, and U with one row per effect, reading i of effect k at `k * count + i`. */
 interface BlockPrecision {
   readonly count: number;
   readonly effects: number;
@@ -38,10 +38,10 @@ interface BlockPrecision {
   readonly logDeterminant: number;
 }
 
-/** @returns room for any of the blocks. */
-export function roomFor(blocks: readonly Block[]): BlockRoom {
-  const count = blocks.reduce((most, { values }) => Math.max(most, values.length), 0);
-  const effects = blocks.reduce((most, block) => Math.max(most, block.effects.length), 0);
+/** @returns working arrays that are large enough for any of the blocks. */
+export function buffersFor(blocks: readonly Block[]): BlockBuffers {
+  const count = blocks.reduce((max, { values }) => Math.max(max, values.length), 0);
+  const effects = blocks.reduce((max, block) => Math.max(max, block.effects.length), 0);
   return {
     own: new Float64Array(count),
     shared: new Float64Array(effects * count),
@@ -53,15 +53,15 @@ export function roomFor(blocks: readonly Block[]): BlockRoom {
   };
 }
 
-/** Adds what one block's readings say of their cells. Cost: readings² × effects. */
+/** Adds the information of one block's readings about their cells. Cost: readings² × effects. */
 export function addBlock(task: BlockTask): void {
-  const { block, sds, information, totals, room } = task;
+  const { block, sds, information, totals, buffers } = task;
   const precision = blockPrecision(task);
-  timesPrecision(precision, block.values, room.right);
+  timesPrecision(precision, block.values, buffers.right);
   totals.readings += block.values.length;
-  totals.constant += precision.logDeterminant + dot(block.values, room.right, block.values.length);
+  totals.constant += precision.logDeterminant + dot(block.values, buffers.right, block.values.length);
   addPrecision(task, precision);
-  scatter(information.right, block.cells, room.right, 1);
+  scatter(information.right, block.cells, buffers.right, 1);
   for (const { sd, weights } of block.effects) if (sd !== null) addEffectSlopes(task, { sd, weights, precision });
   if (task.residualSd !== null && sds.length > 0) addResidualSlopes(task, { sd: task.residualSd, precision });
 }
@@ -70,11 +70,11 @@ function blockPrecision({
   block,
   residualSd,
   sds,
-  room,
-}: Pick<BlockTask, "block" | "residualSd" | "sds" | "room">): BlockPrecision {
+  buffers,
+}: Pick<BlockTask, "block" | "residualSd" | "sds" | "buffers">): BlockPrecision {
   const count = block.values.length;
   const effects = block.effects.length;
-  const { own, shared, inner } = room;
+  const { own, shared, inner } = buffers;
   const residual = residualSd === null ? 0 : at(sds, residualSd) ** 2;
   for (let i = 0; i < count; i += 1) own[i] = 1 / (at(block.knownVariances, i) + residual);
   let offset = 0;
@@ -83,7 +83,7 @@ function blockPrecision({
     for (let i = 0; i < count; i += 1) shared[offset + i] = scale * at(weights, i);
     offset += count;
   }
-  fillInner(room, { count, effects });
+  fillInner(buffers, { count, effects });
   if (!factorise(inner, effects)) throw new RangeError("a block holds a value that is not finite");
   const factor = { rows: effects, columns: effects, values: inner };
   let logOwn = 0;
@@ -96,7 +96,7 @@ function blockPrecision({
 }
 
 /** The lower triangle of I + W·D·Wᵀ, W the scaled effects; never singular. */
-function fillInner({ own, shared, inner }: BlockRoom, { count, effects }: { count: number; effects: number }): void {
+function fillInner({ own, shared, inner }: BlockBuffers, { count, effects }: { count: number; effects: number }): void {
   for (let row = 0; row < effects; row += 1) {
     for (let column = 0; column <= row; column += 1) {
       let sum = row === column ? 1 : 0;
@@ -120,8 +120,11 @@ function timesPrecision(
   }
 }
 
-function addPrecision({ block, information, room }: BlockTask, { count, effects, own, shared }: BlockPrecision): void {
-  const { pairs } = room;
+function addPrecision(
+  { block, information, buffers }: BlockTask,
+  { count, effects, own, shared }: BlockPrecision,
+): void {
+  const { pairs } = buffers;
   for (let i = 0; i < count; i += 1) {
     for (let j = 0; j <= i; j += 1) {
       let value = i === j ? at(own, i) : 0;
@@ -133,7 +136,7 @@ function addPrecision({ block, information, room }: BlockTask, { count, effects,
   scatterPairs(information.precision, information.cells, { cells: block.cells, pairs });
 }
 
-/** Adds the values of pairs of readings at their cells, once more the other way round for two different readings. */
+/** Adds the values of pairs of readings at their cells, symmetrically for two different readings. */
 function scatterPairs(
   into: Float64Array,
   size: number,
@@ -153,10 +156,10 @@ function scatterPairs(
 }
 
 function addEffectSlopes(
-  { block, information, totals, room }: BlockTask,
+  { block, information, totals, buffers }: BlockTask,
   { sd, weights, precision }: { sd: number; weights: Float64Array; precision: BlockPrecision },
 ): void {
-  const { moved, pairs } = room;
+  const { moved, pairs } = buffers;
   const { count } = precision;
   timesPrecision(precision, weights, moved);
   const along = dot(moved, block.values, count);
@@ -171,9 +174,9 @@ function addEffectSlopes(
   scatterPairs(slopes, information.cells, { cells: block.cells, pairs });
 }
 
-/** Slopes by the residual's variance: V⁻¹V⁻¹ = D² − D·UᵀU − UᵀU·D + Uᵀ(UUᵀ)U, never formed by a full product. */
+/** Slopes by the residual's variance: V⁻¹V⁻¹ = D² − D·UᵀU − UᵀU·D + Uᵀ(UUᵀ)U, without a full matrix product. */
 function addResidualSlopes(
-  { block, information, totals, room }: BlockTask,
+  { block, information, totals, buffers }: BlockTask,
   { sd, precision }: { sd: number; precision: BlockPrecision },
 ): void {
   const { count, effects, own, shared } = precision;
@@ -183,17 +186,17 @@ function addResidualSlopes(
     for (let offset = 0; offset < effects * count; offset += count) trace -= at(shared, offset + i) ** 2;
   }
   totals.traceSlopes[sd] = at(totals.traceSlopes, sd) + trace;
-  totals.squareSlopes[sd] = at(totals.squareSlopes, sd) - dot(room.right, room.right, count);
-  timesPrecision(precision, room.right, room.moved);
-  scatter(information.rightSlopes[sd], block.cells, room.moved, -1);
+  totals.squareSlopes[sd] = at(totals.squareSlopes, sd) - dot(buffers.right, buffers.right, count);
+  timesPrecision(precision, buffers.right, buffers.moved);
+  scatter(information.rightSlopes[sd], block.cells, buffers.moved, -1);
   const slopes = information.precisionSlopes[sd];
   if (slopes === undefined) return;
-  fillMinusSquare(precision, room);
-  scatterPairs(slopes, information.cells, { cells: block.cells, pairs: room.pairs });
+  fillMinusSquare(precision, buffers);
+  scatterPairs(slopes, information.cells, { cells: block.cells, pairs: buffers.pairs });
 }
 
-/** The lower triangle of −V⁻¹V⁻¹ into the room's pairs. */
-function fillMinusSquare(precision: BlockPrecision, { half, pairs }: BlockRoom): void {
+/** Writes the lower triangle of −V⁻¹V⁻¹ into `pairs`. */
+function fillMinusSquare(precision: BlockPrecision, { half, pairs }: BlockBuffers): void {
   const { count, effects, own, shared } = precision;
   fillHalfSquare(precision, half);
   for (let i = 0; i < count; i += 1) {
@@ -233,7 +236,7 @@ function scatter(into: Float64Array | undefined, cells: Int32Array, values: Floa
     into[indexAt(cells, i)] = at(into, indexAt(cells, i)) + times * at(values, i);
 }
 
-/** V⁻¹·values of a block, V the variance that its own effects and errors give its readings. */
+/** V⁻¹·values of a block, V the covariance of its readings from the block's own effects and errors. */
 export function blockResidual(given: {
   readonly block: Block;
   readonly residualSd: number | null;
@@ -241,6 +244,6 @@ export function blockResidual(given: {
   readonly values: Float64Array;
 }): Float64Array {
   const residual = new Float64Array(given.values.length);
-  timesPrecision(blockPrecision({ ...given, room: roomFor([given.block]) }), given.values, residual);
+  timesPrecision(blockPrecision({ ...given, buffers: buffersFor([given.block]) }), given.values, residual);
   return residual;
 }

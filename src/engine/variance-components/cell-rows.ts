@@ -1,10 +1,10 @@
 import { at, indexAt } from "../linear-algebra";
 import type { CellRows } from "./variance-model";
 
-/** A cell's weights on the shared columns; columns that it leaves out weigh 0. */
+/** A cell's weights on the shared columns; columns that it leaves out have weight 0. */
 export type CellRow = readonly { readonly column: number; readonly weight: number }[];
 
-/** The rows of a group's cells in one list, which the inner loops run through. */
+/** The rows of a group's cells in compressed form, for the inner loops. */
 export function cellRows(rows: readonly CellRow[]): CellRows {
   const entries = rows.flat();
   const starts = new Int32Array(rows.length + 1);
@@ -19,7 +19,7 @@ export function cellRows(rows: readonly CellRow[]): CellRows {
   };
 }
 
-/** What a cell's row makes of the shared columns. */
+/** Product of a cell's row and the shared columns. */
 export function rowTimes(rows: CellRows, cell: number, shared: Float64Array): number {
   const end = indexAt(rows.starts, cell + 1);
   let sum = 0;

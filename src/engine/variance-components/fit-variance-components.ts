@@ -14,14 +14,14 @@ export interface VarianceFit {
   /** Log likelihood plus the priors' log densities of the log standard deviations. */
   readonly objective: number;
   readonly status: "converged" | "stopped";
-  /** Evidence of the status: the largest slope left, by log standard deviation, and how often the model was evaluated. */
+  /** Evidence of the status: the largest remaining slope by log standard deviation, and the number of evaluations. */
   readonly largestSlope: number;
   readonly evaluations: number;
 }
 
 const TOLERANCE = 1e-6;
-const LEAST_CURVATURE = 0.1;
-/** A standard deviation without a prior that would rather be smaller is tried at zero once below this share of its start. */
+const MIN_CURVATURE = 0.1;
+/** A decreasing standard deviation without a prior is tried at zero once it is below this share of its start value. */
 const NEAR_ZERO = 1e-2;
 
 /**
@@ -29,10 +29,10 @@ const NEAR_ZERO = 1e-2;
  *
  * @param start standard deviations to start from, all above 0, in the values' unit.
  * @param priors one a standard deviation.
- * @param free the indices that are fitted; the others stay at their start. All where left out.
- * @param gathered what the readings say at the start, where it is known already; of use where nothing fitted changes it.
+ * @param free indices of the standard deviations to fit; the others stay at their start values. Default: all.
+ * @param gathered information of the readings at the start values, if already known; used if no fitted standard deviation changes it.
  * @returns the fit. A standard deviation without a prior may come out as exactly 0.
- * @throws {RangeError} where fixed columns cannot be told apart by the readings.
+ * @throws {RangeError} if the readings do not identify the fixed columns.
  * @see Patterson & Thompson 1971 (REML); Chung et al. 2013 for penalising variances away from zero.
  */
 export function fitVarianceComponents(given: {
@@ -53,7 +53,7 @@ export function fitVarianceComponents(given: {
     evaluations += minimum.evaluations;
     sds = withLogs(sds, free, minimum.point);
     const zero = zeroToTry({ ...task, sds, free });
-    if (zero === undefined) return finished(minimum, evaluations);
+    if (zero === undefined) return fitAt(minimum, evaluations);
     free = free.filter((index) => index !== zero);
     sds = sds.map((value, index) => (index === zero ? 0 : value));
   }
@@ -64,7 +64,7 @@ interface Task {
   readonly surface: Surface;
   readonly start: Float64Array;
   readonly priors: readonly SdPrior[];
-  /** What the readings say, where no standard deviation that is fitted changes it. */
+  /** Information of the readings, if no fitted standard deviation changes it. */
   readonly known: Information | null;
 }
 
@@ -112,8 +112,9 @@ function evaluate(position: Position, logs: Float64Array): SolvedEvaluation | nu
     value: -(solution.logLikelihood + logPriors(position.priors, sds)),
     slopes: overFree(position, (index) => -at(likelihood.slopes, index) - priorAt(position, sds, index).slope),
     curvatures: overFree(position, (index) => {
-      const own = 2 * Math.max(0, at(likelihood.determined, index)) - priorAt(position, sds, index).curvature;
-      return Math.max(own, LEAST_CURVATURE);
+      const curvature =
+        2 * Math.max(0, at(likelihood.effectiveDegrees, index)) - priorAt(position, sds, index).curvature;
+      return Math.max(curvature, MIN_CURVATURE);
     }),
   };
 }
@@ -147,13 +148,13 @@ function withLogs(sds: Float64Array, free: readonly number[], logs: Float64Array
 }
 
 function zeroToTry(position: Position): number | undefined {
-  let here: number | undefined;
+  let current: number | undefined;
   return position.free.find((index) => {
     if (position.priors[index]?.kind !== "none" || index === position.readings.residualSd) return false;
     if (at(position.sds, index) > NEAR_ZERO * at(position.start, index)) return false;
     const without = position.sds.map((value, other) => (other === index ? 0 : value));
-    here ??= objectiveAt(position, position.sds);
-    return objectiveAt(position, without) >= here - TOLERANCE;
+    current ??= objectiveAt(position, position.sds);
+    return objectiveAt(position, without) >= current - TOLERANCE;
   });
 }
 
@@ -162,14 +163,14 @@ function objectiveAt(task: Task, sds: Float64Array): number {
   return solution === null ? Number.NEGATIVE_INFINITY : solution.logLikelihood + logPriors(task.priors, sds);
 }
 
-function finished(minimum: Minimum<SolvedEvaluation>, evaluations: number): VarianceFit {
+function fitAt(minimum: Minimum<SolvedEvaluation>, evaluations: number): VarianceFit {
   const { solution, value, slopes, converged } = minimum;
   return {
     sds: solution.sds,
     solution,
     objective: -value,
     status: converged ? "converged" : "stopped",
-    largestSlope: slopes.reduce((most, slope) => Math.max(most, Math.abs(slope)), 0),
+    largestSlope: slopes.reduce((max, slope) => Math.max(max, Math.abs(slope)), 0),
     evaluations,
   };
 }

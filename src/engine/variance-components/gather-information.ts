@@ -1,12 +1,12 @@
-import { addBlock, roomFor } from "./add-block";
+import { addBlock, buffersFor } from "./add-block";
 import type { Information } from "./information";
 import type { Group, Readings } from "./variance-model";
 
 /**
- * Integrates the blocks' own effects out, one small block at a time (Woodbury), so that the cost goes with their number.
+ * Integrates out the blocks' own effects, one small block at a time (Woodbury), so that the cost is linear in their number.
  *
  * @param sds the standard deviations, by index.
- * @returns what is left to know of the cells, with derivatives by the variances of the block-level standard deviations.
+ * @returns the information about the cells, with derivatives by the variances of the block-level standard deviations.
  * @see Lindstrom & Bates 1988 for folding blocks in; Golub & Van Loan 2.1.4 for Woodbury's identity.
  */
 export function gatherInformation(readings: Readings, sds: Float64Array): Information {
@@ -17,11 +17,11 @@ export function gatherInformation(readings: Readings, sds: Float64Array): Inform
     traceSlopes: new Float64Array(sds.length),
     squareSlopes: new Float64Array(sds.length),
   };
-  const room = roomFor(readings.groups.flatMap(({ blocks }) => blocks));
+  const buffers = buffersFor(readings.groups.flatMap(({ blocks }) => blocks));
   const groups = readings.groups.map((group) => {
     const information = emptyInformation(group, used, sds.length);
     for (const block of group.blocks)
-      addBlock({ block, residualSd: readings.residualSd, sds, information, totals, room });
+      addBlock({ block, residualSd: readings.residualSd, sds, information, totals, buffers });
     return information;
   });
   return { groups, ...totals };

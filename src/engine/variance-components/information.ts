@@ -1,4 +1,4 @@
-/** What the readings of a group say of its cells: log density = const − ½(gᵀ·precision·g − 2·gᵀ·right), g the cells. */
+/** Information of a group's readings about its cells: log density = const − ½(gᵀ·precision·g − 2·gᵀ·right), g the cells. */
 export interface GroupInformation {
   readonly cells: number;
   readonly precision: Float64Array;
@@ -8,7 +8,7 @@ export interface GroupInformation {
   readonly rightSlopes: readonly (Float64Array | undefined)[];
 }
 
-/** What all readings say of all cells once the blocks' own effects are integrated out. */
+/** Information of all readings about all cells, with the blocks' own effects integrated out. */
 export interface Information {
   readonly groups: readonly GroupInformation[];
   readonly readings: number;

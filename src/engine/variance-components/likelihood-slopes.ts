@@ -3,18 +3,18 @@ import type { SurfaceSolution } from "./solve-surface";
 import type { GroupPosterior, SurfacePosterior } from "./surface-posterior";
 
 export interface LikelihoodSlopes {
-  /** Derivatives of the log likelihood by the logs of the standard deviations; 0 where one is 0, for it is even in it. */
+  /** Derivatives of the log likelihood by the logs of the standard deviations; 0 where one is 0, because the likelihood is even in it. */
   readonly slopes: Float64Array;
-  /** How much of each set of effects the readings determine: the sum of their shrinkage factors, 0 to their number. */
-  readonly determined: Float64Array;
+  /** Effective degrees of freedom of each set of effects: the sum of their shrinkage factors, 0 to their number. */
+  readonly effectiveDegrees: Float64Array;
 }
 
 /**
  * Slopes of the log likelihood at a solution.
  *
- * @param blockLevel whether slopes of block-level standard deviations are wanted, which need the posterior's covariances; 0 otherwise.
+ * @param blockLevel whether to compute slopes of block-level standard deviations, which need the posterior's covariances; 0 otherwise.
  *
- * An effect's: Σ E[effect²] ÷ variance − how many (the identity that EM rests on). A block-level one's: by the readings' information.
+ * For effects: Σ E[effect²] ÷ variance − their number (the identity behind EM). For block-level ones: from the readings' information.
  */
 export function likelihoodSlopes(
   solution: SurfaceSolution,
@@ -23,7 +23,7 @@ export function likelihoodSlopes(
 ): LikelihoodSlopes {
   const result = {
     slopes: new Float64Array(solution.sds.length),
-    determined: new Float64Array(solution.sds.length),
+    effectiveDegrees: new Float64Array(solution.sds.length),
   };
   addSharedSlopes(result, solution, posterior);
   addCellSlope(result, solution, posterior);
@@ -31,9 +31,13 @@ export function likelihoodSlopes(
   return result;
 }
 
-function add({ slopes, determined }: LikelihoodSlopes, sd: number, part: { slope: number; determined: number }): void {
+function add(
+  { slopes, effectiveDegrees }: LikelihoodSlopes,
+  sd: number,
+  part: { slope: number; determined: number },
+): void {
   slopes[sd] = at(slopes, sd) + part.slope;
-  determined[sd] = at(determined, sd) + part.determined;
+  effectiveDegrees[sd] = at(effectiveDegrees, sd) + part.determined;
 }
 
 function addSharedSlopes(

@@ -3,7 +3,7 @@ import type { SdPrior } from "./variance-model";
 /**
  * Log density of the log of a standard deviation, up to a constant, with its first two derivatives by that log.
  *
- * A half-normal density of the standard deviation gains log sd in the change of variable, which keeps it off zero.
+ * For a half-normal prior the change of variable adds log sd, which keeps the standard deviation above zero.
  */
 export function logPrior(
   prior: SdPrior,

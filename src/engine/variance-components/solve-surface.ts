@@ -7,7 +7,7 @@ import type { CellRows, SharedColumn, Surface } from "./variance-model";
 export interface SolvedGroup {
   readonly information: GroupInformation;
   readonly rows: CellRows;
-  /** What the readings say of the cells' shared part: its precision, and what is left of `right` at the solution. */
+  /** Information about the cells' shared part: its precision, and the remaining `right` at the solution. */
   readonly precision: Float64Array;
   readonly score: Float64Array;
 }
@@ -30,8 +30,8 @@ export interface SurfaceSolution {
 /**
  * Best linear unbiased prediction of a surface of cells, and its likelihood: restricted where columns are fixed, else marginal.
  *
- * @param sds the standard deviations, by index; a zero takes its effects out.
- * @returns the solution, null where fixed columns cannot be told apart or a number is not finite.
+ * @param sds the standard deviations, by index; a zero removes its effects.
+ * @returns the solution, null if the fixed columns are not identified or a number is not finite.
  * @see Henderson 1975; Harville 1977 for the restricted likelihood.
  */
 export function solveSurface(surface: Surface, information: Information, sds: Float64Array): SurfaceSolution | null {
@@ -40,12 +40,12 @@ export function solveSurface(surface: Surface, information: Information, sds: Fl
   surface.columns.forEach((column, index) => {
     scales[index] = scaleOf(column, sds);
   });
-  let minusTwo = information.constant + information.readings * Math.log(2 * Math.PI);
+  let deviance = information.constant + information.readings * Math.log(2 * Math.PI);
   const partial = surface.rows.flatMap((rows, index) => {
     const group = information.groups[index];
     if (group === undefined) return [];
     const integrated = integrateCells(group, cellVariance);
-    minusTwo += integrated.minusTwo;
+    deviance += integrated.minusTwo;
     return [{ information: group, rows, ...integrated }];
   });
   const { inner, right } = sharedSystem(surface.columns, scales, partial);
@@ -53,18 +53,18 @@ export function solveSurface(surface: Surface, information: Information, sds: Fl
   if (sharedFactor === null) return null;
   const shared = right.slice();
   solveLower(sharedFactor, shared);
-  for (const value of shared) minusTwo -= value * value;
+  for (const value of shared) deviance -= value * value;
   solveUpper(sharedFactor, shared);
   for (let column = 0; column < shared.length; column += 1) shared[column] = at(shared, column) * at(scales, column);
   const fixed = surface.columns.filter(({ kind }) => kind === "fixed").length;
-  minusTwo += logDeterminant(sharedFactor) - fixed * Math.log(2 * Math.PI);
+  deviance += logDeterminant(sharedFactor) - fixed * Math.log(2 * Math.PI);
   const groups = partial.map((group) => ({ ...group, score: scoreAt(group, shared) }));
   return {
     surface,
     information,
     sds,
     cellVariance,
-    logLikelihood: -minusTwo / 2,
+    logLikelihood: -deviance / 2,
     groups,
     scales,
     sharedFactor,
@@ -83,7 +83,7 @@ function scaleOf(column: SharedColumn, sds: Float64Array): number {
   }
 }
 
-/** (Λ⁻¹ + cI)⁻¹ = (I + cΛ)⁻¹Λ, so that neither a singular Λ nor a variance of 0 is in the way. */
+/** (Λ⁻¹ + cI)⁻¹ = (I + cΛ)⁻¹Λ, which also works for a singular Λ and for a variance of 0. */
 function integrateCells(group: GroupInformation, cellVariance: number) {
   const { cells } = group;
   const inner = new Float64Array(cells * cells);

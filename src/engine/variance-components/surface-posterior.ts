@@ -19,10 +19,10 @@ export interface SurfacePosterior {
 }
 
 /**
- * What the readings leave uncertain of the shared columns and of the cells.
+ * Posterior of the shared columns and of the cells.
  *
- * @param covariances whether the cells' covariances are wanted; they are empty otherwise.
- * @returns means and variances; those of fixed columns include that they are estimated.
+ * @param covariances whether to compute the cells' covariances; they are empty otherwise.
+ * @returns means and variances; the variances include the uncertainty of estimated fixed columns.
  */
 export function surfacePosterior(solution: SurfaceSolution, { covariances } = { covariances: true }): SurfacePosterior {
   const shared = sharedCovariance(solution);
@@ -62,25 +62,25 @@ interface GroupTask {
 }
 
 /**
- * With P the group's precision once its own deviations are integrated out, c their variance and G what the shared columns'
- * uncertainty brings to the cells: the cells vary by c(I − cP) + (I − cP)G(I − cP), their own deviations by c(I − cP) + c²PGP.
+ * With P the group's precision once its own deviations are integrated out, c their variance and G the covariance that the shared columns'
+ * uncertainty adds to the cells: the cells have covariance c(I − cP) + (I − cP)G(I − cP), their own deviations by c(I − cP) + c²PGP.
  */
 function groupPosterior(solution: SurfaceSolution, { group, shared, covariances }: GroupTask): GroupPosterior {
   const { cellVariance } = solution;
   const { rows, precision, score } = group;
   const { cells } = rows;
   const mean = score.map((value, i) => cellVariance * value + rowTimes(rows, i, solution.shared));
-  const brought = broughtByShared(rows, shared, solution.scales.length);
-  const taken = squareProduct(precision, brought, cells);
-  const ownVariance = variancesOfOwn({ precision, taken, cellVariance, cells });
+  const sharedPart = sharedPartOfCells(rows, shared, solution.scales.length);
+  const projectedShared = squareProduct(precision, sharedPart, cells);
+  const ownVariance = ownDeviationVariance({ precision, projectedShared, cellVariance, cells });
   const ownSquares = score.reduce((sum, value) => sum + (cellVariance * value) ** 2, ownVariance);
   const covariance = covariances
-    ? cellCovariance({ precision, brought, taken, cellVariance, cells })
+    ? cellCovariance({ precision, sharedPart, projectedShared, cellVariance, cells })
     : new Float64Array();
   return { mean, covariance, ownSquares, ownVariance };
 }
 
-function broughtByShared(rows: CellRows, shared: Float64Array, size: number): Float64Array {
+function sharedPartOfCells(rows: CellRows, shared: Float64Array, size: number): Float64Array {
   const { cells, starts, columns, weights } = rows;
   const brought = new Float64Array(cells * cells);
   const along = new Float64Array(size);
@@ -103,22 +103,28 @@ function broughtByShared(rows: CellRows, shared: Float64Array, size: number): Fl
 interface CellTask {
   readonly precision: Float64Array;
   /** G, and P·G. */
-  readonly brought: Float64Array;
-  readonly taken: Float64Array;
+  readonly sharedPart: Float64Array;
+  readonly projectedShared: Float64Array;
   readonly cellVariance: number;
   readonly cells: number;
 }
 
-function variancesOfOwn({ precision, taken, cellVariance, cells }: Omit<CellTask, "brought">): number {
+function ownDeviationVariance({
+  precision,
+  projectedShared,
+  cellVariance,
+  cells,
+}: Omit<CellTask, "sharedPart">): number {
   let variance = 0;
   for (let i = 0; i < cells; i += 1) variance += cellVariance * (1 - cellVariance * at(precision, i * cells + i));
-  for (let k = 0; k < taken.length; k += 1) variance += cellVariance ** 2 * at(taken, k) * at(precision, k);
+  for (let k = 0; k < projectedShared.length; k += 1)
+    variance += cellVariance ** 2 * at(projectedShared, k) * at(precision, k);
   return variance;
 }
 
-function cellCovariance({ precision, brought, taken, cellVariance, cells }: CellTask): Float64Array {
-  const kept = new Float64Array(brought.length);
-  for (let k = 0; k < kept.length; k += 1) kept[k] = at(brought, k) - cellVariance * at(taken, k);
+function cellCovariance({ precision, sharedPart, projectedShared, cellVariance, cells }: CellTask): Float64Array {
+  const kept = new Float64Array(sharedPart.length);
+  for (let k = 0; k < kept.length; k += 1) kept[k] = at(sharedPart, k) - cellVariance * at(projectedShared, k);
   const lost = squareProduct(kept, precision, cells);
   const covariance = new Float64Array(cells * cells);
   for (let i = 0; i < cells; i += 1) {

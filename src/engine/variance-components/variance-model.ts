@@ -1,4 +1,4 @@
-/** An effect that all readings of one block share: reading i moves by `weights[i]` a unit of it. */
+/** An effect that all readings of one block share: reading i changes by `weights[i]` per unit of it. */
 export interface BlockEffect {
   readonly weights: Float64Array;
   /** The part of its variance that is known. */
@@ -23,7 +23,7 @@ export interface Group {
   readonly blocks: readonly Block[];
 }
 
-/** What was read. Standard deviations are named by their index in the list that is fitted. */
+/** The data. Standard deviations are identified by their index in the list that is fitted. */
 export interface Readings {
   readonly groups: readonly Group[];
   /** Standard deviation of each reading's own error; null where all of it is known. */
@@ -36,7 +36,7 @@ export type SharedColumn =
   | { readonly kind: "known"; readonly variance: number }
   | { readonly kind: "fitted"; readonly sd: number };
 
-/** Weights of a group's cells on the shared columns: those of cell c stand from `starts[c]` up to `starts[c + 1]`. */
+/** Weights of a group's cells on the shared columns: those of cell c are at `starts[c]` up to, not including, `starts[c + 1]`. */
 export interface CellRows {
   readonly cells: number;
   readonly starts: Int32Array;
@@ -44,7 +44,7 @@ export interface CellRows {
   readonly weights: Float64Array;
 }
 
-/** What the cells are made of: shared columns and, where `cellSd` names one, an own deviation of every cell. */
+/** The linear model of the cells: shared columns and, if `cellSd` is set, a deviation of each cell. */
 export interface Surface {
   readonly columns: readonly SharedColumn[];
   /** The cells of each group. */

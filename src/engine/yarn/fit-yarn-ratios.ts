@@ -1,9 +1,9 @@
 import { at, leastSquares } from "../linear-algebra";
 import { totalSizeM, type FabricUse, type YarnUse } from "./yarn-use";
 
-/** Relative sd of makers' metres before a call shows it, and how many testers it counts as (common practice, no source). */
-const USUAL_SPREAD = 0.06;
-const USUAL_WEIGHT = 3;
+/** Prior relative sd of makers' metres, and its weight as a number of testers (common practice, no source). */
+const PRIOR_SPREAD = 0.06;
+const PRIOR_WEIGHT = 3;
 /** How far a fabric's own ratio lies from the yarn's, relative sd (common practice, no source). */
 const FABRIC_SPREAD = 0.1;
 
@@ -20,10 +20,10 @@ export interface YarnRatios {
 }
 
 /**
- * One ratio a yarn by weighted regression through the origin, each fabric's own drawn toward it.
+ * One ratio a yarn by weighted regression through the origin, each fabric's ratio shrunk towards it.
  *
- * Errors go with the metres, so each tester counts by her metres a stitch size; what a fabric may differ by stands in the
- * regression as one more row a fabric.
+ * Errors are proportional to the metres, so the response is the metres per stitch size; the prior of a fabric's deviation is
+ * one more row per fabric.
  *
  * @param uses at least one use of the yarn.
  * @see design 4.8; Munden 1959 (from memory) for the ratio of plain knit, about 4.4 to 4.8.
@@ -35,8 +35,8 @@ export function fitYarnRatios(uses: readonly YarnUse[]): YarnRatios {
     .toSorted((left, right) => left - right);
   const common = ratios.reduce((sum, ratio) => sum + ratio, 0) / ratios.length;
   const squares = ratios.reduce((sum, ratio) => sum + (ratio / common - 1) ** 2, 0);
-  const degreesOfFreedom = USUAL_WEIGHT + ratios.length - 1;
-  const spread = Math.sqrt((USUAL_WEIGHT * USUAL_SPREAD ** 2 + squares) / degreesOfFreedom);
+  const degreesOfFreedom = PRIOR_WEIGHT + ratios.length - 1;
+  const spread = Math.sqrt((PRIOR_WEIGHT * PRIOR_SPREAD ** 2 + squares) / degreesOfFreedom);
   const sorted = uses.toSorted((left, right) => (left.tester < right.tester ? -1 : 1));
   const scale = 1 / (common * spread);
   const rows = sorted.map((use) => [scale, ...fabrics.map((fabric) => scale * shareOf(use.fabrics, fabric))]);

@@ -4,9 +4,9 @@ import { indexPattern, statedGauge } from "../prediction";
 import { fitYarnRatios, type YarnRatios } from "./fit-yarn-ratios";
 import { patternUse, stitchSizeM, yarnUses, type FabricUse, type YarnUse } from "./yarn-use";
 
-/** Nine makers in ten have enough. */
-const ENOUGH = 0.9;
-const USUAL_ROUNDING_M = 10;
+/** Share of makers who should have enough. */
+const COVERAGE = 0.9;
+const DEFAULT_ROUNDING_M = 10;
 
 export interface YarnNeed {
   readonly yarn: string;
@@ -28,14 +28,14 @@ export interface SizeNeed {
 }
 
 /**
- * How much of each yarn to tell people to buy, in every size, tested or not, at the pattern's gauge.
+ * How much of each yarn people should buy, in every size, tested or not, at the pattern's gauge.
  *
- * @param call with what does not count set aside.
+ * @param call in which excluded entries are set aside.
  * @param roundToM metres to publish are rounded up to a multiple of this.
- * @returns yarns and sizes in the pattern's order; nulls where nobody reported of the yarn or no piece takes it.
+ * @returns yarns and sizes in the pattern's order; nulls if nobody reported the yarn or no piece uses it.
  * @see design 4.8.
  */
-export function yarnNeeds(call: CallDocument, roundToM = USUAL_ROUNDING_M): { readonly yarns: readonly YarnNeed[] } {
+export function yarnNeeds(call: CallDocument, roundToM = DEFAULT_ROUNDING_M): { readonly yarns: readonly YarnNeed[] } {
   const index = indexPattern(call.pattern);
   const uses = call.testers.flatMap((tester) => yarnUses(index, tester));
   return {
@@ -55,7 +55,7 @@ export function yarnNeeds(call: CallDocument, roundToM = USUAL_ROUNDING_M): { re
   };
 }
 
-/** What to tell people to buy: enough for nine makers in ten, rounded up to a multiple of `roundToM`; null for null. */
+/** Amount to publish: enough for nine makers in ten, rounded up to a multiple of `roundToM`; null for null. */
 export function publishedMetres(upperMetres: number | null, roundToM: number): number | null {
   return upperMetres === null ? null : Math.ceil(upperMetres / roundToM) * roundToM;
 }
@@ -89,7 +89,7 @@ function sizeNeed(given: {
     0,
   );
   const sd = Math.hypot(ratios.spread * expectedMetres, ratios.standardErrorOf(used));
-  const upperMetres = expectedMetres + studentTQuantile(ENOUGH, ratios.degreesOfFreedom) * sd;
+  const upperMetres = expectedMetres + studentTQuantile(COVERAGE, ratios.degreesOfFreedom) * sd;
   return {
     size,
     stitches,

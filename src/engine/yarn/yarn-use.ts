@@ -1,4 +1,4 @@
-import { own, type PatternDocument, type Tester } from "../pattern";
+import { ownValue, type PatternDocument, type Tester } from "../pattern";
 import {
   indexPattern,
   patternWorking,
@@ -11,7 +11,7 @@ import {
 const CM_PER_M = 100;
 const GRAMS = 100;
 
-/** What a garment takes of a yarn in each fabric: stitches, and the sum of their sizes √(width × height), m. */
+/** Yarn use of a garment in one fabric: stitches, and the sum of their sizes √(width × height), m. */
 export interface FabricUse {
   readonly fabric: string;
   readonly stitches: number;
@@ -52,15 +52,15 @@ export function patternUse(pattern: PatternDocument, yarn: string, size: string)
 }
 
 /**
- * What a tester used of each yarn that she weighed, by her own ball band; entries that are set aside do not count.
+ * A tester's use of each yarn, by the label of the yarn they used; entries that are set aside do not count.
  *
- * @returns one use a yarn that the pattern's pieces take, metres of all her entries of it together.
+ * @returns one use per yarn that the pattern's pieces need, with the metres of all its entries.
  */
 export function yarnUses(index: PatternIndex, tester: Tester): YarnUse[] {
   const metresByYarn: Record<string, number> = {};
   for (const { yarn, grams, metresPer100g, decision } of tester.yarn) {
     if (decision === "set-aside") continue;
-    metresByYarn[yarn] = (own(metresByYarn, yarn) ?? 0) + (grams * metresPer100g) / GRAMS;
+    metresByYarn[yarn] = (ownValue(metresByYarn, yarn) ?? 0) + (grams * metresPer100g) / GRAMS;
   }
   const working = workedAtOwnGauge(index, tester);
   return Object.entries(metresByYarn).flatMap(([yarn, metres]) => {

@@ -1,4 +1,4 @@
-import { takenSchema, type Taken } from "@/engine/revision";
+import { acceptedProposalSchema, type AcceptedProposal } from "@/engine/revision";
 import { readForm } from "@/server/read-form";
 import { CHOSEN, LEAVE } from "./chosen-field";
 import { readInputKey } from "./input-key";
@@ -9,7 +9,7 @@ export function chosenIn(form: FormData): string[] {
 }
 
 export type ReadChosen =
-  { readonly ok: true; readonly take: readonly Taken[] } | { readonly ok: false; readonly says: string };
+  { readonly ok: true; readonly take: readonly AcceptedProposal[] } | { readonly ok: false; readonly says: string };
 
 /** What is taken, by a form's values: `LEAVE`, or `input allowance.neck-band..`. */
 export function readChosen(chosen: readonly string[]): ReadChosen {
@@ -22,7 +22,7 @@ export function readChosen(chosen: readonly string[]): ReadChosen {
       ok: false,
       says: "The same number is taken under two proposals. Leave it under one of them, or choose another of those that stand there.",
     };
-  const take = keys.map(([by, key = ""]) => takenSchema.safeParse({ ...readInputKey(key), by }));
+  const take = keys.map(([by, key = ""]) => acceptedProposalSchema.safeParse({ ...readInputKey(key), by }));
   if (!take.every((parsed) => parsed.success))
     return { ok: false, says: "One of these proposals cannot be read. Reload the page and choose again." };
   return { ok: true, take: take.map(({ data }) => data) };

@@ -1,5 +1,5 @@
 import { applyEdits, editFields, type AppliedEdits, type EditField } from "@/engine/editing";
-import { own, type Measurement, type PatternDocument, type Size, type Term } from "@/engine/pattern";
+import { ownValue, type Measurement, type PatternDocument, type Size, type Term } from "@/engine/pattern";
 import { fromCm, type LengthUnit } from "@/engine/units";
 import { cellKey } from "./gap-address";
 
@@ -37,7 +37,7 @@ export function correctionOf(pattern: PatternDocument, { cell, typed: texts, uni
   const used = usedFields(pattern, found);
   const typed = Object.fromEntries(
     used.flatMap((field) => {
-      const text = own(texts, field.path)?.trim();
+      const text = ownValue(texts, field.path)?.trim();
       return text === undefined || text === ownText(field, unit) ? [] : [[field.path, text]];
     }),
   );
@@ -87,7 +87,7 @@ function correctedField(
   { typed, applied, unit }: { typed: Correction["typed"]; applied: AppliedEdits; unit: LengthUnit },
 ): CorrectedField {
   const was = ownText(field, unit);
-  const text = own(typed, field.path) ?? was;
+  const text = ownValue(typed, field.path) ?? was;
   const isSigned = field.kind === "allowance" && /^[-−]/.test(text);
   return {
     path: field.path,
@@ -95,6 +95,6 @@ function correctedField(
     text: isSigned ? text.slice(1).trim() : text,
     way: field.kind !== "allowance" ? null : isSigned ? "takes" : "adds",
     hint: `${field.size === null ? "In every size" : `In size ${field.size.label}`}, now ${standingWords(field, was, unit)}`,
-    errors: applied.faults.filter(({ path }) => path === field.path).map(({ says }) => says),
+    errors: applied.faults.filter(({ path }) => path === field.path).map(({ message }) => message),
   };
 }

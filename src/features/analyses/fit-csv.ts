@@ -1,5 +1,5 @@
 import type { PatternDocument } from "@/engine/pattern";
-import { fitScaleWords } from "@/engine/reporting";
+import { fitScaleLabel } from "@/engine/reporting";
 import type { LengthUnit } from "@/engine/units";
 import { csvText } from "@/server/csv-text";
 import type { FitArea } from "./fit-board";
@@ -22,7 +22,7 @@ export function fitCsv(
     });
     return [
       {
-        ...{ area: area.label, size, tester: name, scale, feels: fitScaleWords(scale, area), says: says ?? "" },
+        ...{ area: area.label, size, tester: name, scale, feels: fitScaleLabel(scale, area), says: says ?? "" },
         differences: differences.join("; "),
       },
     ];

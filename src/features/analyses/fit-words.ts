@@ -1,5 +1,5 @@
 import { cmOfSize, type PatternDocument } from "@/engine/pattern";
-import { FIT_SCALE, fitScaleWords } from "@/engine/reporting";
+import { FIT_SCALE, fitScaleLabel } from "@/engine/reporting";
 import type { LengthUnit } from "@/engine/units";
 import { formatExactLength } from "@/ui/format-exact-length";
 import { sizesOf, type AreaFinding, type FitArea } from "./fit-board";
@@ -8,7 +8,7 @@ import { sizesOf, type AreaFinding, type FitArea } from "./fit-board";
 export function answersWords(counts: readonly number[], area: Pick<FitArea, "isGirth">): string {
   const told = FIT_SCALE.flatMap((scale, at) => {
     const count = counts[at] ?? 0;
-    return count === 0 ? [] : [`${count} ${fitScaleWords(scale, area)}`];
+    return count === 0 ? [] : [`${count} ${fitScaleLabel(scale, area)}`];
   });
   return told.length === 0 ? "nobody says anything" : told.join(", ");
 }

@@ -2,7 +2,7 @@ import "server-only";
 import { z } from "zod";
 import { differencesSchema, type Differences } from "@/engine/results";
 import { causeShape, rivalShape } from "@/engine/gaps";
-import { takenSchema, type Taken } from "@/engine/revision";
+import { acceptedProposalSchema, type AcceptedProposal } from "@/engine/revision";
 import { callScope, type CallAccess } from "@/features/calls/access";
 import { misworkedSchema, type Misworked } from "@/features/calls/schema";
 import { patternScope, type PatternAccess } from "@/features/patterns/access";
@@ -62,7 +62,7 @@ export type EvidenceCauses = z.infer<typeof evidenceSchema>["causes"];
 
 /** What a revision rests on that was made from a plan, frozen when it was saved. */
 export interface Evidence {
-  readonly take: readonly Taken[];
+  readonly take: readonly AcceptedProposal[];
   readonly causes: EvidenceCauses;
   /** How many testers had reported. */
   readonly testers: number;
@@ -81,7 +81,7 @@ export async function revisionEvidence(access: PatternAccess, number: number): P
   if (row === null) return null;
   const { causes, testers, testersBySize = [] } = evidenceSchema.parse(JSON.parse(row.analysis));
   return {
-    take: z.array(takenSchema).parse(row.take),
+    take: z.array(acceptedProposalSchema).parse(row.take),
     causes,
     testers: testers?.length ?? testersBySize.reduce((sum, count) => sum + count, 0),
     misworked: misworkedSchema.parse(row.misworked),

@@ -1,7 +1,7 @@
 import type { Cell } from "@/engine/gaps";
-import { cmOfSize, own, type Measurement, type PatternDocument, type Size } from "@/engine/pattern";
+import { cmOfSize, ownValue, type Measurement, type PatternDocument, type Size } from "@/engine/pattern";
 import { predict } from "@/engine/prediction";
-import type { Taken } from "@/engine/revision";
+import type { AcceptedProposal } from "@/engine/revision";
 import type { PlanOutput } from "./plan-schema";
 import { againstTarget, type AgainstTarget } from "./target-words";
 
@@ -53,7 +53,7 @@ interface Given {
   readonly before: PatternDocument;
   /** What was known when it was asked. */
   readonly cellsBefore: readonly Cell[];
-  readonly take: readonly Taken[];
+  readonly take: readonly AcceptedProposal[];
   readonly plan: RevisedPlan;
 }
 
@@ -84,8 +84,8 @@ function changedRows({ before, plan: { pattern } }: Given): ChangedRow[] {
     label,
     kind: "count",
     bySize: pattern.sizes.map((size) => ({
-      was: own(own(before.grading, id), size.id) ?? null,
-      becomes: own(own(pattern.grading, id), size.id) ?? 0,
+      was: ownValue(ownValue(before.grading, id), size.id) ?? null,
+      becomes: ownValue(ownValue(pattern.grading, id), size.id) ?? 0,
     })),
   }));
   const allowances = pattern.allowances

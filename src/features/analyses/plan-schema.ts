@@ -1,7 +1,7 @@
 import { z } from "zod";
 import { cellSchema, gapsOutputSchema } from "@/engine/gaps";
 import { idSchema, parseStoredPattern, type PatternDocument } from "@/engine/pattern";
-import { takenSchema, type Expectation } from "@/engine/revision";
+import { acceptedProposalSchema, type Expectation } from "@/engine/revision";
 import { misworkedSchema } from "@/features/calls/schema";
 
 const patternSchema = z.unknown().transform((value, context): PatternDocument => {
@@ -15,7 +15,7 @@ const unitSchema = z.enum(["cm", "in"]);
 
 /** What a plan asks: what becomes of the pattern where proposals are accepted, or where numbers are corrected by hand. */
 export const planRequestSchema = z.discriminatedUnion("kind", [
-  z.strictObject({ kind: z.literal("proposals"), take: z.array(takenSchema).readonly() }),
+  z.strictObject({ kind: z.literal("proposals"), take: z.array(acceptedProposalSchema).readonly() }),
   z.strictObject({
     kind: z.literal("correction"),
     size: idSchema,

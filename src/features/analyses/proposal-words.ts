@@ -1,6 +1,6 @@
 import type { CauseInput } from "@/engine/gaps";
-import { own, type PatternDocument } from "@/engine/pattern";
-import type { Taken } from "@/engine/revision";
+import { ownValue, type PatternDocument } from "@/engine/pattern";
+import type { AcceptedProposal } from "@/engine/revision";
 import type { LengthUnit } from "@/engine/units";
 import { inputName } from "./cause-words";
 import { plain, sized } from "./verdict-words";
@@ -18,7 +18,11 @@ const OF_MEASUREMENT: readonly CauseInput["kind"][] = ["offset", "step", "from"]
 /** What taking an input in one way means, in the designer's words. */
 export function wayWords(
   input: CauseInput & { readonly estimate?: number | undefined },
-  { by, pattern, unit }: { readonly by: Taken["by"]; readonly pattern: PatternDocument; readonly unit: LengthUnit },
+  {
+    by,
+    pattern,
+    unit,
+  }: { readonly by: AcceptedProposal["by"]; readonly pattern: PatternDocument; readonly unit: LengthUnit },
 ): WayWords {
   if (input.kind === "count") return countWords(input, { by, pattern });
   const correct = allowanceWay(input, { pattern, unit }) ?? correctWords(input, pattern);
@@ -48,10 +52,10 @@ function allowanceWay(
 
 function countWords(
   { id, size = "", estimate }: CauseInput & { readonly estimate?: number | undefined },
-  { by, pattern }: { readonly by: Taken["by"]; readonly pattern: PatternDocument },
+  { by, pattern }: { readonly by: AcceptedProposal["by"]; readonly pattern: PatternDocument },
 ): WayWords {
   const label = pattern.sizes.find((item) => item.id === size)?.label ?? "";
-  const graded = own(own(pattern.grading, id), size) ?? 0;
+  const graded = ownValue(ownValue(pattern.grading, id), size) ?? 0;
   const worked = estimate === undefined ? "the number" : `the ${graded + Math.round(estimate)}`;
   const name = inputName({ kind: "count", id }, pattern);
   return by === "input"

@@ -1,7 +1,7 @@
 import type { CauseInput } from "@/engine/gaps";
 import type { PatternDocument } from "@/engine/pattern";
 import type { Differences, NamedCause } from "@/engine/results";
-import type { Taken } from "@/engine/revision";
+import type { AcceptedProposal } from "@/engine/revision";
 import type { LengthUnit } from "@/engine/units";
 import { causeSentence, rivalWords } from "./cause-words";
 import { LEAVE } from "./chosen-field";
@@ -10,7 +10,7 @@ import { movedWords, tellApartWords, wayWords, type WayWords } from "./proposal-
 
 /** One way to take one input; `value` is what the form sends. */
 export interface Way extends WayWords {
-  readonly by: Taken["by"];
+  readonly by: AcceptedProposal["by"];
   readonly value: string;
 }
 
@@ -77,7 +77,7 @@ function alternative(
   { pattern, unit, likeness }: { pattern: PatternDocument; unit: LengthUnit; likeness: Alternative["likeness"] },
 ): Alternative {
   const input = inputOf(given);
-  const bys: readonly Taken["by"][] =
+  const bys: readonly AcceptedProposal["by"][] =
     input.kind === "count" || given.solvable.length > 0 ? ["input", "published"] : ["published"];
   return {
     input,
@@ -95,7 +95,7 @@ function preselection(
   cause: NamedCause,
   { pattern, ways }: { pattern: PatternDocument; ways: readonly Way[] },
 ): Pick<Proposal, "preselected" | "because"> {
-  const valueOf = (by: Taken["by"]) => ways.find((way) => way.by === by)?.value;
+  const valueOf = (by: AcceptedProposal["by"]) => ways.find((way) => way.by === by)?.value;
   if (cause.evidence < FAINT)
     return {
       preselected: LEAVE,

@@ -1,8 +1,8 @@
-import type { Slip, Suspect } from "@/engine/gaps";
+import type { EntryError, Outlier } from "@/engine/gaps";
 import type { LengthUnit } from "@/engine/units";
 import { formatLength } from "@/ui/format-length";
 
-const SLIPS: Readonly<Record<Slip, string>> = {
+const SLIPS: Readonly<Record<EntryError, string>> = {
   "inches-as-cm": "inches written down as centimetres",
   "cm-as-inches": "centimetres written down as inches",
   "half-girth": "half the girth: laid flat and not doubled",
@@ -16,12 +16,12 @@ const SLIPS: Readonly<Record<Slip, string>> = {
 };
 
 /** A slip in few words: `ridges counted as rows`. */
-export function slipName(slip: Slip): string {
+export function slipName(slip: EntryError): string {
   return SLIPS[slip];
 }
 
 /** What a suspect reading looks like, and what it would be without the slip. */
-export function slipWords({ slip, wouldBe }: Suspect, unit: LengthUnit): string {
+export function slipWords({ slip, wouldBe }: Outlier, unit: LengthUnit): string {
   if (slip === null) return "Far from what was to be expected; no common slip explains it.";
   const instead = wouldBe === null ? "" : `; it would be ${formatLength(wouldBe, unit)}`;
   return `Looks like ${SLIPS[slip]}${instead}.`;

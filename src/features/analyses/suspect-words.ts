@@ -1,4 +1,4 @@
-import type { Suspect } from "@/engine/gaps";
+import type { Outlier } from "@/engine/gaps";
 import type { PatternDocument } from "@/engine/pattern";
 import type { LengthUnit } from "@/engine/units";
 import { formatLength } from "@/ui/format-length";
@@ -6,7 +6,7 @@ import { slipName } from "./slip-words";
 
 /** Whose what is suspected, as what, and whether it counts: `Ilse, B Width: 20.0 cm looks like …`. */
 export function suspectSentence(
-  suspect: Suspect,
+  suspect: Outlier,
   { pattern, names }: { pattern: PatternDocument; names: ReadonlyMap<string, string> },
   unit: LengthUnit,
 ): string {
@@ -23,7 +23,7 @@ export function suspectSentence(
 }
 
 /** `6.7 g looks like ounces written down as grams, and would be 190 g. It does not count.` */
-export function looksWords({ value, slip, wouldBe, setAside }: Suspect, format: (value: number) => string): string {
+export function looksWords({ value, slip, wouldBe, setAside }: Outlier, format: (value: number) => string): string {
   const instead = wouldBe === null ? "" : `, and would be ${format(wouldBe)}`;
   const looks = slip === null ? "is far from what was to be expected" : `looks like ${slipName(slip)}${instead}`;
   return `${format(value)} ${looks}. ${setAside ? "It does not count." : "It counts."}`;

@@ -1,6 +1,6 @@
 import { sameInput } from "@/engine/gaps";
 import type { DeepReadonly, PatternDocument } from "@/engine/pattern";
-import type { MisworkedCount, Taken } from "@/engine/revision";
+import type { InstructionError, AcceptedProposal } from "@/engine/revision";
 import type { LengthUnit } from "@/engine/units";
 import { causeSentence, rivalWords } from "./cause-words";
 import type { EvidenceCauses } from "./plan-data";
@@ -23,7 +23,7 @@ export interface TakenWords {
  * @param pattern the revision that the analysis was of.
  */
 export function takenWords(
-  take: readonly Taken[],
+  take: readonly AcceptedProposal[],
   { causes, pattern, unit }: { causes: readonly FoundCause[]; pattern: PatternDocument; unit: LengthUnit },
 ): TakenWords[] {
   return take.map((taken) => {
@@ -49,7 +49,7 @@ function foundWords(
 }
 
 /** How reports are read once a count is known to have come out otherwise than they say; "" where none is. */
-export function misworkedWords(misworked: readonly MisworkedCount[], { sizes, counts }: PatternDocument): string {
+export function misworkedWords(misworked: readonly InstructionError[], { sizes, counts }: PatternDocument): string {
   return misworked
     .map(({ count, size, amount }) => {
       const label = counts.find(({ id }) => id === count)?.label ?? count;

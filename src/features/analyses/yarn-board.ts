@@ -1,4 +1,4 @@
-import type { Suspect } from "@/engine/gaps";
+import type { Outlier } from "@/engine/gaps";
 import type { PatternDocument, Size } from "@/engine/pattern";
 import type { YarnResults } from "@/engine/results";
 import { publishedMetres } from "@/engine/yarn";
@@ -33,7 +33,7 @@ export interface YarnSheet {
   readonly perStitch: readonly { readonly fabric: string; readonly cm: number }[];
   /** Empty where testers are too many to be named one by one. */
   readonly reported: readonly ReportedYarn[];
-  readonly suspects: readonly Suspect[];
+  readonly suspects: readonly Outlier[];
 }
 
 /** The yarn page's content. */

@@ -1,4 +1,4 @@
-import type { Suspect } from "@/engine/gaps";
+import type { Outlier } from "@/engine/gaps";
 import { formatYarnNumber, type YarnUnit } from "@/ui/format-yarn-length";
 import { looksWords, shortNumber } from "./suspect-words";
 import type { YarnBoard, YarnRow, YarnSheet } from "./yarn-board";
@@ -35,7 +35,7 @@ export function emptyYarn({ state }: YarnSheet): string {
 }
 
 /** A weight that no other tester comes near, and whose. */
-export function yarnSuspectWords(suspect: Suspect, { names }: YarnBoard): string {
+export function yarnSuspectWords(suspect: Outlier, { names }: YarnBoard): string {
   const whose = names.get(suspect.tester) ?? suspect.tester;
   return `${whose}: ${looksWords(suspect, (grams) => shortNumber(grams, "yarn"))}`;
 }

@@ -1,4 +1,4 @@
-import { own, type PatternDocument, type Places } from "@/engine/pattern";
+import { ownValue, type PatternDocument, type Places } from "@/engine/pattern";
 import { fitInSize, type BodyDifference } from "@/engine/places";
 import type { CallApplication } from "./data";
 import type { ListQuery } from "./list-query";
@@ -35,11 +35,12 @@ export function applicationBoard(applications: readonly CallApplication[], board
 
 function withFits(application: CallApplication, { pattern, places, fitBy }: BoardOf): ListedApplication {
   const { measurements, document } = application;
-  const canFit = measurements !== null && fitBy.length > 0 && fitBy.every((id) => own(measurements, id) !== undefined);
+  const canFit =
+    measurements !== null && fitBy.length > 0 && fitBy.every((id) => ownValue(measurements, id) !== undefined);
   if (!canFit) return { ...application, fits: [], nearest: null };
   const applicant = { id: "a", body: measurements, accepts: document.accepts ?? undefined };
   const fits = pattern.sizes.flatMap(({ id: size, label }): SizeFit[] => {
-    if ((own(places, size)?.wanted ?? 0) === 0) return [];
+    if ((ownValue(places, size)?.wanted ?? 0) === 0) return [];
     return [{ size, label, ...fitInSize({ document: { pattern, fitBy: [...fitBy] }, applicant, size }) }];
   });
   const [nearest = null] = fits.toSorted((left, right) => left.bodyMisfit - right.bodyMisfit);
@@ -73,7 +74,7 @@ export interface BoardCounts {
 
 /** Sizes that testers are wanted in. */
 export function wantedSizes({ sizes }: PatternDocument, places: Places): PatternDocument["sizes"] {
-  return sizes.filter(({ id }) => (own(places, id)?.wanted ?? 0) > 0);
+  return sizes.filter(({ id }) => (ownValue(places, id)?.wanted ?? 0) > 0);
 }
 
 /** How many there are of each kind; who has withdrawn counts as that alone. */

@@ -1,6 +1,6 @@
 import "server-only";
 import { z } from "zod";
-import { own, type PatternDocument, type Places } from "@/engine/pattern";
+import { ownValue, type PatternDocument, type Places } from "@/engine/pattern";
 import { bodyRuler, REACH, type RulerMark } from "@/engine/places";
 import type { CallAccess } from "@/features/calls/access";
 import { Prisma } from "@/generated/prisma/client";
@@ -125,7 +125,7 @@ interface MarkedSize {
 /** Sizes with places on the ruler of bodies; none where nothing decides the size. */
 function markedSizes({ pattern, places, fitBy }: Asked): readonly MarkedSize[] {
   const isKnown =
-    fitBy.length > 0 && fitBy.every((id) => pattern.sizes.every(({ body }) => own(body, id) !== undefined));
+    fitBy.length > 0 && fitBy.every((id) => pattern.sizes.every(({ body }) => ownValue(body, id) !== undefined));
   if (!isKnown) return [];
   const ruler = bodyRuler({ pattern, fitBy: [...fitBy] });
   const wanted = new Set(wantedSizes(pattern, places).map(({ id }) => id));

@@ -1,4 +1,4 @@
-import { own, type PatternDocument, type Places } from "@/engine/pattern";
+import { ownValue, type PatternDocument, type Places } from "@/engine/pattern";
 import { BODY } from "@/engine/trade-tables";
 import type { OpeningDocument } from "@/features/openings/schema";
 import { formatLength } from "@/ui/format-length";
@@ -13,7 +13,7 @@ interface Told {
 
 /** What a published call asks of its applicants: measurements in the pattern's order, and the sizes that have places. */
 export function askedOfApplicants({ pattern, places, document, agreement }: Told): AskedOfApplicants {
-  const sizes = pattern.sizes.filter(({ id }) => (own(places, id)?.wanted ?? 0) > 0);
+  const sizes = pattern.sizes.filter(({ id }) => (ownValue(places, id)?.wanted ?? 0) > 0);
   return {
     body: document.bodyAsked.map((id) => askedMeasurement(pattern, { id, decides: document.fitBy.includes(id) })),
     sizes: sizes.map((size) => offeredSize(pattern, size, document.fitBy)),
@@ -25,7 +25,7 @@ function askedMeasurement(
   pattern: PatternDocument,
   { id, decides }: Pick<AskedMeasurement, "id" | "decides">,
 ): AskedMeasurement {
-  const lengths = pattern.sizes.flatMap(({ body }) => own(body, id) ?? []);
+  const lengths = pattern.sizes.flatMap(({ body }) => ownValue(body, id) ?? []);
   const told = pattern.bodyMeasurements?.find((measurement) => measurement.id === id);
   const usual = Object.values(BODY).find((measurement) => measurement.id === id);
   return {
@@ -52,7 +52,7 @@ function offeredSize(
   fitBy: readonly string[],
 ): OfferedSize {
   const words = fitBy.flatMap((measurement) => {
-    const cm = own(body, measurement);
+    const cm = ownValue(body, measurement);
     return cm === undefined
       ? []
       : [`${bodyLabel(pattern, measurement).toLowerCase()} ${formatLength(cm, "cm")} (${formatLength(cm, "in")})`];

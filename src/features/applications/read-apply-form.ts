@@ -146,7 +146,7 @@ function readBody(said: Said, { typed, asked, unit }: BodyFields): Pick<ReadAppl
     }
     const length = parseLength(written, unit);
     if (!length.ok) {
-      said.faults[field] = [length.says];
+      said.faults[field] = [length.message];
       continue;
     }
     if (length.cm <= 0 || length.cm > MOST_BODY_CM) {

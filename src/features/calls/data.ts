@@ -2,7 +2,7 @@ import "server-only";
 import {
   CALL_FORMAT,
   callFaults,
-  own,
+  ownValue,
   testerSchema,
   type CallDocument,
   type Fault,
@@ -227,7 +227,7 @@ async function misworkedCounts(
 function asReallyWorked(report: Tester, misworked: Misworked): Tester {
   const worked = { ...report.worked };
   for (const { count, size, amount } of misworked) {
-    const said = own(worked, count);
+    const said = ownValue(worked, count);
     if (size === report.size && said !== undefined) worked[count] = Math.max(0, said + amount);
   }
   return report.worked === undefined ? report : { ...report, worked };

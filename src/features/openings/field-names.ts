@@ -1,4 +1,4 @@
-import { own, type PatternDocument } from "@/engine/pattern";
+import { ownValue, type PatternDocument } from "@/engine/pattern";
 
 /** Names of the form's fields that stand once. */
 export const TEXT_FIELDS = ["introduction", "asks", "yarn", "tools", "gives"] as const;
@@ -28,7 +28,7 @@ export function askableMeasurements({ bodyMeasurements = [], sizes }: PatternDoc
     id,
     label: explained.get(id)?.label ?? id,
     how: explained.get(id)?.how ?? "",
-    decides: sizes.every(({ body }) => own(body, id) !== undefined),
+    decides: sizes.every(({ body }) => ownValue(body, id) !== undefined),
   }));
 }
 

@@ -1,5 +1,5 @@
 import { testersNeeded } from "@/engine/gaps";
-import { own, type PatternDocument } from "@/engine/pattern";
+import { ownValue, type PatternDocument } from "@/engine/pattern";
 import type { LengthUnit } from "@/engine/units";
 import { formatLength } from "@/ui/format-length";
 import type { OpeningContent } from "./components/opening-fields";
@@ -24,7 +24,7 @@ export function openingForm(
   const whole = wholeOpening(opening.typed, { pattern, now: new Date(), stands: null });
   return {
     sizes: pattern.sizes.map(({ id, label, body: made }) => {
-      const cm = own(made, pattern.sizeBy);
+      const cm = ownValue(made, pattern.sizeBy);
       return { id, label, made: cm === undefined ? "" : `${sizedBy} ${formatLength(cm, unit)}` };
     }),
     body,

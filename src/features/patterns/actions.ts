@@ -49,7 +49,11 @@ export const saveAsRevision = viewerAction(
     const { document, faults } = readDraft(content.pattern, content.unit);
     if (document === null) return refused("Some of this needs another look first.", faults);
     const open = draftQuestions(latest.document, document, content.meant).filter(({ meant }) => !meant);
-    if (open.length > 0) return refused("Say of the odd numbers whether they are meant.", open);
+    if (open.length > 0)
+      return refused(
+        "Say of the odd numbers whether they are meant.",
+        open.map(({ path, message }) => ({ path, says: message })),
+      );
     if (patternChanges(latest.document, document).length === 0) return refused(NOTHING_DIFFERENT);
     const saved = await saveRevision(access, {
       document,

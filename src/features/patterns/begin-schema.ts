@@ -21,7 +21,7 @@ function numberOf(missing: string) {
   return z.string({ error: missing }).transform((typed, context) => {
     const read = parseNumber(typed.replace(/\s*mm\.?$/i, ""));
     if (read.ok && read.value > 0 && read.value <= LARGEST) return read.value;
-    context.addIssue({ code: "custom", message: read.ok ? `“${typed.trim()}” cannot be right here.` : read.says });
+    context.addIssue({ code: "custom", message: read.ok ? `“${typed.trim()}” cannot be right here.` : read.message });
     return z.NEVER;
   });
 }
@@ -30,7 +30,7 @@ function numberOf(missing: string) {
 const overSchema = z.string({ error: "Write over which width the gauge is." }).transform((typed, context) => {
   const read = parseLength(typed, "cm");
   if (read.ok && read.cm > 0 && read.cm <= LARGEST) return read.cm;
-  context.addIssue({ code: "custom", message: read.ok ? `“${typed.trim()}” cannot be right here.` : read.says });
+  context.addIssue({ code: "custom", message: read.ok ? `“${typed.trim()}” cannot be right here.` : read.message });
   return z.NEVER;
 });
 

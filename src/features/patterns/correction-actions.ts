@@ -35,10 +35,10 @@ export const saveCorrection = viewerAction(
     if (!reason.success) return failure(reason.error.issues[0]?.message ?? "The reason cannot be kept.");
     const latest = await latestRevision(access);
     if (latest.number !== asked.baseNumber) return failure(SOMEBODY_SAVED);
-    const { document, faults, askedBack, changes } = applyEdits(latest.document, typed, viewer.unit);
+    const { document, faults, questions, changes } = applyEdits(latest.document, typed, viewer.unit);
     const [fault] = faults;
-    if (fault !== undefined) return failure(fault.says);
-    if (askedBack.length > 0 && asked.meant === undefined) return failure("Say that the unusual numbers are meant.");
+    if (fault !== undefined) return failure(fault.message);
+    if (questions.length > 0 && asked.meant === undefined) return failure("Say that the unusual numbers are meant.");
     if (changes.length === 0) return failure("Nothing is different from the revision before.");
     const parsed = parsePattern(document);
     if (!parsed.ok) return failure("Some of these numbers cannot be kept.");

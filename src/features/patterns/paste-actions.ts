@@ -30,7 +30,7 @@ export const makePastedPattern = viewerAction(async (viewer, input: PastedMeasur
     return { status: "failed", says: "The table is too long to be sent at once. Paste a part of it." };
   const { text, choices, confirmed, tableKey } = pasted.data;
   const table = readMeasurementTable(parseTableText(text), choices);
-  if (!table.ok) return { status: "failed", says: table.faults[0]?.says ?? "The table cannot be read." };
+  if (!table.ok) return { status: "failed", says: table.faults[0]?.message ?? "The table cannot be read." };
   if (table.questions.length > 0 && !confirmed) {
     return { status: "failed", says: "Some numbers are hard to believe. Mend them, or say that they are right." };
   }

@@ -1,4 +1,10 @@
-import { APPLICANTS_FORMAT, own, type ApplicantsDocument, type PatternDocument, type Places } from "@/engine/pattern";
+import {
+  APPLICANTS_FORMAT,
+  ownValue,
+  type ApplicantsDocument,
+  type PatternDocument,
+  type Places,
+} from "@/engine/pattern";
 import type { Applicant, PlacingRows } from "./data";
 import type { Considering } from "./stored-placing";
 import { takesPlaceNow } from "./tester-state";
@@ -24,7 +30,10 @@ export function placingQuestion(
   const fitBy = fitMeasurements(rows);
   const asked = applicants
     .filter((applicant) => applicant.word === "no" || isConsidered(applicant, considering))
-    .map((applicant) => ({ applicant, missing: fitBy.filter((id) => own(applicant.body ?? {}, id) === undefined) }));
+    .map((applicant) => ({
+      applicant,
+      missing: fitBy.filter((id) => ownValue(applicant.body ?? {}, id) === undefined),
+    }));
   return {
     document: {
       format: APPLICANTS_FORMAT,
@@ -52,7 +61,7 @@ export function countConsidered({ applicants }: PlacingRows, considering: Consid
 
 /** Body measurements that decide the fit, as far as every size of the pattern still has them. */
 export function fitMeasurements({ pattern, opening }: Pick<PlacingRows, "pattern" | "opening">): readonly string[] {
-  return (opening?.fitBy ?? []).filter((id) => pattern.sizes.every(({ body }) => own(body, id) !== undefined));
+  return (opening?.fitBy ?? []).filter((id) => pattern.sizes.every(({ body }) => ownValue(body, id) !== undefined));
 }
 
 /** Places that nobody has been invited to yet, by size of the pattern. */
@@ -60,7 +69,7 @@ export function placesLeft({ pattern, places, testers }: PlacingRows, now: Date)
   const standing = testers.filter((tester) => takesPlaceNow(tester, now));
   return Object.fromEntries(
     pattern.sizes.map(({ id }) => {
-      const { least, wanted } = own(places, id) ?? { least: 0, wanted: 0 };
+      const { least, wanted } = ownValue(places, id) ?? { least: 0, wanted: 0 };
       const taken = standing.filter(({ size }) => size === id).length;
       return [id, { least: Math.max(0, least - taken), wanted: Math.max(0, wanted - taken) }];
     }),

@@ -1,5 +1,5 @@
 import "server-only";
-import { own } from "@/engine/pattern";
+import { ownValue } from "@/engine/pattern";
 import { fitOnMarks, type Applicant as EngineApplicant, type FitInSize } from "@/engine/places";
 import { choiceWords } from "./fit-words";
 import { stateOf, type PlacingPerson } from "./placing-data";
@@ -100,7 +100,7 @@ export class BoardPeople {
   private fit(person: PlacingPerson, size: string): FitInSize | null {
     const marks = this.sizes.get(size)?.marks;
     const body = person.body ?? {};
-    if (marks === undefined || !this.board.fitBy.every((id) => own(body, id) !== undefined)) return null;
+    if (marks === undefined || !this.board.fitBy.every((id) => ownValue(body, id) !== undefined)) return null;
     return fitOnMarks(this.engineApplicant(person), { size, marks });
   }
 

@@ -1,5 +1,5 @@
-import { fillPlace } from "@/engine/places";
-import { own, type ApplicantsDocument } from "@/engine/pattern";
+import { findReplacements } from "@/engine/places";
+import { ownValue, type ApplicantsDocument } from "@/engine/pattern";
 import type { TesterDates } from "@/features/openings/schema";
 import { placesLeft } from "./applicants-document";
 import type { Applicant, PlacingRows } from "./data";
@@ -29,9 +29,9 @@ export function freePlaces(rows: PlacingRows, { document, placed, waiting, now }
   return rows.pattern.sizes.flatMap(({ id: size }) => {
     const gone = rows.testers.filter((tester) => tester.size === size && !takesPlaceNow(tester, now));
     const standing = placed.filter((each) => each.size === size).length;
-    const free = Math.min(gone.length, (own(left, size)?.wanted ?? 0) - standing);
+    const free = Math.min(gone.length, (ownValue(left, size)?.wanted ?? 0) - standing);
     if (free <= 0) return [];
-    const { successors } = fillPlace({ document, size, waiting: [...ids.keys()] });
+    const { successors } = findReplacements({ document, size, waiting: [...ids.keys()] });
     return [
       {
         ...{ size, free },

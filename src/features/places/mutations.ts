@@ -1,6 +1,6 @@
 import "server-only";
 import { placeApplicants } from "@/engine/places";
-import { own } from "@/engine/pattern";
+import { ownValue } from "@/engine/pattern";
 import { openCallEditScope, type CallAccess } from "@/features/calls/access";
 import { lockOpenCall } from "@/features/calls/mutations";
 import type { TesterDates } from "@/features/openings/schema";
@@ -141,7 +141,7 @@ export async function fillFreePlace(
     if (applicant === undefined || applicant.word === "no" || sizeOf(applicant, rows.pattern) !== null)
       throw new AppError("changed-meanwhile", NOT_WAITING);
     const standing = placedNow(rows).filter((placed) => placed.size === size).length;
-    if (standing >= (own(placesLeft(rows, now), size)?.wanted ?? 0)) throw new AppError("no-place", NOT_FREE);
+    if (standing >= (ownValue(placesLeft(rows, now), size)?.wanted ?? 0)) throw new AppError("no-place", NOT_FREE);
     await inviteApplicants(access, { invitations: [{ applicationId, size }], endsAt, dates }, transaction);
   });
 }

@@ -1,5 +1,5 @@
 import "server-only";
-import { own } from "@/engine/pattern";
+import { ownValue } from "@/engine/pattern";
 import { bodyRuler, placeApplicants, type PlacedApplicants } from "@/engine/places";
 import {
   countConsidered,
@@ -90,14 +90,14 @@ function boardSizes(
   const left = placesLeft(rows, now);
   let from = 0;
   return pattern.sizes.map(({ id, label }, index) => {
-    const { least, wanted } = own(rows.places, id) ?? { least: 0, wanted: 0 };
+    const { least, wanted } = ownValue(rows.places, id) ?? { least: 0, wanted: 0 };
     const invited = testers.filter(({ size }) => size === id).length;
     const standing = placed.filter(({ size }) => size === id).length;
     const first = from;
     from += invited + standing;
     return {
       ...{ id, label, least, wanted, invited, placed: standing, from: first, marks: [...(ruler[index] ?? [])] },
-      over: Math.max(0, standing - (own(left, id)?.wanted ?? 0)),
+      over: Math.max(0, standing - (ownValue(left, id)?.wanted ?? 0)),
       missing: Math.max(0, least - invited - standing),
     };
   });
@@ -218,7 +218,7 @@ function crowds({ rows, placed, testers, sizes }: Drawn, waiting: readonly Appli
   return Object.fromEntries(
     fitMeasurements(rows).map((id, index) => {
       const known = people.flatMap(({ body, ...person }) => {
-        const cm = own(body ?? {}, id);
+        const cm = ownValue(body ?? {}, id);
         return cm === undefined ? [] : [{ ...person, cm }];
       });
       return [

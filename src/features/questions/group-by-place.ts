@@ -1,4 +1,4 @@
-import { findPlace, readInstructions, type InstructionBlock, type Place } from "@/engine/instructions";
+import { findBlock, readInstructions, type InstructionBlock, type Place } from "@/engine/instructions";
 import { placeKey } from "./place-key";
 
 /** What is said of one place, which stands in the text that is read, or stood in an earlier one. */
@@ -22,7 +22,7 @@ export function groupByPlace<Said extends { readonly place: Place }>(
   const groups = new Map<string, { block: InstructionBlock | null; place: Place; said: Said[] }>();
   for (const one of said) {
     const old = `${placeKey(one.place)} ${one.place.words}`;
-    const block = found.get(old) ?? (found.has(old) ? null : findPlace(text, one.place));
+    const block = found.get(old) ?? (found.has(old) ? null : findBlock(text, one.place));
     found.set(old, block);
     const key = block === null ? `gone-${one.place.hash}` : placeKey(block.place);
     const group = groups.get(key) ?? { block, place: block?.place ?? one.place, said: [] };

@@ -1,4 +1,4 @@
-import { cmOfSize, own, type PatternDocument, type Tester } from "@/engine/pattern";
+import { cmOfSize, ownValue, type PatternDocument, type Tester } from "@/engine/pattern";
 
 /**
  * A report with all counts and lengths written out, so that it keeps its meaning under another grading.
@@ -7,10 +7,13 @@ import { cmOfSize, own, type PatternDocument, type Tester } from "@/engine/patte
  */
 export function completeReport(tester: Tester, pattern: PatternDocument): Tester {
   const worked = Object.fromEntries(
-    pattern.counts.map(({ id }) => [id, own(tester.worked, id) ?? own(own(pattern.grading, id), tester.size) ?? 0]),
+    pattern.counts.map(({ id }) => [
+      id,
+      ownValue(tester.worked, id) ?? ownValue(ownValue(pattern.grading, id), tester.size) ?? 0,
+    ]),
   );
   const workedLengths = Object.fromEntries(
-    (pattern.lengths ?? []).map(({ id, cm }) => [id, own(tester.workedLengths, id) ?? cmOfSize(cm, tester.size)]),
+    (pattern.lengths ?? []).map(({ id, cm }) => [id, ownValue(tester.workedLengths, id) ?? cmOfSize(cm, tester.size)]),
   );
   return { ...tester, worked, ...(pattern.lengths ? { workedLengths } : {}) };
 }

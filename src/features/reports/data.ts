@@ -56,7 +56,7 @@ export async function readDraft(access: TesterAccess, connection: Connection = d
   const revision = toRevision(followed);
   const { revisionId, document: pattern } = revision;
   const { unit } = row;
-  const context: ReportContext = { pattern, size: row.size, unit, lengthWords: (cm) => formatLength(cm, unit) };
+  const context: ReportContext = { pattern, size: row.size, unit, formatLength: (cm) => formatLength(cm, unit) };
   const sent = report === undefined ? null : sentReport(report, { context, revision });
   const typed = row.reportDraft === null ? (sent?.typed ?? {}) : textsSchema.parse(row.reportDraft.typed);
   const asSent = row.reportDraft?.sent == null ? sent?.typed : textsSchema.parse(row.reportDraft.sent);
@@ -103,12 +103,12 @@ function sentReport(
   row: ReportRow,
   given: { readonly context: ReportContext; readonly revision: Revision },
 ): SentReport {
-  const { unit, lengthWords } = given.context;
+  const { unit, formatLength } = given.context;
   const isSame = row.revision.id === given.revision.revisionId;
   const { revisionId, document: pattern } = isSame ? given.revision : toRevision(row.revision);
   const report = storedReportSchema.parse(row.document);
   const kept = textsSchema.parse(row.typed);
-  const typed = typedOfReport({ report, typed: kept }, { pattern, size: report.size, unit, lengthWords });
+  const typed = typedOfReport({ report, typed: kept }, { pattern, size: report.size, unit, formatLength });
   const { id: reportId, version, createdAt: sentAt } = row;
   return { reportId, version, sentAt, revisionId, report, kept, typed };
 }

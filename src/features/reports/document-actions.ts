@@ -5,7 +5,7 @@ import { z } from "zod";
 import {
   CALL_FORMAT,
   gradingWarnings,
-  own,
+  ownValue,
   parseCallInSteps,
   parsePattern,
   PATTERN_FORMAT,
@@ -64,7 +64,7 @@ async function store(
 }
 
 function formatOf(value: unknown): unknown {
-  return typeof value === "object" && value !== null ? own({ ...value }, "format") : undefined;
+  return typeof value === "object" && value !== null ? ownValue({ ...value }, "format") : undefined;
 }
 
 function faulty(faults: readonly Fault[]): BroughtIn {

@@ -50,7 +50,13 @@ function askedFields({ clashes, refused }: KeptFields, context: ReportContext): 
       ...{ field, there, here, label: fieldWords(field, context) },
       says: `On another device you typed ${quoted(there)}; here ${quoted(here ?? "")}.`,
     })),
-    ...refused.map(({ field, says }) => ({ field, label: fieldWords(field, context), there: null, here: null, says })),
+    ...refused.map(({ field, message }) => ({
+      field,
+      label: fieldWords(field, context),
+      there: null,
+      here: null,
+      says: message,
+    })),
   ];
 }
 

@@ -1,5 +1,5 @@
 import "server-only";
-import type { FieldSentence } from "@/engine/reporting";
+import type { FieldMessage } from "@/engine/reporting";
 import { openTesterScope, testerScope, type TesterAccess } from "@/features/testers/access";
 import { AppError } from "@/server/errors";
 import { inTransaction, type Connection } from "@/server/transaction";
@@ -9,7 +9,7 @@ import { mergeFields, type Clash, type FieldChange } from "./merge-fields";
 /** What became of changes that were to be kept: all but these are. */
 export interface KeptFields {
   readonly clashes: readonly Clash[];
-  readonly refused: readonly FieldSentence[];
+  readonly refused: readonly FieldMessage[];
 }
 
 /**

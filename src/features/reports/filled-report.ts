@@ -1,8 +1,8 @@
-import { own } from "@/engine/pattern";
+import { ownValue } from "@/engine/pattern";
 import {
   readingQuestions,
   readReport,
-  type FieldSentence,
+  type FieldMessage,
   type ReadingQuestion,
   type ReadReport,
   type ReportContext,
@@ -28,7 +28,7 @@ export function filledReport(testerId: string, { context, typed, ended }: Report
 
 /** What stands in a field, undefined where nothing was ever typed there. */
 export function textOf({ typed }: FilledReport, field: string): string | undefined {
-  return own(typed, field);
+  return ownValue(typed, field);
 }
 
 export function isBlank(report: FilledReport, field: string): boolean {
@@ -45,8 +45,8 @@ export interface FieldSayings {
 
 export function sayingsAt(report: FilledReport, field: string): FieldSayings {
   const { faults, remarks } = report.read;
-  const at = (sentences: readonly FieldSentence[]) =>
-    sentences.flatMap((sentence) => (sentence.field === field ? [sentence.says] : []));
+  const at = (sentences: readonly FieldMessage[]) =>
+    sentences.flatMap((sentence) => (sentence.field === field ? [sentence.message] : []));
   // A field that is still to be filled is nothing wrong: she is on her way to it.
   return isBlank(report, field)
     ? { faults: [], remarks: [...at(faults), ...at(remarks)] }

@@ -47,7 +47,7 @@ function laidFlat(name: string, text: string, { context }: FilledReport): Mend[]
   if (field?.kind !== "reading") return [];
   const way = fieldOf.reading(field.id, field.key, "way");
   const read = readReport({ [name]: text, [way]: "flat" }, context).report.readings[0];
-  return read ? [{ label: `Use 2 × ${text} = ${context.lengthWords(read.cm)}`, changes: { [way]: "flat" } }] : [];
+  return read ? [{ label: `Use 2 × ${text} = ${context.formatLength(read.cm)}`, changes: { [way]: "flat" } }] : [];
 }
 
 function doubledAlready(name: string, text: string): Mend[] {

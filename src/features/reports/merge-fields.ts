@@ -1,5 +1,5 @@
-import { fieldOf, parseField, type FieldSentence, type TypedReport } from "@/engine/reporting";
-import { own } from "@/engine/pattern";
+import { fieldOf, parseField, type FieldMessage, type TypedReport } from "@/engine/reporting";
+import { ownValue } from "@/engine/pattern";
 
 /** A field that was changed on one of her devices. */
 export interface FieldChange {
@@ -22,7 +22,7 @@ export interface MergedFields {
   readonly typed: TypedReport;
   readonly clashes: readonly Clash[];
   /** Changes that no report can take in, and why. */
-  readonly refused: readonly FieldSentence[];
+  readonly refused: readonly FieldMessage[];
 }
 
 /** The longest text of a field. */
@@ -34,12 +34,12 @@ const MOST_FIELDS = 4_000;
 export function mergeFields(stored: TypedReport, changes: readonly FieldChange[]): MergedFields {
   const typed = new Map(Object.entries(stored));
   const clashes: Clash[] = [];
-  const refused: FieldSentence[] = [];
+  const refused: FieldMessage[] = [];
   const changed = new Set(changes.map(({ field }) => field));
   for (const { field, was, becomes } of changes) {
-    const there = own(stored, field) ?? "";
+    const there = ownValue(stored, field) ?? "";
     const fault = faultOf(field, becomes) ?? (isNewBeyond(typed, field) ? TOO_MANY : undefined);
-    if (fault !== undefined) refused.push({ field, says: fault });
+    if (fault !== undefined) refused.push({ field, message: fault });
     else if (there !== was && there !== (becomes ?? "")) clashes.push({ field, there, here: becomes });
     else {
       if (becomes === null) typed.delete(field);

@@ -42,7 +42,7 @@ export const addPastedReports = viewerAction(async (viewer, input: PastedReports
   const chosen = callId === null ? null : await callAccess(viewer, callId, "editor");
   const taken = new Set(chosen === null ? [] : (await callTesters(chosen)).map(({ code }) => code));
   const table = readReportTable(parseTableText(text), choices, { pattern: revision.document, taken });
-  if (!table.ok) return failed(table.faults[0]?.says ?? "The table cannot be read.");
+  if (!table.ok) return failed(table.faults[0]?.message ?? "The table cannot be read.");
   if (table.questions.length > 0 && !confirmed)
     return failed("Some numbers are hard to believe. Mend them, or say that they are right.");
   const reports = table.testers.map((read) => ({

@@ -1,5 +1,5 @@
-import { own, type Measurement } from "@/engine/pattern";
-import { fieldOf, fitScaleWords, stepOf, type StepId } from "@/engine/reporting";
+import { ownValue, type Measurement } from "@/engine/pattern";
+import { fieldOf, fitScaleLabel, stepOf, type StepId } from "@/engine/reporting";
 import { gaugeWords } from "@/ui/format-gauge";
 import { fieldWords } from "./field-words";
 import { sayingsAt, textOf, type FilledReport } from "./filled-report";
@@ -20,7 +20,8 @@ const WAYS = { around: "around", "flat doubled": "laid flat and doubled" } as co
 export function toldSwatches({ read, context }: FilledReport): ToldLine[] {
   const { pattern, unit } = context;
   return read.report.swatches.map(({ fabric, toolMm, stitches, acrossCm, rows, alongCm, washed, on, used }, at) => {
-    const kept = (part: string, value: number | string) => own(read.typed, `swatches[${at}].${part}`) ?? String(value);
+    const kept = (part: string, value: number | string) =>
+      ownValue(read.typed, `swatches[${at}].${part}`) ?? String(value);
     const label = pattern.fabrics.find(({ id }) => id === fabric)?.label ?? fabric;
     const across = kept("acrossCm", `${acrossCm} cm`);
     const along = kept("alongCm", `${alongCm} cm`);
@@ -48,21 +49,21 @@ export function toldCounts(report: FilledReport): ToldLine[] {
     ...(pattern.lengths ?? []).map(({ id, label }) => ({
       label,
       typed: typed(fieldOf.length(id)),
-      read: report.context.lengthWords(own(report.read.report.workedLengths, id) ?? 0),
+      read: report.context.formatLength(ownValue(report.read.report.workedLengths, id) ?? 0),
     })),
   ].filter((line) => line.typed !== "");
 }
 
 /** Her readings in words, in the pattern's order. */
 export function toldReadings({ read, context }: FilledReport): ToldLine[] {
-  const { pattern, lengthWords } = context;
+  const { pattern, formatLength } = context;
   const labelOf = ({ letter, label }: Measurement) => `${letter} ${label}`;
   return read.report.readings.map(({ measurement, cm, state, way }, at) => {
     const found = pattern.measurements.find(({ id }) => id === measurement);
-    const details = [lengthWords(cm), way ? WAYS[way] : "", state === "unwashed" ? "not washed" : ""];
+    const details = [formatLength(cm), way ? WAYS[way] : "", state === "unwashed" ? "not washed" : ""];
     return {
       label: found ? labelOf(found) : measurement,
-      typed: own(read.typed, `readings[${at}].cm`) ?? `${cm} cm`,
+      typed: ownValue(read.typed, `readings[${at}].cm`) ?? `${cm} cm`,
       read: details.filter((words) => words !== "").join(", "),
     };
   });
@@ -70,7 +71,7 @@ export function toldReadings({ read, context }: FilledReport): ToldLine[] {
 
 export function toldYarn({ read, context }: FilledReport): ToldLine[] {
   return read.report.yarn.map(({ yarn, grams, metresPer100g }, at) => {
-    const kept = (part: string) => own(read.typed, `yarn[${at}].${part}`);
+    const kept = (part: string) => ownValue(read.typed, `yarn[${at}].${part}`);
     const balls = kept("balls");
     return {
       label: context.pattern.yarns.find(({ id }) => id === yarn)?.label ?? yarn,
@@ -83,7 +84,7 @@ export function toldYarn({ read, context }: FilledReport): ToldLine[] {
 export function toldFit({ read, context }: FilledReport): ToldLine[] {
   return (read.report.fit ?? []).map(({ area, scale, says }) => {
     const place = fitAreaOf(context.pattern, area);
-    return { label: place.label, typed: fitScaleWords(scale, place), read: says ?? "" };
+    return { label: place.label, typed: fitScaleLabel(scale, place), read: says ?? "" };
   });
 }
 
@@ -105,9 +106,9 @@ export function openQuestions({ questions, context, typed }: FilledReport): Open
   return questions.flatMap((question) => pointOf(question, fieldWords(question.field, context, typed)));
 }
 
-function pointOf({ field, says }: { readonly field: string; readonly says: string }, label: string): OpenPoint[] {
+function pointOf({ field, message }: { readonly field: string; readonly message: string }, label: string): OpenPoint[] {
   const [step] = stepOf(field);
-  return step === undefined ? [] : [{ field, says, step, label }];
+  return step === undefined ? [] : [{ field, says: message, step, label }];
 }
 
 /** Measurements that she has not taken. */

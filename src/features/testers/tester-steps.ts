@@ -31,7 +31,7 @@ export function testerSteps(inHand: ReportInHand): TesterStep[] {
     if (page === "report") return [{ page, label, ...sentState(inHand) }];
     if (step === null) return [{ page, label, state: null, says: "" }];
     const found = told.get(step);
-    return found === undefined ? [] : [{ page, label, state: found.state, says: found.says }];
+    return found === undefined ? [] : [{ page, label, state: found.state, says: found.message }];
   });
 }
 

@@ -10,7 +10,7 @@ describe("a short calibration", { timeout: 300_000 }, () => {
     const { tally, errors } = calibrate({
       design: "2–4 a size",
       fault: "drawn",
-      slips: 0.04,
+      entryErrorShare: 0.04,
       calls: CALLS,
       seed: SEED,
     });
@@ -29,7 +29,7 @@ describe("a short calibration", { timeout: 300_000 }, () => {
     ["cause", 0.5],
     ["nothing", 0],
   ])("names causes as often as it should where the fault is %s", (fault, least) => {
-    const { tally } = calibrate({ design: "3 a size", fault, slips: 0, calls: CALLS, seed: SEED });
+    const { tally } = calibrate({ design: "3 a size", fault, entryErrorShare: 0, calls: CALLS, seed: SEED });
     if (fault === "nothing") expect(tally.share("cause named")).toBeLessThanOrEqual(1 / 3);
     else expect(tally.share("first, all calls")).toBeGreaterThanOrEqual(least);
   });

@@ -8,8 +8,8 @@ const RUNS = 300;
 
 /** The shoelace formula. */
 function area(outline: readonly Point[]): number {
-  const crossed = outline.map((point, at) => {
-    const next = outline[(at + 1) % outline.length] ?? point;
+  const crossed = outline.map((point, index) => {
+    const next = outline[(index + 1) % outline.length] ?? point;
     return point.xCm * next.yCm - next.xCm * point.yCm;
   });
   return Math.abs(crossed.reduce((sum, cross) => sum + cross, 0)) / 2;
@@ -22,7 +22,14 @@ describe("a piece to scale, its points by hand", () => {
     // 98 stitches ÷ 2 = 49 cm, 100 rows ÷ 2.5 = 40 cm.
     const shape = drawn(patternOf([[98, 98, 100]]));
     expect(outlines(shape)).toEqual([["-24.5,0", "-24.5,40", "24.5,40", "24.5,0"]]);
-    expect(shape).toMatchObject({ widthCm: 49, heightCm: 40, isToScale: true, roughly: [], marks: [], joins: [] });
+    expect(shape).toMatchObject({
+      widthCm: 49,
+      heightCm: 40,
+      isToScale: true,
+      sketchReasons: [],
+      marks: [],
+      joins: [],
+    });
     expect(shape.edges.every(({ isSure }) => isSure)).toBe(true);
   });
 
@@ -125,7 +132,7 @@ describe("measurement lines", () => {
     ]);
   });
 
-  it("lie on a stand-in too, without a length where counts are missing", () => {
+  it("are drawn on a placeholder too, without a length if counts are missing", () => {
     expect(measured({ grading: {} })).toMatchObject([{ letter: "A", cm: null }]);
   });
 });
@@ -149,8 +156,8 @@ it("covers, by the shoelace formula, what its stitches cover, however it is turn
       const stitchCm2 = (settled.across / 2) * (settled.along / 2.5);
       const covered = shape.sections.reduce((sum, { outline }) => sum + area(outline), 0);
       expect(covered).toBeCloseTo(worked * stitchCm2 * (turned.mirrored ? 2 : 1), 6);
-      for (const { section: at, outline } of shape.sections) {
-        const [from = 0, to = 0] = sections[at] ?? [];
+      for (const { section: index, outline } of shape.sections) {
+        const [from = 0, to = 0] = sections[index] ?? [];
         const widths = endWidths(outline);
         expect(widths[0]).toBeCloseTo((from / 2) * settled.across, 9);
         expect(widths[1]).toBeCloseTo((to / 2) * settled.across, 9);

@@ -15,16 +15,16 @@ export type Sections = readonly (readonly [
  * @param sections stitches at the start, stitches at the end, rows, shaping.
  */
 export function patternOf(sections: Sections, piece: Partial<Piece> = {}, change: Partial<PatternDocument> = {}) {
-  const counts = sections.flatMap((_section, at) => [
-    { id: `from-${at}`, label: `From ${at}`, fabric: "main", direction: "stitches" } as const,
-    { id: `to-${at}`, label: `To ${at}`, fabric: "main", direction: "stitches" } as const,
-    { id: `rows-${at}`, label: `Rows ${at}`, fabric: "main", direction: "rows" } as const,
+  const counts = sections.flatMap((_section, index) => [
+    { id: `from-${index}`, label: `From ${index}`, fabric: "main", direction: "stitches" } as const,
+    { id: `to-${index}`, label: `To ${index}`, fabric: "main", direction: "stitches" } as const,
+    { id: `rows-${index}`, label: `Rows ${index}`, fabric: "main", direction: "rows" } as const,
   ]);
   const grading = Object.fromEntries(
-    sections.flatMap(([from, to, rows], at) => [
-      [`from-${at}`, { one: from }],
-      [`to-${at}`, { one: to }],
-      [`rows-${at}`, { one: rows }],
+    sections.flatMap(([from, to, rows], index) => [
+      [`from-${index}`, { one: from }],
+      [`to-${index}`, { one: to }],
+      [`rows-${index}`, { one: rows }],
     ]),
   );
   return patternDocument({
@@ -39,10 +39,10 @@ export function patternOf(sections: Sections, piece: Partial<Piece> = {}, change
         fabric: "main",
         made: 1,
         yarn: "wool",
-        sections: sections.map(([, , , shaping], at) => ({
-          from: `from-${at}`,
-          to: `to-${at}`,
-          rows: `rows-${at}`,
+        sections: sections.map(([, , , shaping], index) => ({
+          from: `from-${index}`,
+          to: `to-${index}`,
+          rows: `rows-${index}`,
           ...(shaping && { shaping }),
         })),
         ...piece,

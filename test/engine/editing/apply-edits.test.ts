@@ -38,9 +38,9 @@ describe("applyEdits", () => {
     expect(changes).toEqual([]);
   });
 
-  it("asks back a number out of reach", () => {
-    const { askedBack, faults } = applyEdits(pattern, { "grading.width.small": "980" }, "cm");
-    expect(askedBack.map(({ path }) => path)).toEqual(["grading.width.small"]);
+  it("questions an implausible number", () => {
+    const { questions, faults } = applyEdits(pattern, { "grading.width.small": "980" }, "cm");
+    expect(questions.map(({ path }) => path)).toEqual(["grading.width.small"]);
     expect(faults).toEqual([]);
   });
 
@@ -53,7 +53,7 @@ describe("applyEdits", () => {
     expect(whole.document.grading).toEqual({ width: { small: 98, large: 118 } });
   });
 
-  it("is not taken in by ids that every object has", () => {
+  it("is not confused by ids that every object has", () => {
     const odd = patternDocument({
       allowances: [{ id: "constructor", label: "Odd", cm: 1 }],
       measurements: [],

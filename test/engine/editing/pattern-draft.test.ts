@@ -1,6 +1,6 @@
 import { describe, expect, it } from "vitest";
 import {
-  beginDraft,
+  createDraft,
   draftInUnit,
   draftQuestions,
   oneForAllSizes,
@@ -9,16 +9,16 @@ import {
   readablePart,
   readDraft,
   spreadOverSizes,
-  takeChange,
+  applyChange,
   withoutSize,
   withSize,
   type DraftPattern,
 } from "@/engine/editing";
-import { MOST_SIZES } from "@/engine/pattern";
+import { MAX_SIZES } from "@/engine/pattern";
 import { finishedMeasurements } from "@/engine/prediction";
 import { saltmarshPattern } from "../../../prisma/demo/saltmarsh-pattern";
 
-const { pattern: untouched } = beginDraft(saltmarshPattern, "cm");
+const { pattern: untouched } = createDraft(saltmarshPattern, "cm");
 
 function withCount(pattern: DraftPattern, id: string, change: Partial<DraftPattern["counts"][number]>): DraftPattern {
   return { ...pattern, counts: pattern.counts.map((count) => (count.id === id ? { ...count, ...change } : count)) };
@@ -57,7 +57,7 @@ describe("a pattern being edited", () => {
       "a fabric that is not chosen",
       withCount(untouched, "body", { fabric: "" }),
       "counts[0].fabric",
-      /still to be chosen/,
+      /has not been chosen yet/,
     ],
     ["a fabric that is gone", withCount(untouched, "body", { fabric: "rib" }), "counts[0].fabric", /no fabric “rib”/],
     [
@@ -74,7 +74,10 @@ describe("a pattern being edited", () => {
     ],
     [
       "a size without the body measurement that a target names",
-      { ...untouched, sizes: untouched.sizes.map((size, at) => (at === 2 ? { ...size, body: { bust: 94 } } : size)) },
+      {
+        ...untouched,
+        sizes: untouched.sizes.map((size, index) => (index === 2 ? { ...size, body: { bust: 94 } } : size)),
+      },
       "measurements[4].target.body",
       /“upper-arm” is missing in size M/,
     ],
@@ -90,19 +93,19 @@ describe("a pattern being edited", () => {
     expect(faults.find((fault) => fault.path === path)?.says).toMatch(says);
   });
 
-  it("holds 25 sizes, and says that they are too many", () => {
-    const sizes = Array.from({ length: MOST_SIZES + 1 }, (_, at) => ({
-      id: `s${at}`,
-      label: `S${at}`,
-      body: { bust: 80 + at },
+  it("allows 25 sizes, and reports that they are too many", () => {
+    const sizes = Array.from({ length: MAX_SIZES + 1 }, (_, index) => ({
+      id: `s${index}`,
+      label: `S${index}`,
+      body: { bust: 80 + index },
     }));
     const draft = { ...untouched, sizes, measurements: [], grading: {} };
-    expect(patternDraftSchema.safeParse({ ...beginDraft(saltmarshPattern, "cm"), pattern: draft }).success).toBe(true);
+    expect(patternDraftSchema.safeParse({ ...createDraft(saltmarshPattern, "cm"), pattern: draft }).success).toBe(true);
     expect(readDraft(draft, "cm").faults).toEqual([{ path: "sizes", says: "must hold at most 24 sizes." }]);
   });
 });
 
-describe("what can be reckoned with while she types", () => {
+describe("the readable part of a draft", () => {
   it("leaves out a measurement whose count is gone, and keeps the rest", () => {
     const counts = untouched.counts.filter(({ id }) => id !== "sleeve-top");
     const { "sleeve-top": _gone, ...grading } = saltmarshPattern.grading ?? {};
@@ -124,14 +127,14 @@ describe("what can be reckoned with while she types", () => {
     expect(rest?.counts[0]?.repeat).toBeUndefined();
   });
 
-  it("has nothing to reckon with without a gauge", () => {
+  it("has no readable part without a gauge", () => {
     const fabrics = untouched.fabrics.map((fabric) => ({ ...fabric, gauge: { stitches: "", rows: "30" } }));
     expect(readablePart({ ...untouched, fabrics }, "cm")).toBeNull();
   });
 });
 
 describe("sizes of a draft", () => {
-  it("take all that belongs to them with them", () => {
+  it("are removed with everything that depends on them", () => {
     const pattern = withoutSize(untouched, "size-5x");
     expect(readDraft(pattern, "cm").document?.sizes).toHaveLength(8);
   });
@@ -149,7 +152,7 @@ describe("sizes of a draft", () => {
 });
 
 describe("an odd number", () => {
-  it("is asked back until she says that it is meant, and anew when it changes", () => {
+  it("is questioned until it is confirmed, and again when it changes", () => {
     const [seam] = saltmarshPattern.allowances.slice(2);
     const document = {
       ...saltmarshPattern,
@@ -166,7 +169,7 @@ describe("an odd number", () => {
 });
 
 describe("two people's drafts", () => {
-  const hers: DraftPattern = {
+  const mine: DraftPattern = {
     ...withCount(untouched, "body", { repeat: { of: "6", plus: 0 } }),
     allowances: untouched.allowances.map((item) => (item.id === "sleeve-seam" ? { ...item, cm: "-2" } : item)),
     lengths: [...(untouched.lengths ?? []), { id: "collar", label: "Collar", cm: "4" }],
@@ -174,8 +177,8 @@ describe("two people's drafts", () => {
   };
   const theirs: DraftPattern = { ...untouched, name: "Another name" };
 
-  it("differ by what the one changed, and each change can be taken alone", () => {
-    const changes = patternChanges(theirs, hers);
+  it("differ by what one of them changed, and each change can be applied alone", () => {
+    const changes = patternChanges(theirs, mine);
     expect(changes.map(({ path }) => path).toSorted()).toEqual([
       "allowances.sleeve-seam.cm",
       "counts.body.repeat.of",
@@ -184,7 +187,7 @@ describe("two people's drafts", () => {
       "name",
     ]);
     const merged = ["grading.neck.size-m", "lengths.collar.cm"].reduce(
-      (into, path) => takeChange(into, hers, path),
+      (into, path) => applyChange(into, mine, path),
       theirs,
     );
     expect(merged.grading?.["neck"]?.["size-m"]).toBe("64");
@@ -193,14 +196,14 @@ describe("two people's drafts", () => {
     expect(merged.counts).toEqual(untouched.counts);
   });
 
-  it("become one when every change is taken", () => {
-    const merged = patternChanges(theirs, hers).reduce((into, { path }) => takeChange(into, hers, path), theirs);
-    expect(patternChanges(merged, hers)).toEqual([]);
+  it("become equal when every change is applied", () => {
+    const merged = patternChanges(theirs, mine).reduce((into, { path }) => applyChange(into, mine, path), theirs);
+    expect(patternChanges(merged, mine)).toEqual([]);
   });
 
   it("mean the same lengths in another unit", () => {
     const draft = {
-      ...beginDraft(saltmarshPattern, "in"),
+      ...createDraft(saltmarshPattern, "in"),
       pattern: { ...untouched, allowances: [{ id: "hem", label: "Hem", cm: "1" }], measurements: [] },
     };
     const inCm = draftInUnit(draft, "cm");

@@ -1,6 +1,6 @@
 import { describe, expect, it } from "vitest";
 import { plantedCall } from "@/engine/calibration";
-import { gaps, settleCall, type GapsOutput } from "@/engine/gaps";
+import { gaps, screenOutliers, type GapsOutput } from "@/engine/gaps";
 import { parseCall, type CallDocument, type Tester } from "@/engine/pattern";
 import { crochetedCardigan } from "@/engine/simulation";
 import { yarnNeeds } from "@/engine/yarn";
@@ -10,12 +10,15 @@ const CALL = plantedCall({
   pattern: crochetedCardigan(),
   design: "2–4 a size",
   fault: "drawn",
-  slips: 0,
+  entryErrorShare: 0,
   seed: 41,
 }).call;
 
 function first(change: (tester: Tester) => object): unknown {
-  return { ...CALL, testers: CALL.testers.map((tester, at) => (at === 0 ? { ...tester, ...change(tester) } : tester)) };
+  return {
+    ...CALL,
+    testers: CALL.testers.map((tester, index) => (index === 0 ? { ...tester, ...change(tester) } : tester)),
+  };
 }
 
 /** Every number of an output, with where it stands. */
@@ -57,13 +60,13 @@ describe("bad and scanty input", { timeout: 300_000 }, () => {
     expect(parsed.ok ? [] : parsed.faults.map((fault) => fault.path)).toContain(path);
   });
 
-  it("stays finite where half the readings are slips", () => {
+  it("stays finite if half the readings are entry errors", () => {
     const slipped: CallDocument = {
       ...CALL,
       testers: CALL.testers.map((tester) => ({
         ...tester,
-        readings: tester.readings.map((reading, at) =>
-          at % 2 === 0 ? { ...reading, cm: reading.cm / 2.54 } : reading,
+        readings: tester.readings.map((reading, index) =>
+          index % 2 === 0 ? { ...reading, cm: reading.cm / 2.54 } : reading,
         ),
       })),
     };
@@ -76,12 +79,12 @@ describe("bad and scanty input", { timeout: 300_000 }, () => {
     ["nobody", callDocument([])],
     ["one tester", callDocument([reader("a", { bust: 101 })])],
     ["testers who all read the same", callDocument(["a", "b", "c"].map((id) => reader(id, { bust: 100, length: 40 })))],
-  ])("stays finite and tells nothing off with %s", (_, call) => {
+  ])("stays finite and reports nothing as off with %s", (_, call) => {
     const output = gaps(call);
     expectFinite(output);
     expect(output.status).toBe("converged");
     expect(output.cells.filter(({ verdict }) => verdict === "off")).toEqual([]);
-    expect(JSON.stringify(yarnNeeds(settleCall(call).call))).not.toContain("NaN");
+    expect(JSON.stringify(yarnNeeds(screenOutliers(call).call))).not.toContain("NaN");
   });
 
   it("cannot tell yet from one tester in the whole call", () => {
@@ -96,11 +99,13 @@ describe("bad and scanty input", { timeout: 300_000 }, () => {
     ],
   ])("stays finite with %s", (_, testers) => {
     expectFinite(gaps({ ...CALL, testers }));
-    expectFinite(yarnNeeds(settleCall({ ...CALL, testers }).call));
+    expectFinite(yarnNeeds(screenOutliers({ ...CALL, testers }).call));
   });
 
   it("ends with every tester that a call may hold", () => {
-    const many = Array.from({ length: 20_000 }, (_, at) => reader(`t${at}`, { bust: 100 + ((at * 37) % 11) / 5 }));
+    const many = Array.from({ length: 20_000 }, (_, index) =>
+      reader(`t${index}`, { bust: 100 + ((index * 37) % 11) / 5 }),
+    );
     const output = gaps(callDocument(many));
     expect(output.status).toBe("converged");
     expect(output.cells[0]?.reports).toBe(20_000);

@@ -1,6 +1,6 @@
 import { describe, expect, it } from "vitest";
 import { gaps, testersNeeded, type CauseInput } from "@/engine/gaps";
-import { causeMoves } from "@/engine/gaps/causes/cause-moves";
+import { inputSensitivities } from "@/engine/gaps/causes/input-sensitivities";
 import { indexPattern, measure, patternWorking } from "@/engine/prediction";
 import type { PatternDocument } from "@/engine/pattern";
 import { adjustInput } from "@/engine/revision";
@@ -14,12 +14,12 @@ const QUIET = {
   roundCm: 0.1,
   missingReadings: 0,
   missingSwatches: 0,
-  slips: 0,
+  entryErrorShare: 0,
   yarnRatio: 4.6,
 };
 
 function callOf(real: PatternDocument, seed: number) {
-  const testers = Object.fromEntries(PATTERN.sizes.map(({ id }, at) => [id, 2 + (at % 3)]));
+  const testers = Object.fromEntries(PATTERN.sizes.map(({ id }, index) => [id, 2 + (index % 3)]));
   return simulateCall({ pattern: PATTERN, real, testers, places: {}, habits: QUIET, seed }).call;
 }
 
@@ -38,10 +38,12 @@ describe("what each input moves", () => {
     // By differences: a count by one stitch, everything else by a thousandth of its unit.
     const before = lengths(pattern);
     let checked = 0;
-    for (const { input, movesCm } of causeMoves(pattern)) {
+    for (const { input, sensitivitiesCm } of inputSensitivities(pattern)) {
       const step = input.kind === "count" ? 1 : 1e-3;
       const after = lengths(adjustInput(pattern, input, step, "little"));
-      movesCm.forEach((move, cell) => expect(((after[cell] ?? 0) - (before[cell] ?? 0)) / step).toBeCloseTo(move, 6));
+      sensitivitiesCm.forEach((move, cell) =>
+        expect(((after[cell] ?? 0) - (before[cell] ?? 0)) / step).toBeCloseTo(move, 6),
+      );
       checked += 1;
     }
     expect(checked).toBeGreaterThan(60);
@@ -75,7 +77,7 @@ describe("causes", { timeout: TIME_LIMIT_MS }, () => {
     if (first?.kind === input.kind) expect(Math.abs((first.estimate - amount) / amount)).toBeLessThan(0.35);
   });
 
-  it("says that an allowance used once and its measurement's offset cannot be told apart", () => {
+  it("reports an allowance used once and its measurement's offset as tied", () => {
     const [first] = gaps(
       callOf(adjustInput(PATTERN, { kind: "allowance", id: "neck-band" }, -1, "planted"), 32),
     ).causes;

@@ -7,7 +7,7 @@ import { patternDocument } from "../../factories/pattern";
 /** Testers on size whose bust feels so, −2 tight to 2 loose. */
 function feeling(size: "small" | "large", scales: readonly (-2 | -1 | 0 | 1 | 2)[]): Tester[] {
   const bust = size === "small" ? 100 : 120;
-  return scales.map((scale, at) => reader(`${size}-${at}`, { bust }, { size, fit: [{ area: "bust", scale }] }));
+  return scales.map((scale, index) => reader(`${size}-${index}`, { bust }, { size, fit: [{ area: "bust", scale }] }));
 }
 
 describe("fit beside the gap", { timeout: 60_000 }, () => {
@@ -20,9 +20,9 @@ describe("fit beside the gap", { timeout: 60_000 }, () => {
   });
 
   it("begins at the first size that answered, and not at one that is off or silent", () => {
-    const sizes = ["a", "b", "c", "d"].map((id, at) => ({ id, label: id, body: { bust: 90 + 10 * at } }));
+    const sizes = ["a", "b", "c", "d"].map((id, index) => ({ id, label: id, body: { bust: 90 + 10 * index } }));
     const grading = {
-      width: Object.fromEntries(sizes.map(({ id }, at) => [id, 98 + 10 * at])),
+      width: Object.fromEntries(sizes.map(({ id }, index) => [id, 98 + 10 * index])),
       height: Object.fromEntries(sizes.map(({ id }) => [id, 100])),
     };
     const feels = (id: string, size: string, scale: 0 | -1) => reader(id, {}, { size, fit: [{ area: "bust", scale }] });

@@ -48,12 +48,12 @@ describe("the gaps of a call", { timeout: 120_000 }, () => {
     }
   });
 
-  it("asks for more testers where they would settle a cell, and for none where nine would not", () => {
+  it("asks for more testers if they would decide a verdict, and for none if nine would not", () => {
     const [few, edge, sure] = [
       [reader("a", { bust: 101 })],
       // Twelve who all read just the tolerance of two centimetres too much.
-      Array.from({ length: 12 }, (_, at) => reader(`t${at}`, { bust: 102 + (at % 2 === 0 ? 0.4 : -0.2) })),
-      Array.from({ length: 6 }, (_, at) => reader(`t${at}`, { bust: 100 })),
+      Array.from({ length: 12 }, (_, index) => reader(`t${index}`, { bust: 102 + (index % 2 === 0 ? 0.4 : -0.2) })),
+      Array.from({ length: 6 }, (_, index) => reader(`t${index}`, { bust: 100 })),
     ].map((testers) => cell(gaps(callDocument(testers)), "small", "bust"));
     expect(few?.verdict).toBe("unsettled");
     expect(few?.testersToSettle).toBeGreaterThanOrEqual(1);
@@ -72,7 +72,7 @@ describe("the gaps of a call", { timeout: 120_000 }, () => {
     expect(cell(gaps(callDocument([twice])), "small", "bust").reports).toBe(1);
   });
 
-  it("leaves out what was changed on purpose, set aside or read unwashed, unless a person keeps it", () => {
+  it("leaves out what was changed on purpose, set aside or read unwashed, unless a person decides to keep it", () => {
     const reading = { measurement: "bust", cm: 110 } as const;
     const without = [
       reader("a", { bust: 110 }, { changed: ["bust"] }),

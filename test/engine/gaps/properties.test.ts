@@ -14,7 +14,7 @@ function drawn(
   seed: number,
   design: "2–4 a size" | "1–2 a size, two sizes empty, 30 % lost" = "2–4 a size",
 ): CallDocument {
-  return plantedCall({ pattern: crochetedCardigan(), design, fault: "drawn", slips: 0, seed }).call;
+  return plantedCall({ pattern: crochetedCardigan(), design, fault: "drawn", entryErrorShare: 0, seed }).call;
 }
 
 /** Runs a property and fails where it did not run as often as asked. */
@@ -49,7 +49,7 @@ function seeded(seed: number, count: number): number[] {
 }
 
 describe("the gap model, whatever the call", { timeout: TIME_LIMIT_MS }, () => {
-  it("does not ask in which order testers and readings stand: not a bit of any cell or cause changes", () => {
+  it("does not depend on the order of testers and readings: cells and causes are identical to the last bit", () => {
     always((seed) => {
       const call = drawn(seed);
       const shuffled = {
@@ -77,9 +77,9 @@ describe("the gap model, whatever the call", { timeout: TIME_LIMIT_MS }, () => {
         readings: tester.readings.map((reading) => ({ ...reading, cm: (reading.cm / 2.54) * 2.54 })),
       }));
       const before = gaps(call).cells;
-      gaps(inches).cells.forEach((cell, at) => {
-        expect(Math.abs((cell.gapCm ?? Number.NaN) - (before[at]?.gapCm ?? Number.NaN))).toBeLessThan(1e-9);
-        expect(Math.abs((cell.highCm ?? Number.NaN) - (before[at]?.highCm ?? Number.NaN))).toBeLessThan(1e-9);
+      gaps(inches).cells.forEach((cell, index) => {
+        expect(Math.abs((cell.gapCm ?? Number.NaN) - (before[index]?.gapCm ?? Number.NaN))).toBeLessThan(1e-9);
+        expect(Math.abs((cell.highCm ?? Number.NaN) - (before[index]?.highCm ?? Number.NaN))).toBeLessThan(1e-9);
       });
     });
   });
@@ -108,7 +108,7 @@ describe("the gap model, whatever the call", { timeout: TIME_LIMIT_MS }, () => {
  * What holds of calls as they usually are, not of every one: where chance made a call look like a cause, a single one
  * can lie beyond (0.34 cm where 0.3 is asked, 0.009 of drift). So these calls are always the same ones.
  */
-const USUAL_CALLS = Array.from({ length: 24 }, (_, at) => drawn(at + 1));
+const USUAL_CALLS = Array.from({ length: 24 }, (_, index) => drawn(index + 1));
 
 describe("the gap model, over 24 calls with nothing planted", { timeout: TIME_LIMIT_MS }, () => {
   it("moves a measurement's own cells most of the way when all its readings are a centimetre longer, the others hardly", () => {
@@ -130,12 +130,12 @@ describe("the gap model, over 24 calls with nothing planted", { timeout: TIME_LI
     }
   });
 
-  it("moves a tester's drift far more than any cell when she made everything 5 % wide", () => {
+  it("attributes a garment that is 5 % too wide to the tester's drift rather than to any cell", () => {
     const across = new Set(["bust", "back", "upper-arm", "neck"]);
     const drifts = USUAL_CALLS.map((call) => {
-      const her = call.testers[0]?.id;
+      const testerId = call.testers[0]?.id;
       const wide = changed(call, (tester) =>
-        tester.id === her
+        tester.id === testerId
           ? {
               ...tester,
               readings: tester.readings.map((reading) =>
@@ -147,10 +147,10 @@ describe("the gap model, over 24 calls with nothing planted", { timeout: TIME_LI
       const before = gaps(call);
       const after = gaps(wide);
       const driftOf = (output: typeof before) =>
-        output.testers.find(({ tester }) => tester === her)?.driftAcross ?? Number.NaN;
+        output.testers.find(({ tester }) => tester === testerId)?.driftAcross ?? Number.NaN;
       const drifted = driftOf(after) - driftOf(before);
       const furthest = Math.max(
-        ...after.cells.map(({ gapCm }, at) => Math.abs((gapCm ?? 0) - (before.cells[at]?.gapCm ?? 0))),
+        ...after.cells.map(({ gapCm }, index) => Math.abs((gapCm ?? 0) - (before.cells[index]?.gapCm ?? 0))),
       );
       expect(furthest).toBeLessThan(drifted * 100);
       return drifted;

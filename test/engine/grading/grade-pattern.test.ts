@@ -1,5 +1,5 @@
 import { beforeAll, describe, expect, it } from "vitest";
-import { gradePattern, loosenings, type GradeOutcome } from "@/engine/grading";
+import { gradePattern, relaxations, type GradeOutcome } from "@/engine/grading";
 import type { Solver } from "@/engine/integer-program";
 import type { PatternDocument } from "@/engine/pattern";
 import { highsSolver } from "@/solver/highs-solver";
@@ -54,7 +54,7 @@ describe("a pattern without its grading", () => {
     });
   });
 
-  it("keeps what is locked, and stays near a tested grading where the targets allow it", () => {
+  it("keeps locked counts, and stays close to a tested grading if the targets allow it", () => {
     const pattern = oneSize([count("front", { locked: { one: 61 } }), count("back")], {
       targets: { front: 30, back: 25 },
     });
@@ -66,13 +66,13 @@ describe("a pattern without its grading", () => {
     expect(graded(gradePattern({ pattern }, solver)).grading).toMatchObject({ back: { one: 50 } });
   });
 
-  it("keeps the numbers that it has of counts that no target decides, and refuses those that it has not", () => {
+  it("keeps existing numbers of counts without a target, and rejects counts without numbers", () => {
     const counts = [count("front"), count("cuff")];
     const kept = oneSize(counts, { targets: { front: 30 }, grading: { front: { one: 1 }, cuff: { one: 7 } } });
     expect(graded(gradePattern({ pattern: kept }, solver)).grading).toEqual({ front: { one: 60 }, cuff: { one: 7 } });
     expect(gradePattern({ pattern: oneSize(counts, { targets: { front: 30 } }) }, solver)).toMatchObject({
       status: "faults",
-      faults: [{ path: "counts[1]", says: expect.stringContaining("“cuff” is free") as string }],
+      faults: [{ path: "counts[1]", says: expect.stringContaining("“cuff” has no target") as string }],
     });
   });
 });
@@ -83,7 +83,7 @@ function bust(): PatternDocument["measurements"][number] {
   return first;
 }
 
-describe("rules that cannot all be kept", { timeout: 60_000 }, () => {
+describe("rules that cannot all be met", { timeout: 60_000 }, () => {
   const clashing = () =>
     oneSize(
       [
@@ -97,7 +97,7 @@ describe("rules that cannot all be kept", { timeout: 60_000 }, () => {
       },
     );
 
-  it("are told as one clash, none of whose rules can be spared", () => {
+  it("are reported as one minimal conflict", () => {
     const outcome = gradePattern({ pattern: clashing() }, solver);
     expect(outcome).toMatchObject({
       status: "infeasible",
@@ -109,19 +109,19 @@ describe("rules that cannot all be kept", { timeout: 60_000 }, () => {
     });
   });
 
-  it("each say the least that would have to give way", () => {
+  it("each come with their smallest relaxation", () => {
     const pattern = clashing();
     const outcome = gradePattern({ pattern }, solver);
     if (outcome.status !== "infeasible") throw new Error("there should be no answer");
     // 57 is 3 below 60, the nearest multiple of 10.
-    expect(loosenings(pattern, outcome.clash, solver)).toMatchObject([
+    expect(relaxations(pattern, outcome.clash, solver)).toMatchObject([
       { helps: true, says: "Let “yoke” be 57 in One, off its repeat." },
       { helps: true, says: "Unlock “front” in One: 60 would do." },
       { helps: true, says: "Let the sum of “yoke” be off by 3 in One." },
     ]);
   });
 
-  it("say so where two clashes stand side by side", () => {
+  it("say so if there are two independent conflicts", () => {
     const pattern = oneSize(
       [
         count("front", { locked: { one: 57 }, repeat: { of: 10, plus: 0 } }),
@@ -132,6 +132,6 @@ describe("rules that cannot all be kept", { timeout: 60_000 }, () => {
     const outcome = gradePattern({ pattern }, solver);
     if (outcome.status !== "infeasible") throw new Error("there should be no answer");
     expect(outcome.clash).toHaveLength(2);
-    expect(loosenings(pattern, outcome.clash, solver)).toMatchObject([{ helps: false }, { helps: false }]);
+    expect(relaxations(pattern, outcome.clash, solver)).toMatchObject([{ helps: false }, { helps: false }]);
   });
 });

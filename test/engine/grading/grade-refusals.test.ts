@@ -1,5 +1,5 @@
 import { beforeAll, describe, expect, it } from "vitest";
-import { gradePattern, loosenings, parseGradeRequest } from "@/engine/grading";
+import { gradePattern, relaxations, parseGradeRequest } from "@/engine/grading";
 import type { Solver } from "@/engine/integer-program";
 import type { PatternDocument } from "@/engine/pattern";
 import { highsSolver } from "@/solver/highs-solver";
@@ -22,7 +22,11 @@ describe("what grade reads", () => {
     [
       "25 sizes",
       patternDocument({
-        sizes: Array.from({ length: 25 }, (_, at) => ({ id: `s${at}`, label: `S${at}`, body: { bust: 80 + at } })),
+        sizes: Array.from({ length: 25 }, (_, index) => ({
+          id: `s${index}`,
+          label: `S${index}`,
+          body: { bust: 80 + index },
+        })),
       }),
       "sizes",
       "must hold at most 24 sizes.",
@@ -110,7 +114,7 @@ describe("ties in a circle", { timeout: 60_000 }, () => {
     });
   });
 
-  it("clash where only nothing at all would keep them: a number that is twice itself is 0", () => {
+  it("conflict if only 0 would meet them: a number that equals twice itself", () => {
     const outcome = gradePattern({ pattern: circle(2) }, solver);
     if (outcome.status !== "infeasible") throw new Error(outcome.status);
     expect(outcome.clash.map(({ rule }) => rule).toSorted()).toEqual(["least", "tie", "tie", "tie"]);
@@ -118,14 +122,14 @@ describe("ties in a circle", { timeout: 60_000 }, () => {
 });
 
 describe("two separate clashes", { timeout: 60_000 }, () => {
-  it("are told one after the other, once the first is loosened", () => {
+  it("are reported one after the other, once the first is relaxed", () => {
     const odd = { locked: { one: 57 }, repeat: { of: 10, plus: 0 } };
     const twoClashes = (front: typeof odd | { repeat: { of: number; plus: number } }) =>
       oneSize([count("front", front), count("back", odd)], { targets: { front: 30, back: 25 } });
     const first = gradePattern({ pattern: twoClashes(odd) }, solver);
     if (first.status !== "infeasible") throw new Error(first.status);
     expect(new Set(first.clash.map((clash) => clash.count))).toEqual(new Set(["front"]));
-    expect(loosenings(twoClashes(odd), first.clash, solver).map(({ helps }) => helps)).toEqual([true, true]);
+    expect(relaxations(twoClashes(odd), first.clash, solver).map(({ helps }) => helps)).toEqual([true, true]);
     const second = gradePattern({ pattern: twoClashes({ repeat: odd.repeat }) }, solver);
     if (second.status !== "infeasible") throw new Error(second.status);
     expect(new Set(second.clash.map((clash) => clash.count))).toEqual(new Set(["back"]));

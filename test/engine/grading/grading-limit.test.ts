@@ -4,7 +4,7 @@ import { gradePattern } from "@/engine/grading";
 import { gradingWarnings } from "@/engine/pattern";
 import { highsSolver } from "@/solver/highs-solver";
 
-it("is told as the best so far, with the stage and what cannot be beaten, where the solver stops at its limit of nodes", async () => {
+it("is returned as the best so far, with the stage and its bound, if the solver stops at its node limit", async () => {
   const garment = benchGarment({ sizes: 12, groups: 5 });
   // One target over counts of all groups makes them one of twenty counts: too many for anything but the solver.
   const [first] = garment.measurements;
@@ -12,7 +12,7 @@ it("is told as the best so far, with the stage and what cannot be beaten, where 
   const terms = [0, 1, 2, 3, 4].map((group) => ({ times: 1, count: `side-${group}` }));
   const all = { ...first, id: "all", terms, target: { body: "bust", easeCm: 7 } };
   const pattern = { ...garment, measurements: [...garment.measurements, all] };
-  const outcome = gradePattern({ pattern }, await highsSolver({ mostNodes: 1 }));
+  const outcome = gradePattern({ pattern }, await highsSolver({ maxNodes: 1 }));
   if (outcome.status !== "limit") throw new Error(outcome.status);
   const [limit] = outcome.bound ?? [];
   expect(limit?.stage).toBe("deviation");

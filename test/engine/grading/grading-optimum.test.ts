@@ -77,13 +77,14 @@ const smallPattern = fc.constantFrom([1, 2], [1, 3], [1, 4], [2, 1], [2, 2], [3,
 const TOLERANCE = 1.5;
 
 function documentOf({ counts, targets, tie }: Small): PatternDocument {
-  const sizes = targets[0]?.stitches.map((_, at) => ({ id: `s${at}`, label: `S${at}`, body: { bust: 80 + at } })) ?? [];
+  const sizes =
+    targets[0]?.stitches.map((_, index) => ({ id: `s${index}`, label: `S${index}`, body: { bust: 80 + index } })) ?? [];
   return patternDocument({
     fabrics: [{ id: "main", label: "Main", toolMm: 4, gauge: { stitches: 10, rows: 10 } }],
     sizes,
-    counts: counts.map(({ repeat, least, mayShrink, locked }, at) => ({
-      id: `c${at}`,
-      label: `C${at}`,
+    counts: counts.map(({ repeat, least, mayShrink, locked }, index) => ({
+      id: `c${index}`,
+      label: `C${index}`,
       fabric: "main",
       direction: "stitches",
       least,
@@ -92,8 +93,8 @@ function documentOf({ counts, targets, tie }: Small): PatternDocument {
       ...(locked === null ? {} : { locked: { s0: locked } }),
     })),
     ties: tie ? [{ count: "c0", per: tie.per, within: tie.within, equals: [{ times: tie.times, count: "c1" }] }] : [],
-    measurements: targets.map(({ times, stitches }, at) => ({
-      id: `m${at}`,
+    measurements: targets.map(({ times, stitches }, index) => ({
+      id: `m${index}`,
       letter: "M",
       label: "M",
       how: "Across.",
@@ -117,15 +118,16 @@ function bestByTrying(small: Small): Objective | null {
   const chosen = new Array<number>(allowed.length).fill(0);
   let best: Objective | null = null;
   for (;;) {
-    const values = chosen.map((which, at) => allowed[at]?.[which] ?? Number.NaN);
+    const values = chosen.map((which, index) => allowed[index]?.[which] ?? Number.NaN);
     if (keepsOrderAndTie(small, values, sizes)) {
       const objective = objectiveOf(small, values, sizes);
       if (best === null || isLess(objective, best)) best = objective;
     }
-    let at = 0;
-    while (at < chosen.length && chosen[at] === (allowed[at]?.length ?? 0) - 1) chosen[at++] = 0;
-    if (at === chosen.length) return best;
-    chosen[at] = (chosen[at] ?? 0) + 1;
+    let position = 0;
+    while (position < chosen.length && chosen[position] === (allowed[position]?.length ?? 0) - 1)
+      chosen[position++] = 0;
+    if (position === chosen.length) return best;
+    chosen[position] = (chosen[position] ?? 0) + 1;
   }
 }
 
@@ -142,8 +144,8 @@ function allowedNumbers({ counts }: Small, count: number, size: number): number[
 function keepsOrderAndTie({ counts, tie }: Small, values: readonly number[], sizes: number): boolean {
   const value = (count: number, size: number) => values[count * sizes + size] ?? Number.NaN;
   for (let size = 0; size < sizes; size += 1) {
-    for (let at = 0; at < counts.length; at += 1)
-      if (size > 0 && counts[at]?.mayShrink === false && value(at, size) < value(at, size - 1)) return false;
+    for (let index = 0; index < counts.length; index += 1)
+      if (size > 0 && counts[index]?.mayShrink === false && value(index, size) < value(index, size - 1)) return false;
     if (tie && Math.abs(tie.per * value(0, size) - tie.times * value(1, size)) > tie.within) return false;
   }
   return true;
@@ -163,16 +165,16 @@ function objectiveOf({ counts, targets, slack }: Small, values: readonly number[
   let unevenness = 0;
   for (const count of counts.keys()) {
     for (let size = 2; size < sizes; size += 1) {
-      const at = count * sizes + size;
-      unevenness += Math.abs((values[at] ?? 0) - 2 * (values[at - 1] ?? 0) + (values[at - 2] ?? 0));
+      const index = count * sizes + size;
+      unevenness += Math.abs((values[index] ?? 0) - 2 * (values[index - 1] ?? 0) + (values[index - 2] ?? 0));
     }
   }
   return [beyond, deviation, unevenness, values.reduce((sum, value) => sum + value, 0)];
 }
 
 function isLess(left: Objective, right: Objective): boolean {
-  for (const [at, value] of left.entries()) {
-    const difference = value - (right[at] ?? 0);
+  for (const [index, value] of left.entries()) {
+    const difference = value - (right[index] ?? 0);
     if (Math.abs(difference) > ROUNDING) return difference < 0;
   }
   return false;
@@ -199,7 +201,7 @@ describe("the grading that is found", () => {
           return;
         }
         expect(best).not.toBeNull();
-        best?.forEach((value, at) => expect(found[at]).toBeCloseTo(value, 6));
+        best?.forEach((value, index) => expect(found[index]).toBeCloseTo(value, 6));
         ran.equal += 1;
       }),
       { numRuns: RUNS, seed: 20_261_125 },

@@ -10,7 +10,7 @@ import {
   type GroupRequest,
 } from "@/engine/grading";
 import type { Solver } from "@/engine/integer-program";
-import { gradingWarnings, own, type Grading, type PatternDocument } from "@/engine/pattern";
+import { gradingWarnings, ownValue, type Grading, type PatternDocument } from "@/engine/pattern";
 import { highsSolver } from "@/solver/highs-solver";
 import { count } from "../../factories/one-size";
 import { patternDocument } from "../../factories/pattern";
@@ -60,33 +60,37 @@ const request = fc
     }),
   )
   .map(({ sizes: many, counts, tie, targets, toleranceCm, slack }): GroupRequest => {
-    const sizes = Array.from({ length: many }, (_, at) => ({ id: `s${at}`, label: `S${at}`, body: { bust: 80 + at } }));
+    const sizes = Array.from({ length: many }, (_, index) => ({
+      id: `s${index}`,
+      label: `S${index}`,
+      body: { bust: 80 + index },
+    }));
     const [, second] = counts;
-    const around = (at: number, size: number): number => {
-      if (at === 0 && tie && second) return tie.times * around(1, size);
-      return (counts[at]?.first ?? 0) + (counts[at]?.step ?? 0) * size;
+    const around = (index: number, size: number): number => {
+      if (index === 0 && tie && second) return tie.times * around(1, size);
+      return (counts[index]?.first ?? 0) + (counts[index]?.step ?? 0) * size;
     };
     const pattern = patternDocument({
       fabrics: [{ id: "main", label: "Main", toolMm: 4, gauge: { stitches: 10, rows: 10 } }],
       sizes,
-      counts: counts.map(({ repeat, least, mayShrink, lockedOff }, at) => ({
-        id: `c${at}`,
-        label: `C${at}`,
+      counts: counts.map(({ repeat, least, mayShrink, lockedOff }, index) => ({
+        id: `c${index}`,
+        label: `C${index}`,
         fabric: "main",
         direction: "stitches",
         least,
         mayShrink,
         ...(repeat ? { repeat } : {}),
-        ...(lockedOff === null ? {} : { locked: { s1: around(at, 1) + lockedOff } }),
+        ...(lockedOff === null ? {} : { locked: { s1: around(index, 1) + lockedOff } }),
       })),
       ties: tie ? [{ count: "c0", within: tie.within, equals: [{ times: tie.times, count: "c1" }] }] : [],
-      measurements: targets.map(({ times, offQuarters }, at) => {
+      measurements: targets.map(({ times, offQuarters }, index) => {
         const cm = offQuarters.map((off, size) => [
           `s${size}`,
           times.reduce((sum, each, which) => sum + each * around(which, size), off / 4),
         ]);
         return {
-          id: `m${at}`,
+          id: `m${index}`,
           letter: "M",
           label: "M",
           how: "Across.",
@@ -98,9 +102,9 @@ const request = fc
       grading: undefined,
     });
     const near: Grading = Object.fromEntries(
-      counts.flatMap(({ nearOff }, at) => {
-        const tested = (size: number) => Math.max(1, around(at, size) + (nearOff ?? 0));
-        return nearOff === null ? [] : [[`c${at}`, { s0: tested(0), s2: tested(2) }]];
+      counts.flatMap(({ nearOff }, index) => {
+        const tested = (size: number) => Math.max(1, around(index, size) + (nearOff ?? 0));
+        return nearOff === null ? [] : [[`c${index}`, { s0: tested(0), s2: tested(2) }]];
       }),
     );
     return { pattern, counts: pattern.counts, measurements: pattern.measurements, near, slack };
@@ -109,7 +113,9 @@ const request = fc
 function objective(pattern: PatternDocument, near: Grading, { grading, slack }: { grading: Grading; slack: number }) {
   const graded = { ...pattern, grading };
   const distances = Object.entries(near).flatMap(([count, bySize]) =>
-    Object.entries(bySize).map(([size, tested]) => Math.abs((own(own(grading, count), size) ?? NaN) - tested)),
+    Object.entries(bySize).map(([size, tested]) =>
+      Math.abs((ownValue(ownValue(grading, count), size) ?? NaN) - tested),
+    ),
   );
   return {
     ...gradingObjective(graded, gradedMeasurements(graded), slack),
@@ -118,7 +124,7 @@ function objective(pattern: PatternDocument, near: Grading, { grading, slack }: 
 }
 
 describe("a grading as a path from size to size", () => {
-  it("is as good in every stage as the solver of integer programs says, and keeps every rule", () => {
+  it("is as good in every stage as the integer programming solver's, and meets every rule", () => {
     const ran = { equal: 0, beyond: 0, leftToSolver: 0 };
     fc.assert(
       fc.property(request, (asked) => {
@@ -152,7 +158,7 @@ describe("a grading as a path from size to size", () => {
     for (const slack of [0, 0.25]) expect(gradePattern({ pattern, slack }, never).status).toBe("optimal");
   }, 60_000);
 
-  it("takes a larger deviation in one size where the order of sizes asks for it", () => {
+  it("accepts a larger deviation in one size if the order of sizes requires it", () => {
     // Widths at 1 stitch to the cm, in fours: 15 → 16 and 13 → 12 alone; together 16, 16 or 12, 12, which miss by 1 + 3 or 3 + 1.
     const [pattern, counts] = [patternDocument(), patternDocument().counts.slice(0, 1)];
     const fours = counts.map((count) => ({ ...count, repeat: { of: 4, plus: 0 } }));
@@ -180,14 +186,14 @@ describe("a grading as a path from size to size", () => {
       { times: [1, 2], cm: { s0: 38, s1: 36.75, s2: 39.75, s3: 39.25 } },
       { times: [2, 2], cm: { s0: 49, s1: 51.75, s2: 53, s3: 55.5 } },
     ];
-    const counts = [{}, { repeat: { of: 2, plus: 1 } }].map((change, at) => count(`c${at}`, change));
+    const counts = [{}, { repeat: { of: 2, plus: 1 } }].map((change, index) => count(`c${index}`, change));
     const pattern = patternDocument({
       fabrics: [{ id: "main", label: "Main", toolMm: 4, gauge: { stitches: 10, rows: 10 } }],
-      sizes: [0, 1, 2, 3].map((at) => ({ id: `s${at}`, label: `S${at}`, body: { bust: 80 + at } })),
+      sizes: [0, 1, 2, 3].map((index) => ({ id: `s${index}`, label: `S${index}`, body: { bust: 80 + index } })),
       counts,
-      measurements: targets.map(({ times, cm }, at) => ({
+      measurements: targets.map(({ times, cm }, index) => ({
         ...measurement,
-        id: `m${at}`,
+        id: `m${index}`,
         toleranceCm: 3,
         terms: times.map((each, which) => ({ times: each, count: `c${which}` })),
         target: { cm },

@@ -4,11 +4,11 @@ import { markSizeNumbers } from "@/engine/instructions";
 import { saltmarshInstructions } from "../../../prisma/demo/saltmarsh-instructions";
 import { SIZES } from "../../../prisma/demo/saltmarsh-numbers";
 
-const hers = (text: string, sizeCount: number, at: number) =>
-  markSizeNumbers(text, sizeCount, at).flatMap((segment) => (segment.kind === "sizes" ? [segment.hers] : []));
+const own = (text: string, sizeCount: number, index: number) =>
+  markSizeNumbers(text, sizeCount, index).flatMap((segment) => (segment.kind === "sizes" ? [segment.own] : []));
 
-const joined = (text: string, sizeCount: number, at: number) =>
-  markSizeNumbers(text, sizeCount, at)
+const joined = (text: string, sizeCount: number, index: number) =>
+  markSizeNumbers(text, sizeCount, index)
     .map((segment) => (segment.kind === "sizes" ? segment.parts.map((part) => part.text).join("") : segment.text))
     .join("");
 
@@ -29,17 +29,17 @@ describe("markSizeNumbers", () => {
     ["knit 2 (3,\n4) times", 3, 2, "4"],
     ["18 (20, 22) (see the chart)", 3, 2, "22"],
     ["k2 (3, 4)", 3, 0, "2"],
-  ])("finds in “%s” for %i sizes the one at %i", (text, sizeCount, at, number) => {
-    expect(hers(text, sizeCount, at)).toEqual([number]);
-    expect(joined(text, sizeCount, at)).toBe(text);
+  ])("finds in “%s” for %i sizes the one at %i", (text, sizeCount, index, number) => {
+    expect(own(text, sizeCount, index)).toEqual([number]);
+    expect(joined(text, sizeCount, index)).toBe(text);
   });
 
-  it.each([["–"], ["-"], ["—"], ["0"]])("says that a size has none where %s stands", (none) => {
+  it.each([["–"], ["-"], ["—"], ["0"]])("reports that a size has no number where %s is written", (none) => {
     expect(markSizeNumbers(`${none} (2, 4) times`, 3, 0)[0]).toMatchObject({ kind: "sizes", isNone: true });
-    expect(markSizeNumbers(`${none} (2, 4) times`, 3, 1)[0]).toMatchObject({ kind: "sizes", hers: "2", isNone: false });
+    expect(markSizeNumbers(`${none} (2, 4) times`, 3, 1)[0]).toMatchObject({ kind: "sizes", own: "2", isNone: false });
   });
 
-  it("marks a list of another count as unsure, with how many numbers it holds", () => {
+  it("marks a list of the wrong length as unsure, with its length", () => {
     expect(markSizeNumbers("Knit 10 (12, 14) rows", 4, 0)).toEqual([
       { kind: "text", text: "Knit " },
       { kind: "unsure", text: "10 (12, 14)", numbers: 3 },
@@ -55,7 +55,7 @@ describe("markSizeNumbers", () => {
   );
 
   it("marks nothing for a pattern of one size, and knows no size beyond the last", () => {
-    expect(hers("10 (12, 14)", 1, 0)).toEqual([]);
+    expect(own("10 (12, 14)", 1, 0)).toEqual([]);
     expect(() => markSizeNumbers("10", 2, 2)).toThrow(RangeError);
   });
 
@@ -65,7 +65,7 @@ describe("markSizeNumbers", () => {
     expect(segments.filter(({ kind }) => kind === "unsure")).toEqual([]);
     expect(segments.filter(({ kind }) => kind === "sizes")).toHaveLength(17);
     // By hand: size 5X, (152 + 10) × 2.2 = 356.4, the nearest multiple of 4 is 356.
-    expect(hers(saltmarshInstructions, count, count - 1)[0]).toBe("356");
+    expect(own(saltmarshInstructions, count, count - 1)[0]).toBe("356");
   });
 
   it("loses no character of any text, and is quick with the worst", () => {
@@ -78,7 +78,7 @@ describe("markSizeNumbers", () => {
       fc.property(fc.array(piece, { maxLength: 30 }), fc.integer({ min: 1, max: 4 }), (pieces, sizeCount) => {
         const text = pieces.join("");
         expect(joined(text, sizeCount, 0)).toBe(text);
-        lists += hers(text, sizeCount, 0).length;
+        lists += own(text, sizeCount, 0).length;
       }),
       { numRuns: 500 },
     );

@@ -1,6 +1,6 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
-import { findPlace, readInstructions } from "@/engine/instructions";
+import { findBlock, readInstructions } from "@/engine/instructions";
 import { saltmarshInstructions } from "../../../prisma/demo/saltmarsh-instructions";
 
 const TEXT = `A VEST
@@ -34,7 +34,7 @@ describe("readInstructions", () => {
     ]);
   });
 
-  it("takes neither a row in abbreviations nor a sentence before a list for a heading", () => {
+  it("does not mistake a row in abbreviations or a sentence before a list for a heading", () => {
     expect(said("K2, P2 TO END OF ROW 12")).toEqual([["paragraph", "K2, P2 TO END OF ROW 12"]]);
     expect(said("Work on\nas follows:")).toEqual([["paragraph", "Work on\nas follows:"]]);
   });
@@ -85,28 +85,28 @@ describe("findPlace", () => {
   it("finds every block of an unchanged text", () => {
     const blocks = readInstructions(saltmarshInstructions);
     expect(blocks.length).toBeGreaterThan(25);
-    for (const block of blocks) expect(findPlace(saltmarshInstructions, block.place)).toEqual(block);
+    for (const block of blocks) expect(findBlock(saltmarshInstructions, block.place)).toEqual(block);
   });
 
-  it("finds the same words where they moved", () => {
+  it("finds the same words after they moved", () => {
     const moved = `Materials:\n\nSome yarn.\n\n${TEXT}`;
-    expect(findPlace(moved, placeOf("Bind off"))?.text).toBe("Bind off 30 (34) stitches at the centre.");
+    expect(findBlock(moved, placeOf("Bind off"))?.text).toBe("Bind off 30 (34) stitches at the centre.");
   });
 
   it("finds a block whose numbers changed", () => {
     const revised = TEXT.replace("30 (34)", "32 (36)");
-    expect(findPlace(revised, placeOf("Bind off"))?.text).toBe("Bind off 32 (36) stitches at the centre.");
+    expect(findBlock(revised, placeOf("Bind off"))?.text).toBe("Bind off 32 (36) stitches at the centre.");
   });
 
   it("finds the nearest of the same words", () => {
     const twice = "Knit 2 rows.\n\nPurl all.\n\nKnit 2 rows.\n";
     const last = readInstructions(twice).at(-1);
     if (last === undefined) throw new Error("no block");
-    expect(findPlace(twice, last.place)?.place.block).toBe(2);
+    expect(findBlock(twice, last.place)?.place.block).toBe(2);
   });
 
   it("finds nothing where the block is gone", () => {
-    expect(findPlace("Something quite different.", placeOf("Bind off"))).toBeNull();
-    expect(findPlace("", placeOf("Bind off"))).toBeNull();
+    expect(findBlock("Something quite different.", placeOf("Bind off"))).toBeNull();
+    expect(findBlock("", placeOf("Bind off"))).toBeNull();
   });
 });

@@ -37,7 +37,7 @@ describe("the whole points of some constraints", () => {
         const side = Array.from({ length: MOST + 1 }, (_, number) => number);
         const all = side.flatMap((x) => side.flatMap((y) => side.map((z) => [x, y, z])));
         const left = all.filter((point) => constraints.every((one) => keeps(point, one)));
-        const found = integerPoints({ variables: 3, constraints, most: all.length });
+        const found = integerPoints({ variables: 3, constraints, maxPoints: all.length });
         expect(new Set(found?.map(String))).toEqual(new Set(left.map(String)));
         expect(found).toHaveLength(left.length);
         ran = left.length > 0 ? { ...ran, some: ran.some + 1 } : { ...ran, none: ran.none + 1 };
@@ -48,19 +48,19 @@ describe("the whole points of some constraints", () => {
     expect(Math.min(ran.some, ran.none)).toBeGreaterThan(RUNS / 10);
   });
 
-  it("are not told where there are more than are worth having, where they have no bounds, or no end of dead ends", () => {
-    expect(integerPoints({ variables: 3, constraints: BOX, most: 343 })).toHaveLength(343);
-    expect(integerPoints({ variables: 3, constraints: BOX, most: 342 })).toBeNull();
+  it("are not returned if there are too many, if they are unbounded, or if the search has too many dead ends", () => {
+    expect(integerPoints({ variables: 3, constraints: BOX, maxPoints: 343 })).toHaveLength(343);
+    expect(integerPoints({ variables: 3, constraints: BOX, maxPoints: 342 })).toBeNull();
     const [first = { sum: [], relation: "<=", right: 0 }] = BOX;
-    expect(integerPoints({ variables: 1, constraints: [{ ...first, relation: ">=" }], most: 9 })).toBeNull();
+    expect(integerPoints({ variables: 1, constraints: [{ ...first, relation: ">=" }], maxPoints: 9 })).toBeNull();
     // Sums of even numbers are never odd, which bounds alone do not show.
     const even = Array.from({ length: 12 }, (_, variable) => ({ variable, weight: 2 }));
     const odd: Constraint = { sum: even, relation: "=", right: 25 };
-    expect(integerPoints({ variables: 12, constraints: [odd], most: 9 })).toBeNull();
+    expect(integerPoints({ variables: 12, constraints: [odd], maxPoints: 9 })).toBeNull();
   });
 
-  it("are none where a constraint of no variables is not kept", () => {
+  it("are none if a constraint without variables is violated", () => {
     const empty: Constraint = { sum: [], relation: ">=", right: 1 };
-    expect(integerPoints({ variables: 1, constraints: [...BOX.slice(0, 1), empty], most: 9 })).toEqual([]);
+    expect(integerPoints({ variables: 1, constraints: [...BOX.slice(0, 1), empty], maxPoints: 9 })).toEqual([]);
   });
 });

@@ -9,7 +9,7 @@ beforeAll(async () => {
 });
 
 describe("an integer program", () => {
-  it("is written with a term a variable, numbers that read back the same, and names that no solver keeps for itself", () => {
+  it("is written with one term per variable, exact numbers, and names that are no keywords of a solver", () => {
     const text = writeLp({
       whole: [true, false],
       constraints: [
@@ -55,7 +55,7 @@ describe("an integer program", () => {
     expect(solveIntegerProgram(program, solver)).toMatchObject({ status: "optimal", values: [2], objective: 2 });
   });
 
-  it("finds the least sum that every small program's own search finds", () => {
+  it("finds the same minimum as an exhaustive search of small programs", () => {
     let ran = 0;
     const small = fc.record({
       weights: fc.tuple(fc.integer({ min: 1, max: 9 }), fc.integer({ min: 1, max: 9 })),

@@ -62,7 +62,7 @@ function solvedRowByRow(
   { size, columns, isUpper }: { size: number; columns: number; isUpper: boolean },
 ): Float64Array {
   const solved = right.slice();
-  const order = Array.from({ length: size }, (_, at) => (isUpper ? size - 1 - at : at));
+  const order = Array.from({ length: size }, (_, index) => (isUpper ? size - 1 - index : index));
   for (const row of order) {
     for (let j = 0; j < columns; j += 1) {
       let rest = solved[row * columns + j] ?? Number.NaN;

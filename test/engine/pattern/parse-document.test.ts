@@ -24,7 +24,7 @@ describe("a pattern document", () => {
 
   it.each([
     [["name"], 7, "name: should be text."],
-    [["name"], "a\u0000b", "name: holds a character that cannot be stored."],
+    [["name"], "a\u0000b", "name: contains a character that cannot be stored."],
     [["colour"], "red", "colour: is not a key of this document."],
     [["fabrics"], [], "fabrics: must hold at least one fabric."],
     [["fabrics", 0, "gauge", "stitches"], 0, "fabrics[0].gauge.stitches: must be above 0."],
@@ -34,7 +34,7 @@ describe("a pattern document", () => {
       "all",
       "sizes[0].id: must be an id: a small letter, then up to 39 small letters, digits or hyphens, and not “all”.",
     ],
-    [["sizes", 1, "id"], "small", "sizes[1].id: “small” stands twice in this list."],
+    [["sizes", 1, "id"], "small", "sizes[1].id: “small” appears twice in this list."],
     [["sizes", 1, "body"], { waist: 80 }, "sizes[1].body.bust: is missing, and sizes are ordered by it."],
     [["counts", 0, "fabric"], "lace", "counts[0].fabric: there is no fabric “lace”."],
     [["counts", 0, "repeat"], { of: 0, plus: 0 }, "counts[0].repeat.of: must be above 0."],
@@ -62,7 +62,7 @@ describe("a pattern document", () => {
     expect(faultOf(parsePattern(withValue(patternDocument(), path, value)))).toContain(says);
   });
 
-  it("takes ids like constructor for what they are: names", () => {
+  it("treats ids like constructor as ordinary names", () => {
     const [small, large] = patternDocument().sizes;
     const pattern = patternDocument({
       sizes: [small, large].flatMap((size) => (size ? [{ ...size, body: { bust: 90, constructor: 12 } }] : [])),
@@ -102,7 +102,7 @@ describe("a call document", () => {
 
   it.each([
     [["testers", 1, "size"], "huge", "testers[1].size: there is no size “huge”."],
-    [["testers", 1, "id"], "a", "testers[1].id: “a” stands twice in this list."],
+    [["testers", 1, "id"], "a", "testers[1].id: “a” appears twice in this list."],
     [["testers", 0, "readings", 0, "cm"], 0, "testers[0].readings[0].cm: must be above 0."],
     [
       ["testers", 0, "readings", 0, "measurement"],
@@ -119,9 +119,9 @@ describe("a call document", () => {
     expect(faultOf(parseCall(withValue(call, path, value)))).toContain(says);
   });
 
-  it("holds at the limits of the format, and is told when it is beyond them", () => {
+  it("accepts the limits of the format, and reports what exceeds them", () => {
     const readings = [{ measurement: "bust", cm: 100 }];
-    const many = (count: number) => Array.from({ length: count }, (_, at) => reader(`t-${at}`, {}, { readings }));
+    const many = (count: number) => Array.from({ length: count }, (_, index) => reader(`t-${index}`, {}, { readings }));
     expect(parseCall(callDocument(many(20_000)))).toMatchObject({ ok: true });
     expect(faultOf(parseCall(callDocument(many(20_001))))).toBe("testers: must hold at most 20000 testers.");
   });
@@ -142,7 +142,7 @@ describe("an applicants document", () => {
   });
 
   it.each([
-    [["applicants", 0, "body"], {}, "applicants[0].body.bust: is missing, and the fit is decided by it."],
+    [["applicants", 0, "body"], {}, "applicants[0].body.bust: is missing; the fit depends on it."],
     [["applicants", 0, "locked"], "tall", "applicants[0].locked: there is no size “tall”."],
     [["fitBy", 0], "shoe", "fitBy[0]: there is no body measurement “shoe”."],
   ])("tells a fault at %j", (path, value, says) => {
@@ -154,7 +154,7 @@ describe("an applicants document", () => {
 });
 
 describe("a call document of many testers", () => {
-  const testers = Array.from({ length: 1_000 }, (_, at) => reader(`tester-${at}`, {}));
+  const testers = Array.from({ length: 1_000 }, (_, index) => reader(`tester-${index}`, {}));
 
   it("is read in short steps", () => {
     const steps = parseCallInSteps(callDocument(testers));

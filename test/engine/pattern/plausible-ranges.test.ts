@@ -1,6 +1,6 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
-import { gaps, settleCall } from "@/engine/gaps";
+import { gaps, screenOutliers } from "@/engine/gaps";
 import {
   callFaults,
   callSchema,
@@ -8,7 +8,7 @@ import {
   parsePattern,
   parseStoredPattern,
   PLAUSIBLE,
-  rangeWords,
+  rangeText,
   type CallDocument,
   type PlausibleRange,
 } from "@/engine/pattern";
@@ -31,7 +31,9 @@ function callOf(change: Partial<ReturnType<typeof reader>> = {}): CallDocument {
     },
   ];
   const pattern = patternDocument({ yarns: [YARN], pieces });
-  const testers = ["one", "two", "three"].map((id, at) => reader(id, { bust: 101 + at, length: 40.5 + at }, change));
+  const testers = ["one", "two", "three"].map((id, index) =>
+    reader(id, { bust: 101 + index, length: 40.5 + index }, change),
+  );
   return callDocument(testers, { pattern });
 }
 
@@ -75,11 +77,11 @@ describe("a number that cannot be right", () => {
     expect(callFaults(callSchema.parse(call))).toEqual([]);
   });
 
-  it("is told with a range in inches to whoever works in them, whose ends are themselves taken", () => {
-    expect(rangeWords(PLAUSIBLE.swatchCm, "in")).toBe("between 0.197 and 196 in");
+  it("is reported with a range in inches to those who use them, whose ends are accepted", () => {
+    expect(rangeText(PLAUSIBLE.swatchCm, "in")).toBe("between 0.197 and 196 in");
     expect(0.197 * 2.54).toBeGreaterThanOrEqual(PLAUSIBLE.swatchCm.min);
     expect(196 * 2.54).toBeLessThanOrEqual(PLAUSIBLE.swatchCm.max);
-    expect(rangeWords(PLAUSIBLE.toolMm, "in")).toBe("between 0.25 and 60 mm");
+    expect(rangeText(PLAUSIBLE.toolMm, "in")).toBe("between 0.25 and 60 mm");
   });
 });
 
@@ -142,7 +144,7 @@ describe("whatever call is taken", () => {
         taken += 1;
         const { document } = parsed;
         expect(notFinite(gaps(document), "gaps")).toEqual([]);
-        expect(notFinite(yarnNeeds(settleCall(document).call), "yarn")).toEqual([]);
+        expect(notFinite(yarnNeeds(screenOutliers(document).call), "yarn")).toEqual([]);
         for (const tester of document.testers)
           expect(notFinite(predict({ pattern: document.pattern, size: tester.size, tester }), "predict")).toEqual([]);
       }),
@@ -170,7 +172,7 @@ function extremeCall(
   const graded = { small: count, large: Math.max(0, count - 1) };
   return {
     ...call,
-    testers: reports.map((report, at) => ({ ...reader(`tester-${at}`, {}), ...report })),
+    testers: reports.map((report, index) => ({ ...reader(`tester-${index}`, {}), ...report })),
     pattern: {
       ...pattern,
       fabrics: pattern.fabrics.map((fabric) => ({ ...fabric, toolMm, gauge: { stitches, rows } })),

@@ -60,8 +60,8 @@ function judged(document: ApplicantsDocument, sizes: readonly (string | null)[])
     leastFilled += Math.min(load, places.least);
     filled += load;
   }
-  const misfits = sizes.map((size, at) => {
-    const applicant = document.applicants[at];
+  const misfits = sizes.map((size, index) => {
+    const applicant = document.applicants[index];
     return size === null || applicant === undefined ? 0 : misfitOf(document, applicant, size);
   });
   return { sizes, leastFilled, filled, misfit: misfits.reduce((sum, misfit) => sum + misfit, 0) };
@@ -76,9 +76,9 @@ function isBetter(one: Answer, other: Answer, order: readonly string[]): boolean
   if (one.leastFilled !== other.leastFilled) return one.leastFilled > other.leastFilled;
   if (one.filled !== other.filled) return one.filled > other.filled;
   if (Math.abs(one.misfit - other.misfit) > SAME) return one.misfit < other.misfit;
-  const set = one.sizes.findIndex((size, at) => (size === null) !== (other.sizes[at] === null));
+  const set = one.sizes.findIndex((size, index) => (size === null) !== (other.sizes[index] === null));
   if (set >= 0) return one.sizes[set] !== null;
-  const place = one.sizes.findIndex((size, at) => size !== other.sizes[at]);
+  const place = one.sizes.findIndex((size, index) => size !== other.sizes[index]);
   return place >= 0 && order.indexOf(one.sizes[place] ?? "") < order.indexOf(other.sizes[place] ?? "");
 }
 
@@ -91,11 +91,11 @@ export function misfitOf(document: ApplicantsDocument, applicant: Applicant, siz
 }
 
 function dOf({ pattern: { sizes } }: ApplicantsDocument, applicant: Applicant, size: string, m: string): number {
-  const at = sizes.findIndex(({ id }) => id === size);
+  const position = sizes.findIndex(({ id }) => id === size);
   const cm = (index: number) => sizes[index]?.body[m];
-  const own = cm(at) ?? Number.NaN;
+  const own = cm(position) ?? Number.NaN;
   const difference = (applicant.body[m] ?? Number.NaN) - own;
-  const neighbour = difference < 0 ? (cm(at - 1) ?? cm(at + 1)) : (cm(at + 1) ?? cm(at - 1));
+  const neighbour = difference < 0 ? (cm(position - 1) ?? cm(position + 1)) : (cm(position + 1) ?? cm(position - 1));
   const distance = Math.abs((neighbour ?? own) - own);
   return difference / (distance < 1 ? 4 : distance / 2);
 }

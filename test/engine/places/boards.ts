@@ -8,7 +8,7 @@ const SIZES = ["one", "two", "three", "four"];
 /** Bodies on a grid of whole centimetres, so that equal bodies and equal sums are common. */
 const bodies = { bust: upTo(102, 86), arm: upTo(32, 27) };
 
-function applicants(sizes: readonly string[], most: number) {
+function applicants(sizes: readonly string[], max: number) {
   const some = fc.subarray([...sizes]);
   const ordered = fc.shuffledSubarray([...sizes]);
   const rarely = <Value>(value: fc.Arbitrary<Value>, weight: number) =>
@@ -21,20 +21,20 @@ function applicants(sizes: readonly string[], most: number) {
     locked: rarely(fc.constantFrom(...sizes), 1),
     excluded: rarely(fc.boolean(), 1),
   });
-  return upTo(most, 0)
+  return upTo(max, 0)
     .chain((length) => fc.array(one, { minLength: length, maxLength: length }))
     .map((all) =>
-      all.map<Applicant>(({ locked, excluded, ...rest }, at) => ({
-        id: `a-${at}`,
+      all.map<Applicant>(({ locked, excluded, ...rest }, index) => ({
+        id: `a-${index}`,
         ...rest,
         ...(excluded ? { excluded } : { locked }),
       })),
     );
 }
 
-/** Boards of up to `mostSizes` sizes and `most` applicants. */
-export function boards({ mostSizes, most }: { readonly mostSizes: number; readonly most: number }) {
-  return upTo(mostSizes, 1).chain((count) => {
+/** Boards of up to `maxSizes` sizes and `max` applicants. */
+export function boards({ maxSizes, max }: { readonly maxSizes: number; readonly max: number }) {
+  return upTo(maxSizes, 1).chain((count) => {
     const sizes = SIZES.slice(0, count);
     const places = fc
       .constantFrom(0, 1, 1, 2, 2, 3)
@@ -47,15 +47,15 @@ export function boards({ mostSizes, most }: { readonly mostSizes: number; readon
         }),
         places: fc.array(fc.option(places, { freq: 9, nil: undefined }), { minLength: count, maxLength: count }),
         fitBy: fc.constantFrom(["bust"], ["bust"], ["bust", "arm"], ["bust", "arm"], []),
-        applicants: applicants(sizes, most),
+        applicants: applicants(sizes, max),
       })
       .map((board) => documentOf(sizes, board));
   });
 }
 
 /** Any of these numbers as often as another, where `fc.integer` favours its ends. */
-function upTo(most: number, least: number): fc.Arbitrary<number> {
-  return fc.constantFrom(...Array.from({ length: most - least + 1 }, (_, at) => least + at));
+function upTo(max: number, min: number): fc.Arbitrary<number> {
+  return fc.constantFrom(...Array.from({ length: max - min + 1 }, (_, index) => min + index));
 }
 
 function documentOf(
@@ -65,17 +65,17 @@ function documentOf(
     readonly places: readonly (ApplicantsDocument["places"][string] | undefined)[];
   } & Pick<ApplicantsDocument, "fitBy" | "applicants">,
 ): ApplicantsDocument {
-  const sum = (at: number, key: "bust" | "arm") =>
-    board.steps.slice(0, at).reduce((total, step) => total + step[key], 0);
-  const sizes = ids.map((id, at) => ({
+  const sum = (index: number, key: "bust" | "arm") =>
+    board.steps.slice(0, index).reduce((total, step) => total + step[key], 0);
+  const sizes = ids.map((id, index) => ({
     id,
     label: id.toUpperCase(),
-    body: { bust: 90 + sum(at, "bust"), arm: 28 + sum(at, "arm") },
+    body: { bust: 90 + sum(index, "bust"), arm: 28 + sum(index, "arm") },
   }));
   return {
     format: APPLICANTS_FORMAT,
     pattern: patternDocument({ sizes, grading: undefined, counts: [], measurements: [] }),
-    places: Object.fromEntries(ids.flatMap((id, at) => (board.places[at] ? [[id, board.places[at]]] : []))),
+    places: Object.fromEntries(ids.flatMap((id, index) => (board.places[index] ? [[id, board.places[index]]] : []))),
     fitBy: board.fitBy,
     applicants: board.applicants,
   };

@@ -18,13 +18,13 @@ describe("how many to invite", () => {
     expect(invitationsFor({ finishers: 3, loss: 0, chance: 0.99 })).toBe(3);
   });
 
-  it("reckons with hundreds, whose single chances are smaller than a double can be", () => {
+  it("is exact for hundreds, whose single probabilities are smaller than a double can be", () => {
     // By the law of large numbers: 5 000 of 10 000 fair coins, with the middle term √(2 ÷ (π n)) halved.
     const middle = Math.sqrt(2 / (Math.PI * 10_000)) / 2;
     expect(chanceOfFinishers({ invited: 10_000, finishers: 5000, loss: 0.5 })).toBeCloseTo(0.5 + middle, 6);
   });
 
-  it("says where no call could hold so many", () => {
+  it("returns null if no call could have so many", () => {
     expect(invitationsFor({ finishers: 3, loss: 0.9999, chance: 0.9 })).toBeNull();
     expect(invitationsFor({ finishers: 20_001, loss: 0, chance: 0.9 })).toBeNull();
   });

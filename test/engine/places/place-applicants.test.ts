@@ -41,7 +41,7 @@ describe("misfit and reach", () => {
     expect(fit(106, "small")).toMatchObject({ isWithinReach: false, differences: [{ beyondCm: 8 }] });
   });
 
-  it("adds a quarter for each size that she would rather have, and half of her share of dropping out", () => {
+  it("adds a quarter for each preferred size, and half of the share of dropouts", () => {
     const prefers = ["large", "medium"];
     expect(fit(98, "large", { prefers }).misfit).toBe(4);
     expect(fit(98, "medium", { prefers }).misfit).toBe(0.25);
@@ -50,15 +50,15 @@ describe("misfit and reach", () => {
     expect(fit(98, "medium", { record: { finished: 1, dropped: 3 } }).misfit).toBe(0.25);
   });
 
-  it("takes 4 cm where sizes lie less than 1 cm apart, and where there is one size", () => {
+  it("uses 4 cm if sizes are less than 1 cm apart, and if there is one size", () => {
     const sizes = [
       { id: "one", label: "1", body: { bust: 89.1, neck: 30 } },
       { id: "two", label: "2", body: { bust: 90.1, neck: 30.9 } },
     ];
     const two = { pattern: patternDocument({ sizes }), fitBy: ["bust", "neck"] };
-    const her = { id: "a", body: { bust: 90.1, neck: 32 } };
+    const between = { id: "a", body: { bust: 90.1, neck: 32 } };
     // By hand: 1 cm is not under 1, whatever doubles make of it: 1 ÷ ½; 2 ÷ 4.
-    const inOne = fitInSize({ document: two, applicant: her, size: "one" });
+    const inOne = fitInSize({ document: two, applicant: between, size: "one" });
     expect(inOne.differences[0]?.d).toBeCloseTo(2, 12);
     expect(inOne.differences[1]?.d).toBe(0.5);
     expect(inOne.isWithinReach).toBe(true);
@@ -71,8 +71,8 @@ describe("misfit and reach", () => {
   });
 });
 
-describe("who is placed where", () => {
-  it("fills the least of a size before it looks at who fits better", () => {
+describe("the assignment of sizes", () => {
+  it("fills the minimum of a size before it considers who fits better", () => {
     const applicants = [applicant("a", 94.1), applicant("b", 98)];
     const document = applicantsDocument({ places: places([1, 1], [0, 2], [0, 0]), applicants });
     expect(standing(document)).toBe("a:small b:medium");
@@ -80,7 +80,7 @@ describe("who is placed where", () => {
   });
 
   it("fills more places rather than fit one better", () => {
-    // b is exact in M, but only she can come into L too.
+    // b is exact in M, but only b can be assigned L too.
     const applicants = [applicant("a", 92), applicant("b", 98)];
     expect(standing(applicantsDocument({ places: places([0, 0], [0, 1], [0, 1]), applicants }))).toBe(
       "a:medium b:large",
@@ -116,14 +116,14 @@ describe("who is placed where", () => {
     expect(standing({ ...document, applicants: document.applicants.toReversed() })).toBe("b:s a:m");
   });
 
-  it("keeps a lock against reach and acceptance, and counts it toward the places", () => {
+  it("keeps a lock against reach and acceptance, and counts it towards the capacity", () => {
     const applicants = [applicant("a", 90), applicant("b", 140, { locked: "small", accepts: [] })];
     const answer = placed(applicantsDocument({ places: places([1, 1], [0, 0], [0, 0]), applicants }));
     expect(answer.placed).toMatchObject([{ applicant: "b", size: "small", reason: { kind: "locked" } }]);
     expect(answer.objective).toMatchObject({ leastFilled: 1, filled: 1, misfit: 156.25 });
   });
 
-  it("places nobody where there is nobody, and nobody where there are no places", () => {
+  it("assigns nobody if there are no applicants, and nobody if there are no spots", () => {
     const empty = placed(applicantsDocument({ places: places([2, 2], [0, 0], [0, 0]) }));
     expect(empty).toEqual({
       status: "optimal",
@@ -133,7 +133,7 @@ describe("who is placed where", () => {
       objective: { leastFilled: 0, filled: 0, misfit: 0 },
     });
     const none = placed(applicantsDocument({ places: {}, applicants: [applicant("a", 90)] }));
-    expect(none.waiting).toEqual([{ applicant: "a", why: "No size has a place.", reason: { kind: "no-places" } }]);
+    expect(none.waiting).toEqual([{ applicant: "a", why: "No size has a spot.", reason: { kind: "no-places" } }]);
   });
 });
 
@@ -143,7 +143,7 @@ describe("why", () => {
     return [...here, ...waiting].find(({ applicant: one }) => one === id)?.why;
   };
 
-  it("says why somebody stands where she stands", () => {
+  it("explains why an applicant was assigned a size", () => {
     const applicants = [
       applicant("nearest", 99),
       applicant("only", 83),
@@ -153,28 +153,28 @@ describe("why", () => {
     ];
     const document = applicantsDocument({ places: places([0, 2], [0, 1], [0, 2]), applicants });
     expect(why(document, "nearest")).toBe(
-      "Of the sizes open to her, M is nearest to her body. Her bust is 1 cm above the size's.",
+      "Of the sizes open to them, M is nearest to their body. Their bust is 1 cm above the size's.",
     );
     expect(why(document, "only")).toBe(
-      "S is the one size with places that is within reach and that she accepts. Her bust is 7 cm below the size's.",
+      "S is the only size with spots that is within reach and that they accept. Their bust is 7 cm below the size's.",
     );
     expect(why(document, "wish")).toBe(
-      "L is nearest to her body, and her first choice. Her bust is 4 cm below the size's.",
+      "L is nearest to their body, and their first choice. Their bust is 4 cm below the size's.",
     );
     expect(why(document, "full")).toBe(
-      "M would suit her better, but its places are given to others. Of the sizes left to her, S suits her best. Her bust is 8 cm above the size's.",
+      "M would fit them better, but its spots are assigned to others. Of the remaining sizes, S fits them best. Their bust is 8 cm above the size's.",
     );
-    expect(why(document, "locked")).toBe("The designer has given her L. Her bust is 4 cm above the size's.");
+    expect(why(document, "locked")).toBe("The designer assigned L. Their bust is 4 cm above the size's.");
   });
 
-  it("says where a size would be short without her", () => {
+  it("says if a size would fall below its minimum without the applicant", () => {
     const document = applicantsDocument({ places: places([1, 1], [0, 2], [0, 0]), applicants: [applicant("a", 97)] });
     expect(why(document, "a")).toBe(
-      "M would suit her better, but S would be short without her. Of the sizes left to her, S suits her best. Her bust is 7 cm above the size's.",
+      "M would fit them better, but S would fall below its minimum without them. Of the remaining sizes, S fits them best. Their bust is 7 cm above the size's.",
     );
   });
 
-  it("says why somebody waits", () => {
+  it("explains why an applicant is on the waiting list", () => {
     const applicants = [
       applicant("first", 98, { accepts: ["medium"] }),
       applicant("full", 98.5, { accepts: ["medium"] }),
@@ -185,21 +185,21 @@ describe("why", () => {
       applicant("unwanted", 83, { accepts: ["small"] }),
     ];
     const document = applicantsDocument({ places: places([0, 0], [1, 1], [2, 2]), applicants });
-    expect(why(document, "full")).toBe("Every place in M, the one size open to her, is given to someone else.");
-    expect(why(document, "excluded")).toBe("The designer has left her out.");
-    expect(why(document, "none")).toBe("She accepts no size.");
+    expect(why(document, "full")).toBe("Every spot in M, the only size open to them, is assigned to someone else.");
+    expect(why(document, "excluded")).toBe("Excluded by the designer.");
+    expect(why(document, "none")).toBe("They accept no size.");
     expect(why(document, "far")).toBe(
-      "No size with places that she accepts is within reach; the nearest is L. Her bust is 15 cm above the size's, 5 cm out of reach.",
+      "No size with spots that they accept is within reach; the nearest is L. Their bust is 15 cm above the size's, 5 cm out of reach.",
     );
     expect(why(document, "refuses")).toBe(
-      "No size with places that she accepts is within reach; the nearest is L. Her bust is 17.5 cm below the size's, 7.5 cm out of reach. M is within reach, but not accepted by her.",
+      "No size with spots that they accept is within reach; the nearest is L. Their bust is 17.5 cm below the size's, 7.5 cm out of reach. M is within reach, but not accepted by them.",
     );
     expect(why(document, "unwanted")).toBe(
-      "No tester is wanted in a size that she accepts. S is within reach, but no tester is wanted there.",
+      "No tester is needed in a size that they accept. S is within reach, but no tester is needed there.",
     );
   });
 
-  it("says for a size left short who comes nearest, and what it would take", () => {
+  it("names the nearest applicants for a size below its minimum, and what would have to change", () => {
     const applicants = [
       applicant("refuses", 108, { accepts: ["medium"] }),
       applicant("placed", 98),
@@ -211,9 +211,9 @@ describe("why", () => {
     const [short] = placed(applicantsDocument({ places: places([1, 1], [1, 1], [3, 3]), applicants })).short;
     expect(short).toMatchObject({ size: "large", missing: 2 });
     expect(short?.nearest.map(({ applicant: id, why: says }) => `${id}: ${says}`)).toEqual([
-      "refuses: Her bust is the size's. She does not accept this size. She is placed in M, which would then be short.",
-      "locked: Her bust is 1 cm below the size's. The designer has given her S, which would then be short.",
-      "far: Her bust is 11.5 cm above the size's, 1.5 cm out of reach.",
+      "refuses: Their bust is the size's. They do not accept this size. They have M, which would then fall below its minimum.",
+      "locked: Their bust is 1 cm below the size's. The designer assigned S, which would then fall below its minimum.",
+      "far: Their bust is 11.5 cm above the size's, 1.5 cm out of reach.",
     ]);
   });
 });

@@ -1,7 +1,7 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import { parseApplicants } from "@/engine/pattern";
-import { assignAtLeastCost, placeApplicants } from "@/engine/places";
+import { minCostAssignment, placeApplicants } from "@/engine/places";
 import { bestByEnumeration } from "./best-by-enumeration";
 import { boards } from "./boards";
 
@@ -11,7 +11,7 @@ describe("places, against looking at every answer there is", () => {
   it("finds the best by every criterion, the order of the applicants too", () => {
     const ran = { boards: 0, faulty: 0, empty: 0, locked: 0, waiting: 0, short: 0, tied: 0 };
     fc.assert(
-      fc.property(boards({ mostSizes: 3, most: 5 }), (document) => {
+      fc.property(boards({ maxSizes: 3, max: 5 }), (document) => {
         const best = bestByEnumeration(document);
         const answer = placeApplicants(document);
         ran.boards += 1;
@@ -44,7 +44,7 @@ describe("places, against looking at every answer there is", () => {
     const problem = fc.integer({ min: 1, max: 4 }).chain((sizes) =>
       fc.record({
         places: fc.array(
-          fc.nat(3).chain((most) => fc.record({ most: fc.constant(most), least: fc.nat(most) })),
+          fc.nat(3).chain((capacity) => fc.record({ capacity: fc.constant(capacity), min: fc.nat(capacity) })),
           { minLength: sizes, maxLength: sizes },
         ),
         rows: fc.array(
@@ -58,7 +58,7 @@ describe("places, against looking at every answer there is", () => {
     );
     fc.assert(
       fc.property(problem, ({ places, rows }) => {
-        const found = assignAtLeastCost({ sizes: places, costs: Float64Array.from(rows.flat()), slack: 0 });
+        const found = minCostAssignment({ sizes: places, costs: Float64Array.from(rows.flat()), slack: 0 });
         expect([...found]).toEqual(bestAssignment(places, rows));
         ran += 1;
       }),
@@ -71,25 +71,27 @@ describe("places, against looking at every answer there is", () => {
 
 /** Looks at every answer; of equal ones the one whose first differing row is placed, then stands in the earlier size. */
 function bestAssignment(
-  places: readonly { readonly least: number; readonly most: number }[],
+  places: readonly { readonly min: number; readonly capacity: number }[],
   rows: readonly (readonly number[])[],
 ): number[] {
   const answers = rows.reduce<number[][]>(
     (all, costs) =>
-      all.flatMap((head) => [-1, ...costs.keys()].filter((at) => costs[at] !== Infinity).map((at) => [...head, at])),
+      all.flatMap((head) =>
+        [-1, ...costs.keys()].filter((index) => costs[index] !== Infinity).map((index) => [...head, index]),
+      ),
     [[]],
   );
   const judged = answers.flatMap((answer) => {
-    const loads = places.map((_, size) => answer.filter((at) => at === size).length);
-    if (loads.some((load, size) => load > (places[size]?.most ?? 0))) return [];
-    const least = loads.reduce((sum, load, size) => sum + Math.min(load, places[size]?.least ?? 0), 0);
-    const cost = answer.reduce((sum, at, row) => sum + (at < 0 ? 0 : (rows[row]?.[at] ?? 0)), 0);
-    const waits = answer.map((at) => (at < 0 ? 1 : 0));
-    return [{ answer, key: [-least, -answer.filter((at) => at >= 0).length, cost, ...waits, ...answer] }];
+    const loads = places.map((_, size) => answer.filter((index) => index === size).length);
+    if (loads.some((load, size) => load > (places[size]?.capacity ?? 0))) return [];
+    const minFilled = loads.reduce((sum, load, size) => sum + Math.min(load, places[size]?.min ?? 0), 0);
+    const cost = answer.reduce((sum, index, row) => sum + (index < 0 ? 0 : (rows[row]?.[index] ?? 0)), 0);
+    const waits = answer.map((index) => (index < 0 ? 1 : 0));
+    return [{ answer, key: [-minFilled, -answer.filter((index) => index >= 0).length, cost, ...waits, ...answer] }];
   });
   const [best] = judged.toSorted((one, other) => {
-    const at = one.key.findIndex((value, index) => value !== other.key[index]);
-    return at < 0 ? 0 : (one.key[at] ?? 0) - (other.key[at] ?? 0);
+    const position = one.key.findIndex((value, index) => value !== other.key[index]);
+    return position < 0 ? 0 : (one.key[position] ?? 0) - (other.key[position] ?? 0);
   });
   return best?.answer ?? [];
 }

@@ -12,7 +12,7 @@ afterAll(() => {
   expect(Math.min(...Object.values(ran))).toBeGreaterThan(RUNS / 5);
 });
 
-const larger = boards({ mostSizes: 4, most: 14 });
+const larger = boards({ maxSizes: 4, max: 14 });
 
 function optimal(document: ApplicantsDocument) {
   const answer = placeApplicants(document);
@@ -49,7 +49,7 @@ describe("places, whatever the board", () => {
     );
   }, 60_000);
 
-  it("lets whoever is locked stand, and fills no size beyond what is wanted", () => {
+  it("keeps locked applicants, and fills no size beyond its capacity", () => {
     fc.assert(
       fc.property(larger, (document) => {
         const answer = optimal(document);

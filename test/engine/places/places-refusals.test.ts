@@ -1,6 +1,6 @@
 import { describe, expect, it } from "vitest";
 import { parseApplicants, type ApplicantsDocument } from "@/engine/pattern";
-import { assignAtLeastCost, fillPlace, fitInSize, placeApplicants } from "@/engine/places";
+import { minCostAssignment, findReplacements, fitInSize, placeApplicants } from "@/engine/places";
 import { applicant, applicantsDocument } from "../../factories/applicants";
 
 function faults(document: unknown): string[] {
@@ -39,18 +39,18 @@ describe("what places refuses", () => {
     expect(faults(applicantsDocument({ applicants, places }))).toEqual([
       "places.huge: there is no size “huge”.",
       "places.small.least: is 2, more than the 1 wanted.",
-      "applicants[3].id: “c” stands twice in this list.",
+      "applicants[3].id: “c” appears twice in this list.",
       "applicants[0].accepts[0]: there is no size “huge”.",
       "applicants[0].prefers[0]: there is no size “tiny”.",
       "applicants[0].locked: there is no size “none”.",
-      "applicants[1].body.bust: is missing, and the fit is decided by it.",
+      "applicants[1].body.bust: is missing; the fit depends on it.",
       "applicants[2]: is both locked and excluded.",
     ]);
     expect(faults(applicantsDocument({ fitBy: ["wing"] }))).toContain("fitBy[0]: there is no body measurement “wing”.");
   });
 
-  it("takes 20 000 applicants, and not one more", () => {
-    const applicants = Array.from({ length: 20_000 }, (_, at) => applicant(`a-${at}`, 80 + (at % 40)));
+  it("accepts 20 000 applicants, and not one more", () => {
+    const applicants = Array.from({ length: 20_000 }, (_, index) => applicant(`a-${index}`, 80 + (index % 40)));
     const places = { medium: { least: 100, wanted: 4000 } };
     const document = applicantsDocument({ applicants, places });
     expect(faults(document)).toEqual([]);
@@ -70,9 +70,9 @@ describe("what places refuses", () => {
   it("throws at what no parsed document holds", () => {
     const document = applicantsDocument({ applicants: [applicant("a", 90)] });
     expect(() => fitInSize({ document, applicant: applicant("a", 90), size: "huge" })).toThrow(RangeError);
-    expect(() => fillPlace({ document, size: "small", waiting: ["nobody"] })).toThrow(RangeError);
-    const sizes = [{ least: 0, most: 1 }];
+    expect(() => findReplacements({ document, size: "small", waiting: ["nobody"] })).toThrow(RangeError);
+    const sizes = [{ min: 0, capacity: 1 }];
     for (const cost of [0.5, Number.NaN, -Infinity, 2 ** 53])
-      expect(() => assignAtLeastCost({ sizes, costs: Float64Array.of(cost), slack: 0 })).toThrow(RangeError);
+      expect(() => minCostAssignment({ sizes, costs: Float64Array.of(cost), slack: 0 })).toThrow(RangeError);
   });
 });

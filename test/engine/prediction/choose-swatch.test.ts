@@ -11,7 +11,7 @@ describe("of several swatches of a fabric", () => {
     expect(chooseSwatch([used, swatch({ on: "garment" }), first], "main")).toBe(used);
   });
 
-  it("else one taken on the garment", () => {
+  it("otherwise one measured on the garment", () => {
     const onGarment = swatch({ stitches: 22, on: "garment", washed: false });
     expect(chooseSwatch([onGarment, first], "main")).toBe(onGarment);
   });

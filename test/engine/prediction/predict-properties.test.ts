@@ -23,8 +23,8 @@ it("adds up: across + along + rest is the prediction", () => {
       const [bust] = patternDocument().measurements;
       if (bust === undefined) throw new Error("incomplete pattern");
       const pattern = patternDocument({ measurements: [{ ...bust, terms }] });
-      const her = tester({ swatches: [swatch({ stitches, rows })] });
-      const [made] = predict({ pattern, size: "small", tester: her }).measurements;
+      const reported = tester({ swatches: [swatch({ stitches, rows })] });
+      const [made] = predict({ pattern, size: "small", tester: reported }).measurements;
       if (made === undefined) throw new Error("no prediction");
       const size = Math.abs(made.acrossCm) + Math.abs(made.alongCm) + Math.abs(made.restCm) + 1;
       expect(Math.abs(made.acrossCm + made.alongCm + made.restCm - made.predictedCm)).toBeLessThan(1e-12 * size);
@@ -43,8 +43,8 @@ it("has the derivative it says: a gauge a hair denser moves a prediction by its 
       if (bust === undefined) throw new Error("incomplete pattern");
       const pattern = patternDocument({ measurements: [{ ...bust, terms }] });
       const at = (stitches: number) => {
-        const her = tester({ swatches: [swatch({ stitches })] });
-        const [made] = predict({ pattern, size: "small", tester: her }).measurements;
+        const reported = tester({ swatches: [swatch({ stitches })] });
+        const [made] = predict({ pattern, size: "small", tester: reported }).measurements;
         if (made === undefined) throw new Error("no prediction");
         return made;
       };

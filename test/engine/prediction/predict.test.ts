@@ -26,27 +26,27 @@ describe("a prediction", () => {
     expect(length?.spreadCm).toBeCloseTo(Math.hypot(0.025 * 40, 0.5 / Math.sqrt(3)), 12);
   });
 
-  it("goes by her gauge, and keeps what does not depend on it", () => {
+  it("uses the tester's gauge, and leaves what does not depend on it", () => {
     // By hand: 19 stitches to 10 cm make 196 stitches 103.158 cm; the edgings stay 2 cm.
-    const her = tester({ swatches: [swatch({ stitches: 19 })] });
-    const [bust] = predict({ pattern: patternDocument(), size: "small", tester: her }).measurements;
+    const reported = tester({ swatches: [swatch({ stitches: 19 })] });
+    const [bust] = predict({ pattern: patternDocument(), size: "small", tester: reported }).measurements;
     expect(bust?.workedCm).toBe(100);
     expect(bust?.predictedCm).toBeCloseTo(1960 / 19 + 2, 12);
   });
 
-  it("takes the counts that she worked, at the pattern's gauge first and then at hers", () => {
-    const her = tester({ swatches: [swatch({ stitches: 19 })], worked: { width: 100 } });
-    const [bust] = predict({ pattern: patternDocument(), size: "small", tester: her }).measurements;
+  it("uses the counts that were worked, at the pattern's gauge first and then at the tester's", () => {
+    const reported = tester({ swatches: [swatch({ stitches: 19 })], worked: { width: 100 } });
+    const [bust] = predict({ pattern: patternDocument(), size: "small", tester: reported }).measurements;
     expect(bust).toMatchObject({ designCm: 100, workedCm: 102 });
     expect(bust?.predictedCm).toBeCloseTo(2000 / 19 + 2, 12);
   });
 
-  it("is as uncertain as her swatch's readings: half a stitch and half a millimetre, each rectangular", () => {
+  it("is as uncertain as the swatch's readings: half a stitch and half a millimetre, each rectangular", () => {
     const [bust] = predict({ pattern: patternDocument(), size: "small", tester: tester() }).measurements;
     expect(bust?.standardUncertaintyCm).toBeCloseTo(98 * Math.hypot(HALF / 20, TAPE / 10), 12);
   });
 
-  it("is as uncertain as testers' gauges spread, 5 %, in a fabric that she made no swatch of", () => {
+  it("is as uncertain as the spread of testers' gauges, 5 %, in a fabric without a swatch", () => {
     const [bust] = predict({
       pattern: patternDocument(),
       size: "small",
@@ -56,16 +56,16 @@ describe("a prediction", () => {
     expect(bust?.standardUncertaintyCm).toBeCloseTo(0.05 * 98, 12);
   });
 
-  it("does not double the tape of a girth that she measured around", () => {
-    const her = tester({ readings: [{ measurement: "bust", cm: 100, way: "around" }] });
-    const [bust] = predict({ pattern: patternDocument(), size: "small", tester: her }).measurements;
+  it("does not double the tape measure's error for a girth measured around", () => {
+    const reported = tester({ readings: [{ measurement: "bust", cm: 100, way: "around" }] });
+    const [bust] = predict({ pattern: patternDocument(), size: "small", tester: reported }).measurements;
     expect(bust?.spreadCm).toBeCloseTo(
       Math.hypot(bust?.standardUncertaintyCm ?? 0, 0.025 * 98, 0.5 / Math.sqrt(3)),
       12,
     );
   });
 
-  it("lets a fabric settle, and stretch where the term says so", () => {
+  it("applies settling, and stretch if the term has it", () => {
     const plain = patternDocument();
     const [main] = plain.fabrics;
     const [bust, length] = plain.measurements;
@@ -100,7 +100,7 @@ describe("a prediction", () => {
     });
   });
 
-  it("counts the stitches of all copies of a piece, as she worked them", () => {
+  it("counts the stitches of all copies of a piece, as worked", () => {
     // By hand: 2 × 100 rows × (98 + 98) ÷ 2 = 19 600; with 100 rows of 110: 2 × 100 × 110.
     const pattern = patternDocument({
       yarns: [{ id: "wool", label: "Wool", metresPerBall: 100, gramsPerBall: 50 }],
@@ -116,7 +116,9 @@ describe("a prediction", () => {
       ],
     });
     expect(predict({ pattern, size: "small" }).stitches).toEqual([{ piece: "panel", stitches: 19_600 }]);
-    const her = tester({ worked: { width: 110 } });
-    expect(predict({ pattern, size: "small", tester: her }).stitches).toEqual([{ piece: "panel", stitches: 22_000 }]);
+    const reported = tester({ worked: { width: 110 } });
+    expect(predict({ pattern, size: "small", tester: reported }).stitches).toEqual([
+      { piece: "panel", stitches: 22_000 },
+    ]);
   });
 });

@@ -84,17 +84,17 @@ const sensible = fc
   });
 
 describe("any report", () => {
-  it("never throws, is valid as a document, and names fields that were typed or belong to a begun item", () => {
+  it("never throws, is valid as a document, and names fields that were typed or belong to an incomplete item", () => {
     let ran = 0;
     fc.assert(
       fc.property(anything, fc.constantFrom("cm" as const, "in" as const), (typed, unit) => {
         const context = reportContext({ unit });
         const { report, faults } = readReport(typed, context);
-        const tester = testerSchema.parse({ id: "she", ...report });
+        const tester = testerSchema.parse({ id: "tester", ...report });
         expect(testerFaults(tester, context.pattern)).toEqual([]);
-        for (const { field, says } of faults) {
+        for (const { field, message } of faults) {
           expect(parseField(field)).not.toBeNull();
-          expect(says).toMatch(/[.?]$/);
+          expect(message).toMatch(/[.?]$/);
         }
         ran += 1;
       }),

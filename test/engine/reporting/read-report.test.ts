@@ -5,7 +5,7 @@ import { reportContext, typedSwatch } from "./report-context";
 const bust = (part: "value" | "way" | "state" | "kept", key = "1") => fieldOf.reading("bust", key, part);
 
 describe("fields", () => {
-  it("are named by ids and keys, and taken apart again", () => {
+  it("are named by ids and keys, and parsed back", () => {
     expect(parseField(fieldOf.reading("bust", "2k", "way"))).toEqual({
       kind: "reading",
       id: "bust",
@@ -17,7 +17,7 @@ describe("fields", () => {
       expect(parseField(name)).toBeNull();
   });
 
-  it("keep their items in the order that they were begun, and two devices make two keys", () => {
+  it("keep their items in the order in which they were started, and two devices make two keys", () => {
     const typed = { "yarn.10.how": "", "yarn.2b.how": "", "yarn.2a.how": "", "swatch.7.rows": "1" };
     expect(keysOf(typed, "yarn")).toEqual(["2a", "2b", "10"]);
     expect(newKey(["2a", "10"], "q")).toBe("11q");
@@ -43,13 +43,13 @@ describe("readReport", () => {
     expect(typed).toEqual({ "readings[0].cm": "38,5 cm" });
   });
 
-  it("lets a written unit win over hers, and says what was read", () => {
+  it("lets a written unit override the tester's, and reports what was read", () => {
     // By hand: 12 3/8 in = 12.375 × 2.54 = 31.4325 cm.
     const field = "reading.length.1.value";
     const read = readReport({ [field]: "12 3/8 in" }, reportContext());
     expect(read.report.readings).toEqual([{ measurement: "length", cm: 31.4325 }]);
     expect(read.typed).toEqual({ "readings[0].cm": "12 3/8 in" });
-    expect(read.remarks).toEqual([{ field, says: "Read as 31.4 cm." }]);
+    expect(read.remarks).toEqual([{ field, message: "Read as 31.4 cm." }]);
     const inInches = readReport({ [field]: "12 3/8" }, reportContext({ unit: "in" }));
     expect(inInches.report.readings).toEqual(read.report.readings);
     expect(inInches.remarks).toEqual([]);
@@ -71,7 +71,7 @@ describe("readReport", () => {
     expect(read.report.readings).toEqual([{ measurement: "length", cm: 40 }]);
   });
 
-  it("takes several readings of one measurement, in the order of their keys", () => {
+  it("reads several readings of one measurement, in the order of their keys", () => {
     const typed = { [bust("value", "10")]: "101", [bust("value", "9")]: "99", [bust("state", "9")]: "unwashed" };
     const { report, keys } = readReport(typed, reportContext());
     expect(report.readings).toEqual([
@@ -81,7 +81,7 @@ describe("readReport", () => {
     expect(keys.readings).toEqual(["9", "10"]);
   });
 
-  it("reads a swatch over 4 in, and takes the only fabric for granted", () => {
+  it("reads a swatch over 4 in, and assumes the only fabric", () => {
     const read = readReport(typedSwatch({ across: "4 in", along: "4 in" }), reportContext());
     expect(read.faults).toEqual([]);
     expect(read.report.swatches).toEqual([
@@ -89,22 +89,22 @@ describe("readReport", () => {
     ]);
   });
 
-  it("names what a begun swatch misses, at its field, and does not send it", () => {
+  it("reports what an incomplete swatch lacks, at its field, and does not send it", () => {
     const read = readReport(typedSwatch({ across: " ", washed: "" }), reportContext());
     expect(read.report.swatches).toEqual([]);
     expect(read.faults).toEqual([
-      { field: "swatch.1.across", says: "The width that you counted the stitches over is missing." },
-      { field: "swatch.1.washed", says: "Say whether this swatch was washed and dried." },
+      { field: "swatch.1.across", message: "The width that you counted the stitches over is missing." },
+      { field: "swatch.1.washed", message: "Say whether this swatch was washed and dried." },
     ]);
   });
 
-  it("takes a swatch with nothing but choices for none", () => {
+  it("ignores a swatch with nothing but choices", () => {
     const read = readReport(typedSwatch({ stitches: "", across: "", rows: "", along: "" }), reportContext());
     expect(read.faults).toEqual([]);
     expect(read.report.swatches).toEqual([]);
   });
 
-  it("reads counts and lengths as she worked them", () => {
+  it("reads counts and lengths as worked", () => {
     const typed = { "worked.width": "102 sts", "length.rib": "2 in", "changed.length": "yes", hours: "12 1/2 h" };
     const read = readReport(typed, reportContext());
     expect(read.report).toMatchObject({
@@ -132,7 +132,7 @@ describe("readReport", () => {
     expect(inches.report.yarn).toEqual([{ yarn: "wool", grams: 125, metresPer100g: 320.04 }]);
     const written = readReport(yarnFields({ ...typed, metresPerBall: "175 yd" }), reportContext());
     expect(written.report).toEqual(inches.report);
-    expect(written.remarks).toEqual([{ field: "yarn.1.metresPerBall", says: "Read as 160 m." }]);
+    expect(written.remarks).toEqual([{ field: "yarn.1.metresPerBall", message: "Read as 160 m." }]);
   });
 
   it("names what yarn misses, and refuses more left than there was", () => {
@@ -145,15 +145,17 @@ describe("readReport", () => {
     ]);
     const typed = { yarn: "wool", before: "48", after: "250", gramsPerBall: "50", metresPerBall: "160" };
     expect(readReport(yarnFields(typed), reportContext()).faults).toEqual([
-      { field: "yarn.1.after", says: "This is not less than the 48 that you began with." },
+      { field: "yarn.1.after", message: "This is not less than the 48 that you began with." },
     ]);
   });
 
-  it("reads the fit, and asks for a choice beside words", () => {
+  it("reads the fit, and asks for a choice in addition to a comment", () => {
     const whole = readReport({ "fit.bust.scale": "-1", "fit.bust.says": " A little close. " }, reportContext());
     expect(whole.report.fit).toEqual([{ area: "bust", scale: -1, says: "A little close." }]);
     const words = readReport({ "fit.bust.says": "Fine." }, reportContext());
-    expect(words.faults).toEqual([{ field: "fit.bust.scale", says: "Choose how it fits here, beside your words." }]);
+    expect(words.faults).toEqual([
+      { field: "fit.bust.scale", message: "Choose how it fits here, in addition to your comment." },
+    ]);
   });
 
   it("tells what the pattern has no place for, and does not send it", () => {
@@ -168,7 +170,7 @@ function yarnFields(parts: Readonly<Record<string, string>>): Record<string, str
 }
 
 describe("typedOfReport", () => {
-  it("gives back every text of a number as it was typed, in her unit", () => {
+  it("returns every number's text as it was typed, in the tester's unit", () => {
     const typed = { [bust("value")]: "12 3/8", [bust("way")]: "flat", "length.rib": '2"', "worked.width": "102 sts" };
     const context = reportContext({ unit: "in" });
     expect(typedOfReport(readReport(typed, context), context)).toEqual(typed);

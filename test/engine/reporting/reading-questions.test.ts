@@ -29,29 +29,29 @@ describe("questions at entry", () => {
     ],
   ])("asks about a bust of %s", (text, slip, says) => {
     expect(asked({ ...typedSwatch(), "reading.bust.1.value": text })).toEqual([
-      { field: "reading.bust.1.value", keptField: "reading.bust.1.kept", slip, says },
+      { field: "reading.bust.1.value", keptField: "reading.bust.1.kept", slip, message: says },
     ]);
   });
 
-  it("asks in her unit", () => {
+  it("asks in the tester's unit", () => {
     const inInches = asked({ "reading.bust.2.value": "100" }, reportContext({ unit: "in" }));
     expect(inInches).toMatchObject([
       {
         field: "reading.bust.2.value",
         slip: "cm-as-inches",
-        says: "Is that in centimetres? We would expect about 39.4 in.",
+        message: "Is that in centimetres? We would expect about 39.4 in.",
       },
     ]);
   });
 
-  it("reckons with her own gauge and counts", () => {
+  it("uses the tester's own gauge and counts", () => {
     // By hand: 18 over 10 cm and 120 stitches: 2 × 120 ÷ 1.8 + 2 = 135.3 cm.
     const typed = { ...typedSwatch({ stitches: "18" }), "worked.width": "120", "reading.bust.1.value": "135" };
     expect(asked(typed)).toEqual([]);
     expect(asked({ ...typed, "reading.bust.1.value": "67.5" })).toMatchObject([{ slip: "half-girth" }]);
   });
 
-  it("asks no more once she said that it is right, nor of what she made otherwise", () => {
+  it("does not ask again about confirmed entries, nor about measurements changed on purpose", () => {
     const typed = { ...typedSwatch(), "reading.bust.1.value": "150" };
     expect(asked({ ...typed, "reading.bust.1.kept": "yes" })).toEqual([]);
     expect(asked({ ...typed, "changed.bust": "yes" })).toEqual([]);
@@ -75,7 +75,7 @@ describe("questions at entry", () => {
     expect(asked({ ...typedSwatch(parts), "swatch.1.kept": "yes" })).toEqual([]);
   });
 
-  it("asks whether stitches and rows are exchanged, and does not reckon with that swatch", () => {
+  it("asks whether stitches and rows are swapped, and does not use that swatch", () => {
     const context = reportContext();
     const [fabric] = context.pattern.fabrics;
     if (fabric === undefined) throw new Error("no fabric");

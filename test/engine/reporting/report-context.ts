@@ -25,7 +25,7 @@ export function reportContext(change: Partial<ReportContext> = {}): ReportContex
     }),
     size: "small",
     unit,
-    lengthWords: (cm) => (unit === "in" ? `${(cm / 2.54).toFixed(1)} in` : `${cm.toFixed(1)} cm`),
+    formatLength: (cm) => (unit === "in" ? `${(cm / 2.54).toFixed(1)} in` : `${cm.toFixed(1)} cm`),
     ...change,
   };
 }

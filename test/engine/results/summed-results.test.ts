@@ -7,8 +7,8 @@ const WOOL = { id: "wool", label: "Wool", metresPerBall: 100, gramsPerBall: 50 }
 
 describe("what pages tell of all testers, however many they show", { timeout: 60_000 }, () => {
   it("is how many swatches lie at which gauge, each in one bar, the far ones in the outermost", () => {
-    const made = [20, 20.2, 20.5, 21, 30].map((stitches, at) =>
-      tester({ id: `t${at}`, swatches: [swatch({ stitches })] }),
+    const made = [20, 20.2, 20.5, 21, 30].map((stitches, index) =>
+      tester({ id: `t${index}`, swatches: [swatch({ stitches })] }),
     );
     const [stitches] = analyseCall(callDocument(made)).gauges.findings;
     if (stitches === undefined) throw new Error("no gauge");
@@ -29,10 +29,10 @@ describe("what pages tell of all testers, however many they show", { timeout: 60
     expect(main).toMatchObject({ swatches: 2, otherTools: [{ toolMm: 4.5, swatches: 1 }], without: ["b"] });
   });
 
-  it("is the least and the most that a size's testers used of a yarn, without what is set aside", () => {
+  it("is the range of what a size's testers used of a yarn, without what is set aside", () => {
     const pattern = patternDocument({ yarns: [WOOL] });
-    const used = [150, 160, 170].map((grams, at) =>
-      tester({ id: `t${at}`, yarn: [{ yarn: "wool", grams, metresPer100g: 200 }] }),
+    const used = [150, 160, 170].map((grams, index) =>
+      tester({ id: `t${index}`, yarn: [{ yarn: "wool", grams, metresPer100g: 200 }] }),
     );
     const aside = tester({
       id: "far",

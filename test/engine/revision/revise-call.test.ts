@@ -3,7 +3,7 @@ import { highsSolver } from "@/solver/highs-solver";
 import { gaps } from "@/engine/gaps";
 import type { Solver } from "@/engine/integer-program";
 import { gradingWarnings, type CallDocument, type PatternDocument } from "@/engine/pattern";
-import { adjustInput, parseReviseRequest, reviseCall, type Taken } from "@/engine/revision";
+import { adjustInput, parseReviseRequest, reviseCall, type AcceptedProposal } from "@/engine/revision";
 import { crochetedCardigan, simulateCall } from "@/engine/simulation";
 
 let solver: Solver;
@@ -40,23 +40,23 @@ function callOf(real: PatternDocument, seed: number): CallDocument {
     roundCm: 0.1,
     missingReadings: 0,
     missingSwatches: 0,
-    slips: 0,
+    entryErrorShare: 0,
     yarnRatio: 4.6,
   };
   return simulateCall({ pattern: PATTERN, real, testers: counts, places, habits, seed }).call;
 }
 
-function revised(call: CallDocument, take: readonly Taken[]) {
+function revised(call: CallDocument, take: readonly AcceptedProposal[]) {
   const revision = reviseCall({ call, take }, solver);
   if (revision.status !== "revised") throw new Error(JSON.stringify(revision));
   return revision;
 }
 
 describe("revising by the named causes", { timeout: 120_000 }, () => {
-  const cuff: Taken = { kind: "allowance", id: "cuff-edge", by: "published" };
+  const cuff: AcceptedProposal = { kind: "allowance", id: "cuff-edge", by: "published" };
   const call = callOf(adjustInput(PATTERN, cuff, 3, "planted"), 11);
 
-  it("corrects an allowance where it stands and leaves the counts, so that the published measurement moves", () => {
+  it("corrects an allowance and leaves the counts, so that the published measurement changes", () => {
     const named = gaps(call).causes[0];
     expect([named, ...(named?.rivals ?? [])].map((cause) => cause?.id)).toContain("cuff-edge");
     const { pattern, changes, after } = revised(call, [cuff]);
@@ -68,7 +68,7 @@ describe("revising by the named causes", { timeout: 120_000 }, () => {
       expect(Math.abs(gapCm)).toBeLessThan(1.5);
   });
 
-  it("solves the counts anew where the input is taken, and only those that it bears on", () => {
+  it("solves the counts again if the input is accepted, and only those that depend on it", () => {
     const { pattern, changes, after } = revised(call, [{ ...cuff, by: "input" }]);
     const counts = new Set(changes.filter(({ path }) => path.startsWith("grading")).map(({ path }) => path));
     expect([...counts]).toEqual(["grading.sleeve-rows"]);
@@ -76,8 +76,8 @@ describe("revising by the named causes", { timeout: 120_000 }, () => {
     const sleeve = PATTERN.measurements.find(({ id }) => id === "sleeve");
     after
       .filter(({ measurement }) => measurement === "sleeve")
-      .forEach(({ expectedCm, gapCm }, at) => {
-        const target = 0.04 * (PATTERN.sizes[at]?.body.bust ?? 0) + 40;
+      .forEach(({ expectedCm, gapCm }, index) => {
+        const target = 0.04 * (PATTERN.sizes[index]?.body.bust ?? 0) + 40;
         expect(Math.abs(expectedCm - gapCm - target)).toBeLessThanOrEqual((sleeve?.toleranceCm ?? 0) + 1e-6);
       });
   });
@@ -89,7 +89,7 @@ describe("revising by the named causes", { timeout: 120_000 }, () => {
     expect(gaps(call).cells.filter(({ verdict }) => verdict === "off").length).toBeGreaterThan(3);
   });
 
-  it("mends the instructions or takes the number that was really worked", () => {
+  it("fixes the instructions or adopts the number that was really worked", () => {
     const count = { kind: "count", id: "sleeve-stitches", size: "l" } as const;
     const wrong = callOf(adjustInput(PATTERN, count, 8, "planted"), 12);
     const graded = PATTERN.grading?.["sleeve-stitches"]?.l ?? 0;

@@ -36,7 +36,7 @@ describe("a sleeve and its armhole", () => {
     ]);
   });
 
-  it("takes an armhole that is measured around as it is", () => {
+  it("uses an armhole that is measured around as it is", () => {
     const around = { ...armhole, label: "Armhole", girth: true };
     expect(kinds(withCounts({ sleeve: [70, 88], armhole: [76, 80] }, [arm, around]))).toEqual(["sleeve-and-armhole"]);
     expect(kinds(withCounts({ sleeve: [70, 88], armhole: [76, 86] }, [arm, around]))).toEqual([]);
@@ -59,7 +59,7 @@ describe("a neck and the head", () => {
     expect(more).toEqual([]);
     expect(found).toMatchObject({ kind: "neck-and-head", path: "measurements[0]", size: "small" });
     expect(found?.says).toBe(
-      "In S the neck reaches 52.0 cm (taking that it stretches to 1.3 times its size, for none is stated for “Main”), and a head of 55.2 cm must pass it. Unless it opens, it is too small to put on.",
+      "In S the neck reaches 52.0 cm (assuming that it stretches to 1.3 times its size, as no stretch is stated for “Main”), and a head of 55.2 cm must pass it. Unless it opens, it is too small to put on.",
     );
   });
 
@@ -92,7 +92,7 @@ describe("negative ease and stretch", () => {
         kind: "ease-and-stretch",
         path: "measurements[0].target.easeCm",
         size: "small",
-        says: "In S (also in L) “bust” must go around 90.0 cm and reaches 80.6 cm (taking that it stretches to 1.3 times its size, for none is stated for “Main”).",
+        says: "In S (also in L) “bust” must go around 90.0 cm and reaches 80.6 cm (assuming that it stretches to 1.3 times its size, as no stretch is stated for “Main”).",
       },
     ]);
   });

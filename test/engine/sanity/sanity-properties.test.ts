@@ -53,8 +53,8 @@ it("asks about no step of a pattern whose every size is within its tolerance (by
   const size = fc.record({ bust: fc.double({ min: 60, max: 170, noNaN: true }), off: share });
   fc.assert(
     fc.property(fc.array(size, { minLength: 2, maxLength: 12 }), fc.integer({ min: 1, max: 20 }), (made, easeCm) => {
-      const width = made.map(({ bust, off }, at) => [`size-${at}`, Math.round(2 * (bust + easeCm + 1.7 * off))]);
-      const sizes = made.map(({ bust }, at) => ({ id: `size-${at}`, label: `${at}`, body: { bust } }));
+      const width = made.map(({ bust, off }, index) => [`size-${index}`, Math.round(2 * (bust + easeCm + 1.7 * off))]);
+      const sizes = made.map(({ bust }, index) => ({ id: `size-${index}`, label: `${index}`, body: { bust } }));
       const base = girthPattern({ sizes, grading: { width: Object.fromEntries(width) } }, 2);
       const target = { body: "bust", easeCm };
       const pattern = { ...base, measurements: base.measurements.map((one) => ({ ...one, target })) };

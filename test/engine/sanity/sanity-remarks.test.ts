@@ -114,7 +114,7 @@ describe("a gauge", () => {
     [{ toolMm: 20 }, /^fabrics\[0\]\.toolMm: .*do not go together/],
     // 5 1/2 stitches to the inch, typed for ten centimetres.
     [{ gauge: { stitches: 5.5, rows: 7 } }, /^fabrics\[0\]\.toolMm: .*do not go together/],
-  ])("is asked about beyond what hands work: %o", (change, says) => {
+  ])("is questioned beyond what hands can work: %o", (change, says) => {
     expect(only(change)).toEqual([expect.stringMatching(says)]);
   });
 
@@ -125,7 +125,7 @@ describe("a gauge", () => {
     { toolMm: 8, gauge: { stitches: 14, rows: 18 } },
     { toolMm: 5, gauge: { stitches: 17, rows: 4.5 } },
     { toolMm: 4, gauge: { stitches: 22, rows: 44, overCm: 10.16 } },
-  ])("is left alone where hands do work it: %o", (change) => {
+  ])("is not questioned if hands can work it: %o", (change) => {
     expect(only(change)).toEqual([]);
   });
 });

@@ -31,12 +31,12 @@ function sleeve(change: Partial<PatternDocument> = {}): PatternDocument {
 
 function saysOf(pattern: PatternDocument): string[] {
   return patternShaping(pattern).flatMap(({ sections }) =>
-    sections.flatMap(({ sizes }) => sizes.map(({ size, says }) => `${size}: ${says}`)),
+    sections.flatMap(({ sizes }) => sizes.map(({ size, message }) => `${size}: ${message}`)),
   );
 }
 
 describe("the shaping of a pattern", () => {
-  it("is told for every section in every size", () => {
+  it("is planned for every section in every size", () => {
     // small: 12 ÷ 2 = 6 events, 36 ÷ 6 = 6. large: 18 ÷ 2 = 9 events, 36 ÷ 9 = 4.
     expect(saysOf(sleeve())).toEqual([
       "small: Decrease 1 stitch each side every 6th row 6 times.",
@@ -61,7 +61,7 @@ describe("the shaping of a pattern", () => {
   it("names the counts that have no number yet", () => {
     const { top } = sleeve().grading ?? {};
     expect(saysOf(sleeve({ grading: { ...(top && { top }) } }))[0]).toBe(
-      "small: “Cuff” and “Sleeve rows” have no number yet. Give them numbers, and it stands here how this is worked.",
+      "small: “Cuff” and “Sleeve rows” have no number yet. Enter them to see how this is worked.",
     );
   });
 });

@@ -1,7 +1,7 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import { gradingWarnings } from "@/engine/pattern";
-import { pickUp, pickUpRate, pickUpTie, pickUpWords, rateOfTie, rateWords } from "@/engine/shaping";
+import { pickUp, pickUpRate, pickUpTie, pickUpText, rateOfTie, rateText } from "@/engine/shaping";
 import { patternDocument } from "../../factories/pattern";
 
 const THREE_FOR_FOUR = { stitches: 3, rows: 4 };
@@ -27,27 +27,27 @@ describe("a pick-up along rows", () => {
   it("is whole repeats and a spoken remainder", () => {
     // 57 = 14 × 4 + 1: 14 × 3 = 42, and 1 × 3 ÷ 4 = 0.75 is 1: 43. 57 × 3 ÷ 4 = 42.75.
     expect(pickUp(57, THREE_FOR_FOUR)).toEqual({ stitches: 43, repeats: 14, remainder: { stitches: 1, rows: 1 } });
-    expect(pickUpWords(57, THREE_FOR_FOUR, "knitting")).toBe(
+    expect(pickUpText(57, THREE_FOR_FOUR, "knitting")).toBe(
       "Pick up and knit 3 stitches for every 4 rows 14 times (pick up 3, skip 1), then 1 stitch over the last row: 43 stitches.",
     );
-    expect(pickUpWords(58, THREE_FOR_FOUR, "crochet")).toBe(
+    expect(pickUpText(58, THREE_FOR_FOUR, "crochet")).toBe(
       "Along the row ends, work 3 stitches for every 4 rows 14 times (work 3, skip 1), then 2 stitches over the last 2 rows: 44 stitches.",
     );
   });
 
   it("says how more stitches than rows lie", () => {
-    expect(pickUpWords(8, { stitches: 5, rows: 4 }, "crochet")).toBe(
+    expect(pickUpText(8, { stitches: 5, rows: 4 }, "crochet")).toBe(
       "Along the row ends, work 5 stitches for every 4 rows twice (1 in each row, 1 more in 1 of them): 10 stitches.",
     );
-    expect(pickUpWords(9, { stitches: 2, rows: 1 }, "crochet")).toBe(
+    expect(pickUpText(9, { stitches: 2, rows: 1 }, "crochet")).toBe(
       "Along the row ends, work 2 stitches for every row 9 times: 18 stitches.",
     );
   });
 
   it("speaks of an edge that is shorter than one repeat, or has no rows", () => {
-    expect(pickUpWords(2, { stitches: 1, rows: 5 }, "knitting")).toBe("Pick up and knit none over 2 rows: 0 stitches.");
-    expect(pickUpWords(0, THREE_FOR_FOUR, "knitting")).toBe("There are no rows to pick up along.");
-    expect(rateWords({ stitches: 1, rows: 1 })).toBe("1 stitch for every row");
+    expect(pickUpText(2, { stitches: 1, rows: 5 }, "knitting")).toBe("Pick up and knit none over 2 rows: 0 stitches.");
+    expect(pickUpText(0, THREE_FOR_FOUR, "knitting")).toBe("There are no rows to pick up along.");
+    expect(rateText({ stitches: 1, rows: 1 })).toBe("1 stitch for every row");
   });
 });
 
@@ -70,7 +70,7 @@ describe("the tie that holds a rate", () => {
     expect(gradingWarnings(pattern(42, 57))).toHaveLength(2);
   });
 
-  it("is kept by every pick-up, whatever the rate and the rows", () => {
+  it("is met by every pick-up, whatever the rate and the rows", () => {
     let ran = 0;
     const small = fc.integer({ min: 1, max: 8 });
     fc.assert(

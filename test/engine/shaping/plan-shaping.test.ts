@@ -1,6 +1,6 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
-import { planShaping, shapingWords, type SectionCounts, type Shaping } from "@/engine/shaping";
+import { planShaping, shapingText, type SectionCounts, type Shaping } from "@/engine/shaping";
 
 const RUNS = 2000;
 
@@ -65,14 +65,14 @@ describe("a shaping plan, worked by hand", () => {
 describe("what cannot be planned", () => {
   it.each([
     // 11 stitches do not go by twos.
-    [{ from: 72, to: 61, rows: 50 }, EACH_SIDE, { kind: "not-a-multiple", stitchesAnEvent: 2 }],
+    [{ from: 72, to: 61, rows: 50 }, EACH_SIDE, { kind: "not-a-multiple", stitchesPerEvent: 2 }],
     // 20 ÷ 2 = 10 events, one row too many.
-    [{ from: 80, to: 60, rows: 9 }, EACH_SIDE, { kind: "no-room", events: 10, mostEvents: 9 }],
+    [{ from: 80, to: 60, rows: 9 }, EACH_SIDE, { kind: "no-room", events: 10, maxEvents: 9 }],
     // 19 rows hold 9 rows that may shape.
     [
       { from: 80, to: 60, rows: 19 },
       { ...EACH_SIDE, everyOther: true },
-      { kind: "no-room", events: 10, mostEvents: 9 },
+      { kind: "no-room", events: 10, maxEvents: 9 },
     ],
     [{ from: 80, to: 60, rows: 0 }, EACH_SIDE, { kind: "no-rows" }],
     [{ from: 80, to: 60, rows: 0 }, undefined, { kind: "no-rows" }],
@@ -94,10 +94,10 @@ describe("what cannot be planned", () => {
 
 /** The words for counts and shaping. */
 function said(counts: SectionCounts, shaping?: Shaping, noun: "row" | "round" = "row"): string {
-  return shapingWords(planShaping(counts, shaping), { counts, shaping, noun });
+  return shapingText(planShaping(counts, shaping), { counts, shaping, noun });
 }
 
-describe("a plan in words", () => {
+describe("a shaping plan as text", () => {
   it.each([
     [
       said({ from: 96, to: 70, rows: 62 }, { ...EACH_SIDE, everyOther: true }),
@@ -121,7 +121,7 @@ describe("a plan in words", () => {
 
   it("says what is wrong and what to do", () => {
     expect(said({ from: 72, to: 62, rows: 57 })).toBe(
-      "It goes from 72 to 62 stitches, and it is not said how it is shaped. Say how many stitches at a time, and at which edges.",
+      "It goes from 72 to 62 stitches, but its shaping is not specified. Enter how many stitches at a time, and at which edges.",
     );
     expect(said({ from: 72, to: 61, rows: 50 }, EACH_SIDE)).toBe(
       "From 72 to 61 stitches is 11 fewer, and 2 go at a time. Make the difference a multiple of 2, or shape another number of stitches at a time.",
@@ -149,18 +149,18 @@ it("adds up exactly in every random section, and never shapes outside its rows",
   fc.assert(
     fc.property(randomSection, ({ counts, shaping }) => {
       const outcome = planShaping(counts, shaping);
-      const stitchesAnEvent = shaping.stitches * (shaping.edges === "both" ? 2 : 1);
+      const stitchesPerEvent = shaping.stitches * (shaping.edges === "both" ? 2 : 1);
       const difference = Math.abs(counts.to - counts.from);
       if (outcome.status !== "planned") {
         ran.refused += 1;
         // Refused only where it cannot be: the difference is no multiple, or there are more events than rows that may shape.
         const mayShape = Math.floor(counts.rows / (shaping.everyOther ? 2 : 1));
-        expect(difference % stitchesAnEvent !== 0 || difference / stitchesAnEvent > mayShape).toBe(true);
+        expect(difference % stitchesPerEvent !== 0 || difference / stitchesPerEvent > mayShape).toBe(true);
         return;
       }
       const { events, intervals, evenRows } = outcome.plan;
       ran[events === 0 ? "even" : "shaped"] += 1;
-      expect(events * stitchesAnEvent).toBe(difference);
+      expect(events * stitchesPerEvent).toBe(difference);
       expect(intervals.reduce((sum, { times }) => sum + times, 0)).toBe(events);
       expect(intervals.reduce((sum, { everyRows, times }) => sum + everyRows * times, evenRows)).toBe(counts.rows);
       const [longer, shorter] = intervals;

@@ -2,7 +2,7 @@ import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import { parsePattern } from "@/engine/pattern";
 import { predict } from "@/engine/prediction";
-import { guessMeasurementChoices, readMeasurementTable, turn, type MeasurementChoices } from "@/engine/tables";
+import { guessMeasurementChoices, readMeasurementTable, transpose, type MeasurementChoices } from "@/engine/tables";
 
 const TABLE = `	Measurement (cm)	XS	S	M
 	To fit bust	76-81	82–87	88
@@ -26,13 +26,13 @@ function read(text: string, choices: Partial<MeasurementChoices> = {}) {
 
 function made(text: string, choices: Partial<MeasurementChoices> = {}) {
   const table = read(text, choices);
-  if (!table.ok) throw new Error(table.faults.map(({ says }) => says).join("\n"));
+  if (!table.ok) throw new Error(table.faults.map(({ message }) => message).join("\n"));
   return table;
 }
 
 function faults(text: string) {
   const table = read(text);
-  return table.ok ? [] : table.faults.map(({ row, column, says }) => ({ row, column, says }));
+  return table.ok ? [] : table.faults.map(({ row, column, message }) => ({ row, column, says: message }));
 }
 
 describe("a pasted table of finished measurements", () => {
@@ -65,14 +65,14 @@ describe("a pasted table of finished measurements", () => {
   });
 
   it("is read alike with its sizes down the side", () => {
-    const turned = turn(cellsOf(TABLE));
+    const turned = transpose(cellsOf(TABLE));
     const table = readMeasurementTable(turned, { ...guessMeasurementChoices(turned), ...STATED });
     expect(table.ok && table.pattern).toEqual(made(TABLE).pattern);
   });
 
   it("splits a girth into twice its stitches and the rest", () => {
     // By hand, XS: 2 × 76 stitches at 1.7 a cm are 89.41176 cm; 90.5 published leaves 1.08824.
-    const [bust] = made(TABLE).reckonings;
+    const [bust] = made(TABLE).breakdowns;
     expect(bust?.times).toBe(2);
     expect(bust?.countedCm[0]).toBeCloseTo(152 / 1.7, 12);
     expect(bust?.restCm[0]).toBeCloseTo(90.5 - 152 / 1.7, 12);
@@ -83,13 +83,13 @@ describe("a pasted table of finished measurements", () => {
     expect(made(TABLE).pattern.grading?.["upper-arm-around-stitches"]).toEqual({ xs: 53, s: 57, m: 61 });
   });
 
-  it("takes the middle of a span as the body, and orders sizes by it", () => {
+  it("uses the middle of a span as the body, and orders sizes by it", () => {
     const { pattern } = made(TABLE);
     expect(pattern.sizeBy).toBe("to-fit-bust");
     expect(pattern.sizes.map(({ body }) => body["to-fit-bust"])).toEqual([78.5, 84.5, 88]);
   });
 
-  it("orders sizes by the first girth where no body stands in the table, and says so", () => {
+  it("orders sizes by the first girth if the table has no body, and says so", () => {
     const { pattern, remarks } = made("\tS\tM\nBody length\t50\t52\nBust around\t90\t96");
     expect(pattern.sizes.map(({ body }) => body["to-fit"])).toEqual([90, 96]);
     expect(remarks).toEqual(["The table has no body measurement, so sizes are ordered by the finished “Bust around”."]);
@@ -111,7 +111,7 @@ describe("a pasted table of finished measurements", () => {
     ]);
   });
 
-  it("asks back a bust of 9 cm, and a count that leaves more than a tenth unexplained", () => {
+  it("questions a bust of 9 cm, and a count that leaves more than a tenth unexplained", () => {
     const slip = made(TABLE.replace("\t96.5\t", "\t9\t")).questions;
     expect(slip.filter(({ row, column }) => row === 2 && column === 3)).toHaveLength(1);
     const rows = guessMeasurementChoices(cellsOf(TABLE)).rows.map((row, index) =>

@@ -14,7 +14,7 @@ function faults(text: string) {
 }
 
 describe("a list of sizes", () => {
-  it("is a name and a body a line, whatever stands between them", () => {
+  it("is one name and one body per line, with any separator", () => {
     const text = "XS 80\nS, 86,5\n Size M: 94 \n\nXL/1X\t112\n2X = 122 cm";
     expect(sizes(text)).toEqual([
       ["XS", 80],
@@ -39,7 +39,7 @@ describe("a list of sizes", () => {
     ]);
   });
 
-  it("takes the middle of a range, and puts the smallest first", () => {
+  it("uses the middle of a range, and puts the smallest first", () => {
     expect(sizes("L 98–106\nM 90-98 cm\nS\t82 - 90")).toEqual([
       ["S", 86],
       ["M", 94],
@@ -64,14 +64,14 @@ describe("a list of sizes", () => {
     ["M 90\nM 94", "“M” stands twice. Give each size a name of its own."],
     ["M 90\nL 90", "“M” and “L” are for the same body. Change one, or leave one out."],
     [
-      Array.from({ length: 25 }, (_, at) => `S${at} ${80 + at}`).join("\n"),
+      Array.from({ length: 25 }, (_, index) => `S${index} ${80 + index}`).join("\n"),
       "These are 25 sizes. A pattern holds at most 24.",
     ],
   ])("says what is wrong: %s", (text, says) => {
     expect(faults(text)).toEqual([says]);
   });
 
-  it("never throws, and holds what it says it holds", () => {
+  it("never throws, and contains what it reports", () => {
     let ran = 0;
     const part = fc.constantFrom(
       "M",
@@ -112,7 +112,7 @@ describe("sizes of a list", () => {
     { label: "xl 1x", cm: 120 },
   ];
 
-  it("get ids of their own, and a body that the tables know its id and its words", () => {
+  it("get unique ids, and a body known to the tables gets its id and its texts", () => {
     const made = sizesOfList(listed, "upper ARM");
     expect(made.sizeBy).toBe("upper-arm");
     expect(made.sizes.map(({ id }) => id)).toEqual(["size-xl-1x", "size-xl-1x-2"]);

@@ -61,7 +61,7 @@ describe("a pasted table of reports", () => {
     expect(swatchOver).toBe("4 in");
   });
 
-  it("is named by the name that was asked for, and by a handle only where no name was", () => {
+  it("is named by the answer to the question for a name, and by a user name only without one", () => {
     const kinds = (questions: readonly string[], answers: readonly string[]) =>
       guessReportChoices(
         [
@@ -91,7 +91,7 @@ describe("a pasted table of reports", () => {
     expect(columns.map(({ kind }) => kind)).toEqual(["size", "measurement"]);
   });
 
-  it("becomes a tester, with what was typed kept", () => {
+  it("becomes a tester, with the typed texts stored", () => {
     // By hand: 40 1/4 in × 2.54 = 102.235 cm; 4 in = 10.16 cm.
     const table = read([GOOD]);
     expect(table.ok && table.testers[0]).toMatchObject({
@@ -117,7 +117,7 @@ describe("a pasted table of reports", () => {
     });
   });
 
-  it("holds every count: hers where she says it, else the pattern's of her size", () => {
+  it("contains every count: the tester's if reported, otherwise the pattern's for the size", () => {
     const table = read([GOOD]);
     const graded = PATTERN.counts.map(({ id }) => [id, PATTERN.grading?.[id]?.m]);
     expect(graded.length).toBeGreaterThan(1);
@@ -156,18 +156,18 @@ describe("a pasted table of reports", () => {
     const table = read([GOOD, GOOD.with(2, "XL")]);
     expect(table).toEqual({
       ok: false,
-      faults: [{ row: 2, column: 2, says: "“XL” is not one size of this pattern. Its sizes are XS, M, 2X." }],
+      faults: [{ row: 2, column: 2, message: "“XL” is not one size of this pattern. Its sizes are XS, M, 2X." }],
     });
   });
 
-  it("takes an empty cell and n/a as missing, and text in a number as a fault", () => {
+  it("treats an empty cell and n/a as missing, and text in a number as a fault", () => {
     const table = read([GOOD.with(5, "n/a").with(6, "")]);
     expect(table.ok && table.testers[0]?.tester.readings).toEqual([]);
     const wrong = read([GOOD, GOOD.with(5, "snug")]);
     expect(wrong.ok ? [] : wrong.faults.map(({ row, column }) => [row, column])).toEqual([[2, 5]]);
   });
 
-  it("asks back an upper arm of 9 cm and a swatch of 200 stitches", () => {
+  it("questions an upper arm of 9 cm and a swatch of 200 stitches", () => {
     const table = read([GOOD, GOOD.with(5, "9").with(3, "200")]);
     expect(table.ok && table.questions.map(({ row, column }) => [row, column])).toEqual([
       [2, 5],
@@ -175,7 +175,7 @@ describe("a pasted table of reports", () => {
     ]);
   });
 
-  it("keeps two testers of one name apart, and ids that the call has already", () => {
+  it("gives two testers with the same name different ids, and avoids existing ids", () => {
     const cells = [QUESTIONS, GOOD, GOOD].map((row) => [...row]);
     const table = readReportTable(cells, guessReportChoices(cells, PATTERN), {
       pattern: PATTERN,

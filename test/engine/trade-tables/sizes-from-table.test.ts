@@ -10,7 +10,7 @@ function table(id: string): BodyTable {
   return found;
 }
 
-it("takes some sizes and measurements, in the table’s order, with the one that orders them", () => {
+it("selects sizes and measurements in the table’s order, including the one that orders them", () => {
   const choice = { sizes: ["size-m", "size-s"], measurements: ["upper-arm"] };
   const { sizes, bodyMeasurements, sizeBy } = sizesFromTable(table("cyc-woman"), choice);
   expect(sizeBy).toBe("bust");
@@ -22,7 +22,7 @@ it("takes some sizes and measurements, in the table’s order, with the one that
   ]);
 });
 
-it("takes of a range what is asked for, the middle unasked", () => {
+it("uses the requested point of a range, the middle by default", () => {
   const bust = (ofRange?: "low" | "high") =>
     sizesFromTable(table("en-13402-letters"), { sizes: ["size-m"], ...(ofRange ? { ofRange } : {}) }).sizes[0]?.body[
       "bust"

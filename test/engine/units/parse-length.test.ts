@@ -24,7 +24,7 @@ describe("a number as people type it", () => {
     (typed) => {
       const parsed = parseNumber(typed);
       expect(parsed.ok).toBe(false);
-      if (!parsed.ok) expect(parsed.says).toMatch(/^[A-Z“].*\.$/);
+      if (!parsed.ok) expect(parsed.message).toMatch(/^[A-Z“].*\.$/);
     },
   );
 });

@@ -15,7 +15,7 @@ it("adds up as shown, each part less than a step from its number", () => {
       const total = numbers.reduce((sum, part) => sum + part, 0);
       const shown = rounded.reduce((sum, part) => sum + part, 0);
       expect(Math.abs(shown - Math.round(total / step) * step)).toBeLessThan(1e-6);
-      rounded.forEach((part, at) => expect(Math.abs(part - (numbers[at] ?? 0))).toBeLessThan(step + 1e-9));
+      rounded.forEach((part, index) => expect(Math.abs(part - (numbers[index] ?? 0))).toBeLessThan(step + 1e-9));
     }),
   );
 });

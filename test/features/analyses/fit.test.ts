@@ -2,7 +2,7 @@ import { describe, expect, it } from "vitest";
 import type { Tester } from "@/engine/pattern";
 import { fitBoard, type FitArea } from "@/features/analyses/fit-board";
 import { fitCsv } from "@/features/analyses/fit-csv";
-import { fitScaleWords } from "@/engine/reporting";
+import { fitScaleLabel } from "@/engine/reporting";
 import { answersWords, easeWords, fitSentence } from "@/features/analyses/fit-words";
 import { callDocument, reader } from "../../factories/call";
 import { resultsOf } from "../../factories/results";
@@ -58,14 +58,14 @@ describe("fit beside the gaps, in words", { timeout: 60_000 }, () => {
   });
 
   it("speaks of the garment, by whether the measurement goes round", () => {
-    expect(([-2, -1, 0, 1, 2] as const).map((scale) => fitScaleWords(scale, { isGirth: true }))).toEqual([
+    expect(([-2, -1, 0, 1, 2] as const).map((scale) => fitScaleLabel(scale, { isGirth: true }))).toEqual([
       "far too tight",
       "a little tight",
       "as wished",
       "a little loose",
       "far too loose",
     ]);
-    expect(fitScaleWords(-1, { isGirth: false })).toBe("a little tight or short");
+    expect(fitScaleLabel(-1, { isGirth: false })).toBe("a little tight or short");
   });
 
   it("lays every size's answers beside the verdict, and says where nobody speaks", () => {

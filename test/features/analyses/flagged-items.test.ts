@@ -1,11 +1,11 @@
 import { describe, expect, it } from "vitest";
-import type { Suspect } from "@/engine/gaps";
+import type { Outlier } from "@/engine/gaps";
 import { flaggedItems } from "@/engine/results";
 import { doubtWords, itemWords, standingWords } from "@/features/analyses/doubtful-words";
 import { itemKey, madeDecision } from "@/features/analyses/decision-words";
 import { callDocument, reader } from "../../factories/call";
 
-const HALF: Suspect = {
+const HALF: Outlier = {
   tester: "ann",
   what: "reading",
   id: "bust",

@@ -55,7 +55,7 @@ describe("what a document refuses", () => {
   it("is told where it was typed", () => {
     expect(begun({ name: "Heron\u0000" })).toEqual({
       ok: false,
-      faults: { name: ["This holds a character that cannot be stored."] },
+      faults: { name: ["This contains a character that cannot be stored."] },
     });
     expect(begun({ sizesFrom: "own", own: { body: "Bust", sizes: "M\u0000 94" } })).toMatchObject({
       faults: { "own.sizes": [expect.stringMatching(/cannot be stored/)] },

@@ -15,8 +15,8 @@ const SWATCH = {
 };
 
 function report(typed: TypedReport, unit: "cm" | "in" = "cm", pattern = patternDocument()) {
-  const lengthWords = (cm: number) => formatLength(cm, unit);
-  const context = { pattern, size: "small", unit, lengthWords };
+  const asTyped = (cm: number) => formatLength(cm, unit);
+  const context = { pattern, size: "small", unit, formatLength: asTyped };
   const inHand = { context, typed, revisionId: "", version: 1, sent: null, changed: [], ended: null };
   return filledReport("tester", inHand);
 }

@@ -4,15 +4,15 @@ import type { Cause, CauseInput } from "../gaps-output";
 export interface Candidate {
   readonly input: CauseInput;
   readonly unit: Cause["unit"];
-  /** By how many tolerances each cell moves for one unit of it: size s, measurement p at `s * measurements + p`. */
-  readonly moves: Float64Array;
-  /** Standard deviation expected of its error: what moves its most affected measurement by 1½ tolerances. */
+  /** Change of each cell per unit of the input, in tolerances: size s, measurement p at `s * measurements + p`. */
+  readonly sensitivities: Float64Array;
+  /** Prior standard deviation of its error: the amount that shifts its most affected measurement by 1½ tolerances. */
   readonly priorSd: number;
-  /** How many candidates of its kind there are. */
-  readonly ofItsKind: number;
+  /** Number of candidates of the same kind. */
+  readonly candidatesOfKind: number;
 }
 
-/** True where both name the same input. */
+/** True if both identify the same input. */
 export function sameInput(left: CauseInput, right: CauseInput): boolean {
   return (
     left.kind === right.kind &&

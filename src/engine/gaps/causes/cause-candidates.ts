@@ -1,27 +1,27 @@
 import type { PatternDocument } from "../../pattern";
 import type { Candidate } from "./candidate";
-import { causeMoves } from "./cause-moves";
+import { inputSensitivities } from "./input-sensitivities";
 
-/** A cause is expected to move its most affected measurement by this many tolerances (design 4.6). */
-const USUAL_TOLERANCES = 1.5;
+/** Expected effect of a cause on its most affected measurement, in tolerances (design 4.6). */
+const EXPECTED_TOLERANCES = 1.5;
 
 /**
- * The candidates that the reports can say anything of.
+ * The candidates about which the reports have any information.
  *
  * @param reported whether cell (size s, measurement p), at `s * measurements + p`, has a report.
- * @returns candidates in the order of `causeMoves`; one whose reported cells it does not move is left out.
+ * @returns candidates in the order of `inputSensitivities`; those that affect no reported cell are left out.
  * @see design 4.6.
  */
 export function causeCandidates(pattern: PatternDocument, reported: readonly boolean[]): Candidate[] {
   const tolerances = pattern.measurements.map(({ toleranceCm }) => toleranceCm);
-  const candidates = causeMoves(pattern)
-    .map(({ input, unit, movesCm }) => {
-      const moves = movesCm.map((cm, cell) => cm / (tolerances[cell % tolerances.length] ?? 1));
-      const most = moves.reduce((largest, move) => Math.max(largest, Math.abs(move)), 0);
-      return { input, unit, moves, priorSd: USUAL_TOLERANCES / most };
+  const candidates = inputSensitivities(pattern)
+    .map(({ input, unit, sensitivitiesCm }) => {
+      const sensitivities = sensitivitiesCm.map((cm, cell) => cm / (tolerances[cell % tolerances.length] ?? 1));
+      const largest = sensitivities.reduce((max, value) => Math.max(max, Math.abs(value)), 0);
+      return { input, unit, sensitivities, priorSd: EXPECTED_TOLERANCES / largest };
     })
-    .filter(({ moves }) => moves.some((move, cell) => move !== 0 && reported[cell]));
+    .filter(({ sensitivities }) => sensitivities.some((value, cell) => value !== 0 && reported[cell]));
   const ofKind = new Map<string, number>();
   for (const { input } of candidates) ofKind.set(input.kind, (ofKind.get(input.kind) ?? 0) + 1);
-  return candidates.map((candidate) => ({ ...candidate, ofItsKind: ofKind.get(candidate.input.kind) ?? 1 }));
+  return candidates.map((candidate) => ({ ...candidate, candidatesOfKind: ofKind.get(candidate.input.kind) ?? 1 }));
 }

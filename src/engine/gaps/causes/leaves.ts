@@ -1,17 +1,17 @@
 import type { FlatTerm, Measurement } from "../../pattern";
 import { measureTerm, patternWorking, type PatternIndex, type Working } from "../../prediction";
 
-/** One flat term of a measurement as the pattern has it in a size. */
+/** One flat term of a measurement in a size of the pattern. */
 export interface Leaf {
   readonly term: FlatTerm;
-  /** What the term comes to, cm. */
+  /** The term's length, cm. */
   readonly cm: number;
-  /** By how much the measurement moves when the term moves by 1 cm. */
+  /** Derivative of the measurement by the term. */
   readonly factor: number;
 }
 
 /**
- * The flat terms of a measurement in a size, those inside a diagonal √(x² + y²) by its derivative.
+ * The flat terms of a measurement in a size, those inside a diagonal √(x² + y²) with its derivative.
  *
  * @returns leaves at the pattern's gauge and counts; the factors inside a diagonal of 0 are 0.
  */

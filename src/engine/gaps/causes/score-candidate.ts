@@ -3,27 +3,27 @@ import { addRow, type SurfaceSolution } from "../../variance-components";
 import type { Candidate } from "./candidate";
 
 /**
- * Log marginal likelihood that a candidate gains with every standard deviation as it stands: a rank-one update.
+ * Gain in log marginal likelihood from adding a candidate at fixed standard deviations: a rank-one update.
  *
  * @param solution the model without the candidate.
- * @returns the gain, at least −½ log(1 + what the readings say of it).
+ * @returns the gain, at least −½ log(1 + prior variance × information).
  */
-export function scoreCandidate(solution: SurfaceSolution, { moves, priorSd }: Candidate): number {
+export function scoreCandidate(solution: SurfaceSolution, { sensitivities, priorSd }: Candidate): number {
   const cross = new Float64Array(solution.scales.length);
   let information = 0;
   let score = 0;
   let offset = 0;
   for (const { rows, precision, score: groupScore } of solution.groups) {
     const { cells } = rows;
-    const own = moves.subarray(offset, offset + cells);
+    const ofGroup = sensitivities.subarray(offset, offset + cells);
     offset += cells;
-    const moved = movedOnes(own);
-    if (moved.length === 0) continue;
+    const affected = affectedCells(ofGroup);
+    if (affected.length === 0) continue;
     for (let i = 0; i < cells; i += 1) {
       let along = 0;
-      for (const j of moved) along += at(precision, i * cells + j) * at(own, j);
-      information += at(own, i) * along;
-      score += at(own, i) * at(groupScore, i);
+      for (const j of affected) along += at(precision, i * cells + j) * at(ofGroup, j);
+      information += at(ofGroup, i) * along;
+      score += at(ofGroup, i) * at(groupScore, i);
       addRow(cross, { rows, cell: i, factor: along });
     }
   }
@@ -35,8 +35,8 @@ export function scoreCandidate(solution: SurfaceSolution, { moves, priorSd }: Ca
   return (priorSd * priorSd * score * score) / (2 * spread) - Math.log(spread) / 2;
 }
 
-/** Which of some cells a candidate moves: few, for most candidates. */
-function movedOnes(own: Float64Array): Int32Array {
+/** Indices of the cells that a candidate affects: few, for most candidates. */
+function affectedCells(own: Float64Array): Int32Array {
   const moved = new Int32Array(own.length);
   let count = 0;
   for (let cell = 0; cell < own.length; cell += 1) {

@@ -1,53 +1,53 @@
 import type { VarianceFit } from "../../variance-components";
 import { fitGapSurface } from "../model/fit-gap-surface";
 import type { Candidate } from "./candidate";
-import { tryCandidates, type CausedFit, type CauseTask, type Trial, type Weighed } from "./try-candidates";
+import { tryCandidates, type CausedFit, type CauseTask, type Trial, type ScoredCandidate } from "./try-candidates";
 
-/** Evidence above which a cause is named (design 4.6: about 1; by calibration: on calls with nothing wrong, under one in ten). */
-const PAYS = 0.6;
-/** What every further one keeps beside the others: several wrong inputs are less likely, and one too many spoils sound cells. */
-const PAYS_BESIDE_OTHERS = 2;
+/** Evidence above which a cause is reported (design 4.6: about 1; calibrated so that fewer than one in ten correct patterns gets one). */
+const MIN_EVIDENCE = 0.6;
+/** Evidence that each further cause needs given the others: several wrong inputs are less likely, and a false one distorts good cells. */
+const MIN_EVIDENCE_BESIDE_OTHERS = 2;
 /**
- * Log odds against a kind of cause where cells are averaged; a kind's candidates share its odds alike. By calibration: less
- * lets lucky causes move sound cells, more shrinks a lone wrong cell away.
+ * Prior log odds against a kind of cause in the model average, shared equally among its candidates. Calibrated: a smaller value
+ * lets chance causes distort good cells, a larger one shrinks a single wrong cell to nothing.
  */
-const ODDS_AGAINST_A_KIND = 1;
-const MOST_CAUSES = 3;
-/** Rivals are candidates within this of a cause's evidence. */
-const RIVAL = 2;
+const LOG_ODDS_AGAINST_KIND = 1;
+const MAX_CAUSES = 3;
+/** Rivals are candidates whose evidence is at most this much below the cause's. */
+const MAX_RIVAL_DEFICIT = 2;
 
-/** A model that was looked at, with its log weight against the model without causes. */
-export interface WeighedModel extends CausedFit {
+/** A model that was fitted, with its log weight relative to the model without causes. */
+export interface WeightedModel extends CausedFit {
   readonly logWeight: number;
 }
 
-export interface FoundCause extends Weighed {
-  readonly rivals: readonly (Weighed & { readonly tied: boolean })[];
+export interface FoundCause extends ScoredCandidate {
+  readonly rivals: readonly (ScoredCandidate & { readonly tied: boolean })[];
 }
 
 export interface CauseSearch {
-  /** The model with every cause that pays. */
+  /** The model with all causes that have enough evidence. */
   readonly fit: VarianceFit;
   /** Best first; cause i is the i-th of the fit's. */
   readonly found: readonly FoundCause[];
-  /** Every model to average cells over, each once. */
-  readonly models: readonly WeighedModel[];
+  /** All distinct models to average the cells over. */
+  readonly models: readonly WeightedModel[];
 }
 
 /**
- * The causes that pay: the best is added while it does, three at most; then each is looked for anew beside the others, and
- * those stay that pay beside the others too.
+ * Forward selection of causes, three at most, followed by a backward pass that reconsiders each given the others;
+ * those with enough evidence given the others are kept.
  *
  * @param none the model without causes.
  * @see design 4.6.
  */
 export function searchCauses(task: CauseTask, none: VarianceFit): CauseSearch {
   const visited: CausedFit[] = [{ causes: [], fit: none }];
-  let found = addWhilePaying(task, visited);
-  if (found.length > 1) found = lookAnew(task, { visited, found });
+  let found = forwardPass(task, visited);
+  if (found.length > 1) found = backwardPass(task, { visited, found });
   found = found
     .toSorted((left, right) => right.evidence - left.evidence)
-    .filter(({ evidence }, at) => at === 0 || evidence > PAYS_BESIDE_OTHERS);
+    .filter(({ evidence }, index) => index === 0 || evidence > MIN_EVIDENCE_BESIDE_OTHERS);
   const fit =
     found.length === 0
       ? none
@@ -56,49 +56,49 @@ export function searchCauses(task: CauseTask, none: VarianceFit): CauseSearch {
           found.map(({ candidate }) => candidate),
           none,
         );
-  return { fit, found, models: weighedOnce(visited, none) };
+  return { fit, found, models: distinctModels(visited, none) };
 }
 
-function addWhilePaying(task: CauseTask, visited: CausedFit[]): FoundCause[] {
+function forwardPass(task: CauseTask, visited: CausedFit[]): FoundCause[] {
   const found: FoundCause[] = [];
   let [base] = visited;
-  while (base !== undefined && found.length < MOST_CAUSES) {
+  while (base !== undefined && found.length < MAX_CAUSES) {
     const trials = tryCandidates(task, base);
     visited.push(...trials);
     const [best] = trials;
-    if (best === undefined || best.evidence <= PAYS) break;
+    if (best === undefined || best.evidence <= MIN_EVIDENCE) break;
     found.push(foundCause(best, trials));
     base = best;
   }
   return found;
 }
 
-/** What was found first was found without the others: each is dropped and the best in its place taken. */
-function lookAnew(
+/** Causes found early were found without the later ones: each is dropped in turn and replaced by the best candidate given the others. */
+function backwardPass(
   task: CauseTask,
   { visited, found }: { visited: CausedFit[]; found: readonly FoundCause[] },
 ): FoundCause[] {
-  let kept = [...found];
+  let remaining = [...found];
   for (const cause of found) {
-    const others = kept.filter((other) => other !== cause);
+    const others = remaining.filter((other) => other !== cause);
     const causes = others.map(({ candidate }) => candidate);
     const base = { causes, fit: fitWith(task, causes, visited[0]?.fit) };
     const trials = tryCandidates(task, base);
     visited.push(...trials);
     const [best] = trials;
-    kept = kept.flatMap((other) => {
+    remaining = remaining.flatMap((other) => {
       if (other !== cause) return [other];
-      return best === undefined || best.evidence <= PAYS ? [] : [foundCause(best, trials)];
+      return best === undefined || best.evidence <= MIN_EVIDENCE ? [] : [foundCause(best, trials)];
     });
   }
-  return kept;
+  return remaining;
 }
 
-function fitWith(task: CauseTask, causes: readonly Candidate[], near: VarianceFit | undefined): VarianceFit {
-  return fitGapSurface({ ...task, causes, near });
+function fitWith(task: CauseTask, causes: readonly Candidate[], warmStart: VarianceFit | undefined): VarianceFit {
+  return fitGapSurface({ ...task, causes, warmStart });
 }
 
-function weighedOnce(visited: readonly CausedFit[], none: VarianceFit): WeighedModel[] {
+function distinctModels(visited: readonly CausedFit[], none: VarianceFit): WeightedModel[] {
   const seen = new Set<string>();
   return visited.flatMap((model) => {
     const key = model.causes
@@ -107,7 +107,10 @@ function weighedOnce(visited: readonly CausedFit[], none: VarianceFit): WeighedM
       .join("; ");
     if (seen.has(key)) return [];
     seen.add(key);
-    const odds = model.causes.reduce((sum, { ofItsKind }) => sum + Math.log(ofItsKind) + ODDS_AGAINST_A_KIND, 0);
+    const odds = model.causes.reduce(
+      (sum, { candidatesOfKind }) => sum + Math.log(candidatesOfKind) + LOG_ODDS_AGAINST_KIND,
+      0,
+    );
     return [{ ...model, logWeight: model.fit.objective - none.objective - odds }];
   });
 }
@@ -121,7 +124,7 @@ function foundCause(best: Trial, trials: readonly Trial[]): FoundCause {
     candidate: best.candidate,
     evidence: best.evidence,
     rivals: rivals
-      .filter(({ evidence, tied }) => tied || evidence >= best.evidence - RIVAL)
+      .filter(({ evidence, tied }) => tied || evidence >= best.evidence - MAX_RIVAL_DEFICIT)
       .toSorted((left, right) => right.evidence - left.evidence),
   };
 }

@@ -3,17 +3,17 @@ import type { Readings, VarianceFit } from "../../variance-components";
 import { fitGapSurface } from "../model/fit-gap-surface";
 import type { Candidate } from "./candidate";
 import { scoreCandidate } from "./score-candidate";
-import { areTied } from "./tied";
+import { areTied } from "./are-tied";
 
-/** What a search for causes works on. */
+/** The input of a search for causes. */
 export interface CauseTask {
   readonly pattern: PatternDocument;
   readonly readings: Readings;
   readonly candidates: readonly Candidate[];
   /** Whether cell (size s, measurement p), at `s * measurements + p`, has a report. */
   readonly reported: readonly boolean[];
-  /** Which standard deviations are fitted anew with a cause in the model. */
-  readonly refitted: readonly number[];
+  /** Indices of the standard deviations that are refitted when a cause is added. */
+  readonly refittedSds: readonly number[];
 }
 
 /** The model with some causes in it. */
@@ -22,24 +22,24 @@ export interface CausedFit {
   readonly fit: VarianceFit;
 }
 
-/** A candidate's evidence beside the causes of a base. */
-export interface Weighed {
+/** A candidate with its evidence given the causes of the base model. */
+export interface ScoredCandidate {
   readonly candidate: Candidate;
   readonly evidence: number;
 }
 
-/** A base with one more cause: the candidate that was refitted, and those that no data of these cells tell from it. */
-export interface Trial extends CausedFit, Weighed {
-  readonly tied: readonly Weighed[];
+/** The base model with one more cause: the refitted candidate, and those that the data cannot distinguish from it. */
+export interface Trial extends CausedFit, ScoredCandidate {
+  readonly tied: readonly ScoredCandidate[];
 }
 
-/** How many candidates, ties counted once, are refitted. */
-const MOST_REFITS = 8;
-/** A candidate this far behind the best by its score is not refitted: refitting seldom moves one by half as much. */
-const FURTHEST_BEHIND = 8;
+/** Maximum number of candidates to refit, ties counted once. */
+const MAX_REFITS = 8;
+/** A candidate whose score is this much below the best is not refitted: refitting seldom changes a score by half as much. */
+const MAX_SCORE_DEFICIT = 8;
 
 /**
- * The most likely further causes beside those of a base: all are scored with the standard deviations as they stand, the
+ * The most likely further causes given those of a base model: all are scored at fixed standard deviations, the
  * best few are refitted.
  *
  * @returns trials by evidence, best first; ties by the candidates' order.
@@ -55,29 +55,36 @@ export function tryCandidates(task: CauseTask, base: CausedFit): Trial[] {
     .toSorted(byEvidence);
 }
 
-function byEvidence(left: Weighed, right: Weighed): number {
+function byEvidence(left: ScoredCandidate, right: ScoredCandidate): number {
   return right.evidence - left.evidence;
 }
 
-/** Many candidates of a kind can win by luck (design 4.6). */
-function penalty({ ofItsKind }: Candidate): number {
-  return Math.log(ofItsKind) / 2;
+/** With many candidates of a kind, one can win by chance (design 4.6). */
+function penalty({ candidatesOfKind }: Candidate): number {
+  return Math.log(candidatesOfKind) / 2;
 }
 
-function tieGroups({ reported }: CauseTask, scored: readonly Weighed[]): (readonly [Weighed, ...Weighed[]])[] {
-  const groups: [Weighed, ...Weighed[]][] = [];
-  const least = (scored[0]?.evidence ?? 0) - FURTHEST_BEHIND;
-  for (const weighed of scored) {
-    const group = groups.find(([first]) => areTied(first.candidate, weighed.candidate, reported));
-    if (group) group.push(weighed);
-    else if (groups.length < MOST_REFITS && weighed.evidence >= least) groups.push([weighed]);
+function tieGroups(
+  { reported }: CauseTask,
+  scored: readonly ScoredCandidate[],
+): (readonly [ScoredCandidate, ...ScoredCandidate[]])[] {
+  const groups: [ScoredCandidate, ...ScoredCandidate[]][] = [];
+  const minEvidence = (scored[0]?.evidence ?? 0) - MAX_SCORE_DEFICIT;
+  for (const scoredCandidate of scored) {
+    const group = groups.find(([first]) => areTied(first.candidate, scoredCandidate.candidate, reported));
+    if (group) group.push(scoredCandidate);
+    else if (groups.length < MAX_REFITS && scoredCandidate.evidence >= minEvidence) groups.push([scoredCandidate]);
   }
   return groups;
 }
 
-function refit(task: CauseTask, base: CausedFit, [first, ...others]: readonly [Weighed, ...Weighed[]]): Trial {
+function refit(
+  task: CauseTask,
+  base: CausedFit,
+  [first, ...others]: readonly [ScoredCandidate, ...ScoredCandidate[]],
+): Trial {
   const causes = [...base.causes, first.candidate];
-  const fit = fitGapSurface({ ...task, causes, near: base.fit, free: task.refitted });
+  const fit = fitGapSurface({ ...task, causes, warmStart: base.fit, fittedSds: task.refittedSds });
   const evidence = fit.objective - base.fit.objective - penalty(first.candidate);
   const tied = others.map((other) => ({ ...other, evidence: evidence + other.evidence - first.evidence }));
   return { causes, fit, candidate: first.candidate, evidence, tied };

@@ -1,9 +1,9 @@
 import { surfacePosterior } from "../../variance-components";
-import type { WeighedModel } from "../causes/search-causes";
+import type { WeightedModel } from "../causes/search-causes";
 import type { MixturePart } from "./mixture";
 
-/** Models of less weight than this share of the best's change no number that anyone sees. */
-const LEAST_SHARE = 1e-3;
+/** Models with a smaller weight, relative to the best, do not change any displayed number. */
+const MIN_SHARE = 1e-3;
 
 /**
  * Each cell's gap in tolerances, averaged over the models by their weights.
@@ -11,18 +11,18 @@ const LEAST_SHARE = 1e-3;
  * @returns parts of cell (size s, measurement p) at `s * measurements + p`; weights add up to 1.
  * @see design 4.4.
  */
-export function cellMixtures(models: readonly WeighedModel[]): MixturePart[][] {
+export function cellMixtures(models: readonly WeightedModel[]): MixturePart[][] {
   const best = Math.max(...models.map(({ logWeight }) => logWeight));
-  const kept = models
+  const weighted = models
     .map(({ fit, logWeight }) => ({ fit, share: Math.exp(logWeight - best) }))
-    .filter(({ share }) => share >= LEAST_SHARE);
-  const total = kept.reduce((sum, { share }) => sum + share, 0);
+    .filter(({ share }) => share >= MIN_SHARE);
+  const total = weighted.reduce((sum, { share }) => sum + share, 0);
   const mixtures: MixturePart[][] = [];
-  for (const { fit, share } of kept) {
+  for (const { fit, share } of weighted) {
     let cell = 0;
     for (const { mean, covariance } of surfacePosterior(fit.solution).groups) {
-      mean.forEach((value, at) => {
-        const variance = covariance[at * mean.length + at] ?? Number.NaN;
+      mean.forEach((value, index) => {
+        const variance = covariance[index * mean.length + index] ?? Number.NaN;
         (mixtures[cell] ??= []).push({ weight: share / total, mean: value, sd: Math.sqrt(variance) });
         cell += 1;
       });

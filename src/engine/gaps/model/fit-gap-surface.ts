@@ -5,7 +5,7 @@ import { GAP_PRIORS, START_SDS } from "./gap-sds";
 import { gapSurface } from "./gap-surface";
 
 /**
- * The gap model with some causes in it, its standard deviations by maximum penalised likelihood.
+ * The gap model with the given causes, with standard deviations by maximum penalised likelihood.
  *
  * @param near a fit to the same readings, from which the search starts; the usual values where left out.
  * @param free which standard deviations are fitted; all where left out.
@@ -15,15 +15,15 @@ export function fitGapSurface(given: {
   readonly pattern: PatternDocument;
   readonly readings: Readings;
   readonly causes: readonly Candidate[];
-  readonly near?: VarianceFit;
-  readonly free?: readonly number[];
+  readonly warmStart?: VarianceFit;
+  readonly fittedSds?: readonly number[];
 }): VarianceFit {
   return fitVarianceComponents({
     readings: given.readings,
     surface: gapSurface(given.pattern, given.causes),
-    start: given.near?.sds ?? START_SDS,
-    gathered: given.near?.solution.information,
+    start: given.warmStart?.sds ?? START_SDS,
+    gathered: given.warmStart?.solution.information,
     priors: GAP_PRIORS,
-    free: given.free,
+    free: given.fittedSds,
   });
 }

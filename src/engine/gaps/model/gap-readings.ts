@@ -12,14 +12,14 @@ import {
 } from "../../prediction";
 import type { Block, BlockEffect, Readings } from "../../variance-components";
 import { isCounted } from "../counted-readings";
-import { swatchDoubt } from "../suspects/swatch-doubt";
-import { GAP_SD } from "./gap-sds";
+import { extraSwatchUncertainty } from "../outliers/extra-swatch-uncertainty";
+import { SD_INDEX } from "./gap-sds";
 import { gaugeSpread } from "./gauge-spread";
 
-/** No reading is more exact than this share of its tolerance: else readings that a model fits exactly have no likeliest error. */
-const LEAST_READING_SD = 0.01;
+/** Lower bound of a reading's sd, in tolerances: readings that the model fits exactly would otherwise have an unbounded likelihood. */
+const MIN_READING_SD = 0.01;
 
-/** One measurement of one tester: how far the mean of her counted readings lies beyond what her gauge explains. */
+/** One measurement of one tester: the mean of the counted readings minus the prediction at the tester's gauge. */
 export interface TesterGap {
   readonly measurement: number;
   readonly toleranceCm: number;
@@ -27,7 +27,7 @@ export interface TesterGap {
   readonly split: Split;
 }
 
-/** A tester's gaps; `size` and `measurement` count in the pattern's order. */
+/** A tester's gaps; `size` and `measurement` are indices in the pattern. */
 export interface TesterGaps {
   readonly tester: Tester;
   readonly size: number;
@@ -36,9 +36,9 @@ export interface TesterGaps {
 }
 
 /**
- * The readings of a call as the gap model takes them: in tolerances, a tester a block, sizes as groups of cells.
+ * The readings of a call as input of the gap model: in tolerances, one block per tester, sizes as groups of cells.
  *
- * Testers run by their ids, so that their order in the document changes no bit of any sum.
+ * Testers are sorted by id, so that their order in the document does not change any floating-point sum.
  *
  * @returns testers with at least one counted reading, and the model's readings of all sizes.
  * @see design 4.4.
@@ -49,8 +49,8 @@ export function gapReadings(call: CallDocument): {
 } {
   const index = indexPattern(call.pattern);
   const spreads = gaugeSpread(call);
-  const sizes = new Map(call.pattern.sizes.map(({ id }, at) => [id, at]));
-  const measurements = new Map(call.pattern.measurements.map(({ id }, at) => [id, at]));
+  const sizes = new Map(call.pattern.sizes.map(({ id }, index) => [id, index]));
+  const measurements = new Map(call.pattern.measurements.map(({ id }, index) => [id, index]));
   const testers = call.testers
     .toSorted((left, right) => (left.id < right.id ? -1 : 1))
     .flatMap((tester) => {
@@ -64,25 +64,25 @@ export function gapReadings(call: CallDocument): {
     cells: call.pattern.measurements.length,
     blocks: testers.filter((tester) => tester.size === size).map(({ block }) => block),
   }));
-  return { testers, readings: { groups, residualSd: GAP_SD.residual } };
+  return { testers, readings: { groups, residualSd: SD_INDEX.residual } };
 }
 
 function testerGaps(index: PatternIndex, measurements: ReadonlyMap<string, number>, tester: Tester): TesterGap[] {
   const byMeasurement = new Map<number, number[]>();
   for (const reading of tester.readings) {
-    const at = measurements.get(reading.measurement);
-    if (at === undefined || !isCounted(tester, reading)) continue;
-    byMeasurement.set(at, [...(byMeasurement.get(at) ?? []), reading.cm]);
+    const position = measurements.get(reading.measurement);
+    if (position === undefined || !isCounted(tester, reading)) continue;
+    byMeasurement.set(position, [...(byMeasurement.get(position) ?? []), reading.cm]);
   }
   const working = workedAtOwnGauge(index, tester);
   return [...byMeasurement]
     .toSorted(([left], [right]) => left - right)
-    .flatMap(([at, lengths]) => {
-      const measurement = index.pattern.measurements[at];
+    .flatMap(([position, lengths]) => {
+      const measurement = index.pattern.measurements[position];
       if (measurement === undefined) return [];
       const split = measure(index, measurement, working);
       const meanCm = lengths.toSorted((left, right) => left - right).reduce((sum, cm) => sum + cm, 0) / lengths.length;
-      return [{ measurement: at, toleranceCm: measurement.toleranceCm, gapCm: meanCm - split.cm, split }];
+      return [{ measurement: position, toleranceCm: measurement.toleranceCm, gapCm: meanCm - split.cm, split }];
     });
 }
 
@@ -100,7 +100,7 @@ function testerBlock(index: PatternIndex, { tester, gaps, spreads }: BlockParts)
   return {
     values: Float64Array.from(gaps, ({ gapCm, toleranceCm }) => gapCm / toleranceCm),
     cells: Int32Array.from(gaps, ({ measurement }) => measurement),
-    knownVariances: new Float64Array(gaps.length).fill(LEAST_READING_SD ** 2),
+    knownVariances: new Float64Array(gaps.length).fill(MIN_READING_SD ** 2),
     effects: [
       ...directionEffects(
         gaps,
@@ -124,11 +124,11 @@ function gaugeUncertaintyOf(
   const swatch = chooseSwatch(tester.swatches, fabric.id);
   if (swatch === undefined) return spreads.get(fabric.id) ?? { stitches: 0, rows: 0 };
   const read = swatchUncertainty(swatch);
-  const doubt = swatchDoubt(swatch, statedGauge(fabric));
-  return { stitches: Math.hypot(read.stitches, doubt.stitches), rows: Math.hypot(read.rows, doubt.rows) };
+  const extra = extraSwatchUncertainty(swatch, statedGauge(fabric));
+  return { stitches: Math.hypot(read.stitches, extra.stitches), rows: Math.hypot(read.rows, extra.rows) };
 }
 
-/** Drift in one direction, and the swatches' own errors by fabric; one effect for both where one fabric is all there is. */
+/** Drift in one direction, and the swatches' own errors by fabric; a single effect for both if there is only one fabric. */
 export function directionEffects(
   gaps: readonly TesterGap[],
   fabrics: readonly { readonly id: string; readonly sd: number }[],
@@ -144,7 +144,7 @@ export function directionEffects(
       sd: null,
     }))
     .filter(({ weights }) => weights.some((weight) => weight !== 0));
-  const drift = direction === "acrossCm" ? GAP_SD.driftAcross : GAP_SD.driftAlong;
+  const drift = direction === "acrossCm" ? SD_INDEX.driftAcross : SD_INDEX.driftAlong;
   const [first] = byFabric;
   if (first === undefined) return [];
   if (byFabric.length === 1) return [{ ...first, sd: drift }];

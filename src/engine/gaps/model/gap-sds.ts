@@ -1,13 +1,13 @@
 import type { SdPrior } from "../../variance-components";
 
-/** Where each standard deviation of the gap model stands in the list that is fitted. */
-export const GAP_SD = { offset: 0, step: 1, cell: 2, driftAcross: 3, driftAlong: 4, residual: 5 } as const;
+/** Index of each standard deviation of the gap model in the list that is fitted. */
+export const SD_INDEX = { offset: 0, step: 1, cell: 2, driftAcross: 3, driftAlong: 4, residual: 5 } as const;
 
-/** The pattern's own three, which causes change most. */
-export const PATTERN_SDS: readonly number[] = [GAP_SD.offset, GAP_SD.step, GAP_SD.cell];
+/** The pattern's three, which depend most on the causes in the model. */
+export const PATTERN_SDS: readonly number[] = [SD_INDEX.offset, SD_INDEX.step, SD_INDEX.cell];
 
 /**
- * What is expected of the standard deviations before a call: pattern and residual in tolerances, drifts as fractions
+ * Priors of the standard deviations: pattern and residual in tolerances, drifts as fractions
  * (design 4.4; common practice, no source).
  */
 export const GAP_PRIORS: readonly SdPrior[] = [
@@ -19,5 +19,5 @@ export const GAP_PRIORS: readonly SdPrior[] = [
   { kind: "log-normal", median: 0.5, logSd: 0.5 },
 ];
 
-/** Where the search for them starts. */
+/** Start values of the optimisation. */
 export const START_SDS = Float64Array.of(0.4, 0.25, 0.2, 0.022, 0.022, 0.5);

@@ -1,18 +1,18 @@
 import type { CallDocument } from "../../pattern";
 import { chooseSwatch, statedGauge, swatchGauge, type GaugeUncertainty } from "../../prediction";
 
-/** Testers' own spread of gauge until the call shows it, relative (design 4.1; common practice, no source). */
-const USUAL_SPREAD = 0.05;
-/** How many testers the usual spread counts as beside those of the call. */
-const USUAL_WEIGHT = 4;
-/** No single swatch counts as further off than this: it is then more likely a slip. */
-const FURTHEST = 0.2;
+/** Prior spread of gauge between testers, relative (design 4.1; common practice, no source). */
+const PRIOR_SPREAD = 0.05;
+/** Weight of the prior spread, as a number of testers. */
+const PRIOR_WEIGHT = 4;
+/** Deviations are limited to this: larger ones are more likely entry errors. */
+const MAX_DEVIATION = 0.2;
 
 /**
- * By how much testers' gauges differ from the stated one in each fabric, so as to say how uncertain the gauge of a tester
- * without a swatch is.
+ * Spread of testers' gauges about the stated one in each fabric, which is the uncertainty of the gauge of a tester
+ * without a swatch.
  *
- * @returns relative root mean square by fabric and direction: the usual spread, drawn toward the call's own swatches.
+ * @returns relative root mean square by fabric and direction: the prior spread, updated by the call's swatches.
  */
 export function gaugeSpread({ pattern, testers }: CallDocument): ReadonlyMap<string, GaugeUncertainty> {
   return new Map(
@@ -34,7 +34,7 @@ export function gaugeSpread({ pattern, testers }: CallDocument): ReadonlyMap<str
 }
 
 function spread(deviations: readonly number[]): number {
-  const squares = deviations.map((deviation) => Math.min(Math.abs(deviation), FURTHEST) ** 2);
+  const squares = deviations.map((deviation) => Math.min(Math.abs(deviation), MAX_DEVIATION) ** 2);
   const sum = squares.toSorted((left, right) => left - right).reduce((total, square) => total + square, 0);
-  return Math.sqrt((USUAL_WEIGHT * USUAL_SPREAD ** 2 + sum) / (USUAL_WEIGHT + squares.length));
+  return Math.sqrt((PRIOR_WEIGHT * PRIOR_SPREAD ** 2 + sum) / (PRIOR_WEIGHT + squares.length));
 }

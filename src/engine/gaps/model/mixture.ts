@@ -1,16 +1,16 @@
 import { normalChance } from "../../distributions";
 
-/** One of several normal distributions that a value may have. */
+/** One component of a mixture of normal distributions. */
 export interface MixturePart {
   readonly weight: number;
   readonly mean: number;
   readonly sd: number;
 }
 
-/** Enough steps to bring any bracket down to the last digits by halving alone. */
-const MOST_STEPS = 60;
-/** A step this small beside the spread changes no digit that is shown. */
-const LEAST_STEP = 1e-13;
+/** Enough steps to reach full precision by bisection alone. */
+const MAX_STEPS = 60;
+/** Convergence tolerance relative to the bracket's width. */
+const MIN_STEP = 1e-13;
 
 /** Chance that the value is at most `bound`. Weights add up to 1. */
 export function mixtureChance(parts: readonly MixturePart[], bound: number): number {
@@ -20,8 +20,8 @@ export function mixtureChance(parts: readonly MixturePart[], bound: number): num
 }
 
 /**
- * Value that the mixture stays below with a given chance: Newton's method, halving where it leaves the bracket between the
- * parts' own quantiles.
+ * Quantile of the mixture: Newton's method, with bisection where it leaves the bracket between the
+ * components' quantiles.
  *
  * @param standardQuantile quantile of the standard normal at `chance`.
  */
@@ -32,15 +32,15 @@ export function mixtureQuantile(parts: readonly MixturePart[], chance: number, s
     low = Math.min(low, mean + standardQuantile * sd);
     high = Math.max(high, mean + standardQuantile * sd);
   }
-  const least = LEAST_STEP * (high - low);
+  const tolerance = MIN_STEP * (high - low);
   let value = (low + high) / 2;
-  for (let step = 0; step < MOST_STEPS && high - low > least; step += 1) {
+  for (let step = 0; step < MAX_STEPS && high - low > tolerance; step += 1) {
     const excess = mixtureChance(parts, value) - chance;
     if (excess < 0) low = value;
     else high = value;
     const newton = value - excess / mixtureDensity(parts, value);
     const next = newton > low && newton < high ? newton : (low + high) / 2;
-    if (Math.abs(next - value) <= least) return next;
+    if (Math.abs(next - value) <= tolerance) return next;
     value = next;
   }
   return value;

@@ -1,22 +1,22 @@
 import { at, indexAt } from "../../linear-algebra";
 import { blockResidual, type Block } from "../../variance-components";
-import { GAP_SD } from "./gap-sds";
+import { SD_INDEX } from "./gap-sds";
 
-/** How far a garment's fabric came out from its swatch's, as fractions. */
+/** Relative differences between a garment's fabric and its swatch. */
 export interface Drift {
   readonly across: number;
   readonly along: number;
 }
 
 /**
- * A tester's drifts as the model predicts them once her cells' gaps are taken off her readings.
+ * A tester's drifts, predicted by the model after subtracting the cells' gaps from the readings.
  *
- * @param cellMeans gaps of her size's cells, tolerances, in the order of the measurements.
+ * @param cellMeans gaps of the cells of the tester's size, tolerances, in the order of the measurements.
  * @param sds of the gap model.
  */
 export function testerDrift(block: Block, cellMeans: readonly number[], sds: Float64Array): Drift {
   const left = block.values.map((value, row) => value - (cellMeans[indexAt(block.cells, row)] ?? Number.NaN));
-  const weighted = blockResidual({ block, sds, residualSd: GAP_SD.residual, values: left });
+  const weighted = blockResidual({ block, sds, residualSd: SD_INDEX.residual, values: left });
   const driftOf = (sd: number) => {
     const effect = block.effects.find((given) => given.sd === sd);
     if (effect === undefined) return 0;
@@ -24,5 +24,5 @@ export function testerDrift(block: Block, cellMeans: readonly number[], sds: Flo
     for (let row = 0; row < weighted.length; row += 1) along += at(effect.weights, row) * at(weighted, row);
     return at(sds, sd) ** 2 * along;
   };
-  return { across: driftOf(GAP_SD.driftAcross), along: driftOf(GAP_SD.driftAlong) };
+  return { across: driftOf(SD_INDEX.driftAcross), along: driftOf(SD_INDEX.driftAlong) };
 }

@@ -9,12 +9,12 @@ import {
 } from "../../prediction";
 import { gatherInformation, type Block } from "../../variance-components";
 import { directionEffects, type TesterGap } from "./gap-readings";
-import { GAP_SD } from "./gap-sds";
+import { SD_INDEX } from "./gap-sds";
 
 const SWATCH_CM = 10;
 
 /**
- * What one more tester of a size would say of its cells if she measured everything: on gauge, her swatch counted in whole
+ * Information that one more tester of a size adds about its cells if they take all measurements: on gauge, with a swatch counted in whole
  * stitches over ten centimetres.
  *
  * @param sds of the gap model.
@@ -22,15 +22,15 @@ const SWATCH_CM = 10;
  */
 export function testerInformation(pattern: PatternDocument, size: Size, sds: Float64Array): Float64Array {
   const block = blockOnGauge(indexPattern(pattern), size);
-  const readings = { groups: [{ cells: pattern.measurements.length, blocks: [block] }], residualSd: GAP_SD.residual };
+  const readings = { groups: [{ cells: pattern.measurements.length, blocks: [block] }], residualSd: SD_INDEX.residual };
   return gatherInformation(readings, sds).groups[0]?.precision ?? new Float64Array();
 }
 
 function blockOnGauge(index: PatternIndex, size: Size): Block {
   const working = patternWorking(index, size.id);
-  const gaps = index.pattern.measurements.map((measurement, at): TesterGap => {
+  const gaps = index.pattern.measurements.map((measurement, position): TesterGap => {
     return {
-      measurement: at,
+      measurement: position,
       toleranceCm: measurement.toleranceCm,
       gapCm: 0,
       split: measure(index, measurement, working),

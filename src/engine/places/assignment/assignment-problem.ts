@@ -1,20 +1,20 @@
-/** Rows that each go to at most one size; see `assignAtLeastCost`. */
+/** Rows that are each assigned to at most one size; see `minCostAssignment`. */
 export interface AssignmentProblem {
-  readonly sizes: readonly { readonly least: number; readonly most: number }[];
-  /** `costs[row × sizes + size]`, whole numbers of any sign; infinity where the row may not go. */
+  readonly sizes: readonly { readonly min: number; readonly capacity: number }[];
+  /** `costs[row × sizes + size]`, whole numbers of any sign; infinity where the assignment is not allowed. */
   readonly costs: Float64Array;
-  /** Ways round that cost no more than this count as equal; whole, 0 or more. */
+  /** Cycles whose cost is at most this count as ties; whole, 0 or more. */
   readonly slack: number;
 }
 
 /**
- * The same problem over locations: the sizes, and after them the one of the rows that wait, which costs nothing.
- * Places are worth ranks: one of the `least` more than all the others together.
+ * The same problem over locations: the sizes, and after them the waiting list, which has no cost.
+ * Spots have ranks: one up to a size's minimum is worth more than all others together.
  */
 export interface Locations {
   readonly rows: number;
   readonly sizes: AssignmentProblem["sizes"];
-  /** Index of the location of those who wait, which is the number of sizes. */
+  /** Index of the waiting list, which is the number of sizes. */
   readonly waiting: number;
   /** `costs[row × (sizes + 1) + location]`. */
   readonly costs: Float64Array;
@@ -26,19 +26,19 @@ export function locationsOf({ sizes, costs, slack }: AssignmentProblem): Locatio
   const waiting = sizes.length;
   const rows = waiting === 0 ? 0 : costs.length / waiting;
   if (!Number.isInteger(rows)) throw new RangeError("the costs are not a row for each");
-  const most = Number.MAX_SAFE_INTEGER / (2 * (waiting + 2));
+  const maxCost = Number.MAX_SAFE_INTEGER / (2 * (waiting + 2));
   const table = new Float64Array(rows * (waiting + 1));
   costs.forEach((cost, index) => {
-    const isPossible = cost === Number.POSITIVE_INFINITY || (Number.isInteger(cost) && Math.abs(cost) <= most);
-    if (!isPossible) throw new RangeError(`a cost of ${cost} cannot be reckoned with exactly`);
+    const isPossible = cost === Number.POSITIVE_INFINITY || (Number.isInteger(cost) && Math.abs(cost) <= maxCost);
+    if (!isPossible) throw new RangeError(`a cost of ${cost} cannot be added exactly`);
     table[index + Math.floor(index / waiting)] = cost;
   });
   return { rows, sizes, waiting, costs: table, slack };
 }
 
-/** What it is worth that a size goes from this many rows to one more; 0 where it is full. */
+/** Rank of the next spot in a size that has this many rows; 0 if it is full. */
 export function rankOfNextPlace({ rows, sizes }: Locations, size: number, load: number): number {
   const places = sizes[size];
-  if (places === undefined || load >= places.most) return 0;
-  return load < places.least ? rows + 2 : 1;
+  if (places === undefined || load >= places.capacity) return 0;
+  return load < places.min ? rows + 2 : 1;
 }

@@ -1,7 +1,7 @@
 import { at, indexAt } from "../../linear-algebra";
 import { rankOfNextPlace, type Locations } from "./assignment-problem";
 
-/** A price for each location, by rank first and then by cost, under which no move gains anything. */
+/** Dual prices of the locations, by rank first and then by cost, under which no move is an improvement. */
 export interface Potentials {
   readonly ranks: Float64Array;
   readonly costs: Float64Array;
@@ -15,12 +15,12 @@ interface Arc {
 }
 
 /**
- * Prices that prove an answer the best: under them no row has a cheaper location and no place is worth more than it
- * costs. They exist if and only if no round of moves improves the answer.
+ * Dual prices that prove a solution optimal: under them no row has a cheaper location and no spot is worth more than it
+ * costs. They exist if and only if no cycle of moves improves the solution.
  *
  * @param locations the location of each row.
- * @returns null where some round of moves improves the answer.
- * @see Klein (1967) for the rounds, Bellman (1958) for the prices (from memory).
+ * @returns null if some cycle of moves improves the solution.
+ * @see Klein (1967) for the cycles, Bellman (1958) for the prices (from memory).
  */
 export function potentialsOf(problem: Locations, locations: Int32Array): Potentials | null {
   const nodes = problem.waiting + 1;
@@ -32,7 +32,7 @@ export function potentialsOf(problem: Locations, locations: Int32Array): Potenti
   return null;
 }
 
-/** Lowers the price at the end of an arc to what leads there. @returns whether that was lower. */
+/** Relaxes an arc. @returns whether the price at its end was lowered. */
 function lower({ ranks, costs }: Potentials, { from, to, rank, cost }: Arc): boolean {
   const reachedRank = at(ranks, from) + rank;
   const reachedCost = at(costs, from) + cost;
@@ -43,7 +43,7 @@ function lower({ ranks, costs }: Potentials, { from, to, rank, cost }: Arc): boo
   return true;
 }
 
-/** From location to location the row whose move is cheapest. */
+/** An arc between each two locations for the row with the cheapest move. */
 function rowArcs({ rows, waiting, costs }: Locations, locations: Int32Array): Arc[] {
   const width = waiting + 1;
   const cheapest = new Float64Array(width * width).fill(Number.POSITIVE_INFINITY);
@@ -60,7 +60,7 @@ function rowArcs({ rows, waiting, costs }: Locations, locations: Int32Array): Ar
   );
 }
 
-/** A chain of moves ends in a size that has a place, and begins in one that gives one up. */
+/** Arcs for chains of moves that end in a size with an open spot, and begin in one that gives a spot up. */
 function placeArcs(problem: Locations, locations: Int32Array): Arc[] {
   const { waiting } = problem;
   const loads = loadsOf(problem, locations);
@@ -73,7 +73,7 @@ function placeArcs(problem: Locations, locations: Int32Array): Arc[] {
   });
 }
 
-/** How many rows stand in each location. */
+/** Number of rows in each location. */
 export function loadsOf({ waiting }: Locations, locations: Int32Array): Int32Array {
   const loads = new Int32Array(waiting + 1);
   for (const location of locations) loads[location] = indexAt(loads, location) + 1;

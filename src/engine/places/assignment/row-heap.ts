@@ -1,4 +1,4 @@
-/** Rows by a key, the smallest on top, of equal keys the later row: a binary heap. */
+/** A binary heap of rows by key, the smallest on top, among equal keys the later row. */
 export class RowHeap {
   private readonly entries: { readonly row: number; readonly key: number }[] = [];
 
@@ -8,35 +8,35 @@ export class RowHeap {
 
   push(row: number, key: number): void {
     const added = { row, key };
-    let at = this.entries.length;
+    let index = this.entries.length;
     this.entries.push(added);
-    for (let above = (at - 1) >> 1; at > 0; above = (at - 1) >> 1) {
+    for (let above = (index - 1) >> 1; index > 0; above = (index - 1) >> 1) {
       const parent = this.entries[above];
       if (parent === undefined || !comesBefore(added, parent)) break;
-      this.entries[at] = parent;
-      at = above;
+      this.entries[index] = parent;
+      index = above;
     }
-    this.entries[at] = added;
+    this.entries[index] = added;
   }
 
   pop(): void {
     const last = this.entries.pop();
     if (last === undefined || this.entries.length === 0) return;
-    let at = 0;
-    for (let below = this.smallerChild(at); below !== undefined; below = this.smallerChild(at)) {
+    let index = 0;
+    for (let below = this.smallerChild(index); below !== undefined; below = this.smallerChild(index)) {
       const child = this.entries[below];
       if (child === undefined || !comesBefore(child, last)) break;
-      this.entries[at] = child;
-      at = below;
+      this.entries[index] = child;
+      index = below;
     }
-    this.entries[at] = last;
+    this.entries[index] = last;
   }
 
-  private smallerChild(at: number): number | undefined {
-    const left = this.entries[2 * at + 1];
-    const right = this.entries[2 * at + 2];
+  private smallerChild(index: number): number | undefined {
+    const left = this.entries[2 * index + 1];
+    const right = this.entries[2 * index + 2];
     if (left === undefined) return undefined;
-    return right !== undefined && comesBefore(right, left) ? 2 * at + 2 : 2 * at + 1;
+    return right !== undefined && comesBefore(right, left) ? 2 * index + 2 : 2 * index + 1;
   }
 }
 

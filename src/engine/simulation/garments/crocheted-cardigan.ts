@@ -17,7 +17,7 @@ export function crochetedCardigan(): PatternDocument {
     name: "Sedge cardigan (invented)",
     craft: "crochet",
     fabrics: [{ id: "main", label: "Half treble", toolMm: 5, gauge: { stitches: 16, rows: 11 }, worked: "flat" }],
-    sizes: SIZES.map((id, at) => ({ id, label: id.toUpperCase(), body: { bust: BUSTS_CM[at] ?? 0 } })),
+    sizes: SIZES.map((id, index) => ({ id, label: id.toUpperCase(), body: { bust: BUSTS_CM[index] ?? 0 } })),
     sizeBy: "bust",
     counts: plans.map(({ count }) => count),
     ties: [],

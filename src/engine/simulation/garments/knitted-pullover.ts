@@ -28,7 +28,7 @@ export function knittedPullover(): PatternDocument {
         wornStretch: { across: 1.2, along: 1 },
       },
     ],
-    sizes: SIZES.map((id, at) => ({ id, label: id.toUpperCase(), body: { bust: BUSTS_CM[at] ?? 0 } })),
+    sizes: SIZES.map((id, index) => ({ id, label: id.toUpperCase(), body: { bust: BUSTS_CM[index] ?? 0 } })),
     sizeBy: "bust",
     counts: plans.map(({ count }) => count),
     ties: [],

@@ -13,7 +13,7 @@ export function roundGrading(plans: readonly CountPlan[], sizes: readonly string
     plans.map(({ count, perCm, lengthsCm }) => {
       const { of, plus } = count.repeat ?? { of: 1, plus: 0 };
       const values = lengthsCm.map((cm) => of * Math.max(1, Math.round((cm * perCm - plus) / of)) + plus);
-      return [count.id, Object.fromEntries(sizes.map((size, at) => [size, values[at] ?? of + plus]))];
+      return [count.id, Object.fromEntries(sizes.map((size, index) => [size, values[index] ?? of + plus]))];
     }),
   );
 }

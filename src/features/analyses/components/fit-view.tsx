@@ -1,7 +1,7 @@
 import Link from "next/link";
 import type { ReactNode } from "react";
 import type { PatternDocument } from "@/engine/pattern";
-import { fitScaleWords } from "@/engine/reporting";
+import { fitScaleLabel } from "@/engine/reporting";
 import type { LengthUnit } from "@/engine/units";
 import { EmptyState } from "@/ui/empty-state";
 import { Section } from "@/ui/section";
@@ -135,7 +135,7 @@ function Remarks({ area, pattern, remarks }: Omit<AreaProps, "unit">) {
           <li key={tester} className="wrap-anywhere">
             “{says}”{" "}
             <span className="text-sm text-soft">
-              {name}, {labels.get(size) ?? size}, {fitScaleWords(scale, area)}
+              {name}, {labels.get(size) ?? size}, {fitScaleLabel(scale, area)}
             </span>
           </li>
         ))}

@@ -1,5 +1,5 @@
 import Link from "next/link";
-import type { Suspect } from "@/engine/gaps";
+import type { Outlier } from "@/engine/gaps";
 import type { LengthUnit } from "@/engine/units";
 import type { Results } from "../loaders";
 import type { PageParts } from "../schema";
@@ -41,7 +41,7 @@ export function MethodAside({ callId, results, names, unit }: MethodAsideProps) 
       </p>
       {suspects.length === 0 ? null : (
         <ul className="list-disc space-y-1 pl-5">
-          {suspects.slice(0, MOST_TOLD).map((suspect: Suspect, at) => (
+          {suspects.slice(0, MOST_TOLD).map((suspect: Outlier, at) => (
             <li key={at} className="numbers max-w-3xl wrap-anywhere">
               {suspectSentence(suspect, { pattern: results.pattern, names }, unit)}
             </li>

@@ -1,5 +1,5 @@
 import type { ReactNode } from "react";
-import type { Taken } from "@/engine/revision";
+import type { AcceptedProposal } from "@/engine/revision";
 import type { LengthUnit } from "@/engine/units";
 import { ButtonLink } from "@/ui/button";
 import { Notice } from "@/ui/notice";
@@ -23,7 +23,7 @@ export interface Warning {
 
 interface PlanOutcomeViewProps {
   readonly loaded: LoadedPlan;
-  readonly take: readonly Taken[];
+  readonly take: readonly AcceptedProposal[];
   readonly revised: RevisedPlan;
   readonly callId: string;
   readonly mayEdit: boolean;

@@ -1,6 +1,6 @@
 import Link from "next/link";
 import type { PatternDocument, Places } from "@/engine/pattern";
-import { own } from "@/engine/pattern";
+import { ownValue } from "@/engine/pattern";
 import { EmptyState } from "@/ui/empty-state";
 import { Section } from "@/ui/section";
 import { TABLE, TABLE_HEAD, TABLE_ROW, TableFrame } from "@/ui/table-frame";
@@ -49,7 +49,7 @@ export function CallOverview({ callId, pattern, places, reports, isRun }: CallOv
                 <th scope="row" className="font-serif text-lg wrap-anywhere">
                   {label}
                 </th>
-                <td className="text-soft">{placesWords(own(places, id))}</td>
+                <td className="text-soft">{placesWords(ownValue(places, id))}</td>
                 <td>
                   <Testers
                     many={reports.bySize.get(id) ?? 0}

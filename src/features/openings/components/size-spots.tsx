@@ -1,4 +1,4 @@
-import { own } from "@/engine/pattern";
+import { ownValue } from "@/engine/pattern";
 import type { LengthUnit } from "@/engine/units";
 import { formatLengthNumber } from "@/ui/format-length";
 import { askableMeasurements } from "../field-names";
@@ -17,10 +17,10 @@ export function SizeSpots({ told, unit }: { readonly told: ToldCall; readonly un
         sizes={pattern.sizes.map(({ id: size, label, body }) => ({
           label,
           body: shown.map(({ id }) => {
-            const cm = own(body, id);
+            const cm = ownValue(body, id);
             return cm === undefined ? null : formatLengthNumber(cm, unit);
           }),
-          spots: own(places, size)?.wanted ?? 0,
+          spots: ownValue(places, size)?.wanted ?? 0,
         }))}
       />
       <p className="mt-2 text-sm text-soft">The body that each size is made for, not the garment.</p>

@@ -97,7 +97,7 @@ function UsualTool({
     stitchesOver10cm,
     toolMm: tool.value,
   });
-  return <UsualWords says={compared?.says ?? null} />;
+  return <UsualWords says={compared?.message ?? null} />;
 }
 
 function UsualWords({ says }: { readonly says: string | null }) {

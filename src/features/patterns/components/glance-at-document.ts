@@ -1,4 +1,4 @@
-import { own } from "@/engine/pattern";
+import { ownValue } from "@/engine/pattern";
 
 /** What a text seems to be, before it is sent: enough to ask the right question, no judgement of it. */
 export interface DocumentGlance {
@@ -11,13 +11,13 @@ export interface DocumentGlance {
 /** @returns null where the text is not yet, or not at all, a document of ours. */
 export function glanceAtDocument(text: string): DocumentGlance | null {
   const document = readRecord(text);
-  const format = document && own(document, "format");
+  const format = document && ownValue(document, "format");
   if (document === null || typeof format !== "string") return null;
   const kind = format.startsWith("sizewright/call@") ? "call" : "pattern";
-  const pattern = kind === "call" ? asRecord(own(document, "pattern")) : document;
-  const name = pattern && own(pattern, "name");
+  const pattern = kind === "call" ? asRecord(ownValue(document, "pattern")) : document;
+  const name = pattern && ownValue(pattern, "name");
   if (pattern === null || typeof name !== "string") return null;
-  return { kind, name, sizes: lengthOf(own(pattern, "sizes")), testers: lengthOf(own(document, "testers")) };
+  return { kind, name, sizes: lengthOf(ownValue(pattern, "sizes")), testers: lengthOf(ownValue(document, "testers")) };
 }
 
 function readRecord(text: string): Readonly<Record<string, unknown>> | null {

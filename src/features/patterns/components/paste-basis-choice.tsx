@@ -1,6 +1,6 @@
 "use client";
 
-import { labelOfRow, type Reckoning, type RowChoice } from "@/engine/tables";
+import { labelOfRow, type Breakdown, type RowChoice } from "@/engine/tables";
 import type { PasteMeasurements } from "./paste-measurements-state";
 
 interface PasteBasisChoiceProps {
@@ -15,7 +15,7 @@ const SMALL = "min-h-9 rounded border border-line-strong bg-white px-2 py-1 text
 /** What a finished measurement is worked in, from which count, how many times, and what that leaves. */
 export function PasteBasisChoice({ state, row, choice, name }: PasteBasisChoiceProps) {
   const { table, view, choices, setRow } = state;
-  const reckoning = table.ok ? table.reckonings.find((one) => one.row === row) : undefined;
+  const reckoning = table.ok ? table.breakdowns.find((one) => one.row === row) : undefined;
   const counts = choices.rows.flatMap(({ kind }, at) => (kind === "stitches" || kind === "rows" ? [{ kind, at }] : []));
   const counted = choice.workedIn !== "ruler";
   const known = counts.some(({ kind, at }) => at === choice.countRow && kind === choice.workedIn);
@@ -65,7 +65,7 @@ function basisOf(value: string): Pick<RowChoice, "workedIn" | "countRow" | "time
 }
 
 /** What edgings, seams and rounding come to over the sizes, in words. */
-function saysRest({ workedIn, countRow, restCm, counts }: Reckoning): string {
+function saysRest({ workedIn, countRow, restCm, counts }: Breakdown): string {
   if (workedIn === "ruler") return "Work until it measures this.";
   const least = Math.min(...restCm);
   const most = Math.max(...restCm);

@@ -10,8 +10,8 @@ import {
   measurementChoicesSchema,
   readMeasurementTable,
   rowChoiceSchema,
-  turn,
-  usualTolerances,
+  transpose,
+  defaultTolerances,
   type Cells,
   type Layout,
   type MeasurementChoices,
@@ -64,7 +64,7 @@ export function usePasteMeasurements(keptUnder: string): PasteMeasurements {
   const { turned, headerRow, letterColumn, labelColumn, sizeColumns } = choices;
   return {
     text,
-    view: turned ? turn(cells) : cells,
+    view: turned ? transpose(cells) : cells,
     choices,
     table,
     tableKey: overrides.tableKey,
@@ -98,7 +98,7 @@ function chosen(cells: Cells, { fields, layout, rows }: Overrides): MeasurementC
   const guessed = layout === null ? guessMeasurementChoices(cells) : choicesOfLayout(cells, layout);
   return {
     ...guessed,
-    ...(fields.unit === undefined ? {} : usualTolerances(fields.unit)),
+    ...(fields.unit === undefined ? {} : defaultTolerances(fields.unit)),
     ...fields,
     rows: guessed.rows.map((row, index) => ({ ...row, ...rows[index] })),
   };
@@ -109,7 +109,7 @@ function changedLayout(cells: Cells, now: Layout, change: Partial<Layout>): Over
   const turned = change.turned ?? now.turned;
   const moved =
     turned !== now.turned
-      ? layoutAt(cells, { turned, headerRow: guessHeaderRow(turned ? turn(cells) : cells) })
+      ? layoutAt(cells, { turned, headerRow: guessHeaderRow(turned ? transpose(cells) : cells) })
       : change.headerRow !== undefined
         ? layoutAt(cells, { turned, headerRow: change.headerRow })
         : { ...now, ...change };

@@ -18,7 +18,7 @@ type TypedField = "name" | "gaugeStitches" | "gaugeRows" | "toolMm";
 /** What the table does not tell about the pattern: name, craft, gauge and tool. */
 export function PastePatternFields({ choices, faults, tried, onChange }: PastePatternFieldsProps) {
   const errors = (field: string) => {
-    const said = faults.filter((fault) => fault.field === field).map(({ says }) => says);
+    const said = faults.filter((fault) => fault.field === field).map(({ message }) => message);
     return tried || textOf(choices, field) !== "" ? said : [];
   };
   const typed = (field: TypedField, label: string, inputMode?: "decimal") => (

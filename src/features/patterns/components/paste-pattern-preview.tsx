@@ -32,10 +32,10 @@ export function PastePatternPreview({ table, name, isSending, onMake }: PastePat
 }
 
 function Made({ table }: { readonly table: Extract<MeasurementTable, { ok: true }> }) {
-  const { pattern, reckonings, remarks } = table;
+  const { pattern, breakdowns, remarks } = table;
   const [first] = pattern.sizes;
   const last = pattern.sizes.at(-1);
-  const workedOut = reckonings.filter(({ countRow, workedIn }) => countRow === null && workedIn !== "ruler").length;
+  const workedOut = breakdowns.filter(({ countRow, workedIn }) => countRow === null && workedIn !== "ruler").length;
   return (
     <>
       <p className="font-semibold">

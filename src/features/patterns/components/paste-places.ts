@@ -7,13 +7,13 @@ export function nameOfRow(view: Cells, choices: MeasurementChoices, row: number)
 }
 
 /** A fault with its place in words: "Row 5 (B Upper arm), column M". */
-export function placed(view: Cells, choices: MeasurementChoices, { row, column, says }: TableFault): Said {
+export function placed(view: Cells, choices: MeasurementChoices, { row, column, message }: TableFault): Said {
   const inRow = row === null ? "" : `Row ${row + 1}`;
   const name = row === null || row <= choices.headerRow ? "" : nameOfRow(view, choices, row);
   const heading = column === null ? "" : cellAt(view, choices.headerRow, column) || String(column + 1);
   const inColumn = heading === "" ? "" : `column ${heading}`;
   const where = [name === "" ? inRow : `${inRow} (${name})`, inColumn].filter((part) => part !== "").join(", ");
-  return { where, says };
+  return { where, says: message };
 }
 
 /** Key of a cell among faults and questions. */
@@ -24,8 +24,8 @@ export function cellKey(row: number, column: number): string {
 /** What is said at each cell. */
 export function byCell(faults: readonly TableFault[]): ReadonlyMap<string, string> {
   return new Map(
-    faults.flatMap(({ row, column, says }) =>
-      row === null || column === null ? [] : [[cellKey(row, column), says] as const],
+    faults.flatMap(({ row, column, message }) =>
+      row === null || column === null ? [] : [[cellKey(row, column), message] as const],
     ),
   );
 }

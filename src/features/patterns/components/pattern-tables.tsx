@@ -1,4 +1,4 @@
-import { own, type CmBySize, type Count, type PatternDocument } from "@/engine/pattern";
+import { ownValue, type CmBySize, type Count, type PatternDocument } from "@/engine/pattern";
 import type { LengthUnit } from "@/engine/units";
 import { formatExactLength } from "@/ui/format-exact-length";
 import { formatLengthNumber } from "@/ui/format-length";
@@ -23,7 +23,7 @@ export function BodyTable({ pattern, unit }: TableProps) {
     key: id,
     head: bodyLabel(pattern, id),
     cells: pattern.sizes.map(({ body }) => {
-      const cm = own(body, id);
+      const cm = ownValue(body, id);
       return cm === undefined ? <span className="text-soft">none</span> : formatLengthNumber(cm, unit);
     }),
   }));
@@ -57,7 +57,7 @@ export function CountTable({ pattern }: { readonly pattern: PatternDocument }) {
 }
 
 function countCells(pattern: PatternDocument, { id }: Count) {
-  const values = own(pattern.grading, id);
+  const values = ownValue(pattern.grading, id);
   if (values === undefined)
     return [
       <span key="none" className="text-soft">
@@ -65,9 +65,9 @@ function countCells(pattern: PatternDocument, { id }: Count) {
       </span>,
     ];
   return pattern.sizes.map((size, at) => {
-    const value = own(values, size.id) ?? 0;
+    const value = ownValue(values, size.id) ?? 0;
     const before = pattern.sizes[at - 1];
-    const step = before === undefined ? null : value - (own(values, before.id) ?? 0);
+    const step = before === undefined ? null : value - (ownValue(values, before.id) ?? 0);
     return (
       <>
         <span className="numbers">{value}</span>
@@ -104,7 +104,7 @@ export function AllowanceTable({ pattern, unit }: TableProps) {
 
 function bySize({ sizes }: PatternDocument, cm: CmBySize, words: (cm: number) => string) {
   if (typeof cm === "number") return [sizes.length > 1 ? `${words(cm)}, in every size` : words(cm)];
-  return sizes.map(({ id }) => words(own(cm, id) ?? 0));
+  return sizes.map(({ id }) => words(ownValue(cm, id) ?? 0));
 }
 
 /** Sums that must come out between counts. */

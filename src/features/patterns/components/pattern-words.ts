@@ -1,6 +1,6 @@
 import { editFields, type PatternChange } from "@/engine/editing";
 import type { Count, Measurement, PatternDocument, Size } from "@/engine/pattern";
-import { cmOfSize, gradingWarnings, own, type Fault } from "@/engine/pattern";
+import { cmOfSize, gradingWarnings, ownValue, type Fault } from "@/engine/pattern";
 import type { LengthUnit } from "@/engine/units";
 import { allowanceWords } from "@/ui/format-allowance";
 import { formatExactLength } from "@/ui/format-exact-length";
@@ -33,7 +33,7 @@ export function targetWords(pattern: PatternDocument, measurement: Measurement, 
   const share = target.share === undefined || target.share === 1 ? "" : `${gaugeNumber(target.share * 100)} % of `;
   const ease = cmOfSize(target.easeCm, size.id);
   const sign = ease < 0 ? "−" : "+";
-  const body = formatLength(own(size.body, target.body) ?? 0, unit);
+  const body = formatLength(ownValue(size.body, target.body) ?? 0, unit);
   return `${share}${label} ${body} ${sign} ease ${formatExactLength(Math.abs(ease), unit)} ${unit}`;
 }
 

@@ -1,4 +1,4 @@
-import { own } from "@/engine/pattern";
+import { ownValue } from "@/engine/pattern";
 import { fromCm, toCm, type LengthUnit } from "@/engine/units";
 import { formatLength } from "@/ui/format-length";
 import type { LoadedBoard } from "../loaders";
@@ -20,7 +20,7 @@ export function rulerOfBoard(
   { measurement, unit }: { readonly measurement: string; readonly unit: LengthUnit },
 ): Ruler {
   const at = board.fitBy.indexOf(measurement);
-  const crowd = side.crowds === null ? undefined : own(side.crowds, measurement);
+  const crowd = side.crowds === null ? undefined : ownValue(side.crowds, measurement);
   const everybody = crowd === undefined ? people.among(0, board.waitingFrom + side.waiting) : [];
   return {
     sizes: board.sizes.filter(isDrawn).flatMap(({ id, label, marks, invited, placed, wanted, missing }) => {
@@ -37,7 +37,7 @@ export function rulerOfBoard(
       ];
     }),
     people: everybody.flatMap(({ key, name, size, standing, body }) => {
-      const cm = own(body, measurement);
+      const cm = ownValue(body, measurement);
       return cm === undefined ? [] : [{ key, name, size, at: fromCm(cm, unit), mark: STANDING_MARKS[standing] }];
     }),
     bars: crowd === undefined ? null : barsOf(crowd, unit),

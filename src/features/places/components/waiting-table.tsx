@@ -1,4 +1,4 @@
-import { own } from "@/engine/pattern";
+import { ownValue } from "@/engine/pattern";
 import { formatLength } from "@/ui/format-length";
 import { Paging } from "@/ui/paging";
 import { TABLE, TABLE_HEAD, TableFrame } from "@/ui/table-frame";
@@ -39,7 +39,7 @@ export function WaitingTable({ loaded, frame }: WaitingTableProps) {
             <WaitingRows
               rows={listed.map(({ key, name, standing, body, why, applicant }) => ({
                 ...{ id: key, name, standing, why, mayChange: frame.mayAct && applicant !== null },
-                lengths: board.fitBy.map((id) => lengthOrDash(own(body, id), frame.unit)),
+                lengths: board.fitBy.map((id) => lengthOrDash(ownValue(body, id), frame.unit)),
               }))}
               {...changeOf(changed, frame)}
             />

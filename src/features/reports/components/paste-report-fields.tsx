@@ -25,7 +25,7 @@ export function PasteReportFields({ choices, faults, calls, callId, onCall, onCh
   const tells = (kind: ReportChoices["columns"][number]["kind"]) =>
     choices.columns.some((choice) => choice.kind === kind);
   const hasSwatch = tells("swatch stitches") || tells("swatch rows");
-  const errors = faults.filter(({ field }) => field === "swatchOver").map(({ says }) => says);
+  const errors = faults.filter(({ field }) => field === "swatchOver").map(({ message }) => message);
   const isOther = !USUAL_WIDTHS.includes(choices.swatchOver);
   return (
     <div className="grid gap-x-6 sm:grid-cols-3">

@@ -8,12 +8,15 @@ export function nameOfTester(cells: Cells, choices: ReportChoices, row: number):
 }
 
 /** A fault with its place in words: "Row 5 (Ann), column B Upper arm". */
-export function placedInReports(cells: Cells, choices: ReportChoices, { row, column, says }: TableFault): Said {
+export function placedInReports(cells: Cells, choices: ReportChoices, { row, column, message }: TableFault): Said {
   const name = row === null ? "" : nameOfTester(cells, choices, row);
   const inRow = row === null ? "" : name === "" ? `Row ${row + 1}` : `Row ${row + 1} (${name})`;
   const heading =
     column === null || column < 0 ? "" : shorten(cellAt(cells, choices.headerRow, column)) || String(column + 1);
-  return { where: [inRow, heading === "" ? "" : `column “${heading}”`].filter((part) => part !== "").join(", "), says };
+  return {
+    where: [inRow, heading === "" ? "" : `column “${heading}”`].filter((part) => part !== "").join(", "),
+    says: message,
+  };
 }
 
 const LONGEST_HEADING = 40;

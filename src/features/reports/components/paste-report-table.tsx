@@ -46,7 +46,7 @@ export function PasteReportTable({ state, pattern, faults, questions }: PasteRep
                   <PasteColumnChoice
                     heading={cellAt(cells, choices.headerRow, column) || `Column ${column + 1}`}
                     choice={choices.columns[column] ?? { kind: "leave out" }}
-                    fault={faults.find((fault) => fault.row === null && fault.column === column)?.says}
+                    fault={faults.find((fault) => fault.row === null && fault.column === column)?.message}
                     groups={groups}
                     pattern={pattern}
                     onChange={(choice) => setColumn(column, choice)}
@@ -130,5 +130,5 @@ function ReportRow({ state, row, columns, said, opened, onOpen }: ReportRowProps
 }
 
 function byCell(faults: readonly TableFault[]): ReadonlyMap<string, string> {
-  return new Map(faults.map(({ row, column, says }) => [`${row} ${column}`, says]));
+  return new Map(faults.map(({ row, column, message }) => [`${row} ${column}`, message]));
 }

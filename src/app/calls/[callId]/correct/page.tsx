@@ -34,7 +34,7 @@ export default async function CorrectPage({ params, searchParams }: PageProps<"/
                 ...{ size: correction.size.id, measurement: correction.measurement.id },
               }}
               nextNumber={number + 1}
-              questions={correction.applied.askedBack.map(({ says }) => says)}
+              questions={correction.applied.questions.map(({ message }) => message)}
             />
           ) : null
         }

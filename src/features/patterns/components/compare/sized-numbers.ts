@@ -1,4 +1,4 @@
-import { cmOfSize, own, type CmBySize, type PatternDocument } from "@/engine/pattern";
+import { cmOfSize, ownValue, type CmBySize, type PatternDocument } from "@/engine/pattern";
 import type { LengthUnit } from "@/engine/units";
 import { allowanceWords } from "@/ui/format-allowance";
 import { formatExactLength } from "@/ui/format-exact-length";
@@ -27,7 +27,7 @@ export function sizedNumbers(pattern: PatternDocument): Readonly<Record<SizedPar
       key: id,
       label,
       reading: "count",
-      valueOf: (size) => own(own(pattern.grading, id), size),
+      valueOf: (size) => ownValue(ownValue(pattern.grading, id), size),
     })),
     lengths: (pattern.lengths ?? []).map((length) => lengthNumber(pattern, { ...length, reading: "cm" })),
     allowances: pattern.allowances.map((allowance) => lengthNumber(pattern, { ...allowance, reading: "sign" })),
@@ -65,7 +65,7 @@ function bodyNumbers(pattern: PatternDocument): SizedNumber[] {
     key: id,
     label: bodyLabel(pattern, id),
     reading: "cm",
-    valueOf: (size) => own(pattern.sizes.find((known) => known.id === size)?.body, id),
+    valueOf: (size) => ownValue(pattern.sizes.find((known) => known.id === size)?.body, id),
   }));
 }
 

@@ -1,7 +1,7 @@
 "use client";
 
 import { memo } from "react";
-import { own } from "@/engine/pattern";
+import { ownValue } from "@/engine/pattern";
 import { formatChangeNumber } from "@/ui/format-length";
 import { TABLE_ROW } from "@/ui/table-frame";
 import { bodyRows, stepCm, withBodyRows, withBodyText, type BodyRow as Body } from "./body-rows";
@@ -93,7 +93,7 @@ interface BodyCellProps {
 
 const BodyCell = memo(function BodyCell({ body, label, row, at }: BodyCellProps) {
   const { value, size, before, step, unit, change } = useEditingValue(({ pattern, unit, change }) => ({
-    value: own(pattern.sizes[at]?.body, body),
+    value: ownValue(pattern.sizes[at]?.body, body),
     size: pattern.sizes[at]?.label,
     before: pattern.sizes[at - 1]?.label,
     step: stepCm(pattern, { at, body, unit }),

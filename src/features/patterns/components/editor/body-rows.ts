@@ -1,5 +1,5 @@
 import { withoutSize, withSize, type DraftPattern, type Typed } from "@/engine/editing";
-import { own } from "@/engine/pattern";
+import { ownValue } from "@/engine/pattern";
 import { uniqueSlug } from "@/engine/tables";
 import { parseLength, type LengthUnit } from "@/engine/units";
 
@@ -75,7 +75,7 @@ export function stepCm(
   { sizes }: DraftPattern,
   { at, body, unit }: { readonly at: number; readonly body: string; readonly unit: LengthUnit },
 ): number | undefined {
-  const [before, here] = [at - 1, at].map((index) => readCm(own(sizes[index]?.body, body), unit));
+  const [before, here] = [at - 1, at].map((index) => readCm(ownValue(sizes[index]?.body, body), unit));
   return before === undefined || here === undefined ? undefined : here - before;
 }
 

@@ -1,6 +1,6 @@
 "use client";
 
-import type { Loosening } from "@/engine/grading";
+import type { Relaxation } from "@/engine/grading";
 import { Button } from "@/ui/button";
 import { Notice } from "@/ui/notice";
 import { useEditing } from "./editing";
@@ -8,7 +8,7 @@ import { withLock } from "./grading-numbers";
 import { stayOnPage } from "./part-links";
 
 interface ClashNoticeProps {
-  readonly clash: readonly Loosening[];
+  readonly clash: readonly Relaxation[];
   readonly onDone: () => void;
 }
 
@@ -39,7 +39,7 @@ function WayOut({
   clash: { rule, count, size },
   onDone,
 }: {
-  readonly clash: Loosening["clash"];
+  readonly clash: Relaxation["clash"];
   readonly onDone: () => void;
 }) {
   const { change } = useEditing("change");

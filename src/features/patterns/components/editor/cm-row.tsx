@@ -1,6 +1,6 @@
 "use client";
 
-import { formatPath, own } from "@/engine/pattern";
+import { formatPath, ownValue } from "@/engine/pattern";
 import { TABLE, TABLE_HEAD, TableFrame } from "@/ui/table-frame";
 import { CmField } from "./cm-field";
 import { cmItems, withCm, withCmItems, withScope, type CmItem, type CmList } from "./cm-list";
@@ -128,7 +128,7 @@ function CmBySize({ list, item, at, cm, onItem }: CmBySizeProps) {
                     at={[list, at, "cm", id]}
                     question={`${list}.${item.id}.${id}`}
                     label={`${item.label}, ${label}`}
-                    value={own(cm, id)}
+                    value={ownValue(cm, id)}
                     onTyped={(typed, isTyping) =>
                       onItem((each) => withCm(each, id, typed), isTyping ? `cm.${id}` : null)
                     }

@@ -1,8 +1,8 @@
 "use client";
 
-import { own, type Measurement, type PatternDocument, type Size } from "@/engine/pattern";
+import { ownValue, type Measurement, type PatternDocument, type Size } from "@/engine/pattern";
 import { finishedMeasurements } from "@/engine/prediction";
-import { easeWords } from "@/engine/trade-tables";
+import { easeLabel } from "@/engine/trade-tables";
 import type { LengthUnit } from "@/engine/units";
 import { formatChangeNumber } from "@/ui/format-length";
 import { MatrixTable } from "@/ui/matrix-table";
@@ -30,7 +30,7 @@ export function EaseTable({ pattern, unit }: { readonly pattern: PatternDocument
             <span key={size} className="numbers whitespace-nowrap">
               {easeCm === null ? "–" : formatChangeNumber(easeCm, unit)}
               {easeCm !== null && isAroundBust(pattern, measurement) ? (
-                <span className="block whitespace-normal text-sm text-soft">{easeWords(easeCm)}</span>
+                <span className="block whitespace-normal text-sm text-soft">{easeLabel(easeCm)}</span>
               ) : null}
             </span>
           );
@@ -81,6 +81,6 @@ function bodyWords(pattern: PatternDocument, { body, share }: BodyOf): string {
 }
 
 function easeOf(designCm: number, size: Size, { body, share }: BodyOf): number | null {
-  const bodyCm = own(size.body, body);
+  const bodyCm = ownValue(size.body, body);
   return bodyCm === undefined ? null : designCm - share * bodyCm;
 }

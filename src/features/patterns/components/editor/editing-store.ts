@@ -1,5 +1,5 @@
 import { createStore, type StoreApi } from "zustand/vanilla";
-import { beginDraft, type DraftPattern, type PatternDraft } from "@/engine/editing";
+import { createDraft, type DraftPattern, type PatternDraft } from "@/engine/editing";
 import type { PatternDocument } from "@/engine/pattern";
 import type { LengthUnit } from "@/engine/units";
 import { afterFrame } from "./after-frame";
@@ -60,7 +60,7 @@ const MOST_STEPS = 200;
 /** A pattern being edited: what is typed is shown and stored at once, and read once the frame that shows it is drawn. */
 export function createEditing(start: EditingStart): StoreApi<Editing> {
   const { patternId, base, baseNumber } = start;
-  const untouched = beginDraft(base, start.unit);
+  const untouched = createDraft(base, start.unit);
   return createStore<Editing>()((set, get) => {
     let content = start.content;
     let chosen: string | null = null;

@@ -104,7 +104,7 @@ function UsualTool({ fabric }: { readonly fabric: Fabric }) {
   const stitchesOver10cm =
     widthOf(fabric.gauge.overCm) === "4 in" ? fabric.gauge.stitches : stitchesPerCm * GAUGE_WIDTH_CM;
   const compared = compareTool({ craft: pattern.craft, stitchesOver10cm, toolMm: fabric.toolMm });
-  return compared === null ? null : <p className="mt-1 max-w-3xl">{compared.says}</p>;
+  return compared === null ? null : <p className="mt-1 max-w-3xl">{compared.message}</p>;
 }
 
 /** A width that is typed stays "another", so that its field does not go while she types `4 in`. */

@@ -2,8 +2,8 @@
 
 import { memo } from "react";
 import type { DraftPattern, Typed } from "@/engine/editing";
-import { nearestKept } from "@/engine/grading";
-import { formatPath, own } from "@/engine/pattern";
+import { nearestFeasible } from "@/engine/grading";
+import { formatPath, ownValue } from "@/engine/pattern";
 import { useTypedEarly } from "@/ui/use-typed-early";
 import { useEditing, useEditingStore, useEditingValue } from "./editing";
 import { gradedText, withLock, withNumber } from "./grading-numbers";
@@ -33,8 +33,8 @@ export const GradingCell = memo(function GradingCell({ count, size, before }: Gr
     unit: editing.unit,
     isSolved: editing.solved.has(cell),
     isFaulty: editing.faults.has(path),
-    read: own(own(editing.readable?.grading, count.id), size.id),
-    smaller: before === undefined ? undefined : own(own(editing.readable?.grading, count.id), before),
+    read: ownValue(ownValue(editing.readable?.grading, count.id), size.id),
+    smaller: before === undefined ? undefined : ownValue(ownValue(editing.readable?.grading, count.id), before),
     warnings: editing.warnings.get(path),
     sum: editing.sums.get(cell),
     changeDraft: editing.changeDraft,
@@ -96,7 +96,7 @@ interface NearestProps {
 function Nearest({ count, size, read, onPick }: NearestProps) {
   const { readable } = useEditing("readable");
   if (readable === null) return null;
-  const { below, above } = nearestKept(readable, { count, size, typed: read });
+  const { below, above } = nearestFeasible(readable, { count, size, typed: read });
   const numbers = [...new Set([below, above])].filter((number) => number !== null && number !== read);
   if (numbers.length === 0) return <p className="text-soft">No number here keeps every rule.</p>;
   return (
@@ -118,7 +118,7 @@ function Nearest({ count, size, read, onPick }: NearestProps) {
 
 function LockButton({ count, size, number }: Pick<GradingCellProps, "count" | "size"> & { readonly number: Typed }) {
   const { change } = useEditingStore().getState();
-  const locked = own(count.locked, size.id) !== undefined;
+  const locked = ownValue(count.locked, size.id) !== undefined;
   return (
     <button
       type="button"

@@ -1,19 +1,19 @@
 import type { DraftPattern, PatternDraft, Typed } from "@/engine/editing";
-import { own, type Grading } from "@/engine/pattern";
+import { ownValue, type Grading } from "@/engine/pattern";
 
 /** A number of the grading as it stands in a draft. */
 export function gradedText(pattern: DraftPattern, count: string, size: string): Typed | undefined {
-  return own(own(pattern.grading, count), size);
+  return ownValue(ownValue(pattern.grading, count), size);
 }
 
 /** True where a lock holds a count in a size. */
 export function isLocked(pattern: DraftPattern, count: string, size: string): boolean {
-  return own(pattern.counts.find(({ id }) => id === count)?.locked, size) !== undefined;
+  return ownValue(pattern.counts.find(({ id }) => id === count)?.locked, size) !== undefined;
 }
 
 /** The draft with a number typed: it is no longer a solved one, and a lock goes with it. */
 export function withNumber(draft: PatternDraft, count: string, size: string, text: Typed): PatternDraft {
-  const numbers = { ...own(draft.pattern.grading, count), [size]: text };
+  const numbers = { ...ownValue(draft.pattern.grading, count), [size]: text };
   const { [count]: _before, ...others } = draft.pattern.grading ?? {};
   const isEmpty = Object.values(numbers).every((number) => number === "");
   const pattern = { ...draft.pattern, grading: isEmpty ? others : { ...others, [count]: numbers } };

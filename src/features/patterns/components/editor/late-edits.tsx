@@ -3,10 +3,10 @@
 import { useRouter } from "next/navigation";
 import { useState, useTransition } from "react";
 import {
-  beginDraft,
+  createDraft,
   draftInUnit,
   patternChanges,
-  takeChange,
+  applyChange,
   type PatternChange,
   type PatternDraft,
 } from "@/engine/editing";
@@ -33,8 +33,8 @@ interface LateEditsProps {
 /** Both versions side by side, change by change; whatever she does not take is left as the other has it. */
 export function LateEdits({ patternId, base, baseNumber, unit, theirName, version, ...sides }: LateEditsProps) {
   const router = useRouter();
-  const theirs = sides.theirs ?? beginDraft(base, unit);
-  const hers = draftInUnit(sides.hers ?? beginDraft(base, unit), theirs.unit);
+  const theirs = sides.theirs ?? createDraft(base, unit);
+  const hers = draftInUnit(sides.hers ?? createDraft(base, unit), theirs.unit);
   const changes = patternChanges(theirs.pattern, hers.pattern);
   const edited = new Set(patternChanges(base, hers.pattern).map(({ path }) => path));
   const paths = changes.map(({ path }) => path);
@@ -44,7 +44,7 @@ export function LateEdits({ patternId, base, baseNumber, unit, theirName, versio
 
   const settle = () =>
     start(async () => {
-      const pattern = [...mine].reduce((into, path) => takeChange(into, hers.pattern, path), theirs.pattern);
+      const pattern = [...mine].reduce((into, path) => applyChange(into, hers.pattern, path), theirs.pattern);
       const content = { ...theirs, pattern, meant: { ...theirs.meant, ...hers.meant } };
       const saved = await keepDraft(patternId, { content, version, baseNumber }).catch(() => null);
       if (saved === null) return setSays("This did not reach Sizewright. Check the connection and try again.");

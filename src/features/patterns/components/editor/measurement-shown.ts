@@ -10,12 +10,12 @@ export interface ShownLength {
 
 /** What each line brings, rounded so that the shown ones add up; undefined where it cannot be reckoned. */
 export function shownLengths({ lines }: ExplainedDraft, unit: LengthUnit): (ShownLength | undefined)[] {
-  const parts = lines.flatMap((line) => (line.status === "reckoned" ? [fromCm(line.term.cm, unit)] : []));
+  const parts = lines.flatMap((line) => (line.status === "computed" ? [fromCm(line.term.cm, unit)] : []));
   const rounded = roundToSum(parts, shownStep(unit)).map((part) => toCm(part, unit));
   let next = 0;
   let soFarCm = 0;
   return lines.map(({ status }) => {
-    if (status !== "reckoned") return undefined;
+    if (status !== "computed") return undefined;
     const cm = rounded[next] ?? 0;
     next += 1;
     soFarCm += cm;

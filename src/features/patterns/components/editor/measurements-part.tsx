@@ -2,7 +2,7 @@
 
 import { useMemo } from "react";
 import { finishedMeasurements } from "@/engine/prediction";
-import { usualTolerances } from "@/engine/tables";
+import { defaultTolerances } from "@/engine/tables";
 import { EmptyState } from "@/ui/empty-state";
 import { Section } from "@/ui/section";
 import { useEditing } from "./editing";
@@ -23,7 +23,7 @@ export function MeasurementsPart() {
     return new Map(rows.map(({ measurement, sizes }) => [measurement.id, sizes.find((each) => each.size === size)]));
   }, [readable, size]);
   const add = () => {
-    const added = newMeasurement(pattern, usualTolerances(unit).otherTolerance);
+    const added = newMeasurement(pattern, defaultTolerances(unit).otherTolerance);
     open(added.id);
     change((now) => ({ ...now, measurements: [...now.measurements, added] }), null);
   };

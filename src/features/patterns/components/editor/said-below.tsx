@@ -27,7 +27,7 @@ export function SaidBelow({ id, path, question }: SaidBelowProps) {
   );
 }
 
-function Question({ path, value, says, meant }: DraftQuestion) {
+function Question({ path, value, message, meant }: DraftQuestion) {
   const { changeDraft } = useEditing("changeDraft");
   const answer = (isMeant: boolean) =>
     changeDraft((draft) => {
@@ -36,7 +36,7 @@ function Question({ path, value, says, meant }: DraftQuestion) {
     }, null);
   return (
     <label className="mt-1 block text-left">
-      {says}
+      {message}
       <span className="mt-1 flex min-h-6 items-center gap-2 font-semibold">
         <input type="checkbox" checked={meant} onChange={({ target }) => answer(target.checked)} />
         Yes, it is meant

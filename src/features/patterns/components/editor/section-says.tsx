@@ -26,9 +26,9 @@ export function SectionSays({ sized, noun }: SectionSaysProps) {
         </p>
       )}
       {isWrong(inSize) ? (
-        <p className="font-semibold text-thread">▲ {inSize.says}</p>
+        <p className="font-semibold text-thread">▲ {inSize.message}</p>
       ) : (
-        <p className={inSize.counts === null ? "text-soft" : "font-semibold"}>{inSize.says}</p>
+        <p className={inSize.counts === null ? "text-soft" : "font-semibold"}>{inSize.message}</p>
       )}
       {others.length > 0 ? (
         <p className="mt-1 text-thread">

@@ -1,7 +1,7 @@
 "use client";
 
 import type { GradingChoice } from "@/engine/grading";
-import { own, type PatternDocument } from "@/engine/pattern";
+import { ownValue, type PatternDocument } from "@/engine/pattern";
 import { Button } from "@/ui/button";
 import { MatrixTable } from "@/ui/matrix-table";
 import { useEditing } from "./editing";
@@ -60,7 +60,8 @@ function Differences({
   readonly choices: readonly GradingChoice[];
   readonly pattern: PatternDocument;
 }) {
-  const numberOf = (choice: GradingChoice, count: string, size: string) => own(own(choice.grading, count), size);
+  const numberOf = (choice: GradingChoice, count: string, size: string) =>
+    ownValue(ownValue(choice.grading, count), size);
   const differs = (count: string, size: string) =>
     new Set(choices.map((choice) => numberOf(choice, count, size))).size > 1;
   const rows = pattern.counts

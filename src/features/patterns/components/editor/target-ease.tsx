@@ -1,7 +1,7 @@
 "use client";
 
 import { oneForAllSizes, spreadOverSizes, type Typed } from "@/engine/editing";
-import { own } from "@/engine/pattern";
+import { ownValue } from "@/engine/pattern";
 import { useEditing } from "./editing";
 import { ChoiceField, NumberField, TickField } from "./fields";
 import { GridArea } from "./grid-area";
@@ -92,7 +92,7 @@ function EaseBySize({ target, at, measurement, onTarget, easeCm }: EaseBySizePro
               question={`targets.${measurement}.${id}`}
               label={`Ease in ${label}`}
               labelled="aloud"
-              value={own(easeCm, id) ?? ""}
+              value={ownValue(easeCm, id) ?? ""}
               onEase={(value, field) => set({ ...easeCm, [id]: value }, field && `${field}.${id}`)}
             />
           </li>

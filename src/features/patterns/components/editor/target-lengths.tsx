@@ -1,6 +1,6 @@
 "use client";
 
-import { own } from "@/engine/pattern";
+import { ownValue } from "@/engine/pattern";
 import { useEditing } from "./editing";
 import { NumberField } from "./fields";
 import { GridArea } from "./grid-area";
@@ -23,7 +23,7 @@ export function TargetLengths({ target: { cm }, at, measurement, onTarget }: Tar
               kind="length"
               behind={unit}
               question={`targets.${measurement}.${id}`}
-              value={own(cm, id)}
+              value={ownValue(cm, id)}
               onText={(text) => onTarget({ cm: { ...cm, [id]: text } }, `cm.${id}`)}
             />
           </li>

@@ -46,7 +46,7 @@ export function TermRow({ at, term, number, line, shown, onTerm, ...move }: Term
 
 function LineInNumbers({ line, shown }: Pick<TermRowProps, "line" | "shown">) {
   const { unit } = useEditing("unit");
-  if (line?.status !== "reckoned" || shown === undefined) {
+  if (line?.status !== "computed" || shown === undefined) {
     return <p className="mt-1 text-sm text-soft">{line?.status === "missing" ? missing(line.counts) : NOT_YET}</p>;
   }
   return (

@@ -1,6 +1,6 @@
 "use client";
 
-import { own, tieSides, type PatternDocument, type Tie } from "@/engine/pattern";
+import { ownValue, tieSides, type PatternDocument, type Tie } from "@/engine/pattern";
 import { useEditing } from "./editing";
 
 /** A sum with the chosen size's numbers, and the sizes in which it does not come out. */
@@ -27,7 +27,7 @@ export function TieReckoned({ at }: { readonly at: number }) {
 }
 
 function reckonedWords(pattern: PatternDocument, tie: Tie, size: string): string | null {
-  const numberOf = (count: string) => own(own(pattern.grading, count), size);
+  const numberOf = (count: string) => ownValue(ownValue(pattern.grading, count), size);
   const count = numberOf(tie.count);
   const of = pattern.sizes.find(({ id }) => id === size);
   const sides = of && tieSides(pattern, tie, of);

@@ -1,4 +1,4 @@
-import { cmOfSize, gradedCounts, own, type PatternDocument, type Size } from "@/engine/pattern";
+import { cmOfSize, gradedCounts, ownValue, type PatternDocument, type Size } from "@/engine/pattern";
 import { rowNoun } from "@/engine/shaping";
 import type { LengthUnit } from "@/engine/units";
 import { formatExactLength } from "@/ui/format-exact-length";
@@ -16,7 +16,7 @@ export function SizeNumbers({ pattern, size, unit }: SizeNumbersProps) {
   const counts = pattern.counts.map(({ id, label, direction, fabric }) => {
     const worked = pattern.fabrics.find((one) => one.id === fabric);
     const noun = direction === "stitches" ? "stitches" : `${worked ? rowNoun(worked) : "row"}s`;
-    return { id, label, value: own(graded, id)?.toString() ?? null, noun };
+    return { id, label, value: ownValue(graded, id)?.toString() ?? null, noun };
   });
   const lengths = (pattern.lengths ?? []).map(({ id, label, cm }) => ({
     ...{ id, label, noun: unit },

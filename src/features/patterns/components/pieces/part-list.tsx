@@ -52,7 +52,7 @@ function PartInOneSize({
         <p className="numbers text-soft">{partWords(sized.counts, { lengths: shape, noun, unit })}</p>
       )}
       <p className="numbers mt-0.5 text-pretty">
-        <PartSays says={sized.says} isPlanned={isPlanned(inSize)} />
+        <PartSays says={sized.message} isPlanned={isPlanned(inSize)} />
       </p>
     </>
   );

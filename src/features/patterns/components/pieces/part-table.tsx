@@ -49,7 +49,7 @@ export function PartTable({ label, part, noun, unit }: PartTableProps) {
 
 function PartRow({ inSize, unit }: { readonly inSize: PartInSize; readonly unit: LengthUnit }) {
   const { size, sized, shape } = inSize;
-  const { counts, says } = sized;
+  const { counts, message } = sized;
   const length = (cm: number) => formatLengthNumber(cm, unit);
   return (
     <tr className={`${TABLE_ROW} align-top`}>
@@ -61,7 +61,7 @@ function PartRow({ inSize, unit }: { readonly inSize: PartInSize; readonly unit:
       <td className="text-right">{counts?.rows}</td>
       <td className="text-right">{shape ? length(shape.heightCm) : ""}</td>
       <td className="min-w-64">
-        <PartSays says={says} isPlanned={isPlanned(inSize)} />
+        <PartSays says={message} isPlanned={isPlanned(inSize)} />
       </td>
     </tr>
   );

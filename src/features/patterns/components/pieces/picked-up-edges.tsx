@@ -1,5 +1,5 @@
-import { gradedCounts, own, type PatternDocument, type Size } from "@/engine/pattern";
-import { pickUp, pickUpWords, rateOfTie, rateWords, type PickedUp } from "@/engine/shaping";
+import { gradedCounts, ownValue, type PatternDocument, type Size } from "@/engine/pattern";
+import { pickUp, pickUpText, rateOfTie, rateText, type PickedUp } from "@/engine/shaping";
 import { Section } from "@/ui/section";
 import { Sheet } from "@/ui/sheet";
 
@@ -20,7 +20,7 @@ export function PickedUpEdges({ pattern, sizes }: PickedUpEdgesProps) {
             <Sheet>
               <h3 className="wrap-anywhere">{labelOf(pattern, edge.stitches)}</h3>
               <p className="mb-4 text-soft wrap-anywhere">
-                From {labelOf(pattern, edge.rows)}: {rateWords(edge.rate)}.
+                From {labelOf(pattern, edge.rows)}: {rateText(edge.rate)}.
               </p>
               <dl className="numbers grid gap-3">
                 {sizes.map((size) => (
@@ -45,14 +45,14 @@ function EdgeInSize({
   readonly edge: PickedUp;
 }) {
   const counts = gradedCounts(pattern, size.id);
-  const rows = own(counts, edge.rows);
-  const graded = own(counts, edge.stitches);
+  const rows = ownValue(counts, edge.rows);
+  const graded = ownValue(counts, edge.stitches);
   const differs = rows !== undefined && graded !== undefined && pickUp(rows, edge.rate).stitches !== graded;
   return (
     <div className="grid gap-x-4 sm:grid-cols-[5rem_1fr]">
       <dt className="font-semibold wrap-anywhere">{size.label}</dt>
       <dd>
-        {rows === undefined ? "Its rows have no number yet." : pickUpWords(rows, edge.rate, pattern.craft)}
+        {rows === undefined ? "Its rows have no number yet." : pickUpText(rows, edge.rate, pattern.craft)}
         {differs ? ` The pattern has ${graded}: skip one row fewer, or one more, for each stitch between them.` : ""}
       </dd>
     </div>

@@ -2,23 +2,23 @@ import type { PieceShape } from "@/engine/drawing";
 import { markSign } from "./piece-words";
 
 /** Where the drawing does not know better. What is wrong with a part stands beside it, and is only pointed at here. */
-export function PieceNotes({ shape: { isToScale, roughly, marks } }: { readonly shape: PieceShape }) {
-  if (roughly.length === 0) return null;
+export function PieceNotes({ shape: { isToScale, sketchReasons, marks } }: { readonly shape: PieceShape }) {
+  if (sketchReasons.length === 0) return null;
   const steps = marks.filter(({ kind }) => kind === "step");
   return (
     <div className="mt-4 text-sm">
       <p className="font-semibold">{isToScale ? "Drawn roughly" : "Drawn roughly, not to scale"}</p>
       <ul className="mt-1 grid gap-1 text-soft wrap-anywhere">
-        {isToScale ? null : roughly.map((says) => <li key={says}>{says}</li>)}
+        {isToScale ? null : sketchReasons.map((says) => <li key={says}>{says}</li>)}
         {marks.length > steps.length ? (
           <li>
             <Sign kind="fault" />A dashed edge is drawn straight: what is wrong with the part stands beside it.
           </li>
         ) : null}
-        {steps.map(({ says }) => (
-          <li key={says}>
+        {steps.map(({ message }) => (
+          <li key={message}>
             <Sign kind="step" />
-            {says}
+            {message}
           </li>
         ))}
       </ul>

@@ -1,6 +1,6 @@
 import type { PieceShape, ShapeMark } from "@/engine/drawing";
 import type { PatternDocument, Piece } from "@/engine/pattern";
-import { numbered, type RowNoun, type SizedSection } from "@/engine/shaping";
+import { withNoun, type RowNoun, type SizedSection } from "@/engine/shaping";
 import type { LengthUnit } from "@/engine/units";
 import { formatLength } from "@/ui/format-length";
 
@@ -17,12 +17,15 @@ export function markSign(kind: ShapeMark["kind"]): string {
 }
 
 /** What a drawing shows, for those who do not see it. */
-export function shapeWords({ widthCm, heightCm, isToScale, roughly, lines }: PieceShape, unit: LengthUnit): string {
+export function shapeWords(
+  { widthCm, heightCm, isToScale, sketchReasons, lines }: PieceShape,
+  unit: LengthUnit,
+): string {
   const size = isToScale ? `${formatLength(widthCm, unit)} wide and ${formatLength(heightCm, unit)} high.` : "";
   const measured = lines.map(
     ({ letter, label, cm }) => `${letter}: ${label}${cm === null ? "" : `, ${formatLength(cm, unit)}`}.`,
   );
-  return [size, ...roughly, ...measured].filter((words) => words !== "").join(" ");
+  return [size, ...sketchReasons, ...measured].filter((words) => words !== "").join(" ");
 }
 
 const STARTS: Readonly<Record<NonNullable<Piece["start"]>, string>> = {
@@ -57,7 +60,7 @@ export function partWords(
   { lengths, noun, unit }: { readonly lengths: Lengths | undefined; readonly noun: RowNoun; readonly unit: LengthUnit },
 ): string {
   const cm = (value: number | undefined) => (value === undefined ? "" : ` (${formatLength(value, unit)})`);
-  const start = `${numbered(from, "stitch")}${cm(lengths?.fromCm)}`;
+  const start = `${withNoun(from, "stitch")}${cm(lengths?.fromCm)}`;
   const end = from === to ? "" : ` to ${to}${cm(lengths?.toCm)}`;
-  return `${start}${end}, ${numbered(rows, noun)}${cm(lengths?.heightCm)}`;
+  return `${start}${end}, ${withNoun(rows, noun)}${cm(lengths?.heightCm)}`;
 }

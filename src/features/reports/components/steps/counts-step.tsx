@@ -1,5 +1,5 @@
 import type { Count } from "@/engine/pattern";
-import { cmOfSize, own } from "@/engine/pattern";
+import { cmOfSize, ownValue } from "@/engine/pattern";
 import { fieldOf } from "@/engine/reporting";
 import { formatExactLength } from "@/ui/format-exact-length";
 import { Section } from "@/ui/section";
@@ -53,7 +53,7 @@ export function CountsStep({ report }: { readonly report: FilledReport }) {
 
 function CountField({ report, count }: { readonly report: FilledReport; readonly count: Count }) {
   const { pattern, size } = report.context;
-  const graded = own(own(pattern.grading, count.id), size);
+  const graded = ownValue(ownValue(pattern.grading, count.id), size);
   return (
     <ReportField
       report={report}
@@ -67,7 +67,7 @@ function CountField({ report, count }: { readonly report: FilledReport; readonly
 }
 
 function Lengths({ report }: { readonly report: FilledReport }) {
-  const { pattern, size, unit, lengthWords } = report.context;
+  const { pattern, size, unit, formatLength } = report.context;
   if (!pattern.lengths || pattern.lengths.length === 0) return null;
   return (
     <Section title="Worked until it measures">
@@ -81,7 +81,7 @@ function Lengths({ report }: { readonly report: FilledReport }) {
             unit={unit}
             keyboard={unit === "in" ? "text" : "decimal"}
             placeholder={formatExactLength(cmOfSize(cm, size), unit)}
-            hint={`The pattern: ${lengthWords(cmOfSize(cm, size))}`}
+            hint={`The pattern: ${formatLength(cmOfSize(cm, size))}`}
           />
         ))}
       </div>

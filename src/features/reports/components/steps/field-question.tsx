@@ -23,7 +23,7 @@ export function FieldQuestion({ report, field, question }: FieldQuestionProps) {
         <span aria-hidden="true" className="font-semibold">
           ?{" "}
         </span>
-        {question.says}
+        {question.message}
       </p>
       <div className="mt-2 flex flex-wrap items-center gap-x-4 gap-y-1">
         {mendsOf(question, report).map(({ label, changes }) => (

@@ -1,4 +1,4 @@
-import { FIT_SCALE, fieldOf, fitAreas, fitScaleWords } from "@/engine/reporting";
+import { FIT_SCALE, fieldOf, fitAreas, fitScaleLabel } from "@/engine/reporting";
 import { CONTROL } from "@/ui/field";
 import { Sheet } from "@/ui/sheet";
 import { sayingsAt, textOf, type FilledReport } from "../../filled-report";
@@ -41,7 +41,7 @@ function FitFields({ report, area }: { readonly report: FilledReport; readonly a
                 defaultChecked={textOf(report, scale) === String(step)}
                 className="size-4 shrink-0 accent-thread outline-none"
               />
-              <span className="min-w-0">{fitScaleWords(step, { isGirth })}</span>
+              <span className="min-w-0">{fitScaleLabel(step, { isGirth })}</span>
             </label>
           ))}
         </div>

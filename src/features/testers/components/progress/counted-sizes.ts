@@ -1,4 +1,4 @@
-import { own, type PatternDocument, type Places } from "@/engine/pattern";
+import { ownValue, type PatternDocument, type Places } from "@/engine/pattern";
 import type { ProgressList } from "../../progress-list-data";
 import type { ProgressState } from "../../tester-status-data";
 import type { CountedSize } from "./size-board";
@@ -28,6 +28,6 @@ export function countedSizes({ pattern, places, counts }: Counted): CountedSize[
       ofSize.reduce((sum, { state, many }) => (states.includes(state) ? sum + many : sum), 0),
     );
     const standing = byColumn.slice(0, -1).reduce((sum, count) => sum + count, 0);
-    return { label, standing, counts: byColumn, wanted: own(places, id)?.wanted ?? 0 };
+    return { label, standing, counts: byColumn, wanted: ownValue(places, id)?.wanted ?? 0 };
   });
 }

@@ -118,11 +118,11 @@ function partLines({ parts, noun }: PieceBoard, { size, shape }: Shown, unit: Le
         const { sized, shape: drawn } = inSize;
         const sign = isPlanned(inSize) ? "" : `${markSign("fault")} `;
         const numbers = sized.counts === null ? "" : `${partWords(sized.counts, { lengths: drawn, noun, unit })}. `;
-        return `${sign}${parts.length > 1 ? `Part ${at + 1}: ` : ""}${numbers}${sized.says}`;
+        return `${sign}${parts.length > 1 ? `Part ${at + 1}: ` : ""}${numbers}${sized.message}`;
       }),
   );
   const rough = shape.isToScale
-    ? shape.marks.filter(({ kind }) => kind === "step").map(({ kind, says }) => `${markSign(kind)} ${says}`)
-    : [`Drawn roughly, not to scale. ${shape.roughly.join(" ")}`];
+    ? shape.marks.filter(({ kind }) => kind === "step").map(({ kind, message }) => `${markSign(kind)} ${message}`)
+    : [`Drawn roughly, not to scale. ${shape.sketchReasons.join(" ")}`];
   return [...letters, ...worked, ...rough];
 }

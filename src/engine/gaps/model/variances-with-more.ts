@@ -1,0 +1,69 @@
+import { at, cholesky, solveLower, squareProduct } from "../../linear-algebra";
+
+/** Largest number of further testers that is reported (documents.md). */
+export const MAX_TESTERS_TO_SETTLE = 9;
+
+/**
+ * Variances of a size's cells once more testers of that size have reported all measurements.
+ *
+ * New information on a group of cells changes their covariance C to C − C·S(I + SᵀC·S)⁻¹SᵀC with S·Sᵀ = the information.
+ *
+ * @param covariance of the size's cells now, cell i and j at `i * cells + j`.
+ * @param perTester the information of one tester's readings: a precision matrix, in the same order.
+ * @returns variances of the cells with 1, 2, … more testers, nine at most; none where a number is not finite.
+ */
+export function variancesWithMore(covariance: Float64Array, perTester: Float64Array): Float64Array[] {
+  const cells = Math.round(Math.sqrt(covariance.length));
+  const root = cholesky({ rows: cells, columns: cells, values: perTester });
+  if (root === null) return [];
+  const covarianceRoot = squareProduct(covariance, root.values, cells);
+  const inner = productOfTransposed(root.values, covarianceRoot, cells);
+  const across = transposed(covarianceRoot, cells);
+  return Array.from({ length: MAX_TESTERS_TO_SETTLE }, (_, more) =>
+    variancesAfter({ covariance, across, inner, cells, share: 1 / (more + 1) }),
+  );
+}
+
+function variancesAfter(given: {
+  covariance: Float64Array;
+  /** Transposed product of the covariance and the information's root. */
+  across: Float64Array;
+  inner: Float64Array;
+  cells: number;
+  share: number;
+}): Float64Array {
+  const { covariance, across, inner, cells, share } = given;
+  const values = inner.slice();
+  for (let i = 0; i < cells; i += 1) values[i * cells + i] = at(values, i * cells + i) + share;
+  const factor = cholesky({ rows: cells, columns: cells, values });
+  const variances = new Float64Array(cells).fill(Number.NaN);
+  if (factor === null) return variances;
+  const solved = across.slice();
+  solveLower(factor, solved, cells);
+  for (let cell = 0; cell < cells; cell += 1) {
+    let variance = at(covariance, cell * cells + cell);
+    for (let row = 0; row < cells; row += 1) variance -= at(solved, row * cells + cell) ** 2;
+    variances[cell] = Math.max(0, variance);
+  }
+  return variances;
+}
+
+function transposed(values: Float64Array, size: number): Float64Array {
+  const result = new Float64Array(size * size);
+  for (let i = 0; i < size; i += 1) {
+    for (let j = 0; j < size; j += 1) result[j * size + i] = at(values, i * size + j);
+  }
+  return result;
+}
+
+function productOfTransposed(left: Float64Array, right: Float64Array, size: number): Float64Array {
+  const result = new Float64Array(size * size);
+  for (let k = 0; k < size; k += 1) {
+    for (let i = 0; i < size; i += 1) {
+      const weight = at(left, k * size + i);
+      for (let j = 0; j < size; j += 1)
+        result[i * size + j] = at(result, i * size + j) + weight * at(right, k * size + j);
+    }
+  }
+  return result;
+}

@@ -1,0 +1,92 @@
+import type { CallDocument, Reading, Tester } from "../../pattern";
+import {
+  chooseSwatch,
+  gaugeParts,
+  indexPattern,
+  measure,
+  part,
+  statedGauge,
+  workedAtOwnGauge,
+  type PatternIndex,
+  type Split,
+} from "../../prediction";
+import { isCompared } from "../counted-readings";
+import { extraSwatchUncertainty } from "../outliers/extra-swatch-uncertainty";
+
+/** A reading with its expectation before the model is fitted. */
+export interface ScoredReading {
+  /** Index among the tester's readings. */
+  readonly index: number;
+  readonly measurement: string;
+  readonly girth: boolean;
+  readonly cm: number;
+  readonly expectation: Expectation;
+}
+
+export interface Expectation {
+  readonly cm: number;
+  readonly sdCm: number;
+}
+
+/** Sds of a score (design 4.7): the reading's own, the pattern's, and relative drifts; in tolerances and as fractions. */
+const READING_SD = 0.55;
+const PATTERN_SD = 1;
+const DRIFT_SD = 0.03;
+/** Spread of a tester's gauge about the stated one in a fabric without a swatch (design 4.1). */
+const GAUGE_SD_WITHOUT_SWATCH = 0.05;
+
+/** Distance of a length from what is expected, in wide standard deviations. */
+export function scoreOf(cm: number, { cm: expected, sdCm }: Expectation): number {
+  return (cm - expected) / sdCm;
+}
+
+/**
+ * A tester's readings that can be compared, with the expectation of each.
+ *
+ * @see design 4.7.
+ */
+export function scoredReadings(index: PatternIndex, tester: Tester): ScoredReading[] {
+  const expectations = new Map<string, Expectation>();
+  const working = workedAtOwnGauge(index, tester);
+  return tester.readings.flatMap((reading, position) => {
+    if (!isCompared(tester, reading)) return [];
+    const measurement = index.pattern.measurements.find(({ id }) => id === reading.measurement);
+    if (measurement === undefined) return [];
+    const known = expectations.get(measurement.id);
+    const expectation =
+      known ??
+      expectationOf(index, measure(index, measurement, working), { tester, toleranceCm: measurement.toleranceCm });
+    expectations.set(measurement.id, expectation);
+    return [
+      { index: position, measurement: measurement.id, girth: measurement.girth ?? false, cm: reading.cm, expectation },
+    ];
+  });
+}
+
+/** Expectation of a measurement, with the wide sds of design 4.7. */
+export function expectationOf(
+  index: PatternIndex,
+  split: Split,
+  { tester, toleranceCm }: { tester: Tester; toleranceCm: number },
+): Expectation {
+  const { acrossCm, alongCm } = gaugeParts(split);
+  let variance =
+    toleranceCm ** 2 * (READING_SD ** 2 + PATTERN_SD ** 2) + DRIFT_SD ** 2 * (acrossCm ** 2 + alongCm ** 2);
+  for (const [fabric, parts] of split.byFabric) {
+    const swatch = chooseSwatch(tester.swatches, fabric);
+    const extra = swatch
+      ? extraSwatchUncertainty(swatch, statedGauge(part(index.fabrics, fabric)))
+      : { stitches: GAUGE_SD_WITHOUT_SWATCH, rows: GAUGE_SD_WITHOUT_SWATCH };
+    variance += (extra.stitches * parts.acrossCm) ** 2 + (extra.rows * parts.alongCm) ** 2;
+  }
+  return { cm: split.cm, sdCm: Math.sqrt(variance) };
+}
+
+/** Score of one reading before the model is fitted, in the wide standard deviations of design 4.7. */
+export function readingScore(call: CallDocument, tester: Tester, reading: Reading): number {
+  const index = indexPattern(call.pattern);
+  const measurement = index.pattern.measurements.find(({ id }) => id === reading.measurement);
+  if (measurement === undefined) throw new RangeError(`unknown measurement ${reading.measurement}`);
+  const split = measure(index, measurement, workedAtOwnGauge(index, tester));
+  return scoreOf(reading.cm, expectationOf(index, split, { tester, toleranceCm: measurement.toleranceCm }));
+}
