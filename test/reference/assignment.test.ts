@@ -35,7 +35,7 @@ function leastTotal(
   return rows.reduce((sum, row, at) => sum + (row[assigned[at] ?? -1] ?? 0), 0);
 }
 
-// Data and optima: shared/references.md, section 7; each optimum confirmed there by R (clue, lpSolve).
+// Data and optima: docs/references.md#assignment; each optimum confirmed there by R (clue, lpSolve).
 describe("the assignment behind places, against published optima", () => {
   it.each(readJson("assignment_small.json", smallSchema).problems)("$id", ({ cost, supply, demand, ...problem }) => {
     expect(leastTotal(cost, supply ?? [], demand ?? [])).toBe(problem.published_optimum);

@@ -8,7 +8,7 @@ import { gapsBetween, plantedCall, type Design, type Fault, type PlantedCall } f
 import { readingTally } from "./reading-tally";
 import { Errors, Tally } from "./tally";
 
-/** Share of calls in which a rival may win by luck and the cause still counts as one that can be found (design 7). */
+/** Share of calls in which a rival may win by luck and the cause still counts as one that can be found (docs/method.md#calibration). */
 const FINDABLE = 0.05;
 
 export interface Calibration {
@@ -23,7 +23,7 @@ export interface Calibration {
  * @param calls how many; garments take turns.
  * @param slips share of readings that are slips.
  * @param seed of the first call; each call has its own.
- * @see design 7.
+ * @see docs/method.md#calibration.
  */
 export function calibrate(given: {
   design: Design;

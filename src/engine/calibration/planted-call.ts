@@ -32,7 +32,7 @@ export interface PlantedCall {
   readonly readingSd: number;
 }
 
-/** Largest move of a planted cause, in tolerances (design 7). */
+/** Largest move of a planted cause, in tolerances (docs/method.md#calibration). */
 const PLANTED_TOLERANCES = 1.5;
 const SMALL_ERRORS: PatternSds = { offset: 0.2, step: 0.15, cell: 0.15 };
 const NO_ERRORS: PatternSds = { offset: 0, step: 0, cell: 0 };
@@ -46,7 +46,7 @@ const LOG_SD = 0.5;
  * Drift and reading sds differ from call to call as the model's priors say; so do the pattern's, where its error is drawn.
  *
  * @param slips share of readings that are slips.
- * @see design 4.4 and 7.
+ * @see docs/method.md#simulation.
  */
 export function plantedCall(given: {
   readonly pattern: PatternDocument;

@@ -3,7 +3,7 @@ import { readingScore } from "../gaps";
 import type { PlantedCall } from "./planted-call";
 import type { Tally } from "./tally";
 
-/** A slip is gross from this many of the wide sds of 4.7 (design 7). */
+/** A slip is gross from this many of the wide sds of docs/method.md#outliers. */
 const GROSS = 5.5;
 
 /** Slips found, and readings set aside that were none. */

@@ -28,7 +28,7 @@ export interface GapEstimate {
  *
  * @param call a parsed call in which every reading and swatch that does not count is set aside.
  * @param causes whether causes are looked for; without, cells rest on the model without any.
- * @see design 4.4 to 4.6.
+ * @see docs/method.md#gap-model.
  */
 export function estimateGaps(call: CallDocument, { causes } = { causes: true }): GapEstimate {
   const { pattern } = call;

@@ -18,7 +18,7 @@ export interface TakenEstimate {
  *
  * @param call with what does not count set aside.
  * @returns an estimate an input, null where the call says nothing of it; and each cell's gap, cm, sizes first.
- * @see design 4.6 and 4.9.
+ * @see docs/method.md#revision.
  */
 export function estimateTaken(
   call: CallDocument,

@@ -5,7 +5,7 @@ import { GAP_SD } from "./model/gap-sds";
 import { gapSurface } from "./model/gap-surface";
 import { testerInformation } from "./model/tester-on-gauge";
 
-/** The error to be found, in tolerances, and how surely (design 4.5). */
+/** The error to be found, in tolerances, and how surely (docs/method.md#how-many-testers). */
 const ERROR = 1.5;
 const FOUND = 0.8;
 const MOST_TESTERS = 30;
@@ -19,7 +19,7 @@ const USUAL_SDS = Float64Array.of(0.54, 0.34, 0.27, 0.022, 0.022, 0.5);
  * testers on gauge who measure everything.
  *
  * @returns testers a size; null where thirty would not do.
- * @see design 4.5.
+ * @see docs/method.md#how-many-testers.
  */
 export function testersNeeded(pattern: PatternDocument): number | null {
   if (pattern.measurements.length === 0) return null;

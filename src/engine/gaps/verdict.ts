@@ -7,7 +7,7 @@ const SURE = 0.9;
  * Verdict on a gap.
  *
  * @param gap estimate and tolerance in the same unit, chance that the true gap is beyond one tolerance.
- * @see design 4.5.
+ * @see docs/method.md#verdicts.
  */
 export function verdictOf({
   gap,

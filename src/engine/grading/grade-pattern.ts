@@ -32,7 +32,7 @@ export type GradeOutcome =
  * @param request slack 0 where left out.
  * @param solver exact, to a relative and absolute gap of 0.
  * @returns the grading with what each measurement comes to; or one clash; or faults: sizes out of order, counts that nothing decides.
- * @see design 4.2.
+ * @see docs/method.md#grading.
  */
 export function gradePattern({ pattern, slack = 0, near }: GradeRequest, solver: Solver): GradeOutcome {
   const limits: Limit[] = [];

@@ -41,7 +41,7 @@ export function gradedMeasurements(pattern: PatternDocument): GradedMeasurement[
 }
 
 /**
- * How good a grading is, by the stages of 4.2.
+ * How good a grading is, by the stages of docs/method.md#grading.
  *
  * @param pattern with its whole grading.
  * @param measurements what it comes to.

@@ -3,7 +3,7 @@ import { own, type Count, type Grading, type Measurement, type PatternDocument }
 import { countVariables } from "./count-variables";
 import { deviationRows } from "./deviation-rows";
 
-/** The stages of 4.2 in their order; `near` only where a tested grading is given. */
+/** The stages of docs/method.md#grading in their order; `near` only where a tested grading is given. */
 export type StageName = "beyond" | "deviation" | "near" | "unevenness" | "sum";
 
 /** What is to lie near `right`. */
@@ -35,7 +35,7 @@ export interface GroupRequest {
 /** An optimum of one stage may be missed by this much in the next ones, for sums of doubles do not come out the same twice. */
 export const STAGE_TOLERANCE = 1e-7;
 
-/** What is made small one after another for a group of counts. @see design 4.2. */
+/** What is made small one after another for a group of counts. @see docs/method.md#grading. */
 export function gradingStages({ pattern, counts, measurements, near, slack }: GroupRequest): Stage[] {
   const variables = countVariables(pattern, counts);
   const deviations = deviationRows(pattern, measurements, variables);

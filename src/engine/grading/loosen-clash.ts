@@ -17,7 +17,7 @@ export interface Loosening {
  * For each rule of a clash the smallest step off it that lets all other rules be kept.
  *
  * @param clash of `gradePattern` or `solveCounts` over this pattern.
- * @see design 4.2; an elastic program of one rule at a time (Chinneck 2008, from memory).
+ * @see docs/method.md#grading; an elastic program of one rule at a time (Chinneck 2008, from memory).
  */
 export function loosenings(pattern: PatternDocument, clash: readonly Clash[], solver: Solver): Loosening[] {
   const named = new Set(clash.flatMap(({ count }) => (count === undefined ? [] : [count])));

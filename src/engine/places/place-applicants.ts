@@ -50,7 +50,7 @@ export type PlacedApplicants =
  * @param document a parsed document.
  * @returns placed and waiting in the document's order, short in the pattern's, each with a sentence and the reason that
  *   it tells; or faults, where more applicants are locked in a size than places are wanted there.
- * @see design 4.3; documents.md for misfit and reach; `assignAtLeastCost` for how the answer is found and proved.
+ * @see docs/method.md#places; `assignAtLeastCost` for how the answer is found and proved.
  */
 export function placeApplicants(document: ApplicantsDocument): PlacedApplicants {
   const faults = lockFaults(document);

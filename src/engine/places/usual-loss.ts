@@ -1,4 +1,4 @@
-/** Share of the invited who do not come to report, until a designer's own record says otherwise; common practice, no source (design 4.3). */
+/** Share of the invited who do not come to report, until a designer's own record says otherwise; common practice, no source (docs/method.md#invitations). */
 export const USUAL_LOSS = 0.3;
 
 /** How surely enough of the invited are to finish: four times in five. */

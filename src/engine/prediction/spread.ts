@@ -4,11 +4,11 @@ import { chooseSwatch } from "./choose-swatch";
 import { gaugeParts, type Split } from "./measure";
 import { swatchUncertainty } from "./swatch-uncertainty";
 
-/** Testers' own spread of gauge where a fabric has no swatch, relative (design 4.1; common practice, no source). */
+/** Testers' own spread of gauge where a fabric has no swatch, relative (docs/method.md#uncertainty-of-a-prediction; common practice, no source). */
 const GAUGE_SPREAD = 0.05;
-/** How far a garment's fabric drifts from its swatch until a call has estimated it, relative (design 4.1). */
+/** How far a garment's fabric drifts from its swatch until a call has estimated it, relative (docs/method.md#uncertainty-of-a-prediction). */
 const DRIFT = 0.025;
-/** How well a tape is held on a garment, half-width, cm; twice that round a girth that is laid flat (design 4.1). */
+/** How well a tape is held on a garment, half-width, cm; twice that round a girth that is laid flat (docs/method.md#uncertainty-of-a-prediction). */
 const GARMENT_TAPE_HALF_WIDTH_CM = 0.5;
 
 /**

@@ -16,7 +16,7 @@ import { yarnQuestions } from "./yarn-questions";
  * @param read her report from `readReport`; answers stand in its typed texts.
  * @returns questions about swatches, readings and yarn, in the report's order; none about what she said is right, and none
  *   where the pattern misses numbers.
- * @see design 4.7.
+ * @see docs/method.md#outliers.
  */
 export function readingQuestions(read: ReadReport, context: ReportContext): ReadingQuestion[] {
   if (missingGrading(context.pattern).length > 0) return [];

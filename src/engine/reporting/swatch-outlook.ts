@@ -28,7 +28,7 @@ const SHARE_OFF = 0.03;
  * @param worked her report, or what she knows of it; its swatches do not matter here, and other fabrics are taken at the
  *   stated gauge.
  * @returns undefined where the pattern has no such fabric. Measurements without all their numbers are left out.
- * @see design 4.1 for the lengths.
+ * @see docs/method.md#swatch-outlook.
  */
 export function swatchOutlook(
   swatch: Swatch,

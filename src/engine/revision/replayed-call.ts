@@ -16,7 +16,7 @@ export interface MisworkedCount {
  * @param revised the same sizes, counts and lengths.
  * @param misworked counts that a taken proposal tells of.
  * @returns the call of the revised pattern.
- * @see design 4.9.
+ * @see docs/method.md#revision.
  */
 export function replayedCall(
   call: CallDocument,

@@ -8,7 +8,7 @@ import { patternChanges, type Change } from "./pattern-changes";
 import { replayedCall, type MisworkedCount } from "./replayed-call";
 import type { ReviseRequest, Taken } from "./revise-request";
 
-/** Even steps are worth more to a designer than the last millimetre: a quarter of a tolerance costs nothing (design 4.2). */
+/** Even steps are worth more to a designer than the last millimetre: a quarter of a tolerance costs nothing (docs/method.md#grading). */
 const USUAL_SLACK = 0.25;
 
 export type Revision =
@@ -46,7 +46,7 @@ interface Amount {
  * ones; by `published` the counts stay. A count's proposal mends the instructions or takes the number really worked.
  *
  * @param solver an exact integer solver.
- * @see design 4.9.
+ * @see docs/method.md#revision.
  */
 export function reviseCall({ call, take, slack = USUAL_SLACK }: ReviseRequest, solver: Solver): Revision {
   const settled = settleCall(call).call;

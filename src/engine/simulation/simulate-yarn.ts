@@ -16,7 +16,7 @@ interface YarnChoices {
 /**
  * What a tester's scales say she used of each yarn: metres = ratio × √(width × height of a stitch) × stitches.
  *
- * @see design 4.8.
+ * @see docs/method.md#simulation.
  */
 export function simulateYarn({ pattern, size, gauges, ratio }: YarnChoices, random: SeededRandom): Tester["yarn"] {
   const working = patternWorking(indexPattern(pattern), size);

@@ -23,7 +23,7 @@ export interface YarnSlip {
 /**
  * Weights that no tester of the call comes near, with the slip that explains them; told from three testers of a yarn on.
  *
- * @see design 4.7 and 4.8.
+ * @see docs/method.md#outliers.
  */
 export function yarnSlips(call: CallDocument): YarnSlip[] {
   const index = indexPattern(call.pattern);

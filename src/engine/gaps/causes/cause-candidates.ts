@@ -2,7 +2,7 @@ import type { PatternDocument } from "../../pattern";
 import type { Candidate } from "./candidate";
 import { causeMoves } from "./cause-moves";
 
-/** A cause is expected to move its most affected measurement by this many tolerances (design 4.6). */
+/** A cause is expected to move its most affected measurement by this many tolerances (docs/method.md#causes). */
 const USUAL_TOLERANCES = 1.5;
 
 /**
@@ -10,7 +10,7 @@ const USUAL_TOLERANCES = 1.5;
  *
  * @param reported whether cell (size s, measurement p), at `s * measurements + p`, has a report.
  * @returns candidates in the order of `causeMoves`; one whose reported cells it does not move is left out.
- * @see design 4.6.
+ * @see docs/method.md#causes.
  */
 export function causeCandidates(pattern: PatternDocument, reported: readonly boolean[]): Candidate[] {
   const tolerances = pattern.measurements.map(({ toleranceCm }) => toleranceCm);

@@ -15,7 +15,7 @@ export interface InputMoves {
  * Every input of the pattern whose error could explain gaps, with its derivatives over all cells.
  *
  * @returns inputs kind by kind, in the pattern's order; those that move nothing are left out.
- * @see design 4.6.
+ * @see docs/method.md#causes.
  */
 export function causeMoves(pattern: PatternDocument): InputMoves[] {
   const index = indexPattern(pattern);

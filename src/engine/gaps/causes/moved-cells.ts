@@ -9,7 +9,7 @@ import { causeMoves } from "./cause-moves";
  * @param inputs causes or rivals of `gaps` over this pattern.
  * @returns an input each: cm for one unit of it, size s and measurement p at `s * measurements + p`; null where the
  *   pattern has no such input or it moves nothing.
- * @see design 4.6, J = ∂measurement/∂input.
+ * @see docs/method.md#causes.
  */
 export function movedCells(pattern: PatternDocument, inputs: readonly CauseInput[]): (readonly number[] | null)[] {
   const all = causeMoves(pattern);

@@ -3,7 +3,7 @@ import { fitGapSurface } from "../model/fit-gap-surface";
 import type { Candidate } from "./candidate";
 import { tryCandidates, type CausedFit, type CauseTask, type Trial, type Weighed } from "./try-candidates";
 
-/** Evidence above which a cause is named (design 4.6: about 1; by calibration: on calls with nothing wrong, under one in ten). */
+/** Evidence above which a cause is named (docs/method.md#causes; by calibration: on calls with nothing wrong, under one in ten). */
 const PAYS = 0.6;
 /** What every further one keeps beside the others: several wrong inputs are less likely, and one too many spoils sound cells. */
 const PAYS_BESIDE_OTHERS = 2;
@@ -39,7 +39,7 @@ export interface CauseSearch {
  * those stay that pay beside the others too.
  *
  * @param none the model without causes.
- * @see design 4.6.
+ * @see docs/method.md#causes.
  */
 export function searchCauses(task: CauseTask, none: VarianceFit): CauseSearch {
   const visited: CausedFit[] = [{ causes: [], fit: none }];

@@ -1,7 +1,7 @@
 import { at } from "../../linear-algebra";
 import type { Candidate } from "./candidate";
 
-/** Squared cosine above which no data of these cells can tell two candidates apart (design 4.6). */
+/** Squared cosine above which no data of these cells can tell two candidates apart (docs/method.md#causes). */
 const TIED = 0.999;
 
 /** True where two candidates move the reported cells in the same proportion. */

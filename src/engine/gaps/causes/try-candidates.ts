@@ -43,7 +43,7 @@ const FURTHEST_BEHIND = 8;
  * best few are refitted.
  *
  * @returns trials by evidence, best first; ties by the candidates' order.
- * @see design 4.6.
+ * @see docs/method.md#causes.
  */
 export function tryCandidates(task: CauseTask, base: CausedFit): Trial[] {
   const scored = task.candidates
@@ -59,7 +59,7 @@ function byEvidence(left: Weighed, right: Weighed): number {
   return right.evidence - left.evidence;
 }
 
-/** Many candidates of a kind can win by luck (design 4.6). */
+/** Many candidates of a kind can win by luck (docs/method.md#causes). */
 function penalty({ ofItsKind }: Candidate): number {
   return Math.log(ofItsKind) / 2;
 }

@@ -8,7 +8,7 @@ export const PATTERN_SDS: readonly number[] = [GAP_SD.offset, GAP_SD.step, GAP_S
 
 /**
  * What is expected of the standard deviations before a call: pattern and residual in tolerances, drifts as fractions
- * (design 4.4; common practice, no source).
+ * (docs/method.md#priors; common practice, no source).
  */
 export const GAP_PRIORS: readonly SdPrior[] = [
   { kind: "half-normal", scale: 0.8 },

@@ -7,7 +7,7 @@ import { GAP_SD } from "./gap-sds";
  * What the cells are made of: an offset and a step of every measurement, the causes given, and each cell's own deviation.
  *
  * @returns the surface; a cause's column stands at `causeColumn(pattern, which)`.
- * @see design 4.4.
+ * @see docs/method.md#gap-model.
  */
 export function gapSurface(pattern: PatternDocument, causes: readonly Candidate[]): Surface {
   const measurements = pattern.measurements.length;

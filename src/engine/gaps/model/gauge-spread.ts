@@ -1,7 +1,7 @@
 import type { CallDocument } from "../../pattern";
 import { chooseSwatch, statedGauge, swatchGauge, type GaugeUncertainty } from "../../prediction";
 
-/** Testers' own spread of gauge until the call shows it, relative (design 4.1; common practice, no source). */
+/** Testers' own spread of gauge until the call shows it, relative (docs/method.md#gap-model; common practice, no source). */
 const USUAL_SPREAD = 0.05;
 /** How many testers the usual spread counts as beside those of the call. */
 const USUAL_WEIGHT = 4;

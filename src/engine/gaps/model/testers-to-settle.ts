@@ -1,6 +1,6 @@
 import { at, cholesky, solveLower, squareProduct } from "../../linear-algebra";
 
-/** More testers than this are not asked for (documents.md). */
+/** More testers than this are not asked for (docs/method.md#how-many-testers). */
 export const MOST_TESTERS_TO_SETTLE = 9;
 
 /**

@@ -13,7 +13,7 @@ const MOST_LEFT = 1;
  *
  * @param tester with the swatches and readings that do not count set aside.
  * @returns the reading furthest from her size's number, with what the neighbour's would be.
- * @see design 4.7.
+ * @see docs/method.md#outliers.
  */
 export function neighbourSizeSuspect(index: PatternIndex, tester: Tester): Suspect | undefined {
   const scored = scoredReadings(index, tester).filter(({ at }) => tester.readings[at]?.decision !== "set-aside");

@@ -15,7 +15,7 @@ export interface ReadingSuspect {
  *
  * @param tester with the swatches that do not count set aside.
  * @param usual gaps of `usualGaps`: a slip may bring a reading to what it should have come to, or to what others' came to.
- * @see design 4.7.
+ * @see docs/method.md#outliers.
  */
 export function readingSuspects(
   index: PatternIndex,

@@ -17,7 +17,7 @@ export interface SettledCall {
  * Looks for slips before any fit. A person's decision stands over the engine's.
  *
  * @returns suspects in the call's order, swatches before readings; nothing is left out of the call.
- * @see design 4.7.
+ * @see docs/method.md#outliers.
  */
 export function settleCall(call: CallDocument): SettledCall {
   const index = indexPattern(call.pattern);

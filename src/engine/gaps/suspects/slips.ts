@@ -1,9 +1,9 @@
 import { CM_PER_INCH } from "../../units";
 import type { Slip } from "../gaps-output";
 
-/** Beyond this score a value is suspect (design 4.7). */
+/** Beyond this score a value is suspect (docs/method.md#outliers). */
 export const SUSPECT_SCORE = 4;
-/** A slip explains a value that it brings within this score (design 4.7). */
+/** A slip explains a value that it brings within this score (docs/method.md#outliers). */
 export const PLAUSIBLE_SCORE = 2;
 
 /** A slip of the pen and the value that was meant. */

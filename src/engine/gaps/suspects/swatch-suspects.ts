@@ -23,7 +23,7 @@ interface SwatchSlip {
  *
  * Ridges counted as rows are told and never set aside.
  *
- * @see design 4.7.
+ * @see docs/method.md#outliers.
  */
 export function swatchSuspects(fabrics: ReadonlyMap<string, Fabric>, tester: Tester): SwatchSuspect[] {
   return tester.swatches.flatMap((swatch, at) => {

@@ -13,7 +13,7 @@ export interface YarnSuspect {
  *
  * @param call with swatches that do not count set aside.
  * @returns by tester id.
- * @see design 4.7.
+ * @see docs/method.md#outliers.
  */
 export function yarnSuspects(call: CallDocument): (tester: Tester) => YarnSuspect[] {
   const slips = new Map(yarnSlips(call).map((slip) => [`${slip.tester} ${slip.yarn}`, slip]));
