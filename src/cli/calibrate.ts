@@ -86,7 +86,7 @@ async function apart(name: string, calls: number): Promise<string> {
 }
 
 function heading(calls: number): string {
-  return `Calibration over ${calls} simulated calls a scenario, first seed ${SEED}; errors in tolerances. Bars: design 7.\n`;
+  return `Calibration over ${calls} simulated calls a scenario, first seed ${SEED}; errors in tolerances. Bars: docs/method.md#calibration.\n`;
 }
 
 function describe({ name, fault }: Scenario, { tally, errors }: Calibration): string {

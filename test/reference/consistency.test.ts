@@ -25,7 +25,7 @@ function estimated(groups: readonly (readonly number[])[]) {
   return precision;
 }
 
-// ISO 5725-2:1994, B.1 and B.3: data from memory, published values from memory (shared/references.md, section 3); R gives
+// ISO 5725-2:1994, B.1 and B.3: data from memory, published values from memory (docs/references.md#consistency-of-testers); R gives
 // the longer ones.
 describe("repeatability, reproducibility, h and k against ISO 5725-2's worked examples", () => {
   const coal = readCsv("iso5725_2_coal_sulfur.csv");
@@ -76,7 +76,7 @@ describe("repeatability, reproducibility, h and k against ISO 5725-2's worked ex
     mandelK(groups.map(standardDeviation)).forEach((value, lab) => expect(value).toBeCloseTo(k[lab] ?? Number.NaN, 4));
   });
 
-  // Closed form by R, the same distribution as metRology's qmandelh and qmandelk (shared/references.md, section 3).
+  // Closed form by R, the same distribution as metRology's qmandelh and qmandelk (docs/references.md#consistency-of-testers).
   it.each([
     [3, 1.1546, 1.1511, 1.7147, 1.6454],
     [8, 2.0649, 1.7491, 2.2562, 1.8848],
@@ -97,7 +97,7 @@ describe("repeatability, reproducibility, h and k against ISO 5725-2's worked ex
 });
 
 // ASTM E691, serum glucose: data as the R package ILS has them, published values from memory to four places
-// (shared/references.md, section 3). Material C with the two entries that must be changed; B does not reproduce.
+// (docs/references.md#consistency-of-testers). Material C with the two entries that must be changed; B does not reproduce.
 describe("repeatability and reproducibility against ASTM E691's worked example", () => {
   it.each([
     ["A", 41.5183, 0.6061, 1.0632, 1.0632],
@@ -122,7 +122,7 @@ describe("repeatability and reproducibility against ASTM E691's worked example",
   });
 });
 
-// NIST StRD, one-way analyses of variance (shared/references.md, section 5). A reproducibility variance is
+// NIST StRD, one-way analyses of variance (docs/references.md#consistency-of-testers). A reproducibility variance is
 // within + (between − within) ÷ group size where groups are equal.
 describe("one-way variances against NIST's certified values", () => {
   it.each([
@@ -135,7 +135,7 @@ describe("one-way variances against NIST's certified values", () => {
   });
 });
 
-// ISO 13528:2015, C.3.1; values of the factor 1.134 run to convergence in R (shared/references.md, section 4).
+// ISO 13528:2015, C.3.1; values of the factor 1.134 run to convergence in R (docs/references.md#robust-mean-and-spread).
 describe("Algorithm A", () => {
   const lists = z
     .record(z.string(), z.object({ x: z.array(z.number()) }))

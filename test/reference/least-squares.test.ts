@@ -17,7 +17,7 @@ function expectDigits(actual: number | undefined, certified: number, digits: num
   expect(Math.abs((actual ?? Number.NaN) / certified - 1)).toBeLessThan(10 ** -digits);
 }
 
-// NIST StRD linear regression, certified values (shared/references.md, section 5).
+// NIST StRD linear regression, certified values (docs/references.md#least-squares).
 describe("least squares against NIST's certified values", () => {
   it.each([
     ["NoInt1", 2.07438016528926, 0.0165289256198347, 3.56753034006338],

@@ -30,7 +30,7 @@ describe("quantiles and chances against R (test/reference/data/quantiles.R)", ()
     expectSame(studentTChance(value, 5), t5);
   });
 
-  it("agrees with 40-digit values rounded to double (mpmath, stack.md section 7)", () => {
+  it("agrees with 40-digit values rounded to double (mpmath, docs/references.md#quantiles)", () => {
     expectSame(studentTQuantile(0.975, 8), 2.3060041352041662);
     expectSame(studentTQuantile(0.975, 120), 1.9799304050824404);
     expectSame(normalQuantile(0.975), 1.9599639845400538);

@@ -17,7 +17,7 @@ function input(name: string): { value: number; u: number } {
 }
 
 describe("combined standard uncertainty (JCGM 100:2008, annex H.1: end-gauge calibration)", () => {
-  it("is 32 nm for the worked example, and 31.7050905 nm unrounded (R, references.md section 8)", () => {
+  it("is 32 nm for the worked example, and 31.7050905 nm unrounded (R, docs/references.md#uncertainty)", () => {
     const length = input("l_s");
     const expansion = input("alpha_s");
     const mean = input("theta mean");

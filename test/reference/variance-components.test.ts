@@ -53,7 +53,7 @@ function oneWay(file: string) {
   return { fit, mean, standardError, criterion: -2 * fit.solution.logLikelihood };
 }
 
-// Data and values: lme4 1.1-31 in R 4.2.2 (shared/references.md, section 6); Dyestuff's variances in closed form there:
+// Data and values: lme4 1.1-31 in R 4.2.2 (docs/references.md#variance-components); Dyestuff's variances in closed form there:
 // MSB 11271.5, MSW 2451.25 of 5 a batch (Davies & Goldsmith 1972).
 describe("REML as lme4 does it", () => {
   it("finds Dyestuff's variances, mean, standard error and criterion", () => {
@@ -109,7 +109,7 @@ describe("REML as lme4 does it", () => {
   });
 });
 
-// Data: Colditz et al. 1994 as metafor's dat.bcg; values: metafor 3.8-1 (shared/references.md, section 6).
+// Data: Colditz et al. 1994 as metafor's dat.bcg; values: metafor 3.8-1 (docs/references.md#variance-components).
 describe("known variances, as metafor fits the BCG trials by REML", () => {
   const trials = readCsv("bcg.csv");
 

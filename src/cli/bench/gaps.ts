@@ -25,7 +25,7 @@ export function gapsBench(): string {
   const demo = saltmarshCall().call;
   const largest = largestCall();
   const lines = [
-    "Gap model, median of several runs after some to warm up: processor time, which a busy machine lengthens less than wall time. Bars: design 7.",
+    "Gap model, median of several runs after some to warm up: processor time, which a busy machine lengthens less than wall time. Bars in brackets.",
     `27 testers × 8 readings, with causes: ${shownMs(timed(() => gaps(small), RUNS))} (under 300 ms)`,
     `The demonstration's call, 25 testers × 8 readings, three causes: ${shownMs(timed(() => gaps(demo), RUNS))} (aim: under 500 ms)`,
     ...manyTesters(),

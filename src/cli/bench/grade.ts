@@ -28,7 +28,7 @@ const FIGURES = "test/figures";
 export async function gradeBench(): Promise<string> {
   const pattern = benchGarment({ sizes: SIZES, groups: GROUPS });
   const lines = [
-    `Grading ${SIZES} sizes × ${pattern.counts.length} counts in groups of four × ${pattern.measurements.length} targets to the proven optimum of every stage; processor time. Bars: design 7 and the issue.`,
+    `Grading ${SIZES} sizes × ${pattern.counts.length} counts in groups of four × ${pattern.measurements.length} targets to the proven optimum of every stage; processor time. Bars in brackets.`,
   ];
   const ours = await highsSolver();
   gradePattern({ pattern }, ours);

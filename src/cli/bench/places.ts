@@ -22,7 +22,7 @@ const BOARDS = [
 /** Times of placing applicants at best, beside the same problem given whole to HiGHS as an integer program. */
 export async function placesBench(): Promise<string> {
   const lines = [
-    "Placing applicants by three body measurements, half as many places as applicants, to the proven optimum and with why for everyone; processor time, median of several runs. Bar: design 7.",
+    "Placing applicants by three body measurements, half as many places as applicants, to the proven optimum and with why for everyone; processor time, median of several runs. Bar in brackets.",
   ];
   for (const { bar, ...size } of BOARDS) {
     const document = benchApplicants({ ...size, seed: SEED });

@@ -8,7 +8,7 @@ import { gapsBetween, plantedCall, type Design, type Fault, type PlantedCall } f
 import { tallyReadings } from "./tally-readings";
 import { Errors, Tally } from "./tally";
 
-/** Highest chance that a rival wins by luck for which a cause still counts as identifiable (design 7). */
+/** Highest chance that a rival wins by luck for which a cause still counts as identifiable (docs/method.md#calibration). */
 const MAX_RIVAL_CHANCE = 0.05;
 
 export interface Calibration {
@@ -23,7 +23,7 @@ export interface Calibration {
  * @param calls number of simulated calls; garments alternate.
  * @param entryErrorShare of readings, from 0 to 1.
  * @param seed of the first call; each call has its own.
- * @see design 7.
+ * @see docs/method.md#calibration.
  */
 export function calibrate(given: {
   design: Design;

@@ -32,7 +32,7 @@ export interface PlantedCall {
   readonly readingSd: number;
 }
 
-/** Effect of a planted cause on its most affected cell, in tolerances (design 7). */
+/** Effect of a planted cause on its most affected cell, in tolerances (docs/method.md#calibration). */
 const PLANTED_EFFECT_TOLERANCES = 1.5;
 const SMALL_ERRORS: PatternSds = { offset: 0.2, step: 0.15, cell: 0.15 };
 const NO_ERRORS: PatternSds = { offset: 0, step: 0, cell: 0 };
@@ -46,7 +46,7 @@ const LOG_SD = 0.5;
  * Drift and reading sds are drawn from the model's priors for each call; so are the pattern's, where its error is drawn.
  *
  * @param entryErrorShare share of readings that are entry errors, from 0 to 1.
- * @see design 4.4 and 7.
+ * @see docs/method.md#simulation.
  */
 export function plantedCall(given: {
   readonly pattern: PatternDocument;

@@ -3,7 +3,7 @@ import { readingScore } from "../gaps";
 import type { PlantedCall } from "./planted-call";
 import type { Tally } from "./tally";
 
-/** An entry error is gross from this many of the wide sds of 4.7 (design 7). */
+/** An entry error is gross from this many of the wide sds of docs/method.md#outliers. */
 const GROSS_SCORE = 5.5;
 
 /** Counts entry errors found, and readings set aside wrongly. */

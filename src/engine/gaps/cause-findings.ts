@@ -9,7 +9,7 @@ import { causeColumn } from "./model/gap-surface";
  *
  * @param gaps estimated gap of each reported cell, tolerances, `undefined` where a cell has no report.
  * @returns causes, best first.
- * @see design 4.6.
+ * @see docs/method.md#causes.
  */
 export function causeFindings(
   pattern: PatternDocument,

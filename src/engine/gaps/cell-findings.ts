@@ -20,7 +20,7 @@ export interface CellEstimate {
  *
  * @param estimates of cell (size s, measurement p) at `s * measurements + p`, in tolerances.
  * @returns cells through sizes, in each through measurements; lengths in cm.
- * @see design 4.4 and 4.5.
+ * @see docs/method.md#averaging-over-causes and docs/method.md#verdicts.
  */
 export function cellFindings(pattern: PatternDocument, estimates: readonly CellEstimate[]): Cell[] {
   const quantile = normalQuantile(UPPER);

@@ -17,7 +17,7 @@ export interface CountedReading {
  *
  * @param predictions of `predictTesters`, if the caller has them already.
  * @returns one entry a tester and measurement, testers in the call's order, measurements in the pattern's.
- * @see design 4.1.
+ * @see docs/method.md#readings-that-count.
  */
 export function countedReadings(call: CallDocument, predictions = predictTesters(call)): CountedReading[] {
   return call.testers.flatMap((tester, index) => countedOfTester(call.pattern, tester, predictions[index]));

@@ -32,7 +32,7 @@ interface Answer {
  *
  * @param cells of `gaps`; sizes in which the measurement is off are left out.
  * @returns at most one finding a measurement, in the pattern's order; areas are those of the measurements' targets.
- * @see design 4.6.
+ * @see docs/method.md#fit.
  */
 export function fitFindings({ pattern, testers }: CallDocument, cells: readonly Cell[]): FitFinding[] {
   const order = new Map(pattern.sizes.map(({ id }, index) => [id, index]));

@@ -13,7 +13,7 @@ import { testerFindings } from "./tester-findings";
  *
  * @param call a parsed call document.
  * @returns cells, causes, findings and steps in the pattern's and the call's order; lengths in cm.
- * @see design 4.4 to 4.7.
+ * @see docs/method.md#gap-model.
  */
 export function gaps(call: CallDocument): GapsOutput {
   return gapsOfScreened(screenOutliers(call));

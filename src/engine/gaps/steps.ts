@@ -8,7 +8,7 @@ import type { Step } from "./gaps-output";
  *
  * @param predictions of `predictTesters`, where the caller needs them too.
  * @returns one row a reading, in the call's order, counted or not; designCm + workedStepCm + gaugeStepCm + gapCm = readingCm.
- * @see design 4.1.
+ * @see docs/method.md#steps-of-a-gap.
  */
 export function readingSteps(call: CallDocument, predictions = predictTesters(call)): Step[] {
   const measurements = new Map(call.pattern.measurements.map(({ id }, index) => [id, index]));

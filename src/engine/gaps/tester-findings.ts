@@ -9,7 +9,7 @@ import type { Drift } from "./model/tester-drifts";
  *
  * @param counted counted readings, one entry per tester and measurement.
  * @param drifts by tester id.
- * @see ISO 5725-2:1994, 7.3.1; design 4.7.
+ * @see ISO 5725-2:1994, 7.3.1; docs/method.md#measuring-habits.
  */
 export function testerFindings(
   { pattern, testers }: CallDocument,

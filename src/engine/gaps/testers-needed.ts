@@ -5,7 +5,7 @@ import { SD_INDEX } from "./model/gap-sds";
 import { gapSurface } from "./model/gap-surface";
 import { testerInformation } from "./model/tester-on-gauge";
 
-/** The error to detect, in tolerances, and the required power (design 4.5). */
+/** The error to detect, in tolerances, and the required power (docs/method.md#how-many-testers). */
 const ERROR_TO_DETECT = 1.5;
 const MIN_POWER = 0.8;
 const MAX_TESTERS = 30;
@@ -19,7 +19,7 @@ const PRIOR_MEDIAN_SDS = Float64Array.of(0.54, 0.34, 0.27, 0.022, 0.022, 0.5);
  * testers on gauge who take all measurements.
  *
  * @returns testers per size; null if thirty are not enough.
- * @see design 4.5.
+ * @see docs/method.md#how-many-testers.
  */
 export function testersNeeded(pattern: PatternDocument): number | null {
   if (pattern.measurements.length === 0) return null;

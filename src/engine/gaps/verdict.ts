@@ -7,7 +7,7 @@ const MIN_PROBABILITY = 0.9;
  * Verdict on a gap.
  *
  * @param gap estimate and tolerance in the same unit, probability that the true gap exceeds one tolerance.
- * @see design 4.5.
+ * @see docs/method.md#how-many-testers.
  */
 export function verdictOf({
   gap,

@@ -15,7 +15,7 @@ export function solvedCounts({ terms, target }: Measurement): string[] {
 /**
  * Groups of counts that can be solved independently: no tie and no target connects two of them.
  *
- * @see design 4.2.
+ * @see docs/method.md#grading.
  */
 export function countGroups(pattern: PatternDocument): CountGroup[] {
   const groupOf = new Map(pattern.counts.map(({ id }) => [id, id]));

@@ -11,7 +11,7 @@ export interface GradingRule {
   readonly constraints: readonly Constraint[];
 }
 
-/** The rules of some counts in all sizes. @see design 4.2. */
+/** The rules of some counts in all sizes. @see docs/method.md#grading. */
 export function gradingRules(
   pattern: PatternDocument,
   counts: readonly Count[],

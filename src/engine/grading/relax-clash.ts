@@ -17,7 +17,7 @@ export interface Relaxation {
  * For each rule of a conflict the smallest violation with which all other rules can be met.
  *
  * @param clash of `gradePattern` or `solveCounts` over this pattern.
- * @see design 4.2; an elastic program of one rule at a time (Chinneck 2008, from memory).
+ * @see docs/method.md#grading; an elastic program of one rule at a time (Chinneck 2008, from memory).
  */
 export function relaxations(pattern: PatternDocument, clash: readonly Clash[], solver: Solver): Relaxation[] {
   const named = new Set(clash.flatMap(({ count }) => (count === undefined ? [] : [count])));

@@ -5,7 +5,7 @@ import type { PatternDocument } from "./pattern-document";
  * Sizes on a scale from −1 (smallest body by `sizeBy`) to 1 (largest); 0 where there is one size or all are alike.
  *
  * @returns z by size id.
- * @see design 4.4.
+ * @see docs/method.md#words-and-units.
  */
 export function sizeScale({ sizes, sizeBy }: PatternDocument): ReadonlyMap<string, number> {
   const bodies = sizes.map(({ body }) => ownValue(body, sizeBy) ?? 0);

@@ -38,7 +38,7 @@ const MISFIT_OF_DROPOUTS = 0.5;
  *
  * @param size id of a size of the pattern.
  * @throws {RangeError} for a size that does not exist or a body that lacks a measurement.
- * @see documents.md, "Applicants"; the weights are common practice, no source.
+ * @see docs/method.md#places.
  */
 export function fitInSize({
   document,

@@ -6,7 +6,7 @@ import type { Swatch } from "../pattern";
  *
  * @param swatches a tester's swatches of any fabrics, in the order they were made.
  * @returns the swatch, undefined where the fabric counts as without one.
- * @see design 4.1.
+ * @see docs/method.md#prediction.
  */
 export function chooseSwatch(swatches: readonly Swatch[], fabric: string): Swatch | undefined {
   const counted = swatches.filter((swatch) => swatch.fabric === fabric && swatch.decision !== "set-aside");

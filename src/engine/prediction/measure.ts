@@ -25,7 +25,7 @@ export interface Split {
  * @param measurement its terms name parts of the index's pattern.
  * @param working counts, lengths in cm and gauges to work from.
  * @returns the split, cm.
- * @see design 4.1.
+ * @see docs/method.md#prediction.
  */
 export function measure(index: PatternIndex, measurement: Measurement, working: Working): Split {
   return sum(measurement.terms.map((term) => measureTerm(index, term, working)));

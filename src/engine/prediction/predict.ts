@@ -33,7 +33,7 @@ export interface Prediction {
  * @param tester a tester of that size; without one worked = predicted = design, and the spread is that of a tester on gauge.
  * @returns measurements and pieces in the pattern's order; lengths in cm, stitches of all copies of a piece.
  * @throws {RangeError} for an unknown size or a count without a value, which the documents' checks rule out.
- * @see design 4.1; JCGM 100:2008, 5.1.2 for the uncertainty.
+ * @see docs/method.md#prediction; JCGM 100:2008, 5.1.2 for the uncertainty.
  */
 export function predict({
   pattern,

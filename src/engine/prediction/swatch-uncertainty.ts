@@ -15,7 +15,7 @@ export interface GaugeUncertainty {
  *
  * @param swatch counts in stitches and rows, widths in cm.
  * @returns relative standard uncertainty of the stitch and of the row gauge.
- * @see JCGM 100:2008, 5.1.2 and 4.3.7; design 4.1.
+ * @see JCGM 100:2008, 5.1.2 and 4.3.7; docs/method.md#uncertainty-of-a-prediction.
  */
 export function swatchUncertainty(swatch: Swatch): GaugeUncertainty {
   return {

@@ -19,7 +19,7 @@ import type { ReadReport, ReportContext } from "./report-context";
  * @returns a report that is valid as a document (without faults all of what was typed), the texts to store with it, faults
  *   and remarks by field. Nothing typed gives an empty report.
  * @throws {RangeError} where a length of the pattern names no number for the size, which a parsed document rules out.
- * @see design 4.1; documents.md, Call.
+ * @see docs/method.md#readings-that-count; docs/documents.md#call.
  */
 export function readReport(typed: TypedReport, context: ReportContext): ReadReport {
   const form = newForm(typed, context);

@@ -28,7 +28,7 @@ const MAX_GAUGE_DIFFERENCE = 0.03;
  * @param worked the report so far; its swatches are not used here, and other fabrics are taken at the
  *   stated gauge.
  * @returns undefined where the pattern has no such fabric. Measurements without all their numbers are left out.
- * @see design 4.1 for the lengths.
+ * @see docs/method.md#swatch-outlook.
  */
 export function swatchOutlook(
   swatch: Swatch,

@@ -11,7 +11,7 @@ import { cmOfSize, ownValue, sizeScale, type CmBySize, type Fabric, type Pattern
  * @param label name of the allowance that an offset, step or change becomes.
  * @returns a new document; the given one is left as it is.
  * @throws {RangeError} where the pattern has no such input.
- * @see design 4.6 and 4.9.
+ * @see docs/method.md#revision.
  */
 export function adjustInput(
   pattern: PatternDocument,

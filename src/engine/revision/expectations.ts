@@ -30,7 +30,7 @@ const SAME_CM = 1e-9;
  * @param cells what `gaps` says of that call.
  * @param revised the corrected pattern: the same sizes, measurements and counts.
  * @returns through sizes, in each through measurements, in the pattern's order; lengths in cm.
- * @see design 4.9.
+ * @see docs/method.md#revision.
  */
 export function expectations({
   call,

@@ -16,7 +16,7 @@ export interface InstructionError {
  * @param revised the same sizes, counts and lengths.
  * @param instructionErrors errors in the instructions, from accepted proposals.
  * @returns the call of the revised pattern.
- * @see design 4.9.
+ * @see docs/method.md#revision.
  */
 export function replayedCall(
   call: CallDocument,

@@ -12,7 +12,7 @@ export interface PatternSds {
  * A pattern's own error, drawn from the gap model: an offset and a step of each measurement, and a deviation of each cell.
  *
  * @returns tolerances of cell (size s, measurement p) at `s * measurements + p`.
- * @see design 4.4.
+ * @see docs/method.md#simulation.
  */
 export function drawTruth(pattern: PatternDocument, sds: PatternSds, random: SeededRandom): number[] {
   const scale = sizeScale(pattern);

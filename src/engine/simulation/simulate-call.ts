@@ -27,7 +27,7 @@ export interface SimulatedCall {
  *
  * @param choices the published pattern, the real one, and the testers' habits; counts of testers by size id.
  * @returns a call document with testers of the smallest size first, and what was planted in their readings.
- * @see design 4.4 for the model that readings follow.
+ * @see docs/method.md#simulation.
  */
 export function simulateCall(choices: SimulationChoices): SimulatedCall {
   const random = seededRandom(choices.seed);

@@ -16,7 +16,7 @@ interface YarnChoices {
 /**
  * Simulated weights of the yarn that a tester used: metres = ratio × √(width × height of a stitch) × stitches.
  *
- * @see design 4.8.
+ * @see docs/method.md#simulation.
  */
 export function simulateYarn({ pattern, size, gauges, ratio }: YarnChoices, random: SeededRandom): Tester["yarn"] {
   const working = patternWorking(indexPattern(pattern), size);

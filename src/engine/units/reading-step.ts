@@ -5,7 +5,7 @@ const STEPS = [1, 1 / 2, 1 / 4, 1 / 8, 1 / 10, 1 / 16, 1 / 20, 1 / 100, 1 / 1000
  *
  * @param count number as read, such as stitches in a swatch.
  * @returns step, in the unit of `count`; a thousandth where none fits.
- * @see design 4.1: half the finest step that the typed number shows.
+ * @see docs/method.md#uncertainty-of-a-prediction.
  */
 export function readingStep(count: number): number {
   return STEPS.find((step) => isWholeMultiple(count, step)) ?? 1 / 1000;

@@ -26,7 +26,7 @@ export interface YarnRatios {
  * one more row per fabric.
  *
  * @param uses at least one use of the yarn.
- * @see design 4.8; Munden 1959 (from memory) for the ratio of plain knit, about 4.4 to 4.8.
+ * @see docs/method.md#yarn; Munden 1959 (from memory) for the ratio of plain knit, about 4.4 to 4.8.
  */
 export function fitYarnRatios(uses: readonly YarnUse[]): YarnRatios {
   const fabrics = [...new Set(uses.flatMap((use) => use.fabrics.map(({ fabric }) => fabric)))].toSorted();

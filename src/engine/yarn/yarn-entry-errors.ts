@@ -22,7 +22,7 @@ export interface YarnEntryError {
 /**
  * Weights far from those of the other testers, with the entry error that explains them; needs three testers of a yarn.
  *
- * @see design 4.7 and 4.8.
+ * @see docs/method.md#outliers.
  */
 export function yarnEntryErrors(call: CallDocument): YarnEntryError[] {
   const index = indexPattern(call.pattern);

@@ -17,7 +17,7 @@ export interface BestAnswer extends Answer {
 const SAME = 1e-9;
 
 /**
- * The best of all answers, each looked at, by the words of documents.md and none of the engine's code.
+ * The best of all answers, each looked at, by the words of docs/method.md#places and none of the engine's code.
  *
  * @returns null where no answer keeps the locks.
  */

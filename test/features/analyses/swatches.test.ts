@@ -32,7 +32,7 @@ describe("swatches against the stated gauge", { timeout: 60_000 }, () => {
         [swatch({ washed: false, on: "garment" }), swatch()],
       ]),
     );
-    // By design 4.1: of several the last washed one counts, but one taken on the garment wins over it.
+    // By docs/method.md#prediction: of several the last washed one counts, but one taken on the garment wins over it.
     expect(rows.map(({ name, use }) => [name, use])).toEqual([
       ["Alva", "replaced"],
       ["Alva", "both"],

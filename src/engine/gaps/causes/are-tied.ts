@@ -1,7 +1,7 @@
 import { at } from "../../linear-algebra";
 import type { Candidate } from "./candidate";
 
-/** Squared cosine above which data on these cells cannot distinguish two candidates (design 4.6). */
+/** Squared cosine above which data on these cells cannot distinguish two candidates (docs/method.md#causes). */
 const MIN_SQUARED_COSINE = 0.999;
 
 /** True if two candidates affect the reported cells in the same proportion. */

@@ -2,7 +2,7 @@ import type { PatternDocument } from "../../pattern";
 import type { Candidate } from "./candidate";
 import { inputSensitivities } from "./input-sensitivities";
 
-/** Expected effect of a cause on its most affected measurement, in tolerances (design 4.6). */
+/** Expected effect of a cause on its most affected measurement, in tolerances (docs/method.md#causes). */
 const EXPECTED_TOLERANCES = 1.5;
 
 /**
@@ -10,7 +10,7 @@ const EXPECTED_TOLERANCES = 1.5;
  *
  * @param reported whether cell (size s, measurement p), at `s * measurements + p`, has a report.
  * @returns candidates in the order of `inputSensitivities`; those that affect no reported cell are left out.
- * @see design 4.6.
+ * @see docs/method.md#causes.
  */
 export function causeCandidates(pattern: PatternDocument, reported: readonly boolean[]): Candidate[] {
   const tolerances = pattern.measurements.map(({ toleranceCm }) => toleranceCm);

@@ -9,7 +9,7 @@ import { inputSensitivities } from "./input-sensitivities";
  * @param inputs causes or rivals of `gaps` over this pattern.
  * @returns one entry per input: cm per unit of it, size s and measurement p at `s * measurements + p`; null where the
  *   pattern has no such input or it has no effect.
- * @see design 4.6, J = ∂measurement/∂input.
+ * @see docs/method.md#causes.
  */
 export function cellSensitivities(
   pattern: PatternDocument,

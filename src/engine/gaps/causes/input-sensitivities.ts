@@ -15,7 +15,7 @@ export interface InputSensitivity {
  * Every input of the pattern whose error could explain gaps, with its derivatives over all cells.
  *
  * @returns inputs kind by kind, in the pattern's order; those without any effect are left out.
- * @see design 4.6.
+ * @see docs/method.md#causes.
  */
 export function inputSensitivities(pattern: PatternDocument): InputSensitivity[] {
   const index = indexPattern(pattern);

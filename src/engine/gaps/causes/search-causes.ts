@@ -3,7 +3,7 @@ import { fitGapSurface } from "../model/fit-gap-surface";
 import type { Candidate } from "./candidate";
 import { tryCandidates, type CausedFit, type CauseTask, type Trial, type ScoredCandidate } from "./try-candidates";
 
-/** Evidence above which a cause is reported (design 4.6: about 1; calibrated so that fewer than one in ten correct patterns gets one). */
+/** Evidence above which a cause is reported (docs/method.md#causes; calibrated so that fewer than one in ten correct patterns gets one). */
 const MIN_EVIDENCE = 0.6;
 /** Evidence that each further cause needs given the others: several wrong inputs are less likely, and a false one distorts good cells. */
 const MIN_EVIDENCE_BESIDE_OTHERS = 2;
@@ -39,7 +39,7 @@ export interface CauseSearch {
  * those with enough evidence given the others are kept.
  *
  * @param none the model without causes.
- * @see design 4.6.
+ * @see docs/method.md#causes.
  */
 export function searchCauses(task: CauseTask, none: VarianceFit): CauseSearch {
   const visited: CausedFit[] = [{ causes: [], fit: none }];

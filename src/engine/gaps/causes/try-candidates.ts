@@ -43,7 +43,7 @@ const MAX_SCORE_DEFICIT = 8;
  * best few are refitted.
  *
  * @returns trials by evidence, best first; ties by the candidates' order.
- * @see design 4.6.
+ * @see docs/method.md#causes.
  */
 export function tryCandidates(task: CauseTask, base: CausedFit): Trial[] {
   const scored = task.candidates
@@ -59,7 +59,7 @@ function byEvidence(left: ScoredCandidate, right: ScoredCandidate): number {
   return right.evidence - left.evidence;
 }
 
-/** With many candidates of a kind, one can win by chance (design 4.6). */
+/** With many candidates of a kind, one can win by chance (docs/method.md#causes). */
 function penalty({ candidatesOfKind }: Candidate): number {
   return Math.log(candidatesOfKind) / 2;
 }

@@ -9,7 +9,7 @@ const MIN_SHARE = 1e-3;
  * Each cell's gap in tolerances, averaged over the models by their weights.
  *
  * @returns parts of cell (size s, measurement p) at `s * measurements + p`; weights add up to 1.
- * @see design 4.4.
+ * @see docs/method.md#averaging-over-causes.
  */
 export function cellMixtures(models: readonly WeightedModel[]): MixturePart[][] {
   const best = Math.max(...models.map(({ logWeight }) => logWeight));

@@ -9,7 +9,7 @@ import { gapSurface } from "./gap-surface";
  *
  * @param near a fit to the same readings, from which the search starts; the usual values where left out.
  * @param free which standard deviations are fitted; all where left out.
- * @see design 4.4.
+ * @see docs/method.md#priors.
  */
 export function fitGapSurface(given: {
   readonly pattern: PatternDocument;

@@ -41,7 +41,7 @@ export interface TesterGaps {
  * Testers are sorted by id, so that their order in the document does not change any floating-point sum.
  *
  * @returns testers with at least one counted reading, and the model's readings of all sizes.
- * @see design 4.4.
+ * @see docs/method.md#gap-model.
  */
 export function gapReadings(call: CallDocument): {
   readonly testers: readonly TesterGaps[];

@@ -8,7 +8,7 @@ export const PATTERN_SDS: readonly number[] = [SD_INDEX.offset, SD_INDEX.step, S
 
 /**
  * Priors of the standard deviations: pattern and residual in tolerances, drifts as fractions
- * (design 4.4; common practice, no source).
+ * (docs/method.md#gap-model; common practice, no source).
  */
 export const GAP_PRIORS: readonly SdPrior[] = [
   { kind: "half-normal", scale: 0.8 },

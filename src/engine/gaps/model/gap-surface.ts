@@ -7,7 +7,7 @@ import { SD_INDEX } from "./gap-sds";
  * The linear model of the cells: an offset and a step per measurement, the given causes, and a deviation per cell.
  *
  * @returns the surface; the column of a cause is `causeColumn(pattern, which)`.
- * @see design 4.4.
+ * @see docs/method.md#gap-model.
  */
 export function gapSurface(pattern: PatternDocument, causes: readonly Candidate[]): Surface {
   const measurements = pattern.measurements.length;

@@ -1,7 +1,7 @@
 import type { CallDocument } from "../../pattern";
 import { chooseSwatch, statedGauge, swatchGauge, type GaugeUncertainty } from "../../prediction";
 
-/** Prior spread of gauge between testers, relative (design 4.1; common practice, no source). */
+/** Prior spread of gauge between testers, relative (docs/method.md#gap-model; common practice, no source). */
 const PRIOR_SPREAD = 0.05;
 /** Weight of the prior spread, as a number of testers. */
 const PRIOR_WEIGHT = 4;

@@ -1,6 +1,6 @@
 import { at, cholesky, solveLower, squareProduct } from "../../linear-algebra";
 
-/** Largest number of further testers that is reported (documents.md). */
+/** Largest number of further testers that is reported (docs/method.md#how-many-testers). */
 export const MAX_TESTERS_TO_SETTLE = 9;
 
 /**

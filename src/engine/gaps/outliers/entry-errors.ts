@@ -1,9 +1,9 @@
 import { CM_PER_INCH } from "../../units";
 import type { EntryError } from "../gaps-output";
 
-/** A value with a larger score is an outlier (design 4.7). */
+/** A value with a larger score is an outlier (docs/method.md#outliers). */
 export const OUTLIER_SCORE = 4;
-/** An entry error explains an outlier if the corrected value has at most this score (design 4.7). */
+/** An entry error explains an outlier if the corrected value has at most this score (docs/method.md#outliers). */
 export const PLAUSIBLE_SCORE = 2;
 
 /** An entry error and the value that was probably meant. */

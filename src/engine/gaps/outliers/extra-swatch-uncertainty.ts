@@ -18,7 +18,7 @@ export function gaugeScore(perCm: number, statedPerCm: number): number {
  *
  * @param stated the fabric's gauge.
  * @returns relative standard uncertainties, 0 if the gauge is close to the stated one.
- * @see design 4.7.
+ * @see docs/method.md#outliers.
  */
 export function extraSwatchUncertainty(swatch: Swatch, stated: Gauge): GaugeUncertainty {
   const excess = (perCm: number, statedPerCm: number) =>

@@ -13,7 +13,7 @@ const MAX_REMAINING = 1;
  *
  * @param tester with excluded swatches and readings set aside.
  * @returns the reading furthest from its expectation, with the expectation for the neighbouring size.
- * @see design 4.7.
+ * @see docs/method.md#outliers.
  */
 export function neighbourSizeOutlier(index: PatternIndex, tester: Tester): Outlier | undefined {
   const scored = scoredReadings(index, tester).filter(({ index }) => tester.readings[index]?.decision !== "set-aside");

@@ -21,7 +21,7 @@ export interface ReadingOutlier {
  *
  * @param tester with excluded swatches set aside.
  * @param medians gaps of `medianGaps`: a slip may bring a reading to what it should have come to, or to what others' came to.
- * @see design 4.7.
+ * @see docs/method.md#outliers.
  */
 export function readingOutliers(
   index: PatternIndex,

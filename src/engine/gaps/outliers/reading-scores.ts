@@ -28,11 +28,11 @@ export interface Expectation {
   readonly sdCm: number;
 }
 
-/** Sds of a score (design 4.7): the reading's own, the pattern's, and relative drifts; in tolerances and as fractions. */
+/** Sds of a score (docs/method.md#outliers): the reading's own, the pattern's, and relative drifts; in tolerances and as fractions. */
 const READING_SD = 0.55;
 const PATTERN_SD = 1;
 const DRIFT_SD = 0.03;
-/** Spread of a tester's gauge about the stated one in a fabric without a swatch (design 4.1). */
+/** Spread of a tester's gauge about the stated one in a fabric without a swatch (docs/method.md#outliers). */
 const GAUGE_SD_WITHOUT_SWATCH = 0.05;
 
 /** Distance of a length from what is expected, in wide standard deviations. */
@@ -43,7 +43,7 @@ export function scoreOf(cm: number, { cm: expected, sdCm }: Expectation): number
 /**
  * A tester's readings that can be compared, with the expectation of each.
  *
- * @see design 4.7.
+ * @see docs/method.md#outliers.
  */
 export function scoredReadings(index: PatternIndex, tester: Tester): ScoredReading[] {
   const expectations = new Map<string, Expectation>();
@@ -63,7 +63,7 @@ export function scoredReadings(index: PatternIndex, tester: Tester): ScoredReadi
   });
 }
 
-/** Expectation of a measurement, with the wide sds of design 4.7. */
+/** Expectation of a measurement, with the wide sds of docs/method.md#outliers. */
 export function expectationOf(
   index: PatternIndex,
   split: Split,
@@ -82,7 +82,7 @@ export function expectationOf(
   return { cm: split.cm, sdCm: Math.sqrt(variance) };
 }
 
-/** Score of one reading before the model is fitted, in the wide standard deviations of design 4.7. */
+/** Score of one reading before the model is fitted, in the wide standard deviations of docs/method.md#outliers. */
 export function readingScore(call: CallDocument, tester: Tester, reading: Reading): number {
   const index = indexPattern(call.pattern);
   const measurement = index.pattern.measurements.find(({ id }) => id === reading.measurement);

@@ -17,7 +17,7 @@ export interface ScreenedCall {
  * Screens for entry errors before the model is fitted. A person's decision overrides the engine's.
  *
  * @returns outliers in the call's order, swatches before readings; nothing is removed from the call.
- * @see design 4.7.
+ * @see docs/method.md#outliers.
  */
 export function screenOutliers(call: CallDocument): ScreenedCall {
   const index = indexPattern(call.pattern);

@@ -23,7 +23,7 @@ interface SwatchError {
  *
  * Ridges counted as rows are reported and never set aside.
  *
- * @see design 4.7.
+ * @see docs/method.md#outliers.
  */
 export function swatchOutliers(fabrics: ReadonlyMap<string, Fabric>, tester: Tester): SwatchOutlier[] {
   return tester.swatches.flatMap((swatch, index) => {

@@ -13,7 +13,7 @@ export interface YarnOutlier {
  *
  * @param call in which excluded swatches are set aside.
  * @returns by tester id.
- * @see design 4.7.
+ * @see docs/method.md#outliers.
  */
 export function yarnOutliers(call: CallDocument): (tester: Tester) => YarnOutlier[] {
   const slips = new Map(yarnEntryErrors(call).map((slip) => [`${slip.tester} ${slip.yarn}`, slip]));

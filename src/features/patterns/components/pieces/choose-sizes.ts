@@ -1,6 +1,6 @@
 import type { PatternDocument, Size } from "@/engine/pattern";
 
-/** No size has this id (documents.md). */
+/** No size has this id (docs/documents.md#rules-for-all-documents). */
 export const ALL_SIZES = "all";
 
 /**
