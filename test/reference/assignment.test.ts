@@ -35,7 +35,7 @@ function minTotalCost(
   return rows.reduce((sum, row, index) => sum + (row[assigned[index] ?? -1] ?? 0), 0);
 }
 
-// Data and optima: shared/references.md, section 7; each optimum confirmed there by R (clue, lpSolve).
+// Data and optima: docs/references.md; each optimum confirmed there by R (clue, lpSolve).
 describe("the assignment solver, against published optima", () => {
   it.each(readJson("assignment_small.json", smallSchema).problems)("$id", ({ cost, supply, demand, ...problem }) => {
     expect(minTotalCost(cost, supply ?? [], demand ?? [])).toBe(problem.published_optimum);

@@ -28,7 +28,7 @@ export interface GapEstimate {
  *
  * @param call a parsed call in which excluded readings and swatches are set aside.
  * @param causes whether to search for causes; if not, cells come from the model without causes.
- * @see design 4.4 to 4.6.
+ * @see docs/method.md#gap-model and docs/method.md#causes.
  */
 export function estimateGaps(call: CallDocument, { causes } = { causes: true }): GapEstimate {
   const { pattern } = call;

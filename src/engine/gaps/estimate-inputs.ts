@@ -18,7 +18,7 @@ export interface InputEstimate {
  *
  * @param call in which excluded readings and swatches are set aside.
  * @returns one estimate per input, null if the call has no information about it; and each cell's gap, cm, sizes first.
- * @see design 4.6 and 4.9.
+ * @see docs/method.md#revision.
  */
 export function estimateInputs(
   call: CallDocument,

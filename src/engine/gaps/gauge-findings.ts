@@ -19,7 +19,7 @@ const ROBUST_ERROR_FACTOR = 1.25;
  *
  * @param call in which excluded swatches are set aside.
  * @returns one finding per fabric and direction, gauges over 10 cm.
- * @see ISO 13528:2015, Algorithm A; design 4.6.
+ * @see ISO 13528:2015, Algorithm A; docs/method.md#stated-gauge.
  */
 export function gaugeFindings({ pattern, testers }: CallDocument): GaugeFinding[] {
   return pattern.fabrics.flatMap((fabric) => {

@@ -10,7 +10,7 @@ type HasAnswer = (rules: readonly GradingRule[]) => boolean;
  *
  * @param rules through sizes for the first count, as `gradingRules` lists them.
  * @returns conflicting rules, none of which can be left out.
- * @see design 4.2.
+ * @see docs/method.md#grading.
  */
 export function findClash(
   rules: readonly GradingRule[],

@@ -32,7 +32,7 @@ export type GradeOutcome =
  * @param request slack defaults to 0.
  * @param solver exact, to a relative and absolute gap of 0.
  * @returns the grading with the resulting measurements; or one conflict; or faults: sizes out of order, counts without a target or numbers.
- * @see design 4.2.
+ * @see docs/method.md#grading.
  */
 export function gradePattern({ pattern, slack = 0, near }: GradeRequest, solver: Solver): GradeOutcome {
   const limits: Limit[] = [];

@@ -35,7 +35,7 @@ export interface GroupRequest {
 /** Later stages may exceed the optimum of an earlier one by this much, because sums of doubles depend on their order. */
 export const STAGE_TOLERANCE = 1e-7;
 
-/** The objectives that are minimised one after another for a group of counts. @see design 4.2. */
+/** The objectives that are minimised one after another for a group of counts. @see docs/method.md#grading. */
 export function gradingStages({ pattern, counts, measurements, near, slack }: GroupRequest): Stage[] {
   const variables = countVariables(pattern, counts);
   const deviations = deviationRows(pattern, measurements, variables);

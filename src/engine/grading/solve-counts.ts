@@ -13,7 +13,7 @@ import { solveBySize } from "./solve-by-size";
  *
  * @param near the tested grading; counts and sizes that it leaves out are unrestricted.
  * @param slack deviation without cost, in tolerances.
- * @see design 4.2.
+ * @see docs/method.md#grading.
  */
 export function solveCounts({
   pattern,

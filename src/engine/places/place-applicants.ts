@@ -50,7 +50,7 @@ export type PlacedApplicants =
  * @param document a parsed document.
  * @returns placed and waiting in the document's order, short in the pattern's, each with a text and the reason that
  *   it is made from; or faults, where more applicants are locked in a size than it has spots.
- * @see design 4.3; documents.md for misfit and reach; `minCostAssignment` for how the solution is found and proved.
+ * @see docs/method.md#places for misfit and reach; `minCostAssignment` for how the solution is found and proved.
  */
 export function placeApplicants(document: ApplicantsDocument): PlacedApplicants {
   const faults = lockFaults(document);

@@ -4,11 +4,11 @@ import { chooseSwatch } from "./choose-swatch";
 import { gaugeParts, type Split } from "./measure";
 import { swatchUncertainty } from "./swatch-uncertainty";
 
-/** Relative spread of gauge between testers, for a fabric without a swatch (design 4.1; common practice, no source). */
+/** Relative spread of gauge between testers, for a fabric without a swatch (docs/method.md#uncertainty-of-a-prediction; common practice, no source). */
 const GAUGE_SPREAD = 0.05;
-/** Relative drift of a garment's fabric from its swatch, before a call has estimated it (design 4.1). */
+/** Relative drift of a garment's fabric from its swatch, before a call has estimated it (docs/method.md#uncertainty-of-a-prediction). */
 const DRIFT_SD = 0.025;
-/** Half-width of the error of a tape measure on a garment, cm; doubled for a girth that is laid flat (design 4.1). */
+/** Half-width of the error of a tape measure on a garment, cm; doubled for a girth that is laid flat (docs/method.md#uncertainty-of-a-prediction). */
 const GARMENT_TAPE_HALF_WIDTH_CM = 0.5;
 
 /**

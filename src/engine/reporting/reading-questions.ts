@@ -16,7 +16,7 @@ import { yarnQuestions } from "./yarn-questions";
  * @param read the report from `readReport`; answers are among its typed texts.
  * @returns questions about swatches, readings and yarn, in the report's order; none about what the tester confirmed, and none
  *   where the pattern's grading is incomplete.
- * @see design 4.7.
+ * @see docs/method.md#outliers.
  */
 export function readingQuestions(read: ReadReport, context: ReportContext): ReadingQuestion[] {
   if (missingGrading(context.pattern).length > 0) return [];

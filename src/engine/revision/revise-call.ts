@@ -8,7 +8,7 @@ import { patternChanges, type Change } from "./pattern-changes";
 import { replayedCall, type InstructionError } from "./replayed-call";
 import type { ReviseRequest, AcceptedProposal } from "./revise-request";
 
-/** Even steps matter more to a designer than the last millimetre: deviations up to a quarter of a tolerance have no cost (design 4.2). */
+/** Even steps matter more to a designer than the last millimetre: deviations up to a quarter of a tolerance have no cost (docs/method.md#grading). */
 const DEFAULT_SLACK = 0.25;
 
 export type Revision =
@@ -46,7 +46,7 @@ interface AcceptedAmount {
  * ones; by `published`, the counts are unchanged. A proposal for a count fixes the instructions or adopts the number really worked.
  *
  * @param solver an exact integer solver.
- * @see design 4.9.
+ * @see docs/method.md#revision.
  */
 export function reviseCall({ call, take, slack = DEFAULT_SLACK }: ReviseRequest, solver: Solver): Revision {
   const screened = screenOutliers(call).call;

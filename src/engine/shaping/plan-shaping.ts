@@ -42,7 +42,7 @@ export type SectionShaping =
  * @param shaping how many stitches at which edges; without it the section is straight or "unsaid".
  * @returns the plan: Σ everyRows × times + evenRows = rows, and events × stitches an event = the difference; or what
  * prevents it.
- * @see design 4.2, last paragraph.
+ * @see docs/method.md#shaping.
  */
 export function planShaping({ from, to, rows }: SectionCounts, shaping?: Shaping): SectionShaping {
   const difference = Math.abs(to - from);

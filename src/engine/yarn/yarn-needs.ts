@@ -33,7 +33,7 @@ export interface SizeNeed {
  * @param call in which excluded entries are set aside.
  * @param roundToM metres to publish are rounded up to a multiple of this.
  * @returns yarns and sizes in the pattern's order; nulls if nobody reported the yarn or no piece uses it.
- * @see design 4.8.
+ * @see docs/method.md#yarn.
  */
 export function yarnNeeds(call: CallDocument, roundToM = DEFAULT_ROUNDING_M): { readonly yarns: readonly YarnNeed[] } {
   const index = indexPattern(call.pattern);

@@ -60,7 +60,7 @@ const { call } = simulateCall({
   places: Object.fromEntries(PATTERN.sizes.map(({ id }) => [id, { least: 0, wanted: 4 }])),
   habits: {
     ...{ gaugeSpread: 0.05, driftSd: 0.022, readingSd: 0.5, roundCm: 0.1, missingReadings: 0.05, missingSwatches: 0 },
-    ...{ slips: 0, yarnRatio: 4.6 },
+    ...{ entryErrorShare: 0, yarnRatio: 4.6 },
   },
   seed: 7,
 });
@@ -88,7 +88,7 @@ function writtenOut(causes: typeof candidates) {
     const isSameMeasurement = one % MEASUREMENTS === other % MEASUREMENTS;
     const ofMeasurement = isSameMeasurement ? OFFSET ** 2 + STEP ** 2 * z(one) * z(other) : 0;
     const ofCauses = causes.reduce(
-      (sum, { priorSd, moves }) => sum + priorSd ** 2 * (moves[one] ?? 0) * (moves[other] ?? 0),
+      (sum, { priorSd, sensitivities }) => sum + priorSd ** 2 * (sensitivities[one] ?? 0) * (sensitivities[other] ?? 0),
       0,
     );
     return ofMeasurement + ofCauses + (one === other ? CELL ** 2 : 0);
