@@ -25,7 +25,7 @@ const TESTS: Readonly<Record<Kind, PageAnswer>> = { ...everyone<PageAnswer>("not
 
 /** Every page and route below src/app, by its folder. */
 export const PAGES: Readonly<Record<string, PageRow>> = {
-  "/": { path: () => "/", answers: signedIn<PageAnswer>("shown", "/patterns") },
+  "/": { path: () => "/", answers: everyone<PageAnswer>("shown") },
   "/account": { path: () => "/account", answers: signedIn<PageAnswer>("/sign-in", "shown") },
   "/api/auth/[...nextauth]": { path: () => "/api/auth/session", answers: everyone<PageAnswer>("shown") },
   "/applications/[link]": { path: ({ link }) => `/applications/${link}`, answers: everyone<PageAnswer>("shown") },
@@ -59,6 +59,7 @@ export const PAGES: Readonly<Record<string, PageRow>> = {
   "/calls/[callId]/gaps": { path: ({ callId }) => `/calls/${callId}/gaps`, answers: SEES },
   "/calls/[callId]/gaps.csv": { path: ({ callId }) => `/calls/${callId}/gaps.csv`, answers: SEES },
   "/calls/[callId]/method": { path: ({ callId }) => `/calls/${callId}/method`, answers: SEES },
+  "/calls/[callId]/pattern": { path: ({ callId }) => `/calls/${callId}/pattern`, answers: SEES },
   "/calls/[callId]/questions": { path: ({ callId }) => `/calls/${callId}/questions`, answers: SEES },
   "/calls/[callId]/places": { path: ({ callId }) => `/calls/${callId}/places`, answers: SEES },
   "/calls/[callId]/places/state": { path: ({ callId }) => `/calls/${callId}/places/state`, answers: SEES },

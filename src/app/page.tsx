@@ -1,15 +1,15 @@
-import { redirect } from "next/navigation";
 import { optionalViewer } from "@/server/viewer";
 import { ButtonLink } from "@/ui/button";
 import { Page } from "@/ui/page";
 import { RulerRowPicture } from "@/features/patterns/components/ruler-row-picture";
+import { DesignerHome } from "./designer-home";
 
 export default async function HomePage() {
-  if ((await optionalViewer()) !== null) redirect("/patterns");
+  if ((await optionalViewer()) !== null) return <DesignerHome />;
   return (
     <Page
-      title="Which sizes came out as you promised?"
-      intro="You worked one size. Your testers worked the rest, each with her own hands. Sizewright takes their gauge out of their measurements, and shows what is left: sizes that are graded wrong, an edging that adds more than you thought, and testers who were only off gauge."
+      title="Which sizes come out as planned?"
+      intro="You made one size. Your testers made the others, each with their own hands. Sizewright takes their gauge out of their measurements and shows what is left: sizes that are graded wrong, an edging that adds more than you thought, and testers who were simply off gauge."
       actions={
         <>
           <ButtonLink href="/sign-up">Sign up</ButtonLink>
@@ -21,16 +21,17 @@ export default async function HomePage() {
     >
       <RulerRowPicture />
       <ol className="grid gap-8 sm:grid-cols-3">
-        <Step title="Bring your numbers">
-          Paste the finished measurements from your spreadsheet, sizes across, or bring a document. Centimetres, inches
-          and fractions are all understood.
+        <Step title="Import your numbers">
+          Paste the finished measurements from your spreadsheet, sizes across, or import a file. Centimetres, inches and
+          fractions all work.
         </Step>
         <Step title="Add what testers reported">
-          Their form’s table will do: you say which column is which. What cannot be read is told by row and column.
+          The table from their form will do: you say which column is which. Anything that cannot be read is listed by
+          row and column.
         </Step>
-        <Step title="Read the gaps, mend the pattern">
-          Every measurement in every size, with how sure one can be of it. Correct a count or an allowance, and see what
-          every size becomes before you save.
+        <Step title="See the differences, fix the pattern">
+          Every measurement in every size, and how sure it is. Correct a count or an allowance and see what each size
+          becomes before you save.
         </Step>
       </ol>
     </Page>

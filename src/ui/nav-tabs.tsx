@@ -1,6 +1,7 @@
 "use client";
 
 import Link from "next/link";
+import { useEffect, useRef } from "react";
 
 export interface NavTab {
   readonly href: string;
@@ -8,14 +9,28 @@ export interface NavTab {
   readonly current: boolean;
 }
 
-/** Links between the pages of one thing. Where they do not fit in a row they take several, so that all are in sight. */
-export function NavTabs({ label, tabs }: { readonly label: string; readonly tabs: readonly NavTab[] }) {
+interface NavTabsProps {
+  readonly label: string;
+  readonly tabs: readonly NavTab[];
+  /** `parts` over `pages`, where there are two levels. */
+  readonly look?: "parts" | "pages";
+}
+
+/** Links between the pages of one thing, in one line; where they do not fit it scrolls, with the current one in sight. */
+export function NavTabs({ label, tabs, look = "parts" }: NavTabsProps) {
+  const list = useRef<HTMLUListElement>(null);
+  const current = tabs.find((tab) => tab.current)?.href;
+  useEffect(() => {
+    const link = list.current?.querySelector<HTMLElement>("[aria-current]");
+    if (list.current && link)
+      list.current.scrollLeft = link.offsetLeft - (list.current.clientWidth - link.offsetWidth) / 2;
+  }, [current]);
   return (
-    <nav aria-label={label} className="nav-tabs mb-8 border-b border-line">
-      <ul className="flex flex-wrap gap-x-1">
-        {tabs.map(({ href, label: text, current }) => (
+    <nav aria-label={label} className={`nav-tabs nav-${look}`}>
+      <ul ref={list}>
+        {tabs.map(({ href, label: text, current: isCurrent }) => (
           <li key={href}>
-            <Link href={href} prefetch={false} aria-current={current ? "page" : undefined}>
+            <Link href={href} prefetch={false} aria-current={isCurrent ? "page" : undefined}>
               {text}
             </Link>
           </li>

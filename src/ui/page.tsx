@@ -2,6 +2,8 @@ import type { ReactNode } from "react";
 
 interface PageProps {
   readonly title: string;
+  /** The ways to other pages of the same thing, above all else. */
+  readonly navigation?: ReactNode;
   /** A short line above the title: where one is. */
   readonly above?: ReactNode;
   readonly intro?: ReactNode;
@@ -13,12 +15,13 @@ interface PageProps {
 }
 
 /** A page's frame: title, introduction, actions and content, with one main landmark. */
-export function Page({ title, above, intro, actions, width = "wide", children }: PageProps) {
+export function Page({ title, navigation, above, intro, actions, width = "wide", children }: PageProps) {
   return (
     <main
       id="content"
       className={`mx-auto w-full flex-1 px-4 pb-24 pt-8 sm:px-8 ${width === "narrow" ? "max-w-2xl" : "max-w-7xl"}`}
     >
+      {navigation ? <div className="-mt-3 mb-6 max-sm:-mt-5 max-sm:mb-4">{navigation}</div> : null}
       <div className="mb-8 flex flex-wrap items-end justify-between gap-x-8 gap-y-4">
         <div className="min-w-0 max-w-3xl">
           {above ? <div className="mb-1.5 text-sm text-soft wrap-anywhere">{above}</div> : null}

@@ -1,8 +1,10 @@
 import "server-only";
-import { testerCounts } from "@/features/testers/data";
+import { testerCountsSql } from "@/features/testers/invitation-state-data";
+import { Prisma } from "@/generated/prisma/client";
 import { database } from "@/server/database";
 import { AppError } from "@/server/errors";
-import { callScope, type CallAccess } from "./access";
+import type { Viewer } from "@/server/viewer";
+import type { CallAccess } from "./access";
 
 /** How far a call has come, in numbers. */
 export interface CallStanding {
@@ -27,52 +29,64 @@ export interface CallStanding {
 }
 
 /** Reads how far a call has come. */
-export async function callStanding(access: CallAccess): Promise<CallStanding> {
-  const call = callScope(access);
+export async function callStanding({ callId, pattern }: CallAccess): Promise<CallStanding> {
+  const [standing] = await standings(pattern.accountId, Prisma.sql`call.id = ${callId}::uuid`);
+  if (standing === undefined) throw new AppError("not-found");
+  return standing;
+}
+
+/** An open call of a designer's, and how far it has come. */
+export interface StandingCall extends CallStanding {
+  readonly callId: string;
+  readonly title: string;
+}
+
+/** How far the viewer's open calls have come, the newest first; calls in which they may only look are left out. */
+export async function openStandings({ accountId }: Viewer): Promise<StandingCall[]> {
+  return await standings(accountId, Prisma.sql`call.status = 'open' AND membership.role <> 'viewer'`);
+}
+
+interface StandingRow extends Omit<StandingCall, "opening"> {
+  readonly hasOpening: boolean;
+  readonly publishedAt: Date | null;
+  readonly applyUntil: Date | null;
+}
+
+async function standings(accountId: string, which: Prisma.Sql): Promise<StandingCall[]> {
   const now = new Date();
-  const [row, applications, testers, questions] = await Promise.all([
-    database().call.findUnique({
-      where: call,
-      select: { status: true, opening: { select: { publishedAt: true, applyUntil: true } } },
-    }),
-    applicationCounts(access),
-    testerCounts(access, now),
-    database().question.count({ where: { call, answer: null } }),
-  ]);
-  if (row === null) throw new AppError("not-found");
-  return {
-    opening: openingStanding(row.opening, now),
-    isOpen: row.status === "open",
-    ...applications,
-    ...testers,
-    questions,
-  };
+  const rows = await database().$queryRaw<StandingRow[]>`
+    SELECT call.id AS "callId", call.title, call.status = 'open' AS "isOpen", applications.*, testers.*,
+      (SELECT count(*)::int FROM question WHERE question.call_id = call.id AND question.answer IS NULL) AS questions,
+      opening.call_id IS NOT NULL AS "hasOpening", opening.published_at AS "publishedAt", opening.apply_until AS "applyUntil"
+    FROM call
+    JOIN membership ON membership.pattern_id = call.pattern_id AND membership.account_id = ${accountId}::uuid
+    LEFT JOIN opening ON opening.call_id = call.id
+    CROSS JOIN LATERAL (${APPLICATION_COUNTS}) AS applications
+    CROSS JOIN LATERAL (${testerCountsSql(now)}) AS testers
+    WHERE ${which}
+    ORDER BY call.created_at DESC`;
+  return rows.map(({ hasOpening, publishedAt, applyUntil, ...standing }) => ({
+    ...standing,
+    opening: hasOpening ? openingStanding({ publishedAt, applyUntil }, now) : null,
+  }));
 }
 
-type Applications = Pick<CallStanding, "applied" | "undecided" | "unplaced" | "placed">;
-
-async function applicationCounts({ callId, pattern }: CallAccess): Promise<Applications> {
-  const [counts] = await database().$queryRaw<Applications[]>`
-    SELECT count(*)::int AS applied,
-      count(*) FILTER (WHERE is_free AND word IS NULL)::int AS undecided,
-      count(*) FILTER (WHERE is_free AND word = 'yes' AND size IS NULL AND hold IS NULL)::int AS unplaced,
-      count(*) FILTER (WHERE is_free AND size IS NOT NULL)::int AS placed
-    FROM (
-      SELECT application.word, application.size, application.hold, tester.id IS NULL AS is_free
-      FROM application
-      JOIN call ON call.id = application.call_id
-      JOIN membership ON membership.pattern_id = call.pattern_id AND membership.account_id = ${pattern.accountId}::uuid
-      LEFT JOIN tester ON tester.application_id = application.id
-      WHERE call.id = ${callId}::uuid AND application.withdrawn_at IS NULL
-    ) AS standing`;
-  return counts ?? { applied: 0, undecided: 0, unplaced: 0, placed: 0 };
-}
+const APPLICATION_COUNTS = Prisma.sql`
+  SELECT count(*)::int AS applied,
+    count(*) FILTER (WHERE is_free AND word IS NULL)::int AS undecided,
+    count(*) FILTER (WHERE is_free AND word = 'yes' AND size IS NULL AND hold IS NULL)::int AS unplaced,
+    count(*) FILTER (WHERE is_free AND size IS NOT NULL)::int AS placed
+  FROM (
+    SELECT application.word, application.size, application.hold, tester.id IS NULL AS is_free
+    FROM application
+    LEFT JOIN tester ON tester.application_id = application.id
+    WHERE application.call_id = call.id AND application.withdrawn_at IS NULL
+  ) AS standing`;
 
 function openingStanding(
-  opening: { readonly publishedAt: Date | null; readonly applyUntil: Date | null } | null,
+  opening: { readonly publishedAt: Date | null; readonly applyUntil: Date | null },
   now: Date,
 ): CallStanding["opening"] {
-  if (opening === null) return null;
   if (opening.publishedAt === null) return "draft";
   return opening.applyUntil !== null && opening.applyUntil <= now ? "over" : "taking";
 }

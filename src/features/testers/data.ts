@@ -1,11 +1,9 @@
 import "server-only";
-import type { CallAccess } from "@/features/calls/access";
 import { callDates, type CallDates } from "@/features/openings/data";
 import { openingSchema, testerDatesSchema, type TesterDates } from "@/features/openings/schema";
 import { database } from "@/server/database";
 import { AppError } from "@/server/errors";
 import { testerScope, type TesterAccess } from "./access";
-import { invitationSql } from "./invitation-state-data";
 
 /** Where days are meant that nobody has said a zone for. */
 const NO_ZONE = "UTC";
@@ -72,34 +70,6 @@ export async function readTester(access: TesterAccess): Promise<TesterRead> {
       invented: call.pattern.invented,
     },
   };
-}
-
-export interface TesterCounts {
-  readonly invited: number;
-  readonly unanswered: number;
-  readonly lapsed: number;
-  readonly accepted: number;
-  readonly reported: number;
-}
-
-/** How many of a call's testers are invited, have answered and have reported. */
-export async function testerCounts({ callId, pattern }: CallAccess, now: Date): Promise<TesterCounts> {
-  const [counts] = await database().$queryRaw<TesterCounts[]>`
-    SELECT
-      count(*) FILTER (WHERE was_invited)::int AS invited,
-      count(*) FILTER (WHERE was_invited AND invitation = 'invited')::int AS unanswered,
-      count(*) FILTER (WHERE was_invited AND invitation = 'lapsed')::int AS lapsed,
-      count(*) FILTER (WHERE invitation = 'accepted')::int AS accepted,
-      count(*) FILTER (WHERE has_reported)::int AS reported
-    FROM (
-      SELECT invited_at IS NOT NULL OR accepted_at IS NOT NULL AS was_invited, ${invitationSql(now)} AS invitation,
-        EXISTS (SELECT FROM report WHERE report.tester_id = tester.id) AS has_reported
-      FROM tester
-      JOIN call ON call.id = tester.call_id
-      JOIN membership ON membership.pattern_id = call.pattern_id AND membership.account_id = ${pattern.accountId}::uuid
-      WHERE call.id = ${callId}::uuid
-    ) AS states`;
-  return counts ?? { invited: 0, unanswered: 0, lapsed: 0, accepted: 0, reported: 0 };
 }
 
 /** A call's days as moments, null where it has told none, and the zone that they are days in. */

@@ -38,7 +38,7 @@ export default async function OneCallPage({ params }: PageProps<"/calls/[callId]
     </>
   );
   return (
-    <CallPage loaded={loaded} tab="overview" title={call.title} actions={actions}>
+    <CallPage loaded={loaded} page="overview" title={call.title} actions={actions}>
       {isRun ? <CallStandingSection callId={callId} standing={standing} /> : null}
       <CallOverview {...{ callId, places, reports, isRun }} pattern={revision.document} />
     </CallPage>

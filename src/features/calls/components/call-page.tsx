@@ -1,70 +1,69 @@
 import Link from "next/link";
 import type { ReactNode } from "react";
+import { InventedMark } from "@/features/patterns/components/pattern-frame";
 import { NavTabs } from "@/ui/nav-tabs";
 import { Page } from "@/ui/page";
+import { CALL_PAGES, CALL_PARTS, callPageHref, type CallPageKey } from "../call-pages";
 import type { LoadedCall } from "../loaders";
-
-interface TabPage {
-  readonly path: string;
-  readonly label: string;
-}
-
-const RUNNING = {
-  overview: { path: "", label: "The call" },
-  opening: { path: "/opening", label: "Opening" },
-  applications: { path: "/applications", label: "Applications" },
-  places: { path: "/places", label: "Places" },
-  progress: { path: "/progress", label: "Progress" },
-  questions: { path: "/questions", label: "Questions" },
-} as const satisfies Record<string, TabPage>;
-
-const READING = {
-  gaps: { path: "/gaps", label: "Gaps" },
-  changes: { path: "/changes", label: "What to change" },
-  correct: { path: "/correct", label: "Correct the pattern" },
-  swatches: { path: "/swatches", label: "Swatches" },
-  testers: { path: "/testers", label: "Testers" },
-  doubtful: { path: "/doubtful", label: "Doubtful readings" },
-  yarn: { path: "/yarn", label: "Yarn" },
-  fit: { path: "/fit", label: "Fit" },
-  method: { path: "/method", label: "How it is reckoned" },
-} as const satisfies Record<string, TabPage>;
-
-export type CallTab = keyof typeof RUNNING | keyof typeof READING;
 
 interface CallPageProps {
   readonly loaded: LoadedCall;
-  readonly tab: CallTab;
-  readonly title: string;
+  /** The page, or the one that a page below it belongs to. */
+  readonly page: CallPageKey;
+  /** Of a page below; else the page's own name. */
+  readonly title?: string;
   readonly intro?: ReactNode;
   readonly actions?: ReactNode;
   readonly children: ReactNode;
 }
 
-/** The frame of a call's pages: where one is, the title, and the ways to its other pages. */
-export function CallPage({ loaded, tab, title, intro, actions, children }: CallPageProps) {
-  const { call, revision } = loaded;
-  const base = `/calls/${call.callId}`;
-  const tabsOf = (pages: Readonly<Record<string, TabPage>>) =>
-    Object.entries(pages)
-      .filter(([key]) => key !== "correct" || tab === "correct")
-      .map(([key, { path, label }]) => ({ href: `${base}${path}`, label, current: key === tab }));
-  const above = (
+/** The frame of a call's pages: the pattern, the test and its state once, and the ways to its other pages. */
+export function CallPage({ loaded, page, title, intro, actions, children }: CallPageProps) {
+  const { callId } = loaded.call;
+  const part = CALL_PARTS.find(({ pages }) => pages.includes(page));
+  const parts = CALL_PARTS.flatMap(({ name, pages: [first] }) =>
+    first === undefined ? [] : [{ href: callPageHref(callId, first), label: name, current: name === part?.name }],
+  );
+  const pages = (part?.pages ?? []).map((key) => ({
+    href: callPageHref(callId, key),
+    label: CALL_PAGES[key].name,
+    current: key === page,
+  }));
+  const navigation = (
     <>
-      <Link href={`/patterns/${call.patternId}`} className="text-link">
-        {revision.document.name}
-      </Link>
-      , revision {revision.number} · {call.title}
-      {call.invented ? " · invented, for the demo" : null}
+      <CallLine loaded={loaded} isOverview={page === "overview"} />
+      <NavTabs label="Parts of this test" tabs={parts} look="parts" />
+      {part !== undefined && pages.length > 1 ? <NavTabs label={part.name} tabs={pages} look="pages" /> : null}
     </>
   );
   return (
-    <Page title={title} above={above} intro={intro} actions={actions}>
-      <div className="mb-8 [&>nav]:mb-0">
-        <NavTabs label="To run this call" tabs={tabsOf(RUNNING)} />
-        <NavTabs label="What came of it" tabs={tabsOf(READING)} />
-      </div>
+    <Page title={title ?? CALL_PAGES[page].name} navigation={navigation} intro={intro} actions={actions}>
       {children}
     </Page>
+  );
+}
+
+/** `Saltmarsh Tee, revision 2 · Winter test · open`, in one line whatever its length. */
+function CallLine({ loaded, isOverview }: { readonly loaded: LoadedCall; readonly isOverview: boolean }) {
+  const { call, revision } = loaded;
+  return (
+    <p className="flex min-w-0 items-baseline gap-x-2 text-sm text-soft *:truncate">
+      <Link href={`/patterns/${call.patternId}`} className="text-link min-w-16">
+        {revision.document.name}
+      </Link>
+      <span className="shrink-0 max-sm:hidden">revision {revision.number}</span>
+      <span aria-hidden="true">·</span>
+      {isOverview ? (
+        <span className="min-w-16">{call.title}</span>
+      ) : (
+        <Link href={callPageHref(call.callId, "overview")} className="text-link min-w-16">
+          {call.title}
+        </Link>
+      )}
+      <span className="shrink-0 rounded-full border border-line-strong px-2">
+        {call.status === "open" ? "Open" : "Closed"}
+      </span>
+      {call.invented ? <InventedMark /> : null}
+    </p>
   );
 }

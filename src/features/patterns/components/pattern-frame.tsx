@@ -14,9 +14,9 @@ interface PatternFrameProps {
   readonly children: ReactNode;
 }
 
-/** Every page of a pattern: its name, what it is, and the way to its other pages. */
+/** Every page of a pattern: its name and what it is once, and the ways to its other pages. */
 export function PatternFrame({ page, tab, actions, children }: PatternFrameProps) {
-  const { patternId, revision, invented } = page;
+  const { patternId, revision } = page;
   const { document } = revision;
   const home = `/patterns/${patternId}`;
   const [measurement] = document.measurements;
@@ -30,33 +30,60 @@ export function PatternFrame({ page, tab, actions, children }: PatternFrameProps
     { key: "revisions", href: `${home}/revisions`, label: "Revisions" },
     { key: "people", href: `${home}/people`, label: "People" },
   ];
-  return (
-    <Page
-      title={document.name}
-      above={
-        <Link href="/patterns" className="text-link">
-          Patterns
-        </Link>
-      }
-      intro={`${craftWord(document.craft)}, ${sizesWords(document.sizes.map(({ label }) => label))}. Revision ${revision.number}.`}
-      actions={actions}
-    >
-      {invented ? <InventedMark /> : null}
+  const navigation = (
+    <>
+      <PatternLine page={page} isOverview={tab === "overview"} />
       <NavTabs
         label="Pages of this pattern"
         tabs={tabs.map(({ key, ...link }) => ({ ...link, current: key === tab }))}
       />
+    </>
+  );
+  return (
+    <Page
+      title={tab === "overview" ? document.name : (tabs.find(({ key }) => key === tab)?.label ?? document.name)}
+      navigation={navigation}
+      actions={actions}
+    >
       {children}
     </Page>
+  );
+}
+
+/** `Saltmarsh Tee · crochet, 9 sizes from XS to 5X · revision 2`, in one line whatever its length. */
+function PatternLine({ page, isOverview }: { readonly page: PatternPage; readonly isOverview: boolean }) {
+  const { patternId, revision, invented } = page;
+  const { name, craft, sizes } = revision.document;
+  const what = `${craftWord(craft)}, ${sizesWords(sizes.map(({ label }) => label))}`;
+  return (
+    <p className="flex min-w-0 items-baseline gap-x-2 text-sm text-soft *:truncate">
+      {isOverview ? (
+        <Link href="/patterns" className="text-link shrink-0">
+          Patterns
+        </Link>
+      ) : (
+        <Link href={`/patterns/${patternId}`} className="text-link min-w-16">
+          {name}
+        </Link>
+      )}
+      <span aria-hidden="true">·</span>
+      <span className="min-w-16">{what}</span>
+      <span aria-hidden="true">·</span>
+      <span className="shrink-0">revision {revision.number}</span>
+      {invented ? <InventedMark /> : null}
+    </p>
   );
 }
 
 /** What is made up for the demo says so wherever it is shown. */
 export function InventedMark() {
   return (
-    <p className="mb-4 inline-block rounded-full border border-line-strong px-3 py-0.5 text-sm text-soft">
-      Invented: pattern, people and numbers are made up
-    </p>
+    <span
+      className="shrink-0 rounded-full border border-line-strong px-2"
+      title="Pattern, people and numbers are made up"
+    >
+      Invented
+    </span>
   );
 }
 

@@ -4,10 +4,11 @@ import { NoApplications } from "@/features/applications/components/list/no-appli
 import { countWords } from "@/features/applications/count-words";
 import { listQuerySchema } from "@/features/applications/list-query";
 import { loadList, openCallAddress } from "@/features/applications/load-board";
+import { CALL_PAGES } from "@/features/calls/call-pages";
 import { CallPage } from "@/features/calls/components/call-page";
 import { loadCall } from "@/features/calls/loaders";
 
-export const metadata: Metadata = { title: "Applications" };
+export const metadata: Metadata = { title: CALL_PAGES.applications.name };
 
 export default async function ApplicationsPage({ params, searchParams }: PageProps<"/calls/[callId]/applications">) {
   const { callId } = await params;
@@ -26,8 +27,8 @@ export default async function ApplicationsPage({ params, searchParams }: PagePro
   return (
     <CallPage
       loaded={loaded}
-      tab="applications"
-      title="Applications"
+      page="applications"
+
       intro={isEmpty ? undefined : countWords(list.counts)}
     >
       {isEmpty ? (

@@ -4,17 +4,18 @@ import { ChangesView } from "@/features/analyses/components/changes-view";
 import { ResultsFrame } from "@/features/analyses/components/results-frame";
 import { loadResults } from "@/features/analyses/loaders";
 import { PAGE_PARTS } from "@/features/analyses/schema";
+import { CALL_PAGES } from "@/features/calls/call-pages";
 import { CallPage } from "@/features/calls/components/call-page";
 import { loadCall } from "@/features/calls/loaders";
 
-export const metadata: Metadata = { title: "What to change" };
+export const metadata: Metadata = { title: CALL_PAGES.changes.name };
 
 export default async function ChangesPage({ params }: PageProps<"/calls/[callId]/changes">) {
   const { callId } = await params;
   const loaded = await loadCall(callId);
   const found = await loadResults(loaded, PAGE_PARTS.changes);
   return (
-    <CallPage loaded={loaded} tab="changes" title="What to change">
+    <CallPage loaded={loaded} page="changes">
       <ResultsFrame callId={callId} loaded={found}>
         {(results) => (
           <ChangesView

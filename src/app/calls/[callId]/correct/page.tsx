@@ -20,7 +20,7 @@ export default async function CorrectPage({ params, searchParams }: PageProps<"/
   const asked = await askedFor(loaded, correctQuerySchema.parse(await searchParams));
   const correction = correctionOf(pattern, { ...asked, unit: viewer.unit });
   return (
-    <CallPage loaded={loaded} tab="correct" title="Correct the pattern">
+    <CallPage loaded={loaded} page="changes" title="Correct the pattern">
       <CorrectView
         {...{ callId, correction, pattern, number, mayEdit, unit: viewer.unit, plan: asked.plan }}
         formKey={randomUUID()}

@@ -4,11 +4,12 @@ import { ResultsFrame } from "@/features/analyses/components/results-frame";
 import { madeDecisions, testerNames } from "@/features/analyses/data";
 import { loadResults } from "@/features/analyses/loaders";
 import { PAGE_PARTS } from "@/features/analyses/schema";
+import { CALL_PAGES } from "@/features/calls/call-pages";
 import { CallPage } from "@/features/calls/components/call-page";
 import { loadCall } from "@/features/calls/loaders";
 import { pageNumberSchema, pageOfList } from "@/ui/page-number";
 
-export const metadata: Metadata = { title: "Doubtful readings" };
+export const metadata: Metadata = { title: CALL_PAGES.mistakes.name };
 
 /** Each has buttons of its own, so a page holds fewer than of other lists. */
 const NUMBERS_A_PAGE = 25;
@@ -26,7 +27,7 @@ export default async function DoubtfulPage({ params, searchParams }: PageProps<"
     madeDecisions(loaded.access, testers),
   ]);
   return (
-    <CallPage loaded={loaded} tab="doubtful" title="What may be a slip">
+    <CallPage loaded={loaded} page="mistakes">
       <ResultsFrame callId={callId} loaded={found}>
         {({ pattern }) => (
           <DoubtfulView

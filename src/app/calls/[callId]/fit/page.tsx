@@ -10,6 +10,7 @@ import { fitMarks, pictureSize } from "@/features/analyses/fit-picture";
 import { fitRemarks, type FitRemarks } from "@/features/analyses/fit-data";
 import { loadResults, type Results } from "@/features/analyses/loaders";
 import { PAGE_PARTS, type PageParts } from "@/features/analyses/schema";
+import { CALL_PAGES } from "@/features/calls/call-pages";
 import { CallPage } from "@/features/calls/components/call-page";
 import { loadCall, type LoadedCall } from "@/features/calls/loaders";
 import { GarmentPicture } from "@/features/patterns/components/pieces/garment-picture";
@@ -17,7 +18,7 @@ import { TroublePlaces } from "@/features/questions/components/trouble-places";
 import { troubledPlaces } from "@/features/questions/said-data";
 import { saidQuerySchema } from "@/features/questions/said-query";
 
-export const metadata: Metadata = { title: "Fit" };
+export const metadata: Metadata = { title: CALL_PAGES.fit.name };
 
 export default async function FitPage({ params, searchParams }: PageProps<"/calls/[callId]/fit">) {
   const { callId } = await params;
@@ -29,7 +30,7 @@ export default async function FitPage({ params, searchParams }: PageProps<"/call
     troubledPlaces(loaded.access, loaded.revision.document, saidQuerySchema.parse({})),
   ]);
   return (
-    <CallPage loaded={loaded} tab="fit" title="How the garments fit">
+    <CallPage loaded={loaded} page="fit">
       <ResultsFrame callId={callId} loaded={found}>
         {(results) => <Fit {...{ loaded, results, remarks, asked }} />}
       </ResultsFrame>

@@ -7,11 +7,12 @@ import { loadEvidence, loadResults, type Results } from "@/features/analyses/loa
 import { misworkedWords } from "@/features/analyses/taken-words";
 import { gapQuerySchema, PAGE_PARTS, TESTER_PARTS, type GapQuery, type PageParts } from "@/features/analyses/schema";
 import type { CallAccess } from "@/features/calls/access";
+import { CALL_PAGES } from "@/features/calls/call-pages";
 import { CallPage } from "@/features/calls/components/call-page";
 import { loadCall } from "@/features/calls/loaders";
 import { pageOfList } from "@/ui/page-number";
 
-export const metadata: Metadata = { title: "Gaps" };
+export const metadata: Metadata = { title: CALL_PAGES.differences.name };
 
 export default async function GapsPage({ params, searchParams }: PageProps<"/calls/[callId]/gaps">) {
   const { callId } = await params;
@@ -21,7 +22,7 @@ export default async function GapsPage({ params, searchParams }: PageProps<"/cal
   const evidence = query.saved === undefined ? null : await loadEvidence(patternId, query.saved);
   const opened = await openedCell(loaded.access, found.results, query);
   return (
-    <CallPage loaded={loaded} tab="gaps" title="Which sizes came out as promised">
+    <CallPage loaded={loaded} page="differences">
       <ResultsFrame callId={callId} loaded={found}>
         {(results) => (
           <GapsView

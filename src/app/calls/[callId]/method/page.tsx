@@ -5,11 +5,12 @@ import { testerNames } from "@/features/analyses/data";
 import { loadResults } from "@/features/analyses/loaders";
 import { testersNamed } from "@/features/analyses/method-example";
 import { PAGE_PARTS } from "@/features/analyses/schema";
+import { CALL_PAGES } from "@/features/calls/call-pages";
 import { CallPage } from "@/features/calls/components/call-page";
 import { loadCall } from "@/features/calls/loaders";
 import { termWords } from "@/features/patterns/components/term-words";
 
-export const metadata: Metadata = { title: "How it is reckoned" };
+export const metadata: Metadata = { title: CALL_PAGES.method.name };
 
 export default async function MethodPage({ params }: PageProps<"/calls/[callId]/method">) {
   const { callId } = await params;
@@ -18,7 +19,7 @@ export default async function MethodPage({ params }: PageProps<"/calls/[callId]/
   const found = await loadResults(loaded, PAGE_PARTS.method);
   const names = await testerNames(loaded.access, found.results === null ? [] : testersNamed(found.results.method));
   return (
-    <CallPage loaded={loaded} tab="method" title="How it is reckoned">
+    <CallPage loaded={loaded} page="method">
       <ResultsFrame callId={callId} loaded={found}>
         {(results) => <MethodView {...{ callId, results, names, unit }} sayTerm={(term) => termWords(term, unit)} />}
       </ResultsFrame>

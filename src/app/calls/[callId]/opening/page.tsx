@@ -1,4 +1,5 @@
 import type { Metadata } from "next";
+import { CALL_PAGES } from "@/features/calls/call-pages";
 import { CallPage } from "@/features/calls/components/call-page";
 import { loadCall } from "@/features/calls/loaders";
 import { AgreementVersions } from "@/features/openings/components/agreement-versions";
@@ -8,7 +9,7 @@ import { agreements, editedOpening } from "@/features/openings/edited-data";
 import { openingForm } from "@/features/openings/opening-form-content";
 import { ButtonLink } from "@/ui/button";
 
-export const metadata: Metadata = { title: "Opening" };
+export const metadata: Metadata = { title: CALL_PAGES.setUp.name };
 
 export default async function OpeningPage({ params }: PageProps<"/calls/[callId]/opening">) {
   const { callId } = await params;
@@ -18,7 +19,7 @@ export default async function OpeningPage({ params }: PageProps<"/calls/[callId]
   const isOpen = call.status === "open";
   if (opening === null)
     return (
-      <CallPage loaded={loaded} tab="opening" title="Opening">
+      <CallPage loaded={loaded} page="setUp">
         <NoOpening callId={callId} mayBegin={mayEdit && isOpen} isOpen={isOpen} />
       </CallPage>
     );
@@ -26,8 +27,8 @@ export default async function OpeningPage({ params }: PageProps<"/calls/[callId]
   return (
     <CallPage
       loaded={loaded}
-      tab="opening"
-      title="Opening"
+      page="setUp"
+
       intro={
         isPublished
           ? "Published: everybody who has the link can read it."

@@ -1,11 +1,12 @@
 import type { Metadata } from "next";
+import { CALL_PAGES } from "@/features/calls/call-pages";
 import { CallPage } from "@/features/calls/components/call-page";
 import { loadCall } from "@/features/calls/loaders";
 import { PlacesView } from "@/features/places/components/places-view";
 import { loadPlaces } from "@/features/places/loaders";
 import { placesQuerySchema } from "@/features/places/schema";
 
-export const metadata: Metadata = { title: "Places" };
+export const metadata: Metadata = { title: CALL_PAGES.sizes.name };
 
 export default async function PlacesPage({ params, searchParams }: PageProps<"/calls/[callId]/places">) {
   const { callId } = await params;
@@ -20,7 +21,7 @@ export default async function PlacesPage({ params, searchParams }: PageProps<"/c
     </a>
   );
   return (
-    <CallPage loaded={loaded} tab="places" title="Who tests which size" actions={download}>
+    <CallPage loaded={loaded} page="sizes" actions={download}>
       <PlacesView
         places={places}
         pattern={revision.document}

@@ -1,4 +1,5 @@
 import type { Metadata } from "next";
+import { CALL_PAGES } from "@/features/calls/call-pages";
 import { CallPage } from "@/features/calls/components/call-page";
 import { callPlaces } from "@/features/calls/data";
 import { loadCall } from "@/features/calls/loaders";
@@ -9,7 +10,7 @@ import { progressQuerySchema } from "@/features/testers/progress-query";
 import { ButtonLink } from "@/ui/button";
 import { Section } from "@/ui/section";
 
-export const metadata: Metadata = { title: "Progress" };
+export const metadata: Metadata = { title: CALL_PAGES.progress.name };
 
 export default async function ProgressPage({ params, searchParams }: PageProps<"/calls/[callId]/progress">) {
   const { callId } = await params;
@@ -30,8 +31,8 @@ export default async function ProgressPage({ params, searchParams }: PageProps<"
   return (
     <CallPage
       loaded={loaded}
-      tab="progress"
-      title="Progress"
+      page="progress"
+
       actions={mayEdit && isOpen && list.counts.length > 0 ? add : null}
     >
       <ProgressView {...{ callId, pattern, places, list, query }} unit={viewer.unit} mayEdit={mayEdit && isOpen} />

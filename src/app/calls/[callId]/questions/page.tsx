@@ -1,11 +1,12 @@
 import type { Metadata } from "next";
+import { CALL_PAGES } from "@/features/calls/call-pages";
 import { CallPage } from "@/features/calls/components/call-page";
 import { loadCall } from "@/features/calls/loaders";
 import { QuestionsView } from "@/features/questions/components/questions-view";
 import { askedPlaces, troubledPlaces } from "@/features/questions/said-data";
 import { saidQuerySchema } from "@/features/questions/said-query";
 
-export const metadata: Metadata = { title: "Questions" };
+export const metadata: Metadata = { title: CALL_PAGES.questions.name };
 
 export default async function QuestionsPage({ params, searchParams }: PageProps<"/calls/[callId]/questions">) {
   const { callId } = await params;
@@ -17,7 +18,7 @@ export default async function QuestionsPage({ params, searchParams }: PageProps<
     troubledPlaces(loaded.access, pattern, query),
   ]);
   return (
-    <CallPage loaded={loaded} tab="questions" title="What testers ask">
+    <CallPage loaded={loaded} page="questions">
       <QuestionsView {...{ asked, troubled, query, pattern, callId }} mayEdit={loaded.mayEdit} />
     </CallPage>
   );

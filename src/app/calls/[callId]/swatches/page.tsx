@@ -5,11 +5,12 @@ import { storedTesters, testerNames } from "@/features/analyses/data";
 import { loadResults } from "@/features/analyses/loaders";
 import { MOST_NAMED, PAGE_PARTS, TESTER_PARTS } from "@/features/analyses/schema";
 import { swatchView, testersToName } from "@/features/analyses/swatch-view";
+import { CALL_PAGES } from "@/features/calls/call-pages";
 import { CallPage } from "@/features/calls/components/call-page";
 import { loadCall } from "@/features/calls/loaders";
 import { pageNumberSchema, pageOfList } from "@/ui/page-number";
 
-export const metadata: Metadata = { title: "Swatches" };
+export const metadata: Metadata = { title: CALL_PAGES.swatches.name };
 
 export default async function SwatchesPage({ params, searchParams }: PageProps<"/calls/[callId]/swatches">) {
   const { callId } = await params;
@@ -28,7 +29,7 @@ export default async function SwatchesPage({ params, searchParams }: PageProps<"
           testerNames(access, testersToName(results.gauges)),
         ]);
   return (
-    <CallPage loaded={loaded} tab="swatches" title="Swatches against the stated gauge">
+    <CallPage loaded={loaded} page="swatches">
       <ResultsFrame callId={callId} loaded={found}>
         {(shown) => (
           <SwatchesView

@@ -6,11 +6,12 @@ import { loadResults, type Results } from "@/features/analyses/loaders";
 import { PAGE_PARTS, TESTER_PARTS, testersQuerySchema, type PageParts } from "@/features/analyses/schema";
 import { testerBoard, testersToPlace } from "@/features/analyses/tester-board";
 import type { CallAccess } from "@/features/calls/access";
+import { CALL_PAGES } from "@/features/calls/call-pages";
 import { CallPage } from "@/features/calls/components/call-page";
 import { loadCall } from "@/features/calls/loaders";
 import { pageOfList, type PageOfList } from "@/ui/page-number";
 
-export const metadata: Metadata = { title: "Testers" };
+export const metadata: Metadata = { title: CALL_PAGES.habits.name };
 
 export default async function TestersPage({ params, searchParams }: PageProps<"/calls/[callId]/testers">) {
   const { callId } = await params;
@@ -24,7 +25,7 @@ export default async function TestersPage({ params, searchParams }: PageProps<"/
   const list = pageOfList(page, results?.testerCount ?? 0);
   const [rows, places] = results === null ? [[], []] : await listed(access, results, list);
   return (
-    <CallPage loaded={loaded} tab="testers" title="Testers beside each other">
+    <CallPage loaded={loaded} page="habits">
       <ResultsFrame callId={callId} loaded={found}>
         {(shown) => (
           <TestersView

@@ -6,10 +6,11 @@ import { loadResults, type Results } from "@/features/analyses/loaders";
 import { MOST_NAMED, PAGE_PARTS, TESTER_PARTS, yarnQuerySchema, type PageParts } from "@/features/analyses/schema";
 import { yarnBoard } from "@/features/analyses/yarn-board";
 import type { CallAccess } from "@/features/calls/access";
+import { CALL_PAGES } from "@/features/calls/call-pages";
 import { CallPage } from "@/features/calls/components/call-page";
 import { loadCall } from "@/features/calls/loaders";
 
-export const metadata: Metadata = { title: "Yarn" };
+export const metadata: Metadata = { title: CALL_PAGES.yarn.name };
 
 export default async function YarnPage({ params, searchParams }: PageProps<"/calls/[callId]/yarn">) {
   const { callId } = await params;
@@ -19,7 +20,7 @@ export default async function YarnPage({ params, searchParams }: PageProps<"/cal
   const { results } = found;
   const [testers, names] = results === null ? [[], new Map<string, string>()] : await named(loaded.access, results);
   return (
-    <CallPage loaded={loaded} tab="yarn" title="How much yarn each size needs">
+    <CallPage loaded={loaded} page="yarn">
       <ResultsFrame callId={callId} loaded={found}>
         {(shown) => (
           <YarnView

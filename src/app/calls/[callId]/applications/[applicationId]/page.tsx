@@ -24,7 +24,7 @@ export default async function OneApplicationPage({ params, searchParams }: Props
     mayDecide: loaded.mayEdit && loaded.call.status === "open",
   };
   return (
-    <CallPage loaded={loaded} tab="applications" title={shortName(application.name)}>
+    <CallPage loaded={loaded} page="applications" title={shortName(application.name)}>
       <Neighbours {...{ callId, query, neighbours }} />
       <OneApplication application={application} shown={shown} />
     </CallPage>

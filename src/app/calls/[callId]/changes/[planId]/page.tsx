@@ -15,7 +15,7 @@ export default async function PlanPage({ params }: PageProps<"/calls/[callId]/ch
   const plan = await loadPlan(loaded.access, planId);
   const { unit } = loaded.viewer;
   return (
-    <CallPage loaded={loaded} tab="changes" title="See what changes">
+    <CallPage loaded={loaded} page="changes" title="See what changes">
       <PlanView
         loaded={plan}
         {...{ callId, unit }}

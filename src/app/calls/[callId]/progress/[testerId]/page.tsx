@@ -32,7 +32,7 @@ export default async function TesterProgressPage({ params }: PageProps<"/calls/[
     </>
   );
   return (
-    <CallPage loaded={loaded} tab="progress" title={row.name ?? row.code} intro={intro}>
+    <CallPage loaded={loaded} page="progress" title={row.name ?? row.code} intro={intro}>
       <PersonView callId={callId} {...person} unit={viewer.unit} mayEdit={mayEdit} />
     </CallPage>
   );

@@ -19,7 +19,7 @@ export default async function AddTesterPage({ params }: PageProps<"/calls/[callI
   return (
     <CallPage
       loaded={loaded}
-      tab="progress"
+      page="progress"
       title="Invite somebody by hand"
       intro="For somebody who has not applied. She gets a link that you send her yourself."
     >

@@ -1,0 +1,105 @@
+import type { Metadata } from "next";
+import Link from "next/link";
+import type { ReactNode } from "react";
+import { CALL_PAGES } from "@/features/calls/call-pages";
+import { CallPage } from "@/features/calls/components/call-page";
+import { loadCall, type LoadedCall } from "@/features/calls/loaders";
+import { Day } from "@/ui/day";
+import { Section } from "@/ui/section";
+
+export const metadata: Metadata = { title: CALL_PAGES.pattern.name };
+
+export default async function CallPatternPage({ params }: PageProps<"/calls/[callId]/pattern">) {
+  const loaded = await loadCall((await params).callId);
+  const { revision } = loaded;
+  const { instructions } = revision.document;
+  return (
+    <CallPage
+      loaded={loaded}
+      page="pattern"
+      intro={
+        <>
+          Revision {revision.number}, saved on <Day at={revision.createdAt} />
+          {revision.createdBy === null ? null : <> by {revision.createdBy}</>}. Testers read the text in their own size.
+        </>
+      }
+    >
+      <div className="grid items-start gap-x-12 lg:grid-cols-[2fr_1fr]">
+        <Section title="Text">
+          {instructions ? (
+            <div className="max-w-3xl whitespace-pre-wrap wrap-anywhere">{instructions}</div>
+          ) : (
+            <p className="text-soft">This pattern has no written instructions yet.</p>
+          )}
+        </Section>
+        <div>
+          <Section title="This pattern">
+            <PatternLinks loaded={loaded} />
+          </Section>
+          <Section title="Downloads">
+            <Downloads loaded={loaded} />
+          </Section>
+        </div>
+      </div>
+    </CallPage>
+  );
+}
+
+function PatternLinks({ loaded: { call, mayEdit } }: { readonly loaded: LoadedCall }) {
+  const home = `/patterns/${call.patternId}`;
+  return (
+    <ul>
+      <LinkRow>
+        <Link href={home}>Sizes, counts and measurements</Link>
+      </LinkRow>
+      <LinkRow>
+        <Link href={`${home}/pieces`}>Pieces</Link>
+      </LinkRow>
+      {mayEdit ? (
+        <LinkRow>
+          <Link href={`${home}/edit`}>Edit</Link>
+        </LinkRow>
+      ) : null}
+      <LinkRow>
+        <Link href={`${home}/revisions`}>Revisions</Link>
+      </LinkRow>
+    </ul>
+  );
+}
+
+const TABLES = [
+  { file: "gaps.csv", name: "Differences" },
+  { file: "steps.csv", name: "Differences, step by step" },
+  { file: "swatches.csv", name: "Swatches" },
+  { file: "testers.csv", name: "Measuring habits" },
+  { file: "doubtful.csv", name: "Possible mistakes" },
+  { file: "yarn.csv", name: "Yarn" },
+  { file: "fit.csv", name: "Fit" },
+] as const;
+
+function Downloads({ loaded: { call } }: { readonly loaded: LoadedCall }) {
+  const tables = call.testers === 0 ? [] : TABLES;
+  return (
+    <ul>
+      <LinkRow>
+        <a href={`/patterns/${call.patternId}/export`} download>
+          Pattern (JSON)
+        </a>
+      </LinkRow>
+      <LinkRow>
+        <a href={`/calls/${call.callId}/export`} download>
+          Test with all reports (JSON)
+        </a>
+      </LinkRow>
+      {tables.map(({ file, name }) => (
+        <LinkRow key={file}>
+          <a href={`/calls/${call.callId}/${file}`}>{name} (CSV)</a>
+        </LinkRow>
+      ))}
+    </ul>
+  );
+}
+
+function LinkRow({ children }: { readonly children: ReactNode }) {
+  return <li className="*:text-link *:inline-flex *:min-h-11 *:items-center">{children}</li>;
+}

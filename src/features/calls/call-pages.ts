@@ -1,0 +1,35 @@
+/**
+ * The pages of a call. A page's tab, its heading, the browser's title and links to it all use its name from here.
+ */
+export const CALL_PAGES = {
+  overview: { path: "", name: "Overview" },
+  setUp: { path: "/opening", name: "Set up" },
+  applications: { path: "/applications", name: "Applications" },
+  sizes: { path: "/places", name: "Sizes and testers" },
+  progress: { path: "/progress", name: "Progress" },
+  questions: { path: "/questions", name: "Questions" },
+  differences: { path: "/gaps", name: "Differences" },
+  changes: { path: "/changes", name: "Causes and changes" },
+  swatches: { path: "/swatches", name: "Swatches" },
+  habits: { path: "/testers", name: "Measuring habits" },
+  mistakes: { path: "/doubtful", name: "Possible mistakes" },
+  yarn: { path: "/yarn", name: "Yarn" },
+  fit: { path: "/fit", name: "Fit" },
+  method: { path: "/method", name: "How it works" },
+  pattern: { path: "/pattern", name: "Pattern" },
+} as const satisfies Record<string, { readonly path: string; readonly name: string }>;
+
+export type CallPageKey = keyof typeof CALL_PAGES;
+
+/** The four parts of a call, each with its pages; a part leads to its first. */
+export const CALL_PARTS: readonly { readonly name: string; readonly pages: readonly CallPageKey[] }[] = [
+  { name: "Set up", pages: ["setUp"] },
+  { name: "Testers", pages: ["applications", "sizes", "progress", "questions"] },
+  { name: "Results", pages: ["differences", "changes", "swatches", "habits", "mistakes", "yarn", "fit", "method"] },
+  { name: "Pattern", pages: ["pattern"] },
+];
+
+/** The address of a call's page. */
+export function callPageHref(callId: string, page: CallPageKey): string {
+  return `/calls/${callId}${CALL_PAGES[page].path}`;
+}
