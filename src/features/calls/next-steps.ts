@@ -9,7 +9,7 @@ export interface NextStep {
 
 /** What waits for the designer of a call, in the order in which a call goes. */
 export function nextSteps(standing: CallStanding): NextStep[] {
-  const { opening, isOpen, undecided, unplaced, placed, lapsed, questions } = standing;
+  const { opening, isOpen, undecided, unplaced, placed, lapsed, questions, flagged, off } = standing;
   if (!isOpen) return [];
   const steps = [
     { many: opening === "draft" ? 1 : 0, path: "/opening", says: () => DRAFT, link: "To the opening" },
@@ -18,6 +18,8 @@ export function nextSteps(standing: CallStanding): NextStep[] {
     { many: placed, path: "/places", says: placedWords, link: "Look at the places, and invite" },
     { many: lapsed, path: "/progress", says: lapsedWords, link: "Invite again, or somebody else" },
     { many: questions, path: "/questions", says: questionWords, link: "Answer" },
+    { many: flagged, path: "/doubtful", says: flaggedWords, link: "Check them" },
+    { many: off, path: "/gaps", says: offWords, link: "See the differences" },
   ];
   return steps.flatMap(({ many, path, says, link }) => (many > 0 ? [{ path, says: says(many), link }] : []));
 }
@@ -57,6 +59,16 @@ function lapsedWords(many: number): string {
 
 function questionWords(many: number): string {
   return many === 1 ? "1 question waits for your answer." : `${many} questions wait for your answer.`;
+}
+
+function flaggedWords(many: number): string {
+  return many === 1 ? "1 number may be a mistake." : `${many} numbers may be mistakes.`;
+}
+
+function offWords(many: number): string {
+  return many === 1
+    ? "1 measurement came out different from the pattern."
+    : `${many} measurements came out different from the pattern.`;
 }
 
 function people(many: number): string {

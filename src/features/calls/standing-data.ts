@@ -26,6 +26,10 @@ export interface CallStanding {
   readonly reported: number;
   /** Questions without an answer. */
   readonly questions: number;
+  /** Measurements of a size that came out different from the pattern, by the newest analysis. */
+  readonly off: number;
+  /** Readings that may be mistakes and that nobody has decided on, by the newest analysis. */
+  readonly flagged: number;
 }
 
 /** Reads how far a call has come. */
@@ -56,6 +60,7 @@ async function standings(accountId: string, which: Prisma.Sql): Promise<Standing
   const now = new Date();
   const rows = await database().$queryRaw<StandingRow[]>`
     SELECT call.id AS "callId", call.title, call.status = 'open' AS "isOpen", applications.*, testers.*,
+      coalesce(results.off, 0) AS off, coalesce(results.flagged, 0) AS flagged,
       (SELECT count(*)::int FROM question WHERE question.call_id = call.id AND question.answer IS NULL) AS questions,
       opening.call_id IS NOT NULL AS "hasOpening", opening.published_at AS "publishedAt", opening.apply_until AS "applyUntil"
     FROM call
@@ -63,6 +68,7 @@ async function standings(accountId: string, which: Prisma.Sql): Promise<Standing
     LEFT JOIN opening ON opening.call_id = call.id
     CROSS JOIN LATERAL (${APPLICATION_COUNTS}) AS applications
     CROSS JOIN LATERAL (${testerCountsSql(now)}) AS testers
+    LEFT JOIN LATERAL (${RESULT_COUNTS}) AS results ON true
     WHERE ${which}
     ORDER BY call.created_at DESC`;
   return rows.map(({ hasOpening, publishedAt, applyUntil, ...standing }) => ({
@@ -70,6 +76,14 @@ async function standings(accountId: string, which: Prisma.Sql): Promise<Standing
     opening: hasOpening ? openingStanding({ publishedAt, applyUntil }, now) : null,
   }));
 }
+
+const RESULT_COUNTS = Prisma.sql`
+  SELECT jsonb_array_length(jsonb_path_query_array(differences, '$.cells[*] ? (@.verdict == "off")')) AS off,
+    jsonb_array_length(jsonb_path_query_array(analysis.flagged, '$[*] ? (@.decision == null)')) AS flagged
+  FROM analysis
+  WHERE analysis.call_id = call.id AND analysis.status = 'done'
+  ORDER BY analysis.call_version DESC, analysis.created_at DESC
+  LIMIT 1`;
 
 const APPLICATION_COUNTS = Prisma.sql`
   SELECT count(*)::int AS applied,

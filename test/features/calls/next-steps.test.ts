@@ -5,18 +5,20 @@ import type { CallStanding } from "@/features/calls/standing-data";
 const BEGUN: CallStanding = {
   opening: "taking",
   ...{ isOpen: true, applied: 0, undecided: 0, unplaced: 0, placed: 0 },
-  ...{ invited: 0, unanswered: 0, lapsed: 0, accepted: 0, reported: 0, questions: 0 },
+  ...{ invited: 0, unanswered: 0, lapsed: 0, accepted: 0, reported: 0, questions: 0, flagged: 0, off: 0 },
 };
 
 describe("what comes next in a call", () => {
   it("is said in the order in which a call goes, each with the page where it is done", () => {
-    const steps = nextSteps({ ...BEGUN, undecided: 1, unplaced: 2, placed: 3, lapsed: 1, questions: 4 });
+    const steps = nextSteps({ ...BEGUN, undecided: 1, unplaced: 2, placed: 3, lapsed: 1, questions: 4, flagged: 2, off: 1 });
     expect(steps.map(({ path, says }) => `${path}: ${says}`)).toEqual([
       "/applications: 1 application has no word of yours yet.",
       "/places: 2 people with a yes stand in no size.",
       "/places: 3 people have a place and are not invited yet.",
       "/progress: 1 invitation ended without an answer.",
       "/questions: 4 questions wait for your answer.",
+      "/doubtful: 2 numbers may be mistakes.",
+      "/gaps: 1 measurement came out different from the pattern.",
     ]);
     expect(nextSteps({ ...BEGUN, opening: "draft" }).map(({ path }) => path)).toEqual(["/opening"]);
   });
