@@ -1,10 +1,10 @@
-import { ownValue, type Count, type PatternDocument } from "../pattern";
+import { gradingRulesOf, type Count, type PatternDocument, type Rule } from "../pattern";
 import type { Constraint, Sum } from "../integer-program";
 import type { CountVariables } from "./count-variables";
 
-/** A rule that a grading must meet, with a sentence for the designer. */
+/** A rule that a grading must meet, as constraints of the integer program and with a sentence for the designer. */
 export interface GradingRule {
-  readonly rule: "repeat" | "tie" | "least" | "locked" | "order";
+  readonly rule: Rule["kind"];
   readonly count?: string;
   readonly size?: string;
   readonly says: string;
@@ -17,76 +17,54 @@ export function gradingRules(
   counts: readonly Count[],
   variables: CountVariables,
 ): GradingRule[] {
-  return [
-    ...counts.flatMap((count) => pattern.sizes.flatMap((_, size) => countRules(pattern, { count, size, variables }))),
-    ...tieRules(pattern, counts, variables),
-  ];
+  const labels = new Map(counts.map(({ id, label }) => [id, `“${label}”`]));
+  return gradingRulesOf(pattern, counts).map((rule) => ({
+    rule: rule.kind,
+    count: rule.kind === "tie" ? rule.tie.count : rule.count.id,
+    size: pattern.sizes[rule.size]?.id,
+    says: ruleText(rule, { pattern, labelOf: (id) => labels.get(id) ?? `“${id}”` }),
+    constraints: constraintsOf(rule, variables),
+  }));
 }
 
-function one(variable: number, weight = 1): Sum {
-  return [{ variable, weight }];
+function constraintsOf({ numbers, requires, size }: Rule, variables: CountVariables): Constraint[] {
+  const sum: Sum = numbers.map(({ count, size: of, weight }) => ({ variable: variables.numberOf(count, of), weight }));
+  if ("multipleOf" in requires) {
+    const repeats = { variable: variables.repeatsOf(numbers[0]?.count ?? "", size), weight: -requires.multipleOf };
+    return [{ sum: [...sum, repeats], relation: "=", right: requires.remainder }];
+  }
+  const { min, max } = requires;
+  if (min === max) return [{ sum, relation: "=", right: min }];
+  const upper: Constraint = { sum, relation: "<=", right: max };
+  const lower: Constraint = { sum, relation: ">=", right: min };
+  return [...(Number.isFinite(max) ? [upper] : []), ...(Number.isFinite(min) ? [lower] : [])];
 }
 
-function countRules(
-  pattern: PatternDocument,
-  { count, size: index, variables }: { count: Count; size: number; variables: CountVariables },
-): GradingRule[] {
-  const size = pattern.sizes[index];
-  if (size === undefined) return [];
-  const number = variables.numberOf(count.id, index);
-  const named = { count: count.id, size: size.id };
-  const { repeat, least = 1 } = count;
-  const locked = ownValue(count.locked, size.id);
-  const rules: GradingRule[] = [
-    {
-      ...named,
-      rule: "least",
-      says: `“${count.label}” is at least ${least} in ${size.label}.`,
-      constraints: [{ sum: one(number), relation: ">=", right: least }],
-    },
-  ];
-  if (repeat) {
-    const sum = [...one(number), ...one(variables.repeatsOf(count.id, index), -repeat.of)];
-    const says = `“${count.label}” is a multiple of ${repeat.of}${repeat.plus > 0 ? ` + ${repeat.plus}` : ""} in ${size.label}.`;
-    rules.push({ ...named, rule: "repeat", says, constraints: [{ sum, relation: "=", right: repeat.plus }] });
-  }
-  if (locked !== undefined) {
-    const says = `“${count.label}” is locked at ${locked} in ${size.label}.`;
-    rules.push({ ...named, rule: "locked", says, constraints: [{ sum: one(number), relation: "=", right: locked }] });
-  }
-  const before = pattern.sizes[index - 1];
-  if (before && !count.mayShrink) {
-    const sum = [...one(number), ...one(variables.numberOf(count.id, index - 1), -1)];
-    const says = `“${count.label}” does not shrink from ${before.label} to ${size.label}.`;
-    rules.push({ ...named, rule: "order", says, constraints: [{ sum, relation: ">=", right: 0 }] });
-  }
-  return rules;
+interface Labels {
+  readonly pattern: PatternDocument;
+  readonly labelOf: (count: string) => string;
 }
 
-function tieRules(pattern: PatternDocument, counts: readonly Count[], variables: CountVariables): GradingRule[] {
-  const ids = new Set(counts.map(({ id }) => id));
-  const named = (id: string) => `“${counts.find((count) => count.id === id)?.label ?? id}”`;
-  return pattern.ties
-    .filter(({ count }) => ids.has(count))
-    .flatMap((tie) =>
-      pattern.sizes.map((size, index): GradingRule => {
-        const sum = [
-          ...one(variables.numberOf(tie.count, index), tie.per ?? 1),
-          ...tie.equals.map(({ count, times }) => ({ variable: variables.numberOf(count, index), weight: -times })),
-        ];
-        const within = tie.within ?? 0;
-        const constraints: Constraint[] =
-          within === 0
-            ? [{ sum, relation: "=", right: 0 }]
-            : [
-                { sum, relation: "<=", right: within },
-                { sum, relation: ">=", right: -within },
-              ];
-        const parts = tie.equals.map(({ times, count }) => timesText(times, named(count))).join(" and ");
-        const says = `${timesText(tie.per ?? 1, named(tie.count))} must add up to ${parts}${within > 0 ? `, give or take ${within},` : ""} in ${size.label}.`;
-        return { rule: "tie", count: tie.count, size: size.id, says, constraints };
-      }),
-    );
+function ruleText(rule: Rule, { pattern, labelOf }: Labels): string {
+  const inSize = `in ${pattern.sizes[rule.size]?.label}`;
+  if (rule.kind === "tie") {
+    const { tie } = rule;
+    const parts = tie.equals.map(({ times, count }) => timesText(times, labelOf(count))).join(" and ");
+    const within = tie.within ?? 0;
+    return `${timesText(tie.per ?? 1, labelOf(tie.count))} must add up to ${parts}${within > 0 ? `, give or take ${within},` : ""} ${inSize}.`;
+  }
+  const { label, least = 1, repeat = { of: 1, plus: 0 }, locked } = rule.count;
+  const name = `“${label}”`;
+  switch (rule.kind) {
+    case "least":
+      return `${name} is at least ${least} ${inSize}.`;
+    case "repeat":
+      return `${name} is a multiple of ${repeat.of}${repeat.plus > 0 ? ` + ${repeat.plus}` : ""} ${inSize}.`;
+    case "locked":
+      return `${name} is locked at ${locked?.[pattern.sizes[rule.size]?.id ?? ""]} ${inSize}.`;
+    case "order":
+      return `${name} does not shrink from ${pattern.sizes[rule.size - 1]?.label} to ${pattern.sizes[rule.size]?.label}.`;
+  }
 }
 
 function timesText(times: number, name: string): string {

@@ -1,6 +1,6 @@
 import { formatPath, type Fault } from "./faults";
-import { ownValue } from "./own-value";
-import type { Count, PatternDocument, Size, Tie } from "./pattern-document";
+import type { PatternDocument, Size, Tie } from "./pattern-document";
+import { gradedNumber, gradingRulesOf, meetsRule, type CountRule, type TieRule } from "./rules";
 import { sizeOrderFaults } from "./size-order-faults";
 
 /**
@@ -10,41 +10,35 @@ import { sizeOrderFaults } from "./size-order-faults";
  * @returns warnings by path, counts first, then ties.
  */
 export function gradingWarnings(pattern: PatternDocument): Fault[] {
-  const byCount = pattern.counts.flatMap((count) => countWarnings(pattern, count));
-  return [...sizeOrderFaults(pattern), ...byCount, ...tieWarnings(pattern)];
+  const broken = gradingRulesOf(pattern).filter((rule) => rule.kind !== "locked" && !meetsRule(pattern, rule));
+  return [
+    ...sizeOrderFaults(pattern),
+    ...broken.flatMap((rule) => (rule.kind === "tie" ? [] : [countWarning(pattern, rule)])),
+    ...brokenTies(pattern).map(tieWarning),
+  ];
 }
 
-function countWarnings(pattern: PatternDocument, count: Count): Fault[] {
-  return pattern.sizes.flatMap((size, index) => {
-    const value = gradedCount(pattern, count.id, size);
-    if (value === undefined) return [];
-    const before = pattern.sizes[index - 1];
-    const smaller = before === undefined ? undefined : gradedCount(pattern, count.id, before);
-    return brokenRules(count, value, smaller).map((says) => ({
-      path: formatPath(["grading", count.id, size.id]),
-      says,
-    }));
-  });
+function countWarning(pattern: PatternDocument, rule: CountRule): Fault {
+  const { count, size } = rule;
+  const path = formatPath(["grading", count.id, pattern.sizes[size]?.id ?? ""]);
+  return {
+    path,
+    says: brokenText(rule, gradedNumber(pattern, count.id, size), gradedNumber(pattern, count.id, size - 1)),
+  };
 }
 
-function brokenRules(count: Count, value: number, smaller: number | undefined): string[] {
-  const broken: string[] = [];
-  const { repeat, least = 1 } = count;
-  if (repeat && (value - repeat.plus) % repeat.of !== 0) {
-    broken.push(`${value} is not a multiple of ${repeat.of}${repeat.plus > 0 ? ` + ${repeat.plus}` : ""}.`);
+function brokenText({ kind, count }: CountRule, value = Number.NaN, smaller = Number.NaN): string {
+  const { repeat = { of: 1, plus: 0 }, least = 1 } = count;
+  switch (kind) {
+    case "repeat":
+      return `${value} is not a multiple of ${repeat.of}${repeat.plus > 0 ? ` + ${repeat.plus}` : ""}.`;
+    case "least":
+      return `${value} is below the least value, ${least}.`;
+    case "order":
+      return `${value} is less than the ${smaller} of the next smaller size.`;
+    case "locked":
+      return `${value} is not the number at which it is locked.`;
   }
-  if (value < least) broken.push(`${value} is below the least value, ${least}.`);
-  if (smaller !== undefined && value < smaller && !count.mayShrink) {
-    broken.push(`${value} is less than the ${smaller} of the next smaller size.`);
-  }
-  return broken;
-}
-
-function tieWarnings(pattern: PatternDocument): Fault[] {
-  return brokenTies(pattern).map(({ tie, size, left, right }) => ({
-    path: formatPath(["ties", tie]),
-    says: `in ${size.label}, ${left} and ${right} must add up and do not.`,
-  }));
 }
 
 /** A tie that is not met in a size. */
@@ -56,15 +50,20 @@ export interface BrokenTie {
   readonly right: number;
 }
 
+function tieWarning({ tie, size, left, right }: BrokenTie): Fault {
+  return { path: formatPath(["ties", tie]), says: `in ${size.label}, ${left} and ${right} must add up and do not.` };
+}
+
 /** Ties whose sides differ by more than they may; those with missing numbers are skipped. */
 export function brokenTies(pattern: PatternDocument): BrokenTie[] {
-  return pattern.ties.flatMap((tie, index) =>
-    pattern.sizes.flatMap((size) => {
-      const sides = tieSides(pattern, tie, size);
-      if (sides === null || Math.abs(sides.left - sides.right) <= (tie.within ?? 0)) return [];
-      return [{ tie: index, size, ...sides }];
-    }),
-  );
+  const isTie = (rule: CountRule | TieRule): rule is TieRule => rule.kind === "tie";
+  return gradingRulesOf(pattern)
+    .filter(isTie)
+    .flatMap((rule) => {
+      const size = pattern.sizes[rule.size];
+      const sides = size && !meetsRule(pattern, rule) ? tieSides(pattern, rule.tie, size) : null;
+      return size && sides ? [{ tie: rule.tieIndex, size, ...sides }] : [];
+    });
 }
 
 /** Both sides of a tie in a size, null if a number is missing. */
@@ -73,17 +72,14 @@ export function tieSides(
   tie: Tie,
   size: Size,
 ): { readonly left: number; readonly right: number } | null {
-  const count = gradedCount(pattern, tie.count, size);
+  const index = pattern.sizes.findIndex(({ id }) => id === size.id);
+  const count = gradedNumber(pattern, tie.count, index);
   if (count === undefined) return null;
   let right = 0;
   for (const part of tie.equals) {
-    const value = gradedCount(pattern, part.count, size);
+    const value = gradedNumber(pattern, part.count, index);
     if (value === undefined) return null;
     right += part.times * value;
   }
   return { left: (tie.per ?? 1) * count, right };
-}
-
-function gradedCount(pattern: PatternDocument, count: string, size: Size): number | undefined {
-  return ownValue(ownValue(pattern.grading, count), size.id);
 }

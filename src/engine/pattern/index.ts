@@ -47,6 +47,7 @@ export { callFaults, missingGrading, testerFaults } from "./call-faults";
 export { patternFaults } from "./pattern-faults";
 export { gradedCounts } from "./graded-counts";
 export { brokenTies, gradingWarnings, tieSides } from "./grading-warnings";
+export { gradedNumber, gradingRulesOf, type Rule } from "./rules";
 export { canonicalJson } from "./canonical-json";
 export { cmOfSize } from "./by-size";
 export { countsOfTerm } from "./counts-of-term";
