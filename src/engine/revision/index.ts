@@ -1,6 +1,6 @@
 export { adjustInput } from "./adjust-input";
 export { expectations, type Expectation } from "./expectations";
-export type { Change } from "./pattern-changes";
+export type { Change } from "./changed-numbers";
 export { replayedCall, type InstructionError } from "./replayed-call";
 export { reviseCall, type AfterRevision, type Revision } from "./revise-call";
 export {

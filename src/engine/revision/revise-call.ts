@@ -4,7 +4,7 @@ import type { Solver } from "../integer-program";
 import { ownValue, type CallDocument, type Fault, type PatternDocument } from "../pattern";
 import { indexPattern, measure, patternWorking } from "../prediction";
 import { adjustInput } from "./adjust-input";
-import { patternChanges, type Change } from "./pattern-changes";
+import { changedNumbers, type Change } from "./changed-numbers";
 import { replayedCall, type InstructionError } from "./replayed-call";
 import type { ReviseRequest, AcceptedProposal } from "./revise-request";
 
@@ -74,7 +74,7 @@ export function reviseCall({ call, take, slack = DEFAULT_SLACK }: ReviseRequest,
     pattern: solved.pattern,
     changes: [
       ...amounts.flatMap((amount) => instructionChanges(call.pattern, amount)),
-      ...patternChanges(call.pattern, solved.pattern),
+      ...changedNumbers(call.pattern, solved.pattern),
     ],
     after: afterRevision(solved.pattern, { gaps: found.cellGaps, amounts }),
     replayed: replayedCall(call, solved.pattern, amounts.flatMap(instructionError)),

@@ -9,7 +9,7 @@ export interface Change {
 }
 
 /** Numbers of fabrics, allowances and grading that differ, in the pattern's order. */
-export function patternChanges(before: PatternDocument, after: PatternDocument): Change[] {
+export function changedNumbers(before: PatternDocument, after: PatternDocument): Change[] {
   return [...fabricChanges(before, after), ...allowanceChanges(before, after), ...gradingChanges(before, after)];
 }
 
