@@ -42,7 +42,7 @@ async function apply(page: Page, address: string, { name, bust, arm }: Applicant
   await expect(page.getByText("Thank you: your application is sent")).toBeVisible();
 }
 
-async function openCall(page: Page): Promise<string> {
+async function createListedCall(page: Page): Promise<string> {
   await page.goto(`/patterns/${await bringPattern(page)}`);
   await page.getByRole("button", { name: "Open a call" }).click();
   await page.getByLabel("Title").fill("Tide test");
@@ -108,7 +108,7 @@ test("a whole call, from the open page to the gap page: one drops out, one is of
 }) => {
   test.setTimeout(ANALYSIS_MS + 180_000);
   expect(designer.accountId).not.toBe("");
-  const address = await openCall(page);
+  const address = await createListedCall(page);
   const [ann, bea, cleo] = [await phone(browser), await phone(browser), await phone(browser)];
   await apply(ann, address, { name: "Ann", bust: "86", arm: "27" });
   await apply(bea, address, { name: "Bea", bust: "88", arm: "27 1/2" });

@@ -174,7 +174,7 @@ export const ACTIONS: Readonly<Record<string, ActionRow>> = {
     answers: everyone<ActionAnswer>("not-found"),
   },
   // A tester's own: no part in the pattern lets anybody write in her name.
-  "reports/draft-actions.ts keepReportFields": {
+  "reports/draft-actions.ts saveReportFields": {
     sends: ({ testerId }) => ({ values: [testerId, [{ field: "hours", was: "", becomes: "12" }]] }),
     answers: everyone<ActionAnswer>("not-found"),
   },

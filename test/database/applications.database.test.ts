@@ -2,7 +2,7 @@ import { randomUUID } from "node:crypto";
 import { beforeEach, describe, expect, it } from "vitest";
 import { applicationAccess, applicationLink, ownApplicationLink } from "@/features/applications/access";
 import { callApplications } from "@/features/applications/data";
-import { sayWord, storeApplication, type NewApplication } from "@/features/applications/mutations";
+import { storeDecision, storeApplication, type NewApplication } from "@/features/applications/mutations";
 import { readOwnApplication } from "@/features/applications/own-data";
 import { deleteApplication, takeUpAgain, withdrawApplication } from "@/features/applications/own-mutations";
 import { callAccess } from "@/features/calls/access";
@@ -210,27 +210,31 @@ describe("the designer's word", () => {
   it("is said by her and by who may edit; who may look reads it, strangers neither", async () => {
     const { applicationId } = await applied();
     const [editor, viewer] = [await joinCall(made, "editor"), await joinCall(made, "viewer")];
-    await sayWord(made.access, { applicationId, word: "yes" });
-    await sayWord(editor.access, { applicationId, word: "maybe" });
-    await expect(sayWord(viewer.access, { applicationId, word: "no" })).rejects.toMatchObject({ code: "not-found" });
+    await storeDecision(made.access, { applicationId, word: "yes" });
+    await storeDecision(editor.access, { applicationId, word: "maybe" });
+    await expect(storeDecision(viewer.access, { applicationId, word: "no" })).rejects.toMatchObject({
+      code: "not-found",
+    });
     expect(await callApplications(viewer.access)).toMatchObject([{ word: "maybe", measurements: { bust: 97.79 } }]);
     const other = await makePublishedCall();
-    await expect(sayWord(other.access, { applicationId, word: "no" })).rejects.toMatchObject({ code: "not-found" });
+    await expect(storeDecision(other.access, { applicationId, word: "no" })).rejects.toMatchObject({
+      code: "not-found",
+    });
     await expect(callAccess(other.owner, made.callId, "viewer")).rejects.toMatchObject({ code: "not-found" });
     expect(await callApplications(other.access)).toEqual([]);
-    await sayWord(made.access, { applicationId, word: null });
+    await storeDecision(made.access, { applicationId, word: null });
     expect(await callApplications(made.access)).toMatchObject([{ word: null }]);
   });
 
   it("comes too late for one that is withdrawn, and once the call is closed", async () => {
     const { applicationId, access } = await applied();
     await withdrawApplication(access);
-    await expect(sayWord(made.access, { applicationId, word: "yes" })).rejects.toMatchObject({
+    await expect(storeDecision(made.access, { applicationId, word: "yes" })).rejects.toMatchObject({
       code: "changed-meanwhile",
     });
     await takeUpAgain(access);
     await database().call.update({ where: { id: made.callId }, data: { status: "closed" } });
-    await expect(sayWord(made.access, { applicationId, word: "yes" })).rejects.toMatchObject({
+    await expect(storeDecision(made.access, { applicationId, word: "yes" })).rejects.toMatchObject({
       code: "changed-meanwhile",
     });
   });

@@ -7,7 +7,7 @@ import {
   askQuestion,
   takeBackQuestion,
   takeBackTrouble,
-  tellTrouble,
+  reportTrouble,
 } from "@/features/questions/mutations";
 import { askedPlaces } from "@/features/questions/said-data";
 import type { TesterAccess } from "@/features/testers/access";
@@ -78,7 +78,9 @@ describe("a question at a place of the text", () => {
     await askQuestion(ann, before);
     await database().call.update({ where: { id: owner.callId }, data: { status: "closed", closedAt: new Date() } });
     await expect(askQuestion(ann, { ...sent(), asks: "After" })).rejects.toMatchObject({ code: "closed" });
-    await expect(tellTrouble(ann, { ...sent(), happened: "After", did: "" })).rejects.toMatchObject({ code: "closed" });
+    await expect(reportTrouble(ann, { ...sent(), happened: "After", did: "" })).rejects.toMatchObject({
+      code: "closed",
+    });
     await askQuestion(ann, before);
     expect((await callQuestions(owner)).map(({ asks }) => asks)).toEqual(["Before"]);
   });
@@ -204,7 +206,7 @@ describe("an answer", () => {
 describe("a trouble spot", () => {
   it("is told to the designer alone, once, and taken back by its teller alone", async () => {
     const told = { ...sent({ place: placeAt(2) }), happened: "Four too many", did: "Ripped back" };
-    await Promise.all([tellTrouble(ann, told), tellTrouble(ann, told)]);
+    await Promise.all([reportTrouble(ann, told), reportTrouble(ann, told)]);
     const [trouble, ...more] = await callTroubles(owner);
     expect(more).toEqual([]);
     expect(trouble).toMatchObject({

@@ -4,7 +4,7 @@ import type { CallAccess } from "@/features/calls/access";
 import { testerAccess, type TesterAccess } from "@/features/testers/access";
 import { forgetTester } from "@/features/testers/forget-mutations";
 import { acceptInvited, bindToAccount } from "@/features/testers/invited-mutations";
-import { goOnAfterAll, sayMilestone, stopTest } from "@/features/testers/milestone-mutations";
+import { goOnAfterAll, storeMilestone, stopTest } from "@/features/testers/milestone-mutations";
 import { setTesterPassword } from "@/features/testers/password-mutations";
 import { closeCall, noteTester, renewLink } from "@/features/testers/progress-mutations";
 import { database, pool } from "@/server/database";
@@ -105,10 +105,10 @@ describe("how she gets on", () => {
   it("is said by one tap, once, while the call is open and she has not stopped", async () => {
     const { testerId, own } = await accepted();
     const submissionKey = randomUUID();
-    await Promise.all([sayMilestone(own, { ...tap, submissionKey }), sayMilestone(own, { ...tap, submissionKey })]);
+    await Promise.all([storeMilestone(own, { ...tap, submissionKey }), storeMilestone(own, { ...tap, submissionKey })]);
     expect(await database().milestone.count({ where: { testerId } })).toBe(1);
     await closeCall(access);
-    const late = sayMilestone(own, { ...tap, submissionKey: randomUUID() });
+    const late = storeMilestone(own, { ...tap, submissionKey: randomUUID() });
     await expect(late).rejects.toMatchObject({ code: "closed" });
     await expect(stopTest(own, { note: "", submissionKey: randomUUID() })).rejects.toMatchObject({ code: "closed" });
   });
@@ -118,7 +118,7 @@ describe("how she gets on", () => {
     await stopTest(own, { note: "", submissionKey: randomUUID() });
     await stopTest(own, { note: "", submissionKey: randomUUID() });
     expect(await database().milestone.count({ where: { testerId, word: "stop" } })).toBe(1);
-    const said = sayMilestone(own, { ...tap, submissionKey: randomUUID() });
+    const said = storeMilestone(own, { ...tap, submissionKey: randomUUID() });
     await expect(said).rejects.toMatchObject({ code: "closed" });
     await goOnAfterAll(own, randomUUID());
     expect(await rowOf(testerId)).toMatchObject({ stoppedAt: null });
@@ -148,7 +148,7 @@ describe("what is kept of her", () => {
           document: report,
         },
       });
-    await sayMilestone(own, { word: "behind", note: "my own words", submissionKey: randomUUID() });
+    await storeMilestone(own, { word: "behind", note: "my own words", submissionKey: randomUUID() });
     await noteTester(access, testerId, "likes to talk: Bea");
     await forgetTester(own);
     const { rows } = await pool().query(

@@ -3,7 +3,7 @@ import { pageNumberSchema } from "@/ui/page-number";
 
 const first = z.preprocess((value: unknown) => (Array.isArray(value) ? value[0] : value), z.string().optional());
 
-/** What a list of applications is asked for; anything else is taken for nothing asked. */
+/** The query of the list of applications; unknown values are ignored. */
 export const listQuerySchema = z.object({
   word: first.pipe(z.enum(["all", "undecided", "yes", "maybe", "no", "withdrawn"])).catch("all"),
   size: first.catch(undefined),
@@ -12,7 +12,7 @@ export const listQuerySchema = z.object({
 
 export type ListQuery = z.infer<typeof listQuerySchema>;
 
-/** The address of a list, or of one application of it, with what is asked for. */
+/** The address of the list, or of one application in it, for a query. */
 export function listAddress(callId: string, { word, size, page }: ListQuery, applicationId?: string): string {
   const asked = new URLSearchParams();
   if (word !== "all") asked.set("word", word);

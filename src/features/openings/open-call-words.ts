@@ -7,16 +7,16 @@ export function sizesWords({ sizes }: ToldCall["pattern"]): string {
   return sizes.length === 1 ? `in the size ${first}` : `in ${sizes.length} sizes, ${first} to ${last}`;
 }
 
-/** The last day to apply, `Sunday 14 March 2027`; null while it is not settled. */
+/** The last day to apply, `Sunday 14 March 2027`; null if it is not set. */
 export function lastDayWords({ dates, document }: Pick<ToldCall, "dates" | "document">): string | null {
   if (dates.applyUntil === undefined) return null;
   return dayWords(new Date(dates.applyUntil.at.getTime() - 1), document.timeZone);
 }
 
-/** A whole call in one sentence, for those who see its link. */
+/** A tester call in one sentence, for previews of its link. */
 export function openCallSentence(told: ToldCall): string {
   const { designer, pattern } = told;
   const lastDay = lastDayWords(told);
   const until = lastDay === null ? "" : ` Apply until ${lastDay}.`;
-  return `${designer} looks for testers of ${pattern.name}, a ${pattern.craft} pattern ${sizesWords(pattern)}.${until}`;
+  return `${designer} is looking for testers for ${pattern.name}, a ${pattern.craft} pattern ${sizesWords(pattern)}.${until}`;
 }

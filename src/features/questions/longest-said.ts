@@ -1,2 +1,2 @@
-/** What somebody says of a place in the text may have so many characters. */
+/** The greatest number of characters of a question, an answer or a trouble spot. */
 export const LONGEST_SAID = 2_000;

@@ -19,7 +19,7 @@ import { submissionKey } from "@/server/submission-key";
 import type { Viewer } from "@/server/viewer";
 import { storeCall, storePattern } from "./document-mutations";
 
-const titleSchema = z.string().trim().max(200, { error: "Keep the title under 200 characters." });
+const titleSchema = z.string().trim().max(200, { error: "A title has at most 200 characters." });
 const inputSchema = z.object({ text: z.string(), title: z.string(), formKey: z.uuid() });
 
 /** Takes in a pattern or a call document: everything in it or, where it has a fault, nothing. */

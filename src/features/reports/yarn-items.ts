@@ -2,13 +2,13 @@ import type { PatternDocument } from "@/engine/pattern";
 import { fieldOf, keysOf } from "@/engine/reporting";
 import { isBlank, textOf, type FilledReport } from "./filled-report";
 
-/** A yarn of the pattern, and the keys of what she says of it. */
+/** A yarn of the pattern, and the keys of the tester's entries for it. */
 export interface YarnItem {
   readonly yarn: PatternDocument["yarns"][number];
   readonly keys: readonly string[];
 }
 
-/** Every yarn of the pattern with at least one entry; one more where the address asks for it. */
+/** Every yarn of the pattern with at least one entry; one more if the address asks for it. */
 export function yarnItems(
   report: FilledReport,
   added: { readonly yarn: string; readonly key: string } | null,
@@ -27,7 +27,7 @@ export function yarnItems(
   });
 }
 
-/** The same on every device, so that two that begin a yarn at once begin the same entry. */
+/** The same on every device, so that two devices that start a yarn at the same time share the entry. */
 function freeKey(wanted: string, taken: ReadonlySet<string>): string {
   return taken.has(wanted) ? freeKey(`${wanted}x`, taken) : wanted;
 }

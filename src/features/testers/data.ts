@@ -7,13 +7,13 @@ import { AppError } from "@/server/errors";
 import { testerScope, type TesterAccess } from "./access";
 import { invitationSql } from "./invitation-state-data";
 
-/** Where days are meant that nobody has said a zone for. */
+/** The zone of a call that has set none. */
 const NO_ZONE = "UTC";
 
-export type MilestoneWord = "track" | "behind" | "stuck" | "stop";
+export type ProgressStatus = "track" | "behind" | "stuck" | "stop";
 
 export interface Milestone {
-  readonly word: MilestoneWord;
+  readonly word: ProgressStatus;
   readonly note: string;
   readonly at: Date;
 }
@@ -21,20 +21,20 @@ export interface Milestone {
 export interface TesterRead {
   readonly testerId: string;
   readonly code: string;
-  /** Null where it was deleted. */
+  /** Null once deleted. */
   readonly name: string | null;
   readonly email: string | null;
-  /** Id of the size that she makes. */
+  /** Id of the size that the tester makes. */
   readonly size: string;
   readonly unit: "cm" | "in";
   readonly terms: "us" | "uk";
-  /** Hers, or the call's where she has said none. */
+  /** The tester's own, or the call's if they chose none. */
   readonly timeZone: string;
-  /** Null where the call has told no dates and she has none of her own. */
+  /** Null if neither the call nor the tester has dates. */
   readonly dates: CallDates<TesterDates> | null;
   readonly stoppedAt: Date | null;
   readonly hasAccount: boolean;
-  /** Her newest word on how she gets on. */
+  /** The newest progress update. */
   readonly milestone: Milestone | null;
   readonly revisionNumber: number;
   readonly call: {
@@ -46,7 +46,7 @@ export interface TesterRead {
   };
 }
 
-/** All that a tester's own pages tell of her and her test, without her report. */
+/** Everything that a tester's pages show about the tester and the test, except the report. */
 export async function readTester(access: TesterAccess): Promise<TesterRead> {
   const row = await database().tester.findUnique({ where: testerScope(access), select: OWN });
   if (row?.revision == null) throw new AppError("not-found");
@@ -102,7 +102,7 @@ export async function testerCounts({ callId, pattern }: CallAccess, now: Date): 
   return counts ?? { invited: 0, unanswered: 0, lapsed: 0, accepted: 0, reported: 0 };
 }
 
-/** A call's days as moments, null where it has told none, and the zone that they are days in. */
+/** A call's dates as moments, null if it has none, and their time zone. */
 export interface CallTime {
   readonly timeZone: string;
   readonly dates: CallDates<TesterDates> | null;
@@ -120,7 +120,7 @@ export function callTime(opening: OpeningRow | null | undefined): CallTime {
   return { timeZone, dates: callDates(dates, timeZone) };
 }
 
-/** The zone that a tester's days are shown in, and the days: her own where she has some, else the call's. */
+/** The zone that a tester's dates are shown in, and the dates: their own if they have some, else the call's. */
 export function testerTime(
   { dates, timeZone }: { readonly dates: unknown; readonly timeZone: string | null },
   call: CallTime,
@@ -129,7 +129,7 @@ export function testerTime(
   return { timeZone: timeZone ?? call.timeZone, dates: own };
 }
 
-/** What is read of a call for its testers' days. */
+/** The columns of a call that its testers' dates need. */
 export const openingDays = { select: { document: true, publishedAt: true } } as const;
 
 /** The pattern's owner, whom testers know as the designer. */

@@ -5,8 +5,8 @@ import { z } from "zod";
 import { sentenceOf, type Failure } from "@/server/action";
 import { parseForm } from "@/server/read-form";
 import { testerAccess, type TesterAccess } from "./access";
-import { goOnAfterAll, sayMilestone, stopTest } from "./milestone-mutations";
-import { milestoneNoteSchema, tappedWordSchema } from "./schema";
+import { goOnAfterAll, storeMilestone, stopTest } from "./milestone-mutations";
+import { milestoneNoteSchema, tappedStatusSchema } from "./schema";
 
 const sentSchema = z.object({
   testerId: z.string(),
@@ -17,7 +17,7 @@ const sentSchema = z.object({
 
 type Sent = z.infer<typeof sentSchema>;
 
-/** What a tester does on her own page; what came in between comes back as a sentence. */
+/** An action on the tester's home page; a failure comes back as a message. */
 function ownAction(run: (access: TesterAccess, sent: Sent) => Promise<void>) {
   return async (_last: Failure | undefined, form: FormData): Promise<Failure | undefined> => {
     const sent = parseForm(sentSchema, form);
@@ -33,16 +33,16 @@ function ownAction(run: (access: TesterAccess, sent: Sent) => Promise<void>) {
 
 /** One tap: on track, behind or stuck. */
 export const tapMilestone = ownAction(async (access, { note, key, word: tapped }) => {
-  const word = tappedWordSchema.parse(tapped);
-  await sayMilestone(access, { word, note: milestoneNoteSchema.parse(note), submissionKey: key });
+  const word = tappedStatusSchema.parse(tapped);
+  await storeMilestone(access, { word, note: milestoneNoteSchema.parse(note), submissionKey: key });
 });
 
-/** She must stop. */
+/** Stops the test. */
 export const stop = ownAction(async (access, { note, key }) => {
   await stopTest(access, { note: milestoneNoteSchema.parse(note), submissionKey: key });
 });
 
-/** She goes on after all. */
+/** Continues after stopping. */
 export const goOn = ownAction(async (access, { key }) => {
   await goOnAfterAll(access, key);
 });

@@ -7,11 +7,11 @@ import type { TesterDates } from "@/features/openings/schema";
 import { database } from "@/server/database";
 import { callTime, openingDays, testerTime, type CallTime, type Milestone } from "./data";
 
-/** All that is known of how a tester of a call gets on. */
+/** Everything known about a tester's progress. */
 export interface ProgressRow {
   readonly testerId: string;
   readonly code: string;
-  /** Null where it was deleted, or never told. */
+  /** Null if deleted or never given. */
   readonly name: string | null;
   readonly email: string | null;
   readonly size: string;
@@ -25,7 +25,7 @@ export interface ProgressRow {
   readonly stoppedAt: Date | null;
   readonly timeZone: string;
   readonly dates: CallDates<TesterDates> | null;
-  /** The designer's own, about her. */
+  /** The designer's note about the tester. */
   readonly note: string;
   readonly milestone: Milestone | null;
   readonly draft: { readonly updatedAt: Date; readonly hasSwatch: boolean; readonly hasMore: boolean } | null;
@@ -34,7 +34,7 @@ export interface ProgressRow {
   readonly report: {
     readonly sentAt: Date;
     readonly version: number;
-    /** Measurements that it has readings of, or that were changed on purpose. */
+    /** Measurements that were read, or changed on purpose. */
     readonly told: readonly string[];
   } | null;
 }
@@ -52,7 +52,7 @@ const rowSchema = z.object({
   ...{ sentAt: z.date().nullable(), version: z.int().nullable(), told: z.array(z.string()).nullable() },
 });
 
-/** How testers of a call get on, in the order in which they are asked for; ids of other calls are passed over. */
+/** The progress of a call's testers, in the order of the ids; ids of other calls are skipped. */
 export async function progressRows(
   { callId, pattern }: CallAccess,
   { testerIds, time }: { readonly testerIds: readonly string[]; readonly time: CallTime },
@@ -98,13 +98,13 @@ function toProgressRow(
   };
 }
 
-/** A call's days, and the zone that they are days in. */
+/** A call's dates, and their time zone. */
 export async function readCallTime(access: CallAccess): Promise<CallTime> {
   const call = await database().call.findUnique({ where: callScope(access), select: { opening: openingDays } });
   return callTime(call?.opening);
 }
 
-/** Days on which a call's tester said how she gets on, the newest first. */
+/** A tester's progress updates, the newest first. */
 export async function milestonesOf(access: CallAccess, testerId: string): Promise<Milestone[]> {
   const rows = await database().milestone.findMany({
     where: { testerId, tester: { call: callScope(access) } },

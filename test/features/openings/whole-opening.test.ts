@@ -1,5 +1,5 @@
 import { describe, expect, it } from "vitest";
-import { begunOpening } from "@/features/openings/begun-opening";
+import { initialListing } from "@/features/openings/initial-listing";
 import { readTyped } from "@/features/openings/read-typed";
 import type { TypedOpening } from "@/features/openings/schema";
 import { typedOpening } from "@/features/openings/typed-opening";
@@ -17,16 +17,16 @@ const now = new Date("2027-03-01T12:00:00Z");
 
 function typed(change: TypedOpening = {}): TypedOpening {
   return {
-    ...begunOpening(pattern, { title: "Vest test", places: null, timeZone: "Europe/Lisbon" }),
+    ...initialListing(pattern, { title: "Vest test", places: null, timeZone: "Europe/Lisbon" }),
     ...{ applyUntil: "2027-03-01", startOn: "2027-03-01", swatchBy: "2027-04-01", reportBy: "2027-06-01" },
     gives: "The pattern.",
     ...change,
   };
 }
 
-function faultsOf(change: TypedOpening, stands: Parameters<typeof wholeOpening>[1]["stands"] = null): string[] {
-  const whole = wholeOpening(typed(change), { pattern, now, stands });
-  return whole.ok ? [] : whole.faults.map(({ field, says }) => `${field}: ${says}`);
+function faultsOf(change: TypedOpening, published: Parameters<typeof wholeOpening>[1]["published"] = null): string[] {
+  const whole = wholeOpening(typed(change), { pattern, now, published });
+  return whole.ok ? [] : whole.faults.map(({ field, message }) => `${field}: ${message}`);
 }
 
 it("begins with what the pattern knows: testers needed, invitations for the usual loss, body, tool", () => {
@@ -68,11 +68,11 @@ describe("days", () => {
     expect(faultsOf({ applyUntil: "2027-02-28" })).toEqual(over);
     // At noon in UTC it is 1 March in Lisbon and, at UTC+14, 2 March on Kiritimati.
     expect(faultsOf({ timeZone: "Pacific/Kiritimati" })).toEqual(over);
-    const earlier = wholeOpening(typed(), { pattern, now: new Date(0), stands: null });
+    const earlier = wholeOpening(typed(), { pattern, now: new Date(0), published: null });
     if (!earlier.ok) throw new Error("whole");
     const later = new Date("2027-03-20T00:00:00Z");
-    expect(wholeOpening(typed(), { pattern, now: later, stands: earlier.opening.document }).ok).toBe(true);
-    expect(wholeOpening(typed(), { pattern, now: later, stands: null }).ok).toBe(false);
+    expect(wholeOpening(typed(), { pattern, now: later, published: earlier.opening.document }).ok).toBe(true);
+    expect(wholeOpening(typed(), { pattern, now: later, published: null }).ok).toBe(false);
   });
 
   it("need a zone that is known", () => {
@@ -93,9 +93,9 @@ it("reads what is there of a form with nothing in it, and says all that is missi
 });
 
 it("is the same once it is published and read into the form again", () => {
-  const whole = wholeOpening(typed({ mostApplications: "40", "body.arm": "asked" }), { pattern, now, stands: null });
+  const whole = wholeOpening(typed({ mostApplications: "40", "body.arm": "asked" }), { pattern, now, published: null });
   if (!whole.ok) throw new Error("whole");
-  const again = wholeOpening(typedOpening(whole.opening), { pattern, now, stands: null });
+  const again = wholeOpening(typedOpening(whole.opening), { pattern, now, published: null });
   expect(again).toEqual(whole);
 });
 

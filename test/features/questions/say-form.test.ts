@@ -24,19 +24,19 @@ describe("what somebody says in a form", () => {
       heard.push(asks);
       return Promise.resolve();
     });
-    expect(await ask(undefined, form([...at, ["asks", "  למה?\r\n🧶 \n"]]))).toEqual({ status: "kept" });
+    expect(await ask(undefined, form([...at, ["asks", "  למה?\r\n🧶 \n"]]))).toEqual({ status: "sent" });
     expect(heard).toEqual(["למה?\n🧶"]);
   });
 
   it("may have 2,000 characters; beyond that it comes back whole, with what is wrong", async () => {
     const ask = sayAction(question, () => Promise.resolve());
     const lines = `${"x".repeat(999)}\r\n${"y".repeat(1000)}`;
-    expect(await ask(undefined, form([...at, ["asks", lines]]))).toEqual({ status: "kept" });
+    expect(await ask(undefined, form([...at, ["asks", lines]]))).toEqual({ status: "sent" });
     const long = "x".repeat(2_001);
     expect(await ask(undefined, form([...at, ["asks", long]]))).toEqual({
       status: "refused",
       errors: { asks: "This has 2,001 characters; there is room for 2,000. Shorten it, or send it in two parts." },
-      says: null,
+      message: null,
       typed: { asks: long },
     });
   });
@@ -46,19 +46,19 @@ describe("what somebody says in a form", () => {
     expect(await tell(undefined, form([...at, ["happened", " "], ["did", "Ripped"]]))).toEqual({
       status: "refused",
       errors: { happened: "Say what happened there, in a few words." },
-      says: null,
+      message: null,
       typed: { happened: " ", did: "Ripped" },
     });
-    expect(await tell(undefined, form([...at, ["happened", "It fell"], ["did", ""]]))).toEqual({ status: "kept" });
+    expect(await tell(undefined, form([...at, ["happened", "It fell"], ["did", ""]]))).toEqual({ status: "sent" });
   });
 
   it("comes back with one sentence where the page is out of date, or it cannot be taken now", async () => {
     const ask = sayAction(question, () => Promise.reject(new AppError("closed")));
     const closed = await ask(undefined, form([...at, ["asks", "Why?"]]));
-    expect(closed).toMatchObject({ says: new AppError("closed").message, typed: { asks: "Why?" } });
+    expect(closed).toMatchObject({ message: new AppError("closed").message, typed: { asks: "Why?" } });
     const old = await ask(undefined, form([["asks", "Why?"]]));
     expect(old).toMatchObject({ errors: {}, typed: { asks: "Why?" } });
-    expect(old).toHaveProperty("says", expect.stringContaining("out of date"));
+    expect(old).toHaveProperty("message", expect.stringContaining("out of date"));
   });
 
   it("that cannot be stored is told", async () => {

@@ -1,5 +1,5 @@
 import { afterEach, beforeEach, describe, expect, it, vi } from "vitest";
-import type { AskedField, KeepAnswer } from "@/features/reports/keep-answer";
+import type { AskedField, SaveAnswer } from "@/features/reports/save-answer";
 import type { FieldChange } from "@/features/reports/merge-fields";
 import { FieldKeeper } from "@/features/reports/components/keeping/field-keeper";
 
@@ -17,12 +17,12 @@ function storage(refuses = false): Record<string, unknown> {
   });
 }
 
-const KEPT: KeepAnswer = { status: "kept", asked: [] };
+const KEPT: SaveAnswer = { status: "saved", asked: [] };
 
 /** A server that answers in turn, `null` for a lost connection, and notes what it got. */
-function server(...answers: (KeepAnswer | null)[]) {
+function server(...answers: (SaveAnswer | null)[]) {
   const got: Record<string, string | null>[] = [];
-  const send = (_testerId: string, changes: readonly FieldChange[]): Promise<KeepAnswer> => {
+  const send = (_testerId: string, changes: readonly FieldChange[]): Promise<SaveAnswer> => {
     got.push(Object.fromEntries(changes.map(({ field, becomes }) => [field, becomes])));
     const answer = answers.length > 0 ? answers.shift() : KEPT;
     return answer ? Promise.resolve(answer) : Promise.reject(new TypeError("Failed to fetch"));
@@ -59,10 +59,10 @@ describe("keeping fields", () => {
     const { got, send } = server();
     const keeper = begin(someTester(), send);
     for (const text of ["3", "38", "38,5"]) keeper.type("hours", text);
-    expect(keeper.keeping).toMatchObject({ state: "keeping", waiting: 1 });
+    expect(keeper.keeping).toMatchObject({ state: "saving", waiting: 1 });
     await settled();
     expect(got).toEqual([{ hours: "38,5" }]);
-    expect(keeper.keeping).toMatchObject({ state: "kept", waiting: 0 });
+    expect(keeper.keeping).toMatchObject({ state: "saved", waiting: 0 });
     await settled(600_000);
     expect(got).toHaveLength(1);
     expect(Object.keys(localStorage)).toEqual([]);
@@ -73,7 +73,7 @@ describe("keeping fields", () => {
     const keeper = begin(someTester(), send);
     keeper.type("hours", "12");
     await settled();
-    expect(keeper.keeping).toMatchObject({ state: "away", waiting: 1, outlives: true });
+    expect(keeper.keeping).toMatchObject({ state: "offline", waiting: 1, outlives: true });
     expect(Object.values(localStorage)).toEqual(['["","12"]']);
     keeper.type("asWritten", "yes");
     await settled();
@@ -121,21 +121,21 @@ describe("keeping fields", () => {
     const keeper = begin(someTester(), send);
     keeper.type("hours", "12");
     await settled();
-    expect(keeper.keeping).toMatchObject({ state: "away", outlives: false });
+    expect(keeper.keeping).toMatchObject({ state: "offline", outlives: false });
     await settled(60_000);
     expect(got.at(-1)).toEqual({ hours: "12" });
     expect(keeper.keeping.state).toBe("kept");
   });
 
   it("asks where another device came before, keeps the others, and sends what she chooses", async () => {
-    const clash: AskedField = { field: "hours", label: "Hours", there: "39", here: "38", says: "…" };
-    const { got, send } = server({ status: "kept", asked: [clash] });
+    const clash: AskedField = { field: "hours", label: "Hours", there: "39", here: "38", message: "…" };
+    const { got, send } = server({ status: "saved", asked: [clash] });
     const keeper = begin(someTester(), send);
     keeper.type("hours", "38");
     keeper.type("asWritten", "yes");
     await settled(600_000);
     expect(got).toHaveLength(1);
-    expect(keeper.keeping).toMatchObject({ state: "kept", waiting: 0, asked: [clash] });
+    expect(keeper.keeping).toMatchObject({ state: "saved", waiting: 0, asked: [clash] });
     expect(keeper.choose(clash, "here")).toBe("38");
     await settled();
     expect(got.at(-1)).toEqual({ hours: "38" });
@@ -143,8 +143,8 @@ describe("keeping fields", () => {
   });
 
   it("leaves the other device's text where she chooses that", async () => {
-    const clash: AskedField = { field: "hours", label: "Hours", there: "39", here: "38", says: "…" };
-    const { got, send } = server({ status: "kept", asked: [clash] });
+    const clash: AskedField = { field: "hours", label: "Hours", there: "39", here: "38", message: "…" };
+    const { got, send } = server({ status: "saved", asked: [clash] });
     const keeper = begin(someTester(), send);
     keeper.type("hours", "38");
     await settled();
@@ -155,13 +155,13 @@ describe("keeping fields", () => {
   });
 
   it("tells that the call is closed, and holds what she typed", async () => {
-    const says = "This call is closed, so nothing can be added to it.";
-    const { got, send } = server({ status: "failed", says, isOver: true, asked: [] });
+    const message = "This call is closed, so nothing can be added to it.";
+    const { got, send } = server({ status: "failed", message, isFinal: true, asked: [] });
     const keeper = begin(someTester(), send);
     keeper.type("hours", "12");
     await settled(600_000);
     expect(got).toHaveLength(1);
-    expect(keeper.keeping).toMatchObject({ state: "over", says });
+    expect(keeper.keeping).toMatchObject({ state: "closed", message });
     expect(keeper.textOf("hours")).toBe("12");
   });
 });

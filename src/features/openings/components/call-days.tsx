@@ -9,7 +9,7 @@ const DAYS = [
   { key: "reportBy", label: "Report by", edge: "end" },
 ] as const;
 
-/** The days of a call, in its zone and in the reader's. */
+/** The dates of a call, in its time zone and in the reader's. */
 export function CallDays({ told: { dates, document } }: { readonly told: Pick<ToldCall, "dates" | "document"> }) {
   const { timeZone } = document;
   const given = DAYS.flatMap((day) => {
@@ -18,7 +18,7 @@ export function CallDays({ told: { dates, document } }: { readonly told: Pick<To
   });
   if (given.length === 0) return null;
   return (
-    <section aria-label="Days">
+    <section aria-label="Dates">
       <dl className="grid gap-x-6 gap-y-3 sm:grid-cols-[max-content_1fr]">
         {given.map(({ key, label, edge, at }) => (
           <div key={key} className="sm:col-span-2 sm:grid sm:grid-cols-subgrid">
@@ -30,7 +30,7 @@ export function CallDays({ told: { dates, document } }: { readonly told: Pick<To
         ))}
       </dl>
       <p className="mt-3 text-sm text-soft">
-        In {zoneWords(timeZone)} ({timeZone}).
+        Time zone: {zoneWords(timeZone)} ({timeZone})
       </p>
     </section>
   );

@@ -5,7 +5,7 @@ import { askableMeasurements } from "../field-names";
 import type { ToldCall } from "../loaders";
 import { SpotTable } from "./spot-table";
 
-/** Every size with the body that it is made for and its tester spots. */
+/** Every size with the body measurements it is made for and its spots. */
 export function SizeSpots({ told, unit }: { readonly told: ToldCall; readonly unit: LengthUnit }) {
   const { pattern, places, document } = told;
   const askable = askableMeasurements(pattern);
@@ -23,7 +23,7 @@ export function SizeSpots({ told, unit }: { readonly told: ToldCall; readonly un
           spots: ownValue(places, size)?.wanted ?? 0,
         }))}
       />
-      <p className="mt-2 text-sm text-soft">The body that each size is made for, not the garment.</p>
+      <p className="mt-2 text-sm text-soft">These are body measurements, not garment measurements.</p>
     </div>
   );
 }

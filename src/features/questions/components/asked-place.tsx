@@ -11,11 +11,11 @@ interface AskedPlaceProps {
   readonly pattern: PatternDocument;
   readonly callId: string;
   readonly mayEdit: boolean;
-  /** Where all that is said of the place stands; null where this is there. */
+  /** The page with everything about the passage; null if this is that page. */
   readonly allHref: string | null;
 }
 
-/** A place of the text with what was asked of it; one answer serves whoever waits there. */
+/** A passage with its questions; one answer serves everybody who is waiting. */
 export function AskedPlace({ place, ...asked }: AskedPlaceProps) {
   const { block, said, threads } = place;
   const [first] = said;
@@ -58,7 +58,7 @@ function Thread({ thread, pattern, callId, mayEdit, allHref }: ThreadProps) {
         mayEdit ? (
           <AnswerForm {...{ callId, thread }} />
         ) : (
-          <p className="mt-3 text-soft">Whoever may edit this pattern can answer.</p>
+          <p className="mt-3 text-soft">People who can edit this pattern can answer.</p>
         )
       ) : (
         <>

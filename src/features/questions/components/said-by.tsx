@@ -2,13 +2,13 @@ import type { PatternDocument } from "@/engine/pattern";
 import { Day } from "@/ui/day";
 import type { SaidAtPlace } from "../said-data";
 
-/** Who said something, in which size, when, and of which revision. */
+/** The tester, the size, the day and the revision. */
 export function SaidBy({ said, pattern }: { readonly said: SaidAtPlace; readonly pattern: PatternDocument }) {
   const { tester, saidAt, revisionNumber } = said;
   return (
     <p className="text-sm text-soft wrap-anywhere">
       {tester === null ? (
-        "a tester who is gone"
+        "a former tester"
       ) : (
         <>
           <bdi>{tester.name}</bdi>, <bdi>{sizeLabel(pattern, tester.size)}</bdi>

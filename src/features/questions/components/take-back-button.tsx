@@ -7,11 +7,11 @@ interface TakeBackButtonProps {
   readonly testerId: string;
   readonly what: "question" | "trouble";
   readonly id: string;
-  /** Names it for those who hear the page. */
+  /** Its beginning, for screen readers. */
   readonly name: string;
 }
 
-/** Takes back what somebody has said herself. */
+/** Deletes one's own question or trouble spot. */
 export function TakeBackButton({ name, ...said }: TakeBackButtonProps) {
   const [failed, send, isSending] = useActionState(takeBack, undefined);
   return (
@@ -20,7 +20,7 @@ export function TakeBackButton({ name, ...said }: TakeBackButtonProps) {
         <input key={field} type="hidden" name={field} value={value} />
       ))}
       <button type="submit" disabled={isSending} className="text-link min-h-8 text-sm disabled:opacity-55">
-        {isSending ? "Taking it back …" : "Take it back"}
+        {isSending ? "Deleting …" : "Delete"}
         <span className="sr-only">: {name.slice(0, 80)}</span>
       </button>
       {failed ? (

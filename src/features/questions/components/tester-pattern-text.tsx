@@ -15,16 +15,16 @@ interface TesterPatternTextProps {
   readonly testerId: string;
   readonly notes: { readonly questions: readonly ReadQuestion[]; readonly troubles: readonly OwnTrouble[] };
   readonly query: PlaceQuery | null;
-  /** The call is open: something can still be said. */
+  /** The call is open, so questions can be sent. */
   readonly mayWrite: boolean;
 }
 
-/** The written instructions for one tester: her numbers marked, and at every place what was said of it. */
+/** The written instructions for one tester: the numbers of their size marked, with notes below each block. */
 export function TesterPatternText({ pattern, sizeId, testerId, notes, query, mayWrite }: TesterPatternTextProps) {
   const text = pattern.instructions ?? "";
   const questions = groupByPlace(text, notes.questions);
   const troubles = groupByPlace(text, notes.troubles);
-  const size = { count: pattern.sizes.length, at: pattern.sizes.findIndex(({ id }) => id === sizeId) };
+  const size = { count: pattern.sizes.length, index: pattern.sizes.findIndex(({ id }) => id === sizeId) };
   const blocks = shownBlocks(text, size);
   const here = `/testing/${testerId}/pattern`;
   const saying = mayWrite && blocks.some(({ key }) => key === query?.place) ? query : null;
@@ -74,12 +74,12 @@ interface GonePlaceProps {
   readonly children: ReactNode;
 }
 
-/** What was said of a place that her text does not have: in the words that stood there. */
+/** Notes about a passage that the tester's text does not contain, with its original words. */
 function GonePlace({ said: [first], children }: GonePlaceProps) {
   return (
     <div className="mt-8">
       <p className="max-w-2xl text-soft wrap-anywhere">
-        Of a place that your text does not have: “<bdi>{first?.place.words}</bdi>”
+        About a passage that is not in your text: “<bdi>{first?.place.words}</bdi>”
       </p>
       {children}
     </div>

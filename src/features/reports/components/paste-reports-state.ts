@@ -15,7 +15,7 @@ import {
 import { parseTableText, withCell } from "@/ui/parse-table-text";
 import { useKeptText } from "@/ui/use-kept-text";
 
-/** What she has chosen otherwise than it was guessed, and the key of this table. */
+/** Choices that differ from the guessed ones, and the key of this table. */
 const overridesSchema = z.object({
   choices: reportChoicesSchema.nullable(),
   tableKey: z.uuid(),
@@ -34,7 +34,7 @@ export interface PasteReports {
   readonly clear: () => void;
 }
 
-/** The pasted reports, what is read of them, and what she says about them; kept in this tab. */
+/** The pasted reports, what is read from them and the choices about them; stored in this tab. */
 export function usePasteReports(pattern: PatternDocument, keptUnder: string): PasteReports {
   const [text, keepText] = useKeptText(`paste-reports ${keptUnder}`);
   const [kept, keepOverrides] = useKeptText(`paste-reports choices ${keptUnder}`);

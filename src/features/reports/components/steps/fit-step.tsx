@@ -3,7 +3,7 @@ import { CONTROL } from "@/ui/field";
 import { Sheet } from "@/ui/sheet";
 import { sayingsAt, textOf, type FilledReport } from "../../filled-report";
 import { fitAreaOf } from "../../fit-area";
-import { FieldSays } from "./field-says";
+import { FieldMessages } from "./field-messages";
 import { StepForm } from "./step-form";
 
 /** How the garment fits, place by place. */
@@ -26,7 +26,7 @@ function FitFields({ report, area }: { readonly report: FilledReport; readonly a
   const scaleSays = sayingsAt(report, scale);
   return (
     <Sheet>
-      <fieldset aria-describedby={`${scale}-says`}>
+      <fieldset aria-describedby={`${scale}-messages`}>
         <legend className="mb-3 font-serif text-lg font-semibold wrap-anywhere">{label}</legend>
         <div className="grid gap-1.5 sm:grid-cols-5">
           {FIT_SCALE.map((step) => (
@@ -45,10 +45,10 @@ function FitFields({ report, area }: { readonly report: FilledReport; readonly a
             </label>
           ))}
         </div>
-        <FieldSays field={scale} {...scaleSays} />
+        <FieldMessages field={scale} {...scaleSays} />
       </fieldset>
       <label htmlFor={says} className="mt-4 block font-semibold">
-        In your words <span className="font-normal text-soft">(if you like)</span>
+        In your words <span className="font-normal text-soft">(optional)</span>
       </label>
       <textarea
         id={says}
@@ -57,10 +57,10 @@ function FitFields({ report, area }: { readonly report: FilledReport; readonly a
         maxLength={2_000}
         dir="auto"
         defaultValue={textOf(report, says) ?? ""}
-        aria-describedby={`${says}-says`}
+        aria-describedby={`${says}-messages`}
         className={`${CONTROL} mt-1`}
       />
-      <FieldSays field={says} {...sayingsAt(report, says)} />
+      <FieldMessages field={says} {...sayingsAt(report, says)} />
     </Sheet>
   );
 }

@@ -11,7 +11,7 @@ interface NoteFormProps {
   readonly note: string;
 }
 
-/** What the designer notes about a tester. */
+/** The designer's notes about a tester. */
 export function NoteForm({ callId, testerId, note }: NoteFormProps) {
   const { answer: failed, isSending, formProps } = useHandedForm(keepNote);
   return (
@@ -29,7 +29,7 @@ export function NoteForm({ callId, testerId, note }: NoteFormProps) {
         />
       </Field>
       <Button type="submit" look="quiet" disabled={isSending}>
-        {isSending ? "Keeping …" : "Keep the notes"}
+        {isSending ? "Saving …" : "Save notes"}
       </Button>
     </form>
   );

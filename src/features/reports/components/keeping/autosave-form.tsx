@@ -9,15 +9,15 @@ import {
   useSyncExternalStore,
   type ReactNode,
 } from "react";
-import { keepReportFields, saveReportForm } from "../../draft-actions";
-import type { AskedField } from "../../keep-answer";
+import { saveReportFields, saveReportForm } from "../../draft-actions";
+import type { AskedField } from "../../save-answer";
 import { AskedFields } from "./asked-fields";
-import { FieldKeeper, UNHEARD } from "./field-keeper";
+import { FieldKeeper, IDLE } from "./field-keeper";
 import { showTexts, textsIn, wasTouchedEarly } from "./form-fields";
-import { KeepLine } from "./keep-line";
+import { SaveLine } from "./save-line";
 import { readAlso } from "./also";
 
-interface KeptFormProps {
+interface AutosaveFormProps {
   readonly testerId: string;
   /** What the server holds of these fields. */
   readonly stored: Readonly<Record<string, string>>;
@@ -25,14 +25,14 @@ interface KeptFormProps {
   readonly children: ReactNode;
 }
 
-/** A form whose fields keep themselves. Without JavaScript its button saves them. */
-export function KeptForm({ testerId, stored, children }: KeptFormProps) {
+/** A form that saves its fields as they are typed. Without JavaScript its button saves them. */
+export function AutosaveForm({ testerId, stored, children }: AutosaveFormProps) {
   const form = useRef<HTMLFormElement>(null);
-  const [keeper] = useState(() => new FieldKeeper(testerId, keepReportFields));
+  const [keeper] = useState(() => new FieldKeeper(testerId, saveReportFields));
   const keeping = useSyncExternalStore(
     keeper.subscribe,
     () => keeper.keeping,
-    () => UNHEARD,
+    () => IDLE,
   );
   const [answer, save, isSaving] = useActionState(saveReportForm, null);
   const scan = () => {
@@ -84,8 +84,8 @@ export function KeptForm({ testerId, stored, children }: KeptFormProps) {
       <input type="hidden" name="testerId" value={testerId} />
       <input type="hidden" name="was" value={JSON.stringify(stored)} />
       {children}
-      <AskedFields asked={keeping.state === "unheard" ? (answer?.asked ?? []) : keeping.asked} onChoose={choose} />
-      <KeepLine keeping={keeping} answer={answer} isSaving={isSaving} />
+      <AskedFields asked={keeping.state === "idle" ? (answer?.asked ?? []) : keeping.asked} onChoose={choose} />
+      <SaveLine keeping={keeping} answer={answer} isSaving={isSaving} />
     </form>
   );
 }

@@ -1,7 +1,7 @@
 import { describe, expect, it } from "vitest";
 import type { TypedReport } from "@/engine/reporting";
 import { filledReport } from "@/features/reports/filled-report";
-import { mendsOf } from "@/features/reports/mends";
+import { suggestedFixes } from "@/features/reports/suggested-fixes";
 import { formatLength } from "@/ui/format-length";
 import { patternDocument } from "../../factories/pattern";
 
@@ -23,7 +23,7 @@ function report(typed: TypedReport, unit: "cm" | "in" = "cm", pattern = patternD
 
 function mends(typed: TypedReport, unit: "cm" | "in" = "cm") {
   const filled = report({ ...SWATCH, ...typed }, unit);
-  return filled.questions.map((question) => [question.slip, ...mendsOf(question, filled)]);
+  return filled.questions.map((question) => [question.slip, ...suggestedFixes(question, filled)]);
 }
 
 // By design her bust is 100 cm, her length 40 cm.
@@ -57,7 +57,7 @@ describe("a slip mended by one tap", () => {
     const fabric = { id: "main", label: "Main", toolMm: 4, gauge: { stitches: 20, rows: 38 } };
     const typed = { ...SWATCH, "swatch.1.stitches": "38", "swatch.1.rows": "20" };
     const filled = report(typed, "cm", patternDocument({ fabrics: [fabric] }));
-    expect(filled.questions.flatMap((question) => mendsOf(question, filled))).toEqual([
+    expect(filled.questions.flatMap((question) => suggestedFixes(question, filled))).toEqual([
       {
         label: "Exchange them: 20 stitches and 38 rows",
         changes: { "swatch.1.stitches": "20", "swatch.1.rows": "38" },

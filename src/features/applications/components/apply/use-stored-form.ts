@@ -2,41 +2,41 @@
 
 import { useEffect, useEffectEvent, useSyncExternalStore, type RefObject } from "react";
 
-/** What was typed, by field; a field that can be ticked more than once has several values. */
-type Kept = Readonly<Record<string, readonly string[]>>;
+/** What was typed, by field; groups of checkboxes can have several values. */
+type StoredTexts = Readonly<Record<string, readonly string[]>>;
 
-interface KeptForm {
+interface StoredForm {
   readonly form: RefObject<HTMLFormElement | null>;
   readonly storageKey: string;
-  /** Fields that are not kept, as what somebody agrees to. */
+  /** Fields that are not stored, such as consent. */
   readonly without: readonly string[];
-  /** Hears what stood there when the page opened. */
-  readonly onRestored: (kept: Kept) => void;
+  /** Called with what was stored when the page opened. */
+  readonly onRestored: (stored: StoredTexts) => void;
 }
 
 /**
- * Keeps what is typed into a form in this browser, and puts it back when the page is opened again. What was typed before
- * the page's scripts had loaded wins over what was kept.
+ * Stores what is typed into a form in this browser, and restores it when the page is opened again. What was typed before the
+ * page's scripts had loaded takes precedence.
  *
- * @returns whether this browser keeps anything; what to do at every input; how to forget it all.
+ * @returns whether this browser can store; a function to call at every input; a function that discards everything.
  */
-export function useKeptForm({ form, storageKey, without, onRestored }: KeptForm) {
-  const isKept = useSyncExternalStore(noChanges, storageWorks, () => false);
+export function useStoredForm({ form, storageKey, without, onRestored }: StoredForm) {
+  const isStored = useSyncExternalStore(noChanges, storageWorks, () => false);
   const restore = useEffectEvent(() => {
-    const kept = read(storageKey);
-    if (form.current === null || kept === null) return;
-    fill(form.current, kept);
-    onRestored(kept);
+    const stored = read(storageKey);
+    if (form.current === null || stored === null) return;
+    fill(form.current, stored);
+    onRestored(stored);
   });
   useEffect(() => restore(), []);
-  const keep = () => {
+  const store = () => {
     if (form.current) write(storageKey, form.current, without);
   };
-  const forget = () => {
+  const discard = () => {
     localStorage.removeItem(storageKey);
     window.location.reload();
   };
-  return { isKept, keep, forget };
+  return { isStored, store, discard };
 }
 
 function noChanges(): () => void {
@@ -63,40 +63,40 @@ function tryStorage(): boolean {
 function write(storageKey: string, form: HTMLFormElement, without: readonly string[]): void {
   const data = new FormData(form);
   const names = new Set([...data.keys()].filter((name) => !name.startsWith("$") && !without.includes(name)));
-  const kept = Object.fromEntries([...names].map((name) => [name, data.getAll(name)]));
+  const stored = Object.fromEntries([...names].map((name) => [name, data.getAll(name)]));
   try {
-    localStorage.setItem(storageKey, JSON.stringify(kept));
+    localStorage.setItem(storageKey, JSON.stringify(stored));
   } catch {
-    // Storage is full or refused: the page itself still holds it.
+    // Storage is full or refused: the page itself still has the text.
   }
 }
 
-function read(storageKey: string): Kept | null {
+function read(storageKey: string): StoredTexts | null {
   try {
-    const kept: unknown = JSON.parse(localStorage.getItem(storageKey) ?? "null");
-    return isKeptForm(kept) ? kept : null;
+    const stored: unknown = JSON.parse(localStorage.getItem(storageKey) ?? "null");
+    return isStoredTexts(stored) ? stored : null;
   } catch {
     return null;
   }
 }
 
-function isKeptForm(kept: unknown): kept is Kept {
-  if (typeof kept !== "object" || kept === null) return false;
-  return Object.values(kept).every(
+function isStoredTexts(stored: unknown): stored is StoredTexts {
+  if (typeof stored !== "object" || stored === null) return false;
+  return Object.values(stored).every(
     (values) => Array.isArray(values) && values.every((value) => typeof value === "string"),
   );
 }
 
-function fill(form: HTMLFormElement, kept: Kept): void {
+function fill(form: HTMLFormElement, stored: StoredTexts): void {
   for (const control of form.elements) {
     if (control instanceof HTMLInputElement && ["checkbox", "radio"].includes(control.type)) {
-      const values = kept[control.name];
+      const values = stored[control.name];
       if (control.checked === control.defaultChecked && (values !== undefined || control.type === "checkbox"))
         control.checked = values?.includes(control.value) ?? control.defaultChecked;
     } else if (control instanceof HTMLSelectElement) {
-      control.value = kept[control.name]?.[0] ?? control.value;
+      control.value = stored[control.name]?.[0] ?? control.value;
     } else if (isTextField(control) && control.value === control.defaultValue) {
-      control.value = kept[control.name]?.[0] ?? control.value;
+      control.value = stored[control.name]?.[0] ?? control.value;
     }
   }
 }

@@ -1,12 +1,12 @@
 "use client";
 
 import { useActionState } from "react";
-import { decideOnApplication } from "../../word-actions";
+import { decideOnApplication } from "../../decision-actions";
 
-interface WordButtonsProps {
+interface DecisionButtonsProps {
   readonly callId: string;
   readonly applicationId: string;
-  /** Whose application, for those who hear the page. */
+  /** The applicant's name, for screen readers. */
   readonly name: string;
   readonly word: "yes" | "maybe" | "no" | null;
 }
@@ -17,14 +17,14 @@ const WORDS = [
   { word: "no", label: "No" },
 ] as const;
 
-/** Yes, maybe or no by one press; pressed again, it is taken back. */
-export function WordButtons({ callId, applicationId, name, word: said }: WordButtonsProps) {
+/** Yes, maybe or no; pressing the same button again clears the decision. */
+export function DecisionButtons({ callId, applicationId, name, word: said }: DecisionButtonsProps) {
   const [failed, send, isSending] = useActionState(decideOnApplication, undefined);
   return (
     <form action={send}>
       <input type="hidden" name="callId" value={callId} />
       <input type="hidden" name="applicationId" value={applicationId} />
-      <div role="group" aria-label={`What you think of ${name}`} className="word-buttons">
+      <div role="group" aria-label={`Your decision on ${name}`} className="word-buttons">
         {WORDS.map(({ word, label }) => (
           <button
             key={word}
