@@ -87,7 +87,7 @@ test("faults and hard-to-believe numbers are told at their cells, and mended the
   await expect(wide).toHaveAttribute("aria-invalid", "true");
   await expect(page.getByText("Row 6 (B Upper arm around), column S:")).toBeVisible();
   await wide.fill("33,5");
-  await expect(page.getByText("One thing to mend")).toHaveCount(0);
+  await expect(page.getByText("1 problem to fix")).toHaveCount(0);
   await page.reload();
   await expect(page.getByLabel("Your finished measurements")).toHaveValue(/33,5/);
   await fillGauge(page, hand);

@@ -26,7 +26,7 @@ async function answers(address: string): Promise<void> {
 }
 
 /** @returns the id of the demo's open call. */
-async function createListedCall(folder: string): Promise<string> {
+async function openCall(folder: string): Promise<string> {
   const client = new Client({ connectionString: readFileSync(join(folder, "database-url"), "utf8").trim() });
   await client.connect();
   try {
@@ -42,13 +42,13 @@ async function defaultFolder(person: Person, root: string): Promise<void> {
   let first = "";
   await started({ person, root, flags: ["--demo"] }, async (address) => {
     await answers(address);
-    first = await createListedCall(join(root, ".sizewright"));
+    first = await openCall(join(root, ".sizewright"));
   });
   console.log("a second start over the same data, at a public address");
   const settings = { NEXTAUTH_URL: PUBLIC_ADDRESS };
   await started({ person, root, flags: ["--demo"], settings }, async (address) => {
     await answers(address);
-    check((await createListedCall(join(root, ".sizewright"))) === first, "the data of the first start are there");
+    check((await openCall(join(root, ".sizewright"))) === first, "the data of the first start are there");
     const page = await (await fetch(`${address}/open-calls/${first}`)).text();
     const picture = /<meta property="og:image" content="([^"]+)"/.exec(page)?.[1] ?? "";
     check(picture.startsWith(`${PUBLIC_ADDRESS}/open-calls/`), "a shared link's picture has the public address");

@@ -26,7 +26,7 @@ export async function newCall(viewer: Viewer): Promise<CallAccess> {
   return await callAccess(viewer, callId, "editor");
 }
 
-/** What `testerAccess` proves of who has come by her link; the cookie of a request is not to be had here. */
+/** Access by link as `testerAccess` proves it; there are no request cookies here. */
 export async function testerOf({ callId }: CallAccess, code: string): Promise<TesterAccess> {
   const { id } = await database().tester.update({
     where: { callId_code: { callId, code } },

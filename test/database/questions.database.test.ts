@@ -95,7 +95,7 @@ describe("a question at a place of the text", () => {
     expect(await callQuestions(owner)).toEqual([]);
   });
 
-  it("is read by the other testers once it is answered, without who asked; till then by her alone", async () => {
+  it("is read by the other testers once it is answered, without who asked; until then only by the asker", async () => {
     const question = await asked(ann, "Which side?");
     const read = { questionId: question.questionId, place: placeAt(1), asks: "Which side?" };
     expect((await placeNotes(ann)).questions).toEqual([{ ...read, answer: null, isOwn: true }]);
@@ -105,7 +105,7 @@ describe("a question at a place of the text", () => {
     expect((await placeNotes(zoe)).questions).toEqual([]);
   });
 
-  it("can be taken back by her who asked, as long as nobody has answered", async () => {
+  it("can be deleted by the asker until it is answered", async () => {
     const [first, second] = [await asked(ann, "First"), await asked(ann, "Second")];
     await takeBackQuestion(bea, first.questionId);
     await takeBackQuestion(zoe, first.questionId);
@@ -182,8 +182,8 @@ describe("an answer", () => {
     expect(await unansweredCount(owner)).toBe(1);
   });
 
-  it("is not given by a helper who may only look, whatever proof she forges; she reads", async () => {
-    const { questionId } = await asked(ann, "May she?");
+  it("is not given by a viewer, whatever proof they forge; they can read it", async () => {
+    const { questionId } = await asked(ann, "May I?");
     const helper = await person();
     const { patternId } = owner.pattern;
     await database().membership.create({ data: { patternId, accountId: helper.accountId, role: "viewer" } });

@@ -47,7 +47,7 @@ describe("sending a report", () => {
     expect(await send(ann)).toBe(1);
     expect(await versionOf(ann)).toBe(before + 1);
     const [report] = await reportsOf(ann);
-    // By hand from the pattern: her size's counts are written out.
+    // By hand from the pattern: the counts of the size are filled in.
     expect(report?.document).toMatchObject({ size: "small", readings: [], worked: { width: 98, height: 100 } });
     expect(report?.revisionId).toBe(called.revisionId);
   });
@@ -138,7 +138,7 @@ describe("sending a report", () => {
     ]);
   });
 
-  it("is refused where the draft is not the one that she looked through", async () => {
+  it("is refused if the draft is not the one that was reviewed", async () => {
     const ann = await makeTester(called);
     await saveFields(ann, swatchTyped());
     const { version } = await readDraft(ann);

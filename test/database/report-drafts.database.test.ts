@@ -36,7 +36,7 @@ describe("a tester's draft", () => {
     const late = await saveFields(ann, [change(BUST, "38", "50"), change("hours", "12")]);
     expect(late.clashes).toEqual([{ field: BUST, there: "39", here: "38" }]);
     expect(await typed(ann)).toEqual({ [BUST]: "39", hours: "12" });
-    // She chooses the tablet's.
+    // The tester chooses the tablet's text.
     expect(await saveFields(ann, [change(BUST, "38", "39")])).toEqual({ clashes: [], refused: [] });
     expect(await typed(ann)).toEqual({ [BUST]: "38", hours: "12" });
   });
@@ -66,7 +66,7 @@ describe("a tester's draft", () => {
     expect(Object.keys(await typed(ann))).toEqual(["hours"]);
   });
 
-  it("forgets her word that a number is right once she changes the number", async () => {
+  it("drops the confirmation of a number when the number changes", async () => {
     const ann = await makeTester(called);
     await saveFields(ann, [change(BUST, "52"), change("reading.bust.1.kept", "yes")]);
     await saveFields(ann, [change("hours", "3")]);
@@ -83,7 +83,7 @@ describe("a tester's draft", () => {
     expect(await typed(ann)).toEqual({ "swatch.2.rows": "25" });
   });
 
-  it("is hers alone: neither another tester's, nor that of a link that was made void", async () => {
+  it("rejects another tester, and a link that was revoked", async () => {
     const [ann, bea] = [await makeTester(called), await makeTester(called)];
     await saveFields(ann, [change(BUST, "50")]);
     const gone = { code: "not-found" };
@@ -95,7 +95,7 @@ describe("a tester's draft", () => {
     expect(await typed(ann)).toEqual({ [BUST]: "50" });
   });
 
-  it("takes nothing once she has stopped or the call is closed, and says which", async () => {
+  it("refuses changes after stopping or once the call is closed, and says which", async () => {
     const mine = await makeCall();
     const [ann, bea] = [await makeTester(mine), await makeTester(mine)];
     await saveFields(ann, [change(BUST, "50")]);

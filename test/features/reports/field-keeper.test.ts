@@ -81,7 +81,7 @@ describe("keeping fields", () => {
     await settled(600_000);
     expect(got.at(-1)).toEqual({ hours: "12", asWritten: "yes" });
     expect(got).toHaveLength(3);
-    expect(keeper.keeping.state).toBe("kept");
+    expect(keeper.keeping.state).toBe("saved");
   });
 
   it("sends on the next visit what a closed tab left", async () => {
@@ -124,10 +124,10 @@ describe("keeping fields", () => {
     expect(keeper.keeping).toMatchObject({ state: "offline", outlives: false });
     await settled(60_000);
     expect(got.at(-1)).toEqual({ hours: "12" });
-    expect(keeper.keeping.state).toBe("kept");
+    expect(keeper.keeping.state).toBe("saved");
   });
 
-  it("asks where another device came before, keeps the others, and sends what she chooses", async () => {
+  it("asks where another device came before, keeps the others, and sends the tester's choice", async () => {
     const clash: AskedField = { field: "hours", label: "Hours", there: "39", here: "38", message: "…" };
     const { got, send } = server({ status: "saved", asked: [clash] });
     const keeper = begin(someTester(), send);
@@ -142,7 +142,7 @@ describe("keeping fields", () => {
     expect(keeper.keeping.asked).toEqual([]);
   });
 
-  it("leaves the other device's text where she chooses that", async () => {
+  it("leaves the other device's text if the tester chooses it", async () => {
     const clash: AskedField = { field: "hours", label: "Hours", there: "39", here: "38", message: "…" };
     const { got, send } = server({ status: "saved", asked: [clash] });
     const keeper = begin(someTester(), send);
@@ -154,7 +154,7 @@ describe("keeping fields", () => {
     expect(Object.keys(localStorage)).toEqual([]);
   });
 
-  it("tells that the call is closed, and holds what she typed", async () => {
+  it("says that the call is closed, and keeps what was typed", async () => {
     const message = "This call is closed, so nothing can be added to it.";
     const { got, send } = server({ status: "failed", message, isFinal: true, asked: [] });
     const keeper = begin(someTester(), send);
