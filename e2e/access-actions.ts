@@ -65,8 +65,8 @@ export const ACTIONS: Readonly<Record<string, ActionRow>> = {
     sends: ({ link }) => ({ form: { link } }),
     answers: { ...everyone<ActionAnswer>("not-found"), visitor: "/applications/deleted" },
   },
-  "applications/word-actions.ts decideOnApplication": {
-    sends: ({ callId, applicationId }) => ({ form: { callId, applicationId, word: "yes" } }),
+  "applications/decision-actions.ts decideOnApplication": {
+    sends: ({ callId, applicationId }) => ({ form: { callId, applicationId, decision: "yes" } }),
     answers: EDITS,
   },
   "gradings/actions.ts askGrading": {

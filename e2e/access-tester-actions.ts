@@ -29,7 +29,7 @@ export const TESTER_ACTIONS: Readonly<Record<string, ActionRow>> = {
     answers: everyone<ActionAnswer>("done"),
   },
   "testers/milestone-actions.ts tapMilestone": {
-    sends: ({ ownTesterId: testerId }) => ({ form: { testerId, key: randomUUID(), note: "", word: "behind" } }),
+    sends: ({ ownTesterId: testerId }) => ({ form: { testerId, key: randomUUID(), note: "", status: "behind" } }),
     answers: TESTS,
   },
   "testers/milestone-actions.ts stop": {

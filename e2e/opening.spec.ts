@@ -42,10 +42,7 @@ test("a listing is created, saved as a draft, published, read by everybody, and 
   await expect(reader.getByRole("heading", { level: 1, name: "Chatham test" })).toBeVisible();
   await expect(reader.getByRole("main")).toContainText(`${designer.name} is looking for testers for`);
   await expect(reader.getByRole("main")).toContainText("Time zone: Chatham time (Pacific/Chatham)");
-  await expect(reader.getByRole("link", { name: "Apply to test" }).first()).toHaveAttribute(
-    "href",
-    `${address}/apply`,
-  );
+  await expect(reader.getByRole("link", { name: "Apply to test" }).first()).toHaveAttribute("href", `${address}/apply`);
   const picture = await reader.locator('meta[property="og:image"]').getAttribute("content");
   expect(picture).toContain(`${process.env.NEXTAUTH_URL}${address}/opengraph-image`);
   const drawn = await reader.request.get(picture ?? "");

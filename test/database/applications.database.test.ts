@@ -210,31 +210,31 @@ describe("the designer's word", () => {
   it("is made by the designer and by editors; viewers read it, strangers do neither", async () => {
     const { applicationId } = await applied();
     const [editor, viewer] = [await joinCall(made, "editor"), await joinCall(made, "viewer")];
-    await storeDecision(made.access, { applicationId, word: "yes" });
-    await storeDecision(editor.access, { applicationId, word: "maybe" });
-    await expect(storeDecision(viewer.access, { applicationId, word: "no" })).rejects.toMatchObject({
+    await storeDecision(made.access, { applicationId, decision: "yes" });
+    await storeDecision(editor.access, { applicationId, decision: "maybe" });
+    await expect(storeDecision(viewer.access, { applicationId, decision: "no" })).rejects.toMatchObject({
       code: "not-found",
     });
-    expect(await callApplications(viewer.access)).toMatchObject([{ word: "maybe", measurements: { bust: 97.79 } }]);
+    expect(await callApplications(viewer.access)).toMatchObject([{ decision: "maybe", measurements: { bust: 97.79 } }]);
     const other = await makePublishedCall();
-    await expect(storeDecision(other.access, { applicationId, word: "no" })).rejects.toMatchObject({
+    await expect(storeDecision(other.access, { applicationId, decision: "no" })).rejects.toMatchObject({
       code: "not-found",
     });
     await expect(callAccess(other.owner, made.callId, "viewer")).rejects.toMatchObject({ code: "not-found" });
     expect(await callApplications(other.access)).toEqual([]);
-    await storeDecision(made.access, { applicationId, word: null });
-    expect(await callApplications(made.access)).toMatchObject([{ word: null }]);
+    await storeDecision(made.access, { applicationId, decision: null });
+    expect(await callApplications(made.access)).toMatchObject([{ decision: null }]);
   });
 
   it("comes too late for one that is withdrawn, and once the call is closed", async () => {
     const { applicationId, access } = await applied();
     await withdrawApplication(access);
-    await expect(storeDecision(made.access, { applicationId, word: "yes" })).rejects.toMatchObject({
+    await expect(storeDecision(made.access, { applicationId, decision: "yes" })).rejects.toMatchObject({
       code: "changed-meanwhile",
     });
     await takeUpAgain(access);
     await database().call.update({ where: { id: made.callId }, data: { status: "closed" } });
-    await expect(storeDecision(made.access, { applicationId, word: "yes" })).rejects.toMatchObject({
+    await expect(storeDecision(made.access, { applicationId, decision: "yes" })).rejects.toMatchObject({
       code: "changed-meanwhile",
     });
   });

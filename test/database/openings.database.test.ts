@@ -5,13 +5,7 @@ import { publishedCall } from "@/features/openings/access";
 import { initialListing } from "@/features/openings/initial-listing";
 import { readOpening, readPublished } from "@/features/openings/data";
 import { agreements, editedOpening, previewedCall } from "@/features/openings/edited-data";
-import {
-  createListing,
-  saveListing,
-  createListedCall,
-  publishListing,
-  unpublishListing,
-} from "@/features/openings/mutations";
+import { createListing, publishListing, saveListing, startCall, unpublishListing } from "@/features/openings/mutations";
 import { wholeOpening, type WholeOpening } from "@/features/openings/whole-opening";
 import type { TypedOpening } from "@/features/openings/schema";
 import { patternAccess, type PatternAccess } from "@/features/patterns/access";
@@ -56,11 +50,7 @@ beforeEach(async () => {
   owner = await person();
   const { patternId } = await createPattern(owner, { document: pattern, reason: "First" });
   ownPattern = await patternAccess(owner, patternId, "owner");
-  ({ callId } = await createListedCall(ownPattern, {
-    title: "Vest test",
-    typed: typed(),
-    submissionKey: randomUUID(),
-  }));
+  ({ callId } = await startCall(ownPattern, { title: "Vest test", typed: typed(), submissionKey: randomUUID() }));
   access = await callAccess(owner, callId, "owner");
 });
 
@@ -79,21 +69,21 @@ async function apply(agreementVersion: number, { name = "Ana", position = 0, wit
   return id;
 }
 
-describe("a call that is opened", () => {
+describe("a call with a listing", () => {
   it("is made once of a form that is sent twice, also at the same moment", async () => {
     const sent = { title: "Once", typed: typed(), submissionKey: randomUUID() };
-    const made = await Promise.all([1, 2, 3].map(() => createListedCall(ownPattern, sent)));
+    const made = await Promise.all([1, 2, 3].map(() => startCall(ownPattern, sent)));
     expect(new Set(made.map(({ callId: id }) => id)).size).toBe(1);
     expect(await database().call.count({ where: { title: "Once", patternId: ownPattern.patternId } })).toBe(1);
   });
 
   it("is nobody’s for knowing the key it was made with", async () => {
     const submissionKey = randomUUID();
-    await createListedCall(ownPattern, { title: "Mine", typed: typed(), submissionKey });
+    await startCall(ownPattern, { title: "Mine", typed: typed(), submissionKey });
     const stranger = await person();
     const { patternId } = await createPattern(stranger, { document: pattern, reason: "First" });
     const other = await patternAccess(stranger, patternId, "owner");
-    await expect(createListedCall(other, { title: "Theirs", typed: typed(), submissionKey })).rejects.toMatchObject({
+    await expect(startCall(other, { title: "Theirs", typed: typed(), submissionKey })).rejects.toMatchObject({
       code: "not-found",
     });
   });
@@ -141,14 +131,14 @@ describe("a draft", () => {
     expect(await previewedCall(access)).toMatchObject({ title: "New title" });
   });
 
-  it("of two saves over one version keeps the first and tells the second", async () => {
+  it("keeps the first of two saves of one version, and reports a conflict to the second", async () => {
     const saves = ["mine", "yours"].map((introduction) => ({
       version: 1,
       typed: typed({ introduction }),
       title: null,
     }));
     const answers = await Promise.all(saves.map((save) => saveListing(access, save)));
-    expect(answers.map(({ status }) => status).toSorted()).toEqual(["late", "saved"]);
+    expect(answers.map(({ status }) => status).toSorted()).toEqual(["conflict", "saved"]);
     const first = saves[answers.findIndex(({ status }) => status === "saved")];
     expect((await editedOpening(access))?.typed).toEqual(first?.typed);
   });
@@ -159,10 +149,10 @@ describe("a draft", () => {
     expect(await saveListing(access, save)).toEqual({ status: "saved", version: 2 });
   });
 
-  it("comes too late once somebody has published", async () => {
+  it("is a conflict once somebody has published", async () => {
     await publish(1);
     expect(await saveListing(access, { version: 1, typed: typed({ gives: "x" }), title: null })).toEqual({
-      status: "late",
+      status: "conflict",
     });
     expect((await editedOpening(access))?.typed["gives"]).toBe("The pattern.");
   });
@@ -175,7 +165,7 @@ describe("what is published", () => {
       { status: "saved", version: 2 },
     ]);
     const since = (await editedOpening(access))?.publishedAt;
-    expect(await publish(1, { gives: "More." })).toEqual({ status: "late" });
+    expect(await publish(1, { gives: "More." })).toEqual({ status: "conflict" });
     expect(await publish(2, { gives: "More.", "wanted.large": "9" })).toEqual({ status: "saved", version: 3 });
     expect((await editedOpening(access))?.publishedAt).toEqual(since);
     expect(await readPublished(await publishedCall(callId))).toMatchObject({
@@ -213,9 +203,9 @@ describe("what is published", () => {
     expect(await publish(2, { "wanted.large": "2" })).toMatchObject({ status: "saved" });
   });
 
-  it("is taken back while nobody has applied, with all its texts, and not after", async () => {
+  it("is unpublished while nobody has applied, with all its texts, and not after", async () => {
     await publish(1);
-    expect(await unpublishListing(access, { version: 1, typed: typed() })).toEqual({ status: "late" });
+    expect(await unpublishListing(access, { version: 1, typed: typed() })).toEqual({ status: "conflict" });
     expect(await unpublishListing(access, { version: 2, typed: typed() })).toEqual({ status: "saved", version: 3 });
     await expect(publishedCall(callId)).rejects.toMatchObject({ code: "not-found" });
     expect(await editedOpening(access)).toEqual({ version: 3, publishedAt: null, typed: typed() });

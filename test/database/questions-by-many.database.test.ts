@@ -2,7 +2,7 @@ import { randomUUID } from "node:crypto";
 import { beforeEach, describe, expect, it } from "vitest";
 import type { CallAccess } from "@/features/calls/access";
 import { answerQuestions, askQuestion, reportTrouble } from "@/features/questions/mutations";
-import { askedPlaces, pagesOfPlace, troubledPlaces } from "@/features/questions/said-data";
+import { askedPlaces, pagesOfPlace, troubledPlaces } from "@/features/questions/place-notes-data";
 import type { TesterAccess } from "@/features/testers/access";
 import { database } from "@/server/database";
 import { newCall, newestRevision, person, placeAt, saidQuery, testerOf, TEXT } from "./questions-call";

@@ -9,7 +9,7 @@ import {
   takeBackTrouble,
   reportTrouble,
 } from "@/features/questions/mutations";
-import { askedPlaces } from "@/features/questions/said-data";
+import { askedPlaces } from "@/features/questions/place-notes-data";
 import type { TesterAccess } from "@/features/testers/access";
 import { database } from "@/server/database";
 import type { Viewer } from "@/server/viewer";

@@ -100,7 +100,7 @@ describe("a tester's draft", () => {
     const [ann, bea] = [await makeTester(mine), await makeTester(mine)];
     await saveFields(ann, [change(BUST, "50")]);
     await database().tester.update({ where: { id: bea.testerId }, data: { stoppedAt: new Date() } });
-    await expect(saveFields(bea, [change(BUST, "51")])).rejects.toThrow("You have told that you had to stop");
+    await expect(saveFields(bea, [change(BUST, "51")])).rejects.toThrow("You have stopped this test");
     await database().call.update({ where: { id: mine.call.callId }, data: { status: "closed" } });
     await expect(saveFields(ann, [change(BUST, "51", "50")])).rejects.toThrow("This call is closed");
     expect(await typed(ann)).toEqual({ [BUST]: "50" });

@@ -100,7 +100,7 @@ describe("a tester's own pages", () => {
 });
 
 describe("progress updates", () => {
-  const tap = { word: "stuck", note: "which row?" } as const;
+  const tap = { status: "stuck", note: "which row?" } as const;
 
   it("are sent by one tap, once, while the call is open and the tester has not stopped", async () => {
     const { testerId, own } = await accepted();
@@ -148,7 +148,7 @@ describe("stored data", () => {
           document: report,
         },
       });
-    await storeMilestone(own, { word: "behind", note: "my own words", submissionKey: randomUUID() });
+    await storeMilestone(own, { status: "behind", note: "my own words", submissionKey: randomUUID() });
     await noteTester(access, testerId, "likes to talk: Bea");
     await forgetTester(own);
     const { rows } = await pool().query(

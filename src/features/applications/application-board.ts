@@ -50,22 +50,22 @@ function withFits(application: CallApplication, { pattern, places, fitBy }: Boar
 /** The applications that a query selects; withdrawn ones only by that filter. */
 export function chosenApplications(
   board: readonly ListedApplication[],
-  { word, size }: ListQuery,
+  { decision, size }: ListQuery,
 ): ListedApplication[] {
   return board.filter(
     (application) =>
-      (word === "all" ? application.withdrawnAt === null : decisionOf(application) === word) &&
+      (decision === "all" ? application.withdrawnAt === null : decisionOf(application) === decision) &&
       (size === undefined || application.fits.some((fit) => fit.size === size && fit.isWithinReach)),
   );
 }
 
 /** The filter that an application counts under. */
-export function decisionOf({ word, withdrawnAt }: CallApplication): Exclude<ListQuery["word"], "all"> {
-  return withdrawnAt === null ? (word ?? "undecided") : "withdrawn";
+export function decisionOf({ decision, withdrawnAt }: CallApplication): Exclude<ListQuery["decision"], "all"> {
+  return withdrawnAt === null ? (decision ?? "undecided") : "withdrawn";
 }
 
 export interface BoardCounts {
-  readonly byWord: Readonly<Record<ListQuery["word"], number>>;
+  readonly byDecision: Readonly<Record<ListQuery["decision"], number>>;
   /** By size within reach. */
   readonly bySize: readonly { readonly size: string; readonly label: string; readonly count: number }[];
   /** Applicants nearest to one of the largest sizes, from `from` upward; null if there are few sizes. */
@@ -79,10 +79,10 @@ export function wantedSizes({ sizes }: PatternDocument, places: Places): Pattern
 
 /** The number of applications of each kind; withdrawn ones count only as withdrawn. */
 export function boardCounts(board: readonly ListedApplication[], { pattern, places }: BoardOf): BoardCounts {
-  const byWord = { all: 0, undecided: 0, yes: 0, maybe: 0, no: 0, withdrawn: 0 };
+  const byDecision = { all: 0, undecided: 0, yes: 0, maybe: 0, no: 0, withdrawn: 0 };
   for (const application of board) {
-    byWord[decisionOf(application)] += 1;
-    if (application.withdrawnAt === null) byWord.all += 1;
+    byDecision[decisionOf(application)] += 1;
+    if (application.withdrawnAt === null) byDecision.all += 1;
   }
   const sizes = wantedSizes(pattern, places);
   const bySize = sizes.map(({ id, label }) => ({
@@ -93,7 +93,7 @@ export function boardCounts(board: readonly ListedApplication[], { pattern, plac
   const largest = sizes.slice(Math.ceil((2 * sizes.length) / 3));
   const ids = new Set(largest.map(({ id }) => id));
   const count = board.filter(({ nearest }) => nearest !== null && ids.has(nearest.size)).length;
-  return { byWord, bySize, largest: largest[0] && sizes.length > 2 ? { from: largest[0].label, count } : null };
+  return { byDecision, bySize, largest: largest[0] && sizes.length > 2 ? { from: largest[0].label, count } : null };
 }
 
 const LONGEST_HEADING = 60;

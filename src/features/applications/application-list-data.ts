@@ -61,7 +61,7 @@ export async function chosenPage(access: CallAccess, asked: Asked): Promise<Chos
     ...pageOfList(query.page, chosen, APPLICATIONS_A_PAGE),
     ids,
     counts: {
-      byWord: {
+      byDecision: {
         ...{ all: count("all"), undecided: count("undecided"), yes: count("yes"), maybe: count("maybe") },
         ...{ no: count("no"), withdrawn: count("withdrawn") },
       },
@@ -110,8 +110,8 @@ function appliedSql({ callId, pattern }: CallAccess, fitBy: readonly string[]): 
 }
 
 function chosenSql(asked: Asked): Prisma.Sql {
-  const { word, size } = asked.query;
-  const kind = word === "all" ? Prisma.sql`kind <> 'withdrawn'` : Prisma.sql`kind = ${word}`;
+  const { decision, size } = asked.query;
+  const kind = decision === "all" ? Prisma.sql`kind <> 'withdrawn'` : Prisma.sql`kind = ${decision}`;
   if (size === undefined) return kind;
   const found = markedSizes(asked).find(({ id }) => id === size);
   return found === undefined ? Prisma.sql`false` : Prisma.sql`${kind} AND ${isWithinSql(found.marks)}`;

@@ -25,7 +25,7 @@ export interface CallApplication {
   readonly document: ApplicationDocument;
   readonly createdAt: Date;
   readonly withdrawnAt: Date | null;
-  readonly word: ApplicationDecision | null;
+  readonly decision: ApplicationDecision | null;
   /** The size from the last assignment. */
   readonly size: string | null;
   readonly hold: "size" | "waiting" | null;
@@ -59,11 +59,12 @@ const SELECTED = {
 
 type Row = Prisma.ApplicationGetPayload<{ select: typeof SELECTED }>;
 
-function toCallApplication({ id, document, contact, body, tester, ...row }: Row, now: Date): CallApplication {
+function toCallApplication({ id, document, contact, body, tester, word, ...row }: Row, now: Date): CallApplication {
   const seen = row.withdrawnAt === null ? body : null;
   return {
     ...row,
     applicationId: id,
+    decision: word,
     name: contact?.name ?? "",
     email: contact?.email ?? "",
     measurements: seen === null ? null : measurementsSchema.parse(seen.measurements),

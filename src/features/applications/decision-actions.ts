@@ -11,14 +11,14 @@ import { applicationDecisionSchema } from "./schema";
 const formSchema = z.object({
   callId: z.string(),
   applicationId: z.uuid(),
-  word: z.union([applicationDecisionSchema, z.literal("").transform(() => null)]),
+  decision: z.union([applicationDecisionSchema, z.literal("").transform(() => null)]),
 });
 
 /** Stores the designer's yes, maybe or no to an application. */
 export const decideOnApplication = viewerAction(
   async (viewer, _last: Failure | undefined, form: FormData): Promise<Failure | undefined> => {
-    const { callId, ...said } = parseForm(formSchema, form);
-    await storeDecision(await callAccess(viewer, callId, "editor"), said);
+    const { callId, ...given } = parseForm(formSchema, form);
+    await storeDecision(await callAccess(viewer, callId, "editor"), given);
     revalidatePath(`/calls/${callId}/applications`, "layout");
     return undefined;
   },

@@ -5,7 +5,7 @@ const first = z.preprocess((value: unknown) => (Array.isArray(value) ? value[0] 
 
 /** The query of the list of applications; unknown values are ignored. */
 export const listQuerySchema = z.object({
-  word: first.pipe(z.enum(["all", "undecided", "yes", "maybe", "no", "withdrawn"])).catch("all"),
+  decision: first.pipe(z.enum(["all", "undecided", "yes", "maybe", "no", "withdrawn"])).catch("all"),
   size: first.catch(undefined),
   page: pageNumberSchema,
 });
@@ -13,9 +13,9 @@ export const listQuerySchema = z.object({
 export type ListQuery = z.infer<typeof listQuerySchema>;
 
 /** The address of the list, or of one application in it, for a query. */
-export function listAddress(callId: string, { word, size, page }: ListQuery, applicationId?: string): string {
+export function listAddress(callId: string, { decision, size, page }: ListQuery, applicationId?: string): string {
   const asked = new URLSearchParams();
-  if (word !== "all") asked.set("word", word);
+  if (decision !== "all") asked.set("decision", decision);
   if (size !== undefined) asked.set("size", size);
   if (page > 1 && applicationId === undefined) asked.set("page", String(page));
   const text = asked.toString();

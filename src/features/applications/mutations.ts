@@ -96,11 +96,11 @@ function isTaken(error: unknown): boolean {
  */
 export async function storeDecision(
   access: CallAccess,
-  { applicationId, word }: { applicationId: string; word: ApplicationDecision | null },
+  { applicationId, decision }: { applicationId: string; decision: ApplicationDecision | null },
 ): Promise<void> {
   const { count } = await database().application.updateMany({
     where: { id: applicationId, withdrawnAt: null, call: openCallEditScope(access) },
-    data: { word },
+    data: { word: decision },
   });
   if (count > 0) return;
   const here = await database().application.count({ where: { id: applicationId, call: callEditScope(access) } });

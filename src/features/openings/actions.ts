@@ -15,7 +15,7 @@ import { initialListing } from "./initial-listing";
 import { readOpening } from "./data";
 import { editedOpening } from "./edited-data";
 import { fieldNames } from "./field-names";
-import { createListing, saveListing, createListedCall, publishListing, unpublishListing } from "./mutations";
+import { createListing, saveListing, startCall, publishListing, unpublishListing } from "./mutations";
 import { readTyped, type FieldFault } from "./read-typed";
 import { typedOpeningSchema, type TypedOpening } from "./schema";
 import { wholeOpening } from "./whole-opening";
@@ -32,7 +32,7 @@ export const openNewCall = viewerAction(
     const { document: pattern } = await latestRevision(access);
     const title = `Test of ${pattern.name}`;
     const typed = initialListing(pattern, { title, places: null, timeZone });
-    const { callId } = await createListedCall(access, {
+    const { callId } = await startCall(access, {
       title,
       typed,
       submissionKey: submissionKey(formKey, patternId),

@@ -12,7 +12,7 @@ import { readTyped } from "./read-typed";
 import type { Dates } from "./schema";
 
 /** What the page of a tester call shows: the published listing or, for members, the draft. */
-export interface ToldCall extends Pick<
+export interface CallListing extends Pick<
   PublishedOpening,
   "callId" | "title" | "designer" | "invented" | "pattern" | "places"
 > {
@@ -23,7 +23,7 @@ export interface ToldCall extends Pick<
 }
 
 export interface OpenCallPage {
-  readonly told: ToldCall;
+  readonly listing: CallListing;
   readonly viewer: Viewer | null;
   /** The viewer is a member of the call. */
   readonly isDesigner: boolean;
@@ -44,11 +44,11 @@ export async function loadPublished(callId: string): Promise<PublishedOpening> {
 async function openCallFor(viewer: Viewer | null, callId: string): Promise<OpenCallPage> {
   const isDesigner = viewer !== null && (await isMember(viewer, callId));
   try {
-    const told = await readPublished(await publishedCall(callId));
-    return { told, viewer, isDesigner, application: viewer && (await ownApplicationLink(viewer, callId)) };
+    const listing = await readPublished(await publishedCall(callId));
+    return { listing, viewer, isDesigner, application: viewer && (await ownApplicationLink(viewer, callId)) };
   } catch (error) {
     if (!isDesigner || !isNotFound(error)) throw error;
-    return { told: await preview(viewer, callId), viewer, isDesigner, application: null };
+    return { listing: await preview(viewer, callId), viewer, isDesigner, application: null };
   }
 }
 
@@ -66,7 +66,7 @@ function isNotFound(error: unknown): boolean {
   return error instanceof AppError && error.code === "not-found";
 }
 
-async function preview(viewer: Viewer, callId: string): Promise<ToldCall> {
+async function preview(viewer: Viewer, callId: string): Promise<CallListing> {
   const access = await callAccess(viewer, callId, "viewer");
   const [{ document: pattern }, { typed, title, ...call }] = await Promise.all([
     latestRevision(access.pattern),

@@ -14,7 +14,7 @@ import { typedOpening } from "./typed-opening";
 import type { WholeOpening } from "./whole-opening";
 
 /** Creates a call with an unpublished listing; the same key again returns the call that exists. */
-export async function createListedCall(
+export async function startCall(
   access: PatternAccess,
   { title, typed, submissionKey }: { title: string; typed: TypedOpening; submissionKey: string },
 ): Promise<{ callId: string }> {

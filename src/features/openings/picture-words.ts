@@ -12,15 +12,15 @@ export interface PictureWords {
 }
 
 /** Names appear only if our fonts can write them. */
-export async function pictureWords(told: PublishedOpening): Promise<PictureWords> {
-  const { pattern, designer } = told;
+export async function pictureWords(listing: PublishedOpening): Promise<PictureWords> {
+  const { pattern, designer } = listing;
   const [name, sizes, caller] = await Promise.all([pattern.name, sizesWords(pattern), designer].map(drawableText));
   const craft = pattern.craft === "crochet" ? "A crochet pattern" : "A knitting pattern";
   const inSizes = sizes === null ? `in ${pattern.sizes.length} sizes` : shortened(sizes ?? "", LONGEST_NAME);
   return {
     heading: name ? shortened(name, LONGEST_NAME) : craft,
     line: `${name ? `${craft} ` : ""}${inSizes}${caller ? `, by ${shortened(caller, LONGEST_NAME / 2)}` : ""}`,
-    until: `Apply until ${lastDayWords(told) ?? ""}`,
+    until: `Apply until ${lastDayWords(listing) ?? ""}`,
   };
 }
 

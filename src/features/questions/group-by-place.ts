@@ -2,11 +2,11 @@ import { findBlock, readInstructions, type InstructionBlock, type Place } from "
 import { placeKey } from "./place-key";
 
 /** The notes about one place, which is in the current text or was in an earlier one. */
-export interface PlaceGroup<Said> {
+export interface PlaceGroup<Note> {
   readonly key: string;
   /** Null if the text no longer contains it. */
   readonly block: InstructionBlock | null;
-  readonly said: readonly Said[];
+  readonly notes: readonly Note[];
 }
 
 /**
@@ -14,19 +14,19 @@ export interface PlaceGroup<Said> {
  *
  * @param text the current instructions, perhaps of a later revision than the notes.
  */
-export function groupByPlace<Said extends { readonly place: Place }>(
+export function groupByPlace<Note extends { readonly place: Place }>(
   text: string,
-  said: readonly Said[],
-): PlaceGroup<Said>[] {
+  notes: readonly Note[],
+): PlaceGroup<Note>[] {
   const found = new Map<string, InstructionBlock | null>();
-  const groups = new Map<string, { block: InstructionBlock | null; place: Place; said: Said[] }>();
-  for (const one of said) {
+  const groups = new Map<string, { block: InstructionBlock | null; place: Place; notes: Note[] }>();
+  for (const one of notes) {
     const old = `${placeKey(one.place)} ${one.place.words}`;
     const block = found.get(old) ?? (found.has(old) ? null : findBlock(text, one.place));
     found.set(old, block);
     const key = block === null ? `gone-${one.place.hash}` : placeKey(block.place);
-    const group = groups.get(key) ?? { block, place: block?.place ?? one.place, said: [] };
-    group.said.push(one);
+    const group = groups.get(key) ?? { block, place: block?.place ?? one.place, notes: [] };
+    group.notes.push(one);
     groups.set(key, group);
   }
   return [...groups]

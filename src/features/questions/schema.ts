@@ -1,25 +1,25 @@
 import { z } from "zod";
 import { textSchema } from "@/engine/pattern";
-import { LONGEST_SAID } from "./longest-said";
+import { MAX_TEXT_LENGTH } from "./max-text-length";
 
 /** A place of the instructions as stored. */
 export const placeSchema = z.strictObject({ block: z.int().min(0), hash: z.string(), words: z.string() });
 
 /** Browsers send line breaks as two characters. */
-const said = z
+const freeText = z
   .string()
   .transform((text) => text.replaceAll("\r\n", "\n").trim())
   .superRefine((text, context) => {
-    if (text.length <= LONGEST_SAID) return;
-    const message = `This has ${text.length.toLocaleString("en")} characters; the limit is ${LONGEST_SAID.toLocaleString("en")}. Shorten it, or send it in two parts.`;
+    if (text.length <= MAX_TEXT_LENGTH) return;
+    const message = `This has ${text.length.toLocaleString("en")} characters; the limit is ${MAX_TEXT_LENGTH.toLocaleString("en")}. Shorten it, or send it in two parts.`;
     context.addIssue({ code: "custom", message });
   })
-  .refine((text) => text.length > LONGEST_SAID || textSchema.safeParse(text).success, {
+  .refine((text) => text.length > MAX_TEXT_LENGTH || textSchema.safeParse(text).success, {
     error: "This contains a character that cannot be stored. Remove it and send again.",
   });
 
 function needed(sentence: string) {
-  return said.pipe(z.string().min(1, { error: sentence }));
+  return freeText.pipe(z.string().min(1, { error: sentence }));
 }
 
 /** The tester, the place in the text and the key of the form. */
@@ -31,7 +31,7 @@ export const questionFormSchema = atPlaceSchema.extend({
 
 export const troubleFormSchema = atPlaceSchema.extend({
   happened: needed("Say in a few words what went wrong here."),
-  did: said,
+  did: freeText,
 });
 
 export const answerFormSchema = z.object({

@@ -43,14 +43,14 @@ export interface FieldNotes {
   readonly remarks: readonly string[];
 }
 
-export function sayingsAt(report: FilledReport, field: string): FieldNotes {
+export function fieldNotes(report: FilledReport, field: string): FieldNotes {
   const { faults, remarks } = report.read;
-  const at = (sentences: readonly FieldMessage[]) =>
+  const messagesOf = (sentences: readonly FieldMessage[]) =>
     sentences.flatMap((sentence) => (sentence.field === field ? [sentence.message] : []));
   // An empty field is not an error yet: the tester may still be on the way to it.
   return isBlank(report, field)
-    ? { faults: [], remarks: [...at(faults), ...at(remarks)] }
-    : { faults: at(faults), remarks: at(remarks) };
+    ? { faults: [], remarks: [...messagesOf(faults), ...messagesOf(remarks)] }
+    : { faults: messagesOf(faults), remarks: messagesOf(remarks) };
 }
 
 /** The stored texts of a form's fields: those whose names start with one of the prefixes. */

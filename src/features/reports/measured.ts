@@ -1,6 +1,6 @@
 import { fieldOf, keysOf } from "@/engine/reporting";
 import type { Measurement } from "@/engine/pattern";
-import { isBlank, sayingsAt, textOf, type FilledReport } from "./filled-report";
+import { isBlank, fieldNotes, textOf, type FilledReport } from "./filled-report";
 
 export type MeasuredState = "empty" | "read" | "asked" | "faulty" | "changed";
 
@@ -25,7 +25,7 @@ export function measuredItems(report: FilledReport): MeasuredItem[] {
 }
 
 function stateOf(report: FilledReport, values: readonly string[], isChanged: boolean): MeasuredState {
-  if (values.some((field) => sayingsAt(report, field).faults.length > 0)) return "faulty";
+  if (values.some((field) => fieldNotes(report, field).faults.length > 0)) return "faulty";
   if (values.some((field) => report.questions.some((question) => question.field === field))) return "asked";
   if (isChanged) return "changed";
   return values.length === 0 ? "empty" : "read";

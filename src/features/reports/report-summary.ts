@@ -2,7 +2,7 @@ import { ownValue, type Measurement } from "@/engine/pattern";
 import { fieldOf, fitScaleLabel, stepOf, type StepId } from "@/engine/reporting";
 import { gaugeWords } from "@/ui/format-gauge";
 import { fieldWords } from "./field-words";
-import { sayingsAt, textOf, type FilledReport } from "./filled-report";
+import { fieldNotes, textOf, type FilledReport } from "./filled-report";
 import { fitAreaOf } from "./fit-area";
 
 /** A line of the summary of a report. */
@@ -43,7 +43,7 @@ export function swatchLines({ read, context }: FilledReport): SummaryLine[] {
 export function countLines(report: FilledReport): SummaryLine[] {
   const { pattern } = report.context;
   const typed = (field: string) =>
-    sayingsAt(report, field).faults.length > 0 ? "" : (textOf(report, field) ?? "").trim();
+    fieldNotes(report, field).faults.length > 0 ? "" : (textOf(report, field) ?? "").trim();
   return [
     ...pattern.counts.map(({ id, label }) => ({ label, typed: typed(fieldOf.worked(id)), read: "" })),
     ...(pattern.lengths ?? []).map(({ id, label }) => ({

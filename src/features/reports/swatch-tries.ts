@@ -25,9 +25,9 @@ export function swatchTries(report: FilledReport, added: string | undefined): Sw
   const { read, typed } = report;
   const keys = keysOf(typed, "swatch");
   const shown = [...new Set([...(keys.length === 0 ? ["1"] : keys), ...(added === undefined ? [] : [added])])];
-  return shown.map((key, at) => {
+  return shown.map((key, index) => {
     const swatch = read.report.swatches[read.keys.swatches.indexOf(key)];
-    return { key, number: at + 1, outcome: swatch === undefined ? null : outcomeOf(swatch, report) };
+    return { key, number: index + 1, outcome: swatch === undefined ? null : outcomeOf(swatch, report) };
   });
 }
 

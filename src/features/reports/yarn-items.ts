@@ -16,12 +16,12 @@ export function yarnItems(
   const { yarns } = report.context.pattern;
   const keys = keysOf(report.typed, "yarn");
   const taken = new Set(keys);
-  return yarns.map((yarn, at) => {
+  return yarns.map((yarn, index) => {
     const own = keys.filter((key) => {
       const field = fieldOf.yarn(key, "yarn");
       return isBlank(report, field) ? yarns.length === 1 : textOf(report, field) === yarn.id;
     });
-    const first = own.length === 0 ? [freeKey(String(at + 1), taken)] : own;
+    const first = own.length === 0 ? [freeKey(String(index + 1), taken)] : own;
     const more = added?.yarn === yarn.id && !own.includes(added.key) ? [added.key] : [];
     return { yarn, keys: [...first, ...more] };
   });

@@ -13,7 +13,7 @@ const NO_ZONE = "UTC";
 export type ProgressStatus = "track" | "behind" | "stuck" | "stop";
 
 export interface Milestone {
-  readonly word: ProgressStatus;
+  readonly status: ProgressStatus;
   readonly note: string;
   readonly at: Date;
 }
@@ -62,7 +62,7 @@ export async function readTester(access: TesterAccess): Promise<TesterRead> {
     ...testerTime(row, callTime(call.opening)),
     stoppedAt: row.stoppedAt,
     hasAccount: accountId !== null,
-    milestone: milestone ? { word: milestone.word, note: milestone.note, at: milestone.createdAt } : null,
+    milestone: milestone ? { status: milestone.word, note: milestone.note, at: milestone.createdAt } : null,
     revisionNumber: row.revision.number,
     call: {
       callId: call.id,

@@ -12,7 +12,7 @@ const sentSchema = z.object({
   testerId: z.string(),
   key: z.uuid(),
   note: z.string().default(""),
-  word: z.string().optional(),
+  status: z.string().optional(),
 });
 
 type Sent = z.infer<typeof sentSchema>;
@@ -24,7 +24,10 @@ function ownAction(run: (access: TesterAccess, sent: Sent) => Promise<void>) {
     try {
       await run(await testerAccess(sent.testerId), sent);
     } catch (error) {
-      return { status: "failed", says: error instanceof z.ZodError ? z.prettifyError(error) : sentenceOf(error) };
+      return {
+        status: "failed",
+        says: error instanceof z.ZodError ? (error.issues[0]?.message ?? "") : sentenceOf(error),
+      };
     }
     revalidatePath(`/testing/${sent.testerId}`);
     return undefined;
@@ -32,9 +35,9 @@ function ownAction(run: (access: TesterAccess, sent: Sent) => Promise<void>) {
 }
 
 /** One tap: on track, behind or stuck. */
-export const tapMilestone = ownAction(async (access, { note, key, word: tapped }) => {
-  const word = tappedStatusSchema.parse(tapped);
-  await storeMilestone(access, { word, note: milestoneNoteSchema.parse(note), submissionKey: key });
+export const tapMilestone = ownAction(async (access, { note, key, status: tapped }) => {
+  const status = tappedStatusSchema.parse(tapped);
+  await storeMilestone(access, { status, note: milestoneNoteSchema.parse(note), submissionKey: key });
 });
 
 /** Stops the test. */

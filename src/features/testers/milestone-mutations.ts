@@ -7,14 +7,17 @@ import { takesPlace } from "./mutations";
 import type { TappedStatus } from "./schema";
 
 interface NewMilestone {
-  readonly word: TappedStatus;
+  readonly status: TappedStatus;
   readonly note: string;
   /** Made once for each page view; the same key again stores nothing. */
   readonly submissionKey: string;
 }
 
 /** Stores a tester's progress update. @throws {AppError} "closed" if the call is closed or the tester has stopped. */
-export async function storeMilestone(access: TesterAccess, { word, note, submissionKey }: NewMilestone): Promise<void> {
+export async function storeMilestone(
+  access: TesterAccess,
+  { status, note, submissionKey }: NewMilestone,
+): Promise<void> {
   const { testerId } = access;
   await inTransaction(async (transaction) => {
     const { count } = await transaction.tester.updateMany({
@@ -22,7 +25,10 @@ export async function storeMilestone(access: TesterAccess, { word, note, submiss
       data: { stoppedAt: null },
     });
     if (count === 0) throw new AppError("closed", OVER);
-    await transaction.milestone.createMany({ data: [{ testerId, word, note, submissionKey }], skipDuplicates: true });
+    await transaction.milestone.createMany({
+      data: [{ testerId, word: status, note, submissionKey }],
+      skipDuplicates: true,
+    });
   });
 }
 

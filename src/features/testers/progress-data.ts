@@ -91,7 +91,7 @@ function toProgressRow(
   return {
     ...row,
     ...testerTime(row, time),
-    milestone: word === null || saidAt === null ? null : { word, note: said ?? "", at: saidAt },
+    milestone: word === null || saidAt === null ? null : { status: word, note: said ?? "", at: saidAt },
     draft:
       draftedAt === null ? null : { updatedAt: draftedAt, hasSwatch: hasSwatch === true, hasMore: hasMore === true },
     report: sentAt === null ? null : { sentAt, version: version ?? 1, told: told ?? [] },
@@ -111,5 +111,5 @@ export async function milestonesOf(access: CallAccess, testerId: string): Promis
     orderBy: { createdAt: "desc" },
     take: 30,
   });
-  return rows.map(({ word, note, createdAt }) => ({ word, note, at: createdAt }));
+  return rows.map(({ word, note, createdAt }) => ({ status: word, note, at: createdAt }));
 }

@@ -58,8 +58,8 @@ export async function inviteLonger(access: CallAccess, testerId: string, endsAt:
     });
     if (tester === null)
       throw new AppError("changed-meanwhile", "They have accepted in the meantime. Reload the page to see it.");
-    const stands = await transaction.tester.count({ where: { ...where, AND: takesPlace(new Date()) } });
-    if (stands === 0 && tester.applicationId !== null) await checkPlaces(transaction, access, [tester.size]);
+    const occupied = await transaction.tester.count({ where: { ...where, AND: takesPlace(new Date()) } });
+    if (occupied === 0 && tester.applicationId !== null) await checkPlaces(transaction, access, [tester.size]);
     const again = tester.declinedAt !== null || tester.withdrawnAt !== null;
     await transaction.tester.updateMany({
       where,

@@ -84,15 +84,15 @@ function silentFor({ acceptedAt, milestone, draft, report }: ProgressRow, now: D
 
 function needsOf({ row, state, silentDays, offGauge }: Omit<Progress, "needs">, now: Date): Need[] {
   const atWork = isAtWork(state);
-  const says = (word: string) => atWork && row.milestone?.word === word;
+  const has = (status: string) => atWork && row.milestone?.status === status;
   const holds: Readonly<Record<Need, boolean>> = {
-    stuck: says("stuck"),
+    stuck: has("stuck"),
     stopped: state === "stopped" && row.report === null,
     late: atWork && isLate(row, state, now),
     lapsed: state === "lapsed",
     "off gauge": offGauge !== null && state !== "stopped",
     silent: silentDays !== null && silentDays >= SILENT_DAYS,
-    behind: says("behind"),
+    behind: has("behind"),
   };
   return NEEDS.filter((need) => holds[need]);
 }

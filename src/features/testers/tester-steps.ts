@@ -25,12 +25,12 @@ export interface TesterStep {
 
 /** A tester's progress on each page; pages that the pattern does not need are left out. */
 export function testerSteps(inHand: ReportInHand): TesterStep[] {
-  const told = new Map(reportSteps(inHand.typed, inHand.context).map((told) => [told.step, told]));
+  const steps = new Map(reportSteps(inHand.typed, inHand.context).map((each) => [each.step, each]));
   return stepPages().flatMap((page): TesterStep[] => {
     const { label, step } = STEP_PAGES[page];
     if (page === "report") return [{ page, label, ...sentState(inHand) }];
     if (step === null) return [{ page, label, state: null, message: "" }];
-    const found = told.get(step);
+    const found = steps.get(step);
     return found === undefined ? [] : [{ page, label, state: found.state, message: found.message }];
   });
 }

@@ -37,10 +37,7 @@ describe("an entry error fixed by one tap", () => {
   it("leaves a girth that was already doubled", () => {
     const typed = { "reading.bust.1.value": "101", "reading.bust.1.way": "flat" };
     expect(fixes(typed)).toEqual([
-      [
-        "twice-girth",
-        { label: "Use 101, already doubled", changes: { "reading.bust.1.way": "flat doubled" } },
-      ],
+      ["twice-girth", { label: "Use 101, already doubled", changes: { "reading.bust.1.way": "flat doubled" } }],
     ]);
   });
 

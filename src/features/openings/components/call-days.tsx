@@ -1,6 +1,6 @@
 import { Moment } from "@/ui/moment";
 import { zoneWords } from "@/ui/moment-words";
-import type { ToldCall } from "../loaders";
+import type { CallListing } from "../loaders";
 
 const DAYS = [
   { key: "applyUntil", label: "Apply until", edge: "end" },
@@ -10,7 +10,11 @@ const DAYS = [
 ] as const;
 
 /** The dates of a call, in its time zone and in the reader's. */
-export function CallDays({ told: { dates, document } }: { readonly told: Pick<ToldCall, "dates" | "document"> }) {
+export function CallDays({
+  listing: { dates, document },
+}: {
+  readonly listing: Pick<CallListing, "dates" | "document">;
+}) {
   const { timeZone } = document;
   const given = DAYS.flatMap((day) => {
     const at = dates[day.key]?.at;

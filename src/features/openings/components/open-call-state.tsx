@@ -3,7 +3,7 @@ import { Notice } from "@/ui/notice";
 import type { OpenCallPage } from "../loaders";
 
 /** Why the reader cannot apply; nothing if they can. */
-export function OpenCallState({ page: { told, application } }: { readonly page: OpenCallPage }) {
+export function OpenCallState({ page: { listing, application } }: { readonly page: OpenCallPage }) {
   if (application !== null)
     return (
       <Notice tone="done" title="You have applied">
@@ -13,7 +13,7 @@ export function OpenCallState({ page: { told, application } }: { readonly page: 
         to read, withdraw or delete it.
       </Notice>
     );
-  switch (told.taking) {
+  switch (listing.taking) {
     case "open":
       return null;
     case "preview":

@@ -21,9 +21,9 @@ interface OpenCallViewProps {
 
 /** The public page of a tester call. */
 export function OpenCallView({ page, unit, drawing }: OpenCallViewProps) {
-  const { told, application } = page;
-  const { callId, pattern, document } = told;
-  const mayApply = told.taking === "open" && application === null;
+  const { listing, application } = page;
+  const { callId, pattern, document } = listing;
+  const mayApply = listing.taking === "open" && application === null;
   const apply = mayApply ? <ButtonLink href={`/open-calls/${callId}/apply`}>Apply to test</ButtonLink> : null;
   const units = (["cm", "in"] as const).map((choice) => ({
     href: `/open-calls/${callId}?unit=${choice}`,
@@ -32,11 +32,11 @@ export function OpenCallView({ page, unit, drawing }: OpenCallViewProps) {
   }));
   return (
     <Page
-      above={<>Tester call{told.invented ? " · made up for the demo" : null}</>}
-      title={told.title}
+      above={<>Tester call{listing.invented ? " · made up for the demo" : null}</>}
+      title={listing.title}
       intro={
         <p>
-          <bdi>{told.designer}</bdi> is looking for testers for <bdi>{pattern.name}</bdi>, a {pattern.craft} pattern{" "}
+          <bdi>{listing.designer}</bdi> is looking for testers for <bdi>{pattern.name}</bdi>, a {pattern.craft} pattern{" "}
           {sizesWords(pattern)}.
         </p>
       }
@@ -46,12 +46,12 @@ export function OpenCallView({ page, unit, drawing }: OpenCallViewProps) {
       <div className="mb-12 grid items-start gap-8 lg:grid-cols-[3fr_2fr]">
         <div className="grid gap-8">
           {document.introduction === "" ? null : <Words text={document.introduction} />}
-          <CallDays told={told} />
+          <CallDays listing={listing} />
         </div>
         {drawing}
       </div>
       <Section title="Sizes and spots" actions={<ChoiceLinks label="Unit" choices={units} />}>
-        <SizeSpots told={told} unit={unit} />
+        <SizeSpots listing={listing} unit={unit} />
       </Section>
       {pattern.measurements.length > 0 ? (
         <Section title="Finished measurements" intro="What the garment measures if it is made as in the pattern.">
@@ -64,11 +64,11 @@ export function OpenCallView({ page, unit, drawing }: OpenCallViewProps) {
         <ListingText title="Yarn" text={document.yarn} />
         <ListingText title="Needle or hook" text={document.tools} />
       </div>
-      <ListingText title="What you agree to" text={told.agreement.text} />
+      <ListingText title="What you agree to" text={listing.agreement.text} />
       <Section title="Who sees what you send">
         <div className="max-w-3xl">
           <p>
-            Only <bdi>{told.designer}</bdi> and the helpers of this pattern see your measurements, your name and your
+            Only <bdi>{listing.designer}</bdi> and the helpers of this pattern see your measurements, your name and your
             e-mail address. They use them to find you a size and to test this pattern, for nothing else. You can see
             your data, withdraw and delete it at any time. You do not need an account. You must be 18 or over to apply.
           </p>

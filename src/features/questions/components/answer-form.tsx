@@ -1,5 +1,5 @@
 import { answer } from "../actions";
-import type { QuestionThread } from "../said-data";
+import type { QuestionThread } from "../place-notes-data";
 import { SayForm } from "./say-form";
 
 interface AnswerFormProps {

@@ -3,15 +3,15 @@ import type { PatternDocument } from "@/engine/pattern";
 import { EmptyState } from "@/ui/empty-state";
 import { Paging } from "@/ui/paging";
 import { Section } from "@/ui/section";
-import { pagesOfPlace, type AskedPlaces, type TroubledPlaces } from "../said-data";
-import { saidHref, type SaidQuery } from "../said-query";
+import { pagesOfPlace, type AskedPlaces, type TroubledPlaces } from "../place-notes-data";
+import { questionsHref, type QuestionsQuery } from "../questions-query";
 import { AskedPlace } from "./asked-place";
 import { TroublePlaces } from "./trouble-places";
 
 interface QuestionsViewProps {
   readonly asked: AskedPlaces;
   readonly troubled: TroubledPlaces;
-  readonly query: SaidQuery;
+  readonly query: QuestionsQuery;
   readonly pattern: PatternDocument;
   readonly callId: string;
   readonly mayEdit: boolean;
@@ -26,7 +26,7 @@ export function QuestionsView({ asked, troubled, query, ...call }: QuestionsView
       <Questions {...{ asked, query, ...call }} />
       <TroublePlaces
         {...{ troubled, pattern, callId }}
-        hrefOf={(troubles) => saidHref(callId, { ...query, troubles })}
+        hrefOf={(troubles) => questionsHref(callId, { ...query, troubles })}
       />
     </>
   );
@@ -43,7 +43,7 @@ function Questions({ asked, query, ...call }: Omit<QuestionsViewProps, "troubled
     <ul className="grid grid-cols-1 gap-6">
       {shown.map((place) => (
         <li key={place.key}>
-          <AskedPlace {...{ place, ...call }} allHref={saidHref(callId, { at: place.key })} />
+          <AskedPlace {...{ place, ...call }} allHref={questionsHref(callId, { at: place.key })} />
         </li>
       ))}
     </ul>
@@ -61,7 +61,7 @@ function Questions({ asked, query, ...call }: Omit<QuestionsViewProps, "troubled
           <Paging
             label="Pages of questions"
             {...{ page, pages }}
-            hrefOf={(questions) => saidHref(callId, { ...query, questions })}
+            hrefOf={(questions) => questionsHref(callId, { ...query, questions })}
           />
         </div>
       ) : null}
@@ -77,7 +77,7 @@ function OnePlace({ asked, troubled, query, ...call }: QuestionsViewProps) {
   return (
     <>
       <p className="mb-6">
-        <Link href={saidHref(callId, {})} prefetch={false} className="text-link">
+        <Link href={questionsHref(callId, {})} prefetch={false} className="text-link">
           All passages
         </Link>
       </p>
@@ -92,7 +92,7 @@ function OnePlace({ asked, troubled, query, ...call }: QuestionsViewProps) {
         label="Pages of this passage"
         page={Math.min(query.page, pages)}
         pages={pages}
-        hrefOf={(page) => saidHref(callId, { at: query.at, page })}
+        hrefOf={(page) => questionsHref(callId, { at: query.at, page })}
       />
     </>
   );

@@ -6,7 +6,7 @@ import { describedBy, Field, TextArea } from "@/ui/field";
 import { Notice } from "@/ui/notice";
 import { useKeptText } from "@/ui/use-kept-text";
 import { useTypedEarly } from "@/ui/use-typed-early";
-import { LONGEST_SAID } from "../longest-said";
+import { MAX_TEXT_LENGTH } from "../max-text-length";
 import type { SayAnswer } from "../say-answer";
 
 interface SayField {
@@ -119,7 +119,7 @@ function SayText({ id, field: { name, label, hint }, text, error, isFirst, onTex
         autoFocus={isFirst}
         value={text}
         onChange={({ currentTarget: { value } }) => {
-          setIsLong(value.length > 0.9 * LONGEST_SAID);
+          setIsLong(value.length > 0.9 * MAX_TEXT_LENGTH);
           onText(value);
         }}
         aria-describedby={describedBy(id)}
@@ -127,7 +127,7 @@ function SayText({ id, field: { name, label, hint }, text, error, isFirst, onTex
       />
       {isLong ? (
         <p className="numbers mt-1 text-sm text-soft">
-          {text.length.toLocaleString("en")} of {LONGEST_SAID.toLocaleString("en")} characters
+          {text.length.toLocaleString("en")} of {MAX_TEXT_LENGTH.toLocaleString("en")} characters
         </p>
       ) : null}
     </Field>

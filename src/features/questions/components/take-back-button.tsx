@@ -12,11 +12,11 @@ interface TakeBackButtonProps {
 }
 
 /** Deletes one's own question or trouble spot. */
-export function TakeBackButton({ name, ...said }: TakeBackButtonProps) {
+export function TakeBackButton({ name, ...hidden }: TakeBackButtonProps) {
   const [failed, send, isSending] = useActionState(takeBack, undefined);
   return (
     <form action={send}>
-      {Object.entries(said).map(([field, value]) => (
+      {Object.entries(hidden).map(([field, value]) => (
         <input key={field} type="hidden" name={field} value={value} />
       ))}
       <button type="submit" disabled={isSending} className="text-link min-h-8 text-sm disabled:opacity-55">

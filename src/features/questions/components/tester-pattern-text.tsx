@@ -32,8 +32,8 @@ export function TesterPatternText({ pattern, sizeId, testerId, notes, query, may
   const below = (key: string) => (
     <>
       <BlockNotes
-        questions={questions.find((group) => group.key === key)?.said ?? []}
-        troubles={troubles.find((group) => group.key === key)?.said ?? []}
+        questions={questions.find((group) => group.key === key)?.notes ?? []}
+        troubles={troubles.find((group) => group.key === key)?.notes ?? []}
         testerId={testerId}
       />
       {saying?.place === key ? (
@@ -51,14 +51,14 @@ export function TesterPatternText({ pattern, sizeId, testerId, notes, query, may
         saying={saying?.place ?? null}
         sayHref={mayWrite ? here : null}
       />
-      {questions.filter(isGone).map(({ key, said }) => (
-        <GonePlace key={key} said={said}>
-          <BlockNotes questions={said} troubles={[]} testerId={testerId} />
+      {questions.filter(isGone).map(({ key, notes }) => (
+        <GonePlace key={key} notes={notes}>
+          <BlockNotes questions={notes} troubles={[]} testerId={testerId} />
         </GonePlace>
       ))}
-      {troubles.filter(isGone).map(({ key, said }) => (
-        <GonePlace key={key} said={said}>
-          <BlockNotes questions={[]} troubles={said} testerId={testerId} />
+      {troubles.filter(isGone).map(({ key, notes }) => (
+        <GonePlace key={key} notes={notes}>
+          <BlockNotes questions={[]} troubles={notes} testerId={testerId} />
         </GonePlace>
       ))}
     </>
@@ -70,12 +70,12 @@ function isGone({ block }: PlaceGroup<unknown>): boolean {
 }
 
 interface GonePlaceProps {
-  readonly said: readonly { readonly place: Place }[];
+  readonly notes: readonly { readonly place: Place }[];
   readonly children: ReactNode;
 }
 
 /** Notes about a passage that the tester's text does not contain, with its original words. */
-function GonePlace({ said: [first], children }: GonePlaceProps) {
+function GonePlace({ notes: [first], children }: GonePlaceProps) {
   return (
     <div className="mt-8">
       <p className="max-w-2xl text-soft wrap-anywhere">

@@ -2,11 +2,11 @@ import type { PatternDocument } from "@/engine/pattern";
 import { Paging } from "@/ui/paging";
 import { Section } from "@/ui/section";
 import { Sheet } from "@/ui/sheet";
-import type { TroubledPlaces } from "../said-data";
-import { saidHref } from "../said-query";
-import { MoreSaid } from "./more-said";
+import type { TroubledPlaces } from "../place-notes-data";
+import { questionsHref } from "../questions-query";
+import { MoreNotes } from "./more-notes";
 import { QuotedPlace } from "./quoted-place";
-import { SaidBy, sizeLabel } from "./said-by";
+import { NoteAuthor, sizeLabel } from "./note-author";
 
 interface TroublePlacesProps {
   readonly troubled: TroubledPlaces;
@@ -21,7 +21,7 @@ interface TroublePlacesProps {
 /** The passages where something went wrong, those with most testers first. */
 export function TroublePlaces({ troubled, pattern, callId, hrefOf, isOnePlace = false }: TroublePlacesProps) {
   const { places, page, pages } = troubled;
-  const troublesHref = (troubles: number) => saidHref(callId, { troubles });
+  const troublesHref = (troubles: number) => questionsHref(callId, { troubles });
   return (
     <Section
       title="Trouble spots in the text"
@@ -33,7 +33,10 @@ export function TroublePlaces({ troubled, pattern, callId, hrefOf, isOnePlace = 
         <ol className="grid grid-cols-1 gap-6">
           {places.map((place) => (
             <li key={place.key}>
-              <TroublePlace {...{ place, pattern }} allHref={isOnePlace ? null : saidHref(callId, { at: place.key })} />
+              <TroublePlace
+                {...{ place, pattern }}
+                allHref={isOnePlace ? null : questionsHref(callId, { at: place.key })}
+              />
             </li>
           ))}
         </ol>
@@ -49,8 +52,8 @@ interface TroublePlaceProps {
   readonly allHref: string | null;
 }
 
-function TroublePlace({ place: { block, said, troubles }, pattern, allHref }: TroublePlaceProps) {
-  const [first] = said;
+function TroublePlace({ place: { block, notes, troubles }, pattern, allHref }: TroublePlaceProps) {
+  const [first] = notes;
   if (first === undefined) return null;
   const { testers, shown, many } = troubles;
   const was = { words: first.place.words, revisionNumber: first.revisionNumber };
@@ -75,11 +78,11 @@ function TroublePlace({ place: { block, said, troubles }, pattern, allHref }: Tr
                     {trouble.did}
                   </p>
                 )}
-                <SaidBy said={trouble} pattern={pattern} />
+                <NoteAuthor note={trouble} pattern={pattern} />
               </li>
             ))}
           </ul>
-          <MoreSaid href={allHref} many={many} shown={shown.length} of="trouble spots" />
+          <MoreNotes href={allHref} many={many} shown={shown.length} of="trouble spots" />
         </div>
       </div>
     </Sheet>

@@ -21,13 +21,13 @@ export function MilestoneForm({ testerId, pageKey }: MilestoneFormProps) {
         <TextInput id="milestone-note" name="note" maxLength={500} aria-describedby={describedBy("milestone-note")} />
       </Field>
       <div className="flex flex-wrap gap-3">
-        <Button type="submit" name="word" value="track" look="quiet" disabled={isSending}>
+        <Button type="submit" name="status" value="track" look="quiet" disabled={isSending}>
           On track
         </Button>
-        <Button type="submit" name="word" value="behind" look="quiet" disabled={isSending}>
+        <Button type="submit" name="status" value="behind" look="quiet" disabled={isSending}>
           Behind
         </Button>
-        <Button type="submit" name="word" value="stuck" look="quiet" disabled={isSending}>
+        <Button type="submit" name="status" value="stuck" look="quiet" disabled={isSending}>
           Stuck
         </Button>
       </div>

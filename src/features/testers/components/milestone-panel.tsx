@@ -12,9 +12,9 @@ interface MilestonePanelProps {
 export function MilestonePanel({ tester: { testerId, milestone, timeZone }, pageKey }: MilestonePanelProps) {
   return (
     <>
-      {milestone === null || milestone.word === "stop" ? null : (
+      {milestone === null || milestone.status === "stop" ? null : (
         <p className="mb-3 wrap-anywhere" role="status">
-          You said <span className="font-semibold">{PROGRESS_STATUS_LABELS[milestone.word]}</span> on{" "}
+          You said <span className="font-semibold">{PROGRESS_STATUS_LABELS[milestone.status]}</span> on{" "}
           {dayIn(milestone.at, timeZone)}
           {milestone.note ? (
             <>

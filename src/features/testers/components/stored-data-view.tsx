@@ -11,11 +11,11 @@ import type { LoadedTester } from "../loaders";
 
 interface StoredDataViewProps {
   readonly tester: LoadedTester["tester"];
-  readonly kept: StoredData;
+  readonly stored: StoredData;
 }
 
 /** What is stored about a tester, who sees it, and how to delete it. */
-export function StoredDataView({ tester, kept }: StoredDataViewProps) {
+export function StoredDataView({ tester, stored }: StoredDataViewProps) {
   const { call, unit, revision } = tester;
   return (
     <>
@@ -28,25 +28,26 @@ export function StoredDataView({ tester, kept }: StoredDataViewProps) {
         }
       >
         <dl className="rounded-sheet border border-line bg-sheet shadow-sheet">
-          <StoredEntry label="Name">{kept.name ?? "none"}</StoredEntry>
-          <StoredEntry label="E-mail">{kept.email ?? "none"}</StoredEntry>
-          <StoredEntry label="Body measurements">{bodyWords(kept.body, revision.document, unit)}</StoredEntry>
-          <StoredEntry label="Application">{kept.applied ? "what you sent when you applied" : "none"}</StoredEntry>
-          <StoredEntry label="Progress updates">{times(kept.milestones, "update", "updates")}</StoredEntry>
+          <StoredEntry label="Name">{stored.name ?? "none"}</StoredEntry>
+          <StoredEntry label="E-mail">{stored.email ?? "none"}</StoredEntry>
+          <StoredEntry label="Body measurements">{bodyWords(stored.body, revision.document, unit)}</StoredEntry>
+          <StoredEntry label="Application">{stored.applied ? "what you sent when you applied" : "none"}</StoredEntry>
+          <StoredEntry label="Progress updates">{times(stored.milestones, "update", "updates")}</StoredEntry>
           <StoredEntry label="Questions and trouble spots">
-            {times(kept.questions, "question", "questions")}, {times(kept.troubles, "trouble spot", "trouble spots")}
+            {times(stored.questions, "question", "questions")},{" "}
+            {times(stored.troubles, "trouble spot", "trouble spots")}
           </StoredEntry>
           <StoredEntry label="Report">
-            {kept.reports === 0 ? "nothing sent" : `sent, ${times(kept.reports, "version", "versions")}`}
-            {kept.hasDraft ? "; a draft" : ""}
+            {stored.reports === 0 ? "nothing sent" : `sent, ${times(stored.reports, "version", "versions")}`}
+            {stored.hasDraft ? "; a draft" : ""}
           </StoredEntry>
           <StoredEntry label="The designer’s note">
-            {kept.hasNote ? "a note about you that only the designer and their helpers see" : "none"}
+            {stored.hasNote ? "a note about you that only the designer and their helpers see" : "none"}
           </StoredEntry>
         </dl>
       </Section>
       <Section title="Delete your data">
-        <Deletion tester={tester} kept={kept} />
+        <Deletion tester={tester} stored={stored} />
       </Section>
     </>
   );
@@ -63,8 +64,8 @@ function StoredEntry({ label, children }: { readonly label: string; readonly chi
   );
 }
 
-function Deletion({ tester: { testerId, code, size }, kept }: StoredDataViewProps) {
-  const hasReport = kept.reports > 0;
+function Deletion({ tester: { testerId, code, size }, stored }: StoredDataViewProps) {
+  const hasReport = stored.reports > 0;
   return (
     <>
       <p className="mb-3">
@@ -72,7 +73,7 @@ function Deletion({ tester: { testerId, code, size }, kept }: StoredDataViewProp
           ? `This deletes your name, e-mail, body measurements, application, progress updates, trouble spots and unanswered questions, the designer’s note about you, and everything you wrote in your own words in your report. The numbers of your report stay, under “${code}”, because the results of the test are calculated from them. A question that was answered for all testers stays too, without your name.`
           : "You have not sent a report, so everything stored about you in this test is deleted, including the designer’s note about you, and your spot goes to somebody else. A question that was answered for all testers stays, without your name."}
       </p>
-      {hasReport && kept.othersInSize === 0 ? (
+      {hasReport && stored.othersInSize === 0 ? (
         <Notice title="Your numbers would not be anonymous">
           You are the only one with a report in size <bdi>{size.label}</bdi>: anyone who knows that can tell that these
           numbers are yours.

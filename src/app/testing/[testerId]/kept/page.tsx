@@ -7,11 +7,11 @@ import { Page } from "@/ui/page";
 
 export const metadata: Metadata = { title: "Your data" };
 
-export default async function KeptPage({ params }: PageProps<"/testing/[testerId]/kept">) {
+export default async function StoredDataPage({ params }: PageProps<"/testing/[testerId]/kept">) {
   const { access, tester } = await loadTester((await params).testerId);
   return (
     <Page title="Your data" above={<BackToTest tester={tester} />} width="narrow">
-      <StoredDataView tester={tester} kept={await storedDataOfTester(access)} />
+      <StoredDataView tester={tester} stored={await storedDataOfTester(access)} />
     </Page>
   );
 }

@@ -19,11 +19,13 @@ export function ApplicationFilters({ callId, query, counts }: ApplicationFilters
       <Labelled label="Your decision">
         <ChoiceLinks
           label="Your decision"
-          choices={DECISIONS.filter((word) => word !== "withdrawn" || counts.byWord.withdrawn > 0).map((word) => ({
-            href: to({ word }),
-            label: `${DECISION_LABELS[word]} ${counts.byWord[word]}`,
-            current: query.word === word,
-          }))}
+          choices={DECISIONS.filter((decision) => decision !== "withdrawn" || counts.byDecision.withdrawn > 0).map(
+            (decision) => ({
+              href: to({ decision }),
+              label: `${DECISION_LABELS[decision]} ${counts.byDecision[decision]}`,
+              current: query.decision === decision,
+            }),
+          )}
         />
       </Labelled>
       <Labelled label="Fits size">

@@ -8,30 +8,30 @@ interface DecisionButtonsProps {
   readonly applicationId: string;
   /** The applicant's name, for screen readers. */
   readonly name: string;
-  readonly word: "yes" | "maybe" | "no" | null;
+  readonly decision: "yes" | "maybe" | "no" | null;
 }
 
-const WORDS = [
-  { word: "yes", label: "Yes" },
-  { word: "maybe", label: "Maybe" },
-  { word: "no", label: "No" },
+const DECISIONS = [
+  { decision: "yes", label: "Yes" },
+  { decision: "maybe", label: "Maybe" },
+  { decision: "no", label: "No" },
 ] as const;
 
 /** Yes, maybe or no; pressing the same button again clears the decision. */
-export function DecisionButtons({ callId, applicationId, name, word: said }: DecisionButtonsProps) {
+export function DecisionButtons({ callId, applicationId, name, decision: current }: DecisionButtonsProps) {
   const [failed, send, isSending] = useActionState(decideOnApplication, undefined);
   return (
     <form action={send}>
       <input type="hidden" name="callId" value={callId} />
       <input type="hidden" name="applicationId" value={applicationId} />
       <div role="group" aria-label={`Your decision on ${name}`} className="word-buttons">
-        {WORDS.map(({ word, label }) => (
+        {DECISIONS.map(({ decision, label }) => (
           <button
-            key={word}
+            key={decision}
             type="submit"
-            name="word"
-            value={word === said ? "" : word}
-            aria-pressed={word === said}
+            name="decision"
+            value={decision === current ? "" : decision}
+            aria-pressed={decision === current}
             disabled={isSending}
           >
             {label}

@@ -4,7 +4,7 @@ import { DecisionButtons } from "./decision-buttons";
 export interface GivenDecision {
   readonly applicationId: string;
   readonly name: string;
-  readonly word: "yes" | "maybe" | "no" | null;
+  readonly decision: "yes" | "maybe" | "no" | null;
 }
 
 interface DecisionProps {
@@ -14,7 +14,7 @@ interface DecisionProps {
 }
 
 /** The designer's decision: buttons for editors, text for viewers. */
-export function Decision({ given: { applicationId, name, word }, callId }: DecisionProps) {
-  if (callId !== null) return <DecisionButtons {...{ callId, applicationId, name, word }} />;
-  return <p className="font-semibold">{DECISION_LABELS[word ?? "undecided"]}</p>;
+export function Decision({ given: { applicationId, name, decision }, callId }: DecisionProps) {
+  if (callId !== null) return <DecisionButtons {...{ callId, applicationId, name, decision }} />;
+  return <p className="font-semibold">{DECISION_LABELS[decision ?? "undecided"]}</p>;
 }

@@ -17,10 +17,10 @@ export interface ListShown {
 
 /** An application in the words of the list. */
 export function shownApplication(application: ListedApplication, href: string, shown: ListShown): ShownApplication {
-  const { applicationId, name, word, withdrawnAt, tester } = application;
+  const { applicationId, name, decision, withdrawnAt, tester } = application;
   const { pattern } = shown;
   return {
-    ...{ applicationId, name, word, href },
+    ...{ applicationId, name, decision, href },
     place: tester === null ? null : `${capital(placeWords(tester.state, sizeLabel(pattern, tester.size)))}.`,
     lines: withdrawnAt === null ? linesOf(application, shown) : null,
   };

@@ -7,7 +7,7 @@ import { saveReportFields } from "../../draft-actions";
 import { sendReportForm } from "../../send-actions";
 import type { SendAnswer } from "../../send-answer";
 import { AskedFields } from "../keeping/asked-fields";
-import { FieldKeeper, IDLE } from "../keeping/field-keeper";
+import { FieldAutosave, IDLE } from "../keeping/field-autosave";
 
 interface SendFormProps {
   readonly testerId: string;
@@ -24,13 +24,13 @@ const NOT_CONNECTED: SendAnswer = {
 
 /** Sends the report, after any changes that this device has not saved yet. */
 export function SendForm({ testerId, version, label }: SendFormProps) {
-  const [keeper] = useState(() => new FieldKeeper(testerId, saveReportFields));
-  const keeping = useSyncExternalStore(
-    keeper.subscribe,
-    () => keeper.keeping,
+  const [autosave] = useState(() => new FieldAutosave(testerId, saveReportFields));
+  const status = useSyncExternalStore(
+    autosave.subscribe,
+    () => autosave.status,
     () => IDLE,
   );
-  useEffect(() => keeper.start(), [keeper]);
+  useEffect(() => autosave.start(), [autosave]);
   const [posted, send] = useActionState(sendReportForm, null);
   const [answered, setAnswered] = useState<SendAnswer | null>(null);
   const [isSending, setSending] = useState(false);
@@ -48,8 +48,8 @@ export function SendForm({ testerId, version, label }: SendFormProps) {
   };
   return (
     <>
-      <AskedFields asked={keeping.asked} onChoose={(asked, which) => keeper.choose(asked, which)} />
-      <SendStatus answer={answered ?? posted} waiting={keeping.waiting} />
+      <AskedFields asked={status.asked} onChoose={(asked, which) => autosave.choose(asked, which)} />
+      <SendStatus answer={answered ?? posted} waiting={status.waiting} />
       <form action={send} onSubmit={submit}>
         <input type="hidden" name="testerId" value={testerId} />
         <input type="hidden" name="version" value={version} />

@@ -1,4 +1,4 @@
-import { sayingsAt, textOf, type FilledReport } from "../../filled-report";
+import { fieldNotes, textOf, type FilledReport } from "../../filled-report";
 import { FieldMessages } from "./field-messages";
 
 export interface FieldChoice {
@@ -17,7 +17,7 @@ interface ChoiceFieldProps {
 
 /** A choice between a few values. */
 export function ChoiceField({ report, field, legend, choices, prefilled }: ChoiceFieldProps) {
-  const { faults, remarks } = sayingsAt(report, field);
+  const { faults, remarks } = fieldNotes(report, field);
   const chosen = textOf(report, field) ?? prefilled;
   return (
     <fieldset id={field} className="min-w-0" aria-describedby={`${field}-messages`}>

@@ -1,7 +1,7 @@
 import { FIT_SCALE, fieldOf, fitAreas, fitScaleLabel } from "@/engine/reporting";
 import { CONTROL } from "@/ui/field";
 import { Sheet } from "@/ui/sheet";
-import { sayingsAt, textOf, type FilledReport } from "../../filled-report";
+import { fieldNotes, textOf, type FilledReport } from "../../filled-report";
 import { fitAreaOf } from "../../fit-area";
 import { FieldMessages } from "./field-messages";
 import { StepForm } from "./step-form";
@@ -23,7 +23,7 @@ export function FitStep({ report }: { readonly report: FilledReport }) {
 function FitFields({ report, area }: { readonly report: FilledReport; readonly area: string }) {
   const { label, isGirth } = fitAreaOf(report.context.pattern, area);
   const [scale, says] = [fieldOf.fit(area, "scale"), fieldOf.fit(area, "says")];
-  const scaleSays = sayingsAt(report, scale);
+  const scaleSays = fieldNotes(report, scale);
   return (
     <Sheet>
       <fieldset aria-describedby={`${scale}-messages`}>
@@ -60,7 +60,7 @@ function FitFields({ report, area }: { readonly report: FilledReport; readonly a
         aria-describedby={`${says}-messages`}
         className={`${CONTROL} mt-1`}
       />
-      <FieldMessages field={says} {...sayingsAt(report, says)} />
+      <FieldMessages field={says} {...fieldNotes(report, says)} />
     </Sheet>
   );
 }

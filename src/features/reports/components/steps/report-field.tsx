@@ -1,6 +1,6 @@
 import type { ReactNode } from "react";
 import { CONTROL } from "@/ui/field";
-import { sayingsAt, textOf, type FilledReport } from "../../filled-report";
+import { fieldNotes, textOf, type FilledReport } from "../../filled-report";
 import { FieldQuestion } from "./field-question";
 import { FieldMessages } from "./field-messages";
 
@@ -22,7 +22,7 @@ interface ReportFieldProps {
 /** A number field of the report, with its messages and questions. */
 export function ReportField(props: ReportFieldProps) {
   const { report, field, label, unit, hint, placeholder, prefilled, keyboard = "decimal" } = props;
-  const { faults, remarks } = sayingsAt(report, field);
+  const { faults, remarks } = fieldNotes(report, field);
   const question = report.questions.find((asked) => asked.field === field);
   return (
     // On a phone a question needs the whole width, even if two fields share a line.

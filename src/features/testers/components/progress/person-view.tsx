@@ -49,9 +49,9 @@ export function PersonView({ callId, progress, milestones, link, unit, mayEdit }
           </EmptyState>
         ) : (
           <ol className="grid gap-1.5">
-            {milestones.map(({ word, note, at }) => (
+            {milestones.map(({ status, note, at }) => (
               <li key={at.toISOString()} className="wrap-anywhere">
-                <span className="text-soft numbers">{dayIn(at, "UTC")}</span>: {PROGRESS_STATUS_LABELS[word]}
+                <span className="text-soft numbers">{dayIn(at, "UTC")}</span>: {PROGRESS_STATUS_LABELS[status]}
                 {note ? (
                   <>
                     , “<bdi>{note}</bdi>”

@@ -2,7 +2,7 @@ import type { AskedField, SendFields } from "../../save-answer";
 import { pendingFields, storePending, type Pending } from "./pending-fields";
 
 /** What the status line below a form shows. */
-export interface Keeping {
+export interface SaveStatus {
   readonly state: "idle" | "saved" | "saving" | "offline" | "closed";
   /** Fields that are not saved yet. */
   readonly waiting: number;
@@ -14,7 +14,7 @@ export interface Keeping {
 }
 
 /** Before the page's scripts have loaded. */
-export const IDLE: Keeping = { state: "idle", waiting: 0, outlives: true, asked: [], message: "" };
+export const IDLE: SaveStatus = { state: "idle", waiting: 0, outlives: true, asked: [], message: "" };
 
 const PAUSE_MS = 900;
 const LONGEST_WAIT_MS = 60_000;
@@ -23,8 +23,8 @@ const LONGEST_WAIT_MS = 60_000;
  * Saves a tester's fields: each change stays on the device until the server has it, and is sent after a pause, when the
  * connection comes back, or on the next visit.
  */
-export class FieldKeeper {
-  keeping: Keeping = IDLE;
+export class FieldAutosave {
+  status: SaveStatus = IDLE;
   private known: Readonly<Record<string, string>> = {};
   private pending = new Map<string, Pending>();
   private asked = new Map<string, AskedField>();
@@ -148,7 +148,7 @@ export class FieldKeeper {
     if (change === null) this.pending.delete(field);
     else this.pending.set(field, change);
     const outlives = storePending(this.testerId, field, change);
-    if (!outlives) this.keeping = { ...this.keeping, outlives };
+    if (!outlives) this.status = { ...this.status, outlives };
   }
 
   private sendAfter(ms: number): void {
@@ -157,12 +157,12 @@ export class FieldKeeper {
     if (this.isRunning) this.timer = setTimeout(() => this.flush(), ms);
   }
 
-  private tell(news: Partial<Keeping> = {}): void {
+  private tell(news: Partial<SaveStatus> = {}): void {
     const waiting = [...this.pending.keys()].filter((field) => !this.asked.has(field)).length;
     const isOffline = this.failures > 0 && waiting > 0;
     const state = waiting === 0 ? "saved" : isOffline ? "offline" : "saving";
-    const { outlives } = this.keeping;
-    this.keeping = { state, waiting, outlives, asked: [...this.asked.values()], message: "", ...news };
+    const { outlives } = this.status;
+    this.status = { state, waiting, outlives, asked: [...this.asked.values()], message: "", ...news };
     for (const listener of this.listeners) listener();
   }
 }

@@ -1,6 +1,6 @@
 import Link from "next/link";
 
-interface MoreSaidProps {
+interface MoreNotesProps {
   /** The page with all of them; null if this is that page. */
   readonly href: string | null;
   readonly many: number;
@@ -10,7 +10,7 @@ interface MoreSaidProps {
 }
 
 /** A link to everything about a passage, if not all of it is shown. */
-export function MoreSaid({ href, many, shown, of }: MoreSaidProps) {
+export function MoreNotes({ href, many, shown, of }: MoreNotesProps) {
   if (href === null || many <= shown) return null;
   return (
     <Link href={href} prefetch={false} className="text-link mt-2 inline-flex min-h-11 items-center">

@@ -1,10 +1,10 @@
 import type { PatternDocument } from "@/engine/pattern";
 import { Day } from "@/ui/day";
-import type { SaidAtPlace } from "../said-data";
+import type { PlaceNote } from "../place-notes-data";
 
 /** The tester, the size, the day and the revision. */
-export function SaidBy({ said, pattern }: { readonly said: SaidAtPlace; readonly pattern: PatternDocument }) {
-  const { tester, saidAt, revisionNumber } = said;
+export function NoteAuthor({ note, pattern }: { readonly note: PlaceNote; readonly pattern: PatternDocument }) {
+  const { tester, createdAt, revisionNumber } = note;
   return (
     <p className="text-sm text-soft wrap-anywhere">
       {tester === null ? (
@@ -14,7 +14,7 @@ export function SaidBy({ said, pattern }: { readonly said: SaidAtPlace; readonly
           <bdi>{tester.name}</bdi>, <bdi>{sizeLabel(pattern, tester.size)}</bdi>
         </>
       )}
-      , <Day at={saidAt} />, revision {revisionNumber}
+      , <Day at={createdAt} />, revision {revisionNumber}
     </p>
   );
 }

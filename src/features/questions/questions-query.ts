@@ -2,7 +2,7 @@ import { z } from "zod";
 import { pageNumberSchema } from "@/ui/page-number";
 
 /** The query of the page; unknown values are ignored. */
-export const saidQuerySchema = z.object({
+export const questionsQuerySchema = z.object({
   /** The page of places with questions, and of places with trouble spots. */
   questions: pageNumberSchema,
   troubles: pageNumberSchema,
@@ -11,10 +11,10 @@ export const saidQuerySchema = z.object({
   page: pageNumberSchema,
 });
 
-export type SaidQuery = z.infer<typeof saidQuerySchema>;
+export type QuestionsQuery = z.infer<typeof questionsQuerySchema>;
 
 /** The address of a call's questions for a query. */
-export function saidHref(callId: string, query: Partial<SaidQuery>): string {
+export function questionsHref(callId: string, query: Partial<QuestionsQuery>): string {
   const parameters = new URLSearchParams();
   for (const [name, value] of Object.entries(query))
     if (value !== undefined && value !== 1) parameters.set(name, String(value));

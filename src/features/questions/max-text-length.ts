@@ -1,2 +1,2 @@
 /** The greatest number of characters of a question, an answer or a trouble spot. */
-export const LONGEST_SAID = 2_000;
+export const MAX_TEXT_LENGTH = 2_000;
