@@ -66,7 +66,8 @@ export async function saveListing(
 export type Publishing = OpeningSave | { readonly status: "refused"; readonly faults: readonly FieldFault[] };
 
 /**
- * Publishes a listing, or changes the published one. A different agreement is stored as the next version; earlier ones * stay, because they bind those who agreed to them.
+ * Publishes a listing, or changes the published one. A different agreement is stored as the next version; earlier ones
+ * stay, because they bind those who agreed to them.
  *
  * @returns "refused" if a size would have fewer spots than testers.
  */

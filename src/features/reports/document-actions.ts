@@ -22,7 +22,7 @@ import { storeCall, storePattern } from "./document-mutations";
 const titleSchema = z.string().trim().max(200, { error: "A title has at most 200 characters." });
 const inputSchema = z.object({ text: z.string(), title: z.string(), formKey: z.uuid() });
 
-/** Takes in a pattern or a call document: everything in it or, where it has a fault, nothing. */
+/** Imports a pattern or a call document: everything in it or, if it has a fault, nothing. */
 export const bringDocument = viewerAction(async (viewer, input: z.input<typeof inputSchema>): Promise<BroughtIn> => {
   const { text, title: typedTitle, formKey } = inputSchema.parse(input);
   if (Buffer.byteLength(text) > LARGEST_DOCUMENT_BYTES) {

@@ -63,9 +63,10 @@ export async function readInvited(access: InvitedAccess): Promise<InvitedRead> {
 }
 
 /**
- * Whether others have accepted all places of a size that was offered to an applicant. A tester who was * invited directly takes none of the spots that were offered.
+ * Whether others have accepted all spots in a size that was offered to an applicant. A tester who was
+ * invited directly takes none of the spots that were offered.
  *
- * @param connection a transaction in which the call's row is held, where something hangs on the answer.
+ * @param connection a transaction in which the call's row is locked, if a write depends on the answer.
  */
 export async function isPlaceGone(
   connection: Connection,

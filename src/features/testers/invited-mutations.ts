@@ -16,8 +16,8 @@ interface Acceptance extends AcceptedChoices {
 /**
  * Accepts an invitation, once.
  *
- * @returns true where it was accepted by this, false where it cannot be, or was before: its page says which.
- * @throws {AppError} "not-allowed" where the account is a tester of this call already.
+ * @returns true if this call accepted it; false if it cannot be accepted or was before: its page says which.
+ * @throws {AppError} "not-allowed" if the account is already a tester of this call.
  */
 export async function acceptInvited(
   access: InvitedAccess,
@@ -55,8 +55,8 @@ export async function declineInvited(access: InvitedAccess, viewer: Viewer | nul
 /**
  * Links a test that was accepted without an account to the viewer's account: from then on only signing in gives access.
  *
- * @returns false where it has an account by now.
- * @throws {AppError} "not-allowed" where the account is a tester of this call already.
+ * @returns false if it has an account by now.
+ * @throws {AppError} "not-allowed" if the account is already a tester of this call.
  */
 export async function bindToAccount(access: InvitedAccess, { accountId }: Viewer): Promise<boolean> {
   return await inTransaction((transaction) =>

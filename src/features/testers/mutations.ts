@@ -23,10 +23,11 @@ interface Invitations {
 }
 
 /**
- * Invites applicants to sizes, all of them or none. From then on each has a row as a tester, with a copy of contact * and body; those already invited are skipped, so that sending twice invites once.
+ * Invites applicants to sizes, all of them or none. From then on each has a row as a tester, with a copy of contact
+ * and body; those already invited are skipped, so that sending twice invites once.
  *
  * @param connection a transaction that it is part of.
- * @returns how many are invited anew.
+ * @returns how many are newly invited.
  * @throws {AppError} "closed" if the call is closed or the viewer may not edit it; "no-place" if a size has no spot
  * left for all of them.
  */

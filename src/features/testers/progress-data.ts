@@ -35,7 +35,7 @@ export interface ProgressRow {
     readonly sentAt: Date;
     readonly version: number;
     /** Measurements that were read, or changed on purpose. */
-    readonly told: readonly string[];
+    readonly measurementIds: readonly string[];
   } | null;
 }
 
@@ -46,7 +46,7 @@ const rowSchema = z.object({
   ...{ invitedAt: z.date().nullable(), endsAt: z.date().nullable(), acceptedAt: z.date().nullable() },
   ...{ declinedAt: z.date().nullable(), withdrawnAt: z.date().nullable(), stoppedAt: z.date().nullable() },
   word: z.enum(["track", "behind", "stuck", "stop"]).nullable(),
-  ...{ said: z.string().nullable(), saidAt: z.date().nullable() },
+  ...{ updateNote: z.string().nullable(), updateAt: z.date().nullable() },
   ...{ draftedAt: z.date().nullable(), hasSwatch: z.boolean().nullable(), hasMore: z.boolean().nullable() },
   offGauge: testerResultsSchema.shape.offGauge,
   ...{ sentAt: z.date().nullable(), version: z.int().nullable(), told: z.array(z.string()).nullable() },
@@ -62,7 +62,7 @@ export async function progressRows(
       tester.link_version AS "linkVersion", tester.account_id IS NOT NULL AS "hasAccount", tester.note,
       tester.time_zone AS "timeZone", tester.dates, tester.invited_at AS "invitedAt", tester.invitation_ends_at AS "endsAt",
       tester.accepted_at AS "acceptedAt", tester.declined_at AS "declinedAt", tester.withdrawn_at AS "withdrawnAt",
-      tester.stopped_at AS "stoppedAt", milestone.word, milestone.note AS said, milestone.created_at AS "saidAt",
+      tester.stopped_at AS "stoppedAt", milestone.word, milestone.note AS "updateNote", milestone.created_at AS "updateAt",
       draft.updated_at AS "draftedAt", draft.has_swatch AS "hasSwatch", draft.has_more AS "hasMore",
       analysed.off_gauge AS "offGauge", sent.created_at AS "sentAt", sent.version, sent.told
     FROM unnest(${[...testerIds]}::uuid[]) WITH ORDINALITY AS asked (id, place)
@@ -85,16 +85,16 @@ export async function progressRows(
 }
 
 function toProgressRow(
-  { word, said, saidAt, draftedAt, hasSwatch, hasMore, sentAt, version, told, ...row }: z.infer<typeof rowSchema>,
+  { word, updateNote, updateAt, draftedAt, hasSwatch, hasMore, sentAt, version, told, ...row }: z.infer<typeof rowSchema>,
   time: CallTime,
 ): ProgressRow {
   return {
     ...row,
     ...testerTime(row, time),
-    milestone: word === null || saidAt === null ? null : { status: word, note: said ?? "", at: saidAt },
+    milestone: word === null || updateAt === null ? null : { status: word, note: updateNote ?? "", at: updateAt },
     draft:
       draftedAt === null ? null : { updatedAt: draftedAt, hasSwatch: hasSwatch === true, hasMore: hasMore === true },
-    report: sentAt === null ? null : { sentAt, version: version ?? 1, told: told ?? [] },
+    report: sentAt === null ? null : { sentAt, version: version ?? 1, measurementIds: told ?? [] },
   };
 }
 

@@ -37,7 +37,7 @@ export const acceptedSchema = z.object({
 
 export type AcceptedChoices = z.infer<typeof acceptedSchema>;
 
-/** Somebody whom the designer invites by hand. */
+/** Somebody whom the designer invites directly. */
 export const newTesterSchema = z.object({
   name: written
     .refine((name) => name !== "", { error: "Enter a name or nickname, such as Ann." })

@@ -8,7 +8,8 @@ import { NEEDS, type Need } from "./progress-query";
 import { invitationState } from "./schema";
 
 /*
- * A tester's progress, computed twice: for one row that is read, and for all rows of a call inside the database, where * lists are filtered, counted and sorted. A database test checks that the two agree.
+ * A tester's progress, computed twice: for one row that is read, and for all rows of a call inside the database, where
+ * lists are filtered, counted and sorted. A database test checks that the two agree.
  */
 
 export const PROGRESS_STATES = [
@@ -73,8 +74,8 @@ function isAtWork(state: ProgressState): boolean {
 }
 
 /** Every measurement is read, or changed on purpose. */
-function isWhole({ told }: NonNullable<ProgressRow["report"]>, { measurements }: PatternDocument): boolean {
-  return measurements.every(({ id }) => told.includes(id));
+function isWhole({ measurementIds }: NonNullable<ProgressRow["report"]>, { measurements }: PatternDocument): boolean {
+  return measurements.every(({ id }) => measurementIds.includes(id));
 }
 
 function silentFor({ acceptedAt, milestone, draft, report }: ProgressRow, now: Date): number {

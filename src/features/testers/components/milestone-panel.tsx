@@ -14,7 +14,7 @@ export function MilestonePanel({ tester: { testerId, milestone, timeZone }, page
     <>
       {milestone === null || milestone.status === "stop" ? null : (
         <p className="mb-3 wrap-anywhere" role="status">
-          You said <span className="font-semibold">{PROGRESS_STATUS_LABELS[milestone.status]}</span> on{" "}
+          Your last update: <span className="font-semibold">{PROGRESS_STATUS_LABELS[milestone.status]}</span> on{" "}
           {dayIn(milestone.at, timeZone)}
           {milestone.note ? (
             <>

@@ -71,7 +71,7 @@ function Deletion({ tester: { testerId, code, size }, stored }: StoredDataViewPr
       <p className="mb-3">
         {hasReport
           ? `This deletes your name, e-mail, body measurements, application, progress updates, trouble spots and unanswered questions, the designer’s note about you, and everything you wrote in your own words in your report. The numbers of your report stay, under “${code}”, because the results of the test are calculated from them. A question that was answered for all testers stays too, without your name.`
-          : "You have not sent a report, so everything stored about you in this test is deleted, including the designer’s note about you, and your spot goes to somebody else. A question that was answered for all testers stays, without your name."}
+          : "You have not sent a report, so this deletes everything stored about you in this test, including the designer’s note about you. Your spot goes to somebody else. A question that was answered for all testers stays, without your name."}
       </p>
       {hasReport && stored.othersInSize === 0 ? (
         <Notice title="Your numbers would not be anonymous">

@@ -32,7 +32,7 @@ interface ApplyFormProps {
   readonly prefilled: TypedApplication;
 }
 
-/** Fields that are not stored on the device: consent must be given anew. */
+/** Fields that are not stored on the device: consent must be given again. */
 const NOT_STORED = ["agrees", "adult", "agreementVersion", "callId", "timeZone"];
 
 /** The application form: nothing typed is lost, whatever the answer. */

@@ -52,8 +52,8 @@ function storageWorks(): boolean {
 
 function tryStorage(): boolean {
   try {
-    localStorage.setItem("sizewright-kept", "");
-    localStorage.removeItem("sizewright-kept");
+    localStorage.setItem("sizewright-storage-test", "");
+    localStorage.removeItem("sizewright-storage-test");
     return true;
   } catch {
     return false;

@@ -78,7 +78,7 @@ function LinkSection({ callId, progress, link }: { callId: string; progress: Pro
   const isAnswered = row.acceptedAt !== null;
   return (
     <Section title={isAnswered ? "Their link" : "Their invitation"} intro={linkIntro(progress)}>
-      <CopyField id="tester-link" label="Link" text={link} button="Copy the link" />
+      <CopyField id="tester-link" label="Link" text={link} button="Copy link" />
       <div className="mt-4 grid gap-4">
         {isAnswered ? null : <ExtendForm {...sends} state={state} />}
         {state === "invited" ? (

@@ -4,7 +4,7 @@ import type { Need } from "../../progress-query";
 import type { Progress, ProgressState } from "../../tester-status-data";
 
 export const STATE_WORDS: Readonly<Record<ProgressState, string>> = {
-  invited: "invited, not answered",
+  invited: "invited, no answer yet",
   accepted: "accepted",
   "swatch in": "swatch done",
   making: "making",
@@ -63,5 +63,5 @@ export function sinceWords({ row, state }: Progress): string {
     withdrawn: row.withdrawnAt,
   }[state];
   if (at === null) return "";
-  return state === "invited" ? `until ${dayIn(at, "UTC")}` : dayIn(at, "UTC");
+  return state === "invited" ? `(can answer until ${dayIn(at, "UTC")})` : dayIn(at, "UTC");
 }
