@@ -14,15 +14,13 @@ export function MilestonePanel({ tester: { testerId, milestone, timeZone }, page
     <>
       {milestone === null || milestone.status === "stop" ? null : (
         <p className="mb-3 wrap-anywhere" role="status">
-          Your last update: <span className="font-semibold">{PROGRESS_STATUS_LABELS[milestone.status]}</span> on{" "}
-          {dayIn(milestone.at, timeZone)}
+          Last update, {dayIn(milestone.at, timeZone)}:{" "}
+          <span className="font-semibold">{PROGRESS_STATUS_LABELS[milestone.status]}</span>
           {milestone.note ? (
             <>
-              : “<bdi>{milestone.note}</bdi>”
+              , “<bdi>{milestone.note}</bdi>”
             </>
-          ) : (
-            "."
-          )}
+          ) : null}
         </p>
       )}
       <MilestoneForm key={pageKey} testerId={testerId} pageKey={pageKey} />
