@@ -14,7 +14,7 @@ export default async function CountsPage({ params }: PageProps<"/testing/[tester
       loaded={loaded}
       step="counts"
       title="Your counts"
-      intro="Enter a number only where you worked a different one from the pattern’s number for your size."
+      intro="Enter a number only where yours differs from the pattern for your size."
     >
       <CountsStep report={filledReport(testerId, loaded.inHand)} />
     </TesterFrame>

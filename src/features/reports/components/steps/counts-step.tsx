@@ -70,7 +70,7 @@ function Lengths({ report }: { readonly report: FilledReport }) {
   const { pattern, size, unit, formatLength } = report.context;
   if (!pattern.lengths || pattern.lengths.length === 0) return null;
   return (
-    <Section title="Worked until it measures">
+    <Section title="Lengths you worked to">
       <div className="grid gap-x-6 gap-y-5 sm:grid-cols-2">
         {pattern.lengths.map(({ id, label, cm }) => (
           <ReportField
