@@ -85,7 +85,18 @@ export async function progressRows(
 }
 
 function toProgressRow(
-  { word, updateNote, updateAt, draftedAt, hasSwatch, hasMore, sentAt, version, told, ...row }: z.infer<typeof rowSchema>,
+  {
+    word,
+    updateNote,
+    updateAt,
+    draftedAt,
+    hasSwatch,
+    hasMore,
+    sentAt,
+    version,
+    told,
+    ...row
+  }: z.infer<typeof rowSchema>,
   time: CallTime,
 ): ProgressRow {
   return {
