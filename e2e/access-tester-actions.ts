@@ -47,7 +47,7 @@ export const TESTER_ACTIONS: Readonly<Record<string, ActionRow>> = {
     }),
     answers: everyone<ActionAnswer>("not-found"),
   },
-  "testers/progress-actions.ts keepNote": {
+  "testers/progress-actions.ts saveNote": {
     sends: ({ callId, testerId }) => ({ form: { callId, testerId, note: "a note" } }),
     answers: EDITS,
   },

@@ -46,7 +46,7 @@ function testerOf(sent: FormTexts): string {
   return z.uuid().parse(textOf(sent, "testerId"));
 }
 
-export const keepNote = callAction(async ({ access, sent }) => {
+export const saveNote = callAction(async ({ access, sent }) => {
   await noteTester(access, testerOf(sent), designerNoteSchema.parse(textOf(sent, "note")));
 });
 
