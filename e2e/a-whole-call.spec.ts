@@ -7,7 +7,7 @@ import { bringPattern } from "./pattern-of";
 import { goHome, openMeasurement, openStep } from "./tester-steps";
 
 const SIZES = ["size-s", "size-l"];
-const KEPT = "Everything is kept.";
+const SAVED = "Saved.";
 
 function inDays(days: number): string {
   return new Date(Date.now() + days * 86_400_000).toISOString().slice(0, 10);
@@ -30,7 +30,7 @@ interface Applicant {
 
 async function apply(page: Page, address: string, { name, bust, arm }: Applicant): Promise<void> {
   await page.goto(address);
-  await page.getByRole("link", { name: "Apply to test it" }).first().click();
+  await page.getByRole("link", { name: "Apply to test" }).first().click();
   await page.getByLabel("Name").fill(name);
   await page.getByLabel("E-mail").fill(`${randomUUID()}@example.org`);
   await page.getByRole("textbox", { name: "Bust" }).fill(bust);
@@ -38,18 +38,18 @@ async function apply(page: Page, address: string, { name, bust, arm }: Applicant
   await page.getByRole("radio", { name: "I have tested a few patterns" }).check();
   await page.getByRole("checkbox", { name: /^I have read the agreement/ }).check();
   await page.getByRole("checkbox", { name: "I am 18 or over." }).check();
-  await page.getByRole("button", { name: "Send the application" }).click();
+  await page.getByRole("button", { name: "Send application" }).click();
   await expect(page.getByText("Thank you: your application is sent")).toBeVisible();
 }
 
-async function openCall(page: Page): Promise<string> {
+async function createListedCall(page: Page): Promise<string> {
   await page.goto(`/patterns/${await bringPattern(page)}`);
-  await page.getByRole("button", { name: "Open a call" }).click();
+  await page.getByRole("button", { name: "New test" }).click();
   await page.getByLabel("Title").fill("Tide test");
   for (const { id, label } of saltmarshPattern.sizes) {
     const places = SIZES.includes(id) ? "1" : "0";
-    await page.getByLabel(`At least in ${label}`, { exact: true }).fill(places);
-    await page.getByLabel(`Wanted in ${label}`, { exact: true }).fill(places);
+    await page.getByLabel(`Minimum in ${label}`, { exact: true }).fill(places);
+    await page.getByLabel(`Spots in ${label}`, { exact: true }).fill(places);
   }
   await page.getByLabel("Last day to apply").fill(inDays(9));
   await page.getByLabel("Testers start on").fill(inDays(12));
@@ -57,8 +57,8 @@ async function openCall(page: Page): Promise<string> {
   await page.getByLabel("Reports by").fill(inDays(60));
   await page.getByLabel("What testers get").fill("The pattern.");
   await page.getByRole("button", { name: "Publish" }).click();
-  await expect(page.getByText("Everybody can read it at")).toBeVisible();
-  return (await page.getByRole("link", { name: "its page", exact: true }).getAttribute("href")) ?? "";
+  await expect(page.getByText("Everybody can read it on the")).toBeVisible();
+  return (await page.getByRole("link", { name: "tester call", exact: true }).getAttribute("href")) ?? "";
 }
 
 /** The link in the message that the designer copies for somebody. */
@@ -83,7 +83,7 @@ async function swatch(page: Page, stitches: string): Promise<void> {
   await page.getByLabel("Rows or rounds").fill("30");
   await page.getByRole("radio", { name: "Yes" }).check();
   await expect(page.getByText(new RegExp(`You have ${stitches} stitches and 30 rows`))).toBeVisible();
-  await expect(page.getByText(KEPT)).toBeVisible();
+  await expect(page.getByText(SAVED)).toBeVisible();
 }
 
 async function measure(page: Page, measurement: string, cm: string): Promise<void> {
@@ -91,14 +91,14 @@ async function measure(page: Page, measurement: string, cm: string): Promise<voi
   await openMeasurement(page, measurement);
   await page.getByLabel("What the tape says").fill(cm);
   await page.getByLabel("What the tape says").blur();
-  await expect(page.getByText("Keeping …")).toBeHidden();
-  await expect(page.getByText(KEPT)).toBeVisible();
+  await expect(page.getByText("Saving …")).toBeHidden();
+  await expect(page.getByText(SAVED)).toBeVisible();
 }
 
 async function send(page: Page): Promise<void> {
-  await openStep(page, "Look through and send");
-  await page.getByRole("button", { name: "Send my report" }).click();
-  await expect(page.getByText("It is sent: version 1. Thank you.")).toBeVisible();
+  await openStep(page, "Review and send");
+  await page.getByRole("button", { name: "Send report" }).click();
+  await expect(page.getByText("Your report is sent, version 1. Thank you.")).toBeVisible();
 }
 
 test("a whole call, from the open page to the gap page: one drops out, one is off gauge, one lays every girth flat", async ({
@@ -108,7 +108,7 @@ test("a whole call, from the open page to the gap page: one drops out, one is of
 }) => {
   test.setTimeout(ANALYSIS_MS + 180_000);
   expect(designer.accountId).not.toBe("");
-  const address = await openCall(page);
+  const address = await createListedCall(page);
   const [ann, bea, cleo] = [await phone(browser), await phone(browser), await phone(browser)];
   await apply(ann, address, { name: "Ann", bust: "86", arm: "27" });
   await apply(bea, address, { name: "Bea", bust: "88", arm: "27 1/2" });
@@ -117,9 +117,9 @@ test("a whole call, from the open page to the gap page: one drops out, one is of
   const call = address.replace("/open-calls/", "/calls/");
   await page.goto(`${call}/applications`);
   for (const name of ["Ann", "Bea", "Cleo"]) {
-    const thinks = page.getByRole("group", { name: `What you think of ${name}` });
-    await thinks.getByRole("button", { name: "Yes" }).click();
-    await expect(thinks.getByRole("button", { name: "Yes" })).toHaveAttribute("aria-pressed", "true");
+    const decision = page.getByRole("group", { name: `Your decision on ${name}` });
+    await decision.getByRole("button", { name: "Yes" }).click();
+    await expect(decision.getByRole("button", { name: "Yes" })).toHaveAttribute("aria-pressed", "true");
   }
   await page.goto(`${call}/places`);
   await page.getByRole("button", { name: "Give places" }).click();
@@ -128,8 +128,8 @@ test("a whole call, from the open page to the gap page: one drops out, one is of
   const [annLink, cleoLink] = [await linkFor(page, "Ann"), await linkFor(page, "Cleo")];
 
   const annHome = await accept(ann, annLink);
-  await ann.getByText("I must stop …").click();
-  await ann.getByRole("button", { name: "Yes, I must stop" }).click();
+  await ann.getByText("I have to stop …").click();
+  await ann.getByRole("button", { name: "Yes, I have to stop" }).click();
   await expect(ann.getByText(/You have stopped|You had to stop/).first()).toBeVisible();
   expect(annHome).toContain("/testing/");
 
@@ -139,9 +139,9 @@ test("a whole call, from the open page to the gap page: one drops out, one is of
   await expect(page.getByRole("heading", { name: "1 place in S is free again" })).toHaveCount(0);
   await accept(bea, await linkFor(page, "Bea"));
 
-  // Off gauge: 20 stitches where the pattern has 22, so that all that is counted across comes out a tenth wider.
+  // Off gauge: 20 stitches where the pattern has 22, so everything counted across comes out a tenth wider.
   await swatch(bea, "20");
-  await expect(bea.getByText("Going on with this gauge is yours to choose")).toBeVisible();
+  await expect(bea.getByText("You can continue with this gauge")).toBeVisible();
   // By hand: 212 stitches at 2 to the cm.
   await measure(bea, "Bust", "106");
   await measure(bea, "Length", "53,5");
@@ -160,7 +160,7 @@ test("a whole call, from the open page to the gap page: one drops out, one is of
   await page.goto(`${call}/progress`);
   await expect(page.getByRole("row", { name: /Ann/ })).toContainText(/stopped/i);
   await expect(page.getByRole("row", { name: /Bea/ })).toContainText(/off gauge/i);
-  // The arm was not answered for: it is set aside with its slip's name, until somebody decides otherwise.
+  // The arm's question was not answered: it is excluded automatically, with its entry error named, until somebody decides otherwise.
   await page.goto(`${call}/doubtful`);
   await expectResults(page);
   await expect(page.getByRole("main")).toContainText("Cleo");
@@ -173,16 +173,16 @@ test("a whole call, from the open page to the gap page: one drops out, one is of
   await expect(page.getByText("Their gauge explains").first()).toBeVisible();
 
   await goHome(bea);
-  await openStep(bea, "Counts as worked");
-  await bea.getByLabel("Hours, about").fill("30");
-  await expect(bea.getByText(KEPT)).toBeVisible();
-  await openStep(bea, "Look through and send");
+  await openStep(bea, "Your counts");
+  await bea.getByLabel("About how many hours").fill("30");
+  await expect(bea.getByText(SAVED)).toBeVisible();
+  await openStep(bea, "Review and send");
   await expect(bea.getByText("30 hours.")).toBeVisible();
   await page.goto(`${call}/progress`);
-  await page.getByText("Close the call …").click();
-  await page.getByRole("button", { name: "Close the call" }).click();
-  await expect(page.getByRole("button", { name: "Open it again" })).toBeVisible();
-  await bea.getByRole("button", { name: "Send the changes" }).click();
+  await page.getByText("Close the test …").click();
+  await page.getByRole("button", { name: "Close the test" }).click();
+  await expect(page.getByRole("button", { name: "Reopen the test" })).toBeVisible();
+  await bea.getByRole("button", { name: "Send changes" }).click();
   await expect(bea.getByText(/This call is closed/).first()).toBeVisible();
   await Promise.all([ann, bea, cleo].map((person) => person.context().close()));
 });

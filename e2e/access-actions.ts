@@ -65,8 +65,8 @@ export const ACTIONS: Readonly<Record<string, ActionRow>> = {
     sends: ({ link }) => ({ form: { link } }),
     answers: { ...everyone<ActionAnswer>("not-found"), visitor: "/applications/deleted" },
   },
-  "applications/word-actions.ts decideOnApplication": {
-    sends: ({ callId, applicationId }) => ({ form: { callId, applicationId, word: "yes" } }),
+  "applications/decision-actions.ts decideOnApplication": {
+    sends: ({ callId, applicationId }) => ({ form: { callId, applicationId, decision: "yes" } }),
     answers: EDITS,
   },
   "gradings/actions.ts askGrading": {
@@ -87,7 +87,7 @@ export const ACTIONS: Readonly<Record<string, ActionRow>> = {
   },
   "openings/actions.ts saveOpening": {
     sends: ({ draftCallId }) => ({
-      form: { callId: draftCallId, version: "1", intent: "keep", title: "Draft" },
+      form: { callId: draftCallId, version: "1", intent: "save", title: "Draft" },
     }),
     answers: EDITS,
   },
@@ -173,8 +173,8 @@ export const ACTIONS: Readonly<Record<string, ActionRow>> = {
     sends: ({ testerId }) => ({ form: { testerId, place: "0-0", formKey: randomUUID(), happened: "It", did: "" } }),
     answers: everyone<ActionAnswer>("not-found"),
   },
-  // A tester's own: no part in the pattern lets anybody write in her name.
-  "reports/draft-actions.ts keepReportFields": {
+  // A tester's own: no part in the pattern lets anybody write in their name.
+  "reports/draft-actions.ts saveReportFields": {
     sends: ({ testerId }) => ({ values: [testerId, [{ field: "hours", was: "", becomes: "12" }]] }),
     answers: everyone<ActionAnswer>("not-found"),
   },

@@ -20,7 +20,7 @@ const SEES: Readonly<Record<Kind, PageAnswer>> = {
   owner: "shown",
 };
 
-/** For the tester herself, who is "another designer". */
+/** For the tester, who is "another designer". */
 const TESTS: Readonly<Record<Kind, PageAnswer>> = { ...everyone<PageAnswer>("nothing"), "another designer": "shown" };
 
 /** Every page and route below src/app, by its folder. */

@@ -3,7 +3,7 @@ import { EDITS, type ActionAnswer, type ActionRow } from "./access-action-row";
 import { WRONG } from "./access-forms";
 import { everyone, type Kind } from "./access-world";
 
-/** For the tester herself, who is "another designer". */
+/** For the tester, who is "another designer". */
 const TESTS: Readonly<Record<Kind, ActionAnswer>> = {
   ...everyone<ActionAnswer>("not-found"),
   "another designer": "done",
@@ -29,7 +29,7 @@ export const TESTER_ACTIONS: Readonly<Record<string, ActionRow>> = {
     answers: everyone<ActionAnswer>("done"),
   },
   "testers/milestone-actions.ts tapMilestone": {
-    sends: ({ ownTesterId: testerId }) => ({ form: { testerId, key: randomUUID(), note: "", word: "behind" } }),
+    sends: ({ ownTesterId: testerId }) => ({ form: { testerId, key: randomUUID(), note: "", status: "behind" } }),
     answers: TESTS,
   },
   "testers/milestone-actions.ts stop": {
@@ -40,14 +40,14 @@ export const TESTER_ACTIONS: Readonly<Record<string, ActionRow>> = {
     sends: ({ ownTesterId: testerId }) => ({ form: { testerId, key: randomUUID() } }),
     answers: TESTS,
   },
-  // She has an account already, so that no other is made for her test.
+  // The tester already has an account, so no other is made for the test.
   "testers/password-actions.ts setPassword": {
     sends: ({ ownTesterId: testerId }) => ({
       form: { testerId, name: "Another Name", email: `${randomUUID()}@example.org`, password: WRONG.password },
     }),
     answers: everyone<ActionAnswer>("not-found"),
   },
-  "testers/progress-actions.ts keepNote": {
+  "testers/progress-actions.ts saveNote": {
     sends: ({ callId, testerId }) => ({ form: { callId, testerId, note: "a note" } }),
     answers: EDITS,
   },

@@ -23,7 +23,7 @@ export interface World {
   readonly testerId: string;
   /** Of one who tests with the account of "another designer". */
   readonly ownTesterId: string;
-  /** Of one who has not answered yet, and her link. */
+  /** A tester who has not answered yet, and their link. */
   readonly invitedTesterId: string;
   readonly invitedLink: string;
   /** Another call of the pattern, whose opening is not published. */
@@ -108,7 +108,7 @@ export async function makeWorld(): Promise<World> {
 }
 
 interface InvitedTester {
-  /** Hers, her call's and her revision's. */
+  /** Ids of the tester, the call and the revision. */
   readonly ids: readonly [string, string, string];
   readonly code: string;
   readonly position: number;

@@ -22,7 +22,7 @@ function looked(): Promise<World> {
 
 /** Puts a world's ids into an address such as /patterns/[patternId]. */
 function fill(path: string, world: World): string {
-  // A tester's own pages are looked at as hers who has one.
+  // A tester's pages are opened by the tester.
   const testerId = path.startsWith("/testing/") ? world.ownTesterId : world.testerId;
   const { patternId, callId, revisionId, token, applicationId } = world;
   const link = path.startsWith("/invited/") ? world.invitedLink : world.link;

@@ -94,7 +94,7 @@ test("a call's pages keep WCAG 2.2 A and AA", async ({ page, designer }) => {
   ];
   for (const address of addresses) await expectAccessible(page, `${call}${address}`);
   await expectAccessible(page, `${call}/opening`);
-  await page.getByRole("button", { name: "Begin an opening" }).click();
+  await page.getByRole("button", { name: "Write a listing" }).click();
   await expect(page.getByLabel("Title")).toBeVisible();
   await expectAccessible(page, `${call}/opening`);
   await expectAccessible(page, call.replace("/calls/", "/open-calls/"));
@@ -132,7 +132,7 @@ test("applying, an applicant's own page and the list of applications keep WCAG 2
   for (const address of [list, `${list}/${applicationId}`]) await expectAccessible(page, address);
 });
 
-test("an invitation, a tester's other pages and what the designer sees of her keep WCAG 2.2 A and AA", async ({
+test("an invitation, a tester's other pages and what the designer sees of them keep WCAG 2.2 A and AA", async ({
   page,
   context,
   designer,

@@ -7,7 +7,7 @@ import { expect, test } from "./fixtures";
 // The page for what is not there is one that the browser tells of.
 test.use({ expectedErrors: /status of 404/ });
 
-test("somebody invited by hand accepts by her link without an account, and the designer sees where she is", async ({
+test("somebody invited directly accepts by their link without an account, and the designer sees their progress", async ({
   page,
   designer,
   browser,
@@ -22,39 +22,39 @@ test("somebody invited by hand accepts by her link without an account, and the d
   await page.goto(`/calls/${callId}/progress/add`);
   await page.getByLabel("Name").fill("بيا 🧶");
   await page.getByLabel("Size", { exact: true }).selectOption({ label: "S" });
-  await page.getByRole("button", { name: "Add", exact: true }).click();
+  await page.getByRole("button", { name: "Add tester" }).click();
   const link = await page.getByLabel("Link", { exact: true }).inputValue();
 
   const context = await browser.newContext({ baseURL: process.env.NEXTAUTH_URL, javaScriptEnabled: false });
-  const hers = await context.newPage();
-  await hers.goto(link);
-  await expect(hers.locator('meta[name="robots"]')).toHaveAttribute("content", /noindex/);
-  await expect(hers.getByRole("main")).toContainText("Invented Designer invites you to test Test vest in size S");
-  await hers.getByRole("button", { name: "Accept" }).click();
-  await expect(hers.getByRole("heading", { name: "Make your swatch" })).toBeVisible();
-  const home = hers.url();
-  await hers.getByLabel("A word with it (optional)").fill("row 12?");
-  await hers.getByRole("button", { name: "Stuck" }).click();
-  await expect(hers.getByText("You said stuck")).toBeVisible();
-  await hers.goto(link);
-  expect(hers.url()).toBe(home);
+  const testerPage = await context.newPage();
+  await testerPage.goto(link);
+  await expect(testerPage.locator('meta[name="robots"]')).toHaveAttribute("content", /noindex/);
+  await expect(testerPage.getByRole("main")).toContainText("Invented Designer invites you to test Test vest in size S");
+  await testerPage.getByRole("button", { name: "Accept" }).click();
+  await expect(testerPage.getByRole("heading", { name: "Make your swatch" })).toBeVisible();
+  const home = testerPage.url();
+  await testerPage.getByLabel("Add a note (optional)").fill("row 12?");
+  await testerPage.getByRole("button", { name: "Stuck" }).click();
+  await expect(testerPage.getByText(/^Last update, .*: stuck/)).toBeVisible();
+  await testerPage.goto(link);
+  expect(testerPage.url()).toBe(home);
 
   const elsewhere = await browser.newContext({ baseURL: process.env.NEXTAUTH_URL });
   const other = await elsewhere.newPage();
   await other.goto(home);
   await expect(other.getByRole("heading", { name: "There is nothing here" })).toBeVisible();
   await other.goto(link);
-  await other.getByRole("button", { name: "Go on to your page" }).click();
+  await other.getByRole("button", { name: "Open your test" }).click();
   await other.waitForURL(home);
   await expectNoSidewaysScroll(other);
 
   await page.goto(`/calls/${callId}/progress`);
   await expect(page.getByRole("row", { name: /بيا/ })).toContainText("stuck: “row 12?”");
   await page.getByRole("link", { name: /بيا/ }).click();
-  await page.getByText("Make a new link …").click();
-  await page.getByRole("button", { name: "Make a new link" }).click();
+  await page.getByText("Create a new link …").click();
+  await page.getByRole("button", { name: "Create a new link" }).click();
   await expect(page.getByLabel("Link", { exact: true })).not.toHaveValue(link);
-  // The page for what is not there is drawn by scripts, which her browser has none of.
-  expect((await hers.goto(home))?.status()).toBe(404);
+  // The page for what is not there is drawn by scripts, which are off in this browser.
+  expect((await testerPage.goto(home))?.status()).toBe(404);
   await Promise.all([context.close(), elsewhere.close()]);
 });

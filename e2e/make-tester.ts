@@ -8,11 +8,11 @@ import { makeDesigner, query, type Designer } from "./designer";
 export interface MadeTester {
   readonly testerId: string;
   readonly callId: string;
-  /** Whose call it is. */
+  /** The owner of the call. */
   readonly designer: Designer;
 }
 
-/** A tester of an invented call who has accepted, without an account of her own. */
+/** A tester of an invented call who has accepted, without an account. */
 export async function makeTester(
   pattern: PatternDocument,
   { size = pattern.sizes[0]?.id ?? "", unit = "cm" }: { size?: string; unit?: "cm" | "in" } = {},
@@ -38,13 +38,13 @@ export async function makeTester(
   return { testerId, callId, designer };
 }
 
-/** Lets a browser in to a tester's pages, as her link would. */
+/** Gives a browser access to a tester's pages, as the link would. */
 export async function letIn(context: BrowserContext, { testerId }: Pick<MadeTester, "testerId">): Promise<void> {
   const value = linkKey("tester", { id: testerId, version: 1 });
   await context.addCookies([{ name: testerCookieName(testerId), value, url: String(process.env.NEXTAUTH_URL) }]);
 }
 
-/** What she has typed so far, field → text. */
+/** Stores a draft, field → text. */
 export async function typeReport(
   { testerId }: Pick<MadeTester, "testerId">,
   typed: Readonly<Record<string, string>>,

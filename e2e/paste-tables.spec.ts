@@ -63,7 +63,7 @@ test("a designer pastes two tables and is on the gap page in under 20 actions", 
   await hand.click(page.getByRole("link", { name: "Paste your testers’ reports" }));
   await hand.type(page.getByLabel("Your testers’ reports"), REPORTS);
   await expect(page.getByText("4 testers, 14 measurements and 4 swatches.")).toBeVisible();
-  await hand.click(page.getByRole("button", { name: "Add them and read the gaps" }));
+  await hand.click(page.getByRole("button", { name: "Add reports and see differences" }));
   await page.waitForURL(/\/calls\/[0-9a-f-]{36}\/gaps$/);
   expect(hand.actions).toBeLessThan(20);
 });
@@ -87,7 +87,7 @@ test("faults and hard-to-believe numbers are told at their cells, and mended the
   await expect(wide).toHaveAttribute("aria-invalid", "true");
   await expect(page.getByText("Row 6 (B Upper arm around), column S:")).toBeVisible();
   await wide.fill("33,5");
-  await expect(page.getByText("One thing to mend")).toHaveCount(0);
+  await expect(page.getByText("1 problem to fix")).toHaveCount(0);
   await page.reload();
   await expect(page.getByLabel("Your finished measurements")).toHaveValue(/33,5/);
   await fillGauge(page, hand);
@@ -97,9 +97,9 @@ test("faults and hard-to-believe numbers are told at their cells, and mended the
   await expect(page.getByLabel("Unit of “B. Upper arm around (inches)”")).toHaveValue("in");
   await page.getByLabel(/“7” is not one size of this pattern\. Its sizes are XS, S, M, L\./).fill("XS");
   await expect(page.getByText("Bust around of 9 cm, where the pattern says 108 cm: is that right?")).toBeVisible();
-  await page.getByRole("button", { name: "Add them and read the gaps" }).click();
+  await page.getByRole("button", { name: "Add reports and see differences" }).click();
   await expect(page).toHaveURL(/reports\/paste/);
   await page.getByLabel("Yes, this is right").check();
-  await page.getByRole("button", { name: "Add them and read the gaps" }).click();
+  await page.getByRole("button", { name: "Add reports and see differences" }).click();
   await page.waitForURL(/\/calls\/[0-9a-f-]{36}\/gaps$/);
 });

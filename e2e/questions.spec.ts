@@ -19,7 +19,7 @@ async function anotherTester(testerId: string, callId: string): Promise<{ tester
   return { testerId: String(Object(rows[0]).id), callId };
 }
 
-test("a question is asked at its place, answered once, and read there by every tester", async ({
+test("a question is asked about a passage, answered once, and read there by every tester", async ({
   browser,
   page,
   context,
@@ -34,25 +34,25 @@ test("a question is asked at its place, answered once, and read there by every t
   await letIn(context, asker);
   await page.goto(`/testing/${asker.testerId}/pattern`);
   await expect(page.getByText("Cast on for your size: 98 (118) stitches.")).toBeVisible();
-  await page.getByRole("link", { name: /Ask about this place.*Cast on/ }).click();
-  await page.getByLabel("Your question about this place").fill("למה? 🧶");
-  await page.getByRole("button", { name: "Send the question" }).click();
+  await page.getByRole("link", { name: /Ask about this.*Cast on/ }).click();
+  await page.getByLabel("Your question").fill("למה? 🧶");
+  await page.getByRole("button", { name: "Send question" }).click();
   await expect(page.getByText("Your question is sent.")).toBeVisible();
   await page.getByRole("link", { name: /Something went wrong here.*Work 100/ }).click();
-  await page.getByRole("button", { name: "Tell the designer" }).click();
-  await expect(page.getByText("Say what happened there, in a few words.")).toBeVisible();
+  await page.getByRole("button", { name: "Send to the designer" }).click();
+  await expect(page.getByText("Say in a few words what went wrong here.")).toBeVisible();
   await page.getByLabel("What happened here").fill("Two rows too many");
-  await page.getByRole("button", { name: "Tell the designer" }).click();
-  await expect(page.getByText("The designer is told.")).toBeVisible();
+  await page.getByRole("button", { name: "Send to the designer" }).click();
+  await expect(page.getByText("Sent to the designer.")).toBeVisible();
   await expectNoSidewaysScroll(page);
   expect(await violations(page)).toEqual([]);
 
   await page.goto(`/calls/${asker.callId}/questions`);
   await expect(page.getByRole("heading", { name: "Waiting for an answer: 1" })).toBeVisible();
   await page.getByLabel("Your answer").fill("So that it is wide enough.");
-  await page.getByRole("button", { name: "Answer for all" }).click();
-  await expect(page.getByRole("heading", { name: "Nobody waits for an answer" })).toBeVisible();
-  await expect(page.getByText("1 tester stumbled here in S")).toBeVisible();
+  await page.getByRole("button", { name: "Send answer" }).click();
+  await expect(page.getByRole("heading", { name: "No open questions" })).toBeVisible();
+  await expect(page.getByText("1 tester had a problem here in S")).toBeVisible();
 
   // Without scripts, and nobody's name.
   const phone = await browser.newContext({ baseURL: process.env.NEXTAUTH_URL, javaScriptEnabled: false });

@@ -8,9 +8,9 @@ import { goHome, openMeasurement, openStep } from "./tester-steps";
 // A lost connection is one that the browser tells of.
 test.use({ expectedErrors: /ERR_INTERNET_DISCONNECTED|Failed to fetch/ });
 
-const KEPT = "Everything is kept.";
+const SAVED = "Saved.";
 
-test("a report keeps itself, through a lost connection and on two devices, and is sent once a version", async ({
+test("a report saves itself, through a lost connection and on two devices, and each version is sent once", async ({
   context,
   page,
   browser,
@@ -20,7 +20,7 @@ test("a report keeps itself, through a lost connection and on two devices, and i
   await letIn(context, tester);
   await page.goto(home);
   await openStep(page, "Swatch");
-  await expect(page.getByText(KEPT)).toBeVisible();
+  await expect(page.getByText(SAVED)).toBeVisible();
   await page.getByLabel("Hook").fill("4");
   await page.getByLabel("Stitches", { exact: true }).fill("18");
   await page.getByLabel("Rows or rounds").fill("25");
@@ -28,7 +28,7 @@ test("a report keeps itself, through a lost connection and on two devices, and i
   // By hand: 18 stitches against 20 make every width 20 / 18 as wide; twice 98 / 2 cm would be 108.9 and not 98.
   await expect(page.getByText("You have 18 stitches and 25 rows over 10 cm; the pattern has 20 and 25.")).toBeVisible();
   await expect(page.getByText(/“Bust” would come out 10.9 cm bigger than planned/)).toBeVisible();
-  await expect(page.getByText("Going on with this gauge is yours to choose")).toBeVisible();
+  await expect(page.getByText("You can continue with this gauge")).toBeVisible();
   await expectNoSidewaysScroll(page);
 
   await openStep(page, "Measurements");
@@ -36,7 +36,7 @@ test("a report keeps itself, through a lost connection and on two devices, and i
   await context.setOffline(true);
   await page.getByLabel("What the tape says").fill("54");
   await expect(
-    page.getByText("Not connected: 1 field is kept on this device, and sent when you are back."),
+    page.getByText("No connection: 1 field is stored on this device and will be sent when you are back online."),
   ).toBeVisible();
   await page.close();
   await context.setOffline(false);
@@ -45,34 +45,34 @@ test("a report keeps itself, through a lost connection and on two devices, and i
   await openStep(next, "Measurements");
   await openMeasurement(next, "Bust");
   await expect(next.getByLabel("What the tape says")).toHaveValue("54");
-  // Her gauge gives 108.9 + 2 cm: 54 is half of it.
+  // This gauge gives 108.9 + 2 cm: 54 is half of it.
   await expect(next.getByText(/half of what we would expect here .* was it laid flat and not doubled/)).toBeVisible();
   await next.getByRole("button", { name: "Use 2 × 54 = 108.0 cm" }).click();
   await expect(next.getByText("Doubled: 108.0 cm around.")).toBeVisible();
-  await expect(next.getByRole("radio", { name: /we double it/ })).toBeChecked();
+  await expect(next.getByRole("radio", { name: /Sizewright doubles it/ })).toBeChecked();
 
   const tablet = await browser.newContext({ baseURL: process.env.NEXTAUTH_URL });
   await letIn(tablet, tester);
-  const hers = await tablet.newPage();
-  await hers.goto(home);
-  await openStep(hers, "Counts as worked");
-  await openStep(next, "Counts as worked");
-  await hers.getByLabel("Hours, about").fill("39");
-  await expect(hers.getByText("Keeping …")).toBeVisible();
-  await expect(hers.getByText(KEPT)).toBeVisible();
-  await next.getByLabel("Hours, about").fill("38");
-  await expect(next.getByText("On another device you typed “39”; here “38”.")).toBeVisible();
+  const tabletPage = await tablet.newPage();
+  await tabletPage.goto(home);
+  await openStep(tabletPage, "Your counts");
+  await openStep(next, "Your counts");
+  await tabletPage.getByLabel("About how many hours").fill("39");
+  await expect(tabletPage.getByText("Saving …")).toBeVisible();
+  await expect(tabletPage.getByText(SAVED)).toBeVisible();
+  await next.getByLabel("About how many hours").fill("38");
+  await expect(next.getByText("On another device you typed “39”, here “38”. Choose one.")).toBeVisible();
   await next.getByRole("button", { name: "Use 38" }).click();
-  await expect(next.getByText(KEPT)).toBeVisible();
+  await expect(next.getByText(SAVED)).toBeVisible();
   await tablet.close();
 
-  await openStep(next, "Look through and send");
+  await openStep(next, "Review and send");
   await expect(next.getByText("38 hours.")).toBeVisible();
   await expect(next.getByText("54 cm, laid flat")).toBeVisible();
-  await next.getByRole("button", { name: "Send my report" }).click();
-  await expect(next.getByText("It is sent: version 1. Thank you.")).toBeVisible();
-  await next.getByRole("button", { name: "Send the changes" }).click();
-  await expect(next.getByText("It is sent: version 1. Thank you.")).toBeVisible();
+  await next.getByRole("button", { name: "Send report" }).click();
+  await expect(next.getByText("Your report is sent, version 1. Thank you.")).toBeVisible();
+  await next.getByRole("button", { name: "Send changes" }).click();
+  await expect(next.getByText("Your report is sent, version 1. Thank you.")).toBeVisible();
   expect(await query("SELECT version FROM report WHERE tester_id = $1", [tester.testerId])).toEqual([{ version: 1 }]);
 });
 
@@ -89,10 +89,10 @@ test("a report is filled and sent without JavaScript", async ({ browser }) => {
   await expect(page.getByText("Saved.")).toBeVisible();
   await expect(page.getByLabel("What the tape says")).toHaveValue("15 3/4");
   await expect(page.getByRole("heading", { level: 2, name: "Length" })).toBeVisible();
-  await openStep(page, "Look through and send");
+  await openStep(page, "Review and send");
   await expect(page.getByText("15 3/4 in", { exact: true }).first()).toBeVisible();
-  await page.getByRole("button", { name: "Send my report" }).click();
-  await expect(page.getByText("It is sent: version 1. Thank you.")).toBeVisible();
+  await page.getByRole("button", { name: "Send report" }).click();
+  await expect(page.getByText("Your report is sent, version 1. Thank you.")).toBeVisible();
   await query("UPDATE call SET status = 'closed', closed_at = now() WHERE id = $1", [tester.callId]);
   await openStep(page, "Fit");
   await expect(page.getByRole("button", { name: "Save" })).toHaveCount(0);
@@ -110,27 +110,27 @@ test("a report that was sent by phone says that nothing changed since, until som
   await page.getByLabel("Stitches", { exact: true }).fill("20");
   await page.getByLabel("Rows or rounds").fill("25");
   await page.getByLabel("Hook").fill("4");
-  await expect(page.getByText("Keeping …")).toBeHidden();
-  await openStep(page, "Counts as worked");
-  await page.getByLabel("Hours, about").fill("38");
-  await page.getByLabel("Hours, about").blur();
-  await openStep(page, "Look through and send");
+  await expect(page.getByText("Saving …")).toBeHidden();
+  await openStep(page, "Your counts");
+  await page.getByLabel("About how many hours").fill("38");
+  await page.getByLabel("About how many hours").blur();
+  await openStep(page, "Review and send");
   await expect(page.getByText("38 hours.")).toBeVisible();
-  await page.getByRole("button", { name: "Send my report" }).click();
-  await expect(page.getByText("Nothing is changed since.")).toBeVisible();
+  await page.getByRole("button", { name: "Send report" }).click();
+  await expect(page.getByText("No changes since then.")).toBeVisible();
   await goHome(page);
-  await expect(page.getByRole("link", { name: /^done: Look through and send sent$/ })).toBeVisible();
+  await expect(page.getByRole("link", { name: /^done: Review and send sent$/ })).toBeVisible();
 
   const hours = async (text: string) => {
-    await openStep(page, "Counts as worked");
-    await page.getByLabel("Hours, about").fill(text);
-    await page.getByLabel("Hours, about").blur();
-    await expect(page.getByText(KEPT)).toBeVisible();
-    await openStep(page, "Look through and send");
+    await openStep(page, "Your counts");
+    await page.getByLabel("About how many hours").fill(text);
+    await page.getByLabel("About how many hours").blur();
+    await expect(page.getByText(SAVED)).toBeVisible();
+    await openStep(page, "Review and send");
     await expect(page.getByText(`${text} hours.`)).toBeVisible();
   };
   await hours("39");
-  await expect(page.getByText("Changed since: 1 field.")).toBeVisible();
+  await expect(page.getByText("Changed since then: 1 field.")).toBeVisible();
   await hours("38");
-  await expect(page.getByText("Nothing is changed since.")).toBeVisible();
+  await expect(page.getByText("No changes since then.")).toBeVisible();
 });

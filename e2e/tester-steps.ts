@@ -6,9 +6,9 @@ import type { MadeTester } from "./make-tester";
 /** Longer than a form waits before it saves, and than the page takes to be drawn again. */
 const PAUSE_MS = 2_500;
 
-/** Opens a step as a tester does: by its link in the list of steps, on their own page or beside another step. */
+/** Opens a step as a tester does: by its link in the list of steps, on the home page or beside another step. */
 export async function openStep(page: Page, step: string): Promise<void> {
-  const link = page.getByRole("link", { name: new RegExp(`^(not begun|begun|done|something to mend): ${step}`) });
+  const link = page.getByRole("link", { name: new RegExp(`^(not started|started|done|needs fixing): ${step}`) });
   const address = await link.getAttribute("href");
   await link.click();
   await page.waitForURL(({ pathname }) => pathname === address);
@@ -21,13 +21,13 @@ export async function openMeasurement(page: Page, label: string): Promise<void> 
   await expect(page.getByRole("heading", { level: 2, name: label })).toBeVisible();
 }
 
-/** Back to the tester's own page, by the link above each step. */
+/** Back to the tester's home page, by the link above each step. */
 export async function goHome(page: Page): Promise<void> {
   await page.getByRole("link", { name: /^← Your test of/ }).click();
   await expect(page.getByRole("heading", { name: "All steps" })).toBeVisible();
 }
 
-/** Taps a field and types as somebody does who holds a tape: a key, a look at the tape, the rest. */
+/** Types like somebody who holds a tape: one key, a look at the tape, the rest. */
 export async function typeSlowly(page: Page, label: string, text: string): Promise<void> {
   await page.getByLabel(label, { exact: true }).first().click();
   await page.keyboard.type(text.slice(0, 1));
@@ -36,7 +36,7 @@ export async function typeSlowly(page: Page, label: string, text: string): Promi
   await page.waitForTimeout(PAUSE_MS);
 }
 
-/** What the page hears when its reader puts the phone away and takes it up again. */
+/** The events when somebody puts the phone away and picks it up again. */
 export async function lookAwayAndBack(page: Page): Promise<void> {
   for (const state of ["hidden", "visible"])
     await page.evaluate((now) => {
@@ -45,7 +45,7 @@ export async function lookAwayAndBack(page: Page): Promise<void> {
     }, state);
 }
 
-/** The fields of a tester's draft whose names match, as they are stored. */
+/** The fields of a tester's draft whose names match, as stored. */
 export async function storedFields({ testerId }: MadeTester, name: RegExp): Promise<Record<string, string>> {
   const rows = await query("SELECT key, value FROM report_draft, jsonb_each_text(typed) WHERE tester_id = $1", [
     testerId,

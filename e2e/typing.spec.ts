@@ -35,7 +35,7 @@ for (const [unit, before, said] of [
       await expect(heading).toBeVisible();
       await expect(page.getByLabel(TAPE)).toHaveValue(said);
       await lookAwayAndBack(page);
-      await expect(page.getByText("Everything is kept.")).toBeVisible();
+      await expect(page.getByText("Saved.")).toBeVisible();
       await goHome(page);
       await page.goBack();
       await expect(heading).toBeVisible();
@@ -57,12 +57,12 @@ test("a measurement is taken once more where it was taken, and both readings sta
   await page.goto(`/testing/${tester.testerId}`);
   await openStep(page, "Measurements");
   await openMeasurement(page, "Length");
-  await expect(page.getByRole("link", { name: "Measure it once more" })).toHaveCount(0);
+  await expect(page.getByRole("link", { name: "Add another reading" })).toHaveCount(0);
   await typeSlowly(page, TAPE, "57");
-  await page.getByRole("link", { name: "Measure it once more" }).click();
-  await typeSlowly(page, `${TAPE}, time 2`, "58");
-  await expect(page.getByLabel(`${TAPE}, time 1`)).toHaveValue("57");
-  await expect(page.getByLabel(`${TAPE}, time 2`)).toHaveValue("58");
+  await page.getByRole("link", { name: "Add another reading" }).click();
+  await typeSlowly(page, `${TAPE}, reading 2`, "58");
+  await expect(page.getByLabel(`${TAPE}, reading 1`)).toHaveValue("57");
+  await expect(page.getByLabel(`${TAPE}, reading 2`)).toHaveValue("58");
 });
 
 test("whatever is typed with pauses stays in its field, on every step that a tester walks through by its links", async ({
@@ -74,10 +74,10 @@ test("whatever is typed with pauses stays in its field, on every step that a tes
   await letIn(context, tester);
   await page.goto(`/testing/${tester.testerId}`);
   const walked = [
-    { step: "Swatch", fields: { Needles: "3.75", Stitches: "22", "Rows or rounds": "30" } },
-    { step: "Counts as worked", fields: { "Neck stitches": "71", "Hours, about": "38" } },
+    { step: "Swatch", fields: { Needle: "3.75", Stitches: "22", "Rows or rounds": "30" } },
+    { step: "Your counts", fields: { "Neck stitches": "71", "About how many hours": "38" } },
     { step: "Yarn", fields: { "One ball weighs": "51", "Weight before": "412", "Weight left": "37" } },
-    { step: "Fit", fields: { "In your words (if you like)": "roomy 🧶" } },
+    { step: "Fit", fields: { "In your words (optional)": "roomy 🧶" } },
   ];
   for (const { step, fields } of walked) {
     await openStep(page, step);
@@ -86,7 +86,7 @@ test("whatever is typed with pauses stays in its field, on every step that a tes
       await typeSlowly(page, label, text);
     }
     await lookAwayAndBack(page);
-    await expect(page.getByText("Everything is kept.")).toBeVisible();
+    await expect(page.getByText("Saved.")).toBeVisible();
     await expectNoSidewaysScroll(page);
     await goHome(page);
     await openStep(page, step);

@@ -4,7 +4,7 @@ import { createAccount } from "@/features/accounts/mutations";
 import type { Places } from "@/engine/pattern";
 import { proveCall } from "@/features/calls/access";
 import { createCall } from "@/features/calls/mutations";
-import { beginOpening, publishOpening } from "@/features/openings/mutations";
+import { createListing, publishListing } from "@/features/openings/mutations";
 import { wholeOpening } from "@/features/openings/whole-opening";
 import { provePattern } from "@/features/patterns/access";
 import { createPattern } from "@/features/patterns/mutations";
@@ -58,8 +58,9 @@ async function layOpening(viewer: Viewer, { callId, places }: { callId: string; 
   const access = await proveCall(database(), { viewer, callId, least: "owner" });
   const now = new Date();
   const typed = saltmarshOpening({ title: TITLE, places, now });
-  const whole = wholeOpening(typed, { pattern: saltmarshPattern, now, stands: null });
-  if (!whole.ok) throw new Error(`the demo's opening is not whole: ${whole.faults.map(({ says }) => says).join(" ")}`);
-  await beginOpening(access, typed);
-  await publishOpening(access, { version: 1, opening: whole.opening });
+  const whole = wholeOpening(typed, { pattern: saltmarshPattern, now, published: null });
+  if (!whole.ok)
+    throw new Error(`the demo's opening is not whole: ${whole.faults.map(({ message }) => message).join(" ")}`);
+  await createListing(access, typed);
+  await publishListing(access, { version: 1, opening: whole.opening });
 }

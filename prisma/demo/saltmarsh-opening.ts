@@ -1,5 +1,5 @@
 import type { Places } from "@/engine/pattern";
-import { begunOpening } from "@/features/openings/begun-opening";
+import { initialListing } from "@/features/openings/initial-listing";
 import type { TypedOpening } from "@/features/openings/schema";
 import { dayAt, daysAfter } from "@/server/time-zone";
 import { saltmarshPattern } from "./saltmarsh-pattern";
@@ -10,7 +10,7 @@ const TIME_ZONE = "Europe/Lisbon";
 export function saltmarshOpening({ title, places, now }: { title: string; places: Places; now: Date }): TypedOpening {
   const today = dayAt(now, TIME_ZONE);
   return {
-    ...begunOpening(saltmarshPattern, { title, places, timeZone: TIME_ZONE }),
+    ...initialListing(saltmarshPattern, { title, places, timeZone: TIME_ZONE }),
     introduction:
       "A plain tee for windy evenings, worked in the round up to the underarms, then back and front apart, with sleeves picked up at the armholes. Everything about it is invented, and so am I: apply, and see how a test goes.",
     applyUntil: daysAfter(today, 21),

@@ -46,7 +46,7 @@ beforeAll(async () => {
   });
 });
 
-const WORDS = ["all", "undecided", "yes", "maybe", "no", "withdrawn"] as const;
+const DECISIONS = ["all", "undecided", "yes", "maybe", "no", "withdrawn"] as const;
 const SIZES = [undefined, ...pattern.sizes.map(({ id }) => id), "no such size"];
 
 it.each([{ fitBy: ["bust"] }, { fitBy: [] }])(
@@ -55,12 +55,12 @@ it.each([{ fitBy: ["bust"] }, { fitBy: [] }])(
     const board = { pattern, places, fitBy };
     const all = applicationBoard(await callApplications(made.access), board);
     expect(all).toHaveLength(PEOPLE);
-    for (const word of WORDS)
+    for (const decision of DECISIONS)
       for (const size of SIZES) {
-        const query: ListQuery = { word, size, page: 1 };
+        const query: ListQuery = { decision, size, page: 1 };
         const expected = chosenApplications(all, query).map(({ applicationId }) => applicationId);
         const page = await chosenPage(made.access, { ...board, query });
-        expect(page.ids, `${word}, ${size}`).toEqual(expected.slice(0, APPLICATIONS_A_PAGE));
+        expect(page.ids, `${decision}, ${size}`).toEqual(expected.slice(0, APPLICATIONS_A_PAGE));
         expect(page.pages).toBe(Math.max(1, Math.ceil(expected.length / APPLICATIONS_A_PAGE)));
         expect(page.counts).toEqual(boardCounts(all, board));
       }
@@ -72,7 +72,7 @@ it.each([{ fitBy: ["bust"] }, { fitBy: [] }])(
 
 it("leads from one application to those beside it in the same list, and from one outside it to the first", async () => {
   const board = { pattern, places, fitBy: ["bust"] };
-  const query = listQuerySchema.parse({ word: "yes" });
+  const query = listQuerySchema.parse({ decision: "yes" });
   const all = applicationBoard(await callApplications(made.access), board);
   const ids = chosenApplications(all, query).map(({ applicationId }) => applicationId);
   for (const [index, id] of ids.entries())
@@ -80,7 +80,7 @@ it("leads from one application to those beside it in the same list, and from one
       previous: ids[index - 1] ?? null,
       next: ids[index + 1] ?? null,
     });
-  const outside = all.find(({ word }) => word === "no")?.applicationId ?? randomUUID();
+  const outside = all.find(({ decision }) => decision === "no")?.applicationId ?? randomUUID();
   expect(await neighbourIds(made.access, outside, { ...board, query })).toEqual({ previous: null, next: ids[0] });
 });
 

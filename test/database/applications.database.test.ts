@@ -2,7 +2,7 @@ import { randomUUID } from "node:crypto";
 import { beforeEach, describe, expect, it } from "vitest";
 import { applicationAccess, applicationLink, ownApplicationLink } from "@/features/applications/access";
 import { callApplications } from "@/features/applications/data";
-import { sayWord, storeApplication, type NewApplication } from "@/features/applications/mutations";
+import { storeDecision, storeApplication, type NewApplication } from "@/features/applications/mutations";
 import { readOwnApplication } from "@/features/applications/own-data";
 import { deleteApplication, takeUpAgain, withdrawApplication } from "@/features/applications/own-mutations";
 import { callAccess } from "@/features/calls/access";
@@ -49,7 +49,7 @@ beforeEach(async () => {
 });
 
 describe("an application", () => {
-  it("is kept as typed beside its centimetres, with the agreement's version and the moment of her yes", async () => {
+  it("is stored as typed and in centimetres, with the agreement's version and the time of consent", async () => {
     const { access } = await applied();
     const own = await readOwnApplication(access);
     expect(own).toMatchObject({
@@ -117,7 +117,7 @@ describe("an application", () => {
 });
 
 describe("an applicant's link", () => {
-  it("opens her own application alone: no other id with her key, no part of it, no key of another kind", async () => {
+  it("opens only its own application: no other id with its key, no part of it, no key of another kind", async () => {
     const [maja, rosa] = [await applied(), await applied()];
     const link = applicationLink(maja.applicationId);
     const [id = "", key = ""] = link.split(".");
@@ -135,7 +135,7 @@ describe("an applicant's link", () => {
 });
 
 describe("taking it back", () => {
-  it("hides her body from the designer, frees her place, and can be undone while others can apply", async () => {
+  it("hides the body from the designer, opens the spot, and can be undone while applications are open", async () => {
     await changeOpening({ mostApplications: 1 });
     const { access } = await applied();
     await withdrawApplication(access);
@@ -154,7 +154,7 @@ describe("taking it back", () => {
     await expect(takeUpAgain(access)).rejects.toMatchObject({ refusal: "over" });
   });
 
-  it("declines a place that was offered, and is no way out of a test that she has accepted", async () => {
+  it("declines an offered spot, and is not possible once a test is accepted", async () => {
     const { access, applicationId } = await applied();
     const rosa = await applied();
     const invitations = [applicationId, rosa.applicationId].map((id) => ({ applicationId: id, size: "small" }));
@@ -170,7 +170,7 @@ describe("taking it back", () => {
     expect(await readOwnApplication(rosa.access)).toMatchObject({ withdrawnAt: null, tester: { state: "accepted" } });
   });
 
-  it("and being invited at once leave no invitation that she could not know of", async () => {
+  it("and being invited at the same moment leave no unseen invitation", async () => {
     const { access, applicationId } = await applied();
     const invitations = [{ applicationId, size: "small" }];
     await Promise.allSettled([
@@ -183,7 +183,7 @@ describe("taking it back", () => {
 });
 
 describe("deleting it", () => {
-  it("leaves nothing of contact, body and words, and lets her apply anew", async () => {
+  it("leaves nothing of contact, body and answers, and allows another application", async () => {
     const { access, applicationId } = await applied({ email: "maja@example.org" });
     await deleteApplication(access);
     const where = { applicationId };
@@ -194,7 +194,7 @@ describe("deleting it", () => {
     await expect(applied({ email: "maja@example.org" })).resolves.toBeDefined();
   });
 
-  it("takes along a place that she never accepted, and leaves a test that she did", async () => {
+  it("also deletes a spot that was never accepted, but no accepted test", async () => {
     const [maja, rosa] = [await applied(), await applied()];
     const invitations = [maja, rosa].map(({ applicationId }) => ({ applicationId, size: "small" }));
     await inviteApplicants(made.access, { invitations, endsAt: LATER });
@@ -207,30 +207,34 @@ describe("deleting it", () => {
 });
 
 describe("the designer's word", () => {
-  it("is said by her and by who may edit; who may look reads it, strangers neither", async () => {
+  it("is made by the designer and by editors; viewers read it, strangers do neither", async () => {
     const { applicationId } = await applied();
     const [editor, viewer] = [await joinCall(made, "editor"), await joinCall(made, "viewer")];
-    await sayWord(made.access, { applicationId, word: "yes" });
-    await sayWord(editor.access, { applicationId, word: "maybe" });
-    await expect(sayWord(viewer.access, { applicationId, word: "no" })).rejects.toMatchObject({ code: "not-found" });
-    expect(await callApplications(viewer.access)).toMatchObject([{ word: "maybe", measurements: { bust: 97.79 } }]);
+    await storeDecision(made.access, { applicationId, decision: "yes" });
+    await storeDecision(editor.access, { applicationId, decision: "maybe" });
+    await expect(storeDecision(viewer.access, { applicationId, decision: "no" })).rejects.toMatchObject({
+      code: "not-found",
+    });
+    expect(await callApplications(viewer.access)).toMatchObject([{ decision: "maybe", measurements: { bust: 97.79 } }]);
     const other = await makePublishedCall();
-    await expect(sayWord(other.access, { applicationId, word: "no" })).rejects.toMatchObject({ code: "not-found" });
+    await expect(storeDecision(other.access, { applicationId, decision: "no" })).rejects.toMatchObject({
+      code: "not-found",
+    });
     await expect(callAccess(other.owner, made.callId, "viewer")).rejects.toMatchObject({ code: "not-found" });
     expect(await callApplications(other.access)).toEqual([]);
-    await sayWord(made.access, { applicationId, word: null });
-    expect(await callApplications(made.access)).toMatchObject([{ word: null }]);
+    await storeDecision(made.access, { applicationId, decision: null });
+    expect(await callApplications(made.access)).toMatchObject([{ decision: null }]);
   });
 
   it("comes too late for one that is withdrawn, and once the call is closed", async () => {
     const { applicationId, access } = await applied();
     await withdrawApplication(access);
-    await expect(sayWord(made.access, { applicationId, word: "yes" })).rejects.toMatchObject({
+    await expect(storeDecision(made.access, { applicationId, decision: "yes" })).rejects.toMatchObject({
       code: "changed-meanwhile",
     });
     await takeUpAgain(access);
     await database().call.update({ where: { id: made.callId }, data: { status: "closed" } });
-    await expect(sayWord(made.access, { applicationId, word: "yes" })).rejects.toMatchObject({
+    await expect(storeDecision(made.access, { applicationId, decision: "yes" })).rejects.toMatchObject({
       code: "changed-meanwhile",
     });
   });

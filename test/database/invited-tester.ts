@@ -27,7 +27,7 @@ export async function makeCall(owner: Viewer): Promise<CallAccess> {
   return await callAccess(owner, callId, "owner");
 }
 
-/** Somebody who is invited by hand, or the designer herself. */
+/** Somebody who is invited directly, or the designer. */
 export async function inviteTo(access: CallAccess, self: Viewer | null = null): Promise<string> {
   const { testerId } = await inviteByHand(access, {
     ...{ name: "Bea", email: "bea@example.org", size: "small" },
@@ -36,7 +36,7 @@ export async function inviteTo(access: CallAccess, self: Viewer | null = null): 
   return testerId;
 }
 
-/** What the holder of her present link has. */
+/** Access by the current link. */
 export async function held(testerId: string): Promise<InvitedAccess> {
   const { linkVersion } = await rowOf(testerId);
   return await invitedAccess(invitationLink({ testerId, linkVersion }));

@@ -23,7 +23,7 @@ export async function makeCall(document: CallDocument = callDocument([])): Promi
   return { designer, call: await callAccess(designer, callId, "owner"), revisionId: revision.id };
 }
 
-/** A tester of the call who has accepted and is let in by her link. */
+/** A tester of the call who has accepted and has access by link. */
 export async function makeTester(
   { call: { callId }, revisionId }: TestedCall,
   given: { size?: string; unit?: "cm" | "in" } = {},

@@ -2,10 +2,10 @@ import { randomUUID } from "node:crypto";
 import { beforeEach, describe, expect, it } from "vitest";
 import { callAccess, type CallAccess } from "@/features/calls/access";
 import { publishedCall } from "@/features/openings/access";
-import { begunOpening } from "@/features/openings/begun-opening";
+import { initialListing } from "@/features/openings/initial-listing";
 import { readOpening, readPublished } from "@/features/openings/data";
 import { agreements, editedOpening, previewedCall } from "@/features/openings/edited-data";
-import { beginOpening, keepOpening, openCall, publishOpening, takeBackOpening } from "@/features/openings/mutations";
+import { createListing, publishListing, saveListing, startCall, unpublishListing } from "@/features/openings/mutations";
 import { wholeOpening, type WholeOpening } from "@/features/openings/whole-opening";
 import type { TypedOpening } from "@/features/openings/schema";
 import { patternAccess, type PatternAccess } from "@/features/patterns/access";
@@ -26,7 +26,7 @@ async function person(name = "Invented Designer"): Promise<Viewer> {
 
 function typed(change: TypedOpening = {}): TypedOpening {
   return {
-    ...begunOpening(pattern, { title: "Vest test", places: null, timeZone: "Europe/Lisbon" }),
+    ...initialListing(pattern, { title: "Vest test", places: null, timeZone: "Europe/Lisbon" }),
     ...{ "least.small": "1", "wanted.small": "2", "least.large": "0", "wanted.large": "3" },
     ...{ applyUntil: daysAfter(today, 7), startOn: daysAfter(today, 10) },
     ...{ swatchBy: daysAfter(today, 20), reportBy: daysAfter(today, 60) },
@@ -36,8 +36,8 @@ function typed(change: TypedOpening = {}): TypedOpening {
 }
 
 function whole(change: TypedOpening = {}): WholeOpening {
-  const read = wholeOpening(typed(change), { pattern, now: new Date(), stands: null });
-  if (!read.ok) throw new Error(read.faults.map(({ says }) => says).join(" "));
+  const read = wholeOpening(typed(change), { pattern, now: new Date(), published: null });
+  if (!read.ok) throw new Error(read.faults.map(({ message }) => message).join(" "));
   return read.opening;
 }
 
@@ -50,12 +50,12 @@ beforeEach(async () => {
   owner = await person();
   const { patternId } = await createPattern(owner, { document: pattern, reason: "First" });
   ownPattern = await patternAccess(owner, patternId, "owner");
-  ({ callId } = await openCall(ownPattern, { title: "Vest test", typed: typed(), submissionKey: randomUUID() }));
+  ({ callId } = await startCall(ownPattern, { title: "Vest test", typed: typed(), submissionKey: randomUUID() }));
   access = await callAccess(owner, callId, "owner");
 });
 
 async function publish(version: number, change: TypedOpening = {}) {
-  return await publishOpening(access, { version, opening: whole(change) });
+  return await publishListing(access, { version, opening: whole(change) });
 }
 
 async function apply(agreementVersion: number, { name = "Ana", position = 0, withdrawnAt = null as Date | null } = {}) {
@@ -69,21 +69,21 @@ async function apply(agreementVersion: number, { name = "Ana", position = 0, wit
   return id;
 }
 
-describe("a call that is opened", () => {
+describe("a call with a listing", () => {
   it("is made once of a form that is sent twice, also at the same moment", async () => {
     const sent = { title: "Once", typed: typed(), submissionKey: randomUUID() };
-    const made = await Promise.all([1, 2, 3].map(() => openCall(ownPattern, sent)));
+    const made = await Promise.all([1, 2, 3].map(() => startCall(ownPattern, sent)));
     expect(new Set(made.map(({ callId: id }) => id)).size).toBe(1);
     expect(await database().call.count({ where: { title: "Once", patternId: ownPattern.patternId } })).toBe(1);
   });
 
   it("is nobody’s for knowing the key it was made with", async () => {
     const submissionKey = randomUUID();
-    await openCall(ownPattern, { title: "Mine", typed: typed(), submissionKey });
+    await startCall(ownPattern, { title: "Mine", typed: typed(), submissionKey });
     const stranger = await person();
     const { patternId } = await createPattern(stranger, { document: pattern, reason: "First" });
     const other = await patternAccess(stranger, patternId, "owner");
-    await expect(openCall(other, { title: "Theirs", typed: typed(), submissionKey })).rejects.toMatchObject({
+    await expect(startCall(other, { title: "Theirs", typed: typed(), submissionKey })).rejects.toMatchObject({
       code: "not-found",
     });
   });
@@ -112,10 +112,10 @@ describe("a call that is opened", () => {
     const looking = await callAccess(helper, callId, "viewer");
     expect(await editedOpening(looking)).toMatchObject({ version: 1, publishedAt: null });
     const closed = { code: "closed" };
-    await expect(keepOpening(looking, { version: 1, typed: {}, title: null })).rejects.toMatchObject(closed);
-    await expect(publishOpening(looking, { version: 1, opening: whole() })).rejects.toMatchObject(closed);
-    await expect(takeBackOpening(looking, { version: 1, typed: {} })).rejects.toMatchObject(closed);
-    await expect(beginOpening(looking, {})).rejects.toMatchObject(closed);
+    await expect(saveListing(looking, { version: 1, typed: {}, title: null })).rejects.toMatchObject(closed);
+    await expect(publishListing(looking, { version: 1, opening: whole() })).rejects.toMatchObject(closed);
+    await expect(unpublishListing(looking, { version: 1, typed: {} })).rejects.toMatchObject(closed);
+    await expect(createListing(looking, {})).rejects.toMatchObject(closed);
     expect(await editedOpening(access)).toMatchObject({ version: 1, typed: typed() });
   });
 });
@@ -123,36 +123,36 @@ describe("a call that is opened", () => {
 describe("a draft", () => {
   it("keeps whatever was typed, faulty or not, and the title where there is one", async () => {
     const odd = { title: "New title", "wanted.small": "two", applyUntil: "soon", agreement: "👩🏽‍🦱 שלום" };
-    const saved = await keepOpening(access, { version: 1, typed: odd, title: "New title" });
+    const saved = await saveListing(access, { version: 1, typed: odd, title: "New title" });
     expect(saved).toEqual({ status: "saved", version: 2 });
     expect(await editedOpening(access)).toEqual({ version: 2, publishedAt: null, typed: odd });
     expect(await previewedCall(access)).toMatchObject({ title: "New title" });
-    await keepOpening(access, { version: 2, typed: { ...odd, title: "" }, title: null });
+    await saveListing(access, { version: 2, typed: { ...odd, title: "" }, title: null });
     expect(await previewedCall(access)).toMatchObject({ title: "New title" });
   });
 
-  it("of two saves over one version keeps the first and tells the second", async () => {
+  it("keeps the first of two saves of one version, and reports a conflict to the second", async () => {
     const saves = ["mine", "yours"].map((introduction) => ({
       version: 1,
       typed: typed({ introduction }),
       title: null,
     }));
-    const answers = await Promise.all(saves.map((save) => keepOpening(access, save)));
-    expect(answers.map(({ status }) => status).toSorted()).toEqual(["late", "saved"]);
+    const answers = await Promise.all(saves.map((save) => saveListing(access, save)));
+    expect(answers.map(({ status }) => status).toSorted()).toEqual(["conflict", "saved"]);
     const first = saves[answers.findIndex(({ status }) => status === "saved")];
     expect((await editedOpening(access))?.typed).toEqual(first?.typed);
   });
 
-  it("that is saved again as it stands is saved: its answer was lost", async () => {
+  it("that is saved again as it published is saved: its answer was lost", async () => {
     const save = { version: 1, typed: typed({ introduction: "Once" }), title: null };
-    await keepOpening(access, save);
-    expect(await keepOpening(access, save)).toEqual({ status: "saved", version: 2 });
+    await saveListing(access, save);
+    expect(await saveListing(access, save)).toEqual({ status: "saved", version: 2 });
   });
 
-  it("comes too late once somebody has published", async () => {
+  it("is a conflict once somebody has published", async () => {
     await publish(1);
-    expect(await keepOpening(access, { version: 1, typed: typed({ gives: "x" }), title: null })).toEqual({
-      status: "late",
+    expect(await saveListing(access, { version: 1, typed: typed({ gives: "x" }), title: null })).toEqual({
+      status: "conflict",
     });
     expect((await editedOpening(access))?.typed["gives"]).toBe("The pattern.");
   });
@@ -165,7 +165,7 @@ describe("what is published", () => {
       { status: "saved", version: 2 },
     ]);
     const since = (await editedOpening(access))?.publishedAt;
-    expect(await publish(1, { gives: "More." })).toEqual({ status: "late" });
+    expect(await publish(1, { gives: "More." })).toEqual({ status: "conflict" });
     expect(await publish(2, { gives: "More.", "wanted.large": "9" })).toEqual({ status: "saved", version: 3 });
     expect((await editedOpening(access))?.publishedAt).toEqual(since);
     expect(await readPublished(await publishedCall(callId))).toMatchObject({
@@ -197,22 +197,22 @@ describe("what is published", () => {
       await database().tester.create({ data: { callId, code: `tester-${position}`, position, size: "large" } });
     expect(await publish(2, { "wanted.large": "1" })).toMatchObject({
       status: "refused",
-      faults: [{ field: "wanted.large", says: "2 testers stand in this size, so give 2 or more." }],
+      faults: [{ field: "wanted.large", message: "This size already has 2 testers. Enter 2 or more." }],
     });
     expect((await readPublished(await publishedCall(callId))).places).toMatchObject({ large: { wanted: 3 } });
     expect(await publish(2, { "wanted.large": "2" })).toMatchObject({ status: "saved" });
   });
 
-  it("is taken back while nobody has applied, with all its texts, and not after", async () => {
+  it("is unpublished while nobody has applied, with all its texts, and not after", async () => {
     await publish(1);
-    expect(await takeBackOpening(access, { version: 1, typed: typed() })).toEqual({ status: "late" });
-    expect(await takeBackOpening(access, { version: 2, typed: typed() })).toEqual({ status: "saved", version: 3 });
+    expect(await unpublishListing(access, { version: 1, typed: typed() })).toEqual({ status: "conflict" });
+    expect(await unpublishListing(access, { version: 2, typed: typed() })).toEqual({ status: "saved", version: 3 });
     await expect(publishedCall(callId)).rejects.toMatchObject({ code: "not-found" });
     expect(await editedOpening(access)).toEqual({ version: 3, publishedAt: null, typed: typed() });
     await publish(3);
     expect(await agreements(access)).toHaveLength(1);
     await apply(1);
-    expect(await takeBackOpening(access, { version: 4, typed: typed() })).toEqual({ status: "applied" });
+    expect(await unpublishListing(access, { version: 4, typed: typed() })).toEqual({ status: "applied" });
     expect(await readOpening(access)).not.toBeNull();
   });
 
@@ -220,7 +220,7 @@ describe("what is published", () => {
     await publish(1);
     await database().call.update({ where: { id: callId }, data: { status: "closed", closedAt: new Date() } });
     await expect(publish(2, { gives: "More." })).rejects.toMatchObject({ code: "closed" });
-    await expect(takeBackOpening(access, { version: 2, typed: {} })).rejects.toMatchObject({ code: "closed" });
+    await expect(unpublishListing(access, { version: 2, typed: {} })).rejects.toMatchObject({ code: "closed" });
     expect(await readPublished(await publishedCall(callId))).toMatchObject({ taking: "closed" });
   });
 
@@ -244,7 +244,7 @@ it("begins one opening, and one only, for a call that was brought in without", a
   const { id } = await database().call.create({ data: { patternId: ownPattern.patternId, title: "Brought in" } });
   const brought = await callAccess(owner, id, "editor");
   expect(await editedOpening(brought)).toBeNull();
-  await Promise.all([beginOpening(brought, typed()), beginOpening(brought, typed())]);
-  await beginOpening(brought, typed({ gives: "Another" }));
+  await Promise.all([createListing(brought, typed()), createListing(brought, typed())]);
+  await createListing(brought, typed({ gives: "Another" }));
   expect(await editedOpening(brought)).toEqual({ version: 1, publishedAt: null, typed: typed() });
 });

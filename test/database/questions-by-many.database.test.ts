@@ -1,8 +1,8 @@
 import { randomUUID } from "node:crypto";
 import { beforeEach, describe, expect, it } from "vitest";
 import type { CallAccess } from "@/features/calls/access";
-import { answerQuestions, askQuestion, tellTrouble } from "@/features/questions/mutations";
-import { askedPlaces, pagesOfPlace, troubledPlaces } from "@/features/questions/said-data";
+import { answerQuestions, askQuestion, reportTrouble } from "@/features/questions/mutations";
+import { askedPlaces, pagesOfPlace, troubledPlaces } from "@/features/questions/place-notes-data";
 import type { TesterAccess } from "@/features/testers/access";
 import { database } from "@/server/database";
 import { newCall, newestRevision, person, placeAt, saidQuery, testerOf, TEXT } from "./questions-call";
@@ -65,8 +65,8 @@ describe("what is said of a text by many", () => {
 
   it("has first the place where most testers stumbled, each counted once, and by size", async () => {
     for (const tester of [ann, ann, bea])
-      await tellTrouble(tester, { ...sent({ place: placeAt(2) }), happened: "Oh", did: "" });
-    for (const _ of [1, 2, 3, 4]) await tellTrouble(ann, { ...sent(), happened: "Again", did: "" });
+      await reportTrouble(tester, { ...sent({ place: placeAt(2) }), happened: "Oh", did: "" });
+    for (const _ of [1, 2, 3, 4]) await reportTrouble(ann, { ...sent(), happened: "Again", did: "" });
     const { places } = await troubledPlaces(owner, { instructions: TEXT }, saidQuery());
     expect(places.map(({ troubles: { testers, many } }) => [testers, many])).toEqual([
       [2, 3],
@@ -77,7 +77,7 @@ describe("what is said of a text by many", () => {
 
   it("is told to no stranger, whatever proof they forge", async () => {
     await manySaid();
-    await tellTrouble(ann, { ...sent(), happened: "Oh", did: "" });
+    await reportTrouble(ann, { ...sent(), happened: "Oh", did: "" });
     const { accountId } = await person();
     const forged = { ...owner, pattern: { ...owner.pattern, accountId } };
     expect((await askedPlaces(forged, { instructions: TEXT }, saidQuery())).places).toEqual([]);

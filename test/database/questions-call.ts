@@ -1,7 +1,7 @@
 import { readInstructions, type Place } from "@/engine/instructions";
 import { callAccess, type CallAccess } from "@/features/calls/access";
-import { askedPlaces, troubledPlaces } from "@/features/questions/said-data";
-import { saidQuerySchema, type SaidQuery } from "@/features/questions/said-query";
+import { askedPlaces, troubledPlaces } from "@/features/questions/place-notes-data";
+import { questionsQuerySchema, type QuestionsQuery } from "@/features/questions/questions-query";
 import { storeCall } from "@/features/reports/document-mutations";
 import type { TesterAccess } from "@/features/testers/access";
 import { database } from "@/server/database";
@@ -26,7 +26,7 @@ export async function newCall(viewer: Viewer): Promise<CallAccess> {
   return await callAccess(viewer, callId, "editor");
 }
 
-/** What `testerAccess` proves of who has come by her link; the cookie of a request is not to be had here. */
+/** Access by link as `testerAccess` proves it; there are no request cookies here. */
 export async function testerOf({ callId }: CallAccess, code: string): Promise<TesterAccess> {
   const { id } = await database().tester.update({
     where: { callId_code: { callId, code } },
@@ -46,19 +46,19 @@ export function placeAt(block: number): Place {
   return found.place;
 }
 
-export const saidQuery = (query: Partial<SaidQuery> = {}): SaidQuery => saidQuerySchema.parse(query);
+export const saidQuery = (query: Partial<QuestionsQuery> = {}): QuestionsQuery => questionsQuerySchema.parse(query);
 
 /** Every question that the designer's page shows, the earliest first. */
 export async function callQuestions(access: CallAccess) {
   const { places } = await askedPlaces(access, { instructions: TEXT }, saidQuery());
-  const questions = places.flatMap(({ said, threads }) =>
+  const questions = places.flatMap(({ notes, threads }) =>
     threads.flatMap(({ shown, answer, answeredAt, answeredBy }) =>
       shown.map(({ id, ...question }) => {
-        return { ...question, questionId: id, answer, answeredAt, answeredBy, place: said[0]?.place };
+        return { ...question, questionId: id, answer, answeredAt, answeredBy, place: notes[0]?.place };
       }),
     ),
   );
-  return questions.toSorted((one, other) => one.saidAt.getTime() - other.saidAt.getTime());
+  return questions.toSorted((one, other) => one.createdAt.getTime() - other.createdAt.getTime());
 }
 
 export async function callTroubles(access: CallAccess) {

@@ -7,9 +7,9 @@ import {
   askQuestion,
   takeBackQuestion,
   takeBackTrouble,
-  tellTrouble,
+  reportTrouble,
 } from "@/features/questions/mutations";
-import { askedPlaces } from "@/features/questions/said-data";
+import { askedPlaces } from "@/features/questions/place-notes-data";
 import type { TesterAccess } from "@/features/testers/access";
 import { database } from "@/server/database";
 import type { Viewer } from "@/server/viewer";
@@ -78,7 +78,9 @@ describe("a question at a place of the text", () => {
     await askQuestion(ann, before);
     await database().call.update({ where: { id: owner.callId }, data: { status: "closed", closedAt: new Date() } });
     await expect(askQuestion(ann, { ...sent(), asks: "After" })).rejects.toMatchObject({ code: "closed" });
-    await expect(tellTrouble(ann, { ...sent(), happened: "After", did: "" })).rejects.toMatchObject({ code: "closed" });
+    await expect(reportTrouble(ann, { ...sent(), happened: "After", did: "" })).rejects.toMatchObject({
+      code: "closed",
+    });
     await askQuestion(ann, before);
     expect((await callQuestions(owner)).map(({ asks }) => asks)).toEqual(["Before"]);
   });
@@ -93,7 +95,7 @@ describe("a question at a place of the text", () => {
     expect(await callQuestions(owner)).toEqual([]);
   });
 
-  it("is read by the other testers once it is answered, without who asked; till then by her alone", async () => {
+  it("is read by the other testers once it is answered, without who asked; until then only by the asker", async () => {
     const question = await asked(ann, "Which side?");
     const read = { questionId: question.questionId, place: placeAt(1), asks: "Which side?" };
     expect((await placeNotes(ann)).questions).toEqual([{ ...read, answer: null, isOwn: true }]);
@@ -103,7 +105,7 @@ describe("a question at a place of the text", () => {
     expect((await placeNotes(zoe)).questions).toEqual([]);
   });
 
-  it("can be taken back by her who asked, as long as nobody has answered", async () => {
+  it("can be deleted by the asker until it is answered", async () => {
     const [first, second] = [await asked(ann, "First"), await asked(ann, "Second")];
     await takeBackQuestion(bea, first.questionId);
     await takeBackQuestion(zoe, first.questionId);
@@ -180,8 +182,8 @@ describe("an answer", () => {
     expect(await unansweredCount(owner)).toBe(1);
   });
 
-  it("is not given by a helper who may only look, whatever proof she forges; she reads", async () => {
-    const { questionId } = await asked(ann, "May she?");
+  it("is not given by a viewer, whatever proof they forge; they can read it", async () => {
+    const { questionId } = await asked(ann, "May I?");
     const helper = await person();
     const { patternId } = owner.pattern;
     await database().membership.create({ data: { patternId, accountId: helper.accountId, role: "viewer" } });
@@ -204,7 +206,7 @@ describe("an answer", () => {
 describe("a trouble spot", () => {
   it("is told to the designer alone, once, and taken back by its teller alone", async () => {
     const told = { ...sent({ place: placeAt(2) }), happened: "Four too many", did: "Ripped back" };
-    await Promise.all([tellTrouble(ann, told), tellTrouble(ann, told)]);
+    await Promise.all([reportTrouble(ann, told), reportTrouble(ann, told)]);
     const [trouble, ...more] = await callTroubles(owner);
     expect(more).toEqual([]);
     expect(trouble).toMatchObject({

@@ -1,7 +1,7 @@
 import { beforeAll, describe, expect, it } from "vitest";
 import { callDocument as documentOf } from "@/features/calls/data";
 import { readDraft } from "@/features/reports/data";
-import { keepFields } from "@/features/reports/draft-mutations";
+import { saveFields } from "@/features/reports/draft-mutations";
 import { decide } from "@/features/reports/mutations";
 import { sendReport } from "@/features/reports/send-mutations";
 import type { TesterAccess } from "@/features/testers/access";
@@ -23,7 +23,7 @@ function swatchTyped() {
 
 async function type(access: TesterAccess, texts: Readonly<Record<string, string>>): Promise<void> {
   const { typed } = await readDraft(access);
-  await keepFields(
+  await saveFields(
     access,
     Object.entries(texts).map(([field, becomes]) => ({ field, was: typed[field] ?? "", becomes })),
   );
@@ -42,19 +42,19 @@ const versionOf = async ({ callId }: TesterAccess) =>
 describe("sending a report", () => {
   it("may be done with the swatch alone, and raises the version of the call", async () => {
     const ann = await makeTester(called);
-    await keepFields(ann, swatchTyped());
+    await saveFields(ann, swatchTyped());
     const before = await versionOf(ann);
     expect(await send(ann)).toBe(1);
     expect(await versionOf(ann)).toBe(before + 1);
     const [report] = await reportsOf(ann);
-    // By hand from the pattern: her size's counts are written out.
+    // By hand from the pattern: the counts of the size are filled in.
     expect(report?.document).toMatchObject({ size: "small", readings: [], worked: { width: 98, height: 100 } });
     expect(report?.revisionId).toBe(called.revisionId);
   });
 
   it("twice over, as by a phone that lost its connection, stores one version", async () => {
     const ann = await makeTester(called);
-    await keepFields(ann, swatchTyped());
+    await saveFields(ann, swatchTyped());
     const { version } = await readDraft(ann);
     expect(await Promise.all([sendReport(ann, version), sendReport(ann, version)])).toEqual([
       { version: 1 },
@@ -68,7 +68,7 @@ describe("sending a report", () => {
 
   it("again after a change keeps every version, what was typed too", async () => {
     const ann = await makeTester(called, { unit: "in" });
-    await keepFields(ann, swatchTyped());
+    await saveFields(ann, swatchTyped());
     await send(ann);
     await type(ann, { "reading.length.1.value": "15 3/4" });
     expect(await send(ann)).toBe(2);
@@ -105,7 +105,7 @@ describe("sending a report", () => {
     const mine = await makeCall();
     const [ann] = [await makeTester(mine), await makeTester(mine)];
     expect((await documentOf(mine.call)).testers).toEqual([]);
-    await keepFields(ann, swatchTyped());
+    await saveFields(ann, swatchTyped());
     await type(ann, { "reading.bust.1.value": "50", "reading.bust.1.way": "flat" });
     await send(ann);
     await type(ann, { "reading.bust.1.value": "51" });
@@ -138,9 +138,9 @@ describe("sending a report", () => {
     ]);
   });
 
-  it("is refused where the draft is not the one that she looked through", async () => {
+  it("is refused if the draft is not the one that was reviewed", async () => {
     const ann = await makeTester(called);
-    await keepFields(ann, swatchTyped());
+    await saveFields(ann, swatchTyped());
     const { version } = await readDraft(ann);
     await type(ann, { hours: "12" });
     await expect(sendReport(ann, version)).rejects.toMatchObject({ code: "changed-meanwhile" });
@@ -156,7 +156,7 @@ describe("sending a report", () => {
     const mine = await makeCall();
     const testers: TesterAccess[] = [];
     for (let at = 0; at < 6; at += 1) testers.push(await makeTester(mine));
-    for (const access of testers) await keepFields(access, swatchTyped());
+    for (const access of testers) await saveFields(access, swatchTyped());
     const closing = database().call.update({ where: { id: mine.call.callId }, data: { status: "closed" } });
     const sent = await Promise.allSettled([...testers.map((access) => sendReport(access, 1)), closing]);
     const stored = await database().report.count({ where: { tester: { callId: mine.call.callId } } });
@@ -169,7 +169,7 @@ describe("sending a report", () => {
 
   it("is refused for another call's tester, a void link, and one who has stopped", async () => {
     const ann = await makeTester(called);
-    await keepFields(ann, swatchTyped());
+    await saveFields(ann, swatchTyped());
     const other = await makeCall();
     const gone = { code: "not-found" };
     await expect(sendReport({ ...ann, callId: other.call.callId }, 1)).rejects.toMatchObject(gone);

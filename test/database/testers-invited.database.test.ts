@@ -58,18 +58,18 @@ describe("an invitation's link", () => {
     await expect(held(testerId)).resolves.toMatchObject({ testerId, linkVersion: 2 });
   });
 
-  it("is accepted once, with what her pages are to speak in, however many taps come at once", async () => {
+  it("is accepted once, with units, terms and time zone, however many taps come at once", async () => {
     const testerId = await invite();
     const link = await held(testerId);
     const taps = await Promise.all(Array.from({ length: 4 }, () => acceptInvited(link, { viewer: null, ...CHOICES })));
     expect(taps.filter(Boolean)).toHaveLength(1);
     expect(await rowOf(testerId)).toMatchObject({ accountId: null, ...CHOICES });
     expect(await stateFor(testerId, null)).toBe("go-on");
-    expect(await stateFor(testerId, null, true)).toBe("hers");
+    expect(await stateFor(testerId, null, true)).toBe("own");
     expect(await declineInvited(link, null)).toBe(false);
   });
 
-  it("is answered once where she accepts and declines at the same time", async () => {
+  it("is answered once if it is accepted and declined at the same time", async () => {
     const testerId = await invite();
     const link = await held(testerId);
     const answers = await Promise.all([acceptInvited(link, { viewer: null, ...CHOICES }), declineInvited(link, null)]);
@@ -96,7 +96,7 @@ describe("an invitation's link", () => {
     await expect(withdrawInvited(access, closed)).rejects.toMatchObject({ code: "changed-meanwhile" });
   });
 
-  it("stands again with a new link once she is invited again, and longer once its end is put off", async () => {
+  it("is valid again with a new link after a new invitation, and longer after an extension", async () => {
     const [declined, ended] = [await invite(), await invite()];
     await declineInvited(await held(declined), null);
     const old = linkTo("invitation", { id: declined, version: 1 });
@@ -158,7 +158,7 @@ describe("the designer's progress", () => {
     await expect(callAccess(sam, access.callId, "viewer")).rejects.toMatchObject({ code: "not-found" });
   });
 
-  it("has the designer test a size herself, once", async () => {
+  it("lets the designer test a size, once", async () => {
     const testerId = await inviteTo(access, designer);
     expect(await rowOf(testerId)).toMatchObject({ accountId: designer.accountId });
     await expect(inviteTo(access, designer)).rejects.toMatchObject({ code: "not-allowed" });

@@ -4,7 +4,7 @@ import type { CallAccess } from "@/features/calls/access";
 import { testerAccess, type TesterAccess } from "@/features/testers/access";
 import { forgetTester } from "@/features/testers/forget-mutations";
 import { acceptInvited, bindToAccount } from "@/features/testers/invited-mutations";
-import { goOnAfterAll, sayMilestone, stopTest } from "@/features/testers/milestone-mutations";
+import { goOnAfterAll, storeMilestone, stopTest } from "@/features/testers/milestone-mutations";
 import { setTesterPassword } from "@/features/testers/password-mutations";
 import { closeCall, noteTester, renewLink } from "@/features/testers/progress-mutations";
 import { database, pool } from "@/server/database";
@@ -32,7 +32,7 @@ vi.mock("next-auth", () => ({
 let designer: Viewer;
 let access: CallAccess;
 
-/** Who has accepted and was let in by her link. */
+/** A tester who has accepted and has access by link. */
 async function accepted(): Promise<{ testerId: string; own: TesterAccess }> {
   const testerId = await inviteTo(access);
   await acceptInvited(await held(testerId), { viewer: null, ...CHOICES });
@@ -56,7 +56,7 @@ beforeEach(async () => {
 });
 
 describe("a tester's own pages", () => {
-  it("open to her browser's cookie until she has an account, then to its sign-in alone", async () => {
+  it("open to the browser's cookie until the tester has an account, then only by signing in", async () => {
     const { testerId } = await accepted();
     const bea = await makeViewer("Bea");
     expect(await bindToAccount(await held(testerId), bea)).toBe(true);
@@ -99,41 +99,41 @@ describe("a tester's own pages", () => {
   });
 });
 
-describe("how she gets on", () => {
-  const tap = { word: "stuck", note: "which row?" } as const;
+describe("progress updates", () => {
+  const tap = { status: "stuck", note: "which row?" } as const;
 
-  it("is said by one tap, once, while the call is open and she has not stopped", async () => {
+  it("are sent by one tap, once, while the call is open and the tester has not stopped", async () => {
     const { testerId, own } = await accepted();
     const submissionKey = randomUUID();
-    await Promise.all([sayMilestone(own, { ...tap, submissionKey }), sayMilestone(own, { ...tap, submissionKey })]);
+    await Promise.all([storeMilestone(own, { ...tap, submissionKey }), storeMilestone(own, { ...tap, submissionKey })]);
     expect(await database().milestone.count({ where: { testerId } })).toBe(1);
     await closeCall(access);
-    const late = sayMilestone(own, { ...tap, submissionKey: randomUUID() });
+    const late = storeMilestone(own, { ...tap, submissionKey: randomUUID() });
     await expect(late).rejects.toMatchObject({ code: "closed" });
     await expect(stopTest(own, { note: "", submissionKey: randomUUID() })).rejects.toMatchObject({ code: "closed" });
   });
 
-  it("ends when she must stop, and goes on after all until her place is filled", async () => {
+  it("end when the tester stops, who can continue until the spot is filled", async () => {
     const { testerId, own } = await accepted();
     await stopTest(own, { note: "", submissionKey: randomUUID() });
     await stopTest(own, { note: "", submissionKey: randomUUID() });
     expect(await database().milestone.count({ where: { testerId, word: "stop" } })).toBe(1);
-    const said = sayMilestone(own, { ...tap, submissionKey: randomUUID() });
+    const said = storeMilestone(own, { ...tap, submissionKey: randomUUID() });
     await expect(said).rejects.toMatchObject({ code: "closed" });
     await goOnAfterAll(own, randomUUID());
     expect(await rowOf(testerId)).toMatchObject({ stoppedAt: null });
   });
 });
 
-describe("what is kept of her", () => {
-  it("is deleted whole where she has sent nothing", async () => {
+describe("stored data", () => {
+  it("is deleted completely if nothing was sent", async () => {
     const { testerId, own } = await accepted();
     await forgetTester(own);
     expect(await database().tester.count({ where: { id: testerId } })).toBe(0);
     await expect(forgetTester(own)).rejects.toMatchObject({ code: "not-found" });
   });
 
-  it("leaves the numbers of her report alone where she has sent one, and nobody comes in", async () => {
+  it("is reduced to the numbers of a report that was sent, and nobody has access any more", async () => {
     const { testerId, own } = await accepted();
     const { revisionId } = await rowOf(testerId);
     const { id: _id, ...report } = reader(
@@ -148,7 +148,7 @@ describe("what is kept of her", () => {
           document: report,
         },
       });
-    await sayMilestone(own, { word: "behind", note: "my own words", submissionKey: randomUUID() });
+    await storeMilestone(own, { status: "behind", note: "my own words", submissionKey: randomUUID() });
     await noteTester(access, testerId, "likes to talk: Bea");
     await forgetTester(own);
     const { rows } = await pool().query(

@@ -9,7 +9,7 @@ export const metadata: Metadata = { title: "Your tests" };
 export default async function OwnTestsPage() {
   const viewer = await requireViewer();
   return (
-    <Page title="Your tests" intro="Tests, invitations and applications of this account." width="narrow">
+    <Page title="Your tests" intro="The tests, invitations and applications of this account." width="narrow">
       <OwnTests tests={await ownTests(viewer)} now={new Date()} />
     </Page>
   );

@@ -7,13 +7,13 @@ import { linkedId, linkTo, opens } from "@/server/link-key";
 import type { Proof } from "@/server/proof";
 import type { Viewer } from "@/server/viewer";
 
-/** That somebody may see and change her own application, by its link or by her account. */
+/** Proof that somebody may see and change their own application, by its link or by their account. */
 export interface ApplicationAccess extends Proof<"application"> {
   readonly applicationId: string;
   readonly callId: string;
 }
 
-/** @throws {AppError} "not-found" where the link leads to no application, or is not its own. */
+/** @throws {AppError} "not-found" if the link does not belong to an application. */
 export const applicationAccess = cache(async (link: string): Promise<ApplicationAccess> => {
   const id = linkedId(link);
   const row = id === null ? null : await database().application.findUnique({ where: { id }, select: OWN });
@@ -22,7 +22,7 @@ export const applicationAccess = cache(async (link: string): Promise<Application
   return { applicationId: row.id, callId: row.callId } as ApplicationAccess;
 });
 
-/** The link of an application that the viewer made while she was signed in. @returns null where she made none. */
+/** The link of the application that the viewer made while signed in. @returns null if there is none. */
 export async function ownApplicationLink(viewer: Viewer, callId: string): Promise<string | null> {
   const row = await database().application.findFirst({
     where: { callId, accountId: viewer.accountId },
@@ -31,7 +31,7 @@ export async function ownApplicationLink(viewer: Viewer, callId: string): Promis
   return row === null ? null : applicationLink(row.id);
 }
 
-/** The address's last part by which she comes back to her application. For whoever has just proved that it is hers. */
+/** The last part of an application's address. Only for somebody whose application it is. */
 export function applicationLink(applicationId: string): string {
   return linkTo("application", { id: applicationId, version: LINK_VERSION });
 }

@@ -20,10 +20,10 @@ import { RefusedError } from "./free-application";
 import { storeApplication } from "./mutations";
 import { readApplyForm, type ReadApplication } from "./read-apply-form";
 
-/** Whoever has many to tell of a call in one house is not kept out; who tries addresses one after another is. */
+/** Enough for many applicants in one house, too few for trying addresses one after another. */
 const APPLICATIONS_BY_ADDRESS: Limit = { name: "application-address", tries: 30, withinSeconds: 60 * 60 };
 
-/** Takes an application, and leads to its own page; else all that was typed comes back with what is to be looked at. */
+/** Stores an application and redirects to its page; otherwise everything typed comes back with the errors. */
 export async function apply(_last: ApplyAnswer | null, form: FormData): Promise<ApplyAnswer> {
   const typed = Object.fromEntries(readForm(form));
   const callId = typedText(typed, "callId");
@@ -35,12 +35,12 @@ export async function apply(_last: ApplyAnswer | null, form: FormData): Promise<
   } catch (error) {
     return error instanceof RefusedError
       ? await refusalAnswer(callId, typed, error.refusal)
-      : { ...ANSWER, typed, says: sentenceOf(error) };
+      : { ...ANSWER, typed, message: sentenceOf(error) };
   }
   redirect(`/applications/${applicationLink(applicationId)}`);
 }
 
-/** @returns the application's id, or what is to be looked at. */
+/** @returns the application's id, or an answer with the errors. */
 async function tryToApply(callId: string, typed: TypedApplication): Promise<string | ApplyAnswer> {
   const call = await publishedOrGone(callId);
   const read = readApplyForm(typed, askedOfApplicants(await readPublished(call)));
@@ -65,12 +65,12 @@ const ANSWER = {
   faults: {},
   doubts: {},
   refusal: null,
-  says: null,
+  message: null,
   agreement: null,
   ownLink: null,
 } as const;
 
-/** What was asked once is not asked again. */
+/** A measurement is questioned only once. */
 function withAsked(typed: TypedApplication, doubts: ApplyAnswer["doubts"]): TypedApplication {
   const asked = Object.keys(doubts).map((field) => field.slice("body.".length));
   return { ...typed, asked: [...(typed.asked ?? []), ...asked] };
@@ -84,7 +84,7 @@ async function publishedOrGone(callId: string): Promise<PublishedCall> {
   }
 }
 
-/** Told as it is now: the call may have ended one way or another. */
+/** The current reason: the call may have ended in the meantime. */
 async function refusalAnswer(callId: string, typed: TypedApplication, refusal: Refusal): Promise<ApplyAnswer> {
   const answer = { ...ANSWER, typed, refusal };
   if (refusal === "known") {
@@ -94,7 +94,7 @@ async function refusalAnswer(callId: string, typed: TypedApplication, refusal: R
   if (refusal === "gone") return answer;
   try {
     const { taking, agreement } = await readPublished(await publishedCall(callId));
-    // Her yes was to the text that she read.
+    // Their agreement was to the text they read.
     if (refusal === "agreement") return { ...answer, typed: { ...typed, agrees: [] }, agreement };
     return taking === "open" ? answer : { ...answer, refusal: taking };
   } catch (error) {

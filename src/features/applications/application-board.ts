@@ -3,21 +3,21 @@ import { fitInSize, type BodyDifference } from "@/engine/places";
 import type { CallApplication } from "./data";
 import type { ListQuery } from "./list-query";
 
-/** How an applicant's body fits a size that has places. */
+/** How an applicant's body fits a size that has spots. */
 export interface SizeFit {
   readonly size: string;
   readonly label: string;
   readonly differences: readonly BodyDifference[];
   readonly bodyMisfit: number;
   readonly isWithinReach: boolean;
-  /** She would make it. */
+  /** The applicant would make this size. */
   readonly isAccepted: boolean;
 }
 
 export interface ListedApplication extends CallApplication {
-  /** In the pattern's order; empty where she has withdrawn or a measurement that decides the size is not there. */
+  /** In the pattern's order; empty if withdrawn, or if a measurement that decides the size is missing. */
   readonly fits: readonly SizeFit[];
-  /** The size that her body is nearest to; null where there are no fits. */
+  /** The size nearest to the body measurements; null if there are no fits. */
   readonly nearest: SizeFit | null;
 }
 
@@ -28,7 +28,7 @@ interface BoardOf {
   readonly fitBy: readonly string[];
 }
 
-/** Applications with what their bodies are to the sizes, the newest first. */
+/** Applications with how their bodies fit the sizes, the newest first. */
 export function applicationBoard(applications: readonly CallApplication[], board: BoardOf): ListedApplication[] {
   return applications.map((application) => withFits(application, board)).toReversed();
 }
@@ -47,42 +47,42 @@ function withFits(application: CallApplication, { pattern, places, fitBy }: Boar
   return { ...application, fits, nearest };
 }
 
-/** Those that a list is asked for; who has withdrawn is asked for by that alone. */
+/** The applications that a query selects; withdrawn ones only by that filter. */
 export function chosenApplications(
   board: readonly ListedApplication[],
-  { word, size }: ListQuery,
+  { decision, size }: ListQuery,
 ): ListedApplication[] {
   return board.filter(
     (application) =>
-      (word === "all" ? application.withdrawnAt === null : wordOf(application) === word) &&
+      (decision === "all" ? application.withdrawnAt === null : decisionOf(application) === decision) &&
       (size === undefined || application.fits.some((fit) => fit.size === size && fit.isWithinReach)),
   );
 }
 
-/** What a list counts an application under. */
-export function wordOf({ word, withdrawnAt }: CallApplication): Exclude<ListQuery["word"], "all"> {
-  return withdrawnAt === null ? (word ?? "undecided") : "withdrawn";
+/** The filter that an application counts under. */
+export function decisionOf({ decision, withdrawnAt }: CallApplication): Exclude<ListQuery["decision"], "all"> {
+  return withdrawnAt === null ? (decision ?? "undecided") : "withdrawn";
 }
 
 export interface BoardCounts {
-  readonly byWord: Readonly<Record<ListQuery["word"], number>>;
+  readonly byDecision: Readonly<Record<ListQuery["decision"], number>>;
   /** By size within reach. */
   readonly bySize: readonly { readonly size: string; readonly label: string; readonly count: number }[];
-  /** Nearest to one of the largest sizes, from the first named upward; null where there are few sizes. */
+  /** Applicants nearest to one of the largest sizes, from `from` upward; null if there are few sizes. */
   readonly largest: { readonly from: string; readonly count: number } | null;
 }
 
-/** Sizes that testers are wanted in. */
+/** The sizes that have spots. */
 export function wantedSizes({ sizes }: PatternDocument, places: Places): PatternDocument["sizes"] {
   return sizes.filter(({ id }) => (ownValue(places, id)?.wanted ?? 0) > 0);
 }
 
-/** How many there are of each kind; who has withdrawn counts as that alone. */
+/** The number of applications of each kind; withdrawn ones count only as withdrawn. */
 export function boardCounts(board: readonly ListedApplication[], { pattern, places }: BoardOf): BoardCounts {
-  const byWord = { all: 0, undecided: 0, yes: 0, maybe: 0, no: 0, withdrawn: 0 };
+  const byDecision = { all: 0, undecided: 0, yes: 0, maybe: 0, no: 0, withdrawn: 0 };
   for (const application of board) {
-    byWord[wordOf(application)] += 1;
-    if (application.withdrawnAt === null) byWord.all += 1;
+    byDecision[decisionOf(application)] += 1;
+    if (application.withdrawnAt === null) byDecision.all += 1;
   }
   const sizes = wantedSizes(pattern, places);
   const bySize = sizes.map(({ id, label }) => ({
@@ -93,12 +93,12 @@ export function boardCounts(board: readonly ListedApplication[], { pattern, plac
   const largest = sizes.slice(Math.ceil((2 * sizes.length) / 3));
   const ids = new Set(largest.map(({ id }) => id));
   const count = board.filter(({ nearest }) => nearest !== null && ids.has(nearest.size)).length;
-  return { byWord, bySize, largest: largest[0] && sizes.length > 2 ? { from: largest[0].label, count } : null };
+  return { byDecision, bySize, largest: largest[0] && sizes.length > 2 ? { from: largest[0].label, count } : null };
 }
 
 const LONGEST_HEADING = 60;
 
-/** A name as a heading can hold it; the whole of it stands among what she said. */
+/** A name shortened for a heading; the whole name is among the answers. */
 export function shortName(name: string): string {
   if (name.length <= LONGEST_HEADING) return name;
   const letters = Array.from(new Intl.Segmenter("en").segment(name), ({ segment }) => segment);

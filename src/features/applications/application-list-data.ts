@@ -10,11 +10,11 @@ import { wantedSizes, type BoardCounts } from "./application-board";
 import type { ListQuery } from "./list-query";
 
 /*
- * The list of applications inside the database: `chosenApplications` and `boardCounts` say the same of rows that are
- * read. A database test holds the two together.
+ * The list of applications inside the database: `chosenApplications` and `boardCounts` compute the same from rows that are
+ * read. A database test checks that the two agree.
  */
 
-/** Each is a form of its own with three buttons, so that fewer make a light page. */
+/** Each has a form with three buttons, so a page has fewer rows than other lists. */
 export const APPLICATIONS_A_PAGE = 20;
 
 interface Asked {
@@ -25,14 +25,14 @@ interface Asked {
 }
 
 export interface ChosenApplications extends PageOfList {
-  /** Those of the page, the newest first. */
+  /** The applications of the page, the newest first. */
   readonly ids: readonly string[];
   readonly counts: BoardCounts;
 }
 
 const countsSchema = z.object({ ids: z.array(z.string()), chosen: z.int(), all: z.int() }).catchall(z.int());
 
-/** A page of the applications that are asked for, and how many there are of each kind in the whole call. */
+/** A page of the selected applications, and the number of each kind in the whole call. */
 export async function chosenPage(access: CallAccess, asked: Asked): Promise<ChosenApplications> {
   const { pattern, places, query } = asked;
   const sizes = wantedSizes(pattern, places);
@@ -61,7 +61,7 @@ export async function chosenPage(access: CallAccess, asked: Asked): Promise<Chos
     ...pageOfList(query.page, chosen, APPLICATIONS_A_PAGE),
     ids,
     counts: {
-      byWord: {
+      byDecision: {
         ...{ all: count("all"), undecided: count("undecided"), yes: count("yes"), maybe: count("maybe") },
         ...{ no: count("no"), withdrawn: count("withdrawn") },
       },
@@ -77,7 +77,7 @@ const neighboursSchema = z.object({ previous: z.string().nullable(), next: z.str
 
 export type NeighbourIds = z.infer<typeof neighboursSchema>;
 
-/** The applications beside one in the list that is asked for; one that the list does not hold leads on to its first. */
+/** The neighbours of an application in the selected list; the next of one outside the list is the list's first. */
 export async function neighbourIds(access: CallAccess, applicationId: string, asked: Asked): Promise<NeighbourIds> {
   const [row] = await database().$queryRaw<unknown[]>`
     WITH applied AS (${appliedSql(access, asked.fitBy)}),
@@ -93,7 +93,7 @@ export async function neighbourIds(access: CallAccess, applicationId: string, as
   return row === undefined ? { previous: null, next: null } : neighboursSchema.parse(row);
 }
 
-/** Everybody who has applied, each with the lengths that decide the size: `cm_0`, `cm_1` and so on. */
+/** All applications, each with the lengths that decide the size: `cm_0`, `cm_1` and so on. */
 function appliedSql({ callId, pattern }: CallAccess, fitBy: readonly string[]): Prisma.Sql {
   const lengths = fitBy.map(
     (id, index) => Prisma.sql`, (body.measurements ->> ${id})::float8 AS ${Prisma.raw(`cm_${index}`)}`,
@@ -110,8 +110,8 @@ function appliedSql({ callId, pattern }: CallAccess, fitBy: readonly string[]): 
 }
 
 function chosenSql(asked: Asked): Prisma.Sql {
-  const { word, size } = asked.query;
-  const kind = word === "all" ? Prisma.sql`kind <> 'withdrawn'` : Prisma.sql`kind = ${word}`;
+  const { decision, size } = asked.query;
+  const kind = decision === "all" ? Prisma.sql`kind <> 'withdrawn'` : Prisma.sql`kind = ${decision}`;
   if (size === undefined) return kind;
   const found = markedSizes(asked).find(({ id }) => id === size);
   return found === undefined ? Prisma.sql`false` : Prisma.sql`${kind} AND ${isWithinSql(found.marks)}`;
@@ -122,7 +122,7 @@ interface MarkedSize {
   readonly marks: readonly RulerMark[];
 }
 
-/** Sizes with places on the ruler of bodies; none where nothing decides the size. */
+/** The sizes with spots and their marks on the ruler of bodies; none if nothing decides the size. */
 function markedSizes({ pattern, places, fitBy }: Asked): readonly MarkedSize[] {
   const isKnown =
     fitBy.length > 0 && fitBy.every((id) => pattern.sizes.every(({ body }) => ownValue(body, id) !== undefined));
@@ -132,7 +132,7 @@ function markedSizes({ pattern, places, fitBy }: Asked): readonly MarkedSize[] {
   return pattern.sizes.flatMap(({ id }, index) => (wanted.has(id) ? [{ id, marks: ruler[index] ?? [] }] : []));
 }
 
-/** The body in half distances to the neighbouring size, as `fitInSize` reckons it. */
+/** The body in half distances to the neighbouring size, as `fitInSize` computes it. */
 function distanceSql({ bodyCm, halfBelowCm, halfAboveCm }: RulerMark, index: number): Prisma.Sql {
   const cm = Prisma.raw(`cm_${index}`);
   return Prisma.sql`((${cm} - ${bodyCm}::float8) / CASE WHEN ${cm} < ${bodyCm}::float8 THEN ${halfBelowCm}::float8 ELSE ${halfAboveCm}::float8 END)`;
@@ -153,7 +153,7 @@ function within(marked: readonly MarkedSize[]): Prisma.Sql {
   return Prisma.join([Prisma.empty, ...counts], " ");
 }
 
-/** Nearest to one of these sizes; of two that are as near, the smaller counts. */
+/** Nearest to one of these sizes; of two equally near sizes the smaller counts. */
 function isLargestSql(marked: readonly MarkedSize[], largest: readonly string[]): Prisma.Sql {
   const [smaller, larger] = [false, true].map((isLarge) =>
     marked.filter(({ id }) => largest.includes(id) === isLarge).map(({ marks }) => misfitSql(marks)),

@@ -3,18 +3,18 @@ export interface AskedMeasurement {
   readonly id: string;
   readonly label: string;
   readonly how: string;
-  /** It decides the size, so that nobody can be placed without it. */
+  /** It decides the size, so it is required. */
   readonly decides: boolean;
   /** The least and the largest of the pattern's sizes, cm. */
   readonly fromCm: number;
   readonly toCm: number;
 }
 
-/** A size that has places. */
+/** A size that has spots. */
 export interface OfferedSize {
   readonly id: string;
   readonly label: string;
-  /** The body that it is for, in words and in both units. */
+  /** The body it is made for, in words and in both units. */
   readonly body: string;
 }
 
@@ -30,35 +30,35 @@ export interface AskedOfApplicants {
   readonly agreement: AgreementShown;
 }
 
-/** The form's fields as typed, by name; those that can be ticked more than once have several. */
+/** The form's fields as typed, by name; groups of checkboxes can have several values. */
 export type TypedApplication = Readonly<Record<string, readonly string[]>>;
 
-/** Sentences by field. */
-export type SaidByField = Readonly<Record<string, readonly string[]>>;
+/** Messages by field. */
+export type MessagesByField = Readonly<Record<string, readonly string[]>>;
 
 /** Why an application was not taken, beyond its fields. */
 export type Refusal = "over" | "closed" | "full" | "gone" | "known" | "agreement";
 
-/** Why somebody cannot apply: what stands in the way of all, or that she has done so. */
+/** Why somebody cannot apply: nobody can, or they have applied already. */
 export type NotTakingWhy =
   { readonly why: "over" | "closed" | "full" | "gone" } | { readonly why: "known"; readonly ownLink: string };
 
-/** What comes back where an application was not taken: all that was typed, and what is to be looked at. */
+/** The answer to an application that was not stored: everything typed, and the errors. */
 export interface ApplyAnswer {
   readonly typed: TypedApplication;
-  readonly faults: SaidByField;
-  /** Hard to believe, asked once: sent again as it is, it is taken. */
-  readonly doubts: SaidByField;
+  readonly faults: MessagesByField;
+  /** Unusual values, questioned once: sent again unchanged, they are accepted. */
+  readonly doubts: MessagesByField;
   readonly refusal: Refusal | null;
-  /** What went wrong otherwise. */
-  readonly says: string | null;
-  /** The agreement as it is now, where it is another than she read. */
+  /** Any other failure. */
+  readonly message: string | null;
+  /** The current agreement, if it differs from the one that was read. */
   readonly agreement: AgreementShown | null;
-  /** Of the application that she has made already, where she is signed in to its account. */
+  /** The existing application's link, if its account is signed in. */
   readonly ownLink: string | null;
 }
 
-/** What stands in a field, "" where nothing does. */
+/** The text of a field; "" if it is empty. */
 export function typedText(typed: TypedApplication | undefined, field: string): string {
   return typed?.[field]?.[0] ?? "";
 }

@@ -1,31 +1,35 @@
 import type { Refusal } from "./apply-form";
 import type { EXPERIENCES } from "./schema";
 
-/** What somebody who applies is told, and what to do about it. */
-export const REFUSAL_WORDS: Readonly<Record<Refusal, { readonly title: string; readonly says: string }>> = {
+/** Why an application was refused, and what to do about it. */
+export const REFUSAL_WORDS: Readonly<Record<Refusal, { readonly title: string; readonly message: string }>> = {
   over: {
-    title: "The time to apply is over",
-    says: "The last day to apply has passed, so that nothing was sent. All that you typed still stands here.",
+    title: "Applications have closed",
+    message: "The last day to apply has passed, so nothing was sent. Everything you typed is still here.",
   },
   closed: {
-    title: "This call is closed",
-    says: "The designer has closed it meanwhile, so that nothing was sent. All that you typed still stands here.",
+    title: "This test is closed",
+    message: "The designer has closed it in the meantime, so nothing was sent. Everything you typed is still here.",
   },
   full: {
-    title: "All places for applications are taken",
-    says: "The call has as many applications as it can take, so that nothing was sent. If somebody withdraws, you can send yours: all that you typed still stands here.",
+    title: "This test has enough applications",
+    message:
+      "It takes no more applications at the moment, so nothing was sent. If somebody withdraws, you can send yours: everything you typed is still here.",
   },
   gone: {
-    title: "This call is no longer public",
-    says: "The designer has taken it back meanwhile, so that nothing was sent. All that you typed still stands here.",
+    title: "This tester call is no longer public",
+    message:
+      "The designer has unpublished it in the meantime, so nothing was sent. Everything you typed is still here.",
   },
   known: {
-    title: "You have applied to this call before",
-    says: "There is an application by this e-mail address or this account. Nothing of it was changed, and nothing was sent.",
+    title: "You have already applied for this test",
+    message:
+      "There is already an application with this e-mail address or this account. It was not changed, and nothing new was sent.",
   },
   agreement: {
-    title: "The agreement was changed while you were reading",
-    says: "Nothing was sent yet. The new text stands below: read it, and tick it again if you agree. All else that you typed still stands here.",
+    title: "The agreement has changed while you were reading",
+    message:
+      "Nothing was sent yet. Read the new text below and tick the box again if you agree. Everything else you typed is still here.",
   },
 };
 
@@ -43,11 +47,11 @@ export const SHORT_EXPERIENCE: Readonly<Record<(typeof EXPERIENCES)[number], str
   many: "has tested many",
 };
 
-export const WORD_WORDS = {
+export const DECISION_LABELS = {
   yes: "Yes",
   maybe: "Maybe",
   no: "No",
-  undecided: "Not decided",
+  undecided: "To decide",
   withdrawn: "Withdrawn",
   all: "All",
 } as const;

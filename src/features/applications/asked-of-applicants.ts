@@ -4,15 +4,15 @@ import type { OpeningDocument } from "@/features/openings/schema";
 import { formatLength } from "@/ui/format-length";
 import type { AgreementShown, AskedMeasurement, AskedOfApplicants, OfferedSize } from "./apply-form";
 
-interface Told {
+interface PublishedFacts {
   readonly pattern: PatternDocument;
   readonly places: Places;
   readonly document: Pick<OpeningDocument, "bodyAsked" | "fitBy">;
   readonly agreement: AgreementShown;
 }
 
-/** What a published call asks of its applicants: measurements in the pattern's order, and the sizes that have places. */
-export function askedOfApplicants({ pattern, places, document, agreement }: Told): AskedOfApplicants {
+/** What a published call asks its applicants: measurements in the pattern's order, and the sizes that have spots. */
+export function askedOfApplicants({ pattern, places, document, agreement }: PublishedFacts): AskedOfApplicants {
   const sizes = pattern.sizes.filter(({ id }) => (ownValue(places, id)?.wanted ?? 0) > 0);
   return {
     body: document.bodyAsked.map((id) => askedMeasurement(pattern, { id, decides: document.fitBy.includes(id) })),
@@ -26,13 +26,13 @@ function askedMeasurement(
   { id, decides }: Pick<AskedMeasurement, "id" | "decides">,
 ): AskedMeasurement {
   const lengths = pattern.sizes.flatMap(({ body }) => ownValue(body, id) ?? []);
-  const told = pattern.bodyMeasurements?.find((measurement) => measurement.id === id);
+  const explained = pattern.bodyMeasurements?.find((measurement) => measurement.id === id);
   const usual = Object.values(BODY).find((measurement) => measurement.id === id);
   return {
     ...{ id, decides },
     label: bodyLabel(pattern, id),
-    how: told?.how ?? usual?.how ?? "",
-    // Where no size says anything of it, any length is believed.
+    how: explained?.how ?? usual?.how ?? "",
+    // If no size has this measurement, any length is accepted.
     fromCm: lengths.length === 0 ? 0 : Math.min(...lengths),
     toCm: lengths.length === 0 ? Infinity : Math.max(...lengths),
   };

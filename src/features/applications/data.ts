@@ -8,36 +8,36 @@ import {
   measurementsSchema,
   typedBodySchema,
   type ApplicationDocument,
-  type ApplicationWord,
+  type ApplicationDecision,
 } from "./schema";
 import { TESTER_SELECTED } from "./tester-selected";
 
 export interface CallApplication {
   readonly applicationId: string;
-  /** Its place in the order in which they came. */
+  /** Its position in the order of arrival. */
   readonly position: number;
   readonly name: string;
   readonly email: string;
-  /** Body measurement -> cm; null where she has withdrawn: her body is no longer looked at. */
+  /** Body measurement -> cm; null if withdrawn: then the body is no longer read. */
   readonly measurements: Readonly<Record<string, number>> | null;
   /** The same as typed. */
   readonly typed: Readonly<Record<string, string>>;
   readonly document: ApplicationDocument;
   readonly createdAt: Date;
   readonly withdrawnAt: Date | null;
-  readonly word: ApplicationWord | null;
-  /** Where the last placing put her. */
+  readonly decision: ApplicationDecision | null;
+  /** The size from the last assignment. */
   readonly size: string | null;
   readonly hold: "size" | "waiting" | null;
   readonly agreementVersion: number;
-  /** Null where she was never invited. */
+  /** Null if never invited. */
   readonly tester: { readonly testerId: string; readonly size: string; readonly state: InvitationState } | null;
 }
 
 /**
- * Who has applied to the call, in the order in which they came; who has withdrawn is among them.
+ * The applications of a call in the order of arrival, withdrawn ones included.
  *
- * @param ids of those to read; everybody where it is left out.
+ * @param the applications to read; all if omitted.
  */
 export async function callApplications(access: CallAccess, ids?: readonly string[]): Promise<CallApplication[]> {
   const rows = await database().application.findMany({
@@ -59,11 +59,12 @@ const SELECTED = {
 
 type Row = Prisma.ApplicationGetPayload<{ select: typeof SELECTED }>;
 
-function toCallApplication({ id, document, contact, body, tester, ...row }: Row, now: Date): CallApplication {
+function toCallApplication({ id, document, contact, body, tester, word, ...row }: Row, now: Date): CallApplication {
   const seen = row.withdrawnAt === null ? body : null;
   return {
     ...row,
     applicationId: id,
+    decision: word,
     name: contact?.name ?? "",
     email: contact?.email ?? "",
     measurements: seen === null ? null : measurementsSchema.parse(seen.measurements),

@@ -5,24 +5,24 @@ import { formatLength } from "@/ui/format-length";
 import type { ListedApplication, SizeFit } from "./application-board";
 import { bodyLabel } from "./asked-of-applicants";
 
-/** "Nearest M. S and L are within reach too." */
+/** "Nearest size M. S and L fit too." */
 export function fitSentence({ fits, nearest }: Pick<ListedApplication, "fits" | "nearest">): string {
   if (nearest === null) return "";
   const within = fits.filter(({ isWithinReach }) => isWithinReach);
-  if (within.length === 0) return `Nearest ${nearest.label}, but no size with places is within reach.`;
+  if (within.length === 0) return `Nearest size ${nearest.label}, but none of the sizes with spots fits.`;
   const others = within.filter(({ size }) => size !== nearest.size).map(({ label }) => label);
-  const unwanted = within.every(({ isAccepted }) => !isAccepted) ? " None of these was ticked." : "";
-  return `Nearest ${nearest.label}.${othersWords(others)}${unwanted}`;
+  const unwanted = within.every(({ isAccepted }) => !isAccepted) ? " They ticked none of these." : "";
+  return `Nearest size ${nearest.label}.${othersWords(others)}${unwanted}`;
 }
 
 function othersWords(labels: readonly string[]): string {
   if (labels.length === 0) return "";
-  return ` ${AND.format(labels)} ${labels.length === 1 ? "is" : "are"} within reach too.`;
+  return ` ${AND.format(labels)} ${labels.length === 1 ? "fits" : "fit"} too.`;
 }
 
 const AND = new Intl.ListFormat("en-GB");
 
-/** "bust 3.2 cm more, upper arm 0.4 cm less": her body beside a size's. */
+/** "bust 3.2 cm larger, upper arm 0.4 cm smaller": a body compared with a size's. */
 export function differenceWords(
   { differences }: SizeFit,
   { pattern, unit }: { readonly pattern: PatternDocument; readonly unit: LengthUnit },
@@ -34,7 +34,7 @@ function oneDifference({ measurement, cm }: BodyDifference, pattern: PatternDocu
   const label = bodyLabel(pattern, measurement).toLowerCase();
   const length = formatLength(Math.abs(cm), unit);
   if (Number.parseFloat(length) === 0) return `${label} the same`;
-  return `${label} ${length} ${cm > 0 ? "more" : "less"}`;
+  return `${label} ${length} ${cm > 0 ? "larger" : "smaller"}`;
 }
 
 /** "bust 96.0 cm, upper arm 31.0 cm" */
@@ -48,10 +48,10 @@ export function bodyWords(
   return words.join(", ");
 }
 
-/** "M, L; rather L": what she would make. */
+/** "M, L; prefers L": the sizes that an applicant would make. */
 export function wishWords({ document: { accepts, prefers } }: ListedApplication, pattern: PatternDocument): string {
   const labels = (ids: readonly string[]) =>
-    ids.map((wish) => pattern.sizes.find(({ id }) => id === wish)?.label ?? wish).join(", ");
-  const wouldMake = accepts === null ? "any size within reach" : accepts.length === 0 ? "no size" : labels(accepts);
-  return prefers.length === 0 ? wouldMake : `${wouldMake}; rather ${labels(prefers)}`;
+    ids.map((preferred) => pattern.sizes.find(({ id }) => id === preferred)?.label ?? preferred).join(", ");
+  const wouldMake = accepts === null ? "any size that fits" : accepts.length === 0 ? "no size" : labels(accepts);
+  return prefers.length === 0 ? wouldMake : `${wouldMake}; prefers ${labels(prefers)}`;
 }

@@ -4,7 +4,7 @@ import { openingSchema } from "@/features/openings/schema";
 import type { Connection } from "@/server/transaction";
 import type { Refusal } from "./apply-form";
 
-/** That a call does not take an application, and why. */
+/** A call refuses an application, with the reason. */
 export class RefusedError extends Error {
   constructor(readonly refusal: Refusal) {
     super(refusal);
@@ -12,10 +12,10 @@ export class RefusedError extends Error {
   }
 }
 
-/** For who holds the call's row. @throws {RefusedError} "full" where the call has as many applications as it takes. */
+/** Needs a lock on the call's row. @throws {RefusedError} "full" if the call has reached its limit of applications. */
 export async function checkFree(transaction: Connection, { callId }: PublishedCall): Promise<void> {
   const opening = await transaction.opening.findUniqueOrThrow({ where: { callId }, select: { document: true } });
-  const standing = await transaction.application.count({ where: { callId, withdrawnAt: null } });
+  const current = await transaction.application.count({ where: { callId, withdrawnAt: null } });
   const { mostApplications } = openingSchema.parse(opening.document);
-  if (mostApplications !== null && standing >= mostApplications) throw new RefusedError("full");
+  if (mostApplications !== null && current >= mostApplications) throw new RefusedError("full");
 }

@@ -3,19 +3,19 @@ import { pageNumberSchema } from "@/ui/page-number";
 
 const first = z.preprocess((value: unknown) => (Array.isArray(value) ? value[0] : value), z.string().optional());
 
-/** What a list of applications is asked for; anything else is taken for nothing asked. */
+/** The query of the list of applications; unknown values are ignored. */
 export const listQuerySchema = z.object({
-  word: first.pipe(z.enum(["all", "undecided", "yes", "maybe", "no", "withdrawn"])).catch("all"),
+  decision: first.pipe(z.enum(["all", "undecided", "yes", "maybe", "no", "withdrawn"])).catch("all"),
   size: first.catch(undefined),
   page: pageNumberSchema,
 });
 
 export type ListQuery = z.infer<typeof listQuerySchema>;
 
-/** The address of a list, or of one application of it, with what is asked for. */
-export function listAddress(callId: string, { word, size, page }: ListQuery, applicationId?: string): string {
+/** The address of the list, or of one application in it, for a query. */
+export function listAddress(callId: string, { decision, size, page }: ListQuery, applicationId?: string): string {
   const asked = new URLSearchParams();
-  if (word !== "all") asked.set("word", word);
+  if (decision !== "all") asked.set("decision", decision);
   if (size !== undefined) asked.set("size", size);
   if (page > 1 && applicationId === undefined) asked.set("page", String(page));
   const text = asked.toString();

@@ -15,7 +15,7 @@ import type { ListQuery } from "./list-query";
 export interface LoadedList extends ChosenApplications {
   /** Null while the call is not published. */
   readonly opening: Opening | null;
-  /** Those of the page, the newest first. */
+  /** The applications of the page, the newest first. */
   readonly applications: readonly ListedApplication[];
 }
 
@@ -24,7 +24,7 @@ interface Asked {
   readonly query: ListQuery;
 }
 
-/** A page of those who have applied to a call, each beside its sizes. */
+/** A page of a call's applications, each compared with the sizes. */
 export async function loadList(access: CallAccess, { pattern, query }: Asked): Promise<LoadedList> {
   const { opening, board } = await readBoard(access, pattern);
   const chosen = await chosenPage(access, { ...board, query });
@@ -37,7 +37,7 @@ export interface LoadedApplication {
   readonly neighbours: NeighbourIds;
 }
 
-/** One application of a call, and those beside it in the list that is asked for. */
+/** One application of a call, and its neighbours in the selected list. */
 export async function loadOneApplication(
   access: CallAccess,
   { applicationId, ...asked }: Asked & { readonly applicationId: string },

@@ -13,13 +13,13 @@ import { readOwnApplication, type OwnApplication } from "./own-data";
 
 export interface ApplyPage {
   readonly viewer: Viewer | null;
-  /** Null where it was taken back while she typed. */
+  /** Null if it was unpublished in the meantime. */
   readonly opening: PublishedOpening | null;
-  /** Why she cannot apply now; null where she can. */
+  /** Why the viewer cannot apply now; null if they can. */
   readonly notTaking: NotTakingWhy | null;
 }
 
-/** What whoever may apply reads; a call that is not published is the page that there is nothing. */
+/** What the application form needs; a call that is not published gives a 404. */
 export const loadApply = cache((callId: string): Promise<ApplyPage> => foundOr404(applyPage(callId)));
 
 async function applyPage(callId: string): Promise<ApplyPage> {
@@ -30,7 +30,7 @@ async function applyPage(callId: string): Promise<ApplyPage> {
   return { viewer, opening, notTaking: notTakingNow(ownLink, opening.taking) };
 }
 
-/** Null where it is not published and she has just sent her form: without scripts, its page gives back what she typed. */
+/** Null if it is not published and a form was just sent: without scripts, the page gives back what was typed. */
 async function openingOrGone(callId: string): Promise<PublishedOpening | null> {
   try {
     return await readPublished(await publishedCall(callId));
@@ -49,13 +49,13 @@ export interface OwnPage {
   readonly application: OwnApplication;
   /** The whole address of the page. */
   readonly address: string;
-  /** Hers; the call's where her browser told none. */
+  /** The applicant's, or the call's if the browser did not give one. */
   readonly timeZone: string;
-  /** The call takes applications still. */
+  /** The call still takes applications. */
   readonly isTaking: boolean;
 }
 
-/** What an application's own link shows; any other link is the page that there is nothing. */
+/** What an application's link shows; any other link gives a 404. */
 export const loadOwnApplication = cache((link: string): Promise<OwnPage> => foundOr404(ownPage(link)));
 
 async function ownPage(link: string): Promise<OwnPage> {

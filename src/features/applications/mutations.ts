@@ -6,7 +6,7 @@ import { database } from "@/server/database";
 import { AppError } from "@/server/errors";
 import { inTransaction, type Connection } from "@/server/transaction";
 import { checkFree, RefusedError } from "./free-application";
-import type { ApplicationDocument, ApplicationWord } from "./schema";
+import type { ApplicationDocument, ApplicationDecision } from "./schema";
 
 export interface NewApplication {
   readonly name: string;
@@ -14,20 +14,20 @@ export interface NewApplication {
   readonly document: ApplicationDocument;
   readonly measurements: Readonly<Record<string, number>>;
   readonly typed: Readonly<Record<string, string>>;
-  /** Of who is signed in. */
+  /** The signed-in account. */
   readonly accountId: string | null;
-  /** The version that she read and agreed to. */
+  /** The version that was read and agreed to. */
   readonly agreementVersion: number;
-  /** The same sending has the same key, and is stored once. */
+  /** Sending the same form again has the same key, and is stored once. */
   readonly submissionKey: string;
 }
 
 /**
- * Stores an application. Applications of a call come one after another, so that two for the last place are one too many;
- * that a person has applied already is found by the unique indexes.
+ * Stores an application. A lock on the call lets applications in one at a time, so the limit holds; unique indexes find
+ * people who have applied before.
  *
- * @returns its id, also where the same sending is stored already.
- * @throws {RefusedError} where the call does not take it.
+ * @returns its id, also if the same form was stored before.
+ * @throws {RefusedError} if the call refuses it.
  */
 export async function storeApplication(call: PublishedCall, application: NewApplication): Promise<string> {
   try {
@@ -43,7 +43,7 @@ export async function storeApplication(call: PublishedCall, application: NewAppl
   }
 }
 
-/** Holds the call's row while it takes applications. @returns the application that this sending has made already. */
+/** Locks the call's row if it takes applications. @returns the application that this form has created before, if any. */
 async function lockForApplying(
   transaction: Connection,
   call: PublishedCall,
@@ -84,29 +84,29 @@ async function insert(transaction: Connection, { callId }: PublishedCall, applic
   return id;
 }
 
-/** A row that a unique index refused. */
+/** A unique index refused the row. */
 function isTaken(error: unknown): boolean {
   return error instanceof Prisma.PrismaClientKnownRequestError && error.code === "P2002";
 }
 
 /**
- * What the designer thinks of an application; null takes it back.
+ * Stores the designer's decision on an application; null clears it.
  *
- * @throws {AppError} "changed-meanwhile" where it is withdrawn or gone, its call closed, or not the viewer's to edit.
+ * @throws {AppError} "changed-meanwhile" if the application is withdrawn or its call is closed; "not-found" if it is gone or the viewer may not edit it.
  */
-export async function sayWord(
+export async function storeDecision(
   access: CallAccess,
-  { applicationId, word }: { applicationId: string; word: ApplicationWord | null },
+  { applicationId, decision }: { applicationId: string; decision: ApplicationDecision | null },
 ): Promise<void> {
   const { count } = await database().application.updateMany({
     where: { id: applicationId, withdrawnAt: null, call: openCallEditScope(access) },
-    data: { word },
+    data: { word: decision },
   });
   if (count > 0) return;
   const here = await database().application.count({ where: { id: applicationId, call: callEditScope(access) } });
   if (here === 0) throw new AppError("not-found");
   throw new AppError(
     "changed-meanwhile",
-    "This application was withdrawn, or the call closed, meanwhile. Reload the page.",
+    "This application was withdrawn or the test was closed in the meantime. Reload the page.",
   );
 }

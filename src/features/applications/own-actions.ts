@@ -12,9 +12,9 @@ import { deleteApplication, takeUpAgain, withdrawApplication } from "./own-mutat
 const formSchema = z.object({ link: z.string() });
 
 const NOT_AGAIN =
-  "It cannot be taken up again now: the time to apply is over, the call is closed, or it has as many applications as it can take.";
+  "You cannot resubmit it now: applications have closed, the test is closed, or it has enough applications.";
 
-/** Her link is the proof, whoever is signed in. */
+/** The link is the proof, whoever is signed in. */
 function linkAction(run: (link: string) => Promise<void>) {
   return async (_last: Failure | undefined, form: FormData): Promise<Failure | undefined> => {
     const { link } = parseForm(formSchema, form);
@@ -29,13 +29,13 @@ function linkAction(run: (link: string) => Promise<void>) {
   };
 }
 
-/** She takes her application back. */
+/** Withdraws an application. */
 export const withdrawOwn = linkAction(async (link) => await withdrawApplication(await applicationAccess(link)));
 
-/** She lets it stand again. */
+/** Resubmits a withdrawn application. */
 export const takeUpOwn = linkAction(async (link) => await takeUpAgain(await applicationAccess(link)));
 
-/** She has it deleted, and is told so. */
+/** Deletes an application, and shows a confirmation. */
 export async function deleteOwn(_last: Failure | undefined, form: FormData): Promise<Failure | undefined> {
   const { link } = parseForm(formSchema, form);
   try {

@@ -11,7 +11,7 @@ import { applicationScope, type ApplicationAccess } from "./access";
 import { applicationSchema, measurementsSchema, typedBodySchema, type ApplicationDocument } from "./schema";
 import { TESTER_SELECTED } from "./tester-selected";
 
-/** An application as its applicant reads it: all that is kept. */
+/** An application as its applicant reads it: everything that is stored. */
 export interface OwnApplication {
   readonly applicationId: string;
   readonly callId: string;
@@ -28,22 +28,22 @@ export interface OwnApplication {
   readonly agreedAt: Date;
   readonly createdAt: Date;
   readonly withdrawnAt: Date | null;
-  /** She was signed in as she applied. */
+  /** It was made while signed in. */
   readonly hasAccount: boolean;
   readonly tester: { readonly testerId: string; readonly size: string; readonly state: InvitationState } | null;
-  /** The call's days; null where it was taken back meanwhile. */
+  /** The call's dates; null if it was unpublished in the meantime. */
   readonly opening: { readonly dates: CallDates; readonly timeZone: string } | null;
   readonly isClosed: boolean;
 }
 
-/** All that is kept of an application. @throws {AppError} "not-found" where it was deleted meanwhile. */
+/** Reads everything that is stored about an application. @throws {AppError} "not-found" if it was deleted in the meantime. */
 export async function readOwnApplication(access: ApplicationAccess): Promise<OwnApplication> {
   const row = await database().application.findUnique({ where: applicationScope(access), select: SELECTED });
   const [revision] = row?.call.pattern.revisions ?? [];
   if (row === null || revision === undefined) throw new AppError("not-found");
-  const { id, call, contact, body, tester, accountId, document, ...kept } = row;
+  const { id, call, contact, body, tester, accountId, document, ...columns } = row;
   return {
-    ...kept,
+    ...columns,
     applicationId: id,
     callTitle: call.title,
     designer: call.pattern.memberships[0]?.account.name ?? "",

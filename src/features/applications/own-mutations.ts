@@ -6,9 +6,9 @@ import { applicationScope, type ApplicationAccess } from "./access";
 import { checkFree, RefusedError } from "./free-application";
 
 /**
- * Takes an application back; a place that was offered to her and that she has not answered is declined by it.
+ * Withdraws an application; an unanswered invitation is declined with it.
  *
- * @throws {AppError} "changed-meanwhile" where it is withdrawn already, or she has accepted a place.
+ * @throws {AppError} "changed-meanwhile" if it was withdrawn already, or a spot was accepted.
  */
 export async function withdrawApplication(access: ApplicationAccess): Promise<void> {
   await inTransaction(async (transaction) => {
@@ -31,9 +31,9 @@ export async function withdrawApplication(access: ApplicationAccess): Promise<vo
 }
 
 /**
- * Lets a withdrawn application stand again, while the call takes applications and has room for it.
+ * Resubmits a withdrawn application, while the call takes applications and has room for it.
  *
- * @throws {RefusedError} "over" or "full"; {AppError} "changed-meanwhile" where it stands, or a place was offered to her.
+ * @throws {RefusedError} "over" or "full"; {AppError} "changed-meanwhile" if it is not withdrawn, or was invited.
  */
 export async function takeUpAgain(access: ApplicationAccess): Promise<void> {
   const call = await publishedCall(access.callId).catch(() => null);
@@ -54,8 +54,8 @@ export async function takeUpAgain(access: ApplicationAccess): Promise<void> {
 }
 
 /**
- * Deletes an application with her contact, her body and all that she said. A place that she never accepted goes with it;
- * a test that she has accepted is another thing, and stays.
+ * Deletes an application with contact, body measurements and answers. A spot that was never accepted is deleted too; a test
+ * that was accepted stays.
  */
 export async function deleteApplication(access: ApplicationAccess): Promise<void> {
   await inTransaction(async (transaction) => {
@@ -65,14 +65,14 @@ export async function deleteApplication(access: ApplicationAccess): Promise<void
   });
 }
 
-/** Her place as a tester, as long as she has not accepted it. */
+/** The applicant's row as a tester, unless it is accepted. */
 function offered(access: ApplicationAccess) {
   return { application: applicationScope(access), acceptedAt: null };
 }
 
-/** Holds the call's row, so that she is not invited in between. */
+/** Locks the call's row, so that no invitation is sent in between. */
 async function lockCall(transaction: Connection, { callId }: ApplicationAccess): Promise<void> {
   await transaction.$queryRaw`SELECT id FROM call WHERE id = ${callId}::uuid FOR UPDATE`;
 }
 
-const MEANWHILE = "Something has changed meanwhile. Reload the page to see how your application stands.";
+const MEANWHILE = "Something has changed in the meantime. Reload the page to see the state of your application.";

@@ -1,10 +1,10 @@
 import type { OwnApplication } from "./own-data";
 
-/** How an application stands, for who made it. */
+/** The state of an application for its applicant. */
 export type OwnState =
   "sent" | "withdrawn" | "offered" | "too late" | "declined" | "taken back" | "testing" | "stopped";
 
-/** @returns "declined" also where she withdrew after a place was offered. */
+/** @returns "declined" also if the application was withdrawn after an invitation. */
 export function ownState({ tester, withdrawnAt }: Pick<OwnApplication, "tester" | "withdrawnAt">): OwnState {
   if (tester === null) return withdrawnAt === null ? "sent" : "withdrawn";
   switch (tester.state) {
@@ -22,7 +22,7 @@ export function ownState({ tester, withdrawnAt }: Pick<OwnApplication, "tester" 
   }
 }
 
-/** She can still take it back: by it she declines a place that is offered. */
+/** It can still be withdrawn; that declines an offered spot. */
 export function canWithdraw(state: OwnState): boolean {
   return state === "sent" || state === "offered" || state === "too late";
 }

@@ -1,15 +1,15 @@
 import type { InvitationState } from "@/features/testers/schema";
 
 const WORDS: Readonly<Record<InvitationState, string>> = {
-  invited: "offered a place in size",
+  invited: "is offered size",
   lapsed: "did not answer in time for size",
   accepted: "tests size",
   declined: "declined size",
-  withdrawn: "offer taken back of size",
-  stopped: "had to stop size",
+  withdrawn: "is no longer offered size",
+  stopped: "has stopped testing size",
 };
 
-/** "tests size L": what became of a place. */
+/** "tests size L": the state of a spot. */
 export function placeWords(state: InvitationState, sizeLabel: string): string {
   return `${WORDS[state]} ${sizeLabel}`;
 }

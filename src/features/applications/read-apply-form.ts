@@ -7,13 +7,13 @@ import {
   typedText,
   type AskedMeasurement,
   type AskedOfApplicants,
-  type SaidByField,
+  type MessagesByField,
   type TypedApplication,
 } from "./apply-form";
 import { bodyDoubt } from "./body-doubt";
 import { applicationSchema, type ApplicationDocument } from "./schema";
 
-/** An application that is whole. */
+/** A complete application. */
 export interface ReadApplication {
   readonly name: string;
   readonly email: string;
@@ -26,84 +26,92 @@ export interface ReadApplication {
 
 export type ReadForm =
   | { readonly ok: true; readonly application: ReadApplication }
-  | { readonly ok: false; readonly faults: SaidByField; readonly doubts: SaidByField };
+  | { readonly ok: false; readonly faults: MessagesByField; readonly doubts: MessagesByField };
 
-const MOST_LINE = 1_000;
-const MOST_TEXT = 5_000;
-const MOST_BODY_CM = 1_000;
+const MAX_LINE_LENGTH = 1_000;
+const MAX_TEXT_LENGTH = 5_000;
+const MAX_BODY_CM = 1_000;
+const LONGEST = { cm: "1,000 cm", in: "393 in" } as const;
+const EXAMPLE = { cm: "97 cm", in: "38 1/4 in" } as const;
 
 /**
- * Reads what an applicant sent.
+ * Reads an application form.
  *
- * @param asked what the call asks, for the fields hang on it.
- * @returns every fault by its field; a measurement that is hard to believe is a doubt, unless she was asked already.
+ * @param asked what the call asks; the fields depend on it.
+ * @returns every fault by its field; an unusual measurement is a doubt, unless it was questioned before.
  */
 export function readApplyForm(typed: TypedApplication, asked: AskedOfApplicants): ReadForm {
-  const said: Said = { faults: {}, doubts: {} };
-  const unit = choice(said, typed, "unit", UNIT) ?? "cm";
-  const body = readBody(said, { typed, asked: asked.body, unit });
-  const sizes = readSizes(said, typed, asked);
+  const messages: Messages = { faults: {}, doubts: {} };
+  const unit = choice(messages, typed, "unit", UNIT) ?? "cm";
+  const body = readBody(messages, { typed, asked: asked.body, unit });
+  const sizes = readSizes(messages, typed, asked);
   const application = {
-    name: line(said, typed, "name", NAME),
-    email: email(said, typed),
+    name: line(messages, typed, "name", NAME),
+    email: email(messages, typed),
     ...body,
     document: {
       ...sizes,
       unit,
       forAnother: typedText(typed, "forAnother") !== "",
-      yarn: text(said, typed, "yarn"),
-      tool: line(said, typed, "tool"),
-      terms: choice(said, typed, "terms", TERMS) ?? "us",
-      experience: choice(said, typed, "experience", EXPERIENCE) ?? "first",
-      handle: line(said, typed, "handle"),
-      pastWork: text(said, typed, "pastWork"),
+      yarn: text(messages, typed, "yarn"),
+      tool: line(messages, typed, "tool"),
+      terms: choice(messages, typed, "terms", TERMS) ?? "us",
+      experience: choice(messages, typed, "experience", EXPERIENCE) ?? "first",
+      handle: line(messages, typed, "handle"),
+      pastWork: text(messages, typed, "pastWork"),
     },
   };
-  mustBeTicked(said, typed, "agrees", "Nobody can test without the agreement: tick this if you agree to it.");
-  mustBeTicked(said, typed, "adult", "Only people who are 18 or over can apply: tick this if you are.");
-  const isWhole = Object.keys(said.faults).length + Object.keys(said.doubts).length === 0;
-  return isWhole ? { ok: true, application } : { ok: false, ...said };
+  mustBeTicked(messages, typed, "agrees", "To apply, read the agreement and tick this box.");
+  mustBeTicked(messages, typed, "adult", "You must be 18 or over to apply. Tick this box if you are.");
+  const isWhole = Object.keys(messages.faults).length + Object.keys(messages.doubts).length === 0;
+  return isWhole ? { ok: true, application } : { ok: false, ...messages };
 }
 
-interface Said {
+interface Messages {
   readonly faults: Record<string, string[]>;
   readonly doubts: Record<string, string[]>;
 }
 
 const { unit: UNIT_SCHEMA, terms: TERMS_SCHEMA, experience: EXPERIENCE_SCHEMA } = applicationSchema.shape;
 const UNIT = { schema: UNIT_SCHEMA, missing: "Choose centimetres or inches." };
-const TERMS = { schema: TERMS_SCHEMA, missing: "Choose the stitch names that you read." };
-const EXPERIENCE = { schema: EXPERIENCE_SCHEMA, missing: "Choose the sentence that comes nearest." };
-const NAME = "Write the name that the designer should call you by.";
+const TERMS = { schema: TERMS_SCHEMA, missing: "Choose US or UK." };
+const EXPERIENCE = { schema: EXPERIENCE_SCHEMA, missing: "Choose the sentence that fits you best." };
+const NAME = "Enter the name the designer should call you, such as Ann.";
 
-function line(said: Said, typed: TypedApplication, field: string, missing?: string): string {
-  return shortText(said, typed, { field, most: MOST_LINE, missing });
+function line(messages: Messages, typed: TypedApplication, field: string, missing?: string): string {
+  return shortText(messages, typed, { field, max: MAX_LINE_LENGTH, missing });
 }
 
-function text(said: Said, typed: TypedApplication, field: string): string {
-  return shortText(said, typed, { field, most: MOST_TEXT });
+function text(messages: Messages, typed: TypedApplication, field: string): string {
+  return shortText(messages, typed, { field, max: MAX_TEXT_LENGTH });
 }
 
-function shortText(said: Said, typed: TypedApplication, { field, most, missing }: TextField): string {
+function shortText(messages: Messages, typed: TypedApplication, { field, max, missing }: TextField): string {
   const value = typedText(typed, field).trim();
-  if (value === "" && missing !== undefined) said.faults[field] = [missing];
-  if (value.length > most)
-    said.faults[field] = [`Keep this under ${most.toLocaleString("en-GB")} characters; these are ${value.length}.`];
+  if (value === "" && missing !== undefined) messages.faults[field] = [missing];
+  if (value.length > max)
+    messages.faults[field] = [
+      `This has ${value.length.toLocaleString("en-GB")} characters; the limit is ${max.toLocaleString("en-GB")}.`,
+    ];
   if (!value.isWellFormed() || value.includes("\u0000"))
-    said.faults[field] = ["This holds a character that cannot be stored. Type it anew."];
+    messages.faults[field] = ["This contains a character that cannot be stored. Type it again instead of pasting it."];
   return value;
 }
 
 interface TextField {
   readonly field: string;
-  readonly most: number;
+  readonly max: number;
   readonly missing?: string;
 }
 
-function email(said: Said, typed: TypedApplication): string {
+function email(messages: Messages, typed: TypedApplication): string {
   const parsed = emailSchema.safeParse(typedText(typed, "email"));
   if (parsed.success) return parsed.data;
-  said.faults.email = [typedText(typed, "email").trim() === "" ? "Write your e-mail address." : firstOf(parsed.error)];
+  messages.faults.email = [
+    typedText(typed, "email").trim() === ""
+      ? "Enter your e-mail address, such as ann@example.org."
+      : firstOf(parsed.error),
+  ];
   return "";
 }
 
@@ -112,18 +120,18 @@ function firstOf(error: z.ZodError): string {
 }
 
 function choice<Value>(
-  said: Said,
+  messages: Messages,
   typed: TypedApplication,
   field: string,
   { schema, missing }: { readonly schema: z.ZodType<Value>; readonly missing: string },
 ): Value | undefined {
   const parsed = schema.safeParse(typedText(typed, field));
-  if (!parsed.success) said.faults[field] = [missing];
+  if (!parsed.success) messages.faults[field] = [missing];
   return parsed.data;
 }
 
-function mustBeTicked(said: Said, typed: TypedApplication, field: string, missing: string): void {
-  if (typedText(typed, field) === "") said.faults[field] = [missing];
+function mustBeTicked(messages: Messages, typed: TypedApplication, field: string, missing: string): void {
+  if (typedText(typed, field) === "") messages.faults[field] = [missing];
 }
 
 interface BodyFields {
@@ -132,37 +140,42 @@ interface BodyFields {
   readonly unit: LengthUnit;
 }
 
-function readBody(said: Said, { typed, asked, unit }: BodyFields): Pick<ReadApplication, "measurements" | "typed"> {
+function readBody(
+  messages: Messages,
+  { typed, asked, unit }: BodyFields,
+): Pick<ReadApplication, "measurements" | "typed"> {
   const measurements: Record<string, number> = {};
-  const kept: Record<string, string> = {};
+  const texts: Record<string, string> = {};
   const askedBefore = new Set(typed.asked ?? []);
   for (const measurement of asked) {
     const field = bodyField(measurement.id);
     const written = typedText(typed, field).trim();
     if (written === "") {
       if (measurement.decides)
-        said.faults[field] = ["This one decides the size: take it as described and write it here."];
+        messages.faults[field] = [
+          `This measurement decides the size, so it is required. Enter a length such as ${EXAMPLE[unit]}.`,
+        ];
       continue;
     }
     const length = parseLength(written, unit);
     if (!length.ok) {
-      said.faults[field] = [length.message];
+      messages.faults[field] = [length.message];
       continue;
     }
-    if (length.cm <= 0 || length.cm > MOST_BODY_CM) {
-      said.faults[field] = ["Write a length above 0 and under 10 m."];
+    if (length.cm <= 0 || length.cm > MAX_BODY_CM) {
+      messages.faults[field] = [`Enter a length of at most ${LONGEST[unit]}, such as ${EXAMPLE[unit]}.`];
       continue;
     }
     const doubt = askedBefore.has(measurement.id) ? null : bodyDoubt(length.cm, length.unit, measurement);
-    if (doubt !== null) said.doubts[field] = [doubt];
+    if (doubt !== null) messages.doubts[field] = [doubt];
     measurements[measurement.id] = length.cm;
-    kept[measurement.id] = written;
+    texts[measurement.id] = written;
   }
-  return { measurements, typed: kept };
+  return { measurements, typed: texts };
 }
 
 function readSizes(
-  said: Said,
+  messages: Messages,
   typed: TypedApplication,
   { sizes }: AskedOfApplicants,
 ): Pick<ApplicationDocument, "accepts" | "prefers"> {
@@ -172,13 +185,13 @@ function readSizes(
   const accepts = ticked.size === 0 ? null : sizes.flatMap(({ id }) => (ticked.has(id) ? [id] : []));
   const prefers: string[] = [];
   for (const field of PREFERENCES) {
-    const wish = typedText(typed, field);
-    const label = offered.get(wish);
+    const sizeId = typedText(typed, field);
+    const label = offered.get(sizeId);
     if (label === undefined) continue;
-    if (prefers.includes(wish)) said.faults[field] = [`You chose ${label} twice. Choose another, or none.`];
-    else if (accepts !== null && !ticked.has(wish))
-      said.faults[field] = [`You would like ${label}, but it is not ticked above. Tick it too, or choose another.`];
-    prefers.push(wish);
+    if (prefers.includes(sizeId)) messages.faults[field] = [`You chose ${label} twice. Choose another size, or none.`];
+    else if (accepts !== null && !ticked.has(sizeId))
+      messages.faults[field] = [`You chose ${label}, but it is not ticked above. Tick it too, or choose another size.`];
+    prefers.push(sizeId);
   }
   return { accepts, prefers };
 }

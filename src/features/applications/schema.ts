@@ -3,20 +3,20 @@ import { idSchema, labelSchema, textSchema } from "@/engine/pattern";
 
 export const EXPERIENCES = ["first", "some", "many"] as const;
 
-/** What an applicant says of herself, as it is stored: without her name, her address and her body. */
+/** An applicant's answers as stored, without name, e-mail address and body measurements. */
 export const applicationSchema = z.strictObject({
-  /** Sizes that she would make; null: any within reach. */
+  /** The sizes they would make; null for any that fits. */
   accepts: z.array(idSchema).nullable(),
-  /** The same in the order in which she would like them; may be empty. */
+  /** Preferred sizes in order; may be empty. */
   prefers: z.array(idSchema),
-  /** The body that she gave is not her own: she makes the garment for somebody else. */
+  /** The measurements are somebody else's, for whom the garment is made. */
   forAnother: z.boolean(),
   yarn: textSchema,
   tool: labelSchema,
   unit: z.enum(["cm", "in"]),
   /** Of stitch names. */
   terms: z.enum(["us", "uk"]),
-  /** Null where her browser did not tell. */
+  /** Null if the browser did not give one. */
   timeZone: z.string().nullable(),
   experience: z.enum(EXPERIENCES),
   handle: labelSchema,
@@ -25,13 +25,13 @@ export const applicationSchema = z.strictObject({
 
 export type ApplicationDocument = z.infer<typeof applicationSchema>;
 
-/** Body measurement -> cm, as it is stored. */
+/** Body measurement -> cm, as stored. */
 export const measurementsSchema = z.record(idSchema, z.number());
 
 /** Body measurement -> what was typed. */
 export const typedBodySchema = z.record(idSchema, z.string());
 
-export const applicationWordSchema = z.enum(["yes", "maybe", "no"]);
+export const applicationDecisionSchema = z.enum(["yes", "maybe", "no"]);
 
-/** What the designer thinks of an application before places are given. */
-export type ApplicationWord = z.infer<typeof applicationWordSchema>;
+/** The designer's decision on an application, before sizes are assigned. */
+export type ApplicationDecision = z.infer<typeof applicationDecisionSchema>;

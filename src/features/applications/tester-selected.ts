@@ -1,4 +1,4 @@
-/** What is selected of a tester to say what became of her place. */
+/** The columns that decide the state of a tester's spot. */
 export const TESTER_SELECTED = {
   ...{ id: true, size: true, invitationEndsAt: true, acceptedAt: true, declinedAt: true },
   ...{ withdrawnAt: true, stoppedAt: true },

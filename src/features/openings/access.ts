@@ -6,12 +6,12 @@ import { database } from "@/server/database";
 import { AppError } from "@/server/errors";
 import type { Proof } from "@/server/proof";
 
-/** That a call is published: everybody may read what it tells. */
+/** Proof that a call is published, so that everybody may read it. */
 export interface PublishedCall extends Proof<"published call"> {
   readonly callId: string;
 }
 
-/** @throws {AppError} "not-found" where the call is absent, or not published. */
+/** @throws {AppError} "not-found" if the call does not exist or is not published. */
 export const publishedCall = cache(async (callId: string): Promise<PublishedCall> => {
   if (!z.uuid().safeParse(callId).success) throw new AppError("not-found");
   const call = await database().call.findFirst({
@@ -22,7 +22,7 @@ export const publishedCall = cache(async (callId: string): Promise<PublishedCall
   return { callId } as PublishedCall;
 });
 
-/** Where clause of the published call, for reading what it tells. */
+/** Where clause of the published call, for reading. */
 export function publishedScope({ callId }: PublishedCall): Prisma.CallWhereUniqueInput {
   return { id: callId, opening: { publishedAt: { not: null } } };
 }

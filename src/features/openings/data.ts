@@ -8,16 +8,16 @@ import { endOfDay, startOfDay } from "@/server/time-zone";
 import { publishedScope, type PublishedCall } from "./access";
 import { openingSchema, type Dates, type OpeningDocument } from "./schema";
 
-/** A day of a call, as people name it and as a moment. */
+/** A date of a call, as a day and as a moment. */
 export interface CallDay {
   readonly day: string;
-  /** Of the day to start on its first moment, of a day to do something by the first moment after it. */
+  /** The first moment of a start day; the first moment after a deadline. */
   readonly at: Date;
 }
 
 export type CallDates<Days extends Partial<Dates> = Dates> = { readonly [Key in keyof Days]: CallDay };
 
-/** The days of a call, or a tester's own (`TesterDates`), as moments. */
+/** The dates of a call, or a tester's own (`TesterDates`), as moments. */
 export function callDates<Days extends Partial<Dates>>(days: Days, timeZone: string): CallDates<Days>;
 export function callDates(days: Partial<Dates>, timeZone: string): Readonly<Record<string, CallDay>> {
   return Object.fromEntries(
@@ -33,17 +33,17 @@ export interface Agreement {
   readonly text: string;
 }
 
-/** What a call tells whoever may apply. */
+/** The published listing of a call. */
 export interface Opening {
   readonly version: number;
   readonly publishedAt: Date;
   readonly document: OpeningDocument;
   readonly dates: CallDates;
-  /** The newest; earlier ones bind whoever agreed to them. */
+  /** The newest; earlier ones still bind those who agreed to them. */
   readonly agreement: Agreement;
 }
 
-/** What a call of the viewer's tells. @returns null while it is not published, and for a call that was brought in. */
+/** The published listing of a call of the viewer's. @returns null if it is not published or the call has none. */
 export async function readOpening(access: CallAccess): Promise<Opening | null> {
   const row = await database().opening.findFirst({
     where: { publishedAt: { not: null }, call: callScope(access) },
@@ -52,14 +52,14 @@ export async function readOpening(access: CallAccess): Promise<Opening | null> {
   return row === null ? null : toOpening(row);
 }
 
-/** Whether somebody can apply now: the call takes applications, its day is over, it is closed, or it has as many as it takes. */
+/** Whether people can apply now, and if not why: the last day has passed, the call is closed, or it has enough applications. */
 export type Taking = "open" | "over" | "closed" | "full";
 
-/** All that whoever may apply is told of a call. */
+/** Everything that the public page of a call shows. */
 export interface PublishedOpening extends Opening {
   readonly callId: string;
   readonly title: string;
-  /** The name of the designer who calls. */
+  /** The designer's name. */
   readonly designer: string;
   /** Made up for the demo. */
   readonly invented: boolean;
@@ -69,7 +69,7 @@ export interface PublishedOpening extends Opening {
   readonly taking: Taking;
 }
 
-/** What a published call tells everybody. @throws {AppError} "not-found" where it was taken back meanwhile. */
+/** Reads what a published call shows everybody. @throws {AppError} "not-found" if it was unpublished in the meantime. */
 export async function readPublished(published: PublishedCall): Promise<PublishedOpening> {
   const row = await database().call.findUnique({ where: publishedScope(published), select: publishedSelect });
   const [revision] = row?.pattern.revisions ?? [];
@@ -103,7 +103,7 @@ interface OwnedPattern {
   readonly memberships: readonly { readonly account: { readonly name: string } }[];
 }
 
-/** Whose a pattern is. */
+/** The owner of a pattern. */
 export function ownerOf({ invented, memberships }: OwnedPattern): { designer: string; invented: boolean } {
   return { designer: memberships[0]?.account.name ?? "", invented };
 }
@@ -139,8 +139,8 @@ interface OpeningRow {
 export function toOpening({ version, publishedAt, document, call }: OpeningRow): Opening {
   const [agreement] = call.agreements;
   if (publishedAt === null || agreement === undefined) throw new Error("a published opening has no agreement");
-  const told = openingSchema.parse(document);
-  return { version, publishedAt, document: told, dates: callDates(told.dates, told.timeZone), agreement };
+  const parsed = openingSchema.parse(document);
+  return { version, publishedAt, document: parsed, dates: callDates(parsed.dates, parsed.timeZone), agreement };
 }
 
 function takingNow(

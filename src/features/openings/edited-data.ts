@@ -6,16 +6,16 @@ import { openingSelect, ownerOf, patternOwnerSelect, placesOf, toOpening, type A
 import { openingDraftSchema, type TypedOpening } from "./schema";
 import { typedOpening } from "./typed-opening";
 
-/** An opening as its designer's form has it. */
+/** A listing as the designer's form has it. */
 export interface EditedOpening {
   readonly version: number;
-  /** Null while it is written. */
+  /** Null while it is a draft. */
   readonly publishedAt: Date | null;
-  /** The form's fields: as they were typed, or as they are published. */
+  /** The form's fields: as typed, or as published. */
   readonly typed: TypedOpening;
 }
 
-/** The opening of a call of the viewer's as its form has it. @returns null where the call has none. */
+/** The listing of a call of the viewer's as its form has it. @returns null if the call has none. */
 export async function editedOpening(access: CallAccess): Promise<EditedOpening | null> {
   const row = await database().call.findUnique({
     where: callScope(access),
@@ -25,23 +25,23 @@ export async function editedOpening(access: CallAccess): Promise<EditedOpening |
   if (row.opening === null) return null;
   const { version, publishedAt, document } = row.opening;
   if (publishedAt === null) return { version, publishedAt, typed: openingDraftSchema.parse(document).typed };
-  const told = toOpening(row.opening);
+  const published = toOpening(row.opening);
   const places = placesOf(row.places);
-  const typed = typedOpening({ ...told, title: row.title, places, agreement: told.agreement.text });
+  const typed = typedOpening({ ...published, title: row.title, places, agreement: published.agreement.text });
   return { version, publishedAt, typed };
 }
 
-/** A version of a call's agreement, and whom it binds. */
+/** A version of a call's agreement, and who agreed to it. */
 export interface BindingAgreement extends Agreement {
   readonly createdAt: Date;
-  /** Names of those who agreed to it and have not withdrawn; null for one whose name was deleted. */
+  /** Names of those who agreed to it and have not withdrawn; null for a deleted name. */
   readonly binds: readonly (string | null)[];
-  /** How many it binds; the first of them are named. */
+  /** How many agreed to it; only the first are named. */
   readonly many: number;
 }
 
-/** Of more whom a version binds, only how many. */
-const MOST_NAMED = 12;
+/** The most names of a version; of the others only the number is shown. */
+const MAX_NAMED = 12;
 
 /** All versions of a call's agreement, the newest first. */
 export async function agreements(access: CallAccess): Promise<BindingAgreement[]> {
@@ -56,7 +56,7 @@ export async function agreements(access: CallAccess): Promise<BindingAgreement[]
       applications: {
         where: { withdrawnAt: null },
         orderBy: { position: "asc" },
-        take: MOST_NAMED,
+        take: MAX_NAMED,
         select: { contact: { select: { name: true } } },
       },
     },
@@ -68,7 +68,7 @@ export async function agreements(access: CallAccess): Promise<BindingAgreement[]
   }));
 }
 
-/** A call whose opening is not published, for those with a part in it. @throws {AppError} "not-found" where it has none. */
+/** The unpublished listing of a call, for its members. @throws {AppError} "not-found" if it has none. */
 export async function previewedCall(
   access: CallAccess,
 ): Promise<{ title: string; designer: string; invented: boolean; typed: TypedOpening }> {

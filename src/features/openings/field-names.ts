@@ -1,6 +1,6 @@
 import { ownValue, type PatternDocument } from "@/engine/pattern";
 
-/** Names of the form's fields that stand once. */
+/** Names of the fields that occur once in the form. */
 export const TEXT_FIELDS = ["introduction", "asks", "yarn", "tools", "gives"] as const;
 export const DAY_FIELDS = ["applyUntil", "startOn", "swatchBy", "reportBy"] as const;
 
@@ -14,13 +14,13 @@ export const bodyField = (bodyId: string) => `body.${bodyId}`;
 export interface AskableMeasurement {
   readonly id: string;
   readonly label: string;
-  /** How to take it; "" where the pattern does not say. */
+  /** How to take it; "" if the pattern does not say. */
   readonly how: string;
   /** Every size has it, so that it can decide the size. */
   readonly decides: boolean;
 }
 
-/** Body measurements that a call of this pattern can ask for: those it explains, then those its sizes have besides. */
+/** Body measurements that a call of this pattern can ask for: those it explains, then the others of its sizes. */
 export function askableMeasurements({ bodyMeasurements = [], sizes }: PatternDocument): AskableMeasurement[] {
   const explained = new Map(bodyMeasurements.map((measurement) => [measurement.id, measurement]));
   const ids = new Set([...explained.keys(), ...sizes.flatMap(({ body }) => Object.keys(body))]);

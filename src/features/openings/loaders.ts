@@ -11,8 +11,8 @@ import { previewedCall } from "./edited-data";
 import { readTyped } from "./read-typed";
 import type { Dates } from "./schema";
 
-/** What an open call's page tells: a published call or, for those with a part in it, what is written of it so far. */
-export interface ToldCall extends Pick<
+/** What the page of a tester call shows: the published listing or, for members, the draft. */
+export interface CallListing extends Pick<
   PublishedOpening,
   "callId" | "title" | "designer" | "invented" | "pattern" | "places"
 > {
@@ -23,36 +23,36 @@ export interface ToldCall extends Pick<
 }
 
 export interface OpenCallPage {
-  readonly told: ToldCall;
+  readonly listing: CallListing;
   readonly viewer: Viewer | null;
-  /** She has a part in the call. */
+  /** The viewer is a member of the call. */
   readonly isDesigner: boolean;
-  /** The link of the application that she made while she was signed in. */
+  /** The link of the viewer's application, if it was made while signed in. */
   readonly application: string | null;
 }
 
-/** An open call for whoever asks. One that is not published answers as if it did not exist, but to those it belongs to. */
+/** A tester call for any visitor. One that is not published gives a 404, except to its members. */
 export async function loadOpenCall(callId: string): Promise<OpenCallPage> {
   return await foundOr404(openCallFor(await optionalViewer(), callId));
 }
 
-/** What everybody is told of an open call, for previews of links to it. */
+/** What everybody sees of a tester call, for previews of links. */
 export async function loadPublished(callId: string): Promise<PublishedOpening> {
   return await foundOr404(publishedCall(callId).then(readPublished));
 }
 
 async function openCallFor(viewer: Viewer | null, callId: string): Promise<OpenCallPage> {
-  const isDesigner = viewer !== null && (await hasPart(viewer, callId));
+  const isDesigner = viewer !== null && (await isMember(viewer, callId));
   try {
-    const told = await readPublished(await publishedCall(callId));
-    return { told, viewer, isDesigner, application: viewer && (await ownApplicationLink(viewer, callId)) };
+    const listing = await readPublished(await publishedCall(callId));
+    return { listing, viewer, isDesigner, application: viewer && (await ownApplicationLink(viewer, callId)) };
   } catch (error) {
     if (!isDesigner || !isNotFound(error)) throw error;
-    return { told: await preview(viewer, callId), viewer, isDesigner, application: null };
+    return { listing: await preview(viewer, callId), viewer, isDesigner, application: null };
   }
 }
 
-async function hasPart(viewer: Viewer, callId: string): Promise<boolean> {
+async function isMember(viewer: Viewer, callId: string): Promise<boolean> {
   try {
     await callAccess(viewer, callId, "viewer");
     return true;
@@ -66,7 +66,7 @@ function isNotFound(error: unknown): boolean {
   return error instanceof AppError && error.code === "not-found";
 }
 
-async function preview(viewer: Viewer, callId: string): Promise<ToldCall> {
+async function preview(viewer: Viewer, callId: string): Promise<CallListing> {
   const access = await callAccess(viewer, callId, "viewer");
   const [{ document: pattern }, { typed, title, ...call }] = await Promise.all([
     latestRevision(access.pattern),

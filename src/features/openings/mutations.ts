@@ -13,8 +13,8 @@ import type { TypedOpening } from "./schema";
 import { typedOpening } from "./typed-opening";
 import type { WholeOpening } from "./whole-opening";
 
-/** A new call of a pattern with an opening that nobody sees yet; or the one that the same sending has made. */
-export async function openCall(
+/** Creates a call with an unpublished listing; the same key again returns the call that exists. */
+export async function startCall(
   access: PatternAccess,
   { title, typed, submissionKey }: { title: string; typed: TypedOpening; submissionKey: string },
 ): Promise<{ callId: string }> {
@@ -25,8 +25,8 @@ export async function openCall(
   });
 }
 
-/** An opening for a call that was brought in without one; one that is there stays. @throws {AppError} "closed". */
-export async function beginOpening(access: CallAccess, typed: TypedOpening): Promise<void> {
+/** Creates a listing for an imported call; an existing one stays. @throws {AppError} "closed". */
+export async function createListing(access: CallAccess, typed: TypedOpening): Promise<void> {
   await inTransaction(async (transaction) => {
     await lockOpenCall(transaction, access);
     await transaction.opening.createMany({
@@ -38,19 +38,19 @@ export async function beginOpening(access: CallAccess, typed: TypedOpening): Pro
 
 export type OpeningSave =
   | { readonly status: "saved"; readonly version: number }
-  /** Somebody's save came first: theirs stands, hers is still with her. */
-  | { readonly status: "late" };
+  /** Somebody else saved first: their version stays, the viewer's is still in their form. */
+  | { readonly status: "conflict" };
 
 /**
- * Keeps an opening that is not published as it was typed, over the version that was read.
+ * Saves an unpublished listing as typed, if its version is still the one that was read.
  *
- * @param title the call's title from now on; null leaves it as it is.
+ * @param title the call's new title; null leaves it as it is.
  */
-export async function keepOpening(
+export async function saveListing(
   access: CallAccess,
   { version, typed, title }: { version: number; typed: TypedOpening; title: string | null },
 ): Promise<OpeningSave> {
-  const isKept = await inTransaction(async (transaction) => {
+  const isSaved = await inTransaction(async (transaction) => {
     await lockOpenCall(transaction, access);
     const { count } = await transaction.opening.updateMany({
       where: { version, publishedAt: null, call: openCallEditScope(access) },
@@ -60,18 +60,18 @@ export async function keepOpening(
       await transaction.call.update({ where: openCallEditScope(access), data: { title } });
     return count === 1;
   });
-  return isKept ? { status: "saved", version: version + 1 } : await lateUnlessSame(access, typed);
+  return isSaved ? { status: "saved", version: version + 1 } : await conflictUnlessSame(access, typed);
 }
 
 export type Publishing = OpeningSave | { readonly status: "refused"; readonly faults: readonly FieldFault[] };
 
 /**
- * Publishes an opening, or changes what is published. An agreement of another text is the next version; earlier ones
- * stay, for they bind whoever agreed to them.
+ * Publishes a listing, or changes the published one. A different agreement is stored as the next version; earlier ones
+ * stay, because they bind those who agreed to them.
  *
- * @returns "refused" where a size would have fewer spots than it has testers.
+ * @returns "refused" if a size would have fewer spots than testers.
  */
-export async function publishOpening(
+export async function publishListing(
   access: CallAccess,
   { version, opening }: { version: number; opening: WholeOpening },
 ): Promise<Publishing> {
@@ -85,9 +85,9 @@ export async function publishOpening(
       where: { version, call: openCallEditScope(access) },
       data: { document, applyUntil, version: { increment: 1 } },
     });
-    if (count === 0) return { status: "late" };
+    if (count === 0) return { status: "conflict" };
     await transaction.opening.updateMany({ where: { callId, publishedAt: null }, data: { publishedAt: new Date() } });
-    await agree(transaction, access, opening.agreement);
+    await storeAgreement(transaction, access, opening.agreement);
     await transaction.place.deleteMany({ where: { call: openCallEditScope(access) } });
     await transaction.place.createMany({
       data: Object.entries(opening.places).map(([size, place]) => ({ callId, size, ...place })),
@@ -95,11 +95,11 @@ export async function publishOpening(
     await transaction.call.update({ where: openCallEditScope(access), data: { title } });
     return { status: "saved", version: version + 1 };
   });
-  return saved.status === "late" ? await lateUnlessSame(access, typedOpening(opening)) : saved;
+  return saved.status === "conflict" ? await conflictUnlessSame(access, typedOpening(opening)) : saved;
 }
 
-/** Makes a published opening one that nobody sees, while nobody has applied or been invited. */
-export async function takeBackOpening(
+/** Unpublishes a listing, while nobody has applied or been invited. */
+export async function unpublishListing(
   access: CallAccess,
   { version, typed }: { version: number; typed: TypedOpening },
 ): Promise<OpeningSave | { readonly status: "applied" }> {
@@ -113,34 +113,34 @@ export async function takeBackOpening(
       where: { version, publishedAt: { not: null }, call },
       data: { document: { typed }, publishedAt: null, applyUntil: null, version: { increment: 1 } },
     });
-    return count === 0 ? { status: "late" } : { status: "saved", version: version + 1 };
+    return count === 0 ? { status: "conflict" } : { status: "saved", version: version + 1 };
   });
 }
 
-/** A save whose answer was lost comes again: what it says stands already. */
-async function lateUnlessSame(access: CallAccess, typed: TypedOpening): Promise<OpeningSave> {
+/** A save whose answer was lost is sent again: then the same text is already stored. */
+async function conflictUnlessSame(access: CallAccess, typed: TypedOpening): Promise<OpeningSave> {
   const theirs = await editedOpening(access);
   if (theirs === null) throw new AppError("not-found");
   return canonicalJson(theirs.typed) === canonicalJson(typed)
     ? { status: "saved", version: theirs.version }
-    : { status: "late" };
+    : { status: "conflict" };
 }
 
 async function tooFewSpots(transaction: Connection, access: CallAccess, places: Places): Promise<FieldFault[]> {
-  const standing = await transaction.tester.groupBy({
+  const occupied = await transaction.tester.groupBy({
     by: ["size"],
     where: { call: callEditScope(access), ...takesPlace(new Date()) },
     _count: true,
   });
-  return standing.flatMap(({ size, _count: testers }) => {
+  return occupied.flatMap(({ size, _count: testers }) => {
     const place = places[size];
     if (place === undefined || place.wanted >= testers) return [];
-    const says = `${testers === 1 ? "1 tester stands" : `${testers} testers stand`} in this size, so give ${testers} or more.`;
-    return [{ field: wantedField(size), says, isMissing: false }];
+    const message = `This size already has ${testers === 1 ? "1 tester" : `${testers} testers`}. Enter ${testers} or more.`;
+    return [{ field: wantedField(size), message, isMissing: false }];
   });
 }
 
-async function agree(transaction: Connection, access: CallAccess, text: string): Promise<void> {
+async function storeAgreement(transaction: Connection, access: CallAccess, text: string): Promise<void> {
   const newest = await transaction.agreement.findFirst({
     where: { call: callEditScope(access) },
     orderBy: { version: "desc" },

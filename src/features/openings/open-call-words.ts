@@ -1,22 +1,22 @@
 import { dayWords } from "@/ui/moment-words";
-import type { ToldCall } from "./loaders";
+import type { CallListing } from "./loaders";
 
 /** `in 9 sizes, XS to 5X`, `in the size M`. */
-export function sizesWords({ sizes }: ToldCall["pattern"]): string {
+export function sizesWords({ sizes }: CallListing["pattern"]): string {
   const [first, last] = [sizes[0]?.label ?? "", sizes.at(-1)?.label ?? ""];
   return sizes.length === 1 ? `in the size ${first}` : `in ${sizes.length} sizes, ${first} to ${last}`;
 }
 
-/** The last day to apply, `Sunday 14 March 2027`; null while it is not settled. */
-export function lastDayWords({ dates, document }: Pick<ToldCall, "dates" | "document">): string | null {
+/** The last day to apply, `Sunday 14 March 2027`; null if it is not set. */
+export function lastDayWords({ dates, document }: Pick<CallListing, "dates" | "document">): string | null {
   if (dates.applyUntil === undefined) return null;
   return dayWords(new Date(dates.applyUntil.at.getTime() - 1), document.timeZone);
 }
 
-/** A whole call in one sentence, for those who see its link. */
-export function openCallSentence(told: ToldCall): string {
-  const { designer, pattern } = told;
-  const lastDay = lastDayWords(told);
+/** A tester call in one sentence, for previews of its link. */
+export function openCallSentence(listing: CallListing): string {
+  const { designer, pattern } = listing;
+  const lastDay = lastDayWords(listing);
   const until = lastDay === null ? "" : ` Apply until ${lastDay}.`;
-  return `${designer} looks for testers of ${pattern.name}, a ${pattern.craft} pattern ${sizesWords(pattern)}.${until}`;
+  return `${designer} is looking for testers for ${pattern.name}, a ${pattern.craft} pattern ${sizesWords(pattern)}.${until}`;
 }

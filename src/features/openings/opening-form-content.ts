@@ -9,19 +9,19 @@ import { askableMeasurements } from "./field-names";
 import { usualInvitations } from "./usual-invitations";
 import { wholeOpening } from "./whole-opening";
 
-/** How many testers of one size the form still says how many to invite for. */
-const MOST_ADVISED = 40;
+/** The most testers of one size for which the form says how many to invite. */
+const MAX_ADVISED = 40;
 
 type FormContent = OpeningContent & Pick<OpeningFormProps, "open">;
 
-/** What the opening's form shows beside what was typed. */
+/** What the listing's form shows besides what was typed. */
 export function openingForm(
   pattern: PatternDocument,
   { opening, unit }: { readonly opening: EditedOpening; readonly unit: LengthUnit },
 ): FormContent {
   const body = askableMeasurements(pattern);
   const sizedBy = body.find(({ id }) => id === pattern.sizeBy)?.label ?? pattern.sizeBy;
-  const whole = wholeOpening(opening.typed, { pattern, now: new Date(), stands: null });
+  const whole = wholeOpening(opening.typed, { pattern, now: new Date(), published: null });
   return {
     sizes: pattern.sizes.map(({ id, label, body: made }) => {
       const cm = ownValue(made, pattern.sizeBy);
@@ -30,7 +30,7 @@ export function openingForm(
     body,
     advice: {
       needed: testersNeeded(pattern),
-      invitations: Array.from({ length: MOST_ADVISED + 1 }, (_, finishers) => usualInvitations(finishers)),
+      invitations: Array.from({ length: MAX_ADVISED + 1 }, (_, finishers) => usualInvitations(finishers)),
     },
     open: whole.ok ? [] : whole.faults,
   };

@@ -4,32 +4,32 @@ import { lastDayWords, sizesWords } from "./open-call-words";
 
 const LONGEST_NAME = 90;
 
-/** What stands on the picture that a link to a call is shown with. */
+/** The words on the preview picture of a link to a call. */
 export interface PictureWords {
   readonly heading: string;
   readonly line: string;
   readonly until: string;
 }
 
-/** Names as far as our fonts can write them; where they cannot, the call goes without. */
-export async function pictureWords(told: PublishedOpening): Promise<PictureWords> {
-  const { pattern, designer } = told;
+/** Names appear only if our fonts can write them. */
+export async function pictureWords(listing: PublishedOpening): Promise<PictureWords> {
+  const { pattern, designer } = listing;
   const [name, sizes, caller] = await Promise.all([pattern.name, sizesWords(pattern), designer].map(drawableText));
   const craft = pattern.craft === "crochet" ? "A crochet pattern" : "A knitting pattern";
   const inSizes = sizes === null ? `in ${pattern.sizes.length} sizes` : shortened(sizes ?? "", LONGEST_NAME);
   return {
     heading: name ? shortened(name, LONGEST_NAME) : craft,
     line: `${name ? `${craft} ` : ""}${inSizes}${caller ? `, by ${shortened(caller, LONGEST_NAME / 2)}` : ""}`,
-    until: `Apply until ${lastDayWords(told) ?? ""}`,
+    until: `Apply until ${lastDayWords(listing) ?? ""}`,
   };
 }
 
-function shortened(text: string, most: number): string {
+function shortened(text: string, maxLength: number): string {
   const characters = Array.from(new Intl.Segmenter("en").segment(text), ({ segment }) => segment);
-  return characters.length <= most
+  return characters.length <= maxLength
     ? text
     : `${characters
-        .slice(0, most - 1)
+        .slice(0, maxLength - 1)
         .join("")
         .trimEnd()}…`;
 }

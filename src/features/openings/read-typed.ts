@@ -7,15 +7,15 @@ const LONGEST_TITLE = 200;
 const LONGEST_TEXT = 20_000;
 const WHOLE = /^\d{1,5}$/;
 
-/** What a form's field says that cannot stand so, or that it does not say yet. */
+/** A field of the form that is wrong or still empty. */
 export interface FieldFault {
   readonly field: string;
-  readonly says: string;
-  /** Nothing is wrong: it is only not there yet. */
+  readonly message: string;
+  /** Nothing is wrong: the field is only still empty. */
   readonly isMissing: boolean;
 }
 
-/** All that can be read of a form, the rest left out. */
+/** Everything that can be read from a form, without the rest. */
 export interface ReadOpening {
   readonly title: string;
   readonly places: Places;
@@ -24,24 +24,23 @@ export interface ReadOpening {
   readonly agreement: string;
 }
 
-/** A form's fields as what they tell, with all that is missing or wrong, in the form's order. */
+/** Reads a form's fields, with everything missing or wrong in the order of the form. */
 export function readTyped(
   typed: TypedOpening,
   pattern: PatternDocument,
 ): { readonly opening: ReadOpening; readonly faults: readonly FieldFault[] } {
   const form = new TypedForm(typed);
-  const title = form.text("title", { most: LONGEST_TITLE, missing: "Give the call a title." });
+  const title = form.text("title", { max: LONGEST_TITLE, missing: "Enter a title, such as “Test of Meadow”." });
   const introduction = form.text("introduction");
   const places = readPlaces(form, pattern);
   const { timeZone, dates } = readDates(form);
-  const asks = form.text("asks", { missing: "Say what testers are to do and to send." });
+  const asks = form.text("asks", { missing: "Say what testers do and send." });
   const [yarn, tools] = [form.text("yarn"), form.text("tools")];
-  const gives = form.text("gives", { missing: "Say what testers get for it." });
+  const gives = form.text("gives", { missing: "Say what testers get, such as the finished pattern." });
   const body = readBody(form, pattern);
   const mostApplications = form.whole("mostApplications");
-  if (mostApplications === 0)
-    form.wrong("mostApplications", "Take at least 1, or leave it empty to take all that come.");
-  const agreement = form.text("agreement", { missing: "Write what testers agree to when they apply." });
+  if (mostApplications === 0) form.wrong("mostApplications", "Enter 1 or more, or leave it empty for no limit.");
+  const agreement = form.text("agreement", { missing: "Write what testers agree to." });
   const document = { introduction, timeZone, asks, yarn, tools, gives, ...body, mostApplications };
   return { opening: { title, places, document, dates, agreement }, faults: form.faults };
 }
@@ -51,32 +50,37 @@ class TypedForm {
 
   constructor(private readonly typed: TypedOpening) {}
 
-  said(field: string): string {
+  typedText(field: string): string {
     return this.typed[field]?.trim() ?? "";
   }
 
-  missing(field: string, says: string): void {
-    this.faults.push({ field, says, isMissing: true });
+  missing(field: string, message: string): void {
+    this.faults.push({ field, message, isMissing: true });
   }
 
-  wrong(field: string, says: string): void {
-    this.faults.push({ field, says, isMissing: false });
+  wrong(field: string, message: string): void {
+    this.faults.push({ field, message, isMissing: false });
   }
 
-  text(field: string, { most = LONGEST_TEXT, missing }: { most?: number; missing?: string } = {}): string {
-    const said = this.said(field);
-    if (said === "" && missing !== undefined) this.missing(field, missing);
-    if (said.length > most) this.wrong(field, `Keep it under ${most.toLocaleString("en")} characters.`);
-    if (!textSchema.safeParse(said).success) this.wrong(field, "This holds a character that cannot be stored.");
-    return said;
+  text(field: string, { max = LONGEST_TEXT, missing }: { max?: number; missing?: string } = {}): string {
+    const text = this.typedText(field);
+    if (text === "" && missing !== undefined) this.missing(field, missing);
+    if (text.length > max)
+      this.wrong(
+        field,
+        `This has ${text.length.toLocaleString("en")} characters; the limit is ${max.toLocaleString("en")}.`,
+      );
+    if (!textSchema.safeParse(text).success)
+      this.wrong(field, "This contains a character that cannot be stored. Type it again instead of pasting it.");
+    return text;
   }
 
-  /** A whole number, 0 or more; null where nothing is said or it cannot be read. */
+  /** A whole number, 0 or more; null if the field is empty or cannot be read. */
   whole(field: string): number | null {
-    const said = this.said(field);
-    if (said === "") return null;
-    if (WHOLE.test(said)) return Number(said);
-    this.wrong(field, `“${said}” is not a whole number such as 3.`);
+    const text = this.typedText(field);
+    if (text === "") return null;
+    if (WHOLE.test(text)) return Number(text);
+    this.wrong(field, `“${text}” is not a whole number. Enter a number such as 3.`);
     return null;
   }
 }
@@ -87,38 +91,39 @@ function readPlaces(form: TypedForm, pattern: PatternDocument): Places {
     const [least, wanted] = [form.whole(leastField(id)) ?? 0, form.whole(wantedField(id)) ?? 0];
     const isRead = form.faults.length === before;
     if (isRead && wanted < least)
-      form.wrong(wantedField(id), `At least ${least} are needed in ${label}, so give ${least} spots or more.`);
+      form.wrong(wantedField(id), `The minimum for ${label} is ${least}, so it needs ${least} spots or more.`);
     return { id, least, wanted, isRead };
   });
   const [first] = pattern.sizes;
   if (first !== undefined && read.every(({ wanted, isRead }) => isRead && wanted === 0))
-    form.missing(wantedField(first.id), "Give at least one size a tester spot.");
+    form.missing(wantedField(first.id), "At least one size needs a spot. Enter a number such as 3.");
   return Object.fromEntries(read.map(({ id, least, wanted }) => [id, { least: Math.min(least, wanted), wanted }]));
 }
 
 const DAY_WORDS: Readonly<Record<keyof Dates, string>> = {
   applyUntil: "the last day to apply",
-  startOn: "the day to start",
-  swatchBy: "the day for swatches",
-  reportBy: "the day for reports",
+  startOn: "the start date",
+  swatchBy: "the deadline for swatches",
+  reportBy: "the deadline for reports",
 };
 
 function readDates(form: TypedForm): { timeZone: string; dates: Partial<Dates> } {
-  const zone = form.said("timeZone");
+  const zone = form.typedText("timeZone");
   const timeZone = isTimeZone(zone) ? zone : "";
-  if (zone === "") form.missing("timeZone", "Choose the time zone that the days are meant in.");
-  else if (timeZone === "") form.wrong("timeZone", `“${zone}” is not a time zone that is known here.`);
+  if (zone === "") form.missing("timeZone", "Choose a time zone, such as Europe/Lisbon.");
+  else if (timeZone === "")
+    form.wrong("timeZone", `“${zone}” is not a known time zone. Choose one such as Europe/Lisbon.`);
   const dates: Partial<Dates> = {};
   let latest: keyof Dates | undefined;
   for (const field of DAY_FIELDS) {
-    const day = form.said(field);
-    if (day === "") form.missing(field, `Give ${DAY_WORDS[field]}.`);
-    else if (!isDay(day, timeZone)) form.wrong(field, `“${day}” is not a day such as 2027-03-14.`);
+    const day = form.typedText(field);
+    if (day === "") form.missing(field, `Choose ${DAY_WORDS[field]}.`);
+    else if (!isDay(day, timeZone)) form.wrong(field, `“${day}” is not a date. Enter one such as 2027-03-14.`);
     else {
       dates[field] = day;
       const before = latest === undefined ? undefined : dates[latest];
       if (latest !== undefined && before !== undefined && day < before)
-        form.wrong(field, `This is before ${DAY_WORDS[latest]}, ${before}. The days follow one another.`);
+        form.wrong(field, `This is before ${DAY_WORDS[latest]}, ${before}. Choose that day or a later one.`);
       else latest = field;
     }
   }
@@ -131,10 +136,14 @@ function isDay(day: string, timeZone: string): boolean {
 
 function readBody(form: TypedForm, pattern: PatternDocument): Pick<OpeningDocument, "bodyAsked" | "fitBy"> {
   const askable = askableMeasurements(pattern);
-  const fitBy = askable.filter(({ id, decides }) => decides && form.said(bodyField(id)) === "fit").map(({ id }) => id);
-  const bodyAsked = askable.filter(({ id }) => ["asked", "fit"].includes(form.said(bodyField(id)))).map(({ id }) => id);
+  const fitBy = askable
+    .filter(({ id, decides }) => decides && form.typedText(bodyField(id)) === "fit")
+    .map(({ id }) => id);
+  const bodyAsked = askable
+    .filter(({ id }) => ["asked", "fit"].includes(form.typedText(bodyField(id))))
+    .map(({ id }) => id);
   const first = askable.find(({ decides }) => decides);
   if (first !== undefined && fitBy.length === 0)
-    form.missing(bodyField(first.id), "Choose at least one body measurement that decides the size.");
+    form.missing(bodyField(first.id), "Choose at least one measurement that decides the size.");
   return { bodyAsked, fitBy };
 }

@@ -1,10 +1,10 @@
 import { z } from "zod";
 import { idSchema, textSchema } from "@/engine/pattern";
 
-/** A day as people name it, in the call's time zone. */
-export const daySchema = z.iso.date({ error: "Give the day as year-month-day, such as 2027-03-14." });
+/** A day in the call's time zone. */
+export const daySchema = z.iso.date({ error: "Enter a date such as 2027-03-14." });
 
-/** The days of a test. */
+/** The dates of a test. */
 export const datesSchema = z.strictObject({
   /** The last day on which somebody can apply. */
   applyUntil: daySchema,
@@ -15,18 +15,18 @@ export const datesSchema = z.strictObject({
 
 export type Dates = z.infer<typeof datesSchema>;
 
-/** A tester's own days, without the one to apply by. */
+/** A tester's own dates, without the last day to apply. */
 export const testerDatesSchema = datesSchema.omit({ applyUntil: true });
 
 export type TesterDates = z.infer<typeof testerDatesSchema>;
 
-/** What a call tells whoever may apply, once it is published. Its places and its agreement stand in rows of their own. */
+/** A published listing. Its places and its agreement have rows of their own. */
 export const openingSchema = z.strictObject({
   introduction: textSchema,
   /** Such as `Europe/Lisbon`. */
   timeZone: z.string(),
   dates: datesSchema,
-  /** What a tester is to do and to send. */
+  /** What testers do and send. */
   asks: textSchema,
   yarn: textSchema,
   tools: textSchema,
@@ -36,16 +36,16 @@ export const openingSchema = z.strictObject({
   bodyAsked: z.array(idSchema),
   /** Those of them that decide the size. */
   fitBy: z.array(idSchema),
-  /** Null: as many as come. */
+  /** Null for no limit. */
   mostApplications: z.int().min(1).nullable(),
 });
 
 export type OpeningDocument = z.infer<typeof openingSchema>;
 
-/** The fields of the opening's form as typed, by name, places and agreement among them. */
+/** The fields of the listing's form as typed, by name, including places and agreement. */
 export const typedOpeningSchema = z.record(z.string(), textSchema);
 
 export type TypedOpening = Readonly<Record<string, string>>;
 
-/** An opening as the database keeps it while it is written: whatever was typed, faulty or not. */
+/** A draft of a listing as the database stores it: whatever was typed, faulty or not. */
 export const openingDraftSchema = z.strictObject({ typed: typedOpeningSchema });

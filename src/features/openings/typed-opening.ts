@@ -2,15 +2,15 @@ import type { Places } from "@/engine/pattern";
 import { bodyField, DAY_FIELDS, leastField, TEXT_FIELDS, wantedField } from "./field-names";
 import type { OpeningDocument, TypedOpening } from "./schema";
 
-interface Told {
+interface Published {
   readonly title: string;
   readonly places: Places;
   readonly document: OpeningDocument;
   readonly agreement: string;
 }
 
-/** What a published opening tells, as the form's fields. */
-export function typedOpening({ title, places, document, agreement }: Told): TypedOpening {
+/** A published listing as the form's fields. */
+export function typedOpening({ title, places, document, agreement }: Published): TypedOpening {
   const { dates, timeZone, mostApplications, bodyAsked, fitBy } = document;
   return {
     title,
@@ -24,7 +24,7 @@ export function typedOpening({ title, places, document, agreement }: Told): Type
   };
 }
 
-/** Places as the form's fields; a size without any has empty ones. */
+/** Places as the form's fields; sizes without spots have empty fields. */
 export function typedPlaces(places: Places): TypedOpening {
   return Object.fromEntries(
     Object.entries(places)

@@ -4,7 +4,7 @@ import {
   applicationSchema,
   measurementsSchema,
   type ApplicationDocument,
-  type ApplicationWord,
+  type ApplicationDecision,
 } from "@/features/applications/schema";
 import { callScope, type CallAccess } from "@/features/calls/access";
 import { openingSchema, testerDatesSchema, type OpeningDocument, type TesterDates } from "@/features/openings/schema";
@@ -20,7 +20,7 @@ export interface Applicant {
   /** Her id in documents; tells nothing of her. */
   readonly code: string;
   readonly name: string;
-  readonly word: ApplicationWord | null;
+  readonly word: ApplicationDecision | null;
   /** Where the last placing put her. */
   readonly size: string | null;
   readonly hold: "size" | "waiting" | null;

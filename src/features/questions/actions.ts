@@ -10,12 +10,12 @@ import { AppError } from "@/server/errors";
 import { parseForm } from "@/server/read-form";
 import { submissionKey } from "@/server/submission-key";
 import { textOfTester } from "./data";
-import { answerQuestions, askQuestion, takeBackQuestion, takeBackTrouble, tellTrouble } from "./mutations";
+import { answerQuestions, askQuestion, takeBackQuestion, takeBackTrouble, reportTrouble } from "./mutations";
 import { blockOfKey } from "./place-key";
 import { sayAction } from "./say-action";
 import { answerFormSchema, questionFormSchema, troubleFormSchema } from "./schema";
 
-/** A tester asks at a place of her text. */
+/** A tester asks about a passage of the instructions. */
 export const ask = sayAction(
   { schema: questionFormSchema, fields: ["asks"] },
   async ({ testerId, place, formKey, asks }) => {
@@ -25,18 +25,19 @@ export const ask = sayAction(
   },
 );
 
-/** A tester tells where she stumbled. */
+/** A tester reports a passage where something went wrong. */
 export const tell = sayAction(
   { schema: troubleFormSchema, fields: ["happened", "did"] },
   async ({ testerId, place, formKey, happened, did }) => {
     const { access, ...at } = await placeOfTester(testerId, place);
-    const told = { happened, did };
-    await tellTrouble(access, { ...at, ...told, submissionKey: submissionKey(formKey, JSON.stringify([at, told])) });
+    const trouble = { happened, did };
+    const key = submissionKey(formKey, JSON.stringify([at, trouble]));
+    await reportTrouble(access, { ...at, ...trouble, submissionKey: key });
     revalidatePath(`/testing/${testerId}`, "layout");
   },
 );
 
-/** The designer, or an editor of hers, answers questions for all testers. */
+/** The designer or an editor answers questions for all testers. */
 export const answer = sayAction({ schema: answerFormSchema, fields: ["answer"] }, async (given) => {
   const access = await callAccess(await actingViewer(), given.callId, "editor");
   await answerQuestions(access, { questionIds: given.questions, answer: given.answer, seenAt: given.seenAt });
@@ -45,7 +46,7 @@ export const answer = sayAction({ schema: answerFormSchema, fields: ["answer"] }
 
 const takeBackSchema = z.object({ testerId: z.string(), what: z.enum(["question", "trouble"]), id: z.uuid() });
 
-/** A tester takes back what she has said of a place. */
+/** A tester deletes their own question or trouble spot. */
 export async function takeBack(_last: Failure | undefined, form: FormData): Promise<Failure | undefined> {
   const { testerId, what, id } = parseForm(takeBackSchema, form);
   try {
@@ -69,5 +70,4 @@ async function placeOfTester(
   return { access, revisionId, place: block.place };
 }
 
-const GONE =
-  "This place does not stand in your text any more. Reload the page and choose it again; what you typed is kept.";
+const GONE = "This passage is no longer in your text. Reload the page and choose it again; what you typed is saved.";

@@ -7,7 +7,7 @@ import { database } from "@/server/database";
 import { AppError } from "@/server/errors";
 import { placeSchema } from "./schema";
 
-/** The instructions that a tester reads. @throws {AppError} "not-found" where she works from no revision. */
+/** The instructions that a tester reads. @throws {AppError} "not-found" if the tester has no revision. */
 export async function textOfTester(
   access: TesterAccess,
 ): Promise<{ readonly revisionId: string; readonly text: string }> {
@@ -20,13 +20,13 @@ export async function textOfTester(
   return { revisionId, text: document.instructions ?? "" };
 }
 
-/** A question as any tester of its call may read it: without who asked. */
+/** A question as any tester of the call may read it: without who asked. */
 export interface ReadQuestion {
   readonly questionId: string;
   readonly place: Place;
   readonly asks: string;
   readonly answer: string | null;
-  /** The reader asked it herself. */
+  /** The reader asked it. */
   readonly isOwn: boolean;
 }
 
@@ -37,7 +37,7 @@ export interface OwnTrouble {
   readonly did: string;
 }
 
-/** What a tester reads beside her text: every answered question of the call and her own, and her own trouble spots. */
+/** The notes for one tester: every answered question of the call, their own questions and their own trouble spots. */
 export async function placeNotes(
   access: TesterAccess,
 ): Promise<{ readonly questions: readonly ReadQuestion[]; readonly troubles: readonly OwnTrouble[] }> {
@@ -59,11 +59,15 @@ export async function placeNotes(
     questions: questions.map(({ id, place, testerId: asker, asks, answer }) => {
       return { questionId: id, place: placeSchema.parse(place), asks, answer, isOwn: asker === testerId };
     }),
-    troubles: troubles.map(({ id, place, ...told }) => ({ troubleId: id, place: placeSchema.parse(place), ...told })),
+    troubles: troubles.map(({ id, place, ...trouble }) => ({
+      troubleId: id,
+      place: placeSchema.parse(place),
+      ...trouble,
+    })),
   };
 }
 
-/** How many questions of a call wait for an answer. */
+/** The number of a call's questions that wait for an answer. */
 export async function unansweredCount(access: CallAccess): Promise<number> {
   return await database().question.count({ where: { call: callScope(access), answer: null } });
 }

@@ -8,17 +8,17 @@ import { AppError } from "@/server/errors";
 import { inTransaction, type Connection } from "@/server/transaction";
 
 interface AtPlace {
-  /** The revision that she reads, in which the place stands. */
+  /** The revision that contains the place. */
   readonly revisionId: string;
   readonly place: Place;
-  /** Made once by whoever sends; the same key again stores nothing. */
+  /** Made once by the sender; the same key again stores nothing. */
   readonly submissionKey: string;
 }
 
 /**
- * Asks at a place of the instructions.
+ * Stores a question about a place of the instructions.
  *
- * @throws {AppError} "closed" where the call is closed or she is not its tester any more.
+ * @throws {AppError} "closed" if the call is closed or access was lost in the meantime.
  */
 export async function askQuestion(
   access: TesterAccess,
@@ -33,11 +33,11 @@ export async function askQuestion(
 }
 
 /**
- * Tells of a place where she stumbled.
+ * Stores a trouble spot.
  *
- * @throws {AppError} "closed" where the call is closed or she is not its tester any more.
+ * @throws {AppError} "closed" if the call is closed or access was lost in the meantime.
  */
-export async function tellTrouble(
+export async function reportTrouble(
   access: TesterAccess,
   { happened, did, ...at }: AtPlace & { readonly happened: string; readonly did: string },
 ): Promise<void> {
@@ -49,12 +49,12 @@ export async function tellTrouble(
   });
 }
 
-/** Takes back what she has told of a place; what is gone already needs nothing. */
+/** Deletes the tester's own trouble spot, if it still exists. */
 export async function takeBackTrouble(access: TesterAccess, troubleId: string): Promise<void> {
   await database().troubleSpot.deleteMany({ where: { id: troubleId, tester: testerScope(access) } });
 }
 
-/** Takes back her question, as long as nobody has answered it: an answer is for all testers. */
+/** Deletes the tester's own question unless it is answered, because an answer is for all testers. */
 export async function takeBackQuestion(access: TesterAccess, questionId: string): Promise<void> {
   await database().question.deleteMany({ where: { id: questionId, answer: null, tester: testerScope(access) } });
 }
@@ -62,15 +62,15 @@ export async function takeBackQuestion(access: TesterAccess, questionId: string)
 interface Answer {
   readonly questionIds: readonly string[];
   readonly answer: string;
-  /** When the answer that she read and changes was given; null where she read none. */
+  /** When the answer that is being changed was given; null for a first answer. */
   readonly seenAt: Date | null;
 }
 
 /**
- * Answers questions once for all testers, or changes the answer that they have. All of them or none.
+ * Answers questions for all testers, or changes their answer. All of them or none.
  *
- * @throws {AppError} "changed-meanwhile" where one has another answer than she read, is taken back, or is not of a call
- * that is hers to edit.
+ * @throws {AppError} "changed-meanwhile" if one has a different answer by now, was deleted, or belongs to a call that
+ * the viewer may not edit.
  */
 export async function answerQuestions(access: CallAccess, { questionIds, answer, seenAt }: Answer): Promise<void> {
   await inTransaction(async (transaction) => {
@@ -87,7 +87,7 @@ interface Once {
   readonly add: (connection: Connection) => Promise<unknown>;
 }
 
-/** Adds what a tester sends unless it is there already, for a phone sends again what it has no answer to. */
+/** Stores what a tester sends unless it is stored already: phones send again when they get no response. */
 async function addOnce(access: TesterAccess, { isStored, add }: Once): Promise<void> {
   await inTransaction(async (transaction) => {
     const testers = { some: testerScope(access) };

@@ -4,10 +4,10 @@ import { sentenceOf } from "@/server/action";
 import { readForm, textOf } from "@/server/read-form";
 import type { SayAnswer } from "./say-answer";
 
-const OUT_OF_DATE = "Something on this page is out of date. Reload it and send again; what you typed is kept.";
+const OUT_OF_DATE = "This page is out of date. Reload it and send again; what you typed is saved.";
 
 /**
- * An action behind a form in which somebody says something. Faults come back beside their fields, with what was typed.
+ * An action for a form with free text. Errors come back by field, with what was typed.
  *
  * @param fields names of the fields that people type into.
  */
@@ -20,16 +20,16 @@ export function sayAction<Schema extends z.ZodType>(
     const typed = Object.fromEntries(fields.map((field) => [field, textOf(sent, field) ?? ""]));
     const parsed = schema.safeParse(Object.fromEntries([...sent].map(([name, all]) => [name, all.at(-1)])));
     if (!parsed.success) {
-      const told = parsed.error.issues.map(({ path, message }) => [String(path[0]), message] as const).toReversed();
-      const errors = Object.fromEntries(told.filter(([field]) => fields.includes(field)));
-      const says = told.every(([field]) => fields.includes(field)) ? null : OUT_OF_DATE;
-      return { status: "refused", errors, says, typed };
+      const issues = parsed.error.issues.map((issue) => [String(issue.path[0]), issue.message] as const).toReversed();
+      const errors = Object.fromEntries(issues.filter(([field]) => fields.includes(field)));
+      const message = issues.every(([field]) => fields.includes(field)) ? null : OUT_OF_DATE;
+      return { status: "refused", errors, message, typed };
     }
     try {
       await run(parsed.data);
-      return { status: "kept" };
+      return { status: "sent" };
     } catch (error) {
-      return { status: "refused", errors: {}, says: sentenceOf(error), typed };
+      return { status: "refused", errors: {}, message: sentenceOf(error), typed };
     }
   };
 }

@@ -1,11 +1,11 @@
-/** What comes back to a form in which somebody said something. */
+/** The result of sending a form with free text. */
 export type SayAnswer =
-  | { readonly status: "kept" }
+  | { readonly status: "sent" }
   | {
       readonly status: "refused";
-      /** Sentences by field. */
+      /** Messages by field. */
       readonly errors: Readonly<Record<string, string>>;
-      /** Of the form as a whole. */
-      readonly says: string | null;
+      /** A message about the whole form. */
+      readonly message: string | null;
       readonly typed: Readonly<Record<string, string>>;
     };

@@ -1,47 +1,47 @@
 import { z } from "zod";
 import { textSchema } from "@/engine/pattern";
-import { LONGEST_SAID } from "./longest-said";
+import { MAX_TEXT_LENGTH } from "./max-text-length";
 
-/** A place of the instructions as it is stored. */
+/** A place of the instructions as stored. */
 export const placeSchema = z.strictObject({ block: z.int().min(0), hash: z.string(), words: z.string() });
 
-/** Browsers send line breaks as two characters, which nobody typed. */
-const said = z
+/** Browsers send line breaks as two characters. */
+const freeText = z
   .string()
   .transform((text) => text.replaceAll("\r\n", "\n").trim())
   .superRefine((text, context) => {
-    if (text.length <= LONGEST_SAID) return;
-    const message = `This has ${text.length.toLocaleString("en")} characters; there is room for ${LONGEST_SAID.toLocaleString("en")}. Shorten it, or send it in two parts.`;
+    if (text.length <= MAX_TEXT_LENGTH) return;
+    const message = `This has ${text.length.toLocaleString("en")} characters; the limit is ${MAX_TEXT_LENGTH.toLocaleString("en")}. Shorten it, or send it in two parts.`;
     context.addIssue({ code: "custom", message });
   })
-  .refine((text) => text.length > LONGEST_SAID || textSchema.safeParse(text).success, {
-    error: "This holds a character that cannot be stored. Take it out and send again.",
+  .refine((text) => text.length > MAX_TEXT_LENGTH || textSchema.safeParse(text).success, {
+    error: "This contains a character that cannot be stored. Remove it and send again.",
   });
 
 function needed(sentence: string) {
-  return said.pipe(z.string().min(1, { error: sentence }));
+  return freeText.pipe(z.string().min(1, { error: sentence }));
 }
 
-/** Where in which tester's text something is said, and the key of the form that says it. */
+/** The tester, the place in the text and the key of the form. */
 const atPlaceSchema = z.object({ testerId: z.string(), place: z.string(), formKey: z.uuid() });
 
 export const questionFormSchema = atPlaceSchema.extend({
-  asks: needed("Write your question, then send it."),
+  asks: needed("Write your question first."),
 });
 
 export const troubleFormSchema = atPlaceSchema.extend({
-  happened: needed("Say what happened there, in a few words."),
-  did: said,
+  happened: needed("Say in a few words what went wrong here."),
+  did: freeText,
 });
 
 export const answerFormSchema = z.object({
   callId: z.string(),
-  /** Questions that one answer serves. */
+  /** The questions that the answer is for. */
   questions: z
     .string()
     .transform((ids) => ids.split(" "))
     .pipe(z.array(z.uuid()).min(1).max(1_000)),
-  /** When the answer that is shown was given; null where there is none yet. */
+  /** When the answer on the page was given; null if there is none yet. */
   seenAt: z.union([z.literal("").transform(() => null), z.iso.datetime().transform((moment) => new Date(moment))]),
-  answer: needed("Write the answer, then send it."),
+  answer: needed("Write your answer first."),
 });

@@ -2,19 +2,21 @@ import { markSizeNumbers, readInstructions, type Segment } from "@/engine/instru
 import { placeKey } from "./place-key";
 import type { ShownBlock, ShownPiece } from "./shown-block";
 
-/** Which of how many sizes is hers. */
+/** The tester's size among all sizes. */
 export interface OwnSize {
   readonly count: number;
   /** From 0. */
-  readonly at: number;
+  readonly index: number;
 }
 
-/** The written instructions, block by block, with the numbers of one size marked; the others stay, and can be read. */
+/** The written instructions, block by block, with the numbers of one size marked; the others stay readable. */
 export function shownBlocks(text: string, size: OwnSize): ShownBlock[] {
   return readInstructions(text).map(({ place, kind, lead, text: words }) => ({
     ...{ key: placeKey(place), kind, mark: shownMark(lead.trim()) },
     pieces:
-      kind === "heading" ? [words] : markSizeNumbers(words, size.count, size.at).map((one) => piece(one, size.at)),
+      kind === "heading"
+        ? [words]
+        : markSizeNumbers(words, size.count, size.index).map((one) => piece(one, size.index)),
   }));
 }
 
@@ -22,25 +24,25 @@ function shownMark(mark: string): string {
   return mark === "*" || mark === "-" ? "•" : mark;
 }
 
-function piece(segment: Segment, at: number): ShownPiece {
+function piece(segment: Segment, sizeIndex: number): ShownPiece {
   switch (segment.kind) {
     case "text":
       return segment.text;
     case "unsure":
       return { unsure: segment.text };
     case "sizes":
-      return { sizes: joinedParts(segment.parts, at), ...(segment.isNone ? { none: true } : {}) };
+      return { sizes: joinedParts(segment.parts, sizeIndex), ...(segment.isNone ? { none: true } : {}) };
   }
 }
 
 type SizePart = Extract<Segment, { kind: "sizes" }>["parts"][number];
 
-/** What stands between the reader's numbers as one text: React marks where each text begins, which weighs more than most. */
-function joinedParts(parts: readonly SizePart[], at: number): readonly (string | readonly [own: string])[] {
+/** Joins the text between the reader's numbers: React marks the start of each text, which would outweigh most of them. */
+function joinedParts(parts: readonly SizePart[], sizeIndex: number): readonly (string | readonly [own: string])[] {
   const joined: (string | [string])[] = [];
   for (const { text, size } of parts) {
     const last = joined.at(-1);
-    if (size === at) joined.push([text]);
+    if (size === sizeIndex) joined.push([text]);
     else if (typeof last === "string") joined[joined.length - 1] = last + text;
     else joined.push(text);
   }

@@ -1,7 +1,7 @@
 import { canonicalJson } from "@/engine/pattern";
 import type { ReportDecision, StoredReport } from "./schema";
 
-/** Decisions on items of a report that stand unchanged in its next version, at their places there. */
+/** Decisions on items that the next version of a report holds unchanged, with their positions there. */
 export function carriedDecisions<Decided extends Pick<ReportDecision, "part" | "position">>(
   decisions: readonly Decided[],
   { from, to }: { readonly from: StoredReport; readonly to: StoredReport },
@@ -10,9 +10,9 @@ export function carriedDecisions<Decided extends Pick<ReportDecision, "part" | "
   return decisions.flatMap((decided) => {
     const { part, position } = decided;
     const item = canonicalJson(from[part][position] ?? null);
-    const now = to[part].findIndex((other, at) => !taken.has(`${part} ${at}`) && canonicalJson(other) === item);
-    if (now === -1) return [];
-    taken.add(`${part} ${now}`);
-    return [{ ...decided, position: now }];
+    const next = to[part].findIndex((other, index) => !taken.has(`${part} ${index}`) && canonicalJson(other) === item);
+    if (next === -1) return [];
+    taken.add(`${part} ${next}`);
+    return [{ ...decided, position: next }];
   });
 }

@@ -1,6 +1,6 @@
 import type { TypedReport } from "@/engine/reporting";
 
-/** Names of the fields in which two reports differ, blank or not there being the same. */
+/** Names of the fields in which two reports differ; a blank field counts as missing. */
 export function changedFields(left: TypedReport, right: TypedReport): string[] {
   const fields = new Set([...Object.keys(left), ...Object.keys(right)]);
   return [...fields].filter((field) => (left[field] ?? "").trim() !== (right[field] ?? "").trim());

@@ -1,7 +1,7 @@
 import { cmOfSize, ownValue, type PatternDocument, type Tester } from "@/engine/pattern";
 
 /**
- * A report with all counts and lengths written out, so that it keeps its meaning under another grading.
+ * A report with all counts and lengths filled in, so that it keeps its meaning when the grading changes.
  *
  * @param pattern the revision that the report followed.
  */

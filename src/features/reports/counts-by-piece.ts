@@ -1,12 +1,12 @@
 import type { Count, PatternDocument } from "@/engine/pattern";
 
-/** Counts that are met together as a garment is worked. */
+/** Counts that belong together while a garment is made. */
 export interface CountGroup {
   readonly label: string;
   readonly counts: readonly Count[];
 }
 
-/** Counts under the piece that meets them first, in the order of its sections; those of no piece last. */
+/** Counts under the first piece that uses them, in the order of its sections; those of no piece last. */
 export function countsByPiece({ pieces, counts }: Pick<PatternDocument, "pieces" | "counts">): CountGroup[] {
   const left = new Map(counts.map((count) => [count.id, count]));
   const groups = pieces.map(({ label, sections }) => ({

@@ -10,43 +10,43 @@ import { formatLength } from "@/ui/format-length";
 import { changedFields } from "./changed-fields";
 import { storedReportSchema, type StoredReport } from "./schema";
 
-/** A version of a tester's report as she sent it. */
+/** A version of a tester's report as it was sent. */
 export interface SentReport {
   readonly reportId: string;
   readonly version: number;
   readonly sentAt: Date;
   readonly revisionId: string;
   readonly report: StoredReport;
-  /** Texts beside the report's numbers, by path in it. */
-  readonly kept: TypedReport;
+  /** The typed texts of the report's numbers, by path in it. */
+  readonly typedTexts: TypedReport;
   /** The same as fields, from which an amendment starts. */
   readonly typed: TypedReport;
 }
 
-/** A tester's report as it stands: what she has typed so far, and what she has sent. */
+/** A tester's report so far: the draft, and what was sent. */
 export interface ReportInHand {
   readonly context: ReportContext;
-  /** The revision that she works from. */
+  /** The revision that the tester works from. */
   readonly revisionId: string;
-  /** Field → text: her draft, else what she has sent. */
+  /** Field → text: the draft, else what was sent. */
   readonly typed: TypedReport;
-  /** Raised by each change of the draft; 0 where she has changed nothing yet. */
+  /** Incremented by each change of the draft; 0 without a draft. */
   readonly version: number;
-  /** Null where she has sent nothing. */
+  /** Null if nothing was sent. */
   readonly sent: SentReport | null;
-  /** Fields that are not as they were when the newest version was sent; none where nothing was sent. */
+  /** Fields that have changed since the newest version was sent; none if nothing was sent. */
   readonly changed: readonly string[];
-  /** Null while it can be filled; else why not: the call is over, or she has stopped. */
+  /** Null while it can be changed; else why not: the call is closed, or the tester has stopped. */
   readonly ended: "closed" | "stopped" | null;
 }
 
 const textsSchema = z.record(z.string(), z.string());
 
 /**
- * A tester's report as it stands.
+ * Reads a tester's report so far.
  *
  * @param connection a transaction that it is read in.
- * @throws {AppError} "not-found" where she is this tester no more, or works from no revision.
+ * @throws {AppError} "not-found" if access was lost in the meantime, or the tester has no revision.
  */
 export async function readDraft(access: TesterAccess, connection: Connection = database()): Promise<ReportInHand> {
   const row = await connection.tester.findUnique({ where: testerScope(access), select: IN_HAND });
@@ -98,7 +98,7 @@ interface ReportRow {
   readonly revision: Parameters<typeof toRevision>[0];
 }
 
-/** @param given the revision that she works from, which is mostly the one that the report followed. */
+/** @param given the revision that the tester works from, usually the one that the report followed. */
 function sentReport(
   row: ReportRow,
   given: { readonly context: ReportContext; readonly revision: Revision },
@@ -107,8 +107,8 @@ function sentReport(
   const isSame = row.revision.id === given.revision.revisionId;
   const { revisionId, document: pattern } = isSame ? given.revision : toRevision(row.revision);
   const report = storedReportSchema.parse(row.document);
-  const kept = textsSchema.parse(row.typed);
-  const typed = typedOfReport({ report, typed: kept }, { pattern, size: report.size, unit, formatLength });
+  const typedTexts = textsSchema.parse(row.typed);
+  const typed = typedOfReport({ report, typed: typedTexts }, { pattern, size: report.size, unit, formatLength });
   const { id: reportId, version, createdAt: sentAt } = row;
-  return { reportId, version, sentAt, revisionId, report, kept, typed };
+  return { reportId, version, sentAt, revisionId, report, typedTexts, typed };
 }

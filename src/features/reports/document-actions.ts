@@ -19,23 +19,27 @@ import { submissionKey } from "@/server/submission-key";
 import type { Viewer } from "@/server/viewer";
 import { storeCall, storePattern } from "./document-mutations";
 
-const titleSchema = z.string().trim().max(200, { error: "Keep the title under 200 characters." });
+const titleSchema = z.string().trim().max(200, { error: "A title has at most 200 characters." });
 const inputSchema = z.object({ text: z.string(), title: z.string(), formKey: z.uuid() });
 
-/** Takes in a pattern or a call document: everything in it or, where it has a fault, nothing. */
+/** Imports a pattern or a call document: everything in it or, if it has a fault, nothing. */
 export const bringDocument = viewerAction(async (viewer, input: z.input<typeof inputSchema>): Promise<BroughtIn> => {
   const { text, title: typedTitle, formKey } = inputSchema.parse(input);
   if (Buffer.byteLength(text) > LARGEST_DOCUMENT_BYTES) {
-    return faulty([{ path: "$", says: "is larger than 20 MB, the most that can be brought in at once." }]);
+    return faulty([{ path: "$", says: "is larger than 20 MB, the most that can be imported at once." }]);
   }
   const title = titleSchema.safeParse(typedTitle);
-  if (!title.success) return { status: "title", says: title.error.issues[0]?.message ?? "The title cannot be kept." };
+  if (!title.success)
+    return {
+      status: "title",
+      says: title.error.issues[0]?.message ?? "The title cannot be stored. Type it again instead of pasting it.",
+    };
   const json = readJson(text);
   if (!json.ok) return faulty(json.faults);
   const key = submissionKey(formKey, text);
-  const brought = await store(viewer, json.value, { title: title.data, key });
+  const imported = await store(viewer, json.value, { title: title.data, key });
   revalidatePath("/patterns");
-  return brought;
+  return imported;
 });
 
 async function store(

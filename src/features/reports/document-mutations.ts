@@ -9,9 +9,9 @@ import { addReports } from "./mutations";
 import { inTransaction } from "@/server/transaction";
 import type { Viewer } from "@/server/viewer";
 
-const REASON = "Brought in as a document";
+const REASON = "Imported from a file";
 
-/** A pattern that is brought in; the same key again stores no second one. */
+/** Stores an imported pattern, once per key. */
 export async function storePattern(
   viewer: Viewer,
   { document, submissionKey }: { document: PatternDocument; submissionKey?: string },
@@ -20,8 +20,8 @@ export async function storePattern(
 }
 
 /**
- * A pattern, its call, the places and every tester with her report: all of it or, where anything fails, nothing. The same
- * key again stores nothing, and answers with what stands there.
+ * Stores a pattern, its call, the places and every tester with the report: all of it or, if anything fails, nothing. The same
+ * key again stores nothing, and returns what is stored.
  */
 export async function storeCall(
   viewer: Viewer,

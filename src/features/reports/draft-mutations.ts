@@ -6,18 +6,18 @@ import { inTransaction, type Connection } from "@/server/transaction";
 import { readDraft } from "./data";
 import { mergeFields, type Clash, type FieldChange } from "./merge-fields";
 
-/** What became of changes that were to be kept: all but these are. */
-export interface KeptFields {
+/** The changes that could not be saved; all others were. */
+export interface SavedFields {
   readonly clashes: readonly Clash[];
   readonly refused: readonly FieldMessage[];
 }
 
 /**
- * Keeps what a tester typed, field by field. The same changes sent twice change nothing.
+ * Saves what a tester typed, field by field. The same changes sent twice change nothing.
  *
- * @throws {AppError} "closed" where the call is closed or she has stopped; "not-found" where she is this tester no more.
+ * @throws {AppError} "closed" if the call is closed or the tester has stopped; "not-found" if access was lost in the meantime.
  */
-export async function keepFields(access: TesterAccess, changes: readonly FieldChange[]): Promise<KeptFields> {
+export async function saveFields(access: TesterAccess, changes: readonly FieldChange[]): Promise<SavedFields> {
   return await inTransaction(async (transaction) => {
     await lockOpenTester(transaction, access);
     const { typed: stored } = await readDraft(access, transaction);
@@ -35,25 +35,25 @@ export async function keepFields(access: TesterAccess, changes: readonly FieldCh
   });
 }
 
-/** Where clause of the tester that was proved, for writing while she can report. */
+/** Where clause of the tester that was proved, for writing while the report can be changed. */
 export function reportingScope(access: TesterAccess) {
   return { ...openTesterScope(access), stoppedAt: null };
 }
 
-/** Holds her row, so that two of her devices take their turns. */
+/** Locks the tester's row, so that two devices of one tester take turns. */
 async function lockOpenTester(transaction: Connection, access: TesterAccess): Promise<void> {
   const { count } = await transaction.tester.updateMany({ where: reportingScope(access), data: { stoppedAt: null } });
-  if (count === 0) throw await whyNot(transaction, access);
+  if (count === 0) throw await whyClosed(transaction, access);
 }
 
-/** Why a tester that was proved cannot report. */
-export async function whyNot(transaction: Connection, access: TesterAccess): Promise<AppError> {
+/** Why a tester with access cannot report. */
+export async function whyClosed(transaction: Connection, access: TesterAccess): Promise<AppError> {
   const tester = await transaction.tester.findUnique({ where: testerScope(access), select: { stoppedAt: true } });
   if (tester === null) return new AppError("not-found");
   return tester.stoppedAt === null ? new AppError("closed") : new AppError("closed", STOPPED);
 }
 
-const STOPPED = "You have told that you had to stop, so nothing can be added to your report.";
+const STOPPED = "You have stopped this test, so nothing can be added to your report.";
 
 function isSame(left: Readonly<Record<string, string>>, right: Readonly<Record<string, string>>): boolean {
   const names = Object.keys(left);

@@ -2,19 +2,19 @@ import { z } from "zod";
 import { textOf, type FormTexts } from "@/server/read-form";
 
 /** More than any form has. */
-const MOST_CHANGES = 2_000;
-/** Longer texts than a field takes come through and are told by field. */
+const MAX_CHANGES = 2_000;
+/** Texts that are too long for a field pass here, so that the error can name the field. */
 const textSchema = z.string().max(100_000);
 
 export const changesSchema = z
   .array(z.strictObject({ field: z.string().max(200), was: textSchema, becomes: textSchema.nullable() }))
-  .max(MOST_CHANGES);
+  .max(MAX_CHANGES);
 
 export const textsSchema = z.record(z.string(), z.string());
 
 const alsoSchema = z.record(z.string(), textSchema.nullable());
 
-/** The changes that a form comes to: its own fields, and those of the button that was pressed. */
+/** The changes of a form: of its own fields, and of the button that was pressed. */
 export function changesOfForm(sent: FormTexts): z.infer<typeof changesSchema> {
   const was = new Map(Object.entries(textsSchema.parse(JSON.parse(fieldText(sent, "was") ?? "{}"))));
   const also = alsoSchema.parse(JSON.parse(fieldText(sent, "also") ?? "{}"));
@@ -30,7 +30,7 @@ export function changesOfForm(sent: FormTexts): z.infer<typeof changesSchema> {
 
 const OWN: ReadonlySet<string> = new Set(["testerId", "was", "also"]);
 
-/** A form sends line breaks as two characters, a page's script as one. */
+/** Forms send line breaks as two characters, scripts as one. */
 function fieldText(sent: FormTexts, name: string): string | undefined {
   return textOf(sent, name)?.replaceAll("\r\n", "\n");
 }

@@ -11,7 +11,7 @@ import {
 
 type Named = readonly { readonly id: string; readonly label: string }[];
 
-/** What a field is called where it does not stand in its form: `Bust, what the tape says`. */
+/** What a field is called outside its form: `Bust, what the tape says`. */
 export function fieldWords(name: string, context?: ReportContext, typed: TypedReport = {}): string {
   const field = parseField(name);
   const pattern = context?.pattern;
@@ -26,7 +26,7 @@ export function fieldWords(name: string, context?: ReportContext, typed: TypedRe
     case "length":
       return labelOf(pattern?.lengths, field.id);
     case "changed":
-      return `${labelOf(pattern?.measurements, field.id)}, made otherwise on purpose`;
+      return `${labelOf(pattern?.measurements, field.id)}, changed on purpose`;
     case "reading":
       return `${labelOf(pattern?.measurements, field.id)}, ${READING[field.part]}`;
     case "yarn":
@@ -34,36 +34,36 @@ export function fieldWords(name: string, context?: ReportContext, typed: TypedRe
     case "fit":
       return `${labelOf(pattern?.bodyMeasurements, field.id)}, ${FIT[field.part]}`;
     case "asWritten":
-      return "Everything else as written";
+      return "Everything else as in the pattern";
     case "hours":
       return "Hours";
   }
 }
 
 function numberOf(key: string, keys: readonly string[]): string {
-  const at = keys.indexOf(key);
-  return at === -1 ? key : String(at + 1);
+  const index = keys.indexOf(key);
+  return index === -1 ? key : String(index + 1);
 }
 
 const SWATCH: Readonly<Record<SwatchPart, string>> = {
   fabric: "fabric",
-  toolMm: "tool",
+  toolMm: "needle or hook",
   stitches: "stitches",
   across: "width",
   rows: "rows",
   along: "height",
   washed: "washed",
-  on: "where it was measured",
+  on: "where you counted",
   worked: "how it was worked",
   used: "whether it counts",
-  kept: "that it is right",
+  kept: "your confirmation",
 };
 
 const READING: Readonly<Record<ReadingPart, string>> = {
   value: "what the tape says",
   way: "how it was measured",
   state: "washed",
-  kept: "that it is right",
+  kept: "your confirmation",
 };
 
 const YARN: Readonly<Record<YarnPart, string>> = {
@@ -74,10 +74,10 @@ const YARN: Readonly<Record<YarnPart, string>> = {
   balls: "balls",
   gramsPerBall: "weight of a ball",
   metresPerBall: "length of a ball",
-  swatchInWeight: "swatch in the weight",
-  tailsInWeight: "tails in the weight",
-  seamsInWeight: "seams in the weight",
-  kept: "that it is right",
+  swatchInWeight: "whether the swatch is included",
+  tailsInWeight: "whether the tails are included",
+  seamsInWeight: "whether the seams are included",
+  kept: "your confirmation",
 };
 
 const FIT: Readonly<Record<FitPart, string>> = { scale: "how it fits", says: "your words" };

@@ -10,14 +10,14 @@ import {
 } from "@/engine/reporting";
 import type { ReportInHand } from "./data";
 
-/** A tester's report with all that is to be said of it, as her pages show it. */
+/** A tester's report with its faults, remarks and questions, as the pages show it. */
 export interface FilledReport {
   readonly testerId: string;
   readonly context: ReportContext;
   readonly typed: TypedReport;
   readonly read: ReadReport;
   readonly questions: readonly ReadingQuestion[];
-  /** Null while it can be filled. */
+  /** Null while it can be changed. */
   readonly ended: ReportInHand["ended"];
 }
 
@@ -26,7 +26,7 @@ export function filledReport(testerId: string, { context, typed, ended }: Report
   return { testerId, context, typed, read, questions: readingQuestions(read, context), ended };
 }
 
-/** What stands in a field, undefined where nothing was ever typed there. */
+/** The text of a field; undefined if nothing was ever typed there. */
 export function textOf({ typed }: FilledReport, field: string): string | undefined {
   return ownValue(typed, field);
 }
@@ -35,27 +35,29 @@ export function isBlank(report: FilledReport, field: string): boolean {
   return (textOf(report, field) ?? "").trim() === "";
 }
 
-/** What is to be said at a field. */
-export interface FieldSayings {
-  /** What is wrong with what stands there. */
+/** The messages of a field. */
+export interface FieldNotes {
+  /** What is wrong with the text. */
   readonly faults: readonly string[];
-  /** What is missing, and what was read. */
+  /** What is missing, and how the text was read. */
   readonly remarks: readonly string[];
 }
 
-export function sayingsAt(report: FilledReport, field: string): FieldSayings {
+export function fieldNotes(report: FilledReport, field: string): FieldNotes {
   const { faults, remarks } = report.read;
-  const at = (sentences: readonly FieldMessage[]) =>
+  const messagesOf = (sentences: readonly FieldMessage[]) =>
     sentences.flatMap((sentence) => (sentence.field === field ? [sentence.message] : []));
-  // A field that is still to be filled is nothing wrong: she is on her way to it.
+  // An empty field is not an error yet: the tester may still be on the way to it.
   return isBlank(report, field)
-    ? { faults: [], remarks: [...at(faults), ...at(remarks)] }
-    : { faults: at(faults), remarks: at(remarks) };
+    ? { faults: [], remarks: [...messagesOf(faults), ...messagesOf(remarks)] }
+    : { faults: messagesOf(faults), remarks: messagesOf(remarks) };
 }
 
-/** The fields that a form holds the stored texts of: those whose names begin so. */
-export function storedFields({ typed }: FilledReport, starts: readonly string[]): TypedReport {
+/** The stored texts of a form's fields: those whose names start with one of the prefixes. */
+export function storedFields({ typed }: FilledReport, prefixes: readonly string[]): TypedReport {
   return Object.fromEntries(
-    Object.entries(typed).filter(([field]) => starts.some((start) => field === start || field.startsWith(`${start}.`))),
+    Object.entries(typed).filter(([field]) =>
+      prefixes.some((prefix) => field === prefix || field.startsWith(`${prefix}.`)),
+    ),
   );
 }

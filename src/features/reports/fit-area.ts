@@ -1,6 +1,6 @@
 import type { PatternDocument } from "@/engine/pattern";
 
-/** A place that the fit is asked at. @param area id of a body measurement, explained by the pattern or not. */
+/** A part of the body that the fit is asked about. @param area id of a body measurement, explained by the pattern or not. */
 export function fitAreaOf(
   { bodyMeasurements = [], measurements }: PatternDocument,
   area: string,

@@ -1,19 +1,19 @@
 import { fieldOf, parseField, type FieldMessage, type TypedReport } from "@/engine/reporting";
 import { ownValue } from "@/engine/pattern";
 
-/** A field that was changed on one of her devices. */
+/** A field that was changed on one of a tester's devices. */
 export interface FieldChange {
   readonly field: string;
-  /** The text that stood there as that device last knew it, "" where nothing did. */
+  /** The field's text as that device last knew it; "" for none. */
   readonly was: string;
-  /** Null takes the field away, as of a swatch that is taken out. */
+  /** Null removes the field, for example of a removed swatch. */
   readonly becomes: string | null;
 }
 
-/** A field that another device has changed meanwhile: it is left as it is until she has chosen. */
+/** A field that another device has changed in the meantime: it stays as it is until the tester has chosen. */
 export interface Clash {
   readonly field: string;
-  /** The text that stands there. */
+  /** The stored text. */
   readonly there: string;
   readonly here: string | null;
 }
@@ -21,14 +21,14 @@ export interface Clash {
 export interface MergedFields {
   readonly typed: TypedReport;
   readonly clashes: readonly Clash[];
-  /** Changes that no report can take in, and why. */
+  /** Changes that no report can hold, and why. */
   readonly refused: readonly FieldMessage[];
 }
 
 /** The longest text of a field. */
-export const MOST_CHARACTERS = 2_000;
+export const MAX_CHARACTERS = 2_000;
 /** More than the largest pattern has, each measured several times over. */
-const MOST_FIELDS = 4_000;
+const MAX_FIELDS = 4_000;
 
 /** Puts changes into what is stored, field by field. The same changes once more change nothing. */
 export function mergeFields(stored: TypedReport, changes: readonly FieldChange[]): MergedFields {
@@ -44,29 +44,30 @@ export function mergeFields(stored: TypedReport, changes: readonly FieldChange[]
     else {
       if (becomes === null) typed.delete(field);
       else typed.set(field, becomes);
-      const word = there === becomes ? null : wordOn(field);
-      if (word !== null && !changed.has(word)) typed.delete(word);
+      const confirmation = there === becomes ? null : confirmationOf(field);
+      if (confirmation !== null && !changed.has(confirmation)) typed.delete(confirmation);
     }
   }
   return { typed: Object.fromEntries(typed), clashes, refused };
 }
 
-const TOO_MANY = "This is more than a report can hold. Take something out that you do not need.";
+const TOO_MANY = "A report can hold at most 4,000 fields. Remove something that you do not need.";
 
 function isNewBeyond(typed: ReadonlyMap<string, string>, field: string): boolean {
-  return typed.size >= MOST_FIELDS && !typed.has(field);
+  return typed.size >= MAX_FIELDS && !typed.has(field);
 }
 
 function faultOf(field: string, text: string | null): string | undefined {
-  if (parseField(field) === null) return "The report has no such field.";
+  if (parseField(field) === null) return "The report has no field of this name. Reload the page.";
   if (text === null) return undefined;
-  if (text.length > MOST_CHARACTERS) return "This is longer than 2,000 characters. Write it shorter.";
+  if (text.length > MAX_CHARACTERS)
+    return `A text has at most 2,000 characters; this one has ${text.length.toLocaleString("en")}.`;
   if (text.isWellFormed() && !text.includes("\u0000")) return undefined;
-  return "This holds a character that cannot be stored. Write it once more.";
+  return "This contains a character that cannot be stored. Type it again instead of pasting it.";
 }
 
-/** The field that holds her word that an item is right as it stands: it falls with the number that it was given for. */
-function wordOn(name: string): string | null {
+/** The field with the tester's confirmation of an item: it is removed when the number it was given for changes. */
+function confirmationOf(name: string): string | null {
   const field = parseField(name);
   if (field === null || !("part" in field) || field.part === "kept") return null;
   switch (field.kind) {

@@ -14,7 +14,7 @@ export interface NewReport {
   readonly name?: string;
   /** What was typed, by path in the tester's document. */
   readonly typed: Readonly<Record<string, string>>;
-  /** Made once by whoever sends; the same key again stores nothing. */
+  /** Made once by the sender; the same key again stores nothing. */
   readonly submissionKey: string;
 }
 
@@ -23,16 +23,16 @@ interface NewReports {
   readonly reports: readonly NewReport[];
 }
 
-/** Few enough to be made and sent within some milliseconds, so that others are answered in between. */
+/** Few enough to take only milliseconds, so that other requests are served in between. */
 const ROWS_AT_ONCE = 100;
 
 /**
- * Adds testers to an open call, each with the first version of her report: all of them or, where anything fails, none.
+ * Adds testers to an open call, each with the first version of a report: all of them or, if anything fails, none.
  *
- * Reports whose submission key is stored already are passed over.
+ * Reports whose submission key is already stored are skipped.
  *
  * @param connection a transaction that it is part of.
- * @throws {AppError} "closed" where the call is closed or not the viewer's to edit.
+ * @throws {AppError} "closed" if the call is closed or the viewer may not edit it.
  */
 export async function addReports(
   access: CallAccess,
@@ -48,8 +48,8 @@ export async function addReports(
     });
     const decidedById = access.pattern.accountId;
     const rowOf = reportRows({ callId: access.callId, revision, taken, decidedById });
-    for (let at = 0; at < fresh.length; at += ROWS_AT_ONCE)
-      await insert(transaction, fresh.slice(at, at + ROWS_AT_ONCE).map(rowOf));
+    for (let start = 0; start < fresh.length; start += ROWS_AT_ONCE)
+      await insert(transaction, fresh.slice(start, start + ROWS_AT_ONCE).map(rowOf));
     if (fresh.length > 0) await raiseCallVersion(transaction, access.callId);
   }, connection);
 }
@@ -59,14 +59,14 @@ interface NewDecision {
   readonly tester: string;
   readonly part: ReportPart;
   readonly position: number;
-  /** Null takes a person's word back: the engine decides again. */
+  /** Null removes the person's decision: the engine decides again. */
   readonly decision: Decision | null;
 }
 
 /**
- * A person's word on one item of a tester's newest report, over the engine's; the call is analysed again with it.
+ * Stores a person's decision on one item of a tester's newest report, which overrules the engine's; the call is then analysed again.
  *
- * @throws {AppError} "not-found" where the call has no such item, or is not the viewer's to edit.
+ * @throws {AppError} "not-found" if the call has no such item, or the viewer may not edit it.
  */
 export async function decide(access: CallAccess, { tester, part, position, decision }: NewDecision): Promise<void> {
   await inTransaction(async (transaction) => {
@@ -134,11 +134,11 @@ interface RowsFor {
   readonly callId: string;
   readonly revision: NewReports["revision"];
   readonly taken: readonly { readonly code: string; readonly position: number }[];
-  /** Whose the decisions in the documents are from now on. */
+  /** The account that the decisions in the documents are attributed to. */
   readonly decidedById: string;
 }
 
-/** The rows of one report after the other, each tester behind those before. */
+/** The rows of one report after the other, with consecutive positions. */
 function reportRows({ callId, revision, taken, decidedById }: RowsFor): (report: NewReport) => ReportRows {
   const decidedAt = new Date();
   const codes = new Set(taken.map(({ code }) => code));
@@ -170,7 +170,7 @@ function reportRows({ callId, revision, taken, decidedById }: RowsFor): (report:
   };
 }
 
-/** Her own id, or the first of `id-2`, `id-3` … that the call has not given yet. */
+/** The tester's own id, or the first of `id-2`, `id-3` … that the call does not have yet. */
 function freeCode(id: string, codes: ReadonlySet<string>): string {
   if (!codes.has(id)) return id;
   for (let number = 2; ; number += 1) {

@@ -17,11 +17,11 @@ import { addReports } from "./mutations";
 
 const pastedSchema = z.strictObject({
   patternId: z.string(),
-  /** Null: a new call is made for them. */
+  /** Null creates a new call for them. */
   callId: z.string().nullable(),
   text: z.string().max(900_000),
   choices: reportChoicesSchema,
-  /** Her word that what was asked back is right. */
+  /** The designer's confirmation that the questioned numbers are correct. */
   confirmed: z.boolean(),
   /** Made once for a pasted table, so that sending it twice stores it once. */
   tableKey: z.uuid(),
@@ -35,7 +35,8 @@ export type AddedReports =
 /** Adds the testers of a pasted table to a call: reads it as the screen did, and saves nothing unless all of it can be read. */
 export const addPastedReports = viewerAction(async (viewer, input: PastedReports): Promise<AddedReports> => {
   const pasted = pastedSchema.safeParse(input);
-  if (!pasted.success) return failed("The table is too long to be sent at once. Paste a part of it.");
+  if (!pasted.success)
+    return failed("The table is too long to be sent at once: at most 900,000 characters. Paste part of it.");
   const { patternId, callId, text, choices, confirmed, tableKey } = pasted.data;
   const access = await patternAccess(viewer, patternId, "editor");
   const revision = await latestRevision(access);
@@ -44,7 +45,7 @@ export const addPastedReports = viewerAction(async (viewer, input: PastedReports
   const table = readReportTable(parseTableText(text), choices, { pattern: revision.document, taken });
   if (!table.ok) return failed(table.faults[0]?.message ?? "The table cannot be read.");
   if (table.questions.length > 0 && !confirmed)
-    return failed("Some numbers are hard to believe. Mend them, or say that they are right.");
+    return failed("Some numbers look unusual. Fix them, or confirm that they are correct.");
   const reports = table.testers.map((read) => ({
     ...reportOf(read),
     submissionKey: submissionKey(tableKey, String(read.row)),
@@ -69,7 +70,7 @@ interface NewCall {
   readonly testers: readonly ReadTester[];
 }
 
-/** A call that has been run already: it wanted the testers it has. */
+/** Creates a call for a test that is over: its places are the testers it has. */
 async function newCall(transaction: Connection, { viewer, access, pattern, testers }: NewCall): Promise<CallAccess> {
   const places: Places = Object.fromEntries(
     pattern.sizes.map(({ id }) => {

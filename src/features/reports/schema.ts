@@ -1,21 +1,21 @@
 import { z } from "zod";
 import { testerSchema, type Decision, type Tester } from "@/engine/pattern";
 
-/** A report as it is stored: a document's tester without what stands in rows of its own. */
+/** A report as stored: a document's tester without what has rows of its own. */
 export const storedReportSchema = testerSchema.omit({ id: true, body: true });
 
 export type StoredReport = z.infer<typeof storedReportSchema>;
 
 export type ReportPart = "swatches" | "readings" | "yarn";
 
-/** Where an item stands in its report, and a person's word on it. */
+/** The position of an item in its report, and a person's decision on it. */
 export interface ReportDecision {
   readonly part: ReportPart;
   readonly position: number;
   readonly decision: Decision;
 }
 
-/** How a decision is stored, for a database's kinds take no hyphen. */
+/** Decisions as stored: names of database enums cannot contain hyphens. */
 export const STORED_DECISION = { keep: "keep", "set-aside": "exclude" } as const satisfies Record<Decision, string>;
 
 /** A stored decision as documents have it. */
@@ -23,7 +23,7 @@ export const READ_DECISION = { keep: "keep", exclude: "set-aside" } as const sat
 
 const PARTS: readonly ReportPart[] = ["swatches", "readings", "yarn"];
 
-/** A tester's document taken apart: her report, and the decisions of people on its items. */
+/** Splits a tester's document into the report and the decisions of people on its items. */
 export function takeApart(tester: Tester): { report: StoredReport; decisions: ReportDecision[] } {
   const decisions = PARTS.flatMap((part) =>
     tester[part].flatMap(({ decision }, position) => (decision === undefined ? [] : [{ part, position, decision }])),
@@ -45,8 +45,8 @@ export function takeApart(tester: Tester): { report: StoredReport; decisions: Re
 /** The other way: the tester with the decisions at the items of their report. */
 export function putTogether(report: Tester, decisions: readonly ReportDecision[]): Tester {
   const decided = <Item>(part: ReportPart, items: readonly Item[]) =>
-    items.map((item, at) => {
-      const found = decisions.find((decision) => decision.part === part && decision.position === at);
+    items.map((item, index) => {
+      const found = decisions.find((decision) => decision.part === part && decision.position === index);
       return found ? { ...item, decision: found.decision } : item;
     });
   return {

@@ -10,7 +10,7 @@ import { sendReport } from "./send-mutations";
 
 const formSchema = z.object({ testerId: z.string(), version: z.coerce.number().pipe(z.int()) });
 
-/** Sends a tester's report as she has just looked through it. */
+/** Sends a tester's report as it was just reviewed. */
 export async function sendReportForm(_last: unknown, form: FormData): Promise<SendAnswer> {
   try {
     const { testerId, version: seen } = parseForm(formSchema, form);
@@ -18,6 +18,6 @@ export async function sendReportForm(_last: unknown, form: FormData): Promise<Se
     revalidatePath(`/testing/${testerId}`, "layout");
     return { status: "sent", version };
   } catch (error) {
-    return { status: "failed", says: sentenceOf(error) };
+    return { status: "failed", message: sentenceOf(error) };
   }
 }

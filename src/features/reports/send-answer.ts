@@ -1,3 +1,3 @@
-/** What becomes of a report that is sent. */
+/** The result of sending a report. */
 export type SendAnswer =
-  { readonly status: "sent"; readonly version: number } | { readonly status: "failed"; readonly says: string };
+  { readonly status: "sent"; readonly version: number } | { readonly status: "failed"; readonly message: string };

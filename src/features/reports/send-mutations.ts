@@ -8,25 +8,25 @@ import { submissionKey } from "@/server/submission-key";
 import { inTransaction, type Connection } from "@/server/transaction";
 import { carriedDecisions } from "./carried-decisions";
 import { readDraft, type SentReport } from "./data";
-import { reportingScope, whyNot } from "./draft-mutations";
+import { reportingScope, whyClosed } from "./draft-mutations";
 import { storedReportSchema, type StoredReport } from "./schema";
 
 /**
- * Sends a tester's draft as the next version of her report, and has her call reckoned with it. A draft that says the same
- * as the newest version is stored once, however often it is sent.
+ * Sends a tester's draft as the next version of the report, and queues an analysis of the call. A draft that equals the
+ * newest version is stored once, however often it is sent.
  *
- * @param seen the draft's version that she looked through.
- * @returns the number of the version that holds what she sent.
- * @throws {AppError} "closed" where the call is closed or she has stopped; "changed-meanwhile" where the draft is not the
- *   one that she saw; "not-found" where she is this tester no more; "nothing-to-send".
+ * @param seen the version of the draft that was reviewed.
+ * @returns the number of the version that holds what was sent.
+ * @throws {AppError} "closed" if the call is closed or the tester has stopped; "changed-meanwhile" if the draft is not the
+ *   one that was reviewed; "not-found" if access was lost in the meantime; "nothing-to-send".
  */
 export async function sendReport(access: TesterAccess, seen: number): Promise<{ version: number }> {
   return await inTransaction(async (transaction) => {
     const testers = { some: { ...testerScope(access), stoppedAt: null } };
-    if (!(await holdOpenCall(transaction, { id: access.callId, testers }))) throw await whyNot(transaction, access);
+    if (!(await holdOpenCall(transaction, { id: access.callId, testers }))) throw await whyClosed(transaction, access);
     const { context, revisionId, typed: fields, version: draft, sent } = await readDraft(access, transaction);
     if (draft !== seen) throw new AppError("changed-meanwhile", CHANGED);
-    // What is stored as the report differs from the fields: in what is filled in for them, and what could not be read.
+    // The stored report differs from the fields: defaults are filled in, and what could not be read is left out.
     await transaction.reportDraft.updateMany({
       where: { tester: reportingScope(access) },
       data: { sent: fields },
@@ -51,14 +51,13 @@ export async function sendReport(access: TesterAccess, seen: number): Promise<{ 
   });
 }
 
-const CHANGED =
-  "Something in your report was changed since this page was opened. Look through it once more, then send.";
+const CHANGED = "Your report has changed since you opened this page. Review it again, then send.";
 
-function contentOf({ report, kept, revisionId }: SentReport): string {
-  return canonicalJson({ report, typed: kept, revisionId });
+function contentOf({ report, typedTexts, revisionId }: SentReport): string {
+  return canonicalJson({ report, typed: typedTexts, revisionId });
 }
 
-/** People's words on what stands in the new version as it stood in the last. */
+/** Decisions of people on items that the new version holds unchanged. */
 async function decisionsFor(
   transaction: Connection,
   { sent, report }: { readonly sent: SentReport; readonly report: StoredReport },

@@ -3,31 +3,31 @@ import { chooseSwatch } from "@/engine/prediction";
 import type { Fabric, Swatch } from "@/engine/pattern";
 import type { FilledReport } from "./filled-report";
 
-/** One of her swatches as its page shows it. */
+/** One of a tester's swatches as its page shows it. */
 export interface SwatchTry {
   readonly key: string;
   /** 1 for the oldest. */
   readonly number: number;
-  /** Null while it cannot be read. */
+  /** Null while its numbers are incomplete or faulty. */
   readonly outcome: {
     readonly swatch: Swatch;
     readonly fabric: Fabric;
-    /** It is the one of its fabric that counts. */
+    /** It is the swatch that counts for its fabric. */
     readonly counts: boolean;
-    /** Others of the same fabric can be read too. */
+    /** There are other complete swatches of the same fabric. */
     readonly hasOthers: boolean;
     readonly outlook: SwatchOutlook;
   } | null;
 }
 
-/** Her swatches, oldest first, at least one; one more where the address asks for it. */
+/** The tester's swatches, oldest first, at least one; one more if the address asks for it. */
 export function swatchTries(report: FilledReport, added: string | undefined): SwatchTry[] {
   const { read, typed } = report;
   const keys = keysOf(typed, "swatch");
   const shown = [...new Set([...(keys.length === 0 ? ["1"] : keys), ...(added === undefined ? [] : [added])])];
-  return shown.map((key, at) => {
+  return shown.map((key, index) => {
     const swatch = read.report.swatches[read.keys.swatches.indexOf(key)];
-    return { key, number: at + 1, outcome: swatch === undefined ? null : outcomeOf(swatch, report) };
+    return { key, number: index + 1, outcome: swatch === undefined ? null : outcomeOf(swatch, report) };
   });
 }
 

@@ -10,16 +10,16 @@ import type { Proof } from "@/server/proof";
 import { optionalViewer } from "@/server/viewer";
 import { testerCookieName } from "./tester-cookie-name";
 
-/** That somebody is a call's tester: by her account, or let in by her link. */
+/** Proof that somebody is a tester of a call, by account or by link. */
 export interface TesterAccess extends Proof<"tester"> {
   readonly testerId: string;
   readonly callId: string;
-  /** Her account; null where her link let her in. */
+  /** Null if the link gave access. */
   readonly accountId: string | null;
   readonly linkVersion: number;
 }
 
-/** That somebody holds an invitation's link, whoever it is. */
+/** Proof that somebody holds an invitation's link, whoever they are. */
 export interface InvitedAccess extends Proof<"invited tester"> {
   readonly testerId: string;
   readonly callId: string;
@@ -27,9 +27,9 @@ export interface InvitedAccess extends Proof<"invited tester"> {
 }
 
 /**
- * Proves that who is asking is this tester. She stays one after she had to stop and after the call is closed.
+ * Proves that the request comes from this tester. A tester keeps access after stopping and after the call is closed.
  *
- * @throws {AppError} "not-found" where the tester is absent, somebody else, or has not accepted.
+ * @throws {AppError} "not-found" if there is no such tester, it is somebody else, or the invitation has not been accepted.
  */
 export const testerAccess = cache(async (testerId: string): Promise<TesterAccess> => {
   if (!z.uuid().safeParse(testerId).success) throw new AppError("not-found");
@@ -43,7 +43,7 @@ export const testerAccess = cache(async (testerId: string): Promise<TesterAccess
   if (row.accountId !== null && viewer?.accountId === row.accountId)
     return { testerId, callId, accountId: row.accountId, linkVersion } as TesterAccess;
   const key = (await cookies()).get(testerCookieName(testerId))?.value ?? "";
-  // Once she has an account, its sign-in alone lets her in.
+  // Once a tester has an account, only signing in gives access.
   if (row.accountId !== null || !isKey(key, "tester", { id: testerId, version: linkVersion }))
     throw new AppError("not-found");
   return { testerId, callId, accountId: null, linkVersion } as TesterAccess;
@@ -54,12 +54,12 @@ export function testerScope({ testerId, callId, accountId, linkVersion }: Tester
   return { id: testerId, callId, acceptedAt: { not: null }, accountId, ...(accountId === null ? { linkVersion } : {}) };
 }
 
-/** Where clause of the tester that was proved, for writing while her call is open. */
+/** Where clause of the tester that was proved, for writing while the call is open. */
 export function openTesterScope(access: TesterAccess): Prisma.TesterWhereUniqueInput {
   return { ...testerScope(access), call: { status: "open" } };
 }
 
-/** @throws {AppError} "not-found" where the link leads to no tester, or is not her present one. */
+/** @throws {AppError} "not-found" if the link leads to no tester, or has been replaced. */
 export const invitedAccess = cache(async (link: string): Promise<InvitedAccess> => {
   const id = linkedId(link);
   const row =

@@ -5,13 +5,13 @@ import { database } from "@/server/database";
 import { AppError } from "@/server/errors";
 import { testerScope, type TesterAccess } from "./access";
 
-/** Where days are meant that nobody has said a zone for. */
+/** The zone of a call that has set none. */
 const NO_ZONE = "UTC";
 
-export type MilestoneWord = "track" | "behind" | "stuck" | "stop";
+export type ProgressStatus = "track" | "behind" | "stuck" | "stop";
 
 export interface Milestone {
-  readonly word: MilestoneWord;
+  readonly status: ProgressStatus;
   readonly note: string;
   readonly at: Date;
 }
@@ -19,20 +19,20 @@ export interface Milestone {
 export interface TesterRead {
   readonly testerId: string;
   readonly code: string;
-  /** Null where it was deleted. */
+  /** Null once deleted. */
   readonly name: string | null;
   readonly email: string | null;
-  /** Id of the size that she makes. */
+  /** Id of the size that the tester makes. */
   readonly size: string;
   readonly unit: "cm" | "in";
   readonly terms: "us" | "uk";
-  /** Hers, or the call's where she has said none. */
+  /** The tester's own, or the call's if they chose none. */
   readonly timeZone: string;
-  /** Null where the call has told no dates and she has none of her own. */
+  /** Null if neither the call nor the tester has dates. */
   readonly dates: CallDates<TesterDates> | null;
   readonly stoppedAt: Date | null;
   readonly hasAccount: boolean;
-  /** Her newest word on how she gets on. */
+  /** The newest progress update. */
   readonly milestone: Milestone | null;
   readonly revisionNumber: number;
   readonly call: {
@@ -44,7 +44,7 @@ export interface TesterRead {
   };
 }
 
-/** All that a tester's own pages tell of her and her test, without her report. */
+/** Everything that a tester's pages show about the tester and the test, except the report. */
 export async function readTester(access: TesterAccess): Promise<TesterRead> {
   const row = await database().tester.findUnique({ where: testerScope(access), select: OWN });
   if (row?.revision == null) throw new AppError("not-found");
@@ -60,7 +60,7 @@ export async function readTester(access: TesterAccess): Promise<TesterRead> {
     ...testerTime(row, callTime(call.opening)),
     stoppedAt: row.stoppedAt,
     hasAccount: accountId !== null,
-    milestone: milestone ? { word: milestone.word, note: milestone.note, at: milestone.createdAt } : null,
+    milestone: milestone ? { status: milestone.word, note: milestone.note, at: milestone.createdAt } : null,
     revisionNumber: row.revision.number,
     call: {
       callId: call.id,
@@ -72,7 +72,7 @@ export async function readTester(access: TesterAccess): Promise<TesterRead> {
   };
 }
 
-/** A call's days as moments, null where it has told none, and the zone that they are days in. */
+/** A call's dates as moments, null if it has none, and their time zone. */
 export interface CallTime {
   readonly timeZone: string;
   readonly dates: CallDates<TesterDates> | null;
@@ -90,7 +90,7 @@ export function callTime(opening: OpeningRow | null | undefined): CallTime {
   return { timeZone, dates: callDates(dates, timeZone) };
 }
 
-/** The zone that a tester's days are shown in, and the days: her own where she has some, else the call's. */
+/** The zone that a tester's dates are shown in, and the dates: their own if they have some, else the call's. */
 export function testerTime(
   { dates, timeZone }: { readonly dates: unknown; readonly timeZone: string | null },
   call: CallTime,
@@ -99,7 +99,7 @@ export function testerTime(
   return { timeZone: timeZone ?? call.timeZone, dates: own };
 }
 
-/** What is read of a call for its testers' days. */
+/** The columns of a call that its testers' dates need. */
 export const openingDays = { select: { document: true, publishedAt: true } } as const;
 
 /** The pattern's owner, whom testers know as the designer. */

@@ -5,9 +5,9 @@ import { zoneFormat } from "@/ui/zone-format";
 const MINUTE_MS = 60_000;
 const DAY_MS = 24 * 60 * MINUTE_MS;
 
-/** A moment to do something by, as its reader's days tell it. */
+/** A deadline in words, in the reader's time zone. */
 export interface DueWords {
-  /** `Sunday 14 March`; with the hour where the reader's day does not end with the one that is meant. */
+  /** `Sunday 14 March`; with the time of day if the deadline is not the end of a day in the reader's zone. */
   readonly day: string;
   /** `in 6 days`, `today`, `3 days ago`. */
   readonly from: string;
@@ -26,7 +26,7 @@ export function dueWords(at: Date, { zone, now }: { readonly zone: string; reado
   };
 }
 
-/** The same of a moment from which on something goes. */
+/** The same for a moment at which something starts. */
 export function startWords(at: Date, { zone, now }: { readonly zone: string; readonly now: Date }): DueWords {
   const beginsDay = dayAt(new Date(at.getTime() - 1), zone) !== dayAt(at, zone);
   const day = weekdayWords(at, zone);

@@ -7,7 +7,7 @@ import { parseForm } from "@/server/read-form";
 import { testerAccess } from "./access";
 import { forgetTester } from "./forget-mutations";
 
-/** A tester has her contact, her body and her words deleted. */
+/** Deletes a tester's contact, body measurements and words. */
 export async function forget(_last: Failure | undefined, form: FormData): Promise<Failure | undefined> {
   const { testerId } = parseForm(z.object({ testerId: z.string() }), form);
   try {

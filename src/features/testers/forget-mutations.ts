@@ -7,30 +7,30 @@ import { inTransaction, type Connection } from "@/server/transaction";
 import { testerScope, type TesterAccess } from "./access";
 
 /**
- * Deletes what a tester's name, body and words stand in, for good. Where she has sent a report its numbers stay under her
- * number in the call, and nobody can come in to it any more; where she has not, nothing of her stays.
+ * Deletes a tester's name, body measurements and words for good. If a report was sent, its numbers stay under the tester's
+ * code in the call, and nobody has access to it any more; otherwise nothing stays.
  *
- * @throws {AppError} "not-found" where she is this tester no more.
+ * @throws {AppError} "not-found" if this is no longer the tester's row.
  */
 export async function forgetTester(access: TesterAccess): Promise<void> {
   const { testerId } = access;
-  const hers = { tester: testerScope(access) };
+  const ofThisTester = { tester: testerScope(access) };
   await inTransaction(async (transaction) => {
     const ofTester = { testers: { some: testerScope(access) } };
     if (!(await holdCall(transaction, access.callId, ofTester))) throw new AppError("not-found");
     await transaction.tester.update({ where: testerScope(access), data: { note: "" } });
-    await transaction.application.deleteMany({ where: hers });
-    await transaction.question.deleteMany({ where: { ...hers, answer: null } });
-    await transaction.question.updateMany({ where: hers, data: { testerId: null } });
-    if ((await transaction.report.count({ where: hers })) === 0) {
+    await transaction.application.deleteMany({ where: ofThisTester });
+    await transaction.question.deleteMany({ where: { ...ofThisTester, answer: null } });
+    await transaction.question.updateMany({ where: ofThisTester, data: { testerId: null } });
+    if ((await transaction.report.count({ where: ofThisTester })) === 0) {
       await transaction.tester.delete({ where: testerScope(access) });
       return;
     }
-    await transaction.testerContact.deleteMany({ where: hers });
-    await transaction.testerBody.deleteMany({ where: hers });
-    await transaction.milestone.deleteMany({ where: hers });
-    await transaction.troubleSpot.deleteMany({ where: hers });
-    await transaction.reportDraft.deleteMany({ where: hers });
+    await transaction.testerContact.deleteMany({ where: ofThisTester });
+    await transaction.testerBody.deleteMany({ where: ofThisTester });
+    await transaction.milestone.deleteMany({ where: ofThisTester });
+    await transaction.troubleSpot.deleteMany({ where: ofThisTester });
+    await transaction.reportDraft.deleteMany({ where: ofThisTester });
     await keepNumbersAlone(transaction, testerId);
     await transaction.tester.update({
       where: testerScope(access),
@@ -42,7 +42,7 @@ export async function forgetTester(access: TesterAccess): Promise<void> {
   });
 }
 
-/** Her report in one version, without what she wrote; a report never changes, so that it is stored anew. */
+/** Replaces all versions of the report by one without the tester's words; reports are immutable, so it is inserted again. */
 async function keepNumbersAlone(transaction: Connection, testerId: string): Promise<void> {
   const newest = await transaction.report.findFirst({
     where: { testerId },
@@ -51,7 +51,7 @@ async function keepNumbersAlone(transaction: Connection, testerId: string): Prom
   });
   if (newest === null) return;
   const { fit, ...report } = storedReportSchema.parse(newest.document);
-  const mute = fit?.map(({ says: _says, ...told }) => told);
+  const mute = fit?.map(({ says: _says, ...rated }) => rated);
   await transaction.report.deleteMany({ where: { testerId } });
   await transaction.report.create({
     data: {

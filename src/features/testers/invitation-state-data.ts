@@ -1,7 +1,7 @@
 import "server-only";
 import { Prisma } from "@/generated/prisma/client";
 
-/** The same of a tester's row in the database as `invitationState` says of one that is read. */
+/** The same rules as `invitationState`, for a tester's row inside the database. */
 export function invitationSql(now: Date): Prisma.Sql {
   return Prisma.sql`CASE
     WHEN tester.stopped_at IS NOT NULL THEN 'stopped'

@@ -13,7 +13,7 @@ import { acceptInvited, bindToAccount, declineInvited } from "./invited-mutation
 import { acceptedSchema } from "./schema";
 import { letInTester } from "./tester-cookie";
 
-/** What is done by an invitation's link; where it cannot be done, its page says why. */
+/** An action that an invitation's link allows; if it is not possible, the page says why. */
 function linkAction(run: (access: InvitedAccess, viewer: Viewer | null, sent: FormTexts) => Promise<void>) {
   return async (_last: Failure | undefined, form: FormData): Promise<Failure | undefined> => {
     const sent = readForm(form);
@@ -28,12 +28,12 @@ function linkAction(run: (access: InvitedAccess, viewer: Viewer | null, sent: Fo
   };
 }
 
-/** Accepts, and leads to her own page. */
+/** Accepts, and redirects to the tester's home page. */
 export const acceptTest = linkAction(async (access, viewer, sent) => {
   const { timeZone, ...choices } = acceptedSchema.parse(lastTexts(sent));
-  const { accountId, timeZone: told } = await readInvited(access);
+  const { accountId, timeZone: stored } = await readInvited(access);
   const asAccount = accountId !== null || textOf(sent, "as") === "account" ? viewer : null;
-  await acceptInvited(access, { ...choices, viewer: asAccount, timeZone: isTimeZone(timeZone) ? timeZone : told });
+  await acceptInvited(access, { ...choices, viewer: asAccount, timeZone: isTimeZone(timeZone) ? timeZone : stored });
   await goToPage(access, viewer);
 });
 
@@ -42,13 +42,13 @@ export const declineTest = linkAction(async (access, viewer) => {
   await declineInvited(access, viewer);
 });
 
-/** Lets this browser in to a test that was accepted without an account, or takes it as the viewer's. */
+/** Gives this browser access to a test that was accepted without an account, or links it to the viewer's account. */
 export const goOnToPage = linkAction(async (access, viewer, sent) => {
   if (viewer !== null && textOf(sent, "as") === "account") await bindToAccount(access, viewer);
   await goToPage(access, viewer);
 });
 
-/** Leads on to her page, where she has accepted and may come in. */
+/** Redirects to the tester's home page if the invitation is accepted and the viewer has access. */
 async function goToPage(access: InvitedAccess, viewer: Viewer | null): Promise<void> {
   const { acceptedAt, accountId, testerId } = await readInvited(access);
   if (acceptedAt === null || (accountId !== null && accountId !== viewer?.accountId)) return;

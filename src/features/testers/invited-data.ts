@@ -8,10 +8,10 @@ import type { Connection } from "@/server/transaction";
 import { invitedScope, type InvitedAccess } from "./access";
 import { callTime, designerOfPattern, openingDays, testerTime } from "./data";
 
-/** What stands behind an invitation's link. */
+/** What an invitation's link leads to. */
 export interface InvitedRead {
   readonly testerId: string;
-  /** Whom it is for; null where it was deleted. */
+  /** The tester's name; null once deleted. */
   readonly name: string | null;
   readonly accountId: string | null;
   readonly sizeLabel: string;
@@ -27,11 +27,11 @@ export interface InvitedRead {
   readonly acceptedAt: Date | null;
   readonly declinedAt: Date | null;
   readonly withdrawnAt: Date | null;
-  /** Others have accepted all places of her size. */
+  /** Others have accepted all spots in this size. */
   readonly isPlaceGone: boolean;
   readonly unit: "cm" | "in";
   readonly terms: "us" | "uk";
-  /** Hers where she has said one, else the call's. */
+  /** The tester's own if they chose one, else the call's. */
   readonly timeZone: string;
   readonly hasOwnZone: boolean;
   readonly dates: CallDates<TesterDates> | null;
@@ -63,10 +63,10 @@ export async function readInvited(access: InvitedAccess): Promise<InvitedRead> {
 }
 
 /**
- * Whether others have accepted all places of a size that was offered to an applicant. Whom the designer invited by hand
- * takes none of the places that were offered.
+ * Whether others have accepted all spots in a size that was offered to an applicant. A tester who was
+ * invited directly takes none of the spots that were offered.
  *
- * @param connection a transaction in which the call's row is held, where something hangs on the answer.
+ * @param connection a transaction in which the call's row is locked, if a write depends on the answer.
  */
 export async function isPlaceGone(
   connection: Connection,

@@ -13,17 +13,17 @@ import { testerCookieName } from "./tester-cookie-name";
 export interface InvitedPage {
   readonly viewer: Viewer | null;
   readonly invited: InvitedRead;
-  readonly state: Exclude<InvitedState, "hers">;
+  readonly state: Exclude<InvitedState, "own">;
 }
 
-/** What stands behind an invitation's link. Whom it has let in already is led on to her own page. */
+/** What an invitation's link leads to. A browser that has access already is redirected to the tester's home page. */
 export const loadInvited = cache(async (link: string): Promise<InvitedPage> => {
   const viewer = await optionalViewer();
   const access = await foundOr404(invitedAccess(link));
   const invited = await foundOr404(readInvited(access));
   const isLetIn = await isBrowserLetIn(access);
   const state = invitedState(invited, { accountId: viewer?.accountId ?? null, isLetIn }, new Date());
-  if (state === "hers") redirect(`/testing/${invited.testerId}`);
+  if (state === "own") redirect(`/testing/${invited.testerId}`);
   return { viewer, invited, state };
 });
 

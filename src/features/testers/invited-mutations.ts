@@ -9,15 +9,15 @@ import { isPlaceGone } from "./invited-data";
 import type { AcceptedChoices } from "./schema";
 
 interface Acceptance extends AcceptedChoices {
-  /** The account that takes it; null where her link alone will let her in. */
+  /** The account that accepts; null if only the link will give access. */
   readonly viewer: Viewer | null;
 }
 
 /**
  * Accepts an invitation, once.
  *
- * @returns true where it was accepted by this, false where it cannot be, or was before: its page says which.
- * @throws {AppError} "not-allowed" where the account is a tester of this call already.
+ * @returns true if this call accepted it; false if it cannot be accepted or was before: its page says which.
+ * @throws {AppError} "not-allowed" if the account is already a tester of this call.
  */
 export async function acceptInvited(
   access: InvitedAccess,
@@ -53,10 +53,10 @@ export async function declineInvited(access: InvitedAccess, viewer: Viewer | nul
 }
 
 /**
- * Gives a test that was accepted without an account to the viewer's: from then on only signing in lets her in.
+ * Links a test that was accepted without an account to the viewer's account: from then on only signing in gives access.
  *
- * @returns false where it has an account by now.
- * @throws {AppError} "not-allowed" where the account is a tester of this call already.
+ * @returns false if it has an account by now.
+ * @throws {AppError} "not-allowed" if the account is already a tester of this call.
  */
 export async function bindToAccount(access: InvitedAccess, { accountId }: Viewer): Promise<boolean> {
   return await inTransaction((transaction) =>
@@ -69,7 +69,7 @@ export async function bindToAccount(access: InvitedAccess, { accountId }: Viewer
   );
 }
 
-/** An open call as she who was invited to it means it. */
+/** Where clause of the call that this invitation is for. */
 function invitedCall(access: InvitedAccess): Prisma.CallWhereInput {
   return { id: access.callId, testers: { some: invitedScope(access) } };
 }
@@ -82,7 +82,7 @@ function unanswered(access: InvitedAccess): Prisma.TesterWhereInput {
   };
 }
 
-/** Who applied with an account answers with it; who did not, with any or with none. */
+/** Those who applied with an account answer with it; all others with any account or none. */
 function takenBy(viewer: Viewer | null): Prisma.TesterWhereInput {
   return { OR: [{ accountId: null }, ...(viewer ? [{ accountId: viewer.accountId }] : [])] };
 }
@@ -94,7 +94,7 @@ async function once(write: Promise<{ count: number }>): Promise<boolean> {
     if (error instanceof Prisma.PrismaClientKnownRequestError && error.code === "P2002")
       throw new AppError(
         "not-allowed",
-        "With this account you are a tester of this call already. Go on without it, or sign in as somebody else.",
+        "With this account you are already a tester in this test. Continue without it, or sign in with another account.",
       );
     throw error;
   }

@@ -11,15 +11,15 @@ export interface LoadedTester {
   readonly access: TesterAccess;
   readonly tester: Omit<TesterRead, "size"> & {
     readonly size: { readonly id: string; readonly label: string };
-    /** What she works from. */
+    /** The revision that the tester works from. */
     readonly revision: { readonly revisionId: string; readonly number: number; readonly document: PatternDocument };
   };
-  /** Her report as it stands. */
+  /** The report so far. */
   readonly inHand: ReportInHand;
   readonly steps: readonly TesterStep[];
 }
 
-/** What every page of a tester needs. Whoever is not this tester is answered as if there were none. */
+/** What every page of a tester needs. Anybody else gets a 404. */
 export const loadTester = cache((testerId: string): Promise<LoadedTester> => foundOr404(ownTester(testerId)));
 
 async function ownTester(testerId: string): Promise<LoadedTester> {

@@ -4,17 +4,20 @@ import { AppError } from "@/server/errors";
 import { inTransaction, type Connection } from "@/server/transaction";
 import { openTesterScope, testerScope, type TesterAccess } from "./access";
 import { takesPlace } from "./mutations";
-import type { TappedWord } from "./schema";
+import type { TappedStatus } from "./schema";
 
 interface NewMilestone {
-  readonly word: TappedWord;
+  readonly status: TappedStatus;
   readonly note: string;
-  /** Made once for the page on which it is tapped; the same again says nothing more. */
+  /** Made once for each page view; the same key again stores nothing. */
   readonly submissionKey: string;
 }
 
-/** Keeps a tester's word on how she gets on. @throws {AppError} "closed" where her call is closed or she has stopped. */
-export async function sayMilestone(access: TesterAccess, { word, note, submissionKey }: NewMilestone): Promise<void> {
+/** Stores a tester's progress update. @throws {AppError} "closed" if the call is closed or the tester has stopped. */
+export async function storeMilestone(
+  access: TesterAccess,
+  { status, note, submissionKey }: NewMilestone,
+): Promise<void> {
   const { testerId } = access;
   await inTransaction(async (transaction) => {
     const { count } = await transaction.tester.updateMany({
@@ -22,7 +25,10 @@ export async function sayMilestone(access: TesterAccess, { word, note, submissio
       data: { stoppedAt: null },
     });
     if (count === 0) throw new AppError("closed", OVER);
-    await transaction.milestone.createMany({ data: [{ testerId, word, note, submissionKey }], skipDuplicates: true });
+    await transaction.milestone.createMany({
+      data: [{ testerId, word: status, note, submissionKey }],
+      skipDuplicates: true,
+    });
   });
 }
 
@@ -32,9 +38,9 @@ interface Stop {
 }
 
 /**
- * A tester leaves her test: her place can be filled, and what she sent stays. Twice is once.
+ * A tester stops: the spot can be filled, and what was sent stays. Idempotent.
  *
- * @throws {AppError} "closed" where her call is closed.
+ * @throws {AppError} "closed" if the call is closed.
  */
 export async function stopTest(access: TesterAccess, { note, submissionKey }: Stop): Promise<void> {
   const { testerId } = access;
@@ -51,9 +57,9 @@ export async function stopTest(access: TesterAccess, { note, submissionKey }: St
 }
 
 /**
- * Takes it back, as long as nobody has been given her place.
+ * Continues after stopping, as long as the spot is still open.
  *
- * @throws {AppError} "closed" where her call is closed; "no-place" where her place has been filled.
+ * @throws {AppError} "closed" if the call is closed; "no-place" if the spot has been filled.
  */
 export async function goOnAfterAll(access: TesterAccess, submissionKey: string): Promise<void> {
   const { testerId } = access;
@@ -71,11 +77,11 @@ export async function goOnAfterAll(access: TesterAccess, submissionKey: string):
   });
 }
 
-const OVER = "This call is closed, or you have stopped: nothing can be told any more.";
+const OVER = "This test is closed, or you have stopped, so no update can be sent.";
 const FILLED =
-  "Your place has been filled meanwhile, so you cannot take it up again. Tell the designer if you would like to.";
+  "Your spot has been filled in the meantime, so you cannot continue. Tell the designer if you would like to.";
 
-/** Holds the call's row, so that it is not closed, and no place given, in between. */
+/** Locks the call's row, so that it is not closed and no spot is filled in between. */
 async function lockOwnCall(transaction: Connection, access: TesterAccess): Promise<void> {
   const where = { id: access.callId, testers: { some: testerScope(access) } };
   if (!(await holdOpenCall(transaction, where))) throw new AppError("closed", OVER);

@@ -16,19 +16,19 @@ export interface NewInvitation {
 
 interface Invitations {
   readonly invitations: readonly NewInvitation[];
-  /** When an answer comes too late. */
+  /** The deadline for an answer. */
   readonly endsAt: Date;
-  /** Days of their own, for those who come later than the others. */
+  /** Their own dates, for testers who join later than the others. */
   readonly dates?: TesterDates;
 }
 
 /**
- * Invites applicants to sizes, all of them or none. From then on each has a row as a tester, with a copy of her contact
- * and body; who is invited already is passed over, so that sending twice invites once.
+ * Invites applicants to sizes, all of them or none. From then on each has a row as a tester, with a copy of contact
+ * and body; those already invited are skipped, so that sending twice invites once.
  *
  * @param connection a transaction that it is part of.
- * @returns how many are invited anew.
- * @throws {AppError} "closed" where the call is closed or not the viewer's to edit; "no-place" where a size has no place
+ * @returns how many are newly invited.
+ * @throws {AppError} "closed" if the call is closed or the viewer may not edit it; "no-place" if a size has no spot
  * left for all of them.
  */
 export async function inviteApplicants(
@@ -71,7 +71,7 @@ export async function inviteApplicants(
   }, connection);
 }
 
-/** Where clause of testers who take a place: brought in, at work, or asked and still free to answer. */
+/** Where clause of testers who occupy a spot: imported, at work, or invited and still able to answer. */
 export function takesPlace(now: Date): Prisma.TesterWhereInput {
   return {
     stoppedAt: null,
@@ -81,7 +81,7 @@ export function takesPlace(now: Date): Prisma.TesterWhereInput {
   };
 }
 
-/** @throws {AppError} "no-place" where a size has no place left for all that are asked. */
+/** @throws {AppError} "no-place" if a size does not have enough open spots. */
 export async function checkPlaces(
   transaction: Connection,
   access: CallAccess,
@@ -93,7 +93,7 @@ export async function checkPlaces(
     where: { call, ...takesPlace(new Date()) },
     select: { size: true },
   });
-  const wanted = new Map(places.map(({ size, wanted: most }) => [size, most]));
+  const wanted = new Map(places.map(({ size, wanted: capacity }) => [size, capacity]));
   for (const size of new Set(sizes)) {
     const asked = sizes.filter((other) => other === size).length;
     const standing = taken.filter((tester) => tester.size === size).length;
@@ -101,7 +101,7 @@ export async function checkPlaces(
   }
 }
 
-/** Ids in documents and places in the call's list that nobody has yet. */
+/** Codes (ids in documents) and positions in the call's list that no tester has yet. */
 export async function freeCodes(transaction: Connection, access: CallAccess) {
   const testers = await transaction.tester.findMany({
     where: { call: callEditScope(access) },

@@ -1,24 +1,24 @@
 import type { LoadedTester } from "./loaders";
 import type { StepPage, TesterStep } from "./tester-steps";
 
-/** The one thing that a tester does next. */
+/** The next thing for a tester to do. */
 export interface NextThing {
   readonly title: string;
-  readonly says: string;
-  /** The page where it is done; null where there is nothing to do. */
+  readonly message: string;
+  /** The page where it is done; null if there is nothing to do. */
   readonly page: StepPage | null;
   readonly button: string;
-  /** By when it is to be done. */
+  /** The deadline. */
   readonly by: Date | null;
 }
 
-/** What comes first of all that is left; what is to mend comes before what is new. */
+/** The first of the steps that are left; steps that need fixing come before new ones. */
 export function nextThing({ tester, steps, inHand }: Pick<LoadedTester, "tester" | "steps" | "inHand">): NextThing {
   if (tester.stoppedAt !== null)
-    return rest("You have stopped", "What you sent stays with the designer. You owe nothing more.");
+    return rest("You have stopped", "What you sent stays with the designer. There is nothing more to do.");
   if (tester.call.status === "closed")
     return rest(
-      "This call is closed",
+      "This test is closed",
       "Thank you. Nothing more can be sent; what you sent stays, and you can still read it.",
     );
   const left = steps.filter(({ page, state }) => state !== "complete" && page !== "pattern" && page !== "report");
@@ -35,67 +35,67 @@ export function nextThing({ tester, steps, inHand }: Pick<LoadedTester, "tester"
 function sending(steps: readonly TesterStep[], { isSent, by }: { isSent: boolean; by: Date | null }): NextThing {
   const isChanged = steps.some(({ page, state }) => page === "report" && state !== "complete");
   if (isSent && !isChanged)
-    return rest("Your report is sent", "Thank you. You can add to it or mend it as long as the call is open.");
+    return rest("Your report is sent", "Thank you. You can add to it or change it as long as the test is open.");
   return {
-    title: isSent ? "Send what you changed" : "Send your report",
-    says: isSent
+    title: isSent ? "Send your changes" : "Send your report",
+    message: isSent
       ? "The designer sees your changes once you send them."
-      : "All is filled in: look through it, then send it.",
+      : "Everything is filled in. Review it, then send it.",
     page: "report",
-    button: "Look through and send",
+    button: "Review and send",
     by: isSent ? null : by,
   };
 }
 
-function rest(title: string, says: string): NextThing {
-  return { title, says, page: null, button: "", by: null };
+function rest(title: string, message: string): NextThing {
+  return { title, message, page: null, button: "", by: null };
 }
 
 function thing(step: TesterStep): Omit<NextThing, "by"> {
-  const { page, state, says, label } = step;
-  if (state === "faulty") return { title: `Mend something: ${label}`, says: `${says}.`, page, button: "Mend it" };
-  const isBegun = state === "begun";
-  const soFar = isBegun ? ` So far: ${says}.` : "";
+  const { page, state, message, label } = step;
+  if (state === "faulty") return { title: `Fix something: ${label}`, message: `${message}.`, page, button: "Fix it" };
+  const isStarted = state === "begun";
+  const soFar = isStarted ? ` So far: ${message}.` : "";
   switch (page) {
     case "swatch":
       return {
-        title: isBegun ? "Go on with your swatch" : "Make your swatch",
-        says: `You type its numbers, and see at once what your gauge would make of your size.${soFar}`,
+        title: isStarted ? "Continue your swatch" : "Make your swatch",
+        message: `Enter its numbers, and see at once what your gauge means for your size.${soFar}`,
         page,
-        button: "To the swatch",
+        button: "Go to swatch",
       };
     case "counts":
-      return isBegun
-        ? { title: "Tell what you worked", says: `So far: ${says}.`, page, button: "To the counts" }
+      return isStarted
+        ? { title: "Enter your counts", message: `So far: ${message}.`, page, button: "Go to counts" }
         : {
-            title: "Work your garment",
-            says: "The pattern, with the numbers of your size marked. Then tell the counts as you worked them.",
+            title: "Make your garment",
+            message: "Follow the pattern, with the numbers of your size marked. Then enter the counts you worked.",
             page: "pattern",
-            button: "To the pattern",
+            button: "Open the pattern",
           };
     case "measurements":
       return {
-        title: isBegun ? "Go on measuring" : "Measure your garment",
-        says: `One measurement after the other; a drawing shows where the tape goes.${soFar}`,
+        title: isStarted ? "Continue measuring" : "Measure your garment",
+        message: `One measurement at a time; a schematic shows where the tape goes.${soFar}`,
         page,
-        button: "To the measurements",
+        button: "Go to measurements",
       };
     case "yarn":
       return {
-        title: "Tell what yarn you used",
-        says: `By weighing, or by balls.${soFar}`,
+        title: "Enter the yarn you used",
+        message: `By weight or by balls.${soFar}`,
         page,
-        button: "To the yarn",
+        button: "Go to yarn",
       };
     case "fit":
       return {
-        title: "Tell how it fits",
-        says: `Place by place, in your own words.${soFar}`,
+        title: "Say how it fits",
+        message: `Place by place, in your own words.${soFar}`,
         page,
-        button: "To the fit",
+        button: "Go to fit",
       };
     case "pattern":
     case "report":
-      return { title: label, says, page, button: label };
+      return { title: label, message, page, button: label };
   }
 }

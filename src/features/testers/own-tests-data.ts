@@ -8,7 +8,7 @@ import type { Viewer } from "@/server/viewer";
 import { invitationLink } from "./access";
 import { callTime, designerOfPattern, openingDays, testerTime } from "./data";
 
-/** A test of somebody's, or one that she has applied or been invited to. */
+/** A test that a person takes part in, has applied for or is invited to. */
 export interface OwnTest {
   readonly key: string;
   readonly href: string;
@@ -16,7 +16,7 @@ export interface OwnTest {
   readonly patternName: string;
   readonly callTitle: string;
   readonly designerName: string;
-  /** Null where she has no size yet. */
+  /** Null while no size is assigned. */
   readonly sizeLabel: string | null;
   readonly isClosed: boolean;
   readonly timeZone: string;

@@ -14,7 +14,7 @@ const HOUR = 60 * 60;
 const BY_ADDRESS: Limit = { name: "sign-up-address", tries: 20, withinSeconds: HOUR };
 const BY_ACCOUNT: Limit = { name: "sign-up-account", tries: 5, withinSeconds: HOUR };
 
-/** A tester whom her link let in gets an account, and is signed in to it. */
+/** Creates an account for a tester with link access, and signs them in. */
 export const setPassword = formAction(
   signUpSchema.extend({ testerId: z.string() }),
   async ({ testerId, name, email, password }) => {
@@ -25,7 +25,7 @@ export const setPassword = formAction(
     if (account === null)
       return {
         email: [
-          "No new account can be made for this address. If it is yours, sign in; then open your invitation’s link once more and take the test with that account.",
+          "No new account can be created for this address. If the address is yours, sign in, then open your invitation link again and use that account for the test.",
         ],
       };
     await startSession(account);

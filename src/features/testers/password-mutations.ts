@@ -12,11 +12,11 @@ interface Account {
 }
 
 /**
- * Makes an account for a tester whom her link let in, and gives her test to it: her link, and browsers that it let in, are
- * void from then on.
+ * Creates an account for a tester with link access, and links the test to it: the link, and browsers that used it, lose
+ * access.
  *
- * @returns what to sign her in with; null where the address has an account already: nothing is changed then.
- * @throws {AppError} "not-found" where her test has an account by now.
+ * @returns the owner of the new session; null if the address already has an account: then nothing changes.
+ * @throws {AppError} "not-found" if the test has an account by now.
  */
 export async function setTesterPassword(
   access: TesterAccess,

@@ -31,7 +31,7 @@ interface Asked {
   readonly sent: FormTexts;
 }
 
-/** What whoever may edit a call does on its progress; what came in between comes back as a sentence. */
+/** An editor's action on a call's progress; a failure comes back as a message. */
 function callAction(run: (asked: Asked) => Promise<void>) {
   return viewerAction(async (viewer, _last: Failure | undefined, form: FormData): Promise<Failure | undefined> => {
     const sent = readForm(form);
@@ -46,7 +46,7 @@ function testerOf(sent: FormTexts): string {
   return z.uuid().parse(textOf(sent, "testerId"));
 }
 
-export const keepNote = callAction(async ({ access, sent }) => {
+export const saveNote = callAction(async ({ access, sent }) => {
   await noteTester(access, testerOf(sent), designerNoteSchema.parse(textOf(sent, "note")));
 });
 
@@ -71,7 +71,7 @@ export const openAgain = callAction(async ({ access }) => {
   await reopenCall(access);
 });
 
-/** Invites somebody by hand, and leads to the page that has her link. */
+/** Invites somebody directly, and redirects to the page with their link. */
 export const addTester = formAction(
   newTesterSchema.extend({ callId: z.string(), days: daysSchema, self: z.literal("on").optional() }),
   async ({ callId, days, self, ...tester }) => {

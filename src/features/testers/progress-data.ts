@@ -7,11 +7,11 @@ import type { TesterDates } from "@/features/openings/schema";
 import { database } from "@/server/database";
 import { callTime, openingDays, testerTime, type CallTime, type Milestone } from "./data";
 
-/** All that is known of how a tester of a call gets on. */
+/** Everything known about a tester's progress. */
 export interface ProgressRow {
   readonly testerId: string;
   readonly code: string;
-  /** Null where it was deleted, or never told. */
+  /** Null if deleted or never given. */
   readonly name: string | null;
   readonly email: string | null;
   readonly size: string;
@@ -25,7 +25,7 @@ export interface ProgressRow {
   readonly stoppedAt: Date | null;
   readonly timeZone: string;
   readonly dates: CallDates<TesterDates> | null;
-  /** The designer's own, about her. */
+  /** The designer's note about the tester. */
   readonly note: string;
   readonly milestone: Milestone | null;
   readonly draft: { readonly updatedAt: Date; readonly hasSwatch: boolean; readonly hasMore: boolean } | null;
@@ -34,8 +34,8 @@ export interface ProgressRow {
   readonly report: {
     readonly sentAt: Date;
     readonly version: number;
-    /** Measurements that it has readings of, or that were changed on purpose. */
-    readonly told: readonly string[];
+    /** Measurements that were read, or changed on purpose. */
+    readonly measurementIds: readonly string[];
   } | null;
 }
 
@@ -46,13 +46,13 @@ const rowSchema = z.object({
   ...{ invitedAt: z.date().nullable(), endsAt: z.date().nullable(), acceptedAt: z.date().nullable() },
   ...{ declinedAt: z.date().nullable(), withdrawnAt: z.date().nullable(), stoppedAt: z.date().nullable() },
   word: z.enum(["track", "behind", "stuck", "stop"]).nullable(),
-  ...{ said: z.string().nullable(), saidAt: z.date().nullable() },
+  ...{ updateNote: z.string().nullable(), updateAt: z.date().nullable() },
   ...{ draftedAt: z.date().nullable(), hasSwatch: z.boolean().nullable(), hasMore: z.boolean().nullable() },
   offGauge: testerResultsSchema.shape.offGauge,
   ...{ sentAt: z.date().nullable(), version: z.int().nullable(), told: z.array(z.string()).nullable() },
 });
 
-/** How testers of a call get on, in the order in which they are asked for; ids of other calls are passed over. */
+/** The progress of a call's testers, in the order of the ids; ids of other calls are skipped. */
 export async function progressRows(
   { callId, pattern }: CallAccess,
   { testerIds, time }: { readonly testerIds: readonly string[]; readonly time: CallTime },
@@ -62,7 +62,7 @@ export async function progressRows(
       tester.link_version AS "linkVersion", tester.account_id IS NOT NULL AS "hasAccount", tester.note,
       tester.time_zone AS "timeZone", tester.dates, tester.invited_at AS "invitedAt", tester.invitation_ends_at AS "endsAt",
       tester.accepted_at AS "acceptedAt", tester.declined_at AS "declinedAt", tester.withdrawn_at AS "withdrawnAt",
-      tester.stopped_at AS "stoppedAt", milestone.word, milestone.note AS said, milestone.created_at AS "saidAt",
+      tester.stopped_at AS "stoppedAt", milestone.word, milestone.note AS "updateNote", milestone.created_at AS "updateAt",
       draft.updated_at AS "draftedAt", draft.has_swatch AS "hasSwatch", draft.has_more AS "hasMore",
       analysed.off_gauge AS "offGauge", sent.created_at AS "sentAt", sent.version, sent.told
     FROM unnest(${[...testerIds]}::uuid[]) WITH ORDINALITY AS asked (id, place)
@@ -85,31 +85,42 @@ export async function progressRows(
 }
 
 function toProgressRow(
-  { word, said, saidAt, draftedAt, hasSwatch, hasMore, sentAt, version, told, ...row }: z.infer<typeof rowSchema>,
+  {
+    word,
+    updateNote,
+    updateAt,
+    draftedAt,
+    hasSwatch,
+    hasMore,
+    sentAt,
+    version,
+    told,
+    ...row
+  }: z.infer<typeof rowSchema>,
   time: CallTime,
 ): ProgressRow {
   return {
     ...row,
     ...testerTime(row, time),
-    milestone: word === null || saidAt === null ? null : { word, note: said ?? "", at: saidAt },
+    milestone: word === null || updateAt === null ? null : { status: word, note: updateNote ?? "", at: updateAt },
     draft:
       draftedAt === null ? null : { updatedAt: draftedAt, hasSwatch: hasSwatch === true, hasMore: hasMore === true },
-    report: sentAt === null ? null : { sentAt, version: version ?? 1, told: told ?? [] },
+    report: sentAt === null ? null : { sentAt, version: version ?? 1, measurementIds: told ?? [] },
   };
 }
 
-/** A call's days, and the zone that they are days in. */
+/** A call's dates, and their time zone. */
 export async function readCallTime(access: CallAccess): Promise<CallTime> {
   const call = await database().call.findUnique({ where: callScope(access), select: { opening: openingDays } });
   return callTime(call?.opening);
 }
 
-/** Days on which a call's tester said how she gets on, the newest first. */
+/** A tester's progress updates, the newest first. */
 export async function milestonesOf(access: CallAccess, testerId: string): Promise<Milestone[]> {
   const rows = await database().milestone.findMany({
     where: { testerId, tester: { call: callScope(access) } },
     orderBy: { createdAt: "desc" },
     take: 30,
   });
-  return rows.map(({ word, note, createdAt }) => ({ word, note, at: createdAt }));
+  return rows.map(({ word, note, createdAt }) => ({ status: word, note, at: createdAt }));
 }

@@ -19,11 +19,11 @@ import {
 } from "./tester-status-data";
 
 export interface ProgressList extends PageOfList {
-  /** Those of the page, the most urgent first. */
+  /** The testers of the page, the most urgent first. */
   readonly people: readonly Progress[];
-  /** How many of the whole call are where. */
+  /** How many testers of the whole call are in each state. */
   readonly counts: readonly { readonly size: string; readonly state: ProgressState; readonly many: number }[];
-  /** How many of the whole call need the designer, by what for. */
+  /** How many testers of the whole call need attention, by what for. */
   readonly needs: Readonly<Partial<Record<Need, number>>>;
 }
 
@@ -33,7 +33,7 @@ interface Asked {
   readonly now: Date;
 }
 
-/** A page of a call's testers, those first who need the designer. */
+/** A page of a call's testers, those who need attention first. */
 export async function progressList(access: CallAccess, { pattern, query, now }: Asked): Promise<ProgressList> {
   const { time, ownDays } = await readDays(access);
   const { ids, chosen, counts, needs } = await chosenIds(access, { pattern, query, now, time, ownDays });
@@ -47,7 +47,7 @@ export async function progressList(access: CallAccess, { pattern, query, now }: 
 const chosenSchema = z.object({
   ids: z.array(z.string()),
   chosen: z.number(),
-  /** How many of the whole call are where and need what, the needs as bits. */
+  /** How many testers of the whole call have each state and needs, the needs as bits. */
   counted: z.array(z.object({ size: z.string(), state: z.enum(PROGRESS_STATES), needs: z.number(), many: z.number() })),
 });
 
@@ -107,7 +107,7 @@ async function chosenIds(
 
 interface ListDays {
   readonly time: CallTime;
-  /** The days that testers of the call have of their own, each once. */
+  /** The distinct dates that testers have of their own. */
   readonly ownDays: readonly { readonly dates: unknown; readonly swatchBy: Date; readonly reportBy: Date }[];
 }
 

@@ -13,11 +13,11 @@ import { progressOf, type Progress } from "./tester-status-data";
 export interface LoadedPerson {
   readonly progress: Progress;
   readonly milestones: readonly Milestone[];
-  /** Her link; null where she was never invited, or has had herself deleted. */
+  /** The tester's link; null if never invited, or if they deleted their data. */
   readonly link: string | null;
 }
 
-/** One tester of a call. Another call's answers as if there were none. */
+/** One tester of a call. A tester of another call gives a 404. */
 export async function loadPerson(
   access: CallAccess,
   { testerId, pattern, now }: { readonly testerId: string; readonly pattern: PatternDocument; readonly now: Date },

@@ -11,7 +11,7 @@ import type { Viewer } from "@/server/viewer";
 import { checkPlaces, freeCodes, takesPlace } from "./mutations";
 import type { NewTester } from "./schema";
 
-/** Keeps what the designer notes about a tester. */
+/** Stores the designer's note about a tester. */
 export async function noteTester(access: CallAccess, testerId: string, note: string): Promise<void> {
   const { count } = await database().tester.updateMany({
     where: { id: testerId, call: callEditScope(access) },
@@ -20,7 +20,7 @@ export async function noteTester(access: CallAccess, testerId: string, note: str
   if (count === 0) throw new AppError("not-found");
 }
 
-/** Makes a tester's link void, with browsers that it let in; her new one is told by `invitationLink`. */
+/** Revokes a tester's link, also for browsers that used it; `invitationLink` gives the new one. */
 export async function renewLink(access: CallAccess, testerId: string): Promise<void> {
   const { count } = await database().tester.updateMany({
     where: { id: testerId, call: callEditScope(access), invitedAt: { not: null }, contact: { isNot: null } },
@@ -29,7 +29,7 @@ export async function renewLink(access: CallAccess, testerId: string): Promise<v
   if (count === 0) throw new AppError("not-found");
 }
 
-/** Takes back an invitation that was not answered. @throws {AppError} "changed-meanwhile" where it was. */
+/** Withdraws an unanswered invitation. @throws {AppError} "changed-meanwhile" if it was answered. */
 export async function withdrawInvited(access: CallAccess, testerId: string): Promise<void> {
   const { count } = await database().tester.updateMany({
     where: {
@@ -38,14 +38,15 @@ export async function withdrawInvited(access: CallAccess, testerId: string): Pro
     },
     data: { withdrawnAt: new Date() },
   });
-  if (count === 0) throw new AppError("changed-meanwhile", "She has answered meanwhile: reload to see what.");
+  if (count === 0)
+    throw new AppError("changed-meanwhile", "They have answered in the meantime. Reload the page to see their answer.");
 }
 
 /**
- * Puts off the end of an invitation. One that was declined or withdrawn stands again, with a new link; one that takes no
- * place any more needs a free one.
+ * Extends an invitation's deadline. One that was declined or withdrawn becomes valid again, with a new link; one that no
+ * longer occupies a spot needs an open one.
  *
- * @throws {AppError} "closed"; "no-place"; "changed-meanwhile" where it was accepted.
+ * @throws {AppError} "closed"; "no-place"; "changed-meanwhile" if it was accepted.
  */
 export async function inviteLonger(access: CallAccess, testerId: string, endsAt: Date): Promise<void> {
   await inTransaction(async (transaction) => {
@@ -55,9 +56,10 @@ export async function inviteLonger(access: CallAccess, testerId: string, endsAt:
       where,
       select: { size: true, applicationId: true, declinedAt: true, withdrawnAt: true },
     });
-    if (tester === null) throw new AppError("changed-meanwhile", "She has accepted meanwhile: reload to see.");
-    const stands = await transaction.tester.count({ where: { ...where, AND: takesPlace(new Date()) } });
-    if (stands === 0 && tester.applicationId !== null) await checkPlaces(transaction, access, [tester.size]);
+    if (tester === null)
+      throw new AppError("changed-meanwhile", "They have accepted in the meantime. Reload the page to see it.");
+    const occupied = await transaction.tester.count({ where: { ...where, AND: takesPlace(new Date()) } });
+    if (occupied === 0 && tester.applicationId !== null) await checkPlaces(transaction, access, [tester.size]);
     const again = tester.declinedAt !== null || tester.withdrawnAt !== null;
     await transaction.tester.updateMany({
       where,
@@ -71,15 +73,15 @@ export async function inviteLonger(access: CallAccess, testerId: string, endsAt:
 
 interface ByHand extends NewTester {
   readonly endsAt: Date;
-  /** The designer tests that size herself: nothing is to be accepted. */
+  /** Set if the designer tests this size: nothing needs to be accepted. */
   readonly self: Viewer | null;
 }
 
 /**
- * Invites somebody who has not applied, whatever places there are.
+ * Invites somebody who has not applied, however many spots there are.
  *
- * @returns her id.
- * @throws {AppError} "closed"; "not-allowed" where the designer is a tester of this call already.
+ * @returns the tester's id.
+ * @throws {AppError} "closed"; "not-allowed" if the designer is already a tester of this call.
  */
 export async function inviteByHand(
   access: CallAccess,
@@ -103,23 +105,23 @@ export async function inviteByHand(
     });
   } catch (error) {
     if (error instanceof Prisma.PrismaClientKnownRequestError && error.code === "P2002")
-      throw new AppError("not-allowed", "You are a tester of this call already.");
+      throw new AppError("not-allowed", "You are already a tester in this test.");
     throw error;
   }
   return { testerId };
 }
 
 /**
- * Closes a call: nobody applies, accepts or sends any more. What is being sent at that moment is in before, or told.
+ * Closes a call: nobody can apply, accept or send any more. Whatever is being sent at that moment is stored before, or refused.
  *
- * @throws {AppError} "changed-meanwhile" where it is closed already.
+ * @throws {AppError} "changed-meanwhile" if it is already closed.
  */
 export async function closeCall(access: CallAccess): Promise<void> {
   const { count } = await database().call.updateMany({
     where: openCallEditScope(access),
     data: { status: "closed", closedAt: new Date() },
   });
-  if (count === 0) throw new AppError("changed-meanwhile", "This call is closed already.");
+  if (count === 0) throw new AppError("changed-meanwhile", "This test is already closed.");
 }
 
 /** Opens a closed call again. */
@@ -128,5 +130,5 @@ export async function reopenCall(access: CallAccess): Promise<void> {
     where: { ...callEditScope(access), status: "closed" },
     data: { status: "open", closedAt: null },
   });
-  if (count === 0) throw new AppError("changed-meanwhile", "This call is open already.");
+  if (count === 0) throw new AppError("changed-meanwhile", "This test is already open.");
 }

@@ -1,12 +1,12 @@
 import { z } from "zod";
 import { pageNumberSchema } from "@/ui/page-number";
 
-/** What the designer may have to do something about, the most urgent first. */
+/** What may need the designer's attention, the most urgent first. */
 export const NEEDS = ["stuck", "stopped", "late", "lapsed", "off gauge", "silent", "behind"] as const;
 
 export type Need = (typeof NEEDS)[number];
 
-/** What the list of testers is asked for; anything else is taken for nothing asked. */
+/** The query of the list of testers; unknown values are ignored. */
 export const progressQuerySchema = z.object({
   size: z.string().optional().catch(undefined),
   needs: z.enum(NEEDS).optional().catch(undefined),
@@ -15,7 +15,7 @@ export const progressQuerySchema = z.object({
 
 export type ProgressQuery = z.infer<typeof progressQuerySchema>;
 
-/** The address of the list with what is asked for. */
+/** The address of the list for a query. */
 export function progressHref(callId: string, { size, needs, page }: Partial<ProgressQuery>): string {
   const asked = new URLSearchParams();
   if (size !== undefined) asked.set("size", size);

@@ -1,34 +1,34 @@
 import { z } from "zod";
 
-const NOTE_MOST = 500;
-const NAME_MOST = 300;
-const EMAIL_MOST = 254;
+const MAX_NOTE_LENGTH = 500;
+const MAX_NAME_LENGTH = 300;
+const MAX_EMAIL_LENGTH = 254;
 
 /**
- * What a database cannot hold is left out; nobody types it. A form leaves out what is empty, and does so again at every
- * schema that a text is piped on to: what else is asked of a text stands in refinements.
+ * Drops characters that the database cannot store. Form parsing drops empty values, and does so again at every schema that
+ * a text is piped into, so all other rules are refinements.
  */
 const written = z
   .string()
   .default("")
   .transform((text) => text.toWellFormed().replaceAll("\0", "").trim());
 
-/** A tester's word with a milestone. */
-export const milestoneNoteSchema = written.refine((note) => note.length <= NOTE_MOST, {
-  error: `Keep it under ${NOTE_MOST} characters.`,
+/** A tester's note with a progress update. */
+export const milestoneNoteSchema = written.refine((note) => note.length <= MAX_NOTE_LENGTH, {
+  error: `A note has at most ${MAX_NOTE_LENGTH} characters.`,
 });
 
-/** What a designer notes about a tester. */
-export const designerNoteSchema = written.refine((note) => note.length <= 4 * NOTE_MOST, {
-  error: `Keep the note under ${4 * NOTE_MOST} characters.`,
+/** A designer's note about a tester. */
+export const designerNoteSchema = written.refine((note) => note.length <= 4 * MAX_NOTE_LENGTH, {
+  error: `A note has at most ${4 * MAX_NOTE_LENGTH} characters.`,
 });
 
-/** Words that a tester can tap; that she must stop is asked first. */
-export const tappedWordSchema = z.enum(["track", "behind", "stuck"]);
+/** Statuses that a tester can send by one tap; stopping needs a confirmation. */
+export const tappedStatusSchema = z.enum(["track", "behind", "stuck"]);
 
-export type TappedWord = z.infer<typeof tappedWordSchema>;
+export type TappedStatus = z.infer<typeof tappedStatusSchema>;
 
-/** What a tester settles as she accepts. */
+/** What a tester chooses when accepting. */
 export const acceptedSchema = z.object({
   unit: z.enum(["cm", "in"]),
   terms: z.enum(["us", "uk"]),
@@ -37,29 +37,29 @@ export const acceptedSchema = z.object({
 
 export type AcceptedChoices = z.infer<typeof acceptedSchema>;
 
-/** Somebody whom the designer invites by hand. */
+/** Somebody whom the designer invites directly. */
 export const newTesterSchema = z.object({
   name: written
-    .refine((name) => name !== "", { error: "Enter a name, or whatever you know them by." })
-    .refine((name) => name.length <= NAME_MOST, { error: `A name has at most ${NAME_MOST} characters.` }),
+    .refine((name) => name !== "", { error: "Enter a name or nickname, such as Ann." })
+    .refine((name) => name.length <= MAX_NAME_LENGTH, { error: `A name has at most ${MAX_NAME_LENGTH} characters.` }),
   email: written
     .refine((email) => email === "" || isEmail(email), {
-      error: "That is not a whole e-mail address, such as ann@example.org.",
+      error: "This is not a complete e-mail address. Enter one such as ann@example.org.",
     })
     .transform((email) => (email === "" ? null : email.toLowerCase())),
   size: z.string({ error: "Choose a size." }),
 });
 
 function isEmail(text: string): boolean {
-  return text.length <= EMAIL_MOST && z.email().safeParse(text).success;
+  return text.length <= MAX_EMAIL_LENGTH && z.email().safeParse(text).success;
 }
 
 export type NewTester = z.infer<typeof newTesterSchema>;
 
-/** What has become of an invitation. */
+/** The state of an invitation. */
 export type InvitationState = "invited" | "lapsed" | "accepted" | "declined" | "withdrawn" | "stopped";
 
-/** The moments of a tester's row that say so. */
+/** The moments of a tester's row that decide it. */
 export interface InvitationMoments {
   readonly invitationEndsAt: Date | null;
   readonly acceptedAt: Date | null;
@@ -68,7 +68,7 @@ export interface InvitationMoments {
   readonly stoppedAt: Date | null;
 }
 
-/** @returns "lapsed" where she has not answered by the invitation's end; "withdrawn" where the designer took it back. */
+/** @returns "lapsed" if it was not answered in time; "withdrawn" if the designer withdrew it. */
 export function invitationState(tester: InvitationMoments, now: Date): InvitationState {
   if (tester.stoppedAt !== null) return "stopped";
   if (tester.withdrawnAt !== null) return "withdrawn";

@@ -8,8 +8,8 @@ import { NEEDS, type Need } from "./progress-query";
 import { invitationState } from "./schema";
 
 /*
- * How a tester gets on, twice: of one row that is read, and of all rows of a call inside the database, where lists are
- * filtered, counted and sorted. A database test holds the two together.
+ * A tester's progress, computed twice: for one row that is read, and for all rows of a call inside the database, where
+ * lists are filtered, counted and sorted. A database test checks that the two agree.
  */
 
 export const PROGRESS_STATES = [
@@ -27,7 +27,7 @@ export const PROGRESS_STATES = [
 
 export type ProgressState = (typeof PROGRESS_STATES)[number];
 
-/** What a tester's gauge alone does to the measurement that it moves most, beyond one tolerance of it. */
+/** The effect of a tester's gauge on the measurement that it changes most, where it exceeds one tolerance. */
 export interface GaugeEffect {
   readonly label: string;
   readonly cm: number;
@@ -37,16 +37,16 @@ export interface Progress {
   readonly row: ProgressRow;
   readonly state: ProgressState;
   readonly needs: readonly Need[];
-  /** Days since she was last heard of; null for one who is not at work. */
+  /** Days since the last sign of activity; null if the tester is not at work. */
   readonly silentDays: number | null;
   readonly offGauge: GaugeEffect | null;
 }
 
-/** Days without a word after which one asks; common practice, no source. */
+/** Days without news after which the designer is told; common practice, no source. */
 export const SILENT_DAYS = 10;
 const DAY_MS = 24 * 60 * 60 * 1_000;
 
-/** Where a tester is, and what of it needs the designer. */
+/** A tester's state, and what of it needs attention. */
 export function progressOf(row: ProgressRow, pattern: PatternDocument, now: Date): Progress {
   const state = progressState(row, pattern, now);
   const silentDays = isAtWork(state) ? silentFor(row, now) : null;
@@ -54,7 +54,7 @@ export function progressOf(row: ProgressRow, pattern: PatternDocument, now: Date
   return { row, state, silentDays, offGauge, needs: needsOf({ row, state, silentDays, offGauge }, now) };
 }
 
-/** As it was computed with the newest report; null where it moves nothing beyond its tolerance, or is not known yet. */
+/** As computed with the newest report; null if nothing exceeds its tolerance, or it is not known yet. */
 function gaugeEffect({ offGauge }: ProgressRow, { measurements }: PatternDocument): GaugeEffect | null {
   const label = measurements.find(({ id }) => id === offGauge?.measurement)?.label;
   return offGauge === null || label === undefined ? null : { label, cm: offGauge.cm };
@@ -73,9 +73,9 @@ function isAtWork(state: ProgressState): boolean {
   return state === "accepted" || state === "swatch in" || state === "making" || state === "reported in part";
 }
 
-/** Every measurement is read, or made otherwise on purpose. */
-function isWhole({ told }: NonNullable<ProgressRow["report"]>, { measurements }: PatternDocument): boolean {
-  return measurements.every(({ id }) => told.includes(id));
+/** Every measurement is read, or changed on purpose. */
+function isWhole({ measurementIds }: NonNullable<ProgressRow["report"]>, { measurements }: PatternDocument): boolean {
+  return measurements.every(({ id }) => measurementIds.includes(id));
 }
 
 function silentFor({ acceptedAt, milestone, draft, report }: ProgressRow, now: Date): number {
@@ -85,15 +85,15 @@ function silentFor({ acceptedAt, milestone, draft, report }: ProgressRow, now: D
 
 function needsOf({ row, state, silentDays, offGauge }: Omit<Progress, "needs">, now: Date): Need[] {
   const atWork = isAtWork(state);
-  const says = (word: string) => atWork && row.milestone?.word === word;
+  const has = (status: string) => atWork && row.milestone?.status === status;
   const holds: Readonly<Record<Need, boolean>> = {
-    stuck: says("stuck"),
+    stuck: has("stuck"),
     stopped: state === "stopped" && row.report === null,
     late: atWork && isLate(row, state, now),
     lapsed: state === "lapsed",
     "off gauge": offGauge !== null && state !== "stopped",
     silent: silentDays !== null && silentDays >= SILENT_DAYS,
-    behind: says("behind"),
+    behind: has("behind"),
   };
   return NEEDS.filter((need) => holds[need]);
 }
@@ -108,9 +108,9 @@ interface StatusAsked {
   /** Every measurement of the pattern. */
   readonly measurements: readonly string[];
   readonly now: Date;
-  /** The call's days; null where it has told none. */
+  /** The call's dates; null if it has none. */
   readonly days: StatusDays | null;
-  /** Days of testers who have their own, by what their rows hold. */
+  /** Dates of testers who have their own, by what their rows hold. */
   readonly ownDays: readonly (StatusDays & { readonly dates: unknown })[];
 }
 
@@ -119,7 +119,7 @@ interface StatusDays {
   readonly reportBy: Date;
 }
 
-/** One number for what needs the designer, a bit each in the order of `NEEDS`: for thousands, arrays take too long. */
+/** Needs as one number, a bit each in the order of `NEEDS`: for thousands of testers arrays are too slow. */
 export function needBit(need: Need): number {
   return 2 ** NEEDS.indexOf(need);
 }
@@ -129,7 +129,7 @@ const NOT_URGENT = 2 ** NEEDS.length;
 
 /**
  * A query of every tester of a call: `id`, `position`, `size`, `state`, the bits of `needs`, and `urgency`, the bit of the
- * first of them. Each `OFFSET 0` keeps what is worked out below it from being worked out again wherever it is named.
+ * first of them. Each `OFFSET 0` keeps PostgreSQL from computing what is below it again wherever it is used.
  */
 export function statusSql(asked: StatusAsked): Prisma.Sql {
   const { now } = asked;

@@ -19,7 +19,7 @@ const BOARD = { pattern, places: { small: wanted, medium: wanted, large: wanted 
 function applicant(id: string, bust: number | null, change: Partial<CallApplication> = {}): CallApplication {
   return {
     ...{ applicationId: id, position: 0, name: id, email: `${id}@example.org`, typed: {} },
-    ...{ createdAt: new Date(0), withdrawnAt: null, word: null, size: null, hold: null, agreementVersion: 1 },
+    ...{ createdAt: new Date(0), withdrawnAt: null, decision: null, size: null, hold: null, agreementVersion: 1 },
     measurements: bust === null ? null : { bust },
     document: {
       ...{ accepts: null, prefers: [], forAnother: false, yarn: "", tool: "", unit: "cm", terms: "us" },
@@ -34,10 +34,10 @@ const query = listQuerySchema.parse({});
 
 describe("the list of applications", () => {
   // Half the way to the next size is 5 cm, and reach is twice that: 10 cm on either side of 90, 100 and 110.
-  const maja = applicant("maja", 97, { word: "yes" });
-  const rosa = applicant("rosa", 119, { word: "no" });
+  const maja = applicant("maja", 97, { decision: "yes" });
+  const rosa = applicant("rosa", 119, { decision: "no" });
   const kim = applicant("kim", 130);
-  const gone = applicant("gone", null, { word: "yes", withdrawnAt: new Date(0) });
+  const gone = applicant("gone", null, { decision: "yes", withdrawnAt: new Date(0) });
   const board = applicationBoard([maja, rosa, kim, gone], BOARD);
   const sentences = Object.fromEntries(board.map((one) => [one.name, fitSentence(one)]));
 
@@ -45,50 +45,54 @@ describe("the list of applications", () => {
     expect(board.map(({ name }) => name)).toEqual(["gone", "kim", "rosa", "maja"]);
     expect(sentences).toEqual({
       gone: "",
-      kim: "Nearest L, but no size with places is within reach.",
-      rosa: "Nearest L.",
-      maja: "Nearest M. S is within reach too.",
+      kim: "Nearest size L, but none of the sizes with spots fits.",
+      rosa: "Nearest size L.",
+      maja: "Nearest size M. S fits too.",
     });
     const [fit] = board.at(-1)?.fits ?? [];
-    expect(fit && differenceWords(fit, { pattern, unit: "cm" })).toBe("bust 7.0 cm more");
+    expect(fit && differenceWords(fit, { pattern, unit: "cm" })).toBe("bust 7.0 cm larger");
   });
 
-  it("says where a size within reach was not ticked", () => {
+  it("says if no size that fits was ticked", () => {
     const document = { ...maja.document, accepts: ["large"], prefers: ["large"] };
     const [picky] = applicationBoard([{ ...maja, document }], BOARD);
-    expect(picky && fitSentence(picky)).toBe("Nearest M. S is within reach too. None of these was ticked.");
-    expect(picky && wishWords(picky, pattern)).toBe("L; rather L");
+    expect(picky && fitSentence(picky)).toBe("Nearest size M. S fits too. They ticked none of these.");
+    expect(picky && wishWords(picky, pattern)).toBe("L; prefers L");
   });
 
-  it("counts by word, by size within reach and at the largest sizes; who has withdrawn counts as that alone", () => {
+  it("counts by decision, by size that fits and at the largest sizes; withdrawn ones count only as withdrawn", () => {
     const counts = boardCounts(board, BOARD);
-    expect(counts.byWord).toEqual({ all: 3, yes: 1, maybe: 0, no: 1, undecided: 1, withdrawn: 1 });
+    expect(counts.byDecision).toEqual({ all: 3, yes: 1, maybe: 0, no: 1, undecided: 1, withdrawn: 1 });
     expect(counts.bySize.map(({ label, count }) => `${label} ${count}`)).toEqual(["S 1", "M 1", "L 1"]);
-    expect(countWords(counts)).toBe("3 applied: 1 yes, 1 no, 1 not decided. 1 withdrew. 2 are nearest to L or larger.");
+    expect(countWords(counts)).toBe("3 applied: 1 yes, 1 no, 1 to decide. 1 withdrew. 2 are nearest to L or larger.");
   });
 
-  it("is narrowed by word and by size within reach", () => {
+  it("is filtered by decision and by size that fits", () => {
     const names = (asked: object) => chosenApplications(board, { ...query, ...asked }).map(({ name }) => name);
     expect(names({})).toEqual(["kim", "rosa", "maja"]);
-    expect(names({ word: "yes" })).toEqual(["maja"]);
-    expect(names({ word: "withdrawn" })).toEqual(["gone"]);
+    expect(names({ decision: "yes" })).toEqual(["maja"]);
+    expect(names({ decision: "withdrawn" })).toEqual(["gone"]);
     expect(names({ size: "large" })).toEqual(["rosa"]);
   });
 
-  it("fits nobody where a measurement that decides is not there, or no size has places", () => {
+  it("has no fits if a deciding measurement is missing, or no size has spots", () => {
     expect(applicationBoard([maja], { ...BOARD, fitBy: ["bust", "hip"] })[0]?.nearest).toBeNull();
     expect(applicationBoard([maja], { ...BOARD, places: {} })[0]?.fits).toEqual([]);
   });
 });
 
-describe("what a list is asked for", () => {
+describe("the query of a list", () => {
   it("is read from its address, and written there again", () => {
-    const asked = listQuerySchema.parse({ word: "yes", size: "large", page: "2" });
-    expect(listAddress("c", asked)).toBe("/calls/c/applications?word=yes&size=large&page=2");
-    expect(listAddress("c", asked, "a")).toBe("/calls/c/applications/a?word=yes&size=large");
+    const asked = listQuerySchema.parse({ decision: "yes", size: "large", page: "2" });
+    expect(listAddress("c", asked)).toBe("/calls/c/applications?decision=yes&size=large&page=2");
+    expect(listAddress("c", asked, "a")).toBe("/calls/c/applications/a?decision=yes&size=large");
   });
 
-  it("is nothing where it is nonsense", () => {
-    expect(listQuerySchema.parse({ word: ["x"], page: "-1" })).toEqual({ word: "all", size: undefined, page: 1 });
+  it("ignores nonsense", () => {
+    expect(listQuerySchema.parse({ decision: ["x"], page: "-1" })).toEqual({
+      decision: "all",
+      size: undefined,
+      page: 1,
+    });
   });
 });

@@ -6,7 +6,7 @@ const [BEFORE, NOW, AFTER] = [new Date(1), new Date(2), new Date(3)];
 const NO_ANSWER = { invitationEndsAt: AFTER, acceptedAt: null, declinedAt: null, withdrawnAt: null, stoppedAt: null };
 
 describe("what became of a place", () => {
-  it("is the last word said, or that none came in time", () => {
+  it("is the last answer, or that none came in time", () => {
     expect(invitationState(NO_ANSWER, NOW)).toBe("invited");
     expect(invitationState({ ...NO_ANSWER, invitationEndsAt: NOW }, NOW)).toBe("lapsed");
     expect(invitationState({ ...NO_ANSWER, acceptedAt: BEFORE, invitationEndsAt: BEFORE }, NOW)).toBe("accepted");
@@ -19,7 +19,7 @@ describe("what became of a place", () => {
 describe("how an application stands", () => {
   const tester = (state: ReturnType<typeof invitationState>) => ({ testerId: "t", size: "m", state });
 
-  it("is told to who made it, and she can withdraw until she has answered", () => {
+  it("is shown to its applicant, who can withdraw until the invitation is answered", () => {
     const states = [
       ownState({ tester: null, withdrawnAt: null }),
       ownState({ tester: null, withdrawnAt: NOW }),

@@ -29,8 +29,8 @@ function read(change: Parameters<typeof typed>[0] = {}) {
   return readApplyForm(typed(change), ASKED);
 }
 
-describe("an application that is whole", () => {
-  it("is read as it was meant, and its measurements are kept as typed", () => {
+describe("a complete application", () => {
+  it("is read as meant, and its measurements are also stored as typed", () => {
     expect(read({ accepts: ["large", "small"], "prefers.0": "large", forAnother: "yes", yarn: " wool " })).toEqual({
       ok: true,
       application: {
@@ -43,7 +43,7 @@ describe("an application that is whole", () => {
     });
   });
 
-  it("has lengths in the unit chosen, but for those with a unit behind them", () => {
+  it("has lengths in the chosen unit, except those typed with a unit", () => {
     // By hand: 1 in = 2.54 cm, so 38.5 in are 97.79 cm and 12 3/8 in are 31.4325 cm.
     const cases = [
       ["38,5", "in", 97.79],
@@ -62,44 +62,44 @@ describe("an application that is whole", () => {
     });
   });
 
-  it("with no size ticked takes any within reach", () => {
+  it("with no size ticked accepts any that fits", () => {
     expect(read()).toMatchObject({ application: { document: { accepts: null, prefers: [] } } });
   });
 });
 
-describe("what is hard to believe", () => {
-  it("is asked once, with the other unit where that would fit", () => {
+describe("an unusual measurement", () => {
+  it("is questioned once, with the other unit if that would fit", () => {
     const doubted = read({ "body.bust": "40" });
     expect(doubted).toMatchObject({ ok: false, faults: {} });
     expect(doubted.ok ? {} : doubted.doubts).toEqual({
       "body.bust": [
-        "This was read as 40 cm. Is that in inches? Then write “40 in”. If it is right as it stands, send the form again: you will not be asked twice.",
+        "You entered 40 cm. Did you mean inches? Then enter “40 in”. If your number is correct, just send the form again: you will not be asked twice.",
       ],
     });
     expect(read({ "body.bust": "100", unit: "in" })).toMatchObject({
-      doubts: { "body.bust": [expect.stringContaining("Is that in centimetres?")] },
+      doubts: { "body.bust": [expect.stringContaining("Did you mean centimetres?")] },
     });
     expect(read({ "body.bust": "300" })).toMatchObject({
-      doubts: { "body.bust": [expect.stringContaining("The sizes of this pattern are for bust 90.0 cm to 110.0 cm.")] },
+      doubts: { "body.bust": [expect.stringContaining("This pattern’s sizes are made for bust 90.0 cm to 110.0 cm.")] },
     });
     expect(read({ "body.bust": "40", asked: ["bust"] })).toMatchObject({ application: { measurements: { bust: 40 } } });
   });
 
-  it("is no fault of somebody beyond the sizes", () => {
+  it("is not questioned for somebody a little outside the sizes", () => {
     // 0.7 × 90 = 63 and 1.4 × 110 = 154.
     for (const bust of ["63", "154"]) expect(read({ "body.bust": bust }).ok, bust).toBe(true);
   });
 });
 
 describe("what is missing or wrong", () => {
-  it("is told field by field, all at once", () => {
+  it("is listed field by field, all at once", () => {
     const nothing = readApplyForm({}, ASKED);
     expect(nothing.ok ? [] : Object.keys(nothing.faults).sort()).toEqual(
       ["adult", "agrees", "body.bust", "email", "experience", "name", "terms", "unit"].sort(),
     );
   });
 
-  it("is a length that is none, a size chosen twice or not ticked, an address that is none, or too long a text", () => {
+  it("covers faulty lengths, a size chosen twice or not ticked, a faulty address and too long a text", () => {
     const cases: readonly (readonly [string, Parameters<typeof typed>[0]])[] = [
       ["body.bust", { "body.bust": "much" }],
       ["body.bust", { "body.bust": "-90" }],
@@ -113,17 +113,17 @@ describe("what is missing or wrong", () => {
       ["experience", { experience: "constructor" }],
     ];
     for (const [field, change] of cases) {
-      const told = read(change);
-      expect(told.ok ? {} : Object.keys(told.faults), JSON.stringify(change).slice(0, 60)).toEqual([field]);
+      const result = read(change);
+      expect(result.ok ? {} : Object.keys(result.faults), JSON.stringify(change).slice(0, 60)).toEqual([field]);
     }
   });
 
-  it("is no name of 300 characters, in any writing", () => {
+  it("does not include a name of 300 characters, in any script", () => {
     for (const name of ["x".repeat(300), "نور".repeat(100), "🧶".repeat(150)])
       expect(read({ name })).toMatchObject({ application: { name } });
   });
 
-  it("is no size that the call does not have: it is passed over", () => {
+  it("does not include a size that the call does not have: it is ignored", () => {
     const accepts = ["constructor", "small"];
     expect(read({ accepts, "prefers.0": "__proto__" })).toMatchObject({
       application: { document: { accepts: ["small"], prefers: [] } },

@@ -8,7 +8,7 @@ import { patternDocument } from "../../factories/pattern";
 
 const TIME_ZONE = "Europe/Lisbon";
 
-function told(name: string, designer = "Invented Designer"): PublishedOpening {
+function listing(name: string, designer = "Invented Designer"): PublishedOpening {
   const day = { day: "2027-03-14", at: new Date("2027-03-15T00:00:00Z") };
   const days = { applyUntil: "2027-03-14", startOn: "2027-03-20", swatchBy: "2027-04-01", reportBy: "2027-06-01" };
   return {
@@ -40,7 +40,7 @@ beforeEach(() => {
 afterEach(() => vi.unstubAllGlobals());
 
 async function drawn(name: string): Promise<Buffer> {
-  const [words, fonts] = await Promise.all([pictureWords(told(name)), pictureFonts()]);
+  const [words, fonts] = await Promise.all([pictureWords(listing(name)), pictureFonts()]);
   const response = new ImageResponse(<OpenCallPicture words={words} />, { width: 1200, height: 630, fonts });
   return Buffer.from(await response.arrayBuffer());
 }
@@ -61,11 +61,11 @@ it.each([
   expect(asked).toEqual([]);
 });
 
-it("writes a name without what cannot be drawn, and goes without one whose letters cannot", async () => {
+it("leaves out characters that cannot be drawn, and names that consist of them", async () => {
   expect(await drawableText("Tee 🧶 by Ana ❤️ © 2027")).toBe("Tee by Ana 2027");
   expect(await drawableText("Čapek’s Ελλάδα – 12½ in")).toBe("Čapek’s Ελλάδα – 12½ in");
   expect(await drawableText("שלום Tee")).toBeNull();
-  expect(await pictureWords(told("שלום", "מעצבת"))).toEqual({
+  expect(await pictureWords(listing("שלום", "מעצבת"))).toEqual({
     heading: "A crochet pattern",
     line: "in 2 sizes, S to L",
     until: "Apply until Sunday 14 March 2027",
@@ -73,6 +73,6 @@ it("writes a name without what cannot be drawn, and goes without one whose lette
 });
 
 it("shortens a long name by whole characters", async () => {
-  const { heading } = await pictureWords(told("é".repeat(300)));
+  const { heading } = await pictureWords(listing("é".repeat(300)));
   expect(heading).toBe(`${"é".repeat(89)}…`);
 });

@@ -10,7 +10,7 @@ const FIRST =
 /** A line before all, another number, and the brim gone. */
 const SECOND = "Read this first.\n\n# Body\n\nCast on 98 (120) stitches.\n\nWork the rib until it measures 5 cm.\n";
 
-const said = (block: number, name: string) => {
+const noted = (block: number, name: string) => {
   const found = readInstructions(FIRST)[block];
   if (found === undefined) throw new Error("no such block");
   return { place: found.place, name };
@@ -18,14 +18,14 @@ const said = (block: number, name: string) => {
 
 describe("what is said of a text, by place", () => {
   it("stands in the order of the text, what is said of one place together", () => {
-    const groups = groupByPlace(FIRST, [said(2, "rib"), said(1, "a"), said(1, "b")]);
-    expect(groups.map((group) => group.said.map(({ name }) => name))).toEqual([["a", "b"], ["rib"]]);
+    const groups = groupByPlace(FIRST, [noted(2, "rib"), noted(1, "a"), noted(1, "b")]);
+    expect(groups.map((group) => group.notes.map(({ name }) => name))).toEqual([["a", "b"], ["rib"]]);
     expect(groups.map(({ block }) => block?.place.block)).toEqual([1, 2]);
   });
 
   it("follows its place into a later text, and stands last where that is gone", () => {
-    const groups = groupByPlace(SECOND, [said(3, "brim"), said(2, "rib"), said(1, "cast on")]);
-    expect(groups.map(({ block, said: [one] }) => [one?.name, block?.text ?? null])).toEqual([
+    const groups = groupByPlace(SECOND, [noted(3, "brim"), noted(2, "rib"), noted(1, "cast on")]);
+    expect(groups.map(({ block, notes: [one] }) => [one?.name, block?.text ?? null])).toEqual([
       ["cast on", "Cast on 98 (120) stitches."],
       ["rib", "Work the rib until it measures 5 cm."],
       ["brim", null],
@@ -35,8 +35,8 @@ describe("what is said of a text, by place", () => {
   it("of an old and a new text meets at one place", () => {
     const now = readInstructions(SECOND)[2];
     if (now === undefined) throw new Error("no such block");
-    const groups = groupByPlace(SECOND, [said(1, "old"), { place: now.place, name: "new" }]);
-    expect(groups.map((group) => group.said.map(({ name }) => name))).toEqual([["old", "new"]]);
+    const groups = groupByPlace(SECOND, [noted(1, "old"), { place: now.place, name: "new" }]);
+    expect(groups.map((group) => group.notes.map(({ name }) => name))).toEqual([["old", "new"]]);
   });
 
   it("is quoted with the heading above and what stands beside it", () => {

@@ -17,55 +17,55 @@ const at = [
 ] as const;
 const question = { schema: questionFormSchema, fields: ["asks"] };
 
-describe("what somebody says in a form", () => {
+describe("free text in a form", () => {
   it("is trimmed and otherwise as written: line breaks, right to left, emoji", async () => {
     const heard: string[] = [];
     const ask = sayAction(question, ({ asks }) => {
       heard.push(asks);
       return Promise.resolve();
     });
-    expect(await ask(undefined, form([...at, ["asks", "  למה?\r\n🧶 \n"]]))).toEqual({ status: "kept" });
+    expect(await ask(undefined, form([...at, ["asks", "  למה?\r\n🧶 \n"]]))).toEqual({ status: "sent" });
     expect(heard).toEqual(["למה?\n🧶"]);
   });
 
-  it("may have 2,000 characters; beyond that it comes back whole, with what is wrong", async () => {
+  it("may have 2,000 characters; a longer one comes back whole, with an error", async () => {
     const ask = sayAction(question, () => Promise.resolve());
     const lines = `${"x".repeat(999)}\r\n${"y".repeat(1000)}`;
-    expect(await ask(undefined, form([...at, ["asks", lines]]))).toEqual({ status: "kept" });
+    expect(await ask(undefined, form([...at, ["asks", lines]]))).toEqual({ status: "sent" });
     const long = "x".repeat(2_001);
     expect(await ask(undefined, form([...at, ["asks", long]]))).toEqual({
       status: "refused",
-      errors: { asks: "This has 2,001 characters; there is room for 2,000. Shorten it, or send it in two parts." },
-      says: null,
+      errors: { asks: "This has 2,001 characters; the limit is 2,000. Shorten it, or send it in two parts." },
+      message: null,
       typed: { asks: long },
     });
   });
 
-  it("is asked for where there is nothing, and what is optional is not", async () => {
+  it("is required unless it is optional", async () => {
     const tell = sayAction({ schema: troubleFormSchema, fields: ["happened", "did"] }, () => Promise.resolve());
     expect(await tell(undefined, form([...at, ["happened", " "], ["did", "Ripped"]]))).toEqual({
       status: "refused",
-      errors: { happened: "Say what happened there, in a few words." },
-      says: null,
+      errors: { happened: "Say in a few words what went wrong here." },
+      message: null,
       typed: { happened: " ", did: "Ripped" },
     });
-    expect(await tell(undefined, form([...at, ["happened", "It fell"], ["did", ""]]))).toEqual({ status: "kept" });
+    expect(await tell(undefined, form([...at, ["happened", "It fell"], ["did", ""]]))).toEqual({ status: "sent" });
   });
 
-  it("comes back with one sentence where the page is out of date, or it cannot be taken now", async () => {
+  it("comes back with one message if the page is out of date, or it cannot be stored now", async () => {
     const ask = sayAction(question, () => Promise.reject(new AppError("closed")));
     const closed = await ask(undefined, form([...at, ["asks", "Why?"]]));
-    expect(closed).toMatchObject({ says: new AppError("closed").message, typed: { asks: "Why?" } });
+    expect(closed).toMatchObject({ message: new AppError("closed").message, typed: { asks: "Why?" } });
     const old = await ask(undefined, form([["asks", "Why?"]]));
     expect(old).toMatchObject({ errors: {}, typed: { asks: "Why?" } });
-    expect(old).toHaveProperty("says", expect.stringContaining("out of date"));
+    expect(old).toHaveProperty("message", expect.stringContaining("out of date"));
   });
 
-  it("that cannot be stored is told", async () => {
+  it("is refused if it cannot be stored", async () => {
     const ask = sayAction(question, () => Promise.resolve());
     const refused = await ask(undefined, form([...at, ["asks", "a\u0000b"]]));
     expect(refused).toMatchObject({
-      errors: { asks: "This holds a character that cannot be stored. Take it out and send again." },
+      errors: { asks: "This contains a character that cannot be stored. Remove it and send again." },
     });
   });
 

@@ -1,8 +1,8 @@
 import type { Metadata } from "next";
 import Link from "next/link";
-import { ForgetKept } from "@/features/applications/components/apply/forget-kept";
+import { DiscardStored } from "@/features/applications/components/apply/discard-stored";
 import { OwnView } from "@/features/applications/components/own/own-view";
-import { keptKey } from "@/features/applications/kept-key";
+import { storageKeyOf } from "@/features/applications/storage-key";
 import { loadOwnApplication } from "@/features/applications/loaders";
 import { Page } from "@/ui/page";
 
@@ -33,7 +33,7 @@ export default async function OwnApplicationPage({ params }: PageProps<"/applica
       width="narrow"
     >
       <OwnView link={link} page={page} />
-      <ForgetKept storageKey={keptKey(callId)} />
+      <DiscardStored storageKey={storageKeyOf(callId)} />
     </Page>
   );
 }

@@ -8,11 +8,11 @@ export default function DeletedPage() {
   return (
     <Page
       title="Your application is deleted"
-      intro="Nothing of it is kept here any more, and its address leads nowhere."
+      intro="Nothing of it is stored any more, and its address no longer works."
       width="narrow"
     >
       <ButtonLink href="/" look="quiet">
-        To the start page
+        Start page
       </ButtonLink>
     </Page>
   );

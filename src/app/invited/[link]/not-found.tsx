@@ -2,17 +2,17 @@ import type { Metadata } from "next";
 import { ButtonLink } from "@/ui/button";
 import { Page } from "@/ui/page";
 
-export const metadata: Metadata = { title: "No invitation" };
+export const metadata: Metadata = { title: "Invitation not found" };
 
-/** The same for a link that was never made, for one that was made anew since, and for one that was copied in part. */
+/** The same for a link that never existed, one that has been replaced, and one that was copied only in part. */
 export default function NoInvitation() {
   return (
     <Page
-      title="No invitation"
-      intro="This link leads to no invitation. Check that it was copied whole; if it was, a newer one may have been sent to you: look for that, or ask whoever invited you for another."
+      title="This invitation link does not work"
+      intro="Check that you copied the whole link. If you did, look for a newer message from the designer, or ask them for a new link."
       width="narrow"
     >
-      <ButtonLink href="/">To the start page</ButtonLink>
+      <ButtonLink href="/">Start page</ButtonLink>
     </Page>
   );
 }

@@ -4,7 +4,7 @@ import { loadInvited } from "@/features/testers/invited-loaders";
 import { Page } from "@/ui/page";
 
 export const metadata: Metadata = {
-  title: "An invitation to test",
+  title: "Invitation to test",
   robots: { index: false, follow: false },
 };
 
@@ -15,11 +15,11 @@ export default async function InvitedPage({ params }: PageProps<"/invited/[link]
   const above = (
     <>
       <bdi>{callTitle}</bdi>
-      {invented ? " · invented, for the demo" : null}
+      {invented ? " · made up for the demo" : null}
     </>
   );
   const isOthers = page.state === "sign-in" || page.state === "another's";
-  const title = page.state === "open" ? "You are invited to test" : "An invitation to test";
+  const title = page.state === "open" ? "You are invited to test" : "Invitation to test";
   return (
     <Page title={title} above={isOthers ? null : above} width="narrow">
       <InvitedView link={link} page={page} now={new Date()} />

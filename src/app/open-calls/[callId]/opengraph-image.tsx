@@ -4,7 +4,7 @@ import { loadPublished } from "@/features/openings/loaders";
 import { pictureWords } from "@/features/openings/picture-words";
 import { pictureFonts } from "@/server/picture-fonts";
 
-export const alt = "A call for testers: the garment, its sizes, and the last day to apply";
+export const alt = "Tester call: the garment, its sizes and the last day to apply";
 export const size = { width: 1200, height: 630 };
 export const contentType = "image/png";
 
@@ -12,8 +12,8 @@ export const contentType = "image/png";
 const CACHED = "public, max-age=600";
 
 export default async function OpenCallImage({ params }: { readonly params: Promise<{ readonly callId: string }> }) {
-  const told = await loadPublished((await params).callId);
-  const [words, fonts] = await Promise.all([pictureWords(told), pictureFonts()]);
+  const listing = await loadPublished((await params).callId);
+  const [words, fonts] = await Promise.all([pictureWords(listing), pictureFonts()]);
   return new ImageResponse(<OpenCallPicture words={words} />, {
     ...size,
     fonts,

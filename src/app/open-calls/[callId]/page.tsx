@@ -8,16 +8,16 @@ import { environment } from "@/server/environment";
 type Props = PageProps<"/open-calls/[callId]">;
 
 export async function generateMetadata({ params }: Props): Promise<Metadata> {
-  const { told } = await loadOpenCall((await params).callId);
-  const [title, description] = [told.title, openCallSentence(told)];
-  const isPreview = told.taking === "preview";
+  const { listing } = await loadOpenCall((await params).callId);
+  const [title, description] = [listing.title, openCallSentence(listing)];
+  const isPreview = listing.taking === "preview";
   return {
     // Whoever shows a link has no address to go on from.
     metadataBase: new URL(environment().NEXTAUTH_URL),
     title,
     description,
-    alternates: { canonical: `/open-calls/${told.callId}` },
-    openGraph: { type: "website", siteName: "Sizewright", url: `/open-calls/${told.callId}`, title, description },
+    alternates: { canonical: `/open-calls/${listing.callId}` },
+    openGraph: { type: "website", siteName: "Sizewright", url: `/open-calls/${listing.callId}`, title, description },
     twitter: { card: "summary_large_image", title, description },
     ...(isPreview ? { robots: { index: false } } : {}),
   };
@@ -27,5 +27,5 @@ export default async function OpenCallPage({ params, searchParams }: Props) {
   const page = await loadOpenCall((await params).callId);
   const { unit: asked } = await searchParams;
   const unit = asked === "in" || asked === "cm" ? asked : (page.viewer?.unit ?? "cm");
-  return <OpenCallView page={page} unit={unit} drawing={<PieceGlance pattern={page.told.pattern} unit={unit} />} />;
+  return <OpenCallView page={page} unit={unit} drawing={<PieceGlance pattern={page.listing.pattern} unit={unit} />} />;
 }

@@ -1,6 +1,6 @@
 import { randomUUID } from "node:crypto";
 import type { Metadata } from "next";
-import { OpenCall } from "@/features/openings/components/begin-call";
+import { NewCall } from "@/features/openings/components/begin-call";
 import { PatternFrame } from "@/features/patterns/components/pattern-frame";
 import { CallList, PatternOverview } from "@/features/patterns/components/pattern-overview";
 import { loadOverview, loadPattern } from "@/features/patterns/loaders";
@@ -47,7 +47,7 @@ export default async function PatternPage({ params }: Props) {
         patternId={patternId}
         mayEdit={mayEdit}
         calls={calls}
-        open={<OpenCall patternId={patternId} formKey={randomUUID()} />}
+        open={<NewCall patternId={patternId} formKey={randomUUID()} />}
       />
       <PatternOverview pattern={revision.document} unit={viewer.unit} home={home} />
     </PatternFrame>

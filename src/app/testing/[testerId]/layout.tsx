@@ -1,7 +1,7 @@
 import type { Metadata } from "next";
 import type { ReactNode } from "react";
 
-/** A tester's pages are hers alone: whatever one is called, no search engine keeps it. */
+/** A tester's pages are private, so search engines must not index them. */
 export const metadata: Metadata = { robots: { index: false, follow: false } };
 
 export default function TesterLayout({ children }: { readonly children: ReactNode }) {

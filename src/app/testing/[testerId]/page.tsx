@@ -12,24 +12,29 @@ export default async function TesterPage({ params }: PageProps<"/testing/[tester
   const intro = (
     <>
       Size <bdi className="font-semibold text-ink">{size.label}</bdi>, for <bdi>{call.designerName}</bdi>
-      {call.invented ? " (invented, for the demo)" : null}
+      {call.invented ? " (made up for the demo)" : null}
     </>
   );
   return (
-    <Page title={revision.document.name} above={<Whose title={call.title} name={name} />} intro={intro} width="narrow">
+    <Page
+      title={revision.document.name}
+      above={<TestAndTester title={call.title} name={name} />}
+      intro={intro}
+      width="narrow"
+    >
       <TesterHome loaded={loaded} now={new Date()} pageKey={randomUUID()} />
     </Page>
   );
 }
 
-function Whose({ title, name }: { readonly title: string; readonly name: string | null }) {
+function TestAndTester({ title, name }: { readonly title: string; readonly name: string | null }) {
   return (
     <>
       <bdi>{title}</bdi>
       {name === null ? null : (
         <>
           {" "}
-          · the test of <bdi>{name}</bdi>
+          · tester: <bdi>{name}</bdi>
         </>
       )}
     </>

@@ -11,18 +11,18 @@ interface AnswerNoticeProps {
   readonly isPublished: boolean;
 }
 
-/** What became of the last sending. */
+/** The result of the last save. */
 export function AnswerNotice({ callId, answer, isPublished }: AnswerNoticeProps) {
   switch (answer?.status) {
     case undefined:
       return null;
-    case "kept":
+    case "saved":
       return answer.faults.length === 0 ? (
-        <Notice tone="done" title="Kept as a draft">
-          <p>Nobody else sees it before you publish.</p>
+        <Notice tone="done" title="Draft saved">
+          <p>Only you and your helpers see it until you publish it.</p>
         </Notice>
       ) : (
-        <Notice tone="problem" title="Kept as you typed it, with something to mend">
+        <Notice tone="problem" title="Draft saved, with problems to fix">
           <FaultLinks faults={answer.faults} />
         </Notice>
       );
@@ -30,54 +30,54 @@ export function AnswerNotice({ callId, answer, isPublished }: AnswerNoticeProps)
       return (
         <Notice tone="done" title="Published">
           <p>
-            Everybody can read it at{" "}
+            Everybody can read it on the{" "}
             <Link href={`/open-calls/${callId}`} className="text-link">
-              its page
+              tester call
             </Link>
-            . What you change and save here is there at once.
+            . Changes that you save here appear there at once.
           </p>
         </Notice>
       );
-    case "taken back":
+    case "unpublished":
       return (
-        <Notice tone="done" title="Taken back">
-          <p>Its page is gone for everybody else until you publish again. Everything you wrote is kept.</p>
+        <Notice tone="done" title="Unpublished">
+          <p>Nobody else can see its page until you publish it again. Everything you wrote is saved.</p>
         </Notice>
       );
     case "faulty":
       return (
         <Notice
           tone="problem"
-          title={isPublished ? "Not saved: what is published stays as it is" : "Not published yet"}
+          title={isPublished ? "Not saved: the published version stays as it is" : "Not published yet"}
         >
-          <p>{isPublished ? "Your changes are still in the form." : "What you typed is kept."} To mend:</p>
+          <p>{isPublished ? "Your changes are still in the form." : "What you typed is saved as a draft."} To fix:</p>
           <FaultLinks faults={answer.faults} />
         </Notice>
       );
-    case "late":
+    case "conflict":
       return (
-        <Notice tone="problem" title="Somebody saved this opening while you were editing">
+        <Notice tone="problem" title="Somebody else saved this listing while you were editing">
           <p>
-            Your text is still in the form and not saved. What the others saved stands below each field that differs.
-            Take over what you want, then save again: your form then replaces theirs.
+            Your text is still in the form, but not saved. Their text is shown below each field that differs. Copy what
+            you want to keep, then save: your form replaces theirs.
           </p>
         </Notice>
       );
     case "failed":
-      return <Notice tone="problem">{answer.says}</Notice>;
+      return <Notice tone="problem">{answer.message}</Notice>;
   }
 }
 
-/** Each fault with a way to its field. */
+/** The faults, each with a link to its field. */
 export function FaultLinks({ faults }: { readonly faults: readonly FieldFault[] }) {
   return (
     <ul className="mt-1 grid gap-1">
-      {faults.map(({ field, says }) => (
-        <li key={`${field} ${says}`} className="wrap-anywhere">
+      {faults.map(({ field, message }) => (
+        <li key={`${field} ${message}`} className="wrap-anywhere">
           <a href={`#${fieldId(field)}`} className="text-link">
             {fieldLabel(field)}
           </a>
-          : {says}
+          : {message}
         </li>
       ))}
     </ul>

@@ -6,25 +6,25 @@ import { Button, type ButtonLook } from "@/ui/button";
 import { useBrowserZone } from "@/ui/use-browser-zone";
 import { beginCallOpening, openNewCall } from "../actions";
 
-/** Makes a new call of a pattern. @param formKey names this form’s sending, so that sending it twice makes one call. */
-export function OpenCall({ patternId, formKey }: { readonly patternId: string; readonly formKey: string }) {
-  return <BeginForm action={openNewCall} sends={{ patternId, formKey }} button="Open a call" look="quiet" />;
+/** Creates a call for a pattern. @param formKey identifies this form, so that sending it twice creates one call. */
+export function NewCall({ patternId, formKey }: { readonly patternId: string; readonly formKey: string }) {
+  return <CreateForm action={openNewCall} sends={{ patternId, formKey }} button="New test" look="quiet" />;
 }
 
-/** Begins an opening for a call that has none. */
-export function BeginOpening({ callId }: { readonly callId: string }) {
-  return <BeginForm action={beginCallOpening} sends={{ callId }} button="Begin an opening" />;
+/** Creates a listing for a call that has none. */
+export function CreateListing({ callId }: { readonly callId: string }) {
+  return <CreateForm action={beginCallOpening} sends={{ callId }} button="Write a listing" />;
 }
 
-interface BeginFormProps {
+interface CreateFormProps {
   readonly action: (last: Failure | undefined, form: FormData) => Promise<Failure | undefined>;
   readonly sends: Readonly<Record<string, string>>;
   readonly button: string;
   readonly look?: ButtonLook;
 }
 
-/** Sends her browser’s time zone along, where scripts run. */
-function BeginForm({ action, sends, button, look }: BeginFormProps) {
+/** Sends the browser’s time zone along, if scripts run. */
+function CreateForm({ action, sends, button, look }: CreateFormProps) {
   const [failed, send, pending] = useActionState(action, undefined);
   const timeZone = useBrowserZone() ?? "";
   return (

@@ -1,6 +1,6 @@
 import { Moment } from "@/ui/moment";
 import { zoneWords } from "@/ui/moment-words";
-import type { ToldCall } from "../loaders";
+import type { CallListing } from "../loaders";
 
 const DAYS = [
   { key: "applyUntil", label: "Apply until", edge: "end" },
@@ -9,8 +9,12 @@ const DAYS = [
   { key: "reportBy", label: "Report by", edge: "end" },
 ] as const;
 
-/** The days of a call, in its zone and in the reader's. */
-export function CallDays({ told: { dates, document } }: { readonly told: Pick<ToldCall, "dates" | "document"> }) {
+/** The dates of a call, in its time zone and in the reader's. */
+export function CallDays({
+  listing: { dates, document },
+}: {
+  readonly listing: Pick<CallListing, "dates" | "document">;
+}) {
   const { timeZone } = document;
   const given = DAYS.flatMap((day) => {
     const at = dates[day.key]?.at;
@@ -18,7 +22,7 @@ export function CallDays({ told: { dates, document } }: { readonly told: Pick<To
   });
   if (given.length === 0) return null;
   return (
-    <section aria-label="Days">
+    <section aria-label="Dates">
       <dl className="grid gap-x-6 gap-y-3 sm:grid-cols-[max-content_1fr]">
         {given.map(({ key, label, edge, at }) => (
           <div key={key} className="sm:col-span-2 sm:grid sm:grid-cols-subgrid">
@@ -30,7 +34,7 @@ export function CallDays({ told: { dates, document } }: { readonly told: Pick<To
         ))}
       </dl>
       <p className="mt-3 text-sm text-soft">
-        In {zoneWords(timeZone)} ({timeZone}).
+        Time zone: {zoneWords(timeZone)} ({timeZone})
       </p>
     </section>
   );

@@ -8,19 +8,19 @@ const LABELS: Readonly<Record<string, string>> = {
   reportBy: "Reports by",
   asks: "What testers do and send",
   yarn: "Yarn",
-  tools: "Tools",
+  tools: "Needle or hook",
   gives: "What testers get",
-  mostApplications: "Most applications",
+  mostApplications: "Maximum number of applications",
   agreement: "Agreement",
 };
 
 const GROUPS: Readonly<Record<string, string>> = {
-  least: "Tester spots",
-  wanted: "Tester spots",
+  least: "Sizes and testers",
+  wanted: "Sizes and testers",
   body: "Body measurements",
 };
 
-/** What a field is called where it is spoken of elsewhere than beside it. */
+/** The name of a field in messages elsewhere on the page. */
 export function fieldLabel(field: string): string {
   return LABELS[field] ?? GROUPS[field.split(".", 1)[0] ?? ""] ?? field;
 }

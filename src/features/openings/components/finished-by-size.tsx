@@ -4,7 +4,7 @@ import { finishedOfPattern } from "@/features/patterns/computed";
 import { formatLengthNumber } from "@/ui/format-length";
 import { FinishedNumbers } from "./finished-numbers";
 
-/** What the garment measures in each size by the pattern's numbers. */
+/** The garment's measurements in each size, from the pattern's numbers. */
 export function FinishedBySize({ pattern, unit }: { readonly pattern: PatternDocument; readonly unit: LengthUnit }) {
   return (
     <FinishedNumbers

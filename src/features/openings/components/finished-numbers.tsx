@@ -10,18 +10,18 @@ interface FinishedNumbersProps {
     readonly id: string;
     readonly letter: string;
     readonly label: string;
-    /** By size; null where it is not known yet. */
+    /** By size; null if not known yet. */
     readonly lengths: readonly (string | null)[];
   }[];
 }
 
-/** Finished measurements by size. Drawn in the browser too, for then the table is sent once as numbers. */
+/** Finished measurements by size. A client component, so that the table is sent once, as numbers. */
 export function FinishedNumbers({ corner, sizes, measurements }: FinishedNumbersProps) {
   return (
     <MatrixTable
       label="Finished measurements"
       corner={corner}
-      columns={sizes.map((label, at) => ({ key: String(at), label }))}
+      columns={sizes.map((label, index) => ({ key: String(index), label }))}
       rows={measurements.map(({ id, letter, label, lengths }) => ({
         key: id,
         head: (
@@ -29,8 +29,8 @@ export function FinishedNumbers({ corner, sizes, measurements }: FinishedNumbers
             <span className="font-semibold">{letter}</span> {label}
           </>
         ),
-        cells: lengths.map((length, at) => (
-          <span key={at} className="numbers">
+        cells: lengths.map((length, index) => (
+          <span key={index} className="numbers">
             {length ?? <span className="text-soft">not yet</span>}
           </span>
         )),

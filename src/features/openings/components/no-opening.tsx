@@ -1,5 +1,5 @@
 import { EmptyState } from "@/ui/empty-state";
-import { BeginOpening } from "./begin-call";
+import { CreateListing } from "./begin-call";
 
 interface NoOpeningProps {
   readonly callId: string;
@@ -7,15 +7,15 @@ interface NoOpeningProps {
   readonly mayBegin: boolean;
 }
 
-/** What stands where a call has no opening: its reports were brought in. */
+/** Shown for a call without a listing: its reports were imported. */
 export function NoOpening({ callId, isOpen, mayBegin }: NoOpeningProps) {
   return (
-    <EmptyState title="This call has no opening" actions={mayBegin ? <BeginOpening callId={callId} /> : null}>
+    <EmptyState title="This test has no listing" actions={mayBegin ? <CreateListing callId={callId} /> : null}>
       <p>
-        Its reports were brought in.{" "}
+        Its reports were imported.{" "}
         {isOpen
-          ? "An opening tells people what the test is about and lets them apply for a place in it."
-          : "It is closed, so nobody can apply to it."}
+          ? "A listing tells people what the test is about and lets them apply."
+          : "The test is closed, so nobody can apply."}
       </p>
     </EmptyState>
   );

@@ -1,6 +1,6 @@
 import type { PictureWords } from "../picture-words";
 
-// Of globals.css, which is not read where pictures are made.
+// Colours from globals.css, which is not loaded where pictures are rendered.
 const PAPER = "#f6f0e4";
 const INK = "#231d18";
 const SOFT = "#665a4e";
@@ -9,7 +9,7 @@ const SCRIPTS = ["latin", "latin-ext", "vietnamese", "greek", "cyrillic"];
 const SERIF = SCRIPTS.map((script) => `Serif ${script}`).join(", ");
 const SANS = SCRIPTS.map((script) => `Sans ${script}`).join(", ");
 
-/** The picture that a link to a call is shown with, 1200 by 630. Drawn by `next/og`, which knows little of CSS. */
+/** The preview picture of a link to a call, 1200 by 630. Rendered by `next/og`, which supports little CSS. */
 export function OpenCallPicture({ words: { heading, line, until } }: { readonly words: PictureWords }) {
   return (
     <div
@@ -27,7 +27,7 @@ export function OpenCallPicture({ words: { heading, line, until } }: { readonly 
       }}
     >
       <div style={{ display: "flex", justifyContent: "space-between", color: SOFT }}>
-        <span style={{ color: THREAD }}>Call for testers</span>
+        <span style={{ color: THREAD }}>Tester call</span>
         <span style={{ fontFamily: SERIF }}>Sizewright</span>
       </div>
       <div style={{ display: "flex", flexDirection: "column" }}>
@@ -51,11 +51,11 @@ function sizeFor(heading: string): number {
 
 /** A tape along the lower edge. */
 function Ruler() {
-  const marks = Array.from({ length: 49 }, (_, at) => at);
+  const marks = Array.from({ length: 49 }, (_, index) => index);
   return (
     <svg width="1056" height="44" viewBox="0 0 1056 44" style={{ marginTop: 28 }}>
-      {marks.map((at) => (
-        <path key={at} d={`M${at * 22} 44V${at % 4 === 0 ? 8 : 26}`} stroke={INK} strokeWidth="3" />
+      {marks.map((index) => (
+        <path key={index} d={`M${index * 22} 44V${index % 4 === 0 ? 8 : 26}`} stroke={INK} strokeWidth="3" />
       ))}
       <circle cx="660" cy="10" r="10" fill={THREAD} />
     </svg>

@@ -15,16 +15,16 @@ import { SizeSpots } from "./size-spots";
 interface OpenCallViewProps {
   readonly page: OpenCallPage;
   readonly unit: LengthUnit;
-  /** A picture of the garment, where there is one. */
+  /** A picture of the garment, if there is one. */
   readonly drawing: ReactNode;
 }
 
-/** What an open call tells whoever may apply. */
+/** The public page of a tester call. */
 export function OpenCallView({ page, unit, drawing }: OpenCallViewProps) {
-  const { told, application } = page;
-  const { callId, pattern, document } = told;
-  const mayApply = told.taking === "open" && application === null;
-  const apply = mayApply ? <ButtonLink href={`/open-calls/${callId}/apply`}>Apply to test it</ButtonLink> : null;
+  const { listing, application } = page;
+  const { callId, pattern, document } = listing;
+  const mayApply = listing.taking === "open" && application === null;
+  const apply = mayApply ? <ButtonLink href={`/open-calls/${callId}/apply`}>Apply to test</ButtonLink> : null;
   const units = (["cm", "in"] as const).map((choice) => ({
     href: `/open-calls/${callId}?unit=${choice}`,
     label: choice,
@@ -32,11 +32,11 @@ export function OpenCallView({ page, unit, drawing }: OpenCallViewProps) {
   }));
   return (
     <Page
-      above={<>Call for testers{told.invented ? " · invented, for the demo" : null}</>}
-      title={told.title}
+      above={<>Tester call{listing.invented ? " · made up for the demo" : null}</>}
+      title={listing.title}
       intro={
         <p>
-          <bdi>{told.designer}</bdi> looks for testers of <bdi>{pattern.name}</bdi>, a {pattern.craft} pattern{" "}
+          <bdi>{listing.designer}</bdi> is looking for testers for <bdi>{pattern.name}</bdi>, a {pattern.craft} pattern{" "}
           {sizesWords(pattern)}.
         </p>
       }
@@ -46,34 +46,31 @@ export function OpenCallView({ page, unit, drawing }: OpenCallViewProps) {
       <div className="mb-12 grid items-start gap-8 lg:grid-cols-[3fr_2fr]">
         <div className="grid gap-8">
           {document.introduction === "" ? null : <Words text={document.introduction} />}
-          <CallDays told={told} />
+          <CallDays listing={listing} />
         </div>
         {drawing}
       </div>
-      <Section title="Sizes and tester spots" actions={<ChoiceLinks label="Unit" choices={units} />}>
-        <SizeSpots told={told} unit={unit} />
+      <Section title="Sizes and spots" actions={<ChoiceLinks label="Unit" choices={units} />}>
+        <SizeSpots listing={listing} unit={unit} />
       </Section>
       {pattern.measurements.length > 0 ? (
-        <Section
-          title="Finished measurements"
-          intro="What the garment measures where it comes out as the pattern says."
-        >
+        <Section title="Finished measurements" intro="What the garment measures if it is made as in the pattern.">
           <FinishedBySize pattern={pattern} unit={unit} />
         </Section>
       ) : null}
       <div className="grid gap-x-12 lg:grid-cols-2">
-        <Told title="What you do" text={document.asks} />
-        <Told title="What you get" text={document.gives} />
-        <Told title="Yarn" text={document.yarn} />
-        <Told title="Tools" text={document.tools} />
+        <ListingText title="What you do" text={document.asks} />
+        <ListingText title="What you get" text={document.gives} />
+        <ListingText title="Yarn" text={document.yarn} />
+        <ListingText title="Needle or hook" text={document.tools} />
       </div>
-      <Told title="What you agree to" text={told.agreement.text} />
+      <ListingText title="What you agree to" text={listing.agreement.text} />
       <Section title="Who sees what you send">
         <div className="max-w-3xl">
           <p>
-            Your measurements, your name and your address are seen by <bdi>{told.designer}</bdi> and the helpers of this
-            pattern, and by nobody else. They are for finding you a size and for testing this pattern. You can read what
-            is kept, withdraw, and have it deleted at any time. You need no account, and must be 18 or older to apply.
+            Only <bdi>{listing.designer}</bdi> and the helpers of this pattern see your measurements, your name and your
+            e-mail address. They use them to find you a size and to test this pattern, for nothing else. You can see
+            your data, withdraw and delete it at any time. You do not need an account. You must be 18 or over to apply.
           </p>
         </div>
       </Section>
@@ -81,7 +78,7 @@ export function OpenCallView({ page, unit, drawing }: OpenCallViewProps) {
       {page.isDesigner ? (
         <p className="mt-8">
           <Link href={`/calls/${callId}/opening`} className="text-link">
-            To this call’s opening
+            Edit the listing
           </Link>
         </p>
       ) : null}
@@ -89,7 +86,7 @@ export function OpenCallView({ page, unit, drawing }: OpenCallViewProps) {
   );
 }
 
-function Told({ title, text }: { readonly title: string; readonly text: string }) {
+function ListingText({ title, text }: { readonly title: string; readonly text: string }) {
   if (text === "") return null;
   return (
     <Section title={title}>

@@ -10,14 +10,14 @@ interface OpeningButtonsProps {
   readonly pending: boolean;
 }
 
-/** What can be done with an opening. The first button is the one that the Enter key presses. */
+/** The buttons of a listing. The Enter key presses the first one. */
 export function OpeningButtons({ isPublished, open, answer, pending }: OpeningButtonsProps) {
-  const isLate = answer?.status === "late";
+  const isConflict = answer?.status === "conflict";
   return (
     <div className="border-t border-line-strong pt-6">
       {isPublished || open.length === 0 ? null : (
         <div className="mb-5 max-w-3xl text-sm">
-          <p className="font-semibold">Before you can publish</p>
+          <p className="font-semibold">To fix before you can publish</p>
           <FaultLinks faults={open} />
         </div>
       )}
@@ -25,16 +25,16 @@ export function OpeningButtons({ isPublished, open, answer, pending }: OpeningBu
         {isPublished ? (
           <>
             <Intent name="publish" pending={pending}>
-              {isLate ? "Save mine over theirs" : "Save the changes"}
+              {isConflict ? "Replace their version with mine" : "Save changes"}
             </Intent>
-            <Intent name="take back" look="plain" pending={pending}>
-              Take back
+            <Intent name="unpublish" look="plain" pending={pending}>
+              Unpublish
             </Intent>
           </>
         ) : (
           <>
-            <Intent name="keep" look="quiet" pending={pending}>
-              {isLate ? "Keep mine over theirs" : "Keep as a draft"}
+            <Intent name="save" look="quiet" pending={pending}>
+              {isConflict ? "Replace their version with mine" : "Save draft"}
             </Intent>
             <Intent name="publish" pending={pending}>
               Publish
@@ -42,13 +42,13 @@ export function OpeningButtons({ isPublished, open, answer, pending }: OpeningBu
           </>
         )}
         <p role="status" className="text-sm text-soft">
-          {pending ? "Saving …" : answer?.status === "kept" ? "Kept." : ""}
+          {pending ? "Saving …" : answer?.status === "saved" ? "Saved." : ""}
         </p>
       </div>
       <p className="mt-4 max-w-3xl text-sm text-soft">
         {isPublished
-          ? "Changes are public as soon as you save them. You can take the call back for as long as nobody has applied."
-          : "A draft is kept as you typed it, also where something is missing."}
+          ? "Changes are public as soon as you save them. You can unpublish the listing while nobody has applied."
+          : "A draft is saved as you typed it, even if something is missing."}
       </p>
     </div>
   );
@@ -60,7 +60,7 @@ function Intent({
   look,
   children,
 }: {
-  readonly name: "keep" | "publish" | "take back";
+  readonly name: "save" | "publish" | "unpublish";
   readonly pending: boolean;
   readonly look?: "quiet" | "plain";
   readonly children: string;

@@ -5,7 +5,7 @@ import type { OpeningFormState } from "./opening-form-state";
 import { SpotFields, type SpotAdvice } from "./spot-fields";
 import { ChoiceField, DayField, LineField, TextField, ZoneField } from "./typed-field";
 
-/** What the form shows beside what was typed. */
+/** What the form shows besides what was typed. */
 export interface OpeningContent {
   readonly sizes: readonly { readonly id: string; readonly label: string; readonly made: string }[];
   readonly body: readonly AskableMeasurement[];
@@ -16,29 +16,29 @@ interface OpeningFieldsProps extends OpeningContent {
   readonly state: OpeningFormState;
 }
 
-/** All that an opening is made of, section by section. */
+/** All fields of a listing, section by section. */
 export function OpeningFields({ state, sizes, body, advice }: OpeningFieldsProps) {
   return (
     <>
-      <Section title="The call">
+      <Section title="The test">
         <Sheet className="pb-1 sm:pb-1">
           <LineField state={state} name="title" label="Title" />
           <TextField
             state={state}
             name="introduction"
             label="Introduction (optional)"
-            hint="What you are making, and whom you look for."
+            hint="What the garment is, and which testers you are looking for."
           />
         </Sheet>
       </Section>
-      <Section title="Tester spots">
+      <Section title="Sizes and testers">
         <Sheet>
           <SpotFields state={state} sizes={sizes} advice={advice} />
         </Sheet>
       </Section>
       <Section
-        title="Days"
-        intro="Everybody sees them in your time zone and in her own. A day to do something by is over at midnight."
+        title="Dates"
+        intro="Everybody sees them in your time zone and in their own. A deadline ends at midnight."
       >
         <DayFields state={state} />
       </Section>
@@ -50,7 +50,7 @@ export function OpeningFields({ state, sizes, body, advice }: OpeningFieldsProps
       </Section>
       <Section
         title="Agreement"
-        intro="Whoever applies says yes to this text, and her yes is kept with its version and its time. A changed text is a new version; it binds those who apply from then on."
+        intro="Everybody who applies agrees to this text; the version and the time are recorded. If you change the text, the new version applies to everybody who applies after that."
       >
         <Sheet className="pb-1 sm:pb-1">
           <TextField state={state} name="agreement" label="What testers agree to" rows={7} />
@@ -64,12 +64,7 @@ function DayFields({ state }: Pick<OpeningFieldsProps, "state">) {
   return (
     <Sheet className="grid gap-x-6 pb-1 sm:grid-cols-2 sm:pb-1">
       <div className="sm:col-span-2 sm:max-w-sm">
-        <ZoneField
-          state={state}
-          name="timeZone"
-          label="Time zone of these days"
-          hint="Continent and city, such as Europe/Lisbon."
-        />
+        <ZoneField state={state} name="timeZone" label="Time zone" hint="Region and city, such as Europe/Lisbon." />
       </div>
       <DayField state={state} name="applyUntil" label="Last day to apply" />
       <DayField state={state} name="startOn" label="Testers start on" />
@@ -85,13 +80,13 @@ function WorkFields({ state }: Pick<OpeningFieldsProps, "state">) {
       <TextField state={state} name="asks" label="What testers do and send" />
       <div className="grid gap-x-6 sm:grid-cols-2">
         <TextField state={state} name="yarn" label="Yarn (optional)" />
-        <TextField state={state} name="tools" label="Tools (optional)" />
+        <TextField state={state} name="tools" label="Needle or hook (optional)" />
       </div>
       <TextField
         state={state}
         name="gives"
         label="What testers get"
-        hint="The finished pattern, yarn, a fee, their names in it; say so too where it is nothing."
+        hint="For example the finished pattern, yarn, a fee or their name in the pattern. If nothing, say so."
         rows={3}
       />
     </Sheet>
@@ -102,7 +97,7 @@ const ASKED = [
   { value: "", label: "not asked for" },
   { value: "asked", label: "asked for" },
 ];
-const DECIDES = { value: "fit", label: "asked for, and decides the size" };
+const DECIDES = { value: "fit", label: "asked for, decides the size" };
 
 function ApplicationFields({
   state,
@@ -114,7 +109,7 @@ function ApplicationFields({
   return (
     <Sheet className="pb-1 sm:pb-1">
       <p className="mb-4 max-w-3xl text-soft">
-        Body measurements are private: you and this pattern’s helpers see them, and nobody else. Ask for those you need.
+        Body measurements are private: only you and this pattern’s helpers see them. Ask only for those you need.
       </p>
       <div className="grid items-start gap-x-6 sm:grid-cols-2 lg:grid-cols-3">
         {body.map(({ id, label, decides }) => (
@@ -123,7 +118,7 @@ function ApplicationFields({
             state={state}
             name={bodyField(id)}
             label={label}
-            hint={decides ? undefined : "Not every size has it, so it cannot decide the size."}
+            hint={decides ? undefined : "Not every size has this measurement, so it cannot decide the size."}
             choices={decides ? [...ASKED, DECIDES] : ASKED}
           />
         ))}
@@ -132,8 +127,8 @@ function ApplicationFields({
         state={state}
         name="mostApplications"
         numeric
-        label="Most applications (optional)"
-        hint="Once as many have come, nobody else can apply. Left empty, all are taken that come by the last day."
+        label="Maximum number of applications (optional)"
+        hint="When it is reached, nobody else can apply. Leave empty for no limit."
       />
     </Sheet>
   );

@@ -1,11 +1,11 @@
 import type { OpeningAnswer } from "../actions";
 import type { TypedOpening } from "../schema";
 
-/** What a form's field shows. */
+/** What a field of the form shows. */
 export interface FieldState {
   readonly id: string;
   readonly errors: readonly string[];
-  /** Null where nobody else has saved another text. */
+  /** Null unless somebody else has saved a different text. */
   readonly theirs: string | null;
   readonly control: {
     readonly id: string;
@@ -20,18 +20,18 @@ export interface OpeningFormState {
   readonly field: (name: string) => FieldState;
 }
 
-/** Id of the element that a field's name leads to. */
+/** Id of a field's element. */
 export function fieldId(name: string): string {
   return `opening-${name}`;
 }
 
-/** The form as it was read, or as the last sending left it. */
+/** The form as stored, or as last sent. */
 export function openingFormState(read: TypedOpening, answer: OpeningAnswer | undefined): OpeningFormState {
   const typed = answer?.typed ?? read;
   return {
     field: (name) => {
       const id = fieldId(name);
-      const errors = (answer?.faults ?? []).filter(({ field }) => field === name).map(({ says }) => says);
+      const errors = (answer?.faults ?? []).filter(({ field }) => field === name).map(({ message }) => message);
       const [mine, others] = [typed[name] ?? "", answer?.theirs?.[name] ?? ""];
       const control = {
         id,

@@ -12,18 +12,18 @@ import { useOpeningForm } from "./use-opening-form";
 export interface OpeningFormProps extends OpeningContent {
   readonly callId: string;
   readonly opening: EditedOpening;
-  /** What stands between a draft and its being published. */
+  /** What must be fixed before a draft can be published. */
   readonly open: readonly FieldFault[];
   readonly mayEdit: boolean;
 }
 
-/** The opening of a call, to be written, published and changed. */
+/** The form to write, publish and change the listing of a call. */
 export function OpeningForm(props: OpeningFormProps) {
   const { callId, opening, mayEdit } = props;
   const { answer, formProps, pending } = useOpeningForm();
   const notice = useRef<HTMLDivElement>(null);
   useEffect(() => {
-    if (answer !== undefined && answer.status !== "kept") notice.current?.focus();
+    if (answer !== undefined && answer.status !== "saved") notice.current?.focus();
   }, [answer]);
   const isPublished = opening.publishedAt !== null;
   return (

@@ -2,12 +2,12 @@ import { ownValue } from "@/engine/pattern";
 import type { LengthUnit } from "@/engine/units";
 import { formatLengthNumber } from "@/ui/format-length";
 import { askableMeasurements } from "../field-names";
-import type { ToldCall } from "../loaders";
+import type { CallListing } from "../loaders";
 import { SpotTable } from "./spot-table";
 
-/** Every size with the body that it is made for and its tester spots. */
-export function SizeSpots({ told, unit }: { readonly told: ToldCall; readonly unit: LengthUnit }) {
-  const { pattern, places, document } = told;
+/** Every size with the body measurements it is made for and its spots. */
+export function SizeSpots({ listing, unit }: { readonly listing: CallListing; readonly unit: LengthUnit }) {
+  const { pattern, places, document } = listing;
   const askable = askableMeasurements(pattern);
   const shown = askable.filter(({ id }) => document.bodyAsked.includes(id) || id === pattern.sizeBy);
   return (
@@ -23,7 +23,7 @@ export function SizeSpots({ told, unit }: { readonly told: ToldCall; readonly un
           spots: ownValue(places, size)?.wanted ?? 0,
         }))}
       />
-      <p className="mt-2 text-sm text-soft">The body that each size is made for, not the garment.</p>
+      <p className="mt-2 text-sm text-soft">These are body measurements, not garment measurements.</p>
     </div>
   );
 }

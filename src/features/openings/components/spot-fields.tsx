@@ -7,9 +7,9 @@ import type { OpeningFormState } from "./opening-form-state";
 import { Theirs } from "./typed-field";
 
 export interface SpotAdvice {
-  /** Testers of each size with whom an error of 1½ tolerances is found four times in five; null where no number would do. */
+  /** Testers per size who find an error of 1½ tolerances with 80% probability; null if no number is enough. */
   readonly needed: number | null;
-  /** How many to invite, by how many are to finish; null where a call cannot hold as many. */
+  /** How many to invite, by how many should finish; null if a call cannot hold as many. */
   readonly invitations: readonly (number | null)[];
 }
 
@@ -19,7 +19,7 @@ interface SpotFieldsProps {
   readonly advice: SpotAdvice;
 }
 
-/** How many testers of each size are needed and wanted, with how many to invite. */
+/** The minimum and the number of spots of each size, with how many to invite. */
 export function SpotFields({ state, sizes, advice }: SpotFieldsProps) {
   return (
     <>
@@ -53,8 +53,8 @@ function SizeSpots({
       </legend>
       <div className="clear-both grid grid-cols-[1fr_1fr] gap-x-4 sm:grid-cols-[8rem_8rem_1fr]">
         {[
-          { words: "At least", spot: least, onText: setLeast },
-          { words: "Wanted", spot: wanted, onText: undefined },
+          { words: "Minimum", spot: least, onText: setLeast },
+          { words: "Spots", spot: wanted, onText: undefined },
         ].map(({ words, spot, onText }) => (
           <div key={words}>
             <label htmlFor={spot.id} className="mb-1 block text-sm font-semibold">
@@ -83,10 +83,10 @@ function SizeSpots({
 
 function adviceWords({ needed, invitations }: SpotAdvice): string {
   if (needed === null)
-    return "How many testers a size are needed cannot be said for this pattern: it has no measurements yet, or they are too far from what a call can hold.";
+    return "The number of testers needed per size cannot be calculated for this pattern: it has no measurements yet, or they would need more testers than a test can have.";
   const invite = invitations[needed] ?? needed;
   const testers = needed === 1 ? "1 tester" : `${needed} testers`;
-  return `With ${testers} who report in each size, an error of 1½ tolerances is found four times in five. Of testers 3 in 10 usually drop out, so that to have ${needed} finish four times in five, invite ${invite}.`;
+  return `With ${testers} reporting in each size, an error of 1½ tolerances is found in 4 of 5 cases. About 3 in 10 testers drop out, so invite ${invite} for ${needed} to finish.`;
 }
 
 function inviteWords(typed: string, invitations: SpotAdvice["invitations"]): string {

@@ -13,10 +13,10 @@ interface SpotTableProps {
   }[];
 }
 
-/** A size a row, so that one finds one's own. */
+/** One row per size, so that readers find their own. */
 export function SpotTable({ heads, sizes }: SpotTableProps) {
   return (
-    <TableFrame label="Sizes and tester spots">
+    <TableFrame label="Sizes and spots">
       <table className={`${TABLE} max-sm:[&_td]:px-2 max-sm:[&_th]:px-2`}>
         <thead className={TABLE_HEAD}>
           <tr className="align-bottom">
@@ -28,7 +28,7 @@ export function SpotTable({ heads, sizes }: SpotTableProps) {
               </th>
             ))}
             <th scope="col" className="text-right">
-              Tester spots
+              Spots
             </th>
           </tr>
         </thead>
@@ -38,8 +38,8 @@ export function SpotTable({ heads, sizes }: SpotTableProps) {
               <th scope="row" className="max-w-40 font-serif text-lg wrap-anywhere">
                 {label}
               </th>
-              {body.map((length, at) => (
-                <td key={at} className="text-right">
+              {body.map((length, index) => (
+                <td key={index} className="text-right">
                   {length ?? <span className="text-soft">none</span>}
                 </td>
               ))}

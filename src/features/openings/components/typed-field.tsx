@@ -10,12 +10,12 @@ interface TypedFieldProps {
   readonly hint?: ReactNode;
 }
 
-/** A day, as the browser lets people choose one. */
+/** A date, with the browser's own picker. */
 export function DayField(props: TypedFieldProps) {
   return <TypedField {...props}>{(control) => <TextInput {...control} type="date" className="numbers" />}</TypedField>;
 }
 
-/** A text of one line. */
+/** One line of text. */
 export function LineField({ numeric = false, ...props }: TypedFieldProps & { readonly numeric?: boolean }) {
   return (
     <TypedField {...props}>
@@ -31,17 +31,17 @@ export function LineField({ numeric = false, ...props }: TypedFieldProps & { rea
   );
 }
 
-/** A time zone by its name. */
+/** A time zone by name. */
 export function ZoneField(props: TypedFieldProps) {
   return <TypedField {...props}>{(control) => <ZoneInput {...control} />}</TypedField>;
 }
 
-/** A text of several lines. */
+/** Several lines of text. */
 export function TextField({ rows = 4, ...props }: TypedFieldProps & { readonly rows?: number }) {
   return <TypedField {...props}>{(control) => <TextArea {...control} rows={rows} />}</TypedField>;
 }
 
-/** One of several, none of them at first. */
+/** A choice between several values. */
 export function ChoiceField({
   choices,
   ...props
@@ -85,12 +85,12 @@ function TypedField({
   );
 }
 
-/** What somebody else has saved in this field meanwhile. */
+/** What somebody else has saved in this field in the meantime. */
 export function Theirs({ text }: { readonly text: string }) {
   return (
     <div className="mt-1.5 border-l-4 border-line-strong pl-3 text-sm">
-      <p className="font-semibold">Saved meanwhile:</p>
-      <p className="whitespace-pre-wrap wrap-anywhere">{text === "" ? "(nothing)" : text}</p>
+      <p className="font-semibold">Their version:</p>
+      <p className="whitespace-pre-wrap wrap-anywhere">{text === "" ? "(empty)" : text}</p>
     </div>
   );
 }

@@ -3,11 +3,12 @@
 import { useActionState, useState, useTransition, type FormEvent } from "react";
 import { saveOpening, type OpeningAnswer } from "../actions";
 
-const UNSENT = "This did not reach Sizewright. What you typed is still here; check the connection and try again.";
+const UNSENT =
+  "Not saved, because Sizewright could not be reached. What you typed is still here; check your connection and try again.";
 
 /**
- * The opening's form behind its action, with and without JavaScript. React empties a form whose action it calls itself, and
- * leaves the page where the connection fails; so with JavaScript the form is handed over by hand.
+ * The listing's form and its action, with and without JavaScript. React resets a form whose action it calls, and leaves the
+ * page if the connection fails; so with JavaScript the action is called here.
  */
 export function useOpeningForm() {
   const [posted, send] = useActionState<OpeningAnswer | undefined, FormData>(saveOpening, undefined);
@@ -27,5 +28,5 @@ function unsent(data: FormData): OpeningAnswer {
   const typed = Object.fromEntries(
     [...data].flatMap(([name, text]) => (typeof text === "string" ? [[name, text]] : [])),
   );
-  return { status: "failed", typed, version: Number(data.get("version")), faults: [], theirs: null, says: UNSENT };
+  return { status: "failed", typed, version: Number(data.get("version")), faults: [], theirs: null, message: UNSENT };
 }

@@ -1,14 +1,14 @@
 import { answer } from "../actions";
-import type { QuestionThread } from "../said-data";
+import type { QuestionThread } from "../place-notes-data";
 import { SayForm } from "./say-form";
 
 interface AnswerFormProps {
   readonly callId: string;
-  /** What the answer is for: questions that wait, or that have an answer. */
+  /** The questions that the answer is for: waiting, or already answered. */
   readonly thread: QuestionThread;
 }
 
-/** One answer for all questions that wait at a place, or another one in the place of an answer. */
+/** One answer for all waiting questions about a passage, or a new version of an answer. */
 export function AnswerForm({ callId, thread }: AnswerFormProps) {
   const { ids, many, answer: before } = thread;
   const seenAt = thread.answeredAt?.toISOString() ?? "";
@@ -25,14 +25,14 @@ export function AnswerForm({ callId, thread }: AnswerFormProps) {
           {
             name: "answer",
             label: answerLabel(ids.length, many),
-            hint: "All testers of this call read it at this place.",
+            hint: "All testers of this test see it next to this passage.",
             initial: before ?? undefined,
           },
         ]}
-        keptAs={`answer-${ids[0]}-${seenAt}`}
-        send={before === null ? "Answer for all" : "Save the answer"}
+        storageKey={`answer-${ids[0]}-${seenAt}`}
+        send={before === null ? "Send answer" : "Save answer"}
         waiting="Sending …"
-        done={<p>The answer is sent.</p>}
+        done={<p>Your answer is sent.</p>}
       />
     </div>
   );

@@ -1,24 +1,24 @@
 import type { PatternDocument } from "@/engine/pattern";
 import { Sheet } from "@/ui/sheet";
-import type { AskedPlaces, QuestionThread } from "../said-data";
+import type { AskedPlaces, QuestionThread } from "../place-notes-data";
 import { AnswerForm } from "./answer-form";
-import { MoreSaid } from "./more-said";
+import { MoreNotes } from "./more-notes";
 import { QuotedPlace } from "./quoted-place";
-import { SaidBy } from "./said-by";
+import { NoteAuthor } from "./note-author";
 
 interface AskedPlaceProps {
   readonly place: AskedPlaces["places"][number];
   readonly pattern: PatternDocument;
   readonly callId: string;
   readonly mayEdit: boolean;
-  /** Where all that is said of the place stands; null where this is there. */
+  /** The page with everything about the passage; null if this is that page. */
   readonly allHref: string | null;
 }
 
-/** A place of the text with what was asked of it; one answer serves whoever waits there. */
+/** A passage with its questions; one answer serves everybody who is waiting. */
 export function AskedPlace({ place, ...asked }: AskedPlaceProps) {
-  const { block, said, threads } = place;
-  const [first] = said;
+  const { block, notes, threads } = place;
+  const [first] = notes;
   if (first === undefined) return null;
   const was = { words: first.place.words, revisionNumber: first.revisionNumber };
   return (
@@ -49,16 +49,16 @@ function Thread({ thread, pattern, callId, mayEdit, allHref }: ThreadProps) {
             <p dir="auto" className="whitespace-pre-line wrap-anywhere">
               {question.asks}
             </p>
-            <SaidBy said={question} pattern={pattern} />
+            <NoteAuthor note={question} pattern={pattern} />
           </li>
         ))}
       </ul>
-      <MoreSaid href={allHref} many={many} shown={shown.length} of="questions" />
+      <MoreNotes href={allHref} many={many} shown={shown.length} of="questions" />
       {answer === null ? (
         mayEdit ? (
           <AnswerForm {...{ callId, thread }} />
         ) : (
-          <p className="mt-3 text-soft">Whoever may edit this pattern can answer.</p>
+          <p className="mt-3 text-soft">People who can edit this pattern can answer.</p>
         )
       ) : (
         <>

@@ -8,7 +8,7 @@ interface BlockNotesProps {
   readonly testerId: string;
 }
 
-/** What was asked and answered at a place, and what its reader has told of it herself. */
+/** Questions and answers about a passage, and the reader's own trouble spots. */
 export function BlockNotes({ questions, troubles, testerId }: BlockNotesProps) {
   if (questions.length + troubles.length === 0) return null;
   return (
@@ -20,7 +20,7 @@ export function BlockNotes({ questions, troubles, testerId }: BlockNotesProps) {
       ))}
       {troubles.map(({ troubleId, happened, did }) => (
         <Note key={troubleId} sign="!">
-          <Words label="You told:" text={happened} />
+          <Words label="You reported:" text={happened} />
           {did === "" ? null : <Words label="What you did:" text={did} />}
           <TakeBackButton {...{ testerId, what: "trouble", id: troubleId, name: happened }} />
         </Note>
@@ -36,7 +36,7 @@ function Asked({ question, testerId }: { readonly question: ReadQuestion; readon
       <Words label={isOwn ? "You asked:" : "Asked:"} text={asks} />
       {answer === null ? (
         <>
-          <p className="text-sm text-soft">Waiting for an answer, which all testers will read here.</p>
+          <p className="text-sm text-soft">Waiting for an answer, which all testers will see here.</p>
           <TakeBackButton {...{ testerId, what: "question", id: questionId, name: asks }} />
         </>
       ) : (

@@ -2,7 +2,7 @@ import type { ShownPiece } from "../shown-block";
 
 /** A block of the instructions with the numbers of one size marked. */
 export function BlockText({ pieces }: { readonly pieces: readonly ShownPiece[] }) {
-  return pieces.map((piece, at) => <PieceText key={at} piece={piece} />);
+  return pieces.map((piece, index) => <PieceText key={index} piece={piece} />);
 }
 
 function PieceText({ piece }: { readonly piece: ShownPiece }) {
@@ -11,13 +11,13 @@ function PieceText({ piece }: { readonly piece: ShownPiece }) {
     return (
       <>
         <span className="numbers">{piece.unsure}</span>
-        <span className="font-sans text-sm italic text-soft"> (not one number a size)</span>
+        <span className="font-sans text-sm italic text-soft"> (not one number per size)</span>
       </>
     );
   return (
     <span className="sizes">
-      {piece.sizes.map((part, at) =>
-        typeof part === "string" ? part : <OwnNumber key={at} text={part[0]} isNone={piece.none === true} />,
+      {piece.sizes.map((part, index) =>
+        typeof part === "string" ? part : <OwnNumber key={index} text={part[0]} isNone={piece.none === true} />,
       )}
     </span>
   );

@@ -8,17 +8,17 @@ import { BlockText } from "./block-text";
 
 interface InstructionsTextProps {
   readonly blocks: readonly ShownBlock[];
-  /** What stands below a block, by its key: what was said of it, and what is being said. */
+  /** What is shown below a block, by its key: questions, trouble spots and the open form. */
   readonly below: Readonly<Record<string, ReactNode>>;
-  /** The block of which something is being said; null for none. */
+  /** The block that a form is open for; null for none. */
   readonly saying: string | null;
-  /** The page that says something of a place; null where nothing can be said. */
+  /** The page that opens a form; null if nothing can be sent. */
   readonly sayHref: string | null;
 }
 
 /**
- * The written instructions, block by block, each with an address of its own. Drawn in the browser too, for then its
- * hundreds of blocks are sent once as words and not a second time as elements.
+ * The written instructions, block by block, each with an address of its own. A client component, so that its hundreds of
+ * blocks are sent once, as text, and not again as elements.
  */
 export function InstructionsText({ blocks, below, saying, sayHref }: InstructionsTextProps) {
   return (
@@ -46,13 +46,13 @@ function Block({ block: { kind, mark, pieces } }: { readonly block: ShownBlock }
   );
 }
 
-/** The two ways to say something of a place. */
+/** Links to ask a question and to report a problem. */
 function SayLinks({ block, sayHref }: { readonly block: ShownBlock; readonly sayHref: string }) {
   const about = <span className="sr-only">{`: ${beginningOf(block)}`}</span>;
   const address = (say: PlaceQuery["say"]) => `${sayHref}?place=${block.key}&say=${say}#place-${block.key}`;
   return (
     <p className="say">
-      <a href={address("question")}>Ask about this place{about}</a>
+      <a href={address("question")}>Ask about this{about}</a>
       <a href={address("trouble")}>Something went wrong here{about}</a>
     </p>
   );

@@ -1,12 +1,11 @@
 import { Notice } from "@/ui/notice";
 
-/** In the place of the instructions, where the revision has none. */
+/** Shown instead of the instructions if the revision has none. */
 export function NoInstructions() {
   return (
     <Notice title="There are no written instructions here">
       <p>
-        The designer has put only the numbers into this pattern. Work from the text that she has given you otherwise,
-        with the numbers below.
+        This pattern contains only the numbers. Work from the text the designer has given you, with the numbers below.
       </p>
     </Notice>
   );

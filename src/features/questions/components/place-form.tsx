@@ -6,12 +6,12 @@ import { SayForm } from "./say-form";
 
 interface PlaceFormProps {
   readonly testerId: string;
-  /** What is being said, and where. */
+  /** What the form is for, and where. */
   readonly query: PlaceQuery;
   readonly closeHref: string;
 }
 
-/** The form that says something of a place. */
+/** The form for a question or a trouble spot. */
 export function PlaceForm({ testerId, query: { place, say: saying }, closeHref }: PlaceFormProps) {
   const close = (
     <Link href={closeHref} prefetch={false} className="text-link inline-flex min-h-8 items-center">
@@ -24,7 +24,7 @@ export function PlaceForm({ testerId, query: { place, say: saying }, closeHref }
       ["place", place],
       ["formKey", randomUUID()],
     ] as const,
-    keptAs: `${saying}-${testerId}-${place}`,
+    storageKey: `${saying}-${testerId}-${place}`,
     waiting: "Sending …",
     isOpened: true,
     beside: close,
@@ -37,12 +37,12 @@ export function PlaceForm({ testerId, query: { place, say: saying }, closeHref }
         fields={[
           {
             name: "asks",
-            label: "Your question about this place",
-            hint: "It is answered once, for all testers; they do not see who asked.",
+            label: "Your question",
+            hint: "The answer is shown to all testers, without your name.",
           },
         ]}
-        send="Send the question"
-        done={<p>Your question is sent. The answer will stand here. {close}</p>}
+        send="Send question"
+        done={<p>Your question is sent. The answer will appear here. {close}</p>}
       />
     );
   return (
@@ -50,11 +50,11 @@ export function PlaceForm({ testerId, query: { place, say: saying }, closeHref }
       {...shared}
       action={tell}
       fields={[
-        { name: "happened", label: "What happened here", hint: "Only the designer and her helpers read it." },
+        { name: "happened", label: "What happened here", hint: "Only the designer and their helpers read it." },
         { name: "did", label: "What you did about it (optional)" },
       ]}
-      send="Tell the designer"
-      done={<p>The designer is told. {close}</p>}
+      send="Send to the designer"
+      done={<p>Sent to the designer. {close}</p>}
     />
   );
 }

@@ -3,21 +3,21 @@ import type { PatternDocument } from "@/engine/pattern";
 import { EmptyState } from "@/ui/empty-state";
 import { Paging } from "@/ui/paging";
 import { Section } from "@/ui/section";
-import { pagesOfPlace, type AskedPlaces, type TroubledPlaces } from "../said-data";
-import { saidHref, type SaidQuery } from "../said-query";
+import { pagesOfPlace, type AskedPlaces, type TroubledPlaces } from "../place-notes-data";
+import { questionsHref, type QuestionsQuery } from "../questions-query";
 import { AskedPlace } from "./asked-place";
 import { TroublePlaces } from "./trouble-places";
 
 interface QuestionsViewProps {
   readonly asked: AskedPlaces;
   readonly troubled: TroubledPlaces;
-  readonly query: SaidQuery;
+  readonly query: QuestionsQuery;
   readonly pattern: PatternDocument;
   readonly callId: string;
   readonly mayEdit: boolean;
 }
 
-/** What testers ask and tell of the text, place by place; or all of it at one place. */
+/** Questions and trouble spots of the instructions, passage by passage; or everything about one passage. */
 export function QuestionsView({ asked, troubled, query, ...call }: QuestionsViewProps) {
   const { callId, pattern } = call;
   if (query.at !== undefined) return <OnePlace {...{ asked, troubled, query, ...call }} />;
@@ -26,13 +26,13 @@ export function QuestionsView({ asked, troubled, query, ...call }: QuestionsView
       <Questions {...{ asked, query, ...call }} />
       <TroublePlaces
         {...{ troubled, pattern, callId }}
-        hrefOf={(troubles) => saidHref(callId, { ...query, troubles })}
+        hrefOf={(troubles) => questionsHref(callId, { ...query, troubles })}
       />
     </>
   );
 }
 
-/** First the places where somebody waits for an answer. */
+/** Passages with waiting questions come first. */
 function Questions({ asked, query, ...call }: Omit<QuestionsViewProps, "troubled">) {
   const { callId, pattern } = call;
   const { places, waiting, page, pages } = asked;
@@ -43,19 +43,17 @@ function Questions({ asked, query, ...call }: Omit<QuestionsViewProps, "troubled
     <ul className="grid grid-cols-1 gap-6">
       {shown.map((place) => (
         <li key={place.key}>
-          <AskedPlace {...{ place, ...call }} allHref={saidHref(callId, { at: place.key })} />
+          <AskedPlace {...{ place, ...call }} allHref={questionsHref(callId, { at: place.key })} />
         </li>
       ))}
     </ul>
   );
   return (
     <>
-      <Section title={waiting === 0 ? "Nobody waits for an answer" : `Waiting for an answer: ${waiting}`}>
-        {waiting === 0 ? <p className="text-soft">Every question is answered.</p> : null}
+      <Section title={waiting === 0 ? "No open questions" : `Waiting for an answer: ${waiting}`}>
+        {waiting === 0 ? <p className="text-soft">You have answered every question.</p> : null}
         {open.length > 0 ? list(open) : null}
-        {waiting > 0 && open.length === 0 ? (
-          <p className="text-soft">They stand on the pages before this one.</p>
-        ) : null}
+        {waiting > 0 && open.length === 0 ? <p className="text-soft">They are on the pages before this one.</p> : null}
       </Section>
       {answered.length > 0 ? <Section title="Answered">{list(answered)}</Section> : null}
       {pages > 1 ? (
@@ -63,7 +61,7 @@ function Questions({ asked, query, ...call }: Omit<QuestionsViewProps, "troubled
           <Paging
             label="Pages of questions"
             {...{ page, pages }}
-            hrefOf={(questions) => saidHref(callId, { ...query, questions })}
+            hrefOf={(questions) => questionsHref(callId, { ...query, questions })}
           />
         </div>
       ) : null}
@@ -71,7 +69,7 @@ function Questions({ asked, query, ...call }: Omit<QuestionsViewProps, "troubled
   );
 }
 
-/** All that is said of one place, page by page. */
+/** Everything about one passage, page by page. */
 function OnePlace({ asked, troubled, query, ...call }: QuestionsViewProps) {
   const { callId, pattern } = call;
   const lists = [...asked.places.flatMap(({ threads }) => threads), ...troubled.places.map(({ troubles }) => troubles)];
@@ -79,22 +77,22 @@ function OnePlace({ asked, troubled, query, ...call }: QuestionsViewProps) {
   return (
     <>
       <p className="mb-6">
-        <Link href={saidHref(callId, {})} prefetch={false} className="text-link">
-          All places
+        <Link href={questionsHref(callId, {})} prefetch={false} className="text-link">
+          All passages
         </Link>
       </p>
-      {lists.length === 0 ? <p className="mb-12 text-soft">Nothing is said of this place any more.</p> : null}
+      {lists.length === 0 ? <p className="mb-12 text-soft">There are no questions or problems here any more.</p> : null}
       {asked.places.map((place) => (
-        <Section key={place.key} title="Asked at this place">
+        <Section key={place.key} title="Questions about this passage">
           <AskedPlace {...{ place, ...call }} allHref={null} />
         </Section>
       ))}
       {troubled.places.length > 0 ? <TroublePlaces {...{ troubled, pattern, callId }} isOnePlace /> : null}
       <Paging
-        label="Pages of this place"
+        label="Pages of this passage"
         page={Math.min(query.page, pages)}
         pages={pages}
-        hrefOf={(page) => saidHref(callId, { at: query.at, page })}
+        hrefOf={(page) => questionsHref(callId, { at: query.at, page })}
       />
     </>
   );
@@ -105,11 +103,11 @@ function NoQuestions({ hasText }: { readonly hasText: boolean }) {
     <div className="mb-12">
       <EmptyState title="No questions yet">
         <p>
-          Testers ask at a place of the written instructions. Their questions stand here with the words that they ask
-          about; you answer once, and all testers of this call read it at that place.
+          Testers can ask about any passage of the written instructions. Their questions appear here with that passage;
+          you answer once, and all testers see the answer next to it.
         </p>
         {hasText ? null : (
-          <p className="mt-2">The newest revision has no written instructions, so there is no place to ask about.</p>
+          <p className="mt-2">The newest revision has no written instructions, so there is nothing to ask about yet.</p>
         )}
       </EmptyState>
     </div>

@@ -3,18 +3,20 @@ import { surroundingsOf } from "../group-by-place";
 
 interface QuotedPlaceProps {
   readonly text: string;
-  /** Null where the text has the place no more. */
+  /** Null if the text no longer contains the passage. */
   readonly block: InstructionBlock | null;
-  /** What stood there, and in which revision. */
+  /** The original words, and their revision. */
   readonly was: { readonly words: string; readonly revisionNumber: number };
 }
 
-/** A place of the instructions in its surroundings, or what stood there in an earlier revision. */
+/** A passage of the instructions in its context, or its words in an earlier revision. */
 export function QuotedPlace({ text, block, was }: QuotedPlaceProps) {
   if (block === null)
     return (
       <blockquote className="self-start border-l-4 border-dashed border-line-strong pl-4">
-        <p className="text-sm text-soft">Stood in revision {was.revisionNumber}; the newest has no such place:</p>
+        <p className="text-sm text-soft">
+          From revision {was.revisionNumber}; the newest revision no longer has this passage:
+        </p>
         <p dir="auto" className="font-serif text-lg wrap-anywhere">
           {was.words}
         </p>

@@ -6,7 +6,7 @@ import { describedBy, Field, TextArea } from "@/ui/field";
 import { Notice } from "@/ui/notice";
 import { useKeptText } from "@/ui/use-kept-text";
 import { useTypedEarly } from "@/ui/use-typed-early";
-import { LONGEST_SAID } from "../longest-said";
+import { MAX_TEXT_LENGTH } from "../max-text-length";
 import type { SayAnswer } from "../say-answer";
 
 interface SayField {
@@ -18,73 +18,73 @@ interface SayField {
 
 interface SayFormProps {
   readonly action: (last: SayAnswer | undefined, form: FormData) => Promise<SayAnswer>;
-  /** What is sent along. */
+  /** Hidden fields. */
   readonly hidden: readonly (readonly [name: string, value: string])[];
   readonly fields: readonly SayField[];
-  /** Under which what is typed outlives a reload; unique among all forms and people. */
-  readonly keptAs: string;
+  /** The storage key under which typed text survives a reload; unique among all forms and people. */
+  readonly storageKey: string;
   readonly send: string;
   readonly waiting: string;
-  /** Stands in the place of the form once it is sent. */
+  /** Shown instead of the form once it is sent. */
   readonly done: ReactNode;
-  /** It was opened to be written in at once. */
+  /** The form was just opened, so its first field gets the focus. */
   readonly isOpened?: boolean;
-  /** Beside the button. */
+  /** Shown next to the button. */
   readonly beside?: ReactNode;
 }
 
-/** Where somebody says something in her own words: kept while she types, refused with what she typed, sent once. */
-export function SayForm({ action, hidden, fields, keptAs, send, waiting, done, isOpened, beside }: SayFormProps) {
+/** A form for free text: stored while it is typed, returned with the text if refused, sent once. */
+export function SayForm({ action, hidden, fields, storageKey, send, waiting, done, isOpened, beside }: SayFormProps) {
   const [last, act, isSending] = useActionState(action, undefined);
-  const [kept, keep] = useKeptText(keptAs);
+  const [stored, store] = useKeptText(storageKey);
   const justTyped = useRef<Readonly<Record<string, string>>>({});
-  const isDone = last?.status === "kept";
-  const doneSaid = useRef<HTMLDivElement>(null);
+  const isDone = last?.status === "sent";
+  const doneRef = useRef<HTMLDivElement>(null);
   useEffect(() => {
     if (!isDone) return;
-    keep("");
-    // The button that had the focus is gone.
-    doneSaid.current?.focus();
-  }, [isDone, keep]);
+    store("");
+    // The focused button is no longer there.
+    doneRef.current?.focus();
+  }, [isDone, store]);
   if (isDone)
     return (
-      <div ref={doneSaid} tabIndex={-1} role="status" className="flex gap-3">
+      <div ref={doneRef} tabIndex={-1} role="status" className="flex gap-3">
         <span aria-hidden="true" className="font-semibold">
           ✓
         </span>
         {done}
       </div>
     );
-  const typed = readKept(kept);
+  const typed = parseStored(stored);
   const refused = last?.status === "refused" ? last : null;
-  // React empties a form whose action it calls itself; handed over by hand, what was typed stays.
+  // React resets a form whose action it calls; calling the action here keeps what was typed.
   const onSubmit = (event: FormEvent<HTMLFormElement>) => {
     event.preventDefault();
     const form = new FormData(event.currentTarget);
     startTransition(() => act(form));
   };
   const onText = (name: string, text: string) => {
-    // Two fields that were typed into before the scripts had loaded tell so at once.
+    // Two fields that were filled before the scripts had loaded report it in the same moment.
     justTyped.current = { ...typed, ...justTyped.current, [name]: text };
-    keep(JSON.stringify(justTyped.current));
+    store(JSON.stringify(justTyped.current));
   };
   return (
     <form action={act} onSubmit={onSubmit}>
       {hidden.map(([name, value]) => (
         <input key={name} type="hidden" name={name} value={value} />
       ))}
-      {fields.map((field, at) => (
+      {fields.map((field, index) => (
         <SayText
           key={field.name}
-          id={`${keptAs}-${field.name}`}
+          id={`${storageKey}-${field.name}`}
           field={field}
           text={typed[field.name] ?? refused?.typed[field.name] ?? field.initial ?? ""}
-          isFirst={isOpened === true && at === 0}
+          isFirst={isOpened === true && index === 0}
           error={refused?.errors[field.name]}
           onText={(text) => onText(field.name, text)}
         />
       ))}
-      {refused?.says ? <Notice tone="problem">{refused.says}</Notice> : null}
+      {refused?.message ? <Notice tone="problem">{refused.message}</Notice> : null}
       <div className="flex flex-wrap items-center gap-x-4 gap-y-2">
         <Button type="submit" disabled={isSending}>
           {isSending ? waiting : send}
@@ -119,7 +119,7 @@ function SayText({ id, field: { name, label, hint }, text, error, isFirst, onTex
         autoFocus={isFirst}
         value={text}
         onChange={({ currentTarget: { value } }) => {
-          setIsLong(value.length > 0.9 * LONGEST_SAID);
+          setIsLong(value.length > 0.9 * MAX_TEXT_LENGTH);
           onText(value);
         }}
         aria-describedby={describedBy(id)}
@@ -127,16 +127,16 @@ function SayText({ id, field: { name, label, hint }, text, error, isFirst, onTex
       />
       {isLong ? (
         <p className="numbers mt-1 text-sm text-soft">
-          {text.length.toLocaleString("en")} of {LONGEST_SAID.toLocaleString("en")} characters
+          {text.length.toLocaleString("en")} of {MAX_TEXT_LENGTH.toLocaleString("en")} characters
         </p>
       ) : null}
     </Field>
   );
 }
 
-function readKept(kept: string): Readonly<Record<string, string>> {
-  if (kept === "") return {};
-  const read: unknown = JSON.parse(kept);
+function parseStored(stored: string): Readonly<Record<string, string>> {
+  if (stored === "") return {};
+  const read: unknown = JSON.parse(stored);
   if (typeof read !== "object" || read === null) return {};
   return Object.fromEntries(Object.entries(read).filter(([, value]) => typeof value === "string"));
 }

@@ -7,20 +7,20 @@ interface TakeBackButtonProps {
   readonly testerId: string;
   readonly what: "question" | "trouble";
   readonly id: string;
-  /** Names it for those who hear the page. */
+  /** Its beginning, for screen readers. */
   readonly name: string;
 }
 
-/** Takes back what somebody has said herself. */
-export function TakeBackButton({ name, ...said }: TakeBackButtonProps) {
+/** Deletes one's own question or trouble spot. */
+export function TakeBackButton({ name, ...hidden }: TakeBackButtonProps) {
   const [failed, send, isSending] = useActionState(takeBack, undefined);
   return (
     <form action={send}>
-      {Object.entries(said).map(([field, value]) => (
+      {Object.entries(hidden).map(([field, value]) => (
         <input key={field} type="hidden" name={field} value={value} />
       ))}
       <button type="submit" disabled={isSending} className="text-link min-h-8 text-sm disabled:opacity-55">
-        {isSending ? "Taking it back …" : "Take it back"}
+        {isSending ? "Deleting …" : "Delete"}
         <span className="sr-only">: {name.slice(0, 80)}</span>
       </button>
       {failed ? (

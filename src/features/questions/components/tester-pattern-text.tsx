@@ -15,16 +15,16 @@ interface TesterPatternTextProps {
   readonly testerId: string;
   readonly notes: { readonly questions: readonly ReadQuestion[]; readonly troubles: readonly OwnTrouble[] };
   readonly query: PlaceQuery | null;
-  /** The call is open: something can still be said. */
+  /** The call is open, so questions can be sent. */
   readonly mayWrite: boolean;
 }
 
-/** The written instructions for one tester: her numbers marked, and at every place what was said of it. */
+/** The written instructions for one tester: the numbers of their size marked, with notes below each block. */
 export function TesterPatternText({ pattern, sizeId, testerId, notes, query, mayWrite }: TesterPatternTextProps) {
   const text = pattern.instructions ?? "";
   const questions = groupByPlace(text, notes.questions);
   const troubles = groupByPlace(text, notes.troubles);
-  const size = { count: pattern.sizes.length, at: pattern.sizes.findIndex(({ id }) => id === sizeId) };
+  const size = { count: pattern.sizes.length, index: pattern.sizes.findIndex(({ id }) => id === sizeId) };
   const blocks = shownBlocks(text, size);
   const here = `/testing/${testerId}/pattern`;
   const saying = mayWrite && blocks.some(({ key }) => key === query?.place) ? query : null;
@@ -32,8 +32,8 @@ export function TesterPatternText({ pattern, sizeId, testerId, notes, query, may
   const below = (key: string) => (
     <>
       <BlockNotes
-        questions={questions.find((group) => group.key === key)?.said ?? []}
-        troubles={troubles.find((group) => group.key === key)?.said ?? []}
+        questions={questions.find((group) => group.key === key)?.notes ?? []}
+        troubles={troubles.find((group) => group.key === key)?.notes ?? []}
         testerId={testerId}
       />
       {saying?.place === key ? (
@@ -51,14 +51,14 @@ export function TesterPatternText({ pattern, sizeId, testerId, notes, query, may
         saying={saying?.place ?? null}
         sayHref={mayWrite ? here : null}
       />
-      {questions.filter(isGone).map(({ key, said }) => (
-        <GonePlace key={key} said={said}>
-          <BlockNotes questions={said} troubles={[]} testerId={testerId} />
+      {questions.filter(isGone).map(({ key, notes }) => (
+        <GonePlace key={key} notes={notes}>
+          <BlockNotes questions={notes} troubles={[]} testerId={testerId} />
         </GonePlace>
       ))}
-      {troubles.filter(isGone).map(({ key, said }) => (
-        <GonePlace key={key} said={said}>
-          <BlockNotes questions={[]} troubles={said} testerId={testerId} />
+      {troubles.filter(isGone).map(({ key, notes }) => (
+        <GonePlace key={key} notes={notes}>
+          <BlockNotes questions={[]} troubles={notes} testerId={testerId} />
         </GonePlace>
       ))}
     </>
@@ -70,16 +70,16 @@ function isGone({ block }: PlaceGroup<unknown>): boolean {
 }
 
 interface GonePlaceProps {
-  readonly said: readonly { readonly place: Place }[];
+  readonly notes: readonly { readonly place: Place }[];
   readonly children: ReactNode;
 }
 
-/** What was said of a place that her text does not have: in the words that stood there. */
-function GonePlace({ said: [first], children }: GonePlaceProps) {
+/** Notes about a passage that the tester's text does not contain, with its original words. */
+function GonePlace({ notes: [first], children }: GonePlaceProps) {
   return (
     <div className="mt-8">
       <p className="max-w-2xl text-soft wrap-anywhere">
-        Of a place that your text does not have: “<bdi>{first?.place.words}</bdi>”
+        About a passage that is not in your text: “<bdi>{first?.place.words}</bdi>”
       </p>
       {children}
     </div>

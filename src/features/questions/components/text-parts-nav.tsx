@@ -3,7 +3,7 @@ export interface TextPart {
   readonly label: string;
 }
 
-/** Leads between the parts of a long page; it stays in sight and scrolls sideways where it is wider than the screen. */
+/** Navigation between the parts of a long page; it stays visible and scrolls sideways if it is wider than the screen. */
 export function TextPartsNav({ parts }: { readonly parts: readonly TextPart[] }) {
   return (
     <nav

@@ -2,38 +2,41 @@ import type { PatternDocument } from "@/engine/pattern";
 import { Paging } from "@/ui/paging";
 import { Section } from "@/ui/section";
 import { Sheet } from "@/ui/sheet";
-import type { TroubledPlaces } from "../said-data";
-import { saidHref } from "../said-query";
-import { MoreSaid } from "./more-said";
+import type { TroubledPlaces } from "../place-notes-data";
+import { questionsHref } from "../questions-query";
+import { MoreNotes } from "./more-notes";
 import { QuotedPlace } from "./quoted-place";
-import { SaidBy, sizeLabel } from "./said-by";
+import { NoteAuthor, sizeLabel } from "./note-author";
 
 interface TroublePlacesProps {
   readonly troubled: TroubledPlaces;
   readonly pattern: PatternDocument;
   readonly callId: string;
-  /** The address of another page of places. */
+  /** The address of another page. */
   readonly hrefOf?: (page: number) => string;
-  /** One place alone is read, with all that is said of it. */
+  /** Only one passage is shown, with everything about it. */
   readonly isOnePlace?: boolean;
 }
 
-/** Where testers stumbled over the text, place by place, the one where most did first. */
+/** The passages where something went wrong, those with most testers first. */
 export function TroublePlaces({ troubled, pattern, callId, hrefOf, isOnePlace = false }: TroublePlacesProps) {
   const { places, page, pages } = troubled;
-  const troublesHref = (troubles: number) => saidHref(callId, { troubles });
+  const troublesHref = (troubles: number) => questionsHref(callId, { troubles });
   return (
     <Section
       title="Trouble spots in the text"
-      intro="Places of the instructions where something went wrong: what happened there, and what was done about it."
+      intro="Passages of the instructions where something went wrong, and what testers did about it."
     >
       {places.length === 0 ? (
-        <p className="text-soft">No tester has told of a place where something went wrong.</p>
+        <p className="text-soft">No tester has reported a problem with the text.</p>
       ) : (
         <ol className="grid grid-cols-1 gap-6">
           {places.map((place) => (
             <li key={place.key}>
-              <TroublePlace {...{ place, pattern }} allHref={isOnePlace ? null : saidHref(callId, { at: place.key })} />
+              <TroublePlace
+                {...{ place, pattern }}
+                allHref={isOnePlace ? null : questionsHref(callId, { at: place.key })}
+              />
             </li>
           ))}
         </ol>
@@ -49,15 +52,15 @@ interface TroublePlaceProps {
   readonly allHref: string | null;
 }
 
-function TroublePlace({ place: { block, said, troubles }, pattern, allHref }: TroublePlaceProps) {
-  const [first] = said;
+function TroublePlace({ place: { block, notes, troubles }, pattern, allHref }: TroublePlaceProps) {
+  const [first] = notes;
   if (first === undefined) return null;
   const { testers, shown, many } = troubles;
   const was = { words: first.place.words, revisionNumber: first.revisionNumber };
   return (
     <Sheet>
       <p className="mb-4 font-semibold">
-        {testers === 1 ? "1 tester" : `${testers} testers`} stumbled here{" "}
+        {testers === 1 ? "1 tester" : `${testers} testers`} had a problem here{" "}
         <span className="font-normal text-soft">in {sizesOf(troubles.sizes, pattern)}</span>
       </p>
       <div className="grid grid-cols-1 gap-x-10 gap-y-6 lg:grid-cols-[minmax(0,2fr)_minmax(0,3fr)]">
@@ -71,22 +74,22 @@ function TroublePlace({ place: { block, said, troubles }, pattern, allHref }: Tr
                 </p>
                 {trouble.did === "" ? null : (
                   <p dir="auto" className="mt-1 whitespace-pre-line wrap-anywhere">
-                    <span className="text-soft">What was done: </span>
+                    <span className="text-soft">What they did: </span>
                     {trouble.did}
                   </p>
                 )}
-                <SaidBy said={trouble} pattern={pattern} />
+                <NoteAuthor note={trouble} pattern={pattern} />
               </li>
             ))}
           </ul>
-          <MoreSaid href={allHref} many={many} shown={shown.length} of="trouble spots" />
+          <MoreNotes href={allHref} many={many} shown={shown.length} of="trouble spots" />
         </div>
       </div>
     </Sheet>
   );
 }
 
-/** `S, M and 2X`, each with how many where there are several. */
+/** `S, M and 2X`, each with its number of testers if there are several. */
 function sizesOf(sizes: Readonly<Record<string, number>>, pattern: PatternDocument): string {
   const bySize = pattern.sizes.flatMap(({ id }) => {
     const testers = sizes[id] ?? 0;

@@ -15,13 +15,13 @@ interface PasteColumnChoiceProps {
   readonly onChange: (choice: ColumnChoice) => void;
 }
 
-/** Over a column: its question, what it is, and for lengths their unit and whether girths were laid flat. */
+/** Above a column: what it holds and, for lengths, the unit and whether girths were measured flat. */
 export function PasteColumnChoice({ heading, choice, fault, groups, pattern, onChange }: PasteColumnChoiceProps) {
   const isOut = choice.kind === "leave out";
   return (
     <div className="flex h-full flex-col gap-1.5">
       <select
-        aria-label={`What “${heading}” is`}
+        aria-label={`What “${heading}” holds`}
         aria-invalid={fault !== undefined}
         className={`${SMALL} w-full aria-invalid:border-2 aria-invalid:border-thread ${isOut ? "" : "border-ink font-semibold"}`}
         value={valueOfChoice(choice)}
@@ -46,7 +46,7 @@ export function PasteColumnChoice({ heading, choice, fault, groups, pattern, onC
   );
 }
 
-/** The option of that value, with the unit the column had. */
+/** The option with that value, keeping the column's unit. */
 function chosen(groups: readonly OptionGroup[], value: string, before: ColumnChoice): ColumnChoice {
   const found = groups.flatMap(({ options }) => options).find((option) => option.value === value)?.choice ?? {
     kind: "leave out" as const,
@@ -84,7 +84,7 @@ function UnitChoice({ heading, choice, pattern, onChange }: UnitChoiceProps) {
           value={choice.flat ? "flat" : "around"}
           onChange={({ currentTarget }) => onChange({ ...choice, flat: currentTarget.value === "flat" })}
         >
-          <option value="around">all round</option>
+          <option value="around">all around</option>
           <option value="flat">laid flat: double it</option>
         </select>
       ) : null}

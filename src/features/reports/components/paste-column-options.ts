@@ -12,19 +12,19 @@ export interface OptionGroup {
   readonly options: readonly ColumnOption[];
 }
 
-/** Everything a column of reports can be for a pattern, in groups. */
+/** Everything that a column of reports can hold for a pattern, in groups. */
 export function columnOptions(pattern: PatternDocument): OptionGroup[] {
   const groups = [
     { label: "The tester", options: testerOptions() },
     ...pattern.fabrics.map((fabric) => swatchGroup(pattern, fabric)),
     {
-      label: "Her measurements",
+      label: "Finished measurements",
       options: pattern.measurements.map(({ id, letter, label }) =>
         option(`${letter} ${label}`.trim(), { kind: "measurement", id, unit: "cm", flat: false }),
       ),
     },
     {
-      label: "Counts as she worked them",
+      label: "Counts as worked",
       options: pattern.counts.map(({ id, label }) => option(label, { kind: "count", id })),
     },
     { label: "Yarn used, in g", options: pattern.yarns.map(({ id, label }) => option(label, { kind: "yarn", id })) },
@@ -32,7 +32,7 @@ export function columnOptions(pattern: PatternDocument): OptionGroup[] {
   return groups.filter(({ options }) => options.length > 0);
 }
 
-/** The same choice has the same value, whatever its unit. */
+/** The same choice has the same value in either unit. */
 export function valueOfChoice(choice: ColumnChoice): string {
   const named = "id" in choice ? choice.id : "fabric" in choice ? choice.fabric : "";
   return `${choice.kind} ${named}`.trim();
@@ -56,13 +56,13 @@ function swatchGroup(
   { id: fabric, label }: PatternDocument["fabrics"][number],
 ): OptionGroup {
   return {
-    label: fabrics.length === 1 ? "Her swatch" : `Her swatch of ${label}`,
+    label: fabrics.length === 1 ? "Swatch" : `Swatch of ${label}`,
     options: [
       option("Stitches in the swatch", { kind: "swatch stitches", fabric }),
       option("Rows in the swatch", { kind: "swatch rows", fabric }),
       option("Width of the swatch", { kind: "swatch across", fabric, unit: "cm" }),
       option("Height of the swatch", { kind: "swatch along", fabric, unit: "cm" }),
-      option(craft === "crochet" ? "Hook" : "Needles", { kind: "tool", fabric }),
+      option(craft === "crochet" ? "Hook size" : "Needle size", { kind: "tool", fabric }),
     ],
   };
 }

@@ -20,11 +20,11 @@ interface PasteReportFieldsProps {
 
 const USUAL_WIDTHS = ["10 cm", "4 in"];
 
-/** What holds for the whole table: which call it belongs to, and what swatches were where no column tells. */
+/** What applies to the whole table: which test it belongs to, and facts about swatches that no column gives. */
 export function PasteReportFields({ choices, faults, calls, callId, onCall, onChange }: PasteReportFieldsProps) {
-  const tells = (kind: ReportChoices["columns"][number]["kind"]) =>
+  const hasColumn = (kind: ReportChoices["columns"][number]["kind"]) =>
     choices.columns.some((choice) => choice.kind === kind);
-  const hasSwatch = tells("swatch stitches") || tells("swatch rows");
+  const hasSwatch = hasColumn("swatch stitches") || hasColumn("swatch rows");
   const errors = faults.filter(({ field }) => field === "swatchOver").map(({ message }) => message);
   const isOther = !USUAL_WIDTHS.includes(choices.swatchOver);
   return (
@@ -39,11 +39,11 @@ export function PasteReportFields({ choices, faults, calls, callId, onCall, onCh
             {calls.map(({ callId: id, title, testers }) => (
               <option key={id} value={id}>{`${title} (${testers} so far)`}</option>
             ))}
-            <option value="new">a new call</option>
+            <option value="new">a new test</option>
           </Select>
         </Field>
       )}
-      {hasSwatch && !(tells("swatch across") && tells("swatch along")) ? (
+      {hasSwatch && !(hasColumn("swatch across") && hasColumn("swatch along")) ? (
         <Field id="reports-over" label="Swatches were counted over" errors={errors}>
           <Select
             id="reports-over"
@@ -69,7 +69,10 @@ export function PasteReportFields({ choices, faults, calls, callId, onCall, onCh
         </Field>
       ) : null}
       {hasSwatch ? (
-        <Field id="reports-washed" label={tells("washed") ? "Where it is not said, they were" : "Swatches were"}>
+        <Field
+          id="reports-washed"
+          label={hasColumn("washed") ? "If the table does not say, they were" : "Swatches were"}
+        >
           <Select
             id="reports-washed"
             value={choices.washed ? "washed" : "unwashed"}

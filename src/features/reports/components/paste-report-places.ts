@@ -1,13 +1,13 @@
 import { cellAt, type Cells, type ReportChoices, type TableFault } from "@/engine/tables";
 import type { Said } from "@/ui/said-list";
 
-/** A tester's row as people call it: her name, else the row's number. */
+/** The name in a tester's row; "" if there is none. */
 export function nameOfTester(cells: Cells, choices: ReportChoices, row: number): string {
   const column = choices.columns.findIndex(({ kind }) => kind === "name");
   return column < 0 ? "" : cellAt(cells, row, column);
 }
 
-/** A fault with its place in words: "Row 5 (Ann), column B Upper arm". */
+/** A fault with its position in words: "Row 5 (Ann), column “Upper arm”". */
 export function placedInReports(cells: Cells, choices: ReportChoices, { row, column, message }: TableFault): Said {
   const name = row === null ? "" : nameOfTester(cells, choices, row);
   const inRow = row === null ? "" : name === "" ? `Row ${row + 1}` : `Row ${row + 1} (${name})`;

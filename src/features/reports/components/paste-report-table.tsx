@@ -20,21 +20,21 @@ interface PasteReportTableProps {
   readonly questions: readonly TableFault[];
 }
 
-/** The pasted reports: over each column what it is, faults at their cells. Long tables show their first rows and those with something to say. */
+/** The pasted reports, with what each column holds, and faults at their cells. Long tables show their first rows and those with messages. */
 export function PasteReportTable({ state, pattern, faults, questions }: PasteReportTableProps) {
   const { cells, choices, setColumn } = state;
   const [showsAll, setShowsAll] = useState(false);
   const [opened, setOpened] = useState<ReadonlySet<string>>(new Set());
   const groups = useMemo(() => columnOptions(pattern), [pattern]);
   const columns = Array.from({ length: columnCount(cells) }, (_, column) => column);
-  const said = { faults: byCell(faults), questions: byCell(questions) };
+  const messages = { faults: byCell(faults), questions: byCell(questions) };
   const marked = new Set([...faults, ...questions].map(({ row }) => row));
   const isOpened = (row: number) => columns.some((column) => opened.has(`${row} ${column}`));
   const rows = cells.flatMap((_, row) => (row > choices.headerRow ? [row] : []));
   const shown = rows.filter((row, index) => showsAll || index < ROWS_SHOWN || marked.has(row) || isOpened(row));
   return (
     <>
-      <TableFrame label="The pasted reports and what their columns are">
+      <TableFrame label="The pasted reports and what their columns hold">
         <table className={TABLE}>
           <thead className={TABLE_HEAD}>
             <tr className="align-top">
@@ -62,7 +62,7 @@ export function PasteReportTable({ state, pattern, faults, questions }: PasteRep
                 state={state}
                 row={row}
                 columns={columns}
-                said={said}
+                messages={messages}
                 opened={opened}
                 onOpen={(key) => setOpened((now) => new Set([...now, key]))}
               />
@@ -73,10 +73,10 @@ export function PasteReportTable({ state, pattern, faults, questions }: PasteRep
       {shown.length < rows.length ? (
         <div className="mt-3 flex flex-wrap items-center gap-4 text-soft">
           <span>
-            {shown.length} of {rows.length} rows are shown; all are read.
+            {shown.length} of {rows.length} rows are shown; all are imported.
           </span>
           <Button look="plain" onClick={() => setShowsAll(true)}>
-            Show all of them
+            Show all rows
           </Button>
         </div>
       ) : null}
@@ -88,12 +88,12 @@ interface ReportRowProps {
   readonly state: PasteReports;
   readonly row: number;
   readonly columns: readonly number[];
-  readonly said: { readonly faults: ReadonlyMap<string, string>; readonly questions: ReadonlyMap<string, string> };
+  readonly messages: { readonly faults: ReadonlyMap<string, string>; readonly questions: ReadonlyMap<string, string> };
   readonly opened: ReadonlySet<string>;
   readonly onOpen: (key: string) => void;
 }
 
-function ReportRow({ state, row, columns, said, opened, onOpen }: ReportRowProps) {
+function ReportRow({ state, row, columns, messages, opened, onOpen }: ReportRowProps) {
   const { cells, choices, setCell } = state;
   const name = nameOfTester(cells, choices, row);
   return (
@@ -115,8 +115,8 @@ function ReportRow({ state, row, columns, said, opened, onOpen }: ReportRowProps
           <td key={column} className={isOut ? "max-w-64 truncate" : "whitespace-nowrap"}>
             <TableCellText
               text={cellAt(cells, row, column)}
-              fault={said.faults.get(key)}
-              question={said.questions.get(key)}
+              fault={messages.faults.get(key)}
+              question={messages.questions.get(key)}
               name={`Row ${row + 1} ${name}, ${cellAt(cells, choices.headerRow, column)}`}
               isDim={isOut}
               isOpen={opened.has(key)}

@@ -11,7 +11,7 @@ interface PasteReportsPreviewProps {
   readonly onSend: () => void;
 }
 
-/** What will be added, in words, and the button that adds it. */
+/** A summary of what will be added, and the button that adds it. */
 export function PasteReportsPreview({ table, pattern, isSending, onSend }: PasteReportsPreviewProps) {
   return (
     <div className="flex flex-wrap items-center justify-between gap-x-8 gap-y-4 border-t border-line-strong pt-6">
@@ -19,11 +19,11 @@ export function PasteReportsPreview({ table, pattern, isSending, onSend }: Paste
         {table.ok ? (
           <Added table={table} pattern={pattern} />
         ) : (
-          <p className="text-soft">The reports can be added once nothing is left to mend.</p>
+          <p className="text-soft">Fix the problems above, then you can add the reports.</p>
         )}
       </div>
       <Button disabled={isSending} onClick={onSend}>
-        {isSending ? "Adding them …" : "Add them and read the gaps"}
+        {isSending ? "Adding …" : "Add reports and see differences"}
       </Button>
     </div>
   );

@@ -15,7 +15,7 @@ import {
 import { parseTableText, withCell } from "@/ui/parse-table-text";
 import { useKeptText } from "@/ui/use-kept-text";
 
-/** What she has chosen otherwise than it was guessed, and the key of this table. */
+/** Choices that differ from the guessed ones, and the key of this table. */
 const overridesSchema = z.object({
   choices: reportChoicesSchema.nullable(),
   tableKey: z.uuid(),
@@ -34,16 +34,16 @@ export interface PasteReports {
   readonly clear: () => void;
 }
 
-/** The pasted reports, what is read of them, and what she says about them; kept in this tab. */
+/** The pasted reports, what is read from them and the choices about them; stored in this tab. */
 export function usePasteReports(pattern: PatternDocument, keptUnder: string): PasteReports {
-  const [text, keepText] = useKeptText(`paste-reports ${keptUnder}`);
-  const [kept, keepOverrides] = useKeptText(`paste-reports choices ${keptUnder}`);
-  const overrides = useMemo(() => readOverrides(kept), [kept]);
+  const [text, storeText] = useKeptText(`paste-reports ${keptUnder}`);
+  const [stored, storeOverrides] = useKeptText(`paste-reports choices ${keptUnder}`);
+  const overrides = useMemo(() => readOverrides(stored), [stored]);
   const cells = useMemo(() => parseTableText(text), [text]);
   const choices = useMemo(() => overrides?.choices ?? guessReportChoices(cells, pattern), [overrides, cells, pattern]);
   const table = useMemo(() => readReportTable(cells, choices, { pattern }), [cells, choices, pattern]);
   const tableKey = overrides?.tableKey ?? "";
-  const keep = (changed: ReportChoices) => keepOverrides(JSON.stringify({ choices: changed, tableKey }));
+  const storeChoices = (changed: ReportChoices) => storeOverrides(JSON.stringify({ choices: changed, tableKey }));
   return {
     text,
     cells,
@@ -51,24 +51,24 @@ export function usePasteReports(pattern: PatternDocument, keptUnder: string): Pa
     table,
     tableKey,
     paste: (next) => {
-      keepText(next);
-      keepOverrides(next === "" ? "" : JSON.stringify({ choices: null, tableKey: crypto.randomUUID() }));
+      storeText(next);
+      storeOverrides(next === "" ? "" : JSON.stringify({ choices: null, tableKey: crypto.randomUUID() }));
     },
-    setColumn: (column, choice) => keep({ ...choices, columns: choices.columns.with(column, choice) }),
-    setChoices: (change) => keep({ ...choices, ...change }),
+    setColumn: (column, choice) => storeChoices({ ...choices, columns: choices.columns.with(column, choice) }),
+    setChoices: (change) => storeChoices({ ...choices, ...change }),
     setCell: (row, column, value) => {
-      keep(choices);
-      keepText(withCell(text, { row, column, value }));
+      storeChoices(choices);
+      storeText(withCell(text, { row, column, value }));
     },
     clear: () => {
-      keepText("");
-      keepOverrides("");
+      storeText("");
+      storeOverrides("");
     },
   };
 }
 
-function readOverrides(kept: string): z.infer<typeof overridesSchema> | null {
-  if (kept === "") return null;
-  const parsed = overridesSchema.safeParse(JSON.parse(kept));
+function readOverrides(stored: string): z.infer<typeof overridesSchema> | null {
+  if (stored === "") return null;
+  const parsed = overridesSchema.safeParse(JSON.parse(stored));
   return parsed.success ? parsed.data : null;
 }

@@ -22,7 +22,7 @@ interface PasteReportsProps {
   readonly keptUnder: string;
 }
 
-/** The second of two pasted tables: what testers reported, one tester a row. */
+/** The second of two pasted tables: the testers' reports, one tester per row. */
 export function PasteReports({ patternId, pattern, calls, keptUnder }: PasteReportsProps) {
   const state = usePasteReports(pattern, keptUnder);
   const { text, cells } = state;
@@ -31,16 +31,15 @@ export function PasteReports({ patternId, pattern, calls, keptUnder }: PasteRepo
       <PasteField
         id="reports"
         label="Your testers’ reports"
-        hint="Copy the answers to your form, one row a tester with the questions on top, or choose the CSV file your form gives you."
+        hint="Copy the answers from your form, one row per tester with the questions in the first row, or choose the form’s CSV file."
         value={text}
         understood={cells.length === 0 ? "" : `${cells.length} rows and ${columnCount(cells)} columns.`}
         onChange={state.paste}
       />
       {cells.length === 0 ? (
         <p className="max-w-2xl text-soft">
-          A size is needed; everything else may be missing: name, swatch, hook or needles, any of the finished
-          measurements in centimetres or inches, stitches and rows as she worked them. Names stay with you and are never
-          part of a document that you export.
+          Only the size is required. Name, swatch, hook or needle size, finished measurements in centimetres or inches,
+          and the stitches and rows worked may be missing. Names stay with you and are never part of a file you export.
         </p>
       ) : (
         <Understood state={state} patternId={patternId} pattern={pattern} calls={calls} />
@@ -49,7 +48,7 @@ export function PasteReports({ patternId, pattern, calls, keptUnder }: PasteRepo
   );
 }
 
-/** What was understood of the reports, down to the one button. */
+/** What was read from the reports, down to the button that adds them. */
 function Understood({
   state,
   patternId,
@@ -77,7 +76,7 @@ function Understood({
     <>
       <section aria-labelledby="columns-title">
         <h2 id="columns-title" className="mb-4">
-          What the columns are
+          What the columns hold
         </h2>
         <PasteReportFields
           choices={choices}
@@ -91,7 +90,7 @@ function Understood({
           <SaidList
             id="report-faults"
             tone="problem"
-            title={inTable.length === 1 ? "One thing to mend" : `${inTable.length} things to mend`}
+            title={inTable.length === 1 ? "1 problem to fix" : `${inTable.length} problems to fix`}
             items={inTable.map((fault) => placedInReports(cells, choices, fault))}
           />
         )}
@@ -114,7 +113,7 @@ function Understood({
   );
 }
 
-/** Sends the table, and leads to the gaps when it has been added. */
+/** Sends the table, and opens the differences once it has been added. */
 function useSending(
   { text, choices, tableKey, clear }: State,
   given: { readonly patternId: string; readonly callId: string | null; readonly confirmed: boolean },

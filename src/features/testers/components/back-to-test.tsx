@@ -1,7 +1,7 @@
 import Link from "next/link";
 import type { LoadedTester } from "../loaders";
 
-/** The way from a page of a test back to the tester's own. */
+/** Link from a page of a test back to the tester's home page. */
 export function BackToTest({ tester: { testerId, revision, size } }: Pick<LoadedTester, "tester">) {
   return (
     <Link href={`/testing/${testerId}`} prefetch={false} className="text-link inline-flex min-h-8 items-center">

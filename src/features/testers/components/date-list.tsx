@@ -9,12 +9,12 @@ interface DateListProps {
   readonly now: Date;
 }
 
-/** The days of a test as her own days, and how far away each is. */
+/** The dates of a test in the tester's time zone, and how far away each is. */
 export function DateList({ dates, zone, now }: DateListProps) {
   const when = { zone, now };
   return (
     <dl className="rounded-sheet border border-line bg-sheet shadow-sheet">
-      <DateRow label="The test begins" at={dates.startOn.at} words={startWords(dates.startOn.at, when)} />
+      <DateRow label="Test starts" at={dates.startOn.at} words={startWords(dates.startOn.at, when)} />
       <DateRow label="Swatch by" at={dates.swatchBy.at} words={dueWords(dates.swatchBy.at, when)} />
       <DateRow label="Report by" at={dates.reportBy.at} words={dueWords(dates.reportBy.at, when)} />
     </dl>

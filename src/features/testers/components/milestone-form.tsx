@@ -10,24 +10,24 @@ interface MilestoneFormProps {
   readonly pageKey: string;
 }
 
-/** Three taps, and a word with them where she likes. */
+/** Three buttons, and an optional note. */
 export function MilestoneForm({ testerId, pageKey }: MilestoneFormProps) {
   const { answer: failed, isSending, formProps } = useHandedForm(tapMilestone);
   return (
     <form {...formProps}>
       <input type="hidden" name="testerId" value={testerId} />
       <input type="hidden" name="key" value={pageKey} />
-      <Field id="milestone-note" label="A word with it (optional)" errors={failed ? [failed.says] : undefined}>
+      <Field id="milestone-note" label="Add a note (optional)" errors={failed ? [failed.says] : undefined}>
         <TextInput id="milestone-note" name="note" maxLength={500} aria-describedby={describedBy("milestone-note")} />
       </Field>
       <div className="flex flex-wrap gap-3">
-        <Button type="submit" name="word" value="track" look="quiet" disabled={isSending}>
+        <Button type="submit" name="status" value="track" look="quiet" disabled={isSending}>
           On track
         </Button>
-        <Button type="submit" name="word" value="behind" look="quiet" disabled={isSending}>
+        <Button type="submit" name="status" value="behind" look="quiet" disabled={isSending}>
           Behind
         </Button>
-        <Button type="submit" name="word" value="stuck" look="quiet" disabled={isSending}>
+        <Button type="submit" name="status" value="stuck" look="quiet" disabled={isSending}>
           Stuck
         </Button>
       </div>

@@ -1,28 +1,26 @@
 import type { LoadedTester } from "../loaders";
 import { dayIn } from "../due-words";
 import { MilestoneForm } from "./milestone-form";
-import { MILESTONE_WORDS } from "./milestone-words";
+import { PROGRESS_STATUS_LABELS } from "./progress-status-labels";
 
 interface MilestonePanelProps {
   readonly tester: LoadedTester["tester"];
   readonly pageKey: string;
 }
 
-/** What she said last, and one tap for what she says now. */
+/** The tester's last update, and one tap for the next. */
 export function MilestonePanel({ tester: { testerId, milestone, timeZone }, pageKey }: MilestonePanelProps) {
   return (
     <>
-      {milestone === null || milestone.word === "stop" ? null : (
+      {milestone === null || milestone.status === "stop" ? null : (
         <p className="mb-3 wrap-anywhere" role="status">
-          You said <span className="font-semibold">{MILESTONE_WORDS[milestone.word]}</span> on{" "}
-          {dayIn(milestone.at, timeZone)}
+          Last update, {dayIn(milestone.at, timeZone)}:{" "}
+          <span className="font-semibold">{PROGRESS_STATUS_LABELS[milestone.status]}</span>
           {milestone.note ? (
             <>
-              : “<bdi>{milestone.note}</bdi>”
+              , “<bdi>{milestone.note}</bdi>”
             </>
-          ) : (
-            "."
-          )}
+          ) : null}
         </p>
       )}
       <MilestoneForm key={pageKey} testerId={testerId} pageKey={pageKey} />

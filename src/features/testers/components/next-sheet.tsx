@@ -9,7 +9,7 @@ interface NextSheetProps {
   readonly now: Date;
 }
 
-/** The one next thing, and the way to it. */
+/** The next thing to do, with a link to it. */
 export function NextSheet({ home, next, zone, now }: NextSheetProps) {
   const due = next.by === null ? null : dueWords(next.by, { zone, now });
   return (
@@ -21,7 +21,7 @@ export function NextSheet({ home, next, zone, now }: NextSheetProps) {
       <h2 id="next-thing" className="mb-2 text-2xl">
         {next.title}
       </h2>
-      <p className="text-lg leading-snug">{next.says}</p>
+      <p className="text-lg leading-snug">{next.message}</p>
       {due ? (
         <p className="mt-2 numbers">
           {due.isPast ? (

@@ -7,7 +7,7 @@ const STATES: Readonly<Record<OwnTest["state"], string>> = {
   testing: "You are testing",
   reported: "Your report is sent",
   stopped: "You have stopped",
-  invited: "You are invited: answer",
+  invited: "You are invited; please answer",
   applied: "You have applied",
   withdrawn: "You have withdrawn your application",
 };
@@ -17,14 +17,14 @@ interface OwnTestsProps {
   readonly now: Date;
 }
 
-/** Somebody's tests and applications, each with what it stands at. */
+/** A person's tests and applications, each with its state. */
 export function OwnTests({ tests, now }: OwnTestsProps) {
   if (tests.length === 0)
     return (
       <EmptyState title="No tests yet">
         <p>
-          Tests that you apply for while you are signed in stand here. If you were let in by a link, open it once more
-          and take the test with your account.
+          Tests that you apply for while signed in are listed here. If you joined a test through a link, open the link
+          again and use your account for it.
         </p>
       </EmptyState>
     );
@@ -50,7 +50,7 @@ export function OwnTests({ tests, now }: OwnTestsProps) {
           </p>
           <p className="mt-1.5 numbers">
             <span className="font-semibold">{STATES[test.state]}</span>
-            {test.isClosed ? "; the call is closed" : dueIn(test, now)}
+            {test.isClosed ? "; the test is closed" : dueIn(test, now)}
           </p>
         </li>
       ))}

@@ -2,20 +2,20 @@ import Link from "next/link";
 import type { StepPage, TesterStep } from "../tester-steps";
 
 interface StepListProps {
-  /** Address of the tester's own page. */
+  /** Address of the tester's home page. */
   readonly home: string;
   readonly steps: readonly TesterStep[];
   readonly current?: StepPage;
 }
 
 const STATES = {
-  empty: { sign: "○", words: "not begun" },
-  begun: { sign: "◐", words: "begun" },
+  empty: { sign: "○", words: "not started" },
+  begun: { sign: "◐", words: "started" },
   complete: { sign: "●", words: "done" },
-  faulty: { sign: "▲", words: "something to mend" },
+  faulty: { sign: "▲", words: "needs fixing" },
 } as const;
 
-/** A tester's steps, each with how far she is. */
+/** A tester's steps, each with its progress. */
 export function StepList({ home, steps, current }: StepListProps) {
   return (
     <ol className="rounded-sheet border border-line bg-sheet shadow-sheet">
@@ -30,7 +30,7 @@ export function StepList({ home, steps, current }: StepListProps) {
             <StepSign state={step.state} />
             <span className="min-w-0 flex-1">
               <span className="block group-aria-[current=page]:font-semibold">{step.label}</span>
-              {step.says ? <span className="block text-sm text-soft numbers">{step.says}</span> : null}
+              {step.message ? <span className="block text-sm text-soft numbers">{step.message}</span> : null}
             </span>
           </Link>
         </li>

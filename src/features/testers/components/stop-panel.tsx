@@ -8,28 +8,27 @@ interface StopPanelProps {
   readonly pageKey: string;
 }
 
-/** Her way out, asked first; once she has stopped, the way back for as long as there is one. */
+/** Lets a tester stop after a confirmation, and continue afterwards while the spot is still open. */
 export function StopPanel({ tester: { testerId, stoppedAt, call }, pageKey }: StopPanelProps) {
   const sends = { testerId, key: pageKey };
   if (stoppedAt !== null)
     return (
       <>
         <p className="mb-4">
-          You have stopped. As long as nobody has been given your place, you can go on after all; what you typed is
-          still there.
+          You have stopped. You can continue until your spot goes to somebody else; what you typed is still there.
         </p>
-        <OneButtonForm action={goOn} sends={sends} button="Go on after all" waiting="Going on …" />
+        <OneButtonForm action={goOn} sends={sends} button="Continue the test" waiting="One moment …" />
       </>
     );
   return (
     <div className="mt-5">
-      <AskedFirst question="I must stop">
+      <AskedFirst question="I have to stop">
         <p>
-          You leave this test, and need give no reason. <bdi>{call.designerName}</bdi> sees that you stopped and can
-          give your place to somebody else. What you have sent stays with the test; what you typed and did not send
-          stays on your pages. You can undo this until your place has been filled.
+          You leave this test. You need not give a reason. <bdi>{call.designerName}</bdi> sees that you stopped and can
+          give your spot to somebody else. What you have sent stays with the test; what you typed but did not send stays
+          on your pages. You can undo this until your spot is filled.
         </p>
-        <OneButtonForm action={stop} sends={sends} button="Yes, I must stop" waiting="Stopping …" look="main" />
+        <OneButtonForm action={stop} sends={sends} button="Yes, I have to stop" waiting="Stopping …" look="main" />
       </AskedFirst>
     </div>
   );

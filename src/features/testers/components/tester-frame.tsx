@@ -15,19 +15,21 @@ interface TesterFrameProps {
   readonly children: ReactNode;
 }
 
-/** The frame of a tester's step: the way back to her page above, the other steps beside it or, on a phone, below. */
+/** The frame of a tester's step: a link back above, the other steps beside it or, on a phone, below. */
 export function TesterFrame({ loaded: { tester, steps }, step, title, intro, children }: TesterFrameProps) {
   const home = `/testing/${tester.testerId}`;
-  const at = steps.findIndex(({ page }) => page === step);
+  const index = steps.findIndex(({ page }) => page === step);
   return (
     <Page title={title} above={<BackToTest tester={tester} />} intro={intro}>
       {tester.call.status === "closed" ? (
-        <Notice title="This call is closed">You can read all that you have sent, and nothing can be changed.</Notice>
+        <Notice title="This test is closed">
+          You can read everything you sent, but nothing can be changed any more.
+        </Notice>
       ) : null}
       <div className="grid gap-x-12 gap-y-10 lg:grid-cols-[minmax(0,1fr)_17rem]">
         <div className="min-w-0">{children}</div>
         <aside className="min-w-0">
-          <NextStep home={home} next={steps[at + 1]} />
+          <NextStep home={home} next={steps[index + 1]} />
           <nav aria-label="Steps of your test">
             <StepList home={home} steps={steps} current={step} />
           </nav>

@@ -12,11 +12,11 @@ import { StopPanel } from "./stop-panel";
 interface TesterHomeProps {
   readonly loaded: LoadedTester;
   readonly now: Date;
-  /** Makes each tap on this page one. */
+  /** Makes each tap on this page count once. */
   readonly pageKey: string;
 }
 
-/** A tester's own page: the one next thing, the steps that are left, her dates, and how she gets on. */
+/** A tester's home page: the next thing to do, all steps, the dates, and how it is going. */
 export function TesterHome({ loaded, now, pageKey }: TesterHomeProps) {
   const { tester, steps } = loaded;
   const home = `/testing/${tester.testerId}`;
@@ -28,16 +28,16 @@ export function TesterHome({ loaded, now, pageKey }: TesterHomeProps) {
         <StepList home={home} steps={steps} />
       </Section>
       {tester.dates ? (
-        <Section title="Dates" intro={<>In your time zone, {tester.timeZone.replaceAll("_", " ")}.</>}>
+        <Section title="Dates" intro={<>Time zone: {tester.timeZone.replaceAll("_", " ")}</>}>
           <DateList dates={tester.dates} zone={tester.timeZone} now={now} />
         </Section>
       ) : null}
       {isOpen ? (
         <Section
-          title="How are you getting on?"
+          title="How is it going?"
           intro={
             <>
-              One tap tells <bdi>{tester.call.designerName}</bdi>; nobody else sees it.
+              One tap tells <bdi>{tester.call.designerName}</bdi>; other testers do not see it.
             </>
           }
         >
@@ -45,14 +45,14 @@ export function TesterHome({ loaded, now, pageKey }: TesterHomeProps) {
           <StopPanel tester={tester} pageKey={pageKey} />
         </Section>
       ) : tester.stoppedAt === null ? null : (
-        <Notice title="This call is closed">Nothing more can be sent. What you sent stays as it is.</Notice>
+        <Notice title="This test is closed">Nothing more can be sent. What you sent stays as it is.</Notice>
       )}
       <Section title="About you">
         <ul className="grid gap-1">
           {tester.hasAccount ? null : (
-            <HomeLink href={`${home}/password`}>Set a password, to come in from any device</HomeLink>
+            <HomeLink href={`${home}/password`}>Set a password to sign in from any device</HomeLink>
           )}
-          <HomeLink href={`${home}/kept`}>What is kept of you, and who sees it</HomeLink>
+          <HomeLink href={`${home}/kept`}>Your data, and who sees it</HomeLink>
         </ul>
       </Section>
     </>

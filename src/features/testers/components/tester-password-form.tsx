@@ -16,7 +16,7 @@ interface TesterPasswordFormProps {
 
 type Fields = Record<"testerId" | "name" | "email" | "password", string>;
 
-/** An account for a tester, with what the designer knows of her filled in. */
+/** Creates an account for a tester; name and e-mail are filled in from what the designer entered. */
 export function TesterPasswordForm({ testerId, name, email, passwordHint }: TesterPasswordFormProps) {
   const { formProps, formErrors, fields, pending } = useActionForm<Fields>(setPassword, { testerId, name, email });
   return (
@@ -31,7 +31,7 @@ export function TesterPasswordForm({ testerId, name, email, passwordHint }: Test
           aria-describedby={describedBy(fields.name.id)}
         />
       </Field>
-      <Field id={fields.email.id} label="E-mail" hint="You sign in with it." errors={fields.email.errors}>
+      <Field id={fields.email.id} label="E-mail" hint="You will sign in with it." errors={fields.email.errors}>
         <TextInput
           {...getInputProps(fields.email, { type: "email" })}
           key="email"
@@ -48,7 +48,7 @@ export function TesterPasswordForm({ testerId, name, email, passwordHint }: Test
         />
       </Field>
       <Button type="submit" disabled={pending}>
-        {pending ? "Setting it …" : "Set the password"}
+        {pending ? "Setting it …" : "Set password"}
       </Button>
     </form>
   );

@@ -16,8 +16,8 @@ export default async function ApplicationsPage({ params, searchParams }: PagePro
   const pattern = loaded.revision.document;
   const query = listQuerySchema.parse(await searchParams);
   const list = await loadList(loaded.access, { pattern, query });
-  const { byWord } = list.counts;
-  const isEmpty = byWord.all + byWord.withdrawn === 0;
+  const { byDecision } = list.counts;
+  const isEmpty = byDecision.all + byDecision.withdrawn === 0;
   const shown = {
     callId,
     pattern,

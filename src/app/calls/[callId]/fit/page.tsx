@@ -15,8 +15,8 @@ import { CallPage } from "@/features/calls/components/call-page";
 import { loadCall, type LoadedCall } from "@/features/calls/loaders";
 import { GarmentPicture } from "@/features/patterns/components/pieces/garment-picture";
 import { TroublePlaces } from "@/features/questions/components/trouble-places";
-import { troubledPlaces } from "@/features/questions/said-data";
-import { saidQuerySchema } from "@/features/questions/said-query";
+import { troubledPlaces } from "@/features/questions/place-notes-data";
+import { questionsQuerySchema } from "@/features/questions/questions-query";
 
 export const metadata: Metadata = { title: CALL_PAGES.fit.name };
 
@@ -27,7 +27,7 @@ export default async function FitPage({ params, searchParams }: PageProps<"/call
   const [found, remarks, troubled] = await Promise.all([
     loadResults(loaded, PAGE_PARTS.fit),
     fitRemarks(loaded.access),
-    troubledPlaces(loaded.access, loaded.revision.document, saidQuerySchema.parse({})),
+    troubledPlaces(loaded.access, loaded.revision.document, questionsQuerySchema.parse({})),
   ]);
   return (
     <CallPage loaded={loaded} page="fit">

@@ -3,15 +3,15 @@ import { CALL_PAGES } from "@/features/calls/call-pages";
 import { CallPage } from "@/features/calls/components/call-page";
 import { loadCall } from "@/features/calls/loaders";
 import { QuestionsView } from "@/features/questions/components/questions-view";
-import { askedPlaces, troubledPlaces } from "@/features/questions/said-data";
-import { saidQuerySchema } from "@/features/questions/said-query";
+import { askedPlaces, troubledPlaces } from "@/features/questions/place-notes-data";
+import { questionsQuerySchema } from "@/features/questions/questions-query";
 
 export const metadata: Metadata = { title: CALL_PAGES.questions.name };
 
 export default async function QuestionsPage({ params, searchParams }: PageProps<"/calls/[callId]/questions">) {
   const { callId } = await params;
   const loaded = await loadCall(callId);
-  const query = saidQuerySchema.parse(await searchParams);
+  const query = questionsQuerySchema.parse(await searchParams);
   const pattern = loaded.revision.document;
   const [asked, troubled] = await Promise.all([
     askedPlaces(loaded.access, pattern, query),

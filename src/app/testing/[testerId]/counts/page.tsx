@@ -4,7 +4,7 @@ import { filledReport } from "@/features/reports/filled-report";
 import { TesterFrame } from "@/features/testers/components/tester-frame";
 import { loadTester } from "@/features/testers/loaders";
 
-export const metadata: Metadata = { title: "Counts as worked" };
+export const metadata: Metadata = { title: "Your counts" };
 
 export default async function CountsPage({ params }: PageProps<"/testing/[testerId]/counts">) {
   const { testerId } = await params;
@@ -13,8 +13,8 @@ export default async function CountsPage({ params }: PageProps<"/testing/[tester
     <TesterFrame
       loaded={loaded}
       step="counts"
-      title="Counts as worked"
-      intro="Type a number only where you worked another one than the pattern’s for your size."
+      title="Your counts"
+      intro="Enter a number only where yours differs from the pattern for your size."
     >
       <CountsStep report={filledReport(testerId, loaded.inHand)} />
     </TesterFrame>

@@ -14,7 +14,7 @@ export default async function FitPage({ params }: PageProps<"/testing/[testerId]
       loaded={loaded}
       step="fit"
       title="How it fits"
-      intro="Say of the garment whether it is as you wish it there. Only the designer and her helpers read this."
+      intro="How does the garment fit in each place? Only the designer and their helpers read this."
     >
       <FitStep report={filledReport(testerId, loaded.inHand)} />
     </TesterFrame>

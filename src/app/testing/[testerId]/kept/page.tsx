@@ -1,17 +1,17 @@
 import type { Metadata } from "next";
 import { BackToTest } from "@/features/testers/components/back-to-test";
-import { KeptView } from "@/features/testers/components/kept-view";
-import { keptOfTester } from "@/features/testers/kept-data";
+import { StoredDataView } from "@/features/testers/components/stored-data-view";
+import { storedDataOfTester } from "@/features/testers/stored-data";
 import { loadTester } from "@/features/testers/loaders";
 import { Page } from "@/ui/page";
 
-export const metadata: Metadata = { title: "What is kept of you" };
+export const metadata: Metadata = { title: "Your data" };
 
-export default async function KeptPage({ params }: PageProps<"/testing/[testerId]/kept">) {
+export default async function StoredDataPage({ params }: PageProps<"/testing/[testerId]/kept">) {
   const { access, tester } = await loadTester((await params).testerId);
   return (
-    <Page title="What is kept of you, and who sees it" above={<BackToTest tester={tester} />} width="narrow">
-      <KeptView tester={tester} kept={await keptOfTester(access)} />
+    <Page title="Your data" above={<BackToTest tester={tester} />} width="narrow">
+      <StoredDataView tester={tester} stored={await storedDataOfTester(access)} />
     </Page>
   );
 }

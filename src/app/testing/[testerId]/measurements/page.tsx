@@ -23,7 +23,7 @@ export default async function MeasurementsPage({
   const report = filledReport(testerId, loaded.inHand);
   const measurement = report.context.pattern.measurements.find(({ id }) => id === m);
   const first = measurementToTake(report);
-  // The address names what is open, or a save while somebody types would turn the page to the next one.
+  // The address names the open measurement; otherwise a save while somebody types would turn to the next one.
   if (measurement === undefined && first !== undefined)
     redirect(`/testing/${testerId}/measurements?m=${encodeURIComponent(first.id)}`);
   return (
@@ -31,7 +31,7 @@ export default async function MeasurementsPage({
       loaded={loaded}
       step="measurements"
       title="Measurements"
-      intro="Lay the garment flat, without pulling, once it is washed and dry. Write what the tape says: 38.5, 38,5 or 12 3/8 in."
+      intro="Once the garment is washed and dry, lay it flat without pulling. Enter what the tape says: 38.5, 38,5 or 12 3/8 in."
     >
       {measurement === undefined ? (
         <p>This pattern has no measurements.</p>
@@ -40,20 +40,20 @@ export default async function MeasurementsPage({
           report={report}
           measurement={measurement}
           added={itemKey(add)}
-          drawing={<TapePlace context={report.context} measurement={measurement} />}
+          drawing={<TapePosition context={report.context} measurement={measurement} />}
         />
       )}
     </TesterFrame>
   );
 }
 
-interface TapePlaceProps {
+interface TapePositionProps {
   readonly context: ReportContext;
   readonly measurement: PatternDocument["measurements"][number];
 }
 
-/** The piece with this measurement alone on it, where the pattern says where it lies. */
-function TapePlace({ context: { pattern, size, unit }, measurement }: TapePlaceProps) {
+/** The piece with this measurement alone on it, if the pattern says where it is taken. */
+function TapePosition({ context: { pattern, size, unit }, measurement }: TapePositionProps) {
   const piece = pattern.pieces.find(({ id }) => id === measurement.on?.piece);
   if (piece === undefined) return null;
   const [shape] = drawPieces({ ...pattern, pieces: [piece], measurements: [measurement] }, size);

@@ -16,11 +16,11 @@ export default async function TesterPasswordPage({ params }: PageProps<"/testing
     <Page
       title="Set a password"
       above={<BackToTest tester={tester} />}
-      intro="With a password you come in to this test by signing in, from any device. The link of your invitation, and browsers that it let in, are then no good any more."
+      intro="With a password you can sign in to this test from any device. Your invitation link then stops working, and browsers that used it have to sign in too."
       width="narrow"
     >
       {hasAccount ? (
-        <Notice tone="done">This test has your account: you come in by signing in.</Notice>
+        <Notice tone="done">This test belongs to your account. Sign in to open it on any device.</Notice>
       ) : (
         <TesterPasswordForm
           testerId={testerId}

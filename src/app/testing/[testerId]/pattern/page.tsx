@@ -36,7 +36,12 @@ export default async function TesterPatternPage({ params, searchParams }: PagePr
   const about = text.trim() === "" ? null : { pattern, sizeId: size.id, testerId, query };
   const mayWrite = tester.call.status === "open";
   return (
-    <TesterFrame loaded={loaded} step="pattern" title="The pattern" intro={`Revision ${number}, from which you work.`}>
+    <TesterFrame
+      loaded={loaded}
+      step="pattern"
+      title="The pattern"
+      intro={`Revision ${number}, the one you work from.`}
+    >
       <SizeGlance {...inSize} />
       <TextPartsNav
         parts={[...(about ? [{ anchor: "instructions", label: "Instructions" }, ...parts] : []), ...NUMBERS]}

@@ -5,7 +5,7 @@ import { TesterFrame } from "@/features/testers/components/tester-frame";
 import { loadTester } from "@/features/testers/loaders";
 import { momentWords } from "@/ui/moment-words";
 
-export const metadata: Metadata = { title: "Look through and send" };
+export const metadata: Metadata = { title: "Review and send" };
 
 export default async function ReportPage({ params }: PageProps<"/testing/[testerId]/report">) {
   const { testerId } = await params;
@@ -15,8 +15,8 @@ export default async function ReportPage({ params }: PageProps<"/testing/[tester
     <TesterFrame
       loaded={loaded}
       step="report"
-      title="Look through and send"
-      intro="All of your report, as you typed it and as it will be read."
+      title="Review and send"
+      intro="Check your whole report: what you typed, and how it is read."
     >
       <SendStep
         report={filledReport(testerId, inHand)}

@@ -15,7 +15,7 @@ export default async function SwatchPage({ params, searchParams }: PageProps<"/t
       loaded={loaded}
       step="swatch"
       title="Your swatch"
-      intro="What you count is read at once: what the garment would come to, and which way to go."
+      intro="Enter your swatch, and see at once how big the garment would be and what to change."
     >
       <SwatchStep report={filledReport(testerId, loaded.inHand)} added={itemKey(add)} />
     </TesterFrame>

@@ -16,7 +16,7 @@ export default async function YarnPage({ params, searchParams }: PageProps<"/tes
       loaded={loaded}
       step="yarn"
       title="Yarn you used"
-      intro="Weigh all of it before you begin and what is left at the end, or count the balls."
+      intro="Weigh all your yarn before you start and what is left at the end, or count the balls."
     >
       <YarnStep
         report={filledReport(testerId, loaded.inHand)}

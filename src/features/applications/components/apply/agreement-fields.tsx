@@ -7,7 +7,7 @@ interface AgreementFieldsProps {
   readonly answered: Answered;
 }
 
-/** What she agrees to, whole, and her yes. A newer text is agreed to anew. */
+/** The whole agreement, and the box to agree to it. A newer text needs a new tick. */
 export function AgreementFields({ agreement: { version, text }, answered }: AgreementFieldsProps) {
   return (
     <div id="apply-agreement">
@@ -20,7 +20,9 @@ export function AgreementFields({ agreement: { version, text }, answered }: Agre
       >
         {text}
       </div>
-      <p className="mb-3 text-sm text-soft">Version {version}. You can read it again on your own page at any time.</p>
+      <p className="mb-3 text-sm text-soft">
+        Version {version}. You can read it again on your application’s page at any time.
+      </p>
       <TickField key={version} field="agrees" answered={answered}>
         I have read the agreement, version {version}, and agree to it.
       </TickField>

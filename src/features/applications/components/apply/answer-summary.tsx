@@ -10,28 +10,28 @@ interface AnswerSummaryProps {
   readonly body: readonly AskedMeasurement[];
 }
 
-/** Why it was not sent: of the whole, and field by field with the way there. */
+/** Why nothing was sent: the general reason, and links to the fields with errors. */
 export function AnswerSummary({ answer, body }: AnswerSummaryProps) {
-  const { faults, doubts, refusal, says, ownLink } = answer;
+  const { faults, doubts, refusal, message, ownLink } = answer;
   const fields = [...Object.keys(faults), ...Object.keys(doubts)].toSorted(
     (left, right) => fieldPlace(left) - fieldPlace(right),
   );
   return (
     <>
-      {says === null ? null : <Notice tone="problem">{says}</Notice>}
+      {message === null ? null : <Notice tone="problem">{message}</Notice>}
       {refusal === null ? null : (
         <Notice tone="problem" title={REFUSAL_WORDS[refusal].title}>
-          <p>{REFUSAL_WORDS[refusal].says}</p>
+          <p>{REFUSAL_WORDS[refusal].message}</p>
           {refusal === "known" ? <WhereItIs ownLink={ownLink} /> : null}
           {refusal === "agreement" ? (
             <a href="#apply-agreement" className="text-link">
-              To the new text
+              The new text
             </a>
           ) : null}
         </Notice>
       )}
       {fields.length === 0 ? null : (
-        <Notice tone="problem" title="Please look at this; nothing was sent yet, and nothing is lost">
+        <Notice tone="problem" title="Please check these fields, then send again">
           <ul className="mt-1 list-disc pl-5">
             {fields.map((field) => (
               <li key={field}>
@@ -51,14 +51,14 @@ function WhereItIs({ ownLink }: { readonly ownLink: string | null }) {
   if (ownLink !== null)
     return (
       <Link href={`/applications/${ownLink}`} className="text-link">
-        To your application
+        Your application
       </Link>
     );
   return (
     <p className="mt-1">
-      Its page is at the address that was shown when it was sent: look in your browser’s history for “Your application”.
-      If it was made while signed in, sign in and open this page again. If neither was you, apply with another e-mail
-      address, or write to the designer.
+      You were shown its address when you sent it: look for “Your application” in your browser’s history. If you were
+      signed in at the time, sign in and open this page again. If it was not you, apply with another e-mail address, or
+      write to the designer.
     </p>
   );
 }

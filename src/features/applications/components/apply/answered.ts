@@ -1,10 +1,10 @@
-import type { SaidByField, TypedApplication } from "../../apply-form";
+import type { MessagesByField, TypedApplication } from "../../apply-form";
 
-/** What the form was last answered with, or what it begins with. */
+/** The last answer to the form, or its initial values. */
 export interface Answered {
   readonly typed: TypedApplication;
-  readonly faults: SaidByField;
-  readonly doubts: SaidByField;
+  readonly faults: MessagesByField;
+  readonly doubts: MessagesByField;
 }
 
 /** The id of a field's control on the page. */

@@ -16,7 +16,7 @@ interface ApplyFieldsProps {
   readonly designer: string;
 }
 
-/** All that an applicant is asked, in the order in which she is asked it. */
+/** All fields of an application, in their order. */
 export function ApplyFields({ asked, answered, craft, designer }: ApplyFieldsProps) {
   return (
     <>
@@ -24,7 +24,7 @@ export function ApplyFields({ asked, answered, craft, designer }: ApplyFieldsPro
         <LineField
           field="name"
           label="Name"
-          hint="As the designer should call you."
+          hint="What the designer should call you."
           autoComplete="name"
           {...{ answered }}
         />
@@ -32,14 +32,14 @@ export function ApplyFields({ asked, answered, craft, designer }: ApplyFieldsPro
           field="email"
           label="E-mail"
           type="email"
-          hint="So that the designer can reach you. One application a person."
+          hint="So that the designer can reach you. Each person can apply once."
           autoComplete="email"
           answered={answered}
         />
       </Section>
       <Section
         title="Measurements"
-        intro="Of the body that it is to fit, today’s, taken with a tape over light clothes. Nobody’s are wrong."
+        intro="Measure the body that the garment is for, today, with a tape over light clothes. There are no wrong measurements."
       >
         <BodyFields asked={asked.body} answered={answered} />
       </Section>
@@ -47,7 +47,7 @@ export function ApplyFields({ asked, answered, craft, designer }: ApplyFieldsPro
         <SizeFields sizes={asked.sizes} answered={answered} />
       </Section>
       <Section title="How you work">
-        <HowSheWorks answered={answered} craft={craft} />
+        <MaterialFields answered={answered} craft={craft} />
       </Section>
       <Section title="Agreement">
         <AgreementFields agreement={asked.agreement} answered={answered} />
@@ -55,8 +55,8 @@ export function ApplyFields({ asked, answered, craft, designer }: ApplyFieldsPro
       <Section title="Who sees this">
         <WhoSees designer={designer}>
           <li>
-            You get a page of your own where you read all that is kept, withdraw, or delete it. Deleted is deleted:
-            name, e-mail address, measurements and words go.
+            You get a page of your own where you can read everything that is stored, withdraw your application or delete
+            it. Deleting removes your name, e-mail address, measurements and answers for good.
           </li>
         </WhoSees>
       </Section>
@@ -64,30 +64,30 @@ export function ApplyFields({ asked, answered, craft, designer }: ApplyFieldsPro
   );
 }
 
-function HowSheWorks({ answered, craft }: Pick<ApplyFieldsProps, "answered" | "craft">) {
+function MaterialFields({ answered, craft }: Pick<ApplyFieldsProps, "answered" | "craft">) {
   const tool = craft === "crochet" ? "hook" : "needles";
   return (
     <>
       <TextField
         field="yarn"
-        label="Yarn that I would use (optional)"
-        hint="Name, weight and what it is made of, or “not chosen yet”."
+        label="Yarn you would use (optional)"
+        hint="Name, weight and fibre, or “not chosen yet”."
         answered={answered}
       />
       <LineField
         field="tool"
-        label={`${craft === "crochet" ? "Hook" : "Needles"} that I would use (optional)`}
-        hint={`Size of the ${tool} in mm, and what it is made of if you like.`}
+        label={`${craft === "crochet" ? "Hook" : "Needles"} you would use (optional)`}
+        hint={`The size of your ${tool} in mm, and the material if you like.`}
         autoComplete="off"
         answered={answered}
       />
       <ChoiceField
         field="terms"
-        label={craft === "crochet" ? "Stitch names that I read" : "Words that I read patterns in"}
+        label={craft === "crochet" ? "Stitch names you use" : "Knitting terms you use"}
         hint={
           craft === "crochet"
-            ? "What is single crochet (sc) in US names is double crochet (dc) in UK names."
-            : "US patterns say gauge and bind off, UK patterns tension and cast off."
+            ? "US single crochet (sc) is UK double crochet (dc)."
+            : "US patterns say “gauge” and “bind off”, UK patterns “tension” and “cast off”."
         }
         choices={[
           { value: "us", label: TERMS_WORDS.us },
@@ -97,22 +97,22 @@ function HowSheWorks({ answered, craft }: Pick<ApplyFieldsProps, "answered" | "c
       />
       <ChoiceField
         field="experience"
-        label="Testing"
+        label="Testing experience"
         isStacked
         choices={Object.entries(EXPERIENCE_WORDS).map(([value, label]) => ({ value, label }))}
         answered={answered}
       />
       <LineField
         field="handle"
-        label="Handle (optional)"
-        hint="Where you show what you make, such as your name there or an address."
+        label="Social media (optional)"
+        hint="Where you show what you make: a user name or a web address."
         autoComplete="off"
         answered={answered}
       />
       <TextField
         field="pastWork"
-        label="What I have made (optional)"
-        hint="A garment or a test that you would like the designer to know of."
+        label="What you have made (optional)"
+        hint="A garment or a test that you would like the designer to know about."
         answered={answered}
       />
     </>

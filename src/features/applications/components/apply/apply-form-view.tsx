@@ -10,48 +10,48 @@ import {
   type NotTakingWhy,
   type TypedApplication,
 } from "../../apply-form";
-import { keptKey } from "../../kept-key";
+import { storageKeyOf } from "../../storage-key";
 import { AnswerSummary } from "./answer-summary";
 import { ApplyFields } from "./apply-fields";
-import { KeptNotice } from "./kept-notice";
+import { StoredNotice } from "./stored-notice";
 import { NotTaking } from "./not-taking";
 import { TypedBack } from "./typed-back";
-import { useKeptForm } from "./use-kept-form";
+import { useStoredForm } from "./use-stored-form";
 
 interface ApplyFormProps {
   readonly callId: string;
   readonly designer: string;
   readonly craft: "crochet" | "knitting";
-  /** Null where the call was taken back while she typed. */
+  /** Null if the call was unpublished in the meantime. */
   readonly asked: AskedOfApplicants | null;
-  /** Why she cannot apply now; null where she can. */
+  /** Why nobody, or this person, can apply now; null if they can. */
   readonly notTaking: NotTakingWhy | null;
-  /** Made once for the form: sending it twice stores it once. */
+  /** Made once for the form, so that sending it twice stores it once. */
   readonly formKey: string;
-  /** What is filled in already. */
+  /** Initial values. */
   readonly prefilled: TypedApplication;
 }
 
-/** Of what is typed, all that is not a yes of hers. */
-const NOT_KEPT = ["agrees", "adult", "agreementVersion", "callId", "timeZone"];
+/** Fields that are not stored on the device: consent must be given again. */
+const NOT_STORED = ["agrees", "adult", "agreementVersion", "callId", "timeZone"];
 
-/** The application's form: nothing typed is lost, whatever comes back. */
+/** The application form: nothing typed is lost, whatever the answer. */
 export function ApplyForm({ callId, designer, craft, asked, notTaking, prefilled, ...first }: ApplyFormProps) {
   const [answer, send, isSending] = useActionState(apply, null);
   const [formKey, setFormKey] = useState(first.formKey);
   const form = useRef<HTMLFormElement>(null);
   const summary = useRef<HTMLDivElement>(null);
-  const { isKept, keep, forget } = useKeptForm({
+  const { isStored, store, discard } = useStoredForm({
     form,
-    storageKey: keptKey(callId),
-    without: NOT_KEPT,
-    // Sent, and the answer lost on the way: the same key finds what is stored.
-    onRestored: (kept) => setFormKey(kept.formKey?.[0] ?? first.formKey),
+    storageKey: storageKeyOf(callId),
+    without: NOT_STORED,
+    // If it was sent and the answer was lost, the same key finds the stored application.
+    onRestored: (stored) => setFormKey(stored.formKey?.[0] ?? first.formKey),
   });
   useEffect(() => {
     if (answer !== null) summary.current?.focus();
   }, [answer]);
-  // React empties a form whose action it calls itself; handed over by hand, what was typed stays.
+  // React resets a form whose action it calls; calling the action here keeps what was typed.
   const onSubmit = (event: FormEvent<HTMLFormElement>) => {
     event.preventDefault();
     const data = new FormData(event.currentTarget);
@@ -63,19 +63,19 @@ export function ApplyForm({ callId, designer, craft, asked, notTaking, prefilled
   if (asked === null) return <GoneForm answer={answer} />;
   const answered = { typed, faults: answer?.faults ?? {}, doubts: answer?.doubts ?? {} };
   return (
-    <form ref={form} action={send} onSubmit={onSubmit} onChange={keep} noValidate>
+    <form ref={form} action={send} onSubmit={onSubmit} onChange={store} noValidate>
       <input type="hidden" name="callId" value={callId} />
       <input type="hidden" name="formKey" value={typedText(answer?.typed, "formKey") || formKey} />
       <div ref={summary} tabIndex={-1}>
         {answer === null ? null : <AnswerSummary answer={answer} body={asked.body} />}
       </div>
-      <KeptNotice isKept={isKept} onForget={forget} />
+      <StoredNotice isStored={isStored} onDiscard={discard} />
       <ApplyFields
         asked={{ ...asked, agreement: answer?.agreement ?? asked.agreement }}
         {...{ answered, craft, designer }}
       />
       <Button type="submit" disabled={isSending}>
-        {isSending ? "Sending …" : "Send the application"}
+        {isSending ? "Sending …" : "Send application"}
       </Button>
     </form>
   );

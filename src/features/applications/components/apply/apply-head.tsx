@@ -2,7 +2,7 @@ import Link from "next/link";
 import type { PublishedOpening } from "@/features/openings/data";
 import { untilWords } from "@/ui/moment-words";
 
-/** The way to what the call tells. */
+/** A link to the tester call. */
 export function CallLink({ opening: { callId, title } }: { readonly opening: PublishedOpening }) {
   return (
     <Link href={`/open-calls/${callId}`} className="text-link">
@@ -11,12 +11,12 @@ export function CallLink({ opening: { callId, title } }: { readonly opening: Pub
   );
 }
 
-/** What is applied for, with whom, and until when. */
+/** The pattern, the designer and the last day to apply. */
 export function ApplyIntro({ opening }: { readonly opening: PublishedOpening }) {
   const { pattern, designer, dates, document } = opening;
   return (
     <>
-      <bdi>{pattern.name}</bdi>, a call by <bdi>{designer}</bdi>. Until{" "}
+      <bdi>{pattern.name}</bdi> by <bdi>{designer}</bdi>. Apply until{" "}
       {untilWords(dates.applyUntil.at, document.timeZone)} in {document.timeZone}.
     </>
   );

@@ -14,14 +14,14 @@ const UNITS = [
   { value: "in", label: "inches" },
 ];
 
-/** The measurements of the body to be fitted, each with how to take it. */
+/** The body measurements, each with how to take it. */
 export function BodyFields({ asked, answered }: BodyFieldsProps) {
   return (
     <>
       <ChoiceField
         field="unit"
-        label="I write them in"
-        hint="38.5, 38,5 or 38 1/2, as you like. With its unit behind it, such as “97 cm” or “12 3/8 in”, a number is read in that."
+        label="Unit"
+        hint="Enter 38.5, 38,5 or 38 1/2. You can also add the unit to a number, such as “97 cm” or “12 3/8 in”."
         choices={UNITS}
         answered={answered}
       />
@@ -30,11 +30,11 @@ export function BodyFields({ asked, answered }: BodyFieldsProps) {
           <BodyField key={measurement.id} measurement={measurement} answered={answered} />
         ))}
       </div>
-      {answered.typed.asked?.map((id, at) => (
-        <input key={at} type="hidden" name="asked" value={id} />
+      {answered.typed.asked?.map((id, index) => (
+        <input key={index} type="hidden" name="asked" value={id} />
       ))}
       <TickField field="forAnother" answered={answered}>
-        These are the measurements of somebody else, whom I make it for.
+        These are somebody else’s measurements: I make the garment for them.
       </TickField>
     </>
   );

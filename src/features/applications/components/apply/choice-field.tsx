@@ -8,11 +8,11 @@ interface ChoiceFieldProps {
   readonly hint?: string;
   readonly choices: readonly { readonly value: string; readonly label: string }[];
   readonly answered: Answered;
-  /** One below the other, where the words are long. */
+  /** One choice per line, for long labels. */
   readonly isStacked?: boolean;
 }
 
-/** One of a few. */
+/** A choice between a few values. */
 export function ChoiceField({ field, label, hint, choices, answered, isStacked }: ChoiceFieldProps) {
   const id = controlId(field);
   const chosen = typedText(answered.typed, field);

@@ -7,14 +7,14 @@ interface SizeFieldsProps {
   readonly answered: Answered;
 }
 
-/** Which sizes she would make, and which of them rather. */
+/** The sizes the applicant would make, and preferences among them. */
 export function SizeFields({ sizes, answered }: SizeFieldsProps) {
   return (
     <>
       <fieldset className="mb-6 min-w-0">
-        <legend className="font-semibold">Sizes that I would make</legend>
+        <legend className="font-semibold">Sizes you would make</legend>
         <p className="mb-1 text-sm text-soft">
-          Tick none if any size near these measurements will do. Nobody gets a size that is far from them.
+          Leave all empty if any size near your measurements is fine. You will not get a size that is far from them.
         </p>
         <div className="grid gap-x-8 sm:grid-cols-2">
           {sizes.map((size) => (
@@ -23,10 +23,16 @@ export function SizeFields({ sizes, answered }: SizeFieldsProps) {
         </div>
       </fieldset>
       <fieldset className="min-w-0">
-        <legend className="font-semibold">Rather than the others (optional)</legend>
+        <legend className="font-semibold">Which would you like best? (optional)</legend>
         <div className="mt-2 grid gap-x-4 gap-y-4 sm:grid-cols-3">
-          {PREFERENCES.map((field, at) => (
-            <PreferenceSelect key={field} field={field} label={CHOICES[at] ?? ""} sizes={sizes} answered={answered} />
+          {PREFERENCES.map((field, index) => (
+            <PreferenceSelect
+              key={field}
+              field={field}
+              label={CHOICES[index] ?? ""}
+              sizes={sizes}
+              answered={answered}
+            />
           ))}
         </div>
       </fieldset>

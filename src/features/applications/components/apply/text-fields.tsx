@@ -25,7 +25,7 @@ export function LineField({
   );
 }
 
-/** A text of several lines. */
+/** Several lines of text. */
 export function TextField({ field, label, hint, answered }: NamedField) {
   return (
     <Field id={controlId(field)} label={label} hint={hint} errors={answered.faults[field]}>

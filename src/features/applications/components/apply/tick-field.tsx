@@ -9,7 +9,7 @@ interface TickFieldProps {
   readonly children: ReactNode;
 }
 
-/** Something that is so, or is not. */
+/** A checkbox. */
 export function TickField({ field, answered: { typed, faults }, children }: TickFieldProps) {
   const id = controlId(field);
   return (

@@ -2,7 +2,7 @@ import type { TypedApplication } from "../../apply-form";
 import { Fact, Facts } from "../fact";
 import { fieldLabel } from "./field-label";
 
-/** All that was typed, to copy by hand: for where there is no form any more to type it into. */
+/** Everything that was typed, to copy by hand, when the form is no longer there. */
 export function TypedBack({ typed }: { readonly typed: TypedApplication }) {
   const fields = Object.entries(typed).filter(([field]) => !HIDDEN.has(field));
   return (

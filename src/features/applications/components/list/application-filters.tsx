@@ -1,6 +1,6 @@
 import { ChoiceLinks } from "@/ui/choice-links";
 import type { BoardCounts } from "../../application-board";
-import { WORD_WORDS } from "../../apply-words";
+import { DECISION_LABELS } from "../../apply-words";
 import { listAddress, type ListQuery } from "../../list-query";
 
 interface ApplicationFiltersProps {
@@ -9,26 +9,28 @@ interface ApplicationFiltersProps {
   readonly counts: BoardCounts;
 }
 
-const WORDS = ["all", "undecided", "yes", "maybe", "no", "withdrawn"] as const;
+const DECISIONS = ["all", "undecided", "yes", "maybe", "no", "withdrawn"] as const;
 
-/** How many there are of each kind, each a way to see those alone. */
+/** The number of applications of each kind, each a link that filters the list. */
 export function ApplicationFilters({ callId, query, counts }: ApplicationFiltersProps) {
   const to = (changed: Partial<ListQuery>) => listAddress(callId, { ...query, page: 1, ...changed });
   return (
     <div className="mb-6 space-y-3">
-      <Labelled label="By your word">
+      <Labelled label="Your decision">
         <ChoiceLinks
-          label="By your word"
-          choices={WORDS.filter((word) => word !== "withdrawn" || counts.byWord.withdrawn > 0).map((word) => ({
-            href: to({ word }),
-            label: `${WORD_WORDS[word]} ${counts.byWord[word]}`,
-            current: query.word === word,
-          }))}
+          label="Your decision"
+          choices={DECISIONS.filter((decision) => decision !== "withdrawn" || counts.byDecision.withdrawn > 0).map(
+            (decision) => ({
+              href: to({ decision }),
+              label: `${DECISION_LABELS[decision]} ${counts.byDecision[decision]}`,
+              current: query.decision === decision,
+            }),
+          )}
         />
       </Labelled>
-      <Labelled label="By size within reach">
+      <Labelled label="Fits size">
         <ChoiceLinks
-          label="By size within reach"
+          label="Fits size"
           choices={[
             { href: to({ size: undefined }), label: "Any", current: query.size === undefined },
             ...counts.bySize.map(({ size, label, count }) => ({

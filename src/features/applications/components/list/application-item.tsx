@@ -1,26 +1,26 @@
-import { Word, type GivenWord } from "./given-word";
+import { Decision, type GivenDecision } from "./decision";
 
-/** An application as the list shows it, in words, and no more: it is sent to the browser as it stands. */
-export interface ShownApplication extends GivenWord {
+/** An application as the list shows it, in words: only what the browser needs. */
+export interface ShownApplication extends GivenDecision {
   readonly href: string;
-  /** The place that they have in the test; null for none. */
+  /** Their spot in the test; null for none. */
   readonly place: string | null;
-  /** Null where it was withdrawn: then nothing is shown of it. */
+  /** Null if withdrawn: then no details are shown. */
   readonly lines: {
     readonly fit: string;
     readonly body: string;
-    readonly wish: string;
+    readonly wishes: string;
     readonly work: string;
   } | null;
 }
 
 interface ApplicationItemProps {
   readonly application: ShownApplication;
-  /** Where a word is said; null for who may only look. */
+  /** The call for the decision buttons; null for viewers. */
   readonly callId: string | null;
 }
 
-/** One application of the list: who, how the body fits, what she would make, and the designer's word. */
+/** One application of the list: the name, how the body fits, the sizes they would make, and the decision. */
 export function ApplicationItem({ application, callId }: ApplicationItemProps) {
   const { name, href, place, lines } = application;
   return (
@@ -37,18 +37,18 @@ export function ApplicationItem({ application, callId }: ApplicationItemProps) {
           </p>
         )}
         {lines === null ? (
-          <p className="text-soft">Withdrawn: the measurements are not shown any more.</p>
+          <p className="text-soft">Withdrawn. The measurements are no longer shown.</p>
         ) : (
           <>
             <p>
               <b>{lines.fit}</b> {lines.body}
             </p>
-            <p>{lines.wish}</p>
+            <p>{lines.wishes}</p>
             <p className="work">{lines.work}</p>
           </>
         )}
       </div>
-      {lines === null ? null : <Word given={application} callId={callId} />}
+      {lines === null ? null : <Decision given={application} callId={callId} />}
     </li>
   );
 }

@@ -11,14 +11,14 @@ interface ApplicationListProps {
   readonly shown: ListShown;
 }
 
-/** Those who have applied, by the designer's word and by size. */
+/** The applications, with filters by decision and by size. */
 export function ApplicationList({ list, query, shown }: ApplicationListProps) {
   const { callId } = shown;
   return (
     <>
       <ApplicationFilters callId={callId} query={query} counts={list.counts} />
       {list.applications.length === 0 ? (
-        <p className="text-soft">Nobody among those who applied is like that.</p>
+        <p className="text-soft">No application matches these filters.</p>
       ) : (
         <ApplicationRows
           callId={shown.mayDecide ? callId : null}

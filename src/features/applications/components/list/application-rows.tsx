@@ -5,11 +5,11 @@ import { ApplicationItem, type ShownApplication } from "./application-item";
 
 interface ApplicationRowsProps {
   readonly applications: readonly ShownApplication[];
-  /** Where a word is said; null for who may only look. */
+  /** The call for the decision buttons; null for viewers. */
   readonly callId: string | null;
 }
 
-/** A row an application. Drawn in the browser too, for then its rows are sent once as words and not again as elements. */
+/** One row per application. A client component, so that its rows are sent once, as text, and not again as elements. */
 export function ApplicationRows({ applications, callId }: ApplicationRowsProps) {
   return (
     <LinkArea>

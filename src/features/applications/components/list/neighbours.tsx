@@ -6,11 +6,11 @@ import { listAddress, type ListQuery } from "../../list-query";
 interface NeighboursProps {
   readonly callId: string;
   readonly query: ListQuery;
-  /** In the list that the reader came from. */
+  /** Its neighbours in the list that the reader came from. */
   readonly neighbours: NeighbourIds;
 }
 
-/** The ways from one application to the next of the same list, and back to it. */
+/** Links to the neighbours in the same list, and back to it. */
 export function Neighbours({ callId, query, neighbours: { previous, next } }: NeighboursProps) {
   const to = (id: string) => listAddress(callId, query, id);
   return (

@@ -8,8 +8,8 @@ import { bodyLabel } from "../../asked-of-applicants";
 import { differenceWords, fitSentence, wishWords } from "../../fit-words";
 import { placeWords } from "../../place-words";
 import { Fact, Facts } from "../fact";
-import { sizeLabel } from "../own/kept-list";
-import { Word } from "./given-word";
+import { sizeLabel } from "../own/stored-list";
+import { Decision } from "./decision";
 import type { ListShown } from "./shown-application";
 
 interface OneApplicationProps {
@@ -23,14 +23,14 @@ export function OneApplication({ application, shown }: OneApplicationProps) {
   if (withdrawnAt !== null)
     return (
       <p>
-        Withdrawn on <Day at={withdrawnAt} />: nothing more of it is shown. It may be taken up again while others can
-        apply.
+        Withdrawn on <Day at={withdrawnAt} />, so its details are not shown. They can resubmit it while applications are
+        open.
       </p>
     );
   return (
     <>
       <div className="mb-8 flex flex-wrap items-center gap-x-6 gap-y-3">
-        <Word given={application} callId={shown.mayDecide ? shown.callId : null} />
+        <Decision given={application} callId={shown.mayDecide ? shown.callId : null} />
         {tester === null ? null : (
           <p className="font-semibold">
             This applicant {placeWords(tester.state, sizeLabel(shown.pattern, tester.size))}.
@@ -41,11 +41,13 @@ export function OneApplication({ application, shown }: OneApplicationProps) {
         <BodyTable application={application} shown={shown} />
         <p className="mt-4 mb-6 wrap-anywhere">
           Would make {wishWords(application, shown.pattern)}.
-          {application.document.forAnother ? " The measurements are somebody else’s, whom it is made for." : null}
+          {application.document.forAnother
+            ? " The measurements are somebody else’s: they make the garment for them."
+            : null}
         </p>
         {application.fits.length === 0 ? null : <FitTable application={application} shown={shown} />}
       </Section>
-      <Section title="What they say">
+      <Section title="Their answers">
         <div className="max-w-3xl">
           <Answers application={application} />
         </div>
@@ -74,8 +76,8 @@ function FitTable({ application, shown }: OneApplicationProps) {
         <thead className={TABLE_HEAD}>
           <tr>
             <th scope="col">Size</th>
-            <th scope="col">Body beside the size’s</th>
-            <th scope="col">Within reach</th>
+            <th scope="col">Body compared with the size</th>
+            <th scope="col">Fits</th>
             <th scope="col">Would make it</th>
           </tr>
         </thead>
@@ -107,12 +109,12 @@ function Answers({ application }: Pick<OneApplicationProps, "application">) {
         </a>
       </Fact>
       <Fact label="Yarn">{document.yarn}</Fact>
-      <Fact label="Tool">{document.tool}</Fact>
-      <Fact label="Reads and measures in">
-        {TERMS_WORDS[document.terms]} names, {document.unit === "in" ? "inches" : "centimetres"}
+      <Fact label="Needle or hook">{document.tool}</Fact>
+      <Fact label="Terms and unit">
+        {TERMS_WORDS[document.terms]} terms, {document.unit === "in" ? "inches" : "centimetres"}
       </Fact>
-      <Fact label="Testing">{EXPERIENCE_WORDS[document.experience]}</Fact>
-      <Fact label="Handle">{document.handle}</Fact>
+      <Fact label="Testing experience">{EXPERIENCE_WORDS[document.experience]}</Fact>
+      <Fact label="Social media">{document.handle}</Fact>
       <Fact label="What they have made">{document.pastWork}</Fact>
       <Fact label="Time zone">{document.timeZone ?? ""}</Fact>
       <Fact label="Agreed to">

@@ -4,23 +4,23 @@ import type { ListedApplication } from "../../application-board";
 import { SHORT_EXPERIENCE, TERMS_WORDS } from "../../apply-words";
 import { bodyWords, fitSentence, wishWords } from "../../fit-words";
 import { placeWords } from "../../place-words";
-import { sizeLabel } from "../own/kept-list";
+import { sizeLabel } from "../own/stored-list";
 import type { ShownApplication } from "./application-item";
 
 export interface ListShown {
   readonly callId: string;
   readonly pattern: PatternDocument;
   readonly unit: LengthUnit;
-  /** She may decide, not only look. */
+  /** The viewer may decide, not only read. */
   readonly mayDecide: boolean;
 }
 
-/** An application of the list in words. */
+/** An application in the words of the list. */
 export function shownApplication(application: ListedApplication, href: string, shown: ListShown): ShownApplication {
-  const { applicationId, name, word, withdrawnAt, tester } = application;
+  const { applicationId, name, decision, withdrawnAt, tester } = application;
   const { pattern } = shown;
   return {
-    ...{ applicationId, name, word, href },
+    ...{ applicationId, name, decision, href },
     place: tester === null ? null : `${capital(placeWords(tester.state, sizeLabel(pattern, tester.size)))}.`,
     lines: withdrawnAt === null ? linesOf(application, shown) : null,
   };
@@ -28,11 +28,11 @@ export function shownApplication(application: ListedApplication, href: string, s
 
 function linesOf(application: ListedApplication, shown: ListShown): ShownApplication["lines"] {
   const { measurements, document } = application;
-  const works = [SHORT_EXPERIENCE[document.experience], `${TERMS_WORDS[document.terms]} names`, document.unit];
+  const works = [SHORT_EXPERIENCE[document.experience], `${TERMS_WORDS[document.terms]} terms`, document.unit];
   return {
     fit: fitSentence(application),
-    body: `${capital(bodyWords(measurements ?? {}, shown))}${document.forAnother ? ", somebody else’s" : ""}.`,
-    wish: `Would make ${wishWords(application, shown.pattern)}.`,
+    body: `${capital(bodyWords(measurements ?? {}, shown))}${document.forAnother ? " (somebody else’s)" : ""}.`,
+    wishes: `Would make ${wishWords(application, shown.pattern)}.`,
     work: [capital(works.join(", ")), document.yarn, document.tool].filter(Boolean).join(" · "),
   };
 }

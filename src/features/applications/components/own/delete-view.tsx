@@ -10,27 +10,20 @@ interface DeleteViewProps {
   readonly application: OwnApplication;
 }
 
-/** What goes and what stays, asked before anything is deleted. */
+/** What is deleted and what stays, with a confirmation. */
 export function DeleteView({ link, application }: DeleteViewProps) {
   const remains = whatRemains(ownState(application));
   return (
     <Sheet>
       <p>
-        Your name, your e-mail address, your measurements and all that you wrote are deleted from{" "}
-        <bdi>{application.callTitle}</bdi>. That cannot be undone, and the address of your application leads nowhere
-        then.
+        This deletes your name, your e-mail address, your measurements and everything you wrote from{" "}
+        <bdi>{application.callTitle}</bdi>. It cannot be undone, and the address of your application stops working.
       </p>
       {remains === null ? null : <p className="mt-3 font-semibold">{remains}</p>}
       <div className="mt-6 flex flex-wrap gap-3">
-        <OneButtonForm
-          action={deleteOwn}
-          sends={{ link }}
-          button="Delete it for good"
-          waiting="Deleting …"
-          look="main"
-        />
+        <OneButtonForm action={deleteOwn} sends={{ link }} button="Delete for good" waiting="Deleting …" look="main" />
         <ButtonLink href={`/applications/${link}`} look="quiet">
-          Keep it
+          Do not delete
         </ButtonLink>
       </div>
     </Sheet>
@@ -41,12 +34,12 @@ function whatRemains(state: OwnState): string | null {
   switch (state) {
     case "testing":
     case "stopped":
-      return "What remains: you have accepted a place as a tester. That test keeps a copy of your name, your e-mail address and your measurements of its own, and all that you report; deleting the application changes nothing about it.";
+      return "You are a tester in this test. The test has its own copy of your name, e-mail address and measurements, and your reports; deleting the application does not change them. You can delete them on your page of the test.";
     case "offered":
     case "too late":
     case "declined":
     case "taken back":
-      return "The place that was offered to you goes with it, with the copy of your name and measurements that was made for it.";
+      return "Your spot, and the copy of your name and measurements that was made for it, are deleted too.";
     case "sent":
     case "withdrawn":
       return null;

@@ -6,11 +6,11 @@ import { canWithdraw, type OwnState } from "../../own-state";
 interface OwnControlsProps {
   readonly link: string;
   readonly state: OwnState;
-  /** The call takes applications still. */
+  /** The call still takes applications. */
   readonly isTaking: boolean;
 }
 
-/** To take it back, to let it stand again, to have it deleted. */
+/** Buttons to withdraw, resubmit or delete an application. */
 export function OwnControls({ link, state, isTaking }: OwnControlsProps) {
   return (
     <div className="space-y-6">
@@ -18,13 +18,13 @@ export function OwnControls({ link, state, isTaking }: OwnControlsProps) {
         <div>
           <p className="mb-3">
             {state === "sent"
-              ? "Withdrawn, it takes part in nothing more, and your measurements are looked at by nobody. While others can apply you can take it up again."
-              : "With it you decline the place that was offered to you, so that somebody else can have it. That is for good."}
+              ? "If you withdraw, your application is no longer considered and nobody sees your measurements. While applications are open you can resubmit it."
+              : "If you withdraw, you also decline the spot you were offered, so that somebody else can have it. You cannot undo this."}
           </p>
           <OneButtonForm
             action={withdrawOwn}
             sends={{ link }}
-            button={state === "sent" ? "Withdraw the application" : "Withdraw, and decline the place"}
+            button={state === "sent" ? "Withdraw application" : "Withdraw and decline the spot"}
             waiting="Withdrawing …"
           />
         </div>
@@ -34,18 +34,20 @@ export function OwnControls({ link, state, isTaking }: OwnControlsProps) {
           <OneButtonForm
             action={takeUpOwn}
             sends={{ link }}
-            button="Take it up again"
-            waiting="Taking it up …"
+            button="Resubmit application"
+            waiting="Resubmitting …"
             look="main"
           />
         ) : (
-          <p>It cannot be taken up again: the call takes no applications now.</p>
+          <p>You cannot resubmit it: this test takes no applications now.</p>
         )
       ) : null}
       <div>
-        <p className="mb-3">To change something, delete the application and send another while others can apply.</p>
+        <p className="mb-3">
+          To change something, delete the application and send a new one while applications are open.
+        </p>
         <ButtonLink href={`/applications/${link}/delete`} look="quiet">
-          Delete the application …
+          Delete application …
         </ButtonLink>
       </div>
     </div>

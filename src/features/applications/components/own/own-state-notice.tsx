@@ -10,46 +10,46 @@ interface OwnStateNoticeProps {
   readonly size: string;
 }
 
-/** How the application stands, and what she can do. */
+/** The state of the application, and what the applicant can do. */
 export function OwnStateNotice({ application, timeZone, size }: OwnStateNoticeProps) {
   const { designer, createdAt, withdrawnAt, tester } = application;
-  const her = <bdi>{designer}</bdi>;
+  const designerName = <bdi>{designer}</bdi>;
   switch (ownState(application)) {
     case "sent":
       return (
         <Notice tone="done" title="Thank you: your application is sent">
-          {her} has it since {momentWords(createdAt, { timeZone, edge: "time" })}.
+          {designerName} received it on {momentWords(createdAt, { timeZone, edge: "time" })}.
         </Notice>
       );
     case "withdrawn":
       return (
         <Notice title="You have withdrawn your application">
-          Since {momentWords(withdrawnAt ?? createdAt, { timeZone, edge: "time" })}. {her} sees your name and that you
-          withdrew, and none of your measurements.
+          On {momentWords(withdrawnAt ?? createdAt, { timeZone, edge: "time" })}. {designerName} sees your name and that
+          you withdrew, but not your measurements.
         </Notice>
       );
     case "offered":
       return (
-        <Notice tone="done" title={`A place in size ${size} is offered to you`}>
-          {her} sends you a link by which you accept or decline it.
+        <Notice tone="done" title={`You are offered a spot in size ${size}`}>
+          {designerName} will send you a link to accept or decline it.
         </Notice>
       );
     case "too late":
       return (
-        <Notice title={`A place in size ${size} was offered to you`}>
-          The time to answer is over. If you would still like it, write to {her}.
+        <Notice title={`You were offered a spot in size ${size}`}>
+          The time to answer is over. If you would still like it, write to {designerName}.
         </Notice>
       );
     case "declined":
-      return <Notice title="You have declined the place that was offered to you">Nothing more is to be done.</Notice>;
+      return <Notice title="You have declined the spot you were offered">There is nothing more to do.</Notice>;
     case "taken back":
-      return <Notice title="The offer of a place was taken back">If that surprises you, write to {her}.</Notice>;
+      return <Notice title="The offer of a spot was withdrawn">If that surprises you, write to {designerName}.</Notice>;
     case "testing":
     case "stopped":
       return (
-        <Notice tone="done" title={`You test size ${size}`}>
+        <Notice tone="done" title={`You are testing size ${size}`}>
           <Link href={`/testing/${tester?.testerId}`} className="text-link">
-            To your page as a tester
+            Your test
           </Link>
         </Notice>
       );

@@ -4,12 +4,12 @@ import type { OwnPage } from "../../loaders";
 import { ownState } from "../../own-state";
 import { momentWords } from "@/ui/moment-words";
 import { WhoSees } from "../who-sees";
-import { KeptList, sizeLabel } from "./kept-list";
+import { StoredList, sizeLabel } from "./stored-list";
 import { OwnControls } from "./own-controls";
 import { OwnStateNotice } from "./own-state-notice";
 import { WhatNext } from "./what-next";
 
-/** An applicant's own page: how her application stands, what is kept of it, and what she can do about it. */
+/** An applicant's page: the state of the application, what is stored, and what the applicant can do. */
 export function OwnView({ link, page }: { readonly link: string; readonly page: OwnPage }) {
   const { application, address, timeZone, isTaking } = page;
   const { designer, pattern, tester, agreement, agreedAt, hasAccount } = application;
@@ -21,19 +21,19 @@ export function OwnView({ link, page }: { readonly link: string; readonly page: 
         title="Keep this address"
         intro={
           hasAccount
-            ? "You come back to this page by it, or by your account. Whoever has the address can do the same: keep it to yourself."
-            : "Nothing else leads back to this page. Whoever has it can read the page too: keep it to yourself."
+            ? "Come back to this page with it, or by signing in. Anyone who has the address can open the page, so keep it to yourself."
+            : "It is the only way back to this page. Anyone who has the address can open the page, so keep it to yourself."
         }
       >
-        <CopyField id="own-address" label="Address of your application" text={address} button="Copy the address" />
+        <CopyField id="own-address" label="Address of your application" text={address} button="Copy address" />
       </Section>
       {state === "sent" || state === "offered" ? (
         <Section title="What happens next">
           <WhatNext application={application} timeZone={timeZone} />
         </Section>
       ) : null}
-      <Section title="What is kept, word for word">
-        <KeptList application={application} />
+      <Section title="Your data">
+        <StoredList application={application} />
         <details className="mt-4">
           <summary className="inline-flex min-h-11 items-center text-thread underline underline-offset-4">
             The agreement, version {agreement.version}

@@ -6,30 +6,29 @@ interface WhatNextProps {
   readonly timeZone: string;
 }
 
-/** What happens after an application was sent, and when, in her zone. */
+/** What happens after an application was sent, and when, in the applicant's time zone. */
 export function WhatNext({ application: { opening, designer, document }, timeZone }: WhatNextProps) {
-  if (opening === null) return <p>The call is not public just now; its days are not settled.</p>;
+  if (opening === null) return <p>The tester call is not public at the moment, so there are no dates yet.</p>;
   const { applyUntil, startOn, swatchBy, reportBy } = opening.dates;
   return (
     <>
       <ol className="list-decimal space-y-1.5 pl-5 wrap-anywhere">
         <li>
-          Others can apply until <When>{untilWords(applyUntil.at, timeZone)}</When>.
+          Applications are open until <When>{untilWords(applyUntil.at, timeZone)}</When>.
         </li>
         <li>
-          Then <bdi>{designer}</bdi> gives the places. To whom one is offered, <bdi>{designer}</bdi> sends a link, by
-          e-mail or as a message; here you see it too. Not everybody can have a place.
+          Then <bdi>{designer}</bdi> assigns sizes. If you are offered a spot, they send you a link by e-mail or
+          message, and you see it here too. Not everybody can get a spot.
         </li>
         <li>
-          The test begins on <When>{momentWords(startOn.at, { timeZone, edge: "time" })}</When>; swatches are wanted by{" "}
-          <When>{untilWords(swatchBy.at, timeZone)}</When>, all the rest by{" "}
-          <When>{untilWords(reportBy.at, timeZone)}</When>.
+          The test starts on <When>{momentWords(startOn.at, { timeZone, edge: "time" })}</When>. Swatches are due by{" "}
+          <When>{untilWords(swatchBy.at, timeZone)}</When>, reports by <When>{untilWords(reportBy.at, timeZone)}</When>.
         </li>
       </ol>
       <p className="mt-3 text-sm text-soft">
         {document.timeZone === null
-          ? `Times are those of the call’s own zone, ${timeZone}: your browser told none of yours.`
-          : `Times are yours, in ${timeZone}.`}
+          ? `Time zone: ${timeZone}, the test’s own, because your browser did not give yours.`
+          : `Time zone: ${timeZone}.`}
       </p>
     </>
   );

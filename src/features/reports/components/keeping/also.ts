@@ -1,12 +1,12 @@
-/** Name of a button that changes fields when it is pressed, beside what stands in the form. */
+/** Name of a button that also changes fields when it is pressed. */
 export const ALSO = "also";
 
-/** Its value. @param changes field → text; null takes the field away. */
+/** Its value. @param changes field → text; null removes the field. */
 export function alsoValue(changes: Readonly<Record<string, string | null>>): string {
   return JSON.stringify(changes);
 }
 
-/** What a pressed button changes; nothing where it is another one. */
+/** The changes of the pressed button; none if it is another kind of button. */
 export function readAlso(button: HTMLElement | null): [string, string | null][] {
   if (!(button instanceof HTMLButtonElement) || button.name !== ALSO) return [];
   return parseAlso(button.value);

@@ -1,6 +1,6 @@
 import type { MouseEvent } from "react";
 import { Button } from "@/ui/button";
-import type { AskedField } from "../../keep-answer";
+import type { AskedField } from "../../save-answer";
 import { ALSO, alsoValue } from "./also";
 
 interface AskedFieldsProps {
@@ -8,7 +8,7 @@ interface AskedFieldsProps {
   readonly onChoose: (field: AskedField, which: "there" | "here") => void;
 }
 
-/** Fields that another device changed meanwhile, or that cannot be kept: she chooses. */
+/** Fields that another device changed in the meantime, or that cannot be saved: the tester chooses. */
 export function AskedFields({ asked, onChoose }: AskedFieldsProps) {
   return (
     <div role="alert">
@@ -18,11 +18,11 @@ export function AskedFields({ asked, onChoose }: AskedFieldsProps) {
             <span aria-hidden="true">▲ </span>
             {field.label}
           </p>
-          <p className="wrap-anywhere">{field.says}</p>
+          <p className="wrap-anywhere">{field.message}</p>
           {field.there === null ? null : (
             <div className="mt-2 flex flex-wrap gap-2">
-              <Choice words="Keep" text={field.there} field={field} onChoose={() => onChoose(field, "there")} />
-              <Choice words="Use" text={field.here} field={field} onChoose={() => onChoose(field, "here")} />
+              <Choice verb="Keep" text={field.there} field={field} onChoose={() => onChoose(field, "there")} />
+              <Choice verb="Use" text={field.here} field={field} onChoose={() => onChoose(field, "here")} />
             </div>
           )}
         </div>
@@ -32,20 +32,20 @@ export function AskedFields({ asked, onChoose }: AskedFieldsProps) {
 }
 
 interface ChoiceProps {
-  readonly words: string;
+  readonly verb: string;
   readonly text: string | null;
   readonly field: AskedField;
   readonly onChoose: () => void;
 }
 
-function Choice({ words, text, field, onChoose }: ChoiceProps) {
+function Choice({ verb, text, field, onChoose }: ChoiceProps) {
   const choose = (event: MouseEvent) => {
     event.preventDefault();
     onChoose();
   };
   return (
     <Button type="submit" look="quiet" name={ALSO} value={alsoValue({ [field.field]: text })} onClick={choose}>
-      {words} <bdi className="min-w-0 wrap-anywhere">{shown(text)}</bdi>
+      {verb} <bdi className="min-w-0 wrap-anywhere">{shown(text)}</bdi>
     </Button>
   );
 }

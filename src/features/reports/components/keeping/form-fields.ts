@@ -1,6 +1,6 @@
 type Control = HTMLInputElement | HTMLSelectElement | HTMLTextAreaElement;
 
-/** The controls that hold a field of the report; what is hidden is none. */
+/** The controls of the report's fields; hidden inputs do not count. */
 function controlsOf(form: HTMLFormElement): Control[] {
   return [...form.elements].filter(
     (element): element is Control =>
@@ -12,7 +12,7 @@ function controlsOf(form: HTMLFormElement): Control[] {
   );
 }
 
-/** What stands in a form's fields; "" where nothing is chosen. */
+/** The texts of a form's fields; "" if nothing is chosen. */
 export function textsIn(form: HTMLFormElement): Map<string, string> {
   const data = new FormData(form);
   return new Map(
@@ -23,7 +23,7 @@ export function textsIn(form: HTMLFormElement): Map<string, string> {
   );
 }
 
-/** True where somebody typed or chose something before the page's scripts had loaded. */
+/** True if somebody typed or chose something before the page's scripts had loaded. */
 export function wasTouchedEarly(form: HTMLFormElement): boolean {
   return controlsOf(form).some((control) => {
     if (control instanceof HTMLSelectElement)
@@ -39,13 +39,13 @@ export function wasTouchedEarly(form: HTMLFormElement): boolean {
 /**
  * Puts texts into a form's fields.
  *
- * @param textOf undefined leaves a field that is filled ahead as it is, and empties any other.
+ * @param textOf undefined leaves a prefilled field as it is, and empties any other.
  */
 export function showTexts(form: HTMLFormElement, textOf: (field: string) => string | undefined): void {
   for (const control of controlsOf(form)) {
-    const said = textOf(control.name);
-    if (said === undefined && "filledAhead" in control.dataset) continue;
-    const text = said ?? "";
+    const found = textOf(control.name);
+    if (found === undefined && "prefilled" in control.dataset) continue;
+    const text = found ?? "";
     if (control instanceof HTMLInputElement && isTicked(control)) control.checked = control.value === text;
     else if (control.value !== text) control.value = text;
   }

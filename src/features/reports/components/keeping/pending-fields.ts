@@ -1,45 +1,45 @@
-/** A field that was typed and is not known to be kept yet. */
+/** A field that was typed and may not be saved yet. */
 export interface Pending {
-  /** What stood there as this device last knew it. */
+  /** The field's text as this device last knew it. */
   readonly was: string;
-  /** Null takes the field away. */
+  /** Null removes the field. */
   readonly becomes: string | null;
 }
 
-/** Fields whose browser refuses to store: they live as long as the page is open. */
+/** Fields that the browser refused to store: they live as long as the page is open. */
 const unstored = new Map<string, Pending>();
 
-/** Each field has a place of its own, so that two tabs do not overwrite each other. */
-function placeOf(testerId: string, field = ""): string {
+/** Each field has a storage key of its own, so that two tabs do not overwrite each other. */
+function storageKeyOf(testerId: string, field = ""): string {
   return `sizewright report ${testerId} ${field}`;
 }
 
-/** All that is not kept yet of a tester, also what was typed on another of her pages, or before a reload. */
+/** All of a tester's fields that are not saved yet, also from other pages or from before a reload. */
 export function pendingFields(testerId: string): Map<string, Pending> {
-  const start = placeOf(testerId);
+  const start = storageKeyOf(testerId);
   const found = new Map<string, Pending>();
   try {
-    for (const place of Object.keys(localStorage)) {
-      const pending = place.startsWith(start) ? read(localStorage.getItem(place)) : null;
-      if (pending !== null) found.set(place.slice(start.length), pending);
+    for (const key of Object.keys(localStorage)) {
+      const pending = key.startsWith(start) ? read(localStorage.getItem(key)) : null;
+      if (pending !== null) found.set(key.slice(start.length), pending);
     }
   } catch {
-    // Storing is refused: what there is stands in memory.
+    // Storage is refused: the fields are in memory.
   }
-  for (const [place, pending] of unstored) if (place.startsWith(start)) found.set(place.slice(start.length), pending);
+  for (const [key, pending] of unstored) if (key.startsWith(start)) found.set(key.slice(start.length), pending);
   return found;
 }
 
-/** @param pending null once it is kept. @returns false where it would not outlive the page. */
+/** @param pending null once it is saved. @returns false if it would be lost with the page. */
 export function storePending(testerId: string, field: string, pending: Pending | null): boolean {
-  const place = placeOf(testerId, field);
-  unstored.delete(place);
+  const key = storageKeyOf(testerId, field);
+  unstored.delete(key);
   try {
-    if (pending === null) localStorage.removeItem(place);
-    else localStorage.setItem(place, JSON.stringify([pending.was, pending.becomes]));
+    if (pending === null) localStorage.removeItem(key);
+    else localStorage.setItem(key, JSON.stringify([pending.was, pending.becomes]));
     return true;
   } catch {
-    if (pending !== null) unstored.set(place, pending);
+    if (pending !== null) unstored.set(key, pending);
     return false;
   }
 }

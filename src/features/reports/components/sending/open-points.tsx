@@ -2,9 +2,9 @@ import Link from "next/link";
 import { parseField, type StepId } from "@/engine/reporting";
 import { Section } from "@/ui/section";
 import type { FilledReport } from "../../filled-report";
-import { notMeasured, openQuestions, toMend, type OpenPoint } from "../../told-report";
+import { notMeasured, openQuestions, pointsToFix, type OpenPoint } from "../../report-summary";
 
-/** The page where a step's fields stand. */
+/** The page with a step's fields. */
 const PAGES: Readonly<Record<StepId, string>> = {
   swatch: "swatch",
   make: "counts",
@@ -13,17 +13,17 @@ const PAGES: Readonly<Record<StepId, string>> = {
   fit: "fit",
 };
 
-/** What is to mend, asked or missing before the report is sent. None of it keeps her from sending. */
+/** What needs fixing, is asked or is missing before the report is sent. None of it prevents sending. */
 export function OpenPoints({ report }: { readonly report: FilledReport }) {
-  const faults = toMend(report);
+  const faults = pointsToFix(report);
   const questions = openQuestions(report);
   const missing = notMeasured(report);
   return (
     <>
       {faults.length === 0 ? null : (
         <Section
-          title="To mend"
-          intro="These are left out of what you send until they are mended. They stay in your draft."
+          title="Needs fixing"
+          intro="These are left out of your report until you fix them. They stay in your draft."
         >
           <PointList points={faults} testerId={report.testerId} sign="▲" />
         </Section>
@@ -31,7 +31,7 @@ export function OpenPoints({ report }: { readonly report: FilledReport }) {
       {questions.length === 0 ? null : (
         <Section
           title="Questions still open"
-          intro="You may send without an answer; the designer sees the numbers as they stand."
+          intro="You can send without answering; the designer then sees the numbers as you typed them."
         >
           <PointList points={questions} testerId={report.testerId} sign="?" />
         </Section>
@@ -39,15 +39,15 @@ export function OpenPoints({ report }: { readonly report: FilledReport }) {
       {missing.length === 0 ? null : (
         <p className="mb-8 wrap-anywhere">
           <span className="font-semibold">Not measured:</span>{" "}
-          {missing.map(({ id, label }, at) => (
+          {missing.map(({ id, label }, index) => (
             <span key={id}>
-              {at === 0 ? "" : ", "}
+              {index === 0 ? "" : ", "}
               <Link href={`/testing/${report.testerId}/measurements?m=${id}`} prefetch={false} className="text-link">
                 {label}
               </Link>
             </span>
           ))}
-          . You may send without, and send the rest later.
+          . You can send now and add the rest later.
         </p>
       )}
     </>
@@ -64,7 +64,7 @@ function PointList({ points, testerId, sign }: PointListProps) {
   return (
     <ul className="grid gap-3">
       {points.map((point) => (
-        <li key={`${point.field} ${point.says}`} className="flex gap-3">
+        <li key={`${point.field} ${point.message}`} className="flex gap-3">
           <span aria-hidden="true" className="w-4 shrink-0 text-center font-semibold text-thread">
             {sign}
           </span>
@@ -73,7 +73,7 @@ function PointList({ points, testerId, sign }: PointListProps) {
               {point.label}
             </Link>
             <br />
-            {point.says}
+            {point.message}
           </span>
         </li>
       ))}

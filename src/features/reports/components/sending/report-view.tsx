@@ -1,37 +1,37 @@
 import type { ReactNode } from "react";
 import { Section } from "@/ui/section";
 import type { FilledReport } from "../../filled-report";
-import { toldCounts, toldFit, toldReadings, toldSwatches, toldYarn } from "../../told-report";
-import { ToldLines } from "./told-lines";
+import { countLines, fitLines, readingLines, swatchLines, yarnLines } from "../../report-summary";
+import { SummaryLines } from "./summary-lines";
 
-/** All that a report says, as typed and as it will be read. */
+/** A whole report, as typed and as it is read. */
 export function ReportView({ report }: { readonly report: FilledReport }) {
   const { changed = [], hours } = report.read.report;
   const labelOf = (id: string) => report.context.pattern.measurements.find((each) => each.id === id)?.label ?? id;
-  const counts = toldCounts(report);
+  const counts = countLines(report);
   return (
     <>
       <Part title="Swatches">
-        <ToldLines lines={toldSwatches(report)} nothing="No swatch yet." />
+        <SummaryLines lines={swatchLines(report)} nothing="No swatch yet." />
       </Part>
-      <Part title="Counts as worked">
-        <ToldLines lines={counts} nothing="All as the pattern has them." />
-        {counts.length === 0 ? null : <p className="mt-2 text-sm text-soft">All others as the pattern has them.</p>}
+      <Part title="Your counts">
+        <SummaryLines lines={counts} nothing="All as in the pattern." />
+        {counts.length === 0 ? null : <p className="mt-2 text-sm text-soft">All others as in the pattern.</p>}
         {changed.length === 0 ? null : (
-          <p className="mt-2 wrap-anywhere">Made otherwise on purpose: {changed.map(labelOf).join(", ")}.</p>
+          <p className="mt-2 wrap-anywhere">Changed on purpose: {changed.map(labelOf).join(", ")}.</p>
         )}
         {hours === undefined ? null : <p className="numbers mt-2">{hours} hours.</p>}
       </Part>
       <Part title="Measurements">
-        <ToldLines lines={toldReadings(report)} nothing="Nothing measured yet." />
+        <SummaryLines lines={readingLines(report)} nothing="Nothing measured yet." />
       </Part>
       {report.context.pattern.yarns.length === 0 ? null : (
         <Part title="Yarn">
-          <ToldLines lines={toldYarn(report)} nothing="No yarn yet." />
+          <SummaryLines lines={yarnLines(report)} nothing="No yarn yet." />
         </Part>
       )}
       <Part title="Fit">
-        <ToldLines lines={toldFit(report)} nothing="Nothing said of the fit yet." />
+        <SummaryLines lines={fitLines(report)} nothing="Nothing about the fit yet." />
       </Part>
     </>
   );

@@ -3,33 +3,34 @@
 import { startTransition, useActionState, useEffect, useState, useSyncExternalStore, type FormEvent } from "react";
 import { Button } from "@/ui/button";
 import { Notice } from "@/ui/notice";
-import { keepReportFields } from "../../draft-actions";
+import { saveReportFields } from "../../draft-actions";
 import { sendReportForm } from "../../send-actions";
 import type { SendAnswer } from "../../send-answer";
 import { AskedFields } from "../keeping/asked-fields";
-import { FieldKeeper, UNHEARD } from "../keeping/field-keeper";
+import { FieldAutosave, IDLE } from "../keeping/field-autosave";
 
 interface SendFormProps {
   readonly testerId: string;
-  /** The draft's version that stands on this page. */
+  /** The version of the draft that this page shows. */
   readonly version: number;
   readonly label: string;
 }
 
 const NOT_CONNECTED: SendAnswer = {
   status: "failed",
-  says: "There is no connection just now, so nothing was sent. Send again when you are back: it is stored once.",
+  message:
+    "There is no connection right now, so nothing was sent. Send again when you are back online; sending twice does no harm.",
 };
 
-/** Sends the report; what this device has not handed over yet goes before it. */
+/** Sends the report, after any changes that this device has not saved yet. */
 export function SendForm({ testerId, version, label }: SendFormProps) {
-  const [keeper] = useState(() => new FieldKeeper(testerId, keepReportFields));
-  const keeping = useSyncExternalStore(
-    keeper.subscribe,
-    () => keeper.keeping,
-    () => UNHEARD,
+  const [autosave] = useState(() => new FieldAutosave(testerId, saveReportFields));
+  const status = useSyncExternalStore(
+    autosave.subscribe,
+    () => autosave.status,
+    () => IDLE,
   );
-  useEffect(() => keeper.start(), [keeper]);
+  useEffect(() => autosave.start(), [autosave]);
   const [posted, send] = useActionState(sendReportForm, null);
   const [answered, setAnswered] = useState<SendAnswer | null>(null);
   const [isSending, setSending] = useState(false);
@@ -47,8 +48,8 @@ export function SendForm({ testerId, version, label }: SendFormProps) {
   };
   return (
     <>
-      <AskedFields asked={keeping.asked} onChoose={(asked, which) => keeper.choose(asked, which)} />
-      <SendSays answer={answered ?? posted} waiting={keeping.waiting} />
+      <AskedFields asked={status.asked} onChoose={(asked, which) => autosave.choose(asked, which)} />
+      <SendStatus answer={answered ?? posted} waiting={status.waiting} />
       <form action={send} onSubmit={submit}>
         <input type="hidden" name="testerId" value={testerId} />
         <input type="hidden" name="version" value={version} />
@@ -60,20 +61,20 @@ export function SendForm({ testerId, version, label }: SendFormProps) {
   );
 }
 
-function SendSays({ answer, waiting }: { readonly answer: SendAnswer | null; readonly waiting: number }) {
+function SendStatus({ answer, waiting }: { readonly answer: SendAnswer | null; readonly waiting: number }) {
   return (
     <>
       {waiting === 0 ? null : (
-        <Notice tone="problem" title="Some of it is still on this device alone">
-          {waiting === 1 ? "1 field is" : `${waiting} fields are`} not handed over yet, and not in what stands above.
-          Wait until you are connected, then send.
+        <Notice tone="problem" title="Some changes are only on this device">
+          {waiting === 1 ? "1 field is" : `${waiting} fields are`} not saved yet and not part of the report above. Wait
+          until you are online, then send.
         </Notice>
       )}
       {answer === null ? null : answer.status === "sent" ? (
-        <Notice tone="done">{`It is sent: version ${answer.version}. Thank you.`}</Notice>
+        <Notice tone="done">{`Your report is sent, version ${answer.version}. Thank you.`}</Notice>
       ) : (
-        <Notice tone="problem" title="It was not sent">
-          {answer.says}
+        <Notice tone="problem" title="Your report was not sent">
+          {answer.message}
         </Notice>
       )}
     </>

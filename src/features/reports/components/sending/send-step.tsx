@@ -8,11 +8,11 @@ import { SendForm } from "./send-form";
 interface SendStepProps {
   readonly report: FilledReport;
   readonly inHand: ReportInHand;
-  /** When the newest version was sent, as her page writes it. */
+  /** When the newest version was sent, in words. */
   readonly sentOn: string;
 }
 
-/** Everything that she is about to send, and the button that sends it. */
+/** The whole report before it is sent, and the button that sends it. */
 export function SendStep({ report, inHand, sentOn }: SendStepProps) {
   const { sent, changed, version } = inHand;
   return (
@@ -24,13 +24,13 @@ export function SendStep({ report, inHand, sentOn }: SendStepProps) {
         <div className="border-t border-line-strong pt-6">
           <p className="mb-4 text-soft">
             {sent === null
-              ? "You may send early, with the swatch alone, and send again whenever something is added: every version is kept."
-              : "What you sent before is kept; this is sent as the next version."}
+              ? "You can send early, even with the swatch alone, and send again whenever you add something. Every version is stored."
+              : "This is sent as the next version; the earlier one is stored too."}
           </p>
           <SendForm
             testerId={report.testerId}
             version={version}
-            label={sent === null ? "Send my report" : "Send the changes"}
+            label={sent === null ? "Send report" : "Send changes"}
           />
         </div>
       ) : null}
@@ -51,11 +51,11 @@ function SentLine({ report, version, sentOn, changed }: SentLineProps) {
     <div className="mb-8">
       <p className="font-semibold">
         ✓ Sent on {sentOn}, version {version}.{" "}
-        {changed.length === 0 ? "Nothing is changed since." : `Changed since: ${fields}.`}
+        {changed.length === 0 ? "No changes since then." : `Changed since then: ${fields}.`}
       </p>
       {changed.length === 0 ? null : (
         <details>
-          <summary className="text-link inline-flex min-h-11 items-center">What is changed</summary>
+          <summary className="text-link inline-flex min-h-11 items-center">What you changed</summary>
           <ul className="list-disc pl-6">
             {changed.map((field) => (
               <li key={field} className="wrap-anywhere">

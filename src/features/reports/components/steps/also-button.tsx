@@ -2,13 +2,13 @@ import { Button, type ButtonLook } from "@/ui/button";
 import { ALSO, alsoValue } from "../keeping/also";
 
 interface AlsoButtonProps {
-  /** Field → what is to stand there; null takes the field away. */
+  /** Field → its new text; null removes the field. */
   readonly changes: Readonly<Record<string, string | null>>;
   readonly look?: ButtonLook;
   readonly children: string;
 }
 
-/** A button of a kept form that changes fields beside what is typed. */
+/** A button of a self-saving form that changes other fields. */
 export function AlsoButton({ changes, look = "quiet", children }: AlsoButtonProps) {
   return (
     <Button

@@ -1,5 +1,5 @@
-import { sayingsAt, textOf, type FilledReport } from "../../filled-report";
-import { FieldSays } from "./field-says";
+import { fieldNotes, textOf, type FilledReport } from "../../filled-report";
+import { FieldMessages } from "./field-messages";
 
 export interface FieldChoice {
   readonly value: string;
@@ -11,16 +11,16 @@ interface ChoiceFieldProps {
   readonly field: string;
   readonly legend: string;
   readonly choices: readonly FieldChoice[];
-  /** Chosen until she chooses; it is hers once she types anything in the form. */
-  readonly filledAhead?: string;
+  /** Preselected; it is saved once the tester types anything in the form. */
+  readonly prefilled?: string;
 }
 
-/** One of a few words. */
-export function ChoiceField({ report, field, legend, choices, filledAhead }: ChoiceFieldProps) {
-  const { faults, remarks } = sayingsAt(report, field);
-  const chosen = textOf(report, field) ?? filledAhead;
+/** A choice between a few values. */
+export function ChoiceField({ report, field, legend, choices, prefilled }: ChoiceFieldProps) {
+  const { faults, remarks } = fieldNotes(report, field);
+  const chosen = textOf(report, field) ?? prefilled;
   return (
-    <fieldset id={field} className="min-w-0" aria-describedby={`${field}-says`}>
+    <fieldset id={field} className="min-w-0" aria-describedby={`${field}-messages`}>
       <legend className="mb-1 font-semibold wrap-anywhere">{legend}</legend>
       <div className="flex flex-wrap gap-2">
         {choices.map(({ value, label }) => (
@@ -33,14 +33,14 @@ export function ChoiceField({ report, field, legend, choices, filledAhead }: Cho
               name={field}
               value={value}
               defaultChecked={chosen === value}
-              {...(filledAhead === undefined ? {} : { "data-filled-ahead": true })}
+              {...(prefilled === undefined ? {} : { "data-prefilled": true })}
               className="size-4 shrink-0 accent-thread outline-none"
             />
             <span className="min-w-0 wrap-anywhere">{label}</span>
           </label>
         ))}
       </div>
-      <FieldSays field={field} faults={faults} remarks={remarks} />
+      <FieldMessages field={field} faults={faults} remarks={remarks} />
     </fieldset>
   );
 }

@@ -10,7 +10,7 @@ import { ReportField } from "./report-field";
 import { StepForm } from "./step-form";
 import { TickBox } from "./tick-box";
 
-/** How she made it: counts and lengths beside the pattern's, what she changed on purpose, and how long it took. */
+/** How the garment was made: counts and lengths next to the pattern's, changes on purpose, and the hours it took. */
 export function CountsStep({ report }: { readonly report: FilledReport }) {
   const { pattern } = report.context;
   return (
@@ -19,7 +19,7 @@ export function CountsStep({ report }: { readonly report: FilledReport }) {
         <TickBox
           report={report}
           field={fieldOf.asWritten}
-          label="Wherever I type no number, I made it as the pattern has it."
+          label="I followed the pattern everywhere except where I enter a number."
         />
       </Sheet>
       {countsByPiece(pattern).map(({ label, counts }) => (
@@ -33,8 +33,8 @@ export function CountsStep({ report }: { readonly report: FilledReport }) {
       ))}
       <Lengths report={report} />
       <Section
-        title="Made otherwise on purpose"
-        intro="Such as a longer body because you like it so. These measurements are not compared with the pattern."
+        title="Changed on purpose"
+        intro="For example a longer body because you prefer it. These measurements are not compared with the pattern."
       >
         <div className="grid gap-x-6 sm:grid-cols-2">
           {pattern.measurements.map(({ id, label }) => (
@@ -44,7 +44,7 @@ export function CountsStep({ report }: { readonly report: FilledReport }) {
       </Section>
       <Section title="Your time">
         <div className="max-w-60">
-          <ReportField report={report} field={fieldOf.hours} label="Hours, about" unit="h" />
+          <ReportField report={report} field={fieldOf.hours} label="About how many hours" unit="h" />
         </div>
       </Section>
     </StepForm>
@@ -61,7 +61,7 @@ function CountField({ report, count }: { readonly report: FilledReport; readonly
       label={count.label}
       unit={count.direction === "stitches" ? "stitches" : "rows"}
       placeholder={graded === undefined ? undefined : String(graded)}
-      hint={graded === undefined ? undefined : `The pattern: ${graded}`}
+      hint={graded === undefined ? undefined : `Pattern: ${graded}`}
     />
   );
 }
@@ -70,7 +70,7 @@ function Lengths({ report }: { readonly report: FilledReport }) {
   const { pattern, size, unit, formatLength } = report.context;
   if (!pattern.lengths || pattern.lengths.length === 0) return null;
   return (
-    <Section title="Worked until it measures">
+    <Section title="Lengths you worked to">
       <div className="grid gap-x-6 gap-y-5 sm:grid-cols-2">
         {pattern.lengths.map(({ id, label, cm }) => (
           <ReportField
@@ -81,7 +81,7 @@ function Lengths({ report }: { readonly report: FilledReport }) {
             unit={unit}
             keyboard={unit === "in" ? "text" : "decimal"}
             placeholder={formatExactLength(cmOfSize(cm, size), unit)}
-            hint={`The pattern: ${formatLength(cmOfSize(cm, size))}`}
+            hint={`Pattern: ${formatLength(cmOfSize(cm, size))}`}
           />
         ))}
       </div>

@@ -1,6 +1,6 @@
 import { fieldOf, parseField, type ReadingQuestion } from "@/engine/reporting";
 import { textOf, type FilledReport } from "../../filled-report";
-import { mendsOf } from "../../mends";
+import { suggestedFixes } from "../../suggested-fixes";
 import { AlsoButton } from "./also-button";
 import { TickBox } from "./tick-box";
 
@@ -10,12 +10,14 @@ interface FieldQuestionProps {
   readonly question: ReadingQuestion | undefined;
 }
 
-/** What is asked back at a field, and her answer: mended by one tap, or right as it stands. */
+/** A question about a field, and the tester's answer: a fix by one tap, or a confirmation. */
 export function FieldQuestion({ report, field, question }: FieldQuestionProps) {
   const keptField = question?.keptField ?? answerField(field);
   if (question === undefined) {
     const isAnswered = keptField !== null && textOf(report, keptField) === "yes";
-    return isAnswered ? <TickBox report={report} field={keptField} label="You have said that this is right." /> : null;
+    return isAnswered ? (
+      <TickBox report={report} field={keptField} label="You confirmed that this is correct." />
+    ) : null;
   }
   return (
     <div role="status" className="mt-2 rounded-md border-l-4 border-ink bg-band px-4 py-3">
@@ -26,18 +28,18 @@ export function FieldQuestion({ report, field, question }: FieldQuestionProps) {
         {question.message}
       </p>
       <div className="mt-2 flex flex-wrap items-center gap-x-4 gap-y-1">
-        {mendsOf(question, report).map(({ label, changes }) => (
+        {suggestedFixes(question, report).map(({ label, changes }) => (
           <AlsoButton key={label} changes={changes}>
             {label}
           </AlsoButton>
         ))}
-        <TickBox report={report} field={question.keptField} label="It is right as it stands" />
+        <TickBox report={report} field={question.keptField} label="Yes, that’s correct" />
       </div>
     </div>
   );
 }
 
-/** Where an answer to a question at a field would stand; told at the first of the fields that one can stand at. */
+/** The field that would hold the answer to a question about this one; shown at the first field of its item. */
 function answerField(name: string): string | null {
   const field = parseField(name);
   if (field?.kind === "reading") return fieldOf.reading(field.id, field.key, "kept");

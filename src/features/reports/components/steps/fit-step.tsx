@@ -1,9 +1,9 @@
 import { FIT_SCALE, fieldOf, fitAreas, fitScaleLabel } from "@/engine/reporting";
 import { CONTROL } from "@/ui/field";
 import { Sheet } from "@/ui/sheet";
-import { sayingsAt, textOf, type FilledReport } from "../../filled-report";
+import { fieldNotes, textOf, type FilledReport } from "../../filled-report";
 import { fitAreaOf } from "../../fit-area";
-import { FieldSays } from "./field-says";
+import { FieldMessages } from "./field-messages";
 import { StepForm } from "./step-form";
 
 /** How the garment fits, place by place. */
@@ -23,10 +23,10 @@ export function FitStep({ report }: { readonly report: FilledReport }) {
 function FitFields({ report, area }: { readonly report: FilledReport; readonly area: string }) {
   const { label, isGirth } = fitAreaOf(report.context.pattern, area);
   const [scale, says] = [fieldOf.fit(area, "scale"), fieldOf.fit(area, "says")];
-  const scaleSays = sayingsAt(report, scale);
+  const scaleSays = fieldNotes(report, scale);
   return (
     <Sheet>
-      <fieldset aria-describedby={`${scale}-says`}>
+      <fieldset aria-describedby={`${scale}-messages`}>
         <legend className="mb-3 font-serif text-lg font-semibold wrap-anywhere">{label}</legend>
         <div className="grid gap-1.5 sm:grid-cols-5">
           {FIT_SCALE.map((step) => (
@@ -45,10 +45,10 @@ function FitFields({ report, area }: { readonly report: FilledReport; readonly a
             </label>
           ))}
         </div>
-        <FieldSays field={scale} {...scaleSays} />
+        <FieldMessages field={scale} {...scaleSays} />
       </fieldset>
       <label htmlFor={says} className="mt-4 block font-semibold">
-        In your words <span className="font-normal text-soft">(if you like)</span>
+        In your words <span className="font-normal text-soft">(optional)</span>
       </label>
       <textarea
         id={says}
@@ -57,10 +57,10 @@ function FitFields({ report, area }: { readonly report: FilledReport; readonly a
         maxLength={2_000}
         dir="auto"
         defaultValue={textOf(report, says) ?? ""}
-        aria-describedby={`${says}-says`}
+        aria-describedby={`${says}-messages`}
         className={`${CONTROL} mt-1`}
       />
-      <FieldSays field={says} {...sayingsAt(report, says)} />
+      <FieldMessages field={says} {...fieldNotes(report, says)} />
     </Sheet>
   );
 }

@@ -4,12 +4,12 @@ import type { MeasuredItem, MeasuredState } from "../../measured";
 const STATES: Readonly<Record<MeasuredState, { readonly sign: string; readonly words: string }>> = {
   empty: { sign: "○", words: "not measured yet" },
   read: { sign: "●", words: "measured" },
-  asked: { sign: "?", words: "a question is open" },
-  faulty: { sign: "▲", words: "something to mend" },
-  changed: { sign: "–", words: "made otherwise on purpose" },
+  asked: { sign: "?", words: "open question" },
+  faulty: { sign: "▲", words: "needs fixing" },
+  changed: { sign: "–", words: "changed on purpose" },
 };
 
-/** All measurements, each with how far she is. */
+/** All measurements, each with its state and readings. */
 export function MeasuredList({
   items,
   current,
@@ -21,7 +21,7 @@ export function MeasuredList({
     <nav aria-label="All measurements" className="mt-8">
       <h2 className="mb-3">All measurements</h2>
       <ol className="rounded-sheet border border-line bg-sheet">
-        {items.map(({ measurement: { id, letter, label }, state, says }) => (
+        {items.map(({ measurement: { id, letter, label }, state, typed }) => (
           <li key={id} className="border-b border-line last:border-b-0">
             <Link
               href={`?m=${id}`}
@@ -37,7 +37,7 @@ export function MeasuredList({
                 <span className="numbers mr-1.5 font-semibold">{letter}</span>
                 {label}
               </span>
-              <bdi className="numbers max-w-[40%] shrink-0 truncate text-soft">{says}</bdi>
+              <bdi className="numbers max-w-[40%] shrink-0 truncate text-soft">{typed}</bdi>
             </Link>
           </li>
         ))}

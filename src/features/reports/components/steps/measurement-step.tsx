@@ -15,15 +15,15 @@ interface MeasurementStepProps {
   readonly measurement: Measurement;
   /** Key of a reading that the address adds. */
   readonly added: string | undefined;
-  /** The piece with the tape's place lit, where the pattern says where it lies. */
+  /** The piece with the measurement highlighted, if the pattern says where it is taken. */
   readonly drawing: ReactNode;
 }
 
-/** One measurement: where the tape lies, what it says, and the way to the others. */
+/** One measurement: where to measure, the readings, and links to the others. */
 export function MeasurementStep({ report, measurement, added, drawing }: MeasurementStepProps) {
   const { id, letter, label, how } = measurement;
   const items = measuredItems(report);
-  const at = items.findIndex((item) => item.measurement.id === id);
+  const index = items.findIndex((item) => item.measurement.id === id);
   const typed = keysOf(report.typed, { reading: id });
   const keys = [...new Set([...(typed.length === 0 ? ["1"] : typed), ...(added === undefined ? [] : [added])])];
   return (
@@ -31,7 +31,7 @@ export function MeasurementStep({ report, measurement, added, drawing }: Measure
       <StepForm key={id} report={report} fields={[`reading.${id}`]}>
         <Sheet>
           <p className="numbers text-sm text-soft">
-            {at + 1} of {items.length}
+            {index + 1} of {items.length}
           </p>
           <h2 className="mb-2">
             <span className="numbers mr-2 text-thread">{letter}</span>
@@ -39,17 +39,17 @@ export function MeasurementStep({ report, measurement, added, drawing }: Measure
           </h2>
           {drawing}
           <p className="mb-5 wrap-anywhere">{how}</p>
-          {keys.map((key, place) => (
+          {keys.map((key, keyIndex) => (
             <ReadingFields
               key={key}
               report={report}
               measurement={measurement}
               reading={key}
-              number={keys.length > 1 ? place + 1 : null}
+              number={keys.length > 1 ? keyIndex + 1 : null}
             />
           ))}
           {report.ended === null ? (
-            // Its place is held from the start, so that nothing moves when the first reading is saved.
+            // The line is there from the start, so that nothing moves when the first reading is saved.
             <p className="mt-3 min-h-11">
               {typed.length === 0 ? null : (
                 <Link
@@ -57,12 +57,12 @@ export function MeasurementStep({ report, measurement, added, drawing }: Measure
                   scroll={false}
                   className="text-link inline-flex min-h-11 items-center"
                 >
-                  Measure it once more
+                  Add another reading
                 </Link>
               )}
             </p>
           ) : null}
-          <Neighbours before={items[at - 1]?.measurement} after={items[at + 1]?.measurement} />
+          <Neighbours before={items[index - 1]?.measurement} after={items[index + 1]?.measurement} />
         </Sheet>
       </StepForm>
       <MeasuredList items={items} current={id} />

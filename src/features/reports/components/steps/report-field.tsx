@@ -1,31 +1,31 @@
 import type { ReactNode } from "react";
 import { CONTROL } from "@/ui/field";
-import { sayingsAt, textOf, type FilledReport } from "../../filled-report";
+import { fieldNotes, textOf, type FilledReport } from "../../filled-report";
 import { FieldQuestion } from "./field-question";
-import { FieldSays } from "./field-says";
+import { FieldMessages } from "./field-messages";
 
 interface ReportFieldProps {
   readonly report: FilledReport;
   /** The field's name in the report. */
   readonly field: string;
   readonly label: ReactNode;
-  /** Stands behind the text: `cm`, `stitches`. */
+  /** Shown after the input: `cm`, `stitches`. */
   readonly unit?: string;
   readonly hint?: ReactNode;
   readonly placeholder?: string;
-  /** Stands there until she types; it is hers once she types anything in the form. */
-  readonly filledAhead?: string;
-  /** `text` where fractions are written, for which no number keyboard has a sign. */
+  /** The initial text; it is saved once the tester types anything in the form. */
+  readonly prefilled?: string;
+  /** `text` for fractions, which number keyboards cannot type. */
   readonly keyboard?: "decimal" | "text";
 }
 
-/** A field of the report for a number, with what is to be said of it. */
+/** A number field of the report, with its messages and questions. */
 export function ReportField(props: ReportFieldProps) {
-  const { report, field, label, unit, hint, placeholder, filledAhead, keyboard = "decimal" } = props;
-  const { faults, remarks } = sayingsAt(report, field);
+  const { report, field, label, unit, hint, placeholder, prefilled, keyboard = "decimal" } = props;
+  const { faults, remarks } = fieldNotes(report, field);
   const question = report.questions.find((asked) => asked.field === field);
   return (
-    // On a phone a question needs the whole width, also where two fields share a line.
+    // On a phone a question needs the whole width, even if two fields share a line.
     <div className={`min-w-0 ${question === undefined ? "" : "max-sm:col-span-full"}`}>
       <label htmlFor={field} className="mb-1 block font-semibold wrap-anywhere">
         {label}
@@ -39,21 +39,21 @@ export function ReportField(props: ReportFieldProps) {
         <input
           id={field}
           name={field}
-          defaultValue={textOf(report, field) ?? filledAhead ?? ""}
-          {...(filledAhead === undefined ? {} : { "data-filled-ahead": true })}
+          defaultValue={textOf(report, field) ?? prefilled ?? ""}
+          {...(prefilled === undefined ? {} : { "data-prefilled": true })}
           placeholder={placeholder}
           inputMode={keyboard}
           autoCapitalize="none"
           maxLength={200}
           aria-invalid={faults.length > 0}
-          aria-describedby={`${hint ? `${field}-hint ` : ""}${field}-unit ${field}-says`}
+          aria-describedby={`${hint ? `${field}-hint ` : ""}${field}-unit ${field}-messages`}
           className={`${CONTROL} numbers min-h-11 min-w-0 flex-1`}
         />
         <span id={`${field}-unit`} className={unit ? "shrink-0 text-soft" : "hidden"}>
           {unit}
         </span>
       </div>
-      <FieldSays field={field} faults={faults} remarks={remarks} />
+      <FieldMessages field={field} faults={faults} remarks={remarks} />
       <FieldQuestion report={report} field={field} question={question} />
     </div>
   );

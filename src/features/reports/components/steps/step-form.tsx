@@ -1,29 +1,29 @@
 import type { ReactNode } from "react";
 import { Notice } from "@/ui/notice";
 import { storedFields, type FilledReport } from "../../filled-report";
-import { KeptForm } from "../keeping/kept-form";
+import { AutosaveForm } from "../keeping/autosave-form";
 
 interface StepFormProps {
   readonly report: FilledReport;
-  /** Beginnings of the names of the fields in it: `swatch`, `reading.bust`. */
+  /** Prefixes of the names of its fields: `swatch`, `reading.bust`. */
   readonly fields: readonly string[];
   readonly children: ReactNode;
 }
 
-/** The form of a step: it keeps itself while the report can be filled, and is there to be read after. */
+/** The form of a step: it saves itself while the report can be changed, and is read-only afterwards. */
 export function StepForm({ report, fields, children }: StepFormProps) {
   if (report.ended !== null)
     return (
       <>
         {report.ended === "stopped" ? (
-          <Notice title="You have told that you had to stop">What you typed stays here to be read.</Notice>
+          <Notice title="You have stopped this test">You can still read what you typed.</Notice>
         ) : null}
         <fieldset disabled>{children}</fieldset>
       </>
     );
   return (
-    <KeptForm testerId={report.testerId} stored={storedFields(report, fields)}>
+    <AutosaveForm testerId={report.testerId} stored={storedFields(report, fields)}>
       {children}
-    </KeptForm>
+    </AutosaveForm>
   );
 }

@@ -8,7 +8,7 @@ interface SwatchOutlookViewProps {
   readonly context: ReportContext;
 }
 
-/** What a try would do to her size, at once and in words; the measurements one by one where she wants them. */
+/** What a swatch would do to the tester's size, in words; each measurement on request. */
 export function SwatchOutlookView({ outcome: { outlook }, context }: SwatchOutlookViewProps) {
   const { gauge, garment, advice } = outlook.words;
   return (
@@ -48,13 +48,13 @@ function OutlookTable({
           <tr>
             <th scope="col">{unit}</th>
             <th scope="col" className="text-right">
-              Promised
+              Pattern
             </th>
             <th scope="col" className="text-right">
               Would be
             </th>
             <th scope="col" className="text-right">
-              Off
+              Difference{" "}
             </th>
           </tr>
         </thead>

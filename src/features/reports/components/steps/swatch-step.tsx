@@ -9,11 +9,11 @@ import { OffGauge } from "./off-gauge";
 
 interface SwatchStepProps {
   readonly report: FilledReport;
-  /** Key of a try that the address adds. */
+  /** Key of a swatch that the address adds. */
   readonly added: string | undefined;
 }
 
-/** Her swatches side by side, what each would do to her size, and which of them counts. */
+/** The tester's swatches side by side, what each would do to the size, and which of them counts. */
 export function SwatchStep({ report, added }: SwatchStepProps) {
   const tries = swatchTries(report, added);
   const keys = [...keysOf(report.typed, "swatch"), ...tries.map(({ key }) => key)];
@@ -31,7 +31,7 @@ export function SwatchStep({ report, added }: SwatchStepProps) {
             scroll={false}
             className="text-link inline-flex min-h-11 items-center"
           >
-            Add another try
+            Add another swatch
           </Link>
         </p>
       ) : null}

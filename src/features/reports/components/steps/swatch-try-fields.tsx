@@ -10,12 +10,12 @@ import { SwatchOutlookView } from "./swatch-outlook-view";
 interface SwatchTryFieldsProps {
   readonly report: FilledReport;
   readonly one: SwatchTry;
-  /** Of all her swatches. */
+  /** The keys of all swatches. */
   readonly keys: readonly string[];
   readonly canBeTakenOut: boolean;
 }
 
-/** One try: its fields, and what it would do. */
+/** One swatch: its fields, and what it would do. */
 export function SwatchTryFields({ report, one, keys, canBeTakenOut }: SwatchTryFieldsProps) {
   const { key, number, outcome } = one;
   const heading = `try-${key}`;
@@ -23,7 +23,7 @@ export function SwatchTryFields({ report, one, keys, canBeTakenOut }: SwatchTryF
     <section aria-labelledby={heading}>
       <Sheet>
         <div className="mb-4 flex flex-wrap items-baseline justify-between gap-x-4 gap-y-1">
-          <h2 id={heading}>Try {number}</h2>
+          <h2 id={heading}>Swatch {number}</h2>
           <p className="text-sm font-semibold">{outcome?.counts ? "✓ This one counts" : null}</p>
         </div>
         <SwatchNumbers report={report} swatch={key} />
@@ -31,11 +31,11 @@ export function SwatchTryFields({ report, one, keys, canBeTakenOut }: SwatchTryF
         {report.ended === null ? (
           <div className="mt-5 flex flex-wrap gap-x-4 gap-y-2">
             {outcome?.hasOthers && !outcome.counts ? (
-              <AlsoButton changes={countedTry(key, keys)}>Let this one count</AlsoButton>
+              <AlsoButton changes={countedTry(key, keys)}>Use this swatch</AlsoButton>
             ) : null}
             {canBeTakenOut ? (
               <AlsoButton look="plain" changes={takenOut(key)}>
-                {`Take try ${number} out`}
+                {`Remove swatch ${number}`}
               </AlsoButton>
             ) : null}
           </div>
@@ -46,33 +46,49 @@ export function SwatchTryFields({ report, one, keys, canBeTakenOut }: SwatchTryF
 }
 
 function SwatchNumbers({ report, swatch: key }: { readonly report: FilledReport; readonly swatch: string }) {
-  const at = (part: SwatchPart) => fieldOf.swatch(key, part);
+  const fieldOfPart = (part: SwatchPart) => fieldOf.swatch(key, part);
   const { pattern, unit } = report.context;
   const [over, keyboard] = unit === "in" ? (["4", "text"] as const) : (["10", "decimal"] as const);
-  const tool = pattern.craft === "crochet" ? "Hook" : "Needles";
+  const tool = pattern.craft === "crochet" ? "Hook" : "Needle";
   return (
     <div className="grid gap-5">
       {pattern.fabrics.length > 1 ? (
         <ChoiceField
           report={report}
-          field={at("fabric")}
+          field={fieldOfPart("fabric")}
           legend="Fabric"
           choices={pattern.fabrics.map(({ id, label }) => ({ value: id, label }))}
         />
       ) : null}
-      <ReportField report={report} field={at("toolMm")} label={tool} unit="mm" placeholder={toolHint(report)} />
+      <ReportField
+        report={report}
+        field={fieldOfPart("toolMm")}
+        label={tool}
+        unit="mm"
+        placeholder={toolHint(report)}
+      />
       <div className="grid grid-cols-2 gap-x-4 gap-y-5">
-        <ReportField report={report} field={at("stitches")} label="Stitches" />
-        <ReportField {...{ report, keyboard, unit }} field={at("across")} label="over a width of" filledAhead={over} />
+        <ReportField report={report} field={fieldOfPart("stitches")} label="Stitches" />
+        <ReportField
+          {...{ report, keyboard, unit }}
+          field={fieldOfPart("across")}
+          label="over a width of"
+          prefilled={over}
+        />
       </div>
       <div className="grid grid-cols-2 gap-x-4 gap-y-5">
-        <ReportField report={report} field={at("rows")} label="Rows or rounds" />
-        <ReportField {...{ report, keyboard, unit }} field={at("along")} label="over a height of" filledAhead={over} />
+        <ReportField report={report} field={fieldOfPart("rows")} label="Rows or rounds" />
+        <ReportField
+          {...{ report, keyboard, unit }}
+          field={fieldOfPart("along")}
+          label="over a height of"
+          prefilled={over}
+        />
       </div>
       <ChoiceField
         report={report}
-        field={at("washed")}
-        legend="Washed and dried as the garment will be"
+        field={fieldOfPart("washed")}
+        legend="Washed and dried like the garment"
         choices={[
           { value: "yes", label: "Yes" },
           { value: "no", label: "Not yet" },
@@ -80,7 +96,7 @@ function SwatchNumbers({ report, swatch: key }: { readonly report: FilledReport;
       />
       <ChoiceField
         report={report}
-        field={at("on")}
+        field={fieldOfPart("on")}
         legend="Counted on"
         choices={[
           { value: "swatch", label: "a swatch" },
@@ -89,7 +105,7 @@ function SwatchNumbers({ report, swatch: key }: { readonly report: FilledReport;
       />
       <ChoiceField
         report={report}
-        field={at("worked")}
+        field={fieldOfPart("worked")}
         legend="Worked"
         choices={[
           { value: "flat", label: "flat, in rows" },
@@ -103,7 +119,7 @@ function SwatchNumbers({ report, swatch: key }: { readonly report: FilledReport;
 function toolHint({ context: { pattern } }: FilledReport): string | undefined {
   const sizes = new Set(pattern.fabrics.map(({ toolMm }) => toolMm));
   const [only] = sizes;
-  return sizes.size === 1 && only !== undefined ? `the pattern’s: ${only}` : undefined;
+  return sizes.size === 1 && only !== undefined ? `pattern: ${only}` : undefined;
 }
 
 function countedTry(key: string, keys: readonly string[]): Record<string, string> {

@@ -6,11 +6,11 @@ interface TickBoxProps {
   readonly label: string;
 }
 
-/** A yes, or nothing. */
+/** A checkbox for yes. */
 export function TickBox({ report, field, label }: TickBoxProps) {
   return (
     <label className="flex min-h-11 items-center gap-3">
-      {/* A box that is not ticked is not sent. */}
+      {/* Browsers do not send unchecked boxes. */}
       <input type="hidden" name={field} value="" />
       <input
         type="checkbox"

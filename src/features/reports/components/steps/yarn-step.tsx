@@ -13,7 +13,7 @@ interface YarnStepProps {
   readonly added: { readonly yarn: string; readonly key: string } | null;
 }
 
-/** What she used of each yarn. */
+/** The use of each yarn. */
 export function YarnStep({ report, added }: YarnStepProps) {
   const items = yarnItems(report, added);
   const keys = [...keysOf(report.typed, "yarn"), ...items.flatMap((item) => item.keys)];
@@ -44,8 +44,8 @@ function YarnSheet({ report, item: { yarn, keys }, further }: YarnSheetProps) {
           {yarn.label}
           {yarn.colour ? <span className="text-soft">, {yarn.colour}</span> : null}
         </h2>
-        {keys.map((key, at) => (
-          <YarnFields key={key} report={report} yarn={yarn} entry={key} number={keys.length > 1 ? at + 1 : null} />
+        {keys.map((key, index) => (
+          <YarnFields key={key} report={report} yarn={yarn} entry={key} number={keys.length > 1 ? index + 1 : null} />
         ))}
         {report.ended === null ? (
           <p className="mt-3">
@@ -54,7 +54,7 @@ function YarnSheet({ report, item: { yarn, keys }, further }: YarnSheetProps) {
               scroll={false}
               className="text-link inline-flex min-h-11 items-center"
             >
-              Add yarn with another ball band
+              Add yarn with a different label
             </Link>
           </p>
         ) : null}

@@ -15,11 +15,11 @@ interface AcceptFormProps {
   readonly timeZone: string;
   readonly hasOwnZone: boolean;
   readonly zones: readonly string[];
-  /** Name of who is signed in and can choose to take it with her account. */
+  /** Name of the signed-in person, who can choose to use their account. */
   readonly viewerName: string | null;
 }
 
-/** Accepts an invitation, with what her pages are to speak in. */
+/** Accepts an invitation, with the units, terms and time zone for the tester's pages. */
 export function AcceptForm({ link, craft, unit, terms, timeZone, hasOwnZone, zones, viewerName }: AcceptFormProps) {
   const { answer: failed, isSending, formProps } = useHandedForm(acceptTest);
   return (
@@ -43,7 +43,7 @@ export function AcceptForm({ link, craft, unit, terms, timeZone, hasOwnZone, zon
           <input type="hidden" name="terms" value={terms} />
         )}
       </div>
-      <Field id="accept-zone" label="Time zone" hint="All dates are shown as they are where you live.">
+      <Field id="accept-zone" label="Time zone" hint="Dates are shown in this time zone.">
         <ZoneSelect
           id="accept-zone"
           name="timeZone"

@@ -1,15 +1,15 @@
-/** Whether a test is taken with the account that is signed in. */
+/** Whether to link a test to the signed-in account. */
 export function AsWhom({ viewerName }: { readonly viewerName: string }) {
   return (
     <fieldset className="mb-5">
-      <legend className="mb-1 font-semibold">Take it with your account?</legend>
+      <legend className="mb-1 font-semibold">Use your account for this test?</legend>
       <Choice value="account" isDefault>
-        Take it as <bdi className="font-semibold">{viewerName}</bdi>
-        <span className="block text-sm text-soft">From then on you come in by signing in, from any device.</span>
+        Test as <bdi className="font-semibold">{viewerName}</bdi>
+        <span className="block text-sm text-soft">You can then sign in from any device.</span>
       </Choice>
       <Choice value="link">
-        Go on without the account
-        <span className="block text-sm text-soft">This browser is let in, and so is whoever has your link.</span>
+        Continue without the account
+        <span className="block text-sm text-soft">This browser gets access, and so does anyone who has your link.</span>
       </Choice>
     </fieldset>
   );

@@ -11,7 +11,7 @@ interface GoOnFormProps {
   readonly viewerName: string | null;
 }
 
-/** Lets this browser in to a test that was accepted before. */
+/** Gives this browser access to a test that was accepted before. */
 export function GoOnForm({ link, viewerName }: GoOnFormProps) {
   const { answer: failed, isSending, formProps } = useHandedForm(goOnToPage);
   return (
@@ -19,7 +19,7 @@ export function GoOnForm({ link, viewerName }: GoOnFormProps) {
       <input type="hidden" name="link" value={link} />
       {viewerName === null ? null : <AsWhom viewerName={viewerName} />}
       <Button type="submit" disabled={isSending}>
-        {isSending ? "Going on …" : "Go on to your page"}
+        {isSending ? "Opening …" : "Open your test"}
       </Button>
       <FieldErrors id="go-on" errors={failed ? [failed.says] : undefined} />
     </form>

@@ -14,7 +14,7 @@ interface InvitedViewProps {
   readonly now: Date;
 }
 
-/** What an invitation to a test is worth to whoever has opened its link, and what to do. */
+/** What an invitation's link shows to whoever opens it, and what they can do. */
 export function InvitedView({ link, page, now }: InvitedViewProps) {
   const { viewer, invited, state } = page;
   const designer = <bdi className="font-semibold">{invited.designerName}</bdi>;
@@ -32,57 +32,53 @@ export function InvitedView({ link, page, now }: InvitedViewProps) {
                 <bdi className="font-semibold">{invited.name}</bdi>, this
               </>
             )}{" "}
-            invitation was accepted. This browser does not know you yet.
+            invitation was already accepted, but this browser does not know you yet.
           </p>
           <GoOnForm link={link} viewerName={viewer?.name ?? null} />
         </Sheet>
       );
     case "sign-in":
       return (
-        <Says on={<ButtonLink href={withNext("/sign-in", `/invited/${link}`)}>Sign in</ButtonLink>}>
-          This invitation belongs to an account. Sign in with it, and you come back here.
-        </Says>
+        <Message on={<ButtonLink href={withNext("/sign-in", `/invited/${link}`)}>Sign in</ButtonLink>}>
+          This invitation belongs to an account. Sign in with that account; you will come back here.
+        </Message>
       );
     case "another's":
       return (
-        <Says on={<ButtonLink href="/account">To your account, to sign out</ButtonLink>}>
-          You are signed in as <bdi className="font-semibold">{viewer?.name}</bdi> ({viewer?.email}), and this
-          invitation belongs to another account. If that is yours too, sign out first, then open the link again and sign
-          in with it.
-        </Says>
+        <Message on={<ButtonLink href="/account">Your account</ButtonLink>}>
+          You are signed in as <bdi className="font-semibold">{viewer?.name}</bdi> ({viewer?.email}), but this
+          invitation belongs to another account. If that one is yours too, sign out on your account page, then open the
+          link again and sign in with it.
+        </Message>
       );
     case "ended":
       return (
-        <Says>
-          This invitation could be answered until {dueWords(invited.endsAt, { zone: invited.timeZone, now }).day}. If
-          you would still like to test, write to {designer}: the end can be put off, and this link then works again.
-        </Says>
+        <Message>
+          You could answer this invitation until {dueWords(invited.endsAt, { zone: invited.timeZone, now }).day}. If you
+          would still like to test, ask {designer} to extend the deadline; this link then works again.
+        </Message>
       );
     case "withdrawn":
-      return (
-        <Says>
-          {designer} has withdrawn this invitation. If you did not expect that, ask; nothing of yours is missing here.
-        </Says>
-      );
+      return <Message>{designer} has withdrawn this invitation. If that surprises you, ask them why.</Message>;
     case "declined":
       return (
-        <Says>
-          This invitation was declined. If you have changed your mind, write to {designer}: you can be invited again, as
-          long as there is a place.
-        </Says>
+        <Message>
+          This invitation was declined. If you have changed your mind, write to {designer}: they can invite you again
+          while there is an open spot.
+        </Message>
       );
     case "closed":
       return (
-        <Says>
-          The call that this invites to is closed, so it cannot be accepted any more. Ask {designer} about the next one.
-        </Says>
+        <Message>
+          This test is closed, so the invitation can no longer be accepted. Ask {designer} about the next test.
+        </Message>
       );
     case "place-gone":
       return (
-        <Says on={<CallLink invited={invited} />}>
-          All places in size <bdi className="font-semibold">{invited.sizeLabel}</bdi> have been taken meanwhile. Write
-          to {designer} if you would wait for one.
-        </Says>
+        <Message on={<CallLink invited={invited} />}>
+          All spots in size <bdi className="font-semibold">{invited.sizeLabel}</bdi> are taken by now. Write to{" "}
+          {designer} if you would like to wait for one.
+        </Message>
       );
   }
 }
@@ -90,18 +86,18 @@ export function InvitedView({ link, page, now }: InvitedViewProps) {
 function CallLink({ invited }: Pick<InvitedPage, "invited">) {
   return invited.isPublished ? (
     <Link href={`/open-calls/${invited.callId}`} className="text-link">
-      To the call’s page
+      The tester call
     </Link>
   ) : null;
 }
 
-function Says({ children, on }: { readonly children: ReactNode; readonly on?: ReactNode }) {
+function Message({ children, on }: { readonly children: ReactNode; readonly on?: ReactNode }) {
   return (
     <>
       <p className="mb-6 text-lg wrap-anywhere">{children}</p>
       {on ?? (
         <ButtonLink href="/" look="quiet">
-          To the start page
+          Start page
         </ButtonLink>
       )}
     </>

@@ -14,7 +14,7 @@ interface OpenInvitedProps {
   readonly now: Date;
 }
 
-/** Who invites whom to test what in which size, until when it can be answered, and the two answers. */
+/** Who invites whom to test which pattern in which size, the deadline for the answer, and the two answers. */
 export function OpenInvited({ link, page: { invited, viewer }, now }: OpenInvitedProps) {
   const { designerName, sizeLabel, patternName, name, endsAt, timeZone, dates, accountId } = invited;
   const until = dueWords(endsAt, { zone: timeZone, now });
@@ -30,16 +30,16 @@ export function OpenInvited({ link, page: { invited, viewer }, now }: OpenInvite
         <bdi className="font-semibold">{patternName}</bdi> in size <bdi className="font-semibold">{sizeLabel}</bdi>.
       </p>
       <p className="mt-2 mb-6 numbers">
-        Answer until <span className="font-semibold">{until.day}</span>, {until.from}.
+        Please answer by <span className="font-semibold">{until.day}</span>, {until.from}.
       </p>
       {dates === null ? (
-        <Notice>The designer has told no dates yet.</Notice>
+        <Notice>The designer has not set any dates yet.</Notice>
       ) : (
         <section aria-labelledby="invited-dates" className="mb-8">
           <h2 id="invited-dates" className="mb-1">
             Dates
           </h2>
-          <p className="mb-3 text-soft">In the time zone {timeZone.replaceAll("_", " ")}.</p>
+          <p className="mb-3 text-soft">Time zone: {timeZone.replaceAll("_", " ")}</p>
           <DateList dates={dates} zone={timeZone} now={now} />
         </section>
       )}
@@ -57,7 +57,7 @@ export function OpenInvited({ link, page: { invited, viewer }, now }: OpenInvite
         />
         <div className="mt-6 border-t border-line pt-3">
           <AskedFirst question="Decline">
-            <p>Your place goes to somebody else, and this link is then no good any more. You need give no reason.</p>
+            <p>Your spot goes to somebody else and this link stops working. You need not give a reason.</p>
             <OneButtonForm action={declineTest} sends={{ link }} button="Decline" waiting="Declining …" />
           </AskedFirst>
         </div>

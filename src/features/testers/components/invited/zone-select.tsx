@@ -7,14 +7,14 @@ interface ZoneSelectProps {
   readonly id: string;
   readonly name: string;
   readonly zones: readonly string[];
-  /** Chosen where she has said one, or the browser tells none. */
+  /** The tester's own choice; otherwise the call's, for browsers that do not say theirs. */
   readonly zone: string;
-  /** She has said that one herself. */
+  /** The tester chose this zone. */
   readonly isOwn: boolean;
   readonly describedBy: string;
 }
 
-/** A time zone: what she has said, else her browser's, else the call's. */
+/** A time zone: the tester's choice, else the browser's, else the call's. */
 export function ZoneSelect({ id, name, zones, zone, isOwn, describedBy }: ZoneSelectProps) {
   const [chosen, setChosen] = useState<string | null>(null);
   const ofBrowser = useSyncExternalStore(

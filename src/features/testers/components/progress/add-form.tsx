@@ -14,7 +14,7 @@ interface AddFormProps {
 
 type Fields = Record<"callId" | "name" | "email" | "size" | "days" | "self", string>;
 
-/** Invites somebody who has not applied, or makes a place for the designer herself. */
+/** Invites somebody who has not applied, or adds the designer as a tester. */
 export function AddForm({ callId, sizes }: AddFormProps) {
   const { formProps, formErrors, fields, pending } = useActionForm<Fields>(addTester, { callId, days: "7" });
   return (
@@ -32,7 +32,7 @@ export function AddForm({ callId, sizes }: AddFormProps) {
       <Field
         id={fields.email.id}
         label="E-mail (optional)"
-        hint="Nothing is sent from here: you copy her link."
+        hint="Sizewright sends no e-mail: you copy the link and send it yourself."
         errors={fields.email.errors}
       >
         <TextInput
@@ -58,7 +58,7 @@ export function AddForm({ callId, sizes }: AddFormProps) {
           ))}
         </Select>
       </Field>
-      <Field id={fields.days.id} label="Can be answered for" errors={fields.days.errors}>
+      <Field id={fields.days.id} label="Time to answer" errors={fields.days.errors}>
         <Select
           id={fields.days.id}
           name="days"
@@ -73,10 +73,10 @@ export function AddForm({ callId, sizes }: AddFormProps) {
       </Field>
       <label className="mb-5 flex min-h-11 cursor-pointer items-center gap-3">
         <input type="checkbox" name="self" value="on" className="size-5 shrink-0 accent-thread" />
-        It is me: I test this size myself, and need no invitation
+        This is me: I test this size myself and need no invitation
       </label>
       <Button type="submit" disabled={pending}>
-        {pending ? "Adding …" : "Add"}
+        {pending ? "Adding …" : "Add tester"}
       </Button>
     </form>
   );

@@ -6,10 +6,10 @@ import type { CountedSize } from "./size-board";
 const COLUMNS: readonly { label: string; states: readonly ProgressState[] }[] = [
   { label: "Invited", states: ["invited"] },
   { label: "Accepted", states: ["accepted"] },
-  { label: "Swatch in", states: ["swatch in"] },
+  { label: "Swatch done", states: ["swatch in"] },
   { label: "Making", states: ["making"] },
   { label: "Reported", states: ["reported in part", "reported"] },
-  { label: "Out", states: ["stopped", "declined", "withdrawn", "lapsed"] },
+  { label: "Left", states: ["stopped", "declined", "withdrawn", "lapsed"] },
 ];
 
 export const COUNTED_COLUMNS = COLUMNS.map(({ label }) => label);

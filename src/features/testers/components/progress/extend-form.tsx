@@ -12,15 +12,15 @@ interface ExtendFormProps {
   readonly state: ProgressState;
 }
 
-/** Puts off until when an invitation can be answered; one that is over stands again. */
+/** Extends the deadline of an invitation; one that has ended becomes valid again. */
 export function ExtendForm({ callId, testerId, state }: ExtendFormProps) {
   const { answer: failed, isSending, formProps } = useHandedForm(extendInvitation);
-  const button = state === "invited" ? "Put off the end" : "Invite again";
+  const button = state === "invited" ? "Extend deadline" : "Invite again";
   return (
     <form {...formProps} className="max-w-sm">
       <input type="hidden" name="callId" value={callId} />
       <input type="hidden" name="testerId" value={testerId} />
-      <Field id="extend-days" label="Can be answered for" errors={failed ? [failed.says] : undefined}>
+      <Field id="extend-days" label="Time to answer" errors={failed ? [failed.says] : undefined}>
         <Select id="extend-days" name="days" defaultValue="7" aria-describedby={describedBy("extend-days")}>
           <option value="3">3 days from now</option>
           <option value="7">7 days from now</option>
@@ -29,7 +29,7 @@ export function ExtendForm({ callId, testerId, state }: ExtendFormProps) {
         </Select>
       </Field>
       <Button type="submit" look="quiet" disabled={isSending}>
-        {isSending ? "Changing …" : button}
+        {isSending ? "Saving …" : button}
       </Button>
     </form>
   );

@@ -3,7 +3,7 @@
 import { Button } from "@/ui/button";
 import { describedBy, Field, TextArea } from "@/ui/field";
 import { useHandedForm } from "@/ui/use-handed-form";
-import { keepNote } from "../../progress-actions";
+import { saveNote } from "../../progress-actions";
 
 interface NoteFormProps {
   readonly callId: string;
@@ -11,9 +11,9 @@ interface NoteFormProps {
   readonly note: string;
 }
 
-/** What the designer notes about a tester. */
+/** The designer's notes about a tester. */
 export function NoteForm({ callId, testerId, note }: NoteFormProps) {
-  const { answer: failed, isSending, formProps } = useHandedForm(keepNote);
+  const { answer: failed, isSending, formProps } = useHandedForm(saveNote);
   return (
     <form {...formProps} className="max-w-2xl">
       <input type="hidden" name="callId" value={callId} />
@@ -29,7 +29,7 @@ export function NoteForm({ callId, testerId, note }: NoteFormProps) {
         />
       </Field>
       <Button type="submit" look="quiet" disabled={isSending}>
-        {isSending ? "Keeping …" : "Keep the notes"}
+        {isSending ? "Saving …" : "Save notes"}
       </Button>
     </form>
   );

@@ -16,26 +16,26 @@ export interface ListedPerson {
 }
 
 interface PeopleTableProps {
-  /** The address that each one's page lies under. */
+  /** The address below which each tester's page is found. */
   readonly base: string;
   readonly people: readonly ListedPerson[];
 }
 
 /**
- * A table at a desk; on a phone each row is a card of its own. Drawn in the browser too, for then its rows are sent
- * once as words and not a second time as elements.
+ * A table at a desk; on a phone each row is a card of its own. A client component, so that its
+ * rows are sent once, as text, and not again as elements.
  */
 export function PeopleTable({ base, people }: PeopleTableProps) {
   return (
     <LinkArea>
-      <TableFrame label="Who is where">
+      <TableFrame label="Testers">
         <table className="people-table">
           <thead>
             <tr>
-              <th scope="col">Who</th>
+              <th scope="col">Tester</th>
               <th scope="col">Size</th>
-              <th scope="col">Where</th>
-              <th scope="col">What needs you</th>
+              <th scope="col">Progress</th>
+              <th scope="col">Needs attention</th>
             </tr>
           </thead>
           <tbody>

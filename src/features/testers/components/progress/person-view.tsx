@@ -7,7 +7,7 @@ import type { Milestone } from "../../data";
 import { dayIn } from "../../due-words";
 import { makeNewLink, withdrawInvitation } from "../../progress-actions";
 import type { Progress } from "../../tester-status-data";
-import { MILESTONE_WORDS } from "../milestone-words";
+import { PROGRESS_STATUS_LABELS } from "../progress-status-labels";
 import { ExtendForm } from "./extend-form";
 import { NoteForm } from "./note-form";
 import { needWords, sinceWords, STATE_WORDS } from "./progress-words";
@@ -16,18 +16,18 @@ interface PersonViewProps {
   readonly callId: string;
   readonly progress: Progress;
   readonly milestones: readonly Milestone[];
-  /** Her link, for who may invite; null where she has none. */
+  /** The tester's link, for those who may invite; null if there is none. */
   readonly link: string | null;
   readonly unit: "cm" | "in";
   readonly mayEdit: boolean;
 }
 
-/** One tester as the designer sees her: where she is, what she said, notes, and her link. */
+/** One tester as the designer sees them: progress, updates, notes and the link. */
 export function PersonView({ callId, progress, milestones, link, unit, mayEdit }: PersonViewProps) {
   const { row, state, needs } = progress;
   return (
     <>
-      <Section title="Where she is">
+      <Section title="Progress">
         <p className="text-lg">
           {STATE_WORDS[state]} <span className="text-soft numbers">{sinceWords(progress)}</span>
         </p>
@@ -42,16 +42,16 @@ export function PersonView({ callId, progress, milestones, link, unit, mayEdit }
           ))}
         </ul>
       </Section>
-      <Section title="What she said">
+      <Section title="Updates">
         {milestones.length === 0 ? (
-          <EmptyState title="Nothing yet">
-            <p>Her word on how she gets on stands here.</p>
+          <EmptyState title="No updates yet">
+            <p>When they say how the test is going, it appears here.</p>
           </EmptyState>
         ) : (
           <ol className="grid gap-1.5">
-            {milestones.map(({ word, note, at }) => (
+            {milestones.map(({ status, note, at }) => (
               <li key={at.toISOString()} className="wrap-anywhere">
-                <span className="text-soft numbers">{dayIn(at, "UTC")}</span>: {MILESTONE_WORDS[word]}
+                <span className="text-soft numbers">{dayIn(at, "UTC")}</span>: {PROGRESS_STATUS_LABELS[status]}
                 {note ? (
                   <>
                     , “<bdi>{note}</bdi>”
@@ -63,7 +63,7 @@ export function PersonView({ callId, progress, milestones, link, unit, mayEdit }
         )}
       </Section>
       {mayEdit ? (
-        <Section title="Your notes" intro="Seen by you and your helpers, never by her.">
+        <Section title="Your notes" intro="Only you and your helpers see these, never the tester.">
           <NoteForm callId={callId} testerId={row.testerId} note={row.note} />
         </Section>
       ) : null}
@@ -77,13 +77,13 @@ function LinkSection({ callId, progress, link }: { callId: string; progress: Pro
   const sends = { callId, testerId: row.testerId };
   const isAnswered = row.acceptedAt !== null;
   return (
-    <Section title={isAnswered ? "Her link" : "Her invitation"} intro={linkIntro(progress)}>
-      <CopyField id="tester-link" label="Link" text={link} button="Copy the link" />
+    <Section title={isAnswered ? "Their link" : "Their invitation"} intro={linkIntro(progress)}>
+      <CopyField id="tester-link" label="Link" text={link} button="Copy link" />
       <div className="mt-4 grid gap-4">
         {isAnswered ? null : <ExtendForm {...sends} state={state} />}
         {state === "invited" ? (
           <AskedFirst question="Withdraw the invitation">
-            <p>The link then says that it was withdrawn, and the place is free. You can invite her again.</p>
+            <p>The link then says that it was withdrawn, and the spot is open again. You can invite them again.</p>
             <OneButtonForm
               action={withdrawInvitation}
               sends={sends}
@@ -93,12 +93,12 @@ function LinkSection({ callId, progress, link }: { callId: string; progress: Pro
             />
           </AskedFirst>
         ) : null}
-        <AskedFirst question="Make a new link">
+        <AskedFirst question="Create a new link">
           <p>
-            The link above leads nowhere from then on, and browsers that it let in are let in no more: for one that went
-            astray. Send her the new one.
+            The link above stops working, and browsers that used it lose access. Do this if the link went to the wrong
+            person, then send the new one.
           </p>
-          <OneButtonForm action={makeNewLink} sends={sends} button="Make a new link" waiting="Making it …" />
+          <OneButtonForm action={makeNewLink} sends={sends} button="Create a new link" waiting="Creating it …" />
         </AskedFirst>
       </div>
     </Section>
@@ -106,9 +106,9 @@ function LinkSection({ callId, progress, link }: { callId: string; progress: Pro
 }
 
 function linkIntro({ row, state }: Progress): string {
-  if (row.hasAccount) return "She comes in by signing in; the link leads her there.";
-  if (row.acceptedAt !== null) return "Whoever has it comes in to her page, as long as she has set no password.";
+  if (row.hasAccount) return "They sign in to open their test; the link takes them there.";
+  if (row.acceptedAt !== null) return "Anyone who has this link can open their pages until they set a password.";
   if (state === "invited" && row.endsAt !== null)
-    return `It can be answered until ${dayIn(row.endsAt, "UTC")}. Send it as you like; nothing is sent from here.`;
-  return "It cannot be answered any more, unless you invite her again.";
+    return `They can answer until ${dayIn(row.endsAt, "UTC")}. Send them the link yourself; Sizewright sends no e-mail.`;
+  return "It can no longer be answered unless you invite them again.";
 }

@@ -22,10 +22,10 @@ interface ProgressViewProps {
   readonly mayEdit: boolean;
 }
 
-/** Who is where, those first who need the designer. */
+/** The testers of a call, those who need attention first. */
 export function ProgressView(props: ProgressViewProps) {
   const { callId, pattern, places, list, query, mayEdit } = props;
-  if (list.counts.length === 0) return <NobodyTests {...{ callId, mayEdit }} />;
+  if (list.counts.length === 0) return <NoTesters {...{ callId, mayEdit }} />;
   return (
     <>
       <Section title="By size">
@@ -35,10 +35,10 @@ export function ProgressView(props: ProgressViewProps) {
           sizes={countedSizes({ pattern, places, counts: list.counts })}
         />
       </Section>
-      <Section title="Who is where" intro="Those who need you come first.">
+      <Section title="Testers" intro="Those who need your attention come first.">
         <Filters {...{ callId, pattern, list, query }} />
         {list.people.length === 0 ? (
-          <p className="text-soft">Nobody matches these filters.</p>
+          <p className="text-soft">No tester matches these filters.</p>
         ) : (
           <PeopleTable
             base={progressHref(callId, {})}
@@ -56,29 +56,32 @@ export function ProgressView(props: ProgressViewProps) {
   );
 }
 
-function NobodyTests({ callId, mayEdit }: Pick<ProgressViewProps, "callId" | "mayEdit">) {
+function NoTesters({ callId, mayEdit }: Pick<ProgressViewProps, "callId" | "mayEdit">) {
   return (
     <div className="mb-12">
       <EmptyState
-        title="Nobody tests yet"
+        title="No testers yet"
         actions={
           mayEdit ? (
             <>
-              <ButtonLink href={`/calls/${callId}/places`}>Give places</ButtonLink>
+              <ButtonLink href={`/calls/${callId}/places`}>Assign sizes</ButtonLink>
               <ButtonLink href={`/calls/${callId}/progress/add`} look="quiet">
-                Invite somebody by hand
+                Invite somebody directly
               </ButtonLink>
             </>
           ) : null
         }
       >
-        <p>Once places are sent, everybody is listed here with how far they are, and those who need you come first.</p>
+        <p>
+          Once you have sent invitations, all testers are listed here with their progress, those who need your attention
+          first.
+        </p>
       </EmptyState>
     </div>
   );
 }
 
-/** By size, and by what needs the designer. */
+/** Filters by size and by what needs attention. */
 function Filters({ callId, pattern, list, query }: Pick<ProgressViewProps, "callId" | "pattern" | "list" | "query">) {
   const sizes = pattern.sizes.filter(({ id }) => list.counts.some(({ size }) => size === id));
   const needs = NEEDS.filter((need) => need === query.needs || (list.needs[need] ?? 0) > 0);
@@ -94,9 +97,9 @@ function Filters({ callId, pattern, list, query }: Pick<ProgressViewProps, "call
       />
       {needs.length === 0 ? null : (
         <ChoiceLinks
-          label="What needs you"
+          label="Needs attention"
           choices={[
-            { href: to({ needs: undefined }), label: "Everybody", current: query.needs === undefined },
+            { href: to({ needs: undefined }), label: "Everyone", current: query.needs === undefined },
             ...needs.map((need) => ({
               href: to({ needs: need }),
               label: `${NEED_FILTER_WORDS[need]} ${list.needs[need] ?? 0}`,

@@ -4,11 +4,11 @@ import type { Need } from "../../progress-query";
 import type { Progress, ProgressState } from "../../tester-status-data";
 
 export const STATE_WORDS: Readonly<Record<ProgressState, string>> = {
-  invited: "invited, not answered",
+  invited: "invited, no answer yet",
   accepted: "accepted",
-  "swatch in": "swatch in",
+  "swatch in": "swatch done",
   making: "making",
-  "reported in part": "reported in part",
+  "reported in part": "partly reported",
   reported: "reported",
   stopped: "stopped",
   declined: "declined",
@@ -16,39 +16,39 @@ export const STATE_WORDS: Readonly<Record<ProgressState, string>> = {
   lapsed: "did not answer in time",
 };
 
-/** Of whom a list is asked for by what needs the designer. */
+/** Names of the filters by what needs attention. */
 export const NEED_FILTER_WORDS: Readonly<Record<Need, string>> = {
   stuck: "Stuck",
   stopped: "Stopped",
   late: "Late",
   lapsed: "Did not answer",
   "off gauge": "Off gauge",
-  silent: "Silent",
+  silent: "No news",
   behind: "Behind",
 };
 
-/** What needs the designer about a tester, in words. @param zone the call's days are told in. */
+/** What needs the designer's attention about a tester, in words. */
 export function needWords(need: Need, progress: Progress, unit: "cm" | "in"): string {
   const { row, silentDays, offGauge } = progress;
   switch (need) {
     case "stuck":
       return row.milestone?.note ? `stuck: “${row.milestone.note}”` : "stuck";
     case "stopped":
-      return "stopped: her place can be filled";
+      return "stopped: their spot can be filled";
     case "late":
       return "late";
     case "lapsed":
-      return "her place can be given on";
+      return "their spot can go to somebody else";
     case "off gauge":
-      return offGauge === null ? "" : `off gauge, going on: ${offGauge.label} ${formatChange(offGauge.cm, unit)}`;
+      return offGauge === null ? "" : `works off gauge: ${offGauge.label} ${formatChange(offGauge.cm, unit)}`;
     case "silent":
-      return `silent for ${silentDays} days`;
+      return `no news for ${silentDays} days`;
     case "behind":
       return row.milestone?.note ? `behind: “${row.milestone.note}”` : "behind";
   }
 }
 
-/** The day that goes with where she is. */
+/** The date that belongs to the tester's state. */
 export function sinceWords({ row, state }: Progress): string {
   const at = {
     invited: row.endsAt,
@@ -63,5 +63,5 @@ export function sinceWords({ row, state }: Progress): string {
     withdrawn: row.withdrawnAt,
   }[state];
   if (at === null) return "";
-  return state === "invited" ? `until ${dayIn(at, "UTC")}` : dayIn(at, "UTC");
+  return state === "invited" ? `(can answer until ${dayIn(at, "UTC")})` : dayIn(at, "UTC");
 }

@@ -3,32 +3,32 @@
 import Link from "next/link";
 import { MatrixTable } from "@/ui/matrix-table";
 
-/** How many testers of one size are where. */
+/** How many testers of one size are in each state. */
 export interface CountedSize {
   readonly label: string;
   /** By column. */
   readonly counts: readonly number[];
-  /** Testers who take a place. */
+  /** Testers who occupy a spot. */
   readonly standing: number;
   readonly wanted: number;
 }
 
 interface SizeBoardProps {
-  /** Where empty places are filled; null for who may not. */
+  /** Where open spots are filled; null for viewers. */
   readonly placesHref: string | null;
   readonly columns: readonly string[];
   readonly sizes: readonly CountedSize[];
 }
 
-/** How many testers of each size are where, and whether a place of it stands empty; sent once, as numbers. */
+/** How many testers of each size are in each state, and its open spots; sent once, as numbers. */
 export function SizeBoard({ placesHref, columns, sizes }: SizeBoardProps) {
   return (
     <MatrixTable
       label="Testers by size"
       corner="Size"
-      columns={[...columns, "Places"].map((label) => ({ key: label, label }))}
-      rows={sizes.map(({ label, counts, standing, wanted }, at) => ({
-        key: String(at),
+      columns={[...columns, "Spots"].map((label) => ({ key: label, label }))}
+      rows={sizes.map(({ label, counts, standing, wanted }, index) => ({
+        key: String(index),
         head: <span className="font-serif text-lg">{label}</span>,
         cells: [...counts, <PlaceCell key="places" {...{ placesHref, standing, wanted }} />],
       }))}
@@ -46,7 +46,7 @@ function PlaceCell({
       {standing} of {wanted}
       {standing < wanted && placesHref !== null ? (
         <Link href={placesHref} prefetch={false} className="text-link block min-h-6 whitespace-nowrap">
-          Fill a place
+          Find a tester
         </Link>
       ) : null}
     </>

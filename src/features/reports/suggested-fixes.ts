@@ -1,25 +1,25 @@
 import { fieldOf, parseField, readingQuestions, readReport, type ReadingQuestion } from "@/engine/reporting";
 import { textOf, type FilledReport } from "./filled-report";
 
-/** A slip mended by one tap. */
-export interface Mend {
+/** A fix that one tap applies. */
+export interface SuggestedFix {
   readonly label: string;
-  /** Field → what is to stand there. */
+  /** Field → its new text. */
   readonly changes: Readonly<Record<string, string>>;
 }
 
-/** How the slip that a question asks about could be mended: only what really silences it. */
-export function mendsOf(question: ReadingQuestion, report: FilledReport): Mend[] {
-  return likelyMends(question, report).filter(({ changes }) => {
+/** Fixes for the likely entry error behind a question: only those that really settle it. */
+export function suggestedFixes(question: ReadingQuestion, report: FilledReport): SuggestedFix[] {
+  return likelyFixes(question, report).filter(({ changes }) => {
     const read = readReport({ ...report.typed, ...changes }, report.context);
     const isFaulty = read.faults.some(({ field }) => field === question.field);
     return !isFaulty && !readingQuestions(read, report.context).some(({ field }) => field === question.field);
   });
 }
 
-function likelyMends({ field, slip }: ReadingQuestion, report: FilledReport): Mend[] {
+function likelyFixes({ field, slip }: ReadingQuestion, report: FilledReport): SuggestedFix[] {
   const text = (textOf(report, field) ?? "").trim();
-  const withUnit = (unit: string): Mend[] => [
+  const withUnit = (unit: string): SuggestedFix[] => [
     { label: `Use ${text} ${unit}`, changes: { [field]: `${text} ${unit}` } },
   ];
   switch (slip) {
@@ -34,7 +34,7 @@ function likelyMends({ field, slip }: ReadingQuestion, report: FilledReport): Me
     case "four-inches":
       return [{ label: "It was 4 in", changes: { [field]: "4 in" } }];
     case "stitches-for-rows":
-      return exchanged(field, report);
+      return swapped(field, report);
     case "ounces-as-grams":
       return inOunces(field, report);
     default:
@@ -42,7 +42,7 @@ function likelyMends({ field, slip }: ReadingQuestion, report: FilledReport): Me
   }
 }
 
-function laidFlat(name: string, text: string, { context }: FilledReport): Mend[] {
+function laidFlat(name: string, text: string, { context }: FilledReport): SuggestedFix[] {
   const field = parseField(name);
   if (field?.kind !== "reading") return [];
   const way = fieldOf.reading(field.id, field.key, "way");
@@ -50,28 +50,28 @@ function laidFlat(name: string, text: string, { context }: FilledReport): Mend[]
   return read ? [{ label: `Use 2 × ${text} = ${context.formatLength(read.cm)}`, changes: { [way]: "flat" } }] : [];
 }
 
-function doubledAlready(name: string, text: string): Mend[] {
+function doubledAlready(name: string, text: string): SuggestedFix[] {
   const field = parseField(name);
   if (field?.kind !== "reading") return [];
   const way = fieldOf.reading(field.id, field.key, "way");
-  return [{ label: `Use ${text} as it stands, doubled already`, changes: { [way]: "flat doubled" } }];
+  return [{ label: `Use ${text}, already doubled`, changes: { [way]: "flat doubled" } }];
 }
 
-function exchanged(name: string, report: FilledReport): Mend[] {
+function swapped(name: string, report: FilledReport): SuggestedFix[] {
   const field = parseField(name);
   if (field?.kind !== "swatch") return [];
   const [stitches, rows] = [fieldOf.swatch(field.key, "stitches"), fieldOf.swatch(field.key, "rows")];
   const [wide, high] = [textOf(report, stitches) ?? "", textOf(report, rows) ?? ""];
-  return [{ label: `Exchange them: ${high} stitches and ${wide} rows`, changes: { [stitches]: high, [rows]: wide } }];
+  return [{ label: `Swap them: ${high} stitches and ${wide} rows`, changes: { [stitches]: high, [rows]: wide } }];
 }
 
-function inOunces(name: string, report: FilledReport): Mend[] {
+function inOunces(name: string, report: FilledReport): SuggestedFix[] {
   const field = parseField(name);
   if (field?.kind !== "yarn") return [];
   const weights = (["before", "after"] as const).flatMap((part) => {
-    const at = fieldOf.yarn(field.key, part);
-    const text = (textOf(report, at) ?? "").trim();
-    return text === "" ? [] : [[at, `${text} oz`] as const];
+    const weight = fieldOf.yarn(field.key, part);
+    const text = (textOf(report, weight) ?? "").trim();
+    return text === "" ? [] : [[weight, `${text} oz`] as const];
   });
-  return [{ label: "They are ounces", changes: Object.fromEntries(weights) }];
+  return [{ label: "The weights are in ounces", changes: Object.fromEntries(weights) }];
 }

@@ -5,20 +5,20 @@ import { z } from "zod";
 import { callAccess } from "@/features/calls/access";
 import { viewerAction, type Failure } from "@/server/action";
 import { parseForm } from "@/server/read-form";
-import { sayWord } from "./mutations";
-import { applicationWordSchema } from "./schema";
+import { storeDecision } from "./mutations";
+import { applicationDecisionSchema } from "./schema";
 
 const formSchema = z.object({
   callId: z.string(),
   applicationId: z.uuid(),
-  word: z.union([applicationWordSchema, z.literal("").transform(() => null)]),
+  decision: z.union([applicationDecisionSchema, z.literal("").transform(() => null)]),
 });
 
-/** The designer's yes, maybe or no to an application. */
+/** Stores the designer's yes, maybe or no to an application. */
 export const decideOnApplication = viewerAction(
   async (viewer, _last: Failure | undefined, form: FormData): Promise<Failure | undefined> => {
-    const { callId, ...said } = parseForm(formSchema, form);
-    await sayWord(await callAccess(viewer, callId, "editor"), said);
+    const { callId, ...given } = parseForm(formSchema, form);
+    await storeDecision(await callAccess(viewer, callId, "editor"), given);
     revalidatePath(`/calls/${callId}/applications`, "layout");
     return undefined;
   },

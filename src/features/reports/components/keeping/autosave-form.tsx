@@ -9,15 +9,15 @@ import {
   useSyncExternalStore,
   type ReactNode,
 } from "react";
-import { keepReportFields, saveReportForm } from "../../draft-actions";
-import type { AskedField } from "../../keep-answer";
+import { saveReportFields, saveReportForm } from "../../draft-actions";
+import type { AskedField } from "../../save-answer";
 import { AskedFields } from "./asked-fields";
-import { FieldKeeper, UNHEARD } from "./field-keeper";
+import { FieldAutosave, IDLE } from "./field-autosave";
 import { showTexts, textsIn, wasTouchedEarly } from "./form-fields";
-import { KeepLine } from "./keep-line";
+import { SaveLine } from "./save-line";
 import { readAlso } from "./also";
 
-interface KeptFormProps {
+interface AutosaveFormProps {
   readonly testerId: string;
   /** What the server holds of these fields. */
   readonly stored: Readonly<Record<string, string>>;
@@ -25,39 +25,39 @@ interface KeptFormProps {
   readonly children: ReactNode;
 }
 
-/** A form whose fields keep themselves. Without JavaScript its button saves them. */
-export function KeptForm({ testerId, stored, children }: KeptFormProps) {
+/** A form that saves its fields as they are typed. Without JavaScript its button saves them. */
+export function AutosaveForm({ testerId, stored, children }: AutosaveFormProps) {
   const form = useRef<HTMLFormElement>(null);
-  const [keeper] = useState(() => new FieldKeeper(testerId, keepReportFields));
-  const keeping = useSyncExternalStore(
-    keeper.subscribe,
-    () => keeper.keeping,
-    () => UNHEARD,
+  const [autosave] = useState(() => new FieldAutosave(testerId, saveReportFields));
+  const status = useSyncExternalStore(
+    autosave.subscribe,
+    () => autosave.status,
+    () => IDLE,
   );
   const [answer, save, isSaving] = useActionState(saveReportForm, null);
   const scan = () => {
-    if (form.current) for (const [field, text] of textsIn(form.current)) keeper.type(field, text);
+    if (form.current) for (const [field, text] of textsIn(form.current)) autosave.type(field, text);
   };
   const show = () => {
-    if (form.current) showTexts(form.current, (field) => keeper.textOf(field));
+    if (form.current) showTexts(form.current, (field) => autosave.textOf(field));
   };
 
   useEffect(() => {
-    const stop = keeper.start(answer?.asked);
+    const stop = autosave.start(answer?.asked);
     if (form.current && wasTouchedEarly(form.current)) scan();
     show();
     return stop;
-    // The keeper lives as long as the form.
+    // The autosave lives as long as the form.
     // eslint-disable-next-line react-hooks/exhaustive-deps
-  }, [keeper]);
+  }, [autosave]);
   useLayoutEffect(() => {
-    keeper.learn(stored);
-    if (keeper.hasStarted) show();
+    autosave.learn(stored);
+    if (autosave.hasStarted) show();
     // eslint-disable-next-line react-hooks/exhaustive-deps
-  }, [keeper, stored]);
+  }, [autosave, stored]);
 
   const choose = (asked: AskedField, which: "there" | "here") => {
-    keeper.choose(asked, which);
+    autosave.choose(asked, which);
     show();
   };
   return (
@@ -67,14 +67,14 @@ export function KeptForm({ testerId, stored, children }: KeptFormProps) {
       autoComplete="off"
       noValidate
       onInput={scan}
-      onBlur={() => keeper.flush()}
+      onBlur={() => autosave.flush()}
       onSubmit={(event) => {
         event.preventDefault();
         const submitter = event.nativeEvent instanceof SubmitEvent ? event.nativeEvent.submitter : null;
         scan();
-        for (const [field, text] of readAlso(submitter)) keeper.type(field, text);
+        for (const [field, text] of readAlso(submitter)) autosave.type(field, text);
         show();
-        keeper.flush();
+        autosave.flush();
       }}
     >
       {/* Enter in a field presses a form's first button. */}
@@ -84,8 +84,8 @@ export function KeptForm({ testerId, stored, children }: KeptFormProps) {
       <input type="hidden" name="testerId" value={testerId} />
       <input type="hidden" name="was" value={JSON.stringify(stored)} />
       {children}
-      <AskedFields asked={keeping.state === "unheard" ? (answer?.asked ?? []) : keeping.asked} onChoose={choose} />
-      <KeepLine keeping={keeping} answer={answer} isSaving={isSaving} />
+      <AskedFields asked={status.state === "idle" ? (answer?.asked ?? []) : status.asked} onChoose={choose} />
+      <SaveLine status={status} answer={answer} isSaving={isSaving} />
     </form>
   );
 }

@@ -1,30 +1,30 @@
-import type { AskedField, SendFields } from "../../keep-answer";
+import type { AskedField, SendFields } from "../../save-answer";
 import { pendingFields, storePending, type Pending } from "./pending-fields";
 
-/** What the line below a form tells. */
-export interface Keeping {
-  readonly state: "unheard" | "kept" | "keeping" | "away" | "over";
-  /** Fields that are not kept yet. */
+/** What the status line below a form shows. */
+export interface SaveStatus {
+  readonly state: "idle" | "saved" | "saving" | "offline" | "closed";
+  /** Fields that are not saved yet. */
   readonly waiting: number;
-  /** False where the browser refuses to store: the page must stay open. */
+  /** False if the browser refuses to store: the page must stay open. */
   readonly outlives: boolean;
   readonly asked: readonly AskedField[];
-  /** Why nothing more can be kept. */
-  readonly says: string;
+  /** Why nothing more can be saved. */
+  readonly message: string;
 }
 
 /** Before the page's scripts have loaded. */
-export const UNHEARD: Keeping = { state: "unheard", waiting: 0, outlives: true, asked: [], says: "" };
+export const IDLE: SaveStatus = { state: "idle", waiting: 0, outlives: true, asked: [], message: "" };
 
 const PAUSE_MS = 900;
 const LONGEST_WAIT_MS = 60_000;
 
 /**
- * Keeps a tester's fields: each change lies on the device until the server has it, and is sent after a pause, when the
+ * Saves a tester's fields: each change stays on the device until the server has it, and is sent after a pause, when the
  * connection comes back, or on the next visit.
  */
-export class FieldKeeper {
-  keeping: Keeping = UNHEARD;
+export class FieldAutosave {
+  status: SaveStatus = IDLE;
   private known: Readonly<Record<string, string>> = {};
   private pending = new Map<string, Pending>();
   private asked = new Map<string, AskedField>();
@@ -39,7 +39,7 @@ export class FieldKeeper {
     private readonly send: SendFields,
   ) {}
 
-  /** Takes up what an earlier visit left, and sends it. @param asked what a form that was sent without scripts left. */
+  /** Loads what an earlier visit left, and sends it. @param asked what a form that was sent without scripts left. */
   readonly start = (asked: readonly AskedField[] = []): (() => void) => {
     this.isRunning = true;
     this.pending = pendingFields(this.testerId);
@@ -65,17 +65,17 @@ export class FieldKeeper {
     return () => this.listeners.delete(listener);
   };
 
-  /** False until what an earlier visit left is known: till then no field may be filled. */
+  /** False until what an earlier visit left is loaded: until then no field may be filled. */
   get hasStarted(): boolean {
     return this.isRunning;
   }
 
-  /** What the server holds, as a page that it has just made tells. */
+  /** Takes over what the server holds, as a freshly rendered page shows it. */
   learn(stored: Readonly<Record<string, string>>): void {
     this.known = stored;
   }
 
-  /** What is to stand in a field: hers while it is not kept, else what the server holds; undefined where it knows none. */
+  /** The text of a field: the device's while it is not saved, else the server's; undefined if the server has none. */
   textOf(field: string): string | undefined {
     const pending = this.pending.get(field);
     return pending ? (pending.becomes ?? "") : this.known[field];
@@ -91,7 +91,7 @@ export class FieldKeeper {
     this.tell();
   }
 
-  /** Her choice between two devices. @returns the text that stands in the field from now on. */
+  /** Applies the choice between two devices' texts. @returns the field's text from now on. */
   choose({ field, there, here }: AskedField, which: "there" | "here"): string {
     this.asked.delete(field);
     if (which === "here" && there !== null) this.put(field, { was: there, becomes: here });
@@ -104,7 +104,7 @@ export class FieldKeeper {
     return this.textOf(field) ?? "";
   }
 
-  /** Sends at once what is typed. */
+  /** Sends pending changes at once. */
   flush(): void {
     clearTimeout(this.timer);
     this.timer = undefined;
@@ -119,12 +119,12 @@ export class FieldKeeper {
     const changes = sent.map(([field, change]) => ({ field, ...change }));
     const answer = await this.send(this.testerId, changes).catch(() => null);
     this.isSending = false;
-    if (answer?.status === "kept") this.settle(sent, answer.asked);
-    else if (answer?.isOver) this.tell({ state: "over", says: answer.says });
+    if (answer?.status === "saved") this.settle(sent, answer.asked);
+    else if (answer?.isFinal) this.tell({ state: "closed", message: answer.message });
     else {
       this.failures += 1;
       this.sendAfter(Math.min(LONGEST_WAIT_MS, PAUSE_MS * 2 ** this.failures));
-      this.tell({ state: "away" });
+      this.tell({ state: "offline" });
     }
   }
 
@@ -148,21 +148,21 @@ export class FieldKeeper {
     if (change === null) this.pending.delete(field);
     else this.pending.set(field, change);
     const outlives = storePending(this.testerId, field, change);
-    if (!outlives) this.keeping = { ...this.keeping, outlives };
+    if (!outlives) this.status = { ...this.status, outlives };
   }
 
   private sendAfter(ms: number): void {
     clearTimeout(this.timer);
-    // Once its form is gone the next one has taken over what is left.
+    // Once its form is unmounted, the next one has taken over what is left.
     if (this.isRunning) this.timer = setTimeout(() => this.flush(), ms);
   }
 
-  private tell(news: Partial<Keeping> = {}): void {
+  private tell(news: Partial<SaveStatus> = {}): void {
     const waiting = [...this.pending.keys()].filter((field) => !this.asked.has(field)).length;
-    const isAway = this.failures > 0 && waiting > 0;
-    const state = waiting === 0 ? "kept" : isAway ? "away" : "keeping";
-    const { outlives } = this.keeping;
-    this.keeping = { state, waiting, outlives, asked: [...this.asked.values()], says: "", ...news };
+    const isOffline = this.failures > 0 && waiting > 0;
+    const state = waiting === 0 ? "saved" : isOffline ? "offline" : "saving";
+    const { outlives } = this.status;
+    this.status = { state, waiting, outlives, asked: [...this.asked.values()], message: "", ...news };
     for (const listener of this.listeners) listener();
   }
 }

@@ -4,8 +4,8 @@ import { bodyLabel } from "../../asked-of-applicants";
 import type { OwnApplication } from "../../own-data";
 import { Fact, Facts } from "../fact";
 
-/** All that is kept of an application, word for word. */
-export function KeptList({ application }: { readonly application: OwnApplication }) {
+/** Everything that is stored about an application. */
+export function StoredList({ application }: { readonly application: OwnApplication }) {
   const { name, email, pattern, measurements, typed, document } = application;
   const sizes = (ids: readonly string[]) => ids.map((id) => sizeLabel(pattern, id)).join(", ");
   return (
@@ -21,23 +21,23 @@ export function KeptList({ application }: { readonly application: OwnApplication
         </Fact>
       ))}
       <Fact label="Whose measurements">{document.forAnother ? "Somebody else’s" : "Your own"}</Fact>
-      <Fact label="Sizes">{document.accepts === null ? "Any within reach" : sizes(document.accepts)}</Fact>
-      <Fact label="Rather, in this order">{sizes(document.prefers)}</Fact>
+      <Fact label="Sizes">{document.accepts === null ? "Any that fits" : sizes(document.accepts)}</Fact>
+      <Fact label="Preferred, in this order">{sizes(document.prefers)}</Fact>
       <Fact label="Yarn">{document.yarn}</Fact>
-      <Fact label="Tool">{document.tool}</Fact>
-      <Fact label="Names and unit">
+      <Fact label="Needle or hook">{document.tool}</Fact>
+      <Fact label="Terms and unit">
         {TERMS_WORDS[document.terms]}, {document.unit === "in" ? "inches" : "centimetres"}
       </Fact>
-      <Fact label="Testing">{EXPERIENCE_WORDS[document.experience]}</Fact>
-      <Fact label="Handle">{document.handle}</Fact>
+      <Fact label="Testing experience">{EXPERIENCE_WORDS[document.experience]}</Fact>
+      <Fact label="Social media">{document.handle}</Fact>
       <Fact label="What you have made">{document.pastWork}</Fact>
       <Fact label="Time zone">{document.timeZone ?? ""}</Fact>
-      <Fact label="18 or over">Yes, you said so.</Fact>
+      <Fact label="18 or over">Yes</Fact>
     </Facts>
   );
 }
 
-/** A size's name; its id where the pattern has it no more. */
+/** A size's name; its id if the pattern no longer has it. */
 export function sizeLabel({ sizes }: OwnApplication["pattern"], sizeId: string): string {
   return sizes.find(({ id }) => id === sizeId)?.label ?? sizeId;
 }

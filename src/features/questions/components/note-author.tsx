@@ -1,20 +1,20 @@
 import type { PatternDocument } from "@/engine/pattern";
 import { Day } from "@/ui/day";
-import type { SaidAtPlace } from "../said-data";
+import type { PlaceNote } from "../place-notes-data";
 
-/** Who said something, in which size, when, and of which revision. */
-export function SaidBy({ said, pattern }: { readonly said: SaidAtPlace; readonly pattern: PatternDocument }) {
-  const { tester, saidAt, revisionNumber } = said;
+/** The tester, the size, the day and the revision. */
+export function NoteAuthor({ note, pattern }: { readonly note: PlaceNote; readonly pattern: PatternDocument }) {
+  const { tester, createdAt, revisionNumber } = note;
   return (
     <p className="text-sm text-soft wrap-anywhere">
       {tester === null ? (
-        "a tester who is gone"
+        "a former tester"
       ) : (
         <>
           <bdi>{tester.name}</bdi>, <bdi>{sizeLabel(pattern, tester.size)}</bdi>
         </>
       )}
-      , <Day at={saidAt} />, revision {revisionNumber}
+      , <Day at={createdAt} />, revision {revisionNumber}
     </p>
   );
 }

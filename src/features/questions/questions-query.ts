@@ -1,20 +1,20 @@
 import { z } from "zod";
 import { pageNumberSchema } from "@/ui/page-number";
 
-/** What of the page is asked for; what is no such thing is passed over. */
-export const saidQuerySchema = z.object({
-  /** The page of places that were asked about, and of places where something went wrong. */
+/** The query of the page; unknown values are ignored. */
+export const questionsQuerySchema = z.object({
+  /** The page of places with questions, and of places with trouble spots. */
   questions: pageNumberSchema,
   troubles: pageNumberSchema,
-  /** The key of a place that is read alone, and the page of what is said of it. */
+  /** The key of a single place, and the page of its notes. */
   at: z.string().max(100).optional().catch(undefined),
   page: pageNumberSchema,
 });
 
-export type SaidQuery = z.infer<typeof saidQuerySchema>;
+export type QuestionsQuery = z.infer<typeof questionsQuerySchema>;
 
-/** The page of a call's questions where something else is asked for. */
-export function saidHref(callId: string, query: Partial<SaidQuery>): string {
+/** The address of a call's questions for a query. */
+export function questionsHref(callId: string, query: Partial<QuestionsQuery>): string {
   const parameters = new URLSearchParams();
   for (const [name, value] of Object.entries(query))
     if (value !== undefined && value !== 1) parameters.set(name, String(value));

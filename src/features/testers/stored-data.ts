@@ -4,8 +4,8 @@ import { database } from "@/server/database";
 import { AppError } from "@/server/errors";
 import { testerScope, type TesterAccess } from "./access";
 
-/** What is kept of a tester beyond the numbers of her report. */
-export interface KeptOfTester {
+/** What is stored about a tester besides the numbers of the report. */
+export interface StoredData {
   readonly name: string | null;
   readonly email: string | null;
   /** Body measurement → cm. */
@@ -16,15 +16,15 @@ export interface KeptOfTester {
   readonly questions: number;
   readonly troubles: number;
   readonly hasDraft: boolean;
-  /** The designer has written something about her. */
+  /** The designer has written a note about the tester. */
   readonly hasNote: boolean;
-  /** Others of her size who have sent a report. */
+  /** Other testers of the same size who have sent a report. */
   readonly othersInSize: number;
 }
 
 const bodySchema = z.record(z.string(), z.number());
 
-export async function keptOfTester(access: TesterAccess): Promise<KeptOfTester> {
+export async function storedDataOfTester(access: TesterAccess): Promise<StoredData> {
   const row = await database().tester.findUnique({ where: testerScope(access), select: KEPT });
   if (row === null) throw new AppError("not-found");
   const { contact, body, applicationId, _count: counted, reportDraft, size, note } = row;

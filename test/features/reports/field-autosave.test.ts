@@ -1,7 +1,7 @@
 import { afterEach, beforeEach, describe, expect, it, vi } from "vitest";
-import type { AskedField, KeepAnswer } from "@/features/reports/keep-answer";
+import type { AskedField, SaveAnswer } from "@/features/reports/save-answer";
 import type { FieldChange } from "@/features/reports/merge-fields";
-import { FieldKeeper } from "@/features/reports/components/keeping/field-keeper";
+import { FieldAutosave } from "@/features/reports/components/keeping/field-autosave";
 
 /** A browser's storage; `refuses` as in a private window. */
 function storage(refuses = false): Record<string, unknown> {
@@ -17,12 +17,12 @@ function storage(refuses = false): Record<string, unknown> {
   });
 }
 
-const KEPT: KeepAnswer = { status: "kept", asked: [] };
+const KEPT: SaveAnswer = { status: "saved", asked: [] };
 
 /** A server that answers in turn, `null` for a lost connection, and notes what it got. */
-function server(...answers: (KeepAnswer | null)[]) {
+function server(...answers: (SaveAnswer | null)[]) {
   const got: Record<string, string | null>[] = [];
-  const send = (_testerId: string, changes: readonly FieldChange[]): Promise<KeepAnswer> => {
+  const send = (_testerId: string, changes: readonly FieldChange[]): Promise<SaveAnswer> => {
     got.push(Object.fromEntries(changes.map(({ field, becomes }) => [field, becomes])));
     const answer = answers.length > 0 ? answers.shift() : KEPT;
     return answer ? Promise.resolve(answer) : Promise.reject(new TypeError("Failed to fetch"));
@@ -33,11 +33,11 @@ function server(...answers: (KeepAnswer | null)[]) {
 let number = 0;
 const someTester = () => `tester-${(number += 1)}`;
 
-/** A keeper of a form that stands on a page. */
-function begin(...given: ConstructorParameters<typeof FieldKeeper>): FieldKeeper {
-  const keeper = new FieldKeeper(...given);
-  keeper.start();
-  return keeper;
+/** A autosave of a form that stands on a page. */
+function begin(...given: ConstructorParameters<typeof FieldAutosave>): FieldAutosave {
+  const autosave = new FieldAutosave(...given);
+  autosave.start();
+  return autosave;
 }
 
 const settled = (ms = 1_000) => vi.advanceTimersByTimeAsync(ms);
@@ -54,15 +54,15 @@ afterEach(() => {
   vi.unstubAllGlobals();
 });
 
-describe("keeping fields", () => {
+describe("status fields", () => {
   it("sends what was typed once, after a pause", async () => {
     const { got, send } = server();
-    const keeper = begin(someTester(), send);
-    for (const text of ["3", "38", "38,5"]) keeper.type("hours", text);
-    expect(keeper.keeping).toMatchObject({ state: "keeping", waiting: 1 });
+    const autosave = begin(someTester(), send);
+    for (const text of ["3", "38", "38,5"]) autosave.type("hours", text);
+    expect(autosave.status).toMatchObject({ state: "saving", waiting: 1 });
     await settled();
     expect(got).toEqual([{ hours: "38,5" }]);
-    expect(keeper.keeping).toMatchObject({ state: "kept", waiting: 0 });
+    expect(autosave.status).toMatchObject({ state: "saved", waiting: 0 });
     await settled(600_000);
     expect(got).toHaveLength(1);
     expect(Object.keys(localStorage)).toEqual([]);
@@ -70,18 +70,18 @@ describe("keeping fields", () => {
 
   it("holds it on the device while there is no connection, and sends it once when it comes back", async () => {
     const { got, send } = server(null, null);
-    const keeper = begin(someTester(), send);
-    keeper.type("hours", "12");
+    const autosave = begin(someTester(), send);
+    autosave.type("hours", "12");
     await settled();
-    expect(keeper.keeping).toMatchObject({ state: "away", waiting: 1, outlives: true });
+    expect(autosave.status).toMatchObject({ state: "offline", waiting: 1, outlives: true });
     expect(Object.values(localStorage)).toEqual(['["","12"]']);
-    keeper.type("asWritten", "yes");
+    autosave.type("asWritten", "yes");
     await settled();
     window.dispatchEvent(new Event("online"));
     await settled(600_000);
     expect(got.at(-1)).toEqual({ hours: "12", asWritten: "yes" });
     expect(got).toHaveLength(3);
-    expect(keeper.keeping.state).toBe("kept");
+    expect(autosave.status.state).toBe("saved");
   });
 
   it("sends on the next visit what a closed tab left", async () => {
@@ -90,27 +90,27 @@ describe("keeping fields", () => {
     first.type("hours", "12");
     await settled();
     const { got, send } = server();
-    const later = new FieldKeeper(tester, send);
+    const later = new FieldAutosave(tester, send);
     later.start();
     expect(later.textOf("hours")).toBe("12");
     await settled();
     expect(got).toEqual([{ hours: "12" }]);
     // Another tester's pages on the same device have nothing of it.
     const other = server();
-    new FieldKeeper(someTester(), other.send).start();
+    new FieldAutosave(someTester(), other.send).start();
     await settled();
     expect(other.got).toEqual([]);
   });
 
   it("never takes back what is typed while an answer is on its way", async () => {
     const { got, send } = server();
-    const keeper = begin(someTester(), send);
-    keeper.type("hours", "1");
-    keeper.flush();
-    keeper.type("hours", "12");
+    const autosave = begin(someTester(), send);
+    autosave.type("hours", "1");
+    autosave.flush();
+    autosave.type("hours", "12");
     await settled(0);
-    keeper.learn({ hours: "1" });
-    expect(keeper.textOf("hours")).toBe("12");
+    autosave.learn({ hours: "1" });
+    expect(autosave.textOf("hours")).toBe("12");
     await settled(2_000);
     expect(got).toEqual([{ hours: "1" }, { hours: "12" }]);
   });
@@ -118,50 +118,50 @@ describe("keeping fields", () => {
   it("works in a browser that stores nothing, and says that the page must stay open", async () => {
     vi.stubGlobal("localStorage", storage(true));
     const { got, send } = server(null);
-    const keeper = begin(someTester(), send);
-    keeper.type("hours", "12");
+    const autosave = begin(someTester(), send);
+    autosave.type("hours", "12");
     await settled();
-    expect(keeper.keeping).toMatchObject({ state: "away", outlives: false });
+    expect(autosave.status).toMatchObject({ state: "offline", outlives: false });
     await settled(60_000);
     expect(got.at(-1)).toEqual({ hours: "12" });
-    expect(keeper.keeping.state).toBe("kept");
+    expect(autosave.status.state).toBe("saved");
   });
 
-  it("asks where another device came before, keeps the others, and sends what she chooses", async () => {
-    const clash: AskedField = { field: "hours", label: "Hours", there: "39", here: "38", says: "…" };
-    const { got, send } = server({ status: "kept", asked: [clash] });
-    const keeper = begin(someTester(), send);
-    keeper.type("hours", "38");
-    keeper.type("asWritten", "yes");
+  it("asks where another device came before, keeps the others, and sends the tester's choice", async () => {
+    const clash: AskedField = { field: "hours", label: "Hours", there: "39", here: "38", message: "…" };
+    const { got, send } = server({ status: "saved", asked: [clash] });
+    const autosave = begin(someTester(), send);
+    autosave.type("hours", "38");
+    autosave.type("asWritten", "yes");
     await settled(600_000);
     expect(got).toHaveLength(1);
-    expect(keeper.keeping).toMatchObject({ state: "kept", waiting: 0, asked: [clash] });
-    expect(keeper.choose(clash, "here")).toBe("38");
+    expect(autosave.status).toMatchObject({ state: "saved", waiting: 0, asked: [clash] });
+    expect(autosave.choose(clash, "here")).toBe("38");
     await settled();
     expect(got.at(-1)).toEqual({ hours: "38" });
-    expect(keeper.keeping.asked).toEqual([]);
+    expect(autosave.status.asked).toEqual([]);
   });
 
-  it("leaves the other device's text where she chooses that", async () => {
-    const clash: AskedField = { field: "hours", label: "Hours", there: "39", here: "38", says: "…" };
-    const { got, send } = server({ status: "kept", asked: [clash] });
-    const keeper = begin(someTester(), send);
-    keeper.type("hours", "38");
+  it("leaves the other device's text if the tester chooses it", async () => {
+    const clash: AskedField = { field: "hours", label: "Hours", there: "39", here: "38", message: "…" };
+    const { got, send } = server({ status: "saved", asked: [clash] });
+    const autosave = begin(someTester(), send);
+    autosave.type("hours", "38");
     await settled();
-    expect(keeper.choose(clash, "there")).toBe("39");
+    expect(autosave.choose(clash, "there")).toBe("39");
     await settled(600_000);
     expect(got).toHaveLength(1);
     expect(Object.keys(localStorage)).toEqual([]);
   });
 
-  it("tells that the call is closed, and holds what she typed", async () => {
-    const says = "This call is closed, so nothing can be added to it.";
-    const { got, send } = server({ status: "failed", says, isOver: true, asked: [] });
-    const keeper = begin(someTester(), send);
-    keeper.type("hours", "12");
+  it("says that the call is closed, and keeps what was typed", async () => {
+    const message = "This call is closed, so nothing can be added to it.";
+    const { got, send } = server({ status: "failed", message, isFinal: true, asked: [] });
+    const autosave = begin(someTester(), send);
+    autosave.type("hours", "12");
     await settled(600_000);
     expect(got).toHaveLength(1);
-    expect(keeper.keeping).toMatchObject({ state: "over", says });
-    expect(keeper.textOf("hours")).toBe("12");
+    expect(autosave.status).toMatchObject({ state: "closed", message });
+    expect(autosave.textOf("hours")).toBe("12");
   });
 });

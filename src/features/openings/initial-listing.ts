@@ -6,21 +6,21 @@ import { typedPlaces } from "./typed-opening";
 import { usualInvitations } from "./usual-invitations";
 import type { TypedOpening } from "./schema";
 
-/** What a tester is to do, as a beginning to change; common practice, no source. */
+/** A first text of what testers do, to be edited; common practice, no source. */
 const ASKS =
-  "Make the garment in the size you are given, and send: your washed swatch, the counts you worked, the finished measurements, the yarn by weight, and how it fits.";
+  "Make the garment in your assigned size, and report your washed swatch, the counts you worked, the finished measurements, the weight of the yarn you used, and how it fits.";
 
-/** What testers agree to, as a beginning to change; common practice, no source. */
+/** A first text of the agreement, to be edited; common practice, no source. */
 const AGREEMENT =
-  "I will finish the garment and send my report by the day that is given, or say early that I cannot. I will keep the pattern and its numbers to myself until it is published. I will send my measurements as I find them, also where they do not come out as the pattern says.";
+  "I will finish the garment and send my report by the agreed date, or say early that I cannot. I will not share the pattern or its numbers until it is published. I will report my measurements as they are, even if they differ from the pattern.";
 
 /**
- * An opening as it begins: what the pattern knows already, and texts to change.
+ * A new listing: what the pattern already says, and texts to edit.
  *
- * @param places of a call that is there already; null for a new one, whose places begin at the testers needed.
- * @param timeZone of whoever begins it; "" where it is not known.
+ * @param places of an existing call; null for a new one, which starts with the testers needed.
+ * @param timeZone of the person who creates it; "" if unknown.
  */
-export function begunOpening(
+export function initialListing(
   pattern: PatternDocument,
   { title, places, timeZone }: { title: string; places: Places | null; timeZone: string },
 ): TypedOpening {
@@ -37,13 +37,13 @@ export function begunOpening(
 }
 
 function neededPlaces(pattern: PatternDocument): Places {
-  const least = testersNeeded(pattern);
-  if (least === null) return {};
-  const wanted = usualInvitations(least) ?? least;
-  return Object.fromEntries(pattern.sizes.map(({ id }) => [id, { least, wanted }]));
+  const needed = testersNeeded(pattern);
+  if (needed === null) return {};
+  const wanted = usualInvitations(needed) ?? needed;
+  return Object.fromEntries(pattern.sizes.map(({ id }) => [id, { least: needed, wanted }]));
 }
 
-/** Asked for is what targets are made from, and what orders the sizes; that alone decides the size at first. */
+/** Asks for the measurements that targets are based on, and for the one that orders the sizes, which decides the size. */
 function typedBody(pattern: PatternDocument): TypedOpening {
   const targets = pattern.measurements.flatMap(({ target }) =>
     target !== undefined && "body" in target ? [target.body] : [],
@@ -60,7 +60,7 @@ function yarnWords({ yarns }: PatternDocument): string {
   return yarns
     .map(({ label, colour, metresPerBall, gramsPerBall }) => {
       const named = colour === undefined || colour === "" ? label : `${label}, ${colour}`;
-      return `${named}: ${metresPerBall} m to ${gramsPerBall} g, or another yarn that gives the gauge.`;
+      return `${named}: ${metresPerBall} m per ${gramsPerBall} g, or another yarn that gives the gauge.`;
     })
     .join("\n");
 }
@@ -74,7 +74,7 @@ function toolWords({ craft, fabrics }: PatternDocument): string {
         gaugeOver({ count: stitches, overCm: overCm ?? 10 }),
         gaugeOver({ count: rows, overCm: overCm ?? 10 }),
       ];
-      return `${label}: ${toolMm} mm ${tool}, or whatever gives ${rounded(across)} stitches and ${rounded(along)} rows to 10 cm, washed.`;
+      return `${label}: ${toolMm} mm ${tool}, or whichever size gives ${rounded(across)} stitches and ${rounded(along)} rows per 10 cm after washing.`;
     })
     .join("\n");
 }

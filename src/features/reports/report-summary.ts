@@ -2,32 +2,32 @@ import { ownValue, type Measurement } from "@/engine/pattern";
 import { fieldOf, fitScaleLabel, stepOf, type StepId } from "@/engine/reporting";
 import { gaugeWords } from "@/ui/format-gauge";
 import { fieldWords } from "./field-words";
-import { sayingsAt, textOf, type FilledReport } from "./filled-report";
+import { fieldNotes, textOf, type FilledReport } from "./filled-report";
 import { fitAreaOf } from "./fit-area";
 
-/** A line of a report as it will be read. */
-export interface ToldLine {
+/** A line of the summary of a report. */
+export interface SummaryLine {
   readonly label: string;
-  /** As it was typed. */
+  /** As typed. */
   readonly typed: string;
-  /** As it is read, where that says more. */
+  /** As it is read, if that says more. */
   readonly read: string;
 }
 
 const WAYS = { around: "around", "flat doubled": "laid flat and doubled" } as const;
 
-/** Her swatches in words. */
-export function toldSwatches({ read, context }: FilledReport): ToldLine[] {
+/** The swatches in words. */
+export function swatchLines({ read, context }: FilledReport): SummaryLine[] {
   const { pattern, unit } = context;
-  return read.report.swatches.map(({ fabric, toolMm, stitches, acrossCm, rows, alongCm, washed, on, used }, at) => {
-    const kept = (part: string, value: number | string) =>
-      ownValue(read.typed, `swatches[${at}].${part}`) ?? String(value);
+  return read.report.swatches.map(({ fabric, toolMm, stitches, acrossCm, rows, alongCm, washed, on, used }, index) => {
+    const typedText = (part: string, value: number | string) =>
+      ownValue(read.typed, `swatches[${index}].${part}`) ?? String(value);
     const label = pattern.fabrics.find(({ id }) => id === fabric)?.label ?? fabric;
-    const across = kept("acrossCm", `${acrossCm} cm`);
-    const along = kept("alongCm", `${alongCm} cm`);
+    const across = typedText("acrossCm", `${acrossCm} cm`);
+    const along = typedText("alongCm", `${alongCm} cm`);
     return {
       label: `${label}, ${toolMm} mm${used ? ", the one that counts" : ""}`,
-      typed: `${kept("stitches", stitches)} stitches over ${across}, ${kept("rows", rows)} rows over ${along}`,
+      typed: `${typedText("stitches", stitches)} stitches over ${across}, ${typedText("rows", rows)} rows over ${along}`,
       read: [
         `${gaugeWords(stitches / acrossCm, "stitches", unit)}, ${gaugeWords(rows / alongCm, "rows", unit)}`,
         washed ? "washed" : "not washed",
@@ -39,11 +39,11 @@ export function toldSwatches({ read, context }: FilledReport): ToldLine[] {
   });
 }
 
-/** Counts and lengths that she says are others than the pattern's. */
-export function toldCounts(report: FilledReport): ToldLine[] {
+/** Counts and lengths that differ from the pattern. */
+export function countLines(report: FilledReport): SummaryLine[] {
   const { pattern } = report.context;
   const typed = (field: string) =>
-    sayingsAt(report, field).faults.length > 0 ? "" : (textOf(report, field) ?? "").trim();
+    fieldNotes(report, field).faults.length > 0 ? "" : (textOf(report, field) ?? "").trim();
   return [
     ...pattern.counts.map(({ id, label }) => ({ label, typed: typed(fieldOf.worked(id)), read: "" })),
     ...(pattern.lengths ?? []).map(({ id, label }) => ({
@@ -54,64 +54,67 @@ export function toldCounts(report: FilledReport): ToldLine[] {
   ].filter((line) => line.typed !== "");
 }
 
-/** Her readings in words, in the pattern's order. */
-export function toldReadings({ read, context }: FilledReport): ToldLine[] {
+/** The readings in words, in the pattern's order. */
+export function readingLines({ read, context }: FilledReport): SummaryLine[] {
   const { pattern, formatLength } = context;
   const labelOf = ({ letter, label }: Measurement) => `${letter} ${label}`;
-  return read.report.readings.map(({ measurement, cm, state, way }, at) => {
+  return read.report.readings.map(({ measurement, cm, state, way }, index) => {
     const found = pattern.measurements.find(({ id }) => id === measurement);
     const details = [formatLength(cm), way ? WAYS[way] : "", state === "unwashed" ? "not washed" : ""];
     return {
       label: found ? labelOf(found) : measurement,
-      typed: ownValue(read.typed, `readings[${at}].cm`) ?? `${cm} cm`,
+      typed: ownValue(read.typed, `readings[${index}].cm`) ?? `${cm} cm`,
       read: details.filter((words) => words !== "").join(", "),
     };
   });
 }
 
-export function toldYarn({ read, context }: FilledReport): ToldLine[] {
-  return read.report.yarn.map(({ yarn, grams, metresPer100g }, at) => {
-    const kept = (part: string) => ownValue(read.typed, `yarn[${at}].${part}`);
-    const balls = kept("balls");
+export function yarnLines({ read, context }: FilledReport): SummaryLine[] {
+  return read.report.yarn.map(({ yarn, grams, metresPer100g }, index) => {
+    const typedText = (part: string) => ownValue(read.typed, `yarn[${index}].${part}`);
+    const balls = typedText("balls");
     return {
       label: context.pattern.yarns.find(({ id }) => id === yarn)?.label ?? yarn,
-      typed: balls === undefined ? `${kept("before") ?? ""} before, ${kept("after") ?? ""} left` : `${balls} balls`,
+      typed:
+        balls === undefined
+          ? `${typedText("before") ?? ""} before, ${typedText("after") ?? ""} left`
+          : `${balls} balls`,
       read: `${tenth(grams)} g, ${Math.round((grams * metresPer100g) / 100)} m`,
     };
   });
 }
 
-export function toldFit({ read, context }: FilledReport): ToldLine[] {
+export function fitLines({ read, context }: FilledReport): SummaryLine[] {
   return (read.report.fit ?? []).map(({ area, scale, says }) => {
     const place = fitAreaOf(context.pattern, area);
     return { label: place.label, typed: fitScaleLabel(scale, place), read: says ?? "" };
   });
 }
 
-/** Something that a report still lacks or asks, and the step where it stands. */
+/** Something that is missing or asked in a report, and its step. */
 export interface OpenPoint {
   readonly field: string;
   readonly step: StepId;
   readonly label: string;
-  readonly says: string;
+  readonly message: string;
 }
 
-/** What is wrong or half filled, and so not sent. */
-export function toMend({ read, context, typed }: FilledReport): OpenPoint[] {
+/** Faulty or incomplete fields, which are not sent. */
+export function pointsToFix({ read, context, typed }: FilledReport): OpenPoint[] {
   return read.faults.flatMap((fault) => pointOf(fault, fieldWords(fault.field, context, typed)));
 }
 
-/** What was asked and is not answered. */
+/** Questions without an answer. */
 export function openQuestions({ questions, context, typed }: FilledReport): OpenPoint[] {
   return questions.flatMap((question) => pointOf(question, fieldWords(question.field, context, typed)));
 }
 
 function pointOf({ field, message }: { readonly field: string; readonly message: string }, label: string): OpenPoint[] {
   const [step] = stepOf(field);
-  return step === undefined ? [] : [{ field, says: message, step, label }];
+  return step === undefined ? [] : [{ field, message, step, label }];
 }
 
-/** Measurements that she has not taken. */
+/** Measurements that are not taken yet. */
 export function notMeasured({ read, context }: FilledReport): Measurement[] {
   const { readings, changed = [] } = read.report;
   const done = new Set([...readings.map(({ measurement }) => measurement), ...changed]);

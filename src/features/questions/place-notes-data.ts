@@ -6,49 +6,49 @@ import { Prisma } from "@/generated/prisma/client";
 import { database } from "@/server/database";
 import { pageOfList, type PageOfList } from "@/ui/page-number";
 import { groupByPlace, type PlaceGroup } from "./group-by-place";
-import type { SaidQuery } from "./said-query";
+import type { QuestionsQuery } from "./questions-query";
 import { placeSchema } from "./schema";
 
 /*
- * What testers have asked and told of the written instructions, by place. As many places are read as stand on a page, and
- * of each as many words; a page of one place alone has them all, page by page.
+ * Questions and trouble spots of the written instructions, by place. Only the places of one page are read, and the first few
+ * notes of each; the page of one place shows all its notes, page by page.
  */
 
 const PLACES_A_PAGE = 8;
-const MOST_SHOWN = 5;
+const MAX_SHOWN = 5;
 const A_PAGE_OF_ONE_PLACE = 30;
-/** Questions that one answer is given to. */
-const MOST_ANSWERED = 200;
+/** The most questions that one answer is given to. */
+const MAX_ANSWERED = 200;
 
 const spokenSchema = z.object({ place: placeSchema, revisionNumber: z.int(), waiting: z.int() });
 
-/** A place that something is said of, and the first revision in whose text it stood. */
+/** A place with notes, and the first revision that contained it. */
 type Spoken = z.infer<typeof spokenSchema>;
 
-const saidSchema = z.object({
+const noteSchema = z.object({
   id: z.string(),
-  saidAt: z.coerce.date(),
+  createdAt: z.coerce.date(),
   revisionNumber: z.int(),
-  /** Null where the tester's row is gone. */
+  /** Null if the tester's row was deleted. */
   tester: z.object({ name: z.string(), size: z.string() }).nullable(),
 });
 
-/** Something said of a place, as the designer reads it. */
-export type SaidAtPlace = z.infer<typeof saidSchema>;
+/** A note about a place, as the designer reads it. */
+export type PlaceNote = z.infer<typeof noteSchema>;
 
 const threadSchema = z.object({
   key: z.string(),
   answer: z.string().nullable(),
   answeredAt: z.date().nullable(),
-  /** Null also where the account is gone. */
+  /** Also null if the account was deleted. */
   answeredBy: z.string().nullable(),
   many: z.int(),
-  /** Of all that an answer would be for. */
+  /** The questions that an answer would be for. */
   ids: z.array(z.string()),
-  shown: z.array(saidSchema.extend({ asks: z.string() })),
+  shown: z.array(noteSchema.extend({ asks: z.string() })),
 });
 
-/** Questions of one place that wait, or that have the same answer. */
+/** Questions about one place that wait, or that share an answer. */
 export type QuestionThread = z.infer<typeof threadSchema>;
 
 const troubleSchema = z.object({
@@ -57,56 +57,56 @@ const troubleSchema = z.object({
   /** Size -> testers. */
   sizes: z.record(z.string(), z.int()),
   many: z.int(),
-  shown: z.array(saidSchema.extend({ happened: z.string(), did: z.string() })),
+  shown: z.array(noteSchema.extend({ happened: z.string(), did: z.string() })),
 });
 
 /** What went wrong at one place. */
 export type TroublesOfPlace = z.infer<typeof troubleSchema>;
 
 export interface AskedPlaces extends PageOfList {
-  /** Questions of the whole call that wait. */
+  /** Waiting questions of the whole call. */
   readonly waiting: number;
-  /** Places with somebody who waits first, each in the order of the text. */
+  /** Places with waiting questions first, each group in the order of the text. */
   readonly places: readonly (PlaceGroup<Spoken> & { readonly threads: readonly QuestionThread[] })[];
 }
 
 export interface TroubledPlaces extends PageOfList {
-  /** Those where most testers stumbled first. */
+  /** Those with most testers first. */
   readonly places: readonly (PlaceGroup<Spoken> & { readonly troubles: TroublesOfPlace })[];
 }
 
-/** How many of a list are read, and after how many. */
-function stretchOf({ at, page }: SaidQuery): { readonly from: number; readonly to: number } {
-  const take = at === undefined ? MOST_SHOWN : A_PAGE_OF_ONE_PLACE;
+/** The part of a list that is read, counted from 1. */
+function stretchOf({ at, page }: QuestionsQuery): { readonly from: number; readonly to: number } {
+  const take = at === undefined ? MAX_SHOWN : A_PAGE_OF_ONE_PLACE;
   const skip = at === undefined ? 0 : (page - 1) * take;
   return { from: skip + 1, to: skip + take };
 }
 
-/** How many pages the longest list of one place has. */
+/** The number of pages of the longest list of one place. */
 export function pagesOfPlace(lists: readonly { readonly many: number }[]): number {
   return Math.max(1, ...lists.map(({ many }) => Math.ceil(many / A_PAGE_OF_ONE_PLACE)));
 }
 
-/** The calls' rows that a viewer may read. */
+/** Joins the call and the viewer's membership. */
 function ofCall({ callId, pattern }: CallAccess): Prisma.Sql {
   return Prisma.sql`JOIN call ON call.id = ${callId}::uuid
     JOIN membership ON membership.pattern_id = call.pattern_id AND membership.account_id = ${pattern.accountId}::uuid`;
 }
 
-/** The places of a page as rows: which group a place that was spoken of is of. */
+/** The places of a page as rows, with the group that each belongs to. */
 function spotsSql(groups: readonly PlaceGroup<Spoken>[]): Prisma.Sql {
-  const spots = groups.flatMap(({ key, said }, order) => said.map(({ place }) => ({ key, place, order })));
+  const spots = groups.flatMap(({ key, notes }, order) => notes.map(({ place }) => ({ key, place, order })));
   return Prisma.sql`jsonb_to_recordset(${JSON.stringify(spots)}::jsonb) AS spot (key text, place jsonb, "order" int)`;
 }
 
-const SAID = Prisma.sql`'id', said.id, 'saidAt', said.created_at, 'revisionNumber', said.number,
-  'tester', CASE WHEN said.name IS NULL THEN NULL ELSE jsonb_build_object('name', said.name, 'size', said.size) END`;
+const NOTE = Prisma.sql`'id', notes.id, 'createdAt', notes.created_at, 'revisionNumber', notes.number,
+  'tester', CASE WHEN notes.name IS NULL THEN NULL ELSE jsonb_build_object('name', notes.name, 'size', notes.size) END`;
 
-/** A page of the places that were asked about. */
+/** A page of the places with questions. */
 export async function askedPlaces(
   access: CallAccess,
   { instructions = "" }: Pick<PatternDocument, "instructions">,
-  query: SaidQuery,
+  query: QuestionsQuery,
 ): Promise<AskedPlaces> {
   const spoken = await database().$queryRaw<unknown[]>`
     SELECT place, min(revision.number) AS "revisionNumber", count(*) FILTER (WHERE answer IS NULL)::int AS waiting
@@ -114,7 +114,7 @@ export async function askedPlaces(
     WHERE question.call_id = call.id
     GROUP BY place ORDER BY min(question.created_at), place`;
   const groups = groupByPlace(instructions, z.array(spokenSchema).parse(spoken))
-    .map((group) => ({ group, waiting: group.said.reduce((sum, { waiting }) => sum + waiting, 0) }))
+    .map((group) => ({ group, waiting: group.notes.reduce((sum, { waiting }) => sum + waiting, 0) }))
     .toSorted((one, other) => Number(other.waiting > 0) - Number(one.waiting > 0));
   const asked = groups.filter(({ group: { key } }) => query.at === undefined || key === query.at);
   const page = pageOfList(query.questions, asked.length, PLACES_A_PAGE);
@@ -127,16 +127,16 @@ export async function askedPlaces(
   };
 }
 
-/** What is asked at each place: each answer that was given, the earliest first, and last what still waits. */
+/** The questions of each place: by answer, the earliest first, and last those that wait. */
 async function questionThreads(
   access: CallAccess,
   groups: readonly PlaceGroup<Spoken>[],
-  query: SaidQuery,
+  query: QuestionsQuery,
 ): Promise<QuestionThread[]> {
   if (groups.length === 0) return [];
   const { from, to } = stretchOf(query);
   const rows = await database().$queryRaw<unknown[]>`
-    WITH said AS (
+    WITH notes AS (
       SELECT spot.key, question.id, asks, answer, answered_at, account.name AS answered_by, question.created_at,
         revision.number, tester.size, coalesce(tester_contact.name, tester.code) AS name
       FROM ${spotsSql(groups)} JOIN question ON question.place = spot.place ${ofCall(access)}
@@ -147,9 +147,9 @@ async function questionThreads(
       WHERE question.call_id = call.id
     )
     SELECT key, answer, answered_at AS "answeredAt", min(answered_by) AS "answeredBy", count(*)::int AS many,
-      to_jsonb((array_agg(id ORDER BY created_at, id))[1:${MOST_ANSWERED}::int]) AS ids,
-      to_jsonb((array_agg(jsonb_build_object('asks', asks, ${SAID}) ORDER BY created_at, id))[${from}::int:${to}::int]) AS shown
-    FROM said GROUP BY key, answer, answered_at ORDER BY answered_at NULLS LAST`;
+      to_jsonb((array_agg(id ORDER BY created_at, id))[1:${MAX_ANSWERED}::int]) AS ids,
+      to_jsonb((array_agg(jsonb_build_object('asks', asks, ${NOTE}) ORDER BY created_at, id))[${from}::int:${to}::int]) AS shown
+    FROM notes GROUP BY key, answer, answered_at ORDER BY answered_at NULLS LAST`;
   return z.array(threadSchema).parse(rows);
 }
 
@@ -157,7 +157,7 @@ async function questionThreads(
 export async function troubledPlaces(
   access: CallAccess,
   { instructions = "" }: Pick<PatternDocument, "instructions">,
-  query: SaidQuery,
+  query: QuestionsQuery,
 ): Promise<TroubledPlaces> {
   const spoken = await database().$queryRaw<unknown[]>`
     SELECT place, min(revision.number) AS "revisionNumber", 0 AS waiting
@@ -166,13 +166,13 @@ export async function troubledPlaces(
     WHERE tester.call_id = call.id
     GROUP BY place ORDER BY min(trouble_spot.created_at), place`;
   const groups = groupByPlace(instructions, z.array(spokenSchema).parse(spoken));
-  const told = groups.filter(({ key }) => query.at === undefined || key === query.at);
-  const page = pageOfList(query.troubles, told.length, PLACES_A_PAGE);
-  const troubles = await troublesOf(access, told, { ...query, ...page });
+  const found = groups.filter(({ key }) => query.at === undefined || key === query.at);
+  const page = pageOfList(query.troubles, found.length, PLACES_A_PAGE);
+  const troubles = await troublesOf(access, found, { ...query, ...page });
   return {
     ...page,
     places: troubles.flatMap((each) => {
-      const group = told.find(({ key }) => key === each.key);
+      const group = found.find(({ key }) => key === each.key);
       return group === undefined ? [] : [{ ...group, troubles: each }];
     }),
   };
@@ -181,12 +181,12 @@ export async function troubledPlaces(
 async function troublesOf(
   access: CallAccess,
   groups: readonly PlaceGroup<Spoken>[],
-  { skip, take, ...query }: SaidQuery & Pick<PageOfList, "skip" | "take">,
+  { skip, take, ...query }: QuestionsQuery & Pick<PageOfList, "skip" | "take">,
 ): Promise<TroublesOfPlace[]> {
   if (groups.length === 0) return [];
   const { from, to } = stretchOf(query);
   const rows = await database().$queryRaw<unknown[]>`
-    WITH said AS (
+    WITH notes AS (
       SELECT spot.key, spot.order, trouble_spot.id, happened, did, trouble_spot.created_at, trouble_spot.tester_id,
         revision.number, tester.size, coalesce(tester_contact.name, tester.code) AS name
       FROM ${spotsSql(groups)} JOIN trouble_spot ON trouble_spot.place = spot.place
@@ -195,14 +195,14 @@ async function troublesOf(
       LEFT JOIN tester_contact ON tester_contact.tester_id = tester.id
       WHERE tester.call_id = call.id
     ),
-    by_size AS (SELECT key, "order", size, count(DISTINCT tester_id)::int AS many FROM said GROUP BY key, "order", size),
+    by_size AS (SELECT key, "order", size, count(DISTINCT tester_id)::int AS many FROM notes GROUP BY key, "order", size),
     listed AS (
       SELECT key, "order", sum(many)::int AS testers, jsonb_object_agg(size, many) AS sizes FROM by_size
       GROUP BY key, "order" ORDER BY testers DESC, "order" LIMIT ${take} OFFSET ${skip}
     )
     SELECT key, testers, sizes, count(*)::int AS many,
-      to_jsonb((array_agg(jsonb_build_object('happened', happened, 'did', did, ${SAID}) ORDER BY created_at, id))[${from}::int:${to}::int]) AS shown
-    FROM listed JOIN said USING (key)
+      to_jsonb((array_agg(jsonb_build_object('happened', happened, 'did', did, ${NOTE}) ORDER BY created_at, id))[${from}::int:${to}::int]) AS shown
+    FROM listed JOIN notes USING (key)
     GROUP BY key, testers, sizes, listed.order ORDER BY testers DESC, listed.order`;
   return z.array(troubleSchema).parse(rows);
 }
