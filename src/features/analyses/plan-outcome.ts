@@ -7,7 +7,7 @@ import { againstTarget, type AgainstTarget } from "./target-words";
 
 export type RevisedPlan = Extract<PlanOutput, { status: "revised" }>;
 
-/** What a measurement of one size is expected to come to at the pattern's gauge, as it is and once revised; lengths in cm. */
+/** The expected length of a measurement in one size at the pattern's gauge, before and after the revision, cm. */
 export interface PlannedCell {
   readonly size: Size;
   readonly toleranceCm: number;
@@ -18,7 +18,7 @@ export interface PlannedCell {
     readonly lowCm: number | null;
     readonly highCm: number | null;
     readonly against: AgainstTarget;
-    /** The same reports against the revised pattern. */
+    /** The same reports compared with the revised pattern. */
     readonly cell: Cell;
   };
 }
@@ -51,13 +51,13 @@ export interface PlanOutcome {
 
 interface Given {
   readonly before: PatternDocument;
-  /** What was known when it was asked. */
+  /** The results when it was requested. */
   readonly cellsBefore: readonly Cell[];
   readonly take: readonly AcceptedProposal[];
   readonly plan: RevisedPlan;
 }
 
-/** What becomes of the pattern and of every measurement where a plan is saved. */
+/** What saving a plan does to the pattern and every measurement. */
 export function planOutcome(given: Given): PlanOutcome {
   return { instructions: mendedInstructions(given), changedRows: changedRows(given), rows: plannedRows(given) };
 }

@@ -41,7 +41,7 @@ export interface BindingAgreement extends Agreement {
 }
 
 /** Of more whom a version binds, only how many. */
-const MOST_NAMED = 12;
+const MAX_NAMED = 12;
 
 /** All versions of a call's agreement, the newest first. */
 export async function agreements(access: CallAccess): Promise<BindingAgreement[]> {
@@ -56,7 +56,7 @@ export async function agreements(access: CallAccess): Promise<BindingAgreement[]
       applications: {
         where: { withdrawnAt: null },
         orderBy: { position: "asc" },
-        take: MOST_NAMED,
+        take: MAX_NAMED,
         select: { contact: { select: { name: true } } },
       },
     },

@@ -7,7 +7,7 @@ const MOST_LISTED = 40;
 const A_PAGE_OF_A_SIZE = 20;
 const A_PAGE_OF_WAITING = 12;
 /** Of more who would be invited, only how many stand in each size. */
-const MOST_NAMED = 60;
+const MAX_NAMED = 60;
 
 /** People of the board that are shown, by position: from where, and how many. */
 export interface Stretch {
@@ -34,7 +34,7 @@ export function shownPeople(board: StoredBoard, side: StoredSide, query: PlacesQ
     isFolded,
     listed: new Map(listed.map((size) => [size.id, isFolded ? pageOfSize(size, query) : wholeSize(size)])),
     waiting: { ...waiting, ...stretchOf(waiting, { from: board.waitingFrom, many: side.waiting }) },
-    areNamed: board.sizes.reduce((sum, { placed }) => sum + placed, 0) <= MOST_NAMED,
+    areNamed: board.sizes.reduce((sum, { placed }) => sum + placed, 0) <= MAX_NAMED,
   };
 }
 

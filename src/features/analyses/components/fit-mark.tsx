@@ -2,10 +2,10 @@ import type { FitTally } from "../fit-picture";
 
 const CELL = 26;
 const HEIGHT = 22;
-/** Below the letter that stands in the tape's middle. */
+/** Below the letter in the middle of the measuring line. */
 const BELOW = 14;
 
-/** A two-sided scale of three figures: tight at the left, right in the middle, loose at the right. The most is filled. */
+/** Three counts side by side: tight on the left, right in the middle, loose on the right. The largest is filled. */
 export function FitMark({
   tally: { tight, right, loose },
   title,

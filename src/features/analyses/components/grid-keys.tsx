@@ -11,8 +11,7 @@ const STEPS: Readonly<Record<string, { readonly down: number; readonly across: n
 };
 
 /**
- * Makes the cells inside one stop of the Tab key, moved between by the arrow keys; Enter opens a cell and leads to its
- * panel, Escape leads back. Without it every cell is a plain link.
+ * Makes the cells one Tab stop with arrow keys between them; Enter opens a cell and moves to its panel, Escape moves back. Without scripts every cell is a plain link.
  */
 export function GridKeys({ opened, children }: { readonly opened: string | undefined; readonly children: ReactNode }) {
   const router = useRouter();

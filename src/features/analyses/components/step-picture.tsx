@@ -5,11 +5,11 @@ import type { DrawnStep, DrawnSteps } from "../step-scale";
 
 const WORDS: Readonly<Record<StepKind, string>> = {
   target: "Target",
-  design: "As designed",
+  design: "As planned",
   rounding: "Whole counts",
-  worked: "Worked otherwise",
-  gauge: "Gauge explains",
-  gap: "What it does not",
+  worked: "Different counts",
+  gauge: "Own gauge",
+  gap: "Difference",
   reading: "As measured",
 };
 
@@ -21,7 +21,7 @@ interface StepPictureProps extends DrawnSteps {
   readonly counted: boolean;
 }
 
-/** The way from target to reading: a picture for the eye, and the same rows as a table for everybody. */
+/** The steps from target to reading, as a picture and as a table. */
 export function StepPicture({ rows, ticks, unit, caption, counted }: StepPictureProps) {
   return (
     <table className={`step-picture ${counted ? "counted" : ""}`}>

@@ -29,7 +29,7 @@ export function YarnTable({ sheet, board }: YarnTableProps) {
               Expected, {unit}
             </th>
             <th scope="col" className="text-right">
-              Enough for 9 in 10, {unit}
+              Enough for 9 in 10 makers, {unit}
             </th>
             <th scope="col">What testers used, {unit}</th>
           </tr>
@@ -68,7 +68,7 @@ function Used({ reported, used, unit }: UsedProps) {
       {reported.map(({ tester, name, metres, isSetAside }) => (
         <li key={tester} className={`wrap-anywhere ${isSetAside ? "text-soft" : ""}`}>
           {name} {formatYarnNumber(metres, unit)}
-          {isSetAside ? " (set aside)" : ""}
+          {isSetAside ? " (excluded)" : ""}
         </li>
       ))}
     </ul>

@@ -28,7 +28,7 @@ export default async function GapsPage({ params, searchParams }: PageProps<"/cal
             {...{ results, query, opened }}
             call={{ callId, patternId, mayEdit: loaded.mayEdit }}
             unit={loaded.viewer.unit}
-            readAnew={misworkedWords(evidence?.misworked ?? [], results.pattern)}
+            readingNote={misworkedWords(evidence?.misworked ?? [], results.pattern)}
           />
         )}
       </ResultsFrame>
