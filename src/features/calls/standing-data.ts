@@ -4,18 +4,18 @@ import { database } from "@/server/database";
 import { AppError } from "@/server/errors";
 import { callScope, type CallAccess } from "./access";
 
-/** How far a call has come, in numbers. */
+/** A call's progress in numbers. */
 export interface CallStanding {
-  /** Null for a call without an opening: its reports are brought in. */
+  /** Null for a call without an opening, whose reports are imported. */
   readonly opening: "draft" | "taking" | "over" | null;
   readonly isOpen: boolean;
-  /** Those who have withdrawn are not among them. */
+  /** Without those who have withdrawn. */
   readonly applied: number;
-  /** Applications without a word of the designer's. */
+  /** Applications without a decision. */
   readonly undecided: number;
-  /** Applications with a yes that stand in no size, and are not left waiting. */
+  /** Accepted applications without a size that are not left waiting. */
   readonly unplaced: number;
-  /** Stand in a size, and are not invited yet. */
+  /** Have a size and are not invited yet. */
   readonly placed: number;
   readonly invited: number;
   readonly unanswered: number;
@@ -26,7 +26,7 @@ export interface CallStanding {
   readonly questions: number;
 }
 
-/** Reads how far a call has come. */
+/** Reads a call's progress. */
 export async function callStanding(access: CallAccess): Promise<CallStanding> {
   const call = callScope(access);
   const now = new Date();

@@ -12,9 +12,9 @@ describe("what comes next in a call", () => {
   it("is said in the order in which a call goes, each with the page where it is done", () => {
     const steps = nextSteps({ ...BEGUN, undecided: 1, unplaced: 2, placed: 3, lapsed: 1, questions: 4 });
     expect(steps.map(({ path, says }) => `${path}: ${says}`)).toEqual([
-      "/applications: 1 application has no word of yours yet.",
-      "/places: 2 people with a yes stand in no size.",
-      "/places: 3 people have a place and are not invited yet.",
+      "/applications: 1 application needs your decision.",
+      "/places: 2 people you accepted have no size yet.",
+      "/places: 3 people have a size and are not invited yet.",
       "/progress: 1 invitation ended without an answer.",
       "/questions: 4 questions wait for your answer.",
     ]);

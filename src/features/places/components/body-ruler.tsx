@@ -9,11 +9,11 @@ interface BodyRulerProps extends Ruler {
   /** The whole picture in words. */
   readonly description: string;
   readonly unit: string;
-  /** What a person is, said beside her name. */
+  /** A person's status, shown beside their name. */
   readonly says: (person: RulerPerson) => string;
 }
 
-/** A ruler of bodies: sizes marked with their reach above, people as ticks below, each led to the size where she stands. */
+/** A ruler of body measurements: sizes with their reach above, people as ticks below, with a line from each to their size. */
 export function BodyRuler({ title, description, unit, sizes, people, bars, says }: BodyRulerProps) {
   const id = useId();
   const layout = rulerLayout(sizes, people, bars);
@@ -143,7 +143,7 @@ interface SizeLineProps {
   readonly className?: string;
 }
 
-/** From a person to the size where she stands; nothing where she waits. */
+/** A line from a person to their size; nothing while they wait. */
 function SizeLine({ layout: { x, sizes, railY, hasInitials }, person, className = "" }: SizeLineProps) {
   const { at, y, mark, size } = person;
   const stands = sizes.find(({ id }) => id === size);
@@ -168,7 +168,7 @@ interface PersonProps {
   readonly says: string;
 }
 
-/** One person's head; pointed at, it tells whose it is and shows her line. */
+/** One person's mark; pointing at it shows their name and highlights their line. */
 function Person({ layout, person, says }: PersonProps) {
   const { x, axisY, hasInitials } = layout;
   const { at, y, mark, name } = person;

@@ -7,7 +7,7 @@ export interface RulerSize {
   readonly id: string;
   readonly label: string;
   readonly at: number;
-  /** From where to where a body is within its reach. */
+  /** The range of bodies within its reach. */
   readonly from: number;
   readonly to: number;
   readonly filled: number;
@@ -20,11 +20,11 @@ export interface RulerPerson {
   readonly name: string;
   readonly at: number;
   readonly mark: PersonMark;
-  /** Where she stands; null where she waits. */
+  /** Their size; null while they wait. */
   readonly size: string | null;
 }
 
-/** How many people have a body from one length to another, by what they are and where they stand. */
+/** How many people have a body measurement within a range, by status and size. */
 export interface RulerBar {
   readonly from: number;
   readonly to: number;
@@ -36,11 +36,11 @@ export interface RulerLayout {
   readonly x: (value: number) => number;
   readonly ticks: readonly number[];
   readonly leastWidthPx: number;
-  /** Few enough that each head has room for an initial. */
+  /** Few enough that each mark has room for an initial. */
   readonly hasInitials: boolean;
   readonly sizes: readonly (RulerSize & { readonly labelY: number; readonly reachY: number })[];
   readonly people: readonly (RulerPerson & { readonly y: number })[];
-  /** Where the sizes' marks stand, and where the axis. */
+  /** The positions of the sizes' marks and of the axis. */
   readonly railY: number;
   readonly axisY: number;
   readonly heightPx: number;
@@ -56,10 +56,10 @@ const FAN = 92;
 const FAN_OF_MANY = 150;
 const MOST_INITIALS = 36;
 const TALLEST_PEOPLE = 210;
-/** Below the axis: its numbers, and the name of whoever is pointed at. */
+/** Below the axis: its numbers, and the name shown on hover. */
 const BELOW = 52;
 
-/** Where everything stands on a ruler of bodies: sizes on top; people below on the axis, or bars in their place. */
+/** The layout of a ruler of bodies: sizes on top; people below on the axis, or bars in their place. */
 export function rulerLayout(
   sizes: readonly RulerSize[],
   people: readonly RulerPerson[],

@@ -9,12 +9,12 @@ import { STANDING_MARKS } from "./standing-words";
 
 export interface Ruler {
   readonly sizes: readonly RulerSize[];
-  /** Nobody where they are too many, and bars stand for them. */
+  /** Empty where there are too many people and bars replace them. */
   readonly people: readonly RulerPerson[];
   readonly bars: readonly RulerBar[] | null;
 }
 
-/** Whom the board shows on the ruler of one body measurement, and its sizes there; lengths in the reader's unit. */
+/** The people and sizes of the board on the ruler of one body measurement; lengths in the reader's unit. */
 export function rulerOfBoard(
   { board, side, people }: LoadedBoard,
   { measurement, unit }: { readonly measurement: string; readonly unit: LengthUnit },
@@ -49,7 +49,7 @@ function barsOf({ fromCm: firstCm, toCm: lastCm, bins }: Crowd, unit: LengthUnit
   return bins.map(({ bin, groups }) => ({ from: edge(bin), to: edge(bin + 1), groups }));
 }
 
-/** What is said of one person: name, length, what she is and where. */
+/** One person in words: name, length, status and size. */
 export function personSays(
   { name, at, mark, size }: RulerPerson,
   { unit, labelOf }: { readonly unit: LengthUnit; readonly labelOf: (size: string) => string },
@@ -65,7 +65,7 @@ const WHERE_WORDS: Readonly<Record<PersonMark, string>> = {
   waiting: "waiting",
 };
 
-/** More would be too long to listen to; the table names them all. */
+/** More would be too long for a screen reader; the table names them all. */
 const MOST_TOLD = 40;
 
 /** The picture in words. */
@@ -73,12 +73,12 @@ export function rulerDescription({ sizes, people, bars }: Ruler, says: (person: 
   const marks = sizes.map(({ label, filled, wanted }) => `${label}: ${filled} of ${wanted}`).join("; ");
   const groups = bars?.flatMap((bar) => bar.groups) ?? people.map(({ size }) => ({ size, many: 1 }));
   const count = (those: typeof groups) => those.reduce((sum, { many }) => sum + many, 0);
-  const whole = `Places by size: ${marks}. ${count(groups.filter(({ size }) => size === null))} waiting.`;
+  const whole = `Testers by size: ${marks}. ${count(groups.filter(({ size }) => size === null))} waiting.`;
   if (bars !== null || people.length > MOST_TOLD) return `${whole} The tables below name all ${count(groups)} people.`;
   return `${whole} ${people.map(says).join("; ")}.`;
 }
 
-/** Which marks stand on a ruler. */
+/** Which marks a ruler shows. */
 export function marksOn({ people, bars }: Ruler): ReadonlySet<PersonMark> {
   return new Set([...people, ...(bars ?? []).flatMap(({ groups }) => groups)].map(({ mark }) => mark));
 }

@@ -39,7 +39,7 @@ export default async function GapsPage({ params, searchParams }: PageProps<"/cal
 /** Each is a picture of its own. */
 const TESTERS_A_PAGE = 6;
 
-/** The cell that an address opens, with the testers of its size who are on the asked page. */
+/** The requested cell, with the testers of its size on the requested page. */
 async function openedCell(
   access: CallAccess,
   results: Results<PageParts<"gaps">> | null,

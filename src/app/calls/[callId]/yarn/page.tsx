@@ -33,7 +33,7 @@ export default async function YarnPage({ params, searchParams }: PageProps<"/cal
   );
 }
 
-/** Testers one by one where they are few, and the names of those whose weights are suspect. */
+/** Testers one by one where there are few, and the names of those with flagged weights. */
 async function named(access: CallAccess, results: Results<PageParts<"yarn">>) {
   const suspects = results.yarn.flatMap((need) => need.suspects.map(({ tester }) => tester));
   return await Promise.all([
