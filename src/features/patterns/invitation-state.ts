@@ -1,7 +1,7 @@
 import type { HelperRole, Role } from "./access";
 import type { InvitationRead } from "./invitation-data";
 
-/** What an invitation is to whoever has opened its link. */
+/** What an invitation means for the person who opened its link. */
 export type InvitationState =
   | {
       readonly status: "open";
@@ -9,7 +9,7 @@ export type InvitationState =
       readonly ownerName: string;
       readonly role: HelperRole;
       readonly endsAt: Date;
-      /** She may look already, and would be able to edit. */
+      /** They may view already, and would be able to edit. */
       readonly raises: boolean;
     }
   | { readonly status: "ended"; readonly at: Date }
@@ -21,7 +21,7 @@ export type InvitationState =
   /** She took it herself. */
   | { readonly status: "taken"; readonly patternId: string };
 
-/** @param holderId the account of whoever has opened the link, null for a visitor. */
+/** @param holderId the account of the person who opened the link; null for a visitor. */
 export function invitationState(read: InvitationRead, holderId: string | null, now: Date): InvitationState {
   const { patternId, patternName, ownerName, role, endsAt, holderRole } = read;
   if (read.acceptedAt !== null) return takenState(read, holderId);

@@ -28,7 +28,7 @@ describe("the message of an invitation", () => {
     expect(text).toContain("Report: by Friday 30 April 2027, 23:59");
     expect(text).toContain("reply by Saturday 20 February 2027, 23:59");
     expect(text).toContain("\nhttps://sizewright.example/invited/abc\n");
-    expect(text).toContain("times are those of Lisbon (Europe)");
+    expect(text).toContain("Time zone: Lisbon (Europe)");
   });
 
   it("tells the same moments in her own zone, past the date line too", () => {

@@ -15,13 +15,13 @@ interface MeasurementExplainedProps {
   readonly unit: LengthUnit;
 }
 
-/** How one measurement of one size is worked out, line by line, down to what rounding left. */
+/** How one measurement of one size is calculated, line by line, down to the rounding difference. */
 export function MeasurementExplained({ pattern, measurement, size, unit }: MeasurementExplainedProps) {
   const counts = measurement.terms.flatMap(countsOfTerm);
   if (missingGrading(pattern).some(({ path }) => counts.includes(path.slice("grading.".length)))) {
     return (
       <Notice title="Some counts that this measurement needs have no numbers yet">
-        <p>Give them numbers under “Edit”, and the arithmetic stands here.</p>
+        <p>Add them under “Edit” to see the calculation.</p>
       </Notice>
     );
   }

@@ -8,7 +8,7 @@ interface MeasurementNeighboursProps {
   readonly size: string;
 }
 
-/** The way to the measurement before and the one after, in the same size. */
+/** Links to the previous and next measurement in the same size. */
 export function MeasurementNeighbours({ patternId, pattern, measurement, size }: MeasurementNeighboursProps) {
   const at = pattern.measurements.findIndex(({ id }) => id === measurement.id);
   const link = (neighbour: Measurement | undefined, word: string) =>

@@ -14,7 +14,7 @@ interface PatternFrameProps {
   readonly children: ReactNode;
 }
 
-/** Every page of a pattern: its name, what it is, and the way to its other pages. */
+/** The frame of every page of a pattern: its name, summary and tabs. */
 export function PatternFrame({ page, tab, actions, children }: PatternFrameProps) {
   const { patternId, revision, invented } = page;
   const { document } = revision;
@@ -51,11 +51,11 @@ export function PatternFrame({ page, tab, actions, children }: PatternFrameProps
   );
 }
 
-/** What is made up for the demo says so wherever it is shown. */
+/** Demo data is marked wherever it is shown. */
 export function InventedMark() {
   return (
     <p className="mb-4 inline-block rounded-full border border-line-strong px-3 py-0.5 text-sm text-soft">
-      Invented: pattern, people and numbers are made up
+      Demo: pattern, people and numbers are invented
     </p>
   );
 }

@@ -14,7 +14,7 @@ export function RevisionList({ home, revisions }: { readonly home: string; reado
               Revision {revision.number}
             </Link>
             <span className="text-soft">
-              <bdi>{revision.createdBy ?? "somebody who has left"}</bdi>, <Day at={revision.createdAt} />
+              <bdi>{revision.createdBy ?? "someone who has left"}</bdi>, <Day at={revision.createdAt} />
             </span>
           </p>
           <p className="mt-1 wrap-anywhere">{revision.reason}</p>

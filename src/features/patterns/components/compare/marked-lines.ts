@@ -7,7 +7,7 @@ export interface MarkedPart {
   readonly text: string;
 }
 
-/** A line of two texts laid over each other. */
+/** A line of a comparison of two texts. */
 export type MarkedLine =
   | MarkedPart
   /** A line that is in both, with other words. */
@@ -15,19 +15,19 @@ export type MarkedLine =
   /** Lines that are the same in both, far from any that are not. */
   | { readonly mark: "skipped"; readonly lines: number };
 
-/** Work that differing takes grows with the square of these. */
+/** The work of comparing grows with the square of these. */
 const MOST_LINE_EDITS = 1_000;
 const MOST_WORD_EDITS = 200;
-/** How many new lines an old one is held against. */
+/** How many new lines an old one is compared with. */
 const LOOK_AHEAD = 3;
-/** Of the longer line, how much must be the same for the two to be one line that was changed. */
+/** The share of the longer line that must be the same for the two to count as one changed line. */
 const LEAST_ALIKE = 0.4;
 const LINES_AROUND = 2;
 
 /**
- * Where two texts differ, line by line, and in a changed line word by word.
+ * The differences of two texts, line by line, and in a changed line word by word.
  *
- * @returns null where more differs than can be told line by line.
+ * @returns null where too much differs to compare line by line.
  */
 export function markLines(was: string, becomes: string): MarkedLine[] | null {
   const parts = diffArrays(linesOf(was), linesOf(becomes), { maxEditLength: MOST_LINE_EDITS });
@@ -50,7 +50,7 @@ function linesOf(text: string): string[] {
   return text === "" ? [] : text.split(/\r?\n/);
 }
 
-/** Lines in place of others: each by the next that is like it, where there is one. */
+/** Pairs replaced lines: each with the next similar one, where there is one. */
 function rewritten(removed: readonly string[], added: readonly string[]): MarkedLine[] {
   const lines: MarkedLine[] = [];
   let next = 0;
@@ -84,7 +84,7 @@ function wordParts(was: string, becomes: string): MarkedPart[] | null {
   return alike >= LEAST_ALIKE * Math.max(was.length, becomes.length) ? marked : null;
 }
 
-/** Leaves out what is the same far from any line that is not. */
+/** Leaves out unchanged lines that are far from any change. */
 function skipFar(lines: readonly MarkedLine[]): MarkedLine[] {
   const isNear = lines.map(() => false);
   lines.forEach(({ mark }, at) => {

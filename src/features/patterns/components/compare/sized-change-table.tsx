@@ -8,7 +8,7 @@ interface SizedChangeTableProps {
   readonly changes: readonly SizedChange[];
 }
 
-/** Numbers that are otherwise, sizes across, old and new. */
+/** Changed numbers, sizes across, old and new. */
 export function SizedChangeTable({ label, corner, sizes, changes }: SizedChangeTableProps) {
   const rows = changes.map(({ key, label: head, sides }) => ({
     key,

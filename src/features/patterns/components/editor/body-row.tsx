@@ -67,7 +67,7 @@ function BodyHead({ body, row }: Pick<BodyRowProps, "body" | "row">) {
       </label>
       <details>
         <summary className="min-h-7 text-sm text-soft">
-          How to take it{body.how.trim() === "" ? ": not said yet" : ""}
+          How to take it{body.how.trim() === "" ? ": not described yet" : ""}
         </summary>
         <TextField
           at={["bodyMeasurements", row, "how"]}
@@ -87,7 +87,7 @@ interface BodyCellProps {
   readonly body: string;
   readonly label: string;
   readonly row: number;
-  /** Place of the size. */
+  /** Index of the size. */
   readonly at: number;
 }
 

@@ -42,7 +42,7 @@ export function withoutSizeAt(pattern: DraftPattern, at: number): DraftPattern {
   return size === undefined ? pattern : withoutSize(pattern, size.id);
 }
 
-/** A size's body measurement as typed; without it where nothing is typed. */
+/** The size with a body measurement as typed; without it where nothing is typed. */
 export function withBodyText(
   pattern: DraftPattern,
   { at, body, text }: { readonly at: number; readonly body: string; readonly text: string },
@@ -53,7 +53,7 @@ export function withBodyText(
   return { ...pattern, sizes };
 }
 
-/** Cells copied from a spreadsheet, body measurements down and sizes across, from a cell on; what lies outside is left. */
+/** Cells copied from a spreadsheet, body measurements down and sizes across, pasted from a cell on; cells outside are ignored. */
 export function withPastedBodies(
   pattern: DraftPattern,
   block: readonly (readonly string[])[],

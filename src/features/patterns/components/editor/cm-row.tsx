@@ -21,10 +21,10 @@ interface CmRowProps {
 
 const SCOPES = [
   { value: "all", label: "the same in every size" },
-  { value: "each", label: "its own in each size" },
+  { value: "each", label: "different by size" },
 ];
 
-/** One length or allowance: a number for all sizes, or one in each. */
+/** One length, edging or seam: a number for all sizes, or one for each. */
 export function CmRow({ list, item, at, isLast, uses, onRemove }: CmRowProps) {
   const { unit, change } = useEditing("unit", "change");
   const set = (next: (item: CmItem) => CmItem, field: string | null) =>
@@ -47,7 +47,7 @@ export function CmRow({ list, item, at, isLast, uses, onRemove }: CmRowProps) {
         <div className="min-w-48 flex-1">
           <TextField
             at={[list, at, "label"]}
-            label={list === "lengths" ? "Length" : "Allowance"}
+            label={list === "lengths" ? "Length" : "Edging or seam"}
             value={item.label}
             onText={(label) => set((each) => ({ ...each, label }), "label")}
           />
@@ -55,7 +55,7 @@ export function CmRow({ list, item, at, isLast, uses, onRemove }: CmRowProps) {
         <div className="w-52 max-w-full">
           <ChoiceField
             at={[list, at, "scope"]}
-            label="It is"
+            label="Numbers"
             value={typeof cm === "object" ? "each" : "all"}
             choices={SCOPES}
             onChoice={(value) => scope(value === "each")}

@@ -15,7 +15,7 @@ const DIRECTIONS = [
   { value: "rows", label: "rows or rounds" },
 ];
 
-/** One count and the rules that its numbers keep. */
+/** One count and the rules for its numbers. */
 export function CountRow({ count, at }: { readonly count: DraftCount; readonly at: number }) {
   const { pattern, change } = useEditing("pattern", "change");
   const path = ["counts", at] as const;
@@ -114,7 +114,7 @@ function CountRules({ count, at, onCount }: CountRulesProps) {
       </div>
       <div className="self-end text-sm">
         <TickField
-          label="may get smaller"
+          label="may be smaller in a larger size"
           checked={mayShrink ?? false}
           onTick={(ticked) => {
             const { mayShrink: _before, ...rest } = count;
@@ -126,7 +126,7 @@ function CountRules({ count, at, onCount }: CountRulesProps) {
   );
 }
 
-/** Its numbers go with it; sums, measurements and pieces that name it say that it is gone. */
+/** Its numbers are removed too; sums, measurements and pieces that use it show that it is missing. */
 function withoutCount(pattern: DraftPattern, id: string, at: number): DraftPattern {
   const { [id]: _numbers, ...grading } = pattern.grading ?? {};
   return { ...pattern, counts: removed(pattern.counts, at), ...(pattern.grading && { grading }) };

@@ -15,30 +15,30 @@ export interface EditingStart {
   readonly version: number;
 }
 
-/** What a draft shows at once, before it is read. */
+/** The part of a draft shown immediately, before it is read. */
 interface Shown {
   readonly draft: PatternDraft;
   readonly pattern: DraftPattern;
   /** The unit that lengths without one are read in. */
   readonly unit: LengthUnit;
-  /** Numbers of the grading that were solved and not typed since, as `count.size`. */
+  /** Numbers of the grading that were calculated and not typed since, as `count.size`. */
   readonly solved: ReadonlySet<string>;
-  /** False where the draft is the revision, untouched. */
+  /** False where the draft equals the revision. */
   readonly isEdited: boolean;
-  /** The size whose numbers stand in the arithmetic. */
+  /** The size whose numbers the calculations show. */
   readonly size: string;
 }
 
 /** What every part of the editor knows: the pattern being edited, what can be read of it, and how to change it. */
 export interface Editing extends Shown, DraftReading {
   readonly patternId: string;
-  /** The newest revision, on which the edits stand. */
+  /** The newest revision, to which the edits apply. */
   readonly base: PatternDocument;
   readonly baseNumber: number;
   /**
    * Changes the pattern.
    *
-   * @param field where it is typed; typing on in one field is one step of undo. Null where the edit stands alone.
+   * @param field where it is typed; continued typing in one field is one undo step. Null for a separate edit.
    */
   readonly change: (edit: (pattern: DraftPattern) => DraftPattern, field: string | null) => void;
   readonly changeDraft: (edit: (draft: PatternDraft) => PatternDraft, field: string | null) => void;
@@ -48,16 +48,16 @@ export interface Editing extends Shown, DraftReading {
   readonly canRedo: boolean;
   readonly status: DraftStatus;
   readonly send: () => Promise<number | null>;
-  /** Takes up what this browser stored. @returns a function that lets go of it. */
+  /** Starts from what this browser stored. @returns a cleanup function. */
   readonly resume: () => () => void;
   readonly chooseSize: (size: string) => void;
 }
 
-/** Typing in one field is one step, until the person rests as long as this. */
+/** Typing in one field is one undo step, until the person pauses this long. */
 const ONE_STEP_MS = 1_500;
 const MOST_STEPS = 200;
 
-/** A pattern being edited: what is typed is shown and stored at once, and read once the frame that shows it is drawn. */
+/** A pattern being edited: what is typed is shown and stored immediately, and read after it is drawn. */
 export function createEditing(start: EditingStart): StoreApi<Editing> {
   const { patternId, base, baseNumber } = start;
   const untouched = createDraft(base, start.unit);

@@ -21,7 +21,7 @@ interface FabricCardProps {
 const WORKED = [
   { value: "flat", label: "flat, in rows" },
   { value: "round", label: "in the round" },
-  { value: "turned rounds", label: "in rounds that are turned" },
+  { value: "turned rounds", label: "in joined turned rounds" },
 ] as const;
 
 /** One fabric: what it is worked with, its gauge, and how it behaves afterwards. */
@@ -92,8 +92,8 @@ function FabricBasics({ fabric, at, onFabric, children }: FabricBasicsProps) {
       <div className="w-52 max-w-full">
         <ChoiceField
           at={["fabrics", at, "worked"]}
-          label="Worked"
-          nothing="not said"
+          label="How it is worked"
+          nothing="not specified"
           value={fabric.worked ?? ""}
           choices={WORKED}
           onChoice={choose}

@@ -13,7 +13,7 @@ import { SaidBelow } from "./said-below";
 import { TakenOutNote, type TakenOut } from "./taken-out";
 import { usesOfFabric } from "./where-used";
 
-/** Each stitch pattern with its tool and its gauge. */
+/** Each stitch pattern with its needle or hook and its gauge. */
 export function FabricsPart() {
   const { pattern, change } = useEditing("pattern", "change");
   const [takenOut, setTakenOut] = useState<TakenOut | null>(null);
@@ -25,12 +25,12 @@ export function FabricsPart() {
   return (
     <Section
       title="Fabrics"
-      intro="One fabric is one stitch pattern worked with one tool size, with the gauge that the pattern states, washed. A rib or an edging with its own gauge is a fabric of its own."
+      intro="A fabric is one stitch pattern with one needle or hook size and its stated gauge, washed. A rib or edging with its own gauge is a separate fabric."
     >
       {fabrics.length === 0 ? (
         <div className="mb-5">
           <EmptyState title="No fabrics yet">
-            <p>Begin with the fabric that most of the garment is made of, and the gauge of your washed swatch.</p>
+            <p>Start with the main fabric of the garment and the gauge of your washed swatch.</p>
           </EmptyState>
         </div>
       ) : null}

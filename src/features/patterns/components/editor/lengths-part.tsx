@@ -15,24 +15,24 @@ const WORDS = {
   lengths: {
     title: "Work until it measures",
     intro:
-      "What is worked to a ruler and not counted, such as a rib of 5 cm: it comes out the same at any gauge. Where it matters, measurements are worked out with it.",
+      "What people work to a length instead of counting, such as 5 cm of rib. It is the same at any gauge. Measurements can include it.",
     what: "length",
     placeholder: "such as Hem rib",
-    none: "Nothing is worked to a ruler yet.",
+    none: "Nothing is worked to a length yet.",
     usesOf: usesOfLength,
   },
   allowances: {
-    title: "Allowances",
+    title: "Edgings and seams",
     intro:
-      "What an edging, a seam or a join adds to a measurement or takes from it: a crocheted edge adds 1 cm, a seam takes 1 cm. Say which by the word beside the number.",
+      "What an edging, seam or join adds to a measurement or takes from it: for example, a crocheted edge adds 1 cm, a seam takes 1 cm.",
     what: "allowance",
     placeholder: "such as Side seam",
-    none: "No edging, seam or join adds or takes anything yet.",
+    none: "No edgings or seams yet.",
     usesOf: usesOfAllowance,
   },
 } as const;
 
-/** Lengths worked to a ruler, and what edgings, seams and joins add or take. */
+/** Lengths that are worked until they measure so much, and what edgings, seams and joins add or take. */
 export function LengthsPart() {
   return (
     <>

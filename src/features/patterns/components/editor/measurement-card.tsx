@@ -17,13 +17,13 @@ import { TargetFields } from "./target-fields";
 interface MeasurementCardProps {
   readonly measurement: DraftMeasurement;
   readonly at: number;
-  /** What it comes to in the chosen size, where that can be reckoned. */
+  /** Its length in the chosen size, where that can be calculated. */
   readonly finished: FinishedMeasurement | undefined;
   readonly isOpen: boolean;
   readonly onToggle: () => void;
 }
 
-/** One measurement: closed, its letter and what it comes to; open, all that makes it. */
+/** One measurement: closed, its letter and length; open, all its fields. */
 export function MeasurementCard({ measurement, at, finished, isOpen, onToggle }: MeasurementCardProps) {
   const { pattern, change, unit } = useEditing("pattern", "change", "unit");
   const path = formatPath(["measurements", at]);
@@ -75,7 +75,7 @@ function Letter({ letter }: { readonly letter: string }) {
 
 function summary(finished: FinishedMeasurement | undefined, unit: LengthUnit): string {
   if (!finished || finished.designCm === null) return "";
-  const comes = `comes to ${formatLength(finished.designCm, unit)}`;
+  const comes = formatLength(finished.designCm, unit);
   return finished.deviationCm === null
     ? `${comes}, no target`
     : `${comes}, ${formatChange(finished.deviationCm, unit)} from its target`;

@@ -5,6 +5,6 @@ export type DraftMeasurement = DraftPattern["measurements"][number];
 export interface MeasurementEdit {
   readonly measurement: DraftMeasurement;
   readonly at: number;
-  /** @param field where it is typed, in the measurement; null where the edit stands alone. */
+  /** @param field where it is typed, in the measurement; null for a separate edit. */
   readonly onMeasurement: (next: DraftMeasurement, field: string | null) => void;
 }

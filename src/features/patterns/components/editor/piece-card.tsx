@@ -12,13 +12,13 @@ import { PieceWork } from "./piece-work";
 interface PieceCardProps {
   readonly piece: DraftPiece;
   readonly at: number;
-  /** Labels of the sizes in which it cannot be worked as it is given. */
+  /** Labels of the sizes in which it cannot be worked as described. */
   readonly misfits: readonly string[];
   readonly isOpen: boolean;
   readonly onToggle: () => void;
 }
 
-/** One piece: closed, what it is; open, its sections beside its drawing. */
+/** One piece: closed, a summary; open, its sections beside its schematic. */
 export function PieceCard({ piece, at, misfits, isOpen, onToggle }: PieceCardProps) {
   const { pattern, change } = useEditing("pattern", "change");
   const path = formatPath(["pieces", at]);

@@ -15,7 +15,7 @@ interface SizeHeadProps {
 const SMALL =
   "inline-flex min-h-8 min-w-8 items-center justify-center rounded-md text-soft hover:bg-band hover:text-ink disabled:opacity-35";
 
-/** A size's label over its column, its place in the order, and whether its body fits there. */
+/** A size's label over its column, buttons to move it, and whether its body measurement is in order. */
 export function SizeHead({ size, at, onRemove }: SizeHeadProps) {
   const { pattern, change, warnings } = useEditing("pattern", "change", "warnings");
   const path = formatPath(["sizes", at]);
@@ -52,7 +52,7 @@ export function SizeHead({ size, at, onRemove }: SizeHeadProps) {
         >
           →
         </button>
-        <button type="button" className={SMALL} onClick={onRemove} aria-label={`Take out ${name}`}>
+        <button type="button" className={SMALL} onClick={onRemove} aria-label={`Remove ${name}`}>
           ✕
         </button>
       </span>

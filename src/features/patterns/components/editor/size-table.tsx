@@ -45,7 +45,7 @@ export function SizeTable({ rows, onTakenOut }: SizeTableProps) {
                 <SizeHead key={size.id} size={size} at={at} onRemove={() => removeSize(at, size.id, size.label)} />
               ))}
               <td>
-                <span className="sr-only">Move or take out</span>
+                <span className="sr-only">Move or remove</span>
               </td>
             </tr>
           </thead>
@@ -65,7 +65,7 @@ export function SizeTable({ rows, onTakenOut }: SizeTableProps) {
       <p role="status" className="mt-2 text-sm empty:hidden">
         {leftOver === 0
           ? null
-          : `▲ ${leftOver} of the pasted cells lie outside of the table and were left out. Add the sizes or body measurements first, then paste again.`}
+          : `▲ ${leftOver} pasted cells are outside the table and were ignored. Add the sizes or body measurements first, then paste again.`}
       </p>
     </GridArea>
   );

@@ -9,7 +9,7 @@ import { bodyChoices, type BodyTarget, type TargetEdit } from "./target-kinds";
 import { withTypedSizes } from "./target-sizes";
 import { signOf, withoutSign, withSign } from "./term-sign";
 
-/** A body measurement, or a share of it, and so much over it or under it. */
+/** A body measurement or a share of it, plus or minus ease. */
 export function TargetEase({ target, at, measurement, onTarget }: TargetEdit<BodyTarget>) {
   const { pattern } = useEditing("pattern");
   const { share, easeCm } = target;
@@ -24,7 +24,7 @@ export function TargetEase({ target, at, measurement, onTarget }: TargetEdit<Bod
       <div className="flex flex-wrap items-start gap-x-2 gap-y-3">
         <NumberField
           at={[...path, "share"]}
-          label="So many times"
+          label="Multiply by"
           placeholder="1"
           className="w-20"
           value={share}
@@ -54,10 +54,10 @@ export function TargetEase({ target, at, measurement, onTarget }: TargetEdit<Bod
         )}
       </div>
       <p className="-mt-1 text-sm text-soft">
-        Half of the body, as for a width laid flat, is 0.5 times. Leave it empty for the whole.
+        Use 0.5 for half of the body, such as a width measured flat. Leave it empty for the whole.
       </p>
       <TickField
-        label="another ease in each size"
+        label="different ease by size"
         checked={isBySize}
         onTick={(ticked) =>
           onTarget(

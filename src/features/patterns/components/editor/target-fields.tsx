@@ -8,12 +8,12 @@ import { newTarget, targetKind, type DraftTarget, type TargetKind } from "./targ
 import { TargetLengths } from "./target-lengths";
 
 const KINDS: readonly { readonly value: TargetKind; readonly label: string }[] = [
-  { value: "none", label: "No target: it comes out as the rest has it" },
+  { value: "none", label: "No target" },
   { value: "body", label: "Ease over a body measurement" },
-  { value: "lengths", label: "A length of its own in each size" },
+  { value: "lengths", label: "A length for each size" },
 ];
 
-/** What the measurement should come to. */
+/** The target of the measurement. */
 export function TargetFields({ measurement, at, onMeasurement }: MeasurementEdit) {
   const { pattern } = useEditing("pattern");
   const { target, ...rest } = measurement;
@@ -36,7 +36,7 @@ export function TargetFields({ measurement, at, onMeasurement }: MeasurementEdit
       <div className="max-w-md">
         <ChoiceField
           at={["measurements", at, "target"]}
-          label="What it should come to"
+          label="Target from"
           value={targetKind(target)}
           choices={KINDS}
           onChoice={choose}

@@ -3,7 +3,7 @@
 import { ownValue, tieSides, type PatternDocument, type Tie } from "@/engine/pattern";
 import { useEditing } from "./editing";
 
-/** A sum with the chosen size's numbers, and the sizes in which it does not come out. */
+/** A sum with the chosen size's numbers, and the sizes in which it does not match. */
 export function TieReckoned({ at }: { readonly at: number }) {
   const { document, size, warnings } = useEditing("document", "size", "warnings");
   const tie = document?.ties[at];

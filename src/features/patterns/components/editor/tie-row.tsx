@@ -10,7 +10,7 @@ import { TieReckoned } from "./tie-reckoned";
 
 type DraftTie = DraftPattern["ties"][number];
 
-/** One sum: so many times a count, and what it must come to. */
+/** One sum: a multiple of a count, and what it must match. */
 export function TieRow({ tie, at }: { readonly tie: DraftTie; readonly at: number }) {
   const { change } = useEditing("change");
   const path = ["ties", at] as const;
@@ -39,7 +39,7 @@ export function TieRow({ tie, at }: { readonly tie: DraftTie; readonly at: numbe
         <TieParts tie={tie} at={at} onTie={set} />
         <NumberField
           at={[...path, "within"]}
-          label="give or take"
+          label="within ±"
           placeholder="0"
           className="w-17"
           value={tie.within}
@@ -82,7 +82,7 @@ function TieParts({ tie, at, onTie }: TiePartsProps) {
             <button
               type="button"
               className="mt-5.5 min-h-11 min-w-9 rounded-md text-soft hover:bg-band hover:text-ink"
-              aria-label={`Take out part ${index + 1} of sum ${at + 1}`}
+              aria-label={`Remove part ${index + 1} of sum ${at + 1}`}
               onClick={() => onTie({ ...tie, equals: removed(tie.equals, index) }, null)}
             >
               ✕

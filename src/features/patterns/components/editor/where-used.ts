@@ -5,12 +5,12 @@ type FlatDraftTerm = Exclude<DraftTerm, { readonly diagonal: unknown }>;
 
 const MAX_NAMED = 4;
 
-/** Measurements whose arithmetic has the length. */
+/** Measurements that include the length. */
 export function usesOfLength(pattern: DraftPattern, id: string): string[] {
   return measurementsWith(pattern, (term) => "length" in term && term.length === id);
 }
 
-/** Measurements whose arithmetic has the allowance. */
+/** Measurements that include the edging or seam. */
 export function usesOfAllowance(pattern: DraftPattern, id: string): string[] {
   return measurementsWith(pattern, (term) => "allowance" in term && term.allowance === id);
 }

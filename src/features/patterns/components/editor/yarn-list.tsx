@@ -15,7 +15,7 @@ import { usesOfYarn, usesWords } from "./where-used";
 
 type DraftYarn = DraftPattern["yarns"][number];
 
-/** The yarns, with what stands on the ball band. */
+/** The yarns, with the data from their labels. */
 export function YarnList() {
   const { pattern, change } = useEditing("pattern", "change");
   const [takenOut, setTakenOut] = useState<TakenOut | null>(null);
@@ -27,9 +27,9 @@ export function YarnList() {
   return (
     <Section
       title="Yarns"
-      intro="What stands on the ball band. From it and from what testers weigh, Sizewright says how much to buy in every size."
+      intro="From the yarn label. From this and what testers weigh, Sizewright calculates how much yarn each size needs."
     >
-      {yarns.length === 0 ? <p className="mb-4 text-soft">No yarns yet. Add one for each yarn or colour.</p> : null}
+      {yarns.length === 0 ? <p className="mb-4 text-soft">No yarns yet. Add each yarn or colour.</p> : null}
       <ol className="mb-4 grid grid-cols-1 gap-3">
         {yarns.map((yarn, at) => (
           <YarnRow key={yarn.id} yarn={yarn} at={at} onRemove={() => remove(yarn, at)} />
@@ -80,21 +80,21 @@ function YarnRow({ yarn, at, onRemove }: YarnRowProps) {
         <div className="w-44 max-w-full">
           <TextField
             at={["yarns", at, "colour"]}
-            label="Colour, if you like"
+            label="Colour (optional)"
             value={yarn.colour ?? ""}
             onText={setColour}
           />
         </div>
         <NumberField
           at={["yarns", at, "metresPerBall"]}
-          label="In a ball"
+          label="Length per ball"
           behind="m"
           value={yarn.metresPerBall}
           onText={(metresPerBall) => set({ ...yarn, metresPerBall }, "metresPerBall")}
         />
         <NumberField
           at={["yarns", at, "gramsPerBall"]}
-          label="A ball weighs"
+          label="Weight per ball"
           behind="g"
           value={yarn.gramsPerBall}
           onText={(gramsPerBall) => set({ ...yarn, gramsPerBall }, "gramsPerBall")}

@@ -13,7 +13,7 @@ interface NestedDrawingProps {
   readonly fullWidthCm: number;
 }
 
-/** A piece in all sizes, laid over each other with their middles and lowest points together. */
+/** A piece in all sizes on top of each other, aligned at the middle and the lowest point. */
 export function NestedDrawing({ sizes, title, unit, fullWidthCm }: NestedDrawingProps) {
   const extent = largestExtent(sizes.map(({ shape }) => shape));
   const [first, last] = [sizes[0], sizes.at(-1)];
@@ -68,6 +68,6 @@ function NestedShape({ shape, isEnd }: { readonly shape: PieceShape; readonly is
 }
 
 function sizeWords({ widthCm, heightCm, isToScale }: PieceShape, unit: LengthUnit): string {
-  if (!isToScale) return "its shape is not known.";
+  if (!isToScale) return "its shape is unknown.";
   return `${formatLength(widthCm, unit)} wide, ${formatLength(heightCm, unit)} high.`;
 }

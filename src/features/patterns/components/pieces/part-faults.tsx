@@ -3,7 +3,7 @@ import { Notice } from "@/ui/notice";
 import { partName } from "./part-list";
 import { isPlanned, type PartInSize, type PieceBoard } from "./piece-board";
 
-/** Which parts cannot be worked as they are given, in which sizes; each size leads to its drawing. */
+/** Which parts cannot be worked as described, in which sizes; each size links to its schematic. */
 export function PartFaults({ boards, here }: { readonly boards: readonly PieceBoard[]; readonly here: string }) {
   const faulty = boards.flatMap(({ piece, parts }) =>
     parts.flatMap((part, at) => {
@@ -13,7 +13,7 @@ export function PartFaults({ boards, here }: { readonly boards: readonly PieceBo
   );
   if (faulty.length === 0) return null;
   return (
-    <Notice title="Some parts cannot be worked as they are given">
+    <Notice title="Some parts cannot be worked as described">
       <ul className="mt-1 grid gap-1">
         {faulty.map(({ name, sizes, of }, at) => (
           <li key={at} className="wrap-anywhere">

@@ -10,7 +10,7 @@ interface PartListProps {
   readonly unit: LengthUnit;
 }
 
-/** How each part of a piece is worked in one size, with the other sizes folded away. */
+/** How each part of a piece is worked in one size, with the other sizes collapsed. */
 export function PartList({ board, size, unit }: PartListProps) {
   const { piece, noun, parts } = board;
   return (

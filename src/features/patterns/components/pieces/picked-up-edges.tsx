@@ -8,7 +8,7 @@ interface PickedUpEdgesProps {
   readonly sizes: readonly Size[];
 }
 
-/** Edges along which stitches are picked up, as the pattern's sums hold them. */
+/** Edges along which stitches are picked up, from the pattern's sums. */
 export function PickedUpEdges({ pattern, sizes }: PickedUpEdgesProps) {
   const edges = pattern.ties.flatMap((tie) => rateOfTie(pattern.counts, tie) ?? []);
   if (edges.length === 0) return null;

@@ -4,7 +4,7 @@ import { shapesOfPattern } from "../../computed";
 import { fullWidthCm, largestExtent } from "./drawing-scale";
 import { NestedDrawing } from "./nested-drawing";
 
-/** The first piece whose shape is known in every size, all sizes laid over each other; nothing where there is none. */
+/** The first piece whose shape is known in every size, all sizes on top of each other; nothing where there is none. */
 export function PieceGlance({ pattern, unit }: { readonly pattern: PatternDocument; readonly unit: LengthUnit }) {
   const shapesBySize = shapesOfPattern(pattern);
   const drawn = pattern.sizes.map(({ id, label }) => ({ label, shapes: shapesBySize.get(id) ?? [] }));

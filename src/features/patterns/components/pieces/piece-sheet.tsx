@@ -19,7 +19,7 @@ interface PieceSheetProps {
   readonly fullWidthCm: number;
 }
 
-/** A piece in one size: its drawing, how it is worked and what is measured on it. */
+/** A piece in one size: its schematic, how it is worked and what is measured on it. */
 export function PieceInSize({ size, ...props }: PieceSheetProps & { readonly size: Size }) {
   const { board, unit, fullWidthCm } = props;
   const { label } = board.piece;
@@ -45,7 +45,7 @@ export function PieceInSize({ size, ...props }: PieceSheetProps & { readonly siz
   );
 }
 
-/** A piece in all sizes: the drawings in each other, and a table for each part. */
+/** A piece in all sizes: the nested schematics, and a table for each part. */
 export function PieceInAllSizes(props: PieceSheetProps) {
   const { board, unit, fullWidthCm } = props;
   const { piece, noun, shapes, parts } = board;

@@ -1,6 +1,6 @@
 import { element, escapeXml } from "./svg-markup";
 
-/** Width of an average letter as a share of the type's size; wide, for nobody knows which font the printer has. */
+/** Width of an average letter as a share of the type's size; wide, because the printer's font is unknown. */
 const LETTER_WIDTH = { plain: 0.56, bold: 0.64 };
 const LINE_HEIGHT = 1.35;
 
@@ -9,7 +9,7 @@ export interface TextStyle {
   readonly isBold?: boolean;
 }
 
-/** Something that is set at a place on a sheet. */
+/** A block placed on a sheet. */
 export interface Block {
   readonly widthMm: number;
   readonly heightMm: number;
