@@ -8,7 +8,7 @@
 export function dotLanes(places: readonly number[], apart: number): number[] {
   const lanes = places.map(() => 0);
   const lastInLane: number[] = [];
-  const order = places.map((place, at) => ({ place, at })).toSorted((left, right) => left.place - right.place);
+  const order = places.map((place, index) => ({ place, index })).toSorted((left, right) => left.place - right.place);
   for (const { place, at } of order) {
     const free = lastInLane.findIndex((last) => place - last >= apart);
     const lane = free === -1 ? lastInLane.length : free;

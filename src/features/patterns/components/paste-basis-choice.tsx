@@ -16,7 +16,7 @@ const SMALL = "min-h-9 rounded border border-line-strong bg-white px-2 py-1 text
 export function PasteBasisChoice({ state, row, choice, name }: PasteBasisChoiceProps) {
   const { table, view, choices, setRow } = state;
   const reckoning = table.ok ? table.breakdowns.find((one) => one.row === row) : undefined;
-  const counts = choices.rows.flatMap(({ kind }, at) => (kind === "stitches" || kind === "rows" ? [{ kind, at }] : []));
+  const counts = choices.rows.flatMap(({ kind }, index) => (kind === "stitches" || kind === "rows" ? [{ kind, index }] : []));
   const counted = choice.workedIn !== "ruler";
   const known = counts.some(({ kind, at }) => at === choice.countRow && kind === choice.workedIn);
   return (

@@ -11,9 +11,9 @@ const STARTS = [
 ] as const;
 
 /** What a piece is called, how often and of what it is made, and where its work begins. */
-export function PieceBasics({ piece, at, onPiece }: PieceEdit) {
+export function PieceBasics({ piece, i, onPiece }: PieceEdit) {
   const { pattern } = useEditing("pattern");
-  const path = ["pieces", at] as const;
+  const path = ["pieces", i] as const;
   const setStart = (value: string) => {
     const { start: _before, ...rest } = piece;
     const start = STARTS.find((each) => each.value === value)?.value;

@@ -14,7 +14,7 @@ const KINDS: readonly { readonly value: TargetKind; readonly label: string }[] =
 ];
 
 /** What the measurement should come to. */
-export function TargetFields({ measurement, at, onMeasurement }: MeasurementEdit) {
+export function TargetFields({ measurement, i, onMeasurement }: MeasurementEdit) {
   const { pattern } = useEditing("pattern");
   const { target, ...rest } = measurement;
   const head = `target-${measurement.id}`;
@@ -35,7 +35,7 @@ export function TargetFields({ measurement, at, onMeasurement }: MeasurementEdit
       </h4>
       <div className="max-w-md">
         <ChoiceField
-          at={["measurements", at, "target"]}
+          at={["measurements", i, "target"]}
           label="What it should come to"
           value={targetKind(target)}
           choices={KINDS}

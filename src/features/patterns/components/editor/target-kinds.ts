@@ -9,7 +9,7 @@ export type TargetKind = "none" | "body" | "lengths";
 export interface TargetEdit<Target extends DraftTarget> {
   readonly target: Target;
   /** Place of its measurement in the list. */
-  readonly at: number;
+  readonly index: number;
   /** Id of its measurement, under which odd numbers are asked back. */
   readonly measurement: string;
   readonly onTarget: (next: DraftTarget, field: string | null) => void;
