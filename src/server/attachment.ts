@@ -34,7 +34,7 @@ function readableWords(part: string): string {
 }
 
 function withoutEnds(text: string, marks: string): string {
-  const isMark = (at: number) => marks.includes(text.charAt(at));
+  const isMark = (index: number) => marks.includes(text.charAt(index));
   let [from, to] = [0, text.length];
   while (from < to && isMark(from)) from += 1;
   while (to > from && isMark(to - 1)) to -= 1;

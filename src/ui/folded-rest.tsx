@@ -17,8 +17,8 @@ export function FoldedRest({ items, shown, className, of }: FoldedRestProps) {
   const rest = items.slice(first.length);
   const list = (some: readonly ReactNode[]) => (
     <ul className={className}>
-      {some.map((item, at) => (
-        <Fragment key={at}>{item}</Fragment>
+      {some.map((item, index) => (
+        <Fragment key={index}>{item}</Fragment>
       ))}
     </ul>
   );

@@ -44,9 +44,9 @@ export function fitBoard({ pattern, differences: { cells }, fit }: FitGiven): Fi
     return {
       ...{ id, label: labels.get(id) ?? id, governing },
       isGirth: governing.some(({ girth }) => girth === true),
-      rows: pattern.sizes.map((size, at) => ({
+      rows: pattern.sizes.map((size, index) => ({
         size,
-        counts: answersBySize[at] ?? [],
+        counts: answersBySize[index] ?? [],
         cells: governing.flatMap((measurement) => cellOf(cells, measurement, size)),
       })),
       findings: alike(

@@ -31,8 +31,8 @@ export function fitTableContent(area: FitArea, unit: LengthUnit): FitTableConten
     beside: governing.map(({ letter, label: name }) => `${letter} ${name}`),
     rows: rows.map(({ size, counts, cells }) => ({
       ...{ size: size.label, counts, words: answersWords(counts, area) },
-      gaps: governing.map((measurement, at) => {
-        const cell = cells[at];
+      gaps: governing.map((measurement, index) => {
+        const cell = cells[index];
         return cell === undefined ? null : drawnGap(cell, { measurement, unit, size: size.label });
       }),
     })),

@@ -6,8 +6,8 @@ import { sizesOf, type AreaFinding, type FitArea } from "./fit-board";
 
 /** `2 a little tight, 1 as wished`. */
 export function answersWords(counts: readonly number[], area: Pick<FitArea, "isGirth">): string {
-  const told = FIT_SCALE.flatMap((scale, at) => {
-    const count = counts[at] ?? 0;
+  const told = FIT_SCALE.flatMap((scale, index) => {
+    const count = counts[index] ?? 0;
     return count === 0 ? [] : [`${count} ${fitScaleLabel(scale, area)}`];
   });
   return told.length === 0 ? "no answers" : told.join(", ");

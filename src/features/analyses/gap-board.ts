@@ -50,10 +50,10 @@ export function gapBoard(
 ): GapBoard {
   const { sizes, measurements } = pattern;
   const causesOf = explaining(pattern, differences);
-  const rows = measurements.map((measurement, at) => ({
+  const rows = measurements.map((measurement, index) => ({
     measurement,
     cells: sizes.map((size, sizeAt) => {
-      const place = sizeAt * measurements.length + at;
+      const place = sizeAt * measurements.length + index;
       const cell = differences.cells[place];
       if (cell === undefined) throw new RangeError("the analysis is of another pattern");
       return boardCell(cell, { size, measurement, unit, causes: causesOf(place) });
@@ -62,7 +62,7 @@ export function gapBoard(
   const tally = { off: 0, holds: 0, open: 0, none: 0 };
   for (const { cells } of rows) for (const { state } of cells) tally[SHOWN_AS[state]] += 1;
   return {
-    sizes: sizes.map((size, at) => ({ size, testers: differences.testersBySize[at] ?? 0 })),
+    sizes: sizes.map((size, index) => ({ size, testers: differences.testersBySize[index] ?? 0 })),
     rows,
     tally,
     reach: rulerReach(differences.cells, measurements),
@@ -111,8 +111,8 @@ const MIN_EFFECT = 0.5;
 function explaining({ measurements }: PatternDocument, { causes }: Differences): (place: number) => number[] {
   return (place) => {
     const tolerance = measurements[place % measurements.length]?.toleranceCm ?? Number.NaN;
-    return causes.flatMap(({ estimate, movesCm }, at) =>
-      Math.abs((movesCm[place] ?? 0) * estimate) >= MIN_EFFECT * tolerance ? [at + 1] : [],
+    return causes.flatMap(({ estimate, movesCm }, index) =>
+      Math.abs((movesCm[place] ?? 0) * estimate) >= MIN_EFFECT * tolerance ? [index + 1] : [],
     );
   };
 }

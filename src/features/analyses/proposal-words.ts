@@ -158,10 +158,10 @@ export function movedWords(
 export function sizesWords(ids: readonly string[], { sizes }: PatternDocument): string {
   if (ids.length === sizes.length) return "every size";
   const stretches: string[][] = [];
-  sizes.forEach(({ id, label }, at) => {
+  sizes.forEach(({ id, label }, index) => {
     if (!ids.includes(id)) return;
     const last = stretches.at(-1);
-    const before = sizes[at - 1];
+    const before = sizes[index - 1];
     if (last !== undefined && before !== undefined && ids.includes(before.id)) last.push(label);
     else stretches.push([label]);
   });

@@ -44,13 +44,13 @@ export function shownSteps(step: Step, unit: LengthUnit): ShownStep[] {
     parts.map(([, cm]) => fromCm(cm, unit)),
     shownStep(unit),
   ).map((value) => toCm(value, unit));
-  return chain(parts.map(([kind], at) => ({ kind, cm: rounded[at] ?? 0 })));
+  return chain(parts.map(([kind], index) => ({ kind, cm: rounded[index] ?? 0 })));
 }
 
 function chain(parts: readonly { readonly kind: StepKind; readonly cm: number }[]): ShownStep[] {
   let reached = 0;
-  const steps = parts.map(({ kind, cm }, at) => {
-    const from = at === 0 ? cm : reached;
+  const steps = parts.map(({ kind, cm }, index) => {
+    const from = index === 0 ? cm : reached;
     reached += cm;
     return { kind, cm, fromCm: from, toCm: reached };
   });

@@ -29,7 +29,7 @@ export function stepScale(steps: readonly ShownStep[], unit: LengthUnit, toleran
 /** The steps from target to reading as drawn, and nothing more, because all of it is sent to the browser. */
 export interface DrawnSteps {
   readonly rows: readonly DrawnStep[];
-  readonly ticks: readonly { readonly at: number; readonly says: string }[];
+  readonly ticks: readonly { readonly index: number; readonly says: string }[];
   readonly unit: LengthUnit;
 }
 
@@ -51,6 +51,6 @@ export function placeSteps(steps: readonly ShownStep[], { at, ticksCm, unit }: S
       says: isEnd(step.kind) ? formatLengthNumber(step.cm, unit) : formatChangeNumber(step.cm, unit),
       ...{ from: at(step.fromCm), to: at(step.toCm) },
     })),
-    ticks: ticksCm.map((tick) => ({ at: at(tick), says: formatLengthNumber(tick, unit).replace(/\.0$/, "") })),
+    ticks: ticksCm.map((tick) => ({ index: at(tick), says: formatLengthNumber(tick, unit).replace(/\.0$/, "") })),
   };
 }

@@ -63,8 +63,8 @@ export function testersToName({ fabrics }: GaugeResults): string[] {
 export function swatchView({ pattern, gauges, testers, names }: SwatchesGiven, unit: LengthUnit): FabricSwatches[] {
   const sizes = new Map(pattern.sizes.map(({ id, label }) => [id, label]));
   const { cm } = gaugeWidth(unit);
-  return pattern.fabrics.map((fabric, at) => ({
-    ...{ fabric, ...summed(gauges.fabrics[at], names) },
+  return pattern.fabrics.map((fabric, index) => ({
+    ...{ fabric, ...summed(gauges.fabrics[index], names) },
     gauges: gauges.findings.filter((finding) => finding.fabric === fabric.id).map((finding) => told(finding, unit)),
     rows: testers.flatMap(({ tester, name, size, swatches }) =>
       swatches

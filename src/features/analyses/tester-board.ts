@@ -62,8 +62,8 @@ export function testerBoard({ pattern, consistency, rows, testers, places }: Con
     rows: rows.map(({ comparisons, size, ...row }) => ({
       ...row,
       size: labels.get(size) ?? size,
-      comparisons: comparisons.flatMap((comparison, at) => {
-        const measurement = pattern.measurements[at];
+      comparisons: comparisons.flatMap((comparison, index) => {
+        const measurement = pattern.measurements[index];
         return measurement === undefined ? [] : [{ measurement, ...comparison }];
       }),
     })),

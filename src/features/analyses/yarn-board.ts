@@ -63,8 +63,8 @@ export function yarnBoard(
   const unit = yarnUnit(lengthUnit);
   const roundToM = toMetres(roundTo, unit);
   const fabrics = new Map(pattern.fabrics.map(({ id, label }) => [id, label]));
-  const sheets = pattern.yarns.map((yarn, at): YarnSheet => {
-    const need = needs[at];
+  const sheets = pattern.yarns.map((yarn, index): YarnSheet => {
+    const need = needs[index];
     if (need === undefined) throw new RangeError("the needs are of another pattern");
     const rows = need.sizes.flatMap((row, sizeAt) => {
       const size = pattern.sizes[sizeAt];
@@ -94,7 +94,7 @@ function reportedOf(
   testers: YarnGiven["testers"],
   { pattern, yarn }: { pattern: PatternDocument; yarn: Yarn },
 ): ReportedYarn[] {
-  const order = new Map(pattern.sizes.map(({ id }, at) => [id, at]));
+  const order = new Map(pattern.sizes.map(({ id }, index) => [id, index]));
   return testers.flatMap(({ tester, name, size, yarn: used }) =>
     used
       .filter((use) => use.yarn === yarn.id)

@@ -8,8 +8,8 @@ type Scale = -2 | -1 | 0 | 1 | 2;
 
 function boardOf(small: readonly Scale[], large: readonly Scale[]) {
   const feeling = (size: "small" | "large", scales: readonly Scale[]) =>
-    scales.map((scale, at) =>
-      reader(`${size}-${at}`, { bust: size === "small" ? 100 : 120 }, { size, fit: [{ area: "bust", scale }] }),
+    scales.map((scale, index) =>
+      reader(`${size}-${index}`, { bust: size === "small" ? 100 : 120 }, { size, fit: [{ area: "bust", scale }] }),
     );
   const document = callDocument([...feeling("small", small), ...feeling("large", large)]);
   const areas = fitBoard(resultsOf(document));

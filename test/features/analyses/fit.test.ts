@@ -10,8 +10,12 @@ import { resultsOf } from "../../factories/results";
 /** Testers on size whose bust feels so, −2 tight to 2 loose. */
 function feeling(size: "small" | "large", scales: readonly (-2 | -1 | 0 | 1 | 2)[]): Tester[] {
   const bust = size === "small" ? 100 : 120;
-  return scales.map((scale, at) =>
-    reader(`${size}-${at}`, { bust }, { size, fit: [{ area: "bust", scale, ...(at === 0 && { says: "=Snug" }) }] }),
+  return scales.map((scale, index) =>
+    reader(
+      `${size}-${index}`,
+      { bust },
+      { size, fit: [{ area: "bust", scale, ...(index === 0 && { says: "=Snug" }) }] },
+    ),
   );
 }
 
@@ -83,9 +87,15 @@ describe("fit beside the differences, in words", { timeout: 60_000 }, () => {
 
   it("is exported with comments that cannot become formulas", () => {
     const { areas, document } = boardOf(feeling("large", [-1, 0, -1]));
-    const answers = ([-1, 0, -1] as const).map((scale, at) => ({
-      ...{ tester: `large-${at}`, name: at === 0 ? "Alva" : `large-${at}`, size: "large", area: "bust", scale },
-      says: at === 0 ? "=Snug" : null,
+    const answers = ([-1, 0, -1] as const).map((scale, index) => ({
+      ...{
+        tester: `large-${index}`,
+        name: index === 0 ? "Alva" : `large-${index}`,
+        size: "large",
+        area: "bust",
+        scale,
+      },
+      says: index === 0 ? "=Snug" : null,
     }));
     const lines = fitCsv(answers, { areas, pattern: document.pattern, unit: "cm" }).split("\r\n");
     expect(lines[0]).toBe("area,size,tester,scale,feels,says,differences");

@@ -6,7 +6,7 @@ import { callDocument, reader } from "../../factories/call";
 import { resultsOf } from "../../factories/results";
 
 const CALL = callDocument(
-  [103.04, 103.1, 102.9, 103].map((bust, at) => reader(`t${at}`, at === 0 ? { bust, length: 40 } : { bust })),
+  [103.04, 103.1, 102.9, 103].map((bust, index) => reader(`t${index}`, index === 0 ? { bust, length: 40 } : { bust })),
 );
 const RESULTS = resultsOf(CALL);
 

@@ -13,7 +13,11 @@ const MANY = 200;
 function boardOf(measurements: number) {
   if (first === undefined) throw new Error("no measurement");
   const pattern = patternDocument({
-    measurements: Array.from({ length: measurements }, (_, at) => ({ ...first, id: `m-${at}`, label: `Point ${at}` })),
+    measurements: Array.from({ length: measurements }, (_, index) => ({
+      ...first,
+      id: `m-${index}`,
+      label: `Point ${index}`,
+    })),
   });
   return gapBoard(resultsOf(callDocument([reader("t0", { "m-0": 100 })], { pattern })), "cm");
 }
@@ -25,7 +29,10 @@ describe("the differences of a large pattern", { timeout: 60_000 }, () => {
 
   it("come in pages that together contain each measurement once", () => {
     const { pages } = gridContent(board, asked());
-    const shown = Array.from({ length: pages }, (_, at) => gridContent(board, asked({ page: String(at + 1) })).content);
+    const shown = Array.from(
+      { length: pages },
+      (_, index) => gridContent(board, asked({ page: String(index + 1) })).content,
+    );
     expect(pages).toBeGreaterThan(1);
     expect(shown.flatMap(({ rows }) => rows.map(({ id }) => id))).toEqual(board.rows.map((row) => row.measurement.id));
     for (const { rows, sizes } of shown) expect(rows.length * sizes.length).toBeLessThanOrEqual(150);

@@ -9,7 +9,7 @@ import { resultsOf } from "../../factories/results";
 
 /** A call whose testers made these swatches, one list a tester; the pattern says 20 stitches and 25 rows. */
 function analysisOf(swatches: readonly (readonly Swatch[])[], alva = "Alva") {
-  const document = callDocument(swatches.map((list, at) => tester({ id: `t${at}`, swatches: list })));
+  const document = callDocument(swatches.map((list, index) => tester({ id: `t${index}`, swatches: list })));
   return resultsOf(document, { t0: alva });
 }
 

@@ -32,7 +32,7 @@ function rowOf(values: readonly (number | null)[], change: Partial<Comparison> =
 describe("testers compared with each other", { timeout: 60_000 }, () => {
   it("marks one who differs where all others agree, however many there are", () => {
     // By theorem: one of n who differs while the others agree has the largest h there is, (n − 1) ÷ √n.
-    const others = Array.from({ length: 6 }, (_, at) => reader(`t${at + 1}`, { bust: 100, length: 40 }));
+    const others = Array.from({ length: 6 }, (_, index) => reader(`t${index + 1}`, { bust: 100, length: 40 }));
     const board = boardOf([reader("t0", { bust: 103, length: 40 }), ...others]);
     const [bust] = board.rows[0]?.comparisons ?? [];
     expect(bust?.h).toBeCloseTo(6 / Math.sqrt(7), 10);
@@ -75,7 +75,7 @@ describe("testers compared with each other", { timeout: 60_000 }, () => {
       readings: cm.map((value) => ({ measurement: "bust", cm: value })),
     });
     // By theorem: of p who repeat, one who alone scatters has k = √p, the largest there is.
-    const steady = Array.from({ length: 5 }, (_, at) => repeat(`t${at + 1}`, [100, 100]));
+    const steady = Array.from({ length: 5 }, (_, index) => repeat(`t${index + 1}`, [100, 100]));
     const [bust] = boardOf([repeat("t0", [99, 101]), ...steady]).rows[0]?.comparisons ?? [];
     expect(bust?.k).toBeCloseTo(Math.sqrt(6), 10);
     expect(bust?.scatter).toBe("rare");
@@ -89,7 +89,7 @@ describe("testers compared with each other", { timeout: 60_000 }, () => {
   });
 
   it("are exported with a line per measurement", () => {
-    const others = Array.from({ length: 2 }, (_, at) => reader(`t${at + 1}`, { bust: 100 }));
+    const others = Array.from({ length: 2 }, (_, index) => reader(`t${index + 1}`, { bust: 100 }));
     const lines = testersCsv(boardOf([reader("t0", { bust: 103 }), ...others])).split("\r\n");
     expect(lines).toHaveLength(1 + 3 * 2);
     // By the same theorem, 2 ÷ √3.

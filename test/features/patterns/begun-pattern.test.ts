@@ -97,7 +97,7 @@ describe("a form that is not whole", () => {
       beginSchema.safeParse({ ...FORM, ...form }).error?.issues.map(({ message }) => message);
     expect(says(wrong)).toEqual(expect.arrayContaining(["“0” cannot be right here."]));
     expect(says(whole)).toEqual([
-      "Write what the sizes are ordered by, such as Bust.",
+      "Enter the body measurement that orders the sizes, such as Bust.",
       "“M” is not a name and a body. Write it like M 94.",
     ]);
   });

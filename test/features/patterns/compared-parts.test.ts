@@ -58,7 +58,7 @@ it("sets sizes that are gone behind those that are there, and marks them", () =>
   expect(comparedSizes(before, after)).toEqual([
     { key: "large", label: "L" },
     { key: "huge", label: "XXL" },
-    { key: "small", label: "S (gone)" },
+    { key: "small", label: "S (removed)" },
   ]);
   const [width] = sizedChanges(before, after, { part: "counts", unit: "cm" });
   expect(width?.sides).toEqual([

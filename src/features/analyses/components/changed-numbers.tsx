@@ -36,7 +36,7 @@ export function ChangedNumbers({ outcome, sizes, unit, changes }: ChangedNumbers
           rows={changedRows.map((row) => ({
             key: row.key,
             head: row.label,
-            cells: row.bySize.map((side, at) => <Change key={at} {...side} kind={row.kind} unit={unit} />),
+            cells: row.bySize.map((side, index) => <Change key={index} {...side} kind={row.kind} unit={unit} />),
           }))}
         />
       )}

@@ -29,11 +29,11 @@ export function FitMark({
       />
       <path d={arrow(left - 3, -1)} className="fill-soft" />
       <path d={arrow(left + 3 * CELL + 3, 1)} className="fill-soft" />
-      {counts.map((count, at) => {
+      {counts.map((count, index) => {
         const isMost = count === most && most > 0;
-        const x = left + (at + 0.5) * CELL;
+        const x = left + (index + 0.5) * CELL;
         return (
-          <g key={at}>
+          <g key={index}>
             {isMost ? (
               <rect x={x - 11} y={BELOW + 2} width={22} height={HEIGHT - 4} rx={9} className="fill-ink" />
             ) : null}

@@ -94,15 +94,15 @@ function AreaBeside({
       )}
       <p className="text-sm text-soft">{words.charAt(0).toUpperCase() + words.slice(1)}.</p>
       <dl className="mt-3 grid gap-3">
-        {area.governing.map((measurement, at) => (
+        {area.governing.map((measurement, index) => (
           <div key={measurement.id} className="grid grid-cols-[minmax(0,1fr)_minmax(0,1fr)] items-center gap-x-4">
             <dt className="text-sm wrap-anywhere">
               <span className="font-bold">{measurement.letter}</span> {measurement.label}
               {measurement.on === undefined ? <span className="text-soft"> (not on the schematic)</span> : null}
             </dt>
             <dd>
-              {row.cells[at] ? (
-                <GapBeside {...drawnGap(row.cells[at], { measurement, unit, size: size.label })} />
+              {row.cells[index] ? (
+                <GapBeside {...drawnGap(row.cells[index], { measurement, unit, size: size.label })} />
               ) : null}
             </dd>
           </div>

@@ -60,8 +60,8 @@ export function FitTable({ label, ends, beside, reach, rows }: FitTableContent) 
               <tr key={size} className={TABLE_ROW}>
                 <th scope="row">{size}</th>
                 <td>{isSilent ? null : <ScaleCounts title={`${size}: ${words}`} counts={counts} />}</td>
-                {gaps.map((gap, at) => (
-                  <td key={at}>{gap === null ? null : <GapBeside {...gap} />}</td>
+                {gaps.map((gap, index) => (
+                  <td key={index}>{gap === null ? null : <GapBeside {...gap} />}</td>
                 ))}
                 <td>{isSilent ? <i>{words}</i> : words}</td>
               </tr>

@@ -81,8 +81,8 @@ function Row({ row: { id, letter, label, tolerance, cells }, sizes, opened, sear
           </b>
           <small>± {tolerance}</small>
         </th>
-        {cells.map((cell, at) => {
-          const size = sizes[at];
+        {cells.map((cell, index) => {
+          const size = sizes[index];
           if (size === undefined) return null;
           return (
             <Cell
@@ -91,8 +91,8 @@ function Row({ row: { id, letter, label, tolerance, cells }, sizes, opened, sear
               cellId={cellKey(size.id, id)}
               size={size.label}
               measurement={label}
-              isOpened={at === openedAt}
-              order={openedAt === -1 ? undefined : 2 * at}
+              isOpened={index === openedAt}
+              order={openedAt === -1 ? undefined : 2 * index}
             />
           );
         })}

@@ -24,9 +24,9 @@ export function GapSummary({ board, show, addressOf }: GapSummaryProps) {
     <p className="numbers mb-6 max-w-4xl font-serif text-xl leading-relaxed">
       Of {measurements} {measurements === 1 ? "measurement" : "measurements"} in {sizes}{" "}
       {sizes === 1 ? "size" : "sizes"},{" "}
-      {told.map((word, at) => (
+      {told.map((word, index) => (
         <span key={word.show}>
-          {at === 0 ? "" : at === told.length - 1 ? " and " : ", "}
+          {index === 0 ? "" : index === told.length - 1 ? " and " : ", "}
           <Tally
             count={board.tally[word.show]}
             says={word.says}

@@ -72,7 +72,7 @@ function neighbour(
   { down, across }: { readonly down: number; readonly across: number },
 ): HTMLAnchorElement | undefined {
   const rows = [...(frame?.querySelectorAll("tr") ?? [])].map(cellsIn).filter((cells) => cells.length > 0);
-  const at = rows.findIndex((cells) => cells.includes(from));
-  const column = rows[at]?.indexOf(from) ?? -1;
-  return rows[at + down]?.[column + across];
+  const index = rows.findIndex((cells) => cells.includes(from));
+  const column = rows[index]?.indexOf(from) ?? -1;
+  return rows[index + down]?.[column + across];
 }

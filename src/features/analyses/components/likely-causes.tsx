@@ -33,11 +33,11 @@ export function LikelyCauses({ causes, callId, ...rest }: LikelyCausesProps) {
       }
     >
       <ol className="grid gap-3 lg:grid-cols-3">
-        {causes.map((cause, at) => (
+        {causes.map((cause, index) => (
           <LikelyCause
             key={`${cause.kind} ${cause.id} ${cause.size ?? ""} ${cause.direction ?? ""}`}
             {...{ cause, ...rest }}
-            number={at + 1}
+            number={index + 1}
           />
         ))}
       </ol>

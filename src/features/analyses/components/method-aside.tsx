@@ -41,8 +41,8 @@ export function MethodAside({ callId, results, names, unit }: MethodAsideProps) 
       </p>
       {suspects.length === 0 ? null : (
         <ul className="list-disc space-y-1 pl-5">
-          {suspects.slice(0, MOST_TOLD).map((suspect: Outlier, at) => (
-            <li key={at} className="numbers max-w-3xl wrap-anywhere">
+          {suspects.slice(0, MOST_TOLD).map((suspect: Outlier, index) => (
+            <li key={index} className="numbers max-w-3xl wrap-anywhere">
               {suspectSentence(suspect, { pattern: results.pattern, names }, unit)}
             </li>
           ))}

@@ -29,23 +29,23 @@ export function MethodExampleSteps({ example, unit, sayTerm }: MethodExampleStep
         {size.label}.
       </p>
       <ol className="numbers grid gap-4 lg:grid-cols-2">
-        <Step at={1} title="1. The swatch gives the tester’s gauge">
+        <Step i={1} title="1. The swatch gives the tester’s gauge">
           <Swatches example={example} unit={unit} />
         </Step>
-        <Step at={2} title="2. The pattern’s counts give the planned length">
+        <Step i={2} title="2. The pattern’s counts give the planned length">
           <ul className="list-disc space-y-1 pl-5 wrap-anywhere">
-            {explanation.lines.map(({ term, totalCm }, at) => (
-              <li key={at}>
+            {explanation.lines.map(({ term, totalCm }, index) => (
+              <li key={index}>
                 {sayTerm(term)}: {formatChange(term.cm, unit)}
-                {at === 0 ? "" : `, together ${formatLength(totalCm, unit)}`}
+                {index === 0 ? "" : `, together ${formatLength(totalCm, unit)}`}
               </li>
             ))}
           </ul>
         </Step>
-        <Step at={3} title="3. The tester’s gauge gives the expected length">
+        <Step i={3} title="3. The tester’s gauge gives the expected length">
           <Predicted prediction={prediction} unit={unit} />
         </Step>
-        <Step at={4} title="4. What is left is the difference">
+        <Step i={4} title="4. What is left is the difference">
           <p className="mb-3">
             She measured {formatLength(step.readingCm, unit)}
             {readings > 1 ? ` (the mean of ${readings} readings)` : ""}: {formatChange(shownGapCm, unit)} beside what
@@ -62,12 +62,12 @@ export function MethodExampleSteps({ example, unit, sayTerm }: MethodExampleStep
   );
 }
 
-function Step({ at, title, children }: { readonly at: number; readonly title: string; readonly children: ReactNode }) {
+function Step({ i, title, children }: { readonly i: number; readonly title: string; readonly children: ReactNode }) {
   return (
     <li className="min-w-0">
       <Sheet className="h-full">
         <h3 className="mb-2">
-          {at}. {title}
+          {i}. {title}
         </h3>
         {children}
       </Sheet>

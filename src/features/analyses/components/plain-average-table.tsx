@@ -40,8 +40,8 @@ export function PlainAverageTable({ average, unit }: PlainAverageTableProps) {
               </tr>
             </thead>
             <tbody>
-              {testers.map((tester, at) => (
-                <tr key={at} className={TABLE_ROW}>
+              {testers.map((tester, index) => (
+                <tr key={index} className={TABLE_ROW}>
                   <th scope="row" className="font-normal wrap-anywhere">
                     {tester.name}
                   </th>

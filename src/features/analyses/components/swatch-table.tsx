@@ -37,8 +37,8 @@ export function SwatchTable({ label, heads, swatches }: SwatchTableProps) {
           </tr>
         </thead>
         <tbody>
-          {swatches.map(({ tester, size, stitches, rows, toolMm, taken, countsFor }, at) => (
-            <tr key={at} className={TABLE_ROW}>
+          {swatches.map(({ tester, size, stitches, rows, toolMm, taken, countsFor }, index) => (
+            <tr key={index} className={TABLE_ROW}>
               <th scope="row">{tester}</th>
               <td>{size}</td>
               <td>{stitches}</td>

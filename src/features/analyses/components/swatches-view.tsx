@@ -206,7 +206,12 @@ interface DotsProps {
 function Dots({ frame, swatches, direction }: DotsProps) {
   const dots = swatches.rows
     .filter(({ use }) => use !== "replaced")
-    .map((row, at) => ({ key: `${row.tester} ${at}`, label: row.name, value: row[direction], mark: markOf(row) }));
+    .map((row, index) => ({
+      key: `${row.tester} ${index}`,
+      label: row.name,
+      value: row[direction],
+      mark: markOf(row),
+    }));
   return dots.length === 0 ? null : <DotStrip {...frame} dots={dots} />;
 }
 

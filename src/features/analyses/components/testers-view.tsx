@@ -67,9 +67,9 @@ function StandOut({ board, view, address, list }: StandOutProps) {
       {boardSentence(board)}{" "}
       {board.limits === null || all === 0 ? null : (
         <>
-          {testers.map(({ tester, name, position }, at) => (
+          {testers.map(({ tester, name, position }, index) => (
             <span key={tester}>
-              {at === 0 ? "" : ", "}
+              {index === 0 ? "" : ", "}
               <a
                 href={`${isHere(position) ? "" : `${address}?page=${pageOf(position)}`}#tester-${tester}`}
                 className="text-link"

@@ -35,7 +35,7 @@ export function YarnTable({ sheet, board }: YarnTableProps) {
           </tr>
         </thead>
         <tbody>
-          {rows.map(({ size, publishMetres, balls, expectedMetres, upperMetres, used }, at) => (
+          {rows.map(({ size, publishMetres, balls, expectedMetres, upperMetres, used }, index) => (
             <tr key={size.id} className={TABLE_ROW}>
               <th scope="row" className="wrap-anywhere">
                 {size.label}
@@ -45,7 +45,7 @@ export function YarnTable({ sheet, board }: YarnTableProps) {
               <td className="text-right">{number(expectedMetres)}</td>
               <td className="text-right">{number(upperMetres)}</td>
               <td className="min-w-56">
-                <Used reported={reported.filter(({ sizeAt }) => sizeAt === at)} {...{ used, unit }} />
+                <Used reported={reported.filter(({ sizeAt }) => sizeAt === index)} {...{ used, unit }} />
               </td>
             </tr>
           ))}

@@ -109,7 +109,7 @@ function YarnChart({ sheet, board }: { readonly sheet: YarnSheet; readonly board
         description="The same numbers are in the table below."
         unit={unit}
         format={(value) => String(Math.round(value))}
-        categories={rows.map(({ size, expectedMetres, publishMetres, used }, at) => ({
+        categories={rows.map(({ size, expectedMetres, publishMetres, used }, index) => ({
           key: size.id,
           label: size.label,
           line: inUnit(expectedMetres),
@@ -119,7 +119,7 @@ function YarnChart({ sheet, board }: { readonly sheet: YarnSheet; readonly board
               ? null
               : { low: fromMetres(used.leastMetres, unit), high: fromMetres(used.mostMetres, unit) },
           dots: reported
-            .filter(({ sizeAt }) => sizeAt === at)
+            .filter(({ sizeAt }) => sizeAt === index)
             .map(({ tester, name, metres, isSetAside }) => ({
               key: tester,
               label: name,

@@ -21,8 +21,8 @@ export function FaultList({ faults }: { readonly faults: readonly Fault[] }) {
 function FaultItems({ faults }: { readonly faults: readonly Fault[] }) {
   return (
     <ul className="mt-2 grid gap-2 text-sm">
-      {faults.map(({ path, says }, at) => (
-        <li key={at} className="wrap-anywhere">
+      {faults.map(({ path, says }, index) => (
+        <li key={index} className="wrap-anywhere">
           <code className="rounded bg-band px-1.5 py-0.5 font-semibold">{path === "$" ? "the whole file" : path}</code>{" "}
           {says}
         </li>

@@ -42,20 +42,20 @@ export function MeasurementExplained({ pattern, measurement, size, unit }: Measu
 function Arithmetic({ explanation, unit }: { readonly explanation: Explanation; readonly unit: LengthUnit }) {
   const parts = explanation.lines.map(({ term }) => fromCm(term.cm, unit));
   const rounded = roundToSum(parts, shownStep(unit)).map((part) => toCm(part, unit));
-  const totals = rounded.map((_part, at) => rounded.slice(0, at + 1).reduce((sum, part) => sum + part, 0));
+  const totals = rounded.map((_part, index) => rounded.slice(0, index + 1).reduce((sum, part) => sum + part, 0));
   return (
     <ol>
-      {explanation.lines.map(({ term }, at) => (
+      {explanation.lines.map(({ term }, index) => (
         <li
-          key={at}
+          key={index}
           className="grid gap-x-8 gap-y-1 border-b border-line py-3 first:pt-0 sm:grid-cols-[1fr_auto] sm:items-baseline"
         >
           <span className="wrap-anywhere">
             {termWords(term, unit)} ={" "}
-            <b className="numbers whitespace-nowrap">{formatLength(rounded[at] ?? 0, unit)}</b>
+            <b className="numbers whitespace-nowrap">{formatLength(rounded[index] ?? 0, unit)}</b>
           </span>
           <span className="numbers whitespace-nowrap text-sm text-soft sm:text-right">
-            {at === 0 ? "" : `so far ${formatLengthNumber(totals[at] ?? 0, unit)} ${unit}`}
+            {index === 0 ? "" : `so far ${formatLengthNumber(totals[index] ?? 0, unit)} ${unit}`}
           </span>
         </li>
       ))}

@@ -16,9 +16,11 @@ const SMALL = "min-h-9 rounded border border-line-strong bg-white px-2 py-1 text
 export function PasteBasisChoice({ state, row, choice, name }: PasteBasisChoiceProps) {
   const { table, view, choices, setRow } = state;
   const reckoning = table.ok ? table.breakdowns.find((one) => one.row === row) : undefined;
-  const counts = choices.rows.flatMap(({ kind }, at) => (kind === "stitches" || kind === "rows" ? [{ kind, at }] : []));
+  const counts = choices.rows.flatMap(({ kind }, index) =>
+    kind === "stitches" || kind === "rows" ? [{ kind, index }] : [],
+  );
   const counted = choice.workedIn !== "ruler";
-  const known = counts.some(({ kind, at }) => at === choice.countRow && kind === choice.workedIn);
+  const known = counts.some(({ kind, index }) => index === choice.countRow && kind === choice.workedIn);
   return (
     <div>
       <div className="flex items-center gap-1.5">
@@ -44,9 +46,9 @@ export function PasteBasisChoice({ state, row, choice, name }: PasteBasisChoiceP
           <option value="stitches none">stitches, calculated</option>
           <option value="rows none">rows, calculated</option>
           <option value="ruler none">to a length, not counted</option>
-          {counts.map(({ kind, at }) => (
-            <option key={at} value={`${kind} ${at}`}>
-              {`${labelOfRow(view, choices, at) || kind} (row ${at + 1})`}
+          {counts.map(({ kind, index }) => (
+            <option key={index} value={`${kind} ${index}`}>
+              {`${labelOfRow(view, choices, index) || kind} (row ${index + 1})`}
             </option>
           ))}
         </select>

@@ -56,8 +56,8 @@ function PatternCard({ pattern }: { readonly pattern: PatternSummary }) {
         {pattern.role === "owner" ? null : pattern.role === "editor" ? " · you can edit" : " · view only"}
       </p>
       <ul aria-label="Sizes" className="numbers mt-3 flex flex-wrap gap-x-1 gap-y-1.5 text-sm">
-        {pattern.sizes.map((size, at) => (
-          <li key={at} className="max-w-full rounded border border-line px-2 wrap-anywhere">
+        {pattern.sizes.map((size, index) => (
+          <li key={index} className="max-w-full rounded border border-line px-2 wrap-anywhere">
             {size}
           </li>
         ))}

@@ -64,9 +64,9 @@ function countCells(pattern: PatternDocument, { id }: Count) {
         no numbers yet
       </span>,
     ];
-  return pattern.sizes.map((size, at) => {
+  return pattern.sizes.map((size, index) => {
     const value = ownValue(values, size.id) ?? 0;
-    const before = pattern.sizes[at - 1];
+    const before = pattern.sizes[index - 1];
     const step = before === undefined ? null : value - (ownValue(values, before.id) ?? 0);
     return (
       <>
@@ -115,8 +115,8 @@ export function TieList({ pattern: { ties, counts } }: { readonly pattern: Patte
   const times = (number: number) => (number === 1 ? "" : `${number} × `);
   return (
     <ul className="grid gap-1.5">
-      {ties.map(({ count, per = 1, equals, within = 0 }, at) => (
-        <li key={at} className="wrap-anywhere">
+      {ties.map(({ count, per = 1, equals, within = 0 }, index) => (
+        <li key={index} className="wrap-anywhere">
           {times(per)}
           {label(count)} = {equals.map((part) => `${times(part.times)}${label(part.count)}`).join(" + ")}
           {within > 0 ? `, within ${within}` : ""}

@@ -47,9 +47,9 @@ function FreePlace({ free, places, loaded, frame }: FreePlaceProps) {
         {free.free === 1 ? "1 open spot" : `${free.free} open spots`} in {label}
       </h3>
       <p className="mb-4 text-soft wrap-anywhere">
-        {left.first.map((testerId, at) => (
+        {left.first.map((testerId, index) => (
           <span key={testerId}>
-            {at > 0 ? " · " : null}
+            {index > 0 ? " · " : null}
             <bdi>{people.nameOf(testerId)}</bdi>: {STATE_WORDS[people.stateOf(testerId) ?? "stopped"].toLowerCase()}
           </span>
         ))}

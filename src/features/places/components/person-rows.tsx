@@ -57,8 +57,8 @@ export function PlacedRows({
         </td>
       ) : (
         <>
-          {row.fit.differences.map(([says, isBeyond], at) => (
-            <td key={at} className="min-w-28">
+          {row.fit.differences.map(([says, isBeyond], index) => (
+            <td key={index} className="min-w-28">
               {isBeyond ? <span aria-hidden="true">▲ </span> : null}
               {says}
             </td>
@@ -79,8 +79,8 @@ export function WaitingRows({ rows, ...change }: RowsProps<WaitingWords>) {
   return rows.map((row) => (
     <tr key={row.id} className={TABLE_ROW}>
       <PersonHead person={row} {...change} />
-      {row.lengths.map((length, at) => (
-        <td key={at} className="min-w-24 whitespace-nowrap">
+      {row.lengths.map((length, index) => (
+        <td key={index} className="min-w-24 whitespace-nowrap">
           {length}
         </td>
       ))}

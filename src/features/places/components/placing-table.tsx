@@ -133,7 +133,7 @@ function SizeHead({ size, frame, isFolded, isListed }: SizeHeadProps) {
 /** `bust 86 cm, upper arm 28 cm · `. */
 function bodyOfSize({ marks }: StoredSize, { measurements, unit }: PlacesFrame): string {
   const lengths = marks.map(
-    ({ bodyCm }, at) => `${(measurements[at] ?? "").toLowerCase()} ${formatLength(bodyCm, unit)}`,
+    ({ bodyCm }, index) => `${(measurements[index] ?? "").toLowerCase()} ${formatLength(bodyCm, unit)}`,
   );
   return lengths.length === 0 ? "" : `${lengths.join(", ")} · `;
 }

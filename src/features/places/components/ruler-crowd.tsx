@@ -121,7 +121,7 @@ function linesPath({
       const from = `M${(left + width / 2).toFixed(1)} ${topY}`;
       return sizes
         .filter(({ id }) => standing.includes(id))
-        .map(({ at }) => `${from}L${x(at).toFixed(1)} ${(railY + 5).toFixed(0)}`);
+        .map(({ index }) => `${from}L${x(index).toFixed(1)} ${(railY + 5).toFixed(0)}`);
     })
     .join("");
 }

@@ -6,7 +6,7 @@ import type { PersonMark } from "../stored-placing";
 export interface RulerSize {
   readonly id: string;
   readonly label: string;
-  readonly at: number;
+  readonly index: number;
   /** The range of bodies within its reach. */
   readonly from: number;
   readonly to: number;
@@ -18,7 +18,7 @@ export interface RulerSize {
 export interface RulerPerson {
   readonly key: string;
   readonly name: string;
-  readonly at: number;
+  readonly index: number;
   readonly mark: PersonMark;
   /** Their size; null while they wait. */
   readonly size: string | null;
@@ -66,13 +66,16 @@ export function rulerLayout(
   bars: readonly RulerBar[] | null = null,
 ): RulerLayout {
   const leastWidthPx = Math.max(LEAST_WIDTH_PX, WIDTH_A_SIZE_PX * sizes.length);
-  const ends = [...[...sizes, ...(bars ?? [])].flatMap(({ from, to }) => [from, to]), ...people.map(({ at }) => at)];
+  const ends = [
+    ...[...sizes, ...(bars ?? [])].flatMap(({ from, to }) => [from, to]),
+    ...people.map(({ index }) => index),
+  ];
   const scale = scaleLinear()
     .domain([Math.min(...ends), Math.max(...ends)])
     .range([MARGIN, 100 - MARGIN]);
   const percent = (px: number) => (100 * px) / leastWidthPx;
   const labels = dotLanes(
-    sizes.map(({ at }) => scale(at)),
+    sizes.map(({ index }) => scale(index)),
     percent(LABEL_PX),
   );
   const reaches = spanLanes(sizes);
@@ -80,7 +83,7 @@ export function rulerLayout(
   const railY = top + REACH_LANE * laneCount(reaches) + 6;
   const hasInitials = people.length <= MOST_INITIALS;
   const lanes = dotLanes(
-    people.map(({ at }) => scale(at)),
+    people.map(({ index }) => scale(index)),
     percent(hasInitials ? 22 : 10),
   );
   const step = Math.min(hasInitials ? 23 : 11, TALLEST_PEOPLE / laneCount(lanes));

@@ -19,18 +19,18 @@ export function rulerOfBoard(
   { board, side, people }: LoadedBoard,
   { measurement, unit }: { readonly measurement: string; readonly unit: LengthUnit },
 ): Ruler {
-  const at = board.fitBy.indexOf(measurement);
+  const index = board.fitBy.indexOf(measurement);
   const crowd = side.crowds === null ? undefined : ownValue(side.crowds, measurement);
   const everybody = crowd === undefined ? people.among(0, board.waitingFrom + side.waiting) : [];
   return {
     sizes: board.sizes.filter(isDrawn).flatMap(({ id, label, marks, invited, placed, wanted, missing }) => {
-      const mark = marks[at];
+      const mark = marks[index];
       if (mark === undefined) return [];
       const { fromCm: reachFromCm, toCm: reachToCm } = reachOf(mark);
       return [
         {
           ...{ id, label, wanted, filled: invited + placed, isShort: missing > 0 },
-          at: fromCm(mark.bodyCm, unit),
+          index: fromCm(mark.bodyCm, unit),
           from: fromCm(reachFromCm, unit),
           to: fromCm(reachToCm, unit),
         },
@@ -38,7 +38,7 @@ export function rulerOfBoard(
     }),
     people: everybody.flatMap(({ key, name, size, standing, body }) => {
       const cm = ownValue(body, measurement);
-      return cm === undefined ? [] : [{ key, name, size, at: fromCm(cm, unit), mark: STANDING_MARKS[standing] }];
+      return cm === undefined ? [] : [{ key, name, size, index: fromCm(cm, unit), mark: STANDING_MARKS[standing] }];
     }),
     bars: crowd === undefined ? null : barsOf(crowd, unit),
   };
@@ -51,11 +51,11 @@ function barsOf({ fromCm: firstCm, toCm: lastCm, bins }: Crowd, unit: LengthUnit
 
 /** One person in words: name, length, status and size. */
 export function personSays(
-  { name, at, mark, size }: RulerPerson,
+  { name, index, mark, size }: RulerPerson,
   { unit, labelOf }: { readonly unit: LengthUnit; readonly labelOf: (size: string) => string },
 ): string {
   const where = size === null ? "" : ` in ${labelOf(size)}`;
-  return `${name}, ${formatLength(toCm(at, unit), unit)}, ${WHERE_WORDS[mark]}${where}`;
+  return `${name}, ${formatLength(toCm(index, unit), unit)}, ${WHERE_WORDS[mark]}${where}`;
 }
 
 const WHERE_WORDS: Readonly<Record<PersonMark, string>> = {

@@ -38,9 +38,9 @@ export function RulerSection({ loaded, frame, measurement, hrefOf }: RulerSectio
         fitBy.length > 1 ? (
           <ChoiceLinks
             label="Measurement"
-            choices={fitBy.map((id, at) => ({
+            choices={fitBy.map((id, index) => ({
               href: hrefOf(id),
-              label: frame.measurements[at] ?? id,
+              label: frame.measurements[index] ?? id,
               current: id === measurement,
             }))}
           />

@@ -34,9 +34,9 @@ export function SendPanel({ loaded, frame, endsOn, timeZone, isAsSolved }: SendP
               <dd className="wrap-anywhere max-sm:mb-2">
                 {!shown.areNamed
                   ? `${placed}`
-                  : people.among(from + invited, placed).map(({ key, name }, at) => (
+                  : people.among(from + invited, placed).map(({ key, name }, index) => (
                       <span key={key}>
-                        {at > 0 ? ", " : null}
+                        {index > 0 ? ", " : null}
                         <bdi>{name}</bdi>
                       </span>
                     ))}

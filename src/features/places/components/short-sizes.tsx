@@ -59,6 +59,6 @@ function NearestPeople({ nearest, loaded: { people }, measurements, unit }: Near
 /** `bust 2 cm above, upper arm 1.5 cm below`. */
 export function bodyWords({ differences }: FitInSize, measurements: readonly string[], unit: LengthUnit): string {
   return differences
-    .map((difference, at) => `${(measurements[at] ?? "").toLowerCase()} ${differenceWords(difference, unit)}`)
+    .map((difference, index) => `${(measurements[index] ?? "").toLowerCase()} ${differenceWords(difference, unit)}`)
     .join(", ");
 }

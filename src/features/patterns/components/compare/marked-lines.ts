@@ -56,14 +56,14 @@ function rewritten(removed: readonly string[], added: readonly string[]): Marked
   let next = 0;
   for (const was of removed) {
     const near = added.slice(next, next + LOOK_AHEAD).map((becomes) => wordParts(was, becomes));
-    const at = near.findIndex((parts) => parts !== null);
-    const parts = near[at];
+    const index = near.findIndex((parts) => parts !== null);
+    const parts = near[index];
     if (!parts) {
       lines.push({ mark: "removed", text: was });
       continue;
     }
-    lines.push(...added.slice(next, next + at).map(addedLine), { mark: "changed", parts });
-    next += at + 1;
+    lines.push(...added.slice(next, next + index).map(addedLine), { mark: "changed", parts });
+    next += index + 1;
   }
   return [...lines, ...added.slice(next).map(addedLine)];
 }
@@ -87,13 +87,13 @@ function wordParts(was: string, becomes: string): MarkedPart[] | null {
 /** Leaves out unchanged lines that are far from any change. */
 function skipFar(lines: readonly MarkedLine[]): MarkedLine[] {
   const isNear = lines.map(() => false);
-  lines.forEach(({ mark }, at) => {
-    if (mark !== "same") isNear.fill(true, Math.max(0, at - LINES_AROUND), at + LINES_AROUND + 1);
+  lines.forEach(({ mark }, index) => {
+    if (mark !== "same") isNear.fill(true, Math.max(0, index - LINES_AROUND), index + LINES_AROUND + 1);
   });
   const shown: MarkedLine[] = [];
-  lines.forEach((line, at) => {
+  lines.forEach((line, index) => {
     const last = shown.at(-1);
-    if (isNear[at]) shown.push(line);
+    if (isNear[index]) shown.push(line);
     else if (last?.mark === "skipped") shown[shown.length - 1] = { mark: "skipped", lines: last.lines + 1 };
     else shown.push({ mark: "skipped", lines: 1 });
   });

@@ -14,8 +14,8 @@ export function MarkedText({ label, was, becomes }: MarkedTextProps) {
   if (lines === null) return <p className="text-soft">Too much was rewritten to compare it line by line.</p>;
   return (
     <ol aria-label={label} className="rounded-sheet border border-line bg-sheet px-5 py-3 shadow-sheet">
-      {lines.map((line, at) => (
-        <li key={at} className="grid gap-x-4 py-1 sm:grid-cols-[6rem_minmax(0,1fr)]">
+      {lines.map((line, index) => (
+        <li key={index} className="grid gap-x-4 py-1 sm:grid-cols-[6rem_minmax(0,1fr)]">
           <LineWords line={line} />
         </li>
       ))}
@@ -56,8 +56,8 @@ function LineWords({ line }: { readonly line: MarkedLine }) {
         <>
           <LineMark>Changed</LineMark>
           <LineText>
-            {line.parts.map((part, at) => (
-              <ChangedPart key={at} part={part} />
+            {line.parts.map((part, index) => (
+              <ChangedPart key={index} part={part} />
             ))}
           </LineText>
         </>

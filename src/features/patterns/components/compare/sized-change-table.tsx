@@ -13,7 +13,9 @@ export function SizedChangeTable({ label, corner, sizes, changes }: SizedChangeT
   const rows = changes.map(({ key, label: head, sides }) => ({
     key,
     head,
-    cells: sides.map((side, at) => <SideCell key={at} side={side} ofAll={sides.length === 1 && sizes.length > 1} />),
+    cells: sides.map((side, index) => (
+      <SideCell key={index} side={side} ofAll={sides.length === 1 && sizes.length > 1} />
+    )),
   }));
   return <MatrixTable label={label} corner={corner} columns={sizes} rows={rows} />;
 }

@@ -32,8 +32,8 @@ export function CountsPart() {
           onBlock={(block, row, column) => change((now) => withPastedCounts(now, block, { row, column }), null)}
         >
           <ol className="mb-4 grid gap-3">
-            {pattern.counts.map((count, at) => (
-              <CountRow key={count.id} count={count} at={at} />
+            {pattern.counts.map((count, i) => (
+              <CountRow key={count.id} count={count} index={i} />
             ))}
           </ol>
         </GridArea>

@@ -66,7 +66,7 @@ export function createEditing(start: EditingStart): StoreApi<Editing> {
     let chosen: string | null = null;
     let past: readonly (PatternDraft | null)[] = [];
     let future: readonly (PatternDraft | null)[] = [];
-    let last: { readonly field: string | null; readonly at: number } = { field: null, at: 0 };
+    let last: { readonly field: string | null; readonly index: number } = { field: null, index: 0 };
     const saver = draftSaver(start, (status) => set({ status }));
     const read = afterFrame(() => set((now) => readWholeDraft(base, now.draft, now)));
     const show = (next: PatternDraft | null) => {
@@ -80,9 +80,9 @@ export function createEditing(start: EditingStart): StoreApi<Editing> {
       saver.edit(next);
     };
     const changeDraft: Editing["changeDraft"] = (change, field) => {
-      const at = Date.now();
-      const goesOn = field !== null && field === last.field && at - last.at < ONE_STEP_MS;
-      last = { field, at };
+      const index = Date.now();
+      const goesOn = field !== null && field === last.field && index - last.index < ONE_STEP_MS;
+      last = { field, index };
       if (!goesOn) past = [...past, content].slice(-MOST_STEPS);
       future = [];
       edit(change(get().draft));
@@ -96,7 +96,7 @@ export function createEditing(start: EditingStart): StoreApi<Editing> {
       undo: () => {
         const before = past.at(-1);
         if (before === undefined) return;
-        last = { field: null, at: 0 };
+        last = { field: null, index: 0 };
         future = [content, ...future];
         past = past.slice(0, -1);
         edit(before);
@@ -104,7 +104,7 @@ export function createEditing(start: EditingStart): StoreApi<Editing> {
       redo: () => {
         const [next, ...rest] = future;
         if (next === undefined) return;
-        last = { field: null, at: 0 };
+        last = { field: null, index: 0 };
         past = [...past, content];
         future = rest;
         edit(next);

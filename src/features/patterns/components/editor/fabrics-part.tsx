@@ -18,8 +18,8 @@ export function FabricsPart() {
   const { pattern, change } = useEditing("pattern", "change");
   const [takenOut, setTakenOut] = useState<TakenOut | null>(null);
   const { fabrics } = pattern;
-  const remove = (at: number, id: string, label: string) => {
-    change((now) => ({ ...now, fabrics: removed(now.fabrics, at) }), null);
+  const remove = (index: number, id: string, label: string) => {
+    change((now) => ({ ...now, fabrics: removed(now.fabrics, index) }), null);
     setTakenOut({ id, name: label, uses: usesOfFabric(pattern, id) });
   };
   return (
@@ -35,8 +35,8 @@ export function FabricsPart() {
         </div>
       ) : null}
       <ol className="mb-4 grid grid-cols-1 gap-5">
-        {fabrics.map((fabric, at) => (
-          <FabricCard key={fabric.id} fabric={fabric} at={at} onRemove={() => remove(at, fabric.id, fabric.label)} />
+        {fabrics.map((fabric, i) => (
+          <FabricCard key={fabric.id} fabric={fabric} index={i} onRemove={() => remove(i, fabric.id, fabric.label)} />
         ))}
       </ol>
       <div className="mb-4">

@@ -47,8 +47,8 @@ function CmSection({ list }: { readonly list: CmList }) {
   const [takenOut, setTakenOut] = useState<TakenOut | null>(null);
   const { title, intro, what, placeholder, none, usesOf } = WORDS[list];
   const items = cmItems(pattern, list);
-  const remove = ({ id, label }: CmItem, at: number) => {
-    change((now) => withCmItems(now, list, removed(cmItems(now, list), at)), null);
+  const remove = ({ id, label }: CmItem, index: number) => {
+    change((now) => withCmItems(now, list, removed(cmItems(now, list), index)), null);
     setTakenOut({ id, name: label, uses: usesOf(pattern, id) });
   };
   return (
@@ -58,13 +58,13 @@ function CmSection({ list }: { readonly list: CmList }) {
         onBlock={(block, row, column) => change((now) => withPastedCm(now, list, { block, row, column }), null)}
       >
         <ol className="mb-4 grid grid-cols-1 gap-3">
-          {items.map((item, at) => (
+          {items.map((item, i) => (
             <CmRow
               key={item.id}
-              {...{ list, item, at }}
-              isLast={at === items.length - 1}
+              {...{ list, item, i }}
+              isLast={i === items.length - 1}
               uses={usesOf(pattern, item.id)}
-              onRemove={() => remove(item, at)}
+              onRemove={() => remove(item, i)}
             />
           ))}
         </ol>

@@ -5,10 +5,10 @@ import { NumberField, TextField, TickField } from "./fields";
 import type { MeasurementEdit } from "./measurement-edit";
 
 /** Its name, how to measure it, and its tolerance. */
-export function MeasurementBasics({ measurement, at, onMeasurement }: MeasurementEdit) {
+export function MeasurementBasics({ measurement, i, onMeasurement }: MeasurementEdit) {
   const { unit } = useEditing("unit");
   const { letter, label, how, toleranceCm, girth: isGirth = false } = measurement;
-  const path = ["measurements", at] as const;
+  const path = ["measurements", i] as const;
   return (
     <div className="grid gap-3">
       <div className="flex flex-wrap items-start gap-x-4 gap-y-3">

@@ -21,7 +21,7 @@ const ENDS = [
 ] as const;
 
 /** Where the measurement is on the schematic. */
-export function MeasurementPlace({ measurement, at, onMeasurement }: MeasurementEdit) {
+export function MeasurementPlace({ measurement, i, onMeasurement }: MeasurementEdit) {
   const { pattern } = useEditing("pattern");
   const { on, ...rest } = measurement;
   const head = `place-${measurement.id}`;
@@ -33,7 +33,7 @@ export function MeasurementPlace({ measurement, at, onMeasurement }: Measurement
       </h4>
       <div className="max-w-md">
         <ChoiceField
-          at={["measurements", at, "on", "piece"]}
+          at={["measurements", i, "on", "piece"]}
           label="Piece"
           value={on?.piece ?? ""}
           nothing="Not on the schematic"
@@ -41,7 +41,7 @@ export function MeasurementPlace({ measurement, at, onMeasurement }: Measurement
           onChoice={(piece) => onMeasurement(piece === "" ? rest : { ...rest, on: { ...ACROSS, ...on, piece } }, null)}
         />
       </div>
-      {on ? <PlaceFields on={on} at={at} onPlace={set} /> : null}
+      {on ? <PlaceFields on={on} index={i} onPlace={set} /> : null}
       {on ? <PlaceDrawn measurement={measurement.id} piece={on.piece} /> : null}
     </section>
   );
@@ -49,11 +49,11 @@ export function MeasurementPlace({ measurement, at, onMeasurement }: Measurement
 
 interface PlaceFieldsProps {
   readonly on: Place;
-  readonly at: number;
+  readonly index: number;
   readonly onPlace: (next: Place, field: string | null) => void;
 }
 
-function PlaceFields({ on, at, onPlace }: PlaceFieldsProps) {
+function PlaceFields({ on, index, onPlace }: PlaceFieldsProps) {
   const setEnd = (end: End, [across, up]: readonly [Typed, Typed], field: string) =>
     onPlace({ ...on, [end]: [across, up] }, `${end}.${field}`);
   return (
@@ -65,13 +65,13 @@ function PlaceFields({ on, at, onPlace }: PlaceFieldsProps) {
             <fieldset key={end} className="flex flex-wrap items-start gap-x-3 gap-y-2">
               <legend className="text-sm font-semibold">{label}</legend>
               <NumberField
-                at={["measurements", at, "on", end, 0]}
+                at={["measurements", index, "on", end, 0]}
                 label="across"
                 value={across}
                 onText={(text) => setEnd(end, [text, up], "0")}
               />
               <NumberField
-                at={["measurements", at, "on", end, 1]}
+                at={["measurements", index, "on", end, 1]}
                 label="up"
                 value={up}
                 onText={(text) => setEnd(end, [across, text], "1")}

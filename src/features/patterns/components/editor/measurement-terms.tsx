@@ -14,7 +14,7 @@ import { NEW_LINE, NEW_SLANT, type DraftTerm } from "./term-choices";
 import { TermRow } from "./term-row";
 
 /** How a measurement is calculated: its lines, each with its numbers in the chosen size, and the total. */
-export function MeasurementTerms({ measurement, at, onMeasurement }: MeasurementEdit) {
+export function MeasurementTerms({ measurement, i, onMeasurement }: MeasurementEdit) {
   const explained = useExplained(measurement);
   const { unit } = useEditing("unit");
   const { terms } = measurement;
@@ -22,7 +22,7 @@ export function MeasurementTerms({ measurement, at, onMeasurement }: Measurement
   const setTerms = (next: readonly DraftTerm[], field: string | null) =>
     onMeasurement({ ...measurement, terms: next }, field);
   const add = (term: DraftTerm) => setTerms([...terms, term], null);
-  const path = formatPath(["measurements", at, "terms"]);
+  const path = formatPath(["measurements", i, "terms"]);
   return (
     <section aria-labelledby={`${path}-head`}>
       <h4 id={`${path}-head`} className="font-serif text-lg font-semibold">
@@ -37,7 +37,7 @@ export function MeasurementTerms({ measurement, at, onMeasurement }: Measurement
         {terms.map((term, index) => (
           <TermRow
             key={index}
-            at={[...["measurements", at, "terms"], index]}
+            at={[...["measurements", i, "terms"], index]}
             term={term}
             number={index + 1}
             line={explained?.lines[index]}

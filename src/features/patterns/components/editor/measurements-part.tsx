@@ -42,11 +42,11 @@ export function MeasurementsPart() {
         <MeasurementSizeChoice label="Numbers of size" />
       )}
       <ol className="mb-4 grid gap-3">
-        {measurements.map((measurement, at) => (
+        {measurements.map((measurement, i) => (
           <MeasurementCard
             key={measurement.id}
             measurement={measurement}
-            at={at}
+            index={i}
             finished={finished.get(measurement.id)}
             isOpen={isOpen(measurement.id)}
             onToggle={() => toggle(measurement.id)}

@@ -20,8 +20,8 @@ export function withPastedCounts(
   return block.reduce((now, texts, down) => {
     const isNew = now.counts[row + down] === undefined;
     const grown = isNew ? withNewCount(now, column === 0 ? (texts[0]?.trim() ?? "") : "", "stitches") : now;
-    const counts = grown.counts.map((count, at) =>
-      at === row + down
+    const counts = grown.counts.map((count, index) =>
+      index === row + down
         ? texts.reduce((each, text, across) => COLUMNS[column + across]?.(each, text.trim()) ?? each, count)
         : count,
     );

@@ -11,9 +11,9 @@ const STARTS = [
 ] as const;
 
 /** A piece's name, how often and in which fabric it is made, and where work starts. */
-export function PieceBasics({ piece, at, onPiece }: PieceEdit) {
+export function PieceBasics({ piece, i, onPiece }: PieceEdit) {
   const { pattern } = useEditing("pattern");
-  const path = ["pieces", at] as const;
+  const path = ["pieces", i] as const;
   const setStart = (value: string) => {
     const { start: _before, ...rest } = piece;
     const start = STARTS.find((each) => each.value === value)?.value;

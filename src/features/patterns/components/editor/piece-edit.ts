@@ -5,7 +5,7 @@ export type DraftSection = DraftPiece["sections"][number];
 
 export interface PieceEdit {
   readonly piece: DraftPiece;
-  readonly at: number;
+  readonly i: number;
   /** @param field where it is typed, in the piece; null for a separate edit. */
   readonly onPiece: (next: DraftPiece, field: string | null) => void;
 }

@@ -10,7 +10,7 @@ import { PieceInNumbers } from "./piece-in-numbers";
 import { SectionRow } from "./section-row";
 
 /** The sections of a piece in the order they are worked, with the schematic and their stitches. */
-export function PieceWork({ piece, at, onPiece }: PieceEdit) {
+export function PieceWork({ piece, i, onPiece }: PieceEdit) {
   const shaped = useShaped(piece);
   const { sections } = piece;
   const set = (next: readonly DraftSection[], field: string | null) => onPiece({ ...piece, sections: next }, field);
@@ -27,7 +27,7 @@ export function PieceWork({ piece, at, onPiece }: PieceEdit) {
             {sections.map((section, index) => (
               <SectionRow
                 key={index}
-                at={["pieces", at, "sections", index]}
+                at={["pieces", i, "sections", index]}
                 section={section}
                 number={index + 1}
                 noun={shaped?.noun ?? "row"}

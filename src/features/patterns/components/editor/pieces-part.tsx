@@ -38,11 +38,11 @@ export function PiecesPart() {
         <MeasurementSizeChoice label="Numbers of size" />
       )}
       <ol className="mb-4 grid gap-3">
-        {pieces.map((piece, at) => (
+        {pieces.map((piece, i) => (
           <PieceCard
             key={piece.id}
             piece={piece}
-            at={at}
+            index={i}
             misfits={misfits.get(piece.id) ?? []}
             isOpen={isOpen(piece.id)}
             onToggle={() => toggle(piece.id)}

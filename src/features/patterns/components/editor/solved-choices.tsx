@@ -71,10 +71,10 @@ function Differences({
       head: label,
       cells: pattern.sizes.map((size) => (
         <span key={size.id} className={`numbers ${differs(id, size.id) ? "font-semibold" : "text-soft"}`}>
-          {choices.map((choice, at) => (
+          {choices.map((choice, index) => (
             <span key={choice.slack} className="block whitespace-nowrap">
               <span className="sr-only">{choiceName(choice)}: </span>
-              {at > 0 && !differs(id, size.id) ? "" : numberOf(choice, id, size.id)}
+              {index > 0 && !differs(id, size.id) ? "" : numberOf(choice, id, size.id)}
             </span>
           ))}
         </span>

@@ -10,10 +10,10 @@ import { withTypedSizes } from "./target-sizes";
 import { signOf, withoutSign, withSign } from "./term-sign";
 
 /** A body measurement or a share of it, plus or minus ease. */
-export function TargetEase({ target, at, measurement, onTarget }: TargetEdit<BodyTarget>) {
+export function TargetEase({ target, index, measurement, onTarget }: TargetEdit<BodyTarget>) {
   const { pattern } = useEditing("pattern");
   const { share, easeCm } = target;
-  const path = ["measurements", at, "target"] as const;
+  const path = ["measurements", index, "target"] as const;
   const setShare = (text: string) => {
     const { share: _before, ...rest } = target;
     onTarget(text.trim() === "" ? rest : { ...rest, share: text }, "share");
@@ -67,7 +67,7 @@ export function TargetEase({ target, at, measurement, onTarget }: TargetEdit<Bod
         }
       />
       {isBySize ? (
-        <EaseBySize target={target} at={at} measurement={measurement} onTarget={onTarget} easeCm={easeCm} />
+        <EaseBySize target={target} index={index} measurement={measurement} onTarget={onTarget} easeCm={easeCm} />
       ) : null}
     </div>
   );
@@ -77,7 +77,7 @@ interface EaseBySizeProps extends TargetEdit<BodyTarget> {
   readonly easeCm: Readonly<Record<string, Typed>>;
 }
 
-function EaseBySize({ target, at, measurement, onTarget, easeCm }: EaseBySizeProps) {
+function EaseBySize({ target, index, measurement, onTarget, easeCm }: EaseBySizeProps) {
   const { pattern } = useEditing("pattern");
   const set = (next: Readonly<Record<string, Typed>>, field: string | null) =>
     onTarget({ ...target, easeCm: next }, field);
@@ -88,7 +88,7 @@ function EaseBySize({ target, at, measurement, onTarget, easeCm }: EaseBySizePro
           <li key={id} data-row={row} data-column={0} className="flex items-start gap-2">
             <span className="w-12 shrink-0 py-2.5 font-semibold wrap-anywhere">{label}</span>
             <Ease
-              at={["measurements", at, "target", "easeCm", id]}
+              at={["measurements", index, "target", "easeCm", id]}
               question={`targets.${measurement}.${id}`}
               label={`Ease in ${label}`}
               labelled="aloud"

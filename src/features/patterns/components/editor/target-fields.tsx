@@ -14,7 +14,7 @@ const KINDS: readonly { readonly value: TargetKind; readonly label: string }[] =
 ];
 
 /** The target of the measurement. */
-export function TargetFields({ measurement, at, onMeasurement }: MeasurementEdit) {
+export function TargetFields({ measurement, i, onMeasurement }: MeasurementEdit) {
   const { pattern } = useEditing("pattern");
   const { target, ...rest } = measurement;
   const head = `target-${measurement.id}`;
@@ -23,7 +23,7 @@ export function TargetFields({ measurement, at, onMeasurement }: MeasurementEdit
     onMeasurement(next === undefined ? rest : { ...rest, target: next }, null);
   };
   const edit = {
-    at,
+    index: i,
     measurement: measurement.id,
     onTarget: (next: DraftTarget, field: string | null) =>
       onMeasurement({ ...rest, target: next }, field && `target.${field}`),
@@ -35,7 +35,7 @@ export function TargetFields({ measurement, at, onMeasurement }: MeasurementEdit
       </h4>
       <div className="max-w-md">
         <ChoiceField
-          at={["measurements", at, "target"]}
+          at={["measurements", i, "target"]}
           label="Target from"
           value={targetKind(target)}
           choices={KINDS}

@@ -9,7 +9,7 @@ export type TargetKind = "none" | "body" | "lengths";
 export interface TargetEdit<Target extends DraftTarget> {
   readonly target: Target;
   /** Index of its measurement in the list. */
-  readonly at: number;
+  readonly index: number;
   /** Id of its measurement, under which questions about unusual numbers are filed. */
   readonly measurement: string;
   readonly onTarget: (next: DraftTarget, field: string | null) => void;

@@ -23,8 +23,8 @@ export function TieList() {
     >
       {pattern.ties.length === 0 ? <p className="mb-4 text-soft">No sums yet.</p> : null}
       <ol className="mb-4 grid gap-3">
-        {pattern.ties.map((tie, at) => (
-          <TieRow key={at} tie={tie} at={at} />
+        {pattern.ties.map((tie, index) => (
+          <TieRow key={index} tie={tie} i={index} />
         ))}
       </ol>
       <div className="flex flex-wrap gap-3">

@@ -11,11 +11,11 @@ import { TieReckoned } from "./tie-reckoned";
 type DraftTie = DraftPattern["ties"][number];
 
 /** One sum: a multiple of a count, and what it must match. */
-export function TieRow({ tie, at }: { readonly tie: DraftTie; readonly at: number }) {
+export function TieRow({ tie, i }: { readonly tie: DraftTie; readonly i: number }) {
   const { change } = useEditing("change");
-  const path = ["ties", at] as const;
+  const path = ["ties", i] as const;
   const set = (next: DraftTie, field: string | null) =>
-    change((now) => ({ ...now, ties: replaced(now.ties, at, next) }), field && formatPath([...path, field]));
+    change((now) => ({ ...now, ties: replaced(now.ties, i, next) }), field && formatPath([...path, field]));
   const setPer = (per: string) => {
     const { per: _before, ...rest } = tie;
     set(per.trim() === "" ? rest : { ...rest, per }, "per");
@@ -36,7 +36,7 @@ export function TieRow({ tie, at }: { readonly tie: DraftTie; readonly at: numbe
           onCount={(count) => set({ ...tie, count }, null)}
         />
         <span className="self-center pt-4 font-semibold">meets</span>
-        <TieParts tie={tie} at={at} onTie={set} />
+        <TieParts tie={tie} at={i} onTie={set} />
         <NumberField
           at={[...path, "within"]}
           label="within ±"
@@ -47,12 +47,12 @@ export function TieRow({ tie, at }: { readonly tie: DraftTie; readonly at: numbe
         />
         <span className="ml-auto self-end">
           <ItemButtons
-            name={`sum ${at + 1}`}
-            onRemove={() => change((now) => ({ ...now, ties: removed(now.ties, at) }), null)}
+            name={`sum ${i + 1}`}
+            onRemove={() => change((now) => ({ ...now, ties: removed(now.ties, i) }), null)}
           />
         </span>
       </div>
-      <TieReckoned at={at} />
+      <TieReckoned index={i} />
     </li>
   );
 }

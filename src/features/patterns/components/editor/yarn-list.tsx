@@ -20,8 +20,8 @@ export function YarnList() {
   const { pattern, change } = useEditing("pattern", "change");
   const [takenOut, setTakenOut] = useState<TakenOut | null>(null);
   const { yarns } = pattern;
-  const remove = ({ id, label }: DraftYarn, at: number) => {
-    change((now) => ({ ...now, yarns: removed(now.yarns, at) }), null);
+  const remove = ({ id, label }: DraftYarn, index: number) => {
+    change((now) => ({ ...now, yarns: removed(now.yarns, index) }), null);
     setTakenOut({ id, name: label, uses: usesOfYarn(pattern, id) });
   };
   return (
@@ -31,8 +31,8 @@ export function YarnList() {
     >
       {yarns.length === 0 ? <p className="mb-4 text-soft">No yarns yet. Add each yarn or colour.</p> : null}
       <ol className="mb-4 grid grid-cols-1 gap-3">
-        {yarns.map((yarn, at) => (
-          <YarnRow key={yarn.id} yarn={yarn} at={at} onRemove={() => remove(yarn, at)} />
+        {yarns.map((yarn, index) => (
+          <YarnRow key={yarn.id} yarn={yarn} i={index} onRemove={() => remove(yarn, index)} />
         ))}
       </ol>
       <TakenOutNote last={takenOut} items={yarns} />
@@ -52,15 +52,15 @@ function withNewYarn(pattern: DraftPattern, label: string): DraftPattern {
 
 interface YarnRowProps {
   readonly yarn: DraftYarn;
-  readonly at: number;
+  readonly i: number;
   readonly onRemove: () => void;
 }
 
-function YarnRow({ yarn, at, onRemove }: YarnRowProps) {
+function YarnRow({ yarn, i, onRemove }: YarnRowProps) {
   const { pattern, change } = useEditing("pattern", "change");
   const set = (next: DraftYarn, field: string) =>
-    change((now) => ({ ...now, yarns: replaced(now.yarns, at, next) }), formatPath(["yarns", at, field]));
-  const move = (by: -1 | 1) => change((now) => ({ ...now, yarns: moved(now.yarns, at, by) }), null);
+    change((now) => ({ ...now, yarns: replaced(now.yarns, i, next) }), formatPath(["yarns", i, field]));
+  const move = (by: -1 | 1) => change((now) => ({ ...now, yarns: moved(now.yarns, i, by) }), null);
   const uses = usesOfYarn(pattern, yarn.id);
   const setColour = (colour: string) => {
     const { colour: _before, ...rest } = yarn;
@@ -71,7 +71,7 @@ function YarnRow({ yarn, at, onRemove }: YarnRowProps) {
       <div className="flex flex-wrap items-start gap-x-4 gap-y-3">
         <div className="min-w-48 flex-1">
           <TextField
-            at={["yarns", at, "label"]}
+            at={["yarns", i, "label"]}
             label="Yarn"
             value={yarn.label}
             onText={(label) => set({ ...yarn, label }, "label")}
@@ -79,21 +79,21 @@ function YarnRow({ yarn, at, onRemove }: YarnRowProps) {
         </div>
         <div className="w-44 max-w-full">
           <TextField
-            at={["yarns", at, "colour"]}
+            at={["yarns", i, "colour"]}
             label="Colour (optional)"
             value={yarn.colour ?? ""}
             onText={setColour}
           />
         </div>
         <NumberField
-          at={["yarns", at, "metresPerBall"]}
+          at={["yarns", i, "metresPerBall"]}
           label="Length per ball"
           behind="m"
           value={yarn.metresPerBall}
           onText={(metresPerBall) => set({ ...yarn, metresPerBall }, "metresPerBall")}
         />
         <NumberField
-          at={["yarns", at, "gramsPerBall"]}
+          at={["yarns", i, "gramsPerBall"]}
           label="Weight per ball"
           behind="g"
           value={yarn.gramsPerBall}
@@ -101,9 +101,9 @@ function YarnRow({ yarn, at, onRemove }: YarnRowProps) {
         />
         <span className="ml-auto self-end">
           <ItemButtons
-            name={yarn.label || `yarn ${at + 1}`}
-            onUp={at === 0 ? undefined : () => move(-1)}
-            onDown={at === pattern.yarns.length - 1 ? undefined : () => move(1)}
+            name={yarn.label || `yarn ${i + 1}`}
+            onUp={i === 0 ? undefined : () => move(-1)}
+            onDown={i === pattern.yarns.length - 1 ? undefined : () => move(1)}
             onRemove={onRemove}
           />
         </span>

@@ -52,9 +52,9 @@ function NestedShape({ shape, isEnd }: { readonly shape: PieceShape; readonly is
   return (
     <>
       {isEnd
-        ? shape.sections.map(({ outline }, at) => (
+        ? shape.sections.map(({ outline }, index) => (
             <path
-              key={at}
+              key={index}
               d={`M${outline.map(({ xCm, yCm }) => `${xCm},${-yCm}`).join("L")}Z`}
               className="fill-band"
               fillOpacity="0.6"

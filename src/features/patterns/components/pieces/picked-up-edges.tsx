@@ -15,8 +15,8 @@ export function PickedUpEdges({ pattern, sizes }: PickedUpEdgesProps) {
   return (
     <Section title="Picked up along edges">
       <ul className="grid gap-5">
-        {edges.map((edge, at) => (
-          <li key={at}>
+        {edges.map((edge, index) => (
+          <li key={index}>
             <Sheet>
               <h3 className="wrap-anywhere">{labelOf(pattern, edge.stitches)}</h3>
               <p className="mb-4 text-soft wrap-anywhere">

@@ -19,9 +19,9 @@ export interface PieceBoard extends Pick<ShapedPiece, "piece" | "noun"> {
 /** @returns one board per piece, in the pattern's order. */
 export function pieceBoards(pattern: PatternDocument): PieceBoard[] {
   const drawn = pattern.sizes.map((size) => ({ size, shapes: drawPieces(pattern, size.id) }));
-  return patternShaping(pattern).map(({ piece, noun, sections }, at) => {
+  return patternShaping(pattern).map(({ piece, noun, sections }, index) => {
     const shapes = drawn.flatMap(({ size, shapes: ofSize }) => {
-      const shape = ofSize[at];
+      const shape = ofSize[index];
       return shape === undefined ? [] : [{ size, shape }];
     });
     const parts = sections.map(({ sizes }, part) =>

@@ -61,7 +61,7 @@ export function PieceDrawing({ shape, title, unit, fullWidthCm, litMeasurement, 
 
 /** The number of each section near the corner that its first row starts from, where there are several. */
 function PartNumbers({ shape }: { readonly shape: PieceShape }) {
-  const numbered = shape.sections.filter(({ section }, at) => section === at);
+  const numbered = shape.sections.filter(({ section }, index) => section === index);
   if (numbered.length < 2) return null;
   return numbered.map(({ section, outline }) => {
     const xs = outline.map(({ xCm }) => xCm);

@@ -8,11 +8,11 @@ import { NestedDrawing } from "./nested-drawing";
 export function PieceGlance({ pattern, unit }: { readonly pattern: PatternDocument; readonly unit: LengthUnit }) {
   const shapesBySize = shapesOfPattern(pattern);
   const drawn = pattern.sizes.map(({ id, label }) => ({ label, shapes: shapesBySize.get(id) ?? [] }));
-  const at = pattern.pieces.findIndex((_, index) => drawn.every(({ shapes }) => shapes[index]?.isToScale === true));
-  const piece = pattern.pieces[at];
+  const i = pattern.pieces.findIndex((_, index) => drawn.every(({ shapes }) => shapes[index]?.isToScale === true));
+  const piece = pattern.pieces[i];
   if (piece === undefined) return null;
   const sizes = drawn.flatMap(({ label, shapes }) => {
-    const shape = shapes[at];
+    const shape = shapes[i];
     return shape === undefined ? [] : [{ label, shape }];
   });
   const extent = largestExtent(sizes.map(({ shape }) => shape));

@@ -56,10 +56,10 @@ export function PieceInAllSizes(props: PieceSheetProps) {
       <NestedDrawing sizes={sizes} title={`${piece.label} in all sizes`} unit={unit} fullWidthCm={fullWidthCm} />
       {unknown ? <PieceNotes shape={unknown} /> : <ScaleBar unit={unit} fullWidthCm={fullWidthCm} />}
       <div className="mt-6 grid grid-cols-1 gap-6">
-        {parts.map((part, at) => (
-          <div key={at}>
-            {parts.length > 1 ? <h4 className="mb-2 font-semibold">Part {at + 1}</h4> : null}
-            <PartTable label={partName(piece.label, at, parts.length)} part={part} noun={noun} unit={unit} />
+        {parts.map((part, index) => (
+          <div key={index}>
+            {parts.length > 1 ? <h4 className="mb-2 font-semibold">Part {index + 1}</h4> : null}
+            <PartTable label={partName(piece.label, index, parts.length)} part={part} noun={noun} unit={unit} />
           </div>
         ))}
       </div>

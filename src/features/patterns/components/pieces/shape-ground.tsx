@@ -4,9 +4,9 @@ import type { PieceShape, Point, Segment } from "@/engine/drawing";
 export function ShapeGround({ shape: { sections, edges, joins, centreLine } }: { readonly shape: PieceShape }) {
   return (
     <>
-      {sections.map(({ outline, fault }, at) => (
+      {sections.map(({ outline, fault }, index) => (
         <path
-          key={at}
+          key={index}
           d={`M${outline.map(coordinates).join("L")}Z`}
           className={fault ? "fill-thread-tint" : "fill-band"}
         />

@@ -111,14 +111,14 @@ function partLines({ parts, noun }: PieceBoard, { size, shape }: Shown, unit: Le
   const letters = shape.lines.map(
     ({ letter, label, cm }) => `${letter}: ${label}${cm === null ? "" : `, ${formatLength(cm, unit)}`}`,
   );
-  const worked = parts.flatMap((part, at) =>
+  const worked = parts.flatMap((part, index) =>
     part
       .filter((inSize) => inSize.size === size)
       .map((inSize) => {
         const { sized, shape: drawn } = inSize;
         const sign = isPlanned(inSize) ? "" : `${markSign("fault")} `;
         const numbers = sized.counts === null ? "" : `${partWords(sized.counts, { lengths: drawn, noun, unit })}. `;
-        return `${sign}${parts.length > 1 ? `Part ${at + 1}: ` : ""}${numbers}${sized.message}`;
+        return `${sign}${parts.length > 1 ? `Part ${index + 1}: ` : ""}${numbers}${sized.message}`;
       }),
   );
   const rough = shape.isToScale

@@ -25,10 +25,10 @@ export function textBlock(words: string, widthMm: number, { sizeMm, isBold }: Te
     heightMm: lines.length * lineMm,
     at: (x, y) =>
       lines
-        .map((line, at) =>
+        .map((line, index) =>
           element(
             "text",
-            { x, y: y + sizeMm + at * lineMm, "font-size": sizeMm, "font-weight": isBold ? "bold" : undefined },
+            { x, y: y + sizeMm + index * lineMm, "font-size": sizeMm, "font-weight": isBold ? "bold" : undefined },
             escapeXml(line),
           ),
         )
@@ -102,8 +102,8 @@ function wrapped(words: string, most: number): string[] {
 /** A word in pieces that fit on a line. */
 function cut(word: string, most: number): string[] {
   const letters = Array.from(word);
-  const pieces = Array.from({ length: Math.ceil(letters.length / most) }, (_, at) =>
-    letters.slice(at * most, (at + 1) * most).join(""),
+  const pieces = Array.from({ length: Math.ceil(letters.length / most) }, (_, index) =>
+    letters.slice(index * most, (index + 1) * most).join(""),
   );
   return pieces;
 }
