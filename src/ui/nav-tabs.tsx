@@ -8,7 +8,7 @@ export interface NavTab {
   readonly current: boolean;
 }
 
-/** Links between the pages of one thing. Where they do not fit in a row they take several, so that all are in sight. */
+/** Links between the pages of one thing. They wrap into several rows so that all are visible. */
 export function NavTabs({ label, tabs }: { readonly label: string; readonly tabs: readonly NavTab[] }) {
   return (
     <nav aria-label={label} className="nav-tabs mb-8 border-b border-line">

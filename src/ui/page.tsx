@@ -2,7 +2,7 @@ import type { ReactNode } from "react";
 
 interface PageProps {
   readonly title: string;
-  /** A short line above the title: where one is. */
+  /** A short line above the title, for orientation. */
   readonly above?: ReactNode;
   readonly intro?: ReactNode;
   /** Buttons that belong to the whole page. */
