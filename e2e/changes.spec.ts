@@ -19,7 +19,7 @@ test("a designer takes what is proposed, sees what follows, saves it, and every 
   await expect(proposal.nth(2)).toContainText("In size 2X the instructions make 7 (± 1.6) stitches more");
   for (let at = 0; at < 3; at += 1) await proposal.nth(at).getByLabel("Leave it as it is").check();
   await page.getByRole("button", { name: "See what changes" }).click();
-  await expect(page.getByText("Every proposal is left. Take at least one")).toBeVisible();
+  await expect(page.getByText("Accept at least one proposal")).toBeVisible();
   for (let at = 0; at < 3; at += 1) await proposal.nth(at).getByRole("radio").first().check();
   await page.getByRole("button", { name: "See what changes" }).click();
 
@@ -40,7 +40,7 @@ test("a designer takes what is proposed, sees what follows, saves it, and every 
   await expect(page.getByText("Of 8 measurements in 9 sizes, 0 are off and 72 on size")).toBeVisible();
   const pattern = page.getByRole("link", { name: /Saltmarsh Tee/ }).first();
   await page.goto(`${await pattern.getAttribute("href")}/revisions/2`);
-  await expect(page.getByRole("heading", { name: "What it rests on" })).toBeVisible();
+  await expect(page.getByRole("heading", { name: "Evidence" })).toBeVisible();
   await expect(page.getByText("“Neck band” takes 0.8 cm more than stated").last()).toBeVisible();
   await expect(page.getByText(/from 25 testers/)).toBeVisible();
 });

@@ -27,7 +27,7 @@ test("a new size takes its body from a spreadsheet, and what lists by size still
   await expect(page.getByLabel("Upper arm, 6X", { exact: true })).toHaveValue("51,5");
   // By hand: 162 less the 152 of 5X.
   await expect(page.getByRole("cell", { name: "+10.0 to 5X" }).last()).toBeVisible();
-  await expect(page.getByRole("link", { name: /Grading.*to look at again/ })).toBeVisible();
+  await expect(page.getByRole("link", { name: /Grading.*to fix/ })).toBeVisible();
   await saved(page);
   await expectNoSidewaysScroll(page);
 
@@ -56,7 +56,7 @@ test("an allowance takes by its word, a minus turns the word round, and a closed
   await openEditor(page, pattern, "lengths");
   await expect(number).toHaveValue("1,5");
   await expect(word).toHaveValue("takes");
-  await page.getByText(/What is changed since revision/).click();
+  await page.getByText(/Changes since revision/).click();
   await expect(page.getByRole("row", { name: /Side seam.*takes 1.5 cm/ })).toBeVisible();
   await page.getByRole("button", { name: "Take out Neck band" }).click();
   await expect(page.getByText(/“Neck band” is taken out. It was used in Neck width/)).toBeVisible();

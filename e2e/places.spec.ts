@@ -48,9 +48,9 @@ test("a designer gives places, settles one by hand, sends, and fills a place tha
   const callId = await makeCall(designer);
   await page.goto(`/calls/${callId}/places`);
   await page.getByRole("button", { name: "Give places" }).click();
-  await expect(page.getByText("Nobody would stand elsewhere if this were solved again")).toBeVisible();
-  const table = page.getByRole("region", { name: "Who stands in which size" });
-  await expect(table.getByRole("row", { name: /^Ann/ })).toContainText("Nearest to her body");
+  await expect(page.getByText("This is already the best arrangement")).toBeVisible();
+  const table = page.getByRole("region", { name: "Sizes and testers" });
+  await expect(table.getByRole("row", { name: /^Ann/ })).toContainText("Best fit");
   await expect(table.getByRole("row", { name: /^L/ })).toContainText("1 short of the least");
   await expect(page.getByRole("img", { name: "Bust of everybody, and the sizes" })).toBeVisible();
   await expectNoSidewaysScroll(page);
@@ -59,14 +59,14 @@ test("a designer gives places, settles one by hand, sends, and fills a place tha
   await table.getByRole("combobox", { name: "Move to" }).filter({ visible: true }).selectOption("L");
   await table.getByRole("button", { name: "Move and lock" }).filter({ visible: true }).click();
   await expect(table.getByRole("row", { name: /^Cleo/ })).toContainText("locked by you");
-  await expect(page.getByText("this is no longer what solving would give")).toBeVisible();
-  await page.getByRole("button", { name: "Solve again" }).click();
+  await expect(page.getByText("assigning sizes again would give a different result")).toBeVisible();
+  await page.getByRole("button", { name: "Assign sizes again" }).click();
   await expect(table.getByRole("row", { name: /^Bea/ })).toContainText("6.0 cm below");
 
-  await page.getByLabel("They can answer until the end of").fill("2020-01-01");
+  await page.getByLabel("They can reply until the end of").fill("2020-01-01");
   await page.getByRole("button", { name: "Invite these 3 people" }).click();
-  await expect(page.getByText("This day is over.")).toBeVisible();
-  await page.getByLabel("They can answer until the end of").fill("2089-01-01");
+  await expect(page.getByText("This day is in the past.")).toBeVisible();
+  await page.getByLabel("They can reply until the end of").fill("2089-01-01");
   await page.getByRole("button", { name: "Invite these 3 people" }).click();
   await expect(page.getByText("3 people are invited")).toBeVisible();
   await page.getByText("Message to copy for Cleo").click();
