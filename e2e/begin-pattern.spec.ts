@@ -64,7 +64,7 @@ test("a designer begins a pattern with sizes of a published table, and loses not
 test.describe("without scripts", () => {
   test.use({ javaScriptEnabled: false });
 
-  test("a designer begins a pattern with sizes of her own, and loses nothing over a slip", async ({
+  test("a designer creates a pattern with their own sizes, and loses nothing after an error", async ({
     page,
     designer,
   }) => {

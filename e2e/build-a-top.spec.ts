@@ -20,7 +20,7 @@ function itemOf(page: Page, name: string): Locator {
 }
 
 function numberOf(page: Page, count: string, size: string): Locator {
-  return page.getByRole("textbox", { name: new RegExp(`^${count}, ${size}(, solved)?$`) });
+  return page.getByRole("textbox", { name: new RegExp(`^${count}, ${size}(, calculated)?$`) });
 }
 
 test("a new designer builds a top from nothing, has it solved, breaks a rule and is told what gives", async ({
@@ -91,7 +91,7 @@ test("a new designer builds a top from nothing, has it solved, breaks a rule and
   await page.getByRole("button", { name: "Lock Body, Small" }).click();
   await page.getByRole("button", { name: "Calculate unlocked numbers" }).click();
   await expect(page.getByText("“Body” is a multiple of 6 in Small.")).toBeVisible();
-  await expect(page.getByText("Way out: Unlock “Body” in Small: 150 would do.")).toBeVisible();
+  await expect(page.getByText("To fix it: Unlock “Body” in Small: 150 would do.")).toBeVisible();
   await page.getByRole("button", { name: "Unlock", exact: true }).click();
   await page.getByRole("button", { name: "Calculate all", exact: true }).click();
   await solved.getByRole("button", { name: "Use these numbers" }).first().click();

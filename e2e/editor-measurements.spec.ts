@@ -11,7 +11,7 @@ function cardOf(page: Page, name: RegExp): Locator {
   return page.getByRole("listitem").filter({ has: page.getByRole("heading", { level: 3, name }) });
 }
 
-test("a measurement is built from two lines and a target, and its arithmetic follows while she types", async ({
+test("a measurement is built from two lines and a target, and its calculation updates while typing", async ({
   page,
   designer,
 }) => {
@@ -28,7 +28,7 @@ test("a measurement is built from two lines and a target, and its arithmetic fol
   await expect(card.getByText("so far 21.4 cm")).toBeVisible();
   await card.getByRole("button", { name: "A line" }).click();
   await card.getByLabel("Line 2: of what").selectOption({ label: "Sleeve seam" });
-  await card.getByLabel("Line 2: adds or less").selectOption("less");
+  await card.getByLabel("Line 2: plus or minus").selectOption("less");
   await card.getByLabel("Line 2: times").fill("2");
   // The seam takes 1 cm; less twice that is 2 cm more.
   await expect(card.getByText("so far 23.4 cm")).toBeVisible();
@@ -49,7 +49,7 @@ test("a measurement without a line is told at its place", async ({ page, designe
   await openPart(page, "measurements");
   await page.getByRole("button", { name: /^A Bust/ }).click();
   const lines = cardOf(page, /Bust/).getByRole("region", { name: "Calculation" });
-  await lines.getByRole("button", { name: "Take out line 1" }).click();
+  await lines.getByRole("button", { name: "Remove line 1" }).click();
   await expect(lines.getByText("▲ This must hold at least one term.")).toBeVisible();
   await page.getByRole("button", { name: "Undo" }).click();
   await expect(lines.getByText("at least one term")).toBeHidden();

@@ -4,7 +4,7 @@ import { bringPattern, openEditor } from "./pattern-of";
 import type { Locator, Page } from "@playwright/test";
 
 function numberOf(page: Page, count: string, size: string): Locator {
-  return page.getByRole("textbox", { name: new RegExp(`^${count}, ${size}(, solved)?$`) });
+  return page.getByRole("textbox", { name: new RegExp(`^${count}, ${size}(, calculated)?$`) });
 }
 
 test("a number that breaks its rules says so while it is typed, with the nearest that keep them; undo takes it back", async ({
@@ -67,11 +67,11 @@ test("all that is not locked is solved, two ways side by side; what is taken sur
   await solved.getByRole("button", { name: "Use these numbers" }).first().click();
   await expect(solved).toBeHidden();
   await expect(numberOf(page, "Sleeve rows above the rib", "M")).toHaveValue("60");
-  await expect(page.getByRole("textbox", { name: "Body stitches, M, solved" })).toBeVisible();
+  await expect(page.getByRole("textbox", { name: "Body stitches, M, calculated" })).toBeVisible();
   const body = await numberOf(page, "Body stitches", "M").inputValue();
   await expect(page.getByText(/Saved \d\d:\d\d/)).toBeVisible();
   await openEditor(page, patternId);
-  await expect(page.getByRole("textbox", { name: "Body stitches, M, solved" })).toHaveValue(body);
+  await expect(page.getByRole("textbox", { name: "Body stitches, M, calculated" })).toHaveValue(body);
   await expect(page.getByRole("button", { name: "Lock Sleeve rows above the rib, M" })).toHaveAttribute(
     "aria-pressed",
     "true",
@@ -111,7 +111,7 @@ test("where no numbers keep every rule, the rules that clash are named, with a w
   await page.getByRole("button", { name: "Calculate unlocked numbers" }).click();
   await expect(page.getByText("“Body stitches” is locked at 230 in M.")).toBeVisible();
   await expect(page.getByText("“Body stitches” is a multiple of 4 in M.")).toBeVisible();
-  await expect(page.getByText(/Way out: Unlock “Body stitches” in M: \d+ would do./)).toBeVisible();
+  await expect(page.getByText(/To fix it: Unlock “Body stitches” in M: \d+ would do./)).toBeVisible();
   await page.getByRole("button", { name: "Unlock", exact: true }).click();
   await page.getByRole("button", { name: "Calculate all", exact: true }).click();
   await expect(page.getByRole("region", { name: "Calculated numbers" })).toBeVisible();

@@ -71,7 +71,7 @@ test("a designer pastes two tables and is on the gap page in under 20 actions", 
 test("faults and hard-to-believe numbers are told at their cells, and mended there", async ({ page }) => {
   const hand = new Hand();
   await signUp(page, hand);
-  // A slow line: she pastes before the page's scripts have arrived.
+  // A slow connection: someone pastes before the page's scripts have arrived.
   let goOn = () => {};
   const pasted = new Promise<void>((resolve) => {
     goOn = resolve;

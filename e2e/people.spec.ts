@@ -200,11 +200,11 @@ test("any two revisions are compared part by part", async ({ page, designer }) =
   await expect(page.getByRole("row", { name: /Edging.*adds 1 cm.*becomes.*adds 1.5 cm, in every size/ })).toBeVisible();
   // By hand: twice 100 stitches at 20 to 10 cm, the edging no longer in it, are 100 cm in S, and 118 are 118 in L, before 120.
   await expect(page.getByRole("row", { name: /A Bust.*100.0.*120.0.*becomes.*118.0/ })).toBeVisible();
-  const terms = page.getByRole("list", { name: "How A Bust is worked out" });
+  const terms = page.getByRole("list", { name: "How A Bust is calculated" });
   await expect(terms.locator("del")).toHaveText("2 × Edging, what it adds or takes");
   await expect(terms.getByText("Removed")).toBeVisible();
   const text = page.getByRole("list", { name: "Written instructions, line by line" });
-  await expect(text.locator("del")).toHaveText("taken out: 98");
+  await expect(text.locator("del")).toHaveText("removed: 98");
   await expect(text.locator("ins")).toHaveText(["added: 100", "Block."]);
   await expect(page.getByRole("row", { name: /Tolerance of Bust.*2 cm.*3 cm/ })).toBeVisible();
   await expectNoSidewaysScroll(page);

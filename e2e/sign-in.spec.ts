@@ -82,7 +82,7 @@ test("the way on from signing in never leads to another site", async ({ page }) 
   await page.getByLabel("E-mail").fill(email);
 });
 
-test("she changes her unit and her password, and other sessions end", async ({ page, browser, baseURL }) => {
+test("a person changes their unit and password, and other sessions end", async ({ page, browser, baseURL }) => {
   const { accountId, email } = await makeDesigner({ password: PASSWORD });
   const elsewhere = await browser.newContext({ baseURL });
   for (const each of [page, await elsewhere.newPage()]) {

@@ -87,7 +87,7 @@ describe("a link", () => {
     expect(await listInvitations(own)).toHaveLength(1);
   });
 
-  it("tells its holder the pattern's newest name, its owner's name and her own part", async () => {
+  it("shows its holder the pattern's newest name, its owner's name and their role", async () => {
     const invitation = await makeInvitation("editor");
     const vera = await join("viewer", "Vera");
     expect(await readInvitation(invitation, null)).toMatchObject({

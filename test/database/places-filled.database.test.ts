@@ -15,7 +15,7 @@ const asked = { considering: "yes", now: NOW } as const;
 describe("a place that is free again", () => {
   const dates = { startOn: "2026-11-26", swatchBy: "2026-12-05", reportBy: "2027-01-14" };
 
-  /** Ann had the one place in S and has sent a report before she had to stop; Bea and Cleo wait, Dora is invited to M. */
+  /** Ann had the one place in S and has sent a report before having to stop; Bea and Cleo wait, Dora is invited to M. */
   async function freed() {
     const call = await placesCall({ small: 1, medium: 1 });
     await apply(call, "Ann", { bust: 90 });
@@ -40,7 +40,7 @@ describe("a place that is free again", () => {
     return { call, ann, bea, cleo, fill };
   }
 
-  it("is filled with days of her own, moves nobody, and what the drop-out sent stays", async () => {
+  it("is filled with its own dates, moves nobody, and keeps what the tester who left sent", async () => {
     const { call, ann, bea, cleo, fill } = await freed();
     await fill(bea);
     expect(await invited(call)).toEqual({ Ann: "small", Dora: "medium", Bea: "small" });
@@ -67,7 +67,7 @@ describe("a place that is free again", () => {
     expect(await send(call)).toBe(1);
   });
 
-  it("is hers who stopped only until somebody has been given it, and again once that one has declined", async () => {
+  it("belongs to the tester who stopped until someone else has it, and again once that person has declined", async () => {
     const { call, ann, bea, fill } = await freed();
     const own = { testerId: ann.id, callId: call.callId, accountId: null, linkVersion: 1 } as TesterAccess;
     await fill(bea);

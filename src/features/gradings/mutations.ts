@@ -47,14 +47,14 @@ export async function requestGrading(
 }
 
 async function forgetOlder(connection: Connection, access: PatternAccess): Promise<void> {
-  const hers = { accountId: access.accountId, pattern: patternEditScope(access) };
+  const own = { accountId: access.accountId, pattern: patternEditScope(access) };
   const older = await connection.grading.findMany({
-    where: hers,
+    where: own,
     orderBy: { createdAt: "desc" },
     skip: MOST_KEPT,
     select: { id: true },
   });
-  await connection.grading.deleteMany({ where: { ...hers, id: { in: older.map(({ id }) => id) } } });
+  await connection.grading.deleteMany({ where: { ...own, id: { in: older.map(({ id }) => id) } } });
 }
 
 /** Cancels a grading: the worker ends its thread. A finished one stays as it is. */

@@ -10,7 +10,7 @@ import { draftOf, latestRevision, revisionByNumber, type Revision } from "./data
 
 export type DraftSave =
   | { readonly status: "saved"; readonly version: number }
-  /** Somebody's save came first, of a draft or of a revision: theirs stands, hers is kept beside it until she decides. */
+  /** Someone's save came first, of a draft or of a revision: it stays, and the viewer's edits are stored beside it until they decide. */
   | { readonly status: "late"; readonly version: number; readonly theirName: string | null };
 
 /** Saves edits over the version they were read from; a conflicting save stores both texts. */

@@ -14,11 +14,11 @@ export type InvitationState =
     }
   | { readonly status: "ended"; readonly at: Date }
   | { readonly status: "withdrawn" | "used" | "own" }
-  /** She took it herself, and has no part in the pattern any more. */
+  /** The viewer accepted it, and no longer has access to the pattern. */
   | { readonly status: "left" }
-  /** She has as large a part in the pattern as this would give her. */
+  /** The viewer already has a role at least as high as this. */
   | { readonly status: "joined"; readonly patternId: string; readonly role: Role }
-  /** She took it herself. */
+  /** The viewer accepted it. */
   | { readonly status: "taken"; readonly patternId: string };
 
 /** @param holderId the account of the person who opened the link; null for a visitor. */

@@ -39,7 +39,7 @@ function weighed(id: string, grams: number): Tester {
 describe("yarn by size", { timeout: 60_000 }, () => {
   it("is estimated from one tester for every size, and rounded up", () => {
     const sheet = sheetOf(boardOf([weighed("t0", 150)]));
-    // By hand: she used 300 m for 98 × 100 stitches; L has 118 × 110, so 300 × 12980 ÷ 9800 = 397.35 m.
+    // By hand: the tester used 300 m for 98 × 100 stitches; L has 118 × 110, so 300 × 12980 ÷ 9800 = 397.35 m.
     expect(sheet.rows.map(({ expectedMetres }) => Number(expectedMetres?.toFixed(2)))).toEqual([300, 397.35]);
     for (const { upperMetres, publishMetres, balls } of sheet.rows) {
       expect((publishMetres ?? 0) % 10).toBe(0);

@@ -25,7 +25,9 @@ describe("what comes next in a call", () => {
     expect(nextSteps(BEGUN)).toEqual([]);
     expect(waitsFor(BEGUN)).toMatch(/^Nobody has applied yet/);
     expect(waitsFor({ ...BEGUN, applied: 5, invited: 3, unanswered: 2, accepted: 1 })).toMatch(/^2 people are invited/);
-    expect(waitsFor({ ...BEGUN, applied: 5, invited: 3, accepted: 3, reported: 1 })).toMatch(/^2 of 3 people have not reported/);
+    expect(waitsFor({ ...BEGUN, applied: 5, invited: 3, accepted: 3, reported: 1 })).toMatch(
+      /^2 of 3 people have not reported/,
+    );
     expect(waitsFor({ ...BEGUN, applied: 5, invited: 3, accepted: 3, reported: 3 })).toMatch(/^Everyone who accepted/);
   });
 

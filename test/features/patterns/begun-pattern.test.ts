@@ -41,7 +41,7 @@ describe("a pattern that is begun", () => {
     });
   });
 
-  it("reads her own sizes in her own unit", () => {
+  it("reads the designer’s own sizes in their unit", () => {
     const own = { sizesFrom: "own", own: { body: "Bust", sizes: "M 37\nL 104 cm" } };
     const made = begun(own, "in");
     expect(made).toMatchObject({

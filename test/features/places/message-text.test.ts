@@ -31,7 +31,7 @@ describe("the message of an invitation", () => {
     expect(text).toContain("Time zone: Lisbon (Europe)");
   });
 
-  it("tells the same moments in her own zone, past the date line too", () => {
+  it("gives the same moments in the reader’s zone, past the date line too", () => {
     const text = messageText({ ...message, timeZone: "Pacific/Auckland" });
     // Auckland is 13 hours ahead of UTC in March, 12 from 4 April 2027 on.
     expect(text).toContain("Swatch: by Monday 15 March 2027, 12:59");

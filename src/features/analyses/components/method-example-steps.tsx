@@ -29,10 +29,10 @@ export function MethodExampleSteps({ example, unit, sayTerm }: MethodExampleStep
         {size.label}.
       </p>
       <ol className="numbers grid gap-4 lg:grid-cols-2">
-        <Step i={1} title="1. The swatch gives the tester’s gauge">
+        <Step i={1} title="The swatch gives the tester’s gauge">
           <Swatches example={example} unit={unit} />
         </Step>
-        <Step i={2} title="2. The pattern’s counts give the planned length">
+        <Step i={2} title="The pattern’s counts give the planned length">
           <ul className="list-disc space-y-1 pl-5 wrap-anywhere">
             {explanation.lines.map(({ term, totalCm }, index) => (
               <li key={index}>
@@ -42,14 +42,14 @@ export function MethodExampleSteps({ example, unit, sayTerm }: MethodExampleStep
             ))}
           </ul>
         </Step>
-        <Step i={3} title="3. The tester’s gauge gives the expected length">
+        <Step i={3} title="The tester’s gauge gives the expected length">
           <Predicted prediction={prediction} unit={unit} />
         </Step>
-        <Step i={4} title="4. What is left is the difference">
+        <Step i={4} title="What is left is the difference">
           <p className="mb-3">
-            She measured {formatLength(step.readingCm, unit)}
-            {readings > 1 ? ` (the mean of ${readings} readings)` : ""}: {formatChange(shownGapCm, unit)} beside what
-            her gauge explains.
+            They measured {formatLength(step.readingCm, unit)}
+            {readings > 1 ? ` (the mean of ${readings} readings)` : ""}: {formatChange(shownGapCm, unit)} from what
+            their gauge explains.
           </p>
           <StepPicture
             {...placeSteps(steps, stepScale(steps, unit, measurement.toleranceCm))}
@@ -82,7 +82,7 @@ function Swatches({ example, unit }: { readonly example: MethodExample; readonly
     <>
       {example.swatches.map(({ fabric, swatch }) => (
         <p key={fabric.id} className="mb-2 wrap-anywhere">
-          {fabric.label}: she counted {gaugeNumber(swatch.stitches)} stitches over {exact(swatch.acrossCm)} and{" "}
+          {fabric.label}: they counted {gaugeNumber(swatch.stitches)} stitches over {exact(swatch.acrossCm)} and{" "}
           {gaugeNumber(swatch.rows)} {rowsWord(fabric)} over {exact(swatch.alongCm)}. That is{" "}
           {gaugeNumber((swatch.stitches / swatch.acrossCm) * cm)} stitches and{" "}
           {gaugeNumber((swatch.rows / swatch.alongCm) * cm)} {rowsWord(fabric)} to {words}.
@@ -110,9 +110,9 @@ function Predicted({
   return (
     <>
       <p className="mb-2">
-        At the pattern’s gauge it comes to {length(designCm)}.{worked} At hers to <strong>{length(predictedCm)}</strong>
-        : {length(acrossCm)} of it goes with her stitches, {length(alongCm)} with her rows, {length(restCm)} with
-        neither.
+        At the pattern’s gauge it is {length(designCm)}.{worked} At their gauge it is{" "}
+        <strong>{length(predictedCm)}</strong>: {length(acrossCm)} depends on their stitches, {length(alongCm)} on their
+        rows, {length(restCm)} on neither.
       </p>
       <p className="text-soft">
         The swatch leaves an uncertainty of {length(standardUncertaintyCm)} (one standard uncertainty). Adding the usual

@@ -47,7 +47,7 @@ export default async function EditPage({ params }: Props) {
       {late === null ? (
         <PatternEditor key={`${revision.number} ${start.version}`} {...start} content={content} gradings={GRADINGS} />
       ) : (
-        <LateEdits {...start} hers={late.content} theirs={content} theirName={draft?.updatedBy ?? revision.createdBy} />
+        <LateEdits {...start} own={late.content} theirs={content} theirName={draft?.updatedBy ?? revision.createdBy} />
       )}
     </PatternFrame>
   );

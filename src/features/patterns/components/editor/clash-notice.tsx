@@ -23,7 +23,7 @@ export function ClashNotice({ clash, onDone }: ClashNoticeProps) {
             <li key={one.clash.says} className="border-t border-line pt-3">
               <p className="font-semibold wrap-anywhere">{one.clash.says}</p>
               <p className="wrap-anywhere">
-                {one.helps ? "You could: " : ""}
+                {one.helps ? "To fix it: " : ""}
                 {one.says}
               </p>
               <WayOut clash={one.clash} onDone={onDone} />

@@ -56,7 +56,7 @@ export const GradingCell = memo(function GradingCell({ count, size, before }: Gr
       <input
         ref={input}
         id={id}
-        aria-label={`${count.label}, ${size.label}${isSolved ? ", solved" : ""}`}
+        aria-label={`${count.label}, ${size.label}${isSolved ? ", calculated" : ""}`}
         aria-invalid={isFaulty && !isMissing}
         aria-describedby={`${id}-says ${id}-rules`}
         inputMode="numeric"

@@ -24,7 +24,7 @@ interface LateEditsProps {
   readonly baseNumber: number;
   readonly unit: LengthUnit;
   /** Null where a side changes nothing. */
-  readonly hers: PatternDraft | null;
+  readonly own: PatternDraft | null;
   readonly theirs: PatternDraft | null;
   readonly theirName: string | null;
   readonly version: number;
@@ -34,9 +34,9 @@ interface LateEditsProps {
 export function LateEdits({ patternId, base, baseNumber, unit, theirName, version, ...sides }: LateEditsProps) {
   const router = useRouter();
   const theirs = sides.theirs ?? createDraft(base, unit);
-  const hers = draftInUnit(sides.hers ?? createDraft(base, unit), theirs.unit);
-  const changes = patternChanges(theirs.pattern, hers.pattern);
-  const edited = new Set(patternChanges(base, hers.pattern).map(({ path }) => path));
+  const own = draftInUnit(sides.own ?? createDraft(base, unit), theirs.unit);
+  const changes = patternChanges(theirs.pattern, own.pattern);
+  const edited = new Set(patternChanges(base, own.pattern).map(({ path }) => path));
   const paths = changes.map(({ path }) => path);
   const [mine, setMine] = useState<ReadonlySet<string>>(new Set(paths.filter((path) => edited.has(path))));
   const [says, setSays] = useState<string | null>(null);
@@ -44,8 +44,8 @@ export function LateEdits({ patternId, base, baseNumber, unit, theirName, versio
 
   const settle = () =>
     start(async () => {
-      const pattern = [...mine].reduce((into, path) => applyChange(into, hers.pattern, path), theirs.pattern);
-      const content = { ...theirs, pattern, meant: { ...theirs.meant, ...hers.meant } };
+      const pattern = [...mine].reduce((into, path) => applyChange(into, own.pattern, path), theirs.pattern);
+      const content = { ...theirs, pattern, meant: { ...theirs.meant, ...own.meant } };
       const saved = await keepDraft(patternId, { content, version, baseNumber }).catch(() => null);
       if (saved === null) return setSays("This did not reach Sizewright. Check your connection and try again.");
       if (saved.status === "failed") return setSays(saved.says);
@@ -112,8 +112,8 @@ interface LateChangeProps {
 
 function LateChange({ change, unit, isMine, onChoose }: LateChangeProps) {
   const sides = [
-    { hers: true, value: change.becomes },
-    { hers: false, value: change.was },
+    { own: true, value: change.becomes },
+    { own: false, value: change.was },
   ];
   return (
     <tr className={TABLE_ROW}>
@@ -121,10 +121,10 @@ function LateChange({ change, unit, isMine, onChoose }: LateChangeProps) {
         {change.what}
         {change.size === undefined ? "" : `, ${change.size}`}
       </th>
-      {sides.map(({ hers, value }) => (
-        <td key={String(hers)}>
+      {sides.map(({ own, value }) => (
+        <td key={String(own)}>
           <label className="flex min-h-9 items-center gap-2 wrap-anywhere">
-            <input type="radio" name={change.path} checked={isMine === hers} onChange={() => onChoose(hers)} />
+            <input type="radio" name={change.path} checked={isMine === own} onChange={() => onChoose(own)} />
             {change.was === null && change.becomes === null ? "my version" : changeSide(change, value, unit)}
           </label>
         </td>
