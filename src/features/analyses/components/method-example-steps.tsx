@@ -25,7 +25,7 @@ export function MethodExampleSteps({ example, unit, sayTerm }: MethodExampleStep
   return (
     <>
       <p className="mb-4 text-soft wrap-anywhere">
-        One measurement of this test, step by step: {measurement.letter} {measurement.label}, measured by {name} on her{" "}
+        One measurement of this test, step by step: {measurement.letter} {measurement.label}, measured by {name} in size{" "}
         {size.label}.
       </p>
       <ol className="numbers grid gap-4 lg:grid-cols-2">
