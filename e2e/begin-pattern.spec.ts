@@ -26,7 +26,7 @@ test("a designer begins a pattern with sizes of a published table, and loses not
 }) => {
   expect(designer.accountId).not.toBe("");
   await page.goto("/patterns");
-  await page.getByRole("link", { name: "Begin a pattern" }).click();
+  await page.getByRole("link", { name: "New pattern" }).click();
   await page.waitForURL(/patterns\/new\/blank/);
   await takenOver(page.getByLabel("Name of the pattern"));
   await page.getByLabel("Name of the pattern").fill("Heron vest");
@@ -41,7 +41,7 @@ test("a designer begins a pattern with sizes of a published table, and loses not
   await expect(taken.getByRole("row", { name: /^Bust/ }).getByRole("cell")).toHaveText(["86.7", "89.5", "92.1"]);
   await expect(taken.getByRole("rowheader", { name: /Under the bust/ })).toHaveCount(0);
   await fillFabric(page, "many");
-  await page.getByRole("button", { name: "Begin the pattern" }).click();
+  await page.getByRole("button", { name: "Create pattern" }).click();
   await expect(page.getByText("“many” is not a number.")).toBeVisible();
   await expect(page.getByLabel("Name of the pattern")).toHaveValue("Heron vest");
   await expect(page.getByLabel("Craft", { exact: true })).toHaveValue("knitting");
@@ -49,7 +49,7 @@ test("a designer begins a pattern with sizes of a published table, and loses not
   await page.getByLabel("Gauge: stitches").fill("17 1/2");
   await expect(page.getByText(/^Usual: for 16–20 stitches of stocking stitch a 4\.5–5\.5 mm needle/)).toBeVisible();
   await expectNoSidewaysScroll(page);
-  await page.getByRole("button", { name: "Begin the pattern" }).click();
+  await page.getByRole("button", { name: "Create pattern" }).click();
   const pattern = await begun(page);
   expect(pattern).toMatchObject({ name: "Heron vest", craft: "knitting", sizeBy: "bust" });
   expect(pattern.sizes.map(({ label, body }) => [label, body["bust"]])).toEqual([
@@ -64,7 +64,7 @@ test("a designer begins a pattern with sizes of a published table, and loses not
 test.describe("without scripts", () => {
   test.use({ javaScriptEnabled: false });
 
-  test("a designer begins a pattern with sizes of her own, and loses nothing over a slip", async ({
+  test("a designer creates a pattern with their own sizes, and loses nothing after an error", async ({
     page,
     designer,
   }) => {
@@ -75,7 +75,7 @@ test.describe("without scripts", () => {
     await page.getByRole("textbox", { name: "Sizes" }).fill("Small 86,5\nLarge");
     await fillFabric(page, "many");
     await page.getByLabel("Worked").selectOption("round");
-    await page.getByRole("button", { name: "Begin the pattern" }).click();
+    await page.getByRole("button", { name: "Create pattern" }).click();
     await expect(page.getByText("“Large” is not a name and a body. Write it like M 94.")).toBeVisible();
     await expect(page.getByText("“many” is not a number.")).toBeVisible();
     await expect(page.getByLabel("My own sizes")).toBeChecked();
@@ -84,7 +84,7 @@ test.describe("without scripts", () => {
     await expect(page.getByLabel("Worked")).toHaveValue("round");
     await page.getByRole("textbox", { name: "Sizes" }).fill("Small 86,5\nLarge 104");
     await page.getByLabel("Gauge: stitches").fill("17");
-    await page.getByRole("button", { name: "Begin the pattern" }).click();
+    await page.getByRole("button", { name: "Create pattern" }).click();
     const pattern = await begun(page);
     expect(pattern.sizes.map(({ label, body }) => [label, body["bust"]])).toEqual([
       ["Small", 86.5],

@@ -16,11 +16,11 @@ async function addNamed(page: Page, what: string, ...names: readonly string[]): 
 
 /** The row of the list in which an item of that name stands. */
 function itemOf(page: Page, name: string): Locator {
-  return page.getByRole("listitem").filter({ has: page.getByRole("button", { name: `Take out ${name}` }) });
+  return page.getByRole("listitem").filter({ has: page.getByRole("button", { name: `Remove ${name}` }) });
 }
 
 function numberOf(page: Page, count: string, size: string): Locator {
-  return page.getByRole("textbox", { name: new RegExp(`^${count}, ${size}(, solved)?$`) });
+  return page.getByRole("textbox", { name: new RegExp(`^${count}, ${size}(, calculated)?$`) });
 }
 
 test("a new designer builds a top from nothing, has it solved, breaks a rule and is told what gives", async ({
@@ -38,7 +38,7 @@ test("a new designer builds a top from nothing, has it solved, breaks a rule and
   await page.getByLabel("Gauge: stitches").fill("16");
   await page.getByLabel("and rows").fill("20");
   await page.getByLabel("Hook, in mm").fill("5");
-  await page.getByRole("button", { name: "Begin the pattern" }).click();
+  await page.getByRole("button", { name: "Create pattern" }).click();
   await page.waitForURL(/\/edit$/);
   await takenOver(page.getByRole("button", { name: "Undo", exact: true }));
   await expect(page.getByText("Nothing to grade yet")).toBeVisible();
@@ -53,28 +53,28 @@ test("a new designer builds a top from nothing, has it solved, breaks a rule and
   for (const [at, name] of ["Body", "Front", "Back"].entries())
     await sum.getByLabel("Count", { exact: true }).nth(at).selectOption({ label: name });
 
-  await openPart(page, "Lengths and allowances");
+  await openPart(page, "Lengths and edgings");
   await addNamed(page, "allowance", "Side edging");
   await page.getByLabel("Side edging, all sizes", { exact: true }).fill("1");
 
   await openPart(page, "Measurements");
   await page.getByRole("button", { name: "A measurement" }).click();
   await page.getByLabel("Name", { exact: true }).fill("Bust");
-  await page.getByLabel("On size within ±").fill("2");
+  await page.getByLabel("Tolerance ±").fill("2");
   await page.getByLabel("Line 1: of what").selectOption({ label: "Body" });
   await page.getByRole("button", { name: "A line" }).click();
   await page.getByLabel("Line 2: of what").selectOption({ label: "Side edging" });
   await page.getByLabel("Line 2: times").fill("2");
-  await page.getByLabel("What it should come to").selectOption("Ease over a body measurement");
+  await page.getByLabel("Target from").selectOption("Ease over a body measurement");
   await page.getByLabel("Body measurement").selectOption({ label: "Bust" });
   await page.getByLabel("Ease", { exact: true }).fill("8");
 
   await openPart(page, "Grading");
   // Rows without any target would be free: the designer types them.
   for (const size of ["Small", "Medium", "Large"]) await numberOf(page, "Rows to shoulder", size).fill("100");
-  await page.getByRole("button", { name: "Solve all" }).click();
-  const solved = page.getByRole("region", { name: "Solved numbers" });
-  await solved.getByRole("button", { name: "Take these numbers" }).first().click();
+  await page.getByRole("button", { name: "Calculate all", exact: true }).click();
+  const solved = page.getByRole("region", { name: "Calculated numbers" });
+  await solved.getByRole("button", { name: "Use these numbers" }).first().click();
   // By hand: 86 + 8 − 2 × 1 = 92 cm are 147.2 stitches; 144 would be 2 cm too little, 150 are 1.75 cm too much. So too
   // 162 (160) and 174 (172.8).
   for (const [size, stitches] of [
@@ -89,15 +89,15 @@ test("a new designer builds a top from nothing, has it solved, breaks a rule and
   await numberOf(page, "Body", "Small").fill("152");
   await expect(page.getByText("152 is not a multiple of 6.")).toBeVisible();
   await page.getByRole("button", { name: "Lock Body, Small" }).click();
-  await page.getByRole("button", { name: "Solve what is not locked" }).click();
+  await page.getByRole("button", { name: "Calculate unlocked numbers" }).click();
   await expect(page.getByText("“Body” is a multiple of 6 in Small.")).toBeVisible();
-  await expect(page.getByText("Way out: Unlock “Body” in Small: 150 would do.")).toBeVisible();
-  await page.getByRole("button", { name: "Let this lock go" }).click();
-  await page.getByRole("button", { name: "Solve all" }).click();
-  await solved.getByRole("button", { name: "Take these numbers" }).first().click();
+  await expect(page.getByText("To fix it: Unlock “Body” in Small: 150 would do.")).toBeVisible();
+  await page.getByRole("button", { name: "Unlock", exact: true }).click();
+  await page.getByRole("button", { name: "Calculate all", exact: true }).click();
+  await solved.getByRole("button", { name: "Use these numbers" }).first().click();
   await expect(numberOf(page, "Body", "Small")).toHaveValue("150");
 
-  await page.getByRole("button", { name: "Save as a revision" }).click();
+  await page.getByRole("button", { name: "Save as revision" }).click();
   await page.getByLabel("What you changed, and why").fill("Counts, sums and the bust");
   await page.getByRole("button", { name: "Save revision 2" }).click();
   await page.waitForURL(/revisions\/2$/);

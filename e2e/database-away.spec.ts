@@ -22,7 +22,7 @@ test("a database that is away is told plainly, loses nothing, and is found again
     await page.getByLabel("Name").fill("Invented Designer");
     await page.getByLabel("E-mail").fill("away@example.org");
     await page.getByLabel("Password", { exact: true }).fill("a long enough password");
-    await page.getByRole("button", { name: "Make the account" }).click();
+    await page.getByRole("button", { name: "Create account" }).click();
     await expect(page.getByRole("link", { name: "Your account" })).toBeVisible();
     await page.goto(at("/account"));
     await page.getByLabel("Name").fill("Typed while it was away");
@@ -37,11 +37,11 @@ test("a database that is away is told plainly, loses nothing, and is found again
       const answer = await page.request.get(at(path));
       expect([path, answer.status(), answer.headers()["retry-after"]]).toEqual([path, 503, "5"]);
       // Plain words, for whoever has no scripts.
-      expect(await answer.text()).toContain("<h1>The database is not answering</h1>");
+      expect(await answer.text()).toContain("<h1>The database is not responding</h1>");
     }
     const second = await page.context().newPage();
     await second.goto(at("/account"));
-    await expect(second.getByRole("heading", { name: "The database is not answering" })).toBeVisible();
+    await expect(second.getByRole("heading", { name: "The database is not responding" })).toBeVisible();
 
     postgres = await startOwnPostgres({ folder });
     await second.getByRole("link", { name: "Try again" }).click();

@@ -11,7 +11,7 @@ function cardOf(page: Page, name: RegExp): Locator {
   return page.getByRole("listitem").filter({ has: page.getByRole("heading", { level: 3, name }) });
 }
 
-test("a measurement is built from two lines and a target, and its arithmetic follows while she types", async ({
+test("a measurement is built from two lines and a target, and its calculation updates while typing", async ({
   page,
   designer,
 }) => {
@@ -28,13 +28,13 @@ test("a measurement is built from two lines and a target, and its arithmetic fol
   await expect(card.getByText("so far 21.4 cm")).toBeVisible();
   await card.getByRole("button", { name: "A line" }).click();
   await card.getByLabel("Line 2: of what").selectOption({ label: "Sleeve seam" });
-  await card.getByLabel("Line 2: adds or less").selectOption("less");
+  await card.getByLabel("Line 2: plus or minus").selectOption("less");
   await card.getByLabel("Line 2: times").fill("2");
   // The seam takes 1 cm; less twice that is 2 cm more.
   await expect(card.getByText("so far 23.4 cm")).toBeVisible();
-  await card.getByLabel("What it should come to").selectOption("Ease over a body measurement");
+  await card.getByLabel("Target from").selectOption("Ease over a body measurement");
   await card.getByLabel("Body measurement").selectOption({ label: "Upper arm" });
-  await card.getByLabel("So many times").fill("0.5");
+  await card.getByLabel("Multiply by").fill("0.5");
   await card.getByLabel("Ease", { exact: true }).fill("6");
   // 34.5 ÷ 2 + 6 = 23.25; 21.364 + 2 − 23.25 = 0.114.
   await expect(card.getByText("50 % of Upper arm 34.5 cm + ease 6 cm")).toBeVisible();
@@ -48,8 +48,8 @@ test("a measurement without a line is told at its place", async ({ page, designe
   expect(designer.accountId).not.toBe("");
   await openPart(page, "measurements");
   await page.getByRole("button", { name: /^A Bust/ }).click();
-  const lines = cardOf(page, /Bust/).getByRole("region", { name: "How this is worked out" });
-  await lines.getByRole("button", { name: "Take out line 1" }).click();
+  const lines = cardOf(page, /Bust/).getByRole("region", { name: "Calculation" });
+  await lines.getByRole("button", { name: "Remove line 1" }).click();
   await expect(lines.getByText("▲ This must hold at least one term.")).toBeVisible();
   await page.getByRole("button", { name: "Undo" }).click();
   await expect(lines.getByText("at least one term")).toBeHidden();
@@ -67,7 +67,7 @@ test("a section that does not fit is told, and drawn as unsure", async ({ page, 
   await card.getByLabel("Stitches at a time").fill("3");
   await expect(card.getByText(/^▲ From 94 to 80 stitches is 14 fewer, and 6 go/)).toBeVisible();
   await expect(card.getByRole("img", { name: /Sleeve in XL.*6 go at a time/ })).toBeVisible();
-  await card.getByLabel("to stitches").selectOption({ label: "Sleeve stitches at the armhole" });
+  await card.getByLabel("Stitches at the end").selectOption({ label: "Sleeve stitches at the armhole" });
   await expect(card.getByText("Work 57 rows even.")).toBeVisible();
   await expectNoSidewaysScroll(page);
 });

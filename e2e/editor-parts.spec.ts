@@ -27,7 +27,7 @@ test("a new size takes its body from a spreadsheet, and what lists by size still
   await expect(page.getByLabel("Upper arm, 6X", { exact: true })).toHaveValue("51,5");
   // By hand: 162 less the 152 of 5X.
   await expect(page.getByRole("cell", { name: "+10.0 to 5X" }).last()).toBeVisible();
-  await expect(page.getByRole("link", { name: /Grading.*to look at again/ })).toBeVisible();
+  await expect(page.getByRole("link", { name: /Grading.*to fix/ })).toBeVisible();
   await saved(page);
   await expectNoSidewaysScroll(page);
 
@@ -56,10 +56,10 @@ test("an allowance takes by its word, a minus turns the word round, and a closed
   await openEditor(page, pattern, "lengths");
   await expect(number).toHaveValue("1,5");
   await expect(word).toHaveValue("takes");
-  await page.getByText(/What is changed since revision/).click();
+  await page.getByText(/Changes since revision/).click();
   await expect(page.getByRole("row", { name: /Side seam.*takes 1.5 cm/ })).toBeVisible();
-  await page.getByRole("button", { name: "Take out Neck band" }).click();
-  await expect(page.getByText(/“Neck band” is taken out. It was used in Neck width/)).toBeVisible();
+  await page.getByRole("button", { name: "Remove Neck band" }).click();
+  await expect(page.getByText(/“Neck band” removed. It was used in Neck width/)).toBeVisible();
   await page.keyboard.press("Control+z");
   await expect(page.getByLabel("Neck band, all sizes", { exact: true })).toBeVisible();
 });
@@ -70,7 +70,7 @@ test("a gauge over 4 in is told over both widths, and is 10.16 cm and not 10", a
   await openEditor(page, pattern, "fabrics");
   await page.getByLabel("New fabric").fill("Rib");
   await page.getByRole("button", { name: "Add the fabric" }).click();
-  const card = page.getByRole("listitem").filter({ has: page.getByRole("button", { name: "Take out Rib" }) });
+  const card = page.getByRole("listitem").filter({ has: page.getByRole("button", { name: "Remove Rib" }) });
   await card.getByLabel("Needles").fill("3,5");
   await card.getByLabel("Stitches").fill("22");
   await card.getByLabel("Rows").fill("30");

@@ -13,14 +13,14 @@ test("a designer brings a call in, opens a cell by keyboard, corrects an allowan
   await expect(page.getByText(/Of 8 measurements in 9 sizes/)).toBeVisible();
   await expectNoSidewaysScroll(page);
 
-  await page.getByRole("link", { name: /^Neck width, M: .*too small/ }).focus();
+  await page.getByRole("link", { name: /^Neck width, M: .*too narrow/ }).focus();
   await page.keyboard.press("ArrowRight");
   await page.keyboard.press("Enter");
-  await expect(page.getByRole("heading", { name: /too small in L: somewhere between/ })).toBeVisible();
-  await expect(page.getByText(/Their gauge explains .*what it does not/).first()).toBeVisible();
+  await expect(page.getByRole("heading", { name: /too narrow in L: between/ })).toBeVisible();
+  await expect(page.getByText(/Their gauge explains .*the remaining difference/).first()).toBeVisible();
   await expectNoSidewaysScroll(page);
 
-  await page.getByRole("link", { name: "Correct the pattern here" }).click();
+  await page.getByRole("link", { name: "Correct this number" }).click();
   await page.getByLabel("Neck band", { exact: true }).fill("2,8");
   await page.getByRole("button", { name: "Show what changes" }).click();
   await expectResults(page);
@@ -30,8 +30,8 @@ test("a designer brings a call in, opens a cell by keyboard, corrects an allowan
   // The pattern's 25.1 cm in L less two bands of 0.8: what garments come to already.
   const expected = page.getByRole("row", { name: /Neck width, L/ });
   await expect(expected).toContainText("25.1 → 23.5");
-  await expect(expected).toContainText("1.6 cm too small");
-  await expect(expected).toContainText("on size");
+  await expect(expected).toContainText("1.6 cm too narrow");
+  await expect(expected).toContainText("as planned");
   await expect(expected).toContainText("1.5 cm under the target");
   await expectNoSidewaysScroll(page);
   await page.getByLabel("What you change and why").fill("The band takes more than I thought");
@@ -39,7 +39,7 @@ test("a designer brings a call in, opens a cell by keyboard, corrects an allowan
   await page.getByRole("button", { name: "Save as revision 2" }).click();
   await expect(page.getByText(/Saved as revision 2/)).toBeVisible({ timeout: ANALYSIS_MS });
   await expectResults(page);
-  await expect(page.getByRole("link", { name: /^Neck width, L: on size/ })).toBeVisible();
+  await expect(page.getByRole("link", { name: /^Neck width, L: as planned/ })).toBeVisible();
 
   const document: unknown = JSON.parse(await exported(page, `/calls/${callId}/export`));
   expect(document).toMatchObject({
@@ -56,15 +56,15 @@ test("a reading that Sizewright set aside is put back, counts, and is set aside 
   await page.goto(`/calls/${callId}/doubtful`);
   await expect(page).toHaveTitle("Doubtful readings · Spring test · Sizewright");
   await expectResults(page);
-  // The demonstration's second slip: 22 inches written down as centimetres.
+  // The demonstration's second slip: 22 inches entered as centimetres.
   const slip = page.getByRole("row", { name: /22\.0 cm/ });
-  await expect(slip).toContainText("inches written down as centimetres; it would be 55.9 cm");
-  await expect(slip).toContainText("Set aside by Sizewright: it does not count.");
+  await expect(slip).toContainText("inches entered as centimetres; it would be 55.9 cm");
+  await expect(slip).toContainText("Excluded automatically.");
   await expectNoSidewaysScroll(page);
-  await slip.getByRole("button", { name: /Put it back/ }).click();
-  await expect(slip).toContainText(/Put back by .+, \d+ \w+ \d{4}: it counts\./, { timeout: ANALYSIS_MS });
+  await slip.getByRole("button", { name: /Include/ }).click();
+  await expect(slip).toContainText(/Included by .+, \d+ \w+ \d{4}\./, { timeout: ANALYSIS_MS });
   await slip.getByRole("button", { name: /Undo/ }).click();
-  await expect(slip).toContainText("Set aside by Sizewright: it does not count.", { timeout: ANALYSIS_MS });
+  await expect(slip).toContainText("Excluded automatically.", { timeout: ANALYSIS_MS });
 });
 
 test("a correction that is no number is told at its field, and what was typed stays", async ({ page, designer }) => {
@@ -86,7 +86,7 @@ test("the same gaps are there as numbers, worst first, and as a CSV file", async
   await page.getByRole("link", { name: "Numbers, worst first" }).click();
   await page.waitForURL(/sort=worst/);
   // The demonstration's second planted fault: 2.6 cm in the largest size, of 1.5 cm that are tolerated.
-  const numbers = page.getByRole("region", { name: "Gaps as numbers" });
+  const numbers = page.getByRole("region", { name: "Differences as numbers" });
   await expect(numbers.getByRole("row").nth(1)).toContainText(/Upper arm.*5X/);
   await expectNoSidewaysScroll(page);
   const csv = await page.request.get(`/calls/${callId}/gaps.csv`);

@@ -4,7 +4,7 @@ import { bringPattern, openEditor } from "./pattern-of";
 import type { Locator, Page } from "@playwright/test";
 
 function numberOf(page: Page, count: string, size: string): Locator {
-  return page.getByRole("textbox", { name: new RegExp(`^${count}, ${size}(, solved)?$`) });
+  return page.getByRole("textbox", { name: new RegExp(`^${count}, ${size}(, calculated)?$`) });
 }
 
 test("a number that breaks its rules says so while it is typed, with the nearest that keep them; undo takes it back", async ({
@@ -59,19 +59,19 @@ test("all that is not locked is solved, two ways side by side; what is taken sur
   await openEditor(page, patternId);
   await numberOf(page, "Sleeve rows above the rib", "M").fill("60");
   await page.getByRole("button", { name: "Lock Sleeve rows above the rib, M" }).click();
-  await page.getByRole("button", { name: "Solve what is not locked" }).click();
-  const solved = page.getByRole("region", { name: "Solved numbers" });
-  await expect(solved.getByText("To the last stitch", { exact: true })).toBeVisible();
+  await page.getByRole("button", { name: "Calculate unlocked numbers" }).click();
+  const solved = page.getByRole("region", { name: "Calculated numbers" });
+  await expect(solved.getByText("Closest to target measurements", { exact: true })).toBeVisible();
   await expect(solved.getByText("Even steps", { exact: true })).toBeVisible();
-  await expect(solved.getByText("No other numbers are better: that is proven.").first()).toBeVisible();
-  await solved.getByRole("button", { name: "Take these numbers" }).first().click();
+  await expect(solved.getByText("These are the best possible numbers.").first()).toBeVisible();
+  await solved.getByRole("button", { name: "Use these numbers" }).first().click();
   await expect(solved).toBeHidden();
   await expect(numberOf(page, "Sleeve rows above the rib", "M")).toHaveValue("60");
-  await expect(page.getByRole("textbox", { name: "Body stitches, M, solved" })).toBeVisible();
+  await expect(page.getByRole("textbox", { name: "Body stitches, M, calculated" })).toBeVisible();
   const body = await numberOf(page, "Body stitches", "M").inputValue();
   await expect(page.getByText(/Saved \d\d:\d\d/)).toBeVisible();
   await openEditor(page, patternId);
-  await expect(page.getByRole("textbox", { name: "Body stitches, M, solved" })).toHaveValue(body);
+  await expect(page.getByRole("textbox", { name: "Body stitches, M, calculated" })).toHaveValue(body);
   await expect(page.getByRole("button", { name: "Lock Sleeve rows above the rib, M" })).toHaveAttribute(
     "aria-pressed",
     "true",
@@ -92,12 +92,12 @@ test("what is typed is saved while a grading is waited for", async ({ page, desi
     await route.continue();
   });
   const asked = page.waitForRequest(`**/patterns/${patternId}/gradings/*`);
-  await page.getByRole("button", { name: "Solve all" }).click();
+  await page.getByRole("button", { name: "Calculate all", exact: true }).click();
   expect((await asked).method()).toBe("GET");
   await numberOf(page, "Sleeve rows above the rib", "M").fill("60");
   await expect(page.getByText(/Saved \d\d:\d\d/)).toBeVisible();
   answer();
-  await expect(page.getByRole("region", { name: "Solved numbers" })).toBeVisible();
+  await expect(page.getByRole("region", { name: "Calculated numbers" })).toBeVisible();
 });
 
 test("where no numbers keep every rule, the rules that clash are named, with a way out of each", async ({
@@ -108,11 +108,11 @@ test("where no numbers keep every rule, the rules that clash are named, with a w
   await openEditor(page, await bringPattern(page));
   await numberOf(page, "Body stitches", "M").fill("230");
   await page.getByRole("button", { name: "Lock Body stitches, M" }).click();
-  await page.getByRole("button", { name: "Solve what is not locked" }).click();
+  await page.getByRole("button", { name: "Calculate unlocked numbers" }).click();
   await expect(page.getByText("“Body stitches” is locked at 230 in M.")).toBeVisible();
   await expect(page.getByText("“Body stitches” is a multiple of 4 in M.")).toBeVisible();
-  await expect(page.getByText(/Way out: Unlock “Body stitches” in M: \d+ would do./)).toBeVisible();
-  await page.getByRole("button", { name: "Let this lock go" }).click();
-  await page.getByRole("button", { name: "Solve all" }).click();
-  await expect(page.getByRole("region", { name: "Solved numbers" })).toBeVisible();
+  await expect(page.getByText(/To fix it: Unlock “Body stitches” in M: \d+ would do./)).toBeVisible();
+  await page.getByRole("button", { name: "Unlock", exact: true }).click();
+  await page.getByRole("button", { name: "Calculate all", exact: true }).click();
+  await expect(page.getByRole("region", { name: "Calculated numbers" })).toBeVisible();
 });

@@ -75,7 +75,7 @@ for (const page of ["sign-up", "sign-in"]) {
     expect(hidden.length).toBeGreaterThan(0);
     const fields = (count: number) => Array.from({ length: count }, (_, at) => [`a${at}`, ""] as const);
     const some = await send(address, formOf([...hidden, ...Object.entries(whole()), ...fields(2_000)]));
-    expect(some.text).toContain("more than can be sent at once");
+    expect(some.text).toContain("too much to send at once");
     expect(await send(address, formOf([...hidden, ...fields(40_000)]))).toMatchObject({ status: 413 });
     expect(await send(address, formOf([...hidden, ["email", "x".repeat(5_000_000)]]))).toMatchObject({ status: 413 });
   });

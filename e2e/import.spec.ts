@@ -9,7 +9,7 @@ test("a pattern's document that is pasted becomes a pattern", async ({ page, des
   await page.goto("/patterns/new/document");
   await takenOver(page.getByLabel("Or paste its text"));
   await page.getByLabel("Or paste its text").fill(JSON.stringify(saltmarshPattern));
-  await page.getByRole("button", { name: "Bring it in" }).click();
+  await page.getByRole("button", { name: "Import file" }).click();
   await page.waitForURL(/\/patterns\/[0-9a-f-]{36}$/);
   await expect(page.getByRole("heading", { level: 1, name: saltmarshPattern.name })).toBeVisible();
 });
@@ -30,8 +30,8 @@ test("a call that is exported and pasted again is the same call, byte for byte",
   await page.goto("/patterns/new/document");
   await takenOver(page.getByLabel("Or paste its text"));
   await paste(page.getByLabel("Or paste its text"), text);
-  await page.getByLabel("Name of the test call").fill("Spring test");
-  await page.getByRole("button", { name: "Bring it in" }).click();
+  await page.getByLabel("Name of the test").fill("Spring test");
+  await page.getByRole("button", { name: "Import file" }).click();
   await page.waitForURL(/\/calls\/[^/]+\/gaps$/);
   expect(await exported(page, page.url().replace(/gaps$/, "export"))).toBe(text);
 });

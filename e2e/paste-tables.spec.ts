@@ -42,7 +42,7 @@ async function signUp(page: Page, hand: Hand): Promise<void> {
   await hand.type(page.getByLabel("Name"), "Iris");
   await hand.type(page.getByLabel("E-mail"), email);
   await hand.type(page.getByLabel("Password", { exact: true }), PASSWORD);
-  await hand.click(page.getByRole("button", { name: "Make the account" }));
+  await hand.click(page.getByRole("button", { name: "Create account" }));
   await page.waitForURL((url) => !url.pathname.startsWith("/sign-up"));
 }
 
@@ -55,12 +55,12 @@ async function fillGauge(page: Page, hand: Hand): Promise<void> {
 test("a designer pastes two tables and is on the gap page in under 20 actions", async ({ page }) => {
   const hand = new Hand();
   await signUp(page, hand);
-  await hand.click(page.getByRole("link", { name: "Paste tables" }).first());
+  await hand.click(page.getByRole("link", { name: "Import from a spreadsheet" }).first());
   await page.waitForURL(/patterns\/new\/paste/);
   await hand.type(page.getByLabel("Your finished measurements"), MEASUREMENTS);
   await fillGauge(page, hand);
-  await hand.click(page.getByRole("button", { name: "Make the pattern" }));
-  await hand.click(page.getByRole("link", { name: "Paste your testers’ reports" }));
+  await hand.click(page.getByRole("button", { name: "Create pattern" }));
+  await hand.click(page.getByRole("link", { name: "Import testers’ reports" }));
   await hand.type(page.getByLabel("Your testers’ reports"), REPORTS);
   await expect(page.getByText("4 testers, 14 measurements and 4 swatches.")).toBeVisible();
   await hand.click(page.getByRole("button", { name: "Add reports and see differences" }));
@@ -71,7 +71,7 @@ test("a designer pastes two tables and is on the gap page in under 20 actions", 
 test("faults and hard-to-believe numbers are told at their cells, and mended there", async ({ page }) => {
   const hand = new Hand();
   await signUp(page, hand);
-  // A slow line: she pastes before the page's scripts have arrived.
+  // A slow connection: someone pastes before the page's scripts have arrived.
   let goOn = () => {};
   const pasted = new Promise<void>((resolve) => {
     goOn = resolve;
@@ -91,15 +91,15 @@ test("faults and hard-to-believe numbers are told at their cells, and mended the
   await page.reload();
   await expect(page.getByLabel("Your finished measurements")).toHaveValue(/33,5/);
   await fillGauge(page, hand);
-  await hand.click(page.getByRole("button", { name: "Make the pattern" }));
-  await hand.click(page.getByRole("link", { name: "Paste your testers’ reports" }));
+  await hand.click(page.getByRole("button", { name: "Create pattern" }));
+  await hand.click(page.getByRole("link", { name: "Import testers’ reports" }));
   await hand.type(page.getByLabel("Your testers’ reports"), REPORTS.replace(",xs,", ",7,").replace(",109,", ",9,"));
   await expect(page.getByLabel("Unit of “B. Upper arm around (inches)”")).toHaveValue("in");
   await page.getByLabel(/“7” is not one size of this pattern\. Its sizes are XS, S, M, L\./).fill("XS");
   await expect(page.getByText("Bust around of 9 cm, where the pattern says 108 cm: is that right?")).toBeVisible();
   await page.getByRole("button", { name: "Add reports and see differences" }).click();
   await expect(page).toHaveURL(/reports\/paste/);
-  await page.getByLabel("Yes, this is right").check();
+  await page.getByLabel("Yes, that’s correct").check();
   await page.getByRole("button", { name: "Add reports and see differences" }).click();
   await page.waitForURL(/\/calls\/[0-9a-f-]{36}\/gaps$/);
 });

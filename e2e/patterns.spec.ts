@@ -24,9 +24,9 @@ test("edits are kept as typed, told at their field, and become a revision with a
   await expect(sleeve).toHaveValue("1,5");
   await page.getByRole("link", { name: "Grading" }).click();
   await expect(page.getByLabel("Neck stitches, M", { exact: true })).toHaveValue("64");
-  await page.getByRole("button", { name: "Save as a revision" }).click();
+  await page.getByRole("button", { name: "Save as revision" }).click();
   await page.getByRole("button", { name: "Save revision 2" }).click();
-  await expect(page.getByText("Say in a few words what you changed and why.")).toBeVisible();
+  await expect(page.getByText("Enter what you changed and why, in a few words.")).toBeVisible();
   await page.getByLabel("What you changed, and why").fill("A thicker seam, a wider neck in M");
   await page.getByRole("button", { name: "Save revision 2" }).click();
   await page.waitForURL(/revisions\/2$/);
@@ -57,7 +57,7 @@ test("what is typed while a save is on its way is sent once", async ({ page, des
   await expect.poll(() => sent).toBe(2);
   await expect(page.getByText(/Saved \d\d:\d\d/)).toBeVisible();
   await page.clock.runFor(1000);
-  await page.getByRole("button", { name: "Save as a revision" }).click();
+  await page.getByRole("button", { name: "Save as revision" }).click();
   await page.getByLabel("What you changed, and why").fill("A wider neck");
   await page.getByRole("button", { name: "Save revision 2" }).click();
   await page.waitForURL(/revisions\/2$/);
@@ -108,7 +108,7 @@ test("of two people editing one pattern the later is told, and both texts are ke
     .getByRole("radio")
     .nth(1)
     .check();
-  await page.getByRole("button", { name: "Go on with these" }).click();
+  await page.getByRole("button", { name: "Continue with these" }).click();
   await expect(page.getByLabel("Neck stitches, M", { exact: true })).toHaveValue("64");
   await expect(page.getByLabel("Neck stitches, L", { exact: true })).toHaveValue("68");
   await context.close();
@@ -123,8 +123,8 @@ test("a faulty document is refused with its paths, what was pasted stays, and no
   await takenOver(page.getByLabel("Or paste its text"));
   const text = JSON.stringify({ format: "sizewright/pattern@1", name: "Half a pattern" });
   await page.getByLabel("Or paste its text").fill(text);
-  await page.getByRole("button", { name: "Bring it in" }).click();
-  await expect(page.getByText("The document was not brought in, and nothing was stored")).toBeVisible();
+  await page.getByRole("button", { name: "Import file" }).click();
+  await expect(page.getByText("The file was not imported, and nothing was stored")).toBeVisible();
   await expect(page.getByText("is missing; it should be a list.").first()).toBeVisible();
   await expect(page.getByLabel("Or paste its text")).toHaveValue(text);
   await page.goto("/patterns");

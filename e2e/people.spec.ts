@@ -27,10 +27,10 @@ async function makePattern(owner: Designer, documents: readonly PatternDocument[
 }
 
 /** Makes a link as an owner does on the page. */
-async function invite(page: Page, patternId: string, may: "May edit" | "May look"): Promise<string> {
+async function invite(page: Page, patternId: string, may: "Can edit" | "Can view"): Promise<string> {
   await page.goto(`/patterns/${patternId}/people`);
   await page.getByRole("radio", { name: new RegExp(`^${may}`) }).check();
-  await page.getByRole("button", { name: "Make a link" }).click();
+  await page.getByRole("button", { name: "Create link" }).click();
   return await page.getByLabel("The link").inputValue();
 }
 
@@ -46,14 +46,14 @@ test("a helper comes in by a link, edits, only looks, and is removed", async ({ 
   const patternId = await makePattern(designer, [patternDocument()]);
   await page.goto(`/patterns/${patternId}`);
   await page.getByRole("link", { name: "People" }).click();
-  await expect(page.getByText("Only you so far.")).toBeVisible();
-  await page.getByRole("radio", { name: /^May edit/ }).check();
-  await page.getByLabel("Whom it is for (optional)").fill("x".repeat(201));
-  await page.getByRole("button", { name: "Make a link" }).click();
+  await expect(page.getByText("Only you have access so far.")).toBeVisible();
+  await page.getByRole("radio", { name: /^Can edit/ }).check();
+  await page.getByLabel("Note (optional)").fill("x".repeat(201));
+  await page.getByRole("button", { name: "Create link" }).click();
   await expect(page.getByText("Keep the note under 200 characters.")).toBeVisible();
-  await expect(page.getByRole("radio", { name: /^May edit/ })).toBeChecked();
-  await page.getByLabel("Whom it is for (optional)").fill("the technical editor");
-  await page.getByRole("button", { name: "Make a link" }).click();
+  await expect(page.getByRole("radio", { name: /^Can edit/ })).toBeChecked();
+  await page.getByLabel("Note (optional)").fill("the technical editor");
+  await page.getByRole("button", { name: "Create link" }).click();
   const link = await page.getByLabel("The link").inputValue();
   await expect(page.getByRole("listitem").filter({ hasText: "the technical editor" })).toBeVisible();
   await page.reload();
@@ -67,41 +67,41 @@ test("a helper comes in by a link, edits, only looks, and is removed", async ({ 
     "Invented Designer invites you to help with the pattern Test vest",
   );
   await expect(helper.getByRole("main")).not.toContainText("the technical editor");
-  await helper.getByRole("link", { name: "Make an account" }).click();
+  await helper.getByRole("link", { name: "Create an account" }).click();
   const email = `${randomUUID()}@example.org`;
   await helper.getByLabel("Name").fill("Invented Helper");
   await helper.getByLabel("E-mail").fill(email);
   await helper.getByLabel("Password", { exact: true }).fill(PASSWORD);
-  await helper.getByRole("button", { name: "Make the account" }).click();
+  await helper.getByRole("button", { name: "Create account" }).click();
   await expect(helper.getByText(`You are signed in as Invented Helper (${email}).`)).toBeVisible();
   // Looking takes nothing.
   await helper.reload();
-  await helper.getByRole("button", { name: "Take the invitation" }).click();
+  await helper.getByRole("button", { name: "Accept invitation" }).click();
   await helper.waitForURL(`**/patterns/${patternId}`);
-  await expect(helper.getByRole("link", { name: "Edit the numbers" })).toBeVisible();
+  await expect(helper.getByRole("link", { name: "Edit pattern" })).toBeVisible();
   await helper.goto(link);
   await expect(helper.getByRole("heading", { name: "Test vest" })).toBeVisible();
   await helper.getByRole("link", { name: "People" }).click();
-  await expect(helper.getByRole("listitem").filter({ hasText: "Invented Helper (you)" })).toContainText("May edit");
-  await expect(helper.getByRole("button", { name: "Make a link" })).toHaveCount(0);
+  await expect(helper.getByRole("listitem").filter({ hasText: "Invented Helper (you)" })).toContainText("Can edit");
+  await expect(helper.getByRole("button", { name: "Create link" })).toHaveCount(0);
   await expect(helper.getByRole("button", { name: /Remove/ })).toHaveCount(0);
 
   await page.reload();
-  await expect(page.getByText("Links that nobody has taken")).toHaveCount(0);
-  await page.getByRole("button", { name: /Let them only look.*Invented Helper/ }).click();
-  await expect(page.getByRole("button", { name: /Let them edit.*Invented Helper/ })).toBeVisible();
+  await expect(page.getByText("Unused links")).toHaveCount(0);
+  await page.getByRole("button", { name: /Make view-only.*Invented Helper/ }).click();
+  await expect(page.getByRole("button", { name: /Allow editing.*Invented Helper/ })).toBeVisible();
   await helper.goto(`/patterns/${patternId}`);
-  await expect(helper.getByRole("link", { name: "Edit the numbers" })).toHaveCount(0);
+  await expect(helper.getByRole("link", { name: "Edit pattern" })).toHaveCount(0);
 
   await page.getByText("Remove …").click();
   await page.getByRole("button", { name: /Remove.*Invented Helper/ }).click();
-  await expect(page.getByText("Only you so far.")).toBeVisible();
+  await expect(page.getByText("Only you have access so far.")).toBeVisible();
   await helper.reload();
   await expect(helper.getByRole("heading", { name: "There is nothing here" })).toBeVisible();
   await helper.goto("/patterns");
   await expect(helper.getByRole("heading", { name: "No patterns yet" })).toBeVisible();
   await helper.goto(link);
-  await expect(helper.getByText("You took this invitation once, but have no part")).toBeVisible();
+  await expect(helper.getByText("You accepted this invitation before, but no longer have access")).toBeVisible();
   await helper.context().close();
 });
 
@@ -111,34 +111,34 @@ test("a link that cannot be taken says why, and the same for one that never was"
   browser,
 }) => {
   const patternId = await makePattern(designer, [patternDocument()]);
-  const link = await invite(page, patternId, "May look");
+  const link = await invite(page, patternId, "Can view");
   await page.goto(link);
-  await expect(page.getByText("This is a link of your own pattern")).toBeVisible();
+  await expect(page.getByText("This invites someone to your own pattern")).toBeVisible();
   const [bea, sam] = [await makeDesigner(), await makeDesigner()];
   const beasPage = await pageOf(browser, bea);
   const samsPage = await pageOf(browser, sam);
   await samsPage.goto(link);
   await beasPage.goto(link);
-  await beasPage.getByRole("button", { name: "Take the invitation" }).click();
+  await beasPage.getByRole("button", { name: "Accept invitation" }).click();
   await beasPage.waitForURL(`**/patterns/${patternId}`);
   // Sam's page is out of date by now.
-  await samsPage.getByRole("button", { name: "Take the invitation" }).click();
-  await expect(samsPage.getByText("Somebody has used this invitation")).toBeVisible();
+  await samsPage.getByRole("button", { name: "Accept invitation" }).click();
+  await expect(samsPage.getByText("Someone has already used this invitation")).toBeVisible();
   await expect(samsPage.getByRole("main")).not.toContainText("Test vest");
 
-  const more = await invite(page, patternId, "May edit");
+  const more = await invite(page, patternId, "Can edit");
   await beasPage.goto(more);
-  await expect(beasPage.getByText("You may look at it already; with this you may")).toBeVisible();
+  await expect(beasPage.getByText("You can view it already; with this you can")).toBeVisible();
   await query(
     "UPDATE invitation SET created_at = now() - interval '15 days', ends_at = now() WHERE accepted_at IS NULL AND pattern_id = $1",
     [patternId],
   );
-  await beasPage.getByRole("button", { name: "Take the invitation" }).click();
-  await expect(beasPage.getByText("This invitation ended on")).toBeVisible();
+  await beasPage.getByRole("button", { name: "Accept invitation" }).click();
+  await expect(beasPage.getByText("This invitation expired on")).toBeVisible();
   await page.goto(`/patterns/${patternId}/people`);
-  await expect(page.getByText(/ended .*: make a new link/)).toBeVisible();
-  await page.getByRole("button", { name: /Take off the list/ }).click();
-  await expect(page.getByText("Links that nobody has taken")).toHaveCount(0);
+  await expect(page.getByText(/expired .*: create a new link/)).toBeVisible();
+  await page.getByRole("button", { name: /Remove from list/ }).click();
+  await expect(page.getByText("Unused links")).toHaveCount(0);
   await beasPage.reload();
   await expect(beasPage.getByText("This invitation has been withdrawn")).toBeVisible();
 
@@ -162,8 +162,8 @@ test("inviting, taking and comparing work without JavaScript", async ({ browser 
   const patternId = await makePattern(owner, [patternDocument(), later, patternDocument()]);
   const owners = await pageOf(browser, owner, { javaScriptEnabled: false });
   const beas = await pageOf(browser, bea, { javaScriptEnabled: false });
-  await beas.goto(await invite(owners, patternId, "May look"));
-  await beas.getByRole("button", { name: "Take the invitation" }).click();
+  await beas.goto(await invite(owners, patternId, "Can view"));
+  await beas.getByRole("button", { name: "Accept invitation" }).click();
   await beas.waitForURL(`**/patterns/${patternId}`);
   await beas.getByRole("link", { name: "Revisions" }).click();
   await beas.getByRole("link", { name: "Compare revision 3 with another" }).click();
@@ -194,17 +194,17 @@ test("any two revisions are compared part by part", async ({ page, designer }) =
   const patternId = await makePattern(designer, [first, second, second]);
   const compare = `/patterns/${patternId}/revisions/compare`;
   await page.goto(compare);
-  await expect(page.getByText("The two revisions hold the same pattern.")).toBeVisible();
+  await expect(page.getByText("Both revisions have the same content.")).toBeVisible();
   await page.goto(`${compare}?from=1&to=2`);
   await expect(page.getByRole("row", { name: /Width.*98.*becomes.*100/ })).toBeVisible();
   await expect(page.getByRole("row", { name: /Edging.*adds 1 cm.*becomes.*adds 1.5 cm, in every size/ })).toBeVisible();
   // By hand: twice 100 stitches at 20 to 10 cm, the edging no longer in it, are 100 cm in S, and 118 are 118 in L, before 120.
   await expect(page.getByRole("row", { name: /A Bust.*100.0.*120.0.*becomes.*118.0/ })).toBeVisible();
-  const terms = page.getByRole("list", { name: "How A Bust is worked out" });
+  const terms = page.getByRole("list", { name: "How A Bust is calculated" });
   await expect(terms.locator("del")).toHaveText("2 × Edging, what it adds or takes");
-  await expect(terms.getByText("Taken out")).toBeVisible();
+  await expect(terms.getByText("Removed")).toBeVisible();
   const text = page.getByRole("list", { name: "Written instructions, line by line" });
-  await expect(text.locator("del")).toHaveText("taken out: 98");
+  await expect(text.locator("del")).toHaveText("removed: 98");
   await expect(text.locator("ins")).toHaveText(["added: 100", "Block."]);
   await expect(page.getByRole("row", { name: /Tolerance of Bust.*2 cm.*3 cm/ })).toBeVisible();
   await expectNoSidewaysScroll(page);

@@ -39,7 +39,7 @@ test("the drawing to print is a sound SVG document of a stated size", async ({ p
   const pieces = CALL.pattern.pieces.map((piece) => (piece.id === "front" ? { ...piece, label } : piece));
   const pattern = await patternOf(page, { ...CALL, pattern: { ...CALL.pattern, pieces } });
   await page.goto(`${pattern}/pieces?size=size-m`);
-  const print = await page.getByRole("link", { name: "Print the drawings" }).getAttribute("href");
+  const print = await page.getByRole("link", { name: "Print schematics" }).getAttribute("href");
   const text = await exported(page, print ?? "");
   const read = await page.evaluate((markup) => {
     const { documentElement } = new DOMParser().parseFromString(markup, "image/svg+xml");
@@ -63,7 +63,7 @@ test("a part that cannot be worked is told at its place, and on top with its siz
     pattern: { ...CALL.pattern, grading: { ...grading, "sleeve-cuff": cuff } },
   });
   await page.goto(`${pattern}/pieces`);
-  await expect(page.getByText("Some parts cannot be worked as they are given")).toBeVisible();
+  await expect(page.getByText("Some parts cannot be worked as described")).toBeVisible();
   await page.getByRole("status").getByRole("link", { name: "M", exact: true }).click();
   await expect(
     page

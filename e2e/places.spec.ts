@@ -48,26 +48,26 @@ test("a designer gives places, settles one by hand, sends, and fills a place tha
   const callId = await makeCall(designer);
   await page.goto(`/calls/${callId}/places`);
   await page.getByRole("button", { name: "Give places" }).click();
-  await expect(page.getByText("Nobody would stand elsewhere if this were solved again")).toBeVisible();
-  const table = page.getByRole("region", { name: "Who stands in which size" });
-  await expect(table.getByRole("row", { name: /^Ann/ })).toContainText("Nearest to her body");
-  await expect(table.getByRole("row", { name: /^L/ })).toContainText("1 short of the least");
-  await expect(page.getByRole("img", { name: "Bust of everybody, and the sizes" })).toBeVisible();
+  await expect(page.getByText("This is already the best arrangement")).toBeVisible();
+  const table = page.getByRole("region", { name: "Sizes and testers" });
+  await expect(table.getByRole("row", { name: /^Ann/ })).toContainText("Best fit");
+  await expect(table.getByRole("row", { name: /^L/ })).toContainText("1 tester missing");
+  await expect(page.getByRole("img", { name: "Bust of everyone, and the sizes" })).toBeVisible();
   await expectNoSidewaysScroll(page);
 
   await table.getByRole("row", { name: /^Cleo/ }).getByText("Change").click();
   await table.getByRole("combobox", { name: "Move to" }).filter({ visible: true }).selectOption("L");
   await table.getByRole("button", { name: "Move and lock" }).filter({ visible: true }).click();
   await expect(table.getByRole("row", { name: /^Cleo/ })).toContainText("locked by you");
-  await expect(page.getByText("this is no longer what solving would give")).toBeVisible();
-  await page.getByRole("button", { name: "Solve again" }).click();
+  await expect(page.getByText("assigning sizes again would give a different result")).toBeVisible();
+  await page.getByRole("button", { name: "Assign sizes again" }).click();
   await expect(table.getByRole("row", { name: /^Bea/ })).toContainText("6.0 cm below");
 
-  await page.getByLabel("They can answer until the end of").fill("2020-01-01");
-  await page.getByRole("button", { name: "Invite these 3 people" }).click();
-  await expect(page.getByText("This day is over.")).toBeVisible();
-  await page.getByLabel("They can answer until the end of").fill("2089-01-01");
-  await page.getByRole("button", { name: "Invite these 3 people" }).click();
+  await page.getByLabel("They can reply until the end of").fill("2020-01-01");
+  await page.getByRole("button", { name: "Invite 3 people" }).click();
+  await expect(page.getByText("This day is in the past.")).toBeVisible();
+  await page.getByLabel("They can reply until the end of").fill("2089-01-01");
+  await page.getByRole("button", { name: "Invite 3 people" }).click();
   await expect(page.getByText("3 people are invited")).toBeVisible();
   await page.getByText("Message to copy for Cleo").click();
   await expect(page.getByLabel("Message for Cleo")).toHaveValue(/Hello Cleo,[\s\S]*size L[\s\S]*\/invited\//);
@@ -75,7 +75,7 @@ test("a designer gives places, settles one by hand, sends, and fills a place tha
   await query("UPDATE tester SET declined_at = now() WHERE call_id = $1 AND size = 'small'", [callId]);
   await apply(callId, { at: 3, bust: 91 });
   await page.goto(`/calls/${callId}/places`);
-  await expect(page.getByRole("heading", { name: "1 place in S is free again" })).toBeVisible();
+  await expect(page.getByRole("heading", { name: "1 open spot in S" })).toBeVisible();
   await expect(page.getByRole("radio", { name: /^Dora bust 1.0 cm above: close/ })).toBeChecked();
   await expect(page.getByLabel("Report by the end of")).toHaveValue("2090-04-01");
   const exported = await page.request.get(`/calls/${callId}/places/export`);
@@ -83,7 +83,7 @@ test("a designer gives places, settles one by hand, sends, and fills a place tha
     .object({ places: z.record(z.string(), z.object({ wanted: z.number() })) })
     .parse(await exported.json());
   expect(places).toMatchObject({ small: { wanted: 1 }, medium: { wanted: 0 }, large: { wanted: 0 } });
-  await page.getByRole("button", { name: "Invite her to S" }).click();
+  await page.getByRole("button", { name: "Invite to S" }).click();
   await expect(page.getByText("Message to copy for Dora")).toBeVisible();
-  await expect(page.getByRole("heading", { name: "1 place in S is free again" })).toHaveCount(0);
+  await expect(page.getByRole("heading", { name: "1 open spot in S" })).toHaveCount(0);
 });

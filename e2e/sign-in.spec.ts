@@ -10,15 +10,15 @@ test("whoever makes an account is signed in and arrives where they were going, a
   const email = `${randomUUID()}@example.org`;
   await page.goto("/account");
   await expect(page).toHaveTitle("Sign in · Sizewright");
-  await page.getByRole("link", { name: "Make an account" }).click();
+  await page.getByRole("link", { name: "Create an account" }).click();
   await page.getByLabel("Name").fill("Invented Designer");
   await page.getByLabel("E-mail").fill(email.toUpperCase());
   await page.getByLabel("Password", { exact: true }).fill("short");
-  await page.getByRole("button", { name: "Make the account" }).click();
+  await page.getByRole("button", { name: "Create account" }).click();
   await expect(page.getByText("A password has at least 10 characters")).toBeVisible();
   await expect(page.getByLabel("Name")).toHaveValue("Invented Designer");
   await page.getByLabel("Password", { exact: true }).fill(PASSWORD);
-  await page.getByRole("button", { name: "Make the account" }).click();
+  await page.getByRole("button", { name: "Create account" }).click();
   await expect(page.getByRole("heading", { name: "Your account" })).toBeVisible();
   await page.getByRole("main").getByRole("button", { name: "Sign out", exact: true }).click();
   await page.goto("/sign-in?next=%2Faccount");
@@ -34,8 +34,8 @@ test("an e-mail that has an account opens it with its own password alone", async
   await page.getByLabel("Name").fill("Somebody Else");
   await page.getByLabel("E-mail").fill(email);
   await page.getByLabel("Password", { exact: true }).fill("another long password");
-  await page.getByRole("button", { name: "Make the account" }).click();
-  await expect(page.getByText("There may be an account")).toBeVisible();
+  await page.getByRole("button", { name: "Create account" }).click();
+  await expect(page.getByText("If there is already an account")).toBeVisible();
   await expect(page.getByLabel("E-mail")).toHaveValue(email);
   await page.goto("/account");
   await expect(page.getByRole("heading", { name: "Sign in" })).toBeVisible();
@@ -82,7 +82,7 @@ test("the way on from signing in never leads to another site", async ({ page }) 
   await page.getByLabel("E-mail").fill(email);
 });
 
-test("she changes her unit and her password, and other sessions end", async ({ page, browser, baseURL }) => {
+test("a person changes their unit and password, and other sessions end", async ({ page, browser, baseURL }) => {
   const { accountId, email } = await makeDesigner({ password: PASSWORD });
   const elsewhere = await browser.newContext({ baseURL });
   for (const each of [page, await elsewhere.newPage()]) {
@@ -96,9 +96,9 @@ test("she changes her unit and her password, and other sessions end", async ({ p
   await page.getByRole("button", { name: "Save" }).click();
   await expect(page.getByText("Saved.")).toBeVisible();
   expect(await query("SELECT unit FROM account WHERE id = $1", [accountId])).toEqual([{ unit: "in" }]);
-  await page.getByLabel("Present password").fill(PASSWORD);
+  await page.getByLabel("Current password").fill(PASSWORD);
   await page.getByLabel("New password").fill("another long password");
-  await page.getByRole("button", { name: "Change the password" }).click();
+  await page.getByRole("button", { name: "Change password" }).click();
   await expect(page.getByText("Your password is changed")).toBeVisible();
   await page.reload();
   await expect(page.getByRole("heading", { name: "Your account" })).toBeVisible();

@@ -25,7 +25,7 @@ test("the demo starts with nothing but its build, signs in by one button, and st
   expect(statSync(join(folder, "secret")).mode & 0o777).toBe(0o600);
 
   const again = runServer({ settings: { ...settings, PORT: String(await freePort()) } });
-  await expect(again).rejects.toThrow("Sizewright is already running on the data in");
+  await expect(again).rejects.toThrow("Sizewright is already running with the data in");
 
   await page.goto(`${server.address}/sign-in?next=%2Faccount`);
   await page.getByRole("button", { name: "Sign in to the demo" }).click();

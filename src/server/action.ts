@@ -25,14 +25,14 @@ export function viewerAction<Input extends unknown[], Result>(
   };
 }
 
-/** Who is acting. Not sent to sign in, for that would lose what was typed. @throws {AppError} "signed-out". */
+/** The acting person. Not redirected to sign in, because that would lose what was typed. @throws {AppError} "signed-out". */
 export async function actingViewer(): Promise<Viewer> {
   const viewer = await optionalViewer();
   if (viewer === null) throw new AppError("signed-out");
   return viewer;
 }
 
-/** What to tell a person about a failure; a failure that is none of hers is thrown on. */
+/** The message for a failure that a person can act on; other failures are thrown again. */
 export function sentenceOf(error: unknown): string {
   if (error instanceof AppError) return error.message;
   if (isDatabaseAway(error)) return new AppError("database-away").message;

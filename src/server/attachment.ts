@@ -1,8 +1,8 @@
-/** More than a person gives a name, and short enough for every file system. */
+/** Longer than usual names, and short enough for every file system. */
 const LONGEST_PART = 60;
 
 /**
- * The `content-disposition` of a file to save: a plain ASCII name, and beside it the name as people wrote it.
+ * The `content-disposition` of a file to save: a plain ASCII name, and the name as people wrote it.
  *
  * @param parts what the file is of, from the whole to the part: pattern, test, page. Any text; blank ones are left out.
  * @param extension without its dot.
@@ -24,7 +24,7 @@ function asciiWords(part: string): string {
   return withoutEnds(letters.replace(/[^a-z0-9]+/g, "-").slice(0, LONGEST_PART), "-");
 }
 
-/** Without what file systems refuse, and without marks that are not seen and would turn a name around. */
+/** Without characters that file systems refuse, and without invisible marks that reverse the direction of a name. */
 function readableWords(part: string): string {
   const spaced = part
     .toWellFormed()
@@ -34,7 +34,7 @@ function readableWords(part: string): string {
 }
 
 function withoutEnds(text: string, marks: string): string {
-  const isMark = (at: number) => marks.includes(text.charAt(at));
+  const isMark = (index: number) => marks.includes(text.charAt(index));
   let [from, to] = [0, text.length];
   while (from < to && isMark(from)) from += 1;
   while (to > from && isMark(to - 1)) to -= 1;

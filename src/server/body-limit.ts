@@ -1,11 +1,11 @@
 import type { IncomingMessage, ServerResponse } from "node:http";
 import { answerPlainly, type PlainAnswer } from "./plain-page";
 
-/** All of a form, as it is sent. */
+/** The whole form as sent. */
 const MAX_BYTES = 256_000;
 
 /**
- * Where scripts send more than a form, and how much. Next decodes a body before any code of the page's sees it, and a body
+ * Addresses to which scripts send more than a form, and how much. Next decodes a body before any code of the page's sees it, and a body
  * in parts (multipart) as large as a document would take it many seconds.
  */
 const LARGER: readonly { readonly path: RegExp; readonly bytes: number }[] = [
@@ -14,22 +14,22 @@ const LARGER: readonly { readonly path: RegExp; readonly bytes: number }[] = [
   { path: /^\/patterns\/(new\/paste|[^/]+\/(edit|reports\/paste))$/, bytes: 5_000_000 },
 ];
 
-/** Browsers look at an answer only once all is sent, so this much is read and thrown away; what is larger is cut off. */
+/** Browsers look at an answer only once all is sent, so this much is read and discarded; a larger body is cut off. */
 const MAX_DRAINED_BYTES = 50_000_000;
 
 const TOO_LARGE: PlainAnswer = {
   status: 413,
-  title: "This is more than can be sent at once",
-  says: "A form may hold 256 kB in all, an imported file 20 MB. Go back, shorten the longest text or send a part, and try again.",
+  title: "This is too much to send at once",
+  says: "The limit is 256 kB for a form and 20 MB for an imported file. Go back, shorten the longest text or send a part, and try again.",
 };
 
 const NO_LENGTH: PlainAnswer = {
   status: 411,
   title: "The size of this request is missing",
-  says: "A request with content says how long it is (Content-Length). Every browser does so; a program that does not can be told to.",
+  says: "A request with content must have a Content-Length header. Browsers send it; configure other programs to do so.",
 };
 
-/** Answers a request whose body is larger than its address takes; none of it is looked at. @returns whether it did. */
+/** Answers a request whose body is larger than its address accepts, without reading it. @returns whether it did. */
 export function refuseLargeBody(request: IncomingMessage, response: ServerResponse): boolean {
   const { "content-length": length, "transfer-encoding": encoding } = request.headers;
   if (encoding !== undefined) return cutOff(request, response, NO_LENGTH);

@@ -1,7 +1,7 @@
 import "server-only";
 import { headers } from "next/headers";
 
-/** Where this request came from, as our own server saw it; the header is overwritten there, so nobody can send it. */
+/** The address of this request as seen by our own server, which overwrites the header, so clients cannot fake it. */
 export async function clientAddress(): Promise<string> {
   return (await headers()).get("x-sizewright-address") ?? "unknown";
 }

@@ -1,6 +1,6 @@
 import { attachment } from "./attachment";
 
-/** By which spreadsheets know that the letters are UTF-8. */
+/** Tells spreadsheets that the text is UTF-8. */
 const BYTE_ORDER_MARK = "\uFEFF";
 
 /** A table for a spreadsheet, as a file. @param name what it is of: pattern, test, page. @param csv from `csvText`. */
@@ -14,12 +14,12 @@ export function csvDownload(name: readonly string[], csv: string): Response {
   });
 }
 
-/** In the place of a table whose numbers are not there yet. */
+/** The answer while a table's numbers are not ready. */
 export function stillCalculating(): Response {
-  return message(503, "The results are still being calculated. Ask again in a moment.", { "retry-after": "5" });
+  return message(503, "The results are still being calculated. Try again in a moment.", { "retry-after": "5" });
 }
 
-/** In the place of a table whose numbers cannot be calculated. */
+/** The answer when a table's numbers cannot be calculated. */
 export function notCalculated(why: string): Response {
   return message(409, `The results could not be calculated. ${why}`);
 }

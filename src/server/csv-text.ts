@@ -8,7 +8,7 @@ import Papa from "papaparse";
  */
 const FORMULA = /^[=+\-@\t\r\n＝＋－＠]/;
 
-/** Rows as CSV: a head line from the first row's keys, numbers as numbers, and no text that a spreadsheet would run. */
+/** Rows as CSV: a head line from the first row's keys, numbers as numbers, and no text that a spreadsheet would execute. */
 export function csvText(rows: readonly Readonly<Record<string, string | number>>[]): string {
   return Papa.unparse([...rows], { escapeFormulae: FORMULA });
 }

@@ -22,7 +22,7 @@ function connect(): Pool {
     // Prisma's adapter writes moments without their zone and reads them as UTC, whatever zone the server keeps.
     options: "-c TimeZone=UTC",
   });
-  // A resting connection that the server drops is taken out of the pool; unheard, the event would end this process.
+  // An idle connection that the server drops is removed from the pool; without a listener, the event would end this process.
   made.on("error", ({ message }) => log.warn({ reason: message }, "database connection lost"));
   return made;
 }
@@ -33,7 +33,7 @@ export function pool(): Pool {
   return globalThis.sizewrightPool;
 }
 
-/** The one client over that pool. Its errors do not repeat what was asked, for that may hold measurements of people. */
+/** The one client over that pool. Its errors do not repeat queries, which may contain measurements of people. */
 export function database(): PrismaClient {
   globalThis.sizewrightDatabase ??= new PrismaClient({
     adapter: new QueriesInTurn(pool(), { statementNameGenerator: statementName }),

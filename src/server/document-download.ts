@@ -8,7 +8,7 @@ interface SavedDocument {
   readonly document: unknown;
 }
 
-/** A document as a file to save; the absent and the forbidden answer alike. */
+/** A document as a file to save; missing and forbidden ones get the same answer. */
 export async function documentDownload(load: () => Promise<SavedDocument>): Promise<Response> {
   try {
     const { name, document } = await load();

@@ -22,5 +22,5 @@ function read(): Environment {
   const parsed = environmentSchema.safeParse(process.env);
   if (parsed.success) return parsed.data;
   const lines = parsed.error.issues.map(({ path, message }) => `  ${path.join(".")}: ${message}`);
-  throw new Error(`The settings are not complete:\n${lines.join("\n")}`);
+  throw new Error(`Some settings are missing or wrong:\n${lines.join("\n")}`);
 }

@@ -5,7 +5,7 @@ import type { z } from "zod";
 import { sentenceOf } from "./action";
 import { formNames, onlyNamed, readForm } from "./read-form";
 
-/** What is wrong with a form beyond its schema, by field; the key "" is the form as a whole. */
+/** Errors of a form beyond its schema, by field; the key "" is the form as a whole. */
 export type FormFaults = Readonly<Record<string, readonly string[]>>;
 
 /**
@@ -43,7 +43,7 @@ export function formAction<Schema extends z.ZodType>(
   };
 }
 
-/** The form without what its schema does not name: the library's work grows with the names that it is handed. */
+/** The form without fields that its schema does not name, because the library's work grows with their number. */
 function knownFields(form: FormData, names: readonly string[]): FormData {
   const known = new FormData();
   for (const [name, texts] of onlyNamed(readForm(form), names)) for (const text of texts) known.append(name, text);

@@ -2,7 +2,7 @@ import "server-only";
 import { notFound } from "next/navigation";
 import { AppError } from "./errors";
 
-/** What a page loads; what is absent, another's, or not the viewer's to change becomes the page that says there is nothing here. */
+/** Loads data for a page; missing data and data that the viewer may not see or change show the not-found page. */
 export async function foundOr404<Result>(load: Promise<Result>): Promise<Result> {
   try {
     return await load;

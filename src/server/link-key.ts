@@ -3,18 +3,17 @@ import { createHmac, timingSafeEqual } from "node:crypto";
 import { z } from "zod";
 import { environment } from "./environment";
 
-/** What a link lets in to; a key of one kind opens none of another. */
+/** What a link gives access to; a key of one kind does not work for another. */
 export type LinkKind = "application" | "invitation" | "tester";
 
 export interface LinkedRow {
   readonly id: string;
-  /** Raised in the row to make its link void. */
+  /** Raised in the row to invalidate its link. */
   readonly version: number;
 }
 
 /**
- * Secret that only this server can make, and makes again whenever it is asked: nothing of it is stored, so that whoever
- * reads the database can open nothing.
+ * A secret that only this server can derive, again and again: it is not stored, so reading the database opens nothing.
  */
 export function linkKey(kind: LinkKind, { id, version }: LinkedRow): string {
   const { NEXTAUTH_SECRET: secret } = environment();

@@ -10,7 +10,7 @@ export interface Migration {
   readonly checksum: string;
 }
 
-/** A migration that cannot be applied, told in one sentence. */
+/** A migration that cannot be applied, described in one sentence. */
 export class MigrationError extends Error {}
 
 // Any number will do, as long as nothing else in the database locks it.
@@ -43,7 +43,7 @@ export async function pendingMigrations(
   const changed = all.find(({ name, checksum }) => (applied.get(name) ?? checksum) !== checksum);
   if (changed !== undefined) {
     throw new MigrationError(
-      `The migration ${changed.name} was changed after it had been applied. Put its file back as it was, and write what is new as another migration.`,
+      `Migration ${changed.name} was changed after it had been applied. Restore its file and put the changes into a new migration.`,
     );
   }
   return all.filter(({ name }) => !applied.has(name));
@@ -80,6 +80,6 @@ async function apply(client: ClientBase, { name, sql, checksum }: Migration): Pr
   } catch (error) {
     await client.query("ROLLBACK");
     const why = error instanceof Error ? error.message : String(error);
-    throw new MigrationError(`The migration ${name} could not be applied, and nothing of it was kept: ${why}`);
+    throw new MigrationError(`Migration ${name} could not be applied and was rolled back: ${why}`);
   }
 }

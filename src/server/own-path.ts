@@ -1,6 +1,6 @@
 const ANYWHERE = "http://own.invalid";
 
-/** A path of this site, without Next's own parameter; "/" for whatever leads anywhere else. */
+/** A path of this site, without Next's own parameter; "/" for any other address. */
 export function ownPath(path: string | null | undefined): string {
   if (!path?.startsWith("/") || !URL.canParse(path, ANYWHERE)) return "/";
   const url = new URL(path, ANYWHERE);
@@ -11,7 +11,7 @@ export function ownPath(path: string | null | undefined): string {
   return kept.startsWith("//") ? "/" : kept;
 }
 
-/** The address of a page that leads on to a path of this site once it is done. */
+/** The address of a page that redirects to a path of this site afterwards. */
 export function withNext(page: string, next: string): string {
   return next === "/" ? page : `${page}?next=${encodeURIComponent(next)}`;
 }

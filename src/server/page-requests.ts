@@ -9,8 +9,8 @@ const pages = new RequestGate({ atOnce: AT_ONCE, waiting: 500, waitMs: 20_000, s
 
 const BUSY: PlainAnswer = {
   status: 503,
-  title: "Very many people are here just now",
-  says: "Nothing that was saved is lost. In half a minute there should be room again; then try again.",
+  title: "Sizewright is very busy",
+  says: "Everything you saved is safe. Try again in half a minute.",
   retryAfter: 30,
 };
 
@@ -28,7 +28,7 @@ export async function inTurn(
   const leave = await pages.enter();
   if (leave === null) return answerPlainly(response, BUSY);
   response.once("close", leave);
-  // Gone while waiting: there is nobody to draw a page for.
+  // The client left while waiting.
   if (response.destroyed || response.closed) return leave();
   await answer();
 }

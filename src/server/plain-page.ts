@@ -9,7 +9,7 @@ export interface PlainAnswer {
   readonly retryAfter?: number;
 }
 
-/** A page that can be read without scripts, styles or a database. Its words are ours: none of a request's is in it. */
+/** A page that works without scripts, style sheets or a database. It contains nothing from the request. */
 export function plainPage({ title, says }: PlainAnswer): string {
   return `<!doctype html>
 <html lang="en">

@@ -6,12 +6,12 @@ import { AppError } from "./errors";
 
 export interface Limit {
   readonly name: string;
-  /** How many tries within that time. */
+  /** How many attempts within that time. */
   readonly tries: number;
   readonly withinSeconds: number;
 }
 
-// One a limit, for each sweeps what has run out from the table from time to time.
+// One per limit, because each removes expired rows from the table from time to time.
 const limiters = new Map<string, RateLimiterPostgres>();
 
 function limiter({ name, tries, withinSeconds }: Limit): RateLimiterPostgres {
@@ -30,27 +30,27 @@ function limiter({ name, tries, withinSeconds }: Limit): RateLimiterPostgres {
   return made;
 }
 
-/** Whom a limit is for is kept as a hash: the table need not tell who tried. */
+/** People are stored as hashes, so that the table does not reveal who tried. */
 function keyOf(whom: string): string {
   return createHash("sha256").update(whom).digest("hex");
 }
 
-/** Counts a try, before it is made, so that tries at once count too. @throws {AppError} "too-many-tries", and when to come back. */
+/** Counts an attempt before it is made, so that parallel attempts count too. @throws {AppError} "too-many-tries", and when to come back. */
 export async function countTry(limit: Limit, whom: string): Promise<void> {
   try {
     await limiter(limit).consume(keyOf(whom));
   } catch (error) {
     if (!(error instanceof RateLimiterRes)) throw error;
-    throw new AppError("too-many-tries", `There were too many tries. Try again in ${waiting(error.msBeforeNext)}.`);
+    throw new AppError("too-many-tries", `Too many attempts. Try again in ${waiting(error.msBeforeNext)}.`);
   }
 }
 
-/** Takes a try back that turned out well. */
+/** Uncounts an attempt that succeeded. */
 export async function uncountTry(limit: Limit, whom: string): Promise<void> {
   await limiter(limit).reward(keyOf(whom));
 }
 
-/** Forgets a person's tries. */
+/** Resets a person's attempts. */
 export async function forgetTries(limit: Limit, whom: string): Promise<void> {
   await limiter(limit).delete(keyOf(whom));
 }

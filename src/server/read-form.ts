@@ -7,7 +7,7 @@ const MAX_FIELDS = 500;
 const MAX_BYTES = 256_000;
 const MAX_NAME_LENGTH = 200;
 
-/** What a form holds, by the names of its fields. */
+/** A form's values by field name. */
 export type FormTexts = ReadonlyMap<string, readonly string[]>;
 
 /**

@@ -15,14 +15,14 @@ const FOLDER = join(process.cwd(), "prisma", "migrations");
 export async function readiness(): Promise<Readiness> {
   try {
     const pending = await pendingMigrations(pool(), readMigrations(FOLDER));
-    if (pending.length === 0) return { ready: true, says: "The database answers and is up to date." };
+    if (pending.length === 0) return { ready: true, says: "The database is responding and up to date." };
     return {
       ready: false,
       says: `The database is missing ${pending.length} migrations. Restart Sizewright to apply them.`,
     };
   } catch (error) {
     if (error instanceof MigrationError) return { ready: false, says: error.message };
-    if (isDatabaseAway(error)) return { ready: false, says: "The database does not answer." };
+    if (isDatabaseAway(error)) return { ready: false, says: "The database is not responding." };
     throw error;
   }
 }

@@ -1,4 +1,4 @@
-/** The answer to whoever asks whether something has been calculated: 200 once it has, 202 until then. */
+/** The answer to a poll for a calculation: 200 once it is finished, 202 until then. */
 export function readyAnswer(isReady: boolean): Response {
   return new Response(null, { status: isReady ? 200 : 202, headers: { "cache-control": "private, no-store" } });
 }

@@ -4,15 +4,14 @@ interface Limits {
   /** How many may wait. */
   readonly waiting: number;
   readonly waitMs: number;
-  /** Whoever takes longer counts as gone: a slow reader keeps nobody out. */
+  /** A slower client counts as gone, so that it blocks nobody. */
   readonly stayMs: number;
 }
 
 type Leave = () => void;
 
 /**
- * Lets requests in by the order in which they came. A hundred pages begun at once would each wait for the others'
- * queries until all of them are too late; some at a time are all in time.
+ * Admits requests in order of arrival. A hundred pages started at once would wait for each other's queries until all of them are too late; a few at a time are all in time.
  */
 export class RequestGate {
   #inside = 0;
@@ -20,7 +19,7 @@ export class RequestGate {
 
   constructor(private readonly limits: Limits) {}
 
-  /** @returns how to leave again; null where there are too many, or it took too long. */
+  /** @returns a function to leave; null where there are too many, or it took too long. */
   async enter(): Promise<Leave | null> {
     const { atOnce, waiting, waitMs } = this.limits;
     if (this.#inside < atOnce) return this.#admit();

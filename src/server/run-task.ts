@@ -1,4 +1,4 @@
-/** The process is ending with a task under way: nothing is known of it, and it is taken up at the next start. */
+/** The process is ending during a task, which has no result and is run again at the next start. */
 export class TaskInterrupted extends Error {}
 
 /**

@@ -21,7 +21,7 @@ export async function startSession({ accountId, name, sessionVersion }: SessionO
   (await cookies()).set(cookie, token, { ...options, maxAge: SESSION_SECONDS });
 }
 
-/** Takes the session from this browser. */
+/** Removes the session from this browser. */
 export async function endSession(): Promise<void> {
   const { name, options } = sessionCookie();
   (await cookies()).set(name, "", { ...options, maxAge: 0 });

@@ -2,8 +2,7 @@ import "server-only";
 import { createHash } from "node:crypto";
 
 /**
- * Key of one sending of a form: the same form sent twice with the same content has the same key, with another content
- * another.
+ * Idempotency key of a form: the same form with the same content has the same key, with different content a different one.
  *
  * @param formKey made once for the form.
  * @param content what is sent, as text.

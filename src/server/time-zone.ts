@@ -7,7 +7,7 @@ export function isTimeZone(zone: string): boolean {
   return IANAZone.isValidZone(zone);
 }
 
-/** False for what is no day, such as `2027-02-29`, and for one that the zone passed over on changing sides of the date line. */
+/** False for an impossible day, such as `2027-02-29`, and for one that the zone skipped when it crossed the date line. */
 export function isDayIn(day: string, zone: string): boolean {
   return DateTime.fromISO(day, { zone }).toISODate() === day;
 }

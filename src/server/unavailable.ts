@@ -6,7 +6,7 @@ declare global {
   var sizewrightUnavailable: Set<string> | undefined;
 }
 
-/** Next bundles its own copy of this file, so that what both see stands in the process. */
+/** Next bundles its own copy of this file, so shared state is stored in the process. */
 function marked(): Set<string> {
   globalThis.sizewrightUnavailable ??= new Set();
   return globalThis.sizewrightUnavailable;
@@ -19,16 +19,15 @@ export function markUnavailable(requestId: string): void {
 
 const UNAVAILABLE: PlainAnswer = {
   status: 503,
-  title: "The database is not answering",
-  says: "Nothing that was saved is lost. It usually comes back within a minute; then try again.",
+  title: "The database is not responding",
+  says: "Everything you saved is safe. The database is usually back within a minute; then try again.",
   retryAfter: 5,
 };
 
 const NEXT_HEADERS = ["Content-Encoding", "Content-Length", "Transfer-Encoding", "ETag", "Vary", "Link"];
 
 /**
- * A response that becomes a readable 503 where its page failed for want of a database. Next answers 500 with a page that
- * scripts draw, and has no way to say otherwise.
+ * A response that becomes a readable 503 where its page failed because of the database. Next would answer 500 with a page that needs scripts.
  */
 export class PageResponse<Request extends IncomingMessage = IncomingMessage> extends ServerResponse<Request> {
   #requestId = "";

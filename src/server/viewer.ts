@@ -18,9 +18,9 @@ export interface Viewer {
   readonly unit: "cm" | "in";
 }
 
-/** Who is asking, null for a visitor. @throws {AppError} "database-away" when nobody can be told from a visitor. */
+/** The signed-in person; null for a visitor. @throws {AppError} "database-away" when that cannot be determined. */
 export const optionalViewer = cache(async (): Promise<Viewer | null> => {
-  // Before the settings are read, for a page that is tried while the site is built has none.
+  // Before the settings are read, because pages rendered during the build have none.
   await connection();
   const session = await getServerSession(sessionOptions());
   return session?.user === undefined ? null : viewerOf(session.user);
@@ -41,7 +41,7 @@ export async function viewerOf(session: { accountId: string; sessionVersion: num
   }
 }
 
-/** Who is asking; a visitor is sent to sign in, and from there back to where she was going. */
+/** The signed-in person; visitors are redirected to sign in, and from there back to their page. */
 export async function requireViewer(): Promise<Viewer> {
   const viewer = await optionalViewer();
   if (viewer !== null) return viewer;

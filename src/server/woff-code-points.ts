@@ -10,17 +10,17 @@ import { inflateSync } from "node:zlib";
  */
 export function woffCodePoints(file: Buffer): Set<number> {
   const cmap = woffTable(file, "cmap");
-  const subtables = Array.from({ length: cmap.readUInt16BE(2) }, (_, at) => cmap.readUInt32BE(8 + 8 * at));
-  const format4 = subtables.find((at) => cmap.readUInt16BE(at) === 4);
+  const subtables = Array.from({ length: cmap.readUInt16BE(2) }, (_, index) => cmap.readUInt32BE(8 + 8 * index));
+  const format4 = subtables.find((index) => cmap.readUInt16BE(index) === 4);
   if (format4 === undefined) throw new Error("a font without a character map of format 4");
   return readFormat4(cmap.subarray(format4));
 }
 
 function woffTable(file: Buffer, tag: string): Buffer {
-  const tables = Array.from({ length: file.readUInt16BE(12) }, (_, at) => 44 + 20 * at);
-  const entry = tables.find((at) => file.toString("latin1", at, at + 4) === tag);
+  const tables = Array.from({ length: file.readUInt16BE(12) }, (_, index) => 44 + 20 * index);
+  const entry = tables.find((index) => file.toString("latin1", index, index + 4) === tag);
   if (entry === undefined) throw new Error(`a font without a table ${tag}`);
-  const [offset, packed, whole] = [4, 8, 12].map((at) => file.readUInt32BE(entry + at));
+  const [offset, packed, whole] = [4, 8, 12].map((index) => file.readUInt32BE(entry + index));
   const bytes = file.subarray(offset ?? 0, (offset ?? 0) + (packed ?? 0));
   return packed === whole ? bytes : inflateSync(bytes);
 }
@@ -31,11 +31,11 @@ function readFormat4(map: Buffer): Set<number> {
   const [ends, starts] = [14, 16 + twice];
   const [deltas, offsets] = [starts + twice, starts + 2 * twice];
   const codePoints = new Set<number>();
-  for (let at = 0; at < twice; at += 2) {
-    const [start, end] = [map.readUInt16BE(starts + at), map.readUInt16BE(ends + at)];
-    const [delta, offset] = [map.readUInt16BE(deltas + at), map.readUInt16BE(offsets + at)];
+  for (let index = 0; index < twice; index += 2) {
+    const [start, end] = [map.readUInt16BE(starts + index), map.readUInt16BE(ends + index)];
+    const [delta, offset] = [map.readUInt16BE(deltas + index), map.readUInt16BE(offsets + index)];
     for (let code = start; code <= end && code < 0xffff; code += 1) {
-      const glyph = offset === 0 ? code : map.readUInt16BE(offsets + at + offset + 2 * (code - start));
+      const glyph = offset === 0 ? code : map.readUInt16BE(offsets + index + offset + 2 * (code - start));
       if (glyph !== 0 && ((glyph + delta) & 0xffff) !== 0) codePoints.add(code);
     }
   }

@@ -1,8 +1,7 @@
 /**
- * The address that a request came from. Each proxy appends whom it spoke with, so of the list only the last
- * `trustedProxies` entries were written by proxies of ours; whatever stands before them, the client may have made up.
+ * The address that a request came from. Each proxy appends its client's address, so only the last `trustedProxies` entries were written by our own proxies; the client may have invented everything before them.
  *
- * @param socketAddress who is connected to this server.
+ * @param socketAddress the address connected to this server.
  * @param forwardedFor the X-Forwarded-For header, as received.
  */
 export function clientAddress(socketAddress: string, forwardedFor: string | undefined, trustedProxies: number): string {

@@ -6,11 +6,10 @@ import { hasCode } from "./has-code";
 import { StartError } from "./start-error";
 
 /**
- * Holds a data folder for this process. The hold is a listening socket, which the system lets go of when the process
- * ends, however it ends: a file with a process id would have to be judged for staleness.
+ * Locks a data folder for this process. The lock is a listening socket, which the system closes when the process ends, however it ends; a file with a process id could be stale.
  *
  * @returns the release.
- * @throws {StartError} when another start holds the folder.
+ * @throws {StartError} when another process has locked the folder.
  */
 export async function holdFolder(folder: string): Promise<() => Promise<void>> {
   const name = socketName(realpathSync(folder));
@@ -21,7 +20,7 @@ export async function holdFolder(folder: string): Promise<() => Promise<void>> {
     if (!hasCode(error, "EADDRINUSE")) throw error;
     if (await answers(name)) {
       throw new StartError(
-        `Sizewright is already running on the data in ${folder}. Stop it first, or name another folder with SIZEWRIGHT_FOLDER.`,
+        `Sizewright is already running with the data in ${folder}. Stop it first, or choose another folder with SIZEWRIGHT_FOLDER.`,
       );
     }
     rmSync(name, { force: true });

@@ -24,7 +24,7 @@ interface Stops {
 async function start(settings: Settings, stops: Stops, signal: AbortSignal): Promise<string> {
   const { mode, host, port } = settings;
   if (mode !== "dev" && !existsSync(join(ROOT, ".next", "BUILD_ID"))) {
-    throw new StartError("Nothing is built yet. Run npm run build first, or npm run demo, which does both.");
+    throw new StartError("Sizewright is not built yet. Run npm run build first, or npm run demo, which does both.");
   }
   mkdirSync(settings.folder, { recursive: true });
   accessSync(settings.folder, constants.R_OK | constants.W_OK | constants.X_OK);

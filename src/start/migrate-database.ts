@@ -10,7 +10,7 @@ export async function migrateDatabase(url: string, folder: string): Promise<void
     await client.connect();
   } catch (error) {
     const why = error instanceof Error ? error.message : String(error);
-    throw new StartError(`The database that DATABASE_URL names does not answer: ${why}`);
+    throw new StartError(`The database at DATABASE_URL is not responding: ${why}`);
   }
   try {
     const applied = await applyMigrations(client, readMigrations(folder));

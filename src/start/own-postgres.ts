@@ -42,8 +42,7 @@ interface Ready {
 }
 
 /**
- * Starts a real PostgreSQL of our own on a free port, with its data under `folder`; one at a time on a folder. What a
- * killed start left is stopped and taken over.
+ * Starts a real PostgreSQL of our own on a free port, with its data under `folder`; one at a time on a folder. Leftovers of a killed process are stopped and taken over.
  */
 export async function startOwnPostgres({ folder, temporary = false, signal }: OwnPostgresPlace): Promise<OwnPostgres> {
   mkdirSync(folder, { recursive: true });

@@ -14,7 +14,7 @@ export interface PostgresToRun {
   readonly log: string;
   readonly password: string;
   readonly settings: readonly string[];
-  /** The port it had before, if any: whoever knows its address finds it again. */
+  /** The port it had before, if any, so that its address stays valid. */
   readonly port: number | undefined;
   readonly signal: AbortSignal | undefined;
 }
@@ -47,7 +47,7 @@ export async function runPostgres(run: PostgresToRun): Promise<RunningPostgres> 
       const said = readFileSync(run.log, "utf8");
       if (attempt < TRIES && /address already in use|still in use/i.test(said)) continue;
       throw new StartError(
-        `PostgreSQL did not start on ${run.data}. It said:\n${said.trim().split("\n").slice(-8).join("\n")}`,
+        `PostgreSQL did not start with the data in ${run.data}. Its last messages:\n${said.trim().split("\n").slice(-8).join("\n")}`,
       );
     }
   }

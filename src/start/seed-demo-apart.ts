@@ -3,8 +3,7 @@ import { nodeFlags } from "./node-flags";
 import { StartError } from "./start-error";
 
 /**
- * Lays the demo's data in a process of its own: the features' code is for the server alone and loads only under the
- * condition `react-server`, under which Next itself would not.
+ * Seeds the demo's data in a separate process: the features' code is server-only and loads only under the condition `react-server`, under which Next itself would not.
  */
 export async function seedDemo(root: string): Promise<void> {
   const child = spawn(process.execPath, nodeFlags("start/seed-demo"), {

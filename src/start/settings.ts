@@ -11,7 +11,7 @@ export interface Settings {
   readonly databaseUrl?: string | undefined;
   readonly address?: string | undefined;
   readonly secret?: string | undefined;
-  /** How many proxies before this server tell the truth about whom they speak for. */
+  /** How many trusted proxies are in front of this server. */
   readonly trustedProxies: number;
   /** Where this server stores its files: an absolute path, for PostgreSQL runs in a working folder of its own. */
   readonly folder: string;
@@ -66,7 +66,7 @@ function readMode(flags: readonly string[]): Settings["mode"] {
       args: [...flags],
       options: { demo: { type: "boolean" }, dev: { type: "boolean" } },
     });
-    if (values.demo === true && values.dev === true) throw new Error("--demo and --dev do not go together");
+    if (values.demo === true && values.dev === true) throw new Error("--demo and --dev can't be used together");
     if (values.demo === true) return "demo";
     return values.dev === true ? "dev" : "production";
   } catch (error) {

@@ -1,6 +1,6 @@
 import { hasCode } from "./has-code";
 
-/** Why a start was given up, told to the person at the terminal in one sentence. */
+/** Why a start failed, in one sentence for the person at the terminal. */
 export class StartError extends Error {}
 
 const OTHER_FOLDER = "or choose another folder with SIZEWRIGHT_FOLDER";

@@ -2,13 +2,13 @@ import type { ReactNode } from "react";
 
 interface AskedFirstProps {
   readonly question: string;
-  /** What it is about, for those who hear the page. */
+  /** What it is about, for screen readers. */
   readonly about?: string;
-  /** What would follow, and the form that does it. */
+  /** The consequences, and the form that does it. */
   readonly children: ReactNode;
 }
 
-/** Something that is not done by one press: opened, it says what follows. */
+/** An action that needs a second step: opening it shows the consequences. */
 export function AskedFirst({ question, about, children }: AskedFirstProps) {
   return (
     <details className="min-w-0 open:basis-full">

@@ -10,7 +10,7 @@ const TALLEST = 110;
 /** Many values on a line as bars, against a reference and about their middle. */
 export function BarStrip({ bars, ...frame }: BarStripProps) {
   const { from, width, counts } = bars;
-  const filled = counts.flatMap((count, at) => (count === 0 ? [] : [{ count, low: from + at * width }]));
+  const filled = counts.flatMap((count, index) => (count === 0 ? [] : [{ count, low: from + index * width }]));
   const scale = stripScale(
     filled.flatMap(({ low }) => [low, low + width]),
     frame,

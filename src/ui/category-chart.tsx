@@ -76,8 +76,8 @@ export function CategoryChart({ title, description, categories, unit, format }: 
             <line key={tick} x1="0" x2="100%" y1={scale(tick)} y2={scale(tick)} className="stroke-line" />
           ))}
           <Line categories={categories} scale={scale} />
-          {categories.map((category, at) => (
-            <Column key={category.key} {...{ category, at, scale, format }} of={categories.length} />
+          {categories.map((category, i) => (
+            <Column key={category.key} {...{ category, i, scale, format }} of={categories.length} />
           ))}
         </svg>
       </div>
@@ -107,15 +107,15 @@ function Line({ categories, scale }: { readonly categories: readonly ChartCatego
 
 interface ColumnProps {
   readonly category: ChartCategory;
-  readonly at: number;
+  readonly i: number;
   readonly of: number;
   readonly scale: Scale;
   readonly format: (value: number) => string;
 }
 
-function Column({ category, at, of, scale, format }: ColumnProps) {
+function Column({ category, i, of, scale, format }: ColumnProps) {
   const { label, line, level, dots, range } = category;
-  const x = middle(at, of);
+  const x = middle(i, of);
   const width = 100 / of;
   return (
     <g>
@@ -165,8 +165,8 @@ function Column({ category, at, of, scale, format }: ColumnProps) {
 }
 
 /** The middle of a category, percent of the width. */
-function middle(at: number, of: number): number {
-  return (100 * (at + 0.5)) / of;
+function middle(index: number, of: number): number {
+  return (100 * (index + 0.5)) / of;
 }
 
 /** Where a dot stands beside its category's middle, as a share of the category's width. */

@@ -11,7 +11,7 @@ interface CopyFieldProps {
   readonly button: string;
 }
 
-/** A line of text to take along, such as a link: copied by one press, or by hand. */
+/** A line of text to copy, such as a link, with a button or by hand. */
 export function CopyField({ id, label, text, button }: CopyFieldProps) {
   const { field, copy, says } = useCopy<HTMLInputElement>(text);
   return (

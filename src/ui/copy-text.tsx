@@ -11,7 +11,7 @@ interface CopyTextProps {
   readonly button: string;
 }
 
-/** A text of several lines to take along, such as a message: copied by one press, or by hand. */
+/** A text of several lines to copy, such as a message, with a button or by hand. */
 export function CopyText({ id, label, text, button }: CopyTextProps) {
   const { field, copy, says } = useCopy<HTMLTextAreaElement>(text);
   return (

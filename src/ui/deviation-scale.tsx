@@ -30,7 +30,7 @@ export function placeDeviations(
   return {
     usual: usual.map(at),
     standing: standing.map(({ label, isStrong }, index) => ({
-      ...{ label, isStrong, at: places[index] ?? 0, lane: lanes[index] ?? 0 },
+      ...{ label, isStrong, index: places[index] ?? 0, lane: lanes[index] ?? 0 },
     })),
   };
 }

@@ -12,7 +12,7 @@ export interface Deviations {
 
 interface StandingDeviation {
   readonly label: string;
-  readonly at: number;
+  readonly index: number;
   readonly lane: number;
   readonly isStrong: boolean;
 }
@@ -20,17 +20,17 @@ interface StandingDeviation {
 /** Values about zero in one line: the usual ones as plain dots in a band, the others named. */
 export function DeviationStrip({ title, usual, standing }: Deviations & { readonly title: string }) {
   // A dot is a line of no length with round ends, so that many are one path and stay round however wide the strip is.
-  const dots = usual.map((at) => `M${at} ${STRIP_MIDDLE}h0`).join("");
+  const dots = usual.map((index) => `M${index} ${STRIP_MIDDLE}h0`).join("");
   return (
     <svg role="img" aria-label={title} className="deviation-strip">
       <use href={`#${DEVIATION_SCALE}`} width="100%" height="100%" />
       <svg width="100%" height={HEIGHT} viewBox={`0 0 100 ${HEIGHT}`} preserveAspectRatio="none">
         <path d={dots} vectorEffect="non-scaling-stroke" />
       </svg>
-      {standing.map(({ label, at, lane, isStrong }) => (
+      {standing.map(({ label, index, lane, isStrong }) => (
         <svg
-          key={`${label} ${at}`}
-          x={`${at}%`}
+          key={`${label} ${index}`}
+          x={`${index}%`}
           y={STRIP_MIDDLE}
           overflow="visible"
           className={isStrong ? "strong" : undefined}

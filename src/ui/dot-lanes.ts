@@ -8,12 +8,12 @@
 export function dotLanes(places: readonly number[], apart: number): number[] {
   const lanes = places.map(() => 0);
   const lastInLane: number[] = [];
-  const order = places.map((place, at) => ({ place, at })).toSorted((left, right) => left.place - right.place);
-  for (const { place, at } of order) {
+  const order = places.map((place, index) => ({ place, index })).toSorted((left, right) => left.place - right.place);
+  for (const { place, index } of order) {
     const free = lastInLane.findIndex((last) => place - last >= apart);
     const lane = free === -1 ? lastInLane.length : free;
     lastInLane[lane] = place;
-    lanes[at] = lane;
+    lanes[index] = lane;
   }
   return lanes;
 }

@@ -29,10 +29,10 @@ export function DotStrip({ dots, ...frame }: DotStripProps) {
   const most = Math.max(1, ...lanes.map((lane) => lane + 1));
   const step = Math.min(LANE, TALLEST / most);
   const placed = (base: number) =>
-    dots.map(({ key, label, value, mark }, at) => ({
+    dots.map(({ key, label, value, mark }, index) => ({
       ...{ key, mark, says: `${label}, ${frame.format(value)}` },
-      x: Math.round(100 * (places[at] ?? 0)) / 100,
-      y: base - 7 - (lanes[at] ?? 0) * step,
+      x: Math.round(100 * (places[index] ?? 0)) / 100,
+      y: base - 7 - (lanes[index] ?? 0) * step,
     }));
   return (
     <ValueStrip {...frame} scale={scale} height={most * step + 6}>

@@ -6,7 +6,7 @@ interface EmptyStateProps {
   readonly actions?: ReactNode;
 }
 
-/** What stands where there is nothing yet: what would be here, and how to get it. */
+/** Shown where there is nothing yet: what will be here, and how to get it. */
 export function EmptyState({ title, children, actions }: EmptyStateProps) {
   return (
     <div className="rounded-sheet border border-dashed border-line-strong px-6 py-12 text-center">

@@ -6,7 +6,7 @@ import { Page } from "./page";
 
 export interface FailedPageProps {
   readonly error: Error & { readonly digest?: string };
-  /** What is safe, where nothing more is known of the failure. */
+  /** What is safe, where nothing more is known about the failure. */
   readonly intro: string;
   /** Ways on, beside trying again. */
   readonly children?: ReactNode;
@@ -17,21 +17,21 @@ interface Message {
   readonly intro: string;
 }
 
-/** Failures that people can be told about, by the mark that the server puts on them. */
+/** Failures with a message for people, by the mark that the server sets. */
 const KNOWN: Readonly<Record<string, Message>> = {
   "database-away": {
-    title: "The database does not answer just now",
-    intro: "Nothing that was saved is lost. It usually comes back within a minute, and then so does this page.",
+    title: "The database is not responding",
+    intro: "Everything you saved is safe. The database is usually back within a minute; this page then loads again.",
   },
 };
 
-/** In the place of a page that could not be drawn. */
+/** Shown instead of a page that could not be drawn. */
 export function FailedPage({ error: { digest }, intro, children }: FailedPageProps) {
   const known = digest === undefined ? undefined : KNOWN[digest];
   return (
     <Page
-      title={known?.title ?? "Something went wrong here"}
-      intro={known?.intro ?? `It is not your doing. ${intro}`}
+      title={known?.title ?? "Something went wrong"}
+      intro={known?.intro ?? `This is not your fault. ${intro}`}
       width="narrow"
     >
       <div className="flex flex-wrap items-center gap-3">
@@ -39,7 +39,7 @@ export function FailedPage({ error: { digest }, intro, children }: FailedPagePro
         {children}
       </div>
       {known !== undefined || digest === undefined ? null : (
-        <p className="mt-6 text-sm text-soft">If it happens again, this number helps to find out why: {digest}</p>
+        <p className="mt-6 text-sm text-soft">If it happens again, report this number: {digest}</p>
       )}
     </Page>
   );

@@ -6,19 +6,19 @@ interface FoldedRestProps {
   readonly shown: number;
   /** Of the list itself. */
   readonly className: string;
-  /** What the others are called: "questions". */
+  /** Name of the other items: "questions". */
   readonly of: string;
 }
 
-/** A list of which the first are in sight, and the rest by one press. */
+/** A list that shows the first items, and the rest on request. */
 export function FoldedRest({ items, shown, className, of }: FoldedRestProps) {
-  // One or two more take no more room than the press that would show them.
+  // One or two more take no more room than the button to show them.
   const first = items.length <= shown + 2 ? items : items.slice(0, shown);
   const rest = items.slice(first.length);
   const list = (some: readonly ReactNode[]) => (
     <ul className={className}>
-      {some.map((item, at) => (
-        <Fragment key={at}>{item}</Fragment>
+      {some.map((item, index) => (
+        <Fragment key={index}>{item}</Fragment>
       ))}
     </ul>
   );

@@ -1,6 +1,6 @@
 import { Notice } from "./notice";
 
-/** What is wrong with a form as a whole. */
+/** Errors of a form as a whole. */
 export function FormErrors({ errors }: { readonly errors?: readonly string[] }) {
   return errors?.map((error) => (
     <Notice key={error} tone="problem">

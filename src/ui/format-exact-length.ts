@@ -4,7 +4,7 @@ const SIXTEENTHS = 16;
 const CLOSE = 1e-4;
 
 /**
- * A length that somebody once typed, as near to her text as its centimetres allow: `38.25`, `12 3/8`.
+ * A length that someone once typed, as close to the text as its centimetres allow: `38.25`, `12 3/8`.
  *
  * @returns the number without its unit: hundredths at most, in inches a fraction down to sixteenths where it is one.
  */

@@ -5,7 +5,7 @@ export interface GaugeWidth {
   readonly words: string;
 }
 
-/** The width that a gauge is told over: 10 cm, or 4 in. */
+/** The width that a gauge is given over: 10 cm, or 4 in. */
 export function gaugeWidth(unit: LengthUnit): GaugeWidth {
   return unit === "in" ? { cm: FOUR_INCHES_CM, words: "4 in" } : { cm: GAUGE_WIDTH_CM, words: "10 cm" };
 }

@@ -5,7 +5,7 @@ export type YarnUnit = "m" | "yd";
 /** Metres in an international yard, exact by definition (international yard and pound agreement, 1959). */
 const METRES_PER_YARD = 0.9144;
 
-/** Yarn is told in yards to those who work in inches. */
+/** Yarn is given in yards to people who work in inches. */
 export function yarnUnit(unit: LengthUnit): YarnUnit {
   return unit === "in" ? "yd" : "m";
 }

@@ -3,7 +3,7 @@ export type RulerMark = "strong" | "full" | "hollow" | "faint";
 
 /** An estimate on a ruler: percent of its width, beyond its ends where the interval goes on. */
 export interface RulerEstimate {
-  readonly at: number;
+  readonly index: number;
   readonly from: number;
   readonly to: number;
 }
@@ -23,7 +23,7 @@ export function rulerEstimate(
   { value, low, high }: { readonly value: number; readonly low: number; readonly high: number },
   reach: number,
 ): RulerEstimate {
-  return { at: place(value, reach), from: place(low, reach), to: place(high, reach) };
+  return { index: place(value, reach), from: place(low, reach), to: place(high, reach) };
 }
 
 function clamped(percent: number): string {
@@ -71,7 +71,7 @@ export function IntervalRuler({ estimate, mark }: IntervalRulerProps) {
           <line x1={clamped(estimate.from)} x2={clamped(estimate.to)} y1={MIDDLE} y2={MIDDLE} />
           {estimate.from < MARGIN ? <Arrow x={MARGIN} way={-1} /> : null}
           {estimate.to > END ? <Arrow x={END} way={1} /> : null}
-          <circle cx={clamped(estimate.at)} cy={MIDDLE} r={mark === "strong" ? 5.5 : 4.5} />
+          <circle cx={clamped(estimate.index)} cy={MIDDLE} r={mark === "strong" ? 5.5 : 4.5} />
         </>
       ) : null}
     </svg>

@@ -79,9 +79,9 @@ function MatrixCells({ cells, columns }: Pick<MatrixTableProps, "columns"> & Pic
   if (cells.length === 1 && columns.length > 1) {
     return <td colSpan={columns.length}>{only}</td>;
   }
-  return columns.map(({ key }, at) => (
+  return columns.map(({ key }, index) => (
     <td key={key} className="text-right">
-      {cells[at]}
+      {cells[index]}
     </td>
   ));
 }

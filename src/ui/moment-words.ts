@@ -7,7 +7,7 @@ export interface MomentKind {
 }
 
 /**
- * A moment as people say it in a zone: `Sunday 14 March 2027`, `the end of Sunday 14 March 2027`, or with the time of day
+ * A moment in words in a zone: `Sunday 14 March 2027`, `the end of Sunday 14 March 2027`, or with the time of day
  * where it is no edge of a day there.
  */
 export function momentWords(at: Date, { timeZone, edge }: MomentKind): string {
@@ -31,7 +31,7 @@ export const timeWords = zoneFormat({ hour: "2-digit", minute: "2-digit", hourCy
 
 const MINUTE_MS = 60_000;
 
-/** The last minute before a moment, as people say until when something can be done. */
+/** The last minute before a moment, for deadlines. */
 export function untilWords(at: Date, timeZone: string): string {
   return momentWords(new Date(at.getTime() - MINUTE_MS), { timeZone, edge: "time" });
 }

@@ -3,7 +3,7 @@ import { ReadersMoment } from "./readers-moment";
 
 interface MomentProps extends MomentKind {
   readonly at: Date;
-  /** The reader's own zone, where it is known; else her browser tells it. */
+  /** The reader's own zone, if known; else their browser supplies it. */
   readonly readerZone?: string;
 }
 

@@ -3,7 +3,7 @@
 import { useActionState } from "react";
 import { Button, type ButtonLook } from "./button";
 
-/** What came in between, as a sentence. */
+/** The failure as a sentence. */
 interface Failed {
   readonly status: "failed";
   readonly says: string;
@@ -13,14 +13,14 @@ interface OneButtonFormProps {
   readonly action: (last: Failed | undefined, form: FormData) => Promise<Failed | undefined>;
   readonly sends: Readonly<Record<string, string>>;
   readonly button: string;
-  /** What it says while it is on its way. */
+  /** Label while it is being sent. */
   readonly waiting: string;
-  /** What it is about, for those who hear the page: one button of many. */
+  /** What it is about, for screen readers: one button of many. */
   readonly about?: string;
   readonly look?: ButtonLook;
 }
 
-/** Sends what is settled already; a failure is told beside the button. Works without scripts too. */
+/** Sends fixed values; a failure is shown beside the button. Works without scripts too. */
 export function OneButtonForm({ action, sends, button, waiting, about, look = "quiet" }: OneButtonFormProps) {
   const [failed, send, isSending] = useActionState(action, undefined);
   return (

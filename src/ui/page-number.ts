@@ -3,7 +3,7 @@ import { z } from "zod";
 /** Rows of a list on one page. */
 export const ROWS_A_PAGE = 50;
 
-/** The page of a list that an address asks for; anything else is the first. */
+/** The requested page of a list; anything else is the first. */
 export const pageNumberSchema = z
   .preprocess((value: unknown) => (Array.isArray(value) ? value[0] : value), z.coerce.number().int().min(1).max(1e6))
   .catch(1);
@@ -16,7 +16,7 @@ export interface PageOfList {
   readonly take: number;
 }
 
-/** The page that is shown of a list: the asked one, or the last where there are fewer. */
+/** The shown page of a list: the requested one, or the last where there are fewer. */
 export function pageOfList(asked: number, rows: number, take: number = ROWS_A_PAGE): PageOfList {
   const pages = Math.max(1, Math.ceil(rows / take));
   const page = Math.min(asked, pages);

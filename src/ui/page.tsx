@@ -4,7 +4,7 @@ interface PageProps {
   readonly title: string;
   /** The ways to other pages of the same thing, above all else. */
   readonly navigation?: ReactNode;
-  /** A short line above the title: where one is. */
+  /** A short line above the title, for orientation. */
   readonly above?: ReactNode;
   readonly intro?: ReactNode;
   /** Buttons that belong to the whole page. */

@@ -2,12 +2,12 @@ import { ButtonLink } from "./button";
 import type { PageOfList } from "./page-number";
 
 interface PagingProps extends Pick<PageOfList, "page" | "pages"> {
-  /** What the list is of, for those who hear the page: "Pages of applications". */
+  /** Name of the list for screen readers: "Pages of applications". */
   readonly label: string;
   readonly hrefOf: (page: number) => string;
 }
 
-/** The ways to the pages before and after this one of a list; nothing where all of it is in sight. */
+/** Links to the previous and next page of a list; nothing where there is only one. */
 export function Paging({ label, page, pages, hrefOf }: PagingProps) {
   if (pages === 1) return null;
   return (

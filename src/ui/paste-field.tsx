@@ -10,7 +10,7 @@ interface PasteFieldProps {
   readonly label: string;
   readonly hint: string;
   readonly value: string;
-  /** What was understood of it, in a few words; empty where there is nothing yet. */
+  /** What was understood, in a few words; empty where there is nothing yet. */
   readonly understood: string;
   readonly onChange: (text: string) => void;
 }
@@ -34,7 +34,7 @@ export function PasteField({ id, label, hint, value, understood, onChange }: Pas
         <div className="flex flex-wrap items-center gap-2">
           {isEmpty ? null : (
             <Button look="plain" onClick={() => onChange("")}>
-              Clear it
+              Clear
             </Button>
           )}
           <Button look="quiet" onClick={() => file.current?.click()}>

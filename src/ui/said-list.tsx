@@ -16,7 +16,7 @@ interface SaidListProps {
 
 const MOST_SHOWN = 12;
 
-/** What is to be said about a table, one sentence an item with its place in front. */
+/** Messages about a table, one sentence per item with its position in front. */
 export function SaidList({ id, title, items, tone, children }: SaidListProps) {
   return (
     <div id={id} tabIndex={-1}>

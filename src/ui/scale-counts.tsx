@@ -13,10 +13,10 @@ export function ScaleCounts({ title, counts }: ScaleCountsProps) {
     <svg role="img" aria-label={title} className="scale-counts numbers">
       <title>{title}</title>
       <line x1="4%" x2="96%" y1={MIDDLE} y2={MIDDLE} />
-      {counts.map((count, at) => (
-        <svg key={at} x={`${(100 * (at + 0.5)) / counts.length}%`} y={MIDDLE} overflow="visible">
+      {counts.map((count, index) => (
+        <svg key={index} x={`${(100 * (index + 0.5)) / counts.length}%`} y={MIDDLE} overflow="visible">
           {count === 0 ? (
-            <line y1={at === middle ? -8 : -4} y2={at === middle ? 8 : 4} />
+            <line y1={index === middle ? -8 : -4} y2={index === middle ? 8 : 4} />
           ) : (
             <>
               <circle r="10.5" />

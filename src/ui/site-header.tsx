@@ -1,7 +1,7 @@
 import Link from "next/link";
 import type { ReactNode } from "react";
 
-/** The strip on top of every page: the name, and on the right whatever belongs to the person. */
+/** The header of every page: the name, and on the right the person's menu. */
 export function SiteHeader({ menu }: { readonly menu: ReactNode }) {
   return (
     <header className="border-b border-line bg-sheet">
@@ -9,7 +9,7 @@ export function SiteHeader({ menu }: { readonly menu: ReactNode }) {
         href="#content"
         className="absolute left-2 top-2 z-10 -translate-y-20 rounded bg-ink px-4 py-2 text-sheet focus:translate-y-0"
       >
-        Skip to the page
+        Skip to content
       </a>
       <div className="mx-auto flex min-h-14 w-full max-w-7xl items-center justify-between gap-4 px-4 sm:px-8">
         <Link href="/" className="flex items-center gap-2.5 font-serif text-xl font-semibold tracking-tight">

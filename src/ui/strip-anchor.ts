@@ -1,4 +1,4 @@
-/** On which side of its place a text stands, so that it stays on the strip. */
+/** The side of its position on which a text is, so that it stays on the strip. */
 export function stripAnchor(percent: number): "start" | "middle" | "end" {
   if (percent < 22) return "start";
   return percent > 78 ? "end" : "middle";

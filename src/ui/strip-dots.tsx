@@ -4,7 +4,7 @@ import { stripAnchor } from "./strip-anchor";
 
 export type DotMark = "full" | "hollow" | "square" | "cross";
 
-/** A dot on a strip, with what it says when it is pointed at or stepped to. */
+/** A dot on a strip, with the text shown on hover or focus. */
 export interface PlacedDot {
   readonly key: string;
   /** Percent of the strip's width. */
@@ -16,13 +16,13 @@ export interface PlacedDot {
 
 interface StripDotsProps {
   readonly dots: readonly PlacedDot[];
-  /** Height at which a dot's words stand. */
+  /** Height of a dot's text. */
   readonly wordsY: number;
   /** Whether each can be stepped to with the Tab key. */
   readonly areStops: boolean;
 }
 
-/** Dots that each tell whose they are; drawn in the browser's own code, so that many are sent as numbers alone. */
+/** Dots with names; a client component, so that many are sent as plain numbers. */
 export function StripDots({ dots, wordsY, areStops }: StripDotsProps) {
   return dots.map(({ key, x, y, mark, says }) => (
     <g key={key} tabIndex={areStops ? 0 : undefined} role="img" aria-label={says} className="strip-dot">

@@ -5,12 +5,12 @@ import { Button, type ButtonLook } from "./button";
 
 interface SubmitButtonProps {
   readonly children: string;
-  /** What it says while the form is on its way. */
+  /** Label while the form is being sent. */
   readonly waiting: string;
   readonly look?: ButtonLook;
 }
 
-/** Sends the form it stands in; says so, and cannot be pressed twice. */
+/** Sends its form; shows that, and cannot be pressed twice. */
 export function SubmitButton({ children, waiting, look }: SubmitButtonProps) {
   const { pending } = useFormStatus();
   return (

@@ -2,10 +2,10 @@
 
 interface TableCellTextProps {
   readonly text: string;
-  /** What is wrong with it or asked about it. */
+  /** Its errors or questions. */
   readonly fault?: string;
   readonly question?: string;
-  /** Names the cell for those who hear the page. */
+  /** Name of the cell for screen readers. */
   readonly name: string;
   readonly isDim?: boolean;
   readonly onEdit: (text: string) => void;
@@ -13,7 +13,7 @@ interface TableCellTextProps {
   readonly isOpen: boolean;
 }
 
-/** A cell of a pasted table: plain while all is well, a field to mend it in where it is not. */
+/** A cell of a pasted table: plain text if correct, a field to fix it if not. */
 export function TableCellText({ text, fault, question, name, isDim, onEdit, isOpen }: TableCellTextProps) {
   const says = fault ?? question;
   if (says === undefined && !isOpen) return <span className={isDim ? "text-soft" : undefined}>{text}</span>;

@@ -1,8 +1,7 @@
 import type { ReactNode } from "react";
 
 /**
- * A frame in which a wide table scrolls by itself, reachable by keyboard, so that the page never does. It is `relative`, or
- * words for screen readers alone, which stand out of the flow, would widen the page.
+ * A frame in which a wide table scrolls by itself, reachable by keyboard, so that the page never does. It is `relative`, or text for screen readers, which is out of the flow, would widen the page.
  */
 export function TableFrame({ label, children }: { readonly label: string; readonly children: ReactNode }) {
   return (

@@ -6,8 +6,7 @@ import { startTransition, useActionState, type FormEvent } from "react";
 type FormAction = (last: unknown, form: FormData) => Promise<SubmissionResult>;
 
 /**
- * A form behind a server action that answers with faults by field, with and without JavaScript. React empties a form
- * whose action it calls itself, so the form is handed over by hand and what was typed stays.
+ * A form of a server action that answers with faults by field, with and without JavaScript. React empties a form whose action it calls itself, so the action is called by hand and what was typed stays.
  */
 export function useActionForm<Fields extends Record<string, unknown>>(
   action: FormAction,

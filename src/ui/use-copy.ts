@@ -2,7 +2,7 @@
 
 import { useRef, useState } from "react";
 
-/** Copies a text field by one press. What came of it is told in `says`. */
+/** Copies a text field with a button. `says` is the result. */
 export function useCopy<Field extends HTMLInputElement | HTMLTextAreaElement>(text: string) {
   const field = useRef<Field>(null);
   const [says, setSays] = useState("");
@@ -12,8 +12,8 @@ export function useCopy<Field extends HTMLInputElement | HTMLTextAreaElement>(te
       await navigator.clipboard.writeText(text);
       setSays("Copied.");
     } catch {
-      // Browsers copy for themselves only where the connection is a safe one.
-      setSays("Your browser does not let a page copy. The text is marked: copy it by hand.");
+      // Browsers allow copying only on secure connections.
+      setSays("Your browser does not allow copying here. The text is selected: copy it with Ctrl+C or ⌘C.");
     }
   };
   return { field, copy, says };

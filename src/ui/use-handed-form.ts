@@ -3,8 +3,7 @@
 import { startTransition, useActionState, type FormEvent } from "react";
 
 /**
- * A form behind a server action, with and without JavaScript. React empties a form whose action it calls itself; handed
- * over by hand, what was typed stays.
+ * A form of a server action, with and without JavaScript. React empties a form whose action it calls itself; calling the action by hand keeps what was typed.
  *
  * @returns what the action last answered, and what the form is given.
  */

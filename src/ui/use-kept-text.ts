@@ -6,7 +6,7 @@ const held = new Map<string, string>();
 const listeners = new Set<() => void>();
 
 /**
- * A text that outlives a reload of this tab, "" at first. A browser that refuses to store keeps it while the page is open.
+ * A text that outlives a reload of this tab, "" at first. If the browser refuses to store it, it lasts while the page is open.
  *
  * @param key unique among the texts of all screens and people.
  */

@@ -5,7 +5,7 @@ import { useEffectEvent, useLayoutEffect, useRef, type RefObject } from "react";
 type TextField = HTMLInputElement | HTMLTextAreaElement;
 
 /**
- * Hears what was typed or pasted into a controlled field before the page's scripts had loaded, which React passes over.
+ * Picks up what was typed or pasted into a controlled field before the page's scripts had loaded, which React ignores.
  *
  * @returns a reference for the field.
  */

@@ -59,7 +59,7 @@ export function ValueStrip({
 }: ValueStripProps) {
   const id = useId();
   const base = LABELS + height;
-  const at = scale(reference.value);
+  const index = scale(reference.value);
   return (
     <svg
       width="100%"
@@ -73,7 +73,7 @@ export function ValueStrip({
       <desc id={`${id}-description`}>{description}</desc>
       {middle ? <Middle {...{ middle, scale, base }} isAbove={middle.value >= reference.value} /> : null}
       <Axis ticks={scale.ticks(6)} {...{ scale, base, format }} />
-      <Upright x={at} from={16} to={base} label={reference.label} y={11} tone="thread" anchor={stripAnchor(at)} />
+      <Upright x={index} from={16} to={base} label={reference.label} y={11} tone="thread" anchor={stripAnchor(index)} />
       {children(base)}
     </svg>
   );
@@ -88,12 +88,12 @@ interface MiddleProps {
 
 /** The middle and the band about it; its label stands on the side away from the reference. */
 function Middle({ middle, scale, base, isAbove }: MiddleProps) {
-  const [low, high, at] = [scale(middle.low), scale(middle.high), scale(middle.value)];
-  const away = isAbove ? (at > 70 ? "end" : "start") : at < 30 ? "start" : "end";
+  const [low, high, index] = [scale(middle.low), scale(middle.high), scale(middle.value)];
+  const away = isAbove ? (index > 70 ? "end" : "start") : index < 30 ? "start" : "end";
   return (
     <>
       <rect x={`${low}%`} width={`${high - low}%`} y={34} height={base - 34} className="fill-band" />
-      <Upright x={at} from={34} to={base} label={middle.label} y={29} tone="ink" anchor={away} />
+      <Upright x={index} from={34} to={base} label={middle.label} y={29} tone="ink" anchor={away} />
     </>
   );
 }

@@ -9,7 +9,7 @@ const LATER_LOOKS_MS = 5_000;
 export const USUAL_LOOKS = 30;
 
 /**
- * Asks in the background, and draws the page again once there is something new.
+ * Polls in the background, and reloads the page once there is something new.
  *
  * @param address answers 200 once there is something to show, 202 until then.
  */

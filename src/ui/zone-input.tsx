@@ -3,7 +3,7 @@
 import { useSyncExternalStore, type ComponentProps } from "react";
 import { TextInput } from "./field";
 
-/** A time zone by its name, with the names that the browser knows to choose from; they are too many to be sent. */
+/** A time zone by its name, with the browser's own names to choose from, which are too many to send. */
 export function ZoneInput(props: ComponentProps<typeof TextInput>) {
   const zones = useSyncExternalStore(
     () => () => undefined,

@@ -20,7 +20,7 @@ interface Job {
   readonly run: (id: string, run: RunTask<EngineTask>) => Promise<void>;
 }
 
-/** One engine thread, and the jobs that share it, the first that waits first. */
+/** One engine thread, and the jobs that share it, in order of arrival. */
 function startLane(jobs: readonly Job[]) {
   const thread = engineThread();
   const loop = startWorkLoop({
@@ -45,7 +45,7 @@ async function takeFirst(jobs: readonly Job[], run: RunTask<EngineTask>): Promis
   return false;
 }
 
-// A designer at their pattern waits for no large call.
+// A designer editing a pattern never waits for a large call.
 const lanes = [
   startLane([{ name: "analyse-call", next: nextCallToAnalyse, run: analyseCall }]),
   startLane([

@@ -1,6 +1,6 @@
 import { setTimeout as pause } from "node:timers/promises";
 
-/** Work done one piece after the other. */
+/** Work done one piece after another. */
 export interface WorkLoop {
   /** There may be something to do: looks at once, or again as soon as what is under way is done. */
   wake(): void;
@@ -13,7 +13,7 @@ interface Work {
   readonly next: () => Promise<boolean>;
   /** Told of a piece that failed; the loop goes on after a pause. */
   readonly onError: (error: unknown) => void;
-  /** Looks by itself so often, for what no signal told of. */
+  /** How often it looks on its own, in case a signal was missed. */
   readonly lookEveryMs?: number;
 }
 

@@ -30,17 +30,17 @@ beforeEach(async () => {
   bea = await patternAccess(await join("editor", "Bea"), patternId, "editor");
 });
 
-const hers = widthTyped("100");
+const typed = widthTyped("100");
 const theirs = widthTyped("102");
 
 it("tells the later of two saves, and keeps both texts", async () => {
-  expect(await saveDraft(ana, { content: hers, version: 0, baseNumber: 1 })).toEqual({ status: "saved", version: 1 });
+  expect(await saveDraft(ana, { content: typed, version: 0, baseNumber: 1 })).toEqual({ status: "saved", version: 1 });
   expect(await saveDraft(bea, { content: theirs, version: 0, baseNumber: 1 })).toEqual({
     status: "late",
     version: 1,
     theirName: "Ana",
   });
-  expect((await draftOf(bea))?.content).toEqual(hers);
+  expect((await draftOf(bea))?.content).toEqual(typed);
   expect((await lateSaveOf(bea))?.content).toEqual(theirs);
   expect(await lateSaveOf(ana)).toBeNull();
   await dropLateSave(bea);
@@ -49,20 +49,20 @@ it("tells the later of two saves, and keeps both texts", async () => {
 
 it("takes the same text again for the save whose answer was lost, not for somebody else's", async () => {
   await saveDraft(ana, { content: theirs, version: 0, baseNumber: 1 });
-  expect(await saveDraft(ana, { content: hers, version: 1, baseNumber: 1 })).toEqual({ status: "saved", version: 2 });
-  expect(await saveDraft(ana, { content: hers, version: 1, baseNumber: 1 })).toEqual({ status: "saved", version: 2 });
+  expect(await saveDraft(ana, { content: typed, version: 1, baseNumber: 1 })).toEqual({ status: "saved", version: 2 });
+  expect(await saveDraft(ana, { content: typed, version: 1, baseNumber: 1 })).toEqual({ status: "saved", version: 2 });
   expect(await lateSaveOf(ana)).toBeNull();
 });
 
 it("keeps edits that a revision came before", async () => {
-  await saveDraft(ana, { content: hers, version: 0, baseNumber: 1 });
+  await saveDraft(ana, { content: typed, version: 0, baseNumber: 1 });
   await saveRevision(bea, { document: patternDocument({ name: "Other" }), reason: "renamed", baseNumber: 1 });
-  expect((await draftOf(ana))?.content).toEqual(hers);
+  expect((await draftOf(ana))?.content).toEqual(typed);
   expect(await saveDraft(ana, { content: theirs, version: 1, baseNumber: 1 })).toMatchObject({
     status: "late",
     theirName: "Bea",
   });
-  // What came too late stands on the newest revision: it keeps the other's name, and has her number.
+  // The conflicting edits are on the newest revision: they keep the other's name, and have Ana's number.
   expect((await lateSaveOf(ana))?.content?.pattern).toEqual({ ...theirs.pattern, name: "Other" });
   expect(await saveDraft(ana, { content: theirs, version: 1, baseNumber: 2 })).toEqual({ status: "saved", version: 2 });
 });
@@ -74,7 +74,7 @@ it("keeps a whole pattern with texts as typed, also one that cannot be read", as
 });
 
 it("spends the draft with its revision, and no version ever names two drafts", async () => {
-  await saveDraft(ana, { content: hers, version: 0, baseNumber: 1 });
+  await saveDraft(ana, { content: typed, version: 0, baseNumber: 1 });
   await saveRevision(ana, {
     document: patternDocument({ name: "Second" }),
     reason: "r",
@@ -83,14 +83,14 @@ it("spends the draft with its revision, and no version ever names two drafts", a
   });
   expect(await draftOf(ana)).toMatchObject({ content: null, version: 2, baseNumber: 2 });
   expect(await saveDraft(bea, { content: theirs, version: 1, baseNumber: 2 })).toMatchObject({ status: "late" });
-  await saveDraft(ana, { content: hers, version: 2, baseNumber: 2 });
+  await saveDraft(ana, { content: typed, version: 2, baseNumber: 2 });
   await discardDraft(ana, 3);
   expect(await draftOf(ana)).toMatchObject({ content: null, version: 4 });
   await expect(discardDraft(ana, 3)).rejects.toMatchObject({ code: "changed-meanwhile" });
 });
 
 it("saves no revision over a draft that somebody has gone on with, nor over a newer revision", async () => {
-  await saveDraft(ana, { content: hers, version: 0, baseNumber: 1 });
+  await saveDraft(ana, { content: typed, version: 0, baseNumber: 1 });
   const revision = { document: patternDocument(), reason: "r", baseNumber: 1 };
   for (const draftVersion of [0, 7]) {
     await expect(saveRevision(bea, { ...revision, draftVersion })).rejects.toMatchObject({ code: "changed-meanwhile" });
@@ -105,7 +105,7 @@ it("lets a viewer look and change nothing, and a stranger not even look", async 
   const looking = await patternAccess(viewer, patternId, "viewer");
   expect((await latestRevision(looking)).number).toBe(1);
   await expect(patternAccess(viewer, patternId, "editor")).rejects.toMatchObject({ code: "not-allowed" });
-  await expect(saveDraft(looking, { content: hers, version: 0, baseNumber: 1 })).rejects.toMatchObject({
+  await expect(saveDraft(looking, { content: typed, version: 0, baseNumber: 1 })).rejects.toMatchObject({
     code: "not-found",
   });
   await expect(

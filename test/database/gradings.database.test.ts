@@ -93,13 +93,13 @@ describe("a grading that is asked for", { timeout: 60_000 }, () => {
   });
 
   it("is kept for as long as it may be looked at: the newest three of a person and pattern", async () => {
-    const hers = await requestGrading(editor, asked());
+    const own = await requestGrading(editor, asked());
     const ids: string[] = [];
     for (let at = 0; at < 4; at += 1) ids.push((await requestGrading(designer, asked())).gradingId);
     const [oldest = "", ...kept] = ids;
     await expect(gradingAnswer(designer, oldest)).rejects.toMatchObject({ code: "not-found" });
     for (const id of kept) expect(await gradingAnswer(designer, id)).toEqual({ status: "waiting" });
-    expect(await gradingAnswer(editor, hers.gradingId)).toEqual({ status: "waiting" });
+    expect(await gradingAnswer(editor, own.gradingId)).toEqual({ status: "waiting" });
     await runGrading(oldest, never);
   });
 });

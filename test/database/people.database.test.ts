@@ -81,17 +81,17 @@ it("never touches the owner's part", async () => {
   expect((await roles())["Ana"]).toBe("owner");
 });
 
-it("lets a helper leave, and nobody else with her", async () => {
+it("lets a helper leave, and nobody else", async () => {
   await leavePattern(await patternAccess(vera, patternId, "viewer"));
   expect(await roles()).toEqual({ Ana: "owner", Bea: "editor" });
 });
 
-it("keeps what a removed helper typed: the draft for all, her late edits for her", async () => {
+it("keeps what a removed helper typed: the draft for everyone, conflicting edits for the helper", async () => {
   const edits = { version: 0, baseNumber: 1 };
-  const hers = await patternAccess(bea, patternId, "editor");
+  const beas = await patternAccess(bea, patternId, "editor");
   await saveDraft(own, { ...edits, content: widthTyped("100") });
-  await saveDraft(hers, { ...edits, content: widthTyped("104") });
-  await saveDraft(hers, { version: 1, baseNumber: 1, content: widthTyped("102") });
+  await saveDraft(beas, { ...edits, content: widthTyped("104") });
+  await saveDraft(beas, { version: 1, baseNumber: 1, content: widthTyped("102") });
   expect((await listPeople(own)).map(({ name, hasLateSave }) => [name, hasLateSave])).toEqual([
     ["Ana", false],
     ["Bea", true],
@@ -99,18 +99,18 @@ it("keeps what a removed helper typed: the draft for all, her late edits for her
   ]);
   await removePerson(own, bea.accountId);
   expect(await draftOf(own)).toMatchObject({ content: widthTyped("102"), updatedBy: "Bea" });
-  await expect(saveDraft(hers, { version: 2, baseNumber: 1, content: null })).rejects.toMatchObject({
+  await expect(saveDraft(beas, { version: 2, baseNumber: 1, content: null })).rejects.toMatchObject({
     code: "not-found",
   });
-  expect(await lateSaveOf(hers)).toBeNull();
+  expect(await lateSaveOf(beas)).toBeNull();
   await join("editor", bea);
-  expect((await lateSaveOf(hers))?.content).toEqual(widthTyped("104"));
+  expect((await lateSaveOf(beas))?.content).toEqual(widthTyped("104"));
 });
 
-it("leaves a revision its maker's name when she has left, and none once her account is deleted", async () => {
-  const hers = await patternAccess(bea, patternId, "editor");
-  await saveRevision(hers, { document: patternDocument({ name: "Second" }), reason: "renamed", baseNumber: 1 });
-  await leavePattern(hers);
+it("keeps the name on a revision after a helper leaves, and none once the account is deleted", async () => {
+  const beas = await patternAccess(bea, patternId, "editor");
+  await saveRevision(beas, { document: patternDocument({ name: "Second" }), reason: "renamed", baseNumber: 1 });
+  await leavePattern(beas);
   expect((await listRevisions(own)).map(({ createdBy, reason }) => [createdBy, reason])).toEqual([
     ["Bea", "renamed"],
     ["Ana", "first"],

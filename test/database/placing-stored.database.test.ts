@@ -75,7 +75,7 @@ describe("what is stored of a placing", () => {
       FROM placement LEFT JOIN placement_person USING (call_id) WHERE call_id = ${call.callId}::uuid GROUP BY placement.*`;
     expect(rows).toHaveLength(1);
     expect(rows[0]?.text).toContain("small");
-    // 1.37 is how much wider she is than the size.
+    // 1.37 is how much wider the person is than the size.
     for (const secret of ["Unmistakable", "91.37", "1.37"]) expect(rows[0]?.text).not.toContain(secret);
   });
 

@@ -16,13 +16,10 @@ export default async function AccountPage() {
       <Section title="About you">
         <AboutForm name={name} unit={unit} />
       </Section>
-      <Section title="Password" intro="A new password ends every other session.">
+      <Section title="Password" intro="Changing your password signs you out everywhere else.">
         <PasswordForm email={email} passwordHint={PASSWORD_HINT} />
       </Section>
-      <Section
-        title="Sign out"
-        intro="Everywhere means in every browser where this account is signed in, this one too."
-      >
+      <Section title="Sign out" intro="“Everywhere” signs you out in every browser, including this one.">
         <SignOutButtons />
       </Section>
     </Page>

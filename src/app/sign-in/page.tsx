@@ -24,15 +24,15 @@ export default async function SignInPage({ searchParams }: SignInPageProps) {
     <Page title="Sign in" width="narrow">
       {environment().SIZEWRIGHT_DEMO === "on" ? <DemoSignIn next={next} /> : null}
       {fresh === undefined ? null : (
-        <Notice tone="plain" title="Sign in with the password of this account">
-          There may be an account for {fresh} already. If there is, its password is the one it had before.
+        <Notice tone="plain" title="Sign in with your password">
+          If there is already an account for {fresh}, sign in with its password.
         </Notice>
       )}
       <SignInForm email={fresh ?? ""} next={next} />
       <p className="mt-8 text-soft">
         New here?{" "}
         <Link href={withNext("/sign-up", next)} className="text-link">
-          Make an account
+          Create an account
         </Link>
       </p>
     </Page>

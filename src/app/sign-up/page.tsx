@@ -7,7 +7,7 @@ import { ownPath, withNext } from "@/server/own-path";
 import { optionalViewer } from "@/server/viewer";
 import { Page } from "@/ui/page";
 
-export const metadata: Metadata = { title: "Make an account" };
+export const metadata: Metadata = { title: "Create an account" };
 
 interface SignUpPageProps {
   readonly searchParams: Promise<Record<string, string | string[] | undefined>>;
@@ -17,10 +17,10 @@ export default async function SignUpPage({ searchParams }: SignUpPageProps) {
   const next = ownPath((await searchParams).next?.toString());
   if ((await optionalViewer()) !== null) redirect(next);
   return (
-    <Page title="Make an account" intro="For designers, and for those who help them." width="narrow">
+    <Page title="Create an account" intro="For designers and the people who help them." width="narrow">
       <SignUpForm passwordHint={PASSWORD_HINT} next={next} />
       <p className="mt-8 text-soft">
-        You have one?{" "}
+        Already have an account?{" "}
         <Link href={withNext("/sign-in", next)} className="text-link">
           Sign in
         </Link>

@@ -20,13 +20,13 @@ export const signIn = formAction(
   signInSchema,
   async ({ email, password, next }) => {
     if (!(await startProvenSession({ email, password })))
-      return { "": ["This e-mail and this password do not go together. Check both and try again."] };
+      return { "": ["This e-mail address and password don’t match. Check both and try again."] };
     redirect(ownPath(next));
   },
   ["password"],
 );
 
-/** Makes an account and signs in to it; an e-mail that has an account already leads to where it signs in. */
+/** Creates an account and signs in; an e-mail with an existing account is sent to the sign-in page. */
 export const signUp = formAction(
   signUpSchema,
   async ({ name, email, password, next }) => {
@@ -39,7 +39,7 @@ export const signUp = formAction(
   ["password"],
 );
 
-/** Signs in whom the e-mail and the password prove. @returns whether they did. */
+/** Signs in with e-mail and password. @returns whether they matched. */
 async function startProvenSession(credentials: Credentials): Promise<boolean> {
   const account = await proveAccount(credentials, await clientAddress());
   if (account === null) return false;
@@ -59,7 +59,7 @@ export const savePassword = formAction(
     const viewer = await actingViewer();
     const account = await proveAccount({ email: viewer.email, password }, await clientAddress());
     if (account === null || account.id !== viewer.accountId)
-      return { password: ["This is not your present password."] };
+      return { password: ["This is not your current password."] };
     const { id: accountId, name, sessionVersion } = account;
     const raised = await changePassword({ accountId, sessionVersion, password: newPassword });
     await startSession({ accountId, name, sessionVersion: raised });

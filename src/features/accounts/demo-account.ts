@@ -1,4 +1,4 @@
-/** The invented designer whose sign-in stands on the sign-in page of a demo. */
+/** The invented designer of the demo, offered on its sign-in page. */
 export const DEMO_ACCOUNT = {
   email: "demo@sizewright.example",
   password: "try-the-demo",

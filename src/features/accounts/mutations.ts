@@ -12,19 +12,19 @@ interface NewAccount {
 
 interface NewPassword {
   readonly accountId: string;
-  /** The session version under which it was asked for. */
+  /** The session version of the request. */
   readonly sessionVersion: number;
   readonly password: string;
 }
 
-/** Makes an account; one that exists stays as it is, and the caller is not told. */
+/** Creates an account; an existing one stays as it is, and the caller does not learn of it. */
 export async function createAccount({ email, name, password }: NewAccount): Promise<void> {
   const passwordHash = await hashPassword(password);
   await database().account.createMany({ data: { email, name, passwordHash }, skipDuplicates: true });
 }
 
 /**
- * Makes an account for what else is written in the transaction.
+ * Creates an account inside a transaction.
  *
  * @returns what a session of it needs; null where the address has an account already, which stays as it is.
  */

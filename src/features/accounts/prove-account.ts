@@ -13,8 +13,7 @@ export interface Credentials {
 }
 
 /**
- * The account that an e-mail and a password open, null where they open none. A wrong password and a missing account
- * take as long and count alike.
+ * The account of an e-mail and password; null where they do not match. A wrong password and a missing account take equally long and count the same.
  *
  * @param address where the request came from.
  * @throws {AppError} "too-many-tries".

@@ -10,11 +10,11 @@ export const emailSchema = z
   .trim()
   .toLowerCase()
   .max(EMAIL_MOST, { error: `An e-mail address has at most ${EMAIL_MOST} characters.` })
-  .pipe(z.email({ error: "That is not a whole e-mail address, such as ann@example.org." }));
+  .pipe(z.email({ error: "Enter a complete e-mail address, such as ann@example.org." }));
 
 const newPassword = z
   .string({ error: `Choose a password of at least ${PASSWORD_LEAST} characters.` })
-  .min(PASSWORD_LEAST, { error: `A password has at least ${PASSWORD_LEAST} characters; any will do.` })
+  .min(PASSWORD_LEAST, { error: `A password has at least ${PASSWORD_LEAST} characters of any kind.` })
   .max(PASSWORD_MOST, { error: `A password has at most ${PASSWORD_MOST} characters.` });
 
 const name = z

@@ -16,7 +16,7 @@ const decisionSchema = z.object({
   decision: z.enum(["keep", "set-aside", "engine"]),
 });
 
-/** Keeps or sets aside one item of a report, or leaves it to the engine again. */
+/** Includes or excludes one item of a report, or leaves it to the engine again. */
 export const decideItem = viewerAction(
   async (viewer, _last: Failure | undefined, form: FormData): Promise<Failure | undefined> => {
     const { callId, decision, ...at } = parseForm(decisionSchema, form);

@@ -2,7 +2,7 @@ import type { TesterResults } from "@/engine/results";
 import type { PageOfList } from "@/ui/page-number";
 import { madeDecision, type MadeDecision, type MadeDecisions } from "./decision-words";
 
-/** One reading of a cell, with whose it is. */
+/** One reading of a cell and who sent it. */
 export type CellReading = TesterResults["readings"][number] &
   Pick<TesterResults, "tester" | "driftAcross" | "driftAlong"> & {
     readonly name: string;
@@ -28,7 +28,7 @@ export function cellReadings(
   );
 }
 
-/** What is shown of an opened cell: its readings, those of one page of the size's testers. */
+/** What an open cell shows: the readings of one page of the size's testers. */
 export interface OpenedCell {
   readonly readings: readonly CellReading[];
   readonly list: PageOfList;

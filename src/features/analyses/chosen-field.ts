@@ -3,7 +3,7 @@ export const LEAVE = "leave";
 
 export const CHOSEN = "take.";
 
-/** Name of the field in which a proposal, by its place in the list, is taken or left. */
-export function chosenField(at: number): string {
-  return `${CHOSEN}${at}`;
+/** Name of the field in which the proposal with this index is accepted or left. */
+export function chosenField(index: number): string {
+  return `${CHOSEN}${index}`;
 }

@@ -3,7 +3,7 @@ import { readForm } from "@/server/read-form";
 import { CHOSEN, LEAVE } from "./chosen-field";
 import { readInputKey } from "./input-key";
 
-/** What stands chosen in a form, in the proposals' order. */
+/** What is chosen in a form, in the proposals' order. */
 export function chosenIn(form: FormData): string[] {
   return [...readForm(form)].flatMap(([name, values]) => (name.startsWith(CHOSEN) ? values : []));
 }
@@ -11,16 +11,15 @@ export function chosenIn(form: FormData): string[] {
 export type ReadChosen =
   { readonly ok: true; readonly take: readonly AcceptedProposal[] } | { readonly ok: false; readonly says: string };
 
-/** What is taken, by a form's values: `LEAVE`, or `input allowance.neck-band..`. */
+/** The accepted proposals, from a form's values: `LEAVE`, or `input allowance.neck-band..`. */
 export function readChosen(chosen: readonly string[]): ReadChosen {
   const taken = chosen.filter((value) => value !== LEAVE);
-  if (taken.length === 0)
-    return { ok: false, says: "Every proposal is left. Take at least one to see what would change." };
+  if (taken.length === 0) return { ok: false, says: "Accept at least one proposal to see what would change." };
   const keys = taken.map((value) => value.split(" "));
   if (new Set(keys.map(([, key]) => key)).size < keys.length)
     return {
       ok: false,
-      says: "The same number is taken under two proposals. Leave it under one of them, or choose another of those that stand there.",
+      says: "You chose to change the same number in two proposals. Choose “Leave it as it is” or another option in one of them.",
     };
   const take = keys.map(([by, key = ""]) => acceptedProposalSchema.safeParse({ ...readInputKey(key), by }));
   if (!take.every((parsed) => parsed.success))

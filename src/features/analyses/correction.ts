@@ -6,15 +6,15 @@ import { cellKey } from "./gap-address";
 export interface CorrectedField {
   readonly path: string;
   readonly label: string;
-  /** As typed, else the pattern's own number; without the sign that an allowance's `way` says. */
+  /** As typed, else the pattern's own number; without the sign, which is in `way`. */
   readonly text: string;
-  /** What an allowance does; null for every other number. */
+  /** Whether an edging or seam adds or takes; null for every other number. */
   readonly way: "adds" | "takes" | null;
   readonly hint: string;
   readonly errors: readonly string[];
 }
 
-/** A correction as it stands in the form, and what comes of it. */
+/** A correction as typed in the form, and what it does to the pattern. */
 export interface Correction {
   readonly measurement: Measurement;
   readonly size: Size;
@@ -30,7 +30,7 @@ interface Asked {
   readonly unit: LengthUnit;
 }
 
-/** @returns the correction of the cell that is asked for, null where the pattern has no such cell. */
+/** @returns the correction of the requested cell, null where the pattern has no such cell. */
 export function correctionOf(pattern: PatternDocument, { cell, typed: texts, unit }: Asked): Correction | null {
   const found = cellOf(pattern, cell);
   if (found === null) return null;
@@ -75,8 +75,8 @@ function ownText({ kind, value }: EditField, unit: LengthUnit): string {
   return kind === "count" ? String(value) : String(Math.round(fromCm(value, unit) * 1000) / 1000);
 }
 
-/** The standing number in words. */
-function standingWords({ kind }: EditField, was: string, unit: LengthUnit): string {
+/** The current number in words. */
+function currentWords({ kind }: EditField, was: string, unit: LengthUnit): string {
   if (kind === "count") return was;
   if (kind !== "allowance") return `${was} ${unit}`;
   return was.startsWith("-") ? `takes ${was.slice(1)} ${unit}` : `adds ${was} ${unit}`;
@@ -94,7 +94,7 @@ function correctedField(
     label: field.label,
     text: isSigned ? text.slice(1).trim() : text,
     way: field.kind !== "allowance" ? null : isSigned ? "takes" : "adds",
-    hint: `${field.size === null ? "In every size" : `In size ${field.size.label}`}, now ${standingWords(field, was, unit)}`,
+    hint: `${field.size === null ? "In every size" : `In size ${field.size.label}`}, now ${currentWords(field, was, unit)}`,
     errors: applied.faults.filter(({ path }) => path === field.path).map(({ message }) => message),
   };
 }

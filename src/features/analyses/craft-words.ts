@@ -13,7 +13,7 @@ export function toolSizeWord(craft: Craft): string {
   return craft === "crochet" ? "hook size" : "needle size";
 }
 
-/** What lies above another in a fabric: rows, or rounds where it is worked round. */
+/** Rows, or rounds where the fabric is worked in the round. */
 export function rowsWord({ worked }: Fabric): "rows" | "rounds" {
   return worked === undefined || worked === "flat" ? "rows" : "rounds";
 }

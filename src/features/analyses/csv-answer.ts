@@ -2,7 +2,7 @@ import "server-only";
 import { csvDownload, notCalculated, stillCalculating } from "@/server/csv-download";
 import type { LoadedResults, Results, ShownCall } from "./loaders";
 
-/** A page's table as a file, named after pattern, test and page, and made of results that are of the call as it is now; else why there is none. */
+/** A page's table as a file named after pattern, test and page, or why there is none while the results are not up to date. */
 export async function csvAnswer<Parts>(
   { call, revision }: ShownCall,
   page: string,

@@ -7,13 +7,13 @@ import { READ_DECISION } from "@/features/reports/schema";
 import { database } from "@/server/database";
 import { itemKey, type MadeDecisions } from "./decision-words";
 
-/** Whether what is stored is of the call as it stands: a new analysis is under way, or came to nothing. */
+/** Whether the stored results are of the call as it is now, or a new analysis is under way, stopped or failed. */
 export type AnalysisProgress =
   { readonly status: "current" | "updating" } | { readonly status: "stopped" | "failed"; readonly message: string };
 
 export interface StoredResults<Parts> {
   readonly progress: AnalysisProgress;
-  /** The newest that is done, of whichever version of the call; null where there is none. */
+  /** The newest finished one, of whichever version of the call; null where there is none. */
   readonly analysis: (StoredAnalysis & { readonly parts: Parts }) | null;
 }
 
@@ -26,7 +26,7 @@ export interface StoredAnalysis {
   readonly testerCount: number;
 }
 
-/** What became of analysing the call as it stands now. */
+/** The state of the analysis of the call as it is now. */
 export async function analysisProgress(access: CallAccess, callVersion: number): Promise<AnalysisProgress> {
   const row = await database().analysis.findFirst({
     where: { call: callScope(access), callVersion, engineVersion: ENGINE_VERSION },
@@ -38,9 +38,9 @@ export async function analysisProgress(access: CallAccess, callVersion: number):
 }
 
 /**
- * Parts of the newest analysis that is stored, and only those.
+ * The requested parts of the newest stored analysis, and no others.
  *
- * @param callVersion the call's, as the page knows it.
+ * @param callVersion the call's version when the page was loaded.
  * @param schema of `callResultsSchema`, the parts that are wanted.
  */
 export async function storedResults<Shape extends z.ZodRawShape>(
@@ -62,14 +62,14 @@ export async function storedResults<Shape extends z.ZodRawShape>(
   const progress = isCurrent ? ({ status: "current" } as const) : await analysisProgress(access, callVersion);
   if (row === null) return { progress, analysis: null };
   const columns: Readonly<Record<string, unknown>> = row;
-  // What another version of the engine stored in another shape is as good as absent until it is computed again.
+  // Results that another engine version stored in another shape count as missing until they are computed again.
   const parts = schema.safeParse(Object.fromEntries(names.map((name) => [name, columns[name]])));
   if (!parts.success) return { progress, analysis: null };
   const stored = { analysisId: row.id, revisionId: row.revisionId, testerCount: row._count.testers };
   return { progress, analysis: { ...stored, leftOut: leftOutSchema.parse(row.leftOut), parts: parts.data } };
 }
 
-/** Which rows of an analysis are wanted; all where nothing is said. */
+/** Which rows of an analysis to load; all by default. */
 export interface TesterRows {
   readonly size?: string;
   readonly skip?: number;
@@ -107,7 +107,7 @@ export async function madeDecisions(access: CallAccess, codes: readonly string[]
   if (codes.length === 0) return new Map();
   const rows = await database().decision.findMany({
     where: { report: { tester: { call: callScope(access), code: { in: [...new Set(codes)] } } } },
-    // Of an item that was decided on again in a newer report, that decision comes last.
+    // A decision on the same item in a newer report comes last and replaces the older one.
     orderBy: { report: { version: "asc" } },
     select: {
       ...{ part: true, position: true, decision: true, decidedAt: true },
@@ -123,7 +123,7 @@ export async function madeDecisions(access: CallAccess, codes: readonly string[]
   );
 }
 
-/** What some testers are called, by their ids in the document: their names, or the id where they have none. */
+/** Names of testers by their ids in the document; the id where there is no name. */
 export async function testerNames(access: CallAccess, codes: readonly string[]): Promise<ReadonlyMap<string, string>> {
   if (codes.length === 0) return new Map();
   const rows = await database().tester.findMany({
@@ -133,14 +133,14 @@ export async function testerNames(access: CallAccess, codes: readonly string[]):
   return new Map(rows.map(({ code, contact }) => [code, contact?.name ?? code]));
 }
 
-/** A tester and where they stand in the analysis. */
+/** A tester and their position in the analysis. */
 export interface TesterPlace {
   readonly tester: string;
   readonly name: string;
   readonly position: number;
 }
 
-/** Where some testers stand in an analysis, in its order. */
+/** The positions of some testers in an analysis, in its order. */
 export async function testerPlaces(
   access: CallAccess,
   { analysisId, testers }: { readonly analysisId: string; readonly testers: readonly string[] },

@@ -18,7 +18,7 @@ export function itemKey({ tester, part, position }: ItemAddress): string {
   return `${tester} ${part} ${position}`;
 }
 
-/** What was decided on an item, null where it says otherwise than the analysis, which is then being updated. */
+/** The decision on an item; null where the analysis does not reflect it yet. */
 export function madeDecision(
   decisions: MadeDecisions,
   item: ItemAddress & { readonly decision: Decision | null },
@@ -29,7 +29,7 @@ export function madeDecision(
 
 const DAY = new Intl.DateTimeFormat("en-GB", { day: "numeric", month: "long", year: "numeric", timeZone: "UTC" });
 
-/** `Ana, 3 November 2026`, as far as it is known; days are UTC's. */
+/** `Ana, 3 November 2026`, as far as known; days are in UTC. */
 export function deciderWords(made: MadeDecision | null): string {
   const by = made?.by ?? "one of you";
   return made?.at ? `${by}, ${DAY.format(made.at)}` : by;

@@ -23,7 +23,7 @@ export function itemWords(
 }
 
 /**
- * What became of it, by whom and when.
+ * Whether it counts, and who decided that and when.
  *
  * @param made what is known of a person's decision.
  */
@@ -31,14 +31,14 @@ export function standingWords(
   { decision, counts }: Pick<FlaggedItem, "decision" | "counts">,
   made: MadeDecision | null,
 ): string {
-  if (decision === "keep") return `Put back by ${deciderWords(made)}: it counts.`;
-  if (decision === "set-aside") return `Set aside by ${deciderWords(made)}: it does not count.`;
-  return counts ? "Kept, and marked: it counts." : "Set aside by Sizewright: it does not count.";
+  if (decision === "keep") return `Included by ${deciderWords(made)}.`;
+  if (decision === "set-aside") return `Excluded by ${deciderWords(made)}.`;
+  return counts ? "Counts, but check it." : "Excluded automatically.";
 }
 
-/** Why the engine doubts it; of a weight the unit is its own. */
+/** Why the engine flagged it; weights have their own unit. */
 export function doubtWords({ suspect, part }: Pick<FlaggedItem, "suspect" | "part">, unit: LengthUnit): string {
-  if (suspect === null) return "Sizewright finds nothing odd about it.";
+  if (suspect === null) return "Nothing unusual found.";
   if (part === "readings") return slipWords(suspect, unit);
   return slipWords({ ...suspect, wouldBe: null }, unit);
 }

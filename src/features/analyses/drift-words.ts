@@ -1,13 +1,13 @@
-/** How far a garment's fabric came out from its swatch, as fractions; null where nothing is known. */
+/** How much a garment's fabric differs from its swatch, as fractions; null where unknown. */
 export interface Drifts {
   readonly driftAcross: number | null;
   readonly driftAlong: number | null;
 }
 
-/** Less than this is not worth telling. */
-const WORTH_TELLING = 0.01;
+/** Smaller drifts are not mentioned. */
+const MIN_SHOWN_DRIFT = 0.01;
 
-/** `Their fabric came out 3 % wider and 1 % shorter than their swatch.`; null where there is nothing to tell. */
+/** `Their fabric came out 3 % wider and 1 % shorter than their swatch.`; null where there is nothing to mention. */
 export function driftWords({ driftAcross, driftAlong }: Drifts): string | null {
   const parts = [told(driftAcross, "wider", "narrower"), told(driftAlong, "longer", "shorter")].filter(
     (part) => part !== null,
@@ -16,6 +16,6 @@ export function driftWords({ driftAcross, driftAlong }: Drifts): string | null {
 }
 
 function told(drift: number | null, more: string, less: string): string | null {
-  if (drift === null || Math.abs(drift) < WORTH_TELLING) return null;
+  if (drift === null || Math.abs(drift) < MIN_SHOWN_DRIFT) return null;
   return `${Math.round(Math.abs(drift) * 100)} % ${drift > 0 ? more : less}`;
 }

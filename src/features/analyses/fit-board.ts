@@ -2,7 +2,7 @@ import type { Cell, FitFinding } from "@/engine/gaps";
 import type { Measurement, PatternDocument, Size } from "@/engine/pattern";
 import type { Differences, FitResults } from "@/engine/results";
 
-/** One area in one size: what testers say, beside the differences of what governs it. */
+/** One area in one size: what testers say, beside the differences of the measurements that govern it. */
 export interface FitRow {
   readonly size: Size;
   /** How many give each answer, from far too tight to far too loose. */
@@ -13,7 +13,7 @@ export interface FitRow {
 export interface FitArea {
   readonly id: string;
   readonly label: string;
-  /** Measurements whose targets rest on it. */
+  /** Measurements whose targets are for this area. */
   readonly governing: readonly Measurement[];
   /** Goes round the body: tight or loose; else it may be short or long too. */
   readonly isGirth: boolean;
@@ -24,7 +24,7 @@ export interface FitArea {
 /** A finding of one or more measurements that say the same. */
 export interface AreaFinding extends Omit<FitFinding, "measurement"> {
   readonly measurements: readonly Measurement[];
-  /** Every one of these cells is found on size. */
+  /** All these cells come out as planned. */
   readonly isOnSize: boolean;
 }
 
@@ -34,7 +34,7 @@ interface FitGiven {
   readonly fit: FitResults;
 }
 
-/** What testers say of the fit, by area and size, in the pattern's order; areas that nobody speaks of are left out. */
+/** What testers say about the fit, by area and size, in the pattern's order; areas without answers are left out. */
 export function fitBoard({ pattern, differences: { cells }, fit }: FitGiven): FitArea[] {
   const labels = new Map(pattern.bodyMeasurements?.map(({ id, label }) => [id, label]));
   return fit.areas.map(({ area: id, answersBySize }) => {
@@ -44,9 +44,9 @@ export function fitBoard({ pattern, differences: { cells }, fit }: FitGiven): Fi
     return {
       ...{ id, label: labels.get(id) ?? id, governing },
       isGirth: governing.some(({ girth }) => girth === true),
-      rows: pattern.sizes.map((size, at) => ({
+      rows: pattern.sizes.map((size, index) => ({
         size,
-        counts: answersBySize[at] ?? [],
+        counts: answersBySize[index] ?? [],
         cells: governing.flatMap((measurement) => cellOf(cells, measurement, size)),
       })),
       findings: alike(

@@ -7,10 +7,10 @@ import { cellEstimate, MARKS } from "./ruler-marks";
 import { cellState, verdictWords } from "./verdict-words";
 import type { DrawnGap, FitTableContent } from "./components/fit-table";
 
-/** Every ruler beside the fit reaches so many tolerances to either side. */
+/** How many tolerances each ruler beside the fit covers on either side. */
 export const FIT_REACH = 3;
 
-/** The gap of a measurement in a size as it is drawn beside the fit. @param size its label. */
+/** The difference of a measurement in a size as drawn beside the fit. @param size its label. */
 export function drawnGap(
   cell: Cell,
   { measurement, unit, size }: { readonly measurement: Measurement; readonly unit: LengthUnit; readonly size: string },
@@ -18,7 +18,7 @@ export function drawnGap(
   return {
     mark: MARKS[cellState(cell)],
     estimate: cellEstimate(cell, { toleranceCm: measurement.toleranceCm, reach: FIT_REACH }),
-    words: verdictWords(cell, { unit, size }),
+    words: verdictWords(cell, { measurement, unit, size }),
   };
 }
 
@@ -31,8 +31,8 @@ export function fitTableContent(area: FitArea, unit: LengthUnit): FitTableConten
     beside: governing.map(({ letter, label: name }) => `${letter} ${name}`),
     rows: rows.map(({ size, counts, cells }) => ({
       ...{ size: size.label, counts, words: answersWords(counts, area) },
-      gaps: governing.map((measurement, at) => {
-        const cell = cells[at];
+      gaps: governing.map((measurement, index) => {
+        const cell = cells[index];
         return cell === undefined ? null : drawnGap(cell, { measurement, unit, size: size.label });
       }),
     })),

@@ -16,9 +16,9 @@ export function fitCsv(
     const row = area?.rows.find(({ size }) => size.id === sizeId);
     const size = pattern.sizes.find(({ id }) => id === sizeId)?.label ?? sizeId;
     if (area === undefined) return [];
-    const differences = area.governing.map(({ label }, at) => {
-      const cell = row?.cells[at];
-      return cell ? `${label}: ${verdictWords(cell, { unit, size })}` : label;
+    const differences = area.governing.map((measurement, index) => {
+      const cell = row?.cells[index];
+      return cell ? `${measurement.label}: ${verdictWords(cell, { measurement, unit, size })}` : measurement.label;
     });
     return [
       {

@@ -17,8 +17,7 @@ export interface AreaInSize {
 }
 
 /**
- * The size that the picture shows: the one that an address asks for, else the one that most find tight or loose, of equals
- * the one that most is said of, then the smallest.
+ * The size that the picture shows: the requested one, else the one most testers find tight or loose, then the one with the most answers, then the smallest.
  *
  * @returns null where there is no such size.
  */
@@ -37,7 +36,7 @@ export function pictureSize(
   return first?.size ?? null;
 }
 
-/** Every area in one size, also where nobody says anything. */
+/** Every area in one size, including those without answers. */
 export function areasInSize(areas: readonly FitArea[], size: Size): AreaInSize[] {
   return areas.flatMap((area) =>
     area.rows.filter((row) => row.size.id === size.id).map((row) => ({ area, row, tally: fitTally(row.counts) })),
@@ -49,7 +48,7 @@ export function fitTally([farTight = 0, tight = 0, right = 0, loose = 0, farLoos
   return { tight: farTight + tight, right, loose: loose + farLoose };
 }
 
-/** What stands at the tape of each measurement that governs an area which is spoken of in this size. */
+/** The answers for each measurement that governs an area with answers in this size. */
 export function fitMarks(
   areas: readonly FitArea[],
   size: Size,

@@ -6,24 +6,25 @@ import { sizesOf, type AreaFinding, type FitArea } from "./fit-board";
 
 /** `2 a little tight, 1 as wished`. */
 export function answersWords(counts: readonly number[], area: Pick<FitArea, "isGirth">): string {
-  const told = FIT_SCALE.flatMap((scale, at) => {
-    const count = counts[at] ?? 0;
+  const told = FIT_SCALE.flatMap((scale, index) => {
+    const count = counts[index] ?? 0;
     return count === 0 ? [] : [`${count} ${fitScaleLabel(scale, area)}`];
   });
-  return told.length === 0 ? "nobody says anything" : told.join(", ");
+  return told.length === 0 ? "no answers" : told.join(", ");
 }
 
-/** `Upper arm is on size, yet tight for 4 of 5 from 2X up: that asks for another ease, not for another count.` */
+/** `Upper arm comes out as planned but is tight for 4 of 5 from 2X up. Change its ease, not its counts.` */
 export function fitSentence(finding: AreaFinding, area: FitArea, pattern: PatternDocument): string {
   const { measurements, feels, agree, testers, isOnSize } = finding;
   const [less, more] = area.isGirth ? ["tight", "loose"] : ["tight or short", "loose or long"];
   const labels = measurements.map(({ label }) => label).join(" and ");
-  const is = measurements.length === 1 ? "is" : "are";
-  const stands = isOnSize ? `${is} on size` : `${is} not found off`;
-  return `${labels} ${stands}, yet ${feels === "tight" ? less : more} for ${agree} of ${testers} ${rangeWords(finding, pattern)}: that asks for another ease, not for another count.`;
+  const [comes, does, is, its] =
+    measurements.length === 1 ? ["comes", "does", "is", "its"] : ["come", "do", "are", "their"];
+  const result = isOnSize ? `${comes} out as planned` : `${does} not show a difference`;
+  return `${labels} ${result} but ${is} ${feels === "tight" ? less : more} for ${agree} of ${testers} ${rangeWords(finding, pattern)}. Change ${its} ease, not ${its} counts.`;
 }
 
-/** The ease that the finding's measurements are given in its sizes: `Its ease there is 10 cm.` */
+/** The ease of the finding's measurements in its sizes: `The ease of Bust is 10 cm there.` */
 export function easeWords(finding: AreaFinding, pattern: PatternDocument, unit: LengthUnit): string {
   return finding.measurements
     .flatMap(({ label, target }) => {
@@ -38,7 +39,7 @@ export function easeWords(finding: AreaFinding, pattern: PatternDocument, unit: 
 function rangeWords({ from, to }: AreaFinding, { sizes }: PatternDocument): string {
   const label = (id: string) => sizes.find((size) => size.id === id)?.label ?? id;
   const [isFirst, isLast] = [sizes[0]?.id === from, sizes.at(-1)?.id === to];
-  if (isFirst && isLast) return "over all sizes";
+  if (isFirst && isLast) return "in all sizes";
   if (from === to) return `in ${label(from)}`;
   return isLast ? `from ${label(from)} up` : `up to ${label(to)}`;
 }

@@ -1,11 +1,11 @@
 import type { GapQuery } from "./schema";
 
-/** A cell as addresses name it: `m.bust`, the size first. Ids hold no dot. */
+/** A cell as addresses name it: `m.bust`, the size first. Ids contain no dot. */
 export function cellKey(size: string, measurement: string): string {
   return `${size}.${measurement}`;
 }
 
-/** What the gap page's address asks for: as it is read now, with some of it changed. */
+/** The query of the Differences page as it is now, with some of it changed. */
 export function gapSearch(query: GapQuery, changed: Partial<GapQuery> = {}): string {
   const { view, sort, show, cell, page, testers } = { ...query, testers: 1, ...changed };
   const asked = new URLSearchParams();
@@ -19,12 +19,12 @@ export function gapSearch(query: GapQuery, changed: Partial<GapQuery> = {}): str
   return text === "" ? "" : `?${text}`;
 }
 
-/** Addresses of the gap page; see `gapSearch`. */
+/** Addresses of the Differences page; see `gapSearch`. */
 export function gapAddress(callId: string, query: GapQuery, changed: Partial<GapQuery> = {}): string {
   return `/calls/${callId}/gaps${gapSearch(query, changed)}`;
 }
 
-/** Where a link on the gap page itself opens a cell. */
+/** Address of a link on the Differences page that opens a cell. */
 export function openCell(search: string, cell: string): string {
   return `${search}${search === "" ? "?" : "&"}cell=${cell}#at-${cell}`;
 }

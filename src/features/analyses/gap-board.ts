@@ -13,7 +13,7 @@ export interface BoardCell {
   readonly state: CellState;
   readonly words: string;
   readonly toleranceCm: number;
-  /** Numbers, from 1, of the named causes that explain its gap. */
+  /** Numbers, from 1, of the named causes that explain its difference. */
   readonly causes: readonly number[];
 }
 
@@ -22,12 +22,12 @@ export interface BoardRow {
   readonly cells: readonly BoardCell[];
 }
 
-/** The gap page's content: measurements down, sizes across. */
+/** The content of the Differences page: measurements down, sizes across. */
 export interface GapBoard {
   readonly sizes: readonly { readonly size: Size; readonly testers: number }[];
   readonly rows: readonly BoardRow[];
   readonly tally: Readonly<Record<VerdictShow, number>>;
-  /** Every ruler reaches so many tolerances to either side. */
+  /** How many tolerances every ruler covers on either side. */
   readonly reach: number;
   readonly unit: LengthUnit;
 }
@@ -43,17 +43,17 @@ const SHOWN_AS: Readonly<Record<CellState, VerdictShow>> = {
 const LEAST_REACH = 2;
 const MOST_REACH = 3;
 
-/** Lays an analysis out by measurement and size. */
+/** Arranges an analysis by measurement and size. */
 export function gapBoard(
   { pattern, differences }: { readonly pattern: PatternDocument; readonly differences: Differences },
   unit: LengthUnit,
 ): GapBoard {
   const { sizes, measurements } = pattern;
   const causesOf = explaining(pattern, differences);
-  const rows = measurements.map((measurement, at) => ({
+  const rows = measurements.map((measurement, index) => ({
     measurement,
     cells: sizes.map((size, sizeAt) => {
-      const place = sizeAt * measurements.length + at;
+      const place = sizeAt * measurements.length + index;
       const cell = differences.cells[place];
       if (cell === undefined) throw new RangeError("the analysis is of another pattern");
       return boardCell(cell, { size, measurement, unit, causes: causesOf(place) });
@@ -62,7 +62,7 @@ export function gapBoard(
   const tally = { off: 0, holds: 0, open: 0, none: 0 };
   for (const { cells } of rows) for (const { state } of cells) tally[SHOWN_AS[state]] += 1;
   return {
-    sizes: sizes.map((size, at) => ({ size, testers: differences.testersBySize[at] ?? 0 })),
+    sizes: sizes.map((size, index) => ({ size, testers: differences.testersBySize[index] ?? 0 })),
     rows,
     tally,
     reach: rulerReach(differences.cells, measurements),
@@ -70,14 +70,14 @@ export function gapBoard(
   };
 }
 
-/** True where a cell belongs to what the reader asked to be shown. */
+/** True where a cell matches the reader's filter. */
 export function isShown({ state, causes }: BoardCell, show: Show): boolean {
   if (show === undefined) return true;
   const cause = causeShown(show);
   return cause === null ? SHOWN_AS[state] === show : causes.includes(cause);
 }
 
-/** Cells with the gap that weighs most first: by its size in tolerances, those without a report last. */
+/** Cells with the largest difference in tolerances first, those without a report last. */
 export function byWorst<Shown extends BoardCell>(cells: readonly Shown[]): Shown[] {
   const weight = ({ cell, state, toleranceCm }: BoardCell) =>
     state === "none" ? -1 : Math.abs(cell.gapCm ?? 0) / toleranceCm;
@@ -98,21 +98,21 @@ function boardCell(
     size,
     cell,
     state: cellState(cell),
-    words: verdictWords(cell, { unit, size: size.label }),
+    words: verdictWords(cell, { measurement, unit, size: size.label }),
     toleranceCm: measurement.toleranceCm,
     causes,
   };
 }
 
-/** A cause explains a cell where it moves it by at least half its tolerance. */
-const LEAST_MOVE = 0.5;
+/** A cause explains a cell if it changes it by at least half its tolerance. */
+const MIN_EFFECT = 0.5;
 
-/** By a cell's place in the analysis: the numbers of the causes that explain it. */
+/** The numbers of the causes that explain a cell, by the cell's index in the analysis. */
 function explaining({ measurements }: PatternDocument, { causes }: Differences): (place: number) => number[] {
   return (place) => {
     const tolerance = measurements[place % measurements.length]?.toleranceCm ?? Number.NaN;
-    return causes.flatMap(({ estimate, movesCm }, at) =>
-      Math.abs((movesCm[place] ?? 0) * estimate) >= LEAST_MOVE * tolerance ? [at + 1] : [],
+    return causes.flatMap(({ estimate, movesCm }, index) =>
+      Math.abs((movesCm[place] ?? 0) * estimate) >= MIN_EFFECT * tolerance ? [index + 1] : [],
     );
   };
 }

@@ -5,10 +5,9 @@ import { lengthCell } from "@/ui/length-cell";
 import type { GapBoard } from "./gap-board";
 
 /**
- * The cells as a table for a spreadsheet: a head line, then a line a cell, lengths as they are shown in the reader's unit.
+ * The cells as a table for a spreadsheet: a head line, then a line per cell, lengths as shown in the reader's unit.
  *
- * @param pattern what the cells are compared with. What is measured stands beside it at the pattern's own gauge, as the
- *   difference does: each tester's gauge is taken out of both.
+ * @param pattern what the cells are compared with. The measured length is at the pattern's own gauge, as the difference is: each tester's gauge is taken out of both.
  */
 export function gapsCsv({ rows, unit }: Pick<GapBoard, "rows" | "unit">, pattern: PatternDocument): string {
   const planned = plannedLengths(pattern);
@@ -33,7 +32,7 @@ export function gapsCsv({ rows, unit }: Pick<GapBoard, "rows" | "unit">, pattern
   return csvText(lines);
 }
 
-/** What the pattern comes to in each size, by size and measurement, cm. */
+/** The planned lengths by size and measurement, cm. */
 function plannedLengths(pattern: PatternDocument): Map<string, number> {
   return new Map(
     pattern.sizes.flatMap(({ id: size }) =>

@@ -6,7 +6,7 @@ import { cellEstimate } from "./ruler-marks";
 import type { GapQuery } from "./schema";
 import type { CellState } from "./verdict-words";
 
-/** What the grid of rulers draws, and no more: it is sent to the browser as it stands. */
+/** What the grid of rulers draws, and nothing more, because all of it is sent to the browser. */
 export interface GridContent {
   readonly sizes: readonly GridSize[];
   readonly rows: readonly GridRow[];
@@ -33,11 +33,11 @@ export interface GridCell {
   readonly estimate?: RulerEstimate | undefined;
   /** Numbers of the causes that explain it, where there are any. */
   readonly causes?: readonly number[] | undefined;
-  /** It is none of what the reader asked to be shown. */
+  /** It does not match the reader's filter. */
   readonly isOther?: true | undefined;
 }
 
-/** A row of the same cells as numbers, in the reader's unit. */
+/** One cell as a row of numbers, in the reader's unit. */
 export interface NumberRow {
   readonly key: string;
   readonly measurement: string;
@@ -53,13 +53,13 @@ export interface PageOf<Content> extends PageOfList {
   readonly content: Content;
 }
 
-/** On one page: cells of the grid, and rows of numbers. */
+/** How many fit on one page: cells of the grid, and rows of numbers. */
 const CELLS_A_PAGE = 150;
 const NUMBERS_A_PAGE = 100;
 
 type Asked = Pick<GapQuery, "show" | "cell" | "page" | "sort">;
 
-/** The measurements that are shown, those of one page: the opened cell's, else the asked one. */
+/** The measurements of one page: the page of the open cell, else the requested one. */
 export function gridContent(board: GapBoard, { show, cell: opened, page: asked }: Asked): PageOf<GridContent> {
   const shown = board.rows.filter(({ cells }) => cells.some((cell) => isShown(cell, show)));
   const openedAt = shown.findIndex(({ cells }) => cells.some(({ key }) => key === opened));
@@ -95,7 +95,7 @@ function pageWith({
   rows,
   take,
 }: {
-  /** Of the rows, −1 where none is opened. */
+  /** Index in the rows; −1 where none is open. */
   readonly openedAt: number;
   readonly asked: number;
   readonly rows: number;

@@ -17,7 +17,7 @@ export type Results<Parts> = StoredAnalysis &
     readonly revisionNumber: number;
   };
 
-/** What a page of a call has loaded before its results. */
+/** What a page of a call has loaded already before its results. */
 export interface ShownCall {
   readonly access: CallAccess;
   readonly call: CurrentCall;
@@ -26,7 +26,7 @@ export interface ShownCall {
 
 export interface LoadedResults<Parts> {
   readonly progress: AnalysisProgress;
-  /** What was analysed last; null where nothing was. */
+  /** The last results; null where there are none. */
   readonly results: Results<Parts> | null;
   /** Names of testers whose reports were left out of it. */
   readonly leftOut: readonly { readonly name: string; readonly message: string }[];
@@ -70,7 +70,7 @@ export async function loadPlan(access: CallAccess, planId: string): Promise<Load
   return { plan, base: await revisionByNumber(access.pattern, plan.baseNumber) };
 }
 
-/** What a revision rests on, null where it was not made from a plan. */
+/** The evidence for a revision; null where it was not made from a plan. */
 export async function loadEvidence(patternId: string, number: number): Promise<Evidence | null> {
   const access = await patternAccess(await requireViewer(), patternId, "viewer");
   return await revisionEvidence(access, number);

@@ -5,7 +5,7 @@ import type { MethodResults } from "@/engine/results";
 type StoredExample = NonNullable<MethodResults["example"]>;
 type StoredAverage = NonNullable<MethodResults["plainAverage"]>;
 
-/** One reading of the call that counts, with all that it is calculated from. */
+/** One counted reading of the call, with everything it is calculated from. */
 export interface MethodExample extends Pick<StoredExample, "prediction" | "step" | "readings"> {
   readonly name: string;
   readonly size: Size;
@@ -14,7 +14,7 @@ export interface MethodExample extends Pick<StoredExample, "prediction" | "step"
   readonly explanation: Explanation;
 }
 
-/** What one makes of a cell, from the crudest to the estimate, cm. */
+/** Three ways to estimate a cell, from the crudest to the engine's, cm. */
 export interface PlainAverage extends Omit<StoredAverage, "size" | "measurement" | "testers"> {
   readonly size: Size;
   readonly measurement: Measurement;
@@ -27,7 +27,7 @@ interface MethodGiven {
   readonly names: ReadonlyMap<string, string>;
 }
 
-/** The reading to follow step by step; null where none has a swatch behind it. */
+/** The reading to follow step by step; null where none has a swatch. */
 export function methodExample({ pattern, method: { example }, names }: MethodGiven): MethodExample | null {
   if (example === null) return null;
   const { tester, prediction, step, readings } = example;

@@ -13,16 +13,16 @@ export interface Spread {
 }
 
 const SPREADS: readonly Omit<Spread, "words">[] = [
-  { key: "offset", name: "Offset", meaning: "how far a measurement is off in every size alike" },
-  { key: "step", name: "Step", meaning: "how far it goes off toward the smallest and the largest size" },
-  { key: "cell", name: "Cell", meaning: "how far a single size is off by itself" },
+  { key: "offset", name: "Offset", meaning: "how far a measurement is off by the same amount in every size" },
+  { key: "step", name: "Step", meaning: "how far it is off toward the smallest and the largest size" },
+  { key: "cell", name: "Cell", meaning: "how far a single size is off on its own" },
   {
     key: "driftAcross",
     name: "Drift across",
-    meaning: "how far a garment’s fabric comes out wider or narrower than its swatch",
+    meaning: "how much wider or narrower a garment’s fabric is than its swatch",
   },
-  { key: "driftAlong", name: "Drift along", meaning: "how far it comes out longer or shorter" },
-  { key: "residual", name: "Reading", meaning: "what is left between one reading and the next: the hand and the tape" },
+  { key: "driftAlong", name: "Drift along", meaning: "how much longer or shorter it is" },
+  { key: "residual", name: "Reading", meaning: "what remains between one reading and the next: the hand and the tape" },
 ];
 
 /** The six spreads as estimated here, drifts in per cent, the others as lengths at the pattern's tolerances. */
@@ -44,7 +44,7 @@ function lengthsWords(sd: number, { least, most }: { least: number; most: number
   return least === most ? `${length(least)} ${unit}` : `${length(least)} to ${length(most)} ${unit}`;
 }
 
-/** How many cells stand in each verdict. */
+/** How many cells have each verdict. */
 export function verdictTally(cells: readonly Cell[]): Readonly<Record<CellState, number>> {
   const tally = { off: 0, leaning: 0, unsettled: 0, holds: 0, none: 0 };
   for (const cell of cells) tally[cellState(cell)] += 1;

@@ -11,8 +11,7 @@ import { TaskInterrupted, type RunTask } from "@/server/run-task";
 import { inTransaction, type Connection } from "@/server/transaction";
 
 /**
- * The call that is to be analysed next, null where all are. What people changed and wait for comes first, the longest
- * waiting of them; then calls whose results are of another version of the engine, open ones before closed ones.
+ * The call to analyse next; null where all are up to date. First what people changed and wait for, longest waiting first; then calls whose results are from another engine version, open ones before closed ones.
  */
 export async function nextCallToAnalyse(): Promise<string | null> {
   const [row] = await database().$queryRaw<{ id: string }[]>`
@@ -29,8 +28,7 @@ export async function nextCallToAnalyse(): Promise<string | null> {
 }
 
 /**
- * The worker's job: analyses a call as it stands now and stores what pages show of it. What cannot be computed, or takes
- * too long, is stored as such and not tried again until something changes.
+ * The worker's job: analyses a call as it is now and stores what pages show. A call that cannot be analysed, or takes too long, is stored as such and not tried again until something changes.
  */
 export async function analyseCall(callId: string, run: RunTask<EngineTask>): Promise<void> {
   const access = await unsafeOwnerAccess(callId);
@@ -57,10 +55,11 @@ type Outcome =
   | { readonly status: "stopped" | "failed"; readonly message: string };
 
 const STOPPED =
-  "It took too long and was stopped; all reports are kept. It is calculated again with the next report, decision or revision.";
+  "It took too long and was stopped. All reports are safe, and the next report, decision or revision starts a new calculation.";
 const FAILED =
-  "Something in its numbers cannot be calculated with; all reports are kept. Look at the possible mistakes, and exclude what cannot be.";
-const UNREAD = "Its pattern or its reports cannot be read. Save the pattern again, or tell whoever runs Sizewright.";
+  "One of the numbers makes the calculation fail. All reports are safe. Look at the possible mistakes and exclude impossible numbers.";
+const UNREAD =
+  "The pattern or its reports cannot be read. Save the pattern again, or tell the person who runs Sizewright.";
 
 async function analysed({ document }: VersionedCall, run: RunTask<EngineTask>): Promise<Outcome> {
   try {
@@ -75,8 +74,7 @@ async function analysed({ document }: VersionedCall, run: RunTask<EngineTask>): 
 }
 
 /**
- * Stores what became of a version, in place of what was known of older ones; what is done stays until something else is.
- * A version that has been overtaken is not stored: it may hold what its tester has had deleted since.
+ * Stores the outcome for a version in place of older ones; finished results stay until newer ones are finished. An outdated version is not stored, because it may contain data that a tester has deleted since.
  */
 async function storeOutcome(access: CallAccess, call: VersionedCall, outcome: Outcome): Promise<void> {
   const { callId } = access;
@@ -99,8 +97,7 @@ async function storeOutcome(access: CallAccess, call: VersionedCall, outcome: Ou
 }
 
 /**
- * Lays results into the columns and rows that pages read, in one statement. What grows with testers goes as a text of its
- * own, so that PostgreSQL takes it apart once.
+ * Writes results into the columns and rows that pages read, in one statement. What grows with testers is a text of its own, so that PostgreSQL parses it once.
  */
 async function storeResults(
   transaction: Connection,

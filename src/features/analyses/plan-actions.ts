@@ -12,14 +12,14 @@ import { submissionKey } from "@/server/submission-key";
 import { chosenIn, readChosen } from "./chosen";
 import { requestPlan, savePlan } from "./plan-mutations";
 
-/** A form that could not be sent on, with what stood chosen in it. */
+/** A form that was refused, with what was chosen in it. */
 export interface PlanFailure extends Failure {
   readonly chosen?: readonly string[];
 }
 
 const planSchema = z.object({ callId: z.uuid(), baseNumber: z.coerce.number().int().min(1), key: z.uuid() });
 
-/** Asks for what changes where the chosen proposals are taken, and leads to the page that shows it. */
+/** Requests a plan for the chosen proposals, and redirects to the page that shows it. */
 export const planChanges = viewerAction(
   async (viewer, _last: PlanFailure | undefined, form: FormData): Promise<PlanFailure> => {
     const { callId, baseNumber, key } = parseForm(planSchema, form);
@@ -47,7 +47,7 @@ const correctionSchema = planSchema.extend({
   reason: z.string().max(1_000),
 });
 
-/** Asks for what is then to be expected where numbers are corrected by hand, and leads to the page that shows it. */
+/** Requests a plan for numbers corrected by hand, and redirects to the page that shows it. */
 export const planCorrection = viewerAction(
   async (viewer, _last: Failure | undefined, form: FormData): Promise<Failure> => {
     const sent = lastTexts(readForm(form));
@@ -66,15 +66,18 @@ export const planCorrection = viewerAction(
 const saveSchema = z.object({ callId: z.uuid(), planId: z.uuid(), reason: z.string().optional() });
 
 const SOMEBODY_SAVED =
-  "Somebody saved a revision while you were looking at this. Nothing is lost: go back to “What to change” to see what is left to do against theirs.";
+  "Someone saved a new revision while you were looking at this. Nothing is lost: go back to “What to change” to see what is left to change in it.";
 
-/** Saves what a plan makes of the pattern as the next revision, and leads to the gaps against it. */
+/** Saves a plan's pattern as the next revision, and redirects to the differences from it. */
 export const savePlannedRevision = viewerAction(
   async (viewer, _last: Failure | undefined, form: FormData): Promise<Failure> => {
     const { callId, planId, reason: typed } = parseForm(saveSchema, form);
     const access = await callAccess(viewer, callId, "editor");
     const reason = reasonSchema.safeParse(typed);
-    if (!reason.success) return failure(reason.error.issues[0]?.message ?? "The reason cannot be kept.");
+    if (!reason.success)
+      return failure(
+        reason.error.issues[0]?.message ?? "The reason can’t be saved: it must have 1 to 1,000 characters.",
+      );
     let number: number;
     try {
       ({ number } = await savePlan(access, { planId, reason: reason.data }));

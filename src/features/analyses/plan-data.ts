@@ -15,9 +15,9 @@ export interface StoredPlan {
   readonly request: PlanRequest;
   /** The revision that it changes. */
   readonly baseNumber: number;
-  /** The version of the call that it rests on. */
+  /** The version of the call that it is based on. */
   readonly callVersion: number;
-  /** What was known of that version. */
+  /** The results of that version. */
   readonly differences: Differences;
   /** Null while it is being calculated. */
   readonly output: PlanOutput | null;
@@ -51,7 +51,7 @@ export async function isPlanDone(access: CallAccess, planId: string): Promise<bo
   return row._count.output > 0;
 }
 
-/** An analysis as evidence holds it, whichever version of the engine wrote it. */
+/** An analysis as stored with evidence, whichever engine version wrote it. */
 const evidenceSchema = z.object({
   causes: z.array(z.object({ ...causeShape, rivals: z.array(z.object(rivalShape)) })),
   testers: z.array(z.unknown()).optional(),
@@ -60,19 +60,19 @@ const evidenceSchema = z.object({
 
 export type EvidenceCauses = z.infer<typeof evidenceSchema>["causes"];
 
-/** What a revision rests on that was made from a plan, frozen when it was saved. */
+/** The evidence for a revision made from a plan, frozen when it was saved. */
 export interface Evidence {
   readonly take: readonly AcceptedProposal[];
   readonly causes: EvidenceCauses;
   /** How many testers had reported. */
   readonly testers: number;
-  /** Counts that the call's testers are since taken to have worked otherwise than they said. */
+  /** Errors in the instructions: counts that testers worked without knowing, and which are added to their reports since. */
   readonly misworked: Misworked;
   /** Null where the call is gone. */
   readonly call: { readonly callId: string; readonly title: string } | null;
 }
 
-/** What a revision rests on, null where it was not made from a plan. */
+/** The evidence for a revision; null where it was not made from a plan. */
 export async function revisionEvidence(access: PatternAccess, number: number): Promise<Evidence | null> {
   const row = await database().revisionEvidence.findFirst({
     where: { revision: { number, pattern: patternScope(access) } },

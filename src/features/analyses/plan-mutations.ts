@@ -25,9 +25,9 @@ interface NewPlan {
 }
 
 /**
- * Asks what becomes of the pattern, over the analysis that the page showed. The same key again makes no second plan.
+ * Requests a plan over the analysis that the page showed. The same key again makes no second plan.
  *
- * @throws {AppError} "changed-meanwhile" where another revision stands now, or nothing is analysed; "not-found" where the
+ * @throws {AppError} "changed-meanwhile" where there is a newer revision, or no analysis; "not-found" where the
  *   call is not the viewer's to edit.
  */
 export async function requestPlan(
@@ -65,10 +65,10 @@ export async function requestPlan(
 }
 
 /**
- * Saves what a plan makes of the pattern as the next revision, and freezes what it rests on. Saved again, it is the same one.
+ * Saves a plan's pattern as the next revision, and freezes its evidence. Saving it again returns the same revision.
  *
  * @returns the revision's number.
- * @throws {AppError} "changed-meanwhile" where another revision came first; "not-found" where the plan is not the viewer's to save or was not worked out.
+ * @throws {AppError} "changed-meanwhile" where another revision came first; "not-found" where the plan is not the viewer's to save or was not calculated.
  */
 export async function savePlan(
   access: CallAccess,
@@ -117,7 +117,7 @@ export async function nextPlan(): Promise<string | null> {
   return row?.id ?? null;
 }
 
-/** The worker's job: has the engine work out a plan, once. One that reports or revisions have overtaken is marked so. */
+/** The worker's job: has the engine calculate a plan, once. One that is outdated by new reports or revisions is marked so. */
 export async function runPlan(planId: string, run: RunTask<EngineTask>): Promise<void> {
   const plan = await database().plan.findUnique({ where: { id: planId } });
   if (plan === null || plan.output !== null) return;
@@ -150,7 +150,7 @@ async function outcomeOf(access: CallAccess, { plan, run }: PlanToRun): Promise<
   }
 }
 
-/** What the engine is asked, or at once the answer where the typed numbers cannot be read. */
+/** The engine's task, or the finished answer where the typed numbers cannot be read. */
 function taskOf(
   request: PlanRequest,
   { call, differences }: { call: CallDocument; differences: Differences },

@@ -7,7 +7,7 @@ import { againstTarget, type AgainstTarget } from "./target-words";
 
 export type RevisedPlan = Extract<PlanOutput, { status: "revised" }>;
 
-/** What a measurement of one size is expected to come to at the pattern's gauge, as it is and once revised; lengths in cm. */
+/** The expected length of a measurement in one size at the pattern's gauge, before and after the revision, cm. */
 export interface PlannedCell {
   readonly size: Size;
   readonly toleranceCm: number;
@@ -18,7 +18,7 @@ export interface PlannedCell {
     readonly lowCm: number | null;
     readonly highCm: number | null;
     readonly against: AgainstTarget;
-    /** The same reports against the revised pattern. */
+    /** The same reports compared with the revised pattern. */
     readonly cell: Cell;
   };
 }
@@ -51,13 +51,13 @@ export interface PlanOutcome {
 
 interface Given {
   readonly before: PatternDocument;
-  /** What was known when it was asked. */
+  /** The results when it was requested. */
   readonly cellsBefore: readonly Cell[];
   readonly take: readonly AcceptedProposal[];
   readonly plan: RevisedPlan;
 }
 
-/** What becomes of the pattern and of every measurement where a plan is saved. */
+/** What saving a plan does to the pattern and every measurement. */
 export function planOutcome(given: Given): PlanOutcome {
   return { instructions: mendedInstructions(given), changedRows: changedRows(given), rows: plannedRows(given) };
 }
@@ -66,8 +66,8 @@ function mendedInstructions({ before, take, plan }: Given): MendedInstruction[] 
   const told = plan.changes.filter(({ path }) => path === "instructions");
   return take
     .filter(({ kind, by }) => kind === "count" && by === "input")
-    .flatMap(({ id, size }, at) => {
-      const change = told[at];
+    .flatMap(({ id, size }, index) => {
+      const change = told[index];
       if (change?.was == null) return [];
       const label = before.counts.find((count) => count.id === id)?.label ?? id;
       return [{ label, size: sizeLabel(before, size), was: change.was, becomes: change.becomes }];
@@ -112,14 +112,14 @@ function plannedRows({ before, cellsBefore, plan }: Given): PlannedRow[] {
     after: predict({ pattern, size: id }).measurements,
   }));
   const count = pattern.measurements.length;
-  return pattern.measurements.map((measurement, at) => ({
+  return pattern.measurements.map((measurement, index) => ({
     measurement,
     cells: pattern.sizes.map((size, s): PlannedCell => {
-      const [cell, cellAfter] = [present(cellsBefore[s * count + at]), present(replayed.cells[s * count + at])];
-      const was = present(promised[s]?.before[at]);
-      const targetCm = present(promised[s]?.after[at]).targetCm;
+      const [cell, cellAfter] = [present(cellsBefore[s * count + index]), present(replayed.cells[s * count + index])];
+      const was = present(promised[s]?.before[index]);
+      const targetCm = present(promised[s]?.after[index]).targetCm;
       const { toleranceCm } = measurement;
-      const { expectedCm } = present(after[s * count + at]);
+      const { expectedCm } = present(after[s * count + index]);
       const expectedBefore = cell.gapCm === null ? null : was.designCm + cell.gapCm;
       const around = (bound: number | null) =>
         bound === null || cellAfter.gapCm === null ? null : expectedCm + bound - cellAfter.gapCm;

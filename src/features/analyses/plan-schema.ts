@@ -13,7 +13,7 @@ const patternSchema = z.unknown().transform((value, context): PatternDocument =>
 
 const unitSchema = z.enum(["cm", "in"]);
 
-/** What a plan asks: what becomes of the pattern where proposals are accepted, or where numbers are corrected by hand. */
+/** A plan's request: proposals to accept, or numbers corrected by hand. */
 export const planRequestSchema = z.discriminatedUnion("kind", [
   z.strictObject({ kind: z.literal("proposals"), take: z.array(acceptedProposalSchema).readonly() }),
   z.strictObject({
@@ -60,7 +60,7 @@ const planOutputSchema = z.discriminatedUnion("status", [
       z.strictObject({ size: z.string(), measurement: z.string(), expectedCm: z.number(), gapCm: z.number() }),
     ),
     misworked: misworkedSchema,
-    /** The gaps of the same reports against the revised pattern. */
+    /** The differences of the same reports from the revised pattern. */
     replayed: gapsOutputSchema,
   }),
   z.strictObject({
@@ -84,10 +84,10 @@ const planOutputSchema = z.discriminatedUnion("status", [
   z.strictObject({ status: z.literal("overtaken") }),
 ]);
 
-/** What the engine made of a plan; "overtaken" where reports or a revision came in between. */
+/** The engine's answer to a plan; "overtaken" where reports or a revision came in between. */
 export type PlanOutput = z.infer<typeof planOutputSchema>;
 
-/** What became of a plan, as it is stored. */
+/** The answer to a plan as stored. */
 export function readPlanOutput(text: string): PlanOutput {
   return planOutputSchema.parse(JSON.parse(text));
 }

@@ -4,7 +4,7 @@ import type { PlannedCell, PlannedRow } from "./plan-outcome";
 import { targetWords } from "./target-words";
 import { cellState, plain } from "./verdict-words";
 
-/** How many targets are met and how many reported cells come out on size, now and then. */
+/** How many targets are met and how many reported cells come out as planned, before and after. */
 export function summaryWords(rows: readonly PlannedRow[]): string {
   const cells = rows.flatMap((row) => row.cells);
   const targets = cells.filter(({ targetCm }) => targetCm !== null);
@@ -15,7 +15,7 @@ export function summaryWords(rows: readonly PlannedRow[]): string {
     targets.length === 0
       ? ""
       : `${met("after")} of ${targets.length} targets will be met (${met("before")} are now), and `;
-  const text = `${ofTargets}${held("after")} of ${reported.length} measurements and sizes with reports come out as promised (${held("before")} do now).`;
+  const text = `${ofTargets}${held("after")} of ${reported.length} measurements and sizes with reports come out as planned (${held("before")} do now).`;
   return text.charAt(0).toUpperCase() + text.slice(1);
 }
 
@@ -23,11 +23,11 @@ export function summaryWords(rows: readonly PlannedRow[]): string {
 export function expectedWords(rows: readonly PlannedRow[]): string {
   const cells = rows.flatMap((row) => row.cells).filter(({ targetCm }) => targetCm !== null);
   if (cells.length === 0)
-    return "No measurement of this pattern has a target, so this shows only what each will come to.";
+    return "No measurement of this pattern has a target, so this only shows the expected lengths.";
   const met = (side: "before" | "after") => cells.filter((cell) => cell[side].against === "within").length;
   const [before, after] = [met("before"), met("after")];
   const all = `${after === cells.length ? "all" : after} of ${cells.length} targets will be met within their tolerance`;
-  return `${all.charAt(0).toUpperCase()}${all.slice(1)}; ${before} are now. Worked by a maker on the pattern’s gauge from the new numbers; nine times in ten between the small numbers.`;
+  return `${all.charAt(0).toUpperCase()}${all.slice(1)}; ${before} are now. Lengths are for a maker at the pattern’s gauge, with 90 % certainty between the small numbers.`;
 }
 
 /** One sentence for each measurement and size that will still miss its target. */
@@ -42,5 +42,5 @@ export function missedWords(rows: readonly PlannedRow[], unit: LengthUnit): stri
 function missedBy({ after, targetCm, toleranceCm }: PlannedCell, unit: LengthUnit): string {
   const words = targetWords({ expectedCm: after.expectedCm, targetCm, toleranceCm }, unit);
   const target = targetCm === null ? "" : ` of ${formatLength(targetCm, unit)}`;
-  return `${words}${target}, where ${plain(toleranceCm, unit)} ${unit} is tolerated`;
+  return `${words}${target} (tolerance ${plain(toleranceCm, unit)} ${unit})`;
 }

@@ -3,6 +3,7 @@ import { ownValue, type PatternDocument } from "@/engine/pattern";
 import type { AcceptedProposal } from "@/engine/revision";
 import type { LengthUnit } from "@/engine/units";
 import { inputName } from "./cause-words";
+import { sideWords } from "./side-words";
 import { plain, sized } from "./verdict-words";
 
 export interface WayWords {
@@ -10,12 +11,12 @@ export interface WayWords {
   readonly detail: string;
 }
 
-/** Less than so many tolerances is not worth telling as explained by a cause. */
-const TOLD_TOLERANCES = 0.5;
-/** Errors of a measurement as such: there is nothing on the garment that could be looked at instead. */
+/** Smaller effects, in tolerances, are not listed as explained by a cause. */
+const MIN_SHOWN_TOLERANCES = 0.5;
+/** Errors of a measurement itself: nothing else on the garment could be checked instead. */
 const OF_MEASUREMENT: readonly CauseInput["kind"][] = ["offset", "step", "from"];
 
-/** What taking an input in one way means, in the designer's words. */
+/** What accepting an input in one way means, in the designer's words. */
 export function wayWords(
   input: CauseInput & { readonly estimate?: number | undefined },
   {
@@ -28,16 +29,16 @@ export function wayWords(
   const correct = allowanceWay(input, { pattern, unit }) ?? correctWords(input, pattern);
   return by === "input"
     ? {
-        label: `${correct}, and work the counts out anew`,
-        detail: "The garment then comes to your target. Counts change as little as that takes.",
+        label: `${correct} and recalculate stitches and rows`,
+        detail: "Garments then meet your targets. Stitches and rows change as little as possible.",
       }
     : {
-        label: `${correct}, and keep the counts`,
-        detail: "No stitch changes. The measurement that you publish moves to what garments really come to.",
+        label: `${correct} and keep stitches and rows`,
+        detail: "Stitches and rows stay. The measurements you publish change to what garments really measure.",
       };
 }
 
-/** What an allowance then does, where one number stands for every size and its error is known. */
+/** The new number of an edging or seam, where it is the same for every size and its error is known. */
 function allowanceWay(
   { kind, id, estimate }: CauseInput & { readonly estimate?: number | undefined },
   { pattern, unit }: { readonly pattern: PatternDocument; readonly unit: LengthUnit },
@@ -46,8 +47,8 @@ function allowanceWay(
   if (kind !== "allowance" || estimate === undefined || typeof cm !== "number") return null;
   const becomes = cm + estimate;
   if (Math.sign(becomes) !== Math.sign(cm)) return null;
-  const words = `${becomes < 0 ? "takes" : "adds"} about ${plain(Math.abs(becomes), unit)} ${unit}`;
-  return `Write down that ${inputName({ kind, id }, pattern)} ${words}, not ${plain(Math.abs(cm), unit)} ${unit}`;
+  const was = plain(Math.abs(cm), unit);
+  return `Set ${inputName({ kind, id }, pattern)} to ${plain(Math.abs(becomes), unit)} ${unit} (now ${was})`;
 }
 
 function countWords(
@@ -60,42 +61,42 @@ function countWords(
   const name = inputName({ kind: "count", id }, pattern);
   return by === "input"
     ? {
-        label: `Mend the instructions of size ${label}`,
-        detail: `They should make ${graded} of ${name}, as your grading says. No number of the pattern changes.`,
+        label: `Fix the instructions for size ${label}`,
+        detail: `They should make ${graded} of ${name}, as in your grading. No number of the pattern changes.`,
       }
     : {
-        label: `Take ${worked} that testers really worked into the grading`,
-        detail: "The instructions stay, and the measurement that you publish for this size moves.",
+        label: `Change the grading to ${worked} that testers really worked`,
+        detail: "The instructions stay. The measurement you publish for this size changes.",
       };
 }
 
-/** What is corrected, where it stands. */
+/** What is corrected in the pattern. */
 function correctWords(input: CauseInput, pattern: PatternDocument): string {
   const name = inputName(input, pattern);
   switch (input.kind) {
     case "allowance":
-      return `Correct the allowance ${name}`;
+      return `Correct the edging or seam ${name}`;
     case "settle":
-      return `Write down how ${name === "Every fabric" ? "every fabric" : name} comes out in the garment`;
+      return `Correct how ${name} changes from swatch to garment`;
     case "stretch":
       return `Correct how ${name} stretches when worn`;
     case "count":
       return `Correct ${name}`;
     case "offset":
-      return `Note a correction of ${name}`;
+      return `Add a correction to ${name}`;
     case "step":
-      return `Note a correction of ${name} that grows with the size`;
+      return `Add a correction to ${name} that grows with the size`;
     case "from":
-      return `Note a correction of ${name} from size ${sizeLabel(input, pattern)} upward`;
+      return `Add a correction to ${name} from size ${sizeLabel(input, pattern)} up`;
   }
 }
 
-/** What would tell inputs apart that no report can: one thing to look at for each. */
+/** How to tell apart inputs that no report can: one thing to check for each. */
 export function tellApartWords(inputs: readonly CauseInput[], pattern: PatternDocument): string {
   const onGarment = inputs.filter(({ kind }) => !OF_MEASUREMENT.includes(kind));
   const looked = onGarment.length > 0 ? onGarment : inputs;
   const checks = [...new Set(looked.map((input) => checkWords(input, pattern)))];
-  return `No report can tell these apart. What would: ${checks.join("; or ")}.`;
+  return `Reports can’t tell these apart. To find out, ${checks.join(", or ")}.`;
 }
 
 function checkWords(input: CauseInput, pattern: PatternDocument): string {
@@ -104,30 +105,32 @@ function checkWords(input: CauseInput, pattern: PatternDocument): string {
     case "allowance":
       return `measure ${name} itself on a finished garment`;
     case "settle":
-      return `count the gauge on a finished garment, ${input.direction === "rows" ? "lengthwise" : "across"}, and compare it with its swatch`;
+      return `count the gauge on a finished garment, ${input.direction === "rows" ? "lengthwise" : "across"} and compare it with its swatch`;
     case "stretch":
-      return `measure a finished garment lying flat, and again when worn`;
+      return `measure a finished garment flat, and again when worn`;
     case "count":
       return `count ${name} on a finished garment in size ${sizeLabel(input, pattern)}`;
     case "offset":
     case "step":
     case "from":
-      return `ask for ${name} from the smallest and the largest size that nobody has reported yet`;
+      return `ask for ${name} from the smallest and the largest size without a report`;
   }
 }
 
-/** The cells that a cause explains, by measurement: `Neck width: 1.6 cm too small in every size`. */
+/** The cells that a cause explains, by measurement: `Neck width 1.6 cm too narrow in every size`. */
 export function movedWords(
   pattern: PatternDocument,
   { movesCm, estimate, unit }: { movesCm: readonly number[]; estimate: number; unit: LengthUnit },
 ): string {
   const count = pattern.measurements.length;
-  const told = pattern.measurements.flatMap(({ label, toleranceCm }, at) => {
+  const told = pattern.measurements.flatMap((measurement, index) => {
+    const { label, toleranceCm } = measurement;
+    const context = { words: sideWords(measurement), unit };
     const cells = pattern.sizes.map((size, s) => ({
       size,
-      tolerances: (estimate * (movesCm[s * count + at] ?? 0)) / toleranceCm,
+      tolerances: (estimate * (movesCm[s * count + index] ?? 0)) / toleranceCm,
     }));
-    const some = cells.filter(({ tolerances }) => Math.abs(tolerances) >= TOLD_TOLERANCES);
+    const some = cells.filter(({ tolerances }) => Math.abs(tolerances) >= MIN_SHOWN_TOLERANCES);
     const groups = [some.filter(({ tolerances }) => tolerances < 0), some.filter(({ tolerances }) => tolerances > 0)];
     return groups
       .filter((group) => group.length > 0)
@@ -140,25 +143,25 @@ export function movedWords(
           (near, cell) => (Math.abs(cell.tolerances) < Math.abs(near) ? cell.tolerances : near),
           most,
         );
-        const upTo = sized(most * toleranceCm, unit) === sized(least * toleranceCm, unit) ? "" : "up to ";
+        const upTo = sized(most * toleranceCm, context) === sized(least * toleranceCm, context) ? "" : "up to ";
         const where = sizesWords(
           group.map(({ size }) => size.id),
           pattern,
         );
-        return `${label} ${upTo}${sized(most * toleranceCm, unit)} in ${where}`;
+        return `${label} ${upTo}${sized(most * toleranceCm, context)} in ${where}`;
       });
   });
   return told.length === 0 ? "" : `${told.join("; ")}.`;
 }
 
-/** `every size`, `XS to M`, `XS, M and 2X`: neighbours are told as a stretch. */
+/** `every size`, `XS to M`, `XS, M and 2X`: neighbouring sizes are given as a range. */
 export function sizesWords(ids: readonly string[], { sizes }: PatternDocument): string {
   if (ids.length === sizes.length) return "every size";
   const stretches: string[][] = [];
-  sizes.forEach(({ id, label }, at) => {
+  sizes.forEach(({ id, label }, index) => {
     if (!ids.includes(id)) return;
     const last = stretches.at(-1);
-    const before = sizes[at - 1];
+    const before = sizes[index - 1];
     if (last !== undefined && before !== undefined && ids.includes(before.id)) last.push(label);
     else stretches.push([label]);
   });

@@ -8,22 +8,22 @@ import { LEAVE } from "./chosen-field";
 import { inputKey } from "./input-key";
 import { movedWords, tellApartWords, wayWords, type WayWords } from "./proposal-words";
 
-/** One way to take one input; `value` is what the form sends. */
+/** One way to accept one input; `value` is what the form sends. */
 export interface Way extends WayWords {
   readonly by: AcceptedProposal["by"];
   readonly value: string;
 }
 
-/** An input that a proposal may be about: the cause itself, or what explains the same as well or nearly. */
+/** An input that a proposal may change: the cause itself, or one that explains the same equally or nearly as well. */
 export interface Alternative {
   readonly input: CauseInput;
-  /** Few words, where there are several. */
+  /** A short name, shown where there are several. */
   readonly name: string;
   readonly likeness: "named" | "tied" | "near";
   readonly ways: readonly Way[];
 }
 
-/** What the designer may take or leave. */
+/** What the designer may accept or leave. */
 export interface Proposal {
   readonly cause: NamedCause;
   readonly sentence: string;
@@ -31,12 +31,12 @@ export interface Proposal {
   readonly moved: string;
   readonly tellApart: string | null;
   readonly alternatives: readonly Alternative[];
-  /** What stands chosen at first: `LEAVE` or a way's value; and why. */
+  /** The preselected choice, `LEAVE` or a way's value, and why. */
   readonly preselected: string;
   readonly because: string;
 }
 
-/** Below this evidence a cause is hardly likelier than chance: e² is seven to one (our choice, no source). */
+/** Below this evidence a cause is hardly likelier than chance: e² is seven to one (our own choice). */
 const FAINT = 2;
 
 interface Given {
@@ -45,7 +45,7 @@ interface Given {
   readonly unit: LengthUnit;
 }
 
-/** Each named cause as something to take or leave, best first. */
+/** Each named cause as a proposal, best first. */
 export function proposals({ pattern, differences, unit }: Given): Proposal[] {
   return differences.causes.map((cause) => {
     const tied = cause.rivals.filter((rival) => rival.tied);
@@ -58,7 +58,7 @@ export function proposals({ pattern, differences, unit }: Given): Proposal[] {
     return {
       cause,
       sentence: causeSentence(cause, pattern, unit),
-      explains: `It explains ${Math.round(cause.explains * 100)} % of all that came out otherwise than promised.`,
+      explains: `It explains ${Math.round(cause.explains * 100)} % of everything that came out different from the pattern.`,
       moved: movedWords(pattern, { movesCm: cause.movesCm, estimate: cause.estimate, unit }),
       tellApart: tied.length === 0 ? null : tellApartWords([cause, ...tied], pattern),
       alternatives,
@@ -67,7 +67,7 @@ export function proposals({ pattern, differences, unit }: Given): Proposal[] {
   });
 }
 
-/** What names an input, without what was found of it. */
+/** The input itself, without the findings about it. */
 export function inputOf({ kind, id, direction, size }: CauseInput): CauseInput {
   return { kind, id, ...(direction ? { direction } : {}), ...(size ? { size } : {}) };
 }
@@ -99,25 +99,25 @@ function preselection(
   if (cause.evidence < FAINT)
     return {
       preselected: LEAVE,
-      because: "Left for now: this is a faint hint that may still be chance. More reports will show.",
+      because: "We suggest leaving it for now: the evidence is weak and may be chance. More reports will show.",
     };
   const input = valueOf("input");
   if (input === undefined)
     return {
       preselected: valueOf("published") ?? LEAVE,
-      because: "No measurement that it moves has a target, so there is nothing to work the counts out toward.",
+      because: "No measurement that it affects has a target, so stitches and rows can’t be recalculated.",
     };
   if (cause.kind !== "count")
     return {
       preselected: input,
-      because: `Chosen for you, because then ${listed(pattern.measurements.filter(({ id }) => cause.solvable.includes(id)).map(({ label }) => label))} will come to what you designed.`,
+      because: `We suggest this, because ${listed(pattern.measurements.filter(({ id }) => cause.solvable.includes(id)).map(({ label }) => label))} will then meet your targets.`,
     };
   return {
     preselected: input,
     because:
       cause.breaks === null
-        ? "Chosen for you, because the number in your grading is the one that you worked out for this size."
-        : `Chosen for you, because the number that was really worked breaks a rule of your pattern: ${cause.breaks}`,
+        ? "We suggest this, because the number in your grading is the one you planned for this size."
+        : `We suggest this, because the number that testers really worked breaks a rule of your pattern: ${cause.breaks}`,
   };
 }
 

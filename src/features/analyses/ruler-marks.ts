@@ -11,7 +11,7 @@ export const MARKS: Readonly<Record<CellState, RulerMark>> = {
   none: "faint",
 };
 
-/** A cell's estimate on a ruler that reaches so many tolerances to either side; none where nothing is known. */
+/** A cell's estimate on a ruler that covers `reach` tolerances either side; undefined where nothing is known. */
 export function cellEstimate(
   { gapCm, lowCm, highCm }: Pick<Cell, "gapCm" | "lowCm" | "highCm">,
   { toleranceCm, reach }: { readonly toleranceCm: number; readonly reach: number },

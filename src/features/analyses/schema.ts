@@ -14,8 +14,8 @@ export const PAGE_PARTS = {
   method: callResultsSchema.pick({ differences: true, method: true }),
 } as const;
 
-/** Up to so many testers are drawn and named one by one; more are summed up. */
-export const MOST_NAMED = 40;
+/** Up to this many testers are drawn and named one by one; more are summarised. */
+export const MAX_NAMED = 40;
 
 /** What each page reads of every tester's part. */
 export const TESTER_PARTS = {
@@ -34,7 +34,7 @@ export type TesterParts<Page extends keyof typeof TESTER_PARTS> = z.output<(type
   readonly name: string;
 };
 
-/** What a reader may ask to be shown of all cells. */
+/** Which cells a reader may filter for. */
 export const showSchema = z
   .enum(["off", "holds", "open", "none", "cause-1", "cause-2", "cause-3"])
   .optional()
@@ -42,44 +42,44 @@ export const showSchema = z
 
 export type Show = z.infer<typeof showSchema>;
 
-/** Cells by how they stand. */
+/** The filters by verdict. */
 export type VerdictShow = Exclude<NonNullable<Show>, `cause-${number}`>;
 
-/** The number of the cause whose cells are asked for, null where cells are asked for by how they stand. */
+/** The number of the cause to filter by; null for a filter by verdict. */
 export function causeShown(show: NonNullable<Show>): number | null {
   return show.startsWith("cause-") ? Number(show.slice("cause-".length)) : null;
 }
 
-/** What the gap page's address may ask for; anything else is passed over. */
+/** The query of the Differences page; anything else is ignored. */
 export const gapQuerySchema = z.object({
   view: z.enum(["rulers", "table"]).catch("rulers"),
   sort: z.enum(["pattern", "worst"]).catch("pattern"),
   show: showSchema,
   cell: z.string().optional().catch(undefined),
   page: pageNumberSchema,
-  /** Which of the opened cell's testers. */
+  /** Page of the open cell's testers. */
   testers: pageNumberSchema,
   saved: z.coerce.number().int().positive().optional().catch(undefined),
 });
 
 export type GapQuery = z.infer<typeof gapQuerySchema>;
 
-/** What the address of a correction may ask for: a cell, or numbers that were typed for one. */
+/** The query of the correction page: a cell, or a plan of typed numbers. */
 export const correctQuerySchema = z.object({
   cell: z.string().optional().catch(undefined),
   plan: z.uuid().optional().catch(undefined),
 });
 
-/** What the tester page's address may ask for. */
+/** The query of the page of measuring habits. */
 export const testersQuerySchema = z.object({
   view: z.enum(["pictures", "table"]).catch("pictures"),
   page: pageNumberSchema,
 });
 
-/** To what amounts of yarn to publish may be rounded up, metres or yards. */
+/** The multiples that amounts of yarn can be rounded up to, metres or yards. */
 export const ROUNDINGS = [5, 10, 25] as const;
 
-/** What the yarn page's address may ask for. */
+/** The query of the yarn page. */
 export const yarnQuerySchema = z.object({
   round: z.coerce.number().pipe(z.literal(ROUNDINGS)).catch(10),
 });

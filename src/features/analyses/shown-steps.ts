@@ -4,25 +4,25 @@ import { shownStep } from "@/ui/format-length";
 
 export type StepKind = "target" | "design" | "rounding" | "worked" | "gauge" | "gap" | "reading";
 
-/** One step of the picture: from where to where on the scale, as shown; a start and an end go nowhere. */
+/** One step of the picture: from where to where on the scale, as shown; start and end have no length. */
 export interface ShownStep {
   readonly kind: StepKind;
-  /** What stands in the row: the length where it starts or ends, else the change. */
+  /** The row's number: the length at the start or end, else the change. */
   readonly cm: number;
   readonly fromCm: number;
   readonly toCm: number;
 }
 
-/** True where a step is a place on the scale and not a change. */
+/** True where a step is a point on the scale and not a change. */
 export function isEnd(kind: StepKind): boolean {
   return kind === "target" || kind === "design" || kind === "reading";
 }
 
-/** Below this a step is none, cm. */
+/** Smaller steps are left out, cm. */
 const NOTHING_CM = 1e-9;
 
 /**
- * The way from target to reading in steps that are rounded to what is shown and still add up.
+ * The steps from target to reading, rounded as shown so that they still add up.
  *
  * @returns the start (the target, or the design where there is none), the changes in order, the reading.
  */
@@ -44,13 +44,13 @@ export function shownSteps(step: Step, unit: LengthUnit): ShownStep[] {
     parts.map(([, cm]) => fromCm(cm, unit)),
     shownStep(unit),
   ).map((value) => toCm(value, unit));
-  return chain(parts.map(([kind], at) => ({ kind, cm: rounded[at] ?? 0 })));
+  return chain(parts.map(([kind], index) => ({ kind, cm: rounded[index] ?? 0 })));
 }
 
 function chain(parts: readonly { readonly kind: StepKind; readonly cm: number }[]): ShownStep[] {
   let reached = 0;
-  const steps = parts.map(({ kind, cm }, at) => {
-    const from = at === 0 ? cm : reached;
+  const steps = parts.map(({ kind, cm }, index) => {
+    const from = index === 0 ? cm : reached;
     reached += cm;
     return { kind, cm, fromCm: from, toCm: reached };
   });

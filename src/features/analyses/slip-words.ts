@@ -3,26 +3,26 @@ import type { LengthUnit } from "@/engine/units";
 import { formatLength } from "@/ui/format-length";
 
 const SLIPS: Readonly<Record<EntryError, string>> = {
-  "inches-as-cm": "inches written down as centimetres",
-  "cm-as-inches": "centimetres written down as inches",
-  "half-girth": "half the girth: laid flat and not doubled",
-  "twice-girth": "the girth doubled twice",
-  decimal: "a decimal point in the wrong place",
-  "swapped-letters": "two measurements exchanged",
-  "stitches-for-rows": "stitches and rows exchanged",
-  "ounces-as-grams": "ounces written down as grams",
-  "neighbour-size": "the numbers of a neighbouring size",
+  "inches-as-cm": "inches entered as centimetres",
+  "cm-as-inches": "centimetres entered as inches",
+  "half-girth": "half the girth (measured flat and not doubled)",
+  "twice-girth": "a girth that was doubled twice",
+  decimal: "a misplaced decimal point",
+  "swapped-letters": "two measurements swapped",
+  "stitches-for-rows": "stitches and rows swapped",
+  "ounces-as-grams": "ounces entered as grams",
+  "neighbour-size": "a neighbouring size’s numbers",
   "ridges-as-rows": "ridges counted as rows",
 };
 
-/** A slip in few words: `ridges counted as rows`. */
+/** An entry error in a few words: `ridges counted as rows`. */
 export function slipName(slip: EntryError): string {
   return SLIPS[slip];
 }
 
-/** What a suspect reading looks like, and what it would be without the slip. */
+/** What a flagged reading looks like, and what it would be without the error. */
 export function slipWords({ slip, wouldBe }: Outlier, unit: LengthUnit): string {
-  if (slip === null) return "Far from what was to be expected; no common slip explains it.";
+  if (slip === null) return "Far from what is expected, and no common mistake explains it.";
   const instead = wouldBe === null ? "" : `; it would be ${formatLength(wouldBe, unit)}`;
   return `Looks like ${SLIPS[slip]}${instead}.`;
 }

@@ -11,7 +11,7 @@ export interface StepScale {
   readonly unit: LengthUnit;
 }
 
-/** A scale from the least to the greatest of all steps. */
+/** A scale from the smallest to the largest of all steps. */
 export function stepScale(steps: readonly ShownStep[], unit: LengthUnit, toleranceCm: number): StepScale {
   const ends = steps.flatMap(({ fromCm: from, toCm: to }) => [from, to]);
   const around = Math.max(toleranceCm, 0.5);
@@ -26,23 +26,23 @@ export function stepScale(steps: readonly ShownStep[], unit: LengthUnit, toleran
   };
 }
 
-/** The way from target to reading as it is drawn, and no more: it is sent to the browser as it stands. */
+/** The steps from target to reading as drawn, and nothing more, because all of it is sent to the browser. */
 export interface DrawnSteps {
   readonly rows: readonly DrawnStep[];
-  readonly ticks: readonly { readonly at: number; readonly says: string }[];
+  readonly ticks: readonly { readonly index: number; readonly says: string }[];
   readonly unit: LengthUnit;
 }
 
 export interface DrawnStep {
   readonly kind: StepKind;
-  /** The length where it starts or ends, else the change, in the reader's unit. */
+  /** The length at the start or end, else the change, in the reader's unit. */
   readonly says: string;
   /** Percent of the picture's width. */
   readonly from: number;
   readonly to: number;
 }
 
-/** Puts steps on a scale. */
+/** Places steps on a scale. */
 export function placeSteps(steps: readonly ShownStep[], { at, ticksCm, unit }: StepScale): DrawnSteps {
   return {
     unit,
@@ -51,6 +51,6 @@ export function placeSteps(steps: readonly ShownStep[], { at, ticksCm, unit }: S
       says: isEnd(step.kind) ? formatLengthNumber(step.cm, unit) : formatChangeNumber(step.cm, unit),
       ...{ from: at(step.fromCm), to: at(step.toCm) },
     })),
-    ticks: ticksCm.map((tick) => ({ at: at(tick), says: formatLengthNumber(tick, unit).replace(/\.0$/, "") })),
+    ticks: ticksCm.map((tick) => ({ index: at(tick), says: formatLengthNumber(tick, unit).replace(/\.0$/, "") })),
   };
 }

@@ -4,7 +4,7 @@ import { csvText } from "@/server/csv-text";
 import { lengthCell } from "@/ui/length-cell";
 import type { TesterParts } from "./schema";
 
-/** Every reading of the test from target to difference, a line a reading, lengths as they are shown in the reader's unit. */
+/** Every reading of the test from target to difference, a line per reading, lengths as shown in the reader's unit. */
 export function stepsCsv(
   testers: readonly TesterParts<"steps">[],
   { pattern, unit }: { pattern: PatternDocument; unit: LengthUnit },

@@ -4,7 +4,7 @@ import type { LengthUnit } from "@/engine/units";
 import { formatLength } from "@/ui/format-length";
 import { slipName } from "./slip-words";
 
-/** Whose what is suspected, as what, and whether it counts: `Ilse, B Width: 20.0 cm looks like …`. */
+/** Who reported what, what it looks like, and whether it counts: `Ilse, B Width: 20.0 cm looks like …`. */
 export function suspectSentence(
   suspect: Outlier,
   { pattern, names }: { pattern: PatternDocument; names: ReadonlyMap<string, string> },
@@ -22,14 +22,14 @@ export function suspectSentence(
   return `${names.get(suspect.tester) ?? suspect.tester}, ${whats[what]}: ${looksWords(suspect, format)}`;
 }
 
-/** `6.7 g looks like ounces written down as grams, and would be 190 g. It does not count.` */
+/** `6.7 g looks like ounces entered as grams, and would be 190 g. It does not count.` */
 export function looksWords({ value, slip, wouldBe, setAside }: Outlier, format: (value: number) => string): string {
   const instead = wouldBe === null ? "" : `, and would be ${format(wouldBe)}`;
-  const looks = slip === null ? "is far from what was to be expected" : `looks like ${slipName(slip)}${instead}`;
+  const looks = slip === null ? "is far from what is expected" : `looks like ${slipName(slip)}${instead}`;
   return `${format(value)} ${looks}. ${setAside ? "It does not count." : "It counts."}`;
 }
 
-/** A weight of yarn, or the number of a swatch that was typed first. */
+/** A weight of yarn, or the first number of a swatch. */
 export function shortNumber(value: number, what: "swatch" | "yarn"): string {
   return `${Number(value.toFixed(value < 10 ? 1 : 0))}${what === "yarn" ? " g" : ""}`;
 }

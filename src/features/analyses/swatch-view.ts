@@ -7,7 +7,7 @@ import type { TesterParts } from "./schema";
 type StoredSwatch = TesterResults["swatches"][number];
 type GaugeFinding = GaugeResults["findings"][number];
 
-/** A swatch with whose it is; numbers over the width that gauges are told in. */
+/** A swatch and its tester; numbers over the width that gauges are given in. */
 export interface SwatchRow extends Omit<StoredSwatch, "fabric" | "stitchesPerCm" | "rowsPerCm"> {
   readonly tester: string;
   readonly name: string;
@@ -17,28 +17,28 @@ export interface SwatchRow extends Omit<StoredSwatch, "fabric" | "stitchesPerCm"
   readonly rows: number;
 }
 
-/** What the swatches say of one stated gauge; numbers over the width that gauges are told in. */
+/** What the swatches show about one stated gauge; numbers over the width that gauges are given in. */
 export interface StatedGauge {
   readonly direction: GaugeFinding["direction"];
   readonly stated: number;
   readonly mean: number | null;
   readonly sd: number | null;
-  /** Swatches that count here. */
+  /** Swatches used here. */
   readonly testers: number;
   readonly verdict: GaugeFinding["verdict"];
-  /** How many of them lie where. */
+  /** How many of them are in each range. */
   readonly bars: GaugeFinding["bars"];
 }
 
 export interface FabricSwatches {
   readonly fabric: Fabric;
   readonly gauges: readonly StatedGauge[];
-  /** All there are, whoever is on this page. */
+  /** The number of all swatches, on every page. */
   readonly swatches: number;
-  /** Swatches of the testers on this page in the call's order, also those that do not count. */
+  /** Swatches of the testers on this page in the call's order, including those not used. */
   readonly rows: readonly SwatchRow[];
   readonly otherTools: GaugeResults["fabrics"][number]["otherTools"];
-  /** Testers who made none that counts: names of the first few, and how many they are. */
+  /** Testers without a usable swatch: the first few names, and how many there are. */
   readonly without: { readonly names: readonly string[]; readonly all: number };
 }
 
@@ -51,20 +51,20 @@ interface SwatchesGiven {
   readonly names: ReadonlyMap<string, string>;
 }
 
-/** Of those without a swatch so many are named. */
+/** At most this many of those without a swatch are named. */
 const MOST_WITHOUT = 12;
 
-/** Testers whose names the page tells besides those of its rows. */
+/** Testers whose names the page shows besides those of its rows. */
 export function testersToName({ fabrics }: GaugeResults): string[] {
   return fabrics.flatMap(({ without }) => without.slice(0, MOST_WITHOUT));
 }
 
-/** Every fabric's stated gauge beside the swatches that testers made of it. */
+/** Every fabric's stated gauge beside the testers' swatches of it. */
 export function swatchView({ pattern, gauges, testers, names }: SwatchesGiven, unit: LengthUnit): FabricSwatches[] {
   const sizes = new Map(pattern.sizes.map(({ id, label }) => [id, label]));
   const { cm } = gaugeWidth(unit);
-  return pattern.fabrics.map((fabric, at) => ({
-    ...{ fabric, ...summed(gauges.fabrics[at], names) },
+  return pattern.fabrics.map((fabric, index) => ({
+    ...{ fabric, ...summed(gauges.fabrics[index], names) },
     gauges: gauges.findings.filter((finding) => finding.fabric === fabric.id).map((finding) => told(finding, unit)),
     rows: testers.flatMap(({ tester, name, size, swatches }) =>
       swatches

@@ -9,46 +9,46 @@ interface Telling {
   readonly unit: LengthUnit;
 }
 
-/** Fewer swatches say nothing of a stated gauge. */
-const LEAST_SWATCHES = 3;
+/** With fewer swatches no statement about a stated gauge is made. */
+const MIN_SWATCHES = 3;
 
 /** What is counted in a direction of a fabric: stitches, rows or rounds. */
 export function countedWord({ direction }: StatedGauge, { fabric }: FabricSwatches): string {
   return direction === "stitches" ? "stitches" : rowsWord(fabric);
 }
 
-/** What the swatches say of a stated gauge, in one sentence. */
+/** What the swatches show about a stated gauge, in one sentence. */
 export function gaugeVerdict(gauge: StatedGauge, swatches: FabricSwatches, unit: LengthUnit): string {
   const { direction, mean, stated, testers, verdict } = gauge;
   const counted = countedWord(gauge, swatches);
-  if (mean === null) return `No swatch says anything of the ${counted} yet.`;
-  const where = `where it says ${gaugeNumber(stated)}`;
+  if (mean === null) return `No swatch shows the ${counted} yet.`;
+  const where = `where the pattern says ${gaugeNumber(stated)}`;
   const come = `${tenth(mean)} ${counted} to ${gaugeWidth(unit).words}`;
-  if (testers < LEAST_SWATCHES)
-    return `Can’t tell yet: ${testers === 1 ? "one swatch says" : `${testers} swatches say`} ${come}, and it takes ${LEAST_SWATCHES} to judge the ${gaugeNumber(stated)} that the pattern says.`;
+  if (testers < MIN_SWATCHES)
+    return `Not enough data: ${testers === 1 ? "one swatch shows" : `${testers} swatches show`} ${come}. It takes ${MIN_SWATCHES} to compare with the pattern’s ${gaugeNumber(stated)}.`;
   switch (verdict) {
     case "as stated":
-      return `Your testers work as the pattern says: ${come} ${where}.`;
+      return `Your testers work to the pattern’s gauge: ${come} ${where}.`;
     case "tighter":
       return direction === "stitches"
-        ? `Your testers work tighter than the pattern says: ${come} ${where}.`
-        : `Your testers’ ${counted} are shorter than the pattern says: ${come} ${where}.`;
+        ? `Your testers work more tightly than the pattern: ${come} ${where}.`
+        : `Your testers’ ${counted} are shorter than the pattern’s: ${come} ${where}.`;
     case "looser":
       return direction === "stitches"
-        ? `Your testers work looser than the pattern says: ${come} ${where}.`
-        : `Your testers’ ${counted} are taller than the pattern says: ${come} ${where}.`;
+        ? `Your testers work more loosely than the pattern: ${come} ${where}.`
+        : `Your testers’ ${counted} are taller than the pattern’s: ${come} ${where}.`;
     case "unsettled":
-      return `Can’t tell yet: your testers come to ${come}, but differ too much among themselves to judge the ${gaugeNumber(stated)} that the pattern says.`;
+      return `Not enough data: your testers average ${come}, but differ too much to compare with the pattern’s ${gaugeNumber(stated)}.`;
   }
 }
 
-/** How far testers differ, in one sentence; null where too few do. */
+/** How much testers differ, in one sentence; null with too few. */
 export function spreadWords({ mean, sd, testers }: StatedGauge): string | null {
-  if (mean === null || sd === null || testers < LEAST_SWATCHES) return null;
+  if (mean === null || sd === null || testers < MIN_SWATCHES) return null;
   return `About two in three of them work between ${tenth(mean - sd)} and ${tenth(mean + sd)}.`;
 }
 
-/** What the designer may do about a fabric's stated gauge; null where it stands or nothing is settled. */
+/** What the designer can do about a fabric's stated gauge; null where it is right or there is too little data. */
 export function gaugeAdvice(swatches: FabricSwatches, { craft, unit }: Telling): string | null {
   const missed = swatches.gauges.filter(({ verdict }) => verdict === "tighter" || verdict === "looser");
   const [first, second] = missed;
@@ -56,29 +56,29 @@ export function gaugeAdvice(swatches: FabricSwatches, { craft, unit }: Telling):
   const state = missed.map((gauge) => `${restated(gauge)} ${countedWord(gauge, swatches)}`).join(" and ");
   const larger = first.verdict === "tighter";
   const change = `Go ${larger ? "up" : "down"} a ${toolSizeWord(craft)}`;
-  const consequence = `The gaps do not mind, for each tester’s own gauge is reckoned with. But whoever works like them and goes by the pattern’s counts gets a garment ${missed.map(missedWords).join(" and ")}.`;
+  const consequence = `This doesn’t affect the differences, which take each tester’s own gauge into account. But people who work like them and follow the pattern’s counts get a garment ${missed.map(missedWords).join(" and ")}.`;
   const over = gaugeWidth(unit).words;
   if (second !== undefined)
     return first.verdict === second.verdict
       ? `${consequence} ${change}, or state ${state} to ${over}.`
-      : `${consequence} State ${state} to ${over}: no ${toolSizeWord(craft)} mends both.`;
+      : `${consequence} State ${state} to ${over}: no ${toolSizeWord(craft)} fixes both.`;
   const other = first.direction === "stitches" ? rowsWord(swatches.fabric) : "stitches";
-  return `${consequence} State ${state} to ${over}; or go ${larger ? "up" : "down"} a ${toolSizeWord(craft)}, and look what that does to the ${other}.`;
+  return `${consequence} State ${state} to ${over}; or go ${larger ? "up" : "down"} a ${toolSizeWord(craft)} and check what that does to the ${other}.`;
 }
 
-/** With which tools the swatches were made, where some were not made with the recommended one. */
+/** Needles or hooks used for swatches, where some differ from the recommended one. */
 export function otherToolWords({ otherTools, fabric }: FabricSwatches, craft: Telling["craft"]): string | null {
   if (otherTools.length === 0) return null;
   const tools = otherTools.map(({ toolMm, swatches }) => `${swatches} with ${toolWords(craft, toolMm)}`);
-  return `Not made with ${toolWords(craft, fabric.toolMm)}, as the pattern recommends: ${tools.join(", ")}. These say nothing of the stated gauge, and count for their makers’ own sizes only.`;
+  return `Not made with ${toolWords(craft, fabric.toolMm)}, as the pattern recommends: ${tools.join(", ")}. These are not used for the stated gauge, only for each tester’s own garment.`;
 }
 
-/** Who made no swatch that counts, in a sentence; null where everybody did. */
+/** Who has no usable swatch, in a sentence; null where everyone has one. */
 export function withoutWords({ without: { names, all } }: FabricSwatches): string | null {
   if (all === 0) return null;
   const more = all - names.length;
   const who = more === 0 ? names.join(", ") : `${names.join(", ")} and ${more} more`;
-  return `No swatch that counts from ${who}: calculated with the pattern’s gauge, which is taken to be less sure.`;
+  return `No usable swatch from ${who}: their results use the pattern’s gauge and are less certain.`;
 }
 
 /** How a swatch was taken: `washed`, `not washed, on the garment`. */
@@ -86,28 +86,28 @@ export function takenWords({ washed, onGarment }: SwatchRow): string {
   return `${washed ? "washed" : "not washed"}${onGarment ? ", on the garment" : ""}`;
 }
 
-/** What a swatch counts for. */
+/** What a swatch is used for. */
 export function countsForWords({ use }: SwatchRow, craft: Telling["craft"]): string {
   switch (use) {
     case "both":
       return "counts";
     case "own sizes":
-      return `counts for their own size only: another ${toolSizeWord(craft)}`;
+      return `their own garment only: different ${toolSizeWord(craft)}`;
     case "stated gauge":
-      return "counts for the stated gauge; another of theirs for their size";
+      return "the stated gauge; another swatch is used for their garment";
     case "replaced":
-      return "does not count: another of theirs does";
+      return "not used: they have a better one";
     case "set aside":
-      return "does not count: set aside";
+      return "excluded";
   }
 }
 
-/** A gauge that a pattern can state: to the half. */
+/** A gauge as a pattern states it: to the half. */
 function restated({ mean }: StatedGauge): string {
   return gaugeNumber(Math.round((mean ?? 0) * 2) / 2);
 }
 
-/** `about 6 % narrower`: what a garment of the pattern's counts comes to at the testers' gauge. */
+/** `about 6 % narrower`: a garment of the pattern's counts at the testers' gauge. */
 function missedWords({ direction, stated, mean }: StatedGauge): string {
   const share = stated / (mean ?? stated) - 1;
   const [more, less] = direction === "stitches" ? ["wider", "narrower"] : ["longer", "shorter"];

@@ -3,7 +3,7 @@ import { csvText } from "@/server/csv-text";
 import { gaugeWidth } from "@/ui/format-gauge";
 import type { FabricSwatches } from "./swatch-view";
 
-/** Every swatch as a line for a spreadsheet, gauges unrounded over the reader's width. */
+/** Every swatch as a line for a spreadsheet, with unrounded gauges over the reader's width. */
 export function swatchesCsv(fabrics: readonly FabricSwatches[], unit: LengthUnit): string {
   const { words } = gaugeWidth(unit);
   const lines = fabrics.flatMap(({ fabric, rows, gauges }) =>

@@ -7,18 +7,18 @@ import type { EvidenceCauses } from "./plan-data";
 import { wayWords } from "./proposal-words";
 import { inputOf } from "./proposals";
 
-/** A cause as it was found, whichever version of the engine found it. */
+/** A cause as found, by whichever engine version. */
 type FoundCause = DeepReadonly<EvidenceCauses[number]>;
 
 export interface TakenWords {
-  /** What was found, with its uncertainty; of a rival what it stands in place of. */
+  /** What was found, with its uncertainty; for a rival, the cause that it replaces. */
   readonly found: string;
-  /** What is done about it. */
+  /** What is changed. */
   readonly done: string;
 }
 
 /**
- * What was taken, in words, from the causes that it rests on.
+ * The accepted proposals in words, from the causes behind them.
  *
  * @param pattern the revision that the analysis was of.
  */
@@ -44,26 +44,26 @@ function foundWords(
 ): string {
   if (cause) return causeSentence(cause, pattern, unit);
   const name = rivalWords(input, pattern);
-  const taken = `${name.charAt(0).toUpperCase()}${name.slice(1)}`;
-  return stoodFor ? `${taken}, taken in place of: ${causeSentence(stoodFor, pattern, unit)}` : `${taken}.`;
+  const accepted = `${name.charAt(0).toUpperCase()}${name.slice(1)}`;
+  return stoodFor ? `${accepted}, chosen instead of: ${causeSentence(stoodFor, pattern, unit)}` : `${accepted}.`;
 }
 
-/** How reports are read once a count is known to have come out otherwise than they say; "" where none is. */
+/** How reports are read once an error in the instructions is known; "" where there is none. */
 export function misworkedWords(misworked: readonly InstructionError[], { sizes, counts }: PatternDocument): string {
   return misworked
     .map(({ count, size, amount }) => {
       const label = counts.find(({ id }) => id === count)?.label ?? count;
       const of = sizes.find(({ id }) => id === size)?.label ?? size;
       const many = `${Math.abs(amount)} ${amount > 0 ? "more" : "fewer"}`;
-      return `The reports from ${of} are read as having worked ${many} of “${label}” than they say.`;
+      return `Reports from size ${of} are now read with ${many} of “${label}”, because the instructions had an error.`;
     })
     .join(" ");
 }
 
-const LONGEST_REASON = 1_000;
+const MAX_REASON_LENGTH = 1_000;
 
-/** A reason to begin with: what was found and what is done about it. */
+/** A suggested reason: what was found and what is changed. */
 export function proposedReason(words: readonly TakenWords[]): string {
   const text = words.map(({ found, done }) => `${found} ${done}`).join(" ");
-  return text.length <= LONGEST_REASON ? text : `${text.slice(0, LONGEST_REASON - 1)}…`;
+  return text.length <= MAX_REASON_LENGTH ? text : `${text.slice(0, MAX_REASON_LENGTH - 1)}…`;
 }

@@ -7,12 +7,12 @@ interface Expected {
   readonly toleranceCm: number;
 }
 
-/** Sums of the same lengths in another order differ by less, cm. */
+/** Tolerance for rounding errors in sums of the same lengths, cm. */
 const SAME_CM = 1e-9;
 
 export type AgainstTarget = "within" | "missed" | "unknown";
 
-/** Whether what is expected of a measurement lies within its tolerance about the target. */
+/** Whether the expected length is within the tolerance of the target. */
 export function againstTarget({ expectedCm, targetCm, toleranceCm }: Expected): AgainstTarget {
   if (expectedCm === null || targetCm === null) return "unknown";
   return Math.abs(expectedCm - targetCm) <= toleranceCm + SAME_CM ? "within" : "missed";

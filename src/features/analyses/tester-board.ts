@@ -4,10 +4,10 @@ import type { Drifts } from "./drift-words";
 import type { TesterPlace } from "./data";
 import type { TesterParts } from "./schema";
 
-/** How a number stands to what chance makes: within what one in twenty passes, beyond that, or beyond one in a hundred. */
+/** How unusual a number is: common, rarer than one in twenty, or rarer than one in a hundred. */
 export type Standing = ComparedMeasurement["standing"];
 
-/** One measurement of a tester beside the other testers'; h and k are Mandel's. */
+/** One measurement of a tester compared with the other testers'; h and k are Mandel's. */
 export interface Comparison extends ComparedMeasurement {
   readonly measurement: Measurement;
 }
@@ -20,17 +20,17 @@ export interface TesterRow extends Drifts {
   readonly comparisons: readonly Comparison[];
 }
 
-/** The tester page's content. */
+/** The content of the page of measuring habits. */
 export interface TesterBoard {
   readonly rows: readonly TesterRow[];
   readonly measurements: readonly Measurement[];
-  /** Limits of h for as many testers as read the most read measurement; null where nobody can be compared. */
+  /** Limits of h for the number of testers of the most reported measurement; null where nobody can be compared. */
   readonly limits: Limits | null;
-  /** The picture reaches so far to either side. */
+  /** How far the picture reaches on either side. */
   readonly reach: number;
   /** How many testers there are on all pages. */
   readonly testers: number;
-  /** Who stands out from the others: the first few, and how many they are. */
+  /** Who stands out from the others: the first few, and how many there are. */
   readonly standOut: { readonly testers: readonly TesterPlace[]; readonly all: number };
 }
 
@@ -42,11 +42,11 @@ interface ConsistencyGiven {
   /** Those on this page. */
   readonly rows: readonly TesterParts<"testers">[];
   readonly testers: number;
-  /** Where those of `testersToPlace` stand. */
+  /** The positions of `testersToPlace`. */
   readonly places: readonly TesterPlace[];
 }
 
-/** Of those who stand out so many are named above the list. */
+/** At most this many of those who stand out are named above the list. */
 const MOST_STANDING_OUT = 8;
 
 /** Testers whom the page names above its list. */
@@ -54,7 +54,7 @@ export function testersToPlace({ standOut }: Consistency): string[] {
   return standOut.slice(0, MOST_STANDING_OUT);
 }
 
-/** Testers beside each other: their drifts, and each of their measurements against the others'. */
+/** Testers compared with each other: their drifts, and each of their measurements. */
 export function testerBoard({ pattern, consistency, rows, testers, places }: ConsistencyGiven): TesterBoard {
   const { limits, furthest, standOut } = consistency;
   const labels = new Map(pattern.sizes.map(({ id, label }) => [id, label]));
@@ -62,8 +62,8 @@ export function testerBoard({ pattern, consistency, rows, testers, places }: Con
     rows: rows.map(({ comparisons, size, ...row }) => ({
       ...row,
       size: labels.get(size) ?? size,
-      comparisons: comparisons.flatMap((comparison, at) => {
-        const measurement = pattern.measurements[at];
+      comparisons: comparisons.flatMap((comparison, index) => {
+        const measurement = pattern.measurements[index];
         return measurement === undefined ? [] : [{ measurement, ...comparison }];
       }),
     })),

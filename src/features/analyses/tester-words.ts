@@ -2,7 +2,7 @@ import { runsOneWay } from "@/engine/results";
 import { driftWords } from "./drift-words";
 import type { Comparison, TesterBoard, TesterRow } from "./tester-board";
 
-/** All there is to say of a tester's consistency, a sentence an item. */
+/** Everything that stands out about a tester's measuring, a sentence per item. */
 export function testerSentences(row: TesterRow): string[] {
   const compared = row.comparisons.filter(({ h }) => h !== null);
   const drift = driftWords(row);
@@ -14,27 +14,30 @@ export function testerSentences(row: TesterRow): string[] {
     ...sideWords("Larger than most", compared, (one) => one.standing === "unusual" && (one.h ?? 0) > 0),
     ...sideWords("Smaller than most", compared, (one) => one.standing === "unusual" && (one.h ?? 0) < 0),
     ...sideWords(
-      "Their repeated readings differ far more than others’",
+      "Their repeated measurements differ far more than others’",
       row.comparisons,
       (one) => one.scatter === "rare",
     ),
-    ...sideWords("Their repeated readings differ more than most", row.comparisons, (one) => one.scatter === "unusual"),
+    ...sideWords(
+      "Their repeated measurements differ more than most",
+      row.comparisons,
+      (one) => one.scatter === "unusual",
+    ),
   ];
 }
 
-/** What stands where there is no sentence: that she is as the others, or why nothing can be said. */
+/** Shown where there is no sentence: that nothing stands out, or why nobody can tell. */
 export function noSentence({ driftAcross, comparisons }: TesterRow): string {
-  if (driftAcross === null) return "None of their readings counts, so there is nothing to compare.";
+  if (driftAcross === null) return "None of their measurements counts, so there is nothing to compare.";
   return comparisons.some(({ h }) => h !== null)
-    ? "Nothing out of the usual."
-    : "Too few testers to compare them with; their fabric came out as their swatch.";
+    ? "Nothing unusual."
+    : "Not enough testers to compare with; their fabric came out like their swatch.";
 }
 
 /** Who stands out, in one sentence. */
 export function boardSentence({ testers: all, limits, standOut }: TesterBoard): string {
   const testers = `${all} ${all === 1 ? "tester" : "testers"}`;
-  if (limits === null)
-    return `${testers} so far: it takes three who read the same measurement to compare one with the others.`;
+  if (limits === null) return `${testers} so far. It takes three who report the same measurement to compare them.`;
   const out = standOut.all;
   if (out === 0) return `None of ${testers} stands out from the others.`;
   return `${out} of ${testers} ${out === 1 ? "stands" : "stand"} out from the others:`;
@@ -43,9 +46,12 @@ export function boardSentence({ testers: all, limits, standOut }: TesterBoard): 
 function runsWords(compared: readonly Comparison[]): string[] {
   const found = runsOneWay(compared);
   if (found === null) return [];
-  const { way, run, of } = found;
+  const { run, of } = found;
+  const way = found.way === "large" ? "larger" : "smaller";
   return [
-    run === of ? `Their measurements all run ${way}.` : `Their measurements nearly all run ${way}: ${run} of ${of}.`,
+    run === of
+      ? `All their measurements are ${way} than the others’.`
+      : `${run} of their ${of} measurements are ${way} than the others’.`,
   ];
 }
 

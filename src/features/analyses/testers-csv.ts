@@ -1,7 +1,7 @@
 import { csvText } from "@/server/csv-text";
 import type { TesterBoard } from "./tester-board";
 
-/** Every tester's drifts and comparisons as lines for a spreadsheet, a line a measurement. */
+/** Every tester's drifts and comparisons for a spreadsheet, a line per measurement. */
 export function testersCsv({ rows }: TesterBoard): string {
   const lines = rows.flatMap(({ name, size, driftAcross, driftAlong, comparisons }) =>
     comparisons.map(({ measurement, h, standing, k, scatter }) => ({

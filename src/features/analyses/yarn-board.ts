@@ -8,18 +8,18 @@ import type { TesterParts } from "./schema";
 
 type Yarn = PatternDocument["yarns"][number];
 
-/** Why there is nothing to tell of a yarn, or that there is. */
+/** Whether there are results for a yarn, or why not. */
 export type YarnState = "told" | "no pieces" | "no reports";
 
 export interface YarnRow extends Omit<YarnResults[number]["sizes"][number], "size"> {
   readonly size: Size;
 }
 
-/** What one tester says she used of a yarn. */
+/** What one tester reports having used of a yarn. */
 export interface ReportedYarn {
   readonly tester: string;
   readonly name: string;
-  /** Where her size stands in the pattern's order. */
+  /** Index of their size in the pattern. */
   readonly sizeAt: number;
   readonly metres: number;
   readonly isSetAside: boolean;
@@ -29,7 +29,7 @@ export interface YarnSheet {
   readonly yarn: Yarn;
   readonly state: YarnState;
   readonly rows: readonly YarnRow[];
-  /** By the fabric's label, cm of yarn in a stitch at the stated gauge. */
+  /** Yarn in a stitch at the stated gauge by the fabric's label, cm. */
   readonly perStitch: readonly { readonly fabric: string; readonly cm: number }[];
   /** Empty where testers are too many to be named one by one. */
   readonly reported: readonly ReportedYarn[];
@@ -41,7 +41,7 @@ export interface YarnBoard {
   readonly sheets: readonly YarnSheet[];
   readonly sizes: readonly Size[];
   readonly unit: YarnUnit;
-  /** Amounts to publish are rounded up to a multiple of so many metres or yards. */
+  /** Amounts to publish are rounded up to a multiple of this many metres or yards. */
   readonly roundTo: number;
   readonly names: ReadonlyMap<string, string>;
 }
@@ -51,7 +51,7 @@ interface YarnGiven {
   readonly yarn: YarnResults;
   /** None where they are too many to be named one by one. */
   readonly testers: readonly TesterParts<"yarn">[];
-  /** By ids, of those whose weights are suspect. */
+  /** By ids, of those whose weights are flagged. */
   readonly names: ReadonlyMap<string, string>;
 }
 
@@ -63,8 +63,8 @@ export function yarnBoard(
   const unit = yarnUnit(lengthUnit);
   const roundToM = toMetres(roundTo, unit);
   const fabrics = new Map(pattern.fabrics.map(({ id, label }) => [id, label]));
-  const sheets = pattern.yarns.map((yarn, at): YarnSheet => {
-    const need = needs[at];
+  const sheets = pattern.yarns.map((yarn, index): YarnSheet => {
+    const need = needs[index];
     if (need === undefined) throw new RangeError("the needs are of another pattern");
     const rows = need.sizes.flatMap((row, sizeAt) => {
       const size = pattern.sizes[sizeAt];
@@ -94,7 +94,7 @@ function reportedOf(
   testers: YarnGiven["testers"],
   { pattern, yarn }: { pattern: PatternDocument; yarn: Yarn },
 ): ReportedYarn[] {
-  const order = new Map(pattern.sizes.map(({ id }, at) => [id, at]));
+  const order = new Map(pattern.sizes.map(({ id }, index) => [id, index]));
   return testers.flatMap(({ tester, name, size, yarn: used }) =>
     used
       .filter((use) => use.yarn === yarn.id)

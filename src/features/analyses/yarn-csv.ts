@@ -2,7 +2,7 @@ import { csvText } from "@/server/csv-text";
 import { fromMetres } from "@/ui/format-yarn-length";
 import type { YarnBoard } from "./yarn-board";
 
-/** Every yarn's needs by size as lines for a spreadsheet, unrounded but for what is to be published. */
+/** Every yarn's needs by size for a spreadsheet, unrounded except for the amounts to publish. */
 export function yarnCsv({ sheets, unit, roundTo }: YarnBoard): string {
   const inUnit = (metres: number | null) => (metres === null ? "" : fromMetres(metres, unit));
   const lines = sheets.flatMap(({ yarn, rows }) =>

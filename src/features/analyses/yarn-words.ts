@@ -13,12 +13,12 @@ export function publishSentence({ rows }: YarnSheet, unit: YarnUnit): string {
   return `Publish from ${amount(first.publishMetres)} in ${first.size.label} to ${amount(last.publishMetres)} in ${last.size.label}.`;
 }
 
-/** Of which sizes no tester reported, in one sentence; null where all are tested. */
+/** The sizes without a report, in one sentence; null where all are tested. */
 export function untestedSentence({ rows }: YarnSheet): string | null {
   const untested = rows.filter(({ reports, publishMetres }) => reports === 0 && publishMetres !== null);
   if (untested.length === 0) return null;
   const sizes = untested.map(({ size }) => size.label).join(", ");
-  return `Nobody has weighed it in ${sizes}: reckoned from the other sizes.`;
+  return `Nobody has weighed it in ${sizes}: estimated from the other sizes.`;
 }
 
 /** What many testers used of a yarn: `33 testers, 310 to 402`. */
@@ -27,14 +27,14 @@ export function usedWords({ testers, leastMetres, mostMetres }: NonNullable<Yarn
   return testers === 1 ? `1 tester, ${least}` : `${testers} testers, ${least} to ${most}`;
 }
 
-/** Why nothing can be said of a yarn. */
+/** Why there are no results for a yarn. */
 export function emptyYarn({ state }: YarnSheet): string {
   return state === "no pieces"
-    ? "No piece of the pattern takes this yarn, so its stitches cannot be counted. Add the pieces, with their stitches and rows, and the yarn of every size can be reckoned."
-    : "No tester has weighed this yarn yet. One report is enough for a first estimate of every size; three or more make it good.";
+    ? "No piece of the pattern uses this yarn. Add the pieces with their stitches and rows to see how much yarn every size needs."
+    : "No tester has weighed this yarn yet. One report gives a first estimate for every size; three or more make it reliable.";
 }
 
-/** A weight that no other tester comes near, and whose. */
+/** A weight far from the others, and whose it is. */
 export function yarnSuspectWords(suspect: Outlier, { names }: YarnBoard): string {
   const whose = names.get(suspect.tester) ?? suspect.tester;
   return `${whose}: ${looksWords(suspect, (grams) => shortNumber(grams, "yarn"))}`;

@@ -15,23 +15,23 @@ import { AppError } from "@/server/errors";
 import type { Proof } from "@/server/proof";
 import type { Viewer } from "@/server/viewer";
 
-/** That a person has a part in a call, by her part in its pattern. */
+/** A person's role in a call, from their role in its pattern. */
 export interface CallAccess extends Proof<"call"> {
   readonly callId: string;
   readonly pattern: PatternAccess;
 }
 
 /**
- * Proves that the viewer has a part in a call's pattern.
+ * Proves that the viewer has a role in a call's pattern.
  *
- * @throws {AppError} "not-found" where the call is absent or none of the viewer's; "not-allowed" where she may only look.
+ * @throws {AppError} "not-found" where the call does not exist or is not the viewer's; "not-allowed" where they may only view.
  */
 export const callAccess = cache(
   async (viewer: Viewer, callId: string, least: Role): Promise<CallAccess> =>
     await proveCall(database(), { viewer, callId, least }),
 );
 
-/** The same inside a transaction, which sees what it has just made itself; see `callAccess`. */
+/** The same inside a transaction, which sees its own writes; see `callAccess`. */
 export async function proveCall(
   connection: Connection,
   { viewer, callId, least }: { viewer: Viewer; callId: string; least: Role },
@@ -45,7 +45,7 @@ export async function proveCall(
 }
 
 /**
- * The proof of the call's owner, for the worker alone: nobody signed in stands behind it, it acts for her.
+ * The access of the call's owner, for the worker only, which acts for them without a signed-in person.
  *
  * @returns null where the call is gone.
  */

@@ -28,9 +28,9 @@ export interface CallSummary {
   readonly testers: number;
 }
 
-/** A call as it stands, with what pages of results need to know of it. */
+/** A call with what result pages need to know about it. */
 export interface CurrentCall extends CallSummary {
-  /** Raised by whatever changes what its analysis reads. */
+  /** Raised by every change to what its analysis reads. */
   readonly version: number;
   /** Made up for the demo. */
   readonly invented: boolean;
@@ -38,11 +38,11 @@ export interface CurrentCall extends CallSummary {
 
 export interface CallTester {
   readonly code: string;
-  /** Null where she gave none, or where it was deleted. */
+  /** Null where they gave none, or it was deleted. */
   readonly name: string | null;
 }
 
-/** What the call is called, and how many testers it has. */
+/** The call's title, and how many testers it has. */
 export async function currentCall(access: CallAccess): Promise<CurrentCall> {
   const { callId, pattern } = access;
   const [call] = await database().$queryRaw<CurrentCall[]>`
@@ -80,7 +80,7 @@ export interface AssembledCall {
   readonly document: CallDocument;
   /** The revision that it holds. */
   readonly revisionId: string;
-  /** Reports that are not in it, for they cannot be read, and why. */
+  /** Reports that are left out because they cannot be read, and why. */
   readonly leftOut: readonly LeftOut[];
 }
 
@@ -116,7 +116,7 @@ export class UnreadableCall extends Error {
 }
 
 /**
- * The call and its version from one moment, whoever writes meanwhile.
+ * The call and its version from one snapshot, unaffected by concurrent writes.
  *
  * @throws {UnreadableCall} where what is stored is damaged.
  */
@@ -209,7 +209,7 @@ async function reportedTesters(access: CallAccess, connection: Connection): Prom
   return { testers, leftOut };
 }
 
-/** What revisions made from plans of this call tell of the counts that were worked up to the revision they changed. */
+/** Errors in the instructions known from revisions made from plans of this call, up to the revision that they changed. */
 async function misworkedCounts(
   access: CallAccess,
   connection: Connection,
@@ -223,7 +223,7 @@ async function misworkedCounts(
   );
 }
 
-/** A report with the counts that its tester is known to have worked, whatever it says. */
+/** A report with the counts that its tester really worked because of errors in the instructions. */
 function asReallyWorked(report: Tester, misworked: Misworked): Tester {
   const worked = { ...report.worked };
   for (const { count, size, amount } of misworked) {
@@ -233,7 +233,7 @@ function asReallyWorked(report: Tester, misworked: Misworked): Tester {
   return report.worked === undefined ? report : { ...report, worked };
 }
 
-/** Places by size, as they were opened. */
+/** Tester spots by size, as in the tester call. */
 export async function callPlaces(access: CallAccess): Promise<Places> {
   const rows = await database().place.findMany({ where: { call: callScope(access) } });
   return Object.fromEntries(rows.map(({ size, least, wanted }) => [size, { least, wanted }]));

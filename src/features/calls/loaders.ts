@@ -15,7 +15,7 @@ export interface LoadedCall {
   readonly mayEdit: boolean;
 }
 
-/** What every page of a call needs. A call that is none of the viewer's answers as if it did not exist. */
+/** What every page of a call needs. A call that is not the viewer's answers as if it did not exist. */
 export const loadCall = cache((callId: string): Promise<LoadedCall> => foundOr404(callOfViewer(callId)));
 
 async function callOfViewer(callId: string): Promise<LoadedCall> {

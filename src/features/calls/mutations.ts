@@ -10,12 +10,12 @@ import { openCallEditScope, type CallAccess } from "./access";
 interface NewCall {
   readonly title: string;
   readonly places: Places;
-  /** Of the form that it comes from; the same key again makes no second call. */
+  /** Idempotency key of the form; the same key again makes no second call. */
   readonly submissionKey?: string;
 }
 
 /**
- * A new call of a pattern, open, with its places by size; or the one that the same sending has made.
+ * A new open call of a pattern with its tester spots by size; or the one that the same request has made already.
  *
  * @param connection a transaction that it is part of.
  * @throws {AppError} "not-found" where the key is another pattern's.
@@ -26,7 +26,7 @@ export async function createCall(
   connection: Connection,
 ): Promise<{ callId: string; isNew: boolean }> {
   const callId = randomUUID();
-  // A second sending waits here until the first is through, and then inserts nothing.
+  // A repeated request waits here until the first is finished, and then inserts nothing.
   const made = { createMany: { data: [{ id: callId, title, submissionKey }], skipDuplicates: true } };
   const pattern = await connection.pattern.update({
     where: patternEditScope(access),
@@ -55,7 +55,7 @@ export async function firstCallOf(access: PatternAccess, connection: Connection)
 }
 
 /**
- * Holds an open call's row until the transaction ends, so that writers take their turns and nobody closes it in between.
+ * Locks an open call's row until the transaction ends, so that writers take turns and nobody closes it in between.
  *
  * @returns false where no open call is meant by it.
  */
@@ -65,8 +65,7 @@ export async function holdOpenCall(connection: Connection, where: Prisma.CallWhe
 }
 
 /**
- * Has the call analysed again: something that its analysis reads has changed. Whoever calls it holds the call's row since
- * the first statement of the transaction, so that no write is lost on an older version.
+ * Has the call analysed again because something that its analysis reads has changed. The caller must lock the call's row in the first statement of the transaction, so that no write is lost on an older version.
  */
 export async function raiseCallVersion(connection: Connection, callId: string): Promise<void> {
   const data = { version: { increment: 1 }, versionRaisedAt: new Date() };
@@ -74,9 +73,9 @@ export async function raiseCallVersion(connection: Connection, callId: string): 
 }
 
 /**
- * Holds a call's row, open or closed, until the transaction ends, so that writers take their turns.
+ * Locks a call's row, open or closed, until the transaction ends, so that writers take turns.
  *
- * @param where further conditions, such as the writer's part in it, or a version that it must still be of.
+ * @param where further conditions, such as the writer's role, or a version that it must still have.
  * @returns false where no call meets them.
  */
 export async function holdCall(connection: Connection, id: string, where: Prisma.CallWhereInput): Promise<boolean> {
@@ -84,7 +83,7 @@ export async function holdCall(connection: Connection, id: string, where: Prisma
   return count > 0;
 }
 
-/** Holds an open call's row for who may edit it. @throws {AppError} "closed" where it is closed, or not hers to edit. */
+/** Locks an open call's row for an editor. @throws {AppError} "closed" where it is closed, or not theirs to edit. */
 export async function lockOpenCall(connection: Connection, access: CallAccess): Promise<void> {
   if (!(await holdOpenCall(connection, openCallEditScope(access)))) throw new AppError("closed");
 }

@@ -1,56 +1,56 @@
 import type { CallStanding } from "./standing-data";
 
-/** Something that waits for the designer, and the page of the call where she does it. */
+/** Something for the designer to do, and the page of the call for it. */
 export interface NextStep {
   readonly path: string;
   readonly says: string;
   readonly link: string;
 }
 
-/** What waits for the designer of a call, in the order in which a call goes. */
+/** What the designer of a call has to do, in the order of a test. */
 export function nextSteps(standing: CallStanding): NextStep[] {
   const { opening, isOpen, undecided, unplaced, placed, lapsed, questions, flagged, off } = standing;
   if (!isOpen) return [];
   const steps = [
-    { many: opening === "draft" ? 1 : 0, path: "/opening", says: () => DRAFT, link: "To the opening" },
-    { many: undecided, path: "/applications", says: undecidedWords, link: "Say yes, maybe or no" },
-    { many: unplaced, path: "/places", says: unplacedWords, link: "Give places" },
-    { many: placed, path: "/places", says: placedWords, link: "Look at the places, and invite" },
-    { many: lapsed, path: "/progress", says: lapsedWords, link: "Invite again, or somebody else" },
-    { many: questions, path: "/questions", says: questionWords, link: "Answer" },
-    { many: flagged, path: "/doubtful", says: flaggedWords, link: "Check them" },
-    { many: off, path: "/gaps", says: offWords, link: "See the differences" },
+    { many: opening === "draft" ? 1 : 0, path: "/opening", says: () => DRAFT, link: "Publish the tester call" },
+    { many: undecided, path: "/applications", says: undecidedWords, link: "Decide on applications" },
+    { many: unplaced, path: "/places", says: unplacedWords, link: "Assign sizes" },
+    { many: placed, path: "/places", says: placedWords, link: "Review and invite" },
+    { many: lapsed, path: "/progress", says: lapsedWords, link: "Invite someone" },
+    { many: questions, path: "/questions", says: questionWords, link: "Answer questions" },
+    { many: flagged, path: "/doubtful", says: flaggedWords, link: "Check possible mistakes" },
+    { many: off, path: "/gaps", says: offWords, link: "See differences" },
   ];
   return steps.flatMap(({ many, path, says, link }) => (many > 0 ? [{ path, says: says(many), link }] : []));
 }
 
-/** What a call waits for where nothing waits for its designer. */
+/** What a call is waiting for when its designer has nothing to do. */
 export function waitsFor({ opening, isOpen, applied, invited, unanswered, accepted, reported }: CallStanding): string {
-  if (!isOpen) return "This call is closed. What came of it stands on the pages of the second row above.";
-  if (unanswered > 0) return `${people(unanswered)} ${unanswered === 1 ? "is" : "are"} invited and may still answer.`;
+  if (!isOpen) return "This test is closed. See what came out under Results.";
+  if (unanswered > 0) return `${people(unanswered)} ${unanswered === 1 ? "is" : "are"} invited and can still reply.`;
   if (accepted > reported)
-    return `${accepted - reported} of ${people(accepted)} at work ${accepted - reported === 1 ? "has" : "have"} not reported yet. How they get on stands on Progress.`;
-  if (accepted > 0 && invited > 0) return "Everybody who accepted has reported: read the gaps, then close the call.";
-  if (opening === "taking" && applied === 0)
-    return "Nobody has applied yet. Send the link of the public page to whoever may want to test.";
-  if (opening === "taking") return "People can still apply. Whom you say yes to can be given a place at any time.";
-  return "Nobody can apply any more, and nobody is invited: take a later last day on the opening, or invite by hand.";
+    return `${accepted - reported} of ${people(accepted)} ${accepted - reported === 1 ? "has" : "have"} not reported yet. See how they are doing under Progress.`;
+  if (accepted > 0 && invited > 0)
+    return "Everyone who accepted has reported. Look at the differences, then close the test.";
+  if (opening === "taking" && applied === 0) return "Nobody has applied yet. Share the link to the tester call.";
+  if (opening === "taking") return "People can still apply. You can assign sizes to those you accept at any time.";
+  return "The last day to apply is over and nobody is invited. Choose a later day, or invite someone by hand.";
 }
 
-const DRAFT = "The opening is a draft: nobody can apply before it is published.";
+const DRAFT = "The tester call is a draft. People can apply once you publish it.";
 
 function undecidedWords(many: number): string {
-  return many === 1 ? "1 application has no word of yours yet." : `${many} applications have no word of yours yet.`;
+  return many === 1 ? "1 application needs your decision." : `${many} applications need your decision.`;
 }
 
 function unplacedWords(many: number): string {
-  return `${people(many)} with a yes ${many === 1 ? "stands" : "stand"} in no size.`;
+  return `${people(many)} you accepted ${many === 1 ? "has" : "have"} no size yet.`;
 }
 
 function placedWords(many: number): string {
   return many === 1
-    ? "1 person has a place and is not invited yet."
-    : `${many} people have a place and are not invited yet.`;
+    ? "1 person has a size and is not invited yet."
+    : `${many} people have a size and are not invited yet.`;
 }
 
 function lapsedWords(many: number): string {

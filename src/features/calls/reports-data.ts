@@ -14,11 +14,11 @@ export interface CallReport extends CallTester {
 export interface ReportsBySize {
   readonly total: number;
   readonly bySize: ReadonlyMap<string, number>;
-  /** Every tester's newest report in the call's order; null where there are too many to be listed. */
+  /** Every tester's newest report in the call's order; null where there are too many to list. */
   readonly listed: readonly CallReport[] | null;
 }
 
-/** How many have reported in each size; and, of a small call, who, when, and of which revision. */
+/** How many have reported in each size and, for a small call, who, when, and with which revision. */
 export async function reportsBySize(access: CallAccess): Promise<ReportsBySize> {
   const reported = { call: callScope(access), reports: { some: {} } };
   const rows = await database().tester.groupBy({ by: ["size"], where: reported, _count: true });

@@ -1,6 +1,6 @@
 import { z } from "zod";
 
-/** Counts that a call's testers really worked otherwise than they said; see the engine's `MisworkedCount`. */
+/** Errors in the instructions: counts that a call's testers really worked; see the engine's `InstructionError`. */
 export const misworkedSchema = z.array(z.strictObject({ count: z.string(), size: z.string(), amount: z.int() }));
 
 export type Misworked = z.infer<typeof misworkedSchema>;

@@ -6,18 +6,18 @@ import { AppError } from "@/server/errors";
 import type { Viewer } from "@/server/viewer";
 import type { CallAccess } from "./access";
 
-/** How far a call has come, in numbers. */
+/** A call's progress in numbers. */
 export interface CallStanding {
-  /** Null for a call without an opening: its reports are brought in. */
+  /** Null for a call without an opening, whose reports are imported. */
   readonly opening: "draft" | "taking" | "over" | null;
   readonly isOpen: boolean;
-  /** Those who have withdrawn are not among them. */
+  /** Without those who have withdrawn. */
   readonly applied: number;
-  /** Applications without a word of the designer's. */
+  /** Applications without a decision. */
   readonly undecided: number;
-  /** Applications with a yes that stand in no size, and are not left waiting. */
+  /** Accepted applications without a size that are not left waiting. */
   readonly unplaced: number;
-  /** Stand in a size, and are not invited yet. */
+  /** Have a size and are not invited yet. */
   readonly placed: number;
   readonly invited: number;
   readonly unanswered: number;

@@ -12,8 +12,7 @@ import type { AskedGrading, GradingAnswer } from "./schema";
 const askSchema = z.object({ document: z.unknown(), near: z.unknown().optional(), submissionKey: z.uuid() });
 
 /**
- * Has a pattern graded that is being edited, as she sees it. Her locks stand in the document; `near` is a tested grading
- * that the counts should stay close to.
+ * Grades a pattern that is being edited, as the designer sees it. Locks are in the document; `near` is a tested grading that the counts should stay close to.
  */
 export const askGrading = viewerAction(
   async (viewer, patternId: string, input: z.input<typeof askSchema>): Promise<AskedGrading> => {
@@ -27,7 +26,7 @@ export const askGrading = viewerAction(
   },
 );
 
-/** Stops a grading. @returns what became of it: it may have been done just before. */
+/** Stops a grading. @returns its state, because it may have finished just before. */
 export const stopGrading = viewerAction(
   async (viewer, patternId: string, gradingId: string): Promise<GradingAnswer> => {
     const access = await patternAccess(viewer, patternId, "editor");

@@ -6,19 +6,18 @@ import { database } from "@/server/database";
 import { AppError } from "@/server/errors";
 import { readGradingOutcome, type GradingAnswer } from "./schema";
 
-const STOPPED = "You stopped this grading. What you typed stands as it was.";
+const STOPPED = "You stopped the calculation. Your numbers are unchanged.";
 const LATE =
-  "This grading took too long and was stopped. What you typed stands as it was; lock some numbers or take out a tie, and it will go faster.";
-const UNANSWERED =
-  "There is still no answer to this grading, and none is likely to come. What you typed stands as it was; ask for it again.";
+  "The calculation took too long and was stopped. Your numbers are unchanged. Lock some numbers or remove a sum under “Must add up” to make it faster.";
+const UNANSWERED = "The calculation got no answer. Your numbers are unchanged. Start it again.";
 
-/** Longer than a task is let run, twice over. */
+/** Twice the time limit of a task. */
 const UNANSWERED_AFTER_MS = 400_000;
 
 const FAILED =
-  "This could not be calculated, and it is our mistake. Your numbers are saved as they are; type what you know, and try again.";
+  "This could not be calculated because of an error in Sizewright. Your numbers are saved as they are. Enter the numbers you know and try again.";
 
-/** The grading that the viewer herself asked for. @throws {AppError} "not-found" */
+/** A grading that the viewer requested. @throws {AppError} "not-found" */
 export async function gradingAnswer(access: PatternAccess, gradingId: string): Promise<GradingAnswer> {
   const row = await database().grading.findFirst({
     where: ownGrading(access, gradingId),
@@ -41,7 +40,7 @@ export async function gradingAnswer(access: PatternAccess, gradingId: string): P
   }
 }
 
-/** Where clause of a grading that the proved person asked for. @throws {AppError} "not-found" for what is no id. */
+/** Where clause of a grading that the proved person requested. @throws {AppError} "not-found" for what is no id. */
 export function ownGrading(access: PatternAccess, gradingId: string): Prisma.GradingWhereUniqueInput {
   if (!z.uuid().safeParse(gradingId).success) throw new AppError("not-found");
   return { id: gradingId, accountId: access.accountId, pattern: patternEditScope(access) };

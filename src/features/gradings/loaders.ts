@@ -5,7 +5,7 @@ import { requireViewer } from "@/server/viewer";
 import { gradingAnswer } from "./data";
 import type { GradingAnswer } from "./schema";
 
-/** The grading that the viewer asked for, as it stands now. */
+/** The current state of a grading that the viewer requested. */
 export async function loadGrading(patternId: string, gradingId: string): Promise<GradingAnswer> {
   return await foundOr404(ownAnswer(patternId, gradingId));
 }

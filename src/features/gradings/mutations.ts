@@ -12,16 +12,16 @@ import { inTransaction, type Connection } from "@/server/transaction";
 import { ownGrading } from "./data";
 import { readGradingRequest } from "./schema";
 
-/** Shown side by side: the nearest to the targets, and the more even steps that a quarter of a tolerance allows. */
+/** Shown side by side: the closest to the targets, and the most even steps that a quarter of a tolerance allows. */
 const SLACKS = [0, 0.25];
-/** Of one person and pattern: whoever asks again has mostly done with what she asked before. */
+/** Per person and pattern, because a new request mostly replaces the earlier ones. */
 const MOST_KEPT = 3;
 const LOOK_EVERY_MS = 500;
 
 /**
- * Has the worker grade a pattern that is being edited. The same key again asks for nothing more.
+ * Has the worker grade a pattern that is being edited. The same key again makes no second request.
  *
- * @throws {AppError} "not-found" for somebody else's key; where the pattern is not the viewer's to edit, nothing is kept.
+ * @throws {AppError} "not-found" for someone else's key; where the pattern is not the viewer's to edit, nothing is stored.
  */
 export async function requestGrading(
   access: PatternAccess,
@@ -47,17 +47,17 @@ export async function requestGrading(
 }
 
 async function forgetOlder(connection: Connection, access: PatternAccess): Promise<void> {
-  const hers = { accountId: access.accountId, pattern: patternEditScope(access) };
+  const own = { accountId: access.accountId, pattern: patternEditScope(access) };
   const older = await connection.grading.findMany({
-    where: hers,
+    where: own,
     orderBy: { createdAt: "desc" },
     skip: MOST_KEPT,
     select: { id: true },
   });
-  await connection.grading.deleteMany({ where: { ...hers, id: { in: older.map(({ id }) => id) } } });
+  await connection.grading.deleteMany({ where: { ...own, id: { in: older.map(({ id }) => id) } } });
 }
 
-/** She no longer wants it: the worker ends its thread. One that is done already stays as it is. */
+/** Cancels a grading: the worker ends its thread. A finished one stays as it is. */
 export async function endGrading(access: PatternAccess, gradingId: string): Promise<void> {
   const where = { ...ownGrading(access, gradingId), status: "waiting" as const };
   await database().grading.updateMany({ where, data: { status: "stopped" } });
@@ -73,7 +73,7 @@ export async function nextGrading(): Promise<string | null> {
   return row?.id ?? null;
 }
 
-/** The worker's job: has the engine grade what was asked for, for as long as somebody waits for it. */
+/** The worker's job: has the engine grade the pattern for as long as the person waits. */
 export async function runGrading(gradingId: string, run: RunTask<EngineTask>): Promise<void> {
   const row = await database().grading.findFirst({
     where: { id: gradingId, status: "waiting" },
@@ -96,13 +96,13 @@ async function graded(gradingId: string, { request, run }: { request: unknown; r
   }
 }
 
-/** Looks from time to time whether a grading is still waited for, and stops what is done for it once it is not. */
+/** Checks from time to time whether the person still waits, and stops the grading if not. */
 async function whileWaitedFor<Result>(gradingId: string, task: (signal: AbortSignal) => Promise<Result>) {
   const stopping = new AbortController();
   const look = async () => {
     if ((await database().grading.count({ where: { id: gradingId, status: "waiting" } })) === 0) stopping.abort();
   };
-  // A database that is away for a moment is asked again.
+  // A database that is unavailable for a moment is asked again.
   const looking = setInterval(() => void look().catch(() => undefined), LOOK_EVERY_MS);
   try {
     return await task(stopping.signal);

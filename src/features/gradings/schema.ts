@@ -2,7 +2,7 @@ import { z } from "zod";
 import { parseGradeRequest, type ChoicesRequest, type Clash, type GradeChoices } from "@/engine/grading";
 import type { Fault } from "@/engine/pattern";
 
-/** What became of asking for a grading: a document that cannot be read is told by its faults, each at its path. */
+/** The result of requesting a grading: an unreadable document is answered with its faults by path. */
 export type AskedGrading =
   | { readonly status: "asked"; readonly gradingId: string }
   | { readonly status: "faults"; readonly faults: readonly Fault[] };
@@ -53,7 +53,7 @@ const outcomeSchema: z.ZodType<GradeChoices> = z.discriminatedUnion("status", [
   z.strictObject({ status: z.literal("faults"), faults: z.array(faultSchema) }),
 ]);
 
-/** A grading that was asked for, as it stands now. */
+/** The current state of a requested grading. */
 export const gradingAnswerSchema = z.discriminatedUnion("status", [
   z.strictObject({ status: z.literal("waiting") }),
   /** By a person or at the limit of time; a sentence for them. */
@@ -63,7 +63,7 @@ export const gradingAnswerSchema = z.discriminatedUnion("status", [
 
 export type GradingAnswer = z.infer<typeof gradingAnswerSchema>;
 
-/** What the engine printed for a grading, as it is kept. */
+/** The engine's output for a grading, as stored. */
 export function readGradingOutcome(text: string): GradeChoices {
   return outcomeSchema.parse(JSON.parse(text));
 }
@@ -74,7 +74,7 @@ const requestSchema = z.strictObject({
   near: z.unknown().optional(),
 });
 
-/** What is to be graded, as it is kept. @throws {TypeError} where it is damaged. */
+/** A stored grading request. @throws {TypeError} where it is damaged. */
 export function readGradingRequest(value: unknown): ChoicesRequest {
   const { slacks, ...request } = requestSchema.parse(value);
   const parsed = parseGradeRequest(request);

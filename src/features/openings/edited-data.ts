@@ -40,7 +40,7 @@ export interface BindingAgreement extends Agreement {
   readonly many: number;
 }
 
-/** The most names of a version; of the others only the number is shown. */
+/** Of more whom a version binds, only how many. */
 const MAX_NAMED = 12;
 
 /** All versions of a call's agreement, the newest first. */

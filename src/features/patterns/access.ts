@@ -11,17 +11,17 @@ import { hashToken } from "./invitation-token";
 
 export type Role = "owner" | "editor" | "viewer";
 
-/** What an owner can give to others. */
+/** The roles an owner can give to others. */
 export type HelperRole = Exclude<Role, "owner">;
 
-/** That a person has a part in a pattern, and which. */
+/** A person's role in a pattern. */
 export interface PatternAccess extends Proof<"pattern"> {
   readonly patternId: string;
   readonly accountId: string;
   readonly role: Role;
 }
 
-/** That somebody holds an invitation's link, whoever it is. */
+/** Someone has an invitation's link, whoever they are. */
 export interface InvitationAccess extends Proof<"invitation"> {
   readonly invitationId: string;
 }
@@ -30,17 +30,17 @@ const RANK: Readonly<Record<Role, number>> = { viewer: 0, editor: 1, owner: 2 };
 const EDITING_ROLES: Role[] = ["editor", "owner"];
 
 /**
- * Proves that the viewer has a part in a pattern.
+ * Proves that the viewer has a role in a pattern.
  *
  * @param least the least role that will do.
- * @throws {AppError} "not-found" where the pattern is absent or none of the viewer's; "not-allowed" where she may only look.
+ * @throws {AppError} "not-found" where the pattern does not exist or is not the viewer's; "not-allowed" where they may only view.
  */
 export const patternAccess = cache(
   async (viewer: Viewer, patternId: string, least: Role): Promise<PatternAccess> =>
     await provePattern(database(), { viewer, patternId, least }),
 );
 
-/** The same inside a transaction, which sees what it has just made itself; see `patternAccess`. */
+/** The same inside a transaction, which sees its own writes; see `patternAccess`. */
 export async function provePattern(
   connection: Connection,
   { viewer, patternId, least }: { viewer: Viewer; patternId: string; least: Role },
@@ -53,7 +53,7 @@ export async function provePattern(
   return patternProof(membership, least);
 }
 
-/** What somebody's part in a pattern proves; see `patternAccess`. */
+/** The access that a role gives; see `patternAccess`. */
 export function patternProof(
   membership: { readonly patternId: string; readonly accountId: string; readonly role: Role } | null,
   least: Role,
@@ -73,17 +73,17 @@ export function patternScope({ patternId, accountId }: PatternAccess): Prisma.Pa
   return { id: patternId, memberships: { some: { accountId } } };
 }
 
-/** Where clause of the pattern that was proved, for writing: false for those who may only look. */
+/** Where clause of the pattern that was proved, for writing: false for those who may only view. */
 export function patternEditScope({ patternId, accountId }: PatternAccess): Prisma.PatternWhereUniqueInput {
   return { id: patternId, memberships: { some: { accountId, role: { in: EDITING_ROLES } } } };
 }
 
-/** Where clause of the pattern that was proved, for what its owner alone may do. */
+/** Where clause of the pattern that was proved, for what only its owner may do. */
 export function patternOwnerScope({ patternId, accountId }: PatternAccess): Prisma.PatternWhereUniqueInput {
   return { id: patternId, memberships: { some: { accountId, role: "owner" } } };
 }
 
-/** Proves that a token is an invitation's, taken or not. @throws {AppError} "not-found" for any other text. */
+/** Proves that a token is an invitation's, accepted or not. @throws {AppError} "not-found" for any other text. */
 export async function invitationAccess(token: string): Promise<InvitationAccess> {
   const invitation = await database().invitation.findUnique({
     where: { tokenHash: hashToken(token) },

@@ -12,19 +12,19 @@ import { discardDraft, dropLateSave, saveDraft } from "./draft-mutations";
 import { saveRevision } from "./mutations";
 import { draftEditsSchema, reasonSchema, type DraftEdits } from "./schema";
 
-/** Keeps what was typed; a save that comes too late is told, with both texts. */
+/** Saves what was typed; a conflicting save gets an answer with both texts. */
 export const keepDraft = viewerAction(async (viewer, patternId: string, input: DraftEdits) => {
   const edits = draftEditsSchema.parse(input);
   return await saveDraft(await patternAccess(viewer, patternId, "editor"), edits);
 });
 
-/** Throws the draft away. */
+/** Discards the draft. */
 export const throwDraftAway = viewerAction(async (viewer, patternId: string, version: number) => {
   await discardDraft(await patternAccess(viewer, patternId, "editor"), z.int().min(1).parse(version));
   return { status: "gone" as const };
 });
 
-/** She has taken or left what came too late. */
+/** The viewer has resolved a conflicting draft. */
 export const forgetLateSave = viewerAction(async (viewer, patternId: string) => {
   await dropLateSave(await patternAccess(viewer, patternId, "editor"));
   return { status: "forgotten" as const };
@@ -36,22 +36,23 @@ export type RevisionSave =
   | { readonly status: "saved"; readonly number: number }
   | { readonly status: "refused"; readonly says: string; readonly remarks: readonly Fault[] };
 
-/** Saves the draft as the next revision, where every text can be read and every odd number is meant. */
+/** Saves the draft as the next revision, if every text can be read and every unusual number is confirmed. */
 export const saveAsRevision = viewerAction(
   async (viewer, patternId: string, input: DraftEdits & { readonly reason: string }): Promise<RevisionSave> => {
     const { content, version, baseNumber, reason } = newRevisionSchema.parse(input);
     const access = await patternAccess(viewer, patternId, "editor");
     const why = reasonSchema.safeParse(reason);
-    if (!why.success) return refused(why.error.issues[0]?.message ?? "The reason cannot be kept.");
+    if (!why.success)
+      return refused(why.error.issues[0]?.message ?? "The reason can’t be saved: it must have 1 to 1,000 characters.");
     const latest = await latestRevision(access);
     if (latest.number !== baseNumber) throw new AppError("changed-meanwhile");
     if (content === null) return refused(NOTHING_DIFFERENT);
     const { document, faults } = readDraft(content.pattern, content.unit);
-    if (document === null) return refused("Some of this needs another look first.", faults);
+    if (document === null) return refused("Fix the marked numbers first.", faults);
     const open = draftQuestions(latest.document, document, content.meant).filter(({ meant }) => !meant);
     if (open.length > 0)
       return refused(
-        "Say of the odd numbers whether they are meant.",
+        "Confirm or change the unusual numbers first.",
         open.map(({ path, message }) => ({ path, says: message })),
       );
     if (patternChanges(latest.document, document).length === 0) return refused(NOTHING_DIFFERENT);
@@ -66,7 +67,7 @@ export const saveAsRevision = viewerAction(
   },
 );
 
-const NOTHING_DIFFERENT = "Nothing is different from the revision before.";
+const NOTHING_DIFFERENT = "Nothing has changed since the last revision.";
 
 function refused(says: string, remarks: readonly Fault[] = []): RevisionSave {
   return { status: "refused", says, remarks };

@@ -9,13 +9,13 @@ import { beginSchema } from "./begin-schema";
 import { begunPattern } from "./begun-pattern";
 import { createPattern } from "./mutations";
 
-/** Makes a pattern of its sizes and its first fabric, and leads to where it is edited. */
+/** Creates a pattern from its sizes and its first fabric, and redirects to its editor. */
 export const beginPattern = formAction(beginSchema, async (fields) => {
   const viewer = await actingViewer();
   const begun = begunPattern(fields, viewer.unit);
   if (!begun.ok) return begun.faults;
   const { document } = begun;
   const key = submissionKey(fields.formKey, canonicalJson(document));
-  const { patternId } = await createPattern(viewer, { document, reason: "Begun", submissionKey: key });
+  const { patternId } = await createPattern(viewer, { document, reason: "Created", submissionKey: key });
   redirect(`/patterns/${patternId}/edit`);
 });

@@ -3,7 +3,7 @@ import { readSizeList } from "@/engine/tables";
 import { BODY_TABLES, RANGE_POINTS } from "@/engine/trade-tables";
 import { parseLength, parseNumber } from "@/engine/units";
 
-/** Sizes that are not taken from a table. */
+/** Sizes that do not come from a table. */
 export const OWN_SIZES = "own";
 
 const LONGEST_NAME = 200;
@@ -27,12 +27,14 @@ function numberOf(missing: string) {
 }
 
 /** A width without a unit is in centimetres, whatever the person's own unit: so gauges are written. */
-const overSchema = z.string({ error: "Write over which width the gauge is." }).transform((typed, context) => {
-  const read = parseLength(typed, "cm");
-  if (read.ok && read.cm > 0 && read.cm <= LARGEST) return read.cm;
-  context.addIssue({ code: "custom", message: read.ok ? `“${typed.trim()}” cannot be right here.` : read.message });
-  return z.NEVER;
-});
+const overSchema = z
+  .string({ error: "Enter the width of the gauge, such as 10 cm or 4 in." })
+  .transform((typed, context) => {
+    const read = parseLength(typed, "cm");
+    if (read.ok && read.cm > 0 && read.cm <= LARGEST) return read.cm;
+    context.addIssue({ code: "custom", message: read.ok ? `“${typed.trim()}” cannot be right here.` : read.message });
+    return z.NEVER;
+  });
 
 const tableSchema = z.object({
   first: z.string(),
@@ -50,27 +52,27 @@ const ownSchema = z.object({
 
 const choosesOwnSchema = z.object({ sizesFrom: z.literal(OWN_SIZES), own: ownSchema });
 
-/** What is wrong with sizes of her own, where they are chosen. The unit of a number does not matter for that. */
+/** Errors in the designer's own sizes, if chosen. The unit of a number does not matter for that. */
 function faultsOfOwn(form: unknown): { readonly body?: string; readonly sizes?: string } {
   const chosen = choosesOwnSchema.safeParse(form);
   if (!chosen.success) return {};
   const { body = "", sizes = "" } = chosen.data.own;
   const list = readSizeList(sizes, "cm");
   return {
-    ...(body.trim() === "" ? { body: "Write what the sizes are ordered by, such as Bust." } : {}),
+    ...(body.trim() === "" ? { body: "Enter the body measurement that orders the sizes, such as Bust." } : {}),
     ...(list.ok ? {} : { sizes: list.faults.join(" ") }),
   };
 }
 
-/** All that is wrong is said at once: a refinement looks at its own fields, whatever else is amiss. */
+/** Reports all errors at once: a refinement checks its own fields, whatever else is wrong. */
 const always = () => true;
 
 const CHOOSE_SIZES = "Choose where the sizes come from.";
 
-/** A new pattern as its form has it: what is typed for sizes is understood later, in the person's unit. */
+/** A new pattern as in its form: the typed sizes are read later, in the person's unit. */
 export const beginSchema = z
   .object({
-    /** Names the form's sending, so that sending it twice makes one pattern. */
+    /** Idempotency key: sending the form twice makes one pattern. */
     formKey: z.uuid(),
     name: nameOf("Give the pattern a name; you can change it later."),
     craft: z.enum(["crochet", "knitting"], { error: "Choose crochet or knitting." }),
@@ -79,11 +81,11 @@ export const beginSchema = z
     own: ownSchema,
     fabric: z.object({
       label: nameOf("Give the fabric a name, such as the stitch it is worked in."),
-      toolMm: numberOf("Write the size of the hook or the needles in mm."),
-      stitches: numberOf("Write how many stitches the gauge has."),
-      rows: numberOf("Write how many rows the gauge has."),
+      toolMm: numberOf("Enter the size of the hook or needles in mm, such as 4."),
+      stitches: numberOf("Enter the stitches of the gauge, such as 22."),
+      rows: numberOf("Enter the rows of the gauge, such as 30."),
       over: overSchema,
-      worked: z.enum(["flat", "round", "turned rounds"], { error: "Say how it is worked." }),
+      worked: z.enum(["flat", "round", "turned rounds"], { error: "Choose how it is worked." }),
     }),
   })
   .refine((form) => faultsOfOwn(form).body === undefined, {

@@ -10,7 +10,7 @@ type Faults = Readonly<Record<string, readonly string[]>>;
 export type BegunPattern =
   { readonly ok: true; readonly document: PatternDocument } | { readonly ok: false; readonly faults: Faults };
 
-/** The pattern that a form begins: its sizes and its first fabric, and nothing else yet. */
+/** The new pattern of a form: its sizes and its first fabric, and nothing else yet. */
 export function begunPattern(fields: BeginFields, unit: LengthUnit): BegunPattern {
   const sizes = sizesOf(fields, unit);
   if (!sizes.ok) return sizes;
@@ -33,7 +33,7 @@ export function begunPattern(fields: BeginFields, unit: LengthUnit): BegunPatter
   });
   if (parsed.ok) return parsed;
   const [fault] = parsed.faults;
-  return { ok: false, faults: { [fieldOf(fault?.path ?? "")]: [`This ${fault?.says ?? "cannot be kept."}`] } };
+  return { ok: false, faults: { [fieldOf(fault?.path ?? "")]: [`This ${fault?.says ?? "cannot be saved."}`] } };
 }
 
 /** Where in the form a part of the document was typed; "" is the form as a whole. */

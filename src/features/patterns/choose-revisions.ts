@@ -1,6 +1,6 @@
 /** Which two revisions are compared, or why they cannot be. */
 export interface RevisionChoice {
-  /** Null where none can be meant. */
+  /** Null where there is nothing to compare. */
   readonly from: number | null;
   readonly to: number | null;
   readonly says: string | null;
@@ -9,7 +9,7 @@ export interface RevisionChoice {
 const LONGEST_TOLD = 20;
 
 /**
- * The revisions that an address asks for; what it leaves out is the newest and the one before.
+ * The requested revisions; by default the newest and the one before.
  *
  * @param numbers all numbers there are, the newest first.
  */
@@ -19,14 +19,18 @@ export function chooseRevisions(
 ): RevisionChoice {
   const [newest] = numbers;
   if (newest === undefined || numbers.length === 1)
-    return { from: null, to: newest ?? null, says: "There is one revision so far, and nothing to compare it with." };
+    return {
+      from: null,
+      to: newest ?? null,
+      says: "There is only one revision so far, so there is nothing to compare.",
+    };
   const known = (text: string | undefined) => numbers.find((number) => String(number) === text) ?? null;
   const to = asked.to ? known(asked.to) : newest;
   const before = numbers.find((number) => to !== null && number < to) ?? newest;
   const from = asked.from ? known(asked.from) : before;
   if (from === null) return { from, to, says: unknownWords(asked.from, newest) };
   if (to === null) return { from, to, says: unknownWords(asked.to, newest) };
-  if (from === to) return { from, to, says: `Both are revision ${to}. Choose two that are not the same.` };
+  if (from === to) return { from, to, says: `Both are revision ${to}. Choose two different ones.` };
   return { from, to, says: null };
 }
 

@@ -13,7 +13,7 @@ export interface ComparePage extends PatternPage {
   readonly says: string | null;
 }
 
-/** Two revisions of a pattern, as the address asks for them. */
+/** The two requested revisions of a pattern. */
 export async function loadComparison(
   patternId: string,
   asked: { readonly from?: string; readonly to?: string },

@@ -3,8 +3,7 @@ import type { PatternDocument } from "@/engine/pattern";
 import { finishedMeasurements } from "@/engine/prediction";
 
 /**
- * Remembers what is computed of a pattern for as long as the document itself is: `storedPattern` hands out the same one
- * again and again, and it never changes.
+ * Caches what is computed from a pattern for as long as the document exists: `storedPattern` returns the same immutable object each time.
  */
 function perPattern<Result>(compute: (pattern: PatternDocument) => Result): (pattern: PatternDocument) => Result {
   const known = new WeakMap<PatternDocument, Result>();

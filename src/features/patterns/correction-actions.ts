@@ -22,9 +22,9 @@ const correctionSchema = z.object({
 });
 
 const SOMEBODY_SAVED =
-  "Somebody saved a revision while you were working on this. Your numbers are still here: press “Show what changes” to see them against theirs.";
+  "Someone saved a revision while you were working on this. Your numbers are still here: press “Show what changes” to compare them with theirs.";
 
-/** Saves numbers that were corrected from a call's gap page as the next revision, and leads back to the gaps. */
+/** Saves numbers corrected from a call's Differences page as the next revision, and redirects back there. */
 export const saveCorrection = viewerAction(
   async (viewer, _last: Failure | undefined, form: FormData): Promise<Failure> => {
     const sent = lastTexts(readForm(form));
@@ -32,16 +32,19 @@ export const saveCorrection = viewerAction(
     const typed = typedSchema.parse(correctedNumbers(Object.entries(sent)));
     const access = await patternAccess(viewer, asked.patternId, "editor");
     const reason = reasonSchema.safeParse(sent.reason);
-    if (!reason.success) return failure(reason.error.issues[0]?.message ?? "The reason cannot be kept.");
+    if (!reason.success)
+      return failure(
+        reason.error.issues[0]?.message ?? "The reason can’t be saved: it must have 1 to 1,000 characters.",
+      );
     const latest = await latestRevision(access);
     if (latest.number !== asked.baseNumber) return failure(SOMEBODY_SAVED);
     const { document, faults, questions, changes } = applyEdits(latest.document, typed, viewer.unit);
     const [fault] = faults;
     if (fault !== undefined) return failure(fault.message);
-    if (questions.length > 0 && asked.meant === undefined) return failure("Say that the unusual numbers are meant.");
-    if (changes.length === 0) return failure("Nothing is different from the revision before.");
+    if (questions.length > 0 && asked.meant === undefined) return failure("Confirm the unusual numbers first.");
+    if (changes.length === 0) return failure("Nothing has changed since the last revision.");
     const parsed = parsePattern(document);
-    if (!parsed.ok) return failure("Some of these numbers cannot be kept.");
+    if (!parsed.ok) return failure("Some of these numbers can’t be saved. Fix the marked ones.");
     const number = await saved(access, { document: parsed.document, reason: reason.data, baseNumber: latest.number });
     if (number === null) return failure(SOMEBODY_SAVED);
     redirect(`/calls/${asked.callId}/gaps?cell=${asked.size}.${asked.measurement}&saved=${number}`);
@@ -52,7 +55,7 @@ function failure(says: string): Failure {
   return { status: "failed", says };
 }
 
-/** The new revision's number; null where somebody else's came first. */
+/** The new revision's number; null where someone else's came first. */
 async function saved(...[access, revision]: Parameters<typeof saveRevision>): Promise<number | null> {
   try {
     return (await saveRevision(access, revision)).number;

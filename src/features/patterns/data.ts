@@ -31,7 +31,7 @@ export interface PatternSummary {
 }
 
 export interface Draft {
-  /** Null where nothing is edited: it was saved as a revision, or thrown away. */
+  /** Null where nothing is edited: it was saved as a revision, or discarded. */
   readonly content: PatternDraft | null;
   readonly version: number;
   readonly baseNumber: number;
@@ -39,7 +39,7 @@ export interface Draft {
   readonly updatedBy: string | null;
 }
 
-/** A revision never changes, so what was read of one once is kept: to check a document costs as much as a small page. */
+/** A revision never changes, so a parsed one is cached: checking a document costs as much as a small page. */
 const readPatterns = new LRUCache<string, PatternDocument>({ max: 100 });
 
 /** A revision's pattern, and the newest alone of many. */
@@ -50,7 +50,7 @@ export const newestDocument = {
 } as const;
 
 /**
- * A revision's document as the database kept it, checked by the schema like any other input.
+ * A revision's stored document, checked by the schema like any other input.
  *
  * @throws {Error} where it is none, which only a damaged database can bring about.
  */
@@ -199,7 +199,7 @@ export async function isInvented(access: PatternAccess): Promise<boolean> {
   return row?.invented ?? false;
 }
 
-/** Edits that are not a revision yet, null where none were ever made. */
+/** Edits that are not a revision yet; null where there never were any. */
 export async function draftOf(access: PatternAccess): Promise<Draft | null> {
   const row = await database().draft.findFirst({
     where: { pattern: patternScope(access) },
@@ -215,7 +215,7 @@ export async function draftOf(access: PatternAccess): Promise<Draft | null> {
   };
 }
 
-/** The viewer's own edits that came after somebody else's, null where there are none. */
+/** The viewer's own edits in conflict with someone else's; null where there are none. */
 export async function lateSaveOf(
   access: PatternAccess,
 ): Promise<{ content: PatternDraft | null; createdAt: Date } | null> {

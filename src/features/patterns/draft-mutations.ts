@@ -10,16 +10,16 @@ import { draftOf, latestRevision, revisionByNumber, type Revision } from "./data
 
 export type DraftSave =
   | { readonly status: "saved"; readonly version: number }
-  /** Somebody's save came first, of a draft or of a revision: theirs stands, hers is kept beside it until she decides. */
+  /** Someone's save came first, of a draft or of a revision: it stays, and the viewer's edits are stored beside it until they decide. */
   | { readonly status: "late"; readonly version: number; readonly theirName: string | null };
 
-/** Saves edits over the version they were read from; a save that comes too late keeps both texts. */
+/** Saves edits over the version they were read from; a conflicting save stores both texts. */
 export async function saveDraft(access: PatternAccess, edits: DraftEdits): Promise<DraftSave> {
   const saved = edits.version === 0 ? await beginDraft(access, edits) : await continueDraft(access, edits);
   if (saved) return { status: "saved", version: edits.version + 1 };
   const [theirs, revision] = await Promise.all([draftOf(access), latestRevision(access)]);
   const revised = revision.number > edits.baseNumber;
-  // The same text again: a save whose answer was lost, as where its page was left too soon.
+  // The same text again: a save whose answer was lost, for example when the page was left too soon.
   if (!revised && theirs !== null && canonicalJson(theirs.content) === canonicalJson(edits.content))
     return { status: "saved", version: theirs.version };
   await keepLateSave(access, await onNewest(access, edits, revision));
@@ -30,7 +30,7 @@ export async function saveDraft(access: PatternAccess, edits: DraftEdits): Promi
   };
 }
 
-/** What came too late, as if it had been begun on the newest revision. */
+/** The conflicting edits, based on the newest revision. */
 async function onNewest(
   access: PatternAccess,
   { content, baseNumber }: DraftEdits,
@@ -40,7 +40,7 @@ async function onNewest(
   return rebaseDraft(content, (await revisionByNumber(access, baseNumber)).document, newest.document);
 }
 
-/** Throws the edits away, where they are still the version that was read; the draft's version goes on. */
+/** Discards the edits if they are still the version that was read; the draft's version number continues. */
 export async function discardDraft(access: PatternAccess, version: number): Promise<void> {
   const { count } = await database().draft.updateMany({
     where: { version, pattern: patternEditScope(access) },
@@ -49,7 +49,7 @@ export async function discardDraft(access: PatternAccess, version: number): Prom
   if (count === 0) throw new AppError("changed-meanwhile");
 }
 
-/** Forgets the viewer's own late edits, once she has taken or left them. */
+/** Deletes the viewer's conflicting edits once they have resolved the conflict. */
 export async function dropLateSave(access: PatternAccess): Promise<void> {
   await database().lateSave.deleteMany({ where: { accountId: access.accountId, pattern: patternEditScope(access) } });
 }

@@ -12,7 +12,7 @@ import { proveToken } from "./invitation-guesses";
 import { acceptInvitation, createInvitation, withdrawInvitation } from "./invitation-mutations";
 import { helperRoleSchema, noteSchema } from "./invitation-schema";
 
-/** What became of an invitation form. What was typed comes back where it was refused. */
+/** The result of an invitation form. If refused, what was typed comes back. */
 export type Invited =
   | {
       readonly status: "made";
@@ -28,7 +28,7 @@ const withdrawSchema = z.object({ patternId: z.string(), invitationId: z.uuid() 
 const acceptSchema = z.object({ token: z.string() });
 const invitationSchema = z.object({ role: helperRoleSchema, note: noteSchema });
 
-/** A link for one helper, told this once. */
+/** A link for one helper, shown only once. */
 export async function invite(_last: Invited | undefined, form: FormData): Promise<Invited> {
   const { patternId, ...typed } = parseForm(formSchema, form);
   try {
@@ -45,7 +45,7 @@ export async function invite(_last: Invited | undefined, form: FormData): Promis
   }
 }
 
-/** The owner takes a link back that nobody has taken. */
+/** The owner withdraws an unused link. */
 export const withdraw = viewerAction(
   async (viewer, _last: Failure | undefined, form: FormData): Promise<Failure | undefined> => {
     const asked = parseForm(withdrawSchema, form);
@@ -55,7 +55,7 @@ export const withdraw = viewerAction(
   },
 );
 
-/** Takes an invitation and leads to its pattern; where it cannot be taken, its page says why. */
+/** Accepts an invitation and redirects to its pattern; if that is impossible, the invitation's page says why. */
 export const accept = viewerAction(
   async (viewer, _last: Failure | undefined, form: FormData): Promise<Failure | undefined> => {
     const { token } = parseForm(acceptSchema, form);

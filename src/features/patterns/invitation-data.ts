@@ -6,7 +6,7 @@ import { patternOwnerScope, type HelperRole, type InvitationAccess, type Pattern
 import { helperRoleSchema } from "./invitation-schema";
 import { newestDocument, storedPattern } from "./data";
 
-/** An invitation that nobody has taken, as its owner sees it. */
+/** An unused invitation, as its owner sees it. */
 export interface OpenInvitation {
   readonly invitationId: string;
   readonly role: HelperRole;
@@ -15,7 +15,7 @@ export interface OpenInvitation {
   readonly endsAt: Date;
 }
 
-/** What stands behind a link, and what part its holder has in the pattern already. */
+/** The invitation of a link, and the role that its holder has already. */
 export interface InvitationRead {
   readonly patternId: string;
   readonly patternName: string;
@@ -28,7 +28,7 @@ export interface InvitationRead {
   readonly holderRole: Role | null;
 }
 
-/** The pattern's invitations that are neither taken nor withdrawn, the newest first; for its owner. */
+/** The pattern's invitations that are neither accepted nor withdrawn, the newest first; for its owner. */
 export async function listInvitations(access: PatternAccess): Promise<OpenInvitation[]> {
   const rows = await database().invitation.findMany({
     where: { acceptedAt: null, withdrawnAt: null, pattern: patternOwnerScope(access) },

@@ -17,8 +17,7 @@ export interface InvitationPage {
 }
 
 /**
- * What stands behind a link; an unknown one and one that is no token at all are the page that says so. Once a
- * request, for a guess counts. Who has taken it is led to its pattern.
+ * The invitation of a link; unknown and malformed ones show the not-found page. Once per request, because a guess counts. Those who accepted it are redirected to its pattern.
  */
 export const loadInvitation = cache(async (token: string): Promise<InvitationPage> => {
   const viewer = await optionalViewer();

@@ -10,13 +10,13 @@ import { hashToken, makeToken } from "./invitation-token";
 const DAYS_OPEN = 14;
 const DAY_MS = 24 * 60 * 60 * 1000;
 
-/** The parts in a pattern that an invitation would add nothing to. */
+/** The roles to which an invitation would add nothing. */
 const AT_LEAST: Readonly<Record<HelperRole, Role[]>> = {
   viewer: ["viewer", "editor", "owner"],
   editor: ["editor", "owner"],
 };
 
-/** A new invitation. @returns the token, which nobody can be told again. @throws {AppError} "not-found" for who is not the owner. */
+/** A new invitation. @returns the token, which cannot be shown again. @throws {AppError} "not-found" for who is not the owner. */
 export async function createInvitation(
   access: PatternAccess,
   { role, note }: { role: HelperRole; note: string },
@@ -42,18 +42,21 @@ function isAbsent(error: unknown): boolean {
   return error instanceof Prisma.PrismaClientKnownRequestError && error.code === "P2025";
 }
 
-/** Nobody can take it from now on. @throws {AppError} "changed-meanwhile" where somebody has taken it, or it is withdrawn. */
+/** Withdraws it. @throws {AppError} "changed-meanwhile" where someone has accepted it, or it is withdrawn. */
 export async function withdrawInvitation(access: PatternAccess, invitationId: string): Promise<void> {
   const { count } = await database().invitation.updateMany({
     where: { id: invitationId, acceptedAt: null, withdrawnAt: null, pattern: patternOwnerScope(access) },
     data: { withdrawnAt: new Date() },
   });
   if (count === 0)
-    throw new AppError("changed-meanwhile", "This invitation has been taken or withdrawn meanwhile. Reload the page.");
+    throw new AppError(
+      "changed-meanwhile",
+      "This invitation was accepted or withdrawn in the meantime. Reload the page.",
+    );
 }
 
 /**
- * Gives the viewer the part that an invitation is for. The link is good once, and lowers nobody's part.
+ * Gives the viewer the invitation's role. The link works once, and never lowers a role.
  *
  * @returns the pattern; null, and nothing is changed, where it is no longer open or would add nothing.
  */
@@ -79,7 +82,7 @@ export async function acceptInvitation(
   });
 }
 
-/** Two links that one person takes at once leave her the larger part, whichever comes last. */
+/** If one person accepts two links at once, they keep the higher role, whichever comes last. */
 async function raisePart(
   transaction: Connection,
   { patternId, accountId, role }: { patternId: string; accountId: string; role: Role },

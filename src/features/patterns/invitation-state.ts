@@ -1,7 +1,7 @@
 import type { HelperRole, Role } from "./access";
 import type { InvitationRead } from "./invitation-data";
 
-/** What an invitation is to whoever has opened its link. */
+/** What an invitation means for the person who opened its link. */
 export type InvitationState =
   | {
       readonly status: "open";
@@ -9,19 +9,19 @@ export type InvitationState =
       readonly ownerName: string;
       readonly role: HelperRole;
       readonly endsAt: Date;
-      /** She may look already, and would be able to edit. */
+      /** They may view already, and would be able to edit. */
       readonly raises: boolean;
     }
   | { readonly status: "ended"; readonly at: Date }
   | { readonly status: "withdrawn" | "used" | "own" }
-  /** She took it herself, and has no part in the pattern any more. */
+  /** The viewer accepted it, and no longer has access to the pattern. */
   | { readonly status: "left" }
-  /** She has as large a part in the pattern as this would give her. */
+  /** The viewer already has a role at least as high as this. */
   | { readonly status: "joined"; readonly patternId: string; readonly role: Role }
-  /** She took it herself. */
+  /** The viewer accepted it. */
   | { readonly status: "taken"; readonly patternId: string };
 
-/** @param holderId the account of whoever has opened the link, null for a visitor. */
+/** @param holderId the account of the person who opened the link; null for a visitor. */
 export function invitationState(read: InvitationRead, holderId: string | null, now: Date): InvitationState {
   const { patternId, patternName, ownerName, role, endsAt, holderRole } = read;
   if (read.acceptedAt !== null) return takenState(read, holderId);

@@ -8,7 +8,7 @@ export function makeToken(): string {
   return randomBytes(TOKEN_BYTES).toString("base64url");
 }
 
-/** All that is kept of a token: as hard to guess from as the token itself. */
+/** The stored hash of a token: as hard to guess from as the token itself. */
 export function hashToken(token: string): string {
   return createHash("sha256").update(token).digest("hex");
 }

@@ -20,7 +20,7 @@ import {
   type Revision,
 } from "./data";
 
-/** What stands on every page of a pattern. */
+/** What every page of a pattern shows. */
 export interface PatternPage {
   readonly viewer: Viewer;
   readonly patternId: string;
@@ -34,7 +34,7 @@ export async function loadPatterns(): Promise<{ viewer: Viewer; patterns: readon
   return { viewer, patterns: await listPatterns(viewer) };
 }
 
-/** A pattern as its newest revision has it; read once for a page and its title. */
+/** A pattern in its newest revision; read once for a page and its title. */
 export const loadPattern = cache((patternId: string): Promise<PatternPage> => foundOr404(patternPage(patternId)));
 
 async function patternPage(patternId: string): Promise<PatternPage> {
@@ -53,7 +53,7 @@ export async function loadOverview(
   return { ...page, calls, draft };
 }
 
-/** A pattern to be edited: what is edited stands on the newest revision, also where it was begun on an earlier one. */
+/** A pattern to edit: edits apply to the newest revision, even if they were started on an earlier one. */
 export async function loadEditing(patternId: string): Promise<
   PatternPage & {
     readonly draft: Draft | null;
@@ -96,7 +96,7 @@ export async function loadRevision(
   return { ...page, read, before };
 }
 
-/** The newest revision, or the one that is asked for. @throws {AppError} "not-found". */
+/** The newest or the requested revision. @throws {AppError} "not-found". */
 export async function exportPattern(patternId: string, typedNumber: string | null): Promise<Revision> {
   const access = await patternAccess(await requireViewer(), patternId, "viewer");
   if (typedNumber === null) return await latestRevision(access);

@@ -11,7 +11,7 @@ interface NewPattern {
   readonly document: PatternDocument;
   readonly reason: string;
   readonly invented?: boolean;
-  /** Of the form that it comes from; the same key again makes no second pattern. */
+  /** Idempotency key of the form; the same key again makes no second pattern. */
   readonly submissionKey?: string;
 }
 
@@ -19,15 +19,15 @@ interface MadePattern {
   readonly patternId: string;
   /** Its first revision. */
   readonly revisionId: string;
-  /** False where it stood there already, made by the same sending. */
+  /** False where it existed already, made by the same request. */
   readonly isNew: boolean;
 }
 
 /**
- * A new pattern of the viewer's, with its first revision; or the one that the same sending has made.
+ * A new pattern of the viewer's, with its first revision; or the one that the same request has made already.
  *
  * @param connection a transaction that it is part of.
- * @throws {AppError} "not-found" where the key is somebody else's.
+ * @throws {AppError} "not-found" where the key is someone else's.
  */
 export async function createPattern(
   viewer: Viewer,
@@ -37,7 +37,7 @@ export async function createPattern(
   const { accountId } = viewer;
   return await inTransaction(async (transaction) => {
     const patternId = randomUUID();
-    // A second sending waits here until the first is through, and then inserts nothing.
+    // A repeated request waits here until the first is finished, and then inserts nothing.
     const { count } = await transaction.pattern.createMany({
       data: [{ id: patternId, invented, submissionKey }],
       skipDuplicates: true,
@@ -69,15 +69,15 @@ interface NewRevision {
   readonly document: PatternDocument;
   readonly reason: string;
   readonly baseNumber: number;
-  /** The version of the draft that becomes the revision, 0 where it was never kept; left out, the draft stays as it is. */
+  /** The version of the draft that becomes the revision, 0 where it was never saved; left out, the draft stays as it is. */
   readonly draftVersion?: number;
 }
 
 /**
- * The next revision after `baseNumber`; a trigger has the pattern's calls analysed again against it. The draft that it was made from is emptied with it; anybody else's stays.
+ * The next revision after `baseNumber`; a trigger has the pattern's calls analysed again against it. The draft that it was made from is emptied with it; other drafts stay.
  *
  * @param connection a transaction that it is part of.
- * @throws {AppError} "changed-meanwhile" where somebody has saved a revision since, or has gone on with the draft.
+ * @throws {AppError} "changed-meanwhile" where someone has saved a revision since, or changed the draft.
  */
 export async function saveRevision(
   access: PatternAccess,
@@ -105,7 +105,7 @@ export async function saveRevision(
   }
 }
 
-/** The draft's row stays and its version goes on, so that a version never names two drafts. */
+/** The draft's row stays and its version number continues, so that a version never identifies two drafts. */
 async function spendDraft(
   transaction: Connection,
   access: PatternAccess,

@@ -11,7 +11,7 @@ import { changeRole, leavePattern, removePerson } from "./people-mutations";
 
 const helperSchema = z.object({ patternId: z.string(), accountId: z.uuid() });
 
-/** The owner lets a helper edit, or only look. */
+/** The owner changes a helper's role. */
 export const changeHelper = viewerAction(
   async (viewer, _last: Failure | undefined, form: FormData): Promise<Failure | undefined> => {
     const asked = parseForm(helperSchema.extend({ role: helperRoleSchema }), form);
@@ -22,7 +22,7 @@ export const changeHelper = viewerAction(
   },
 );
 
-/** The owner takes a helper's part away. */
+/** The owner removes a helper. */
 export const removeHelper = viewerAction(
   async (viewer, _last: Failure | undefined, form: FormData): Promise<Failure | undefined> => {
     const asked = parseForm(helperSchema, form);
@@ -32,7 +32,7 @@ export const removeHelper = viewerAction(
   },
 );
 
-/** A helper gives her own part back. */
+/** A helper leaves. */
 export const leave = viewerAction(
   async (viewer, _last: Failure | undefined, form: FormData): Promise<Failure | undefined> => {
     const { patternId } = parseForm(z.object({ patternId: z.string() }), form);

@@ -2,17 +2,17 @@ import "server-only";
 import { database } from "@/server/database";
 import { patternScope, type PatternAccess, type Role } from "./access";
 
-/** Somebody with a part in a pattern. */
+/** A person with a role in a pattern. */
 export interface Person {
   readonly accountId: string;
   readonly name: string;
   readonly role: Role;
   readonly since: Date;
-  /** Texts of hers that came too late for a save still wait for her. */
+  /** Whether they have unresolved conflicting edits. */
   readonly hasLateSave: boolean;
 }
 
-/** Who has a part in the pattern: the owner, those who may edit, those who may look, each by how long. */
+/** Everyone with a role in the pattern: the owner, editors, viewers, each group by how long they have been in it. */
 export async function listPeople(access: PatternAccess): Promise<Person[]> {
   const rows = await database().membership.findMany({
     where: { pattern: patternScope(access) },

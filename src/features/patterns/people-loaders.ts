@@ -7,11 +7,11 @@ import { listPeople, type Person } from "./people-data";
 export interface PeoplePage extends PatternPage {
   readonly role: Role;
   readonly people: readonly Person[];
-  /** For the owner alone; empty for anybody else. */
+  /** Only for the owner; empty for others. */
   readonly invitations: readonly OpenInvitation[];
 }
 
-/** Who has a part in a pattern. */
+/** Everyone with a role in a pattern. */
 export async function loadPeople(patternId: string): Promise<PeoplePage> {
   const page = await loadPattern(patternId);
   const access = await patternAccess(page.viewer, patternId, "viewer");

@@ -5,7 +5,7 @@ import { patternOwnerScope, patternScope, type HelperRole, type PatternAccess } 
 
 const HELPER = { not: "owner" } as const;
 
-/** Lets a helper edit, or only look. @throws {AppError} "not-found" where she has no part any more. */
+/** Changes a helper's role. @throws {AppError} "not-found" where they have no role any more. */
 export async function changeRole(access: PatternAccess, accountId: string, role: HelperRole): Promise<void> {
   const { count } = await database().membership.updateMany({
     where: { accountId, role: HELPER, pattern: patternOwnerScope(access) },
@@ -14,7 +14,7 @@ export async function changeRole(access: PatternAccess, accountId: string, role:
   if (count === 0) throw gone();
 }
 
-/** Takes a helper's part away. What she saved stays, and so does what waits for her: see `lateSaveOf`. @throws {AppError} "not-found". */
+/** Removes a helper. What they saved stays, and so do their conflicting edits: see `lateSaveOf`. @throws {AppError} "not-found". */
 export async function removePerson(access: PatternAccess, accountId: string): Promise<void> {
   const { count } = await database().membership.deleteMany({
     where: { accountId, role: HELPER, pattern: patternOwnerScope(access) },
@@ -22,7 +22,7 @@ export async function removePerson(access: PatternAccess, accountId: string): Pr
   if (count === 0) throw gone();
 }
 
-/** Gives the viewer's own part back; an owner's cannot be. @throws {AppError} "not-allowed". */
+/** Lets the viewer leave; an owner cannot. @throws {AppError} "not-allowed". */
 export async function leavePattern(access: PatternAccess): Promise<void> {
   const { count } = await database().membership.deleteMany({
     where: { accountId: access.accountId, role: HELPER, pattern: patternScope(access) },
@@ -31,5 +31,5 @@ export async function leavePattern(access: PatternAccess): Promise<void> {
 }
 
 function gone(): AppError {
-  return new AppError("not-found", "This helper has left meanwhile, or has been removed. Reload the page.");
+  return new AppError("not-found", "This helper has left or was removed in the meantime. Reload the page.");
 }

@@ -14,7 +14,7 @@ export const typedSchema = z
 
 export type Typed = Readonly<Record<string, string>>;
 
-/** A pattern being edited as the database keeps it: an empty object where nothing is edited. */
+/** A pattern being edited as stored: an empty object where nothing is edited. */
 export const storedDraftSchema = z.union([z.strictObject({}).transform(() => null), patternDraftSchema]);
 
 export const draftEditsSchema = z.object({
@@ -35,13 +35,13 @@ export interface DraftEdits {
 export const reasonSchema = z
   .string()
   .trim()
-  .min(1, { error: "Say in a few words what you changed and why." })
+  .min(1, { error: "Enter what you changed and why, in a few words." })
   .max(1_000, { error: "Keep the reason under 1,000 characters." });
 
-/** The largest document that is taken in, bytes. */
+/** The largest document that can be imported, bytes. */
 export const LARGEST_DOCUMENT_BYTES = 20 * 1_000_000;
 
-/** What became of a document that was brought in. */
+/** The result of importing a document. */
 export type BroughtIn =
   | { readonly status: "stored"; readonly href: string; readonly warnings: readonly Fault[] }
   | { readonly status: "faults"; readonly faults: readonly Fault[] }

@@ -13,7 +13,7 @@ import { changePlace, fillFreePlace, givePlaces, sendPlacing } from "./mutations
 import { calculatePlacing } from "./placing-mutations";
 import { changePlaceSchema, fillSchema, givePlacesSchema, sendSchema } from "./schema";
 
-/** Gives places anew; whom the designer has settled and who is invited stays. */
+/** Assigns sizes again; people the designer has locked and people already invited stay. */
 export const solvePlaces = viewerAction(
   async (viewer, _last: Failure | undefined, form: FormData): Promise<Failure | undefined> => {
     const { callId, with: considering } = parseForm(givePlacesSchema, form);
@@ -24,7 +24,7 @@ export const solvePlaces = viewerAction(
   },
 );
 
-/** Moves, locks or leaves waiting one applicant, or takes that back. */
+/** Moves, locks or leaves waiting one applicant, or undoes that. */
 export const settlePlace = viewerAction(
   async (viewer, _last: Failure | undefined, form: FormData): Promise<Failure | undefined> => {
     const { callId, applicationId, kind, size = "" } = parseForm(changePlaceSchema, form);
@@ -36,7 +36,7 @@ export const settlePlace = viewerAction(
   },
 );
 
-/** Invites all who stand in a size, as she saw them. */
+/** Invites everyone who has a size, as the designer saw them. */
 export const sendInvitations = formAction(sendSchema, async ({ callId, saw, endsOn }) => {
   const access = await callAccess(await actingViewer(), callId, "editor");
   const timeZone = await callTimeZone(access);
@@ -48,7 +48,7 @@ export const sendInvitations = formAction(sendSchema, async ({ callId, saw, ends
   redirect(`/calls/${callId}/places?sent=${sent}#invitations`);
 });
 
-/** Invites one of those waiting into a place that is free again. */
+/** Invites a waiting applicant to a spot that has opened up. */
 export const fillPlaceAgain = formAction(fillSchema, async ({ callId, applicationId, size, endsOn, ...dates }) => {
   const access = await callAccess(await actingViewer(), callId, "editor");
   const timeZone = await callTimeZone(access);
@@ -60,7 +60,7 @@ export const fillPlaceAgain = formAction(fillSchema, async ({ callId, applicatio
   redirect(`/calls/${callId}/places?sent=1#invitations`);
 });
 
-/** Also where it is refused, what she is shown next is how it stands now. */
+/** Refreshes even when refused, so that the designer sees the current state next. */
 async function thenCalculated<Result>(access: CallAccess, write: () => Promise<Result>): Promise<Result> {
   try {
     return await write();
@@ -72,18 +72,20 @@ async function thenCalculated<Result>(access: CallAccess, write: () => Promise<R
 function endFaults(endsOn: string, timeZone: string): FormFaults | undefined {
   if (!isDayIn(endsOn, timeZone)) return { endsOn: [noDay(timeZone)] };
   if (endOfDay(endsOn, timeZone) > new Date()) return undefined;
-  return { endsOn: ["This day is over. Give a day on which the invitation can still be answered."] };
+  return { endsOn: ["This day is in the past. Enter today or a later day."] };
 }
 
 function dateFaults({ startOn, swatchBy, reportBy }: TesterDates, timeZone: string): FormFaults {
   const days = Object.entries({ startOn, swatchBy, reportBy }).filter(([, day]) => !isDayIn(day, timeZone));
   if (days.length > 0) return Object.fromEntries(days.map(([name]) => [name, [noDay(timeZone)]]));
   return {
-    ...(swatchBy < startOn ? { swatchBy: ["The swatch is due before the start. Give a later day."] } : {}),
-    ...(reportBy < swatchBy ? { reportBy: ["The report is due before the swatch. Give a later day."] } : {}),
+    ...(swatchBy < startOn ? { swatchBy: ["The swatch is due before the start. Enter a day after the start."] } : {}),
+    ...(reportBy < swatchBy
+      ? { reportBy: ["The report is due before the swatch. Enter a day after the swatch."] }
+      : {}),
   };
 }
 
 function noDay(timeZone: string): string {
-  return `There is no such day in ${timeZone}. Give another.`;
+  return `This day does not exist in ${timeZone}. Choose another.`;
 }

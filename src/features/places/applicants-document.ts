@@ -10,15 +10,14 @@ import type { Considering } from "./stored-placing";
 import { takesPlaceNow } from "./tester-state";
 
 export interface PlacingQuestion {
-  /** What the engine answers; those who are invited have taken their places out of it. */
+  /** The engine's input; the spots of those who are invited are already subtracted. */
   readonly document: ApplicantsDocument;
-  /** Who cannot be placed, for her body is not known where it decides the fit; each with what is missing. */
+  /** Applicants who cannot be placed because a measurement that decides the fit is unknown, with what is missing. */
   readonly withoutBody: readonly { readonly applicant: Applicant; readonly missing: readonly string[] }[];
 }
 
 /**
- * The applicants as a document, in the order in which they came: those who are considered, and as excluded those with a
- * no and those who are left waiting.
+ * The applicants as a document, in the order of their applications: those who are considered, and as excluded those who were rejected or left waiting.
  *
  * @param now the moment at which an unanswered invitation may have ended.
  */
@@ -48,13 +47,13 @@ export function placingQuestion(
   };
 }
 
-/** A size that the designer has settled by hand stands, whatever word she has given since, but for a no. */
+/** A size that the designer locked stays, whatever they decided later, except for a no. */
 export function isConsidered({ word, hold }: Applicant, considering: Considering): boolean {
   if (word === "no") return false;
   return word === "yes" || hold === "size" || (word === "maybe" && considering === "maybe");
 }
 
-/** How many places are given to. */
+/** How many applicants are considered. */
 export function countConsidered({ applicants }: PlacingRows, considering: Considering): number {
   return applicants.filter((applicant) => isConsidered(applicant, considering)).length;
 }
@@ -64,7 +63,7 @@ export function fitMeasurements({ pattern, opening }: Pick<PlacingRows, "pattern
   return (opening?.fitBy ?? []).filter((id) => pattern.sizes.every(({ body }) => ownValue(body, id) !== undefined));
 }
 
-/** Places that nobody has been invited to yet, by size of the pattern. */
+/** Spots without an invited tester, by size of the pattern. */
 export function placesLeft({ pattern, places, testers }: PlacingRows, now: Date): Places {
   const standing = testers.filter((tester) => takesPlaceNow(tester, now));
   return Object.fromEntries(
@@ -76,7 +75,7 @@ export function placesLeft({ pattern, places, testers }: PlacingRows, now: Date)
   );
 }
 
-/** The size where she stands, if the pattern still has it. */
+/** The applicant's current size, if the pattern still has it. */
 export function sizeOf({ size }: Applicant, { sizes }: PatternDocument): string | null {
   return sizes.some(({ id }) => id === size) ? size : null;
 }

@@ -7,7 +7,7 @@ import { PlaceWords } from "./reason-words";
 import type { Considering, StoredBoard, StoredSize } from "./stored-placing";
 import type { TesterState } from "./tester-state";
 
-/** Whether somebody stands in a size by the solver's word, by the designer's, or is past both. */
+/** Whether a person's size comes from the solver or the designer, or they are already invited. */
 export type Standing = "placed" | "locked" | "waiting" | Extract<TesterState, "invited" | "accepted" | "brought in">;
 
 /** A person on the ruler and in the table. */
@@ -15,19 +15,19 @@ export interface BoardPerson {
   readonly key: string;
   readonly name: string;
   readonly standing: Standing;
-  /** Null where she waits. */
+  /** Null while they wait. */
   readonly size: string | null;
   readonly body: Readonly<Record<string, number>>;
-  /** Null where her body is not known where it decides the fit, or where she stands in no size. */
+  /** Null where a measurement that decides the fit is unknown, or they have no size. */
   readonly fit: FitInSize | null;
-  /** Null of those whose wishes are not known. */
+  /** Null where their preferences are unknown. */
   readonly choice: string | null;
   readonly why: string;
-  /** Null of testers: nothing moves them any more. */
+  /** Null for testers, who are never moved. */
   readonly applicant: { readonly applicationId: string; readonly isLeftWaiting: boolean } | null;
 }
 
-/** Draws people whose rows are read on a board that is stored. */
+/** Combines a stored board with the people whose rows were read. */
 export class BoardPeople {
   readonly words: PlaceWords;
   private readonly sizes: ReadonlyMap<string, StoredSize>;
@@ -43,7 +43,7 @@ export class BoardPeople {
     this.drawn = people.map((person) => [person, this.draw(person)]);
   }
 
-  /** Those of so many positions whose rows are read; who was asked for by id stands among them too. */
+  /** People whose rows were read, by position or by id. */
   among(from: number, many: number): readonly BoardPerson[] {
     return this.drawn.flatMap(([{ position }, person]) =>
       position !== null && position >= from && position < from + many ? [person] : [],
@@ -56,7 +56,7 @@ export class BoardPeople {
   }
 
   nameOf(id: string): string {
-    return this.find(id)?.name ?? "Somebody who has withdrawn";
+    return this.find(id)?.name ?? "Someone who has withdrawn";
   }
 
   stateOf(testerId: string): TesterState | null {
@@ -92,9 +92,10 @@ export class BoardPeople {
     if (hold === "waiting") return this.words.waiting({ kind: "excluded" });
     const anew = answer?.[this.asked.considering] ?? null;
     if (anew === null) return "";
-    if (anew.size === null) return size === null ? this.words.waiting(anew.reason) : "Solved again, she would wait.";
+    if (anew.size === null)
+      return size === null ? this.words.waiting(anew.reason) : "If sizes were assigned again, they would wait.";
     if (anew.size === size) return this.words.placed(anew.reason);
-    return `Solved again, she would come to ${this.words.size(anew.size)}.`;
+    return `If sizes were assigned again, they would get ${this.words.size(anew.size)}.`;
   }
 
   private fit(person: PlacingPerson, size: string): FitInSize | null {
@@ -104,7 +105,7 @@ export class BoardPeople {
     return fitOnMarks(this.engineApplicant(person), { size, marks });
   }
 
-  /** Wishes and record count in the misfit of those who may still be placed, not of testers. */
+  /** Preferences and record count in the misfit of applicants, not of testers. */
   private engineApplicant(person: PlacingPerson): EngineApplicant {
     const { accepts, prefers } = wishesOf(person);
     const wished = prefers.filter((size) => this.sizes.has(size));
@@ -123,7 +124,7 @@ function wishesOf({ accepts, prefers }: PlacingPerson) {
 }
 
 const TESTER_WORDS = {
-  invited: "Invited; her answer is awaited.",
-  accepted: "She has accepted.",
-  "brought in": "Her report was brought in.",
+  invited: "Invited, no answer yet.",
+  accepted: "Accepted.",
+  "brought in": "Their report was imported.",
 } as const;

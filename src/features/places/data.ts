@@ -14,20 +14,20 @@ import type { Prisma } from "@/generated/prisma/client";
 import { database } from "@/server/database";
 import type { Connection } from "@/server/transaction";
 
-/** Somebody who would like to test and has not been invited. */
+/** An applicant who has not been invited. */
 export interface Applicant {
   readonly applicationId: string;
-  /** Her id in documents; tells nothing of her. */
+  /** Their id in documents; reveals nothing about them. */
   readonly code: string;
   readonly name: string;
   readonly word: ApplicationDecision | null;
-  /** Where the last placing put her. */
+  /** The size of the last placing. */
   readonly size: string | null;
   readonly hold: "size" | "waiting" | null;
-  /** Body measurement -> cm; null where she has had it deleted. */
+  /** Body measurement -> cm; null where they have deleted it. */
   readonly body: Readonly<Record<string, number>> | null;
   readonly said: ApplicationDocument;
-  /** Tests of the same owner that she has come to the end of, or not; null where there are none. */
+  /** Tests of the same owner that they finished or not; null where there are none. */
   readonly record: TestRecord | null;
 }
 
@@ -36,7 +36,7 @@ export interface TestRecord {
   readonly dropped: number;
 }
 
-/** Somebody who has been invited, or whose report was brought in. */
+/** A person who has been invited, or whose report was imported. */
 export interface PlacedTester {
   readonly testerId: string;
   readonly code: string;
@@ -51,11 +51,11 @@ export interface PlacedTester {
   readonly withdrawnAt: Date | null;
   readonly stoppedAt: Date | null;
   readonly timeZone: string | null;
-  /** Of her own; null: the call's. */
+  /** Their own; null: the call's. */
   readonly dates: TesterDates | null;
 }
 
-/** All that giving places rests on. */
+/** Everything that assigning sizes is based on. */
 export interface PlacingRows {
   readonly pattern: PatternDocument;
   /** Null where the call has not been published. */
@@ -63,18 +63,18 @@ export interface PlacingRows {
   readonly places: Places;
   readonly applicants: readonly Applicant[];
   readonly testers: readonly PlacedTester[];
-  /** Those who have withdrawn an application that was placed or not; told as a number only. */
+  /** The number of people who have withdrawn their application. */
   readonly withdrawn: number;
 }
 
 /**
- * Reads what giving places rests on.
+ * Reads what assigning sizes is based on.
  *
  * @param connection a transaction in which it is read.
  */
 export async function placingRows(access: CallAccess, connection: Connection = database()): Promise<PlacingRows> {
   const call = callScope(access);
-  // One after the other, for a transaction has one connection.
+  // One after the other, because a transaction has one connection.
   const { document: pattern } = await latestRevision(access.pattern, connection);
   const published = { call, publishedAt: { not: null } };
   const opening = await connection.opening.findFirst({ where: published, select: { document: true } });
@@ -160,13 +160,13 @@ function toTester({
   };
 }
 
-/** Other calls of the owner of this one. What other designers know of a tester is theirs. */
+/** Other calls of this call's owner. What other designers know about a tester stays with them. */
 function ownersOtherCalls({ callId, pattern }: CallAccess): Prisma.CallWhereInput {
   const account = { memberships: { some: { role: "owner", pattern: patternScope(pattern) } } } as const;
   return { id: { not: callId }, pattern: { memberships: { some: { role: "owner", account } } } };
 }
 
-/** By account how many of the owner's other tests she has reported on, and how many she has left without a report. */
+/** By account, how many of the owner's other tests the person has reported on, and how many not. */
 async function testRecords(
   access: CallAccess,
   accountIds: readonly string[],
@@ -196,7 +196,7 @@ interface InvitationRecord {
   readonly reported: number;
 }
 
-/** How many the owner has invited to calls that are closed by now, and how many of them have reported. */
+/** How many people the owner invited to calls now closed, and how many of them reported. */
 export async function invitationRecord(access: CallAccess): Promise<InvitationRecord> {
   const { callId, pattern } = access;
   const [record] = await database().$queryRaw<InvitationRecord[]>`
@@ -213,7 +213,7 @@ export async function invitationRecord(access: CallAccess): Promise<InvitationRe
   return record ?? { invited: 0, reported: 0 };
 }
 
-/** The zone that a call's days are meant in. */
+/** The time zone of a call's days. */
 export async function callTimeZone(access: CallAccess): Promise<string> {
   const opening = await database().opening.findFirst({
     where: { call: callScope(access), publishedAt: { not: null } },
@@ -222,5 +222,5 @@ export async function callTimeZone(access: CallAccess): Promise<string> {
   return opening === null ? NO_ZONE : openingSchema.parse(opening.document).timeZone;
 }
 
-/** Where nobody has said one. */
+/** Used where none was chosen. */
 export const NO_ZONE = "UTC";

@@ -4,13 +4,13 @@ import type { LengthUnit } from "@/engine/units";
 import { formatLength, shownStep } from "@/ui/format-length";
 import { fromCm } from "@/engine/units";
 
-/** Half of the way to where another size is as near, on the average of the measurements. */
+/** Half of the way to where another size is equally near, on average over the measurements. */
 const CLOSE = 0.25;
-/** There another size is as near. */
+/** Another size is equally near. */
 const FAIR = 1;
 
 /**
- * How near a body is to a size, in a word.
+ * How close a body is to a size, in a word.
  *
  * @param bodyMisfit Σ d² over the measurements, d in half distances to the neighbouring size.
  */
@@ -32,15 +32,15 @@ function beyondWords(cm: number, unit: LengthUnit): string {
   return fromCm(cm, unit) < least / 2 ? `a little` : formatLength(cm, unit);
 }
 
-/** Which of her wishes a size is. */
+/** The rank of a size among the person's preferences. */
 export function choiceWords(
   { accepts, prefers }: Pick<ApplicationDocument, "accepts" | "prefers">,
   size: string,
 ): string {
-  if (accepts !== null && !accepts.includes(size)) return "a size she did not accept";
+  if (accepts !== null && !accepts.includes(size)) return "a size they did not accept";
   const rank = prefers.indexOf(size);
-  if (rank >= 0) return `her ${ordinal(rank + 1)} choice`;
-  return prefers.length === 0 ? "no wish given" : "not among her wishes";
+  if (rank >= 0) return `their ${ordinal(rank + 1)} choice`;
+  return prefers.length === 0 ? "no preference" : "not a preferred size";
 }
 
 function ordinal(number: number): string {

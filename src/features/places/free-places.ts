@@ -7,10 +7,10 @@ import type { Placed } from "./placing";
 import type { StoredSide } from "./stored-placing";
 import { takesPlaceNow } from "./tester-state";
 
-/** More than this cannot be weighed against each other. */
+/** A designer cannot compare more than this. */
 const MOST_CHOICES = 5;
 
-/** Of more who left a size, only how many. */
+/** Of further people who left a size only the number is shown. */
 const MOST_LEFT = 10;
 
 interface Standing {
@@ -20,7 +20,7 @@ interface Standing {
   readonly now: Date;
 }
 
-/** Sizes where a place fell free, each with those of the waiting who may have it, the best first. */
+/** Sizes with a spot that opened up, each with the waiting applicants who may take it, best first. */
 export function freePlaces(rows: PlacingRows, { document, placed, waiting, now }: Standing): StoredSide["free"] {
   const left = placesLeft(rows, now);
   const ids = new Map(
@@ -46,7 +46,7 @@ export function freePlaces(rows: PlacingRows, { document, placed, waiting, now }
 }
 
 /**
- * Days for somebody who begins later than the others: as long after each day of the call as the call has run by now.
+ * Dates for someone who starts later than the others: each date of the call moved by the time since its start.
  *
  * @param today in the call's time zone.
  * @param daysLater so many days after a day.

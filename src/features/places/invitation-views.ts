@@ -15,7 +15,7 @@ export interface InvitationView {
   readonly name: string;
   readonly sizeLabel: string;
   readonly state: TesterState;
-  /** To whoever may invite; null once she has answered, or cannot any more. */
+  /** Only for viewers who may invite; null once the person has answered or the time is over. */
   readonly message: string | null;
   readonly link: string;
 }
@@ -32,7 +32,7 @@ interface Asked {
   readonly timeZone: string;
 }
 
-/** Who was invited, each with their personal link and the message to copy. */
+/** Who was invited, each with their personal link and a message to copy. */
 export function invitationViews({ invited, ...page }: InvitedPage, asked: Asked): InvitationPage {
   const labels = new Map(asked.pattern.sizes.map(({ id, label }) => [id, label]));
   const invitations = invited.map((tester) => {

@@ -15,10 +15,10 @@ import type { PlacesQuery } from "./schema";
 import { shownPeople, shownPositions, toldPeople, type ShownPeople } from "./shown-people";
 import type { Considering, StoredBoard, StoredSide } from "./stored-placing";
 
-/** How long an invitation is good for unless she says otherwise. */
+/** How long an invitation is valid by default. */
 const DAYS_TO_ANSWER = 7;
 
-/** What was calculated last of who stands where, and the people of it that the page shows. */
+/** The last calculated placing, and the people of it that the page shows. */
 export interface LoadedBoard {
   readonly board: StoredBoard;
   readonly considering: Considering;
@@ -37,14 +37,14 @@ export interface LoadedPlaces {
   readonly loss: Loss;
   /** The call's. */
   readonly timeZone: string;
-  /** The day that an invitation ends on unless she says otherwise. */
+  /** The default last day of an invitation. */
   readonly endsOn: string;
-  /** Days for who begins later than the others; null where the call has told none. */
+  /** Dates for someone who starts later than the others; null where the call has no dates. */
   readonly laterDates: TesterDates | null;
 }
 
 /**
- * All that the page of places shows. It calculates nothing: see `calculatePlacing`.
+ * Everything the page shows. It calculates nothing: see `calculatePlacing`.
  *
  * @param from who signs the invitations.
  */
@@ -87,7 +87,7 @@ async function loadBoard(access: CallAccess, { stored, query, now }: Asked): Pro
   return { board, considering, side, shown, people: new BoardPeople(board, rows, { considering, now }) };
 }
 
-/** The question that giving places puts to the engine, as a document. */
+/** The engine's input for assigning sizes, as a document. */
 export async function loadApplicantsDocument(access: CallAccess, query: PlacesQuery): Promise<ApplicantsDocument> {
   const rows = await placingRows(access);
   const considering = query.with ?? usualConsidering(rows);

@@ -1,13 +1,13 @@
 import { momentWords, untilWords } from "@/ui/moment-words";
 
-/** What an invitation tells. */
+/** The content of an invitation. */
 export interface InvitationMessage {
   readonly name: string;
   readonly pattern: string;
   /** The size's label. */
   readonly size: string;
   readonly link: string;
-  /** Null where the call has told no days. */
+  /** Null where the call has no dates. */
   readonly dates: { readonly startsAt: Date; readonly swatchBy: Date; readonly reportBy: Date } | null;
   readonly endsAt: Date;
   /** The reader's. */
@@ -15,15 +15,15 @@ export interface InvitationMessage {
   readonly from: string;
 }
 
-/** An invitation as a message to copy; days as they are where its reader lives. */
+/** An invitation as a message to copy; dates in the reader's time zone. */
 export function messageText({ name, pattern, size, link, dates, endsAt, timeZone, from }: InvitationMessage): string {
   const days = dates === null ? [] : [dayLines(dates, timeZone)];
   return [
     `Hello ${name},`,
     `thank you for offering to test “${pattern}”. I would like you to make size ${size}.`,
     ...days,
-    `Please say yes or no until ${untilWords(endsAt, timeZone)}. This link is yours alone, so please do not pass it on:\n${link}`,
-    `All times are those of ${zoneWords(timeZone)}.`,
+    `Please reply by ${untilWords(endsAt, timeZone)}. This is your personal link, so please don’t share it:\n${link}`,
+    `Time zone: ${zoneWords(timeZone)}.`,
     from,
   ].join("\n\n");
 }
@@ -31,8 +31,8 @@ export function messageText({ name, pattern, size, link, dates, endsAt, timeZone
 function dayLines({ startsAt, swatchBy, reportBy }: NonNullable<InvitationMessage["dates"]>, timeZone: string): string {
   return [
     `Start: from ${momentWords(startsAt, { timeZone, edge: "time" })}`,
-    `Swatch: until ${untilWords(swatchBy, timeZone)}`,
-    `Report: until ${untilWords(reportBy, timeZone)}`,
+    `Swatch: by ${untilWords(swatchBy, timeZone)}`,
+    `Report: by ${untilWords(reportBy, timeZone)}`,
   ].join("\n");
 }
 

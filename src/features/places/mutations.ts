@@ -15,10 +15,9 @@ import { answeredSizes, placedNow, placingName } from "./placing";
 import type { Considering } from "./stored-placing";
 
 /**
- * Gives places anew to all whom the designer has not settled by hand and who are not invited yet.
+ * Assigns sizes again to everyone who is neither locked, left waiting nor invited.
  *
- * @throws {AppError} "closed" where the call is closed or not the viewer's to edit; "no-place" where more are locked in
- * a size than there are places.
+ * @throws {AppError} "closed" where the call is closed or not the viewer's to edit; "no-place" where more people are locked in a size than it has spots.
  */
 export async function givePlaces(
   access: CallAccess,
@@ -42,14 +41,13 @@ export async function givePlaces(
   });
 }
 
-/** What a designer settles by hand about one applicant. Nobody else is moved by it. */
+/** A designer's decision about one applicant's size. Nobody else is moved. */
 export type PlaceChange =
   | { readonly kind: "move"; readonly size: string }
   | { readonly kind: "lock" | "unlock" | "leave-waiting" | "consider" };
 
 /**
- * @throws {AppError} "closed" where the call is closed or not the viewer's to edit; "changed-meanwhile" where she has
- * been invited or has withdrawn, or where what is changed is not so; "not-found" for a size that the pattern has not.
+ * @throws {AppError} "closed" where the call is closed or not the viewer's to edit; "changed-meanwhile" where they have been invited or have withdrawn, or the change no longer applies; "not-found" for a size that the pattern does not have.
  */
 export async function changePlace(
   access: CallAccess,
@@ -68,7 +66,7 @@ export async function changePlace(
 }
 
 const NOT_CHANGED =
-  "Nothing was changed: this applicant has withdrawn or was invited meanwhile, or somebody has changed the same. Below is how it stands now.";
+  "Nothing was changed: this applicant has withdrawn, was invited, or was changed by someone else in the meantime. The page now shows the current state.";
 
 function changed(change: PlaceChange): {
   readonly where: Prisma.ApplicationWhereInput;
@@ -89,17 +87,16 @@ function changed(change: PlaceChange): {
 }
 
 interface Sending {
-  /** The name of the placing that the sender saw; see `placingName`. */
+  /** Identifies the placing that the sender saw; see `placingName`. */
   readonly saw: string;
   readonly endsAt: Date;
 }
 
 /**
- * Invites all who stand in a size, as the sender saw them.
+ * Invites everyone who has a size, as the sender saw them.
  *
- * @returns how many are invited; 0 where all of them have been already.
- * @throws {AppError} "closed" where the call is closed or not the viewer's to edit; "changed-meanwhile" where the placing
- * is no longer the one she saw; "no-place" where a size has no place left for all of them.
+ * @returns how many were invited; 0 where everyone had been already.
+ * @throws {AppError} "closed" where the call is closed or not the viewer's to edit; "changed-meanwhile" where the placing is no longer the one that they saw; "no-place" where a size has too few spots left.
  */
 export async function sendPlacing(access: CallAccess, { saw, endsAt }: Sending): Promise<number> {
   return await inTransaction(async (transaction) => {
@@ -113,22 +110,21 @@ export async function sendPlacing(access: CallAccess, { saw, endsAt }: Sending):
 }
 
 const NOT_SENT =
-  "Nothing was sent: the placing has changed since you looked at it. Below is how it stands now; look again, then send.";
+  "Nothing was sent: sizes or testers changed since you loaded the page. It now shows the current state. Please check it and send again.";
 
 interface Filling {
   readonly applicationId: string;
   readonly size: string;
   readonly endsAt: Date;
-  /** Of her own, for she begins later than the others. */
+  /** The person's own dates, because they start later than the others. */
   readonly dates: TesterDates;
   readonly now: Date;
 }
 
 /**
- * Invites one of those waiting into a place that is free again, and moves nobody.
+ * Invites a waiting applicant to an open spot, and moves nobody.
  *
- * @throws {AppError} "closed" where the call is closed or not the viewer's to edit; "changed-meanwhile" where she does
- * not wait any more; "no-place" where the place is taken, by somebody who is invited or who stands in it.
+ * @throws {AppError} "closed" where the call is closed or not the viewer's to edit; "changed-meanwhile" where they no longer wait; "no-place" where the spot is taken.
  */
 export async function fillFreePlace(
   access: CallAccess,
@@ -147,15 +143,15 @@ export async function fillFreePlace(
 }
 
 const NOT_WAITING =
-  "Nobody was invited: this applicant does not wait any more. Somebody may have given or sent a place meanwhile.";
-const NOT_FREE = "Nobody was invited: this place is not free any more. Somebody may have filled it meanwhile.";
+  "Nobody was invited: this applicant is no longer waiting. Someone may have given them a size in the meantime.";
+const NOT_FREE = "Nobody was invited: this spot is no longer open. Someone may have filled it in the meantime.";
 
-/** Where clause of the applications that can still be placed, for writing while the call is open. */
+/** Where clause of applications that can still get a size, for writing while the call is open. */
 function notInvited(access: CallAccess): Prisma.ApplicationWhereInput {
   return { call: openCallEditScope(access), withdrawnAt: null, tester: null };
 }
 
-/** @throws {AppError} "not-found" for a size that the pattern has not. */
+/** @throws {AppError} "not-found" for a size that the pattern does not have. */
 async function checkSize(transaction: Connection, access: CallAccess, size: string): Promise<void> {
   const { document } = await latestRevision(access.pattern, transaction);
   if (!document.sizes.some(({ id }) => id === size)) throw new AppError("not-found");

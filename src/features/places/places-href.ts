@@ -1,8 +1,8 @@
 import type { PlacesQuery } from "./schema";
 
-/** The address of a call's page of places, showing what is asked for. */
+/** The address of a call's page of sizes and testers, with a query. */
 export function placesHref(callId: string, query: PlacesQuery): string {
-  // What was sent just now is told once.
+  // The confirmation of sending is shown once.
   const kept = { ...query, sent: undefined };
   const parameters = new URLSearchParams();
   for (const [name, value] of Object.entries(kept))

@@ -15,17 +15,17 @@ import { crowdOf, isDrawn, MANY } from "./placing-crowd";
 import type { Answer, Considering, PersonAnswer, StoredBoard, StoredSide, StoredSize } from "./stored-placing";
 import { takesPlaceNow, testerState } from "./tester-state";
 
-/** Of more whom giving places anew would move, or whose body is not known, only how many. */
+/** Of further people who would move, or whose measurements are unknown, only the number is stored. */
 const MOST_TOLD = 6;
 const MOST_WITHOUT_BODY = 10;
 
-/** Somebody on the board, at her position. */
+/** A person on the board, at their position. */
 export interface BoardRow {
-  /** Null where she waits. */
+  /** Null while they wait. */
   readonly size: string | null;
   readonly application: string | null;
   readonly tester: string | null;
-  /** Null of testers: nothing moves them any more. */
+  /** Null for testers, who are never moved. */
   readonly answer: PersonAnswer | null;
 }
 
@@ -37,7 +37,7 @@ export interface CalculatedPlacing {
   readonly validUntil: Date | null;
 }
 
-/** Who stands where by now, and what giving places anew would make of it. */
+/** The current placing, and what assigning sizes again would change. */
 export function placingBoard(rows: PlacingRows, now: Date): CalculatedPlacing {
   const placed = placedNow(rows);
   const isSize = new Set(rows.pattern.sizes.map(({ id }) => id));
@@ -111,7 +111,7 @@ interface SolvedSide extends PlacingQuestion {
   readonly waiting: readonly Applicant[];
 }
 
-/** @param asked.before the same of fewer who are considered; where they are as many, its answer is this one's. */
+/** @param asked.before the side with fewer applicants considered; if the numbers are equal, its answer is reused. */
 function solvedSide(
   rows: PlacingRows,
   asked: {
@@ -147,13 +147,13 @@ function answersOf(answer: PlacedApplicants): ReadonlyMap<string, Answer> {
 interface Drawn {
   readonly rows: PlacingRows;
   readonly placed: readonly Placed[];
-  /** Who takes a place. */
+  /** Who takes a spot. */
   readonly testers: readonly PlacedTester[];
   readonly sizes: readonly StoredSize[];
   readonly now: Date;
 }
 
-/** What pages show of one way of considering. */
+/** What pages show for one choice of who is considered. */
 function storedSide(drawn: Drawn, side: SolvedSide): StoredSide {
   const { rows, placed, now } = drawn;
   const { considering, answer, document, waiting, withoutBody } = side;
@@ -187,7 +187,7 @@ function wouldMove(
   return { many: moves.length, first: moves.slice(0, MOST_TOLD) };
 }
 
-/** Those who come nearest to each size that is short, as long as giving places anew leaves it short too. */
+/** The best candidates for each size with too few testers, unless assigning again would fill it. */
 function nearestPeople(
   { rows, sizes }: Drawn,
   { short }: Extract<PlacedApplicants, { status: "optimal" }>,
@@ -204,7 +204,7 @@ function nearestPeople(
     }));
 }
 
-/** Bars of how many there are, where the people are too many to be drawn each. */
+/** Bars of how many there are, where there are too many people to draw one by one. */
 function crowds({ rows, placed, testers, sizes }: Drawn, waiting: readonly Applicant[]): StoredSide["crowds"] {
   const people = [
     ...testers.map(({ body, size }) => ({ body, size, mark: "invited" as const })),

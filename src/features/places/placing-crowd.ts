@@ -1,13 +1,13 @@
 import type { RulerMark } from "@/engine/places";
 import type { Crowd, PersonMark, StoredSize } from "./stored-placing";
 
-/** More people than these are drawn as bars of how many there are, not each by a head. */
+/** More people than this are drawn as bars, not one by one. */
 export const MANY = 60;
 
 /** Parts that the ruler is divided into. */
 export const BINS = 60;
 
-/** From where to where a body is within a size's reach, cm. */
+/** The range of bodies within a size's reach, cm. */
 export function reachOf({ bodyCm, halfBelowCm, halfAboveCm }: Omit<RulerMark, "measurement">): {
   readonly fromCm: number;
   readonly toCm: number;
@@ -18,18 +18,18 @@ export function reachOf({ bodyCm, halfBelowCm, halfAboveCm }: Omit<RulerMark, "m
 interface CrowdPerson {
   readonly cm: number;
   readonly mark: PersonMark;
-  /** Null of who waits. */
+  /** Null for those who wait. */
   readonly size: string | null;
 }
 
 /**
- * How many people stand where on a ruler, in equal parts.
+ * How many people are in each part of a ruler.
  *
- * @param marks of the sizes that are drawn on it.
+ * @param marks of the sizes drawn on it.
  */
 export function crowdOf(people: readonly CrowdPerson[], marks: readonly Omit<RulerMark, "measurement">[]): Crowd {
   const reaches = marks.map(reachOf);
-  // Whole centimetres, so that its ends tell nobody's body.
+  // Whole centimetres, so that the ends reveal nobody's measurement.
   const fromCm = Math.floor(least([...reaches.map((reach) => reach.fromCm), ...people.map(({ cm }) => cm)]));
   const toCm = Math.max(
     fromCm + 1,
@@ -56,7 +56,7 @@ function least(lengthsCm: readonly number[]): number {
   return lengthsCm.reduce((found, cm, index) => (index === 0 ? cm : Math.min(found, cm)), 0);
 }
 
-/** A size without places that nobody stands in is left off the ruler. */
+/** A size without spots and people is left off the ruler. */
 export function isDrawn({ wanted, invited, placed }: Pick<StoredSize, "wanted" | "invited" | "placed">): boolean {
   return wanted > 0 || invited + placed > 0;
 }

@@ -9,7 +9,7 @@ import { pageOfList, type PageOfList } from "@/ui/page-number";
 import { MADE_BY, personAnswerSchema, storedBoardSchema, type StoredBoard } from "./stored-placing";
 import { testerState, type TesterState } from "./tester-state";
 
-/** Whether what is stored is of the applications, testers and sizes as they are now. */
+/** Whether the stored placing matches the current applications, testers and sizes. */
 export type PlacingStatus = "current" | "updating" | "failed";
 
 export interface StoredPlacing {
@@ -27,13 +27,13 @@ const storedSchema = z.object({
   opening: z.unknown(),
 });
 
-/** Where clause of a stored placing that nothing has changed since. */
+/** Where clause of a stored placing that is still current. */
 function isCurrentSql(now: Date): Prisma.Sql {
   return Prisma.sql`placement.made_by = ${MADE_BY} AND (placement.valid_until > ${now} OR placement.valid_until IS NULL)
     AND NOT EXISTS (SELECT FROM placement_change WHERE placement_change.call_id = placement.call_id)`;
 }
 
-/** What was calculated last of who stands where. */
+/** The last calculated placing. */
 export async function storedPlacing({ callId, pattern }: CallAccess, now: Date): Promise<StoredPlacing> {
   const rows = await database().$queryRaw<unknown[]>`
     SELECT placement.board, placement.made_by, coalesce(${isCurrentSql(now)}, false) AS is_current, opening.document AS opening
@@ -44,7 +44,7 @@ export async function storedPlacing({ callId, pattern }: CallAccess, now: Date):
     WHERE call.id = ${callId}::uuid`;
   const [row] = z.array(storedSchema).parse(rows);
   if (row === undefined) return { status: "updating", board: null, opening: null };
-  // What another version stored is shown once it has been calculated again.
+  // A placing stored by another version is shown only after it is calculated again.
   const board = row.made_by === MADE_BY && row.board !== null ? storedBoardSchema.parse(row.board) : null;
   return {
     board,
@@ -61,7 +61,7 @@ export async function isPlacingUpdating(access: CallAccess): Promise<boolean> {
 interface Asked {
   /** Positions on the board. */
   readonly positions: readonly number[];
-  /** Whoever else is told of, wherever they stand. */
+  /** Others who are mentioned, wherever they are. */
   readonly applications: readonly string[];
   readonly testers: readonly string[];
 }
@@ -91,10 +91,10 @@ const personSchema = z.object({
   ...momentsSchema.shape,
 });
 
-/** Somebody as the page of places tells of them; an applicant or a tester. */
+/** A person as shown on the page; an applicant or a tester. */
 export type PlacingPerson = z.infer<typeof personSchema>;
 
-/** People of a call, with their names and bodies as they are now; who has withdrawn an application is left out. */
+/** People of a call with their current names and measurements; withdrawn applicants are left out. */
 export async function placingPeople(
   { callId, pattern }: CallAccess,
   { positions, applications, testers }: Asked,
@@ -161,7 +161,7 @@ const invitedSchema = z.object({
   ...momentsSchema.shape,
 });
 
-/** A page of those who were invited, those first whose answer is awaited. */
+/** A page of those invited, those without an answer first. */
 export async function invitedPage(
   { callId, pattern }: CallAccess,
   { page, now }: { readonly page: number; readonly now: Date },
@@ -199,7 +199,7 @@ export async function invitedPage(
   };
 }
 
-/** What has become of a tester's invitation by now; null of an applicant. */
+/** The state of a tester's invitation; null for an applicant. */
 export function stateOf(person: PlacingPerson, now: Date): TesterState | null {
   return person.tester_id === null ? null : testerState(momentsOf(person), now);
 }

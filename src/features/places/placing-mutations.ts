@@ -8,7 +8,7 @@ import { placingRows } from "./data";
 import { placingBoard, type CalculatedPlacing } from "./placing-board";
 import { MADE_BY, personAnswerSchema, storedBoardSchema } from "./stored-placing";
 
-/** A call whose placing something has changed, whose next invitation has ended, or that another version calculated. */
+/** A call whose placing is outdated by a change, by an invitation that ended, or by a new version. */
 export async function nextPlacing(): Promise<string | null> {
   const [row] = await database().$queryRaw<{ id: string }[]>`
     (SELECT call_id AS id FROM placement_change ORDER BY placement_change.id LIMIT 1)
@@ -28,8 +28,7 @@ export async function runPlacing(callId: string): Promise<void> {
 }
 
 /**
- * Calculates who stands where in a call and what giving places anew would make of it, and stores that for the pages. Does
- * nothing where it stands already. What cannot be calculated is stored as such until something changes.
+ * Calculates a call's placing and what assigning sizes again would change, and stores both for the pages. Does nothing where they are current. A failure is stored as such until something changes.
  */
 export async function calculatePlacing(access: CallAccess): Promise<void> {
   const { callId } = access;
@@ -48,8 +47,7 @@ export async function calculatePlacing(access: CallAccess): Promise<void> {
 }
 
 /**
- * Takes out what has changed so far, so that what changes from now on is noticed again; who calculates the same call
- * meanwhile is waited for.
+ * Clears the changes so far, so that later ones are noticed; waits for another calculation of the same call.
  *
  * @returns whether there is anything to calculate.
  */

@@ -6,13 +6,13 @@ import { sizeOf } from "./applicants-document";
 import type { Applicant, PlacingRows } from "./data";
 import type { Considering } from "./stored-placing";
 
-/** Somebody who stands in a size and has not been invited. */
+/** A person who has a size and has not been invited. */
 export interface Placed {
   readonly applicant: Applicant;
   readonly size: string;
 }
 
-/** Who stands in a size by now, by size in the pattern's order, in each as they came. */
+/** Who has which size, by size in the pattern's order, in each by order of application. */
 export function placedNow({ pattern, applicants }: Pick<PlacingRows, "pattern" | "applicants">): readonly Placed[] {
   return pattern.sizes.flatMap(({ id: size }) =>
     applicants
@@ -21,13 +21,13 @@ export function placedNow({ pattern, applicants }: Pick<PlacingRows, "pattern" |
   );
 }
 
-/** Names a placing: who would be invited to which size. Another placing has another name. */
+/** Identifies a placing: who would be invited to which size. A different placing has a different name. */
 export function placingName(placed: readonly Placed[]): string {
   const pairs = Object.fromEntries(placed.map(({ applicant, size }) => [applicant.applicationId, size]));
   return createHash("sha256").update(canonicalJson(pairs)).digest("hex");
 }
 
-/** Where each would stand by the engine's answer: application -> size. */
+/** The engine's answer: application -> size. */
 export function answeredSizes(
   applicants: readonly Applicant[],
   { placed }: Extract<PlacedApplicants, { status: "optimal" }>,
@@ -41,7 +41,7 @@ export function answeredSizes(
   );
 }
 
-/** Where somebody with a maybe has been given a place, they are considered until the designer says otherwise. */
+/** If someone with a maybe has a size, those with a maybe are considered until the designer chooses otherwise. */
 export function usualConsidering({ applicants }: Pick<PlacingRows, "applicants">): Considering {
   const isMaybePlaced = applicants.some(({ word, size, hold }) => word === "maybe" && size !== null && hold === null);
   return isMaybePlaced ? "maybe" : "yes";

@@ -1,6 +1,6 @@
 import type { PlacedReason, WaitingReason, WouldTake } from "./stored-placing";
 
-/** The engine's reasons in sentences without lengths, which stand beside them in the reader's own unit. */
+/** The engine's reasons in sentences without lengths, which are shown beside them in the reader's unit. */
 export class PlaceWords {
   private readonly labels: ReadonlyMap<string, string>;
 
@@ -15,17 +15,17 @@ export class PlaceWords {
   placed(reason: PlacedReason): string {
     switch (reason.kind) {
       case "locked":
-        return "You gave her this size.";
+        return "You chose this size.";
       case "only":
-        return "The one size with places that is within reach and that she accepts.";
+        return "The only size with open spots that fits and that they accept.";
       case "best":
         return bestWords(reason);
       case "instead":
         return reason.passedOver
           .map(({ size, because }) =>
             because === "full"
-              ? `${this.size(size)} would suit her better, but its places are given to others.`
-              : `${this.size(size)} would suit her better, but this size would be short without her.`,
+              ? `${this.size(size)} would suit them better, but its spots are taken.`
+              : `${this.size(size)} would suit them better, but this size would have too few testers without them.`,
           )
           .join(" ");
     }
@@ -34,26 +34,26 @@ export class PlaceWords {
   waiting(reason: WaitingReason): string {
     switch (reason.kind) {
       case "excluded":
-        return "You leave her waiting.";
+        return "You left them waiting.";
       case "accepts-none":
-        return "She accepts no size.";
+        return "They accept no size.";
       case "no-places":
-        return "No size has a place left.";
+        return "No size has an open spot.";
       case "full":
-        return `All places in ${this.list(reason.sizes)} are given to others, and no other size is open to her.`;
+        return `All spots in ${this.list(reason.sizes)} are taken, and they can take no other size.`;
       case "none-open":
         return this.noneOpen(reason);
     }
   }
 
-  /** What would have to give way for her to come into a size. */
+  /** What it would take to give them a size. */
   wouldTake({ isWithinReach, isAccepted, standsIn }: WouldTake): string {
     const gives = [
-      isWithinReach ? "" : "The size is out of her body’s reach.",
-      isAccepted ? "" : "She did not accept this size: ask her.",
+      isWithinReach ? "" : "The size doesn’t fit their body.",
+      isAccepted ? "" : "They did not accept this size: ask them.",
       standsIn === null ? "" : this.leaves(standsIn),
     ].filter((sentence) => sentence !== "");
-    return gives.length === 0 ? "Nothing stands against it." : gives.join(" ");
+    return gives.length === 0 ? "Nothing prevents it." : gives.join(" ");
   }
 
   list(ids: readonly string[]): string {
@@ -63,28 +63,27 @@ export class PlaceWords {
   }
 
   private noneOpen({ nearest, refused, withoutPlaces }: Extract<WaitingReason, { kind: "none-open" }>): string {
-    const verb = (sizes: readonly string[]) => (sizes.length === 1 ? "is" : "are");
     return [
       nearest === null
-        ? "No tester is wanted in a size that she accepts."
-        : `No size with places that she accepts is within reach; the nearest is ${this.size(nearest.size)}.`,
-      refused.length === 0 ? "" : `${this.list(refused)} ${verb(refused)} within reach, but not accepted by her.`,
-      withoutPlaces.length === 0
+        ? "No size that they accept needs testers."
+        : `No size with spots that they accept fits; the nearest is ${this.size(nearest.size)}.`,
+      refused.length === 0
         ? ""
-        : `${this.list(withoutPlaces)} ${verb(withoutPlaces)} within reach, but no place is left there.`,
+        : `${this.list(refused)} would fit, but they didn’t accept ${refused.length === 1 ? "it" : "them"}.`,
+      withoutPlaces.length === 0 ? "" : `${this.list(withoutPlaces)} would fit, but no spot is open there.`,
     ]
       .filter((sentence) => sentence !== "")
       .join(" ");
   }
 
   private leaves({ size, isLocked, wouldBeShort }: NonNullable<WouldTake["standsIn"]>): string {
-    const stands = isLocked ? `You gave her ${this.size(size)}` : `She stands in ${this.size(size)}`;
-    return wouldBeShort ? `${stands}, which would then be short.` : `${stands}.`;
+    const stands = isLocked ? `You gave them ${this.size(size)}` : `They have ${this.size(size)}`;
+    return wouldBeShort ? `${stands}, which would then have too few testers.` : `${stands}.`;
   }
 }
 
 function bestWords({ isNearestBody, isFirstChoice }: Extract<PlacedReason, { kind: "best" }>): string {
-  if (isNearestBody && isFirstChoice) return "Nearest to her body, and her first choice.";
-  if (isNearestBody) return "Nearest to her body of the sizes open to her.";
-  return isFirstChoice ? "Her first choice." : "Suits her best with her wishes counted.";
+  if (isNearestBody && isFirstChoice) return "Best fit and their first choice.";
+  if (isNearestBody) return "Best fit of the sizes available to them.";
+  return isFirstChoice ? "Their first choice." : "Best match of fit and preferences.";
 }

@@ -3,19 +3,19 @@ import { idSchema } from "@/engine/pattern";
 import { pageNumberSchema } from "@/ui/page-number";
 import { daySchema, testerDatesSchema } from "@/features/openings/schema";
 
-/** What of the page is asked for; what is no such thing is passed over. */
+/** The page's query; anything else is ignored. */
 export const placesQuerySchema = z.object({
-  /** Whether a maybe is enough to be given a place. */
+  /** Whether a maybe is enough to get a size. */
   with: z.enum(["yes", "maybe"]).optional().catch(undefined),
   /** The body measurement that the ruler is of. */
   by: idSchema.optional().catch(undefined),
   /** The size whose people are listed, where not all are. */
   in: idSchema.optional().catch(undefined),
-  /** The page of those who wait, of the size whose people are listed, and of those who are invited. */
+  /** The pages of those who wait, of the listed size, and of those invited. */
   waiting: pageNumberSchema.optional(),
   placed: pageNumberSchema.optional(),
   invited: pageNumberSchema.optional(),
-  /** The application whose place is being changed. */
+  /** The application whose size is being changed. */
   change: z.uuid().optional().catch(undefined),
   /** How many were invited just now. */
   sent: z.coerce.number().int().min(0).optional().catch(undefined),
@@ -40,6 +40,6 @@ export const fillSchema = z.object({
   ...testerDatesSchema.shape,
   callId: z.string(),
   size: idSchema,
-  applicationId: z.uuid({ error: "Choose whom to invite." }),
+  applicationId: z.uuid({ error: "Choose who to invite." }),
   endsOn: daySchema,
 });

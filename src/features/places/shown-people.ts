@@ -2,12 +2,12 @@ import { pageOfList, type PageOfList } from "@/ui/page-number";
 import type { PlacesQuery } from "./schema";
 import type { StoredBoard, StoredSide, StoredSize } from "./stored-placing";
 
-/** Where more stand in sizes, one size is listed at a time. */
+/** With more people, one size is listed at a time. */
 const MOST_LISTED = 40;
 const A_PAGE_OF_A_SIZE = 20;
 const A_PAGE_OF_WAITING = 12;
-/** Of more who would be invited, only how many stand in each size. */
-const MOST_NAMED = 60;
+/** With more people to invite, only the number in each size is shown. */
+const MAX_NAMED = 60;
 
 /** People of the board that are shown, by position: from where, and how many. */
 export interface Stretch {
@@ -18,14 +18,14 @@ export interface Stretch {
 /** Which people of a board a page shows. */
 export interface ShownPeople {
   readonly isFolded: boolean;
-  /** By size: the page of those who are listed in it, null where it is folded. */
+  /** By size: the page of people listed in it; null where it is collapsed. */
   readonly listed: ReadonlyMap<string, PageOfList & Stretch>;
   readonly waiting: PageOfList & Stretch;
-  /** Whoever would be invited is named. */
+  /** Everyone who would be invited is named. */
   readonly areNamed: boolean;
 }
 
-/** @param query which size is opened, and which pages are. */
+/** @param query which size is open, and which pages. */
 export function shownPeople(board: StoredBoard, side: StoredSide, query: PlacesQuery): ShownPeople {
   const isFolded = board.waitingFrom > MOST_LISTED;
   const listed = board.sizes.filter(({ id }) => !isFolded || id === query.in);
@@ -34,7 +34,7 @@ export function shownPeople(board: StoredBoard, side: StoredSide, query: PlacesQ
     isFolded,
     listed: new Map(listed.map((size) => [size.id, isFolded ? pageOfSize(size, query) : wholeSize(size)])),
     waiting: { ...waiting, ...stretchOf(waiting, { from: board.waitingFrom, many: side.waiting }) },
-    areNamed: board.sizes.reduce((sum, { placed }) => sum + placed, 0) <= MOST_NAMED,
+    areNamed: board.sizes.reduce((sum, { placed }) => sum + placed, 0) <= MAX_NAMED,
   };
 }
 
@@ -52,7 +52,7 @@ function stretchOf({ skip, take }: PageOfList, { from, many }: Stretch): Stretch
   return { from: from + skip, many: Math.max(0, Math.min(take, many - skip)) };
 }
 
-/** Positions of all whom the page tells of, each by its own row. */
+/** Positions of everyone with a row on the page. */
 export function shownPositions(board: StoredBoard, side: StoredSide, shown: ShownPeople): readonly number[] {
   const named = board.sizes.map(({ from, invited, placed }) => ({ from: from + invited, many: placed }));
   const stretches =
@@ -63,7 +63,7 @@ export function shownPositions(board: StoredBoard, side: StoredSide, shown: Show
   return [...new Set(positions)];
 }
 
-/** Ids of applicants and testers who are told of by name, wherever they stand. */
+/** Ids of applicants and testers who are named elsewhere on the page. */
 export function toldPeople(
   { wouldMove, nearest, withoutBody, free }: StoredSide,
   { change }: PlacesQuery,

@@ -1,10 +1,10 @@
 import { z } from "zod";
 import { ENGINE_VERSION } from "@/engine/engine-version";
 
-/** Names the shape below and the engine; what was stored by another is calculated again. Raise it with the shape. */
+/** Version of the shape below and the engine; a placing stored by another is calculated again. Raise it with the shape. */
 export const MADE_BY = `${ENGINE_VERSION}/1`;
 
-/** Whom places are given to: those with a yes, or also those with a maybe. */
+/** Who is considered: those with a yes, or also those with a maybe. */
 export const consideringSchema = z.enum(["yes", "maybe"]);
 
 export type Considering = z.infer<typeof consideringSchema>;
@@ -38,7 +38,7 @@ const wouldTakeSchema = z.object({
   standsIn: z.object({ size: z.string(), isLocked: z.boolean(), wouldBeShort: z.boolean() }).nullable(),
 });
 
-/* The engine's reasons without the differences of a body, which go with the body when it is deleted. */
+/* The engine's reasons without body differences, which are deleted with the body measurements. */
 export type PlacedReason = z.infer<typeof placedReasonSchema>;
 export type WaitingReason = z.infer<typeof waitingReasonSchema>;
 export type WouldTake = z.infer<typeof wouldTakeSchema>;
@@ -48,7 +48,7 @@ const answerSchema = z.union([
   z.object({ size: z.null(), reason: waitingReasonSchema }),
 ]);
 
-/** Where giving places anew would put an applicant, and why; null where it says nothing. */
+/** The size an applicant would get now, and why; null where unknown. */
 export type Answer = z.infer<typeof answerSchema>;
 
 export const personAnswerSchema = z.object({
@@ -74,14 +74,14 @@ const storedSizeSchema = z.object({
   marks: z.array(markSchema).readonly(),
   least: z.int(),
   wanted: z.int(),
-  /** How many testers stand in it, and how many who would be invited. */
+  /** How many testers it has, and how many people who would be invited. */
   invited: z.int(),
   placed: z.int(),
   /** The position of the first of them. */
   from: z.int(),
-  /** More than its places. */
+  /** More than its spots. */
   over: z.int(),
-  /** Fewer than its least. */
+  /** Fewer than its minimum. */
   missing: z.int(),
 });
 
@@ -89,7 +89,7 @@ export type StoredSize = z.infer<typeof storedSizeSchema>;
 
 const personMarkSchema = z.enum(["placed", "locked", "invited", "waiting"]);
 
-/** How many people stand where on the ruler of one measurement, in equal parts of it; no body is told by it. */
+/** How many people are in each part of the ruler of one measurement; reveals no single body. */
 const crowdSchema = z.object({
   fromCm: z.number(),
   toCm: z.number(),
@@ -110,7 +110,7 @@ const sideSchema = z.object({
   /** How many are considered, and how many of them wait. */
   considered: z.int(),
   waiting: z.int(),
-  /** Whom giving places anew would put elsewhere; null where it cannot be solved, for more are locked than there are places. */
+  /** Who would move if sizes were assigned again; null where that is impossible because more are locked than there are spots. */
   wouldMove: z
     .object({
       many: z.int(),
@@ -119,7 +119,7 @@ const sideSchema = z.object({
         .readonly(),
     })
     .nullable(),
-  /** Who comes nearest to a size that is short; a size that giving places anew would fill is not among them. */
+  /** The best candidates for a size with too few testers, unless assigning again would fill it. */
   nearest: z
     .array(
       z.object({
@@ -132,7 +132,7 @@ const sideSchema = z.object({
     many: z.int(),
     first: z.array(z.object({ application: z.string(), missing: z.array(z.string()).readonly() })).readonly(),
   }),
-  /** Sizes that testers have left, with places that nobody stands in, and who of those waiting may have them. */
+  /** Sizes that testers have left, with open spots, and who of those waiting may take them. */
   free: z
     .array(
       z.object({
@@ -143,13 +143,13 @@ const sideSchema = z.object({
       }),
     )
     .readonly(),
-  /** By body measurement; null where the people are few enough to be drawn each. */
+  /** By body measurement; null where there are few enough people to draw one by one. */
   crowds: z.record(z.string(), crowdSchema).nullable(),
 });
 
 export type StoredSide = z.infer<typeof sideSchema>;
 
-/** All that the page of places shows besides people, whom it reads a page at a time. */
+/** Everything the page shows except people, who are read a page at a time. */
 export const storedBoardSchema = z.object({
   /** Body measurements that decide the fit. */
   fitBy: z.array(z.string()).readonly(),
@@ -158,14 +158,14 @@ export const storedBoardSchema = z.object({
   waitingFrom: z.int(),
   yes: sideSchema,
   maybe: sideSchema,
-  /** What is considered until the designer says otherwise. */
+  /** Who is considered by default. */
   usual: consideringSchema,
   testers: z.int(),
   applicants: z.int(),
   withdrawn: z.int(),
-  /** Applicants by the designer's word; who is locked in a size is not among those without a word and with a maybe. */
+  /** Applicants by the designer's decision; people locked in a size are not counted as undecided or maybe. */
   words: z.object({ none: z.int(), maybe: z.int(), no: z.int() }),
-  /** Names who would be invited to which size. */
+  /** Identifies who would be invited to which size. */
   placing: z.string(),
 });
 

@@ -1,6 +1,6 @@
 import { invitationState, type InvitationMoments, type InvitationState } from "@/features/testers/schema";
 
-/** What has become of an invitation, or that there was none: her report was brought in. */
+/** The state of an invitation, or that the tester's report was imported without one. */
 export type TesterState = "brought in" | InvitationState;
 
 interface TesterMoments extends InvitationMoments {

@@ -8,8 +8,8 @@ type Scale = -2 | -1 | 0 | 1 | 2;
 
 function boardOf(small: readonly Scale[], large: readonly Scale[]) {
   const feeling = (size: "small" | "large", scales: readonly Scale[]) =>
-    scales.map((scale, at) =>
-      reader(`${size}-${at}`, { bust: size === "small" ? 100 : 120 }, { size, fit: [{ area: "bust", scale }] }),
+    scales.map((scale, index) =>
+      reader(`${size}-${index}`, { bust: size === "small" ? 100 : 120 }, { size, fit: [{ area: "bust", scale }] }),
     );
   const document = callDocument([...feeling("small", small), ...feeling("large", large)]);
   const areas = fitBoard(resultsOf(document));
@@ -22,7 +22,7 @@ describe("fit in one size, as a picture", { timeout: 60_000 }, () => {
     expect(fitTally([1, 2, 1, 0, 1])).toEqual({ tight: 3, right: 1, loose: 1 });
   });
 
-  it("begins with the size that most find tight or loose, then that most is said of, then the smallest", () => {
+  it("starts with the size that most find tight or loose, then the one with most answers, then the smallest", () => {
     const begun = (small: readonly Scale[], large: readonly Scale[]) => {
       const { areas, pattern } = boardOf(small, large);
       return pictureSize(pattern, areas, undefined)?.id;
@@ -32,14 +32,14 @@ describe("fit in one size, as a picture", { timeout: 60_000 }, () => {
     expect(begun([1], [-1])).toBe("small");
   });
 
-  it("shows the size that is asked for, and none that the pattern has not", () => {
+  it("shows the requested size, and none that the pattern does not have", () => {
     const { areas, pattern } = boardOf([0], [-1]);
     expect(pictureSize(pattern, areas, "small")?.id).toBe("small");
     expect(pictureSize(pattern, areas, "huge")).toBeNull();
     expect(pictureSize(pattern, areas, ["small", "large"])).toBeNull();
   });
 
-  it("stands at the tape of what governs the area, where somebody of that size says something", () => {
+  it("is shown at the measurement that governs the area, where someone of that size answered", () => {
     const { areas, pattern } = boardOf([-1, 0], []);
     const [small, large] = pattern.sizes;
     if (small === undefined || large === undefined) throw new Error("no sizes");

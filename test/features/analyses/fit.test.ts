@@ -10,8 +10,12 @@ import { resultsOf } from "../../factories/results";
 /** Testers on size whose bust feels so, −2 tight to 2 loose. */
 function feeling(size: "small" | "large", scales: readonly (-2 | -1 | 0 | 1 | 2)[]): Tester[] {
   const bust = size === "small" ? 100 : 120;
-  return scales.map((scale, at) =>
-    reader(`${size}-${at}`, { bust }, { size, fit: [{ area: "bust", scale, ...(at === 0 && { says: "=Snug" }) }] }),
+  return scales.map((scale, index) =>
+    reader(
+      `${size}-${index}`,
+      { bust },
+      { size, fit: [{ area: "bust", scale, ...(index === 0 && { says: "=Snug" }) }] },
+    ),
   );
 }
 
@@ -27,26 +31,26 @@ function only(areas: readonly FitArea[]): FitArea {
   return area;
 }
 
-describe("fit beside the gaps, in words", { timeout: 60_000 }, () => {
-  it("asks for another ease where a size is right and yet felt to be tight", () => {
+describe("fit beside the differences, in words", { timeout: 60_000 }, () => {
+  it("suggests changing the ease where a size comes out as planned but feels tight", () => {
     const { areas, document } = boardOf([...feeling("small", [0, 0, 0, 1]), ...feeling("large", [-1, -2, -1, 0, -1])]);
     const area = only(areas);
     const [finding] = area.findings;
     if (finding === undefined) throw new Error("no finding");
     expect(fitSentence(finding, area, document.pattern)).toBe(
-      "Bust is on size, yet tight for 4 of 5 in L: that asks for another ease, not for another count.",
+      "Bust comes out as planned but is tight for 4 of 5 in L. Change its ease, not its counts.",
     );
     expect(easeWords(finding, document.pattern, "cm")).toBe("The ease of Bust is 10 cm there.");
     expect(easeWords(finding, document.pattern, "in")).toBe("The ease of Bust is 3.94 in there.");
   });
 
-  it("tells the range that a finding covers", () => {
+  it("names the range of sizes that a finding covers", () => {
     const { areas, document } = boardOf([...feeling("small", [1, 1, 2, 1]), ...feeling("large", [1, 1, 1])]);
     const area = only(areas);
     const [finding] = area.findings;
     if (finding === undefined) throw new Error("no finding");
     expect(fitSentence(finding, area, document.pattern)).toBe(
-      "Bust is on size, yet loose for 7 of 7 over all sizes: that asks for another ease, not for another count.",
+      "Bust comes out as planned but is loose for 7 of 7 in all sizes. Change its ease, not its counts.",
     );
     const four = {
       ...document.pattern,
@@ -57,7 +61,7 @@ describe("fit beside the gaps, in words", { timeout: 60_000 }, () => {
     expect(words("a", "b")).toContain("up to b");
   });
 
-  it("speaks of the garment, by whether the measurement goes round", () => {
+  it("says tight or short depending on whether the measurement is a girth", () => {
     expect(([-2, -1, 0, 1, 2] as const).map((scale) => fitScaleLabel(scale, { isGirth: true }))).toEqual([
       "far too tight",
       "a little tight",
@@ -68,24 +72,30 @@ describe("fit beside the gaps, in words", { timeout: 60_000 }, () => {
     expect(fitScaleLabel(-1, { isGirth: false })).toBe("a little tight or short");
   });
 
-  it("lays every size's answers beside the verdict, and says where nobody speaks", () => {
+  it("shows every size's answers beside the verdict, and where there are none", () => {
     const area = only(boardOf(feeling("large", [-1, 0, -1])).areas);
     expect(area.rows.map(({ counts }) => answersWords(counts, area))).toEqual([
-      "nobody says anything",
+      "no answers",
       "2 a little tight, 1 as wished",
     ]);
     expect(area.rows.map(({ cells }) => cells.map(({ measurement }) => measurement))).toEqual([["bust"], ["bust"]]);
   });
 
-  it("is empty where nobody says anything of the fit", () => {
+  it("is empty where nobody answered about the fit", () => {
     expect(boardOf([reader("t", { bust: 100 })]).areas).toEqual([]);
   });
 
-  it("stands in the file with what was said kept from being a formula", () => {
+  it("is exported with comments that cannot become formulas", () => {
     const { areas, document } = boardOf(feeling("large", [-1, 0, -1]));
-    const answers = ([-1, 0, -1] as const).map((scale, at) => ({
-      ...{ tester: `large-${at}`, name: at === 0 ? "Alva" : `large-${at}`, size: "large", area: "bust", scale },
-      says: at === 0 ? "=Snug" : null,
+    const answers = ([-1, 0, -1] as const).map((scale, index) => ({
+      ...{
+        tester: `large-${index}`,
+        name: index === 0 ? "Alva" : `large-${index}`,
+        size: "large",
+        area: "bust",
+        scale,
+      },
+      says: index === 0 ? "=Snug" : null,
     }));
     const lines = fitCsv(answers, { areas, pattern: document.pattern, unit: "cm" }).split("\r\n");
     expect(lines[0]).toBe("area,size,tester,scale,feels,says,differences");

@@ -21,10 +21,10 @@ const call = callDocument([
   reader("cat", {}, { readings: [{ measurement: "bust", cm: 130, decision: "keep" }] }),
 ]);
 
-describe("what is doubted in a call", () => {
+describe("possible mistakes in a call", () => {
   const items = flaggedItems(call.testers, [HALF]);
 
-  it("is what the engine doubts and what people decided, first what does not count", () => {
+  it("lists what the engine flags and what people decided, excluded items first", () => {
     expect(items.map(({ tester, of, counts }) => [tester, of, counts])).toEqual([
       ["ann", "bust", false],
       ["bea", "length", false],
@@ -32,28 +32,30 @@ describe("what is doubted in a call", () => {
     ]);
   });
 
-  it("says what she gave, what is odd, and by whom it was set aside or kept", () => {
+  it("states what was reported, what looks wrong, and who excluded or included it", () => {
     const [half, long, wide] = items;
     if (!half || !long || !wide) throw new Error("three items are doubted");
     expect(itemWords(half, call.pattern, "cm")).toMatch(/: 50\.0 cm$/);
-    expect(doubtWords(half, "cm")).toBe("Looks like half the girth: laid flat and not doubled; it would be 100.0 cm.");
+    expect(doubtWords(half, "cm")).toBe(
+      "Looks like half the girth (measured flat and not doubled); it would be 100.0 cm.",
+    );
     const at = new Date("2026-11-03T10:00:00Z");
     const decisions = new Map([
       [itemKey(long), { decision: "set-aside", by: "Ana", at }],
       [itemKey(wide), { decision: "keep", by: null, at: null }],
     ] as const);
     expect(items.map((item) => standingWords(item, madeDecision(decisions, item)))).toEqual([
-      "Set aside by Sizewright: it does not count.",
-      "Set aside by Ana, 3 November 2026: it does not count.",
-      "Put back by one of you: it counts.",
+      "Excluded automatically.",
+      "Excluded by Ana, 3 November 2026.",
+      "Included by one of you.",
     ]);
     // Decided otherwise since the analysis, which is then being updated.
     const since = new Map([[itemKey(long), { decision: "keep", by: "Ana", at }]] as const);
-    expect(standingWords(long, madeDecision(since, long))).toBe("Set aside by one of you: it does not count.");
-    expect(doubtWords(long, "cm")).toBe("Sizewright finds nothing odd about it.");
+    expect(standingWords(long, madeDecision(since, long))).toBe("Excluded by one of you.");
+    expect(doubtWords(long, "cm")).toBe("Nothing unusual found.");
   });
 
-  it("counts again where a person puts back what the engine set aside", () => {
+  it("counts an item again when a person includes what the engine excluded", () => {
     const kept = callDocument([reader("ann", {}, { readings: [{ measurement: "bust", cm: 50, decision: "keep" }] })]);
     expect(flaggedItems(kept.testers, [{ ...HALF, setAside: false }])).toMatchObject([
       { counts: true, decision: "keep", suspect: { slip: "half-girth" } },

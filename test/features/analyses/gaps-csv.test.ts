@@ -6,7 +6,7 @@ import { callDocument, reader } from "../../factories/call";
 import { resultsOf } from "../../factories/results";
 
 const CALL = callDocument(
-  [103.04, 103.1, 102.9, 103].map((bust, at) => reader(`t${at}`, at === 0 ? { bust, length: 40 } : { bust })),
+  [103.04, 103.1, 102.9, 103].map((bust, index) => reader(`t${index}`, index === 0 ? { bust, length: 40 } : { bust })),
 );
 const RESULTS = resultsOf(CALL);
 
@@ -16,7 +16,7 @@ function lines(unit: "cm" | "in"): Record<string, string>[] {
 }
 
 describe("the differences as a file", () => {
-  it("say what is planned and what was measured beside each difference, to 0.1 cm", () => {
+  it("give planned and measured lengths beside each difference, to 0.1 cm", () => {
     const [bust] = lines("cm");
     // By hand: 2 × (98 ÷ 2 + 1) = 100 cm. Four testers on gauge measured about 103.
     expect(bust).toMatchObject({ letter: "A", measurement: "Bust", size: "S", "planned (cm)": "100", reports: "4" });
@@ -31,7 +31,7 @@ describe("the differences as a file", () => {
         if (head.endsWith("(cm)")) expect(text).toMatch(/^(-?\d+(\.\d)?)?$/);
   });
 
-  it("are given to 1/8 in to whoever reads inches", () => {
+  it("are given to 1/8 in for readers of inches", () => {
     let read = 0;
     for (const line of lines("in"))
       for (const [head, text] of Object.entries(line)) {
@@ -44,7 +44,7 @@ describe("the differences as a file", () => {
     expect(lines("in")[0]?.["planned (in)"]).toBe("39.375");
   });
 
-  it("leave what nobody measured blank", () => {
+  it("leave a cell blank where nobody measured", () => {
     const large = lines("cm").find(({ size }) => size === "L");
     expect(large).toMatchObject({ "planned (cm)": "120", "measured (cm)": "", reports: "0" });
   });

@@ -18,8 +18,8 @@ const two = analysisOf([
   reader("t1", { bust: 101, length: 41 }),
 ]);
 
-describe("how a call is reckoned, by its own numbers", { timeout: 60_000 }, () => {
-  it("follows the reading whose gauge explains most beside a gap", () => {
+describe("how results are calculated, with a call's own numbers", { timeout: 60_000 }, () => {
+  it("follows the reading whose gauge explains most beside a difference", () => {
     const example = methodExample(two);
     expect(example?.name).toBe("=Alva");
     // By hand: 98 stitches at 22 to 10 cm are 98 ÷ 2.2 = 44.5455 cm, twice, and twice the edging of 1 cm.
@@ -31,7 +31,7 @@ describe("how a call is reckoned, by its own numbers", { timeout: 60_000 }, () =
     expect(methodExample(analysisOf([reader("t0", { bust: 92 }, { swatches: [] })]))).toBeNull();
   });
 
-  it("shows a plain average that a tight hand misleads", () => {
+  it("shows a plain average misled by a tester who works tightly", () => {
     const average = plainAverage(two);
     // By hand: measured less designed −8 and 1, their mean −3.5; less predicted 92 − 91.0909 = 0.9091 and 1, 0.9545.
     expect(average?.measurement.id).toBe("bust");
@@ -41,7 +41,7 @@ describe("how a call is reckoned, by its own numbers", { timeout: 60_000 }, () =
     expect(plainAverage(analysisOf([reader("t0", { bust: 92 })]))).toBeNull();
   });
 
-  it("counts what became of every reading", () => {
+  it("counts every reading by whether and why it is excluded", () => {
     const analysis = analysisOf([
       reader("t0", { bust: 100, length: 40 }, { changed: ["length"] }),
       reader("t1", { bust: 50 }),
@@ -57,11 +57,11 @@ describe("how a call is reckoned, by its own numbers", { timeout: 60_000 }, () =
     const slip = analysis.method.suspects.find(({ tester }) => tester === "t1");
     if (slip === undefined) throw new Error("no slip");
     expect(suspectSentence(slip, analysis, "cm")).toBe(
-      "t1, A Bust: 50.0 cm looks like half the girth: laid flat and not doubled, and would be 100.0 cm. It does not count.",
+      "t1, A Bust: 50.0 cm looks like half the girth (measured flat and not doubled), and would be 100.0 cm. It does not count.",
     );
   });
 
-  it("tells spreads as lengths at the closest and the widest tolerance, drifts in per cent", () => {
+  it("gives spreads as lengths at the smallest and the largest tolerance, drifts in per cent", () => {
     const variances = { offset: 0.25, step: 0.04, cell: null, driftAcross: 0.0004, driftAlong: 0.0001, residual: 1 };
     const told = spreads(variances, two.pattern, "cm");
     // By hand: √0.25 is half a tolerance, of 1 and of 2 cm; √0.0004 is 2 %.
@@ -81,7 +81,7 @@ describe("how a call is reckoned, by its own numbers", { timeout: 60_000 }, () =
     expect(two.method.candidates).toBeGreaterThan(0);
   });
 
-  it("gives every reading's steps to the file, adding up", () => {
+  it("exports every reading's steps so that they add up", () => {
     const lines = stepsCsv(two.testers, { pattern: two.pattern, unit: "cm" }).split("\r\n");
     expect(lines).toHaveLength(1 + 3);
     expect(lines[1]).toMatch(/^"'=Alva",S,A,Bust,100,100,0,-8\.9,/);

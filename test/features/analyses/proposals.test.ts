@@ -49,54 +49,54 @@ function labels({ alternatives }: Proposal): string[] {
 }
 
 describe("what is proposed of each kind of cause", () => {
-  it("corrects an allowance, with the counts worked out anew or kept", () => {
+  it("corrects an edging, recalculating or keeping the counts", () => {
     const proposal = only({ kind: "allowance", id: "neck-band" }, { estimate: -0.8 });
     expect(proposal.sentence).toBe("“Neck band” takes 0.8 cm more than stated (±\u00a00.1\u00a0cm).");
     // By the pattern's terms: two bands in the neck's width, one in its depth; tolerances of 1 cm.
     expect(proposal.moved).toBe(
-      "Neck width 1.6 cm too small in every size; Front neck depth 0.8 cm too small in every size.",
+      "Neck width 1.6 cm too narrow in every size; Front neck depth 0.8 cm too short in every size.",
     );
-    expect(proposal.explains).toBe("It explains 40 % of all that came out otherwise than promised.");
+    expect(proposal.explains).toBe("It explains 40 % of everything that came out different from the pattern.");
     expect(labels(proposal)).toEqual([
-      "Write down that “Neck band” takes about 2.8 cm, not 2 cm, and work the counts out anew",
-      "Write down that “Neck band” takes about 2.8 cm, not 2 cm, and keep the counts",
+      "Set “Neck band” to 2.8 cm (now 2) and recalculate stitches and rows",
+      "Set “Neck band” to 2.8 cm (now 2) and keep stitches and rows",
     ]);
     expect(proposal.preselected).toBe("input allowance.neck-band..");
     expect(proposal.because).toBe(
-      "Chosen for you, because then Neck width and Front neck depth will come to what you designed.",
+      "We suggest this, because Neck width and Front neck depth will then meet your targets.",
     );
   });
 
-  it("mends instructions, or takes the number that was really worked where the pattern's rules allow it", () => {
+  it("fixes instructions, or uses the number really worked where the pattern's rules allow it", () => {
     const proposal = only({ kind: "count", id: "body", size: "size-2x" }, { estimate: 7, unit: "stitches" });
     // The grading's 292 and 7 more; 299 is no multiple of 4.
     expect(labels(proposal)).toEqual([
-      "Mend the instructions of size 2X",
-      "Take the 299 that testers really worked into the grading",
+      "Fix the instructions for size 2X",
+      "Change the grading to the 299 that testers really worked",
     ]);
     expect(proposal.alternatives[0]?.ways[0]?.detail).toContain("They should make 292 of “Body stitches”");
     expect(proposal.preselected).toBe("input count.body..size-2x");
     expect(proposal.because).toContain("299 is not a multiple of 4");
     // 7 stitches at 2.2 a centimetre are 3.2 cm around, half of it across.
-    expect(proposal.moved).toBe("Bust 3.2 cm too big in 2X; Width above the hem rib 1.6 cm too big in 2X.");
+    expect(proposal.moved).toBe("Bust 3.2 cm too wide in 2X; Width above the hem rib 1.6 cm too wide in 2X.");
   });
 
   it.each([
     [
       { kind: "settle", id: "stocking", direction: "rows" },
-      "Write down how “Stocking stitch” comes out in the garment",
+      "Correct how “Stocking stitch” changes from swatch to garment",
     ],
-    [{ kind: "offset", id: "length" }, "Note a correction of “Length”"],
-    [{ kind: "step", id: "upper-arm" }, "Note a correction of “Upper arm” that grows with the size"],
-    [{ kind: "from", id: "upper-arm", size: "size-xl" }, "Note a correction of “Upper arm” from size XL upward"],
+    [{ kind: "offset", id: "length" }, "Add a correction to “Length”"],
+    [{ kind: "step", id: "upper-arm" }, "Add a correction to “Upper arm” that grows with the size"],
+    [{ kind: "from", id: "upper-arm", size: "size-xl" }, "Add a correction to “Upper arm” from size XL up"],
   ] as const)("corrects %o where it stands", (input, does) => {
     expect(labels(only(input, { estimate: 0.05 }))).toEqual([
-      `${does}, and work the counts out anew`,
-      `${does}, and keep the counts`,
+      `${does} and recalculate stitches and rows`,
+      `${does} and keep stitches and rows`,
     ]);
   });
 
-  it("has nothing to work the counts out toward where a measurement has no target", () => {
+  it("cannot recalculate the counts where a measurement has no target", () => {
     const measurements = CALL.pattern.measurements.map(({ target: _, ...rest }) => rest);
     const call = { ...CALL, pattern: { ...CALL.pattern, measurements } };
     const [proposal] = proposed([cause({ kind: "allowance", id: "neck-band" })], call);
@@ -104,7 +104,7 @@ describe("what is proposed of each kind of cause", () => {
     expect(proposal?.preselected).toBe("published allowance.neck-band..");
   });
 
-  it("leaves a faint hint", () => {
+  it("leaves weak evidence", () => {
     expect(only({ kind: "offset", id: "length" }, { evidence: 1.2 })).toMatchObject({ preselected: LEAVE });
   });
 });
@@ -112,7 +112,7 @@ describe("what is proposed of each kind of cause", () => {
 describe("what explains the same", () => {
   const tied = { evidence: 6, tied: true };
 
-  it("stands beside the cause with what would tell them apart", () => {
+  it("is shown beside the cause with how to tell them apart", () => {
     const rivals = [
       { kind: "offset", id: "upper-arm", ...tied },
       { kind: "settle", id: "stocking", direction: "stitches", evidence: 5, tied: false },
@@ -120,7 +120,7 @@ describe("what explains the same", () => {
     const proposal = only({ kind: "allowance", id: "sleeve-seam" }, { rivals });
     expect(proposal.alternatives.map(({ likeness }) => likeness)).toEqual(["named", "tied", "near"]);
     expect(proposal.tellApart).toBe(
-      "No report can tell these apart. What would: measure “Sleeve seam” itself on a finished garment.",
+      "Reports can’t tell these apart. To find out, measure “Sleeve seam” itself on a finished garment.",
     );
     expect(proposal.alternatives.flatMap(({ ways }) => ways.map(({ value }) => value))).toEqual([
       "input allowance.sleeve-seam..",
@@ -132,17 +132,17 @@ describe("what explains the same", () => {
     ]);
   });
 
-  it("asks to count on the garment where two counts stand together", () => {
+  it("asks to count on the garment where two counts are equally likely", () => {
     const rivals = [{ kind: "count", id: "body-rows", size: "size-m", ...tied }] as const;
     const proposal = only({ kind: "count", id: "yoke-rows", size: "size-m" }, { rivals, unit: "rows" });
     expect(proposal.tellApart).toContain(
-      "count “Armhole rows” on a finished garment in size M; or count “Body rounds above the rib” on a finished garment in size M.",
+      "Reports can’t tell these apart. To find out, count “Armhole rows” on a finished garment in size M, or count “Body rounds above the rib” on a finished garment in size M.",
     );
   });
 });
 
-describe("what stands chosen", () => {
-  it("is read back as the engine takes it", () => {
+describe("what is chosen", () => {
+  it("is read back in the engine's form", () => {
     expect(readChosen(["input settle.all.rows.", LEAVE, "published count.body..size-2x"])).toEqual({
       ok: true,
       take: [
@@ -152,15 +152,18 @@ describe("what stands chosen", () => {
     });
   });
 
-  it("must be something, each number once, and no nonsense", () => {
-    expect(readChosen([LEAVE, LEAVE])).toMatchObject({ ok: false, says: expect.stringContaining("Take at least one") });
+  it("must be at least one, each number once, and readable", () => {
+    expect(readChosen([LEAVE, LEAVE])).toMatchObject({
+      ok: false,
+      says: expect.stringContaining("Accept at least one"),
+    });
     expect(readChosen(["input offset.bust..", "published offset.bust.."])).toMatchObject({ ok: false });
     expect(readChosen(["sideways offset.bust.."])).toMatchObject({ ok: false });
     expect(readChosen(["input nonsense"])).toMatchObject({ ok: false });
   });
 });
 
-describe("taking what is proposed of the demonstration's call", { timeout: 60_000 }, () => {
+describe("accepting the proposals of the demonstration's call", { timeout: 60_000 }, () => {
   const found = proposed();
   const taken = (by: "preselected" | "published") => {
     const values = found.map(({ preselected, alternatives }) =>
@@ -179,7 +182,7 @@ describe("taking what is proposed of the demonstration's call", { timeout: 60_00
   const notHeld = ({ rows }: PlanOutcome) =>
     rows.flatMap(({ cells }) => cells).filter(({ after }) => after.cell.verdict !== "holds");
 
-  it("brings every garment to its target, as what stands chosen at first promises", () => {
+  it("brings every garment to its target, as what is chosen at first promises", () => {
     const { take, outcome } = taken("preselected");
     // The three planted faults: see prisma/demo.
     expect(take).toEqual([
@@ -194,20 +197,22 @@ describe("taking what is proposed of the demonstration's call", { timeout: 60_00
     expect(notHeld(outcome)).toEqual([]);
   });
 
-  it("leaves no gap where everything is published as it came out, and tells the targets that are then missed", () => {
+  it("leaves no difference where everything is published as it came out, and names the targets then missed", () => {
     const { outcome } = taken("published");
     expect(notHeld(outcome)).toEqual([]);
     // 60 stitches at 22 to 10 cm, less two bands of 2.8 cm: 21.7 cm.
     expect(missedWords(outcome.rows, "cm")).toContain(
-      "Neck width in XS: 1.3 cm under the target of 23.0 cm, where 1 cm is tolerated.",
+      "Neck width in XS: 1.3 cm under the target of 23.0 cm (tolerance 1 cm).",
     );
   });
 
-  it("is told in a reason that fits", () => {
+  it("is summarised in a reason within the allowed length", () => {
     const { take } = taken("preselected");
     const reason = proposedReason(takenWords(take, { causes: OUTPUT.causes, pattern: CALL.pattern, unit: "cm" }));
-    expect(reason).toContain("“Neck band” takes 0.8 cm more than stated");
-    expect(reason).toContain("Mend the instructions of size 2X.");
+    expect(reason).toContain("Fix the instructions for size 2X.");
+    expect(reason).toContain(
+      "“Neck band” takes 0.8 cm more than stated (± 0.1 cm). Set “Neck band” to 2.8 cm (now 2) and recalculate stitches and rows. “Upper arm” grows too much per size: 2.5 cm too wide in the largest (± 0.3 cm), and 2.5 cm too narrow in the smallest. Add a correction to “Upper arm” that grows with the size and recalculate stitches and rows. In size 2X the instructions give 7 (± 1.6) more stitches for “Body stitches” than your grading. Fix the instructions for size 2X.",
+    );
     expect(reason.length).toBeLessThanOrEqual(1_000);
   });
 });

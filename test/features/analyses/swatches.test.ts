@@ -9,7 +9,7 @@ import { resultsOf } from "../../factories/results";
 
 /** A call whose testers made these swatches, one list a tester; the pattern says 20 stitches and 25 rows. */
 function analysisOf(swatches: readonly (readonly Swatch[])[], alva = "Alva") {
-  const document = callDocument(swatches.map((list, at) => tester({ id: `t${at}`, swatches: list })));
+  const document = callDocument(swatches.map((list, index) => tester({ id: `t${index}`, swatches: list })));
   return resultsOf(document, { t0: alva });
 }
 
@@ -21,8 +21,8 @@ function only(analysis: ReturnType<typeof analysisOf>, unit: "cm" | "in" = "cm")
 
 const tight = only(analysisOf([22, 22.5, 22, 21.5, 22].map((stitches) => [swatch({ stitches })])));
 
-describe("swatches against the stated gauge", { timeout: 60_000 }, () => {
-  it("tells what every swatch counts for", () => {
+describe("swatches compared with the stated gauge", { timeout: 60_000 }, () => {
+  it("states what every swatch is used for", () => {
     const { rows, without } = only(
       analysisOf([
         [swatch(), swatch({ stitches: 21 })],
@@ -44,49 +44,47 @@ describe("swatches against the stated gauge", { timeout: 60_000 }, () => {
     expect(without).toEqual({ names: ["t2", "t3"], all: 2 });
   });
 
-  it("says in words who works tighter, and what to do about it", () => {
+  it("says whether testers work more tightly, and what to do about it", () => {
     const [stitches, rows] = tight.gauges;
     if (stitches === undefined || rows === undefined) throw new Error("no gauges");
     expect(gaugeVerdict(stitches, tight, "cm")).toBe(
-      "Your testers work tighter than the pattern says: 22 stitches to 10 cm where it says 20.",
+      "Your testers work more tightly than the pattern: 22 stitches to 10 cm where the pattern says 20.",
     );
     expect(gaugeVerdict(rows, tight, "cm")).toBe(
-      "Your testers work as the pattern says: 25 rows to 10 cm where it says 25.",
+      "Your testers work to the pattern’s gauge: 25 rows to 10 cm where the pattern says 25.",
     );
     // By hand: 20 ÷ 22 is 9 % less.
     expect(gaugeAdvice(tight, { craft: "crochet", unit: "cm" })).toBe(
-      "The gaps do not mind, for each tester’s own gauge is reckoned with. But whoever works like them and goes by the pattern’s counts gets a garment about 9 % narrower. State 22 stitches to 10 cm; or go up a hook size, and look what that does to the rows.",
+      "This doesn’t affect the differences, which take each tester’s own gauge into account. But people who work like them and follow the pattern’s counts get a garment about 9 % narrower. State 22 stitches to 10 cm; or go up a hook size and check what that does to the rows.",
     );
   });
 
-  it("tells gauges over 4 in to those who work in inches", () => {
+  it("gives gauges over 4 in for readers of inches", () => {
     const inches = only(analysisOf([[swatch()], [swatch()], [swatch()]]), "in");
     // By hand: 20 to 10 cm are 20 × 10.16 ÷ 10 = 20.32 to 4 in.
     expect(inches.gauges[0]?.stated).toBeCloseTo(20.32, 10);
     expect(inches.rows[0]?.rows).toBeCloseTo(25.4, 10);
   });
 
-  it("does not judge by two swatches, and says when there are none", () => {
+  it("gives no verdict with two swatches, and says when there are none", () => {
     const two = only(analysisOf([[swatch()], [swatch({ stitches: 22 })]]));
     expect(two.gauges.map((gauge) => gaugeVerdict(gauge, two, "cm"))[0]).toBe(
-      "Can’t tell yet: 2 swatches say 21 stitches to 10 cm, and it takes 3 to judge the 20 that the pattern says.",
+      "Not enough data: 2 swatches show 21 stitches to 10 cm. It takes 3 to compare with the pattern’s 20.",
     );
     expect(gaugeAdvice(two, { craft: "crochet", unit: "cm" })).toBeNull();
     const none = only(analysisOf([[]]));
-    expect(none.gauges.map((gauge) => gaugeVerdict(gauge, none, "cm"))[0]).toBe(
-      "No swatch says anything of the stitches yet.",
-    );
+    expect(none.gauges.map((gauge) => gaugeVerdict(gauge, none, "cm"))[0]).toBe("No swatch shows the stitches yet.");
   });
 
-  it("tells swatches of another tool, in the craft's words", () => {
+  it("lists swatches made with another needle or hook, in the craft's words", () => {
     const mixed = only(analysisOf([[swatch({ toolMm: 4.5 })], [swatch({ toolMm: 3.5 })], [swatch()]]));
     expect(otherToolWords(mixed, "knitting")).toBe(
-      "Not made with 4 mm needles, as the pattern recommends: 1 with 3.5 mm needles, 1 with 4.5 mm needles. These say nothing of the stated gauge, and count for their makers’ own sizes only.",
+      "Not made with 4 mm needles, as the pattern recommends: 1 with 3.5 mm needles, 1 with 4.5 mm needles. These are not used for the stated gauge, only for each tester’s own garment.",
     );
     expect(otherToolWords(tight, "knitting")).toBeNull();
   });
 
-  it("stand in the file with their names kept from being formulas", () => {
+  it("are exported with names that cannot become formulas", () => {
     const csv = swatchesCsv(swatchView(analysisOf([[swatch()]], "=Alva"), "cm"), "cm");
     expect(csv.split("\r\n")).toEqual([
       "fabric,tester,size,needle or hook (mm),stitches over 10 cm,pattern's stitches over 10 cm,rows over 10 cm,pattern's rows over 10 cm,washed,on the garment,counts for",

@@ -29,10 +29,10 @@ function rowOf(values: readonly (number | null)[], change: Partial<Comparison> =
   return { tester: "t", name: "T", size: "S", driftAcross: 0, driftAlong: 0, comparisons };
 }
 
-describe("testers beside each other", { timeout: 60_000 }, () => {
-  it("mark one who differs where all others agree, however many they are", () => {
+describe("testers compared with each other", { timeout: 60_000 }, () => {
+  it("marks one who differs where all others agree, however many there are", () => {
     // By theorem: one of n who differs while the others agree has the largest h there is, (n − 1) ÷ √n.
-    const others = Array.from({ length: 6 }, (_, at) => reader(`t${at + 1}`, { bust: 100, length: 40 }));
+    const others = Array.from({ length: 6 }, (_, index) => reader(`t${index + 1}`, { bust: 100, length: 40 }));
     const board = boardOf([reader("t0", { bust: 103, length: 40 }), ...others]);
     const [bust] = board.rows[0]?.comparisons ?? [];
     expect(bust?.h).toBeCloseTo(6 / Math.sqrt(7), 10);
@@ -42,50 +42,54 @@ describe("testers beside each other", { timeout: 60_000 }, () => {
     expect(testerSentences(board.rows[0] ?? rowOf([]))).toContain("Far larger than the others’: A Bust.");
   });
 
-  it("compare nobody below three, and say so", () => {
+  it("compares nobody below three, and says so", () => {
     const board = boardOf([reader("t0", { bust: 100 }), reader("t1", { bust: 104 })]);
     expect(board.limits).toBeNull();
     expect(boardSentence(board)).toBe(
-      "2 testers so far: it takes three who read the same measurement to compare one with the others.",
+      "2 testers so far. It takes three who report the same measurement to compare them.",
     );
     expect(board.rows.flatMap(({ comparisons }) => comparisons.map(({ h }) => h))).toEqual([null, null, null, null]);
   });
 
-  it("run one way where luck would seldom make them", () => {
+  it("says all measurements are larger or smaller where chance rarely makes them so", () => {
     // By hand: six of six by two sides is 2 ÷ 2⁶, 3 %; five of six is 2 × 7 ÷ 2⁶, 22 %; eight of nine 2 × 10 ÷ 2⁹, 4 %.
-    expect(testerSentences(rowOf([0.8, 0.9, 0.7, 1, 0.6, 0.9]))).toEqual(["Their measurements all run large."]);
-    expect(testerSentences(rowOf([-0.8, -0.9, -0.7, -1, -0.6, -0.9]))).toEqual(["Their measurements all run small."]);
+    expect(testerSentences(rowOf([0.8, 0.9, 0.7, 1, 0.6, 0.9]))).toEqual([
+      "All their measurements are larger than the others’.",
+    ]);
+    expect(testerSentences(rowOf([-0.8, -0.9, -0.7, -1, -0.6, -0.9]))).toEqual([
+      "All their measurements are smaller than the others’.",
+    ]);
     expect(testerSentences(rowOf([0.8, 0.9, 0.7, 1, 0.6, -0.2]))).toEqual([]);
     expect(testerSentences(rowOf([0.8, 0.9, 0.7, 1, 0.6, 0.9, 0.9, 0.9, -0.1]))).toEqual([
-      "Their measurements nearly all run large: 8 of 9.",
+      "8 of their 9 measurements are larger than the others’.",
     ]);
     expect(testerSentences(rowOf([0.1, 0.1, 0.1, 0.1, 0.1, 0.1, 0.1]))).toEqual([]);
   });
 
-  it("are told apart when they repeat badly", () => {
+  it("marks those whose repeated measurements differ", () => {
     expect(testerSentences(rowOf([0], { k: 2, scatter: "rare" }))).toEqual([
-      "Their repeated readings differ far more than others’: A Bust.",
+      "Their repeated measurements differ far more than others’: A Bust.",
     ]);
     const repeat = (id: string, cm: readonly number[]): Tester => ({
       ...reader(id, {}),
       readings: cm.map((value) => ({ measurement: "bust", cm: value })),
     });
     // By theorem: of p who repeat, one who alone scatters has k = √p, the largest there is.
-    const steady = Array.from({ length: 5 }, (_, at) => repeat(`t${at + 1}`, [100, 100]));
+    const steady = Array.from({ length: 5 }, (_, index) => repeat(`t${index + 1}`, [100, 100]));
     const [bust] = boardOf([repeat("t0", [99, 101]), ...steady]).rows[0]?.comparisons ?? [];
     expect(bust?.k).toBeCloseTo(Math.sqrt(6), 10);
     expect(bust?.scatter).toBe("rare");
   });
 
-  it("say why there is nothing to say", () => {
+  it("says why there is nothing to compare", () => {
     expect(noSentence({ ...rowOf([]), driftAcross: null })).toBe(
-      "None of their readings counts, so there is nothing to compare.",
+      "None of their measurements counts, so there is nothing to compare.",
     );
-    expect(noSentence(rowOf([0.3]))).toBe("Nothing out of the usual.");
+    expect(noSentence(rowOf([0.3]))).toBe("Nothing unusual.");
   });
 
-  it("stand in the file, a line a measurement", () => {
-    const others = Array.from({ length: 2 }, (_, at) => reader(`t${at + 1}`, { bust: 100 }));
+  it("are exported with a line per measurement", () => {
+    const others = Array.from({ length: 2 }, (_, index) => reader(`t${index + 1}`, { bust: 100 }));
     const lines = testersCsv(boardOf([reader("t0", { bust: 103 }), ...others])).split("\r\n");
     expect(lines).toHaveLength(1 + 3 * 2);
     // By the same theorem, 2 ÷ √3.
@@ -94,7 +98,7 @@ describe("testers beside each other", { timeout: 60_000 }, () => {
 });
 
 describe("the drift in words", () => {
-  it("tells both ways in one sentence, and leaves out what is less than a hundredth", () => {
+  it("gives both directions in one sentence, and leaves out less than a hundredth", () => {
     expect(driftWords({ driftAcross: 0.031, driftAlong: -0.012 })).toBe(
       "Their fabric came out 3 % wider and 1 % shorter than their swatch.",
     );

@@ -37,9 +37,9 @@ function weighed(id: string, grams: number): Tester {
 }
 
 describe("yarn by size", { timeout: 60_000 }, () => {
-  it("is reckoned from one tester for every size, and rounded up", () => {
+  it("is estimated from one tester for every size, and rounded up", () => {
     const sheet = sheetOf(boardOf([weighed("t0", 150)]));
-    // By hand: she used 300 m for 98 × 100 stitches; L has 118 × 110, so 300 × 12980 ÷ 9800 = 397.35 m.
+    // By hand: the tester used 300 m for 98 × 100 stitches; L has 118 × 110, so 300 × 12980 ÷ 9800 = 397.35 m.
     expect(sheet.rows.map(({ expectedMetres }) => Number(expectedMetres?.toFixed(2)))).toEqual([300, 397.35]);
     for (const { upperMetres, publishMetres, balls } of sheet.rows) {
       expect((publishMetres ?? 0) % 10).toBe(0);
@@ -49,10 +49,10 @@ describe("yarn by size", { timeout: 60_000 }, () => {
     }
     // By hand: 300 m ÷ 9800 stitches.
     expect(sheet.perStitch.map(({ cm }) => Number(cm.toFixed(3)))).toEqual([3.061]);
-    expect(untestedSentence(sheet)).toBe("Nobody has weighed it in L: reckoned from the other sizes.");
+    expect(untestedSentence(sheet)).toBe("Nobody has weighed it in L: estimated from the other sizes.");
   });
 
-  it("is told in whole yards, rounded in yards, to those who work in inches", () => {
+  it("is given in whole yards, rounded in yards, for readers of inches", () => {
     const board = boardOf([weighed("t0", 150)], { unit: "in", roundTo: 25 });
     const yards = sheetOf(board).rows.map(({ publishMetres }) => (publishMetres ?? 0) / 0.9144);
     for (const value of yards) expect(Math.abs(value / 25 - Math.round(value / 25))).toBeLessThan(1e-9);
@@ -61,12 +61,12 @@ describe("yarn by size", { timeout: 60_000 }, () => {
     expect(yarnCsv(board).split("\r\n")[1]).toMatch(new RegExp(`^Wool,S,9800,328\\.08\\d*,[\\d.]+,${small},\\d+,1$`));
   });
 
-  it("says why there is nothing, by what is missing", () => {
+  it("says what is missing where there are no results", () => {
     expect(emptyYarn(sheetOf(boardOf([tester()])))).toMatch(/^No tester has weighed this yarn yet\./);
     expect(emptyYarn(sheetOf(boardOf([weighed("t0", 150)], { pieces: [] })))).toMatch(/^No piece of the pattern/);
   });
 
-  it("shows a weight in ounces, sets it aside and says what it would be", () => {
+  it("flags a weight in ounces, excludes it and says what it would be", () => {
     // By hand: 150 g are 5.29 oz.
     const board = boardOf([weighed("t0", 5.29), weighed("t1", 150), weighed("t2", 155), weighed("t3", 146)]);
     const sheet = sheetOf(board);
@@ -77,11 +77,11 @@ describe("yarn by size", { timeout: 60_000 }, () => {
       ["t3", false],
     ]);
     expect(sheet.suspects.map((suspect) => yarnSuspectWords(suspect, board))).toEqual([
-      "Alva: 5.3 g looks like ounces written down as grams, and would be 150 g. It does not count.",
+      "Alva: 5.3 g looks like ounces entered as grams, and would be 150 g. It does not count.",
     ]);
   });
 
-  it("rounds by what the address asks for, to ten where it asks for something else", () => {
+  it("rounds as the address asks, and to ten for anything else", () => {
     expect([{ round: "25" }, { round: "7" }, {}].map((asked) => yarnQuerySchema.parse(asked).round)).toEqual([
       25, 10, 10,
     ]);

@@ -12,9 +12,9 @@ describe("what comes next in a call", () => {
   it("is said in the order in which a call goes, each with the page where it is done", () => {
     const steps = nextSteps({ ...BEGUN, undecided: 1, unplaced: 2, placed: 3, lapsed: 1, questions: 4, flagged: 2, off: 1 });
     expect(steps.map(({ path, says }) => `${path}: ${says}`)).toEqual([
-      "/applications: 1 application has no word of yours yet.",
-      "/places: 2 people with a yes stand in no size.",
-      "/places: 3 people have a place and are not invited yet.",
+      "/applications: 1 application needs your decision.",
+      "/places: 2 people you accepted have no size yet.",
+      "/places: 3 people have a size and are not invited yet.",
       "/progress: 1 invitation ended without an answer.",
       "/questions: 4 questions wait for your answer.",
       "/doubtful: 2 numbers may be mistakes.",
@@ -27,13 +27,15 @@ describe("what comes next in a call", () => {
     expect(nextSteps(BEGUN)).toEqual([]);
     expect(waitsFor(BEGUN)).toMatch(/^Nobody has applied yet/);
     expect(waitsFor({ ...BEGUN, applied: 5, invited: 3, unanswered: 2, accepted: 1 })).toMatch(/^2 people are invited/);
-    expect(waitsFor({ ...BEGUN, applied: 5, invited: 3, accepted: 3, reported: 1 })).toMatch(/^2 of 3 people at work/);
-    expect(waitsFor({ ...BEGUN, applied: 5, invited: 3, accepted: 3, reported: 3 })).toMatch(/^Everybody who accepted/);
+    expect(waitsFor({ ...BEGUN, applied: 5, invited: 3, accepted: 3, reported: 1 })).toMatch(
+      /^2 of 3 people have not reported/,
+    );
+    expect(waitsFor({ ...BEGUN, applied: 5, invited: 3, accepted: 3, reported: 3 })).toMatch(/^Everyone who accepted/);
   });
 
   it("is nothing in a closed call", () => {
     const closed = { ...BEGUN, isOpen: false, undecided: 3, questions: 1 };
     expect(nextSteps(closed)).toEqual([]);
-    expect(waitsFor(closed)).toMatch(/^This call is closed/);
+    expect(waitsFor(closed)).toMatch(/^This test is closed/);
   });
 });

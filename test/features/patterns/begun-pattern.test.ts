@@ -41,7 +41,7 @@ describe("a pattern that is begun", () => {
     });
   });
 
-  it("reads her own sizes in her own unit", () => {
+  it("reads the designer’s own sizes in their unit", () => {
     const own = { sizesFrom: "own", own: { body: "Bust", sizes: "M 37\nL 104 cm" } };
     const made = begun(own, "in");
     expect(made).toMatchObject({
@@ -97,7 +97,7 @@ describe("a form that is not whole", () => {
       beginSchema.safeParse({ ...FORM, ...form }).error?.issues.map(({ message }) => message);
     expect(says(wrong)).toEqual(expect.arrayContaining(["“0” cannot be right here."]));
     expect(says(whole)).toEqual([
-      "Write what the sizes are ordered by, such as Bust.",
+      "Enter the body measurement that orders the sizes, such as Bust.",
       "“M” is not a name and a body. Write it like M 94.",
     ]);
   });

@@ -16,7 +16,7 @@ it.each([
 });
 
 it("says so where both are the same, and keeps them chosen", () => {
-  const says = "Both are revision 3. Choose two that are not the same.";
+  const says = "Both are revision 3. Choose two different ones.";
   expect(chooseRevisions(FIVE, { from: "3", to: "3" })).toEqual({ from: 3, to: 3, says });
 });
 
@@ -33,6 +33,6 @@ it("tells a long text in short", () => {
 });
 
 it("has nothing to compare where there is one revision", () => {
-  const says = "There is one revision so far, and nothing to compare it with.";
+  const says = "There is only one revision so far, so there is nothing to compare.";
   expect(chooseRevisions([1], { from: "1" })).toEqual({ from: null, to: 1, says });
 });

@@ -58,7 +58,7 @@ it("sets sizes that are gone behind those that are there, and marks them", () =>
   expect(comparedSizes(before, after)).toEqual([
     { key: "large", label: "L" },
     { key: "huge", label: "XXL" },
-    { key: "small", label: "S (gone)" },
+    { key: "small", label: "S (removed)" },
   ]);
   const [width] = sizedChanges(before, after, { part: "counts", unit: "cm" });
   expect(width?.sides).toEqual([
@@ -152,7 +152,7 @@ it("words how a measurement was worked out and is now, a line a term", () => {
       becomes: [
         "4 × Width in Main, as stretched when worn",
         "less Edging, what it adds or takes",
-        "the slant of (Width in Main) across and (0.5 × Height in Main) along",
+        "the diagonal of (Width in Main) across and (0.5 × Height in Main) along",
       ].join("\n"),
     },
     { key: "length", label: "B Length", was: "Height in Main", becomes: "" },

@@ -38,7 +38,7 @@ it("invites who may look to more, and nobody to less", () => {
   expect(invitationState({ ...toLook, holderRole: "editor" }, BEA, NOW)).toEqual({ ...joined, role: "editor" });
 });
 
-it("tells an owner that the link is her own", () => {
+it("recognises the owner of the pattern", () => {
   expect(invitationState({ ...open, holderRole: "owner" }, "ana", NOW)).toEqual({ status: "own" });
 });
 

@@ -36,7 +36,7 @@ it("does not take two lines for one that have little in common", () => {
 });
 
 it("leaves out what is the same further than two lines from a change", () => {
-  const lines = Array.from({ length: 20 }, (_, at) => `Row ${at + 1}.`);
+  const lines = Array.from({ length: 20 }, (_, index) => `Row ${index + 1}.`);
   const changed = lines.with(9, "Begin the armhole.");
   expect(markLines(lines.join("\n"), changed.join("\n"))?.map(({ mark }) => mark)).toEqual([
     "skipped",
@@ -61,7 +61,7 @@ it("reads lines that end as Windows writes them", () => {
 });
 
 it("gives up on texts that have nothing in common, in little time", () => {
-  const text = (word: string) => Array.from({ length: 5_000 }, (_, at) => `${word} ${at}`).join("\n");
+  const text = (word: string) => Array.from({ length: 5_000 }, (_, index) => `${word} ${index}`).join("\n");
   expect(markLines(text("old"), text("new"))).toBeNull();
 });
 

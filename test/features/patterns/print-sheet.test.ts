@@ -44,7 +44,7 @@ describe("the drawing to print", () => {
 
   it("is longer than a sheet where there is more on it", () => {
     const pieces = onePiece().pieces.flatMap((piece) =>
-      Array.from({ length: 12 }, (_, at) => ({ ...piece, id: `piece-${at}` })),
+      Array.from({ length: 12 }, (_, index) => ({ ...piece, id: `piece-${index}` })),
     );
     const many = sheet({ ...onePiece(), pieces }, "small");
     expect(Number(/height="(\d+)mm"/.exec(many)?.[1])).toBeGreaterThan(297);

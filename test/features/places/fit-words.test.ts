@@ -28,12 +28,12 @@ describe("a body beside a size", () => {
     expect(fitWord(0, 0)).toBe("close");
   });
 
-  it("tells her wish", () => {
+  it("names the preference", () => {
     const wishes = { ...said, accepts: ["s", "m", "l"], prefers: ["m", "s"] };
-    expect(choiceWords(wishes, "m")).toBe("her 1st choice");
-    expect(choiceWords(wishes, "s")).toBe("her 2nd choice");
-    expect(choiceWords(wishes, "l")).toBe("not among her wishes");
-    expect(choiceWords(wishes, "xl")).toBe("a size she did not accept");
+    expect(choiceWords(wishes, "m")).toBe("their 1st choice");
+    expect(choiceWords(wishes, "s")).toBe("their 2nd choice");
+    expect(choiceWords(wishes, "l")).toBe("not a preferred size");
+    expect(choiceWords(wishes, "xl")).toBe("a size they did not accept");
     expect(choiceWords({ ...said, accepts: null, prefers: [] }, "m")).toBe("no wish given");
   });
 });

@@ -23,19 +23,19 @@ describe("the message of an invitation", () => {
     expect(text).toContain("Hello نور 🧶,");
     expect(text).toContain("make size M");
     expect(text).toContain("Start: from Monday 1 March 2027, 00:00");
-    expect(text).toContain("Swatch: until Sunday 14 March 2027, 23:59");
+    expect(text).toContain("Swatch: by Sunday 14 March 2027, 23:59");
     // Lisbon is an hour ahead of UTC from 28 March 2027 on.
-    expect(text).toContain("Report: until Friday 30 April 2027, 23:59");
-    expect(text).toContain("yes or no until Saturday 20 February 2027, 23:59");
+    expect(text).toContain("Report: by Friday 30 April 2027, 23:59");
+    expect(text).toContain("reply by Saturday 20 February 2027, 23:59");
     expect(text).toContain("\nhttps://sizewright.example/invited/abc\n");
-    expect(text).toContain("times are those of Lisbon (Europe)");
+    expect(text).toContain("Time zone: Lisbon (Europe)");
   });
 
-  it("tells the same moments in her own zone, past the date line too", () => {
+  it("gives the same moments in the reader’s zone, past the date line too", () => {
     const text = messageText({ ...message, timeZone: "Pacific/Auckland" });
     // Auckland is 13 hours ahead of UTC in March, 12 from 4 April 2027 on.
-    expect(text).toContain("Swatch: until Monday 15 March 2027, 12:59");
-    expect(text).toContain("Report: until Saturday 1 May 2027, 10:59");
+    expect(text).toContain("Swatch: by Monday 15 March 2027, 12:59");
+    expect(text).toContain("Report: by Saturday 1 May 2027, 10:59");
   });
 
   it("leaves the days out where the call has told none", () => {

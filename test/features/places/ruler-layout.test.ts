@@ -1,22 +1,22 @@
 import { describe, expect, it } from "vitest";
 import { rulerLayout, type RulerPerson, type RulerSize } from "@/features/places/components/ruler-layout";
 
-const size = (id: string, at: number): RulerSize => ({
-  ...{ id, label: id, at, from: at - 8, to: at + 8 },
+const size = (id: string, index: number): RulerSize => ({
+  ...{ id, label: id, index, from: index - 8, to: index + 8 },
   ...{ filled: 0, wanted: 2, isShort: false },
 });
 const SIZES = [size("S", 86), size("M", 94), size("L", 102), size("XL", 112)];
 const crowd = (count: number): RulerPerson[] =>
   Array.from({ length: count }, (_, index) => ({
     ...{ key: String(index), name: `N${index}`, mark: "placed" as const, size: "M" },
-    at: 80 + ((index * 7919) % 41),
+    index: 80 + ((index * 7919) % 41),
   }));
 
 describe("the ruler of bodies", () => {
   it.each([0, 1, 10, 30])("with %i people none of their heads covers another", (count) => {
     const layout = rulerLayout(SIZES, crowd(count));
     expect(layout.hasInitials).toBe(true);
-    const heads = layout.people.map(({ at, y }) => ({ x: (layout.x(at) * layout.leastWidthPx) / 100, y }));
+    const heads = layout.people.map(({ index, y }) => ({ x: (layout.x(index) * layout.leastWidthPx) / 100, y }));
     heads.forEach((one, index) => {
       for (const other of heads.slice(index + 1))
         expect(Math.hypot(one.x - other.x, one.y - other.y)).toBeGreaterThan(18);
@@ -40,7 +40,7 @@ describe("the ruler of bodies", () => {
   });
 
   it("keeps everybody on it, also far beyond the sizes", () => {
-    const layout = rulerLayout(SIZES, [{ key: "1", name: "Ann", at: 190, mark: "waiting", size: null }]);
+    const layout = rulerLayout(SIZES, [{ key: "1", name: "Ann", index: 190, mark: "waiting", size: null }]);
     expect(layout.x(190)).toBeLessThanOrEqual(100);
     expect(layout.x(86)).toBeGreaterThanOrEqual(0);
   });

@@ -22,18 +22,20 @@ export default async function OneCallPage({ params }: PageProps<"/calls/[callId]
     reportsBySize(access),
     callStanding(access),
   ]);
-  // A call that was brought in has nothing to run: it leads to its gaps.
+  // An imported call has no testers to manage, so it links to its differences.
   const isRun = standing.opening !== null || standing.invited > 0;
   const actions = (
     <>
-      {isRun && reports.total === 0 ? null : <ButtonLink href={`/calls/${callId}/gaps`}>See the gaps</ButtonLink>}
+      {isRun && reports.total === 0 ? null : (
+        <ButtonLink href={`/calls/${callId}/gaps`}>See the differences</ButtonLink>
+      )}
       {mayEdit && call.status === "open" ? (
         <ButtonLink href={`/patterns/${call.patternId}/reports/paste?call=${callId}`} look="quiet">
-          {reports.total === 0 ? "Paste reports" : "Paste more reports"}
+          {reports.total === 0 ? "Import reports" : "Import more reports"}
         </ButtonLink>
       ) : null}
       <a href={`/calls/${callId}/export`} className="text-link">
-        Export the call
+        Export file
       </a>
     </>
   );

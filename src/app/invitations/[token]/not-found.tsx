@@ -2,17 +2,17 @@ import type { Metadata } from "next";
 import { ButtonLink } from "@/ui/button";
 import { Page } from "@/ui/page";
 
-export const metadata: Metadata = { title: "No invitation" };
+export const metadata: Metadata = { title: "Invitation not found" };
 
-/** The same for a link that was never made and for one that was copied in part. */
+/** The same for a link that never existed and for an incomplete one. */
 export default function NoInvitation() {
   return (
     <Page
-      title="No invitation"
-      intro="This link leads to no invitation: check that it was copied whole, or ask whoever sent it for another."
+      title="Invitation not found"
+      intro="Check that you copied the whole link, or ask the person who sent it for a new one."
       width="narrow"
     >
-      <ButtonLink href="/">To the start page</ButtonLink>
+      <ButtonLink href="/">Go to the start page</ButtonLink>
     </Page>
   );
 }

@@ -7,10 +7,7 @@ import { FailedPage, type FailedPageProps } from "@/ui/failed-page";
 export default function PatternError({ error }: Pick<FailedPageProps, "error">) {
   const { patternId } = useParams<{ patternId: string }>();
   return (
-    <FailedPage
-      error={error}
-      intro="Saved revisions are safe, and so are edits: saved, or in this browser until they are."
-    >
+    <FailedPage error={error} intro="Saved revisions are safe, and so are your edits.">
       <ButtonLink href={`/patterns/${patternId}`} look="quiet">
         Overview of this pattern
       </ButtonLink>

@@ -28,19 +28,19 @@ export default async function PatternPage({ params }: Props) {
       actions={
         <>
           <a href={`${home}/export`} download className="text-link">
-            Save as a document
+            Export file
           </a>
           {mayEdit ? (
             <ButtonLink href={`${home}/edit`} look="quiet">
-              Edit the numbers
+              Edit pattern
             </ButtonLink>
           ) : null}
         </>
       }
     >
       {hasDraft ? (
-        <Notice title="There are edits that are not a revision yet">
-          <p>What follows is revision {revision.number}, without them. They wait under “Edit”.</p>
+        <Notice title="There are unsaved edits">
+          <p>This page shows revision {revision.number}, without them. Continue under “Edit”.</p>
         </Notice>
       ) : null}
       <CallList

@@ -16,7 +16,12 @@ export function AboutForm({ name, unit }: { readonly name: string; readonly unit
     <form {...formProps}>
       <FormErrors errors={formErrors} />
       {saved ? <Notice tone="done">Saved.</Notice> : null}
-      <Field id={fields.name.id} label="Name" hint="As your helpers and testers see it." errors={fields.name.errors}>
+      <Field
+        id={fields.name.id}
+        label="Name"
+        hint="Your helpers and testers see this name."
+        errors={fields.name.errors}
+      >
         <TextInput
           {...getInputProps(fields.name, { type: "text" })}
           key="name"
@@ -26,8 +31,8 @@ export function AboutForm({ name, unit }: { readonly name: string; readonly unit
       </Field>
       <Field
         id={fields.unit.id}
-        label="Lengths in"
-        hint="How lengths are shown, and read when you type one."
+        label="Units"
+        hint="The unit for lengths that you see and enter."
         errors={fields.unit.errors}
       >
         <Select

@@ -2,7 +2,7 @@ import Link from "next/link";
 import { isDatabaseAway } from "@/server/database-away";
 import { optionalViewer, type Viewer } from "@/server/viewer";
 
-/** Who is signed in, in the strip on top; a database that is away leaves it empty, for the page itself says so. */
+/** The signed-in person, in the header; empty while the database is unavailable, because the page itself says so. */
 export async function AccountMenu() {
   const viewer = await viewerOrAway();
   if (viewer === "away") return null;

@@ -9,17 +9,17 @@ import { FormErrors } from "@/ui/form-errors";
 
 type Fields = Record<"email" | "password" | "next", string>;
 
-/** The demo's own way in, on its sign-in page only. */
+/** Sign-in of the demo, only on its sign-in page. */
 export function DemoSignIn({ next }: { readonly next: string }) {
   const { formProps, formErrors, pending } = useActionForm<Fields>(signIn);
   const { email, password, name } = DEMO_ACCOUNT;
   return (
     <Sheet className="mb-10">
       <form {...formProps}>
-        <h2 className="mb-2">Look around in the demo</h2>
+        <h2 className="mb-2">Explore the demo</h2>
         <p className="mb-4 text-soft">
-          {name} has a pattern in nine sizes and a call with testers’ reports, all made up. By hand: {email}, password{" "}
-          {password}.
+          {name} has a pattern in nine sizes and a test with reports, all invented. To sign in yourself: {email},
+          password {password}.
         </p>
         <FormErrors errors={formErrors} />
         <input type="hidden" name="email" value={email} />

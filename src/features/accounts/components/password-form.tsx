@@ -10,7 +10,7 @@ import { FormErrors } from "@/ui/form-errors";
 import { PasswordInput } from "./password-input";
 
 interface PasswordFormProps {
-  /** Lets a password keeper know whose password this is. */
+  /** Tells password managers whose password this is. */
   readonly email: string;
   readonly passwordHint: string;
 }
@@ -23,9 +23,9 @@ export function PasswordForm({ email, passwordHint }: PasswordFormProps) {
   return (
     <form {...formProps}>
       <FormErrors errors={formErrors} />
-      {saved ? <Notice tone="done">Your password is changed, and every other session has ended.</Notice> : null}
+      {saved ? <Notice tone="done">Your password is changed. You are signed out everywhere else.</Notice> : null}
       <input type="text" hidden readOnly autoComplete="username" defaultValue={email} />
-      <Field id={password.id} label="Present password" errors={password.errors}>
+      <Field id={password.id} label="Current password" errors={password.errors}>
         <PasswordInput
           {...getInputProps(password, { type: "password", value: false })}
           key="password"
@@ -42,7 +42,7 @@ export function PasswordForm({ email, passwordHint }: PasswordFormProps) {
         />
       </Field>
       <Button type="submit" disabled={pending}>
-        {pending ? "Changing…" : "Change the password"}
+        {pending ? "Changing…" : "Change password"}
       </Button>
     </form>
   );

@@ -5,7 +5,7 @@ import { TextInput } from "@/ui/field";
 
 type PasswordInputProps = Omit<InputHTMLAttributes<HTMLInputElement>, "type">;
 
-/** A password that can be looked at while it is typed. */
+/** A password field that can show what is typed. */
 export function PasswordInput(props: PasswordInputProps) {
   const [shown, setShown] = useState(false);
   return (

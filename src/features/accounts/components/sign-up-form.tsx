@@ -10,7 +10,7 @@ import { PasswordInput } from "./password-input";
 
 interface SignUpFormProps {
   readonly passwordHint: string;
-  /** Where to go once she has signed in. */
+  /** Where to go after signing up. */
   readonly next: string;
 }
 
@@ -25,7 +25,7 @@ export function SignUpForm({ passwordHint, next }: SignUpFormProps) {
       <Field
         id={fields.name.id}
         label="Name"
-        hint="As your helpers and testers should see it."
+        hint="Your helpers and testers see this name."
         errors={fields.name.errors}
       >
         <TextInput
@@ -52,7 +52,7 @@ export function SignUpForm({ passwordHint, next }: SignUpFormProps) {
         />
       </Field>
       <Button type="submit" disabled={pending}>
-        {pending ? "Making it…" : "Make the account"}
+        {pending ? "Creating…" : "Create account"}
       </Button>
     </form>
   );

@@ -1,4 +1,4 @@
-/** The number of a cause that explains the cell, as it stands at the cause. */
+/** The number of a cause that explains the cell, the same as beside the cause. */
 export function CauseMark({ number }: { readonly number: number }) {
   return (
     <span className="cause-mark">

@@ -28,14 +28,14 @@ interface CellPanelProps {
   readonly pattern: PatternDocument;
   readonly causes: readonly NamedCause[];
   readonly opened: OpenedCell;
-  /** Address of the same cell with other testers. */
+  /** Address of the same cell with another page of testers. */
   readonly hrefOfTesters: (page: number) => string;
   readonly call: PanelCall;
   readonly unit: LengthUnit;
   readonly closeHref: string;
 }
 
-/** An opened cell: its verdict in a sentence, how it is calculated, and its testers from target to reading. */
+/** An open cell: its verdict in a sentence, how it is calculated, and its testers from target to reading. */
 export function CellPanel(props: CellPanelProps) {
   const { cell, measurement, pattern, causes, opened, hrefOfTesters, call, unit, closeHref } = props;
   const { page, pages } = opened.list;
@@ -70,8 +70,8 @@ export function CellPanel(props: CellPanelProps) {
       {pictures.length === 0 ? (
         <p className="text-soft">
           {pages === 1
-            ? "Nobody has sent a reading of this measurement in this size."
-            : "None of these testers has sent a reading of this measurement."}
+            ? "Nobody has sent this measurement in this size yet."
+            : "None of these testers has sent this measurement."}
         </p>
       ) : (
         <ul className="grid gap-4 md:grid-cols-2 xl:grid-cols-3">
@@ -104,23 +104,22 @@ function PanelHead({ cell, measurement, call, unit, closeHref, designCm }: Panel
           {measurement.letter} {measurement.label}, size {size.label}
         </p>
         <h3 id="cell-panel-title" className="numbers text-xl">
-          {verdictSentence(cell.cell, { unit, size: size.label })}
+          {verdictSentence(cell.cell, { measurement, unit, size: size.label })}
         </h3>
         <p className="numbers mt-1 text-sm text-soft">
-          The pattern makes it {formatLength(designCm, unit)}, give or take{" "}
-          {formatLength(measurement.toleranceCm, unit)}
+          The pattern plans {formatLength(designCm, unit)} ±&nbsp;{formatLength(measurement.toleranceCm, unit)}
           {testers === 0 ? "" : `; ${testers} ${testers === 1 ? "report counts" : "reports count"}`}.{" "}
           <Link
             href={`/patterns/${call.patternId}/measurements/${measurement.id}?size=${size.id}`}
             className="text-link"
           >
-            How this is worked out in {size.label}
+            See the calculation for {size.label}
           </Link>
         </p>
       </div>
       <div className="flex flex-wrap items-center gap-3">
         {call.mayEdit ? (
-          <ButtonLink href={`/calls/${call.callId}/correct?cell=${key}`}>Correct the pattern here</ButtonLink>
+          <ButtonLink href={`/calls/${call.callId}/correct?cell=${key}`}>Correct this number</ButtonLink>
         ) : null}
         <ButtonLink href={closeHref} look="quiet">
           Close

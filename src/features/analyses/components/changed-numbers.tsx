@@ -14,16 +14,16 @@ interface ChangedNumbersProps {
   readonly changes: ReactNode;
 }
 
-/** The instructions to mend, what changes in every size alike, and the numbers by size. */
+/** The instructions to fix, what changes in every size, and the numbers by size. */
 export function ChangedNumbers({ outcome, sizes, unit, changes }: ChangedNumbersProps) {
   const { instructions, changedRows } = outcome;
   return (
     <div className="grid gap-5">
       {instructions.map(({ label, size, was, becomes }) => (
-        <Notice key={`${label} ${size}`} title={`Mend the instructions of size ${size} yourself`}>
+        <Notice key={`${label} ${size}`} title={`Fix the instructions for size ${size}`}>
           <p>
-            They make {was} of “{label}” where your grading says {becomes}. Sizewright keeps numbers and cannot mend
-            your text: look for what leads there, a repeat or an increase too many, before you publish.
+            They make {was} of “{label}” where your grading says {becomes}. Sizewright can change numbers but not your
+            text. Before you publish, look for what causes it, such as one repeat or increase too many.
           </p>
         </Notice>
       ))}
@@ -36,7 +36,7 @@ export function ChangedNumbers({ outcome, sizes, unit, changes }: ChangedNumbers
           rows={changedRows.map((row) => ({
             key: row.key,
             head: row.label,
-            cells: row.bySize.map((side, at) => <Change key={at} {...side} kind={row.kind} unit={unit} />),
+            cells: row.bySize.map((side, index) => <Change key={index} {...side} kind={row.kind} unit={unit} />),
           }))}
         />
       )}

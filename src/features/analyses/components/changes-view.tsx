@@ -21,13 +21,13 @@ interface ChangesViewProps {
   readonly formKey: string;
 }
 
-/** What the test says should be changed: each cause to take or leave, and what else the testers felt. */
+/** What the test suggests changing: each cause to accept or leave, and what testers say about the fit. */
 export function ChangesView({ results, call, unit, baseNumber, formKey }: ChangesViewProps) {
   const found = proposals({ ...results, unit });
   return (
     <>
       {call.mayEdit || found.length === 0 ? null : (
-        <Notice>You may look at what is proposed. Only the pattern’s owner or an editor may take it.</Notice>
+        <Notice>You can see the proposals. Only the pattern’s owner or an editor can accept them.</Notice>
       )}
       {found.length === 0 ? (
         <NothingNamed {...{ results, call, unit }} />
@@ -36,16 +36,16 @@ export function ChangesView({ results, call, unit, baseNumber, formKey }: Change
           title={
             found.length === 1
               ? "One thing to change"
-              : `${numberWord(found.length)} things to change, the surest first`
+              : `${numberWord(found.length)} things to change, most certain first`
           }
-          intro="Each is one number or one place in the instructions that would explain what came out otherwise than promised. Take it or leave it."
+          intro="Each is one number, or one place in the instructions, that would explain what came out different from the pattern. Accept it or leave it."
         >
           {call.mayEdit ? (
             <ProposalForm callId={call.callId} {...{ baseNumber, formKey }} proposals={found} />
           ) : (
             <ol className="grid gap-5">
-              {found.map((proposal, at) => (
-                <ProposalCard key={proposal.sentence} {...{ proposal, at }} chosen={null} />
+              {found.map((proposal, index) => (
+                <ProposalCard key={proposal.sentence} {...{ proposal, index }} chosen={null} />
               ))}
             </ol>
           )}
@@ -64,18 +64,18 @@ function FitAdvice({ results, call, unit }: Pick<ChangesViewProps, "results" | "
   const { pattern } = results;
   const advice = fitBoard(results).flatMap((area) =>
     area.findings.map((finding) => ({
-      says: fitSentence(finding, area, pattern),
+      sentence: fitSentence(finding, area, pattern),
       ease: easeWords(finding, pattern, unit),
     })),
   );
   if (advice.length === 0) return null;
   return (
     <div className="mt-12">
-      <Section title="On size, and yet it does not fit as wished">
+      <Section title="Sizes that come out as planned but don’t fit">
         <ul className="grid gap-3">
-          {advice.map(({ says, ease }) => (
-            <li key={says} className="numbers rounded-sheet border border-line bg-sheet p-5 wrap-anywhere">
-              <p className="font-serif text-lg leading-snug">{says}</p>
+          {advice.map(({ sentence, ease }) => (
+            <li key={sentence} className="numbers rounded-sheet border border-line bg-sheet p-5 wrap-anywhere">
+              <p className="font-serif text-lg leading-snug">{sentence}</p>
               <p className="mt-2">
                 {ease}{" "}
                 <Link href={`/calls/${call.callId}/fit`} className="text-link">

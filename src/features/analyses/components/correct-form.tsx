@@ -14,15 +14,15 @@ interface CorrectFormProps {
   readonly cell: string;
   readonly baseNumber: number;
   readonly reason: string;
-  /** Names this form's sending, so that sending it twice asks once. */
+  /** Idempotency key: sending the form twice makes one plan. */
   readonly formKey: string;
   readonly fields: readonly CorrectedField[];
 }
 
-/** The numbers that a measurement uses, to be corrected; sending it shows what changes, and changes nothing in the pattern. */
+/** The numbers that a measurement uses, to correct; sending shows what changes and saves nothing. */
 export function CorrectForm({ callId, cell, baseNumber, reason, formKey, fields }: CorrectFormProps) {
   const [failed, send, pending] = useActionState(planCorrection, undefined);
-  // React empties a form whose action it calls itself; handed over by hand, what was typed stays.
+  // React empties a form whose action it calls itself; calling the action by hand keeps what was typed.
   const onSubmit = (event: FormEvent<HTMLFormElement>) => {
     event.preventDefault();
     const form = new FormData(event.currentTarget);
@@ -40,7 +40,7 @@ export function CorrectForm({ callId, cell, baseNumber, reason, formKey, fields 
             <NumberField key={field.path} field={field} />
           ))}
         </div>
-        <Field id="reason" label="What you change and why" hint="It stands beside the new revision.">
+        <Field id="reason" label="What you change and why" hint="Shown with the new revision.">
           <TextArea
             id="reason"
             name="reason"
@@ -59,7 +59,7 @@ export function CorrectForm({ callId, cell, baseNumber, reason, formKey, fields 
   );
 }
 
-/** A number; an allowance's sign is a word beside it, for the number keys of a phone have no minus. */
+/** A number; the sign of an edging or seam is a word beside it, because a phone's number keys have no minus. */
 function NumberField({ field: { path, label, text, way, hint, errors } }: { readonly field: CorrectedField }) {
   return (
     <Field id={path} label={label} hint={hint} errors={errors}>

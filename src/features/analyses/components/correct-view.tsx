@@ -19,7 +19,7 @@ export interface CorrectionPlan {
   readonly reason: string;
   /** The revision that the numbers were typed against. */
   readonly baseNumber: number;
-  /** Where it is asked whether it has been calculated. */
+  /** Address that answers whether it has been calculated. */
   readonly watch: string;
   readonly output: PlanOutput | null;
 }
@@ -27,7 +27,7 @@ export interface CorrectionPlan {
 interface CorrectViewProps {
   readonly callId: string;
   readonly correction: Correction | null;
-  /** What was asked for these numbers; null before anything was. */
+  /** What was calculated for these numbers; null before "Show what changes". */
   readonly plan: CorrectionPlan | null;
   readonly formKey: string;
   readonly pattern: PatternDocument;
@@ -39,22 +39,22 @@ interface CorrectViewProps {
   readonly save: (reason: string) => ReactNode;
 }
 
-/** Correcting what one measurement of one size is worked from. */
+/** Correcting the numbers that one measurement of one size is calculated from. */
 export function CorrectView(props: CorrectViewProps) {
   const { callId, correction, plan, formKey, mayEdit, number } = props;
   if (!mayEdit)
     return (
       <Notice tone="problem">
-        You may look at this call, but only the pattern’s owner or an editor may correct it.
+        You can see this test. Only the pattern’s owner or an editor can correct the pattern.
       </Notice>
     );
   if (correction === null)
     return (
       <EmptyState
         title="Choose a measurement first"
-        actions={<ButtonLink href={`/calls/${callId}/gaps`}>See the gaps</ButtonLink>}
+        actions={<ButtonLink href={`/calls/${callId}/gaps`}>See the differences</ButtonLink>}
       >
-        <p>Open a cell on the gap page, and correct the pattern from there.</p>
+        <p>Choose a measurement and size under Differences, then “Correct this number”.</p>
       </EmptyState>
     );
   const { measurement, size, fields } = correction;
@@ -63,17 +63,18 @@ export function CorrectView(props: CorrectViewProps) {
     <>
       {plan !== null && plan.baseNumber < number ? (
         <Notice tone="problem">
-          Revision {number} was saved while you were working. Your numbers are kept, and stand here against it.
+          Revision {number} was saved while you were working. Your numbers are still here, now compared with that
+          revision.
         </Notice>
       ) : null}
       <p className="mb-6 max-w-3xl">
-        Here you correct numbers one by one.{" "}
+        Correct single numbers here. To change what the reports point to, and have stitches and rows recalculated, use{" "}
         <Link href={`/calls/${callId}/changes`} className="text-link">
           What to change
         </Link>{" "}
-        says what the reports point to, and works the counts out for you.
+        .
       </p>
-      <Section title={`What ${measurement.label} is worked from in ${size.label}`}>
+      <Section title={`The numbers behind ${measurement.label} in ${size.label}`}>
         <CorrectForm
           {...{ callId, reason, fields, formKey }}
           cell={cellKey(size.id, measurement.id)}
@@ -94,13 +95,13 @@ interface OutcomeProps {
 function Outcome({ callId, correction, plan, pattern, unit, changes, save, reason }: CorrectViewProps & OutcomeProps) {
   const { applied } = correction;
   if (applied.faults.length > 0)
-    return <Notice tone="problem">Some numbers above cannot be read yet. Nothing was changed.</Notice>;
+    return <Notice tone="problem">Some numbers above need fixing. Nothing was changed.</Notice>;
   return (
     <div id="changes" className="scroll-mt-6">
       <Section title="What changes">{changes}</Section>
       {applied.changes.length === 0 ? null : <Expected {...{ callId, plan, pattern, unit }} />}
       {applied.changes.length === 0 ? null : reason.trim() === "" ? (
-        <Notice tone="problem">Say above in a few words what you change and why; then it can be saved.</Notice>
+        <Notice tone="problem">To save, write above what you change and why.</Notice>
       ) : (
         save(reason)
       )}
@@ -115,12 +116,12 @@ interface ExpectedProps {
   readonly unit: LengthUnit;
 }
 
-/** What the corrected measurements are then expected to come to, once it is calculated. */
+/** What the corrected measurements should come out at, once calculated. */
 function Expected({ callId, plan: { output, watch }, pattern, unit }: ExpectedProps) {
   if (output === null) return <StillCalculating what="plan" watch={watch} />;
   if (output.status !== "expected")
     return (
-      <Notice tone="problem" title="What is then to be expected could not be calculated">
+      <Notice tone="problem" title="The expected measurements could not be calculated">
         <p>{NOT_EXPECTED[output.status === "overtaken" ? "overtaken" : "failed"]}</p>
       </Notice>
     );
@@ -128,8 +129,8 @@ function Expected({ callId, plan: { output, watch }, pattern, unit }: ExpectedPr
   if (touched.length === 0) return null;
   return (
     <Section
-      title="What is then to be expected"
-      intro="The reports are compared with the corrected pattern, with the counts and lengths each tester really worked."
+      title="Expected measurements after the correction"
+      intro="The reports are compared with the corrected pattern, using the counts and lengths each tester really worked."
     >
       <StillMissed {...{ callId, touched, pattern, unit }} />
       <ExpectationTable {...{ touched, pattern, unit }} />
@@ -138,8 +139,8 @@ function Expected({ callId, plan: { output, watch }, pattern, unit }: ExpectedPr
 }
 
 const NOT_EXPECTED = {
-  overtaken: "Reports or the pattern changed meanwhile. Press “Show what changes” again to compare with all of them.",
-  failed: "The numbers themselves can still be saved.",
+  overtaken: "Reports or the pattern changed in the meantime. Press “Show what changes” again to include everything.",
+  failed: "You can still save the numbers themselves.",
 } as const;
 
 interface StillMissedProps {
@@ -149,7 +150,7 @@ interface StillMissedProps {
   readonly unit: LengthUnit;
 }
 
-/** A gap may close and the garment still miss its target: the pattern then promises what it makes, and not what was wished. */
+/** A difference may disappear while garments still miss the target: the pattern then states what it makes, not what was wanted. */
 function StillMissed({ callId, touched, pattern, unit }: StillMissedProps) {
   const missed = touched.flatMap(({ size, measurement, expectedCm, targetCm }) => {
     const found = pattern.measurements.find(({ id }) => id === measurement);
@@ -161,7 +162,7 @@ function StillMissed({ callId, touched, pattern, unit }: StillMissedProps) {
   });
   if (missed.length === 0) return null;
   return (
-    <Notice tone="problem" title="The pattern then tells the truth, but these garments still miss their target">
+    <Notice tone="problem" title="The pattern would be correct, but these measurements still miss their target">
       <ul className="numbers mt-1 space-y-1">
         {missed.map((says) => (
           <li key={says} className="wrap-anywhere">
@@ -170,11 +171,11 @@ function StillMissed({ callId, touched, pattern, unit }: StillMissedProps) {
         ))}
       </ul>
       <p className="mt-2">
-        Change the counts above too, or let{" "}
+        Change the counts above too, or use{" "}
         <Link href={`/calls/${callId}/changes`} className="text-link">
           What to change
         </Link>{" "}
-        work them out in every size.
+        to recalculate them in every size.
       </p>
     </Notice>
   );

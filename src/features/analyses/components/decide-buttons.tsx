@@ -9,13 +9,13 @@ import type { FlaggedItem } from "@/engine/results";
 interface DecideButtonsProps {
   readonly callId: string;
   readonly item: Pick<FlaggedItem, "tester" | "part" | "position">;
-  /** Names the item for those who hear the page. */
+  /** Names the item for people who hear the page. */
   readonly name: string;
   readonly decision: Decision | null;
   readonly counts: boolean;
 }
 
-/** Put back, set aside, or leave it to the engine again; works without scripts too. */
+/** Include, exclude, or leave the decision to the engine again; works without scripts too. */
 export function DecideButtons({ callId, item, name, decision, counts }: DecideButtonsProps) {
   const [failed, decide, isSending] = useActionState(decideItem, undefined);
   const { tester, part, position } = item;
@@ -32,7 +32,7 @@ export function DecideButtons({ callId, item, name, decision, counts }: DecideBu
         disabled={isSending}
         className="!min-h-8 !px-0 !py-1 text-sm"
       >
-        {counts ? "Set it aside" : "Put it back"}
+        {counts ? "Exclude" : "Include"}
         <span className="sr-only">: {name}</span>
       </Button>
       {decision === null ? null : (
@@ -45,7 +45,7 @@ export function DecideButtons({ callId, item, name, decision, counts }: DecideBu
           className="!min-h-8 !px-0 !py-1 text-sm"
         >
           Undo
-          <span className="sr-only"> what was decided: {name}</span>
+          <span className="sr-only"> the decision: {name}</span>
         </Button>
       )}
       {failed ? (

@@ -5,7 +5,7 @@ import type { FlaggedItem } from "@/engine/results";
 import { TABLE, TABLE_HEAD, TABLE_ROW, TableFrame } from "@/ui/table-frame";
 import { DecideButtons } from "./decide-buttons";
 
-/** A doubtful number in words. */
+/** A flagged item in words. */
 export interface DoubtfulRow extends Pick<FlaggedItem, "tester" | "part" | "position" | "counts"> {
   readonly name: string;
   /** The size's label. */
@@ -18,21 +18,21 @@ export interface DoubtfulRow extends Pick<FlaggedItem, "tester" | "part" | "posi
 
 interface DoubtfulTableProps {
   readonly rows: readonly DoubtfulRow[];
-  /** The call in which the viewer may decide, null where they may only look. */
+  /** The call in which the viewer may decide; null for those who may only view. */
   readonly decidesIn: string | null;
 }
 
-/** A row a number; on a phone one below the other. Drawn in the browser's own code, so that they are sent but once. */
+/** A row per number, stacked on a phone. A client component, so that the rows are sent only once. */
 export function DoubtfulTable({ rows, decidesIn }: DoubtfulTableProps) {
   return (
-    <TableFrame label="Doubtful numbers">
+    <TableFrame label="Possible mistakes">
       <table className={`${TABLE} doubtful-table numbers`}>
         <thead className={TABLE_HEAD}>
           <tr>
             <th scope="col">Tester</th>
-            <th scope="col">What they gave</th>
-            <th scope="col">What is odd</th>
-            <th scope="col">What was done</th>
+            <th scope="col">Reported</th>
+            <th scope="col">What looks wrong</th>
+            <th scope="col">Status</th>
           </tr>
         </thead>
         <tbody>

@@ -24,27 +24,27 @@ interface DoubtfulViewProps {
   readonly mayEdit: boolean;
 }
 
-/** Every reading, swatch and weight that is doubted: what is odd, what was done, and the way to undo it. */
+/** Every flagged reading, swatch and weight: what looks wrong, its status, and a way to change that. */
 export function DoubtfulView({ items, all, list, callId, mayEdit, ...row }: DoubtfulViewProps) {
   if (all === 0)
     return (
-      <EmptyState title="Nothing is doubted">
-        <p>No reading, swatch or weight of yarn is far from what was to be expected, and nobody has set one aside.</p>
+      <EmptyState title="No possible mistakes">
+        <p>Every measurement, swatch and yarn weight is close to what was expected, and nobody has excluded one.</p>
       </EmptyState>
     );
   return (
     <Section
-      title={all === 1 ? "One number to look at" : `${all} numbers to look at`}
-      intro="Where a common slip explains a number, it is set aside until you say otherwise. Nothing is ever thrown away."
+      title={all === 1 ? "One number to check" : `${all} numbers to check`}
+      intro="A number that a common mistake would explain is excluded automatically until you include it. Nothing is deleted."
       actions={
         <a href={`/calls/${callId}/doubtful.csv`} className="text-link text-sm">
-          As a CSV file
+          Download CSV
         </a>
       }
     >
       <DoubtfulTable rows={items.map((item) => rowOf(item, row))} decidesIn={mayEdit ? callId : null} />
       <Paging
-        label="Pages of doubtful numbers"
+        label="Pages of possible mistakes"
         page={list.page}
         pages={list.pages}
         hrefOf={(page) => `/calls/${callId}/doubtful?page=${page}`}

@@ -1,5 +1,5 @@
 import type { Expectation } from "@/engine/revision";
-import type { PatternDocument } from "@/engine/pattern";
+import type { Measurement, PatternDocument } from "@/engine/pattern";
 import type { LengthUnit } from "@/engine/units";
 import { formatLengthNumber } from "@/ui/format-length";
 import { IntervalRuler, IntervalRulerScale } from "@/ui/interval-ruler";
@@ -16,10 +16,10 @@ interface ExpectationTableProps {
 
 const REACH = 3;
 
-/** Every measurement that a correction moves: what the pattern makes of it, and what it is then expected to be. */
+/** Every measurement that a correction changes: what the pattern plans, and what to expect. */
 export function ExpectationTable({ touched, pattern, unit }: ExpectationTableProps) {
   return (
-    <TableFrame label="What each measurement is then expected to be">
+    <TableFrame label="Expected measurements after the correction">
       <IntervalRulerScale reach={REACH} />
       <table className={`${TABLE} max-md:text-sm max-md:[&_td]:px-2`}>
         <thead className={TABLE_HEAD}>
@@ -27,17 +27,17 @@ export function ExpectationTable({ touched, pattern, unit }: ExpectationTablePro
             <th scope="col" className="align-bottom">
               Measurement, size
             </th>
-            <NumberHead over="The pattern" under={`says, ${unit}`} />
-            <NumberHead over="Garments come" under={`to now, ${unit}`} />
-            <NumberHead over="and will come" under={`to, ${unit}`} />
+            <NumberHead over="Pattern" under={`plans, ${unit}`} />
+            <NumberHead over="Garments" under={`now, ${unit}`} />
+            <NumberHead over="Garments" under={`after, ${unit}`} />
             <th scope="col" className="min-w-40 align-bottom">
-              Against the target
+              Compared with the target
             </th>
             <th scope="col" className="align-bottom">
-              Gap before
+              Difference before
             </th>
             <th scope="col" className="align-bottom">
-              Gap after
+              Difference after
             </th>
           </tr>
         </thead>
@@ -95,29 +95,32 @@ function Row({ expectation, pattern, unit }: RowProps) {
         {targetWords(expected, unit)}
         {targetCm.after === null ? null : (
           <span className="block text-sm font-normal text-soft">
-            {number(targetCm.after)}, {plain(tolerance, unit)} either way
+            {number(targetCm.after)} ± {plain(tolerance, unit)}
           </span>
         )}
       </td>
-      <GapSide cell={gap.before} {...{ tolerance, unit, size }} />
-      <GapSide cell={gap.after} {...{ tolerance, unit, size }} />
+      <GapSide cell={gap.before} {...{ measurement, tolerance, unit, size }} />
+      <GapSide cell={gap.after} {...{ measurement, tolerance, unit, size }} />
     </tr>
   );
 }
 
 interface GapSideProps {
+  readonly measurement: Pick<Measurement, "girth" | "on"> | undefined;
   readonly cell: Expectation["gap"]["before"];
   readonly tolerance: number;
   readonly unit: LengthUnit;
   readonly size: string;
 }
 
-function GapSide({ cell, tolerance, unit, size }: GapSideProps) {
+function GapSide({ cell, measurement = {}, tolerance, unit, size }: GapSideProps) {
   const estimate = cellEstimate(cell, { toleranceCm: tolerance, reach: REACH });
   return (
     <td className="min-w-36">
       <IntervalRuler mark={MARKS[cellState(cell)]} estimate={estimate} />
-      <span className="block text-center text-[0.78rem] leading-tight">{verdictWords(cell, { unit, size })}</span>
+      <span className="block text-center text-[0.78rem] leading-tight">
+        {verdictWords(cell, { measurement, unit, size })}
+      </span>
     </td>
   );
 }

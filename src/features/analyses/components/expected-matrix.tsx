@@ -12,11 +12,11 @@ interface ExpectedMatrixProps {
   readonly unit: LengthUnit;
 }
 
-/** Every measurement in every size: what it will come to, against its target. */
+/** Every measurement in every size: what it will be, compared with its target. */
 export function ExpectedMatrix({ rows, sizes, unit }: ExpectedMatrixProps) {
   return (
     <MatrixTable
-      label="What every measurement will come to"
+      label="Every measurement after the change"
       corner={`In ${unit}, at the pattern’s gauge`}
       columns={sizes.map(({ id, label }) => ({ key: id, label }))}
       rows={rows.map(({ measurement, cells }) => ({

@@ -2,10 +2,10 @@ import type { FitTally } from "../fit-picture";
 
 const CELL = 26;
 const HEIGHT = 22;
-/** Below the letter that stands in the tape's middle. */
+/** Below the letter in the middle of the measuring line. */
 const BELOW = 14;
 
-/** A two-sided scale of three figures: tight at the left, right in the middle, loose at the right. The most is filled. */
+/** Three counts side by side: tight on the left, right in the middle, loose on the right. The largest is filled. */
 export function FitMark({
   tally: { tight, right, loose },
   title,
@@ -29,11 +29,11 @@ export function FitMark({
       />
       <path d={arrow(left - 3, -1)} className="fill-soft" />
       <path d={arrow(left + 3 * CELL + 3, 1)} className="fill-soft" />
-      {counts.map((count, at) => {
+      {counts.map((count, index) => {
         const isMost = count === most && most > 0;
-        const x = left + (at + 0.5) * CELL;
+        const x = left + (index + 0.5) * CELL;
         return (
-          <g key={at}>
+          <g key={index}>
             {isMost ? (
               <rect x={x - 11} y={BELOW + 2} width={22} height={HEIGHT - 4} rx={9} className="fill-ink" />
             ) : null}

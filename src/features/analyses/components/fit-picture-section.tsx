@@ -18,11 +18,11 @@ interface FitPictureSectionProps {
   readonly size: Size;
   readonly callId: string;
   readonly unit: LengthUnit;
-  /** The garment in that size with what is said at the tapes. */
+  /** The garment in that size with the answers at the measuring lines. */
   readonly picture: ReactNode;
 }
 
-/** One size at a glance: the garment with what testers say where the tape lies, and the same as a list beside the gaps. */
+/** One size at a glance: the garment with testers' answers where each measurement is taken, and the same as a list beside the differences. */
 export function FitPictureSection({ areas, pattern, size, callId, unit, picture }: FitPictureSectionProps) {
   return (
     <Section title={`The garment in ${size.label}`} intro={pattern.pieces.length === 0 ? null : <PictureKey />}>
@@ -58,15 +58,15 @@ export function FitPictureSection({ areas, pattern, size, callId, unit, picture 
 function PictureKey() {
   return (
     <p>
-      At each tape stand three numbers: how many say tight (◂, at the left), as wished (in the middle) and loose (▸, at
-      the right). The largest is filled.
+      Each measuring line has three numbers: how many testers say tight (◂, left), right (middle) and loose (▸, right).
+      The largest is filled.
     </p>
   );
 }
 
 function NoDrawing() {
   return (
-    <p className="text-soft">The pattern has no pieces yet, so there is nothing to draw; the list says the same.</p>
+    <p className="text-soft">The pattern has no pieces yet, so there is no schematic. The list has the same numbers.</p>
   );
 }
 
@@ -94,15 +94,15 @@ function AreaBeside({
       )}
       <p className="text-sm text-soft">{words.charAt(0).toUpperCase() + words.slice(1)}.</p>
       <dl className="mt-3 grid gap-3">
-        {area.governing.map((measurement, at) => (
+        {area.governing.map((measurement, index) => (
           <div key={measurement.id} className="grid grid-cols-[minmax(0,1fr)_minmax(0,1fr)] items-center gap-x-4">
             <dt className="text-sm wrap-anywhere">
               <span className="font-bold">{measurement.letter}</span> {measurement.label}
-              {measurement.on === undefined ? <span className="text-soft"> (no place on the drawing)</span> : null}
+              {measurement.on === undefined ? <span className="text-soft"> (not on the schematic)</span> : null}
             </dt>
             <dd>
-              {row.cells[at] ? (
-                <GapBeside {...drawnGap(row.cells[at], { measurement, unit, size: size.label })} />
+              {row.cells[index] ? (
+                <GapBeside {...drawnGap(row.cells[index], { measurement, unit, size: size.label })} />
               ) : null}
             </dd>
           </div>

@@ -4,12 +4,12 @@ import { IntervalRuler, IntervalRulerScale, type RulerEstimate, type RulerMark }
 import { ScaleCounts } from "@/ui/scale-counts";
 import { TABLE, TABLE_HEAD, TABLE_ROW, TableFrame } from "@/ui/table-frame";
 
-/** One area as it is drawn, and no more: it is sent to the browser as it stands. */
+/** One area as drawn, and nothing more, because all of it is sent to the browser. */
 export interface FitTableContent {
   readonly label: string;
-  /** What stands at the ends of the scale. */
+  /** Labels for the ends of the scale. */
   readonly ends: { readonly tight: string; readonly loose: string };
-  /** Measurements whose gaps stand beside it. */
+  /** Measurements whose differences are shown beside it. */
   readonly beside: readonly string[];
   readonly reach: number;
   readonly rows: readonly DrawnFitRow[];
@@ -20,7 +20,7 @@ interface DrawnFitRow {
   readonly size: string;
   readonly counts: readonly number[];
   readonly words: string;
-  /** One for each measurement beside it, null where its cell is not known. */
+  /** One for each measurement beside it; null where its cell is unknown. */
   readonly gaps: readonly (DrawnGap | null)[];
 }
 
@@ -30,10 +30,10 @@ export interface DrawnGap {
   readonly words: string;
 }
 
-/** One area, a row a size: what testers say, and the gaps of what governs it. */
+/** One area, a row per size: what testers say, and the differences of the measurements that govern it. */
 export function FitTable({ label, ends, beside, reach, rows }: FitTableContent) {
   return (
-    <TableFrame label={`${label}: fit and gaps by size`}>
+    <TableFrame label={`${label}: fit and differences by size`}>
       <IntervalRulerScale reach={reach} />
       <table className={`${TABLE} fit-table`}>
         <thead className={TABLE_HEAD}>
@@ -47,7 +47,7 @@ export function FitTable({ label, ends, beside, reach, rows }: FitTableContent) 
             </th>
             {beside.map((measurement) => (
               <th key={measurement} scope="col">
-                Gap of {measurement}
+                Difference in {measurement}
               </th>
             ))}
             <th scope="col">What testers say</th>
@@ -60,8 +60,8 @@ export function FitTable({ label, ends, beside, reach, rows }: FitTableContent) 
               <tr key={size} className={TABLE_ROW}>
                 <th scope="row">{size}</th>
                 <td>{isSilent ? null : <ScaleCounts title={`${size}: ${words}`} counts={counts} />}</td>
-                {gaps.map((gap, at) => (
-                  <td key={at}>{gap === null ? null : <GapBeside {...gap} />}</td>
+                {gaps.map((gap, index) => (
+                  <td key={index}>{gap === null ? null : <GapBeside {...gap} />}</td>
                 ))}
                 <td>{isSilent ? <i>{words}</i> : words}</td>
               </tr>
@@ -73,7 +73,7 @@ export function FitTable({ label, ends, beside, reach, rows }: FitTableContent) 
   );
 }
 
-/** The gap of what governs an area, to be read beside what testers say of it. */
+/** The difference of a measurement that governs an area, shown beside what testers say about the area. */
 export function GapBeside({ mark, estimate, words }: DrawnGap) {
   return (
     <>

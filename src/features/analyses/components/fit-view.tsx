@@ -19,27 +19,28 @@ interface FitViewProps {
   readonly unit: LengthUnit;
   /** One size as a picture. */
   readonly picture: ReactNode;
-  /** What they wrote beside their answers, and whether more wrote something. */
+  /** The comments with their answers, and whether there are more. */
   readonly remarks: FitRemarks;
 }
 
-/** How the garments are felt to fit, beside how they came out: what asks for another ease, a picture, every area. */
+/** How garments fit, beside how they came out: where to change the ease, a picture, every area. */
 export function FitView({ areas, call, pattern, unit, picture, remarks }: FitViewProps) {
   const found = areas.flatMap((area) => area.findings.map((finding) => ({ area, finding })));
   return (
     <>
       <div className="mb-8 flex flex-wrap items-end justify-between gap-x-8 gap-y-3">
         <p className="max-w-3xl text-soft">
-          What testers say of the garment, beside how the measurements that rest on the same part of the body came out.
-          A gap asks for another count or allowance; a fit that is wrong without a gap asks for another ease.
+          What testers say about the fit, beside the measurements for the same part of the body. If a measurement is
+          different from the pattern, fix its counts, edgings or seams. If it comes out as planned and still doesn’t
+          fit, change its ease.
         </p>
         <a href={`/calls/${call.callId}/fit.csv`} className="text-link text-sm">
-          Fit notes as a CSV file
+          Download fit notes (CSV)
         </a>
       </div>
       {found.length === 0 ? (
         <p className="mb-8 max-w-4xl font-serif text-xl leading-snug">
-          Nowhere do testers agree beyond chance that a size which is right does not fit.
+          No size that comes out as planned fits badly for clearly more testers than chance would explain.
         </p>
       ) : (
         <div className="mb-10">
@@ -57,7 +58,7 @@ export function FitView({ areas, call, pattern, unit, picture, remarks }: FitVie
       ))}
       {remarks.areThereMore ? (
         <p className="mt-4 text-soft">
-          More remarks are in the{" "}
+          There are more comments in the{" "}
           <a href={`/calls/${call.callId}/fit.csv`} className="text-link">
             CSV file
           </a>
@@ -68,14 +69,14 @@ export function FitView({ areas, call, pattern, unit, picture, remarks }: FitVie
   );
 }
 
-/** In the place of all that, where nobody has said anything of the fit. */
+/** Shown while nobody has said anything about the fit. */
 export function NoFitNotes() {
   return (
     <EmptyState title="No fit notes yet">
       <p>
-        When testers say how the garment fits them, area by area, from far too tight to far too loose, this page lays it
-        beside the gaps. Where a size is right and yet felt to be tight, another ease is asked for, not another count.
-        Fit notes come with testers’ reports; nothing else rests on them.
+        Testers can say in their report how the garment fits in each area, from far too tight to far too loose. This
+        page shows their answers beside the differences. Where a size comes out as planned and still feels tight, change
+        the ease, not the counts. Fit notes don’t affect any other result.
       </p>
     </EmptyState>
   );
@@ -93,8 +94,8 @@ function Area({ area, unit, pattern, remarks }: AreaProps) {
       title={`${label} in all sizes`}
       intro={
         governing.length === 0
-          ? "No measurement’s target rests on it, so there is no gap to lay beside."
-          : `Beside it: ${governing.map(({ letter, label: name }) => `${letter} ${name}`).join(", ")}.`
+          ? "No measurement has a target for this area, so there is no difference to compare."
+          : `Compared with ${governing.map(({ letter, label: name }) => `${letter} ${name}`).join(", ")}.`
       }
     >
       <FitTable {...fitTableContent(area, unit)} />
@@ -129,7 +130,7 @@ function Remarks({ area, pattern, remarks }: Omit<AreaProps, "unit">) {
   const labels = new Map(pattern.sizes.map(({ id, label }) => [id, label]));
   return (
     <>
-      <h3 className="mb-2 mt-5">In their own words</h3>
+      <h3 className="mb-2 mt-5">Comments</h3>
       <ul className="grid gap-x-8 gap-y-2 md:grid-cols-2">
         {remarks.map(({ tester, name, size, scale, says }) => (
           <li key={tester} className="wrap-anywhere">

@@ -11,18 +11,17 @@ import { GridKeys } from "./grid-keys";
 interface GapGridProps {
   readonly content: GridContent;
   readonly opened: string | undefined;
-  /** What the page's address asks for besides the opened cell. */
+  /** The page's query apart from the open cell. */
   readonly search: string;
-  /** The opened cell's content. */
+  /** The open cell's content. */
   readonly panel: ReactNode;
 }
 
-/** Up to so many sizes stand side by side on a desk's screen; more of them scroll in a frame with its heads kept. */
+/** Up to this many sizes fit side by side on a desktop screen; more scroll in a frame with sticky headings. */
 const MOST_WITHOUT_SCROLLING = 10;
 
 /**
- * Measurements down, sizes across; on a phone one measurement after the other with a line a size. Drawn from numbers alone,
- * for as elements a large grid would be sent twice.
+ * Measurements down, sizes across; on a phone one measurement after another with a line per size. Drawn from plain numbers, because a large grid of elements would be sent twice.
  */
 export function GapGrid({ content: { sizes, rows, reach }, opened, search, panel }: GapGridProps) {
   const wide = sizes.length > MOST_WITHOUT_SCROLLING;
@@ -34,7 +33,7 @@ export function GapGrid({ content: { sizes, rows, reach }, opened, search, panel
       >
         <table
           role="grid"
-          aria-label="Gaps by measurement and size"
+          aria-label="Differences by measurement and size"
           className="gap-grid numbers"
           style={{ minWidth: wide ? `${sizes.length * 7.5 + 11}rem` : "min(100%, 62rem)" }}
         >
@@ -61,7 +60,7 @@ export function GapGrid({ content: { sizes, rows, reach }, opened, search, panel
 }
 
 function testersWords(testers: number): string {
-  if (testers === 0) return "no tester";
+  if (testers === 0) return "no testers";
   return `${testers} ${testers === 1 ? "tester" : "testers"}`;
 }
 
@@ -82,8 +81,8 @@ function Row({ row: { id, letter, label, tolerance, cells }, sizes, opened, sear
           </b>
           <small>± {tolerance}</small>
         </th>
-        {cells.map((cell, at) => {
-          const size = sizes[at];
+        {cells.map((cell, index) => {
+          const size = sizes[index];
           if (size === undefined) return null;
           return (
             <Cell
@@ -92,8 +91,8 @@ function Row({ row: { id, letter, label, tolerance, cells }, sizes, opened, sear
               cellId={cellKey(size.id, id)}
               size={size.label}
               measurement={label}
-              isOpened={at === openedAt}
-              order={openedAt === -1 ? undefined : 2 * at}
+              isOpened={index === openedAt}
+              order={openedAt === -1 ? undefined : 2 * index}
             />
           );
         })}
@@ -116,11 +115,11 @@ interface CellProps {
   readonly measurement: string;
   readonly search: string;
   readonly isOpened: boolean;
-  /** Its place among its row's, where a panel stands between them on a phone. */
+  /** Its order in the row when a panel opens between the cells on a phone. */
   readonly order: number | undefined;
 }
 
-/** One cell: its ruler and its verdict, and the way to its testers. */
+/** One cell: its ruler, its verdict, and a link to its testers. */
 function Cell({ cell, cellId, size, measurement, search, isOpened, order }: CellProps) {
   const { state, words, estimate, causes = [], isOther = false } = cell;
   return (
@@ -149,7 +148,7 @@ function Cell({ cell, cellId, size, measurement, search, isOpened, order }: Cell
   );
 }
 
-/** A verdict's second part, after its colon, stands in a line of its own. */
+/** The part of a verdict after its colon gets a line of its own. */
 function linesOf(words: string): string[] {
   return words.split(/(?<=:) /);
 }

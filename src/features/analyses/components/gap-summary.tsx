@@ -3,9 +3,9 @@ import type { GapBoard } from "../gap-board";
 import type { Show } from "../schema";
 
 const WORDS = [
-  { show: "off", says: (count: number) => `${count} ${count === 1 ? "is" : "are"} off` },
-  { show: "holds", says: (count: number) => `${count} on size` },
-  { show: "open", says: (count: number) => `${count} not settled yet` },
+  { show: "off", says: (count: number) => `${count} ${count === 1 ? "is" : "are"} different from the pattern` },
+  { show: "holds", says: (count: number) => `${count} as planned` },
+  { show: "open", says: (count: number) => `${count} without enough data yet` },
   { show: "none", says: (count: number) => `${count} without a report` },
 ] as const;
 
@@ -15,7 +15,7 @@ interface GapSummaryProps {
   readonly addressOf: (show: Show) => string;
 }
 
-/** How the cells stand, in one sentence; each number leads to its cells. */
+/** The verdicts in one sentence; each number filters to its cells. */
 export function GapSummary({ board, show, addressOf }: GapSummaryProps) {
   const sizes = board.sizes.length;
   const measurements = board.rows.length;
@@ -24,9 +24,9 @@ export function GapSummary({ board, show, addressOf }: GapSummaryProps) {
     <p className="numbers mb-6 max-w-4xl font-serif text-xl leading-relaxed">
       Of {measurements} {measurements === 1 ? "measurement" : "measurements"} in {sizes}{" "}
       {sizes === 1 ? "size" : "sizes"},{" "}
-      {told.map((word, at) => (
+      {told.map((word, index) => (
         <span key={word.show}>
-          {at === 0 ? "" : at === told.length - 1 ? " and " : ", "}
+          {index === 0 ? "" : index === told.length - 1 ? " and " : ", "}
           <Tally
             count={board.tally[word.show]}
             says={word.says}

@@ -11,22 +11,22 @@ interface GapTableProps {
   /** The reader's unit of length. */
   readonly unit: string;
   readonly opened: string | undefined;
-  /** What the page's address asks for besides the opened cell. */
+  /** The page's query apart from the open cell. */
   readonly search: string;
   readonly panel: ReactNode;
 }
 
-/** The same cells as plain numbers, a row each; drawn from numbers alone, as the grid is. */
+/** The same cells as plain numbers, a row each. */
 export function GapTable({ rows, unit, opened, search, panel }: GapTableProps) {
   return (
     <GridKeys opened={opened}>
-      <TableFrame label="Gaps as numbers">
+      <TableFrame label="Differences as numbers">
         <table className={`${TABLE} gap-numbers`}>
           <thead className={TABLE_HEAD}>
             <tr>
               <th scope="col">Measurement</th>
               <th scope="col">Size</th>
-              <th scope="col">Gap, {unit}</th>
+              <th scope="col">Difference, {unit}</th>
               <th scope="col">From</th>
               <th scope="col">To</th>
               <th scope="col">Reports</th>

@@ -25,12 +25,12 @@ interface GapsViewProps {
   readonly query: GapQuery;
   readonly call: PanelCall;
   readonly unit: LengthUnit;
-  /** How reports are read since the revision that was just saved, in a sentence. */
-  readonly readAnew?: string;
+  /** How the revision just saved changes the reading of reports, in a sentence. */
+  readonly readingNote?: string;
 }
 
-/** The gap page: how the cells stand in one sentence, the rulers or the numbers, and the opened cell. */
-export function GapsView({ results, opened, query, call, unit, readAnew = "" }: GapsViewProps) {
+/** The Differences page: a summary sentence, the rulers or the numbers, and the open cell. */
+export function GapsView({ results, opened, query, call, unit, readingNote = "" }: GapsViewProps) {
   const { pattern, differences } = results;
   const board = gapBoard(results, unit);
   if (board.sizes.every(({ testers }) => testers === 0)) return <NoReports call={call} />;
@@ -40,7 +40,7 @@ export function GapsView({ results, opened, query, call, unit, readAnew = "" }: 
     <>
       {query.saved === undefined ? null : (
         <Notice tone="done" title={`Saved as revision ${query.saved}.`}>
-          The gaps below are reckoned against it, with the counts each tester really worked. {readAnew}
+          The differences below compare the reports with it, using the counts each tester really worked. {readingNote}
         </Notice>
       )}
       <GapSummary board={board} show={query.show} addressOf={showing} />
@@ -95,7 +95,7 @@ type GapPagingProps = Pick<PagedProps, "query" | "callId"> & Pick<PageOfList, "p
 function GapPaging({ query, callId, page, pages }: GapPagingProps) {
   return (
     <Paging
-      label="Pages of gaps"
+      label="Pages of differences"
       {...{ page, pages }}
       hrefOf={(to) => gapAddress(callId, query, { page: to, cell: undefined })}
     />
@@ -135,7 +135,7 @@ function Ways({ query, callId }: { readonly query: GapQuery; readonly callId: st
   return (
     <div className="mb-4 flex flex-wrap items-center justify-between gap-3">
       <ChoiceLinks
-        label="Ways to read the gaps"
+        label="View"
         choices={ways.map(({ label, changed, current }) => ({
           label,
           current,
@@ -144,10 +144,10 @@ function Ways({ query, callId }: { readonly query: GapQuery; readonly callId: st
       />
       <p className="flex flex-wrap gap-x-5 gap-y-1 text-sm">
         <a href={`/calls/${callId}/gaps.csv`} className="text-link">
-          Numbers as a CSV file
+          Download differences (CSV)
         </a>
         <a href={`/calls/${callId}/steps.csv`} className="text-link">
-          Every reading as a CSV file
+          Download every measurement (CSV)
         </a>
       </p>
     </div>
@@ -160,14 +160,11 @@ function NoReports({ call }: { readonly call: PanelCall }) {
       title="No reports yet"
       actions={
         call.mayEdit ? (
-          <ButtonLink href={`/patterns/${call.patternId}/reports/paste?call=${call.callId}`}>Paste reports</ButtonLink>
+          <ButtonLink href={`/patterns/${call.patternId}/reports/paste?call=${call.callId}`}>Import reports</ButtonLink>
         ) : null
       }
     >
-      <p>
-        As soon as testers’ measurements are here, this page shows for every measurement and size whether it came out as
-        the pattern promises.
-      </p>
+      <p>Once testers send measurements, this page shows which measurements and sizes come out as planned.</p>
     </EmptyState>
   );
 }

@@ -11,8 +11,7 @@ const STEPS: Readonly<Record<string, { readonly down: number; readonly across: n
 };
 
 /**
- * Makes the cells inside one stop of the Tab key, moved between by the arrow keys; Enter opens a cell and leads to its
- * panel, Escape leads back. Without it every cell is a plain link.
+ * Makes the cells one Tab stop with arrow keys between them; Enter opens a cell and moves to its panel, Escape moves back. Without scripts every cell is a plain link.
  */
 export function GridKeys({ opened, children }: { readonly opened: string | undefined; readonly children: ReactNode }) {
   const router = useRouter();
@@ -73,7 +72,7 @@ function neighbour(
   { down, across }: { readonly down: number; readonly across: number },
 ): HTMLAnchorElement | undefined {
   const rows = [...(frame?.querySelectorAll("tr") ?? [])].map(cellsIn).filter((cells) => cells.length > 0);
-  const at = rows.findIndex((cells) => cells.includes(from));
-  const column = rows[at]?.indexOf(from) ?? -1;
-  return rows[at + down]?.[column + across];
+  const index = rows.findIndex((cells) => cells.includes(from));
+  const column = rows[index]?.indexOf(from) ?? -1;
+  return rows[index + down]?.[column + across];
 }

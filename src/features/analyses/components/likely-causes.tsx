@@ -20,29 +20,29 @@ interface LikelyCausesProps {
   readonly addressOf: (show: Show) => string;
 }
 
-/** What is behind the gaps, best first, each with the way to its cells; nothing where nothing is named. */
+/** The likely causes of the differences, best first, each with a link to its cells. */
 export function LikelyCauses({ causes, callId, ...rest }: LikelyCausesProps) {
   if (causes.length === 0) return null;
   return (
     <Section
-      title="What is behind it"
+      title="Likely causes"
       actions={
         <Link href={`/calls/${callId}/method`} className="text-link text-sm">
-          How this is found out
+          How causes are found
         </Link>
       }
     >
       <ol className="grid gap-3 lg:grid-cols-3">
-        {causes.map((cause, at) => (
+        {causes.map((cause, index) => (
           <LikelyCause
             key={`${cause.kind} ${cause.id} ${cause.size ?? ""} ${cause.direction ?? ""}`}
             {...{ cause, ...rest }}
-            number={at + 1}
+            number={index + 1}
           />
         ))}
       </ol>
       <p className="mt-4">
-        <ButtonLink href={`/calls/${callId}/changes`}>See what to change</ButtonLink>
+        <ButtonLink href={`/calls/${callId}/changes`}>See suggested changes</ButtonLink>
       </p>
     </Section>
   );
@@ -81,7 +81,7 @@ function LikelyCause({ cause, number, pattern, board, unit, show, addressOf }: L
       </p>
       {tied.length === 0 ? null : (
         <p className="mt-1.5 text-sm text-soft">
-          It may as well be {tied.map((rival) => rivalWords(rival, pattern)).join(", or ")}.{" "}
+          It could equally be {tied.map((rival) => rivalWords(rival, pattern)).join(", or ")}.{" "}
           {tellApartWords([cause, ...tied], pattern)}
         </p>
       )}

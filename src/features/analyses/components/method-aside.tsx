@@ -5,7 +5,7 @@ import type { Results } from "../loaders";
 import type { PageParts } from "../schema";
 import { suspectSentence } from "../suspect-words";
 
-/** The others are on a page of their own, with the way to undo each. */
+/** The rest are on the page of possible mistakes, where each can be included again. */
 const MOST_TOLD = 30;
 
 interface MethodAsideProps {
@@ -15,15 +15,15 @@ interface MethodAsideProps {
   readonly unit: LengthUnit;
 }
 
-/** Which readings do not count, and why. */
+/** Which readings are excluded, and why. */
 export function MethodAside({ callId, results, names, unit }: MethodAsideProps) {
   const { suspects, readings } = results.method;
   const { all, counted, left } = readings;
   const why = [
-    { count: left.slip, says: "look like a slip and are set aside until one of you says otherwise" },
-    { count: left["set-aside"], says: "were set aside by one of you" },
-    { count: left.unwashed, says: "were taken before washing" },
-    { count: left.changed, says: "are of something made otherwise on purpose" },
+    { count: left.slip, says: "look like a mistake and are excluded automatically until one of you includes them" },
+    { count: left["set-aside"], says: "were excluded by one of you" },
+    { count: left.unwashed, says: "were measured before washing" },
+    { count: left.changed, says: "are of something changed on purpose" },
   ].filter(({ count }) => count > 0);
   return (
     <>
@@ -31,18 +31,18 @@ export function MethodAside({ callId, results, names, unit }: MethodAsideProps) 
         Of {all} measurements that testers sent, <strong className="text-ink">{counted} count</strong>
         {why.length === 0 ? "." : ": "}
         {why.map(({ count, says }) => `${count} ${says}`).join(", ")}
-        {why.length === 0 ? "" : "."} Nothing is left out without being shown.
+        {why.length === 0 ? "" : "."} Everything that is excluded is shown.
       </p>
       <p className="mb-3 text-soft">
-        Before anything is estimated, each measurement is held against its prediction with wide room on either side. One
-        that lies more than four of those widths away is suspect; where one common slip (inches as centimetres, half a
-        girth, a decimal point, two letters exchanged) brings it within two, it is set aside with the slip’s name. Any
-        other counts and is marked.
+        Before anything is estimated, each measurement is compared with its prediction and the spread expected around
+        it. One that is more than four spreads away is flagged. If one common mistake (inches entered as centimetres,
+        half a girth, a misplaced decimal point, two letters swapped) brings it within two, it is excluded and the
+        mistake is named. Otherwise it counts, with a mark.
       </p>
       {suspects.length === 0 ? null : (
         <ul className="list-disc space-y-1 pl-5">
-          {suspects.slice(0, MOST_TOLD).map((suspect: Outlier, at) => (
-            <li key={at} className="numbers max-w-3xl wrap-anywhere">
+          {suspects.slice(0, MOST_TOLD).map((suspect: Outlier, index) => (
+            <li key={index} className="numbers max-w-3xl wrap-anywhere">
               {suspectSentence(suspect, { pattern: results.pattern, names }, unit)}
             </li>
           ))}
@@ -50,9 +50,9 @@ export function MethodAside({ callId, results, names, unit }: MethodAsideProps) 
       )}
       {suspects.length > MOST_TOLD ? (
         <p className="mt-3 text-soft">
-          {suspects.length - MOST_TOLD} more stand among the{" "}
+          {suspects.length - MOST_TOLD} more are among the{" "}
           <Link href={`/calls/${callId}/doubtful`} className="text-link">
-            doubtful readings
+            possible mistakes
           </Link>
           .
         </p>

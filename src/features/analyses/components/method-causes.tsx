@@ -9,29 +9,30 @@ interface MethodCausesProps {
   readonly unit: LengthUnit;
 }
 
-/** How the inputs of the pattern are tried as causes, and the evidence of those that were named. */
+/** How the pattern's inputs are tried as causes, and the evidence for those that are named. */
 export function MethodCauses({ results, unit }: MethodCausesProps) {
   const { causes } = results.differences;
   return (
     <>
       <p className="mb-3 text-soft">
-        Each input of the pattern, an allowance, a count in one size, how a fabric settles, moves its own measurements
-        in its own proportion. {results.method.candidates} such inputs were tried on this call. For each, the spreads
-        are estimated anew with that input free to be wrong, and its <em>evidence</em> is how much likelier the
-        measurements become: the difference of the log marginal likelihoods, less a price for how many inputs of its
-        kind were tried, since among many one wins by luck. An evidence of 1 makes them 2.7 times as likely, one of 5
-        about 150 times.
+        Each input of the pattern (an edging, a count in one size, how a fabric changes from swatch to garment) affects
+        its own measurements in its own proportion. {results.method.candidates} such inputs were tried for this test.
+        For each, the spreads are estimated again with that input allowed to be wrong, and its <em>evidence</em> is how
+        much likelier the measurements become: the difference of the log marginal likelihoods, less a penalty for how
+        many inputs of its kind were tried, because among many one wins by luck. An evidence of 1 makes them 2.7 times
+        as likely, one of 5 about 150 times.
       </p>
       <p className="mb-4 text-soft">
-        The best is named while it pays, three at most. Those that come within 2 of its evidence are told as nearly as
-        likely, and those that move the same measurements in the same proportion as the same answer: no report can tell
-        them apart. The gaps themselves are averaged over all that was tried, each by its evidence.
+        Causes are named, best first, while the evidence is strong enough, three at most. Inputs within 2 of a cause’s
+        evidence are listed as nearly as likely. Inputs that affect the same measurements in the same proportion are
+        listed as equally likely: no report can tell them apart. The differences themselves are averaged over everything
+        tried, weighted by evidence.
       </p>
       {causes.length === 0 ? (
-        <p>On this call no cause pays.</p>
+        <p>No cause has enough evidence in this test.</p>
       ) : (
         <div className="max-w-4xl">
-          <TableFrame label="Causes that are named">
+          <TableFrame label="Likely causes">
             <table className={TABLE}>
               <thead className={TABLE_HEAD}>
                 <tr>

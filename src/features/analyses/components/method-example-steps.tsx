@@ -17,7 +17,7 @@ interface MethodExampleStepsProps {
   readonly sayTerm: (term: ExplainedTerm) => string;
 }
 
-/** One real reading, from the swatch to what her gauge does not explain. */
+/** One real reading, from the swatch to what the tester's gauge does not explain. */
 export function MethodExampleSteps({ example, unit, sayTerm }: MethodExampleStepsProps) {
   const { name, size, measurement, explanation, prediction, step, readings } = example;
   const steps = shownSteps(step, unit);
@@ -25,31 +25,31 @@ export function MethodExampleSteps({ example, unit, sayTerm }: MethodExampleStep
   return (
     <>
       <p className="mb-4 text-soft wrap-anywhere">
-        One measurement of this call, followed step by step: {measurement.letter} {measurement.label}, measured by{" "}
-        {name} on her {size.label}.
+        One measurement of this test, step by step: {measurement.letter} {measurement.label}, measured by {name} in size{" "}
+        {size.label}.
       </p>
       <ol className="numbers grid gap-4 lg:grid-cols-2">
-        <Step at={1} title="Her swatch gives her gauge">
+        <Step i={1} title="The swatch gives the tester’s gauge">
           <Swatches example={example} unit={unit} />
         </Step>
-        <Step at={2} title="The pattern makes a length of its counts">
+        <Step i={2} title="The pattern’s counts give the planned length">
           <ul className="list-disc space-y-1 pl-5 wrap-anywhere">
-            {explanation.lines.map(({ term, totalCm }, at) => (
-              <li key={at}>
+            {explanation.lines.map(({ term, totalCm }, index) => (
+              <li key={index}>
                 {sayTerm(term)}: {formatChange(term.cm, unit)}
-                {at === 0 ? "" : `, together ${formatLength(totalCm, unit)}`}
+                {index === 0 ? "" : `, together ${formatLength(totalCm, unit)}`}
               </li>
             ))}
           </ul>
         </Step>
-        <Step at={3} title="Her gauge makes another length of them">
+        <Step i={3} title="The tester’s gauge gives the expected length">
           <Predicted prediction={prediction} unit={unit} />
         </Step>
-        <Step at={4} title="What is left is the gap">
+        <Step i={4} title="What is left is the difference">
           <p className="mb-3">
-            She measured {formatLength(step.readingCm, unit)}
-            {readings > 1 ? ` (the mean of ${readings} readings)` : ""}: {formatChange(shownGapCm, unit)} beside what
-            her gauge explains.
+            They measured {formatLength(step.readingCm, unit)}
+            {readings > 1 ? ` (the mean of ${readings} readings)` : ""}: {formatChange(shownGapCm, unit)} from what
+            their gauge explains.
           </p>
           <StepPicture
             {...placeSteps(steps, stepScale(steps, unit, measurement.toleranceCm))}
@@ -62,12 +62,12 @@ export function MethodExampleSteps({ example, unit, sayTerm }: MethodExampleStep
   );
 }
 
-function Step({ at, title, children }: { readonly at: number; readonly title: string; readonly children: ReactNode }) {
+function Step({ i, title, children }: { readonly i: number; readonly title: string; readonly children: ReactNode }) {
   return (
     <li className="min-w-0">
       <Sheet className="h-full">
         <h3 className="mb-2">
-          {at}. {title}
+          {i}. {title}
         </h3>
         {children}
       </Sheet>
@@ -82,15 +82,15 @@ function Swatches({ example, unit }: { readonly example: MethodExample; readonly
     <>
       {example.swatches.map(({ fabric, swatch }) => (
         <p key={fabric.id} className="mb-2 wrap-anywhere">
-          {fabric.label}: she counted {gaugeNumber(swatch.stitches)} stitches over {exact(swatch.acrossCm)} and{" "}
+          {fabric.label}: they counted {gaugeNumber(swatch.stitches)} stitches over {exact(swatch.acrossCm)} and{" "}
           {gaugeNumber(swatch.rows)} {rowsWord(fabric)} over {exact(swatch.alongCm)}. That is{" "}
           {gaugeNumber((swatch.stitches / swatch.acrossCm) * cm)} stitches and{" "}
           {gaugeNumber((swatch.rows / swatch.alongCm) * cm)} {rowsWord(fabric)} to {words}.
         </p>
       ))}
       <p className="text-soft">
-        A count may be off by half its finest step, a quarter where it is written to the half, and the tape by half a
-        millimetre. Both are carried through all that follows, as the GUM does it.
+        A count can be off by half its finest step (a quarter where it is given to the half), and the tape by half a
+        millimetre. Both uncertainties are carried through everything that follows, by the method of the GUM.
       </p>
     </>
   );
@@ -106,20 +106,18 @@ function Predicted({
   const { designCm, workedCm, predictedCm, acrossCm, alongCm, restCm, standardUncertaintyCm, spreadCm } = prediction;
   const length = (cm: number) => formatLength(cm, unit);
   const worked =
-    Math.abs(workedCm - designCm) < 0.05
-      ? ""
-      : ` With the counts that she really worked it would be ${length(workedCm)}.`;
+    Math.abs(workedCm - designCm) < 0.05 ? "" : ` With the counts they really worked it would be ${length(workedCm)}.`;
   return (
     <>
       <p className="mb-2">
-        At the pattern’s gauge it comes to {length(designCm)}.{worked} At hers to <strong>{length(predictedCm)}</strong>
-        : {length(acrossCm)} of it goes with her stitches, {length(alongCm)} with her rows, {length(restCm)} with
-        neither.
+        At the pattern’s gauge it is {length(designCm)}.{worked} At their gauge it is{" "}
+        <strong>{length(predictedCm)}</strong>: {length(acrossCm)} depends on their stitches, {length(alongCm)} on their
+        rows, {length(restCm)} on neither.
       </p>
       <p className="text-soft">
-        Her swatch leaves this unsure by {length(standardUncertaintyCm)} (one standard uncertainty). With what fabrics
-        usually do between swatch and garment, and with the tape on the garment, one of her measurements is expected to
-        scatter about it by {length(spreadCm)}.
+        The swatch leaves an uncertainty of {length(standardUncertaintyCm)} (one standard uncertainty). Adding the usual
+        change from swatch to garment and the reading of the tape, one of their measurements is expected to vary by{" "}
+        {length(spreadCm)}.
       </p>
     </>
   );

@@ -9,18 +9,19 @@ interface MethodSpreadsProps {
   readonly unit: LengthUnit;
 }
 
-/** The six spreads that the call's own readings tell. */
+/** The six spreads estimated from the call's own readings. */
 export function MethodSpreads({ results, unit }: MethodSpreadsProps) {
   const { pattern, differences, method } = results;
   const named = differences.causes.length > 0;
   return (
     <>
       <p className="mb-4 text-soft">
-        Who is to blame for a gap, the pattern, the fabric or the tape, is decided by how much each usually contributes.
-        These six spreads (standard deviations: about two in three lie within one, either way) are estimated from this
-        call’s own measurements by penalised maximum likelihood: the values under which the measurements are most
-        likely, drawn a little toward what is usual, because a few testers alone would make it look surer than it is.
-        {named ? " What the named causes explain is no longer in the first three." : ""}
+        Whether a difference comes from the pattern, the fabric or the tape depends on how much each usually
+        contributes. These six spreads (standard deviations: about two in three values are within one, either way) are
+        estimated from this test’s own measurements by penalised maximum likelihood: the values that make the
+        measurements most likely, pulled a little toward usual values, because a few testers alone would make the
+        results look more certain than they are.
+        {named ? " The first three exclude what the likely causes explain." : ""}
       </p>
       <div className="max-w-4xl">
         <TableFrame label="Spreads">
@@ -49,9 +50,9 @@ export function MethodSpreads({ results, unit }: MethodSpreadsProps) {
         </TableFrame>
       </div>
       <p className="mt-3 text-sm text-soft">
-        All but the drifts go with the tolerance: the smaller number is for the pattern’s closest tolerance, the larger
-        for its widest. A drift of 2 % is 2 cm in a metre of bust, and moves all of a garment’s widths together, which
-        is how it is told from a size that is wrong.
+        All but the drifts scale with the tolerance: the smaller number is for the pattern’s smallest tolerance, the
+        larger for its largest. A drift of 2 % is 2 cm on a bust of one metre. It changes all widths of a garment
+        together, which is how it differs from a wrong size.
       </p>
     </>
   );

@@ -4,34 +4,38 @@ import { verdictTally } from "../method-numbers";
 import type { CellState } from "../verdict-words";
 
 const ROWS: readonly { readonly state: CellState; readonly says: string; readonly means: string }[] = [
-  { state: "holds", says: "on size", means: "The chance that the true gap lies within one tolerance is 90 % or more." },
-  { state: "off", says: "2 cm too big", means: "The chance that it lies beyond one tolerance is 90 % or more." },
+  {
+    state: "holds",
+    says: "as planned",
+    means: "The chance that the true difference is within one tolerance is 90 % or more.",
+  },
+  { state: "off", says: "2 cm too wide", means: "The chance that it is beyond one tolerance is 90 % or more." },
   {
     state: "leaning",
-    says: "probably too big",
-    means: "The estimate lies beyond one tolerance, but the chance of it is less than that.",
+    says: "probably too wide",
+    means: "The estimate is beyond one tolerance, but the chance is less than 90 %.",
   },
   {
     state: "unsettled",
-    says: "can’t tell yet",
+    says: "not enough data",
     means:
-      "The estimate lies within, but the chance of it is less than that. How many more testers would settle it is said where nine or fewer would.",
+      "The estimate is within one tolerance, but the chance is less than 90 %. The number of further testers that would settle it is shown if it is nine or fewer.",
   },
   {
     state: "none",
     says: "no report yet",
-    means: "Nobody measured it in this size. What other sizes and measurements suggest is shown, without a verdict.",
+    means: "Nobody has measured it in this size. What other sizes and measurements suggest is shown without a verdict.",
   },
 ];
 
-/** What each verdict means as a chance, and how often it was passed here. */
+/** What each verdict means as a chance, and how often it occurs here. */
 export function MethodVerdicts({ cells }: { readonly cells: readonly Cell[] }) {
   const tally = verdictTally(cells);
   return (
     <>
       <p className="mb-4 text-soft">
-        A gap is never known exactly, so each is a spread of possible values. The line on its ruler holds 90 % of them,
-        and the verdict goes by how much of the spread lies beyond the measurement’s tolerance.
+        A difference is never known exactly, so each is a range of possible values. The line on its ruler covers 90 % of
+        them. The verdict depends on how much of the range is beyond the measurement’s tolerance.
       </p>
       <div className="max-w-4xl">
         <TableFrame label="Verdicts">
@@ -41,7 +45,7 @@ export function MethodVerdicts({ cells }: { readonly cells: readonly Cell[] }) {
                 <th scope="col">Verdict</th>
                 <th scope="col">What it means</th>
                 <th scope="col" className="text-right">
-                  In this call
+                  In this test
                 </th>
               </tr>
             </thead>

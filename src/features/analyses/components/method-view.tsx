@@ -20,17 +20,17 @@ interface MethodViewProps {
   readonly results: Results<PageParts<"method">>;
   readonly names: ReadonlyMap<string, string>;
   readonly unit: LengthUnit;
-  /** One term of a measurement in words, as the pattern's own pages say it. */
+  /** One term of a measurement in words, as on the pattern's own pages. */
   readonly sayTerm: (term: ExplainedTerm) => string;
 }
 
-/** How the call is reckoned, with its own numbers. */
+/** How the results are calculated, with the call's own numbers. */
 export function MethodView({ callId, results, names, unit, sayTerm }: MethodViewProps) {
   const { status, cells, testersBySize } = results.differences;
   if (testersBySize.every((testers) => testers === 0))
     return (
-      <EmptyState title="Nothing to reckon yet">
-        <p>As soon as testers’ reports are here, this page follows one of their measurements through all the sums.</p>
+      <EmptyState title="Nothing to calculate yet">
+        <p>Once testers send reports, this page follows one of their measurements through the whole calculation.</p>
       </EmptyState>
     );
   const example = methodExample({ ...results, names });
@@ -38,16 +38,16 @@ export function MethodView({ callId, results, names, unit, sayTerm }: MethodView
   return (
     <div className="[&_p]:max-w-3xl">
       {status === "converged" ? null : (
-        <Notice tone="problem" title="The search for the spreads stopped before it had settled.">
-          Take this call’s estimates with care, and tell us of it: its exported document holds all that is needed to
-          look into it.
+        <Notice tone="problem" title="The estimation of the spreads stopped before it converged.">
+          Treat this test’s estimates with care, and please tell us. The exported file of the test has everything needed
+          to look into it.
         </Notice>
       )}
       {example === null ? null : (
-        <Section title="From swatch to gap">
+        <Section title="From swatch to difference">
           <MethodExampleSteps {...{ example, unit, sayTerm }} />
           <a href={`/calls/${callId}/steps.csv`} className="text-link mt-3 inline-block text-sm">
-            Every measurement of the call, step by step, as a CSV file
+            Download every measurement step by step (CSV)
           </a>
         </Section>
       )}
@@ -65,17 +65,17 @@ export function MethodView({ callId, results, names, unit, sayTerm }: MethodView
       <Section title="How causes are found">
         <MethodCauses {...{ results, unit }} />
       </Section>
-      <Section title="What is set aside">
+      <Section title="What is excluded">
         <MethodAside callId={callId} {...{ results, names, unit }} />
       </Section>
-      <Section title="What this cannot know">
+      <Section title="What this can’t tell">
         <MethodLimits />
       </Section>
       <Section title="Where the methods come from">
         <MethodSources />
         <p className="mt-4 text-sm text-soft">
-          Reckoned by version {ENGINE_VERSION} of the engine. The search for the spreads{" "}
-          {status === "converged" ? "converged: it came to where no change makes them fit better" : "did not converge"}.
+          Calculated by version {ENGINE_VERSION} of the engine. The estimation of the spreads{" "}
+          {status === "converged" ? "converged" : "did not converge"}.
         </p>
       </Section>
     </div>

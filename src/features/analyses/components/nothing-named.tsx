@@ -16,7 +16,7 @@ interface NothingNamedProps {
   readonly unit: LengthUnit;
 }
 
-/** Where no cause is named: what that means, and what can be done all the same. */
+/** Shown where no cause is named: what that means, and what can still be done. */
 export function NothingNamed({ results, call, unit }: NothingNamedProps) {
   const gapsHref = `/calls/${call.callId}/gaps`;
   const board = gapBoard(results, unit);
@@ -24,8 +24,8 @@ export function NothingNamed({ results, call, unit }: NothingNamedProps) {
     return (
       <EmptyState title="No reports yet" actions={<Paste call={call} />}>
         <p>
-          As soon as testers’ measurements are here, this page says which numbers of the pattern they call into
-          question, and what would follow from changing them.
+          Once testers send measurements, this page shows which numbers of the pattern may be wrong, and what changing
+          them would do.
         </p>
       </EmptyState>
     );
@@ -37,31 +37,32 @@ export function NothingNamed({ results, call, unit }: NothingNamedProps) {
         title="Nothing to change so far"
         actions={
           <ButtonLink href={gapsHref} look="quiet">
-            See the gaps
+            See the differences
           </ButtonLink>
         }
       >
         <p>
-          {board.tally.holds} of {rows.length} measurements and sizes came out as promised, and none came out otherwise.
+          {board.tally.holds} of {rows.length} measurements and sizes come out as planned, and none is different from
+          the pattern.
           {board.tally.open + board.tally.none > 0
-            ? ` Of the other ${board.tally.open + board.tally.none} too little is known yet; the gaps page says how many more testers would settle them.`
+            ? ` There is not enough data for the other ${board.tally.open + board.tally.none} yet; Differences shows how many more testers would settle them.`
             : ""}
         </p>
       </EmptyState>
     );
   return (
     <Section
-      title="Off, but no single cause explains it"
-      intro="No one number of the pattern explains these together well enough to name it: each may have a reason of its own. Look at what its testers worked, ask for the reports that would settle it, or correct what it is worked from by hand."
+      title="Different from the pattern, but no single cause explains it"
+      intro="No single number of the pattern explains these together; each may have its own reason. Look at what the testers worked, ask for more reports, or correct the numbers yourself."
     >
-      <TableFrame label="Measurements that are off">
+      <TableFrame label="Measurements that are different from the pattern">
         <table className={`${TABLE} numbers`}>
           <thead className={TABLE_HEAD}>
             <tr>
               <th scope="col">Measurement, size</th>
-              <th scope="col">How it stands</th>
+              <th scope="col">Result</th>
               <th scope="col">What would settle it</th>
-              {call.mayEdit ? <th scope="col">By hand</th> : null}
+              {call.mayEdit ? <th scope="col">Correct it yourself</th> : null}
             </tr>
           </thead>
           <tbody>
@@ -91,13 +92,11 @@ export function NothingNamed({ results, call, unit }: NothingNamedProps) {
 }
 
 function settling({ cell, state, size }: BoardCell): string {
-  if (state === "off") return "settled";
-  return cell.testersToSettle === null
-    ? "more testers than one can ask"
-    : moreTesters(cell.testersToSettle, size.label);
+  if (state === "off") return "nothing more";
+  return moreTesters(cell.testersToSettle, size.label);
 }
 
 function Paste({ call }: { readonly call: PanelCall }) {
   if (!call.mayEdit) return null;
-  return <ButtonLink href={`/patterns/${call.patternId}/reports/paste?call=${call.callId}`}>Paste reports</ButtonLink>;
+  return <ButtonLink href={`/patterns/${call.patternId}/reports/paste?call=${call.callId}`}>Import reports</ButtonLink>;
 }

@@ -35,7 +35,7 @@ interface PlanOutcomeViewProps {
   readonly warnings: readonly Warning[];
 }
 
-/** Everything that changes where a plan is saved, before it is. */
+/** Everything that saving a plan would change. */
 export function PlanOutcomeView(props: PlanOutcomeViewProps) {
   const { loaded, take, revised, callId, unit, changes, warnings } = props;
   const { plan, base } = loaded;
@@ -49,15 +49,15 @@ export function PlanOutcomeView(props: PlanOutcomeViewProps) {
         <p>
           Nothing is saved yet.{" "}
           <a href="#save" className="text-link">
-            Go to saving
+            Go to Save
           </a>
         </p>
       </Notice>
       <Section
-        title="What you take"
+        title="What you accepted"
         actions={
           <ButtonLink look="plain" href={`/calls/${callId}/changes`}>
-            Choose otherwise
+            Choose again
           </ButtonLink>
         }
       >
@@ -76,9 +76,9 @@ export function PlanOutcomeView(props: PlanOutcomeViewProps) {
           </div>
         )}
       </Section>
-      <Section title="What every measurement will then come to" intro={expectedWords(outcome.rows)}>
+      <Section title="Every measurement after the change" intro={expectedWords(outcome.rows)}>
         {missed.length === 0 ? null : (
-          <Notice tone="problem" title="Still not at their target">
+          <Notice tone="problem" title="Still off target">
             <ul className="numbers mt-1 space-y-1">
               {missed.map((says) => (
                 <li key={says} className="wrap-anywhere">
@@ -90,7 +90,7 @@ export function PlanOutcomeView(props: PlanOutcomeViewProps) {
         )}
         <ExpectedMatrix rows={outcome.rows} sizes={revised.pattern.sizes} unit={unit} />
       </Section>
-      <ReplayedReports rows={outcome.rows} unit={unit} readAnew={misworkedWords(revised.misworked, base.document)} />
+      <ReplayedReports rows={outcome.rows} unit={unit} readingNote={misworkedWords(revised.misworked, base.document)} />
       <div id="save" className="scroll-mt-6">
         <Saving {...props} reason={proposedReason(taken)} />
       </div>
@@ -107,15 +107,15 @@ function Saving({
   reason,
 }: PlanOutcomeViewProps & { readonly reason: string }) {
   const { plan } = loaded;
-  if (!mayEdit) return <Notice>You may look at this. Only the pattern’s owner or an editor may save it.</Notice>;
+  if (!mayEdit) return <Notice>You can see this. Only the pattern’s owner or an editor can save it.</Notice>;
   if (number !== plan.baseNumber)
     return (
       <Notice
         tone="problem"
-        title={`Revision ${number} stands now, and this is worked out from revision ${plan.baseNumber}`}
+        title={`This was calculated from revision ${plan.baseNumber}, but revision ${number} is now the newest`}
       >
         <p>
-          So it cannot be saved any more. Nothing is lost:{" "}
+          It can no longer be saved. Nothing is lost:{" "}
           <a href={`/calls/${callId}/changes`} className="text-link">
             see what is left to change in revision {number}
           </a>
@@ -124,13 +124,13 @@ function Saving({
       </Notice>
     );
   return (
-    <Section title={`Save it as revision ${plan.baseNumber + 1}`}>
+    <Section title={`Save as revision ${plan.baseNumber + 1}`}>
       {plan.callVersion !== callVersion ? (
-        <Notice tone="problem" title="Reports came in since this was worked out">
+        <Notice tone="problem" title="New reports came in after this was calculated">
           <p>
             You can save it as it is, or{" "}
             <a href={`/calls/${callId}/changes`} className="text-link">
-              work it out anew with all of them
+              recalculate with all reports
             </a>
             .
           </p>

@@ -16,15 +16,15 @@ interface PlanViewProps {
   /** The newest revision's number, and the call's version now. */
   readonly number: number;
   readonly callVersion: number;
-  /** What the pattern's own feature draws of the revised pattern. */
+  /** What the patterns feature draws of the revised pattern. */
   readonly draw: (revised: RevisedPlan) => { readonly changes: ReactNode; readonly warnings: readonly Warning[] };
 }
 
-/** What becomes of the pattern where the chosen proposals are taken, or why nothing can. */
+/** What the chosen proposals do to the pattern, or why they cannot be applied. */
 export function PlanView(props: PlanViewProps) {
   const { loaded, callId, patternId, draw } = props;
   const { output, request } = loaded.plan;
-  const back = <ButtonLink href={`/calls/${callId}/changes`}>Back to what to change</ButtonLink>;
+  const back = <ButtonLink href={`/calls/${callId}/changes`}>Back to suggested changes</ButtonLink>;
   if (output === null)
     return <StillCalculating what="plan" watch={`/calls/${callId}/changes/${loaded.plan.planId}/status`} />;
   if (request.kind !== "proposals") return <Overtaken>{back}</Overtaken>;
@@ -34,7 +34,7 @@ export function PlanView(props: PlanViewProps) {
     case "infeasible":
       return (
         <>
-          <Notice tone="problem" title="The counts cannot be worked out: these rules cannot all be kept">
+          <Notice tone="problem" title="Stitches and rows cannot be calculated: these rules contradict each other">
             <ul className="mt-2 list-disc space-y-1 pl-5">
               {output.clash.map(({ says }) => (
                 <li key={says}>{says}</li>
@@ -42,8 +42,8 @@ export function PlanView(props: PlanViewProps) {
             </ul>
           </Notice>
           <p className="mb-6 max-w-3xl">
-            Any one of them is enough to loosen: free a locked number, allow another repeat, or let a count shrink. You
-            can change a number in the pattern’s tables, or go back and keep the counts as they are.
+            Change any one of them: unlock a number, allow another repeat, or let a count get smaller. You can edit the
+            pattern, or go back and keep the counts as they are.
           </p>
           <div className="flex flex-wrap gap-3">
             {back}
@@ -56,7 +56,7 @@ export function PlanView(props: PlanViewProps) {
     case "faults":
       return (
         <>
-          <Notice tone="problem" title="This cannot be worked out">
+          <Notice tone="problem" title="This cannot be calculated">
             <ul className="mt-1 list-disc space-y-1 pl-5">
               {output.faults.map(({ path, says }) => (
                 <li key={path}>
@@ -73,10 +73,10 @@ export function PlanView(props: PlanViewProps) {
     case "stopped":
       return (
         <>
-          <Notice tone="problem" title="Working this out took too long and was stopped">
+          <Notice tone="problem" title="The calculation took too long and was stopped">
             <p>
-              Nothing was changed. Take fewer proposals at once and save them one after the other, or choose “keep the
-              counts”, which needs nothing worked out anew.
+              Nothing was changed. Accept fewer proposals at once and save them one after another, or choose “keep
+              stitches and rows”, which needs no calculation.
             </p>
           </Notice>
           {back}
@@ -85,8 +85,8 @@ export function PlanView(props: PlanViewProps) {
     case "failed":
       return (
         <>
-          <Notice tone="problem" title="This could not be calculated, and it is our mistake">
-            <p>Nothing was changed. Accept fewer proposals at once, or correct the numbers by hand.</p>
+          <Notice tone="problem" title="This could not be calculated because of an error in Sizewright">
+            <p>Nothing was changed. Accept fewer proposals at once, or correct the numbers yourself.</p>
           </Notice>
           {back}
         </>
@@ -100,8 +100,8 @@ export function PlanView(props: PlanViewProps) {
 function Overtaken({ children }: { readonly children: ReactNode }) {
   return (
     <>
-      <Notice tone="problem" title="Reports or the pattern changed before this was worked out">
-        <p>Nothing was changed. Look at what is proposed now, and choose again.</p>
+      <Notice tone="problem" title="Reports or the pattern changed before this was calculated">
+        <p>Nothing was changed. Look at the current proposals and choose again.</p>
       </Notice>
       {children}
     </>

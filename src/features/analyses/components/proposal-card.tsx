@@ -3,29 +3,28 @@ import type { Alternative, Proposal, Way } from "../proposals";
 
 interface ProposalCardProps {
   readonly proposal: Proposal;
-  readonly at: number;
-  /** The value that stands chosen; null for those who may only look. */
+  readonly index: number; /** The chosen value; null for those who may only view. */
   readonly chosen: string | null;
 }
 
 /** One named cause: what was found, and what can be done about it. */
-export function ProposalCard({ proposal, at, chosen }: ProposalCardProps) {
+export function ProposalCard({ proposal, index, chosen }: ProposalCardProps) {
   const { sentence, explains, moved } = proposal;
   return (
     <li className="rounded-sheet border border-line border-l-4 border-l-thread bg-sheet p-5 shadow-sheet sm:p-6">
       <div className="grid gap-x-10 gap-y-5 lg:grid-cols-[5fr_6fr]">
         <div className="numbers min-w-0 wrap-anywhere">
           <h3 className="text-xl leading-snug">{sentence}</h3>
-          {moved === "" ? null : <p className="mt-3">That makes {moved}</p>}
+          {moved === "" ? null : <p className="mt-3">Effect: {moved}</p>}
           <p className="mt-2 text-sm text-soft">{explains}</p>
         </div>
         {chosen === null ? (
           <Rivals proposal={proposal} />
         ) : (
           <fieldset className="min-w-0">
-            <legend className="mb-2 font-semibold">What to do about it</legend>
+            <legend className="mb-2 font-semibold">What do you want to change?</legend>
             <p className="mb-3 text-sm text-soft">{proposal.because}</p>
-            <Choices proposal={proposal} at={at} chosen={chosen} />
+            <Choices proposal={proposal} index={index} chosen={chosen} />
           </fieldset>
         )}
       </div>
@@ -35,22 +34,22 @@ export function ProposalCard({ proposal, at, chosen }: ProposalCardProps) {
 
 function Choices({
   proposal,
-  at,
+  index,
   chosen,
 }: {
   readonly proposal: Proposal;
-  readonly at: number;
+  readonly index: number;
   readonly chosen: string;
 }) {
   const { alternatives, tellApart } = proposal;
-  const name = chosenField(at);
+  const name = chosenField(index);
   const near = alternatives.filter(({ likeness }) => likeness === "near");
   const sure = alternatives.filter(({ likeness }) => likeness !== "near");
   return (
     <>
       {tellApart === null ? null : (
         <p className="mb-3 text-sm">
-          <strong>One of these.</strong> {tellApart}
+          <strong>It is one of these.</strong> {tellApart}
         </p>
       )}
       {sure.map((alternative) => (
@@ -115,14 +114,14 @@ function Choice({ name, chosen, way }: ChoiceProps) {
   );
 }
 
-/** For those who may only look. */
+/** For those who may only view. */
 function Rivals({ proposal }: { readonly proposal: Proposal }) {
   const [, ...others] = proposal.alternatives;
   if (others.length === 0) return null;
   return (
     <div className="text-sm text-soft">
       <p>
-        It may as well be{" "}
+        It could equally be{" "}
         {others.map(({ name, likeness }) => `${name}${likeness === "near" ? " (nearly as likely)" : ""}`).join(" or ")}.
       </p>
       {proposal.tellApart === null ? null : <p className="mt-2">{proposal.tellApart}</p>}

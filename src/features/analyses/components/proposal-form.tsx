@@ -10,15 +10,15 @@ import { ProposalCard } from "./proposal-card";
 interface ProposalFormProps {
   readonly callId: string;
   readonly baseNumber: number;
-  /** Names this form's sending, so that sending it twice asks once. */
+  /** Idempotency key: sending the form twice makes one plan. */
   readonly formKey: string;
   readonly proposals: readonly Proposal[];
 }
 
-/** Each proposal to take or leave; sending it shows what changes and writes nothing into the pattern. */
+/** Each proposal to accept or leave; sending shows what changes and saves nothing. */
 export function ProposalForm({ callId, baseNumber, formKey, proposals }: ProposalFormProps) {
   const [failed, send, pending] = useActionState(planChanges, undefined);
-  // React empties a form whose action it calls itself; handed over by hand, what stood chosen stays.
+  // React empties a form whose action it calls itself; calling the action by hand keeps what was chosen.
   const onSubmit = (event: FormEvent<HTMLFormElement>) => {
     event.preventDefault();
     const form = new FormData(event.currentTarget);
@@ -30,21 +30,21 @@ export function ProposalForm({ callId, baseNumber, formKey, proposals }: Proposa
       <input type="hidden" name="baseNumber" value={baseNumber} />
       <input type="hidden" name="key" value={formKey} />
       <ol className="mb-6 grid gap-5">
-        {proposals.map((proposal, at) => (
+        {proposals.map((proposal, index) => (
           <ProposalCard
             key={proposal.sentence}
             proposal={proposal}
-            at={at}
-            chosen={(failed && "chosen" in failed ? failed.chosen?.[at] : undefined) ?? proposal.preselected}
+            index={index}
+            chosen={(failed && "chosen" in failed ? failed.chosen?.[index] : undefined) ?? proposal.preselected}
           />
         ))}
       </ol>
       {failed ? <Notice tone="problem">{failed.says}</Notice> : null}
       <div className="flex flex-wrap items-center gap-x-5 gap-y-3">
         <Button type="submit" disabled={pending} aria-live="polite">
-          {pending ? "Working it out …" : "See what changes"}
+          {pending ? "Calculating …" : "Show what changes"}
         </Button>
-        <p className="text-sm text-soft">This only shows. Nothing is saved before you say so on the next page.</p>
+        <p className="text-sm text-soft">Nothing is saved yet. You can save on the next page.</p>
       </div>
     </form>
   );

@@ -7,12 +7,12 @@ import { cellState, verdictWords } from "../verdict-words";
 interface ReplayedReportsProps {
   readonly rows: readonly PlannedRow[];
   readonly unit: LengthUnit;
-  /** How some reports are read then, in a sentence. */
-  readonly readAnew: string;
+  /** How some reports are then read, in a sentence. */
+  readonly readingNote: string;
 }
 
-/** The same reports against the revised pattern: which cells come out as it then promises. */
-export function ReplayedReports({ rows, unit, readAnew }: ReplayedReportsProps) {
+/** The same reports compared with the revised pattern: which cells come out as it plans. */
+export function ReplayedReports({ rows, unit, readingNote }: ReplayedReportsProps) {
   const cells = rows.flatMap(({ measurement, cells: of }) => of.map((cell) => ({ measurement, cell })));
   const reported = cells.filter(({ cell }) => cellState(cell.before.cell) !== "none");
   const told = reported.filter(({ cell }) => isTold(cell));
@@ -21,11 +21,11 @@ export function ReplayedReports({ rows, unit, readAnew }: ReplayedReportsProps) 
   const open = told.filter(({ cell }) => cellState(cell.after.cell) !== "holds");
   return (
     <Section
-      title="The same reports against the new numbers"
-      intro={`Compared with what the new pattern promises for the counts that each tester really worked, ${held("after")} of ${reported.length} come out on size; ${held("before")} did before.${open.length === 0 ? "" : ` ${open.length} still do not.`} ${readAnew}`}
+      title="The same reports compared with the new numbers"
+      intro={`With the new pattern and the counts each tester really worked, ${held("after")} of ${reported.length} come out as planned; ${held("before")} did before.${open.length === 0 ? "" : ` ${open.length} still do not.`} ${readingNote}`}
     >
       {told.length === 0 ? null : (
-        <TableFrame label="The same reports against the new numbers">
+        <TableFrame label="The same reports compared with the new numbers">
           <table className={`${TABLE} numbers`}>
             <thead className={TABLE_HEAD}>
               <tr>
@@ -40,8 +40,12 @@ export function ReplayedReports({ rows, unit, readAnew }: ReplayedReportsProps) 
                   <th scope="row" className="min-w-36 font-normal wrap-anywhere">
                     {measurement.letter} {measurement.label}, <strong>{cell.size.label}</strong>
                   </th>
-                  <td className="text-soft">{words(cell, "before", unit)}</td>
-                  <td className="font-semibold">{words(cell, "after", unit)}</td>
+                  <td className="text-soft">
+                    {verdictWords(cell.before.cell, { measurement, unit, size: cell.size.label })}
+                  </td>
+                  <td className="font-semibold">
+                    {verdictWords(cell.after.cell, { measurement, unit, size: cell.size.label })}
+                  </td>
                 </tr>
               ))}
             </tbody>
@@ -54,8 +58,4 @@ export function ReplayedReports({ rows, unit, readAnew }: ReplayedReportsProps) 
 
 function isTold({ before, after }: PlannedCell): boolean {
   return cellState(before.cell) !== "holds" || cellState(after.cell) !== "holds";
-}
-
-function words(cell: PlannedCell, side: "before" | "after", unit: LengthUnit): string {
-  return verdictWords(cell[side].cell, { unit, size: cell.size.label });
 }

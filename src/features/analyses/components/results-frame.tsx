@@ -11,7 +11,7 @@ interface ResultsFrameProps<Parts> {
   readonly children: (results: Results<Parts>) => ReactNode;
 }
 
-/** A page of results: what was calculated last, and above it whether that is of the reports and the pattern as they are now. */
+/** A page of results: what was calculated last, and a notice if reports or the pattern have changed since. */
 export function ResultsFrame<Parts>({ callId, loaded, children }: ResultsFrameProps<Parts>) {
   const { progress, results, leftOut } = loaded;
   const watch = `/calls/${callId}/analysis`;
@@ -41,7 +41,7 @@ export function ResultsFrame<Parts>({ callId, loaded, children }: ResultsFramePr
 
 interface ProgressProps {
   readonly progress: AnalysisProgress;
-  /** Where it is asked whether there is something new. */
+  /** Address that answers whether there is something new. */
   readonly watch: string;
   readonly hasResults: boolean;
 }
@@ -54,8 +54,8 @@ function Progress({ progress, watch, hasResults }: ProgressProps) {
       return (
         <Notice title="Updating">
           <p>
-            Reports or the pattern have changed. What you see is from before; this page shows the new results as soon as
-            they are there.
+            Reports or the pattern have changed. You see the previous results; the new ones appear here as soon as they
+            are ready.
           </p>
           <WatchFor address={watch} />
         </Notice>
@@ -65,12 +65,10 @@ function Progress({ progress, watch, hasResults }: ProgressProps) {
       return (
         <Notice
           tone="problem"
-          title={
-            progress.status === "stopped" ? "Calculating the results was stopped" : "The results cannot be calculated"
-          }
+          title={progress.status === "stopped" ? "The calculation was stopped" : "The results cannot be calculated"}
         >
           <p>{progress.message}</p>
-          {hasResults ? <p className="mt-1">What you see below is from before the last change.</p> : null}
+          {hasResults ? <p className="mt-1">The results below are from before the last change.</p> : null}
         </Notice>
       );
   }

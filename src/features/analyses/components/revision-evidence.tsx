@@ -8,17 +8,17 @@ import { TakenList } from "./taken-list";
 
 interface RevisionEvidenceProps {
   readonly evidence: Evidence;
-  /** The revision that it changed, which the evidence is about. */
+  /** The revision that it changed, to which the evidence refers. */
   readonly before: PatternDocument;
   readonly unit: LengthUnit;
 }
 
-/** What a revision rests on: what the test had shown when it was saved. */
+/** The evidence for a revision: what the test had shown when it was saved. */
 export function RevisionEvidence({ evidence, before, unit }: RevisionEvidenceProps) {
   const { take, causes, testers, misworked, call } = evidence;
   return (
     <Section
-      title="What it rests on"
+      title="Evidence"
       intro={
         <>
           What{" "}
@@ -27,9 +27,9 @@ export function RevisionEvidence({ evidence, before, unit }: RevisionEvidencePro
               {call.title}
             </Link>
           ) : (
-            "a test call that is gone"
+            "a deleted test"
           )}{" "}
-          showed when this was saved, from {testers} testers. It is kept as it was, whatever reports come later.
+          showed when this was saved, from {testers} testers. It stays as it was, even when more reports come in.
         </>
       }
     >

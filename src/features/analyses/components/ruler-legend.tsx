@@ -8,9 +8,9 @@ interface Key {
 }
 
 const KEYS: readonly Key[] = [
-  { mark: "full", value: 0.2, half: 0.5, says: "on size" },
-  { mark: "strong", value: 1.6, half: 0.4, says: "off" },
-  { mark: "hollow", value: 0.9, half: 0.8, says: "not settled yet" },
+  { mark: "full", value: 0.2, half: 0.5, says: "as planned" },
+  { mark: "strong", value: 1.6, half: 0.4, says: "different from the pattern" },
+  { mark: "hollow", value: 0.9, half: 0.8, says: "not enough data yet" },
 ];
 
 /** What the rulers mean. */
@@ -20,9 +20,10 @@ export function RulerLegend({ reach }: { readonly reach: number }) {
       <details className="max-w-xl">
         <summary className="text-link inline-block cursor-pointer">How to read the rulers</summary>
         <p className="mt-1">
-          The band is one tolerance to either side of what the pattern promises at her gauge: left of it too small,
-          right of it too big. Every ruler reaches {reach} tolerances; the dot is the estimate, and the line holds the
-          true gap nine times in ten. A number in a circle is the cause above that explains the gap.
+          The band is one tolerance either side of what the pattern plans at the tester’s gauge: left of it is too
+          small, right of it too big. Every ruler covers {reach} tolerances. The dot is the estimate; the true
+          difference is on the line with 90 % certainty. A number in a circle is the likely cause above that explains
+          the difference.
         </p>
       </details>
       <ul className="flex flex-wrap gap-x-6 gap-y-1">

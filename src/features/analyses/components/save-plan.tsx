@@ -13,7 +13,7 @@ interface SavePlanProps {
   readonly nextNumber: number;
 }
 
-/** Saves what the page shows. A save that fails says why, and keeps the reason as typed. */
+/** Saves what the page shows. If saving fails, it says why and the reason stays as typed. */
 export function SavePlan({ callId, planId, reason, nextNumber }: SavePlanProps) {
   const [failed, save, pending] = useActionState(savePlannedRevision, undefined);
   const onSubmit = (event: FormEvent<HTMLFormElement>) => {
@@ -28,7 +28,7 @@ export function SavePlan({ callId, planId, reason, nextNumber }: SavePlanProps) 
       <Field
         id="reason"
         label="What you change and why"
-        hint="Stands beside the new revision. Change it as you like; what you took and what it rests on are kept with it anyway."
+        hint="Shown with the new revision. Change it as you like; what you accepted and the evidence are saved with it anyway."
       >
         <TextArea
           id="reason"

@@ -5,11 +5,11 @@ import type { DrawnStep, DrawnSteps } from "../step-scale";
 
 const WORDS: Readonly<Record<StepKind, string>> = {
   target: "Target",
-  design: "As designed",
+  design: "As planned",
   rounding: "Whole counts",
-  worked: "Worked otherwise",
-  gauge: "Gauge explains",
-  gap: "What it does not",
+  worked: "Different counts",
+  gauge: "Own gauge",
+  gap: "Difference",
   reading: "As measured",
 };
 
@@ -21,7 +21,7 @@ interface StepPictureProps extends DrawnSteps {
   readonly counted: boolean;
 }
 
-/** The way from target to reading: a picture for the eye, and the same rows as a table for everybody. */
+/** The steps from target to reading, as a picture and as a table. */
 export function StepPicture({ rows, ticks, unit, caption, counted }: StepPictureProps) {
   return (
     <table className={`step-picture ${counted ? "counted" : ""}`}>
@@ -52,8 +52,8 @@ export function StepPicture({ rows, ticks, unit, caption, counted }: StepPicture
           <td />
           <td>
             <svg height="16">
-              {ticks.map(({ at, says }) => (
-                <text key={at} x={`${at}%`} y="12">
+              {ticks.map(({ index, says }) => (
+                <text key={index} x={`${index}%`} y="12">
                   {says}
                 </text>
               ))}
@@ -69,8 +69,8 @@ export function StepPicture({ rows, ticks, unit, caption, counted }: StepPicture
 function Lane({ row: { kind, from, to }, ticks }: { readonly row: DrawnStep; readonly ticks: DrawnSteps["ticks"] }) {
   return (
     <svg height={LANE_HEIGHT} aria-hidden="true">
-      {ticks.map(({ at }) => (
-        <line key={at} x1={`${at}%`} x2={`${at}%`} y2="100%" />
+      {ticks.map(({ index }) => (
+        <line key={index} x1={`${index}%`} x2={`${index}%`} y2="100%" />
       ))}
       {kind === "target" || kind === "design" ? null : (
         <line x1={`${from}%`} x2={`${from}%`} y2={MIDDLE} className="way" />

@@ -10,7 +10,7 @@ const WORDS = {
   },
   plan: {
     title: "Calculating the new numbers",
-    why: "Sizewright looks for the counts that come closest to your targets, and compares the reports with them.",
+    why: "Sizewright is finding the counts closest to your targets and comparing the reports with them.",
   },
 } as const;
 
@@ -20,17 +20,17 @@ interface StillCalculatingProps {
   readonly watch: string;
 }
 
-/** In the place of results that are not there yet: asks until they are, then shows them. */
+/** Shown until results are there: polls for them, then reloads. */
 export function StillCalculating({ what, watch }: StillCalculatingProps) {
   const looks = useWatch(watch);
   return (
     <>
       <Notice title={WORDS[what].title}>
         {looks < USUAL_LOOKS ? (
-          <p>{WORDS[what].why} This page shows the results as soon as they are there.</p>
+          <p>{WORDS[what].why} The results appear here as soon as they are ready.</p>
         ) : (
           <p>
-            This takes longer than usual. You can leave the page; nothing is lost, and it goes on in the background. A
+            This is taking longer than usual. You can leave the page; the calculation continues in the background. A
             test with thousands of testers takes up to a minute.
           </p>
         )}

@@ -2,7 +2,7 @@
 
 import { TABLE, TABLE_HEAD, TABLE_ROW, TableFrame } from "@/ui/table-frame";
 
-/** A swatch as it is listed, numbers as they are told. */
+/** A swatch as listed, with its numbers as shown. */
 export interface ListedSwatch {
   readonly tester: string;
   readonly size: string;
@@ -15,12 +15,12 @@ export interface ListedSwatch {
 
 interface SwatchTableProps {
   readonly label: string;
-  /** What the columns of numbers are called. */
+  /** Headings of the number columns. */
   readonly heads: { readonly stitches: string; readonly rows: string; readonly tool: string };
   readonly swatches: readonly ListedSwatch[];
 }
 
-/** The same swatches as numbers, a row each; drawn in the browser's own code, so that they are sent but once. */
+/** The same swatches as numbers, a row each; a client component, so that they are sent only once. */
 export function SwatchTable({ label, heads, swatches }: SwatchTableProps) {
   return (
     <TableFrame label={label}>
@@ -33,12 +33,12 @@ export function SwatchTable({ label, heads, swatches }: SwatchTableProps) {
             <th scope="col">{heads.rows}</th>
             <th scope="col">{heads.tool}</th>
             <th scope="col">Taken</th>
-            <th scope="col">What it counts for</th>
+            <th scope="col">Used for</th>
           </tr>
         </thead>
         <tbody>
-          {swatches.map(({ tester, size, stitches, rows, toolMm, taken, countsFor }, at) => (
-            <tr key={at} className={TABLE_ROW}>
+          {swatches.map(({ tester, size, stitches, rows, toolMm, taken, countsFor }, index) => (
+            <tr key={index} className={TABLE_ROW}>
               <th scope="row">{tester}</th>
               <td>{size}</td>
               <td>{stitches}</td>

@@ -36,14 +36,12 @@ interface SwatchesViewProps {
   readonly list: PageOfList;
 }
 
-/** Every stated gauge against the testers' swatches. */
+/** Every stated gauge compared with the testers' swatches. */
 export function SwatchesView({ callId, fabrics, craft, unit, areNamed, list }: SwatchesViewProps) {
   if (fabrics.every(({ swatches }) => swatches === 0))
     return (
       <EmptyState title="No swatches yet">
-        <p>
-          As soon as testers’ swatches are here, this page shows whether they work to the gauge that the pattern states.
-        </p>
+        <p>Once testers send swatches, this page shows whether they work to the pattern’s gauge.</p>
       </EmptyState>
     );
   return (
@@ -51,7 +49,7 @@ export function SwatchesView({ callId, fabrics, craft, unit, areNamed, list }: S
       <div className="mb-8 flex flex-wrap items-end justify-between gap-x-8 gap-y-3">
         {areNamed ? <Legend /> : <BarLegend />}
         <a href={`/calls/${callId}/swatches.csv`} className="text-link text-sm">
-          Swatches as a CSV file
+          Download swatches (CSV)
         </a>
       </div>
       {fabrics.map((swatches) => (
@@ -71,15 +69,15 @@ const KEYS: readonly { readonly mark: DotMark; readonly says: string }[] = [
   { mark: "full", says: "washed swatch" },
   { mark: "hollow", says: "not washed" },
   { mark: "square", says: "taken on the garment" },
-  { mark: "cross", says: "does not count here" },
+  { mark: "cross", says: "not used here" },
 ];
 
 function Legend() {
   return (
     <div className="max-w-3xl text-sm text-soft">
       <p>
-        Each dot is a tester’s swatch; point at it, or step to it with the Tab key, for their name. The band is where
-        about two in three of them work. A few swatches far from the others hardly move their middle.
+        Each dot is a tester’s swatch; point at it, or move to it with the Tab key, to see whose. About two in three
+        testers work within the band. A few extreme swatches hardly affect the average.
       </p>
       <ul className="mt-2 flex flex-wrap gap-x-5 gap-y-1">
         {KEYS.map(({ mark, says }) => (
@@ -98,8 +96,8 @@ function Legend() {
 function BarLegend() {
   return (
     <p className="max-w-3xl text-sm text-soft">
-      The bars are the swatches that count here, the outermost with whatever lies beyond. The band is where about two in
-      three testers work. A few swatches far from the others hardly move their middle.
+      The bars show how many swatches there are of each gauge; the outermost bars include everything beyond. About two
+      in three testers work within the band. A few extreme swatches hardly affect the average.
     </p>
   );
 }
@@ -208,7 +206,12 @@ interface DotsProps {
 function Dots({ frame, swatches, direction }: DotsProps) {
   const dots = swatches.rows
     .filter(({ use }) => use !== "replaced")
-    .map((row, at) => ({ key: `${row.tester} ${at}`, label: row.name, value: row[direction], mark: markOf(row) }));
+    .map((row, index) => ({
+      key: `${row.tester} ${index}`,
+      label: row.name,
+      value: row[direction],
+      mark: markOf(row),
+    }));
   return dots.length === 0 ? null : <DotStrip {...frame} dots={dots} />;
 }
 

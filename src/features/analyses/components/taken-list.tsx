@@ -1,6 +1,6 @@
 import type { TakenWords } from "../taken-words";
 
-/** What was found, and what is done about it. */
+/** What was found, and what was accepted. */
 export function TakenList({ taken }: { readonly taken: readonly TakenWords[] }) {
   return (
     <ol className="grid gap-3">

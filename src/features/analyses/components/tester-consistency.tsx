@@ -3,7 +3,7 @@ import type { TesterBoard, TesterRow } from "../tester-board";
 import { noSentence, testerSentences } from "../tester-words";
 import { TesterRows, type DrawnTester } from "./tester-rows";
 
-/** A row a tester: what there is to say of them, and their measurements as dots beside the others'. */
+/** A row per tester: what stands out, and their measurements as dots compared with the others'. */
 export function TesterConsistency({ board }: { readonly board: TesterBoard }) {
   const { rows, limits, reach } = board;
   const scale = limits === null ? null : { reach, band: limits.unusual, limit: limits.rare };
@@ -35,10 +35,10 @@ export function TesterConsistency({ board }: { readonly board: TesterBoard }) {
 function Legend() {
   return (
     <p className="mb-4 max-w-3xl text-sm text-soft">
-      Each dot is one of a tester’s measurements: what their gauge does not explain, beside the same of every other
-      tester, whatever their size. Beyond the band lies one in twenty by chance, beyond the dashed lines one in a
-      hundred; those are named by their letters. A size that is itself off shows here too, so look at the gaps before
-      you ask a tester to measure again.
+      Each dot is one of a tester’s measurements after their gauge is taken out, compared with every other tester’s,
+      whatever their size. By chance, one in twenty falls outside the band and one in a hundred outside the dashed
+      lines; those have their letter beside them. A size that is itself different from the pattern shows here too, so
+      look at the differences before you ask a tester to measure again.
     </p>
   );
 }
@@ -63,7 +63,7 @@ function stripOf(name: string, comparisons: TesterRow["comparisons"], scale: Dev
   const usual = compared.filter(({ isUsual }) => isUsual).map(({ value }) => value);
   const standing = compared.filter(({ isUsual }) => !isUsual);
   return {
-    title: `${name}: ${compared.length} measurements beside the others’`,
+    title: `${name}: ${compared.length} measurements compared with the others’`,
     ...placeDeviations(usual, standing, scale),
   };
 }

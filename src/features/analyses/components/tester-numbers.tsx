@@ -3,18 +3,18 @@ import type { Standing, TesterBoard } from "../tester-board";
 
 const SIGNS: Readonly<Record<Standing, string>> = { usual: "", unusual: " *", rare: " **" };
 
-/** The same as numbers: drifts in per cent, and how far each measurement lies from the others'. */
+/** The same as numbers: drifts in per cent, and how far each measurement is from the others'. */
 export function TesterNumbers({ board }: { readonly board: TesterBoard }) {
   const { rows, measurements } = board;
   return (
     <>
       <p className="mb-4 max-w-3xl text-sm text-soft">
-        By how many per cent her fabric came out wider (+) or narrower (−), longer (+) or shorter (−) than her swatch.
-        Then, by measurement, how far hers lies from the others’, larger (+) or smaller (−); 1 is as far as they usually
-        differ. * is passed by one in twenty by chance, ** by one in a hundred.
+        First, how many per cent wider (+) or narrower (−), longer (+) or shorter (−) the garment’s fabric is than the
+        tester’s swatch. Then, for each measurement, how much larger (+) or smaller (−) it is than the others’; 1 is the
+        usual difference between testers. * happens by chance once in twenty, ** once in a hundred.
       </p>
       <MatrixTable
-        label="Testers’ consistency as numbers"
+        label="Measuring habits as numbers"
         corner="Tester, size"
         columns={[
           { key: "across", label: "Wider, %" },

@@ -2,20 +2,20 @@
 
 import { DeviationStrip, type Deviations } from "@/ui/deviation-strip";
 
-/** What is drawn of one tester, and no more: it is sent to the browser as it stands. */
+/** What is drawn of one tester, and nothing more, because all of it is sent to the browser. */
 export interface DrawnTester {
   readonly tester: string;
   readonly name: string;
   /** The size's label. */
   readonly size: string;
-  /** Null where nothing of theirs can be compared. */
+  /** Null where none of their measurements can be compared. */
   readonly strip: (Deviations & { readonly title: string }) | null;
   readonly sentences: readonly string[];
-  /** What stands where there is no sentence. */
+  /** Shown where there is no sentence. */
   readonly otherwise: string | null;
 }
 
-/** A row a tester. */
+/** A row per tester. */
 export function TesterRows({ testers }: { readonly testers: readonly DrawnTester[] }) {
   return (
     <ul className="tester-rows">

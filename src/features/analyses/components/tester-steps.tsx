@@ -11,13 +11,13 @@ import { DecideButtons } from "./decide-buttons";
 import { StepPicture } from "./step-picture";
 
 const WHY_NOT: Readonly<Record<Exclude<NotCounted, "set-aside">, string>> = {
-  changed: "Does not count: they made it otherwise on purpose.",
-  unwashed: "Does not count: measured before washing.",
-  slip: "Does not count: set aside as a slip.",
+  changed: "Excluded: changed on purpose.",
+  unwashed: "Excluded: measured before washing.",
+  slip: "Excluded automatically as a possible mistake.",
 };
 
 interface TesterStepsProps {
-  /** Null where the viewer may only look. */
+  /** Null where the viewer may only view. */
   readonly decidesIn: string | null;
   readonly name: string;
   readonly reading: CellReading;
@@ -59,15 +59,15 @@ export function TesterSteps({ decidesIn, name, reading, steps, scale, unit }: Te
   );
 }
 
-/** Why it does not count, or who says that it does; null where it simply counts. */
+/** Why it is excluded, or who included it; null where it simply counts. */
 function standingWords({ notCounted, decision, made }: CellReading): string | null {
-  if (notCounted === "set-aside") return `Does not count: set aside by ${deciderWords(made)}.`;
+  if (notCounted === "set-aside") return `Excluded by ${deciderWords(made)}.`;
   if (notCounted !== null) return WHY_NOT[notCounted];
-  return decision === "keep" ? `Counts: put back by ${deciderWords(made)}.` : null;
+  return decision === "keep" ? `Included by ${deciderWords(made)}.` : null;
 }
 
-/** `Their gauge explains +1.4 cm; what it does not: +2.1 cm.`, from the numbers as shown. */
+/** `Their gauge explains +1.4 cm; the remaining difference is +2.1 cm.`, from the numbers as shown. */
 export function explained(steps: readonly ShownStep[], unit: LengthUnit): string {
   const change = (kind: ShownStep["kind"]) => formatChange(steps.find((step) => step.kind === kind)?.cm ?? 0, unit);
-  return `Their gauge explains ${change("gauge")}; what it does not: ${change("gap")}.`;
+  return `Their gauge explains ${change("gauge")}; the remaining difference is ${change("gap")}.`;
 }

@@ -11,18 +11,18 @@ interface TestersViewProps {
   readonly callId: string;
   readonly board: TesterBoard;
   readonly view: "pictures" | "table";
-  /** The testers who are listed. */
+  /** The testers on this page. */
   readonly list: PageOfList;
 }
 
-/** Every tester beside the others. */
+/** Every tester compared with the others. */
 export function TestersView({ callId, board, view, list }: TestersViewProps) {
   if (board.testers === 0)
     return (
       <EmptyState title="No reports yet">
         <p>
-          As soon as three testers’ measurements are here, this page shows whose run large or small beside the others’,
-          and how far each one’s fabric came out from their swatch.
+          Once three testers have sent measurements, this page shows whose are larger or smaller than the others’, and
+          how much each fabric changed from swatch to garment.
         </p>
       </EmptyState>
     );
@@ -32,14 +32,14 @@ export function TestersView({ callId, board, view, list }: TestersViewProps) {
       <StandOut {...{ board, view, address, list }} />
       <div className="mb-4 flex flex-wrap items-center justify-between gap-3">
         <ChoiceLinks
-          label="Ways to read the testers"
+          label="View"
           choices={[
             { label: "Pictures", href: address, current: view === "pictures" },
             { label: "Numbers", href: `${address}?view=table`, current: view === "table" },
           ]}
         />
         <a href={`${address}.csv`} className="text-link text-sm">
-          Numbers as a CSV file
+          Download measuring habits (CSV)
         </a>
       </div>
       {view === "table" ? <TesterNumbers board={board} /> : <TesterConsistency board={board} />}
@@ -57,7 +57,7 @@ interface StandOutProps extends Pick<TestersViewProps, "board" | "view" | "list"
   readonly address: string;
 }
 
-/** Who stands out, each with the way to their row. */
+/** Who stands out, each with a link to their row. */
 function StandOut({ board, view, address, list }: StandOutProps) {
   const { testers, all } = board.standOut;
   const pageOf = (position: number) => Math.floor(position / list.take) + 1;
@@ -67,9 +67,9 @@ function StandOut({ board, view, address, list }: StandOutProps) {
       {boardSentence(board)}{" "}
       {board.limits === null || all === 0 ? null : (
         <>
-          {testers.map(({ tester, name, position }, at) => (
+          {testers.map(({ tester, name, position }, index) => (
             <span key={tester}>
-              {at === 0 ? "" : ", "}
+              {index === 0 ? "" : ", "}
               <a
                 href={`${isHere(position) ? "" : `${address}?page=${pageOf(position)}`}#tester-${tester}`}
                 className="text-link"

@@ -29,13 +29,13 @@ export function YarnTable({ sheet, board }: YarnTableProps) {
               Expected, {unit}
             </th>
             <th scope="col" className="text-right">
-              Enough for 9 in 10, {unit}
+              Enough for 9 in 10 makers, {unit}
             </th>
             <th scope="col">What testers used, {unit}</th>
           </tr>
         </thead>
         <tbody>
-          {rows.map(({ size, publishMetres, balls, expectedMetres, upperMetres, used }, at) => (
+          {rows.map(({ size, publishMetres, balls, expectedMetres, upperMetres, used }, index) => (
             <tr key={size.id} className={TABLE_ROW}>
               <th scope="row" className="wrap-anywhere">
                 {size.label}
@@ -45,7 +45,7 @@ export function YarnTable({ sheet, board }: YarnTableProps) {
               <td className="text-right">{number(expectedMetres)}</td>
               <td className="text-right">{number(upperMetres)}</td>
               <td className="min-w-56">
-                <Used reported={reported.filter(({ sizeAt }) => sizeAt === at)} {...{ used, unit }} />
+                <Used reported={reported.filter(({ sizeAt }) => sizeAt === index)} {...{ used, unit }} />
               </td>
             </tr>
           ))}
@@ -68,7 +68,7 @@ function Used({ reported, used, unit }: UsedProps) {
       {reported.map(({ tester, name, metres, isSetAside }) => (
         <li key={tester} className={`wrap-anywhere ${isSetAside ? "text-soft" : ""}`}>
           {name} {formatYarnNumber(metres, unit)}
-          {isSetAside ? " (set aside)" : ""}
+          {isSetAside ? " (excluded)" : ""}
         </li>
       ))}
     </ul>

@@ -18,13 +18,13 @@ interface YarnViewProps {
   readonly lengthUnit: LengthUnit;
 }
 
-/** How much of each yarn to tell people to buy. */
+/** How much of each yarn the pattern should tell people to buy. */
 export function YarnView({ callId, board, lengthUnit }: YarnViewProps) {
   const { sheets, unit, roundTo } = board;
   if (sheets.length === 0)
     return (
-      <EmptyState title="The pattern names no yarn">
-        <p>Once it does, and its pieces are known, this page shows how much of it every size needs.</p>
+      <EmptyState title="The pattern has no yarn yet">
+        <p>Once the pattern has a yarn and its pieces, this page shows how much every size needs.</p>
       </EmptyState>
     );
   const address = `/calls/${callId}/yarn`;
@@ -43,7 +43,7 @@ export function YarnView({ callId, board, lengthUnit }: YarnViewProps) {
           />
         </div>
         <a href={`${address}.csv?round=${roundTo}`} className="text-link text-sm">
-          Yarn as a CSV file
+          Download yarn (CSV)
         </a>
       </div>
       {sheets.map((sheet) => (
@@ -106,10 +106,10 @@ function YarnChart({ sheet, board }: { readonly sheet: YarnSheet; readonly board
       <ChartKeys {...{ areNamed }} hasSetAside={reported.some(({ isSetAside }) => isSetAside)} />
       <CategoryChart
         title={`${yarn.label} by size`}
-        description="The same numbers stand in the table below."
+        description="The same numbers are in the table below."
         unit={unit}
         format={(value) => String(Math.round(value))}
-        categories={rows.map(({ size, expectedMetres, publishMetres, used }, at) => ({
+        categories={rows.map(({ size, expectedMetres, publishMetres, used }, index) => ({
           key: size.id,
           label: size.label,
           line: inUnit(expectedMetres),
@@ -119,7 +119,7 @@ function YarnChart({ sheet, board }: { readonly sheet: YarnSheet; readonly board
               ? null
               : { low: fromMetres(used.leastMetres, unit), high: fromMetres(used.mostMetres, unit) },
           dots: reported
-            .filter(({ sizeAt }) => sizeAt === at)
+            .filter(({ sizeAt }) => sizeAt === index)
             .map(({ tester, name, metres, isSetAside }) => ({
               key: tester,
               label: name,
@@ -152,14 +152,14 @@ function ChartKeys({ areNamed, hasSetAside }: { readonly areNamed: boolean; read
         ) : (
           <>
             <span aria-hidden="true" className="h-4 w-2 rounded-sm bg-line-strong/40" />
-            from the least to the most that testers used, at their own gauges
+            least to most that testers used, at their own gauges
           </>
         )}
       </li>
       {hasSetAside ? (
         <li className="flex items-center gap-2">
           <Key mark="cross" />
-          set aside
+          excluded{" "}
         </li>
       ) : null}
     </ul>
@@ -176,19 +176,18 @@ function Key({ mark }: { readonly mark: "hollow" | "cross" }) {
 
 function Supposed() {
   return (
-    <Section title="What this supposes">
+    <Section title="What this assumes">
       <ul className="max-w-3xl list-disc space-y-1 pl-5 text-soft">
-        <li>Whoever buys works to the pattern’s gauge. A looser hand needs more, a tighter one less.</li>
-        <li>A stitch takes yarn in proportion to its size, √(width × height), whatever the garment’s size.</li>
-        <li>Testers’ grams become metres by their own ball bands.</li>
         <li>
-          What was in the weight is what testers weighed. Ask them whether swatch, tails and seams were in it; if not,
-          publish more.
+          People work to the pattern’s gauge. Someone who works more loosely needs more yarn, someone tighter less.
         </li>
+        <li>The yarn in a stitch grows with the stitch, √(width × height), whatever the garment’s size.</li>
+        <li>Testers’ grams are converted to metres with the label of their own yarn.</li>
         <li>
-          Until many have weighed their yarn, makers are taken to differ by about as much as is usual (common practice,
-          no source).
+          The amounts cover what testers weighed. Ask whether they included swatch, tails and seams; if not, publish
+          more.
         </li>
+        <li>Until many testers have weighed their yarn, makers are assumed to differ as much as usual.</li>
       </ul>
     </Section>
   );

@@ -15,25 +15,25 @@ interface CallOverviewProps {
   readonly isRun: boolean;
 }
 
-/** More names than these in a size stand on the page of progress. */
+/** More names than this in a size are on the Progress page. */
 const MOST_LISTED = 12;
 
 const DAY = new Intl.DateTimeFormat("en-GB", { day: "numeric", month: "long", year: "numeric", timeZone: "UTC" });
 
-/** Who has reported in which size, and how many were looked for. */
+/** Who has reported in which size, and how many testers were wanted. */
 export function CallOverview({ callId, pattern, places, reports, isRun }: CallOverviewProps) {
   if (reports.total === 0)
     return (
-      <EmptyState title="Nobody has reported yet">
+      <EmptyState title="No reports yet">
         <p>
           {isRun
-            ? "Who has reported stands here by size."
-            : "Paste your testers’ reports, and they stand here by size."}
+            ? "Once testers report, you see them here by size."
+            : "Import your testers’ reports to see them here by size."}
         </p>
       </EmptyState>
     );
   return (
-    <Section title="Who has reported, by size">
+    <Section title="Reports by size">
       <TableFrame label="Testers by size">
         <table className={TABLE}>
           <thead className={TABLE_HEAD}>
@@ -70,7 +70,7 @@ interface TestersProps {
   readonly many: number;
   /** Null where all of the call are too many to be listed here. */
   readonly reports: readonly CallReport[] | null;
-  /** Where those of the size are listed. */
+  /** The page that lists the testers of the size. */
   readonly href: string;
 }
 

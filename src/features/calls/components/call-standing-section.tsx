@@ -8,13 +8,13 @@ interface CallStandingSectionProps {
   readonly standing: CallStanding;
 }
 
-/** How far an open call has come, what waits for its designer, and where she does it. */
+/** The progress of an open call, what its designer has to do, and where. */
 export function CallStandingSection({ callId, standing }: CallStandingSectionProps) {
   const steps = nextSteps(standing);
   return (
     <div className="mb-12 grid items-start gap-6 lg:grid-cols-[3fr_2fr]">
       <Sheet>
-        <h2 className="mb-3 text-xl">What comes next</h2>
+        <h2 className="mb-3 text-xl">Next steps</h2>
         {steps.length === 0 ? (
           <p>{waitsFor(standing)}</p>
         ) : (
@@ -60,10 +60,10 @@ export function CallStandingSection({ callId, standing }: CallStandingSectionPro
 function figures({ applied, placed, invited, accepted, reported, questions }: CallStanding) {
   return [
     { path: "/applications", label: "applied", many: applied },
-    { path: "/places", label: "placed, not invited", many: placed },
+    { path: "/places", label: "to invite", many: placed },
     { path: "/places#invitations", label: "invited", many: invited },
     { path: "/progress", label: "accepted", many: accepted },
     { path: "/progress", label: "reported", many: reported },
-    { path: "/questions", label: "questions open", many: questions },
+    { path: "/questions", label: "open questions", many: questions },
   ];
 }

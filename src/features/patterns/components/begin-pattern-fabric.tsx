@@ -59,11 +59,11 @@ export function BeginPatternFabric({ craft, unit, fields }: BeginPatternFabricPr
             aria-describedby={describedBy(fields.label.id)}
           />
         </Field>
-        <Field id={fields.worked.id} label="Worked" errors={fields.worked.errors}>
+        <Field id={fields.worked.id} label="How it is worked" errors={fields.worked.errors}>
           <Select id={fields.worked.id} name={fields.worked.name} defaultValue={fields.worked.initialValue ?? "flat"}>
             <option value="flat">flat, back and forth</option>
             <option value="round">in the round</option>
-            <option value="turned rounds">in rounds that are turned</option>
+            <option value="turned rounds">in joined turned rounds</option>
           </Select>
         </Field>
       </div>
@@ -78,7 +78,7 @@ export function BeginPatternFabric({ craft, unit, fields }: BeginPatternFabricPr
   );
 }
 
-/** What is usual at the typed gauge, once it can be read. */
+/** The usual tool at the typed gauge, once it can be read. */
 function UsualTool({
   craft,
   typed,
@@ -89,7 +89,7 @@ function UsualTool({
   const [stitches, tool] = [parseNumber(typed.stitches), parseNumber(typed.toolMm.replace(/\s*mm\.?$/i, ""))];
   const over = parseLength(typed.over, "cm");
   if (!stitches.ok || !tool.ok || !over.ok || over.cm <= 0 || stitches.value <= 0) return <UsualWords says={null} />;
-  // The table counts over 4 in and the trade writes 10 cm for it.
+  // The table counts over 4 in, which the trade writes as 10 cm.
   const stitchesOver10cm =
     Math.abs(over.cm - 10.16) < 0.01 ? stitches.value : gaugeOver({ count: stitches.value, overCm: over.cm });
   const compared = compareTool({

@@ -14,12 +14,12 @@ interface BeginPatternOwnProps {
   readonly fields: { readonly [Key in keyof OwnFields]: FieldMetadata<OwnFields[Key]> };
 }
 
-/** A list of sizes as she types or pastes it. */
+/** A list of sizes as typed or pasted. */
 export function BeginPatternOwn({ unit, fields: { body, sizes } }: BeginPatternOwnProps) {
   const [small, medium] = unit === "cm" ? ["S 86", "M 94"] : ["S 34", "M 37 1/2"];
   return (
     <div className="max-w-xl">
-      <Field id={body.id} label="Body measurement that orders them" errors={body.errors}>
+      <Field id={body.id} label="Body measurement that orders the sizes" errors={body.errors}>
         <TextInput
           {...getInputProps(body, { type: "text" })}
           key="body"
@@ -31,7 +31,7 @@ export function BeginPatternOwn({ unit, fields: { body, sizes } }: BeginPatternO
       <Field
         id={sizes.id}
         label="Sizes"
-        hint={`One a line: its name, then that measurement of the body in ${unit}. Two columns from a spreadsheet will do.`}
+        hint={`One size per line: its name, then that body measurement in ${unit}. You can paste two columns from a spreadsheet.`}
         errors={sizes.errors}
       >
         <TextArea

@@ -20,7 +20,7 @@ interface BeginPatternSizesProps {
   readonly own: { readonly [Key in keyof OwnFields]: FieldMetadata<OwnFields[Key]> };
 }
 
-/** Where the sizes come from: one of the published tables or a list of her own, each with its choices below it. */
+/** Where the sizes come from: one of the tables or the designer's own list, each with its choices below it. */
 export function BeginPatternSizes({ unit, sizesFrom, tables, own }: BeginPatternSizesProps) {
   const chosen = sizesFrom ?? BODY_TABLES[0]?.id;
   return (
@@ -41,7 +41,7 @@ export function BeginPatternSizes({ unit, sizesFrom, tables, own }: BeginPattern
         <SizeSource
           value={OWN_SIZES}
           label="My own sizes"
-          says="A list of names, each with one body measurement."
+          says="A list of sizes, each with one body measurement."
           isChosen={chosen === OWN_SIZES}
         >
           <BeginPatternOwn unit={unit} fields={own} />
@@ -59,7 +59,7 @@ interface SizeSourceProps {
   readonly children: ReactNode;
 }
 
-/** One source to choose. Its choices open by the style sheet alone, so also without scripts. */
+/** One source to choose. Its choices open by the style sheet, so also without scripts. */
 function SizeSource({ value, label, says, isChosen, children }: SizeSourceProps) {
   return (
     <li className="group/source min-w-0 rounded-sheet border border-line bg-sheet shadow-sheet has-[[name=sizesFrom]:checked]:border-ink">

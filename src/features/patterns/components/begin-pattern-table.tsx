@@ -22,7 +22,7 @@ export interface TableFields {
   readonly measurements: readonly string[];
 }
 
-/** The same where the form comes back with what was chosen. */
+/** The same when the form comes back with what was chosen. */
 export interface ChosenBefore {
   readonly first?: string;
   readonly last?: string;
@@ -40,7 +40,7 @@ interface BeginPatternTableProps {
   readonly table: BodyTable;
   readonly unit: LengthUnit;
   readonly before: ChosenBefore | undefined;
-  /** Hears each change; at first the whole table is chosen. */
+  /** Called on each change; at first the whole table is chosen. */
   readonly onChoice?: (choice: TableChoice) => void;
 }
 
@@ -51,7 +51,7 @@ interface Chosen {
   readonly measurements: readonly string[];
 }
 
-/** Which sizes and measurements of a published table, and the values that they would bring. */
+/** Which sizes and measurements of a table to use, and their values. */
 export function BeginPatternTable({ table, unit, before, onChoice }: BeginPatternTableProps) {
   const [chosen, setChosen] = useState(() => startOf(table, before));
   const id = `tables.${table.id}`;
@@ -81,7 +81,7 @@ export function BeginPatternTable({ table, unit, before, onChoice }: BeginPatter
           </Field>
         ))}
         {hasRanges ? (
-          <Field id={`${id}.ofRange`} label="Of a range, take">
+          <Field id={`${id}.ofRange`} label="Where the table has a range, use">
             <Select
               id={`${id}.ofRange`}
               name={`${id}.ofRange`}
@@ -117,7 +117,7 @@ function MeasurementChoice({ table, name, chosen, onChange }: MeasurementChoiceP
   return (
     <fieldset className="mb-5">
       <legend className="mb-1 font-semibold">Body measurements</legend>
-      <p className="mb-1.5 text-sm text-soft">{sizeBy} comes along in any case: it orders the sizes.</p>
+      <p className="mb-1.5 text-sm text-soft">{sizeBy} is always included, because it orders the sizes.</p>
       <div className="flex flex-wrap gap-x-6">
         {others.map(({ measurement: { id, label } }) => (
           <label key={id} className="flex min-h-11 cursor-pointer items-center gap-2.5">
@@ -146,7 +146,7 @@ function Taken({ table, chosen, unit }: { table: BodyTable; chosen: Chosen; unit
   const taken = sizesFromTable(table, choiceOf(table, chosen));
   return (
     <>
-      <h3 className="mb-1">What the pattern would take: a starting point to check</h3>
+      <h3 className="mb-1">Values for your pattern: check them against your own</h3>
       <p className="mb-3 text-sm text-soft">In {unit === "cm" ? "centimetres" : "inches"}.</p>
       <MatrixTable
         label={`Bodies of ${table.label}`}

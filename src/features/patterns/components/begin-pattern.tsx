@@ -23,7 +23,7 @@ interface Fields extends Record<string, unknown> {
 }
 
 interface BeginPatternProps {
-  /** Names this form’s sending, so that sending it twice makes one pattern. */
+  /** Idempotency key: sending the form twice makes one pattern. */
   readonly formKey: string;
   readonly unit: LengthUnit;
 }
@@ -61,7 +61,7 @@ export function BeginPattern({ formKey, unit }: BeginPatternProps) {
       </Section>
       <Section
         title="Sizes"
-        intro="From a published table, as a starting point to check, or your own. You can change every number later."
+        intro="Start from a table and check it against your own, or enter your sizes. You can change every number later."
       >
         <FieldErrors id={fields.sizesFrom.id} errors={fields.sizesFrom.errors} />
         <BeginPatternSizes
@@ -71,15 +71,15 @@ export function BeginPattern({ formKey, unit }: BeginPatternProps) {
           own={fields.own.getFieldset()}
         />
       </Section>
-      <Section title="First fabric" intro="The gauge as your pattern will state it, washed. More fabrics can follow.">
+      <Section title="First fabric" intro="The gauge that your pattern states, washed. You can add more fabrics later.">
         <BeginPatternFabric craft={craft} unit={unit} fields={fields.fabric.getFieldset()} />
       </Section>
       <FormErrors errors={formErrors} />
       <div className="flex flex-wrap items-center gap-x-5 gap-y-3">
         <Button type="submit" disabled={pending} aria-live="polite">
-          {pending ? "Beginning it …" : "Begin the pattern"}
+          {pending ? "Creating …" : "Create pattern"}
         </Button>
-        <p className="text-sm text-soft">Next you add counts, pieces and measurements.</p>
+        <p className="text-sm text-soft">Next you add stitch counts, pieces and measurements.</p>
       </div>
     </form>
   );

@@ -14,14 +14,14 @@ import { FaultList } from "./fault-list";
 import { glanceAtDocument, type DocumentGlance } from "./glance-at-document";
 
 interface BringDocumentProps {
-  /** Names this form’s sending, so that sending it twice stores it once. */
+  /** Idempotency key: sending the form twice stores it once. */
   readonly formKey: string;
   readonly bring: (input: { text: string; title: string; formKey: string }) => Promise<BroughtIn | Failure>;
 }
 
 type Outcome = BroughtIn | Failure | { readonly status: "too-large" } | { readonly status: "empty" };
 
-/** A file or pasted text, a look at what it is, and what became of it. */
+/** A file or pasted text, what it is, and the result of the import. */
 export function BringDocument({ formKey, bring }: BringDocumentProps) {
   const router = useRouter();
   const [file, setFile] = useState<{ name: string; text: string } | null>(null);
@@ -90,8 +90,8 @@ export function BringDocument({ formKey, bring }: BringDocumentProps) {
       {glance?.kind === "call" ? (
         <Field
           id="title"
-          label="Name of the test call"
-          hint={`Left empty, it is called like the pattern, “${glance.name}”.`}
+          label="Name of the test"
+          hint={`If you leave it empty, the test has the name of the pattern, “${glance.name}”.`}
           errors={outcome?.status === "title" ? [outcome.says] : undefined}
         >
           <TextInput
@@ -104,7 +104,7 @@ export function BringDocument({ formKey, bring }: BringDocumentProps) {
         </Field>
       ) : null}
       <Button type="submit" disabled={isSending}>
-        {isSending ? "Bringing it in…" : "Bring it in"}
+        {isSending ? "Importing …" : "Import file"}
       </Button>
     </form>
   );
@@ -112,14 +112,14 @@ export function BringDocument({ formKey, bring }: BringDocumentProps) {
 
 const NOT_SENT: Failure = {
   status: "failed",
-  says: "The document did not reach Sizewright. It is still on this page; check the connection and try again.",
+  says: "The file did not reach Sizewright. It is still on this page. Check your connection and try again.",
 };
 
 function Glance({ glance }: { readonly glance: DocumentGlance | null }) {
   if (glance === null) return null;
   return (
     <p className="mb-5 rounded-md bg-band px-4 py-3 wrap-anywhere" role="status">
-      {glance.kind === "call" ? "A call document" : "A pattern document"}: “{glance.name}”, {glance.sizes} sizes
+      {glance.kind === "call" ? "A test" : "A pattern"}: “{glance.name}”, {glance.sizes} sizes
       {glance.kind === "call" ? `, ${glance.testers} testers` : ""}.
     </p>
   );
@@ -129,17 +129,17 @@ function OutcomeNotice({ outcome }: { readonly outcome: Outcome | null }) {
   switch (outcome?.status) {
     case "too-large":
       return (
-        <Notice tone="problem" title="This document is larger than 20 MB">
-          <p>That is the most that can be brought in at once. Nothing was sent.</p>
+        <Notice tone="problem" title="This file is larger than 20 MB">
+          <p>The limit is 20 MB. Nothing was sent.</p>
         </Notice>
       );
     case "empty":
-      return <Notice tone="problem" title="Choose a file, or paste the document’s text" />;
+      return <Notice tone="problem" title="Choose a file, or paste its text" />;
     case "failed":
       return <Notice tone="problem" title={outcome.says} />;
     case "faults":
       return (
-        <Notice tone="problem" title="The document was not brought in, and nothing was stored">
+        <Notice tone="problem" title="The file was not imported, and nothing was stored">
           <FaultList faults={outcome.faults} />
         </Notice>
       );
@@ -151,12 +151,12 @@ function OutcomeNotice({ outcome }: { readonly outcome: Outcome | null }) {
 function StoredWithWarnings({ href, warnings }: { readonly href: string; readonly warnings: readonly Fault[] }) {
   return (
     <>
-      <Notice tone="done" title="It is brought in. Some numbers break the pattern’s own rules">
-        <p>They were kept as they are. You can mend them under “Edit”.</p>
+      <Notice tone="done" title="The file is imported, but some numbers break the pattern’s own rules">
+        <p>They are saved as they are. You can fix them under “Edit”.</p>
         <FaultList faults={warnings} />
       </Notice>
       <div className="flex flex-wrap items-center gap-4">
-        <ButtonLink href={href}>Go on</ButtonLink>
+        <ButtonLink href={href}>Continue</ButtonLink>
         <Link href="/patterns" className="text-link">
           All patterns
         </Link>

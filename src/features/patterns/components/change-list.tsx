@@ -3,7 +3,7 @@ import type { LengthUnit } from "@/engine/units";
 import { TABLE, TABLE_HEAD, TABLE_ROW, TableFrame } from "@/ui/table-frame";
 import { changeSide } from "./pattern-words";
 
-/** What is otherwise than before: what, in which size, and both numbers. */
+/** The changes: what, in which size, and both numbers. */
 export function ChangeList({
   changes,
   unit,
@@ -11,7 +11,7 @@ export function ChangeList({
   readonly changes: readonly PatternChange[];
   readonly unit: LengthUnit;
 }) {
-  if (changes.length === 0) return <p className="text-soft">No number is different.</p>;
+  if (changes.length === 0) return <p className="text-soft">No numbers changed.</p>;
   return (
     <TableFrame label="Changes">
       <table className={TABLE}>
@@ -19,8 +19,8 @@ export function ChangeList({
           <tr>
             <th scope="col">What</th>
             <th scope="col">Size</th>
-            <th scope="col">Was</th>
-            <th scope="col">Becomes</th>
+            <th scope="col">Before</th>
+            <th scope="col">After</th>
           </tr>
         </thead>
         <tbody>

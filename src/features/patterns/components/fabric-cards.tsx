@@ -50,7 +50,7 @@ function FabricCard({ fabric }: { readonly fabric: Fabric }) {
 const WORKED: Readonly<Record<NonNullable<Fabric["worked"]>, string>> = {
   flat: "flat",
   round: "in the round",
-  "turned rounds": "in turned rounds",
+  "turned rounds": "in joined turned rounds",
 };
 
 function behaviourWords({ settles, wornStretch }: Fabric): string[] {
@@ -61,7 +61,7 @@ function behaviourWords({ settles, wornStretch }: Fabric): string[] {
   const settled = both(settles);
   const worn = both(wornStretch);
   return [
-    ...(settled === "" ? [] : [`In the garment it settles ${settled} than in the swatch.`]),
-    ...(worn === "" ? [] : [`Worn, it stretches ${worn}.`]),
+    ...(settled === "" ? [] : [`The garment comes out ${settled} than the swatch.`]),
+    ...(worn === "" ? [] : [`When worn, it stretches ${worn}.`]),
   ];
 }

@@ -2,7 +2,7 @@ import type { Fault } from "@/engine/pattern";
 
 const SHOWN = 20;
 
-/** Faults by path and sentence; many of them are folded away, for one mistake often makes a hundred. */
+/** Faults by path and message; many are collapsed, because one mistake often causes a hundred. */
 export function FaultList({ faults }: { readonly faults: readonly Fault[] }) {
   const rest = faults.slice(SHOWN);
   return (
@@ -21,11 +21,9 @@ export function FaultList({ faults }: { readonly faults: readonly Fault[] }) {
 function FaultItems({ faults }: { readonly faults: readonly Fault[] }) {
   return (
     <ul className="mt-2 grid gap-2 text-sm">
-      {faults.map(({ path, says }, at) => (
-        <li key={at} className="wrap-anywhere">
-          <code className="rounded bg-band px-1.5 py-0.5 font-semibold">
-            {path === "$" ? "the whole document" : path}
-          </code>{" "}
+      {faults.map(({ path, says }, index) => (
+        <li key={index} className="wrap-anywhere">
+          <code className="rounded bg-band px-1.5 py-0.5 font-semibold">{path === "$" ? "the whole file" : path}</code>{" "}
           {says}
         </li>
       ))}

@@ -8,13 +8,13 @@ import { MatrixTable } from "@/ui/matrix-table";
 interface FinishedTableProps {
   readonly pattern: PatternDocument;
   readonly unit: LengthUnit;
-  /** Address of the pattern, where the measurements lead to how they are worked out. */
+  /** Address of the pattern; with it, measurements link to their calculation. */
   readonly home?: string;
-  /** True where it is drawn again at each key. */
+  /** True where it is redrawn at each key. */
   readonly isLive?: boolean;
 }
 
-/** What each finished measurement comes to in each size, and how far that is from what was promised. */
+/** Each finished measurement in each size, and how far it is from its target. */
 export function FinishedTable({ pattern, unit, home, isLive = false }: FinishedTableProps) {
   const rows = finishedMeasurements(pattern).map(({ measurement, sizes }) => ({
     key: measurement.id,
@@ -45,8 +45,8 @@ export function FinishedTable({ pattern, unit, home, isLive = false }: FinishedT
         isLive={isLive}
       />
       <p className="mt-2 text-sm text-soft">
-        Above: what the counts make at the pattern’s gauge. Below: how far that is from the target, <b>▲</b> where it is
-        more than the tolerance.
+        Top: the length at the pattern’s gauge. Below: the difference from the target, <b>▲</b> if it is more than the
+        tolerance.
       </p>
     </>
   );

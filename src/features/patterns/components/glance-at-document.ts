@@ -1,6 +1,6 @@
 import { ownValue } from "@/engine/pattern";
 
-/** What a text seems to be, before it is sent: enough to ask the right question, no judgement of it. */
+/** What a text seems to be before it is sent: enough to ask the right question, without checking it. */
 export interface DocumentGlance {
   readonly kind: "pattern" | "call";
   readonly name: string;
@@ -8,7 +8,7 @@ export interface DocumentGlance {
   readonly testers: number;
 }
 
-/** @returns null where the text is not yet, or not at all, a document of ours. */
+/** @returns null where the text is not one of our documents, or not yet. */
 export function glanceAtDocument(text: string): DocumentGlance | null {
   const document = readRecord(text);
   const format = document && ownValue(document, "format");

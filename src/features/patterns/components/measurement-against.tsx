@@ -2,7 +2,7 @@ import type { LengthUnit } from "@/engine/units";
 import { formatChange, formatLength } from "@/ui/format-length";
 
 interface MeasurementAgainstProps {
-  /** What stands before the length that it comes to. */
+  /** Text before the length. */
   readonly name?: string;
   readonly designCm: number;
   readonly targetCm: number | null;
@@ -13,9 +13,9 @@ interface MeasurementAgainstProps {
   readonly words: string;
 }
 
-/** What a measurement comes to, its target, and what whole stitches and rows leave between them. */
+/** The length of a measurement, its target, and the difference from rounding to whole stitches and rows. */
 export function MeasurementAgainst({
-  name = "This size comes to",
+  name = "This size measures",
   designCm,
   targetCm,
   toleranceCm,
@@ -29,7 +29,10 @@ export function MeasurementAgainst({
         {targetCm === null ? null : (
           <>
             <Line name={`Target: ${words}`} value={formatLength(targetCm, unit)} />
-            <Line name="What whole stitches and rows leave over" value={formatChange(designCm - targetCm, unit)} />
+            <Line
+              name="Difference from rounding to whole stitches and rows"
+              value={formatChange(designCm - targetCm, unit)}
+            />
           </>
         )}
       </dl>
@@ -54,5 +57,5 @@ function toleranceWords(deviationCm: number, toleranceCm: number | null, unit: L
   const tolerance = formatLength(toleranceCm, unit);
   return Math.abs(deviationCm) <= toleranceCm
     ? `That is within the tolerance of ${tolerance}.`
-    : `▲ That is more than the tolerance of ${tolerance}: the counts, a length or an allowance need another look.`;
+    : `▲ That is more than the tolerance of ${tolerance}. Check the counts, lengths, edgings and seams.`;
 }

@@ -15,13 +15,13 @@ interface MeasurementExplainedProps {
   readonly unit: LengthUnit;
 }
 
-/** How one measurement of one size is worked out, line by line, down to what rounding left. */
+/** How one measurement of one size is calculated, line by line, down to the rounding difference. */
 export function MeasurementExplained({ pattern, measurement, size, unit }: MeasurementExplainedProps) {
   const counts = measurement.terms.flatMap(countsOfTerm);
   if (missingGrading(pattern).some(({ path }) => counts.includes(path.slice("grading.".length)))) {
     return (
       <Notice title="Some counts that this measurement needs have no numbers yet">
-        <p>Give them numbers under “Edit”, and the arithmetic stands here.</p>
+        <p>Add them under “Edit” to see the calculation.</p>
       </Notice>
     );
   }
@@ -42,20 +42,20 @@ export function MeasurementExplained({ pattern, measurement, size, unit }: Measu
 function Arithmetic({ explanation, unit }: { readonly explanation: Explanation; readonly unit: LengthUnit }) {
   const parts = explanation.lines.map(({ term }) => fromCm(term.cm, unit));
   const rounded = roundToSum(parts, shownStep(unit)).map((part) => toCm(part, unit));
-  const totals = rounded.map((_part, at) => rounded.slice(0, at + 1).reduce((sum, part) => sum + part, 0));
+  const totals = rounded.map((_part, index) => rounded.slice(0, index + 1).reduce((sum, part) => sum + part, 0));
   return (
     <ol>
-      {explanation.lines.map(({ term }, at) => (
+      {explanation.lines.map(({ term }, index) => (
         <li
-          key={at}
+          key={index}
           className="grid gap-x-8 gap-y-1 border-b border-line py-3 first:pt-0 sm:grid-cols-[1fr_auto] sm:items-baseline"
         >
           <span className="wrap-anywhere">
             {termWords(term, unit)} ={" "}
-            <b className="numbers whitespace-nowrap">{formatLength(rounded[at] ?? 0, unit)}</b>
+            <b className="numbers whitespace-nowrap">{formatLength(rounded[index] ?? 0, unit)}</b>
           </span>
           <span className="numbers whitespace-nowrap text-sm text-soft sm:text-right">
-            {at === 0 ? "" : `so far ${formatLengthNumber(totals[at] ?? 0, unit)} ${unit}`}
+            {index === 0 ? "" : `so far ${formatLengthNumber(totals[index] ?? 0, unit)} ${unit}`}
           </span>
         </li>
       ))}

@@ -8,9 +8,9 @@ interface MeasurementNeighboursProps {
   readonly size: string;
 }
 
-/** The way to the measurement before and the one after, in the same size. */
+/** Links to the previous and next measurement in the same size. */
 export function MeasurementNeighbours({ patternId, pattern, measurement, size }: MeasurementNeighboursProps) {
-  const at = pattern.measurements.findIndex(({ id }) => id === measurement.id);
+  const index = pattern.measurements.findIndex(({ id }) => id === measurement.id);
   const link = (neighbour: Measurement | undefined, word: string) =>
     neighbour ? (
       <Link href={`/patterns/${patternId}/measurements/${neighbour.id}?size=${size}`} className="group min-w-0">
@@ -24,8 +24,8 @@ export function MeasurementNeighbours({ patternId, pattern, measurement, size }:
     );
   return (
     <nav aria-label="Other measurements" className="grid grid-cols-2 gap-6 border-t border-line pt-4">
-      {link(pattern.measurements[at - 1], "← Before")}
-      <div className="text-right">{link(pattern.measurements[at + 1], "Next →")}</div>
+      {link(pattern.measurements[index - 1], "← Before")}
+      <div className="text-right">{link(pattern.measurements[index + 1], "Next →")}</div>
     </nav>
   );
 }

@@ -12,20 +12,22 @@ interface PasteBasisChoiceProps {
 
 const SMALL = "min-h-9 rounded border border-line-strong bg-white px-2 py-1 text-sm";
 
-/** What a finished measurement is worked in, from which count, how many times, and what that leaves. */
+/** What a finished measurement is worked in, from which count, how many times, and what remains. */
 export function PasteBasisChoice({ state, row, choice, name }: PasteBasisChoiceProps) {
   const { table, view, choices, setRow } = state;
   const reckoning = table.ok ? table.breakdowns.find((one) => one.row === row) : undefined;
-  const counts = choices.rows.flatMap(({ kind }, at) => (kind === "stitches" || kind === "rows" ? [{ kind, at }] : []));
+  const counts = choices.rows.flatMap(({ kind }, index) =>
+    kind === "stitches" || kind === "rows" ? [{ kind, index }] : [],
+  );
   const counted = choice.workedIn !== "ruler";
-  const known = counts.some(({ kind, at }) => at === choice.countRow && kind === choice.workedIn);
+  const known = counts.some(({ kind, index }) => index === choice.countRow && kind === choice.workedIn);
   return (
     <div>
       <div className="flex items-center gap-1.5">
         {counted ? (
           <>
             <input
-              aria-label={`How many times the count goes into ${name}`}
+              aria-label={`How often ${name} contains the count`}
               className={`${SMALL} numbers w-11 text-center`}
               value={choice.times}
               placeholder={String(reckoning?.times ?? 1)}
@@ -41,12 +43,12 @@ export function PasteBasisChoice({ state, row, choice, name }: PasteBasisChoiceP
           value={`${choice.workedIn} ${known ? choice.countRow : "none"}`}
           onChange={({ currentTarget }) => setRow(row, basisOf(currentTarget.value))}
         >
-          <option value="stitches none">stitches, worked out</option>
-          <option value="rows none">rows, worked out</option>
-          <option value="ruler none">to a ruler, not counted</option>
-          {counts.map(({ kind, at }) => (
-            <option key={at} value={`${kind} ${at}`}>
-              {`${labelOfRow(view, choices, at) || kind} (row ${at + 1})`}
+          <option value="stitches none">stitches, calculated</option>
+          <option value="rows none">rows, calculated</option>
+          <option value="ruler none">to a length, not counted</option>
+          {counts.map(({ kind, index }) => (
+            <option key={index} value={`${kind} ${index}`}>
+              {`${labelOfRow(view, choices, index) || kind} (row ${index + 1})`}
             </option>
           ))}
         </select>
@@ -64,14 +66,14 @@ function basisOf(value: string): Pick<RowChoice, "workedIn" | "countRow" | "time
   return { workedIn, countRow: at === undefined || at === "none" ? null : Number(at), times: "" };
 }
 
-/** What edgings, seams and rounding come to over the sizes, in words. */
+/** The contribution of edgings, seams and rounding over the sizes, in words. */
 function saysRest({ workedIn, countRow, restCm, counts }: Breakdown): string {
   if (workedIn === "ruler") return "Work until it measures this.";
   const least = Math.min(...restCm);
   const most = Math.max(...restCm);
   const rest =
     Math.max(Math.abs(least), Math.abs(most)) < 0.05
-      ? "nothing left over"
+      ? "no remainder"
       : `edgings, seams and rounding ${span(least, most)}`;
   if (countRow !== null) return capital(rest);
   return `${Math.min(...counts)} to ${Math.max(...counts)} ${workedIn}; ${rest}`;

@@ -9,13 +9,13 @@ const EXAMPLE = [
   ["C", "Body length", "52", "53", "54"],
 ];
 
-/** What a table that can be pasted looks like. */
+/** An example of a table that can be pasted. */
 export function PasteExample() {
   return (
     <figure className="max-w-2xl text-soft">
       <figcaption className="mb-2 text-sm">
-        It may look like this (an invented one). Centimetres or inches, 38.5, 38,5 or 12 3/8, sizes across or down: all
-        are read.
+        Your table can look like this example. Centimetres or inches, 38.5, 38,5 or 12 3/8, sizes across or down all
+        work.
       </figcaption>
       <div
         role="region"

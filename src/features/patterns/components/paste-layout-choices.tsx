@@ -14,7 +14,7 @@ interface PasteLayoutChoicesProps {
 
 const ROWS_OFFERED = 30;
 
-/** How the table was read, in one sentence, and the choices behind it for when it was read wrongly. */
+/** How the table was read, in one sentence, and choices to correct that. */
 export function PasteLayoutChoices({ view, choices, onLayout, onFields }: PasteLayoutChoicesProps) {
   const [isOpen, setOpen] = useState(false);
   const { turned, headerRow, sizeColumns, unit, girthTolerance, otherTolerance } = choices;
@@ -23,8 +23,8 @@ export function PasteLayoutChoices({ view, choices, onLayout, onFields }: PasteL
     <div className="mb-4 mt-1">
       <div className="flex flex-wrap items-center gap-x-4 gap-y-1 text-soft">
         <p>
-          {sizeColumns.length} sizes, read in {unitWord}; girths count as on size within {girthTolerance || "?"} {unit},
-          the rest within {otherTolerance || "?"} {unit}.
+          {sizeColumns.length} sizes, read in {unitWord}. Tolerance for girths: {girthTolerance || "?"} {unit}, for the
+          rest: {otherTolerance || "?"} {unit}.
         </p>
         <button
           type="button"
@@ -48,12 +48,12 @@ export function PasteLayoutChoices({ view, choices, onLayout, onFields }: PasteL
             </select>
           </Choice>
           <Typed
-            label={`Girths: on size within, ${unit}`}
+            label={`Tolerance for girths, ${unit}`}
             value={girthTolerance}
             onChange={(value) => onFields({ girthTolerance: value })}
           />
           <Typed
-            label={`The rest: on size within, ${unit}`}
+            label={`Tolerance for the rest, ${unit}`}
             value={otherTolerance}
             onChange={(value) => onFields({ otherTolerance: value })}
           />
@@ -63,11 +63,11 @@ export function PasteLayoutChoices({ view, choices, onLayout, onFields }: PasteL
               value={String(turned)}
               onChange={({ currentTarget }) => onLayout({ turned: currentTarget.value === "true" })}
             >
-              <option value="false">across, one a column</option>
-              <option value="true">down, one a row</option>
+              <option value="false">across, one per column</option>
+              <option value="true">down, one per row</option>
             </select>
           </Choice>
-          <Choice label="Sizes stand in">
+          <Choice label="Sizes are in">
             <select
               className={CONTROL}
               value={headerRow}
@@ -84,14 +84,14 @@ export function PasteLayoutChoices({ view, choices, onLayout, onFields }: PasteL
             </select>
           </Choice>
           <ColumnSelect
-            label="Letters stand in"
+            label="Letters are in"
             view={view}
             choices={choices}
             value={choices.letterColumn}
             onChange={(letterColumn) => onLayout({ letterColumn })}
           />
           <ColumnSelect
-            label="Names stand in"
+            label="Names are in"
             view={view}
             choices={choices}
             value={choices.labelColumn}

@@ -6,16 +6,16 @@ export function PasteMade({ patternId, name }: { readonly patternId: string; rea
   return (
     <Sheet className="max-w-2xl">
       <div role="status">
-        <h2 className="mb-2">✓ “{name}” is made</h2>
+        <h2 className="mb-2">✓ “{name}” created</h2>
         <p className="text-soft">
-          Its measurements are what you pasted. Next, paste what your testers reported, and read which sizes came out
-          otherwise.
+          It has the measurements you pasted. Next, import what your testers reported to see which sizes come out
+          different.
         </p>
       </div>
       <div className="mt-6 flex flex-wrap gap-3">
-        <ButtonLink href={`/patterns/${patternId}/reports/paste`}>Paste your testers’ reports</ButtonLink>
+        <ButtonLink href={`/patterns/${patternId}/reports/paste`}>Import testers’ reports</ButtonLink>
         <ButtonLink href={`/patterns/${patternId}`} look="quiet">
-          Look at the pattern
+          Open the pattern
         </ButtonLink>
       </div>
     </Sheet>

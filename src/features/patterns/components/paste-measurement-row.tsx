@@ -9,10 +9,10 @@ import { cellKey, nameOfRow } from "./paste-places";
 
 const KINDS: Readonly<Record<RowKind, string>> = {
   measurement: "Finished measurement",
-  body: "Body to fit",
+  body: "Body measurement",
   stitches: "Stitches",
   rows: "Rows or rounds",
-  "leave out": "Leave out",
+  "leave out": "Ignore",
 };
 
 const SMALL = "min-h-9 rounded border border-line-strong bg-white px-2 py-1 text-sm";
@@ -27,7 +27,7 @@ interface PasteMeasurementRowProps {
   readonly onOpen: (key: string) => void;
 }
 
-/** One row of the pasted table with what it is and what it is worked in. */
+/** One row of the pasted table with its kind and what it is worked in. */
 export function PasteMeasurementRow({ state, row, columns, said, opened, onOpen }: PasteMeasurementRowProps) {
   const { view, choices, setRow, setCell } = state;
   const choice = choices.rows[row];
@@ -131,7 +131,7 @@ function RowDetails({ choice, name, usual, onChange }: RowDetailsProps) {
         {isMeasurement ? (
           <input
             type="checkbox"
-            aria-label={`${name} goes round the body`}
+            aria-label={`${name} goes around the body`}
             className="size-5 accent-ink"
             checked={choice.girth}
             onChange={({ currentTarget }) => onChange({ girth: currentTarget.checked })}

@@ -13,7 +13,7 @@ interface PasteMeasurementTableProps {
   readonly questions: readonly TableFault[];
 }
 
-/** The pasted table: before each row what it is, over each column whether it is a size, faults at their cells. */
+/** The pasted table: each row's kind in front, a size switch over each column, faults at their cells. */
 export function PasteMeasurementTable({ state, faults, questions }: PasteMeasurementTableProps) {
   const { view, choices } = state;
   const [opened, setOpened] = useState<ReadonlySet<string>>(new Set());
@@ -22,14 +22,14 @@ export function PasteMeasurementTable({ state, faults, questions }: PasteMeasure
   );
   const said = { faults: byCell(faults), questions: byCell(questions) };
   return (
-    <TableFrame label="The pasted table and what its rows are">
+    <TableFrame label="The pasted table and the meaning of its rows">
       <table className={`${TABLE} [&_td]:align-middle`}>
         <thead className={TABLE_HEAD}>
           <tr>
             <th scope="col" className="sticky left-0 z-1 min-w-36 bg-sheet">
               Row
             </th>
-            <th scope="col">It is</th>
+            <th scope="col">Meaning</th>
             <th scope="col">Worked in</th>
             {columns.map((column) => (
               <SizeHeading
@@ -42,7 +42,7 @@ export function PasteMeasurementTable({ state, faults, questions }: PasteMeasure
             <th scope="col">Unit</th>
             <th scope="col">Girth</th>
             <th scope="col" className="whitespace-nowrap">
-              On size within
+              Tolerance
             </th>
           </tr>
         </thead>

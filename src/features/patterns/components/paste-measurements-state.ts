@@ -23,12 +23,12 @@ import { useKeptText } from "@/ui/use-kept-text";
 
 const LAYOUT = { turned: true, headerRow: true, letterColumn: true, labelColumn: true, sizeColumns: true } as const;
 
-/** What she has chosen otherwise than it was guessed. */
+/** Choices that replace the guessed ones. */
 const overridesSchema = z.object({
   fields: measurementChoicesSchema.omit({ ...LAYOUT, rows: true }).partial(),
   layout: measurementChoicesSchema.pick(LAYOUT).nullable(),
   rows: z.record(z.string(), rowChoiceSchema.partial()),
-  /** Names the table that was pasted, so that sending it twice makes one pattern; "" before one is. */
+  /** Idempotency key of the pasted table, so that sending it twice makes one pattern; "" before a table is pasted. */
   tableKey: z.string(),
 });
 
@@ -52,7 +52,7 @@ export interface PasteMeasurements {
   readonly clear: () => void;
 }
 
-/** The pasted table, what is made of it, and what she says about it; kept in this tab. */
+/** The pasted table, its interpretation and the designer's choices; stored in this tab. */
 export function usePasteMeasurements(keptUnder: string): PasteMeasurements {
   const [text, keepText] = useKeptText(`paste-measurements ${keptUnder}`);
   const [kept, keepOverrides] = useKeptText(`paste-measurements choices ${keptUnder}`);
@@ -104,7 +104,7 @@ function chosen(cells: Cells, { fields, layout, rows }: Overrides): MeasurementC
   };
 }
 
-/** Another heading row or another way round moves everything else too. */
+/** Another heading row or orientation moves everything else too. */
 function changedLayout(cells: Cells, now: Layout, change: Partial<Layout>): Overrides["layout"] {
   const turned = change.turned ?? now.turned;
   const moved =

@@ -27,7 +27,7 @@ export function PasteMeasurements({ keptUnder }: { readonly keptUnder: string })
       <PasteField
         id="measurements"
         label="Your finished measurements"
-        hint="Copy the table from your spreadsheet, one row a measurement and one column a size, and paste it here. Stitch and row counts and the bodies to fit may stand in it too."
+        hint="Copy the table from your spreadsheet, with a row per measurement and a column per size, and paste it here. It can include stitch and row counts and body measurements."
         value={text}
         understood={view.length === 0 ? "" : `${view.length} rows and ${columnCount(view)} columns.`}
         onChange={state.paste}
@@ -52,7 +52,7 @@ interface UnderstoodProps {
   readonly onMade: (made: Extract<MadePattern, { status: "made" }>) => void;
 }
 
-/** What was understood of the table, from the pattern's own fields down to the one button. */
+/** The interpreted table, from the pattern's own fields down to the button. */
 function Understood({ state, onMade }: UnderstoodProps) {
   const { text, choices, table, tableKey, view } = state;
   const [tried, setTried] = useState(false);
@@ -84,13 +84,13 @@ function Understood({ state, onMade }: UnderstoodProps) {
     <>
       <PastePatternFields choices={choices} faults={faults} tried={tried} onChange={state.setFields} />
       <section aria-labelledby="rows-title">
-        <h2 id="rows-title">What the table says</h2>
+        <h2 id="rows-title">Your table</h2>
         <PasteLayoutChoices view={view} choices={choices} onLayout={state.setLayout} onFields={state.setFields} />
         {inTable.length === 0 ? null : (
           <SaidList
             id="measurement-faults"
             tone="problem"
-            title={inTable.length === 1 ? "One thing to mend" : `${inTable.length} things to mend`}
+            title={inTable.length === 1 ? "One thing to fix" : `${inTable.length} things to fix`}
             items={inTable.map((fault) => placed(view, choices, fault))}
           />
         )}
@@ -104,7 +104,7 @@ function Understood({ state, onMade }: UnderstoodProps) {
         onConfirm={setConfirmed}
       />
       {failure === null ? null : (
-        <Notice tone="problem" title="The pattern was not made">
+        <Notice tone="problem" title="The pattern was not created">
           {failure}
         </Notice>
       )}
@@ -113,7 +113,7 @@ function Understood({ state, onMade }: UnderstoodProps) {
   );
 }
 
-/** Leads to the first thing to mend. */
+/** Moves to the first thing to fix. */
 function focusFirst(faults: readonly TableFault[]): void {
   const field = faults.find((fault) => fault.field !== undefined)?.field;
   document.getElementById(field === undefined ? "measurement-faults" : `pattern-${field}`)?.focus();

@@ -8,14 +8,14 @@ import type { PatternFields } from "./paste-measurements-state";
 interface PastePatternFieldsProps {
   readonly choices: MeasurementChoices;
   readonly faults: readonly TableFault[];
-  /** True once she has pressed the button: from then on what is missing is said too. */
+  /** True once the button was pressed: from then on missing values are reported too. */
   readonly tried: boolean;
   readonly onChange: (fields: PatternFields) => void;
 }
 
 type TypedField = "name" | "gaugeStitches" | "gaugeRows" | "toolMm";
 
-/** What the table does not tell about the pattern: name, craft, gauge and tool. */
+/** What the table does not contain: name, craft, gauge and needle or hook. */
 export function PastePatternFields({ choices, faults, tried, onChange }: PastePatternFieldsProps) {
   const errors = (field: string) => {
     const said = faults.filter((fault) => fault.field === field).map(({ message }) => message);

@@ -10,7 +10,7 @@ interface PastePatternPreviewProps {
   readonly onMake: () => void;
 }
 
-/** What will be made, in words, and the button that makes it. */
+/** A summary of the new pattern, and the button to create it. */
 export function PastePatternPreview({ table, name, isSending, onMake }: PastePatternPreviewProps) {
   return (
     <div className="flex flex-wrap items-center justify-between gap-x-8 gap-y-4 border-t border-line-strong pt-6">
@@ -19,13 +19,13 @@ export function PastePatternPreview({ table, name, isSending, onMake }: PastePat
           <Made table={table} />
         ) : (
           <p className="text-soft">
-            {name === "" ? "The pattern" : `“${name}”`} can be made once the fields above are filled and nothing is left
-            to mend.
+            {name === "" ? "The pattern" : `“${name}”`} can be created once you have filled in the fields above and
+            fixed the errors.
           </p>
         )}
       </div>
       <Button disabled={isSending} onClick={onMake}>
-        {isSending ? "Making it …" : "Make the pattern"}
+        {isSending ? "Creating …" : "Create pattern"}
       </Button>
     </div>
   );
@@ -44,8 +44,8 @@ function Made({ table }: { readonly table: Extract<MeasurementTable, { ok: true 
       </p>
       <p className="text-soft">
         {many(pattern.counts.length - workedOut, "count")} from the table
-        {workedOut === 0 ? "" : `, ${workedOut} worked out from the finished measurements at your gauge`}. Every size
-        comes to exactly what you published.
+        {workedOut === 0 ? "" : `, ${workedOut} calculated from the finished measurements at your gauge`}. Every size
+        has exactly the measurements you published.
       </p>
       {remarks.map((remark) => (
         <p key={remark} className="text-soft">

@@ -1,12 +1,12 @@
 import { cellAt, labelOfRow, letterOfRow, type Cells, type MeasurementChoices, type TableFault } from "@/engine/tables";
 import type { Said } from "@/ui/said-list";
 
-/** A row as people call it: its letter and its words. */
+/** A row's name: its letter and label. */
 export function nameOfRow(view: Cells, choices: MeasurementChoices, row: number): string {
   return `${letterOfRow(view, choices, row)} ${labelOfRow(view, choices, row)}`.trim();
 }
 
-/** A fault with its place in words: "Row 5 (B Upper arm), column M". */
+/** A fault with its position in words: "Row 5 (B Upper arm), column M". */
 export function placed(view: Cells, choices: MeasurementChoices, { row, column, message }: TableFault): Said {
   const inRow = row === null ? "" : `Row ${row + 1}`;
   const name = row === null || row <= choices.headerRow ? "" : nameOfRow(view, choices, row);
@@ -21,7 +21,7 @@ export function cellKey(row: number, column: number): string {
   return `${row} ${column}`;
 }
 
-/** What is said at each cell. */
+/** Messages by cell. */
 export function byCell(faults: readonly TableFault[]): ReadonlyMap<string, string> {
   return new Map(
     faults.flatMap(({ row, column, message }) =>

@@ -14,7 +14,7 @@ interface PatternFrameProps {
   readonly children: ReactNode;
 }
 
-/** Every page of a pattern: its name and what it is once, and the ways to its other pages. */
+/** The frame of every page of a pattern: its name, summary and tabs. */
 export function PatternFrame({ page, tab, actions, children }: PatternFrameProps) {
   const { patternId, revision } = page;
   const { document } = revision;
@@ -75,12 +75,12 @@ function PatternLine({ page, isOverview }: { readonly page: PatternPage; readonl
   );
 }
 
-/** What is made up for the demo says so wherever it is shown. */
+/** Demo data is marked wherever it is shown. */
 export function InventedMark() {
   return (
     <span
       className="shrink-0 rounded-full border border-line-strong px-2"
-      title="Pattern, people and numbers are made up"
+      title="Demo: pattern, people and numbers are invented"
     >
       Invented
     </span>

@@ -9,12 +9,12 @@ import { craftWord } from "./pattern-words";
 export function NewPatternLinks() {
   return (
     <>
-      <ButtonLink href="/patterns/new/blank">Begin a pattern</ButtonLink>
+      <ButtonLink href="/patterns/new/blank">New pattern</ButtonLink>
       <ButtonLink href="/patterns/new/paste" look="quiet">
-        Paste tables
+        Import from a spreadsheet
       </ButtonLink>
       <ButtonLink href="/patterns/new/document" look="quiet">
-        Bring a document
+        Import file
       </ButtonLink>
     </>
   );
@@ -24,9 +24,8 @@ export function NoPatterns() {
   return (
     <EmptyState title="No patterns yet" actions={<NewPatternLinks />}>
       <p>
-        Begin one from its sizes and a fabric. Where you have it graded already, copy the finished measurements from
-        your spreadsheet, sizes across, and then your testers’ reports; or bring a pattern or a call that was saved as a
-        document.
+        Create one from its sizes and a fabric. If you have graded it already, import the finished measurements from
+        your spreadsheet, then your testers’ reports. You can also import a file exported from Sizewright.
       </p>
     </EmptyState>
   );
@@ -54,16 +53,16 @@ function PatternCard({ pattern }: { readonly pattern: PatternSummary }) {
       </h2>
       <p className="mt-1 text-soft">
         {craftWord(pattern.craft)} · revision {pattern.revisionNumber}, <Day at={pattern.changedAt} />
-        {pattern.role === "owner" ? null : pattern.role === "editor" ? " · you may edit" : " · you may look"}
+        {pattern.role === "owner" ? null : pattern.role === "editor" ? " · you can edit" : " · view only"}
       </p>
       <ul aria-label="Sizes" className="numbers mt-3 flex flex-wrap gap-x-1 gap-y-1.5 text-sm">
-        {pattern.sizes.map((size, at) => (
-          <li key={at} className="max-w-full rounded border border-line px-2 wrap-anywhere">
+        {pattern.sizes.map((size, index) => (
+          <li key={index} className="max-w-full rounded border border-line px-2 wrap-anywhere">
             {size}
           </li>
         ))}
       </ul>
-      {pattern.invented ? <p className="mt-3 text-sm text-soft">Invented, for the demo</p> : null}
+      {pattern.invented ? <p className="mt-3 text-sm text-soft">Demo, invented</p> : null}
       <CallLinks pattern={pattern} />
     </Sheet>
   );
@@ -76,7 +75,7 @@ function CallLinks({ pattern }: { readonly pattern: PatternSummary }) {
         No reports yet.{" "}
         {pattern.role === "viewer" ? null : (
           <Link href={`/patterns/${pattern.patternId}/reports/paste`} className="text-link">
-            Paste reports
+            Import reports
           </Link>
         )}
       </p>

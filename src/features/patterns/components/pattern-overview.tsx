@@ -14,7 +14,7 @@ import { AllowanceTable, BodyTable, CountTable, LengthTable, TieList } from "./p
 interface PatternOverviewProps {
   readonly pattern: PatternDocument;
   readonly unit: LengthUnit;
-  /** Address of the pattern; left out for an earlier revision, whose measurements lead nowhere. */
+  /** Address of the pattern; left out for an earlier revision, whose measurements have no links. */
   readonly home?: string;
 }
 
@@ -49,7 +49,7 @@ export function PatternOverview({ pattern, unit, home }: PatternOverviewProps) {
         </Section>
       ) : null}
       {pattern.allowances.length > 0 ? (
-        <Section title="Allowances">
+        <Section title="Edgings and seams">
           <AllowanceTable pattern={pattern} unit={unit} />
         </Section>
       ) : null}
@@ -77,22 +77,22 @@ interface CallListProps {
   readonly patternId: string;
   readonly mayEdit: boolean;
   readonly calls: readonly { readonly callId: string; readonly title: string; readonly testers: number }[];
-  /** The way to a new call. */
+  /** The form for a new call. */
   readonly open: ReactNode;
 }
 
-/** The pattern's calls, each leading to its gaps, and the ways to a new call and to more reports. */
+/** The pattern's calls, each with a link to its results, and links to a new call and to more reports. */
 export function CallList({ patternId, mayEdit, calls, open }: CallListProps) {
   const paste = `/patterns/${patternId}/reports/paste`;
   return (
     <Section
-      title="Test calls"
+      title="Tests"
       actions={
         mayEdit ? (
           <div className="flex flex-wrap items-center gap-x-5 gap-y-2">
             {calls.length > 0 ? (
               <Link href={paste} className="text-link">
-                Paste more reports
+                Import more reports
               </Link>
             ) : null}
             {open}
@@ -105,7 +105,7 @@ export function CallList({ patternId, mayEdit, calls, open }: CallListProps) {
           No tester has reported yet.{" "}
           {mayEdit ? (
             <Link href={paste} className="text-link">
-              Paste your testers’ reports
+              Import testers’ reports
             </Link>
           ) : null}
         </p>
@@ -119,7 +119,7 @@ export function CallList({ patternId, mayEdit, calls, open }: CallListProps) {
               <p className="text-soft">
                 {testers === 1 ? "1 tester" : `${testers} testers`} ·{" "}
                 <a href={`/calls/${callId}/export`} download className="text-link">
-                  Save the call as a document
+                  Export file
                 </a>
               </p>
             </li>

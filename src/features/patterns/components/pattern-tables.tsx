@@ -64,9 +64,9 @@ function countCells(pattern: PatternDocument, { id }: Count) {
         no numbers yet
       </span>,
     ];
-  return pattern.sizes.map((size, at) => {
+  return pattern.sizes.map((size, index) => {
     const value = ownValue(values, size.id) ?? 0;
-    const before = pattern.sizes[at - 1];
+    const before = pattern.sizes[index - 1];
     const step = before === undefined ? null : value - (ownValue(values, before.id) ?? 0);
     return (
       <>
@@ -82,7 +82,7 @@ function signed(step: number): string {
   return step > 0 ? `+${step}` : `−${-step}`;
 }
 
-/** Stretches worked to a ruler. */
+/** Lengths to work until they measure so much. */
 export function LengthTable({ pattern, unit }: TableProps) {
   const rows = (pattern.lengths ?? []).map(({ id, label, cm }) => ({
     key: id,
@@ -92,14 +92,16 @@ export function LengthTable({ pattern, unit }: TableProps) {
   return <MatrixTable label="Lengths" corner="Work until it measures" columns={sizeColumns(pattern)} rows={rows} />;
 }
 
-/** What edgings, seams and joins add or take: the sign always a word. */
+/** What edgings, seams and joins add or take, with the sign as a word. */
 export function AllowanceTable({ pattern, unit }: TableProps) {
   const rows = pattern.allowances.map(({ id, label, cm }) => ({
     key: id,
     head: label,
     cells: bySize(pattern, cm, (value) => allowanceWords(value, unit)),
   }));
-  return <MatrixTable label="Allowances" corner="Edging, seam or join" columns={sizeColumns(pattern)} rows={rows} />;
+  return (
+    <MatrixTable label="Edgings and seams" corner="Edging, seam or join" columns={sizeColumns(pattern)} rows={rows} />
+  );
 }
 
 function bySize({ sizes }: PatternDocument, cm: CmBySize, words: (cm: number) => string) {
@@ -107,14 +109,14 @@ function bySize({ sizes }: PatternDocument, cm: CmBySize, words: (cm: number) =>
   return sizes.map(({ id }) => words(ownValue(cm, id) ?? 0));
 }
 
-/** Sums that must come out between counts. */
+/** Sums of counts that must match. */
 export function TieList({ pattern: { ties, counts } }: { readonly pattern: PatternDocument }) {
   const label = (id: string) => counts.find((count) => count.id === id)?.label ?? id;
   const times = (number: number) => (number === 1 ? "" : `${number} × `);
   return (
     <ul className="grid gap-1.5">
-      {ties.map(({ count, per = 1, equals, within = 0 }, at) => (
-        <li key={at} className="wrap-anywhere">
+      {ties.map(({ count, per = 1, equals, within = 0 }, index) => (
+        <li key={index} className="wrap-anywhere">
           {times(per)}
           {label(count)} = {equals.map((part) => `${times(part.times)}${label(part.count)}`).join(" + ")}
           {within > 0 ? `, within ${within}` : ""}

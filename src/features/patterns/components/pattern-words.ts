@@ -24,11 +24,11 @@ export function factorWords(factor: number, direction: Count["direction"]): stri
   return `${gaugeNumber(Math.abs(factor - 1) * 100)} % ${factor > 1 ? more : less}`;
 }
 
-/** `Bust 92 cm + ease 4 cm`; a share of the body is told in per cent. */
+/** `Bust 92 cm + ease 4 cm`; a share of the body is given in per cent. */
 export function targetWords(pattern: PatternDocument, measurement: Measurement, size: Size, unit: LengthUnit): string {
   const { target } = measurement;
   if (target === undefined) return "no target";
-  if ("cm" in target) return "as the pattern promises";
+  if ("cm" in target) return "as stated in the pattern";
   const label = bodyLabel(pattern, target.body);
   const share = target.share === undefined || target.share === 1 ? "" : `${gaugeNumber(target.share * 100)} % of `;
   const ease = cmOfSize(target.easeCm, size.id);

@@ -7,20 +7,20 @@ import type { Revision } from "../data";
 export function RevisionList({ home, revisions }: { readonly home: string; readonly revisions: readonly Revision[] }) {
   return (
     <ol className="grid gap-4">
-      {revisions.map((revision, at) => (
+      {revisions.map((revision, index) => (
         <li key={revision.revisionId} className="rounded-sheet border border-line bg-sheet px-5 py-4 shadow-sheet">
           <p className="flex flex-wrap items-baseline justify-between gap-x-6">
             <Link href={`${home}/revisions/${revision.number}`} className="text-link font-semibold">
               Revision {revision.number}
             </Link>
             <span className="text-soft">
-              <bdi>{revision.createdBy ?? "somebody who has left"}</bdi>, <Day at={revision.createdAt} />
+              <bdi>{revision.createdBy ?? "someone who has left"}</bdi>, <Day at={revision.createdAt} />
             </span>
           </p>
           <p className="mt-1 wrap-anywhere">{revision.reason}</p>
           <p className="mt-1 flex flex-wrap items-baseline justify-between gap-x-6 text-sm text-soft">
-            {howMuch(revision, revisions[at + 1])}
-            {at + 1 < revisions.length ? (
+            {howMuch(revision, revisions[index + 1])}
+            {index + 1 < revisions.length ? (
               <Link href={`${home}/revisions/compare?to=${revision.number}`} className="text-link py-1">
                 Compare <span className="sr-only">revision {revision.number} </span>with another
               </Link>

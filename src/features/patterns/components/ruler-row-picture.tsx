@@ -8,22 +8,22 @@ interface Example {
 
 /** An invented row: one measurement in five sizes. */
 const ROW: readonly Example[] = [
-  { size: "S", gapCm: 0.2, lowCm: -0.4, highCm: 0.8, says: "on size" },
-  { size: "M", gapCm: 0.1, lowCm: -0.6, highCm: 0.8, says: "on size" },
-  { size: "L", gapCm: 0.9, lowCm: -0.5, highCm: 2.3, says: "can’t tell yet: 2 more testers in L" },
-  { size: "2X", gapCm: 1.7, lowCm: 0.6, highCm: 2.8, says: "probably too big" },
-  { size: "4X", gapCm: 2.6, lowCm: 1.7, highCm: 3.5, says: "2.6 cm too big" },
+  { size: "S", gapCm: 0.2, lowCm: -0.4, highCm: 0.8, says: "as planned" },
+  { size: "M", gapCm: 0.1, lowCm: -0.6, highCm: 0.8, says: "as planned" },
+  { size: "L", gapCm: 0.9, lowCm: -0.5, highCm: 2.3, says: "not enough data: 2 more testers in L" },
+  { size: "2X", gapCm: 1.7, lowCm: 0.6, highCm: 2.8, says: "probably too wide" },
+  { size: "4X", gapCm: 2.6, lowCm: 1.7, highCm: 3.5, says: "2.6 cm too wide" },
 ];
 const TOLERANCE_CM = 1.5;
 const REACH_CM = 4;
 const WIDTH = 160;
 const MIDDLE = 24;
 
-/** What the page of gaps looks like: a small ruler for each size, drawn from invented numbers. */
+/** An example of the Differences page: a small ruler for each size, with invented numbers. */
 export function RulerRowPicture() {
   return (
     <figure className="mb-12 rounded-sheet border border-line bg-sheet p-5 shadow-sheet sm:p-7">
-      <p className="mb-4 font-semibold">B · Upper arm, with her gauge taken out</p>
+      <p className="mb-4 font-semibold">B · Upper arm, gauge taken into account</p>
       <ul className="grid gap-x-6 gap-y-5 sm:grid-cols-3 lg:grid-cols-5">
         {ROW.map((example) => (
           <li
@@ -37,7 +37,8 @@ export function RulerRowPicture() {
         ))}
       </ul>
       <figcaption className="mt-5 border-t border-line pt-3 text-sm text-soft">
-        Invented numbers. The band is what you allow, the dot what the testers’ garments say, the line how sure that is.
+        Example with invented numbers. The band is your tolerance, the dot the estimate from testers’ garments, the line
+        how certain it is.
       </figcaption>
     </figure>
   );

@@ -9,14 +9,14 @@ interface SanityListProps {
   readonly unit: LengthUnit;
 }
 
-/** What a technical editor would ask about; any of it may be meant. */
+/** Questions that a technical editor would ask; each may be intentional. */
 export function SanityList({ pattern, unit }: SanityListProps) {
   const remarks = sanityRemarks(pattern, (cm) => formatLength(cm, unit));
   if (remarks.length === 0) return null;
   return (
     <Section
-      title="What a technical editor would ask"
-      intro="Nothing here stands in your way: each may be just what you mean."
+      title="Questions from a technical edit"
+      intro="Each of these may be intentional. You can save without changing them."
     >
       <ul className="grid gap-3">
         {remarks.map((remark) => (

@@ -6,13 +6,13 @@ import { SubmitButton } from "@/ui/submit-button";
 import { saveCorrection } from "../correction-actions";
 
 interface SaveCorrectionProps {
-  /** What the form sends beside its own fields: ids, the base's number, the reason, and the numbers as typed. */
+  /** What the form sends besides its own fields: ids, the base's number, the reason, and the numbers as typed. */
   readonly sends: Readonly<Record<string, string>>;
   readonly nextNumber: number;
   readonly questions: readonly string[];
 }
 
-/** Saves exactly what was shown. A save that fails says why, and leaves everything where it is. */
+/** Saves exactly what was shown. If saving fails, it says why and everything stays. */
 export function SaveCorrection({ sends, nextNumber, questions }: SaveCorrectionProps) {
   const [failed, save] = useActionState(saveCorrection, undefined);
   return (
@@ -25,7 +25,7 @@ export function SaveCorrection({ sends, nextNumber, questions }: SaveCorrectionP
         <label className="mb-4 flex gap-3">
           <input type="checkbox" name="meant" required className="mt-1.5 size-5 shrink-0 accent-thread" />
           <span>
-            {questions.join(" ")} <strong>Yes, it is meant.</strong>
+            {questions.join(" ")} <strong>Yes, that’s correct.</strong>
           </span>
         </label>
       )}

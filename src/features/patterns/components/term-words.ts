@@ -12,7 +12,7 @@ export function termWords(term: ExplainedTerm, unit: LengthUnit): string {
   const side = (flats: readonly ExplainedFlat[]) => flats.map((flat) => flatWords(flat, unit)).join(", and ");
   const across = `${formatLength(term.acrossCm, unit)} across (${side(term.across) || "nothing"})`;
   const along = `${formatLength(term.alongCm, unit)} along (${side(term.along) || "nothing"})`;
-  return `${timesWords(term.times)}the slant of ${across} and ${along}, which is ${formatLength(term.eachCm, unit)}`;
+  return `${timesWords(term.times)}the diagonal of ${across} and ${along}, which is ${formatLength(term.eachCm, unit)}`;
 }
 
 function flatWords(term: ExplainedFlat, unit: LengthUnit): string {
@@ -30,12 +30,12 @@ function countWords(term: Extract<ExplainedFlat, { kind: "count" }>, unit: Lengt
   const { times, value, direction, label, fabric, perCm } = term;
   const settled = factorWords(term.settles, direction);
   const stretched = factorWords(term.stretch, direction);
-  const after = `${settled ? `, settled ${settled}` : ""}${stretched ? `, worn ${stretched}` : ""}`;
+  const after = `${settled ? `, ${settled} in the garment` : ""}${stretched ? `, ${stretched} when worn` : ""}`;
   const counted = `${timesWords(times)}${value} ${direction} (${label})`;
   return `${counted} of ${fabric} at ${gaugeWords(perCm, direction, unit)}${after}`;
 }
 
-/** `2 × `, `less 2 × `, nothing for once. */
+/** `2 × `, `less 2 × `, nothing for one. */
 function timesWords(times: number): string {
   const size = Math.abs(times);
   const factor = size === 1 ? "" : `${Number(size.toFixed(4))} × `;

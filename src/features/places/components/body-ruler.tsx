@@ -9,11 +9,11 @@ interface BodyRulerProps extends Ruler {
   /** The whole picture in words. */
   readonly description: string;
   readonly unit: string;
-  /** What a person is, said beside her name. */
+  /** A person's status, shown beside their name. */
   readonly says: (person: RulerPerson) => string;
 }
 
-/** A ruler of bodies: sizes marked with their reach above, people as ticks below, each led to the size where she stands. */
+/** A ruler of body measurements: sizes with their reach above, people as ticks below, with a line from each to their size. */
 export function BodyRuler({ title, description, unit, sizes, people, bars, says }: BodyRulerProps) {
   const id = useId();
   const layout = rulerLayout(sizes, people, bars);
@@ -59,7 +59,7 @@ function Sizes({ layout: { sizes, x, railY } }: { readonly layout: RulerLayout }
         />
       ))}
       {sizes.map((size) => (
-        <SizeMark key={size.id} size={size} x={`${x(size.at)}%`} railY={railY} />
+        <SizeMark key={size.id} size={size} x={`${x(size.index)}%`} railY={railY} />
       ))}
     </>
   );
@@ -119,11 +119,11 @@ function People({ layout, says }: { readonly layout: RulerLayout; readonly says:
       {people.map((person) => (
         <SizeLine key={person.key} {...{ layout, person }} />
       ))}
-      {people.map(({ key, at, y }) => (
+      {people.map(({ key, index, y }) => (
         <line
           key={key}
-          x1={`${x(at)}%`}
-          x2={`${x(at)}%`}
+          x1={`${x(index)}%`}
+          x2={`${x(index)}%`}
           y1={y}
           y2={axisY}
           strokeWidth="1.5"
@@ -143,15 +143,15 @@ interface SizeLineProps {
   readonly className?: string;
 }
 
-/** From a person to the size where she stands; nothing where she waits. */
+/** A line from a person to their size; nothing while they wait. */
 function SizeLine({ layout: { x, sizes, railY, hasInitials }, person, className = "" }: SizeLineProps) {
-  const { at, y, mark, size } = person;
+  const { index, y, mark, size } = person;
   const stands = sizes.find(({ id }) => id === size);
   if (stands === undefined) return null;
   return (
     <line
-      x1={`${x(at)}%`}
-      x2={`${x(stands.at)}%`}
+      x1={`${x(index)}%`}
+      x2={`${x(stands.index)}%`}
       y1={y}
       y2={railY + 5}
       strokeWidth={mark === "locked" ? 2 : 1.2}
@@ -168,10 +168,10 @@ interface PersonProps {
   readonly says: string;
 }
 
-/** One person's head; pointed at, it tells whose it is and shows her line. */
+/** One person's mark; pointing at it shows their name and highlights their line. */
 function Person({ layout, person, says }: PersonProps) {
   const { x, axisY, hasInitials } = layout;
-  const { at, y, mark, name } = person;
+  const { index, y, mark, name } = person;
   const r = hasInitials ? 10 : 4.5;
   return (
     <g className="group/person">
@@ -180,7 +180,7 @@ function Person({ layout, person, says }: PersonProps) {
         {...{ layout, person }}
         className="pointer-events-none opacity-0 stroke-3 group-hover/person:opacity-100"
       />
-      <svg x={`${x(at)}%`} y={y} overflow="visible">
+      <svg x={`${x(index)}%`} y={y} overflow="visible">
         <circle r={r + 3} className="fill-transparent" />
         <PersonShape mark={mark} r={r} />
         {hasInitials ? (
@@ -194,9 +194,9 @@ function Person({ layout, person, says }: PersonProps) {
         ) : null}
       </svg>
       <text
-        x={`${x(at)}%`}
+        x={`${x(index)}%`}
         y={axisY + 42}
-        textAnchor={x(at) < 25 ? "start" : x(at) > 75 ? "end" : "middle"}
+        textAnchor={x(index) < 25 ? "start" : x(index) > 75 ? "end" : "middle"}
         className="fill-ink font-semibold opacity-0 group-hover/person:opacity-100"
       >
         {says.length > MOST_LETTERS ? `${says.slice(0, MOST_LETTERS - 1)}…` : says}

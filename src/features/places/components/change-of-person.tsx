@@ -3,9 +3,9 @@ import { ChangePlace } from "./change-place";
 import type { PlacesFrame } from "./places-frame";
 
 /**
- * How the rows of a table let places be changed: the address, and the form of whoever is being changed.
+ * How the rows of a table change a person's size: the address, and the form of the person being changed.
  *
- * @param person who is being changed; null for nobody.
+ * @param person the person being changed; null for nobody.
  */
 export function changeOf(person: BoardPerson | null, frame: PlacesFrame) {
   const changeHref = frame.hrefWith({ change: undefined });

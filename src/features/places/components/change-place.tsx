@@ -12,7 +12,7 @@ interface ChangePlaceProps {
   readonly callId: string;
   readonly applicationId: string;
   readonly name: string;
-  /** Sizes that she can be moved to. */
+  /** Sizes that they can be moved to. */
   readonly sizes: readonly { readonly id: string; readonly label: string }[];
   /** The page without this form. */
   readonly closeHref: string;
@@ -21,7 +21,7 @@ interface ChangePlaceProps {
 
 const OTHERS: Readonly<Record<ChangePlaceProps["standing"], readonly { kind: Kind; button: string }[]>> = {
   placed: [
-    { kind: "lock", button: "Lock here" },
+    { kind: "lock", button: "Lock this size" },
     { kind: "leave-waiting", button: "Leave waiting" },
   ],
   locked: [
@@ -32,19 +32,19 @@ const OTHERS: Readonly<Record<ChangePlaceProps["standing"], readonly { kind: Kin
   "left waiting": [{ kind: "consider", button: "Consider again" }],
 };
 
-/** What a designer settles about one applicant by hand; opened from her row. */
+/** What a designer decides about one applicant; opened from their row. */
 export function ChangePlace({ callId, applicationId, name, sizes, standing, closeHref }: ChangePlaceProps) {
   const [failed, send, isSending] = useActionState(settlePlace, undefined);
   const id = useId();
   return (
-    <div role="group" aria-label={`Change where ${name} stands`} className="max-w-60 py-2">
+    <div role="group" aria-label={`Change the size of ${name}`} className="max-w-60 py-2">
       <form action={send} className="grid gap-2">
         <input type="hidden" name="callId" value={callId} />
         <input type="hidden" name="applicationId" value={applicationId} />
         <label htmlFor={id} className="text-sm font-semibold">
           Move to
         </label>
-        {/* Her eyes are here: what she has just opened is what she goes on with. */}
+        {/* Focus follows the button that opened this form. */}
         <Select id={id} name="size" autoFocus>
           {sizes.map((size) => (
             <option key={size.id} value={size.id}>

@@ -11,7 +11,7 @@ import { fillPlaceAgain } from "../actions";
 export interface FillChoice {
   readonly applicationId: string;
   readonly name: string;
-  /** Her body beside the size, and how she fits, in words. */
+  /** Their body compared with the size, and how they fit, in words. */
   readonly says: string;
 }
 
@@ -27,13 +27,13 @@ interface FillFormProps {
 type Fields = Record<keyof TesterDates | "applicationId" | "endsOn", string>;
 
 const DAYS: readonly { readonly name: keyof TesterDates | "endsOn"; readonly label: string }[] = [
-  { name: "endsOn", label: "Answer until the end of" },
+  { name: "endsOn", label: "Reply by the end of" },
   { name: "startOn", label: "Start" },
   { name: "swatchBy", label: "Swatch by the end of" },
   { name: "reportBy", label: "Report by the end of" },
 ];
 
-/** Invites one of those waiting into a place that is free again, with days of her own. */
+/** Invites a waiting applicant to an open spot, with their own dates. */
 export function FillForm({ callId, size, sizeLabel, choices, dates, endsOn }: FillFormProps) {
   const first = choices[0]?.applicationId ?? "";
   const defaults = { ...dates, endsOn, applicationId: first };
@@ -56,7 +56,7 @@ export function FillForm({ callId, size, sizeLabel, choices, dates, endsOn }: Fi
         ))}
       </div>
       <Button type="submit" look="quiet" disabled={pending}>
-        {pending ? "Inviting…" : `Invite her to ${sizeLabel}`}
+        {pending ? "Inviting…" : `Invite to ${sizeLabel}`}
       </Button>
     </form>
   );
@@ -71,7 +71,7 @@ interface ChoicesProps {
 function Choices({ choices, field, sizeLabel }: ChoicesProps) {
   return (
     <fieldset className="mb-4">
-      <legend className="mb-1 font-semibold">Of those waiting, the best fit for {sizeLabel} first</legend>
+      <legend className="mb-1 font-semibold">Waiting applicants, best fit for {sizeLabel} first</legend>
       {choices.map(({ applicationId, name, says }) => (
         <label key={applicationId} className="flex min-h-11 cursor-pointer items-baseline gap-3 py-1.5">
           <input

@@ -14,14 +14,14 @@ interface FreePlacesSectionProps {
   readonly frame: PlacesFrame;
 }
 
-/** Places that fell free, and who of those waiting fits best; nobody else moves. */
+/** Spots that have opened up, and the waiting applicants who fit best; nobody else moves. */
 export function FreePlacesSection({ places, loaded, frame }: FreePlacesSectionProps) {
   const { free } = loaded.side;
   if (free.length === 0) return null;
   return (
     <Section
-      title="Places that are free again"
-      intro="Somebody from those waiting can come in, with days of her own. Nobody else is moved, and what was sent by whoever left stays."
+      title="Open spots"
+      intro="You can invite a waiting applicant with their own dates. Nobody else is moved, and reports from testers who left stay."
     >
       <div className="grid gap-4">
         {free.map((each) => (
@@ -44,19 +44,19 @@ function FreePlace({ free, places, loaded, frame }: FreePlaceProps) {
   return (
     <Sheet>
       <h3 className="mb-1">
-        {free.free === 1 ? "1 place" : `${free.free} places`} in {label} {free.free === 1 ? "is" : "are"} free again
+        {free.free === 1 ? "1 open spot" : `${free.free} open spots`} in {label}
       </h3>
       <p className="mb-4 text-soft wrap-anywhere">
-        {left.first.map((testerId, at) => (
+        {left.first.map((testerId, index) => (
           <span key={testerId}>
-            {at > 0 ? " · " : null}
+            {index > 0 ? " · " : null}
             <bdi>{people.nameOf(testerId)}</bdi>: {STATE_WORDS[people.stateOf(testerId) ?? "stopped"].toLowerCase()}
           </span>
         ))}
         {left.many > left.first.length ? ` · and ${left.many - left.first.length} more` : null}
       </p>
       {choices.length === 0 ? (
-        <p>Nobody who waits can take it: no body is within reach of {label}, or it is not accepted.</p>
+        <p>No waiting applicant can take it: {label} doesn’t fit them, or they didn’t accept this size.</p>
       ) : frame.mayAct && places.laterDates !== null ? (
         <FillForm
           {...{ size, choices }}
@@ -83,7 +83,7 @@ function choicesOf({ free, loaded: { people }, frame }: Omit<FreePlaceProps, "pl
     const waiting = people.find(application);
     const fit = people.fitOf(application, free.size);
     if (waiting === null || fit === null) return [];
-    const wish = isFirstChoice ? ", her 1st choice" : "";
+    const wish = isFirstChoice ? ", their 1st choice" : "";
     const says = `${bodyWords(fit, frame.measurements, frame.unit)}: ${fitWord(fit.bodyMisfit, frame.measurements.length)} (${fit.misfit.toFixed(2)})${wish}`;
     return [{ applicationId: application, name: waiting.name, says }];
   });

@@ -9,7 +9,7 @@ interface InvitationListProps {
   readonly mayEdit: boolean;
 }
 
-/** Who was invited, each with the message to copy as long as an answer is awaited. */
+/** Who was invited, each with a message to copy until they answer. */
 export function InvitationList({ invitations, mayEdit }: InvitationListProps) {
   if (invitations.length === 0) return null;
   return (
@@ -35,7 +35,7 @@ function Invitation({ invitation: { testerId, name, sizeLabel, state, message, l
       </p>
       {!mayEdit ? null : message === null ? (
         <p className="text-sm text-soft wrap-anywhere">
-          Her link: <span className="select-all">{link}</span>
+          Their link: <span className="select-all">{link}</span>
         </p>
       ) : (
         <details>
@@ -46,7 +46,7 @@ function Invitation({ invitation: { testerId, name, sizeLabel, state, message, l
               for <bdi>{name}</bdi>
             </span>
           </summary>
-          <CopyText id={`message-${testerId}`} label={`Message for ${name}`} text={message} button="Copy the message" />
+          <CopyText id={`message-${testerId}`} label={`Message for ${name}`} text={message} button="Copy message" />
         </details>
       )}
     </li>

@@ -2,14 +2,14 @@ import { Sheet } from "@/ui/sheet";
 import { invitationsNeeded, type Loss } from "../places-loss";
 import type { StoredSize } from "../stored-placing";
 
-/** How many to invite so that enough come to the end, by size. */
+/** How many people to invite so that enough finish, by size. */
 export function InvitationsNeeded({ sizes, loss }: { readonly sizes: readonly StoredSize[]; readonly loss: Loss }) {
   const asked = sizes.filter(({ least }) => least > 0);
   const leasts = [...new Set(asked.map(({ least }) => least))].toSorted((one, other) => one - other);
   if (leasts.length === 0) return null;
   return (
     <Sheet className="text-sm">
-      <h2 className="mb-2 text-lg">How many to invite</h2>
+      <h2 className="mb-2 text-lg">How many people to invite</h2>
       <ul className="mb-2 grid gap-1">
         {leasts.map((least) => (
           <Needed key={least} {...{ least, loss }} sizes={asked.filter((size) => size.least === least)} />
@@ -32,10 +32,10 @@ function Needed({ least, sizes, loss }: NeededProps) {
   const few = sizes.filter(({ wanted }) => wanted < invited);
   return (
     <li>
-      To have <strong>{least}</strong> finish four times in five, invite <strong>{invited}</strong>:{" "}
+      To have <strong>{least}</strong> finish with 80 % certainty, invite <strong>{invited}</strong> per size:{" "}
       {sizes.map(({ label }) => label).join(", ")}.
       {few.length > 0
-        ? ` You want fewer in ${few.map(({ label, wanted }) => `${label} (${wanted})`).join(", ")}.`
+        ? ` You have fewer spots in ${few.map(({ label, wanted }) => `${label} (${wanted})`).join(", ")}.`
         : null}
     </li>
   );
@@ -44,6 +44,6 @@ function Needed({ least, sizes, loss }: NeededProps) {
 function lossWords({ share, record }: Loss): string {
   const percent = `${Math.round(100 * share)} %`;
   if (record === null)
-    return `Reckoned with a loss of ${percent}, as is common practice (no source). Once 10 testers of earlier calls are on record, the owner’s own loss takes its place.`;
-  return `Reckoned with the owner’s own loss of ${percent}: of ${record.invited} invited to calls that are closed, ${record.reported} reported.`;
+    return `This assumes that ${percent} of testers drop out. Once at least 10 people were invited to your closed tests, your own drop-out rate is used.`;
+  return `This assumes that ${percent} of testers drop out, as in your closed tests: ${record.reported} of ${record.invited} people invited sent a report.`;
 }

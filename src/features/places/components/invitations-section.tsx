@@ -11,16 +11,16 @@ interface InvitationsSectionProps {
   readonly page: InvitationPage;
   /** How many were invited just now; null where nothing was sent. */
   readonly sent: number | null;
-  /** She may invite; others see no links. */
+  /** The viewer may invite; others see no links. */
   readonly mayEdit: boolean;
   /** The address of another page. */
   readonly hrefOf: (page: number) => string;
 }
 
-/** More of those who are past answering are folded, so that whom a message is for stands on top. */
+/** More answered invitations than this are collapsed, so that people who still need a message come first. */
 const MOST_ANSWERED = 10;
 
-/** Who has been invited, with the message to copy as long as an answer is awaited. */
+/** Who has been invited, with a message to copy until they answer. */
 export function InvitationsSection({ callId, page, sent, mayEdit, hrefOf }: InvitationsSectionProps) {
   const { invitations } = page;
   if (invitations.length === 0) return null;
@@ -32,8 +32,8 @@ export function InvitationsSection({ callId, page, sent, mayEdit, hrefOf }: Invi
         title="Invitations"
         intro={
           <>
-            {mayEdit ? "Copy each message and send it as you like; nothing is sent from here. " : null}
-            How they get on, and taking an invitation back, is on{" "}
+            {mayEdit ? "Sizewright sends no email. Copy each message and send it yourself. " : null}
+            To follow their progress or withdraw an invitation, see{" "}
             <Link href={`/calls/${callId}/progress`} className="text-link">
               Progress
             </Link>
@@ -47,7 +47,7 @@ export function InvitationsSection({ callId, page, sent, mayEdit, hrefOf }: Invi
           {answered.length > MOST_ANSWERED && awaited.length > 0 ? (
             <details className={awaited.length > 0 ? "mt-3 border-t border-line pt-1" : ""}>
               <summary className="inline-flex min-h-11 items-center text-thread underline underline-offset-4">
-                {answered.length} whose answer is not awaited any more
+                {answered.length} answered or ended
               </summary>
               <InvitationList invitations={answered} mayEdit={mayEdit} />
             </details>
@@ -64,10 +64,10 @@ export function InvitationsSection({ callId, page, sent, mayEdit, hrefOf }: Invi
 }
 
 function Sent({ sent }: { readonly sent: number }) {
-  if (sent === 0) return <Notice>Nobody was left to invite: these invitations had been made already.</Notice>;
+  if (sent === 0) return <Notice>Nobody was left to invite: these people had been invited already.</Notice>;
   return (
     <Notice tone="done" title={sent === 1 ? "1 person is invited" : `${sent} people are invited`}>
-      Now copy each message and send it.
+      Now copy and send each message.
     </Notice>
   );
 }

@@ -2,7 +2,7 @@ import Link from "next/link";
 import type { LoadedBoard } from "../loaders";
 import type { PlacesFrame } from "./places-frame";
 
-/** Who is not considered at all, and why: no word, a no, a maybe, a body that is not known. */
+/** Who is not considered, and why: no decision yet, a no, a maybe, or a missing measurement. */
 export function LeftOut({ loaded, frame }: { readonly loaded: LoadedBoard; readonly frame: PlacesFrame }) {
   const { board, side, people } = loaded;
   const { fitBy, withdrawn } = board;
@@ -13,7 +13,7 @@ export function LeftOut({ loaded, frame }: { readonly loaded: LoadedBoard; reado
     <div className="-mt-6 mb-12 text-sm text-soft">
       {says.length > 0 ? (
         <p>
-          Not considered: {says.join(", ")}. Say yes, maybe or no on{" "}
+          Not considered: {says.join(", ")}. Decide on{" "}
           <Link href={`/calls/${frame.callId}/applications`} className="text-link">
             Applications
           </Link>
@@ -22,23 +22,27 @@ export function LeftOut({ loaded, frame }: { readonly loaded: LoadedBoard; reado
       ) : null}
       {withoutBody.first.map(({ application, missing }) => (
         <p key={application} className="wrap-anywhere">
-          <bdi className="font-semibold">{people.nameOf(application)}</bdi> cannot be placed: no{" "}
-          {missing.map((id) => (frame.measurements[fitBy.indexOf(id)] ?? id).toLowerCase()).join(" and no ")} is known.
+          <bdi className="font-semibold">{people.nameOf(application)}</bdi> can’t get a size without{" "}
+          {missing.map((id) => (frame.measurements[fitBy.indexOf(id)] ?? id).toLowerCase()).join(" and ")}.
         </p>
       ))}
       {withoutBody.many > withoutBody.first.length ? (
-        <p>So it is with {withoutBody.many - withoutBody.first.length} more.</p>
+        <p>{withoutBody.many - withoutBody.first.length} more are missing a measurement.</p>
       ) : null}
-      {withdrawn > 0 ? <p>{withdrawn} of those who applied withdrew.</p> : null}
+      {withdrawn > 0 ? (
+        <p>
+          {withdrawn} {withdrawn === 1 ? "person has" : "people have"} withdrawn.
+        </p>
+      ) : null}
     </div>
   );
 }
 
 function countWords({ board: { words }, considering }: LoadedBoard): string[] {
   const counts = [
-    { many: words.none, of: "without a word of yours" },
-    { many: considering === "yes" ? words.maybe : 0, of: "with a maybe" },
-    { many: words.no, of: "with a no" },
+    { many: words.none, of: "to decide" },
+    { many: considering === "yes" ? words.maybe : 0, of: "maybe" },
+    { many: words.no, of: "rejected" },
   ];
   return counts.filter(({ many }) => many > 0).map(({ many, of }) => `${many} ${of}`);
 }

@@ -7,18 +7,18 @@ import type { Standing } from "../board-people";
 import { PersonShape } from "./person-shape";
 import { STANDING_MARKS, STANDING_WORDS } from "./standing-words";
 
-/* Rows are drawn from a few words each in the browser's own way, for a page that sends every cell twice weighs twice. */
+/* A client component that draws rows from a few strings each, because a server component would send every cell twice. */
 
 interface PersonWords {
   readonly id: string;
   readonly name: string;
   readonly standing: Standing;
-  /** Something can be settled about her by hand. */
+  /** The designer can change something about them. */
   readonly mayChange: boolean;
 }
 
 export interface PlacedWords extends PersonWords {
-  /** A measurement each: how her body differs from the size, and whether it is out of reach; null where it is not known. */
+  /** One per measurement: how their body differs from the size, and whether it is out of reach; null where unknown. */
   readonly fit: {
     readonly differences: readonly (readonly [says: string, isBeyond: boolean])[];
     readonly word: string;
@@ -36,13 +36,13 @@ export interface WaitingWords extends PersonWords {
 
 interface RowsProps<Words> {
   readonly rows: readonly Words[];
-  /** The page's address, to which the id of whoever is to be changed is added. */
+  /** The page's address, to which the id of the person to change is added. */
   readonly changeHref: string;
-  /** The form of whoever is being changed. */
+  /** The form of the person being changed. */
   readonly changing: { readonly id: string; readonly form: ReactNode } | null;
 }
 
-/** Who stands in a size. */
+/** The people in a size. */
 export function PlacedRows({
   measurements,
   rows,
@@ -53,12 +53,12 @@ export function PlacedRows({
       <PersonHead person={row} {...change} />
       {row.fit === null ? (
         <td colSpan={measurements + 1} className="text-soft">
-          her body is not known here
+          measurement not known
         </td>
       ) : (
         <>
-          {row.fit.differences.map(([says, isBeyond], at) => (
-            <td key={at} className="min-w-28">
+          {row.fit.differences.map(([says, isBeyond], index) => (
+            <td key={index} className="min-w-28">
               {isBeyond ? <span aria-hidden="true">▲ </span> : null}
               {says}
             </td>
@@ -74,13 +74,13 @@ export function PlacedRows({
   ));
 }
 
-/** Who waits, with their bodies and why. */
+/** Who is waiting, with their measurements and why. */
 export function WaitingRows({ rows, ...change }: RowsProps<WaitingWords>) {
   return rows.map((row) => (
     <tr key={row.id} className={TABLE_ROW}>
       <PersonHead person={row} {...change} />
-      {row.lengths.map((length, at) => (
-        <td key={at} className="min-w-24 whitespace-nowrap">
+      {row.lengths.map((length, index) => (
+        <td key={index} className="min-w-24 whitespace-nowrap">
           {length}
         </td>
       ))}
@@ -89,7 +89,7 @@ export function WaitingRows({ rows, ...change }: RowsProps<WaitingWords>) {
   ));
 }
 
-/** A name with the mark that stands for it on the ruler, what the mark means, and the way to change the place. */
+/** A name with its mark on the ruler, what the mark means, and a link to change the size. */
 function PersonHead({
   person: { id, name, standing, mayChange },
   changeHref,
@@ -115,10 +115,10 @@ function PersonHead({
           prefetch={false}
           className="inline-flex min-h-9 items-center text-sm text-link"
         >
-          Change …
+          Change …{" "}
           <span className="sr-only">
             {" "}
-            where <bdi>{name}</bdi> stands
+            the size of <bdi>{name}</bdi>{" "}
           </span>
         </Link>
       )}
@@ -126,7 +126,7 @@ function PersonHead({
   );
 }
 
-/** Longer names would push everybody else out of sight. */
+/** Longer names would push everything else out of sight. */
 const MOST_LETTERS = 60;
 
 function shortened(name: string): string {

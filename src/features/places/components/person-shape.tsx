@@ -6,7 +6,7 @@ interface PersonShapeProps {
   readonly r: number;
 }
 
-/** A person about the origin: a disc where the solver has placed her, a square where the designer has, a diamond once she is invited, a ring while she waits. */
+/** A person's mark around the origin: a disc if placed by Sizewright, a square if by the designer, a diamond once invited, a ring while waiting. */
 export function PersonShape({ mark, r }: PersonShapeProps) {
   switch (mark) {
     case "placed":
@@ -20,10 +20,10 @@ export function PersonShape({ mark, r }: PersonShapeProps) {
   }
 }
 
-/** What a mark means, for the legend and for those who hear the page. */
+/** What a mark means, for the legend and for screen readers. */
 export const MARK_WORDS: Readonly<Record<PersonMark, string>> = {
-  placed: "placed by the solver",
-  locked: "given this size by you",
+  placed: "placed by Sizewright",
+  locked: "locked by you",
   invited: "invited",
   waiting: "waiting",
 };

@@ -2,7 +2,7 @@ import { ButtonLink } from "@/ui/button";
 import { EmptyState } from "@/ui/empty-state";
 import type { LoadedBoard, LoadedPlaces } from "../loaders";
 
-/** What is missing before places can be given; null where nothing is. */
+/** What is missing before sizes can be assigned; null where nothing is. */
 export function placesMissing(
   { isPublished }: LoadedPlaces,
   { board, side }: LoadedBoard,
@@ -20,37 +20,37 @@ interface PlacesEmptyProps {
   readonly applicants: number;
 }
 
-/** What stands where nobody can be placed yet, and the way on. */
+/** Shown while sizes cannot be assigned yet, with the next step. */
 export function PlacesEmpty({ callId, missing, applicants }: PlacesEmptyProps) {
   switch (missing) {
     case "opening":
       return (
         <EmptyState
-          title="This call is not published yet"
-          actions={<ButtonLink href={`/calls/${callId}/opening`}>To the opening</ButtonLink>}
+          title="The tester call is not published yet"
+          actions={<ButtonLink href={`/calls/${callId}/opening`}>Publish the tester call</ButtonLink>}
         >
-          Once it is, people can apply; those with your yes are placed here, each in the size that her body and her
-          wishes speak for.
+          Once it is, people can apply. Those you accept appear here, each in the size that best fits their measurements
+          and preferences.
         </EmptyState>
       );
     case "places":
       return (
         <EmptyState
-          title="No places are set yet"
-          actions={<ButtonLink href={`/calls/${callId}/opening`}>Set the places</ButtonLink>}
+          title="No tester spots yet"
+          actions={<ButtonLink href={`/calls/${callId}/opening`}>Set tester spots</ButtonLink>}
         >
-          Say in the opening how many testers each size is to have.
+          Enter how many testers you want in each size.
         </EmptyState>
       );
     case "words":
       return (
         <EmptyState
-          title={applicants === 0 ? "Nobody has applied yet" : "Nobody has your yes yet"}
-          actions={<ButtonLink href={`/calls/${callId}/applications`}>See the applications</ButtonLink>}
+          title={applicants === 0 ? "Nobody has applied yet" : "You haven’t accepted anyone yet"}
+          actions={<ButtonLink href={`/calls/${callId}/applications`}>See applications</ButtonLink>}
         >
           {applicants === 0
-            ? "Those who apply, and whom you say yes to, are placed here."
-            : `${applicants === 1 ? "1 person has" : `${applicants} people have`} applied. Those with your yes are placed here, each in the size that her body and her wishes speak for.`}
+            ? "People who apply appear here once you accept them."
+            : `${applicants === 1 ? "1 person has" : `${applicants} people have`} applied. Those you accept appear here, each in the size that best fits their measurements and preferences.`}
         </EmptyState>
       );
   }

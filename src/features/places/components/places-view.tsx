@@ -27,7 +27,7 @@ interface PlacesViewProps {
   readonly query: PlacesQuery;
 }
 
-/** Who gets which size: solved, looked at, settled by hand, sent, and filled again where somebody left. */
+/** Who gets which size: assign, review, adjust by hand, invite, and refill spots. */
 export function PlacesView({ places, pattern, call, unit, query }: PlacesViewProps) {
   const { status, loaded } = places;
   const { callId } = call;
@@ -44,7 +44,7 @@ export function PlacesView({ places, pattern, call, unit, query }: PlacesViewPro
   const frame = frameOf(loaded, { pattern, call, unit, query });
   return (
     <>
-      {call.isOpen ? null : <Notice>This call is closed: places stay as they are.</Notice>}
+      {call.isOpen ? null : <Notice>This test is closed. Sizes can’t be changed any more.</Notice>}
       {state}
       <Board {...{ places, loaded, frame }} />
       <InvitationsSection
@@ -61,7 +61,7 @@ export function PlacesView({ places, pattern, call, unit, query }: PlacesViewPro
 interface PlacingStateProps {
   readonly callId: string;
   readonly status: PlacingStatus;
-  /** Something is shown that was calculated before. */
+  /** An earlier result is shown. */
   readonly isShown: boolean;
 }
 
@@ -75,8 +75,8 @@ function PlacingState({ callId, status, isShown }: PlacingStateProps) {
         <Notice title={isShown ? "Updating" : "Calculating who fits which size"}>
           <p>
             {isShown
-              ? "Applications, testers or sizes have changed. What you see is from before; this page shows the new state as soon as it is there."
-              : "This page shows the sizes and testers as soon as they are there."}
+              ? "Applications, testers or sizes have changed. You see the previous state; the new one appears here as soon as it is ready."
+              : "Sizes and testers appear here as soon as they are ready."}
           </p>
           <WatchFor address={`/calls/${callId}/places/state`} />
         </Notice>
@@ -84,8 +84,8 @@ function PlacingState({ callId, status, isShown }: PlacingStateProps) {
     case "failed":
       return (
         <Notice tone="problem" title="Who fits which size cannot be calculated">
-          The pattern or an application cannot be read; all of them are kept. Save the pattern again, or tell whoever
-          runs Sizewright. It is calculated again with the next change.
+          The pattern or an application cannot be read. Nothing is lost. Save the pattern again, or tell the person who
+          runs Sizewright. The next change starts a new calculation.
         </Notice>
       );
   }
@@ -117,13 +117,13 @@ function Board({ places, loaded, frame }: BoardProps) {
       </div>
       <FreePlacesSection {...{ places, loaded, frame }} />
       {measurement === undefined ? (
-        <Notice>This call asks for no body measurement that decides the size, so nobody’s fit is known.</Notice>
+        <Notice>Applicants are not asked for a measurement that decides the size, so nobody’s fit is known.</Notice>
       ) : (
         <RulerSection {...{ loaded, frame, measurement }} hrefOf={(id) => frame.hrefWith({ by: id })} />
       )}
       {isFirst ? null : <WhoStandsWhere {...{ loaded, frame }} />}
       {side.waiting > 0 ? (
-        <Section title={isFirst ? "Who can be placed" : "Who is waiting"}>
+        <Section title={isFirst ? "Applicants to assign" : "Who is waiting"}>
           <WaitingTable {...{ loaded, frame }} />
         </Section>
       ) : null}
@@ -142,8 +142,8 @@ function WhoStandsWhere({ loaded, frame }: { readonly loaded: LoadedBoard; reado
   return (
     <>
       <Section
-        title="Who stands where"
-        intro="Close: on the average within a quarter of the way to the next size. Fair: no other size is nearer. Far: another size is nearer. The number is the misfit with her wishes; 0 is a perfect fit."
+        title="Sizes and testers"
+        intro="Close: on average within a quarter of the step to the next size. Fair: no other size is closer. Far: another size is closer. The number combines fit and preferences; 0 is a perfect match."
       >
         <PlacingTable {...{ loaded, frame }} />
       </Section>

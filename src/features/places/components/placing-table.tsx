@@ -16,13 +16,13 @@ interface PlacingTableProps {
   readonly frame: PlacesFrame;
 }
 
-/** Who stands in which size, a part a size. */
+/** Who has which size, a part per size. */
 export function PlacingTable({ loaded, frame }: PlacingTableProps) {
   const { board, shown, people } = loaded;
   const changed = people.find(frame.query.change ?? "");
   const isListed = ({ id }: StoredSize) => shown.listed.has(id) || changed?.size === id;
   return (
-    <TableFrame label="Who stands in which size">
+    <TableFrame label="Sizes and testers">
       <table className={`${TABLE} [&_td]:align-top`}>
         <thead className={TABLE_HEAD}>
           <tr>
@@ -33,8 +33,8 @@ export function PlacingTable({ loaded, frame }: PlacingTableProps) {
               </th>
             ))}
             <th scope="col">Fit</th>
-            <th scope="col">Her wish</th>
-            <th scope="col">Why here</th>
+            <th scope="col">Preference</th>
+            <th scope="col">Why this size</th>
           </tr>
         </thead>
         {board.sizes.filter(isDrawn).map((size) => (
@@ -50,11 +50,11 @@ export function PlacingTable({ loaded, frame }: PlacingTableProps) {
 
 interface SizePeopleProps extends PlacingTableProps {
   readonly size: StoredSize;
-  /** Whose place is being changed. */
+  /** Whose size is being changed. */
   readonly changed: BoardPerson | null;
 }
 
-/** Those of a size, a page of them at a time; and who is being changed there. */
+/** The people of a size, a page at a time, and who is being changed there. */
 function SizePeople({ size: { id, label }, loaded, frame, changed }: SizePeopleProps) {
   const { page, pages, from, many } = loaded.shown.listed.get(id) ?? { page: 1, pages: 1, from: 0, many: 0 };
   const onPage = loaded.people.among(from, many);
@@ -70,7 +70,7 @@ function SizePeople({ size: { id, label }, loaded, frame, changed }: SizePeopleP
         <tr>
           <td colSpan={frame.measurements.length + 4}>
             <Paging
-              label={`Pages of those in ${label}`}
+              label={`Pages of testers in ${label}`}
               {...{ page, pages }}
               hrefOf={(placed) => frame.hrefWith({ placed, change: undefined })}
             />
@@ -103,10 +103,14 @@ function SizeHead({ size, frame, isFolded, isListed }: SizeHeadProps) {
             {invited > 0 ? `, ${invited} of them invited` : ""}
             {least > 0 ? `; at least ${least}` : ""}
           </span>
-          {missing > 0 ? <SizeProblem>{missing} short of the least</SizeProblem> : null}
+          {missing > 0 ? (
+            <SizeProblem>
+              {missing} {missing === 1 ? "tester" : "testers"} missing
+            </SizeProblem>
+          ) : null}
           {over > 0 ? (
             <SizeProblem>
-              {over} more than there are places: unlock or move {over === 1 ? "one" : over}, or want more testers here
+              {over} too many: unlock or move {over === 1 ? "one" : over}, or add {over === 1 ? "a spot" : "spots"} here
             </SizeProblem>
           ) : null}
           {isFolded && many > 0 ? (
@@ -116,7 +120,7 @@ function SizeHead({ size, frame, isFolded, isListed }: SizeHeadProps) {
               prefetch={false}
               className="ml-3 inline-flex min-h-9 items-center text-sm font-normal text-link"
             >
-              {isListed ? "Fold" : many === 1 ? "Show who" : `Show all ${many}`}
+              {isListed ? "Hide" : many === 1 ? "Show who" : `Show all ${many}`}
               <span className="sr-only"> in {label}</span>
             </Link>
           ) : null}
@@ -129,7 +133,7 @@ function SizeHead({ size, frame, isFolded, isListed }: SizeHeadProps) {
 /** `bust 86 cm, upper arm 28 cm · `. */
 function bodyOfSize({ marks }: StoredSize, { measurements, unit }: PlacesFrame): string {
   const lengths = marks.map(
-    ({ bodyCm }, at) => `${(measurements[at] ?? "").toLowerCase()} ${formatLength(bodyCm, unit)}`,
+    ({ bodyCm }, index) => `${(measurements[index] ?? "").toLowerCase()} ${formatLength(bodyCm, unit)}`,
   );
   return lengths.length === 0 ? "" : `${lengths.join(", ")} · `;
 }

@@ -11,7 +11,7 @@ interface RulerCrowdProps {
 
 /** Between two bars, percent of the width. */
 const GAP = 0.2;
-/** Between the highest bar and the sizes, so that the lines between them can be told apart. */
+/** Between the highest bar and the sizes, so that the lines between them stay distinct. */
 const FAN_PX = 120;
 /** From the axis upwards. */
 const STACK = ["invited", "placed", "locked", "waiting"] as const satisfies PersonMark[];
@@ -29,7 +29,7 @@ interface DrawnBar extends RulerBar {
   readonly topY: number;
 }
 
-/** Too many people for a head each: bars of how many there are, with a line to each size that some of a bar stand in. */
+/** Too many people for a mark each: bars of how many there are, with a line to each size of the people in a bar. */
 export function RulerCrowd({ layout, bars, unit }: RulerCrowdProps) {
   const { drawn, pxAPerson } = drawnBars(layout, bars);
   return (
@@ -71,7 +71,7 @@ function countOf(groups: RulerBar["groups"], isMeant: (mark: PersonMark) => bool
   return groups.reduce((sum, { mark, many }) => sum + (isMeant(mark) ? many : 0), 0);
 }
 
-/** How tall one person is in a bar, and where the bars stand. */
+/** The height of one person in a bar, and the baseline of the bars. */
 function drawnBars(
   { x, axisY, railY }: RulerLayout,
   bars: readonly RulerBar[],
@@ -121,7 +121,7 @@ function linesPath({
       const from = `M${(left + width / 2).toFixed(1)} ${topY}`;
       return sizes
         .filter(({ id }) => standing.includes(id))
-        .map(({ at }) => `${from}L${x(at).toFixed(1)} ${(railY + 5).toFixed(0)}`);
+        .map(({ index }) => `${from}L${x(index).toFixed(1)} ${(railY + 5).toFixed(0)}`);
     })
     .join("");
 }

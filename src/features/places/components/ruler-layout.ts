@@ -6,8 +6,8 @@ import type { PersonMark } from "../stored-placing";
 export interface RulerSize {
   readonly id: string;
   readonly label: string;
-  readonly at: number;
-  /** From where to where a body is within its reach. */
+  readonly index: number;
+  /** The range of bodies within its reach. */
   readonly from: number;
   readonly to: number;
   readonly filled: number;
@@ -18,13 +18,13 @@ export interface RulerSize {
 export interface RulerPerson {
   readonly key: string;
   readonly name: string;
-  readonly at: number;
+  readonly index: number;
   readonly mark: PersonMark;
-  /** Where she stands; null where she waits. */
+  /** Their size; null while they wait. */
   readonly size: string | null;
 }
 
-/** How many people have a body from one length to another, by what they are and where they stand. */
+/** How many people have a body measurement within a range, by status and size. */
 export interface RulerBar {
   readonly from: number;
   readonly to: number;
@@ -36,11 +36,11 @@ export interface RulerLayout {
   readonly x: (value: number) => number;
   readonly ticks: readonly number[];
   readonly leastWidthPx: number;
-  /** Few enough that each head has room for an initial. */
+  /** Few enough that each mark has room for an initial. */
   readonly hasInitials: boolean;
   readonly sizes: readonly (RulerSize & { readonly labelY: number; readonly reachY: number })[];
   readonly people: readonly (RulerPerson & { readonly y: number })[];
-  /** Where the sizes' marks stand, and where the axis. */
+  /** The positions of the sizes' marks and of the axis. */
   readonly railY: number;
   readonly axisY: number;
   readonly heightPx: number;
@@ -56,23 +56,26 @@ const FAN = 92;
 const FAN_OF_MANY = 150;
 const MOST_INITIALS = 36;
 const TALLEST_PEOPLE = 210;
-/** Below the axis: its numbers, and the name of whoever is pointed at. */
+/** Below the axis: its numbers, and the name shown on hover. */
 const BELOW = 52;
 
-/** Where everything stands on a ruler of bodies: sizes on top; people below on the axis, or bars in their place. */
+/** The layout of a ruler of bodies: sizes on top; people below on the axis, or bars in their place. */
 export function rulerLayout(
   sizes: readonly RulerSize[],
   people: readonly RulerPerson[],
   bars: readonly RulerBar[] | null = null,
 ): RulerLayout {
   const leastWidthPx = Math.max(LEAST_WIDTH_PX, WIDTH_A_SIZE_PX * sizes.length);
-  const ends = [...[...sizes, ...(bars ?? [])].flatMap(({ from, to }) => [from, to]), ...people.map(({ at }) => at)];
+  const ends = [
+    ...[...sizes, ...(bars ?? [])].flatMap(({ from, to }) => [from, to]),
+    ...people.map(({ index }) => index),
+  ];
   const scale = scaleLinear()
     .domain([Math.min(...ends), Math.max(...ends)])
     .range([MARGIN, 100 - MARGIN]);
   const percent = (px: number) => (100 * px) / leastWidthPx;
   const labels = dotLanes(
-    sizes.map(({ at }) => scale(at)),
+    sizes.map(({ index }) => scale(index)),
     percent(LABEL_PX),
   );
   const reaches = spanLanes(sizes);
@@ -80,7 +83,7 @@ export function rulerLayout(
   const railY = top + REACH_LANE * laneCount(reaches) + 6;
   const hasInitials = people.length <= MOST_INITIALS;
   const lanes = dotLanes(
-    people.map(({ at }) => scale(at)),
+    people.map(({ index }) => scale(index)),
     percent(hasInitials ? 22 : 10),
   );
   const step = Math.min(hasInitials ? 23 : 11, TALLEST_PEOPLE / laneCount(lanes));

@@ -28,19 +28,19 @@ export function RulerSection({ loaded, frame, measurement, hrefOf }: RulerSectio
   const says = (person: RulerPerson) => personSays(person, { unit, labelOf });
   return (
     <Section
-      title={`Bodies on a ruler: ${label.toLowerCase()}`}
+      title={`Applicants and sizes by ${label.toLowerCase()}`}
       intro={
         ruler.bars !== null
-          ? "How many people have which body; lines lead from a bar to the sizes where they are placed. The band behind a size is its reach."
-          : "Each person stands where their body is; a line leads to the size where they are placed. The band behind a size is its reach."
+          ? "Each bar shows how many people have this measurement; lines lead to their sizes. The band behind a size shows which bodies it fits."
+          : "Each person is at their measurement; a line leads to their size. The band behind a size shows which bodies it fits."
       }
       actions={
         fitBy.length > 1 ? (
           <ChoiceLinks
-            label="The ruler’s measurement"
-            choices={fitBy.map((id, at) => ({
+            label="Measurement"
+            choices={fitBy.map((id, index) => ({
               href: hrefOf(id),
-              label: frame.measurements[at] ?? id,
+              label: frame.measurements[index] ?? id,
               current: id === measurement,
             }))}
           />
@@ -48,7 +48,7 @@ export function RulerSection({ loaded, frame, measurement, hrefOf }: RulerSectio
       }
     >
       <BodyRuler
-        title={`${label} of everybody, and the sizes`}
+        title={`${label} of everyone, and the sizes`}
         description={rulerDescription(ruler, says)}
         unit={unit}
         {...ruler}

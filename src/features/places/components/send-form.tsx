@@ -9,14 +9,14 @@ import { sendInvitations } from "../actions";
 
 interface SendFormProps {
   readonly callId: string;
-  /** Names the placing that stands on the page. */
+  /** Identifies the placing on the page. */
   readonly saw: string;
   readonly endsOn: string;
   readonly timeZone: string;
   readonly count: number;
 }
 
-/** Invites all who stand in a size, as they stand on this page. */
+/** Invites everyone who has a size on this page. */
 export function SendForm({ callId, saw, endsOn, timeZone, count }: SendFormProps) {
   const { formProps, formErrors, fields, pending } = useActionForm<Record<"endsOn", string>>(sendInvitations, {
     endsOn,
@@ -28,8 +28,8 @@ export function SendForm({ callId, saw, endsOn, timeZone, count }: SendFormProps
       <input type="hidden" name="saw" value={saw} />
       <Field
         id={fields.endsOn.id}
-        label="They can answer until the end of"
-        hint={`The day in ${timeZone}. After it an unanswered place is free again.`}
+        label="They can reply until the end of"
+        hint={`Time zone: ${timeZone}. After this day, unanswered spots open up again.`}
         errors={fields.endsOn.errors}
       >
         <TextInput
@@ -39,7 +39,7 @@ export function SendForm({ callId, saw, endsOn, timeZone, count }: SendFormProps
         />
       </Field>
       <Button type="submit" disabled={pending}>
-        {pending ? "Inviting…" : count === 1 ? "Invite this 1 person" : `Invite these ${count} people`}
+        {pending ? "Inviting…" : count === 1 ? "Invite 1 person" : `Invite ${count} people`}
       </Button>
     </form>
   );

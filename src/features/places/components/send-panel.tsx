@@ -13,7 +13,7 @@ interface SendPanelProps {
   readonly isAsSolved: boolean;
 }
 
-/** Whom sending would invite, to which size: what is listed here and nothing else. */
+/** Who would be invited to which size: exactly those listed here. */
 export function SendPanel({ loaded, frame, endsOn, timeZone, isAsSolved }: SendPanelProps) {
   const { board, shown, people } = loaded;
   const { sizes } = board;
@@ -23,8 +23,8 @@ export function SendPanel({ loaded, frame, endsOn, timeZone, isAsSolved }: SendP
   const over = sizes.filter((size) => size.over > 0).map(({ label }) => label);
   return (
     <Section
-      title="Send"
-      intro="Each of them gets a page of her own to say yes or no. Nothing is mailed from here: the messages with the links are then below, for you to copy."
+      title="Send invitations"
+      intro="Each person gets their own page to say yes or no. Sizewright sends no email: you copy the messages with the links below and send them yourself."
     >
       <Sheet>
         <dl className="mb-6 grid gap-x-4 gap-y-2 sm:grid-cols-[auto_1fr]">
@@ -34,9 +34,9 @@ export function SendPanel({ loaded, frame, endsOn, timeZone, isAsSolved }: SendP
               <dd className="wrap-anywhere max-sm:mb-2">
                 {!shown.areNamed
                   ? `${placed}`
-                  : people.among(from + invited, placed).map(({ key, name }, at) => (
+                  : people.among(from + invited, placed).map(({ key, name }, index) => (
                       <span key={key}>
-                        {at > 0 ? ", " : null}
+                        {index > 0 ? ", " : null}
                         <bdi>{name}</bdi>
                       </span>
                     ))}
@@ -45,11 +45,13 @@ export function SendPanel({ loaded, frame, endsOn, timeZone, isAsSolved }: SendP
           ))}
         </dl>
         {isAsSolved ? null : (
-          <p className="mb-4 text-soft">This is not what solving again would give. You can send it all the same.</p>
+          <p className="mb-4 text-soft">
+            Assigning sizes again would give a different result. You can still send these invitations.
+          </p>
         )}
         {over.length > 0 ? (
-          <Notice tone="problem" title={`More stand in ${over.join(", ")} than there are places`}>
-            Nothing can be sent until somebody is moved, or more testers are wanted there.
+          <Notice tone="problem" title={`Too many people in ${over.join(", ")}`}>
+            Move someone or add spots there before you send invitations.
           </Notice>
         ) : (
           <SendForm callId={frame.callId} saw={board.placing} {...{ endsOn, timeZone, count }} />

@@ -12,18 +12,18 @@ interface ShortSizesProps {
   readonly unit: LengthUnit;
 }
 
-/** Sizes with fewer than their least: who comes nearest, and what would have to give way. */
+/** Sizes with too few testers: who fits best, and what it would take. */
 export function ShortSizes({ loaded, measurements, unit }: ShortSizesProps) {
   const { board, side } = loaded;
   const short = board.sizes.filter(({ missing }) => missing > 0);
   if (short.length === 0) return null;
   return (
-    <Section title="Sizes left short" intro="Who comes nearest to each, and what it would take.">
+    <Section title="Sizes with too few testers" intro="Who fits best, and what it would take.">
       <div className="grid gap-4 md:grid-cols-2">
         {short.map(({ id, label, missing }) => (
           <Sheet key={id}>
             <h3 className="mb-2">
-              {label}: {missing} short of the least
+              {label}: {missing} {missing === 1 ? "tester" : "testers"} missing
             </h3>
             <NearestPeople {...{ loaded, measurements, unit }} nearest={side.nearest.find(({ size }) => size === id)} />
           </Sheet>
@@ -38,12 +38,12 @@ interface NearestPeopleProps extends ShortSizesProps {
 }
 
 function NearestPeople({ nearest, loaded: { people }, measurements, unit }: NearestPeopleProps) {
-  if (nearest === undefined) return <p className="text-soft">Solved again, it would be filled.</p>;
+  if (nearest === undefined) return <p className="text-soft">Assigning sizes again would fill it.</p>;
   const known = nearest.people.flatMap(({ application, takes }) => {
     const fit = people.fitOf(application, nearest.size);
     return fit === null ? [] : [{ application, takes, fit }];
   });
-  if (known.length === 0) return <p className="text-soft">Nobody else has applied who could be asked.</p>;
+  if (known.length === 0) return <p className="text-soft">No other applicant could take this size.</p>;
   return (
     <ul className="grid gap-3">
       {known.map(({ application, fit, takes }) => (
@@ -59,6 +59,6 @@ function NearestPeople({ nearest, loaded: { people }, measurements, unit }: Near
 /** `bust 2 cm above, upper arm 1.5 cm below`. */
 export function bodyWords({ differences }: FitInSize, measurements: readonly string[], unit: LengthUnit): string {
   return differences
-    .map((difference, at) => `${(measurements[at] ?? "").toLowerCase()} ${differenceWords(difference, unit)}`)
+    .map((difference, index) => `${(measurements[index] ?? "").toLowerCase()} ${differenceWords(difference, unit)}`)
     .join(", ");
 }

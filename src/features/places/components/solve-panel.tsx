@@ -9,25 +9,25 @@ interface SolvePanelProps {
   readonly callId: string;
   readonly mayAct: boolean;
   readonly considering: Considering;
-  /** How many are considered with a yes alone, and with a maybe too. */
+  /** How many are considered with a yes only, and with a maybe too. */
   readonly counts: Readonly<Record<Considering, number>>;
   readonly wouldMove: StoredSide["wouldMove"];
   readonly people: BoardPeople;
-  /** Nobody stands in a size yet. */
+  /** No sizes are assigned yet. */
   readonly isFirst: boolean;
-  /** This page's address where a maybe is enough, and where it is not. */
+  /** This page's address with and without those with a maybe. */
   readonly hrefOf: (considering: Considering) => string;
 }
 
-/** Whom places are given to, whether what stands is what solving gives, and the button that solves. */
+/** Who is considered, whether assigning again would change anything, and the button that assigns sizes. */
 export function SolvePanel(props: SolvePanelProps) {
   const { callId, mayAct, considering, counts, wouldMove, people, isFirst, hrefOf } = props;
   return (
     <div>
       <div className="mb-4 flex flex-wrap items-center gap-x-4 gap-y-2">
-        <p className="text-sm text-soft">Places go to those with</p>
+        <p className="text-sm text-soft">Assign sizes to applicants with</p>
         <ChoiceLinks
-          label="Whom places are given to"
+          label="Who gets a size"
           choices={[
             { href: hrefOf("yes"), label: `a yes (${counts.yes})`, current: considering === "yes" },
             { href: hrefOf("maybe"), label: `a yes or a maybe (${counts.maybe})`, current: considering === "maybe" },
@@ -39,8 +39,8 @@ export function SolvePanel(props: SolvePanelProps) {
         <OneButtonForm
           action={solvePlaces}
           sends={{ callId, with: considering }}
-          button={isFirst ? "Give places" : "Solve again"}
-          waiting="Giving places…"
+          button={isFirst ? "Assign sizes" : "Assign sizes again"}
+          waiting="Assigning sizes…"
           look="main"
         />
       ) : null}
@@ -51,31 +51,27 @@ export function SolvePanel(props: SolvePanelProps) {
 function SolveState({ wouldMove, people, isFirst }: Pick<SolvePanelProps, "wouldMove" | "people" | "isFirst">) {
   if (wouldMove === null)
     return (
-      <Notice tone="problem" title="Nothing can be solved while a size has more locks than places">
-        Unlock or move somebody there, or want more testers in that size. The table below says where.
+      <Notice tone="problem" title="A size has more locked people than spots">
+        Unlock or move someone, or add spots in that size. The table below shows which size.
       </Notice>
     );
   if (wouldMove.many === 0)
     return (
-      <Notice
-        title={
-          isFirst ? "Nobody can be given a place by now" : "Nobody would stand elsewhere if this were solved again"
-        }
-      >
-        {isFirst ? "The table of those waiting says why." : null}
+      <Notice title={isFirst ? "No applicant can get a size at the moment" : "This is already the best arrangement"}>
+        {isFirst ? "The table “Who is waiting” shows why." : null}
       </Notice>
     );
   if (isFirst)
     return (
       <p className="mb-4 max-w-3xl text-soft">
-        Nobody stands in a size yet. {wouldMove.many === 1 ? "1 applicant" : `${wouldMove.many} applicants`} can be
-        given one: first the least number in as many sizes as can be, then as many places as can be, then the best fit.
-        Nothing is sent by it.
+        No sizes are assigned yet. {wouldMove.many === 1 ? "1 applicant" : `${wouldMove.many} applicants`} can get one.
+        Sizewright first fills as many sizes as possible to their minimum, then as many spots as possible, then finds
+        the best fit. Nothing is sent yet.
       </p>
     );
   return (
-    <Notice title="Something has changed: this is no longer what solving would give">
-      <p>Solved again:</p>
+    <Notice title="Something has changed: assigning sizes again would give a different result">
+      <p>If you assign sizes again:</p>
       <ul className="mb-1 list-disc pl-5">
         {wouldMove.first.map((move) => (
           <li key={move.application}>
@@ -84,7 +80,7 @@ function SolveState({ wouldMove, people, isFirst }: Pick<SolvePanelProps, "would
         ))}
         {wouldMove.many > wouldMove.first.length ? <li>and {wouldMove.many - wouldMove.first.length} more.</li> : null}
       </ul>
-      <p>Nobody moves until you ask for it. Those you have locked or left waiting stay, and so do the invited.</p>
+      <p>Nobody moves until you do that. People you locked or left waiting stay, and so do people already invited.</p>
     </Notice>
   );
 }
@@ -92,6 +88,6 @@ function SolveState({ wouldMove, people, isFirst }: Pick<SolvePanelProps, "would
 type Move = NonNullable<StoredSide["wouldMove"]>["first"][number];
 
 function moveWords({ from, to }: Move, { words }: BoardPeople): string {
-  if (to === null) return `would wait instead of standing in ${words.size(from ?? "")}.`;
-  return from === null ? `would come to ${words.size(to)}.` : `would go from ${words.size(from)} to ${words.size(to)}.`;
+  if (to === null) return `would wait instead of making ${words.size(from ?? "")}.`;
+  return from === null ? `would get ${words.size(to)}.` : `would move from ${words.size(from)} to ${words.size(to)}.`;
 }

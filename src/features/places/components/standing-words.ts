@@ -8,7 +8,7 @@ export const STANDING_WORDS: Readonly<Record<Standing, string>> = {
   waiting: "waiting",
   invited: "invited",
   accepted: "accepted",
-  "brought in": "report brought in",
+  "brought in": "report imported",
 };
 
 export const STANDING_MARKS: Readonly<Record<Standing, PersonMark>> = {
@@ -21,7 +21,7 @@ export const STANDING_MARKS: Readonly<Record<Standing, PersonMark>> = {
 };
 
 export const STATE_WORDS: Readonly<Record<TesterState, string>> = {
-  "brought in": "Report brought in",
+  "brought in": "Report imported",
   invited: "Invited, no answer yet",
   accepted: "Accepted",
   declined: "Declined",

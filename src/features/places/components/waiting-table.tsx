@@ -12,7 +12,7 @@ interface WaitingTableProps {
   readonly frame: PlacesFrame;
 }
 
-/** Who stands in no size, with her body and why. */
+/** Who has no size, with their measurements and why. */
 export function WaitingTable({ loaded, frame }: WaitingTableProps) {
   const { board, shown, people } = loaded;
   const { page, pages, from, many } = shown.waiting;
@@ -47,7 +47,7 @@ export function WaitingTable({ loaded, frame }: WaitingTableProps) {
         </table>
       </TableFrame>
       <Paging
-        label="Pages of those who are waiting"
+        label="Pages of waiting applicants"
         {...{ page, pages }}
         hrefOf={(waiting) => frame.hrefWith({ waiting, change: undefined })}
       />

@@ -49,7 +49,7 @@ interface Asked {
   readonly plan: CorrectionPlan | null;
 }
 
-/** The cell that an address opens, or the numbers that were typed for one. */
+/** The requested cell, or the numbers typed for one. */
 async function askedFor({ access, call }: LoadedCall, query: { cell?: string; plan?: string }): Promise<Asked> {
   if (query.plan === undefined) return { cell: query.cell, typed: {}, plan: null };
   const { plan } = await loadPlan(access, query.plan);

@@ -11,7 +11,7 @@ import { pageNumberSchema, pageOfList } from "@/ui/page-number";
 
 export const metadata: Metadata = { title: CALL_PAGES.mistakes.name };
 
-/** Each has buttons of its own, so a page holds fewer than of other lists. */
+/** Each item has buttons, so a page has fewer than other lists. */
 const NUMBERS_A_PAGE = 25;
 
 export default async function DoubtfulPage({ params, searchParams }: PageProps<"/calls/[callId]/doubtful">) {

@@ -29,7 +29,7 @@ export default async function GapsPage({ params, searchParams }: PageProps<"/cal
             {...{ results, query, opened }}
             call={{ callId, patternId, mayEdit: loaded.mayEdit }}
             unit={loaded.viewer.unit}
-            readAnew={misworkedWords(evidence?.misworked ?? [], results.pattern)}
+            readingNote={misworkedWords(evidence?.misworked ?? [], results.pattern)}
           />
         )}
       </ResultsFrame>
@@ -40,7 +40,7 @@ export default async function GapsPage({ params, searchParams }: PageProps<"/cal
 /** Each is a picture of its own. */
 const TESTERS_A_PAGE = 6;
 
-/** The cell that an address opens, with the testers of its size who are on the asked page. */
+/** The requested cell, with the testers of its size on the requested page. */
 async function openedCell(
   access: CallAccess,
   results: Results<PageParts<"gaps">> | null,

@@ -31,12 +31,12 @@ export default async function OpeningPage({ params }: PageProps<"/calls/[callId]
 
       intro={
         isPublished
-          ? "Published: everybody who has the link can read it."
-          : "A draft: nobody but you and your helpers sees it."
+          ? "Published: everyone with the link can read it."
+          : "A draft: only you and your helpers can see it."
       }
       actions={
         <ButtonLink href={`/open-calls/${callId}`} look="quiet">
-          {isPublished ? "See its page" : "Preview its page"}
+          {isPublished ? "See the public page" : "Preview the public page"}
         </ButtonLink>
       }
     >

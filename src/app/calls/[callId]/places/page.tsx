@@ -17,7 +17,7 @@ export default async function PlacesPage({ params, searchParams }: PageProps<"/c
   const considering = query.with ?? places.loaded?.considering ?? "yes";
   const download = (
     <a href={`/calls/${callId}/places/export?with=${considering}`} className="text-link">
-      Export the applicants
+      Export applicants
     </a>
   );
   return (

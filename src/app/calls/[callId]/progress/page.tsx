@@ -25,7 +25,7 @@ export default async function ProgressPage({ params, searchParams }: PageProps<"
   const isOpen = call.status === "open";
   const add = (
     <ButtonLink href={`/calls/${callId}/progress/add`} look="quiet">
-      Invite somebody by hand
+      Invite someone by hand
     </ButtonLink>
   );
   return (
@@ -37,7 +37,7 @@ export default async function ProgressPage({ params, searchParams }: PageProps<"
     >
       <ProgressView {...{ callId, pattern, places, list, query }} unit={viewer.unit} mayEdit={mayEdit && isOpen} />
       {mayEdit ? (
-        <Section title={isOpen ? "When all is in" : "Closed"}>
+        <Section title={isOpen ? "When everything is in" : "Closed"}>
           <CallClosing callId={callId} isOpen={isOpen} />
         </Section>
       ) : null}

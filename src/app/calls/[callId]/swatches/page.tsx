@@ -3,7 +3,7 @@ import { ResultsFrame } from "@/features/analyses/components/results-frame";
 import { SwatchesView } from "@/features/analyses/components/swatches-view";
 import { storedTesters, testerNames } from "@/features/analyses/data";
 import { loadResults } from "@/features/analyses/loaders";
-import { MOST_NAMED, PAGE_PARTS, TESTER_PARTS } from "@/features/analyses/schema";
+import { MAX_NAMED, PAGE_PARTS, TESTER_PARTS } from "@/features/analyses/schema";
 import { swatchView, testersToName } from "@/features/analyses/swatch-view";
 import { CALL_PAGES } from "@/features/calls/call-pages";
 import { CallPage } from "@/features/calls/components/call-page";
@@ -36,7 +36,7 @@ export default async function SwatchesPage({ params, searchParams }: PageProps<"
             {...{ callId, unit, list }}
             fabrics={swatchView({ ...shown, testers, names }, unit)}
             craft={shown.pattern.craft}
-            areNamed={testerCount <= MOST_NAMED}
+            areNamed={testerCount <= MAX_NAMED}
           />
         )}
       </ResultsFrame>

@@ -3,7 +3,7 @@ import { ResultsFrame } from "@/features/analyses/components/results-frame";
 import { YarnView } from "@/features/analyses/components/yarn-view";
 import { storedTesters, testerNames } from "@/features/analyses/data";
 import { loadResults, type Results } from "@/features/analyses/loaders";
-import { MOST_NAMED, PAGE_PARTS, TESTER_PARTS, yarnQuerySchema, type PageParts } from "@/features/analyses/schema";
+import { MAX_NAMED, PAGE_PARTS, TESTER_PARTS, yarnQuerySchema, type PageParts } from "@/features/analyses/schema";
 import { yarnBoard } from "@/features/analyses/yarn-board";
 import type { CallAccess } from "@/features/calls/access";
 import { CALL_PAGES } from "@/features/calls/call-pages";
@@ -34,11 +34,11 @@ export default async function YarnPage({ params, searchParams }: PageProps<"/cal
   );
 }
 
-/** Testers one by one where they are few, and the names of those whose weights are suspect. */
+/** Testers one by one where there are few, and the names of those with flagged weights. */
 async function named(access: CallAccess, results: Results<PageParts<"yarn">>) {
   const suspects = results.yarn.flatMap((need) => need.suspects.map(({ tester }) => tester));
   return await Promise.all([
-    results.testerCount > MOST_NAMED ? [] : storedTesters(access, results, TESTER_PARTS.yarn),
+    results.testerCount > MAX_NAMED ? [] : storedTesters(access, results, TESTER_PARTS.yarn),
     testerNames(access, suspects),
   ]);
 }

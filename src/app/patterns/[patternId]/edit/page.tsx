@@ -21,7 +21,7 @@ export default async function EditPage({ params }: Props) {
   if (!mayEdit) {
     return (
       <PatternFrame page={page} tab="edit">
-        <Notice title="You may look at these numbers; the owner or an editor may change them" />
+        <Notice title="You can see these numbers. Only the owner or an editor can change them" />
         <PatternOverview pattern={revision.document} unit={viewer.unit} home={`/patterns/${patternId}`} />
       </PatternFrame>
     );
@@ -37,16 +37,17 @@ export default async function EditPage({ params }: Props) {
   return (
     <PatternFrame page={page} tab="edit">
       {content !== null && draft !== null && draft.baseNumber < revision.number ? (
-        <Notice title={`${revision.createdBy ?? "Somebody"} has saved revision ${revision.number} meanwhile`}>
+        <Notice title={`${revision.createdBy ?? "Someone"} has saved revision ${revision.number} in the meantime`}>
           <p>
-            These edits were begun on revision {draft.baseNumber}. They are kept, and now stand on top of the newest.
+            Your edits started from revision {draft.baseNumber}. They are still here, now applied to the newest
+            revision.
           </p>
         </Notice>
       ) : null}
       {late === null ? (
         <PatternEditor key={`${revision.number} ${start.version}`} {...start} content={content} gradings={GRADINGS} />
       ) : (
-        <LateEdits {...start} hers={late.content} theirs={content} theirName={draft?.updatedBy ?? revision.createdBy} />
+        <LateEdits {...start} own={late.content} theirs={content} theirName={draft?.updatedBy ?? revision.createdBy} />
       )}
     </PatternFrame>
   );

@@ -5,7 +5,7 @@ import { BeginPattern } from "@/features/patterns/components/begin-pattern";
 import { requireViewer } from "@/server/viewer";
 import { Page } from "@/ui/page";
 
-export const metadata: Metadata = { title: "Begin a pattern" };
+export const metadata: Metadata = { title: "New pattern" };
 
 export default async function BeginPatternPage() {
   const { unit } = await requireViewer();
@@ -16,8 +16,8 @@ export default async function BeginPatternPage() {
           Your patterns
         </Link>
       }
-      title="Begin a pattern"
-      intro="Its name, its sizes and one fabric are enough. Counts, pieces and measurements come next."
+      title="New pattern"
+      intro="Start with a name, the sizes and one fabric. Stitch counts, pieces and measurements come next."
     >
       <BeginPattern formKey={randomUUID()} unit={unit} />
     </Page>

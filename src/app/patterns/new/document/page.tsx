@@ -6,20 +6,20 @@ import { requireViewer } from "@/server/viewer";
 import { Page } from "@/ui/page";
 import { bringDocument } from "@/features/reports/document-actions";
 
-export const metadata: Metadata = { title: "Bring a document" };
+export const metadata: Metadata = { title: "Import file" };
 
 export default async function BringDocumentPage() {
   await requireViewer();
   return (
     <Page
-      title="Bring a document"
+      title="Import file"
       width="narrow"
       above={
         <Link href="/patterns" className="text-link">
           Patterns
         </Link>
       }
-      intro="A pattern document, or a call document: the pattern together with its testers and what they reported. Either comes out of Sizewright under “Save as a document”."
+      intro="A file exported from Sizewright with “Export file”: a pattern, or a test with its pattern, testers and reports."
     >
       <BringDocument formKey={randomUUID()} bring={bringDocument} />
     </Page>

@@ -4,7 +4,7 @@ import { PasteMeasurements } from "@/features/patterns/components/paste-measurem
 import { requireViewer } from "@/server/viewer";
 import { Page } from "@/ui/page";
 
-export const metadata: Metadata = { title: "Paste a graded pattern" };
+export const metadata: Metadata = { title: "Import from a spreadsheet" };
 
 export default async function PasteMeasurementsPage() {
   const { accountId } = await requireViewer();
@@ -15,8 +15,8 @@ export default async function PasteMeasurementsPage() {
           Your patterns
         </Link>
       }
-      title="Bring a graded pattern"
-      intro="Two tables from your spreadsheet, and you read which sizes came out as promised. This is the first: what each size should measure."
+      title="Import from a spreadsheet"
+      intro="Paste two tables to see which sizes come out as planned. This is the first: what each size should measure."
     >
       <PasteMeasurements keptUnder={accountId} />
     </Page>

@@ -26,7 +26,7 @@ export function ComparedRevision({
         <bdi>{reason}</bdi>
       </p>
       <p className="mt-1 text-sm text-soft wrap-anywhere">
-        <bdi>{createdBy ?? "somebody who has left"}</bdi>, <Day at={createdAt} />
+        <bdi>{createdBy ?? "someone who has left"}</bdi>, <Day at={createdAt} />
       </p>
     </div>
   );

@@ -4,7 +4,7 @@ import type { LengthUnit } from "@/engine/units";
 import { formatLengthNumber } from "@/ui/format-length";
 import { comparedSizes, type SizedChange } from "./sized-changes";
 
-/** The finished measurements that come out otherwise, as far as a shown length tells. */
+/** The finished measurements that change, as far as shown lengths tell. */
 export function finishedChanges(before: PatternDocument, after: PatternDocument, unit: LengthUnit): SizedChange[] {
   const olds = finishedByMeasurement(before);
   const news = finishedByMeasurement(after);

@@ -7,7 +7,7 @@ export interface MarkedPart {
   readonly text: string;
 }
 
-/** A line of two texts laid over each other. */
+/** A line of a comparison of two texts. */
 export type MarkedLine =
   | MarkedPart
   /** A line that is in both, with other words. */
@@ -15,19 +15,19 @@ export type MarkedLine =
   /** Lines that are the same in both, far from any that are not. */
   | { readonly mark: "skipped"; readonly lines: number };
 
-/** Work that differing takes grows with the square of these. */
+/** The work of comparing grows with the square of these. */
 const MOST_LINE_EDITS = 1_000;
 const MOST_WORD_EDITS = 200;
-/** How many new lines an old one is held against. */
+/** How many new lines an old one is compared with. */
 const LOOK_AHEAD = 3;
-/** Of the longer line, how much must be the same for the two to be one line that was changed. */
+/** The share of the longer line that must be the same for the two to count as one changed line. */
 const LEAST_ALIKE = 0.4;
 const LINES_AROUND = 2;
 
 /**
- * Where two texts differ, line by line, and in a changed line word by word.
+ * The differences of two texts, line by line, and in a changed line word by word.
  *
- * @returns null where more differs than can be told line by line.
+ * @returns null where too much differs to compare line by line.
  */
 export function markLines(was: string, becomes: string): MarkedLine[] | null {
   const parts = diffArrays(linesOf(was), linesOf(becomes), { maxEditLength: MOST_LINE_EDITS });
@@ -50,20 +50,20 @@ function linesOf(text: string): string[] {
   return text === "" ? [] : text.split(/\r?\n/);
 }
 
-/** Lines in place of others: each by the next that is like it, where there is one. */
+/** Pairs replaced lines: each with the next similar one, where there is one. */
 function rewritten(removed: readonly string[], added: readonly string[]): MarkedLine[] {
   const lines: MarkedLine[] = [];
   let next = 0;
   for (const was of removed) {
     const near = added.slice(next, next + LOOK_AHEAD).map((becomes) => wordParts(was, becomes));
-    const at = near.findIndex((parts) => parts !== null);
-    const parts = near[at];
+    const index = near.findIndex((parts) => parts !== null);
+    const parts = near[index];
     if (!parts) {
       lines.push({ mark: "removed", text: was });
       continue;
     }
-    lines.push(...added.slice(next, next + at).map(addedLine), { mark: "changed", parts });
-    next += at + 1;
+    lines.push(...added.slice(next, next + index).map(addedLine), { mark: "changed", parts });
+    next += index + 1;
   }
   return [...lines, ...added.slice(next).map(addedLine)];
 }
@@ -84,16 +84,16 @@ function wordParts(was: string, becomes: string): MarkedPart[] | null {
   return alike >= LEAST_ALIKE * Math.max(was.length, becomes.length) ? marked : null;
 }
 
-/** Leaves out what is the same far from any line that is not. */
+/** Leaves out unchanged lines that are far from any change. */
 function skipFar(lines: readonly MarkedLine[]): MarkedLine[] {
   const isNear = lines.map(() => false);
-  lines.forEach(({ mark }, at) => {
-    if (mark !== "same") isNear.fill(true, Math.max(0, at - LINES_AROUND), at + LINES_AROUND + 1);
+  lines.forEach(({ mark }, index) => {
+    if (mark !== "same") isNear.fill(true, Math.max(0, index - LINES_AROUND), index + LINES_AROUND + 1);
   });
   const shown: MarkedLine[] = [];
-  lines.forEach((line, at) => {
+  lines.forEach((line, index) => {
     const last = shown.at(-1);
-    if (isNear[at]) shown.push(line);
+    if (isNear[index]) shown.push(line);
     else if (last?.mark === "skipped") shown[shown.length - 1] = { mark: "skipped", lines: last.lines + 1 };
     else shown.push({ mark: "skipped", lines: 1 });
   });

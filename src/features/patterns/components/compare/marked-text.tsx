@@ -2,21 +2,20 @@ import type { ReactNode } from "react";
 import { markLines, type MarkedLine, type MarkedPart } from "./marked-lines";
 
 interface MarkedTextProps {
-  /** What the text is, for those who hear the page. */
+  /** What the text is, for screen readers. */
   readonly label: string;
   readonly was: string;
   readonly becomes: string;
 }
 
-/** Two texts laid over each other, line by line: what was added and taken out is marked, and said in words. */
+/** A comparison of two texts line by line: what was added and removed is marked, also in words. */
 export function MarkedText({ label, was, becomes }: MarkedTextProps) {
   const lines = markLines(was, becomes);
-  if (lines === null)
-    return <p className="text-soft">So much of it was rewritten that it cannot be shown line by line.</p>;
+  if (lines === null) return <p className="text-soft">Too much was rewritten to compare it line by line.</p>;
   return (
     <ol aria-label={label} className="rounded-sheet border border-line bg-sheet px-5 py-3 shadow-sheet">
-      {lines.map((line, at) => (
-        <li key={at} className="grid gap-x-4 py-1 sm:grid-cols-[6rem_minmax(0,1fr)]">
+      {lines.map((line, index) => (
+        <li key={index} className="grid gap-x-4 py-1 sm:grid-cols-[6rem_minmax(0,1fr)]">
           <LineWords line={line} />
         </li>
       ))}
@@ -46,7 +45,7 @@ function LineWords({ line }: { readonly line: MarkedLine }) {
     case "removed":
       return (
         <>
-          <LineMark>Taken out</LineMark>
+          <LineMark>Removed</LineMark>
           <LineText>
             <Deleted>{line.text}</Deleted>
           </LineText>
@@ -57,8 +56,8 @@ function LineWords({ line }: { readonly line: MarkedLine }) {
         <>
           <LineMark>Changed</LineMark>
           <LineText>
-            {line.parts.map((part, at) => (
-              <ChangedPart key={at} part={part} />
+            {line.parts.map((part, index) => (
+              <ChangedPart key={index} part={part} />
             ))}
           </LineText>
         </>
@@ -75,7 +74,7 @@ function ChangedPart({ part: { mark, text } }: { readonly part: MarkedPart }) {
     </Inserted>
   ) : (
     <Deleted>
-      <span className="sr-only">taken out: </span>
+      <span className="sr-only">removed: </span>
       {text}
     </Deleted>
   );

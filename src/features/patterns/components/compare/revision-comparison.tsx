@@ -20,19 +20,19 @@ interface RevisionComparisonProps {
 const SIZED_PARTS: readonly { readonly part: SizedPart; readonly title: string; readonly corner: string }[] = [
   { part: "counts", title: "Counts", corner: "Count" },
   { part: "lengths", title: "Lengths worked to a ruler", corner: "Work until it measures" },
-  { part: "allowances", title: "Allowances", corner: "Edging, seam or join" },
+  { part: "allowances", title: "Edgings and seams", corner: "Edging, seam or join" },
   { part: "targets", title: "Targets and ease", corner: "Measurement" },
   { part: "bodies", title: "Bodies of the sizes", corner: "Body" },
 ];
 
-/** Paths of changes that stand in a part of their own. */
+/** Paths of changes that have a section of their own. */
 const SHOWN_APART =
   /^(grading\.|(allowances|lengths)\.[^.]+\.cm|measurements\.[^.]+\.(terms|target\.(easeCm|cm))|sizes\.[^.]+\.body\.|instructions$)/;
 
-/** All that differs between two revisions, by the part of the pattern that it is in. */
+/** Everything that differs between two revisions, by part of the pattern. */
 export function RevisionComparison({ before, after, unit }: RevisionComparisonProps) {
   const changes = patternChanges(before, after);
-  if (changes.length === 0) return <Notice title="Nothing differs">The two revisions hold the same pattern.</Notice>;
+  if (changes.length === 0) return <Notice title="Nothing differs">Both revisions have the same content.</Notice>;
   const sizes = comparedSizes(before, after);
   const finished = finishedChanges(before, after, unit);
   const rest = changes.filter(({ path }) => !SHOWN_APART.test(path));
@@ -48,7 +48,7 @@ export function RevisionComparison({ before, after, unit }: RevisionComparisonPr
       })}
       <TermSection before={before} after={after} />
       {finished.length === 0 ? null : (
-        <Section title="What comes out otherwise" intro="Finished measurements, at each revision’s own gauge.">
+        <Section title="Finished measurements" intro="What garments measure, at each revision’s own gauge.">
           <SizedChangeTable
             label="Finished measurements"
             corner={`Measurement, ${unit}`}
@@ -67,7 +67,7 @@ export function RevisionComparison({ before, after, unit }: RevisionComparisonPr
         </Section>
       )}
       {rest.length === 0 ? null : (
-        <Section title="What else is different">
+        <Section title="Other changes">
           <ChangeList changes={rest} unit={unit} />
         </Section>
       )}
@@ -79,12 +79,12 @@ function TermSection({ before, after }: Pick<RevisionComparisonProps, "before" |
   const changed = termChanges(before, after);
   if (changed.length === 0) return null;
   return (
-    <Section title="How measurements are worked out">
+    <Section title="How measurements are calculated">
       <div className="grid gap-5">
         {changed.map(({ key, label, was, becomes }) => (
           <div key={key} className="min-w-0">
             <h3 className="mb-2">{label}</h3>
-            <MarkedText label={`How ${label} is worked out`} was={was} becomes={becomes} />
+            <MarkedText label={`How ${label} is calculated`} was={was} becomes={becomes} />
           </div>
         ))}
       </div>

@@ -8,12 +8,14 @@ interface SizedChangeTableProps {
   readonly changes: readonly SizedChange[];
 }
 
-/** Numbers that are otherwise, sizes across, old and new. */
+/** Changed numbers, sizes across, old and new. */
 export function SizedChangeTable({ label, corner, sizes, changes }: SizedChangeTableProps) {
   const rows = changes.map(({ key, label: head, sides }) => ({
     key,
     head,
-    cells: sides.map((side, at) => <SideCell key={at} side={side} ofAll={sides.length === 1 && sizes.length > 1} />),
+    cells: sides.map((side, index) => (
+      <SideCell key={index} side={side} ofAll={sides.length === 1 && sizes.length > 1} />
+    )),
   }));
   return <MatrixTable label={label} corner={corner} columns={sizes} rows={rows} />;
 }

@@ -15,7 +15,7 @@ export interface SizedChange {
   readonly sides: readonly Sides[];
 }
 
-/** The sizes of both patterns: the later one's, then those that it has no more. */
+/** The sizes of both patterns: the later one's, then those that it no longer has. */
 export function comparedSizes(
   before: PatternDocument,
   after: PatternDocument,
@@ -23,11 +23,13 @@ export function comparedSizes(
   const kept = new Set(after.sizes.map(({ id }) => id));
   return [
     ...after.sizes.map(({ id, label }) => ({ key: id, label })),
-    ...before.sizes.filter(({ id }) => !kept.has(id)).map(({ id, label }) => ({ key: id, label: `${label} (gone)` })),
+    ...before.sizes
+      .filter(({ id }) => !kept.has(id))
+      .map(({ id, label }) => ({ key: id, label: `${label} (removed)` })),
   ];
 }
 
-/** The numbers of one part that are otherwise in any size, each through all sizes. */
+/** The numbers of one part that changed in any size, each through all sizes. */
 export function sizedChanges(
   before: PatternDocument,
   after: PatternDocument,

@@ -4,10 +4,10 @@ import { allowanceWords } from "@/ui/format-allowance";
 import { formatExactLength } from "@/ui/format-exact-length";
 import { bodyLabel } from "../pattern-words";
 
-/** How a number is to be read: `sign` for lengths whose sign says whether they add or take. */
+/** How to read a number: `sign` for lengths whose sign means that they add or take. */
 type Reading = "count" | "cm" | "sign";
 
-/** One of a pattern's numbers that may be another in every size. */
+/** One of a pattern's numbers that may differ by size. */
 interface SizedNumber {
   readonly key: string;
   readonly label: string;
@@ -69,7 +69,7 @@ function bodyNumbers(pattern: PatternDocument): SizedNumber[] {
   }));
 }
 
-/** A number with its unit; an allowance's or an ease's sign is a word. */
+/** A number with its unit; the sign of an edging or an ease is a word. */
 export function sizedWords(cm: number, reading: Reading, unit: LengthUnit): string {
   switch (reading) {
     case "count":

@@ -1,6 +1,6 @@
 import { canonicalJson, type FlatTerm, type Measurement, type PatternDocument, type Term } from "@/engine/pattern";
 
-/** How a measurement was worked out before and is now, a line a term. */
+/** How a measurement was and is calculated, a line per term. */
 export interface TermChange {
   readonly key: string;
   readonly label: string;
@@ -8,7 +8,7 @@ export interface TermChange {
   readonly becomes: string;
 }
 
-/** The measurements that are worked out otherwise, also those that are new or gone. */
+/** The measurements that are calculated differently, including new and removed ones. */
 export function termChanges(before: PatternDocument, after: PatternDocument): TermChange[] {
   const olds = new Map(before.measurements.map((measurement) => [measurement.id, measurement]));
   const news = new Map(after.measurements.map((measurement) => [measurement.id, measurement]));
@@ -25,16 +25,16 @@ function termLines(pattern: PatternDocument, measurement: Measurement | undefine
   return (measurement?.terms ?? []).map((term) => termLine(pattern, term)).join("\n");
 }
 
-/** `2 × Body stitches in Lace`, `less Overlap`, `the slant of … across and … along`. */
+/** `2 × Body stitches in Lace`, `less Overlap`, `the diagonal of … across and … along`. */
 function termLine(pattern: PatternDocument, term: Term): string {
   if (!("diagonal" in term)) return flatLine(pattern, term);
   const side = (flats: readonly FlatTerm[]) => flats.map((flat) => flatLine(pattern, flat)).join(" and ") || "nothing";
-  return `${timesWords(term.times)}the slant of (${side(term.diagonal.across)}) across and (${side(term.diagonal.along)}) along`;
+  return `${timesWords(term.times)}the diagonal of (${side(term.diagonal.across)}) across and (${side(term.diagonal.along)}) along`;
 }
 
 function flatLine(pattern: PatternDocument, term: FlatTerm): string {
   const times = timesWords(term.times);
-  if ("length" in term) return `${times}${labelOf(pattern.lengths ?? [], term.length)}, worked to a ruler`;
+  if ("length" in term) return `${times}${labelOf(pattern.lengths ?? [], term.length)}, worked to a length`;
   if ("allowance" in term) return `${times}${labelOf(pattern.allowances, term.allowance)}, what it adds or takes`;
   const count = pattern.counts.find(({ id }) => id === term.count);
   if (count === undefined) return `${times}${term.count}`;

@@ -13,7 +13,7 @@ interface AddNamedProps {
   readonly onAdd: (label: string) => void;
 }
 
-/** Adds an item under its name, from which its id is made; the focus stays for the next one. */
+/** Adds an item by name, from which its id is made; the focus stays for the next one. */
 export function AddNamed({ what, placeholder, onAdd }: AddNamedProps) {
   const { patternId } = useEditing("patternId");
   const [label, setLabel] = useKeptText(`new-${what}-${patternId}`);
@@ -21,10 +21,10 @@ export function AddNamed({ what, placeholder, onAdd }: AddNamedProps) {
   const id = useId();
   const add = () => {
     const name = label.trim();
-    if (name === "") return setSays({ isFault: true, text: "Give it a name first." });
+    if (name === "") return setSays({ isFault: true, text: "Enter a name first." });
     onAdd(name);
     setLabel("");
-    setSays({ isFault: false, text: `“${name}” is added.` });
+    setSays({ isFault: false, text: `“${name}” added.` });
   };
   return (
     <div className="min-w-0">

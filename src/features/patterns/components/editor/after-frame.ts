@@ -1,10 +1,10 @@
-/** A page out of sight draws no frames. */
+/** A hidden page draws no frames. */
 const AT_LATEST_MS = 100;
 
 /**
- * Work that waits until what was typed is drawn, so that it never holds up a key.
+ * Work that waits until what was typed is drawn, so that it never delays a key.
  *
- * @returns asks for it; asked again before it is done, it is done once.
+ * @returns a function that schedules it; scheduled again before it runs, it runs once.
  */
 export function afterFrame(work: () => void): () => void {
   let timer: ReturnType<typeof setTimeout> | undefined;

@@ -24,8 +24,8 @@ export function BodyRow({ body, row, isLast, onRemove }: BodyRowProps) {
   return (
     <tr className={`${TABLE_ROW} align-top`}>
       <BodyHead body={body} row={row} />
-      {pattern.sizes.map(({ id }, at) => (
-        <BodyCell key={id} body={body.id} label={body.label} row={row} at={at} />
+      {pattern.sizes.map(({ id }, index) => (
+        <BodyCell key={id} body={body.id} label={body.label} row={row} i={index} />
       ))}
       <td className="w-full">
         <ItemButtons
@@ -67,7 +67,7 @@ function BodyHead({ body, row }: Pick<BodyRowProps, "body" | "row">) {
       </label>
       <details>
         <summary className="min-h-7 text-sm text-soft">
-          How to take it{body.how.trim() === "" ? ": not said yet" : ""}
+          How to take it{body.how.trim() === "" ? ": not described yet" : ""}
         </summary>
         <TextField
           at={["bodyMeasurements", row, "how"]}
@@ -87,29 +87,29 @@ interface BodyCellProps {
   readonly body: string;
   readonly label: string;
   readonly row: number;
-  /** Place of the size. */
-  readonly at: number;
+  /** Index of the size. */
+  readonly i: number;
 }
 
-const BodyCell = memo(function BodyCell({ body, label, row, at }: BodyCellProps) {
+const BodyCell = memo(function BodyCell({ body, label, row, i }: BodyCellProps) {
   const { value, size, before, step, unit, change } = useEditingValue(({ pattern, unit, change }) => ({
-    value: ownValue(pattern.sizes[at]?.body, body),
-    size: pattern.sizes[at]?.label,
-    before: pattern.sizes[at - 1]?.label,
-    step: stepCm(pattern, { at, body, unit }),
+    value: ownValue(pattern.sizes[i]?.body, body),
+    size: pattern.sizes[i]?.label,
+    before: pattern.sizes[i - 1]?.label,
+    step: stepCm(pattern, { i, body, unit }),
     unit,
     change,
   }));
   return (
-    <td data-row={row} data-column={at} className="w-26 px-1! has-[[aria-invalid=true]]:min-w-44">
+    <td data-row={row} data-column={i} className="w-26 px-1! has-[[aria-invalid=true]]:min-w-44">
       <NumberField
-        at={["sizes", at, "body", body]}
+        at={["sizes", i, "body", body]}
         label={`${label}, ${size ?? ""}`}
         labelled="aloud"
         kind="length"
         className="w-full"
         value={value}
-        onText={(text) => change((now) => withBodyText(now, { at, body, text }), `sizes.${at}.body.${body}`)}
+        onText={(text) => change((now) => withBodyText(now, { i, body, text }), `sizes.${i}.body.${body}`)}
       />
       {step === undefined ? null : (
         <span className="block pr-2 text-right text-sm text-soft">

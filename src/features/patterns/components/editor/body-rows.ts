@@ -37,23 +37,23 @@ export function withNewSize(pattern: DraftPattern, label: string): DraftPattern 
   return withSize(pattern, { id: uniqueSlug(label, new Set(pattern.sizes.map(({ id }) => id))), label });
 }
 
-export function withoutSizeAt(pattern: DraftPattern, at: number): DraftPattern {
-  const size = pattern.sizes[at];
+export function withoutSizeAt(pattern: DraftPattern, index: number): DraftPattern {
+  const size = pattern.sizes[index];
   return size === undefined ? pattern : withoutSize(pattern, size.id);
 }
 
-/** A size's body measurement as typed; without it where nothing is typed. */
+/** The size with a body measurement as typed; without it where nothing is typed. */
 export function withBodyText(
   pattern: DraftPattern,
-  { at, body, text }: { readonly at: number; readonly body: string; readonly text: string },
+  { i, body, text }: { readonly i: number; readonly body: string; readonly text: string },
 ): DraftPattern {
   const sizes = pattern.sizes.map((size, index) =>
-    index === at ? { ...size, body: withKey(size.body, body, text) } : size,
+    index === i ? { ...size, body: withKey(size.body, body, text) } : size,
   );
   return { ...pattern, sizes };
 }
 
-/** Cells copied from a spreadsheet, body measurements down and sizes across, from a cell on; what lies outside is left. */
+/** Cells copied from a spreadsheet, body measurements down and sizes across, pasted from a cell on; cells outside are ignored. */
 export function withPastedBodies(
   pattern: DraftPattern,
   block: readonly (readonly string[])[],
@@ -64,7 +64,7 @@ export function withPastedBodies(
     const body = rows[row + down]?.id;
     if (body === undefined) return now;
     return texts.reduce(
-      (each, text, across) => withBodyText(each, { at: column + across, body, text: text.trim() }),
+      (each, text, across) => withBodyText(each, { i: column + across, body, text: text.trim() }),
       now,
     );
   }, pattern);
@@ -73,9 +73,9 @@ export function withPastedBodies(
 /** How much larger a size's body is than that of the size before it, cm; undefined where one cannot be read. */
 export function stepCm(
   { sizes }: DraftPattern,
-  { at, body, unit }: { readonly at: number; readonly body: string; readonly unit: LengthUnit },
+  { i, body, unit }: { readonly i: number; readonly body: string; readonly unit: LengthUnit },
 ): number | undefined {
-  const [before, here] = [at - 1, at].map((index) => readCm(ownValue(sizes[index]?.body, body), unit));
+  const [before, here] = [i - 1, i].map((index) => readCm(ownValue(sizes[index]?.body, body), unit));
   return before === undefined || here === undefined ? undefined : here - before;
 }
 

@@ -12,18 +12,18 @@ interface ClashNoticeProps {
   readonly onDone: () => void;
 }
 
-/** No grading keeps every rule: the rules that clash, and what loosening each of them would take. */
+/** No grading meets every rule: the conflicting rules, and how to relax each. */
 export function ClashNotice({ clash, onDone }: ClashNoticeProps) {
   return (
     <div className="mt-4">
-      <Notice tone="problem" title="No numbers keep all of these at once">
-        <p>Each of these rules has its part in it; without any one of them the others can be kept.</p>
+      <Notice tone="problem" title="These rules contradict each other">
+        <p>No numbers meet all of them at once. Relaxing any one of them is enough.</p>
         <ul className="mt-3 grid gap-3">
           {clash.map((one) => (
             <li key={one.clash.says} className="border-t border-line pt-3">
               <p className="font-semibold wrap-anywhere">{one.clash.says}</p>
               <p className="wrap-anywhere">
-                {one.helps ? "Way out: " : ""}
+                {one.helps ? "To fix it: " : ""}
                 {one.says}
               </p>
               <WayOut clash={one.clash} onDone={onDone} />
@@ -51,14 +51,14 @@ function WayOut({
     return (
       <div className="mt-2">
         <Button look="quiet" onClick={unlock}>
-          Let this lock go
+          Unlock
         </Button>
       </div>
     );
   }
   return (
     <a href="?part=counts" onClick={stayOnPage} className="text-link inline-block min-h-6">
-      Change the rule
+      Go to the rule
     </a>
   );
 }

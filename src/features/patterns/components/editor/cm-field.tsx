@@ -13,12 +13,12 @@ interface CmFieldProps {
   readonly question: string;
   readonly label: string;
   readonly value: Typed | undefined;
-  /** Drawn small in a table's cell, with the word above the number. */
+  /** Small for a table cell, with the word above the number. */
   readonly behind?: string;
   readonly onTyped: (typed: Typed, isTyping: boolean) => void;
 }
 
-/** A length; what an allowance adds or takes is a word beside its number. */
+/** A length; whether an edging or seam adds or takes is a word beside its number. */
 export function CmField({ list, behind, value, onTyped, ...rest }: CmFieldProps) {
   const shared = { ...rest, behind, kind: "length", labelled: "aloud", className: behind ? "w-20" : "w-full" } as const;
   if (list === "lengths") return <NumberField {...shared} value={value} onText={(text) => onTyped(text, true)} />;

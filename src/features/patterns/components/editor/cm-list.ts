@@ -2,7 +2,7 @@ import { oneForAllSizes, spreadOverSizes, type DraftPattern, type Typed } from "
 import { uniqueSlug } from "@/engine/tables";
 import { replaced } from "./list-items";
 
-/** The two lists of lengths that stand beside the counts. */
+/** The two lists of lengths besides the counts. */
 export type CmList = "lengths" | "allowances";
 
 export type CmItem = DraftPattern["allowances"][number];
@@ -35,8 +35,7 @@ export function withCm(item: CmItem, size: string | null, typed: Typed): CmItem 
 }
 
 /**
- * Cells copied from a spreadsheet, items down and sizes across, from a cell on; what lies outside is left. An item that
- * has one number for all sizes gets one in each where several stand side by side.
+ * Cells copied from a spreadsheet, items down and sizes across, pasted from a cell on; cells outside are ignored. An item with one number for all sizes gets one per size where several are pasted side by side.
  */
 export function withPastedCm(
   pattern: DraftPattern,

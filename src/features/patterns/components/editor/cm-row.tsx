@@ -13,7 +13,7 @@ import { usesWords } from "./where-used";
 interface CmRowProps {
   readonly list: CmList;
   readonly item: CmItem;
-  readonly at: number;
+  readonly i: number;
   readonly isLast: boolean;
   readonly uses: readonly string[];
   readonly onRemove: () => void;
@@ -21,11 +21,11 @@ interface CmRowProps {
 
 const SCOPES = [
   { value: "all", label: "the same in every size" },
-  { value: "each", label: "its own in each size" },
+  { value: "each", label: "different by size" },
 ];
 
-/** One length or allowance: a number for all sizes, or one in each. */
-export function CmRow({ list, item, at, isLast, uses, onRemove }: CmRowProps) {
+/** One length, edging or seam: a number for all sizes, or one for each. */
+export function CmRow({ list, item, i, isLast, uses, onRemove }: CmRowProps) {
   const { unit, change } = useEditing("unit", "change");
   const set = (next: (item: CmItem) => CmItem, field: string | null) =>
     change(
@@ -33,42 +33,42 @@ export function CmRow({ list, item, at, isLast, uses, onRemove }: CmRowProps) {
         withCmItems(
           now,
           list,
-          cmItems(now, list).map((each, index) => (index === at ? next(each) : each)),
+          cmItems(now, list).map((each, index) => (index === i ? next(each) : each)),
         ),
-      field && formatPath([list, at, field]),
+      field && formatPath([list, i, field]),
     );
   const scope = (isBySize: boolean) =>
-    change((now) => withCmItems(now, list, replaced(cmItems(now, list), at, withScope(now, item, isBySize))), null);
-  const move = (by: -1 | 1) => change((now) => withCmItems(now, list, moved(cmItems(now, list), at, by)), null);
+    change((now) => withCmItems(now, list, replaced(cmItems(now, list), i, withScope(now, item, isBySize))), null);
+  const move = (by: -1 | 1) => change((now) => withCmItems(now, list, moved(cmItems(now, list), i, by)), null);
   const { cm } = item;
   return (
     <li className="rounded-sheet border border-line bg-sheet px-4 py-3 shadow-sheet">
       <div className="flex flex-wrap items-start gap-x-4 gap-y-3">
         <div className="min-w-48 flex-1">
           <TextField
-            at={[list, at, "label"]}
-            label={list === "lengths" ? "Length" : "Allowance"}
+            at={[list, i, "label"]}
+            label={list === "lengths" ? "Length" : "Edging or seam"}
             value={item.label}
             onText={(label) => set((each) => ({ ...each, label }), "label")}
           />
         </div>
         <div className="w-52 max-w-full">
           <ChoiceField
-            at={[list, at, "scope"]}
-            label="It is"
+            at={[list, i, "scope"]}
+            label="Numbers"
             value={typeof cm === "object" ? "each" : "all"}
             choices={SCOPES}
             onChoice={(value) => scope(value === "each")}
           />
         </div>
         {typeof cm === "object" ? null : (
-          <div data-row={at} data-column={0} className="max-sm:w-full">
+          <div data-row={i} data-column={0} className="max-sm:w-full">
             <span aria-hidden="true" className="mb-0.5 block text-sm text-soft">
               {list === "lengths" ? "It measures" : "It adds or takes"}
             </span>
             <CmField
               list={list}
-              at={[list, at, "cm"]}
+              at={[list, i, "cm"]}
               question={`${list}.${item.id}.all`}
               label={`${item.label}, all sizes`}
               behind={unit}
@@ -79,14 +79,14 @@ export function CmRow({ list, item, at, isLast, uses, onRemove }: CmRowProps) {
         )}
         <span className="ml-auto self-end">
           <ItemButtons
-            name={item.label || `${list === "lengths" ? "length" : "allowance"} ${at + 1}`}
-            onUp={at === 0 ? undefined : () => move(-1)}
+            name={item.label || `${list === "lengths" ? "length" : "allowance"} ${i + 1}`}
+            onUp={i === 0 ? undefined : () => move(-1)}
             onDown={isLast ? undefined : () => move(1)}
             onRemove={onRemove}
           />
         </span>
       </div>
-      {typeof cm === "object" ? <CmBySize {...{ list, item, at }} cm={cm} onItem={set} /> : null}
+      {typeof cm === "object" ? <CmBySize {...{ list, item, i }} cm={cm} onItem={set} /> : null}
       <p className="mt-2 text-sm text-soft">
         {uses.length === 0 ? "Not used in any measurement yet." : `Used in ${usesWords(uses)}.`}
       </p>
@@ -94,12 +94,12 @@ export function CmRow({ list, item, at, isLast, uses, onRemove }: CmRowProps) {
   );
 }
 
-interface CmBySizeProps extends Pick<CmRowProps, "list" | "item" | "at"> {
+interface CmBySizeProps extends Pick<CmRowProps, "list" | "item" | "i"> {
   readonly cm: Exclude<CmItem["cm"], number | string>;
   readonly onItem: (next: (item: CmItem) => CmItem, field: string | null) => void;
 }
 
-function CmBySize({ list, item, at, cm, onItem }: CmBySizeProps) {
+function CmBySize({ list, item, i, cm, onItem }: CmBySizeProps) {
   const { pattern, unit } = useEditing("pattern", "unit");
   return (
     <div className="mt-3">
@@ -119,13 +119,13 @@ function CmBySize({ list, item, at, cm, onItem }: CmBySizeProps) {
               {pattern.sizes.map(({ id, label }, column) => (
                 <td
                   key={id}
-                  data-row={at}
+                  data-row={i}
                   data-column={column}
                   className="min-w-26 px-1.5! has-[[aria-invalid=true]]:min-w-44"
                 >
                   <CmField
                     list={list}
-                    at={[list, at, "cm", id]}
+                    at={[list, i, "cm", id]}
                     question={`${list}.${item.id}.${id}`}
                     label={`${item.label}, ${label}`}
                     value={ownValue(cm, id)}

@@ -15,18 +15,18 @@ const DIRECTIONS = [
   { value: "rows", label: "rows or rounds" },
 ];
 
-/** One count and the rules that its numbers keep. */
-export function CountRow({ count, at }: { readonly count: DraftCount; readonly at: number }) {
+/** One count and the rules for its numbers. */
+export function CountRow({ count, index }: { readonly count: DraftCount; readonly index: number }) {
   const { pattern, change } = useEditing("pattern", "change");
-  const path = ["counts", at] as const;
+  const path = ["counts", index] as const;
   const set = (next: DraftCount, field: string | null) =>
-    change((now) => ({ ...now, counts: replaced(now.counts, at, next) }), field && formatPath([...path, field]));
-  const reorder = (by: -1 | 1) => change((now) => ({ ...now, counts: moved(now.counts, at, by) }), null);
-  const name = count.label || `count ${at + 1}`;
+    change((now) => ({ ...now, counts: replaced(now.counts, index, next) }), field && formatPath([...path, field]));
+  const reorder = (by: -1 | 1) => change((now) => ({ ...now, counts: moved(now.counts, index, by) }), null);
+  const name = count.label || `count ${index + 1}`;
   return (
     <li className="min-w-0 rounded-sheet border border-line bg-sheet px-4 py-3 shadow-sheet">
       <div className="flex flex-wrap items-start gap-x-4 gap-y-3">
-        <div data-row={at} data-column={0} className="min-w-44 flex-1">
+        <div data-row={index} data-column={0} className="min-w-44 flex-1">
           <TextField
             at={[...path, "label"]}
             label="Count"
@@ -54,13 +54,13 @@ export function CountRow({ count, at }: { readonly count: DraftCount; readonly a
             />
           </div>
         )}
-        <CountRules count={count} at={at} onCount={set} />
+        <CountRules count={count} i={index} onCount={set} />
         <span className="ml-auto self-end">
           <ItemButtons
             name={name}
-            onUp={at === 0 ? undefined : () => reorder(-1)}
-            onDown={at === pattern.counts.length - 1 ? undefined : () => reorder(1)}
-            onRemove={() => change((now) => withoutCount(now, count.id, at), null)}
+            onUp={index === 0 ? undefined : () => reorder(-1)}
+            onDown={index === pattern.counts.length - 1 ? undefined : () => reorder(1)}
+            onRemove={() => change((now) => withoutCount(now, count.id, index), null)}
           />
         </span>
       </div>
@@ -70,17 +70,17 @@ export function CountRow({ count, at }: { readonly count: DraftCount; readonly a
 
 interface CountRulesProps {
   readonly count: DraftCount;
-  readonly at: number;
+  readonly i: number;
   readonly onCount: (next: DraftCount, field: string | null) => void;
 }
 
-function CountRules({ count, at, onCount }: CountRulesProps) {
+function CountRules({ count, i, onCount }: CountRulesProps) {
   const { repeat, least, mayShrink } = count;
-  const path = ["counts", at] as const;
+  const path = ["counts", i] as const;
   return (
     <div className="flex flex-wrap items-start gap-x-4 gap-y-3">
       <div className="flex items-start gap-1.5">
-        <div data-row={at} data-column={1}>
+        <div data-row={i} data-column={1}>
           <NumberField
             at={[...path, "repeat", "of"]}
             label="Multiple of"
@@ -91,7 +91,7 @@ function CountRules({ count, at, onCount }: CountRulesProps) {
           />
         </div>
         {repeat ? (
-          <div data-row={at} data-column={2}>
+          <div data-row={i} data-column={2}>
             <NumberField
               at={[...path, "repeat", "plus"]}
               label="plus"
@@ -102,7 +102,7 @@ function CountRules({ count, at, onCount }: CountRulesProps) {
           </div>
         ) : null}
       </div>
-      <div data-row={at} data-column={3}>
+      <div data-row={i} data-column={3}>
         <NumberField
           at={[...path, "least"]}
           label="At least"
@@ -114,7 +114,7 @@ function CountRules({ count, at, onCount }: CountRulesProps) {
       </div>
       <div className="self-end text-sm">
         <TickField
-          label="may get smaller"
+          label="may be smaller in a larger size"
           checked={mayShrink ?? false}
           onTick={(ticked) => {
             const { mayShrink: _before, ...rest } = count;
@@ -126,8 +126,8 @@ function CountRules({ count, at, onCount }: CountRulesProps) {
   );
 }
 
-/** Its numbers go with it; sums, measurements and pieces that name it say that it is gone. */
-function withoutCount(pattern: DraftPattern, id: string, at: number): DraftPattern {
+/** Its numbers are removed too; sums, measurements and pieces that use it show that it is missing. */
+function withoutCount(pattern: DraftPattern, id: string, index: number): DraftPattern {
   const { [id]: _numbers, ...grading } = pattern.grading ?? {};
-  return { ...pattern, counts: removed(pattern.counts, at), ...(pattern.grading && { grading }) };
+  return { ...pattern, counts: removed(pattern.counts, index), ...(pattern.grading && { grading }) };
 }

@@ -19,12 +19,12 @@ export function CountsPart() {
     <>
       <Section
         title="Counts"
-        intro="Every number of stitches or rows that the pattern tells people to work, once: one value a size. What a count must keep in every size stands here; its numbers are worked out under “Grading”. From one size to the next a count stays or grows, unless it may get smaller."
+        intro="Each number of stitches or rows in the pattern, with its rules. Enter or calculate its number for every size under “Grading”. From one size to the next a count stays the same or grows, unless you allow it to get smaller."
       >
         {pattern.counts.length === 0 ? (
           <div className="mb-4">
             <EmptyState title="No counts yet">
-              <p>Begin with the stitches around the body, then the rows from hem to underarm.</p>
+              <p>Start with the stitches around the body, then the rows from hem to underarm.</p>
             </EmptyState>
           </div>
         ) : null}
@@ -32,8 +32,8 @@ export function CountsPart() {
           onBlock={(block, row, column) => change((now) => withPastedCounts(now, block, { row, column }), null)}
         >
           <ol className="mb-4 grid gap-3">
-            {pattern.counts.map((count, at) => (
-              <CountRow key={count.id} count={count} at={at} />
+            {pattern.counts.map((count, i) => (
+              <CountRow key={count.id} count={count} index={i} />
             ))}
           </ol>
         </GridArea>

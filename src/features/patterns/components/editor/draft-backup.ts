@@ -2,7 +2,7 @@ import { draftEditsSchema, type DraftEdits } from "../../schema";
 
 const keyOf = (patternId: string) => `sizewright-draft-${patternId}`;
 
-/** Edits that this browser keeps until the server has them, null where there are none. */
+/** Edits that this browser stores until the server has them; null where there are none. */
 export function readBackup(patternId: string): DraftEdits | null {
   try {
     const parsed = draftEditsSchema.safeParse(JSON.parse(localStorage.getItem(keyOf(patternId)) ?? "null"));
@@ -12,7 +12,7 @@ export function readBackup(patternId: string): DraftEdits | null {
   }
 }
 
-/** Keeps edits in this browser. A browser that keeps nothing is no reason to stop typing. */
+/** Stores edits in this browser. Failing to store them must not interrupt typing. */
 export function writeBackup(patternId: string, backup: DraftEdits): void {
   try {
     localStorage.setItem(keyOf(patternId), JSON.stringify(backup));

@@ -11,21 +11,21 @@ import { brokenTies, gradingWarnings, type PatternDocument } from "@/engine/patt
 
 export type Says = ReadonlyMap<string, readonly string[]>;
 
-/** What follows from a draft: what can be read of it, and what is to be said of that. */
+/** The result of reading a draft: what can be read, and messages about it. */
 export interface DraftReading {
-  /** The document that the draft stands for, null while something in it cannot be read. */
+  /** The draft as a document; null while something in it cannot be read. */
   readonly document: PatternDocument | null;
-  /** What can be calculated with: without what cannot be read. Null where nothing can. */
+  /** The readable part, for calculations; null where there is none. */
   readonly readable: PatternDocument | null;
-  /** What the draft changes in the revision; what cannot be read is as typed. */
+  /** The draft's changes to the revision; unreadable values are as typed. */
   readonly changes: readonly PatternChange[];
   /** What is wrong, by path in the draft, as `counts[2].repeat.of`. */
   readonly faults: Says;
-  /** Rules that numbers break, by path; they can be saved so. */
+  /** Rules that numbers break, by path; they can still be saved. */
   readonly warnings: Says;
-  /** What is said of a number whose sum does not come out, as `count.size`. */
+  /** Messages about numbers whose sum is wrong, by `count.size`. */
   readonly sums: ReadonlyMap<string, string>;
-  /** Odd numbers, by path as in `editFields`. */
+  /** Unusual numbers, by path as in `editFields`. */
   readonly questions: ReadonlyMap<string, DraftQuestion>;
 }
 
@@ -33,7 +33,7 @@ export interface DraftReading {
  * Reads a draft.
  *
  * @param base the revision that is being edited.
- * @param before the last reading: what is said as before stays the same object, so that nobody who shows it draws anew.
+ * @param before the last reading: unchanged messages stay the same object, so that components showing them are not drawn again.
  */
 export function readWholeDraft(
   base: PatternDocument,
@@ -42,7 +42,7 @@ export function readWholeDraft(
 ): DraftReading {
   const { document, faults } = readDraft(pattern, unit);
   const readable = document ?? readablePart(pattern, unit);
-  // Places in lists differ where something is left out.
+  // Indexes differ where something is left out.
   const warnings = gradingWarnings(readable ?? base).filter(
     ({ path }) => document !== null || (readable !== null && path.startsWith("grading.")),
   );
@@ -75,7 +75,7 @@ function brokenSums(pattern: PatternDocument): Map<string, string> {
   return said;
 }
 
-/** The entries, those of before wherever they are equal. */
+/** The entries, reusing equal ones from before. */
 function unchanged<Entry>(
   entries: Map<string, Entry>,
   before: ReadonlyMap<string, Entry> | undefined,

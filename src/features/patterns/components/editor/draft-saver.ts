@@ -20,16 +20,16 @@ export interface DraftSaver {
   /** @returns the version that the server has, null where the draft could not be saved. */
   readonly send: () => Promise<number | null>;
   /**
-   * Sends what this browser still stores from an earlier visit, also once the connection is back.
+   * Sends what this browser still stores from an earlier visit, and again once the connection is back.
    *
-   * @param onContent shows it.
+   * @param onContent called with it.
    * @returns a function that stops listening.
    */
   readonly resume: (onContent: (content: PatternDraft | null) => void) => () => void;
 }
 
 const PAUSE_MS = 700;
-const OFFLINE = "No connection. Your edits are kept in this browser and sent when it is back.";
+const OFFLINE = "No connection. Your edits are stored in this browser and will be saved when you are online again.";
 
 /** Saves a pattern that is being edited; the server's version goes with each save. */
 export function draftSaver(
@@ -63,7 +63,7 @@ export function draftSaver(
     return latest.version;
   };
 
-  // One sending at a time; the next takes whatever was typed meanwhile.
+  // One request at a time; the next includes everything typed in the meantime.
   const send = async (): Promise<number | null> => {
     clearTimeout(timer);
     sending ??= sendAll().finally(() => {

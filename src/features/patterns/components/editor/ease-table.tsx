@@ -9,7 +9,7 @@ import { MatrixTable } from "@/ui/matrix-table";
 import { Section } from "@/ui/section";
 import { bodyLabel } from "../pattern-words";
 
-/** Ease as it comes out: each finished measurement less the body that it is for. */
+/** Actual ease: each finished measurement minus its body measurement. */
 export function EaseTable({ pattern, unit }: { readonly pattern: PatternDocument; readonly unit: LengthUnit }) {
   const rows = finishedMeasurements(pattern).flatMap(({ measurement, sizes }) => {
     const body = bodyOf(measurement);
@@ -41,26 +41,24 @@ export function EaseTable({ pattern, unit }: { readonly pattern: PatternDocument
   if (rows.length === 0) return null;
   return (
     <Section
-      title="Ease as it comes out"
-      intro="What each finished measurement has over the body that it is for, after rounding to whole stitches and rows."
+      title="Actual ease"
+      intro="How much each finished measurement differs from its body measurement, after rounding to whole stitches and rows."
     >
       <MatrixTable
-        label="Ease as it comes out"
+        label="Actual ease"
         corner={`Over the body (+) or under it (−), ${unit}`}
         columns={pattern.sizes.map(({ id, label }) => ({ key: id, label }))}
         rows={rows}
         isLive
       />
       {pattern.measurements.some((measurement) => isAroundBust(pattern, measurement)) ? (
-        <p className="mt-2 text-sm text-soft">
-          The words are those of the Craft Yarn Council’s ease chart, from memory: a starting point to check.
-        </p>
+        <p className="mt-2 text-sm text-soft">These are usual words for ease. Check them against your own.</p>
       ) : null}
     </Section>
   );
 }
 
-/** The chart's words are for ease around the whole of the body measurement that orders the sizes. */
+/** The chart's words are for ease around the whole body measurement that orders the sizes. */
 function isAroundBust({ sizeBy }: PatternDocument, measurement: Measurement): boolean {
   const body = bodyOf(measurement);
   return measurement.girth === true && body !== null && body.body === sizeBy && body.share === 1;

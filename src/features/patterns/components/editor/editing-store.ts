@@ -15,30 +15,30 @@ export interface EditingStart {
   readonly version: number;
 }
 
-/** What a draft shows at once, before it is read. */
+/** The part of a draft shown immediately, before it is read. */
 interface Shown {
   readonly draft: PatternDraft;
   readonly pattern: DraftPattern;
   /** The unit that lengths without one are read in. */
   readonly unit: LengthUnit;
-  /** Numbers of the grading that were solved and not typed since, as `count.size`. */
+  /** Numbers of the grading that were calculated and not typed since, as `count.size`. */
   readonly solved: ReadonlySet<string>;
-  /** False where the draft is the revision, untouched. */
+  /** False where the draft equals the revision. */
   readonly isEdited: boolean;
-  /** The size whose numbers stand in the arithmetic. */
+  /** The size whose numbers the calculations show. */
   readonly size: string;
 }
 
 /** What every part of the editor knows: the pattern being edited, what can be read of it, and how to change it. */
 export interface Editing extends Shown, DraftReading {
   readonly patternId: string;
-  /** The newest revision, on which the edits stand. */
+  /** The newest revision, to which the edits apply. */
   readonly base: PatternDocument;
   readonly baseNumber: number;
   /**
    * Changes the pattern.
    *
-   * @param field where it is typed; typing on in one field is one step of undo. Null where the edit stands alone.
+   * @param field where it is typed; continued typing in one field is one undo step. Null for a separate edit.
    */
   readonly change: (edit: (pattern: DraftPattern) => DraftPattern, field: string | null) => void;
   readonly changeDraft: (edit: (draft: PatternDraft) => PatternDraft, field: string | null) => void;
@@ -48,16 +48,16 @@ export interface Editing extends Shown, DraftReading {
   readonly canRedo: boolean;
   readonly status: DraftStatus;
   readonly send: () => Promise<number | null>;
-  /** Takes up what this browser stored. @returns a function that lets go of it. */
+  /** Starts from what this browser stored. @returns a cleanup function. */
   readonly resume: () => () => void;
   readonly chooseSize: (size: string) => void;
 }
 
-/** Typing in one field is one step, until the person rests as long as this. */
+/** Typing in one field is one undo step, until the person pauses this long. */
 const ONE_STEP_MS = 1_500;
 const MOST_STEPS = 200;
 
-/** A pattern being edited: what is typed is shown and stored at once, and read once the frame that shows it is drawn. */
+/** A pattern being edited: what is typed is shown and stored immediately, and read after it is drawn. */
 export function createEditing(start: EditingStart): StoreApi<Editing> {
   const { patternId, base, baseNumber } = start;
   const untouched = createDraft(base, start.unit);
@@ -66,7 +66,7 @@ export function createEditing(start: EditingStart): StoreApi<Editing> {
     let chosen: string | null = null;
     let past: readonly (PatternDraft | null)[] = [];
     let future: readonly (PatternDraft | null)[] = [];
-    let last: { readonly field: string | null; readonly at: number } = { field: null, at: 0 };
+    let last: { readonly field: string | null; readonly index: number } = { field: null, index: 0 };
     const saver = draftSaver(start, (status) => set({ status }));
     const read = afterFrame(() => set((now) => readWholeDraft(base, now.draft, now)));
     const show = (next: PatternDraft | null) => {
@@ -80,9 +80,9 @@ export function createEditing(start: EditingStart): StoreApi<Editing> {
       saver.edit(next);
     };
     const changeDraft: Editing["changeDraft"] = (change, field) => {
-      const at = Date.now();
-      const goesOn = field !== null && field === last.field && at - last.at < ONE_STEP_MS;
-      last = { field, at };
+      const index = Date.now();
+      const goesOn = field !== null && field === last.field && index - last.index < ONE_STEP_MS;
+      last = { field, index };
       if (!goesOn) past = [...past, content].slice(-MOST_STEPS);
       future = [];
       edit(change(get().draft));
@@ -96,7 +96,7 @@ export function createEditing(start: EditingStart): StoreApi<Editing> {
       undo: () => {
         const before = past.at(-1);
         if (before === undefined) return;
-        last = { field: null, at: 0 };
+        last = { field: null, index: 0 };
         future = [content, ...future];
         past = past.slice(0, -1);
         edit(before);
@@ -104,7 +104,7 @@ export function createEditing(start: EditingStart): StoreApi<Editing> {
       redo: () => {
         const [next, ...rest] = future;
         if (next === undefined) return;
-        last = { field: null, at: 0 };
+        last = { field: null, index: 0 };
         past = [...past, content];
         future = rest;
         edit(next);

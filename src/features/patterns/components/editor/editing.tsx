@@ -15,7 +15,7 @@ export function useEditingStore(): StoreApi<Editing> {
 }
 
 /**
- * What a component needs of the editing; it is drawn anew when one of these changes, and else not.
+ * The parts of the editing state that a component needs; it is drawn again only when one of these changes.
  *
  * @example const { pattern, change } = useEditing("pattern", "change");
  */
@@ -25,7 +25,7 @@ export function useEditing<Key extends keyof Editing>(...keys: readonly Key[]): 
   return store.getState();
 }
 
-/** One thing out of the editing, or several by name: a component is drawn anew when one of them is another. */
+/** One part of the editing state, or several by name: a component is drawn again when one of them changes. */
 export function useEditingValue<Value>(select: (editing: Editing) => Value): Value {
   const last = useRef<Value>(undefined);
   return useStore(useEditingStore(), (editing) => {
@@ -36,7 +36,7 @@ export function useEditingValue<Value>(select: (editing: Editing) => Value): Val
   });
 }
 
-/** Zustand's own comparison makes maps of both, which takes long where 1,440 cells ask at every key. */
+/** Zustand's own comparison makes maps of both, which is slow for 1,440 cells at every key. */
 function isSame(left: unknown, right: unknown): boolean {
   if (Object.is(left, right)) return true;
   if (!isPlain(left) || !isPlain(right)) return false;

@@ -4,7 +4,7 @@ export const EDITOR_PARTS = [
   { key: "sizes", label: "Sizes", lists: ["sizes", "bodyMeasurements", "sizeBy"] },
   { key: "fabrics", label: "Fabrics", lists: ["fabrics"] },
   { key: "counts", label: "Counts and sums", lists: ["counts", "ties"] },
-  { key: "lengths", label: "Lengths and allowances", lists: ["lengths", "allowances"] },
+  { key: "lengths", label: "Lengths and edgings", lists: ["lengths", "allowances"] },
   { key: "measurements", label: "Measurements", lists: ["measurements"] },
   { key: "pieces", label: "Pieces", lists: ["pieces"] },
   { key: "text", label: "Text and yarn", lists: ["name", "craft", "yarns", "instructions"] },
@@ -12,7 +12,7 @@ export const EDITOR_PARTS = [
 
 export type EditorPart = (typeof EDITOR_PARTS)[number]["key"];
 
-/** The part that an address names, the grading where it names none. */
+/** The requested part, by default the grading. */
 export function partOf(word: string | null | undefined): EditorPart {
   return EDITOR_PARTS.find(({ key }) => key === word)?.key ?? "grading";
 }

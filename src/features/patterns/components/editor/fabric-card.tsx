@@ -14,41 +14,41 @@ import { usesOfFabric, usesWords } from "./where-used";
 
 interface FabricCardProps {
   readonly fabric: DraftFabric;
-  readonly at: number;
+  readonly index: number;
   readonly onRemove: () => void;
 }
 
 const WORKED = [
   { value: "flat", label: "flat, in rows" },
   { value: "round", label: "in the round" },
-  { value: "turned rounds", label: "in rounds that are turned" },
+  { value: "turned rounds", label: "in joined turned rounds" },
 ] as const;
 
 /** One fabric: what it is worked with, its gauge, and how it behaves afterwards. */
-export function FabricCard({ fabric, at, onRemove }: FabricCardProps) {
+export function FabricCard({ fabric, index, onRemove }: FabricCardProps) {
   const { pattern, change } = useEditing("pattern", "change");
   const set = (next: DraftFabric, field: string | null) =>
     change(
-      (now) => ({ ...now, fabrics: replaced(now.fabrics, at, next) }),
-      field && formatPath(["fabrics", at, field]),
+      (now) => ({ ...now, fabrics: replaced(now.fabrics, index, next) }),
+      field && formatPath(["fabrics", index, field]),
     );
-  const move = (by: -1 | 1) => change((now) => ({ ...now, fabrics: moved(now.fabrics, at, by) }), null);
+  const move = (by: -1 | 1) => change((now) => ({ ...now, fabrics: moved(now.fabrics, index, by) }), null);
   const uses = usesOfFabric(pattern, fabric.id);
   return (
     <li>
       <Sheet>
-        <FabricBasics fabric={fabric} at={at} onFabric={set}>
+        <FabricBasics fabric={fabric} i={index} onFabric={set}>
           <ItemButtons
-            name={fabric.label || `fabric ${at + 1}`}
-            onUp={at === 0 ? undefined : () => move(-1)}
-            onDown={at === pattern.fabrics.length - 1 ? undefined : () => move(1)}
+            name={fabric.label || `fabric ${index + 1}`}
+            onUp={index === 0 ? undefined : () => move(-1)}
+            onDown={index === pattern.fabrics.length - 1 ? undefined : () => move(1)}
             onRemove={onRemove}
           />
         </FabricBasics>
-        <GaugeFields fabric={fabric} at={at} onFabric={set} />
+        <GaugeFields fabric={fabric} at={index} onFabric={set} />
         <div className="mt-5 grid gap-x-8 gap-y-5 border-t border-line pt-4 md:grid-cols-2">
-          <FactorFields fabric={fabric} at={at} factor="settles" onFabric={set} />
-          <FactorFields fabric={fabric} at={at} factor="wornStretch" onFabric={set} />
+          <FactorFields fabric={fabric} at={index} factor="settles" onFabric={set} />
+          <FactorFields fabric={fabric} at={index} factor="wornStretch" onFabric={set} />
         </div>
         <p className="mt-4 text-sm text-soft">{uses.length === 0 ? "Not used yet." : `Used in ${usesWords(uses)}.`}</p>
       </Sheet>
@@ -58,12 +58,12 @@ export function FabricCard({ fabric, at, onRemove }: FabricCardProps) {
 
 interface FabricBasicsProps {
   readonly fabric: DraftFabric;
-  readonly at: number;
+  readonly i: number;
   readonly onFabric: (next: DraftFabric, field: string | null) => void;
   readonly children: ReactNode;
 }
 
-function FabricBasics({ fabric, at, onFabric, children }: FabricBasicsProps) {
+function FabricBasics({ fabric, i, onFabric, children }: FabricBasicsProps) {
   const { pattern } = useEditing("pattern");
   const choose = (value: string) => {
     const { worked: _before, ...rest } = fabric;
@@ -74,7 +74,7 @@ function FabricBasics({ fabric, at, onFabric, children }: FabricBasicsProps) {
     <div className="flex flex-wrap items-start gap-x-4 gap-y-3">
       <div className="min-w-48 flex-1">
         <TextField
-          at={["fabrics", at, "label"]}
+          at={["fabrics", i, "label"]}
           label="Fabric"
           className="w-full font-semibold"
           value={fabric.label}
@@ -82,7 +82,7 @@ function FabricBasics({ fabric, at, onFabric, children }: FabricBasicsProps) {
         />
       </div>
       <NumberField
-        at={["fabrics", at, "toolMm"]}
+        at={["fabrics", i, "toolMm"]}
         label={pattern.craft === "crochet" ? "Hook" : "Needles"}
         behind="mm"
         className="w-17"
@@ -91,9 +91,9 @@ function FabricBasics({ fabric, at, onFabric, children }: FabricBasicsProps) {
       />
       <div className="w-52 max-w-full">
         <ChoiceField
-          at={["fabrics", at, "worked"]}
-          label="Worked"
-          nothing="not said"
+          at={["fabrics", i, "worked"]}
+          label="How it is worked"
+          nothing="not specified"
           value={fabric.worked ?? ""}
           choices={WORKED}
           onChoice={choose}

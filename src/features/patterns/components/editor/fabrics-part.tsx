@@ -13,30 +13,30 @@ import { SaidBelow } from "./said-below";
 import { TakenOutNote, type TakenOut } from "./taken-out";
 import { usesOfFabric } from "./where-used";
 
-/** Each stitch pattern with its tool and its gauge. */
+/** Each stitch pattern with its needle or hook and its gauge. */
 export function FabricsPart() {
   const { pattern, change } = useEditing("pattern", "change");
   const [takenOut, setTakenOut] = useState<TakenOut | null>(null);
   const { fabrics } = pattern;
-  const remove = (at: number, id: string, label: string) => {
-    change((now) => ({ ...now, fabrics: removed(now.fabrics, at) }), null);
+  const remove = (index: number, id: string, label: string) => {
+    change((now) => ({ ...now, fabrics: removed(now.fabrics, index) }), null);
     setTakenOut({ id, name: label, uses: usesOfFabric(pattern, id) });
   };
   return (
     <Section
       title="Fabrics"
-      intro="One fabric is one stitch pattern worked with one tool size, with the gauge that the pattern states, washed. A rib or an edging with its own gauge is a fabric of its own."
+      intro="A fabric is one stitch pattern with one needle or hook size and its stated gauge, washed. A rib or edging with its own gauge is a separate fabric."
     >
       {fabrics.length === 0 ? (
         <div className="mb-5">
           <EmptyState title="No fabrics yet">
-            <p>Begin with the fabric that most of the garment is made of, and the gauge of your washed swatch.</p>
+            <p>Start with the main fabric of the garment and the gauge of your washed swatch.</p>
           </EmptyState>
         </div>
       ) : null}
       <ol className="mb-4 grid grid-cols-1 gap-5">
-        {fabrics.map((fabric, at) => (
-          <FabricCard key={fabric.id} fabric={fabric} at={at} onRemove={() => remove(at, fabric.id, fabric.label)} />
+        {fabrics.map((fabric, i) => (
+          <FabricCard key={fabric.id} fabric={fabric} index={i} onRemove={() => remove(i, fabric.id, fabric.label)} />
         ))}
       </ol>
       <div className="mb-4">

@@ -19,13 +19,13 @@ interface FactorFieldsProps {
 const WORDS = {
   settles: {
     title: "From swatch to garment",
-    empty: "Leave both empty where a garment keeps the gauge of its swatch.",
+    empty: "Leave both empty if the garment has the same gauge as the swatch.",
     says: (unit: string) => `1 ${unit} of swatch becomes`,
     where: "in the garment.",
   },
   wornStretch: {
     title: "Worn",
-    empty: "Leave both empty where the fabric is not meant to stretch on the body.",
+    empty: "Leave both empty if the fabric should not stretch on the body.",
     says: (unit: string) => `1 ${unit} of the garment becomes`,
     where: "on the body, where a measurement says “stretched”.",
   },
@@ -71,7 +71,7 @@ export function FactorFields({ fabric, at, factor, onFabric }: FactorFieldsProps
   );
 }
 
-/** Both are left out where neither says anything. */
+/** Both are left out where neither has a value. */
 function withFactor(factors: Factors | undefined, side: keyof Factors, text: string): Factors | undefined {
   const next = { across: 1, along: 1, ...factors, [side]: text };
   return [next.across, next.along].every(isIdle) ? undefined : next;

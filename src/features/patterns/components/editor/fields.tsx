@@ -12,10 +12,10 @@ import { typedText, type TypedKind } from "./typed-text";
 const NARROW = CONTROL.replace("w-full", "").replace("px-3", "px-2");
 
 interface Common {
-  /** Where the field stands in the draft: its faults are looked for there. */
+  /** Path of the field in the draft, by which its errors are found. */
   readonly at: readonly PathPart[];
   readonly label: string;
-  /** The label is seen by everybody, or told to screen readers alone where a table's head says it. */
+  /** Whether the label is visible, or only for screen readers because a table heading shows it. */
   readonly labelled?: "above" | "aloud";
   readonly className?: string;
 }
@@ -25,12 +25,12 @@ interface NumberFieldProps extends Common {
   readonly kind?: TypedKind;
   readonly question?: string;
   readonly placeholder?: string;
-  /** What stands behind the number, as `mm`. */
+  /** The unit after the number, such as `mm`. */
   readonly behind?: ReactNode;
   readonly onText: (text: string) => void;
 }
 
-/** A number or a length, kept as it is typed. */
+/** A number or a length, stored as typed. */
 export function NumberField({ at, label, value, kind = "number", onText, ...rest }: NumberFieldProps) {
   const path = formatPath(at);
   const { unit, isFaulty } = useEditingValue(({ unit, faults }) => ({ unit, isFaulty: faults.has(path) }));
@@ -66,7 +66,7 @@ interface TextFieldProps extends Common {
   readonly onText: (text: string) => void;
 }
 
-/** Words of the designer's. */
+/** The designer's own text. */
 export function TextField({ at, label, labelled, value, lines, className = "w-full", onText }: TextFieldProps) {
   const path = formatPath(at);
   const isFaulty = useEditingValue(({ faults }) => faults.has(path));
@@ -99,12 +99,12 @@ export interface Choice {
 interface ChoiceFieldProps extends Common {
   readonly value: string;
   readonly choices: readonly (Choice | { readonly group: string; readonly choices: readonly Choice[] })[];
-  /** What an empty choice says; left out, something is always chosen. */
+  /** Label of the empty choice; without it, something is always chosen. */
   readonly nothing?: string;
   readonly onChoice: (value: string) => void;
 }
 
-/** One of several; what was chosen and is gone stays in sight. */
+/** One of several; a chosen item that was removed stays visible. */
 export function ChoiceField({ at, label, labelled, value, choices, nothing, className, onChoice }: ChoiceFieldProps) {
   const path = formatPath(at);
   const isFaulty = useEditingValue(({ faults }) => faults.has(path));
@@ -123,7 +123,7 @@ export function ChoiceField({ at, label, labelled, value, choices, nothing, clas
         className={`min-h-11 max-w-full ${NARROW} ${className ?? "w-full"}`}
       >
         {nothing === undefined && value !== "" ? null : <option value="">{nothing ?? "Choose…"}</option>}
-        {isGone ? <option value={value}>{value} (gone)</option> : null}
+        {isGone ? <option value={value}>{value} (removed)</option> : null}
         {choices.map((choice) =>
           "group" in choice ? (
             choice.choices.length === 0 ? null : (

@@ -75,7 +75,7 @@ export function GaugeFields({ fabric, at, onFabric }: GaugeFieldsProps) {
       </div>
       <div aria-live="polite" className="numbers mt-2 text-sm text-soft">
         {read === undefined ? (
-          "Both usual widths are told here once the gauge can be read."
+          "Enter a gauge to see it over 10 cm and 4 in."
         ) : (
           <>
             <BothWidths {...{ read, rows }} />
@@ -96,18 +96,18 @@ function BothWidths({ read, rows }: { readonly read: Fabric; readonly rows: stri
   ));
 }
 
-/** The tool that is usual at such a gauge, as a starting point to check. */
+/** The usual needle or hook at such a gauge, as a suggestion. */
 function UsualTool({ fabric }: { readonly fabric: Fabric }) {
   const { pattern } = useEditing("pattern");
   const { stitchesPerCm } = statedGauge(fabric);
-  // The table counts over 4 in and the trade writes 10 cm for it.
+  // The table counts over 4 in, which the trade writes as 10 cm.
   const stitchesOver10cm =
     widthOf(fabric.gauge.overCm) === "4 in" ? fabric.gauge.stitches : stitchesPerCm * GAUGE_WIDTH_CM;
   const compared = compareTool({ craft: pattern.craft, stitchesOver10cm, toolMm: fabric.toolMm });
   return compared === null ? null : <p className="mt-1 max-w-3xl">{compared.message}</p>;
 }
 
-/** A width that is typed stays "another", so that its field does not go while she types `4 in`. */
+/** A typed width stays "another", so that its field does not disappear while someone types `4 in`. */
 function widthOf(overCm: Typed | undefined): string {
   if (overCm === undefined) return "10 cm";
   const usual = WIDTHS.find(({ cm }) => typeof overCm === "number" && Math.abs(cm - overCm) < 1e-9);

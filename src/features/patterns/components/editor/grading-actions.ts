@@ -2,7 +2,7 @@ import type { PatternDocument } from "@/engine/pattern";
 import type { AskedGrading, GradingAnswer } from "@/features/gradings/schema";
 import type { Failure } from "@/server/action";
 
-/** What the page hands to the editor for solving: another feature's actions. */
+/** Actions of another feature, passed by the page for solving. */
 export interface GradingActions {
   readonly ask: (
     patternId: string,

@@ -18,12 +18,11 @@ interface GradingCellProps {
 }
 
 /**
- * Inputs beyond the table's edge need not be painted at every key. What is painted is cut off at the cell's edge, so there
- * is room for the ring of the focus.
+ * Inputs beyond the table's edge need not be painted at every key. Painting is clipped at the cell's edge, so there is room for the focus ring.
  */
 const DRAWN_IN_SIGHT = "-m-1.5 p-1.5 [content-visibility:auto] [contain-intrinsic-height:auto_5.25rem]";
 
-/** One number of the grading: typed or solved, its lock, its step, and what is to be said of it. */
+/** One number of the grading: typed or calculated, its lock, its step, and messages about it. */
 export const GradingCell = memo(function GradingCell({ count, size, before }: GradingCellProps) {
   const path = formatPath(["grading", count.id, size.id]);
   const id = `field-${path}`;
@@ -57,7 +56,7 @@ export const GradingCell = memo(function GradingCell({ count, size, before }: Gr
       <input
         ref={input}
         id={id}
-        aria-label={`${count.label}, ${size.label}${isSolved ? ", solved" : ""}`}
+        aria-label={`${count.label}, ${size.label}${isSolved ? ", calculated" : ""}`}
         aria-invalid={isFaulty && !isMissing}
         aria-describedby={`${id}-says ${id}-rules`}
         inputMode="numeric"
@@ -92,13 +91,13 @@ interface NearestProps {
   readonly onPick: (text: string) => void;
 }
 
-/** The nearest numbers that keep every rule, to be taken by one press. */
+/** The nearest numbers that meet every rule, each a button. */
 function Nearest({ count, size, read, onPick }: NearestProps) {
   const { readable } = useEditing("readable");
   if (readable === null) return null;
   const { below, above } = nearestFeasible(readable, { count, size, typed: read });
   const numbers = [...new Set([below, above])].filter((number) => number !== null && number !== read);
-  if (numbers.length === 0) return <p className="text-soft">No number here keeps every rule.</p>;
+  if (numbers.length === 0) return <p className="text-soft">No number here meets every rule.</p>;
   return (
     <p className="flex flex-wrap items-center gap-x-2">
       Nearest:
@@ -125,7 +124,7 @@ function LockButton({ count, size, number }: Pick<GradingCellProps, "count" | "s
       aria-pressed={locked}
       aria-label={`Lock ${count.label}, ${size.label}`}
       disabled={!locked && String(number).trim() === ""}
-      title={locked ? "Let it be solved" : "Hold this number while the others are solved"}
+      title={locked ? "Unlock this number" : "Lock this number while the others are calculated"}
       onClick={() => change((now) => withLock(now, count.id, size.id, locked ? null : number), null)}
       className={`-ml-1 inline-flex size-7 items-center justify-center rounded hover:bg-band disabled:opacity-30 ${locked ? "text-ink" : "text-line-strong"}`}
     >

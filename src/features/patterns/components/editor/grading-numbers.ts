@@ -1,17 +1,17 @@
 import type { DraftPattern, PatternDraft, Typed } from "@/engine/editing";
 import { ownValue, type Grading } from "@/engine/pattern";
 
-/** A number of the grading as it stands in a draft. */
+/** A number of the grading in a draft. */
 export function gradedText(pattern: DraftPattern, count: string, size: string): Typed | undefined {
   return ownValue(ownValue(pattern.grading, count), size);
 }
 
-/** True where a lock holds a count in a size. */
+/** True where a count is locked in a size. */
 export function isLocked(pattern: DraftPattern, count: string, size: string): boolean {
   return ownValue(pattern.counts.find(({ id }) => id === count)?.locked, size) !== undefined;
 }
 
-/** The draft with a number typed: it is no longer a solved one, and a lock goes with it. */
+/** The draft with a typed number, which is no longer calculated or locked. */
 export function withNumber(draft: PatternDraft, count: string, size: string, text: Typed): PatternDraft {
   const numbers = { ...ownValue(draft.pattern.grading, count), [size]: text };
   const { [count]: _before, ...others } = draft.pattern.grading ?? {};
@@ -24,7 +24,7 @@ export function withNumber(draft: PatternDraft, count: string, size: string, tex
   };
 }
 
-/** @param number what the count is held at in the size; null lets it go. */
+/** @param number the locked number; null unlocks it. */
 export function withLock(pattern: DraftPattern, count: string, size: string, number: Typed | null): DraftPattern {
   return {
     ...pattern,
@@ -38,7 +38,7 @@ export function withLock(pattern: DraftPattern, count: string, size: string, num
   };
 }
 
-/** The draft with a solved grading. @param unlocked it was solved without the locks, which go. */
+/** The draft with a calculated grading. @param unlocked it was calculated without the locks, which are removed. */
 export function withGrading(draft: PatternDraft, grading: Grading, unlocked: boolean): PatternDraft {
   const counts = unlocked ? draft.pattern.counts.map(({ locked: _locked, ...count }) => count) : draft.pattern.counts;
   const pattern = { ...draft.pattern, counts, grading };

@@ -11,7 +11,7 @@ import { NothingToGrade } from "./nothing-to-grade";
 import { SolvePanel } from "./solve-panel";
 import type { Solve } from "./use-solve";
 
-/** All counts in all sizes, solved or typed, and what they come to. */
+/** All counts in all sizes, calculated or typed, and the measurements they give. */
 export function GradingPart({ solve }: { readonly solve: Solve }) {
   const isEmpty = useEditingValue(({ pattern }) => pattern.counts.length === 0 || pattern.sizes.length === 0);
   if (isEmpty) return <NothingToGrade />;
@@ -19,7 +19,7 @@ export function GradingPart({ solve }: { readonly solve: Solve }) {
     <>
       <Section
         title="Counts in every size"
-        intro="Type a number, or have all that is not locked solved: whole stitches and rows that keep every rule and come as near to the targets as can be."
+        intro="Type numbers, or calculate everything that is not locked: whole stitches and rows that meet every rule and come as close to the targets as possible."
       >
         <SolvePanel {...solve} />
         <GradingTable />
@@ -29,7 +29,7 @@ export function GradingPart({ solve }: { readonly solve: Solve }) {
   );
 }
 
-/** What the numbers come to. These tables are large: a key that is pressed while they are drawn goes first. */
+/** The resulting measurements. These tables are large, so typing has priority over drawing them. */
 function Outcome() {
   const { readable: newest, unit } = useEditing("readable", "unit");
   const readable = useDeferredValue(newest);
@@ -37,12 +37,12 @@ function Outcome() {
     () =>
       readable === null ? (
         <p className="mb-10 text-soft">
-          There is nothing to calculate with yet: a fabric with its gauge and a size with its body come first.
+          Nothing to calculate yet. First add a fabric with its gauge and a size with its body measurements.
         </p>
       ) : (
         <>
           {readable.measurements.length > 0 ? (
-            <Section title="What each measurement becomes">
+            <Section title="Resulting measurements">
               <FinishedTable pattern={readable} unit={unit} isLive />
             </Section>
           ) : null}

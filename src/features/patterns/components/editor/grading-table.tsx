@@ -43,8 +43,8 @@ export function GradingTable() {
         />
       </GridArea>
       <p className="mt-2 max-w-3xl text-sm text-soft">
-        Dashed: solved. Whole line: typed, or as in the revision. The small number is the step from the size before. A
-        closed lock holds a number while the others are solved.
+        Dashed line: calculated. Solid line: typed, or as in the revision. The small number is the step from the size
+        before. A locked number stays while the others are calculated.
       </p>
     </>
   );

@@ -5,7 +5,7 @@ import { pastedBlock } from "./pasted-block";
 
 interface GridAreaProps {
   /**
-   * Cells copied from a spreadsheet, to be written from a cell on to the right and down.
+   * Called with cells copied from a spreadsheet, to write from a cell to the right and down.
    *
    * @param row @param column of the cell that they were pasted into.
    */
@@ -14,8 +14,7 @@ interface GridAreaProps {
 }
 
 /**
- * A table of inputs that takes cells from a spreadsheet, and is walked with the arrows up and down and with Enter. Its
- * inputs stand in elements with `data-row` and `data-column`.
+ * A table of inputs that accepts cells from a spreadsheet and moves with the up and down arrows and Enter. Its inputs are in elements with `data-row` and `data-column`.
  */
 export function GridArea({ onBlock, children }: GridAreaProps) {
   const onPaste = (event: ClipboardEvent<HTMLDivElement>) => {

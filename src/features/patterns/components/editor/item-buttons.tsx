@@ -11,7 +11,7 @@ interface ItemButtonsProps {
 const SMALL =
   "inline-flex min-h-11 min-w-11 items-center justify-center rounded-md text-soft hover:bg-band hover:text-ink disabled:opacity-35";
 
-/** Moves an item of a list up or down, or takes it out; undo brings it back. */
+/** Moves an item of a list up or down, or removes it; undo restores it. */
 export function ItemButtons({ name, onUp, onDown, onRemove }: ItemButtonsProps) {
   return (
     <span className="inline-flex items-center">
@@ -25,7 +25,7 @@ export function ItemButtons({ name, onUp, onDown, onRemove }: ItemButtonsProps) 
           </button>
         </>
       ) : null}
-      <button type="button" className={SMALL} onClick={onRemove} aria-label={`Take out ${name}`}>
+      <button type="button" className={SMALL} onClick={onRemove} aria-label={`Remove ${name}`}>
         ✕
       </button>
     </span>

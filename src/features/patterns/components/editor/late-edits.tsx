@@ -23,20 +23,20 @@ interface LateEditsProps {
   readonly base: PatternDocument;
   readonly baseNumber: number;
   readonly unit: LengthUnit;
-  /** Null where a side edits nothing. */
-  readonly hers: PatternDraft | null;
+  /** Null where a side changes nothing. */
+  readonly own: PatternDraft | null;
   readonly theirs: PatternDraft | null;
   readonly theirName: string | null;
   readonly version: number;
 }
 
-/** Both versions side by side, change by change; whatever she does not take is left as the other has it. */
+/** Both versions side by side, change by change; a change not chosen stays as the other person has it. */
 export function LateEdits({ patternId, base, baseNumber, unit, theirName, version, ...sides }: LateEditsProps) {
   const router = useRouter();
   const theirs = sides.theirs ?? createDraft(base, unit);
-  const hers = draftInUnit(sides.hers ?? createDraft(base, unit), theirs.unit);
-  const changes = patternChanges(theirs.pattern, hers.pattern);
-  const edited = new Set(patternChanges(base, hers.pattern).map(({ path }) => path));
+  const own = draftInUnit(sides.own ?? createDraft(base, unit), theirs.unit);
+  const changes = patternChanges(theirs.pattern, own.pattern);
+  const edited = new Set(patternChanges(base, own.pattern).map(({ path }) => path));
   const paths = changes.map(({ path }) => path);
   const [mine, setMine] = useState<ReadonlySet<string>>(new Set(paths.filter((path) => edited.has(path))));
   const [says, setSays] = useState<string | null>(null);
@@ -44,10 +44,10 @@ export function LateEdits({ patternId, base, baseNumber, unit, theirName, versio
 
   const settle = () =>
     start(async () => {
-      const pattern = [...mine].reduce((into, path) => applyChange(into, hers.pattern, path), theirs.pattern);
-      const content = { ...theirs, pattern, meant: { ...theirs.meant, ...hers.meant } };
+      const pattern = [...mine].reduce((into, path) => applyChange(into, own.pattern, path), theirs.pattern);
+      const content = { ...theirs, pattern, meant: { ...theirs.meant, ...own.meant } };
       const saved = await keepDraft(patternId, { content, version, baseNumber }).catch(() => null);
-      if (saved === null) return setSays("This did not reach Sizewright. Check the connection and try again.");
+      if (saved === null) return setSays("This did not reach Sizewright. Check your connection and try again.");
       if (saved.status === "failed") return setSays(saved.says);
       if (saved.status === "saved") await forgetLateSave(patternId);
       router.refresh();
@@ -57,20 +57,19 @@ export function LateEdits({ patternId, base, baseNumber, unit, theirName, versio
 
   return (
     <>
-      <Notice tone="problem" title={`${theirName ?? "Somebody"} saved while you were editing`}>
+      <Notice tone="problem" title={`${theirName ?? "Someone"} saved while you were editing`}>
         <p>
-          Both versions are kept. Choose for each change; what you choose becomes the draft on top of revision{" "}
-          {baseNumber}.
+          Both versions are saved. Choose for each change; your choice becomes the draft based on revision {baseNumber}.
         </p>
         {says ? <p className="font-semibold">{says}</p> : null}
       </Notice>
-      {paths.length === 0 ? <p className="mb-6">Both say the same: there is nothing to choose.</p> : null}
+      {paths.length === 0 ? <p className="mb-6">Both versions are the same. There is nothing to choose.</p> : null}
       <div className="mb-4 flex flex-wrap gap-3">
         <Button look="quiet" onClick={() => setMine(new Set(paths))}>
-          Take all of mine
+          Use all of mine
         </Button>
         <Button look="quiet" onClick={() => setMine(new Set())}>
-          Take all of theirs
+          Use all of theirs
         </Button>
       </div>
       <TableFrame label="Both versions">
@@ -97,7 +96,7 @@ export function LateEdits({ patternId, base, baseNumber, unit, theirName, versio
       </TableFrame>
       <div className="mt-5">
         <Button disabled={isBusy} onClick={settle}>
-          {isBusy ? "Saving…" : "Go on with these"}
+          {isBusy ? "Saving…" : "Continue with these"}
         </Button>
       </div>
     </>
@@ -113,8 +112,8 @@ interface LateChangeProps {
 
 function LateChange({ change, unit, isMine, onChoose }: LateChangeProps) {
   const sides = [
-    { hers: true, value: change.becomes },
-    { hers: false, value: change.was },
+    { own: true, value: change.becomes },
+    { own: false, value: change.was },
   ];
   return (
     <tr className={TABLE_ROW}>
@@ -122,11 +121,11 @@ function LateChange({ change, unit, isMine, onChoose }: LateChangeProps) {
         {change.what}
         {change.size === undefined ? "" : `, ${change.size}`}
       </th>
-      {sides.map(({ hers, value }) => (
-        <td key={String(hers)}>
+      {sides.map(({ own, value }) => (
+        <td key={String(own)}>
           <label className="flex min-h-9 items-center gap-2 wrap-anywhere">
-            <input type="radio" name={change.path} checked={isMine === hers} onChange={() => onChoose(hers)} />
-            {change.was === null && change.becomes === null ? "as I have it" : changeSide(change, value, unit)}
+            <input type="radio" name={change.path} checked={isMine === own} onChange={() => onChoose(own)} />
+            {change.was === null && change.becomes === null ? "my version" : changeSide(change, value, unit)}
           </label>
         </td>
       ))}

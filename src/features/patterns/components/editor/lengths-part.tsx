@@ -15,24 +15,24 @@ const WORDS = {
   lengths: {
     title: "Work until it measures",
     intro:
-      "What is worked to a ruler and not counted, such as a rib of 5 cm: it comes out the same at any gauge. Where it matters, measurements are worked out with it.",
+      "What people work to a length instead of counting, such as 5 cm of rib. It is the same at any gauge. Measurements can include it.",
     what: "length",
     placeholder: "such as Hem rib",
-    none: "Nothing is worked to a ruler yet.",
+    none: "Nothing is worked to a length yet.",
     usesOf: usesOfLength,
   },
   allowances: {
-    title: "Allowances",
+    title: "Edgings and seams",
     intro:
-      "What an edging, a seam or a join adds to a measurement or takes from it: a crocheted edge adds 1 cm, a seam takes 1 cm. Say which by the word beside the number.",
+      "What an edging, seam or join adds to a measurement or takes from it: for example, a crocheted edge adds 1 cm, a seam takes 1 cm.",
     what: "allowance",
     placeholder: "such as Side seam",
-    none: "No edging, seam or join adds or takes anything yet.",
+    none: "No edgings or seams yet.",
     usesOf: usesOfAllowance,
   },
 } as const;
 
-/** Lengths worked to a ruler, and what edgings, seams and joins add or take. */
+/** Lengths that are worked until they measure so much, and what edgings, seams and joins add or take. */
 export function LengthsPart() {
   return (
     <>
@@ -47,8 +47,8 @@ function CmSection({ list }: { readonly list: CmList }) {
   const [takenOut, setTakenOut] = useState<TakenOut | null>(null);
   const { title, intro, what, placeholder, none, usesOf } = WORDS[list];
   const items = cmItems(pattern, list);
-  const remove = ({ id, label }: CmItem, at: number) => {
-    change((now) => withCmItems(now, list, removed(cmItems(now, list), at)), null);
+  const remove = ({ id, label }: CmItem, index: number) => {
+    change((now) => withCmItems(now, list, removed(cmItems(now, list), index)), null);
     setTakenOut({ id, name: label, uses: usesOf(pattern, id) });
   };
   return (
@@ -58,13 +58,13 @@ function CmSection({ list }: { readonly list: CmList }) {
         onBlock={(block, row, column) => change((now) => withPastedCm(now, list, { block, row, column }), null)}
       >
         <ol className="mb-4 grid grid-cols-1 gap-3">
-          {items.map((item, at) => (
+          {items.map((item, i) => (
             <CmRow
               key={item.id}
-              {...{ list, item, at }}
-              isLast={at === items.length - 1}
+              {...{ list, item, i }}
+              isLast={i === items.length - 1}
               uses={usesOf(pattern, item.id)}
-              onRemove={() => remove(item, at)}
+              onRemove={() => remove(item, i)}
             />
           ))}
         </ol>

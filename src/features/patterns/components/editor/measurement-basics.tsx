@@ -4,11 +4,11 @@ import { useEditing } from "./editing";
 import { NumberField, TextField, TickField } from "./fields";
 import type { MeasurementEdit } from "./measurement-edit";
 
-/** Its name, where the tape lies, and how far off still counts as on size. */
-export function MeasurementBasics({ measurement, at, onMeasurement }: MeasurementEdit) {
+/** Its name, how to measure it, and its tolerance. */
+export function MeasurementBasics({ measurement, i, onMeasurement }: MeasurementEdit) {
   const { unit } = useEditing("unit");
   const { letter, label, how, toleranceCm, girth: isGirth = false } = measurement;
-  const path = ["measurements", at] as const;
+  const path = ["measurements", i] as const;
   return (
     <div className="grid gap-3">
       <div className="flex flex-wrap items-start gap-x-4 gap-y-3">
@@ -29,7 +29,7 @@ export function MeasurementBasics({ measurement, at, onMeasurement }: Measuremen
         </div>
         <NumberField
           at={[...path, "toleranceCm"]}
-          label="On size within ±"
+          label="Tolerance ±"
           kind="length"
           behind={unit}
           value={toleranceCm}
@@ -38,13 +38,13 @@ export function MeasurementBasics({ measurement, at, onMeasurement }: Measuremen
       </div>
       <TextField
         at={[...path, "how"]}
-        label="How to lay the tape"
+        label="How to measure"
         lines={2}
         value={how}
         onText={(text) => onMeasurement({ ...measurement, how: text }, "how")}
       />
       <TickField
-        label="goes all the way round: people may lay it flat and double it"
+        label="goes around the body: people may measure it flat and double it"
         checked={isGirth}
         onTick={(ticked) => {
           const { girth: _before, ...rest } = measurement;

@@ -16,22 +16,22 @@ import { TargetFields } from "./target-fields";
 
 interface MeasurementCardProps {
   readonly measurement: DraftMeasurement;
-  readonly at: number;
-  /** What it comes to in the chosen size, where that can be reckoned. */
+  readonly index: number;
+  /** Its length in the chosen size, where that can be calculated. */
   readonly finished: FinishedMeasurement | undefined;
   readonly isOpen: boolean;
   readonly onToggle: () => void;
 }
 
-/** One measurement: closed, its letter and what it comes to; open, all that makes it. */
-export function MeasurementCard({ measurement, at, finished, isOpen, onToggle }: MeasurementCardProps) {
+/** One measurement: closed, its letter and length; open, all its fields. */
+export function MeasurementCard({ measurement, index, finished, isOpen, onToggle }: MeasurementCardProps) {
   const { pattern, change, unit } = useEditing("pattern", "change", "unit");
-  const path = formatPath(["measurements", at]);
+  const path = formatPath(["measurements", index]);
   const set = (next: DraftMeasurement, field: string | null) =>
-    change((now) => ({ ...now, measurements: replaced(now.measurements, at, next) }), field && `${path}.${field}`);
-  const reorder = (by: -1 | 1) => change((now) => ({ ...now, measurements: moved(now.measurements, at, by) }), null);
+    change((now) => ({ ...now, measurements: replaced(now.measurements, index, next) }), field && `${path}.${field}`);
+  const reorder = (by: -1 | 1) => change((now) => ({ ...now, measurements: moved(now.measurements, index, by) }), null);
   const { letter, label } = measurement;
-  const edit = { measurement, at, onMeasurement: set };
+  const edit = { measurement, i: index, onMeasurement: set };
   return (
     <OpeningCard
       path={path}
@@ -46,10 +46,10 @@ export function MeasurementCard({ measurement, at, finished, isOpen, onToggle }:
       summary={summary(finished, unit)}
       buttons={
         <ItemButtons
-          name={label || letter || `measurement ${at + 1}`}
-          onUp={at === 0 ? undefined : () => reorder(-1)}
-          onDown={at === pattern.measurements.length - 1 ? undefined : () => reorder(1)}
-          onRemove={() => change((now) => ({ ...now, measurements: removed(now.measurements, at) }), null)}
+          name={label || letter || `measurement ${index + 1}`}
+          onUp={index === 0 ? undefined : () => reorder(-1)}
+          onDown={index === pattern.measurements.length - 1 ? undefined : () => reorder(1)}
+          onRemove={() => change((now) => ({ ...now, measurements: removed(now.measurements, index) }), null)}
         />
       }
     >
@@ -75,7 +75,7 @@ function Letter({ letter }: { readonly letter: string }) {
 
 function summary(finished: FinishedMeasurement | undefined, unit: LengthUnit): string {
   if (!finished || finished.designCm === null) return "";
-  const comes = `comes to ${formatLength(finished.designCm, unit)}`;
+  const comes = formatLength(finished.designCm, unit);
   return finished.deviationCm === null
     ? `${comes}, no target`
     : `${comes}, ${formatChange(finished.deviationCm, unit)} from its target`;

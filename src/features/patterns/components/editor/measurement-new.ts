@@ -12,7 +12,7 @@ export function nextLetter({ measurements }: DraftPattern): string {
   return letters.find((letter) => !taken.has(letter)) ?? "";
 }
 
-/** One more measurement at the end, with a line to be filled; its id is new. */
+/** One more measurement at the end, with an empty line and a new id. */
 export function newMeasurement(
   pattern: DraftPattern,
   toleranceCm: string | number,

@@ -16,12 +16,12 @@ type End = "from" | "to";
 const ACROSS = { from: [0, 0.5], to: [1, 0.5] } satisfies Omit<Place, "piece">;
 
 const ENDS = [
-  { end: "from", label: "The tape begins" },
-  { end: "to", label: "and ends" },
+  { end: "from", label: "Starts at" },
+  { end: "to", label: "Ends at" },
 ] as const;
 
-/** Where the tape lies on the drawing of a piece. */
-export function MeasurementPlace({ measurement, at, onMeasurement }: MeasurementEdit) {
+/** Where the measurement is on the schematic. */
+export function MeasurementPlace({ measurement, i, onMeasurement }: MeasurementEdit) {
   const { pattern } = useEditing("pattern");
   const { on, ...rest } = measurement;
   const head = `place-${measurement.id}`;
@@ -29,19 +29,19 @@ export function MeasurementPlace({ measurement, at, onMeasurement }: Measurement
   return (
     <section aria-labelledby={head} className="grid gap-3">
       <h4 id={head} className="font-serif text-lg font-semibold">
-        Where it lies on the drawing
+        Place on the schematic
       </h4>
       <div className="max-w-md">
         <ChoiceField
-          at={["measurements", at, "on", "piece"]}
+          at={["measurements", i, "on", "piece"]}
           label="Piece"
           value={on?.piece ?? ""}
-          nothing="Not drawn"
+          nothing="Not on the schematic"
           choices={pattern.pieces.map(({ id, label }) => ({ value: id, label: label || id }))}
           onChoice={(piece) => onMeasurement(piece === "" ? rest : { ...rest, on: { ...ACROSS, ...on, piece } }, null)}
         />
       </div>
-      {on ? <PlaceFields on={on} at={at} onPlace={set} /> : null}
+      {on ? <PlaceFields on={on} index={i} onPlace={set} /> : null}
       {on ? <PlaceDrawn measurement={measurement.id} piece={on.piece} /> : null}
     </section>
   );
@@ -49,11 +49,11 @@ export function MeasurementPlace({ measurement, at, onMeasurement }: Measurement
 
 interface PlaceFieldsProps {
   readonly on: Place;
-  readonly at: number;
+  readonly index: number;
   readonly onPlace: (next: Place, field: string | null) => void;
 }
 
-function PlaceFields({ on, at, onPlace }: PlaceFieldsProps) {
+function PlaceFields({ on, index, onPlace }: PlaceFieldsProps) {
   const setEnd = (end: End, [across, up]: readonly [Typed, Typed], field: string) =>
     onPlace({ ...on, [end]: [across, up] }, `${end}.${field}`);
   return (
@@ -65,13 +65,13 @@ function PlaceFields({ on, at, onPlace }: PlaceFieldsProps) {
             <fieldset key={end} className="flex flex-wrap items-start gap-x-3 gap-y-2">
               <legend className="text-sm font-semibold">{label}</legend>
               <NumberField
-                at={["measurements", at, "on", end, 0]}
+                at={["measurements", index, "on", end, 0]}
                 label="across"
                 value={across}
                 onText={(text) => setEnd(end, [text, up], "0")}
               />
               <NumberField
-                at={["measurements", at, "on", end, 1]}
+                at={["measurements", index, "on", end, 1]}
                 label="up"
                 value={up}
                 onText={(text) => setEnd(end, [across, text], "1")}
@@ -81,13 +81,13 @@ function PlaceFields({ on, at, onPlace }: PlaceFieldsProps) {
         })}
       </div>
       <p className="text-sm text-soft">
-        Across, 0 is the left edge of the piece and 1 the right. Up, 0 is its lower edge and 1 its upper.
+        Across: 0 is the left edge of the piece, 1 the right. Up: 0 is the lower edge, 1 the upper.
       </p>
     </>
   );
 }
 
-/** The piece in the chosen size, with this measurement alone on it. */
+/** The piece in the chosen size, with only this measurement. */
 function PlaceDrawn({ measurement: id, piece: on }: { readonly measurement: string; readonly piece: string }) {
   const { readable, size, pattern, unit } = useEditing("readable", "size", "pattern", "unit");
   const shape = useMemo(() => {
@@ -99,9 +99,7 @@ function PlaceDrawn({ measurement: id, piece: on }: { readonly measurement: stri
   const nameOf = (items: readonly { readonly id: string; readonly label: string }[], sought: string) =>
     items.find((each) => each.id === sought)?.label ?? sought;
   if (shape === undefined) {
-    return (
-      <p className="text-sm text-soft">The drawing stands here once the piece and this measurement can be read.</p>
-    );
+    return <p className="text-sm text-soft">Complete the piece and this measurement to see the schematic.</p>;
   }
   return (
     <div className="max-w-72">

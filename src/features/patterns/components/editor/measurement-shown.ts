@@ -4,11 +4,11 @@ import { shownStep } from "@/ui/format-length";
 
 export interface ShownLength {
   readonly cm: number;
-  /** The lines up to this one, as they are shown. */
+  /** The sum of the lines up to this one, as shown. */
   readonly soFarCm: number;
 }
 
-/** What each line brings, rounded so that the shown ones add up; undefined where it cannot be reckoned. */
+/** Each line's length, rounded so that the shown ones add up; undefined where it cannot be calculated. */
 export function shownLengths({ lines }: ExplainedDraft, unit: LengthUnit): (ShownLength | undefined)[] {
   const parts = lines.flatMap((line) => (line.status === "computed" ? [fromCm(line.term.cm, unit)] : []));
   const rounded = roundToSum(parts, shownStep(unit)).map((part) => toCm(part, unit));

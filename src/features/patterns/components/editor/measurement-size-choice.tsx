@@ -2,7 +2,7 @@
 
 import { useEditing } from "./editing";
 
-/** The size whose numbers stand in the arithmetic. */
+/** The size whose numbers the calculations show. */
 export function MeasurementSizeChoice({ label }: { readonly label: string }) {
   const { pattern, size, chooseSize } = useEditing("pattern", "size", "chooseSize");
   if (pattern.sizes.length < 2) return null;

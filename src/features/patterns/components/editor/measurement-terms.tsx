@@ -13,8 +13,8 @@ import { SaidBelow } from "./said-below";
 import { NEW_LINE, NEW_SLANT, type DraftTerm } from "./term-choices";
 import { TermRow } from "./term-row";
 
-/** How a measurement is worked out: its lines, each with its numbers in the chosen size, and what they come to. */
-export function MeasurementTerms({ measurement, at, onMeasurement }: MeasurementEdit) {
+/** How a measurement is calculated: its lines, each with its numbers in the chosen size, and the total. */
+export function MeasurementTerms({ measurement, i, onMeasurement }: MeasurementEdit) {
   const explained = useExplained(measurement);
   const { unit } = useEditing("unit");
   const { terms } = measurement;
@@ -22,22 +22,22 @@ export function MeasurementTerms({ measurement, at, onMeasurement }: Measurement
   const setTerms = (next: readonly DraftTerm[], field: string | null) =>
     onMeasurement({ ...measurement, terms: next }, field);
   const add = (term: DraftTerm) => setTerms([...terms, term], null);
-  const path = formatPath(["measurements", at, "terms"]);
+  const path = formatPath(["measurements", i, "terms"]);
   return (
     <section aria-labelledby={`${path}-head`}>
       <h4 id={`${path}-head`} className="font-serif text-lg font-semibold">
-        How this is worked out
+        Calculation
       </h4>
       {terms.length === 0 ? (
         <p className="text-soft">
-          Add what the tape lies over: the stitches across, the rows along, an edging, a seam.
+          Add everything along the measurement: stitches across, rows along, an edging, a seam.
         </p>
       ) : null}
       <ol>
         {terms.map((term, index) => (
           <TermRow
             key={index}
-            at={[...["measurements", at, "terms"], index]}
+            at={[...["measurements", i, "terms"], index]}
             term={term}
             number={index + 1}
             line={explained?.lines[index]}
@@ -52,14 +52,14 @@ export function MeasurementTerms({ measurement, at, onMeasurement }: Measurement
       <SaidBelow id={`field-${path}`} path={path} />
       <div className="mt-3 flex flex-wrap gap-3">
         <AddButton label="A line" onAdd={() => add(NEW_LINE)} />
-        <AddButton label="A slant" onAdd={() => add(NEW_SLANT)} />
+        <AddButton label="A diagonal" onAdd={() => add(NEW_SLANT)} />
       </div>
       {explained && terms.length > 0 ? <MeasurementTotal explained={explained} /> : null}
     </section>
   );
 }
 
-/** Typing goes ahead of the arithmetic. */
+/** Typing has priority over calculating. */
 function useExplained(measurement: MeasurementEdit["measurement"]): ExplainedDraft | null {
   const { readable, size, unit } = useEditing("readable", "size", "unit");
   const typed = useDeferredValue(measurement);

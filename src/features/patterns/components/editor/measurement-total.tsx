@@ -6,7 +6,7 @@ import { MeasurementAgainst } from "../measurement-against";
 import { targetWords } from "../pattern-words";
 import { useEditing } from "./editing";
 
-/** What the lines come to, against the target. */
+/** The total of the lines, compared with the target. */
 export function MeasurementTotal({ explained }: { readonly explained: ExplainedDraft }) {
   const { readable, size: chosen, unit } = useEditing("readable", "size", "unit");
   const { designCm, target, toleranceCm } = explained;
@@ -16,7 +16,7 @@ export function MeasurementTotal({ explained }: { readonly explained: ExplainedD
   if (designCm === null) {
     return (
       <p className="mt-4 text-soft">
-        What it comes to stands here once every line can be reckoned.
+        Complete every line to see the total.
         {target === null ? "" : ` Target in ${size.label}: ${words} = ${formatLength(target.cm, unit)}.`}
       </p>
     );
@@ -24,7 +24,7 @@ export function MeasurementTotal({ explained }: { readonly explained: ExplainedD
   return (
     <div className="mt-4 rounded-md bg-paper px-4 pb-3 pt-px" aria-live="polite">
       <MeasurementAgainst
-        name={`Size ${size.label} comes to`}
+        name={`Size ${size.label}:`}
         designCm={designCm}
         targetCm={target?.cm ?? null}
         toleranceCm={toleranceCm}

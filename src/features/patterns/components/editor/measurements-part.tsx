@@ -12,7 +12,7 @@ import { newMeasurement } from "./measurement-new";
 import { MeasurementSizeChoice } from "./measurement-size-choice";
 import { useOpened } from "./use-opened";
 
-/** The finished measurements: where the tape lies, how each is worked out, and what it should come to. */
+/** The finished measurements: how to measure, how each is calculated, and its target. */
 export function MeasurementsPart() {
   const { pattern, change, unit, readable, size } = useEditing("pattern", "change", "unit", "readable", "size");
   const { measurements } = pattern;
@@ -30,23 +30,23 @@ export function MeasurementsPart() {
   return (
     <Section
       title="Measurements"
-      intro="What people measure on the finished garment. Build each from your counts, lengths and allowances, a line at a time: the arithmetic stands beside it in the numbers of one size. What it should come to is its target."
+      intro="What people measure on the finished garment. Build each from your counts, lengths, edgings and seams, line by line; you see the calculation for one size beside it. The target is what it should measure."
     >
       {measurements.length === 0 ? (
         <div className="mb-4">
           <EmptyState title="No measurements yet">
-            <p>Begin with the one around the body: its stitches, and the ease over the body that it should have.</p>
+            <p>Start with the one around the body: its stitches, and the ease it should have.</p>
           </EmptyState>
         </div>
       ) : (
         <MeasurementSizeChoice label="Numbers of size" />
       )}
       <ol className="mb-4 grid gap-3">
-        {measurements.map((measurement, at) => (
+        {measurements.map((measurement, i) => (
           <MeasurementCard
             key={measurement.id}
             measurement={measurement}
-            at={at}
+            index={i}
             finished={finished.get(measurement.id)}
             isOpen={isOpen(measurement.id)}
             onToggle={() => toggle(measurement.id)}

@@ -4,11 +4,11 @@ import { useId, type ReactNode } from "react";
 import { useEditingValue } from "./editing";
 
 interface OpeningCardProps {
-  /** What is seen of it closed; also its heading. */
+  /** Shown while closed; also its heading. */
   readonly head: ReactNode;
   /** A line about it, closed. */
   readonly summary?: ReactNode;
-  /** Where it stands in the draft: what is wrong in it is counted while it is closed. */
+  /** Its path in the draft: errors in it are counted while it is closed. */
   readonly path: string;
   readonly buttons: ReactNode;
   readonly isOpen: boolean;
@@ -17,7 +17,7 @@ interface OpeningCardProps {
   readonly children: () => ReactNode;
 }
 
-/** An item of a list of which most are closed; one that is closed costs nothing to draw. */
+/** An item of a list in which most are closed; a closed one costs nothing to draw. */
 export function OpeningCard({ head, summary, path, buttons, isOpen, onToggle, children }: OpeningCardProps) {
   const id = useId();
   const wrong = useEditingValue(({ faults }) =>
@@ -42,7 +42,7 @@ export function OpeningCard({ head, summary, path, buttons, isOpen, onToggle, ch
               {isOpen ? null : <span className="numbers text-sm font-normal text-soft">{summary}</span>}
               {wrong > 0 ? (
                 <span className="numbers whitespace-nowrap rounded bg-thread-tint px-1.5 text-sm text-thread">
-                  ▲ {wrong} to look at again
+                  ▲ {wrong} to fix
                 </span>
               ) : null}
             </span>

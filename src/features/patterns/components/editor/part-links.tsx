@@ -5,12 +5,12 @@ import type { MouseEvent } from "react";
 import { useEditing } from "./editing";
 import { EDITOR_PARTS, partOf, partOfPath, type EditorPart } from "./editor-parts";
 
-/** The part that is open, as the address says. */
+/** The open part, from the address. */
 export function usePart(): EditorPart {
   return partOf(useSearchParams().get("part"));
 }
 
-/** Links between the parts of the editor, each with how much in it is to be looked at. */
+/** Links between the parts of the editor, each with the number of things to fix. */
 export function PartLinks() {
   const { faults } = useEditing("faults");
   const open = usePart();
@@ -40,12 +40,12 @@ function Marked({ count }: { readonly count: number }) {
   return (
     <span className="numbers whitespace-nowrap rounded bg-thread-tint px-1.5 text-sm font-semibold text-thread">
       ▲ {count}
-      <span className="sr-only"> to look at again</span>
+      <span className="sr-only"> to fix</span>
     </span>
   );
 }
 
-/** The address changes, and nothing that was typed or undone is lost by a new page. */
+/** Changes the address without loading a page, so that nothing typed or undone is lost. */
 export function stayOnPage(event: MouseEvent<HTMLAnchorElement>): void {
   if (event.metaKey || event.ctrlKey || event.shiftKey || event.button !== 0) return;
   event.preventDefault();

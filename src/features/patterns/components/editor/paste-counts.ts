@@ -3,7 +3,7 @@ import { withNewCount } from "./new-count";
 
 type DraftCount = DraftPattern["counts"][number];
 
-/** Columns of the list of counts that take what is pasted. */
+/** Columns of the list of counts that accept pasted cells. */
 const COLUMNS: readonly ((count: DraftCount, text: string) => DraftCount)[] = [
   (count, label) => ({ ...count, label }),
   withRepeatOf,
@@ -11,7 +11,7 @@ const COLUMNS: readonly ((count: DraftCount, text: string) => DraftCount)[] = [
   withLeast,
 ];
 
-/** Cells copied from a spreadsheet, from a cell of the list on; rows beyond its end become counts of stitches. */
+/** Cells copied from a spreadsheet, pasted from a cell of the list on; rows beyond its end become counts of stitches. */
 export function withPastedCounts(
   pattern: DraftPattern,
   block: readonly (readonly string[])[],
@@ -20,8 +20,8 @@ export function withPastedCounts(
   return block.reduce((now, texts, down) => {
     const isNew = now.counts[row + down] === undefined;
     const grown = isNew ? withNewCount(now, column === 0 ? (texts[0]?.trim() ?? "") : "", "stitches") : now;
-    const counts = grown.counts.map((count, at) =>
-      at === row + down
+    const counts = grown.counts.map((count, index) =>
+      index === row + down
         ? texts.reduce((each, text, across) => COLUMNS[column + across]?.(each, text.trim()) ?? each, count)
         : count,
     );

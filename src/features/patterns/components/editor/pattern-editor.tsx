@@ -19,7 +19,7 @@ import { SaveBar } from "./save-bar";
 import { useSolve, type Solve } from "./use-solve";
 import type { GradingActions } from "./grading-actions";
 
-/** The whole pattern as inputs, kept as a draft while she types. */
+/** The whole pattern as inputs, saved as a draft while the designer types. */
 export function PatternEditor({ gradings, ...start }: EditingStart & { readonly gradings: GradingActions }) {
   return (
     <EditingProvider {...start}>
@@ -71,9 +71,9 @@ function EditorHead() {
   return (
     <div className="mb-6 flex flex-wrap items-start justify-between gap-x-6 gap-y-3">
       <p className="max-w-2xl text-sm text-soft">
-        Lengths are read in {unit === "in" ? "inches" : "centimetres"} unless you write the unit behind them: 38.5, 38,5
-        and 12 3/8 in are all understood. Everything is kept as you type, and changes for others once you save a
-        revision. Cells from a spreadsheet can be pasted into any table.
+        Lengths are in {unit === "in" ? "inches" : "centimetres"} unless you add a unit: 38.5, 38,5 and 12 3/8 in all
+        work. Your edits are saved as you type; others see them once you save a revision. You can paste cells from a
+        spreadsheet into any table.
       </p>
       <div className="flex gap-2">
         <Button look="quiet" disabled={!canUndo} onClick={undo} title="Ctrl Z">
@@ -92,7 +92,7 @@ function Changed() {
   if (changes.length === 0) return null;
   return (
     <details className="mb-8 rounded-sheet border border-line bg-sheet px-5 py-3">
-      <summary className="min-h-8 font-semibold">What is changed since revision {baseNumber}</summary>
+      <summary className="min-h-8 font-semibold">Changes since revision {baseNumber}</summary>
       <div className="mt-3">
         <ChangeList changes={changes} unit={unit} />
       </div>

@@ -10,10 +10,10 @@ const STARTS = [
   { value: "side", label: "side to side" },
 ] as const;
 
-/** What a piece is called, how often and of what it is made, and where its work begins. */
-export function PieceBasics({ piece, at, onPiece }: PieceEdit) {
+/** A piece's name, how often and in which fabric it is made, and where work starts. */
+export function PieceBasics({ piece, i, onPiece }: PieceEdit) {
   const { pattern } = useEditing("pattern");
-  const path = ["pieces", at] as const;
+  const path = ["pieces", i] as const;
   const setStart = (value: string) => {
     const { start: _before, ...rest } = piece;
     const start = STARTS.find((each) => each.value === value)?.value;
@@ -43,7 +43,7 @@ export function PieceBasics({ piece, at, onPiece }: PieceEdit) {
             at={[...path, "start"]}
             label="Worked from"
             value={piece.start ?? ""}
-            nothing="not said"
+            nothing="not specified"
             choices={STARTS}
             onChoice={setStart}
           />
@@ -74,7 +74,7 @@ export function PieceBasics({ piece, at, onPiece }: PieceEdit) {
       </div>
       <div>
         <TickField
-          label="drawn with its mirror image"
+          label="show with its mirror image"
           checked={piece.mirrored ?? false}
           onTick={(ticked) => {
             const { mirrored: _before, ...rest } = piece;
@@ -82,7 +82,7 @@ export function PieceBasics({ piece, at, onPiece }: PieceEdit) {
           }}
         />
         <p className="text-sm text-soft">
-          For one of two halves, as a front that opens: the other half is drawn beside it. “Made” still counts both.
+          For one of two halves, such as the front of a cardigan: the other half is shown beside it. “Made” counts both.
         </p>
       </div>
     </div>

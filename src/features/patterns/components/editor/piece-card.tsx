@@ -11,21 +11,21 @@ import { PieceWork } from "./piece-work";
 
 interface PieceCardProps {
   readonly piece: DraftPiece;
-  readonly at: number;
-  /** Labels of the sizes in which it cannot be worked as it is given. */
+  readonly index: number;
+  /** Labels of the sizes in which it cannot be worked as described. */
   readonly misfits: readonly string[];
   readonly isOpen: boolean;
   readonly onToggle: () => void;
 }
 
-/** One piece: closed, what it is; open, its sections beside its drawing. */
-export function PieceCard({ piece, at, misfits, isOpen, onToggle }: PieceCardProps) {
+/** One piece: closed, a summary; open, its sections beside its schematic. */
+export function PieceCard({ piece, index, misfits, isOpen, onToggle }: PieceCardProps) {
   const { pattern, change } = useEditing("pattern", "change");
-  const path = formatPath(["pieces", at]);
+  const path = formatPath(["pieces", index]);
   const set = (next: DraftPiece, field: string | null) =>
-    change((now) => ({ ...now, pieces: replaced(now.pieces, at, next) }), field && `${path}.${field}`);
-  const reorder = (by: -1 | 1) => change((now) => ({ ...now, pieces: moved(now.pieces, at, by) }), null);
-  const edit = { piece, at, onPiece: set };
+    change((now) => ({ ...now, pieces: replaced(now.pieces, index, next) }), field && `${path}.${field}`);
+  const reorder = (by: -1 | 1) => change((now) => ({ ...now, pieces: moved(now.pieces, index, by) }), null);
+  const edit = { piece, i: index, onPiece: set };
   const fabric = pattern.fabrics.find(({ id }) => id === piece.fabric)?.label;
   return (
     <OpeningCard
@@ -43,10 +43,10 @@ export function PieceCard({ piece, at, misfits, isOpen, onToggle }: PieceCardPro
       }
       buttons={
         <ItemButtons
-          name={piece.label || `piece ${at + 1}`}
-          onUp={at === 0 ? undefined : () => reorder(-1)}
-          onDown={at === pattern.pieces.length - 1 ? undefined : () => reorder(1)}
-          onRemove={() => change((now) => ({ ...now, pieces: removed(now.pieces, at) }), null)}
+          name={piece.label || `piece ${index + 1}`}
+          onUp={index === 0 ? undefined : () => reorder(-1)}
+          onDown={index === pattern.pieces.length - 1 ? undefined : () => reorder(1)}
+          onRemove={() => change((now) => ({ ...now, pieces: removed(now.pieces, index) }), null)}
         />
       }
     >

@@ -5,14 +5,14 @@ export type DraftSection = DraftPiece["sections"][number];
 
 export interface PieceEdit {
   readonly piece: DraftPiece;
-  readonly at: number;
-  /** @param field where it is typed, in the piece; null where the edit stands alone. */
+  readonly i: number;
+  /** @param field where it is typed, in the piece; null for a separate edit. */
   readonly onPiece: (next: DraftPiece, field: string | null) => void;
 }
 
 const NEW_SECTION: DraftSection = { from: "", to: "", rows: "" };
 
-/** A section that goes on from the last one. */
+/** A section that continues from the last one. */
 export function nextSection({ sections }: DraftPiece): DraftSection {
   const stitches = sections.at(-1)?.to ?? "";
   return { ...NEW_SECTION, from: stitches, to: stitches };

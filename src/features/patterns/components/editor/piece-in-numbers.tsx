@@ -11,7 +11,7 @@ import type { DraftPiece } from "./piece-edit";
 
 const NUMBER = new Intl.NumberFormat("en-GB");
 
-/** A piece in the chosen size: its drawing and the stitches that are worked. */
+/** A piece in the chosen size: its schematic and the number of stitches worked. */
 export function PieceInNumbers({ shaped, piece }: { readonly shaped: ShapedDraft; readonly piece: DraftPiece }) {
   const { size, pattern, unit } = useEditing("size", "pattern", "unit");
   const shape = useMemo(() => drawPieces(shaped.drawn, size)[0], [shaped, size]);
@@ -28,7 +28,7 @@ export function PieceInNumbers({ shaped, piece }: { readonly shaped: ShapedDraft
       <figcaption className="mt-3">
         <p className="numbers text-sm">
           {shaped.stitches === null
-            ? `The stitches worked in ${label} stand here once all its counts have numbers.`
+            ? `Give all its counts numbers to see the stitches worked in ${label}.`
             : `${NUMBER.format(shaped.stitches)} stitches worked in ${label}, ${madeWords(piece)}.`}
         </p>
         <PieceNotes shape={shape} />
@@ -38,5 +38,5 @@ export function PieceInNumbers({ shaped, piece }: { readonly shaped: ShapedDraft
 }
 
 function madeWords({ made }: DraftPiece): string {
-  return String(made).trim() === "1" ? "in the one that is made" : `in the ${made} that are made`;
+  return String(made).trim() === "1" ? "in one piece" : `in all ${made} pieces`;
 }

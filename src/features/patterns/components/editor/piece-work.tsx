@@ -9,8 +9,8 @@ import { nextSection, type DraftSection, type PieceEdit } from "./piece-edit";
 import { PieceInNumbers } from "./piece-in-numbers";
 import { SectionRow } from "./section-row";
 
-/** The sections of a piece in the order they are worked, with the drawing and the stitches that they make. */
-export function PieceWork({ piece, at, onPiece }: PieceEdit) {
+/** The sections of a piece in the order they are worked, with the schematic and their stitches. */
+export function PieceWork({ piece, i, onPiece }: PieceEdit) {
   const shaped = useShaped(piece);
   const { sections } = piece;
   const set = (next: readonly DraftSection[], field: string | null) => onPiece({ ...piece, sections: next }, field);
@@ -20,16 +20,14 @@ export function PieceWork({ piece, at, onPiece }: PieceEdit) {
       <h4 id={head} className="font-serif text-lg font-semibold">
         How it is worked
       </h4>
-      <p className="mb-3 text-sm text-soft">
-        A section for each stretch that is worked alike, in the order of the work.
-      </p>
+      <p className="mb-3 text-sm text-soft">One section for each stretch that is worked the same way, in order.</p>
       <div className="grid gap-x-8 gap-y-6 xl:grid-cols-[minmax(0,1fr)_20rem]">
         <div>
           <ol className="grid gap-3">
             {sections.map((section, index) => (
               <SectionRow
                 key={index}
-                at={["pieces", at, "sections", index]}
+                at={["pieces", i, "sections", index]}
                 section={section}
                 number={index + 1}
                 noun={shaped?.noun ?? "row"}
@@ -53,7 +51,7 @@ export function PieceWork({ piece, at, onPiece }: PieceEdit) {
   );
 }
 
-/** Typing goes ahead of the drawing. */
+/** Typing has priority over drawing. */
 function useShaped(piece: PieceEdit["piece"]): ShapedDraft | null {
   const { readable, size, unit } = useEditing("readable", "size", "unit");
   const typed = useDeferredValue(piece);

@@ -11,7 +11,7 @@ import { PieceCard } from "./piece-card";
 import { newPiece } from "./piece-new";
 import { useOpened } from "./use-opened";
 
-/** The pieces and how each is worked, with its drawing in the numbers of one size. */
+/** The pieces and how each is worked, with its schematic in one size. */
 export function PiecesPart() {
   const { pattern, change } = useEditing("pattern", "change");
   const { pieces } = pattern;
@@ -26,23 +26,23 @@ export function PiecesPart() {
   return (
     <Section
       title="Pieces"
-      intro="The parts that people make, each from its first row to its last: so many stitches, worked to so many, over so many rows. The drawing, the shaping and the yarn come from here; measurements do not need it, so it can wait."
+      intro="The parts of the garment, each from its first row to its last: how many stitches it starts and ends with, over how many rows. The schematic, shaping and yarn amounts come from here. Measurements don’t need it, so you can add it later."
     >
       {pieces.length === 0 ? (
         <div className="mb-4">
           <EmptyState title="No pieces yet">
-            <p>Begin with the body: its stitches at the hem, its stitches at the underarm, and the rows between.</p>
+            <p>Start with the body: its stitches at the hem, its stitches at the underarm, and the rows between.</p>
           </EmptyState>
         </div>
       ) : (
         <MeasurementSizeChoice label="Numbers of size" />
       )}
       <ol className="mb-4 grid gap-3">
-        {pieces.map((piece, at) => (
+        {pieces.map((piece, i) => (
           <PieceCard
             key={piece.id}
             piece={piece}
-            at={at}
+            index={i}
             misfits={misfits.get(piece.id) ?? []}
             isOpen={isOpen(piece.id)}
             onToggle={() => toggle(piece.id)}
@@ -54,7 +54,7 @@ export function PiecesPart() {
   );
 }
 
-/** Sizes in which something in a piece cannot be worked as it is given, by piece. */
+/** Sizes in which a piece cannot be worked as described, by piece. */
 function useMisfits(): ReadonlyMap<string, readonly string[]> {
   const { readable } = useEditing("readable");
   return useMemo(() => {

@@ -9,18 +9,15 @@ import { provenanceWords } from "../provenance-words";
 import { useEditing } from "./editing";
 import { withPublishedSizes } from "./with-published-sizes";
 
-/** Sizes of a published body table, in place of the pattern's own. */
+/** Sizes of a body table, replacing the pattern's own. */
 export function PublishedSizes() {
   const [chosen, choose] = useState(BODY_TABLES[0]?.id ?? "");
   const id = useId();
   const table = BODY_TABLES.find((each) => each.id === chosen);
   return (
     <details className="mb-5 rounded-sheet border border-line bg-sheet px-5 py-3">
-      <summary className="min-h-8 font-semibold">Start from a published body table</summary>
-      <p className="mt-2 max-w-3xl text-soft">
-        A starting point to check: compare it with the bodies that you design for, and change every number that you know
-        better.
-      </p>
+      <summary className="min-h-8 font-semibold">Start from a table of body measurements</summary>
+      <p className="mt-2 max-w-3xl text-soft">Check the numbers against your own and change what you know better.</p>
       <label htmlFor={id} className="mt-4 mb-1 block font-semibold">
         Table
       </label>
@@ -43,19 +40,19 @@ function TableToFill({ table }: { readonly table: BodyTable }) {
   const fill = () => {
     const ready = sizesFromTable(table, choice);
     change((now) => withPublishedSizes(now, ready), null);
-    setSays(`${ready.sizes.length} sizes are filled in below. Undo brings yours back.`);
+    setSays(`${ready.sizes.length} sizes filled in. Use Undo to restore yours.`);
   };
   const warning =
     pattern.sizes.length === 0
       ? ""
-      : "They take the place of the sizes below. A size of the same label keeps its numbers in every list; what a new size still needs is told where it is missing.";
+      : "They replace the sizes below. A size with the same label keeps its numbers everywhere; missing numbers of new sizes are marked.";
   return (
     <>
       <p className="mt-1 mb-4 text-sm text-soft">{provenanceWords(table)}</p>
       <BeginPatternTable table={table} unit={unit} before={undefined} onChoice={setChoice} />
       <div className="mt-4 mb-2 flex flex-wrap items-center gap-x-4 gap-y-2">
         <Button look="quiet" onClick={fill}>
-          Fill in these sizes
+          Use these sizes
         </Button>
         <p role="status" className="max-w-xl text-sm text-soft">
           {says ?? warning}

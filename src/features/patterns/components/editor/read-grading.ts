@@ -3,7 +3,7 @@ import type { Failure } from "@/server/action";
 import { AppError, type AppErrorCode } from "@/server/errors";
 
 /**
- * How a grading stands. Asked for by a GET: actions wait for each other, and what is typed meanwhile is saved by one.
+ * Fetches the state of a grading with a GET, because actions run one after another and one of them saves what is typed meanwhile.
  *
  * @throws {Error} where there is no answer, or none that can be read.
  */
@@ -16,7 +16,7 @@ export async function readGrading(patternId: string, gradingId: string): Promise
 }
 
 function failureOf({ type, status }: Response): AppErrorCode | null {
-  // Led on to the page to sign in.
+  // Redirected to the sign-in page.
   if (type === "opaqueredirect") return "signed-out";
   if (status === 404) return "not-found";
   return status === 503 ? "database-away" : null;

@@ -7,11 +7,11 @@ interface SaidBelowProps {
   readonly id: string;
   /** Path in the draft. */
   readonly path: string;
-  /** Path of the number as in `editFields`, where odd ones are asked back. */
+  /** Path of the number as in `editFields`, for a question about an unusual one. */
   readonly question?: string;
 }
 
-/** What is wrong with a field, or asked back, right below it and announced. */
+/** Errors of a field, or a question about it, right below it and announced. */
 export function SaidBelow({ id, path, question }: SaidBelowProps) {
   const faults = useEditingValue((editing) => editing.faults.get(path));
   const asked = useEditingValue((editing) => (question === undefined ? undefined : editing.questions.get(question)));
@@ -39,13 +39,13 @@ function Question({ path, value, message, meant }: DraftQuestion) {
       {message}
       <span className="mt-1 flex min-h-6 items-center gap-2 font-semibold">
         <input type="checkbox" checked={meant} onChange={({ target }) => answer(target.checked)} />
-        Yes, it is meant
+        Yes, that’s correct
       </span>
     </label>
   );
 }
 
-/** Faults begin in the middle of a sentence whose subject is the field. */
+/** Faults are the second half of a sentence whose subject is the field. */
 export function sentence(says: string): string {
   if (says.startsWith("is missing")) return "A number is missing here.";
   const text = says.startsWith("is ") || says.startsWith("must ") || says.startsWith("should ") ? `This ${says}` : says;

@@ -9,9 +9,9 @@ import { dropBackup } from "./draft-backup";
 import { useEditing, useEditingStore } from "./editing";
 import type { DraftStatus } from "./draft-saver";
 
-const UNSENT = "This did not reach Sizewright. Your edits are still here; check the connection and try again.";
+const UNSENT = "This did not reach Sizewright. Your edits are still here. Check your connection and try again.";
 
-/** Whether the edits are kept, and the two ways out of them: a revision, or the bin. */
+/** Whether the edits are saved, and the two things to do with them: save a revision, or discard. */
 export function SaveBar() {
   const store = useEditingStore();
   const { patternId, isEdited, baseNumber, status, send, changes, faults, questions } = useEditing(
@@ -54,9 +54,9 @@ export function SaveBar() {
         {isEmpty ? null : (
           <div className="flex flex-wrap gap-3">
             <Button look="plain" onClick={() => setOpen(open === "discard" ? null : "discard")}>
-              Throw away
+              Discard
             </Button>
-            <Button onClick={() => setOpen(open === "revision" ? null : "revision")}>Save as a revision</Button>
+            <Button onClick={() => setOpen(open === "revision" ? null : "revision")}>Save as revision</Button>
           </div>
         )}
       </div>
@@ -74,7 +74,7 @@ export function SaveBar() {
             save();
           }}
         >
-          <Field id="reason" label="What you changed, and why" hint="Stands beside the revision for everybody.">
+          <Field id="reason" label="What you changed, and why" hint="Everyone sees this with the revision.">
             <TextArea
               id="reason"
               rows={2}
@@ -90,9 +90,9 @@ export function SaveBar() {
       ) : null}
       {open === "discard" && !isEmpty ? (
         <p className="mt-3 flex flex-wrap items-center gap-3">
-          All edits since revision {baseNumber} will be gone.
+          All edits since revision {baseNumber} will be lost.
           <Button look="quiet" disabled={isBusy} onClick={discard}>
-            Yes, throw them away
+            Discard edits
           </Button>
         </p>
       ) : null}
@@ -101,8 +101,8 @@ export function SaveBar() {
 }
 
 function summary(changes: number, open: number): string {
-  const changed = changes === 0 ? "Nothing changed." : `${changes} ${changes === 1 ? "change" : "changes"}.`;
-  return open === 0 ? changed : `${changed} ▲ ${open} to look at again.`;
+  const changed = changes === 0 ? "No changes." : `${changes} ${changes === 1 ? "change" : "changes"}.`;
+  return open === 0 ? changed : `${changed} ▲ ${open} to fix.`;
 }
 
 const CLOCK = new Intl.DateTimeFormat("en-GB", { hour: "2-digit", minute: "2-digit" });
@@ -116,7 +116,7 @@ function statusWords(status: DraftStatus): string {
     case "saved":
       return `Saved ${CLOCK.format(status.at)}.`;
     case "late":
-      return "Somebody else saved first; fetching theirs…";
+      return "Someone else saved first. Loading their version…";
     case "unsent":
       return status.says;
   }

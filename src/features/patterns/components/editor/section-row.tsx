@@ -23,7 +23,7 @@ interface SectionRowProps {
   readonly onRemove: () => void;
 }
 
-/** One section: its stitches at both ends, its rows, its shaping, and how that is worked in the chosen size. */
+/** One section: its stitches at both ends, its rows, its shaping, and how it is worked in the chosen size. */
 export function SectionRow({ at, section, number, noun, sized, onSection, ...move }: SectionRowProps) {
   const { size } = useEditing("size");
   const inSize = sized?.find((entry) => entry.size === size);
@@ -56,14 +56,14 @@ function SectionCounts({ at, section, noun, onSection }: FieldsProps & Pick<Sect
     <div className="grid gap-x-4 gap-y-3 sm:grid-cols-2">
       <ChoiceField
         at={[...at, "from"]}
-        label="From stitches"
+        label="Stitches at the start"
         value={section.from}
         choices={choices("stitches", section.from)}
         onChoice={(from) => onSection({ ...section, from, to: section.to === "" ? from : section.to }, null)}
       />
       <ChoiceField
         at={[...at, "to"]}
-        label="to stitches"
+        label="Stitches at the end"
         value={section.to}
         choices={choices("stitches", section.to)}
         onChoice={(to) => onSection({ ...section, to }, null)}

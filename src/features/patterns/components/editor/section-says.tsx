@@ -15,7 +15,7 @@ export function SectionSays({ sized, noun }: SectionSaysProps) {
   const inSize = sized?.find(({ size }) => size === chosen);
   const labelOf = (id: string) => pattern.sizes.find((size) => size.id === id)?.label ?? id;
   if (sized === undefined || inSize === undefined) {
-    return <p className="mt-3 text-sm text-soft">How it is worked stands here once its counts are chosen.</p>;
+    return <p className="mt-3 text-sm text-soft">Choose its counts to see how it is worked.</p>;
   }
   const others = sized.filter((entry) => entry.size !== chosen && isWrong(entry)).map(({ size }) => labelOf(size));
   return (
@@ -32,7 +32,7 @@ export function SectionSays({ sized, noun }: SectionSaysProps) {
       )}
       {others.length > 0 ? (
         <p className="mt-1 text-thread">
-          ▲ {isWrong(inSize) ? "Nor does it fit" : "It does not fit"} in {others.join(", ")}.
+          ▲ {isWrong(inSize) ? "It does not fit either" : "It does not fit"} in {others.join(", ")}.
         </p>
       ) : null}
     </div>

@@ -20,7 +20,7 @@ interface SectionShapingFieldsProps {
   readonly onSection: (section: DraftSection, field: string | null) => void;
 }
 
-/** How a section gets from its first stitch count to its last. */
+/** How a section changes from its first stitch count to its last. */
 export function SectionShapingFields({ at, section, noun, onSection }: SectionShapingFieldsProps) {
   const { shaping, ...straight } = section;
   const path = [...at, "shaping"];
@@ -46,7 +46,7 @@ export function SectionShapingFields({ at, section, noun, onSection }: SectionSh
           />
           <ChoiceField
             at={[...path, "edges"]}
-            label="Edges that are shaped"
+            label="Shaped edges"
             labelled="aloud"
             className="w-34"
             value={shaping.edges}

@@ -8,20 +8,20 @@ export interface Signed {
   readonly amount: Typed;
 }
 
-/** An allowance as it stands in the draft, as the word and the number beside it. */
+/** The length of an edging or seam in the draft, as a word and a number. */
 export function splitSign(typed: Typed): Signed {
   if (typeof typed === "number") return { takes: typed < 0, amount: Math.abs(typed) };
   const [lead = "", sign] = SIGN.exec(typed) ?? [];
   return { takes: sign !== undefined && sign !== "+", amount: typed.slice(lead.length) };
 }
 
-/** The word and the number as they stand in the draft. */
+/** The word and the number as stored in the draft. */
 export function joinSign({ takes, amount }: Signed): Typed {
   if (!takes || amount === 0) return amount;
   return typeof amount === "number" ? -amount : `-${amount}`;
 }
 
-/** What is typed into the number beside a word; a minus typed by hand turns the word round. */
+/** The number typed beside the word; a typed minus changes the word. */
 export function retyped(text: string, takes: boolean): Typed {
   const typed = splitSign(text);
   return joinSign({ takes: typed.takes ? !takes : takes, amount: typed.amount });

@@ -8,36 +8,36 @@ import { moved, replaced } from "./list-items";
 
 interface SizeHeadProps {
   readonly size: DraftPattern["sizes"][number];
-  readonly at: number;
+  readonly index: number;
   readonly onRemove: () => void;
 }
 
 const SMALL =
   "inline-flex min-h-8 min-w-8 items-center justify-center rounded-md text-soft hover:bg-band hover:text-ink disabled:opacity-35";
 
-/** A size's label over its column, its place in the order, and whether its body fits there. */
-export function SizeHead({ size, at, onRemove }: SizeHeadProps) {
+/** A size's label over its column, buttons to move it, and whether its body measurement is in order. */
+export function SizeHead({ size, index, onRemove }: SizeHeadProps) {
   const { pattern, change, warnings } = useEditing("pattern", "change", "warnings");
-  const path = formatPath(["sizes", at]);
-  const name = size.label || `size ${at + 1}`;
-  const move = (by: -1 | 1) => change((now) => ({ ...now, sizes: moved(now.sizes, at, by) }), null);
+  const path = formatPath(["sizes", index]);
+  const name = size.label || `size ${index + 1}`;
+  const move = (by: -1 | 1) => change((now) => ({ ...now, sizes: moved(now.sizes, index, by) }), null);
   return (
     <th scope="col" className="w-26 min-w-26 px-1! font-normal">
       <TextField
-        at={["sizes", at, "label"]}
-        label={`Label of size ${at + 1}`}
+        at={["sizes", index, "label"]}
+        label={`Label of size ${index + 1}`}
         labelled="aloud"
         className="w-full text-right font-semibold text-ink"
         value={size.label}
         onText={(label) =>
-          change((now) => ({ ...now, sizes: replaced(now.sizes, at, { ...size, label }) }), `${path}.label`)
+          change((now) => ({ ...now, sizes: replaced(now.sizes, index, { ...size, label }) }), `${path}.label`)
         }
       />
       <span className="mt-0.5 flex justify-end">
         <button
           type="button"
           className={SMALL}
-          disabled={at === 0}
+          disabled={index === 0}
           onClick={() => move(-1)}
           aria-label={`Move ${name} to the left`}
         >
@@ -46,13 +46,13 @@ export function SizeHead({ size, at, onRemove }: SizeHeadProps) {
         <button
           type="button"
           className={SMALL}
-          disabled={at === pattern.sizes.length - 1}
+          disabled={index === pattern.sizes.length - 1}
           onClick={() => move(1)}
           aria-label={`Move ${name} to the right`}
         >
           →
         </button>
-        <button type="button" className={SMALL} onClick={onRemove} aria-label={`Take out ${name}`}>
+        <button type="button" className={SMALL} onClick={onRemove} aria-label={`Remove ${name}`}>
           ✕
         </button>
       </span>

@@ -24,8 +24,8 @@ export function SizeTable({ rows, onTakenOut }: SizeTableProps) {
     setLeftOver(block.flat().length - fits.length);
     change((now) => withPastedBodies(now, block, { row, column }), null);
   };
-  const removeSize = (at: number, id: string, label: string) => {
-    change((now) => withoutSizeAt(now, at), null);
+  const removeSize = (index: number, id: string, label: string) => {
+    change((now) => withoutSizeAt(now, index), null);
     onTakenOut({ id, name: label, uses: [] });
   };
   const removeBody = ({ id, label }: Body) => {
@@ -41,11 +41,11 @@ export function SizeTable({ rows, onTakenOut }: SizeTableProps) {
               <th scope="col" className="sticky left-0 z-1 bg-sheet">
                 Body measurement, {unit}
               </th>
-              {pattern.sizes.map((size, at) => (
-                <SizeHead key={size.id} size={size} at={at} onRemove={() => removeSize(at, size.id, size.label)} />
+              {pattern.sizes.map((size, i) => (
+                <SizeHead key={size.id} size={size} index={i} onRemove={() => removeSize(i, size.id, size.label)} />
               ))}
               <td>
-                <span className="sr-only">Move or take out</span>
+                <span className="sr-only">Move or remove</span>
               </td>
             </tr>
           </thead>
@@ -65,7 +65,7 @@ export function SizeTable({ rows, onTakenOut }: SizeTableProps) {
       <p role="status" className="mt-2 text-sm empty:hidden">
         {leftOver === 0
           ? null
-          : `▲ ${leftOver} of the pasted cells lie outside of the table and were left out. Add the sizes or body measurements first, then paste again.`}
+          : `▲ ${leftOver} pasted cells are outside the table and were ignored. Add the sizes or body measurements first, then paste again.`}
       </p>
     </GridArea>
   );

@@ -19,13 +19,13 @@ export function SizesPart() {
   return (
     <Section
       title="Sizes"
-      intro="Each size is made for a body: its measurements stand here, without ease. The smallest size comes first, and one body measurement says which size is larger. Small numbers are the step from the size before."
+      intro="The body measurements each size is made for, without ease. List the smallest size first; one body measurement orders the sizes. Small numbers are the step from the size before."
     >
       <PublishedSizes />
       {pattern.sizes.length === 0 && rows.length === 0 ? (
         <div className="mb-5">
           <EmptyState title="No sizes yet">
-            <p>Name your smallest size and a body measurement that orders the sizes, such as the bust.</p>
+            <p>Add your smallest size and a body measurement that orders the sizes, such as the bust.</p>
           </EmptyState>
         </div>
       ) : (

@@ -7,7 +7,7 @@ import { useEditingValue } from "./editing";
 import { SolvedChoices } from "./solved-choices";
 import type { Solve } from "./use-solve";
 
-/** Has the counts solved, and shows the answer to choose from before anything is changed. */
+/** Has the counts calculated, and shows the choices before anything is changed. */
 export function SolvePanel({ solving, solve, stop, forget }: Solve) {
   const { isUnread, faultCount, hasLocks } = useEditingValue(({ document, faults, pattern }) => ({
     isUnread: document === null,
@@ -19,11 +19,11 @@ export function SolvePanel({ solving, solve, stop, forget }: Solve) {
     <div className="mb-5">
       <div className="flex flex-wrap items-center gap-3">
         <Button disabled={isUnread || isWaiting} onClick={() => void solve(false)}>
-          {hasLocks ? "Solve what is not locked" : "Solve all"}
+          {hasLocks ? "Calculate unlocked numbers" : "Calculate all"}
         </Button>
         {hasLocks ? (
           <Button look="quiet" disabled={isUnread || isWaiting} onClick={() => void solve(true)}>
-            Solve all, locks let go
+            Unlock and calculate all
           </Button>
         ) : null}
         {isWaiting ? (
@@ -32,12 +32,12 @@ export function SolvePanel({ solving, solve, stop, forget }: Solve) {
           </Button>
         ) : null}
         <p role="status" className="text-sm text-soft">
-          {isWaiting ? "Solving…" : isUnread ? `▲ ${toLookAt(faultCount)} before it can be solved.` : ""}
+          {isWaiting ? "Calculating…" : isUnread ? `▲ ${toLookAt(faultCount)} before calculating.` : ""}
         </p>
       </div>
       {solving.kind === "told" ? (
         <div className="mt-4">
-          <Notice tone="problem" title="This could not be solved">
+          <Notice tone="problem" title="This could not be calculated">
             {solving.says.map((says) => (
               <p key={says}>{says}</p>
             ))}
@@ -64,7 +64,7 @@ function Answer({
     case "faults":
       return (
         <div className="mt-4">
-          <Notice tone="problem" title="This could not be solved">
+          <Notice tone="problem" title="This could not be calculated">
             {outcome.faults.map(({ says }) => (
               <p key={says}>{says}</p>
             ))}
@@ -75,5 +75,5 @@ function Answer({
 }
 
 function toLookAt(places: number): string {
-  return places === 1 ? "One place needs another look" : `${places} places need another look`;
+  return places === 1 ? "Fix one error" : `Fix ${places} errors`;
 }

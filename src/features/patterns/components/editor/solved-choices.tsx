@@ -10,13 +10,13 @@ import { choiceName, choiceWords } from "./solved-words";
 
 interface SolvedChoicesProps {
   readonly choices: readonly GradingChoice[];
-  /** What was solved. */
+  /** The request that was solved. */
   readonly asked: PatternDocument;
   readonly unlocked: boolean;
   readonly onDone: () => void;
 }
 
-/** The solved gradings side by side; nothing changes until she takes one. */
+/** The calculated gradings side by side; nothing changes until the designer chooses one. */
 export function SolvedChoices({ choices, asked, unlocked, onDone }: SolvedChoicesProps) {
   const { changeDraft, document, unit } = useEditing("changeDraft", "document", "unit");
   const shown = sameGrading(choices) ? choices.slice(0, 1) : choices;
@@ -25,28 +25,28 @@ export function SolvedChoices({ choices, asked, unlocked, onDone }: SolvedChoice
     onDone();
   };
   return (
-    <section aria-label="Solved numbers" className="mt-5 rounded-sheet border-2 border-ink bg-sheet p-5">
-      <h3 className="mb-1">{shown.length === 1 ? "Solved" : "Solved two ways: choose one"}</h3>
+    <section aria-label="Calculated numbers" className="mt-5 rounded-sheet border-2 border-ink bg-sheet p-5">
+      <h3 className="mb-1">{shown.length === 1 ? "Calculated" : "Two results: choose one"}</h3>
       {!unlocked && document !== null && document !== asked ? (
-        <p className="mb-2 text-sm font-semibold text-thread">▲ You have edited since; these were solved before.</p>
+        <p className="mb-2 text-sm font-semibold text-thread">▲ These were calculated before your latest edits.</p>
       ) : null}
       <div className="grid gap-6 md:grid-cols-2">
         {shown.map((choice) => (
           <div key={choice.slack}>
-            <h4 className="font-semibold">{shown.length === 1 ? "One best answer" : choiceName(choice)}</h4>
+            <h4 className="font-semibold">{shown.length === 1 ? "Best result" : choiceName(choice)}</h4>
             <ul className="mb-3 mt-1 list-disc pl-5">
               {choiceWords(asked, choice, unit).map((words) => (
                 <li key={words}>{words}</li>
               ))}
             </ul>
-            <Button onClick={() => take(choice)}>Take these numbers</Button>
+            <Button onClick={() => take(choice)}>Use these numbers</Button>
           </div>
         ))}
       </div>
       {shown.length > 1 ? <Differences choices={shown} pattern={asked} /> : null}
       <div className="mt-4">
         <Button look="plain" onClick={onDone}>
-          Leave it as it is
+          Keep the current numbers
         </Button>
       </div>
     </section>
@@ -71,10 +71,10 @@ function Differences({
       head: label,
       cells: pattern.sizes.map((size) => (
         <span key={size.id} className={`numbers ${differs(id, size.id) ? "font-semibold" : "text-soft"}`}>
-          {choices.map((choice, at) => (
+          {choices.map((choice, index) => (
             <span key={choice.slack} className="block whitespace-nowrap">
               <span className="sr-only">{choiceName(choice)}: </span>
-              {at > 0 && !differs(id, size.id) ? "" : numberOf(choice, id, size.id)}
+              {index > 0 && !differs(id, size.id) ? "" : numberOf(choice, id, size.id)}
             </span>
           ))}
         </span>

@@ -3,12 +3,12 @@ import type { PatternDocument } from "@/engine/pattern";
 import type { LengthUnit } from "@/engine/units";
 import { formatChange } from "@/ui/format-length";
 
-/** What a choice is called. */
+/** Names of the choices. */
 export function choiceName({ slack }: GradingChoice): string {
-  return slack === 0 ? "To the last stitch" : "Even steps";
+  return slack === 0 ? "Closest to target measurements" : "Most even steps";
 }
 
-/** What speaks for and against a choice, in sentences. */
+/** The pros and cons of a choice, in sentences. */
 export function choiceWords(pattern: PatternDocument, choice: GradingChoice, unit: LengthUnit): string[] {
   return [
     ...furthestWords(pattern, choice, unit),
@@ -32,15 +32,15 @@ function beyondWords({ measurements }: GradingChoice): string {
   const aimed = measurements.filter(({ deviation }) => deviation !== null);
   const beyond = aimed.filter(({ deviation }) => Math.abs(deviation ?? 0) > 1).length;
   if (beyond === 0) return `All ${aimed.length} measurements are within their tolerances.`;
-  return `▲ ${beyond} of ${aimed.length} measurements are beyond their tolerances.`;
+  return `▲ ${beyond} of ${aimed.length} measurements are outside their tolerances.`;
 }
 
-/** A search that was stopped short says how far it may be from the best. */
+/** A search that was stopped early says how far it may be from the best. */
 function limitWords({ status, bound = [] }: GradingChoice): string[] {
-  if (status === "optimal") return ["No other numbers are better: that is proven."];
+  if (status === "optimal") return ["These are the best possible numbers."];
   return bound.map(
     ({ value, bound: best }) =>
-      `The search was stopped at its limit: these numbers cost ${plain(value)}, and none can cost less than ${plain(best)}.`,
+      `The search stopped at its time limit, so there may be better numbers (score ${plain(value)}; the best possible is ${plain(best)}).`,
   );
 }
 

@@ -3,21 +3,21 @@
 import { useEffect, useRef } from "react";
 import { usesWords } from "./where-used";
 
-/** What was taken out of a list last. */
+/** The item last removed from a list. */
 export interface TakenOut {
   readonly id: string;
   readonly name: string;
-  /** Where it was used, and is missing now. */
+  /** Where it was used and is now missing. */
   readonly uses: readonly string[];
 }
 
 interface TakenOutNoteProps {
   readonly last: TakenOut | null;
-  /** What stands in the list: the note goes once undo has brought the item back. */
+  /** Ids in the list: the note disappears once undo has restored the item. */
   readonly items: readonly { readonly id: string }[];
 }
 
-/** Says what was taken out and where it is missing now. It takes the focus, whose place went with the item. */
+/** Says what was removed and where it is now missing. It takes the focus, which was in the removed item. */
 export function TakenOutNote({ last, items }: TakenOutNoteProps) {
   const note = useRef<HTMLParagraphElement>(null);
   useEffect(() => {
@@ -26,9 +26,9 @@ export function TakenOutNote({ last, items }: TakenOutNoteProps) {
   if (last === null || items.some(({ id }) => id === last.id)) return null;
   return (
     <p ref={note} role="status" tabIndex={-1} className="mb-4 rounded-md border-l-4 border-ink bg-sheet px-4 py-3">
-      “{last.name}” is taken out.{" "}
-      {last.uses.length === 0 ? "" : `It was used in ${usesWords(last.uses)}, where it is told as missing. `}
-      Undo brings it back.
+      “{last.name}” removed.{" "}
+      {last.uses.length === 0 ? "" : `It was used in ${usesWords(last.uses)}, where it is now marked as missing. `}
+      Use Undo to restore it.
     </p>
   );
 }

@@ -9,11 +9,11 @@ import { bodyChoices, type BodyTarget, type TargetEdit } from "./target-kinds";
 import { withTypedSizes } from "./target-sizes";
 import { signOf, withoutSign, withSign } from "./term-sign";
 
-/** A body measurement, or a share of it, and so much over it or under it. */
-export function TargetEase({ target, at, measurement, onTarget }: TargetEdit<BodyTarget>) {
+/** A body measurement or a share of it, plus or minus ease. */
+export function TargetEase({ target, index, measurement, onTarget }: TargetEdit<BodyTarget>) {
   const { pattern } = useEditing("pattern");
   const { share, easeCm } = target;
-  const path = ["measurements", at, "target"] as const;
+  const path = ["measurements", index, "target"] as const;
   const setShare = (text: string) => {
     const { share: _before, ...rest } = target;
     onTarget(text.trim() === "" ? rest : { ...rest, share: text }, "share");
@@ -24,7 +24,7 @@ export function TargetEase({ target, at, measurement, onTarget }: TargetEdit<Bod
       <div className="flex flex-wrap items-start gap-x-2 gap-y-3">
         <NumberField
           at={[...path, "share"]}
-          label="So many times"
+          label="Multiply by"
           placeholder="1"
           className="w-20"
           value={share}
@@ -54,10 +54,10 @@ export function TargetEase({ target, at, measurement, onTarget }: TargetEdit<Bod
         )}
       </div>
       <p className="-mt-1 text-sm text-soft">
-        Half of the body, as for a width laid flat, is 0.5 times. Leave it empty for the whole.
+        Use 0.5 for half of the body, such as a width measured flat. Leave it empty for the whole.
       </p>
       <TickField
-        label="another ease in each size"
+        label="different ease by size"
         checked={isBySize}
         onTick={(ticked) =>
           onTarget(
@@ -67,7 +67,7 @@ export function TargetEase({ target, at, measurement, onTarget }: TargetEdit<Bod
         }
       />
       {isBySize ? (
-        <EaseBySize target={target} at={at} measurement={measurement} onTarget={onTarget} easeCm={easeCm} />
+        <EaseBySize target={target} index={index} measurement={measurement} onTarget={onTarget} easeCm={easeCm} />
       ) : null}
     </div>
   );
@@ -77,7 +77,7 @@ interface EaseBySizeProps extends TargetEdit<BodyTarget> {
   readonly easeCm: Readonly<Record<string, Typed>>;
 }
 
-function EaseBySize({ target, at, measurement, onTarget, easeCm }: EaseBySizeProps) {
+function EaseBySize({ target, index, measurement, onTarget, easeCm }: EaseBySizeProps) {
   const { pattern } = useEditing("pattern");
   const set = (next: Readonly<Record<string, Typed>>, field: string | null) =>
     onTarget({ ...target, easeCm: next }, field);
@@ -88,7 +88,7 @@ function EaseBySize({ target, at, measurement, onTarget, easeCm }: EaseBySizePro
           <li key={id} data-row={row} data-column={0} className="flex items-start gap-2">
             <span className="w-12 shrink-0 py-2.5 font-semibold wrap-anywhere">{label}</span>
             <Ease
-              at={["measurements", at, "target", "easeCm", id]}
+              at={["measurements", index, "target", "easeCm", id]}
               question={`targets.${measurement}.${id}`}
               label={`Ease in ${label}`}
               labelled="aloud"

@@ -8,13 +8,13 @@ import { newTarget, targetKind, type DraftTarget, type TargetKind } from "./targ
 import { TargetLengths } from "./target-lengths";
 
 const KINDS: readonly { readonly value: TargetKind; readonly label: string }[] = [
-  { value: "none", label: "No target: it comes out as the rest has it" },
+  { value: "none", label: "No target" },
   { value: "body", label: "Ease over a body measurement" },
-  { value: "lengths", label: "A length of its own in each size" },
+  { value: "lengths", label: "A length for each size" },
 ];
 
-/** What the measurement should come to. */
-export function TargetFields({ measurement, at, onMeasurement }: MeasurementEdit) {
+/** The target of the measurement. */
+export function TargetFields({ measurement, i, onMeasurement }: MeasurementEdit) {
   const { pattern } = useEditing("pattern");
   const { target, ...rest } = measurement;
   const head = `target-${measurement.id}`;
@@ -23,7 +23,7 @@ export function TargetFields({ measurement, at, onMeasurement }: MeasurementEdit
     onMeasurement(next === undefined ? rest : { ...rest, target: next }, null);
   };
   const edit = {
-    at,
+    index: i,
     measurement: measurement.id,
     onTarget: (next: DraftTarget, field: string | null) =>
       onMeasurement({ ...rest, target: next }, field && `target.${field}`),
@@ -35,8 +35,8 @@ export function TargetFields({ measurement, at, onMeasurement }: MeasurementEdit
       </h4>
       <div className="max-w-md">
         <ChoiceField
-          at={["measurements", at, "target"]}
-          label="What it should come to"
+          at={["measurements", i, "target"]}
+          label="Target from"
           value={targetKind(target)}
           choices={KINDS}
           onChoice={choose}

@@ -8,9 +8,9 @@ export type TargetKind = "none" | "body" | "lengths";
 
 export interface TargetEdit<Target extends DraftTarget> {
   readonly target: Target;
-  /** Place of its measurement in the list. */
-  readonly at: number;
-  /** Id of its measurement, under which odd numbers are asked back. */
+  /** Index of its measurement in the list. */
+  readonly index: number;
+  /** Id of its measurement, under which questions about unusual numbers are filed. */
   readonly measurement: string;
   readonly onTarget: (next: DraftTarget, field: string | null) => void;
 }
@@ -20,7 +20,7 @@ export function targetKind(target: DraftTarget | undefined): TargetKind {
   return "cm" in target ? "lengths" : "body";
 }
 
-/** A target of another kind, still to be filled. */
+/** An empty target of another kind. */
 export function newTarget(pattern: DraftPattern, kind: TargetKind): DraftTarget | undefined {
   switch (kind) {
     case "none":
@@ -32,7 +32,7 @@ export function newTarget(pattern: DraftPattern, kind: TargetKind): DraftTarget 
   }
 }
 
-/** The body measurements that the pattern explains, and those that only its sizes have. */
+/** The body measurements that the pattern describes, and those that only its sizes have. */
 export function bodyChoices({ bodyMeasurements = [], sizes }: DraftPattern): Choice[] {
   const known = new Set(bodyMeasurements.map(({ id }) => id));
   const others = new Set(sizes.flatMap(({ body }) => Object.keys(body)).filter((id) => !known.has(id)));

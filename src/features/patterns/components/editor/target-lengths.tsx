@@ -8,7 +8,7 @@ import type { LengthTarget, TargetEdit } from "./target-kinds";
 import { withTypedSizes } from "./target-sizes";
 
 /** A length in each size; a row or a column of a spreadsheet can be pasted. */
-export function TargetLengths({ target: { cm }, at, measurement, onTarget }: TargetEdit<LengthTarget>) {
+export function TargetLengths({ target: { cm }, index, measurement, onTarget }: TargetEdit<LengthTarget>) {
   const { pattern, unit } = useEditing("pattern", "unit");
   return (
     <GridArea
@@ -18,7 +18,7 @@ export function TargetLengths({ target: { cm }, at, measurement, onTarget }: Tar
         {pattern.sizes.map(({ id, label }, row) => (
           <li key={id} data-row={row} data-column={0} className="max-w-44">
             <NumberField
-              at={["measurements", at, "target", "cm", id]}
+              at={["measurements", index, "target", "cm", id]}
               label={label || id}
               kind="length"
               behind={unit}

@@ -8,8 +8,8 @@ export function withTypedSizes(
   record: BySize,
   { texts, from }: { readonly texts: readonly string[]; readonly from: number },
 ): BySize {
-  const typed = sizes.slice(from).flatMap(({ id }, at): [string, Typed][] => {
-    const text = texts[at]?.trim();
+  const typed = sizes.slice(from).flatMap(({ id }, index): [string, Typed][] => {
+    const text = texts[index]?.trim();
     return text === undefined ? [] : [[id, text]];
   });
   return { ...record, ...Object.fromEntries(typed) };

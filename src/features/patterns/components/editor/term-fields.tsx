@@ -13,9 +13,9 @@ const SIGNS = [
 ];
 
 interface TimesFieldsProps {
-  /** Where the line stands in the draft. */
+  /** Path of the line in the draft. */
   readonly at: readonly PathPart[];
-  /** What the line is called aloud. */
+  /** Name of the line for screen readers. */
   readonly name: string;
   readonly times: Typed;
   readonly onTimes: (times: Typed, field: string | null) => void;
@@ -27,7 +27,7 @@ export function TimesFields({ at, name, times, onTimes }: TimesFieldsProps) {
     <span className="flex items-start gap-1.5">
       <ChoiceField
         at={[...at, "sign"]}
-        label={`${name}: adds or less`}
+        label={`${name}: plus or minus`}
         labelled="aloud"
         className="w-21"
         value={String(signOf(times))}
@@ -56,7 +56,7 @@ interface FlatFieldsProps {
   readonly onTerm: (term: DraftFlat, field: string | null) => void;
 }
 
-/** A line: so many times a count, a length or an allowance. */
+/** A line: a multiple of a count, a length, an edging or a seam. */
 export function FlatFields({ at, name, term, onTerm }: FlatFieldsProps) {
   const { pattern } = useEditing("pattern");
   return (
@@ -88,7 +88,7 @@ function StretchedTick({ term, onTerm }: Pick<FlatFieldsProps, "term" | "onTerm"
   return (
     <div className="order-3 sm:order-none">
       <TickField
-        label="worn stretched"
+        label="stretched when worn"
         checked={term.stretched ?? false}
         onTick={(ticked) => onTerm(ticked ? { ...rest, stretched: true } : rest, null)}
       />

@@ -24,7 +24,7 @@ interface TermRowProps {
   readonly onRemove: () => void;
 }
 
-/** One line of a measurement, the arithmetic that it stands for, and what the lines come to so far. */
+/** One line of a measurement, its calculation, and the total so far. */
 export function TermRow({ at, term, number, line, shown, onTerm, ...move }: TermRowProps) {
   const name = `Line ${number}`;
   return (
@@ -59,9 +59,9 @@ function LineInNumbers({ line, shown }: Pick<TermRowProps, "line" | "shown">) {
   );
 }
 
-const NOT_YET = "Not reckoned yet.";
+const NOT_YET = "Not calculated yet.";
 
 function missing(labels: readonly string[]): string {
   const names = [...new Set(labels)].map((label) => `“${label}”`).join(" and ");
-  return `Not reckoned yet: ${names} ${labels.length === 1 ? "has" : "have"} no number in this size. Give one under “Grading”.`;
+  return `Not calculated yet: ${names} ${labels.length === 1 ? "has" : "have"} no number in this size. Add it under “Grading”.`;
 }

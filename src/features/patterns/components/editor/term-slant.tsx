@@ -17,7 +17,7 @@ const SIDES = [
   { side: "along", label: "Along" },
 ] as const;
 
-/** A line straight from corner to corner: so far across, and so far along. */
+/** A diagonal from corner to corner: a distance across and a distance along. */
 export function SlantFields({ at, name, term, onTerm }: SlantFieldsProps) {
   return (
     <div className="order-2 min-w-0 flex-1 basis-full sm:order-none sm:basis-0">
@@ -28,7 +28,7 @@ export function SlantFields({ at, name, term, onTerm }: SlantFieldsProps) {
           times={term.times}
           onTimes={(times, field) => onTerm({ ...term, times }, field)}
         />
-        <span className="py-2.5">the slant, corner to corner, of</span>
+        <span className="py-2.5">the diagonal, corner to corner, of</span>
       </div>
       <div className="mt-2 grid gap-3 border-l-2 border-line pl-3">
         {SIDES.map(({ side, label }) => (
@@ -72,7 +72,7 @@ function SlantSide({ at, name, label, flats, onFlats }: SlantSideProps) {
             <button
               type="button"
               className="order-1 ml-auto min-h-11 min-w-11 rounded-md text-soft sm:order-none hover:bg-band hover:text-ink"
-              aria-label={`Take out ${name} ${index + 1}`}
+              aria-label={`Remove ${name} ${index + 1}`}
               onClick={() => onFlats(removed(flats, index), null)}
             >
               ✕

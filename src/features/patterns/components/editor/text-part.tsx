@@ -20,7 +20,7 @@ export function TextPart() {
     );
   return (
     <>
-      <Section title="Name and craft" intro="The name that testers see. The craft chooses the words: hook or needles.">
+      <Section title="Name and craft" intro="Testers see this name. The craft decides between hook and needles.">
         <div className="flex flex-wrap gap-x-4 gap-y-3">
           <div className="min-w-60 max-w-xl flex-1">
             <TextField
@@ -46,7 +46,7 @@ export function TextPart() {
       <YarnList />
       <Section
         title="Written instructions"
-        intro="Your own text, as testers read it. Numbers in it are not changed by a new grading: look them over after each revision."
+        intro="Your own text for testers. A new grading does not change numbers in it, so check them after each revision."
       >
         <div className="max-w-3xl">
           <TextField

@@ -3,10 +3,10 @@
 import { ownValue, tieSides, type PatternDocument, type Tie } from "@/engine/pattern";
 import { useEditing } from "./editing";
 
-/** A sum with the chosen size's numbers, and the sizes in which it does not come out. */
-export function TieReckoned({ at }: { readonly at: number }) {
+/** A sum with the chosen size's numbers, and the sizes in which it does not match. */
+export function TieReckoned({ index }: { readonly index: number }) {
   const { document, size, warnings } = useEditing("document", "size", "warnings");
-  const tie = document?.ties[at];
+  const tie = document?.ties[index];
   if (!document || !tie) return null;
   const label = document.sizes.find(({ id }) => id === size)?.label ?? size;
   const words = reckonedWords(document, tie, size);
@@ -17,7 +17,7 @@ export function TieReckoned({ at }: { readonly at: number }) {
           In {label}: {words}
         </p>
       )}
-      {warnings.get(`ties[${at}]`)?.map((says) => (
+      {warnings.get(`ties[${index}]`)?.map((says) => (
         <p key={says} className="font-semibold text-thread">
           ▲ {says.charAt(0).toUpperCase() + says.slice(1)}
         </p>

@@ -10,12 +10,12 @@ import { TieReckoned } from "./tie-reckoned";
 
 type DraftTie = DraftPattern["ties"][number];
 
-/** One sum: so many times a count, and what it must come to. */
-export function TieRow({ tie, at }: { readonly tie: DraftTie; readonly at: number }) {
+/** One sum: a multiple of a count, and what it must match. */
+export function TieRow({ tie, i }: { readonly tie: DraftTie; readonly i: number }) {
   const { change } = useEditing("change");
-  const path = ["ties", at] as const;
+  const path = ["ties", i] as const;
   const set = (next: DraftTie, field: string | null) =>
-    change((now) => ({ ...now, ties: replaced(now.ties, at, next) }), field && formatPath([...path, field]));
+    change((now) => ({ ...now, ties: replaced(now.ties, i, next) }), field && formatPath([...path, field]));
   const setPer = (per: string) => {
     const { per: _before, ...rest } = tie;
     set(per.trim() === "" ? rest : { ...rest, per }, "per");
@@ -36,10 +36,10 @@ export function TieRow({ tie, at }: { readonly tie: DraftTie; readonly at: numbe
           onCount={(count) => set({ ...tie, count }, null)}
         />
         <span className="self-center pt-4 font-semibold">meets</span>
-        <TieParts tie={tie} at={at} onTie={set} />
+        <TieParts tie={tie} at={i} onTie={set} />
         <NumberField
           at={[...path, "within"]}
-          label="give or take"
+          label="within ±"
           placeholder="0"
           className="w-17"
           value={tie.within}
@@ -47,12 +47,12 @@ export function TieRow({ tie, at }: { readonly tie: DraftTie; readonly at: numbe
         />
         <span className="ml-auto self-end">
           <ItemButtons
-            name={`sum ${at + 1}`}
-            onRemove={() => change((now) => ({ ...now, ties: removed(now.ties, at) }), null)}
+            name={`sum ${i + 1}`}
+            onRemove={() => change((now) => ({ ...now, ties: removed(now.ties, i) }), null)}
           />
         </span>
       </div>
-      <TieReckoned at={at} />
+      <TieReckoned index={i} />
     </li>
   );
 }
@@ -82,7 +82,7 @@ function TieParts({ tie, at, onTie }: TiePartsProps) {
             <button
               type="button"
               className="mt-5.5 min-h-11 min-w-9 rounded-md text-soft hover:bg-band hover:text-ink"
-              aria-label={`Take out part ${index + 1} of sum ${at + 1}`}
+              aria-label={`Remove part ${index + 1} of sum ${at + 1}`}
               onClick={() => onTie({ ...tie, equals: removed(tie.equals, index) }, null)}
             >
               ✕

@@ -4,7 +4,7 @@ import { formatExactLength } from "@/ui/format-exact-length";
 
 export type TypedKind = "number" | "length";
 
-/** What stands in a field: the text as typed, or the revision's number as one would type it. */
+/** The content of a field: the text as typed, or the revision's number as one would type it. */
 export function typedText(typed: Typed | undefined, kind: TypedKind, unit: LengthUnit): string {
   if (typed === undefined) return "";
   if (typeof typed === "string") return typed;

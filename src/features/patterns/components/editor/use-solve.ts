@@ -6,7 +6,7 @@ import type { GradingActions } from "./grading-actions";
 import { readGrading } from "./read-grading";
 
 const LOOK_EVERY_MS = 400;
-const UNSENT = "This did not reach Sizewright. Check the connection and solve again; nothing you typed is lost.";
+const UNSENT = "This did not reach Sizewright. Check your connection and calculate again. Nothing you typed is lost.";
 
 export type Solving =
   | { readonly kind: "resting" }
@@ -21,13 +21,13 @@ export type Solving =
 
 export interface Solve {
   readonly solving: Solving;
-  /** @param unlocked locks are let go, so that all is solved. */
+  /** @param unlocked ignores locks, so that everything is calculated. */
   readonly solve: (unlocked: boolean) => Promise<void>;
   readonly stop: () => Promise<void>;
   readonly forget: () => void;
 }
 
-/** Has the server solve what is being edited, and waits for it. */
+/** Has the server grade what is being edited, and waits for it. */
 export function useSolve({ ask, stop: stopGrading }: GradingActions): Solve {
   const store = useEditingStore();
   const [solving, setSolving] = useState<Solving>({ kind: "resting" });

@@ -3,14 +3,14 @@ import type { DraftPattern } from "@/engine/editing";
 type DraftTerm = DraftPattern["measurements"][number]["terms"][number];
 type FlatDraftTerm = Exclude<DraftTerm, { readonly diagonal: unknown }>;
 
-const MOST_NAMED = 4;
+const MAX_NAMED = 4;
 
-/** Measurements whose arithmetic has the length. */
+/** Measurements that include the length. */
 export function usesOfLength(pattern: DraftPattern, id: string): string[] {
   return measurementsWith(pattern, (term) => "length" in term && term.length === id);
 }
 
-/** Measurements whose arithmetic has the allowance. */
+/** Measurements that include the edging or seam. */
 export function usesOfAllowance(pattern: DraftPattern, id: string): string[] {
   return measurementsWith(pattern, (term) => "allowance" in term && term.allowance === id);
 }
@@ -35,8 +35,8 @@ export function usesOfYarn({ pieces }: DraftPattern, id: string): string[] {
 /** `Bust, Length and 3 more`. */
 export function usesWords(uses: readonly string[]): string {
   const named = [...new Set(uses)];
-  if (named.length <= MOST_NAMED) return named.join(", ");
-  return `${named.slice(0, MOST_NAMED).join(", ")} and ${named.length - MOST_NAMED} more`;
+  if (named.length <= MAX_NAMED) return named.join(", ");
+  return `${named.slice(0, MAX_NAMED).join(", ")} and ${named.length - MAX_NAMED} more`;
 }
 
 function measurementsWith({ measurements }: DraftPattern, isIt: (term: FlatDraftTerm) => boolean): string[] {

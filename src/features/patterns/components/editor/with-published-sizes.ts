@@ -6,8 +6,7 @@ import { bodyRows } from "./body-rows";
 export type ReadySizes = Required<Pick<PatternDocument, "bodyMeasurements" | "sizes" | "sizeBy">>;
 
 /**
- * The pattern with other sizes in place of its own. A size of the same label stays the same size, with its numbers in
- * every list; what lists by size miss for a new one is told there.
+ * The pattern with its sizes replaced. A size with the same label stays the same size, with its numbers in every list; missing numbers of new sizes are reported there.
  */
 export function withPublishedSizes(pattern: DraftPattern, ready: ReadySizes): DraftPattern {
   const taken = new Set<string>();

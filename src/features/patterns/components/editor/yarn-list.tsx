@@ -15,24 +15,24 @@ import { usesOfYarn, usesWords } from "./where-used";
 
 type DraftYarn = DraftPattern["yarns"][number];
 
-/** The yarns, with what stands on the ball band. */
+/** The yarns, with the data from their labels. */
 export function YarnList() {
   const { pattern, change } = useEditing("pattern", "change");
   const [takenOut, setTakenOut] = useState<TakenOut | null>(null);
   const { yarns } = pattern;
-  const remove = ({ id, label }: DraftYarn, at: number) => {
-    change((now) => ({ ...now, yarns: removed(now.yarns, at) }), null);
+  const remove = ({ id, label }: DraftYarn, index: number) => {
+    change((now) => ({ ...now, yarns: removed(now.yarns, index) }), null);
     setTakenOut({ id, name: label, uses: usesOfYarn(pattern, id) });
   };
   return (
     <Section
       title="Yarns"
-      intro="What stands on the ball band. From it and from what testers weigh, Sizewright says how much to buy in every size."
+      intro="From the yarn label. From this and what testers weigh, Sizewright calculates how much yarn each size needs."
     >
-      {yarns.length === 0 ? <p className="mb-4 text-soft">No yarns yet. Add one for each yarn or colour.</p> : null}
+      {yarns.length === 0 ? <p className="mb-4 text-soft">No yarns yet. Add each yarn or colour.</p> : null}
       <ol className="mb-4 grid grid-cols-1 gap-3">
-        {yarns.map((yarn, at) => (
-          <YarnRow key={yarn.id} yarn={yarn} at={at} onRemove={() => remove(yarn, at)} />
+        {yarns.map((yarn, index) => (
+          <YarnRow key={yarn.id} yarn={yarn} i={index} onRemove={() => remove(yarn, index)} />
         ))}
       </ol>
       <TakenOutNote last={takenOut} items={yarns} />
@@ -52,15 +52,15 @@ function withNewYarn(pattern: DraftPattern, label: string): DraftPattern {
 
 interface YarnRowProps {
   readonly yarn: DraftYarn;
-  readonly at: number;
+  readonly i: number;
   readonly onRemove: () => void;
 }
 
-function YarnRow({ yarn, at, onRemove }: YarnRowProps) {
+function YarnRow({ yarn, i, onRemove }: YarnRowProps) {
   const { pattern, change } = useEditing("pattern", "change");
   const set = (next: DraftYarn, field: string) =>
-    change((now) => ({ ...now, yarns: replaced(now.yarns, at, next) }), formatPath(["yarns", at, field]));
-  const move = (by: -1 | 1) => change((now) => ({ ...now, yarns: moved(now.yarns, at, by) }), null);
+    change((now) => ({ ...now, yarns: replaced(now.yarns, i, next) }), formatPath(["yarns", i, field]));
+  const move = (by: -1 | 1) => change((now) => ({ ...now, yarns: moved(now.yarns, i, by) }), null);
   const uses = usesOfYarn(pattern, yarn.id);
   const setColour = (colour: string) => {
     const { colour: _before, ...rest } = yarn;
@@ -71,7 +71,7 @@ function YarnRow({ yarn, at, onRemove }: YarnRowProps) {
       <div className="flex flex-wrap items-start gap-x-4 gap-y-3">
         <div className="min-w-48 flex-1">
           <TextField
-            at={["yarns", at, "label"]}
+            at={["yarns", i, "label"]}
             label="Yarn"
             value={yarn.label}
             onText={(label) => set({ ...yarn, label }, "label")}
@@ -79,31 +79,31 @@ function YarnRow({ yarn, at, onRemove }: YarnRowProps) {
         </div>
         <div className="w-44 max-w-full">
           <TextField
-            at={["yarns", at, "colour"]}
-            label="Colour, if you like"
+            at={["yarns", i, "colour"]}
+            label="Colour (optional)"
             value={yarn.colour ?? ""}
             onText={setColour}
           />
         </div>
         <NumberField
-          at={["yarns", at, "metresPerBall"]}
-          label="In a ball"
+          at={["yarns", i, "metresPerBall"]}
+          label="Length per ball"
           behind="m"
           value={yarn.metresPerBall}
           onText={(metresPerBall) => set({ ...yarn, metresPerBall }, "metresPerBall")}
         />
         <NumberField
-          at={["yarns", at, "gramsPerBall"]}
-          label="A ball weighs"
+          at={["yarns", i, "gramsPerBall"]}
+          label="Weight per ball"
           behind="g"
           value={yarn.gramsPerBall}
           onText={(gramsPerBall) => set({ ...yarn, gramsPerBall }, "gramsPerBall")}
         />
         <span className="ml-auto self-end">
           <ItemButtons
-            name={yarn.label || `yarn ${at + 1}`}
-            onUp={at === 0 ? undefined : () => move(-1)}
-            onDown={at === pattern.yarns.length - 1 ? undefined : () => move(1)}
+            name={yarn.label || `yarn ${i + 1}`}
+            onUp={i === 0 ? undefined : () => move(-1)}
+            onDown={i === pattern.yarns.length - 1 ? undefined : () => move(1)}
             onRemove={onRemove}
           />
         </span>

@@ -10,7 +10,7 @@ interface SizeFinishedProps {
   readonly unit: LengthUnit;
 }
 
-/** What each finished measurement comes to in one size, with its letter and how to lay the tape. */
+/** Each finished measurement in one size, with its letter and how to measure it. */
 export function SizeFinished({ pattern, size, unit }: SizeFinishedProps) {
   return (
     <FinishedList

@@ -13,7 +13,7 @@ interface SizeGlanceProps {
   readonly unit: LengthUnit;
 }
 
-/** What is looked up first: the body that a size is made for, all sizes, gauge and tool of each fabric, the yarns. */
+/** What people look up first: the body measurements of a size, all sizes, gauge and needle or hook of each fabric, the yarns. */
 export function SizeGlance({ pattern, size, unit }: SizeGlanceProps) {
   const { fabrics, sizes, yarns, craft } = pattern;
   const body = Object.entries(size.body).map(([id, cm]) => `${bodyLabel(pattern, id)} ${formatLength(cm, unit)}`);

@@ -10,7 +10,7 @@ interface SizeNumbersProps {
   readonly unit: LengthUnit;
 }
 
-/** Counts of one size, and the lengths that are worked to a ruler. */
+/** Counts of one size, and the lengths to work until they measure so much. */
 export function SizeNumbers({ pattern, size, unit }: SizeNumbersProps) {
   const graded = gradedCounts(pattern, size.id);
   const counts = pattern.counts.map(({ id, label, direction, fabric }) => {

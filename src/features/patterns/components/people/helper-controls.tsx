@@ -10,7 +10,7 @@ interface HelperControlsProps {
   readonly role: HelperRole;
 }
 
-/** What the owner can do about a helper: let her do more or less, or end it. */
+/** What the owner can change about a helper: their role, or their access. */
 export function HelperControls({ patternId, helper: { accountId, name, hasLateSave }, role }: HelperControlsProps) {
   const sends = { patternId, accountId };
   const other = role === "editor" ? "viewer" : "editor";
@@ -19,16 +19,16 @@ export function HelperControls({ patternId, helper: { accountId, name, hasLateSa
       <OneButtonForm
         action={changeHelper}
         sends={{ ...sends, role: other }}
-        button={other === "editor" ? "Let them edit" : "Let them only look"}
+        button={other === "editor" ? "Allow editing" : "Make view-only"}
         waiting="Changing …"
         about={name}
       />
       <AskedFirst question="Remove" about={name}>
         <p>
-          <bdi>{name}</bdi> sees nothing of this pattern and its calls from then on. Saved revisions keep the name, and
-          edits that are not a revision yet stay under “Edit”.
+          <bdi>{name}</bdi> will no longer see this pattern and its tests. Saved revisions keep the name, and unsaved
+          edits stay under “Edit”.
           {hasLateSave
-            ? " Some edits came too late for a save: they are kept, and come back with a new invitation that lets them edit."
+            ? " Some of their edits are in conflict with a later save. They are stored and come back if you invite them again to edit."
             : null}
         </p>
         <OneButtonForm

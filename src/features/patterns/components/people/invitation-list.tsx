@@ -10,7 +10,7 @@ interface InvitationListProps {
   readonly now: Date;
 }
 
-/** Links that nobody has taken, with their end. */
+/** Unused links, with their expiry date. */
 export function InvitationList({ patternId, invitations, now }: InvitationListProps) {
   return (
     <ul className="rounded-sheet border border-line bg-sheet shadow-sheet">
@@ -23,7 +23,7 @@ export function InvitationList({ patternId, invitations, now }: InvitationListPr
           <OneButtonForm
             action={withdraw}
             sends={{ patternId, invitationId: invitation.invitationId }}
-            button={invitation.endsAt <= now ? "Take off the list" : "Withdraw"}
+            button={invitation.endsAt <= now ? "Remove from list" : "Withdraw"}
             waiting="Withdrawing …"
             about={invitation.note || `the link of ${ROLE_WORDS[invitation.role]}`}
           />
@@ -42,11 +42,11 @@ function InvitationLine({ invitation, hasEnded }: { invitation: OpenInvitation; 
         <span className="font-semibold text-ink">{ROLE_WORDS[role]}</span>, made <Day at={createdAt} />;{" "}
         {hasEnded ? (
           <span className="text-ink">
-            <span aria-hidden="true">▲ </span>ended <Day at={endsAt} />: make a new link if it is still wanted
+            <span aria-hidden="true">▲ </span>expired <Day at={endsAt} />: create a new link if you still need it
           </span>
         ) : (
           <>
-            ends <Day at={endsAt} />
+            expires <Day at={endsAt} />
           </>
         )}
       </p>

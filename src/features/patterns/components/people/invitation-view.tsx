@@ -11,35 +11,34 @@ interface InvitationViewProps {
   readonly page: InvitationPage;
 }
 
-/** What a link is worth to whoever has opened it: one sentence, and the way on. */
+/** What a link means for the person who opened it: one sentence, and the next step. */
 export function InvitationView({ token, page: { viewer, state } }: InvitationViewProps) {
   switch (state.status) {
     case "open":
       return <OpenInvitationView token={token} viewer={viewer} invitation={state} />;
     case "own":
-      return <Says>This is a link of your own pattern: it is for whom you invite, and you cannot take it.</Says>;
+      return <Says>This invites someone to your own pattern. Send it to the person you want to invite.</Says>;
     case "joined":
       return (
         <Says on={<ToPattern patternId={state.patternId} />}>
-          You have a part in this pattern already ({ROLE_WORDS[state.role].toLowerCase()}), and this link would add
-          nothing to it.
+          You already have access to this pattern ({ROLE_WORDS[state.role].toLowerCase()}). This link adds nothing.
         </Says>
       );
     case "left":
-      return <Says>You took this invitation once, but have no part in the pattern any more.</Says>;
+      return <Says>You accepted this invitation before, but no longer have access to the pattern.</Says>;
     case "used":
       return (
         <Says on={viewer ? undefined : <SignInLink token={token} />}>
-          Somebody has used this invitation, and it is good for one person only.
+          Someone has already used this invitation, and it is for one person only.
           {viewer ? " Ask for another link." : " If it was you, sign in."}
         </Says>
       );
     case "withdrawn":
-      return <Says>This invitation has been withdrawn: ask whoever sent it for another link.</Says>;
+      return <Says>This invitation has been withdrawn. Ask the person who sent it for a new link.</Says>;
     case "ended":
       return (
         <Says>
-          This invitation ended on <Day at={state.at} />: ask whoever sent it for another link.
+          This invitation expired on <Day at={state.at} />. Ask the person who sent it for a new link.
         </Says>
       );
     case "refused":
@@ -53,7 +52,7 @@ function Says({ children, on }: { readonly children: ReactNode; readonly on?: Re
       <p className="mb-6 text-lg">{children}</p>
       {on ?? (
         <ButtonLink href="/" look="quiet">
-          To the start page
+          Go to the start page
         </ButtonLink>
       )}
     </>

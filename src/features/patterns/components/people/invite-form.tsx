@@ -10,11 +10,11 @@ import { HELPER_MAY, ROLE_WORDS } from "./role-words";
 
 const ROLES: readonly HelperRole[] = ["viewer", "editor"];
 
-/** Makes a link for one helper, and shows it once. */
+/** Creates a link for one helper, and shows it once. */
 export function InviteForm({ patternId }: { readonly patternId: string }) {
   const [last, send, isSending] = useActionState(invite, undefined);
   const refused = last?.status === "refused" ? last : null;
-  // React empties a form whose action it calls itself; handed over by hand, what was typed stays until a link is made.
+  // React empties a form whose action it calls itself; calling the action by hand keeps what was typed until a link is created.
   const onSubmit = (event: FormEvent<HTMLFormElement>) => {
     event.preventDefault();
     const form = new FormData(event.currentTarget);
@@ -26,7 +26,7 @@ export function InviteForm({ patternId }: { readonly patternId: string }) {
       <form key={last?.status === "made" ? last.link : "first"} action={send} onSubmit={onSubmit}>
         <input type="hidden" name="patternId" value={patternId} />
         <fieldset className="mb-5">
-          <legend className="mb-1 font-semibold">What for</legend>
+          <legend className="mb-1 font-semibold">Role</legend>
           {ROLES.map((role) => (
             <label key={role} className="flex min-h-11 cursor-pointer gap-3 py-1.5">
               <input
@@ -38,15 +38,15 @@ export function InviteForm({ patternId }: { readonly patternId: string }) {
               />
               <span>
                 <span className="font-semibold">{ROLE_WORDS[role]}</span>
-                <span className="block text-sm text-soft">They may {HELPER_MAY[role]}.</span>
+                <span className="block text-sm text-soft">They can {HELPER_MAY[role]}.</span>
               </span>
             </label>
           ))}
         </fieldset>
         <Field
           id="invitation-note"
-          label="Whom it is for (optional)"
-          hint="For yourself, to tell your links apart. Whoever opens the link does not see it."
+          label="Note (optional)"
+          hint="For yourself, to tell your links apart. The person who opens the link does not see it."
           errors={refused ? [refused.says] : undefined}
         >
           <TextInput
@@ -59,7 +59,7 @@ export function InviteForm({ patternId }: { readonly patternId: string }) {
           />
         </Field>
         <Button type="submit" disabled={isSending}>
-          {isSending ? "Making the link …" : "Make a link"}
+          {isSending ? "Creating the link …" : "Create link"}
         </Button>
       </form>
     </>

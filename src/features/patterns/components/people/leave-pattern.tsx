@@ -7,17 +7,15 @@ interface LeavePatternProps {
   readonly hasLateSave: boolean;
 }
 
-/** A helper's own way out. */
+/** Lets a helper leave. */
 export function LeavePattern({ patternId, hasLateSave }: LeavePatternProps) {
   return (
     <div className="mt-2">
       <AskedFirst question="Leave this pattern">
         <p>
-          You see nothing of it and its calls from then on, until its owner invites you again. Revisions that you saved
-          keep your name.
-          {hasLateSave
-            ? " Edits of yours that came too late for a save still wait under “Edit”: take or leave them first."
-            : null}
+          You will no longer see it or its tests until the owner invites you again. Revisions that you saved keep your
+          name.
+          {hasLateSave ? " Some of your edits conflict with a later save. Resolve them under “Edit” first." : null}
         </p>
         <OneButtonForm action={leave} sends={{ patternId }} button="Leave" waiting="Leaving …" look="main" />
       </AskedFirst>

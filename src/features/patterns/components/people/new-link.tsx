@@ -10,12 +10,12 @@ interface NewLinkProps {
   readonly endsAt: Date;
 }
 
-/** A link that was just made: here to copy, and never shown again. */
+/** A link that was just created: copy it here, it is never shown again. */
 export function NewLink({ link, role, note, endsAt }: NewLinkProps) {
   return (
     <div className="mb-6 rounded-md border-l-4 border-ink bg-sheet px-4 py-3">
       <p className="font-semibold">
-        <span aria-hidden="true">✓ </span>The link is made. Copy it now: it is not shown again.
+        <span aria-hidden="true">✓ </span>Link created. Copy it now: it is not shown again.
       </p>
       <p className="mb-3 wrap-anywhere">
         {note ? (
@@ -23,10 +23,10 @@ export function NewLink({ link, role, note, endsAt }: NewLinkProps) {
             For <bdi>{note}</bdi>.{" "}
           </>
         ) : null}
-        {ROLE_WORDS[role]}. It is good for one person, until <Day at={endsAt} />. Send it as you like; nothing is sent
-        from here.
+        {ROLE_WORDS[role]}. It works for one person, until <Day at={endsAt} />. Send it yourself: Sizewright sends no
+        email.
       </p>
-      <CopyField id="new-link" label="The link" text={link} button="Copy the link" />
+      <CopyField id="new-link" label="The link" text={link} button="Copy link" />
     </div>
   );
 }

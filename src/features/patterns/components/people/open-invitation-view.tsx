@@ -15,7 +15,7 @@ interface OpenInvitationViewProps {
   readonly invitation: Extract<InvitationState, { status: "open" }>;
 }
 
-/** Who invites to what and for what, and the button that takes it. Nothing more of the pattern is told. */
+/** Who invites to which pattern in which role, and the button to accept. Nothing more of the pattern is shown. */
 export function OpenInvitationView({ token, viewer, invitation }: OpenInvitationViewProps) {
   const { ownerName, patternName, role, endsAt, raises } = invitation;
   return (
@@ -25,10 +25,10 @@ export function OpenInvitationView({ token, viewer, invitation }: OpenInvitation
         <bdi className="font-semibold">{patternName}</bdi>.
       </p>
       <p className="mt-2">
-        {raises ? "You may look at it already; with this you may" : "You may"} {HELPER_MAY[role]}.
+        {raises ? "You can view it already; with this you can" : "You can"} {HELPER_MAY[role]}.
       </p>
       <p className="mt-2 text-soft">
-        The invitation is good for one person, until <Day at={endsAt} />.
+        The invitation works for one person, until <Day at={endsAt} />.
       </p>
       <div className="mt-6 border-t border-line pt-5">
         {viewer ? <Taking token={token} viewer={viewer} /> : <SigningIn token={token} />}
@@ -41,14 +41,13 @@ function Taking({ token, viewer }: { readonly token: string; readonly viewer: Vi
   return (
     <>
       <p className="mb-4 wrap-anywhere">
-        You are signed in as <bdi className="font-semibold">{viewer.name}</bdi> ({viewer.email}). If that is somebody
-        else,{" "}
+        You are signed in as <bdi className="font-semibold">{viewer.name}</bdi> ({viewer.email}). If that is not you,{" "}
         <Link href="/account" className="text-link">
           sign out
         </Link>{" "}
-        first and open the link again.
+        and open the link again.
       </p>
-      <OneButtonForm action={accept} sends={{ token }} button="Take the invitation" waiting="Taking it …" look="main" />
+      <OneButtonForm action={accept} sends={{ token }} button="Accept invitation" waiting="Accepting …" look="main" />
     </>
   );
 }
@@ -57,11 +56,11 @@ function SigningIn({ token }: { readonly token: string }) {
   const back = `/invitations/${token}`;
   return (
     <>
-      <p className="mb-4">Sign in to take it, or make an account first. Either leads back here.</p>
+      <p className="mb-4">Sign in or create an account to accept. Then you come back here.</p>
       <div className="flex flex-wrap gap-3">
         <ButtonLink href={withNext("/sign-in", back)}>Sign in</ButtonLink>
         <ButtonLink href={withNext("/sign-up", back)} look="quiet">
-          Make an account
+          Create an account
         </ButtonLink>
       </div>
     </>

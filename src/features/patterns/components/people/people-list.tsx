@@ -5,7 +5,7 @@ import { HelperControls } from "./helper-controls";
 import { LeavePattern } from "./leave-pattern";
 import { ROLE_WORDS } from "./role-words";
 
-/** Who has a part in the pattern, and what can be done about it by whoever looks. */
+/** Who has access to the pattern, and what the viewer can change. */
 export function PeopleList({ page }: { readonly page: PeoplePage }) {
   const { people, patternId, viewer, role } = page;
   return (

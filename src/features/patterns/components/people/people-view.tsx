@@ -4,19 +4,19 @@ import { InvitationList } from "./invitation-list";
 import { InviteForm } from "./invite-form";
 import { PeopleList } from "./people-list";
 
-/** Who has a part in a pattern; for its owner, the way to let others in too. */
+/** Who has access to a pattern; the owner can also invite others. */
 export function PeopleView({ page, now }: { readonly page: PeoplePage; readonly now: Date }) {
   const { patternId, role, people, invitations } = page;
   return (
     <>
-      <Section title="Who has a part in this pattern" intro={introTo(role, people.length)}>
+      <Section title="People with access to this pattern" intro={introTo(role, people.length)}>
         <PeopleList page={page} />
       </Section>
       {role === "owner" ? (
         <>
           <Section
             title="Invite a helper"
-            intro="A technical editor, say, or whoever works the sample. You get a link to send them; whoever opens it first and takes it is in."
+            intro="For example a technical editor or sample maker. You get a link to send them; the first person to accept it gets access."
           >
             <div className="max-w-2xl">
               <InviteForm patternId={patternId} />
@@ -24,8 +24,8 @@ export function PeopleView({ page, now }: { readonly page: PeoplePage; readonly 
           </Section>
           {invitations.length > 0 ? (
             <Section
-              title="Links that nobody has taken"
-              intro="The links themselves are not kept here. Withdraw one that is lost, and make another."
+              title="Unused links"
+              intro="The links themselves are not stored. If one is lost, withdraw it and create another."
             >
               <InvitationList patternId={patternId} invitations={invitations} now={now} />
             </Section>
@@ -37,6 +37,6 @@ export function PeopleView({ page, now }: { readonly page: PeoplePage; readonly 
 }
 
 function introTo(role: PeoplePage["role"], people: number): string {
-  if (role !== "owner") return "Its owner lets others in, and can end that.";
-  return people === 1 ? "Only you so far." : "Testers are no helpers, and not listed here.";
+  if (role !== "owner") return "The owner can invite and remove people.";
+  return people === 1 ? "Only you have access so far." : "Testers are not listed here.";
 }

@@ -2,12 +2,12 @@ import type { HelperRole, Role } from "../../access";
 
 export const ROLE_WORDS: Readonly<Record<Role, string>> = {
   owner: "Owner",
-  editor: "May edit",
-  viewer: "May look",
+  editor: "Can edit",
+  viewer: "Can view",
 };
 
-/** What a helper can do, after "may" or "you may". */
+/** What a helper can do, after "can" or "you can". */
 export const HELPER_MAY: Readonly<Record<HelperRole, string>> = {
-  viewer: "look at its numbers, its calls and what testers report, and change nothing",
-  editor: "look at everything in it and change it: numbers, revisions, calls and decisions on reports",
+  viewer: "see its numbers, its tests and what testers report, and change nothing",
+  editor: "see and change everything in it: numbers, revisions, tests and decisions on reports",
 };

@@ -4,7 +4,7 @@ import type { PatternDocument, Size } from "@/engine/pattern";
 export const ALL_SIZES = "all";
 
 /**
- * The sizes that an address asks for: one by its id, all of them, the smallest where it asks for none.
+ * The requested sizes: one by its id, all of them, or by default the smallest.
  *
  * @returns null where there is no such size.
  */

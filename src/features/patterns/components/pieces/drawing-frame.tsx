@@ -9,17 +9,17 @@ export interface Extent {
 
 interface DrawingFrameProps {
   readonly extent: Extent;
-  /** What the full width at hand stands for, cm: drawings that share it are to one scale. */
+  /** The length of the full available width, cm: drawings that share it are at one scale. */
   readonly fullWidthCm: number;
   readonly title: string;
   readonly description: string;
   /** Drawn in cm, y downward from the piece's lowest point at 0. */
   readonly ground: ReactNode;
-  /** Drawn in pixels at places in per cent, so that letters are as large on every screen. */
+  /** Drawn in pixels at positions in per cent, so that letters are the same size on every screen. */
   readonly children?: ReactNode;
 }
 
-/** A drawing to scale, as wide as its share of the width at hand. */
+/** A drawing to scale, as wide as its share of the available width. */
 export function DrawingFrame({ extent, fullWidthCm, title, description, ground, children }: DrawingFrameProps) {
   const id = useId();
   const { widthCm, heightCm } = extent;
@@ -46,7 +46,7 @@ export function DrawingFrame({ extent, fullWidthCm, title, description, ground, 
   );
 }
 
-/** Where a point of a piece lies in its frame, in per cent. */
+/** The position of a point of a piece in its frame, in per cent. */
 export function placeIn({ widthCm, heightCm }: Extent, { xCm, yCm }: Point): { x: string; y: string } {
   return { x: `${50 + (100 * xCm) / widthCm}%`, y: `${100 - (100 * yCm) / heightCm}%` };
 }

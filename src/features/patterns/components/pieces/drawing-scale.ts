@@ -1,7 +1,7 @@
 import type { PieceShape, Point } from "@/engine/drawing";
 import type { Extent } from "./drawing-frame";
 
-/** No drawing may be higher than this share of the width at hand. */
+/** No drawing may be higher than this share of the available width. */
 const HIGHEST = 0.75;
 
 /** The smallest box that holds each of them. */
@@ -12,13 +12,13 @@ export function largestExtent(extents: readonly Extent[]): Extent {
   };
 }
 
-/** What the width at hand must stand for, cm, so that each of the drawings has room in it at one scale. */
+/** The length that the available width must represent, cm, so that each drawing fits at one scale. */
 export function fullWidthCm(extents: readonly Extent[]): number {
   const { widthCm, heightCm } = largestExtent(extents);
   return Math.max(widthCm, heightCm / HIGHEST);
 }
 
-/** The right end of a shape's upper edge, where the name of its size stands. */
+/** The right end of a shape's upper edge, where its size is named. */
 export function topRight({ edges, heightCm }: PieceShape): Point {
   const points = edges.flatMap(({ from, to }) => [from, to]);
   const highest = Math.max(...points.map(({ yCm }) => yCm));

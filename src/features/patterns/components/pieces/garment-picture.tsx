@@ -13,11 +13,11 @@ interface GarmentPictureProps {
   readonly pattern: PatternDocument;
   readonly size: Size;
   readonly unit: LengthUnit;
-  /** What stands below the tape's middle, in pixels about it, by measurement; the other tapes are left out. */
+  /** Content below the middle of a measuring line, in pixels around it, by measurement; other lines are left out. */
   readonly marks?: ReadonlyMap<string, ReactNode>;
 }
 
-/** Every piece in one size, to one scale, with the places of the tapes. Nothing where the pattern has no pieces. */
+/** Every piece in one size, at one scale, with the measuring lines. Nothing where the pattern has no pieces. */
 export function GarmentPicture({ pattern, size, unit, marks }: GarmentPictureProps) {
   const shapes = (shapesOfPattern(pattern).get(size.id) ?? []).map((shape) => ({
     ...shape,

@@ -10,7 +10,7 @@ interface MeasurementMarkProps {
   readonly isLit: boolean;
 }
 
-/** The tape's place. */
+/** The position of the measuring line. */
 export function TapeLine({ line: { from, to }, extent, isLit }: MeasurementMarkProps) {
   const [start, end] = [placeIn(extent, from), placeIn(extent, to)];
   const [stroke, fill] = isLit ? ["stroke-thread", "fill-thread"] : ["stroke-soft", "fill-soft"];
@@ -24,7 +24,7 @@ export function TapeLine({ line: { from, to }, extent, isLit }: MeasurementMarkP
   );
 }
 
-/** The letter in the middle of the tape's place and, where there is room, the finished length. */
+/** The letter in the middle of the measuring line and, where there is room, the finished length. */
 export function TapeLetter({
   line: { letter, from, to, cm },
   extent,

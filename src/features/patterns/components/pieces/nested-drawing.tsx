@@ -13,7 +13,7 @@ interface NestedDrawingProps {
   readonly fullWidthCm: number;
 }
 
-/** A piece in all sizes, laid over each other with their middles and lowest points together. */
+/** A piece in all sizes on top of each other, aligned at the middle and the lowest point. */
 export function NestedDrawing({ sizes, title, unit, fullWidthCm }: NestedDrawingProps) {
   const extent = largestExtent(sizes.map(({ shape }) => shape));
   const [first, last] = [sizes[0], sizes.at(-1)];
@@ -52,9 +52,9 @@ function NestedShape({ shape, isEnd }: { readonly shape: PieceShape; readonly is
   return (
     <>
       {isEnd
-        ? shape.sections.map(({ outline }, at) => (
+        ? shape.sections.map(({ outline }, index) => (
             <path
-              key={at}
+              key={index}
               d={`M${outline.map(({ xCm, yCm }) => `${xCm},${-yCm}`).join("L")}Z`}
               className="fill-band"
               fillOpacity="0.6"
@@ -68,6 +68,6 @@ function NestedShape({ shape, isEnd }: { readonly shape: PieceShape; readonly is
 }
 
 function sizeWords({ widthCm, heightCm, isToScale }: PieceShape, unit: LengthUnit): string {
-  if (!isToScale) return "its shape is not known.";
+  if (!isToScale) return "its shape is unknown.";
   return `${formatLength(widthCm, unit)} wide, ${formatLength(heightCm, unit)} high.`;
 }

@@ -3,20 +3,20 @@ import { Notice } from "@/ui/notice";
 import { partName } from "./part-list";
 import { isPlanned, type PartInSize, type PieceBoard } from "./piece-board";
 
-/** Which parts cannot be worked as they are given, in which sizes; each size leads to its drawing. */
+/** Which parts cannot be worked as described, in which sizes; each size links to its schematic. */
 export function PartFaults({ boards, here }: { readonly boards: readonly PieceBoard[]; readonly here: string }) {
   const faulty = boards.flatMap(({ piece, parts }) =>
-    parts.flatMap((part, at) => {
+    parts.flatMap((part, index) => {
       const sizes = part.filter((inSize) => !isPlanned(inSize));
-      return sizes.length === 0 ? [] : [{ name: partName(piece.label, at, parts.length), sizes, of: part.length }];
+      return sizes.length === 0 ? [] : [{ name: partName(piece.label, index, parts.length), sizes, of: part.length }];
     }),
   );
   if (faulty.length === 0) return null;
   return (
-    <Notice title="Some parts cannot be worked as they are given">
+    <Notice title="Some parts cannot be worked as described">
       <ul className="mt-1 grid gap-1">
-        {faulty.map(({ name, sizes, of }, at) => (
-          <li key={at} className="wrap-anywhere">
+        {faulty.map(({ name, sizes, of }, index) => (
+          <li key={index} className="wrap-anywhere">
             {name}: {sizes.length === of && of > 1 ? "in every size" : <SizeLinks sizes={sizes} here={here} />}
           </li>
         ))}
@@ -26,9 +26,9 @@ export function PartFaults({ boards, here }: { readonly boards: readonly PieceBo
 }
 
 function SizeLinks({ sizes, here }: { readonly sizes: readonly PartInSize[]; readonly here: string }) {
-  return sizes.map(({ size }, at) => (
+  return sizes.map(({ size }, index) => (
     <span key={size.id}>
-      {at === 0 ? "in " : ", "}
+      {index === 0 ? "in " : ", "}
       <Link href={`${here}?size=${size.id}`} className="text-link">
         {size.label}
       </Link>

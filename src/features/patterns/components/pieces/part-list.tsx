@@ -10,22 +10,22 @@ interface PartListProps {
   readonly unit: LengthUnit;
 }
 
-/** How each part of a piece is worked in one size, with the other sizes folded away. */
+/** How each part of a piece is worked in one size, with the other sizes collapsed. */
 export function PartList({ board, size, unit }: PartListProps) {
   const { piece, noun, parts } = board;
   return (
     <ol className="grid grid-cols-1 gap-5">
-      {parts.map((part, at) => {
+      {parts.map((part, index) => {
         const inSize = part.find((entry) => entry.size.id === size.id);
         return (
-          <li key={at}>
-            {parts.length > 1 ? <h4 className="text-sm font-semibold text-soft">Part {at + 1}</h4> : null}
+          <li key={index}>
+            {parts.length > 1 ? <h4 className="text-sm font-semibold text-soft">Part {index + 1}</h4> : null}
             {inSize ? <PartInOneSize inSize={inSize} noun={noun} unit={unit} /> : null}
             {part.length > 1 ? (
               <details className="mt-1">
                 <summary className="text-link inline-flex min-h-9 items-center text-sm">In all sizes</summary>
                 <div className="mt-2">
-                  <PartTable label={partName(piece.label, at, parts.length)} part={part} noun={noun} unit={unit} />
+                  <PartTable label={partName(piece.label, index, parts.length)} part={part} noun={noun} unit={unit} />
                 </div>
               </details>
             ) : null}
@@ -59,6 +59,6 @@ function PartInOneSize({
 }
 
 /** `Sleeve, part 2`; a piece of one part needs no number. */
-export function partName(piece: string, at: number, parts: number): string {
-  return parts === 1 ? piece : `${piece}, part ${at + 1}`;
+export function partName(piece: string, index: number, parts: number): string {
+  return parts === 1 ? piece : `${piece}, part ${index + 1}`;
 }

@@ -12,7 +12,7 @@ interface PartTableProps {
   readonly unit: LengthUnit;
 }
 
-/** One part in every size: its stitches and rows, what they come to, and how it is shaped. */
+/** One part in every size: its stitches and rows, their lengths, and how it is shaped. */
 export function PartTable({ label, part, noun, unit }: PartTableProps) {
   return (
     <TableFrame label={`${label} in all sizes`}>
@@ -71,7 +71,7 @@ function fromTo(from: number, to: number, format: (value: number) => string): st
   return from === to ? format(from) : `${format(from)} → ${format(to)}`;
 }
 
-/** How a part is worked, or what is wrong with it: a sign and its words say so, not the colour. */
+/** How a part is worked, or what is wrong with it, shown by a sign and words, not only by colour. */
 export function PartSays({ says, isPlanned }: { readonly says: string; readonly isPlanned: boolean }) {
   if (isPlanned) return <span className="wrap-anywhere">{says}</span>;
   return (

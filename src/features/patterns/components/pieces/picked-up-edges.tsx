@@ -8,15 +8,15 @@ interface PickedUpEdgesProps {
   readonly sizes: readonly Size[];
 }
 
-/** Edges along which stitches are picked up, as the pattern's sums hold them. */
+/** Edges along which stitches are picked up, from the pattern's sums. */
 export function PickedUpEdges({ pattern, sizes }: PickedUpEdgesProps) {
   const edges = pattern.ties.flatMap((tie) => rateOfTie(pattern.counts, tie) ?? []);
   if (edges.length === 0) return null;
   return (
     <Section title="Picked up along edges">
       <ul className="grid gap-5">
-        {edges.map((edge, at) => (
-          <li key={at}>
+        {edges.map((edge, index) => (
+          <li key={index}>
             <Sheet>
               <h3 className="wrap-anywhere">{labelOf(pattern, edge.stitches)}</h3>
               <p className="mb-4 text-soft wrap-anywhere">

@@ -10,18 +10,18 @@ export interface PartInSize {
   readonly shape: PieceShape["sections"][number] | undefined;
 }
 
-/** A piece as the page shows it: its shapes and parts through all sizes of the pattern. */
+/** A piece as shown: its shapes and parts through all sizes of the pattern. */
 export interface PieceBoard extends Pick<ShapedPiece, "piece" | "noun"> {
   readonly shapes: readonly { readonly size: Size; readonly shape: PieceShape }[];
   readonly parts: readonly (readonly PartInSize[])[];
 }
 
-/** @returns one board a piece, in the pattern's order. */
+/** @returns one board per piece, in the pattern's order. */
 export function pieceBoards(pattern: PatternDocument): PieceBoard[] {
   const drawn = pattern.sizes.map((size) => ({ size, shapes: drawPieces(pattern, size.id) }));
-  return patternShaping(pattern).map(({ piece, noun, sections }, at) => {
+  return patternShaping(pattern).map(({ piece, noun, sections }, index) => {
     const shapes = drawn.flatMap(({ size, shapes: ofSize }) => {
-      const shape = ofSize[at];
+      const shape = ofSize[index];
       return shape === undefined ? [] : [{ size, shape }];
     });
     const parts = sections.map(({ sizes }, part) =>
@@ -35,7 +35,7 @@ export function pieceBoards(pattern: PatternDocument): PieceBoard[] {
   });
 }
 
-/** Whether a part can be worked as it is given. */
+/** Whether a part can be worked as described. */
 export function isPlanned({ sized }: PartInSize): boolean {
   return sized.shaping.status === "planned";
 }

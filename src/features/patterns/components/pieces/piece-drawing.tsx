@@ -8,18 +8,18 @@ import { ShapeGround } from "./shape-ground";
 
 interface PieceDrawingProps {
   readonly shape: PieceShape;
-  /** Names the drawing for those who hear the page: `Sleeve in M`. */
+  /** Name of the drawing for screen readers: `Sleeve in M`. */
   readonly title: string;
   readonly unit: LengthUnit;
-  /** What the full width at hand stands for, cm: `fullWidthCm` of all shapes that are to share a scale. */
+  /** The length of the full available width, cm: `fullWidthCm` of all shapes that share a scale. */
   readonly fullWidthCm: number;
-  /** Id of the measurement whose place is lit. */
+  /** Id of the highlighted measurement. */
   readonly litMeasurement?: string;
-  /** Drawn over it, in pixels at places in per cent. */
+  /** Drawn over it, in pixels at positions in per cent. */
   readonly children?: ReactNode;
 }
 
-/** One piece in one size, to scale, with the place of every measurement that is taken on it. */
+/** One piece in one size, to scale, with every measurement that is taken on it. */
 export function PieceDrawing({ shape, title, unit, fullWidthCm, litMeasurement, children }: PieceDrawingProps) {
   const { isToScale, marks } = shape;
   const lines = shape.lines.map((line) => ({ line, extent: shape, isLit: line.measurement === litMeasurement }));
@@ -61,7 +61,7 @@ export function PieceDrawing({ shape, title, unit, fullWidthCm, litMeasurement, 
 
 /** The number of each section near the corner that its first row starts from, where there are several. */
 function PartNumbers({ shape }: { readonly shape: PieceShape }) {
-  const numbered = shape.sections.filter(({ section }, at) => section === at);
+  const numbered = shape.sections.filter(({ section }, index) => section === index);
   if (numbered.length < 2) return null;
   return numbered.map(({ section, outline }) => {
     const xs = outline.map(({ xCm }) => xCm);

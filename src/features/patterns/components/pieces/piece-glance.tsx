@@ -4,15 +4,15 @@ import { shapesOfPattern } from "../../computed";
 import { fullWidthCm, largestExtent } from "./drawing-scale";
 import { NestedDrawing } from "./nested-drawing";
 
-/** The first piece whose shape is known in every size, all sizes laid over each other; nothing where there is none. */
+/** The first piece whose shape is known in every size, all sizes on top of each other; nothing where there is none. */
 export function PieceGlance({ pattern, unit }: { readonly pattern: PatternDocument; readonly unit: LengthUnit }) {
   const shapesBySize = shapesOfPattern(pattern);
   const drawn = pattern.sizes.map(({ id, label }) => ({ label, shapes: shapesBySize.get(id) ?? [] }));
-  const at = pattern.pieces.findIndex((_, index) => drawn.every(({ shapes }) => shapes[index]?.isToScale === true));
-  const piece = pattern.pieces[at];
+  const i = pattern.pieces.findIndex((_, index) => drawn.every(({ shapes }) => shapes[index]?.isToScale === true));
+  const piece = pattern.pieces[i];
   if (piece === undefined) return null;
   const sizes = drawn.flatMap(({ label, shapes }) => {
-    const shape = shapes[at];
+    const shape = shapes[i];
     return shape === undefined ? [] : [{ label, shape }];
   });
   const extent = largestExtent(sizes.map(({ shape }) => shape));

@@ -11,7 +11,7 @@ interface PieceMeasurementsProps {
   readonly unit: LengthUnit;
 }
 
-/** The letters on a drawing, what they measure and what it comes to. */
+/** The letters on a schematic, what they measure and the lengths. */
 export function PieceMeasurements({ caption, lines, unit }: PieceMeasurementsProps) {
   return (
     <table className="mt-6 w-full border-collapse border-t border-line text-left [&_td]:py-1.5 [&_th]:py-1.5">

@@ -19,7 +19,7 @@ interface PieceSheetProps {
   readonly fullWidthCm: number;
 }
 
-/** A piece in one size: its drawing, how it is worked and what is measured on it. */
+/** A piece in one size: its schematic, how it is worked and what is measured on it. */
 export function PieceInSize({ size, ...props }: PieceSheetProps & { readonly size: Size }) {
   const { board, unit, fullWidthCm } = props;
   const { label } = board.piece;
@@ -45,7 +45,7 @@ export function PieceInSize({ size, ...props }: PieceSheetProps & { readonly siz
   );
 }
 
-/** A piece in all sizes: the drawings in each other, and a table for each part. */
+/** A piece in all sizes: the nested schematics, and a table for each part. */
 export function PieceInAllSizes(props: PieceSheetProps) {
   const { board, unit, fullWidthCm } = props;
   const { piece, noun, shapes, parts } = board;
@@ -56,10 +56,10 @@ export function PieceInAllSizes(props: PieceSheetProps) {
       <NestedDrawing sizes={sizes} title={`${piece.label} in all sizes`} unit={unit} fullWidthCm={fullWidthCm} />
       {unknown ? <PieceNotes shape={unknown} /> : <ScaleBar unit={unit} fullWidthCm={fullWidthCm} />}
       <div className="mt-6 grid grid-cols-1 gap-6">
-        {parts.map((part, at) => (
-          <div key={at}>
-            {parts.length > 1 ? <h4 className="mb-2 font-semibold">Part {at + 1}</h4> : null}
-            <PartTable label={partName(piece.label, at, parts.length)} part={part} noun={noun} unit={unit} />
+        {parts.map((part, index) => (
+          <div key={index}>
+            {parts.length > 1 ? <h4 className="mb-2 font-semibold">Part {index + 1}</h4> : null}
+            <PartTable label={partName(piece.label, index, parts.length)} part={part} noun={noun} unit={unit} />
           </div>
         ))}
       </div>

@@ -6,17 +6,17 @@ import { formatLength } from "@/ui/format-length";
 
 const LONGEST_LETTER = 4;
 
-/** A letter that fits on a drawing; whoever wrote a word there finds its start. */
+/** A letter that fits on a schematic; a longer word is cut to its start. */
 export function shortLetter(letter: string): string {
   return letter.length > LONGEST_LETTER ? `${letter.slice(0, LONGEST_LETTER - 1)}…` : letter;
 }
 
-/** The sign that stands on a drawing and before the sentence that explains it. */
+/** The sign on a schematic and before the sentence that explains it. */
 export function markSign(kind: ShapeMark["kind"]): string {
   return kind === "fault" ? "▲" : "◇";
 }
 
-/** What a drawing shows, for those who do not see it. */
+/** Description of a schematic for screen readers. */
 export function shapeWords(
   { widthCm, heightCm, isToScale, sketchReasons, lines }: PieceShape,
   unit: LengthUnit,
@@ -42,8 +42,8 @@ export function pieceWords(pattern: PatternDocument, { made, fabric, start, mirr
     `Made ${made_}`,
     `in ${label}`,
     ...(start ? [STARTS[start]] : []),
-    ...(noun === "round" ? ["drawn opened out"] : []),
-    ...(mirrored ? ["drawn with its mirror image"] : []),
+    ...(noun === "round" ? ["shown opened out"] : []),
+    ...(mirrored ? ["shown with its mirror image"] : []),
   ];
   return `${parts.join(", ")}.`;
 }

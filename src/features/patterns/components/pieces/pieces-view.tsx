@@ -21,7 +21,7 @@ interface PiecesViewProps {
   readonly home: string;
 }
 
-/** The pieces of a pattern to scale, with how each part is shaped. */
+/** The pieces of a pattern to scale, with the shaping of each part. */
 export function PiecesView({ pattern, sizes, isAllSizes, unit, home }: PiecesViewProps) {
   const boards = pieceBoards(pattern);
   const here = `${home}/pieces`;
@@ -33,7 +33,7 @@ export function PiecesView({ pattern, sizes, isAllSizes, unit, home }: PiecesVie
         title={isAllSizes ? "Pieces in all sizes" : `Pieces in ${size?.label}`}
         actions={
           <a href={`${home}/drawing.svg?size=${asked}`} className="text-link">
-            Print the drawings
+            Print schematics
           </a>
         }
       >
@@ -90,18 +90,18 @@ function PieceList({ pattern, boards, size, unit }: PieceListProps) {
   );
 }
 
-/** In the place of pieces, where the pattern has none. */
+/** Shown where the pattern has no pieces. */
 export function NoPieces({ home, mayEdit }: { readonly home: string; readonly mayEdit: boolean }) {
   return (
     <EmptyState
       title="No pieces yet"
-      actions={mayEdit ? <ButtonLink href={`${home}/edit`}>Add the pieces</ButtonLink> : null}
+      actions={mayEdit ? <ButtonLink href={`${home}/edit`}>Add pieces</ButtonLink> : null}
     >
       <p>
-        A piece is a part of the garment: from so many stitches, to so many, over so many rows. With its pieces this
-        page draws every size to scale, says how each part is shaped, and the yarn of every size can be reckoned.
+        A piece is a part of the garment, such as the body or a sleeve. With pieces, this page shows schematics of every
+        size to scale and the shaping of each part, and Sizewright can calculate the yarn of every size.
       </p>
-      {mayEdit ? null : <p className="mt-2">Whoever may edit this pattern can add them.</p>}
+      {mayEdit ? null : <p className="mt-2">The owner or an editor can add them.</p>}
     </EmptyState>
   );
 }

@@ -1,12 +1,12 @@
 import type { PieceShape, Point, Segment } from "@/engine/drawing";
 
-/** The cloth of a piece and its edges. What is unsure is dashed; a faulty section is tinted too. */
+/** The area of a piece and its edges. Uncertain edges are dashed; a faulty section is tinted too. */
 export function ShapeGround({ shape: { sections, edges, joins, centreLine } }: { readonly shape: PieceShape }) {
   return (
     <>
-      {sections.map(({ outline, fault }, at) => (
+      {sections.map(({ outline, fault }, index) => (
         <path
-          key={at}
+          key={index}
           d={`M${outline.map(coordinates).join("L")}Z`}
           className={fault ? "fill-thread-tint" : "fill-band"}
         />
@@ -26,7 +26,7 @@ interface StrokesProps {
   readonly width?: number;
 }
 
-/** Lines as thick on every screen, whatever the scale. */
+/** Lines with the same width on every screen, at any scale. */
 export function Strokes({ segments, className, dashes, width = 1.5 }: StrokesProps) {
   return (
     <path
@@ -45,7 +45,7 @@ function coordinates({ xCm, yCm }: Point): string {
   return `${round(xCm)},${round(-yCm)}`;
 }
 
-/** A hundredth of a millimetre is finer than any screen, and the page stays small. */
+/** A hundredth of a millimetre is finer than any screen and keeps the page small. */
 function round(cm: number): number {
   return Math.round(cm * 1000) / 1000;
 }

@@ -20,15 +20,15 @@ export default async function AddTesterPage({ params }: PageProps<"/calls/[callI
     <CallPage
       loaded={loaded}
       page="progress"
-      title="Invite somebody by hand"
-      intro="For somebody who has not applied. She gets a link that you send her yourself."
+      title="Invite someone by hand"
+      intro="For someone who has not applied. You send them their link yourself."
     >
       {loaded.call.status === "open" ? (
         <div className="max-w-xl">
           <AddForm callId={callId} sizes={loaded.revision.document.sizes.map(({ id, label }) => ({ id, label }))} />
         </div>
       ) : (
-        <Notice title="This call is closed">Open it again under “Progress” to invite somebody.</Notice>
+        <Notice title="This test is closed">Reopen it under “Progress” to invite someone.</Notice>
       )}
     </CallPage>
   );

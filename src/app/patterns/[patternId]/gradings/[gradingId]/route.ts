@@ -1,6 +1,6 @@
 import { loadGrading } from "@/features/gradings/loaders";
 
-/** How a grading stands. A GET: actions wait for each other, and what is typed meanwhile is saved by one. */
+/** The state of a grading. A GET, because actions run one after another and one of them saves what is typed meanwhile. */
 export async function GET(_request: Request, { params }: RouteContext<"/patterns/[patternId]/gradings/[gradingId]">) {
   const { patternId, gradingId } = await params;
   return Response.json(await loadGrading(patternId, gradingId), { headers: { "cache-control": "private, no-store" } });

@@ -44,7 +44,7 @@ export default async function MeasurementPage({ params, searchParams }: Props) {
             }))}
           />
         </div>
-        <h3 className="mb-3">How this is worked out in {size.label}</h3>
+        <h3 className="mb-3">How this is calculated in {size.label}</h3>
         <MeasurementExplained pattern={pattern} measurement={measurement} size={size} unit={page.viewer.unit} />
       </Section>
       <MeasurementNeighbours patternId={patternId} pattern={pattern} measurement={measurement} size={size.id} />

@@ -7,7 +7,7 @@ import { loadPattern } from "@/features/patterns/loaders";
 import { PasteReports } from "@/features/reports/components/paste-reports";
 import { Page } from "@/ui/page";
 
-const TITLE = "Paste reports";
+const TITLE = "Import reports";
 
 export async function generateMetadata({
   params,
@@ -34,7 +34,7 @@ export default async function PasteReportsPage({
         </Link>
       }
       title="What your testers reported"
-      intro="The second table. Each tester’s own gauge and counts are taken out first, so that a loose hand is not blamed on a size."
+      intro="The second table from your spreadsheet. Each tester’s own gauge and counts are taken into account, so that a loose gauge doesn’t look like a wrong size."
     >
       <PasteReports
         patternId={patternId}

@@ -29,13 +29,13 @@ export default async function RevisionPage({ params }: Props) {
           <>
             <p className="wrap-anywhere text-ink">{read.reason}</p>
             <p className="wrap-anywhere">
-              <bdi>{read.createdBy ?? "Somebody who has left"}</bdi>, <Day at={read.createdAt} />
+              <bdi>{read.createdBy ?? "Someone who has left"}</bdi>, <Day at={read.createdAt} />
             </p>
           </>
         }
         actions={
           <a href={`/patterns/${patternId}/export?revision=${read.number}`} download className="text-link">
-            Save as a document
+            Export file
           </a>
         }
       >

@@ -23,13 +23,13 @@ const TEXT = { sizeMm: 3 };
 
 interface PrintSheetProps {
   readonly pattern: PatternDocument;
-  /** One size, or all of them in each other. */
+  /** One size, or all of them nested. */
   readonly sizes: readonly Size[];
   readonly isAllSizes: boolean;
   readonly unit: LengthUnit;
 }
 
-/** The pieces as a drawing to print: an SVG document that stands alone, in millimetres at a scale that it states. */
+/** The pieces as a schematic to print: a standalone SVG document in millimetres with a stated scale. */
 export function printSheet(props: PrintSheetProps): string {
   const { pattern, sizes, isAllSizes } = props;
   const boards = pieceBoards(pattern);
@@ -72,7 +72,7 @@ function scaleBlock(scale: number, unit: LengthUnit): Block {
   const barMm = (barCm * 10) / scale;
   const bar = (x: number, y: number) =>
     element("path", { d: `M${x} ${y}v2h${barMm}v-2`, fill: "none", stroke: "#000", "stroke-width": 0.3 });
-  const words = `Scale 1:${scale}. The bar is ${formatExactLength(barCm, unit)} ${unit} of the garment; printed at full size it is ${Math.round(barMm * 10) / 10} mm long.`;
+  const words = `Scale 1:${scale}. The bar shows ${formatExactLength(barCm, unit)} ${unit} of the garment; printed at full size it is ${Math.round(barMm * 10) / 10} mm long.`;
   return stacked([textBlock(words, INNER_WIDTH_MM, TEXT), { widthMm: barMm, heightMm: 3, at: bar }], 1);
 }
 
@@ -102,27 +102,27 @@ function sizeLines(shapes: readonly { readonly label: string; readonly shape: Sh
   return shapes.map(({ label, shape: { isToScale, widthCm, heightCm } }) =>
     isToScale
       ? `${label}: ${formatLength(widthCm, unit)} wide, ${formatLength(heightCm, unit)} high.`
-      : `${label}: its shape is not known.`,
+      : `${label}: its shape is unknown.`,
   );
 }
 
-/** What stands below a drawing: its letters, its parts, and where it is drawn roughly. */
+/** The text below a schematic: its letters, its parts, and where it is only a sketch. */
 function partLines({ parts, noun }: PieceBoard, { size, shape }: Shown, unit: LengthUnit): string[] {
   const letters = shape.lines.map(
     ({ letter, label, cm }) => `${letter}: ${label}${cm === null ? "" : `, ${formatLength(cm, unit)}`}`,
   );
-  const worked = parts.flatMap((part, at) =>
+  const worked = parts.flatMap((part, index) =>
     part
       .filter((inSize) => inSize.size === size)
       .map((inSize) => {
         const { sized, shape: drawn } = inSize;
         const sign = isPlanned(inSize) ? "" : `${markSign("fault")} `;
         const numbers = sized.counts === null ? "" : `${partWords(sized.counts, { lengths: drawn, noun, unit })}. `;
-        return `${sign}${parts.length > 1 ? `Part ${at + 1}: ` : ""}${numbers}${sized.message}`;
+        return `${sign}${parts.length > 1 ? `Part ${index + 1}: ` : ""}${numbers}${sized.message}`;
       }),
   );
   const rough = shape.isToScale
     ? shape.marks.filter(({ kind }) => kind === "step").map(({ kind, message }) => `${markSign(kind)} ${message}`)
-    : [`Drawn roughly, not to scale. ${shape.sketchReasons.join(" ")}`];
+    : [`Sketch, not to scale. ${shape.sketchReasons.join(" ")}`];
   return [...letters, ...worked, ...rough];
 }

@@ -9,10 +9,10 @@ import type { Block } from "./text-block";
 const LABEL_MM = 2.8;
 const MM_PER_CM = 10;
 
-/** Room for letters that stand over a drawing's border. */
+/** Room for letters that extend over a drawing's border. */
 const MARGIN_MM = 2;
 
-/** From a piece's cm to the sheet's mm: where its middle and its lowest point lie. */
+/** From a piece's cm to the sheet's mm: the position of its middle and its lowest point. */
 type Place = (point: Point) => { readonly x: number; readonly y: number };
 
 interface Scaled {
@@ -34,7 +34,7 @@ export function shapeBlock(shape: PieceShape, { scale, unit }: Scaled): Block {
   ]);
 }
 
-/** Shapes of all sizes in each other, the smallest and the largest named. */
+/** Nested shapes of all sizes, with the smallest and the largest named. */
 export function nestedBlock(
   sizes: readonly { readonly label: string; readonly shape: PieceShape }[],
   { scale }: Pick<Scaled, "scale">,

@@ -1,4 +1,4 @@
-/** Characters that XML 1.0 knows no way to hold. */
+/** Characters that XML 1.0 cannot represent. */
 const NOT_XML = /[\u0000-\u0008\u000B\u000C\u000E-\u001F\uFFFE\uFFFF]/g;
 
 const ESCAPES: Readonly<Record<string, string>> = {
@@ -34,7 +34,7 @@ export function element(
   return `<${name}${written.join("")}>${content}</${name}>`;
 }
 
-/** A number as short as its hundredths. */
+/** A number with at most two decimals. */
 export function hundredths(value: number): string {
   return String(Math.round(value * 100) / 100 || 0);
 }

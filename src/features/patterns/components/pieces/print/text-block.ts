@@ -1,6 +1,6 @@
 import { element, escapeXml } from "./svg-markup";
 
-/** Width of an average letter as a share of the type's size; wide, for nobody knows which font the printer has. */
+/** Width of an average letter as a share of the type's size; wide, because the printer's font is unknown. */
 const LETTER_WIDTH = { plain: 0.56, bold: 0.64 };
 const LINE_HEIGHT = 1.35;
 
@@ -9,7 +9,7 @@ export interface TextStyle {
   readonly isBold?: boolean;
 }
 
-/** Something that is set at a place on a sheet. */
+/** A block placed on a sheet. */
 export interface Block {
   readonly widthMm: number;
   readonly heightMm: number;
@@ -25,10 +25,10 @@ export function textBlock(words: string, widthMm: number, { sizeMm, isBold }: Te
     heightMm: lines.length * lineMm,
     at: (x, y) =>
       lines
-        .map((line, at) =>
+        .map((line, index) =>
           element(
             "text",
-            { x, y: y + sizeMm + at * lineMm, "font-size": sizeMm, "font-weight": isBold ? "bold" : undefined },
+            { x, y: y + sizeMm + index * lineMm, "font-size": sizeMm, "font-weight": isBold ? "bold" : undefined },
             escapeXml(line),
           ),
         )
@@ -102,8 +102,8 @@ function wrapped(words: string, most: number): string[] {
 /** A word in pieces that fit on a line. */
 function cut(word: string, most: number): string[] {
   const letters = Array.from(word);
-  const pieces = Array.from({ length: Math.ceil(letters.length / most) }, (_, at) =>
-    letters.slice(at * most, (at + 1) * most).join(""),
+  const pieces = Array.from({ length: Math.ceil(letters.length / most) }, (_, index) =>
+    letters.slice(index * most, (index + 1) * most).join(""),
   );
   return pieces;
 }
