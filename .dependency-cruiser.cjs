@@ -1,6 +1,10 @@
 const { join } = require("node:path");
 
-const DATABASE_FILES = "^src/features/[^/]+/[^/]*(access|data|mutations)\\.ts$";
+/** Files of a feature, or of a part of one. */
+const inFeature = (file) => [`^src/features/[^/]+/${file}`, `^src/features/[^/]+/[^/]+/${file}`];
+const DATABASE_FILES = inFeature("[^/]*(access|data|mutations)\\.ts$");
+/** From the innermost: each may use those before it. */
+const FEATURES = ["accounts", "patterns", "calls", "recruiting", "testing", "results"];
 const NODE_MODULES = "(^|/)node_modules/";
 
 /** The layers of src/: {app, worker, start} → features → {ui, server, engine}; cli → engine; ui → engine/units. */
@@ -53,13 +57,26 @@ const forbidden = [
     from: { path: "^src/features/" },
     to: { path: "^src/", pathNot: "^src/(features|ui|server|engine|generated)/" },
   },
+  ...FEATURES.slice(0, -1).map((feature, index) => ({
+    name: `features-one-way-${feature}`,
+    comment: `The features go ${FEATURES.toReversed().join(" → ")}.`,
+    from: { path: `^src/features/${feature}/` },
+    to: { path: `^src/features/(${FEATURES.slice(index + 1).join("|")})/` },
+  })),
+  {
+    name: "features-are-named",
+    comment: "A new feature takes its place among the others.",
+    from: { path: "^src/" },
+    to: { path: "^src/features/", pathNot: `^src/features/(${FEATURES.join("|")})/` },
+  },
   {
     name: "feature-to-feature",
-    comment: "Of another feature only its proof of access, what it reads, computes and writes, and its schema.",
+    comment:
+      "Of another feature only its proof of access, what it reads, computes and writes, its state and its schema.",
     from: { path: "^src/features/([^/]+)/" },
     to: {
       path: "^src/features/",
-      pathNot: ["^src/features/$1/", "^src/features/[^/]+/(access|computed|data|mutations|schema)\\.ts$"],
+      pathNot: ["^src/features/$1/", ...inFeature("[^/]*(access|computed|data|mutations|schema|status)\\.ts$")],
     },
   },
   {
@@ -71,14 +88,14 @@ const forbidden = [
   {
     name: "database-where-access-is-proved",
     comment: "Only a feature's access, data and mutations reach the database, for they carry the proof.",
-    from: { path: "^src/", pathNot: [DATABASE_FILES, "^src/(server|generated)/"] },
+    from: { path: "^src/", pathNot: [...DATABASE_FILES, "^src/(server|generated)/"] },
     to: { path: "^src/(server/database\\.ts$|generated/)" },
   },
   {
     name: "screens-change-nothing-themselves",
     comment: "A component acts through actions, which know the viewer.",
-    from: { path: "^src/(app|features/[^/]+/components)/" },
-    to: { path: "^src/features/[^/]+/[^/]*mutations\\.ts$" },
+    from: { path: ["^src/app/", "^src/features/.+/components/"] },
+    to: { path: inFeature("[^/]*mutations\\.ts$") },
   },
   {
     name: "nobody-imports-routes",

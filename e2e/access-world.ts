@@ -1,9 +1,9 @@
 import { createHash, randomUUID } from "node:crypto";
 import { runEngineTask } from "../src/engine/engine-task";
-import { analyseCall } from "../src/features/analyses/mutations";
-import { applicationLink } from "../src/features/applications/access";
-import type { ApplicationDocument } from "../src/features/applications/schema";
-import { takeApart } from "../src/features/reports/schema";
+import { analyseCall } from "../src/features/results/mutations";
+import { applicationLink } from "../src/features/recruiting/applications/access";
+import type { ApplicationDocument } from "../src/features/recruiting/applications/schema";
+import { takeApart } from "@/features/calls/report-schema";
 import { linkTo } from "../src/server/link-key";
 import { reader } from "../test/factories/call";
 import { openingDocument } from "../test/factories/opening";

@@ -3,7 +3,7 @@ import { act, actions, routes, visit } from "./access-answers";
 import { ACTIONS } from "./access-actions";
 import { PAGES } from "./access-pages";
 import { absentWorld, KINDS, makeWorld, type Kind, type World } from "./access-world";
-import { testerCookieName } from "../src/features/testers/tester-cookie-name";
+import { testerCookieName } from "../src/features/testing/home/tester-cookie-name";
 import { linkKey } from "../src/server/link-key";
 import { query, sessionCookie } from "./designer";
 

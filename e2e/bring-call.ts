@@ -1,6 +1,6 @@
 import { expect, type Page } from "@playwright/test";
 import type { CallDocument } from "../src/engine/pattern";
-import { storeCall } from "../src/features/reports/document-mutations";
+import { storeCall } from "../src/features/testing/report/document-mutations";
 import { saltmarshCall } from "../prisma/demo/saltmarsh-call";
 import { signedIn } from "./designer";
 

@@ -1,7 +1,7 @@
 import { randomUUID } from "node:crypto";
 import type { BrowserContext } from "@playwright/test";
 import type { PatternDocument } from "../src/engine/pattern";
-import { testerCookieName } from "../src/features/testers/tester-cookie-name";
+import { testerCookieName } from "../src/features/testing/home/tester-cookie-name";
 import { linkKey } from "../src/server/link-key";
 import { makeDesigner, query, type Designer } from "./designer";
 

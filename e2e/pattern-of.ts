@@ -1,6 +1,6 @@
 import type { Page } from "@playwright/test";
 import type { PatternDocument } from "../src/engine/pattern";
-import { storePattern } from "../src/features/reports/document-mutations";
+import { storePattern } from "../src/features/testing/report/document-mutations";
 import { saltmarshPattern } from "../prisma/demo/saltmarsh-pattern";
 import { signedIn } from "./designer";
 import { takenOver } from "./taken-over";

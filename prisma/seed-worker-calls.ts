@@ -4,7 +4,7 @@ import { createAccount } from "@/features/accounts/mutations";
 import { createCall } from "@/features/calls/mutations";
 import { provePattern } from "@/features/patterns/access";
 import { createPattern } from "@/features/patterns/mutations";
-import { storeCall } from "@/features/reports/document-mutations";
+import { storeCall } from "@/features/testing/report/document-mutations";
 import { database } from "@/server/database";
 
 /*

@@ -40,6 +40,7 @@ const STEPS: readonly Step[] = [
   { name: "types", command: tsc("."), needs: BUILT, cores: 1, budgetSeconds: 160 },
   { name: "layers", command: vitest("layers"), needs: GENERATED, cores: 1, budgetSeconds: 80 },
   { name: "format", command: prettier("--check", "."), needs: GENERATED, cores: 1, budgetSeconds: 60 },
+  { name: "unused code", command: node("knip/bin/knip.js"), needs: GENERATED, cores: 1, budgetSeconds: 60 },
   { name: "engine's types", command: tsc("src/engine/tsconfig.json"), needs: [], cores: 1, budgetSeconds: 60 },
   { name: "browser tests", command: playwright, needs: BUILT, cores: 2, budgetSeconds: 900 },
 ];

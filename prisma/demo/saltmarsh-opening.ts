@@ -1,6 +1,6 @@
 import type { Places } from "@/engine/pattern";
-import { initialListing } from "@/features/openings/initial-listing";
-import type { TypedOpening } from "@/features/openings/schema";
+import { initialListing } from "@/features/recruiting/listing/initial-listing";
+import type { TypedOpening } from "@/features/recruiting/listing/schema";
 import { dayAt, daysAfter } from "@/server/time-zone";
 import { saltmarshPattern } from "./saltmarsh-pattern";
 

@@ -1,8 +1,8 @@
 import type { EngineTask } from "@/engine/engine-task";
-import { analyseCall, nextCallToAnalyse } from "@/features/analyses/mutations";
-import { nextPlan, runPlan } from "@/features/analyses/plan-mutations";
-import { nextGrading, runGrading } from "@/features/gradings/mutations";
-import { nextPlacing, runPlacing } from "@/features/places/placing-mutations";
+import { analyseCall, nextCallToAnalyse } from "@/features/results/mutations";
+import { nextPlan, runPlan } from "@/features/results/plan-mutations";
+import { nextGrading, runGrading } from "@/features/patterns/grading/mutations";
+import { nextPlacing, runPlacing } from "@/features/recruiting/places/placing-mutations";
 import { environment } from "@/server/environment";
 import { log } from "@/server/log";
 import { TaskInterrupted, type RunTask } from "@/server/run-task";

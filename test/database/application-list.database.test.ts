@@ -1,10 +1,18 @@
 import { randomUUID } from "node:crypto";
 import fc from "fast-check";
 import { beforeAll, expect, it } from "vitest";
-import { applicationBoard, boardCounts, chosenApplications } from "@/features/applications/application-board";
-import { APPLICATIONS_A_PAGE, chosenPage, neighbourIds } from "@/features/applications/application-list-data";
-import { callApplications } from "@/features/applications/data";
-import { listQuerySchema, type ListQuery } from "@/features/applications/list-query";
+import {
+  applicationBoard,
+  boardCounts,
+  chosenApplications,
+} from "@/features/recruiting/applications/application-board";
+import {
+  APPLICATIONS_A_PAGE,
+  chosenPage,
+  neighbourIds,
+} from "@/features/recruiting/applications/application-list-data";
+import { callApplications } from "@/features/recruiting/applications/data";
+import { listQuerySchema, type ListQuery } from "@/features/recruiting/applications/list-query";
 import { database } from "@/server/database";
 import { applicantsDocument } from "../factories/applicants";
 import { NOW, person, placesCall, type PlacesCall } from "./places-call";

@@ -1,6 +1,6 @@
 import { expect, it } from "vitest";
 import { callStanding } from "@/features/calls/standing-data";
-import { changePlace } from "@/features/places/mutations";
+import { changePlace } from "@/features/recruiting/places/mutations";
 import { database } from "@/server/database";
 import { apply, NOW, placesCall, send } from "./places-call";
 

@@ -1,11 +1,11 @@
 import { beforeAll, describe, expect, it } from "vitest";
 import { gaps } from "@/engine/gaps";
-import { madeDecisions } from "@/features/analyses/data";
-import { itemKey } from "@/features/analyses/decision-words";
+import { madeDecisions } from "@/features/results/data";
+import { itemKey } from "@/features/results/decision-words";
 import { callAccess, type CallAccess } from "@/features/calls/access";
 import { callDocument } from "@/features/calls/data";
-import { storeCall } from "@/features/reports/document-mutations";
-import { decide } from "@/features/reports/mutations";
+import { storeCall } from "@/features/testing/report/document-mutations";
+import { decide } from "@/features/testing/report/mutations";
 import { database } from "@/server/database";
 import type { Viewer } from "@/server/viewer";
 import { callDocument as callOf, reader } from "../factories/call";

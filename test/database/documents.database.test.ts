@@ -1,5 +1,5 @@
 import { expect, it } from "vitest";
-import { storeCall } from "@/features/reports/document-mutations";
+import { storeCall } from "@/features/testing/report/document-mutations";
 import { gaps } from "@/engine/gaps";
 import { CALL_FORMAT, parseCall, type CallDocument } from "@/engine/pattern";
 import { callAccess } from "@/features/calls/access";

@@ -1,8 +1,8 @@
 import { randomUUID } from "node:crypto";
 import type { CallDocument } from "@/engine/pattern";
 import { callAccess, type CallAccess } from "@/features/calls/access";
-import { storeCall } from "@/features/reports/document-mutations";
-import type { TesterAccess } from "@/features/testers/access";
+import { storeCall } from "@/features/testing/report/document-mutations";
+import type { TesterAccess } from "@/features/testing/home/access";
 import { database } from "@/server/database";
 import type { Viewer } from "@/server/viewer";
 import { callDocument } from "../factories/call";

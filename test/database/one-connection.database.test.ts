@@ -2,7 +2,7 @@ import { Pool } from "pg";
 import { expect, it } from "vitest";
 import { database } from "@/server/database";
 import { environment } from "@/server/environment";
-import { changePlace, fillFreePlace, givePlaces } from "@/features/places/mutations";
+import { changePlace, fillFreePlace, givePlaces } from "@/features/recruiting/places/mutations";
 import { apply, invited, LATER, NOW, placesCall, send, standing } from "./places-call";
 
 it("gives places and invites while every other connection is taken", async () => {

@@ -1,13 +1,19 @@
 import { randomUUID } from "node:crypto";
 import { beforeEach, describe, expect, it } from "vitest";
 import { callAccess, type CallAccess } from "@/features/calls/access";
-import { publishedCall } from "@/features/openings/access";
-import { initialListing } from "@/features/openings/initial-listing";
-import { readOpening, readPublished } from "@/features/openings/data";
-import { agreements, editedOpening, previewedCall } from "@/features/openings/edited-data";
-import { createListing, publishListing, saveListing, startCall, unpublishListing } from "@/features/openings/mutations";
-import { wholeOpening, type WholeOpening } from "@/features/openings/whole-opening";
-import type { TypedOpening } from "@/features/openings/schema";
+import { publishedCall } from "@/features/recruiting/listing/access";
+import { initialListing } from "@/features/recruiting/listing/initial-listing";
+import { readOpening, readPublished } from "@/features/recruiting/listing/data";
+import { agreements, editedOpening, previewedCall } from "@/features/recruiting/listing/edited-data";
+import {
+  createListing,
+  publishListing,
+  saveListing,
+  startCall,
+  unpublishListing,
+} from "@/features/recruiting/listing/mutations";
+import { wholeOpening, type WholeOpening } from "@/features/recruiting/listing/whole-opening";
+import type { TypedOpening } from "@/features/recruiting/listing/schema";
 import { patternAccess, type PatternAccess } from "@/features/patterns/access";
 import { createPattern } from "@/features/patterns/mutations";
 import { database } from "@/server/database";

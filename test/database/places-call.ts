@@ -1,8 +1,8 @@
 import { randomUUID } from "node:crypto";
 import { callAccess, type CallAccess } from "@/features/calls/access";
-import { placingRows } from "@/features/places/data";
-import { sendPlacing } from "@/features/places/mutations";
-import { placedNow, placingName } from "@/features/places/placing";
+import { placingRows } from "@/features/recruiting/places/data";
+import { sendPlacing } from "@/features/recruiting/places/mutations";
+import { placedNow, placingName } from "@/features/recruiting/places/placing";
 import { createPattern } from "@/features/patterns/mutations";
 import { database } from "@/server/database";
 import type { Viewer } from "@/server/viewer";

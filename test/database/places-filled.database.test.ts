@@ -1,12 +1,13 @@
 import { randomUUID } from "node:crypto";
 import { describe, expect, it } from "vitest";
-import { invitationRecord, placingRows } from "@/features/places/data";
-import { changePlace, fillFreePlace, givePlaces } from "@/features/places/mutations";
-import { invitationLink, invitedAccess, type TesterAccess } from "@/features/testers/access";
-import { readInvited } from "@/features/testers/invited-data";
-import { acceptInvited } from "@/features/testers/invited-mutations";
-import { invitedState } from "@/features/testers/invited-state";
-import { goOnAfterAll } from "@/features/testers/milestone-mutations";
+import { invitationRecord, placingRows } from "@/features/recruiting/places/data";
+import { changePlace, fillFreePlace, givePlaces } from "@/features/recruiting/places/mutations";
+import { invitationLink, invitedAccess } from "@/features/recruiting/invitations/access";
+import { type TesterAccess } from "@/features/testing/home/access";
+import { readInvited } from "@/features/testing/home/invited-data";
+import { acceptInvited } from "@/features/testing/home/invited-mutations";
+import { invitedState } from "@/features/testing/home/invited-state";
+import { goOnAfterAll } from "@/features/testing/home/milestone-mutations";
 import { database } from "@/server/database";
 import { apply, invited, LATER, NOW, person, placesCall, send } from "./places-call";
 

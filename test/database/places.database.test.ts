@@ -2,10 +2,10 @@ import { describe, expect, it } from "vitest";
 import { placeApplicants } from "@/engine/places";
 import { parseApplicants } from "@/engine/pattern";
 import { callAccess } from "@/features/calls/access";
-import { placingQuestion } from "@/features/places/applicants-document";
-import { placingRows } from "@/features/places/data";
-import { changePlace, givePlaces, sendPlacing } from "@/features/places/mutations";
-import { placedNow } from "@/features/places/placing";
+import { placingQuestion } from "@/features/recruiting/places/applicants-document";
+import { placingRows } from "@/features/recruiting/places/data";
+import { changePlace, givePlaces, sendPlacing } from "@/features/recruiting/places/mutations";
+import { placedNow } from "@/features/recruiting/places/placing";
 import { database } from "@/server/database";
 import { apply, invited, LATER, NOW, person, placesCall, seen, send, standing } from "./places-call";
 

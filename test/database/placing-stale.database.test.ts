@@ -1,9 +1,9 @@
 import { randomUUID } from "node:crypto";
 import { describe, expect, it } from "vitest";
 import type { CallAccess } from "@/features/calls/access";
-import { placingPeople, storedPlacing } from "@/features/places/placing-data";
-import { calculatePlacing, nextPlacing, runPlacing } from "@/features/places/placing-mutations";
-import { changePlace, givePlaces } from "@/features/places/mutations";
+import { placingPeople, storedPlacing } from "@/features/recruiting/places/placing-data";
+import { calculatePlacing, nextPlacing, runPlacing } from "@/features/recruiting/places/placing-mutations";
+import { changePlace, givePlaces } from "@/features/recruiting/places/mutations";
 import { database } from "@/server/database";
 import { applicantsDocument } from "../factories/applicants";
 import { apply, invited, NOW, person, placesCall, send, type PlacesCall } from "./places-call";

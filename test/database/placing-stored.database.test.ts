@@ -1,8 +1,8 @@
 import { describe, expect, it } from "vitest";
 import type { CallAccess } from "@/features/calls/access";
-import { placingPeople, storedPlacing } from "@/features/places/placing-data";
-import { calculatePlacing } from "@/features/places/placing-mutations";
-import { givePlaces } from "@/features/places/mutations";
+import { placingPeople, storedPlacing } from "@/features/recruiting/places/placing-data";
+import { calculatePlacing } from "@/features/recruiting/places/placing-mutations";
+import { givePlaces } from "@/features/recruiting/places/mutations";
 import { database } from "@/server/database";
 import { apply, LATER, NOW, person, placesCall, send, type PlacesCall } from "./places-call";
 

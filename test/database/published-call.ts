@@ -2,7 +2,7 @@ import { randomUUID } from "node:crypto";
 import type { PatternDocument, Places } from "@/engine/pattern";
 import { callAccess, proveCall, type CallAccess } from "@/features/calls/access";
 import { createCall } from "@/features/calls/mutations";
-import type { OpeningDocument } from "@/features/openings/schema";
+import type { OpeningDocument } from "@/features/recruiting/listing/schema";
 import { provePattern } from "@/features/patterns/access";
 import { createPattern } from "@/features/patterns/mutations";
 import { database } from "@/server/database";

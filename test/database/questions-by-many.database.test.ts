@@ -1,9 +1,9 @@
 import { randomUUID } from "node:crypto";
 import { beforeEach, describe, expect, it } from "vitest";
 import type { CallAccess } from "@/features/calls/access";
-import { answerQuestions, askQuestion, reportTrouble } from "@/features/questions/mutations";
-import { askedPlaces, pagesOfPlace, troubledPlaces } from "@/features/questions/place-notes-data";
-import type { TesterAccess } from "@/features/testers/access";
+import { answerQuestions, askQuestion, reportTrouble } from "@/features/testing/questions/mutations";
+import { askedPlaces, pagesOfPlace, troubledPlaces } from "@/features/testing/questions/place-notes-data";
+import type { TesterAccess } from "@/features/testing/home/access";
 import { database } from "@/server/database";
 import { newCall, newestRevision, person, placeAt, saidQuery, testerOf, TEXT } from "./questions-call";
 

@@ -1,9 +1,9 @@
 import { readInstructions, type Place } from "@/engine/instructions";
 import { callAccess, type CallAccess } from "@/features/calls/access";
-import { askedPlaces, troubledPlaces } from "@/features/questions/place-notes-data";
-import { questionsQuerySchema, type QuestionsQuery } from "@/features/questions/questions-query";
-import { storeCall } from "@/features/reports/document-mutations";
-import type { TesterAccess } from "@/features/testers/access";
+import { askedPlaces, troubledPlaces } from "@/features/testing/questions/place-notes-data";
+import { questionsQuerySchema, type QuestionsQuery } from "@/features/testing/questions/questions-query";
+import { storeCall } from "@/features/testing/report/document-mutations";
+import type { TesterAccess } from "@/features/testing/home/access";
 import { database } from "@/server/database";
 import type { Viewer } from "@/server/viewer";
 import { callDocument, reader } from "../factories/call";

@@ -1,16 +1,16 @@
 import { randomUUID } from "node:crypto";
 import { beforeAll, beforeEach, describe, expect, it } from "vitest";
 import { callAccess, type CallAccess } from "@/features/calls/access";
-import { placeNotes, textOfTester, unansweredCount } from "@/features/questions/data";
+import { placeNotes, textOfTester, unansweredCount } from "@/features/testing/questions/data";
 import {
   answerQuestions,
   askQuestion,
   takeBackQuestion,
   takeBackTrouble,
   reportTrouble,
-} from "@/features/questions/mutations";
-import { askedPlaces } from "@/features/questions/place-notes-data";
-import type { TesterAccess } from "@/features/testers/access";
+} from "@/features/testing/questions/mutations";
+import { askedPlaces } from "@/features/testing/questions/place-notes-data";
+import type { TesterAccess } from "@/features/testing/home/access";
 import { database } from "@/server/database";
 import type { Viewer } from "@/server/viewer";
 import {

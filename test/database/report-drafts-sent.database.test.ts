@@ -1,10 +1,10 @@
 import { beforeAll, describe, expect, it } from "vitest";
 import { callDocument as documentOf } from "@/features/calls/data";
-import { readDraft } from "@/features/reports/data";
-import { saveFields } from "@/features/reports/draft-mutations";
-import { decide } from "@/features/reports/mutations";
-import { sendReport } from "@/features/reports/send-mutations";
-import type { TesterAccess } from "@/features/testers/access";
+import { readDraft } from "@/features/testing/report/data";
+import { saveFields } from "@/features/testing/report/draft-mutations";
+import { decide } from "@/features/testing/report/mutations";
+import { sendReport } from "@/features/testing/report/send-mutations";
+import type { TesterAccess } from "@/features/testing/home/access";
 import { database } from "@/server/database";
 import { callDocument, reader } from "../factories/call";
 import { makeCall, makeTester, type TestedCall } from "./make-tester";

@@ -1,7 +1,7 @@
 import { beforeAll, describe, expect, it } from "vitest";
-import { readDraft } from "@/features/reports/data";
-import { saveFields } from "@/features/reports/draft-mutations";
-import type { TesterAccess } from "@/features/testers/access";
+import { readDraft } from "@/features/testing/report/data";
+import { saveFields } from "@/features/testing/report/draft-mutations";
+import type { TesterAccess } from "@/features/testing/home/access";
 import { database } from "@/server/database";
 import { callDocument, reader } from "../factories/call";
 import { makeCall, makeTester, type TestedCall } from "./make-tester";

@@ -2,7 +2,7 @@ import { randomUUID } from "node:crypto";
 import { expect, it } from "vitest";
 import { CALL_FORMAT, type CallDocument } from "@/engine/pattern";
 import { createPattern } from "@/features/patterns/mutations";
-import { storeCall, storePattern } from "@/features/reports/document-mutations";
+import { storeCall, storePattern } from "@/features/testing/report/document-mutations";
 import { database } from "@/server/database";
 import { submissionKey } from "@/server/submission-key";
 import type { Viewer } from "@/server/viewer";

@@ -1,14 +1,14 @@
 import { randomUUID } from "node:crypto";
 import { beforeEach, describe, expect, it } from "vitest";
 import { callAccess, type CallAccess } from "@/features/calls/access";
-import { addReports } from "@/features/reports/mutations";
-import { invitedAccess } from "@/features/testers/access";
-import { readInvited } from "@/features/testers/invited-data";
-import { acceptInvited, declineInvited } from "@/features/testers/invited-mutations";
-import { invitedState } from "@/features/testers/invited-state";
-import { progressRows } from "@/features/testers/progress-data";
-import { progressList } from "@/features/testers/progress-list-data";
-import { progressQuerySchema } from "@/features/testers/progress-query";
+import { addReports } from "@/features/testing/report/mutations";
+import { invitedAccess } from "@/features/recruiting/invitations/access";
+import { readInvited } from "@/features/testing/home/invited-data";
+import { acceptInvited, declineInvited } from "@/features/testing/home/invited-mutations";
+import { invitedState } from "@/features/testing/home/invited-state";
+import { progressRows } from "@/features/testing/home/progress-data";
+import { progressList } from "@/features/testing/home/progress-list-data";
+import { progressQuerySchema } from "@/features/testing/home/progress-query";
 import {
   closeCall,
   inviteLonger,
@@ -16,7 +16,7 @@ import {
   renewLink,
   reopenCall,
   withdrawInvited,
-} from "@/features/testers/progress-mutations";
+} from "@/features/testing/home/progress-mutations";
 import { database, pool } from "@/server/database";
 import { linkKey, linkTo } from "@/server/link-key";
 import type { Viewer } from "@/server/viewer";

@@ -1,12 +1,12 @@
 import { randomUUID } from "node:crypto";
 import { beforeEach, describe, expect, it, vi } from "vitest";
 import type { CallAccess } from "@/features/calls/access";
-import { testerAccess, type TesterAccess } from "@/features/testers/access";
-import { forgetTester } from "@/features/testers/forget-mutations";
-import { acceptInvited, bindToAccount } from "@/features/testers/invited-mutations";
-import { goOnAfterAll, storeMilestone, stopTest } from "@/features/testers/milestone-mutations";
-import { setTesterPassword } from "@/features/testers/password-mutations";
-import { closeCall, noteTester, renewLink } from "@/features/testers/progress-mutations";
+import { testerAccess, type TesterAccess } from "@/features/testing/home/access";
+import { forgetTester } from "@/features/testing/home/forget-mutations";
+import { acceptInvited, bindToAccount } from "@/features/testing/home/invited-mutations";
+import { goOnAfterAll, storeMilestone, stopTest } from "@/features/testing/home/milestone-mutations";
+import { setTesterPassword } from "@/features/testing/home/password-mutations";
+import { closeCall, noteTester, renewLink } from "@/features/testing/home/progress-mutations";
 import { database, pool } from "@/server/database";
 import { linkKey } from "@/server/link-key";
 import type { Viewer } from "@/server/viewer";

@@ -1,4 +1,4 @@
-import type { OpeningDocument } from "@/features/openings/schema";
+import type { OpeningDocument } from "@/features/recruiting/listing/schema";
 
 /** An opening of the test pattern that asks for the bust; its days are long to come. */
 export function openingDocument(change: Partial<OpeningDocument> = {}): OpeningDocument {

@@ -1,6 +1,6 @@
 import type { Metadata } from "next";
-import { OwnTests } from "@/features/testers/components/own-tests";
-import { ownTests } from "@/features/testers/own-tests-data";
+import { OwnTests } from "@/features/testing/home/components/own-tests";
+import { ownTests } from "@/features/testing/home/own-tests-data";
 import { requireViewer } from "@/server/viewer";
 import { Page } from "@/ui/page";
 

@@ -10,7 +10,7 @@ import {
   type Tester,
 } from "@/engine/pattern";
 import type { LeftOut } from "@/engine/results";
-import { putTogether, READ_DECISION } from "@/features/reports/schema";
+import { putTogether, READ_DECISION } from "./report-schema";
 import { patternScope, type PatternAccess } from "@/features/patterns/access";
 import { latestRevision } from "@/features/patterns/data";
 import { database } from "@/server/database";

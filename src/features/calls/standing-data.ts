@@ -1,5 +1,5 @@
 import "server-only";
-import { testerCountsSql } from "@/features/testers/invitation-state-data";
+import { testerCountsSql } from "./tester-status-data";
 import { Prisma } from "@/generated/prisma/client";
 import { database } from "@/server/database";
 import { AppError } from "@/server/errors";

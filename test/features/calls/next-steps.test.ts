@@ -10,7 +10,16 @@ const BEGUN: CallStanding = {
 
 describe("what comes next in a call", () => {
   it("is said in the order in which a call goes, each with the page where it is done", () => {
-    const steps = nextSteps({ ...BEGUN, undecided: 1, unplaced: 2, placed: 3, lapsed: 1, questions: 4, flagged: 2, off: 1 });
+    const steps = nextSteps({
+      ...BEGUN,
+      undecided: 1,
+      unplaced: 2,
+      placed: 3,
+      lapsed: 1,
+      questions: 4,
+      flagged: 2,
+      off: 1,
+    });
     expect(steps.map(({ path, says }) => `${path}: ${says}`)).toEqual([
       "/applications: 1 application needs your decision.",
       "/places: 2 people you accepted have no size yet.",

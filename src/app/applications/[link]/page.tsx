@@ -1,9 +1,9 @@
 import type { Metadata } from "next";
 import Link from "next/link";
-import { DiscardStored } from "@/features/applications/components/apply/discard-stored";
-import { OwnView } from "@/features/applications/components/own/own-view";
-import { storageKeyOf } from "@/features/applications/storage-key";
-import { loadOwnApplication } from "@/features/applications/loaders";
+import { DiscardStored } from "@/features/recruiting/applications/components/apply/discard-stored";
+import { OwnView } from "@/features/recruiting/applications/components/own/own-view";
+import { storageKeyOf } from "@/features/recruiting/applications/storage-key";
+import { loadOwnApplication } from "@/features/recruiting/applications/loaders";
 import { Page } from "@/ui/page";
 
 export const metadata: Metadata = { title: "Your application", robots: { index: false, follow: false } };

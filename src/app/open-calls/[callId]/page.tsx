@@ -1,7 +1,7 @@
 import type { Metadata } from "next";
-import { OpenCallView } from "@/features/openings/components/open-call-view";
-import { openCallSentence } from "@/features/openings/open-call-words";
-import { loadOpenCall } from "@/features/openings/loaders";
+import { OpenCallView } from "@/features/recruiting/listing/components/open-call-view";
+import { openCallSentence } from "@/features/recruiting/listing/open-call-words";
+import { loadOpenCall } from "@/features/recruiting/listing/loaders";
 import { PieceGlance } from "@/features/patterns/components/pieces/piece-glance";
 import { environment } from "@/server/environment";
 

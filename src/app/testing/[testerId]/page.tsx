@@ -1,7 +1,7 @@
 import { randomUUID } from "node:crypto";
 import type { Metadata } from "next";
-import { TesterHome } from "@/features/testers/components/tester-home";
-import { loadTester } from "@/features/testers/loaders";
+import { TesterHome } from "@/features/testing/home/components/tester-home";
+import { loadTester } from "@/features/testing/home/loaders";
 import { Page } from "@/ui/page";
 
 export const metadata: Metadata = { title: "Your test" };

@@ -1,5 +1,6 @@
 import type { ReactNode } from "react";
 import Link from "next/link";
+import { InventedMark } from "@/ui/invented-mark";
 import { NavTabs } from "@/ui/nav-tabs";
 import { Page } from "@/ui/page";
 import type { PatternPage } from "../loaders";
@@ -72,18 +73,6 @@ function PatternLine({ page, isOverview }: { readonly page: PatternPage; readonl
       <span className="shrink-0">revision {revision.number}</span>
       {invented ? <InventedMark /> : null}
     </p>
-  );
-}
-
-/** Demo data is marked wherever it is shown. */
-export function InventedMark() {
-  return (
-    <span
-      className="shrink-0 rounded-full border border-line-strong px-2"
-      title="Demo: pattern, people and numbers are invented"
-    >
-      Invented
-    </span>
   );
 }
 

@@ -1,6 +1,6 @@
 import type { Metadata } from "next";
-import { DeleteView } from "@/features/applications/components/own/delete-view";
-import { loadOwnApplication } from "@/features/applications/loaders";
+import { DeleteView } from "@/features/recruiting/applications/components/own/delete-view";
+import { loadOwnApplication } from "@/features/recruiting/applications/loaders";
 import { Page } from "@/ui/page";
 
 export const metadata: Metadata = { title: "Delete your application", robots: { index: false, follow: false } };

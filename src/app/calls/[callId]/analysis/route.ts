@@ -1,4 +1,4 @@
-import { analysisProgress } from "@/features/analyses/data";
+import { analysisProgress } from "@/features/results/data";
 import { loadCall } from "@/features/calls/loaders";
 import { readyAnswer } from "@/server/ready-answer";
 

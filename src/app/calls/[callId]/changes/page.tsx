@@ -1,9 +1,9 @@
 import { randomUUID } from "node:crypto";
 import type { Metadata } from "next";
-import { ChangesView } from "@/features/analyses/components/changes-view";
-import { ResultsFrame } from "@/features/analyses/components/results-frame";
-import { loadResults } from "@/features/analyses/loaders";
-import { PAGE_PARTS } from "@/features/analyses/schema";
+import { ChangesView } from "@/features/results/components/changes-view";
+import { ResultsFrame } from "@/features/results/components/results-frame";
+import { loadResults } from "@/features/results/loaders";
+import { PAGE_PARTS } from "@/features/results/schema";
 import { CALL_PAGES } from "@/features/calls/call-pages";
 import { CallPage } from "@/features/calls/components/call-page";
 import { loadCall } from "@/features/calls/loaders";

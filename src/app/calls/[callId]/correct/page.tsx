@@ -1,10 +1,10 @@
 import { randomUUID } from "node:crypto";
 import type { Metadata } from "next";
-import { CorrectView, type CorrectionPlan } from "@/features/analyses/components/correct-view";
-import { correctionOf } from "@/features/analyses/correction";
-import { loadPlan } from "@/features/analyses/loaders";
-import { cellKey } from "@/features/analyses/gap-address";
-import { correctQuerySchema } from "@/features/analyses/schema";
+import { CorrectView, type CorrectionPlan } from "@/features/results/components/correct-view";
+import { correctionOf } from "@/features/results/correction";
+import { loadPlan } from "@/features/results/loaders";
+import { cellKey } from "@/features/results/gap-address";
+import { correctQuerySchema } from "@/features/results/schema";
 import { CallPage } from "@/features/calls/components/call-page";
 import { loadCall, type LoadedCall } from "@/features/calls/loaders";
 import { ChangeList } from "@/features/patterns/components/change-list";

@@ -1,8 +1,8 @@
-import { csvAnswer } from "@/features/analyses/csv-answer";
-import { madeDecisions, testerNames } from "@/features/analyses/data";
-import { doubtfulCsv } from "@/features/analyses/doubtful-csv";
-import { loadResults } from "@/features/analyses/loaders";
-import { PAGE_PARTS } from "@/features/analyses/schema";
+import { csvAnswer } from "@/features/results/csv-answer";
+import { madeDecisions, testerNames } from "@/features/results/data";
+import { doubtfulCsv } from "@/features/results/doubtful-csv";
+import { loadResults } from "@/features/results/loaders";
+import { PAGE_PARTS } from "@/features/results/schema";
 import { loadCall } from "@/features/calls/loaders";
 
 export async function GET(_request: Request, { params }: RouteContext<"/calls/[callId]/doubtful.csv">) {

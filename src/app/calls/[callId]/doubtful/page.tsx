@@ -1,9 +1,9 @@
 import type { Metadata } from "next";
-import { DoubtfulView } from "@/features/analyses/components/doubtful-view";
-import { ResultsFrame } from "@/features/analyses/components/results-frame";
-import { madeDecisions, testerNames } from "@/features/analyses/data";
-import { loadResults } from "@/features/analyses/loaders";
-import { PAGE_PARTS } from "@/features/analyses/schema";
+import { DoubtfulView } from "@/features/results/components/doubtful-view";
+import { ResultsFrame } from "@/features/results/components/results-frame";
+import { madeDecisions, testerNames } from "@/features/results/data";
+import { loadResults } from "@/features/results/loaders";
+import { PAGE_PARTS } from "@/features/results/schema";
 import { CALL_PAGES } from "@/features/calls/call-pages";
 import { CallPage } from "@/features/calls/components/call-page";
 import { loadCall } from "@/features/calls/loaders";

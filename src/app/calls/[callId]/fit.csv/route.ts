@@ -1,9 +1,9 @@
-import { csvAnswer } from "@/features/analyses/csv-answer";
-import { fitBoard } from "@/features/analyses/fit-board";
-import { fitCsv } from "@/features/analyses/fit-csv";
-import { fitAnswers } from "@/features/analyses/fit-data";
-import { loadResults } from "@/features/analyses/loaders";
-import { PAGE_PARTS } from "@/features/analyses/schema";
+import { csvAnswer } from "@/features/results/csv-answer";
+import { fitBoard } from "@/features/results/fit-board";
+import { fitCsv } from "@/features/results/fit-csv";
+import { fitAnswers } from "@/features/results/fit-data";
+import { loadResults } from "@/features/results/loaders";
+import { PAGE_PARTS } from "@/features/results/schema";
 import { loadCall } from "@/features/calls/loaders";
 
 export async function GET(_request: Request, { params }: RouteContext<"/calls/[callId]/fit.csv">) {

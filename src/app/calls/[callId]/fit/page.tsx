@@ -1,22 +1,22 @@
 import type { Metadata } from "next";
 import { notFound } from "next/navigation";
 import type { PatternDocument, Size } from "@/engine/pattern";
-import { FitMark } from "@/features/analyses/components/fit-mark";
-import { FitPictureSection } from "@/features/analyses/components/fit-picture-section";
-import { FitView, NoFitNotes } from "@/features/analyses/components/fit-view";
-import { ResultsFrame } from "@/features/analyses/components/results-frame";
-import { fitBoard, type FitArea } from "@/features/analyses/fit-board";
-import { fitMarks, pictureSize } from "@/features/analyses/fit-picture";
-import { fitRemarks, type FitRemarks } from "@/features/analyses/fit-data";
-import { loadResults, type Results } from "@/features/analyses/loaders";
-import { PAGE_PARTS, type PageParts } from "@/features/analyses/schema";
+import { FitMark } from "@/features/results/components/fit-mark";
+import { FitPictureSection } from "@/features/results/components/fit-picture-section";
+import { FitView, NoFitNotes } from "@/features/results/components/fit-view";
+import { ResultsFrame } from "@/features/results/components/results-frame";
+import { fitBoard, type FitArea } from "@/features/results/fit-board";
+import { fitMarks, pictureSize } from "@/features/results/fit-picture";
+import { fitRemarks, type FitRemarks } from "@/features/results/fit-data";
+import { loadResults, type Results } from "@/features/results/loaders";
+import { PAGE_PARTS, type PageParts } from "@/features/results/schema";
 import { CALL_PAGES } from "@/features/calls/call-pages";
 import { CallPage } from "@/features/calls/components/call-page";
 import { loadCall, type LoadedCall } from "@/features/calls/loaders";
 import { GarmentPicture } from "@/features/patterns/components/pieces/garment-picture";
-import { TroublePlaces } from "@/features/questions/components/trouble-places";
-import { troubledPlaces } from "@/features/questions/place-notes-data";
-import { questionsQuerySchema } from "@/features/questions/questions-query";
+import { TroublePlaces } from "@/features/testing/questions/components/trouble-places";
+import { troubledPlaces } from "@/features/testing/questions/place-notes-data";
+import { questionsQuerySchema } from "@/features/testing/questions/questions-query";
 
 export const metadata: Metadata = { title: CALL_PAGES.fit.name };
 

@@ -1,8 +1,8 @@
-import { csvAnswer } from "@/features/analyses/csv-answer";
-import { gapBoard } from "@/features/analyses/gap-board";
-import { gapsCsv } from "@/features/analyses/gaps-csv";
-import { loadResults } from "@/features/analyses/loaders";
-import { PAGE_PARTS } from "@/features/analyses/schema";
+import { csvAnswer } from "@/features/results/csv-answer";
+import { gapBoard } from "@/features/results/gap-board";
+import { gapsCsv } from "@/features/results/gaps-csv";
+import { loadResults } from "@/features/results/loaders";
+import { PAGE_PARTS } from "@/features/results/schema";
 import { loadCall } from "@/features/calls/loaders";
 
 export async function GET(_request: Request, { params }: RouteContext<"/calls/[callId]/gaps.csv">) {

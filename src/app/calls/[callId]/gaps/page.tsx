@@ -1,11 +1,11 @@
 import type { Metadata } from "next";
-import { cellReadings, type OpenedCell } from "@/features/analyses/cell-detail";
-import { GapsView } from "@/features/analyses/components/gaps-view";
-import { ResultsFrame } from "@/features/analyses/components/results-frame";
-import { madeDecisions, storedTesters } from "@/features/analyses/data";
-import { loadEvidence, loadResults, type Results } from "@/features/analyses/loaders";
-import { misworkedWords } from "@/features/analyses/taken-words";
-import { gapQuerySchema, PAGE_PARTS, TESTER_PARTS, type GapQuery, type PageParts } from "@/features/analyses/schema";
+import { cellReadings, type OpenedCell } from "@/features/results/cell-detail";
+import { GapsView } from "@/features/results/components/gaps-view";
+import { ResultsFrame } from "@/features/results/components/results-frame";
+import { madeDecisions, storedTesters } from "@/features/results/data";
+import { loadEvidence, loadResults, type Results } from "@/features/results/loaders";
+import { misworkedWords } from "@/features/results/taken-words";
+import { gapQuerySchema, PAGE_PARTS, TESTER_PARTS, type GapQuery, type PageParts } from "@/features/results/schema";
 import type { CallAccess } from "@/features/calls/access";
 import { CALL_PAGES } from "@/features/calls/call-pages";
 import { CallPage } from "@/features/calls/components/call-page";

@@ -1,10 +1,10 @@
 import type { Metadata } from "next";
-import { MethodView } from "@/features/analyses/components/method-view";
-import { ResultsFrame } from "@/features/analyses/components/results-frame";
-import { testerNames } from "@/features/analyses/data";
-import { loadResults } from "@/features/analyses/loaders";
-import { testersNamed } from "@/features/analyses/method-example";
-import { PAGE_PARTS } from "@/features/analyses/schema";
+import { MethodView } from "@/features/results/components/method-view";
+import { ResultsFrame } from "@/features/results/components/results-frame";
+import { testerNames } from "@/features/results/data";
+import { loadResults } from "@/features/results/loaders";
+import { testersNamed } from "@/features/results/method-example";
+import { PAGE_PARTS } from "@/features/results/schema";
 import { CALL_PAGES } from "@/features/calls/call-pages";
 import { CallPage } from "@/features/calls/components/call-page";
 import { loadCall } from "@/features/calls/loaders";

@@ -2,11 +2,11 @@ import type { Metadata } from "next";
 import { CALL_PAGES } from "@/features/calls/call-pages";
 import { CallPage } from "@/features/calls/components/call-page";
 import { loadCall } from "@/features/calls/loaders";
-import { AgreementVersions } from "@/features/openings/components/agreement-versions";
-import { NoOpening } from "@/features/openings/components/no-opening";
-import { OpeningForm } from "@/features/openings/components/opening-form";
-import { agreements, editedOpening } from "@/features/openings/edited-data";
-import { openingForm } from "@/features/openings/opening-form-content";
+import { AgreementVersions } from "@/features/recruiting/listing/components/agreement-versions";
+import { NoOpening } from "@/features/recruiting/listing/components/no-opening";
+import { OpeningForm } from "@/features/recruiting/listing/components/opening-form";
+import { agreements, editedOpening } from "@/features/recruiting/listing/edited-data";
+import { openingForm } from "@/features/recruiting/listing/opening-form-content";
 import { ButtonLink } from "@/ui/button";
 
 export const metadata: Metadata = { title: CALL_PAGES.setUp.name };

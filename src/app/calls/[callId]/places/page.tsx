@@ -2,9 +2,9 @@ import type { Metadata } from "next";
 import { CALL_PAGES } from "@/features/calls/call-pages";
 import { CallPage } from "@/features/calls/components/call-page";
 import { loadCall } from "@/features/calls/loaders";
-import { PlacesView } from "@/features/places/components/places-view";
-import { loadPlaces } from "@/features/places/loaders";
-import { placesQuerySchema } from "@/features/places/schema";
+import { PlacesView } from "@/features/recruiting/places/components/places-view";
+import { loadPlaces } from "@/features/recruiting/places/loaders";
+import { placesQuerySchema } from "@/features/recruiting/places/schema";
 
 export const metadata: Metadata = { title: CALL_PAGES.sizes.name };
 

@@ -2,9 +2,9 @@ import type { Metadata } from "next";
 import { CALL_PAGES } from "@/features/calls/call-pages";
 import { CallPage } from "@/features/calls/components/call-page";
 import { loadCall } from "@/features/calls/loaders";
-import { QuestionsView } from "@/features/questions/components/questions-view";
-import { askedPlaces, troubledPlaces } from "@/features/questions/place-notes-data";
-import { questionsQuerySchema } from "@/features/questions/questions-query";
+import { QuestionsView } from "@/features/testing/questions/components/questions-view";
+import { askedPlaces, troubledPlaces } from "@/features/testing/questions/place-notes-data";
+import { questionsQuerySchema } from "@/features/testing/questions/questions-query";
 
 export const metadata: Metadata = { title: CALL_PAGES.questions.name };
 

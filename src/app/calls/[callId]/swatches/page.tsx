@@ -1,10 +1,10 @@
 import type { Metadata } from "next";
-import { ResultsFrame } from "@/features/analyses/components/results-frame";
-import { SwatchesView } from "@/features/analyses/components/swatches-view";
-import { storedTesters, testerNames } from "@/features/analyses/data";
-import { loadResults } from "@/features/analyses/loaders";
-import { MAX_NAMED, PAGE_PARTS, TESTER_PARTS } from "@/features/analyses/schema";
-import { swatchView, testersToName } from "@/features/analyses/swatch-view";
+import { ResultsFrame } from "@/features/results/components/results-frame";
+import { SwatchesView } from "@/features/results/components/swatches-view";
+import { storedTesters, testerNames } from "@/features/results/data";
+import { loadResults } from "@/features/results/loaders";
+import { MAX_NAMED, PAGE_PARTS, TESTER_PARTS } from "@/features/results/schema";
+import { swatchView, testersToName } from "@/features/results/swatch-view";
 import { CALL_PAGES } from "@/features/calls/call-pages";
 import { CallPage } from "@/features/calls/components/call-page";
 import { loadCall } from "@/features/calls/loaders";

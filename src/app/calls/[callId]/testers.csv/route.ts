@@ -1,9 +1,9 @@
-import { csvAnswer } from "@/features/analyses/csv-answer";
-import { storedTesters } from "@/features/analyses/data";
-import { loadResults } from "@/features/analyses/loaders";
-import { PAGE_PARTS, TESTER_PARTS } from "@/features/analyses/schema";
-import { testerBoard } from "@/features/analyses/tester-board";
-import { testersCsv } from "@/features/analyses/testers-csv";
+import { csvAnswer } from "@/features/results/csv-answer";
+import { storedTesters } from "@/features/results/data";
+import { loadResults } from "@/features/results/loaders";
+import { PAGE_PARTS, TESTER_PARTS } from "@/features/results/schema";
+import { testerBoard } from "@/features/results/tester-board";
+import { testersCsv } from "@/features/results/testers-csv";
 import { loadCall } from "@/features/calls/loaders";
 
 export async function GET(_request: Request, { params }: RouteContext<"/calls/[callId]/testers.csv">) {

@@ -1,10 +1,10 @@
 import type { Metadata } from "next";
-import { ResultsFrame } from "@/features/analyses/components/results-frame";
-import { TestersView } from "@/features/analyses/components/testers-view";
-import { storedTesters, testerPlaces } from "@/features/analyses/data";
-import { loadResults, type Results } from "@/features/analyses/loaders";
-import { PAGE_PARTS, TESTER_PARTS, testersQuerySchema, type PageParts } from "@/features/analyses/schema";
-import { testerBoard, testersToPlace } from "@/features/analyses/tester-board";
+import { ResultsFrame } from "@/features/results/components/results-frame";
+import { TestersView } from "@/features/results/components/testers-view";
+import { storedTesters, testerPlaces } from "@/features/results/data";
+import { loadResults, type Results } from "@/features/results/loaders";
+import { PAGE_PARTS, TESTER_PARTS, testersQuerySchema, type PageParts } from "@/features/results/schema";
+import { testerBoard, testersToPlace } from "@/features/results/tester-board";
 import type { CallAccess } from "@/features/calls/access";
 import { CALL_PAGES } from "@/features/calls/call-pages";
 import { CallPage } from "@/features/calls/components/call-page";

@@ -1,9 +1,9 @@
 import { randomUUID } from "node:crypto";
 import type { Metadata } from "next";
-import { askedOfApplicants } from "@/features/applications/asked-of-applicants";
-import { ApplyForm } from "@/features/applications/components/apply/apply-form-view";
-import { ApplyIntro, CallLink } from "@/features/applications/components/apply/apply-head";
-import { loadApply } from "@/features/applications/loaders";
+import { askedOfApplicants } from "@/features/recruiting/applications/asked-of-applicants";
+import { ApplyForm } from "@/features/recruiting/applications/components/apply/apply-form-view";
+import { ApplyIntro, CallLink } from "@/features/recruiting/applications/components/apply/apply-head";
+import { loadApply } from "@/features/recruiting/applications/loaders";
 import { Page } from "@/ui/page";
 
 export async function generateMetadata({ params }: PageProps<"/open-calls/[callId]/apply">): Promise<Metadata> {

@@ -1,5 +1,5 @@
 import type { Metadata } from "next";
-import { askGrading, stopGrading } from "@/features/gradings/actions";
+import { askGrading, stopGrading } from "@/features/patterns/grading/actions";
 import { LateEdits } from "@/features/patterns/components/editor/late-edits";
 import { PatternEditor } from "@/features/patterns/components/editor/pattern-editor";
 import { PatternFrame } from "@/features/patterns/components/pattern-frame";

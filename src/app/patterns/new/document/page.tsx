@@ -4,7 +4,7 @@ import Link from "next/link";
 import { BringDocument } from "@/features/patterns/components/bring-document";
 import { requireViewer } from "@/server/viewer";
 import { Page } from "@/ui/page";
-import { bringDocument } from "@/features/reports/document-actions";
+import { bringDocument } from "@/features/testing/report/document-actions";
 
 export const metadata: Metadata = { title: "Import file" };
 

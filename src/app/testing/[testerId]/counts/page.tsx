@@ -1,8 +1,8 @@
 import type { Metadata } from "next";
-import { CountsStep } from "@/features/reports/components/steps/counts-step";
-import { filledReport } from "@/features/reports/filled-report";
-import { TesterFrame } from "@/features/testers/components/tester-frame";
-import { loadTester } from "@/features/testers/loaders";
+import { CountsStep } from "@/features/testing/report/components/steps/counts-step";
+import { filledReport } from "@/features/testing/report/filled-report";
+import { TesterFrame } from "@/features/testing/home/components/tester-frame";
+import { loadTester } from "@/features/testing/home/loaders";
 
 export const metadata: Metadata = { title: "Your counts" };
 

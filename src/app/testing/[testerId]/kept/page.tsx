@@ -1,8 +1,8 @@
 import type { Metadata } from "next";
-import { BackToTest } from "@/features/testers/components/back-to-test";
-import { StoredDataView } from "@/features/testers/components/stored-data-view";
-import { storedDataOfTester } from "@/features/testers/stored-data";
-import { loadTester } from "@/features/testers/loaders";
+import { BackToTest } from "@/features/testing/home/components/back-to-test";
+import { StoredDataView } from "@/features/testing/home/components/stored-data-view";
+import { storedDataOfTester } from "@/features/testing/home/stored-data";
+import { loadTester } from "@/features/testing/home/loaders";
 import { Page } from "@/ui/page";
 
 export const metadata: Metadata = { title: "Your data" };

@@ -5,12 +5,12 @@ import type { PatternDocument } from "@/engine/pattern";
 import type { ReportContext } from "@/engine/reporting";
 import { fullWidthCm } from "@/features/patterns/components/pieces/drawing-scale";
 import { PieceDrawing } from "@/features/patterns/components/pieces/piece-drawing";
-import { MeasurementStep } from "@/features/reports/components/steps/measurement-step";
-import { filledReport } from "@/features/reports/filled-report";
-import { itemKey } from "@/features/reports/item-key";
-import { measurementToTake } from "@/features/reports/measured";
-import { TesterFrame } from "@/features/testers/components/tester-frame";
-import { loadTester } from "@/features/testers/loaders";
+import { MeasurementStep } from "@/features/testing/report/components/steps/measurement-step";
+import { filledReport } from "@/features/testing/report/filled-report";
+import { itemKey } from "@/features/testing/report/item-key";
+import { measurementToTake } from "@/features/testing/report/measured";
+import { TesterFrame } from "@/features/testing/home/components/tester-frame";
+import { loadTester } from "@/features/testing/home/loaders";
 
 export const metadata: Metadata = { title: "Measurements" };
 

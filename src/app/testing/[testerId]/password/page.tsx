@@ -1,9 +1,9 @@
 import type { Metadata } from "next";
 import { PASSWORD_HINT } from "@/features/accounts/password-hint";
 import { NAME_MOST } from "@/features/accounts/schema";
-import { BackToTest } from "@/features/testers/components/back-to-test";
-import { TesterPasswordForm } from "@/features/testers/components/tester-password-form";
-import { loadTester } from "@/features/testers/loaders";
+import { BackToTest } from "@/features/testing/home/components/back-to-test";
+import { TesterPasswordForm } from "@/features/testing/home/components/tester-password-form";
+import { loadTester } from "@/features/testing/home/loaders";
 import { Notice } from "@/ui/notice";
 import { Page } from "@/ui/page";
 

@@ -5,14 +5,14 @@ import { SizeFinished } from "@/features/patterns/components/in-size/size-finish
 import { SizeGlance } from "@/features/patterns/components/in-size/size-glance";
 import { SizeNumbers } from "@/features/patterns/components/in-size/size-numbers";
 import { GarmentPicture } from "@/features/patterns/components/pieces/garment-picture";
-import { NoInstructions } from "@/features/questions/components/no-instructions";
-import { TesterPatternText } from "@/features/questions/components/tester-pattern-text";
-import { TextPartsNav } from "@/features/questions/components/text-parts-nav";
-import { placeNotes } from "@/features/questions/data";
-import { placeQuery } from "@/features/questions/place-query";
-import { textParts } from "@/features/questions/text-parts";
-import { TesterFrame } from "@/features/testers/components/tester-frame";
-import { loadTester } from "@/features/testers/loaders";
+import { NoInstructions } from "@/features/testing/questions/components/no-instructions";
+import { TesterPatternText } from "@/features/testing/questions/components/tester-pattern-text";
+import { TextPartsNav } from "@/features/testing/questions/components/text-parts-nav";
+import { placeNotes } from "@/features/testing/questions/data";
+import { placeQuery } from "@/features/testing/questions/place-query";
+import { textParts } from "@/features/testing/questions/text-parts";
+import { TesterFrame } from "@/features/testing/home/components/tester-frame";
+import { loadTester } from "@/features/testing/home/loaders";
 
 export const metadata: Metadata = { title: "The pattern" };
 

@@ -1,8 +1,8 @@
 import type { Metadata } from "next";
-import { SendStep } from "@/features/reports/components/sending/send-step";
-import { filledReport } from "@/features/reports/filled-report";
-import { TesterFrame } from "@/features/testers/components/tester-frame";
-import { loadTester } from "@/features/testers/loaders";
+import { SendStep } from "@/features/testing/report/components/sending/send-step";
+import { filledReport } from "@/features/testing/report/filled-report";
+import { TesterFrame } from "@/features/testing/home/components/tester-frame";
+import { loadTester } from "@/features/testing/home/loaders";
 import { momentWords } from "@/ui/moment-words";
 
 export const metadata: Metadata = { title: "Review and send" };

@@ -1,9 +1,9 @@
 import type { Metadata } from "next";
-import { SwatchStep } from "@/features/reports/components/steps/swatch-step";
-import { filledReport } from "@/features/reports/filled-report";
-import { itemKey } from "@/features/reports/item-key";
-import { TesterFrame } from "@/features/testers/components/tester-frame";
-import { loadTester } from "@/features/testers/loaders";
+import { SwatchStep } from "@/features/testing/report/components/steps/swatch-step";
+import { filledReport } from "@/features/testing/report/filled-report";
+import { itemKey } from "@/features/testing/report/item-key";
+import { TesterFrame } from "@/features/testing/home/components/tester-frame";
+import { loadTester } from "@/features/testing/home/loaders";
 
 export const metadata: Metadata = { title: "Swatch" };
 

@@ -1,5 +1,5 @@
 import type { PatternDocument } from "@/engine/pattern";
-import type { AskedGrading, GradingAnswer } from "@/features/gradings/schema";
+import type { AskedGrading, GradingAnswer } from "@/features/patterns/grading/schema";
 import type { Failure } from "@/server/action";
 
 /** Actions of another feature, passed by the page for solving. */

@@ -1,4 +1,4 @@
-import { gradingAnswerSchema, type GradingAnswer } from "@/features/gradings/schema";
+import { gradingAnswerSchema, type GradingAnswer } from "@/features/patterns/grading/schema";
 import type { Failure } from "@/server/action";
 import { AppError, type AppErrorCode } from "@/server/errors";
 

@@ -1,7 +1,7 @@
 import type { Metadata } from "next";
 import { patternChanges } from "@/engine/editing";
-import { PlanView } from "@/features/analyses/components/plan-view";
-import { loadPlan } from "@/features/analyses/loaders";
+import { PlanView } from "@/features/results/components/plan-view";
+import { loadPlan } from "@/features/results/loaders";
 import { CallPage } from "@/features/calls/components/call-page";
 import { loadCall } from "@/features/calls/loaders";
 import { ChangeList } from "@/features/patterns/components/change-list";

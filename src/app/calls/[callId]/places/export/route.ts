@@ -1,7 +1,7 @@
 import { callAccess } from "@/features/calls/access";
 import { currentCall } from "@/features/calls/data";
-import { loadApplicantsDocument } from "@/features/places/loaders";
-import { placesQuerySchema } from "@/features/places/schema";
+import { loadApplicantsDocument } from "@/features/recruiting/places/loaders";
+import { placesQuerySchema } from "@/features/recruiting/places/schema";
 import { documentDownload } from "@/server/document-download";
 import { requireViewer } from "@/server/viewer";
 

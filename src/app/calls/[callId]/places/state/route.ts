@@ -1,5 +1,5 @@
 import { loadCall } from "@/features/calls/loaders";
-import { isPlacingUpdating } from "@/features/places/placing-data";
+import { isPlacingUpdating } from "@/features/recruiting/places/placing-data";
 import { readyAnswer } from "@/server/ready-answer";
 
 export async function GET(_request: Request, { params }: RouteContext<"/calls/[callId]/places/state">) {

@@ -2,8 +2,8 @@ import type { Metadata } from "next";
 import Link from "next/link";
 import { CallPage } from "@/features/calls/components/call-page";
 import { loadCall } from "@/features/calls/loaders";
-import { PersonView } from "@/features/testers/components/progress/person-view";
-import { loadPerson } from "@/features/testers/progress-loaders";
+import { PersonView } from "@/features/testing/home/components/progress/person-view";
+import { loadPerson } from "@/features/testing/home/progress-loaders";
 
 export const metadata: Metadata = { title: "A tester" };
 

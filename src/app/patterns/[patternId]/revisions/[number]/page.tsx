@@ -1,8 +1,8 @@
 import type { Metadata } from "next";
 import Link from "next/link";
 import { patternChanges } from "@/engine/editing";
-import { RevisionEvidence } from "@/features/analyses/components/revision-evidence";
-import { loadEvidence } from "@/features/analyses/loaders";
+import { RevisionEvidence } from "@/features/results/components/revision-evidence";
+import { loadEvidence } from "@/features/results/loaders";
 import { ChangeList } from "@/features/patterns/components/change-list";
 import { PatternFrame } from "@/features/patterns/components/pattern-frame";
 import { PatternOverview } from "@/features/patterns/components/pattern-overview";

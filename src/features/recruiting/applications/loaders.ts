@@ -1,0 +1,70 @@
+import "server-only";
+import { cache } from "react";
+import { publishedCall } from "@/features/recruiting/listing/access";
+import { readPublished, type PublishedOpening } from "@/features/recruiting/listing/data";
+import { environment } from "@/server/environment";
+import { AppError } from "@/server/errors";
+import { isFormSent } from "@/server/form-sent";
+import { foundOr404 } from "@/server/found-or-404";
+import { optionalViewer, type Viewer } from "@/server/viewer";
+import { applicationAccess, ownApplicationLink } from "./access";
+import type { NotTakingWhy } from "./apply-form";
+import { readOwnApplication, type OwnApplication } from "./own-data";
+
+export interface ApplyPage {
+  readonly viewer: Viewer | null;
+  /** Null if it was unpublished in the meantime. */
+  readonly opening: PublishedOpening | null;
+  /** Why the viewer cannot apply now; null if they can. */
+  readonly notTaking: NotTakingWhy | null;
+}
+
+/** What the application form needs; a call that is not published gives a 404. */
+export const loadApply = cache((callId: string): Promise<ApplyPage> => foundOr404(applyPage(callId)));
+
+async function applyPage(callId: string): Promise<ApplyPage> {
+  const viewer = await optionalViewer();
+  const opening = await openingOrGone(callId);
+  if (opening === null) return { viewer, opening, notTaking: null };
+  const ownLink = viewer === null ? null : await ownApplicationLink(viewer, callId);
+  return { viewer, opening, notTaking: notTakingNow(ownLink, opening.taking) };
+}
+
+/** Null if it is not published and a form was just sent: without scripts, the page gives back what was typed. */
+async function openingOrGone(callId: string): Promise<PublishedOpening | null> {
+  try {
+    return await readPublished(await publishedCall(callId));
+  } catch (error) {
+    if (error instanceof AppError && error.code === "not-found" && (await isFormSent())) return null;
+    throw error;
+  }
+}
+
+function notTakingNow(ownLink: string | null, taking: PublishedOpening["taking"]): NotTakingWhy | null {
+  if (ownLink !== null) return { why: "known", ownLink };
+  return taking === "open" ? null : { why: taking };
+}
+
+export interface OwnPage {
+  readonly application: OwnApplication;
+  /** The whole address of the page. */
+  readonly address: string;
+  /** The applicant's, or the call's if the browser did not give one. */
+  readonly timeZone: string;
+  /** The call still takes applications. */
+  readonly isTaking: boolean;
+}
+
+/** What an application's link shows; any other link gives a 404. */
+export const loadOwnApplication = cache((link: string): Promise<OwnPage> => foundOr404(ownPage(link)));
+
+async function ownPage(link: string): Promise<OwnPage> {
+  const application = await readOwnApplication(await applicationAccess(link));
+  const { document, opening, isClosed } = application;
+  return {
+    application,
+    address: new URL(`/applications/${link}`, environment().NEXTAUTH_URL).href,
+    timeZone: document.timeZone ?? opening?.timeZone ?? "UTC",
+    isTaking: !isClosed && opening !== null && opening.dates.applyUntil.at > new Date(),
+  };
+}

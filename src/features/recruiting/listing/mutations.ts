@@ -1,0 +1,151 @@
+import "server-only";
+import { canonicalJson, type Places } from "@/engine/pattern";
+import { callEditScope, openCallEditScope, type CallAccess } from "@/features/calls/access";
+import { createCall, lockOpenCall } from "@/features/calls/mutations";
+import type { PatternAccess } from "@/features/patterns/access";
+import { takesPlace } from "@/features/calls/tester-status-data";
+import { AppError } from "@/server/errors";
+import { inTransaction, type Connection } from "@/server/transaction";
+import { editedOpening } from "./edited-data";
+import { wantedField } from "./field-names";
+import type { FieldFault } from "./read-typed";
+import type { TypedOpening } from "./schema";
+import { typedOpening } from "./typed-opening";
+import type { WholeOpening } from "./whole-opening";
+
+/** Creates a call with an unpublished listing; the same key again returns the call that exists. */
+export async function startCall(
+  access: PatternAccess,
+  { title, typed, submissionKey }: { title: string; typed: TypedOpening; submissionKey: string },
+): Promise<{ callId: string }> {
+  return await inTransaction(async (transaction) => {
+    const { callId, isNew } = await createCall(access, { title, places: {}, submissionKey }, transaction);
+    if (isNew) await transaction.opening.create({ data: { callId, document: { typed } } });
+    return { callId };
+  });
+}
+
+/** Creates a listing for an imported call; an existing one stays. @throws {AppError} "closed". */
+export async function createListing(access: CallAccess, typed: TypedOpening): Promise<void> {
+  await inTransaction(async (transaction) => {
+    await lockOpenCall(transaction, access);
+    await transaction.opening.createMany({
+      data: [{ callId: access.callId, document: { typed } }],
+      skipDuplicates: true,
+    });
+  });
+}
+
+export type OpeningSave =
+  | { readonly status: "saved"; readonly version: number }
+  /** Somebody else saved first: their version stays, the viewer's is still in their form. */
+  | { readonly status: "conflict" };
+
+/**
+ * Saves an unpublished listing as typed, if its version is still the one that was read.
+ *
+ * @param title the call's new title; null leaves it as it is.
+ */
+export async function saveListing(
+  access: CallAccess,
+  { version, typed, title }: { version: number; typed: TypedOpening; title: string | null },
+): Promise<OpeningSave> {
+  const isSaved = await inTransaction(async (transaction) => {
+    await lockOpenCall(transaction, access);
+    const { count } = await transaction.opening.updateMany({
+      where: { version, publishedAt: null, call: openCallEditScope(access) },
+      data: { document: { typed }, version: { increment: 1 } },
+    });
+    if (count === 1 && title !== null)
+      await transaction.call.update({ where: openCallEditScope(access), data: { title } });
+    return count === 1;
+  });
+  return isSaved ? { status: "saved", version: version + 1 } : await conflictUnlessSame(access, typed);
+}
+
+export type Publishing = OpeningSave | { readonly status: "refused"; readonly faults: readonly FieldFault[] };
+
+/**
+ * Publishes a listing, or changes the published one. A different agreement is stored as the next version; earlier ones
+ * stay, because they bind those who agreed to them.
+ *
+ * @returns "refused" if a size would have fewer spots than testers.
+ */
+export async function publishListing(
+  access: CallAccess,
+  { version, opening }: { version: number; opening: WholeOpening },
+): Promise<Publishing> {
+  const { title, document, applyUntil } = opening;
+  const saved = await inTransaction(async (transaction): Promise<Publishing> => {
+    await lockOpenCall(transaction, access);
+    const faults = await tooFewSpots(transaction, access, opening.places);
+    if (faults.length > 0) return { status: "refused", faults };
+    const { callId } = access;
+    const { count } = await transaction.opening.updateMany({
+      where: { version, call: openCallEditScope(access) },
+      data: { document, applyUntil, version: { increment: 1 } },
+    });
+    if (count === 0) return { status: "conflict" };
+    await transaction.opening.updateMany({ where: { callId, publishedAt: null }, data: { publishedAt: new Date() } });
+    await storeAgreement(transaction, access, opening.agreement);
+    await transaction.place.deleteMany({ where: { call: openCallEditScope(access) } });
+    await transaction.place.createMany({
+      data: Object.entries(opening.places).map(([size, place]) => ({ callId, size, ...place })),
+    });
+    await transaction.call.update({ where: openCallEditScope(access), data: { title } });
+    return { status: "saved", version: version + 1 };
+  });
+  return saved.status === "conflict" ? await conflictUnlessSame(access, typedOpening(opening)) : saved;
+}
+
+/** Unpublishes a listing, while nobody has applied or been invited. */
+export async function unpublishListing(
+  access: CallAccess,
+  { version, typed }: { version: number; typed: TypedOpening },
+): Promise<OpeningSave | { readonly status: "applied" }> {
+  return await inTransaction(async (transaction) => {
+    await lockOpenCall(transaction, access);
+    const call = callEditScope(access);
+    const applications = await transaction.application.count({ where: { call } });
+    const invited = await transaction.tester.count({ where: { call, invitedAt: { not: null } } });
+    if (applications + invited > 0) return { status: "applied" };
+    const { count } = await transaction.opening.updateMany({
+      where: { version, publishedAt: { not: null }, call },
+      data: { document: { typed }, publishedAt: null, applyUntil: null, version: { increment: 1 } },
+    });
+    return count === 0 ? { status: "conflict" } : { status: "saved", version: version + 1 };
+  });
+}
+
+/** A save whose answer was lost is sent again: then the same text is already stored. */
+async function conflictUnlessSame(access: CallAccess, typed: TypedOpening): Promise<OpeningSave> {
+  const theirs = await editedOpening(access);
+  if (theirs === null) throw new AppError("not-found");
+  return canonicalJson(theirs.typed) === canonicalJson(typed)
+    ? { status: "saved", version: theirs.version }
+    : { status: "conflict" };
+}
+
+async function tooFewSpots(transaction: Connection, access: CallAccess, places: Places): Promise<FieldFault[]> {
+  const occupied = await transaction.tester.groupBy({
+    by: ["size"],
+    where: { call: callEditScope(access), ...takesPlace(new Date()) },
+    _count: true,
+  });
+  return occupied.flatMap(({ size, _count: testers }) => {
+    const place = places[size];
+    if (place === undefined || place.wanted >= testers) return [];
+    const message = `This size already has ${testers === 1 ? "1 tester" : `${testers} testers`}. Enter ${testers} or more.`;
+    return [{ field: wantedField(size), message, isMissing: false }];
+  });
+}
+
+async function storeAgreement(transaction: Connection, access: CallAccess, text: string): Promise<void> {
+  const newest = await transaction.agreement.findFirst({
+    where: { call: callEditScope(access) },
+    orderBy: { version: "desc" },
+    select: { version: true, text: true },
+  });
+  if (newest?.text === text) return;
+  await transaction.agreement.create({ data: { callId: access.callId, version: (newest?.version ?? 0) + 1, text } });
+}

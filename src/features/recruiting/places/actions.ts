@@ -1,0 +1,91 @@
+"use server";
+
+import { revalidatePath } from "next/cache";
+import { redirect } from "next/navigation";
+import { callAccess, type CallAccess } from "@/features/calls/access";
+import type { TesterDates } from "@/features/recruiting/listing/schema";
+import { actingViewer, viewerAction, type Failure } from "@/server/action";
+import { formAction, type FormFaults } from "@/server/form-action";
+import { parseForm } from "@/server/read-form";
+import { endOfDay, isDayIn } from "@/server/time-zone";
+import { callTimeZone } from "./data";
+import { changePlace, fillFreePlace, givePlaces, sendPlacing } from "./mutations";
+import { calculatePlacing } from "./placing-mutations";
+import { changePlaceSchema, fillSchema, givePlacesSchema, sendSchema } from "./schema";
+
+/** Assigns sizes again; people the designer has locked and people already invited stay. */
+export const solvePlaces = viewerAction(
+  async (viewer, _last: Failure | undefined, form: FormData): Promise<Failure | undefined> => {
+    const { callId, with: considering } = parseForm(givePlacesSchema, form);
+    const access = await callAccess(viewer, callId, "editor");
+    revalidatePath(`/calls/${callId}/places`);
+    await thenCalculated(access, () => givePlaces(access, { considering, now: new Date() }));
+    return undefined;
+  },
+);
+
+/** Moves, locks or leaves waiting one applicant, or undoes that. */
+export const settlePlace = viewerAction(
+  async (viewer, _last: Failure | undefined, form: FormData): Promise<Failure | undefined> => {
+    const { callId, applicationId, kind, size = "" } = parseForm(changePlaceSchema, form);
+    const access = await callAccess(viewer, callId, "editor");
+    revalidatePath(`/calls/${callId}/places`);
+    const change = kind === "move" ? { kind, size } : { kind };
+    await thenCalculated(access, () => changePlace(access, { applicationId, change }));
+    return undefined;
+  },
+);
+
+/** Invites everyone who has a size, as the designer saw them. */
+export const sendInvitations = formAction(sendSchema, async ({ callId, saw, endsOn }) => {
+  const access = await callAccess(await actingViewer(), callId, "editor");
+  const timeZone = await callTimeZone(access);
+  const faults = endFaults(endsOn, timeZone);
+  if (faults !== undefined) return faults;
+  revalidatePath(`/calls/${callId}/places`);
+  const endsAt = endOfDay(endsOn, timeZone);
+  const sent = await thenCalculated(access, () => sendPlacing(access, { saw, endsAt }));
+  redirect(`/calls/${callId}/places?sent=${sent}#invitations`);
+});
+
+/** Invites a waiting applicant to a spot that has opened up. */
+export const fillPlaceAgain = formAction(fillSchema, async ({ callId, applicationId, size, endsOn, ...dates }) => {
+  const access = await callAccess(await actingViewer(), callId, "editor");
+  const timeZone = await callTimeZone(access);
+  const faults = { ...endFaults(endsOn, timeZone), ...dateFaults(dates, timeZone) };
+  if (Object.keys(faults).length > 0) return faults;
+  revalidatePath(`/calls/${callId}/places`);
+  const endsAt = endOfDay(endsOn, timeZone);
+  await thenCalculated(access, () => fillFreePlace(access, { applicationId, size, endsAt, dates, now: new Date() }));
+  redirect(`/calls/${callId}/places?sent=1#invitations`);
+});
+
+/** Refreshes even when refused, so that the designer sees the current state next. */
+async function thenCalculated<Result>(access: CallAccess, write: () => Promise<Result>): Promise<Result> {
+  try {
+    return await write();
+  } finally {
+    await calculatePlacing(access);
+  }
+}
+
+function endFaults(endsOn: string, timeZone: string): FormFaults | undefined {
+  if (!isDayIn(endsOn, timeZone)) return { endsOn: [noDay(timeZone)] };
+  if (endOfDay(endsOn, timeZone) > new Date()) return undefined;
+  return { endsOn: ["This day is in the past. Enter today or a later day."] };
+}
+
+function dateFaults({ startOn, swatchBy, reportBy }: TesterDates, timeZone: string): FormFaults {
+  const days = Object.entries({ startOn, swatchBy, reportBy }).filter(([, day]) => !isDayIn(day, timeZone));
+  if (days.length > 0) return Object.fromEntries(days.map(([name]) => [name, [noDay(timeZone)]]));
+  return {
+    ...(swatchBy < startOn ? { swatchBy: ["The swatch is due before the start. Enter a day after the start."] } : {}),
+    ...(reportBy < swatchBy
+      ? { reportBy: ["The report is due before the swatch. Enter a day after the swatch."] }
+      : {}),
+  };
+}
+
+function noDay(timeZone: string): string {
+  return `This day does not exist in ${timeZone}. Choose another.`;
+}

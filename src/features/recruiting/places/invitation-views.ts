@@ -1,0 +1,64 @@
+import "server-only";
+import type { PatternDocument } from "@/engine/pattern";
+import { callDates } from "@/features/recruiting/listing/data";
+import type { OpeningDocument } from "@/features/recruiting/listing/schema";
+import { invitationLink } from "@/features/recruiting/invitations/access";
+import { environment } from "@/server/environment";
+import { isTimeZone } from "@/server/time-zone";
+import type { PageOfList } from "@/ui/page-number";
+import { messageText } from "./message-text";
+import type { InvitedPage, InvitedTester } from "./placing-data";
+import type { TesterState } from "./tester-state";
+
+export interface InvitationView {
+  readonly testerId: string;
+  readonly name: string;
+  readonly sizeLabel: string;
+  readonly state: TesterState;
+  /** Only for viewers who may invite; null once the person has answered or the time is over. */
+  readonly message: string | null;
+  readonly link: string;
+}
+
+export interface InvitationPage extends PageOfList {
+  readonly invitations: readonly InvitationView[];
+}
+
+interface Asked {
+  /** Who signs the messages. */
+  readonly from: string;
+  readonly pattern: PatternDocument;
+  readonly opening: OpeningDocument | null;
+  readonly timeZone: string;
+}
+
+/** Who was invited, each with their personal link and a message to copy. */
+export function invitationViews({ invited, ...page }: InvitedPage, asked: Asked): InvitationPage {
+  const labels = new Map(asked.pattern.sizes.map(({ id, label }) => [id, label]));
+  const invitations = invited.map((tester) => {
+    const { testerId, name, state } = tester;
+    const sizeLabel = labels.get(tester.size) ?? tester.size;
+    const link = new URL(`/invited/${invitationLink(tester)}`, environment().NEXTAUTH_URL).href;
+    const message = state === "invited" ? inviteText({ tester, sizeLabel, link }, asked) : null;
+    return { testerId, name, sizeLabel, state, link, message };
+  });
+  return { ...page, invitations };
+}
+
+interface Invited {
+  readonly tester: InvitedTester;
+  readonly sizeLabel: string;
+  readonly link: string;
+}
+
+function inviteText({ tester, sizeLabel, link }: Invited, { from, pattern, opening, timeZone }: Asked): string {
+  const days = tester.dates ?? opening?.dates ?? null;
+  const dates = days === null ? null : callDates(days, timeZone);
+  return messageText({
+    ...{ name: tester.name, pattern: pattern.name, size: sizeLabel, link, from },
+    dates:
+      dates === null ? null : { startsAt: dates.startOn.at, swatchBy: dates.swatchBy.at, reportBy: dates.reportBy.at },
+    endsAt: tester.endsAt ?? new Date(),
+    timeZone: tester.timeZone !== null && isTimeZone(tester.timeZone) ? tester.timeZone : timeZone,
+  });
+}

@@ -1,0 +1,95 @@
+import "server-only";
+import type { ApplicantsDocument, PatternDocument } from "@/engine/pattern";
+import type { CallAccess } from "@/features/calls/access";
+import type { TesterDates } from "@/features/recruiting/listing/schema";
+import { dayAt, daysAfter } from "@/server/time-zone";
+import { placingQuestion } from "./applicants-document";
+import { BoardPeople } from "./board-people";
+import { invitationRecord, NO_ZONE, placingRows } from "./data";
+import { laterDates } from "./free-places";
+import { invitationViews, type InvitationPage } from "./invitation-views";
+import { lossOf, type Loss } from "./places-loss";
+import { usualConsidering } from "./placing";
+import { invitedPage, placingPeople, storedPlacing, type PlacingStatus, type StoredPlacing } from "./placing-data";
+import type { PlacesQuery } from "./schema";
+import { shownPeople, shownPositions, toldPeople, type ShownPeople } from "./shown-people";
+import type { Considering, StoredBoard, StoredSide } from "./stored-placing";
+
+/** How long an invitation is valid by default. */
+const DAYS_TO_ANSWER = 7;
+
+/** The last calculated placing, and the people of it that the page shows. */
+export interface LoadedBoard {
+  readonly board: StoredBoard;
+  readonly considering: Considering;
+  /** The board's part for that. */
+  readonly side: StoredSide;
+  readonly shown: ShownPeople;
+  readonly people: BoardPeople;
+}
+
+export interface LoadedPlaces {
+  readonly status: PlacingStatus;
+  readonly isPublished: boolean;
+  /** Null until it has been calculated. */
+  readonly loaded: LoadedBoard | null;
+  readonly invitations: InvitationPage;
+  readonly loss: Loss;
+  /** The call's. */
+  readonly timeZone: string;
+  /** The default last day of an invitation. */
+  readonly endsOn: string;
+  /** Dates for someone who starts later than the others; null where the call has no dates. */
+  readonly laterDates: TesterDates | null;
+}
+
+/**
+ * Everything the page shows. It calculates nothing: see `calculatePlacing`.
+ *
+ * @param from who signs the invitations.
+ */
+export async function loadPlaces(
+  access: CallAccess,
+  { query, pattern, from }: { readonly query: PlacesQuery; readonly pattern: PatternDocument; readonly from: string },
+): Promise<LoadedPlaces> {
+  const now = new Date();
+  const [stored, record, invited] = await Promise.all([
+    storedPlacing(access, now),
+    invitationRecord(access),
+    invitedPage(access, { page: query.invited ?? 1, now }),
+  ]);
+  const { status, opening } = stored;
+  const timeZone = opening?.timeZone ?? NO_ZONE;
+  const today = dayAt(now, timeZone);
+  return {
+    ...{ status, timeZone, isPublished: opening !== null, loss: lossOf(record) },
+    loaded: await loadBoard(access, { stored, query, now }),
+    invitations: invitationViews(invited, { from, pattern, opening, timeZone }),
+    endsOn: daysAfter(today, DAYS_TO_ANSWER),
+    laterDates: opening === null ? null : laterDates(opening.dates, { today, daysLater: daysAfter }),
+  };
+}
+
+interface Asked {
+  readonly stored: StoredPlacing;
+  readonly query: PlacesQuery;
+  readonly now: Date;
+}
+
+async function loadBoard(access: CallAccess, { stored, query, now }: Asked): Promise<LoadedBoard | null> {
+  const { board } = stored;
+  if (board === null) return null;
+  const considering = query.with ?? board.usual;
+  const side = board[considering];
+  const shown = shownPeople(board, side, query);
+  const positions = shownPositions(board, side, shown);
+  const rows = await placingPeople(access, { positions, ...toldPeople(side, query) });
+  return { board, considering, side, shown, people: new BoardPeople(board, rows, { considering, now }) };
+}
+
+/** The engine's input for assigning sizes, as a document. */
+export async function loadApplicantsDocument(access: CallAccess, query: PlacesQuery): Promise<ApplicantsDocument> {
+  const rows = await placingRows(access);
+  const considering = query.with ?? usualConsidering(rows);
+  return placingQuestion(rows, { considering, now: new Date() }).document;
+}

@@ -1,0 +1,158 @@
+import "server-only";
+import { z } from "zod";
+import { ENGINE_VERSION } from "@/engine/engine-version";
+import { leftOutSchema, type LeftOut } from "@/engine/results";
+import { callScope, type CallAccess } from "@/features/calls/access";
+import { READ_DECISION } from "@/features/calls/report-schema";
+import { database } from "@/server/database";
+import { itemKey, type MadeDecisions } from "./decision-words";
+
+/** Whether the stored results are of the call as it is now, or a new analysis is under way, stopped or failed. */
+export type AnalysisProgress =
+  { readonly status: "current" | "updating" } | { readonly status: "stopped" | "failed"; readonly message: string };
+
+export interface StoredResults<Parts> {
+  readonly progress: AnalysisProgress;
+  /** The newest finished one, of whichever version of the call; null where there is none. */
+  readonly analysis: (StoredAnalysis & { readonly parts: Parts }) | null;
+}
+
+export interface StoredAnalysis {
+  readonly analysisId: string;
+  /** The revision that it is of. */
+  readonly revisionId: string;
+  readonly leftOut: readonly LeftOut[];
+  /** How many testers it is of. */
+  readonly testerCount: number;
+}
+
+/** The state of the analysis of the call as it is now. */
+export async function analysisProgress(access: CallAccess, callVersion: number): Promise<AnalysisProgress> {
+  const row = await database().analysis.findFirst({
+    where: { call: callScope(access), callVersion, engineVersion: ENGINE_VERSION },
+    select: { status: true, message: true },
+  });
+  if (row === null) return { status: "updating" };
+  if (row.status === "done") return { status: "current" };
+  return { status: row.status, message: row.message ?? "" };
+}
+
+/**
+ * The requested parts of the newest stored analysis, and no others.
+ *
+ * @param callVersion the call's version when the page was loaded.
+ * @param schema of `callResultsSchema`, the parts that are wanted.
+ */
+export async function storedResults<Shape extends z.ZodRawShape>(
+  access: CallAccess,
+  callVersion: number,
+  schema: z.ZodObject<Shape>,
+): Promise<StoredResults<z.output<z.ZodObject<Shape>>>> {
+  const names = Object.keys(schema.shape);
+  const row = await database().analysis.findFirst({
+    where: { call: callScope(access), status: "done" },
+    orderBy: [{ callVersion: "desc" }, { createdAt: "desc" }],
+    select: {
+      ...{ id: true, callVersion: true, engineVersion: true, revisionId: true, leftOut: true },
+      ...Object.fromEntries(names.map((name) => [name, true])),
+      _count: { select: { testers: true } },
+    },
+  });
+  const isCurrent = row?.callVersion === callVersion && row.engineVersion === ENGINE_VERSION;
+  const progress = isCurrent ? ({ status: "current" } as const) : await analysisProgress(access, callVersion);
+  if (row === null) return { progress, analysis: null };
+  const columns: Readonly<Record<string, unknown>> = row;
+  // Results that another engine version stored in another shape count as missing until they are computed again.
+  const parts = schema.safeParse(Object.fromEntries(names.map((name) => [name, columns[name]])));
+  if (!parts.success) return { progress, analysis: null };
+  const stored = { analysisId: row.id, revisionId: row.revisionId, testerCount: row._count.testers };
+  return { progress, analysis: { ...stored, leftOut: leftOutSchema.parse(row.leftOut), parts: parts.data } };
+}
+
+/** Which rows of an analysis to load; all by default. */
+export interface TesterRows {
+  readonly size?: string;
+  readonly skip?: number;
+  readonly take?: number;
+}
+
+/**
+ * Testers' own parts of an analysis, in the call's order, each with their name.
+ *
+ * @param schema of `testerResultsSchema`, the parts that are wanted.
+ */
+export async function storedTesters<Shape extends z.ZodRawShape>(
+  access: CallAccess,
+  { analysisId, size, skip, take }: TesterRows & { readonly analysisId: string },
+  schema: z.ZodObject<Shape>,
+): Promise<(z.output<z.ZodObject<Shape>> & { readonly name: string })[]> {
+  const columns = Object.keys(schema.shape).filter((name) => name !== "tester");
+  const rows = await database().analysisTester.findMany({
+    where: { analysisId, size, analysis: { call: callScope(access) } },
+    orderBy: { position: "asc" },
+    ...{ skip, take },
+    select: {
+      tester: { select: { code: true, contact: { select: { name: true } } } },
+      ...Object.fromEntries(columns.map((name) => [name, true])),
+    },
+  });
+  return rows.map(({ tester, ...row }) => ({
+    ...schema.parse({ ...row, tester: tester.code }),
+    name: tester.contact?.name ?? tester.code,
+  }));
+}
+
+/** What people decided on items of some testers' newest reports, by `itemKey`. */
+export async function madeDecisions(access: CallAccess, codes: readonly string[]): Promise<MadeDecisions> {
+  if (codes.length === 0) return new Map();
+  const rows = await database().decision.findMany({
+    where: { report: { tester: { call: callScope(access), code: { in: [...new Set(codes)] } } } },
+    // A decision on the same item in a newer report comes last and replaces the older one.
+    orderBy: { report: { version: "asc" } },
+    select: {
+      ...{ part: true, position: true, decision: true, decidedAt: true },
+      decidedBy: { select: { name: true } },
+      report: { select: { tester: { select: { code: true } } } },
+    },
+  });
+  return new Map(
+    rows.map(({ report, part, position, decision, decidedBy, decidedAt }) => [
+      itemKey({ tester: report.tester.code, part, position }),
+      { decision: READ_DECISION[decision], by: decidedBy?.name ?? null, at: decidedAt },
+    ]),
+  );
+}
+
+/** Names of testers by their ids in the document; the id where there is no name. */
+export async function testerNames(access: CallAccess, codes: readonly string[]): Promise<ReadonlyMap<string, string>> {
+  if (codes.length === 0) return new Map();
+  const rows = await database().tester.findMany({
+    where: { call: callScope(access), code: { in: [...new Set(codes)] } },
+    select: { code: true, contact: { select: { name: true } } },
+  });
+  return new Map(rows.map(({ code, contact }) => [code, contact?.name ?? code]));
+}
+
+/** A tester and their position in the analysis. */
+export interface TesterPlace {
+  readonly tester: string;
+  readonly name: string;
+  readonly position: number;
+}
+
+/** The positions of some testers in an analysis, in its order. */
+export async function testerPlaces(
+  access: CallAccess,
+  { analysisId, testers }: { readonly analysisId: string; readonly testers: readonly string[] },
+): Promise<TesterPlace[]> {
+  if (testers.length === 0) return [];
+  const rows = await database().analysisTester.findMany({
+    where: { analysisId, analysis: { call: callScope(access) }, tester: { code: { in: [...testers] } } },
+    orderBy: { position: "asc" },
+    select: { position: true, tester: { select: { code: true, contact: { select: { name: true } } } } },
+  });
+  return rows.map(({ position, tester }) => ({
+    ...{ tester: tester.code, position },
+    name: tester.contact?.name ?? tester.code,
+  }));
+}

@@ -1,0 +1,134 @@
+import "server-only";
+import { callDates, type CallDates } from "@/features/recruiting/listing/data";
+import { openingSchema, testerDatesSchema, type TesterDates } from "@/features/recruiting/listing/schema";
+import { database } from "@/server/database";
+import { AppError } from "@/server/errors";
+import { testerScope, type TesterAccess } from "./access";
+
+/** The zone of a call that has set none. */
+const NO_ZONE = "UTC";
+
+export type ProgressStatus = "track" | "behind" | "stuck" | "stop";
+
+export interface Milestone {
+  readonly status: ProgressStatus;
+  readonly note: string;
+  readonly at: Date;
+}
+
+export interface TesterRead {
+  readonly testerId: string;
+  readonly code: string;
+  /** Null once deleted. */
+  readonly name: string | null;
+  readonly email: string | null;
+  /** Id of the size that the tester makes. */
+  readonly size: string;
+  readonly unit: "cm" | "in";
+  readonly terms: "us" | "uk";
+  /** The tester's own, or the call's if they chose none. */
+  readonly timeZone: string;
+  /** Null if neither the call nor the tester has dates. */
+  readonly dates: CallDates<TesterDates> | null;
+  readonly stoppedAt: Date | null;
+  readonly hasAccount: boolean;
+  /** The newest progress update. */
+  readonly milestone: Milestone | null;
+  readonly revisionNumber: number;
+  readonly call: {
+    readonly callId: string;
+    readonly title: string;
+    readonly status: "open" | "closed";
+    readonly designerName: string;
+    readonly invented: boolean;
+  };
+}
+
+/** Everything that a tester's pages show about the tester and the test, except the report. */
+export async function readTester(access: TesterAccess): Promise<TesterRead> {
+  const row = await database().tester.findUnique({ where: testerScope(access), select: OWN });
+  if (row?.revision == null) throw new AppError("not-found");
+  const { contact, call, accountId, milestones, unit, terms } = row;
+  const [milestone] = milestones;
+  return {
+    testerId: row.id,
+    code: row.code,
+    name: contact?.name ?? null,
+    email: contact?.email ?? null,
+    size: row.size,
+    ...{ unit, terms },
+    ...testerTime(row, callTime(call.opening)),
+    stoppedAt: row.stoppedAt,
+    hasAccount: accountId !== null,
+    milestone: milestone ? { status: milestone.word, note: milestone.note, at: milestone.createdAt } : null,
+    revisionNumber: row.revision.number,
+    call: {
+      callId: call.id,
+      title: call.title,
+      status: call.status,
+      designerName: call.pattern.memberships[0]?.account.name ?? "",
+      invented: call.pattern.invented,
+    },
+  };
+}
+
+/** A call's dates as moments, null if it has none, and their time zone. */
+export interface CallTime {
+  readonly timeZone: string;
+  readonly dates: CallDates<TesterDates> | null;
+}
+
+interface OpeningRow {
+  readonly document: unknown;
+  readonly publishedAt: Date | null;
+}
+
+/** @param opening the call's, as `openingDays` reads it. */
+export function callTime(opening: OpeningRow | null | undefined): CallTime {
+  if (opening?.publishedAt == null) return { timeZone: NO_ZONE, dates: null };
+  const { timeZone, dates } = openingSchema.parse(opening.document);
+  return { timeZone, dates: callDates(dates, timeZone) };
+}
+
+/** The zone that a tester's dates are shown in, and the dates: their own if they have some, else the call's. */
+export function testerTime(
+  { dates, timeZone }: { readonly dates: unknown; readonly timeZone: string | null },
+  call: CallTime,
+): CallTime {
+  const own = dates === null ? call.dates : callDates(testerDatesSchema.parse(dates), call.timeZone);
+  return { timeZone: timeZone ?? call.timeZone, dates: own };
+}
+
+/** The columns of a call that its testers' dates need. */
+export const openingDays = { select: { document: true, publishedAt: true } } as const;
+
+/** The pattern's owner, whom testers know as the designer. */
+export const designerOfPattern = {
+  where: { role: "owner" },
+  take: 1,
+  select: { account: { select: { name: true } } },
+} as const;
+
+const OWN = {
+  id: true,
+  code: true,
+  size: true,
+  unit: true,
+  terms: true,
+  timeZone: true,
+  dates: true,
+  stoppedAt: true,
+  accountId: true,
+  contact: true,
+  revision: { select: { number: true } },
+  milestones: { orderBy: { createdAt: "desc" }, take: 1 },
+  call: {
+    select: {
+      id: true,
+      title: true,
+      status: true,
+      opening: openingDays,
+      pattern: { select: { invented: true, memberships: designerOfPattern } },
+    },
+  },
+} as const;

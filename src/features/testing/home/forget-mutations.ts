@@ -1,0 +1,64 @@
+import "server-only";
+import { randomUUID } from "node:crypto";
+import { holdCall, raiseCallVersion } from "@/features/calls/mutations";
+import { storedReportSchema } from "@/features/calls/report-schema";
+import { AppError } from "@/server/errors";
+import { inTransaction, type Connection } from "@/server/transaction";
+import { testerScope, type TesterAccess } from "./access";
+
+/**
+ * Deletes a tester's name, body measurements and words for good. If a report was sent, its numbers stay under the tester's
+ * code in the call, and nobody has access to it any more; otherwise nothing stays.
+ *
+ * @throws {AppError} "not-found" if this is no longer the tester's row.
+ */
+export async function forgetTester(access: TesterAccess): Promise<void> {
+  const { testerId } = access;
+  const ofThisTester = { tester: testerScope(access) };
+  await inTransaction(async (transaction) => {
+    const ofTester = { testers: { some: testerScope(access) } };
+    if (!(await holdCall(transaction, access.callId, ofTester))) throw new AppError("not-found");
+    await transaction.tester.update({ where: testerScope(access), data: { note: "" } });
+    await transaction.application.deleteMany({ where: ofThisTester });
+    await transaction.question.deleteMany({ where: { ...ofThisTester, answer: null } });
+    await transaction.question.updateMany({ where: ofThisTester, data: { testerId: null } });
+    if ((await transaction.report.count({ where: ofThisTester })) === 0) {
+      await transaction.tester.delete({ where: testerScope(access) });
+      return;
+    }
+    await transaction.testerContact.deleteMany({ where: ofThisTester });
+    await transaction.testerBody.deleteMany({ where: ofThisTester });
+    await transaction.milestone.deleteMany({ where: ofThisTester });
+    await transaction.troubleSpot.deleteMany({ where: ofThisTester });
+    await transaction.reportDraft.deleteMany({ where: ofThisTester });
+    await keepNumbersAlone(transaction, testerId);
+    await transaction.tester.update({
+      where: testerScope(access),
+      data: { accountId: null, timeZone: null, linkVersion: { increment: 1 } },
+    });
+    // Nothing that was computed with their numbers is shown until it has been computed again.
+    await transaction.analysis.deleteMany({ where: { callId: access.callId } });
+    await raiseCallVersion(transaction, access.callId);
+  });
+}
+
+/** Replaces all versions of the report by one without the tester's words; reports are immutable, so it is inserted again. */
+async function keepNumbersAlone(transaction: Connection, testerId: string): Promise<void> {
+  const newest = await transaction.report.findFirst({
+    where: { testerId },
+    orderBy: { version: "desc" },
+    include: { decisions: { omit: { reportId: true } } },
+  });
+  if (newest === null) return;
+  const { fit, ...report } = storedReportSchema.parse(newest.document);
+  const mute = fit?.map(({ says: _says, ...rated }) => rated);
+  await transaction.report.deleteMany({ where: { testerId } });
+  await transaction.report.create({
+    data: {
+      ...{ testerId, version: newest.version, revisionId: newest.revisionId, createdAt: newest.createdAt },
+      document: { ...report, ...(mute === undefined ? {} : { fit: mute }) },
+      submissionKey: randomUUID(),
+      decisions: { create: newest.decisions },
+    },
+  });
+}

@@ -1,0 +1,37 @@
+import "server-only";
+import { cache } from "react";
+import type { PatternDocument } from "@/engine/pattern";
+import { readDraft, type ReportInHand } from "@/features/testing/report/data";
+import { foundOr404 } from "@/server/found-or-404";
+import { testerAccess, type TesterAccess } from "./access";
+import { readTester, type TesterRead } from "./data";
+import { testerSteps, type TesterStep } from "./tester-steps";
+
+export interface LoadedTester {
+  readonly access: TesterAccess;
+  readonly tester: Omit<TesterRead, "size"> & {
+    readonly size: { readonly id: string; readonly label: string };
+    /** The revision that the tester works from. */
+    readonly revision: { readonly revisionId: string; readonly number: number; readonly document: PatternDocument };
+  };
+  /** The report so far. */
+  readonly inHand: ReportInHand;
+  readonly steps: readonly TesterStep[];
+}
+
+/** What every page of a tester needs. Anybody else gets a 404. */
+export const loadTester = cache((testerId: string): Promise<LoadedTester> => foundOr404(ownTester(testerId)));
+
+async function ownTester(testerId: string): Promise<LoadedTester> {
+  const access = await testerAccess(testerId);
+  const [read, inHand] = await Promise.all([readTester(access), readDraft(access)]);
+  const { pattern: document } = inHand.context;
+  const label = document.sizes.find(({ id }) => id === read.size)?.label ?? read.size;
+  const revision = { revisionId: inHand.revisionId, number: read.revisionNumber, document };
+  return {
+    access,
+    tester: { ...read, size: { id: read.size, label }, revision },
+    inHand,
+    steps: testerSteps(inHand),
+  };
+}

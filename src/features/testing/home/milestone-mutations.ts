@@ -1,0 +1,100 @@
+import "server-only";
+import { holdOpenCall } from "@/features/calls/mutations";
+import { AppError } from "@/server/errors";
+import { inTransaction, type Connection } from "@/server/transaction";
+import { openTesterScope, testerScope, type TesterAccess } from "./access";
+import { takesPlace } from "@/features/calls/tester-status-data";
+import type { TappedStatus } from "./schema";
+
+interface NewMilestone {
+  readonly status: TappedStatus;
+  readonly note: string;
+  /** Made once for each page view; the same key again stores nothing. */
+  readonly submissionKey: string;
+}
+
+/** Stores a tester's progress update. @throws {AppError} "closed" if the call is closed or the tester has stopped. */
+export async function storeMilestone(
+  access: TesterAccess,
+  { status, note, submissionKey }: NewMilestone,
+): Promise<void> {
+  const { testerId } = access;
+  await inTransaction(async (transaction) => {
+    const { count } = await transaction.tester.updateMany({
+      where: { ...openTesterScope(access), stoppedAt: null },
+      data: { stoppedAt: null },
+    });
+    if (count === 0) throw new AppError("closed", OVER);
+    await transaction.milestone.createMany({
+      data: [{ testerId, word: status, note, submissionKey }],
+      skipDuplicates: true,
+    });
+  });
+}
+
+interface Stop {
+  readonly note: string;
+  readonly submissionKey: string;
+}
+
+/**
+ * A tester stops: the spot can be filled, and what was sent stays. Idempotent.
+ *
+ * @throws {AppError} "closed" if the call is closed.
+ */
+export async function stopTest(access: TesterAccess, { note, submissionKey }: Stop): Promise<void> {
+  const { testerId } = access;
+  await inTransaction(async (transaction) => {
+    await lockOwnCall(transaction, access);
+    const { count } = await transaction.tester.updateMany({
+      where: { ...openTesterScope(access), stoppedAt: null },
+      data: { stoppedAt: new Date() },
+    });
+    if (count === 0) return;
+    const data = [{ testerId, word: "stop" as const, note, submissionKey }];
+    await transaction.milestone.createMany({ data, skipDuplicates: true });
+  });
+}
+
+/**
+ * Continues after stopping, as long as the spot is still open.
+ *
+ * @throws {AppError} "closed" if the call is closed; "no-place" if the spot has been filled.
+ */
+export async function goOnAfterAll(access: TesterAccess, submissionKey: string): Promise<void> {
+  const { testerId } = access;
+  await inTransaction(async (transaction) => {
+    await lockOwnCall(transaction, access);
+    const tester = await transaction.tester.findUnique({
+      where: { ...testerScope(access), stoppedAt: { not: null } },
+      select: { size: true, applicationId: true },
+    });
+    if (tester === null) return;
+    if (tester.applicationId !== null) await checkPlaceIsFree(transaction, { access, size: tester.size });
+    await transaction.tester.updateMany({ where: openTesterScope(access), data: { stoppedAt: null } });
+    const data = [{ testerId, word: "track" as const, submissionKey }];
+    await transaction.milestone.createMany({ data, skipDuplicates: true });
+  });
+}
+
+const OVER = "This test is closed, or you have stopped, so no update can be sent.";
+const FILLED =
+  "Your spot has been filled in the meantime, so you cannot continue. Tell the designer if you would like to.";
+
+/** Locks the call's row, so that it is not closed and no spot is filled in between. */
+async function lockOwnCall(transaction: Connection, access: TesterAccess): Promise<void> {
+  const where = { id: access.callId, testers: { some: testerScope(access) } };
+  if (!(await holdOpenCall(transaction, where))) throw new AppError("closed", OVER);
+}
+
+async function checkPlaceIsFree(
+  transaction: Connection,
+  { access, size }: { readonly access: TesterAccess; readonly size: string },
+): Promise<void> {
+  const { callId, testerId } = access;
+  const call = { id: callId, testers: { some: testerScope(access) } };
+  const place = await transaction.place.findFirst({ where: { size, call } });
+  const others = { size, call, id: { not: testerId }, ...takesPlace(new Date()) };
+  const taken = await transaction.tester.count({ where: others });
+  if (taken >= (place?.wanted ?? 0)) throw new AppError("no-place", FILLED);
+}

@@ -1,0 +1,46 @@
+import { reportSteps, type StepId, type StepState } from "@/engine/reporting";
+import type { ReportInHand } from "@/features/testing/report/data";
+
+/** A tester's pages in their order, and the step of the report that each fills. */
+export const STEP_PAGES = {
+  swatch: { label: "Swatch", step: "swatch" },
+  pattern: { label: "The pattern", step: null },
+  counts: { label: "Your counts", step: "make" },
+  measurements: { label: "Measurements", step: "measure" },
+  yarn: { label: "Yarn", step: "yarn" },
+  fit: { label: "Fit", step: "fit" },
+  report: { label: "Review and send", step: null },
+} as const satisfies Record<string, { label: string; step: StepId | null }>;
+
+export type StepPage = keyof typeof STEP_PAGES;
+
+export interface TesterStep {
+  readonly page: StepPage;
+  readonly label: string;
+  /** Null if the page has nothing to fill. */
+  readonly state: StepState | null;
+  /** Progress in words; "" if there is nothing to say. */
+  readonly message: string;
+}
+
+/** A tester's progress on each page; pages that the pattern does not need are left out. */
+export function testerSteps(inHand: ReportInHand): TesterStep[] {
+  const steps = new Map(reportSteps(inHand.typed, inHand.context).map((each) => [each.step, each]));
+  return stepPages().flatMap((page): TesterStep[] => {
+    const { label, step } = STEP_PAGES[page];
+    if (page === "report") return [{ page, label, ...sentState(inHand) }];
+    if (step === null) return [{ page, label, state: null, message: "" }];
+    const found = steps.get(step);
+    return found === undefined ? [] : [{ page, label, state: found.state, message: found.message }];
+  });
+}
+
+function stepPages(): StepPage[] {
+  return ["swatch", "pattern", "counts", "measurements", "yarn", "fit", "report"];
+}
+
+function sentState({ sent, changed }: ReportInHand): { state: StepState; message: string } {
+  if (sent === null) return { state: "empty", message: "nothing sent yet" };
+  if (changed.length === 0) return { state: "complete", message: "sent" };
+  return { state: "begun", message: "changed since you sent it" };
+}

@@ -1,0 +1,114 @@
+import "server-only";
+import { z } from "zod";
+import { typedOfReport, type ReportContext, type TypedReport } from "@/engine/reporting";
+import { revisionSelect, toRevision, type Revision } from "@/features/patterns/data";
+import { testerScope, type TesterAccess } from "@/features/testing/home/access";
+import { database } from "@/server/database";
+import { AppError } from "@/server/errors";
+import type { Connection } from "@/server/transaction";
+import { formatLength } from "@/ui/format-length";
+import { changedFields } from "./changed-fields";
+import { storedReportSchema, type StoredReport } from "@/features/calls/report-schema";
+
+/** A version of a tester's report as it was sent. */
+export interface SentReport {
+  readonly reportId: string;
+  readonly version: number;
+  readonly sentAt: Date;
+  readonly revisionId: string;
+  readonly report: StoredReport;
+  /** The typed texts of the report's numbers, by path in it. */
+  readonly typedTexts: TypedReport;
+  /** The same as fields, from which an amendment starts. */
+  readonly typed: TypedReport;
+}
+
+/** A tester's report so far: the draft, and what was sent. */
+export interface ReportInHand {
+  readonly context: ReportContext;
+  /** The revision that the tester works from. */
+  readonly revisionId: string;
+  /** Field → text: the draft, else what was sent. */
+  readonly typed: TypedReport;
+  /** Incremented by each change of the draft; 0 without a draft. */
+  readonly version: number;
+  /** Null if nothing was sent. */
+  readonly sent: SentReport | null;
+  /** Fields that have changed since the newest version was sent; none if nothing was sent. */
+  readonly changed: readonly string[];
+  /** Null while it can be changed; else why not: the call is closed, or the tester has stopped. */
+  readonly ended: "closed" | "stopped" | null;
+}
+
+const textsSchema = z.record(z.string(), z.string());
+
+/**
+ * Reads a tester's report so far.
+ *
+ * @param connection a transaction that it is read in.
+ * @throws {AppError} "not-found" if access was lost in the meantime, or the tester has no revision.
+ */
+export async function readDraft(access: TesterAccess, connection: Connection = database()): Promise<ReportInHand> {
+  const row = await connection.tester.findUnique({ where: testerScope(access), select: IN_HAND });
+  const [report] = row?.reports ?? [];
+  const followed = row?.revision ?? report?.revision;
+  if (row == null || followed === undefined) throw new AppError("not-found");
+  const revision = toRevision(followed);
+  const { revisionId, document: pattern } = revision;
+  const { unit } = row;
+  const context: ReportContext = { pattern, size: row.size, unit, formatLength: (cm) => formatLength(cm, unit) };
+  const sent = report === undefined ? null : sentReport(report, { context, revision });
+  const typed = row.reportDraft === null ? (sent?.typed ?? {}) : textsSchema.parse(row.reportDraft.typed);
+  const asSent = row.reportDraft?.sent == null ? sent?.typed : textsSchema.parse(row.reportDraft.sent);
+  return {
+    ...{ context, revisionId, sent, typed },
+    changed: asSent === undefined ? [] : changedFields(asSent, typed),
+    version: row.reportDraft?.version ?? 0,
+    ended: row.stoppedAt !== null ? "stopped" : row.call.status === "closed" ? "closed" : null,
+  };
+}
+
+const IN_HAND = {
+  size: true,
+  unit: true,
+  stoppedAt: true,
+  revision: { select: revisionSelect },
+  call: { select: { status: true } },
+  reportDraft: { select: { typed: true, sent: true, version: true } },
+  reports: {
+    orderBy: { version: "desc" as const },
+    take: 1,
+    select: {
+      id: true,
+      version: true,
+      createdAt: true,
+      document: true,
+      typed: true,
+      revision: { select: revisionSelect },
+    },
+  },
+};
+
+interface ReportRow {
+  readonly id: string;
+  readonly version: number;
+  readonly createdAt: Date;
+  readonly document: unknown;
+  readonly typed: unknown;
+  readonly revision: Parameters<typeof toRevision>[0];
+}
+
+/** @param given the revision that the tester works from, usually the one that the report followed. */
+function sentReport(
+  row: ReportRow,
+  given: { readonly context: ReportContext; readonly revision: Revision },
+): SentReport {
+  const { unit, formatLength } = given.context;
+  const isSame = row.revision.id === given.revision.revisionId;
+  const { revisionId, document: pattern } = isSame ? given.revision : toRevision(row.revision);
+  const report = storedReportSchema.parse(row.document);
+  const typedTexts = textsSchema.parse(row.typed);
+  const typed = typedOfReport({ report, typed: typedTexts }, { pattern, size: report.size, unit, formatLength });
+  const { id: reportId, version, createdAt: sentAt } = row;
+  return { reportId, version, sentAt, revisionId, report, typedTexts, typed };
+}

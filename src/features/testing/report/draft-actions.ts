@@ -1,0 +1,65 @@
+"use server";
+
+import { revalidatePath } from "next/cache";
+import type { ReportContext } from "@/engine/reporting";
+import { testerAccess } from "@/features/testing/home/access";
+import { sentenceOf } from "@/server/action";
+import { AppError } from "@/server/errors";
+import { readForm, textOf } from "@/server/read-form";
+import { readDraft } from "./data";
+import { saveFields, type SavedFields } from "./draft-mutations";
+import { changesOfForm, changesSchema } from "./draft-schema";
+import { fieldWords } from "./field-words";
+import type { AskedField, SaveAnswer } from "./save-answer";
+import type { FieldChange } from "./merge-fields";
+
+/** Saves what a device of a tester's has not sent yet. */
+export async function saveReportFields(testerId: string, changes: readonly FieldChange[]): Promise<SaveAnswer> {
+  return await save(testerId, () => changesSchema.parse(changes));
+}
+
+/** The same for a form that is sent without JavaScript. */
+export async function saveReportForm(_last: unknown, form: FormData): Promise<SaveAnswer> {
+  const sent = readForm(form);
+  return await save(textOf(sent, "testerId") ?? "", () => changesOfForm(sent));
+}
+
+async function save(testerId: string, read: () => readonly FieldChange[]): Promise<SaveAnswer> {
+  let changes: readonly FieldChange[] = [];
+  try {
+    changes = read();
+    const access = await testerAccess(testerId);
+    const saved = await saveFields(access, changes);
+    revalidatePath(`/testing/${testerId}`, "layout");
+    const isWhole = saved.clashes.length + saved.refused.length === 0;
+    return { status: "saved", asked: isWhole ? [] : askedFields(saved, (await readDraft(access)).context) };
+  } catch (error) {
+    const isFinal = error instanceof AppError && error.code !== "database-away";
+    return { status: "failed", message: sentenceOf(error), isFinal, asked: changes.map(unsaved) };
+  }
+}
+
+function unsaved({ field, becomes }: FieldChange): AskedField {
+  const message = `You typed ${quoted(becomes ?? "")}; it is not saved.`;
+  return { field, label: fieldWords(field), there: null, here: becomes, message };
+}
+
+function askedFields({ clashes, refused }: SavedFields, context: ReportContext): AskedField[] {
+  return [
+    ...clashes.map(({ field, there, here }) => ({
+      ...{ field, there, here, label: fieldWords(field, context) },
+      message: `On another device you typed ${quoted(there)}, here ${quoted(here ?? "")}. Choose one.`,
+    })),
+    ...refused.map(({ field, message }) => ({
+      field,
+      label: fieldWords(field, context),
+      there: null,
+      here: null,
+      message,
+    })),
+  ];
+}
+
+function quoted(text: string): string {
+  return text === "" ? "nothing" : `“${text}”`;
+}

@@ -1,0 +1,1 @@
+export { LOADED } from "../beta/loaders";

@@ -1,0 +1,3 @@
+import { data } from "../recruiting/data";
+
+export const outward = data;

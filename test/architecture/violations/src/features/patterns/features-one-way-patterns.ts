@@ -1,0 +1,3 @@
+import { data } from "../calls/data";
+
+export const outward = data;

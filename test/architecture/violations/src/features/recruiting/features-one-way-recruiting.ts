@@ -1,0 +1,3 @@
+import { data } from "../testing/data";
+
+export const outward = data;

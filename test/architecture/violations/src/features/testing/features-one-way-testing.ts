@@ -1,0 +1,3 @@
+import { data } from "../results/data";
+
+export const outward = data;
