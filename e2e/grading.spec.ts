@@ -62,7 +62,7 @@ test("all that is not locked is solved, two ways side by side; what is taken sur
   await page.getByRole("button", { name: "Calculate unlocked numbers" }).click();
   const solved = page.getByRole("region", { name: "Calculated numbers" });
   await expect(solved.getByText("Closest to target measurements", { exact: true })).toBeVisible();
-  await expect(solved.getByText("Even steps", { exact: true })).toBeVisible();
+  await expect(solved.getByText("Most even steps", { exact: true })).toBeVisible();
   await expect(solved.getByText("These are the best possible numbers.").first()).toBeVisible();
   await solved.getByRole("button", { name: "Use these numbers" }).first().click();
   await expect(solved).toBeHidden();
