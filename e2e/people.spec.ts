@@ -151,7 +151,7 @@ test("a link that cannot be taken says why, and the same for one that never was"
     expect(answer?.status()).toBe(404);
     seen.push(`${await visitor.title()} ${await visitor.getByRole("main").innerText()}`);
   }
-  expect(seen[0]).toContain("This link leads to no invitation");
+  expect(seen[0]).toContain("Invitation not found");
   expect(new Set(seen).size).toBe(1);
   await Promise.all([beasPage, samsPage, visitor].map((each) => each.context().close()));
 });

