@@ -122,8 +122,8 @@ test("a whole call, from the open page to the gap page: one drops out, one is of
     await expect(decision.getByRole("button", { name: "Yes" })).toHaveAttribute("aria-pressed", "true");
   }
   await page.goto(`${call}/places`);
-  await page.getByRole("button", { name: "Give places" }).click();
-  await page.getByRole("button", { name: "Invite these 2 people" }).click();
+  await page.getByRole("button", { name: "Assign sizes" }).click();
+  await page.getByRole("button", { name: "Invite 2 people" }).click();
   await expect(page.getByText("2 people are invited")).toBeVisible();
   const [annLink, cleoLink] = [await linkFor(page, "Ann"), await linkFor(page, "Cleo")];
 
@@ -134,9 +134,9 @@ test("a whole call, from the open page to the gap page: one drops out, one is of
   expect(annHome).toContain("/testing/");
 
   await page.goto(`${call}/places`);
-  await expect(page.getByRole("heading", { name: "1 place in S is free again" })).toBeVisible();
-  await page.getByRole("button", { name: "Invite her to S" }).click();
-  await expect(page.getByRole("heading", { name: "1 place in S is free again" })).toHaveCount(0);
+  await expect(page.getByRole("heading", { name: "1 open spot in S" })).toBeVisible();
+  await page.getByRole("button", { name: "Invite to S" }).click();
+  await expect(page.getByRole("heading", { name: "1 open spot in S" })).toHaveCount(0);
   await accept(bea, await linkFor(page, "Bea"));
 
   // Off gauge: 20 stitches where the pattern has 22, so everything counted across comes out a tenth wider.

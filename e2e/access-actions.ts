@@ -27,65 +27,65 @@ export const ACTIONS: Readonly<Record<string, ActionRow>> = {
     sends: () => ({ values: [] }),
     answers: everyone<ActionAnswer>("/sign-in"),
   },
-  "analyses/actions.ts decideItem": {
+  "results/actions.ts decideItem": {
     sends: ({ callId }) => ({
       form: { callId, tester: "tester-1", part: "readings", position: "0", decision: "keep" },
     }),
     answers: EDITS,
   },
-  "analyses/plan-actions.ts planChanges": {
+  "results/plan-actions.ts planChanges": {
     sends: ({ callId }) => ({ form: { callId, baseNumber: "1", key: randomUUID(), "take.0": "leave" } }),
     answers: EDITS,
   },
   // Of a revision that nobody has saved.
-  "analyses/plan-actions.ts planCorrection": {
+  "results/plan-actions.ts planCorrection": {
     sends: ({ callId }) => ({
       form: { callId, baseNumber: "9", key: randomUUID(), cell: "small.bust", reason: "" },
     }),
     answers: EDITS,
   },
-  "analyses/plan-actions.ts savePlannedRevision": {
+  "results/plan-actions.ts savePlannedRevision": {
     sends: ({ callId, planId }) => ({ form: { callId, planId, reason: "" } }),
     answers: EDITS,
   },
-  "applications/actions.ts apply": {
+  "recruiting/applications/actions.ts apply": {
     sends: ({ callId }) => ({ form: { callId, name: "" } }),
     answers: everyone<ActionAnswer>("done"),
   },
-  "applications/own-actions.ts withdrawOwn": {
+  "recruiting/applications/own-actions.ts withdrawOwn": {
     sends: ({ link }) => ({ form: { link } }),
     answers: everyone<ActionAnswer>("done"),
   },
-  "applications/own-actions.ts takeUpOwn": {
+  "recruiting/applications/own-actions.ts takeUpOwn": {
     sends: ({ link }) => ({ form: { link } }),
     answers: everyone<ActionAnswer>("done"),
   },
   // Whoever has the link may; the first to do it leaves nothing for the others.
-  "applications/own-actions.ts deleteOwn": {
+  "recruiting/applications/own-actions.ts deleteOwn": {
     sends: ({ link }) => ({ form: { link } }),
     answers: { ...everyone<ActionAnswer>("not-found"), visitor: "/applications/deleted" },
   },
-  "applications/decision-actions.ts decideOnApplication": {
+  "recruiting/applications/decision-actions.ts decideOnApplication": {
     sends: ({ callId, applicationId }) => ({ form: { callId, applicationId, decision: "yes" } }),
     answers: EDITS,
   },
-  "gradings/actions.ts askGrading": {
+  "patterns/grading/actions.ts askGrading": {
     sends: ({ patternId }) => ({ values: [patternId, { document: {}, submissionKey: randomUUID() }] }),
     answers: EDITS,
   },
-  "gradings/actions.ts stopGrading": {
+  "patterns/grading/actions.ts stopGrading": {
     sends: ({ patternId, gradingId }) => ({ values: [patternId, gradingId] }),
     answers: { ...EDITS, editor: "not-found" },
   },
-  "openings/actions.ts beginCallOpening": {
+  "recruiting/listing/actions.ts beginCallOpening": {
     sends: ({ callId }) => ({ form: { callId, timeZone: "" } }),
     answers: EDITS,
   },
-  "openings/actions.ts openNewCall": {
+  "recruiting/listing/actions.ts openNewCall": {
     sends: ({ patternId }) => ({ form: { patternId, formKey: randomUUID(), timeZone: "" } }),
     answers: { ...EDITS, editor: "/calls/[id]/opening", owner: "/calls/[id]/opening" },
   },
-  "openings/actions.ts saveOpening": {
+  "recruiting/listing/actions.ts saveOpening": {
     sends: ({ draftCallId }) => ({
       form: { callId: draftCallId, version: "1", intent: "save", title: "Draft" },
     }),
@@ -143,51 +143,54 @@ export const ACTIONS: Readonly<Record<string, ActionRow>> = {
     sends: () => ({ values: [{ text: "", choices: {}, confirmed: false, tableKey: randomUUID() }] }),
     answers: signedIn<ActionAnswer>("signed-out", "done"),
   },
-  "places/actions.ts fillPlaceAgain": { sends: (world) => ({ form: freePlace(world) }), answers: EDITS },
-  "places/actions.ts sendInvitations": {
+  "recruiting/places/actions.ts fillPlaceAgain": { sends: (world) => ({ form: freePlace(world) }), answers: EDITS },
+  "recruiting/places/actions.ts sendInvitations": {
     sends: ({ callId }) => ({ form: { callId, saw: "nobody", endsOn: "2090-01-01" } }),
     answers: { ...EDITS, editor: "/calls/[id]/places", owner: "/calls/[id]/places" },
   },
-  "places/actions.ts settlePlace": {
+  "recruiting/places/actions.ts settlePlace": {
     sends: ({ callId, applicationId }) => ({ form: { callId, applicationId, kind: "leave-waiting" } }),
     answers: EDITS,
   },
-  "places/actions.ts solvePlaces": { sends: ({ callId }) => ({ form: { callId, with: "yes" } }), answers: EDITS },
-  "reports/document-actions.ts bringDocument": {
+  "recruiting/places/actions.ts solvePlaces": {
+    sends: ({ callId }) => ({ form: { callId, with: "yes" } }),
+    answers: EDITS,
+  },
+  "testing/report/document-actions.ts bringDocument": {
     sends: () => ({ values: [{ text: "{}", title: "", formKey: randomUUID() }] }),
     answers: signedIn<ActionAnswer>("signed-out", "done"),
   },
-  "questions/actions.ts answer": {
+  "testing/questions/actions.ts answer": {
     sends: ({ callId }) => ({ form: { callId, questions: randomUUID(), seenAt: "", answer: "Yes." } }),
     answers: EDITS,
   },
-  "questions/actions.ts ask": {
+  "testing/questions/actions.ts ask": {
     sends: ({ testerId }) => ({ form: { testerId, place: "0-0", formKey: randomUUID(), asks: "Why?" } }),
     answers: everyone<ActionAnswer>("not-found"),
   },
-  "questions/actions.ts takeBack": {
+  "testing/questions/actions.ts takeBack": {
     sends: ({ testerId }) => ({ form: { testerId, what: "question", id: randomUUID() } }),
     answers: everyone<ActionAnswer>("not-found"),
   },
-  "questions/actions.ts tell": {
+  "testing/questions/actions.ts tell": {
     sends: ({ testerId }) => ({ form: { testerId, place: "0-0", formKey: randomUUID(), happened: "It", did: "" } }),
     answers: everyone<ActionAnswer>("not-found"),
   },
   // A tester's own: no part in the pattern lets anybody write in their name.
-  "reports/draft-actions.ts saveReportFields": {
+  "testing/report/draft-actions.ts saveReportFields": {
     sends: ({ testerId }) => ({ values: [testerId, [{ field: "hours", was: "", becomes: "12" }]] }),
     answers: everyone<ActionAnswer>("not-found"),
   },
-  "reports/draft-actions.ts saveReportForm": {
+  "testing/report/draft-actions.ts saveReportForm": {
     sends: ({ testerId }) => ({ form: { testerId, was: "{}", hours: "12" } }),
     answers: everyone<ActionAnswer>("not-found"),
   },
-  "reports/paste-actions.ts addPastedReports": {
+  "testing/report/paste-actions.ts addPastedReports": {
     sends: (world) => ({ values: [pastedReports(world)] }),
     answers: EDITS,
   },
   ...TESTER_ACTIONS,
-  "reports/send-actions.ts sendReportForm": {
+  "testing/report/send-actions.ts sendReportForm": {
     sends: ({ testerId }) => ({ form: { testerId, version: "1" } }),
     answers: everyone<ActionAnswer>("not-found"),
   },

@@ -11,62 +11,62 @@ const TESTS: Readonly<Record<Kind, ActionAnswer>> = {
 
 /** What testers, and whoever runs their call, do. */
 export const TESTER_ACTIONS: Readonly<Record<string, ActionRow>> = {
-  "testers/forget-actions.ts forget": {
+  "testing/home/forget-actions.ts forget": {
     sends: ({ ownTesterId: testerId }) => ({ form: { testerId } }),
     answers: { ...TESTS, "another designer": "/testing/deleted" },
   },
   // Whoever has the link of somebody without an account answers with it.
-  "testers/invited-actions.ts acceptTest": {
+  "testing/home/invited-actions.ts acceptTest": {
     sends: ({ invitedLink: link }) => ({ form: { link, unit: "cm", terms: "us", timeZone: "Europe/Lisbon" } }),
     answers: everyone<ActionAnswer>("/testing/[id]"),
   },
-  "testers/invited-actions.ts declineTest": {
+  "testing/home/invited-actions.ts declineTest": {
     sends: ({ invitedLink: link }) => ({ form: { link } }),
     answers: everyone<ActionAnswer>("done"),
   },
-  "testers/invited-actions.ts goOnToPage": {
+  "testing/home/invited-actions.ts goOnToPage": {
     sends: ({ invitedLink: link }) => ({ form: { link } }),
     answers: everyone<ActionAnswer>("done"),
   },
-  "testers/milestone-actions.ts tapMilestone": {
+  "testing/home/milestone-actions.ts tapMilestone": {
     sends: ({ ownTesterId: testerId }) => ({ form: { testerId, key: randomUUID(), note: "", status: "behind" } }),
     answers: TESTS,
   },
-  "testers/milestone-actions.ts stop": {
+  "testing/home/milestone-actions.ts stop": {
     sends: ({ ownTesterId: testerId }) => ({ form: { testerId, key: randomUUID() } }),
     answers: TESTS,
   },
-  "testers/milestone-actions.ts goOn": {
+  "testing/home/milestone-actions.ts goOn": {
     sends: ({ ownTesterId: testerId }) => ({ form: { testerId, key: randomUUID() } }),
     answers: TESTS,
   },
   // The tester already has an account, so no other is made for the test.
-  "testers/password-actions.ts setPassword": {
+  "testing/home/password-actions.ts setPassword": {
     sends: ({ ownTesterId: testerId }) => ({
       form: { testerId, name: "Another Name", email: `${randomUUID()}@example.org`, password: WRONG.password },
     }),
     answers: everyone<ActionAnswer>("not-found"),
   },
-  "testers/progress-actions.ts saveNote": {
+  "testing/home/progress-actions.ts saveNote": {
     sends: ({ callId, testerId }) => ({ form: { callId, testerId, note: "a note" } }),
     answers: EDITS,
   },
-  "testers/progress-actions.ts makeNewLink": {
+  "testing/home/progress-actions.ts makeNewLink": {
     sends: ({ callId, invitedTesterId: testerId }) => ({ form: { callId, testerId } }),
     answers: EDITS,
   },
-  "testers/progress-actions.ts withdrawInvitation": {
+  "testing/home/progress-actions.ts withdrawInvitation": {
     sends: ({ callId, invitedTesterId: testerId }) => ({ form: { callId, testerId } }),
     answers: EDITS,
   },
-  "testers/progress-actions.ts extendInvitation": {
+  "testing/home/progress-actions.ts extendInvitation": {
     sends: ({ callId, invitedTesterId: testerId }) => ({ form: { callId, testerId, days: "7" } }),
     answers: EDITS,
   },
-  "testers/progress-actions.ts close": { sends: ({ callId }) => ({ form: { callId } }), answers: EDITS },
-  "testers/progress-actions.ts openAgain": { sends: ({ callId }) => ({ form: { callId } }), answers: EDITS },
+  "testing/home/progress-actions.ts close": { sends: ({ callId }) => ({ form: { callId } }), answers: EDITS },
+  "testing/home/progress-actions.ts openAgain": { sends: ({ callId }) => ({ form: { callId } }), answers: EDITS },
   // No such size: refused once it is known who asks.
-  "testers/progress-actions.ts addTester": {
+  "testing/home/progress-actions.ts addTester": {
     sends: ({ callId }) => ({ form: { callId, name: "Bea", email: "", size: "none", days: "7" } }),
     answers: EDITS,
   },

@@ -28,7 +28,7 @@ function unknownPassword(): Promise<string> {
   return nobodysHash;
 }
 
-/** An invented person with an account of her own, written straight into the database. */
+/** An invented person with an account of their own, written straight into the database. */
 export async function makeDesigner({ password }: { password?: string } = {}): Promise<Designer> {
   const name = "Invented Designer";
   const email = `${randomUUID()}@example.org`;

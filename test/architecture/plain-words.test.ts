@@ -26,7 +26,7 @@ const NOT_ON_SCREENS: readonly (readonly [retired: RegExp, instead: string])[] =
   [/\bthrow(n|s)? away\b/i, "discard"],
   [/\bput off the end\b/i, "extend deadline"],
   [/\bdrawn roughly\b/i, "sketch, not to scale"],
-  [/\b(to the last stitch|even steps)\b/i, "closest to target measurements, most even steps"],
+  [/\bto the last stitch\b|(?<!most )\beven steps\b/i, "closest to target measurements, most even steps"],
   [/\bexchanged\b/i, "swapped"],
   [/\bon purpose otherwise\b|\botherwise on purpose\b/i, "changed on purpose"],
   [/\bfrom memory\b|\bno source\b/i, "nothing: provenance belongs to the method page"],
@@ -55,6 +55,8 @@ function textsOf(file: string, source: string): { readonly line: number; readonl
   const texts: { line: number; text: string }[] = [];
   const visit = (node: ts.Node): void => {
     if (ts.isImportDeclaration(node) || ts.isExportDeclaration(node)) return;
+    // What a value of a stored document is called.
+    if (ts.isStringLiteral(node) && ts.isCaseClause(node.parent)) return;
     if (ts.isJsxAttribute(node) && node.name.getText() === "className") return;
     const isText =
       ts.isJsxText(node) ||

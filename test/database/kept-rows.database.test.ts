@@ -65,12 +65,12 @@ describe("what is saved for good", () => {
   it("loses only its author's name when the account goes", async () => {
     const leaving = await makeAccount();
     await pool().query(
-      "INSERT INTO revision (pattern_id, number, document, reason, created_by_id) VALUES ($1, 7, '{}', 'hers', $2)",
+      "INSERT INTO revision (pattern_id, number, document, reason, created_by_id) VALUES ($1, 7, '{}', 'theirs', $2)",
       [ids.pattern, leaving.id],
     );
     await pool().query("DELETE FROM account WHERE id = $1", [leaving.id]);
     const { rows } = await pool().query("SELECT reason, created_by_id FROM revision WHERE number = 7");
-    expect(rows).toEqual([{ reason: "hers", created_by_id: null }]);
+    expect(rows).toEqual([{ reason: "theirs", created_by_id: null }]);
   });
 });
 

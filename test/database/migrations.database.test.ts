@@ -56,7 +56,7 @@ describe("migrations", () => {
     await applyMigrations(client, [migration("0001_a", "CREATE TABLE a ()")]);
     const changed = [migration("0001_a", "CREATE TABLE b ()")];
     await expect(applyMigrations(client, changed)).rejects.toThrow(
-      "The migration 0001_a was changed after it had been applied.",
+      "Migration 0001_a was changed after it had been applied.",
     );
   });
 

@@ -149,7 +149,7 @@ describe("sending a report", () => {
 
   it("of nothing at all is refused in words", async () => {
     const ann = await makeTester(called);
-    await expect(send(ann)).rejects.toThrow("There is nothing in your report yet");
+    await expect(send(ann)).rejects.toThrow("Your report is empty");
   });
 
   it("while the designer closes stores all of it or, told, nothing, and the draft stays", async () => {
@@ -163,7 +163,7 @@ describe("sending a report", () => {
     expect(sent.slice(0, 6).filter(({ status }) => status === "fulfilled")).toHaveLength(stored);
     const [ann] = testers;
     if (ann === undefined) throw new Error("no tester");
-    await expect(sendReport(ann, 1)).rejects.toThrow("This call is closed");
+    await expect(sendReport(ann, 1)).rejects.toThrow("This test is closed");
     expect((await readDraft(ann)).typed).toMatchObject({ "swatch.1.stitches": "20" });
   });
 

@@ -102,7 +102,7 @@ describe("a tester's draft", () => {
     await database().tester.update({ where: { id: bea.testerId }, data: { stoppedAt: new Date() } });
     await expect(saveFields(bea, [change(BUST, "51")])).rejects.toThrow("You have stopped this test");
     await database().call.update({ where: { id: mine.call.callId }, data: { status: "closed" } });
-    await expect(saveFields(ann, [change(BUST, "51", "50")])).rejects.toThrow("This call is closed");
+    await expect(saveFields(ann, [change(BUST, "51", "50")])).rejects.toThrow("This test is closed");
     expect(await typed(ann)).toEqual({ [BUST]: "50" });
     expect((await readDraft(ann)).ended).toBe("closed");
     expect((await readDraft(bea)).ended).toBe("stopped");

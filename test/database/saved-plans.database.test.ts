@@ -99,9 +99,9 @@ describe("saving a plan", { timeout: 120_000 }, () => {
   it("is told where somebody saved meanwhile, and leaves nothing behind", async () => {
     const planId = await workedOut([NECK_BAND]);
     const { document } = await latestRevision(access.pattern);
-    await saveRevision(access.pattern, { document: { ...document, name: "Another" }, reason: "Hers", baseNumber: 1 });
+    await saveRevision(access.pattern, { document: { ...document, name: "Another" }, reason: "Theirs", baseNumber: 1 });
     await expect(savePlan(access, { planId, reason: "Mine" })).rejects.toMatchObject({ code: "changed-meanwhile" });
-    expect(await latestRevision(access.pattern)).toMatchObject({ number: 2, reason: "Hers" });
+    expect(await latestRevision(access.pattern)).toMatchObject({ number: 2, reason: "Theirs" });
     expect(await revisionEvidence(access.pattern, 2)).toBeNull();
   });
 

@@ -16,7 +16,7 @@ describe("the demonstration's call", { timeout: 120_000 }, () => {
     solver = await highsSolver();
   });
 
-  it("says of every tester which counts she worked, all of them", () => {
+  it("lists for every tester all counts that they worked", () => {
     const counts = call.pattern.counts.map(({ id }) => id);
     expect(call.testers).toHaveLength(25);
     for (const { worked } of call.testers) expect(Object.keys(worked ?? {})).toEqual(counts);

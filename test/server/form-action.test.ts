@@ -44,7 +44,7 @@ describe("a form with fields that its page never had", () => {
     const answer = await greet(undefined, formOf([...many, ...Object.entries(WHOLE)]));
     // The work is bounded; the time, which took 9 s before, is only looked at in the large.
     expect(performance.now() - begun).toBeLessThan(3_000);
-    expect(answer.error?.[""]?.[0]).toContain("more than can be sent at once");
+    expect(answer.error?.[""]?.[0]).toContain("too much to send at once");
   });
 
   it("is refused where its texts are longer than all of our forms hold together", async () => {

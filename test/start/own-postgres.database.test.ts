@@ -53,7 +53,7 @@ describe("a PostgreSQL of our own", () => {
 
   it("says so when it is started twice on one folder, and leaves the first alone", async () => {
     const first = await startOwnPostgres({ folder });
-    await expect(startOwnPostgres({ folder })).rejects.toThrow("Sizewright is already running on the data in");
+    await expect(startOwnPostgres({ folder })).rejects.toThrow("Sizewright is already running with the data in");
     expect(await query(first.url, "SELECT 1 AS n")).toEqual([{ n: 1 }]);
     await first.stop();
   });
@@ -131,7 +131,7 @@ describe("a PostgreSQL of our own", () => {
     const version = join(folder, "database", "data", "PG_VERSION");
     writeFileSync(version, "9\n");
     await expect(startOwnPostgres({ folder })).rejects.toThrow(
-      /PostgreSQL did not start on .*\n.*\n?.*initialized by PostgreSQL version 9/s,
+      /PostgreSQL did not start with .*\n.*\n?.*initialized by PostgreSQL version 9/s,
     );
     writeFileSync(version, "18\n");
     await (await startOwnPostgres({ folder })).stop();

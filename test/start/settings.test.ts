@@ -35,7 +35,7 @@ it.each([
   [[], { PORT: "65536" }, "PORT is too large"],
   [[], { TRUSTED_PROXIES: "many" }, "TRUSTED_PROXIES must be a whole number"],
   [["--fast"], {}, "Known flags: --demo, --dev."],
-  [["--demo", "--dev"], {}, "--demo and --dev do not go together"],
+  [["--demo", "--dev"], {}, "--demo and --dev can't be used together"],
 ])("%j %j are refused: %s", (flags, environment, says) => {
   expect(() => readSettings(flags, environment)).toThrow(says);
 });

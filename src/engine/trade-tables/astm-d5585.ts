@@ -57,7 +57,7 @@ export const ASTM_D5585_2011: BodyTable = {
 /** The edition of 1995, from memory. */
 export const ASTM_D5585_1995: BodyTable = {
   id: "astm-d5585-95",
-  label: "ASTM D5585-95, misses: 2 to 20",
+  label: "Example range for misses: 2 to 20, after ASTM D5585-95",
   source: "ASTM D5585-95, misses",
   mark: "memory",
   unit: "in",

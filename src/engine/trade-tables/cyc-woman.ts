@@ -4,7 +4,7 @@ import { labelledSizes, type BodyTable } from "./body-table";
 /** The Craft Yarn Council's chart of a woman's body, inches and centimetres as it prints them. From memory throughout. */
 export const CYC_WOMAN: BodyTable = {
   id: "cyc-woman",
-  label: "Craft Yarn Council, woman: XS to 5X",
+  label: "Example range for women: XS to 5X, after the Craft Yarn Council",
   source: "Craft Yarn Council, Standards & Guidelines for Crochet and Knitting, woman’s size chart",
   mark: "memory",
   unit: "in",

@@ -7,7 +7,7 @@ const UNIT_WHY = "The standard is in centimetres.";
 /** Letter codes of EN 13402-3 by bands of the bust. Most are borne out by a retail chart that works by the standard. */
 export const EN_13402_LETTERS: BodyTable = {
   id: "en-13402-letters",
-  label: "EN 13402-3, women: letters XXS to 5XL",
+  label: "Example range for women: letters XXS to 5XL, after EN 13402-3",
   source: SOURCE,
   mark: "memory",
   unit: "cm",
@@ -52,7 +52,7 @@ const BUST_CM = [76, 80, 84, 88, 92, 96, 100, 104, 110, 116, 122, 128, 134, 140,
 /** The size scale of EN 13402-3: steps of 4 cm to a bust of 104, then of 6. */
 export const EN_13402_SCALE: BodyTable = {
   id: "en-13402-scale",
-  label: "EN 13402-3, women: by bust, 76 to 152 cm",
+  label: "Example range for women: bust 76 to 152 cm, after EN 13402-3",
   source: SOURCE,
   mark: "memory",
   unit: "cm",

@@ -2,7 +2,7 @@ import { describe, expect, it } from "vitest";
 import { cholesky, factorise, solveLower, solveUpper, squareProduct } from "@/engine/linear-algebra";
 import { seededRandom } from "@/engine/seeded-random";
 
-/** Sizes on both sides of what is reckoned four rows at a time. */
+/** Sizes on both sides of what is computed four rows at a time. */
 const SIZES = [1, 2, 3, 4, 5, 7, 8, 9, 13];
 const COLUMNS = [1, 2, 6];
 

@@ -19,7 +19,7 @@ describe("the drawing to print", () => {
   it("states the largest scale at which the widest size fits, and keeps it in every size", () => {
     // 59 cm at 1:2 are 295 mm, at 1:5 118 mm; the sheet has 186 mm. 49 cm are then 98 mm, 40 cm 80 mm.
     const small = sheet(onePiece(), "small");
-    expect(small).toContain("Scale 1:5. The bar is 20 cm of the garment; printed at full size it is 40 mm long.");
+    expect(small).toContain("Scale 1:5. The bar shows 20 cm of the garment; printed at full size it is 40 mm long.");
     expect(small).toContain('width="210mm" height="297mm" viewBox="0 0 210 297"');
     const [left, bottom, top] = /d="M([\d.]+) ([\d.]+)L\1 ([\d.]+)/.exec(small)?.slice(1).map(Number) ?? [];
     const right = Math.max(...Array.from(small.matchAll(/L([\d.]+) /g), ([, x]) => Number(x)));

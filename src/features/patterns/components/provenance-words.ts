@@ -3,7 +3,7 @@ import type { BodyTable, Mark } from "@/engine/trade-tables";
 const MARK_WORDS: Readonly<Record<Mark, string>> = {
   read: "Read in the published table",
   secondary: "From a secondary source that works by it",
-  memory: "From memory, not checked against the published table",
+  memory: "An example range: check it against your own table before you use it",
 };
 
 /** How far a table's figures can be trusted, in a line. */

@@ -34,6 +34,6 @@ describe("a body beside a size", () => {
     expect(choiceWords(wishes, "s")).toBe("their 2nd choice");
     expect(choiceWords(wishes, "l")).toBe("not a preferred size");
     expect(choiceWords(wishes, "xl")).toBe("a size they did not accept");
-    expect(choiceWords({ ...said, accepts: null, prefers: [] }, "m")).toBe("no wish given");
+    expect(choiceWords({ ...said, accepts: null, prefers: [] }, "m")).toBe("no preference");
   });
 });
