@@ -183,6 +183,6 @@ test("a whole call, from the open page to the gap page: one drops out, one is of
   await page.getByRole("button", { name: "Close the test" }).click();
   await expect(page.getByRole("button", { name: "Reopen the test" })).toBeVisible();
   await bea.getByRole("button", { name: "Send changes" }).click();
-  await expect(bea.getByText(/This call is closed/).first()).toBeVisible();
+  await expect(bea.getByText(/This test is closed/).first()).toBeVisible();
   await Promise.all([ann, bea, cleo].map((person) => person.context().close()));
 });

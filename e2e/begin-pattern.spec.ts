@@ -72,7 +72,7 @@ test.describe("without scripts", () => {
     await page.goto("/patterns/new/blank");
     await page.getByLabel("Name of the pattern").fill("Heron shawl");
     await page.getByLabel("My own sizes").check();
-    await page.getByRole("textbox", { name: "Sizes" }).fill("Small 86,5\nLarge");
+    await page.getByRole("textbox", { name: "Sizes", exact: true }).fill("Small 86,5\nLarge");
     await fillFabric(page, "many");
     await page.getByLabel("Worked").selectOption("round");
     await page.getByRole("button", { name: "Create pattern" }).click();
@@ -82,7 +82,7 @@ test.describe("without scripts", () => {
     await expect(page.getByLabel("Name of the pattern")).toHaveValue("Heron shawl");
     await expect(page.getByLabel("over", { exact: true })).toHaveValue("4 in");
     await expect(page.getByLabel("Worked")).toHaveValue("round");
-    await page.getByRole("textbox", { name: "Sizes" }).fill("Small 86,5\nLarge 104");
+    await page.getByRole("textbox", { name: "Sizes", exact: true }).fill("Small 86,5\nLarge 104");
     await page.getByLabel("Gauge: stitches").fill("17");
     await page.getByRole("button", { name: "Create pattern" }).click();
     const pattern = await begun(page);

@@ -34,7 +34,7 @@ test("a new designer builds a top from nothing, has it solved, breaks a rule and
   await page.getByLabel("Name of the pattern").fill("Heron vest");
   await page.getByLabel("Craft", { exact: true }).selectOption("crochet");
   await page.getByLabel("My own sizes").check();
-  await page.getByRole("textbox", { name: "Sizes" }).fill("Small 86\nMedium 94\nLarge 102");
+  await page.getByRole("textbox", { name: "Sizes", exact: true }).fill("Small 86\nMedium 94\nLarge 102");
   await page.getByLabel("Gauge: stitches").fill("16");
   await page.getByLabel("and rows").fill("20");
   await page.getByLabel("Hook, in mm").fill("5");

@@ -18,10 +18,10 @@ test("a designer takes what is proposed, sees what follows, saves it, and every 
   await expect(proposal.nth(1)).toContainText("“Upper arm” grows too much per size");
   await expect(proposal.nth(2)).toContainText("In size 2X the instructions give 7 (± 1.6) more");
   for (let at = 0; at < 3; at += 1) await proposal.nth(at).getByLabel("Leave it as it is").check();
-  await page.getByRole("button", { name: "See what changes" }).click();
+  await page.getByRole("button", { name: "Show what changes" }).click();
   await expect(page.getByText("Accept at least one proposal")).toBeVisible();
   for (let at = 0; at < 3; at += 1) await proposal.nth(at).getByRole("radio").first().check();
-  await page.getByRole("button", { name: "See what changes" }).click();
+  await page.getByRole("button", { name: "Show what changes" }).click();
 
   await page.waitForURL(/\/changes\/[0-9a-f-]{36}$/);
   await expect(page.getByRole("status").filter({ hasText: "72 of 72 targets will be met (58 are now)" })).toBeVisible({

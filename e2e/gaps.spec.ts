@@ -54,7 +54,7 @@ test("a reading that Sizewright set aside is put back, counts, and is set aside 
   expect(designer.accountId).not.toBe("");
   const callId = await bringCall(page);
   await page.goto(`/calls/${callId}/doubtful`);
-  await expect(page).toHaveTitle("Doubtful readings · Spring test · Sizewright");
+  await expect(page).toHaveTitle("Possible mistakes · Spring test · Sizewright");
   await expectResults(page);
   // The demonstration's second slip: 22 inches entered as centimetres.
   const slip = page.getByRole("row", { name: /22\.0 cm/ });

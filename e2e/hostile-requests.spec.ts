@@ -65,7 +65,7 @@ for (const page of ["sign-up", "sign-in"]) {
       const form = formOf([...(await hiddenFields(address)), ...Object.entries(whole()), ...fields]);
       const { status, text } = await send(address, form);
       expect(status).toBe(200);
-      expect(text).toContain(page === "sign-up" ? "A password has at least 10 characters" : "do not go together");
+      expect(text).toContain(page === "sign-up" ? "A password has at least 10 characters" : "don’t match");
     });
   }
 

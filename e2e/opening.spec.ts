@@ -13,7 +13,7 @@ test("a listing is created, saved as a draft, published, read by everybody, and 
 }) => {
   await page.goto(`/patterns/${await bringPattern(page)}`);
   await page.getByRole("button", { name: "New test" }).click();
-  await expect(page.getByRole("heading", { level: 1, name: "Opening" })).toBeVisible();
+  await expect(page.getByRole("heading", { level: 1, name: "Set up" })).toBeVisible();
   // The browser's zone, which the test sets.
   await expect(page.getByLabel("Time zone")).toHaveValue("Pacific/Chatham");
   await page.getByLabel("Title").fill("Chatham test");

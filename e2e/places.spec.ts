@@ -47,7 +47,7 @@ test("a designer gives places, settles one by hand, sends, and fills a place tha
 }) => {
   const callId = await makeCall(designer);
   await page.goto(`/calls/${callId}/places`);
-  await page.getByRole("button", { name: "Give places" }).click();
+  await page.getByRole("button", { name: "Assign sizes" }).click();
   await expect(page.getByText("This is already the best arrangement")).toBeVisible();
   const table = page.getByRole("region", { name: "Sizes and testers" });
   await expect(table.getByRole("row", { name: /^Ann/ })).toContainText("Best fit");
@@ -59,7 +59,7 @@ test("a designer gives places, settles one by hand, sends, and fills a place tha
   await table.getByRole("combobox", { name: "Move to" }).filter({ visible: true }).selectOption("L");
   await table.getByRole("button", { name: "Move and lock" }).filter({ visible: true }).click();
   await expect(table.getByRole("row", { name: /^Cleo/ })).toContainText("locked by you");
-  await expect(page.getByText("assigning sizes again would give a different result")).toBeVisible();
+  await expect(page.getByText("Something has changed: assigning sizes again would give a different result")).toBeVisible();
   await page.getByRole("button", { name: "Assign sizes again" }).click();
   await expect(table.getByRole("row", { name: /^Bea/ })).toContainText("6.0 cm below");
 

@@ -50,7 +50,7 @@ test("a wrong password keeps what was typed, and says no more than for nobody's 
     await page.getByLabel("E-mail").fill(typed);
     await page.getByLabel("Password", { exact: true }).fill("a wrong password");
     await page.getByRole("button", { name: "Sign in", exact: true }).click();
-    await expect(page.getByText("do not go together")).toBeVisible();
+    await expect(page.getByText("don’t match")).toBeVisible();
     await expect(page.getByLabel("E-mail")).toHaveValue(typed);
     answers.push((await page.getByRole("main").innerText()).replace(typed, ""));
   }
@@ -65,7 +65,7 @@ test("the form works without JavaScript, and keeps the e-mail", async ({ browser
   await page.getByLabel("E-mail").fill(email);
   await page.getByLabel("Password", { exact: true }).fill("a wrong password");
   await page.getByRole("button", { name: "Sign in", exact: true }).click();
-  await expect(page.getByText("do not go together")).toBeVisible();
+  await expect(page.getByText("don’t match")).toBeVisible();
   await expect(page.getByLabel("E-mail")).toHaveValue(email);
   await page.goto("/sign-in?next=%2Faccount");
   await page.getByLabel("E-mail").fill(email);
@@ -92,7 +92,7 @@ test("a person changes their unit and password, and other sessions end", async (
     await each.getByRole("button", { name: "Sign in", exact: true }).click();
     await expect(each.getByRole("heading", { name: "Your account" })).toBeVisible();
   }
-  await page.getByLabel("Lengths in").selectOption("inches");
+  await page.getByLabel("Units").selectOption("inches");
   await page.getByRole("button", { name: "Save" }).click();
   await expect(page.getByText("Saved.")).toBeVisible();
   expect(await query("SELECT unit FROM account WHERE id = $1", [accountId])).toEqual([{ unit: "in" }]);

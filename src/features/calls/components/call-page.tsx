@@ -47,7 +47,7 @@ export function CallPage({ loaded, page, title, intro, actions, children }: Call
 function CallLine({ loaded, isOverview }: { readonly loaded: LoadedCall; readonly isOverview: boolean }) {
   const { call, revision } = loaded;
   return (
-    <p className="flex min-w-0 items-baseline gap-x-2 text-sm text-soft *:truncate">
+    <p className="flex min-w-0 items-baseline gap-x-2 text-sm leading-6 text-soft *:truncate">
       <Link href={`/patterns/${call.patternId}`} className="text-link min-w-16">
         {revision.document.name}
       </Link>

@@ -57,7 +57,7 @@ function PatternLine({ page, isOverview }: { readonly page: PatternPage; readonl
   const { name, craft, sizes } = revision.document;
   const what = `${craftWord(craft)}, ${sizesWords(sizes.map(({ label }) => label))}`;
   return (
-    <p className="flex min-w-0 items-baseline gap-x-2 text-sm text-soft *:truncate">
+    <p className="flex min-w-0 items-baseline gap-x-2 text-sm leading-6 text-soft *:truncate">
       {isOverview ? (
         <Link href="/patterns" className="text-link shrink-0">
           Patterns
