@@ -89,6 +89,17 @@ describe("a plan", { timeout: 60_000 }, () => {
     expect(cell?.touched).toBe(true);
   });
 
+  it("names the number that cannot be read, and stores what the page can show", async () => {
+    const typed = { "allowances.neck-band.all": "about two" };
+    const where = { size: "size-l", measurement: "neck-width", unit: "cm", reason: "" } as const;
+    const { planId } = await requestPlan(access, { ...newPlan(), request: { kind: "correction", typed, ...where } });
+    await runPlan(planId, engine.run);
+    expect((await storedPlan(access, planId)).output).toMatchObject({
+      status: "faults",
+      faults: [{ path: "allowances.neck-band.all", says: expect.stringContaining("“about two” is not a number") }],
+    });
+  });
+
   it("is overtaken by a report or a revision that comes in between", async () => {
     const { planId } = await requestPlan(access, newPlan());
     const editing = await patternAccess(designer, access.pattern.patternId, "editor");

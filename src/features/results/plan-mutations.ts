@@ -15,7 +15,7 @@ import { AppError } from "@/server/errors";
 import { log } from "@/server/log";
 import { TaskInterrupted, type RunTask } from "@/server/run-task";
 import { inTransaction } from "@/server/transaction";
-import { planRequestSchema, readPlanOutput, type PlanRequest } from "./plan-schema";
+import { planRequestSchema, readPlanOutput, type PlanOutput, type PlanRequest } from "./plan-schema";
 
 interface NewPlan {
   readonly request: PlanRequest;
@@ -157,10 +157,14 @@ function taskOf(
 ): EngineTask | string {
   if (request.kind === "proposals") return { kind: "revise", request: { call, take: request.take } };
   const { document, faults } = applyEdits(call.pattern, request.typed, request.unit);
-  if (faults.length > 0) return JSON.stringify({ status: "faults", faults });
+  if (faults.length > 0) return faultsOutput(faults.map(({ path, message }) => ({ path, says: message })));
   const parsed = parsePattern(document);
-  if (!parsed.ok) return JSON.stringify({ status: "faults", faults: parsed.faults });
+  if (!parsed.ok) return faultsOutput(parsed.faults);
   return { kind: "expect", call, cells: differences.cells, revised: parsed.document };
+}
+
+function faultsOutput(faults: Readonly<Extract<PlanOutput, { status: "faults" }>["faults"]>): string {
+  return JSON.stringify({ status: "faults", faults });
 }
 
 function status(name: "overtaken" | "stopped" | "failed"): string {
