@@ -59,7 +59,9 @@ test("a designer gives places, settles one by hand, sends, and fills a place tha
   await table.getByRole("combobox", { name: "Move to" }).filter({ visible: true }).selectOption("L");
   await table.getByRole("button", { name: "Move and lock" }).filter({ visible: true }).click();
   await expect(table.getByRole("row", { name: /^Cleo/ })).toContainText("locked by you");
-  await expect(page.getByText("Something has changed: assigning sizes again would give a different result")).toBeVisible();
+  await expect(
+    page.getByText("Something has changed: assigning sizes again would give a different result"),
+  ).toBeVisible();
   await page.getByRole("button", { name: "Assign sizes again" }).click();
   await expect(table.getByRole("row", { name: /^Bea/ })).toContainText("6.0 cm below");
 

@@ -1,7 +1,7 @@
 import type { Fault } from "@/engine/pattern";
 
 /** Result of a verb: something to print, or the faults of the input. */
-export type VerbResult =
+type VerbResult =
   /** With `hasNoAnswer` if there is no solution; the output then says why. */
   | { readonly ok: true; readonly output: unknown; readonly hasNoAnswer?: boolean }
   | { readonly ok: false; readonly faults: readonly Fault[] };

@@ -2,7 +2,7 @@ import { scaleLinear } from "d3-scale";
 import { useId } from "react";
 import { DotShape, type DotMark } from "./strip-dots";
 
-export interface ChartCategory {
+interface ChartCategory {
   readonly key: string;
   readonly label: string;
   /** Where the line passes, and where the level stands; null where there is neither. */
@@ -13,7 +13,7 @@ export interface ChartCategory {
   readonly range: { readonly low: number; readonly high: number } | null;
 }
 
-export interface ChartDot {
+interface ChartDot {
   readonly key: string;
   readonly label: string;
   readonly value: number;

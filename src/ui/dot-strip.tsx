@@ -2,7 +2,7 @@ import { dotLanes } from "./dot-lanes";
 import { StripDots, type DotMark } from "./strip-dots";
 import { LABELS, stripScale, ValueStrip, type StripFrame } from "./value-strip";
 
-export interface StripDot {
+interface StripDot {
   readonly key: string;
   readonly label: string;
   readonly value: number;

@@ -2,7 +2,7 @@ import type { ReactNode } from "react";
 import { LargeRow } from "./large-row";
 import { TABLE, TableFrame } from "./table-frame";
 
-export interface MatrixRow {
+interface MatrixRow {
   readonly key: string;
   readonly head: ReactNode;
   /** One for each column, or a single one that stands for all of them. */

@@ -3,7 +3,7 @@
 import Link from "next/link";
 import { useEffect, useRef } from "react";
 
-export interface NavTab {
+interface NavTab {
   readonly href: string;
   readonly label: string;
   readonly current: boolean;

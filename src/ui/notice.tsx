@@ -1,6 +1,6 @@
 import type { ReactNode } from "react";
 
-export type NoticeTone = "plain" | "problem" | "done";
+type NoticeTone = "plain" | "problem" | "done";
 
 const LOOKS: Readonly<Record<NoticeTone, { box: string; sign: string }>> = {
   plain: { box: "border-line-strong bg-sheet", sign: "→" },

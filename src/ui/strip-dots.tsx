@@ -5,7 +5,7 @@ import { stripAnchor } from "./strip-anchor";
 export type DotMark = "full" | "hollow" | "square" | "cross";
 
 /** A dot on a strip, with the text shown on hover or focus. */
-export interface PlacedDot {
+interface PlacedDot {
   readonly key: string;
   /** Percent of the strip's width. */
   readonly x: number;

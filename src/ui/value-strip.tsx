@@ -17,7 +17,7 @@ export interface StripFrame {
 }
 
 /** A value's place, percent of the width. */
-export type StripScale = (value: number) => number;
+type StripScale = (value: number) => number;
 
 interface ValueStripProps extends StripFrame {
   readonly scale: StripScale & { readonly ticks: (count: number) => number[] };

@@ -1,5 +1,5 @@
 /** Who asks for a page; each has a cookie of their own, a visitor none. */
-export type Asker = "designer" | "tester" | "visitor";
+type Asker = "designer" | "tester" | "visitor";
 
 export interface BenchPage {
   readonly asker: Asker;

@@ -1,3 +1,2 @@
 export { calibrate, type Calibration } from "./calibrate";
-export { plantedCall, type Design, type Fault, type PlantedCall } from "./planted-call";
-export type { Errors, Tally } from "./tally";
+export { plantedCall, type Design, type Fault } from "./planted-call";

@@ -1,4 +1,4 @@
-export { algorithmA, type RobustSummary } from "./algorithm-a";
+export { algorithmA } from "./algorithm-a";
 export { mandelH, mandelHLimit, mandelK, mandelKLimit } from "./mandel";
-export { precisionOf, type Precision } from "./precision";
-export { mean, median, squaredDeviations, standardDeviation } from "./summaries";
+export { precisionOf } from "./precision";
+export { mean, median, standardDeviation } from "./summaries";

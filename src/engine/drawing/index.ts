@@ -1,3 +1,3 @@
 export { drawPieces } from "./draw-pieces";
-export type { MeasurementLine, PieceShape, SectionShape, ShapeMark } from "./piece-shape";
+export type { MeasurementLine, PieceShape, ShapeMark } from "./piece-shape";
 export type { Point, Segment } from "./point";

@@ -9,7 +9,7 @@ import { patternChanges } from "./pattern-changes";
 export type TypedEdits = Readonly<Record<string, string>>;
 
 /** A message about the text at a path. */
-export interface EditMessage {
+interface EditMessage {
   readonly path: string;
   readonly message: string;
 }

@@ -1,6 +1,6 @@
 import { ownValue, type CmBySize, type Measurement, type PatternDocument } from "../pattern";
 
-export type EditKind = "count" | "allowance" | "length" | "ease" | "target";
+type EditKind = "count" | "allowance" | "length" | "ease" | "target";
 
 /** An editable number of a pattern, with the path under which a draft stores the typed text. */
 export interface EditField {

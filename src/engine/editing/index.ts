@@ -1,14 +1,14 @@
-export { applyEdits, type AppliedEdits, type EditMessage, type TypedEdits } from "./apply-edits";
+export { applyEdits, type AppliedEdits } from "./apply-edits";
 export { draftInUnit } from "./draft-in-unit";
 export { createDraft, patternDraftSchema, type DraftPattern, type PatternDraft, type Typed } from "./draft-pattern";
 export { draftQuestions, type DraftQuestion } from "./draft-questions";
 export { oneForAllSizes, spreadOverSizes, withoutSize, withSize } from "./draft-sizes";
-export { editFields, type EditField, type EditKind } from "./edit-fields";
+export { editFields, type EditField } from "./edit-fields";
 export { explainDraft, type ExplainedDraft, type ExplainedLine } from "./explain-draft";
-export type { ChangeUnit, PatternChange } from "./pattern-change";
+export type { PatternChange } from "./pattern-change";
 export { patternChanges } from "./pattern-changes";
 export { rebaseDraft } from "./rebase-draft";
 export { readablePart } from "./readable-part";
-export { readDraft, type ReadDraft } from "./read-draft";
+export { readDraft } from "./read-draft";
 export { shapeDraft, type ShapedDraft } from "./shape-draft";
 export { applyChange } from "./apply-change";

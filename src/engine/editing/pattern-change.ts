@@ -1,5 +1,5 @@
 /** Unit of the numbers of a change: `sign` for lengths whose sign tells whether they add or subtract. */
-export type ChangeUnit = "stitches" | "rows" | "cm" | "sign" | "none";
+type ChangeUnit = "stitches" | "rows" | "cm" | "sign" | "none";
 
 /** One difference between two patterns. */
 export interface PatternChange {

@@ -5,7 +5,7 @@ const numberOrNull = z.number().nullable();
 const direction = z.enum(["stitches", "rows"]);
 
 /** The keys of a `CauseInput`. */
-export const causeInputShape = {
+const causeInputShape = {
   kind: z.enum(["allowance", "settle", "stretch", "count", "offset", "step", "from"]),
   id: z.string(),
   fabric: z.string().optional(),

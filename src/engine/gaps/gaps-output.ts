@@ -16,7 +16,7 @@ export interface Cell {
   readonly testersToSettle: number | null;
 }
 
-export type CauseKind = "allowance" | "settle" | "stretch" | "count" | "offset" | "step" | "from";
+type CauseKind = "allowance" | "settle" | "stretch" | "count" | "offset" | "step" | "from";
 
 /** Identifies one input of the pattern, with its size or direction where it has one. */
 export interface CauseInput {

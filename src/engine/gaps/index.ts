@@ -2,7 +2,6 @@ export { gaps, gapsOfScreened } from "./gaps";
 export type {
   Cause,
   CauseInput,
-  CauseKind,
   Cell,
   GapsOutput,
   GaugeFinding,
@@ -11,10 +10,8 @@ export type {
   Outlier,
   TesterFinding,
   Variances,
-  Verdict,
 } from "./gaps-output";
 export {
-  causeInputShape,
   causeShape,
   cellSchema,
   gapsOutputSchema,
@@ -25,7 +22,7 @@ export {
   outlierSchema,
   variancesSchema,
 } from "./gaps-output-schema";
-export { countedReadings, isCounted, type CountedReading } from "./counted-readings";
+export { countedReadings, type CountedReading } from "./counted-readings";
 export { predictTesters, type KnownPrediction } from "./predict-testers";
 export { areTied } from "./causes/are-tied";
 export { cellSensitivities } from "./causes/cell-sensitivities";

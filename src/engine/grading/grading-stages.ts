@@ -7,7 +7,7 @@ import { deviationRows } from "./deviation-rows";
 export type StageName = "beyond" | "deviation" | "near" | "unevenness" | "sum";
 
 /** A linear combination that should be close to `right`. */
-export interface Row {
+interface Row {
   readonly sum: Sum;
   readonly right: number;
 }

@@ -1,4 +1,4 @@
 export { readInstructions, type BlockKind, type InstructionBlock } from "./read-instructions";
 export type { Place } from "./place";
 export { findBlock } from "./find-block";
-export { markSizeNumbers, type ListPart, type Segment } from "./mark-size-numbers";
+export { markSizeNumbers, type Segment } from "./mark-size-numbers";

@@ -1,5 +1,5 @@
 /** A part of a number list: a number of one size, or the text between two. */
-export interface ListPart {
+interface ListPart {
   readonly text: string;
   /** Index of the number's size; null for text between numbers. */
   readonly size: number | null;

@@ -6,4 +6,4 @@ export { logDeterminant } from "./log-determinant";
 export { solveLower } from "./solve-lower";
 export { squareProduct } from "./square-product";
 export { solveUpper } from "./solve-upper";
-export { leastSquares, type LeastSquares } from "./least-squares";
+export { leastSquares } from "./least-squares";

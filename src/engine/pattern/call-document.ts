@@ -6,7 +6,7 @@ import { byId, idSchema, notNegativeSchema, positiveSchema, textSchema, wholeSch
 export const CALL_FORMAT = "sizewright/call@1";
 export const MAX_TESTERS = 20_000;
 
-export const decisionSchema = z.enum(["keep", "set-aside"]);
+const decisionSchema = z.enum(["keep", "set-aside"]);
 
 const swatchSchema = z.strictObject({
   fabric: idSchema,

@@ -19,9 +19,7 @@ export {
 export {
   CALL_FORMAT,
   callSchema,
-  decisionSchema,
   MAX_TESTERS,
-  placesSchema,
   testerSchema,
   type CallDocument,
   type Decision,

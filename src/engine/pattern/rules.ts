@@ -2,14 +2,14 @@ import { ownValue } from "./own-value";
 import type { Count, PatternDocument, Tie } from "./pattern-document";
 
 /** A number of a grading, of a count in a size (by index), times a weight. */
-export interface WeightedNumber {
+interface WeightedNumber {
   readonly count: string;
   readonly size: number;
   readonly weight: number;
 }
 
 /** What a rule asks of the weighted sum of some numbers: bounds, or to leave a remainder when it is divided. */
-export type Requirement =
+type Requirement =
   { readonly min: number; readonly max: number } | { readonly multipleOf: number; readonly remainder: number };
 
 interface RuleBase {

@@ -8,7 +8,7 @@ import { shortSizes, type ShortSize } from "./short-sizes";
 import { assignApplicants } from "./assign-applicants";
 import { waitingReason } from "./waiting-reason";
 
-export interface PlacedApplicant {
+interface PlacedApplicant {
   readonly applicant: string;
   readonly size: string;
   readonly misfit: number;
@@ -16,7 +16,7 @@ export interface PlacedApplicant {
   readonly reason: PlacedReason;
 }
 
-export interface WaitingApplicant {
+interface WaitingApplicant {
   readonly applicant: string;
   readonly why: string;
   readonly reason: WaitingReason;

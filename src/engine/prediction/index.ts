@@ -1,12 +1,12 @@
-export { predict, predictMeasurement, type MeasurementPrediction, type Prediction } from "./predict";
-export { gaugeParts, measure, measureTerm, type FabricParts, type Split } from "./measure";
+export { predict, type MeasurementPrediction, type Prediction } from "./predict";
+export { gaugeParts, measure, measureTerm, type Split } from "./measure";
 export { indexPattern, part, type PatternIndex } from "./pattern-index";
-export { patternWorking, workedAtOwnGauge, workedAtStatedGauge, type Working } from "./working";
+export { patternWorking, workedAtOwnGauge, type Working } from "./working";
 export { chooseSwatch } from "./choose-swatch";
 export { statedGauge, swatchGauge, type Gauge } from "./gauge";
 export { swatchUncertainty, type GaugeUncertainty } from "./swatch-uncertainty";
 export { stitchesOfPiece } from "./stitches";
 export { targetCm } from "./target";
-export { parsePredictInput, type PredictInput } from "./predict-input";
+export { parsePredictInput } from "./predict-input";
 export { explainMeasurement, type ExplainedFlat, type ExplainedTerm, type Explanation } from "./explain-measurement";
 export { finishedMeasurements, type FinishedMeasurement } from "./finished-measurements";

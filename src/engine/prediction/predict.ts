@@ -57,7 +57,7 @@ export function predict({
 }
 
 /** One measurement of `predict`; see there. */
-export function predictMeasurement(
+function predictMeasurement(
   index: PatternIndex,
   { measurement, size, tester }: { measurement: Measurement; size: Size; tester?: Tester },
 ): MeasurementPrediction {

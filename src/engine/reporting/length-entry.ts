@@ -26,7 +26,7 @@ export function readLengthOrNone(text: string, unit: LengthUnit): ReadText<numbe
 }
 
 /** A text with its unit, so that it means the same to whoever works in another. */
-export function withUnit(text: string, unit: LengthUnit): string {
+function withUnit(text: string, unit: LengthUnit): string {
   return unitRead(text, "cm") === unitRead(text, "in") ? text : `${text} ${unit}`;
 }
 

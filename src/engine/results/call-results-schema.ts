@@ -44,7 +44,7 @@ export const differencesSchema = z.strictObject({
 });
 
 /** The stated gauges beside the swatches, and what is to be said of all of these. */
-export const gaugesSchema = z.strictObject({
+const gaugesSchema = z.strictObject({
   findings: z.array(
     z.strictObject({
       ...gaugeFindingShape,
@@ -66,7 +66,7 @@ export const gaugesSchema = z.strictObject({
 });
 
 /** Mandel's limits for as many testers as measured the most measured point. */
-export const consistencySchema = z.strictObject({
+const consistencySchema = z.strictObject({
   /** Null where nobody can be compared. */
   limits: z.strictObject({ testers: z.int(), unusual: z.number(), rare: z.number() }).nullable(),
   /** The largest |h| of anybody. */
@@ -94,10 +94,10 @@ const flaggedItemSchema = z.strictObject({
   ]),
 });
 
-export const flaggedSchema = z.array(flaggedItemSchema);
+const flaggedSchema = z.array(flaggedItemSchema);
 
 /** The yarn of each size, at the pattern's gauge. */
-export const yarnResultsSchema = z.array(
+const yarnResultsSchema = z.array(
   z.strictObject({
     yarn: z.string(),
     ratio: numberOrNull,
@@ -121,7 +121,7 @@ export const yarnResultsSchema = z.array(
 );
 
 /** What testers say of the fit. */
-export const fitResultsSchema = z.strictObject({
+const fitResultsSchema = z.strictObject({
   /** Answers from far too tight to far too loose, by area and by size in the pattern's order. */
   areas: z.array(z.strictObject({ area: z.string(), answersBySize: z.array(z.array(z.int()).length(5)) })),
   findings: z.array(
@@ -151,7 +151,7 @@ const predictionSchema = z.strictObject({
 });
 
 /** The numbers of the page that explains the method. */
-export const methodResultsSchema = z.strictObject({
+const methodResultsSchema = z.strictObject({
   variances: variancesSchema,
   /** All that the engine flags, also what is told of a whole report. */
   suspects: z.array(outlierSchema),

@@ -1,14 +1,8 @@
 export { analyseCall } from "./analyse-call";
 export {
   callResultsSchema,
-  consistencySchema,
   differencesSchema,
-  fitResultsSchema,
-  flaggedSchema,
-  gaugesSchema,
   leftOutSchema,
-  methodResultsSchema,
-  yarnResultsSchema,
   type CallResults,
   type Consistency,
   type Differences,

@@ -1,8 +1,7 @@
 export { adjustInput } from "./adjust-input";
 export { expectations, type Expectation } from "./expectations";
-export type { Change } from "./changed-numbers";
-export { replayedCall, type InstructionError } from "./replayed-call";
-export { reviseCall, type AfterRevision, type Revision } from "./revise-call";
+export { type InstructionError } from "./replayed-call";
+export { reviseCall } from "./revise-call";
 export {
   parseReviseRequest,
   acceptedProposalSchema,

@@ -1,3 +1,2 @@
 export { sanityRemarks } from "./sanity-remarks";
 export type { FormatLength, SanityKind, SanityRemark } from "./sanity-remark";
-export { DEFAULT_STRETCH } from "./stretched";

@@ -3,7 +3,7 @@ import { indexPattern, measure, patternWorking, type PatternIndex } from "../pre
 import type { Garment, FinishedMeasurementSizes, FinishedSize } from "./garment";
 
 /** Assumed stretch of a fabric if the pattern does not state it (common practice, no source). */
-export const DEFAULT_STRETCH = 1.3;
+const DEFAULT_STRETCH = 1.3;
 
 /** A garment with a stretch for every fabric: the stated one, otherwise the default. */
 export interface Stretchable extends Garment {

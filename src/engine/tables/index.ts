@@ -1,11 +1,10 @@
 export { uniqueSlug } from "./slug";
-export { cellAt, columnCount, MAX_COLUMNS, MAX_ROWS, transpose, type Cells, type TableFault } from "./cells";
+export { cellAt, columnCount, transpose, type Cells, type TableFault } from "./cells";
 export { guessHeaderRow, layoutAt, type Layout } from "./guess-layout";
 export { labelOfRow, letterOfRow } from "./row-label";
 export { choicesOfLayout, guessMeasurementChoices, defaultTolerances } from "./guess-measurement-choices";
 export {
   measurementChoicesSchema,
-  ROW_KINDS,
   rowChoiceSchema,
   type MeasurementChoices,
   type RowChoice,
@@ -17,5 +16,5 @@ export { guessReportChoices } from "./guess-report-choices";
 export { readReportTable } from "./read-report-table";
 export { reportChoicesSchema, type ColumnChoice, type ReportChoices } from "./report-choices";
 export type { ReadTester, ReportTable } from "./report-table";
-export { readSizeList, type ListedSize, type SizeList } from "./read-size-list";
+export { readSizeList } from "./read-size-list";
 export { sizesOfList } from "./sizes-of-list";

@@ -4,7 +4,7 @@ import { MAX_COLUMNS, MAX_ROWS } from "./cells";
 const position = z.number().int().min(0).max(MAX_ROWS);
 const typed = z.string().max(1_000);
 
-export const ROW_KINDS = ["measurement", "body", "stitches", "rows", "leave out"] as const;
+const ROW_KINDS = ["measurement", "body", "stitches", "rows", "leave out"] as const;
 
 export const rowChoiceSchema = z.strictObject({
   kind: z.enum(ROW_KINDS),

@@ -2,7 +2,7 @@ import type { PatternDocument } from "../pattern";
 import type { TableFault } from "./cells";
 
 /** Where a finished measurement comes from. */
-export interface Basis {
+interface Basis {
   readonly workedIn: "stitches" | "rows" | "ruler";
   /** Row of its count; null if the count is calculated, or if it is worked to a length. */
   readonly countRow: number | null;

@@ -11,7 +11,7 @@ const IN_WORDS: ReadonlyMap<string, string> = new Map([
 ]);
 
 /** A size's name in one spelling: "Size 2XL", "2X" and "XXL" are all `2x`. */
-export function sizeKey(text: string): string {
+function sizeKey(text: string): string {
   const bare = normalised(text)
     .replace(/\bsizes?\b|\bgrosse\b/g, " ")
     .replace(/[^\p{L}\d]+/gu, " ")

@@ -1,11 +1,11 @@
-export type { Mark, Provenance } from "./provenance";
-export { BODY, type BodyMeasurement } from "./body-measurements";
-export { markOf, type BodyRow, type BodyTable, type Printed } from "./body-table";
+export type { Mark } from "./provenance";
+export { BODY } from "./body-measurements";
+export { markOf, type BodyTable } from "./body-table";
 export { BODY_TABLES } from "./body-tables";
 export { ASTM_D5585_2011 } from "./astm-d5585";
 export { RANGE_POINTS, sizesFromTable, type RangePoint, type TableChoice, type TableSizes } from "./sizes-from-table";
 export { sizesBetween } from "./sizes-between";
-export { EASE_CHART, easeLabel, type EaseLabel } from "./ease-label";
-export { YARN_WEIGHT_SYSTEM, YARN_WEIGHTS, type Band, type UsualGauge, type YarnWeight } from "./yarn-weights";
+export { EASE_CHART, easeLabel } from "./ease-label";
+export { YARN_WEIGHT_SYSTEM, YARN_WEIGHTS, type Band } from "./yarn-weights";
 export { yarnClasses } from "./yarn-classes";
-export { compareTool, type ToolComparison } from "./compare-tool";
+export { compareTool } from "./compare-tool";

@@ -10,7 +10,7 @@ export interface Band {
 }
 
 /** What a class of yarn is usually worked with in one craft. */
-export interface UsualGauge {
+interface UsualGauge {
   /** The stitch that the stitches are counted in; crochet by its US name. */
   readonly stitch: "stocking stitch" | "single crochet" | "double crochet";
   /** Stitches over 4 in, which the trade writes as 10 cm. */

@@ -1,6 +1,6 @@
 export { CM_PER_INCH, fromCm, toCm, type LengthUnit } from "./length";
-export { parseLength, type ParsedLength } from "./parse-length";
-export { parseNumber, type ParsedNumber } from "./parse-number";
+export { parseLength } from "./parse-length";
+export { parseNumber } from "./parse-number";
 export { FOUR_INCHES_CM, GAUGE_WIDTH_CM, gaugeOver, lengthOfCount } from "./gauge";
 export { readingStep } from "./reading-step";
 export { combinedUncertainty, rectangularUncertainty } from "./uncertainty";

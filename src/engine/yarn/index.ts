@@ -1,4 +1,3 @@
-export { publishedMetres, yarnNeeds, type SizeNeed, type YarnNeed } from "./yarn-needs";
-export { fitYarnRatios, type YarnRatios } from "./fit-yarn-ratios";
-export { yarnEntryErrors, type YarnEntryError } from "./yarn-entry-errors";
-export { totalSizeM, yarnUses, type FabricUse, type YarnUse } from "./yarn-use";
+export { publishedMetres, yarnNeeds } from "./yarn-needs";
+export { yarnEntryErrors } from "./yarn-entry-errors";
+export { totalSizeM, yarnUses } from "./yarn-use";

@@ -16,7 +16,7 @@ export interface YarnNeed {
   readonly sizes: readonly SizeNeed[];
 }
 
-export interface SizeNeed {
+interface SizeNeed {
   readonly size: string;
   readonly stitches: number;
   readonly expectedMetres: number | null;

@@ -33,7 +33,7 @@ export function stitchSizeM({ stitchesPerCm, rowsPerCm }: Gauge): number {
 }
 
 /** Stitches worked with a yarn by fabric: made × Σ over its sections of rows × (from + to) ÷ 2. */
-export function fabricUses(pattern: PatternDocument, yarn: string, working: Working): FabricUse[] {
+function fabricUses(pattern: PatternDocument, yarn: string, working: Working): FabricUse[] {
   return pattern.fabrics.flatMap(({ id }) => {
     let stitches = 0;
     for (const piece of pattern.pieces.filter(({ fabric }) => fabric === id)) {

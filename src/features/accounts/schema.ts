@@ -1,7 +1,7 @@
 import { z } from "zod";
 
 export const PASSWORD_LEAST = 10;
-export const PASSWORD_MOST = 200;
+const PASSWORD_MOST = 200;
 export const NAME_MOST = 80;
 const EMAIL_MOST = 254;
 

@@ -76,7 +76,7 @@ export async function callTesters(access: CallAccess): Promise<CallTester[]> {
   return rows.map(({ code, contact }) => ({ code, name: contact?.name ?? null }));
 }
 
-export interface AssembledCall {
+interface AssembledCall {
   readonly document: CallDocument;
   /** The revision that it holds. */
   readonly revisionId: string;

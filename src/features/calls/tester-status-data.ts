@@ -12,14 +12,6 @@ export function invitationSql(now: Date): Prisma.Sql {
     ELSE 'invited' END`;
 }
 
-export interface TesterCounts {
-  readonly invited: number;
-  readonly unanswered: number;
-  readonly lapsed: number;
-  readonly accepted: number;
-  readonly reported: number;
-}
-
 /** A query of how many testers of `call` are invited, have answered and have reported. */
 export function testerCountsSql(now: Date): Prisma.Sql {
   return Prisma.sql`

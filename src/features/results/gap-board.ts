@@ -17,7 +17,7 @@ export interface BoardCell {
   readonly causes: readonly number[];
 }
 
-export interface BoardRow {
+interface BoardRow {
   readonly measurement: Measurement;
   readonly cells: readonly BoardCell[];
 }

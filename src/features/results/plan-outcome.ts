@@ -36,7 +36,7 @@ export interface ChangedRow {
   readonly bySize: readonly { readonly was: number | null; readonly becomes: number }[];
 }
 
-export interface InstructionFix {
+interface InstructionFix {
   readonly label: string;
   readonly size: string;
   readonly was: number;

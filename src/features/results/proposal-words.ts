@@ -155,7 +155,7 @@ export function movedWords(
 }
 
 /** `every size`, `XS to M`, `XS, M and 2X`: neighbouring sizes are given as a range. */
-export function sizesWords(ids: readonly string[], { sizes }: PatternDocument): string {
+function sizesWords(ids: readonly string[], { sizes }: PatternDocument): string {
   if (ids.length === sizes.length) return "every size";
   const stretches: string[][] = [];
   sizes.forEach(({ id, label }, index) => {

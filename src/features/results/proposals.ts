@@ -122,6 +122,6 @@ function preselection(
 }
 
 /** `A`, `A and B`, `A, B and C`. */
-export function listed(names: readonly string[]): string {
+function listed(names: readonly string[]): string {
   return names.length < 2 ? names.join("") : `${names.slice(0, -1).join(", ")} and ${names.at(-1)}`;
 }

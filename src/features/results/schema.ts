@@ -35,7 +35,7 @@ export type TesterParts<Page extends keyof typeof TESTER_PARTS> = z.output<(type
 };
 
 /** Which cells a reader may filter for. */
-export const showSchema = z
+const showSchema = z
   .enum(["off", "holds", "open", "none", "cause-1", "cause-2", "cause-3"])
   .optional()
   .catch(undefined);

@@ -34,7 +34,7 @@ export interface TesterBoard {
   readonly standOut: { readonly testers: readonly TesterPlace[]; readonly all: number };
 }
 
-export type Limits = NonNullable<Consistency["limits"]>;
+type Limits = NonNullable<Consistency["limits"]>;
 
 interface ConsistencyGiven {
   readonly pattern: PatternDocument;

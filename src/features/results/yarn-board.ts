@@ -9,14 +9,14 @@ import type { TesterParts } from "./schema";
 type Yarn = PatternDocument["yarns"][number];
 
 /** Whether there are results for a yarn, or why not. */
-export type YarnState = "told" | "no pieces" | "no reports";
+type YarnState = "told" | "no pieces" | "no reports";
 
 export interface YarnRow extends Omit<YarnResults[number]["sizes"][number], "size"> {
   readonly size: Size;
 }
 
 /** What one tester reports having used of a yarn. */
-export interface ReportedYarn {
+interface ReportedYarn {
   readonly tester: string;
   readonly name: string;
   /** Index of their size in the pattern. */

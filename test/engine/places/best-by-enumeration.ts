@@ -2,7 +2,7 @@ import type { ApplicantsDocument } from "@/engine/pattern";
 import type { Applicant } from "@/engine/places";
 
 /** An answer as numbers that are compared in order, smaller being better; misfit stands third. */
-export interface Answer {
+interface Answer {
   readonly sizes: readonly (string | null)[];
   readonly leastFilled: number;
   readonly filled: number;
@@ -82,7 +82,7 @@ function isBetter(one: Answer, other: Answer, order: readonly string[]): boolean
   return place >= 0 && order.indexOf(one.sizes[place] ?? "") < order.indexOf(other.sizes[place] ?? "");
 }
 
-export function misfitOf(document: ApplicantsDocument, applicant: Applicant, size: string): number {
+function misfitOf(document: ApplicantsDocument, applicant: Applicant, size: string): number {
   const body = document.fitBy.reduce((sum, m) => sum + dOf(document, applicant, size, m) ** 2, 0);
   const { prefers, record } = applicant;
   const rank = prefers === undefined ? 0 : prefers.includes(size) ? prefers.indexOf(size) : prefers.length;

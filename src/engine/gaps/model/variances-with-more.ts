@@ -1,7 +1,7 @@
 import { at, cholesky, solveLower, squareProduct } from "../../linear-algebra";
 
 /** Largest number of further testers that is reported (docs/method.md#how-many-testers). */
-export const MAX_TESTERS_TO_SETTLE = 9;
+const MAX_TESTERS_TO_SETTLE = 9;
 
 /**
  * Variances of a size's cells once more testers of that size have reported all measurements.

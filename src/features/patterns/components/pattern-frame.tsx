@@ -6,7 +6,7 @@ import { Page } from "@/ui/page";
 import type { PatternPage } from "../loaders";
 import { craftWord } from "./pattern-words";
 
-export type PatternTab = "overview" | "measurements" | "pieces" | "edit" | "revisions" | "people";
+type PatternTab = "overview" | "measurements" | "pieces" | "edit" | "revisions" | "people";
 
 interface PatternFrameProps {
   readonly page: PatternPage;
@@ -77,7 +77,7 @@ function PatternLine({ page, isOverview }: { readonly page: PatternPage; readonl
 }
 
 /** `9 sizes from XS to 5X`. */
-export function sizesWords(labels: readonly string[]): string {
+function sizesWords(labels: readonly string[]): string {
   const [first, last] = [labels[0], labels.at(-1)];
   return labels.length === 1 ? `one size, ${first}` : `${labels.length} sizes from ${first} to ${last}`;
 }

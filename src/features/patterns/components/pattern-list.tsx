@@ -96,6 +96,6 @@ function CallLinks({ pattern }: { readonly pattern: PatternSummary }) {
 }
 
 /** `25 testers`. */
-export function testersWords(testers: number): string {
+function testersWords(testers: number): string {
   return testers === 1 ? "1 tester" : `${testers} testers`;
 }

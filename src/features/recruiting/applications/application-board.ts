@@ -60,7 +60,7 @@ export function chosenApplications(
 }
 
 /** The filter that an application counts under. */
-export function decisionOf({ decision, withdrawnAt }: CallApplication): Exclude<ListQuery["decision"], "all"> {
+function decisionOf({ decision, withdrawnAt }: CallApplication): Exclude<ListQuery["decision"], "all"> {
   return withdrawnAt === null ? (decision ?? "undecided") : "withdrawn";
 }
 

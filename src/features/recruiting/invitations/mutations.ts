@@ -9,7 +9,7 @@ import { latestRevision } from "@/features/patterns/data";
 import { AppError } from "@/server/errors";
 import { inTransaction, type Connection } from "@/server/transaction";
 
-export interface NewInvitation {
+interface NewInvitation {
   readonly applicationId: string;
   readonly size: string;
 }

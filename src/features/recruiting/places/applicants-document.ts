@@ -48,7 +48,7 @@ export function placingQuestion(
 }
 
 /** A size that the designer locked stays, whatever they decided later, except for a no. */
-export function isConsidered({ word, hold }: Applicant, considering: Considering): boolean {
+function isConsidered({ word, hold }: Applicant, considering: Considering): boolean {
   if (word === "no") return false;
   return word === "yes" || hold === "size" || (word === "maybe" && considering === "maybe");
 }

@@ -36,7 +36,7 @@ export interface Applicant {
   readonly record: TestRecord | null;
 }
 
-export interface TestRecord {
+interface TestRecord {
   readonly finished: number;
   readonly dropped: number;
 }

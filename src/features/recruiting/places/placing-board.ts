@@ -20,7 +20,7 @@ const MOST_TOLD = 6;
 const MOST_WITHOUT_BODY = 10;
 
 /** A person on the board, at their position. */
-export interface BoardRow {
+interface BoardRow {
   /** Null while they wait. */
   readonly size: string | null;
   readonly application: string | null;

@@ -10,7 +10,7 @@ const A_PAGE_OF_WAITING = 12;
 const MAX_NAMED = 60;
 
 /** People of the board that are shown, by position: from where, and how many. */
-export interface Stretch {
+interface Stretch {
   readonly from: number;
   readonly many: number;
 }

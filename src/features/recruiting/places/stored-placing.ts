@@ -5,7 +5,7 @@ import { ENGINE_VERSION } from "@/engine/engine-version";
 export const MADE_BY = `${ENGINE_VERSION}/1`;
 
 /** Who is considered: those with a yes, or also those with a maybe. */
-export const consideringSchema = z.enum(["yes", "maybe"]);
+const consideringSchema = z.enum(["yes", "maybe"]);
 
 export type Considering = z.infer<typeof consideringSchema>;
 

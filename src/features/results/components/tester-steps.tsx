@@ -67,7 +67,7 @@ function standingWords({ notCounted, decision, made }: CellReading): string | nu
 }
 
 /** `Their gauge explains +1.4 cm; the remaining difference is +2.1 cm.`, from the numbers as shown. */
-export function explained(steps: readonly ShownStep[], unit: LengthUnit): string {
+function explained(steps: readonly ShownStep[], unit: LengthUnit): string {
   const change = (kind: ShownStep["kind"]) => formatChange(steps.find((step) => step.kind === kind)?.cm ?? 0, unit);
   return `Their gauge explains ${change("gauge")}; the remaining difference is ${change("gap")}.`;
 }

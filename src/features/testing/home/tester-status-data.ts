@@ -28,7 +28,7 @@ export const PROGRESS_STATES = [
 export type ProgressState = (typeof PROGRESS_STATES)[number];
 
 /** The effect of a tester's gauge on the measurement that it changes most, where it exceeds one tolerance. */
-export interface GaugeEffect {
+interface GaugeEffect {
   readonly label: string;
   readonly cm: number;
 }
@@ -43,7 +43,7 @@ export interface Progress {
 }
 
 /** Days without news after which the designer is told; common practice, no source. */
-export const SILENT_DAYS = 10;
+const SILENT_DAYS = 10;
 const DAY_MS = 24 * 60 * 60 * 1_000;
 
 /** A tester's state, and what of it needs attention. */
@@ -60,7 +60,7 @@ function gaugeEffect({ offGauge }: ProgressRow, { measurements }: PatternDocumen
   return offGauge === null || label === undefined ? null : { label, cm: offGauge.cm };
 }
 
-export function progressState(row: ProgressRow, pattern: PatternDocument, now: Date): ProgressState {
+function progressState(row: ProgressRow, pattern: PatternDocument, now: Date): ProgressState {
   const invitation = invitationState({ ...row, invitationEndsAt: row.endsAt }, now);
   if (invitation === "stopped" || invitation === "withdrawn" || invitation === "declined") return invitation;
   if (row.report !== null) return isWhole(row.report, pattern) ? "reported" : "reported in part";

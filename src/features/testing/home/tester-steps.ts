@@ -2,7 +2,7 @@ import { reportSteps, type StepId, type StepState } from "@/engine/reporting";
 import type { ReportInHand } from "@/features/testing/report/data";
 
 /** A tester's pages in their order, and the step of the report that each fills. */
-export const STEP_PAGES = {
+const STEP_PAGES = {
   swatch: { label: "Swatch", step: "swatch" },
   pattern: { label: "The pattern", step: null },
   counts: { label: "Your counts", step: "make" },

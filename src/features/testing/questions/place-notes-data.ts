@@ -61,7 +61,7 @@ const troubleSchema = z.object({
 });
 
 /** What went wrong at one place. */
-export type TroublesOfPlace = z.infer<typeof troubleSchema>;
+type TroublesOfPlace = z.infer<typeof troubleSchema>;
 
 export interface AskedPlaces extends PageOfList {
   /** Waiting questions of the whole call. */

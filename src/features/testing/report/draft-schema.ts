@@ -10,7 +10,7 @@ export const changesSchema = z
   .array(z.strictObject({ field: z.string().max(200), was: textSchema, becomes: textSchema.nullable() }))
   .max(MAX_CHANGES);
 
-export const textsSchema = z.record(z.string(), z.string());
+const textsSchema = z.record(z.string(), z.string());
 
 const alsoSchema = z.record(z.string(), textSchema.nullable());
 

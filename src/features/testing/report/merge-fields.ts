@@ -26,7 +26,7 @@ export interface MergedFields {
 }
 
 /** The longest text of a field. */
-export const MAX_CHARACTERS = 2_000;
+const MAX_CHARACTERS = 2_000;
 /** More than the largest pattern has, each measured several times over. */
 const MAX_FIELDS = 4_000;
 

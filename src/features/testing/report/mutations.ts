@@ -15,7 +15,7 @@ import {
   type StoredReport,
 } from "@/features/calls/report-schema";
 
-export interface NewReport {
+interface NewReport {
   readonly tester: Tester;
   readonly name?: string;
   /** What was typed, by path in the tester's document. */

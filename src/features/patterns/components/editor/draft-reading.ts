@@ -9,7 +9,7 @@ import {
 } from "@/engine/editing";
 import { brokenTies, gradingWarnings, type PatternDocument } from "@/engine/pattern";
 
-export type Says = ReadonlyMap<string, readonly string[]>;
+type Says = ReadonlyMap<string, readonly string[]>;
 
 /** The result of reading a draft: what can be read, and messages about it. */
 export interface DraftReading {

@@ -7,7 +7,7 @@ export function gradedText(pattern: DraftPattern, count: string, size: string): 
 }
 
 /** True where a count is locked in a size. */
-export function isLocked(pattern: DraftPattern, count: string, size: string): boolean {
+function isLocked(pattern: DraftPattern, count: string, size: string): boolean {
   return ownValue(pattern.counts.find(({ id }) => id === count)?.locked, size) !== undefined;
 }
 

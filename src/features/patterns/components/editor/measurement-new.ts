@@ -5,7 +5,7 @@ import { NEW_LINE } from "./term-choices";
 const ALPHABET = "ABCDEFGHIJKLMNOPQRSTUVWXYZ";
 
 /** The first letter, or pair of letters, that no measurement has. */
-export function nextLetter({ measurements }: DraftPattern): string {
+function nextLetter({ measurements }: DraftPattern): string {
   const taken = new Set(measurements.map(({ letter }) => letter.trim().toUpperCase()));
   const ones = [...ALPHABET];
   const letters = [...ones, ...ones.flatMap((first) => ones.map((second) => first + second))];

@@ -46,7 +46,7 @@ function Question({ path, value, message, meant }: DraftQuestion) {
 }
 
 /** Faults are the second half of a sentence whose subject is the field. */
-export function sentence(says: string): string {
+function sentence(says: string): string {
   if (says.startsWith("is missing")) return "A number is missing here.";
   const text = says.startsWith("is ") || says.startsWith("must ") || says.startsWith("should ") ? `This ${says}` : says;
   return text.charAt(0).toUpperCase() + text.slice(1);

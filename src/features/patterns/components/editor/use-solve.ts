@@ -8,7 +8,7 @@ import { readGrading } from "./read-grading";
 const LOOK_EVERY_MS = 400;
 const UNSENT = "This did not reach Sizewright. Check your connection and calculate again. Nothing you typed is lost.";
 
-export type Solving =
+type Solving =
   | { readonly kind: "resting" }
   | { readonly kind: "waiting"; readonly gradingId: string | null; readonly since: number }
   | { readonly kind: "told"; readonly says: readonly string[] }

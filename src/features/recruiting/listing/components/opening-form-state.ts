@@ -2,7 +2,7 @@ import type { OpeningAnswer } from "../actions";
 import type { TypedOpening } from "../schema";
 
 /** What a field of the form shows. */
-export interface FieldState {
+interface FieldState {
   readonly id: string;
   readonly errors: readonly string[];
   /** Null unless somebody else has saved a different text. */

@@ -1,7 +1,7 @@
 import type { ColumnChoice } from "@/engine/tables";
 import type { PatternDocument } from "@/engine/pattern";
 
-export interface ColumnOption {
+interface ColumnOption {
   readonly value: string;
   readonly label: string;
   readonly choice: ColumnChoice;

@@ -12,7 +12,7 @@ export function readAlso(button: HTMLElement | null): [string, string | null][] 
   return parseAlso(button.value);
 }
 
-export function parseAlso(value: string): [string, string | null][] {
+function parseAlso(value: string): [string, string | null][] {
   const parsed: unknown = JSON.parse(value);
   if (typeof parsed !== "object" || parsed === null) return [];
   return Object.entries(parsed).filter(

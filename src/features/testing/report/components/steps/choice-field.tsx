@@ -1,7 +1,7 @@
 import { fieldNotes, textOf, type FilledReport } from "../../filled-report";
 import { FieldMessages } from "./field-messages";
 
-export interface FieldChoice {
+interface FieldChoice {
   readonly value: string;
   readonly label: string;
 }
