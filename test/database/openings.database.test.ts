@@ -2,7 +2,6 @@ import { randomUUID } from "node:crypto";
 import { beforeEach, describe, expect, it } from "vitest";
 import { callAccess, type CallAccess } from "@/features/calls/access";
 import { publishedCall } from "@/features/recruiting/listing/access";
-import { initialListing } from "@/features/recruiting/listing/initial-listing";
 import { readOpening, readPublished } from "@/features/recruiting/listing/data";
 import { agreements, editedOpening, previewedCall } from "@/features/recruiting/listing/edited-data";
 import {
@@ -12,39 +11,21 @@ import {
   startCall,
   unpublishListing,
 } from "@/features/recruiting/listing/mutations";
-import { wholeOpening, type WholeOpening } from "@/features/recruiting/listing/whole-opening";
 import type { TypedOpening } from "@/features/recruiting/listing/schema";
 import { patternAccess, type PatternAccess } from "@/features/patterns/access";
 import { createPattern } from "@/features/patterns/mutations";
 import { database } from "@/server/database";
-import { dayAt, daysAfter } from "@/server/time-zone";
+import { daysAfter } from "@/server/time-zone";
 import type { Viewer } from "@/server/viewer";
 import { patternDocument } from "../factories/pattern";
 import { makeAccount } from "./make-account";
+import { today, typed, whole } from "./typed-listing";
 
 const pattern = patternDocument();
-const today = dayAt(new Date(), "Europe/Lisbon");
 
 async function person(name = "Invented Designer"): Promise<Viewer> {
   const { id, email } = await makeAccount({ name });
   return { accountId: id, name, email, unit: "cm" };
-}
-
-function typed(change: TypedOpening = {}): TypedOpening {
-  return {
-    ...initialListing(pattern, { title: "Vest test", places: null, timeZone: "Europe/Lisbon" }),
-    ...{ "least.small": "1", "wanted.small": "2", "least.large": "0", "wanted.large": "3" },
-    ...{ applyUntil: daysAfter(today, 7), startOn: daysAfter(today, 10) },
-    ...{ swatchBy: daysAfter(today, 20), reportBy: daysAfter(today, 60) },
-    ...{ gives: "The pattern.", agreement: "I will report." },
-    ...change,
-  };
-}
-
-function whole(change: TypedOpening = {}): WholeOpening {
-  const read = wholeOpening(typed(change), { pattern, now: new Date(), published: null });
-  if (!read.ok) throw new Error(read.faults.map(({ message }) => message).join(" "));
-  return read.opening;
 }
 
 let owner: Viewer;
