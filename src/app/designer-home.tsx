@@ -1,5 +1,6 @@
 import Link from "next/link";
 import { callPageHref } from "@/features/calls/call-pages";
+import { NextStepList } from "@/features/calls/components/next-step-list";
 import { nextSteps } from "@/features/calls/next-steps";
 import { openStandings, type StandingCall } from "@/features/calls/standing-data";
 import { NewPatternLinks, NoPatterns, PatternList } from "@/features/patterns/components/pattern-list";
@@ -50,16 +51,7 @@ function WaitingCall({ standing }: { readonly standing: StandingCall }) {
           {title}
         </Link>
       </h3>
-      <ul className="divide-y divide-line">
-        {nextSteps(standing).map(({ path, says, link }) => (
-          <li key={says} className="flex flex-wrap items-baseline justify-between gap-x-6 py-1.5">
-            <span>{says}</span>
-            <Link href={`/calls/${callId}${path}`} className="inline-flex min-h-11 items-center text-link">
-              {link}
-            </Link>
-          </li>
-        ))}
-      </ul>
+      <NextStepList callId={callId} steps={nextSteps(standing)} />
     </Sheet>
   );
 }

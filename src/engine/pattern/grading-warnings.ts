@@ -1,6 +1,6 @@
 import { formatPath, type Fault } from "./faults";
 import type { PatternDocument, Size, Tie } from "./pattern-document";
-import { gradedNumber, gradingRulesOf, meetsRule, type CountRule, type TieRule } from "./rules";
+import { gradedNumber, gradingRulesOf, meetsRule, type CountRule, type Rule } from "./rules";
 import { sizeOrderFaults } from "./size-order-faults";
 
 /**
@@ -14,7 +14,7 @@ export function gradingWarnings(pattern: PatternDocument): Fault[] {
   return [
     ...sizeOrderFaults(pattern),
     ...broken.flatMap((rule) => (rule.kind === "tie" ? [] : [countWarning(pattern, rule)])),
-    ...brokenTies(pattern).map(tieWarning),
+    ...tiesAmong(pattern, broken).map(tieWarning),
   ];
 }
 
@@ -56,14 +56,18 @@ function tieWarning({ tie, size, left, right }: BrokenTie): Fault {
 
 /** Ties whose sides differ by more than they may; those with missing numbers are skipped. */
 export function brokenTies(pattern: PatternDocument): BrokenTie[] {
-  const isTie = (rule: CountRule | TieRule): rule is TieRule => rule.kind === "tie";
-  return gradingRulesOf(pattern)
-    .filter(isTie)
-    .flatMap((rule) => {
-      const size = pattern.sizes[rule.size];
-      const sides = size && !meetsRule(pattern, rule) ? tieSides(pattern, rule.tie, size) : null;
-      return size && sides ? [{ tie: rule.tieIndex, size, ...sides }] : [];
-    });
+  return tiesAmong(
+    pattern,
+    gradingRulesOf(pattern).filter((rule) => !meetsRule(pattern, rule)),
+  );
+}
+
+function tiesAmong(pattern: PatternDocument, broken: readonly Rule[]): BrokenTie[] {
+  return broken.flatMap((rule) => {
+    const size = pattern.sizes[rule.size];
+    const sides = size && rule.kind === "tie" ? tieSides(pattern, rule.tie, size) : null;
+    return size && sides && rule.kind === "tie" ? [{ tie: rule.tieIndex, size, ...sides }] : [];
+  });
 }
 
 /** Both sides of a tie in a size, null if a number is missing. */

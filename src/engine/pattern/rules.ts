@@ -21,7 +21,7 @@ interface RuleBase {
 
 export type CountRule = RuleBase & { readonly kind: "least" | "repeat" | "locked" | "order"; readonly count: Count };
 /** @property tieIndex in the pattern's list of ties. */
-export type TieRule = RuleBase & { readonly kind: "tie"; readonly tie: Tie; readonly tieIndex: number };
+type TieRule = RuleBase & { readonly kind: "tie"; readonly tie: Tie; readonly tieIndex: number };
 
 /** A rule that a grading must meet. Warnings, the nearest number that would do, and the integer program are all made from these. */
 export type Rule = CountRule | TieRule;

@@ -2,6 +2,7 @@ import Link from "next/link";
 import { Sheet } from "@/ui/sheet";
 import { nextSteps, waitsFor } from "../next-steps";
 import type { CallStanding } from "../standing-data";
+import { NextStepList } from "./next-step-list";
 
 interface CallStandingSectionProps {
   readonly callId: string;
@@ -15,24 +16,7 @@ export function CallStandingSection({ callId, standing }: CallStandingSectionPro
     <div className="mb-12 grid items-start gap-6 lg:grid-cols-[3fr_2fr]">
       <Sheet>
         <h2 className="mb-3 text-xl">Next steps</h2>
-        {steps.length === 0 ? (
-          <p>{waitsFor(standing)}</p>
-        ) : (
-          <ul className="divide-y divide-line">
-            {steps.map(({ path, says, link }) => (
-              <li key={says} className="flex flex-wrap items-baseline justify-between gap-x-6 py-1.5">
-                <span>{says}</span>
-                <Link
-                  href={`/calls/${callId}${path}`}
-                  prefetch={false}
-                  className="inline-flex min-h-11 items-center text-link"
-                >
-                  {link}
-                </Link>
-              </li>
-            ))}
-          </ul>
-        )}
+        {steps.length === 0 ? <p>{waitsFor(standing)}</p> : <NextStepList callId={callId} steps={steps} />}
       </Sheet>
       <Sheet>
         <h2 className="mb-3 text-xl">So far</h2>

@@ -68,13 +68,13 @@ function PatternLinks({ loaded: { call, mayEdit } }: { readonly loaded: LoadedCa
 }
 
 const TABLES = [
-  { file: "gaps.csv", name: "Differences" },
-  { file: "steps.csv", name: "Differences, step by step" },
-  { file: "swatches.csv", name: "Swatches" },
-  { file: "testers.csv", name: "Measuring habits" },
-  { file: "doubtful.csv", name: "Possible mistakes" },
-  { file: "yarn.csv", name: "Yarn" },
-  { file: "fit.csv", name: "Fit" },
+  { file: "gaps.csv", name: CALL_PAGES.differences.name },
+  { file: "steps.csv", name: `${CALL_PAGES.differences.name}, step by step` },
+  { file: "swatches.csv", name: CALL_PAGES.swatches.name },
+  { file: "testers.csv", name: CALL_PAGES.habits.name },
+  { file: "doubtful.csv", name: CALL_PAGES.mistakes.name },
+  { file: "yarn.csv", name: CALL_PAGES.yarn.name },
+  { file: "fit.csv", name: CALL_PAGES.fit.name },
 ] as const;
 
 function Downloads({ loaded: { call } }: { readonly loaded: LoadedCall }) {

@@ -1,0 +1,22 @@
+import Link from "next/link";
+import type { NextStep } from "../next-steps";
+
+/** What waits for the designer of a call, each with the way to where it is done. */
+export function NextStepList({ callId, steps }: { readonly callId: string; readonly steps: readonly NextStep[] }) {
+  return (
+    <ul className="divide-y divide-line">
+      {steps.map(({ path, says, link }) => (
+        <li key={says} className="flex flex-wrap items-baseline justify-between gap-x-6 py-1.5">
+          <span>{says}</span>
+          <Link
+            href={`/calls/${callId}${path}`}
+            prefetch={false}
+            className="inline-flex min-h-11 items-center text-link"
+          >
+            {link}
+          </Link>
+        </li>
+      ))}
+    </ul>
+  );
+}
