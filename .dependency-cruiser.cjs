@@ -1,7 +1,7 @@
 const { join } = require("node:path");
 
 /** Files of a feature, or of a part of one. */
-const inFeature = (file) => [`^src/features/[^/]+/${file}`, `^src/features/[^/]+/[^/]+/${file}`];
+const inFeature = (file) => [`^src/features/[^/]+/(.+/)?${file}`];
 const DATABASE_FILES = inFeature("[^/]*(access|data|mutations)\\.ts$");
 /** From the innermost: each may use those before it. */
 const FEATURES = ["accounts", "patterns", "calls", "recruiting", "testing", "results"];
@@ -72,11 +72,11 @@ const forbidden = [
   {
     name: "feature-to-feature",
     comment:
-      "Of another feature only its proof of access, what it reads, computes and writes, its state and its schema.",
+      "Of another feature only its proof of access, what it reads, computes and writes, its pages, state and schema.",
     from: { path: "^src/features/([^/]+)/" },
     to: {
       path: "^src/features/",
-      pathNot: ["^src/features/$1/", ...inFeature("[^/]*(access|computed|data|mutations|schema|status)\\.ts$")],
+      pathNot: ["^src/features/$1/", ...inFeature("[^/]*(access|computed|data|mutations|pages|schema|status)\\.ts$")],
     },
   },
   {
@@ -94,7 +94,7 @@ const forbidden = [
   {
     name: "screens-change-nothing-themselves",
     comment: "A component acts through actions, which know the viewer.",
-    from: { path: ["^src/app/", "^src/features/.+/components/"] },
+    from: { path: ["^src/app/", "^src/features/.+\\.tsx$"] },
     to: { path: inFeature("[^/]*mutations\\.ts$") },
   },
   {

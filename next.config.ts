@@ -1,5 +1,14 @@
 import type { NextConfig } from "next";
 
+/** Pages of a call whose address changed, so that bookmarks still lead there. */
+const MOVED_CALL_PAGES = {
+  doubtful: "mistakes",
+  gaps: "differences",
+  opening: "set-up",
+  places: "sizes",
+  testers: "habits",
+};
+
 const config: NextConfig = {
   poweredByHeader: false,
   // src/start/web-server.ts logs requests, without their queries.
@@ -7,6 +16,14 @@ const config: NextConfig = {
   // npm run validate checks the types of every file, these among them.
   typescript: { ignoreBuildErrors: true },
   serverExternalPackages: ["@node-rs/argon2", "pg", "pino"],
+  redirects: async () => [
+    ...Object.entries(MOVED_CALL_PAGES).map(([from, to]) => ({
+      source: `/calls/:callId/${from}`,
+      destination: `/calls/:callId/${to}`,
+      permanent: true,
+    })),
+    { source: "/testing/:testerId/kept", destination: "/testing/:testerId/your-data", permanent: true },
+  ],
   experimental: { serverActions: { bodySizeLimit: "21mb" } },
 };
 

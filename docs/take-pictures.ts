@@ -41,14 +41,14 @@ const opened =
   };
 
 async function cell(page: Page, { call }: Demo): Promise<void> {
-  await open(page, `${call}/gaps`);
+  await open(page, `${call}/differences`);
   await page.getByRole("link", { name: /^Bust, 2X/ }).click();
   const panel = page.locator("section", { has: page.locator("#cell-panel-title") }).last();
   await panel.screenshot({ path: path("cell") });
 }
 
 async function correct(page: Page, { call }: Demo): Promise<void> {
-  await open(page, `${call}/gaps`);
+  await open(page, `${call}/differences`);
   await page.getByRole("link", { name: /^Neck width, M/ }).click();
   await page.locator(`a[href*="/correct?"]`).first().click();
   await page.getByLabel("Neck band", { exact: true }).fill("2.8");
@@ -77,12 +77,12 @@ async function paste(page: Page): Promise<void> {
 
 async function gapsPhone(page: Page, { call }: Demo): Promise<void> {
   await page.setViewportSize(PHONE);
-  await open(page, `${call}/gaps`);
+  await open(page, `${call}/differences`);
   await page.screenshot({ path: path("gaps-phone") });
 }
 
 const SHOTS: readonly Shot[] = [
-  opened("gaps", ({ call }) => `${call}/gaps`),
+  opened("gaps", ({ call }) => `${call}/differences`),
   cell,
   opened("changes", ({ call }) => `${call}/changes`),
   opened("yarn", ({ call }) => `${call}/yarn`),

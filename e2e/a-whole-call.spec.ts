@@ -1,9 +1,9 @@
 import { randomUUID } from "node:crypto";
 import type { Browser, Page } from "@playwright/test";
 import { saltmarshPattern } from "../prisma/demo/saltmarsh-pattern";
-import { ANALYSIS_MS, expectNoSidewaysScroll, expectResults } from "./bring-call";
+import { ANALYSIS_MS, expectNoSidewaysScroll, expectResults } from "./import-call";
 import { expect, test } from "./fixtures";
-import { bringPattern } from "./pattern-of";
+import { bringPattern } from "./make-pattern";
 import { goHome, openMeasurement, openStep } from "./tester-steps";
 
 const SIZES = ["size-s", "size-l"];
@@ -121,7 +121,7 @@ test("a whole call, from the open page to the gap page: one drops out, one is of
     await decision.getByRole("button", { name: "Yes" }).click();
     await expect(decision.getByRole("button", { name: "Yes" })).toHaveAttribute("aria-pressed", "true");
   }
-  await page.goto(`${call}/places`);
+  await page.goto(`${call}/sizes`);
   await page.getByRole("button", { name: "Assign sizes" }).click();
   await page.getByRole("button", { name: "Invite 2 people" }).click();
   await expect(page.getByText("2 people are invited")).toBeVisible();
@@ -133,7 +133,7 @@ test("a whole call, from the open page to the gap page: one drops out, one is of
   await expect(ann.getByText(/You have stopped|You had to stop/).first()).toBeVisible();
   expect(annHome).toContain("/testing/");
 
-  await page.goto(`${call}/places`);
+  await page.goto(`${call}/sizes`);
   await expect(page.getByRole("heading", { name: "1 open spot in S" })).toBeVisible();
   await page.getByRole("button", { name: "Invite to S" }).click();
   await expect(page.getByRole("heading", { name: "1 open spot in S" })).toHaveCount(0);
@@ -161,14 +161,14 @@ test("a whole call, from the open page to the gap page: one drops out, one is of
   await expect(page.getByRole("row", { name: /Ann/ })).toContainText(/stopped/i);
   await expect(page.getByRole("row", { name: /Bea/ })).toContainText(/off gauge/i);
   // The arm's question was not answered: it is excluded automatically, with its entry error named, until somebody decides otherwise.
-  await page.goto(`${call}/doubtful`);
+  await page.goto(`${call}/mistakes`);
   await expectResults(page);
   await expect(page.getByRole("main")).toContainText("Cleo");
   await expect(page.getByRole("main")).toContainText(/flat/);
-  await page.goto(`${call}/gaps?cell=size-l.bust`);
+  await page.goto(`${call}/differences?cell=size-l.bust`);
   await expectResults(page);
   await expect(page.getByText("Cleo").first()).toBeVisible();
-  await page.goto(`${call}/gaps?cell=size-s.bust`);
+  await page.goto(`${call}/differences?cell=size-s.bust`);
   await expectResults(page);
   await expect(page.getByText("Their gauge explains").first()).toBeVisible();
 

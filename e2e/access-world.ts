@@ -6,7 +6,7 @@ import type { ApplicationDocument } from "../src/features/recruiting/application
 import { takeApart } from "@/features/calls/report-schema";
 import { linkTo } from "../src/server/link-key";
 import { reader } from "../test/factories/call";
-import { openingDocument } from "../test/factories/opening";
+import { openingDocument } from "../test/factories/listing";
 import { patternDocument } from "../test/factories/pattern";
 import { makeDesigner, query, type Designer } from "./designer";
 

@@ -1,12 +1,12 @@
 import { saltmarshPattern } from "../prisma/demo/saltmarsh-pattern";
 import { makeWorld } from "./access-world";
-import { bringCall, expectNoSidewaysScroll, expectResults } from "./bring-call";
-import { EDITOR_PARTS } from "../src/features/patterns/components/editor/editor-parts";
+import { bringCall, expectNoSidewaysScroll, expectResults } from "./import-call";
+import { EDITOR_PARTS } from "../src/features/patterns/editor/editor-parts";
 import { linkTo } from "../src/server/link-key";
 import { query, signInByCookie } from "./designer";
 import { expect, test } from "./fixtures";
 import { letIn, makeTester, typeReport } from "./make-tester";
-import { bringPattern } from "./pattern-of";
+import { bringPattern } from "./make-pattern";
 import { violations } from "./violations";
 import { openMeasurement, openStep } from "./tester-steps";
 import type { Page } from "@playwright/test";
@@ -93,10 +93,10 @@ test("a call's pages keep WCAG 2.2 A and AA", async ({ page, designer }) => {
     "/places",
   ];
   for (const address of addresses) await expectAccessible(page, `${call}${address}`);
-  await expectAccessible(page, `${call}/opening`);
+  await expectAccessible(page, `${call}/set-up`);
   await page.getByRole("button", { name: "Write a listing" }).click();
   await expect(page.getByLabel("Title")).toBeVisible();
-  await expectAccessible(page, `${call}/opening`);
+  await expectAccessible(page, `${call}/set-up`);
   await expectAccessible(page, call.replace("/calls/", "/open-calls/"));
 });
 

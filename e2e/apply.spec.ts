@@ -1,6 +1,6 @@
 import { randomUUID } from "node:crypto";
 import type { Page } from "@playwright/test";
-import { expectNoSidewaysScroll } from "./bring-call";
+import { expectNoSidewaysScroll } from "./import-call";
 import { query, signInByCookie } from "./designer";
 import { expect, test } from "./fixtures";
 import { agreement, makeOpenCall } from "./make-open-call";

@@ -1,4 +1,4 @@
-import { ANALYSIS_MS, bringCall, expectNoSidewaysScroll, expectResults } from "./bring-call";
+import { ANALYSIS_MS, bringCall, expectNoSidewaysScroll, expectResults } from "./import-call";
 import { expect, test } from "./fixtures";
 import { violations } from "./violations";
 

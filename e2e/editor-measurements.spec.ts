@@ -1,7 +1,7 @@
 import type { Locator, Page } from "@playwright/test";
-import { expectNoSidewaysScroll } from "./bring-call";
+import { expectNoSidewaysScroll } from "./import-call";
 import { expect, test } from "./fixtures";
-import { bringPattern, openEditor } from "./pattern-of";
+import { bringPattern, openEditor } from "./make-pattern";
 
 async function openPart(page: Page, part: "measurements" | "pieces"): Promise<void> {
   await openEditor(page, await bringPattern(page), part);

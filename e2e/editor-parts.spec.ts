@@ -1,7 +1,7 @@
 import type { Page } from "@playwright/test";
-import { expectNoSidewaysScroll } from "./bring-call";
+import { expectNoSidewaysScroll } from "./import-call";
 import { expect, test } from "./fixtures";
-import { bringPattern, openEditor } from "./pattern-of";
+import { bringPattern, openEditor } from "./make-pattern";
 
 /** Pastes cells as a spreadsheet gives them. */
 async function pasteInto(page: Page, label: string, cells: string): Promise<void> {

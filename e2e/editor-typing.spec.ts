@@ -1,5 +1,5 @@
 import { expect, test } from "./fixtures";
-import { bringPattern, openEditor } from "./pattern-of";
+import { bringPattern, openEditor } from "./make-pattern";
 
 test("a key in one cell draws no other cell anew", async ({ page, designer }) => {
   expect(designer.accountId).not.toBe("");

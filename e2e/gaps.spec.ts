@@ -1,4 +1,4 @@
-import { ANALYSIS_MS, bringCall, exported, expectNoSidewaysScroll, expectResults } from "./bring-call";
+import { ANALYSIS_MS, bringCall, exported, expectNoSidewaysScroll, expectResults } from "./import-call";
 import { expect, test } from "./fixtures";
 
 // Each of these waits for an analysis, some for two.
@@ -53,7 +53,7 @@ test("a reading that Sizewright set aside is put back, counts, and is set aside 
 }) => {
   expect(designer.accountId).not.toBe("");
   const callId = await bringCall(page);
-  await page.goto(`/calls/${callId}/doubtful`);
+  await page.goto(`/calls/${callId}/mistakes`);
   await expect(page).toHaveTitle("Possible mistakes · Spring test · Sizewright");
   await expectResults(page);
   // The demonstration's second slip: 22 inches entered as centimetres.
@@ -89,7 +89,7 @@ test("the same gaps are there as numbers, worst first, and as a CSV file", async
   const numbers = page.getByRole("region", { name: "Differences as numbers" });
   await expect(numbers.getByRole("row").nth(1)).toContainText(/Upper arm.*5X/);
   await expectNoSidewaysScroll(page);
-  const csv = await page.request.get(`/calls/${callId}/gaps.csv`);
+  const csv = await page.request.get(`/calls/${callId}/differences.csv`);
   expect((await csv.text()).trim().split("\n")).toHaveLength(1 + 9 * 8);
 });
 

@@ -1,6 +1,6 @@
-import { expectNoSidewaysScroll } from "./bring-call";
+import { expectNoSidewaysScroll } from "./import-call";
 import { expect, test } from "./fixtures";
-import { bringPattern, openEditor } from "./pattern-of";
+import { bringPattern, openEditor } from "./make-pattern";
 import type { Locator, Page } from "@playwright/test";
 
 function numberOf(page: Page, count: string, size: string): Locator {

@@ -1,6 +1,6 @@
 import type { Locator } from "@playwright/test";
 import { saltmarshPattern } from "../prisma/demo/saltmarsh-pattern";
-import { bringCall, exported } from "./bring-call";
+import { bringCall, exported } from "./import-call";
 import { expect, test } from "./fixtures";
 import { takenOver } from "./taken-over";
 

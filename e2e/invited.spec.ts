@@ -1,6 +1,6 @@
 import { randomUUID } from "node:crypto";
 import { patternDocument } from "../test/factories/pattern";
-import { expectNoSidewaysScroll } from "./bring-call";
+import { expectNoSidewaysScroll } from "./import-call";
 import { query } from "./designer";
 import { expect, test } from "./fixtures";
 

@@ -1,5 +1,5 @@
 import { randomUUID } from "node:crypto";
-import { openingDocument } from "../test/factories/opening";
+import { openingDocument } from "../test/factories/listing";
 import { patternDocument } from "../test/factories/pattern";
 import { query, type Designer } from "./designer";
 

@@ -1,7 +1,7 @@
-import { expectNoSidewaysScroll } from "./bring-call";
+import { expectNoSidewaysScroll } from "./import-call";
 import { makeDesigner, query, signInByCookie } from "./designer";
 import { expect, test } from "./fixtures";
-import { bringPattern, openEditor } from "./pattern-of";
+import { bringPattern, openEditor } from "./make-pattern";
 import { takenOver } from "./taken-over";
 
 test("edits are kept as typed, told at their field, and become a revision with a reason", async ({

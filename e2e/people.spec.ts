@@ -2,7 +2,7 @@ import { randomUUID } from "node:crypto";
 import type { Browser, Page } from "@playwright/test";
 import type { PatternDocument } from "../src/engine/pattern";
 import { patternDocument } from "../test/factories/pattern";
-import { expectNoSidewaysScroll } from "./bring-call";
+import { expectNoSidewaysScroll } from "./import-call";
 import { makeDesigner, query, signInByCookie, type Designer } from "./designer";
 import { expect, test } from "./fixtures";
 

@@ -1,6 +1,6 @@
 import type { Page } from "@playwright/test";
 import type { CallDocument } from "../src/engine/pattern";
-import { bringCall, CALL, expectNoSidewaysScroll, exported } from "./bring-call";
+import { bringCall, CALL, expectNoSidewaysScroll, exported } from "./import-call";
 import { expect, test } from "./fixtures";
 
 /** Brings a call in and finds its pattern. @returns the pattern's address. */

@@ -1,7 +1,7 @@
 import { randomUUID } from "node:crypto";
 import { z } from "zod";
 import { applicantsDocument } from "../test/factories/applicants";
-import { expectNoSidewaysScroll } from "./bring-call";
+import { expectNoSidewaysScroll } from "./import-call";
 import { query, type Designer } from "./designer";
 import { expect, test } from "./fixtures";
 
@@ -46,7 +46,7 @@ test("a designer gives places, settles one by hand, sends, and fills a place tha
   designer,
 }) => {
   const callId = await makeCall(designer);
-  await page.goto(`/calls/${callId}/places`);
+  await page.goto(`/calls/${callId}/sizes`);
   await page.getByRole("button", { name: "Assign sizes" }).click();
   await expect(page.getByText("This is already the best arrangement")).toBeVisible();
   const table = page.getByRole("region", { name: "Sizes and testers" });
@@ -76,11 +76,11 @@ test("a designer gives places, settles one by hand, sends, and fills a place tha
 
   await query("UPDATE tester SET declined_at = now() WHERE call_id = $1 AND size = 'small'", [callId]);
   await apply(callId, { at: 3, bust: 91 });
-  await page.goto(`/calls/${callId}/places`);
+  await page.goto(`/calls/${callId}/sizes`);
   await expect(page.getByRole("heading", { name: "1 open spot in S" })).toBeVisible();
   await expect(page.getByRole("radio", { name: /^Dora bust 1.0 cm above: close/ })).toBeChecked();
   await expect(page.getByLabel("Report by the end of")).toHaveValue("2090-04-01");
-  const exported = await page.request.get(`/calls/${callId}/places/export`);
+  const exported = await page.request.get(`/calls/${callId}/sizes/export`);
   const { places } = z
     .object({ places: z.record(z.string(), z.object({ wanted: z.number() })) })
     .parse(await exported.json());

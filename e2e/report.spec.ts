@@ -1,5 +1,5 @@
 import { patternDocument } from "../test/factories/pattern";
-import { expectNoSidewaysScroll } from "./bring-call";
+import { expectNoSidewaysScroll } from "./import-call";
 import { query } from "./designer";
 import { expect, test } from "./fixtures";
 import { letIn, makeTester } from "./make-tester";

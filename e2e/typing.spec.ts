@@ -1,5 +1,5 @@
 import { saltmarshPattern } from "../prisma/demo/saltmarsh-pattern";
-import { expectNoSidewaysScroll } from "./bring-call";
+import { expectNoSidewaysScroll } from "./import-call";
 import { expect, test } from "./fixtures";
 import { letIn, makeTester, typeReport } from "./make-tester";
 import { goHome, lookAwayAndBack, openMeasurement, openStep, storedFields, typeSlowly } from "./tester-steps";

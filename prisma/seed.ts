@@ -5,7 +5,7 @@ import type { Places } from "@/engine/pattern";
 import { proveCall } from "@/features/calls/access";
 import { createCall } from "@/features/calls/mutations";
 import { createListing, publishListing } from "@/features/recruiting/listing/mutations";
-import { wholeOpening } from "@/features/recruiting/listing/whole-opening";
+import { wholeOpening } from "../src/features/recruiting/listing/complete-listing";
 import { provePattern } from "@/features/patterns/access";
 import { createPattern } from "@/features/patterns/mutations";
 import { addReports } from "@/features/testing/report/mutations";
@@ -13,7 +13,7 @@ import { database } from "@/server/database";
 import { inTransaction } from "@/server/transaction";
 import type { Viewer } from "@/server/viewer";
 import { saltmarshCall } from "./demo/saltmarsh-call";
-import { saltmarshOpening } from "./demo/saltmarsh-opening";
+import { saltmarshOpening } from "./demo/saltmarsh-listing";
 import { saltmarshPattern } from "./demo/saltmarsh-pattern";
 import { TESTER_NAMES } from "./demo/tester-names";
 

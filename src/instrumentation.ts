@@ -1,4 +1,4 @@
-import { isDatabaseAway } from "@/server/database-away";
+import { isDatabaseAway } from "@/server/database-unavailable";
 import { markUnavailable } from "@/server/unavailable";
 
 interface FailedRequest {

@@ -1,5 +1,5 @@
 import "server-only";
-import { isDatabaseAway } from "./database-away";
+import { isDatabaseAway } from "./database-unavailable";
 import { AppError } from "./errors";
 import { optionalViewer, type Viewer } from "./viewer";
 

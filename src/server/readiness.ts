@@ -1,7 +1,7 @@
 import "server-only";
 import { join } from "node:path";
 import { pool } from "./database";
-import { isDatabaseAway } from "./database-away";
+import { isDatabaseAway } from "./database-unavailable";
 import { MigrationError, pendingMigrations, readMigrations } from "./migrations";
 
 export interface Readiness {

@@ -5,9 +5,9 @@ import { redirect } from "next/navigation";
 import { connection } from "next/server";
 import { cache } from "react";
 import { database } from "./database";
-import { isDatabaseAway } from "./database-away";
+import { isDatabaseAway } from "./database-unavailable";
 import { AppError } from "./errors";
-import { ownPath, withNext } from "./own-path";
+import { ownPath, withNext } from "./same-origin-path";
 import { sessionOptions } from "./session-options";
 
 /** The signed-in person of this request. */

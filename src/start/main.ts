@@ -1,7 +1,7 @@
 import { accessSync, constants, existsSync, mkdirSync } from "node:fs";
 import { join, resolve } from "node:path";
 import { MigrationError } from "@/server/migrations";
-import { keptSecret } from "./kept-secret";
+import { keptSecret } from "./stored-secret";
 import { keepWorker } from "./keep-worker";
 import { migrateDatabase } from "./migrate-database";
 import { startOwnPostgres } from "./own-postgres";

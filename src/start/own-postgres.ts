@@ -13,7 +13,7 @@ import {
 import { join } from "node:path";
 import { holdFolder } from "./hold-folder";
 import { initialise } from "./initialise-postgres";
-import { keptSecret } from "./kept-secret";
+import { keptSecret } from "./stored-secret";
 import { copiedBinaries, postgresBinaries, type PostgresBinaries } from "./postgres-binaries";
 import { canEnter, postgresUser, type RunAs } from "./postgres-user";
 import { keepRunning } from "./keep-running";

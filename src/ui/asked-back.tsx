@@ -1,6 +1,6 @@
 "use client";
 
-import { SaidList, type Said } from "./said-list";
+import { SaidList, type Said } from "./message-list";
 
 interface AskedBackProps {
   readonly id: string;

@@ -1,4 +1,4 @@
-import { momentWords, type MomentKind } from "./moment-words";
+import { momentWords, type MomentKind } from "./moment-copy";
 import { ReadersMoment } from "./readers-moment";
 
 interface MomentProps extends MomentKind {

@@ -1,6 +1,6 @@
 "use client";
 
-import { momentWords, type MomentKind } from "./moment-words";
+import { momentWords, type MomentKind } from "./moment-copy";
 import { useBrowserZone } from "./use-browser-zone";
 
 interface ReadersMomentProps extends MomentKind {

@@ -1,6 +1,6 @@
 import type { EngineTask } from "@/engine/engine-task";
 import { analyseCall, nextCallToAnalyse } from "@/features/results/mutations";
-import { nextPlan, runPlan } from "@/features/results/plan-mutations";
+import { nextPlan, runPlan } from "@/features/results/changes/plan-mutations";
 import { nextGrading, runGrading } from "@/features/patterns/grading/mutations";
 import { nextPlacing, runPlacing } from "@/features/recruiting/places/placing-mutations";
 import { environment } from "@/server/environment";

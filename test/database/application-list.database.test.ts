@@ -5,14 +5,14 @@ import {
   applicationBoard,
   boardCounts,
   chosenApplications,
-} from "@/features/recruiting/applications/application-board";
+} from "../../src/features/recruiting/applications/list/application-board";
 import {
   APPLICATIONS_A_PAGE,
   chosenPage,
   neighbourIds,
-} from "@/features/recruiting/applications/application-list-data";
+} from "../../src/features/recruiting/applications/list/application-list-data";
 import { callApplications } from "@/features/recruiting/applications/data";
-import { listQuerySchema, type ListQuery } from "@/features/recruiting/applications/list-query";
+import { listQuerySchema, type ListQuery } from "../../src/features/recruiting/applications/list/list-query";
 import { database } from "@/server/database";
 import { applicantsDocument } from "../factories/applicants";
 import { NOW, person, placesCall, type PlacesCall } from "./places-call";

@@ -3,13 +3,17 @@ import { beforeEach, describe, expect, it } from "vitest";
 import { applicationAccess, applicationLink, ownApplicationLink } from "@/features/recruiting/applications/access";
 import { callApplications } from "@/features/recruiting/applications/data";
 import { storeDecision, storeApplication, type NewApplication } from "@/features/recruiting/applications/mutations";
-import { readOwnApplication } from "@/features/recruiting/applications/own-data";
-import { deleteApplication, takeUpAgain, withdrawApplication } from "@/features/recruiting/applications/own-mutations";
+import { readOwnApplication } from "../../src/features/recruiting/applications/own/own-data";
+import {
+  deleteApplication,
+  takeUpAgain,
+  withdrawApplication,
+} from "../../src/features/recruiting/applications/own/own-mutations";
 import { callAccess } from "@/features/calls/access";
 import { publishedCall, type PublishedCall } from "@/features/recruiting/listing/access";
 import { inviteApplicants } from "@/features/recruiting/invitations/mutations";
 import { database } from "@/server/database";
-import { openingDocument } from "../factories/opening";
+import { openingDocument } from "../factories/listing";
 import { joinCall, makePublishedCall, makeViewer, type PublishedCallMade } from "./published-call";
 
 let made: PublishedCallMade;

@@ -1,7 +1,7 @@
 import { beforeAll, describe, expect, it } from "vitest";
 import { gaps } from "@/engine/gaps";
 import { madeDecisions } from "@/features/results/data";
-import { itemKey } from "@/features/results/decision-words";
+import { itemKey } from "../../src/features/results/mistakes/decision-copy";
 import { callAccess, type CallAccess } from "@/features/calls/access";
 import { callDocument } from "@/features/calls/data";
 import { storeCall } from "@/features/testing/report/document-mutations";

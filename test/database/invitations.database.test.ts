@@ -1,8 +1,12 @@
 import { beforeEach, describe, expect, it } from "vitest";
 import { invitationAccess, patternAccess, type HelperRole, type PatternAccess } from "@/features/patterns/access";
-import { listInvitations, readInvitation } from "@/features/patterns/invitation-data";
-import { proveToken } from "@/features/patterns/invitation-guesses";
-import { acceptInvitation, createInvitation, withdrawInvitation } from "@/features/patterns/invitation-mutations";
+import { listInvitations, readInvitation } from "../../src/features/patterns/people/invitation-data";
+import { proveToken } from "../../src/features/patterns/people/invitation-guesses";
+import {
+  acceptInvitation,
+  createInvitation,
+  withdrawInvitation,
+} from "../../src/features/patterns/people/invitation-mutations";
 import { createPattern } from "@/features/patterns/mutations";
 import { database, pool } from "@/server/database";
 import type { Viewer } from "@/server/viewer";

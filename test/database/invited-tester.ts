@@ -3,7 +3,7 @@ import { createCall } from "@/features/calls/mutations";
 import { patternAccess } from "@/features/patterns/access";
 import { createPattern } from "@/features/patterns/mutations";
 import { invitationLink, invitedAccess, type InvitedAccess } from "@/features/recruiting/invitations/access";
-import { inviteByHand } from "@/features/testing/home/progress-mutations";
+import { inviteByHand } from "../../src/features/testing/progress/progress-mutations";
 import { database } from "@/server/database";
 import { inTransaction } from "@/server/transaction";
 import type { Viewer } from "@/server/viewer";

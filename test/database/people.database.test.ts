@@ -3,8 +3,8 @@ import { patternAccess, type HelperRole, type PatternAccess } from "@/features/p
 import { draftOf, lateSaveOf, listRevisions } from "@/features/patterns/data";
 import { saveDraft } from "@/features/patterns/draft-mutations";
 import { createPattern, saveRevision } from "@/features/patterns/mutations";
-import { listPeople } from "@/features/patterns/people-data";
-import { changeRole, leavePattern, removePerson } from "@/features/patterns/people-mutations";
+import { listPeople } from "../../src/features/patterns/people/people-data";
+import { changeRole, leavePattern, removePerson } from "../../src/features/patterns/people/people-mutations";
 import { database } from "@/server/database";
 import type { Viewer } from "@/server/viewer";
 import { patternDocument, widthTyped } from "../factories/pattern";

@@ -4,9 +4,9 @@ import { invitationRecord, placingRows } from "@/features/recruiting/places/data
 import { changePlace, fillFreePlace, givePlaces } from "@/features/recruiting/places/mutations";
 import { invitationLink, invitedAccess } from "@/features/recruiting/invitations/access";
 import { type TesterAccess } from "@/features/testing/home/access";
-import { readInvited } from "@/features/testing/home/invited-data";
-import { acceptInvited } from "@/features/testing/home/invited-mutations";
-import { invitedState } from "@/features/testing/home/invited-state";
+import { readInvited } from "../../src/features/testing/invited/invited-data";
+import { acceptInvited } from "../../src/features/testing/invited/invited-mutations";
+import { invitedState } from "../../src/features/testing/invited/invited-state";
 import { goOnAfterAll } from "@/features/testing/home/milestone-mutations";
 import { database } from "@/server/database";
 import { apply, invited, LATER, NOW, person, placesCall, send } from "./places-call";

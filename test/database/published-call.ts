@@ -9,7 +9,7 @@ import { database } from "@/server/database";
 import { endOfDay } from "@/server/time-zone";
 import { inTransaction } from "@/server/transaction";
 import type { Viewer } from "@/server/viewer";
-import { openingDocument } from "../factories/opening";
+import { openingDocument } from "../factories/listing";
 import { patternDocument } from "../factories/pattern";
 import { makeAccount } from "./make-account";
 

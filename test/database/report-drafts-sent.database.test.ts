@@ -3,7 +3,7 @@ import { callDocument as documentOf } from "@/features/calls/data";
 import { readDraft } from "@/features/testing/report/data";
 import { saveFields } from "@/features/testing/report/draft-mutations";
 import { decide } from "@/features/testing/report/mutations";
-import { sendReport } from "@/features/testing/report/send-mutations";
+import { sendReport } from "../../src/features/testing/report/send/send-mutations";
 import type { TesterAccess } from "@/features/testing/home/access";
 import { database } from "@/server/database";
 import { callDocument, reader } from "../factories/call";

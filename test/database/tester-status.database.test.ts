@@ -2,9 +2,14 @@ import { randomUUID } from "node:crypto";
 import fc from "fast-check";
 import { expect, it } from "vitest";
 import type { CallAccess } from "@/features/calls/access";
-import { progressList } from "@/features/testing/home/progress-list-data";
-import { NEEDS, progressQuerySchema, type Need, type ProgressQuery } from "@/features/testing/home/progress-query";
-import type { Progress } from "@/features/testing/home/tester-status-data";
+import { progressList } from "../../src/features/testing/progress/progress-list-data";
+import {
+  NEEDS,
+  progressQuerySchema,
+  type Need,
+  type ProgressQuery,
+} from "../../src/features/testing/progress/progress-query";
+import type { Progress } from "../../src/features/testing/progress/tester-status-data";
 import { database } from "@/server/database";
 import { patternDocument } from "../factories/pattern";
 import { makeCall } from "./make-tester";

@@ -3,12 +3,12 @@ import { beforeEach, describe, expect, it } from "vitest";
 import { callAccess, type CallAccess } from "@/features/calls/access";
 import { addReports } from "@/features/testing/report/mutations";
 import { invitedAccess } from "@/features/recruiting/invitations/access";
-import { readInvited } from "@/features/testing/home/invited-data";
-import { acceptInvited, declineInvited } from "@/features/testing/home/invited-mutations";
-import { invitedState } from "@/features/testing/home/invited-state";
-import { progressRows } from "@/features/testing/home/progress-data";
-import { progressList } from "@/features/testing/home/progress-list-data";
-import { progressQuerySchema } from "@/features/testing/home/progress-query";
+import { readInvited } from "../../src/features/testing/invited/invited-data";
+import { acceptInvited, declineInvited } from "../../src/features/testing/invited/invited-mutations";
+import { invitedState } from "../../src/features/testing/invited/invited-state";
+import { progressRows } from "../../src/features/testing/progress/progress-data";
+import { progressList } from "../../src/features/testing/progress/progress-list-data";
+import { progressQuerySchema } from "../../src/features/testing/progress/progress-query";
 import {
   closeCall,
   inviteLonger,
@@ -16,7 +16,7 @@ import {
   renewLink,
   reopenCall,
   withdrawInvited,
-} from "@/features/testing/home/progress-mutations";
+} from "../../src/features/testing/progress/progress-mutations";
 import { database, pool } from "@/server/database";
 import { linkKey, linkTo } from "@/server/link-key";
 import type { Viewer } from "@/server/viewer";

@@ -1,6 +1,6 @@
 import { initialListing } from "@/features/recruiting/listing/initial-listing";
 import type { TypedOpening } from "@/features/recruiting/listing/schema";
-import { wholeOpening, type WholeOpening } from "@/features/recruiting/listing/whole-opening";
+import { wholeOpening, type WholeOpening } from "../../src/features/recruiting/listing/complete-listing";
 import { dayAt, daysAfter } from "@/server/time-zone";
 import { patternDocument } from "../factories/pattern";
 

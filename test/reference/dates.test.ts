@@ -1,6 +1,6 @@
 import { describe, expect, it } from "vitest";
 import { dayAt, daysAfter, endOfDay, isDayIn, startOfDay } from "@/server/time-zone";
-import { momentWords } from "@/ui/moment-words";
+import { momentWords } from "../../src/ui/moment-copy";
 
 /*
  * Moments worked out by hand from the rules of the time zone database (IANA tz, release 2025b, file named beside each; read

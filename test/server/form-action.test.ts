@@ -1,7 +1,7 @@
 import { describe, expect, it } from "vitest";
 import { z } from "zod";
 import { signUpSchema } from "@/features/accounts/schema";
-import { beginSchema } from "@/features/patterns/begin-schema";
+import { beginSchema } from "../../src/features/patterns/new/new-pattern-schema";
 import { formAction } from "@/server/form-action";
 import { formNames, parseForm, readForm } from "@/server/read-form";
 

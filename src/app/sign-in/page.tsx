@@ -4,7 +4,7 @@ import { redirect } from "next/navigation";
 import { DemoSignIn } from "@/features/accounts/components/demo-sign-in";
 import { SignInForm } from "@/features/accounts/components/sign-in-form";
 import { environment } from "@/server/environment";
-import { ownPath, withNext } from "@/server/own-path";
+import { ownPath, withNext } from "@/server/same-origin-path";
 import { optionalViewer } from "@/server/viewer";
 import { Notice } from "@/ui/notice";
 import { Page } from "@/ui/page";

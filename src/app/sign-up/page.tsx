@@ -3,7 +3,7 @@ import Link from "next/link";
 import { redirect } from "next/navigation";
 import { SignUpForm } from "@/features/accounts/components/sign-up-form";
 import { PASSWORD_HINT } from "@/features/accounts/password-hint";
-import { ownPath, withNext } from "@/server/own-path";
+import { ownPath, withNext } from "@/server/same-origin-path";
 import { optionalViewer } from "@/server/viewer";
 import { Page } from "@/ui/page";
 

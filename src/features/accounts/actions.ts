@@ -4,7 +4,7 @@ import { redirect } from "next/navigation";
 import { actingViewer } from "@/server/action";
 import { clientAddress } from "@/server/client-address";
 import { formAction } from "@/server/form-action";
-import { ownPath } from "@/server/own-path";
+import { ownPath } from "@/server/same-origin-path";
 import { countTry, type Limit } from "@/server/rate-limit";
 import { endSession, startSession } from "@/server/session";
 import { optionalViewer } from "@/server/viewer";

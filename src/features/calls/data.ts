@@ -14,7 +14,7 @@ import { putTogether, READ_DECISION } from "./report-schema";
 import { patternScope, type PatternAccess } from "@/features/patterns/access";
 import { latestRevision } from "@/features/patterns/data";
 import { database } from "@/server/database";
-import { isDatabaseAway } from "@/server/database-away";
+import { isDatabaseAway } from "@/server/database-unavailable";
 import { AppError } from "@/server/errors";
 import { inSnapshot, type Connection } from "@/server/transaction";
 import { callScope, type CallAccess } from "./access";

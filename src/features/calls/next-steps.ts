@@ -1,9 +1,10 @@
+import type { CallPageKey } from "./call-pages";
 import type { CallStanding } from "./standing-data";
 
 /** Something for the designer to do, and the page of the call for it. */
 export interface NextStep {
-  readonly path: string;
-  readonly says: string;
+  readonly page: CallPageKey;
+  readonly message: string;
   readonly link: string;
 }
 
@@ -11,17 +12,17 @@ export interface NextStep {
 export function nextSteps(standing: CallStanding): NextStep[] {
   const { opening, isOpen, undecided, unplaced, placed, lapsed, questions, flagged, off } = standing;
   if (!isOpen) return [];
-  const steps = [
-    { many: opening === "draft" ? 1 : 0, path: "/opening", says: () => DRAFT, link: "Publish the tester call" },
-    { many: undecided, path: "/applications", says: undecidedWords, link: "Decide on applications" },
-    { many: unplaced, path: "/places", says: unplacedWords, link: "Assign sizes" },
-    { many: placed, path: "/places", says: placedWords, link: "Review and invite" },
-    { many: lapsed, path: "/progress", says: lapsedWords, link: "Invite someone" },
-    { many: questions, path: "/questions", says: questionWords, link: "Answer questions" },
-    { many: flagged, path: "/doubtful", says: flaggedWords, link: "Check possible mistakes" },
-    { many: off, path: "/gaps", says: offWords, link: "See differences" },
+  const steps: readonly { many: number; page: CallPageKey; message: (many: number) => string; link: string }[] = [
+    { many: opening === "draft" ? 1 : 0, page: "setUp", message: () => DRAFT, link: "Publish the tester call" },
+    { many: undecided, page: "applications", message: undecidedWords, link: "Decide on applications" },
+    { many: unplaced, page: "sizes", message: unplacedWords, link: "Assign sizes" },
+    { many: placed, page: "sizes", message: placedWords, link: "Review and invite" },
+    { many: lapsed, page: "progress", message: lapsedWords, link: "Invite someone" },
+    { many: questions, page: "questions", message: questionWords, link: "Answer questions" },
+    { many: flagged, page: "mistakes", message: flaggedWords, link: "Check possible mistakes" },
+    { many: off, page: "differences", message: offWords, link: "See differences" },
   ];
-  return steps.flatMap(({ many, path, says, link }) => (many > 0 ? [{ path, says: says(many), link }] : []));
+  return steps.flatMap(({ many, page, message, link }) => (many > 0 ? [{ page, message: message(many), link }] : []));
 }
 
 /** What a call is waiting for when its designer has nothing to do. */

@@ -7,7 +7,7 @@ import { type Connection } from "@/server/transaction";
 import { AppError } from "@/server/errors";
 import type { Proof } from "@/server/proof";
 import type { Viewer } from "@/server/viewer";
-import { hashToken } from "./invitation-token";
+import { hashToken } from "./people/invitation-token";
 
 export type Role = "owner" | "editor" | "viewer";
 

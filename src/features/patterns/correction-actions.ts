@@ -47,7 +47,7 @@ export const saveCorrection = viewerAction(
     if (!parsed.ok) return failure("Some of these numbers can’t be saved. Fix the marked ones.");
     const number = await saved(access, { document: parsed.document, reason: reason.data, baseNumber: latest.number });
     if (number === null) return failure(SOMEBODY_SAVED);
-    redirect(`/calls/${asked.callId}/gaps?cell=${asked.size}.${asked.measurement}&saved=${number}`);
+    redirect(`/calls/${asked.callId}/differences?cell=${asked.size}.${asked.measurement}&saved=${number}`);
   },
 );
 

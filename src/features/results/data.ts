@@ -5,7 +5,7 @@ import { leftOutSchema, type LeftOut } from "@/engine/results";
 import { callScope, type CallAccess } from "@/features/calls/access";
 import { READ_DECISION } from "@/features/calls/report-schema";
 import { database } from "@/server/database";
-import { itemKey, type MadeDecisions } from "./decision-words";
+import { itemKey, type MadeDecisions } from "./mistakes/decision-copy";
 
 /** Whether the stored results are of the call as it is now, or a new analysis is under way, stopped or failed. */
 export type AnalysisProgress =

@@ -8,7 +8,7 @@ import { revisionById, revisionByNumber, type Revision } from "@/features/patter
 import { foundOr404 } from "@/server/found-or-404";
 import { requireViewer } from "@/server/viewer";
 import { storedResults, testerNames, type AnalysisProgress, type StoredAnalysis } from "./data";
-import { revisionEvidence, storedPlan, type Evidence, type StoredPlan } from "./plan-data";
+import { revisionEvidence, storedPlan, type Evidence, type StoredPlan } from "./changes/plan-data";
 
 /** Parts of an analysis, and the pattern that it is of. */
 export type Results<Parts> = StoredAnalysis &

@@ -20,16 +20,16 @@ describe("what comes next in a call", () => {
       flagged: 2,
       off: 1,
     });
-    expect(steps.map(({ path, says }) => `${path}: ${says}`)).toEqual([
-      "/applications: 1 application needs your decision.",
-      "/places: 2 people you accepted have no size yet.",
-      "/places: 3 people have a size and are not invited yet.",
-      "/progress: 1 invitation ended without an answer.",
-      "/questions: 4 questions wait for your answer.",
-      "/doubtful: 2 numbers may be mistakes.",
-      "/gaps: 1 measurement came out different from the pattern.",
+    expect(steps.map(({ page, message }) => `${page}: ${message}`)).toEqual([
+      "applications: 1 application needs your decision.",
+      "sizes: 2 people you accepted have no size yet.",
+      "sizes: 3 people have a size and are not invited yet.",
+      "progress: 1 invitation ended without an answer.",
+      "questions: 4 questions wait for your answer.",
+      "mistakes: 2 numbers may be mistakes.",
+      "differences: 1 measurement came out different from the pattern.",
     ]);
-    expect(nextSteps({ ...BEGUN, opening: "draft" }).map(({ path }) => path)).toEqual(["/opening"]);
+    expect(nextSteps({ ...BEGUN, opening: "draft" }).map(({ page }) => page)).toEqual(["setUp"]);
   });
 
   it("is nothing where others are to act, and then it says whom the call waits for", () => {

@@ -1,8 +1,8 @@
 import type { Metadata } from "next";
 import Link from "next/link";
-import { DiscardStored } from "@/features/recruiting/applications/components/apply/discard-stored";
-import { OwnView } from "@/features/recruiting/applications/components/own/own-view";
-import { storageKeyOf } from "@/features/recruiting/applications/storage-key";
+import { DiscardStored } from "@/features/recruiting/applications/apply/discard-stored";
+import { OwnView } from "@/features/recruiting/applications/own/own-view";
+import { storageKeyOf } from "@/features/recruiting/applications/apply/storage-key";
 import { loadOwnApplication } from "@/features/recruiting/applications/loaders";
 import { Page } from "@/ui/page";
 

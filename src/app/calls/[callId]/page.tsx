@@ -2,6 +2,7 @@ import type { Metadata } from "next";
 import { CallOverview } from "@/features/calls/components/call-overview";
 import { CallPage } from "@/features/calls/components/call-page";
 import { CallStandingSection } from "@/features/calls/components/call-standing-section";
+import { callPageHref } from "@/features/calls/call-pages";
 import { callPlaces } from "@/features/calls/data";
 import { reportsBySize } from "@/features/calls/reports-data";
 import { loadCall } from "@/features/calls/loaders";
@@ -27,7 +28,7 @@ export default async function OneCallPage({ params }: PageProps<"/calls/[callId]
   const actions = (
     <>
       {isRun && reports.total === 0 ? null : (
-        <ButtonLink href={`/calls/${callId}/gaps`}>See the differences</ButtonLink>
+        <ButtonLink href={callPageHref(callId, "differences")}>See the differences</ButtonLink>
       )}
       {mayEdit && call.status === "open" ? (
         <ButtonLink href={`/patterns/${call.patternId}/reports/paste?call=${callId}`} look="quiet">

@@ -1,6 +1,6 @@
 import type { Metadata } from "next";
-import { InvitationView } from "@/features/patterns/components/people/invitation-view";
-import { loadInvitation } from "@/features/patterns/invitation-loaders";
+import { InvitationView } from "@/features/patterns/people/invitation-view";
+import { loadInvitation } from "@/features/patterns/people/invitation-loaders";
 import { Page } from "@/ui/page";
 
 export const metadata: Metadata = { title: "Invitation", robots: { index: false, follow: false } };

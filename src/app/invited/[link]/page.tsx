@@ -1,6 +1,6 @@
 import type { Metadata } from "next";
-import { InvitedView } from "@/features/testing/home/components/invited/invited-view";
-import { loadInvited } from "@/features/testing/home/invited-loaders";
+import { InvitedView } from "@/features/testing/invited/invited-view";
+import { loadInvited } from "@/features/testing/invited/invited-loaders";
 import { Page } from "@/ui/page";
 
 export const metadata: Metadata = {

@@ -1,7 +1,7 @@
 import { ImageResponse } from "next/og";
-import { OpenCallPicture } from "@/features/recruiting/listing/components/open-call-picture";
+import { OpenCallPicture } from "@/features/recruiting/listing/open-call/open-call-picture";
 import { loadPublished } from "@/features/recruiting/listing/loaders";
-import { pictureWords } from "@/features/recruiting/listing/picture-words";
+import { pictureWords } from "@/features/recruiting/listing/open-call/picture-copy";
 import { pictureFonts } from "@/server/picture-fonts";
 
 export const alt = "Tester call: the garment, its sizes and the last day to apply";

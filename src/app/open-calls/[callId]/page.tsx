@@ -1,8 +1,8 @@
 import type { Metadata } from "next";
-import { OpenCallView } from "@/features/recruiting/listing/components/open-call-view";
-import { openCallSentence } from "@/features/recruiting/listing/open-call-words";
+import { OpenCallView } from "@/features/recruiting/listing/open-call/open-call-view";
+import { openCallSentence } from "@/features/recruiting/listing/open-call/open-call-copy";
 import { loadOpenCall } from "@/features/recruiting/listing/loaders";
-import { PieceGlance } from "@/features/patterns/components/pieces/piece-glance";
+import { PieceGlance } from "@/features/patterns/drawing/piece-glance";
 import { environment } from "@/server/environment";
 
 type Props = PageProps<"/open-calls/[callId]">;

@@ -1,6 +1,6 @@
 import { randomUUID } from "node:crypto";
 import type { Metadata } from "next";
-import { NewCall } from "@/features/recruiting/listing/components/begin-call";
+import { NewCall } from "@/features/recruiting/listing/set-up/new-call";
 import { PatternFrame } from "@/features/patterns/components/pattern-frame";
 import { CallList, PatternOverview } from "@/features/patterns/components/pattern-overview";
 import { loadOverview, loadPattern } from "@/features/patterns/loaders";

@@ -1,5 +1,5 @@
 import Link from "next/link";
-import { isDatabaseAway } from "@/server/database-away";
+import { isDatabaseAway } from "@/server/database-unavailable";
 import { optionalViewer, type Viewer } from "@/server/viewer";
 
 /** The signed-in person, in the header; empty while the database is unavailable, because the page itself says so. */

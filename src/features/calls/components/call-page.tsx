@@ -1,6 +1,6 @@
 import Link from "next/link";
 import type { ReactNode } from "react";
-import { InventedMark } from "@/ui/invented-mark";
+import { InventedMark } from "@/ui/demo-mark";
 import { NavTabs } from "@/ui/nav-tabs";
 import { Page } from "@/ui/page";
 import { CALL_PAGES, CALL_PARTS, callPageHref, type CallPageKey } from "../call-pages";

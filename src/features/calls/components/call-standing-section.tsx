@@ -1,5 +1,6 @@
 import Link from "next/link";
 import { Sheet } from "@/ui/sheet";
+import { callPageHref, type CallPageKey } from "../call-pages";
 import { nextSteps, waitsFor } from "../next-steps";
 import type { CallStanding } from "../standing-data";
 import { NextStepList } from "./next-step-list";
@@ -21,11 +22,11 @@ export function CallStandingSection({ callId, standing }: CallStandingSectionPro
       <Sheet>
         <h2 className="mb-3 text-xl">So far</h2>
         <dl className="grid grid-cols-3 gap-x-4 gap-y-3">
-          {figures(standing).map(({ path, label, many }) => (
+          {figures(standing).map(({ page, part, label, many }) => (
             <div key={label} className="flex flex-col-reverse justify-end">
               <dt className="text-sm">
                 <Link
-                  href={`/calls/${callId}${path}`}
+                  href={`${callPageHref(callId, page)}${part ?? ""}`}
                   prefetch={false}
                   className="inline-flex min-h-6 items-center text-link"
                 >
@@ -41,13 +42,21 @@ export function CallStandingSection({ callId, standing }: CallStandingSectionPro
   );
 }
 
-function figures({ applied, placed, invited, accepted, reported, questions }: CallStanding) {
+interface Figure {
+  readonly page: CallPageKey;
+  /** The part of the page that it leads to. */
+  readonly part?: string;
+  readonly label: string;
+  readonly many: number;
+}
+
+function figures({ applied, placed, invited, accepted, reported, questions }: CallStanding): readonly Figure[] {
   return [
-    { path: "/applications", label: "applied", many: applied },
-    { path: "/places", label: "to invite", many: placed },
-    { path: "/places#invitations", label: "invited", many: invited },
-    { path: "/progress", label: "accepted", many: accepted },
-    { path: "/progress", label: "reported", many: reported },
-    { path: "/questions", label: "open questions", many: questions },
+    { page: "applications", label: "applied", many: applied },
+    { page: "sizes", label: "to invite", many: placed },
+    { page: "sizes", part: "#invitations", label: "invited", many: invited },
+    { page: "progress", label: "accepted", many: accepted },
+    { page: "progress", label: "reported", many: reported },
+    { page: "questions", label: "open questions", many: questions },
   ];
 }

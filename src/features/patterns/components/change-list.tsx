@@ -1,7 +1,7 @@
 import type { PatternChange } from "@/engine/editing";
 import type { LengthUnit } from "@/engine/units";
 import { TABLE, TABLE_HEAD, TABLE_ROW, TableFrame } from "@/ui/table-frame";
-import { changeSide } from "./pattern-words";
+import { changeSide } from "../pattern-copy";
 
 /** The changes: what, in which size, and both numbers. */
 export function ChangeList({

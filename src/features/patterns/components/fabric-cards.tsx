@@ -3,7 +3,7 @@ import { statedGauge } from "@/engine/prediction";
 import { FOUR_INCHES_CM, GAUGE_WIDTH_CM } from "@/engine/units";
 import { gaugeNumber } from "@/ui/format-gauge";
 import { Sheet } from "@/ui/sheet";
-import { factorWords } from "./pattern-words";
+import { factorWords } from "../pattern-copy";
 
 const WIDTHS = [
   { label: "10 cm", cm: GAUGE_WIDTH_CM },

@@ -1,10 +1,10 @@
 import type { ReactNode } from "react";
 import Link from "next/link";
-import { InventedMark } from "@/ui/invented-mark";
+import { InventedMark } from "@/ui/demo-mark";
 import { NavTabs } from "@/ui/nav-tabs";
 import { Page } from "@/ui/page";
 import type { PatternPage } from "../loaders";
-import { craftWord } from "./pattern-words";
+import { craftWord } from "../pattern-copy";
 
 type PatternTab = "overview" | "measurements" | "pieces" | "edit" | "revisions" | "people";
 

@@ -4,7 +4,7 @@ import { Day } from "@/ui/day";
 import { EmptyState } from "@/ui/empty-state";
 import { Sheet } from "@/ui/sheet";
 import type { PatternSummary } from "../data";
-import { craftWord } from "./pattern-words";
+import { craftWord } from "../pattern-copy";
 
 export function NewPatternLinks() {
   return (
@@ -85,7 +85,7 @@ function CallLinks({ pattern }: { readonly pattern: PatternSummary }) {
     <ul className="mt-4 grid gap-1 border-t border-line pt-3">
       {pattern.calls.map(({ callId, title, testers }) => (
         <li key={callId} className="flex flex-wrap justify-between gap-x-4">
-          <Link href={`/calls/${callId}/gaps`} className="text-link min-w-0 wrap-anywhere">
+          <Link href={`/calls/${callId}/differences`} className="text-link min-w-0 wrap-anywhere">
             {title}
           </Link>
           <span className="text-soft">{testersWords(testers)}</span>

@@ -7,7 +7,7 @@ import { Section } from "@/ui/section";
 import { FabricCards } from "./fabric-cards";
 import { FaultList } from "./fault-list";
 import { FinishedTable } from "./finished-table";
-import { ruleWarnings } from "./pattern-words";
+import { ruleWarnings } from "../pattern-copy";
 import { SanityList } from "./sanity-list";
 import { AllowanceTable, BodyTable, CountTable, LengthTable, TieList } from "./pattern-tables";
 
@@ -113,7 +113,7 @@ export function CallList({ patternId, mayEdit, calls, open }: CallListProps) {
         <ul className="grid gap-3 sm:grid-cols-2">
           {calls.map(({ callId, title, testers }) => (
             <li key={callId} className="rounded-sheet border border-line bg-sheet px-5 py-4 shadow-sheet">
-              <Link href={`/calls/${callId}/gaps`} className="text-link font-semibold wrap-anywhere">
+              <Link href={`/calls/${callId}/differences`} className="text-link font-semibold wrap-anywhere">
                 {title}
               </Link>
               <p className="text-soft">

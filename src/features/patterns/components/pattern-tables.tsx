@@ -4,7 +4,7 @@ import { formatExactLength } from "@/ui/format-exact-length";
 import { formatLengthNumber } from "@/ui/format-length";
 import { MatrixTable } from "@/ui/matrix-table";
 import { allowanceWords } from "@/ui/format-allowance";
-import { bodyLabel, repeatWords } from "./pattern-words";
+import { bodyLabel, repeatWords } from "../pattern-copy";
 
 interface TableProps {
   readonly pattern: PatternDocument;

@@ -4,7 +4,7 @@ import type { EngineTask } from "@/engine/engine-task";
 import type { GradeRequest } from "@/engine/grading";
 import { patternEditScope, type PatternAccess } from "@/features/patterns/access";
 import { database } from "@/server/database";
-import { isDatabaseAway } from "@/server/database-away";
+import { isDatabaseAway } from "@/server/database-unavailable";
 import { AppError } from "@/server/errors";
 import { log } from "@/server/log";
 import { TaskInterrupted, type RunTask } from "@/server/run-task";

@@ -2,7 +2,7 @@ import "server-only";
 import type { PublishedCall } from "@/features/recruiting/listing/access";
 import { openingSchema } from "@/features/recruiting/listing/schema";
 import type { Connection } from "@/server/transaction";
-import type { Refusal } from "./apply-form";
+import type { Refusal } from "./apply/apply-form";
 
 /** A call refuses an application, with the reason. */
 export class RefusedError extends Error {

@@ -8,8 +8,8 @@ import { isFormSent } from "@/server/form-sent";
 import { foundOr404 } from "@/server/found-or-404";
 import { optionalViewer, type Viewer } from "@/server/viewer";
 import { applicationAccess, ownApplicationLink } from "./access";
-import type { NotTakingWhy } from "./apply-form";
-import { readOwnApplication, type OwnApplication } from "./own-data";
+import type { NotTakingWhy } from "./apply/apply-form";
+import { readOwnApplication, type OwnApplication } from "./own/own-data";
 
 export interface ApplyPage {
   readonly viewer: Viewer | null;

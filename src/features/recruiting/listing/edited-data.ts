@@ -4,7 +4,7 @@ import { database } from "@/server/database";
 import { AppError } from "@/server/errors";
 import { openingSelect, ownerOf, patternOwnerSelect, placesOf, toOpening, type Agreement } from "./data";
 import { openingDraftSchema, type TypedOpening } from "./schema";
-import { typedOpening } from "./typed-opening";
+import { typedOpening } from "./typed-listing";
 
 /** A listing as the designer's form has it. */
 export interface EditedOpening {

@@ -2,7 +2,7 @@ import { testersNeeded } from "@/engine/gaps";
 import type { PatternDocument, Places } from "@/engine/pattern";
 import { gaugeOver } from "@/engine/units";
 import { askableMeasurements, bodyField } from "./field-names";
-import { typedPlaces } from "./typed-opening";
+import { typedPlaces } from "./typed-listing";
 import { usualInvitations } from "./usual-invitations";
 import type { TypedOpening } from "./schema";
 

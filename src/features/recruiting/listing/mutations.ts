@@ -10,8 +10,8 @@ import { editedOpening } from "./edited-data";
 import { wantedField } from "./field-names";
 import type { FieldFault } from "./read-typed";
 import type { TypedOpening } from "./schema";
-import { typedOpening } from "./typed-opening";
-import type { WholeOpening } from "./whole-opening";
+import { typedOpening } from "./typed-listing";
+import type { WholeOpening } from "./complete-listing";
 
 /** Creates a call with an unpublished listing; the same key again returns the call that exists. */
 export async function startCall(

@@ -3,6 +3,7 @@
 import { revalidatePath } from "next/cache";
 import { redirect } from "next/navigation";
 import { callAccess, type CallAccess } from "@/features/calls/access";
+import { callPageHref } from "@/features/calls/call-pages";
 import type { TesterDates } from "@/features/recruiting/listing/schema";
 import { actingViewer, viewerAction, type Failure } from "@/server/action";
 import { formAction, type FormFaults } from "@/server/form-action";
@@ -18,7 +19,7 @@ export const solvePlaces = viewerAction(
   async (viewer, _last: Failure | undefined, form: FormData): Promise<Failure | undefined> => {
     const { callId, with: considering } = parseForm(givePlacesSchema, form);
     const access = await callAccess(viewer, callId, "editor");
-    revalidatePath(`/calls/${callId}/places`);
+    revalidatePath(callPageHref(callId, "sizes"));
     await thenCalculated(access, () => givePlaces(access, { considering, now: new Date() }));
     return undefined;
   },
@@ -29,7 +30,7 @@ export const settlePlace = viewerAction(
   async (viewer, _last: Failure | undefined, form: FormData): Promise<Failure | undefined> => {
     const { callId, applicationId, kind, size = "" } = parseForm(changePlaceSchema, form);
     const access = await callAccess(viewer, callId, "editor");
-    revalidatePath(`/calls/${callId}/places`);
+    revalidatePath(callPageHref(callId, "sizes"));
     const change = kind === "move" ? { kind, size } : { kind };
     await thenCalculated(access, () => changePlace(access, { applicationId, change }));
     return undefined;
@@ -42,10 +43,10 @@ export const sendInvitations = formAction(sendSchema, async ({ callId, saw, ends
   const timeZone = await callTimeZone(access);
   const faults = endFaults(endsOn, timeZone);
   if (faults !== undefined) return faults;
-  revalidatePath(`/calls/${callId}/places`);
+  revalidatePath(callPageHref(callId, "sizes"));
   const endsAt = endOfDay(endsOn, timeZone);
   const sent = await thenCalculated(access, () => sendPlacing(access, { saw, endsAt }));
-  redirect(`/calls/${callId}/places?sent=${sent}#invitations`);
+  redirect(`/calls/${callId}/sizes?sent=${sent}#invitations`);
 });
 
 /** Invites a waiting applicant to a spot that has opened up. */
@@ -54,10 +55,10 @@ export const fillPlaceAgain = formAction(fillSchema, async ({ callId, applicatio
   const timeZone = await callTimeZone(access);
   const faults = { ...endFaults(endsOn, timeZone), ...dateFaults(dates, timeZone) };
   if (Object.keys(faults).length > 0) return faults;
-  revalidatePath(`/calls/${callId}/places`);
+  revalidatePath(callPageHref(callId, "sizes"));
   const endsAt = endOfDay(endsOn, timeZone);
   await thenCalculated(access, () => fillFreePlace(access, { applicationId, size, endsAt, dates, now: new Date() }));
-  redirect(`/calls/${callId}/places?sent=1#invitations`);
+  redirect(`/calls/${callId}/sizes?sent=1#invitations`);
 });
 
 /** Refreshes even when refused, so that the designer sees the current state next. */

@@ -1,9 +1,9 @@
 import "server-only";
 import { ownValue } from "@/engine/pattern";
 import { fitOnMarks, type Applicant as EngineApplicant, type FitInSize } from "@/engine/places";
-import { choiceWords } from "./fit-words";
+import { choiceWords } from "./fit-copy";
 import { stateOf, type PlacingPerson } from "./placing-data";
-import { PlaceWords } from "./reason-words";
+import { PlaceWords } from "./reason-copy";
 import type { Considering, StoredBoard, StoredSize } from "./stored-placing";
 import type { TesterState } from "./tester-state";
 

@@ -1,4 +1,4 @@
-import { momentWords, untilWords } from "@/ui/moment-words";
+import { momentWords, untilWords } from "@/ui/moment-copy";
 
 /** The content of an invitation. */
 export interface InvitationMessage {

@@ -1,3 +1,4 @@
+import { callPageHref } from "@/features/calls/call-pages";
 import type { PlacesQuery } from "./schema";
 
 /** The address of a call's page of sizes and testers, with a query. */
@@ -7,5 +8,5 @@ export function placesHref(callId: string, query: PlacesQuery): string {
   const parameters = new URLSearchParams();
   for (const [name, value] of Object.entries(kept))
     if (value !== undefined && value !== 1) parameters.set(name, String(value));
-  return parameters.size === 0 ? `/calls/${callId}/places` : `/calls/${callId}/places?${parameters}`;
+  return parameters.size === 0 ? callPageHref(callId, "sizes") : `/calls/${callId}/sizes?${parameters}`;
 }

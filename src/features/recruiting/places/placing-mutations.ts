@@ -1,7 +1,7 @@
 import "server-only";
 import { unsafeOwnerAccess, type CallAccess } from "@/features/calls/access";
 import { database } from "@/server/database";
-import { isDatabaseAway } from "@/server/database-away";
+import { isDatabaseAway } from "@/server/database-unavailable";
 import { log } from "@/server/log";
 import { inTransaction, type Connection } from "@/server/transaction";
 import { placingRows } from "./data";

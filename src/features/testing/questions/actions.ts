@@ -8,7 +8,7 @@ import { testerAccess, type TesterAccess } from "@/features/testing/home/access"
 import { actingViewer, sentenceOf, type Failure } from "@/server/action";
 import { AppError } from "@/server/errors";
 import { parseForm } from "@/server/read-form";
-import { submissionKey } from "@/server/submission-key";
+import { submissionKey } from "@/server/idempotency-key";
 import { textOfTester } from "./data";
 import { answerQuestions, askQuestion, takeBackQuestion, takeBackTrouble, reportTrouble } from "./mutations";
 import { blockOfKey } from "./place-key";

@@ -1,4 +1,5 @@
 import { z } from "zod";
+import { callPageHref } from "@/features/calls/call-pages";
 import { pageNumberSchema } from "@/ui/page-number";
 
 /** The query of the page; unknown values are ignored. */
@@ -18,5 +19,5 @@ export function questionsHref(callId: string, query: Partial<QuestionsQuery>): s
   const parameters = new URLSearchParams();
   for (const [name, value] of Object.entries(query))
     if (value !== undefined && value !== 1) parameters.set(name, String(value));
-  return parameters.size === 0 ? `/calls/${callId}/questions` : `/calls/${callId}/questions?${parameters}`;
+  return parameters.size === 0 ? callPageHref(callId, "questions") : `/calls/${callId}/questions?${parameters}`;
 }

@@ -9,7 +9,7 @@ import { readForm, textOf } from "@/server/read-form";
 import { readDraft } from "./data";
 import { saveFields, type SavedFields } from "./draft-mutations";
 import { changesOfForm, changesSchema } from "./draft-schema";
-import { fieldWords } from "./field-words";
+import { fieldWords } from "./field-copy";
 import type { AskedField, SaveAnswer } from "./save-answer";
 import type { FieldChange } from "./merge-fields";
 

@@ -1,5 +1,5 @@
 import type { Metadata } from "next";
-import { DeleteView } from "@/features/recruiting/applications/components/own/delete-view";
+import { DeleteView } from "@/features/recruiting/applications/own/delete-view";
 import { loadOwnApplication } from "@/features/recruiting/applications/loaders";
 import { Page } from "@/ui/page";
 

@@ -1,9 +1,9 @@
 import type { Metadata } from "next";
-import { ApplicationList } from "@/features/recruiting/applications/components/list/application-list";
-import { NoApplications } from "@/features/recruiting/applications/components/list/no-applications";
-import { countWords } from "@/features/recruiting/applications/count-words";
-import { listQuerySchema } from "@/features/recruiting/applications/list-query";
-import { loadList, openCallAddress } from "@/features/recruiting/applications/load-board";
+import { ApplicationList } from "@/features/recruiting/applications/list/application-list";
+import { NoApplications } from "@/features/recruiting/applications/list/no-applications";
+import { countWords } from "@/features/recruiting/applications/list/count-copy";
+import { listQuerySchema } from "@/features/recruiting/applications/list/list-query";
+import { loadList, openCallAddress } from "@/features/recruiting/applications/list/load-board";
 import { CALL_PAGES } from "@/features/calls/call-pages";
 import { CallPage } from "@/features/calls/components/call-page";
 import { loadCall } from "@/features/calls/loaders";

@@ -1,6 +1,6 @@
 import { randomUUID } from "node:crypto";
 import type { Metadata } from "next";
-import { ChangesView } from "@/features/results/components/changes-view";
+import { ChangesView } from "@/features/results/changes/changes-view";
 import { ResultsFrame } from "@/features/results/components/results-frame";
 import { loadResults } from "@/features/results/loaders";
 import { PAGE_PARTS } from "@/features/results/schema";

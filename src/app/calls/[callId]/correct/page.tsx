@@ -1,9 +1,9 @@
 import { randomUUID } from "node:crypto";
 import type { Metadata } from "next";
-import { CorrectView, type CorrectionPlan } from "@/features/results/components/correct-view";
-import { correctionOf } from "@/features/results/correction";
+import { CorrectView, type CorrectionPlan } from "@/features/results/changes/correct-view";
+import { correctionOf } from "@/features/results/changes/correction";
 import { loadPlan } from "@/features/results/loaders";
-import { cellKey } from "@/features/results/gap-address";
+import { cellKey } from "@/features/results/gaps/gap-address";
 import { correctQuerySchema } from "@/features/results/schema";
 import { CallPage } from "@/features/calls/components/call-page";
 import { loadCall, type LoadedCall } from "@/features/calls/loaders";

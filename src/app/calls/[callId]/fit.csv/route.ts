@@ -1,7 +1,7 @@
 import { csvAnswer } from "@/features/results/csv-answer";
-import { fitBoard } from "@/features/results/fit-board";
-import { fitCsv } from "@/features/results/fit-csv";
-import { fitAnswers } from "@/features/results/fit-data";
+import { fitBoard } from "@/features/results/fit/fit-board";
+import { fitCsv } from "@/features/results/fit/fit-csv";
+import { fitAnswers } from "@/features/results/fit/fit-data";
 import { loadResults } from "@/features/results/loaders";
 import { PAGE_PARTS } from "@/features/results/schema";
 import { loadCall } from "@/features/calls/loaders";

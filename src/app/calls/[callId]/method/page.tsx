@@ -1,14 +1,14 @@
 import type { Metadata } from "next";
-import { MethodView } from "@/features/results/components/method-view";
+import { MethodView } from "@/features/results/method/method-view";
 import { ResultsFrame } from "@/features/results/components/results-frame";
 import { testerNames } from "@/features/results/data";
 import { loadResults } from "@/features/results/loaders";
-import { testersNamed } from "@/features/results/method-example";
+import { testersNamed } from "@/features/results/method/method-example";
 import { PAGE_PARTS } from "@/features/results/schema";
 import { CALL_PAGES } from "@/features/calls/call-pages";
 import { CallPage } from "@/features/calls/components/call-page";
 import { loadCall } from "@/features/calls/loaders";
-import { termWords } from "@/features/patterns/components/term-words";
+import { termWords } from "@/features/patterns/term-copy";
 
 export const metadata: Metadata = { title: CALL_PAGES.method.name };
 

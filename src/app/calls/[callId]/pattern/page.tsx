@@ -68,11 +68,11 @@ function PatternLinks({ loaded: { call, mayEdit } }: { readonly loaded: LoadedCa
 }
 
 const TABLES = [
-  { file: "gaps.csv", name: CALL_PAGES.differences.name },
+  { file: "differences.csv", name: CALL_PAGES.differences.name },
   { file: "steps.csv", name: `${CALL_PAGES.differences.name}, step by step` },
   { file: "swatches.csv", name: CALL_PAGES.swatches.name },
-  { file: "testers.csv", name: CALL_PAGES.habits.name },
-  { file: "doubtful.csv", name: CALL_PAGES.mistakes.name },
+  { file: "habits.csv", name: CALL_PAGES.habits.name },
+  { file: "mistakes.csv", name: CALL_PAGES.mistakes.name },
   { file: "yarn.csv", name: CALL_PAGES.yarn.name },
   { file: "fit.csv", name: CALL_PAGES.fit.name },
 ] as const;

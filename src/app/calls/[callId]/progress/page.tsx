@@ -3,10 +3,10 @@ import { CALL_PAGES } from "@/features/calls/call-pages";
 import { CallPage } from "@/features/calls/components/call-page";
 import { callPlaces } from "@/features/calls/data";
 import { loadCall } from "@/features/calls/loaders";
-import { CallClosing } from "@/features/testing/home/components/progress/call-closing";
-import { ProgressView } from "@/features/testing/home/components/progress/progress-view";
-import { progressList } from "@/features/testing/home/progress-list-data";
-import { progressQuerySchema } from "@/features/testing/home/progress-query";
+import { CallClosing } from "@/features/testing/progress/call-closing";
+import { ProgressView } from "@/features/testing/progress/progress-view";
+import { progressList } from "@/features/testing/progress/progress-list-data";
+import { progressQuerySchema } from "@/features/testing/progress/progress-query";
 import { ButtonLink } from "@/ui/button";
 import { Section } from "@/ui/section";
 

@@ -2,7 +2,7 @@ import { csvAnswer } from "@/features/results/csv-answer";
 import { storedTesters } from "@/features/results/data";
 import { loadResults } from "@/features/results/loaders";
 import { PAGE_PARTS, TESTER_PARTS } from "@/features/results/schema";
-import { stepsCsv } from "@/features/results/steps-csv";
+import { stepsCsv } from "@/features/results/gaps/steps-csv";
 import { loadCall } from "@/features/calls/loaders";
 
 export async function GET(_request: Request, { params }: RouteContext<"/calls/[callId]/steps.csv">) {

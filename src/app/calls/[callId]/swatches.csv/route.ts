@@ -2,8 +2,8 @@ import { csvAnswer } from "@/features/results/csv-answer";
 import { storedTesters } from "@/features/results/data";
 import { loadResults } from "@/features/results/loaders";
 import { PAGE_PARTS, TESTER_PARTS } from "@/features/results/schema";
-import { swatchView } from "@/features/results/swatch-view";
-import { swatchesCsv } from "@/features/results/swatches-csv";
+import { swatchView } from "@/features/results/swatches/swatch-view";
+import { swatchesCsv } from "@/features/results/swatches/swatches-csv";
 import { loadCall } from "@/features/calls/loaders";
 
 export async function GET(_request: Request, { params }: RouteContext<"/calls/[callId]/swatches.csv">) {

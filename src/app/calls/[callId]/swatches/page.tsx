@@ -1,10 +1,10 @@
 import type { Metadata } from "next";
 import { ResultsFrame } from "@/features/results/components/results-frame";
-import { SwatchesView } from "@/features/results/components/swatches-view";
+import { SwatchesView } from "@/features/results/swatches/swatches-view";
 import { storedTesters, testerNames } from "@/features/results/data";
 import { loadResults } from "@/features/results/loaders";
 import { MAX_NAMED, PAGE_PARTS, TESTER_PARTS } from "@/features/results/schema";
-import { swatchView, testersToName } from "@/features/results/swatch-view";
+import { swatchView, testersToName } from "@/features/results/swatches/swatch-view";
 import { CALL_PAGES } from "@/features/calls/call-pages";
 import { CallPage } from "@/features/calls/components/call-page";
 import { loadCall } from "@/features/calls/loaders";

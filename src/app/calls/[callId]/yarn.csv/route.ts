@@ -1,8 +1,8 @@
 import { csvAnswer } from "@/features/results/csv-answer";
 import { loadResults } from "@/features/results/loaders";
 import { PAGE_PARTS, yarnQuerySchema } from "@/features/results/schema";
-import { yarnBoard } from "@/features/results/yarn-board";
-import { yarnCsv } from "@/features/results/yarn-csv";
+import { yarnBoard } from "@/features/results/yarn/yarn-board";
+import { yarnCsv } from "@/features/results/yarn/yarn-csv";
 import { loadCall } from "@/features/calls/loaders";
 
 export async function GET(request: Request, { params }: RouteContext<"/calls/[callId]/yarn.csv">) {

@@ -1,10 +1,10 @@
 import type { Metadata } from "next";
 import { ResultsFrame } from "@/features/results/components/results-frame";
-import { YarnView } from "@/features/results/components/yarn-view";
+import { YarnView } from "@/features/results/yarn/yarn-view";
 import { storedTesters, testerNames } from "@/features/results/data";
 import { loadResults, type Results } from "@/features/results/loaders";
 import { MAX_NAMED, PAGE_PARTS, TESTER_PARTS, yarnQuerySchema, type PageParts } from "@/features/results/schema";
-import { yarnBoard } from "@/features/results/yarn-board";
+import { yarnBoard } from "@/features/results/yarn/yarn-board";
 import type { CallAccess } from "@/features/calls/access";
 import { CALL_PAGES } from "@/features/calls/call-pages";
 import { CallPage } from "@/features/calls/components/call-page";

@@ -1,8 +1,8 @@
 import { randomUUID } from "node:crypto";
 import type { Metadata } from "next";
-import { askedOfApplicants } from "@/features/recruiting/applications/asked-of-applicants";
-import { ApplyForm } from "@/features/recruiting/applications/components/apply/apply-form-view";
-import { ApplyIntro, CallLink } from "@/features/recruiting/applications/components/apply/apply-head";
+import { askedOfApplicants } from "@/features/recruiting/applications/apply/asked-of-applicants";
+import { ApplyForm } from "@/features/recruiting/applications/apply/apply-form-view";
+import { ApplyIntro, CallLink } from "@/features/recruiting/applications/apply/apply-head";
 import { loadApply } from "@/features/recruiting/applications/loaders";
 import { Page } from "@/ui/page";
 

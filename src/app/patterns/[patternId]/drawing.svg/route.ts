@@ -1,6 +1,6 @@
 import { notFound } from "next/navigation";
-import { ALL_SIZES, chooseSizes } from "@/features/patterns/components/pieces/choose-sizes";
-import { printSheet } from "@/features/patterns/components/pieces/print/print-sheet";
+import { ALL_SIZES, chooseSizes } from "@/features/patterns/drawing/choose-sizes";
+import { printSheet } from "@/features/patterns/drawing/print/print-sheet";
 import { loadPattern } from "@/features/patterns/loaders";
 
 export async function GET(request: Request, { params }: RouteContext<"/patterns/[patternId]/drawing.svg">) {

@@ -1,7 +1,7 @@
 import type { Metadata } from "next";
 import { askGrading, stopGrading } from "@/features/patterns/grading/actions";
-import { LateEdits } from "@/features/patterns/components/editor/late-edits";
-import { PatternEditor } from "@/features/patterns/components/editor/pattern-editor";
+import { LateEdits } from "@/features/patterns/editor/conflicting-edits";
+import { PatternEditor } from "@/features/patterns/editor/pattern-editor";
 import { PatternFrame } from "@/features/patterns/components/pattern-frame";
 import { PatternOverview } from "@/features/patterns/components/pattern-overview";
 import { loadEditing } from "@/features/patterns/loaders";

@@ -1,7 +1,7 @@
 import type { Metadata } from "next";
 import { PatternFrame } from "@/features/patterns/components/pattern-frame";
-import { PeopleView } from "@/features/patterns/components/people/people-view";
-import { loadPeople } from "@/features/patterns/people-loaders";
+import { PeopleView } from "@/features/patterns/people/people-view";
+import { loadPeople } from "@/features/patterns/people/people-loaders";
 
 export const metadata: Metadata = { title: "People" };
 

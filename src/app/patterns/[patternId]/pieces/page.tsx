@@ -1,8 +1,8 @@
 import type { Metadata } from "next";
 import { notFound } from "next/navigation";
 import { PatternFrame } from "@/features/patterns/components/pattern-frame";
-import { ALL_SIZES, chooseSizes } from "@/features/patterns/components/pieces/choose-sizes";
-import { NoPieces, PiecesView } from "@/features/patterns/components/pieces/pieces-view";
+import { ALL_SIZES, chooseSizes } from "@/features/patterns/drawing/choose-sizes";
+import { NoPieces, PiecesView } from "@/features/patterns/drawing/pieces-view";
 import { loadPattern } from "@/features/patterns/loaders";
 
 export const metadata: Metadata = { title: "Pieces" };

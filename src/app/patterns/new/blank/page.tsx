@@ -1,7 +1,7 @@
 import { randomUUID } from "node:crypto";
 import type { Metadata } from "next";
 import Link from "next/link";
-import { BeginPattern } from "@/features/patterns/components/begin-pattern";
+import { BeginPattern } from "@/features/patterns/new/new-pattern-form";
 import { requireViewer } from "@/server/viewer";
 import { Page } from "@/ui/page";
 

@@ -1,10 +1,10 @@
 import { randomUUID } from "node:crypto";
 import type { Metadata } from "next";
 import Link from "next/link";
-import { BringDocument } from "@/features/patterns/components/bring-document";
+import { BringDocument } from "@/features/patterns/import/import-file";
 import { requireViewer } from "@/server/viewer";
 import { Page } from "@/ui/page";
-import { bringDocument } from "@/features/testing/report/document-actions";
+import { bringDocument } from "@/features/testing/report/import/document-actions";
 
 export const metadata: Metadata = { title: "Import file" };
 

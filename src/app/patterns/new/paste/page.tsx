@@ -1,6 +1,6 @@
 import type { Metadata } from "next";
 import Link from "next/link";
-import { PasteMeasurements } from "@/features/patterns/components/paste-measurements";
+import { PasteMeasurements } from "@/features/patterns/import/paste-measurements";
 import { requireViewer } from "@/server/viewer";
 import { Page } from "@/ui/page";
 

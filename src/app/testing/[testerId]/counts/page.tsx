@@ -1,5 +1,5 @@
 import type { Metadata } from "next";
-import { CountsStep } from "@/features/testing/report/components/steps/counts-step";
+import { CountsStep } from "@/features/testing/report/steps/counts-step";
 import { filledReport } from "@/features/testing/report/filled-report";
 import { TesterFrame } from "@/features/testing/home/components/tester-frame";
 import { loadTester } from "@/features/testing/home/loaders";

@@ -3,12 +3,12 @@ import { redirect } from "next/navigation";
 import { drawPieces } from "@/engine/drawing";
 import type { PatternDocument } from "@/engine/pattern";
 import type { ReportContext } from "@/engine/reporting";
-import { fullWidthCm } from "@/features/patterns/components/pieces/drawing-scale";
-import { PieceDrawing } from "@/features/patterns/components/pieces/piece-drawing";
-import { MeasurementStep } from "@/features/testing/report/components/steps/measurement-step";
+import { fullWidthCm } from "@/features/patterns/drawing/drawing-scale";
+import { PieceDrawing } from "@/features/patterns/drawing/piece-drawing";
+import { MeasurementStep } from "@/features/testing/report/steps/measurement-step";
 import { filledReport } from "@/features/testing/report/filled-report";
-import { itemKey } from "@/features/testing/report/item-key";
-import { measurementToTake } from "@/features/testing/report/measured";
+import { itemKey } from "@/features/testing/report/steps/item-key";
+import { measurementToTake } from "@/features/testing/report/steps/measured";
 import { TesterFrame } from "@/features/testing/home/components/tester-frame";
 import { loadTester } from "@/features/testing/home/loaders";
 

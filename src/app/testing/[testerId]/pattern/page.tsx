@@ -1,10 +1,10 @@
 import type { Metadata } from "next";
 import { notFound } from "next/navigation";
 import type { ReactNode } from "react";
-import { SizeFinished } from "@/features/patterns/components/in-size/size-finished";
-import { SizeGlance } from "@/features/patterns/components/in-size/size-glance";
-import { SizeNumbers } from "@/features/patterns/components/in-size/size-numbers";
-import { GarmentPicture } from "@/features/patterns/components/pieces/garment-picture";
+import { SizeFinished } from "@/features/patterns/in-size/size-finished";
+import { SizeGlance } from "@/features/patterns/in-size/size-glance";
+import { SizeNumbers } from "@/features/patterns/in-size/size-numbers";
+import { GarmentPicture } from "@/features/patterns/drawing/garment-picture";
 import { NoInstructions } from "@/features/testing/questions/components/no-instructions";
 import { TesterPatternText } from "@/features/testing/questions/components/tester-pattern-text";
 import { TextPartsNav } from "@/features/testing/questions/components/text-parts-nav";

@@ -1,9 +1,9 @@
 import type { Metadata } from "next";
-import { SendStep } from "@/features/testing/report/components/sending/send-step";
+import { SendStep } from "@/features/testing/report/send/send-step";
 import { filledReport } from "@/features/testing/report/filled-report";
 import { TesterFrame } from "@/features/testing/home/components/tester-frame";
 import { loadTester } from "@/features/testing/home/loaders";
-import { momentWords } from "@/ui/moment-words";
+import { momentWords } from "@/ui/moment-copy";
 
 export const metadata: Metadata = { title: "Review and send" };
 

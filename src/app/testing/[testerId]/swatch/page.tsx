@@ -1,7 +1,7 @@
 import type { Metadata } from "next";
-import { SwatchStep } from "@/features/testing/report/components/steps/swatch-step";
+import { SwatchStep } from "@/features/testing/report/steps/swatch-step";
 import { filledReport } from "@/features/testing/report/filled-report";
-import { itemKey } from "@/features/testing/report/item-key";
+import { itemKey } from "@/features/testing/report/steps/item-key";
 import { TesterFrame } from "@/features/testing/home/components/tester-frame";
 import { loadTester } from "@/features/testing/home/loaders";
 

@@ -1,7 +1,7 @@
 import type { Metadata } from "next";
-import { YarnStep } from "@/features/testing/report/components/steps/yarn-step";
+import { YarnStep } from "@/features/testing/report/steps/yarn-step";
 import { filledReport } from "@/features/testing/report/filled-report";
-import { itemKey } from "@/features/testing/report/item-key";
+import { itemKey } from "@/features/testing/report/steps/item-key";
 import { TesterFrame } from "@/features/testing/home/components/tester-frame";
 import { loadTester } from "@/features/testing/home/loaders";
 

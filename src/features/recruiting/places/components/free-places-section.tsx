@@ -1,12 +1,12 @@
 import { Section } from "@/ui/section";
 import { Sheet } from "@/ui/sheet";
-import { fitWord } from "../fit-words";
+import { fitWord } from "../fit-copy";
 import type { LoadedBoard, LoadedPlaces } from "../loaders";
 import type { StoredSide } from "../stored-placing";
 import { FillForm, type FillChoice } from "./fill-form";
 import type { PlacesFrame } from "./places-frame";
 import { bodyWords } from "./short-sizes";
-import { STATE_WORDS } from "./standing-words";
+import { STATE_WORDS } from "./standing-copy";
 
 interface FreePlacesSectionProps {
   readonly places: LoadedPlaces;

@@ -2,7 +2,7 @@
 
 import { CopyText } from "@/ui/copy-text";
 import type { InvitationView } from "../invitation-views";
-import { STATE_WORDS } from "./standing-words";
+import { STATE_WORDS } from "./standing-copy";
 
 interface InvitationListProps {
   readonly invitations: readonly InvitationView[];

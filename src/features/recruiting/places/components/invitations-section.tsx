@@ -1,4 +1,5 @@
 import Link from "next/link";
+import { callPageHref } from "@/features/calls/call-pages";
 import { Notice } from "@/ui/notice";
 import { Paging } from "@/ui/paging";
 import { Section } from "@/ui/section";
@@ -34,7 +35,7 @@ export function InvitationsSection({ callId, page, sent, mayEdit, hrefOf }: Invi
           <>
             {mayEdit ? "Sizewright sends no email. Copy each message and send it yourself. " : null}
             To follow their progress or withdraw an invitation, see{" "}
-            <Link href={`/calls/${callId}/progress`} className="text-link">
+            <Link href={callPageHref(callId, "progress")} className="text-link">
               Progress
             </Link>
             .

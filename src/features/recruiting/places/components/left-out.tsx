@@ -1,4 +1,5 @@
 import Link from "next/link";
+import { callPageHref } from "@/features/calls/call-pages";
 import type { LoadedBoard } from "../loaders";
 import type { PlacesFrame } from "./places-frame";
 
@@ -14,7 +15,7 @@ export function LeftOut({ loaded, frame }: { readonly loaded: LoadedBoard; reado
       {says.length > 0 ? (
         <p>
           Not considered: {says.join(", ")}. Decide on{" "}
-          <Link href={`/calls/${frame.callId}/applications`} className="text-link">
+          <Link href={callPageHref(frame.callId, "applications")} className="text-link">
             Applications
           </Link>
           .

@@ -5,7 +5,7 @@ import type { ReactNode } from "react";
 import { TABLE_ROW } from "@/ui/table-frame";
 import type { Standing } from "../board-people";
 import { PersonShape } from "./person-shape";
-import { STANDING_MARKS, STANDING_WORDS } from "./standing-words";
+import { STANDING_MARKS, STANDING_WORDS } from "./standing-copy";
 
 /* A client component that draws rows from a few strings each, because a server component would send every cell twice. */
 

@@ -1,3 +1,4 @@
+import { callPageHref } from "@/features/calls/call-pages";
 import { ButtonLink } from "@/ui/button";
 import { EmptyState } from "@/ui/empty-state";
 import type { LoadedBoard, LoadedPlaces } from "../loaders";
@@ -27,7 +28,7 @@ export function PlacesEmpty({ callId, missing, applicants }: PlacesEmptyProps) {
       return (
         <EmptyState
           title="The tester call is not published yet"
-          actions={<ButtonLink href={`/calls/${callId}/opening`}>Publish the tester call</ButtonLink>}
+          actions={<ButtonLink href={callPageHref(callId, "setUp")}>Publish the tester call</ButtonLink>}
         >
           Once it is, people can apply. Those you accept appear here, each in the size that best fits their measurements
           and preferences.
@@ -37,7 +38,7 @@ export function PlacesEmpty({ callId, missing, applicants }: PlacesEmptyProps) {
       return (
         <EmptyState
           title="No tester spots yet"
-          actions={<ButtonLink href={`/calls/${callId}/opening`}>Set tester spots</ButtonLink>}
+          actions={<ButtonLink href={callPageHref(callId, "setUp")}>Set tester spots</ButtonLink>}
         >
           Enter how many testers you want in each size.
         </EmptyState>
@@ -46,7 +47,7 @@ export function PlacesEmpty({ callId, missing, applicants }: PlacesEmptyProps) {
       return (
         <EmptyState
           title={applicants === 0 ? "Nobody has applied yet" : "You haven’t accepted anyone yet"}
-          actions={<ButtonLink href={`/calls/${callId}/applications`}>See applications</ButtonLink>}
+          actions={<ButtonLink href={callPageHref(callId, "applications")}>See applications</ButtonLink>}
         >
           {applicants === 0
             ? "People who apply appear here once you accept them."

@@ -78,7 +78,7 @@ function PlacingState({ callId, status, isShown }: PlacingStateProps) {
               ? "Applications, testers or sizes have changed. You see the previous state; the new one appears here as soon as it is ready."
               : "Sizes and testers appear here as soon as they are ready."}
           </p>
-          <WatchFor address={`/calls/${callId}/places/state`} />
+          <WatchFor address={`/calls/${callId}/sizes/state`} />
         </Notice>
       );
     case "failed":

@@ -3,7 +3,7 @@ import { formatLength } from "@/ui/format-length";
 import { Paging } from "@/ui/paging";
 import { TABLE, TABLE_HEAD, TableFrame } from "@/ui/table-frame";
 import type { BoardPerson } from "../board-people";
-import { differenceWords, fitWord } from "../fit-words";
+import { differenceWords, fitWord } from "../fit-copy";
 import type { LoadedBoard } from "../loaders";
 import { isDrawn } from "../placing-crowd";
 import type { StoredSize } from "../stored-placing";

@@ -5,7 +5,7 @@ import type { LoadedBoard } from "../loaders";
 import { BINS, isDrawn, reachOf } from "../placing-crowd";
 import type { Crowd, PersonMark } from "../stored-placing";
 import type { RulerBar, RulerPerson, RulerSize } from "./ruler-layout";
-import { STANDING_MARKS } from "./standing-words";
+import { STANDING_MARKS } from "./standing-copy";
 
 export interface Ruler {
   readonly sizes: readonly RulerSize[];

@@ -2,7 +2,7 @@ import type { FitInSize } from "@/engine/places";
 import type { LengthUnit } from "@/engine/units";
 import { Section } from "@/ui/section";
 import { Sheet } from "@/ui/sheet";
-import { differenceWords } from "../fit-words";
+import { differenceWords } from "../fit-copy";
 import type { LoadedBoard } from "../loaders";
 import type { StoredSide } from "../stored-placing";
 

@@ -1,6 +1,6 @@
 import type { CallDates } from "@/features/recruiting/listing/data";
 import type { TesterDates } from "@/features/recruiting/listing/schema";
-import { dueWords, startWords, type DueWords } from "../due-words";
+import { dueWords, startWords, type DueWords } from "../due-copy";
 
 interface DateListProps {
   readonly dates: CallDates<TesterDates>;

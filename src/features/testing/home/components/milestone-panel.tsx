@@ -1,5 +1,5 @@
 import type { LoadedTester } from "../loaders";
-import { dayIn } from "../due-words";
+import { dayIn } from "../due-copy";
 import { MilestoneForm } from "./milestone-form";
 import { PROGRESS_STATUS_LABELS } from "./progress-status-labels";
 

@@ -1,5 +1,5 @@
 import { ButtonLink } from "@/ui/button";
-import { dueWords } from "../due-words";
+import { dueWords } from "../due-copy";
 import type { NextThing } from "../next-thing";
 
 interface NextSheetProps {

@@ -1,6 +1,6 @@
 import Link from "next/link";
 import { EmptyState } from "@/ui/empty-state";
-import { dueWords } from "../due-words";
+import { dueWords } from "../due-copy";
 import type { OwnTest } from "../own-tests-data";
 
 const STATES: Readonly<Record<OwnTest["state"], string>> = {

@@ -52,7 +52,7 @@ export function TesterHome({ loaded, now, pageKey }: TesterHomeProps) {
           {tester.hasAccount ? null : (
             <HomeLink href={`${home}/password`}>Set a password to sign in from any device</HomeLink>
           )}
-          <HomeLink href={`${home}/kept`}>Your data, and who sees it</HomeLink>
+          <HomeLink href={`${home}/your-data`}>Your data, and who sees it</HomeLink>
         </ul>
       </Section>
     </>

@@ -4,7 +4,7 @@ import { startTransition, useActionState, useEffect, useRef, useState, type Form
 import { Button } from "@/ui/button";
 import { describedBy, Field, TextArea } from "@/ui/field";
 import { Notice } from "@/ui/notice";
-import { useKeptText } from "@/ui/use-kept-text";
+import { useKeptText } from "@/ui/use-stored-text";
 import { useTypedEarly } from "@/ui/use-typed-early";
 import { MAX_TEXT_LENGTH } from "../max-text-length";
 import type { SayAnswer } from "../say-answer";

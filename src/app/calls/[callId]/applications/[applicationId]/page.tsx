@@ -1,9 +1,9 @@
 import type { Metadata } from "next";
-import { shortName } from "@/features/recruiting/applications/application-board";
-import { Neighbours } from "@/features/recruiting/applications/components/list/neighbours";
-import { OneApplication } from "@/features/recruiting/applications/components/list/one-application";
-import { listQuerySchema } from "@/features/recruiting/applications/list-query";
-import { loadOneApplication } from "@/features/recruiting/applications/load-board";
+import { shortName } from "@/features/recruiting/applications/list/application-board";
+import { Neighbours } from "@/features/recruiting/applications/list/neighbours";
+import { OneApplication } from "@/features/recruiting/applications/list/one-application";
+import { listQuerySchema } from "@/features/recruiting/applications/list/list-query";
+import { loadOneApplication } from "@/features/recruiting/applications/list/load-board";
 import { CallPage } from "@/features/calls/components/call-page";
 import { loadCall } from "@/features/calls/loaders";
 

@@ -1,11 +1,11 @@
 import type { Metadata } from "next";
 import { patternChanges } from "@/engine/editing";
-import { PlanView } from "@/features/results/components/plan-view";
+import { PlanView } from "@/features/results/changes/plan-view";
 import { loadPlan } from "@/features/results/loaders";
 import { CallPage } from "@/features/calls/components/call-page";
 import { loadCall } from "@/features/calls/loaders";
 import { ChangeList } from "@/features/patterns/components/change-list";
-import { ruleWarnings } from "@/features/patterns/components/pattern-words";
+import { ruleWarnings } from "@/features/patterns/pattern-copy";
 
 export const metadata: Metadata = { title: "See what changes" };
 

@@ -1,9 +1,10 @@
 import type { Metadata } from "next";
 import Link from "next/link";
 import { CallPage } from "@/features/calls/components/call-page";
+import { callPageHref } from "@/features/calls/call-pages";
 import { loadCall } from "@/features/calls/loaders";
-import { PersonView } from "@/features/testing/home/components/progress/person-view";
-import { loadPerson } from "@/features/testing/home/progress-loaders";
+import { PersonView } from "@/features/testing/progress/person-view";
+import { loadPerson } from "@/features/testing/progress/progress-loaders";
 
 export const metadata: Metadata = { title: "A tester" };
 
@@ -26,7 +27,7 @@ export default async function TesterProgressPage({ params }: PageProps<"/calls/[
         </>
       ) : null}{" "}
       ·{" "}
-      <Link href={`/calls/${callId}/progress`} className="text-link">
+      <Link href={callPageHref(callId, "progress")} className="text-link">
         all testers
       </Link>
     </>

@@ -1,7 +1,7 @@
 import type { Metadata } from "next";
 import { CallPage } from "@/features/calls/components/call-page";
 import { loadCall } from "@/features/calls/loaders";
-import { AddForm } from "@/features/testing/home/components/progress/add-form";
+import { AddForm } from "@/features/testing/progress/add-form";
 import { Notice } from "@/ui/notice";
 import { notFound } from "next/navigation";
 

@@ -1,7 +1,7 @@
 import type { Metadata } from "next";
 import { notFound } from "next/navigation";
-import { MeasurementExplained } from "@/features/patterns/components/measurement-explained";
-import { MeasurementNeighbours } from "@/features/patterns/components/measurement-neighbours";
+import { MeasurementExplained } from "@/features/patterns/measurement/measurement-explained";
+import { MeasurementNeighbours } from "@/features/patterns/measurement/measurement-neighbours";
 import { PatternFrame } from "@/features/patterns/components/pattern-frame";
 import { loadPattern } from "@/features/patterns/loaders";
 import { ChoiceLinks } from "@/ui/choice-links";

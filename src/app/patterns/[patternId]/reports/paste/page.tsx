@@ -4,7 +4,7 @@ import { notFound } from "next/navigation";
 import { openCalls } from "@/features/calls/data";
 import { patternAccess } from "@/features/patterns/access";
 import { loadPattern } from "@/features/patterns/loaders";
-import { PasteReports } from "@/features/testing/report/components/paste-reports";
+import { PasteReports } from "@/features/testing/report/import/paste-reports";
 import { Page } from "@/ui/page";
 
 const TITLE = "Import reports";

@@ -1,7 +1,7 @@
 import type { Metadata } from "next";
 import Link from "next/link";
 import { patternChanges } from "@/engine/editing";
-import { RevisionEvidence } from "@/features/results/components/revision-evidence";
+import { RevisionEvidence } from "@/features/results/changes/revision-evidence";
 import { loadEvidence } from "@/features/results/loaders";
 import { ChangeList } from "@/features/patterns/components/change-list";
 import { PatternFrame } from "@/features/patterns/components/pattern-frame";

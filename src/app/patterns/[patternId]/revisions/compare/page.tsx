@@ -1,7 +1,7 @@
 import type { Metadata } from "next";
-import { CompareView } from "@/features/patterns/components/compare/compare-view";
+import { CompareView } from "@/features/patterns/compare/compare-view";
 import { PatternFrame } from "@/features/patterns/components/pattern-frame";
-import { loadComparison } from "@/features/patterns/compare-loaders";
+import { loadComparison } from "@/features/patterns/compare/compare-loaders";
 
 export const metadata: Metadata = { title: "Compare revisions" };
 

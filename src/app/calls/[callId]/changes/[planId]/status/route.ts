@@ -1,4 +1,4 @@
-import { isPlanDone } from "@/features/results/plan-data";
+import { isPlanDone } from "@/features/results/changes/plan-data";
 import { loadCall } from "@/features/calls/loaders";
 import { foundOr404 } from "@/server/found-or-404";
 import { readyAnswer } from "@/server/ready-answer";

@@ -1,0 +1,52 @@
+import type { Metadata } from "next";
+import { CALL_PAGES } from "@/features/calls/call-pages";
+import { CallPage } from "@/features/calls/components/call-page";
+import { loadCall } from "@/features/calls/loaders";
+import { AgreementVersions } from "@/features/recruiting/listing/set-up/agreement-versions";
+import { NoOpening } from "@/features/recruiting/listing/set-up/no-listing";
+import { OpeningForm } from "@/features/recruiting/listing/set-up/listing-form";
+import { agreements, editedOpening } from "@/features/recruiting/listing/edited-data";
+import { openingForm } from "@/features/recruiting/listing/set-up/listing-form-content";
+import { ButtonLink } from "@/ui/button";
+
+export const metadata: Metadata = { title: CALL_PAGES.setUp.name };
+
+export default async function OpeningPage({ params }: PageProps<"/calls/[callId]/set-up">) {
+  const { callId } = await params;
+  const loaded = await loadCall(callId);
+  const { access, call, revision, viewer, mayEdit } = loaded;
+  const [opening, versions] = await Promise.all([editedOpening(access), agreements(access)]);
+  const isOpen = call.status === "open";
+  if (opening === null)
+    return (
+      <CallPage loaded={loaded} page="setUp">
+        <NoOpening callId={callId} mayBegin={mayEdit && isOpen} isOpen={isOpen} />
+      </CallPage>
+    );
+  const isPublished = opening.publishedAt !== null;
+  return (
+    <CallPage
+      loaded={loaded}
+      page="setUp"
+
+      intro={
+        isPublished
+          ? "Published: everyone with the link can read it."
+          : "A draft: only you and your helpers can see it."
+      }
+      actions={
+        <ButtonLink href={`/open-calls/${callId}`} look="quiet">
+          {isPublished ? "See the public page" : "Preview the public page"}
+        </ButtonLink>
+      }
+    >
+      <OpeningForm
+        callId={callId}
+        opening={opening}
+        mayEdit={mayEdit && isOpen}
+        {...openingForm(revision.document, { opening, unit: viewer.unit })}
+      />
+      {versions.length > 0 ? <AgreementVersions versions={versions} /> : null}
+    </CallPage>
+  );
+}

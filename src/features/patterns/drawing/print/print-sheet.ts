@@ -1,0 +1,128 @@
+import type { PatternDocument, Size } from "@/engine/pattern";
+import { toCm, type LengthUnit } from "@/engine/units";
+import { formatExactLength } from "@/ui/format-exact-length";
+import { formatLength } from "@/ui/format-length";
+import { isPlanned, pieceBoards, type PieceBoard } from "../piece-board";
+import { markSign, partWords, pieceWords } from "../piece-copy";
+import { nestedBlock, shapeBlock } from "./shape-markup";
+import { element, escapeXml } from "./svg-markup";
+import { shelved, stacked, textBlock, type Block } from "./text-block";
+
+/** ISO 216 A4; a sheet with more on it is longer. */
+const PAGE_WIDTH_MM = 210;
+const PAGE_HEIGHT_MM = 297;
+const MARGIN_MM = 12;
+const INNER_WIDTH_MM = PAGE_WIDTH_MM - 2 * MARGIN_MM;
+const LEAST_BLOCK_MM = 88;
+const GAP_MM = 8;
+const SCALES = [2, 5, 10, 20, 50, 100, 1000, 10_000, 100_000];
+
+const TITLE = { sizeMm: 6, isBold: true };
+const HEADING = { sizeMm: 4, isBold: true };
+const TEXT = { sizeMm: 3 };
+
+interface PrintSheetProps {
+  readonly pattern: PatternDocument;
+  /** One size, or all of them nested. */
+  readonly sizes: readonly Size[];
+  readonly isAllSizes: boolean;
+  readonly unit: LengthUnit;
+}
+
+/** The pieces as a schematic to print: a standalone SVG document in millimetres with a stated scale. */
+export function printSheet(props: PrintSheetProps): string {
+  const { pattern, sizes, isAllSizes } = props;
+  const boards = pieceBoards(pattern);
+  const scale = scaleFor(boards);
+  const named = isAllSizes ? "all sizes" : sizes.map(({ label }) => label).join("");
+  const title = `${pattern.name}, ${named}`;
+  const content = stacked(
+    [
+      textBlock(title, INNER_WIDTH_MM, TITLE),
+      scaleBlock(scale, props.unit),
+      shelved(
+        boards.map((board) => pieceBlock(board, scale, props)),
+        INNER_WIDTH_MM,
+        GAP_MM,
+      ),
+    ],
+    GAP_MM / 2,
+  );
+  const height = Math.max(PAGE_HEIGHT_MM, Math.ceil(content.heightMm + 2 * MARGIN_MM));
+  const root = {
+    xmlns: "http://www.w3.org/2000/svg",
+    width: `${PAGE_WIDTH_MM}mm`,
+    height: `${height}mm`,
+    viewBox: `0 0 ${PAGE_WIDTH_MM} ${height}`,
+    "font-family": "'Source Sans 3', 'Helvetica Neue', Arial, sans-serif",
+  };
+  const paper = element("rect", { width: PAGE_WIDTH_MM, height, fill: "#fff" });
+  return `<?xml version="1.0" encoding="UTF-8"?>\n${element("svg", root, [element("title", {}, escapeXml(title)), paper, content.at(MARGIN_MM, MARGIN_MM)].join("\n"))}\n`;
+}
+
+/** The largest usual scale at which the widest piece of any size fits on the sheet: one for all sizes of a pattern. */
+function scaleFor(boards: readonly PieceBoard[]): number {
+  const widestCm = Math.max(0, ...boards.flatMap(({ shapes }) => shapes.map(({ shape }) => shape.widthCm)));
+  const room = INNER_WIDTH_MM - 4;
+  return SCALES.find((scale) => (widestCm * 10) / scale <= room) ?? (widestCm * 10) / room;
+}
+
+function scaleBlock(scale: number, unit: LengthUnit): Block {
+  const barCm = toCm(unit === "cm" ? 20 : 8, unit);
+  const barMm = (barCm * 10) / scale;
+  const bar = (x: number, y: number) =>
+    element("path", { d: `M${x} ${y}v2h${barMm}v-2`, fill: "none", stroke: "#000", "stroke-width": 0.3 });
+  const words = `Scale 1:${scale}. The bar shows ${formatExactLength(barCm, unit)} ${unit} of the garment; printed at full size it is ${Math.round(barMm * 10) / 10} mm long.`;
+  return stacked([textBlock(words, INNER_WIDTH_MM, TEXT), { widthMm: barMm, heightMm: 3, at: bar }], 1);
+}
+
+function pieceBlock(board: PieceBoard, scale: number, { pattern, sizes, isAllSizes, unit }: PrintSheetProps): Block {
+  const shown = board.shapes.filter(({ size }) => sizes.includes(size));
+  const shapes = shown.map(({ size, shape }) => ({ label: size.label, shape }));
+  const [only] = shown;
+  if (only === undefined) return stacked([], 0);
+  const drawing = isAllSizes ? nestedBlock(shapes, { scale }) : shapeBlock(only.shape, { scale, unit });
+  const widthMm = Math.min(INNER_WIDTH_MM, Math.max(LEAST_BLOCK_MM, drawing.widthMm));
+  const text = (words: string) => textBlock(words, widthMm, TEXT);
+  const says = isAllSizes ? sizeLines(shapes, unit) : partLines(board, only, unit);
+  return stacked(
+    [
+      textBlock(board.piece.label, widthMm, HEADING),
+      text(pieceWords(pattern, board.piece, board.noun)),
+      drawing,
+      ...says.map(text),
+    ],
+    1.5,
+  );
+}
+
+type Shown = PieceBoard["shapes"][number];
+
+function sizeLines(shapes: readonly { readonly label: string; readonly shape: Shown["shape"] }[], unit: LengthUnit) {
+  return shapes.map(({ label, shape: { isToScale, widthCm, heightCm } }) =>
+    isToScale
+      ? `${label}: ${formatLength(widthCm, unit)} wide, ${formatLength(heightCm, unit)} high.`
+      : `${label}: its shape is unknown.`,
+  );
+}
+
+/** The text below a schematic: its letters, its parts, and where it is only a sketch. */
+function partLines({ parts, noun }: PieceBoard, { size, shape }: Shown, unit: LengthUnit): string[] {
+  const letters = shape.lines.map(
+    ({ letter, label, cm }) => `${letter}: ${label}${cm === null ? "" : `, ${formatLength(cm, unit)}`}`,
+  );
+  const worked = parts.flatMap((part, index) =>
+    part
+      .filter((inSize) => inSize.size === size)
+      .map((inSize) => {
+        const { sized, shape: drawn } = inSize;
+        const sign = isPlanned(inSize) ? "" : `${markSign("fault")} `;
+        const numbers = sized.counts === null ? "" : `${partWords(sized.counts, { lengths: drawn, noun, unit })}. `;
+        return `${sign}${parts.length > 1 ? `Part ${index + 1}: ` : ""}${numbers}${sized.message}`;
+      }),
+  );
+  const rough = shape.isToScale
+    ? shape.marks.filter(({ kind }) => kind === "step").map(({ kind, message }) => `${markSign(kind)} ${message}`)
+    : [`Sketch, not to scale. ${shape.sketchReasons.join(" ")}`];
+  return [...letters, ...worked, ...rough];
+}

@@ -1,0 +1,98 @@
+import type { PatternDraft } from "@/engine/editing";
+import { keepDraft } from "../actions";
+import { dropBackup, readBackup, writeBackup } from "./draft-backup";
+
+export type DraftStatus =
+  | { readonly kind: "resting" | "saving" | "late" }
+  | { readonly kind: "saved"; readonly at: Date }
+  | { readonly kind: "unsent"; readonly says: string };
+
+interface Beginning {
+  readonly patternId: string;
+  readonly content: PatternDraft | null;
+  readonly version: number;
+  readonly baseNumber: number;
+}
+
+export interface DraftSaver {
+  /** Stores the draft in this browser at once, and on the server after a pause. */
+  readonly edit: (content: PatternDraft | null) => void;
+  /** @returns the version that the server has, null where the draft could not be saved. */
+  readonly send: () => Promise<number | null>;
+  /**
+   * Sends what this browser still stores from an earlier visit, and again once the connection is back.
+   *
+   * @param onContent called with it.
+   * @returns a function that stops listening.
+   */
+  readonly resume: (onContent: (content: PatternDraft | null) => void) => () => void;
+}
+
+const PAUSE_MS = 700;
+const OFFLINE = "No connection. Your edits are stored in this browser and will be saved when you are online again.";
+
+/** Saves a pattern that is being edited; the server's version goes with each save. */
+export function draftSaver(
+  { patternId, content, version, baseNumber }: Beginning,
+  onStatus: (status: DraftStatus) => void,
+): DraftSaver {
+  let latest = { content, version, baseNumber };
+  let saved = content;
+  let timer: ReturnType<typeof setTimeout> | undefined;
+  let sending: Promise<number | null> | null = null;
+
+  const sendAll = async (): Promise<number | null> => {
+    while (latest.content !== saved) {
+      const sent = latest;
+      onStatus({ kind: "saving" });
+      const answer = await keepDraft(patternId, sent).catch(() => ({ status: "failed" as const, says: OFFLINE }));
+      if (answer.status === "failed") {
+        onStatus({ kind: "unsent", says: answer.says });
+        return null;
+      }
+      if (answer.status === "late") {
+        dropBackup(patternId);
+        onStatus({ kind: "late" });
+        return null;
+      }
+      saved = sent.content;
+      latest = { ...latest, version: answer.version };
+      onStatus({ kind: "saved", at: new Date() });
+    }
+    dropBackup(patternId);
+    return latest.version;
+  };
+
+  // One request at a time; the next includes everything typed in the meantime.
+  const send = async (): Promise<number | null> => {
+    clearTimeout(timer);
+    sending ??= sendAll().finally(() => {
+      sending = null;
+    });
+    return await sending;
+  };
+
+  const edit = (next: PatternDraft | null) => {
+    latest = { ...latest, content: next };
+    writeBackup(patternId, latest);
+    clearTimeout(timer);
+    timer = setTimeout(() => void send(), PAUSE_MS);
+  };
+
+  const resume = (onContent: (content: PatternDraft | null) => void) => {
+    const backup = readBackup(patternId);
+    if (backup !== null) {
+      latest = backup;
+      onContent(backup.content);
+      void send();
+    }
+    const online = () => (readBackup(patternId) ? void send() : undefined);
+    window.addEventListener("online", online);
+    return () => {
+      window.removeEventListener("online", online);
+      clearTimeout(timer);
+    };
+  };
+
+  return { edit, send, resume };
+}

@@ -1,0 +1,42 @@
+"use client";
+
+import { useMemo } from "react";
+import { drawPieces } from "@/engine/drawing";
+import type { ShapedDraft } from "@/engine/editing";
+import { fullWidthCm } from "../drawing/drawing-scale";
+import { PieceDrawing } from "../drawing/piece-drawing";
+import { PieceNotes } from "../drawing/piece-notes";
+import { useEditing } from "./editing";
+import type { DraftPiece } from "./piece-edit";
+
+const NUMBER = new Intl.NumberFormat("en-GB");
+
+/** A piece in the chosen size: its schematic and the number of stitches worked. */
+export function PieceInNumbers({ shaped, piece }: { readonly shaped: ShapedDraft; readonly piece: DraftPiece }) {
+  const { size, pattern, unit } = useEditing("size", "pattern", "unit");
+  const shape = useMemo(() => drawPieces(shaped.drawn, size)[0], [shaped, size]);
+  const label = pattern.sizes.find(({ id }) => id === size)?.label ?? size;
+  if (shape === undefined) return null;
+  return (
+    <figure className="xl:sticky xl:top-4 xl:self-start">
+      <PieceDrawing
+        shape={shape}
+        title={`${piece.label || "This piece"} in ${label}`}
+        unit={unit}
+        fullWidthCm={fullWidthCm([shape])}
+      />
+      <figcaption className="mt-3">
+        <p className="numbers text-sm">
+          {shaped.stitches === null
+            ? `Give all its counts numbers to see the stitches worked in ${label}.`
+            : `${NUMBER.format(shaped.stitches)} stitches worked in ${label}, ${madeWords(piece)}.`}
+        </p>
+        <PieceNotes shape={shape} />
+      </figcaption>
+    </figure>
+  );
+}
+
+function madeWords({ made }: DraftPiece): string {
+  return String(made).trim() === "1" ? "in one piece" : `in all ${made} pieces`;
+}

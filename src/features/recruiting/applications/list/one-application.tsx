@@ -1,0 +1,125 @@
+import { Section } from "@/ui/section";
+import { TABLE, TABLE_HEAD, TABLE_ROW, TableFrame } from "@/ui/table-frame";
+import { Day } from "@/ui/day";
+import { formatLength } from "@/ui/format-length";
+import type { ListedApplication } from "./application-board";
+import { EXPERIENCE_WORDS, TERMS_WORDS } from "../apply/apply-copy";
+import { bodyLabel } from "../apply/asked-of-applicants";
+import { differenceWords, fitSentence, wishWords } from "./fit-copy";
+import { placeWords } from "./place-copy";
+import { Fact, Facts } from "../fact";
+import { sizeLabel } from "../own/stored-list";
+import { Decision } from "./decision";
+import type { ListShown } from "./shown-application";
+
+interface OneApplicationProps {
+  readonly application: ListedApplication;
+  readonly shown: ListShown;
+}
+
+/** One application in full. */
+export function OneApplication({ application, shown }: OneApplicationProps) {
+  const { withdrawnAt, tester } = application;
+  if (withdrawnAt !== null)
+    return (
+      <p>
+        Withdrawn on <Day at={withdrawnAt} />, so its details are not shown. They can resubmit it while applications are
+        open.
+      </p>
+    );
+  return (
+    <>
+      <div className="mb-8 flex flex-wrap items-center gap-x-6 gap-y-3">
+        <Decision given={application} callId={shown.mayDecide ? shown.callId : null} />
+        {tester === null ? null : (
+          <p className="font-semibold">
+            This applicant {placeWords(tester.state, sizeLabel(shown.pattern, tester.size))}.
+          </p>
+        )}
+      </div>
+      <Section title="Body and sizes" intro={fitSentence(application)}>
+        <BodyTable application={application} shown={shown} />
+        <p className="mt-4 mb-6 wrap-anywhere">
+          Would make {wishWords(application, shown.pattern)}.
+          {application.document.forAnother
+            ? " The measurements are somebody else’s: they make the garment for them."
+            : null}
+        </p>
+        {application.fits.length === 0 ? null : <FitTable application={application} shown={shown} />}
+      </Section>
+      <Section title="Their answers">
+        <div className="max-w-3xl">
+          <Answers application={application} />
+        </div>
+      </Section>
+    </>
+  );
+}
+
+function BodyTable({ application: { measurements, typed }, shown: { pattern, unit } }: OneApplicationProps) {
+  return (
+    <ul className="numbers">
+      {Object.entries(measurements ?? {}).map(([id, cm]) => (
+        <li key={id} className="wrap-anywhere">
+          {bodyLabel(pattern, id)} <span className="font-semibold">{formatLength(cm, unit)}</span>
+          {typed[id] ? <span className="text-soft">, typed “{typed[id]}”</span> : null}
+        </li>
+      ))}
+    </ul>
+  );
+}
+
+function FitTable({ application, shown }: OneApplicationProps) {
+  return (
+    <TableFrame label="How the body fits each size">
+      <table className={TABLE}>
+        <thead className={TABLE_HEAD}>
+          <tr>
+            <th scope="col">Size</th>
+            <th scope="col">Body compared with the size</th>
+            <th scope="col">Fits</th>
+            <th scope="col">Would make it</th>
+          </tr>
+        </thead>
+        <tbody>
+          {application.fits.map((fit) => (
+            <tr key={fit.size} className={TABLE_ROW}>
+              <th scope="row" className="font-semibold">
+                {fit.label}
+              </th>
+              <td>{differenceWords(fit, shown)}</td>
+              <td>{fit.isWithinReach ? "✓ yes" : "no"}</td>
+              <td>{fit.isAccepted ? "✓ yes" : "no"}</td>
+            </tr>
+          ))}
+        </tbody>
+      </table>
+    </TableFrame>
+  );
+}
+
+function Answers({ application }: Pick<OneApplicationProps, "application">) {
+  const { name, email, document, createdAt, agreementVersion } = application;
+  return (
+    <Facts>
+      <Fact label="Name">{name}</Fact>
+      <Fact label="E-mail">
+        <a href={`mailto:${email}`} className="text-link">
+          {email}
+        </a>
+      </Fact>
+      <Fact label="Yarn">{document.yarn}</Fact>
+      <Fact label="Needle or hook">{document.tool}</Fact>
+      <Fact label="Terms and unit">
+        {TERMS_WORDS[document.terms]} terms, {document.unit === "in" ? "inches" : "centimetres"}
+      </Fact>
+      <Fact label="Testing experience">{EXPERIENCE_WORDS[document.experience]}</Fact>
+      <Fact label="Social media">{document.handle}</Fact>
+      <Fact label="What they have made">{document.pastWork}</Fact>
+      <Fact label="Time zone">{document.timeZone ?? ""}</Fact>
+      <Fact label="Agreed to">
+        The agreement, version {agreementVersion}, on <Day at={createdAt} />
+      </Fact>
+    </Facts>
+  );
+}

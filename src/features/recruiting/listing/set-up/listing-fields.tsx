@@ -1,0 +1,135 @@
+import { Section } from "@/ui/section";
+import { Sheet } from "@/ui/sheet";
+import { bodyField, type AskableMeasurement } from "../field-names";
+import type { OpeningFormState } from "./listing-form-state";
+import { SpotFields, type SpotAdvice } from "./spot-fields";
+import { ChoiceField, DayField, LineField, TextField, ZoneField } from "./typed-field";
+
+/** What the form shows besides what was typed. */
+export interface OpeningContent {
+  readonly sizes: readonly { readonly id: string; readonly label: string; readonly made: string }[];
+  readonly body: readonly AskableMeasurement[];
+  readonly advice: SpotAdvice;
+}
+
+interface OpeningFieldsProps extends OpeningContent {
+  readonly state: OpeningFormState;
+}
+
+/** All fields of a listing, section by section. */
+export function OpeningFields({ state, sizes, body, advice }: OpeningFieldsProps) {
+  return (
+    <>
+      <Section title="The test">
+        <Sheet className="pb-1 sm:pb-1">
+          <LineField state={state} name="title" label="Title" />
+          <TextField
+            state={state}
+            name="introduction"
+            label="Introduction (optional)"
+            hint="What the garment is, and which testers you are looking for."
+          />
+        </Sheet>
+      </Section>
+      <Section title="Sizes and testers">
+        <Sheet>
+          <SpotFields state={state} sizes={sizes} advice={advice} />
+        </Sheet>
+      </Section>
+      <Section
+        title="Dates"
+        intro="Everybody sees them in your time zone and in their own. A deadline ends at midnight."
+      >
+        <DayFields state={state} />
+      </Section>
+      <Section title="The work">
+        <WorkFields state={state} />
+      </Section>
+      <Section title="Applications">
+        <ApplicationFields state={state} body={body} />
+      </Section>
+      <Section
+        title="Agreement"
+        intro="Everybody who applies agrees to this text; the version and the time are recorded. If you change the text, the new version applies to everybody who applies after that."
+      >
+        <Sheet className="pb-1 sm:pb-1">
+          <TextField state={state} name="agreement" label="What testers agree to" rows={7} />
+        </Sheet>
+      </Section>
+    </>
+  );
+}
+
+function DayFields({ state }: Pick<OpeningFieldsProps, "state">) {
+  return (
+    <Sheet className="grid gap-x-6 pb-1 sm:grid-cols-2 sm:pb-1">
+      <div className="sm:col-span-2 sm:max-w-sm">
+        <ZoneField state={state} name="timeZone" label="Time zone" hint="Region and city, such as Europe/Lisbon." />
+      </div>
+      <DayField state={state} name="applyUntil" label="Last day to apply" />
+      <DayField state={state} name="startOn" label="Testers start on" />
+      <DayField state={state} name="swatchBy" label="Swatches by" />
+      <DayField state={state} name="reportBy" label="Reports by" />
+    </Sheet>
+  );
+}
+
+function WorkFields({ state }: Pick<OpeningFieldsProps, "state">) {
+  return (
+    <Sheet className="pb-1 sm:pb-1">
+      <TextField state={state} name="asks" label="What testers do and send" />
+      <div className="grid gap-x-6 sm:grid-cols-2">
+        <TextField state={state} name="yarn" label="Yarn (optional)" />
+        <TextField state={state} name="tools" label="Needle or hook (optional)" />
+      </div>
+      <TextField
+        state={state}
+        name="gives"
+        label="What testers get"
+        hint="For example the finished pattern, yarn, a fee or their name in the pattern. If nothing, say so."
+        rows={3}
+      />
+    </Sheet>
+  );
+}
+
+const ASKED = [
+  { value: "", label: "not asked for" },
+  { value: "asked", label: "asked for" },
+];
+const DECIDES = { value: "fit", label: "asked for, decides the size" };
+
+function ApplicationFields({
+  state,
+  body,
+}: {
+  readonly state: OpeningFormState;
+  readonly body: readonly AskableMeasurement[];
+}) {
+  return (
+    <Sheet className="pb-1 sm:pb-1">
+      <p className="mb-4 max-w-3xl text-soft">
+        Body measurements are private: only you and this pattern’s helpers see them. Ask only for those you need.
+      </p>
+      <div className="grid items-start gap-x-6 sm:grid-cols-2 lg:grid-cols-3">
+        {body.map(({ id, label, decides }) => (
+          <ChoiceField
+            key={id}
+            state={state}
+            name={bodyField(id)}
+            label={label}
+            hint={decides ? undefined : "Not every size has this measurement, so it cannot decide the size."}
+            choices={decides ? [...ASKED, DECIDES] : ASKED}
+          />
+        ))}
+      </div>
+      <LineField
+        state={state}
+        name="mostApplications"
+        numeric
+        label="Maximum number of applications (optional)"
+        hint="When it is reached, nobody else can apply. Leave empty for no limit."
+      />
+    </Sheet>
+  );
+}

@@ -1,0 +1,37 @@
+import { testersNeeded } from "@/engine/gaps";
+import { ownValue, type PatternDocument } from "@/engine/pattern";
+import type { LengthUnit } from "@/engine/units";
+import { formatLength } from "@/ui/format-length";
+import type { OpeningContent } from "./listing-fields";
+import type { OpeningFormProps } from "./listing-form";
+import type { EditedOpening } from "../edited-data";
+import { askableMeasurements } from "../field-names";
+import { usualInvitations } from "../usual-invitations";
+import { wholeOpening } from "../complete-listing";
+
+/** The most testers of one size for which the form says how many to invite. */
+const MAX_ADVISED = 40;
+
+type FormContent = OpeningContent & Pick<OpeningFormProps, "open">;
+
+/** What the listing's form shows besides what was typed. */
+export function openingForm(
+  pattern: PatternDocument,
+  { opening, unit }: { readonly opening: EditedOpening; readonly unit: LengthUnit },
+): FormContent {
+  const body = askableMeasurements(pattern);
+  const sizedBy = body.find(({ id }) => id === pattern.sizeBy)?.label ?? pattern.sizeBy;
+  const whole = wholeOpening(opening.typed, { pattern, now: new Date(), published: null });
+  return {
+    sizes: pattern.sizes.map(({ id, label, body: made }) => {
+      const cm = ownValue(made, pattern.sizeBy);
+      return { id, label, made: cm === undefined ? "" : `${sizedBy} ${formatLength(cm, unit)}` };
+    }),
+    body,
+    advice: {
+      needed: testersNeeded(pattern),
+      invitations: Array.from({ length: MAX_ADVISED + 1 }, (_, finishers) => usualInvitations(finishers)),
+    },
+    open: whole.ok ? [] : whole.faults,
+  };
+}

@@ -1,0 +1,45 @@
+"use client";
+
+import { useActionState } from "react";
+import type { Failure } from "@/server/action";
+import { Button, type ButtonLook } from "@/ui/button";
+import { useBrowserZone } from "@/ui/use-browser-zone";
+import { beginCallOpening, openNewCall } from "./listing-actions";
+
+/** Creates a call for a pattern. @param formKey identifies this form, so that sending it twice creates one call. */
+export function NewCall({ patternId, formKey }: { readonly patternId: string; readonly formKey: string }) {
+  return <CreateForm action={openNewCall} sends={{ patternId, formKey }} button="New test" look="quiet" />;
+}
+
+/** Creates a listing for a call that has none. */
+export function CreateListing({ callId }: { readonly callId: string }) {
+  return <CreateForm action={beginCallOpening} sends={{ callId }} button="Write a listing" />;
+}
+
+interface CreateFormProps {
+  readonly action: (last: Failure | undefined, form: FormData) => Promise<Failure | undefined>;
+  readonly sends: Readonly<Record<string, string>>;
+  readonly button: string;
+  readonly look?: ButtonLook;
+}
+
+/** Sends the browser’s time zone along, if scripts run. */
+function CreateForm({ action, sends, button, look }: CreateFormProps) {
+  const [failed, send, pending] = useActionState(action, undefined);
+  const timeZone = useBrowserZone() ?? "";
+  return (
+    <form action={send}>
+      {Object.entries({ ...sends, timeZone }).map(([name, value]) => (
+        <input key={name} type="hidden" name={name} value={value} />
+      ))}
+      <Button type="submit" look={look} disabled={pending}>
+        {pending ? "One moment …" : button}
+      </Button>
+      {failed ? (
+        <p role="alert" className="mt-2 text-sm font-semibold text-thread">
+          ▲ {failed.says}
+        </p>
+      ) : null}
+    </form>
+  );
+}

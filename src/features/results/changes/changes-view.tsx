@@ -1,0 +1,102 @@
+import Link from "next/link";
+import type { LengthUnit } from "@/engine/units";
+import { callPageHref } from "@/features/calls/call-pages";
+import { Notice } from "@/ui/notice";
+import { Section } from "@/ui/section";
+import { fitBoard } from "../fit/fit-board";
+import { easeWords, fitSentence } from "../fit/fit-copy";
+import type { Results } from "../loaders";
+import { proposals } from "./proposals";
+import type { PageParts } from "../schema";
+import type { PanelCall } from "../gaps/cell-panel";
+import { NothingNamed } from "./nothing-named";
+import { ProposalCard } from "./proposal-card";
+import { ProposalForm } from "./proposal-form";
+
+interface ChangesViewProps {
+  readonly results: Results<PageParts<"changes">>;
+  readonly call: PanelCall;
+  readonly unit: LengthUnit;
+  /** The newest revision's number. */
+  readonly baseNumber: number;
+  readonly formKey: string;
+}
+
+/** What the test suggests changing: each cause to accept or leave, and what testers say about the fit. */
+export function ChangesView({ results, call, unit, baseNumber, formKey }: ChangesViewProps) {
+  const found = proposals({ ...results, unit });
+  return (
+    <>
+      {call.mayEdit || found.length === 0 ? null : (
+        <Notice>You can see the proposals. Only the pattern’s owner or an editor can accept them.</Notice>
+      )}
+      {found.length === 0 ? (
+        <NothingNamed {...{ results, call, unit }} />
+      ) : (
+        <Section
+          title={
+            found.length === 1
+              ? "One thing to change"
+              : `${numberWord(found.length)} things to change, most certain first`
+          }
+          intro="Each is one number, or one place in the instructions, that would explain what came out different from the pattern. Accept it or leave it."
+        >
+          {call.mayEdit ? (
+            <ProposalForm callId={call.callId} {...{ baseNumber, formKey }} proposals={found} />
+          ) : (
+            <ol className="grid gap-5">
+              {found.map((proposal, index) => (
+                <ProposalCard key={proposal.sentence} {...{ proposal, index }} chosen={null} />
+              ))}
+            </ol>
+          )}
+        </Section>
+      )}
+      <FitAdvice {...{ results, call, unit }} />
+    </>
+  );
+}
+
+function numberWord(count: number): string {
+  return ["No", "One", "Two", "Three"][count] ?? String(count);
+}
+
+function FitAdvice({ results, call, unit }: Pick<ChangesViewProps, "results" | "call" | "unit">) {
+  const { pattern } = results;
+  const advice = fitBoard(results).flatMap((area) =>
+    area.findings.map((finding) => ({
+      sentence: fitSentence(finding, area, pattern),
+      ease: easeWords(finding, pattern, unit),
+    })),
+  );
+  if (advice.length === 0) return null;
+  return (
+    <div className="mt-12">
+      <Section title="Sizes that come out as planned but don’t fit">
+        <ul className="grid gap-3">
+          {advice.map(({ sentence, ease }) => (
+            <li key={sentence} className="numbers rounded-sheet border border-line bg-sheet p-5 wrap-anywhere">
+              <p className="font-serif text-lg leading-snug">{sentence}</p>
+              <p className="mt-2">
+                {ease}{" "}
+                <Link href={callPageHref(call.callId, "fit")} className="text-link">
+                  See the fit notes
+                </Link>
+                {call.mayEdit ? (
+                  <>
+                    {" "}
+                    or{" "}
+                    <Link href={`/patterns/${call.patternId}/edit`} className="text-link">
+                      change the ease
+                    </Link>
+                  </>
+                ) : null}
+                .
+              </p>
+            </li>
+          ))}
+        </ul>
+      </Section>
+    </div>
+  );
+}

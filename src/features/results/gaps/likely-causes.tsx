@@ -1,0 +1,97 @@
+import Link from "next/link";
+import type { Cause } from "@/engine/gaps";
+import type { PatternDocument } from "@/engine/pattern";
+import type { LengthUnit } from "@/engine/units";
+import { callPageHref } from "@/features/calls/call-pages";
+import { ButtonLink } from "@/ui/button";
+import { Section } from "@/ui/section";
+import { causeSentence, rivalWords, shareWords } from "../cause-copy";
+import type { GapBoard } from "./gap-board";
+import { tellApartWords } from "../changes/proposal-copy";
+import type { Show } from "../schema";
+import { CauseMark } from "./cause-mark";
+
+interface LikelyCausesProps {
+  readonly causes: readonly Cause[];
+  readonly pattern: PatternDocument;
+  readonly board: GapBoard;
+  readonly unit: LengthUnit;
+  readonly show: Show;
+  readonly callId: string;
+  readonly addressOf: (show: Show) => string;
+}
+
+/** The likely causes of the differences, best first, each with a link to its cells. */
+export function LikelyCauses({ causes, callId, ...rest }: LikelyCausesProps) {
+  if (causes.length === 0) return null;
+  return (
+    <Section
+      title="Likely causes"
+      actions={
+        <Link href={callPageHref(callId, "method")} className="text-link text-sm">
+          How causes are found
+        </Link>
+      }
+    >
+      <ol className="grid gap-3 lg:grid-cols-3">
+        {causes.map((cause, index) => (
+          <LikelyCause
+            key={`${cause.kind} ${cause.id} ${cause.size ?? ""} ${cause.direction ?? ""}`}
+            {...{ cause, ...rest }}
+            number={index + 1}
+          />
+        ))}
+      </ol>
+      <p className="mt-4">
+        <ButtonLink href={callPageHref(callId, "changes")}>See suggested changes</ButtonLink>
+      </p>
+    </Section>
+  );
+}
+
+interface LikelyCauseProps extends Omit<LikelyCausesProps, "causes" | "callId"> {
+  readonly cause: Cause;
+  readonly number: number;
+}
+
+function LikelyCause({ cause, number, pattern, board, unit, show, addressOf }: LikelyCauseProps) {
+  const cells = board.rows.flatMap((row) => row.cells).filter(({ causes }) => causes.includes(number)).length;
+  const own = number === 1 ? "cause-1" : number === 2 ? "cause-2" : "cause-3";
+  const tied = cause.rivals.filter((rival) => rival.tied);
+  const others = cause.rivals.filter((rival) => !rival.tied);
+  return (
+    <li
+      id={`cause-${number}`}
+      className="numbers scroll-mt-4 rounded-sheet border border-line border-l-4 border-l-thread bg-sheet px-4 py-3"
+    >
+      <p className="font-serif text-lg leading-snug">
+        <CauseMark number={number} /> {causeSentence(cause, pattern, unit)}
+      </p>
+      <p className="mt-1.5 text-sm text-soft">
+        {shareWords(cause.explains)}{" "}
+        {cells === 0 ? null : (
+          <Link
+            href={addressOf(show === own ? undefined : own)}
+            scroll={false}
+            aria-current={show === own ? "true" : undefined}
+            className="text-link whitespace-nowrap"
+          >
+            {show === own ? "Show all again" : `Show its ${cells === 1 ? "cell" : `${cells} cells`}`}
+          </Link>
+        )}
+      </p>
+      {tied.length === 0 ? null : (
+        <p className="mt-1.5 text-sm text-soft">
+          It could equally be {tied.map((rival) => rivalWords(rival, pattern)).join(", or ")}.{" "}
+          {tellApartWords([cause, ...tied], pattern)}
+        </p>
+      )}
+      {others.length === 0 ? null : (
+        <details className="mt-1.5 text-sm text-soft">
+          <summary className="text-link inline-block cursor-pointer">Nearly as likely</summary>
+          <p className="mt-1">{others.map((rival) => rivalWords(rival, pattern)).join("; ")}.</p>
+        </details>
+      )}
+    </li>
+  );
+}

@@ -1,0 +1,34 @@
+import type { PatternDocument } from "@/engine/pattern";
+import type { LengthUnit } from "@/engine/units";
+import { csvText } from "@/server/csv-text";
+import { lengthCell } from "@/ui/length-cell";
+import type { TesterParts } from "../schema";
+
+/** Every reading of the test from target to difference, a line per reading, lengths as shown in the reader's unit. */
+export function stepsCsv(
+  testers: readonly TesterParts<"steps">[],
+  { pattern, unit }: { pattern: PatternDocument; unit: LengthUnit },
+): string {
+  const sizes = new Map(pattern.sizes.map(({ id, label }) => [id, label]));
+  const measurements = new Map(pattern.measurements.map((measurement) => [measurement.id, measurement]));
+  const length = (cm: number | null) => lengthCell(cm, unit);
+  const lines = testers.flatMap(({ name, size, readings }) =>
+    readings.map(({ step, notCounted }) => {
+      const measurement = measurements.get(step.measurement);
+      return {
+        tester: name,
+        size: sizes.get(size) ?? size,
+        letter: measurement?.letter ?? "",
+        measurement: measurement?.label ?? step.measurement,
+        [`target (${unit})`]: length(step.targetCm),
+        [`planned (${unit})`]: length(step.designCm),
+        [`from different counts (${unit})`]: length(step.workedStepCm),
+        [`from own gauge (${unit})`]: length(step.gaugeStepCm),
+        [`difference (${unit})`]: length(step.gapCm),
+        [`measured (${unit})`]: length(step.readingCm),
+        included: notCounted === null ? "yes" : "no",
+      };
+    }),
+  );
+  return csvText(lines);
+}

@@ -1,0 +1,119 @@
+import type { PatternDocument } from "@/engine/pattern";
+import type { LengthUnit } from "@/engine/units";
+import { gaugeNumber, gaugeWidth } from "@/ui/format-gauge";
+import { rowsWord, toolSizeWord, toolWords } from "../craft-copy";
+import type { FabricSwatches, StatedGauge, SwatchRow } from "./swatch-view";
+
+interface Telling {
+  readonly craft: PatternDocument["craft"];
+  readonly unit: LengthUnit;
+}
+
+/** With fewer swatches no statement about a stated gauge is made. */
+const MIN_SWATCHES = 3;
+
+/** What is counted in a direction of a fabric: stitches, rows or rounds. */
+export function countedWord({ direction }: StatedGauge, { fabric }: FabricSwatches): string {
+  return direction === "stitches" ? "stitches" : rowsWord(fabric);
+}
+
+/** What the swatches show about a stated gauge, in one sentence. */
+export function gaugeVerdict(gauge: StatedGauge, swatches: FabricSwatches, unit: LengthUnit): string {
+  const { direction, mean, stated, testers, verdict } = gauge;
+  const counted = countedWord(gauge, swatches);
+  if (mean === null) return `No swatch shows the ${counted} yet.`;
+  const where = `where the pattern says ${gaugeNumber(stated)}`;
+  const come = `${tenth(mean)} ${counted} to ${gaugeWidth(unit).words}`;
+  if (testers < MIN_SWATCHES)
+    return `Not enough data: ${testers === 1 ? "one swatch shows" : `${testers} swatches show`} ${come}. It takes ${MIN_SWATCHES} to compare with the pattern’s ${gaugeNumber(stated)}.`;
+  switch (verdict) {
+    case "as stated":
+      return `Your testers work to the pattern’s gauge: ${come} ${where}.`;
+    case "tighter":
+      return direction === "stitches"
+        ? `Your testers work more tightly than the pattern: ${come} ${where}.`
+        : `Your testers’ ${counted} are shorter than the pattern’s: ${come} ${where}.`;
+    case "looser":
+      return direction === "stitches"
+        ? `Your testers work more loosely than the pattern: ${come} ${where}.`
+        : `Your testers’ ${counted} are taller than the pattern’s: ${come} ${where}.`;
+    case "unsettled":
+      return `Not enough data: your testers average ${come}, but differ too much to compare with the pattern’s ${gaugeNumber(stated)}.`;
+  }
+}
+
+/** How much testers differ, in one sentence; null with too few. */
+export function spreadWords({ mean, sd, testers }: StatedGauge): string | null {
+  if (mean === null || sd === null || testers < MIN_SWATCHES) return null;
+  return `About two in three of them work between ${tenth(mean - sd)} and ${tenth(mean + sd)}.`;
+}
+
+/** What the designer can do about a fabric's stated gauge; null where it is right or there is too little data. */
+export function gaugeAdvice(swatches: FabricSwatches, { craft, unit }: Telling): string | null {
+  const missed = swatches.gauges.filter(({ verdict }) => verdict === "tighter" || verdict === "looser");
+  const [first, second] = missed;
+  if (first === undefined) return null;
+  const state = missed.map((gauge) => `${restated(gauge)} ${countedWord(gauge, swatches)}`).join(" and ");
+  const larger = first.verdict === "tighter";
+  const change = `Go ${larger ? "up" : "down"} a ${toolSizeWord(craft)}`;
+  const consequence = `This doesn’t affect the differences, which take each tester’s own gauge into account. But people who work like them and follow the pattern’s counts get a garment ${missed.map(missedWords).join(" and ")}.`;
+  const over = gaugeWidth(unit).words;
+  if (second !== undefined)
+    return first.verdict === second.verdict
+      ? `${consequence} ${change}, or state ${state} to ${over}.`
+      : `${consequence} State ${state} to ${over}: no ${toolSizeWord(craft)} fixes both.`;
+  const other = first.direction === "stitches" ? rowsWord(swatches.fabric) : "stitches";
+  return `${consequence} State ${state} to ${over}; or go ${larger ? "up" : "down"} a ${toolSizeWord(craft)} and check what that does to the ${other}.`;
+}
+
+/** Needles or hooks used for swatches, where some differ from the recommended one. */
+export function otherToolWords({ otherTools, fabric }: FabricSwatches, craft: Telling["craft"]): string | null {
+  if (otherTools.length === 0) return null;
+  const tools = otherTools.map(({ toolMm, swatches }) => `${swatches} with ${toolWords(craft, toolMm)}`);
+  return `Not made with ${toolWords(craft, fabric.toolMm)}, as the pattern recommends: ${tools.join(", ")}. These are not used for the stated gauge, only for each tester’s own garment.`;
+}
+
+/** Who has no usable swatch, in a sentence; null where everyone has one. */
+export function withoutWords({ without: { names, all } }: FabricSwatches): string | null {
+  if (all === 0) return null;
+  const more = all - names.length;
+  const who = more === 0 ? names.join(", ") : `${names.join(", ")} and ${more} more`;
+  return `No usable swatch from ${who}: their results use the pattern’s gauge and are less certain.`;
+}
+
+/** How a swatch was taken: `washed`, `not washed, on the garment`. */
+export function takenWords({ washed, onGarment }: SwatchRow): string {
+  return `${washed ? "washed" : "not washed"}${onGarment ? ", on the garment" : ""}`;
+}
+
+/** What a swatch is used for. */
+export function countsForWords({ use }: SwatchRow, craft: Telling["craft"]): string {
+  switch (use) {
+    case "both":
+      return "counts";
+    case "own sizes":
+      return `their own garment only: different ${toolSizeWord(craft)}`;
+    case "stated gauge":
+      return "the stated gauge; another swatch is used for their garment";
+    case "replaced":
+      return "not used: they have a better one";
+    case "set aside":
+      return "excluded";
+  }
+}
+
+/** A gauge as a pattern states it: to the half. */
+function restated({ mean }: StatedGauge): string {
+  return gaugeNumber(Math.round((mean ?? 0) * 2) / 2);
+}
+
+/** `about 6 % narrower`: a garment of the pattern's counts at the testers' gauge. */
+function missedWords({ direction, stated, mean }: StatedGauge): string {
+  const share = stated / (mean ?? stated) - 1;
+  const [more, less] = direction === "stitches" ? ["wider", "narrower"] : ["longer", "shorter"];
+  return `about ${Math.round(Math.abs(share) * 100)} % ${share > 0 ? more : less}`;
+}
+
+function tenth(value: number): string {
+  return String(Number(value.toFixed(1)));
+}

@@ -1,0 +1,41 @@
+import type { Outlier } from "@/engine/gaps";
+import { formatYarnNumber, type YarnUnit } from "@/ui/format-yarn-length";
+import { looksWords, shortNumber } from "../mistakes/outlier-copy";
+import type { YarnBoard, YarnRow, YarnSheet } from "./yarn-board";
+
+/** What to publish of a yarn, in one sentence. */
+export function publishSentence({ rows }: YarnSheet, unit: YarnUnit): string {
+  const told = rows.filter(({ publishMetres }) => publishMetres !== null);
+  const [first, last] = [told[0], told.at(-1)];
+  if (first === undefined || last === undefined) return "";
+  const amount = (metres: number | null) => `${formatYarnNumber(metres ?? 0, unit)} ${unit}`;
+  if (told.length === 1) return `Publish ${amount(first.publishMetres)} in ${first.size.label}.`;
+  return `Publish from ${amount(first.publishMetres)} in ${first.size.label} to ${amount(last.publishMetres)} in ${last.size.label}.`;
+}
+
+/** The sizes without a report, in one sentence; null where all are tested. */
+export function untestedSentence({ rows }: YarnSheet): string | null {
+  const untested = rows.filter(({ reports, publishMetres }) => reports === 0 && publishMetres !== null);
+  if (untested.length === 0) return null;
+  const sizes = untested.map(({ size }) => size.label).join(", ");
+  return `Nobody has weighed it in ${sizes}: estimated from the other sizes.`;
+}
+
+/** What many testers used of a yarn: `33 testers, 310 to 402`. */
+export function usedWords({ testers, leastMetres, mostMetres }: NonNullable<YarnRow["used"]>, unit: YarnUnit): string {
+  const [least, most] = [leastMetres, mostMetres].map((metres) => formatYarnNumber(metres, unit));
+  return testers === 1 ? `1 tester, ${least}` : `${testers} testers, ${least} to ${most}`;
+}
+
+/** Why there are no results for a yarn. */
+export function emptyYarn({ state }: YarnSheet): string {
+  return state === "no pieces"
+    ? "No piece of the pattern uses this yarn. Add the pieces with their stitches and rows to see how much yarn every size needs."
+    : "No tester has weighed this yarn yet. One report gives a first estimate for every size; three or more make it reliable.";
+}
+
+/** A weight far from the others, and whose it is. */
+export function yarnSuspectWords(suspect: Outlier, { names }: YarnBoard): string {
+  const whose = names.get(suspect.tester) ?? suspect.tester;
+  return `${whose}: ${looksWords(suspect, (grams) => shortNumber(grams, "yarn"))}`;
+}

@@ -1,0 +1,63 @@
+"use client";
+
+import { Button } from "@/ui/button";
+import { describedBy, Field, FieldErrors, Select } from "@/ui/field";
+import { useHandedForm } from "@/ui/use-handed-form";
+import { acceptTest } from "./invited-actions";
+import { AsWhom } from "./as-whom";
+import { ZoneSelect } from "./zone-select";
+
+interface AcceptFormProps {
+  readonly link: string;
+  readonly craft: "crochet" | "knitting";
+  readonly unit: "cm" | "in";
+  readonly terms: "us" | "uk";
+  readonly timeZone: string;
+  readonly hasOwnZone: boolean;
+  readonly zones: readonly string[];
+  /** Name of the signed-in person, who can choose to use their account. */
+  readonly viewerName: string | null;
+}
+
+/** Accepts an invitation, with the units, terms and time zone for the tester's pages. */
+export function AcceptForm({ link, craft, unit, terms, timeZone, hasOwnZone, zones, viewerName }: AcceptFormProps) {
+  const { answer: failed, isSending, formProps } = useHandedForm(acceptTest);
+  return (
+    <form {...formProps}>
+      <input type="hidden" name="link" value={link} />
+      <div className="grid gap-x-4 sm:grid-cols-2">
+        <Field id="accept-unit" label="Lengths in" hint="You can type either.">
+          <Select id="accept-unit" name="unit" defaultValue={unit} aria-describedby={describedBy("accept-unit")}>
+            <option value="cm">centimetres</option>
+            <option value="in">inches</option>
+          </Select>
+        </Field>
+        {craft === "crochet" ? (
+          <Field id="accept-terms" label="Stitch names" hint="US sc is UK dc.">
+            <Select id="accept-terms" name="terms" defaultValue={terms} aria-describedby={describedBy("accept-terms")}>
+              <option value="us">US</option>
+              <option value="uk">UK</option>
+            </Select>
+          </Field>
+        ) : (
+          <input type="hidden" name="terms" value={terms} />
+        )}
+      </div>
+      <Field id="accept-zone" label="Time zone" hint="Dates are shown in this time zone.">
+        <ZoneSelect
+          id="accept-zone"
+          name="timeZone"
+          zones={zones}
+          zone={timeZone}
+          isOwn={hasOwnZone}
+          describedBy={describedBy("accept-zone")}
+        />
+      </Field>
+      {viewerName === null ? null : <AsWhom viewerName={viewerName} />}
+      <Button type="submit" disabled={isSending}>
+        {isSending ? "Accepting …" : "Accept"}
+      </Button>
+      <FieldErrors id="accept" errors={failed ? [failed.says] : undefined} />
+    </form>
+  );
+}

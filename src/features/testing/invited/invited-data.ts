@@ -1,0 +1,111 @@
+import "server-only";
+import type { CallDates } from "@/features/recruiting/listing/data";
+import type { TesterDates } from "@/features/recruiting/listing/schema";
+import { storedPattern } from "@/features/patterns/data";
+import { database } from "@/server/database";
+import { AppError } from "@/server/errors";
+import type { Connection } from "@/server/transaction";
+import { invitedScope, type InvitedAccess } from "@/features/recruiting/invitations/access";
+import { callTime, designerOfPattern, openingDays, testerTime } from "../home/data";
+
+/** What an invitation's link leads to. */
+export interface InvitedRead {
+  readonly testerId: string;
+  /** The tester's name; null once deleted. */
+  readonly name: string | null;
+  readonly accountId: string | null;
+  readonly sizeLabel: string;
+  readonly patternName: string;
+  readonly craft: "crochet" | "knitting";
+  readonly callId: string;
+  readonly callTitle: string;
+  readonly isClosed: boolean;
+  readonly isPublished: boolean;
+  readonly designerName: string;
+  readonly invented: boolean;
+  readonly endsAt: Date;
+  readonly acceptedAt: Date | null;
+  readonly declinedAt: Date | null;
+  readonly withdrawnAt: Date | null;
+  /** Others have accepted all spots in this size. */
+  readonly isPlaceGone: boolean;
+  readonly unit: "cm" | "in";
+  readonly terms: "us" | "uk";
+  /** The tester's own if they chose one, else the call's. */
+  readonly timeZone: string;
+  readonly hasOwnZone: boolean;
+  readonly dates: CallDates<TesterDates> | null;
+}
+
+export async function readInvited(access: InvitedAccess): Promise<InvitedRead> {
+  const row = await database().tester.findUnique({ where: invitedScope(access), select: INVITED });
+  if (row?.revision == null || row.invitationEndsAt === null) throw new AppError("not-found");
+  const { call, contact, revision, unit, terms } = row;
+  const pattern = storedPattern(revision);
+  const { acceptedAt, declinedAt, withdrawnAt, accountId } = row;
+  return {
+    ...{ testerId: row.id, accountId, acceptedAt, declinedAt, withdrawnAt, endsAt: row.invitationEndsAt },
+    name: contact?.name ?? null,
+    sizeLabel: pattern.sizes.find(({ id }) => id === row.size)?.label ?? row.size,
+    patternName: pattern.name,
+    craft: pattern.craft,
+    callId: call.id,
+    callTitle: call.title,
+    isClosed: call.status === "closed",
+    isPublished: call.opening?.publishedAt != null,
+    designerName: call.pattern.memberships[0]?.account.name ?? "",
+    invented: call.pattern.invented,
+    isPlaceGone: acceptedAt === null && (await isPlaceGone(database(), access, row)),
+    ...{ unit, terms },
+    hasOwnZone: row.timeZone !== null,
+    ...testerTime(row, callTime(call.opening)),
+  };
+}
+
+/**
+ * Whether others have accepted all spots in a size that was offered to an applicant. A tester who was
+ * invited directly takes none of the spots that were offered.
+ *
+ * @param connection a transaction in which the call's row is locked, if a write depends on the answer.
+ */
+export async function isPlaceGone(
+  connection: Connection,
+  access: InvitedAccess,
+  { size, applicationId }: { readonly size: string; readonly applicationId: string | null },
+): Promise<boolean> {
+  if (applicationId === null) return false;
+  const call = { id: access.callId, testers: { some: invitedScope(access) } };
+  const place = await connection.place.findFirst({ where: { size, call } });
+  const accepted = await connection.tester.count({
+    where: {
+      ...{ size, call, id: { not: access.testerId }, applicationId: { not: null } },
+      ...{ acceptedAt: { not: null }, stoppedAt: null },
+    },
+  });
+  return accepted >= (place?.wanted ?? 0);
+}
+
+const INVITED = {
+  ...{
+    id: true,
+    size: true,
+    accountId: true,
+    applicationId: true,
+    unit: true,
+    terms: true,
+    timeZone: true,
+    dates: true,
+  },
+  ...{ invitationEndsAt: true, acceptedAt: true, declinedAt: true, withdrawnAt: true },
+  contact: { select: { name: true } },
+  revision: { select: { id: true, document: true } },
+  call: {
+    select: {
+      id: true,
+      title: true,
+      status: true,
+      opening: openingDays,
+      pattern: { select: { invented: true, memberships: designerOfPattern } },
+    },
+  },
+} as const;

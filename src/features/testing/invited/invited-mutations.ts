@@ -1,0 +1,101 @@
+import "server-only";
+import { holdOpenCall } from "@/features/calls/mutations";
+import { Prisma } from "@/generated/prisma/client";
+import { AppError } from "@/server/errors";
+import { inTransaction } from "@/server/transaction";
+import type { Viewer } from "@/server/viewer";
+import { invitedScope, type InvitedAccess } from "@/features/recruiting/invitations/access";
+import { isPlaceGone } from "./invited-data";
+import type { AcceptedChoices } from "../home/schema";
+
+interface Acceptance extends AcceptedChoices {
+  /** The account that accepts; null if only the link will give access. */
+  readonly viewer: Viewer | null;
+}
+
+/**
+ * Accepts an invitation, once.
+ *
+ * @returns true if this call accepted it; false if it cannot be accepted or was before: its page says which.
+ * @throws {AppError} "not-allowed" if the account is already a tester of this call.
+ */
+export async function acceptInvited(
+  access: InvitedAccess,
+  { viewer, unit, terms, timeZone }: Acceptance,
+): Promise<boolean> {
+  return await inTransaction(async (transaction) => {
+    if (!(await holdOpenCall(transaction, invitedCall(access)))) return false;
+    const tester = await transaction.tester.findUnique({
+      where: invitedScope(access),
+      select: { size: true, applicationId: true },
+    });
+    if (tester === null || (await isPlaceGone(transaction, access, tester))) return false;
+    return await once(
+      transaction.tester.updateMany({
+        where: { ...unanswered(access), ...takenBy(viewer) },
+        data: { acceptedAt: new Date(), unit, terms, timeZone, ...(viewer ? { accountId: viewer.accountId } : {}) },
+      }),
+    );
+  });
+}
+
+/** Declines an invitation, once; see `acceptInvited`. */
+export async function declineInvited(access: InvitedAccess, viewer: Viewer | null): Promise<boolean> {
+  return await inTransaction(async (transaction) => {
+    if (!(await holdOpenCall(transaction, invitedCall(access)))) return false;
+    return await once(
+      transaction.tester.updateMany({
+        where: { ...unanswered(access), ...takenBy(viewer) },
+        data: { declinedAt: new Date() },
+      }),
+    );
+  });
+}
+
+/**
+ * Links a test that was accepted without an account to the viewer's account: from then on only signing in gives access.
+ *
+ * @returns false if it has an account by now.
+ * @throws {AppError} "not-allowed" if the account is already a tester of this call.
+ */
+export async function bindToAccount(access: InvitedAccess, { accountId }: Viewer): Promise<boolean> {
+  return await inTransaction((transaction) =>
+    once(
+      transaction.tester.updateMany({
+        where: { ...invitedScope(access), acceptedAt: { not: null }, accountId: null },
+        data: { accountId },
+      }),
+    ),
+  );
+}
+
+/** Where clause of the call that this invitation is for. */
+function invitedCall(access: InvitedAccess): Prisma.CallWhereInput {
+  return { id: access.callId, testers: { some: invitedScope(access) } };
+}
+
+function unanswered(access: InvitedAccess): Prisma.TesterWhereInput {
+  return {
+    ...invitedScope(access),
+    ...{ acceptedAt: null, declinedAt: null, withdrawnAt: null },
+    invitationEndsAt: { gt: new Date() },
+  };
+}
+
+/** Those who applied with an account answer with it; all others with any account or none. */
+function takenBy(viewer: Viewer | null): Prisma.TesterWhereInput {
+  return { OR: [{ accountId: null }, ...(viewer ? [{ accountId: viewer.accountId }] : [])] };
+}
+
+async function once(write: Promise<{ count: number }>): Promise<boolean> {
+  try {
+    return (await write).count === 1;
+  } catch (error) {
+    if (error instanceof Prisma.PrismaClientKnownRequestError && error.code === "P2002")
+      throw new AppError(
+        "not-allowed",
+        "With this account you are already a tester in this test. Continue without it, or sign in with another account.",
+      );
+    throw error;
+  }
+}

@@ -1,0 +1,114 @@
+import { AskedFirst } from "@/ui/asked-first";
+import { CopyField } from "@/ui/copy-field";
+import { EmptyState } from "@/ui/empty-state";
+import { OneButtonForm } from "@/ui/one-button-form";
+import { Section } from "@/ui/section";
+import type { Milestone } from "../home/data";
+import { dayIn } from "../home/due-copy";
+import { makeNewLink, withdrawInvitation } from "./progress-actions";
+import type { Progress } from "./tester-status-data";
+import { PROGRESS_STATUS_LABELS } from "../home/components/progress-status-labels";
+import { ExtendForm } from "./extend-form";
+import { NoteForm } from "./note-form";
+import { needWords, sinceWords, STATE_WORDS } from "./progress-copy";
+
+interface PersonViewProps {
+  readonly callId: string;
+  readonly progress: Progress;
+  readonly milestones: readonly Milestone[];
+  /** The tester's link, for those who may invite; null if there is none. */
+  readonly link: string | null;
+  readonly unit: "cm" | "in";
+  readonly mayEdit: boolean;
+}
+
+/** One tester as the designer sees them: progress, updates, notes and the link. */
+export function PersonView({ callId, progress, milestones, link, unit, mayEdit }: PersonViewProps) {
+  const { row, state, needs } = progress;
+  return (
+    <>
+      <Section title="Progress">
+        <p className="text-lg">
+          {STATE_WORDS[state]} <span className="text-soft numbers">{sinceWords(progress)}</span>
+        </p>
+        <ul className="mt-2">
+          {needs.map((need) => (
+            <li key={need} className="font-semibold wrap-anywhere">
+              <span aria-hidden="true" className="text-thread">
+                ▲{" "}
+              </span>
+              {needWords(need, progress, unit)}
+            </li>
+          ))}
+        </ul>
+      </Section>
+      <Section title="Updates">
+        {milestones.length === 0 ? (
+          <EmptyState title="No updates yet">
+            <p>When they say how the test is going, it appears here.</p>
+          </EmptyState>
+        ) : (
+          <ol className="grid gap-1.5">
+            {milestones.map(({ status, note, at }) => (
+              <li key={at.toISOString()} className="wrap-anywhere">
+                <span className="text-soft numbers">{dayIn(at, "UTC")}</span>: {PROGRESS_STATUS_LABELS[status]}
+                {note ? (
+                  <>
+                    , “<bdi>{note}</bdi>”
+                  </>
+                ) : null}
+              </li>
+            ))}
+          </ol>
+        )}
+      </Section>
+      {mayEdit ? (
+        <Section title="Your notes" intro="Only you and your helpers see these, never the tester.">
+          <NoteForm callId={callId} testerId={row.testerId} note={row.note} />
+        </Section>
+      ) : null}
+      {mayEdit && link !== null ? <LinkSection {...{ callId, progress, link }} /> : null}
+    </>
+  );
+}
+
+function LinkSection({ callId, progress, link }: { callId: string; progress: Progress; link: string }) {
+  const { row, state } = progress;
+  const sends = { callId, testerId: row.testerId };
+  const isAnswered = row.acceptedAt !== null;
+  return (
+    <Section title={isAnswered ? "Their link" : "Their invitation"} intro={linkIntro(progress)}>
+      <CopyField id="tester-link" label="Link" text={link} button="Copy link" />
+      <div className="mt-4 grid gap-4">
+        {isAnswered ? null : <ExtendForm {...sends} state={state} />}
+        {state === "invited" ? (
+          <AskedFirst question="Withdraw the invitation">
+            <p>The link then says that it was withdrawn, and the spot is open again. You can invite them again.</p>
+            <OneButtonForm
+              action={withdrawInvitation}
+              sends={sends}
+              button="Withdraw it"
+              waiting="Withdrawing …"
+              look="main"
+            />
+          </AskedFirst>
+        ) : null}
+        <AskedFirst question="Create a new link">
+          <p>
+            The link above stops working, and browsers that used it lose access. Do this if the link went to the wrong
+            person, then send the new one.
+          </p>
+          <OneButtonForm action={makeNewLink} sends={sends} button="Create a new link" waiting="Creating it …" />
+        </AskedFirst>
+      </div>
+    </Section>
+  );
+}
+
+function linkIntro({ row, state }: Progress): string {
+  if (row.hasAccount) return "They sign in to open their test; the link takes them there.";
+  if (row.acceptedAt !== null) return "Anyone who has this link can open their pages until they set a password.";
+  if (state === "invited" && row.endsAt !== null)
+    return `They can answer until ${dayIn(row.endsAt, "UTC")}. Send them the link yourself; Sizewright sends no e-mail.`;
+  return "It can no longer be answered unless you invite them again.";
+}

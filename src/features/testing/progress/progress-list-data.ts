@@ -1,0 +1,131 @@
+import "server-only";
+import { z } from "zod";
+import type { PatternDocument } from "@/engine/pattern";
+import type { CallAccess } from "@/features/calls/access";
+import { callDates } from "@/features/recruiting/listing/data";
+import { testerDatesSchema } from "@/features/recruiting/listing/schema";
+import { database } from "@/server/database";
+import { pageOfList, ROWS_A_PAGE, type PageOfList } from "@/ui/page-number";
+import { callTime, type CallTime } from "../home/data";
+import { progressRows } from "./progress-data";
+import { NEEDS, type Need, type ProgressQuery } from "./progress-query";
+import {
+  needBit,
+  progressOf,
+  PROGRESS_STATES,
+  statusSql,
+  type Progress,
+  type ProgressState,
+} from "./tester-status-data";
+
+export interface ProgressList extends PageOfList {
+  /** The testers of the page, the most urgent first. */
+  readonly people: readonly Progress[];
+  /** How many testers of the whole call are in each state. */
+  readonly counts: readonly { readonly size: string; readonly state: ProgressState; readonly many: number }[];
+  /** How many testers of the whole call need attention, by what for. */
+  readonly needs: Readonly<Partial<Record<Need, number>>>;
+}
+
+interface Asked {
+  readonly pattern: PatternDocument;
+  readonly query: ProgressQuery;
+  readonly now: Date;
+}
+
+/** A page of a call's testers, those who need attention first. */
+export async function progressList(access: CallAccess, { pattern, query, now }: Asked): Promise<ProgressList> {
+  const { time, ownDays } = await readDays(access);
+  const { ids, chosen, counts, needs } = await chosenIds(access, { pattern, query, now, time, ownDays });
+  const rows = await progressRows(access, { testerIds: ids, time });
+  return {
+    ...pageOfList(query.page, chosen),
+    ...{ counts, needs, people: rows.map((row) => progressOf(row, pattern, now)) },
+  };
+}
+
+const chosenSchema = z.object({
+  ids: z.array(z.string()),
+  chosen: z.number(),
+  /** How many testers of the whole call have each state and needs, the needs as bits. */
+  counted: z.array(z.object({ size: z.string(), state: z.enum(PROGRESS_STATES), needs: z.number(), many: z.number() })),
+});
+
+type Counted = z.infer<typeof chosenSchema>["counted"];
+
+interface Chosen extends Pick<ProgressList, "counts" | "needs"> {
+  readonly ids: readonly string[];
+  readonly chosen: number;
+}
+
+function countsOf(counted: Counted): ProgressList["counts"] {
+  const byPlace = new Map<string, Counted[number]>();
+  for (const one of counted) {
+    const key = `${one.state} ${one.size}`;
+    byPlace.set(key, { ...one, many: one.many + (byPlace.get(key)?.many ?? 0) });
+  }
+  return [...byPlace.values()].map(({ size, state, many }) => ({ size, state, many }));
+}
+
+function needsOf(counted: Counted): ProgressList["needs"] {
+  const counts = NEEDS.map(
+    (need) => [need, sumOf(counted.filter(({ needs }) => (needs & needBit(need)) > 0))] as const,
+  );
+  return Object.fromEntries(counts.filter(([, many]) => many > 0));
+}
+
+function sumOf(counted: Counted): number {
+  return counted.reduce((sum, { many }) => sum + many, 0);
+}
+
+async function chosenIds(
+  access: CallAccess,
+  { pattern, query, now, time, ownDays }: Asked & ListDays,
+): Promise<Chosen> {
+  const measurements = pattern.measurements.map(({ id }) => id);
+  const days = time.dates === null ? null : { swatchBy: time.dates.swatchBy.at, reportBy: time.dates.reportBy.at };
+  const { size, needs, page } = query;
+  const [row] = await database().$queryRaw<unknown[]>`
+    WITH status AS MATERIALIZED (${statusSql({ access, measurements, now, days, ownDays })}),
+    counted AS MATERIALIZED (SELECT size, state, needs, count(*)::int AS many FROM status GROUP BY size, state, needs),
+    chosen AS (
+      SELECT id, position, urgency FROM status
+      WHERE (${size ?? null}::text IS NULL OR size = ${size ?? null})
+        AND (${needs ?? null}::text IS NULL OR needs & ${needs === undefined ? 0 : needBit(needs)}::int > 0)
+    ),
+    page AS (
+      SELECT * FROM chosen ORDER BY urgency, position LIMIT ${ROWS_A_PAGE}
+      OFFSET least(${(page - 1) * ROWS_A_PAGE}, (SELECT greatest(count(*) - 1, 0) / ${ROWS_A_PAGE} * ${ROWS_A_PAGE} FROM chosen))
+    )
+    SELECT
+      (SELECT coalesce(jsonb_agg(id ORDER BY urgency, position), '[]') FROM page) AS ids,
+      (SELECT count(*)::int FROM chosen) AS chosen,
+      (SELECT coalesce(jsonb_agg(counted), '[]') FROM counted) AS counted`;
+  const { ids, chosen, counted } = chosenSchema.parse(row);
+  return { ids, chosen, counts: countsOf(counted), needs: needsOf(counted) };
+}
+
+interface ListDays {
+  readonly time: CallTime;
+  /** The distinct dates that testers have of their own. */
+  readonly ownDays: readonly { readonly dates: unknown; readonly swatchBy: Date; readonly reportBy: Date }[];
+}
+
+const daysSchema = z.object({ document: z.unknown(), publishedAt: z.date().nullable(), own: z.array(z.unknown()) });
+
+async function readDays({ callId, pattern }: CallAccess): Promise<ListDays> {
+  const [row] = await database().$queryRaw<unknown[]>`
+    SELECT opening.document, opening.published_at AS "publishedAt",
+      (SELECT coalesce(jsonb_agg(DISTINCT dates), '[]') FROM tester WHERE call_id = call.id AND dates IS NOT NULL) AS own
+    FROM call JOIN membership USING (pattern_id)
+    LEFT JOIN opening ON opening.call_id = call.id
+    WHERE call.id = ${callId}::uuid AND membership.account_id = ${pattern.accountId}::uuid`;
+  if (row === undefined) return { time: callTime(null), ownDays: [] };
+  const { own, document, publishedAt } = daysSchema.parse(row);
+  const time = callTime({ document, publishedAt });
+  const ownDays = own.map((dates) => {
+    const { swatchBy, reportBy } = callDates(testerDatesSchema.parse(dates), time.timeZone);
+    return { dates, swatchBy: swatchBy.at, reportBy: reportBy.at };
+  });
+  return { time, ownDays };
+}

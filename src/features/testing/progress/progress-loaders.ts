@@ -1,0 +1,47 @@
+import "server-only";
+import type { PatternDocument } from "@/engine/pattern";
+import type { CallAccess } from "@/features/calls/access";
+import { environment } from "@/server/environment";
+import { AppError } from "@/server/errors";
+import { foundOr404 } from "@/server/found-or-404";
+import { z } from "zod";
+import { invitationLink } from "@/features/recruiting/invitations/access";
+import type { Milestone } from "../home/data";
+import { milestonesOf, progressRows, readCallTime } from "./progress-data";
+import { progressOf, type Progress } from "./tester-status-data";
+
+export interface LoadedPerson {
+  readonly progress: Progress;
+  readonly milestones: readonly Milestone[];
+  /** The tester's link; null if never invited, or if they deleted their data. */
+  readonly link: string | null;
+}
+
+/** One tester of a call. A tester of another call gives a 404. */
+export async function loadPerson(
+  access: CallAccess,
+  { testerId, pattern, now }: { readonly testerId: string; readonly pattern: PatternDocument; readonly now: Date },
+): Promise<LoadedPerson> {
+  return await foundOr404(person(access, { testerId, pattern, now }));
+}
+
+async function person(
+  access: CallAccess,
+  { testerId, pattern, now }: { readonly testerId: string; readonly pattern: PatternDocument; readonly now: Date },
+): Promise<LoadedPerson> {
+  if (!z.uuid().safeParse(testerId).success) throw new AppError("not-found");
+  const time = await readCallTime(access);
+  const [[row], milestones] = await Promise.all([
+    progressRows(access, { testerIds: [testerId], time }),
+    milestonesOf(access, testerId),
+  ]);
+  if (row === undefined) throw new AppError("not-found");
+  const progress = progressOf(row, pattern, now);
+  const { invitedAt, name, linkVersion } = progress.row;
+  const link = `/invited/${invitationLink({ testerId, linkVersion })}`;
+  return {
+    progress,
+    milestones,
+    link: invitedAt === null || name === null ? null : new URL(link, environment().NEXTAUTH_URL).href,
+  };
+}

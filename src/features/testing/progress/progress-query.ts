@@ -1,0 +1,26 @@
+import { z } from "zod";
+import { callPageHref } from "@/features/calls/call-pages";
+import { pageNumberSchema } from "@/ui/page-number";
+
+/** What may need the designer's attention, the most urgent first. */
+export const NEEDS = ["stuck", "stopped", "late", "lapsed", "off gauge", "silent", "behind"] as const;
+
+export type Need = (typeof NEEDS)[number];
+
+/** The query of the list of testers; unknown values are ignored. */
+export const progressQuerySchema = z.object({
+  size: z.string().optional().catch(undefined),
+  needs: z.enum(NEEDS).optional().catch(undefined),
+  page: pageNumberSchema,
+});
+
+export type ProgressQuery = z.infer<typeof progressQuerySchema>;
+
+/** The address of the list for a query. */
+export function progressHref(callId: string, { size, needs, page }: Partial<ProgressQuery>): string {
+  const asked = new URLSearchParams();
+  if (size !== undefined) asked.set("size", size);
+  if (needs !== undefined) asked.set("needs", needs);
+  if (page !== undefined && page > 1) asked.set("page", String(page));
+  return asked.size === 0 ? callPageHref(callId, "progress") : `/calls/${callId}/progress?${asked}`;
+}

@@ -1,0 +1,131 @@
+import type { PatternDocument, Places } from "@/engine/pattern";
+import { callPageHref } from "@/features/calls/call-pages";
+import { ButtonLink } from "@/ui/button";
+import { ChoiceLinks } from "@/ui/choice-links";
+import { EmptyState } from "@/ui/empty-state";
+import { Paging } from "@/ui/paging";
+import { Section } from "@/ui/section";
+import type { ProgressList } from "./progress-list-data";
+import { NEEDS, progressHref, type ProgressQuery } from "./progress-query";
+import type { Progress } from "./tester-status-data";
+import { COUNTED_COLUMNS, countedSizes } from "./counted-sizes";
+import { PeopleTable, type ListedPerson } from "./people-table";
+import { NEED_FILTER_WORDS, needWords, sinceWords, STATE_WORDS } from "./progress-copy";
+import { SizeBoard } from "./size-board";
+
+interface ProgressViewProps {
+  readonly callId: string;
+  readonly pattern: PatternDocument;
+  readonly places: Places;
+  readonly list: ProgressList;
+  readonly query: ProgressQuery;
+  readonly unit: "cm" | "in";
+  readonly mayEdit: boolean;
+}
+
+/** The testers of a call, those who need attention first. */
+export function ProgressView(props: ProgressViewProps) {
+  const { callId, pattern, places, list, query, mayEdit } = props;
+  if (list.counts.length === 0) return <NoTesters {...{ callId, mayEdit }} />;
+  return (
+    <>
+      <Section title="By size">
+        <SizeBoard
+          placesHref={mayEdit ? callPageHref(callId, "sizes") : null}
+          columns={COUNTED_COLUMNS}
+          sizes={countedSizes({ pattern, places, counts: list.counts })}
+        />
+      </Section>
+      <Section title="Testers" intro="Those who need your attention come first.">
+        <Filters {...{ callId, pattern, list, query }} />
+        {list.people.length === 0 ? (
+          <p className="text-soft">No tester matches these filters.</p>
+        ) : (
+          <PeopleTable
+            base={progressHref(callId, {})}
+            people={list.people.map((progress) => listedPerson(progress, props))}
+          />
+        )}
+        <Paging
+          label="Pages of testers"
+          page={list.page}
+          pages={list.pages}
+          hrefOf={(page) => progressHref(callId, { ...query, page })}
+        />
+      </Section>
+    </>
+  );
+}
+
+function NoTesters({ callId, mayEdit }: Pick<ProgressViewProps, "callId" | "mayEdit">) {
+  return (
+    <div className="mb-12">
+      <EmptyState
+        title="No testers yet"
+        actions={
+          mayEdit ? (
+            <>
+              <ButtonLink href={callPageHref(callId, "sizes")}>Assign sizes</ButtonLink>
+              <ButtonLink href={`/calls/${callId}/progress/add`} look="quiet">
+                Invite somebody directly
+              </ButtonLink>
+            </>
+          ) : null
+        }
+      >
+        <p>
+          Once you have sent invitations, all testers are listed here with their progress, those who need your attention
+          first.
+        </p>
+      </EmptyState>
+    </div>
+  );
+}
+
+/** Filters by size and by what needs attention. */
+function Filters({ callId, pattern, list, query }: Pick<ProgressViewProps, "callId" | "pattern" | "list" | "query">) {
+  const sizes = pattern.sizes.filter(({ id }) => list.counts.some(({ size }) => size === id));
+  const needs = NEEDS.filter((need) => need === query.needs || (list.needs[need] ?? 0) > 0);
+  const to = (changed: Partial<ProgressQuery>) => progressHref(callId, { ...query, page: 1, ...changed });
+  return (
+    <div className="mb-4 space-y-3">
+      <ChoiceLinks
+        label="Size"
+        choices={[
+          { href: to({ size: undefined }), label: "All sizes", current: query.size === undefined },
+          ...sizes.map(({ id, label }) => ({ href: to({ size: id }), label, current: id === query.size })),
+        ]}
+      />
+      {needs.length === 0 ? null : (
+        <ChoiceLinks
+          label="Needs attention"
+          choices={[
+            { href: to({ needs: undefined }), label: "Everyone", current: query.needs === undefined },
+            ...needs.map((need) => ({
+              href: to({ needs: need }),
+              label: `${NEED_FILTER_WORDS[need]} ${list.needs[need] ?? 0}`,
+              current: need === query.needs,
+            })),
+          ]}
+        />
+      )}
+    </div>
+  );
+}
+
+/** A row of the table, in words. */
+function listedPerson(
+  progress: Progress,
+  { pattern, unit }: Pick<ProgressViewProps, "pattern" | "unit">,
+): ListedPerson {
+  const { row, state, needs } = progress;
+  return {
+    id: row.testerId,
+    name: row.name ?? row.code,
+    note: row.note,
+    size: pattern.sizes.find(({ id }) => id === row.size)?.label ?? row.size,
+    state: STATE_WORDS[state],
+    since: sinceWords(progress),
+    needs: needs.map((need) => needWords(need, progress, unit)),
+  };
+}

@@ -1,0 +1,91 @@
+"use client";
+
+import {
+  useActionState,
+  useEffect,
+  useLayoutEffect,
+  useRef,
+  useState,
+  useSyncExternalStore,
+  type ReactNode,
+} from "react";
+import { saveReportFields, saveReportForm } from "../draft-actions";
+import type { AskedField } from "../save-answer";
+import { AskedFields } from "./asked-fields";
+import { FieldAutosave, IDLE } from "./field-autosave";
+import { showTexts, textsIn, wasTouchedEarly } from "./form-fields";
+import { SaveLine } from "./save-line";
+import { readAlso } from "./also";
+
+interface AutosaveFormProps {
+  readonly testerId: string;
+  /** What the server holds of these fields. */
+  readonly stored: Readonly<Record<string, string>>;
+  /** Native controls, each with its field's name. */
+  readonly children: ReactNode;
+}
+
+/** A form that saves its fields as they are typed. Without JavaScript its button saves them. */
+export function AutosaveForm({ testerId, stored, children }: AutosaveFormProps) {
+  const form = useRef<HTMLFormElement>(null);
+  const [autosave] = useState(() => new FieldAutosave(testerId, saveReportFields));
+  const status = useSyncExternalStore(
+    autosave.subscribe,
+    () => autosave.status,
+    () => IDLE,
+  );
+  const [answer, save, isSaving] = useActionState(saveReportForm, null);
+  const scan = () => {
+    if (form.current) for (const [field, text] of textsIn(form.current)) autosave.type(field, text);
+  };
+  const show = () => {
+    if (form.current) showTexts(form.current, (field) => autosave.textOf(field));
+  };
+
+  useEffect(() => {
+    const stop = autosave.start(answer?.asked);
+    if (form.current && wasTouchedEarly(form.current)) scan();
+    show();
+    return stop;
+    // The autosave lives as long as the form.
+    // eslint-disable-next-line react-hooks/exhaustive-deps
+  }, [autosave]);
+  useLayoutEffect(() => {
+    autosave.learn(stored);
+    if (autosave.hasStarted) show();
+    // eslint-disable-next-line react-hooks/exhaustive-deps
+  }, [autosave, stored]);
+
+  const choose = (asked: AskedField, which: "there" | "here") => {
+    autosave.choose(asked, which);
+    show();
+  };
+  return (
+    <form
+      ref={form}
+      action={save}
+      autoComplete="off"
+      noValidate
+      onInput={scan}
+      onBlur={() => autosave.flush()}
+      onSubmit={(event) => {
+        event.preventDefault();
+        const submitter = event.nativeEvent instanceof SubmitEvent ? event.nativeEvent.submitter : null;
+        scan();
+        for (const [field, text] of readAlso(submitter)) autosave.type(field, text);
+        show();
+        autosave.flush();
+      }}
+    >
+      {/* Enter in a field presses a form's first button. */}
+      <button type="submit" tabIndex={-1} aria-hidden="true" className="sr-only">
+        Save
+      </button>
+      <input type="hidden" name="testerId" value={testerId} />
+      <input type="hidden" name="was" value={JSON.stringify(stored)} />
+      {children}
+      <AskedFields asked={status.state === "idle" ? (answer?.asked ?? []) : status.asked} onChoose={choose} />
+      <SaveLine status={status} answer={answer} isSaving={isSaving} />
+    </form>
+  );
+}

@@ -1,0 +1,88 @@
+import Link from "next/link";
+import { parseField, type StepId } from "@/engine/reporting";
+import { Section } from "@/ui/section";
+import type { FilledReport } from "../filled-report";
+import { notMeasured, openQuestions, pointsToFix, type OpenPoint } from "./report-summary";
+
+/** The page with a step's fields. */
+const PAGES: Readonly<Record<StepId, string>> = {
+  swatch: "swatch",
+  make: "counts",
+  measure: "measurements",
+  yarn: "yarn",
+  fit: "fit",
+};
+
+/** What needs fixing, is asked or is missing before the report is sent. None of it prevents sending. */
+export function OpenPoints({ report }: { readonly report: FilledReport }) {
+  const faults = pointsToFix(report);
+  const questions = openQuestions(report);
+  const missing = notMeasured(report);
+  return (
+    <>
+      {faults.length === 0 ? null : (
+        <Section
+          title="Needs fixing"
+          intro="These are left out of your report until you fix them. They stay in your draft."
+        >
+          <PointList points={faults} testerId={report.testerId} sign="▲" />
+        </Section>
+      )}
+      {questions.length === 0 ? null : (
+        <Section
+          title="Questions still open"
+          intro="You can send without answering; the designer then sees the numbers as you typed them."
+        >
+          <PointList points={questions} testerId={report.testerId} sign="?" />
+        </Section>
+      )}
+      {missing.length === 0 ? null : (
+        <p className="mb-8 wrap-anywhere">
+          <span className="font-semibold">Not measured:</span>{" "}
+          {missing.map(({ id, label }, index) => (
+            <span key={id}>
+              {index === 0 ? "" : ", "}
+              <Link href={`/testing/${report.testerId}/measurements?m=${id}`} prefetch={false} className="text-link">
+                {label}
+              </Link>
+            </span>
+          ))}
+          . You can send now and add the rest later.
+        </p>
+      )}
+    </>
+  );
+}
+
+interface PointListProps {
+  readonly points: readonly OpenPoint[];
+  readonly testerId: string;
+  readonly sign: string;
+}
+
+function PointList({ points, testerId, sign }: PointListProps) {
+  return (
+    <ul className="grid gap-3">
+      {points.map((point) => (
+        <li key={`${point.field} ${point.message}`} className="flex gap-3">
+          <span aria-hidden="true" className="w-4 shrink-0 text-center font-semibold text-thread">
+            {sign}
+          </span>
+          <span className="min-w-0 wrap-anywhere">
+            <Link href={hrefOf(point, testerId)} prefetch={false} className="text-link font-semibold">
+              {point.label}
+            </Link>
+            <br />
+            {point.message}
+          </span>
+        </li>
+      ))}
+    </ul>
+  );
+}
+
+function hrefOf({ field, step }: OpenPoint, testerId: string): string {
+  const parsed = parseField(field);
+  const which = parsed?.kind === "reading" ? `?m=${parsed.id}` : "";
+  return `/testing/${testerId}/${PAGES[step]}${which}#${field}`;
+}

@@ -1,0 +1,70 @@
+import "server-only";
+import { canonicalJson } from "@/engine/pattern";
+import { readReport } from "@/engine/reporting";
+import { holdOpenCall, raiseCallVersion } from "@/features/calls/mutations";
+import { testerScope, type TesterAccess } from "../../home/access";
+import { AppError } from "@/server/errors";
+import { submissionKey } from "@/server/idempotency-key";
+import { inTransaction, type Connection } from "@/server/transaction";
+import { carriedDecisions } from "../carried-decisions";
+import { readDraft, type SentReport } from "../data";
+import { reportingScope, whyClosed } from "../draft-mutations";
+import { storedReportSchema, type StoredReport } from "@/features/calls/report-schema";
+
+/**
+ * Sends a tester's draft as the next version of the report, and queues an analysis of the call. A draft that equals the
+ * newest version is stored once, however often it is sent.
+ *
+ * @param seen the version of the draft that was reviewed.
+ * @returns the number of the version that holds what was sent.
+ * @throws {AppError} "closed" if the call is closed or the tester has stopped; "changed-meanwhile" if the draft is not the
+ *   one that was reviewed; "not-found" if access was lost in the meantime; "nothing-to-send".
+ */
+export async function sendReport(access: TesterAccess, seen: number): Promise<{ version: number }> {
+  return await inTransaction(async (transaction) => {
+    const testers = { some: { ...testerScope(access), stoppedAt: null } };
+    if (!(await holdOpenCall(transaction, { id: access.callId, testers }))) throw await whyClosed(transaction, access);
+    const { context, revisionId, typed: fields, version: draft, sent } = await readDraft(access, transaction);
+    if (draft !== seen) throw new AppError("changed-meanwhile", CHANGED);
+    // The stored report differs from the fields: defaults are filled in, and what could not be read is left out.
+    await transaction.reportDraft.updateMany({
+      where: { tester: reportingScope(access) },
+      data: { sent: fields },
+    });
+    const read = readReport(fields, context);
+    const report = storedReportSchema.parse(read.report);
+    const content = canonicalJson({ report, typed: read.typed, revisionId });
+    if (sent !== null && content === contentOf(sent)) return { version: sent.version };
+    const isEmpty = canonicalJson(report) === canonicalJson(readReport({}, context).report);
+    if (isEmpty && sent === null) throw new AppError("nothing-to-send");
+    const version = (sent?.version ?? 0) + 1;
+    await transaction.report.create({
+      data: {
+        ...{ testerId: access.testerId, version, revisionId, typed: read.typed },
+        document: report,
+        submissionKey: submissionKey(access.testerId, `${version} ${content}`),
+        decisions: { create: sent === null ? [] : await decisionsFor(transaction, { sent, report }) },
+      },
+    });
+    await raiseCallVersion(transaction, access.callId);
+    return { version };
+  });
+}
+
+const CHANGED = "Your report has changed since you opened this page. Review it again, then send.";
+
+function contentOf({ report, typedTexts, revisionId }: SentReport): string {
+  return canonicalJson({ report, typed: typedTexts, revisionId });
+}
+
+/** Decisions of people on items that the new version holds unchanged. */
+async function decisionsFor(
+  transaction: Connection,
+  { sent, report }: { readonly sent: SentReport; readonly report: StoredReport },
+) {
+  const decisions = await transaction.decision.findMany({
+    where: { reportId: sent.reportId },
+    omit: { reportId: true },
+  });
+  return carriedDecisions(decisions, { from: sent.report, to: report });
+}

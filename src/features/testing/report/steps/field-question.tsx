@@ -1,0 +1,49 @@
+import { fieldOf, parseField, type ReadingQuestion } from "@/engine/reporting";
+import { textOf, type FilledReport } from "../filled-report";
+import { suggestedFixes } from "./suggested-fixes";
+import { AlsoButton } from "./also-button";
+import { TickBox } from "./tick-box";
+
+interface FieldQuestionProps {
+  readonly report: FilledReport;
+  readonly field: string;
+  readonly question: ReadingQuestion | undefined;
+}
+
+/** A question about a field, and the tester's answer: a fix by one tap, or a confirmation. */
+export function FieldQuestion({ report, field, question }: FieldQuestionProps) {
+  const keptField = question?.keptField ?? answerField(field);
+  if (question === undefined) {
+    const isAnswered = keptField !== null && textOf(report, keptField) === "yes";
+    return isAnswered ? (
+      <TickBox report={report} field={keptField} label="You confirmed that this is correct." />
+    ) : null;
+  }
+  return (
+    <div role="status" className="mt-2 rounded-md border-l-4 border-ink bg-band px-4 py-3">
+      <p className="wrap-anywhere">
+        <span aria-hidden="true" className="font-semibold">
+          ?{" "}
+        </span>
+        {question.message}
+      </p>
+      <div className="mt-2 flex flex-wrap items-center gap-x-4 gap-y-1">
+        {suggestedFixes(question, report).map(({ label, changes }) => (
+          <AlsoButton key={label} changes={changes}>
+            {label}
+          </AlsoButton>
+        ))}
+        <TickBox report={report} field={question.keptField} label="Yes, that’s correct" />
+      </div>
+    </div>
+  );
+}
+
+/** The field that would hold the answer to a question about this one; shown at the first field of its item. */
+function answerField(name: string): string | null {
+  const field = parseField(name);
+  if (field?.kind === "reading") return fieldOf.reading(field.id, field.key, "kept");
+  if (field?.kind === "swatch" && field.part === "stitches") return fieldOf.swatch(field.key, "kept");
+  if (field?.kind === "yarn" && field.part === "metresPerBall") return fieldOf.yarn(field.key, "kept");
+  return null;
+}

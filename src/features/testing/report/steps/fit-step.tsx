@@ -1,0 +1,66 @@
+import { FIT_SCALE, fieldOf, fitAreas, fitScaleLabel } from "@/engine/reporting";
+import { CONTROL } from "@/ui/field";
+import { Sheet } from "@/ui/sheet";
+import { fieldNotes, textOf, type FilledReport } from "../filled-report";
+import { fitAreaOf } from "./fit-area";
+import { FieldMessages } from "./field-messages";
+import { StepForm } from "./step-form";
+
+/** How the garment fits, place by place. */
+export function FitStep({ report }: { readonly report: FilledReport }) {
+  const { pattern } = report.context;
+  return (
+    <StepForm report={report} fields={["fit"]}>
+      <div className="grid gap-6">
+        {fitAreas(pattern).map((area) => (
+          <FitFields key={area} report={report} area={area} />
+        ))}
+      </div>
+    </StepForm>
+  );
+}
+
+function FitFields({ report, area }: { readonly report: FilledReport; readonly area: string }) {
+  const { label, isGirth } = fitAreaOf(report.context.pattern, area);
+  const [scale, says] = [fieldOf.fit(area, "scale"), fieldOf.fit(area, "says")];
+  const scaleSays = fieldNotes(report, scale);
+  return (
+    <Sheet>
+      <fieldset aria-describedby={`${scale}-messages`}>
+        <legend className="mb-3 font-serif text-lg font-semibold wrap-anywhere">{label}</legend>
+        <div className="grid gap-1.5 sm:grid-cols-5">
+          {FIT_SCALE.map((step) => (
+            <label
+              key={step}
+              className="flex min-h-11 items-center gap-3 rounded-md border border-line-strong bg-white px-3 py-2 leading-tight has-checked:border-ink has-checked:bg-band has-checked:font-semibold has-focus-visible:outline-3 has-focus-visible:outline-offset-2 has-focus-visible:outline-thread sm:flex-col sm:justify-start sm:gap-1.5 sm:text-center"
+            >
+              <input
+                type="radio"
+                name={scale}
+                value={String(step)}
+                defaultChecked={textOf(report, scale) === String(step)}
+                className="size-4 shrink-0 accent-thread outline-none"
+              />
+              <span className="min-w-0">{fitScaleLabel(step, { isGirth })}</span>
+            </label>
+          ))}
+        </div>
+        <FieldMessages field={scale} {...scaleSays} />
+      </fieldset>
+      <label htmlFor={says} className="mt-4 block font-semibold">
+        In your words <span className="font-normal text-soft">(optional)</span>
+      </label>
+      <textarea
+        id={says}
+        name={says}
+        rows={2}
+        maxLength={2_000}
+        dir="auto"
+        defaultValue={textOf(report, says) ?? ""}
+        aria-describedby={`${says}-messages`}
+        className={`${CONTROL} mt-1`}
+      />
+      <FieldMessages field={says} {...fieldNotes(report, says)} />
+    </Sheet>
+  );
+}

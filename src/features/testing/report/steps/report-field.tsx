@@ -1,0 +1,60 @@
+import type { ReactNode } from "react";
+import { CONTROL } from "@/ui/field";
+import { fieldNotes, textOf, type FilledReport } from "../filled-report";
+import { FieldQuestion } from "./field-question";
+import { FieldMessages } from "./field-messages";
+
+interface ReportFieldProps {
+  readonly report: FilledReport;
+  /** The field's name in the report. */
+  readonly field: string;
+  readonly label: ReactNode;
+  /** Shown after the input: `cm`, `stitches`. */
+  readonly unit?: string;
+  readonly hint?: ReactNode;
+  readonly placeholder?: string;
+  /** The initial text; it is saved once the tester types anything in the form. */
+  readonly prefilled?: string;
+  /** `text` for fractions, which number keyboards cannot type. */
+  readonly keyboard?: "decimal" | "text";
+}
+
+/** A number field of the report, with its messages and questions. */
+export function ReportField(props: ReportFieldProps) {
+  const { report, field, label, unit, hint, placeholder, prefilled, keyboard = "decimal" } = props;
+  const { faults, remarks } = fieldNotes(report, field);
+  const question = report.questions.find((asked) => asked.field === field);
+  return (
+    // On a phone a question needs the whole width, even if two fields share a line.
+    <div className={`min-w-0 ${question === undefined ? "" : "max-sm:col-span-full"}`}>
+      <label htmlFor={field} className="mb-1 block font-semibold wrap-anywhere">
+        {label}
+      </label>
+      {hint ? (
+        <div id={`${field}-hint`} className="mb-1.5 text-sm text-soft">
+          {hint}
+        </div>
+      ) : null}
+      <div className="flex items-center gap-2">
+        <input
+          id={field}
+          name={field}
+          defaultValue={textOf(report, field) ?? prefilled ?? ""}
+          {...(prefilled === undefined ? {} : { "data-prefilled": true })}
+          placeholder={placeholder}
+          inputMode={keyboard}
+          autoCapitalize="none"
+          maxLength={200}
+          aria-invalid={faults.length > 0}
+          aria-describedby={`${hint ? `${field}-hint ` : ""}${field}-unit ${field}-messages`}
+          className={`${CONTROL} numbers min-h-11 min-w-0 flex-1`}
+        />
+        <span id={`${field}-unit`} className={unit ? "shrink-0 text-soft" : "hidden"}>
+          {unit}
+        </span>
+      </div>
+      <FieldMessages field={field} faults={faults} remarks={remarks} />
+      <FieldQuestion report={report} field={field} question={question} />
+    </div>
+  );
+}

@@ -1,0 +1,29 @@
+import type { ReactNode } from "react";
+import { Notice } from "@/ui/notice";
+import { storedFields, type FilledReport } from "../filled-report";
+import { AutosaveForm } from "../autosave/autosave-form";
+
+interface StepFormProps {
+  readonly report: FilledReport;
+  /** Prefixes of the names of its fields: `swatch`, `reading.bust`. */
+  readonly fields: readonly string[];
+  readonly children: ReactNode;
+}
+
+/** The form of a step: it saves itself while the report can be changed, and is read-only afterwards. */
+export function StepForm({ report, fields, children }: StepFormProps) {
+  if (report.ended !== null)
+    return (
+      <>
+        {report.ended === "stopped" ? (
+          <Notice title="You have stopped this test">You can still read what you typed.</Notice>
+        ) : null}
+        <fieldset disabled>{children}</fieldset>
+      </>
+    );
+  return (
+    <AutosaveForm testerId={report.testerId} stored={storedFields(report, fields)}>
+      {children}
+    </AutosaveForm>
+  );
+}

@@ -1,0 +1,136 @@
+import { fieldOf, type SwatchPart } from "@/engine/reporting";
+import { Sheet } from "@/ui/sheet";
+import type { FilledReport } from "../filled-report";
+import type { SwatchTry } from "./swatch-tries";
+import { AlsoButton } from "./also-button";
+import { ChoiceField } from "./choice-field";
+import { ReportField } from "./report-field";
+import { SwatchOutlookView } from "./swatch-outlook-view";
+
+interface SwatchTryFieldsProps {
+  readonly report: FilledReport;
+  readonly one: SwatchTry;
+  /** The keys of all swatches. */
+  readonly keys: readonly string[];
+  readonly canBeTakenOut: boolean;
+}
+
+/** One swatch: its fields, and what it would do. */
+export function SwatchTryFields({ report, one, keys, canBeTakenOut }: SwatchTryFieldsProps) {
+  const { key, number, outcome } = one;
+  const heading = `try-${key}`;
+  return (
+    <section aria-labelledby={heading}>
+      <Sheet>
+        <div className="mb-4 flex flex-wrap items-baseline justify-between gap-x-4 gap-y-1">
+          <h2 id={heading}>Swatch {number}</h2>
+          <p className="text-sm font-semibold">{outcome?.counts ? "✓ This one counts" : null}</p>
+        </div>
+        <SwatchNumbers report={report} swatch={key} />
+        {outcome === null ? null : <SwatchOutlookView outcome={outcome} context={report.context} />}
+        {report.ended === null ? (
+          <div className="mt-5 flex flex-wrap gap-x-4 gap-y-2">
+            {outcome?.hasOthers && !outcome.counts ? (
+              <AlsoButton changes={countedTry(key, keys)}>Use this swatch</AlsoButton>
+            ) : null}
+            {canBeTakenOut ? (
+              <AlsoButton look="plain" changes={takenOut(key)}>
+                {`Remove swatch ${number}`}
+              </AlsoButton>
+            ) : null}
+          </div>
+        ) : null}
+      </Sheet>
+    </section>
+  );
+}
+
+function SwatchNumbers({ report, swatch: key }: { readonly report: FilledReport; readonly swatch: string }) {
+  const fieldOfPart = (part: SwatchPart) => fieldOf.swatch(key, part);
+  const { pattern, unit } = report.context;
+  const [over, keyboard] = unit === "in" ? (["4", "text"] as const) : (["10", "decimal"] as const);
+  const tool = pattern.craft === "crochet" ? "Hook" : "Needle";
+  return (
+    <div className="grid gap-5">
+      {pattern.fabrics.length > 1 ? (
+        <ChoiceField
+          report={report}
+          field={fieldOfPart("fabric")}
+          legend="Fabric"
+          choices={pattern.fabrics.map(({ id, label }) => ({ value: id, label }))}
+        />
+      ) : null}
+      <ReportField
+        report={report}
+        field={fieldOfPart("toolMm")}
+        label={tool}
+        unit="mm"
+        placeholder={toolHint(report)}
+      />
+      <div className="grid grid-cols-2 gap-x-4 gap-y-5">
+        <ReportField report={report} field={fieldOfPart("stitches")} label="Stitches" />
+        <ReportField
+          {...{ report, keyboard, unit }}
+          field={fieldOfPart("across")}
+          label="over a width of"
+          prefilled={over}
+        />
+      </div>
+      <div className="grid grid-cols-2 gap-x-4 gap-y-5">
+        <ReportField report={report} field={fieldOfPart("rows")} label="Rows or rounds" />
+        <ReportField
+          {...{ report, keyboard, unit }}
+          field={fieldOfPart("along")}
+          label="over a height of"
+          prefilled={over}
+        />
+      </div>
+      <ChoiceField
+        report={report}
+        field={fieldOfPart("washed")}
+        legend="Washed and dried like the garment"
+        choices={[
+          { value: "yes", label: "Yes" },
+          { value: "no", label: "Not yet" },
+        ]}
+      />
+      <ChoiceField
+        report={report}
+        field={fieldOfPart("on")}
+        legend="Counted on"
+        choices={[
+          { value: "swatch", label: "a swatch" },
+          { value: "garment", label: "the garment itself" },
+        ]}
+      />
+      <ChoiceField
+        report={report}
+        field={fieldOfPart("worked")}
+        legend="Worked"
+        choices={[
+          { value: "flat", label: "flat, in rows" },
+          { value: "round", label: "in the round" },
+        ]}
+      />
+    </div>
+  );
+}
+
+function toolHint({ context: { pattern } }: FilledReport): string | undefined {
+  const sizes = new Set(pattern.fabrics.map(({ toolMm }) => toolMm));
+  const [only] = sizes;
+  return sizes.size === 1 && only !== undefined ? `pattern: ${only}` : undefined;
+}
+
+function countedTry(key: string, keys: readonly string[]): Record<string, string> {
+  return Object.fromEntries(keys.map((other) => [fieldOf.swatch(other, "used"), other === key ? "yes" : ""]));
+}
+
+const PARTS: readonly SwatchPart[] = [
+  ...(["fabric", "toolMm", "stitches", "across", "rows", "along"] as const),
+  ...(["washed", "on", "worked", "used", "kept"] as const),
+];
+
+function takenOut(key: string): Record<string, null> {
+  return Object.fromEntries(PARTS.map((part) => [fieldOf.swatch(key, part), null]));
+}

@@ -1,0 +1,18 @@
+import type { OpeningDocument } from "../../src/features/recruiting/listing/schema";
+
+/** An opening of the test pattern that asks for the bust; its days are long to come. */
+export function openingDocument(change: Partial<OpeningDocument> = {}): OpeningDocument {
+  return {
+    introduction: "An invented call.",
+    timeZone: "Europe/Lisbon",
+    dates: { applyUntil: "2090-03-14", startOn: "2090-04-01", swatchBy: "2090-04-10", reportBy: "2090-06-01" },
+    asks: "Work the vest and measure it.",
+    yarn: "Any light yarn.",
+    tools: "A 4 mm hook.",
+    gives: "The finished pattern.",
+    bodyAsked: ["bust"],
+    fitBy: ["bust"],
+    mostApplications: null,
+    ...change,
+  };
+}
