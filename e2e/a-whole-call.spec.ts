@@ -3,7 +3,7 @@ import type { Browser, Page } from "@playwright/test";
 import { saltmarshPattern } from "../prisma/demo/saltmarsh-pattern";
 import { ANALYSIS_MS, expectNoSidewaysScroll, expectResults } from "./import-call";
 import { expect, test } from "./fixtures";
-import { bringPattern } from "./make-pattern";
+import { importPattern } from "./make-pattern";
 import { goHome, openMeasurement, openStep } from "./tester-steps";
 
 const SIZES = ["size-s", "size-l"];
@@ -43,7 +43,7 @@ async function apply(page: Page, address: string, { name, bust, arm }: Applicant
 }
 
 async function createListedCall(page: Page): Promise<string> {
-  await page.goto(`/patterns/${await bringPattern(page)}`);
+  await page.goto(`/patterns/${await importPattern(page)}`);
   await page.getByRole("button", { name: "New test" }).click();
   await page.getByLabel("Title").fill("Tide test");
   for (const { id, label } of saltmarshPattern.sizes) {

@@ -27,65 +27,65 @@ export const ACTIONS: Readonly<Record<string, ActionRow>> = {
     sends: () => ({ values: [] }),
     answers: everyone<ActionAnswer>("/sign-in"),
   },
-  "results/actions.ts decideItem": {
+  "results/mistakes/decision-actions.ts decideItem": {
     sends: ({ callId }) => ({
       form: { callId, tester: "tester-1", part: "readings", position: "0", decision: "keep" },
     }),
     answers: EDITS,
   },
-  "results/plan-actions.ts planChanges": {
+  "results/changes/plan-actions.ts planChanges": {
     sends: ({ callId }) => ({ form: { callId, baseNumber: "1", key: randomUUID(), "take.0": "leave" } }),
     answers: EDITS,
   },
   // Of a revision that nobody has saved.
-  "results/plan-actions.ts planCorrection": {
+  "results/changes/plan-actions.ts planCorrection": {
     sends: ({ callId }) => ({
       form: { callId, baseNumber: "9", key: randomUUID(), cell: "small.bust", reason: "" },
     }),
     answers: EDITS,
   },
-  "results/plan-actions.ts savePlannedRevision": {
+  "results/changes/plan-actions.ts savePlannedRevision": {
     sends: ({ callId, planId }) => ({ form: { callId, planId, reason: "" } }),
     answers: EDITS,
   },
-  "recruiting/applications/actions.ts apply": {
+  "recruiting/applications/apply/apply-actions.ts apply": {
     sends: ({ callId }) => ({ form: { callId, name: "" } }),
     answers: everyone<ActionAnswer>("done"),
   },
-  "recruiting/applications/own-actions.ts withdrawOwn": {
+  "recruiting/applications/own/own-actions.ts withdrawOwn": {
     sends: ({ link }) => ({ form: { link } }),
     answers: everyone<ActionAnswer>("done"),
   },
-  "recruiting/applications/own-actions.ts takeUpOwn": {
+  "recruiting/applications/own/own-actions.ts takeUpOwn": {
     sends: ({ link }) => ({ form: { link } }),
     answers: everyone<ActionAnswer>("done"),
   },
   // Whoever has the link may; the first to do it leaves nothing for the others.
-  "recruiting/applications/own-actions.ts deleteOwn": {
+  "recruiting/applications/own/own-actions.ts deleteOwn": {
     sends: ({ link }) => ({ form: { link } }),
     answers: { ...everyone<ActionAnswer>("not-found"), visitor: "/applications/deleted" },
   },
-  "recruiting/applications/decision-actions.ts decideOnApplication": {
+  "recruiting/applications/list/decision-actions.ts decideOnApplication": {
     sends: ({ callId, applicationId }) => ({ form: { callId, applicationId, decision: "yes" } }),
     answers: EDITS,
   },
   "patterns/grading/actions.ts askGrading": {
-    sends: ({ patternId }) => ({ values: [patternId, { document: {}, submissionKey: randomUUID() }] }),
+    sends: ({ patternId }) => ({ values: [patternId, { document: {}, idempotencyKey: randomUUID() }] }),
     answers: EDITS,
   },
   "patterns/grading/actions.ts stopGrading": {
     sends: ({ patternId, gradingId }) => ({ values: [patternId, gradingId] }),
     answers: { ...EDITS, editor: "not-found" },
   },
-  "recruiting/listing/actions.ts beginCallOpening": {
+  "recruiting/listing/set-up/listing-actions.ts addListing": {
     sends: ({ callId }) => ({ form: { callId, timeZone: "" } }),
     answers: EDITS,
   },
-  "recruiting/listing/actions.ts openNewCall": {
+  "recruiting/listing/set-up/listing-actions.ts openNewCall": {
     sends: ({ patternId }) => ({ form: { patternId, formKey: randomUUID(), timeZone: "" } }),
-    answers: { ...EDITS, editor: "/calls/[id]/opening", owner: "/calls/[id]/opening" },
+    answers: { ...EDITS, editor: "/calls/[id]/listing", owner: "/calls/[id]/listing" },
   },
-  "recruiting/listing/actions.ts saveOpening": {
+  "recruiting/listing/set-up/listing-actions.ts saveListing": {
     sends: ({ draftCallId }) => ({
       form: { callId: draftCallId, version: "1", intent: "save", title: "Draft" },
     }),
@@ -96,12 +96,15 @@ export const ACTIONS: Readonly<Record<string, ActionRow>> = {
     answers: EDITS,
   },
   "patterns/actions.ts throwDraftAway": { sends: ({ patternId }) => ({ values: [patternId, 1] }), answers: EDITS },
-  "patterns/actions.ts forgetLateSave": { sends: ({ patternId }) => ({ values: [patternId] }), answers: EDITS },
+  "patterns/actions.ts discardConflictingDraft": {
+    sends: ({ patternId }) => ({ values: [patternId] }),
+    answers: EDITS,
+  },
   "patterns/actions.ts saveAsRevision": {
     sends: ({ patternId }) => ({ values: [patternId, { content: null, version: 0, baseNumber: 1, reason: "Why" }] }),
     answers: EDITS,
   },
-  "patterns/begin-actions.ts beginPattern": {
+  "patterns/new/new-pattern-actions.ts newPattern": {
     sends: () => ({ form: refusedPattern() }),
     answers: signedIn<ActionAnswer>("signed-out", "done"),
   },
@@ -112,34 +115,34 @@ export const ACTIONS: Readonly<Record<string, ActionRow>> = {
     answers: EDITS,
   },
   // Good for one person: another designer takes it, and the others have a part already.
-  "patterns/invitation-actions.ts accept": {
+  "patterns/people/invitation-actions.ts accept": {
     sends: ({ token }) => ({ form: { token } }),
     answers: { ...signedIn<ActionAnswer>("signed-out", "done"), "another designer": "/patterns/[id]" },
   },
-  "patterns/invitation-actions.ts invite": {
+  "patterns/people/invitation-actions.ts invite": {
     sends: ({ patternId }) => ({ form: { patternId, role: "viewer", note: "" } }),
     answers: OWNS,
   },
-  "patterns/invitation-actions.ts withdraw": {
+  "patterns/people/invitation-actions.ts withdraw": {
     sends: ({ patternId, invitationId }) => ({ form: { patternId, invitationId } }),
     answers: OWNS,
   },
-  "patterns/people-actions.ts changeHelper": {
+  "patterns/people/people-actions.ts changeHelper": {
     sends: ({ patternId, people }) => ({
       form: { patternId, accountId: people.viewer?.accountId ?? "", role: "viewer" },
     }),
     answers: OWNS,
   },
   // A helper leaves, the owner cannot.
-  "patterns/people-actions.ts leave": {
+  "patterns/people/people-actions.ts leave": {
     sends: ({ patternId }) => ({ form: { patternId } }),
     answers: { ...EDITS, viewer: "/patterns", editor: "/patterns" },
   },
-  "patterns/people-actions.ts removeHelper": {
+  "patterns/people/people-actions.ts removeHelper": {
     sends: ({ patternId, people }) => ({ form: { patternId, accountId: people.viewer?.accountId ?? "" } }),
     answers: OWNS,
   },
-  "patterns/paste-actions.ts makePastedPattern": {
+  "patterns/import/paste-actions.ts makePastedPattern": {
     sends: () => ({ values: [{ text: "", choices: {}, confirmed: false, tableKey: randomUUID() }] }),
     answers: signedIn<ActionAnswer>("signed-out", "done"),
   },
@@ -156,7 +159,7 @@ export const ACTIONS: Readonly<Record<string, ActionRow>> = {
     sends: ({ callId }) => ({ form: { callId, with: "yes" } }),
     answers: EDITS,
   },
-  "testing/report/document-actions.ts bringDocument": {
+  "testing/report/import/document-actions.ts importDocument": {
     sends: () => ({ values: [{ text: "{}", title: "", formKey: randomUUID() }] }),
     answers: signedIn<ActionAnswer>("signed-out", "done"),
   },
@@ -185,12 +188,12 @@ export const ACTIONS: Readonly<Record<string, ActionRow>> = {
     sends: ({ testerId }) => ({ form: { testerId, was: "{}", hours: "12" } }),
     answers: everyone<ActionAnswer>("not-found"),
   },
-  "testing/report/paste-actions.ts addPastedReports": {
+  "testing/report/import/paste-actions.ts addPastedReports": {
     sends: (world) => ({ values: [pastedReports(world)] }),
     answers: EDITS,
   },
   ...TESTER_ACTIONS,
-  "testing/report/send-actions.ts sendReportForm": {
+  "testing/report/send/send-actions.ts sendReportForm": {
     sends: ({ testerId }) => ({ form: { testerId, version: "1" } }),
     answers: everyone<ActionAnswer>("not-found"),
   },

@@ -46,7 +46,7 @@ export async function visit(request: APIRequestContext, path: string): Promise<A
   const response = await request.get(path, { maxRedirects: 0 });
   const seen = `${response.status()} ${unmarked(await response.text())}`;
   const onward = response.headers().location;
-  return { answer: onward === undefined ? named(response.status()) : ownPath(onward), seen };
+  return { answer: onward === undefined ? named(response.status()) : sameOriginPath(onward), seen };
 }
 
 /**
@@ -71,7 +71,7 @@ function named(status: number): PageAnswer {
   return status === 200 ? "shown" : status;
 }
 
-function ownPath(address: string): `/${string}` {
+function sameOriginPath(address: string): `/${string}` {
   return `/${new URL(address, "http://localhost").pathname.slice(1).replace(UUID, "[id]")}`;
 }
 
@@ -95,7 +95,7 @@ export async function act(
           maxRedirects: 0,
         });
   const onward = response.headers()["x-action-redirect"];
-  if (onward !== undefined) return ownPath(onward.split(";", 1)[0] ?? "");
+  if (onward !== undefined) return sameOriginPath(onward.split(";", 1)[0] ?? "");
   const said = await response.text();
   if (response.status() !== 200) throw new Error(`${action} answered ${response.status()}: ${said.slice(0, 300)}`);
   const codes = ["signed-out", "not-found", "not-allowed"] as const;

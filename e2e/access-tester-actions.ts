@@ -16,15 +16,15 @@ export const TESTER_ACTIONS: Readonly<Record<string, ActionRow>> = {
     answers: { ...TESTS, "another designer": "/testing/deleted" },
   },
   // Whoever has the link of somebody without an account answers with it.
-  "testing/home/invited-actions.ts acceptTest": {
+  "testing/invited/invited-actions.ts acceptTest": {
     sends: ({ invitedLink: link }) => ({ form: { link, unit: "cm", terms: "us", timeZone: "Europe/Lisbon" } }),
     answers: everyone<ActionAnswer>("/testing/[id]"),
   },
-  "testing/home/invited-actions.ts declineTest": {
+  "testing/invited/invited-actions.ts declineTest": {
     sends: ({ invitedLink: link }) => ({ form: { link } }),
     answers: everyone<ActionAnswer>("done"),
   },
-  "testing/home/invited-actions.ts goOnToPage": {
+  "testing/invited/invited-actions.ts goOnToPage": {
     sends: ({ invitedLink: link }) => ({ form: { link } }),
     answers: everyone<ActionAnswer>("done"),
   },
@@ -47,26 +47,26 @@ export const TESTER_ACTIONS: Readonly<Record<string, ActionRow>> = {
     }),
     answers: everyone<ActionAnswer>("not-found"),
   },
-  "testing/home/progress-actions.ts saveNote": {
+  "testing/progress/progress-actions.ts saveNote": {
     sends: ({ callId, testerId }) => ({ form: { callId, testerId, note: "a note" } }),
     answers: EDITS,
   },
-  "testing/home/progress-actions.ts makeNewLink": {
+  "testing/progress/progress-actions.ts makeNewLink": {
     sends: ({ callId, invitedTesterId: testerId }) => ({ form: { callId, testerId } }),
     answers: EDITS,
   },
-  "testing/home/progress-actions.ts withdrawInvitation": {
+  "testing/progress/progress-actions.ts withdrawInvitation": {
     sends: ({ callId, invitedTesterId: testerId }) => ({ form: { callId, testerId } }),
     answers: EDITS,
   },
-  "testing/home/progress-actions.ts extendInvitation": {
+  "testing/progress/progress-actions.ts extendInvitation": {
     sends: ({ callId, invitedTesterId: testerId }) => ({ form: { callId, testerId, days: "7" } }),
     answers: EDITS,
   },
-  "testing/home/progress-actions.ts close": { sends: ({ callId }) => ({ form: { callId } }), answers: EDITS },
-  "testing/home/progress-actions.ts openAgain": { sends: ({ callId }) => ({ form: { callId } }), answers: EDITS },
+  "testing/progress/progress-actions.ts close": { sends: ({ callId }) => ({ form: { callId } }), answers: EDITS },
+  "testing/progress/progress-actions.ts openAgain": { sends: ({ callId }) => ({ form: { callId } }), answers: EDITS },
   // No such size: refused once it is known who asks.
-  "testing/home/progress-actions.ts addTester": {
+  "testing/progress/progress-actions.ts addTester": {
     sends: ({ callId }) => ({ form: { callId, name: "Bea", email: "", size: "none", days: "7" } }),
     answers: EDITS,
   },

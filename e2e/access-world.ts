@@ -6,7 +6,7 @@ import type { ApplicationDocument } from "../src/features/recruiting/application
 import { takeApart } from "@/features/calls/report-schema";
 import { linkTo } from "../src/server/link-key";
 import { reader } from "../test/factories/call";
-import { openingDocument } from "../test/factories/listing";
+import { listingDocument } from "../test/factories/listing";
 import { patternDocument } from "../test/factories/pattern";
 import { makeDesigner, query, type Designer } from "./designer";
 
@@ -26,7 +26,7 @@ export interface World {
   /** A tester who has not answered yet, and their link. */
   readonly invitedTesterId: string;
   readonly invitedLink: string;
-  /** Another call of the pattern, whose opening is not published. */
+  /** Another call of the pattern, whose listing is not published. */
   readonly draftCallId: string;
   readonly applicationId: string;
   /** Of that application. */
@@ -65,25 +65,25 @@ export async function makeWorld(): Promise<World> {
   await query(revision, [revisionId, patternId, document]);
   await query("INSERT INTO call (id, pattern_id, title) VALUES ($1, $2, 'Invented call')", [callId, patternId]);
   await query("INSERT INTO call (id, pattern_id, title) VALUES ($1, $2, 'Invented draft')", [draftCallId, patternId]);
-  await query("INSERT INTO opening (call_id, document) VALUES ($1, '{\"typed\":{}}')", [draftCallId]);
+  await query("INSERT INTO listing (call_id, document) VALUES ($1, '{\"typed\":{}}')", [draftCallId]);
   const tester = "INSERT INTO tester (id, call_id, code, position, size) VALUES ($1, $2, 'tester-1', 0, 'small')";
   await query(tester, [testerId, callId]);
   await inviteTester({ ids: [ownTesterId, callId, revisionId], code: "tester-2", position: 1, by: another?.accountId });
   await inviteTester({ ids: [invitedTesterId, callId, revisionId], code: "tester-3", position: 2 });
   const { report } = takeApart(reader("tester-1", { bust: 101, length: 40 }));
   const version =
-    "INSERT INTO report (tester_id, version, revision_id, document, submission_key) VALUES ($1, 1, $2, $3, $4)";
+    "INSERT INTO report (tester_id, version, revision_id, document, idempotency_key) VALUES ($1, 1, $2, $3, $4)";
   await query(version, [testerId, revisionId, JSON.stringify(report), randomUUID()]);
   const asked = { kind: "proposals", take: [{ kind: "allowance", id: "edging", by: "published" }] };
   const known = { cells: [], causes: [], testersBySize: [1, 0], status: "converged" };
   const plan =
-    "INSERT INTO plan (id, call_id, request, differences, base_number, call_version, engine_version, output, submission_key) VALUES ($1, $2, $3, $4, 1, 1, '', '{\"status\":\"stopped\"}', $1)";
+    "INSERT INTO plan (id, call_id, request, differences, base_number, call_version, engine_version, output, idempotency_key) VALUES ($1, $2, $3, $4, 1, 1, '', '{\"status\":\"stopped\"}', $1)";
   await query(plan, [planId, callId, JSON.stringify(asked), JSON.stringify(known)]);
   const grading =
-    "INSERT INTO grading (id, pattern_id, account_id, request, submission_key) VALUES ($1, $2, $3, '{}', $1)";
+    "INSERT INTO grading (id, pattern_id, account_id, request, idempotency_key) VALUES ($1, $2, $3, '{}', $1)";
   await query(grading, [gradingId, patternId, people.owner?.accountId]);
   const invitation =
-    "INSERT INTO invitation (id, pattern_id, role, token_hash, ends_at) VALUES ($1, $2, 'viewer', $3, now() + interval '1 day')";
+    "INSERT INTO invitation (id, pattern_id, role, token_hash, expires_at) VALUES ($1, $2, 'viewer', $3, now() + interval '1 day')";
   await query(invitation, [invitationId, patternId, createHash("sha256").update(token).digest("hex")]);
   await publish(callId);
   await applyTo(callId, applicationId);
@@ -117,7 +117,7 @@ interface InvitedTester {
 }
 
 async function inviteTester({ ids: [testerId, callId, revisionId], code, position, by }: InvitedTester): Promise<void> {
-  const statement = `INSERT INTO tester (id, call_id, revision_id, code, position, size, invited_at, invitation_ends_at, account_id, accepted_at)
+  const statement = `INSERT INTO tester (id, call_id, revision_id, code, position, size, invited_at, invitation_expires_at, account_id, accepted_at)
     VALUES ($1, $2, $3, $4, $5, 'small', now(), now() + interval '7 days', $6, $7)`;
   const accepted = by === undefined ? [null, null] : [by, new Date()];
   await query(statement, [testerId, callId, revisionId, code, position, ...accepted]);
@@ -129,14 +129,14 @@ async function publish(callId: string): Promise<void> {
   await query("INSERT INTO place (call_id, size, least, wanted) VALUES ($1, 'small', 1, 2)", [callId]);
   await query("INSERT INTO agreement (call_id, version, text) VALUES ($1, 1, 'You test and you tell.')", [callId]);
   await query(
-    "INSERT INTO opening (call_id, document, published_at, apply_until) VALUES ($1, $2, now(), '2090-03-15')",
-    [callId, JSON.stringify(openingDocument())],
+    "INSERT INTO listing (call_id, document, published_at, apply_until) VALUES ($1, $2, now(), '2090-03-15')",
+    [callId, JSON.stringify(listingDocument())],
   );
 }
 
 async function applyTo(callId: string, applicationId: string): Promise<void> {
   const application =
-    "INSERT INTO application (id, call_id, position, document, agreement_version, agreed_at, submission_key) VALUES ($1, $2, 0, $3, 1, now(), $1)";
+    "INSERT INTO application (id, call_id, position, document, agreement_version, agreed_at, idempotency_key) VALUES ($1, $2, 0, $3, 1, now(), $1)";
   await query(application, [applicationId, callId, JSON.stringify(APPLICATION)]);
   const contact = "INSERT INTO application_contact (application_id, call_id, name, email) VALUES ($1, $2, 'Maja', $3)";
   await query(contact, [applicationId, callId, `${applicationId}@example.org`]);

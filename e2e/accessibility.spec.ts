@@ -1,12 +1,12 @@
 import { saltmarshPattern } from "../prisma/demo/saltmarsh-pattern";
 import { makeWorld } from "./access-world";
-import { bringCall, expectNoSidewaysScroll, expectResults } from "./import-call";
+import { importCall, expectNoSidewaysScroll, expectResults } from "./import-call";
 import { EDITOR_PARTS } from "../src/features/patterns/editor/editor-parts";
 import { linkTo } from "../src/server/link-key";
 import { query, signInByCookie } from "./designer";
 import { expect, test } from "./fixtures";
 import { letIn, makeTester, typeReport } from "./make-tester";
-import { bringPattern } from "./make-pattern";
+import { importPattern } from "./make-pattern";
 import { violations } from "./violations";
 import { openMeasurement, openStep } from "./tester-steps";
 import type { Page } from "@playwright/test";
@@ -40,7 +40,7 @@ test("a pattern's pages keep WCAG 2.2 A and AA", async ({ page, designer }) => {
   test.setTimeout(300_000);
   expect(designer.accountId).not.toBe("");
   await expectAccessible(page, "/patterns");
-  await page.goto(`/calls/${await bringCall(page)}`);
+  await page.goto(`/calls/${await importCall(page)}`);
   const pattern = await page
     .getByRole("link", { name: /Saltmarsh Tee/ })
     .first()
@@ -67,14 +67,14 @@ test("a pattern's pages keep WCAG 2.2 A and AA", async ({ page, designer }) => {
 test("every part of a pattern's editor keeps WCAG 2.2 A and AA", async ({ page, designer }) => {
   test.setTimeout(300_000);
   expect(designer.accountId).not.toBe("");
-  const editor = `/patterns/${await bringPattern(page)}/edit`;
+  const editor = `/patterns/${await importPattern(page)}/edit`;
   for (const { key } of EDITOR_PARTS) await expectAccessible(page, `${editor}?part=${key}`);
 });
 
 test("a call's pages keep WCAG 2.2 A and AA", async ({ page, designer }) => {
   test.setTimeout(300_000);
   expect(designer.accountId).not.toBe("");
-  const call = `/calls/${await bringCall(page)}`;
+  const call = `/calls/${await importCall(page)}`;
   const addresses = [
     "",
     "/gaps",

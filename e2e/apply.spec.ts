@@ -95,11 +95,11 @@ test("without JavaScript everything typed comes back, and it is sent and deleted
   const maja = { name: "x".repeat(300), email: `${randomUUID()}@example.org`, bust: "1200" };
   await page.goto(`/open-calls/${callId}/apply`);
   await fillIn(page, maja);
-  await query("UPDATE opening SET published_at = NULL WHERE call_id = $1", [callId]);
+  await query("UPDATE listing SET published_at = NULL WHERE call_id = $1", [callId]);
   await page.getByRole("button", { name: SEND }).click();
   await expect(page.getByText("This tester call is no longer public")).toBeVisible();
   await expect(page.getByText(maja.name)).toBeVisible();
-  await query("UPDATE opening SET published_at = now() WHERE call_id = $1", [callId]);
+  await query("UPDATE listing SET published_at = now() WHERE call_id = $1", [callId]);
   await page.goto(`/open-calls/${callId}/apply`);
   await fillIn(page, maja);
   await page.getByRole("radio", { name: "inches" }).check();

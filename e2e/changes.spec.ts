@@ -1,4 +1,4 @@
-import { ANALYSIS_MS, bringCall, expectNoSidewaysScroll, expectResults } from "./import-call";
+import { ANALYSIS_MS, importCall, expectNoSidewaysScroll, expectResults } from "./import-call";
 import { expect, test } from "./fixtures";
 import { violations } from "./violations";
 
@@ -8,7 +8,7 @@ test("a designer takes what is proposed, sees what follows, saves it, and every 
 }) => {
   test.setTimeout(4 * ANALYSIS_MS + 60_000);
   expect(designer.accountId).not.toBe("");
-  const callId = await bringCall(page);
+  const callId = await importCall(page);
   await page.goto(`/calls/${callId}/changes`);
   await expectResults(page);
   // The three planted faults: see prisma/demo.

@@ -1,10 +1,10 @@
 import type { Locator, Page } from "@playwright/test";
 import { expectNoSidewaysScroll } from "./import-call";
 import { expect, test } from "./fixtures";
-import { bringPattern, openEditor } from "./make-pattern";
+import { importPattern, openEditor } from "./make-pattern";
 
 async function openPart(page: Page, part: "measurements" | "pieces"): Promise<void> {
-  await openEditor(page, await bringPattern(page), part);
+  await openEditor(page, await importPattern(page), part);
 }
 
 function cardOf(page: Page, name: RegExp): Locator {

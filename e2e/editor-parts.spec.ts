@@ -1,7 +1,7 @@
 import type { Page } from "@playwright/test";
 import { expectNoSidewaysScroll } from "./import-call";
 import { expect, test } from "./fixtures";
-import { bringPattern, openEditor } from "./make-pattern";
+import { importPattern, openEditor } from "./make-pattern";
 
 /** Pastes cells as a spreadsheet gives them. */
 async function pasteInto(page: Page, label: string, cells: string): Promise<void> {
@@ -19,7 +19,7 @@ test("a new size takes its body from a spreadsheet, and what lists by size still
   designer,
 }) => {
   expect(designer.accountId).not.toBe("");
-  const pattern = await bringPattern(page);
+  const pattern = await importPattern(page);
   await openEditor(page, pattern, "sizes");
   await page.getByLabel("New size").fill("6X");
   await page.getByLabel("New size").press("Enter");
@@ -41,7 +41,7 @@ test("an allowance takes by its word, a minus turns the word round, and a closed
   designer,
 }) => {
   expect(designer.accountId).not.toBe("");
-  const pattern = await bringPattern(page);
+  const pattern = await importPattern(page);
   await openEditor(page, pattern, "lengths");
   await page.getByLabel("New allowance").fill("Side seam");
   await page.getByLabel("New allowance").press("Enter");
@@ -66,7 +66,7 @@ test("an allowance takes by its word, a minus turns the word round, and a closed
 
 test("a gauge over 4 in is told over both widths, and is 10.16 cm and not 10", async ({ page, designer }) => {
   expect(designer.accountId).not.toBe("");
-  const pattern = await bringPattern(page);
+  const pattern = await importPattern(page);
   await openEditor(page, pattern, "fabrics");
   await page.getByLabel("New fabric").fill("Rib");
   await page.getByRole("button", { name: "Add the fabric" }).click();

@@ -1,9 +1,9 @@
 import { expect, test } from "./fixtures";
-import { bringPattern, openEditor } from "./make-pattern";
+import { importPattern, openEditor } from "./make-pattern";
 
 test("a key in one cell draws no other cell anew", async ({ page, designer }) => {
   expect(designer.accountId).not.toBe("");
-  await openEditor(page, await bringPattern(page));
+  await openEditor(page, await importPattern(page));
   const cell = page.getByRole("textbox", { name: "Shoulder stitches, M" });
   // React keeps a component's drawn properties beside its element, a new object each time that it draws it.
   const drawn = await page.evaluateHandle(() => {

@@ -1,4 +1,4 @@
-import { ANALYSIS_MS, bringCall, exported, expectNoSidewaysScroll, expectResults } from "./import-call";
+import { ANALYSIS_MS, importCall, exported, expectNoSidewaysScroll, expectResults } from "./import-call";
 import { expect, test } from "./fixtures";
 
 // Each of these waits for an analysis, some for two.
@@ -9,7 +9,7 @@ test("a designer brings a call in, opens a cell by keyboard, corrects an allowan
   designer,
 }) => {
   expect(designer.accountId).not.toBe("");
-  const callId = await bringCall(page);
+  const callId = await importCall(page);
   await expect(page.getByText(/Of 8 measurements in 9 sizes/)).toBeVisible();
   await expectNoSidewaysScroll(page);
 
@@ -52,7 +52,7 @@ test("a reading that Sizewright set aside is put back, counts, and is set aside 
   designer,
 }) => {
   expect(designer.accountId).not.toBe("");
-  const callId = await bringCall(page);
+  const callId = await importCall(page);
   await page.goto(`/calls/${callId}/mistakes`);
   await expect(page).toHaveTitle("Possible mistakes · Spring test · Sizewright");
   await expectResults(page);
@@ -69,7 +69,7 @@ test("a reading that Sizewright set aside is put back, counts, and is set aside 
 
 test("a correction that is no number is told at its field, and what was typed stays", async ({ page, designer }) => {
   expect(designer.accountId).not.toBe("");
-  const callId = await bringCall(page);
+  const callId = await importCall(page);
   await page.goto(`/calls/${callId}/correct?cell=size-l.neck-width`);
   await expectResults(page);
   await page.getByLabel("Neck band", { exact: true }).fill("about two");
@@ -82,7 +82,7 @@ test("a correction that is no number is told at its field, and what was typed st
 
 test("the same gaps are there as numbers, worst first, and as a CSV file", async ({ page, designer }) => {
   expect(designer.accountId).not.toBe("");
-  const callId = await bringCall(page);
+  const callId = await importCall(page);
   await page.getByRole("link", { name: "Numbers, worst first" }).click();
   await page.waitForURL(/sort=worst/);
   // The demonstration's second planted fault: 2.6 cm in the largest size, of 1.5 cm that are tolerated.
@@ -95,7 +95,7 @@ test("the same gaps are there as numbers, worst first, and as a CSV file", async
 
 test("a call that is exported and brought in again is the same call, byte for byte", async ({ page, designer }) => {
   expect(designer.accountId).not.toBe("");
-  const first = await exported(page, `/calls/${await bringCall(page)}/export`);
-  const again = await bringCall(page, JSON.parse(first));
+  const first = await exported(page, `/calls/${await importCall(page)}/export`);
+  const again = await importCall(page, JSON.parse(first));
   expect(await exported(page, `/calls/${again}/export`)).toBe(first);
 });

@@ -1,6 +1,6 @@
 import { expectNoSidewaysScroll } from "./import-call";
 import { expect, test } from "./fixtures";
-import { bringPattern, openEditor } from "./make-pattern";
+import { importPattern, openEditor } from "./make-pattern";
 import type { Locator, Page } from "@playwright/test";
 
 function numberOf(page: Page, count: string, size: string): Locator {
@@ -12,7 +12,7 @@ test("a number that breaks its rules says so while it is typed, with the nearest
   designer,
 }) => {
   expect(designer.accountId).not.toBe("");
-  await openEditor(page, await bringPattern(page));
+  await openEditor(page, await importPattern(page));
   const body = numberOf(page, "Body stitches", "M");
   await body.fill("230");
   await expect(page.getByText("230 is not a multiple of 4.")).toBeVisible();
@@ -34,7 +34,7 @@ test("a number that breaks its rules says so while it is typed, with the nearest
 
 test("cells from a spreadsheet go into the table, and the arrows walk it", async ({ page, designer }) => {
   expect(designer.accountId).not.toBe("");
-  await openEditor(page, await bringPattern(page));
+  await openEditor(page, await importPattern(page));
   await numberOf(page, "Neck stitches", "S").focus();
   await page.evaluate(() => {
     const clipboardData = new DataTransfer();
@@ -55,7 +55,7 @@ test("all that is not locked is solved, two ways side by side; what is taken sur
   designer,
 }) => {
   expect(designer.accountId).not.toBe("");
-  const patternId = await bringPattern(page);
+  const patternId = await importPattern(page);
   await openEditor(page, patternId);
   await numberOf(page, "Sleeve rows above the rib", "M").fill("60");
   await page.getByRole("button", { name: "Lock Sleeve rows above the rib, M" }).click();
@@ -80,7 +80,7 @@ test("all that is not locked is solved, two ways side by side; what is taken sur
 
 test("what is typed is saved while a grading is waited for", async ({ page, designer }) => {
   expect(designer.accountId).not.toBe("");
-  const patternId = await bringPattern(page);
+  const patternId = await importPattern(page);
   await openEditor(page, patternId);
   await expect(page).toHaveTitle(/^Edit · .+ · Sizewright$/);
   let answer = (): void => undefined;
@@ -105,7 +105,7 @@ test("where no numbers keep every rule, the rules that clash are named, with a w
   designer,
 }) => {
   expect(designer.accountId).not.toBe("");
-  await openEditor(page, await bringPattern(page));
+  await openEditor(page, await importPattern(page));
   await numberOf(page, "Body stitches", "M").fill("230");
   await page.getByRole("button", { name: "Lock Body stitches, M" }).click();
   await page.getByRole("button", { name: "Calculate unlocked numbers" }).click();

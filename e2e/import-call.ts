@@ -20,7 +20,7 @@ export async function expectResults(page: Page): Promise<void> {
 }
 
 /** Stores a call as the page's signed-in person, and opens its gap page. @returns the call's id. */
-export async function bringCall(page: Page, call: CallDocument = CALL): Promise<string> {
+export async function importCall(page: Page, call: CallDocument = CALL): Promise<string> {
   const { callId } = await storeCall(await signedIn(page.context()), { call, title: "Spring test" });
   await page.goto(`/calls/${callId}/differences`);
   await expectResults(page);

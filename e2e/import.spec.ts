@@ -1,6 +1,6 @@
 import type { Locator } from "@playwright/test";
 import { saltmarshPattern } from "../prisma/demo/saltmarsh-pattern";
-import { bringCall, exported } from "./import-call";
+import { importCall, exported } from "./import-call";
 import { expect, test } from "./fixtures";
 import { takenOver } from "./taken-over";
 
@@ -26,7 +26,7 @@ async function paste(field: Locator, text: string): Promise<void> {
 
 test("a call that is exported and pasted again is the same call, byte for byte", async ({ page, designer }) => {
   expect(designer.accountId).not.toBe("");
-  const text = await exported(page, `/calls/${await bringCall(page)}/export`);
+  const text = await exported(page, `/calls/${await importCall(page)}/export`);
   await page.goto("/patterns/new/document");
   await takenOver(page.getByLabel("Or paste its text"));
   await paste(page.getByLabel("Or paste its text"), text);

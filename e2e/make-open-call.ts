@@ -1,5 +1,5 @@
 import { randomUUID } from "node:crypto";
-import { openingDocument } from "../test/factories/listing";
+import { listingDocument } from "../test/factories/listing";
 import { patternDocument } from "../test/factories/pattern";
 import { query, type Designer } from "./designer";
 
@@ -16,9 +16,9 @@ export async function makeOpenCall(owner: Designer): Promise<string> {
     callId,
   ]);
   await agreement(callId, 1, "You test and you tell.");
-  const opening =
-    "INSERT INTO opening (call_id, document, published_at, apply_until) VALUES ($1, $2, now(), '2090-03-15')";
-  await query(opening, [callId, JSON.stringify(openingDocument())]);
+  const listing =
+    "INSERT INTO listing (call_id, document, published_at, apply_until) VALUES ($1, $2, now(), '2090-03-15')";
+  await query(listing, [callId, JSON.stringify(listingDocument())]);
   return callId;
 }
 

@@ -6,7 +6,7 @@ import { signedIn } from "./designer";
 import { takenOver } from "./taken-over";
 
 /** Stores a pattern as the page's signed-in person, and opens it. @returns the pattern's id. */
-export async function bringPattern(page: Page, pattern: PatternDocument = saltmarshPattern): Promise<string> {
+export async function importPattern(page: Page, pattern: PatternDocument = saltmarshPattern): Promise<string> {
   const { patternId } = await storePattern(await signedIn(page.context()), { document: pattern });
   await page.goto(`/patterns/${patternId}`);
   return patternId;

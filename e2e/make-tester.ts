@@ -31,7 +31,7 @@ export async function makeTester(
   ]);
   await query("INSERT INTO call (id, pattern_id, title) VALUES ($1, $2, 'Invented call')", [callId, patternId]);
   await query(
-    `INSERT INTO tester (id, call_id, code, position, size, unit, revision_id, invited_at, invitation_ends_at, accepted_at)
+    `INSERT INTO tester (id, call_id, code, position, size, unit, revision_id, invited_at, invitation_expires_at, accepted_at)
      VALUES ($1, $2, 'tester-1', 0, $3, $4, $5, now(), now() + interval '1 day', now())`,
     [testerId, callId, size, unit, revisionId],
   );

@@ -1,7 +1,7 @@
 import { expectNoSidewaysScroll } from "./import-call";
 import { makeDesigner, query, signInByCookie } from "./designer";
 import { expect, test } from "./fixtures";
-import { bringPattern, openEditor } from "./make-pattern";
+import { importPattern, openEditor } from "./make-pattern";
 import { takenOver } from "./taken-over";
 
 test("edits are kept as typed, told at their field, and become a revision with a reason", async ({
@@ -9,7 +9,7 @@ test("edits are kept as typed, told at their field, and become a revision with a
   designer,
 }) => {
   expect(designer.accountId).not.toBe("");
-  const patternId = await bringPattern(page);
+  const patternId = await importPattern(page);
   await openEditor(page, patternId, "lengths");
   const sleeve = page.getByRole("textbox", { name: "Sleeve seam, all sizes" });
   await sleeve.fill("one");
@@ -37,7 +37,7 @@ test("edits are kept as typed, told at their field, and become a revision with a
 
 test("what is typed while a save is on its way is sent once", async ({ page, designer }) => {
   expect(designer.accountId).not.toBe("");
-  const patternId = await bringPattern(page);
+  const patternId = await importPattern(page);
   await page.clock.install();
   await openEditor(page, patternId);
   let sent = 0;
@@ -67,7 +67,7 @@ test("what is typed while a save is on its way is sent once", async ({ page, des
 
 test("an edit is not called saved before it is", async ({ page, designer }) => {
   expect(designer.accountId).not.toBe("");
-  const patternId = await bringPattern(page);
+  const patternId = await importPattern(page);
   await page.clock.install();
   await openEditor(page, patternId);
   const saved = page.getByText(/Saved \d\d:\d\d/);
@@ -85,7 +85,7 @@ test("of two people editing one pattern the later is told, and both texts are ke
   designer,
   browser,
 }) => {
-  const patternId = await bringPattern(page);
+  const patternId = await importPattern(page);
   expect(designer.accountId).not.toBe("");
   const helper = await makeDesigner();
   await query("INSERT INTO membership (pattern_id, account_id, role) VALUES ($1, $2, 'editor')", [

@@ -130,7 +130,7 @@ test("a link that cannot be taken says why, and the same for one that never was"
   await beasPage.goto(more);
   await expect(beasPage.getByText("You can view it already; with this you can")).toBeVisible();
   await query(
-    "UPDATE invitation SET created_at = now() - interval '15 days', ends_at = now() WHERE accepted_at IS NULL AND pattern_id = $1",
+    "UPDATE invitation SET created_at = now() - interval '15 days', expires_at = now() WHERE accepted_at IS NULL AND pattern_id = $1",
     [patternId],
   );
   await beasPage.getByRole("button", { name: "Accept invitation" }).click();

@@ -1,11 +1,11 @@
 import type { Page } from "@playwright/test";
 import type { CallDocument } from "../src/engine/pattern";
-import { bringCall, CALL, expectNoSidewaysScroll, exported } from "./import-call";
+import { importCall, CALL, expectNoSidewaysScroll, exported } from "./import-call";
 import { expect, test } from "./fixtures";
 
 /** Brings a call in and finds its pattern. @returns the pattern's address. */
 async function patternOf(page: Page, call: CallDocument = CALL): Promise<string> {
-  await page.goto(`/calls/${await bringCall(page, call)}`);
+  await page.goto(`/calls/${await importCall(page, call)}`);
   const href = await page
     .getByRole("link", { name: /Saltmarsh Tee/ })
     .first()

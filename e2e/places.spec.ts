@@ -16,9 +16,9 @@ async function makeCall({ accountId }: Designer): Promise<string> {
   await query("INSERT INTO call (id, pattern_id, title) VALUES ($1, $2, 'Invented call')", [callId, patternId]);
   const dates = { applyUntil: "2026-01-01", startOn: "2090-01-02", swatchBy: "2090-02-01", reportBy: "2090-04-01" };
   const texts = { introduction: "", asks: "", yarn: "", tools: "", gives: "", mostApplications: null };
-  const opening = { ...texts, timeZone: "Europe/Lisbon", dates, bodyAsked: ["bust"], fitBy: ["bust"] };
-  const told = "INSERT INTO opening (call_id, document, published_at, apply_until) VALUES ($1, $2, now(), now())";
-  await query(told, [callId, JSON.stringify(opening)]);
+  const listing = { ...texts, timeZone: "Europe/Lisbon", dates, bodyAsked: ["bust"], fitBy: ["bust"] };
+  const told = "INSERT INTO listing (call_id, document, published_at, apply_until) VALUES ($1, $2, now(), now())";
+  await query(told, [callId, JSON.stringify(listing)]);
   await query("INSERT INTO agreement (call_id, version, text) VALUES ($1, 1, 'Yes.')", [callId]);
   for (const size of ["small", "medium", "large"])
     await query("INSERT INTO place (call_id, size, least, wanted) VALUES ($1, $2, 1, 1)", [callId, size]);
@@ -33,7 +33,7 @@ async function apply(callId: string, { at, bust }: { readonly at: number; readon
   const said = { forAnother: false, yarn: "", tool: "", unit: "cm", terms: "us", timeZone: "Pacific/Auckland" };
   const document = { ...said, accepts: ["small", "medium"], prefers: [], experience: "some", handle: "", pastWork: "" };
   const application =
-    "INSERT INTO application (id, call_id, position, document, agreement_version, agreed_at, submission_key, word) VALUES ($1, $2, $3, $4, 1, now(), $1, 'yes')";
+    "INSERT INTO application (id, call_id, position, document, agreement_version, agreed_at, idempotency_key, decision) VALUES ($1, $2, $3, $4, 1, now(), $1, 'yes')";
   await query(application, [id, callId, at, JSON.stringify(document)]);
   const contact = "INSERT INTO application_contact (application_id, call_id, name, email) VALUES ($1, $2, $3, $4)";
   await query(contact, [id, callId, NAMES[at], `${id}@example.org`]);

@@ -10,7 +10,7 @@ const TEXT = "# Body\n\nCast on 98 (118) stitches.\n\nWork 100 (110) rows.\n";
 /** Another tester of the same call, who makes the large size. */
 async function anotherTester(testerId: string, callId: string): Promise<{ testerId: string; callId: string }> {
   await query(
-    `INSERT INTO tester (id, call_id, code, position, size, revision_id, invited_at, invitation_ends_at, accepted_at)
+    `INSERT INTO tester (id, call_id, code, position, size, revision_id, invited_at, invitation_expires_at, accepted_at)
      SELECT gen_random_uuid(), call_id, 'tester-2', 1, 'large', revision_id, now(), now() + interval '1 day', now()
      FROM tester WHERE id = $1`,
     [testerId],

@@ -1,5 +1,5 @@
 import { expect, test } from "./fixtures";
-import { bringPattern } from "./make-pattern";
+import { importPattern } from "./make-pattern";
 
 /** So many days from now, as a date field takes it. */
 function inDays(days: number): string {
@@ -11,7 +11,7 @@ test("a listing is created, saved as a draft, published, read by everybody, and 
   designer,
   browser,
 }) => {
-  await page.goto(`/patterns/${await bringPattern(page)}`);
+  await page.goto(`/patterns/${await importPattern(page)}`);
   await page.getByRole("button", { name: "New test" }).click();
   await expect(page.getByRole("heading", { level: 1, name: "Set up" })).toBeVisible();
   // The browser's zone, which the test sets.

@@ -58,14 +58,14 @@ async function seedCall() {
   const made = await createCall(pattern, { title: `Bench of ${PEOPLE} testers`, places: call.places }, database());
   const access = await proveCall(database(), { viewer: owner, callId: made.callId, least: "owner" });
   const reports = call.testers.map((tester, at) => ({
-    ...{ tester, typed: {}, name: `Invented tester ${at + 1}`, submissionKey: randomUUID() },
+    ...{ tester, typed: {}, name: `Invented tester ${at + 1}`, idempotencyKey: randomUUID() },
   }));
   const revision = { revisionId: created.revisionId, document: saltmarshPattern };
   await addReports(access, { revision, reports });
   return { callId: made.callId, revisionId: created.revisionId };
 }
 
-/** An opening, those who applied, and testers who are at work by a link, with their drafts, questions and trouble. */
+/** An listing, those who applied, and testers who are at work by a link, with their drafts, questions and trouble. */
 async function seedPeople() {
   const now = Date.now();
   const day = (days: number) => new Date(now + days * DAY_MS).toISOString().slice(0, 10);
@@ -76,7 +76,7 @@ async function seedPeople() {
     ...{ bodyAsked: ["bust", "upper-arm"], fitBy: ["bust"], mostApplications: null },
   };
   const applyUntil = new Date(now + 6 * DAY_MS);
-  await database().opening.create({ data: { callId, document, publishedAt: new Date(now), applyUntil } });
+  await database().listing.create({ data: { callId, document, publishedAt: new Date(now), applyUntil } });
   await database().agreement.create({ data: { callId, version: 1, text: "We are kind to each other." } });
   await seedApplications(now);
   const rows = await database().tester.findMany({
@@ -84,10 +84,10 @@ async function seedPeople() {
     orderBy: { position: "asc" },
     include: { reports: true },
   });
-  const [invitedAt, invitationEndsAt] = [new Date(now - 20 * DAY_MS), new Date(now - 10 * DAY_MS)];
+  const [invitedAt, invitationExpiresAt] = [new Date(now - 20 * DAY_MS), new Date(now - 10 * DAY_MS)];
   await database().tester.updateMany({
     where: { callId },
-    data: { revisionId, invitedAt, invitationEndsAt, acceptedAt: new Date(now - 15 * DAY_MS) },
+    data: { revisionId, invitedAt, invitationExpiresAt, acceptedAt: new Date(now - 15 * DAY_MS) },
   });
   await database().reportDraft.createMany({
     data: rows.map(({ id, size, reports: [sent] }) => ({
@@ -100,16 +100,16 @@ async function seedPeople() {
   });
   await database().milestone.createMany({
     data: rows.map(({ id }, at) => ({
-      ...{ testerId: id, submissionKey: randomUUID() },
-      word: (["track", "track", "behind", "stuck"] as const)[at % 4] ?? "track",
+      ...{ testerId: id, idempotencyKey: randomUUID() },
+      status: (["track", "track", "behind", "stuck"] as const)[at % 4] ?? "track",
     })),
   });
   const at = { revisionId, place: { ...aPlace } };
   await database().question.createMany({
-    data: rows.slice(0, 30).map(({ id }) => ({ callId, testerId: id, asks: "Knit wise?", submissionKey: id, ...at })),
+    data: rows.slice(0, 30).map(({ id }) => ({ callId, testerId: id, asks: "Knit wise?", idempotencyKey: id, ...at })),
   });
   await database().troubleSpot.createMany({
-    data: rows.slice(0, 60).map(({ id }) => ({ testerId: id, happened: "One left.", submissionKey: id, ...at })),
+    data: rows.slice(0, 60).map(({ id }) => ({ testerId: id, happened: "One left.", idempotencyKey: id, ...at })),
   });
   return rows;
 }
@@ -122,8 +122,8 @@ async function seedApplications(now: number): Promise<void> {
   };
   await database().application.createMany({
     data: ids.map((id, position) => ({
-      ...{ id, callId, position, document, agreementVersion: 1, agreedAt: new Date(now), submissionKey: id },
-      word: (["yes", "maybe", "no"] as const)[position % 3] ?? "yes",
+      ...{ id, callId, position, document, agreementVersion: 1, agreedAt: new Date(now), idempotencyKey: id },
+      decision: (["yes", "maybe", "no"] as const)[position % 3] ?? "yes",
     })),
   });
   await database().applicationContact.createMany({

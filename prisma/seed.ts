@@ -5,7 +5,7 @@ import type { Places } from "@/engine/pattern";
 import { proveCall } from "@/features/calls/access";
 import { createCall } from "@/features/calls/mutations";
 import { createListing, publishListing } from "@/features/recruiting/listing/mutations";
-import { wholeOpening } from "../src/features/recruiting/listing/complete-listing";
+import { wholeListing } from "../src/features/recruiting/listing/complete-listing";
 import { provePattern } from "@/features/patterns/access";
 import { createPattern } from "@/features/patterns/mutations";
 import { addReports } from "@/features/testing/report/mutations";
@@ -13,7 +13,7 @@ import { database } from "@/server/database";
 import { inTransaction } from "@/server/transaction";
 import type { Viewer } from "@/server/viewer";
 import { saltmarshCall } from "./demo/saltmarsh-call";
-import { saltmarshOpening } from "./demo/saltmarsh-listing";
+import { saltmarshListing } from "./demo/saltmarsh-listing";
 import { saltmarshPattern } from "./demo/saltmarsh-pattern";
 import { TESTER_NAMES } from "./demo/tester-names";
 
@@ -22,7 +22,7 @@ export async function seedDemo(): Promise<void> {
   await createAccount(DEMO_ACCOUNT);
   const account = await database().account.findUniqueOrThrow({ where: { email: DEMO_ACCOUNT.email } });
   const isLaid = await database().pattern.findFirst({
-    where: { invented: true, memberships: { some: { accountId: account.id } } },
+    where: { isDemo: true, memberships: { some: { accountId: account.id } } },
   });
   if (isLaid) return;
   await laySaltmarsh({ accountId: account.id, name: account.name, email: account.email, unit: "cm" });
@@ -36,7 +36,7 @@ async function laySaltmarsh(viewer: Viewer): Promise<void> {
   const laid = await inTransaction(async (connection) => {
     const { patternId, revisionId } = await createPattern(
       viewer,
-      { document, reason: "First version, invented for the demonstration", invented: true },
+      { document, reason: "First version, invented for the demonstration", isDemo: true },
       connection,
     );
     const pattern = await provePattern(connection, { viewer, patternId, least: "owner" });
@@ -46,21 +46,21 @@ async function laySaltmarsh(viewer: Viewer): Promise<void> {
       tester,
       name: TESTER_NAMES[at] ?? tester.id,
       typed: {},
-      submissionKey: randomUUID(),
+      idempotencyKey: randomUUID(),
     }));
     await addReports(access, { revision: { revisionId, document }, reports }, connection);
     return callId;
   });
-  await layOpening(viewer, { callId: laid, places: call.places });
+  await layListing(viewer, { callId: laid, places: call.places });
 }
 
-async function layOpening(viewer: Viewer, { callId, places }: { callId: string; places: Places }): Promise<void> {
+async function layListing(viewer: Viewer, { callId, places }: { callId: string; places: Places }): Promise<void> {
   const access = await proveCall(database(), { viewer, callId, least: "owner" });
   const now = new Date();
-  const typed = saltmarshOpening({ title: TITLE, places, now });
-  const whole = wholeOpening(typed, { pattern: saltmarshPattern, now, published: null });
+  const typed = saltmarshListing({ title: TITLE, places, now });
+  const whole = wholeListing(typed, { pattern: saltmarshPattern, now, published: null });
   if (!whole.ok)
-    throw new Error(`the demo's opening is not whole: ${whole.faults.map(({ message }) => message).join(" ")}`);
+    throw new Error(`the demo's listing is not whole: ${whole.faults.map(({ message }) => message).join(" ")}`);
   await createListing(access, typed);
-  await publishListing(access, { version: 1, opening: whole.opening });
+  await publishListing(access, { version: 1, listing: whole.listing });
 }

@@ -1,4 +1,4 @@
-import { isDatabaseAway } from "@/server/database-unavailable";
+import { isDatabaseUnavailable } from "@/server/database-unavailable";
 import { markUnavailable } from "@/server/unavailable";
 
 interface FailedRequest {
@@ -8,5 +8,5 @@ interface FailedRequest {
 /** Called by Next for whatever a page, a route or an action throws, before it is answered. */
 export function onRequestError(error: unknown, { headers }: FailedRequest): void {
   const requestId = headers["x-request-id"];
-  if (typeof requestId === "string" && isDatabaseAway(error)) markUnavailable(requestId);
+  if (typeof requestId === "string" && isDatabaseUnavailable(error)) markUnavailable(requestId);
 }

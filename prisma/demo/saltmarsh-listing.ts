@@ -1,13 +1,13 @@
 import type { Places } from "../../src/engine/pattern";
 import { initialListing } from "../../src/features/recruiting/listing/initial-listing";
-import type { TypedOpening } from "../../src/features/recruiting/listing/schema";
+import type { TypedListing } from "../../src/features/recruiting/listing/schema";
 import { dayAt, daysAfter } from "../../src/server/time-zone";
 import { saltmarshPattern } from "./saltmarsh-pattern";
 
 const TIME_ZONE = "Europe/Lisbon";
 
 /** What the demonstration's call tells, with days that lie ahead of the day on which it is laid. Invented throughout. */
-export function saltmarshOpening({ title, places, now }: { title: string; places: Places; now: Date }): TypedOpening {
+export function saltmarshListing({ title, places, now }: { title: string; places: Places; now: Date }): TypedListing {
   const today = dayAt(now, TIME_ZONE);
   return {
     ...initialListing(saltmarshPattern, { title, places, timeZone: TIME_ZONE }),

@@ -33,8 +33,8 @@ export function runEngineTask(task: EngineTask, solver: Solver): string {
       const revision = reviseCall({ ...task.request, call }, solver);
       if (revision.status !== "revised") return JSON.stringify(revision);
       const { replayed, ...plan } = revision;
-      const misworked = instructionErrors(call, replayed);
-      return JSON.stringify({ ...plan, misworked, replayed: gaps(replayed) });
+      const found = instructionErrors(call, replayed);
+      return JSON.stringify({ ...plan, instructionErrors: found, replayed: gaps(replayed) });
     }
   }
 }

@@ -1,5 +1,5 @@
 import "server-only";
-import { isDatabaseAway } from "./database-unavailable";
+import { isDatabaseUnavailable } from "./database-unavailable";
 import { AppError } from "./errors";
 import { optionalViewer, type Viewer } from "./viewer";
 
@@ -35,6 +35,6 @@ export async function actingViewer(): Promise<Viewer> {
 /** The message for a failure that a person can act on; other failures are thrown again. */
 export function sentenceOf(error: unknown): string {
   if (error instanceof AppError) return error.message;
-  if (isDatabaseAway(error)) return new AppError("database-away").message;
+  if (isDatabaseUnavailable(error)) return new AppError("database-away").message;
   throw error;
 }

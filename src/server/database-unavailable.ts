@@ -14,12 +14,12 @@ const AWAY_WORDS =
   /Connection terminated|timeout exceeded when trying to connect|Client has encountered a connection error/;
 
 /** Whether an error, or what caused it, says that the database does not answer; trying again later may help. */
-export function isDatabaseAway(error: unknown): boolean {
+export function isDatabaseUnavailable(error: unknown): boolean {
   if (typeof error !== "object" || error === null) return false;
   if ("code" in error && typeof error.code === "string") {
     if (AWAY_CODES.has(error.code) || error.code.startsWith("08")) return true;
   }
   if ("kind" in error && typeof error.kind === "string" && AWAY_KINDS.has(error.kind)) return true;
   if (error instanceof Error && AWAY_WORDS.test(error.message)) return true;
-  return "cause" in error && isDatabaseAway(error.cause);
+  return "cause" in error && isDatabaseUnavailable(error.cause);
 }

@@ -36,7 +36,7 @@ function keyOf(whom: string): string {
 }
 
 /** Counts an attempt before it is made, so that parallel attempts count too. @throws {AppError} "too-many-tries", and when to come back. */
-export async function countTry(limit: Limit, whom: string): Promise<void> {
+export async function consumeAttempt(limit: Limit, whom: string): Promise<void> {
   try {
     await limiter(limit).consume(keyOf(whom));
   } catch (error) {
@@ -46,7 +46,7 @@ export async function countTry(limit: Limit, whom: string): Promise<void> {
 }
 
 /** Uncounts an attempt that succeeded. */
-export async function uncountTry(limit: Limit, whom: string): Promise<void> {
+export async function refundAttempt(limit: Limit, whom: string): Promise<void> {
   await limiter(limit).reward(keyOf(whom));
 }
 

@@ -1,7 +1,7 @@
 import "server-only";
 import { join } from "node:path";
 import { pool } from "./database";
-import { isDatabaseAway } from "./database-unavailable";
+import { isDatabaseUnavailable } from "./database-unavailable";
 import { MigrationError, pendingMigrations, readMigrations } from "./migrations";
 
 export interface Readiness {
@@ -22,7 +22,7 @@ export async function readiness(): Promise<Readiness> {
     };
   } catch (error) {
     if (error instanceof MigrationError) return { ready: false, says: error.message };
-    if (isDatabaseAway(error)) return { ready: false, says: "The database is not responding." };
+    if (isDatabaseUnavailable(error)) return { ready: false, says: "The database is not responding." };
     throw error;
   }
 }

@@ -1,7 +1,7 @@
 const ANYWHERE = "http://own.invalid";
 
 /** A path of this site, without Next's own parameter; "/" for any other address. */
-export function ownPath(path: string | null | undefined): string {
+export function sameOriginPath(path: string | null | undefined): string {
   if (!path?.startsWith("/") || !URL.canParse(path, ANYWHERE)) return "/";
   const url = new URL(path, ANYWHERE);
   if (url.origin !== ANYWHERE) return "/";

@@ -5,9 +5,9 @@ import { redirect } from "next/navigation";
 import { connection } from "next/server";
 import { cache } from "react";
 import { database } from "./database";
-import { isDatabaseAway } from "./database-unavailable";
+import { isDatabaseUnavailable } from "./database-unavailable";
 import { AppError } from "./errors";
-import { ownPath, withNext } from "./same-origin-path";
+import { sameOriginPath, withNext } from "./same-origin-path";
 import { sessionOptions } from "./session-options";
 
 /** The signed-in person of this request. */
@@ -37,7 +37,7 @@ export async function viewerOf(session: { accountId: string; sessionVersion: num
     const { id: accountId, ...person } = account;
     return { accountId, ...person };
   } catch (error) {
-    throw isDatabaseAway(error) ? new AppError("database-away") : error;
+    throw isDatabaseUnavailable(error) ? new AppError("database-away") : error;
   }
 }
 
@@ -45,5 +45,5 @@ export async function viewerOf(session: { accountId: string; sessionVersion: num
 export async function requireViewer(): Promise<Viewer> {
   const viewer = await optionalViewer();
   if (viewer !== null) return viewer;
-  redirect(withNext("/sign-in", ownPath((await headers()).get("x-sizewright-path"))));
+  redirect(withNext("/sign-in", sameOriginPath((await headers()).get("x-sizewright-path"))));
 }

@@ -1,7 +1,7 @@
 import { accessSync, constants, existsSync, mkdirSync } from "node:fs";
 import { join, resolve } from "node:path";
 import { MigrationError } from "@/server/migrations";
-import { keptSecret } from "./stored-secret";
+import { storedSecret } from "./stored-secret";
 import { keepWorker } from "./keep-worker";
 import { migrateDatabase } from "./migrate-database";
 import { startOwnPostgres } from "./own-postgres";
@@ -34,7 +34,7 @@ async function start(settings: Settings, stops: Stops, signal: AbortSignal): Pro
   const address = settings.address ?? `http://localhost:${web.port}`;
   process.env.DATABASE_URL = databaseUrl;
   process.env.NEXTAUTH_URL = address;
-  process.env.NEXTAUTH_SECRET = settings.secret ?? keptSecret(join(settings.folder, "secret"));
+  process.env.NEXTAUTH_SECRET = settings.secret ?? storedSecret(join(settings.folder, "secret"));
   process.env.SIZEWRIGHT_DEMO = mode === "demo" ? "on" : "off";
   signal.throwIfAborted();
   await migrateDatabase(databaseUrl, join(ROOT, "prisma", "migrations"));

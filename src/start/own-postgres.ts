@@ -13,7 +13,7 @@ import {
 import { join } from "node:path";
 import { holdFolder } from "./hold-folder";
 import { initialise } from "./initialise-postgres";
-import { keptSecret } from "./stored-secret";
+import { storedSecret } from "./stored-secret";
 import { copiedBinaries, postgresBinaries, type PostgresBinaries } from "./postgres-binaries";
 import { canEnter, postgresUser, type RunAs } from "./postgres-user";
 import { keepRunning } from "./keep-running";
@@ -70,7 +70,7 @@ export async function startOwnPostgres({ folder, temporary = false, signal }: Ow
 async function prepareData(folder: string, temporary: boolean, signal: AbortSignal | undefined) {
   const { binaries, user, home } = await prepare(folder);
   // Beside the data, which may live elsewhere and outlive the folder.
-  const password = keptSecret(join(home, "password"));
+  const password = storedSecret(join(home, "password"));
   const data = join(home, "data");
   if (!existsSync(data)) initialise({ binaries, user, home, password });
   const log = join(folder, "postgresql.log");

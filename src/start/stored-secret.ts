@@ -6,7 +6,7 @@ import { hasCode } from "./has-code";
  * The secret in a file that only its owner can read, made at first use.
  * Written beside and linked into place, so that two starts at once agree on one secret.
  */
-export function keptSecret(file: string): string {
+export function storedSecret(file: string): string {
   try {
     return readFileSync(file, "utf8").trim();
   } catch (error) {

@@ -1,6 +1,6 @@
 "use client";
 
-import { SaidList, type Said } from "./message-list";
+import { MessageList, type Said } from "./message-list";
 
 interface AskedBackProps {
   readonly id: string;
@@ -16,7 +16,7 @@ interface AskedBackProps {
 export function AskedBack({ id, items, insists, confirmed, onConfirm }: AskedBackProps) {
   if (items.length === 0) return null;
   return (
-    <SaidList
+    <MessageList
       id={id}
       tone={insists && !confirmed ? "problem" : "plain"}
       title="Please check these unusual numbers"
@@ -31,6 +31,6 @@ export function AskedBack({ id, items, insists, confirmed, onConfirm }: AskedBac
         />
         Yes, that’s correct
       </label>
-    </SaidList>
+    </MessageList>
   );
 }

@@ -1,5 +1,5 @@
 /** Demo data is marked wherever it is shown. */
-export function InventedMark() {
+export function DemoMark() {
   return (
     <span
       className="shrink-0 rounded-full border border-line-strong px-2"

@@ -17,7 +17,7 @@ interface SaidListProps {
 const MOST_SHOWN = 12;
 
 /** Messages about a table, one sentence per item with its position in front. */
-export function SaidList({ id, title, items, tone, children }: SaidListProps) {
+export function MessageList({ id, title, items, tone, children }: SaidListProps) {
   return (
     <div id={id} tabIndex={-1}>
       <Notice tone={tone} title={title}>

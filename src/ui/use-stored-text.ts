@@ -10,7 +10,7 @@ const listeners = new Set<() => void>();
  *
  * @param key unique among the texts of all screens and people.
  */
-export function useKeptText(key: string): readonly [string, (text: string) => void] {
+export function useStoredText(key: string): readonly [string, (text: string) => void] {
   const text = useSyncExternalStore(
     subscribe,
     () => read(key),

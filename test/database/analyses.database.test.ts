@@ -41,7 +41,7 @@ async function person(): Promise<Viewer> {
 }
 
 async function report(tester: ReturnType<typeof reader>): Promise<void> {
-  const reports = [{ tester, typed: {}, submissionKey: randomUUID() }];
+  const reports = [{ tester, typed: {}, idempotencyKey: randomUUID() }];
   await addReports(access, { revision: { revisionId, document }, reports });
 }
 
@@ -135,7 +135,7 @@ describe("a call's results", { timeout: 60_000 }, () => {
     const faulty = JSON.parse(JSON.stringify(row.document).replace('"stitches":20', '"stitches":1e-101')) as object;
     await database().report.delete({ where: { id: row.id } });
     await database().report.create({
-      data: { testerId: row.testerId, version: 1, revisionId, document: faulty, submissionKey: randomUUID() },
+      data: { testerId: row.testerId, version: 1, revisionId, document: faulty, idempotencyKey: randomUUID() },
     });
     await workOff();
     const { progress, analysis } = await stored();

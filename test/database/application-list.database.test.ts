@@ -29,7 +29,7 @@ const bust = fc.oneof(
 );
 const application = fc.record({
   bust: fc.option(bust, { freq: 8 }),
-  word: fc.option(fc.constantFrom("yes" as const, "maybe" as const, "no" as const)),
+  decision: fc.option(fc.constantFrom("yes" as const, "maybe" as const, "no" as const)),
   withdrawnAt: fc.oneof({ weight: 7, arbitrary: fc.constant(null) }, { weight: 1, arbitrary: fc.constant(NOW) }),
 });
 
@@ -42,9 +42,9 @@ beforeAll(async () => {
     .map((each, position) => ({ ...each, position, id: randomUUID() }));
   const said = { forAnother: false, yarn: "", tool: "", unit: "cm", terms: "uk", timeZone: null, handle: "" };
   await database().application.createMany({
-    data: people.map(({ id, position, word, withdrawnAt }) => ({
-      ...{ id, callId: made.callId, position, word, withdrawnAt, agreementVersion: 1, agreedAt: NOW },
-      ...{ submissionKey: id, document: { ...said, accepts: null, prefers: [], experience: "some", pastWork: "" } },
+    data: people.map(({ id, position, decision, withdrawnAt }) => ({
+      ...{ id, callId: made.callId, position, decision, withdrawnAt, agreementVersion: 1, agreedAt: NOW },
+      ...{ idempotencyKey: id, document: { ...said, accepts: null, prefers: [], experience: "some", pastWork: "" } },
     })),
   });
   await database().applicationBody.createMany({

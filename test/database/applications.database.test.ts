@@ -13,7 +13,7 @@ import { callAccess } from "@/features/calls/access";
 import { publishedCall, type PublishedCall } from "@/features/recruiting/listing/access";
 import { inviteApplicants } from "@/features/recruiting/invitations/mutations";
 import { database } from "@/server/database";
-import { openingDocument } from "../factories/listing";
+import { listingDocument } from "../factories/listing";
 import { joinCall, makePublishedCall, makeViewer, type PublishedCallMade } from "./published-call";
 
 let made: PublishedCallMade;
@@ -33,7 +33,7 @@ function application(change: Partial<NewApplication> = {}): NewApplication {
     typed: { bust: "38 1/2 in" },
     accountId: null,
     agreementVersion: 1,
-    submissionKey: randomUUID(),
+    idempotencyKey: randomUUID(),
     ...change,
   };
 }
@@ -43,8 +43,8 @@ async function applied(change: Partial<NewApplication> = {}) {
   return { applicationId, access: await applicationAccess(applicationLink(applicationId)) };
 }
 
-async function changeOpening(change: Parameters<typeof openingDocument>[0]): Promise<void> {
-  await database().opening.update({ where: { callId: made.callId }, data: { document: openingDocument(change) } });
+async function changeListing(change: Parameters<typeof listingDocument>[0]): Promise<void> {
+  await database().listing.update({ where: { callId: made.callId }, data: { document: listingDocument(change) } });
 }
 
 beforeEach(async () => {
@@ -88,7 +88,7 @@ describe("an application", () => {
   });
 
   it("for the last place is taken from one of two that come at once", async () => {
-    await changeOpening({ mostApplications: 2 });
+    await changeListing({ mostApplications: 2 });
     await applied();
     const both = await Promise.allSettled([applied(), applied()]);
     expect(both.map(({ status }) => status).sort()).toEqual(["fulfilled", "rejected"]);
@@ -101,13 +101,13 @@ describe("an application", () => {
     const where = { callId: made.callId };
     await database().agreement.create({ data: { ...where, version: 2, text: "Another text." } });
     await expect(applied()).rejects.toMatchObject({ refusal: "agreement" });
-    await database().opening.update({ where, data: { applyUntil: new Date(Date.now() - 1) } });
+    await database().listing.update({ where, data: { applyUntil: new Date(Date.now() - 1) } });
     await expect(applied({ agreementVersion: 2 })).rejects.toMatchObject({ refusal: "over" });
-    await database().opening.update({ where, data: { applyUntil: LATER } });
+    await database().listing.update({ where, data: { applyUntil: LATER } });
     await database().call.update({ where: { id: made.callId }, data: { status: "closed" } });
     await expect(applied({ agreementVersion: 2 })).rejects.toMatchObject({ refusal: "over" });
     await database().call.update({ where: { id: made.callId }, data: { status: "open" } });
-    await database().opening.update({ where, data: { publishedAt: null } });
+    await database().listing.update({ where, data: { publishedAt: null } });
     await expect(applied({ agreementVersion: 2 })).rejects.toMatchObject({ refusal: "over" });
     expect(await database().application.count({ where })).toBe(0);
   });
@@ -140,7 +140,7 @@ describe("an applicant's link", () => {
 
 describe("taking it back", () => {
   it("hides the body from the designer, opens the spot, and can be undone while applications are open", async () => {
-    await changeOpening({ mostApplications: 1 });
+    await changeListing({ mostApplications: 1 });
     const { access } = await applied();
     await withdrawApplication(access);
     await expect(withdrawApplication(access)).rejects.toMatchObject({ code: "changed-meanwhile" });
@@ -154,7 +154,7 @@ describe("taking it back", () => {
       withdrawnAt: null,
     });
     await withdrawApplication(access);
-    await database().opening.update({ where: { callId: made.callId }, data: { publishedAt: null } });
+    await database().listing.update({ where: { callId: made.callId }, data: { publishedAt: null } });
     await expect(takeUpAgain(access)).rejects.toMatchObject({ refusal: "over" });
   });
 
@@ -162,7 +162,7 @@ describe("taking it back", () => {
     const { access, applicationId } = await applied();
     const rosa = await applied();
     const invitations = [applicationId, rosa.applicationId].map((id) => ({ applicationId: id, size: "small" }));
-    await inviteApplicants(made.access, { invitations, endsAt: LATER });
+    await inviteApplicants(made.access, { invitations, expiresAt: LATER });
     await withdrawApplication(access);
     expect(await readOwnApplication(access)).toMatchObject({ tester: { size: "small", state: "declined" } });
     await expect(takeUpAgain(access)).rejects.toMatchObject({ code: "changed-meanwhile" });
@@ -179,7 +179,7 @@ describe("taking it back", () => {
     const invitations = [{ applicationId, size: "small" }];
     await Promise.allSettled([
       withdrawApplication(access),
-      inviteApplicants(made.access, { invitations, endsAt: LATER }),
+      inviteApplicants(made.access, { invitations, expiresAt: LATER }),
     ]);
     const tester = await database().tester.findUnique({ where: { applicationId } });
     expect(tester === null || tester.declinedAt !== null).toBe(true);
@@ -201,7 +201,7 @@ describe("deleting it", () => {
   it("also deletes a spot that was never accepted, but no accepted test", async () => {
     const [maja, rosa] = [await applied(), await applied()];
     const invitations = [maja, rosa].map(({ applicationId }) => ({ applicationId, size: "small" }));
-    await inviteApplicants(made.access, { invitations, endsAt: LATER });
+    await inviteApplicants(made.access, { invitations, expiresAt: LATER });
     await database().tester.update({ where: { applicationId: rosa.applicationId }, data: { acceptedAt: new Date() } });
     await deleteApplication(maja.access);
     await deleteApplication(rosa.access);
@@ -210,7 +210,7 @@ describe("deleting it", () => {
   });
 });
 
-describe("the designer's word", () => {
+describe("the designer's decision", () => {
   it("is made by the designer and by editors; viewers read it, strangers do neither", async () => {
     const { applicationId } = await applied();
     const [editor, viewer] = [await joinCall(made, "editor"), await joinCall(made, "viewer")];

@@ -39,7 +39,7 @@ async function annCounts(): Promise<number> {
   return cells[0]?.reports ?? Number.NaN;
 }
 
-describe("a person's word on a reading", () => {
+describe("a person's decision on a reading", () => {
   it("stands over the engine's, and taken back gives the same analysis again, byte for byte", async () => {
     const before = JSON.stringify(gaps(await callDocument(access)));
     expect(await annCounts()).toBe(1);

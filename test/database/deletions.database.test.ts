@@ -39,7 +39,7 @@ describe("a helper’s account that is deleted", () => {
     expect(await database().revision.findUnique({ where: { id: saved.id } })).toEqual({ ...saved, createdById: null });
     expect(await database().decision.findFirst({ where: { reportId: decision.reportId } })).toEqual(decision);
     expect(await database().membership.count({ where: { accountId: id } })).toBe(0);
-    expect(await database().lateSave.count()).toBe(0);
+    expect(await database().conflictingDraft.count()).toBe(0);
   });
 });
 

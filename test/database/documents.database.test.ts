@@ -38,7 +38,7 @@ function sampleCall(): CallDocument {
   };
 }
 
-async function bringAndExport(viewer: Viewer, call: CallDocument): Promise<string> {
+async function importAndExport(viewer: Viewer, call: CallDocument): Promise<string> {
   const { callId } = await storeCall(viewer, { call, title: "A call" });
   return JSON.stringify(await callDocument(await callAccess(viewer, callId, "viewer")));
 }
@@ -46,10 +46,10 @@ async function bringAndExport(viewer: Viewer, call: CallDocument): Promise<strin
 it("hands a call out so that it comes in and out again byte for byte, with the same analysis", async () => {
   const viewer = await makeViewer();
   const call = sampleCall();
-  const once = await bringAndExport(viewer, call);
+  const once = await importAndExport(viewer, call);
   const parsed = parseCall(JSON.parse(once));
   if (!parsed.ok) throw new Error("an export is a call document");
-  const twice = await bringAndExport(viewer, parsed.document);
+  const twice = await importAndExport(viewer, parsed.document);
   expect(twice).toBe(once);
   expect(JSON.stringify(gaps(parsed.document))).toBe(JSON.stringify(gaps(call)));
 });

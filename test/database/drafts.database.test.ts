@@ -1,7 +1,7 @@
 import { beforeEach, expect, it } from "vitest";
 import { patternAccess, type PatternAccess } from "@/features/patterns/access";
-import { draftOf, lateSaveOf, latestRevision } from "@/features/patterns/data";
-import { discardDraft, dropLateSave, saveDraft } from "@/features/patterns/draft-mutations";
+import { draftOf, conflictingDraftOf, latestRevision } from "@/features/patterns/data";
+import { discardDraft, deleteConflictingDraft, saveDraft } from "@/features/patterns/draft-mutations";
 import { createPattern, saveRevision } from "@/features/patterns/mutations";
 import { database } from "@/server/database";
 import type { Viewer } from "@/server/viewer";
@@ -41,17 +41,17 @@ it("tells the later of two saves, and keeps both texts", async () => {
     theirName: "Ana",
   });
   expect((await draftOf(bea))?.content).toEqual(typed);
-  expect((await lateSaveOf(bea))?.content).toEqual(theirs);
-  expect(await lateSaveOf(ana)).toBeNull();
-  await dropLateSave(bea);
-  expect(await lateSaveOf(bea)).toBeNull();
+  expect((await conflictingDraftOf(bea))?.content).toEqual(theirs);
+  expect(await conflictingDraftOf(ana)).toBeNull();
+  await deleteConflictingDraft(bea);
+  expect(await conflictingDraftOf(bea)).toBeNull();
 });
 
 it("takes the same text again for the save whose answer was lost, not for somebody else's", async () => {
   await saveDraft(ana, { content: theirs, version: 0, baseNumber: 1 });
   expect(await saveDraft(ana, { content: typed, version: 1, baseNumber: 1 })).toEqual({ status: "saved", version: 2 });
   expect(await saveDraft(ana, { content: typed, version: 1, baseNumber: 1 })).toEqual({ status: "saved", version: 2 });
-  expect(await lateSaveOf(ana)).toBeNull();
+  expect(await conflictingDraftOf(ana)).toBeNull();
 });
 
 it("keeps edits that a revision came before", async () => {
@@ -63,7 +63,7 @@ it("keeps edits that a revision came before", async () => {
     theirName: "Bea",
   });
   // The conflicting edits are on the newest revision: they keep the other's name, and have Ana's number.
-  expect((await lateSaveOf(ana))?.content?.pattern).toEqual({ ...theirs.pattern, name: "Other" });
+  expect((await conflictingDraftOf(ana))?.content?.pattern).toEqual({ ...theirs.pattern, name: "Other" });
   expect(await saveDraft(ana, { content: theirs, version: 1, baseNumber: 2 })).toEqual({ status: "saved", version: 2 });
 });
 

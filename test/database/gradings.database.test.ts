@@ -33,7 +33,7 @@ async function joined(patternId: string, role: "editor" | "viewer"): Promise<Pat
   return await patternAccess(viewer, patternId, role);
 }
 
-const asked = (document: PatternDocument = pattern) => ({ pattern: document, submissionKey: randomUUID() });
+const asked = (document: PatternDocument = pattern) => ({ pattern: document, idempotencyKey: randomUUID() });
 
 const never: RunTask<EngineTask> = () => Promise.reject(new Error("run for nobody"));
 

@@ -52,8 +52,8 @@ describe("a link", () => {
     const { rows } = await pool().query("SELECT * FROM invitation WHERE pattern_id = $1", [patternId]);
     expect(JSON.stringify(rows)).not.toContain(made.token);
     const [listed] = await listInvitations(own);
-    expect(listed).toMatchObject({ role: "viewer", note: "for the editor", endsAt: made.endsAt });
-    const days = (made.endsAt.getTime() - (listed?.createdAt.getTime() ?? 0)) / 86_400_000;
+    expect(listed).toMatchObject({ role: "viewer", note: "for the editor", expiresAt: made.expiresAt });
+    const days = (made.expiresAt.getTime() - (listed?.createdAt.getTime() ?? 0)) / 86_400_000;
     expect(days).toBe(14);
   });
 
@@ -177,7 +177,7 @@ describe("taking it", () => {
     await expect(withdrawInvitation(own, withdrawn.invitationId)).rejects.toMatchObject({ code: "changed-meanwhile" });
     const ended = await makeInvitation("editor");
     await pool().query(
-      "UPDATE invitation SET created_at = now() - interval '15 days', ends_at = now() - interval '1 second' WHERE id = $1",
+      "UPDATE invitation SET created_at = now() - interval '15 days', expires_at = now() - interval '1 second' WHERE id = $1",
       [ended.invitationId],
     );
     expect(await acceptInvitation(ended, bea)).toBeNull();
@@ -221,7 +221,7 @@ describe("taking it", () => {
 it.each([
   ["an owner's part", "role = 'owner'", "invitation_of_a_helper"],
   ["a token in the open", "token_hash = 'secret'", "invitation_token_hash_sha256"],
-  ["an end before its beginning", "ends_at = created_at", "invitation_ends_later"],
+  ["an end before its beginning", "expires_at = created_at", "invitation_expires_later"],
   ["being both taken and withdrawn", "accepted_at = now(), withdrawn_at = now()", "invitation_one_end"],
   [
     "somebody who took it before it was taken",

@@ -31,7 +31,7 @@ export async function makeCall(owner: Viewer): Promise<CallAccess> {
 export async function inviteTo(access: CallAccess, self: Viewer | null = null): Promise<string> {
   const { testerId } = await inviteByHand(access, {
     ...{ name: "Bea", email: "bea@example.org", size: "small" },
-    ...{ endsAt: new Date(Date.now() + WEEK), self },
+    ...{ expiresAt: new Date(Date.now() + WEEK), self },
   });
   return testerId;
 }

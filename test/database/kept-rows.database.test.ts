@@ -36,7 +36,7 @@ beforeAll(async () => {
     ids.call,
   ]);
   await pool().query(
-    "INSERT INTO report (id, tester_id, version, revision_id, document, submission_key) VALUES ($1, $2, 1, $3, '{}', $4)",
+    "INSERT INTO report (id, tester_id, version, revision_id, document, idempotency_key) VALUES ($1, $2, 1, $3, '{}', $4)",
     [ids.report, ids.tester, ids.revision, randomUUID()],
   );
 });
@@ -110,7 +110,7 @@ describe("rows that make no sense are refused", () => {
     ],
     [
       "report_tester_id_version_key",
-      "INSERT INTO report (tester_id, version, revision_id, document, submission_key) SELECT tester_id, version, revision_id, document, gen_random_uuid() FROM report",
+      "INSERT INTO report (tester_id, version, revision_id, document, idempotency_key) SELECT tester_id, version, revision_id, document, gen_random_uuid() FROM report",
     ],
   ])("%s", async (constraint, statement) => {
     expect(await refusal(statement, [])).toBe(constraint);

@@ -2,16 +2,16 @@ import { randomUUID } from "node:crypto";
 import { beforeEach, describe, expect, it } from "vitest";
 import { callAccess, type CallAccess } from "../../src/features/calls/access";
 import { publishedCall } from "../../src/features/recruiting/listing/access";
-import { readOpening, readPublished } from "../../src/features/recruiting/listing/data";
-import { agreements, editedOpening, previewedCall } from "../../src/features/recruiting/listing/edited-data";
+import { readListing, readPublished } from "../../src/features/recruiting/listing/data";
+import { agreements, editedListing, previewedCall } from "../../src/features/recruiting/listing/edited-data";
 import {
   createListing,
   publishListing,
-  saveListing,
+  saveTypedListing,
   startCall,
   unpublishListing,
 } from "../../src/features/recruiting/listing/mutations";
-import type { TypedOpening } from "../../src/features/recruiting/listing/schema";
+import type { TypedListing } from "../../src/features/recruiting/listing/schema";
 import { patternAccess, type PatternAccess } from "../../src/features/patterns/access";
 import { createPattern } from "../../src/features/patterns/mutations";
 import { database } from "../../src/server/database";
@@ -37,19 +37,19 @@ beforeEach(async () => {
   owner = await person();
   const { patternId } = await createPattern(owner, { document: pattern, reason: "First" });
   ownPattern = await patternAccess(owner, patternId, "owner");
-  ({ callId } = await startCall(ownPattern, { title: "Vest test", typed: typed(), submissionKey: randomUUID() }));
+  ({ callId } = await startCall(ownPattern, { title: "Vest test", typed: typed(), idempotencyKey: randomUUID() }));
   access = await callAccess(owner, callId, "owner");
 });
 
-async function publish(version: number, change: TypedOpening = {}) {
-  return await publishListing(access, { version, opening: whole(change) });
+async function publish(version: number, change: TypedListing = {}) {
+  return await publishListing(access, { version, listing: whole(change) });
 }
 
 async function apply(agreementVersion: number, { name = "Ana", position = 0, withdrawnAt = null as Date | null } = {}) {
   const { id } = await database().application.create({
     data: {
       ...{ callId, position, agreementVersion, withdrawnAt, document: {}, agreedAt: new Date() },
-      submissionKey: randomUUID(),
+      idempotencyKey: randomUUID(),
       contact: { create: { callId, name, email: `${randomUUID()}@example.org` } },
     },
   });
@@ -58,19 +58,19 @@ async function apply(agreementVersion: number, { name = "Ana", position = 0, wit
 
 describe("a call with a listing", () => {
   it("is made once of a form that is sent twice, also at the same moment", async () => {
-    const sent = { title: "Once", typed: typed(), submissionKey: randomUUID() };
+    const sent = { title: "Once", typed: typed(), idempotencyKey: randomUUID() };
     const made = await Promise.all([1, 2, 3].map(() => startCall(ownPattern, sent)));
     expect(new Set(made.map(({ callId: id }) => id)).size).toBe(1);
     expect(await database().call.count({ where: { title: "Once", patternId: ownPattern.patternId } })).toBe(1);
   });
 
   it("is nobody’s for knowing the key it was made with", async () => {
-    const submissionKey = randomUUID();
-    await startCall(ownPattern, { title: "Mine", typed: typed(), submissionKey });
+    const idempotencyKey = randomUUID();
+    await startCall(ownPattern, { title: "Mine", typed: typed(), idempotencyKey });
     const stranger = await person();
     const { patternId } = await createPattern(stranger, { document: pattern, reason: "First" });
     const other = await patternAccess(stranger, patternId, "owner");
-    await expect(startCall(other, { title: "Theirs", typed: typed(), submissionKey })).rejects.toMatchObject({
+    await expect(startCall(other, { title: "Theirs", typed: typed(), idempotencyKey })).rejects.toMatchObject({
       code: "not-found",
     });
   });
@@ -81,7 +81,7 @@ describe("a call with a listing", () => {
     await expect(publishedCall("no-id")).rejects.toMatchObject({ code: "not-found" });
     await expect(callAccess(stranger, callId, "viewer")).rejects.toMatchObject({ code: "not-found" });
     expect(await previewedCall(access)).toMatchObject({ title: "Vest test", designer: "Invented Designer" });
-    expect(await readOpening(access)).toBeNull();
+    expect(await readListing(access)).toBeNull();
     expect(await publish(1)).toEqual({ status: "saved", version: 2 });
     await expect(callAccess(stranger, callId, "viewer")).rejects.toMatchObject({ code: "not-found" });
     await expect(previewedCall(access)).rejects.toMatchObject({ code: "not-found" });
@@ -97,24 +97,24 @@ describe("a call with a listing", () => {
     const { patternId } = ownPattern;
     await database().membership.create({ data: { patternId, accountId: helper.accountId, role: "viewer" } });
     const looking = await callAccess(helper, callId, "viewer");
-    expect(await editedOpening(looking)).toMatchObject({ version: 1, publishedAt: null });
+    expect(await editedListing(looking)).toMatchObject({ version: 1, publishedAt: null });
     const closed = { code: "closed" };
-    await expect(saveListing(looking, { version: 1, typed: {}, title: null })).rejects.toMatchObject(closed);
-    await expect(publishListing(looking, { version: 1, opening: whole() })).rejects.toMatchObject(closed);
+    await expect(saveTypedListing(looking, { version: 1, typed: {}, title: null })).rejects.toMatchObject(closed);
+    await expect(publishListing(looking, { version: 1, listing: whole() })).rejects.toMatchObject(closed);
     await expect(unpublishListing(looking, { version: 1, typed: {} })).rejects.toMatchObject(closed);
     await expect(createListing(looking, {})).rejects.toMatchObject(closed);
-    expect(await editedOpening(access)).toMatchObject({ version: 1, typed: typed() });
+    expect(await editedListing(access)).toMatchObject({ version: 1, typed: typed() });
   });
 });
 
 describe("a draft", () => {
   it("keeps whatever was typed, faulty or not, and the title where there is one", async () => {
     const odd = { title: "New title", "wanted.small": "two", applyUntil: "soon", agreement: "👩🏽‍🦱 שלום" };
-    const saved = await saveListing(access, { version: 1, typed: odd, title: "New title" });
+    const saved = await saveTypedListing(access, { version: 1, typed: odd, title: "New title" });
     expect(saved).toEqual({ status: "saved", version: 2 });
-    expect(await editedOpening(access)).toEqual({ version: 2, publishedAt: null, typed: odd });
+    expect(await editedListing(access)).toEqual({ version: 2, publishedAt: null, typed: odd });
     expect(await previewedCall(access)).toMatchObject({ title: "New title" });
-    await saveListing(access, { version: 2, typed: { ...odd, title: "" }, title: null });
+    await saveTypedListing(access, { version: 2, typed: { ...odd, title: "" }, title: null });
     expect(await previewedCall(access)).toMatchObject({ title: "New title" });
   });
 
@@ -124,24 +124,24 @@ describe("a draft", () => {
       typed: typed({ introduction }),
       title: null,
     }));
-    const answers = await Promise.all(saves.map((save) => saveListing(access, save)));
+    const answers = await Promise.all(saves.map((save) => saveTypedListing(access, save)));
     expect(answers.map(({ status }) => status).toSorted()).toEqual(["conflict", "saved"]);
     const first = saves[answers.findIndex(({ status }) => status === "saved")];
-    expect((await editedOpening(access))?.typed).toEqual(first?.typed);
+    expect((await editedListing(access))?.typed).toEqual(first?.typed);
   });
 
   it("that is saved again as it published is saved: its answer was lost", async () => {
     const save = { version: 1, typed: typed({ introduction: "Once" }), title: null };
-    await saveListing(access, save);
-    expect(await saveListing(access, save)).toEqual({ status: "saved", version: 2 });
+    await saveTypedListing(access, save);
+    expect(await saveTypedListing(access, save)).toEqual({ status: "saved", version: 2 });
   });
 
   it("is a conflict once somebody has published", async () => {
     await publish(1);
-    expect(await saveListing(access, { version: 1, typed: typed({ gives: "x" }), title: null })).toEqual({
+    expect(await saveTypedListing(access, { version: 1, typed: typed({ gives: "x" }), title: null })).toEqual({
       status: "conflict",
     });
-    expect((await editedOpening(access))?.typed["gives"]).toBe("The pattern.");
+    expect((await editedListing(access))?.typed["gives"]).toBe("The pattern.");
   });
 });
 
@@ -151,10 +151,10 @@ describe("what is published", () => {
       { status: "saved", version: 2 },
       { status: "saved", version: 2 },
     ]);
-    const since = (await editedOpening(access))?.publishedAt;
+    const since = (await editedListing(access))?.publishedAt;
     expect(await publish(1, { gives: "More." })).toEqual({ status: "conflict" });
     expect(await publish(2, { gives: "More.", "wanted.large": "9" })).toEqual({ status: "saved", version: 3 });
-    expect((await editedOpening(access))?.publishedAt).toEqual(since);
+    expect((await editedListing(access))?.publishedAt).toEqual(since);
     expect(await readPublished(await publishedCall(callId))).toMatchObject({
       document: { gives: "More." },
       places: { large: { wanted: 9 } },
@@ -175,7 +175,7 @@ describe("what is published", () => {
     await expect(
       database().agreement.update({ where: { callId_version: { callId, version: 1 } }, data: { text: "Other." } }),
     ).rejects.toThrow();
-    expect((await readOpening(access))?.agreement).toEqual({ version: 2, text: "I will report in time." });
+    expect((await readListing(access))?.agreement).toEqual({ version: 2, text: "I will report in time." });
   });
 
   it("gives a size no fewer spots than it has testers", async () => {
@@ -195,12 +195,12 @@ describe("what is published", () => {
     expect(await unpublishListing(access, { version: 1, typed: typed() })).toEqual({ status: "conflict" });
     expect(await unpublishListing(access, { version: 2, typed: typed() })).toEqual({ status: "saved", version: 3 });
     await expect(publishedCall(callId)).rejects.toMatchObject({ code: "not-found" });
-    expect(await editedOpening(access)).toEqual({ version: 3, publishedAt: null, typed: typed() });
+    expect(await editedListing(access)).toEqual({ version: 3, publishedAt: null, typed: typed() });
     await publish(3);
     expect(await agreements(access)).toHaveLength(1);
     await apply(1);
     expect(await unpublishListing(access, { version: 4, typed: typed() })).toEqual({ status: "applied" });
-    expect(await readOpening(access)).not.toBeNull();
+    expect(await readListing(access)).not.toBeNull();
   });
 
   it("is not changed once the call is closed, and says so to readers", async () => {
@@ -222,16 +222,16 @@ describe("what is published", () => {
     await publish(2, { mostApplications: "3" });
     const { document } = whole();
     const dates = { ...document.dates, applyUntil: daysAfter(today, -1) };
-    await database().opening.update({ where: { callId }, data: { document: { ...document, dates } } });
+    await database().listing.update({ where: { callId }, data: { document: { ...document, dates } } });
     expect(await taking()).toBe("over");
   });
 });
 
-it("begins one opening, and one only, for a call that was brought in without", async () => {
+it("begins one listing, and one only, for a call that was brought in without", async () => {
   const { id } = await database().call.create({ data: { patternId: ownPattern.patternId, title: "Brought in" } });
   const brought = await callAccess(owner, id, "editor");
-  expect(await editedOpening(brought)).toBeNull();
+  expect(await editedListing(brought)).toBeNull();
   await Promise.all([createListing(brought, typed()), createListing(brought, typed())]);
   await createListing(brought, typed({ gives: "Another" }));
-  expect(await editedOpening(brought)).toEqual({ version: 1, publishedAt: null, typed: typed() });
+  expect(await editedListing(brought)).toEqual({ version: 1, publishedAt: null, typed: typed() });
 });

@@ -33,7 +33,7 @@ export async function makeTester(
   const { id: testerId } = await database().tester.create({
     data: {
       ...{ callId, revisionId, size, unit, position, code: `made-${randomUUID().slice(0, 8)}` },
-      ...{ invitedAt: new Date(), invitationEndsAt: new Date(Date.now() + 86_400_000), acceptedAt: new Date() },
+      ...{ invitedAt: new Date(), invitationExpiresAt: new Date(Date.now() + 86_400_000), acceptedAt: new Date() },
     },
   });
   return { testerId, callId, accountId: null, linkVersion: 1 } as TesterAccess;

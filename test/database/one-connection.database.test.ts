@@ -22,7 +22,7 @@ it("gives places and invites while every other connection is taken", async () =>
   expect(await send(call)).toBe(2);
   const cleo = await apply(call, "Cleo", { bust: 108 });
   const dates = { startOn: "2026-12-01", swatchBy: "2026-12-10", reportBy: "2027-01-20" };
-  await fillFreePlace(call.access, { applicationId: cleo, size: "large", endsAt: LATER, dates, now: NOW });
+  await fillFreePlace(call.access, { applicationId: cleo, size: "large", expiresAt: LATER, dates, now: NOW });
   expect(await invited(call)).toEqual({ Ana: "small", Bea: "medium", Cleo: "large" });
   expect(await database().tester.count({ where: { callId: call.callId } })).toBe(3);
 });

@@ -1,6 +1,6 @@
 import { beforeEach, expect, it } from "vitest";
 import { patternAccess, type HelperRole, type PatternAccess } from "@/features/patterns/access";
-import { draftOf, lateSaveOf, listRevisions } from "@/features/patterns/data";
+import { draftOf, conflictingDraftOf, listRevisions } from "@/features/patterns/data";
 import { saveDraft } from "@/features/patterns/draft-mutations";
 import { createPattern, saveRevision } from "@/features/patterns/mutations";
 import { listPeople } from "../../src/features/patterns/people/people-data";
@@ -92,7 +92,7 @@ it("keeps what a removed helper typed: the draft for everyone, conflicting edits
   await saveDraft(own, { ...edits, content: widthTyped("100") });
   await saveDraft(beas, { ...edits, content: widthTyped("104") });
   await saveDraft(beas, { version: 1, baseNumber: 1, content: widthTyped("102") });
-  expect((await listPeople(own)).map(({ name, hasLateSave }) => [name, hasLateSave])).toEqual([
+  expect((await listPeople(own)).map(({ name, hasConflictingDraft }) => [name, hasConflictingDraft])).toEqual([
     ["Ana", false],
     ["Bea", true],
     ["Vera", false],
@@ -102,9 +102,9 @@ it("keeps what a removed helper typed: the draft for everyone, conflicting edits
   await expect(saveDraft(beas, { version: 2, baseNumber: 1, content: null })).rejects.toMatchObject({
     code: "not-found",
   });
-  expect(await lateSaveOf(beas)).toBeNull();
+  expect(await conflictingDraftOf(beas)).toBeNull();
   await join("editor", bea);
-  expect((await lateSaveOf(beas))?.content).toEqual(widthTyped("104"));
+  expect((await conflictingDraftOf(beas))?.content).toEqual(widthTyped("104"));
 });
 
 it("keeps the name on a revision after a helper leaves, and none once the account is deleted", async () => {

@@ -36,7 +36,7 @@ export async function placesCall(
   const dates = { applyUntil: "2026-11-20", startOn: "2026-11-22", swatchBy: "2026-12-01", reportBy: "2027-01-10" };
   const texts = { introduction: "", asks: "", yarn: "", tools: "", gives: "" };
   const document = { ...texts, timeZone: "Europe/Lisbon", dates, bodyAsked: ["bust"], fitBy: ["bust"] };
-  await database().opening.create({
+  await database().listing.create({
     data: { callId, publishedAt: NOW, applyUntil: NOW, document: { ...document, mostApplications: null } },
   });
   await database().agreement.create({ data: { callId, version: 1, text: "Yes." } });
@@ -47,7 +47,7 @@ export async function placesCall(
 
 interface Applying {
   readonly bust: number | null;
-  readonly word?: "yes" | "maybe" | "no" | null;
+  readonly decision?: "yes" | "maybe" | "no" | null;
   readonly accepts?: readonly string[];
   readonly accountId?: string;
 }
@@ -56,13 +56,13 @@ interface Applying {
 export async function apply(
   { callId }: PlacesCall,
   name: string,
-  { bust, word = "yes", accepts, accountId }: Applying,
+  { bust, decision = "yes", accepts, accountId }: Applying,
 ): Promise<string> {
   const position = await database().application.count({ where: { callId } });
   const said = { forAnother: false, yarn: "", tool: "", unit: "cm", terms: "uk", timeZone: "Pacific/Auckland" };
   const { id } = await database().application.create({
     data: {
-      ...{ callId, position, word, agreementVersion: 1, agreedAt: NOW, submissionKey: randomUUID() },
+      ...{ callId, position, decision, agreementVersion: 1, agreedAt: NOW, idempotencyKey: randomUUID() },
       ...(accountId === undefined ? {} : { accountId }),
       document: {
         ...said,
@@ -87,7 +87,7 @@ export async function standing({ callId }: PlacesCall): Promise<Record<string, s
     include: { contact: true },
   });
   return Object.fromEntries(
-    rows.map(({ contact, size, hold }) => [`${contact?.name}${hold === null ? "" : " (lock)"}`, size ?? ""]),
+    rows.map(({ contact, size, pin }) => [`${contact?.name}${pin === null ? "" : " (lock)"}`, size ?? ""]),
   );
 }
 
@@ -108,5 +108,5 @@ export async function seen({ access }: PlacesCall): Promise<string> {
 
 /** Invites all who stand in a size. @returns how many. */
 export async function send(call: PlacesCall): Promise<number> {
-  return await sendPlacing(call.access, { saw: await seen(call), endsAt: LATER });
+  return await sendPlacing(call.access, { saw: await seen(call), expiresAt: LATER });
 }

@@ -32,12 +32,12 @@ describe("a place that is free again", () => {
         version: 1,
         revisionId: ann.revisionId ?? "",
         document: {},
-        submissionKey: randomUUID(),
+        idempotencyKey: randomUUID(),
       },
     });
     await database().tester.update({ where: { id: ann.id }, data: { acceptedAt: NOW, stoppedAt: NOW } });
     const fill = (applicationId: string) =>
-      fillFreePlace(call.access, { applicationId, size: "small", endsAt: LATER, dates, now: NOW });
+      fillFreePlace(call.access, { applicationId, size: "small", expiresAt: LATER, dates, now: NOW });
     return { call, ann, bea, cleo, fill };
   }
 
@@ -46,7 +46,7 @@ describe("a place that is free again", () => {
     await fill(bea);
     expect(await invited(call)).toEqual({ Ann: "small", Dora: "medium", Bea: "small" });
     const tester = await database().tester.findUniqueOrThrow({ where: { applicationId: bea } });
-    expect(tester).toMatchObject({ dates, invitationEndsAt: LATER, timeZone: "Pacific/Auckland", terms: "uk" });
+    expect(tester).toMatchObject({ dates, invitationExpiresAt: LATER, timeZone: "Pacific/Auckland", terms: "uk" });
     expect(await database().report.count({ where: { testerId: ann.id } })).toBe(1);
     await expect(fill(cleo)).rejects.toMatchObject({ code: "no-place" });
     await expect(fill(bea)).rejects.toMatchObject({ code: "changed-meanwhile" });

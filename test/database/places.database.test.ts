@@ -16,8 +16,8 @@ describe("giving places", () => {
     const call = await placesCall({ small: 1, medium: 1, large: 1 });
     await apply(call, "Ann", { bust: 97 });
     await apply(call, "Bea", { bust: 98 });
-    await apply(call, "Cleo", { bust: 107, word: "maybe" });
-    await apply(call, "Dora", { bust: 90, word: "no" });
+    await apply(call, "Cleo", { bust: 107, decision: "maybe" });
+    await apply(call, "Dora", { bust: 90, decision: "no" });
     await givePlaces(call.access, asked);
     // By hand: one place in M is Bea's, at 0; Ann is 7 cm above S, within its reach of 8; Cleo has a maybe.
     expect(await standing(call)).toEqual({ Ann: "small", Bea: "medium" });
@@ -132,7 +132,7 @@ describe("settling by hand", () => {
       await expect(givePlaces(forged, asked)).rejects.toMatchObject({ code: "closed" });
       const change = { kind: "move", size: "small" } as const;
       await expect(changePlace(forged, { applicationId, change })).rejects.toMatchObject({ code: "closed" });
-      await expect(sendPlacing(forged, { saw: await seen(call), endsAt: LATER })).rejects.toMatchObject({
+      await expect(sendPlacing(forged, { saw: await seen(call), expiresAt: LATER })).rejects.toMatchObject({
         code: "closed",
       });
     }
@@ -152,7 +152,7 @@ describe("sending", () => {
     await givePlaces(call.access, asked);
     const saw = await seen(call);
     await changePlace(call.access, { applicationId: ann, change: { kind: "leave-waiting" } });
-    const late = sendPlacing(call.access, { saw, endsAt: LATER });
+    const late = sendPlacing(call.access, { saw, expiresAt: LATER });
     await expect(late).rejects.toMatchObject({
       code: "changed-meanwhile",
       message: expect.stringContaining("Nothing was sent"),
@@ -160,7 +160,7 @@ describe("sending", () => {
     expect(await invited(call)).toEqual({});
     expect(await send(call)).toBe(1);
     expect(await invited(call)).toEqual({ Bea: "medium" });
-    expect(await sendPlacing(call.access, { saw, endsAt: LATER })).toBe(0);
+    expect(await sendPlacing(call.access, { saw, expiresAt: LATER })).toBe(0);
   });
 
   it("by two helpers at once invites each applicant once", async () => {
@@ -168,7 +168,7 @@ describe("sending", () => {
     for (const name of ["Ann", "Bea", "Cleo"]) await apply(call, name, { bust: 90 });
     await givePlaces(call.access, asked);
     const saw = await seen(call);
-    const sent = await Promise.all([1, 2, 3].map(() => sendPlacing(call.access, { saw, endsAt: LATER })));
+    const sent = await Promise.all([1, 2, 3].map(() => sendPlacing(call.access, { saw, expiresAt: LATER })));
     expect(sent.toSorted()).toEqual([0, 0, 3]);
     // M is to have one at least, and is within reach of all three: the last who came goes there.
     expect(await invited(call)).toEqual({ Ann: "small", Bea: "small", Cleo: "medium" });
@@ -177,7 +177,7 @@ describe("sending", () => {
   it("invites nobody where more stand in a size than it has places", async () => {
     const call = await placesCall({ small: 1, medium: 1 });
     for (const name of ["Ann", "Bea"]) await apply(call, name, { bust: 90 });
-    await database().application.updateMany({ where: { callId: call.callId }, data: { size: "small", hold: "size" } });
+    await database().application.updateMany({ where: { callId: call.callId }, data: { size: "small", pin: "size" } });
     await expect(send(call)).rejects.toMatchObject({ code: "no-place" });
     expect(await invited(call)).toEqual({});
   });

@@ -25,7 +25,7 @@ describe("a stored placing is calculated again", () => {
   type Change = (call: PlacesCall, ann: string) => Promise<unknown>;
   const changes: readonly (readonly [string, Change])[] = [
     ["somebody applies", (call) => apply(call, "Bea", { bust: 98 })],
-    ["a word is given", (_, id) => database().application.update({ where: { id }, data: { word: "maybe" } })],
+    ["a decision is made", (_, id) => database().application.update({ where: { id }, data: { decision: "maybe" } })],
     [
       "an application is withdrawn",
       (_, id) => database().application.update({ where: { id }, data: { withdrawnAt: NOW } }),
@@ -47,7 +47,7 @@ describe("a stored placing is calculated again", () => {
     ["a tester is gone", ({ callId }) => database().tester.deleteMany({ where: { callId } })],
     [
       "another body measurement is to decide",
-      ({ callId }) => database().opening.update({ where: { callId }, data: { version: { increment: 1 } } }),
+      ({ callId }) => database().listing.update({ where: { callId }, data: { version: { increment: 1 } } }),
     ],
     [
       "a revision is saved",
@@ -94,7 +94,7 @@ describe("a stored placing is calculated again", () => {
     expect(maja?.answer?.record).toEqual({ finished: 0, dropped: 1 });
     const { id: testerId, revisionId } = await database().tester.findFirstOrThrow({ where: { callId: first.callId } });
     await database().report.create({
-      data: { testerId, revisionId: revisionId ?? "", version: 1, document: {}, submissionKey: randomUUID() },
+      data: { testerId, revisionId: revisionId ?? "", version: 1, document: {}, idempotencyKey: randomUUID() },
     });
     expect(await stored(second)).toMatchObject({ status: "updating" });
   });

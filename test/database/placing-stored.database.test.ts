@@ -23,8 +23,8 @@ describe("what is stored of a placing", () => {
     const call = await placesCall({ small: 1, medium: 1, large: 1 });
     const ann = await apply(call, "Ann", { bust: 90 });
     const bea = await apply(call, "Bea", { bust: 91 });
-    const cleo = await apply(call, "Cleo", { bust: 107, word: "maybe" });
-    await apply(call, "Dora", { bust: 90, word: "no" });
+    const cleo = await apply(call, "Cleo", { bust: 107, decision: "maybe" });
+    await apply(call, "Dora", { bust: 90, decision: "no" });
     await apply(call, "Eve", { bust: null });
     await calculatePlacing(call.access);
     const { status, board } = await stored(call);

@@ -40,7 +40,7 @@ describe("a plan", { timeout: 60_000 }, () => {
   const newPlan = () => ({
     request: { kind: "proposals" as const, take: [{ ...NECK_BAND }] },
     baseNumber: 1,
-    submissionKey: randomUUID(),
+    idempotencyKey: randomUUID(),
   });
 
   beforeEach(async () => {

@@ -2,14 +2,14 @@ import { randomUUID } from "node:crypto";
 import type { PatternDocument, Places } from "@/engine/pattern";
 import { callAccess, proveCall, type CallAccess } from "@/features/calls/access";
 import { createCall } from "@/features/calls/mutations";
-import type { OpeningDocument } from "@/features/recruiting/listing/schema";
+import type { ListingDocument } from "@/features/recruiting/listing/schema";
 import { provePattern } from "@/features/patterns/access";
 import { createPattern } from "@/features/patterns/mutations";
 import { database } from "@/server/database";
 import { endOfDay } from "@/server/time-zone";
 import { inTransaction } from "@/server/transaction";
 import type { Viewer } from "@/server/viewer";
-import { openingDocument } from "../factories/listing";
+import { listingDocument } from "../factories/listing";
 import { patternDocument } from "../factories/pattern";
 import { makeAccount } from "./make-account";
 
@@ -28,7 +28,7 @@ export async function makeViewer(name: string): Promise<Viewer> {
 
 /** A designer's call that is published and takes applications, with an agreement of version 1. */
 export async function makePublishedCall(
-  given: { pattern?: PatternDocument; places?: Places; opening?: Partial<OpeningDocument> } = {},
+  given: { pattern?: PatternDocument; places?: Places; listing?: Partial<ListingDocument> } = {},
 ): Promise<PublishedCallMade> {
   const owner = await makeViewer("Ana");
   const document = given.pattern ?? patternDocument();
@@ -38,10 +38,10 @@ export async function makePublishedCall(
     const pattern = await provePattern(transaction, { viewer: owner, patternId: made.patternId, least: "owner" });
     return { ...made, ...(await createCall(pattern, { title: "Invented call", places }, transaction)) };
   });
-  const opening = openingDocument(given.opening);
-  const applyUntil = endOfDay(opening.dates.applyUntil, opening.timeZone);
+  const listing = listingDocument(given.listing);
+  const applyUntil = endOfDay(listing.dates.applyUntil, listing.timeZone);
   await database().agreement.create({ data: { callId, version: 1, text: "You test and you tell." } });
-  await database().opening.create({ data: { callId, document: opening, publishedAt: new Date(), applyUntil } });
+  await database().listing.create({ data: { callId, document: listing, publishedAt: new Date(), applyUntil } });
   return { callId, patternId, owner, access: await callAccess(owner, callId, "owner") };
 }
 

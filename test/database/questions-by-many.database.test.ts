@@ -12,7 +12,7 @@ let revisionId: string;
 let ann: TesterAccess;
 let bea: TesterAccess;
 
-const sent = (change: object = {}) => ({ revisionId, place: placeAt(1), submissionKey: randomUUID(), ...change });
+const sent = (change: object = {}) => ({ revisionId, place: placeAt(1), idempotencyKey: randomUUID(), ...change });
 
 beforeEach(async () => {
   owner = await newCall(await person());
@@ -27,7 +27,7 @@ describe("what is said of a text by many", () => {
     const ids = Array.from({ length: 70 }, () => randomUUID());
     await database().question.createMany({
       data: ids.map((id, at) => ({
-        ...{ id, callId: owner.callId, testerId: ann.testerId, revisionId, submissionKey: id, asks: `Question ${at}` },
+        ...{ id, callId: owner.callId, testerId: ann.testerId, revisionId, idempotencyKey: id, asks: `Question ${at}` },
         ...{ place: { ...placeAt(1) }, createdAt: new Date(Date.UTC(2026, 0, 1, 0, at)) },
       })),
     });

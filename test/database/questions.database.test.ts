@@ -34,7 +34,7 @@ let bea: TesterAccess;
 let zoe: TesterAccess;
 let otherOwner: CallAccess;
 
-const sent = (change: object = {}) => ({ revisionId, place: placeAt(1), submissionKey: randomUUID(), ...change });
+const sent = (change: object = {}) => ({ revisionId, place: placeAt(1), idempotencyKey: randomUUID(), ...change });
 
 async function asked(tester: TesterAccess, asks: string) {
   await askQuestion(tester, { ...sent(), asks });

@@ -115,7 +115,7 @@ describe("sending a report", () => {
     expect(testers.map(({ readings }) => readings)).toEqual([[{ measurement: "bust", cm: 102, way: "flat doubled" }]]);
   });
 
-  it("keeps a designer's word on what stands unchanged in the next version, and drops it with what is changed", async () => {
+  it("keeps a designer's decision on what stands unchanged in the next version, and drops it with what is changed", async () => {
     const mine = await makeCall();
     const ann = await makeTester(mine);
     const { code: tester } = await database().tester.findUniqueOrThrow({ where: { id: ann.testerId } });

@@ -116,7 +116,7 @@ describe("a tester's draft", () => {
       where: { id: testerId },
       data: {
         ...{ revisionId: called.revisionId, invitedAt: new Date(), acceptedAt: new Date() },
-        invitationEndsAt: new Date(Date.now() + 86_400_000),
+        invitationExpiresAt: new Date(Date.now() + 86_400_000),
       },
     });
     const brought = { testerId, callId, accountId: null, linkVersion: 1 } as TesterAccess;

@@ -35,7 +35,7 @@ async function person(): Promise<Viewer> {
 async function workedOut(take: readonly (typeof NECK_BAND | typeof BODY)[]): Promise<string> {
   const { number: baseNumber } = await latestRevision(access.pattern);
   const request = { kind: "proposals", take: [...take] } as const;
-  const { planId } = await requestPlan(access, { request, baseNumber, submissionKey: randomUUID() });
+  const { planId } = await requestPlan(access, { request, baseNumber, idempotencyKey: randomUUID() });
   await runPlan(planId, engine.run);
   return planId;
 }
@@ -83,7 +83,7 @@ describe("saving a plan", { timeout: 120_000 }, () => {
         rivals: rivals.map(({ solvable: ____, ...rival }) => rival),
       })),
       testers: call.testers.length,
-      misworked: [],
+      instructionErrors: [],
       call: { callId: access.callId, title: "Invented call" },
     });
     expect(await revisionEvidence(access.pattern, 1)).toBeNull();
@@ -112,7 +112,7 @@ describe("saving a plan", { timeout: 120_000 }, () => {
     }
     expect((await storedPlan(as(looker), planId)).planId).toBe(planId);
     const request = { kind: "proposals", take: [NECK_BAND] } as const;
-    const open = { request: { ...request, take: [...request.take] }, baseNumber: 1, submissionKey: randomUUID() };
+    const open = { request: { ...request, take: [...request.take] }, baseNumber: 1, idempotencyKey: randomUUID() };
     const { planId: unworked } = await requestPlan(access, open);
     await expect(savePlan(access, { planId: unworked, reason: "Why" })).rejects.toMatchObject({ code: "not-found" });
     expect(await database().revision.count({ where: { patternId: access.pattern.patternId } })).toBe(1);
@@ -123,7 +123,7 @@ describe("saving a plan", { timeout: 120_000 }, () => {
     expect(await revisionEvidence(as(looker).pattern, 2)).not.toBeNull();
     expect(await revisionEvidence(as(stranger).pattern, 2)).toBeNull();
     const where = { callId: access.callId };
-    for (const data of [{ analysis: "{}" }, { plan: "{}" }, { take: [] }, { misworked: [{}] }])
+    for (const data of [{ analysis: "{}" }, { plan: "{}" }, { take: [] }, { instructionErrors: [{}] }])
       await expect(database().revisionEvidence.updateMany({ where, data })).rejects.toThrow();
   });
 
@@ -136,7 +136,7 @@ describe("saving a plan", { timeout: 120_000 }, () => {
     expect(await reportedBodies()).toEqual([292, 292, 292]);
     await savePlan(access, { planId: await workedOut([BODY]), reason: "Mended" });
     expect(await revisionEvidence(access.pattern, 2)).toMatchObject({
-      misworked: [{ count: "body", size: "size-2x", amount: 7 }],
+      instructionErrors: [{ count: "body", size: "size-2x", amount: 7 }],
     });
     expect((await latestRevision(access.pattern)).document).toEqual(call.pattern);
     expect(await reportedBodies()).toEqual([299, 299, 299]);
@@ -160,7 +160,7 @@ describe("saving a plan", { timeout: 120_000 }, () => {
         version: 2,
         revisionId: revision.id,
         document: report?.document ?? {},
-        submissionKey: randomUUID(),
+        idempotencyKey: randomUUID(),
       },
     });
     expect((await reportedBodies()).toSorted()).toEqual([292, 299, 299]);

@@ -67,8 +67,8 @@ describe("the Prisma schema and the migrations", () => {
   it.each([
     [
       "a new column",
-      "  invented      Boolean  @default(false)",
-      "  invented      Boolean  @default(false)\n  maker String?",
+      '  isDemo        Boolean  @default(false) @map("is_demo")',
+      '  isDemo        Boolean  @default(false) @map("is_demo")\n  maker String?',
     ],
     ["another default", "@default(cm)", "@default(in)"],
     ["a new index", '@@map("pattern")', '@@index([createdAt])\n  @@map("pattern")'],

@@ -28,10 +28,10 @@ const moment = fc.oneof(
 const at = moment.map((ms) => new Date(NOW.getTime() + ms));
 const INVITED_AT = new Date(NOW.getTime() - 30 * DAY_MS);
 const UNANSWERED = { acceptedAt: null, declinedAt: null, withdrawnAt: null, stoppedAt: null };
-const BROUGHT_IN = { ...UNANSWERED, invitedAt: null, invitationEndsAt: null };
+const BROUGHT_IN = { ...UNANSWERED, invitedAt: null, invitationExpiresAt: null };
 const invited = (answer: fc.Arbitrary<Partial<Record<keyof typeof UNANSWERED, Date>>>) =>
   fc
-    .record({ answer, invitationEndsAt: at })
+    .record({ answer, invitationExpiresAt: at })
     .map(({ answer: said, ...ends }) => ({ ...UNANSWERED, invitedAt: INVITED_AT, ...ends, ...said }));
 
 /** As the database takes them: one answer at most, only of who was invited, and stopped only after a yes. */
@@ -51,7 +51,7 @@ const tester = fc.record({
   dates: fc.option(fc.record({ startOn: day, swatchBy: day, reportBy: day })),
   words: fc.array(
     fc.record({
-      word: fc.constantFrom("track" as const, "behind" as const, "stuck" as const),
+      status: fc.constantFrom("track" as const, "behind" as const, "stuck" as const),
       createdAt: at,
     }),
     { maxLength: 2 },
@@ -84,7 +84,7 @@ async function insert(people: readonly MadeTester[], callId: string, revisionId:
   });
   await database().milestone.createMany({
     data: rows.flatMap(({ id: testerId, words }) =>
-      words.map((word) => ({ testerId, ...word, submissionKey: randomUUID() })),
+      words.map((word) => ({ testerId, ...word, idempotencyKey: randomUUID() })),
     ),
   });
   await database().reportDraft.createMany({
@@ -95,7 +95,7 @@ async function insert(people: readonly MadeTester[], callId: string, revisionId:
   await database().report.createMany({
     data: rows.flatMap(({ id: testerId, size, reports }) =>
       reports.map(({ read, changed, createdAt }, version) => ({
-        ...{ testerId, revisionId, version: version + 1, createdAt, submissionKey: randomUUID() },
+        ...{ testerId, revisionId, version: version + 1, createdAt, idempotencyKey: randomUUID() },
         document: {
           ...{ size, swatches: [], yarn: [] },
           ...(changed === null ? {} : { changed }),
@@ -110,7 +110,7 @@ async function publish(callId: string): Promise<void> {
   const dates = { applyUntil: "2026-11-01", startOn: "2026-11-02", swatchBy: "2026-11-25", reportBy: "2026-11-26" };
   const texts = { introduction: "", asks: "", yarn: "", tools: "", gives: "" };
   const document = { ...texts, timeZone: "America/Havana", dates, bodyAsked: [], fitBy: [], mostApplications: null };
-  await database().opening.create({ data: { callId, publishedAt: NOW, applyUntil: NOW, document } });
+  await database().listing.create({ data: { callId, publishedAt: NOW, applyUntil: NOW, document } });
 }
 
 /** Everybody of a list, page after page. */

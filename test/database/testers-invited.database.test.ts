@@ -79,7 +79,7 @@ describe("an invitation's link", () => {
   it("is no good after its end, once withdrawn or declined, or when the call is closed; each is told", async () => {
     const [ended, withdrawn, declined, closed] = [await invite(), await invite(), await invite(), await invite()];
     await pool().query(
-      "UPDATE tester SET invited_at = now() - interval '9 days', invitation_ends_at = now() WHERE id = $1",
+      "UPDATE tester SET invited_at = now() - interval '9 days', invitation_expires_at = now() WHERE id = $1",
       [ended],
     );
     await withdrawInvited(access, withdrawn);
@@ -172,7 +172,7 @@ describe("the designer's progress", () => {
     const send = (id: string) =>
       addReports(access, {
         revision,
-        reports: [{ tester: reader(id, { bust: 100 }), typed: {}, submissionKey: randomUUID() }],
+        reports: [{ tester: reader(id, { bust: 100 }), typed: {}, idempotencyKey: randomUUID() }],
       });
     const outcomes = await Promise.allSettled([send("one"), closeCall(access), send("two")]);
     const sent = [outcomes[0], outcomes[2]].filter((outcome) => outcome?.status === "fulfilled").length;

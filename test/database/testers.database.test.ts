@@ -104,21 +104,24 @@ describe("progress updates", () => {
 
   it("are sent by one tap, once, while the call is open and the tester has not stopped", async () => {
     const { testerId, own } = await accepted();
-    const submissionKey = randomUUID();
-    await Promise.all([storeMilestone(own, { ...tap, submissionKey }), storeMilestone(own, { ...tap, submissionKey })]);
+    const idempotencyKey = randomUUID();
+    await Promise.all([
+      storeMilestone(own, { ...tap, idempotencyKey }),
+      storeMilestone(own, { ...tap, idempotencyKey }),
+    ]);
     expect(await database().milestone.count({ where: { testerId } })).toBe(1);
     await closeCall(access);
-    const late = storeMilestone(own, { ...tap, submissionKey: randomUUID() });
+    const late = storeMilestone(own, { ...tap, idempotencyKey: randomUUID() });
     await expect(late).rejects.toMatchObject({ code: "closed" });
-    await expect(stopTest(own, { note: "", submissionKey: randomUUID() })).rejects.toMatchObject({ code: "closed" });
+    await expect(stopTest(own, { note: "", idempotencyKey: randomUUID() })).rejects.toMatchObject({ code: "closed" });
   });
 
   it("end when the tester stops, who can continue until the spot is filled", async () => {
     const { testerId, own } = await accepted();
-    await stopTest(own, { note: "", submissionKey: randomUUID() });
-    await stopTest(own, { note: "", submissionKey: randomUUID() });
-    expect(await database().milestone.count({ where: { testerId, word: "stop" } })).toBe(1);
-    const said = storeMilestone(own, { ...tap, submissionKey: randomUUID() });
+    await stopTest(own, { note: "", idempotencyKey: randomUUID() });
+    await stopTest(own, { note: "", idempotencyKey: randomUUID() });
+    expect(await database().milestone.count({ where: { testerId, status: "stop" } })).toBe(1);
+    const said = storeMilestone(own, { ...tap, idempotencyKey: randomUUID() });
     await expect(said).rejects.toMatchObject({ code: "closed" });
     await goOnAfterAll(own, randomUUID());
     expect(await rowOf(testerId)).toMatchObject({ stoppedAt: null });
@@ -144,11 +147,11 @@ describe("stored data", () => {
     for (const version of [1, 2])
       await database().report.create({
         data: {
-          ...{ testerId, version, revisionId: revisionId ?? "", submissionKey: randomUUID() },
+          ...{ testerId, version, revisionId: revisionId ?? "", idempotencyKey: randomUUID() },
           document: report,
         },
       });
-    await storeMilestone(own, { status: "behind", note: "my own words", submissionKey: randomUUID() });
+    await storeMilestone(own, { status: "behind", note: "my own words", idempotencyKey: randomUUID() });
     await noteTester(access, testerId, "likes to talk: Bea");
     await forgetTester(own);
     const { rows } = await pool().query(

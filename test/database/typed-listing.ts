@@ -1,13 +1,13 @@
 import { initialListing } from "@/features/recruiting/listing/initial-listing";
-import type { TypedOpening } from "@/features/recruiting/listing/schema";
-import { wholeOpening, type WholeOpening } from "../../src/features/recruiting/listing/complete-listing";
+import type { TypedListing } from "@/features/recruiting/listing/schema";
+import { wholeListing, type WholeListing } from "../../src/features/recruiting/listing/complete-listing";
 import { dayAt, daysAfter } from "@/server/time-zone";
 import { patternDocument } from "../factories/pattern";
 
 export const today = dayAt(new Date(), "Europe/Lisbon");
 
 /** A listing of the factory's pattern as a designer types it, complete. */
-export function typed(change: TypedOpening = {}): TypedOpening {
+export function typed(change: TypedListing = {}): TypedListing {
   return {
     ...initialListing(patternDocument(), { title: "Vest test", places: null, timeZone: "Europe/Lisbon" }),
     ...{ "least.small": "1", "wanted.small": "2", "least.large": "0", "wanted.large": "3" },
@@ -19,8 +19,8 @@ export function typed(change: TypedOpening = {}): TypedOpening {
 }
 
 /** The same, read. */
-export function whole(change: TypedOpening = {}): WholeOpening {
-  const read = wholeOpening(typed(change), { pattern: patternDocument(), now: new Date(), published: null });
+export function whole(change: TypedListing = {}): WholeListing {
+  const read = wholeListing(typed(change), { pattern: patternDocument(), now: new Date(), published: null });
   if (!read.ok) throw new Error(read.faults.map(({ message }) => message).join(" "));
-  return read.opening;
+  return read.listing;
 }

@@ -74,7 +74,7 @@ describe("the version of a call", () => {
       where: { patternId: access.pattern.patternId },
     });
     const tester = { ...reader("late", {}, { size: "size-m" }), readings: [{ measurement: "bust", cm: 101 }] };
-    const reports = [{ tester, typed: {}, submissionKey: randomUUID() }];
+    const reports = [{ tester, typed: {}, idempotencyKey: randomUUID() }];
     await addReports(access, { revision: { revisionId, document }, reports });
     expect(await version()).toBe(before + 1);
     // Sent again, it adds nothing, and nothing is analysed again.

@@ -1,7 +1,7 @@
-import type { OpeningDocument } from "../../src/features/recruiting/listing/schema";
+import type { ListingDocument } from "../../src/features/recruiting/listing/schema";
 
-/** An opening of the test pattern that asks for the bust; its days are long to come. */
-export function openingDocument(change: Partial<OpeningDocument> = {}): OpeningDocument {
+/** An listing of the test pattern that asks for the bust; its days are long to come. */
+export function listingDocument(change: Partial<ListingDocument> = {}): ListingDocument {
   return {
     introduction: "An invented call.",
     timeZone: "Europe/Lisbon",

@@ -1,7 +1,7 @@
 import { describe, expect, it } from "vitest";
 import { z } from "zod";
 import { signUpSchema } from "@/features/accounts/schema";
-import { beginSchema } from "../../src/features/patterns/new/new-pattern-schema";
+import { newPatternSchema } from "../../src/features/patterns/new/new-pattern-schema";
 import { formAction } from "@/server/form-action";
 import { formNames, parseForm, readForm } from "@/server/read-form";
 
@@ -69,7 +69,7 @@ describe("reading a form", () => {
 
   it("knows every name under which a form of nested parts and lists holds its fields", () => {
     expect(formNames(signUpSchema)).toEqual(["name", "email", "password", "next"]);
-    const names = formNames(beginSchema);
+    const names = formNames(newPatternSchema);
     expect(names).toEqual(expect.arrayContaining(["formKey", "own.sizes", "fabric.toolMm", "fabric.worked"]));
     expect(names.filter((name) => /^tables\.[a-z0-9-]+\.measurements$/.test(name)).length).toBeGreaterThan(0);
   });

@@ -1,6 +1,6 @@
 import fc from "fast-check";
 import { expect, it } from "vitest";
-import { ownPath } from "../../src/server/same-origin-path";
+import { sameOriginPath } from "../../src/server/same-origin-path";
 
 it.each([
   ["/account", "/account"],
@@ -16,7 +16,7 @@ it.each([
   ["/./\\elsewhere.example", "/"],
   ["javascript:alert(1)", "/"],
 ])("of %j is %j", (given, path) => {
-  expect(ownPath(given)).toBe(path);
+  expect(sameOriginPath(given)).toBe(path);
 });
 
 it("stays on this site whatever is asked for", () => {
@@ -38,7 +38,7 @@ it("stays on this site whatever is asked for", () => {
   let onward = 0;
   fc.assert(
     fc.property(fc.array(parts, { maxLength: 8 }), (asked) => {
-      const path = ownPath(asked.join(""));
+      const path = sameOriginPath(asked.join(""));
       if (path !== "/") onward += 1;
       expect(new URL(path, "http://localhost:3000").origin).toBe("http://localhost:3000");
     }),

@@ -4,7 +4,7 @@ import { redirect } from "next/navigation";
 import { DemoSignIn } from "@/features/accounts/components/demo-sign-in";
 import { SignInForm } from "@/features/accounts/components/sign-in-form";
 import { environment } from "@/server/environment";
-import { ownPath, withNext } from "@/server/same-origin-path";
+import { sameOriginPath, withNext } from "@/server/same-origin-path";
 import { optionalViewer } from "@/server/viewer";
 import { Notice } from "@/ui/notice";
 import { Page } from "@/ui/page";
@@ -17,7 +17,7 @@ interface SignInPageProps {
 
 export default async function SignInPage({ searchParams }: SignInPageProps) {
   const asked = await searchParams;
-  const next = ownPath(asked.next?.toString());
+  const next = sameOriginPath(asked.next?.toString());
   if ((await optionalViewer()) !== null) redirect(next);
   const fresh = asked.new?.toString();
   return (

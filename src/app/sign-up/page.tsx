@@ -3,7 +3,7 @@ import Link from "next/link";
 import { redirect } from "next/navigation";
 import { SignUpForm } from "@/features/accounts/components/sign-up-form";
 import { PASSWORD_HINT } from "@/features/accounts/password-hint";
-import { ownPath, withNext } from "@/server/same-origin-path";
+import { sameOriginPath, withNext } from "@/server/same-origin-path";
 import { optionalViewer } from "@/server/viewer";
 import { Page } from "@/ui/page";
 
@@ -14,7 +14,7 @@ interface SignUpPageProps {
 }
 
 export default async function SignUpPage({ searchParams }: SignUpPageProps) {
-  const next = ownPath((await searchParams).next?.toString());
+  const next = sameOriginPath((await searchParams).next?.toString());
   if ((await optionalViewer()) !== null) redirect(next);
   return (
     <Page title="Create an account" intro="For designers and the people who help them." width="narrow">

@@ -18,8 +18,8 @@ export interface SeededIds {
 }
 
 const OF_DESIGNER = [
-  ...["/", "/opening", "/applications", "/applications/one", "/places", "/progress", "/questions"],
-  ...["/gaps", "/gaps?view=table", "/changes", "/swatches", "/testers", "/doubtful", "/yarn", "/fit", "/method"],
+  ...["/", "/set-up", "/applications", "/applications/one", "/sizes", "/progress", "/questions"],
+  ...["/differences", "/differences?view=table", "/changes", "/swatches", "/habits", "/mistakes", "/yarn", "/fit", "/method"],
 ];
 const OF_TESTER = ["/", "/pattern", "/swatch", "/counts", "/measurements?m=bust", "/yarn", "/fit", "/report"];
 
@@ -37,4 +37,4 @@ export function benchPages({ callId, testerId, applicationId, applicationLink }:
 }
 
 /** Pages that a hundred people open at the same moment. */
-export const RUSHED = ["/places", "/progress"] as const;
+export const RUSHED = ["/sizes", "/progress"] as const;

@@ -4,8 +4,8 @@ import { redirect } from "next/navigation";
 import { actingViewer } from "@/server/action";
 import { clientAddress } from "@/server/client-address";
 import { formAction } from "@/server/form-action";
-import { ownPath } from "@/server/same-origin-path";
-import { countTry, type Limit } from "@/server/rate-limit";
+import { sameOriginPath } from "@/server/same-origin-path";
+import { consumeAttempt, type Limit } from "@/server/rate-limit";
 import { endSession, startSession } from "@/server/session";
 import { optionalViewer } from "@/server/viewer";
 import { changeAbout, changePassword, createAccount, endAllSessions } from "./mutations";
@@ -21,7 +21,7 @@ export const signIn = formAction(
   async ({ email, password, next }) => {
     if (!(await startProvenSession({ email, password })))
       return { "": ["This e-mail address and password don’t match. Check both and try again."] };
-    redirect(ownPath(next));
+    redirect(sameOriginPath(next));
   },
   ["password"],
 );
@@ -30,11 +30,11 @@ export const signIn = formAction(
 export const signUp = formAction(
   signUpSchema,
   async ({ name, email, password, next }) => {
-    await countTry(SIGN_UPS_BY_ADDRESS, await clientAddress());
-    await countTry(SIGN_UPS_BY_ACCOUNT, email);
+    await consumeAttempt(SIGN_UPS_BY_ADDRESS, await clientAddress());
+    await consumeAttempt(SIGN_UPS_BY_ACCOUNT, email);
     await createAccount({ name, email, password });
-    if (await startProvenSession({ email, password })) redirect(ownPath(next));
-    redirect(`/sign-in?${new URLSearchParams({ new: email, next: ownPath(next) })}`);
+    if (await startProvenSession({ email, password })) redirect(sameOriginPath(next));
+    redirect(`/sign-in?${new URLSearchParams({ new: email, next: sameOriginPath(next) })}`);
   },
   ["password"],
 );

@@ -1,5 +1,5 @@
 import "server-only";
-import { countTry, forgetTries, uncountTry, type Limit } from "@/server/rate-limit";
+import { consumeAttempt, forgetTries, refundAttempt, type Limit } from "@/server/rate-limit";
 import { accountByEmail, type SignInRow } from "./data";
 import { isPassword } from "./password";
 
@@ -19,11 +19,11 @@ export interface Credentials {
  * @throws {AppError} "too-many-tries".
  */
 export async function proveAccount({ email, password }: Credentials, address: string): Promise<SignInRow | null> {
-  await countTry(BY_ADDRESS, address);
-  await countTry(BY_ACCOUNT, email);
+  await consumeAttempt(BY_ADDRESS, address);
+  await consumeAttempt(BY_ACCOUNT, email);
   const account = await accountByEmail(email);
   if (!(await isPassword(account?.passwordHash, password))) return null;
-  await uncountTry(BY_ADDRESS, address);
+  await refundAttempt(BY_ADDRESS, address);
   await forgetTries(BY_ACCOUNT, email);
   return account;
 }

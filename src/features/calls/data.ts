@@ -14,11 +14,11 @@ import { putTogether, READ_DECISION } from "./report-schema";
 import { patternScope, type PatternAccess } from "@/features/patterns/access";
 import { latestRevision } from "@/features/patterns/data";
 import { database } from "@/server/database";
-import { isDatabaseAway } from "@/server/database-unavailable";
+import { isDatabaseUnavailable } from "@/server/database-unavailable";
 import { AppError } from "@/server/errors";
 import { inSnapshot, type Connection } from "@/server/transaction";
 import { callScope, type CallAccess } from "./access";
-import { misworkedSchema, type Misworked } from "./schema";
+import { instructionErrorsSchema, type InstructionErrors } from "./schema";
 
 export interface CallSummary {
   readonly callId: string;
@@ -33,7 +33,7 @@ export interface CurrentCall extends CallSummary {
   /** Raised by every change to what its analysis reads. */
   readonly version: number;
   /** Made up for the demo. */
-  readonly invented: boolean;
+  readonly isDemo: boolean;
 }
 
 export interface CallTester {
@@ -47,7 +47,7 @@ export async function currentCall(access: CallAccess): Promise<CurrentCall> {
   const { callId, pattern } = access;
   const [call] = await database().$queryRaw<CurrentCall[]>`
     SELECT call.id AS "callId", call.pattern_id AS "patternId", call.title, call.status::text AS status, call.version,
-      pattern.invented, (SELECT count(*)::int FROM tester WHERE tester.call_id = call.id) AS testers
+      pattern.is_demo AS "isDemo", (SELECT count(*)::int FROM tester WHERE tester.call_id = call.id) AS testers
     FROM call
     JOIN pattern ON pattern.id = call.pattern_id
     JOIN membership ON membership.pattern_id = call.pattern_id AND membership.account_id = ${pattern.accountId}::uuid
@@ -127,7 +127,7 @@ export async function callSnapshot(access: CallAccess): Promise<VersionedCall> {
     try {
       return { version, ...(await assembleCall(access, snapshot)) };
     } catch (error) {
-      throw isDatabaseAway(error) ? error : new UnreadableCall(version, error);
+      throw isDatabaseUnavailable(error) ? error : new UnreadableCall(version, error);
     }
   });
 }
@@ -171,7 +171,7 @@ interface ReportedTesters {
 }
 
 async function reportedTesters(access: CallAccess, connection: Connection): Promise<ReportedTesters> {
-  const misworked = await misworkedCounts(access, connection);
+  const instructionErrors = await instructionErrorsOf(access, connection);
   const rows = await connection.tester.findMany({
     where: { call: callScope(access) },
     orderBy: { position: "asc" },
@@ -203,30 +203,30 @@ async function reportedTesters(access: CallAccess, connection: Connection): Prom
       ...at,
       decision: READ_DECISION[decision],
     }));
-    const until = misworked.filter((wrong) => report.revision.number <= wrong.until);
-    return [asReallyWorked(putTogether(stored.data, decisions), until)];
+    const until = instructionErrors.filter((wrong) => report.revision.number <= wrong.until);
+    return [applyInstructionErrors(putTogether(stored.data, decisions), until)];
   });
   return { testers, leftOut };
 }
 
 /** Errors in the instructions known from revisions made from plans of this call, up to the revision that they changed. */
-async function misworkedCounts(
+async function instructionErrorsOf(
   access: CallAccess,
   connection: Connection,
-): Promise<(Misworked[number] & { readonly until: number })[]> {
+): Promise<(InstructionErrors[number] & { readonly until: number })[]> {
   const rows = await connection.revisionEvidence.findMany({
     where: { call: callScope(access) },
-    select: { misworked: true, revision: { select: { number: true } } },
+    select: { instructionErrors: true, revision: { select: { number: true } } },
   });
-  return rows.flatMap(({ misworked, revision }) =>
-    misworkedSchema.parse(misworked).map((wrong) => ({ ...wrong, until: revision.number - 1 })),
+  return rows.flatMap(({ instructionErrors, revision }) =>
+    instructionErrorsSchema.parse(instructionErrors).map((wrong) => ({ ...wrong, until: revision.number - 1 })),
   );
 }
 
 /** A report with the counts that its tester really worked because of errors in the instructions. */
-function asReallyWorked(report: Tester, misworked: Misworked): Tester {
+function applyInstructionErrors(report: Tester, instructionErrors: InstructionErrors): Tester {
   const worked = { ...report.worked };
-  for (const { count, size, amount } of misworked) {
+  for (const { count, size, amount } of instructionErrors) {
     const said = ownValue(worked, count);
     if (size === report.size && said !== undefined) worked[count] = Math.max(0, said + amount);
   }

@@ -11,7 +11,7 @@ interface NewCall {
   readonly title: string;
   readonly places: Places;
   /** Idempotency key of the form; the same key again makes no second call. */
-  readonly submissionKey?: string;
+  readonly idempotencyKey?: string;
 }
 
 /**
@@ -22,17 +22,17 @@ interface NewCall {
  */
 export async function createCall(
   access: PatternAccess,
-  { title, places, submissionKey }: NewCall,
+  { title, places, idempotencyKey }: NewCall,
   connection: Connection,
 ): Promise<{ callId: string; isNew: boolean }> {
   const callId = randomUUID();
   // A repeated request waits here until the first is finished, and then inserts nothing.
-  const made = { createMany: { data: [{ id: callId, title, submissionKey }], skipDuplicates: true } };
+  const made = { createMany: { data: [{ id: callId, title, idempotencyKey }], skipDuplicates: true } };
   const pattern = await connection.pattern.update({
     where: patternEditScope(access),
     data: { calls: made },
     select: {
-      calls: { where: { OR: [{ id: callId }, { submissionKey: submissionKey ?? callId }] }, select: { id: true } },
+      calls: { where: { OR: [{ id: callId }, { idempotencyKey: idempotencyKey ?? callId }] }, select: { id: true } },
     },
   });
   const [call] = pattern.calls;

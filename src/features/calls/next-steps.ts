@@ -10,10 +10,10 @@ export interface NextStep {
 
 /** What the designer of a call has to do, in the order of a test. */
 export function nextSteps(standing: CallStanding): NextStep[] {
-  const { opening, isOpen, undecided, unplaced, placed, lapsed, questions, flagged, off } = standing;
+  const { listing, isOpen, undecided, unplaced, placed, lapsed, questions, flagged, off } = standing;
   if (!isOpen) return [];
   const steps: readonly { many: number; page: CallPageKey; message: (many: number) => string; link: string }[] = [
-    { many: opening === "draft" ? 1 : 0, page: "setUp", message: () => DRAFT, link: "Publish the tester call" },
+    { many: listing === "draft" ? 1 : 0, page: "setUp", message: () => DRAFT, link: "Publish the tester call" },
     { many: undecided, page: "applications", message: undecidedWords, link: "Decide on applications" },
     { many: unplaced, page: "sizes", message: unplacedWords, link: "Assign sizes" },
     { many: placed, page: "sizes", message: placedWords, link: "Review and invite" },
@@ -26,15 +26,15 @@ export function nextSteps(standing: CallStanding): NextStep[] {
 }
 
 /** What a call is waiting for when its designer has nothing to do. */
-export function waitsFor({ opening, isOpen, applied, invited, unanswered, accepted, reported }: CallStanding): string {
+export function waitsFor({ listing, isOpen, applied, invited, unanswered, accepted, reported }: CallStanding): string {
   if (!isOpen) return "This test is closed. See what came out under Results.";
   if (unanswered > 0) return `${people(unanswered)} ${unanswered === 1 ? "is" : "are"} invited and can still reply.`;
   if (accepted > reported)
     return `${accepted - reported} of ${people(accepted)} ${accepted - reported === 1 ? "has" : "have"} not reported yet. See how they are doing under Progress.`;
   if (accepted > 0 && invited > 0)
     return "Everyone who accepted has reported. Look at the differences, then close the test.";
-  if (opening === "taking" && applied === 0) return "Nobody has applied yet. Share the link to the tester call.";
-  if (opening === "taking") return "People can still apply. You can assign sizes to those you accept at any time.";
+  if (listing === "taking" && applied === 0) return "Nobody has applied yet. Share the link to the tester call.";
+  if (listing === "taking") return "People can still apply. You can assign sizes to those you accept at any time.";
   return "The last day to apply is over and nobody is invited. Choose a later day, or invite someone by hand.";
 }
 

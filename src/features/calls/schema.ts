@@ -1,6 +1,8 @@
 import { z } from "zod";
 
 /** Errors in the instructions: counts that a call's testers really worked; see the engine's `InstructionError`. */
-export const misworkedSchema = z.array(z.strictObject({ count: z.string(), size: z.string(), amount: z.int() }));
+export const instructionErrorsSchema = z.array(
+  z.strictObject({ count: z.string(), size: z.string(), amount: z.int() }),
+);
 
-export type Misworked = z.infer<typeof misworkedSchema>;
+export type InstructionErrors = z.infer<typeof instructionErrorsSchema>;

@@ -8,8 +8,8 @@ import type { CallAccess } from "./access";
 
 /** A call's progress in numbers. */
 export interface CallStanding {
-  /** Null for a call without an opening, whose reports are imported. */
-  readonly opening: "draft" | "taking" | "over" | null;
+  /** Null for a call without an listing, whose reports are imported. */
+  readonly listing: "draft" | "taking" | "over" | null;
   readonly isOpen: boolean;
   /** Without those who have withdrawn. */
   readonly applied: number;
@@ -50,8 +50,8 @@ export async function openStandings({ accountId }: Viewer): Promise<StandingCall
   return await standings(accountId, Prisma.sql`call.status = 'open' AND membership.role <> 'viewer'`);
 }
 
-interface StandingRow extends Omit<StandingCall, "opening"> {
-  readonly hasOpening: boolean;
+interface StandingRow extends Omit<StandingCall, "listing"> {
+  readonly hasListing: boolean;
   readonly publishedAt: Date | null;
   readonly applyUntil: Date | null;
 }
@@ -62,18 +62,18 @@ async function standings(accountId: string, which: Prisma.Sql): Promise<Standing
     SELECT call.id AS "callId", call.title, call.status = 'open' AS "isOpen", applications.*, testers.*,
       coalesce(results.off, 0) AS off, coalesce(results.flagged, 0) AS flagged,
       (SELECT count(*)::int FROM question WHERE question.call_id = call.id AND question.answer IS NULL) AS questions,
-      opening.call_id IS NOT NULL AS "hasOpening", opening.published_at AS "publishedAt", opening.apply_until AS "applyUntil"
+      listing.call_id IS NOT NULL AS "hasListing", listing.published_at AS "publishedAt", listing.apply_until AS "applyUntil"
     FROM call
     JOIN membership ON membership.pattern_id = call.pattern_id AND membership.account_id = ${accountId}::uuid
-    LEFT JOIN opening ON opening.call_id = call.id
+    LEFT JOIN listing ON listing.call_id = call.id
     CROSS JOIN LATERAL (${APPLICATION_COUNTS}) AS applications
     CROSS JOIN LATERAL (${testerCountsSql(now)}) AS testers
     LEFT JOIN LATERAL (${RESULT_COUNTS}) AS results ON true
     WHERE ${which}
     ORDER BY call.created_at DESC`;
-  return rows.map(({ hasOpening, publishedAt, applyUntil, ...standing }) => ({
+  return rows.map(({ hasListing, publishedAt, applyUntil, ...standing }) => ({
     ...standing,
-    opening: hasOpening ? openingStanding({ publishedAt, applyUntil }, now) : null,
+    listing: hasListing ? listingStanding({ publishedAt, applyUntil }, now) : null,
   }));
 }
 
@@ -87,20 +87,20 @@ const RESULT_COUNTS = Prisma.sql`
 
 const APPLICATION_COUNTS = Prisma.sql`
   SELECT count(*)::int AS applied,
-    count(*) FILTER (WHERE is_free AND word IS NULL)::int AS undecided,
-    count(*) FILTER (WHERE is_free AND word = 'yes' AND size IS NULL AND hold IS NULL)::int AS unplaced,
+    count(*) FILTER (WHERE is_free AND decision IS NULL)::int AS undecided,
+    count(*) FILTER (WHERE is_free AND decision = 'yes' AND size IS NULL AND pin IS NULL)::int AS unplaced,
     count(*) FILTER (WHERE is_free AND size IS NOT NULL)::int AS placed
   FROM (
-    SELECT application.word, application.size, application.hold, tester.id IS NULL AS is_free
+    SELECT application.decision, application.size, application.pin, tester.id IS NULL AS is_free
     FROM application
     LEFT JOIN tester ON tester.application_id = application.id
     WHERE application.call_id = call.id AND application.withdrawn_at IS NULL
   ) AS standing`;
 
-function openingStanding(
-  opening: { readonly publishedAt: Date | null; readonly applyUntil: Date | null },
+function listingStanding(
+  listing: { readonly publishedAt: Date | null; readonly applyUntil: Date | null },
   now: Date,
-): CallStanding["opening"] {
-  if (opening.publishedAt === null) return "draft";
-  return opening.applyUntil !== null && opening.applyUntil <= now ? "over" : "taking";
+): CallStanding["listing"] {
+  if (listing.publishedAt === null) return "draft";
+  return listing.applyUntil !== null && listing.applyUntil <= now ? "over" : "taking";
 }

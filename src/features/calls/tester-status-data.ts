@@ -8,7 +8,7 @@ export function invitationSql(now: Date): Prisma.Sql {
     WHEN tester.withdrawn_at IS NOT NULL THEN 'withdrawn'
     WHEN tester.declined_at IS NOT NULL THEN 'declined'
     WHEN tester.accepted_at IS NOT NULL THEN 'accepted'
-    WHEN tester.invitation_ends_at <= ${now} THEN 'lapsed'
+    WHEN tester.invitation_expires_at <= ${now} THEN 'lapsed'
     ELSE 'invited' END`;
 }
 
@@ -35,6 +35,6 @@ export function takesPlace(now: Date): Prisma.TesterWhereInput {
     stoppedAt: null,
     declinedAt: null,
     withdrawnAt: null,
-    OR: [{ invitedAt: null }, { acceptedAt: { not: null } }, { invitationEndsAt: { gt: now } }],
+    OR: [{ invitedAt: null }, { acceptedAt: { not: null } }, { invitationExpiresAt: { gt: now } }],
   };
 }

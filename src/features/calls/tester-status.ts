@@ -3,7 +3,7 @@ export type InvitationState = "invited" | "lapsed" | "accepted" | "declined" | "
 
 /** The moments of a tester's row that decide it. */
 export interface InvitationMoments {
-  readonly invitationEndsAt: Date | null;
+  readonly invitationExpiresAt: Date | null;
   readonly acceptedAt: Date | null;
   readonly declinedAt: Date | null;
   readonly withdrawnAt: Date | null;
@@ -16,5 +16,5 @@ export function invitationState(tester: InvitationMoments, now: Date): Invitatio
   if (tester.withdrawnAt !== null) return "withdrawn";
   if (tester.declinedAt !== null) return "declined";
   if (tester.acceptedAt !== null) return "accepted";
-  return tester.invitationEndsAt !== null && tester.invitationEndsAt <= now ? "lapsed" : "invited";
+  return tester.invitationExpiresAt !== null && tester.invitationExpiresAt <= now ? "lapsed" : "invited";
 }

@@ -8,7 +8,7 @@ import { viewerAction } from "@/server/action";
 import { AppError } from "@/server/errors";
 import { patternAccess } from "./access";
 import { latestRevision } from "./data";
-import { discardDraft, dropLateSave, saveDraft } from "./draft-mutations";
+import { discardDraft, deleteConflictingDraft, saveDraft } from "./draft-mutations";
 import { saveRevision } from "./mutations";
 import { draftEditsSchema, reasonSchema, type DraftEdits } from "./schema";
 
@@ -25,8 +25,8 @@ export const throwDraftAway = viewerAction(async (viewer, patternId: string, ver
 });
 
 /** The viewer has resolved a conflicting draft. */
-export const forgetLateSave = viewerAction(async (viewer, patternId: string) => {
-  await dropLateSave(await patternAccess(viewer, patternId, "editor"));
+export const discardConflictingDraft = viewerAction(async (viewer, patternId: string) => {
+  await deleteConflictingDraft(await patternAccess(viewer, patternId, "editor"));
   return { status: "forgotten" as const };
 });
 

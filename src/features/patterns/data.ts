@@ -25,7 +25,7 @@ export interface PatternSummary {
   readonly sizes: readonly string[];
   readonly revisionNumber: number;
   readonly changedAt: Date;
-  readonly invented: boolean;
+  readonly isDemo: boolean;
   readonly role: Role;
   readonly calls: readonly { readonly callId: string; readonly title: string; readonly testers: number }[];
 }
@@ -99,13 +99,13 @@ export async function listPatterns(viewer: Viewer): Promise<PatternSummary[]> {
     where: { memberships: { some: { accountId: viewer.accountId } } },
     select: {
       id: true,
-      invented: true,
+      isDemo: true,
       memberships: { where: { accountId: viewer.accountId }, select: { role: true } },
       revisions: { orderBy: { number: "desc" }, take: 1, select: revisionSelect },
       calls: { orderBy: { createdAt: "desc" }, select: callSelect },
     },
   });
-  const summaries = rows.flatMap(({ id, invented, memberships, revisions, calls }) => {
+  const summaries = rows.flatMap(({ id, isDemo, memberships, revisions, calls }) => {
     const [latest] = revisions.map(toRevision);
     const role = memberships[0]?.role;
     if (latest === undefined || role === undefined) return [];
@@ -118,7 +118,7 @@ export async function listPatterns(viewer: Viewer): Promise<PatternSummary[]> {
         sizes: sizes.map(({ label }) => label),
         revisionNumber: latest.number,
         changedAt: latest.createdAt,
-        invented,
+        isDemo,
         role,
         calls: calls.map(toCall),
       },
@@ -194,9 +194,9 @@ export async function listRevisions(access: PatternAccess): Promise<Revision[]> 
 }
 
 /** True where the pattern is made up for the demo. */
-export async function isInvented(access: PatternAccess): Promise<boolean> {
-  const row = await database().pattern.findUnique({ where: patternScope(access), select: { invented: true } });
-  return row?.invented ?? false;
+export async function isDemoPattern(access: PatternAccess): Promise<boolean> {
+  const row = await database().pattern.findUnique({ where: patternScope(access), select: { isDemo: true } });
+  return row?.isDemo ?? false;
 }
 
 /** Edits that are not a revision yet; null where there never were any. */
@@ -216,10 +216,10 @@ export async function draftOf(access: PatternAccess): Promise<Draft | null> {
 }
 
 /** The viewer's own edits in conflict with someone else's; null where there are none. */
-export async function lateSaveOf(
+export async function conflictingDraftOf(
   access: PatternAccess,
 ): Promise<{ content: PatternDraft | null; createdAt: Date } | null> {
-  const row = await database().lateSave.findFirst({
+  const row = await database().conflictingDraft.findFirst({
     where: { accountId: access.accountId, pattern: patternScope(access) },
   });
   return row === null ? null : { content: storedDraftSchema.parse(row.typed), createdAt: row.createdAt };

@@ -22,7 +22,7 @@ export async function saveDraft(access: PatternAccess, edits: DraftEdits): Promi
   // The same text again: a save whose answer was lost, for example when the page was left too soon.
   if (!revised && theirs !== null && canonicalJson(theirs.content) === canonicalJson(edits.content))
     return { status: "saved", version: theirs.version };
-  await keepLateSave(access, await onNewest(access, edits, revision));
+  await storeConflictingDraft(access, await onNewest(access, edits, revision));
   return {
     status: "late",
     version: theirs?.version ?? 0,
@@ -50,8 +50,10 @@ export async function discardDraft(access: PatternAccess, version: number): Prom
 }
 
 /** Deletes the viewer's conflicting edits once they have resolved the conflict. */
-export async function dropLateSave(access: PatternAccess): Promise<void> {
-  await database().lateSave.deleteMany({ where: { accountId: access.accountId, pattern: patternEditScope(access) } });
+export async function deleteConflictingDraft(access: PatternAccess): Promise<void> {
+  await database().conflictingDraft.deleteMany({
+    where: { accountId: access.accountId, pattern: patternEditScope(access) },
+  });
 }
 
 /** The revision edits are made on, null where a newer one has been saved. */
@@ -101,12 +103,12 @@ async function continueDraft(access: PatternAccess, { content, version, baseNumb
   return count === 1;
 }
 
-async function keepLateSave(access: PatternAccess, content: PatternDraft | null): Promise<void> {
+async function storeConflictingDraft(access: PatternAccess, content: PatternDraft | null): Promise<void> {
   const key = { patternId: access.patternId, accountId: access.accountId };
   await database().pattern.update({
     where: patternEditScope(access),
     data: {
-      lateSaves: {
+      conflictingDrafts: {
         upsert: {
           where: { patternId_accountId: key },
           create: { typed: content ?? {}, accountId: access.accountId },

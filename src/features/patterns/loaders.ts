@@ -8,8 +8,8 @@ import { requireViewer, type Viewer } from "@/server/viewer";
 import { patternAccess, reaches } from "./access";
 import {
   draftOf,
-  isInvented,
-  lateSaveOf,
+  isDemoPattern,
+  conflictingDraftOf,
   latestRevision,
   listCalls,
   listPatterns,
@@ -25,7 +25,7 @@ export interface PatternPage {
   readonly viewer: Viewer;
   readonly patternId: string;
   readonly mayEdit: boolean;
-  readonly invented: boolean;
+  readonly isDemo: boolean;
   readonly revision: Revision;
 }
 
@@ -40,8 +40,8 @@ export const loadPattern = cache((patternId: string): Promise<PatternPage> => fo
 async function patternPage(patternId: string): Promise<PatternPage> {
   const viewer = await requireViewer();
   const access = await patternAccess(viewer, patternId, "viewer");
-  const [revision, invented] = await Promise.all([latestRevision(access), isInvented(access)]);
-  return { viewer, patternId, mayEdit: reaches(access.role, "editor"), invented, revision };
+  const [revision, isDemo] = await Promise.all([latestRevision(access), isDemoPattern(access)]);
+  return { viewer, patternId, mayEdit: reaches(access.role, "editor"), isDemo, revision };
 }
 
 export async function loadOverview(
@@ -62,7 +62,7 @@ export async function loadEditing(patternId: string): Promise<
 > {
   const page = await loadPattern(patternId);
   const access = await patternAccess(page.viewer, patternId, "viewer");
-  const [draft, late] = await Promise.all([draftOf(access), page.mayEdit ? lateSaveOf(access) : null]);
+  const [draft, late] = await Promise.all([draftOf(access), page.mayEdit ? conflictingDraftOf(access) : null]);
   if (draft === null || draft.content === null || draft.baseNumber === page.revision.number)
     return { ...page, draft, late };
   const from = await revisionByNumber(access, draft.baseNumber);

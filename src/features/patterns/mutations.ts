@@ -10,9 +10,9 @@ import { patternEditScope, type PatternAccess } from "./access";
 interface NewPattern {
   readonly document: PatternDocument;
   readonly reason: string;
-  readonly invented?: boolean;
+  readonly isDemo?: boolean;
   /** Idempotency key of the form; the same key again makes no second pattern. */
-  readonly submissionKey?: string;
+  readonly idempotencyKey?: string;
 }
 
 interface MadePattern {
@@ -31,7 +31,7 @@ interface MadePattern {
  */
 export async function createPattern(
   viewer: Viewer,
-  { document, reason, invented = false, submissionKey }: NewPattern,
+  { document, reason, isDemo = false, idempotencyKey }: NewPattern,
   connection?: Connection,
 ): Promise<MadePattern> {
   const { accountId } = viewer;
@@ -39,10 +39,10 @@ export async function createPattern(
     const patternId = randomUUID();
     // A repeated request waits here until the first is finished, and then inserts nothing.
     const { count } = await transaction.pattern.createMany({
-      data: [{ id: patternId, invented, submissionKey }],
+      data: [{ id: patternId, isDemo, idempotencyKey }],
       skipDuplicates: true,
     });
-    if (count === 0) return await patternOfSending(transaction, { accountId, submissionKey });
+    if (count === 0) return await patternOfSending(transaction, { accountId, idempotencyKey });
     await transaction.membership.create({ data: { patternId, accountId, role: "owner" } });
     const { id: revisionId } = await transaction.revision.create({
       data: { patternId, number: 1, document, reason, createdById: accountId },
@@ -54,11 +54,11 @@ export async function createPattern(
 
 async function patternOfSending(
   transaction: Connection,
-  { accountId, submissionKey }: { accountId: string; submissionKey: string | undefined },
+  { accountId, idempotencyKey }: { accountId: string; idempotencyKey: string | undefined },
 ): Promise<MadePattern> {
-  if (submissionKey === undefined) throw new Error("a pattern without a key was not inserted");
+  if (idempotencyKey === undefined) throw new Error("a pattern without a key was not inserted");
   const revision = await transaction.revision.findFirst({
-    where: { number: 1, pattern: { submissionKey, memberships: { some: { accountId, role: "owner" } } } },
+    where: { number: 1, pattern: { idempotencyKey, memberships: { some: { accountId, role: "owner" } } } },
     select: { id: true, patternId: true },
   });
   if (revision === null) throw new AppError("not-found");

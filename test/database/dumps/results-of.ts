@@ -78,7 +78,7 @@ async function pagesOf(access: CallAccess) {
   };
 }
 
-/** Of revisions that were made from plans: what was known then. */
+/** Of revisions that were made from plans: what was known then; under the names that the dump has. */
 async function evidenceOf({ pattern }: CallAccess) {
   const cellsSchema = z.object({
     cells: z.array(z.object({ gapCm: z.number().nullable(), verdict: z.string().nullable() })),
@@ -87,7 +87,7 @@ async function evidenceOf({ pattern }: CallAccess) {
   for (const { revisionId, number, reason } of await listRevisions(pattern)) {
     const row = await database().revisionEvidence.findUnique({ where: { revisionId } });
     const differences = row === null ? undefined : cellsSchema.parse(JSON.parse(row.analysis)).cells;
-    revisions.push({ number, reason, take: row?.take, misworked: row?.misworked, differences });
+    revisions.push({ number, reason, take: row?.take, misworked: row?.instructionErrors, differences });
   }
   return revisions;
 }

@@ -3,7 +3,7 @@ import { nextSteps, waitsFor } from "@/features/calls/next-steps";
 import type { CallStanding } from "@/features/calls/standing-data";
 
 const BEGUN: CallStanding = {
-  opening: "taking",
+  listing: "taking",
   ...{ isOpen: true, applied: 0, undecided: 0, unplaced: 0, placed: 0 },
   ...{ invited: 0, unanswered: 0, lapsed: 0, accepted: 0, reported: 0, questions: 0, flagged: 0, off: 0 },
 };
@@ -29,7 +29,7 @@ describe("what comes next in a call", () => {
       "mistakes: 2 numbers may be mistakes.",
       "differences: 1 measurement came out different from the pattern.",
     ]);
-    expect(nextSteps({ ...BEGUN, opening: "draft" }).map(({ page }) => page)).toEqual(["setUp"]);
+    expect(nextSteps({ ...BEGUN, listing: "draft" }).map(({ page }) => page)).toEqual(["setUp"]);
   });
 
   it("is nothing where others are to act, and then it says whom the call waits for", () => {

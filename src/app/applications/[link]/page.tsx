@@ -11,13 +11,13 @@ export const metadata: Metadata = { title: "Your application", robots: { index: 
 export default async function OwnApplicationPage({ params }: PageProps<"/applications/[link]">) {
   const { link } = await params;
   const page = await loadOwnApplication(link);
-  const { callId, callTitle, designer, pattern, opening } = page.application;
+  const { callId, callTitle, designer, pattern, listing } = page.application;
   const call = <bdi>{callTitle}</bdi>;
   return (
     <Page
       title="Your application"
       above={
-        opening === null ? (
+        listing === null ? (
           call
         ) : (
           <Link href={`/open-calls/${callId}`} className="text-link">

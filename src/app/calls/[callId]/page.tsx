@@ -24,7 +24,7 @@ export default async function OneCallPage({ params }: PageProps<"/calls/[callId]
     callStanding(access),
   ]);
   // An imported call has no testers to manage, so it links to its differences.
-  const isRun = standing.opening !== null || standing.invited > 0;
+  const isRun = standing.listing !== null || standing.invited > 0;
   const actions = (
     <>
       {isRun && reports.total === 0 ? null : (

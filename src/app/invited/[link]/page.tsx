@@ -11,11 +11,11 @@ export const metadata: Metadata = {
 export default async function InvitedPage({ params }: PageProps<"/invited/[link]">) {
   const { link } = await params;
   const page = await loadInvited(link);
-  const { invented, callTitle } = page.invited;
+  const { isDemo, callTitle } = page.invited;
   const above = (
     <>
       <bdi>{callTitle}</bdi>
-      {invented ? " · made up for the demo" : null}
+      {isDemo ? " · made up for the demo" : null}
     </>
   );
   const isOthers = page.state === "sign-in" || page.state === "another's";

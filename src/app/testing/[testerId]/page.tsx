@@ -12,7 +12,7 @@ export default async function TesterPage({ params }: PageProps<"/testing/[tester
   const intro = (
     <>
       Size <bdi className="font-semibold text-ink">{size.label}</bdi>, for <bdi>{call.designerName}</bdi>
-      {call.invented ? " (made up for the demo)" : null}
+      {call.isDemo ? " (made up for the demo)" : null}
     </>
   );
   return (

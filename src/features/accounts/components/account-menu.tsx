@@ -1,5 +1,5 @@
 import Link from "next/link";
-import { isDatabaseAway } from "@/server/database-unavailable";
+import { isDatabaseUnavailable } from "@/server/database-unavailable";
 import { optionalViewer, type Viewer } from "@/server/viewer";
 
 /** The signed-in person, in the header; empty while the database is unavailable, because the page itself says so. */
@@ -27,7 +27,7 @@ async function viewerOrAway(): Promise<Viewer | null | "away"> {
   try {
     return await optionalViewer();
   } catch (error) {
-    if (isDatabaseAway(error)) return "away";
+    if (isDatabaseUnavailable(error)) return "away";
     throw error;
   }
 }

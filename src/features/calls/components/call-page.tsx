@@ -1,6 +1,6 @@
 import Link from "next/link";
 import type { ReactNode } from "react";
-import { InventedMark } from "@/ui/demo-mark";
+import { DemoMark } from "@/ui/demo-mark";
 import { NavTabs } from "@/ui/nav-tabs";
 import { Page } from "@/ui/page";
 import { CALL_PAGES, CALL_PARTS, callPageHref, type CallPageKey } from "../call-pages";
@@ -63,7 +63,7 @@ function CallLine({ loaded, isOverview }: { readonly loaded: LoadedCall; readonl
       <span className="shrink-0 rounded-full border border-line-strong px-2">
         {call.status === "open" ? "Open" : "Closed"}
       </span>
-      {call.invented ? <InventedMark /> : null}
+      {call.isDemo ? <DemoMark /> : null}
     </p>
   );
 }

@@ -1,6 +1,6 @@
 import type { ReactNode } from "react";
 import Link from "next/link";
-import { InventedMark } from "@/ui/demo-mark";
+import { DemoMark } from "@/ui/demo-mark";
 import { NavTabs } from "@/ui/nav-tabs";
 import { Page } from "@/ui/page";
 import type { PatternPage } from "../loaders";
@@ -53,7 +53,7 @@ export function PatternFrame({ page, tab, actions, children }: PatternFrameProps
 
 /** `Saltmarsh Tee · crochet, 9 sizes from XS to 5X · revision 2`, in one line whatever its length. */
 function PatternLine({ page, isOverview }: { readonly page: PatternPage; readonly isOverview: boolean }) {
-  const { patternId, revision, invented } = page;
+  const { patternId, revision, isDemo } = page;
   const { name, craft, sizes } = revision.document;
   const what = `${craftWord(craft)}, ${sizesWords(sizes.map(({ label }) => label))}`;
   return (
@@ -71,7 +71,7 @@ function PatternLine({ page, isOverview }: { readonly page: PatternPage; readonl
       <span className="min-w-16">{what}</span>
       <span aria-hidden="true">·</span>
       <span className="shrink-0">revision {revision.number}</span>
-      {invented ? <InventedMark /> : null}
+      {isDemo ? <DemoMark /> : null}
     </p>
   );
 }

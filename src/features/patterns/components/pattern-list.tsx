@@ -62,7 +62,7 @@ function PatternCard({ pattern }: { readonly pattern: PatternSummary }) {
           </li>
         ))}
       </ul>
-      {pattern.invented ? <p className="mt-3 text-sm text-soft">Demo, invented</p> : null}
+      {pattern.isDemo ? <p className="mt-3 text-sm text-soft">Demo, invented</p> : null}
       <CallLinks pattern={pattern} />
     </Sheet>
   );

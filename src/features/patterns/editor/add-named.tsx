@@ -3,7 +3,7 @@
 import { useId, useState } from "react";
 import { Button } from "@/ui/button";
 import { CONTROL } from "@/ui/field";
-import { useKeptText } from "@/ui/use-stored-text";
+import { useStoredText } from "@/ui/use-stored-text";
 import { useEditing } from "./editing";
 
 interface AddNamedProps {
@@ -16,7 +16,7 @@ interface AddNamedProps {
 /** Adds an item by name, from which its id is made; the focus stays for the next one. */
 export function AddNamed({ what, placeholder, onAdd }: AddNamedProps) {
   const { patternId } = useEditing("patternId");
-  const [label, setLabel] = useKeptText(`new-${what}-${patternId}`);
+  const [label, setLabel] = useStoredText(`new-${what}-${patternId}`);
   const [says, setSays] = useState<{ readonly isFault: boolean; readonly text: string } | null>(null);
   const id = useId();
   const add = () => {

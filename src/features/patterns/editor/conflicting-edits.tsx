@@ -15,10 +15,10 @@ import type { LengthUnit } from "@/engine/units";
 import { Button } from "@/ui/button";
 import { Notice } from "@/ui/notice";
 import { TABLE, TABLE_HEAD, TABLE_ROW, TableFrame } from "@/ui/table-frame";
-import { forgetLateSave, keepDraft } from "../actions";
+import { discardConflictingDraft, keepDraft } from "../actions";
 import { changeSide } from "../pattern-copy";
 
-interface LateEditsProps {
+interface ConflictingEditsProps {
   readonly patternId: string;
   readonly base: PatternDocument;
   readonly baseNumber: number;
@@ -31,7 +31,15 @@ interface LateEditsProps {
 }
 
 /** Both versions side by side, change by change; a change not chosen stays as the other person has it. */
-export function LateEdits({ patternId, base, baseNumber, unit, theirName, version, ...sides }: LateEditsProps) {
+export function ConflictingEdits({
+  patternId,
+  base,
+  baseNumber,
+  unit,
+  theirName,
+  version,
+  ...sides
+}: ConflictingEditsProps) {
   const router = useRouter();
   const theirs = sides.theirs ?? createDraft(base, unit);
   const own = draftInUnit(sides.own ?? createDraft(base, unit), theirs.unit);
@@ -49,7 +57,7 @@ export function LateEdits({ patternId, base, baseNumber, unit, theirName, versio
       const saved = await keepDraft(patternId, { content, version, baseNumber }).catch(() => null);
       if (saved === null) return setSays("This did not reach Sizewright. Check your connection and try again.");
       if (saved.status === "failed") return setSays(saved.says);
-      if (saved.status === "saved") await forgetLateSave(patternId);
+      if (saved.status === "saved") await discardConflictingDraft(patternId);
       router.refresh();
     });
   const choose = (path: string, isMine: boolean) =>

@@ -6,7 +6,7 @@ import type { Failure } from "@/server/action";
 export interface GradingActions {
   readonly ask: (
     patternId: string,
-    input: { readonly document: PatternDocument; readonly submissionKey: string },
+    input: { readonly document: PatternDocument; readonly idempotencyKey: string },
   ) => Promise<AskedGrading | Failure>;
   readonly stop: (patternId: string, gradingId: string) => Promise<GradingAnswer | Failure>;
 }

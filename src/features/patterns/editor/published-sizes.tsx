@@ -4,7 +4,7 @@ import { useId, useState } from "react";
 import { BODY_TABLES, sizesFromTable, type BodyTable, type TableChoice } from "@/engine/trade-tables";
 import { Button } from "@/ui/button";
 import { Select } from "@/ui/field";
-import { BeginPatternTable } from "../new/new-pattern-table";
+import { NewPatternTable } from "../new/new-pattern-table";
 import { provenanceWords } from "../provenance-copy";
 import { useEditing } from "./editing";
 import { withPublishedSizes } from "./with-published-sizes";
@@ -49,7 +49,7 @@ function TableToFill({ table }: { readonly table: BodyTable }) {
   return (
     <>
       <p className="mt-1 mb-4 text-sm text-soft">{provenanceWords(table)}</p>
-      <BeginPatternTable table={table} unit={unit} before={undefined} onChoice={setChoice} />
+      <NewPatternTable table={table} unit={unit} before={undefined} onChoice={setChoice} />
       <div className="mt-4 mb-2 flex flex-wrap items-center gap-x-4 gap-y-2">
         <Button look="quiet" onClick={fill}>
           Use these sizes

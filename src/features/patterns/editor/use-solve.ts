@@ -49,7 +49,7 @@ export function useSolve({ ask, stop: stopGrading }: GradingActions): Solve {
       const since = Date.now();
       show({ kind: "waiting", gradingId: null, since });
       try {
-        const begun = await ask(patternId, { document: asked, submissionKey: crypto.randomUUID() });
+        const begun = await ask(patternId, { document: asked, idempotencyKey: crypto.randomUUID() });
         if (begun.status === "failed") return show({ kind: "told", says: [begun.says] });
         if (begun.status === "faults") return show({ kind: "told", says: begun.faults.map(({ says }) => says) });
         show({ kind: "waiting", gradingId: begun.gradingId, since });

@@ -4,7 +4,7 @@ import type { EngineTask } from "@/engine/engine-task";
 import type { GradeRequest } from "@/engine/grading";
 import { patternEditScope, type PatternAccess } from "@/features/patterns/access";
 import { database } from "@/server/database";
-import { isDatabaseAway } from "@/server/database-unavailable";
+import { isDatabaseUnavailable } from "@/server/database-unavailable";
 import { AppError } from "@/server/errors";
 import { log } from "@/server/log";
 import { TaskInterrupted, type RunTask } from "@/server/run-task";
@@ -25,11 +25,11 @@ const LOOK_EVERY_MS = 500;
  */
 export async function requestGrading(
   access: PatternAccess,
-  { submissionKey, pattern, near }: Omit<GradeRequest, "slack"> & { readonly submissionKey: string },
+  { idempotencyKey, pattern, near }: Omit<GradeRequest, "slack"> & { readonly idempotencyKey: string },
 ): Promise<{ gradingId: string }> {
   const id = randomUUID();
   const request = { slacks: SLACKS, pattern, ...(near ? { near } : {}) };
-  const row = { id, accountId: access.accountId, request, submissionKey };
+  const row = { id, accountId: access.accountId, request, idempotencyKey };
   return await inTransaction(async (transaction) => {
     await transaction.pattern.update({
       where: patternEditScope(access),
@@ -37,7 +37,7 @@ export async function requestGrading(
       select: { id: true },
     });
     const kept = await transaction.grading.findFirst({
-      where: { submissionKey, accountId: access.accountId, pattern: patternEditScope(access) },
+      where: { idempotencyKey, accountId: access.accountId, pattern: patternEditScope(access) },
       select: { id: true },
     });
     if (kept === null) throw new AppError("not-found");
@@ -90,7 +90,7 @@ async function graded(gradingId: string, { request, run }: { request: unknown; r
     const output = await whileWaitedFor(gradingId, (signal) => run(task, signal));
     return output === null ? { status: "late" as const } : { status: "done" as const, output };
   } catch (error) {
-    if (isDatabaseAway(error) || error instanceof TaskInterrupted) throw error;
+    if (isDatabaseUnavailable(error) || error instanceof TaskInterrupted) throw error;
     log.error({ gradingId, reason: error instanceof Error ? error.message : "unknown" }, "a grading failed");
     return { status: "failed" as const };
   }

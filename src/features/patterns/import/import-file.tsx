@@ -13,7 +13,7 @@ import { LARGEST_DOCUMENT_BYTES, type BroughtIn } from "../schema";
 import { FaultList } from "../components/fault-list";
 import { glanceAtDocument, type DocumentGlance } from "./glance-at-document";
 
-interface BringDocumentProps {
+interface ImportFileProps {
   /** Idempotency key: sending the form twice stores it once. */
   readonly formKey: string;
   readonly bring: (input: { text: string; title: string; formKey: string }) => Promise<BroughtIn | Failure>;
@@ -22,7 +22,7 @@ interface BringDocumentProps {
 type Outcome = BroughtIn | Failure | { readonly status: "too-large" } | { readonly status: "empty" };
 
 /** A file or pasted text, what it is, and the result of the import. */
-export function BringDocument({ formKey, bring }: BringDocumentProps) {
+export function ImportFile({ formKey, bring }: ImportFileProps) {
   const router = useRouter();
   const [file, setFile] = useState<{ name: string; text: string } | null>(null);
   const [pasted, setPasted] = useState("");

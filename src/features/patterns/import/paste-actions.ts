@@ -4,7 +4,7 @@ import { z } from "zod";
 import { canonicalJson } from "@/engine/pattern";
 import { measurementChoicesSchema, readMeasurementTable } from "@/engine/tables";
 import { viewerAction } from "@/server/action";
-import { submissionKey } from "@/server/idempotency-key";
+import { idempotencyKey } from "@/server/idempotency-key";
 import { parseTableText } from "@/ui/parse-table-text";
 import { createPattern } from "../mutations";
 
@@ -37,7 +37,7 @@ export const makePastedPattern = viewerAction(async (viewer, input: PastedMeasur
   const { patternId } = await createPattern(viewer, {
     document,
     reason: "Created from a pasted table of measurements.",
-    submissionKey: submissionKey(tableKey, canonicalJson(document)),
+    idempotencyKey: idempotencyKey(tableKey, canonicalJson(document)),
   });
   return { status: "made", patternId, name: document.name };
 });

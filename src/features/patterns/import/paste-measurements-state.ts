@@ -19,7 +19,7 @@ import {
   type RowChoice,
 } from "@/engine/tables";
 import { parseTableText, withCell } from "@/ui/parse-table-text";
-import { useKeptText } from "@/ui/use-stored-text";
+import { useStoredText } from "@/ui/use-stored-text";
 
 const LAYOUT = { turned: true, headerRow: true, letterColumn: true, labelColumn: true, sizeColumns: true } as const;
 
@@ -54,8 +54,8 @@ export interface PasteMeasurements {
 
 /** The pasted table, its interpretation and the designer's choices; stored in this tab. */
 export function usePasteMeasurements(keptUnder: string): PasteMeasurements {
-  const [text, keepText] = useKeptText(`paste-measurements ${keptUnder}`);
-  const [kept, keepOverrides] = useKeptText(`paste-measurements choices ${keptUnder}`);
+  const [text, keepText] = useStoredText(`paste-measurements ${keptUnder}`);
+  const [kept, keepOverrides] = useStoredText(`paste-measurements choices ${keptUnder}`);
   const overrides = useMemo(() => readOverrides(kept), [kept]);
   const cells = useMemo(() => parseTableText(text), [text]);
   const choices = useMemo(() => chosen(cells, overrides), [cells, overrides]);

@@ -5,7 +5,7 @@ import { columnCount, type TableFault } from "@/engine/tables";
 import { AskedBack } from "@/ui/asked-back";
 import { Notice } from "@/ui/notice";
 import { PasteField } from "@/ui/paste-field";
-import { SaidList } from "@/ui/message-list";
+import { MessageList } from "@/ui/message-list";
 import { makePastedPattern, type MadePattern } from "./paste-actions";
 import { PasteExample } from "./paste-example";
 import { PasteLayoutChoices } from "./paste-layout-choices";
@@ -87,7 +87,7 @@ function Understood({ state, onMade }: UnderstoodProps) {
         <h2 id="rows-title">Your table</h2>
         <PasteLayoutChoices view={view} choices={choices} onLayout={state.setLayout} onFields={state.setFields} />
         {inTable.length === 0 ? null : (
-          <SaidList
+          <MessageList
             id="measurement-faults"
             tone="problem"
             title={inTable.length === 1 ? "One thing to fix" : `${inTable.length} things to fix`}

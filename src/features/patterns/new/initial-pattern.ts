@@ -2,16 +2,16 @@ import { parsePattern, PATTERN_FORMAT, type PatternDocument } from "@/engine/pat
 import { readSizeList, sizesOfList, uniqueSlug } from "@/engine/tables";
 import { BODY_TABLES, sizesBetween, sizesFromTable, type BodyTable, type TableSizes } from "@/engine/trade-tables";
 import type { LengthUnit } from "@/engine/units";
-import type { BeginFields } from "./new-pattern-schema";
+import type { NewPatternFields } from "./new-pattern-schema";
 
 /** What is wrong, by the form's field. */
 type Faults = Readonly<Record<string, readonly string[]>>;
 
-export type BegunPattern =
+export type InitialPattern =
   { readonly ok: true; readonly document: PatternDocument } | { readonly ok: false; readonly faults: Faults };
 
 /** The new pattern of a form: its sizes and its first fabric, and nothing else yet. */
-export function begunPattern(fields: BeginFields, unit: LengthUnit): BegunPattern {
+export function initialPattern(fields: NewPatternFields, unit: LengthUnit): InitialPattern {
   const sizes = sizesOf(fields, unit);
   if (!sizes.ok) return sizes;
   const { label, toolMm, stitches, rows, over, worked } = fields.fabric;
@@ -46,7 +46,7 @@ function fieldOf(path: string): string {
 
 type Sizes = { readonly ok: true; readonly taken: TableSizes } | { readonly ok: false; readonly faults: Faults };
 
-function sizesOf({ sizesFrom, tables, own }: BeginFields, unit: LengthUnit): Sizes {
+function sizesOf({ sizesFrom, tables, own }: NewPatternFields, unit: LengthUnit): Sizes {
   const table = BODY_TABLES.find(({ id }) => id === sizesFrom);
   if (table !== undefined) return tableSizes(table, tables?.[table.id]);
   const list = readSizeList(own.sizes ?? "", unit);
@@ -54,7 +54,7 @@ function sizesOf({ sizesFrom, tables, own }: BeginFields, unit: LengthUnit): Siz
   return { ok: true, taken: sizesOfList(list.sizes, own.body ?? "") };
 }
 
-type Chosen = NonNullable<BeginFields["tables"]>[string];
+type Chosen = NonNullable<NewPatternFields["tables"]>[string];
 
 function tableSizes(table: BodyTable, chosen: Chosen): Sizes {
   const { first, last, ofRange, measurements = [] } = chosen ?? {};

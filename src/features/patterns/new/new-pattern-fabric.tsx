@@ -16,7 +16,7 @@ export interface FabricFields {
   readonly worked: string;
 }
 
-interface BeginPatternFabricProps {
+interface NewPatternFabricProps {
   readonly craft: string;
   readonly unit: LengthUnit;
   readonly fields: { readonly [Key in keyof FabricFields]: FieldMetadata<FabricFields[Key]> };
@@ -25,7 +25,7 @@ interface BeginPatternFabricProps {
 type NumberField = "stitches" | "rows" | "over" | "toolMm";
 
 /** Name, tool and gauge of a fabric, as typed. */
-export function BeginPatternFabric({ craft, unit, fields }: BeginPatternFabricProps) {
+export function NewPatternFabric({ craft, unit, fields }: NewPatternFabricProps) {
   const start = {
     stitches: fields.stitches.initialValue ?? "",
     rows: fields.rows.initialValue ?? "",

@@ -9,9 +9,9 @@ import { FormErrors } from "@/ui/form-errors";
 import { Section } from "@/ui/section";
 import { Sheet } from "@/ui/sheet";
 import { useActionForm } from "@/ui/use-action-form";
-import { beginPattern } from "./new-pattern-actions";
-import { BeginPatternFabric, type FabricFields } from "./new-pattern-fabric";
-import { BeginPatternSizes, type OwnFields, type TableFields } from "./new-pattern-sizes";
+import { newPattern } from "./new-pattern-actions";
+import { NewPatternFabric, type FabricFields } from "./new-pattern-fabric";
+import { NewPatternSizes, type OwnFields, type TableFields } from "./new-pattern-sizes";
 
 interface Fields extends Record<string, unknown> {
   readonly name: string;
@@ -29,8 +29,8 @@ interface BeginPatternProps {
 }
 
 /** A pattern from nothing: its name, its sizes and its first fabric. */
-export function BeginPattern({ formKey, unit }: BeginPatternProps) {
-  const { formProps, formErrors, fields, pending } = useActionForm<Fields>(beginPattern);
+export function NewPatternForm({ formKey, unit }: BeginPatternProps) {
+  const { formProps, formErrors, fields, pending } = useActionForm<Fields>(newPattern);
   const [craft, setCraft] = useState(fields.craft.initialValue ?? "crochet");
   return (
     <form {...formProps}>
@@ -64,7 +64,7 @@ export function BeginPattern({ formKey, unit }: BeginPatternProps) {
         intro="Start from a table and check it against your own, or enter your sizes. You can change every number later."
       >
         <FieldErrors id={fields.sizesFrom.id} errors={fields.sizesFrom.errors} />
-        <BeginPatternSizes
+        <NewPatternSizes
           unit={unit}
           sizesFrom={fields.sizesFrom.initialValue}
           tables={fields.tables.initialValue}
@@ -72,7 +72,7 @@ export function BeginPattern({ formKey, unit }: BeginPatternProps) {
         />
       </Section>
       <Section title="First fabric" intro="The gauge that your pattern states, washed. You can add more fabrics later.">
-        <BeginPatternFabric craft={craft} unit={unit} fields={fields.fabric.getFieldset()} />
+        <NewPatternFabric craft={craft} unit={unit} fields={fields.fabric.getFieldset()} />
       </Section>
       <FormErrors errors={formErrors} />
       <div className="flex flex-wrap items-center gap-x-5 gap-y-3">

@@ -9,13 +9,13 @@ export interface OwnFields {
   readonly sizes: string;
 }
 
-interface BeginPatternOwnProps {
+interface NewPatternOwnProps {
   readonly unit: LengthUnit;
   readonly fields: { readonly [Key in keyof OwnFields]: FieldMetadata<OwnFields[Key]> };
 }
 
 /** A list of sizes as typed or pasted. */
-export function BeginPatternOwn({ unit, fields: { body, sizes } }: BeginPatternOwnProps) {
+export function NewPatternOwn({ unit, fields: { body, sizes } }: NewPatternOwnProps) {
   const [small, medium] = unit === "cm" ? ["S 86", "M 94"] : ["S 34", "M 37 1/2"];
   return (
     <div className="max-w-xl">

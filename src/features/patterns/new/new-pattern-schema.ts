@@ -70,7 +70,7 @@ const always = () => true;
 const CHOOSE_SIZES = "Choose where the sizes come from.";
 
 /** A new pattern as in its form: the typed sizes are read later, in the person's unit. */
-export const beginSchema = z
+export const newPatternSchema = z
   .object({
     /** Idempotency key: sending the form twice makes one pattern. */
     formKey: z.uuid(),
@@ -99,4 +99,4 @@ export const beginSchema = z
     when: always,
   });
 
-export type BeginFields = z.output<typeof beginSchema>;
+export type NewPatternFields = z.output<typeof newPatternSchema>;

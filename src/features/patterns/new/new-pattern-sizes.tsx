@@ -5,14 +5,14 @@ import type { ReactNode } from "react";
 import { BODY_TABLES } from "@/engine/trade-tables";
 import type { LengthUnit } from "@/engine/units";
 import { OWN_SIZES } from "./new-pattern-schema";
-import { BeginPatternOwn, type OwnFields } from "./new-pattern-own";
-import { BeginPatternTable, type ChosenBefore } from "./new-pattern-table";
+import { NewPatternOwn, type OwnFields } from "./new-pattern-own";
+import { NewPatternTable, type ChosenBefore } from "./new-pattern-table";
 import { provenanceWords } from "../provenance-copy";
 
 export type { OwnFields } from "./new-pattern-own";
 export type { TableFields } from "./new-pattern-table";
 
-interface BeginPatternSizesProps {
+interface NewPatternSizesProps {
   readonly unit: LengthUnit;
   /** What was chosen before, where the form comes back. */
   readonly sizesFrom: string | undefined;
@@ -21,7 +21,7 @@ interface BeginPatternSizesProps {
 }
 
 /** Where the sizes come from: one of the tables or the designer's own list, each with its choices below it. */
-export function BeginPatternSizes({ unit, sizesFrom, tables, own }: BeginPatternSizesProps) {
+export function NewPatternSizes({ unit, sizesFrom, tables, own }: NewPatternSizesProps) {
   const chosen = sizesFrom ?? BODY_TABLES[0]?.id;
   return (
     <fieldset>
@@ -35,7 +35,7 @@ export function BeginPatternSizes({ unit, sizesFrom, tables, own }: BeginPattern
             says={provenanceWords(table)}
             isChosen={chosen === table.id}
           >
-            <BeginPatternTable table={table} unit={unit} before={tables?.[table.id]} />
+            <NewPatternTable table={table} unit={unit} before={tables?.[table.id]} />
           </SizeSource>
         ))}
         <SizeSource
@@ -44,7 +44,7 @@ export function BeginPatternSizes({ unit, sizesFrom, tables, own }: BeginPattern
           says="A list of sizes, each with one body measurement."
           isChosen={chosen === OWN_SIZES}
         >
-          <BeginPatternOwn unit={unit} fields={own} />
+          <NewPatternOwn unit={unit} fields={own} />
         </SizeSource>
       </ul>
     </fieldset>

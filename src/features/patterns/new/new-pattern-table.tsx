@@ -36,7 +36,7 @@ const RANGE_WORDS: Readonly<Record<RangePoint, string>> = {
   high: "the upper end",
 };
 
-interface BeginPatternTableProps {
+interface NewPatternTableProps {
   readonly table: BodyTable;
   readonly unit: LengthUnit;
   readonly before: ChosenBefore | undefined;
@@ -52,7 +52,7 @@ interface Chosen {
 }
 
 /** Which sizes and measurements of a table to use, and their values. */
-export function BeginPatternTable({ table, unit, before, onChoice }: BeginPatternTableProps) {
+export function NewPatternTable({ table, unit, before, onChoice }: NewPatternTableProps) {
   const [chosen, setChosen] = useState(() => startOf(table, before));
   const id = `tables.${table.id}`;
   const change = (part: Partial<Chosen>) => {

@@ -11,7 +11,11 @@ interface HelperControlsProps {
 }
 
 /** What the owner can change about a helper: their role, or their access. */
-export function HelperControls({ patternId, helper: { accountId, name, hasLateSave }, role }: HelperControlsProps) {
+export function HelperControls({
+  patternId,
+  helper: { accountId, name, hasConflictingDraft },
+  role,
+}: HelperControlsProps) {
   const sends = { patternId, accountId };
   const other = role === "editor" ? "viewer" : "editor";
   return (
@@ -27,7 +31,7 @@ export function HelperControls({ patternId, helper: { accountId, name, hasLateSa
         <p>
           <bdi>{name}</bdi> will no longer see this pattern and its tests. Saved revisions keep the name, and unsaved
           edits stay under “Edit”.
-          {hasLateSave
+          {hasConflictingDraft
             ? " Some of their edits are in conflict with a later save. They are stored and come back if you invite them again to edit."
             : null}
         </p>

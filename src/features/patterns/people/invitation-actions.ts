@@ -19,7 +19,7 @@ export type Invited =
       readonly link: string;
       readonly role: HelperRole;
       readonly note: string;
-      readonly endsAt: Date;
+      readonly expiresAt: Date;
     }
   | { readonly status: "refused"; readonly says: string; readonly role: string; readonly note: string };
 
@@ -36,10 +36,10 @@ export async function invite(_last: Invited | undefined, form: FormData): Promis
     const parsed = invitationSchema.safeParse(typed);
     if (!parsed.success)
       return { status: "refused", says: parsed.error.issues.map(({ message }) => message).join(" "), ...typed };
-    const { token, endsAt } = await createInvitation(access, parsed.data);
+    const { token, expiresAt } = await createInvitation(access, parsed.data);
     revalidatePath(`/patterns/${patternId}/people`);
     const link = new URL(`/invitations/${token}`, environment().NEXTAUTH_URL).href;
-    return { status: "made", link, endsAt, ...parsed.data };
+    return { status: "made", link, expiresAt, ...parsed.data };
   } catch (error) {
     return { status: "refused", says: sentenceOf(error), ...typed };
   }

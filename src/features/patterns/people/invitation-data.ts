@@ -12,7 +12,7 @@ export interface OpenInvitation {
   readonly role: HelperRole;
   readonly note: string;
   readonly createdAt: Date;
-  readonly endsAt: Date;
+  readonly expiresAt: Date;
 }
 
 /** The invitation of a link, and the role that its holder has already. */
@@ -21,7 +21,7 @@ export interface InvitationRead {
   readonly patternName: string;
   readonly ownerName: string;
   readonly role: HelperRole;
-  readonly endsAt: Date;
+  readonly expiresAt: Date;
   readonly withdrawnAt: Date | null;
   readonly acceptedAt: Date | null;
   readonly acceptedById: string | null;
@@ -33,7 +33,7 @@ export async function listInvitations(access: PatternAccess): Promise<OpenInvita
   const rows = await database().invitation.findMany({
     where: { acceptedAt: null, withdrawnAt: null, pattern: patternOwnerScope(access) },
     orderBy: { createdAt: "desc" },
-    select: { id: true, role: true, note: true, createdAt: true, endsAt: true },
+    select: { id: true, role: true, note: true, createdAt: true, expiresAt: true },
   });
   return rows.map(({ id, role, ...row }) => ({ ...row, invitationId: id, role: helperRoleSchema.parse(role) }));
 }
@@ -59,7 +59,7 @@ export async function readInvitation(access: InvitationAccess, holder: Viewer | 
     patternName: storedPattern(latest).name,
     ownerName: owner.account.name,
     role: helperRoleSchema.parse(row.role),
-    endsAt: row.endsAt,
+    expiresAt: row.expiresAt,
     withdrawnAt: row.withdrawnAt,
     acceptedAt: row.acceptedAt,
     acceptedById: row.acceptedById,

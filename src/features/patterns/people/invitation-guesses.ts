@@ -1,5 +1,5 @@
 import "server-only";
-import { countTry, uncountTry, type Limit } from "@/server/rate-limit";
+import { consumeAttempt, refundAttempt, type Limit } from "@/server/rate-limit";
 import { invitationAccess, type InvitationAccess } from "../access";
 
 const GUESSES_BY_ADDRESS: Limit = { name: "invitation-address", tries: 40, withinSeconds: 15 * 60 };
@@ -11,8 +11,8 @@ const GUESSES_BY_ADDRESS: Limit = { name: "invitation-address", tries: 40, withi
  * @throws {AppError} "not-found"; "too-many-tries".
  */
 export async function proveToken(token: string, address: string): Promise<InvitationAccess> {
-  await countTry(GUESSES_BY_ADDRESS, address);
+  await consumeAttempt(GUESSES_BY_ADDRESS, address);
   const access = await invitationAccess(token);
-  await uncountTry(GUESSES_BY_ADDRESS, address);
+  await refundAttempt(GUESSES_BY_ADDRESS, address);
   return access;
 }

@@ -19,11 +19,11 @@ export function InvitationList({ patternId, invitations, now }: InvitationListPr
           key={invitation.invitationId}
           className="flex flex-wrap items-center justify-between gap-x-6 gap-y-2 border-b border-line px-5 py-4 last:border-b-0"
         >
-          <InvitationLine invitation={invitation} hasEnded={invitation.endsAt <= now} />
+          <InvitationLine invitation={invitation} hasEnded={invitation.expiresAt <= now} />
           <OneButtonForm
             action={withdraw}
             sends={{ patternId, invitationId: invitation.invitationId }}
-            button={invitation.endsAt <= now ? "Remove from list" : "Withdraw"}
+            button={invitation.expiresAt <= now ? "Remove from list" : "Withdraw"}
             waiting="Withdrawing …"
             about={invitation.note || `the link of ${ROLE_WORDS[invitation.role]}`}
           />
@@ -34,7 +34,7 @@ export function InvitationList({ patternId, invitations, now }: InvitationListPr
 }
 
 function InvitationLine({ invitation, hasEnded }: { invitation: OpenInvitation; hasEnded: boolean }) {
-  const { note, role, createdAt, endsAt } = invitation;
+  const { note, role, createdAt, expiresAt } = invitation;
   return (
     <div className="min-w-0">
       <h3 className="wrap-anywhere">{note ? <bdi>{note}</bdi> : "A link without a note"}</h3>
@@ -42,11 +42,11 @@ function InvitationLine({ invitation, hasEnded }: { invitation: OpenInvitation; 
         <span className="font-semibold text-ink">{ROLE_WORDS[role]}</span>, made <Day at={createdAt} />;{" "}
         {hasEnded ? (
           <span className="text-ink">
-            <span aria-hidden="true">▲ </span>expired <Day at={endsAt} />: create a new link if you still need it
+            <span aria-hidden="true">▲ </span>expired <Day at={expiresAt} />: create a new link if you still need it
           </span>
         ) : (
           <>
-            expires <Day at={endsAt} />
+            expires <Day at={expiresAt} />
           </>
         )}
       </p>

@@ -20,11 +20,11 @@ const AT_LEAST: Readonly<Record<HelperRole, Role[]>> = {
 export async function createInvitation(
   access: PatternAccess,
   { role, note }: { role: HelperRole; note: string },
-): Promise<{ token: string; endsAt: Date }> {
+): Promise<{ token: string; expiresAt: Date }> {
   const token = makeToken();
   const createdAt = new Date();
-  const endsAt = new Date(createdAt.getTime() + DAYS_OPEN * DAY_MS);
-  const invitation = { role, note, createdAt, endsAt, tokenHash: hashToken(token) };
+  const expiresAt = new Date(createdAt.getTime() + DAYS_OPEN * DAY_MS);
+  const invitation = { role, note, createdAt, expiresAt, tokenHash: hashToken(token) };
   try {
     await database().pattern.update({
       where: patternOwnerScope(access),
@@ -34,7 +34,7 @@ export async function createInvitation(
   } catch (error) {
     throw isAbsent(error) ? new AppError("not-found") : error;
   }
-  return { token, endsAt };
+  return { token, expiresAt };
 }
 
 /** A row that was not found under the write's own conditions. */
@@ -66,7 +66,7 @@ export async function acceptInvitation(
 ): Promise<string | null> {
   return await inTransaction(async (transaction) => {
     const now = new Date();
-    const open = { id: invitationId, acceptedAt: null, withdrawnAt: null, endsAt: { gt: now } };
+    const open = { id: invitationId, acceptedAt: null, withdrawnAt: null, expiresAt: { gt: now } };
     const adds = (role: HelperRole) => ({
       role,
       pattern: { memberships: { none: { accountId, role: { in: AT_LEAST[role] } } } },

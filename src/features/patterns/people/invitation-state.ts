@@ -8,7 +8,7 @@ export type InvitationState =
       readonly patternName: string;
       readonly ownerName: string;
       readonly role: HelperRole;
-      readonly endsAt: Date;
+      readonly expiresAt: Date;
       /** They may view already, and would be able to edit. */
       readonly raises: boolean;
     }
@@ -23,14 +23,14 @@ export type InvitationState =
 
 /** @param holderId the account of the person who opened the link; null for a visitor. */
 export function invitationState(read: InvitationRead, holderId: string | null, now: Date): InvitationState {
-  const { patternId, patternName, ownerName, role, endsAt, holderRole } = read;
+  const { patternId, patternName, ownerName, role, expiresAt, holderRole } = read;
   if (read.acceptedAt !== null) return takenState(read, holderId);
   if (read.withdrawnAt !== null) return { status: "withdrawn" };
-  if (endsAt <= now) return { status: "ended", at: endsAt };
+  if (expiresAt <= now) return { status: "ended", at: expiresAt };
   if (holderRole === "owner") return { status: "own" };
   const raises = holderRole === "viewer" && role === "editor";
   if (holderRole !== null && !raises) return { status: "joined", patternId, role: holderRole };
-  return { status: "open", patternName, ownerName, role, endsAt, raises };
+  return { status: "open", patternName, ownerName, role, expiresAt, raises };
 }
 
 function takenState({ acceptedById, holderRole, patternId }: InvitationRead, holderId: string | null): InvitationState {

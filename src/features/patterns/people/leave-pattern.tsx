@@ -4,18 +4,20 @@ import { AskedFirst } from "@/ui/asked-first";
 
 interface LeavePatternProps {
   readonly patternId: string;
-  readonly hasLateSave: boolean;
+  readonly hasConflictingDraft: boolean;
 }
 
 /** Lets a helper leave. */
-export function LeavePattern({ patternId, hasLateSave }: LeavePatternProps) {
+export function LeavePattern({ patternId, hasConflictingDraft }: LeavePatternProps) {
   return (
     <div className="mt-2">
       <AskedFirst question="Leave this pattern">
         <p>
           You will no longer see it or its tests until the owner invites you again. Revisions that you saved keep your
           name.
-          {hasLateSave ? " Some of your edits conflict with a later save. Resolve them under “Edit” first." : null}
+          {hasConflictingDraft
+            ? " Some of your edits conflict with a later save. Resolve them under “Edit” first."
+            : null}
         </p>
         <OneButtonForm action={leave} sends={{ patternId }} button="Leave" waiting="Leaving …" look="main" />
       </AskedFirst>

@@ -7,11 +7,11 @@ interface NewLinkProps {
   readonly link: string;
   readonly role: HelperRole;
   readonly note: string;
-  readonly endsAt: Date;
+  readonly expiresAt: Date;
 }
 
 /** A link that was just created: copy it here, it is never shown again. */
-export function NewLink({ link, role, note, endsAt }: NewLinkProps) {
+export function NewLink({ link, role, note, expiresAt }: NewLinkProps) {
   return (
     <div className="mb-6 rounded-md border-l-4 border-ink bg-sheet px-4 py-3">
       <p className="font-semibold">
@@ -23,7 +23,7 @@ export function NewLink({ link, role, note, endsAt }: NewLinkProps) {
             For <bdi>{note}</bdi>.{" "}
           </>
         ) : null}
-        {ROLE_WORDS[role]}. It works for one person, until <Day at={endsAt} />. Send it yourself: Sizewright sends no
+        {ROLE_WORDS[role]}. It works for one person, until <Day at={expiresAt} />. Send it yourself: Sizewright sends no
         email.
       </p>
       <CopyField id="new-link" label="The link" text={link} button="Copy link" />

@@ -17,7 +17,7 @@ interface OpenInvitationViewProps {
 
 /** Who invites to which pattern in which role, and the button to accept. Nothing more of the pattern is shown. */
 export function OpenInvitationView({ token, viewer, invitation }: OpenInvitationViewProps) {
-  const { ownerName, patternName, role, endsAt, raises } = invitation;
+  const { ownerName, patternName, role, expiresAt, raises } = invitation;
   return (
     <Sheet>
       <p className="text-lg wrap-anywhere">
@@ -28,7 +28,7 @@ export function OpenInvitationView({ token, viewer, invitation }: OpenInvitation
         {raises ? "You can view it already; with this you can" : "You can"} {HELPER_MAY[role]}.
       </p>
       <p className="mt-2 text-soft">
-        The invitation works for one person, until <Day at={endsAt} />.
+        The invitation works for one person, until <Day at={expiresAt} />.
       </p>
       <div className="mt-6 border-t border-line pt-5">
         {viewer ? <Taking token={token} viewer={viewer} /> : <SigningIn token={token} />}

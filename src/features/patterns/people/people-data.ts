@@ -9,7 +9,7 @@ export interface Person {
   readonly role: Role;
   readonly since: Date;
   /** Whether they have unresolved conflicting edits. */
-  readonly hasLateSave: boolean;
+  readonly hasConflictingDraft: boolean;
 }
 
 /** Everyone with a role in the pattern: the owner, editors, viewers, each group by how long they have been in it. */
@@ -22,7 +22,10 @@ export async function listPeople(access: PatternAccess): Promise<Person[]> {
       role: true,
       createdAt: true,
       account: {
-        select: { name: true, lateSaves: { where: { patternId: access.patternId }, select: { patternId: true } } },
+        select: {
+          name: true,
+          conflictingDrafts: { where: { patternId: access.patternId }, select: { patternId: true } },
+        },
       },
     },
   });
@@ -31,6 +34,6 @@ export async function listPeople(access: PatternAccess): Promise<Person[]> {
     name: account.name,
     role,
     since: createdAt,
-    hasLateSave: account.lateSaves.length > 0,
+    hasConflictingDraft: account.conflictingDrafts.length > 0,
   }));
 }

@@ -19,7 +19,7 @@ export function PeopleList({ page }: { readonly page: PeoplePage }) {
               <HelperControls patternId={patternId} helper={person} role={person.role} />
             ) : null}
             {role !== "owner" && isViewer ? (
-              <LeavePattern patternId={patternId} hasLateSave={person.hasLateSave} />
+              <LeavePattern patternId={patternId} hasConflictingDraft={person.hasConflictingDraft} />
             ) : null}
           </li>
         );

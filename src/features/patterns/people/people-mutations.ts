@@ -14,7 +14,7 @@ export async function changeRole(access: PatternAccess, accountId: string, role:
   if (count === 0) throw gone();
 }
 
-/** Removes a helper. What they saved stays, and so do their conflicting edits: see `lateSaveOf`. @throws {AppError} "not-found". */
+/** Removes a helper. What they saved stays, and so do their conflicting edits: see `conflictingDraftOf`. @throws {AppError} "not-found". */
 export async function removePerson(access: PatternAccess, accountId: string): Promise<void> {
   const { count } = await database().membership.deleteMany({
     where: { accountId, role: HELPER, pattern: patternOwnerScope(access) },

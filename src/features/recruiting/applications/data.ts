@@ -28,7 +28,7 @@ export interface CallApplication {
   readonly decision: ApplicationDecision | null;
   /** The size from the last assignment. */
   readonly size: string | null;
-  readonly hold: "size" | "waiting" | null;
+  readonly pin: "size" | "waiting" | null;
   readonly agreementVersion: number;
   /** Null if never invited. */
   readonly tester: { readonly testerId: string; readonly size: string; readonly state: InvitationState } | null;
@@ -50,8 +50,8 @@ export async function callApplications(access: CallAccess, ids?: readonly string
 }
 
 const SELECTED = {
-  ...{ id: true, position: true, document: true, createdAt: true, withdrawnAt: true, word: true, size: true },
-  ...{ hold: true, agreementVersion: true },
+  ...{ id: true, position: true, document: true, createdAt: true, withdrawnAt: true, decision: true, size: true },
+  ...{ pin: true, agreementVersion: true },
   contact: { select: { name: true, email: true } },
   body: { select: { measurements: true, typed: true } },
   tester: { select: TESTER_SELECTED },
@@ -59,12 +59,11 @@ const SELECTED = {
 
 type Row = Prisma.ApplicationGetPayload<{ select: typeof SELECTED }>;
 
-function toCallApplication({ id, document, contact, body, tester, word, ...row }: Row, now: Date): CallApplication {
+function toCallApplication({ id, document, contact, body, tester, ...row }: Row, now: Date): CallApplication {
   const seen = row.withdrawnAt === null ? body : null;
   return {
     ...row,
     applicationId: id,
-    decision: word,
     name: contact?.name ?? "",
     email: contact?.email ?? "",
     measurements: seen === null ? null : measurementsSchema.parse(seen.measurements),

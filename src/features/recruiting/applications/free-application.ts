@@ -1,6 +1,6 @@
 import "server-only";
 import type { PublishedCall } from "@/features/recruiting/listing/access";
-import { openingSchema } from "@/features/recruiting/listing/schema";
+import { listingSchema } from "@/features/recruiting/listing/schema";
 import type { Connection } from "@/server/transaction";
 import type { Refusal } from "./apply/apply-form";
 
@@ -14,8 +14,8 @@ export class RefusedError extends Error {
 
 /** Needs a lock on the call's row. @throws {RefusedError} "full" if the call has reached its limit of applications. */
 export async function checkFree(transaction: Connection, { callId }: PublishedCall): Promise<void> {
-  const opening = await transaction.opening.findUniqueOrThrow({ where: { callId }, select: { document: true } });
+  const listing = await transaction.listing.findUniqueOrThrow({ where: { callId }, select: { document: true } });
   const current = await transaction.application.count({ where: { callId, withdrawnAt: null } });
-  const { mostApplications } = openingSchema.parse(opening.document);
+  const { mostApplications } = listingSchema.parse(listing.document);
   if (mostApplications !== null && current >= mostApplications) throw new RefusedError("full");
 }

@@ -1,7 +1,7 @@
 import "server-only";
 import { cache } from "react";
 import { publishedCall } from "@/features/recruiting/listing/access";
-import { readPublished, type PublishedOpening } from "@/features/recruiting/listing/data";
+import { readPublished, type PublishedListing } from "@/features/recruiting/listing/data";
 import { environment } from "@/server/environment";
 import { AppError } from "@/server/errors";
 import { isFormSent } from "@/server/form-sent";
@@ -14,7 +14,7 @@ import { readOwnApplication, type OwnApplication } from "./own/own-data";
 export interface ApplyPage {
   readonly viewer: Viewer | null;
   /** Null if it was unpublished in the meantime. */
-  readonly opening: PublishedOpening | null;
+  readonly listing: PublishedListing | null;
   /** Why the viewer cannot apply now; null if they can. */
   readonly notTaking: NotTakingWhy | null;
 }
@@ -24,14 +24,14 @@ export const loadApply = cache((callId: string): Promise<ApplyPage> => foundOr40
 
 async function applyPage(callId: string): Promise<ApplyPage> {
   const viewer = await optionalViewer();
-  const opening = await openingOrGone(callId);
-  if (opening === null) return { viewer, opening, notTaking: null };
+  const listing = await listingOrGone(callId);
+  if (listing === null) return { viewer, listing, notTaking: null };
   const ownLink = viewer === null ? null : await ownApplicationLink(viewer, callId);
-  return { viewer, opening, notTaking: notTakingNow(ownLink, opening.taking) };
+  return { viewer, listing, notTaking: notTakingNow(ownLink, listing.taking) };
 }
 
 /** Null if it is not published and a form was just sent: without scripts, the page gives back what was typed. */
-async function openingOrGone(callId: string): Promise<PublishedOpening | null> {
+async function listingOrGone(callId: string): Promise<PublishedListing | null> {
   try {
     return await readPublished(await publishedCall(callId));
   } catch (error) {
@@ -40,7 +40,7 @@ async function openingOrGone(callId: string): Promise<PublishedOpening | null> {
   }
 }
 
-function notTakingNow(ownLink: string | null, taking: PublishedOpening["taking"]): NotTakingWhy | null {
+function notTakingNow(ownLink: string | null, taking: PublishedListing["taking"]): NotTakingWhy | null {
   if (ownLink !== null) return { why: "known", ownLink };
   return taking === "open" ? null : { why: taking };
 }
@@ -60,11 +60,11 @@ export const loadOwnApplication = cache((link: string): Promise<OwnPage> => foun
 
 async function ownPage(link: string): Promise<OwnPage> {
   const application = await readOwnApplication(await applicationAccess(link));
-  const { document, opening, isClosed } = application;
+  const { document, listing, isClosed } = application;
   return {
     application,
     address: new URL(`/applications/${link}`, environment().NEXTAUTH_URL).href,
-    timeZone: document.timeZone ?? opening?.timeZone ?? "UTC",
-    isTaking: !isClosed && opening !== null && opening.dates.applyUntil.at > new Date(),
+    timeZone: document.timeZone ?? listing?.timeZone ?? "UTC",
+    isTaking: !isClosed && listing !== null && listing.dates.applyUntil.at > new Date(),
   };
 }

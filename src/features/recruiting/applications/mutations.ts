@@ -19,7 +19,7 @@ export interface NewApplication {
   /** The version that was read and agreed to. */
   readonly agreementVersion: number;
   /** Sending the same form again has the same key, and is stored once. */
-  readonly submissionKey: string;
+  readonly idempotencyKey: string;
 }
 
 /**
@@ -32,7 +32,7 @@ export interface NewApplication {
 export async function storeApplication(call: PublishedCall, application: NewApplication): Promise<string> {
   try {
     return await inTransaction(async (transaction) => {
-      const stored = await lockForApplying(transaction, call, application.submissionKey);
+      const stored = await lockForApplying(transaction, call, application.idempotencyKey);
       if (stored !== null) return stored;
       await checkFree(transaction, call);
       await checkAgreement(transaction, call, application.agreementVersion);
@@ -47,14 +47,14 @@ export async function storeApplication(call: PublishedCall, application: NewAppl
 async function lockForApplying(
   transaction: Connection,
   call: PublishedCall,
-  submissionKey: string,
+  idempotencyKey: string,
 ): Promise<string | null> {
   const { count } = await transaction.call.updateMany({
     where: applyingScope(call, new Date()),
     data: { status: "open" },
   });
   const stored = await transaction.application.findUnique({
-    where: { submissionKey, callId: call.callId },
+    where: { idempotencyKey, callId: call.callId },
     select: { id: true },
   });
   if (stored !== null) return stored.id;
@@ -100,7 +100,7 @@ export async function storeDecision(
 ): Promise<void> {
   const { count } = await database().application.updateMany({
     where: { id: applicationId, withdrawnAt: null, call: openCallEditScope(access) },
-    data: { word: decision },
+    data: { decision },
   });
   if (count > 0) return;
   const here = await database().application.count({ where: { id: applicationId, call: callEditScope(access) } });

@@ -17,7 +17,7 @@ interface NewInvitation {
 interface Invitations {
   readonly invitations: readonly NewInvitation[];
   /** The deadline for an answer. */
-  readonly endsAt: Date;
+  readonly expiresAt: Date;
   /** Their own dates, for testers who join later than the others. */
   readonly dates?: TesterDates;
 }
@@ -33,7 +33,7 @@ interface Invitations {
  */
 export async function inviteApplicants(
   access: CallAccess,
-  { invitations, endsAt, dates }: Invitations,
+  { invitations, expiresAt, dates }: Invitations,
   connection?: Connection,
 ): Promise<number> {
   return await inTransaction(async (transaction) => {
@@ -59,7 +59,7 @@ export async function inviteApplicants(
         data: {
           id: randomUUID(),
           ...{ callId: access.callId, revisionId, applicationId: application.id, accountId: application.accountId },
-          ...{ size, unit, terms, timeZone, invitedAt: new Date(), invitationEndsAt: endsAt },
+          ...{ size, unit, terms, timeZone, invitedAt: new Date(), invitationExpiresAt: expiresAt },
           ...free.next(),
           ...(dates ? { dates } : {}),
           ...(contact ? { contact: { create: { name: contact.name, email: contact.email } } } : {}),

@@ -15,7 +15,7 @@ export interface PublishedCall extends Proof<"published call"> {
 export const publishedCall = cache(async (callId: string): Promise<PublishedCall> => {
   if (!z.uuid().safeParse(callId).success) throw new AppError("not-found");
   const call = await database().call.findFirst({
-    where: { id: callId, opening: { publishedAt: { not: null } } },
+    where: { id: callId, listing: { publishedAt: { not: null } } },
     select: { id: true },
   });
   if (call === null) throw new AppError("not-found");
@@ -24,10 +24,10 @@ export const publishedCall = cache(async (callId: string): Promise<PublishedCall
 
 /** Where clause of the published call, for reading. */
 export function publishedScope({ callId }: PublishedCall): Prisma.CallWhereUniqueInput {
-  return { id: callId, opening: { publishedAt: { not: null } } };
+  return { id: callId, listing: { publishedAt: { not: null } } };
 }
 
 /** Where clause of the published call while it takes applications. */
 export function applyingScope({ callId }: PublishedCall, now: Date): Prisma.CallWhereUniqueInput {
-  return { id: callId, status: "open", opening: { publishedAt: { not: null }, applyUntil: { gt: now } } };
+  return { id: callId, status: "open", listing: { publishedAt: { not: null }, applyUntil: { gt: now } } };
 }

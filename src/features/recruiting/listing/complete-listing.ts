@@ -1,17 +1,17 @@
 import type { PatternDocument } from "@/engine/pattern";
 import { endOfDay } from "@/server/time-zone";
-import { readTyped, type FieldFault, type ReadOpening } from "./read-typed";
-import { datesSchema, type OpeningDocument, type TypedOpening } from "./schema";
+import { readTyped, type FieldFault, type ReadListing } from "./read-typed";
+import { datesSchema, type ListingDocument, type TypedListing } from "./schema";
 
 /** A listing that can be published. */
-export interface WholeOpening extends Pick<ReadOpening, "title" | "places" | "agreement"> {
-  readonly document: OpeningDocument;
+export interface WholeListing extends Pick<ReadListing, "title" | "places" | "agreement"> {
+  readonly document: ListingDocument;
   /** The moment after which nobody can apply. */
   readonly applyUntil: Date;
 }
 
 export type Whole =
-  | { readonly ok: true; readonly opening: WholeOpening }
+  | { readonly ok: true; readonly listing: WholeListing }
   | { readonly ok: false; readonly faults: readonly FieldFault[] };
 
 /**
@@ -19,14 +19,14 @@ export type Whole =
  *
  * @param published the published listing, if any: its last day to apply may have passed, if it is unchanged.
  */
-export function wholeOpening(
-  typed: TypedOpening,
-  { pattern, now, published }: { pattern: PatternDocument; now: Date; published: OpeningDocument | null },
+export function wholeListing(
+  typed: TypedListing,
+  { pattern, now, published }: { pattern: PatternDocument; now: Date; published: ListingDocument | null },
 ): Whole {
-  const { opening, faults } = readTyped(typed, pattern);
-  const dates = datesSchema.safeParse(opening.dates);
+  const { listing, faults } = readTyped(typed, pattern);
+  const dates = datesSchema.safeParse(listing.dates);
   if (faults.length > 0 || !dates.success) return { ok: false, faults };
-  const document = { ...opening.document, dates: dates.data };
+  const document = { ...listing.document, dates: dates.data };
   const applyUntil = endOfDay(document.dates.applyUntil, document.timeZone);
   const isNew = published?.dates.applyUntil !== document.dates.applyUntil || published.timeZone !== document.timeZone;
   if (isNew && applyUntil <= now)
@@ -34,6 +34,6 @@ export function wholeOpening(
       ok: false,
       faults: [{ field: "applyUntil", message: "This day has passed. Choose today or later.", isMissing: false }],
     };
-  const { title, places, agreement } = opening;
-  return { ok: true, opening: { title, places, agreement, document, applyUntil } };
+  const { title, places, agreement } = listing;
+  return { ok: true, listing: { title, places, agreement, document, applyUntil } };
 }

@@ -6,7 +6,7 @@ import { database } from "@/server/database";
 import { AppError } from "@/server/errors";
 import { endOfDay, startOfDay } from "@/server/time-zone";
 import { publishedScope, type PublishedCall } from "./access";
-import { openingSchema, type Dates, type OpeningDocument } from "./schema";
+import { listingSchema, type Dates, type ListingDocument } from "./schema";
 
 /** A date of a call, as a day and as a moment. */
 export interface CallDay {
@@ -34,35 +34,35 @@ export interface Agreement {
 }
 
 /** The published listing of a call. */
-export interface Opening {
+export interface Listing {
   readonly version: number;
   readonly publishedAt: Date;
-  readonly document: OpeningDocument;
+  readonly document: ListingDocument;
   readonly dates: CallDates;
   /** The newest; earlier ones still bind those who agreed to them. */
   readonly agreement: Agreement;
 }
 
 /** The published listing of a call of the viewer's. @returns null if it is not published or the call has none. */
-export async function readOpening(access: CallAccess): Promise<Opening | null> {
-  const row = await database().opening.findFirst({
+export async function readListing(access: CallAccess): Promise<Listing | null> {
+  const row = await database().listing.findFirst({
     where: { publishedAt: { not: null }, call: callScope(access) },
-    select: openingSelect,
+    select: listingSelect,
   });
-  return row === null ? null : toOpening(row);
+  return row === null ? null : toListing(row);
 }
 
 /** Whether people can apply now, and if not why: the last day has passed, the call is closed, or it has enough applications. */
 export type Taking = "open" | "over" | "closed" | "full";
 
 /** Everything that the public page of a call shows. */
-export interface PublishedOpening extends Opening {
+export interface PublishedListing extends Listing {
   readonly callId: string;
   readonly title: string;
   /** The designer's name. */
   readonly designer: string;
   /** Made up for the demo. */
-  readonly invented: boolean;
+  readonly isDemo: boolean;
   /** Its newest revision. */
   readonly pattern: PatternDocument;
   readonly places: Places;
@@ -70,23 +70,23 @@ export interface PublishedOpening extends Opening {
 }
 
 /** Reads what a published call shows everybody. @throws {AppError} "not-found" if it was unpublished in the meantime. */
-export async function readPublished(published: PublishedCall): Promise<PublishedOpening> {
+export async function readPublished(published: PublishedCall): Promise<PublishedListing> {
   const row = await database().call.findUnique({ where: publishedScope(published), select: publishedSelect });
   const [revision] = row?.pattern.revisions ?? [];
-  if (row?.opening == null || revision === undefined) throw new AppError("not-found");
-  const opening = toOpening(row.opening);
+  if (row?.listing == null || revision === undefined) throw new AppError("not-found");
+  const listing = toListing(row.listing);
   return {
-    ...opening,
+    ...listing,
     callId: row.id,
     title: row.title,
     ...ownerOf(row.pattern),
     pattern: storedPattern(revision),
     places: placesOf(row.places),
-    taking: takingNow(opening, { isClosed: row.status === "closed", applications: row._count.applications }),
+    taking: takingNow(listing, { isClosed: row.status === "closed", applications: row._count.applications }),
   };
 }
 
-export const openingSelect = {
+export const listingSelect = {
   version: true,
   publishedAt: true,
   document: true,
@@ -94,25 +94,25 @@ export const openingSelect = {
 } as const;
 
 export const patternOwnerSelect = {
-  invented: true,
+  isDemo: true,
   memberships: { where: { role: "owner" }, take: 1, select: { account: { select: { name: true } } } },
 } as const;
 
 interface OwnedPattern {
-  readonly invented: boolean;
+  readonly isDemo: boolean;
   readonly memberships: readonly { readonly account: { readonly name: string } }[];
 }
 
 /** The owner of a pattern. */
-export function ownerOf({ invented, memberships }: OwnedPattern): { designer: string; invented: boolean } {
-  return { designer: memberships[0]?.account.name ?? "", invented };
+export function ownerOf({ isDemo, memberships }: OwnedPattern): { designer: string; isDemo: boolean } {
+  return { designer: memberships[0]?.account.name ?? "", isDemo };
 }
 
 const publishedSelect = {
   id: true,
   title: true,
   status: true,
-  opening: { select: openingSelect },
+  listing: { select: listingSelect },
   places: true,
   pattern: {
     select: {
@@ -129,22 +129,22 @@ export function placesOf(
   return Object.fromEntries(rows.map(({ size, least, wanted }) => [size, { least, wanted }]));
 }
 
-interface OpeningRow {
+interface ListingRow {
   readonly version: number;
   readonly publishedAt: Date | null;
   readonly document: unknown;
   readonly call: { readonly agreements: readonly Agreement[] };
 }
 
-export function toOpening({ version, publishedAt, document, call }: OpeningRow): Opening {
+export function toListing({ version, publishedAt, document, call }: ListingRow): Listing {
   const [agreement] = call.agreements;
-  if (publishedAt === null || agreement === undefined) throw new Error("a published opening has no agreement");
-  const parsed = openingSchema.parse(document);
+  if (publishedAt === null || agreement === undefined) throw new Error("a published listing has no agreement");
+  const parsed = listingSchema.parse(document);
   return { version, publishedAt, document: parsed, dates: callDates(parsed.dates, parsed.timeZone), agreement };
 }
 
 function takingNow(
-  { document, dates }: Opening,
+  { document, dates }: Listing,
   { isClosed, applications }: { readonly isClosed: boolean; readonly applications: number },
 ): Taking {
   if (isClosed) return "closed";

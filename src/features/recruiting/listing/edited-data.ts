@@ -2,32 +2,32 @@ import "server-only";
 import { callScope, type CallAccess } from "@/features/calls/access";
 import { database } from "@/server/database";
 import { AppError } from "@/server/errors";
-import { openingSelect, ownerOf, patternOwnerSelect, placesOf, toOpening, type Agreement } from "./data";
-import { openingDraftSchema, type TypedOpening } from "./schema";
-import { typedOpening } from "./typed-listing";
+import { listingSelect, ownerOf, patternOwnerSelect, placesOf, toListing, type Agreement } from "./data";
+import { listingDraftSchema, type TypedListing } from "./schema";
+import { typedListing } from "./typed-listing";
 
 /** A listing as the designer's form has it. */
-export interface EditedOpening {
+export interface EditedListing {
   readonly version: number;
   /** Null while it is a draft. */
   readonly publishedAt: Date | null;
   /** The form's fields: as typed, or as published. */
-  readonly typed: TypedOpening;
+  readonly typed: TypedListing;
 }
 
 /** The listing of a call of the viewer's as its form has it. @returns null if the call has none. */
-export async function editedOpening(access: CallAccess): Promise<EditedOpening | null> {
+export async function editedListing(access: CallAccess): Promise<EditedListing | null> {
   const row = await database().call.findUnique({
     where: callScope(access),
-    select: { title: true, places: true, opening: { select: openingSelect } },
+    select: { title: true, places: true, listing: { select: listingSelect } },
   });
   if (row === null) throw new AppError("not-found");
-  if (row.opening === null) return null;
-  const { version, publishedAt, document } = row.opening;
-  if (publishedAt === null) return { version, publishedAt, typed: openingDraftSchema.parse(document).typed };
-  const published = toOpening(row.opening);
+  if (row.listing === null) return null;
+  const { version, publishedAt, document } = row.listing;
+  if (publishedAt === null) return { version, publishedAt, typed: listingDraftSchema.parse(document).typed };
+  const published = toListing(row.listing);
   const places = placesOf(row.places);
-  const typed = typedOpening({ ...published, title: row.title, places, agreement: published.agreement.text });
+  const typed = typedListing({ ...published, title: row.title, places, agreement: published.agreement.text });
   return { version, publishedAt, typed };
 }
 
@@ -71,12 +71,12 @@ export async function agreements(access: CallAccess): Promise<BindingAgreement[]
 /** The unpublished listing of a call, for its members. @throws {AppError} "not-found" if it has none. */
 export async function previewedCall(
   access: CallAccess,
-): Promise<{ title: string; designer: string; invented: boolean; typed: TypedOpening }> {
+): Promise<{ title: string; designer: string; isDemo: boolean; typed: TypedListing }> {
   const row = await database().call.findUnique({
-    where: { ...callScope(access), opening: { publishedAt: null } },
-    select: { title: true, opening: { select: { document: true } }, pattern: { select: patternOwnerSelect } },
+    where: { ...callScope(access), listing: { publishedAt: null } },
+    select: { title: true, listing: { select: { document: true } }, pattern: { select: patternOwnerSelect } },
   });
-  if (row?.opening == null) throw new AppError("not-found");
-  const { typed } = openingDraftSchema.parse(row.opening.document);
+  if (row?.listing == null) throw new AppError("not-found");
+  const { typed } = listingDraftSchema.parse(row.listing.document);
   return { title: row.title, ...ownerOf(row.pattern), typed };
 }

@@ -4,7 +4,7 @@ import { gaugeOver } from "@/engine/units";
 import { askableMeasurements, bodyField } from "./field-names";
 import { typedPlaces } from "./typed-listing";
 import { usualInvitations } from "./usual-invitations";
-import type { TypedOpening } from "./schema";
+import type { TypedListing } from "./schema";
 
 /** A first text of what testers do, to be edited; common practice, no source. */
 const ASKS =
@@ -23,7 +23,7 @@ const AGREEMENT =
 export function initialListing(
   pattern: PatternDocument,
   { title, places, timeZone }: { title: string; places: Places | null; timeZone: string },
-): TypedOpening {
+): TypedListing {
   return {
     title,
     ...typedPlaces(places ?? neededPlaces(pattern)),
@@ -44,7 +44,7 @@ function neededPlaces(pattern: PatternDocument): Places {
 }
 
 /** Asks for the measurements that targets are based on, and for the one that orders the sizes, which decides the size. */
-function typedBody(pattern: PatternDocument): TypedOpening {
+function typedBody(pattern: PatternDocument): TypedListing {
   const targets = pattern.measurements.flatMap(({ target }) =>
     target !== undefined && "body" in target ? [target.body] : [],
   );

@@ -6,17 +6,17 @@ import { AppError } from "@/server/errors";
 import { foundOr404 } from "@/server/found-or-404";
 import { optionalViewer, type Viewer } from "@/server/viewer";
 import { publishedCall } from "./access";
-import { callDates, readPublished, type CallDay, type PublishedOpening, type Taking } from "./data";
+import { callDates, readPublished, type CallDay, type PublishedListing, type Taking } from "./data";
 import { previewedCall } from "./edited-data";
 import { readTyped } from "./read-typed";
 import type { Dates } from "./schema";
 
 /** What the page of a tester call shows: the published listing or, for members, the draft. */
 export interface CallListing extends Pick<
-  PublishedOpening,
-  "callId" | "title" | "designer" | "invented" | "pattern" | "places"
+  PublishedListing,
+  "callId" | "title" | "designer" | "isDemo" | "pattern" | "places"
 > {
-  readonly document: Omit<PublishedOpening["document"], "dates">;
+  readonly document: Omit<PublishedListing["document"], "dates">;
   readonly dates: { readonly [Key in keyof Dates]?: CallDay };
   readonly agreement: { readonly version: number | null; readonly text: string };
   readonly taking: Taking | "preview";
@@ -37,7 +37,7 @@ export async function loadOpenCall(callId: string): Promise<OpenCallPage> {
 }
 
 /** What everybody sees of a tester call, for previews of links. */
-export async function loadPublished(callId: string): Promise<PublishedOpening> {
+export async function loadPublished(callId: string): Promise<PublishedListing> {
   return await foundOr404(publishedCall(callId).then(readPublished));
 }
 
@@ -72,13 +72,13 @@ async function preview(viewer: Viewer, callId: string): Promise<CallListing> {
     latestRevision(access.pattern),
     previewedCall(access),
   ]);
-  const { opening } = readTyped(typed, pattern);
+  const { listing } = readTyped(typed, pattern);
   return {
     ...call,
-    ...{ callId, pattern, title: opening.title === "" ? title : opening.title },
-    ...{ places: opening.places, document: opening.document },
-    dates: opening.document.timeZone === "" ? {} : callDates(opening.dates, opening.document.timeZone),
-    agreement: { version: null, text: opening.agreement },
+    ...{ callId, pattern, title: listing.title === "" ? title : listing.title },
+    ...{ places: listing.places, document: listing.document },
+    dates: listing.document.timeZone === "" ? {} : callDates(listing.dates, listing.document.timeZone),
+    agreement: { version: null, text: listing.agreement },
     taking: "preview",
   };
 }

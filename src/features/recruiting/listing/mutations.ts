@@ -6,37 +6,37 @@ import type { PatternAccess } from "@/features/patterns/access";
 import { takesPlace } from "@/features/calls/tester-status-data";
 import { AppError } from "@/server/errors";
 import { inTransaction, type Connection } from "@/server/transaction";
-import { editedOpening } from "./edited-data";
+import { editedListing } from "./edited-data";
 import { wantedField } from "./field-names";
 import type { FieldFault } from "./read-typed";
-import type { TypedOpening } from "./schema";
-import { typedOpening } from "./typed-listing";
-import type { WholeOpening } from "./complete-listing";
+import type { TypedListing } from "./schema";
+import { typedListing } from "./typed-listing";
+import type { WholeListing } from "./complete-listing";
 
 /** Creates a call with an unpublished listing; the same key again returns the call that exists. */
 export async function startCall(
   access: PatternAccess,
-  { title, typed, submissionKey }: { title: string; typed: TypedOpening; submissionKey: string },
+  { title, typed, idempotencyKey }: { title: string; typed: TypedListing; idempotencyKey: string },
 ): Promise<{ callId: string }> {
   return await inTransaction(async (transaction) => {
-    const { callId, isNew } = await createCall(access, { title, places: {}, submissionKey }, transaction);
-    if (isNew) await transaction.opening.create({ data: { callId, document: { typed } } });
+    const { callId, isNew } = await createCall(access, { title, places: {}, idempotencyKey }, transaction);
+    if (isNew) await transaction.listing.create({ data: { callId, document: { typed } } });
     return { callId };
   });
 }
 
 /** Creates a listing for an imported call; an existing one stays. @throws {AppError} "closed". */
-export async function createListing(access: CallAccess, typed: TypedOpening): Promise<void> {
+export async function createListing(access: CallAccess, typed: TypedListing): Promise<void> {
   await inTransaction(async (transaction) => {
     await lockOpenCall(transaction, access);
-    await transaction.opening.createMany({
+    await transaction.listing.createMany({
       data: [{ callId: access.callId, document: { typed } }],
       skipDuplicates: true,
     });
   });
 }
 
-export type OpeningSave =
+export type ListingSave =
   | { readonly status: "saved"; readonly version: number }
   /** Somebody else saved first: their version stays, the viewer's is still in their form. */
   | { readonly status: "conflict" };
@@ -46,13 +46,13 @@ export type OpeningSave =
  *
  * @param title the call's new title; null leaves it as it is.
  */
-export async function saveListing(
+export async function saveTypedListing(
   access: CallAccess,
-  { version, typed, title }: { version: number; typed: TypedOpening; title: string | null },
-): Promise<OpeningSave> {
+  { version, typed, title }: { version: number; typed: TypedListing; title: string | null },
+): Promise<ListingSave> {
   const isSaved = await inTransaction(async (transaction) => {
     await lockOpenCall(transaction, access);
-    const { count } = await transaction.opening.updateMany({
+    const { count } = await transaction.listing.updateMany({
       where: { version, publishedAt: null, call: openCallEditScope(access) },
       data: { document: { typed }, version: { increment: 1 } },
     });
@@ -63,7 +63,7 @@ export async function saveListing(
   return isSaved ? { status: "saved", version: version + 1 } : await conflictUnlessSame(access, typed);
 }
 
-export type Publishing = OpeningSave | { readonly status: "refused"; readonly faults: readonly FieldFault[] };
+export type Publishing = ListingSave | { readonly status: "refused"; readonly faults: readonly FieldFault[] };
 
 /**
  * Publishes a listing, or changes the published one. A different agreement is stored as the next version; earlier ones
@@ -73,43 +73,43 @@ export type Publishing = OpeningSave | { readonly status: "refused"; readonly fa
  */
 export async function publishListing(
   access: CallAccess,
-  { version, opening }: { version: number; opening: WholeOpening },
+  { version, listing }: { version: number; listing: WholeListing },
 ): Promise<Publishing> {
-  const { title, document, applyUntil } = opening;
+  const { title, document, applyUntil } = listing;
   const saved = await inTransaction(async (transaction): Promise<Publishing> => {
     await lockOpenCall(transaction, access);
-    const faults = await tooFewSpots(transaction, access, opening.places);
+    const faults = await tooFewSpots(transaction, access, listing.places);
     if (faults.length > 0) return { status: "refused", faults };
     const { callId } = access;
-    const { count } = await transaction.opening.updateMany({
+    const { count } = await transaction.listing.updateMany({
       where: { version, call: openCallEditScope(access) },
       data: { document, applyUntil, version: { increment: 1 } },
     });
     if (count === 0) return { status: "conflict" };
-    await transaction.opening.updateMany({ where: { callId, publishedAt: null }, data: { publishedAt: new Date() } });
-    await storeAgreement(transaction, access, opening.agreement);
+    await transaction.listing.updateMany({ where: { callId, publishedAt: null }, data: { publishedAt: new Date() } });
+    await storeAgreement(transaction, access, listing.agreement);
     await transaction.place.deleteMany({ where: { call: openCallEditScope(access) } });
     await transaction.place.createMany({
-      data: Object.entries(opening.places).map(([size, place]) => ({ callId, size, ...place })),
+      data: Object.entries(listing.places).map(([size, place]) => ({ callId, size, ...place })),
     });
     await transaction.call.update({ where: openCallEditScope(access), data: { title } });
     return { status: "saved", version: version + 1 };
   });
-  return saved.status === "conflict" ? await conflictUnlessSame(access, typedOpening(opening)) : saved;
+  return saved.status === "conflict" ? await conflictUnlessSame(access, typedListing(listing)) : saved;
 }
 
 /** Unpublishes a listing, while nobody has applied or been invited. */
 export async function unpublishListing(
   access: CallAccess,
-  { version, typed }: { version: number; typed: TypedOpening },
-): Promise<OpeningSave | { readonly status: "applied" }> {
+  { version, typed }: { version: number; typed: TypedListing },
+): Promise<ListingSave | { readonly status: "applied" }> {
   return await inTransaction(async (transaction) => {
     await lockOpenCall(transaction, access);
     const call = callEditScope(access);
     const applications = await transaction.application.count({ where: { call } });
     const invited = await transaction.tester.count({ where: { call, invitedAt: { not: null } } });
     if (applications + invited > 0) return { status: "applied" };
-    const { count } = await transaction.opening.updateMany({
+    const { count } = await transaction.listing.updateMany({
       where: { version, publishedAt: { not: null }, call },
       data: { document: { typed }, publishedAt: null, applyUntil: null, version: { increment: 1 } },
     });
@@ -118,8 +118,8 @@ export async function unpublishListing(
 }
 
 /** A save whose answer was lost is sent again: then the same text is already stored. */
-async function conflictUnlessSame(access: CallAccess, typed: TypedOpening): Promise<OpeningSave> {
-  const theirs = await editedOpening(access);
+async function conflictUnlessSame(access: CallAccess, typed: TypedListing): Promise<ListingSave> {
+  const theirs = await editedListing(access);
   if (theirs === null) throw new AppError("not-found");
   return canonicalJson(theirs.typed) === canonicalJson(typed)
     ? { status: "saved", version: theirs.version }

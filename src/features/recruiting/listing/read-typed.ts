@@ -1,7 +1,7 @@
 import { textSchema, type PatternDocument, type Places } from "@/engine/pattern";
 import { isDayIn, isTimeZone } from "@/server/time-zone";
 import { askableMeasurements, bodyField, DAY_FIELDS, leastField, wantedField } from "./field-names";
-import { daySchema, type Dates, type OpeningDocument, type TypedOpening } from "./schema";
+import { daySchema, type Dates, type ListingDocument, type TypedListing } from "./schema";
 
 const LONGEST_TITLE = 200;
 const LONGEST_TEXT = 20_000;
@@ -16,19 +16,19 @@ export interface FieldFault {
 }
 
 /** Everything that can be read from a form, without the rest. */
-export interface ReadOpening {
+export interface ReadListing {
   readonly title: string;
   readonly places: Places;
-  readonly document: Omit<OpeningDocument, "dates">;
+  readonly document: Omit<ListingDocument, "dates">;
   readonly dates: Partial<Dates>;
   readonly agreement: string;
 }
 
 /** Reads a form's fields, with everything missing or wrong in the order of the form. */
 export function readTyped(
-  typed: TypedOpening,
+  typed: TypedListing,
   pattern: PatternDocument,
-): { readonly opening: ReadOpening; readonly faults: readonly FieldFault[] } {
+): { readonly listing: ReadListing; readonly faults: readonly FieldFault[] } {
   const form = new TypedForm(typed);
   const title = form.text("title", { max: LONGEST_TITLE, missing: "Enter a title, such as “Test of Meadow”." });
   const introduction = form.text("introduction");
@@ -42,13 +42,13 @@ export function readTyped(
   if (mostApplications === 0) form.wrong("mostApplications", "Enter 1 or more, or leave it empty for no limit.");
   const agreement = form.text("agreement", { missing: "Write what testers agree to." });
   const document = { introduction, timeZone, asks, yarn, tools, gives, ...body, mostApplications };
-  return { opening: { title, places, document, dates, agreement }, faults: form.faults };
+  return { listing: { title, places, document, dates, agreement }, faults: form.faults };
 }
 
 class TypedForm {
   readonly faults: FieldFault[] = [];
 
-  constructor(private readonly typed: TypedOpening) {}
+  constructor(private readonly typed: TypedListing) {}
 
   typedText(field: string): string {
     return this.typed[field]?.trim() ?? "";
@@ -134,7 +134,7 @@ function isDay(day: string, timeZone: string): boolean {
   return daySchema.safeParse(day).success && isDayIn(day, timeZone === "" ? "UTC" : timeZone);
 }
 
-function readBody(form: TypedForm, pattern: PatternDocument): Pick<OpeningDocument, "bodyAsked" | "fitBy"> {
+function readBody(form: TypedForm, pattern: PatternDocument): Pick<ListingDocument, "bodyAsked" | "fitBy"> {
   const askable = askableMeasurements(pattern);
   const fitBy = askable
     .filter(({ id, decides }) => decides && form.typedText(bodyField(id)) === "fit")

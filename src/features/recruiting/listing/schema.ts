@@ -21,7 +21,7 @@ export const testerDatesSchema = datesSchema.omit({ applyUntil: true });
 export type TesterDates = z.infer<typeof testerDatesSchema>;
 
 /** A published listing. Its places and its agreement have rows of their own. */
-export const openingSchema = z.strictObject({
+export const listingSchema = z.strictObject({
   introduction: textSchema,
   /** Such as `Europe/Lisbon`. */
   timeZone: z.string(),
@@ -40,12 +40,12 @@ export const openingSchema = z.strictObject({
   mostApplications: z.int().min(1).nullable(),
 });
 
-export type OpeningDocument = z.infer<typeof openingSchema>;
+export type ListingDocument = z.infer<typeof listingSchema>;
 
 /** The fields of the listing's form as typed, by name, including places and agreement. */
-export const typedOpeningSchema = z.record(z.string(), textSchema);
+export const typedListingSchema = z.record(z.string(), textSchema);
 
-export type TypedOpening = Readonly<Record<string, string>>;
+export type TypedListing = Readonly<Record<string, string>>;
 
 /** A draft of a listing as the database stores it: whatever was typed, faulty or not. */
-export const openingDraftSchema = z.strictObject({ typed: typedOpeningSchema });
+export const listingDraftSchema = z.strictObject({ typed: typedListingSchema });

@@ -1,16 +1,16 @@
 import type { Places } from "@/engine/pattern";
 import { bodyField, DAY_FIELDS, leastField, TEXT_FIELDS, wantedField } from "./field-names";
-import type { OpeningDocument, TypedOpening } from "./schema";
+import type { ListingDocument, TypedListing } from "./schema";
 
 interface Published {
   readonly title: string;
   readonly places: Places;
-  readonly document: OpeningDocument;
+  readonly document: ListingDocument;
   readonly agreement: string;
 }
 
 /** A published listing as the form's fields. */
-export function typedOpening({ title, places, document, agreement }: Published): TypedOpening {
+export function typedListing({ title, places, document, agreement }: Published): TypedListing {
   const { dates, timeZone, mostApplications, bodyAsked, fitBy } = document;
   return {
     title,
@@ -25,7 +25,7 @@ export function typedOpening({ title, places, document, agreement }: Published):
 }
 
 /** Places as the form's fields; sizes without spots have empty fields. */
-export function typedPlaces(places: Places): TypedOpening {
+export function typedPlaces(places: Places): TypedListing {
   return Object.fromEntries(
     Object.entries(places)
       .filter(([, { wanted }]) => wanted > 0)

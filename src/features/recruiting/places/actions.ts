@@ -44,8 +44,8 @@ export const sendInvitations = formAction(sendSchema, async ({ callId, saw, ends
   const faults = endFaults(endsOn, timeZone);
   if (faults !== undefined) return faults;
   revalidatePath(callPageHref(callId, "sizes"));
-  const endsAt = endOfDay(endsOn, timeZone);
-  const sent = await thenCalculated(access, () => sendPlacing(access, { saw, endsAt }));
+  const expiresAt = endOfDay(endsOn, timeZone);
+  const sent = await thenCalculated(access, () => sendPlacing(access, { saw, expiresAt }));
   redirect(`/calls/${callId}/sizes?sent=${sent}#invitations`);
 });
 
@@ -56,8 +56,8 @@ export const fillPlaceAgain = formAction(fillSchema, async ({ callId, applicatio
   const faults = { ...endFaults(endsOn, timeZone), ...dateFaults(dates, timeZone) };
   if (Object.keys(faults).length > 0) return faults;
   revalidatePath(callPageHref(callId, "sizes"));
-  const endsAt = endOfDay(endsOn, timeZone);
-  await thenCalculated(access, () => fillFreePlace(access, { applicationId, size, endsAt, dates, now: new Date() }));
+  const expiresAt = endOfDay(endsOn, timeZone);
+  await thenCalculated(access, () => fillFreePlace(access, { applicationId, size, expiresAt, dates, now: new Date() }));
   redirect(`/calls/${callId}/sizes?sent=1#invitations`);
 });
 

@@ -28,7 +28,7 @@ export function placingQuestion(
   const { pattern, applicants } = rows;
   const fitBy = fitMeasurements(rows);
   const asked = applicants
-    .filter((applicant) => applicant.word === "no" || isConsidered(applicant, considering))
+    .filter((applicant) => applicant.decision === "no" || isConsidered(applicant, considering))
     .map((applicant) => ({
       applicant,
       missing: fitBy.filter((id) => ownValue(applicant.body ?? {}, id) === undefined),
@@ -43,14 +43,14 @@ export function placingQuestion(
         .filter(({ missing }) => missing.length === 0)
         .map(({ applicant }) => documentApplicant(applicant, pattern)),
     },
-    withoutBody: asked.filter(({ applicant, missing }) => missing.length > 0 && applicant.word !== "no"),
+    withoutBody: asked.filter(({ applicant, missing }) => missing.length > 0 && applicant.decision !== "no"),
   };
 }
 
 /** A size that the designer locked stays, whatever they decided later, except for a no. */
-function isConsidered({ word, hold }: Applicant, considering: Considering): boolean {
-  if (word === "no") return false;
-  return word === "yes" || hold === "size" || (word === "maybe" && considering === "maybe");
+function isConsidered({ decision, pin }: Applicant, considering: Considering): boolean {
+  if (decision === "no") return false;
+  return decision === "yes" || pin === "size" || (decision === "maybe" && considering === "maybe");
 }
 
 /** How many applicants are considered. */
@@ -59,8 +59,8 @@ export function countConsidered({ applicants }: PlacingRows, considering: Consid
 }
 
 /** Body measurements that decide the fit, as far as every size of the pattern still has them. */
-export function fitMeasurements({ pattern, opening }: Pick<PlacingRows, "pattern" | "opening">): readonly string[] {
-  return (opening?.fitBy ?? []).filter((id) => pattern.sizes.every(({ body }) => ownValue(body, id) !== undefined));
+export function fitMeasurements({ pattern, listing }: Pick<PlacingRows, "pattern" | "listing">): readonly string[] {
+  return (listing?.fitBy ?? []).filter((id) => pattern.sizes.every(({ body }) => ownValue(body, id) !== undefined));
 }
 
 /** Spots without an invited tester, by size of the pattern. */
@@ -81,10 +81,10 @@ export function sizeOf({ size }: Applicant, { sizes }: PatternDocument): string 
 }
 
 function documentApplicant(applicant: Applicant, pattern: PatternDocument): ApplicantsDocument["applicants"][number] {
-  const { code, body, said, record, word, hold } = applicant;
+  const { code, body, said, record, decision, pin } = applicant;
   const existing = (sizes: readonly string[]) => sizes.filter((size) => pattern.sizes.some(({ id }) => id === size));
-  const isExcluded = word === "no" || hold === "waiting";
-  const locked = hold === "size" && !isExcluded ? sizeOf(applicant, pattern) : null;
+  const isExcluded = decision === "no" || pin === "waiting";
+  const locked = pin === "size" && !isExcluded ? sizeOf(applicant, pattern) : null;
   return {
     id: code,
     body: body ?? {},

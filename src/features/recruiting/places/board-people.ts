@@ -71,7 +71,7 @@ export class BoardPeople {
   }
 
   private draw(person: PlacingPerson): BoardPerson {
-    const { application_id, tester_id, number, code, size, hold, body } = person;
+    const { application_id, tester_id, number, code, size, pin, body } = person;
     const state = stateOf(person, this.asked.now);
     const name = person.name ?? code ?? `Applicant ${(number ?? 0) + 1}`;
     const shared = { name, size, body: body ?? {}, fit: size === null ? null : this.fit(person, size) };
@@ -81,15 +81,15 @@ export class BoardPeople {
     }
     return {
       ...{ ...shared, key: application_id ?? "", why: this.why(person) },
-      standing: size === null ? "waiting" : hold === "size" ? "locked" : "placed",
+      standing: size === null ? "waiting" : pin === "size" ? "locked" : "placed",
       choice: size === null ? null : choiceWords(wishesOf(person), size),
-      applicant: { applicationId: application_id ?? "", isLeftWaiting: hold === "waiting" },
+      applicant: { applicationId: application_id ?? "", isLeftWaiting: pin === "waiting" },
     };
   }
 
-  private why({ hold, size, answer }: PlacingPerson): string {
-    if (hold === "size") return this.words.placed({ kind: "locked" });
-    if (hold === "waiting") return this.words.waiting({ kind: "excluded" });
+  private why({ pin, size, answer }: PlacingPerson): string {
+    if (pin === "size") return this.words.placed({ kind: "locked" });
+    if (pin === "waiting") return this.words.waiting({ kind: "excluded" });
     const anew = answer?.[this.asked.considering] ?? null;
     if (anew === null) return "";
     if (anew.size === null)

@@ -8,9 +8,9 @@ import {
 } from "@/features/recruiting/applications/schema";
 import { callScope, type CallAccess } from "@/features/calls/access";
 import {
-  openingSchema,
+  listingSchema,
   testerDatesSchema,
-  type OpeningDocument,
+  type ListingDocument,
   type TesterDates,
 } from "@/features/recruiting/listing/schema";
 import { patternScope } from "@/features/patterns/access";
@@ -25,10 +25,10 @@ export interface Applicant {
   /** Their id in documents; reveals nothing about them. */
   readonly code: string;
   readonly name: string;
-  readonly word: ApplicationDecision | null;
+  readonly decision: ApplicationDecision | null;
   /** The size of the last placing. */
   readonly size: string | null;
-  readonly hold: "size" | "waiting" | null;
+  readonly pin: "size" | "waiting" | null;
   /** Body measurement -> cm; null where they have deleted it. */
   readonly body: Readonly<Record<string, number>> | null;
   readonly said: ApplicationDocument;
@@ -50,7 +50,7 @@ export interface PlacedTester {
   readonly body: Readonly<Record<string, number>> | null;
   readonly linkVersion: number;
   readonly invitedAt: Date | null;
-  readonly invitationEndsAt: Date | null;
+  readonly invitationExpiresAt: Date | null;
   readonly acceptedAt: Date | null;
   readonly declinedAt: Date | null;
   readonly withdrawnAt: Date | null;
@@ -64,7 +64,7 @@ export interface PlacedTester {
 export interface PlacingRows {
   readonly pattern: PatternDocument;
   /** Null where the call has not been published. */
-  readonly opening: OpeningDocument | null;
+  readonly listing: ListingDocument | null;
   readonly places: Places;
   readonly applicants: readonly Applicant[];
   readonly testers: readonly PlacedTester[];
@@ -82,7 +82,7 @@ export async function placingRows(access: CallAccess, connection: Connection = d
   // One after the other, because a transaction has one connection.
   const { document: pattern } = await latestRevision(access.pattern, connection);
   const published = { call, publishedAt: { not: null } };
-  const opening = await connection.opening.findFirst({ where: published, select: { document: true } });
+  const listing = await connection.listing.findFirst({ where: published, select: { document: true } });
   const places = await connection.place.findMany({ where: { call } });
   const applications = await connection.application.findMany({
     where: { call, withdrawnAt: null, tester: null },
@@ -95,7 +95,7 @@ export async function placingRows(access: CallAccess, connection: Connection = d
   const records = await testRecords(access, accounts, connection);
   return {
     pattern,
-    opening: opening === null ? null : openingSchema.parse(opening.document),
+    listing: listing === null ? null : listingSchema.parse(listing.document),
     places: Object.fromEntries(places.map(({ size, least, wanted }) => [size, { least, wanted }])),
     applicants: applications.map((row) => toApplicant(row, records)),
     testers: testers.map(toTester),
@@ -104,7 +104,7 @@ export async function placingRows(access: CallAccess, connection: Connection = d
 }
 
 const APPLICANT = {
-  ...{ id: true, position: true, accountId: true, document: true, word: true, size: true, hold: true },
+  ...{ id: true, position: true, accountId: true, document: true, decision: true, size: true, pin: true },
   contact: { select: { name: true } },
   body: { select: { measurements: true } },
 } as const satisfies Prisma.ApplicationSelect;
@@ -113,7 +113,7 @@ const TESTER = {
   ...{ id: true, code: true, size: true, linkVersion: true, timeZone: true, dates: true },
   ...{
     invitedAt: true,
-    invitationEndsAt: true,
+    invitationExpiresAt: true,
     acceptedAt: true,
     declinedAt: true,
     withdrawnAt: true,
@@ -220,11 +220,11 @@ export async function invitationRecord(access: CallAccess): Promise<InvitationRe
 
 /** The time zone of a call's days. */
 export async function callTimeZone(access: CallAccess): Promise<string> {
-  const opening = await database().opening.findFirst({
+  const listing = await database().listing.findFirst({
     where: { call: callScope(access), publishedAt: { not: null } },
     select: { document: true },
   });
-  return opening === null ? NO_ZONE : openingSchema.parse(opening.document).timeZone;
+  return listing === null ? NO_ZONE : listingSchema.parse(listing.document).timeZone;
 }
 
 /** Used where none was chosen. */

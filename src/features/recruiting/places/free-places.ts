@@ -23,9 +23,7 @@ interface Standing {
 /** Sizes with a spot that opened up, each with the waiting applicants who may take it, best first. */
 export function freePlaces(rows: PlacingRows, { document, placed, waiting, now }: Standing): StoredSide["free"] {
   const left = placesLeft(rows, now);
-  const ids = new Map(
-    waiting.flatMap(({ code, hold, applicationId }) => (hold === null ? [[code, applicationId]] : [])),
-  );
+  const ids = new Map(waiting.flatMap(({ code, pin, applicationId }) => (pin === null ? [[code, applicationId]] : [])));
   return rows.pattern.sizes.flatMap(({ id: size }) => {
     const gone = rows.testers.filter((tester) => tester.size === size && !takesPlaceNow(tester, now));
     const standing = placed.filter((each) => each.size === size).length;

@@ -1,7 +1,7 @@
 import "server-only";
 import type { PatternDocument } from "@/engine/pattern";
 import { callDates } from "@/features/recruiting/listing/data";
-import type { OpeningDocument } from "@/features/recruiting/listing/schema";
+import type { ListingDocument } from "@/features/recruiting/listing/schema";
 import { invitationLink } from "@/features/recruiting/invitations/access";
 import { environment } from "@/server/environment";
 import { isTimeZone } from "@/server/time-zone";
@@ -28,7 +28,7 @@ interface Asked {
   /** Who signs the messages. */
   readonly from: string;
   readonly pattern: PatternDocument;
-  readonly opening: OpeningDocument | null;
+  readonly listing: ListingDocument | null;
   readonly timeZone: string;
 }
 
@@ -51,14 +51,14 @@ interface Invited {
   readonly link: string;
 }
 
-function inviteText({ tester, sizeLabel, link }: Invited, { from, pattern, opening, timeZone }: Asked): string {
-  const days = tester.dates ?? opening?.dates ?? null;
+function inviteText({ tester, sizeLabel, link }: Invited, { from, pattern, listing, timeZone }: Asked): string {
+  const days = tester.dates ?? listing?.dates ?? null;
   const dates = days === null ? null : callDates(days, timeZone);
   return messageText({
     ...{ name: tester.name, pattern: pattern.name, size: sizeLabel, link, from },
     dates:
       dates === null ? null : { startsAt: dates.startOn.at, swatchBy: dates.swatchBy.at, reportBy: dates.reportBy.at },
-    endsAt: tester.endsAt ?? new Date(),
+    expiresAt: tester.expiresAt ?? new Date(),
     timeZone: tester.timeZone !== null && isTimeZone(tester.timeZone) ? tester.timeZone : timeZone,
   });
 }

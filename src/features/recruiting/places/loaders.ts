@@ -58,15 +58,15 @@ export async function loadPlaces(
     invitationRecord(access),
     invitedPage(access, { page: query.invited ?? 1, now }),
   ]);
-  const { status, opening } = stored;
-  const timeZone = opening?.timeZone ?? NO_ZONE;
+  const { status, listing } = stored;
+  const timeZone = listing?.timeZone ?? NO_ZONE;
   const today = dayAt(now, timeZone);
   return {
-    ...{ status, timeZone, isPublished: opening !== null, loss: lossOf(record) },
+    ...{ status, timeZone, isPublished: listing !== null, loss: lossOf(record) },
     loaded: await loadBoard(access, { stored, query, now }),
-    invitations: invitationViews(invited, { from, pattern, opening, timeZone }),
+    invitations: invitationViews(invited, { from, pattern, listing, timeZone }),
     endsOn: daysAfter(today, DAYS_TO_ANSWER),
-    laterDates: opening === null ? null : laterDates(opening.dates, { today, daysLater: daysAfter }),
+    laterDates: listing === null ? null : laterDates(listing.dates, { today, daysLater: daysAfter }),
   };
 }
 

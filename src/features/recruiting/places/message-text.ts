@@ -9,20 +9,29 @@ export interface InvitationMessage {
   readonly link: string;
   /** Null where the call has no dates. */
   readonly dates: { readonly startsAt: Date; readonly swatchBy: Date; readonly reportBy: Date } | null;
-  readonly endsAt: Date;
+  readonly expiresAt: Date;
   /** The reader's. */
   readonly timeZone: string;
   readonly from: string;
 }
 
 /** An invitation as a message to copy; dates in the reader's time zone. */
-export function messageText({ name, pattern, size, link, dates, endsAt, timeZone, from }: InvitationMessage): string {
+export function messageText({
+  name,
+  pattern,
+  size,
+  link,
+  dates,
+  expiresAt,
+  timeZone,
+  from,
+}: InvitationMessage): string {
   const days = dates === null ? [] : [dayLines(dates, timeZone)];
   return [
     `Hello ${name},`,
     `thank you for offering to test “${pattern}”. I would like you to make size ${size}.`,
     ...days,
-    `Please reply by ${untilWords(endsAt, timeZone)}. This is your personal link, so please don’t share it:\n${link}`,
+    `Please reply by ${untilWords(expiresAt, timeZone)}. This is your personal link, so please don’t share it:\n${link}`,
     `Time zone: ${zoneWords(timeZone)}.`,
     from,
   ].join("\n\n");

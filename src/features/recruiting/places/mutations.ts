@@ -29,7 +29,7 @@ export async function givePlaces(
     const answer = placeApplicants(placingQuestion(rows, asked).document);
     if (answer.status === "faults") throw new AppError("no-place", answer.faults.map(({ says }) => says).join(" "));
     const sizes = answeredSizes(rows.applicants, answer);
-    const free = { ...notInvited(access), hold: null };
+    const free = { ...notInvited(access), pin: null };
     await transaction.application.updateMany({
       where: { ...free, size: { not: null }, id: { notIn: [...sizes.keys()] } },
       data: { size: null },
@@ -74,22 +74,22 @@ function changed(change: PlaceChange): {
 } {
   switch (change.kind) {
     case "move":
-      return { where: {}, data: { size: change.size, hold: "size" } };
+      return { where: {}, data: { size: change.size, pin: "size" } };
     case "lock":
-      return { where: { size: { not: null } }, data: { hold: "size" } };
+      return { where: { size: { not: null } }, data: { pin: "size" } };
     case "unlock":
-      return { where: {}, data: { hold: null } };
+      return { where: {}, data: { pin: null } };
     case "leave-waiting":
-      return { where: {}, data: { size: null, hold: "waiting" } };
+      return { where: {}, data: { size: null, pin: "waiting" } };
     case "consider":
-      return { where: { hold: "waiting" }, data: { hold: null } };
+      return { where: { pin: "waiting" }, data: { pin: null } };
   }
 }
 
 interface Sending {
   /** Identifies the placing that the sender saw; see `placingName`. */
   readonly saw: string;
-  readonly endsAt: Date;
+  readonly expiresAt: Date;
 }
 
 /**
@@ -98,14 +98,14 @@ interface Sending {
  * @returns how many were invited; 0 where everyone had been already.
  * @throws {AppError} "closed" where the call is closed or not the viewer's to edit; "changed-meanwhile" where the placing is no longer the one that they saw; "no-place" where a size has too few spots left.
  */
-export async function sendPlacing(access: CallAccess, { saw, endsAt }: Sending): Promise<number> {
+export async function sendPlacing(access: CallAccess, { saw, expiresAt }: Sending): Promise<number> {
   return await inTransaction(async (transaction) => {
     await lockOpenCall(transaction, access);
     const placed = placedNow(await placingRows(access, transaction));
     if (placed.length === 0) return 0;
     if (placingName(placed) !== saw) throw new AppError("changed-meanwhile", NOT_SENT);
     const invitations = placed.map(({ applicant, size }) => ({ applicationId: applicant.applicationId, size }));
-    return await inviteApplicants(access, { invitations, endsAt }, transaction);
+    return await inviteApplicants(access, { invitations, expiresAt }, transaction);
   });
 }
 
@@ -115,7 +115,7 @@ const NOT_SENT =
 interface Filling {
   readonly applicationId: string;
   readonly size: string;
-  readonly endsAt: Date;
+  readonly expiresAt: Date;
   /** The person's own dates, because they start later than the others. */
   readonly dates: TesterDates;
   readonly now: Date;
@@ -128,17 +128,17 @@ interface Filling {
  */
 export async function fillFreePlace(
   access: CallAccess,
-  { applicationId, size, endsAt, dates, now }: Filling,
+  { applicationId, size, expiresAt, dates, now }: Filling,
 ): Promise<void> {
   await inTransaction(async (transaction) => {
     await lockOpenCall(transaction, access);
     const rows = await placingRows(access, transaction);
     const applicant = rows.applicants.find((each) => each.applicationId === applicationId);
-    if (applicant === undefined || applicant.word === "no" || sizeOf(applicant, rows.pattern) !== null)
+    if (applicant === undefined || applicant.decision === "no" || sizeOf(applicant, rows.pattern) !== null)
       throw new AppError("changed-meanwhile", NOT_WAITING);
     const standing = placedNow(rows).filter((placed) => placed.size === size).length;
     if (standing >= (ownValue(placesLeft(rows, now), size)?.wanted ?? 0)) throw new AppError("no-place", NOT_FREE);
-    await inviteApplicants(access, { invitations: [{ applicationId, size }], endsAt, dates }, transaction);
+    await inviteApplicants(access, { invitations: [{ applicationId, size }], expiresAt, dates }, transaction);
   });
 }
 

@@ -76,7 +76,7 @@ function testerRow(tester: string, size: string): BoardRow {
 /** The moment at which the next unanswered invitation ends, which frees its place. */
 function nextEnd(testers: readonly PlacedTester[], now: Date): Date | null {
   const ends = testers.flatMap((tester) =>
-    testerState(tester, now) === "invited" && tester.invitationEndsAt !== null ? [tester.invitationEndsAt] : [],
+    testerState(tester, now) === "invited" && tester.invitationExpiresAt !== null ? [tester.invitationExpiresAt] : [],
   );
   return ends.reduce<Date | null>((next, end) => (next === null || end < next ? end : next), null);
 }
@@ -131,7 +131,7 @@ function solvedSide(
   return {
     ...{ ...question, considering, answer, answers: answersOf(answer) },
     waiting: rows.applicants.filter(
-      (applicant) => applicant.word !== "no" && isAsked.has(applicant.code) && !isPlaced.has(applicant),
+      (applicant) => applicant.decision !== "no" && isAsked.has(applicant.code) && !isPlaced.has(applicant),
     ),
   };
 }
@@ -180,9 +180,9 @@ function wouldMove(
 ): StoredSide["wouldMove"] {
   const sizes = answeredSizes(applicants, answer);
   const stands = new Map(placed.map(({ applicant, size }) => [applicant.applicationId, size]));
-  const moves = applicants.flatMap(({ applicationId: application, hold }) => {
+  const moves = applicants.flatMap(({ applicationId: application, pin }) => {
     const [from, to] = [stands.get(application) ?? null, sizes.get(application) ?? null];
-    return from === to || hold !== null ? [] : [{ application, from, to }];
+    return from === to || pin !== null ? [] : [{ application, from, to }];
   });
   return { many: moves.length, first: moves.slice(0, MOST_TOLD) };
 }
@@ -208,9 +208,9 @@ function nearestPeople(
 function crowds({ rows, placed, testers, sizes }: Drawn, waiting: readonly Applicant[]): StoredSide["crowds"] {
   const people = [
     ...testers.map(({ body, size }) => ({ body, size, mark: "invited" as const })),
-    ...placed.map(({ applicant: { body, hold }, size }) => ({
+    ...placed.map(({ applicant: { body, pin }, size }) => ({
       ...{ body, size },
-      mark: hold === "size" ? ("locked" as const) : ("placed" as const),
+      mark: pin === "size" ? ("locked" as const) : ("placed" as const),
     })),
     ...waiting.map(({ body }) => ({ body, size: null, mark: "waiting" as const })),
   ];
@@ -233,10 +233,10 @@ function crowds({ rows, placed, testers, sizes }: Drawn, waiting: readonly Appli
 }
 
 function countWords({ applicants }: PlacingRows): StoredBoard["words"] {
-  const settled = applicants.filter(({ hold }) => hold !== "size");
+  const settled = applicants.filter(({ pin }) => pin !== "size");
   return {
-    none: settled.filter(({ word }) => word === null).length,
-    maybe: settled.filter(({ word }) => word === "maybe").length,
-    no: applicants.filter(({ word }) => word === "no").length,
+    none: settled.filter(({ decision }) => decision === null).length,
+    maybe: settled.filter(({ decision }) => decision === "maybe").length,
+    no: applicants.filter(({ decision }) => decision === "no").length,
   };
 }

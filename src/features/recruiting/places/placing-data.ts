@@ -2,7 +2,7 @@ import "server-only";
 import { z } from "zod";
 import { applicationSchema, measurementsSchema } from "@/features/recruiting/applications/schema";
 import type { CallAccess } from "@/features/calls/access";
-import { openingSchema, testerDatesSchema, type OpeningDocument } from "@/features/recruiting/listing/schema";
+import { listingSchema, testerDatesSchema, type ListingDocument } from "@/features/recruiting/listing/schema";
 import { Prisma } from "@/generated/prisma/client";
 import { database } from "@/server/database";
 import { pageOfList, type PageOfList } from "@/ui/page-number";
@@ -17,14 +17,14 @@ export interface StoredPlacing {
   /** Null until it has been calculated. */
   readonly board: StoredBoard | null;
   /** Null where the call has not been published. */
-  readonly opening: OpeningDocument | null;
+  readonly listing: ListingDocument | null;
 }
 
 const storedSchema = z.object({
   board: z.unknown(),
   made_by: z.string().nullable(),
   is_current: z.boolean(),
-  opening: z.unknown(),
+  listing: z.unknown(),
 });
 
 /** Where clause of a stored placing that is still current. */
@@ -36,20 +36,20 @@ function isCurrentSql(now: Date): Prisma.Sql {
 /** The last calculated placing. */
 export async function storedPlacing({ callId, pattern }: CallAccess, now: Date): Promise<StoredPlacing> {
   const rows = await database().$queryRaw<unknown[]>`
-    SELECT placement.board, placement.made_by, coalesce(${isCurrentSql(now)}, false) AS is_current, opening.document AS opening
+    SELECT placement.board, placement.made_by, coalesce(${isCurrentSql(now)}, false) AS is_current, listing.document AS listing
     FROM call
     JOIN membership ON membership.pattern_id = call.pattern_id AND membership.account_id = ${pattern.accountId}::uuid
     LEFT JOIN placement ON placement.call_id = call.id
-    LEFT JOIN opening ON opening.call_id = call.id AND opening.published_at IS NOT NULL
+    LEFT JOIN listing ON listing.call_id = call.id AND listing.published_at IS NOT NULL
     WHERE call.id = ${callId}::uuid`;
   const [row] = z.array(storedSchema).parse(rows);
-  if (row === undefined) return { status: "updating", board: null, opening: null };
+  if (row === undefined) return { status: "updating", board: null, listing: null };
   // A placing stored by another version is shown only after it is calculated again.
   const board = row.made_by === MADE_BY && row.board !== null ? storedBoardSchema.parse(row.board) : null;
   return {
     board,
     status: !row.is_current ? "updating" : board === null ? "failed" : "current",
-    opening: row.opening === null ? null : openingSchema.parse(row.opening),
+    listing: row.listing === null ? null : listingSchema.parse(row.listing),
   };
 }
 
@@ -68,7 +68,7 @@ interface Asked {
 
 const momentsSchema = z.object({
   invited_at: z.date().nullable(),
-  invitation_ends_at: z.date().nullable(),
+  invitation_expires_at: z.date().nullable(),
   accepted_at: z.date().nullable(),
   declined_at: z.date().nullable(),
   withdrawn_at: z.date().nullable(),
@@ -81,7 +81,7 @@ const personSchema = z.object({
   answer: personAnswerSchema.nullable(),
   application_id: z.string().nullable(),
   number: z.int().nullable(),
-  hold: z.enum(["size", "waiting"]).nullable(),
+  pin: z.enum(["size", "waiting"]).nullable(),
   accepts: applicationSchema.shape.accepts.nullish(),
   prefers: applicationSchema.shape.prefers.nullish(),
   tester_id: z.string().nullable(),
@@ -112,12 +112,12 @@ export async function placingPeople(
       SELECT NULL, id, NULL, NULL, NULL FROM unnest(${testers}::uuid[]) AS id
     )
     SELECT asked.position, asked.size, asked.answer,
-      application.id AS application_id, application.position AS number, application.hold,
+      application.id AS application_id, application.position AS number, application.pin,
       application.document -> 'accepts' AS accepts, application.document -> 'prefers' AS prefers,
       tester.id AS tester_id, tester.code,
       coalesce(application_contact.name, tester_contact.name) AS name,
       coalesce(application_body.measurements, tester_body.measurements) AS body,
-      tester.invited_at, tester.invitation_ends_at, tester.accepted_at, tester.declined_at, tester.withdrawn_at, tester.stopped_at
+      tester.invited_at, tester.invitation_expires_at, tester.accepted_at, tester.declined_at, tester.withdrawn_at, tester.stopped_at
     FROM asked
     LEFT JOIN application ON application.id = asked.application_id AND application.call_id = ${callId}::uuid AND application.withdrawn_at IS NULL
     LEFT JOIN application_contact ON application_contact.application_id = application.id
@@ -142,7 +142,7 @@ export interface InvitedTester {
   readonly name: string;
   readonly size: string;
   readonly state: TesterState;
-  readonly endsAt: Date | null;
+  readonly expiresAt: Date | null;
   readonly timeZone: string | null;
   /** Days of their own; null: the call's. */
   readonly dates: z.infer<typeof testerDatesSchema> | null;
@@ -170,7 +170,7 @@ export async function invitedPage(
     WITH invited AS (
       SELECT tester.id, tester.position,
         accepted_at IS NULL AND declined_at IS NULL AND withdrawn_at IS NULL AND stopped_at IS NULL
-          AND (invitation_ends_at IS NULL OR invitation_ends_at > ${now}) AS is_awaited
+          AND (invitation_expires_at IS NULL OR invitation_expires_at > ${now}) AS is_awaited
       FROM tester
       JOIN call ON call.id = tester.call_id
       JOIN membership ON membership.pattern_id = call.pattern_id AND membership.account_id = ${pattern.accountId}::uuid
@@ -183,7 +183,7 @@ export async function invitedPage(
                    (SELECT greatest(many - 1, 0) / ${INVITATIONS_A_PAGE} * ${INVITATIONS_A_PAGE} FROM counted))
     )
     SELECT many, tester.id, link_version, coalesce(tester_contact.name, code) AS name, size, time_zone, dates,
-      invited_at, invitation_ends_at, accepted_at, declined_at, withdrawn_at, stopped_at
+      invited_at, invitation_expires_at, accepted_at, declined_at, withdrawn_at, stopped_at
     FROM shown
     CROSS JOIN counted
     JOIN tester ON tester.id = shown.id
@@ -194,7 +194,7 @@ export async function invitedPage(
     ...pageOfList(page, rows[0]?.many ?? 0, INVITATIONS_A_PAGE),
     invited: rows.map(({ id, link_version, name, size, time_zone, dates, ...row }) => ({
       ...{ testerId: id, linkVersion: link_version, name, size, dates, timeZone: time_zone },
-      ...{ endsAt: row.invitation_ends_at, state: testerState(momentsOf(row), now) },
+      ...{ expiresAt: row.invitation_expires_at, state: testerState(momentsOf(row), now) },
     })),
   };
 }
@@ -206,7 +206,7 @@ export function stateOf(person: PlacingPerson, now: Date): TesterState | null {
 
 function momentsOf(row: z.infer<typeof momentsSchema>) {
   return {
-    ...{ invitedAt: row.invited_at, invitationEndsAt: row.invitation_ends_at, acceptedAt: row.accepted_at },
+    ...{ invitedAt: row.invited_at, invitationExpiresAt: row.invitation_expires_at, acceptedAt: row.accepted_at },
     ...{ declinedAt: row.declined_at, withdrawnAt: row.withdrawn_at, stoppedAt: row.stopped_at },
   };
 }

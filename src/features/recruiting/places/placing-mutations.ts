@@ -1,7 +1,7 @@
 import "server-only";
 import { unsafeOwnerAccess, type CallAccess } from "@/features/calls/access";
 import { database } from "@/server/database";
-import { isDatabaseAway } from "@/server/database-unavailable";
+import { isDatabaseUnavailable } from "@/server/database-unavailable";
 import { log } from "@/server/log";
 import { inTransaction, type Connection } from "@/server/transaction";
 import { placingRows } from "./data";
@@ -40,7 +40,7 @@ export async function calculatePlacing(access: CallAccess): Promise<void> {
   try {
     await attempt(async (transaction) => placingBoard(await placingRows(access, transaction), new Date()));
   } catch (error) {
-    if (isDatabaseAway(error)) throw error;
+    if (isDatabaseUnavailable(error)) throw error;
     log.error({ callId, reason: error instanceof Error ? error.message : "unknown" }, "a placing cannot be calculated");
     await attempt(() => Promise.resolve(null));
   }

@@ -16,7 +16,7 @@ export interface Placed {
 export function placedNow({ pattern, applicants }: Pick<PlacingRows, "pattern" | "applicants">): readonly Placed[] {
   return pattern.sizes.flatMap(({ id: size }) =>
     applicants
-      .filter((applicant) => applicant.word !== "no" && sizeOf(applicant, pattern) === size)
+      .filter((applicant) => applicant.decision !== "no" && sizeOf(applicant, pattern) === size)
       .map((applicant) => ({ applicant, size })),
   );
 }
@@ -43,6 +43,8 @@ export function answeredSizes(
 
 /** If someone with a maybe has a size, those with a maybe are considered until the designer chooses otherwise. */
 export function usualConsidering({ applicants }: Pick<PlacingRows, "applicants">): Considering {
-  const isMaybePlaced = applicants.some(({ word, size, hold }) => word === "maybe" && size !== null && hold === null);
+  const isMaybePlaced = applicants.some(
+    ({ decision, size, pin }) => decision === "maybe" && size !== null && pin === null,
+  );
   return isMaybePlaced ? "maybe" : "yes";
 }

@@ -10,7 +10,7 @@ import { inputOf } from "./proposals";
 /** A cause as found, by whichever engine version. */
 type FoundCause = DeepReadonly<EvidenceCauses[number]>;
 
-export interface TakenWords {
+export interface AcceptedCopy {
   /** What was found, with its uncertainty; for a rival, the cause that it replaces. */
   readonly found: string;
   /** What is changed. */
@@ -22,10 +22,10 @@ export interface TakenWords {
  *
  * @param pattern the revision that the analysis was of.
  */
-export function takenWords(
+export function acceptedCopy(
   take: readonly AcceptedProposal[],
   { causes, pattern, unit }: { causes: readonly FoundCause[]; pattern: PatternDocument; unit: LengthUnit },
-): TakenWords[] {
+): AcceptedCopy[] {
   return take.map((taken) => {
     const input = inputOf(taken);
     const cause = causes.find((named) => sameInput(inputOf(named), input));
@@ -49,8 +49,11 @@ function foundWords(
 }
 
 /** How reports are read once an error in the instructions is known; "" where there is none. */
-export function misworkedWords(misworked: readonly InstructionError[], { sizes, counts }: PatternDocument): string {
-  return misworked
+export function instructionErrorCopy(
+  instructionErrors: readonly InstructionError[],
+  { sizes, counts }: PatternDocument,
+): string {
+  return instructionErrors
     .map(({ count, size, amount }) => {
       const label = counts.find(({ id }) => id === count)?.label ?? count;
       const of = sizes.find(({ id }) => id === size)?.label ?? size;
@@ -63,7 +66,7 @@ export function misworkedWords(misworked: readonly InstructionError[], { sizes, 
 const MAX_REASON_LENGTH = 1_000;
 
 /** A suggested reason: what was found and what is changed. */
-export function proposedReason(words: readonly TakenWords[]): string {
+export function proposedReason(words: readonly AcceptedCopy[]): string {
   const text = words.map(({ found, done }) => `${found} ${done}`).join(" ");
   return text.length <= MAX_REASON_LENGTH ? text : `${text.slice(0, MAX_REASON_LENGTH - 1)}…`;
 }

@@ -1,7 +1,7 @@
-import type { TakenWords } from "./accepted-copy";
+import type { AcceptedCopy } from "./accepted-copy";
 
 /** What was found, and what was accepted. */
-export function TakenList({ taken }: { readonly taken: readonly TakenWords[] }) {
+export function AcceptedList({ taken }: { readonly taken: readonly AcceptedCopy[] }) {
   return (
     <ol className="grid gap-3">
       {taken.map(({ found, done }) => (

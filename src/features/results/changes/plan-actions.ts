@@ -8,7 +8,7 @@ import { correctedNumbers, reasonSchema, typedSchema } from "@/features/patterns
 import { viewerAction, type Failure } from "@/server/action";
 import { AppError } from "@/server/errors";
 import { lastTexts, parseForm, readForm } from "@/server/read-form";
-import { submissionKey } from "@/server/idempotency-key";
+import { idempotencyKey } from "@/server/idempotency-key";
 import { chosenIn, readChosen } from "./chosen";
 import { requestPlan, savePlan } from "./plan-mutations";
 
@@ -31,7 +31,7 @@ export const planChanges = viewerAction(
     const { planId } = await requestPlan(access, {
       request: { kind: "proposals", take: [...take] },
       baseNumber,
-      submissionKey: submissionKey(key, canonicalJson(take)),
+      idempotencyKey: idempotencyKey(key, canonicalJson(take)),
     });
     redirect(`/calls/${callId}/changes/${planId}`);
   },
@@ -57,7 +57,7 @@ export const planCorrection = viewerAction(
     const request = { kind: "correction", ...cell, typed, unit: viewer.unit, reason } as const;
     const { planId } = await requestPlan(access, {
       ...{ request, baseNumber },
-      submissionKey: submissionKey(key, canonicalJson(request)),
+      idempotencyKey: idempotencyKey(key, canonicalJson(request)),
     });
     redirect(`/calls/${callId}/correct?plan=${planId}#changes`);
   },

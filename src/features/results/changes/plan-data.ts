@@ -4,7 +4,7 @@ import { differencesSchema, type Differences } from "@/engine/results";
 import { causeShape, rivalShape } from "@/engine/gaps";
 import { acceptedProposalSchema, type AcceptedProposal } from "@/engine/revision";
 import { callScope, type CallAccess } from "@/features/calls/access";
-import { misworkedSchema, type Misworked } from "@/features/calls/schema";
+import { instructionErrorsSchema, type InstructionErrors } from "@/features/calls/schema";
 import { patternScope, type PatternAccess } from "@/features/patterns/access";
 import { database } from "@/server/database";
 import { AppError } from "@/server/errors";
@@ -67,7 +67,7 @@ export interface Evidence {
   /** How many testers had reported. */
   readonly testers: number;
   /** Errors in the instructions: counts that testers worked without knowing, and which are added to their reports since. */
-  readonly misworked: Misworked;
+  readonly instructionErrors: InstructionErrors;
   /** Null where the call is gone. */
   readonly call: { readonly callId: string; readonly title: string } | null;
 }
@@ -76,7 +76,7 @@ export interface Evidence {
 export async function revisionEvidence(access: PatternAccess, number: number): Promise<Evidence | null> {
   const row = await database().revisionEvidence.findFirst({
     where: { revision: { number, pattern: patternScope(access) } },
-    select: { take: true, analysis: true, misworked: true, call: { select: { id: true, title: true } } },
+    select: { take: true, analysis: true, instructionErrors: true, call: { select: { id: true, title: true } } },
   });
   if (row === null) return null;
   const { causes, testers, testersBySize = [] } = evidenceSchema.parse(JSON.parse(row.analysis));
@@ -84,7 +84,7 @@ export async function revisionEvidence(access: PatternAccess, number: number): P
     take: z.array(acceptedProposalSchema).parse(row.take),
     causes,
     testers: testers?.length ?? testersBySize.reduce((sum, count) => sum + count, 0),
-    misworked: misworkedSchema.parse(row.misworked),
+    instructionErrors: instructionErrorsSchema.parse(row.instructionErrors),
     call: row.call && { callId: row.call.id, title: row.call.title },
   };
 }

@@ -10,7 +10,7 @@ import { patternEditScope, patternScope } from "@/features/patterns/access";
 import { latestRevision } from "@/features/patterns/data";
 import { saveRevision } from "@/features/patterns/mutations";
 import { database } from "@/server/database";
-import { isDatabaseAway } from "@/server/database-unavailable";
+import { isDatabaseUnavailable } from "@/server/database-unavailable";
 import { AppError } from "@/server/errors";
 import { log } from "@/server/log";
 import { TaskInterrupted, type RunTask } from "@/server/run-task";
@@ -21,7 +21,7 @@ interface NewPlan {
   readonly request: PlanRequest;
   /** The revision that the designer saw. */
   readonly baseNumber: number;
-  readonly submissionKey: string;
+  readonly idempotencyKey: string;
 }
 
 /**
@@ -32,12 +32,12 @@ interface NewPlan {
  */
 export async function requestPlan(
   access: CallAccess,
-  { request, baseNumber, submissionKey }: NewPlan,
+  { request, baseNumber, idempotencyKey }: NewPlan,
 ): Promise<{ planId: string }> {
   return await inTransaction(async (transaction) => {
     const { number } = await latestRevision(access.pattern, transaction);
     if (number !== baseNumber) throw new AppError("changed-meanwhile");
-    const sent = await transaction.plan.findFirst({ where: { submissionKey, call: callEditScope(access) } });
+    const sent = await transaction.plan.findFirst({ where: { idempotencyKey, call: callEditScope(access) } });
     if (sent !== null) return { planId: sent.id };
     const analysis = await transaction.analysis.findFirst({
       where: { call: callScope(access), status: "done" },
@@ -50,13 +50,13 @@ export async function requestPlan(
       data: {
         plans: {
           create: {
-            ...{ request, baseNumber, submissionKey, accountId: access.pattern.accountId },
+            ...{ request, baseNumber, idempotencyKey, accountId: access.pattern.accountId },
             ...{ callVersion: analysis.callVersion, engineVersion: analysis.engineVersion },
             differences: analysis.differences,
           },
         },
       },
-      select: { plans: { where: { submissionKey }, select: { id: true } } },
+      select: { plans: { where: { idempotencyKey }, select: { id: true } } },
     });
     const [made] = plans;
     if (made === undefined) throw new Error("a plan was made and is not there");
@@ -97,7 +97,7 @@ export async function savePlan(
             take: request.take.map((taken) => ({ ...taken })),
             analysis: JSON.stringify(row.differences),
             plan: row.output,
-            misworked: output.misworked.map((wrong) => ({ ...wrong })),
+            instructionErrors: output.instructionErrors.map((wrong) => ({ ...wrong })),
           },
         },
       },
@@ -144,7 +144,7 @@ async function outcomeOf(access: CallAccess, { plan, run }: PlanToRun): Promise<
     const task = taskOf(request, { call, differences: differencesSchema.parse(plan.differences) });
     return typeof task === "string" ? task : ((await run(task)) ?? status("stopped"));
   } catch (error) {
-    if (isDatabaseAway(error) || error instanceof TaskInterrupted) throw error;
+    if (isDatabaseUnavailable(error) || error instanceof TaskInterrupted) throw error;
     log.error({ reason: error instanceof Error ? error.message : "unknown" }, "a plan failed");
     return status("failed");
   }

@@ -4,17 +4,17 @@ import type { LengthUnit } from "@/engine/units";
 import { callPageHref } from "@/features/calls/call-pages";
 import { ButtonLink } from "@/ui/button";
 import { Notice } from "@/ui/notice";
-import { SaidList } from "@/ui/message-list";
+import { MessageList } from "@/ui/message-list";
 import { Section } from "@/ui/section";
 import type { LoadedPlan } from "../loaders";
 import { planOutcome, type RevisedPlan } from "./plan-outcome";
 import { expectedWords, missedWords, summaryWords } from "./plan-copy";
-import { misworkedWords, proposedReason, takenWords } from "./accepted-copy";
+import { instructionErrorCopy, proposedReason, acceptedCopy } from "./accepted-copy";
 import { ChangedNumbers } from "./changed-numbers";
 import { ExpectedMatrix } from "./expected-matrix";
 import { ReplayedReports } from "./replayed-reports";
 import { SavePlan } from "./save-plan";
-import { TakenList } from "./accepted-list";
+import { AcceptedList } from "./accepted-list";
 
 /** A rule of the pattern that its new numbers break. */
 export interface Warning {
@@ -42,7 +42,7 @@ export function PlanOutcomeView(props: PlanOutcomeViewProps) {
   const { plan, base } = loaded;
   const { cells, causes } = plan.differences;
   const outcome = planOutcome({ before: base.document, cellsBefore: cells, take, plan: revised });
-  const taken = takenWords(take, { causes, pattern: base.document, unit });
+  const taken = acceptedCopy(take, { causes, pattern: base.document, unit });
   const missed = missedWords(outcome.rows, unit);
   return (
     <>
@@ -62,13 +62,13 @@ export function PlanOutcomeView(props: PlanOutcomeViewProps) {
           </ButtonLink>
         }
       >
-        <TakenList taken={taken} />
+        <AcceptedList taken={taken} />
       </Section>
       <Section title="What changes in the pattern">
         <ChangedNumbers outcome={outcome} sizes={revised.pattern.sizes} unit={unit} changes={changes} />
         {warnings.length === 0 ? null : (
           <div className="mt-5">
-            <SaidList
+            <MessageList
               id="warnings"
               tone="problem"
               title="The new numbers break rules of your pattern"
@@ -91,7 +91,11 @@ export function PlanOutcomeView(props: PlanOutcomeViewProps) {
         )}
         <ExpectedMatrix rows={outcome.rows} sizes={revised.pattern.sizes} unit={unit} />
       </Section>
-      <ReplayedReports rows={outcome.rows} unit={unit} readingNote={misworkedWords(revised.misworked, base.document)} />
+      <ReplayedReports
+        rows={outcome.rows}
+        unit={unit}
+        readingNote={instructionErrorCopy(revised.instructionErrors, base.document)}
+      />
       <div id="save" className="scroll-mt-6">
         <Saving {...props} reason={proposedReason(taken)} />
       </div>

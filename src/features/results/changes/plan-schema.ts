@@ -2,7 +2,7 @@ import { z } from "zod";
 import { cellSchema, gapsOutputSchema } from "@/engine/gaps";
 import { idSchema, parseStoredPattern, type PatternDocument } from "@/engine/pattern";
 import { acceptedProposalSchema, type Expectation } from "@/engine/revision";
-import { misworkedSchema } from "@/features/calls/schema";
+import { instructionErrorsSchema } from "@/features/calls/schema";
 
 const patternSchema = z.unknown().transform((value, context): PatternDocument => {
   const parsed = parseStoredPattern(value);
@@ -59,7 +59,7 @@ const planOutputSchema = z.discriminatedUnion("status", [
     after: z.array(
       z.strictObject({ size: z.string(), measurement: z.string(), expectedCm: z.number(), gapCm: z.number() }),
     ),
-    misworked: misworkedSchema,
+    instructionErrors: instructionErrorsSchema,
     /** The differences of the same reports from the revised pattern. */
     replayed: gapsOutputSchema,
   }),

@@ -4,8 +4,8 @@ import type { LengthUnit } from "@/engine/units";
 import { callPageHref } from "@/features/calls/call-pages";
 import { Section } from "@/ui/section";
 import type { Evidence } from "./plan-data";
-import { misworkedWords, takenWords } from "./accepted-copy";
-import { TakenList } from "./accepted-list";
+import { instructionErrorCopy, acceptedCopy } from "./accepted-copy";
+import { AcceptedList } from "./accepted-list";
 
 interface RevisionEvidenceProps {
   readonly evidence: Evidence;
@@ -16,7 +16,7 @@ interface RevisionEvidenceProps {
 
 /** The evidence for a revision: what the test had shown when it was saved. */
 export function RevisionEvidence({ evidence, before, unit }: RevisionEvidenceProps) {
-  const { take, causes, testers, misworked, call } = evidence;
+  const { take, causes, testers, instructionErrors, call } = evidence;
   return (
     <Section
       title="Evidence"
@@ -34,8 +34,10 @@ export function RevisionEvidence({ evidence, before, unit }: RevisionEvidencePro
         </>
       }
     >
-      {misworked.length === 0 ? null : <p className="mb-4 max-w-3xl">{misworkedWords(misworked, before)}</p>}
-      <TakenList taken={takenWords(take, { causes, pattern: before, unit })} />
+      {instructionErrors.length === 0 ? null : (
+        <p className="mb-4 max-w-3xl">{instructionErrorCopy(instructionErrors, before)}</p>
+      )}
+      <AcceptedList taken={acceptedCopy(take, { causes, pattern: before, unit })} />
     </Section>
   );
 }

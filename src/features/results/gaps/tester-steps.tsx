@@ -5,7 +5,7 @@ import type { CellReading } from "./cell-detail";
 import { deciderWords } from "../mistakes/decision-copy";
 import { driftWords } from "./drift-copy";
 import type { ShownStep } from "./shown-steps";
-import { slipWords } from "../mistakes/entry-error-copy";
+import { entryErrorSentence } from "../mistakes/entry-error-copy";
 import { placeSteps, type StepScale } from "./step-scale";
 import { DecideButtons } from "../mistakes/decide-buttons";
 import { StepPicture } from "./step-picture";
@@ -39,7 +39,7 @@ export function TesterSteps({ decidesIn, name, reading, steps, scale, unit }: Te
       <h4 className="font-semibold [overflow-wrap:anywhere]">{title}</h4>
       <p className="numbers mb-2 text-sm text-soft">{explained(steps, unit)}</p>
       {standing === null ? null : <p className="mb-2 text-sm font-semibold">{standing}</p>}
-      {suspect ? <p className="mb-2 text-sm font-semibold">{slipWords(suspect, unit)}</p> : null}
+      {suspect ? <p className="mb-2 text-sm font-semibold">{entryErrorSentence(suspect, unit)}</p> : null}
       {drift === null ? null : <p className="numbers mb-2 text-sm text-soft">{drift}</p>}
       <StepPicture
         {...placeSteps(steps, scale)}

@@ -4,7 +4,7 @@ import type { LengthUnit } from "@/engine/units";
 import { callPageHref } from "@/features/calls/call-pages";
 import type { Results } from "../loaders";
 import type { PageParts } from "../schema";
-import { suspectSentence } from "../mistakes/outlier-copy";
+import { outlierSentence } from "../mistakes/outlier-copy";
 
 /** The rest are on the page of possible mistakes, where each can be included again. */
 const MOST_TOLD = 30;
@@ -44,7 +44,7 @@ export function MethodAside({ callId, results, names, unit }: MethodAsideProps) 
         <ul className="list-disc space-y-1 pl-5">
           {suspects.slice(0, MOST_TOLD).map((suspect: Outlier, index) => (
             <li key={index} className="numbers max-w-3xl wrap-anywhere">
-              {suspectSentence(suspect, { pattern: results.pattern, names }, unit)}
+              {outlierSentence(suspect, { pattern: results.pattern, names }, unit)}
             </li>
           ))}
         </ul>

@@ -16,12 +16,12 @@ const SLIPS: Readonly<Record<EntryError, string>> = {
 };
 
 /** An entry error in a few words: `ridges counted as rows`. */
-export function slipName(slip: EntryError): string {
+export function entryErrorName(slip: EntryError): string {
   return SLIPS[slip];
 }
 
 /** What a flagged reading looks like, and what it would be without the error. */
-export function slipWords({ slip, wouldBe }: Outlier, unit: LengthUnit): string {
+export function entryErrorSentence({ slip, wouldBe }: Outlier, unit: LengthUnit): string {
   if (slip === null) return "Far from what is expected, and no common mistake explains it.";
   const instead = wouldBe === null ? "" : `; it would be ${formatLength(wouldBe, unit)}`;
   return `Looks like ${SLIPS[slip]}${instead}.`;

@@ -3,7 +3,7 @@ import type { FlaggedItem } from "@/engine/results";
 import type { LengthUnit } from "@/engine/units";
 import { formatLength } from "@/ui/format-length";
 import { deciderWords, type MadeDecision } from "./decision-copy";
-import { slipWords } from "./entry-error-copy";
+import { entryErrorSentence } from "./entry-error-copy";
 
 /** `B Bust around: 54 cm`: what an item is, as it was reported. */
 export function itemWords(
@@ -39,6 +39,6 @@ export function standingWords(
 /** Why the engine flagged it; weights have their own unit. */
 export function doubtWords({ suspect, part }: Pick<FlaggedItem, "suspect" | "part">, unit: LengthUnit): string {
   if (suspect === null) return "Nothing unusual found.";
-  if (part === "readings") return slipWords(suspect, unit);
-  return slipWords({ ...suspect, wouldBe: null }, unit);
+  if (part === "readings") return entryErrorSentence(suspect, unit);
+  return entryErrorSentence({ ...suspect, wouldBe: null }, unit);
 }

@@ -14,7 +14,7 @@ interface DoubtfulContext {
 }
 
 /** The possible mistakes as a table for a spreadsheet. */
-export function doubtfulCsv(
+export function mistakesCsv(
   items: readonly FlaggedItem[],
   { pattern, names, decisions, unit }: DoubtfulContext,
 ): string {

@@ -6,7 +6,7 @@ import { TABLE, TABLE_HEAD, TABLE_ROW, TableFrame } from "@/ui/table-frame";
 import { DecideButtons } from "./decide-buttons";
 
 /** A flagged item in words. */
-export interface DoubtfulRow extends Pick<FlaggedItem, "tester" | "part" | "position" | "counts"> {
+export interface MistakesRow extends Pick<FlaggedItem, "tester" | "part" | "position" | "counts"> {
   readonly name: string;
   /** The size's label. */
   readonly size: string;
@@ -17,13 +17,13 @@ export interface DoubtfulRow extends Pick<FlaggedItem, "tester" | "part" | "posi
 }
 
 interface DoubtfulTableProps {
-  readonly rows: readonly DoubtfulRow[];
+  readonly rows: readonly MistakesRow[];
   /** The call in which the viewer may decide; null for those who may only view. */
   readonly decidesIn: string | null;
 }
 
 /** A row per number, stacked on a phone. A client component, so that the rows are sent only once. */
-export function DoubtfulTable({ rows, decidesIn }: DoubtfulTableProps) {
+export function MistakesTable({ rows, decidesIn }: DoubtfulTableProps) {
   return (
     <TableFrame label="Possible mistakes">
       <table className={`${TABLE} doubtful-table numbers`}>

@@ -7,9 +7,9 @@ import { Paging } from "@/ui/paging";
 import { Section } from "@/ui/section";
 import { madeDecision, type MadeDecisions } from "./decision-copy";
 import { doubtWords, itemWords, standingWords } from "./mistakes-copy";
-import { DoubtfulTable, type DoubtfulRow } from "./mistakes-table";
+import { MistakesTable, type MistakesRow } from "./mistakes-table";
 
-interface DoubtfulViewProps {
+interface MistakesViewProps {
   readonly pattern: PatternDocument;
   /** Those on this page. */
   readonly items: readonly FlaggedItem[];
@@ -25,7 +25,7 @@ interface DoubtfulViewProps {
 }
 
 /** Every flagged reading, swatch and weight: what looks wrong, its status, and a way to change that. */
-export function DoubtfulView({ items, all, list, callId, mayEdit, ...row }: DoubtfulViewProps) {
+export function MistakesView({ items, all, list, callId, mayEdit, ...row }: MistakesViewProps) {
   if (all === 0)
     return (
       <EmptyState title="No possible mistakes">
@@ -42,7 +42,7 @@ export function DoubtfulView({ items, all, list, callId, mayEdit, ...row }: Doub
         </a>
       }
     >
-      <DoubtfulTable rows={items.map((item) => rowOf(item, row))} decidesIn={mayEdit ? callId : null} />
+      <MistakesTable rows={items.map((item) => rowOf(item, row))} decidesIn={mayEdit ? callId : null} />
       <Paging
         label="Pages of possible mistakes"
         page={list.page}
@@ -55,8 +55,8 @@ export function DoubtfulView({ items, all, list, callId, mayEdit, ...row }: Doub
 
 function rowOf(
   item: FlaggedItem,
-  { pattern, names, decisions, unit }: Pick<DoubtfulViewProps, "pattern" | "names" | "decisions" | "unit">,
-): DoubtfulRow {
+  { pattern, names, decisions, unit }: Pick<MistakesViewProps, "pattern" | "names" | "decisions" | "unit">,
+): MistakesRow {
   const { tester, part, position, counts, decision } = item;
   return {
     ...{ tester, part, position, counts, decision },

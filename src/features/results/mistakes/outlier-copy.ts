@@ -2,10 +2,10 @@ import type { Outlier } from "@/engine/gaps";
 import type { PatternDocument } from "@/engine/pattern";
 import type { LengthUnit } from "@/engine/units";
 import { formatLength } from "@/ui/format-length";
-import { slipName } from "./entry-error-copy";
+import { entryErrorName } from "./entry-error-copy";
 
 /** Who reported what, what it looks like, and whether it counts: `Ilse, B Width: 20.0 cm looks like …`. */
-export function suspectSentence(
+export function outlierSentence(
   suspect: Outlier,
   { pattern, names }: { pattern: PatternDocument; names: ReadonlyMap<string, string> },
   unit: LengthUnit,
@@ -25,7 +25,7 @@ export function suspectSentence(
 /** `6.7 g looks like ounces entered as grams, and would be 190 g. It does not count.` */
 export function looksWords({ value, slip, wouldBe, setAside }: Outlier, format: (value: number) => string): string {
   const instead = wouldBe === null ? "" : `, and would be ${format(wouldBe)}`;
-  const looks = slip === null ? "is far from what is expected" : `looks like ${slipName(slip)}${instead}`;
+  const looks = slip === null ? "is far from what is expected" : `looks like ${entryErrorName(slip)}${instead}`;
   return `${format(value)} ${looks}. ${setAside ? "It does not count." : "It counts."}`;
 }
 

@@ -82,7 +82,7 @@ export function withoutWords({ without: { names, all } }: FabricSwatches): strin
 }
 
 /** How a swatch was taken: `washed`, `not washed, on the garment`. */
-export function takenWords({ washed, onGarment }: SwatchRow): string {
+export function acceptedCopy({ washed, onGarment }: SwatchRow): string {
   return `${washed ? "washed" : "not washed"}${onGarment ? ", on the garment" : ""}`;
 }
 

@@ -11,7 +11,7 @@ import { Sheet } from "@/ui/sheet";
 import { DotShape, type DotMark } from "@/ui/strip-dots";
 import type { StripFrame } from "@/ui/value-strip";
 import { rowsWord, toolWords } from "../craft-copy";
-import { slipName } from "../mistakes/entry-error-copy";
+import { entryErrorName } from "../mistakes/entry-error-copy";
 import { countsHere, type FabricSwatches, type StatedGauge, type SwatchRow } from "./swatch-view";
 import {
   countedWord,
@@ -20,7 +20,7 @@ import {
   gaugeVerdict,
   otherToolWords,
   spreadWords,
-  takenWords,
+  acceptedCopy,
   withoutWords,
 } from "./swatch-copy";
 import { SwatchTable, type ListedSwatch } from "./swatch-table";
@@ -146,9 +146,14 @@ function heads({ fabric }: FabricSwatches, { craft, unit }: Pick<SwatchesViewPro
 }
 
 function listed(row: SwatchRow, craft: SwatchesViewProps["craft"]): ListedSwatch {
-  const slip = row.suspect?.slip ? `; looks like ${slipName(row.suspect.slip)}` : "";
+  const slip = row.suspect?.slip ? `; looks like ${entryErrorName(row.suspect.slip)}` : "";
   return {
-    ...{ tester: row.name, size: row.size, taken: takenWords(row), countsFor: `${countsForWords(row, craft)}${slip}` },
+    ...{
+      tester: row.name,
+      size: row.size,
+      taken: acceptedCopy(row),
+      countsFor: `${countsForWords(row, craft)}${slip}`,
+    },
     ...{ stitches: row.stitches.toFixed(1), rows: row.rows.toFixed(1), toolMm: Number(row.toolMm.toFixed(2)) },
   };
 }

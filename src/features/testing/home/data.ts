@@ -1,6 +1,6 @@
 import "server-only";
 import { callDates, type CallDates } from "@/features/recruiting/listing/data";
-import { openingSchema, testerDatesSchema, type TesterDates } from "@/features/recruiting/listing/schema";
+import { listingSchema, testerDatesSchema, type TesterDates } from "@/features/recruiting/listing/schema";
 import { database } from "@/server/database";
 import { AppError } from "@/server/errors";
 import { testerScope, type TesterAccess } from "./access";
@@ -40,7 +40,7 @@ export interface TesterRead {
     readonly title: string;
     readonly status: "open" | "closed";
     readonly designerName: string;
-    readonly invented: boolean;
+    readonly isDemo: boolean;
   };
 }
 
@@ -57,17 +57,17 @@ export async function readTester(access: TesterAccess): Promise<TesterRead> {
     email: contact?.email ?? null,
     size: row.size,
     ...{ unit, terms },
-    ...testerTime(row, callTime(call.opening)),
+    ...testerTime(row, callTime(call.listing)),
     stoppedAt: row.stoppedAt,
     hasAccount: accountId !== null,
-    milestone: milestone ? { status: milestone.word, note: milestone.note, at: milestone.createdAt } : null,
+    milestone: milestone ? { status: milestone.status, note: milestone.note, at: milestone.createdAt } : null,
     revisionNumber: row.revision.number,
     call: {
       callId: call.id,
       title: call.title,
       status: call.status,
       designerName: call.pattern.memberships[0]?.account.name ?? "",
-      invented: call.pattern.invented,
+      isDemo: call.pattern.isDemo,
     },
   };
 }
@@ -78,15 +78,15 @@ export interface CallTime {
   readonly dates: CallDates<TesterDates> | null;
 }
 
-interface OpeningRow {
+interface ListingRow {
   readonly document: unknown;
   readonly publishedAt: Date | null;
 }
 
-/** @param opening the call's, as `openingDays` reads it. */
-export function callTime(opening: OpeningRow | null | undefined): CallTime {
-  if (opening?.publishedAt == null) return { timeZone: NO_ZONE, dates: null };
-  const { timeZone, dates } = openingSchema.parse(opening.document);
+/** @param listing the call's, as `listingDays` reads it. */
+export function callTime(listing: ListingRow | null | undefined): CallTime {
+  if (listing?.publishedAt == null) return { timeZone: NO_ZONE, dates: null };
+  const { timeZone, dates } = listingSchema.parse(listing.document);
   return { timeZone, dates: callDates(dates, timeZone) };
 }
 
@@ -100,7 +100,7 @@ export function testerTime(
 }
 
 /** The columns of a call that its testers' dates need. */
-export const openingDays = { select: { document: true, publishedAt: true } } as const;
+export const listingDays = { select: { document: true, publishedAt: true } } as const;
 
 /** The pattern's owner, whom testers know as the designer. */
 export const designerOfPattern = {
@@ -127,8 +127,8 @@ const OWN = {
       id: true,
       title: true,
       status: true,
-      opening: openingDays,
-      pattern: { select: { invented: true, memberships: designerOfPattern } },
+      listing: listingDays,
+      pattern: { select: { isDemo: true, memberships: designerOfPattern } },
     },
   },
 } as const;

@@ -57,7 +57,7 @@ async function keepNumbersAlone(transaction: Connection, testerId: string): Prom
     data: {
       ...{ testerId, version: newest.version, revisionId: newest.revisionId, createdAt: newest.createdAt },
       document: { ...report, ...(mute === undefined ? {} : { fit: mute }) },
-      submissionKey: randomUUID(),
+      idempotencyKey: randomUUID(),
       decisions: { create: newest.decisions },
     },
   });

@@ -37,12 +37,12 @@ function ownAction(run: (access: TesterAccess, sent: Sent) => Promise<void>) {
 /** One tap: on track, behind or stuck. */
 export const tapMilestone = ownAction(async (access, { note, key, status: tapped }) => {
   const status = tappedStatusSchema.parse(tapped);
-  await storeMilestone(access, { status, note: milestoneNoteSchema.parse(note), submissionKey: key });
+  await storeMilestone(access, { status, note: milestoneNoteSchema.parse(note), idempotencyKey: key });
 });
 
 /** Stops the test. */
 export const stop = ownAction(async (access, { note, key }) => {
-  await stopTest(access, { note: milestoneNoteSchema.parse(note), submissionKey: key });
+  await stopTest(access, { note: milestoneNoteSchema.parse(note), idempotencyKey: key });
 });
 
 /** Continues after stopping. */

@@ -10,13 +10,13 @@ interface NewMilestone {
   readonly status: TappedStatus;
   readonly note: string;
   /** Made once for each page view; the same key again stores nothing. */
-  readonly submissionKey: string;
+  readonly idempotencyKey: string;
 }
 
 /** Stores a tester's progress update. @throws {AppError} "closed" if the call is closed or the tester has stopped. */
 export async function storeMilestone(
   access: TesterAccess,
-  { status, note, submissionKey }: NewMilestone,
+  { status, note, idempotencyKey }: NewMilestone,
 ): Promise<void> {
   const { testerId } = access;
   await inTransaction(async (transaction) => {
@@ -26,7 +26,7 @@ export async function storeMilestone(
     });
     if (count === 0) throw new AppError("closed", OVER);
     await transaction.milestone.createMany({
-      data: [{ testerId, word: status, note, submissionKey }],
+      data: [{ testerId, status, note, idempotencyKey }],
       skipDuplicates: true,
     });
   });
@@ -34,7 +34,7 @@ export async function storeMilestone(
 
 interface Stop {
   readonly note: string;
-  readonly submissionKey: string;
+  readonly idempotencyKey: string;
 }
 
 /**
@@ -42,7 +42,7 @@ interface Stop {
  *
  * @throws {AppError} "closed" if the call is closed.
  */
-export async function stopTest(access: TesterAccess, { note, submissionKey }: Stop): Promise<void> {
+export async function stopTest(access: TesterAccess, { note, idempotencyKey }: Stop): Promise<void> {
   const { testerId } = access;
   await inTransaction(async (transaction) => {
     await lockOwnCall(transaction, access);
@@ -51,7 +51,7 @@ export async function stopTest(access: TesterAccess, { note, submissionKey }: St
       data: { stoppedAt: new Date() },
     });
     if (count === 0) return;
-    const data = [{ testerId, word: "stop" as const, note, submissionKey }];
+    const data = [{ testerId, status: "stop" as const, note, idempotencyKey }];
     await transaction.milestone.createMany({ data, skipDuplicates: true });
   });
 }
@@ -61,7 +61,7 @@ export async function stopTest(access: TesterAccess, { note, submissionKey }: St
  *
  * @throws {AppError} "closed" if the call is closed; "no-place" if the spot has been filled.
  */
-export async function goOnAfterAll(access: TesterAccess, submissionKey: string): Promise<void> {
+export async function goOnAfterAll(access: TesterAccess, idempotencyKey: string): Promise<void> {
   const { testerId } = access;
   await inTransaction(async (transaction) => {
     await lockOwnCall(transaction, access);
@@ -72,7 +72,7 @@ export async function goOnAfterAll(access: TesterAccess, submissionKey: string):
     if (tester === null) return;
     if (tester.applicationId !== null) await checkPlaceIsFree(transaction, { access, size: tester.size });
     await transaction.tester.updateMany({ where: openTesterScope(access), data: { stoppedAt: null } });
-    const data = [{ testerId, word: "track" as const, submissionKey }];
+    const data = [{ testerId, status: "track" as const, idempotencyKey }];
     await transaction.milestone.createMany({ data, skipDuplicates: true });
   });
 }

@@ -6,7 +6,7 @@ import { newestDocument, storedPattern } from "@/features/patterns/data";
 import { database } from "@/server/database";
 import type { Viewer } from "@/server/viewer";
 import { invitationLink } from "@/features/recruiting/invitations/access";
-import { callTime, designerOfPattern, openingDays, testerTime } from "./data";
+import { callTime, designerOfPattern, listingDays, testerTime } from "./data";
 
 /** A test that a person takes part in, has applied for or is invited to. */
 export interface OwnTest {
@@ -29,7 +29,7 @@ export async function ownTests({ accountId }: Viewer): Promise<OwnTest[]> {
     database().tester.findMany({
       where: {
         accountId,
-        OR: [{ acceptedAt: { not: null } }, { invitedAt: { not: null }, invitationEndsAt: { gt: new Date() } }],
+        OR: [{ acceptedAt: { not: null } }, { invitedAt: { not: null }, invitationExpiresAt: { gt: new Date() } }],
       },
       orderBy: { invitedAt: "desc" },
       select: TEST,
@@ -51,7 +51,7 @@ export async function ownTests({ accountId }: Viewer): Promise<OwnTest[]> {
       state,
       sizeLabel: null,
       ...callWords(call),
-      ...callTime(call.opening),
+      ...callTime(call.listing),
     };
   });
   return [...tests, ...applied];
@@ -61,7 +61,7 @@ const CALL = {
   select: {
     title: true,
     status: true,
-    opening: openingDays,
+    listing: listingDays,
     pattern: {
       select: {
         memberships: designerOfPattern,
@@ -81,7 +81,7 @@ const TEST = {
 interface CallRow {
   readonly title: string;
   readonly status: "open" | "closed";
-  readonly opening: { readonly document: unknown; readonly publishedAt: Date | null } | null;
+  readonly listing: { readonly document: unknown; readonly publishedAt: Date | null } | null;
   readonly pattern: {
     readonly memberships: readonly { readonly account: { readonly name: string } }[];
     readonly revisions: readonly { readonly id: string; readonly document: unknown }[];
@@ -111,7 +111,7 @@ function toTest(row: TestRow): OwnTest {
     state: isIn ? ownState(row) : "invited",
     sizeLabel: size?.label ?? row.size,
     ...callWords(call),
-    ...testerTime(row, callTime(call.opening)),
+    ...testerTime(row, callTime(call.listing)),
   };
 }
 

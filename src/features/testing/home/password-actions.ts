@@ -4,7 +4,7 @@ import { redirect } from "next/navigation";
 import { signUpSchema } from "@/features/accounts/schema";
 import { clientAddress } from "@/server/client-address";
 import { formAction } from "@/server/form-action";
-import { countTry, type Limit } from "@/server/rate-limit";
+import { consumeAttempt, type Limit } from "@/server/rate-limit";
 import { startSession } from "@/server/session";
 import { z } from "zod";
 import { testerAccess } from "./access";
@@ -19,8 +19,8 @@ export const setPassword = formAction(
   signUpSchema.extend({ testerId: z.string() }),
   async ({ testerId, name, email, password }) => {
     const access = await testerAccess(testerId);
-    await countTry(BY_ADDRESS, await clientAddress());
-    await countTry(BY_ACCOUNT, email);
+    await consumeAttempt(BY_ADDRESS, await clientAddress());
+    await consumeAttempt(BY_ACCOUNT, email);
     const account = await setTesterPassword(access, { name, email, password });
     if (account === null)
       return {

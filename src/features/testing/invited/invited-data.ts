@@ -6,7 +6,7 @@ import { database } from "@/server/database";
 import { AppError } from "@/server/errors";
 import type { Connection } from "@/server/transaction";
 import { invitedScope, type InvitedAccess } from "@/features/recruiting/invitations/access";
-import { callTime, designerOfPattern, openingDays, testerTime } from "../home/data";
+import { callTime, designerOfPattern, listingDays, testerTime } from "../home/data";
 
 /** What an invitation's link leads to. */
 export interface InvitedRead {
@@ -22,8 +22,8 @@ export interface InvitedRead {
   readonly isClosed: boolean;
   readonly isPublished: boolean;
   readonly designerName: string;
-  readonly invented: boolean;
-  readonly endsAt: Date;
+  readonly isDemo: boolean;
+  readonly expiresAt: Date;
   readonly acceptedAt: Date | null;
   readonly declinedAt: Date | null;
   readonly withdrawnAt: Date | null;
@@ -39,12 +39,12 @@ export interface InvitedRead {
 
 export async function readInvited(access: InvitedAccess): Promise<InvitedRead> {
   const row = await database().tester.findUnique({ where: invitedScope(access), select: INVITED });
-  if (row?.revision == null || row.invitationEndsAt === null) throw new AppError("not-found");
+  if (row?.revision == null || row.invitationExpiresAt === null) throw new AppError("not-found");
   const { call, contact, revision, unit, terms } = row;
   const pattern = storedPattern(revision);
   const { acceptedAt, declinedAt, withdrawnAt, accountId } = row;
   return {
-    ...{ testerId: row.id, accountId, acceptedAt, declinedAt, withdrawnAt, endsAt: row.invitationEndsAt },
+    ...{ testerId: row.id, accountId, acceptedAt, declinedAt, withdrawnAt, expiresAt: row.invitationExpiresAt },
     name: contact?.name ?? null,
     sizeLabel: pattern.sizes.find(({ id }) => id === row.size)?.label ?? row.size,
     patternName: pattern.name,
@@ -52,13 +52,13 @@ export async function readInvited(access: InvitedAccess): Promise<InvitedRead> {
     callId: call.id,
     callTitle: call.title,
     isClosed: call.status === "closed",
-    isPublished: call.opening?.publishedAt != null,
+    isPublished: call.listing?.publishedAt != null,
     designerName: call.pattern.memberships[0]?.account.name ?? "",
-    invented: call.pattern.invented,
+    isDemo: call.pattern.isDemo,
     isPlaceGone: acceptedAt === null && (await isPlaceGone(database(), access, row)),
     ...{ unit, terms },
     hasOwnZone: row.timeZone !== null,
-    ...testerTime(row, callTime(call.opening)),
+    ...testerTime(row, callTime(call.listing)),
   };
 }
 
@@ -96,7 +96,7 @@ const INVITED = {
     timeZone: true,
     dates: true,
   },
-  ...{ invitationEndsAt: true, acceptedAt: true, declinedAt: true, withdrawnAt: true },
+  ...{ invitationExpiresAt: true, acceptedAt: true, declinedAt: true, withdrawnAt: true },
   contact: { select: { name: true } },
   revision: { select: { id: true, document: true } },
   call: {
@@ -104,8 +104,8 @@ const INVITED = {
       id: true,
       title: true,
       status: true,
-      opening: openingDays,
-      pattern: { select: { invented: true, memberships: designerOfPattern } },
+      listing: listingDays,
+      pattern: { select: { isDemo: true, memberships: designerOfPattern } },
     },
   },
 } as const;

@@ -78,7 +78,7 @@ function unanswered(access: InvitedAccess): Prisma.TesterWhereInput {
   return {
     ...invitedScope(access),
     ...{ acceptedAt: null, declinedAt: null, withdrawnAt: null },
-    invitationEndsAt: { gt: new Date() },
+    invitationExpiresAt: { gt: new Date() },
   };
 }
 

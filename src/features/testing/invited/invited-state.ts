@@ -31,6 +31,6 @@ export function invitedState(read: InvitedRead, { accountId, isLetIn }: Holder, 
   if (read.withdrawnAt !== null) return "withdrawn";
   if (read.declinedAt !== null) return "declined";
   if (read.isClosed) return "closed";
-  if (read.endsAt <= now) return "ended";
+  if (read.expiresAt <= now) return "ended";
   return read.isPlaceGone ? "place-gone" : "open";
 }

@@ -54,8 +54,8 @@ export function InvitedView({ link, page, now }: InvitedViewProps) {
     case "ended":
       return (
         <Message>
-          You could answer this invitation until {dueWords(invited.endsAt, { zone: invited.timeZone, now }).day}. If you
-          would still like to test, ask {designer} to extend the deadline; this link then works again.
+          You could answer this invitation until {dueWords(invited.expiresAt, { zone: invited.timeZone, now }).day}. If
+          you would still like to test, ask {designer} to extend the deadline; this link then works again.
         </Message>
       );
     case "withdrawn":

@@ -16,8 +16,8 @@ interface OpenInvitedProps {
 
 /** Who invites whom to test which pattern in which size, the deadline for the answer, and the two answers. */
 export function OpenInvited({ link, page: { invited, viewer }, now }: OpenInvitedProps) {
-  const { designerName, sizeLabel, patternName, name, endsAt, timeZone, dates, accountId } = invited;
-  const until = dueWords(endsAt, { zone: timeZone, now });
+  const { designerName, sizeLabel, patternName, name, expiresAt, timeZone, dates, accountId } = invited;
+  const until = dueWords(expiresAt, { zone: timeZone, now });
   return (
     <>
       <p className="text-lg wrap-anywhere">

@@ -108,7 +108,7 @@ function LinkSection({ callId, progress, link }: { callId: string; progress: Pro
 function linkIntro({ row, state }: Progress): string {
   if (row.hasAccount) return "They sign in to open their test; the link takes them there.";
   if (row.acceptedAt !== null) return "Anyone who has this link can open their pages until they set a password.";
-  if (state === "invited" && row.endsAt !== null)
-    return `They can answer until ${dayIn(row.endsAt, "UTC")}. Send them the link yourself; Sizewright sends no e-mail.`;
+  if (state === "invited" && row.expiresAt !== null)
+    return `They can answer until ${dayIn(row.expiresAt, "UTC")}. Send them the link yourself; Sizewright sends no e-mail.`;
   return "It can no longer be answered unless you invite them again.";
 }

@@ -79,8 +79,8 @@ export const addTester = formAction(
     const access = await callAccess(viewer, callId, "editor");
     const { document } = await latestRevision(access.pattern);
     if (!document.sizes.some(({ id }) => id === tester.size)) return { size: ["Choose a size."] };
-    const endsAt = new Date(Date.now() + days * DAY_MS);
-    const { testerId } = await inviteByHand(access, { ...tester, endsAt, self: self === "on" ? viewer : null });
+    const expiresAt = new Date(Date.now() + days * DAY_MS);
+    const { testerId } = await inviteByHand(access, { ...tester, expiresAt, self: self === "on" ? viewer : null });
     revalidatePath(`/calls/${callId}`, "layout");
     redirect(`/calls/${callId}/progress/${testerId}`);
   },

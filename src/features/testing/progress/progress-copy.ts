@@ -51,8 +51,8 @@ export function needWords(need: Need, progress: Progress, unit: "cm" | "in"): st
 /** The date that belongs to the tester's state. */
 export function sinceWords({ row, state }: Progress): string {
   const at = {
-    invited: row.endsAt,
-    lapsed: row.endsAt,
+    invited: row.expiresAt,
+    lapsed: row.expiresAt,
     accepted: row.acceptedAt,
     "swatch in": row.draft?.updatedAt ?? null,
     making: row.draft?.updatedAt ?? null,

@@ -5,7 +5,7 @@ import { callScope, type CallAccess } from "@/features/calls/access";
 import type { CallDates } from "@/features/recruiting/listing/data";
 import type { TesterDates } from "@/features/recruiting/listing/schema";
 import { database } from "@/server/database";
-import { callTime, openingDays, testerTime, type CallTime, type Milestone } from "../home/data";
+import { callTime, listingDays, testerTime, type CallTime, type Milestone } from "../home/data";
 
 /** Everything known about a tester's progress. */
 export interface ProgressRow {
@@ -18,7 +18,7 @@ export interface ProgressRow {
   readonly linkVersion: number;
   readonly hasAccount: boolean;
   readonly invitedAt: Date | null;
-  readonly endsAt: Date | null;
+  readonly expiresAt: Date | null;
   readonly acceptedAt: Date | null;
   readonly declinedAt: Date | null;
   readonly withdrawnAt: Date | null;
@@ -43,13 +43,13 @@ const rowSchema = z.object({
   ...{ testerId: z.string(), code: z.string(), name: z.string().nullable(), email: z.string().nullable() },
   ...{ size: z.string(), linkVersion: z.int(), hasAccount: z.boolean(), note: z.string() },
   ...{ timeZone: z.string().nullable(), dates: z.unknown() },
-  ...{ invitedAt: z.date().nullable(), endsAt: z.date().nullable(), acceptedAt: z.date().nullable() },
+  ...{ invitedAt: z.date().nullable(), expiresAt: z.date().nullable(), acceptedAt: z.date().nullable() },
   ...{ declinedAt: z.date().nullable(), withdrawnAt: z.date().nullable(), stoppedAt: z.date().nullable() },
-  word: z.enum(["track", "behind", "stuck", "stop"]).nullable(),
+  status: z.enum(["track", "behind", "stuck", "stop"]).nullable(),
   ...{ updateNote: z.string().nullable(), updateAt: z.date().nullable() },
   ...{ draftedAt: z.date().nullable(), hasSwatch: z.boolean().nullable(), hasMore: z.boolean().nullable() },
   offGauge: testerResultsSchema.shape.offGauge,
-  ...{ sentAt: z.date().nullable(), version: z.int().nullable(), told: z.array(z.string()).nullable() },
+  ...{ sentAt: z.date().nullable(), version: z.int().nullable(), measurementIds: z.array(z.string()).nullable() },
 });
 
 /** The progress of a call's testers, in the order of the ids; ids of other calls are skipped. */
@@ -60,19 +60,19 @@ export async function progressRows(
   const rows = await database().$queryRaw<unknown[]>`
     SELECT tester.id AS "testerId", tester.code, tester_contact.name, tester_contact.email, tester.size,
       tester.link_version AS "linkVersion", tester.account_id IS NOT NULL AS "hasAccount", tester.note,
-      tester.time_zone AS "timeZone", tester.dates, tester.invited_at AS "invitedAt", tester.invitation_ends_at AS "endsAt",
+      tester.time_zone AS "timeZone", tester.dates, tester.invited_at AS "invitedAt", tester.invitation_expires_at AS "expiresAt",
       tester.accepted_at AS "acceptedAt", tester.declined_at AS "declinedAt", tester.withdrawn_at AS "withdrawnAt",
-      tester.stopped_at AS "stoppedAt", milestone.word, milestone.note AS "updateNote", milestone.created_at AS "updateAt",
+      tester.stopped_at AS "stoppedAt", milestone.status, milestone.note AS "updateNote", milestone.created_at AS "updateAt",
       draft.updated_at AS "draftedAt", draft.has_swatch AS "hasSwatch", draft.has_more AS "hasMore",
-      analysed.off_gauge AS "offGauge", sent.created_at AS "sentAt", sent.version, sent.told
+      analysed.off_gauge AS "offGauge", sent.created_at AS "sentAt", sent.version, sent.answered_measurements AS "measurementIds"
     FROM unnest(${[...testerIds]}::uuid[]) WITH ORDINALITY AS asked (id, place)
     JOIN tester ON tester.id = asked.id
     LEFT JOIN tester_contact ON tester_contact.tester_id = tester.id
     LEFT JOIN report_draft AS draft ON draft.tester_id = tester.id
     LEFT JOIN LATERAL (SELECT off_gauge FROM analysis_tester WHERE tester_id = tester.id LIMIT 1) AS analysed ON true
-    LEFT JOIN LATERAL (SELECT word::text, note, created_at FROM milestone WHERE tester_id = tester.id
+    LEFT JOIN LATERAL (SELECT status::text, note, created_at FROM milestone WHERE tester_id = tester.id
                        ORDER BY created_at DESC, id DESC LIMIT 1) AS milestone ON true
-    LEFT JOIN LATERAL (SELECT version, told, created_at FROM report WHERE tester_id = tester.id
+    LEFT JOIN LATERAL (SELECT version, answered_measurements, created_at FROM report WHERE tester_id = tester.id
                        ORDER BY version DESC LIMIT 1) AS sent ON true
     WHERE tester.call_id = ${callId}::uuid AND EXISTS (
       SELECT FROM call JOIN membership USING (pattern_id)
@@ -86,7 +86,7 @@ export async function progressRows(
 
 function toProgressRow(
   {
-    word,
+    status,
     updateNote,
     updateAt,
     draftedAt,
@@ -94,7 +94,7 @@ function toProgressRow(
     hasMore,
     sentAt,
     version,
-    told,
+    measurementIds,
     ...row
   }: z.infer<typeof rowSchema>,
   time: CallTime,
@@ -102,17 +102,17 @@ function toProgressRow(
   return {
     ...row,
     ...testerTime(row, time),
-    milestone: word === null || updateAt === null ? null : { status: word, note: updateNote ?? "", at: updateAt },
+    milestone: status === null || updateAt === null ? null : { status, note: updateNote ?? "", at: updateAt },
     draft:
       draftedAt === null ? null : { updatedAt: draftedAt, hasSwatch: hasSwatch === true, hasMore: hasMore === true },
-    report: sentAt === null ? null : { sentAt, version: version ?? 1, measurementIds: told ?? [] },
+    report: sentAt === null ? null : { sentAt, version: version ?? 1, measurementIds: measurementIds ?? [] },
   };
 }
 
 /** A call's dates, and their time zone. */
 export async function readCallTime(access: CallAccess): Promise<CallTime> {
-  const call = await database().call.findUnique({ where: callScope(access), select: { opening: openingDays } });
-  return callTime(call?.opening);
+  const call = await database().call.findUnique({ where: callScope(access), select: { listing: listingDays } });
+  return callTime(call?.listing);
 }
 
 /** A tester's progress updates, the newest first. */
@@ -122,5 +122,5 @@ export async function milestonesOf(access: CallAccess, testerId: string): Promis
     orderBy: { createdAt: "desc" },
     take: 30,
   });
-  return rows.map(({ word, note, createdAt }) => ({ status: word, note, at: createdAt }));
+  return rows.map(({ status, note, createdAt }) => ({ status, note, at: createdAt }));
 }

@@ -115,10 +115,10 @@ const daysSchema = z.object({ document: z.unknown(), publishedAt: z.date().nulla
 
 async function readDays({ callId, pattern }: CallAccess): Promise<ListDays> {
   const [row] = await database().$queryRaw<unknown[]>`
-    SELECT opening.document, opening.published_at AS "publishedAt",
+    SELECT listing.document, listing.published_at AS "publishedAt",
       (SELECT coalesce(jsonb_agg(DISTINCT dates), '[]') FROM tester WHERE call_id = call.id AND dates IS NOT NULL) AS own
     FROM call JOIN membership USING (pattern_id)
-    LEFT JOIN opening ON opening.call_id = call.id
+    LEFT JOIN listing ON listing.call_id = call.id
     WHERE call.id = ${callId}::uuid AND membership.account_id = ${pattern.accountId}::uuid`;
   if (row === undefined) return { time: callTime(null), ownDays: [] };
   const { own, document, publishedAt } = daysSchema.parse(row);

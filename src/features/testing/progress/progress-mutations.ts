@@ -49,7 +49,7 @@ export async function withdrawInvited(access: CallAccess, testerId: string): Pro
  *
  * @throws {AppError} "closed"; "no-place"; "changed-meanwhile" if it was accepted.
  */
-export async function inviteLonger(access: CallAccess, testerId: string, endsAt: Date): Promise<void> {
+export async function inviteLonger(access: CallAccess, testerId: string, expiresAt: Date): Promise<void> {
   await inTransaction(async (transaction) => {
     await lockOpenCall(transaction, access);
     const where = { id: testerId, call: openCallEditScope(access), invitedAt: { not: null }, acceptedAt: null };
@@ -65,7 +65,7 @@ export async function inviteLonger(access: CallAccess, testerId: string, endsAt:
     await transaction.tester.updateMany({
       where,
       data: {
-        ...{ invitationEndsAt: endsAt, declinedAt: null, withdrawnAt: null },
+        ...{ invitationExpiresAt: expiresAt, declinedAt: null, withdrawnAt: null },
         ...(again ? { linkVersion: { increment: 1 } } : {}),
       },
     });
@@ -73,7 +73,7 @@ export async function inviteLonger(access: CallAccess, testerId: string, endsAt:
 }
 
 interface ByHand extends NewTester {
-  readonly endsAt: Date;
+  readonly expiresAt: Date;
   /** Set if the designer tests this size: nothing needs to be accepted. */
   readonly self: Viewer | null;
 }
@@ -86,7 +86,7 @@ interface ByHand extends NewTester {
  */
 export async function inviteByHand(
   access: CallAccess,
-  { name, email, size, endsAt, self }: ByHand,
+  { name, email, size, expiresAt, self }: ByHand,
 ): Promise<{ testerId: string }> {
   const { revisionId } = await latestRevision(access.pattern);
   const testerId = randomUUID();
@@ -97,7 +97,7 @@ export async function inviteByHand(
       const codes = await freeCodes(transaction, access);
       await transaction.tester.create({
         data: {
-          ...{ id: testerId, callId: access.callId, revisionId, size, invitedAt: now, invitationEndsAt: endsAt },
+          ...{ id: testerId, callId: access.callId, revisionId, size, invitedAt: now, invitationExpiresAt: expiresAt },
           ...codes.next(),
           ...(self === null ? {} : { accountId: self.accountId, acceptedAt: now, unit: self.unit }),
           contact: { create: { name, email } },

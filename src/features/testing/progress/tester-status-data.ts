@@ -61,7 +61,7 @@ function gaugeEffect({ offGauge }: ProgressRow, { measurements }: PatternDocumen
 }
 
 function progressState(row: ProgressRow, pattern: PatternDocument, now: Date): ProgressState {
-  const invitation = invitationState({ ...row, invitationEndsAt: row.endsAt }, now);
+  const invitation = invitationState({ ...row, invitationExpiresAt: row.expiresAt }, now);
   if (invitation === "stopped" || invitation === "withdrawn" || invitation === "declined") return invitation;
   if (row.report !== null) return isWhole(row.report, pattern) ? "reported" : "reported in part";
   if (invitation !== "accepted") return invitation;
@@ -136,7 +136,7 @@ export function statusSql(asked: StatusAsked): Prisma.Sql {
   const heardBy = new Date(now.getTime() - SILENT_DAYS * DAY_MS);
   const bit = (need: Need, holds: Prisma.Sql) => Prisma.sql`CASE WHEN ${holds} THEN ${needBit(need)}::int ELSE 0 END`;
   const bits = [
-    bit("stuck", Prisma.sql`at_work AND word = 'stuck'`),
+    bit("stuck", Prisma.sql`at_work AND status = 'stuck'`),
     bit("stopped", Prisma.sql`state = 'stopped' AND reported_at IS NULL`),
     bit(
       "late",
@@ -146,7 +146,7 @@ export function statusSql(asked: StatusAsked): Prisma.Sql {
     bit("lapsed", Prisma.sql`state = 'lapsed'`),
     bit("off gauge", Prisma.sql`off_gauge AND state <> 'stopped'`),
     bit("silent", Prisma.sql`at_work AND heard_at <= ${heardBy}`),
-    bit("behind", Prisma.sql`at_work AND word = 'behind'`),
+    bit("behind", Prisma.sql`at_work AND status = 'behind'`),
   ];
   return Prisma.sql`
     SELECT id, position, size, state, needs, CASE needs WHEN 0 THEN ${NOT_URGENT}::int ELSE needs & -needs END AS urgency
@@ -165,17 +165,17 @@ function statesSql({ access, measurements, now, days, ownDays }: StatusAsked): P
   const { callId, pattern } = access;
   const own = ownDays.map(({ dates, swatchBy, reportBy }) => ({ dates, swatch_by: swatchBy, report_by: reportBy }));
   return Prisma.sql`
-    SELECT tester.id, tester.position, tester.size, tester.word, tester.reported_at,
+    SELECT tester.id, tester.position, tester.size, tester.status, tester.reported_at,
       tester.id IN (SELECT analysed.tester_id FROM analysis JOIN analysis_tester AS analysed ON analysed.analysis_id = analysis.id
                     WHERE analysis.call_id = ${callId}::uuid AND analysed.off_gauge IS NOT NULL
                       AND analysed.off_gauge ->> 'measurement' = ANY (${[...measurements]}::text[])) AS off_gauge,
-      greatest(accepted_at, tester.word_at, draft.updated_at, tester.reported_at) AS heard_at,
+      greatest(accepted_at, tester.status_at, draft.updated_at, tester.reported_at) AS heard_at,
       CASE WHEN tester.dates IS NULL THEN ${days?.swatchBy ?? null}::timestamptz ELSE own.swatch_by END AS swatch_by,
       CASE WHEN tester.dates IS NULL THEN ${days?.reportBy ?? null}::timestamptz ELSE own.report_by END AS report_by,
       CASE
         WHEN invitation IN ('stopped', 'withdrawn', 'declined') THEN invitation
         WHEN tester.reported_at IS NOT NULL THEN CASE
-          WHEN tester.told ?& ${[...measurements]}::text[] THEN 'reported'
+          WHEN tester.answered_measurements ?& ${[...measurements]}::text[] THEN 'reported'
           ELSE 'reported in part' END
         WHEN invitation IN ('lapsed', 'invited') THEN invitation
         WHEN draft.has_more THEN 'making'

@@ -8,7 +8,7 @@ import { testerAccess, type TesterAccess } from "@/features/testing/home/access"
 import { actingViewer, sentenceOf, type Failure } from "@/server/action";
 import { AppError } from "@/server/errors";
 import { parseForm } from "@/server/read-form";
-import { submissionKey } from "@/server/idempotency-key";
+import { idempotencyKey } from "@/server/idempotency-key";
 import { textOfTester } from "./data";
 import { answerQuestions, askQuestion, takeBackQuestion, takeBackTrouble, reportTrouble } from "./mutations";
 import { blockOfKey } from "./place-key";
@@ -20,7 +20,7 @@ export const ask = sayAction(
   { schema: questionFormSchema, fields: ["asks"] },
   async ({ testerId, place, formKey, asks }) => {
     const { access, ...at } = await placeOfTester(testerId, place);
-    await askQuestion(access, { ...at, asks, submissionKey: submissionKey(formKey, JSON.stringify([at, asks])) });
+    await askQuestion(access, { ...at, asks, idempotencyKey: idempotencyKey(formKey, JSON.stringify([at, asks])) });
     revalidatePath(`/testing/${testerId}`, "layout");
   },
 );
@@ -31,8 +31,8 @@ export const tell = sayAction(
   async ({ testerId, place, formKey, happened, did }) => {
     const { access, ...at } = await placeOfTester(testerId, place);
     const trouble = { happened, did };
-    const key = submissionKey(formKey, JSON.stringify([at, trouble]));
-    await reportTrouble(access, { ...at, ...trouble, submissionKey: key });
+    const key = idempotencyKey(formKey, JSON.stringify([at, trouble]));
+    await reportTrouble(access, { ...at, ...trouble, idempotencyKey: key });
     revalidatePath(`/testing/${testerId}`, "layout");
   },
 );

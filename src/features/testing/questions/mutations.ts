@@ -12,7 +12,7 @@ interface AtPlace {
   readonly revisionId: string;
   readonly place: Place;
   /** Made once by the sender; the same key again stores nothing. */
-  readonly submissionKey: string;
+  readonly idempotencyKey: string;
 }
 
 /**
@@ -27,7 +27,7 @@ export async function askQuestion(
   const { testerId, callId } = access;
   await addOnce(access, {
     isStored: async ({ question }) =>
-      (await question.count({ where: { submissionKey: at.submissionKey, testerId } })) > 0,
+      (await question.count({ where: { idempotencyKey: at.idempotencyKey, testerId } })) > 0,
     add: ({ question }) => question.create({ data: { ...at, place: { ...at.place }, asks, testerId, callId } }),
   });
 }
@@ -44,7 +44,7 @@ export async function reportTrouble(
   const { testerId } = access;
   await addOnce(access, {
     isStored: async ({ troubleSpot }) =>
-      (await troubleSpot.count({ where: { submissionKey: at.submissionKey, testerId } })) > 0,
+      (await troubleSpot.count({ where: { idempotencyKey: at.idempotencyKey, testerId } })) > 0,
     add: ({ troubleSpot }) => troubleSpot.create({ data: { ...at, place: { ...at.place }, happened, did, testerId } }),
   });
 }

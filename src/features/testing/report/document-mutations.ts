@@ -14,9 +14,9 @@ const REASON = "Imported from a file";
 /** Stores an imported pattern, once per key. */
 export async function storePattern(
   viewer: Viewer,
-  { document, submissionKey }: { document: PatternDocument; submissionKey?: string },
+  { document, idempotencyKey }: { document: PatternDocument; idempotencyKey?: string },
 ): Promise<{ patternId: string }> {
-  return await createPattern(viewer, { document, reason: REASON, submissionKey });
+  return await createPattern(viewer, { document, reason: REASON, idempotencyKey });
 }
 
 /**
@@ -25,17 +25,17 @@ export async function storePattern(
  */
 export async function storeCall(
   viewer: Viewer,
-  { call, title, submissionKey }: { call: CallDocument; title: string; submissionKey?: string },
+  { call, title, idempotencyKey }: { call: CallDocument; title: string; idempotencyKey?: string },
 ): Promise<{ patternId: string; callId: string }> {
   return await inTransaction(async (transaction) => {
     const document = call.pattern;
-    const created = await createPattern(viewer, { document, reason: REASON, submissionKey }, transaction);
+    const created = await createPattern(viewer, { document, reason: REASON, idempotencyKey }, transaction);
     const { patternId, revisionId, isNew } = created;
     const pattern = await provePattern(transaction, { viewer, patternId, least: "owner" });
     if (!isNew) return { patternId, callId: await firstCallOf(pattern, transaction) };
     const { callId } = await createCall(pattern, { title, places: call.places }, transaction);
     const access = await proveCall(transaction, { viewer, callId, least: "owner" });
-    const reports = call.testers.map((tester) => ({ tester, typed: {}, submissionKey: randomUUID() }));
+    const reports = call.testers.map((tester) => ({ tester, typed: {}, idempotencyKey: randomUUID() }));
     await addReports(access, { revision: { revisionId, document }, reports }, transaction);
     return { patternId, callId };
   });

@@ -21,7 +21,7 @@ interface NewReport {
   /** What was typed, by path in the tester's document. */
   readonly typed: Readonly<Record<string, string>>;
   /** Made once by the sender; the same key again stores nothing. */
-  readonly submissionKey: string;
+  readonly idempotencyKey: string;
 }
 
 interface NewReports {
@@ -103,11 +103,11 @@ export async function decide(access: CallAccess, { tester, part, position, decis
 }
 
 async function notStoredYet(transaction: Connection, reports: readonly NewReport[]): Promise<NewReport[]> {
-  const sent = reports.map(({ submissionKey }) => submissionKey);
+  const sent = reports.map(({ idempotencyKey }) => idempotencyKey);
   const stored = await transaction.$queryRaw<{ key: string }[]>`
-    SELECT submission_key AS key FROM report WHERE submission_key = ANY (${sent}::uuid[])`;
+    SELECT idempotency_key AS key FROM report WHERE idempotency_key = ANY (${sent}::uuid[])`;
   const keys = new Set(stored.map(({ key }) => key));
-  return reports.filter(({ submissionKey }) => !keys.has(submissionKey));
+  return reports.filter(({ idempotencyKey }) => !keys.has(idempotencyKey));
 }
 
 interface TesterRow {
@@ -125,7 +125,7 @@ interface ReportRow {
   readonly revisionId: string;
   readonly document: StoredReport;
   readonly typed: Readonly<Record<string, string>>;
-  readonly submissionKey: string;
+  readonly idempotencyKey: string;
 }
 
 interface ReportRows {
@@ -149,7 +149,7 @@ function reportRows({ callId, revision, taken, decidedById }: RowsFor): (report:
   const decidedAt = new Date();
   const codes = new Set(taken.map(({ code }) => code));
   let position = taken.reduce((most, { position }) => Math.max(most, position), -1);
-  return ({ tester, name, typed, submissionKey }) => {
+  return ({ tester, name, typed, idempotencyKey }) => {
     position += 1;
     const code = freeCode(tester.id, codes);
     codes.add(code);
@@ -167,7 +167,7 @@ function reportRows({ callId, revision, taken, decidedById }: RowsFor): (report:
         revisionId: revision.revisionId,
         document: report,
         typed,
-        submissionKey,
+        idempotencyKey,
       },
       decisions: decisions.map(({ decision, ...at }) => ({
         ...{ reportId, ...at, decision: STORED_DECISION[decision], decidedById, decidedAt },
@@ -211,8 +211,8 @@ async function insertTesters(transaction: Connection, testers: readonly TesterRo
 /** As `insertTesters` does. */
 async function insertReports(transaction: Connection, reports: readonly ReportRow[]): Promise<void> {
   await transaction.$executeRaw`
-    INSERT INTO report (id, tester_id, version, revision_id, document, typed, submission_key)
-    SELECT id, "testerId", version, "revisionId", document, typed, "submissionKey"
+    INSERT INTO report (id, tester_id, version, revision_id, document, typed, idempotency_key)
+    SELECT id, "testerId", version, "revisionId", document, typed, "idempotencyKey"
     FROM jsonb_to_recordset(${JSON.stringify(reports)}::jsonb) AS report (
-      id uuid, "testerId" uuid, version int, "revisionId" uuid, document jsonb, typed jsonb, "submissionKey" uuid)`;
+      id uuid, "testerId" uuid, version int, "revisionId" uuid, document jsonb, typed jsonb, "idempotencyKey" uuid)`;
 }

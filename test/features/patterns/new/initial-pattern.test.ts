@@ -1,6 +1,6 @@
 import { describe, expect, it } from "vitest";
-import { beginSchema } from "../../../../src/features/patterns/new/new-pattern-schema";
-import { begunPattern } from "../../../../src/features/patterns/new/initial-pattern";
+import { newPatternSchema } from "../../../../src/features/patterns/new/new-pattern-schema";
+import { initialPattern } from "../../../../src/features/patterns/new/initial-pattern";
 
 const FABRIC = { label: "Half linen", toolMm: "4,5 mm", stitches: "17 1/2", rows: "24", over: "4 in", worked: "flat" };
 const FORM = {
@@ -13,7 +13,7 @@ const FORM = {
 };
 
 function begun(change: object, unit: "cm" | "in" = "cm") {
-  return begunPattern(beginSchema.parse({ ...FORM, ...change }), unit);
+  return initialPattern(newPatternSchema.parse({ ...FORM, ...change }), unit);
 }
 
 describe("a pattern that is begun", () => {
@@ -65,7 +65,7 @@ describe("what a document refuses", () => {
 
 describe("a form that is not whole", () => {
   it("says what is missing at every field at once", () => {
-    const parsed = beginSchema.safeParse({
+    const parsed = newPatternSchema.safeParse({
       formKey: FORM.formKey,
       sizesFrom: "own",
       own: {},
@@ -94,7 +94,7 @@ describe("a form that is not whole", () => {
     };
     const whole = { ...wrong, fabric: FABRIC };
     const says = (form: object) =>
-      beginSchema.safeParse({ ...FORM, ...form }).error?.issues.map(({ message }) => message);
+      newPatternSchema.safeParse({ ...FORM, ...form }).error?.issues.map(({ message }) => message);
     expect(says(wrong)).toEqual(expect.arrayContaining(["“0” cannot be right here."]));
     expect(says(whole)).toEqual([
       "Enter the body measurement that orders the sizes, such as Bust.",

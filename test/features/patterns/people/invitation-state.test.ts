@@ -9,7 +9,7 @@ const open = {
   patternName: "Vest",
   ownerName: "Ana",
   role: "editor",
-  endsAt: new Date("2026-03-02T12:00:00Z"),
+  expiresAt: new Date("2026-03-02T12:00:00Z"),
   withdrawnAt: null,
   acceptedAt: null,
   acceptedById: null,
@@ -22,7 +22,7 @@ it("invites a visitor and a stranger by the pattern's name, its owner's and what
     patternName: "Vest",
     ownerName: "Ana",
     role: "editor",
-    endsAt: open.endsAt,
+    expiresAt: open.expiresAt,
     raises: false,
   };
   expect(invitationState(open, null, NOW)).toEqual(invites);
@@ -43,8 +43,8 @@ it("recognises the owner of the pattern", () => {
 });
 
 it("ends at its very moment", () => {
-  expect(invitationState({ ...open, endsAt: NOW }, null, NOW)).toEqual({ status: "ended", at: NOW });
-  expect(invitationState({ ...open, endsAt: new Date(NOW.getTime() + 1) }, null, NOW).status).toBe("open");
+  expect(invitationState({ ...open, expiresAt: NOW }, null, NOW)).toEqual({ status: "ended", at: NOW });
+  expect(invitationState({ ...open, expiresAt: new Date(NOW.getTime() + 1) }, null, NOW).status).toBe("open");
 });
 
 it("is used for all but who took it, whom it leads on for as long as there is a part", () => {
@@ -61,6 +61,6 @@ it("is used for all but who took it, whom it leads on for as long as there is a 
 });
 
 it("is withdrawn, also once its end has come", () => {
-  const withdrawn = { ...open, withdrawnAt: NOW, endsAt: NOW };
+  const withdrawn = { ...open, withdrawnAt: NOW, expiresAt: NOW };
   expect(invitationState(withdrawn, null, NOW)).toEqual({ status: "withdrawn" });
 });

@@ -1,9 +1,9 @@
 import { describe, expect, it } from "vitest";
 import { initialListing } from "../../../../src/features/recruiting/listing/initial-listing";
 import { readTyped } from "../../../../src/features/recruiting/listing/read-typed";
-import type { TypedOpening } from "../../../../src/features/recruiting/listing/schema";
-import { typedOpening } from "../../../../src/features/recruiting/listing/typed-listing";
-import { wholeOpening } from "../../../../src/features/recruiting/listing/complete-listing";
+import type { TypedListing } from "../../../../src/features/recruiting/listing/schema";
+import { typedListing } from "../../../../src/features/recruiting/listing/typed-listing";
+import { wholeListing } from "../../../../src/features/recruiting/listing/complete-listing";
 import { usualInvitations } from "../../../../src/features/recruiting/listing/usual-invitations";
 import { patternDocument } from "../../../factories/pattern";
 
@@ -15,7 +15,7 @@ const pattern = patternDocument({
 });
 const now = new Date("2027-03-01T12:00:00Z");
 
-function typed(change: TypedOpening = {}): TypedOpening {
+function typed(change: TypedListing = {}): TypedListing {
   return {
     ...initialListing(pattern, { title: "Vest test", places: null, timeZone: "Europe/Lisbon" }),
     ...{ applyUntil: "2027-03-01", startOn: "2027-03-01", swatchBy: "2027-04-01", reportBy: "2027-06-01" },
@@ -24,8 +24,8 @@ function typed(change: TypedOpening = {}): TypedOpening {
   };
 }
 
-function faultsOf(change: TypedOpening, published: Parameters<typeof wholeOpening>[1]["published"] = null): string[] {
-  const whole = wholeOpening(typed(change), { pattern, now, published });
+function faultsOf(change: TypedListing, published: Parameters<typeof wholeListing>[1]["published"] = null): string[] {
+  const whole = wholeListing(typed(change), { pattern, now, published });
   return whole.ok ? [] : whole.faults.map(({ field, message }) => `${field}: ${message}`);
 }
 
@@ -68,11 +68,11 @@ describe("dates", () => {
     expect(faultsOf({ applyUntil: "2027-02-28" })).toEqual(over);
     // At noon in UTC it is 1 March in Lisbon and, at UTC+14, 2 March on Kiritimati.
     expect(faultsOf({ timeZone: "Pacific/Kiritimati" })).toEqual(over);
-    const earlier = wholeOpening(typed(), { pattern, now: new Date(0), published: null });
+    const earlier = wholeListing(typed(), { pattern, now: new Date(0), published: null });
     if (!earlier.ok) throw new Error("whole");
     const later = new Date("2027-03-20T00:00:00Z");
-    expect(wholeOpening(typed(), { pattern, now: later, published: earlier.opening.document }).ok).toBe(true);
-    expect(wholeOpening(typed(), { pattern, now: later, published: null }).ok).toBe(false);
+    expect(wholeListing(typed(), { pattern, now: later, published: earlier.listing.document }).ok).toBe(true);
+    expect(wholeListing(typed(), { pattern, now: later, published: null }).ok).toBe(false);
   });
 
   it("need a known time zone", () => {
@@ -83,8 +83,8 @@ describe("dates", () => {
 });
 
 it("reads an empty form, and lists everything that is missing", () => {
-  const { opening, faults } = readTyped({}, pattern);
-  expect(opening).toMatchObject({ title: "", dates: {}, document: { bodyAsked: [], fitBy: [] } });
+  const { listing, faults } = readTyped({}, pattern);
+  expect(listing).toMatchObject({ title: "", dates: {}, document: { bodyAsked: [], fitBy: [] } });
   expect(faults.map(({ field }) => field)).toEqual([
     ...["title", "wanted.small", "timeZone", "applyUntil", "startOn", "swatchBy", "reportBy"],
     ...["asks", "gives", "body.bust", "agreement"],
@@ -93,9 +93,9 @@ it("reads an empty form, and lists everything that is missing", () => {
 });
 
 it("is the same after it is published and read into the form again", () => {
-  const whole = wholeOpening(typed({ mostApplications: "40", "body.arm": "asked" }), { pattern, now, published: null });
+  const whole = wholeListing(typed({ mostApplications: "40", "body.arm": "asked" }), { pattern, now, published: null });
   if (!whole.ok) throw new Error("whole");
-  const again = wholeOpening(typedOpening(whole.opening), { pattern, now, published: null });
+  const again = wholeListing(typedListing(whole.listing), { pattern, now, published: null });
   expect(again).toEqual(whole);
 });
 

@@ -12,7 +12,7 @@ const message = {
     swatchBy: new Date("2027-03-15T00:00:00Z"),
     reportBy: new Date("2027-04-30T23:00:00Z"),
   },
-  endsAt: new Date("2027-02-21T00:00:00Z"),
+  expiresAt: new Date("2027-02-21T00:00:00Z"),
   timeZone: "Europe/Lisbon",
   from: "Ana",
 };

@@ -10,7 +10,7 @@ import { planOutcome, type PlanOutcome } from "../../../../src/features/results/
 import { readPlanOutput } from "../../../../src/features/results/changes/plan-schema";
 import { missedWords } from "../../../../src/features/results/changes/plan-copy";
 import { proposals, type Proposal } from "../../../../src/features/results/changes/proposals";
-import { proposedReason, takenWords } from "../../../../src/features/results/changes/accepted-copy";
+import { proposedReason, acceptedCopy } from "../../../../src/features/results/changes/accepted-copy";
 import { completeReport } from "../../../../src/features/testing/report/complete-report";
 import { highsSolver } from "../../../../src/solver/highs-solver";
 import { saltmarshCall } from "../../../../prisma/demo/saltmarsh-call";
@@ -208,7 +208,7 @@ describe("accepting the proposals of the demonstration's call", { timeout: 60_00
 
   it("is summarised in a reason within the allowed length", () => {
     const { take } = taken("preselected");
-    const reason = proposedReason(takenWords(take, { causes: OUTPUT.causes, pattern: CALL.pattern, unit: "cm" }));
+    const reason = proposedReason(acceptedCopy(take, { causes: OUTPUT.causes, pattern: CALL.pattern, unit: "cm" }));
     expect(reason).toContain("Fix the instructions for size 2X.");
     expect(reason).toContain(
       "“Neck band” takes 0.8 cm more than stated (± 0.1 cm). Set “Neck band” to 2.8 cm (now 2) and recalculate stitches and rows. “Upper arm” grows too much per size: 2.5 cm too wide in the largest (± 0.3 cm), and 2.5 cm too narrow in the smallest. Add a correction to “Upper arm” that grows with the size and recalculate stitches and rows. In size 2X the instructions give 7 (± 1.6) more stitches for “Body stitches” than your grading. Fix the instructions for size 2X.",

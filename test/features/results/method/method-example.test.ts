@@ -3,7 +3,7 @@ import type { Tester } from "../../../../src/engine/pattern";
 import { methodExample, plainAverage } from "../../../../src/features/results/method/method-example";
 import { spreads, verdictTally } from "../../../../src/features/results/method/method-numbers";
 import { stepsCsv } from "../../../../src/features/results/gaps/steps-csv";
-import { suspectSentence } from "../../../../src/features/results/mistakes/outlier-copy";
+import { outlierSentence } from "../../../../src/features/results/mistakes/outlier-copy";
 import { callDocument, reader } from "../../../factories/call";
 import { swatch } from "../../../factories/pattern";
 import { resultsOf } from "../../../factories/results";
@@ -56,7 +56,7 @@ describe("how results are calculated, with a call's own numbers", { timeout: 60_
     });
     const slip = analysis.method.suspects.find(({ tester }) => tester === "t1");
     if (slip === undefined) throw new Error("no slip");
-    expect(suspectSentence(slip, analysis, "cm")).toBe(
+    expect(outlierSentence(slip, analysis, "cm")).toBe(
       "t1, A Bust: 50.0 cm looks like half the girth (measured flat and not doubled), and would be 100.0 cm. It does not count.",
     );
   });

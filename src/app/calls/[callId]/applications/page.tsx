@@ -32,7 +32,7 @@ export default async function ApplicationsPage({ params, searchParams }: PagePro
       intro={isEmpty ? undefined : countWords(list.counts)}
     >
       {isEmpty ? (
-        <NoApplications callId={callId} address={list.opening === null ? null : openCallAddress(callId)} />
+        <NoApplications callId={callId} address={list.listing === null ? null : openCallAddress(callId)} />
       ) : (
         <ApplicationList {...{ list, query, shown }} />
       )}

@@ -4,7 +4,7 @@ import { GapsView } from "@/features/results/gaps/gaps-view";
 import { ResultsFrame } from "@/features/results/components/results-frame";
 import { madeDecisions, storedTesters } from "@/features/results/data";
 import { loadEvidence, loadResults, type Results } from "@/features/results/loaders";
-import { misworkedWords } from "@/features/results/changes/accepted-copy";
+import { instructionErrorCopy } from "@/features/results/changes/accepted-copy";
 import { gapQuerySchema, PAGE_PARTS, TESTER_PARTS, type GapQuery, type PageParts } from "@/features/results/schema";
 import type { CallAccess } from "@/features/calls/access";
 import { CALL_PAGES } from "@/features/calls/call-pages";
@@ -29,7 +29,7 @@ export default async function GapsPage({ params, searchParams }: PageProps<"/cal
             {...{ results, query, opened }}
             call={{ callId, patternId, mayEdit: loaded.mayEdit }}
             unit={loaded.viewer.unit}
-            readingNote={misworkedWords(evidence?.misworked ?? [], results.pattern)}
+            readingNote={instructionErrorCopy(evidence?.instructionErrors ?? [], results.pattern)}
           />
         )}
       </ResultsFrame>

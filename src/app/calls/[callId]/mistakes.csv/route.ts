@@ -1,6 +1,6 @@
 import { csvAnswer } from "@/features/results/csv-answer";
 import { madeDecisions, testerNames } from "@/features/results/data";
-import { doubtfulCsv } from "@/features/results/mistakes/mistakes-csv";
+import { mistakesCsv } from "@/features/results/mistakes/mistakes-csv";
 import { loadResults } from "@/features/results/loaders";
 import { PAGE_PARTS } from "@/features/results/schema";
 import { loadCall } from "@/features/calls/loaders";
@@ -15,7 +15,7 @@ export async function GET(_request: Request, { params }: RouteContext<"/calls/[c
     async ({ flagged, pattern }) => {
       const testers = flagged.map(({ tester }) => tester);
       const [names, decisions] = await Promise.all([testerNames(access, testers), madeDecisions(access, testers)]);
-      return doubtfulCsv(flagged, { pattern, names, decisions, unit: viewer.unit });
+      return mistakesCsv(flagged, { pattern, names, decisions, unit: viewer.unit });
     },
   );
 }

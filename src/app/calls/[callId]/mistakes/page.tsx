@@ -1,5 +1,5 @@
 import type { Metadata } from "next";
-import { DoubtfulView } from "@/features/results/mistakes/mistakes-view";
+import { MistakesView } from "@/features/results/mistakes/mistakes-view";
 import { ResultsFrame } from "@/features/results/components/results-frame";
 import { madeDecisions, testerNames } from "@/features/results/data";
 import { loadResults } from "@/features/results/loaders";
@@ -14,7 +14,7 @@ export const metadata: Metadata = { title: CALL_PAGES.mistakes.name };
 /** Each item has buttons, so a page has fewer than other lists. */
 const NUMBERS_A_PAGE = 25;
 
-export default async function DoubtfulPage({ params, searchParams }: PageProps<"/calls/[callId]/mistakes">) {
+export default async function MistakesPage({ params, searchParams }: PageProps<"/calls/[callId]/mistakes">) {
   const { callId } = await params;
   const loaded = await loadCall(callId);
   const [found, { page }] = [await loadResults(loaded, PAGE_PARTS.doubtful), await searchParams];
@@ -30,7 +30,7 @@ export default async function DoubtfulPage({ params, searchParams }: PageProps<"
     <CallPage loaded={loaded} page="mistakes">
       <ResultsFrame callId={callId} loaded={found}>
         {({ pattern }) => (
-          <DoubtfulView
+          <MistakesView
             {...{ pattern, items, names, decisions, callId, list }}
             all={flagged.length}
             unit={loaded.viewer.unit}

@@ -3,27 +3,27 @@ import { CALL_PAGES } from "@/features/calls/call-pages";
 import { CallPage } from "@/features/calls/components/call-page";
 import { loadCall } from "@/features/calls/loaders";
 import { AgreementVersions } from "@/features/recruiting/listing/set-up/agreement-versions";
-import { NoOpening } from "@/features/recruiting/listing/set-up/no-listing";
-import { OpeningForm } from "@/features/recruiting/listing/set-up/listing-form";
-import { agreements, editedOpening } from "@/features/recruiting/listing/edited-data";
-import { openingForm } from "@/features/recruiting/listing/set-up/listing-form-content";
+import { NoListing } from "@/features/recruiting/listing/set-up/no-listing";
+import { ListingForm } from "@/features/recruiting/listing/set-up/listing-form";
+import { agreements, editedListing } from "@/features/recruiting/listing/edited-data";
+import { listingForm } from "@/features/recruiting/listing/set-up/listing-form-content";
 import { ButtonLink } from "@/ui/button";
 
 export const metadata: Metadata = { title: CALL_PAGES.setUp.name };
 
-export default async function OpeningPage({ params }: PageProps<"/calls/[callId]/set-up">) {
+export default async function ListingPage({ params }: PageProps<"/calls/[callId]/set-up">) {
   const { callId } = await params;
   const loaded = await loadCall(callId);
   const { access, call, revision, viewer, mayEdit } = loaded;
-  const [opening, versions] = await Promise.all([editedOpening(access), agreements(access)]);
+  const [listing, versions] = await Promise.all([editedListing(access), agreements(access)]);
   const isOpen = call.status === "open";
-  if (opening === null)
+  if (listing === null)
     return (
       <CallPage loaded={loaded} page="setUp">
-        <NoOpening callId={callId} mayBegin={mayEdit && isOpen} isOpen={isOpen} />
+        <NoListing callId={callId} mayBegin={mayEdit && isOpen} isOpen={isOpen} />
       </CallPage>
     );
-  const isPublished = opening.publishedAt !== null;
+  const isPublished = listing.publishedAt !== null;
   return (
     <CallPage
       loaded={loaded}
@@ -40,11 +40,11 @@ export default async function OpeningPage({ params }: PageProps<"/calls/[callId]
         </ButtonLink>
       }
     >
-      <OpeningForm
+      <ListingForm
         callId={callId}
-        opening={opening}
+        listing={listing}
         mayEdit={mayEdit && isOpen}
-        {...openingForm(revision.document, { opening, unit: viewer.unit })}
+        {...listingForm(revision.document, { listing, unit: viewer.unit })}
       />
       {versions.length > 0 ? <AgreementVersions versions={versions} /> : null}
     </CallPage>

@@ -7,26 +7,26 @@ import { loadApply } from "@/features/recruiting/applications/loaders";
 import { Page } from "@/ui/page";
 
 export async function generateMetadata({ params }: PageProps<"/open-calls/[callId]/apply">): Promise<Metadata> {
-  const { opening } = await loadApply((await params).callId);
-  return { title: opening === null ? "Apply to test" : `Apply to test · ${opening.title}` };
+  const { listing } = await loadApply((await params).callId);
+  return { title: listing === null ? "Apply to test" : `Apply to test · ${listing.title}` };
 }
 
 export default async function ApplyPage({ params }: PageProps<"/open-calls/[callId]/apply">) {
   const { callId } = await params;
-  const { viewer, opening, notTaking } = await loadApply(callId);
+  const { viewer, listing, notTaking } = await loadApply(callId);
   const { name = "", email = "", unit = "cm" } = viewer ?? {};
   return (
     <Page
       title="Apply to test"
-      above={opening ? <CallLink opening={opening} /> : null}
-      intro={opening ? <ApplyIntro opening={opening} /> : null}
+      above={listing ? <CallLink listing={listing} /> : null}
+      intro={listing ? <ApplyIntro listing={listing} /> : null}
       width="narrow"
     >
       <ApplyForm
         {...{ callId, notTaking }}
-        designer={opening?.designer ?? ""}
-        craft={opening?.pattern.craft ?? "crochet"}
-        asked={opening === null ? null : askedOfApplicants(opening)}
+        designer={listing?.designer ?? ""}
+        craft={listing?.pattern.craft ?? "crochet"}
+        asked={listing === null ? null : askedOfApplicants(listing)}
         formKey={randomUUID()}
         prefilled={{ name: [name], email: [email], unit: [unit], terms: ["us"] }}
       />

@@ -1,6 +1,6 @@
 import type { Metadata } from "next";
 import { askGrading, stopGrading } from "@/features/patterns/grading/actions";
-import { LateEdits } from "@/features/patterns/editor/conflicting-edits";
+import { ConflictingEdits } from "@/features/patterns/editor/conflicting-edits";
 import { PatternEditor } from "@/features/patterns/editor/pattern-editor";
 import { PatternFrame } from "@/features/patterns/components/pattern-frame";
 import { PatternOverview } from "@/features/patterns/components/pattern-overview";
@@ -47,7 +47,12 @@ export default async function EditPage({ params }: Props) {
       {late === null ? (
         <PatternEditor key={`${revision.number} ${start.version}`} {...start} content={content} gradings={GRADINGS} />
       ) : (
-        <LateEdits {...start} own={late.content} theirs={content} theirName={draft?.updatedBy ?? revision.createdBy} />
+        <ConflictingEdits
+          {...start}
+          own={late.content}
+          theirs={content}
+          theirName={draft?.updatedBy ?? revision.createdBy}
+        />
       )}
     </PatternFrame>
   );

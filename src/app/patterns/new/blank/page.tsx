@@ -1,7 +1,7 @@
 import { randomUUID } from "node:crypto";
 import type { Metadata } from "next";
 import Link from "next/link";
-import { BeginPattern } from "@/features/patterns/new/new-pattern-form";
+import { NewPatternForm } from "@/features/patterns/new/new-pattern-form";
 import { requireViewer } from "@/server/viewer";
 import { Page } from "@/ui/page";
 
@@ -19,7 +19,7 @@ export default async function BeginPatternPage() {
       title="New pattern"
       intro="Start with a name, the sizes and one fabric. Stitch counts, pieces and measurements come next."
     >
-      <BeginPattern formKey={randomUUID()} unit={unit} />
+      <NewPatternForm formKey={randomUUID()} unit={unit} />
     </Page>
   );
 }

@@ -1,14 +1,14 @@
 import { randomUUID } from "node:crypto";
 import type { Metadata } from "next";
 import Link from "next/link";
-import { BringDocument } from "@/features/patterns/import/import-file";
+import { ImportFile } from "@/features/patterns/import/import-file";
 import { requireViewer } from "@/server/viewer";
 import { Page } from "@/ui/page";
-import { bringDocument } from "@/features/testing/report/import/document-actions";
+import { importDocument } from "@/features/testing/report/import/document-actions";
 
 export const metadata: Metadata = { title: "Import file" };
 
-export default async function BringDocumentPage() {
+export default async function ImportFilePage() {
   await requireViewer();
   return (
     <Page
@@ -21,7 +21,7 @@ export default async function BringDocumentPage() {
       }
       intro="A file exported from Sizewright with “Export file”: a pattern, or a test with its pattern, testers and reports."
     >
-      <BringDocument formKey={randomUUID()} bring={bringDocument} />
+      <ImportFile formKey={randomUUID()} bring={importDocument} />
     </Page>
   );
 }

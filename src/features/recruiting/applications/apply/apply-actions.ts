@@ -8,9 +8,9 @@ import { readPublished } from "../../listing/data";
 import { sentenceOf } from "@/server/action";
 import { clientAddress } from "@/server/client-address";
 import { AppError } from "@/server/errors";
-import { countTry, type Limit } from "@/server/rate-limit";
+import { consumeAttempt, type Limit } from "@/server/rate-limit";
 import { readForm } from "@/server/read-form";
-import { submissionKey } from "@/server/idempotency-key";
+import { idempotencyKey } from "@/server/idempotency-key";
 import { isTimeZone } from "@/server/time-zone";
 import { optionalViewer } from "@/server/viewer";
 import { applicationLink, ownApplicationLink } from "../access";
@@ -45,7 +45,7 @@ async function tryToApply(callId: string, typed: TypedApplication): Promise<stri
   const call = await publishedOrGone(callId);
   const read = readApplyForm(typed, askedOfApplicants(await readPublished(call)));
   if (!read.ok) return { ...ANSWER, ...read, typed: withAsked(typed, read.doubts) };
-  await countTry(APPLICATIONS_BY_ADDRESS, await clientAddress());
+  await consumeAttempt(APPLICATIONS_BY_ADDRESS, await clientAddress());
   return await storeApplication(call, await newApplication(callId, typed, read.application));
 }
 
@@ -56,8 +56,8 @@ async function newApplication(callId: string, typed: TypedApplication, applicati
   const document = { ...application.document, timeZone: isTimeZone(zone) ? zone : null };
   const whole = { ...application, document, agreementVersion, accountId: viewer?.accountId ?? null };
   const formKey = z.uuid().catch(randomUUID()).parse(typedText(typed, "formKey"));
-  const key = submissionKey(formKey, JSON.stringify([callId, whole]));
-  return { ...whole, submissionKey: key };
+  const key = idempotencyKey(formKey, JSON.stringify([callId, whole]));
+  return { ...whole, idempotencyKey: key };
 }
 
 const ANSWER = {

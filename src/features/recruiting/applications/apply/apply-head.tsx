@@ -1,9 +1,9 @@
 import Link from "next/link";
-import type { PublishedOpening } from "../../listing/data";
+import type { PublishedListing } from "../../listing/data";
 import { untilWords } from "@/ui/moment-copy";
 
 /** A link to the tester call. */
-export function CallLink({ opening: { callId, title } }: { readonly opening: PublishedOpening }) {
+export function CallLink({ listing: { callId, title } }: { readonly listing: PublishedListing }) {
   return (
     <Link href={`/open-calls/${callId}`} className="text-link">
       <bdi>{title}</bdi>
@@ -12,8 +12,8 @@ export function CallLink({ opening: { callId, title } }: { readonly opening: Pub
 }
 
 /** The pattern, the designer and the last day to apply. */
-export function ApplyIntro({ opening }: { readonly opening: PublishedOpening }) {
-  const { pattern, designer, dates, document } = opening;
+export function ApplyIntro({ listing }: { readonly listing: PublishedListing }) {
+  const { pattern, designer, dates, document } = listing;
   return (
     <>
       <bdi>{pattern.name}</bdi> by <bdi>{designer}</bdi>. Apply until{" "}

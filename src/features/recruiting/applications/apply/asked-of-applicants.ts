@@ -1,13 +1,13 @@
 import { ownValue, type PatternDocument, type Places } from "@/engine/pattern";
 import { BODY } from "@/engine/trade-tables";
-import type { OpeningDocument } from "../../listing/schema";
+import type { ListingDocument } from "../../listing/schema";
 import { formatLength } from "@/ui/format-length";
 import type { AgreementShown, AskedMeasurement, AskedOfApplicants, OfferedSize } from "./apply-form";
 
 interface PublishedFacts {
   readonly pattern: PatternDocument;
   readonly places: Places;
-  readonly document: Pick<OpeningDocument, "bodyAsked" | "fitBy">;
+  readonly document: Pick<ListingDocument, "bodyAsked" | "fitBy">;
   readonly agreement: AgreementShown;
 }
 

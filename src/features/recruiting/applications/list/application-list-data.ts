@@ -100,7 +100,7 @@ function appliedSql({ callId, pattern }: CallAccess, fitBy: readonly string[]): 
   );
   return Prisma.sql`
     SELECT application.id, application.position,
-      CASE WHEN withdrawn_at IS NULL THEN coalesce(word::text, 'undecided') ELSE 'withdrawn' END AS kind
+      CASE WHEN withdrawn_at IS NULL THEN coalesce(decision::text, 'undecided') ELSE 'withdrawn' END AS kind
       ${Prisma.join([Prisma.empty, ...lengths], " ")}
     FROM application
     JOIN call ON call.id = application.call_id

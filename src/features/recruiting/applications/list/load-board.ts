@@ -3,7 +3,7 @@ import { z } from "zod";
 import type { PatternDocument, Places } from "@/engine/pattern";
 import type { CallAccess } from "@/features/calls/access";
 import { callPlaces } from "@/features/calls/data";
-import { readOpening, type Opening } from "../../listing/data";
+import { readListing, type Listing } from "../../listing/data";
 import { environment } from "@/server/environment";
 import { AppError } from "@/server/errors";
 import { foundOr404 } from "@/server/found-or-404";
@@ -14,7 +14,7 @@ import type { ListQuery } from "./list-query";
 
 export interface LoadedList extends ChosenApplications {
   /** Null while the call is not published. */
-  readonly opening: Opening | null;
+  readonly listing: Listing | null;
   /** The applications of the page, the newest first. */
   readonly applications: readonly ListedApplication[];
 }
@@ -26,10 +26,10 @@ interface Asked {
 
 /** A page of a call's applications, each compared with the sizes. */
 export async function loadList(access: CallAccess, { pattern, query }: Asked): Promise<LoadedList> {
-  const { opening, board } = await readBoard(access, pattern);
+  const { listing, board } = await readBoard(access, pattern);
   const chosen = await chosenPage(access, { ...board, query });
   const applications = await callApplications(access, chosen.ids);
-  return { ...chosen, opening, applications: applicationBoard(applications, board) };
+  return { ...chosen, listing, applications: applicationBoard(applications, board) };
 }
 
 export interface LoadedApplication {
@@ -61,13 +61,13 @@ async function oneApplication(
 }
 
 interface ReadBoard {
-  readonly opening: Opening | null;
+  readonly listing: Listing | null;
   readonly board: { readonly pattern: PatternDocument; readonly places: Places; readonly fitBy: readonly string[] };
 }
 
 async function readBoard(access: CallAccess, pattern: PatternDocument): Promise<ReadBoard> {
-  const [opening, places] = await Promise.all([readOpening(access), callPlaces(access)]);
-  return { opening, board: { pattern, places, fitBy: opening?.document.fitBy ?? [] } };
+  const [listing, places] = await Promise.all([readListing(access), callPlaces(access)]);
+  return { listing, board: { pattern, places, fitBy: listing?.document.fitBy ?? [] } };
 }
 
 /** The whole address of a call's public page. */

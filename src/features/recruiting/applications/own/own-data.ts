@@ -1,7 +1,7 @@
 import "server-only";
 import type { PatternDocument } from "@/engine/pattern";
 import { callDates, type CallDates } from "../../listing/data";
-import { openingSchema } from "../../listing/schema";
+import { listingSchema } from "../../listing/schema";
 import { newestDocument, storedPattern } from "@/features/patterns/data";
 import type { Prisma } from "@/generated/prisma/client";
 import { invitationState, type InvitationState } from "@/features/calls/tester-status";
@@ -32,7 +32,7 @@ export interface OwnApplication {
   readonly hasAccount: boolean;
   readonly tester: { readonly testerId: string; readonly size: string; readonly state: InvitationState } | null;
   /** The call's dates; null if it was unpublished in the meantime. */
-  readonly opening: { readonly dates: CallDates; readonly timeZone: string } | null;
+  readonly listing: { readonly dates: CallDates; readonly timeZone: string } | null;
   readonly isClosed: boolean;
 }
 
@@ -56,7 +56,7 @@ export async function readOwnApplication(access: ApplicationAccess): Promise<Own
     hasAccount: accountId !== null,
     tester:
       tester === null ? null : { testerId: tester.id, size: tester.size, state: invitationState(tester, new Date()) },
-    opening: openingOf(call.opening),
+    listing: listingOf(call.listing),
     isClosed: call.status === "closed",
   };
 }
@@ -71,7 +71,7 @@ const SELECTED = {
     select: {
       title: true,
       status: true,
-      opening: { select: { publishedAt: true, document: true } },
+      listing: { select: { publishedAt: true, document: true } },
       pattern: {
         select: {
           memberships: { where: { role: "owner" }, take: 1, select: { account: { select: { name: true } } } },
@@ -84,8 +84,8 @@ const SELECTED = {
 
 type Row = Prisma.ApplicationGetPayload<{ select: typeof SELECTED }>;
 
-function openingOf(opening: Row["call"]["opening"]): OwnApplication["opening"] {
-  if (opening?.publishedAt == null) return null;
-  const { dates, timeZone } = openingSchema.parse(opening.document);
+function listingOf(listing: Row["call"]["listing"]): OwnApplication["listing"] {
+  if (listing?.publishedAt == null) return null;
+  const { dates, timeZone } = listingSchema.parse(listing.document);
   return { dates: callDates(dates, timeZone), timeZone };
 }

@@ -24,7 +24,7 @@ export async function withdrawApplication(access: ApplicationAccess): Promise<vo
         withdrawnAt: null,
         OR: [{ tester: null }, { tester: { acceptedAt: null } }],
       },
-      data: { withdrawnAt: now, size: null, hold: null },
+      data: { withdrawnAt: now, size: null, pin: null },
     });
     if (count === 0) throw new AppError("changed-meanwhile", MEANWHILE);
   });

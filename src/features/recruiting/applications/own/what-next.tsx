@@ -7,9 +7,9 @@ interface WhatNextProps {
 }
 
 /** What happens after an application was sent, and when, in the applicant's time zone. */
-export function WhatNext({ application: { opening, designer, document }, timeZone }: WhatNextProps) {
-  if (opening === null) return <p>The tester call is not public at the moment, so there are no dates yet.</p>;
-  const { applyUntil, startOn, swatchBy, reportBy } = opening.dates;
+export function WhatNext({ application: { listing, designer, document }, timeZone }: WhatNextProps) {
+  if (listing === null) return <p>The tester call is not public at the moment, so there are no dates yet.</p>;
+  const { applyUntil, startOn, swatchBy, reportBy } = listing.dates;
   return (
     <>
       <ol className="list-decimal space-y-1.5 pl-5 wrap-anywhere">

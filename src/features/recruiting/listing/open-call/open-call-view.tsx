@@ -33,7 +33,7 @@ export function OpenCallView({ page, unit, drawing }: OpenCallViewProps) {
   }));
   return (
     <Page
-      above={<>Tester call{listing.invented ? " · made up for the demo" : null}</>}
+      above={<>Tester call{listing.isDemo ? " · made up for the demo" : null}</>}
       title={listing.title}
       intro={
         <p>

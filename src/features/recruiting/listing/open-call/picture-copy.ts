@@ -1,5 +1,5 @@
 import { drawableText } from "@/server/picture-fonts";
-import type { PublishedOpening } from "../data";
+import type { PublishedListing } from "../data";
 import { lastDayWords, sizesWords } from "./open-call-copy";
 
 const LONGEST_NAME = 90;
@@ -12,7 +12,7 @@ export interface PictureWords {
 }
 
 /** Names appear only if our fonts can write them. */
-export async function pictureWords(listing: PublishedOpening): Promise<PictureWords> {
+export async function pictureWords(listing: PublishedListing): Promise<PictureWords> {
   const { pattern, designer } = listing;
   const [name, sizes, caller] = await Promise.all([pattern.name, sizesWords(pattern), designer].map(drawableText));
   const craft = pattern.craft === "crochet" ? "A crochet pattern" : "A knitting pattern";

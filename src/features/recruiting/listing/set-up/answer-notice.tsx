@@ -1,13 +1,13 @@
 import Link from "next/link";
 import { Notice } from "@/ui/notice";
-import type { OpeningAnswer } from "./listing-actions";
+import type { ListingAnswer } from "./listing-actions";
 import type { FieldFault } from "../read-typed";
 import { fieldLabel } from "./field-label";
 import { fieldId } from "./listing-form-state";
 
 interface AnswerNoticeProps {
   readonly callId: string;
-  readonly answer: OpeningAnswer | undefined;
+  readonly answer: ListingAnswer | undefined;
   readonly isPublished: boolean;
 }
 

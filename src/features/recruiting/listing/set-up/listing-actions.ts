@@ -11,15 +11,15 @@ import { patternAccess } from "@/features/patterns/access";
 import { latestRevision } from "@/features/patterns/data";
 import { actingViewer, sentenceOf, viewerAction, type Failure } from "@/server/action";
 import { lastTexts, parseForm, readForm } from "@/server/read-form";
-import { submissionKey } from "@/server/idempotency-key";
+import { idempotencyKey } from "@/server/idempotency-key";
 import { initialListing } from "../initial-listing";
-import { readOpening } from "../data";
-import { editedOpening } from "../edited-data";
+import { readListing } from "../data";
+import { editedListing } from "../edited-data";
 import { fieldNames } from "../field-names";
-import { createListing, saveListing, startCall, publishListing, unpublishListing } from "../mutations";
+import { createListing, saveTypedListing, startCall, publishListing, unpublishListing } from "../mutations";
 import { readTyped, type FieldFault } from "../read-typed";
-import { typedOpeningSchema, type TypedOpening } from "../schema";
-import { wholeOpening } from "../complete-listing";
+import { typedListingSchema, type TypedListing } from "../schema";
+import { wholeListing } from "../complete-listing";
 
 /** The browser's zone, if its scripts ran. */
 const zoneSchema = z.string().max(100).default("");
@@ -36,18 +36,18 @@ export const openNewCall = viewerAction(
     const { callId } = await startCall(access, {
       title,
       typed,
-      submissionKey: submissionKey(formKey, patternId),
+      idempotencyKey: idempotencyKey(formKey, patternId),
     });
     redirect(callPageHref(callId, "setUp"));
   },
 );
 
-const begunSchema = z.object({ callId: z.string(), timeZone: zoneSchema });
+const addListingSchema = z.object({ callId: z.string(), timeZone: zoneSchema });
 
 /** Creates a listing for a call that has none. */
-export const beginCallOpening = viewerAction(
+export const addListing = viewerAction(
   async (viewer, _last: Failure | undefined, form: FormData): Promise<Failure | undefined> => {
-    const { callId, timeZone } = parseForm(begunSchema, form);
+    const { callId, timeZone } = parseForm(addListingSchema, form);
     const access = await callAccess(viewer, callId, "editor");
     const [{ document: pattern }, { title }, places] = await Promise.all([
       latestRevision(access.pattern),
@@ -61,15 +61,15 @@ export const beginCallOpening = viewerAction(
 );
 
 /** The result of sending the listing's form. */
-export interface OpeningAnswer {
+export interface ListingAnswer {
   readonly status: "saved" | "published" | "unpublished" | "faulty" | "conflict" | "failed";
   /** What was sent: it stays in the form whatever the result. */
-  readonly typed: TypedOpening;
+  readonly typed: TypedListing;
   /** The version that the next save is based on. */
   readonly version: number;
   readonly faults: readonly FieldFault[];
   /** What somebody else has saved in the meantime. */
-  readonly theirs: TypedOpening | null;
+  readonly theirs: TypedListing | null;
   /** Why it failed. */
   readonly message: string | null;
 }
@@ -84,11 +84,11 @@ interface Sent {
   readonly access: CallAccess;
   readonly pattern: PatternDocument;
   readonly version: number;
-  readonly typed: TypedOpening;
+  readonly typed: TypedListing;
 }
 
 /** Saves, publishes or unpublishes a listing; what was typed comes back with the result. */
-export async function saveOpening(_last: OpeningAnswer | undefined, form: FormData): Promise<OpeningAnswer> {
+export async function saveListing(_last: ListingAnswer | undefined, form: FormData): Promise<ListingAnswer> {
   const { callId, version, intent } = parseForm(sentSchema, form);
   const all = textsOf(form);
   try {
@@ -106,48 +106,48 @@ export async function saveOpening(_last: OpeningAnswer | undefined, form: FormDa
 }
 
 /** Normalises line breaks, so that the same text compares as equal however the form was sent. */
-function textsOf(form: FormData): TypedOpening {
+function textsOf(form: FormData): TypedListing {
   const entries = Object.entries(lastTexts(readForm(form)));
   return Object.fromEntries(entries.map(([name, text]) => [name, text.replace(/\r\n?/g, "\n")]));
 }
 
-function answered({ typed, version }: Sent, answer: Partial<OpeningAnswer>): OpeningAnswer {
+function answered({ typed, version }: Sent, answer: Partial<ListingAnswer>): ListingAnswer {
   return { status: "faulty", typed, version, faults: [], theirs: null, message: null, ...answer };
 }
 
-async function save(sent: Sent): Promise<OpeningAnswer> {
+async function save(sent: Sent): Promise<ListingAnswer> {
   const { access, pattern, version, typed } = sent;
-  if (!typedOpeningSchema.safeParse(typed).success) return answered(sent, { faults: unstorable(typed) });
-  const { opening, faults } = readTyped(typed, pattern);
+  if (!typedListingSchema.safeParse(typed).success) return answered(sent, { faults: unstorable(typed) });
+  const { listing, faults } = readTyped(typed, pattern);
   const wrong = faults.filter(({ isMissing }) => !isMissing);
-  const isTitled = opening.title !== "" && !wrong.some(({ field }) => field === "title");
-  const saved = await saveListing(access, { version, typed, title: isTitled ? opening.title : null });
+  const isTitled = listing.title !== "" && !wrong.some(({ field }) => field === "title");
+  const saved = await saveTypedListing(access, { version, typed, title: isTitled ? listing.title : null });
   if (saved.status === "conflict") return await conflict(sent);
   return answered(sent, { status: "saved", version: saved.version, faults: wrong });
 }
 
-async function publish(sent: Sent): Promise<OpeningAnswer> {
+async function publish(sent: Sent): Promise<ListingAnswer> {
   const { access, pattern, version, typed } = sent;
-  const published = await readOpening(access);
-  const whole = wholeOpening(typed, { pattern, now: new Date(), published: published?.document ?? null });
+  const published = await readListing(access);
+  const whole = wholeListing(typed, { pattern, now: new Date(), published: published?.document ?? null });
   const refused = async (faults: readonly FieldFault[]) =>
     answered(sent, { faults, ...(published === null ? await savedAsDraft(sent) : {}) });
   if (!whole.ok) return await refused(whole.faults);
-  const saved = await publishListing(access, { version, opening: whole.opening });
+  const saved = await publishListing(access, { version, listing: whole.listing });
   if (saved.status === "conflict") return await conflict(sent);
   if (saved.status === "refused") return await refused(saved.faults);
   return answered(sent, { status: "published", version: saved.version });
 }
 
 /** What cannot be published yet is saved as a draft. */
-async function savedAsDraft(sent: Sent): Promise<Partial<OpeningAnswer>> {
+async function savedAsDraft(sent: Sent): Promise<Partial<ListingAnswer>> {
   const { status, version, theirs } = await save(sent);
   return status === "conflict" ? { status, version, theirs } : { version };
 }
 
-async function unpublish(sent: Sent): Promise<OpeningAnswer> {
+async function unpublish(sent: Sent): Promise<ListingAnswer> {
   const { access, version, typed } = sent;
-  if (!typedOpeningSchema.safeParse(typed).success) return answered(sent, { faults: unstorable(typed) });
+  if (!typedListingSchema.safeParse(typed).success) return answered(sent, { faults: unstorable(typed) });
   const result = await unpublishListing(access, { version, typed });
   if (result.status === "conflict") return await conflict(sent);
   if (result.status === "saved") return answered(sent, { status: "unpublished", version: result.version });
@@ -156,8 +156,8 @@ async function unpublish(sent: Sent): Promise<OpeningAnswer> {
   return answered(sent, { status: "failed", message });
 }
 
-async function conflict(sent: Sent): Promise<OpeningAnswer> {
-  const theirs = await editedOpening(sent.access);
+async function conflict(sent: Sent): Promise<ListingAnswer> {
+  const theirs = await editedListing(sent.access);
   return answered(sent, {
     status: "conflict",
     version: theirs?.version ?? sent.version,
@@ -165,7 +165,7 @@ async function conflict(sent: Sent): Promise<OpeningAnswer> {
   });
 }
 
-function unstorable(typed: TypedOpening): FieldFault[] {
+function unstorable(typed: TypedListing): FieldFault[] {
   return Object.entries(typed)
     .filter(([, text]) => !textSchema.safeParse(text).success)
     .map(([field]) => ({

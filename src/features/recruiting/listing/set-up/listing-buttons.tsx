@@ -1,17 +1,17 @@
 import { Button } from "@/ui/button";
-import type { OpeningAnswer } from "./listing-actions";
+import type { ListingAnswer } from "./listing-actions";
 import type { FieldFault } from "../read-typed";
 import { FaultLinks } from "./answer-notice";
 
-interface OpeningButtonsProps {
+interface ListingButtonsProps {
   readonly isPublished: boolean;
   readonly open: readonly FieldFault[];
-  readonly answer: OpeningAnswer | undefined;
+  readonly answer: ListingAnswer | undefined;
   readonly pending: boolean;
 }
 
 /** The buttons of a listing. The Enter key presses the first one. */
-export function OpeningButtons({ isPublished, open, answer, pending }: OpeningButtonsProps) {
+export function ListingButtons({ isPublished, open, answer, pending }: ListingButtonsProps) {
   const isConflict = answer?.status === "conflict";
   return (
     <div className="border-t border-line-strong pt-6">

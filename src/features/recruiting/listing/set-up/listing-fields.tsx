@@ -1,23 +1,23 @@
 import { Section } from "@/ui/section";
 import { Sheet } from "@/ui/sheet";
 import { bodyField, type AskableMeasurement } from "../field-names";
-import type { OpeningFormState } from "./listing-form-state";
+import type { ListingFormState } from "./listing-form-state";
 import { SpotFields, type SpotAdvice } from "./spot-fields";
 import { ChoiceField, DayField, LineField, TextField, ZoneField } from "./typed-field";
 
 /** What the form shows besides what was typed. */
-export interface OpeningContent {
+export interface ListingContent {
   readonly sizes: readonly { readonly id: string; readonly label: string; readonly made: string }[];
   readonly body: readonly AskableMeasurement[];
   readonly advice: SpotAdvice;
 }
 
-interface OpeningFieldsProps extends OpeningContent {
-  readonly state: OpeningFormState;
+interface ListingFieldsProps extends ListingContent {
+  readonly state: ListingFormState;
 }
 
 /** All fields of a listing, section by section. */
-export function OpeningFields({ state, sizes, body, advice }: OpeningFieldsProps) {
+export function ListingFields({ state, sizes, body, advice }: ListingFieldsProps) {
   return (
     <>
       <Section title="The test">
@@ -60,7 +60,7 @@ export function OpeningFields({ state, sizes, body, advice }: OpeningFieldsProps
   );
 }
 
-function DayFields({ state }: Pick<OpeningFieldsProps, "state">) {
+function DayFields({ state }: Pick<ListingFieldsProps, "state">) {
   return (
     <Sheet className="grid gap-x-6 pb-1 sm:grid-cols-2 sm:pb-1">
       <div className="sm:col-span-2 sm:max-w-sm">
@@ -74,7 +74,7 @@ function DayFields({ state }: Pick<OpeningFieldsProps, "state">) {
   );
 }
 
-function WorkFields({ state }: Pick<OpeningFieldsProps, "state">) {
+function WorkFields({ state }: Pick<ListingFieldsProps, "state">) {
   return (
     <Sheet className="pb-1 sm:pb-1">
       <TextField state={state} name="asks" label="What testers do and send" />
@@ -103,7 +103,7 @@ function ApplicationFields({
   state,
   body,
 }: {
-  readonly state: OpeningFormState;
+  readonly state: ListingFormState;
   readonly body: readonly AskableMeasurement[];
 }) {
   return (

@@ -2,26 +2,26 @@ import { testersNeeded } from "@/engine/gaps";
 import { ownValue, type PatternDocument } from "@/engine/pattern";
 import type { LengthUnit } from "@/engine/units";
 import { formatLength } from "@/ui/format-length";
-import type { OpeningContent } from "./listing-fields";
-import type { OpeningFormProps } from "./listing-form";
-import type { EditedOpening } from "../edited-data";
+import type { ListingContent } from "./listing-fields";
+import type { ListingFormProps } from "./listing-form";
+import type { EditedListing } from "../edited-data";
 import { askableMeasurements } from "../field-names";
 import { usualInvitations } from "../usual-invitations";
-import { wholeOpening } from "../complete-listing";
+import { wholeListing } from "../complete-listing";
 
 /** The most testers of one size for which the form says how many to invite. */
 const MAX_ADVISED = 40;
 
-type FormContent = OpeningContent & Pick<OpeningFormProps, "open">;
+type FormContent = ListingContent & Pick<ListingFormProps, "open">;
 
 /** What the listing's form shows besides what was typed. */
-export function openingForm(
+export function listingForm(
   pattern: PatternDocument,
-  { opening, unit }: { readonly opening: EditedOpening; readonly unit: LengthUnit },
+  { listing, unit }: { readonly listing: EditedListing; readonly unit: LengthUnit },
 ): FormContent {
   const body = askableMeasurements(pattern);
   const sizedBy = body.find(({ id }) => id === pattern.sizeBy)?.label ?? pattern.sizeBy;
-  const whole = wholeOpening(opening.typed, { pattern, now: new Date(), published: null });
+  const whole = wholeListing(listing.typed, { pattern, now: new Date(), published: null });
   return {
     sizes: pattern.sizes.map(({ id, label, body: made }) => {
       const cm = ownValue(made, pattern.sizeBy);

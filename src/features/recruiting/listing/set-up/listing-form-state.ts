@@ -1,5 +1,5 @@
-import type { OpeningAnswer } from "./listing-actions";
-import type { TypedOpening } from "../schema";
+import type { ListingAnswer } from "./listing-actions";
+import type { TypedListing } from "../schema";
 
 /** What a field of the form shows. */
 interface FieldState {
@@ -16,17 +16,17 @@ interface FieldState {
   };
 }
 
-export interface OpeningFormState {
+export interface ListingFormState {
   readonly field: (name: string) => FieldState;
 }
 
 /** Id of a field's element. */
 export function fieldId(name: string): string {
-  return `opening-${name}`;
+  return `listing-${name}`;
 }
 
 /** The form as stored, or as last sent. */
-export function openingFormState(read: TypedOpening, answer: OpeningAnswer | undefined): OpeningFormState {
+export function listingFormState(read: TypedListing, answer: ListingAnswer | undefined): ListingFormState {
   const typed = answer?.typed ?? read;
   return {
     field: (name) => {

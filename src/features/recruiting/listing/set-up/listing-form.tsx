@@ -1,31 +1,31 @@
 "use client";
 
 import { useEffect, useRef } from "react";
-import type { EditedOpening } from "../edited-data";
+import type { EditedListing } from "../edited-data";
 import type { FieldFault } from "../read-typed";
 import { AnswerNotice } from "./answer-notice";
-import { OpeningButtons } from "./listing-buttons";
-import { OpeningFields, type OpeningContent } from "./listing-fields";
-import { openingFormState } from "./listing-form-state";
-import { useOpeningForm } from "./use-listing-form";
+import { ListingButtons } from "./listing-buttons";
+import { ListingFields, type ListingContent } from "./listing-fields";
+import { listingFormState } from "./listing-form-state";
+import { useListingForm } from "./use-listing-form";
 
-export interface OpeningFormProps extends OpeningContent {
+export interface ListingFormProps extends ListingContent {
   readonly callId: string;
-  readonly opening: EditedOpening;
+  readonly listing: EditedListing;
   /** What must be fixed before a draft can be published. */
   readonly open: readonly FieldFault[];
   readonly mayEdit: boolean;
 }
 
 /** The form to write, publish and change the listing of a call. */
-export function OpeningForm(props: OpeningFormProps) {
-  const { callId, opening, mayEdit } = props;
-  const { answer, formProps, pending } = useOpeningForm();
+export function ListingForm(props: ListingFormProps) {
+  const { callId, listing, mayEdit } = props;
+  const { answer, formProps, pending } = useListingForm();
   const notice = useRef<HTMLDivElement>(null);
   useEffect(() => {
     if (answer !== undefined && answer.status !== "saved") notice.current?.focus();
   }, [answer]);
-  const isPublished = opening.publishedAt !== null;
+  const isPublished = listing.publishedAt !== null;
   return (
     <>
       <div ref={notice} tabIndex={-1} className="outline-none">
@@ -33,12 +33,12 @@ export function OpeningForm(props: OpeningFormProps) {
       </div>
       <form {...formProps}>
         <input type="hidden" name="callId" value={callId} />
-        <input type="hidden" name="version" value={answer?.version ?? opening.version} />
+        <input type="hidden" name="version" value={answer?.version ?? listing.version} />
         <fieldset disabled={!mayEdit} className="min-w-0">
-          <OpeningFields {...props} state={openingFormState(opening.typed, answer)} />
+          <ListingFields {...props} state={listingFormState(listing.typed, answer)} />
         </fieldset>
         {mayEdit ? (
-          <OpeningButtons isPublished={isPublished} open={props.open} answer={answer} pending={pending} />
+          <ListingButtons isPublished={isPublished} open={props.open} answer={answer} pending={pending} />
         ) : null}
       </form>
     </>

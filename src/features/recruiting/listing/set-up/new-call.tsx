@@ -4,7 +4,7 @@ import { useActionState } from "react";
 import type { Failure } from "@/server/action";
 import { Button, type ButtonLook } from "@/ui/button";
 import { useBrowserZone } from "@/ui/use-browser-zone";
-import { beginCallOpening, openNewCall } from "./listing-actions";
+import { addListing, openNewCall } from "./listing-actions";
 
 /** Creates a call for a pattern. @param formKey identifies this form, so that sending it twice creates one call. */
 export function NewCall({ patternId, formKey }: { readonly patternId: string; readonly formKey: string }) {
@@ -13,7 +13,7 @@ export function NewCall({ patternId, formKey }: { readonly patternId: string; re
 
 /** Creates a listing for a call that has none. */
 export function CreateListing({ callId }: { readonly callId: string }) {
-  return <CreateForm action={beginCallOpening} sends={{ callId }} button="Write a listing" />;
+  return <CreateForm action={addListing} sends={{ callId }} button="Write a listing" />;
 }
 
 interface CreateFormProps {

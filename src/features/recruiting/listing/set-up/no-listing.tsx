@@ -1,14 +1,14 @@
 import { EmptyState } from "@/ui/empty-state";
 import { CreateListing } from "./new-call";
 
-interface NoOpeningProps {
+interface NoListingProps {
   readonly callId: string;
   readonly isOpen: boolean;
   readonly mayBegin: boolean;
 }
 
 /** Shown for a call without a listing: its reports were imported. */
-export function NoOpening({ callId, isOpen, mayBegin }: NoOpeningProps) {
+export function NoListing({ callId, isOpen, mayBegin }: NoListingProps) {
   return (
     <EmptyState title="This test has no listing" actions={mayBegin ? <CreateListing callId={callId} /> : null}>
       <p>

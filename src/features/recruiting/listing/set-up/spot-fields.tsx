@@ -3,7 +3,7 @@
 import { useState } from "react";
 import { FieldErrors, TextInput } from "@/ui/field";
 import { leastField, wantedField } from "../field-names";
-import type { OpeningFormState } from "./listing-form-state";
+import type { ListingFormState } from "./listing-form-state";
 import { Theirs } from "./typed-field";
 
 export interface SpotAdvice {
@@ -14,7 +14,7 @@ export interface SpotAdvice {
 }
 
 interface SpotFieldsProps {
-  readonly state: OpeningFormState;
+  readonly state: ListingFormState;
   readonly sizes: readonly { readonly id: string; readonly label: string; readonly made: string }[];
   readonly advice: SpotAdvice;
 }

@@ -1,10 +1,10 @@
 import type { ReactNode } from "react";
 import { Field, Select, TextArea, TextInput } from "@/ui/field";
 import { ZoneInput } from "@/ui/zone-input";
-import type { OpeningFormState } from "./listing-form-state";
+import type { ListingFormState } from "./listing-form-state";
 
 interface TypedFieldProps {
-  readonly state: OpeningFormState;
+  readonly state: ListingFormState;
   readonly name: string;
   readonly label: string;
   readonly hint?: ReactNode;

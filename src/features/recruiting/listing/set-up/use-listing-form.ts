@@ -1,7 +1,7 @@
 "use client";
 
 import { useActionState, useState, useTransition, type FormEvent } from "react";
-import { saveOpening, type OpeningAnswer } from "./listing-actions";
+import { saveListing, type ListingAnswer } from "./listing-actions";
 
 const UNSENT =
   "Not saved, because Sizewright could not be reached. What you typed is still here; check your connection and try again.";
@@ -10,21 +10,21 @@ const UNSENT =
  * The listing's form and its action, with and without JavaScript. React resets a form whose action it calls, and leaves the
  * page if the connection fails; so with JavaScript the action is called here.
  */
-export function useOpeningForm() {
-  const [posted, send] = useActionState<OpeningAnswer | undefined, FormData>(saveOpening, undefined);
-  const [handed, setHanded] = useState<OpeningAnswer>();
+export function useListingForm() {
+  const [posted, send] = useActionState<ListingAnswer | undefined, FormData>(saveListing, undefined);
+  const [handed, setHanded] = useState<ListingAnswer>();
   const [pending, start] = useTransition();
   const answer = handed ?? posted;
   const onSubmit = (event: FormEvent<HTMLFormElement>) => {
     event.preventDefault();
     const submitter = event.nativeEvent instanceof SubmitEvent ? event.nativeEvent.submitter : null;
     const data = new FormData(event.currentTarget, submitter);
-    start(async () => setHanded(await saveOpening(answer, data).catch(() => unsent(data))));
+    start(async () => setHanded(await saveListing(answer, data).catch(() => unsent(data))));
   };
   return { answer, pending, formProps: { action: send, noValidate: true, onSubmit } };
 }
 
-function unsent(data: FormData): OpeningAnswer {
+function unsent(data: FormData): ListingAnswer {
   const typed = Object.fromEntries(
     [...data].flatMap(([name, text]) => (typeof text === "string" ? [[name, text]] : [])),
   );

@@ -7,10 +7,10 @@ import type { LoadedBoard, LoadedPlaces } from "../loaders";
 export function placesMissing(
   { isPublished }: LoadedPlaces,
   { board, side }: LoadedBoard,
-): "opening" | "places" | "words" | null {
+): "listing" | "places" | "words" | null {
   const isEmpty = board.testers === 0 && board.waitingFrom === 0 && side.waiting === 0;
   if (!isEmpty || side.withoutBody.many > 0) return null;
-  if (!isPublished) return "opening";
+  if (!isPublished) return "listing";
   if (board.sizes.every(({ wanted }) => wanted === 0)) return "places";
   return "words";
 }
@@ -24,7 +24,7 @@ interface PlacesEmptyProps {
 /** Shown while sizes cannot be assigned yet, with the next step. */
 export function PlacesEmpty({ callId, missing, applicants }: PlacesEmptyProps) {
   switch (missing) {
-    case "opening":
+    case "listing":
       return (
         <EmptyState
           title="The tester call is not published yet"

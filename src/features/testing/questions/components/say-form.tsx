@@ -4,7 +4,7 @@ import { startTransition, useActionState, useEffect, useRef, useState, type Form
 import { Button } from "@/ui/button";
 import { describedBy, Field, TextArea } from "@/ui/field";
 import { Notice } from "@/ui/notice";
-import { useKeptText } from "@/ui/use-stored-text";
+import { useStoredText } from "@/ui/use-stored-text";
 import { useTypedEarly } from "@/ui/use-typed-early";
 import { MAX_TEXT_LENGTH } from "../max-text-length";
 import type { SayAnswer } from "../say-answer";
@@ -36,7 +36,7 @@ interface SayFormProps {
 /** A form for free text: stored while it is typed, returned with the text if refused, sent once. */
 export function SayForm({ action, hidden, fields, storageKey, send, waiting, done, isOpened, beside }: SayFormProps) {
   const [last, act, isSending] = useActionState(action, undefined);
-  const [stored, store] = useKeptText(storageKey);
+  const [stored, store] = useStoredText(storageKey);
   const justTyped = useRef<Readonly<Record<string, string>>>({});
   const isDone = last?.status === "sent";
   const doneRef = useRef<HTMLDivElement>(null);

@@ -16,7 +16,7 @@ import {
 import { LARGEST_DOCUMENT_BYTES, type BroughtIn } from "@/features/patterns/schema";
 import { viewerAction } from "@/server/action";
 import { inSteps } from "@/server/in-steps";
-import { submissionKey } from "@/server/idempotency-key";
+import { idempotencyKey } from "@/server/idempotency-key";
 import type { Viewer } from "@/server/viewer";
 import { storeCall, storePattern } from "../document-mutations";
 
@@ -24,7 +24,7 @@ const titleSchema = z.string().trim().max(200, { error: "A title has at most 200
 const inputSchema = z.object({ text: z.string(), title: z.string(), formKey: z.uuid() });
 
 /** Imports a pattern or a call document: everything in it or, if it has a fault, nothing. */
-export const bringDocument = viewerAction(async (viewer, input: z.input<typeof inputSchema>): Promise<BroughtIn> => {
+export const importDocument = viewerAction(async (viewer, input: z.input<typeof inputSchema>): Promise<BroughtIn> => {
   const { text, title: typedTitle, formKey } = inputSchema.parse(input);
   if (Buffer.byteLength(text) > LARGEST_DOCUMENT_BYTES) {
     return faulty([{ path: "$", says: "is larger than 20 MB, the most that can be imported at once." }]);
@@ -37,7 +37,7 @@ export const bringDocument = viewerAction(async (viewer, input: z.input<typeof i
     };
   const json = readJson(text);
   if (!json.ok) return faulty(json.faults);
-  const key = submissionKey(formKey, text);
+  const key = idempotencyKey(formKey, text);
   const imported = await store(viewer, json.value, { title: title.data, key });
   revalidatePath("/patterns");
   return imported;
@@ -52,7 +52,7 @@ async function store(
     case PATTERN_FORMAT: {
       const parsed = parsePattern(value);
       if (!parsed.ok) return faulty(parsed.faults);
-      const { patternId } = await storePattern(viewer, { document: parsed.document, submissionKey: key });
+      const { patternId } = await storePattern(viewer, { document: parsed.document, idempotencyKey: key });
       return { status: "stored", href: `/patterns/${patternId}`, warnings: gradingWarnings(parsed.document) };
     }
     case CALL_FORMAT: {
@@ -60,7 +60,7 @@ async function store(
       if (!parsed.ok) return faulty(parsed.faults);
       const call = parsed.document;
       const called = title === "" ? call.pattern.name : title;
-      const { callId } = await storeCall(viewer, { call, title: called, submissionKey: key });
+      const { callId } = await storeCall(viewer, { call, title: called, idempotencyKey: key });
       return { status: "stored", href: callPageHref(callId, "differences"), warnings: gradingWarnings(call.pattern) };
     }
     default:

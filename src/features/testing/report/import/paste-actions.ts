@@ -9,7 +9,7 @@ import { createCall } from "@/features/calls/mutations";
 import { patternAccess, type PatternAccess } from "@/features/patterns/access";
 import { latestRevision } from "@/features/patterns/data";
 import { viewerAction } from "@/server/action";
-import { submissionKey } from "@/server/idempotency-key";
+import { idempotencyKey } from "@/server/idempotency-key";
 import { inTransaction, type Connection } from "@/server/transaction";
 import type { Viewer } from "@/server/viewer";
 import { parseTableText } from "@/ui/parse-table-text";
@@ -48,7 +48,7 @@ export const addPastedReports = viewerAction(async (viewer, input: PastedReports
     return failed("Some numbers look unusual. Fix them, or confirm that they are correct.");
   const reports = table.testers.map((read) => ({
     ...reportOf(read),
-    submissionKey: submissionKey(tableKey, String(read.row)),
+    idempotencyKey: idempotencyKey(tableKey, String(read.row)),
   }));
   const call = await inTransaction(async (transaction) => {
     const into =

@@ -13,7 +13,7 @@ import {
   type ReportTable,
 } from "@/engine/tables";
 import { parseTableText, withCell } from "@/ui/parse-table-text";
-import { useKeptText } from "@/ui/use-stored-text";
+import { useStoredText } from "@/ui/use-stored-text";
 
 /** Choices that differ from the guessed ones, and the key of this table. */
 const overridesSchema = z.object({
@@ -36,8 +36,8 @@ export interface PasteReports {
 
 /** The pasted reports, what is read from them and the choices about them; stored in this tab. */
 export function usePasteReports(pattern: PatternDocument, keptUnder: string): PasteReports {
-  const [text, storeText] = useKeptText(`paste-reports ${keptUnder}`);
-  const [stored, storeOverrides] = useKeptText(`paste-reports choices ${keptUnder}`);
+  const [text, storeText] = useStoredText(`paste-reports ${keptUnder}`);
+  const [stored, storeOverrides] = useStoredText(`paste-reports choices ${keptUnder}`);
   const overrides = useMemo(() => readOverrides(stored), [stored]);
   const cells = useMemo(() => parseTableText(text), [text]);
   const choices = useMemo(() => overrides?.choices ?? guessReportChoices(cells, pattern), [overrides, cells, pattern]);

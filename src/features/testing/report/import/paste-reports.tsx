@@ -8,7 +8,7 @@ import { callPageHref } from "@/features/calls/call-pages";
 import { AskedBack } from "@/ui/asked-back";
 import { Notice } from "@/ui/notice";
 import { PasteField } from "@/ui/paste-field";
-import { SaidList } from "@/ui/message-list";
+import { MessageList } from "@/ui/message-list";
 import { addPastedReports } from "./paste-actions";
 import { PasteReportFields, type OpenCall } from "./paste-report-fields";
 import { placedInReports } from "./paste-report-places";
@@ -88,7 +88,7 @@ function Understood({
           onChange={state.setChoices}
         />
         {inTable.length === 0 ? null : (
-          <SaidList
+          <MessageList
             id="report-faults"
             tone="problem"
             title={inTable.length === 1 ? "1 problem to fix" : `${inTable.length} problems to fix`}

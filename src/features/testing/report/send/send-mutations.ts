@@ -4,7 +4,7 @@ import { readReport } from "@/engine/reporting";
 import { holdOpenCall, raiseCallVersion } from "@/features/calls/mutations";
 import { testerScope, type TesterAccess } from "../../home/access";
 import { AppError } from "@/server/errors";
-import { submissionKey } from "@/server/idempotency-key";
+import { idempotencyKey } from "@/server/idempotency-key";
 import { inTransaction, type Connection } from "@/server/transaction";
 import { carriedDecisions } from "../carried-decisions";
 import { readDraft, type SentReport } from "../data";
@@ -42,7 +42,7 @@ export async function sendReport(access: TesterAccess, seen: number): Promise<{ 
       data: {
         ...{ testerId: access.testerId, version, revisionId, typed: read.typed },
         document: report,
-        submissionKey: submissionKey(access.testerId, `${version} ${content}`),
+        idempotencyKey: idempotencyKey(access.testerId, `${version} ${content}`),
         decisions: { create: sent === null ? [] : await decisionsFor(transaction, { sent, report }) },
       },
     });

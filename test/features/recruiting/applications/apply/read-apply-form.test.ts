@@ -5,7 +5,7 @@ import type {
 } from "../../../../../src/features/recruiting/applications/apply/apply-form";
 import { askedOfApplicants } from "../../../../../src/features/recruiting/applications/apply/asked-of-applicants";
 import { readApplyForm } from "../../../../../src/features/recruiting/applications/apply/read-apply-form";
-import { openingDocument } from "../../../../factories/listing";
+import { listingDocument } from "../../../../factories/listing";
 import { patternDocument } from "../../../../factories/pattern";
 
 const PLACES = { small: { least: 1, wanted: 2 }, large: { least: 1, wanted: 2 } };
@@ -14,7 +14,7 @@ const PLACES = { small: { least: 1, wanted: 2 }, large: { least: 1, wanted: 2 } 
 const ASKED: AskedOfApplicants = askedOfApplicants({
   pattern: patternDocument(),
   places: PLACES,
-  document: openingDocument(),
+  document: listingDocument(),
   agreement: { version: 1, text: "" },
 });
 

@@ -27,7 +27,7 @@ const BOARD = { pattern, places: { small: wanted, medium: wanted, large: wanted 
 function applicant(id: string, bust: number | null, change: Partial<CallApplication> = {}): CallApplication {
   return {
     ...{ applicationId: id, position: 0, name: id, email: `${id}@example.org`, typed: {} },
-    ...{ createdAt: new Date(0), withdrawnAt: null, decision: null, size: null, hold: null, agreementVersion: 1 },
+    ...{ createdAt: new Date(0), withdrawnAt: null, decision: null, size: null, pin: null, agreementVersion: 1 },
     measurements: bust === null ? null : { bust },
     document: {
       ...{ accepts: null, prefers: [], forAnother: false, yarn: "", tool: "", unit: "cm", terms: "us" },

@@ -3,13 +3,19 @@ import { canWithdraw, ownState } from "../../../../../src/features/recruiting/ap
 import { invitationState } from "../../../../../src/features/calls/tester-status";
 
 const [BEFORE, NOW, AFTER] = [new Date(1), new Date(2), new Date(3)];
-const NO_ANSWER = { invitationEndsAt: AFTER, acceptedAt: null, declinedAt: null, withdrawnAt: null, stoppedAt: null };
+const NO_ANSWER = {
+  invitationExpiresAt: AFTER,
+  acceptedAt: null,
+  declinedAt: null,
+  withdrawnAt: null,
+  stoppedAt: null,
+};
 
 describe("what became of a place", () => {
   it("is the last answer, or that none came in time", () => {
     expect(invitationState(NO_ANSWER, NOW)).toBe("invited");
-    expect(invitationState({ ...NO_ANSWER, invitationEndsAt: NOW }, NOW)).toBe("lapsed");
-    expect(invitationState({ ...NO_ANSWER, acceptedAt: BEFORE, invitationEndsAt: BEFORE }, NOW)).toBe("accepted");
+    expect(invitationState({ ...NO_ANSWER, invitationExpiresAt: NOW }, NOW)).toBe("lapsed");
+    expect(invitationState({ ...NO_ANSWER, acceptedAt: BEFORE, invitationExpiresAt: BEFORE }, NOW)).toBe("accepted");
     expect(invitationState({ ...NO_ANSWER, acceptedAt: BEFORE, stoppedAt: NOW }, NOW)).toBe("stopped");
     expect(invitationState({ ...NO_ANSWER, declinedAt: NOW }, NOW)).toBe("declined");
     expect(invitationState({ ...NO_ANSWER, withdrawnAt: NOW }, NOW)).toBe("withdrawn");

@@ -1,6 +1,6 @@
 import { ImageResponse } from "next/og";
 import { afterEach, beforeEach, expect, it, vi } from "vitest";
-import type { PublishedOpening } from "../../../../../src/features/recruiting/listing/data";
+import type { PublishedListing } from "../../../../../src/features/recruiting/listing/data";
 import { OpenCallPicture } from "../../../../../src/features/recruiting/listing/open-call/open-call-picture";
 import { pictureWords } from "../../../../../src/features/recruiting/listing/open-call/picture-copy";
 import { drawableText, pictureFonts } from "../../../../../src/server/picture-fonts";
@@ -8,11 +8,11 @@ import { patternDocument } from "../../../../factories/pattern";
 
 const TIME_ZONE = "Europe/Lisbon";
 
-function listing(name: string, designer = "Invented Designer"): PublishedOpening {
+function listing(name: string, designer = "Invented Designer"): PublishedListing {
   const day = { day: "2027-03-14", at: new Date("2027-03-15T00:00:00Z") };
   const days = { applyUntil: "2027-03-14", startOn: "2027-03-20", swatchBy: "2027-04-01", reportBy: "2027-06-01" };
   return {
-    ...{ callId: "", title: "A call", designer, invented: false, places: {}, taking: "open", version: 1 },
+    ...{ callId: "", title: "A call", designer, isDemo: false, places: {}, taking: "open", version: 1 },
     pattern: patternDocument({ name }),
     publishedAt: new Date(0),
     agreement: { version: 1, text: "" },

@@ -1,1 +1,0 @@
-export { CHANGED } from "../mutations";

@@ -1,0 +1,1 @@
+export { CHANGED } from "./mutations";
