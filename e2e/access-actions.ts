@@ -91,11 +91,11 @@ export const ACTIONS: Readonly<Record<string, ActionRow>> = {
     }),
     answers: EDITS,
   },
-  "patterns/actions.ts keepDraft": {
+  "patterns/actions.ts saveDraftEdits": {
     sends: ({ patternId }) => ({ values: [patternId, { content: null, version: 0, baseNumber: 1 }] }),
     answers: EDITS,
   },
-  "patterns/actions.ts throwDraftAway": { sends: ({ patternId }) => ({ values: [patternId, 1] }), answers: EDITS },
+  "patterns/actions.ts discardDraftEdits": { sends: ({ patternId }) => ({ values: [patternId, 1] }), answers: EDITS },
   "patterns/actions.ts discardConflictingDraft": {
     sends: ({ patternId }) => ({ values: [patternId] }),
     answers: EDITS,
@@ -151,7 +151,7 @@ export const ACTIONS: Readonly<Record<string, ActionRow>> = {
     sends: ({ callId }) => ({ form: { callId, saw: "nobody", endsOn: "2090-01-01" } }),
     answers: { ...EDITS, editor: "/calls/[id]/places", owner: "/calls/[id]/places" },
   },
-  "recruiting/places/actions.ts settlePlace": {
+  "recruiting/places/actions.ts placePerson": {
     sends: ({ callId, applicationId }) => ({ form: { callId, applicationId, kind: "leave-waiting" } }),
     answers: EDITS,
   },

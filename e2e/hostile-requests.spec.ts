@@ -102,7 +102,7 @@ test("content whose size is not said is refused", async ({ baseURL }) => {
 
 test("what a script hands an action is refused by its schema, however it is nested", async ({ baseURL }) => {
   const cookie = await sessionCookie(await makeDesigner());
-  const { id } = findAction("patterns/actions.ts keepDraft");
+  const { id } = findAction("patterns/actions.ts saveDraftEdits");
   const hostile = [
     "[".repeat(100_000) + "]".repeat(100_000),
     '[{"__proto__":{"polluted":1}},{}]',

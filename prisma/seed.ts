@@ -5,7 +5,7 @@ import type { Places } from "@/engine/pattern";
 import { proveCall } from "@/features/calls/access";
 import { createCall } from "@/features/calls/mutations";
 import { createListing, publishListing } from "@/features/recruiting/listing/mutations";
-import { wholeListing } from "../src/features/recruiting/listing/complete-listing";
+import { completeListing } from "../src/features/recruiting/listing/complete-listing";
 import { provePattern } from "@/features/patterns/access";
 import { createPattern } from "@/features/patterns/mutations";
 import { addReports } from "@/features/testing/report/mutations";
@@ -58,7 +58,7 @@ async function layListing(viewer: Viewer, { callId, places }: { callId: string; 
   const access = await proveCall(database(), { viewer, callId, least: "owner" });
   const now = new Date();
   const typed = saltmarshListing({ title: TITLE, places, now });
-  const whole = wholeListing(typed, { pattern: saltmarshPattern, now, published: null });
+  const whole = completeListing(typed, { pattern: saltmarshPattern, now, published: null });
   if (!whole.ok)
     throw new Error(`the demo's listing is not whole: ${whole.faults.map(({ message }) => message).join(" ")}`);
   await createListing(access, typed);

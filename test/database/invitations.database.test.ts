@@ -1,7 +1,7 @@
 import { beforeEach, describe, expect, it } from "vitest";
 import { invitationAccess, patternAccess, type HelperRole, type PatternAccess } from "@/features/patterns/access";
 import { listInvitations, readInvitation } from "../../src/features/patterns/people/invitation-data";
-import { proveToken } from "../../src/features/patterns/people/invitation-guesses";
+import { proveToken } from "../../src/features/patterns/people/prove-token";
 import {
   acceptInvitation,
   createInvitation,

@@ -2,7 +2,7 @@ import { describe, expect, it } from "vitest";
 import { placeApplicants } from "@/engine/places";
 import { parseApplicants } from "@/engine/pattern";
 import { callAccess } from "@/features/calls/access";
-import { placingQuestion } from "@/features/recruiting/places/applicants-document";
+import { placingQuestion } from "../../src/features/recruiting/places/placing-question";
 import { placingRows } from "@/features/recruiting/places/data";
 import { changePlace, givePlaces, sendPlacing } from "@/features/recruiting/places/mutations";
 import { placedNow } from "@/features/recruiting/places/placing";

@@ -1,6 +1,6 @@
 import { initialListing } from "@/features/recruiting/listing/initial-listing";
 import type { TypedListing } from "@/features/recruiting/listing/schema";
-import { wholeListing, type WholeListing } from "../../src/features/recruiting/listing/complete-listing";
+import { completeListing, type CompleteListing } from "../../src/features/recruiting/listing/complete-listing";
 import { dayAt, daysAfter } from "@/server/time-zone";
 import { patternDocument } from "../factories/pattern";
 
@@ -19,8 +19,8 @@ export function typed(change: TypedListing = {}): TypedListing {
 }
 
 /** The same, read. */
-export function whole(change: TypedListing = {}): WholeListing {
-  const read = wholeListing(typed(change), { pattern: patternDocument(), now: new Date(), published: null });
+export function whole(change: TypedListing = {}): CompleteListing {
+  const read = completeListing(typed(change), { pattern: patternDocument(), now: new Date(), published: null });
   if (!read.ok) throw new Error(read.faults.map(({ message }) => message).join(" "));
   return read.listing;
 }

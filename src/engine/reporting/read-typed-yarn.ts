@@ -68,7 +68,7 @@ function readYarnUsed(form: Form, key: string, path: string): YarnUsed | undefin
     form.faults.push({ field: fieldName("metresPerBall"), message });
     return undefined;
   }
-  keepTexts(form, { path, key, how, ballLength: length.kept });
+  recordTexts(form, { path, key, how, ballLength: length.kept });
   for (const [part, said] of Object.entries(extras))
     if (said !== undefined) storeText(form, `${path}.${part}`, said ? "yes" : "no");
   return { yarn: yarn.id, grams, metresPer100g };
@@ -145,7 +145,7 @@ interface YarnTexts {
 }
 
 /** Stores everything typed about the yarn, because the document holds only the resulting amount. */
-function keepTexts(form: Form, { path, key, how, ballLength }: YarnTexts): void {
+function recordTexts(form: Form, { path, key, how, ballLength }: YarnTexts): void {
   const parts: readonly YarnPart[] =
     how === "weighed" ? ["before", "after", "gramsPerBall"] : ["balls", "gramsPerBall"];
   for (const part of parts) storeText(form, `${path}.${part}`, textAt(form, fieldOf.yarn(key, part)));

@@ -10,7 +10,7 @@ import {
   type Tester,
 } from "@/engine/pattern";
 import type { LeftOut } from "@/engine/results";
-import { putTogether, READ_DECISION } from "./report-schema";
+import { testerDocument, READ_DECISION } from "./report-schema";
 import { patternScope, type PatternAccess } from "@/features/patterns/access";
 import { latestRevision } from "@/features/patterns/data";
 import { database } from "@/server/database";
@@ -204,7 +204,7 @@ async function reportedTesters(access: CallAccess, connection: Connection): Prom
       decision: READ_DECISION[decision],
     }));
     const until = instructionErrors.filter((wrong) => report.revision.number <= wrong.until);
-    return [applyInstructionErrors(putTogether(stored.data, decisions), until)];
+    return [applyInstructionErrors(testerDocument(stored.data, decisions), until)];
   });
   return { testers, leftOut };
 }

@@ -43,7 +43,7 @@ export function takeApart(tester: Tester): { report: StoredReport; decisions: Re
 }
 
 /** The other way: the tester with the decisions at the items of their report. */
-export function putTogether(report: Tester, decisions: readonly ReportDecision[]): Tester {
+export function testerDocument(report: Tester, decisions: readonly ReportDecision[]): Tester {
   const decided = <Item>(part: ReportPart, items: readonly Item[]) =>
     items.map((item, index) => {
       const found = decisions.find((decision) => decision.part === part && decision.position === index);

@@ -13,13 +13,13 @@ import { saveRevision } from "./mutations";
 import { draftEditsSchema, reasonSchema, type DraftEdits } from "./schema";
 
 /** Saves what was typed; a conflicting save gets an answer with both texts. */
-export const keepDraft = viewerAction(async (viewer, patternId: string, input: DraftEdits) => {
+export const saveDraftEdits = viewerAction(async (viewer, patternId: string, input: DraftEdits) => {
   const edits = draftEditsSchema.parse(input);
   return await saveDraft(await patternAccess(viewer, patternId, "editor"), edits);
 });
 
 /** Discards the draft. */
-export const throwDraftAway = viewerAction(async (viewer, patternId: string, version: number) => {
+export const discardDraftEdits = viewerAction(async (viewer, patternId: string, version: number) => {
   await discardDraft(await patternAccess(viewer, patternId, "editor"), z.int().min(1).parse(version));
   return { status: "gone" as const };
 });

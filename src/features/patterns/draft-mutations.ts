@@ -15,7 +15,7 @@ export type DraftSave =
 
 /** Saves edits over the version they were read from; a conflicting save stores both texts. */
 export async function saveDraft(access: PatternAccess, edits: DraftEdits): Promise<DraftSave> {
-  const saved = edits.version === 0 ? await beginDraft(access, edits) : await continueDraft(access, edits);
+  const saved = edits.version === 0 ? await createDraft(access, edits) : await continueDraft(access, edits);
   if (saved) return { status: "saved", version: edits.version + 1 };
   const [theirs, revision] = await Promise.all([draftOf(access), latestRevision(access)]);
   const revised = revision.number > edits.baseNumber;
@@ -67,7 +67,7 @@ async function newestBase(access: PatternAccess, baseNumber: number): Promise<st
   return newest.number === baseNumber ? newest.id : null;
 }
 
-async function beginDraft(access: PatternAccess, { content, baseNumber }: DraftEdits): Promise<boolean> {
+async function createDraft(access: PatternAccess, { content, baseNumber }: DraftEdits): Promise<boolean> {
   const baseId = await newestBase(access, baseNumber);
   if (baseId === null) return false;
   try {

@@ -96,7 +96,7 @@ export async function saveRevision(
       });
       const [saved] = pattern.revisions;
       if (saved === undefined) throw new Error("a revision was saved and is not there");
-      if (draftVersion !== undefined) await spendDraft(transaction, access, { draftVersion, baseId: saved.id });
+      if (draftVersion !== undefined) await resetDraft(transaction, access, { draftVersion, baseId: saved.id });
       return { revisionId: saved.id, number };
     }, connection);
   } catch (error) {
@@ -106,7 +106,7 @@ export async function saveRevision(
 }
 
 /** The draft's row stays and its version number continues, so that a version never identifies two drafts. */
-async function spendDraft(
+async function resetDraft(
   transaction: Connection,
   access: PatternAccess,
   { draftVersion, baseId }: { draftVersion: number; baseId: string },

@@ -9,7 +9,7 @@ import { MarkedText } from "./marked-text";
 import { SizedChangeTable } from "./sized-change-table";
 import { comparedSizes, sizedChanges } from "./sized-changes";
 import type { SizedPart } from "./sized-numbers";
-import { termChanges } from "./term-lines";
+import { termChanges } from "./term-changes";
 
 interface RevisionComparisonProps {
   readonly before: PatternDocument;

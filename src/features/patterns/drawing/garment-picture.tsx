@@ -4,7 +4,7 @@ import type { PatternDocument, Size } from "@/engine/pattern";
 import type { LengthUnit } from "@/engine/units";
 import { shapesOfPattern } from "../computed";
 import { placeIn } from "./drawing-frame";
-import { fullWidthCm } from "./drawing-scale";
+import { fullWidthCm } from "./drawing-extent";
 import { PieceDrawing } from "./piece-drawing";
 import { PieceNotes } from "./piece-notes";
 import { ScaleBar } from "./scale-bar";

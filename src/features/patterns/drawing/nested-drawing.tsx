@@ -2,7 +2,7 @@ import type { PieceShape } from "@/engine/drawing";
 import type { LengthUnit } from "@/engine/units";
 import { formatLength } from "@/ui/format-length";
 import { DrawingFrame, placeIn } from "./drawing-frame";
-import { largestExtent, topRight } from "./drawing-scale";
+import { largestExtent, topRight } from "./drawing-extent";
 import { Strokes } from "./shape-ground";
 
 interface NestedDrawingProps {

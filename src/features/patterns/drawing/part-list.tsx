@@ -1,7 +1,7 @@
 import type { Size } from "@/engine/pattern";
 import type { LengthUnit } from "@/engine/units";
 import { isPlanned, type PartInSize, type PieceBoard } from "./piece-board";
-import { PartSays, PartTable } from "./part-table";
+import { PartSummary, PartTable } from "./part-table";
 import { partWords } from "./piece-copy";
 
 interface PartListProps {
@@ -52,7 +52,7 @@ function PartInOneSize({
         <p className="numbers text-soft">{partWords(sized.counts, { lengths: shape, noun, unit })}</p>
       )}
       <p className="numbers mt-0.5 text-pretty">
-        <PartSays says={sized.message} isPlanned={isPlanned(inSize)} />
+        <PartSummary says={sized.message} isPlanned={isPlanned(inSize)} />
       </p>
     </>
   );

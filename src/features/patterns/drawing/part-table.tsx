@@ -61,7 +61,7 @@ function PartRow({ inSize, unit }: { readonly inSize: PartInSize; readonly unit:
       <td className="text-right">{counts?.rows}</td>
       <td className="text-right">{shape ? length(shape.heightCm) : ""}</td>
       <td className="min-w-64">
-        <PartSays says={message} isPlanned={isPlanned(inSize)} />
+        <PartSummary says={message} isPlanned={isPlanned(inSize)} />
       </td>
     </tr>
   );
@@ -72,7 +72,7 @@ function fromTo(from: number, to: number, format: (value: number) => string): st
 }
 
 /** How a part is worked, or what is wrong with it, shown by a sign and words, not only by colour. */
-export function PartSays({ says, isPlanned }: { readonly says: string; readonly isPlanned: boolean }) {
+export function PartSummary({ says, isPlanned }: { readonly says: string; readonly isPlanned: boolean }) {
   if (isPlanned) return <span className="wrap-anywhere">{says}</span>;
   return (
     <span className="font-semibold text-thread wrap-anywhere">

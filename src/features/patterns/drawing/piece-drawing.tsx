@@ -2,7 +2,7 @@ import type { ReactNode } from "react";
 import type { PieceShape } from "@/engine/drawing";
 import type { LengthUnit } from "@/engine/units";
 import { DrawingFrame, placeIn } from "./drawing-frame";
-import { TapeLetter, TapeLine } from "./measurement-mark";
+import { TapeLetter, TapeLine } from "./tape-line";
 import { markSign, shapeWords } from "./piece-copy";
 import { ShapeGround } from "./shape-ground";
 

@@ -1,7 +1,7 @@
 import type { PatternDocument } from "@/engine/pattern";
 import type { LengthUnit } from "@/engine/units";
 import { shapesOfPattern } from "../computed";
-import { fullWidthCm, largestExtent } from "./drawing-scale";
+import { fullWidthCm, largestExtent } from "./drawing-extent";
 import { NestedDrawing } from "./nested-drawing";
 
 /** The first piece whose shape is known in every size, all sizes on top of each other; nothing where there is none. */

@@ -5,11 +5,11 @@ import { Section } from "@/ui/section";
 import type { PatternDocument, Size } from "@/engine/pattern";
 import type { LengthUnit } from "@/engine/units";
 import { ALL_SIZES } from "./choose-sizes";
-import { fullWidthCm } from "./drawing-scale";
+import { fullWidthCm } from "./drawing-extent";
 import { PartFaults } from "./part-faults";
 import { PickedUpEdges } from "./picked-up-edges";
 import { pieceBoards, type PieceBoard } from "./piece-board";
-import { PieceInAllSizes, PieceInSize } from "./piece-sheet";
+import { PieceInAllSizes, PieceInSize } from "./piece-in-size";
 
 interface PiecesViewProps {
   readonly pattern: PatternDocument;

@@ -8,7 +8,7 @@ import { bodyRows, stepCm, withBodyRows, withBodyText, type BodyRow as Body } fr
 import { useEditing, useEditingValue } from "./editing";
 import { NumberField, TextField } from "./fields";
 import { ItemButtons } from "./item-buttons";
-import { moved, replaced } from "./list-items";
+import { moveItem, replaceItem } from "./list-items";
 
 interface BodyRowProps {
   readonly body: Body;
@@ -20,7 +20,7 @@ interface BodyRowProps {
 /** One body measurement through the sizes, and the step from each size to the next. */
 export function BodyRow({ body, row, isLast, onRemove }: BodyRowProps) {
   const { pattern, change } = useEditing("pattern", "change");
-  const move = (by: -1 | 1) => change((now) => withBodyRows(now, moved(bodyRows(now), row, by)), null);
+  const move = (by: -1 | 1) => change((now) => withBodyRows(now, moveItem(bodyRows(now), row, by)), null);
   return (
     <tr className={`${TABLE_ROW} align-top`}>
       <BodyHead body={body} row={row} />
@@ -42,7 +42,7 @@ export function BodyRow({ body, row, isLast, onRemove }: BodyRowProps) {
 function BodyHead({ body, row }: Pick<BodyRowProps, "body" | "row">) {
   const { pattern, change } = useEditing("pattern", "change");
   const set = (next: Body, field: string) =>
-    change((now) => withBodyRows(now, replaced(bodyRows(now), row, next)), `bodyMeasurements.${row}.${field}`);
+    change((now) => withBodyRows(now, replaceItem(bodyRows(now), row, next)), `bodyMeasurements.${row}.${field}`);
   const name = body.label || `body measurement ${row + 1}`;
   return (
     <th scope="row" className="sticky left-0 z-1 w-60 min-w-60 bg-sheet font-normal max-sm:w-40 max-sm:min-w-40">

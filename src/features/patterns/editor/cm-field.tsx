@@ -5,7 +5,7 @@ import type { PathPart } from "@/engine/pattern";
 import { CONTROL } from "@/ui/field";
 import type { CmList } from "./cm-list";
 import { NumberField } from "./fields";
-import { joinSign, retyped, splitSign } from "./signed-text";
+import { joinSign, retyped, splitSign } from "./signed";
 
 interface CmFieldProps {
   readonly list: CmList;

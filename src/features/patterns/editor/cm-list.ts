@@ -1,6 +1,6 @@
 import { oneForAllSizes, spreadOverSizes, type DraftPattern, type Typed } from "@/engine/editing";
 import { uniqueSlug } from "@/engine/tables";
-import { replaced } from "./list-items";
+import { replaceItem } from "./list-items";
 
 /** The two lists of lengths besides the counts. */
 export type CmList = "lengths" | "allowances";
@@ -55,7 +55,7 @@ export function withPastedCm(
         const size = pattern.sizes[column + across];
         return size === undefined ? each : withCm(each, size.id, text.trim());
       }, grown);
-      return replaced(now, row + down, filled);
+      return replaceItem(now, row + down, filled);
     },
     cmItems(pattern, list),
   );

@@ -7,8 +7,8 @@ import { cmItems, withCm, withCmItems, withScope, type CmItem, type CmList } fro
 import { useEditing } from "./editing";
 import { ChoiceField, TextField } from "./fields";
 import { ItemButtons } from "./item-buttons";
-import { moved, replaced } from "./list-items";
-import { usesWords } from "./where-used";
+import { moveItem, replaceItem } from "./list-items";
+import { usesWords } from "./uses";
 
 interface CmRowProps {
   readonly list: CmList;
@@ -38,8 +38,8 @@ export function CmRow({ list, item, i, isLast, uses, onRemove }: CmRowProps) {
       field && formatPath([list, i, field]),
     );
   const scope = (isBySize: boolean) =>
-    change((now) => withCmItems(now, list, replaced(cmItems(now, list), i, withScope(now, item, isBySize))), null);
-  const move = (by: -1 | 1) => change((now) => withCmItems(now, list, moved(cmItems(now, list), i, by)), null);
+    change((now) => withCmItems(now, list, replaceItem(cmItems(now, list), i, withScope(now, item, isBySize))), null);
+  const move = (by: -1 | 1) => change((now) => withCmItems(now, list, moveItem(cmItems(now, list), i, by)), null);
   const { cm } = item;
   return (
     <li className="rounded-sheet border border-line bg-sheet px-4 py-3 shadow-sheet">

@@ -15,7 +15,7 @@ import type { LengthUnit } from "@/engine/units";
 import { Button } from "@/ui/button";
 import { Notice } from "@/ui/notice";
 import { TABLE, TABLE_HEAD, TABLE_ROW, TableFrame } from "@/ui/table-frame";
-import { discardConflictingDraft, keepDraft } from "../actions";
+import { discardConflictingDraft, saveDraftEdits } from "../actions";
 import { changeSide } from "../pattern-copy";
 
 interface ConflictingEditsProps {
@@ -54,7 +54,7 @@ export function ConflictingEdits({
     start(async () => {
       const pattern = [...mine].reduce((into, path) => applyChange(into, own.pattern, path), theirs.pattern);
       const content = { ...theirs, pattern, meant: { ...theirs.meant, ...own.meant } };
-      const saved = await keepDraft(patternId, { content, version, baseNumber }).catch(() => null);
+      const saved = await saveDraftEdits(patternId, { content, version, baseNumber }).catch(() => null);
       if (saved === null) return setSays("This did not reach Sizewright. Check your connection and try again.");
       if (saved.status === "failed") return setSays(saved.says);
       if (saved.status === "saved") await discardConflictingDraft(patternId);

@@ -5,7 +5,7 @@ import { formatPath } from "@/engine/pattern";
 import { useEditing } from "./editing";
 import { ChoiceField, NumberField, TextField, TickField } from "./fields";
 import { ItemButtons } from "./item-buttons";
-import { moved, removed, replaced } from "./list-items";
+import { moveItem, removeItem, replaceItem } from "./list-items";
 import { withLeast, withRepeatOf } from "./paste-counts";
 
 type DraftCount = DraftPattern["counts"][number];
@@ -20,8 +20,8 @@ export function CountRow({ count, index }: { readonly count: DraftCount; readonl
   const { pattern, change } = useEditing("pattern", "change");
   const path = ["counts", index] as const;
   const set = (next: DraftCount, field: string | null) =>
-    change((now) => ({ ...now, counts: replaced(now.counts, index, next) }), field && formatPath([...path, field]));
-  const reorder = (by: -1 | 1) => change((now) => ({ ...now, counts: moved(now.counts, index, by) }), null);
+    change((now) => ({ ...now, counts: replaceItem(now.counts, index, next) }), field && formatPath([...path, field]));
+  const reorder = (by: -1 | 1) => change((now) => ({ ...now, counts: moveItem(now.counts, index, by) }), null);
   const name = count.label || `count ${index + 1}`;
   return (
     <li className="min-w-0 rounded-sheet border border-line bg-sheet px-4 py-3 shadow-sheet">
@@ -129,5 +129,5 @@ function CountRules({ count, i, onCount }: CountRulesProps) {
 /** Its numbers are removed too; sums, measurements and pieces that use it show that it is missing. */
 function withoutCount(pattern: DraftPattern, id: string, index: number): DraftPattern {
   const { [id]: _numbers, ...grading } = pattern.grading ?? {};
-  return { ...pattern, counts: removed(pattern.counts, index), ...(pattern.grading && { grading }) };
+  return { ...pattern, counts: removeItem(pattern.counts, index), ...(pattern.grading && { grading }) };
 }

@@ -1,5 +1,5 @@
 import type { PatternDraft } from "@/engine/editing";
-import { keepDraft } from "../actions";
+import { saveDraftEdits } from "../actions";
 import { dropBackup, readBackup, writeBackup } from "./draft-backup";
 
 export type DraftStatus =
@@ -45,7 +45,7 @@ export function draftSaver(
     while (latest.content !== saved) {
       const sent = latest;
       onStatus({ kind: "saving" });
-      const answer = await keepDraft(patternId, sent).catch(() => ({ status: "failed" as const, says: OFFLINE }));
+      const answer = await saveDraftEdits(patternId, sent).catch(() => ({ status: "failed" as const, says: OFFLINE }));
       if (answer.status === "failed") {
         onStatus({ kind: "unsent", says: answer.says });
         return null;

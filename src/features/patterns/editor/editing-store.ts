@@ -58,7 +58,7 @@ const ONE_STEP_MS = 1_500;
 const MOST_STEPS = 200;
 
 /** A pattern being edited: what is typed is shown and stored immediately, and read after it is drawn. */
-export function createEditing(start: EditingStart): StoreApi<Editing> {
+export function createEditingStore(start: EditingStart): StoreApi<Editing> {
   const { patternId, base, baseNumber } = start;
   const untouched = createDraft(base, start.unit);
   return createStore<Editing>()((set, get) => {

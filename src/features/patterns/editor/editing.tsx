@@ -3,7 +3,7 @@
 import { useRouter } from "next/navigation";
 import { createContext, useContext, useEffect, useRef, useState, type ReactNode } from "react";
 import { useStore, type StoreApi } from "zustand";
-import { createEditing, type Editing, type EditingStart } from "./editing-store";
+import { createEditingStore, type Editing, type EditingStart } from "./editing-store";
 
 const EditingContext = createContext<StoreApi<Editing> | null>(null);
 
@@ -51,7 +51,7 @@ function isPlain(value: unknown): value is Readonly<Record<string, unknown>> {
 
 export function EditingProvider({ children, ...start }: EditingStart & { readonly children: ReactNode }) {
   const router = useRouter();
-  const [store] = useState(() => createEditing(start));
+  const [store] = useState(() => createEditingStore(start));
   useEffect(() => store.getState().resume(), [store]);
   useEffect(
     () =>

@@ -9,8 +9,8 @@ import { FactorFields } from "./factor-fields";
 import { ChoiceField, NumberField, TextField } from "./fields";
 import { GaugeFields } from "./gauge-fields";
 import { ItemButtons } from "./item-buttons";
-import { moved, replaced } from "./list-items";
-import { usesOfFabric, usesWords } from "./where-used";
+import { moveItem, replaceItem } from "./list-items";
+import { usesOfFabric, usesWords } from "./uses";
 
 interface FabricCardProps {
   readonly fabric: DraftFabric;
@@ -29,10 +29,10 @@ export function FabricCard({ fabric, index, onRemove }: FabricCardProps) {
   const { pattern, change } = useEditing("pattern", "change");
   const set = (next: DraftFabric, field: string | null) =>
     change(
-      (now) => ({ ...now, fabrics: replaced(now.fabrics, index, next) }),
+      (now) => ({ ...now, fabrics: replaceItem(now.fabrics, index, next) }),
       field && formatPath(["fabrics", index, field]),
     );
-  const move = (by: -1 | 1) => change((now) => ({ ...now, fabrics: moved(now.fabrics, index, by) }), null);
+  const move = (by: -1 | 1) => change((now) => ({ ...now, fabrics: moveItem(now.fabrics, index, by) }), null);
   const uses = usesOfFabric(pattern, fabric.id);
   return (
     <li>

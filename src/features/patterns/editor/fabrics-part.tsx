@@ -8,10 +8,10 @@ import { Section } from "@/ui/section";
 import { AddNamed } from "./add-named";
 import { useEditing } from "./editing";
 import { FabricCard } from "./fabric-card";
-import { removed } from "./list-items";
+import { removeItem } from "./list-items";
 import { SaidBelow } from "./said-below";
 import { TakenOutNote, type TakenOut } from "./taken-out";
-import { usesOfFabric } from "./where-used";
+import { usesOfFabric } from "./uses";
 
 /** Each stitch pattern with its needle or hook and its gauge. */
 export function FabricsPart() {
@@ -19,7 +19,7 @@ export function FabricsPart() {
   const [takenOut, setTakenOut] = useState<TakenOut | null>(null);
   const { fabrics } = pattern;
   const remove = (index: number, id: string, label: string) => {
-    change((now) => ({ ...now, fabrics: removed(now.fabrics, index) }), null);
+    change((now) => ({ ...now, fabrics: removeItem(now.fabrics, index) }), null);
     setTakenOut({ id, name: label, uses: usesOfFabric(pattern, id) });
   };
   return (

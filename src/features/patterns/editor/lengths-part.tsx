@@ -7,9 +7,9 @@ import { cmItems, withCmItems, withNewCm, withPastedCm, type CmItem, type CmList
 import { CmRow } from "./cm-row";
 import { useEditing } from "./editing";
 import { GridArea } from "./grid-area";
-import { removed } from "./list-items";
+import { removeItem } from "./list-items";
 import { TakenOutNote, type TakenOut } from "./taken-out";
-import { usesOfAllowance, usesOfLength } from "./where-used";
+import { usesOfAllowance, usesOfLength } from "./uses";
 
 const WORDS = {
   lengths: {
@@ -48,7 +48,7 @@ function CmSection({ list }: { readonly list: CmList }) {
   const { title, intro, what, placeholder, none, usesOf } = WORDS[list];
   const items = cmItems(pattern, list);
   const remove = ({ id, label }: CmItem, index: number) => {
-    change((now) => withCmItems(now, list, removed(cmItems(now, list), index)), null);
+    change((now) => withCmItems(now, list, removeItem(cmItems(now, list), index)), null);
     setTakenOut({ id, name: label, uses: usesOf(pattern, id) });
   };
   return (

@@ -1,15 +1,15 @@
 /** The list with the item at an index replaced. */
-export function replaced<Item>(items: readonly Item[], index: number, item: Item): readonly Item[] {
+export function replaceItem<Item>(items: readonly Item[], index: number, item: Item): readonly Item[] {
   return items.map((each, i) => (i === index ? item : each));
 }
 
 /** The list without the item at an index. */
-export function removed<Item>(items: readonly Item[], index: number): readonly Item[] {
+export function removeItem<Item>(items: readonly Item[], index: number): readonly Item[] {
   return items.filter((_, i) => i !== index);
 }
 
 /** The list with the item at an index moved by one: −1 towards the front, 1 towards the end. */
-export function moved<Item>(items: readonly Item[], index: number, by: -1 | 1): readonly Item[] {
+export function moveItem<Item>(items: readonly Item[], index: number, by: -1 | 1): readonly Item[] {
   const [one, other] = [items[index], items[index + by]];
   if (one === undefined || other === undefined) return items;
   return items.map((each, i) => (i === index ? other : i === index + by ? one : each));

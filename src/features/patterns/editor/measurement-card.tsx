@@ -6,7 +6,7 @@ import type { LengthUnit } from "@/engine/units";
 import { formatChange, formatLength } from "@/ui/format-length";
 import { useEditing } from "./editing";
 import { ItemButtons } from "./item-buttons";
-import { moved, removed, replaced } from "./list-items";
+import { moveItem, removeItem, replaceItem } from "./list-items";
 import { MeasurementBasics } from "./measurement-basics";
 import type { DraftMeasurement } from "./measurement-edit";
 import { MeasurementPlace } from "./measurement-place";
@@ -28,8 +28,12 @@ export function MeasurementCard({ measurement, index, finished, isOpen, onToggle
   const { pattern, change, unit } = useEditing("pattern", "change", "unit");
   const path = formatPath(["measurements", index]);
   const set = (next: DraftMeasurement, field: string | null) =>
-    change((now) => ({ ...now, measurements: replaced(now.measurements, index, next) }), field && `${path}.${field}`);
-  const reorder = (by: -1 | 1) => change((now) => ({ ...now, measurements: moved(now.measurements, index, by) }), null);
+    change(
+      (now) => ({ ...now, measurements: replaceItem(now.measurements, index, next) }),
+      field && `${path}.${field}`,
+    );
+  const reorder = (by: -1 | 1) =>
+    change((now) => ({ ...now, measurements: moveItem(now.measurements, index, by) }), null);
   const { letter, label } = measurement;
   const edit = { measurement, i: index, onMeasurement: set };
   return (
@@ -49,7 +53,7 @@ export function MeasurementCard({ measurement, index, finished, isOpen, onToggle
           name={label || letter || `measurement ${index + 1}`}
           onUp={index === 0 ? undefined : () => reorder(-1)}
           onDown={index === pattern.measurements.length - 1 ? undefined : () => reorder(1)}
-          onRemove={() => change((now) => ({ ...now, measurements: removed(now.measurements, index) }), null)}
+          onRemove={() => change((now) => ({ ...now, measurements: removeItem(now.measurements, index) }), null)}
         />
       }
     >

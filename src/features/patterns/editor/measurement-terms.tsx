@@ -5,7 +5,7 @@ import { explainDraft, type ExplainedDraft } from "@/engine/editing";
 import { formatPath } from "@/engine/pattern";
 import { useEditing } from "./editing";
 import { AddButton } from "./item-buttons";
-import { moved, removed, replaced } from "./list-items";
+import { moveItem, removeItem, replaceItem } from "./list-items";
 import type { MeasurementEdit } from "./measurement-edit";
 import { shownLengths } from "./measurement-shown";
 import { MeasurementTotal } from "./measurement-total";
@@ -42,10 +42,10 @@ export function MeasurementTerms({ measurement, i, onMeasurement }: MeasurementE
             number={index + 1}
             line={explained?.lines[index]}
             shown={shown[index]}
-            onTerm={(next, field) => setTerms(replaced(terms, index, next), field && `terms[${index}].${field}`)}
-            onUp={index === 0 ? undefined : () => setTerms(moved(terms, index, -1), null)}
-            onDown={index === terms.length - 1 ? undefined : () => setTerms(moved(terms, index, 1), null)}
-            onRemove={() => setTerms(removed(terms, index), null)}
+            onTerm={(next, field) => setTerms(replaceItem(terms, index, next), field && `terms[${index}].${field}`)}
+            onUp={index === 0 ? undefined : () => setTerms(moveItem(terms, index, -1), null)}
+            onDown={index === terms.length - 1 ? undefined : () => setTerms(moveItem(terms, index, 1), null)}
+            onRemove={() => setTerms(removeItem(terms, index), null)}
           />
         ))}
       </ol>

@@ -3,7 +3,7 @@
 import { formatPath } from "@/engine/pattern";
 import { useEditing } from "./editing";
 import { ItemButtons } from "./item-buttons";
-import { moved, removed, replaced } from "./list-items";
+import { moveItem, removeItem, replaceItem } from "./list-items";
 import { OpeningCard } from "./opening-card";
 import { PieceBasics } from "./piece-basics";
 import type { DraftPiece } from "./piece-edit";
@@ -23,8 +23,8 @@ export function PieceCard({ piece, index, misfits, isOpen, onToggle }: PieceCard
   const { pattern, change } = useEditing("pattern", "change");
   const path = formatPath(["pieces", index]);
   const set = (next: DraftPiece, field: string | null) =>
-    change((now) => ({ ...now, pieces: replaced(now.pieces, index, next) }), field && `${path}.${field}`);
-  const reorder = (by: -1 | 1) => change((now) => ({ ...now, pieces: moved(now.pieces, index, by) }), null);
+    change((now) => ({ ...now, pieces: replaceItem(now.pieces, index, next) }), field && `${path}.${field}`);
+  const reorder = (by: -1 | 1) => change((now) => ({ ...now, pieces: moveItem(now.pieces, index, by) }), null);
   const edit = { piece, i: index, onPiece: set };
   const fabric = pattern.fabrics.find(({ id }) => id === piece.fabric)?.label;
   return (
@@ -46,7 +46,7 @@ export function PieceCard({ piece, index, misfits, isOpen, onToggle }: PieceCard
           name={piece.label || `piece ${index + 1}`}
           onUp={index === 0 ? undefined : () => reorder(-1)}
           onDown={index === pattern.pieces.length - 1 ? undefined : () => reorder(1)}
-          onRemove={() => change((now) => ({ ...now, pieces: removed(now.pieces, index) }), null)}
+          onRemove={() => change((now) => ({ ...now, pieces: removeItem(now.pieces, index) }), null)}
         />
       }
     >

@@ -3,7 +3,7 @@
 import { useMemo } from "react";
 import { drawPieces } from "@/engine/drawing";
 import type { ShapedDraft } from "@/engine/editing";
-import { fullWidthCm } from "../drawing/drawing-scale";
+import { fullWidthCm } from "../drawing/drawing-extent";
 import { PieceDrawing } from "../drawing/piece-drawing";
 import { PieceNotes } from "../drawing/piece-notes";
 import { useEditing } from "./editing";

@@ -4,7 +4,7 @@ import { useDeferredValue, useMemo } from "react";
 import { shapeDraft, type ShapedDraft } from "@/engine/editing";
 import { useEditing } from "./editing";
 import { AddButton } from "./item-buttons";
-import { moved, removed, replaced } from "./list-items";
+import { moveItem, removeItem, replaceItem } from "./list-items";
 import { nextSection, type DraftSection, type PieceEdit } from "./piece-edit";
 import { PieceInNumbers } from "./piece-in-numbers";
 import { SectionRow } from "./section-row";
@@ -33,11 +33,11 @@ export function PieceWork({ piece, i, onPiece }: PieceEdit) {
                 noun={shaped?.noun ?? "row"}
                 sized={shaped?.sections[index]?.sizes}
                 onSection={(next, field) =>
-                  set(replaced(sections, index, next), field && `sections[${index}].${field}`)
+                  set(replaceItem(sections, index, next), field && `sections[${index}].${field}`)
                 }
-                onUp={index === 0 ? undefined : () => set(moved(sections, index, -1), null)}
-                onDown={index === sections.length - 1 ? undefined : () => set(moved(sections, index, 1), null)}
-                onRemove={() => set(removed(sections, index), null)}
+                onUp={index === 0 ? undefined : () => set(moveItem(sections, index, -1), null)}
+                onDown={index === sections.length - 1 ? undefined : () => set(moveItem(sections, index, 1), null)}
+                onRemove={() => set(removeItem(sections, index), null)}
               />
             ))}
           </ol>

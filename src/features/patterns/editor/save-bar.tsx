@@ -4,7 +4,7 @@ import { useRouter } from "next/navigation";
 import { useState, useTransition } from "react";
 import { Button } from "@/ui/button";
 import { Field, TextArea, describedBy } from "@/ui/field";
-import { saveAsRevision, throwDraftAway } from "../actions";
+import { saveAsRevision, discardDraftEdits } from "../actions";
 import { dropBackup } from "./draft-backup";
 import { useEditing, useEditingStore } from "./editing";
 import type { DraftStatus } from "./draft-saver";
@@ -39,7 +39,10 @@ export function SaveBar() {
     start(async () => {
       const version = await send();
       if (version === null) return;
-      const gone = await throwDraftAway(patternId, version).catch(() => ({ status: "failed" as const, says: UNSENT }));
+      const gone = await discardDraftEdits(patternId, version).catch(() => ({
+        status: "failed" as const,
+        says: UNSENT,
+      }));
       if (gone.status !== "gone") return setSays(gone.says);
       dropBackup(patternId);
       router.refresh();

@@ -6,7 +6,7 @@ import { useEditing } from "./editing";
 import { ChoiceField } from "./fields";
 import { ItemButtons } from "./item-buttons";
 import type { DraftSection } from "./piece-edit";
-import { SectionSays } from "./section-summary";
+import { SectionSummary } from "./section-summary";
 import { SectionShapingFields } from "./section-shaping-fields";
 
 interface SectionRowProps {
@@ -39,7 +39,7 @@ export function SectionRow({ at, section, number, noun, sized, onSection, ...mov
         <SectionShapingFields at={at} section={section} noun={noun} onSection={onSection} />
         <SectionYarn at={at} section={section} onSection={onSection} />
       </div>
-      <SectionSays sized={sized} noun={noun} />
+      <SectionSummary sized={sized} noun={noun} />
     </li>
   );
 }

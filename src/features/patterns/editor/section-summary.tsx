@@ -10,7 +10,7 @@ interface SectionSaysProps {
 }
 
 /** How a section is worked in the chosen size, and the other sizes in which it does not fit. */
-export function SectionSays({ sized, noun }: SectionSaysProps) {
+export function SectionSummary({ sized, noun }: SectionSaysProps) {
   const { size: chosen, pattern, unit } = useEditing("size", "pattern", "unit");
   const inSize = sized?.find(({ size }) => size === chosen);
   const labelOf = (id: string) => pattern.sizes.find((size) => size.id === id)?.label ?? id;

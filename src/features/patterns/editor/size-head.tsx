@@ -4,7 +4,7 @@ import type { DraftPattern } from "@/engine/editing";
 import { formatPath } from "@/engine/pattern";
 import { useEditing } from "./editing";
 import { TextField } from "./fields";
-import { moved, replaced } from "./list-items";
+import { moveItem, replaceItem } from "./list-items";
 
 interface SizeHeadProps {
   readonly size: DraftPattern["sizes"][number];
@@ -20,7 +20,7 @@ export function SizeHead({ size, index, onRemove }: SizeHeadProps) {
   const { pattern, change, warnings } = useEditing("pattern", "change", "warnings");
   const path = formatPath(["sizes", index]);
   const name = size.label || `size ${index + 1}`;
-  const move = (by: -1 | 1) => change((now) => ({ ...now, sizes: moved(now.sizes, index, by) }), null);
+  const move = (by: -1 | 1) => change((now) => ({ ...now, sizes: moveItem(now.sizes, index, by) }), null);
   return (
     <th scope="col" className="w-26 min-w-26 px-1! font-normal">
       <TextField
@@ -30,7 +30,7 @@ export function SizeHead({ size, index, onRemove }: SizeHeadProps) {
         className="w-full text-right font-semibold text-ink"
         value={size.label}
         onText={(label) =>
-          change((now) => ({ ...now, sizes: replaced(now.sizes, index, { ...size, label }) }), `${path}.label`)
+          change((now) => ({ ...now, sizes: replaceItem(now.sizes, index, { ...size, label }) }), `${path}.label`)
         }
       />
       <span className="mt-0.5 flex justify-end">

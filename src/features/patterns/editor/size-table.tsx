@@ -8,7 +8,7 @@ import { useEditing } from "./editing";
 import { GridArea } from "./grid-area";
 import { SizeHead } from "./size-head";
 import type { TakenOut } from "./taken-out";
-import { usesOfBody } from "./where-used";
+import { usesOfBody } from "./uses";
 
 interface SizeTableProps {
   readonly rows: readonly Body[];

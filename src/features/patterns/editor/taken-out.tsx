@@ -1,7 +1,7 @@
 "use client";
 
 import { useEffect, useRef } from "react";
-import { usesWords } from "./where-used";
+import { usesWords } from "./uses";
 
 /** The item last removed from a list. */
 export interface TakenOut {

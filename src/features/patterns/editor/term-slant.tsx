@@ -1,7 +1,7 @@
 "use client";
 
 import type { PathPart } from "@/engine/pattern";
-import { removed, replaced } from "./list-items";
+import { removeItem, replaceItem } from "./list-items";
 import { NEW_LINE, type DraftFlat, type DraftSlant } from "./term-choices";
 import { FlatFields, TimesFields } from "./term-fields";
 
@@ -67,13 +67,13 @@ function SlantSide({ at, name, label, flats, onFlats }: SlantSideProps) {
               at={[...at, index]}
               name={`${name} ${index + 1}`}
               term={flat}
-              onTerm={(next, field) => onFlats(replaced(flats, index, next), field && `[${index}].${field}`)}
+              onTerm={(next, field) => onFlats(replaceItem(flats, index, next), field && `[${index}].${field}`)}
             />
             <button
               type="button"
               className="order-1 ml-auto min-h-11 min-w-11 rounded-md text-soft sm:order-none hover:bg-band hover:text-ink"
               aria-label={`Remove ${name} ${index + 1}`}
-              onClick={() => onFlats(removed(flats, index), null)}
+              onClick={() => onFlats(removeItem(flats, index), null)}
             >
               ✕
             </button>

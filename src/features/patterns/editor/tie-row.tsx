@@ -5,7 +5,7 @@ import { formatPath } from "@/engine/pattern";
 import { useEditing } from "./editing";
 import { ChoiceField, NumberField } from "./fields";
 import { ItemButtons } from "./item-buttons";
-import { removed, replaced } from "./list-items";
+import { removeItem, replaceItem } from "./list-items";
 import { TieResult } from "./tie-result";
 
 type DraftTie = DraftPattern["ties"][number];
@@ -15,7 +15,7 @@ export function TieRow({ tie, i }: { readonly tie: DraftTie; readonly i: number 
   const { change } = useEditing("change");
   const path = ["ties", i] as const;
   const set = (next: DraftTie, field: string | null) =>
-    change((now) => ({ ...now, ties: replaced(now.ties, i, next) }), field && formatPath([...path, field]));
+    change((now) => ({ ...now, ties: replaceItem(now.ties, i, next) }), field && formatPath([...path, field]));
   const setPer = (per: string) => {
     const { per: _before, ...rest } = tie;
     set(per.trim() === "" ? rest : { ...rest, per }, "per");
@@ -48,7 +48,7 @@ export function TieRow({ tie, i }: { readonly tie: DraftTie; readonly i: number 
         <span className="ml-auto self-end">
           <ItemButtons
             name={`sum ${i + 1}`}
-            onRemove={() => change((now) => ({ ...now, ties: removed(now.ties, i) }), null)}
+            onRemove={() => change((now) => ({ ...now, ties: removeItem(now.ties, i) }), null)}
           />
         </span>
       </div>
@@ -65,7 +65,7 @@ interface TiePartsProps {
 
 function TieParts({ tie, at, onTie }: TiePartsProps) {
   const setPart = (index: number, part: DraftTie["equals"][number], field: string | null) =>
-    onTie({ ...tie, equals: replaced(tie.equals, index, part) }, field);
+    onTie({ ...tie, equals: replaceItem(tie.equals, index, part) }, field);
   return (
     <ul className="grid min-w-0 gap-2">
       {tie.equals.map((part, index) => (
@@ -83,7 +83,7 @@ function TieParts({ tie, at, onTie }: TiePartsProps) {
               type="button"
               className="mt-5.5 min-h-11 min-w-9 rounded-md text-soft hover:bg-band hover:text-ink"
               aria-label={`Remove part ${index + 1} of sum ${at + 1}`}
-              onClick={() => onTie({ ...tie, equals: removed(tie.equals, index) }, null)}
+              onClick={() => onTie({ ...tie, equals: removeItem(tie.equals, index) }, null)}
             >
               ✕
             </button>

@@ -9,9 +9,9 @@ import { AddNamed } from "./add-named";
 import { useEditing } from "./editing";
 import { NumberField, TextField } from "./fields";
 import { ItemButtons } from "./item-buttons";
-import { moved, removed, replaced } from "./list-items";
+import { moveItem, removeItem, replaceItem } from "./list-items";
 import { TakenOutNote, type TakenOut } from "./taken-out";
-import { usesOfYarn, usesWords } from "./where-used";
+import { usesOfYarn, usesWords } from "./uses";
 
 type DraftYarn = DraftPattern["yarns"][number];
 
@@ -21,7 +21,7 @@ export function YarnList() {
   const [takenOut, setTakenOut] = useState<TakenOut | null>(null);
   const { yarns } = pattern;
   const remove = ({ id, label }: DraftYarn, index: number) => {
-    change((now) => ({ ...now, yarns: removed(now.yarns, index) }), null);
+    change((now) => ({ ...now, yarns: removeItem(now.yarns, index) }), null);
     setTakenOut({ id, name: label, uses: usesOfYarn(pattern, id) });
   };
   return (
@@ -59,8 +59,8 @@ interface YarnRowProps {
 function YarnRow({ yarn, i, onRemove }: YarnRowProps) {
   const { pattern, change } = useEditing("pattern", "change");
   const set = (next: DraftYarn, field: string) =>
-    change((now) => ({ ...now, yarns: replaced(now.yarns, i, next) }), formatPath(["yarns", i, field]));
-  const move = (by: -1 | 1) => change((now) => ({ ...now, yarns: moved(now.yarns, i, by) }), null);
+    change((now) => ({ ...now, yarns: replaceItem(now.yarns, i, next) }), formatPath(["yarns", i, field]));
+  const move = (by: -1 | 1) => change((now) => ({ ...now, yarns: moveItem(now.yarns, i, by) }), null);
   const uses = usesOfYarn(pattern, yarn.id);
   const setColour = (colour: string) => {
     const { colour: _before, ...rest } = yarn;

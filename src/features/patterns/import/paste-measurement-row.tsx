@@ -5,7 +5,7 @@ import { TABLE_ROW } from "@/ui/table-frame";
 import { TableCellText } from "@/ui/table-cell-text";
 import { PasteBasisChoice } from "./paste-basis-choice";
 import type { PasteMeasurements } from "./paste-measurements-state";
-import { cellKey, nameOfRow } from "./paste-places";
+import { cellKey, nameOfRow } from "./paste-cells";
 
 const KINDS: Readonly<Record<RowKind, string>> = {
   measurement: "Finished measurement",

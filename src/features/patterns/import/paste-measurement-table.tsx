@@ -5,7 +5,7 @@ import { cellAt, columnCount, type TableFault } from "@/engine/tables";
 import { TABLE, TABLE_HEAD, TableFrame } from "@/ui/table-frame";
 import { PasteMeasurementRow } from "./paste-measurement-row";
 import type { PasteMeasurements } from "./paste-measurements-state";
-import { byCell } from "./paste-places";
+import { byCell } from "./paste-cells";
 
 interface PasteMeasurementTableProps {
   readonly state: PasteMeasurements;

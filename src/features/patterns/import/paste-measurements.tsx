@@ -14,7 +14,7 @@ import { PasteMeasurementTable } from "./paste-measurement-table";
 import { usePasteMeasurements, type PasteMeasurements as State } from "./paste-measurements-state";
 import { PastePatternFields } from "./paste-pattern-fields";
 import { PastePatternPreview } from "./paste-pattern-preview";
-import { placed } from "./paste-places";
+import { placed } from "./paste-cells";
 
 /** The first of two pasted tables: finished measurements by size become a pattern. */
 export function PasteMeasurements({ keptUnder }: { readonly keptUnder: string }) {

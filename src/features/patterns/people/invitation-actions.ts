@@ -8,7 +8,7 @@ import { clientAddress } from "@/server/client-address";
 import { environment } from "@/server/environment";
 import { parseForm } from "@/server/read-form";
 import { patternAccess, type HelperRole } from "../access";
-import { proveToken } from "./invitation-guesses";
+import { proveToken } from "./prove-token";
 import { acceptInvitation, createInvitation, withdrawInvitation } from "./invitation-mutations";
 import { helperRoleSchema, noteSchema } from "./invitation-schema";
 

@@ -6,7 +6,7 @@ import { AppError } from "@/server/errors";
 import { foundOr404 } from "@/server/found-or-404";
 import { optionalViewer, type Viewer } from "@/server/viewer";
 import { readInvitation } from "./invitation-data";
-import { proveToken } from "./invitation-guesses";
+import { proveToken } from "./prove-token";
 import { invitationState, type InvitationState } from "./invitation-state";
 
 type InvitationShown = Exclude<InvitationState, { status: "taken" }>;

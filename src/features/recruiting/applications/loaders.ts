@@ -8,7 +8,7 @@ import { isFormSent } from "@/server/form-sent";
 import { foundOr404 } from "@/server/found-or-404";
 import { optionalViewer, type Viewer } from "@/server/viewer";
 import { applicationAccess, ownApplicationLink } from "./access";
-import type { NotTakingWhy } from "./apply/apply-form";
+import type { NotTakingWhy } from "./apply/apply-answer";
 import { readOwnApplication, type OwnApplication } from "./own/own-data";
 
 export interface ApplyPage {

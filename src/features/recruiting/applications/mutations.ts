@@ -5,7 +5,7 @@ import { Prisma } from "@/generated/prisma/client";
 import { database } from "@/server/database";
 import { AppError } from "@/server/errors";
 import { inTransaction, type Connection } from "@/server/transaction";
-import { checkFree, RefusedError } from "./free-application";
+import { checkFree, RefusedError } from "./check-free";
 import type { ApplicationDocument, ApplicationDecision } from "./schema";
 
 export interface NewApplication {

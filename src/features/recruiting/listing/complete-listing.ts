@@ -4,14 +4,14 @@ import { readTyped, type FieldFault, type ReadListing } from "./read-typed";
 import { datesSchema, type ListingDocument, type TypedListing } from "./schema";
 
 /** A listing that can be published. */
-export interface WholeListing extends Pick<ReadListing, "title" | "places" | "agreement"> {
+export interface CompleteListing extends Pick<ReadListing, "title" | "places" | "agreement"> {
   readonly document: ListingDocument;
   /** The moment after which nobody can apply. */
   readonly applyUntil: Date;
 }
 
 export type Whole =
-  | { readonly ok: true; readonly listing: WholeListing }
+  | { readonly ok: true; readonly listing: CompleteListing }
   | { readonly ok: false; readonly faults: readonly FieldFault[] };
 
 /**
@@ -19,7 +19,7 @@ export type Whole =
  *
  * @param published the published listing, if any: its last day to apply may have passed, if it is unchanged.
  */
-export function wholeListing(
+export function completeListing(
   typed: TypedListing,
   { pattern, now, published }: { pattern: PatternDocument; now: Date; published: ListingDocument | null },
 ): Whole {

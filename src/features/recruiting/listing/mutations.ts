@@ -11,7 +11,7 @@ import { wantedField } from "./field-names";
 import type { FieldFault } from "./read-typed";
 import type { TypedListing } from "./schema";
 import { typedListing } from "./typed-listing";
-import type { WholeListing } from "./complete-listing";
+import type { CompleteListing } from "./complete-listing";
 
 /** Creates a call with an unpublished listing; the same key again returns the call that exists. */
 export async function startCall(
@@ -73,7 +73,7 @@ export type Publishing = ListingSave | { readonly status: "refused"; readonly fa
  */
 export async function publishListing(
   access: CallAccess,
-  { version, listing }: { version: number; listing: WholeListing },
+  { version, listing }: { version: number; listing: CompleteListing },
 ): Promise<Publishing> {
   const { title, document, applyUntil } = listing;
   const saved = await inTransaction(async (transaction): Promise<Publishing> => {

@@ -26,7 +26,7 @@ export const solvePlaces = viewerAction(
 );
 
 /** Moves, locks or leaves waiting one applicant, or undoes that. */
-export const settlePlace = viewerAction(
+export const placePerson = viewerAction(
   async (viewer, _last: Failure | undefined, form: FormData): Promise<Failure | undefined> => {
     const { callId, applicationId, kind, size = "" } = parseForm(changePlaceSchema, form);
     const access = await callAccess(viewer, callId, "editor");

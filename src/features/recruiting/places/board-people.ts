@@ -4,7 +4,7 @@ import { fitOnMarks, type Applicant as EngineApplicant, type FitInSize } from "@
 import { choiceWords } from "./fit-copy";
 import { stateOf, type PlacingPerson } from "./placing-data";
 import { PlaceWords } from "./reason-copy";
-import type { Considering, StoredBoard, StoredSize } from "./stored-placing";
+import type { Considering, StoredBoard, StoredSize } from "./stored-board";
 import type { TesterState } from "./tester-state";
 
 /** Whether a person's size comes from the solver or the designer, or they are already invited. */

@@ -1,10 +1,10 @@
 import { findReplacements } from "@/engine/places";
 import { ownValue, type ApplicantsDocument } from "@/engine/pattern";
 import type { TesterDates } from "@/features/recruiting/listing/schema";
-import { placesLeft } from "./applicants-document";
+import { placesLeft } from "./placing-question";
 import type { Applicant, PlacingRows } from "./data";
 import type { Placed } from "./placing";
-import type { StoredSide } from "./stored-placing";
+import type { StoredSide } from "./stored-board";
 import { takesPlaceNow } from "./tester-state";
 
 /** A designer cannot compare more than this. */

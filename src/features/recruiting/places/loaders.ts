@@ -3,7 +3,7 @@ import type { ApplicantsDocument, PatternDocument } from "@/engine/pattern";
 import type { CallAccess } from "@/features/calls/access";
 import type { TesterDates } from "@/features/recruiting/listing/schema";
 import { dayAt, daysAfter } from "@/server/time-zone";
-import { placingQuestion } from "./applicants-document";
+import { placingQuestion } from "./placing-question";
 import { BoardPeople } from "./board-people";
 import { invitationRecord, NO_ZONE, placingRows } from "./data";
 import { laterDates } from "./free-places";
@@ -12,8 +12,8 @@ import { lossOf, type Loss } from "./places-loss";
 import { usualConsidering } from "./placing";
 import { invitedPage, placingPeople, storedPlacing, type PlacingStatus, type StoredPlacing } from "./placing-data";
 import type { PlacesQuery } from "./schema";
-import { shownPeople, shownPositions, toldPeople, type ShownPeople } from "./shown-people";
-import type { Considering, StoredBoard, StoredSide } from "./stored-placing";
+import { shownPeople, shownPositions, listedPeople, type ShownPeople } from "./shown-people";
+import type { Considering, StoredBoard, StoredSide } from "./stored-board";
 
 /** How long an invitation is valid by default. */
 const DAYS_TO_ANSWER = 7;
@@ -83,7 +83,7 @@ async function loadBoard(access: CallAccess, { stored, query, now }: Asked): Pro
   const side = board[considering];
   const shown = shownPeople(board, side, query);
   const positions = shownPositions(board, side, shown);
-  const rows = await placingPeople(access, { positions, ...toldPeople(side, query) });
+  const rows = await placingPeople(access, { positions, ...listedPeople(side, query) });
   return { board, considering, side, shown, people: new BoardPeople(board, rows, { considering, now }) };
 }
 

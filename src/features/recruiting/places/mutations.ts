@@ -9,10 +9,10 @@ import { inviteApplicants } from "@/features/recruiting/invitations/mutations";
 import type { Prisma } from "@/generated/prisma/client";
 import { AppError } from "@/server/errors";
 import { inTransaction, type Connection } from "@/server/transaction";
-import { placesLeft, placingQuestion, sizeOf } from "./applicants-document";
+import { placesLeft, placingQuestion, sizeOf } from "./placing-question";
 import { placingRows } from "./data";
 import { answeredSizes, placedNow, placingName } from "./placing";
-import type { Considering } from "./stored-placing";
+import type { Considering } from "./stored-board";
 
 /**
  * Assigns sizes again to everyone who is neither locked, left waiting nor invited.

@@ -7,12 +7,12 @@ import {
   placesLeft,
   placingQuestion,
   type PlacingQuestion,
-} from "./applicants-document";
+} from "./placing-question";
 import type { Applicant, PlacedTester, PlacingRows } from "./data";
 import { freePlaces } from "./free-places";
 import { answeredSizes, placedNow, placingName, usualConsidering, type Placed } from "./placing";
 import { crowdOf, isDrawn, MANY } from "./placing-crowd";
-import type { Answer, Considering, PersonAnswer, StoredBoard, StoredSide, StoredSize } from "./stored-placing";
+import type { Answer, Considering, PersonAnswer, StoredBoard, StoredSide, StoredSize } from "./stored-board";
 import { takesPlaceNow, testerState } from "./tester-state";
 
 /** Of further people who would move, or whose measurements are unknown, only the number is stored. */

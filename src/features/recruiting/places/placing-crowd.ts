@@ -1,5 +1,5 @@
 import type { RulerMark } from "@/engine/places";
-import type { Crowd, PersonMark, StoredSize } from "./stored-placing";
+import type { Crowd, PersonMark, StoredSize } from "./stored-board";
 
 /** More people than this are drawn as bars, not one by one. */
 export const MANY = 60;

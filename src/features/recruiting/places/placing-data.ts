@@ -6,7 +6,7 @@ import { listingSchema, testerDatesSchema, type ListingDocument } from "@/featur
 import { Prisma } from "@/generated/prisma/client";
 import { database } from "@/server/database";
 import { pageOfList, type PageOfList } from "@/ui/page-number";
-import { MADE_BY, personAnswerSchema, storedBoardSchema, type StoredBoard } from "./stored-placing";
+import { MADE_BY, personAnswerSchema, storedBoardSchema, type StoredBoard } from "./stored-board";
 import { testerState, type TesterState } from "./tester-state";
 
 /** Whether the stored placing matches the current applications, testers and sizes. */

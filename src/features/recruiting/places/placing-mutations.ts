@@ -6,7 +6,7 @@ import { log } from "@/server/log";
 import { inTransaction, type Connection } from "@/server/transaction";
 import { placingRows } from "./data";
 import { placingBoard, type CalculatedPlacing } from "./placing-board";
-import { MADE_BY, personAnswerSchema, storedBoardSchema } from "./stored-placing";
+import { MADE_BY, personAnswerSchema, storedBoardSchema } from "./stored-board";
 
 /** A call whose placing is outdated by a change, by an invitation that ended, or by a new version. */
 export async function nextPlacing(): Promise<string | null> {

@@ -2,9 +2,9 @@ import "server-only";
 import { createHash } from "node:crypto";
 import { canonicalJson } from "@/engine/pattern";
 import type { PlacedApplicants } from "@/engine/places";
-import { sizeOf } from "./applicants-document";
+import { sizeOf } from "./placing-question";
 import type { Applicant, PlacingRows } from "./data";
-import type { Considering } from "./stored-placing";
+import type { Considering } from "./stored-board";
 
 /** A person who has a size and has not been invited. */
 export interface Placed {

@@ -1,4 +1,4 @@
-import type { PlacedReason, WaitingReason, WouldTake } from "./stored-placing";
+import type { PlacedReason, WaitingReason, WouldTake } from "./stored-board";
 
 /** The engine's reasons in sentences without lengths, which are shown beside them in the reader's unit. */
 export class PlaceWords {

@@ -1,6 +1,6 @@
 import { pageOfList, type PageOfList } from "@/ui/page-number";
 import type { PlacesQuery } from "./schema";
-import type { StoredBoard, StoredSide, StoredSize } from "./stored-placing";
+import type { StoredBoard, StoredSide, StoredSize } from "./stored-board";
 
 /** With more people, one size is listed at a time. */
 const MOST_LISTED = 40;
@@ -64,7 +64,7 @@ export function shownPositions(board: StoredBoard, side: StoredSide, shown: Show
 }
 
 /** Ids of applicants and testers who are named elsewhere on the page. */
-export function toldPeople(
+export function listedPeople(
   { wouldMove, nearest, withoutBody, free }: StoredSide,
   { change }: PlacesQuery,
 ): { readonly applications: readonly string[]; readonly testers: readonly string[] } {

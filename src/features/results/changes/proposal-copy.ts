@@ -92,7 +92,7 @@ function correctWords(input: CauseInput, pattern: PatternDocument): string {
 }
 
 /** How to tell apart inputs that no report can: one thing to check for each. */
-export function tellApartWords(inputs: readonly CauseInput[], pattern: PatternDocument): string {
+export function tellApartSentence(inputs: readonly CauseInput[], pattern: PatternDocument): string {
   const onGarment = inputs.filter(({ kind }) => !OF_MEASUREMENT.includes(kind));
   const looked = onGarment.length > 0 ? onGarment : inputs;
   const checks = [...new Set(looked.map((input) => checkWords(input, pattern)))];

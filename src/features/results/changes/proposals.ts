@@ -6,7 +6,7 @@ import type { LengthUnit } from "@/engine/units";
 import { causeSentence, rivalWords } from "../cause-copy";
 import { LEAVE } from "./chosen-field";
 import { inputKey } from "./input-key";
-import { movedWords, tellApartWords, wayWords, type WayWords } from "./proposal-copy";
+import { movedWords, tellApartSentence, wayWords, type WayWords } from "./proposal-copy";
 
 /** One way to accept one input; `value` is what the form sends. */
 export interface Way extends WayWords {
@@ -60,7 +60,7 @@ export function proposals({ pattern, differences, unit }: Given): Proposal[] {
       sentence: causeSentence(cause, pattern, unit),
       explains: `It explains ${Math.round(cause.explains * 100)} % of everything that came out different from the pattern.`,
       moved: movedWords(pattern, { movesCm: cause.movesCm, estimate: cause.estimate, unit }),
-      tellApart: tied.length === 0 ? null : tellApartWords([cause, ...tied], pattern),
+      tellApart: tied.length === 0 ? null : tellApartSentence([cause, ...tied], pattern),
       alternatives,
       ...preselection(cause, { pattern, ways: alternatives[0]?.ways ?? [] }),
     };

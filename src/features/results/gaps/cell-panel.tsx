@@ -9,7 +9,7 @@ import type { PatternDocument } from "@/engine/pattern";
 import type { NamedCause } from "@/engine/results";
 import type { BoardCell } from "./gap-board";
 import { causeSentence } from "../cause-copy";
-import type { OpenedCell } from "./cell-detail";
+import type { OpenedCell } from "./cell-readings";
 import { shownSteps } from "./shown-steps";
 import { stepScale } from "./step-scale";
 import { verdictSentence } from "../verdict-copy";

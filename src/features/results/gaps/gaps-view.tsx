@@ -8,7 +8,7 @@ import type { PageOfList } from "@/ui/page-number";
 import { Paging } from "@/ui/paging";
 import { gapAddress, gapSearch } from "./gap-address";
 import { gapBoard, type GapBoard } from "./gap-board";
-import type { OpenedCell } from "./cell-detail";
+import type { OpenedCell } from "./cell-readings";
 import { gridContent, numberRows } from "./grid-content";
 import type { Results } from "../loaders";
 import type { GapQuery, PageParts, Show } from "../schema";

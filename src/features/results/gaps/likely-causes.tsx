@@ -7,7 +7,7 @@ import { ButtonLink } from "@/ui/button";
 import { Section } from "@/ui/section";
 import { causeSentence, rivalWords, shareWords } from "../cause-copy";
 import type { GapBoard } from "./gap-board";
-import { tellApartWords } from "../changes/proposal-copy";
+import { tellApartSentence } from "../changes/proposal-copy";
 import type { Show } from "../schema";
 import { CauseMark } from "./cause-mark";
 
@@ -83,7 +83,7 @@ function LikelyCause({ cause, number, pattern, board, unit, show, addressOf }: L
       {tied.length === 0 ? null : (
         <p className="mt-1.5 text-sm text-soft">
           It could equally be {tied.map((rival) => rivalWords(rival, pattern)).join(", or ")}.{" "}
-          {tellApartWords([cause, ...tied], pattern)}
+          {tellApartSentence([cause, ...tied], pattern)}
         </p>
       )}
       {others.length === 0 ? null : (

@@ -1,7 +1,7 @@
 import type { LengthUnit } from "@/engine/units";
 import { formatChange } from "@/ui/format-length";
 import type { NotCounted } from "@/engine/results";
-import type { CellReading } from "./cell-detail";
+import type { CellReading } from "./cell-readings";
 import { deciderWords } from "../mistakes/decision-copy";
 import { driftWords } from "./drift-copy";
 import type { ShownStep } from "./shown-steps";

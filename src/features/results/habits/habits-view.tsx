@@ -17,7 +17,7 @@ interface TestersViewProps {
 }
 
 /** Every tester compared with the others. */
-export function TestersView({ callId, board, view, list }: TestersViewProps) {
+export function HabitsView({ callId, board, view, list }: TestersViewProps) {
   if (board.testers === 0)
     return (
       <EmptyState title="No reports yet">

@@ -2,7 +2,7 @@ import type { LengthUnit } from "@/engine/units";
 import { TABLE, TABLE_HEAD, TABLE_ROW, TableFrame } from "@/ui/table-frame";
 import type { Results } from "../loaders";
 import type { PageParts } from "../schema";
-import { spreads } from "./method-numbers";
+import { spreads } from "./spreads";
 
 interface MethodSpreadsProps {
   readonly results: Results<PageParts<"method">>;

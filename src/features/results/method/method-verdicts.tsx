@@ -1,6 +1,6 @@
 import type { Cell } from "@/engine/gaps";
 import { TABLE, TABLE_HEAD, TABLE_ROW, TableFrame } from "@/ui/table-frame";
-import { verdictTally } from "./method-numbers";
+import { verdictTally } from "./spreads";
 import type { CellState } from "../verdict-copy";
 
 const ROWS: readonly { readonly state: CellState; readonly says: string; readonly means: string }[] = [

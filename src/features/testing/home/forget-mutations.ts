@@ -31,7 +31,7 @@ export async function forgetTester(access: TesterAccess): Promise<void> {
     await transaction.milestone.deleteMany({ where: ofThisTester });
     await transaction.troubleSpot.deleteMany({ where: ofThisTester });
     await transaction.reportDraft.deleteMany({ where: ofThisTester });
-    await keepNumbersAlone(transaction, testerId);
+    await anonymise(transaction, testerId);
     await transaction.tester.update({
       where: testerScope(access),
       data: { accountId: null, timeZone: null, linkVersion: { increment: 1 } },
@@ -43,7 +43,7 @@ export async function forgetTester(access: TesterAccess): Promise<void> {
 }
 
 /** Replaces all versions of the report by one without the tester's words; reports are immutable, so it is inserted again. */
-async function keepNumbersAlone(transaction: Connection, testerId: string): Promise<void> {
+async function anonymise(transaction: Connection, testerId: string): Promise<void> {
   const newest = await transaction.report.findFirst({
     where: { testerId },
     orderBy: { version: "desc" },

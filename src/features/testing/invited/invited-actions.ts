@@ -11,7 +11,7 @@ import { invitedAccess, type InvitedAccess } from "@/features/recruiting/invitat
 import { readInvited } from "./invited-data";
 import { acceptInvited, bindToAccount, declineInvited } from "./invited-mutations";
 import { acceptedSchema } from "../home/schema";
-import { letInTester } from "../home/tester-cookie";
+import { letInTester } from "../home/let-in-tester";
 
 /** An action that an invitation's link allows; if it is not possible, the page says why. */
 function linkAction(run: (access: InvitedAccess, viewer: Viewer | null, sent: FormTexts) => Promise<void>) {

@@ -1,7 +1,7 @@
 import { expect, it } from "vitest";
 import { finishedChanges } from "../../../../src/features/patterns/compare/finished-changes";
 import { comparedSizes, sizedChanges } from "../../../../src/features/patterns/compare/sized-changes";
-import { termChanges } from "../../../../src/features/patterns/compare/term-lines";
+import { termChanges } from "../../../../src/features/patterns/compare/term-changes";
 import { patternDocument } from "../../../factories/pattern";
 
 const before = patternDocument();

@@ -3,7 +3,7 @@ import type { DraftPattern } from "../../../../src/engine/editing";
 import { withNewBody, withoutBody, withPastedBodies } from "../../../../src/features/patterns/editor/body-rows";
 import { cmItems, withPastedCm } from "../../../../src/features/patterns/editor/cm-list";
 import { pastedBlock } from "../../../../src/features/patterns/editor/pasted-block";
-import { joinSign, retyped, splitSign } from "../../../../src/features/patterns/editor/signed-text";
+import { joinSign, retyped, splitSign } from "../../../../src/features/patterns/editor/signed";
 import { withPublishedSizes } from "../../../../src/features/patterns/editor/with-published-sizes";
 import { saltmarshPattern } from "../../../../prisma/demo/saltmarsh-pattern";
 

@@ -3,7 +3,7 @@ import { initialListing } from "../../../../src/features/recruiting/listing/init
 import { readTyped } from "../../../../src/features/recruiting/listing/read-typed";
 import type { TypedListing } from "../../../../src/features/recruiting/listing/schema";
 import { typedListing } from "../../../../src/features/recruiting/listing/typed-listing";
-import { wholeListing } from "../../../../src/features/recruiting/listing/complete-listing";
+import { completeListing } from "../../../../src/features/recruiting/listing/complete-listing";
 import { usualInvitations } from "../../../../src/features/recruiting/listing/usual-invitations";
 import { patternDocument } from "../../../factories/pattern";
 
@@ -24,8 +24,11 @@ function typed(change: TypedListing = {}): TypedListing {
   };
 }
 
-function faultsOf(change: TypedListing, published: Parameters<typeof wholeListing>[1]["published"] = null): string[] {
-  const whole = wholeListing(typed(change), { pattern, now, published });
+function faultsOf(
+  change: TypedListing,
+  published: Parameters<typeof completeListing>[1]["published"] = null,
+): string[] {
+  const whole = completeListing(typed(change), { pattern, now, published });
   return whole.ok ? [] : whole.faults.map(({ field, message }) => `${field}: ${message}`);
 }
 
@@ -68,11 +71,11 @@ describe("dates", () => {
     expect(faultsOf({ applyUntil: "2027-02-28" })).toEqual(over);
     // At noon in UTC it is 1 March in Lisbon and, at UTC+14, 2 March on Kiritimati.
     expect(faultsOf({ timeZone: "Pacific/Kiritimati" })).toEqual(over);
-    const earlier = wholeListing(typed(), { pattern, now: new Date(0), published: null });
+    const earlier = completeListing(typed(), { pattern, now: new Date(0), published: null });
     if (!earlier.ok) throw new Error("whole");
     const later = new Date("2027-03-20T00:00:00Z");
-    expect(wholeListing(typed(), { pattern, now: later, published: earlier.listing.document }).ok).toBe(true);
-    expect(wholeListing(typed(), { pattern, now: later, published: null }).ok).toBe(false);
+    expect(completeListing(typed(), { pattern, now: later, published: earlier.listing.document }).ok).toBe(true);
+    expect(completeListing(typed(), { pattern, now: later, published: null }).ok).toBe(false);
   });
 
   it("need a known time zone", () => {
@@ -93,9 +96,13 @@ it("reads an empty form, and lists everything that is missing", () => {
 });
 
 it("is the same after it is published and read into the form again", () => {
-  const whole = wholeListing(typed({ mostApplications: "40", "body.arm": "asked" }), { pattern, now, published: null });
+  const whole = completeListing(typed({ mostApplications: "40", "body.arm": "asked" }), {
+    pattern,
+    now,
+    published: null,
+  });
   if (!whole.ok) throw new Error("whole");
-  const again = wholeListing(typedListing(whole.listing), { pattern, now, published: null });
+  const again = completeListing(typedListing(whole.listing), { pattern, now, published: null });
   expect(again).toEqual(whole);
 });
 

@@ -1,7 +1,7 @@
 import { describe, expect, it } from "vitest";
 import type { Tester } from "../../../../src/engine/pattern";
 import { methodExample, plainAverage } from "../../../../src/features/results/method/method-example";
-import { spreads, verdictTally } from "../../../../src/features/results/method/method-numbers";
+import { spreads, verdictTally } from "../../../../src/features/results/method/spreads";
 import { stepsCsv } from "../../../../src/features/results/gaps/steps-csv";
 import { outlierSentence } from "../../../../src/features/results/mistakes/outlier-copy";
 import { callDocument, reader } from "../../../factories/call";

@@ -1,5 +1,5 @@
 import type { Metadata } from "next";
-import { cellReadings, type OpenedCell } from "@/features/results/gaps/cell-detail";
+import { cellReadings, type OpenedCell } from "@/features/results/gaps/cell-readings";
 import { GapsView } from "@/features/results/gaps/gaps-view";
 import { ResultsFrame } from "@/features/results/components/results-frame";
 import { madeDecisions, storedTesters } from "@/features/results/data";

@@ -1,6 +1,6 @@
 import type { Metadata } from "next";
 import { ResultsFrame } from "@/features/results/components/results-frame";
-import { TestersView } from "@/features/results/habits/habits-view";
+import { HabitsView } from "@/features/results/habits/habits-view";
 import { storedTesters, testerPlaces } from "@/features/results/data";
 import { loadResults, type Results } from "@/features/results/loaders";
 import { PAGE_PARTS, TESTER_PARTS, testersQuerySchema, type PageParts } from "@/features/results/schema";
@@ -28,7 +28,7 @@ export default async function TestersPage({ params, searchParams }: PageProps<"/
     <CallPage loaded={loaded} page="habits">
       <ResultsFrame callId={callId} loaded={found}>
         {(shown) => (
-          <TestersView
+          <HabitsView
             {...{ callId, view, list }}
             board={testerBoard({ ...shown, rows, testers: shown.testerCount, places })}
           />

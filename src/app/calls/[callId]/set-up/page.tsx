@@ -6,7 +6,7 @@ import { AgreementVersions } from "@/features/recruiting/listing/set-up/agreemen
 import { NoListing } from "@/features/recruiting/listing/set-up/no-listing";
 import { ListingForm } from "@/features/recruiting/listing/set-up/listing-form";
 import { agreements, editedListing } from "@/features/recruiting/listing/edited-data";
-import { listingForm } from "@/features/recruiting/listing/set-up/listing-form-content";
+import { listingFormContent } from "@/features/recruiting/listing/set-up/listing-form-content";
 import { ButtonLink } from "@/ui/button";
 
 export const metadata: Metadata = { title: CALL_PAGES.setUp.name };
@@ -44,7 +44,7 @@ export default async function ListingPage({ params }: PageProps<"/calls/[callId]
         callId={callId}
         listing={listing}
         mayEdit={mayEdit && isOpen}
-        {...listingForm(revision.document, { listing, unit: viewer.unit })}
+        {...listingFormContent(revision.document, { listing, unit: viewer.unit })}
       />
       {versions.length > 0 ? <AgreementVersions versions={versions} /> : null}
     </CallPage>

@@ -1,8 +1,8 @@
 import { randomUUID } from "node:crypto";
 import type { Metadata } from "next";
 import { askedOfApplicants } from "@/features/recruiting/applications/apply/asked-of-applicants";
-import { ApplyForm } from "@/features/recruiting/applications/apply/apply-form-view";
-import { ApplyIntro, CallLink } from "@/features/recruiting/applications/apply/apply-head";
+import { ApplyFormView } from "@/features/recruiting/applications/apply/apply-form-view";
+import { ApplyIntro, CallLink } from "@/features/recruiting/applications/apply/apply-intro";
 import { loadApply } from "@/features/recruiting/applications/loaders";
 import { Page } from "@/ui/page";
 
@@ -22,7 +22,7 @@ export default async function ApplyPage({ params }: PageProps<"/open-calls/[call
       intro={listing ? <ApplyIntro listing={listing} /> : null}
       width="narrow"
     >
-      <ApplyForm
+      <ApplyFormView
         {...{ callId, notTaking }}
         designer={listing?.designer ?? ""}
         craft={listing?.pattern.craft ?? "crochet"}

@@ -3,7 +3,7 @@ import { redirect } from "next/navigation";
 import { drawPieces } from "@/engine/drawing";
 import type { PatternDocument } from "@/engine/pattern";
 import type { ReportContext } from "@/engine/reporting";
-import { fullWidthCm } from "@/features/patterns/drawing/drawing-scale";
+import { fullWidthCm } from "@/features/patterns/drawing/drawing-extent";
 import { PieceDrawing } from "@/features/patterns/drawing/piece-drawing";
 import { MeasurementStep } from "@/features/testing/report/steps/measurement-step";
 import { filledReport } from "@/features/testing/report/filled-report";

@@ -4,8 +4,8 @@ import { formatExactLength } from "@/ui/format-exact-length";
 import { formatLength } from "@/ui/format-length";
 import { isPlanned, pieceBoards, type PieceBoard } from "../piece-board";
 import { markSign, partWords, pieceWords } from "../piece-copy";
-import { nestedBlock, shapeBlock } from "./shape-markup";
-import { element, escapeXml } from "./svg-markup";
+import { nestedBlock, shapeBlock } from "./shape-block";
+import { element, escapeXml } from "./svg-element";
 import { shelved, stacked, textBlock, type Block } from "./text-block";
 
 /** ISO 216 A4; a sheet with more on it is longer. */

@@ -1,4 +1,4 @@
-import { element, escapeXml } from "./svg-markup";
+import { element, escapeXml } from "./svg-element";
 
 /** Width of an average letter as a share of the type's size; wide, because the printer's font is unknown. */
 const LETTER_WIDTH = { plain: 0.56, bold: 0.64 };

@@ -1,4 +1,4 @@
-import type { AgreementShown } from "./apply-form";
+import type { AgreementShown } from "./apply-answer";
 import type { Answered } from "./answered";
 import { TickField } from "./tick-field";
 

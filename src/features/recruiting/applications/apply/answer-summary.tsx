@@ -1,6 +1,6 @@
 import Link from "next/link";
 import { Notice } from "@/ui/notice";
-import type { ApplyAnswer, AskedMeasurement } from "./apply-form";
+import type { ApplyAnswer, AskedMeasurement } from "./apply-answer";
 import { REFUSAL_WORDS } from "./apply-copy";
 import { controlId } from "./answered";
 import { fieldLabel, fieldPlace } from "./field-label";

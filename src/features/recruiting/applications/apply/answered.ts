@@ -1,4 +1,4 @@
-import type { MessagesByField, TypedApplication } from "./apply-form";
+import type { MessagesByField, TypedApplication } from "./apply-answer";
 
 /** The last answer to the form, or its initial values. */
 export interface Answered {

@@ -14,9 +14,9 @@ import { idempotencyKey } from "@/server/idempotency-key";
 import { isTimeZone } from "@/server/time-zone";
 import { optionalViewer } from "@/server/viewer";
 import { applicationLink, ownApplicationLink } from "../access";
-import { typedText, type ApplyAnswer, type Refusal, type TypedApplication } from "./apply-form";
+import { typedText, type ApplyAnswer, type Refusal, type TypedApplication } from "./apply-answer";
 import { askedOfApplicants } from "./asked-of-applicants";
-import { RefusedError } from "../free-application";
+import { RefusedError } from "../check-free";
 import { storeApplication } from "../mutations";
 import { readApplyForm, type ReadApplication } from "./read-apply-form";
 

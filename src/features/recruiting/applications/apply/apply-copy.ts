@@ -1,4 +1,4 @@
-import type { Refusal } from "./apply-form";
+import type { Refusal } from "./apply-answer";
 import type { EXPERIENCES } from "../schema";
 
 /** Why an application was refused, and what to do about it. */

@@ -1,5 +1,5 @@
 import { Section } from "@/ui/section";
-import type { AskedOfApplicants } from "./apply-form";
+import type { AskedOfApplicants } from "./apply-answer";
 import { EXPERIENCE_WORDS, TERMS_WORDS } from "./apply-copy";
 import { WhoSees } from "../who-sees";
 import { AgreementFields } from "./agreement-fields";

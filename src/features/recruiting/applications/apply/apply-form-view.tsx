@@ -9,7 +9,7 @@ import {
   type AskedOfApplicants,
   type NotTakingWhy,
   type TypedApplication,
-} from "./apply-form";
+} from "./apply-answer";
 import { storageKeyOf } from "./storage-key";
 import { AnswerSummary } from "./answer-summary";
 import { ApplyFields } from "./apply-fields";
@@ -36,7 +36,7 @@ interface ApplyFormProps {
 const NOT_STORED = ["agrees", "adult", "agreementVersion", "callId", "timeZone"];
 
 /** The application form: nothing typed is lost, whatever the answer. */
-export function ApplyForm({ callId, designer, craft, asked, notTaking, prefilled, ...first }: ApplyFormProps) {
+export function ApplyFormView({ callId, designer, craft, asked, notTaking, prefilled, ...first }: ApplyFormProps) {
   const [answer, send, isSending] = useActionState(apply, null);
   const [formKey, setFormKey] = useState(first.formKey);
   const form = useRef<HTMLFormElement>(null);

@@ -2,7 +2,7 @@ import { ownValue, type PatternDocument, type Places } from "@/engine/pattern";
 import { BODY } from "@/engine/trade-tables";
 import type { ListingDocument } from "../../listing/schema";
 import { formatLength } from "@/ui/format-length";
-import type { AgreementShown, AskedMeasurement, AskedOfApplicants, OfferedSize } from "./apply-form";
+import type { AgreementShown, AskedMeasurement, AskedOfApplicants, OfferedSize } from "./apply-answer";
 
 interface PublishedFacts {
   readonly pattern: PatternDocument;

@@ -1,7 +1,7 @@
 import { fromCm, toCm, type LengthUnit } from "@/engine/units";
 import { formatExactLength } from "@/ui/format-exact-length";
 import { formatLength } from "@/ui/format-length";
-import type { AskedMeasurement } from "./apply-form";
+import type { AskedMeasurement } from "./apply-answer";
 
 /** How far below the smallest and above the largest size a body is accepted without a question; common practice, no source. */
 const MIN_SHARE = 0.7;

@@ -1,5 +1,5 @@
 import { describedBy, Field, TextInput } from "@/ui/field";
-import { bodyField, typedText, type AskedMeasurement } from "./apply-form";
+import { bodyField, typedText, type AskedMeasurement } from "./apply-answer";
 import { controlId, type Answered } from "./answered";
 import { ChoiceField } from "./choice-field";
 import { TickField } from "./tick-field";

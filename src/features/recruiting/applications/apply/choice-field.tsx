@@ -1,5 +1,5 @@
 import { FieldErrors } from "@/ui/field";
-import { typedText } from "./apply-form";
+import { typedText } from "./apply-answer";
 import { controlId, type Answered } from "./answered";
 
 interface ChoiceFieldProps {

@@ -1,4 +1,4 @@
-import { bodyField, type AskedMeasurement } from "./apply-form";
+import { bodyField, type AskedMeasurement } from "./apply-answer";
 
 const LABELS: Readonly<Record<string, string>> = {
   name: "Name",

@@ -1,5 +1,5 @@
 import { ButtonLink } from "@/ui/button";
-import type { NotTakingWhy } from "./apply-form";
+import type { NotTakingWhy } from "./apply-answer";
 
 const WORDS = {
   over: { title: "Applications have closed", message: "The last day to apply has passed." },

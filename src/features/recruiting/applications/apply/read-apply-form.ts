@@ -9,7 +9,7 @@ import {
   type AskedOfApplicants,
   type MessagesByField,
   type TypedApplication,
-} from "./apply-form";
+} from "./apply-answer";
 import { bodyDoubt } from "./body-doubt";
 import { applicationSchema, type ApplicationDocument } from "../schema";
 

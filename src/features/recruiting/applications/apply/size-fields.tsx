@@ -1,5 +1,5 @@
 import { FieldErrors, Select } from "@/ui/field";
-import { PREFERENCES, typedText, type OfferedSize } from "./apply-form";
+import { PREFERENCES, typedText, type OfferedSize } from "./apply-answer";
 import { controlId, type Answered } from "./answered";
 
 interface SizeFieldsProps {

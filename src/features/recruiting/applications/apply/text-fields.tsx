@@ -1,6 +1,6 @@
 import type { ComponentProps, ReactNode } from "react";
 import { describedBy, Field, TextArea, TextInput } from "@/ui/field";
-import { typedText } from "./apply-form";
+import { typedText } from "./apply-answer";
 import { controlId, type Answered } from "./answered";
 
 interface NamedField {

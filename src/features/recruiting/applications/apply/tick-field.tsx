@@ -1,6 +1,6 @@
 import type { ReactNode } from "react";
 import { FieldErrors } from "@/ui/field";
-import { typedText } from "./apply-form";
+import { typedText } from "./apply-answer";
 import { controlId, type Answered } from "./answered";
 
 interface TickFieldProps {

@@ -1,4 +1,4 @@
-import type { TypedApplication } from "./apply-form";
+import type { TypedApplication } from "./apply-answer";
 import { Fact, Facts } from "../fact";
 import { fieldLabel } from "./field-label";
 

@@ -6,7 +6,7 @@ import { z } from "zod";
 import { sentenceOf, type Failure } from "@/server/action";
 import { parseForm } from "@/server/read-form";
 import { applicationAccess } from "../access";
-import { RefusedError } from "../free-application";
+import { RefusedError } from "../check-free";
 import { deleteApplication, takeUpAgain, withdrawApplication } from "./own-mutations";
 
 const formSchema = z.object({ link: z.string() });

@@ -3,7 +3,7 @@ import { applyingScope, publishedCall } from "../../listing/access";
 import { AppError } from "@/server/errors";
 import { inTransaction, type Connection } from "@/server/transaction";
 import { applicationScope, type ApplicationAccess } from "../access";
-import { checkFree, RefusedError } from "../free-application";
+import { checkFree, RefusedError } from "../check-free";
 
 /**
  * Withdraws an application; an unanswered invitation is declined with it.

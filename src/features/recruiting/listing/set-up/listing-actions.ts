@@ -19,7 +19,7 @@ import { fieldNames } from "../field-names";
 import { createListing, saveTypedListing, startCall, publishListing, unpublishListing } from "../mutations";
 import { readTyped, type FieldFault } from "../read-typed";
 import { typedListingSchema, type TypedListing } from "../schema";
-import { wholeListing } from "../complete-listing";
+import { completeListing } from "../complete-listing";
 
 /** The browser's zone, if its scripts ran. */
 const zoneSchema = z.string().max(100).default("");
@@ -129,7 +129,7 @@ async function save(sent: Sent): Promise<ListingAnswer> {
 async function publish(sent: Sent): Promise<ListingAnswer> {
   const { access, pattern, version, typed } = sent;
   const published = await readListing(access);
-  const whole = wholeListing(typed, { pattern, now: new Date(), published: published?.document ?? null });
+  const whole = completeListing(typed, { pattern, now: new Date(), published: published?.document ?? null });
   const refused = async (faults: readonly FieldFault[]) =>
     answered(sent, { faults, ...(published === null ? await savedAsDraft(sent) : {}) });
   if (!whole.ok) return await refused(whole.faults);

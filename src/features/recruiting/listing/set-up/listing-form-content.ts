@@ -7,7 +7,7 @@ import type { ListingFormProps } from "./listing-form";
 import type { EditedListing } from "../edited-data";
 import { askableMeasurements } from "../field-names";
 import { usualInvitations } from "../usual-invitations";
-import { wholeListing } from "../complete-listing";
+import { completeListing } from "../complete-listing";
 
 /** The most testers of one size for which the form says how many to invite. */
 const MAX_ADVISED = 40;
@@ -15,13 +15,13 @@ const MAX_ADVISED = 40;
 type FormContent = ListingContent & Pick<ListingFormProps, "open">;
 
 /** What the listing's form shows besides what was typed. */
-export function listingForm(
+export function listingFormContent(
   pattern: PatternDocument,
   { listing, unit }: { readonly listing: EditedListing; readonly unit: LengthUnit },
 ): FormContent {
   const body = askableMeasurements(pattern);
   const sizedBy = body.find(({ id }) => id === pattern.sizeBy)?.label ?? pattern.sizeBy;
-  const whole = wholeListing(listing.typed, { pattern, now: new Date(), published: null });
+  const whole = completeListing(listing.typed, { pattern, now: new Date(), published: null });
   return {
     sizes: pattern.sizes.map(({ id, label, body: made }) => {
       const cm = ownValue(made, pattern.sizeBy);

@@ -7,7 +7,7 @@ import type { PlacesFrame } from "./places-frame";
  *
  * @param person the person being changed; null for nobody.
  */
-export function changeOf(person: BoardPerson | null, frame: PlacesFrame) {
+export function changeOfPerson(person: BoardPerson | null, frame: PlacesFrame) {
   const changeHref = frame.hrefWith({ change: undefined });
   if (person === null || person.applicant === null) return { changeHref, changing: null };
   const { applicant, name, size, standing } = person;

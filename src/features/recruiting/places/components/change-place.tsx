@@ -4,7 +4,7 @@ import Link from "next/link";
 import { useActionState, useId } from "react";
 import { Button } from "@/ui/button";
 import { Select } from "@/ui/field";
-import { settlePlace } from "../actions";
+import { placePerson } from "../actions";
 
 type Kind = "lock" | "unlock" | "leave-waiting" | "consider";
 
@@ -34,7 +34,7 @@ const OTHERS: Readonly<Record<ChangePlaceProps["standing"], readonly { kind: Kin
 
 /** What a designer decides about one applicant; opened from their row. */
 export function ChangePlace({ callId, applicationId, name, sizes, standing, closeHref }: ChangePlaceProps) {
-  const [failed, send, isSending] = useActionState(settlePlace, undefined);
+  const [failed, send, isSending] = useActionState(placePerson, undefined);
   const id = useId();
   return (
     <div role="group" aria-label={`Change the size of ${name}`} className="max-w-60 py-2">

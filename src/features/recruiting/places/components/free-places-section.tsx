@@ -2,7 +2,7 @@ import { Section } from "@/ui/section";
 import { Sheet } from "@/ui/sheet";
 import { fitWord } from "../fit-copy";
 import type { LoadedBoard, LoadedPlaces } from "../loaders";
-import type { StoredSide } from "../stored-placing";
+import type { StoredSide } from "../stored-board";
 import { FillForm, type FillChoice } from "./fill-form";
 import type { PlacesFrame } from "./places-frame";
 import { bodyWords } from "./short-sizes";

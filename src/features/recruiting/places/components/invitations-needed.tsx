@@ -1,6 +1,6 @@
 import { Sheet } from "@/ui/sheet";
 import { invitationsNeeded, type Loss } from "../places-loss";
-import type { StoredSize } from "../stored-placing";
+import type { StoredSize } from "../stored-board";
 
 /** How many people to invite so that enough finish, by size. */
 export function InvitationsNeeded({ sizes, loss }: { readonly sizes: readonly StoredSize[]; readonly loss: Loss }) {

@@ -1,4 +1,4 @@
-import type { PersonMark } from "../stored-placing";
+import type { PersonMark } from "../stored-board";
 
 interface PersonShapeProps {
   readonly mark: PersonMark;

@@ -6,8 +6,8 @@ import type { BoardPerson } from "../board-people";
 import { differenceWords, fitWord } from "../fit-copy";
 import type { LoadedBoard } from "../loaders";
 import { isDrawn } from "../placing-crowd";
-import type { StoredSize } from "../stored-placing";
-import { changeOf } from "./change-of-person";
+import type { StoredSize } from "../stored-board";
+import { changeOfPerson } from "./change-of-person";
 import { PlacedRows, type PlacedWords } from "./person-rows";
 import type { PlacesFrame } from "./places-frame";
 
@@ -64,7 +64,7 @@ function SizePeople({ size: { id, label }, loaded, frame, changed }: SizePeopleP
       <PlacedRows
         rows={[...onPage, ...(isBeside ? [changed] : [])].map((person) => placedWords(person, frame))}
         measurements={frame.measurements.length}
-        {...changeOf(changed, frame)}
+        {...changeOfPerson(changed, frame)}
       />
       {pages > 1 ? (
         <tr>

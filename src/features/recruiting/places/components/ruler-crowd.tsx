@@ -1,4 +1,4 @@
-import type { PersonMark } from "../stored-placing";
+import type { PersonMark } from "../stored-board";
 import { CrowdBars } from "./crowd-bars";
 import { MARK_WORDS } from "./person-shape";
 import type { RulerBar, RulerLayout } from "./ruler-layout";

@@ -1,6 +1,6 @@
 import { scaleLinear } from "d3-scale";
 import { dotLanes } from "@/ui/dot-lanes";
-import type { PersonMark } from "../stored-placing";
+import type { PersonMark } from "../stored-board";
 
 /** A size on the ruler; lengths in the reader's unit. */
 export interface RulerSize {

@@ -3,7 +3,7 @@ import { fromCm, toCm, type LengthUnit } from "@/engine/units";
 import { formatLength } from "@/ui/format-length";
 import type { LoadedBoard } from "../loaders";
 import { BINS, isDrawn, reachOf } from "../placing-crowd";
-import type { Crowd, PersonMark } from "../stored-placing";
+import type { Crowd, PersonMark } from "../stored-board";
 import type { RulerBar, RulerPerson, RulerSize } from "./ruler-layout";
 import { STANDING_MARKS } from "./standing-copy";
 

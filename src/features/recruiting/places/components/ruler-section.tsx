@@ -1,7 +1,7 @@
 import { ChoiceLinks } from "@/ui/choice-links";
 import { Section } from "@/ui/section";
 import type { LoadedBoard } from "../loaders";
-import type { PersonMark } from "../stored-placing";
+import type { PersonMark } from "../stored-board";
 import { BodyRuler } from "./body-ruler";
 import { MARK_WORDS, PersonShape } from "./person-shape";
 import type { RulerPerson } from "./ruler-layout";

@@ -4,7 +4,7 @@ import { Section } from "@/ui/section";
 import { Sheet } from "@/ui/sheet";
 import { differenceWords } from "../fit-copy";
 import type { LoadedBoard } from "../loaders";
-import type { StoredSide } from "../stored-placing";
+import type { StoredSide } from "../stored-board";
 
 interface ShortSizesProps {
   readonly loaded: LoadedBoard;

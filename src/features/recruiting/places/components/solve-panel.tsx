@@ -3,7 +3,7 @@ import { Notice } from "@/ui/notice";
 import { OneButtonForm } from "@/ui/one-button-form";
 import { solvePlaces } from "../actions";
 import type { BoardPeople } from "../board-people";
-import type { Considering, StoredSide } from "../stored-placing";
+import type { Considering, StoredSide } from "../stored-board";
 
 interface SolvePanelProps {
   readonly callId: string;

@@ -1,6 +1,6 @@
 import type { Standing } from "../board-people";
 import type { TesterState } from "../tester-state";
-import type { PersonMark } from "../stored-placing";
+import type { PersonMark } from "../stored-board";
 
 export const STANDING_WORDS: Readonly<Record<Standing, string>> = {
   placed: "placed",

@@ -3,7 +3,7 @@ import { formatLength } from "@/ui/format-length";
 import { Paging } from "@/ui/paging";
 import { TABLE, TABLE_HEAD, TableFrame } from "@/ui/table-frame";
 import type { LoadedBoard } from "../loaders";
-import { changeOf } from "./change-of-person";
+import { changeOfPerson } from "./change-of-person";
 import { WaitingRows } from "./person-rows";
 import type { PlacesFrame } from "./places-frame";
 
@@ -41,7 +41,7 @@ export function WaitingTable({ loaded, frame }: WaitingTableProps) {
                 ...{ id: key, name, standing, why, mayChange: frame.mayAct && applicant !== null },
                 lengths: board.fitBy.map((id) => lengthOrDash(ownValue(body, id), frame.unit)),
               }))}
-              {...changeOf(changed, frame)}
+              {...changeOfPerson(changed, frame)}
             />
           </tbody>
         </table>

@@ -13,7 +13,7 @@ import { saveReportFields, saveReportForm } from "../draft-actions";
 import type { AskedField } from "../save-answer";
 import { AskedFields } from "./asked-fields";
 import { FieldAutosave, IDLE } from "./field-autosave";
-import { showTexts, textsIn, wasTouchedEarly } from "./form-fields";
+import { showTexts, textsIn, wasTouchedEarly } from "./form-texts";
 import { SaveLine } from "./save-line";
 import { readAlso } from "./also";
 

@@ -8,7 +8,7 @@ import { TableCellText } from "@/ui/table-cell-text";
 import { TABLE, TABLE_HEAD, TABLE_ROW, TableFrame } from "@/ui/table-frame";
 import { columnOptions } from "./paste-column-options";
 import { PasteColumnChoice } from "./paste-column-choice";
-import { nameOfTester } from "./paste-report-places";
+import { nameOfTester } from "./placed-in-reports";
 import type { PasteReports } from "./paste-reports-state";
 
 const ROWS_SHOWN = 20;

@@ -11,7 +11,7 @@ import { PasteField } from "@/ui/paste-field";
 import { MessageList } from "@/ui/message-list";
 import { addPastedReports } from "./paste-actions";
 import { PasteReportFields, type OpenCall } from "./paste-report-fields";
-import { placedInReports } from "./paste-report-places";
+import { placedInReports } from "./placed-in-reports";
 import { PasteReportTable } from "./paste-report-table";
 import { PasteReportsPreview } from "./paste-reports-preview";
 import { usePasteReports, type PasteReports as State } from "./paste-reports-state";

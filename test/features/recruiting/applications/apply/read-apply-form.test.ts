@@ -2,7 +2,7 @@ import { describe, expect, it } from "vitest";
 import type {
   AskedOfApplicants,
   TypedApplication,
-} from "../../../../../src/features/recruiting/applications/apply/apply-form";
+} from "../../../../../src/features/recruiting/applications/apply/apply-answer";
 import { askedOfApplicants } from "../../../../../src/features/recruiting/applications/apply/asked-of-applicants";
 import { readApplyForm } from "../../../../../src/features/recruiting/applications/apply/read-apply-form";
 import { listingDocument } from "../../../../factories/listing";

@@ -1,8 +1,8 @@
 import "server-only";
-import type { PublishedCall } from "@/features/recruiting/listing/access";
-import { listingSchema } from "@/features/recruiting/listing/schema";
+import type { PublishedCall } from "../listing/access";
+import { listingSchema } from "../listing/schema";
 import type { Connection } from "@/server/transaction";
-import type { Refusal } from "./apply/apply-form";
+import type { Refusal } from "./apply/apply-answer";
 
 /** A call refuses an application, with the reason. */
 export class RefusedError extends Error {

@@ -1,9 +1,9 @@
 import type { PieceShape, Point, Segment } from "@/engine/drawing";
 import type { LengthUnit } from "@/engine/units";
 import { formatLength } from "@/ui/format-length";
-import { topRight } from "../drawing-scale";
+import { topRight } from "../drawing-extent";
 import { markSign, shortLetter } from "../piece-copy";
-import { element, escapeXml, hundredths } from "./svg-markup";
+import { element, escapeXml, hundredths } from "./svg-element";
 import type { Block } from "./text-block";
 
 const LABEL_MM = 2.8;

@@ -6,7 +6,7 @@ import {
   type Places,
 } from "@/engine/pattern";
 import type { Applicant, PlacingRows } from "./data";
-import type { Considering } from "./stored-placing";
+import type { Considering } from "./stored-board";
 import { takesPlaceNow } from "./tester-state";
 
 export interface PlacingQuestion {
