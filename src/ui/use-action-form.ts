@@ -1,32 +1,29 @@
 "use client";
 
 import { getFormProps, useForm, type SubmissionResult } from "@conform-to/react";
-import { startTransition, useActionState, type FormEvent } from "react";
+import type { FormEvent } from "react";
+import { useHandedForm } from "./use-handed-form";
 
 type FormAction = (last: unknown, form: FormData) => Promise<SubmissionResult>;
 
 /**
- * A form of a server action that answers with faults by field, with and without JavaScript. React empties a form whose action it calls itself, so the action is called by hand and what was typed stays.
+ * A form of a server action that answers with faults by field, with and without JavaScript.
  */
 export function useActionForm<Fields extends Record<string, unknown>>(
   action: FormAction,
   defaultValue?: Partial<Record<keyof Fields & string, string>>,
 ) {
-  const [last, send, pending] = useActionState<SubmissionResult | undefined, FormData>(action, undefined);
+  const { answer: last, isSending, formProps } = useHandedForm<SubmissionResult>(action);
   const [form, fields] = useForm<Fields>({ lastResult: last, defaultValue: Object(defaultValue) });
   const onSubmit = (event: FormEvent<HTMLFormElement>) => {
     form.onSubmit(event);
-    if (event.defaultPrevented) return;
-    event.preventDefault();
-    const submitter = event.nativeEvent instanceof SubmitEvent ? event.nativeEvent.submitter : null;
-    const data = new FormData(event.currentTarget, submitter);
-    startTransition(() => send(data));
+    if (!event.defaultPrevented) formProps.onSubmit(event);
   };
   return {
-    formProps: { ...getFormProps(form), action: send, noValidate: true, onSubmit },
+    formProps: { ...getFormProps(form), action: formProps.action, noValidate: true, onSubmit },
     formErrors: form.errors,
     fields,
-    pending,
+    pending: isSending,
     // An answer that empties the form has no status.
     saved: last !== undefined && last.status !== "error",
   };

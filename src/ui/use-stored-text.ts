@@ -1,6 +1,7 @@
 "use client";
 
 import { useCallback, useSyncExternalStore } from "react";
+import { tabStore } from "./browser-store";
 
 const held = new Map<string, string>();
 const listeners = new Set<() => void>();
@@ -28,26 +29,15 @@ function subscribe(listener: () => void): () => void {
 function read(key: string): string {
   const inMemory = held.get(key);
   if (inMemory !== undefined) return inMemory;
-  const stored = fromStorage(key);
-  held.set(key, stored);
-  return stored;
+  const stored = tabStore.read(key);
+  const text = typeof stored === "string" ? stored : "";
+  held.set(key, text);
+  return text;
 }
 
+/** Where storage is full or refused, the text still stands in memory. */
 function write(key: string, text: string): void {
   held.set(key, text);
-  try {
-    if (text === "") sessionStorage.removeItem(key);
-    else sessionStorage.setItem(key, text);
-  } catch {
-    // Storage is full or refused: the text still stands in memory.
-  }
+  tabStore.write(key, text === "" ? undefined : text);
   for (const listener of listeners) listener();
-}
-
-function fromStorage(key: string): string {
-  try {
-    return sessionStorage.getItem(key) ?? "";
-  } catch {
-    return "";
-  }
 }

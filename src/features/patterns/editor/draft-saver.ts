@@ -1,6 +1,6 @@
 import type { PatternDraft } from "@/engine/editing";
 import { saveDraftEdits } from "../actions";
-import { dropBackup, readBackup, writeBackup } from "./draft-backup";
+import { readBackup, writeBackup } from "./draft-backup";
 
 export type DraftStatus =
   | { readonly kind: "resting" | "saving" | "late" }
@@ -51,7 +51,7 @@ export function draftSaver(
         return null;
       }
       if (answer.status === "late") {
-        dropBackup(patternId);
+        writeBackup(patternId, null);
         onStatus({ kind: "late" });
         return null;
       }
@@ -59,7 +59,7 @@ export function draftSaver(
       latest = { ...latest, version: answer.version };
       onStatus({ kind: "saved", at: new Date() });
     }
-    dropBackup(patternId);
+    writeBackup(patternId, null);
     return latest.version;
   };
 

@@ -5,7 +5,7 @@ import { useState, useTransition } from "react";
 import { Button } from "@/ui/button";
 import { Field, TextArea, describedBy } from "@/ui/field";
 import { saveAsRevision, discardDraftEdits } from "../actions";
-import { dropBackup } from "./draft-backup";
+import { writeBackup } from "./draft-backup";
 import { useEditing, useEditingStore } from "./editing";
 import type { DraftStatus } from "./draft-saver";
 
@@ -32,7 +32,7 @@ export function SaveBar() {
       const edits = { content: store.getState().draft, version, baseNumber, reason };
       const saved = await saveAsRevision(patternId, edits).catch(() => ({ status: "failed" as const, says: UNSENT }));
       if (saved.status !== "saved") return setSays(saved.says);
-      dropBackup(patternId);
+      writeBackup(patternId, null);
       router.push(`/patterns/${patternId}/revisions/${saved.number}`);
     });
   const discard = () =>
@@ -44,7 +44,7 @@ export function SaveBar() {
         says: UNSENT,
       }));
       if (gone.status !== "gone") return setSays(gone.says);
-      dropBackup(patternId);
+      writeBackup(patternId, null);
       router.refresh();
     });
 

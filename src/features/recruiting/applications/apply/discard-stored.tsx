@@ -1,15 +1,12 @@
 "use client";
 
 import { useEffect } from "react";
+import { localStore } from "@/ui/browser-store";
 
 /** Removes what was typed from this browser, once the form is sent. */
 export function DiscardStored({ storageKey }: { readonly storageKey: string }) {
   useEffect(() => {
-    try {
-      localStorage.removeItem(storageKey);
-    } catch {
-      // A browser that refuses storage has stored nothing.
-    }
+    localStore.write(storageKey, undefined);
   }, [storageKey]);
   return null;
 }

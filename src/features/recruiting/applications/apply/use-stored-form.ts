@@ -1,6 +1,7 @@
 "use client";
 
 import { useEffect, useEffectEvent, useSyncExternalStore, type RefObject } from "react";
+import { localStore } from "@/ui/browser-store";
 
 /** What was typed, by field; groups of checkboxes can have several values. */
 type StoredTexts = Readonly<Record<string, readonly string[]>>;
@@ -33,7 +34,7 @@ export function useStoredForm({ form, storageKey, without, onRestored }: StoredF
     if (form.current) write(storageKey, form.current, without);
   };
   const discard = () => {
-    localStorage.removeItem(storageKey);
+    localStore.write(storageKey, undefined);
     window.location.reload();
   };
   return { isStored, store, discard };
@@ -46,38 +47,20 @@ function noChanges(): () => void {
 let works: boolean | undefined;
 
 function storageWorks(): boolean {
-  works ??= tryStorage();
+  works ??= localStore.write("sizewright-storage-test", "") && localStore.write("sizewright-storage-test", undefined);
   return works;
 }
 
-function tryStorage(): boolean {
-  try {
-    localStorage.setItem("sizewright-storage-test", "");
-    localStorage.removeItem("sizewright-storage-test");
-    return true;
-  } catch {
-    return false;
-  }
-}
-
+/** Where storage is full or refused, the page itself still has the text. */
 function write(storageKey: string, form: HTMLFormElement, without: readonly string[]): void {
   const data = new FormData(form);
   const names = new Set([...data.keys()].filter((name) => !name.startsWith("$") && !without.includes(name)));
-  const stored = Object.fromEntries([...names].map((name) => [name, data.getAll(name)]));
-  try {
-    localStorage.setItem(storageKey, JSON.stringify(stored));
-  } catch {
-    // Storage is full or refused: the page itself still has the text.
-  }
+  localStore.write(storageKey, Object.fromEntries([...names].map((name) => [name, data.getAll(name)])));
 }
 
 function read(storageKey: string): StoredTexts | null {
-  try {
-    const stored: unknown = JSON.parse(localStorage.getItem(storageKey) ?? "null");
-    return isStoredTexts(stored) ? stored : null;
-  } catch {
-    return null;
-  }
+  const stored = localStore.read(storageKey);
+  return isStoredTexts(stored) ? stored : null;
 }
 
 function isStoredTexts(stored: unknown): stored is StoredTexts {

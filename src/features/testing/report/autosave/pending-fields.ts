@@ -1,3 +1,5 @@
+import { localStore } from "@/ui/browser-store";
+
 /** A field that was typed and may not be saved yet. */
 export interface Pending {
   /** The field's text as this device last knew it. */
@@ -18,13 +20,9 @@ function storageKeyOf(testerId: string, field = ""): string {
 export function pendingFields(testerId: string): Map<string, Pending> {
   const start = storageKeyOf(testerId);
   const found = new Map<string, Pending>();
-  try {
-    for (const key of Object.keys(localStorage)) {
-      const pending = key.startsWith(start) ? read(localStorage.getItem(key)) : null;
-      if (pending !== null) found.set(key.slice(start.length), pending);
-    }
-  } catch {
-    // Storage is refused: the fields are in memory.
+  for (const key of localStore.keys()) {
+    const pending = key.startsWith(start) ? toPending(localStore.read(key)) : null;
+    if (pending !== null) found.set(key.slice(start.length), pending);
   }
   for (const [key, pending] of unstored) if (key.startsWith(start)) found.set(key.slice(start.length), pending);
   return found;
@@ -34,24 +32,14 @@ export function pendingFields(testerId: string): Map<string, Pending> {
 export function storePending(testerId: string, field: string, pending: Pending | null): boolean {
   const key = storageKeyOf(testerId, field);
   unstored.delete(key);
-  try {
-    if (pending === null) localStorage.removeItem(key);
-    else localStorage.setItem(key, JSON.stringify([pending.was, pending.becomes]));
-    return true;
-  } catch {
-    if (pending !== null) unstored.set(key, pending);
-    return false;
-  }
+  const isStored = localStore.write(key, pending === null ? undefined : [pending.was, pending.becomes]);
+  if (!isStored && pending !== null) unstored.set(key, pending);
+  return isStored;
 }
 
-function read(text: string | null): Pending | null {
-  try {
-    const parsed: unknown = JSON.parse(text ?? "null");
-    if (!Array.isArray(parsed)) return null;
-    const [was, becomes]: unknown[] = parsed;
-    if (typeof was !== "string" || (typeof becomes !== "string" && becomes !== null)) return null;
-    return { was, becomes };
-  } catch {
-    return null;
-  }
+function toPending(stored: unknown): Pending | null {
+  if (!Array.isArray(stored)) return null;
+  const [was, becomes]: unknown[] = stored;
+  if (typeof was !== "string" || (typeof becomes !== "string" && becomes !== null)) return null;
+  return { was, becomes };
 }
