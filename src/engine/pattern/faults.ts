@@ -1,8 +1,12 @@
+import { z } from "zod";
+
 /** One thing wrong with a document: where, as `testers[3].readings[0].cm` (`$` for the whole), and a sentence. */
 export interface Fault {
   readonly path: string;
   readonly says: string;
 }
+
+export const faultSchema: z.ZodType<Fault> = z.strictObject({ path: z.string(), says: z.string() });
 
 export type PathPart = string | number;
 

@@ -1,4 +1,4 @@
-export { formatPath, type Fault, type PathPart } from "./faults";
+export { faultSchema, formatPath, type Fault, type PathPart } from "./faults";
 export {
   MAX_SIZES,
   PATTERN_FORMAT,

@@ -8,3 +8,4 @@ export {
   type ReviseRequest,
   type AcceptedProposal,
 } from "./revise-request";
+export { afterRevisionSchema, changeSchema, expectationSchema, instructionErrorSchema } from "./revision-schema";

@@ -23,7 +23,7 @@ export type Revision =
   | { readonly status: "infeasible"; readonly clash: readonly Clash[] }
   | { readonly status: "faults"; readonly faults: readonly Fault[] };
 
-interface AfterRevision {
+export interface AfterRevision {
   readonly size: string;
   readonly measurement: string;
   /** Expected value at the pattern's gauge. */

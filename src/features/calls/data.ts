@@ -1,4 +1,5 @@
 import "server-only";
+import { z } from "zod";
 import {
   CALL_FORMAT,
   callFaults,
@@ -10,6 +11,7 @@ import {
   type Tester,
 } from "@/engine/pattern";
 import type { LeftOut } from "@/engine/results";
+import { instructionErrorSchema, type InstructionError } from "@/engine/revision";
 import { testerDocument, READ_DECISION } from "./report-schema";
 import { patternScope, type PatternAccess } from "@/features/patterns/access";
 import { latestRevision } from "@/features/patterns/data";
@@ -18,7 +20,6 @@ import { isDatabaseUnavailable } from "@/server/database-unavailable";
 import { AppError } from "@/server/errors";
 import { inSnapshot, type Connection } from "@/server/transaction";
 import { callScope, type CallAccess } from "./access";
-import { instructionErrorsSchema, type InstructionErrors } from "./schema";
 
 export interface CallSummary {
   readonly callId: string;
@@ -213,18 +214,21 @@ async function reportedTesters(access: CallAccess, connection: Connection): Prom
 async function instructionErrorsOf(
   access: CallAccess,
   connection: Connection,
-): Promise<(InstructionErrors[number] & { readonly until: number })[]> {
+): Promise<(InstructionError & { readonly until: number })[]> {
   const rows = await connection.revisionEvidence.findMany({
     where: { call: callScope(access) },
     select: { instructionErrors: true, revision: { select: { number: true } } },
   });
   return rows.flatMap(({ instructionErrors, revision }) =>
-    instructionErrorsSchema.parse(instructionErrors).map((wrong) => ({ ...wrong, until: revision.number - 1 })),
+    z
+      .array(instructionErrorSchema)
+      .parse(instructionErrors)
+      .map((wrong) => ({ ...wrong, until: revision.number - 1 })),
   );
 }
 
 /** A report with the counts that its tester really worked because of errors in the instructions. */
-function applyInstructionErrors(report: Tester, instructionErrors: InstructionErrors): Tester {
+function applyInstructionErrors(report: Tester, instructionErrors: readonly InstructionError[]): Tester {
   const worked = { ...report.worked };
   for (const { count, size, amount } of instructionErrors) {
     const said = ownValue(worked, count);

@@ -2,9 +2,13 @@ import "server-only";
 import { z } from "zod";
 import { differencesSchema, type Differences } from "@/engine/results";
 import { causeShape, rivalShape } from "@/engine/gaps";
-import { acceptedProposalSchema, type AcceptedProposal } from "@/engine/revision";
+import {
+  acceptedProposalSchema,
+  instructionErrorSchema,
+  type AcceptedProposal,
+  type InstructionError,
+} from "@/engine/revision";
 import { callScope, type CallAccess } from "@/features/calls/access";
-import { instructionErrorsSchema, type InstructionErrors } from "@/features/calls/schema";
 import { patternScope, type PatternAccess } from "@/features/patterns/access";
 import { database } from "@/server/database";
 import { AppError } from "@/server/errors";
@@ -67,7 +71,7 @@ export interface Evidence {
   /** How many testers had reported. */
   readonly testers: number;
   /** Errors in the instructions: counts that testers worked without knowing, and which are added to their reports since. */
-  readonly instructionErrors: InstructionErrors;
+  readonly instructionErrors: readonly InstructionError[];
   /** Null where the call is gone. */
   readonly call: { readonly callId: string; readonly title: string } | null;
 }
@@ -84,7 +88,7 @@ export async function revisionEvidence(access: PatternAccess, number: number): P
     take: z.array(acceptedProposalSchema).parse(row.take),
     causes,
     testers: testers?.length ?? testersBySize.reduce((sum, count) => sum + count, 0),
-    instructionErrors: instructionErrorsSchema.parse(row.instructionErrors),
+    instructionErrors: z.array(instructionErrorSchema).parse(row.instructionErrors),
     call: row.call && { callId: row.call.id, title: row.call.title },
   };
 }

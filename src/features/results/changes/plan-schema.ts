@@ -1,8 +1,14 @@
 import { z } from "zod";
-import { cellSchema, gapsOutputSchema } from "@/engine/gaps";
-import { idSchema, parseStoredPattern, type PatternDocument } from "@/engine/pattern";
-import { acceptedProposalSchema, type Expectation } from "@/engine/revision";
-import { instructionErrorsSchema } from "@/features/calls/schema";
+import { gapsOutputSchema } from "@/engine/gaps";
+import { clashSchema } from "@/engine/grading";
+import { faultSchema, idSchema, parseStoredPattern, type PatternDocument } from "@/engine/pattern";
+import {
+  acceptedProposalSchema,
+  afterRevisionSchema,
+  changeSchema,
+  expectationSchema,
+  instructionErrorSchema,
+} from "@/engine/revision";
 
 const patternSchema = z.unknown().transform((value, context): PatternDocument => {
   const parsed = parseStoredPattern(value);
@@ -29,55 +35,21 @@ export const planRequestSchema = z.discriminatedUnion("kind", [
 
 export type PlanRequest = z.infer<typeof planRequestSchema>;
 
-const beforeAndAfter = <Value extends z.ZodType>(value: Value) => z.strictObject({ before: value, after: value });
-const cmOrNull = z.number().nullable();
-
-const expectationSchema: z.ZodType<Expectation> = z.strictObject({
-  size: z.string(),
-  measurement: z.string(),
-  targetCm: beforeAndAfter(cmOrNull),
-  designCm: beforeAndAfter(z.number()),
-  gap: beforeAndAfter(cellSchema),
-  expectedCm: beforeAndAfter(cmOrNull),
-  lowCm: cmOrNull,
-  highCm: cmOrNull,
-  touched: z.boolean(),
-});
-
 const planOutputSchema = z.discriminatedUnion("status", [
   z.strictObject({
     status: z.literal("revised"),
     pattern: patternSchema,
-    changes: z.array(
-      z.strictObject({
-        path: z.string(),
-        size: z.string().optional(),
-        was: z.number().nullable(),
-        becomes: z.number(),
-      }),
-    ),
-    after: z.array(
-      z.strictObject({ size: z.string(), measurement: z.string(), expectedCm: z.number(), gapCm: z.number() }),
-    ),
-    instructionErrors: instructionErrorsSchema,
+    changes: z.array(changeSchema),
+    after: z.array(afterRevisionSchema),
+    instructionErrors: z.array(instructionErrorSchema),
     /** The differences of the same reports from the revised pattern. */
     replayed: gapsOutputSchema,
   }),
   z.strictObject({
     status: z.literal("infeasible"),
-    clash: z.array(
-      z.strictObject({
-        rule: z.enum(["repeat", "tie", "least", "locked", "order"]),
-        count: z.string().optional(),
-        size: z.string().optional(),
-        says: z.string(),
-      }),
-    ),
+    clash: z.array(clashSchema),
   }),
-  z.strictObject({
-    status: z.literal("faults"),
-    faults: z.array(z.strictObject({ path: z.string(), says: z.string() })),
-  }),
+  z.strictObject({ status: z.literal("faults"), faults: z.array(faultSchema) }),
   z.strictObject({ status: z.literal("expected"), expectations: z.array(expectationSchema) }),
   z.strictObject({ status: z.literal("stopped") }),
   z.strictObject({ status: z.literal("failed") }),

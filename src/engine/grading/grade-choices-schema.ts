@@ -1,0 +1,50 @@
+import { z } from "zod";
+import { faultSchema } from "../pattern";
+import type { Clash } from "./find-clash";
+import type { GradeChoices } from "./grade-choices";
+
+const numbersSchema = z.record(z.string(), z.record(z.string(), z.number()));
+const objectiveSchema = z.strictObject({
+  beyond: z.number(),
+  deviation: z.number(),
+  unevenness: z.number(),
+  sum: z.number(),
+});
+export const clashSchema: z.ZodType<Clash> = z.strictObject({
+  rule: z.enum(["repeat", "tie", "least", "locked", "order"]),
+  count: z.string().optional(),
+  size: z.string().optional(),
+  says: z.string(),
+});
+const limitSchema = z.strictObject({
+  counts: z.array(z.string()),
+  stage: z.enum(["beyond", "deviation", "near", "unevenness", "sum"]),
+  value: z.number(),
+  bound: z.number(),
+});
+const choiceSchema = z.strictObject({
+  slack: z.number(),
+  status: z.enum(["optimal", "limit"]),
+  grading: numbersSchema,
+  measurements: z.array(
+    z.strictObject({
+      measurement: z.string(),
+      size: z.string(),
+      targetCm: z.number().nullable(),
+      cm: z.number(),
+      deviation: z.number().nullable(),
+    }),
+  ),
+  objective: objectiveSchema,
+  bound: z.array(limitSchema).optional(),
+});
+
+/** What `gradeChoices` returns, as JSON. */
+export const gradeChoicesSchema: z.ZodType<GradeChoices> = z.discriminatedUnion("status", [
+  z.strictObject({ status: z.literal("graded"), choices: z.array(choiceSchema) }),
+  z.strictObject({
+    status: z.literal("infeasible"),
+    clash: z.array(z.strictObject({ clash: clashSchema, helps: z.boolean(), says: z.string() })),
+  }),
+  z.strictObject({ status: z.literal("faults"), faults: z.array(faultSchema) }),
+]);
