@@ -7,6 +7,7 @@ import { query, signInByCookie } from "./designer";
 import { expect, test } from "./fixtures";
 import { letIn, makeTester, typeReport } from "./make-tester";
 import { importPattern } from "./make-pattern";
+import { retiredWords } from "../test/retired-words";
 import { violations } from "./violations";
 import { openMeasurement, openStep } from "./tester-steps";
 import type { Page } from "@playwright/test";
@@ -16,6 +17,9 @@ const WIDTHS = [
   { width: 360, height: 740 },
 ];
 
+/** The method's page speaks to statisticians too. */
+const METHOD = /\/method$/;
+
 /** A page is opened once, and looked at at a desk's width and at a phone's. */
 async function expectAccessible(page: Page, address: string): Promise<void> {
   await page.goto(address);
@@ -23,8 +27,10 @@ async function expectAccessible(page: Page, address: string): Promise<void> {
   await expectThisAccessible(page, address);
 }
 
-/** @param address names the page where it falls short. */
+/** Accessible at both widths, and in plain words. @param address names the page where it falls short. */
 async function expectThisAccessible(page: Page, address: string): Promise<void> {
+  const text = await page.locator("body").innerText();
+  if (!METHOD.test(address)) expect.soft(retiredWords(text), `words of ${address}`).toEqual([]);
   for (const size of WIDTHS) {
     await page.setViewportSize(size);
     expect.soft(await violations(page), `${address} at ${size.width} px`).toEqual([]);
@@ -77,20 +83,20 @@ test("a call's pages keep WCAG 2.2 A and AA", async ({ page, designer }) => {
   const call = `/calls/${await importCall(page)}`;
   const addresses = [
     "",
-    "/gaps",
-    "/gaps?cell=size-l.neck-width",
-    "/gaps?view=table",
+    "/differences",
+    "/differences?cell=size-l.neck-width",
+    "/differences?view=table",
     "/changes",
     "/correct?cell=size-l.neck-width",
     "/swatches",
-    "/testers",
-    "/testers?view=table",
-    "/doubtful",
+    "/habits",
+    "/habits?view=table",
+    "/mistakes",
     "/yarn",
     "/fit",
     "/questions",
     "/method",
-    "/places",
+    "/sizes",
   ];
   for (const address of addresses) await expectAccessible(page, `${call}${address}`);
   await expectAccessible(page, `${call}/set-up`);
@@ -144,7 +150,7 @@ test("an invitation, a tester's other pages and what the designer sees of them k
   const { testerId, callId } = tester;
   await letIn(context, tester);
   await typeReport(tester, { "swatch.1.stitches": "about 20" });
-  for (const path of ["", "/kept", "/password", "/pattern"])
+  for (const path of ["", "/your-data", "/password", "/pattern"])
     await expectAccessible(page, `/testing/${testerId}${path}`);
   await query("UPDATE tester SET accepted_at = NULL WHERE id = $1", [testerId]);
   await expectAccessible(page, `/invited/${linkTo("invitation", { id: testerId, version: 1 })}`);
