@@ -83,7 +83,7 @@ export const ACTIONS: Readonly<Record<string, ActionRow>> = {
   },
   "recruiting/listing/set-up/listing-actions.ts openNewCall": {
     sends: ({ patternId }) => ({ form: { patternId, formKey: randomUUID(), timeZone: "" } }),
-    answers: { ...EDITS, editor: "/calls/[id]/listing", owner: "/calls/[id]/listing" },
+    answers: { ...EDITS, editor: "/calls/[id]/set-up", owner: "/calls/[id]/set-up" },
   },
   "recruiting/listing/set-up/listing-actions.ts saveListing": {
     sends: ({ draftCallId }) => ({
@@ -149,7 +149,7 @@ export const ACTIONS: Readonly<Record<string, ActionRow>> = {
   "recruiting/places/actions.ts fillPlaceAgain": { sends: (world) => ({ form: freePlace(world) }), answers: EDITS },
   "recruiting/places/actions.ts sendInvitations": {
     sends: ({ callId }) => ({ form: { callId, saw: "nobody", endsOn: "2090-01-01" } }),
-    answers: { ...EDITS, editor: "/calls/[id]/places", owner: "/calls/[id]/places" },
+    answers: { ...EDITS, editor: "/calls/[id]/sizes", owner: "/calls/[id]/sizes" },
   },
   "recruiting/places/actions.ts placePerson": {
     sends: ({ callId, applicationId }) => ({ form: { callId, applicationId, kind: "leave-waiting" } }),

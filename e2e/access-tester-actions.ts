@@ -55,6 +55,11 @@ export const TESTER_ACTIONS: Readonly<Record<string, ActionRow>> = {
     sends: ({ callId, invitedTesterId: testerId }) => ({ form: { callId, testerId } }),
     answers: EDITS,
   },
+  // This tester has no account to leave.
+  "testing/progress/progress-actions.ts giveNewWayIn": {
+    sends: ({ callId, invitedTesterId: testerId }) => ({ form: { callId, testerId } }),
+    answers: { ...EDITS, editor: "not-found", owner: "not-found" },
+  },
   "testing/progress/progress-actions.ts withdrawInvitation": {
     sends: ({ callId, invitedTesterId: testerId }) => ({ form: { callId, testerId } }),
     answers: EDITS,

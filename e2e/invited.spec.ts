@@ -3,27 +3,34 @@ import { patternDocument } from "../test/factories/pattern";
 import { expectNoSidewaysScroll } from "./import-call";
 import { query } from "./designer";
 import { expect, test } from "./fixtures";
+import type { Page } from "@playwright/test";
 
 // The page for what is not there is one that the browser tells of.
 test.use({ expectedErrors: /status of 404/ });
+
+/** A call of the designer's to which somebody is invited by hand, and the link that they get. */
+async function inviteByHand(page: Page, { accountId }: { readonly accountId: string }, name: string) {
+  const [patternId, callId] = [randomUUID(), randomUUID()];
+  await query("INSERT INTO pattern (id) VALUES ($1)", [patternId]);
+  const owns = "INSERT INTO membership (pattern_id, account_id, role) VALUES ($1, $2, 'owner')";
+  await query(owns, [patternId, accountId]);
+  const revision = "INSERT INTO revision (pattern_id, number, document, reason) VALUES ($1, 1, $2, 'First')";
+  await query(revision, [patternId, JSON.stringify(patternDocument())]);
+  await query("INSERT INTO call (id, pattern_id, title) VALUES ($1, $2, 'Invented call')", [callId, patternId]);
+  await page.goto(`/calls/${callId}/progress/add`);
+  await page.getByLabel("Name").fill(name);
+  await page.getByLabel("Size", { exact: true }).selectOption({ label: "S" });
+  await page.getByRole("button", { name: "Add tester" }).click();
+  const link = await page.getByLabel("Link", { exact: true }).inputValue();
+  return { callId, link };
+}
 
 test("somebody invited directly accepts by their link without an account, and the designer sees their progress", async ({
   page,
   designer,
   browser,
 }) => {
-  const [patternId, callId] = [randomUUID(), randomUUID()];
-  await query("INSERT INTO pattern (id) VALUES ($1)", [patternId]);
-  const owns = "INSERT INTO membership (pattern_id, account_id, role) VALUES ($1, $2, 'owner')";
-  await query(owns, [patternId, designer.accountId]);
-  const revision = "INSERT INTO revision (pattern_id, number, document, reason) VALUES ($1, 1, $2, 'First')";
-  await query(revision, [patternId, JSON.stringify(patternDocument())]);
-  await query("INSERT INTO call (id, pattern_id, title) VALUES ($1, $2, 'Invented call')", [callId, patternId]);
-  await page.goto(`/calls/${callId}/progress/add`);
-  await page.getByLabel("Name").fill("بيا 🧶");
-  await page.getByLabel("Size", { exact: true }).selectOption({ label: "S" });
-  await page.getByRole("button", { name: "Add tester" }).click();
-  const link = await page.getByLabel("Link", { exact: true }).inputValue();
+  const { callId, link } = await inviteByHand(page, designer, "بيا 🧶");
 
   const context = await browser.newContext({ baseURL: process.env.NEXTAUTH_URL, javaScriptEnabled: false });
   const testerPage = await context.newPage();
@@ -57,4 +64,39 @@ test("somebody invited directly accepts by their link without an account, and th
   // The page for what is not there is drawn by scripts, which are off in this browser.
   expect((await testerPage.goto(home))?.status()).toBe(404);
   await Promise.all([context.close(), elsewhere.close()]);
+});
+
+test("a tester who set a password is told by their old link to sign in, and gets a new way in when they can't", async ({
+  page,
+  designer,
+  browser,
+}) => {
+  const { callId, link } = await inviteByHand(page, designer, "Ines Invented");
+  const context = await browser.newContext({ baseURL: process.env.NEXTAUTH_URL });
+  const tester = await context.newPage();
+  await tester.goto(link);
+  await tester.getByRole("button", { name: "Accept" }).click();
+  await tester.getByRole("link", { name: "Set a password to sign in from any device" }).click();
+  await tester.getByLabel("E-mail").fill(`${randomUUID()}@example.org`);
+  await tester.getByLabel("Password").fill("a long enough password");
+  await tester.getByRole("button", { name: "Set password" }).click();
+  await expect(tester.getByRole("heading", { name: "Make your swatch" })).toBeVisible();
+  const home = tester.url();
+  await context.clearCookies();
+  await tester.goto(link);
+  await expect(tester.getByRole("main")).toContainText("You set a password for this test");
+  await tester.getByRole("link", { name: "Sign in" }).click();
+  await expect(tester.getByRole("heading", { name: "Sign in" })).toBeVisible();
+
+  await page.goto(`/calls/${callId}/progress`);
+  await page.getByRole("link", { name: /Ines/ }).click();
+  await page.getByText("They can’t sign in …").click();
+  await page.getByRole("button", { name: "Create a new way in" }).click();
+  await expect(page.getByLabel("Link", { exact: true })).not.toHaveValue(link);
+  const newLink = await page.getByLabel("Link", { exact: true }).inputValue();
+  expect((await tester.goto(link))?.status()).toBe(404);
+  await tester.goto(newLink);
+  await tester.getByRole("button", { name: "Open your test" }).click();
+  await tester.waitForURL(home);
+  await context.close();
 });

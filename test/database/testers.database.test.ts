@@ -1,12 +1,19 @@
 import { randomUUID } from "node:crypto";
 import { beforeEach, describe, expect, it, vi } from "vitest";
-import type { CallAccess } from "@/features/calls/access";
+import { callAccess, type CallAccess } from "@/features/calls/access";
+import { readInvited } from "@/features/testing/invited/invited-data";
+import { invitedState } from "@/features/testing/invited/invited-state";
 import { testerAccess, type TesterAccess } from "@/features/testing/home/access";
 import { forgetTester } from "@/features/testing/home/forget-mutations";
 import { acceptInvited, bindToAccount } from "../../src/features/testing/invited/invited-mutations";
 import { goOnAfterAll, storeMilestone, stopTest } from "@/features/testing/home/milestone-mutations";
 import { setTesterPassword } from "@/features/testing/home/password-mutations";
-import { closeCall, noteTester, renewLink } from "../../src/features/testing/progress/progress-mutations";
+import {
+  closeCall,
+  noteTester,
+  openByLinkAgain,
+  renewLink,
+} from "../../src/features/testing/progress/progress-mutations";
 import { database, pool } from "@/server/database";
 import { linkKey } from "@/server/link-key";
 import type { Viewer } from "@/server/viewer";
@@ -84,7 +91,7 @@ describe("a tester's own pages", () => {
     await expect(testerAccess(testerId)).rejects.toMatchObject({ code: "not-found" });
   });
 
-  it("get an account by a password, which voids link and cookie; one that exists is left as it is", async () => {
+  it("get an account by a password, which the link then asks for; one that exists is left as it is", async () => {
     const { testerId, own } = await accepted();
     const taken = await makeAccount({ name: "Other" });
     const password = "a long enough password";
@@ -92,10 +99,42 @@ describe("a tester's own pages", () => {
     expect(await rowOf(testerId)).toMatchObject({ accountId: null, linkVersion: 1 });
     const email = `${randomUUID()}@example.org`;
     const account = await setTesterPassword(own, { name: "Bea", email, password });
-    expect(await rowOf(testerId)).toMatchObject({ accountId: account?.accountId, linkVersion: 2 });
+    expect(await rowOf(testerId)).toMatchObject({ accountId: account?.accountId, linkVersion: 1 });
+    expect(invitedState(await readInvited(await held(testerId)), { accountId: null, isLetIn: true }, new Date())).toBe(
+      "sign-in",
+    );
     await expect(testerAccess(testerId)).rejects.toMatchObject({ code: "not-found" });
     const again = setTesterPassword(own, { name: "Bea", email: `${randomUUID()}@example.org`, password });
     await expect(again).rejects.toMatchObject({ code: "not-found" });
+  });
+});
+
+describe("a tester who can no longer sign in", () => {
+  it("gets a new link from the designer, and their account keeps nothing of the test", async () => {
+    const { testerId } = await accepted();
+    const bea = await makeViewer("Bea");
+    await bindToAccount(await held(testerId), bea);
+    await openByLinkAgain(access, testerId);
+    signIn(bea);
+    await expect(testerAccess(testerId)).rejects.toMatchObject({ code: "not-found" });
+    signIn(null);
+    letIn(testerId, 2);
+    await expect(testerAccess(testerId)).resolves.toMatchObject({ accountId: null });
+    expect(await bindToAccount(await held(testerId), bea)).toBe(true);
+  });
+
+  it("gets none where the test has no account, nor from another designer or a helper who only looks", async () => {
+    const { testerId } = await accepted();
+    await expect(openByLinkAgain(access, testerId)).rejects.toMatchObject({ code: "not-found" });
+    await bindToAccount(await held(testerId), await makeViewer("Bea"));
+    const others = await makeCall(await makeViewer("Cleo"));
+    await expect(openByLinkAgain(others, testerId)).rejects.toMatchObject({ code: "not-found" });
+    const vera = await makeViewer("Vera");
+    const helps = { patternId: access.pattern.patternId, accountId: vera.accountId, role: "viewer" } as const;
+    await database().membership.create({ data: helps });
+    const looks = await callAccess(vera, access.callId, "viewer");
+    await expect(openByLinkAgain(looks, testerId)).rejects.toMatchObject({ code: "not-found" });
+    expect(await rowOf(testerId)).toMatchObject({ linkVersion: 1 });
   });
 });
 

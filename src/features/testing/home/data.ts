@@ -35,6 +35,8 @@ export interface TesterRead {
   /** The newest progress update. */
   readonly milestone: Milestone | null;
   readonly revisionNumber: number;
+  /** What the listing promises testers; empty if nothing was written. */
+  readonly promised: string;
   readonly call: {
     readonly callId: string;
     readonly title: string;
@@ -62,6 +64,7 @@ export async function readTester(access: TesterAccess): Promise<TesterRead> {
     hasAccount: accountId !== null,
     milestone: milestone ? { status: milestone.status, note: milestone.note, at: milestone.createdAt } : null,
     revisionNumber: row.revision.number,
+    promised: promisedIn(call.listing),
     call: {
       callId: call.id,
       title: call.title,
@@ -88,6 +91,10 @@ export function callTime(listing: ListingRow | null | undefined): CallTime {
   if (listing?.publishedAt == null) return { timeZone: NO_ZONE, dates: null };
   const { timeZone, dates } = listingSchema.parse(listing.document);
   return { timeZone, dates: callDates(dates, timeZone) };
+}
+
+function promisedIn(listing: ListingRow | null): string {
+  return listing?.publishedAt == null ? "" : listingSchema.parse(listing.document).gives;
 }
 
 /** The zone that a tester's dates are shown in, and the dates: their own if they have some, else the call's. */

@@ -12,8 +12,8 @@ interface Account {
 }
 
 /**
- * Creates an account for a tester with link access, and links the test to it: the link, and browsers that used it, lose
- * access.
+ * Creates an account for a tester with link access, and links the test to it: browsers that used the link lose access, and
+ * the link asks for the account.
  *
  * @returns the owner of the new session; null if the address already has an account: then nothing changes.
  * @throws {AppError} "not-found" if the test has an account by now.
@@ -27,7 +27,7 @@ export async function setTesterPassword(
     if (made === null) return null;
     const { count } = await transaction.tester.updateMany({
       where: { ...testerScope(access), accountId: null },
-      data: { accountId: made.accountId, linkVersion: { increment: 1 } },
+      data: { accountId: made.accountId },
     });
     if (count === 0) throw new AppError("not-found");
     return { ...made, name };

@@ -40,7 +40,8 @@ export function InvitedView({ link, page, now }: InvitedViewProps) {
     case "sign-in":
       return (
         <Message on={<ButtonLink href={withNext("/sign-in", `/invited/${link}`)}>Sign in</ButtonLink>}>
-          This invitation belongs to an account. Sign in with that account; you will come back here.
+          You set a password for this test, or used an account that you had. Sign in with it, and your test opens. If
+          you can no longer sign in, ask the designer of the test for a new way in.
         </Message>
       );
     case "another's":

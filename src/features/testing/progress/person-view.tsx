@@ -5,7 +5,7 @@ import { OneButtonForm } from "@/ui/one-button-form";
 import { Section } from "@/ui/section";
 import type { Milestone } from "../home/data";
 import { dayIn } from "../home/due-copy";
-import { makeNewLink, withdrawInvitation } from "./progress-actions";
+import { giveNewWayIn, makeNewLink, withdrawInvitation } from "./progress-actions";
 import type { Progress } from "./tester-status-data";
 import { PROGRESS_STATUS_LABELS } from "../home/components/progress-status-labels";
 import { ExtendForm } from "./extend-form";
@@ -93,20 +93,42 @@ function LinkSection({ callId, progress, link }: { callId: string; progress: Pro
             />
           </AskedFirst>
         ) : null}
-        <AskedFirst question="Create a new link">
-          <p>
-            The link above stops working, and browsers that used it lose access. Do this if the link went to the wrong
-            person, then send the new one.
-          </p>
-          <OneButtonForm action={makeNewLink} sends={sends} button="Create a new link" waiting="Creating it …" />
-        </AskedFirst>
+        {isAnswered && row.hasAccount ? <NewWayIn sends={sends} /> : <NewLink sends={sends} />}
       </div>
     </Section>
   );
 }
 
+interface LinkChange {
+  readonly sends: { readonly callId: string; readonly testerId: string };
+}
+
+function NewLink({ sends }: LinkChange) {
+  return (
+    <AskedFirst question="Create a new link">
+      <p>
+        The link above stops working, and browsers that used it lose access. Do this if the link went to the wrong
+        person, then send the new one.
+      </p>
+      <OneButtonForm action={makeNewLink} sends={sends} button="Create a new link" waiting="Creating it …" />
+    </AskedFirst>
+  );
+}
+
+function NewWayIn({ sends }: LinkChange) {
+  return (
+    <AskedFirst question="They can’t sign in">
+      <p>
+        A new link opens their test without a password, and the link above stops working. Send it to them alone: whoever
+        has it can open their pages until they sign in or set a password from there.
+      </p>
+      <OneButtonForm action={giveNewWayIn} sends={sends} button="Create a new way in" waiting="Creating it …" />
+    </AskedFirst>
+  );
+}
+
 function linkIntro({ row, state }: Progress): string {
-  if (row.hasAccount) return "They sign in to open their test; the link takes them there.";
+  if (row.hasAccount) return "They have an account: this link asks them to sign in, and then opens their test.";
   if (row.acceptedAt !== null) return "Anyone who has this link can open their pages until they set a password.";
   if (state === "invited" && row.expiresAt !== null)
     return `They can answer until ${dayIn(row.expiresAt, "UTC")}. Send them the link yourself; Sizewright sends no e-mail.`;

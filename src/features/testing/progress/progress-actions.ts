@@ -13,6 +13,7 @@ import {
   closeCall,
   inviteByHand,
   inviteLonger,
+  openByLinkAgain,
   noteTester,
   renewLink,
   reopenCall,
@@ -52,6 +53,10 @@ export const saveNote = callAction(async ({ access, sent }) => {
 
 export const makeNewLink = callAction(async ({ access, sent }) => {
   await renewLink(access, testerOf(sent));
+});
+
+export const giveNewWayIn = callAction(async ({ access, sent }) => {
+  await openByLinkAgain(access, testerOf(sent));
 });
 
 export const withdrawInvitation = callAction(async ({ access, sent }) => {

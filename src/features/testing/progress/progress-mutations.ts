@@ -30,6 +30,23 @@ export async function renewLink(access: CallAccess, testerId: string): Promise<v
   if (count === 0) throw new AppError("not-found");
 }
 
+/**
+ * Lets a tester who can no longer sign in open their test by a new link: the test leaves their account, to which it can go
+ * back from that link. Their account and their other tests stay as they are.
+ *
+ * @throws {AppError} "not-found" if the test has no account.
+ */
+export async function openByLinkAgain(access: CallAccess, testerId: string): Promise<void> {
+  const { count } = await database().tester.updateMany({
+    where: {
+      ...{ id: testerId, call: callEditScope(access), contact: { isNot: null } },
+      ...{ invitedAt: { not: null }, acceptedAt: { not: null }, accountId: { not: null } },
+    },
+    data: { accountId: null, linkVersion: { increment: 1 } },
+  });
+  if (count === 0) throw new AppError("not-found");
+}
+
 /** Withdraws an unanswered invitation. @throws {AppError} "changed-meanwhile" if it was answered. */
 export async function withdrawInvited(access: CallAccess, testerId: string): Promise<void> {
   const { count } = await database().tester.updateMany({

@@ -16,7 +16,7 @@ export default async function TesterPasswordPage({ params }: PageProps<"/testing
     <Page
       title="Set a password"
       above={<BackToTest tester={tester} />}
-      intro="With a password you can sign in to this test from any device. Your invitation link then stops working, and browsers that used it have to sign in too."
+      intro="With a password you can sign in to this test from any device. Your invitation link then asks you to sign in, also in browsers that used it before."
       width="narrow"
     >
       {hasAccount ? (

@@ -1,4 +1,5 @@
 import type { Metadata } from "next";
+import { ReportSent } from "@/features/testing/report/send/report-sent";
 import { SendStep } from "@/features/testing/report/send/send-step";
 import { filledReport } from "@/features/testing/report/filled-report";
 import { TesterFrame } from "@/features/testing/home/components/tester-frame";
@@ -11,6 +12,15 @@ export default async function ReportPage({ params }: PageProps<"/testing/[tester
   const { testerId } = await params;
   const loaded = await loadTester(testerId);
   const { inHand, tester } = loaded;
+  const { sent, changed } = inHand;
+  const report = filledReport(testerId, inHand);
+  const sentOn = sent === null ? "" : momentWords(sent.sentAt, { timeZone: tester.timeZone, edge: "time" });
+  if (sent !== null && changed.length === 0)
+    return (
+      <TesterFrame loaded={loaded} step="report" title="Your report is sent">
+        <ReportSent {...{ tester, report, sentOn }} version={sent.version} now={new Date()} />
+      </TesterFrame>
+    );
   return (
     <TesterFrame
       loaded={loaded}
@@ -18,11 +28,7 @@ export default async function ReportPage({ params }: PageProps<"/testing/[tester
       title="Review and send"
       intro="Check your whole report: what you typed, and how it is read."
     >
-      <SendStep
-        report={filledReport(testerId, inHand)}
-        inHand={inHand}
-        sentOn={inHand.sent ? momentWords(inHand.sent.sentAt, { timeZone: tester.timeZone, edge: "time" }) : ""}
-      />
+      <SendStep report={report} inHand={inHand} sentOn={sentOn} />
     </TesterFrame>
   );
 }

@@ -12,7 +12,7 @@ interface DeleteViewProps {
 
 /** What is deleted and what stays, with a confirmation. */
 export function DeleteView({ link, application }: DeleteViewProps) {
-  const remains = whatRemains(ownState(application));
+  const remains = whatRemains(ownState(application, new Date()));
   return (
     <Sheet>
       <p>
@@ -40,7 +40,11 @@ function whatRemains(state: OwnState): string | null {
     case "declined":
     case "taken back":
       return "Your spot, and the copy of your name and measurements that was made for it, are deleted too.";
+    case "closed":
+    case "no spot yet":
+    case "not chosen":
     case "sent":
+    case "waiting":
     case "withdrawn":
       return null;
   }

@@ -1,7 +1,7 @@
 import { ButtonLink } from "@/ui/button";
 import { OneButtonForm } from "@/ui/one-button-form";
 import { takeUpOwn, withdrawOwn } from "./own-actions";
-import { canWithdraw, type OwnState } from "./own-state";
+import { canWithdraw, isConsidered, type OwnState } from "./own-state";
 
 interface OwnControlsProps {
   readonly link: string;
@@ -17,14 +17,14 @@ export function OwnControls({ link, state, isTaking }: OwnControlsProps) {
       {canWithdraw(state) ? (
         <div>
           <p className="mb-3">
-            {state === "sent"
-              ? "If you withdraw, your application is no longer considered and nobody sees your measurements. While applications are open you can resubmit it."
+            {isConsidered(state)
+              ? `If you withdraw, your application is no longer considered and nobody sees your measurements.${isTaking ? " While applications are open you can resubmit it." : ""}`
               : "If you withdraw, you also decline the spot you were offered, so that somebody else can have it. You cannot undo this."}
           </p>
           <OneButtonForm
             action={withdrawOwn}
             sends={{ link }}
-            button={state === "sent" ? "Withdraw application" : "Withdraw and decline the spot"}
+            button={isConsidered(state) ? "Withdraw application" : "Withdraw and decline the spot"}
             waiting="Withdrawing …"
           />
         </div>

@@ -28,6 +28,8 @@ export interface OwnApplication {
   readonly agreedAt: Date;
   readonly createdAt: Date;
   readonly withdrawnAt: Date | null;
+  /** The designer's. */
+  readonly decision: "yes" | "maybe" | "no" | null;
   /** It was made while signed in. */
   readonly hasAccount: boolean;
   readonly tester: { readonly testerId: string; readonly size: string; readonly state: InvitationState } | null;
@@ -63,6 +65,7 @@ export async function readOwnApplication(access: ApplicationAccess): Promise<Own
 
 const SELECTED = {
   ...{ id: true, callId: true, accountId: true, document: true, agreedAt: true, createdAt: true, withdrawnAt: true },
+  decision: true,
   agreement: { select: { version: true, text: true } },
   contact: { select: { name: true, email: true } },
   body: { select: { measurements: true, typed: true } },

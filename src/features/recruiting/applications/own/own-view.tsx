@@ -1,7 +1,7 @@
 import { CopyField } from "@/ui/copy-field";
 import { Section } from "@/ui/section";
 import type { OwnPage } from "../loaders";
-import { ownState } from "./own-state";
+import { isConsidered, ownState } from "./own-state";
 import { momentWords } from "@/ui/moment-copy";
 import { WhoSees } from "../who-sees";
 import { StoredList, sizeLabel } from "./stored-list";
@@ -13,10 +13,15 @@ import { WhatNext } from "./what-next";
 export function OwnView({ link, page }: { readonly link: string; readonly page: OwnPage }) {
   const { application, address, timeZone, isTaking } = page;
   const { designer, pattern, tester, agreement, agreedAt, hasAccount } = application;
-  const state = ownState(application);
+  const state = ownState(application, new Date());
   return (
     <>
-      <OwnStateNotice application={application} timeZone={timeZone} size={sizeLabel(pattern, tester?.size ?? "")} />
+      <OwnStateNotice
+        application={application}
+        state={state}
+        timeZone={timeZone}
+        size={sizeLabel(pattern, tester?.size ?? "")}
+      />
       <Section
         title="Keep this address"
         intro={
@@ -27,7 +32,7 @@ export function OwnView({ link, page }: { readonly link: string; readonly page: 
       >
         <CopyField id="own-address" label="Address of your application" text={address} button="Copy address" />
       </Section>
-      {state === "sent" || state === "offered" ? (
+      {isConsidered(state) || state === "offered" ? (
         <Section title="What happens next">
           <WhatNext application={application} timeZone={timeZone} />
         </Section>

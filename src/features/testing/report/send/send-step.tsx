@@ -12,7 +12,7 @@ interface SendStepProps {
   readonly sentOn: string;
 }
 
-/** The whole report before it is sent, and the button that sends it. */
+/** The whole report before it is sent, or before its changes are, and the button that sends it. */
 export function SendStep({ report, inHand, sentOn }: SendStepProps) {
   const { sent, changed, version } = inHand;
   return (
@@ -50,21 +50,18 @@ function SentLine({ report, version, sentOn, changed }: SentLineProps) {
   return (
     <div className="mb-8">
       <p className="font-semibold">
-        ✓ Sent on {sentOn}, version {version}.{" "}
-        {changed.length === 0 ? "No changes since then." : `Changed since then: ${fields}.`}
+        ✓ Sent on {sentOn}, version {version}. Changed since then: {fields}.
       </p>
-      {changed.length === 0 ? null : (
-        <details>
-          <summary className="text-link inline-flex min-h-11 items-center">What you changed</summary>
-          <ul className="list-disc pl-6">
-            {changed.map((field) => (
-              <li key={field} className="wrap-anywhere">
-                {fieldWords(field, report.context, report.typed)}
-              </li>
-            ))}
-          </ul>
-        </details>
-      )}
+      <details>
+        <summary className="text-link inline-flex min-h-11 items-center">What you changed</summary>
+        <ul className="list-disc pl-6">
+          {changed.map((field) => (
+            <li key={field} className="wrap-anywhere">
+              {fieldWords(field, report.context, report.typed)}
+            </li>
+          ))}
+        </ul>
+      </details>
     </div>
   );
 }
