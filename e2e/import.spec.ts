@@ -32,6 +32,6 @@ test("a call that is exported and pasted again is the same call, byte for byte",
   await paste(page.getByLabel("Or paste its text"), text);
   await page.getByLabel("Name of the test").fill("Spring test");
   await page.getByRole("button", { name: "Import file" }).click();
-  await page.waitForURL(/\/calls\/[^/]+\/gaps$/);
-  expect(await exported(page, page.url().replace(/gaps$/, "export"))).toBe(text);
+  await page.waitForURL(/\/calls\/[^/]+\/differences$/);
+  expect(await exported(page, page.url().replace(/differences$/, "export"))).toBe(text);
 });

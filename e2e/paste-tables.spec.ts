@@ -64,7 +64,7 @@ test("a designer pastes two tables and is on the gap page in under 20 actions", 
   await hand.type(page.getByLabel("Your testers’ reports"), REPORTS);
   await expect(page.getByText("4 testers, 14 measurements and 4 swatches.")).toBeVisible();
   await hand.click(page.getByRole("button", { name: "Add reports and see differences" }));
-  await page.waitForURL(/\/calls\/[0-9a-f-]{36}\/gaps$/);
+  await page.waitForURL(/\/calls\/[0-9a-f-]{36}\/differences$/);
   expect(hand.actions).toBeLessThan(20);
 });
 
@@ -101,5 +101,5 @@ test("faults and hard-to-believe numbers are told at their cells, and mended the
   await expect(page).toHaveURL(/reports\/paste/);
   await page.getByLabel("Yes, that’s correct").check();
   await page.getByRole("button", { name: "Add reports and see differences" }).click();
-  await page.waitForURL(/\/calls\/[0-9a-f-]{36}\/gaps$/);
+  await page.waitForURL(/\/calls\/[0-9a-f-]{36}\/differences$/);
 });
