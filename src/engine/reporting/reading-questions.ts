@@ -3,6 +3,7 @@ import { missingGrading, ownValue, type Tester } from "../pattern";
 import { indexPattern, type PatternIndex } from "../prediction";
 import { fieldOf } from "./fields";
 import type { ReadingQuestion } from "./question";
+import { LAID_FLAT } from "./read-typed-readings";
 import type { ReadReport, ReportContext } from "./report-context";
 import { swatchQuestions } from "./swatch-questions";
 import { yarnQuestions } from "./yarn-questions";
@@ -79,18 +80,31 @@ function readingMessages(read: ReadReport, { index, tester, context }: QuestionC
         field: fieldOf.reading(suspect.id, key, "value"),
         keptField: fieldOf.reading(suspect.id, key, "kept"),
         slip,
-        message: readingMessage(slip, context.formatLength(expectedCm)),
+        message: readingMessage(slip, {
+          expected: context.formatLength(expectedCm),
+          isDoubled: ownValue(read.typed, `readings[${position}].cm`)?.endsWith(LAID_FLAT) === true,
+        }),
       },
     ];
   });
 }
 
-function readingMessage(slip: EntryError | null, expected: string): string {
+interface Expected {
+  readonly expected: string;
+  /** It was typed as the width laid flat, and doubled by Sizewright. */
+  readonly isDoubled: boolean;
+}
+
+function readingMessage(slip: EntryError | null, { expected, isDoubled }: Expected): string {
   switch (slip) {
     case "half-girth":
       return `That is half of what we would expect here (about ${expected}): was it laid flat and not doubled?`;
     case "twice-girth":
-      return `That is twice what we would expect here (about ${expected}): was it doubled twice?`;
+      return isDoubled
+        ? `Doubled, that is twice what we would expect here (about ${expected}): did you measure all around?`
+        : `That is twice what we would expect here (about ${expected}): was it doubled twice?`;
+    case "inches-and-flat":
+      return `Is that in inches, laid flat and not doubled? We would expect about ${expected}.`;
     case "inches-as-cm":
       return `Is that in inches? We would expect about ${expected}.`;
     case "cm-as-inches":

@@ -21,6 +21,7 @@ describe("questions at entry", () => {
     ],
     ["200", "twice-girth", "That is twice what we would expect here (about 100.0 cm): was it doubled twice?"],
     ["39.5", "inches-as-cm", "Is that in inches? We would expect about 100.0 cm."],
+    ["19.7", "inches-and-flat", "Is that in inches, laid flat and not doubled? We would expect about 100.0 cm."],
     ["10", "decimal", "Is the decimal point in the right place? We would expect about 100.0 cm."],
     [
       "150",
@@ -31,6 +32,13 @@ describe("questions at entry", () => {
     expect(asked({ ...typedSwatch(), "reading.bust.1.value": text })).toEqual([
       { field: "reading.bust.1.value", keptField: "reading.bust.1.kept", slip, message: says },
     ]);
+  });
+
+  it("asks whether a girth that was doubled here was measured all around", () => {
+    const typed = { ...typedSwatch(), "reading.bust.1.value": "101", "reading.bust.1.way": "flat" };
+    const message = "Doubled, that is twice what we would expect here (about 100.0 cm): did you measure all around?";
+    expect(asked(typed)).toMatchObject([{ field: "reading.bust.1.value", slip: "twice-girth", message }]);
+    expect(asked({ ...typed, "reading.bust.1.way": "around" })).toEqual([]);
   });
 
   it("asks in the tester's unit", () => {
@@ -68,6 +76,9 @@ describe("questions at entry", () => {
     [{ stitches: "25", rows: "20" }, null, null],
     [{ stitches: "20", rows: "12.5" }, "ridges-as-rows", "rows"],
     [{ across: "4", along: "4" }, "inches-as-cm", "across"],
+    [{ stitches: "5", rows: "6.5" }, "per-inch", "across"],
+    [{ stitches: "5", rows: "6", across: "4 in", along: "4 in" }, "per-inch", "across"],
+    [{ stitches: "5", rows: "6.5", across: "1 in", along: "1 in" }, null, null],
   ])("asks about a swatch of %o", (parts, slip, part) => {
     const found = asked(typedSwatch(parts));
     if (part === null) expect(found).toEqual([]);

@@ -21,6 +21,7 @@ export function possibleLengths(cm: number, { girth }: { girth: boolean }): Corr
       ? [
           { slip: "half-girth" as const, wouldBe: cm * 2 },
           { slip: "twice-girth" as const, wouldBe: cm / 2 },
+          { slip: "inches-and-flat" as const, wouldBe: cm * CM_PER_INCH * 2 },
         ]
       : []),
     { slip: "decimal", wouldBe: cm * 10 },

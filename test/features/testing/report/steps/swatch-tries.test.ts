@@ -27,6 +27,7 @@ describe("a tester's swatches with what each would do", () => {
   it.each([
     ["whether stitches and rows are swapped", { stitches: "25", rows: "16" }, "cm"],
     ["whether a width is in inches", { stitches: "16", across: "4", along: "4" }, "cm"],
+    ["whether the counts are those of one inch", { stitches: "4", rows: "6" }, "cm"],
     ["whether 10 cm were 4 in", { stitches: "16", across: "10 cm", along: "10 cm" }, "in"],
     ["whether a gauge far from the pattern’s is correct", { stitches: "30" }, "cm"],
   ] as const)("gives no advice and no size while it is open %s", (_question, parts, unit) => {
