@@ -6,6 +6,7 @@ import type { ReadingQuestion } from "./question";
 import { LAID_FLAT } from "./read-typed-readings";
 import type { ReadReport, ReportContext } from "./report-context";
 import { swatchQuestions } from "./swatch-questions";
+import { toolQuestions } from "./tool-questions";
 import { yarnQuestions } from "./yarn-questions";
 
 /**
@@ -32,6 +33,7 @@ export function readingQuestions(read: ReadReport, context: ReportContext): Read
     ),
   };
   return [
+    ...toolQuestions(read, context),
     ...swatchQuestions(read, { suspects, context }),
     ...readingMessages(read, { index, tester: settled, context }),
     ...yarnQuestions(read, { index, tester: settled }),

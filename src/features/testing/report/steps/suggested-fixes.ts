@@ -25,7 +25,7 @@ function likelyFixes({ field: name, slip }: ReadingQuestion, report: FilledRepor
     case "reading":
       return readingFixes(slip, { ...field, name, text, report });
     case "swatch":
-      return swatchFixes(slip, { key: field.key, report });
+      return field.part === "toolMm" ? toolFixes(slip, name, text) : swatchFixes(slip, { key: field.key, report });
     case "yarn":
       return slip === "ounces-as-grams" ? inOunces(field.key, report) : [];
     default:
@@ -81,6 +81,12 @@ function measuredWhole({ id, key, name, text, report }: AskedReading): Suggested
   if (!parsed.ok) return [];
   const half = written(parsed.value / 2, text);
   return [{ label: `Use half: ${half}`, changes: { [name]: half } }];
+}
+
+/** What is written with its scale is not asked about again. */
+function toolFixes(slip: ReadingQuestion["slip"], name: string, text: string): SuggestedFix[] {
+  const others = slip === "us-size" ? [`US ${text}`] : movedPoint(text).map((size) => `${size} mm`);
+  return [...others, `${text} mm`].map((size) => ({ label: `It is ${size}`, changes: { [name]: size } }));
 }
 
 interface AskedSwatch {

@@ -82,6 +82,23 @@ describe("an entry error fixed by one tap", () => {
     ]);
   });
 
+  it("writes the scale of a hook behind its number", () => {
+    expect(fixes({ "swatch.1.toolMm": "6" })).toEqual([
+      [
+        "us-size",
+        { label: "It is US 6", changes: { "swatch.1.toolMm": "US 6" } },
+        { label: "It is 6 mm", changes: { "swatch.1.toolMm": "6 mm" } },
+      ],
+    ]);
+    expect(fixes({ "swatch.1.toolMm": "0,4" })).toEqual([
+      [
+        "decimal",
+        { label: "It is 4 mm", changes: { "swatch.1.toolMm": "4 mm" } },
+        { label: "It is 0,4 mm", changes: { "swatch.1.toolMm": "0,4 mm" } },
+      ],
+    ]);
+  });
+
   it("counts two rows for a ridge", () => {
     expect(fixes({ "swatch.1.rows": "12,5" })).toEqual([
       ["ridges-as-rows", { label: "Use 25 rows", changes: { "swatch.1.rows": "25" } }],

@@ -35,6 +35,12 @@ describe("a tester's swatches with what each would do", () => {
     expect(isOutlookShown({ ...typedSwatch(parts), "swatch.1.kept": "yes" }, unit)).toEqual([true]);
   });
 
+  it("gives no advice and no size while it is open which scale a hook’s number is on", () => {
+    const typed = typedSwatch({ stitches: "16", toolMm: "6" });
+    expect(isOutlookShown(typed)).toEqual([false]);
+    expect(isOutlookShown({ ...typed, "swatch.1.toolMm": "6 mm" })).toEqual([true]);
+  });
+
   it("holds back only the swatch that the question is about", () => {
     const typed = { ...typedSwatch({ stitches: "25", rows: "16" }), ...typedSwatch({ stitches: "16" }, "2") };
     expect(isOutlookShown(typed)).toEqual([false, true]);
