@@ -5,6 +5,6 @@ import type { FieldMessage } from "./report-context";
 export interface ReadingQuestion extends FieldMessage {
   /** Field of the answer: `yes`, meaning that the entry is correct, removes the question; null where only a new text answers it. */
   readonly keptField: string | null;
-  /** The entry error it looks like; `four-inches`: a gauge over 4 in called 10 cm; `us-size`: the US number of a needle or hook; null where none is likely. */
-  readonly slip: EntryError | "four-inches" | "us-size" | null;
+  /** The entry error it looks like; `four-inches`: a gauge over 4 in called 10 cm; `us-size`: the US number of a needle or hook; `one-ball`: the weight of one ball instead of all; null where none is likely. */
+  readonly slip: EntryError | "four-inches" | "us-size" | "one-ball" | null;
 }

@@ -117,6 +117,27 @@ describe("questions at entry", () => {
     expect(used("4.3 oz")).toEqual([]);
   });
 
+  it("asks whether one ball was weighed instead of all", () => {
+    // By hand: 87.65 m of stitches (see above) need 3 × 87.65 = 263 m at least, more than the 160 m of a ball.
+    const band = { "yarn.1.yarn": "wool", "yarn.1.gramsPerBall": "50", "yarn.1.metresPerBall": "160" };
+    const message =
+      "That is one ball, and this many stitches usually take 2 or more. Is it the weight of one ball instead of all that you used?";
+    const weighed = { ...band, "yarn.1.before": "51", "yarn.1.after": "0" };
+    expect(asked(weighed)).toEqual([{ field: "yarn.1.before", keptField: "yarn.1.kept", slip: "one-ball", message }]);
+    expect(asked({ ...weighed, "yarn.1.kept": "yes" })).toEqual([]);
+    expect(asked({ ...band, "yarn.1.balls": "1" })).toMatchObject([{ field: "yarn.1.balls", slip: "one-ball" }]);
+    expect(asked({ ...band, "yarn.1.balls": "2,5" })).toEqual([]);
+    const thick = { ...weighed, "yarn.1.gramsPerBall": "100", "yarn.1.metresPerBall": "600", "yarn.1.before": "100" };
+    expect(asked(thick)).toEqual([]);
+  });
+
+  it("asks whether one ball was weighed even where it would be little yarn, but not too little", () => {
+    // By hand: 200 m in 50 g ÷ 87.65 m is a ratio of 2.3, which alone is not asked about.
+    const band = { "yarn.1.yarn": "wool", "yarn.1.gramsPerBall": "50", "yarn.1.metresPerBall": "200" };
+    expect(asked({ ...band, "yarn.1.balls": "1" })).toMatchObject([{ slip: "one-ball" }]);
+    expect(asked({ ...band, "yarn.1.before": "40", "yarn.1.after": "0", "yarn.1.metresPerBall": "250" })).toEqual([]);
+  });
+
   it("asks nothing where the pattern has no numbers yet", () => {
     const context = reportContext();
     const ungraded = { ...context, pattern: { ...context.pattern, grading: {} } };
