@@ -1,4 +1,12 @@
-import { neighbourSizeOutlier, readingOutliers, scoredReadings, swatchOutliers, type EntryError } from "../gaps";
+import {
+  implausibleReadings,
+  neighbourSizeOutlier,
+  readingOutliers,
+  scoredReadings,
+  swatchOutliers,
+  type EntryError,
+  type ScoredReading,
+} from "../gaps";
 import { missingGrading, ownValue, type Tester } from "../pattern";
 import { indexPattern, type PatternIndex } from "../prediction";
 import { fieldOf } from "./fields";
@@ -62,39 +70,59 @@ interface QuestionContext {
 }
 
 function readingMessages(read: ReadReport, { index, tester, context }: QuestionContext): ReadingQuestion[] {
-  const expected = new Map(
-    scoredReadings(index, tester).map(({ index: position, expectation }) => [position, expectation.cm]),
-  );
-  const suspects = readingOutliers(index, tester, new Map());
-  const neighbour = suspects.length > 0 ? undefined : neighbourSizeOutlier(index, tester);
-  const neighbourReading = tester.readings.findIndex(
-    ({ measurement, cm }) => measurement === neighbour?.id && cm === neighbour.value,
-  );
-  const all = neighbour ? [...suspects, { index: neighbourReading, suspect: neighbour }] : suspects;
-  return all.flatMap(({ index: position, suspect }) => {
-    const expectedCm = expected.get(position);
-    const key = read.keys.readings[position];
-    const isKept = ownValue(read.typed, `readings[${position}].kept`) !== undefined;
-    if (key === undefined || expectedCm === undefined || expectedCm <= 0 || isKept) return [];
-    const slip = suspect.slip;
-    return [
-      {
-        field: fieldOf.reading(suspect.id, key, "value"),
-        keptField: fieldOf.reading(suspect.id, key, "kept"),
-        slip,
-        message: readingMessage(slip, {
-          expected: context.formatLength(expectedCm),
-          isDoubled: ownValue(read.typed, `readings[${position}].cm`)?.endsWith(LAID_FLAT) === true,
-        }),
-      },
-    ];
+  const scored = scoredReadings(index, tester);
+  const isDoubled = (position: number) =>
+    ownValue(read.typed, `readings[${position}].cm`)?.endsWith(LAID_FLAT) === true;
+  return askedReadings(index, { tester, scored }).flatMap(({ reading, expectedCm, slip, isOutlier }) => {
+    const key = read.keys.readings[reading.index];
+    const isKept = ownValue(read.typed, `readings[${reading.index}].kept`) !== undefined;
+    if (key === undefined || expectedCm <= 0 || isKept) return [];
+    const message =
+      isOutlier || slip !== null
+        ? readingMessage(slip, { expected: context.formatLength(expectedCm), isDoubled: isDoubled(reading.index) })
+        : implausibleMessage(reading.cm, expectedCm, { isAlone: scored.length === 1 });
+    const field = (part: "value" | "kept") => fieldOf.reading(reading.measurement, key, part);
+    return [{ field: field("value"), keptField: field("kept"), slip, message }];
   });
+}
+
+interface AskedReading {
+  readonly reading: ScoredReading;
+  readonly expectedCm: number;
+  readonly slip: EntryError | null;
+  readonly isOutlier: boolean;
+}
+
+/** Outliers; the furthest of readings that fit a neighbouring size; readings that are implausible beside the others. */
+function askedReadings(
+  index: PatternIndex,
+  { tester, scored }: { readonly tester: Tester; readonly scored: readonly ScoredReading[] },
+): AskedReading[] {
+  const suspects = readingOutliers(index, tester, new Map());
+  const outliers = suspects.flatMap(({ index: position, suspect: { slip } }) => {
+    const reading = scored.find((each) => each.index === position);
+    return reading ? [{ reading, expectedCm: reading.expectation.cm, slip, isOutlier: true }] : [];
+  });
+  const neighbour = suspects.length > 0 ? undefined : neighbourSizeOutlier(index, tester);
+  const fitting = scored.find(({ measurement, cm }) => measurement === neighbour?.id && cm === neighbour.value);
+  if (fitting)
+    return [{ reading: fitting, expectedCm: fitting.expectation.cm, slip: "neighbour-size", isOutlier: true }];
+  const others = scored.filter((reading) => !outliers.some((outlier) => outlier.reading === reading));
+  const implausible = implausibleReadings(others).map((found) => ({ ...found, isOutlier: false }));
+  return [...outliers, ...implausible].toSorted((left, right) => left.reading.index - right.reading.index);
 }
 
 interface Expected {
   readonly expected: string;
   /** It was typed as the width laid flat, and doubled by Sizewright. */
   readonly isDoubled: boolean;
+}
+
+/** The expected length is left out, so that a reading of a wrong pattern is not corrected towards what the pattern says. */
+function implausibleMessage(cm: number, expectedCm: number, { isAlone }: { readonly isAlone: boolean }): string {
+  const amount = cm > expectedCm ? "more" : "less";
+  const evidence = isAlone ? "your gauge suggests" : "your gauge and your other measurements suggest";
+  return `That is ${amount} than ${evidence}. Please measure once more, or say that it is right.`;
 }
 
 function readingMessage(slip: EntryError | null, { expected, isDoubled }: Expected): string {
