@@ -13,7 +13,7 @@ export function SwatchOutlookView({ outcome: { outlook }, context }: SwatchOutlo
   if (outlook === null)
     return (
       <p role="status" className="mt-5 border-t border-line pt-4 wrap-anywhere">
-        Answer the question above first. Then you see here what this swatch would do to your size.
+        This waits for your answer above. Then it shows what this swatch would do to your size.
       </p>
     );
   const { gauge, garment, advice } = outlook.words;
