@@ -1,8 +1,11 @@
 import {
+  flatInCentimetres,
   implausibleReadings,
   neighbourSizeOutlier,
+  PLAUSIBLE_SCORE,
   readingOutliers,
   scoredReadings,
+  scoreOf,
   swatchOutliers,
   type EntryError,
   type ScoredReading,
@@ -73,24 +76,32 @@ function readingMessages(read: ReadReport, { index, tester, context }: QuestionC
   const scored = scoredReadings(index, tester);
   const isDoubled = (position: number) =>
     ownValue(read.typed, `readings[${position}].cm`)?.endsWith(LAID_FLAT) === true;
-  return askedReadings(index, { tester, scored }).flatMap(({ reading, expectedCm, slip, isOutlier }) => {
+  return askedReadings(index, { tester, scored }).flatMap(({ reading, expectedCm, evidence, ...found }) => {
     const key = read.keys.readings[reading.index];
     const isKept = ownValue(read.typed, `readings[${reading.index}].kept`) !== undefined;
     if (key === undefined || expectedCm <= 0 || isKept) return [];
+    const slip = found.slip ?? flatInOtherUnit(reading, expectedCm, context);
     const message =
-      isOutlier || slip !== null
+      evidence === null || slip !== null
         ? readingMessage(slip, { expected: context.formatLength(expectedCm), isDoubled: isDoubled(reading.index) })
-        : implausibleMessage(reading.cm, expectedCm, { isAlone: scored.length === 1 });
+        : implausibleMessage(reading.cm, expectedCm, { isAlone: evidence === "gauge" });
     const field = (part: "value" | "kept") => fieldOf.reading(reading.measurement, key, part);
     return [{ field: field("value"), keptField: field("kept"), slip, message }];
   });
+}
+
+function flatInOtherUnit({ girth, cm, expectation }: ScoredReading, expectedCm: number, { unit }: ReportContext) {
+  if (!girth || unit !== "in") return null;
+  const score = scoreOf(flatInCentimetres(cm), { cm: expectedCm, sdCm: expectation.sdCm });
+  return Math.abs(score) <= PLAUSIBLE_SCORE ? "cm-and-flat" : null;
 }
 
 interface AskedReading {
   readonly reading: ScoredReading;
   readonly expectedCm: number;
   readonly slip: EntryError | null;
-  readonly isOutlier: boolean;
+  /** What makes it implausible; null for an outlier. */
+  readonly evidence: "gauge" | "gauge and others" | null;
 }
 
 /** Outliers; the furthest of readings that fit a neighbouring size; readings that are implausible beside the others. */
@@ -101,14 +112,15 @@ function askedReadings(
   const suspects = readingOutliers(index, tester, new Map());
   const outliers = suspects.flatMap(({ index: position, suspect: { slip } }) => {
     const reading = scored.find((each) => each.index === position);
-    return reading ? [{ reading, expectedCm: reading.expectation.cm, slip, isOutlier: true }] : [];
+    return reading ? [{ reading, expectedCm: reading.expectation.cm, slip, evidence: null }] : [];
   });
   const neighbour = suspects.length > 0 ? undefined : neighbourSizeOutlier(index, tester);
   const fitting = scored.find(({ measurement, cm }) => measurement === neighbour?.id && cm === neighbour.value);
   if (fitting)
-    return [{ reading: fitting, expectedCm: fitting.expectation.cm, slip: "neighbour-size", isOutlier: true }];
+    return [{ reading: fitting, expectedCm: fitting.expectation.cm, slip: "neighbour-size", evidence: null }];
   const others = scored.filter((reading) => !outliers.some((outlier) => outlier.reading === reading));
-  const implausible = implausibleReadings(others).map((found) => ({ ...found, isOutlier: false }));
+  const evidence = others.length === 1 ? ("gauge" as const) : ("gauge and others" as const);
+  const implausible = implausibleReadings(others).map((found) => ({ ...found, evidence }));
   return [...outliers, ...implausible].toSorted((left, right) => left.reading.index - right.reading.index);
 }
 
@@ -125,7 +137,7 @@ function implausibleMessage(cm: number, expectedCm: number, { isAlone }: { reado
   return `That is ${amount} than ${evidence}. Please measure once more, or say that it is right.`;
 }
 
-function readingMessage(slip: EntryError | null, { expected, isDoubled }: Expected): string {
+function readingMessage(slip: ReadingQuestion["slip"], { expected, isDoubled }: Expected): string {
   switch (slip) {
     case "half-girth":
       return `That is half of what we would expect here (about ${expected}): was it laid flat and not doubled?`;
@@ -133,6 +145,8 @@ function readingMessage(slip: EntryError | null, { expected, isDoubled }: Expect
       return isDoubled
         ? `Doubled, that is twice what we would expect here (about ${expected}): did you measure all around?`
         : `That is twice what we would expect here (about ${expected}): was it doubled twice?`;
+    case "cm-and-flat":
+      return `Is that in centimetres, laid flat and not doubled? We would expect about ${expected}.`;
     case "inches-and-flat":
       return `Is that in inches, laid flat and not doubled? We would expect about ${expected}.`;
     case "inches-as-cm":

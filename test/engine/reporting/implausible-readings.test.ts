@@ -50,6 +50,13 @@ describe("readings that are implausible beside the tester's others", () => {
     ]);
   });
 
+  it("are compared with the gauge alone where every other reading is an outlier", () => {
+    expect(asked({ bust: "10", length: "65" })).toMatchObject([
+      { field: "reading.bust.1.value", slip: "decimal" },
+      { message: "That is more than your gauge suggests. Please measure once more, or say that it is right." },
+    ]);
+  });
+
   it("are not asked about again once they are confirmed, nor then held against the others", () => {
     expect(asked({ ...AS_DESIGNED, length: "65" }, { "reading.length.1.kept": "yes" })).toEqual([]);
   });

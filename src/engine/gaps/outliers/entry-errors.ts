@@ -29,6 +29,14 @@ export function possibleLengths(cm: number, { girth }: { girth: boolean }): Corr
   ];
 }
 
+/**
+ * Corrected value of a girth that was laid flat, not doubled, and read in centimetres by somebody who works in inches. A wrong
+ * pattern may come that near (× 0.79), so a reading is asked about for it and never excluded.
+ */
+export function flatInCentimetres(cm: number): number {
+  return (cm / CM_PER_INCH) * 2;
+}
+
 /** The correction closest to what is expected, if one is close enough. */
 export function bestCorrection<Item extends CorrectedValue>(
   corrections: readonly Item[],

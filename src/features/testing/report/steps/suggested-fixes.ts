@@ -49,6 +49,8 @@ function readingFixes(slip: ReadingQuestion["slip"], reading: AskedReading): Sug
       return laidFlat(text, reading);
     case "inches-and-flat":
       return laidFlat(`${text} in`, reading);
+    case "cm-and-flat":
+      return laidFlat(`${text} cm`, reading);
     case "twice-girth":
       return measuredWhole(reading);
     case "inches-as-cm":

@@ -64,6 +64,22 @@ describe("an entry error fixed by one tap", () => {
     ]);
   });
 
+  it("reads centimetres and doubles them where a girth was measured flat in centimetres by somebody in inches", () => {
+    // By hand: 2 × 50 cm = 39.37 in.
+    expect(
+      fixes({ "swatch.1.across": "10.1 cm", "swatch.1.along": "10.1 cm", "reading.bust.1.value": "50" }, "in"),
+    ).toEqual([
+      [
+        "cm-and-flat",
+        {
+          label: "Use 2 × 50 cm = 39 3/8 in",
+          changes: { "reading.bust.1.value": "50 cm", "reading.bust.1.way": "flat" },
+        },
+      ],
+    ]);
+    expect(fixes({ "reading.bust.1.value": "127" })).toEqual([[null]]);
+  });
+
   it("moves a decimal point, and keeps a decimal comma", () => {
     expect(fixes({ "reading.length.1.value": "4,05" })).toEqual([
       ["decimal", { label: "Use 40,5", changes: { "reading.length.1.value": "40,5" } }],
