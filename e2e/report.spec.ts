@@ -138,3 +138,34 @@ test("a report that was sent by phone says that nothing changed since, until som
   await page.getByText("What you sent").click();
   await expect(page.getByText("38 hours.")).toBeVisible();
 });
+
+test("a swatch gives no advice until the questions about it are answered", async ({ context, page }) => {
+  const fabrics = [{ id: "main", label: "Main", toolMm: 4, gauge: { stitches: 16, rows: 25 } }];
+  const tester = await makeTester(patternDocument({ fabrics }));
+  await letIn(context, tester);
+  await page.goto(`/testing/${tester.testerId}`);
+  await openStep(page, "Swatch");
+  await page.getByLabel("Hook").fill("6");
+  await page.getByLabel("Stitches", { exact: true }).fill("25");
+  await page.getByLabel("Rows or rounds").fill("16");
+  await page.getByRole("radio", { name: "Yes" }).check();
+  const waiting = page.getByText("This waits for your answer above.");
+  await expect(page.getByText(/Is this US size 6, which is 4 mm, or 6 mm\?/)).toBeVisible();
+  await expect(page.getByText(/Are stitches and rows swapped\?/)).toBeVisible();
+  await expect(waiting).toBeVisible();
+  await expect(page.getByText(/^You have 25 stitches|would come out|Try one size/)).toHaveCount(0);
+  await expectNoSidewaysScroll(page);
+
+  await page.getByRole("button", { name: "It is US 6" }).click();
+  await expect(page.getByText("Read as 4 mm.")).toBeVisible();
+  await expect(waiting).toBeVisible();
+  await page.getByRole("button", { name: "Swap them: 16 stitches and 25 rows" }).click();
+  await expect(page.getByText("You have 16 stitches and 25 rows over 10 cm; the pattern has 16 and 25.")).toBeVisible();
+  await expect(waiting).toBeHidden();
+
+  await page.getByLabel("Stitches", { exact: true }).fill("4");
+  await page.getByLabel("Rows or rounds").fill("6.5");
+  await page.getByRole("button", { name: "It was 1 in" }).click();
+  // By hand: 4 stitches in 2.54 cm are 15.7 in 10 cm, 6.5 rows are 25.6.
+  await expect(page.getByText(/^You have 15.7 stitches and 25.6 rows over 10 cm/)).toBeVisible();
+});

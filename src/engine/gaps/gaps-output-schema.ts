@@ -72,6 +72,8 @@ export const outlierSchema: z.ZodType<Outlier> = z.strictObject({
       "ounces-as-grams",
       "neighbour-size",
       "ridges-as-rows",
+      "per-inch",
+      "inches-and-flat",
     ])
     .nullable(),
   wouldBe: numberOrNull,

@@ -69,7 +69,9 @@ export type EntryError =
   | "stitches-for-rows"
   | "ounces-as-grams"
   | "neighbour-size"
-  | "ridges-as-rows";
+  | "ridges-as-rows"
+  | "per-inch"
+  | "inches-and-flat";
 
 export interface Outlier {
   readonly tester: string;

@@ -2,8 +2,20 @@ import { isPlausible, PLAUSIBLE, type Swatch } from "../pattern";
 import { readLength, readSwatchCount, readTool } from "../tables/read-cell";
 import { GAUGE_WIDTH_CM, type LengthUnit } from "../units";
 import { CHOICES, fieldOf, keysOf, type SwatchPart } from "./fields";
-import { choiceAt, entryAt, isBlank, itemAt, storeText, requiredEntry, textAt, yesAt, type Form } from "./form";
+import {
+  choiceAt,
+  entryAt,
+  isBlank,
+  itemAt,
+  storeText,
+  requiredEntry,
+  textAt,
+  yesAt,
+  type Form,
+  type ReadText,
+} from "./form";
 import { lengthAt } from "./length-entry";
+import { readSwatchTool } from "./tool-sizes";
 
 const MEASURED: readonly SwatchPart[] = ["stitches", "across", "rows", "along"];
 
@@ -31,7 +43,7 @@ function readSwatch(form: Form, key: string, path: string): Swatch | undefined {
   const fieldName = (part: SwatchPart) => fieldOf.swatch(key, part);
   const { pattern } = form.context;
   const tool = pattern.craft === "crochet" ? "hook" : "needles";
-  const number = (part: SwatchPart, read: typeof readTool, missing: string) =>
+  const number = (part: SwatchPart, read: (text: string) => ReadText<number>, missing: string) =>
     requiredEntry(form, fieldName(part), { entry: entryAt(form, fieldName(part), read), missing });
   const length = (part: SwatchPart, missing: string) =>
     requiredEntry(form, fieldName(part), { entry: lengthAt(form, fieldName(part), readSwatchLength), missing });
@@ -40,7 +52,11 @@ function readSwatch(form: Form, key: string, path: string): Swatch | undefined {
     missing: "Choose the fabric of this swatch.",
   });
   const parts = {
-    toolMm: number("toolMm", readTool, `The size of your ${tool} is missing.`),
+    toolMm: number(
+      "toolMm",
+      (text) => readSwatchTool(text, { craft: pattern.craft, ...(fabric ? { patternMm: fabric.toolMm } : {}) }),
+      `The size of your ${tool} is missing.`,
+    ),
     stitches: number("stitches", readSwatchCount, "The number of stitches is missing."),
     acrossCm: length("across", "The width that you counted the stitches over is missing."),
     rows: number("rows", readSwatchCount, "The number of rows is missing."),
@@ -52,6 +68,8 @@ function readSwatch(form: Form, key: string, path: string): Swatch | undefined {
   const worked = choiceAt(form, fieldName("worked"), CHOICES.worked);
   const kept = yesAt(form, fieldName("kept"));
   const { toolMm, stitches, acrossCm, rows, alongCm } = parts;
+  if (toolMm && !readTool(toolMm.text).ok)
+    form.remarks.push({ field: fieldName("toolMm"), message: `Read as ${toolMm.value} mm.` });
   if (!fabric || !toolMm || !stitches || !acrossCm || !rows || !alongCm || washed === undefined) return undefined;
   const isGauge = gaugeAt(form, fieldName("stitches"), stitches.value / acrossCm.value);
   if (!gaugeAt(form, fieldName("rows"), rows.value / alongCm.value) || !isGauge) return undefined;

@@ -1,10 +1,23 @@
-import { neighbourSizeOutlier, readingOutliers, scoredReadings, swatchOutliers, type EntryError } from "../gaps";
+import {
+  flatInCentimetres,
+  implausibleReadings,
+  neighbourSizeOutlier,
+  PLAUSIBLE_SCORE,
+  readingOutliers,
+  scoredReadings,
+  scoreOf,
+  swatchOutliers,
+  type EntryError,
+  type ScoredReading,
+} from "../gaps";
 import { missingGrading, ownValue, type Tester } from "../pattern";
 import { indexPattern, type PatternIndex } from "../prediction";
 import { fieldOf } from "./fields";
 import type { ReadingQuestion } from "./question";
+import { LAID_FLAT } from "./read-typed-readings";
 import type { ReadReport, ReportContext } from "./report-context";
 import { swatchQuestions } from "./swatch-questions";
+import { toolQuestions } from "./tool-questions";
 import { yarnQuestions } from "./yarn-questions";
 
 /**
@@ -31,6 +44,7 @@ export function readingQuestions(read: ReadReport, context: ReportContext): Read
     ),
   };
   return [
+    ...toolQuestions(read, context),
     ...swatchQuestions(read, { suspects, context }),
     ...readingMessages(read, { index, tester: settled, context }),
     ...yarnQuestions(read, { index, tester: settled }),
@@ -59,38 +73,82 @@ interface QuestionContext {
 }
 
 function readingMessages(read: ReadReport, { index, tester, context }: QuestionContext): ReadingQuestion[] {
-  const expected = new Map(
-    scoredReadings(index, tester).map(({ index: position, expectation }) => [position, expectation.cm]),
-  );
-  const suspects = readingOutliers(index, tester, new Map());
-  const neighbour = suspects.length > 0 ? undefined : neighbourSizeOutlier(index, tester);
-  const neighbourReading = tester.readings.findIndex(
-    ({ measurement, cm }) => measurement === neighbour?.id && cm === neighbour.value,
-  );
-  const all = neighbour ? [...suspects, { index: neighbourReading, suspect: neighbour }] : suspects;
-  return all.flatMap(({ index: position, suspect }) => {
-    const expectedCm = expected.get(position);
-    const key = read.keys.readings[position];
-    const isKept = ownValue(read.typed, `readings[${position}].kept`) !== undefined;
-    if (key === undefined || expectedCm === undefined || expectedCm <= 0 || isKept) return [];
-    const slip = suspect.slip;
-    return [
-      {
-        field: fieldOf.reading(suspect.id, key, "value"),
-        keptField: fieldOf.reading(suspect.id, key, "kept"),
-        slip,
-        message: readingMessage(slip, context.formatLength(expectedCm)),
-      },
-    ];
+  const scored = scoredReadings(index, tester);
+  const isDoubled = (position: number) =>
+    ownValue(read.typed, `readings[${position}].cm`)?.endsWith(LAID_FLAT) === true;
+  return askedReadings(index, { tester, scored }).flatMap(({ reading, expectedCm, evidence, ...found }) => {
+    const key = read.keys.readings[reading.index];
+    const isKept = ownValue(read.typed, `readings[${reading.index}].kept`) !== undefined;
+    if (key === undefined || expectedCm <= 0 || isKept) return [];
+    const slip = found.slip ?? flatInOtherUnit(reading, expectedCm, context);
+    const message =
+      evidence === null || slip !== null
+        ? readingMessage(slip, { expected: context.formatLength(expectedCm), isDoubled: isDoubled(reading.index) })
+        : implausibleMessage(reading.cm, expectedCm, { isAlone: evidence === "gauge" });
+    const field = (part: "value" | "kept") => fieldOf.reading(reading.measurement, key, part);
+    return [{ field: field("value"), keptField: field("kept"), slip, message }];
   });
 }
 
-function readingMessage(slip: EntryError | null, expected: string): string {
+function flatInOtherUnit({ girth, cm, expectation }: ScoredReading, expectedCm: number, { unit }: ReportContext) {
+  if (!girth || unit !== "in") return null;
+  const score = scoreOf(flatInCentimetres(cm), { cm: expectedCm, sdCm: expectation.sdCm });
+  return Math.abs(score) <= PLAUSIBLE_SCORE ? "cm-and-flat" : null;
+}
+
+interface AskedReading {
+  readonly reading: ScoredReading;
+  readonly expectedCm: number;
+  readonly slip: EntryError | null;
+  /** What makes it implausible; null for an outlier. */
+  readonly evidence: "gauge" | "gauge and others" | null;
+}
+
+/** Outliers; the furthest of readings that fit a neighbouring size; readings that are implausible beside the others. */
+function askedReadings(
+  index: PatternIndex,
+  { tester, scored }: { readonly tester: Tester; readonly scored: readonly ScoredReading[] },
+): AskedReading[] {
+  const suspects = readingOutliers(index, tester, new Map());
+  const outliers = suspects.flatMap(({ index: position, suspect: { slip } }) => {
+    const reading = scored.find((each) => each.index === position);
+    return reading ? [{ reading, expectedCm: reading.expectation.cm, slip, evidence: null }] : [];
+  });
+  const neighbour = suspects.length > 0 ? undefined : neighbourSizeOutlier(index, tester);
+  const fitting = scored.find(({ measurement, cm }) => measurement === neighbour?.id && cm === neighbour.value);
+  if (fitting)
+    return [{ reading: fitting, expectedCm: fitting.expectation.cm, slip: "neighbour-size", evidence: null }];
+  const others = scored.filter((reading) => !outliers.some((outlier) => outlier.reading === reading));
+  const evidence = others.length === 1 ? ("gauge" as const) : ("gauge and others" as const);
+  const implausible = implausibleReadings(others).map((found) => ({ ...found, evidence }));
+  return [...outliers, ...implausible].toSorted((left, right) => left.reading.index - right.reading.index);
+}
+
+interface Expected {
+  readonly expected: string;
+  /** It was typed as the width laid flat, and doubled by Sizewright. */
+  readonly isDoubled: boolean;
+}
+
+/** The expected length is left out, so that a reading of a wrong pattern is not corrected towards what the pattern says. */
+function implausibleMessage(cm: number, expectedCm: number, { isAlone }: { readonly isAlone: boolean }): string {
+  const amount = cm > expectedCm ? "more" : "less";
+  const evidence = isAlone ? "your gauge suggests" : "your gauge and your other measurements suggest";
+  return `That is ${amount} than ${evidence}. Please measure once more, or say that it is right.`;
+}
+
+function readingMessage(slip: ReadingQuestion["slip"], { expected, isDoubled }: Expected): string {
   switch (slip) {
     case "half-girth":
       return `That is half of what we would expect here (about ${expected}): was it laid flat and not doubled?`;
     case "twice-girth":
-      return `That is twice what we would expect here (about ${expected}): was it doubled twice?`;
+      return isDoubled
+        ? `Doubled, that is twice what we would expect here (about ${expected}): did you measure all around?`
+        : `That is twice what we would expect here (about ${expected}): was it doubled twice?`;
+    case "cm-and-flat":
+      return `Is that in centimetres, laid flat and not doubled? We would expect about ${expected}.`;
+    case "inches-and-flat":
+      return `Is that in inches, laid flat and not doubled? We would expect about ${expected}.`;
     case "inches-as-cm":
       return `Is that in inches? We would expect about ${expected}.`;
     case "cm-as-inches":

@@ -43,6 +43,7 @@ const PART_OF_ERROR: Partial<Record<EntryError, SwatchPart>> = {
   "cm-as-inches": "across",
   decimal: "across",
   "ridges-as-rows": "rows",
+  "per-inch": "across",
 };
 
 function partOfExactlyTenCm({ acrossCm, alongCm }: Swatch): SwatchPart | undefined {
@@ -74,6 +75,8 @@ function swatchMessage(slip: EntryError | null, stated: string): string {
       return `Is this width in centimetres? Counted ${expected}.`;
     case "decimal":
       return `Is the decimal point of this width in the right place? Counted ${expected}.`;
+    case "per-inch":
+      return `Did you count over 1 inch? Then type “1 in” for the width and the height; ${expected}.`;
     case "ridges-as-rows":
       return `Did you count ridges? A ridge is two rows; ${expected}.`;
     default:

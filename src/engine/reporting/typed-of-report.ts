@@ -1,6 +1,6 @@
 import { cmOfSize } from "../pattern/by-size";
 import { ownValue } from "../pattern/own-value";
-import { readCount, readHours, readLength, readSwatchCount, readTool } from "../tables/read-cell";
+import { readCount, readHours, readLength, readSwatchCount } from "../tables/read-cell";
 import { fromCm, toCm, type LengthUnit } from "../units";
 import { fieldOf, type SwatchPart, type TypedReport, type YarnPart } from "./fields";
 import { newForm, type ReadText } from "./form";
@@ -9,6 +9,7 @@ import { gradedCount } from "./read-typed-garment";
 import { LAID_FLAT } from "./read-typed-readings";
 import { readTypedYarn } from "./read-typed-yarn";
 import type { ReadReport, Report, ReportContext } from "./report-context";
+import { readSwatchTool } from "./tool-sizes";
 
 /**
  * The inverse of `readReport`: the fields of a report that was sent, so that an amendment starts from it.
@@ -47,6 +48,8 @@ type NamedText = readonly [field: string, text: string];
 function swatchFields({ report, kept, context }: Sent): NamedText[] {
   return report.swatches.flatMap((swatch, index) => {
     const path = `swatches[${index}]`;
+    const fabric = context.pattern.fabrics.find(({ id }) => id === swatch.fabric);
+    const tool = { craft: context.pattern.craft, ...(fabric ? { patternMm: fabric.toolMm } : {}) };
     const fieldName = (part: SwatchPart) => fieldOf.swatch(keyAt(index), part);
     const number = (part: "toolMm" | "stitches" | "rows", read: (text: string) => ReadText<number>): NamedText => [
       fieldName(part),
@@ -58,7 +61,7 @@ function swatchFields({ report, kept, context }: Sent): NamedText[] {
     };
     return [
       [fieldName("fabric"), swatch.fabric],
-      number("toolMm", readTool),
+      number("toolMm", (text) => readSwatchTool(text, tool)),
       number("stitches", readSwatchCount),
       length("across"),
       number("rows", readSwatchCount),

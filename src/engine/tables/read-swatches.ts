@@ -1,6 +1,7 @@
 import type { Fabric, Tester } from "../pattern";
 import { GAUGE_WIDTH_CM } from "../units";
-import { readLength, readSwatchCount, readTool, type ReadNumber } from "./read-cell";
+import { readLength, readSwatchCount, type ReadNumber } from "./read-cell";
+import { readToolSize } from "./read-tool-size";
 import { answered, readNumbers, withUnit, type RowReading } from "./row-reading";
 import { readYesNo } from "./read-yes-no";
 import { gaugeQuestion, toolQuestion } from "./report-questions";
@@ -77,7 +78,7 @@ function readParts(reading: RowReading, { id }: Fabric): Parts {
   return {
     stitches: count("swatch stitches", readSwatchCount),
     rows: count("swatch rows", readSwatchCount),
-    tool: count("tool", readTool),
+    tool: count("tool", (text) => readToolSize(text, reading.pattern.craft)),
     across: length("swatch across"),
     along: length("swatch along"),
   };

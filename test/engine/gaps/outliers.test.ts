@@ -47,6 +47,7 @@ describe("entry errors, before the model is fitted", { timeout: 120_000 }, () =>
     ["length", "inches-as-cm", 1 / 2.54],
     ["length", "cm-as-inches", 2.54],
     ["sleeve", "decimal", 10],
+    ["bust", "inches-and-flat", 1 / 5.08],
   ] as const)("sets a reading of %s aside as %s and says what it would be", (measurement, slip, times) => {
     const [suspect, ...others] = herSuspects(withReading(measurement, (cm) => cm * times));
     expect(others).toEqual([]);
@@ -100,6 +101,19 @@ describe("entry errors, before the model is fitted", { timeout: 120_000 }, () =>
     expect(swapped).toMatchObject({ what: "swatch", id: "main", slip: "stitches-for-rows", setAside: true });
     const [ridges] = herSuspects(swatch((stitches, rows) => ({ stitches, rows: rows / 2 })));
     expect(ridges).toMatchObject({ what: "swatch", slip: "ridges-as-rows", setAside: false });
+  });
+
+  it("sets a swatch aside whose counts are those of one inch, whole stitches as they are", () => {
+    const toHalf = (count: number) => Math.round((count / 10) * 2.54 * 2) / 2;
+    const perInch = withChange((tester) => ({
+      ...tester,
+      swatches: tester.swatches.map((given) => ({
+        ...given,
+        stitches: toHalf(given.stitches),
+        rows: toHalf(given.rows),
+      })),
+    }));
+    expect(herSuspects(perInch)).toMatchObject([{ what: "swatch", slip: "per-inch", wouldBe: 2.54, setAside: true }]);
   });
 
   it("gives little weight to a swatch whose ridges were counted as rows, unless a person decides to keep it", () => {

@@ -43,6 +43,27 @@ describe("readReport", () => {
     expect(typed).toEqual({ "readings[0].cm": "38,5 cm" });
   });
 
+  it("reads 0,4 as 0.4 wherever a number may be that small", () => {
+    const { report, faults } = readReport(
+      {
+        ...typedSwatch({ toolMm: "0,4" }),
+        "length.rib": "0,4",
+        "reading.length.1.value": "0,4",
+        ...yarnFields({ yarn: "wool", balls: "0,4", gramsPerBall: "50", metresPerBall: "160" }),
+        hours: "0,4",
+      },
+      reportContext(),
+    );
+    expect(faults).toEqual([]);
+    expect(report).toMatchObject({
+      swatches: [{ toolMm: 0.4 }],
+      workedLengths: { rib: 0.4 },
+      readings: [{ cm: 0.4 }],
+      yarn: [{ grams: 20 }],
+      hours: 0.4,
+    });
+  });
+
   it("lets a written unit override the tester's, and reports what was read", () => {
     // By hand: 12 3/8 in = 12.375 × 2.54 = 31.4325 cm.
     const field = "reading.length.1.value";

@@ -21,6 +21,7 @@ describe("questions at entry", () => {
     ],
     ["200", "twice-girth", "That is twice what we would expect here (about 100.0 cm): was it doubled twice?"],
     ["39.5", "inches-as-cm", "Is that in inches? We would expect about 100.0 cm."],
+    ["19.7", "inches-and-flat", "Is that in inches, laid flat and not doubled? We would expect about 100.0 cm."],
     ["10", "decimal", "Is the decimal point in the right place? We would expect about 100.0 cm."],
     [
       "150",
@@ -31,6 +32,13 @@ describe("questions at entry", () => {
     expect(asked({ ...typedSwatch(), "reading.bust.1.value": text })).toEqual([
       { field: "reading.bust.1.value", keptField: "reading.bust.1.kept", slip, message: says },
     ]);
+  });
+
+  it("asks whether a girth that was doubled here was measured all around", () => {
+    const typed = { ...typedSwatch(), "reading.bust.1.value": "101", "reading.bust.1.way": "flat" };
+    const message = "Doubled, that is twice what we would expect here (about 100.0 cm): did you measure all around?";
+    expect(asked(typed)).toMatchObject([{ field: "reading.bust.1.value", slip: "twice-girth", message }]);
+    expect(asked({ ...typed, "reading.bust.1.way": "around" })).toEqual([]);
   });
 
   it("asks in the tester's unit", () => {
@@ -68,6 +76,9 @@ describe("questions at entry", () => {
     [{ stitches: "25", rows: "20" }, null, null],
     [{ stitches: "20", rows: "12.5" }, "ridges-as-rows", "rows"],
     [{ across: "4", along: "4" }, "inches-as-cm", "across"],
+    [{ stitches: "5", rows: "6.5" }, "per-inch", "across"],
+    [{ stitches: "5", rows: "6", across: "4 in", along: "4 in" }, "per-inch", "across"],
+    [{ stitches: "5", rows: "6.5", across: "1 in", along: "1 in" }, null, null],
   ])("asks about a swatch of %o", (parts, slip, part) => {
     const found = asked(typedSwatch(parts));
     if (part === null) expect(found).toEqual([]);
@@ -104,6 +115,27 @@ describe("questions at entry", () => {
     expect(used("123")).toEqual([]);
     expect(used("4.3")).toMatchObject([{ field: "yarn.1.before", keptField: "yarn.1.kept", slip: "ounces-as-grams" }]);
     expect(used("4.3 oz")).toEqual([]);
+  });
+
+  it("asks whether one ball was weighed instead of all", () => {
+    // By hand: 87.65 m of stitches (see above) need 3 × 87.65 = 263 m at least, more than the 160 m of a ball.
+    const band = { "yarn.1.yarn": "wool", "yarn.1.gramsPerBall": "50", "yarn.1.metresPerBall": "160" };
+    const message =
+      "That is one ball, and this many stitches usually take 2 or more. Is it the weight of one ball instead of all that you used?";
+    const weighed = { ...band, "yarn.1.before": "51", "yarn.1.after": "0" };
+    expect(asked(weighed)).toEqual([{ field: "yarn.1.before", keptField: "yarn.1.kept", slip: "one-ball", message }]);
+    expect(asked({ ...weighed, "yarn.1.kept": "yes" })).toEqual([]);
+    expect(asked({ ...band, "yarn.1.balls": "1" })).toMatchObject([{ field: "yarn.1.balls", slip: "one-ball" }]);
+    expect(asked({ ...band, "yarn.1.balls": "2,5" })).toEqual([]);
+    const thick = { ...weighed, "yarn.1.gramsPerBall": "100", "yarn.1.metresPerBall": "600", "yarn.1.before": "100" };
+    expect(asked(thick)).toEqual([]);
+  });
+
+  it("asks whether one ball was weighed even where it would be little yarn, but not too little", () => {
+    // By hand: 200 m in 50 g ÷ 87.65 m is a ratio of 2.3, which alone is not asked about.
+    const band = { "yarn.1.yarn": "wool", "yarn.1.gramsPerBall": "50", "yarn.1.metresPerBall": "200" };
+    expect(asked({ ...band, "yarn.1.balls": "1" })).toMatchObject([{ slip: "one-ball" }]);
+    expect(asked({ ...band, "yarn.1.before": "40", "yarn.1.after": "0", "yarn.1.metresPerBall": "250" })).toEqual([]);
   });
 
   it("asks nothing where the pattern has no numbers yet", () => {

@@ -21,11 +21,20 @@ export function possibleLengths(cm: number, { girth }: { girth: boolean }): Corr
       ? [
           { slip: "half-girth" as const, wouldBe: cm * 2 },
           { slip: "twice-girth" as const, wouldBe: cm / 2 },
+          { slip: "inches-and-flat" as const, wouldBe: cm * CM_PER_INCH * 2 },
         ]
       : []),
     { slip: "decimal", wouldBe: cm * 10 },
     { slip: "decimal", wouldBe: cm / 10 },
   ];
+}
+
+/**
+ * Corrected value of a girth that was laid flat, not doubled, and read in centimetres by somebody who works in inches. A wrong
+ * pattern may come that near (× 0.79), so a reading is asked about for it and never excluded.
+ */
+export function flatInCentimetres(cm: number): number {
+  return (cm / CM_PER_INCH) * 2;
 }
 
 /** The correction closest to what is expected, if one is close enough. */

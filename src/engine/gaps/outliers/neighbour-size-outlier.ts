@@ -59,5 +59,5 @@ function inSize(
   if (measurement === undefined) return reading;
   const working = { ...patternWorking(index, size), gaugeOf: workedAtOwnGauge(index, tester).gaugeOf };
   const split = measure(index, measurement, working);
-  return { ...reading, expectation: expectationOf(index, split, { tester, toleranceCm: measurement.toleranceCm }) };
+  return { ...reading, expectation: expectationOf(index, split, { tester, measurement }) };
 }

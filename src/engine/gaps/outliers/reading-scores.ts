@@ -1,4 +1,4 @@
-import type { CallDocument, Reading, Tester } from "../../pattern";
+import type { CallDocument, Measurement, Reading, Tester } from "../../pattern";
 import {
   chooseSwatch,
   gaugeParts,
@@ -20,12 +20,19 @@ export interface ScoredReading {
   readonly measurement: string;
   readonly girth: boolean;
   readonly cm: number;
-  readonly expectation: Expectation;
+  readonly expectation: SourcedExpectation;
 }
 
 export interface Expectation {
   readonly cm: number;
   readonly sdCm: number;
+}
+
+/** An expectation with the sources of its sd: the reading's own, and those that a tester's readings share. */
+export interface SourcedExpectation extends Expectation {
+  readonly readingSdCm: number;
+  /** Source → what one of its sds makes of the reading, cm, with its sign. */
+  readonly sharedCm: ReadonlyMap<string, number>;
 }
 
 /** Sds of a score (docs/method.md#outliers): the reading's own, the pattern's, and relative drifts; in tolerances and as fractions. */
@@ -46,16 +53,14 @@ export function scoreOf(cm: number, { cm: expected, sdCm }: Expectation): number
  * @see docs/method.md#outliers.
  */
 export function scoredReadings(index: PatternIndex, tester: Tester): ScoredReading[] {
-  const expectations = new Map<string, Expectation>();
+  const expectations = new Map<string, SourcedExpectation>();
   const working = workedAtOwnGauge(index, tester);
   return tester.readings.flatMap((reading, position) => {
     if (!isCompared(tester, reading)) return [];
     const measurement = index.pattern.measurements.find(({ id }) => id === reading.measurement);
     if (measurement === undefined) return [];
     const known = expectations.get(measurement.id);
-    const expectation =
-      known ??
-      expectationOf(index, measure(index, measurement, working), { tester, toleranceCm: measurement.toleranceCm });
+    const expectation = known ?? expectationOf(index, measure(index, measurement, working), { tester, measurement });
     expectations.set(measurement.id, expectation);
     return [
       { index: position, measurement: measurement.id, girth: measurement.girth ?? false, cm: reading.cm, expectation },
@@ -67,19 +72,24 @@ export function scoredReadings(index: PatternIndex, tester: Tester): ScoredReadi
 export function expectationOf(
   index: PatternIndex,
   split: Split,
-  { tester, toleranceCm }: { tester: Tester; toleranceCm: number },
-): Expectation {
+  { tester, measurement }: { tester: Tester; measurement: Measurement },
+): SourcedExpectation {
   const { acrossCm, alongCm } = gaugeParts(split);
-  let variance =
-    toleranceCm ** 2 * (READING_SD ** 2 + PATTERN_SD ** 2) + DRIFT_SD ** 2 * (acrossCm ** 2 + alongCm ** 2);
+  const readingSdCm = READING_SD * measurement.toleranceCm;
+  const sharedCm = new Map([
+    [`pattern ${measurement.id}`, PATTERN_SD * measurement.toleranceCm],
+    ["drift across", DRIFT_SD * acrossCm],
+    ["drift along", DRIFT_SD * alongCm],
+  ]);
   for (const [fabric, parts] of split.byFabric) {
     const swatch = chooseSwatch(tester.swatches, fabric);
     const extra = swatch
       ? extraSwatchUncertainty(swatch, statedGauge(part(index.fabrics, fabric)))
       : { stitches: GAUGE_SD_WITHOUT_SWATCH, rows: GAUGE_SD_WITHOUT_SWATCH };
-    variance += (extra.stitches * parts.acrossCm) ** 2 + (extra.rows * parts.alongCm) ** 2;
+    sharedCm.set(`stitches ${fabric}`, extra.stitches * parts.acrossCm);
+    sharedCm.set(`rows ${fabric}`, extra.rows * parts.alongCm);
   }
-  return { cm: split.cm, sdCm: Math.sqrt(variance) };
+  return { cm: split.cm, sdCm: Math.hypot(readingSdCm, ...sharedCm.values()), readingSdCm, sharedCm };
 }
 
 /** Score of one reading before the model is fitted, in the wide standard deviations of docs/method.md#outliers. */
@@ -88,5 +98,5 @@ export function readingScore(call: CallDocument, tester: Tester, reading: Readin
   const measurement = index.pattern.measurements.find(({ id }) => id === reading.measurement);
   if (measurement === undefined) throw new RangeError(`unknown measurement ${reading.measurement}`);
   const split = measure(index, measurement, workedAtOwnGauge(index, tester));
-  return scoreOf(reading.cm, expectationOf(index, split, { tester, toleranceCm: measurement.toleranceCm }));
+  return scoreOf(reading.cm, expectationOf(index, split, { tester, measurement }));
 }

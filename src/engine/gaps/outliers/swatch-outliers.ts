@@ -1,6 +1,6 @@
 import type { Fabric, Swatch, Tester } from "../../pattern";
 import { statedGauge, swatchGauge, type Gauge } from "../../prediction";
-import { CM_PER_INCH } from "../../units";
+import { CM_PER_INCH, readingStep } from "../../units";
 import type { EntryError, Outlier } from "../gaps-output";
 import { PLAUSIBLE_SCORE, OUTLIER_SCORE } from "../outliers/entry-errors";
 import { gaugeScore } from "../outliers/extra-swatch-uncertainty";
@@ -57,7 +57,7 @@ function score(gauge: Gauge, stated: Gauge): number {
 }
 
 function likelyError(swatch: Swatch, stated: Gauge): SwatchError | undefined {
-  const [best] = possibleErrors(swatch)
+  const [best] = [...possibleErrors(swatch), ...countedOverAnInch(swatch, stated)]
     .map((slip) => ({ slip, score: score(slip.gauge, stated) }))
     .filter(({ score: left }) => left <= PLAUSIBLE_SCORE)
     .toSorted((left, right) => left.score - right.score);
@@ -90,4 +90,19 @@ function possibleErrors(swatch: Swatch): SwatchError[] {
       gauge: { stitchesPerCm: stitches / acrossCm, rowsPerCm: (rows * 2) / alongCm },
     },
   ];
+}
+
+/** Counts of one inch are known to half a stitch in five or so: of the gauges that would be counted alike, the closest to the stated one. */
+function countedOverAnInch({ stitches, rows, acrossCm, alongCm }: Swatch, stated: Gauge): SwatchError[] {
+  if (acrossCm <= CM_PER_INCH || alongCm <= CM_PER_INCH) return [];
+  const closest = (count: number, statedPerCm: number) => {
+    const halfStep = readingStep(count) / 2;
+    const expected = statedPerCm * CM_PER_INCH;
+    return Math.min(Math.max(expected, count - halfStep), count + halfStep) / CM_PER_INCH;
+  };
+  const gauge = {
+    stitchesPerCm: closest(stitches, stated.stitchesPerCm),
+    rowsPerCm: closest(rows, stated.rowsPerCm),
+  };
+  return [{ slip: "per-inch", value: acrossCm, wouldBe: CM_PER_INCH, gauge }];
 }

@@ -13,6 +13,8 @@ const SLIPS: Readonly<Record<EntryError, string>> = {
   "ounces-as-grams": "ounces entered as grams",
   "neighbour-size": "a neighbouring size’s numbers",
   "ridges-as-rows": "ridges counted as rows",
+  "per-inch": "counts of one inch entered for a larger width",
+  "inches-and-flat": "inches entered as centimetres, measured flat and not doubled",
 };
 
 /** An entry error in a few words: `ridges counted as rows`. */

@@ -12,8 +12,8 @@ interface FieldQuestionProps {
 
 /** A question about a field, and the tester's answer: a fix by one tap, or a confirmation. */
 export function FieldQuestion({ report, field, question }: FieldQuestionProps) {
-  const keptField = question?.keptField ?? answerField(field);
   if (question === undefined) {
+    const keptField = answerField(field);
     const isAnswered = keptField !== null && textOf(report, keptField) === "yes";
     return isAnswered ? (
       <TickBox report={report} field={keptField} label="You confirmed that this is correct." />
@@ -33,7 +33,9 @@ export function FieldQuestion({ report, field, question }: FieldQuestionProps) {
             {label}
           </AlsoButton>
         ))}
-        <TickBox report={report} field={question.keptField} label="Yes, that’s correct" />
+        {question.keptField === null ? null : (
+          <TickBox report={report} field={question.keptField} label="Yes, that’s correct" />
+        )}
       </div>
     </div>
   );

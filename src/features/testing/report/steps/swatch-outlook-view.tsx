@@ -1,4 +1,4 @@
-import type { ReportContext } from "@/engine/reporting";
+import type { ReportContext, SwatchOutlook } from "@/engine/reporting";
 import { formatChangeNumber, formatLengthNumber } from "@/ui/format-length";
 import { TABLE, TABLE_HEAD, TABLE_ROW, TableFrame } from "@/ui/table-frame";
 import type { SwatchTry } from "./swatch-tries";
@@ -8,8 +8,14 @@ interface SwatchOutlookViewProps {
   readonly context: ReportContext;
 }
 
-/** What a swatch would do to the tester's size, in words; each measurement on request. */
+/** What a swatch would do to the tester's size, in words; each measurement on request. Waits for open questions. */
 export function SwatchOutlookView({ outcome: { outlook }, context }: SwatchOutlookViewProps) {
+  if (outlook === null)
+    return (
+      <p role="status" className="mt-5 border-t border-line pt-4 wrap-anywhere">
+        This waits for your answer above. Then it shows what this swatch would do to your size.
+      </p>
+    );
   const { gauge, garment, advice } = outlook.words;
   return (
     <div role="status" className="numbers mt-5 border-t border-line pt-4">
@@ -37,7 +43,7 @@ function OutlookTable({
   outlook,
   context: { pattern, unit },
 }: {
-  readonly outlook: SwatchOutlookViewProps["outcome"]["outlook"];
+  readonly outlook: SwatchOutlook;
   readonly context: ReportContext;
 }) {
   const labelOf = (id: string) => pattern.measurements.find((each) => each.id === id)?.label ?? id;

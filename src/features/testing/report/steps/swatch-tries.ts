@@ -1,4 +1,4 @@
-import { keysOf, swatchOutlook, type SwatchOutlook } from "@/engine/reporting";
+import { keysOf, parseField, swatchOutlook, type SwatchOutlook } from "@/engine/reporting";
 import { chooseSwatch } from "@/engine/prediction";
 import type { Fabric, Swatch } from "@/engine/pattern";
 import type { FilledReport } from "../filled-report";
@@ -16,7 +16,8 @@ export interface SwatchTry {
     readonly counts: boolean;
     /** There are other complete swatches of the same fabric. */
     readonly hasOthers: boolean;
-    readonly outlook: SwatchOutlook;
+    /** Null while a question about the swatch is open: advice on numbers that are in doubt could contradict the question. */
+    readonly outlook: SwatchOutlook | null;
   } | null;
 }
 
@@ -27,16 +28,25 @@ export function swatchTries(report: FilledReport, added: string | undefined): Sw
   const shown = [...new Set([...(keys.length === 0 ? ["1"] : keys), ...(added === undefined ? [] : [added])])];
   return shown.map((key, index) => {
     const swatch = read.report.swatches[read.keys.swatches.indexOf(key)];
-    return { key, number: index + 1, outcome: swatch === undefined ? null : outcomeOf(swatch, report) };
+    return { key, number: index + 1, outcome: swatch === undefined ? null : outcomeOf(swatch, key, report) };
   });
 }
 
-function outcomeOf(swatch: Swatch, { read, context }: FilledReport): SwatchTry["outcome"] {
+function outcomeOf(swatch: Swatch, key: string, report: FilledReport): SwatchTry["outcome"] {
+  const { read, context } = report;
   const { swatches } = read.report;
   const fabric = context.pattern.fabrics.find(({ id }) => id === swatch.fabric);
   const outlook = swatchOutlook(swatch, { context, worked: read.report });
   if (fabric === undefined || outlook === undefined) return null;
   const counts = chooseSwatch(swatches, fabric.id) === swatch;
   const hasOthers = swatches.some((other) => other !== swatch && other.fabric === fabric.id);
-  return { swatch, fabric, counts, hasOthers, outlook };
+  return { swatch, fabric, counts, hasOthers, outlook: isAsked(key, report) ? null : outlook };
+}
+
+/** Whether a question about the swatch waits for the tester's answer. */
+function isAsked(key: string, { questions }: FilledReport): boolean {
+  return questions.some((question) => {
+    const field = parseField(question.field);
+    return field?.kind === "swatch" && field.key === key;
+  });
 }

@@ -65,6 +65,7 @@ function SwatchNumbers({ report, swatch: key }: { readonly report: FilledReport;
         field={fieldOfPart("toolMm")}
         label={tool}
         unit="mm"
+        keyboard={keyboard}
         placeholder={toolHint(report)}
       />
       <div className="grid grid-cols-2 gap-x-4 gap-y-5">
