@@ -14,7 +14,7 @@ const END = 100 - MARGIN;
 const MIDDLE = 11;
 
 /** Of the dot: what is as planned stands back. */
-const RADIUS: Readonly<Record<RulerMark, number>> = { strong: 6.5, full: 3, hollow: 4.5, faint: 4 };
+const RADIUS: Readonly<Record<RulerMark, number>> = { strong: 6.5, full: 3, hollow: 4.5, faint: 3 };
 
 /** Place of a value on a ruler that reaches `reach` to either side of zero, percent of its width to a tenth. */
 function place(value: number, reach: number): number {

@@ -27,7 +27,7 @@ export function GapSummary({ board, show, addressOf }: GapSummaryProps) {
   const measurements = board.rows.length;
   const told = WORDS.filter((word) => word.show === "off" || board.tally[word.show] > 0);
   return (
-    <p className="numbers mb-8 max-w-4xl font-serif text-lg leading-relaxed sm:text-xl">
+    <p className="numbers mb-8 max-w-6xl text-pretty font-serif text-lg leading-relaxed sm:text-xl">
       Of {measurements} {measurements === 1 ? "measurement" : "measurements"} in {sizes}{" "}
       {sizes === 1 ? "size" : "sizes"},{" "}
       {told.map((word, index) => (
