@@ -11,10 +11,10 @@ export function NewPatternLinks() {
   return (
     <>
       <ButtonLink href="/patterns/new/blank">New pattern</ButtonLink>
-      <ButtonLink href="/patterns/new/paste" look="quiet">
+      <ButtonLink href="/patterns/new/paste" look="plain">
         Import from a spreadsheet
       </ButtonLink>
-      <ButtonLink href="/patterns/new/document" look="quiet">
+      <ButtonLink href="/patterns/new/document" look="plain">
         Import file
       </ButtonLink>
     </>

@@ -35,13 +35,13 @@ export function needWords(need: Need, progress: Progress, unit: "cm" | "in"): st
     case "stuck":
       return row.milestone?.note ? `stuck: “${row.milestone.note}”` : "stuck";
     case "stopped":
-      return "stopped: their spot can be filled";
+      return "their spot is open";
     case "late":
       return "late";
     case "lapsed":
-      return "their spot can go to somebody else";
+      return "their spot is open";
     case "off gauge":
-      return offGauge === null ? "" : `works off gauge: ${offGauge.label} ${formatChange(offGauge.cm, unit)}`;
+      return offGauge === null ? "" : `off gauge: ${offGauge.label} ${formatChange(offGauge.cm, unit)}`;
     case "silent":
       return `no news for ${silentDays} days`;
     case "behind":

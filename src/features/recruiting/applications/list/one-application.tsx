@@ -88,7 +88,7 @@ function FitTable({ application, shown }: OneApplicationProps) {
                 {fit.label}
               </th>
               <td>{differenceWords(fit, shown)}</td>
-              <td>{fit.isWithinReach ? "✓ yes" : "no"}</td>
+              <td className="whitespace-nowrap">{fit.isWithinReach ? "✓ yes" : "no"}</td>
               <td>{fit.isAccepted ? "✓ yes" : "no"}</td>
             </tr>
           ))}
