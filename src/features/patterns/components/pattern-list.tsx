@@ -64,7 +64,9 @@ function PatternCard({ pattern }: { readonly pattern: PatternSummary }) {
             {pattern.isDemo ? " · invented for the demo" : null}
           </p>
         </div>
-        <GarmentThumb pattern={pattern.document} />
+        <div className="shrink-0">
+          <GarmentThumb pattern={pattern.document} />
+        </div>
       </div>
       <div className="h-4 shrink-0" />
       <CallLinks pattern={pattern} />
