@@ -43,8 +43,8 @@ test("an allowance takes by its word, a minus turns the word round, and a closed
   expect(designer.accountId).not.toBe("");
   const pattern = await importPattern(page);
   await openEditor(page, pattern, "lengths");
-  await page.getByLabel("New allowance").fill("Side seam");
-  await page.getByLabel("New allowance").press("Enter");
+  await page.getByLabel("New edging or seam").fill("Side seam");
+  await page.getByLabel("New edging or seam").press("Enter");
   const number = page.getByLabel("Side seam, all sizes", { exact: true });
   const word = page.getByLabel("Side seam, all sizes: adds or takes");
   await expect(page.getByText("A number is missing here.")).toBeVisible();

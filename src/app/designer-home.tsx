@@ -46,7 +46,7 @@ function WaitingCall({ standing }: { readonly standing: StandingCall }) {
   const { callId, title } = standing;
   return (
     <Sheet className="h-full">
-      <h3 className="mb-2 wrap-anywhere">
+      <h3 className="mb-2 text-xl wrap-anywhere">
         <Link href={callPageHref(callId, "overview")} className="hover:text-thread hover:underline">
           {title}
         </Link>

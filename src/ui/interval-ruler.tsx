@@ -13,6 +13,9 @@ const MARGIN = 6;
 const END = 100 - MARGIN;
 const MIDDLE = 11;
 
+/** Of the dot: what is as planned stands back. */
+const RADIUS: Readonly<Record<RulerMark, number>> = { strong: 6.5, full: 3, hollow: 4.5, faint: 3 };
+
 /** Place of a value on a ruler that reaches `reach` to either side of zero, percent of its width to a tenth. */
 function place(value: number, reach: number): number {
   return Math.round(10 * (50 + (value / reach) * (50 - MARGIN))) / 10;
@@ -71,7 +74,7 @@ export function IntervalRuler({ estimate, mark }: IntervalRulerProps) {
           <line x1={clamped(estimate.from)} x2={clamped(estimate.to)} y1={MIDDLE} y2={MIDDLE} />
           {estimate.from < MARGIN ? <Arrow x={MARGIN} way={-1} /> : null}
           {estimate.to > END ? <Arrow x={END} way={1} /> : null}
-          <circle cx={clamped(estimate.index)} cy={MIDDLE} r={mark === "strong" ? 5.5 : 4.5} />
+          <circle cx={clamped(estimate.index)} cy={MIDDLE} r={RADIUS[mark]} />
         </>
       ) : null}
     </svg>

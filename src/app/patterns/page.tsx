@@ -3,7 +3,7 @@ import { NewPatternLinks, NoPatterns, PatternList } from "@/features/patterns/co
 import { loadPatterns } from "@/features/patterns/loaders";
 import { Page } from "@/ui/page";
 
-export const metadata: Metadata = { title: "Patterns" };
+export const metadata: Metadata = { title: "Your patterns" };
 
 export default async function PatternsPage() {
   const { patterns } = await loadPatterns();

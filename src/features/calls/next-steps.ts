@@ -38,6 +38,27 @@ export function waitsFor({ listing, isOpen, applied, invited, unanswered, accept
   return "The last day to apply is over and nobody is invited. Choose a later day, or invite someone by hand.";
 }
 
+/** Whether people can apply to a call. */
+export function listingWords({ listing, isOpen }: Pick<CallStanding, "listing" | "isOpen">): string {
+  if (!isOpen) return "Closed";
+  switch (listing) {
+    case "draft":
+      return "Draft, not published yet";
+    case "taking":
+      return "Open: people can apply";
+    case "over":
+      return "The last day to apply is over";
+    case null:
+      return "None: reports are imported";
+  }
+}
+
+/** What came out different in a call, by the newest analysis. */
+export function resultWords({ reported, off }: Pick<CallStanding, "reported" | "off">): string {
+  if (reported === 0) return "No reports yet";
+  return off === 0 ? "No measurement came out different from the pattern" : offWords(off).replace(/\.$/, "");
+}
+
 const DRAFT = "The tester call is a draft. People can apply once you publish it.";
 
 function undecidedWords(many: number): string {

@@ -2,6 +2,7 @@ import "server-only";
 import { testerCountsSql } from "./tester-status-data";
 import { Prisma } from "@/generated/prisma/client";
 import { database } from "@/server/database";
+import type { PatternAccess } from "@/features/patterns/access";
 import { AppError } from "@/server/errors";
 import type { Viewer } from "@/server/viewer";
 import type { CallAccess } from "./access";
@@ -39,7 +40,7 @@ export async function callStanding({ callId, pattern }: CallAccess): Promise<Cal
   return standing;
 }
 
-/** An open call of a designer's, and how far it has come. */
+/** A call, and how far it has come. */
 export interface StandingCall extends CallStanding {
   readonly callId: string;
   readonly title: string;
@@ -48,6 +49,11 @@ export interface StandingCall extends CallStanding {
 /** How far the viewer's open calls have come, the newest first; calls in which they may only look are left out. */
 export async function openStandings({ accountId }: Viewer): Promise<StandingCall[]> {
   return await standings(accountId, Prisma.sql`call.status = 'open' AND membership.role <> 'viewer'`);
+}
+
+/** How far a pattern's calls have come, the newest first. */
+export async function patternStandings({ patternId, accountId }: PatternAccess): Promise<StandingCall[]> {
+  return await standings(accountId, Prisma.sql`call.pattern_id = ${patternId}::uuid`);
 }
 
 interface StandingRow extends Omit<StandingCall, "listing"> {

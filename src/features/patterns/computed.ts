@@ -19,6 +19,12 @@ function perPattern<Result>(compute: (pattern: PatternDocument) => Result): (pat
 /** What a pattern's garment measures in each size. */
 export const finishedOfPattern = perPattern(finishedMeasurements);
 
+/** The shapes of a pattern's pieces in its middle size. */
+export const middleShapesOfPattern = perPattern((pattern): readonly PieceShape[] => {
+  const middle = pattern.sizes[Math.floor(pattern.sizes.length / 2)];
+  return middle === undefined ? [] : drawPieces(pattern, middle.id);
+});
+
 /** The shapes of a pattern's pieces, by size id. */
 export const shapesOfPattern = perPattern(
   (pattern): ReadonlyMap<string, readonly PieceShape[]> =>

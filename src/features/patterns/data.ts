@@ -20,9 +20,8 @@ export interface Revision {
 
 export interface PatternSummary {
   readonly patternId: string;
-  readonly name: string;
-  readonly craft: PatternDocument["craft"];
-  readonly sizes: readonly string[];
+  /** Its newest revision's. */
+  readonly document: PatternDocument;
   readonly revisionNumber: number;
   readonly changedAt: Date;
   readonly isDemo: boolean;
@@ -109,13 +108,10 @@ export async function listPatterns(viewer: Viewer): Promise<PatternSummary[]> {
     const [latest] = revisions.map(toRevision);
     const role = memberships[0]?.role;
     if (latest === undefined || role === undefined) return [];
-    const { name, craft, sizes } = latest.document;
     return [
       {
         patternId: id,
-        name,
-        craft,
-        sizes: sizes.map(({ label }) => label),
+        document: latest.document,
         revisionNumber: latest.number,
         changedAt: latest.createdAt,
         isDemo,

@@ -11,6 +11,12 @@ export function craftWord(craft: PatternDocument["craft"]): string {
   return craft === "crochet" ? "Crocheted" : "Knitted";
 }
 
+/** `9 sizes from XS to 5X`. */
+export function sizesWords(labels: readonly string[]): string {
+  const [first, last] = [labels[0], labels.at(-1)];
+  return labels.length === 1 ? `one size, ${first}` : `${labels.length} sizes from ${first} to ${last}`;
+}
+
 /** `multiple of 10 + 3`, where a count has such a rule. */
 export function repeatWords({ repeat }: Count): string | null {
   if (repeat === undefined) return null;

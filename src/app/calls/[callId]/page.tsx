@@ -28,7 +28,9 @@ export default async function OneCallPage({ params }: PageProps<"/calls/[callId]
   const actions = (
     <>
       {isRun && reports.total === 0 ? null : (
-        <ButtonLink href={callPageHref(callId, "differences")}>See the differences</ButtonLink>
+        <ButtonLink href={callPageHref(callId, "differences")} look={isRun ? "quiet" : "main"}>
+          Differences
+        </ButtonLink>
       )}
       {mayEdit && call.status === "open" ? (
         <ButtonLink href={`/patterns/${call.patternId}/reports/paste?call=${callId}`} look="quiet">

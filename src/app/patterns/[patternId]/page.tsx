@@ -1,11 +1,14 @@
 import { randomUUID } from "node:crypto";
 import type { Metadata } from "next";
+import { patternStandings } from "@/features/calls/standing-data";
+import { patternAccess } from "@/features/patterns/access";
 import { NewCall } from "@/features/recruiting/listing/set-up/new-call";
 import { PatternFrame } from "@/features/patterns/components/pattern-frame";
 import { CallList, PatternOverview } from "@/features/patterns/components/pattern-overview";
 import { loadOverview, loadPattern } from "@/features/patterns/loaders";
 import { ButtonLink } from "@/ui/button";
 import { Notice } from "@/ui/notice";
+import { PatternLead } from "./pattern-lead";
 
 interface Props {
   readonly params: Promise<{ readonly patternId: string }>;
@@ -19,6 +22,8 @@ export async function generateMetadata({ params }: Props): Promise<Metadata> {
 export default async function PatternPage({ params }: Props) {
   const page = await loadOverview((await params).patternId);
   const { patternId, viewer, mayEdit, revision, calls, draft } = page;
+  const standings = await patternStandings(await patternAccess(viewer, patternId, "viewer"));
+  const formKey = randomUUID();
   const home = `/patterns/${patternId}`;
   const hasDraft = draft !== null && draft.content !== null;
   return (
@@ -43,12 +48,10 @@ export default async function PatternPage({ params }: Props) {
           <p>This page shows revision {revision.number}, without them. Continue under “Edit”.</p>
         </Notice>
       ) : null}
-      <CallList
-        patternId={patternId}
-        mayEdit={mayEdit}
-        calls={calls}
-        open={<NewCall patternId={patternId} formKey={randomUUID()} />}
-      />
+      <PatternLead page={page} standings={standings} newTest={<NewCall {...{ patternId, formKey }} look="main" />} />
+      {calls.length === 0 ? null : (
+        <CallList {...{ patternId, mayEdit, calls }} open={<NewCall {...{ patternId, formKey }} />} />
+      )}
       <PatternOverview pattern={revision.document} unit={viewer.unit} home={home} />
     </PatternFrame>
   );

@@ -14,10 +14,10 @@ interface CallStandingSectionProps {
 export function CallStandingSection({ callId, standing }: CallStandingSectionProps) {
   const steps = nextSteps(standing);
   return (
-    <div className="mb-12 grid items-start gap-6 lg:grid-cols-[3fr_2fr]">
+    <div className="mb-12 grid gap-6 lg:grid-cols-[3fr_2fr]">
       <Sheet>
         <h2 className="mb-3 text-xl">Next steps</h2>
-        {steps.length === 0 ? <p>{waitsFor(standing)}</p> : <NextStepList callId={callId} steps={steps} />}
+        {steps.length === 0 ? <p>{waitsFor(standing)}</p> : <NextStepList callId={callId} steps={steps} isLeading />}
       </Sheet>
       <Sheet>
         <h2 className="mb-3 text-xl">So far</h2>

@@ -4,7 +4,7 @@ import { DemoMark } from "@/ui/demo-mark";
 import { NavTabs } from "@/ui/nav-tabs";
 import { Page } from "@/ui/page";
 import type { PatternPage } from "../loaders";
-import { craftWord } from "../pattern-copy";
+import { craftWord, sizesWords } from "../pattern-copy";
 
 type PatternTab = "overview" | "measurements" | "pieces" | "edit" | "revisions" | "people";
 
@@ -60,7 +60,7 @@ function PatternLine({ page, isOverview }: { readonly page: PatternPage; readonl
     <p className="flex min-w-0 items-baseline gap-x-2 text-sm leading-6 text-soft *:truncate">
       {isOverview ? (
         <Link href="/patterns" className="text-link shrink-0">
-          Patterns
+          Your patterns
         </Link>
       ) : (
         <Link href={`/patterns/${patternId}`} className="text-link min-w-16">
@@ -74,10 +74,4 @@ function PatternLine({ page, isOverview }: { readonly page: PatternPage; readonl
       {isDemo ? <DemoMark /> : null}
     </p>
   );
-}
-
-/** `9 sizes from XS to 5X`. */
-function sizesWords(labels: readonly string[]): string {
-  const [first, last] = [labels[0], labels.at(-1)];
-  return labels.length === 1 ? `one size, ${first}` : `${labels.length} sizes from ${first} to ${last}`;
 }

@@ -4,16 +4,17 @@ import { Day } from "@/ui/day";
 import { EmptyState } from "@/ui/empty-state";
 import { Sheet } from "@/ui/sheet";
 import type { PatternSummary } from "../data";
-import { craftWord } from "../pattern-copy";
+import { GarmentThumb } from "../drawing/garment-thumb";
+import { craftWord, sizesWords } from "../pattern-copy";
 
 export function NewPatternLinks() {
   return (
     <>
       <ButtonLink href="/patterns/new/blank">New pattern</ButtonLink>
-      <ButtonLink href="/patterns/new/paste" look="quiet">
+      <ButtonLink href="/patterns/new/paste" look="plain">
         Import from a spreadsheet
       </ButtonLink>
-      <ButtonLink href="/patterns/new/document" look="quiet">
+      <ButtonLink href="/patterns/new/document" look="plain">
         Import file
       </ButtonLink>
     </>
@@ -44,25 +45,30 @@ export function PatternList({ patterns }: { readonly patterns: readonly PatternS
 }
 
 function PatternCard({ pattern }: { readonly pattern: PatternSummary }) {
+  const { name, craft, sizes } = pattern.document;
   return (
-    <Sheet className="h-full">
-      <h2 className="wrap-anywhere">
-        <Link href={`/patterns/${pattern.patternId}`} className="hover:text-thread hover:underline">
-          {pattern.name}
-        </Link>
-      </h2>
-      <p className="mt-1 text-soft">
-        {craftWord(pattern.craft)} · revision {pattern.revisionNumber}, <Day at={pattern.changedAt} />
-        {pattern.role === "owner" ? null : pattern.role === "editor" ? " · you can edit" : " · view only"}
-      </p>
-      <ul aria-label="Sizes" className="numbers mt-3 flex flex-wrap gap-x-1 gap-y-1.5 text-sm">
-        {pattern.sizes.map((size, index) => (
-          <li key={index} className="max-w-full rounded border border-line px-2 wrap-anywhere">
-            {size}
-          </li>
-        ))}
-      </ul>
-      {pattern.isDemo ? <p className="mt-3 text-sm text-soft">Demo, invented</p> : null}
+    <Sheet className="flex h-full flex-col">
+      <div className="flex flex-col-reverse gap-x-6 gap-y-3 sm:flex-row sm:justify-between">
+        <div className="min-w-0">
+          <h2 className="text-xl wrap-anywhere">
+            <Link href={`/patterns/${pattern.patternId}`} className="hover:text-thread hover:underline">
+              {name}
+            </Link>
+          </h2>
+          <p className="mt-1 text-soft">
+            {craftWord(craft)}, {sizesWords(sizes.map(({ label }) => label))}
+          </p>
+          <p className="text-sm text-soft">
+            Revision {pattern.revisionNumber}, <Day at={pattern.changedAt} />
+            {pattern.role === "owner" ? null : pattern.role === "editor" ? " · you can edit" : " · view only"}
+            {pattern.isDemo ? " · invented for the demo" : null}
+          </p>
+        </div>
+        <div className="shrink-0">
+          <GarmentThumb pattern={pattern.document} />
+        </div>
+      </div>
+      <div className="h-4 shrink-0" />
       <CallLinks pattern={pattern} />
     </Sheet>
   );
@@ -71,7 +77,7 @@ function PatternCard({ pattern }: { readonly pattern: PatternSummary }) {
 function CallLinks({ pattern }: { readonly pattern: PatternSummary }) {
   if (pattern.calls.length === 0) {
     return (
-      <p className="mt-4 border-t border-line pt-3 text-soft">
+      <p className="mt-auto border-t border-line pt-3 text-soft">
         No reports yet.{" "}
         {pattern.role === "viewer" ? null : (
           <Link href={`/patterns/${pattern.patternId}/reports/paste`} className="text-link">
@@ -82,10 +88,10 @@ function CallLinks({ pattern }: { readonly pattern: PatternSummary }) {
     );
   }
   return (
-    <ul className="mt-4 grid gap-1 border-t border-line pt-3">
+    <ul className="mt-auto grid gap-1 border-t border-line pt-3">
       {pattern.calls.map(({ callId, title, testers }) => (
         <li key={callId} className="flex flex-wrap justify-between gap-x-4">
-          <Link href={`/calls/${callId}/differences`} className="text-link min-w-0 wrap-anywhere">
+          <Link href={`/calls/${callId}`} className="text-link min-w-0 wrap-anywhere">
             {title}
           </Link>
           <span className="text-soft">{testersWords(testers)}</span>

@@ -2,6 +2,7 @@ import Link from "next/link";
 import type { ReactNode } from "react";
 import type { PatternDocument } from "@/engine/pattern";
 import type { LengthUnit } from "@/engine/units";
+import { Fold } from "@/ui/fold";
 import { Notice } from "@/ui/notice";
 import { Section } from "@/ui/section";
 import { FabricCards } from "./fabric-cards";
@@ -9,6 +10,7 @@ import { FaultList } from "./fault-list";
 import { FinishedTable } from "./finished-table";
 import { ruleWarnings } from "../pattern-copy";
 import { SanityList } from "./sanity-list";
+import { WrittenInstructions } from "./written-instructions";
 import { AllowanceTable, BodyTable, CountTable, LengthTable, TieList } from "./pattern-tables";
 
 interface PatternOverviewProps {
@@ -33,43 +35,51 @@ export function PatternOverview({ pattern, unit, home }: PatternOverviewProps) {
           <FinishedTable pattern={pattern} unit={unit} home={home} />
         </Section>
       ) : null}
-      {pattern.counts.length > 0 ? (
-        <Section title="Counts">
-          <CountTable pattern={pattern} />
-        </Section>
-      ) : null}
-      {pattern.ties.length > 0 ? (
-        <Section title="Must add up">
-          <TieList pattern={pattern} />
-        </Section>
-      ) : null}
-      {(pattern.lengths ?? []).length > 0 ? (
-        <Section title="Lengths">
-          <LengthTable pattern={pattern} unit={unit} />
-        </Section>
-      ) : null}
-      {pattern.allowances.length > 0 ? (
-        <Section title="Edgings and seams">
-          <AllowanceTable pattern={pattern} unit={unit} />
-        </Section>
-      ) : null}
-      <Section title="Fabrics">
-        <FabricCards fabrics={pattern.fabrics} />
-      </Section>
-      <Section title="Sizes">
-        <BodyTable pattern={pattern} unit={unit} />
-      </Section>
       {home === undefined ? null : <SanityList pattern={pattern} unit={unit} />}
-      {pattern.instructions ? <Instructions text={pattern.instructions} /> : null}
+      <div className="mb-12">
+        <MoreNumbers {...{ pattern, unit }} />
+      </div>
     </>
   );
 }
 
-function Instructions({ text }: { readonly text: string }) {
+/** What is looked up now and then, each part closed. */
+function MoreNumbers({ pattern, unit }: Pick<PatternOverviewProps, "pattern" | "unit">) {
+  const { counts, ties, lengths = [], allowances, fabrics, instructions } = pattern;
   return (
-    <Section title="Written instructions">
-      <div className="max-w-3xl whitespace-pre-wrap wrap-anywhere">{text}</div>
-    </Section>
+    <>
+      {counts.length > 0 ? (
+        <Fold title="Counts">
+          <CountTable pattern={pattern} />
+        </Fold>
+      ) : null}
+      {ties.length > 0 ? (
+        <Fold title="Must add up">
+          <TieList pattern={pattern} />
+        </Fold>
+      ) : null}
+      {lengths.length > 0 ? (
+        <Fold title="Lengths">
+          <LengthTable pattern={pattern} unit={unit} />
+        </Fold>
+      ) : null}
+      {allowances.length > 0 ? (
+        <Fold title="Edgings and seams">
+          <AllowanceTable pattern={pattern} unit={unit} />
+        </Fold>
+      ) : null}
+      <Fold title="Fabrics">
+        <FabricCards fabrics={fabrics} />
+      </Fold>
+      <Fold title="Sizes">
+        <BodyTable pattern={pattern} unit={unit} />
+      </Fold>
+      {instructions ? (
+        <Fold title="Written instructions">
+          <WrittenInstructions text={instructions} />
+        </Fold>
+      ) : null}
+    </>
   );
 }
 
@@ -90,42 +100,29 @@ export function CallList({ patternId, mayEdit, calls, open }: CallListProps) {
       actions={
         mayEdit ? (
           <div className="flex flex-wrap items-center gap-x-5 gap-y-2">
-            {calls.length > 0 ? (
-              <Link href={paste} className="text-link">
-                Import more reports
-              </Link>
-            ) : null}
+            <Link href={paste} className="text-link">
+              Import more reports
+            </Link>
             {open}
           </div>
         ) : null
       }
     >
-      {calls.length === 0 ? (
-        <p className="text-soft">
-          No tester has reported yet.{" "}
-          {mayEdit ? (
-            <Link href={paste} className="text-link">
-              Import testers’ reports
+      <ul className="divide-y divide-line rounded-sheet border border-line bg-sheet shadow-sheet">
+        {calls.map(({ callId, title, testers }) => (
+          <li key={callId} className="flex flex-wrap items-baseline justify-between gap-x-6 px-5 py-3">
+            <Link href={`/calls/${callId}`} className="text-link min-w-0 font-semibold wrap-anywhere">
+              {title}
             </Link>
-          ) : null}
-        </p>
-      ) : (
-        <ul className="grid gap-3 sm:grid-cols-2">
-          {calls.map(({ callId, title, testers }) => (
-            <li key={callId} className="rounded-sheet border border-line bg-sheet px-5 py-4 shadow-sheet">
-              <Link href={`/calls/${callId}/differences`} className="text-link font-semibold wrap-anywhere">
-                {title}
-              </Link>
-              <p className="text-soft">
-                {testers === 1 ? "1 tester" : `${testers} testers`} ·{" "}
-                <a href={`/calls/${callId}/export`} download className="text-link">
-                  Export file
-                </a>
-              </p>
-            </li>
-          ))}
-        </ul>
-      )}
+            <p className="text-soft">
+              {testers === 1 ? "1 tester" : `${testers} testers`} ·{" "}
+              <a href={`/calls/${callId}/export`} download className="text-link">
+                Export file
+              </a>
+            </p>
+          </li>
+        ))}
+      </ul>
     </Section>
   );
 }

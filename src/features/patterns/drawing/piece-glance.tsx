@@ -17,7 +17,7 @@ export function PieceGlance({ pattern, unit }: { readonly pattern: PatternDocume
   });
   const extent = largestExtent(sizes.map(({ shape }) => shape));
   return (
-    <figure className="rounded-sheet border border-line bg-sheet p-5 shadow-sheet sm:p-6">
+    <figure className="flex flex-col justify-center rounded-sheet border border-line bg-sheet p-5 shadow-sheet sm:p-6">
       <NestedDrawing
         sizes={sizes}
         title={`${piece.label} in all sizes`}

@@ -79,7 +79,7 @@ export function CmRow({ list, item, i, isLast, uses, onRemove }: CmRowProps) {
         )}
         <span className="ml-auto self-end">
           <ItemButtons
-            name={item.label || `${list === "lengths" ? "length" : "allowance"} ${i + 1}`}
+            name={item.label || `${list === "lengths" ? "length" : "edging or seam"} ${i + 1}`}
             onUp={i === 0 ? undefined : () => move(-1)}
             onDown={isLast ? undefined : () => move(1)}
             onRemove={onRemove}

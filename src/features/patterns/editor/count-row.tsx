@@ -25,8 +25,8 @@ export function CountRow({ count, index }: { readonly count: DraftCount; readonl
   const name = count.label || `count ${index + 1}`;
   return (
     <li className="min-w-0 rounded-sheet border border-line bg-sheet px-4 py-3 shadow-sheet">
-      <div className="flex flex-wrap items-start gap-x-4 gap-y-3">
-        <div data-row={index} data-column={0} className="min-w-44 flex-1">
+      <div className="flex flex-wrap items-start gap-x-3 gap-y-3">
+        <div data-row={index} data-column={0} className="min-w-36 flex-1">
           <TextField
             at={[...path, "label"]}
             label="Count"
@@ -34,7 +34,7 @@ export function CountRow({ count, index }: { readonly count: DraftCount; readonl
             onText={(label) => set({ ...count, label }, "label")}
           />
         </div>
-        <div className="w-37">
+        <div className="w-35">
           <ChoiceField
             at={[...path, "direction"]}
             label="of"
@@ -78,7 +78,7 @@ function CountRules({ count, i, onCount }: CountRulesProps) {
   const { repeat, least, mayShrink } = count;
   const path = ["counts", i] as const;
   return (
-    <div className="flex flex-wrap items-start gap-x-4 gap-y-3">
+    <div className="flex flex-wrap items-start gap-x-3 gap-y-3">
       <div className="flex items-start gap-1.5">
         <div data-row={i} data-column={1}>
           <NumberField

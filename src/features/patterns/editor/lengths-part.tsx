@@ -25,7 +25,7 @@ const WORDS = {
     title: "Edgings and seams",
     intro:
       "What an edging, seam or join adds to a measurement or takes from it: for example, a crocheted edge adds 1 cm, a seam takes 1 cm.",
-    what: "allowance",
+    what: "edging or seam",
     placeholder: "such as Side seam",
     none: "No edgings or seams yet.",
     usesOf: usesOfAllowance,

@@ -17,14 +17,14 @@ export function PartLinks() {
   const inPart = (part: EditorPart) => [...faults.keys()].filter((path) => partOfPath(path) === part).length;
   return (
     <nav aria-label="Parts of the pattern" className="mb-6 lg:sticky lg:top-4 lg:mb-0 lg:self-start">
-      <ol className="flex flex-wrap lg:flex-col lg:gap-1">
+      <ol className="flex flex-wrap gap-1 lg:flex-col lg:overflow-hidden lg:rounded-sheet lg:border lg:border-line lg:bg-sheet lg:gap-0 lg:divide-y lg:divide-line">
         {EDITOR_PARTS.map(({ key, label }) => (
           <li key={key}>
             <a
               href={`?part=${key}`}
               aria-current={key === open ? "page" : undefined}
               onClick={stayOnPage}
-              className="flex min-h-11 items-center justify-between gap-3 rounded-md px-3 py-1.5 max-lg:min-h-9 max-lg:px-2.5 max-lg:py-1 leading-tight text-soft hover:bg-band hover:text-ink aria-[current=page]:bg-ink aria-[current=page]:font-semibold aria-[current=page]:text-white"
+              className="flex min-h-11 items-center justify-between gap-3 px-4 py-1.5 leading-tight hover:bg-paper aria-[current=page]:bg-band aria-[current=page]:font-semibold max-lg:min-h-9 max-lg:rounded-full max-lg:border max-lg:border-line-strong max-lg:bg-sheet max-lg:px-3 max-lg:py-1 max-lg:text-sm max-lg:aria-[current=page]:border-ink max-lg:aria-[current=page]:bg-ink max-lg:aria-[current=page]:text-sheet"
             >
               {label}
               {inPart(key) > 0 ? <Marked count={inPart(key)} /> : null}

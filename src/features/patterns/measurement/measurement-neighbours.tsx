@@ -24,7 +24,7 @@ export function MeasurementNeighbours({ patternId, pattern, measurement, size }:
     );
   return (
     <nav aria-label="Other measurements" className="grid grid-cols-2 gap-6 border-t border-line pt-4">
-      {link(pattern.measurements[index - 1], "← Before")}
+      {link(pattern.measurements[index - 1], "← Previous")}
       <div className="text-right">{link(pattern.measurements[index + 1], "Next →")}</div>
     </nav>
   );

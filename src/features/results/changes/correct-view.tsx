@@ -71,8 +71,8 @@ export function CorrectView(props: CorrectViewProps) {
       <p className="mb-6 max-w-3xl">
         Correct single numbers here. To change what the reports point to, and have stitches and rows recalculated, use{" "}
         <Link href={callPageHref(callId, "changes")} className="text-link">
-          What to change
-        </Link>{" "}
+          Causes and changes
+        </Link>
         .
       </p>
       <Section title={`The numbers behind ${measurement.label} in ${size.label}`}>
@@ -174,7 +174,7 @@ function StillMissed({ callId, touched, pattern, unit }: StillMissedProps) {
       <p className="mt-2">
         Change the counts above too, or use{" "}
         <Link href={callPageHref(callId, "changes")} className="text-link">
-          What to change
+          Causes and changes
         </Link>{" "}
         to recalculate them in every size.
       </p>

@@ -66,7 +66,7 @@ export const planCorrection = viewerAction(
 const saveSchema = z.object({ callId: z.uuid(), planId: z.uuid(), reason: z.string().optional() });
 
 const SOMEBODY_SAVED =
-  "Someone saved a new revision while you were looking at this. Nothing is lost: go back to “What to change” to see what is left to change in it.";
+  "Someone saved a new revision while you were looking at this. Nothing is lost: go back to “Causes and changes” to see what is left to change in it.";
 
 /** Saves a plan's pattern as the next revision, and redirects to the differences from it. */
 export const savePlannedRevision = viewerAction(

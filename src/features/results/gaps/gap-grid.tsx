@@ -148,7 +148,7 @@ function Cell({ cell, cellId, size, measurement, search, isOpened, order }: Cell
   );
 }
 
-/** The part of a verdict after its colon gets a line of its own. */
+/** The part of a verdict after its colon gets a line of its own, and so does the side after a difference. */
 function linesOf(words: string): string[] {
-  return words.split(/(?<=:) /);
+  return words.split(/(?<=:) |(?<=^\d.*) (?=too )/);
 }

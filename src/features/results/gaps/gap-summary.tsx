@@ -9,6 +9,12 @@ const WORDS = [
   { show: "none", says: (count: number) => `${count} without a report` },
 ] as const;
 
+/** The exceptions stand out; the rest are links in ink. */
+const LOOKS = {
+  off: "text-link font-semibold",
+  ...{ holds: "quiet-link", open: "quiet-link", none: "quiet-link" },
+} as const;
+
 interface GapSummaryProps {
   readonly board: GapBoard;
   readonly show: Show;
@@ -21,7 +27,7 @@ export function GapSummary({ board, show, addressOf }: GapSummaryProps) {
   const measurements = board.rows.length;
   const told = WORDS.filter((word) => word.show === "off" || board.tally[word.show] > 0);
   return (
-    <p className="numbers mb-6 max-w-4xl font-serif text-xl leading-relaxed">
+    <p className="numbers mb-8 max-w-6xl text-pretty font-serif text-lg leading-relaxed sm:text-xl">
       Of {measurements} {measurements === 1 ? "measurement" : "measurements"} in {sizes}{" "}
       {sizes === 1 ? "size" : "sizes"},{" "}
       {told.map((word, index) => (
@@ -30,6 +36,7 @@ export function GapSummary({ board, show, addressOf }: GapSummaryProps) {
           <Tally
             count={board.tally[word.show]}
             says={word.says}
+            look={LOOKS[word.show]}
             href={addressOf(word.show)}
             current={show === word.show}
           />
@@ -48,18 +55,19 @@ export function GapSummary({ board, show, addressOf }: GapSummaryProps) {
 interface TallyProps {
   readonly count: number;
   readonly says: (count: number) => string;
+  readonly look: string;
   readonly href: string;
   readonly current: boolean;
 }
 
-function Tally({ count, says, href, current }: TallyProps) {
+function Tally({ count, says, look, href, current }: TallyProps) {
   if (count === 0) return <>{says(count)}</>;
   return (
     <Link
       href={href}
       scroll={false}
       aria-current={current ? "true" : undefined}
-      className="text-link whitespace-nowrap aria-[current=true]:rounded aria-[current=true]:bg-ink aria-[current=true]:px-2 aria-[current=true]:text-sheet aria-[current=true]:no-underline"
+      className={`${look} aria-[current=true]:rounded aria-[current=true]:bg-ink aria-[current=true]:px-2 aria-[current=true]:text-sheet aria-[current=true]:no-underline`}
     >
       {says(count)}
     </Link>

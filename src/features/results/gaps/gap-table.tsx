@@ -34,9 +34,9 @@ export function GapTable({ rows, unit, opened, search, panel }: GapTableProps) {
             </tr>
           </thead>
           <tbody>
-            {rows.map(({ key, measurement, size, gap, from, to, reports, words }) => (
+            {rows.map(({ key, state, measurement, size, gap, from, to, reports, words }) => (
               <Fragment key={key}>
-                <tr id={`at-${key}`} className={TABLE_ROW}>
+                <tr id={`at-${key}`} className={`${TABLE_ROW} ${state}`}>
                   <th scope="row">{measurement}</th>
                   <td>{size}</td>
                   <td>{gap}</td>

@@ -40,6 +40,7 @@ export interface GridCell {
 /** One cell as a row of numbers, in the reader's unit. */
 export interface NumberRow {
   readonly key: string;
+  readonly state: CellState;
   readonly measurement: string;
   readonly size: string;
   readonly gap: string;
@@ -82,10 +83,12 @@ export function numberRows(board: GapBoard, { show, cell: opened, page: asked, s
   const openedAt = sorted.findIndex(({ key }) => key === opened);
   const page = pageWith({ openedAt, asked, rows: sorted.length, take: NUMBERS_A_PAGE });
   const number = (cm: number | null) => (cm === null ? "" : formatChangeNumber(cm, board.unit));
-  const content = sorted.slice(page.skip, page.skip + page.take).map(({ key, size, cell, words, measurement }) => ({
-    ...{ key, words, size: size.label, measurement: `${measurement.letter} ${measurement.label}` },
-    ...{ gap: number(cell.gapCm), from: number(cell.lowCm), to: number(cell.highCm), reports: cell.reports },
-  }));
+  const content = sorted
+    .slice(page.skip, page.skip + page.take)
+    .map(({ key, state, size, cell, words, measurement }) => ({
+      ...{ key, state, words, size: size.label, measurement: `${measurement.letter} ${measurement.label}` },
+      ...{ gap: number(cell.gapCm), from: number(cell.lowCm), to: number(cell.highCm), reports: cell.reports },
+    }));
   return { ...page, content };
 }
 

@@ -3,6 +3,7 @@ import { applicationLink } from "@/features/recruiting/applications/access";
 import type { CallDates } from "@/features/recruiting/listing/data";
 import type { TesterDates } from "@/features/recruiting/listing/schema";
 import { newestDocument, storedPattern } from "@/features/patterns/data";
+import type { PatternDocument } from "@/engine/pattern";
 import { database } from "@/server/database";
 import type { Viewer } from "@/server/viewer";
 import { invitationLink } from "@/features/recruiting/invitations/access";
@@ -14,6 +15,8 @@ export interface OwnTest {
   readonly href: string;
   readonly state: "testing" | "reported" | "stopped" | "invited" | "applied" | "withdrawn";
   readonly patternName: string;
+  /** Its newest revision's; null where there is none. */
+  readonly pattern: PatternDocument | null;
   readonly callTitle: string;
   readonly designerName: string;
   /** Null while no size is assigned. */
@@ -122,10 +125,12 @@ function ownState({ stoppedAt, reports }: TestRow): OwnTest["state"] {
 
 function callWords({ title, status, pattern }: CallRow) {
   const [revision] = pattern.revisions;
+  const document = revision === undefined ? null : storedPattern(revision);
   return {
     callTitle: title,
     isClosed: status === "closed",
     designerName: pattern.memberships[0]?.account.name ?? "",
-    patternName: revision === undefined ? "" : storedPattern(revision).name,
+    pattern: document,
+    patternName: document?.name ?? "",
   };
 }

@@ -10,9 +10,15 @@ export interface ListedPerson {
   /** The designer's, about them; "" for none. */
   readonly note: string;
   readonly size: string;
-  readonly state: string;
-  readonly since: string;
+  readonly stage: string;
+  /** The day on which they were last heard of; "" for never. */
+  readonly heard: string;
+  /** `in 12 days`; "" where nothing is due. */
+  readonly due: string;
   readonly needs: readonly string[];
+  /** Good to know, and not urgent. */
+  readonly remarks: readonly string[];
+  readonly action: { readonly label: string; readonly href: string } | null;
 }
 
 interface PeopleTableProps {
@@ -22,8 +28,8 @@ interface PeopleTableProps {
 }
 
 /**
- * A table at a desk; on a phone each row is a card of its own. A client component, so that its
- * rows are sent once, as text, and not again as elements.
+ * A row a tester; on a phone two lines. A client component, so that its rows are sent once, as text, and not again as
+ * elements.
  */
 export function PeopleTable({ base, people }: PeopleTableProps) {
   return (
@@ -34,12 +40,15 @@ export function PeopleTable({ base, people }: PeopleTableProps) {
             <tr>
               <th scope="col">Tester</th>
               <th scope="col">Size</th>
-              <th scope="col">Progress</th>
+              <th scope="col">Stage</th>
+              <th scope="col">Last heard</th>
+              <th scope="col">Due</th>
               <th scope="col">Needs attention</th>
+              <th scope="col">Action</th>
             </tr>
           </thead>
           <tbody>
-            {people.map(({ id, name, note, size, state, since, needs }) => (
+            {people.map(({ id, name, note, size, stage, heard, due, needs, remarks, action }) => (
               <tr key={id}>
                 <th scope="row">
                   <a href={`${base}/${id}`}>
@@ -47,11 +56,14 @@ export function PeopleTable({ base, people }: PeopleTableProps) {
                   </a>
                   {note ? <small>{note}</small> : null}
                 </th>
-                <td data-label="Size">{size}</td>
+                <td className="size">{size}</td>
+                <td className="stage">{stage}</td>
+                <td className="heard">{heard}</td>
+                <td className="due">{due}</td>
                 <td>
-                  {state} <small>{since}</small>
+                  <Needs {...{ needs, remarks }} />
                 </td>
-                <Needs needs={needs} />
+                <td className="action">{action === null ? null : <a href={action.href}>{action.label}</a>}</td>
               </tr>
             ))}
           </tbody>
@@ -61,15 +73,18 @@ export function PeopleTable({ base, people }: PeopleTableProps) {
   );
 }
 
-function Needs({ needs }: Pick<ListedPerson, "needs">) {
-  if (needs.length === 0) return <td className="nothing">nothing</td>;
+function Needs({ needs, remarks }: Pick<ListedPerson, "needs" | "remarks">) {
+  if (needs.length + remarks.length === 0) return null;
   return (
-    <td>
-      <ul className="needs">
-        {needs.map((need) => (
-          <li key={need}>{need}</li>
-        ))}
-      </ul>
-    </td>
+    <ul className="needs">
+      {needs.map((need) => (
+        <li key={need} className="urgent">
+          {need}
+        </li>
+      ))}
+      {remarks.map((remark) => (
+        <li key={remark}>{remark}</li>
+      ))}
+    </ul>
   );
 }

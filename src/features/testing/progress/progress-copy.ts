@@ -1,7 +1,8 @@
+import { callPageHref } from "@/features/calls/call-pages";
 import { formatChange } from "@/ui/format-length";
-import { dayIn } from "../home/due-copy";
+import { dayIn, dueWords } from "../home/due-copy";
 import type { Need } from "./progress-query";
-import type { Progress, ProgressState } from "./tester-status-data";
+import { isAtWork, lastHeard, type Progress, type ProgressState } from "./tester-status-data";
 
 export const STATE_WORDS: Readonly<Record<ProgressState, string>> = {
   invited: "invited, no answer yet",
@@ -34,18 +35,53 @@ export function needWords(need: Need, progress: Progress, unit: "cm" | "in"): st
     case "stuck":
       return row.milestone?.note ? `stuck: “${row.milestone.note}”` : "stuck";
     case "stopped":
-      return "stopped: their spot can be filled";
+      return "their spot is open";
     case "late":
       return "late";
     case "lapsed":
-      return "their spot can go to somebody else";
+      return "their spot is open";
     case "off gauge":
-      return offGauge === null ? "" : `works off gauge: ${offGauge.label} ${formatChange(offGauge.cm, unit)}`;
+      return offGauge === null ? "" : `off gauge: ${offGauge.label} ${formatChange(offGauge.cm, unit)}`;
     case "silent":
       return `no news for ${silentDays} days`;
     case "behind":
       return row.milestone?.note ? `behind: “${row.milestone.note}”` : "behind";
   }
+}
+
+/** The day of the last sign of a tester. */
+export function heardWords({ row }: Progress): string {
+  const at = row.stoppedAt ?? row.declinedAt ?? lastHeard(row);
+  return at === null ? "" : dayIn(at, "UTC");
+}
+
+/** When the next thing is due from a tester: their answer, or their report. */
+export function nextDueWords({ row, state }: Progress, now: Date): string {
+  const at = state === "invited" ? row.expiresAt : isAtWork(state) ? (row.dates?.reportBy.at ?? null) : null;
+  return at === null ? "" : dueWords(at, { zone: row.timeZone, now }).from;
+}
+
+/** What the designer can do about a tester, and the page for it; null where there is nothing to do. */
+export function actionOf({ row, needs }: Progress, callId: string): Action | null {
+  const [first] = needs;
+  if (first === undefined) return null;
+  switch (first) {
+    case "stopped":
+    case "lapsed":
+      return { label: "Find a tester", href: callPageHref(callId, "sizes") };
+    case "off gauge":
+      return { label: "See swatches", href: callPageHref(callId, "swatches") };
+    case "stuck":
+    case "late":
+    case "silent":
+    case "behind":
+      return { label: "Get in touch", href: `${callPageHref(callId, "progress")}/${row.testerId}` };
+  }
+}
+
+interface Action {
+  readonly label: string;
+  readonly href: string;
 }
 
 /** The date that belongs to the tester's state. */

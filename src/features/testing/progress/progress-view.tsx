@@ -6,11 +6,11 @@ import { EmptyState } from "@/ui/empty-state";
 import { Paging } from "@/ui/paging";
 import { Section } from "@/ui/section";
 import type { ProgressList } from "./progress-list-data";
-import { NEEDS, progressHref, type ProgressQuery } from "./progress-query";
+import { NEEDS, progressHref, type Need, type ProgressQuery } from "./progress-query";
 import type { Progress } from "./tester-status-data";
 import { COUNTED_COLUMNS, countedSizes } from "./counted-sizes";
 import { PeopleTable, type ListedPerson } from "./people-table";
-import { NEED_FILTER_WORDS, needWords, sinceWords, STATE_WORDS } from "./progress-copy";
+import { actionOf, heardWords, NEED_FILTER_WORDS, needWords, nextDueWords, STATE_WORDS } from "./progress-copy";
 import { SizeBoard } from "./size-board";
 
 interface ProgressViewProps {
@@ -20,6 +20,7 @@ interface ProgressViewProps {
   readonly list: ProgressList;
   readonly query: ProgressQuery;
   readonly unit: "cm" | "in";
+  readonly now: Date;
   readonly mayEdit: boolean;
 }
 
@@ -29,13 +30,6 @@ export function ProgressView(props: ProgressViewProps) {
   if (list.counts.length === 0) return <NoTesters {...{ callId, mayEdit }} />;
   return (
     <>
-      <Section title="By size">
-        <SizeBoard
-          placesHref={mayEdit ? callPageHref(callId, "sizes") : null}
-          columns={COUNTED_COLUMNS}
-          sizes={countedSizes({ pattern, places, counts: list.counts })}
-        />
-      </Section>
       <Section title="Testers" intro="Those who need your attention come first.">
         <Filters {...{ callId, pattern, list, query }} />
         {list.people.length === 0 ? (
@@ -51,6 +45,13 @@ export function ProgressView(props: ProgressViewProps) {
           page={list.page}
           pages={list.pages}
           hrefOf={(page) => progressHref(callId, { ...query, page })}
+        />
+      </Section>
+      <Section title="By size">
+        <SizeBoard
+          placesHref={mayEdit ? callPageHref(callId, "sizes") : null}
+          columns={COUNTED_COLUMNS}
+          sizes={countedSizes({ pattern, places, counts: list.counts })}
         />
       </Section>
     </>
@@ -116,16 +117,20 @@ function Filters({ callId, pattern, list, query }: Pick<ProgressViewProps, "call
 /** A row of the table, in words. */
 function listedPerson(
   progress: Progress,
-  { pattern, unit }: Pick<ProgressViewProps, "pattern" | "unit">,
+  { callId, pattern, unit, now }: Pick<ProgressViewProps, "callId" | "pattern" | "unit" | "now">,
 ): ListedPerson {
   const { row, state, needs } = progress;
+  const words = (need: Need) => needWords(need, progress, unit);
   return {
     id: row.testerId,
     name: row.name ?? row.code,
     note: row.note,
     size: pattern.sizes.find(({ id }) => id === row.size)?.label ?? row.size,
-    state: STATE_WORDS[state],
-    since: sinceWords(progress),
-    needs: needs.map((need) => needWords(need, progress, unit)),
+    stage: STATE_WORDS[state],
+    heard: heardWords(progress),
+    due: nextDueWords(progress, now),
+    needs: needs.filter((need) => need !== "off gauge").map(words),
+    remarks: needs.filter((need) => need === "off gauge").map(words),
+    action: actionOf(progress, callId),
   };
 }

@@ -26,11 +26,18 @@ export function SizeBoard({ placesHref, columns, sizes }: SizeBoardProps) {
     <MatrixTable
       label="Testers by size"
       corner="Size"
-      columns={[...columns, "Spots"].map((label) => ({ key: label, label }))}
+      columns={["Spots", ...columns].map((label) => ({ key: label, label }))}
       rows={sizes.map(({ label, counts, standing, wanted }, index) => ({
         key: String(index),
         head: <span className="font-serif text-lg">{label}</span>,
-        cells: [...counts, <PlaceCell key="places" {...{ placesHref, standing, wanted }} />],
+        cells: [
+          <PlaceCell key="places" {...{ placesHref, standing, wanted }} />,
+          ...counts.map((count, column) => (
+            <span key={column} className={count === 0 ? "text-soft" : "font-semibold"}>
+              {count}
+            </span>
+          )),
+        ],
       }))}
     />
   );
@@ -42,13 +49,15 @@ function PlaceCell({
   wanted,
 }: Pick<CountedSize, "standing" | "wanted"> & Pick<SizeBoardProps, "placesHref">) {
   return (
-    <>
-      {standing} of {wanted}
+    <span className="flex justify-end gap-x-4 whitespace-nowrap">
       {standing < wanted && placesHref !== null ? (
-        <Link href={placesHref} prefetch={false} className="text-link block min-h-6 whitespace-nowrap">
+        <Link href={placesHref} prefetch={false} className="text-link inline-block min-h-6">
           Find a tester
         </Link>
       ) : null}
-    </>
+      <span>
+        {standing} of {wanted}
+      </span>
+    </span>
   );
 }

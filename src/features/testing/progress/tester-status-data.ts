@@ -69,7 +69,8 @@ function progressState(row: ProgressRow, pattern: PatternDocument, now: Date): P
   return row.draft?.hasSwatch ? "swatch in" : "accepted";
 }
 
-function isAtWork(state: ProgressState): boolean {
+/** They have accepted, and part of their report is still to come. */
+export function isAtWork(state: ProgressState): boolean {
   return state === "accepted" || state === "swatch in" || state === "making" || state === "reported in part";
 }
 
@@ -78,9 +79,15 @@ function isWhole({ measurementIds }: NonNullable<ProgressRow["report"]>, { measu
   return measurements.every(({ id }) => measurementIds.includes(id));
 }
 
-function silentFor({ acceptedAt, milestone, draft, report }: ProgressRow, now: Date): number {
+/** When they last accepted, typed, sent or told something; null if they never did. */
+export function lastHeard({ acceptedAt, milestone, draft, report }: ProgressRow): Date | null {
   const heard = [acceptedAt, milestone?.at, draft?.updatedAt, report?.sentAt].map((at) => at?.getTime() ?? 0);
-  return Math.max(0, Math.floor((now.getTime() - Math.max(...heard)) / DAY_MS));
+  const last = Math.max(...heard);
+  return last === 0 ? null : new Date(last);
+}
+
+function silentFor(row: ProgressRow, now: Date): number {
+  return Math.max(0, Math.floor((now.getTime() - (lastHeard(row)?.getTime() ?? 0)) / DAY_MS));
 }
 
 function needsOf({ row, state, silentDays, offGauge }: Omit<Progress, "needs">, now: Date): Need[] {

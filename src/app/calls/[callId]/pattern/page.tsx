@@ -4,6 +4,7 @@ import type { ReactNode } from "react";
 import { CALL_PAGES } from "@/features/calls/call-pages";
 import { CallPage } from "@/features/calls/components/call-page";
 import { loadCall, type LoadedCall } from "@/features/calls/loaders";
+import { WrittenInstructions } from "@/features/patterns/components/written-instructions";
 import { Day } from "@/ui/day";
 import { Section } from "@/ui/section";
 
@@ -27,7 +28,7 @@ export default async function CallPatternPage({ params }: PageProps<"/calls/[cal
       <div className="grid items-start gap-x-12 lg:grid-cols-[2fr_1fr]">
         <Section title="Text">
           {instructions ? (
-            <div className="max-w-3xl whitespace-pre-wrap wrap-anywhere">{instructions}</div>
+            <WrittenInstructions text={instructions} />
           ) : (
             <p className="text-soft">This pattern has no written instructions yet.</p>
           )}

@@ -17,11 +17,9 @@ export default async function ProgressPage({ params, searchParams }: PageProps<"
   const loaded = await loadCall(callId);
   const { access, revision, viewer, mayEdit, call } = loaded;
   const pattern = revision.document;
+  const now = new Date();
   const query = progressQuerySchema.parse(await searchParams);
-  const [list, places] = await Promise.all([
-    progressList(access, { pattern, query, now: new Date() }),
-    callPlaces(access),
-  ]);
+  const [list, places] = await Promise.all([progressList(access, { pattern, query, now }), callPlaces(access)]);
   const isOpen = call.status === "open";
   const add = (
     <ButtonLink href={`/calls/${callId}/progress/add`} look="quiet">
@@ -29,13 +27,8 @@ export default async function ProgressPage({ params, searchParams }: PageProps<"
     </ButtonLink>
   );
   return (
-    <CallPage
-      loaded={loaded}
-      page="progress"
-
-      actions={mayEdit && isOpen && list.counts.length > 0 ? add : null}
-    >
-      <ProgressView {...{ callId, pattern, places, list, query }} unit={viewer.unit} mayEdit={mayEdit && isOpen} />
+    <CallPage loaded={loaded} page="progress" actions={mayEdit && isOpen && list.counts.length > 0 ? add : null}>
+      <ProgressView {...{ callId, pattern, places, list, query, now }} unit={viewer.unit} mayEdit={mayEdit && isOpen} />
       {mayEdit ? (
         <Section title={isOpen ? "When everything is in" : "Closed"}>
           <CallClosing callId={callId} isOpen={isOpen} />

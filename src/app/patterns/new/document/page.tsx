@@ -16,7 +16,7 @@ export default async function ImportFilePage() {
       width="narrow"
       above={
         <Link href="/patterns" className="text-link">
-          Patterns
+          Your patterns
         </Link>
       }
       intro="A file exported from Sizewright with “Export file”: a pattern, or a test with its pattern, testers and reports."

@@ -16,7 +16,11 @@ export default async function TesterPasswordPage({ params }: PageProps<"/testing
     <Page
       title="Set a password"
       above={<BackToTest tester={tester} />}
-      intro="With a password you can sign in to this test from any device. Your invitation link then asks you to sign in, also in browsers that used it before."
+      intro={
+        hasAccount
+          ? null
+          : "With a password you can sign in to this test from any device. Your invitation link then asks you to sign in, also in browsers that used it before."
+      }
       width="narrow"
     >
       {hasAccount ? (

@@ -15,7 +15,10 @@ export function Neighbours({ callId, query, neighbours: { previous, next } }: Ne
   const to = (id: string) => listAddress(callId, query, id);
   return (
     <nav aria-label="Other applications" className="mb-6 flex flex-wrap items-center gap-3">
-      <Link href={listAddress(callId, query)} className="mr-3 inline-flex min-h-11 items-center text-link">
+      <Link
+        href={listAddress(callId, query)}
+        className="mr-3 inline-flex min-h-11 items-center text-link max-sm:basis-full"
+      >
         All applications
       </Link>
       {previous ? (

@@ -88,7 +88,7 @@ function FitTable({ application, shown }: OneApplicationProps) {
                 {fit.label}
               </th>
               <td>{differenceWords(fit, shown)}</td>
-              <td>{fit.isWithinReach ? "✓ yes" : "no"}</td>
+              <td className="whitespace-nowrap">{fit.isWithinReach ? "✓ yes" : "no"}</td>
               <td>{fit.isAccepted ? "✓ yes" : "no"}</td>
             </tr>
           ))}
@@ -116,7 +116,7 @@ function Answers({ application }: Pick<OneApplicationProps, "application">) {
       <Fact label="Testing experience">{EXPERIENCE_WORDS[document.experience]}</Fact>
       <Fact label="Social media">{document.handle}</Fact>
       <Fact label="What they have made">{document.pastWork}</Fact>
-      <Fact label="Time zone">{document.timeZone ?? ""}</Fact>
+      <Fact label="Time zone">{document.timeZone ?? "not given"}</Fact>
       <Fact label="Agreed to">
         The agreement, version {agreementVersion}, on <Day at={createdAt} />
       </Fact>

@@ -31,7 +31,7 @@ export function StoredList({ application }: { readonly application: OwnApplicati
       <Fact label="Testing experience">{EXPERIENCE_WORDS[document.experience]}</Fact>
       <Fact label="Social media">{document.handle}</Fact>
       <Fact label="What you have made">{document.pastWork}</Fact>
-      <Fact label="Time zone">{document.timeZone ?? ""}</Fact>
+      <Fact label="Time zone">{document.timeZone ?? "not given"}</Fact>
       <Fact label="18 or over">Yes</Fact>
     </Facts>
   );

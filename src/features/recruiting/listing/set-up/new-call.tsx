@@ -7,8 +7,16 @@ import { useBrowserZone } from "@/ui/use-browser-zone";
 import { addListing, openNewCall } from "./listing-actions";
 
 /** Creates a call for a pattern. @param formKey identifies this form, so that sending it twice creates one call. */
-export function NewCall({ patternId, formKey }: { readonly patternId: string; readonly formKey: string }) {
-  return <CreateForm action={openNewCall} sends={{ patternId, formKey }} button="New test" look="quiet" />;
+export function NewCall({
+  patternId,
+  formKey,
+  look = "quiet",
+}: {
+  readonly patternId: string;
+  readonly formKey: string;
+  readonly look?: ButtonLook;
+}) {
+  return <CreateForm action={openNewCall} sends={{ patternId, formKey }} button="New test" look={look} />;
 }
 
 /** Creates a listing for a call that has none. */

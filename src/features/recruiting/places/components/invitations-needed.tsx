@@ -8,14 +8,14 @@ export function InvitationsNeeded({ sizes, loss }: { readonly sizes: readonly St
   const leasts = [...new Set(asked.map(({ least }) => least))].toSorted((one, other) => one - other);
   if (leasts.length === 0) return null;
   return (
-    <Sheet className="text-sm">
-      <h2 className="mb-2 text-lg">How many people to invite</h2>
+    <Sheet>
+      <h2 className="mb-2 text-xl">How many people to invite</h2>
       <ul className="mb-2 grid gap-1">
         {leasts.map((least) => (
           <Needed key={least} {...{ least, loss }} sizes={asked.filter((size) => size.least === least)} />
         ))}
       </ul>
-      <p className="text-soft">{lossWords(loss)}</p>
+      <p className="text-sm text-soft">{lossWords(loss)}</p>
     </Sheet>
   );
 }

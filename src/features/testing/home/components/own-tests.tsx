@@ -1,4 +1,6 @@
+import type { ReactNode } from "react";
 import Link from "next/link";
+import type { PatternDocument } from "@/engine/pattern";
 import { EmptyState } from "@/ui/empty-state";
 import { dueWords } from "../due-copy";
 import type { OwnTest } from "../own-tests-data";
@@ -15,10 +17,12 @@ const STATES: Readonly<Record<OwnTest["state"], string>> = {
 interface OwnTestsProps {
   readonly tests: readonly OwnTest[];
   readonly now: Date;
+  /** Draws a test's garment. */
+  readonly drawingOf: (pattern: PatternDocument) => ReactNode;
 }
 
 /** A person's tests and applications, each with its state. */
-export function OwnTests({ tests, now }: OwnTestsProps) {
+export function OwnTests({ tests, now, drawingOf }: OwnTestsProps) {
   if (tests.length === 0)
     return (
       <EmptyState title="No tests yet">
@@ -33,25 +37,28 @@ export function OwnTests({ tests, now }: OwnTestsProps) {
       {tests.map((test) => (
         <li
           key={test.key}
-          className="relative rounded-sheet border border-line bg-sheet px-5 py-4 shadow-sheet hover:border-line-strong"
+          className="relative flex flex-col-reverse gap-x-6 gap-y-3 rounded-sheet border border-line bg-sheet px-5 py-4 shadow-sheet hover:border-line-strong sm:flex-row sm:justify-between"
         >
-          <h2 className="text-xl wrap-anywhere">
-            <Link href={test.href} prefetch={false} className="after:absolute after:inset-0">
-              <bdi>{test.patternName}</bdi>
-              {test.sizeLabel === null ? null : (
-                <>
-                  , size <bdi>{test.sizeLabel}</bdi>
-                </>
-              )}
-            </Link>
-          </h2>
-          <p className="text-sm text-soft wrap-anywhere">
-            <bdi>{test.callTitle}</bdi>, for <bdi>{test.designerName}</bdi>
-          </p>
-          <p className="mt-1.5 numbers">
-            <span className="font-semibold">{STATES[test.state]}</span>
-            {test.isClosed ? "; the test is closed" : dueIn(test, now)}
-          </p>
+          <div className="min-w-0">
+            <h2 className="text-xl wrap-anywhere">
+              <Link href={test.href} prefetch={false} className="after:absolute after:inset-0">
+                <bdi>{test.patternName}</bdi>
+                {test.sizeLabel === null ? null : (
+                  <>
+                    , size <bdi>{test.sizeLabel}</bdi>
+                  </>
+                )}
+              </Link>
+            </h2>
+            <p className="text-sm text-soft wrap-anywhere">
+              <bdi>{test.callTitle}</bdi>, for <bdi>{test.designerName}</bdi>
+            </p>
+            <p className="mt-1.5 numbers">
+              <span className="font-semibold">{STATES[test.state]}</span>
+              {test.isClosed ? "; the test is closed" : dueIn(test, now)}
+            </p>
+          </div>
+          {test.pattern === null ? null : <div className="shrink-0">{drawingOf(test.pattern)}</div>}
         </li>
       ))}
     </ul>
