@@ -193,6 +193,10 @@ export const ACTIONS: Readonly<Record<string, ActionRow>> = {
     answers: EDITS,
   },
   ...TESTER_ACTIONS,
+  "testing/report/send/send-actions.ts sendSwatchForm": {
+    sends: ({ testerId }) => ({ form: { testerId, version: "1", plan: "start", key: randomUUID() } }),
+    answers: everyone<ActionAnswer>("not-found"),
+  },
   "testing/report/send/send-actions.ts sendReportForm": {
     sends: ({ testerId }) => ({ form: { testerId, version: "1" } }),
     answers: everyone<ActionAnswer>("not-found"),

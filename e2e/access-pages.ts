@@ -149,6 +149,10 @@ export const PAGES: Readonly<Record<string, PageRow>> = {
     path: ({ ownTesterId }) => `/testing/${ownTesterId}/counts`,
     answers: TESTS,
   },
+  "/testing/[testerId]/swatch/send": {
+    path: ({ ownTesterId }) => `/testing/${ownTesterId}/swatch/send`,
+    answers: TESTS,
+  },
   "/testing/[testerId]/fit": {
     path: ({ ownTesterId }) => `/testing/${ownTesterId}/fit`,
     answers: TESTS,

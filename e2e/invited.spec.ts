@@ -3,6 +3,7 @@ import { patternDocument } from "../test/factories/pattern";
 import { expectNoSidewaysScroll } from "./import-call";
 import { query } from "./designer";
 import { expect, test } from "./fixtures";
+import { openStep } from "./tester-steps";
 import type { Page } from "@playwright/test";
 
 // The page for what is not there is one that the browser tells of.
@@ -98,5 +99,45 @@ test("a tester who set a password is told by their old link to sign in, and gets
   await tester.goto(newLink);
   await tester.getByRole("button", { name: "Open your test" }).click();
   await tester.waitForURL(home);
+  await context.close();
+});
+
+test("a swatch is sent before the garment is made, and its designer sees what it would do and what comes next", async ({
+  page,
+  designer,
+  browser,
+}) => {
+  const { callId, link } = await inviteByHand(page, designer, "Nuno Invented");
+  const context = await browser.newContext({
+    baseURL: process.env.NEXTAUTH_URL,
+    viewport: { width: 360, height: 740 },
+  });
+  const tester = await context.newPage();
+  await tester.goto(link);
+  await tester.getByRole("button", { name: "Accept" }).click();
+  await openStep(tester, "Swatch");
+  await tester.getByLabel("Stitches", { exact: true }).fill("16");
+  await tester.getByLabel("Rows or rounds").fill("25");
+  await tester.getByLabel("Hook").fill("4");
+  await tester.getByLabel("Hook").blur();
+  await expect(tester.getByText(/^At this gauge/)).toBeVisible();
+  await openStep(tester, "Your counts");
+  await openStep(tester, "Swatch");
+  await tester.getByRole("link", { name: "Send my swatch" }).click();
+  await expect(tester.getByText(/^At this gauge/)).toBeVisible();
+  await tester.getByLabel("I wait for an answer before I start").check();
+  await tester.getByRole("button", { name: "Send my swatch" }).click();
+  await expect(tester.getByText("Your swatch is sent. Thank you.")).toBeVisible();
+  await expectNoSidewaysScroll(tester);
+
+  await page.goto(`/calls/${callId}/progress`);
+  const row = page.getByRole("row", { name: /Nuno/ });
+  await expect(row).toContainText("swatch sent");
+  await expect(row).toContainText("waiting for your answer");
+  await page.getByRole("link", { name: /Nuno/ }).click();
+  await expect(page.getByRole("heading", { name: "Their report" })).toBeVisible();
+  await expect(page.getByText(/^At this gauge/)).toBeVisible();
+  await expect(page.getByText("16 stitches over", { exact: false })).toBeVisible();
+  await expectNoSidewaysScroll(page);
   await context.close();
 });

@@ -12,7 +12,7 @@ export function invitationSql(now: Date): Prisma.Sql {
     ELSE 'invited' END`;
 }
 
-/** A query of how many testers of `call` are invited, have answered and have reported. */
+/** A query of how many testers of `call` are invited, have answered and have reported more than a swatch. */
 export function testerCountsSql(now: Date): Prisma.Sql {
   return Prisma.sql`
     SELECT
@@ -23,7 +23,7 @@ export function testerCountsSql(now: Date): Prisma.Sql {
       count(*) FILTER (WHERE has_reported)::int AS reported
     FROM (
       SELECT invited_at IS NOT NULL OR accepted_at IS NOT NULL AS was_invited, ${invitationSql(now)} AS invitation,
-        EXISTS (SELECT FROM report WHERE report.tester_id = tester.id) AS has_reported
+        coalesce(answered_measurements <> '[]', false) AS has_reported
       FROM tester
       WHERE tester.call_id = call.id
     ) AS states`;

@@ -6,7 +6,7 @@ export interface NextThing {
   readonly title: string;
   readonly message: string;
   /** The page where it is done; null if there is nothing to do. */
-  readonly page: StepPage | null;
+  readonly page: StepPage | "swatch/send" | null;
   readonly button: string;
   /** The deadline. */
   readonly by: Date | null;
@@ -26,10 +26,24 @@ export function nextThing({ tester, steps, inHand }: Pick<LoadedTester, "tester"
   const isSent = inHand.sent !== null;
   if (next === undefined || (isSent && next.state === "empty"))
     return sending(steps, { isSent, by: tester.dates?.reportBy.at ?? null });
+  if (!isSent && isSwatchAlone(steps)) return { ...SEND_SWATCH, by: tester.dates?.swatchBy.at ?? null };
   return {
     ...thing(next),
     by: (next.page === "swatch" ? tester.dates?.swatchBy.at : tester.dates?.reportBy.at) ?? null,
   };
+}
+
+const SEND_SWATCH = {
+  title: "Send your swatch",
+  message: "The designer sees what your gauge would do to your size before you make the garment.",
+  page: "swatch/send",
+  button: "Review your swatch",
+} as const;
+
+/** The swatch is complete, and nothing else is begun. */
+function isSwatchAlone(steps: readonly TesterStep[]): boolean {
+  const filled = steps.filter(({ page, state }) => state !== null && page !== "report" && state !== "empty");
+  return filled.length === 1 && filled[0]?.page === "swatch" && filled[0].state === "complete";
 }
 
 function sending(steps: readonly TesterStep[], { isSent, by }: { isSent: boolean; by: Date | null }): NextThing {

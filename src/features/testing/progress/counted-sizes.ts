@@ -6,7 +6,7 @@ import type { CountedSize } from "./size-board";
 const COLUMNS: readonly { label: string; states: readonly ProgressState[] }[] = [
   { label: "Invited", states: ["invited"] },
   { label: "Accepted", states: ["accepted"] },
-  { label: "Swatch done", states: ["swatch in"] },
+  { label: "Swatch", states: ["swatch in", "swatch sent"] },
   { label: "Making", states: ["making"] },
   { label: "Reported", states: ["reported in part", "reported"] },
   { label: "Left", states: ["stopped", "declined", "withdrawn", "lapsed"] },

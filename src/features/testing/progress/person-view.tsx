@@ -4,7 +4,9 @@ import { EmptyState } from "@/ui/empty-state";
 import { OneButtonForm } from "@/ui/one-button-form";
 import { Section } from "@/ui/section";
 import type { Milestone } from "../home/data";
-import { dayIn } from "../home/due-copy";
+import { dayIn, dueWords } from "../home/due-copy";
+import { ReceivedReportSection } from "./received-report-section";
+import type { ReceivedReport } from "./sent-report-data";
 import { giveNewWayIn, makeNewLink, withdrawInvitation } from "./progress-actions";
 import type { Progress } from "./tester-status-data";
 import { PROGRESS_STATUS_LABELS } from "../home/components/progress-status-labels";
@@ -16,20 +18,22 @@ interface PersonViewProps {
   readonly callId: string;
   readonly progress: Progress;
   readonly milestones: readonly Milestone[];
+  readonly received: ReceivedReport | null;
   /** The tester's link, for those who may invite; null if there is none. */
   readonly link: string | null;
   readonly unit: "cm" | "in";
   readonly mayEdit: boolean;
+  readonly now: Date;
 }
 
 /** One tester as the designer sees them: progress, updates, notes and the link. */
-export function PersonView({ callId, progress, milestones, link, unit, mayEdit }: PersonViewProps) {
+export function PersonView({ callId, progress, milestones, received, link, unit, mayEdit, now }: PersonViewProps) {
   const { row, state, needs } = progress;
   return (
     <>
       <Section title="Progress">
         <p className="text-lg">
-          {STATE_WORDS[state]} <span className="text-soft numbers">{sinceWords(progress)}</span>
+          {STATE_WORDS[state]} <span className="text-soft numbers">{sinceWords(progress, now)}</span>
         </p>
         <ul className="mt-2">
           {needs.map((need) => (
@@ -42,6 +46,7 @@ export function PersonView({ callId, progress, milestones, link, unit, mayEdit }
           ))}
         </ul>
       </Section>
+      <ReceivedReportSection received={received} timeZone={progress.timeZone} />
       <Section title="Updates">
         {milestones.length === 0 ? (
           <EmptyState title="No updates yet">
@@ -51,7 +56,8 @@ export function PersonView({ callId, progress, milestones, link, unit, mayEdit }
           <ol className="grid gap-1.5">
             {milestones.map(({ status, note, at }) => (
               <li key={at.toISOString()} className="wrap-anywhere">
-                <span className="text-soft numbers">{dayIn(at, "UTC")}</span>: {PROGRESS_STATUS_LABELS[status]}
+                <span className="text-soft numbers">{dayIn(at, progress.timeZone)}</span>:{" "}
+                {PROGRESS_STATUS_LABELS[status]}
                 {note ? (
                   <>
                     , “<bdi>{note}</bdi>”
@@ -67,17 +73,24 @@ export function PersonView({ callId, progress, milestones, link, unit, mayEdit }
           <NoteForm callId={callId} testerId={row.testerId} note={row.note} />
         </Section>
       ) : null}
-      {mayEdit && link !== null ? <LinkSection {...{ callId, progress, link }} /> : null}
+      {mayEdit && link !== null ? <LinkSection {...{ callId, progress, link, now }} /> : null}
     </>
   );
 }
 
-function LinkSection({ callId, progress, link }: { callId: string; progress: Progress; link: string }) {
+interface LinkSectionProps {
+  readonly callId: string;
+  readonly progress: Progress;
+  readonly link: string;
+  readonly now: Date;
+}
+
+function LinkSection({ callId, progress, link, now }: LinkSectionProps) {
   const { row, state } = progress;
   const sends = { callId, testerId: row.testerId };
   const isAnswered = row.acceptedAt !== null;
   return (
-    <Section title={isAnswered ? "Their link" : "Their invitation"} intro={linkIntro(progress)}>
+    <Section title={isAnswered ? "Their link" : "Their invitation"} intro={linkIntro(progress, now)}>
       <CopyField id="tester-link" label="Link" text={link} button="Copy link" />
       <div className="mt-4 grid gap-4">
         {isAnswered ? null : <ExtendForm {...sends} state={state} />}
@@ -127,10 +140,10 @@ function NewWayIn({ sends }: LinkChange) {
   );
 }
 
-function linkIntro({ row, state }: Progress): string {
+function linkIntro({ row, timeZone, state }: Progress, now: Date): string {
   if (row.hasAccount) return "They have an account: this link asks them to sign in, and then opens their test.";
   if (row.acceptedAt !== null) return "Anyone who has this link can open their pages until they set a password.";
   if (state === "invited" && row.expiresAt !== null)
-    return `They can answer until ${dayIn(row.expiresAt, "UTC")}. Send them the link yourself; Sizewright sends no e-mail.`;
+    return `They can answer until ${dueWords(row.expiresAt, { zone: timeZone, now }).day}. Send them the link yourself; Sizewright sends no e-mail.`;
   return "It can no longer be answered unless you invite them again.";
 }

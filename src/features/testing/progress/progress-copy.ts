@@ -7,7 +7,8 @@ import { isAtWork, lastHeard, type Progress, type ProgressState } from "./tester
 export const STATE_WORDS: Readonly<Record<ProgressState, string>> = {
   invited: "invited, no answer yet",
   accepted: "accepted",
-  "swatch in": "swatch done",
+  "swatch in": "swatch made",
+  "swatch sent": "swatch sent",
   making: "making",
   "reported in part": "partly reported",
   reported: "reported",
@@ -50,15 +51,15 @@ export function needWords(need: Need, progress: Progress, unit: "cm" | "in"): st
 }
 
 /** The day of the last sign of a tester. */
-export function heardWords({ row }: Progress): string {
+export function heardWords({ row, timeZone }: Progress): string {
   const at = row.stoppedAt ?? row.declinedAt ?? lastHeard(row);
-  return at === null ? "" : dayIn(at, "UTC");
+  return at === null ? "" : dayIn(at, timeZone);
 }
 
 /** When the next thing is due from a tester: their answer, or their report. */
-export function nextDueWords({ row, state }: Progress, now: Date): string {
+export function nextDueWords({ row, timeZone, state }: Progress, now: Date): string {
   const at = state === "invited" ? row.expiresAt : isAtWork(state) ? (row.dates?.reportBy.at ?? null) : null;
-  return at === null ? "" : dueWords(at, { zone: row.timeZone, now }).from;
+  return at === null ? "" : dueWords(at, { zone: timeZone, now }).from;
 }
 
 /** What the designer can do about a tester, and the page for it; null where there is nothing to do. */
@@ -85,12 +86,13 @@ interface Action {
 }
 
 /** The date that belongs to the tester's state. */
-export function sinceWords({ row, state }: Progress): string {
+export function sinceWords({ row, timeZone, state }: Progress, now: Date): string {
   const at = {
     invited: row.expiresAt,
     lapsed: row.expiresAt,
     accepted: row.acceptedAt,
     "swatch in": row.draft?.updatedAt ?? null,
+    "swatch sent": row.report?.sentAt ?? null,
     making: row.draft?.updatedAt ?? null,
     "reported in part": row.report?.sentAt ?? null,
     reported: row.report?.sentAt ?? null,
@@ -99,5 +101,6 @@ export function sinceWords({ row, state }: Progress): string {
     withdrawn: row.withdrawnAt,
   }[state];
   if (at === null) return "";
-  return state === "invited" ? `(can answer until ${dayIn(at, "UTC")})` : dayIn(at, "UTC");
+  if (state === "invited") return `(can answer until ${dueWords(at, { zone: timeZone, now }).day})`;
+  return state === "lapsed" ? dueWords(at, { zone: timeZone, now }).day : dayIn(at, timeZone);
 }

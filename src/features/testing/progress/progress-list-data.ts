@@ -40,7 +40,7 @@ export async function progressList(access: CallAccess, { pattern, query, now }: 
   const rows = await progressRows(access, { testerIds: ids, time });
   return {
     ...pageOfList(query.page, chosen),
-    ...{ counts, needs, people: rows.map((row) => progressOf(row, pattern, now)) },
+    ...{ counts, needs, people: rows.map((row) => progressOf(row, { pattern, timeZone: time.timeZone, now })) },
   };
 }
 

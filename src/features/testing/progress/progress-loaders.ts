@@ -7,12 +7,15 @@ import { foundOr404 } from "@/server/found-or-404";
 import { z } from "zod";
 import { invitationLink } from "@/features/recruiting/invitations/access";
 import type { Milestone } from "../home/data";
+import { readReceivedReport, type ReceivedReport } from "./sent-report-data";
 import { milestonesOf, progressRows, readCallTime } from "./progress-data";
 import { progressOf, type Progress } from "./tester-status-data";
 
 export interface LoadedPerson {
   readonly progress: Progress;
   readonly milestones: readonly Milestone[];
+  /** Null if nothing was sent. */
+  readonly received: ReceivedReport | null;
   /** The tester's link; null if never invited, or if they deleted their data. */
   readonly link: string | null;
 }
@@ -31,17 +34,19 @@ async function person(
 ): Promise<LoadedPerson> {
   if (!z.uuid().safeParse(testerId).success) throw new AppError("not-found");
   const time = await readCallTime(access);
-  const [[row], milestones] = await Promise.all([
+  const [[row], milestones, received] = await Promise.all([
     progressRows(access, { testerIds: [testerId], time }),
     milestonesOf(access, testerId),
+    readReceivedReport(access, testerId),
   ]);
   if (row === undefined) throw new AppError("not-found");
-  const progress = progressOf(row, pattern, now);
+  const progress = progressOf(row, { pattern, timeZone: time.timeZone, now });
   const { invitedAt, name, linkVersion } = progress.row;
   const link = `/invited/${invitationLink({ testerId, linkVersion })}`;
   return {
     progress,
     milestones,
+    received,
     link: invitedAt === null || name === null ? null : new URL(link, environment().NEXTAUTH_URL).href,
   };
 }

@@ -16,6 +16,7 @@ export const PROGRESS_STATES = [
   "invited",
   "accepted",
   "swatch in",
+  "swatch sent",
   "making",
   "reported in part",
   "reported",
@@ -35,6 +36,8 @@ interface GaugeEffect {
 
 export interface Progress {
   readonly row: ProgressRow;
+  /** The call's: a designer reads all its days in it. */
+  readonly timeZone: string;
   readonly state: ProgressState;
   readonly needs: readonly Need[];
   /** Days since the last sign of activity; null if the tester is not at work. */
@@ -46,12 +49,17 @@ export interface Progress {
 const SILENT_DAYS = 10;
 const DAY_MS = 24 * 60 * 60 * 1_000;
 
+interface ReadingProgress extends Pick<Progress, "timeZone"> {
+  readonly pattern: PatternDocument;
+  readonly now: Date;
+}
+
 /** A tester's state, and what of it needs attention. */
-export function progressOf(row: ProgressRow, pattern: PatternDocument, now: Date): Progress {
+export function progressOf(row: ProgressRow, { pattern, timeZone, now }: ReadingProgress): Progress {
   const state = progressState(row, pattern, now);
   const silentDays = isAtWork(state) ? silentFor(row, now) : null;
   const offGauge = gaugeEffect(row, pattern);
-  return { row, state, silentDays, offGauge, needs: needsOf({ row, state, silentDays, offGauge }, now) };
+  return { row, timeZone, state, silentDays, offGauge, needs: needsOf({ row, state, silentDays, offGauge }, now) };
 }
 
 /** As computed with the newest report; null if nothing exceeds its tolerance, or it is not known yet. */
@@ -63,15 +71,22 @@ function gaugeEffect({ offGauge }: ProgressRow, { measurements }: PatternDocumen
 function progressState(row: ProgressRow, pattern: PatternDocument, now: Date): ProgressState {
   const invitation = invitationState({ ...row, invitationExpiresAt: row.expiresAt }, now);
   if (invitation === "stopped" || invitation === "withdrawn" || invitation === "declined") return invitation;
-  if (row.report !== null) return isWhole(row.report, pattern) ? "reported" : "reported in part";
-  if (invitation !== "accepted") return invitation;
+  if (row.report !== null && isWhole(row.report, pattern)) return "reported";
+  if (row.report !== null && row.report.measurementIds.length > 0) return "reported in part";
+  if (row.report === null && invitation !== "accepted") return invitation;
   if (row.draft?.hasMore) return "making";
+  if (row.report !== null) return "swatch sent";
   return row.draft?.hasSwatch ? "swatch in" : "accepted";
+}
+
+/** Their gauge can still be changed: they have not begun their garment, as far as is known. */
+function isBeforeMaking(state: ProgressState): boolean {
+  return state === "accepted" || state === "swatch in" || state === "swatch sent";
 }
 
 /** They have accepted, and part of their report is still to come. */
 export function isAtWork(state: ProgressState): boolean {
-  return state === "accepted" || state === "swatch in" || state === "making" || state === "reported in part";
+  return isBeforeMaking(state) || state === "making" || state === "reported in part";
 }
 
 /** Every measurement is read, or changed on purpose. */
@@ -90,7 +105,7 @@ function silentFor(row: ProgressRow, now: Date): number {
   return Math.max(0, Math.floor((now.getTime() - (lastHeard(row)?.getTime() ?? 0)) / DAY_MS));
 }
 
-function needsOf({ row, state, silentDays, offGauge }: Omit<Progress, "needs">, now: Date): Need[] {
+function needsOf({ row, state, silentDays, offGauge }: Omit<Progress, "needs" | "timeZone">, now: Date): Need[] {
   const atWork = isAtWork(state);
   const has = (status: string) => atWork && row.milestone?.status === status;
   const holds: Readonly<Record<Need, boolean>> = {
@@ -98,7 +113,7 @@ function needsOf({ row, state, silentDays, offGauge }: Omit<Progress, "needs">, 
     stopped: state === "stopped" && row.report === null,
     late: atWork && isLate(row, state, now),
     lapsed: state === "lapsed",
-    "off gauge": offGauge !== null && state !== "stopped",
+    "off gauge": offGauge !== null && isBeforeMaking(state),
     silent: silentDays !== null && silentDays >= SILENT_DAYS,
     behind: has("behind"),
   };
@@ -151,7 +166,7 @@ export function statusSql(asked: StatusAsked): Prisma.Sql {
         AND (report_by <= ${now} OR (state = 'accepted' AND swatch_by <= ${now}))`,
     ),
     bit("lapsed", Prisma.sql`state = 'lapsed'`),
-    bit("off gauge", Prisma.sql`off_gauge AND state <> 'stopped'`),
+    bit("off gauge", Prisma.sql`off_gauge AND state IN ('accepted', 'swatch in', 'swatch sent')`),
     bit("silent", Prisma.sql`at_work AND heard_at <= ${heardBy}`),
     bit("behind", Prisma.sql`at_work AND status = 'behind'`),
   ];
@@ -160,7 +175,7 @@ export function statusSql(asked: StatusAsked): Prisma.Sql {
     FROM (
       SELECT id, position, size, state, ${Prisma.join(bits, " + ")} AS needs
       FROM (
-        SELECT *, state IN ('accepted', 'swatch in', 'making', 'reported in part') AS at_work
+        SELECT *, state IN ('accepted', 'swatch in', 'swatch sent', 'making', 'reported in part') AS at_work
         FROM (${statesSql(asked)} OFFSET 0) AS states
         OFFSET 0
       ) AS work
@@ -183,7 +198,9 @@ function statesSql({ access, measurements, now, days, ownDays }: StatusAsked): P
         WHEN invitation IN ('stopped', 'withdrawn', 'declined') THEN invitation
         WHEN tester.reported_at IS NOT NULL THEN CASE
           WHEN tester.answered_measurements ?& ${[...measurements]}::text[] THEN 'reported'
-          ELSE 'reported in part' END
+          WHEN tester.answered_measurements <> '[]' THEN 'reported in part'
+          WHEN draft.has_more THEN 'making'
+          ELSE 'swatch sent' END
         WHEN invitation IN ('lapsed', 'invited') THEN invitation
         WHEN draft.has_more THEN 'making'
         WHEN draft.has_swatch THEN 'swatch in'

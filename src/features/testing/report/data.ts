@@ -68,6 +68,20 @@ export async function readDraft(access: TesterAccess, connection: Connection = d
   };
 }
 
+/** The newest version of a tester's report, as `sentReport` reads it. */
+export const NEWEST_REPORT = {
+  orderBy: { version: "desc" as const },
+  take: 1,
+  select: {
+    id: true,
+    version: true,
+    createdAt: true,
+    document: true,
+    typed: true,
+    revision: { select: revisionSelect },
+  },
+};
+
 const IN_HAND = {
   size: true,
   unit: true,
@@ -75,18 +89,7 @@ const IN_HAND = {
   revision: { select: revisionSelect },
   call: { select: { status: true } },
   reportDraft: { select: { typed: true, sent: true, version: true } },
-  reports: {
-    orderBy: { version: "desc" as const },
-    take: 1,
-    select: {
-      id: true,
-      version: true,
-      createdAt: true,
-      document: true,
-      typed: true,
-      revision: { select: revisionSelect },
-    },
-  },
+  reports: NEWEST_REPORT,
 };
 
 interface ReportRow {
@@ -99,7 +102,7 @@ interface ReportRow {
 }
 
 /** @param given the revision that the tester works from, usually the one that the report followed. */
-function sentReport(
+export function sentReport(
   row: ReportRow,
   given: { readonly context: ReportContext; readonly revision: Revision },
 ): SentReport {

@@ -21,7 +21,10 @@ export interface FilledReport {
   readonly ended: ReportInHand["ended"];
 }
 
-export function filledReport(testerId: string, { context, typed, ended }: ReportInHand): FilledReport {
+export function filledReport(
+  testerId: string,
+  { context, typed, ended }: Pick<ReportInHand, "context" | "typed" | "ended">,
+): FilledReport {
   const read = readReport(typed, context);
   return { testerId, context, typed, read, questions: readingQuestions(read, context), ended };
 }

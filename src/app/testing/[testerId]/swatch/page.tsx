@@ -17,7 +17,11 @@ export default async function SwatchPage({ params, searchParams }: PageProps<"/t
       title="Your swatch"
       intro="Enter your swatch, and see at once how big the garment would be and what to change."
     >
-      <SwatchStep report={filledReport(testerId, loaded.inHand)} added={itemKey(add)} />
+      <SwatchStep
+        report={filledReport(testerId, loaded.inHand)}
+        added={itemKey(add)}
+        isSent={loaded.inHand.sent !== null && loaded.inHand.changed.length === 0}
+      />
     </TesterFrame>
   );
 }

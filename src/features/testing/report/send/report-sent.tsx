@@ -43,7 +43,7 @@ export function ReportSent({ tester, report, version, sentOn, now }: ReportSentP
       <details>
         <summary className="text-link inline-flex min-h-11 items-center">What you sent</summary>
         <div className="mt-4">
-          <ReportView report={report} />
+          <ReportView report={report} reader="tester" />
         </div>
       </details>
     </>

@@ -4,8 +4,14 @@ import type { FilledReport } from "../filled-report";
 import { countLines, fitLines, readingLines, swatchLines, yarnLines } from "./report-summary";
 import { SummaryLines } from "./summary-lines";
 
+interface ReportViewProps {
+  readonly report: FilledReport;
+  /** Whether its reader is the tester who made it, or the designer. */
+  readonly reader: "tester" | "designer";
+}
+
 /** A whole report, as typed and as it is read. */
-export function ReportView({ report }: { readonly report: FilledReport }) {
+export function ReportView({ report, reader }: ReportViewProps) {
   const { changed = [], hours } = report.read.report;
   const labelOf = (id: string) => report.context.pattern.measurements.find((each) => each.id === id)?.label ?? id;
   const counts = countLines(report);
@@ -14,7 +20,7 @@ export function ReportView({ report }: { readonly report: FilledReport }) {
       <Part title="Swatches">
         <SummaryLines lines={swatchLines(report)} nothing="No swatch yet." />
       </Part>
-      <Part title="Your counts">
+      <Part title={reader === "tester" ? "Your counts" : "Counts"}>
         <SummaryLines lines={counts} nothing="All as in the pattern." />
         {counts.length === 0 ? null : <p className="mt-2 text-sm text-soft">All others as in the pattern.</p>}
         {changed.length === 0 ? null : (

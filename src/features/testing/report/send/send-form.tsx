@@ -1,10 +1,17 @@
 "use client";
 
-import { startTransition, useActionState, useEffect, useState, useSyncExternalStore, type FormEvent } from "react";
+import {
+  startTransition,
+  useActionState,
+  useEffect,
+  useState,
+  useSyncExternalStore,
+  type FormEvent,
+  type ReactNode,
+} from "react";
 import { Button } from "@/ui/button";
 import { Notice } from "@/ui/notice";
 import { saveReportFields } from "../draft-actions";
-import { sendReportForm } from "./send-actions";
 import type { SendAnswer } from "./send-answer";
 import { AskedFields } from "../autosave/asked-fields";
 import { FieldAutosave, IDLE } from "../autosave/field-autosave";
@@ -14,6 +21,9 @@ interface SendFormProps {
   /** The version of the draft that this page shows. */
   readonly version: number;
   readonly label: string;
+  readonly action: (last: unknown, form: FormData) => Promise<SendAnswer>;
+  /** Further fields. */
+  readonly children?: ReactNode;
 }
 
 const NOT_CONNECTED: SendAnswer = {
@@ -23,7 +33,7 @@ const NOT_CONNECTED: SendAnswer = {
 };
 
 /** Sends the report, after any changes that this device has not saved yet. */
-export function SendForm({ testerId, version, label }: SendFormProps) {
+export function SendForm({ testerId, version, label, action, children }: SendFormProps) {
   const [autosave] = useState(() => new FieldAutosave(testerId, saveReportFields));
   const status = useSyncExternalStore(
     autosave.subscribe,
@@ -31,7 +41,7 @@ export function SendForm({ testerId, version, label }: SendFormProps) {
     () => IDLE,
   );
   useEffect(() => autosave.start(), [autosave]);
-  const [posted, send] = useActionState(sendReportForm, null);
+  const [posted, send] = useActionState<SendAnswer | null, FormData>(action, null);
   const [answered, setAnswered] = useState<SendAnswer | null>(null);
   const [isSending, setSending] = useState(false);
   const submit = (event: FormEvent<HTMLFormElement>) => {
@@ -39,7 +49,7 @@ export function SendForm({ testerId, version, label }: SendFormProps) {
     const form = new FormData(event.currentTarget);
     setSending(true);
     startTransition(async () => {
-      const answer = await sendReportForm(null, form).catch(() => NOT_CONNECTED);
+      const answer = await action(null, form).catch(() => NOT_CONNECTED);
       startTransition(() => {
         setAnswered(answer);
         setSending(false);
@@ -53,6 +63,7 @@ export function SendForm({ testerId, version, label }: SendFormProps) {
       <form action={send} onSubmit={submit}>
         <input type="hidden" name="testerId" value={testerId} />
         <input type="hidden" name="version" value={version} />
+        {children}
         <Button type="submit" disabled={isSending}>
           {isSending ? "Sending …" : label}
         </Button>

@@ -3,6 +3,7 @@ import { fieldWords } from "../field-copy";
 import type { FilledReport } from "../filled-report";
 import { OpenPoints } from "./open-points";
 import { ReportView } from "./report-view";
+import { sendReportForm } from "./send-actions";
 import { SendForm } from "./send-form";
 
 interface SendStepProps {
@@ -19,7 +20,7 @@ export function SendStep({ report, inHand, sentOn }: SendStepProps) {
     <>
       {sent === null ? null : <SentLine report={report} version={sent.version} sentOn={sentOn} changed={changed} />}
       <OpenPoints report={report} />
-      <ReportView report={report} />
+      <ReportView report={report} reader="tester" />
       {report.ended === null ? (
         <div className="border-t border-line-strong pt-6">
           <p className="mb-4 text-soft">
@@ -30,6 +31,7 @@ export function SendStep({ report, inHand, sentOn }: SendStepProps) {
           <SendForm
             testerId={report.testerId}
             version={version}
+            action={sendReportForm}
             label={sent === null ? "Send report" : "Send changes"}
           />
         </div>

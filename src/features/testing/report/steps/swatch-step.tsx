@@ -1,5 +1,6 @@
 import Link from "next/link";
 import { keysOf } from "@/engine/reporting";
+import { ButtonLink } from "@/ui/button";
 import { furtherKey } from "./item-key";
 import { swatchTries } from "./swatch-tries";
 import type { FilledReport } from "../filled-report";
@@ -11,10 +12,12 @@ interface SwatchStepProps {
   readonly report: FilledReport;
   /** Key of a swatch that the address adds. */
   readonly added: string | undefined;
+  /** It was sent, and nothing changed since. */
+  readonly isSent: boolean;
 }
 
 /** The tester's swatches side by side, what each would do to the size, and which of them counts. */
-export function SwatchStep({ report, added }: SwatchStepProps) {
+export function SwatchStep({ report, added, isSent }: SwatchStepProps) {
   const tries = swatchTries(report, added);
   const keys = [...keysOf(report.typed, "swatch"), ...tries.map(({ key }) => key)];
   return (
@@ -36,6 +39,13 @@ export function SwatchStep({ report, added }: SwatchStepProps) {
         </p>
       ) : null}
       <OffGauge tries={tries} />
+      {report.ended === null && tries.some(({ outcome }) => outcome !== null && outcome.outlook !== null) ? (
+        <p className="mt-6">
+          <ButtonLink href={`/testing/${report.testerId}/swatch/send`} look="quiet">
+            {isSent ? "Your swatch is sent" : "Send my swatch"}
+          </ButtonLink>
+        </p>
+      ) : null}
     </StepForm>
   );
 }

@@ -12,7 +12,8 @@ export default async function TesterProgressPage({ params }: PageProps<"/calls/[
   const { callId, testerId } = await params;
   const loaded = await loadCall(callId);
   const { access, revision, viewer, mayEdit } = loaded;
-  const person = await loadPerson(access, { testerId, pattern: revision.document, now: new Date() });
+  const now = new Date();
+  const person = await loadPerson(access, { testerId, pattern: revision.document, now });
   const { row } = person.progress;
   const size = revision.document.sizes.find(({ id }) => id === row.size)?.label ?? row.size;
   const intro = (
@@ -34,7 +35,7 @@ export default async function TesterProgressPage({ params }: PageProps<"/calls/[
   );
   return (
     <CallPage loaded={loaded} page="progress" title={row.name ?? row.code} intro={intro}>
-      <PersonView callId={callId} {...person} unit={viewer.unit} mayEdit={mayEdit} />
+      <PersonView callId={callId} {...person} unit={viewer.unit} mayEdit={mayEdit} now={now} />
     </CallPage>
   );
 }
