@@ -86,7 +86,7 @@ test("a tester who set a password is told by their old link to sign in, and gets
   await context.clearCookies();
   await tester.goto(link);
   await expect(tester.getByRole("main")).toContainText("You set a password for this test");
-  await tester.getByRole("link", { name: "Sign in" }).click();
+  await tester.getByRole("main").getByRole("link", { name: "Sign in" }).click();
   await expect(tester.getByRole("heading", { name: "Sign in" })).toBeVisible();
 
   await page.goto(`/calls/${callId}/progress`);
@@ -119,7 +119,9 @@ test("a swatch is sent before the garment is made, and its designer sees what it
   await tester.getByLabel("Stitches", { exact: true }).fill("16");
   await tester.getByLabel("Rows or rounds").fill("25");
   await tester.getByLabel("Hook").fill("4");
-  await tester.getByLabel("Hook").blur();
+  await tester.getByLabel("Not yet").check();
+  await tester.getByLabel("a swatch").check();
+  await tester.getByLabel("flat, in rows").check();
   await expect(tester.getByText(/^At this gauge/)).toBeVisible();
   await openStep(tester, "Your counts");
   await openStep(tester, "Swatch");
