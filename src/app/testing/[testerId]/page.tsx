@@ -1,14 +1,20 @@
 import { randomUUID } from "node:crypto";
 import type { Metadata } from "next";
+import { SizeChanges } from "@/features/patterns/compare/size-changes";
+import { YarnForTester } from "@/features/results/yarn/yarn-for-tester";
+import { yarnForTester } from "@/features/results/yarn/yarn-for-tester-data";
 import { TesterHome } from "@/features/testing/home/components/tester-home";
 import { loadTester } from "@/features/testing/home/loaders";
+import { loadNews } from "@/features/testing/news/news-loaders";
 import { Page } from "@/ui/page";
 
 export const metadata: Metadata = { title: "Your test" };
 
 export default async function TesterPage({ params }: PageProps<"/testing/[testerId]">) {
   const loaded = await loadTester((await params).testerId);
-  const { size, call, revision, name } = loaded.tester;
+  const { size, call, revision, name, unit } = loaded.tester;
+  const [news, needs] = await Promise.all([loadNews(loaded), yarnForTester(loaded.access, size.id)]);
+  const compared = { before: revision.document, after: news.revision?.document, size: size.id, unit };
   const intro = (
     <>
       Size <bdi className="font-semibold text-ink">{size.label}</bdi>, for <bdi>{call.designerName}</bdi>
@@ -22,7 +28,13 @@ export default async function TesterPage({ params }: PageProps<"/testing/[tester
       intro={intro}
       width="narrow"
     >
-      <TesterHome loaded={loaded} now={new Date()} pageKey={randomUUID()} />
+      <TesterHome
+        {...{ loaded, news }}
+        differences={compared.after ? <SizeChanges {...compared} after={compared.after} /> : null}
+        yarn={needs.length > 0 ? <YarnForTester {...{ needs, unit }} yarns={revision.document.yarns} /> : null}
+        now={new Date()}
+        pageKey={randomUUID()}
+      />
     </Page>
   );
 }

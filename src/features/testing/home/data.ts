@@ -37,6 +37,8 @@ export interface TesterRead {
   readonly revisionNumber: number;
   /** What the listing promises testers; empty if nothing was written. */
   readonly promised: string;
+  /** What the listing says about the yarn; empty if nothing was written. */
+  readonly yarnAsked: string;
   readonly call: {
     readonly callId: string;
     readonly title: string;
@@ -64,7 +66,7 @@ export async function readTester(access: TesterAccess): Promise<TesterRead> {
     hasAccount: accountId !== null,
     milestone: milestone ? { status: milestone.status, note: milestone.note, at: milestone.createdAt } : null,
     revisionNumber: row.revision.number,
-    promised: promisedIn(call.listing),
+    ...writtenIn(call.listing),
     call: {
       callId: call.id,
       title: call.title,
@@ -93,8 +95,10 @@ export function callTime(listing: ListingRow | null | undefined): CallTime {
   return { timeZone, dates: callDates(dates, timeZone) };
 }
 
-function promisedIn(listing: ListingRow | null): string {
-  return listing?.publishedAt == null ? "" : listingSchema.parse(listing.document).gives;
+function writtenIn(listing: ListingRow | null): Pick<TesterRead, "promised" | "yarnAsked"> {
+  if (listing?.publishedAt == null) return { promised: "", yarnAsked: "" };
+  const { gives, yarn } = listingSchema.parse(listing.document);
+  return { promised: gives, yarnAsked: yarn };
 }
 
 /** The zone that a tester's dates are shown in, and the dates: their own if they have some, else the call's. */

@@ -40,8 +40,12 @@ export function reportingScope(access: TesterAccess) {
   return { ...openTesterScope(access), stoppedAt: null };
 }
 
-/** Locks the tester's row, so that two devices of one tester take turns. */
-async function lockOpenTester(transaction: Connection, access: TesterAccess): Promise<void> {
+/**
+ * Locks the tester's row, so that two devices of one tester take turns.
+ *
+ * @throws {AppError} as `whyClosed` gives it.
+ */
+export async function lockOpenTester(transaction: Connection, access: TesterAccess): Promise<void> {
   const { count } = await transaction.tester.updateMany({ where: reportingScope(access), data: { stoppedAt: null } });
   if (count === 0) throw await whyClosed(transaction, access);
 }

@@ -2,6 +2,8 @@ import type { Metadata } from "next";
 import { CALL_PAGES } from "@/features/calls/call-pages";
 import { CallPage } from "@/features/calls/components/call-page";
 import { loadCall } from "@/features/calls/loaders";
+import { publishedCorrections } from "@/features/testing/corrections/correction-data";
+import { CorrectionsSection } from "@/features/testing/corrections/corrections-section";
 import { QuestionsView } from "@/features/testing/questions/components/questions-view";
 import { askedPlaces, troubledPlaces } from "@/features/testing/questions/place-notes-data";
 import { questionsQuerySchema } from "@/features/testing/questions/questions-query";
@@ -13,13 +15,17 @@ export default async function QuestionsPage({ params, searchParams }: PageProps<
   const loaded = await loadCall(callId);
   const query = questionsQuerySchema.parse(await searchParams);
   const pattern = loaded.revision.document;
-  const [asked, troubled] = await Promise.all([
+  const [asked, troubled, corrections] = await Promise.all([
     askedPlaces(loaded.access, pattern, query),
     troubledPlaces(loaded.access, pattern, query),
+    query.at === undefined ? publishedCorrections(loaded.access) : null,
   ]);
   return (
     <CallPage loaded={loaded} page="questions">
       <QuestionsView {...{ asked, troubled, query, pattern, callId }} mayEdit={loaded.mayEdit} />
+      {corrections === null ? null : (
+        <CorrectionsSection {...{ callId, pattern, corrections }} mayEdit={loaded.mayEdit} />
+      )}
     </CallPage>
   );
 }

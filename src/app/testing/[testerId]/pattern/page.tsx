@@ -5,6 +5,8 @@ import { SizeFinished } from "@/features/patterns/in-size/size-finished";
 import { SizeGlance } from "@/features/patterns/in-size/size-glance";
 import { SizeNumbers } from "@/features/patterns/in-size/size-numbers";
 import { GarmentPicture } from "@/features/patterns/drawing/garment-picture";
+import { correctionsFor } from "@/features/testing/corrections/correction-data";
+import { OwnCorrections } from "@/features/testing/news/own-corrections";
 import { NoInstructions } from "@/features/testing/questions/components/no-instructions";
 import { TesterPatternText } from "@/features/testing/questions/components/tester-pattern-text";
 import { TextPartsNav } from "@/features/testing/questions/components/text-parts-nav";
@@ -43,6 +45,7 @@ export default async function TesterPatternPage({ params, searchParams }: PagePr
       intro={`Revision ${number}, the one you work from.`}
     >
       <SizeGlance {...inSize} />
+      <OwnCorrections corrections={await correctionsFor(access, { size: size.id })} tester={tester} />
       <TextPartsNav
         parts={[...(about ? [{ anchor: "instructions", label: "Instructions" }, ...parts] : []), ...NUMBERS]}
       />

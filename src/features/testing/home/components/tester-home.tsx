@@ -1,6 +1,10 @@
 import Link from "next/link";
+import type { ReactNode } from "react";
 import { Notice } from "@/ui/notice";
 import { Section } from "@/ui/section";
+import { NewsList } from "../../news/news-list";
+import type { TesterNews } from "../../news/news-loaders";
+import { RevisionNews } from "../../news/revision-news";
 import { nextThing } from "../next-thing";
 import type { LoadedTester } from "../loaders";
 import { DateList } from "./date-list";
@@ -11,22 +15,39 @@ import { StopPanel } from "./stop-panel";
 
 interface TesterHomeProps {
   readonly loaded: LoadedTester;
+  readonly news: TesterNews;
+  /** What a newer revision changes in their size; null if there is none. */
+  readonly differences: ReactNode;
+  /** How much yarn their size needs; null if it is not known. */
+  readonly yarn: ReactNode;
   readonly now: Date;
   /** Makes each tap on this page count once. */
   readonly pageKey: string;
 }
 
-/** A tester's home page: the next thing to do, all steps, the dates, and how it is going. */
-export function TesterHome({ loaded, now, pageKey }: TesterHomeProps) {
+/** A tester's home page: what is new, the next thing to do, all steps, the dates, and how it is going. */
+export function TesterHome({ loaded, news, differences, yarn, now, pageKey }: TesterHomeProps) {
   const { tester, steps } = loaded;
   const home = `/testing/${tester.testerId}`;
   const isOpen = tester.call.status === "open";
+  const { revision } = news;
   return (
     <>
+      <NewsList {...{ news, loaded, differences }} />
       <NextSheet home={home} next={nextThing(loaded)} zone={tester.timeZone} now={now} />
       <Section title="All steps">
         <StepList home={home} steps={steps} />
       </Section>
+      {yarn === null && tester.yarnAsked === "" ? null : (
+        <Section title="Yarn">
+          {yarn}
+          {tester.yarnAsked === "" ? null : (
+            <p dir="auto" className="mt-2 whitespace-pre-line wrap-anywhere">
+              {tester.yarnAsked}
+            </p>
+          )}
+        </Section>
+      )}
       {tester.dates ? (
         <Section title="Dates" intro={<>Time zone: {tester.timeZone.replaceAll("_", " ")}</>}>
           <DateList dates={tester.dates} zone={tester.timeZone} now={now} />
@@ -47,6 +68,11 @@ export function TesterHome({ loaded, now, pageKey }: TesterHomeProps) {
       ) : tester.stoppedAt === null ? null : (
         <Notice title="This test is closed">Nothing more can be sent. What you sent stays as it is.</Notice>
       )}
+      {revision?.isRead ? (
+        <Section title={`Revision ${revision.number}`}>
+          <RevisionNews {...{ revision, loaded, differences }} />
+        </Section>
+      ) : null}
       <Section title="About you">
         <ul className="grid gap-1">
           {tester.hasAccount ? null : (

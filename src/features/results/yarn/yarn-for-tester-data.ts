@@ -1,0 +1,27 @@
+import "server-only";
+import { testerScope, type TesterAccess } from "@/features/testing/home/access";
+import { database } from "@/server/database";
+import { PAGE_PARTS } from "../schema";
+
+/** What a size needs of a yarn. */
+export interface YarnForSize {
+  /** Id in the pattern. */
+  readonly yarn: string;
+  /** Nine makers in ten need no more. */
+  readonly upperMetres: number;
+}
+
+/** What a tester's size needs of each yarn by the newest analysis of their call; none where it is not known yet. */
+export async function yarnForTester(access: TesterAccess, size: string): Promise<YarnForSize[]> {
+  const row = await database().analysis.findFirst({
+    where: { call: { testers: { some: testerScope(access) } }, status: "done" },
+    orderBy: [{ callVersion: "desc" }, { createdAt: "desc" }],
+    select: { yarn: true },
+  });
+  const found = PAGE_PARTS.yarn.safeParse(row);
+  if (!found.success) return [];
+  return found.data.yarn.flatMap(({ yarn, sizes }) => {
+    const upperMetres = sizes.find((need) => need.size === size)?.upperMetres;
+    return upperMetres == null ? [] : [{ yarn, upperMetres }];
+  });
+}

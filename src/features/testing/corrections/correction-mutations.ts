@@ -1,0 +1,40 @@
+import "server-only";
+import type { Place } from "@/engine/instructions";
+import { callEditScope, type CallAccess } from "@/features/calls/access";
+import { holdCall } from "@/features/calls/mutations";
+import { AppError } from "@/server/errors";
+import { inTransaction } from "@/server/transaction";
+
+interface NewCorrection {
+  readonly text: string;
+  /** The newest revision, and the passage in it; null for none. */
+  readonly revisionId: string;
+  readonly place: Place | null;
+  /** Ids; none stands for all sizes. */
+  readonly sizes: readonly string[];
+  /** Made once by the sender; the same key again stores nothing. */
+  readonly idempotencyKey: string;
+}
+
+/**
+ * Publishes a correction to the testers of a call, open or closed: what is wrong stays wrong for those who have finished.
+ *
+ * @throws {AppError} "not-found" if the viewer may not edit the call.
+ */
+export async function publishCorrection(
+  access: CallAccess,
+  { place, sizes, ...correction }: NewCorrection,
+): Promise<void> {
+  const { callId, pattern } = access;
+  await inTransaction(async (transaction) => {
+    if (!(await holdCall(transaction, callId, callEditScope(access)))) throw new AppError("not-found");
+    await transaction.correction.createMany({
+      data: {
+        ...correction,
+        ...{ callId, authorId: pattern.accountId, sizes: [...sizes] },
+        ...(place === null ? {} : { place: { ...place } }),
+      },
+      skipDuplicates: true,
+    });
+  });
+}

@@ -1,0 +1,95 @@
+import { randomUUID } from "node:crypto";
+import { readInstructions } from "@/engine/instructions";
+import type { PatternDocument } from "@/engine/pattern";
+import { Day } from "@/ui/day";
+import { Section } from "@/ui/section";
+import { sizeLabel } from "../questions/components/note-author";
+import { placeKey } from "../questions/place-key";
+import type { PublishedCorrection } from "./correction-data";
+import { CorrectionForm } from "./correction-form";
+
+const LONGEST_CHOICE = 70;
+
+interface CorrectionsSectionProps {
+  readonly callId: string;
+  readonly pattern: PatternDocument;
+  readonly corrections: readonly PublishedCorrection[];
+  readonly mayEdit: boolean;
+}
+
+/** The corrections of a call, who has read them, and the form for another. */
+export function CorrectionsSection({ callId, pattern, corrections, mayEdit }: CorrectionsSectionProps) {
+  const places = readInstructions(pattern.instructions ?? "").map(({ place, text }) => ({
+    key: placeKey(place),
+    words: text.length > LONGEST_CHOICE ? `${text.slice(0, LONGEST_CHOICE)}…` : text,
+  }));
+  return (
+    <Section
+      title="Corrections"
+      intro="For an error that you have found in the pattern: every tester whose size it concerns sees it on their page."
+    >
+      {corrections.length === 0 ? (
+        <p className="text-soft">No corrections published yet.</p>
+      ) : (
+        <ul className="grid max-w-3xl gap-3">
+          {corrections.map((correction) => (
+            <li
+              key={correction.correctionId}
+              className="rounded-sheet border border-line bg-sheet px-5 py-4 shadow-sheet"
+            >
+              <PublishedEntry correction={correction} pattern={pattern} />
+            </li>
+          ))}
+        </ul>
+      )}
+      {mayEdit ? (
+        <div className="mt-4">
+          <CorrectionForm
+            key={corrections[0]?.correctionId ?? "first"}
+            formKey={randomUUID()}
+            sizes={pattern.sizes.map(({ id, label }) => ({ id, label }))}
+            {...{ callId, places }}
+          />
+        </div>
+      ) : (
+        <p className="mt-4 text-soft">People who can edit this pattern can publish corrections.</p>
+      )}
+    </Section>
+  );
+}
+
+interface PublishedEntryProps {
+  readonly correction: PublishedCorrection;
+  readonly pattern: PatternDocument;
+}
+
+function PublishedEntry({ correction, pattern }: PublishedEntryProps) {
+  const { text, place, sizes, author, createdAt, revisionNumber, readers, testers } = correction;
+  const labels = sizes.map((size) => sizeLabel(pattern, size));
+  return (
+    <>
+      <p dir="auto" className="whitespace-pre-line wrap-anywhere">
+        {text}
+      </p>
+      {place === null ? null : (
+        <p className="mt-1 text-soft wrap-anywhere">
+          About “<bdi>{place.words}</bdi>”
+        </p>
+      )}
+      <p className="numbers mt-2 text-sm text-soft wrap-anywhere">
+        <bdi>{author ?? "a former helper"}</bdi>, <Day at={createdAt} />, revision {revisionNumber},{" "}
+        {labels.length === 0 ? (
+          "all sizes"
+        ) : (
+          <bdi>{`${labels.length === 1 ? "size" : "sizes"} ${labels.join(", ")}`}</bdi>
+        )}
+      </p>
+      <p className="numbers text-sm font-semibold">{readersWords(readers, testers)}</p>
+    </>
+  );
+}
+
+function readersWords(readers: number, testers: number): string {
+  if (testers === 0) return "No tester whom it concerns has started yet.";
+  return `Read by ${readers} of ${testers} ${testers === 1 ? "tester" : "testers"}`;
+}
