@@ -43,7 +43,7 @@ export function ReplayedReports({ rows, unit, readingNote }: ReplayedReportsProp
                   <td className="text-soft">
                     {verdictWords(cell.before.cell, { measurement, unit, size: cell.size.label })}
                   </td>
-                  <td className="font-semibold whitespace-nowrap">
+                  <td className="min-w-26 font-semibold">
                     {verdictWords(cell.after.cell, { measurement, unit, size: cell.size.label })}
                   </td>
                 </tr>
