@@ -37,13 +37,13 @@ export function ReplayedReports({ rows, unit, readingNote }: ReplayedReportsProp
             <tbody>
               {told.map(({ measurement, cell }) => (
                 <tr key={`${measurement.id} ${cell.size.id}`} className={`${TABLE_ROW} align-top`}>
-                  <th scope="row" className="min-w-36 font-normal wrap-anywhere">
+                  <th scope="row" className="min-w-28 font-normal wrap-anywhere sm:min-w-36">
                     {measurement.letter} {measurement.label}, <strong>{cell.size.label}</strong>
                   </th>
                   <td className="text-soft">
                     {verdictWords(cell.before.cell, { measurement, unit, size: cell.size.label })}
                   </td>
-                  <td className="font-semibold">
+                  <td className="min-w-26 font-semibold">
                     {verdictWords(cell.after.cell, { measurement, unit, size: cell.size.label })}
                   </td>
                 </tr>
