@@ -2,7 +2,7 @@ import { randomUUID } from "node:crypto";
 import fc from "fast-check";
 import { expect, it } from "vitest";
 import type { CallAccess } from "@/features/calls/access";
-import { progressList } from "../../src/features/testing/progress/progress-list-data";
+import { progressList, progressNeeds } from "../../src/features/testing/progress/progress-list-data";
 import {
   NEEDS,
   progressQuerySchema,
@@ -147,6 +147,14 @@ it.each(["published", "without days of its own"])(
     const small = all.filter(({ row }) => row.size === "small");
     expect(ids(await everybody(access, { size: "small" }))).toEqual(ids(small));
 
+    expect(await progressNeeds(access, { pattern, now: NOW })).toEqual(
+      Object.fromEntries(
+        NEEDS.flatMap((need) => {
+          const many = all.filter((each) => listed(each).includes(need)).length;
+          return many === 0 ? [] : [[need, many]];
+        }),
+      ),
+    );
     const { counts, needs } = await progressList(access, { pattern, query: progressQuerySchema.parse({}), now: NOW });
     for (const { size, state, many } of counts)
       expect(many, `${size}, ${state}`).toBe(

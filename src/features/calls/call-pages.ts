@@ -33,3 +33,12 @@ export const CALL_PARTS: readonly { readonly name: string; readonly pages: reado
 export function callPageHref(callId: string, page: CallPageKey): string {
   return `/calls/${callId}${CALL_PAGES[page].path}`;
 }
+
+/** Something for the designer to do, and the page of the call for it. */
+export interface NextStep {
+  readonly page: CallPageKey;
+  /** What the page is asked for, such as `?needs=late`. */
+  readonly search?: string;
+  readonly message: string;
+  readonly link: string;
+}

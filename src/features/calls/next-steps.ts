@@ -1,12 +1,5 @@
-import type { CallPageKey } from "./call-pages";
+import type { CallPageKey, NextStep } from "./call-pages";
 import type { CallStanding } from "./standing-data";
-
-/** Something for the designer to do, and the page of the call for it. */
-export interface NextStep {
-  readonly page: CallPageKey;
-  readonly message: string;
-  readonly link: string;
-}
 
 /** What the designer of a call has to do, in the order of a test. */
 export function nextSteps(standing: CallStanding): NextStep[] {

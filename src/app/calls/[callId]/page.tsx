@@ -6,7 +6,10 @@ import { callPageHref } from "@/features/calls/call-pages";
 import { callPlaces } from "@/features/calls/data";
 import { reportsBySize } from "@/features/calls/reports-data";
 import { loadCall } from "@/features/calls/loaders";
+import { nextSteps } from "@/features/calls/next-steps";
 import { callStanding } from "@/features/calls/standing-data";
+import { needSteps } from "@/features/testing/progress/need-steps";
+import { progressNeeds } from "@/features/testing/progress/progress-list-data";
 import { ButtonLink } from "@/ui/button";
 
 export async function generateMetadata({ params }: PageProps<"/calls/[callId]">): Promise<Metadata> {
@@ -23,6 +26,9 @@ export default async function OneCallPage({ params }: PageProps<"/calls/[callId]
     reportsBySize(access),
     callStanding(access),
   ]);
+  const needs =
+    call.status === "open" ? await progressNeeds(access, { pattern: revision.document, now: new Date() }) : {};
+  const steps = [...nextSteps(standing), ...needSteps(needs)];
   // An imported call has no testers to manage, so it links to its differences.
   const isRun = standing.listing !== null || standing.invited > 0;
   const actions = (
@@ -44,7 +50,7 @@ export default async function OneCallPage({ params }: PageProps<"/calls/[callId]
   );
   return (
     <CallPage loaded={loaded} page="overview" title={call.title} actions={actions}>
-      {isRun ? <CallStandingSection callId={callId} standing={standing} /> : null}
+      {isRun ? <CallStandingSection callId={callId} standing={standing} steps={steps} /> : null}
       <CallOverview {...{ callId, places, reports, isRun }} pattern={revision.document} />
     </CallPage>
   );

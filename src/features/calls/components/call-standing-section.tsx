@@ -1,22 +1,22 @@
 import Link from "next/link";
 import { Sheet } from "@/ui/sheet";
-import { callPageHref, type CallPageKey } from "../call-pages";
-import { nextSteps, waitsFor } from "../next-steps";
+import { callPageHref, type CallPageKey, type NextStep } from "../call-pages";
+import { waitsFor } from "../next-steps";
 import type { CallStanding } from "../standing-data";
 import { NextStepList } from "./next-step-list";
 
 interface CallStandingSectionProps {
   readonly callId: string;
   readonly standing: CallStanding;
+  readonly steps: readonly NextStep[];
 }
 
 /** The progress of an open call, what its designer has to do, and where. */
-export function CallStandingSection({ callId, standing }: CallStandingSectionProps) {
-  const steps = nextSteps(standing);
+export function CallStandingSection({ callId, standing, steps }: CallStandingSectionProps) {
   return (
     <div className="mb-12 grid gap-6 lg:grid-cols-[3fr_2fr]">
       <Sheet>
-        <h2 className="mb-3 text-xl">Next steps</h2>
+        <h2 className="mb-3 text-xl">What needs you</h2>
         {steps.length === 0 ? <p>{waitsFor(standing)}</p> : <NextStepList callId={callId} steps={steps} isLeading />}
       </Sheet>
       <Sheet>

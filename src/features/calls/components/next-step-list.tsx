@@ -1,6 +1,5 @@
 import Link from "next/link";
-import { callPageHref } from "../call-pages";
-import type { NextStep } from "../next-steps";
+import { callPageHref, type NextStep } from "../call-pages";
 
 interface NextStepListProps {
   readonly callId: string;
@@ -13,11 +12,11 @@ interface NextStepListProps {
 export function NextStepList({ callId, steps, isLeading = false }: NextStepListProps) {
   return (
     <ul className="divide-y divide-line">
-      {steps.map(({ page, message, link }, index) => (
+      {steps.map(({ page, search, message, link }, index) => (
         <li key={message} className="flex flex-wrap items-baseline justify-between gap-x-6 py-1.5">
           <span>{message}</span>
           <Link
-            href={callPageHref(callId, page)}
+            href={`${callPageHref(callId, page)}${search ?? ""}`}
             prefetch={false}
             className={
               isLeading && index === 0

@@ -44,6 +44,15 @@ export async function progressList(access: CallAccess, { pattern, query, now }: 
   };
 }
 
+/** How many testers of a call need attention, by what for. */
+export async function progressNeeds(
+  access: CallAccess,
+  { pattern, now }: Pick<Asked, "pattern" | "now">,
+): Promise<ProgressList["needs"]> {
+  const query = { page: 1 };
+  return (await chosenIds(access, { pattern, query, now, ...(await readDays(access)) })).needs;
+}
+
 const chosenSchema = z.object({
   ids: z.array(z.string()),
   chosen: z.number(),

@@ -46,7 +46,7 @@ export interface Progress {
 }
 
 /** Days without news after which the designer is told; common practice, no source. */
-const SILENT_DAYS = 10;
+export const SILENT_DAYS = 10;
 const DAY_MS = 24 * 60 * 60 * 1_000;
 
 interface ReadingProgress extends Pick<Progress, "timeZone"> {
