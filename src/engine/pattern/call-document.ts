@@ -51,6 +51,8 @@ export const testerSchema = z.strictObject({
   swatches: z.array(swatchSchema),
   worked: byId(wholeSchema).optional(),
   workedLengths: byId(notNegativeSchema).optional(),
+  /** False: some of these numbers are only the pattern's, for the tester has not said that they followed it. */
+  workedTold: z.boolean().optional(),
   changed: z.array(idSchema).optional(),
   readings: z.array(readingSchema),
   yarn: z.array(yarnUsedSchema),

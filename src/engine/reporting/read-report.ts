@@ -1,5 +1,5 @@
 import type { PatternDocument } from "../pattern";
-import { parseField, type TypedReport } from "./fields";
+import { fieldOf, parseField, type TypedReport } from "./fields";
 import { newForm, textAt, type Form } from "./form";
 import { fitAreas, readFit, readTypedCounts, readTypedHours, readTypedLengths } from "./read-typed-garment";
 import { readChanged, readTypedReadings } from "./read-typed-readings";
@@ -10,7 +10,8 @@ import type { ReadReport, ReportContext } from "./report-context";
 /**
  * Reads a report as it was typed, field by field.
  *
- * Counts and lengths without an entry are the pattern's for the size. An incomplete item is a
+ * Counts and lengths without an entry are the pattern's for the size; `workedTold` is false unless the tester has said that they
+ * followed it. An incomplete item is a
  * fault at the missing field and is left out of the report; a completely blank one is ignored. A girth typed as the width it
  * has laid flat is doubled.
  *
@@ -26,6 +27,7 @@ export function readReport(typed: TypedReport, context: ReportContext): ReadRepo
   const { swatches, keys: swatchKeys } = readTypedSwatches(form);
   const worked = readTypedCounts(form);
   const workedLengths = readTypedLengths(form);
+  const workedTold = areCountsTold(form);
   const changed = readChanged(form);
   const { readings, keys: readingKeys } = readTypedReadings(form);
   const { yarn, keys: yarnKeys } = readTypedYarn(form);
@@ -38,6 +40,7 @@ export function readReport(typed: TypedReport, context: ReportContext): ReadRepo
       swatches,
       worked,
       ...(workedLengths === undefined ? {} : { workedLengths }),
+      workedTold,
       ...(changed.length === 0 ? {} : { changed }),
       readings,
       yarn,
@@ -49,6 +52,15 @@ export function readReport(typed: TypedReport, context: ReportContext): ReadRepo
     faults: form.faults,
     remarks: form.remarks,
   };
+}
+
+/** True where every count and length has an entry, or the tester has said that they followed the pattern in all others. */
+function areCountsTold(form: Form): boolean {
+  const { counts, lengths = [] } = form.context.pattern;
+  const fields = [...counts.map(({ id }) => fieldOf.worked(id)), ...lengths.map(({ id }) => fieldOf.length(id))];
+  const faulty = new Set(form.faults.map(({ field }) => field));
+  if (fields.every((field) => textAt(form, field) !== "" && !faulty.has(field))) return true;
+  return form.storedTexts[fieldOf.asWritten] === "yes";
 }
 
 /** Adds a remark to each entry for something that this revision does not have, because it is not sent. */

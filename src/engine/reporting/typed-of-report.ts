@@ -77,19 +77,24 @@ function swatchFields({ report, kept, context }: Sent): NamedText[] {
 
 function countFields({ report, kept, context }: Sent): NamedText[] {
   const { pattern, size, unit } = context;
+  // Whoever told every number without saying that they followed the pattern has typed each of them.
+  const isAllTyped = report.workedTold === true && ownValue(kept, fieldOf.asWritten) !== "yes";
+  const isBlank = (isPatterns: boolean, text: string | undefined) => isPatterns && text === undefined && !isAllTyped;
   const counts = pattern.counts.map(({ id }): NamedText => {
     const graded = gradedCount(pattern, id, size);
     const worked = ownValue(report.worked, id) ?? graded;
     const text = ownValue(kept, `worked.${id}`);
-    return [fieldOf.worked(id), worked === graded && text === undefined ? "" : numberText(text, worked, readCount)];
+    return [fieldOf.worked(id), isBlank(worked === graded, text) ? "" : numberText(text, worked, readCount)];
   });
   const lengths = (pattern.lengths ?? []).map(({ id, cm }): NamedText => {
     const stated = cmOfSize(cm, size);
     const worked = ownValue(report.workedLengths, id) ?? stated;
     const text = ownValue(kept, `workedLengths.${id}`);
-    return [fieldOf.length(id), worked === stated && text === undefined ? "" : lengthText(text, worked, unit)];
+    return [fieldOf.length(id), isBlank(worked === stated, text) ? "" : lengthText(text, worked, unit)];
   });
-  return [...counts, ...lengths, [fieldOf.asWritten, ownValue(kept, fieldOf.asWritten) ?? ""]];
+  // A report without the mark is read as following the pattern wherever it has the pattern's numbers.
+  const unmarked = report.workedTold === undefined ? "yes" : "";
+  return [...counts, ...lengths, [fieldOf.asWritten, ownValue(kept, fieldOf.asWritten) ?? unmarked]];
 }
 
 function readingFields({ report, kept, context }: Sent): NamedText[] {

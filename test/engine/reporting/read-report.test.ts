@@ -29,7 +29,7 @@ describe("readReport", () => {
   it("makes an empty report with all counts and lengths of the pattern where nothing is typed", () => {
     const empty = { size: "small", swatches: [], readings: [], yarn: [] };
     expect(readReport({}, reportContext())).toEqual({
-      report: { ...empty, worked: { width: 98, height: 100 }, workedLengths: { rib: 5 } },
+      report: { ...empty, worked: { width: 98, height: 100 }, workedLengths: { rib: 5 }, workedTold: false },
       typed: {},
       keys: { swatches: [], readings: [], yarn: [] },
       faults: [],

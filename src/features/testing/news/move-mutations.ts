@@ -8,6 +8,7 @@ import { AppError } from "@/server/errors";
 import { inTransaction, type Connection } from "@/server/transaction";
 import { readDraft } from "../report/data";
 import { lockOpenTester, reportingScope, whyClosed } from "../report/draft-mutations";
+import { mayMove } from "./may-move";
 
 /** Ids of two revisions. */
 interface Move {
@@ -17,11 +18,11 @@ interface Move {
 }
 
 /**
- * Moves a tester who has sent no report to a newer revision of their pattern. What they typed stays as it is, and fields that
+ * Moves a tester who has sent nothing but a swatch to a newer revision of their pattern. What they typed stays as it is, and fields that
  * they left blank follow the new revision. Their word that they followed the pattern was about the old one, so they are
  * asked again where a count or a length of their size differs.
  *
- * @throws {AppError} "closed" if the call is closed, the tester has stopped or has sent a report; "changed-meanwhile" if they
+ * @throws {AppError} "closed" if the call is closed, the tester has stopped or has sent more than a swatch; "changed-meanwhile" if they
  *   work from yet another revision by now; "not-found" if the pattern has no such newer revision, or it lacks their size.
  */
 export async function moveToRevision(access: TesterAccess, { from, to }: Move): Promise<void> {
@@ -31,7 +32,7 @@ export async function moveToRevision(access: TesterAccess, { from, to }: Move): 
     await lockOpenTester(transaction, access);
     const { revisionId, sent, typed, context } = await readDraft(access, transaction);
     if (revisionId === to) return;
-    if (sent !== null) throw new AppError("closed", SENT);
+    if (!mayMove({ sent })) throw new AppError("closed", SENT);
     if (revisionId !== from) throw new AppError("changed-meanwhile", MOVED);
     const next = { ...context, pattern: await newerPattern(transaction, { access, from, to }) };
     if (!next.pattern.sizes.some(({ id }) => id === context.size)) throw new AppError("not-found", NO_SIZE);
@@ -45,7 +46,7 @@ export async function moveToRevision(access: TesterAccess, { from, to }: Move): 
   });
 }
 
-const SENT = "You have sent your report, so it stays with the revision that you worked from.";
+const SENT = "You have sent a report about your garment, so it stays with the revision that you worked from.";
 const MOVED = "You work from another revision by now. Reload the page to see it.";
 const NO_SIZE = "The newer revision does not have your size, so you cannot move to it.";
 

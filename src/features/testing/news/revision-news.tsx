@@ -2,6 +2,7 @@ import type { ReactNode } from "react";
 import { AskedFirst } from "@/ui/asked-first";
 import { OneButtonForm } from "@/ui/one-button-form";
 import type { LoadedTester } from "../home/loaders";
+import { mayMove } from "./may-move";
 import { move } from "./news-actions";
 import type { NewerRevision } from "./news-data";
 
@@ -38,9 +39,11 @@ function WayThere({ revision, loaded }: Omit<RevisionNewsProps, "differences">) 
   if (inHand.ended !== null) return null;
   if (!revision.document.sizes.some(({ id }) => id === tester.size.id))
     return <p className="text-soft">It does not have your size, so stay with revision {tester.revision.number}.</p>;
-  if (inHand.sent !== null)
+  if (!mayMove(inHand))
     return (
-      <p className="text-soft">You have sent a report, so your test stays with revision {tester.revision.number}.</p>
+      <p className="text-soft">
+        You have sent a report about your garment, so your test stays with revision {tester.revision.number}.
+      </p>
     );
   return (
     <AskedFirst question={`Move to revision ${number}`}>

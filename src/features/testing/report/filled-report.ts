@@ -38,6 +38,11 @@ export function isBlank(report: FilledReport, field: string): boolean {
   return (textOf(report, field) ?? "").trim() === "";
 }
 
+/** The tester has neither entered a number here nor said that they followed the pattern. */
+export function isNotTold(report: FilledReport, field: string): boolean {
+  return report.read.report.workedTold === false && isBlank(report, field);
+}
+
 /** The messages of a field. */
 export interface FieldNotes {
   /** What is wrong with the text. */

@@ -2,6 +2,7 @@ import Link from "next/link";
 import { parseField, type StepId } from "@/engine/reporting";
 import { Section } from "@/ui/section";
 import type { FilledReport } from "../filled-report";
+import { ConfirmCounts } from "./confirm-counts";
 import { notMeasured, openQuestions, pointsToFix, type OpenPoint } from "./report-summary";
 
 /** The page with a step's fields. */
@@ -36,6 +37,14 @@ export function OpenPoints({ report }: { readonly report: FilledReport }) {
           <PointList points={questions} testerId={report.testerId} sign="?" />
         </Section>
       )}
+      {report.read.report.workedTold === false ? (
+        <Section
+          title="Did you follow the pattern?"
+          intro="You entered no number for some counts and have not said that you followed the pattern there. You can send without saying it; the designer then sees “not told”."
+        >
+          <ConfirmCounts testerId={report.testerId} />
+        </Section>
+      ) : null}
       {missing.length === 0 ? null : (
         <p className="mb-8 wrap-anywhere">
           <span className="font-semibold">Not measured:</span>{" "}

@@ -15,14 +15,20 @@ export function ReportView({ report, reader }: ReportViewProps) {
   const { changed = [], hours } = report.read.report;
   const labelOf = (id: string) => report.context.pattern.measurements.find((each) => each.id === id)?.label ?? id;
   const counts = countLines(report);
+  const isTold = report.read.report.workedTold !== false;
+  const yet = reader === "tester" ? " yet" : "";
   return (
     <>
       <Part title="Swatches">
         <SummaryLines lines={swatchLines(report)} nothing="No swatch yet." />
       </Part>
       <Part title={reader === "tester" ? "Your counts" : "Counts"}>
-        <SummaryLines lines={counts} nothing="All as in the pattern." />
-        {counts.length === 0 ? null : <p className="mt-2 text-sm text-soft">All others as in the pattern.</p>}
+        <SummaryLines lines={counts} nothing={isTold ? "All as in the pattern." : `Not told${yet}.`} />
+        {counts.length === 0 ? null : (
+          <p className="mt-2 text-sm text-soft">
+            {isTold ? "All others as in the pattern." : `All others not told${yet}.`}
+          </p>
+        )}
         {changed.length === 0 ? null : (
           <p className="mt-2 wrap-anywhere">Changed on purpose: {changed.map(labelOf).join(", ")}.</p>
         )}

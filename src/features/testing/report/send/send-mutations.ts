@@ -1,6 +1,6 @@
 import "server-only";
 import { canonicalJson } from "@/engine/pattern";
-import { readReport } from "@/engine/reporting";
+import { fieldOf, readReport, type ReportContext, type TypedReport } from "@/engine/reporting";
 import { holdOpenCall, raiseCallVersion } from "@/features/calls/mutations";
 import { testerScope, type TesterAccess } from "../../home/access";
 import { AppError } from "@/server/errors";
@@ -35,7 +35,7 @@ export async function sendReport(access: TesterAccess, seen: number): Promise<{ 
     const report = storedReportSchema.parse(read.report);
     const content = canonicalJson({ report, typed: read.typed, revisionId });
     if (sent !== null && content === contentOf(sent)) return { version: sent.version };
-    const isEmpty = canonicalJson(report) === canonicalJson(readReport({}, context).report);
+    const isEmpty = canonicalJson(report) === canonicalJson(emptyReport(fields, context));
     if (isEmpty && sent === null) throw new AppError("nothing-to-send");
     const version = (sent?.version ?? 0) + 1;
     await transaction.report.create({
@@ -49,6 +49,12 @@ export async function sendReport(access: TesterAccess, seen: number): Promise<{ 
     await raiseCallVersion(transaction, access.callId);
     return { version };
   });
+}
+
+/** What is read where nothing but the word that they followed the pattern is typed. */
+function emptyReport(fields: TypedReport, context: ReportContext): StoredReport {
+  const { asWritten } = fieldOf;
+  return storedReportSchema.parse(readReport({ [asWritten]: fields[asWritten] ?? "" }, context).report);
 }
 
 const CHANGED = "Your report has changed since you opened this page. Review it again, then send.";

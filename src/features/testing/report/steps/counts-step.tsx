@@ -5,7 +5,7 @@ import { formatExactLength } from "@/ui/format-exact-length";
 import { Section } from "@/ui/section";
 import { Sheet } from "@/ui/sheet";
 import { countsByPiece } from "./counts-by-piece";
-import type { FilledReport } from "../filled-report";
+import { isNotTold, type FilledReport } from "../filled-report";
 import { ReportField } from "./report-field";
 import { StepForm } from "./step-form";
 import { TickBox } from "./tick-box";
@@ -61,9 +61,13 @@ function CountField({ report, count }: { readonly report: FilledReport; readonly
       label={count.label}
       unit={count.direction === "stitches" ? "stitches" : "rows"}
       placeholder={graded === undefined ? undefined : String(graded)}
-      hint={graded === undefined ? undefined : `Pattern: ${graded}`}
+      hint={graded === undefined ? undefined : patternWords(report, fieldOf.worked(count.id), String(graded))}
     />
   );
+}
+
+function patternWords(report: FilledReport, field: string, number: string): string {
+  return `Pattern: ${number}${isNotTold(report, field) ? "; yours is not told yet" : ""}`;
 }
 
 function Lengths({ report }: { readonly report: FilledReport }) {
@@ -81,7 +85,7 @@ function Lengths({ report }: { readonly report: FilledReport }) {
             unit={unit}
             keyboard={unit === "in" ? "text" : "decimal"}
             placeholder={formatExactLength(cmOfSize(cm, size), unit)}
-            hint={`Pattern: ${formatLength(cmOfSize(cm, size))}`}
+            hint={patternWords(report, fieldOf.length(id), formatLength(cmOfSize(cm, size)))}
           />
         ))}
       </div>
