@@ -17,11 +17,21 @@ export function ReportView({ report, reader }: ReportViewProps) {
   const counts = countLines(report);
   const isTold = report.read.report.workedTold !== false;
   const yet = reader === "tester" ? " yet" : "";
+  const [swatches, readings, yarn, fit] = [
+    swatchLines(report),
+    readingLines(report),
+    yarnLines(report),
+    fitLines(report),
+  ];
+  // A designer reads what has come; a tester also reads what is still to come.
+  const isDrawn = (lines: readonly unknown[]) => reader === "tester" || lines.length > 0;
   return (
     <>
-      <Part title="Swatches">
-        <SummaryLines lines={swatchLines(report)} nothing="No swatch yet." />
-      </Part>
+      {isDrawn(swatches) ? (
+        <Part title="Swatches">
+          <SummaryLines lines={swatches} nothing="No swatch yet." />
+        </Part>
+      ) : null}
       <Part title={reader === "tester" ? "Your counts" : "Counts"}>
         <SummaryLines lines={counts} nothing={isTold ? "All as in the pattern." : `Not told${yet}.`} />
         {counts.length === 0 ? null : (
@@ -34,17 +44,21 @@ export function ReportView({ report, reader }: ReportViewProps) {
         )}
         {hours === undefined ? null : <p className="numbers mt-2">{hours} hours.</p>}
       </Part>
-      <Part title="Measurements">
-        <SummaryLines lines={readingLines(report)} nothing="Nothing measured yet." />
-      </Part>
-      {report.context.pattern.yarns.length === 0 ? null : (
-        <Part title="Yarn">
-          <SummaryLines lines={yarnLines(report)} nothing="No yarn yet." />
+      {isDrawn(readings) ? (
+        <Part title="Measurements">
+          <SummaryLines lines={readings} nothing="Nothing measured yet." />
         </Part>
-      )}
-      <Part title="Fit">
-        <SummaryLines lines={fitLines(report)} nothing="Nothing about the fit yet." />
-      </Part>
+      ) : null}
+      {report.context.pattern.yarns.length > 0 && isDrawn(yarn) ? (
+        <Part title="Yarn">
+          <SummaryLines lines={yarn} nothing="No yarn yet." />
+        </Part>
+      ) : null}
+      {isDrawn(fit) ? (
+        <Part title="Fit">
+          <SummaryLines lines={fit} nothing="Nothing about the fit yet." />
+        </Part>
+      ) : null}
     </>
   );
 }
