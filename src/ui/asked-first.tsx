@@ -8,7 +8,7 @@ interface AskedFirstProps {
   readonly children: ReactNode;
 }
 
-/** An action that needs a second step: listing it shows the consequences. */
+/** An action that needs a second step: opening it shows the consequences. */
 export function AskedFirst({ question, about, children }: AskedFirstProps) {
   return (
     <details className="min-w-0 open:basis-full">

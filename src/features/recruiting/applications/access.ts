@@ -31,7 +31,7 @@ export async function ownApplicationLink(viewer: Viewer, callId: string): Promis
   return row === null ? null : applicationLink(row.id);
 }
 
-/** The last part of an application's address. Only for somebody whose application it is. */
+/** The last part of an application's address: for whose application it is, or for an editor of its call to send it to them. */
 export function applicationLink(applicationId: string): string {
   return linkTo("application", { id: applicationId, version: LINK_VERSION });
 }

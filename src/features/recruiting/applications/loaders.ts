@@ -2,13 +2,13 @@ import "server-only";
 import { cache } from "react";
 import { publishedCall } from "@/features/recruiting/listing/access";
 import { readPublished, type PublishedListing } from "@/features/recruiting/listing/data";
-import { environment } from "@/server/environment";
 import { AppError } from "@/server/errors";
 import { isFormSent } from "@/server/form-sent";
 import { foundOr404 } from "@/server/found-or-404";
 import { optionalViewer, type Viewer } from "@/server/viewer";
 import { applicationAccess, ownApplicationLink } from "./access";
 import type { NotTakingWhy } from "./apply/apply-answer";
+import { ownApplicationAddress } from "./own/own-address";
 import { readOwnApplication, type OwnApplication } from "./own/own-data";
 
 export interface ApplyPage {
@@ -63,7 +63,7 @@ async function ownPage(link: string): Promise<OwnPage> {
   const { document, listing, isClosed } = application;
   return {
     application,
-    address: new URL(`/applications/${link}`, environment().NEXTAUTH_URL).href,
+    address: ownApplicationAddress(application.applicationId),
     timeZone: document.timeZone ?? listing?.timeZone ?? "UTC",
     isTaking: !isClosed && listing !== null && listing.dates.applyUntil.at > new Date(),
   };

@@ -1,3 +1,5 @@
+import { AskedFirst } from "@/ui/asked-first";
+import { CopyField } from "@/ui/copy-field";
 import { Section } from "@/ui/section";
 import { TABLE, TABLE_HEAD, TABLE_ROW, TableFrame } from "@/ui/table-frame";
 import { Day } from "@/ui/day";
@@ -15,10 +17,14 @@ import type { ListShown } from "./shown-application";
 interface OneApplicationProps {
   readonly application: ListedApplication;
   readonly shown: ListShown;
+  /** The address of the applicant's own page, for those who may send it to them; else null. */
+  readonly ownAddress: string | null;
 }
 
+type ShownApplicationProps = Pick<OneApplicationProps, "application" | "shown">;
+
 /** One application in full. */
-export function OneApplication({ application, shown }: OneApplicationProps) {
+export function OneApplication({ application, shown, ownAddress }: OneApplicationProps) {
   const { withdrawnAt, tester } = application;
   if (withdrawnAt !== null)
     return (
@@ -52,11 +58,20 @@ export function OneApplication({ application, shown }: OneApplicationProps) {
           <Answers application={application} />
         </div>
       </Section>
+      {ownAddress === null ? null : (
+        <AskedFirst question="They lost their link">
+          <p>
+            This opens their own page, where they can withdraw or delete the application. Send it to{" "}
+            <bdi>{application.email}</bdi> and to nobody else.
+          </p>
+          <CopyField id="own-address" label="Address of their application" text={ownAddress} button="Copy address" />
+        </AskedFirst>
+      )}
     </>
   );
 }
 
-function BodyTable({ application: { measurements, typed }, shown: { pattern, unit } }: OneApplicationProps) {
+function BodyTable({ application: { measurements, typed }, shown: { pattern, unit } }: ShownApplicationProps) {
   return (
     <ul className="numbers">
       {Object.entries(measurements ?? {}).map(([id, cm]) => (
@@ -69,7 +84,7 @@ function BodyTable({ application: { measurements, typed }, shown: { pattern, uni
   );
 }
 
-function FitTable({ application, shown }: OneApplicationProps) {
+function FitTable({ application, shown }: ShownApplicationProps) {
   return (
     <TableFrame label="How the body fits each size">
       <table className={TABLE}>

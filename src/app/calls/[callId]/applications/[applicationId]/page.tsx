@@ -4,6 +4,7 @@ import { Neighbours } from "@/features/recruiting/applications/list/neighbours";
 import { OneApplication } from "@/features/recruiting/applications/list/one-application";
 import { listQuerySchema } from "@/features/recruiting/applications/list/list-query";
 import { loadOneApplication } from "@/features/recruiting/applications/list/load-board";
+import { ownApplicationAddress } from "@/features/recruiting/applications/own/own-address";
 import { CallPage } from "@/features/calls/components/call-page";
 import { loadCall } from "@/features/calls/loaders";
 
@@ -26,7 +27,11 @@ export default async function OneApplicationPage({ params, searchParams }: Props
   return (
     <CallPage loaded={loaded} page="applications" title={shortName(application.name)}>
       <Neighbours {...{ callId, query, neighbours }} />
-      <OneApplication application={application} shown={shown} />
+      <OneApplication
+        application={application}
+        shown={shown}
+        ownAddress={loaded.mayEdit ? ownApplicationAddress(applicationId) : null}
+      />
     </CallPage>
   );
 }
