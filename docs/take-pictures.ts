@@ -30,6 +30,8 @@ const path = (name: string) => join(into, `${name}.png`);
 async function open(page: Page, address: string): Promise<void> {
   await page.goto(address);
   await page.waitForLoadState("networkidle");
+  // A call is analysed once after a start.
+  await page.getByText("Updating", { exact: false }).waitFor({ state: "hidden" });
 }
 
 /** A page as it is when opened: all of it, or the part that a screen shows. */
@@ -63,8 +65,8 @@ async function correct(page: Page, { call }: Demo): Promise<void> {
 
 async function grading(page: Page, { pattern }: Demo): Promise<void> {
   await open(page, `${pattern}/edit?part=grading`);
-  await page.getByRole("button", { name: /^Solve (what is not locked|all)$/ }).click();
-  await page.getByRole("heading", { name: /^Solved/ }).waitFor();
+  await page.getByRole("button", { name: /^Calculate (unlocked numbers|all)$/ }).click();
+  await page.getByRole("region", { name: "Calculated numbers" }).waitFor();
   await page.screenshot({ path: path("grading") });
 }
 
