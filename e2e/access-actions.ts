@@ -163,6 +163,10 @@ export const ACTIONS: Readonly<Record<string, ActionRow>> = {
     sends: () => ({ values: [{ text: "{}", title: "", formKey: randomUUID() }] }),
     answers: signedIn<ActionAnswer>("signed-out", "done"),
   },
+  "testing/corrections/correction-actions.ts publish": {
+    sends: ({ callId }) => ({ form: { callId, formKey: randomUUID(), text: "Row 1: work 4 stitches." } }),
+    answers: EDITS,
+  },
   "testing/questions/actions.ts answer": {
     sends: ({ callId }) => ({ form: { callId, questions: randomUUID(), seenAt: "", answer: "Yes." } }),
     answers: EDITS,

@@ -40,6 +40,15 @@ export const TESTER_ACTIONS: Readonly<Record<string, ActionRow>> = {
     sends: ({ ownTesterId: testerId }) => ({ form: { testerId, key: randomUUID() } }),
     answers: TESTS,
   },
+  "testing/news/news-actions.ts markRead": {
+    sends: ({ ownTesterId: testerId }) => ({ form: { testerId, mark: '{"what":"revision","number":1}' } }),
+    answers: TESTS,
+  },
+  // They work from this revision already.
+  "testing/news/news-actions.ts move": {
+    sends: ({ ownTesterId: testerId, revisionId }) => ({ form: { testerId, from: revisionId, to: revisionId } }),
+    answers: TESTS,
+  },
   // The tester already has an account, so no other is made for the test.
   "testing/home/password-actions.ts setPassword": {
     sends: ({ ownTesterId: testerId }) => ({

@@ -190,6 +190,33 @@ function yarnFields(parts: Readonly<Record<string, string>>): Record<string, str
   return Object.fromEntries(Object.entries(parts).map(([part, text]) => [`yarn.1.${part}`, text]));
 }
 
+describe("whether the counts are told", () => {
+  const told = (typed: Readonly<Record<string, string>>) => readReport(typed, reportContext()).report.workedTold;
+  const numbers = { "worked.width": "98", "worked.height": "101", "length.rib": "5" };
+
+  it("is so where each has a number, or the tester followed the pattern in the others", () => {
+    expect(told({})).toBe(false);
+    expect(told({ "worked.width": "98", "worked.height": "101" })).toBe(false);
+    expect(told({ ...numbers, "length.rib": "five" })).toBe(false);
+    expect(told(numbers)).toBe(true);
+    expect(told({ asWritten: "yes" })).toBe(true);
+    expect(told({ "worked.width": "98", asWritten: "yes" })).toBe(true);
+    expect(told({ asWritten: "" })).toBe(false);
+  });
+
+  it("comes back as it was told: numbers that each were typed stay typed, also where they are the pattern's", () => {
+    expect(typedOfReport(readReport(numbers, reportContext()), reportContext())).toEqual(numbers);
+    expect(typedOfReport(readReport({}, reportContext()), reportContext())).toEqual({});
+  });
+
+  it("is read of a report from before the mark as following the pattern", () => {
+    const { workedTold: _, ...older } = readReport({ "worked.width": "96" }, reportContext()).report;
+    const typed = typedOfReport({ report: older, typed: {} }, reportContext());
+    expect(typed).toEqual({ "worked.width": "96", asWritten: "yes" });
+    expect(readReport(typed, reportContext()).report).toEqual({ ...older, workedTold: true });
+  });
+});
+
 describe("typedOfReport", () => {
   it("returns every number's text as it was typed, in the tester's unit", () => {
     const typed = { [bust("value")]: "12 3/8", [bust("way")]: "flat", "length.rib": '2"', "worked.width": "102 sts" };

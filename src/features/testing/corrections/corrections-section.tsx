@@ -9,12 +9,23 @@ import type { PublishedCorrection } from "./correction-data";
 import { CorrectionForm } from "./correction-form";
 
 const LONGEST_CHOICE = 70;
+const ANCHOR = "corrections";
 
 interface CorrectionsSectionProps {
   readonly callId: string;
   readonly pattern: PatternDocument;
   readonly corrections: readonly PublishedCorrection[];
   readonly mayEdit: boolean;
+}
+
+/** Leads to the corrections from the top of their page. */
+export function CorrectionsLink({ corrections }: Pick<CorrectionsSectionProps, "corrections">) {
+  const many = corrections.length;
+  return (
+    <a href={`#${ANCHOR}`} className="text-link inline-flex min-h-8 items-center text-base">
+      {many === 0 ? "Corrections" : many === 1 ? "1 correction published" : `${many} corrections published`}
+    </a>
+  );
 }
 
 /** The corrections of a call, who has read them, and the form for another. */
@@ -24,37 +35,39 @@ export function CorrectionsSection({ callId, pattern, corrections, mayEdit }: Co
     words: text.length > LONGEST_CHOICE ? `${text.slice(0, LONGEST_CHOICE)}…` : text,
   }));
   return (
-    <Section
-      title="Corrections"
-      intro="For an error that you have found in the pattern: every tester whose size it concerns sees it on their page."
-    >
-      {corrections.length === 0 ? (
-        <p className="text-soft">No corrections published yet.</p>
-      ) : (
-        <ul className="grid max-w-3xl gap-3">
-          {corrections.map((correction) => (
-            <li
-              key={correction.correctionId}
-              className="rounded-sheet border border-line bg-sheet px-5 py-4 shadow-sheet"
-            >
-              <PublishedEntry correction={correction} pattern={pattern} />
-            </li>
-          ))}
-        </ul>
-      )}
-      {mayEdit ? (
-        <div className="mt-4">
-          <CorrectionForm
-            key={corrections[0]?.correctionId ?? "first"}
-            formKey={randomUUID()}
-            sizes={pattern.sizes.map(({ id, label }) => ({ id, label }))}
-            {...{ callId, places }}
-          />
-        </div>
-      ) : (
-        <p className="mt-4 text-soft">People who can edit this pattern can publish corrections.</p>
-      )}
-    </Section>
+    <div id={ANCHOR} className="scroll-mt-4">
+      <Section
+        title="Corrections"
+        intro="For an error that you have found in the pattern: every tester whose size it concerns sees it on their page."
+      >
+        {corrections.length === 0 ? (
+          <p className="text-soft">No corrections published yet.</p>
+        ) : (
+          <ul className="grid max-w-3xl gap-3">
+            {corrections.map((correction) => (
+              <li
+                key={correction.correctionId}
+                className="rounded-sheet border border-line bg-sheet px-5 py-4 shadow-sheet"
+              >
+                <PublishedEntry correction={correction} pattern={pattern} />
+              </li>
+            ))}
+          </ul>
+        )}
+        {mayEdit ? (
+          <div className="mt-4">
+            <CorrectionForm
+              key={corrections[0]?.correctionId ?? "first"}
+              formKey={randomUUID()}
+              sizes={pattern.sizes.map(({ id, label }) => ({ id, label }))}
+              {...{ callId, places }}
+            />
+          </div>
+        ) : (
+          <p className="mt-4 text-soft">People who can edit this pattern can publish corrections.</p>
+        )}
+      </Section>
+    </div>
   );
 }
 

@@ -11,6 +11,8 @@ export interface DueWords {
   readonly day: string;
   /** `in 6 days`, `today`, `3 days ago`. */
   readonly from: string;
+  /** `6 days left`, `Last day`; "" if it is past. */
+  readonly left: string;
   readonly isPast: boolean;
 }
 
@@ -21,7 +23,7 @@ export function dueWords(at: Date, { zone, now }: { readonly zone: string; reado
   const day = weekdayWords(lastMoment, zone);
   return {
     day: endsWithDay ? day : `${day}, ${timeWords(at, zone)}`,
-    from: daysFrom(dayAt(now, zone), dayAt(lastMoment, zone)),
+    ...daysWords(dayAt(now, zone), dayAt(lastMoment, zone)),
     isPast: at <= now,
   };
 }
@@ -32,7 +34,7 @@ export function startWords(at: Date, { zone, now }: { readonly zone: string; rea
   const day = weekdayWords(at, zone);
   return {
     day: beginsDay ? day : `${day}, ${timeWords(at, zone)}`,
-    from: daysFrom(dayAt(now, zone), dayAt(at, zone)),
+    ...daysWords(dayAt(now, zone), dayAt(at, zone)),
     isPast: at <= now,
   };
 }
@@ -43,10 +45,10 @@ export const dayIn = zoneFormat({ day: "numeric", month: "long" });
 const weekdayWords = zoneFormat({ weekday: "long", day: "numeric", month: "long" });
 
 /** @param today a day such as `2028-02-28`. @param day another. */
-function daysFrom(today: string, day: string): string {
+function daysWords(today: string, day: string): Pick<DueWords, "from" | "left"> {
   const days = Math.round((Date.parse(day) - Date.parse(today)) / DAY_MS);
-  if (days === 0) return "today";
-  if (days === 1) return "tomorrow";
-  if (days === -1) return "yesterday";
-  return days > 0 ? `in ${days} days` : `${-days} days ago`;
+  if (days === 0) return { from: "today", left: "Last day" };
+  if (days === 1) return { from: "tomorrow", left: "1 day left" };
+  if (days === -1) return { from: "yesterday", left: "" };
+  return days > 0 ? { from: `in ${days} days`, left: `${days} days left` } : { from: `${-days} days ago`, left: "" };
 }

@@ -36,7 +36,7 @@ export async function forgetTester(access: TesterAccess): Promise<void> {
     await anonymise(transaction, testerId);
     await transaction.tester.update({
       where: testerScope(access),
-      data: { accountId: null, timeZone: null, linkVersion: { increment: 1 } },
+      data: { accountId: null, timeZone: null, readRevisionNumber: null, linkVersion: { increment: 1 } },
     });
     // Nothing that was computed with their numbers is shown until it has been computed again.
     await transaction.analysis.deleteMany({ where: { callId: access.callId } });

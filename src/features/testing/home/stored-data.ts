@@ -15,6 +15,8 @@ export interface StoredData {
   readonly milestones: number;
   readonly questions: number;
   readonly troubles: number;
+  /** Corrections and answers that they marked as read. */
+  readonly marks: number;
   readonly hasDraft: boolean;
   /** The designer has written a note about the tester. */
   readonly hasNote: boolean;
@@ -27,8 +29,9 @@ const bodySchema = z.record(z.string(), z.number());
 export async function storedDataOfTester(access: TesterAccess): Promise<StoredData> {
   const row = await database().tester.findUnique({ where: testerScope(access), select: KEPT });
   if (row === null) throw new AppError("not-found");
-  const { contact, body, applicationId, _count: counted, reportDraft, size, note } = row;
+  const { contact, body, applicationId, _count, reportDraft, size, note } = row;
   const call = { id: access.callId, testers: { some: testerScope(access) } };
+  const { readCorrections, readAnswers, ...counted } = _count;
   const othersInSize = await database().tester.count({
     where: { call, size, id: { not: access.testerId }, reports: { some: {} } },
   });
@@ -38,6 +41,7 @@ export async function storedDataOfTester(access: TesterAccess): Promise<StoredDa
     body: body === null ? {} : bodySchema.parse(body.measurements),
     applied: applicationId !== null,
     ...counted,
+    marks: readCorrections + readAnswers,
     hasDraft: reportDraft !== null,
     hasNote: note !== "",
     othersInSize,
@@ -47,5 +51,10 @@ export async function storedDataOfTester(access: TesterAccess): Promise<StoredDa
 const KEPT = {
   ...{ size: true, note: true, applicationId: true, contact: true, body: true },
   reportDraft: { select: { version: true } },
-  _count: { select: { reports: true, milestones: true, questions: true, troubles: true } },
+  _count: {
+    select: {
+      ...{ reports: true, milestones: true, questions: true, troubles: true },
+      ...{ readCorrections: true, readAnswers: true },
+    },
+  },
 } as const;

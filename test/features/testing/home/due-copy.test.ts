@@ -11,6 +11,7 @@ describe("a day to do something by", () => {
     expect(dueWords(end, { zone: "Europe/Lisbon", now })).toEqual({
       day: "Sunday 14 March",
       from: "in 6 days",
+      left: "6 days left",
       isPast: false,
     });
   });
@@ -20,6 +21,7 @@ describe("a day to do something by", () => {
     expect(dueWords(end, { zone: "Asia/Tokyo", now })).toMatchObject({
       day: "Monday 15 March, 09:00",
       from: "tomorrow",
+      left: "1 day left",
     });
     expect(dueWords(end, { zone: "America/New_York", now })).toMatchObject({
       day: "Sunday 14 March, 20:00",
@@ -28,9 +30,13 @@ describe("a day to do something by", () => {
   });
 
   it("is past from its last moment on", () => {
-    expect(dueWords(end, { zone: "Europe/Lisbon", now: end })).toMatchObject({ from: "yesterday", isPast: true });
+    expect(dueWords(end, { zone: "Europe/Lisbon", now: end })).toMatchObject({
+      ...{ from: "yesterday", left: "" },
+      isPast: true,
+    });
     expect(dueWords(end, { zone: "Europe/Lisbon", now: new Date(end.getTime() - 1) })).toMatchObject({
       from: "today",
+      left: "Last day",
       isPast: false,
     });
   });

@@ -3,7 +3,7 @@ import { CALL_PAGES } from "@/features/calls/call-pages";
 import { CallPage } from "@/features/calls/components/call-page";
 import { loadCall } from "@/features/calls/loaders";
 import { publishedCorrections } from "@/features/testing/corrections/correction-data";
-import { CorrectionsSection } from "@/features/testing/corrections/corrections-section";
+import { CorrectionsLink, CorrectionsSection } from "@/features/testing/corrections/corrections-section";
 import { QuestionsView } from "@/features/testing/questions/components/questions-view";
 import { askedPlaces, troubledPlaces } from "@/features/testing/questions/place-notes-data";
 import { questionsQuerySchema } from "@/features/testing/questions/questions-query";
@@ -21,7 +21,11 @@ export default async function QuestionsPage({ params, searchParams }: PageProps<
     query.at === undefined ? publishedCorrections(loaded.access) : null,
   ]);
   return (
-    <CallPage loaded={loaded} page="questions">
+    <CallPage
+      loaded={loaded}
+      page="questions"
+      intro={corrections === null ? null : <CorrectionsLink {...{ corrections }} />}
+    >
       <QuestionsView {...{ asked, troubled, query, pattern, callId }} mayEdit={loaded.mayEdit} />
       {corrections === null ? null : (
         <CorrectionsSection {...{ callId, pattern, corrections }} mayEdit={loaded.mayEdit} />

@@ -30,7 +30,7 @@ export function NextSheet({ home, next, zone, now }: NextSheetProps) {
             </span>
           ) : (
             <>
-              By <span className="font-semibold">{due.day}</span>, {due.from}.
+              <span className="font-semibold">{due.left}</span>: by {due.day}.
             </>
           )}
         </p>

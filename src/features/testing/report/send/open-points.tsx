@@ -2,6 +2,7 @@ import Link from "next/link";
 import { parseField, type StepId } from "@/engine/reporting";
 import { Section } from "@/ui/section";
 import type { FilledReport } from "../filled-report";
+import { holdsSwatchAlone } from "../holds-swatch-alone";
 import { ConfirmCounts } from "./confirm-counts";
 import { notMeasured, openQuestions, pointsToFix, type OpenPoint } from "./report-summary";
 
@@ -37,7 +38,7 @@ export function OpenPoints({ report }: { readonly report: FilledReport }) {
           <PointList points={questions} testerId={report.testerId} sign="?" />
         </Section>
       )}
-      {report.read.report.workedTold === false ? (
+      {report.read.report.workedTold === false && !holdsSwatchAlone(report.typed) ? (
         <Section
           title="Did you follow the pattern?"
           intro="You entered no number for some counts and have not said that you followed the pattern there. You can send without saying it; the designer then sees “not told”."
