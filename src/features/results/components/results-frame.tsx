@@ -1,4 +1,6 @@
+import Link from "next/link";
 import type { ReactNode } from "react";
+import { callPageHref } from "@/features/calls/call-pages";
 import { Notice } from "@/ui/notice";
 import { WatchFor } from "@/ui/watch-for";
 import type { AnalysisProgress } from "../data";
@@ -18,7 +20,7 @@ export function ResultsFrame<Parts>({ callId, loaded, children }: ResultsFramePr
   if (results === null && progress.status === "updating") return <StillCalculating what="call" watch={watch} />;
   return (
     <>
-      <Progress {...{ progress, watch }} hasResults={results !== null} />
+      <Progress {...{ callId, progress, watch }} hasResults={results !== null} />
       {leftOut.length === 0 ? null : (
         <Notice
           tone="problem"
@@ -40,13 +42,14 @@ export function ResultsFrame<Parts>({ callId, loaded, children }: ResultsFramePr
 }
 
 interface ProgressProps {
+  readonly callId: string;
   readonly progress: AnalysisProgress;
   /** Address that answers whether there is something new. */
   readonly watch: string;
   readonly hasResults: boolean;
 }
 
-function Progress({ progress, watch, hasResults }: ProgressProps) {
+function Progress({ callId, progress, watch, hasResults }: ProgressProps) {
   switch (progress.status) {
     case "current":
       return null;
@@ -69,6 +72,11 @@ function Progress({ progress, watch, hasResults }: ProgressProps) {
         >
           <p>{progress.message}</p>
           {hasResults ? <p className="mt-1">The results below are from before the last change.</p> : null}
+          <p className="mt-2">
+            <Link href={callPageHref(callId, "progress")} className="text-link">
+              See the testers’ reports
+            </Link>
+          </p>
         </Notice>
       );
   }
