@@ -4,6 +4,7 @@ import { filledReport } from "@/features/testing/report/filled-report";
 import { itemKey } from "@/features/testing/report/steps/item-key";
 import { TesterFrame } from "@/features/testing/home/components/tester-frame";
 import { loadTester } from "@/features/testing/home/loaders";
+import { nextPage } from "@/features/testing/home/tester-steps";
 
 export const metadata: Metadata = { title: "Swatch" };
 
@@ -17,7 +18,11 @@ export default async function SwatchPage({ params, searchParams }: PageProps<"/t
       title="Your swatch"
       intro="Enter your swatch, and see at once how big the garment would be and what to change."
     >
-      <SwatchStep report={filledReport(testerId, loaded.inHand)} added={itemKey(add)} />
+      <SwatchStep
+        report={filledReport(testerId, loaded.inHand)}
+        next={nextPage(loaded, "swatch")}
+        added={itemKey(add)}
+      />
     </TesterFrame>
   );
 }
