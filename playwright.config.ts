@@ -22,7 +22,15 @@ export default defineConfig({
     // Applicants and testers come by phone.
     {
       name: "desktop",
-      testIgnore: ["apply.spec.ts", "invited.spec.ts", "questions.spec.ts", "report.spec.ts", "typing.spec.ts"],
+      testIgnore: [
+        "apply.spec.ts",
+        "invited.spec.ts",
+        "questions.spec.ts",
+        "report.spec.ts",
+        "report-taps.spec.ts",
+        "tester-looks.spec.ts",
+        "typing.spec.ts",
+      ],
       use: { viewport: { width: 1280, height: 800 } },
     },
     // Who may see what, and how a start goes, does not hang on the width of a screen. A pattern is made at a desk: on the
