@@ -28,6 +28,8 @@ export default defineConfig({
         "news.spec.ts",
         "questions.spec.ts",
         "report.spec.ts",
+        "report-taps.spec.ts",
+        "tester-looks.spec.ts",
         "typing.spec.ts",
       ],
       use: { viewport: { width: 1280, height: 800 } },

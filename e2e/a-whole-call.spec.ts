@@ -4,7 +4,7 @@ import { saltmarshPattern } from "../prisma/demo/saltmarsh-pattern";
 import { ANALYSIS_MS, expectNoSidewaysScroll, expectResults } from "./import-call";
 import { expect, test } from "./fixtures";
 import { importPattern } from "./make-pattern";
-import { goHome, openMeasurement, openStep } from "./tester-steps";
+import { goHome, openMeasurement, openStep, tapeLabel, unfold } from "./tester-steps";
 
 const SIZES = ["size-s", "size-l"];
 const SAVED = "Saved.";
@@ -78,6 +78,7 @@ async function accept(page: Page, link: string): Promise<string> {
 
 async function swatch(page: Page, stitches: string): Promise<void> {
   await openStep(page, "Swatch");
+  await unfold(page, /^Needle: 4 mm, as in the pattern/);
   await page.getByLabel("Needle").fill("4");
   await page.getByLabel("Stitches", { exact: true }).fill(stitches);
   await page.getByLabel("Rows or rounds").fill("30");
@@ -89,8 +90,8 @@ async function swatch(page: Page, stitches: string): Promise<void> {
 async function measure(page: Page, measurement: string, cm: string): Promise<void> {
   await openStep(page, "Measurements");
   await openMeasurement(page, measurement);
-  await page.getByLabel("What the tape says").fill(cm);
-  await page.getByLabel("What the tape says").blur();
+  await page.getByLabel(tapeLabel(measurement)).fill(cm);
+  await page.getByLabel(tapeLabel(measurement)).blur();
   await expect(page.getByText("Saving …")).toBeHidden();
   await expect(page.getByText(SAVED)).toBeVisible();
 }
@@ -173,7 +174,7 @@ test("a whole call, from the open page to the gap page: one drops out, one is of
   await expect(page.getByText("Their gauge explains").first()).toBeVisible();
 
   await goHome(bea);
-  await openStep(bea, "Your counts");
+  await openStep(bea, "Yarn");
   await bea.getByLabel("About how many hours").fill("30");
   await expect(bea.getByText(SAVED)).toBeVisible();
   await openStep(bea, "Review and send");

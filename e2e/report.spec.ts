@@ -3,7 +3,7 @@ import { expectNoSidewaysScroll } from "./import-call";
 import { query } from "./designer";
 import { expect, test } from "./fixtures";
 import { letIn, makeTester } from "./make-tester";
-import { goHome, openMeasurement, openStep } from "./tester-steps";
+import { expectOpen, goHome, openMeasurement, openStep, rowOf, storedFields, tapeLabel, unfold } from "./tester-steps";
 
 // A lost connection is one that the browser tells of.
 test.use({ expectedErrors: /ERR_INTERNET_DISCONNECTED|Failed to fetch/ });
@@ -21,6 +21,7 @@ test("a report saves itself, through a lost connection and on two devices, and e
   await page.goto(home);
   await openStep(page, "Swatch");
   await expect(page.getByText(SAVED)).toBeVisible();
+  await unfold(page, /^Hook: 4 mm, as in the pattern/);
   await page.getByLabel("Hook").fill("4");
   await page.getByLabel("Stitches", { exact: true }).fill("18");
   await page.getByLabel("Rows or rounds").fill("25");
@@ -32,9 +33,9 @@ test("a report saves itself, through a lost connection and on two devices, and e
   await expectNoSidewaysScroll(page);
 
   await openStep(page, "Measurements");
-  await expect(page.getByRole("heading", { level: 2, name: "Bust" })).toBeVisible();
+  await expectOpen(page, "Bust");
   await context.setOffline(true);
-  await page.getByLabel("What the tape says").fill("54");
+  await page.getByLabel(tapeLabel("Bust")).fill("54");
   await expect(
     page.getByText("No connection: 1 field is stored on this device and will be sent when you are back online."),
   ).toBeVisible();
@@ -44,11 +45,13 @@ test("a report saves itself, through a lost connection and on two devices, and e
   await next.goto(home);
   await openStep(next, "Measurements");
   await openMeasurement(next, "Bust");
-  await expect(next.getByLabel("What the tape says")).toHaveValue("54");
+  await expect(next.getByLabel(tapeLabel("Bust"))).toHaveValue("54");
   // This gauge gives 108.9 + 2 cm: 54 is half of it.
   await expect(next.getByText(/half of what we would expect here .* was it laid flat and not doubled/)).toBeVisible();
   await next.getByRole("button", { name: "Use 2 × 54 = 108.0 cm" }).click();
   await expect(next.getByText("Doubled: 108.0 cm around.")).toBeVisible();
+  await expect(next.getByRole("button", { name: "flat, one width", pressed: true })).toBeVisible();
+  await unfold(next, /^Measured: laid flat, one width/);
   await expect(next.getByRole("radio", { name: /Sizewright doubles it/ })).toBeChecked();
 
   const tablet = await browser.newContext({ baseURL: process.env.NEXTAUTH_URL });
@@ -62,6 +65,8 @@ test("a report saves itself, through a lost connection and on two devices, and e
   await expect(tabletPage.getByText(SAVED)).toBeVisible();
   await next.getByLabel("About how many hours").fill("38");
   await expect(next.getByText("On another device you typed “39”, here “38”. Choose one.")).toBeVisible();
+  // Under its own field.
+  await expect(next.locator("#hours").locator("xpath=../..").getByRole("alert")).toContainText("Choose one.");
   await next.getByRole("button", { name: "Use 38" }).click();
   await expect(next.getByText(SAVED)).toBeVisible();
   await tablet.close();
@@ -86,13 +91,26 @@ test("a report is filled and sent without JavaScript", async ({ browser }) => {
   await page.goto(`/testing/${tester.testerId}`);
   await openStep(page, "Measurements");
   await openMeasurement(page, "Length");
-  await page.getByLabel("What the tape says").fill("15 3/4");
-  await page.getByRole("button", { name: "Save" }).click();
+  await page.getByLabel(tapeLabel("Length")).fill("15 3/4");
+  await page.getByRole("button", { name: "Save", exact: true }).click();
   await expect(page.getByText("Saved.")).toBeVisible();
-  await expect(page.getByLabel("What the tape says")).toHaveValue("15 3/4");
-  await expect(page.getByRole("heading", { level: 2, name: "Length" })).toBeVisible();
+  await expect(page.getByLabel(tapeLabel("Length"))).toHaveValue("15 3/4");
+  await expectOpen(page, "Length");
+  // Opening another one saves, too.
+  await page.getByLabel(tapeLabel("Length")).fill("15 5/8");
+  await openMeasurement(page, "Bust");
+  await expect(rowOf(page, "Length")).toContainText("15 5/8 in");
+  await page.getByRole("button", { name: "washed and dried" }).click();
+  await expect(page.getByRole("button", { name: "washed and dried", pressed: true })).toBeVisible();
+  await page.getByLabel(tapeLabel("Bust")).fill("42 1/2");
+  await page.getByRole("button", { name: "Save and go on" }).click();
+  await expect(page.getByRole("heading", { name: "How it fits" })).toBeVisible();
+  expect(await storedFields(tester, /^reading/)).toEqual({
+    ...{ "reading.length.1.value": "15 5/8", "reading.length.1.state": "washed" },
+    ...{ "reading.bust.1.value": "42 1/2", "reading.bust.1.state": "washed" },
+  });
   await openStep(page, "Review and send");
-  await expect(page.getByText("15 3/4 in", { exact: true }).first()).toBeVisible();
+  await expect(page.getByText("15 5/8 in", { exact: true }).first()).toBeVisible();
   await page.getByRole("button", { name: "Send report" }).click();
   await expect(page.getByText("Your report is sent, version 1. Thank you.")).toBeVisible();
   await query("UPDATE call SET status = 'closed', closed_at = now() WHERE id = $1", [tester.callId]);
@@ -111,7 +129,6 @@ test("a report that was sent by phone says that nothing changed since, until som
   await openStep(page, "Swatch");
   await page.getByLabel("Stitches", { exact: true }).fill("20");
   await page.getByLabel("Rows or rounds").fill("25");
-  await page.getByLabel("Hook").fill("4");
   await expect(page.getByText("Saving …")).toBeHidden();
   await openStep(page, "Your counts");
   await page.getByLabel("About how many hours").fill("38");
@@ -145,6 +162,7 @@ test("a swatch gives no advice until the questions about it are answered", async
   await letIn(context, tester);
   await page.goto(`/testing/${tester.testerId}`);
   await openStep(page, "Swatch");
+  await unfold(page, /^Hook/);
   await page.getByLabel("Hook").fill("6");
   await page.getByLabel("Stitches", { exact: true }).fill("25");
   await page.getByLabel("Rows or rounds").fill("16");

@@ -1,4 +1,4 @@
-import { expect, type Page } from "@playwright/test";
+import { expect, type Locator, type Page } from "@playwright/test";
 import { z } from "zod";
 import { query } from "./designer";
 import type { MadeTester } from "./make-tester";
@@ -14,11 +14,34 @@ export async function openStep(page: Page, step: string): Promise<void> {
   await page.waitForURL(({ pathname }) => pathname === address);
 }
 
-/** Opens a measurement by its link in the list of all measurements. */
+/** Opens a measurement in the list of all measurements. */
 export async function openMeasurement(page: Page, label: string): Promise<void> {
-  const list = page.getByRole("navigation", { name: "All measurements" });
-  await list.getByRole("link", { name: new RegExp(`: [A-Z]\\d*\\s*${label}`) }).click();
-  await expect(page.getByRole("heading", { level: 2, name: label })).toBeVisible();
+  const row = rowOf(page, label);
+  if ((await row.getAttribute("aria-expanded")) !== "true") await row.click();
+  await expectOpen(page, label);
+}
+
+/** A measurement is open, and no other one. */
+export async function expectOpen(page: Page, label: string): Promise<void> {
+  await expect(rowOf(page, label)).toHaveAttribute("aria-expanded", "true");
+  await expect(page.locator('#content [aria-expanded="true"]')).toHaveCount(1);
+  await expect(page.getByLabel(tapeLabel(label)).or(page.getByLabel(tapeLabel(label, 1)))).toBeVisible();
+}
+
+/** The line of a measurement in the list, which opens and closes it. */
+export function rowOf(page: Page, label: string): Locator {
+  const list = page.getByRole("list", { name: "All measurements" });
+  return list.getByRole("button", { name: new RegExp(`: *[A-Z]\\d*\\s*${label}`) });
+}
+
+/** The label of a measurement's field. @param reading its number where there are several. */
+export function tapeLabel(measurement: string, reading?: number): string {
+  return `What the tape says${reading === undefined ? "" : `, reading ${reading}`} for ${measurement}`;
+}
+
+/** Opens the fields behind a line that tells their present values. */
+export async function unfold(page: Page, summary: RegExp): Promise<void> {
+  await page.locator("summary").filter({ hasText: summary }).click();
 }
 
 /** Back to the tester's home page, by the link above each step. */

@@ -2,9 +2,9 @@ import { saltmarshPattern } from "../prisma/demo/saltmarsh-pattern";
 import { expectNoSidewaysScroll } from "./import-call";
 import { expect, test } from "./fixtures";
 import { letIn, makeTester, typeReport } from "./make-tester";
-import { goHome, lookAwayAndBack, openMeasurement, openStep, storedFields, typeSlowly } from "./tester-steps";
+import { expectOpen, goHome, lookAwayAndBack, openMeasurement, openStep } from "./tester-steps";
+import { storedFields, tapeLabel, typeSlowly, unfold } from "./tester-steps";
 
-const TAPE = "What the tape says";
 const { measurements } = saltmarshPattern;
 const PLACES = [0, 3, measurements.length - 1];
 
@@ -29,17 +29,16 @@ for (const [unit, before, said] of [
       await letIn(context, tester);
       await page.goto(`/testing/${tester.testerId}`);
       await openStep(page, "Measurements");
-      const heading = page.getByRole("heading", { level: 2, name: label });
-      await expect(heading).toBeVisible();
-      await typeSlowly(page, TAPE, said);
-      await expect(heading).toBeVisible();
-      await expect(page.getByLabel(TAPE)).toHaveValue(said);
+      await expectOpen(page, label);
+      await typeSlowly(page, tapeLabel(label), said);
+      await expectOpen(page, label);
+      await expect(page.getByLabel(tapeLabel(label))).toHaveValue(said);
       await lookAwayAndBack(page);
       await expect(page.getByText("Saved.")).toBeVisible();
       await goHome(page);
       await page.goBack();
-      await expect(heading).toBeVisible();
-      await expect(page.getByLabel(TAPE)).toHaveValue(said);
+      await expectOpen(page, label);
+      await expect(page.getByLabel(tapeLabel(label))).toHaveValue(said);
       await expectNoSidewaysScroll(page);
       expect(await storedFields(tester, /^reading\..*\.value$/)).toEqual({
         ...measuredBefore(place, before),
@@ -58,11 +57,11 @@ test("a measurement is taken once more where it was taken, and both readings sta
   await openStep(page, "Measurements");
   await openMeasurement(page, "Length");
   await expect(page.getByRole("link", { name: "Add another reading" })).toHaveCount(0);
-  await typeSlowly(page, TAPE, "57");
+  await typeSlowly(page, tapeLabel("Length"), "57");
   await page.getByRole("link", { name: "Add another reading" }).click();
-  await typeSlowly(page, `${TAPE}, reading 2`, "58");
-  await expect(page.getByLabel(`${TAPE}, reading 1`)).toHaveValue("57");
-  await expect(page.getByLabel(`${TAPE}, reading 2`)).toHaveValue("58");
+  await typeSlowly(page, tapeLabel("Length", 2), "58");
+  await expect(page.getByLabel(tapeLabel("Length", 1))).toHaveValue("57");
+  await expect(page.getByLabel(tapeLabel("Length", 2))).toHaveValue("58");
 });
 
 test("whatever is typed with pauses stays in its field, on every step that a tester walks through by its links", async ({
@@ -75,12 +74,16 @@ test("whatever is typed with pauses stays in its field, on every step that a tes
   await page.goto(`/testing/${tester.testerId}`);
   const walked = [
     { step: "Swatch", fields: { Needle: "3.75", Stitches: "22", "Rows or rounds": "30" } },
-    { step: "Your counts", fields: { "Neck stitches": "71", "About how many hours": "38" } },
-    { step: "Yarn", fields: { "One ball weighs": "51", "Weight before": "412", "Weight left": "37" } },
+    { step: "Your counts", fields: { "Neck stitches": "71" } },
+    {
+      step: "Yarn",
+      fields: { "One ball weighs": "51", "Weight before": "412", "Weight left": "37", "About how many hours": "38" },
+    },
     { step: "Fit", fields: { "In your words (optional)": "roomy 🧶" } },
   ];
   for (const { step, fields } of walked) {
     await openStep(page, step);
+    if (step === "Swatch") await unfold(page, /^Needle: 4 mm, as in the pattern/);
     for (const [label, text] of Object.entries(fields)) {
       await page.getByLabel(label, { exact: true }).first().clear();
       await typeSlowly(page, label, text);

@@ -19,7 +19,7 @@ export function Page({ title, navigation, above, intro, actions, width = "wide",
   return (
     <main
       id="content"
-      className={`mx-auto w-full flex-1 px-4 pb-24 pt-8 sm:px-8 ${width === "narrow" ? "max-w-2xl" : "max-w-7xl"}`}
+      className={`mx-auto w-full flex-1 px-[min(1rem,5vw)] pb-24 pt-8 sm:px-8 ${width === "narrow" ? "max-w-2xl" : "max-w-7xl"}`}
     >
       {navigation ? <div className="-mt-3 mb-6 max-sm:-mt-5 max-sm:mb-4">{navigation}</div> : null}
       <div className="mb-8 flex flex-wrap items-end justify-between gap-x-8 gap-y-4">

@@ -11,7 +11,7 @@ export function SiteHeader({ menu }: { readonly menu: ReactNode }) {
       >
         Skip to content
       </a>
-      <div className="mx-auto flex min-h-14 w-full max-w-7xl items-center justify-between gap-4 px-4 sm:px-8">
+      <div className="mx-auto flex min-h-14 w-full max-w-7xl flex-wrap items-center justify-between gap-x-4 px-[min(1rem,5vw)] sm:px-8">
         <Link href="/" className="flex items-center gap-2.5 font-serif text-xl font-semibold tracking-tight">
           <RulerMark />
           Sizewright

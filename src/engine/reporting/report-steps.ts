@@ -1,3 +1,4 @@
+import type { PatternDocument } from "../pattern";
 import { fieldOf, parseField, type TypedReport } from "./fields";
 import { fitAreas } from "./read-typed-garment";
 import { readReport } from "./read-report";
@@ -27,10 +28,11 @@ export interface ReportStep {
  */
 export function reportSteps(typed: TypedReport, context: ReportContext): ReportStep[] {
   const read = readReport(typed, context);
-  const begun = new Set(Object.entries(typed).flatMap(([field, text]) => (text.trim() === "" ? [] : stepOf(field))));
+  const stepsOf = (field: string) => stepOf(field, context.pattern);
+  const begun = new Set(Object.entries(typed).flatMap(([field, text]) => (text.trim() === "" ? [] : stepsOf(field))));
   return tallies(typed, read, context).flatMap(({ step, done, of, counted }) => {
     if (of === 0) return [];
-    const wrong = read.faults.filter(({ field }) => stepOf(field).includes(step)).length;
+    const wrong = read.faults.filter(({ field }) => stepsOf(field).includes(step)).length;
     const state = wrong > 0 ? "faulty" : done >= of ? "complete" : begun.has(step) ? "begun" : "empty";
     const toFix = wrong === 0 ? "" : `; ${wrong === 1 ? "1 entry needs" : `${wrong} entries need`} fixing`;
     return [{ step, state, done, of, message: `${done} of ${of} ${counted}${toFix}` }];
@@ -42,8 +44,13 @@ export function nextStep(steps: readonly ReportStep[]): ReportStep | null {
   return steps.find(({ state }) => state === "faulty") ?? steps.find(({ state }) => state !== "complete") ?? null;
 }
 
-/** The step that a field belongs to. @returns none where no field can have that name. */
-export function stepOf(name: string): StepId[] {
+/**
+ * The step that a field belongs to. The hours stand beside the yarn; without a yarn there is no such step, and they stand with
+ * the counts.
+ *
+ * @returns none where no field can have that name.
+ */
+export function stepOf(name: string, { yarns }: Pick<PatternDocument, "yarns">): StepId[] {
   const field = parseField(name);
   switch (field?.kind) {
     case undefined:
@@ -53,8 +60,9 @@ export function stepOf(name: string): StepId[] {
     case "worked":
     case "length":
     case "asWritten":
-    case "hours":
       return ["make"];
+    case "hours":
+      return [yarns.length > 0 ? "yarn" : "make"];
     case "changed":
     case "reading":
       return ["measure"];

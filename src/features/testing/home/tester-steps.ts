@@ -1,4 +1,5 @@
 import { reportSteps, type StepId, type StepState } from "@/engine/reporting";
+import type { NextPage } from "@/features/testing/report/autosave/step-bar";
 import type { ReportInHand } from "@/features/testing/report/data";
 
 /** A tester's pages in their order, and the step of the report that each fills. */
@@ -21,6 +22,21 @@ export interface TesterStep {
   readonly state: StepState | null;
   /** Progress in words; "" if there is nothing to say. */
   readonly message: string;
+}
+
+export function isStepPage(name: string): name is StepPage {
+  return Object.hasOwn(STEP_PAGES, name);
+}
+
+/** The page after one; null after the last. */
+export function nextPage(
+  { tester, steps }: { readonly tester: { readonly testerId: string }; readonly steps: readonly TesterStep[] },
+  current: StepPage,
+): NextPage | null {
+  const next = steps[steps.findIndex(({ page }) => page === current) + 1];
+  return next === undefined
+    ? null
+    : { page: next.page, label: next.label, href: `/testing/${tester.testerId}/${next.page}` };
 }
 
 /** A tester's progress on each page; pages that the pattern does not need are left out. */

@@ -1,11 +1,14 @@
 "use server";
 
 import { revalidatePath } from "next/cache";
+import { redirect } from "next/navigation";
 import type { ReportContext } from "@/engine/reporting";
 import { testerAccess } from "@/features/testing/home/access";
+import { isStepPage } from "@/features/testing/home/tester-steps";
 import { sentenceOf } from "@/server/action";
 import { AppError } from "@/server/errors";
 import { readForm, textOf } from "@/server/read-form";
+import { THEN } from "./autosave/then";
 import { readDraft } from "./data";
 import { saveFields, type SavedFields } from "./draft-mutations";
 import { changesOfForm, changesSchema } from "./draft-schema";
@@ -18,10 +21,15 @@ export async function saveReportFields(testerId: string, changes: readonly Field
   return await save(testerId, () => changesSchema.parse(changes));
 }
 
-/** The same for a form that is sent without JavaScript. */
+/** The same for a form that is sent without JavaScript; one of its buttons goes on to the next step. */
 export async function saveReportForm(_last: unknown, form: FormData): Promise<SaveAnswer> {
   const sent = readForm(form);
-  return await save(textOf(sent, "testerId") ?? "", () => changesOfForm(sent));
+  const testerId = textOf(sent, "testerId") ?? "";
+  const answer = await save(testerId, () => changesOfForm(sent));
+  const next = textOf(sent, THEN);
+  const isWhole = answer.status === "saved" && answer.asked.length === 0;
+  if (isWhole && next !== undefined && isStepPage(next)) redirect(`/testing/${testerId}/${next}`);
+  return answer;
 }
 
 async function save(testerId: string, read: () => readonly FieldChange[]): Promise<SaveAnswer> {

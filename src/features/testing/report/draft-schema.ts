@@ -28,7 +28,7 @@ export function changesOfForm(sent: FormTexts): z.infer<typeof changesSchema> {
   return changesSchema.parse(changes);
 }
 
-const OWN: ReadonlySet<string> = new Set(["testerId", "was", "also"]);
+const OWN: ReadonlySet<string> = new Set(["testerId", "was", "also", "then"]);
 
 /** Forms send line breaks as two characters, scripts as one. */
 function fieldText(sent: FormTexts, name: string): string | undefined {

@@ -1,6 +1,6 @@
-import { stepOf, type TypedReport } from "@/engine/reporting";
+import { parseField, type TypedReport } from "@/engine/reporting";
 
 /** Nothing about the garment is typed: no more than a swatch, perhaps not even that. */
 export function holdsSwatchAlone(typed: TypedReport): boolean {
-  return Object.entries(typed).every(([field, text]) => text.trim() === "" || stepOf(field).includes("swatch"));
+  return Object.entries(typed).every(([field, text]) => text.trim() === "" || parseField(field)?.kind === "swatch");
 }

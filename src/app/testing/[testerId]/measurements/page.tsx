@@ -11,6 +11,7 @@ import { itemKey } from "@/features/testing/report/steps/item-key";
 import { measurementToTake } from "@/features/testing/report/steps/measured";
 import { TesterFrame } from "@/features/testing/home/components/tester-frame";
 import { loadTester } from "@/features/testing/home/loaders";
+import { nextPage } from "@/features/testing/home/tester-steps";
 
 export const metadata: Metadata = { title: "Measurements" };
 
@@ -21,26 +22,25 @@ export default async function MeasurementsPage({
   const [{ testerId }, { m, add }] = await Promise.all([params, searchParams]);
   const loaded = await loadTester(testerId);
   const report = filledReport(testerId, loaded.inHand);
-  const measurement = report.context.pattern.measurements.find(({ id }) => id === m);
   const first = measurementToTake(report);
   // The address names the open measurement; otherwise a save while somebody types would turn to the next one.
-  if (measurement === undefined && first !== undefined)
-    redirect(`/testing/${testerId}/measurements?m=${encodeURIComponent(first.id)}`);
+  if (m === undefined && first !== undefined) redirect(`/testing/${testerId}/measurements?m=${first.id}`);
+  const key = itemKey(add);
   return (
     <TesterFrame
       loaded={loaded}
       step="measurements"
       title="Measurements"
-      intro="Once the garment is washed and dry, lay it flat without pulling. Enter what the tape says: 38.5, 38,5 or 12 3/8 in."
+      intro="Lay the garment flat, without pulling. Enter what the tape says: 38.5, 38,5 or 12 3/8 in."
     >
-      {measurement === undefined ? (
+      {first === undefined ? (
         <p>This pattern has no measurements.</p>
       ) : (
         <MeasurementStep
           report={report}
-          measurement={measurement}
-          added={itemKey(add)}
-          drawing={<TapePosition context={report.context} measurement={measurement} />}
+          next={nextPage(loaded, "measurements")}
+          added={typeof m === "string" && key !== undefined ? { measurement: m, key } : null}
+          drawingOf={(measurement) => <TapePosition context={report.context} measurement={measurement} />}
         />
       )}
     </TesterFrame>

@@ -15,6 +15,8 @@ import { placeQuery } from "@/features/testing/questions/place-query";
 import { textParts } from "@/features/testing/questions/text-parts";
 import { TesterFrame } from "@/features/testing/home/components/tester-frame";
 import { loadTester } from "@/features/testing/home/loaders";
+import { nextPage } from "@/features/testing/home/tester-steps";
+import { NextBar } from "@/features/testing/report/autosave/step-bar";
 
 export const metadata: Metadata = { title: "The pattern" };
 
@@ -65,6 +67,7 @@ export default async function TesterPatternPage({ params, searchParams }: PagePr
       <Part anchor="pieces" title="Pieces">
         <GarmentPicture {...inSize} />
       </Part>
+      <NextBar next={nextPage(loaded, "pattern")} />
     </TesterFrame>
   );
 }

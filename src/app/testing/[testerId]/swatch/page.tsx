@@ -4,6 +4,7 @@ import { filledReport } from "@/features/testing/report/filled-report";
 import { itemKey } from "@/features/testing/report/steps/item-key";
 import { TesterFrame } from "@/features/testing/home/components/tester-frame";
 import { loadTester } from "@/features/testing/home/loaders";
+import { nextPage } from "@/features/testing/home/tester-steps";
 
 export const metadata: Metadata = { title: "Swatch" };
 
@@ -19,6 +20,7 @@ export default async function SwatchPage({ params, searchParams }: PageProps<"/t
     >
       <SwatchStep
         report={filledReport(testerId, loaded.inHand)}
+        next={nextPage(loaded, "swatch")}
         added={itemKey(add)}
         isSent={loaded.inHand.sent !== null && loaded.inHand.changed.length === 0}
       />

@@ -4,6 +4,7 @@ import { filledReport } from "@/features/testing/report/filled-report";
 import { itemKey } from "@/features/testing/report/steps/item-key";
 import { TesterFrame } from "@/features/testing/home/components/tester-frame";
 import { loadTester } from "@/features/testing/home/loaders";
+import { nextPage } from "@/features/testing/home/tester-steps";
 
 export const metadata: Metadata = { title: "Yarn" };
 
@@ -20,6 +21,7 @@ export default async function YarnPage({ params, searchParams }: PageProps<"/tes
     >
       <YarnStep
         report={filledReport(testerId, loaded.inHand)}
+        next={nextPage(loaded, "yarn")}
         added={typeof yarn === "string" && key !== undefined ? { yarn, key } : null}
       />
     </TesterFrame>

@@ -25,10 +25,12 @@ export function StepList({ home, steps, current }: StepListProps) {
             href={`${home}/${step.page}`}
             prefetch={false}
             aria-current={step.page === current ? "page" : undefined}
-            className="group flex min-h-12 items-center gap-3 px-4 py-2 hover:bg-band aria-[current=page]:bg-band"
+            className={`group flex items-center gap-3 px-[min(1rem,5vw)] hover:bg-band aria-[current=page]:bg-band ${current === undefined ? "min-h-12 py-2" : "min-h-12 py-2 max-lg:min-h-10 max-lg:py-1"}`}
           >
             <StepSign state={step.state} />
-            <span className="min-w-0 flex-1">
+            <span
+              className={`min-w-0 flex-1 ${current === undefined ? "" : "max-lg:flex max-lg:flex-wrap max-lg:items-baseline max-lg:justify-between max-lg:gap-x-3"}`}
+            >
               <span className="block group-aria-[current=page]:font-semibold">{step.label}</span>
               {step.message ? <span className="block text-sm text-soft numbers">{step.message}</span> : null}
             </span>

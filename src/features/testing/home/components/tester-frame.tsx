@@ -1,9 +1,8 @@
-import Link from "next/link";
 import type { ReactNode } from "react";
 import { Notice } from "@/ui/notice";
 import { Page } from "@/ui/page";
 import type { LoadedTester } from "../loaders";
-import type { StepPage, TesterStep } from "../tester-steps";
+import type { StepPage } from "../tester-steps";
 import { BackToTest } from "./back-to-test";
 import { StepList } from "./step-list";
 
@@ -18,7 +17,6 @@ interface TesterFrameProps {
 /** The frame of a tester's step: a link back above, the other steps beside it or, on a phone, below. */
 export function TesterFrame({ loaded: { tester, steps }, step, title, intro, children }: TesterFrameProps) {
   const home = `/testing/${tester.testerId}`;
-  const index = steps.findIndex(({ page }) => page === step);
   return (
     <Page title={title} above={<BackToTest tester={tester} />} intro={intro}>
       {tester.call.status === "closed" ? (
@@ -29,24 +27,11 @@ export function TesterFrame({ loaded: { tester, steps }, step, title, intro, chi
       <div className="grid gap-x-12 gap-y-10 lg:grid-cols-[minmax(0,1fr)_17rem]">
         <div className="min-w-0">{children}</div>
         <aside className="min-w-0">
-          <NextStep home={home} next={steps[index + 1]} />
           <nav aria-label="Steps of your test">
             <StepList home={home} steps={steps} current={step} />
           </nav>
         </aside>
       </div>
     </Page>
-  );
-}
-
-function NextStep({ home, next }: { readonly home: string; readonly next: TesterStep | undefined }) {
-  if (next === undefined) return null;
-  return (
-    <p className="mb-4 lg:hidden">
-      Next:{" "}
-      <Link href={`${home}/${next.page}`} prefetch={false} className="text-link inline-flex min-h-8 items-center">
-        {next.label}
-      </Link>
-    </p>
   );
 }

@@ -8,7 +8,7 @@ export function TextPartsNav({ parts }: { readonly parts: readonly TextPart[] })
   return (
     <nav
       aria-label="Parts of the pattern"
-      className="sticky top-0 z-10 -mx-4 mb-8 mt-8 border-b border-line-strong bg-paper px-4 sm:mx-0 sm:px-0"
+      className="sticky top-0 z-10 -mx-[min(1rem,5vw)] mb-8 mt-8 border-b border-line-strong bg-paper px-[min(1rem,5vw)] sm:mx-0 sm:px-0"
     >
       <ul className="-ml-2 flex gap-x-1 overflow-x-auto">
         {parts.map(({ anchor, label }) => (

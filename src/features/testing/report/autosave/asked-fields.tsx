@@ -11,9 +11,9 @@ interface AskedFieldsProps {
 /** Fields that another device changed in the meantime, or that cannot be saved: the tester chooses. */
 export function AskedFields({ asked, onChoose }: AskedFieldsProps) {
   return (
-    <div role="alert">
+    <div role="alert" data-asked={asked.length > 0 ? true : undefined}>
       {asked.map((field) => (
-        <div key={field.field} className="mt-6 rounded-md border-l-4 border-thread bg-thread-tint px-4 py-3">
+        <div key={field.field} className="mt-3 rounded-md border-l-4 border-thread bg-thread-tint px-4 py-3">
           <p className="font-semibold wrap-anywhere">
             <span aria-hidden="true">▲ </span>
             {field.label}

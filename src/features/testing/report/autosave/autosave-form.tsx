@@ -11,22 +11,26 @@ import {
 } from "react";
 import { saveReportFields, saveReportForm } from "../draft-actions";
 import type { AskedField } from "../save-answer";
+import { AskedContext } from "./asked-at-field";
 import { AskedFields } from "./asked-fields";
 import { FieldAutosave, IDLE } from "./field-autosave";
 import { showTexts, textsIn, wasTouchedEarly } from "./form-texts";
 import { SaveLine } from "./save-line";
+import type { NextPage } from "./step-bar";
 import { readAlso } from "./also";
+import { usePlacedFields } from "./use-placed-fields";
 
 interface AutosaveFormProps {
   readonly testerId: string;
   /** What the server holds of these fields. */
   readonly stored: Readonly<Record<string, string>>;
+  readonly next: NextPage | null;
   /** Native controls, each with its field's name. */
   readonly children: ReactNode;
 }
 
 /** A form that saves its fields as they are typed. Without JavaScript its button saves them. */
-export function AutosaveForm({ testerId, stored, children }: AutosaveFormProps) {
+export function AutosaveForm({ testerId, stored, next, children }: AutosaveFormProps) {
   const form = useRef<HTMLFormElement>(null);
   const [autosave] = useState(() => new FieldAutosave(testerId, saveReportFields));
   const status = useSyncExternalStore(
@@ -34,7 +38,8 @@ export function AutosaveForm({ testerId, stored, children }: AutosaveFormProps) 
     () => autosave.status,
     () => IDLE,
   );
-  const [answer, save, isSaving] = useActionState(saveReportForm, null);
+  const [placed, place] = usePlacedFields();
+  const [answer, save] = useActionState(saveReportForm, null);
   const scan = () => {
     if (form.current) for (const [field, text] of textsIn(form.current)) autosave.type(field, text);
   };
@@ -60,6 +65,9 @@ export function AutosaveForm({ testerId, stored, children }: AutosaveFormProps) 
     autosave.choose(asked, which);
     show();
   };
+  // Without scripts no field shows its own question.
+  const elsewhere =
+    status.state === "idle" ? (answer?.asked ?? []) : status.asked.filter(({ field }) => !placed.has(field));
   return (
     <form
       ref={form}
@@ -83,9 +91,9 @@ export function AutosaveForm({ testerId, stored, children }: AutosaveFormProps) 
       </button>
       <input type="hidden" name="testerId" value={testerId} />
       <input type="hidden" name="was" value={JSON.stringify(stored)} />
-      {children}
-      <AskedFields asked={status.state === "idle" ? (answer?.asked ?? []) : status.asked} onChoose={choose} />
-      <SaveLine status={status} answer={answer} isSaving={isSaving} />
+      <AskedContext value={{ asked: status.asked, choose, place }}>{children}</AskedContext>
+      <AskedFields asked={elsewhere} onChoose={choose} />
+      <SaveLine status={status} answer={answer} next={next} beforeNext={() => autosave.settled()} />
     </form>
   );
 }

@@ -111,6 +111,20 @@ export class FieldAutosave {
     if (!this.isSending) void this.sendPending();
   }
 
+  /** Sends pending changes at once. @returns when they are saved, or cannot be for now. */
+  async settled(): Promise<void> {
+    this.flush();
+    await new Promise<void>((resolve) => {
+      const look = () => {
+        if (this.status.state === "saving") return;
+        stop();
+        resolve();
+      };
+      const stop = this.subscribe(look);
+      look();
+    });
+  }
+
   private async sendPending(): Promise<void> {
     const sent = [...this.pending].filter(([field]) => !this.asked.has(field));
     if (sent.length === 0) return;

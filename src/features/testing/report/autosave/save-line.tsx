@@ -1,30 +1,49 @@
 import { Button } from "@/ui/button";
 import type { SaveAnswer } from "../save-answer";
 import type { SaveStatus } from "./field-autosave";
+import { NextLink } from "./next-link";
+import { StepBar, type NextPage } from "./step-bar";
+import { THEN } from "./then";
 
 interface SaveLineProps {
   readonly status: SaveStatus;
   /** The answer to a form that was sent without JavaScript. */
   readonly answer: SaveAnswer | null;
-  readonly isSaving: boolean;
+  readonly next: NextPage | null;
+  /** What the way to the next page waits for. */
+  readonly beforeNext: () => Promise<void>;
 }
 
-/** Below a form: whether everything is saved, and a button that saves it now. */
-export function SaveLine({ status, answer, isSaving }: SaveLineProps) {
+/** Below a form: whether everything is saved, and the way to the next step. */
+export function SaveLine({ status, answer, next, beforeNext }: SaveLineProps) {
   const { state } = status;
   const isProblem = state === "offline" || state === "closed";
   return (
-    <div className="sticky bottom-0 mt-6 flex items-center justify-between gap-4 border-t border-line-strong bg-paper py-2">
-      <p className="min-w-0 text-sm text-soft">
-        {isProblem ? null : <span>{quietWords(status, answer)}</span>}
-        <span role="status" className="font-semibold text-thread">
-          {isProblem ? `▲ ${problemWords(status)}` : ""}
-        </span>
+    <>
+      <p role="status" className={`font-semibold text-thread wrap-anywhere ${isProblem ? "mt-6" : ""}`}>
+        {isProblem ? `▲ ${problemWords(status)}` : ""}
       </p>
-      <Button type="submit" look="quiet" disabled={isSaving} className="shrink-0">
-        Save
-      </Button>
-    </div>
+      <StepBar
+        next={next === null ? null : <NextLink next={next} beforeNext={beforeNext} />}
+        status={
+          <p className={isProblem ? "font-semibold text-thread" : "text-soft"}>
+            {isProblem ? `▲ ${state === "closed" ? "Not saved" : "Only on this device"}` : quietWords(status, answer)}
+          </p>
+        }
+        withoutScripts={
+          <noscript>
+            <Button type="submit" look="quiet">
+              Save
+            </Button>
+            {next === null ? null : (
+              <Button type="submit" name={THEN} value={next.page}>
+                Save and go on
+              </Button>
+            )}
+          </noscript>
+        }
+      />
+    </>
   );
 }
 

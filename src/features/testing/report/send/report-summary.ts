@@ -101,16 +101,21 @@ export interface OpenPoint {
 
 /** Faulty or incomplete fields, which are not sent. */
 export function pointsToFix({ read, context, typed }: FilledReport): OpenPoint[] {
-  return read.faults.flatMap((fault) => pointOf(fault, fieldWords(fault.field, context, typed)));
+  return read.faults.flatMap((fault) => pointOf(fault, { label: fieldWords(fault.field, context, typed), context }));
 }
 
 /** Questions without an answer. */
 export function openQuestions({ questions, context, typed }: FilledReport): OpenPoint[] {
-  return questions.flatMap((question) => pointOf(question, fieldWords(question.field, context, typed)));
+  return questions.flatMap((question) =>
+    pointOf(question, { label: fieldWords(question.field, context, typed), context }),
+  );
 }
 
-function pointOf({ field, message }: { readonly field: string; readonly message: string }, label: string): OpenPoint[] {
-  const [step] = stepOf(field);
+function pointOf(
+  { field, message }: { readonly field: string; readonly message: string },
+  { label, context }: { readonly label: string } & Pick<FilledReport, "context">,
+): OpenPoint[] {
+  const [step] = stepOf(field, context.pattern);
   return step === undefined ? [] : [{ field, message, step, label }];
 }
 

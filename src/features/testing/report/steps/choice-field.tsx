@@ -1,4 +1,5 @@
 import { fieldNotes, textOf, type FilledReport } from "../filled-report";
+import { AskedAtField } from "../autosave/asked-at-field";
 import { FieldMessages } from "./field-messages";
 
 interface FieldChoice {
@@ -26,7 +27,7 @@ export function ChoiceField({ report, field, legend, choices, prefilled }: Choic
         {choices.map(({ value, label }) => (
           <label
             key={value}
-            className="flex min-h-11 items-center gap-2.5 rounded-md border border-line-strong bg-white px-3 py-1.5 has-checked:border-ink has-checked:bg-band has-checked:font-semibold has-focus-visible:outline-3 has-focus-visible:outline-offset-2 has-focus-visible:outline-thread"
+            className="flex min-h-11 items-center gap-2.5 rounded-md border border-line-strong bg-white px-2.5 py-1.5 has-checked:border-ink has-checked:bg-band has-checked:font-semibold has-focus-visible:outline-3 has-focus-visible:outline-offset-2 has-focus-visible:outline-thread"
           >
             <input
               type="radio"
@@ -41,6 +42,7 @@ export function ChoiceField({ report, field, legend, choices, prefilled }: Choic
         ))}
       </div>
       <FieldMessages field={field} faults={faults} remarks={remarks} />
+      <AskedAtField field={field} />
     </fieldset>
   );
 }

@@ -1,20 +1,26 @@
 import type { Count } from "@/engine/pattern";
 import { cmOfSize, ownValue } from "@/engine/pattern";
-import { fieldOf } from "@/engine/reporting";
+import { fieldOf, stepOf } from "@/engine/reporting";
 import { formatExactLength } from "@/ui/format-exact-length";
 import { Section } from "@/ui/section";
 import { Sheet } from "@/ui/sheet";
 import { countsByPiece } from "./counts-by-piece";
 import { isNotTold, type FilledReport } from "../filled-report";
+import { HoursField } from "./hours-field";
 import { ReportField } from "./report-field";
-import { StepForm } from "./step-form";
+import { StepForm, type StepProps } from "./step-form";
 import { TickBox } from "./tick-box";
 
-/** How the garment was made: counts and lengths next to the pattern's, changes on purpose, and the hours it took. */
-export function CountsStep({ report }: { readonly report: FilledReport }) {
+/** How the garment was made: counts and lengths next to the pattern's, and changes on purpose. */
+export function CountsStep({ report, next }: StepProps) {
   const { pattern } = report.context;
+  const hasHours = stepOf(fieldOf.hours, pattern).includes("make");
   return (
-    <StepForm report={report} fields={["asWritten", "hours", "worked", "length", "changed"]}>
+    <StepForm
+      report={report}
+      next={next}
+      fields={["asWritten", ...(hasHours ? ["hours"] : []), "worked", "length", "changed"]}
+    >
       <Sheet className="mb-10">
         <TickBox
           report={report}
@@ -42,11 +48,11 @@ export function CountsStep({ report }: { readonly report: FilledReport }) {
           ))}
         </div>
       </Section>
-      <Section title="Your time">
-        <div className="max-w-60">
-          <ReportField report={report} field={fieldOf.hours} label="About how many hours" unit="h" />
-        </div>
-      </Section>
+      {hasHours ? (
+        <Section title="Your time">
+          <HoursField report={report} />
+        </Section>
+      ) : null}
     </StepForm>
   );
 }

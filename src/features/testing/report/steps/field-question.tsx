@@ -1,4 +1,4 @@
-import { fieldOf, parseField, type ReadingQuestion } from "@/engine/reporting";
+import { fieldOf, parseField } from "@/engine/reporting";
 import { textOf, type FilledReport } from "../filled-report";
 import { suggestedFixes } from "./suggested-fixes";
 import { AlsoButton } from "./also-button";
@@ -7,11 +7,11 @@ import { TickBox } from "./tick-box";
 interface FieldQuestionProps {
   readonly report: FilledReport;
   readonly field: string;
-  readonly question: ReadingQuestion | undefined;
 }
 
 /** A question about a field, and the tester's answer: a fix by one tap, or a confirmation. */
-export function FieldQuestion({ report, field, question }: FieldQuestionProps) {
+export function FieldQuestion({ report, field }: FieldQuestionProps) {
+  const question = report.questions.find((asked) => asked.field === field);
   if (question === undefined) {
     const keptField = answerField(field);
     const isAnswered = keptField !== null && textOf(report, keptField) === "yes";

@@ -1,17 +1,18 @@
 import { FIT_SCALE, fieldOf, fitAreas, fitScaleLabel } from "@/engine/reporting";
 import { CONTROL } from "@/ui/field";
 import { Sheet } from "@/ui/sheet";
+import { AskedAtField } from "../autosave/asked-at-field";
 import { fieldNotes, textOf, type FilledReport } from "../filled-report";
 import { fitAreaOf } from "./fit-area";
 import { FieldMessages } from "./field-messages";
-import { StepForm } from "./step-form";
+import { StepForm, type StepProps } from "./step-form";
 
 /** How the garment fits, place by place. */
-export function FitStep({ report }: { readonly report: FilledReport }) {
+export function FitStep({ report, next }: StepProps) {
   const { pattern } = report.context;
   return (
-    <StepForm report={report} fields={["fit"]}>
-      <div className="grid gap-6">
+    <StepForm report={report} next={next} fields={["fit"]}>
+      <div className="grid grid-cols-[minmax(0,1fr)] gap-6">
         {fitAreas(pattern).map((area) => (
           <FitFields key={area} report={report} area={area} />
         ))}
@@ -28,7 +29,7 @@ function FitFields({ report, area }: { readonly report: FilledReport; readonly a
     <Sheet>
       <fieldset aria-describedby={`${scale}-messages`}>
         <legend className="mb-3 font-serif text-lg font-semibold wrap-anywhere">{label}</legend>
-        <div className="grid gap-1.5 sm:grid-cols-5">
+        <div className="grid grid-cols-[repeat(auto-fit,minmax(min(100%,7.5rem),1fr))] gap-1.5 sm:grid-cols-5">
           {FIT_SCALE.map((step) => (
             <label
               key={step}
@@ -46,6 +47,7 @@ function FitFields({ report, area }: { readonly report: FilledReport; readonly a
           ))}
         </div>
         <FieldMessages field={scale} {...scaleSays} />
+        <AskedAtField field={scale} />
       </fieldset>
       <label htmlFor={says} className="mt-4 block font-semibold">
         In your words <span className="font-normal text-soft">(optional)</span>
@@ -61,6 +63,7 @@ function FitFields({ report, area }: { readonly report: FilledReport; readonly a
         className={`${CONTROL} mt-1`}
       />
       <FieldMessages field={says} {...fieldNotes(report, says)} />
+      <AskedAtField field={says} />
     </Sheet>
   );
 }

@@ -1,47 +1,62 @@
-import Link from "next/link";
-import type { MeasuredItem, MeasuredState } from "./measured";
+import type { ReactNode } from "react";
+import type { Measurement } from "@/engine/pattern";
+import type { FilledReport } from "../filled-report";
+import { measuredItems, type MeasuredItem, type MeasuredState } from "./measured";
+import { MeasuredRow, MeasuredRows } from "./measured-row";
 
 const STATES: Readonly<Record<MeasuredState, { readonly sign: string; readonly words: string }>> = {
-  empty: { sign: "○", words: "not measured yet" },
+  empty: { sign: "○", words: "not measured" },
   read: { sign: "●", words: "measured" },
   asked: { sign: "?", words: "open question" },
   faulty: { sign: "▲", words: "needs fixing" },
   changed: { sign: "–", words: "changed on purpose" },
 };
 
-/** All measurements, each with its state and readings. */
-export function MeasuredList({
-  items,
-  current,
-}: {
-  readonly items: readonly MeasuredItem[];
-  readonly current: string;
-}) {
+interface MeasuredListProps {
+  readonly report: FilledReport;
+  /** The fields of a measurement. @param next the measurement below it. */
+  readonly fieldsOf: (measurement: Measurement, next: Measurement | undefined) => ReactNode;
+}
+
+/** All measurements, each with its state and readings; one opens its fields in place. */
+export function MeasuredList({ report, fieldsOf }: MeasuredListProps) {
+  const items = measuredItems(report);
   return (
-    <nav aria-label="All measurements" className="mt-8">
-      <h2 className="mb-3">All measurements</h2>
-      <ol className="rounded-sheet border border-line bg-sheet">
-        {items.map(({ measurement: { id, letter, label }, state, typed }) => (
-          <li key={id} className="border-b border-line last:border-b-0">
-            <Link
-              href={`?m=${id}`}
-              prefetch={false}
-              aria-current={id === current ? "true" : undefined}
-              className="flex min-h-12 items-center gap-3 px-4 py-2 hover:bg-band aria-[current=true]:bg-band"
-            >
-              <span className={`w-4 shrink-0 text-center font-semibold ${state === "faulty" ? "text-thread" : ""}`}>
-                <span aria-hidden="true">{STATES[state].sign}</span>
-                <span className="sr-only">{STATES[state].words}:</span>
-              </span>
-              <span className="min-w-0 flex-1 wrap-anywhere">
-                <span className="numbers mr-1.5 font-semibold">{letter}</span>
-                {label}
-              </span>
-              <bdi className="numbers max-w-[40%] shrink-0 truncate text-soft">{typed}</bdi>
-            </Link>
-          </li>
-        ))}
-      </ol>
-    </nav>
+    <MeasuredRows label="All measurements">
+      {items.map((item, index) => {
+        const next = items[index + 1]?.measurement;
+        const { id } = item.measurement;
+        return (
+          <MeasuredRow
+            key={id}
+            id={id}
+            next={next?.id}
+            hasForm={report.ended === null}
+            heading={<RowHeading item={item} unit={report.context.unit} />}
+          >
+            {fieldsOf(item.measurement, next)}
+          </MeasuredRow>
+        );
+      })}
+    </MeasuredRows>
+  );
+}
+
+function RowHeading({ item, unit }: { readonly item: MeasuredItem; readonly unit: string }) {
+  const { measurement, state, typed } = item;
+  const { sign, words } = STATES[state];
+  return (
+    <>
+      <span className={`w-4 shrink-0 text-center font-semibold ${state === "faulty" ? "text-thread" : ""}`}>
+        <span aria-hidden="true">{sign}</span>
+        <span className="sr-only">{words}:</span>
+      </span>
+      <span className="min-w-0 flex-1 basis-24 wrap-break-word">
+        <span className="numbers mr-0.5 font-semibold">{measurement.letter}</span> {measurement.label}
+      </span>
+      <bdi className="numbers max-w-full truncate text-soft" aria-hidden={typed === "" && state === "empty"}>
+        {typed === "" ? words : /[a-z"″”]/i.test(typed) ? typed : `${typed} ${unit}`}
+      </bdi>
+    </>
   );
 }

@@ -31,13 +31,13 @@ function stateOf(report: FilledReport, values: readonly string[], isChanged: boo
   return values.length === 0 ? "empty" : "read";
 }
 
-/** The answer that all other readings share (laid flat or not, washed or not), which the next one probably shares too. */
-export function usualAnswer(report: FilledReport, part: "way" | "state", but: string): string | undefined {
+/** The most frequent answer of all readings (laid flat or not, washed or not), which the others are taken to share. */
+export function usualAnswer(report: FilledReport, part: "way" | "state"): string | undefined {
   const answers = report.context.pattern.measurements
-    .filter(({ id }) => id !== but)
     .flatMap(({ id }) => keysOf(report.typed, { reading: id }).map((key) => fieldOf.reading(id, key, part)))
     .flatMap((field) => (isBlank(report, field) ? [] : [textOf(report, field)]));
-  return answers.every((each) => each === answers[0]) ? answers[0] : undefined;
+  const timesOf = (answer: string | undefined) => answers.filter((each) => each === answer).length;
+  return answers.toSorted((left, right) => timesOf(right) - timesOf(left))[0];
 }
 
 /** The measurement that the step begins with: one that needs fixing, else the first that is still to be taken. */

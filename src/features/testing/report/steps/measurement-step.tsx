@@ -1,94 +1,86 @@
 import Link from "next/link";
 import type { ReactNode } from "react";
 import type { Measurement } from "@/engine/pattern";
-import { keysOf } from "@/engine/reporting";
-import { Sheet } from "@/ui/sheet";
-import type { FilledReport } from "../filled-report";
-import { measuredItems } from "./measured";
+import { fieldOf, keysOf } from "@/engine/reporting";
+import { isBlank, type FilledReport } from "../filled-report";
+import { CarriedAnswers } from "./carried-answers";
 import { furtherKey } from "./item-key";
 import { MeasuredList } from "./measured-list";
+import { NextRow } from "./measured-row";
 import { ReadingFields } from "./reading-fields";
-import { StepForm } from "./step-form";
+import { StepForm, type StepProps } from "./step-form";
 
-interface MeasurementStepProps {
+interface MeasurementStepProps extends StepProps {
+  /** A reading that the address adds. */
+  readonly added: { readonly measurement: string; readonly key: string } | null;
+  /** The piece with the measurement highlighted, if the pattern says where it is taken. */
+  readonly drawingOf: (measurement: Measurement) => ReactNode;
+}
+
+/** All measurements in one list; each opens in place. */
+export function MeasurementStep({ report, next: nextPage, added, drawingOf }: MeasurementStepProps) {
+  return (
+    <StepForm report={report} next={nextPage} fields={["reading"]}>
+      <CarriedAnswers report={report} />
+      <MeasuredList
+        report={report}
+        fieldsOf={(measurement, next) => (
+          <MeasurementFields
+            report={report}
+            measurement={measurement}
+            next={next}
+            added={added?.measurement === measurement.id ? added.key : undefined}
+            drawing={drawingOf(measurement)}
+          />
+        )}
+      />
+    </StepForm>
+  );
+}
+
+interface MeasurementFieldsProps {
   readonly report: FilledReport;
   readonly measurement: Measurement;
-  /** Key of a reading that the address adds. */
+  /** The measurement below it. */
+  readonly next: Measurement | undefined;
   readonly added: string | undefined;
-  /** The piece with the measurement highlighted, if the pattern says where it is taken. */
   readonly drawing: ReactNode;
 }
 
-/** One measurement: where to measure, the readings, and links to the others. */
-export function MeasurementStep({ report, measurement, added, drawing }: MeasurementStepProps) {
-  const { id, letter, label, how } = measurement;
-  const items = measuredItems(report);
-  const index = items.findIndex((item) => item.measurement.id === id);
+/** One measurement: what the tape says, where it goes, and further readings. */
+function MeasurementFields({ report, measurement, next, added, drawing }: MeasurementFieldsProps) {
+  const { id, how } = measurement;
   const typed = keysOf(report.typed, { reading: id });
   const keys = [...new Set([...(typed.length === 0 ? ["1"] : typed), ...(added === undefined ? [] : [added])])];
+  const isMeasured = keys.some((key) => !isBlank(report, fieldOf.reading(id, key, "value")));
+  const canChange = report.ended === null;
   return (
     <>
-      <StepForm key={id} report={report} fields={[`reading.${id}`]}>
-        <Sheet>
-          <p className="numbers text-sm text-soft">
-            {index + 1} of {items.length}
-          </p>
-          <h2 className="mb-2">
-            <span className="numbers mr-2 text-thread">{letter}</span>
-            {label}
-          </h2>
-          {drawing}
-          <p className="mb-5 wrap-anywhere">{how}</p>
-          {keys.map((key, keyIndex) => (
-            <ReadingFields
-              key={key}
-              report={report}
-              measurement={measurement}
-              reading={key}
-              number={keys.length > 1 ? keyIndex + 1 : null}
-            />
-          ))}
-          {report.ended === null ? (
-            // The line is there from the start, so that nothing moves when the first reading is saved.
-            <p className="mt-3 min-h-11">
-              {typed.length === 0 ? null : (
-                <Link
-                  href={`?m=${id}&add=${furtherKey(keys)}`}
-                  scroll={false}
-                  className="text-link inline-flex min-h-11 items-center"
-                >
-                  Add another reading
-                </Link>
-              )}
-            </p>
+      {keys.map((key, index) => (
+        <ReadingFields
+          key={key}
+          report={report}
+          measurement={measurement}
+          reading={key}
+          number={keys.length > 1 ? index + 1 : null}
+          next={canChange && next !== undefined && index === keys.length - 1 ? <NextRow {...next} /> : null}
+          {...(index === 0 ? { place: { drawing, how } } : {})}
+        />
+      ))}
+      {canChange ? (
+        // The line is there from the start, so that nothing moves when the first reading is saved.
+        <p className="min-h-11">
+          {isMeasured ? (
+            <Link
+              href={`?m=${id}&add=${furtherKey(keys)}`}
+              scroll={false}
+              className="text-link inline-flex min-h-11 items-center"
+            >
+              Add another reading
+            </Link>
           ) : null}
-          <Neighbours before={items[index - 1]?.measurement} after={items[index + 1]?.measurement} />
-        </Sheet>
-      </StepForm>
-      <MeasuredList items={items} current={id} />
+        </p>
+      ) : null}
     </>
-  );
-}
-
-function Neighbours({ before, after }: { readonly before?: Measurement; readonly after?: Measurement }) {
-  return (
-    <nav aria-label="Measurements before and after" className="mt-2 flex justify-between gap-4">
-      <span className="min-w-0">{before ? <Neighbour to={before}>{`← ${before.label}`}</Neighbour> : null}</span>
-      <span className="min-w-0 text-right">
-        {after ? <Neighbour to={after}>{`Next: ${after.label} →`}</Neighbour> : null}
-      </span>
-    </nav>
-  );
-}
-
-function Neighbour({ to, children }: { readonly to: Measurement; readonly children: string }) {
-  return (
-    <Link
-      href={`?m=${to.id}`}
-      prefetch={false}
-      className="text-link inline-flex min-h-11 items-center font-semibold wrap-anywhere"
-    >
-      {children}
-    </Link>
   );
 }

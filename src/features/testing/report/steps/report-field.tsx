@@ -1,5 +1,6 @@
 import type { ReactNode } from "react";
 import { CONTROL } from "@/ui/field";
+import { AskedAtField } from "../autosave/asked-at-field";
 import { fieldNotes, textOf, type FilledReport } from "../filled-report";
 import { FieldQuestion } from "./field-question";
 import { FieldMessages } from "./field-messages";
@@ -17,16 +18,30 @@ interface ReportFieldProps {
   readonly prefilled?: string;
   /** `text` for fractions, which number keyboards cannot type. */
   readonly keyboard?: "decimal" | "text";
+  /** In the line of the input, after its unit. */
+  readonly beside?: ReactNode;
+  /** Below the input, for what its keyboard lacks. */
+  readonly keys?: ReactNode;
+  /** Fills the space in which a question appears. */
+  readonly space?: ReactNode;
+  /** False where the question stands elsewhere. */
+  readonly hasQuestion?: boolean;
 }
 
 /** A number field of the report, with its messages and questions. */
 export function ReportField(props: ReportFieldProps) {
   const { report, field, label, unit, hint, placeholder, prefilled, keyboard = "decimal" } = props;
+  const { beside, keys, space, hasQuestion = true } = props;
   const { faults, remarks } = fieldNotes(report, field);
-  const question = report.questions.find((asked) => asked.field === field);
+  const notes = (
+    <>
+      <FieldMessages field={field} faults={faults} remarks={remarks} />
+      {hasQuestion ? <FieldQuestion report={report} field={field} /> : null}
+      <AskedAtField field={field} />
+    </>
+  );
   return (
-    // On a phone a question needs the whole width, even if two fields share a line.
-    <div className={`min-w-0 ${question === undefined ? "" : "max-sm:col-span-full"}`}>
+    <div className="min-w-0">
       <label htmlFor={field} className="mb-1 block font-semibold wrap-anywhere">
         {label}
       </label>
@@ -35,7 +50,7 @@ export function ReportField(props: ReportFieldProps) {
           {hint}
         </div>
       ) : null}
-      <div className="flex items-center gap-2">
+      <div className="flex flex-wrap items-center gap-2">
         <input
           id={field}
           name={field}
@@ -47,14 +62,25 @@ export function ReportField(props: ReportFieldProps) {
           maxLength={200}
           aria-invalid={faults.length > 0}
           aria-describedby={`${hint ? `${field}-hint ` : ""}${field}-unit ${field}-messages`}
-          className={`${CONTROL} numbers min-h-11 min-w-0 flex-1`}
+          className={`${CONTROL} numbers min-h-11 min-w-12 flex-1`}
         />
         <span id={`${field}-unit`} className={unit ? "shrink-0 text-soft" : "hidden"}>
           {unit}
         </span>
+        {beside}
       </div>
-      <FieldMessages field={field} faults={faults} remarks={remarks} />
-      <FieldQuestion report={report} field={field} question={question} />
+      {keys}
+      {space === undefined ? notes : <QuestionSpace space={space}>{notes}</QuestionSpace>}
+    </div>
+  );
+}
+
+/** Messages stand above what fills their space, a question in its place, so that nothing below moves. */
+function QuestionSpace({ space, children }: { readonly space: ReactNode; readonly children: ReactNode }) {
+  return (
+    <div className="group/space grid *:col-start-1 *:row-start-1 *:min-w-0">
+      <div className="min-h-44 pt-9 group-has-[[role=status],[data-asked]]/space:invisible">{space}</div>
+      <div className="relative z-1 self-start">{children}</div>
     </div>
   );
 }

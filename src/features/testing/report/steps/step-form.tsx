@@ -2,16 +2,22 @@ import type { ReactNode } from "react";
 import { Notice } from "@/ui/notice";
 import { storedFields, type FilledReport } from "../filled-report";
 import { AutosaveForm } from "../autosave/autosave-form";
+import { NextBar, type NextPage } from "../autosave/step-bar";
 
-interface StepFormProps {
+/** What every step gets. */
+export interface StepProps {
   readonly report: FilledReport;
+  readonly next: NextPage | null;
+}
+
+interface StepFormProps extends StepProps {
   /** Prefixes of the names of its fields: `swatch`, `reading.bust`. */
   readonly fields: readonly string[];
   readonly children: ReactNode;
 }
 
 /** The form of a step: it saves itself while the report can be changed, and is read-only afterwards. */
-export function StepForm({ report, fields, children }: StepFormProps) {
+export function StepForm({ report, fields, next, children }: StepFormProps) {
   if (report.ended !== null)
     return (
       <>
@@ -19,10 +25,11 @@ export function StepForm({ report, fields, children }: StepFormProps) {
           <Notice title="You have stopped this test">You can still read what you typed.</Notice>
         ) : null}
         <fieldset disabled>{children}</fieldset>
+        <NextBar next={next} />
       </>
     );
   return (
-    <AutosaveForm testerId={report.testerId} stored={storedFields(report, fields)}>
+    <AutosaveForm testerId={report.testerId} stored={storedFields(report, fields)} next={next}>
       {children}
     </AutosaveForm>
   );

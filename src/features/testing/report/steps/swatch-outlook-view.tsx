@@ -49,7 +49,7 @@ function OutlookTable({
   const labelOf = (id: string) => pattern.measurements.find((each) => each.id === id)?.label ?? id;
   return (
     <TableFrame label="Each measurement of your size at this gauge">
-      <table className={`${TABLE} text-sm`}>
+      <table className={`${TABLE} text-sm max-sm:[&_td]:px-2 max-sm:[&_th]:px-2`}>
         <thead className={TABLE_HEAD}>
           <tr>
             <th scope="col">{unit}</th>
@@ -67,7 +67,7 @@ function OutlookTable({
         <tbody>
           {outlook.measurements.map(({ measurement, promisedCm, wouldBeCm, differenceCm, isBeyondTolerance }) => (
             <tr key={measurement} className={TABLE_ROW}>
-              <th scope="row" className="font-normal wrap-anywhere">
+              <th scope="row" className="min-w-24 font-normal wrap-break-word">
                 {labelOf(measurement)}
               </th>
               <td className="text-right">{formatLengthNumber(promisedCm, unit)}</td>

@@ -3,13 +3,11 @@ import { keysOf } from "@/engine/reporting";
 import { ButtonLink } from "@/ui/button";
 import { furtherKey } from "./item-key";
 import { swatchTries } from "./swatch-tries";
-import type { FilledReport } from "../filled-report";
-import { StepForm } from "./step-form";
+import { StepForm, type StepProps } from "./step-form";
 import { SwatchTryFields } from "./swatch-try-fields";
 import { OffGauge } from "./off-gauge";
 
-interface SwatchStepProps {
-  readonly report: FilledReport;
+interface SwatchStepProps extends StepProps {
   /** Key of a swatch that the address adds. */
   readonly added: string | undefined;
   /** It was sent, and nothing changed since. */
@@ -17,12 +15,12 @@ interface SwatchStepProps {
 }
 
 /** The tester's swatches side by side, what each would do to the size, and which of them counts. */
-export function SwatchStep({ report, added, isSent }: SwatchStepProps) {
+export function SwatchStep({ report, next, added, isSent }: SwatchStepProps) {
   const tries = swatchTries(report, added);
   const keys = [...keysOf(report.typed, "swatch"), ...tries.map(({ key }) => key)];
   return (
-    <StepForm report={report} fields={["swatch"]}>
-      <div className={`grid items-start gap-6 ${tries.length > 1 ? "xl:grid-cols-2" : ""}`}>
+    <StepForm report={report} next={next} fields={["swatch"]}>
+      <div className={`grid grid-cols-[minmax(0,1fr)] items-start gap-6 ${tries.length > 1 ? "xl:grid-cols-2" : ""}`}>
         {tries.map((one) => (
           <SwatchTryFields key={one.key} report={report} one={one} keys={keys} canBeTakenOut={tries.length > 1} />
         ))}

@@ -4,6 +4,8 @@ import type { FilledReport } from "../filled-report";
 import type { SwatchTry } from "./swatch-tries";
 import { AlsoButton } from "./also-button";
 import { ChoiceField } from "./choice-field";
+import { FieldPair } from "./field-pair";
+import { HowCounted, ToolField } from "./swatch-details";
 import { ReportField } from "./report-field";
 import { SwatchOutlookView } from "./swatch-outlook-view";
 
@@ -49,7 +51,6 @@ function SwatchNumbers({ report, swatch: key }: { readonly report: FilledReport;
   const fieldOfPart = (part: SwatchPart) => fieldOf.swatch(key, part);
   const { pattern, unit } = report.context;
   const [over, keyboard] = unit === "in" ? (["4", "text"] as const) : (["10", "decimal"] as const);
-  const tool = pattern.craft === "crochet" ? "Hook" : "Needle";
   return (
     <div className="grid gap-5">
       {pattern.fabrics.length > 1 ? (
@@ -60,32 +61,26 @@ function SwatchNumbers({ report, swatch: key }: { readonly report: FilledReport;
           choices={pattern.fabrics.map(({ id, label }) => ({ value: id, label }))}
         />
       ) : null}
-      <ReportField
-        report={report}
-        field={fieldOfPart("toolMm")}
-        label={tool}
-        unit="mm"
-        keyboard={keyboard}
-        placeholder={toolHint(report)}
-      />
-      <div className="grid grid-cols-2 gap-x-4 gap-y-5">
-        <ReportField report={report} field={fieldOfPart("stitches")} label="Stitches" />
+      <FieldPair report={report} fields={[fieldOfPart("stitches"), fieldOfPart("across")]}>
+        <ReportField report={report} field={fieldOfPart("stitches")} label="Stitches" hasQuestion={false} />
         <ReportField
           {...{ report, keyboard, unit }}
           field={fieldOfPart("across")}
           label="over a width of"
           prefilled={over}
+          hasQuestion={false}
         />
-      </div>
-      <div className="grid grid-cols-2 gap-x-4 gap-y-5">
-        <ReportField report={report} field={fieldOfPart("rows")} label="Rows or rounds" />
+      </FieldPair>
+      <FieldPair report={report} fields={[fieldOfPart("rows"), fieldOfPart("along")]}>
+        <ReportField report={report} field={fieldOfPart("rows")} label="Rows or rounds" hasQuestion={false} />
         <ReportField
           {...{ report, keyboard, unit }}
           field={fieldOfPart("along")}
           label="over a height of"
           prefilled={over}
+          hasQuestion={false}
         />
-      </div>
+      </FieldPair>
       <ChoiceField
         report={report}
         field={fieldOfPart("washed")}
@@ -95,32 +90,10 @@ function SwatchNumbers({ report, swatch: key }: { readonly report: FilledReport;
           { value: "no", label: "Not yet" },
         ]}
       />
-      <ChoiceField
-        report={report}
-        field={fieldOfPart("on")}
-        legend="Counted on"
-        choices={[
-          { value: "swatch", label: "a swatch" },
-          { value: "garment", label: "the garment itself" },
-        ]}
-      />
-      <ChoiceField
-        report={report}
-        field={fieldOfPart("worked")}
-        legend="Worked"
-        choices={[
-          { value: "flat", label: "flat, in rows" },
-          { value: "round", label: "in the round" },
-        ]}
-      />
+      <ToolField report={report} swatch={key} />
+      <HowCounted report={report} swatch={key} />
     </div>
   );
-}
-
-function toolHint({ context: { pattern } }: FilledReport): string | undefined {
-  const sizes = new Set(pattern.fabrics.map(({ toolMm }) => toolMm));
-  const [only] = sizes;
-  return sizes.size === 1 && only !== undefined ? `pattern: ${only}` : undefined;
 }
 
 function countedTry(key: string, keys: readonly string[]): Record<string, string> {

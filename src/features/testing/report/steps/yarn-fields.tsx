@@ -1,7 +1,9 @@
 import type { PatternDocument } from "@/engine/pattern";
 import { fieldOf, type YarnPart } from "@/engine/reporting";
 import { formatYarnNumber, yarnUnit } from "@/ui/format-yarn-length";
-import type { FilledReport } from "../filled-report";
+import { textOf, type FilledReport } from "../filled-report";
+import { FieldPair } from "./field-pair";
+import { FoldedFields } from "./folded-fields";
 import { AlsoButton } from "./also-button";
 import { ChoiceField } from "./choice-field";
 import { ReportField } from "./report-field";
@@ -16,8 +18,8 @@ interface YarnFieldsProps {
 }
 
 const HOW = [
-  { value: "weighed", label: "I weighed it" },
-  { value: "balls", label: "I counted the balls" },
+  { value: "weighed", label: "By weight" },
+  { value: "balls", label: "By balls" },
 ];
 
 const YES_NO = [
@@ -25,10 +27,9 @@ const YES_NO = [
   { value: "no", label: "no" },
 ];
 
-const IN_WEIGHT = [
-  { part: "swatchInWeight", legend: "Does this include your swatch?" },
-  { part: "tailsInWeight", legend: "Does it include the yarn tails you cut off?" },
-  { part: "seamsInWeight", legend: "Does it include the yarn for the seams?" },
+const FOLDED = [
+  { part: "tailsInWeight", legend: "Does it include the yarn tails you cut off?", name: "Tails" },
+  { part: "seamsInWeight", legend: "Does it include the yarn for the seams?", name: "seams" },
 ] as const;
 
 const PARTS: readonly YarnPart[] = [
@@ -45,9 +46,13 @@ export function YarnFields({ report, yarn, entry, number }: YarnFieldsProps) {
       <input name={fieldOfPart("yarn")} defaultValue={yarn.id} data-prefilled readOnly hidden />
       <BallBand report={report} yarn={yarn} entry={entry} />
       <YarnAmount report={report} entry={entry} />
-      {IN_WEIGHT.map(({ part, legend }) => (
-        <ChoiceField key={part} report={report} field={fieldOfPart(part)} legend={legend} choices={YES_NO} />
-      ))}
+      <ChoiceField
+        report={report}
+        field={fieldOfPart("swatchInWeight")}
+        legend="Does this include your swatch?"
+        choices={YES_NO}
+      />
+      <TailsAndSeams report={report} entry={entry} />
       {number !== null && report.ended === null ? (
         <AlsoButton look="plain" changes={Object.fromEntries(PARTS.map((part) => [fieldOfPart(part), null]))}>
           {`Remove entry ${number}`}
@@ -57,15 +62,34 @@ export function YarnFields({ report, yarn, entry, number }: YarnFieldsProps) {
   );
 }
 
+function TailsAndSeams({ report, entry }: { readonly report: FilledReport; readonly entry: string }) {
+  const said = FOLDED.map(({ part, name }) => {
+    const answer = textOf(report, fieldOf.yarn(entry, part));
+    return `${name} ${answer === "yes" ? "included" : answer === "no" ? "not included" : "not answered"}`;
+  });
+  return (
+    <FoldedFields summary={said.join(", ")}>
+      {FOLDED.map(({ part, legend }) => (
+        <ChoiceField key={part} report={report} field={fieldOf.yarn(entry, part)} legend={legend} choices={YES_NO} />
+      ))}
+    </FoldedFields>
+  );
+}
+
 /** Weighed or counted: the fields of the other choice are hidden. */
 function YarnAmount({ report, entry }: { readonly report: FilledReport; readonly entry: string }) {
   const fieldOfPart = (part: YarnPart) => fieldOf.yarn(entry, part);
+  // Ounces are written out where they are usual.
+  const keyboard = report.context.unit === "in" ? ("text" as const) : ("decimal" as const);
+  const weight = { report, keyboard, unit: "g", hasQuestion: false };
   return (
     <div className="group grid gap-5">
       <ChoiceField report={report} field={fieldOfPart("how")} legend="How did you measure it?" choices={HOW} />
-      <div className="grid grid-cols-2 gap-4 group-has-[[value=balls]:checked]:hidden">
-        <ReportField report={report} field={fieldOfPart("before")} label="Weight before" unit="g" keyboard="text" />
-        <ReportField report={report} field={fieldOfPart("after")} label="Weight left" unit="g" keyboard="text" />
+      <div className="group-has-[[value=balls]:checked]:hidden">
+        <FieldPair report={report} fields={[fieldOfPart("before"), fieldOfPart("after")]}>
+          <ReportField {...weight} field={fieldOfPart("before")} label="Weight before" />
+          <ReportField {...weight} field={fieldOfPart("after")} label="Weight left" />
+        </FieldPair>
       </div>
       <div className="max-w-60 group-has-[[value=weighed]:checked]:hidden">
         <ReportField
@@ -86,13 +110,14 @@ function BallBand({ report, yarn, entry }: Omit<YarnFieldsProps, "number">) {
     <fieldset>
       <legend className="font-semibold">From the yarn label</legend>
       <p className="mb-2 text-sm text-soft">Filled in for the pattern’s yarn. Change it if you used a different one.</p>
-      <div className="grid grid-cols-2 gap-4">
+      <FieldPair report={report} fields={[fieldOf.yarn(entry, "gramsPerBall"), fieldOf.yarn(entry, "metresPerBall")]}>
         <ReportField
           report={report}
           field={fieldOf.yarn(entry, "gramsPerBall")}
           label="One ball weighs"
           unit="g"
           prefilled={String(yarn.gramsPerBall)}
+          hasQuestion={false}
         />
         <ReportField
           report={report}
@@ -100,8 +125,9 @@ function BallBand({ report, yarn, entry }: Omit<YarnFieldsProps, "number">) {
           label="One ball holds"
           unit={unit}
           prefilled={formatYarnNumber(yarn.metresPerBall, unit)}
+          hasQuestion={false}
         />
-      </div>
+      </FieldPair>
     </fieldset>
   );
 }

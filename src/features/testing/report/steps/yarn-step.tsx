@@ -1,29 +1,33 @@
 import Link from "next/link";
-import { keysOf } from "@/engine/reporting";
+import { fieldOf, keysOf } from "@/engine/reporting";
 import { Sheet } from "@/ui/sheet";
 import type { FilledReport } from "../filled-report";
+import { HoursField } from "./hours-field";
 import { furtherKey } from "./item-key";
 import { yarnItems, type YarnItem } from "./yarn-items";
-import { StepForm } from "./step-form";
+import { StepForm, type StepProps } from "./step-form";
 import { YarnFields } from "./yarn-fields";
 
-interface YarnStepProps {
-  readonly report: FilledReport;
+interface YarnStepProps extends StepProps {
   /** An entry that the address adds. */
   readonly added: { readonly yarn: string; readonly key: string } | null;
 }
 
-/** The use of each yarn. */
-export function YarnStep({ report, added }: YarnStepProps) {
+/** The use of each yarn, and the hours. */
+export function YarnStep({ report, next, added }: YarnStepProps) {
   const items = yarnItems(report, added);
   const keys = [...keysOf(report.typed, "yarn"), ...items.flatMap((item) => item.keys)];
   const further = furtherKey(keys);
   return (
-    <StepForm report={report} fields={["yarn"]}>
-      <div className="grid gap-6">
+    <StepForm report={report} next={next} fields={["yarn", fieldOf.hours]}>
+      <div className="grid grid-cols-[minmax(0,1fr)] gap-6">
         {items.map((item) => (
           <YarnSheet key={item.yarn.id} report={report} item={item} further={further} />
         ))}
+        <Sheet>
+          <h2 className="mb-4">Your time</h2>
+          <HoursField report={report} />
+        </Sheet>
       </div>
     </StepForm>
   );
