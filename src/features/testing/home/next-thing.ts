@@ -90,7 +90,7 @@ function thing(step: TesterStep): Omit<NextThing, "by"> {
     case "measurements":
       return {
         title: isStarted ? "Continue measuring" : "Measure your garment",
-        message: `One measurement at a time; a schematic shows where the tape goes.${soFar}`,
+        message: `All in one list; a schematic shows where the tape goes.${soFar}`,
         page,
         button: "Go to measurements",
       };
