@@ -118,10 +118,7 @@ test("a swatch is sent before the garment is made, and its designer sees what it
   await openStep(tester, "Swatch");
   await tester.getByLabel("Stitches", { exact: true }).fill("16");
   await tester.getByLabel("Rows or rounds").fill("25");
-  await tester.getByLabel("Hook").fill("4");
-  await tester.getByLabel("Not yet").check();
-  await tester.getByLabel("a swatch").check();
-  await tester.getByLabel("flat, in rows").check();
+  await tester.getByRole("radio", { name: "Not yet" }).check();
   await expect(tester.getByText(/^At this gauge/)).toBeVisible();
   await openStep(tester, "Your counts");
   await openStep(tester, "Swatch");

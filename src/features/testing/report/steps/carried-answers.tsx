@@ -4,7 +4,7 @@ import { alsoValue } from "../autosave/also";
 import { isBlank, textOf, type FilledReport } from "../filled-report";
 import { CarriedChoice } from "./carried-choice";
 import { usualAnswer } from "./measured";
-import { READING_STATES, READING_WAYS } from "./reading-choices";
+import { READING_STATES, READING_WAYS } from "./reading-ways";
 
 /** How everything was measured and whether it was washed: asked once, and carried on to every measurement. */
 export function CarriedAnswers({ report }: { readonly report: FilledReport }) {

@@ -7,7 +7,7 @@ import { AlsoButton } from "./also-button";
 import { ChoiceField } from "./choice-field";
 import { FoldedFields } from "./folded-fields";
 import { FractionKeys } from "./fraction-keys";
-import { READING_STATES, READING_WAYS } from "./reading-choices";
+import { READING_STATES, READING_WAYS } from "./reading-ways";
 import { ReportField } from "./report-field";
 
 interface ReadingFieldsProps {

@@ -5,7 +5,7 @@ import type { SwatchTry } from "./swatch-tries";
 import { AlsoButton } from "./also-button";
 import { ChoiceField } from "./choice-field";
 import { FieldPair } from "./field-pair";
-import { HowCounted, ToolField } from "./swatch-details";
+import { HowCounted, ToolField } from "./swatch-fields";
 import { ReportField } from "./report-field";
 import { SwatchOutlookView } from "./swatch-outlook-view";
 
