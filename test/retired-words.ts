@@ -4,7 +4,7 @@
 export const NOWHERE = /\b(she|hers?|herself|reckon\w*)\b/i;
 
 /** Not in what people read: a private dialect, each beside what is said instead. */
-export const NOT_ON_SCREENS: readonly (readonly [retired: RegExp, instead: string])[] = [
+const NOT_ON_SCREENS: readonly (readonly [retired: RegExp, instead: string])[] = [
   [/\bmend(s|ed|ing)?\b/i, "fix"],
   [/\bslips?\b/i, "possible mistake"],
   [/\bset aside\b/i, "excluded"],

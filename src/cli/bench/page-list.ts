@@ -19,7 +19,17 @@ export interface SeededIds {
 
 const OF_DESIGNER = [
   ...["/", "/set-up", "/applications", "/applications/one", "/sizes", "/progress", "/questions"],
-  ...["/differences", "/differences?view=table", "/changes", "/swatches", "/habits", "/mistakes", "/yarn", "/fit", "/method"],
+  ...[
+    "/differences",
+    "/differences?view=table",
+    "/changes",
+    "/swatches",
+    "/habits",
+    "/mistakes",
+    "/yarn",
+    "/fit",
+    "/method",
+  ],
 ];
 const OF_TESTER = ["/", "/pattern", "/swatch", "/counts", "/measurements?m=bust", "/yarn", "/fit", "/report"];
 
