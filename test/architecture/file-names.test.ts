@@ -1,6 +1,5 @@
-import { execFileSync } from "node:child_process";
-import { readFileSync } from "node:fs";
-import { basename, extname } from "node:path";
+import { readdirSync, readFileSync } from "node:fs";
+import { basename, extname, join } from "node:path";
 import { expect, it } from "vitest";
 
 /** What a file of a feature may be, by the last word of its name. Any other is named after something that it exports. */
@@ -20,9 +19,9 @@ const KINDS = new Set([
 ]);
 const EXPORTED = /^export (?:default )?(?:async )?(?:function|const|type|interface|class) (\w+)/gm;
 
-const files = execFileSync("git", ["ls-files", "src/features"], { encoding: "utf8" })
-  .split("\n")
-  .filter((file) => /\.tsx?$/.test(file));
+const files = readdirSync("src/features", { recursive: true, encoding: "utf8" })
+  .filter((file) => /\.tsx?$/.test(file))
+  .map((file) => join("src/features", file));
 
 function isFoundByItsName(file: string): boolean {
   const extension = extname(file);
