@@ -54,7 +54,7 @@ test("a new designer builds a top from nothing, has it solved, breaks a rule and
     await sum.getByLabel("Count", { exact: true }).nth(at).selectOption({ label: name });
 
   await openPart(page, "Lengths and edgings");
-  await addNamed(page, "allowance", "Side edging");
+  await addNamed(page, "edging or seam", "Side edging");
   await page.getByLabel("Side edging, all sizes", { exact: true }).fill("1");
 
   await openPart(page, "Measurements");
