@@ -21,13 +21,12 @@ export default async function OneCallPage({ params }: PageProps<"/calls/[callId]
   const { callId } = await params;
   const loaded = await loadCall(callId);
   const { access, call, revision, mayEdit } = loaded;
-  const [places, reports, standing] = await Promise.all([
+  const [places, reports, standing, needs] = await Promise.all([
     callPlaces(access),
     reportsBySize(access),
     callStanding(access),
+    call.status === "open" ? progressNeeds(access, { pattern: revision.document, now: new Date() }) : {},
   ]);
-  const needs =
-    call.status === "open" ? await progressNeeds(access, { pattern: revision.document, now: new Date() }) : {};
   const steps = [...nextSteps(standing), ...needSteps(needs)];
   // An imported call has no testers to manage, so it links to its differences.
   const isRun = standing.listing !== null || standing.invited > 0;

@@ -1,6 +1,7 @@
 import Link from "next/link";
 import type { PatternDocument, Places } from "@/engine/pattern";
 import { ownValue } from "@/engine/pattern";
+import { dayText } from "@/ui/day";
 import { EmptyState } from "@/ui/empty-state";
 import { Section } from "@/ui/section";
 import { TABLE, TABLE_HEAD, TABLE_ROW, TableFrame } from "@/ui/table-frame";
@@ -17,8 +18,6 @@ interface CallOverviewProps {
 
 /** More names than this in a size are on the Progress page. */
 const MOST_LISTED = 12;
-
-const DAY = new Intl.DateTimeFormat("en-GB", { day: "numeric", month: "long", year: "numeric", timeZone: "UTC" });
 
 /** Who has reported in which size, and how many testers were wanted. */
 export function CallOverview({ callId, pattern, places, reports, isRun }: CallOverviewProps) {
@@ -88,7 +87,7 @@ function Testers({ many, reports, href }: TestersProps) {
         <li key={code} className="wrap-anywhere">
           {name ?? code}{" "}
           <span className="text-sm text-soft">
-            {DAY.format(sentAt)}, revision {revisionNumber}
+            {dayText(sentAt)}, revision {revisionNumber}
           </span>
         </li>
       ))}

@@ -5,7 +5,7 @@ import { redirect } from "next/navigation";
 import { z } from "zod";
 import { actingViewer, sentenceOf, viewerAction, type Failure } from "@/server/action";
 import { clientAddress } from "@/server/client-address";
-import { environment } from "@/server/environment";
+import { wholeAddress } from "@/server/whole-address";
 import { parseForm } from "@/server/read-form";
 import { patternAccess, type HelperRole } from "../access";
 import { proveToken } from "./prove-token";
@@ -38,7 +38,7 @@ export async function invite(_last: Invited | undefined, form: FormData): Promis
       return { status: "refused", says: parsed.error.issues.map(({ message }) => message).join(" "), ...typed };
     const { token, expiresAt } = await createInvitation(access, parsed.data);
     revalidatePath(`/patterns/${patternId}/people`);
-    const link = new URL(`/invitations/${token}`, environment().NEXTAUTH_URL).href;
+    const link = wholeAddress(`/invitations/${token}`);
     return { status: "made", link, expiresAt, ...parsed.data };
   } catch (error) {
     return { status: "refused", says: sentenceOf(error), ...typed };

@@ -3,7 +3,7 @@ import type { PatternDocument } from "@/engine/pattern";
 import { callDates } from "@/features/recruiting/listing/data";
 import type { ListingDocument } from "@/features/recruiting/listing/schema";
 import { invitationLink } from "@/features/recruiting/invitations/access";
-import { environment } from "@/server/environment";
+import { wholeAddress } from "@/server/whole-address";
 import { isTimeZone } from "@/server/time-zone";
 import type { PageOfList } from "@/ui/page-number";
 import { messageText } from "./message-text";
@@ -38,7 +38,7 @@ export function invitationViews({ invited, ...page }: InvitedPage, asked: Asked)
   const invitations = invited.map((tester) => {
     const { testerId, name, state } = tester;
     const sizeLabel = labels.get(tester.size) ?? tester.size;
-    const link = new URL(`/invited/${invitationLink(tester)}`, environment().NEXTAUTH_URL).href;
+    const link = wholeAddress(`/invited/${invitationLink(tester)}`);
     const message = state === "invited" ? inviteText({ tester, sizeLabel, link }, asked) : null;
     return { testerId, name, sizeLabel, state, link, message };
   });

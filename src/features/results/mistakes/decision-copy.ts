@@ -1,5 +1,6 @@
 import type { Decision } from "@/engine/pattern";
 import type { FlaggedItem } from "@/engine/results";
+import { dayText } from "@/ui/day";
 
 /** What a person decided on an item of a report. */
 export interface MadeDecision {
@@ -27,10 +28,8 @@ export function madeDecision(
   return made?.decision === item.decision ? made : null;
 }
 
-const DAY = new Intl.DateTimeFormat("en-GB", { day: "numeric", month: "long", year: "numeric", timeZone: "UTC" });
-
 /** `Ana, 3 November 2026`, as far as known; days are in UTC. */
 export function deciderWords(made: MadeDecision | null): string {
   const by = made?.by ?? "one of you";
-  return made?.at ? `${by}, ${DAY.format(made.at)}` : by;
+  return made?.at ? `${by}, ${dayText(made.at)}` : by;
 }

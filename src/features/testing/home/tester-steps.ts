@@ -1,5 +1,6 @@
 import { reportSteps, type StepId, type StepState } from "@/engine/reporting";
 import type { NextPage } from "@/features/testing/report/autosave/step-bar";
+import { isSentUnchanged } from "@/features/testing/report/changed-fields";
 import type { ReportInHand } from "@/features/testing/report/data";
 
 /** A tester's pages in their order, and the step of the report that each fills. */
@@ -55,8 +56,8 @@ function stepPages(): StepPage[] {
   return ["swatch", "pattern", "counts", "measurements", "yarn", "fit", "report"];
 }
 
-function sentState({ sent, changed }: ReportInHand): { state: StepState; message: string } {
-  if (sent === null) return { state: "empty", message: "nothing sent yet" };
-  if (changed.length === 0) return { state: "complete", message: "sent" };
+function sentState(inHand: ReportInHand): { state: StepState; message: string } {
+  if (inHand.sent === null) return { state: "empty", message: "nothing sent yet" };
+  if (isSentUnchanged(inHand)) return { state: "complete", message: "sent" };
   return { state: "begun", message: "changed since you sent it" };
 }

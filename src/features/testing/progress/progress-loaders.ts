@@ -1,7 +1,7 @@
 import "server-only";
 import type { PatternDocument } from "@/engine/pattern";
 import type { CallAccess } from "@/features/calls/access";
-import { environment } from "@/server/environment";
+import { wholeAddress } from "@/server/whole-address";
 import { AppError } from "@/server/errors";
 import { foundOr404 } from "@/server/found-or-404";
 import { z } from "zod";
@@ -47,6 +47,6 @@ async function person(
     progress,
     milestones,
     received,
-    link: invitedAt === null || name === null ? null : new URL(link, environment().NEXTAUTH_URL).href,
+    link: invitedAt === null || name === null ? null : wholeAddress(link),
   };
 }

@@ -24,8 +24,8 @@ export async function readReceivedReport(access: CallAccess, testerId: string): 
   if (row === null || newest === undefined) return null;
   const { unit } = row;
   const revision = toRevision(newest.revision);
-  const context = { pattern: revision.document, size: "", unit, formatLength: (cm: number) => formatLength(cm, unit) };
-  const sent = sentReport(newest, { context, revision });
-  const report = { context: { ...context, size: sent.report.size }, typed: sent.typed, ended: "closed" as const };
-  return { version: sent.version, sentAt: sent.sentAt, report: filledReport(testerId, report) };
+  const reader = { unit, formatLength: (cm: number) => formatLength(cm, unit) };
+  const { version, sentAt, typed, report } = sentReport(newest, { context: reader, revision });
+  const context = { ...reader, pattern: revision.document, size: report.size };
+  return { version, sentAt, report: filledReport(testerId, { context, typed, ended: "closed" }) };
 }

@@ -104,7 +104,7 @@ interface ReportRow {
 /** @param given the revision that the tester works from, usually the one that the report followed. */
 export function sentReport(
   row: ReportRow,
-  given: { readonly context: ReportContext; readonly revision: Revision },
+  given: { readonly context: Pick<ReportContext, "unit" | "formatLength">; readonly revision: Revision },
 ): SentReport {
   const { unit, formatLength } = given.context;
   const isSame = row.revision.id === given.revision.revisionId;

@@ -1,4 +1,5 @@
 import type { Metadata } from "next";
+import { isSentUnchanged } from "@/features/testing/report/changed-fields";
 import { ReportSent } from "@/features/testing/report/send/report-sent";
 import { SendStep } from "@/features/testing/report/send/send-step";
 import { filledReport } from "@/features/testing/report/filled-report";
@@ -12,10 +13,10 @@ export default async function ReportPage({ params }: PageProps<"/testing/[tester
   const { testerId } = await params;
   const loaded = await loadTester(testerId);
   const { inHand, tester } = loaded;
-  const { sent, changed } = inHand;
+  const { sent } = inHand;
   const report = filledReport(testerId, inHand);
   const sentOn = sent === null ? "" : momentWords(sent.sentAt, { timeZone: tester.timeZone, edge: "time" });
-  if (sent !== null && changed.length === 0)
+  if (sent !== null && isSentUnchanged(inHand))
     return (
       <TesterFrame loaded={loaded} step="report" title="Your report is sent">
         <ReportSent {...{ tester, report, sentOn }} version={sent.version} now={new Date()} />

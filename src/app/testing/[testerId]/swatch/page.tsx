@@ -1,4 +1,5 @@
 import type { Metadata } from "next";
+import { isSentUnchanged } from "@/features/testing/report/changed-fields";
 import { SwatchStep } from "@/features/testing/report/steps/swatch-step";
 import { filledReport } from "@/features/testing/report/filled-report";
 import { itemKey } from "@/features/testing/report/steps/item-key";
@@ -22,7 +23,7 @@ export default async function SwatchPage({ params, searchParams }: PageProps<"/t
         report={filledReport(testerId, loaded.inHand)}
         next={nextPage(loaded, "swatch")}
         added={itemKey(add)}
-        isSent={loaded.inHand.sent !== null && loaded.inHand.changed.length === 0}
+        isSent={isSentUnchanged(loaded.inHand)}
       />
     </TesterFrame>
   );

@@ -4,7 +4,7 @@ import type { PatternDocument, Places } from "@/engine/pattern";
 import type { CallAccess } from "@/features/calls/access";
 import { callPlaces } from "@/features/calls/data";
 import { readListing, type Listing } from "../../listing/data";
-import { environment } from "@/server/environment";
+import { wholeAddress } from "@/server/whole-address";
 import { AppError } from "@/server/errors";
 import { foundOr404 } from "@/server/found-or-404";
 import { applicationBoard, type ListedApplication } from "./application-board";
@@ -72,5 +72,5 @@ async function readBoard(access: CallAccess, pattern: PatternDocument): Promise<
 
 /** The whole address of a call's public page. */
 export function openCallAddress(callId: string): string {
-  return new URL(`/open-calls/${callId}`, environment().NEXTAUTH_URL).href;
+  return wholeAddress(`/open-calls/${callId}`);
 }

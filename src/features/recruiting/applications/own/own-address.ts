@@ -1,8 +1,8 @@
 import "server-only";
-import { environment } from "@/server/environment";
+import { wholeAddress } from "@/server/whole-address";
 import { applicationLink } from "../access";
 
 /** The whole address of an applicant's own page; see `applicationLink` for whom it is. */
 export function ownApplicationAddress(applicationId: string): string {
-  return new URL(`/applications/${applicationLink(applicationId)}`, environment().NEXTAUTH_URL).href;
+  return wholeAddress(`/applications/${applicationLink(applicationId)}`);
 }

@@ -3,6 +3,7 @@
 import {
   useActionState,
   useEffect,
+  useEffectEvent,
   useLayoutEffect,
   useRef,
   useState,
@@ -47,19 +48,18 @@ export function AutosaveForm({ testerId, stored, next, children }: AutosaveFormP
     if (form.current) showTexts(form.current, (field) => autosave.textOf(field));
   };
 
-  useEffect(() => {
+  const onStart = useEffectEvent(() => {
     const stop = autosave.start(answer?.asked);
     if (form.current && wasTouchedEarly(form.current)) scan();
     show();
     return stop;
-    // The autosave lives as long as the form.
-    // eslint-disable-next-line react-hooks/exhaustive-deps
-  }, [autosave]);
-  useLayoutEffect(() => {
-    autosave.learn(stored);
+  });
+  useEffect(() => onStart(), []);
+  const onStored = useEffectEvent((texts: AutosaveFormProps["stored"]) => {
+    autosave.learn(texts);
     if (autosave.hasStarted) show();
-    // eslint-disable-next-line react-hooks/exhaustive-deps
-  }, [autosave, stored]);
+  });
+  useLayoutEffect(() => onStored(stored), [stored]);
 
   const choose = (asked: AskedField, which: "there" | "here") => {
     autosave.choose(asked, which);

@@ -2,7 +2,7 @@
 
 import { revalidatePath } from "next/cache";
 import { z } from "zod";
-import { testerAccess } from "../../home/access";
+import { testerAccess, type TesterAccess } from "../../home/access";
 import { storeMilestone } from "../../home/milestone-mutations";
 import { sentenceOf } from "@/server/action";
 import { parseForm } from "@/server/read-form";
@@ -19,25 +19,34 @@ const swatchSchema = formSchema.extend({
 
 /** Sends a tester's swatch, with whatever else they have entered, and tells the designer what they do next. */
 export async function sendSwatchForm(_last: unknown, form: FormData): Promise<SendAnswer> {
-  try {
-    const { testerId, version: seen, plan, key } = parseForm(swatchSchema, form);
-    const access = await testerAccess(testerId);
-    const { version } = await sendReport(access, seen);
+  return await sending(async () => {
+    const { plan, key, ...reviewed } = parseForm(swatchSchema, form);
+    const { access, version } = await sendReviewed(reviewed);
     const { status, note } = SWATCH_PLANS[plan];
     await storeMilestone(access, { status, note, idempotencyKey: key });
-    revalidatePath(`/testing/${testerId}`, "layout");
-    return { status: "sent", version };
-  } catch (error) {
-    return { status: "failed", message: sentenceOf(error) };
-  }
+    return { access, version };
+  });
 }
 
 /** Sends a tester's report as it was just reviewed. */
 export async function sendReportForm(_last: unknown, form: FormData): Promise<SendAnswer> {
+  return await sending(() => sendReviewed(parseForm(formSchema, form)));
+}
+
+interface Sent {
+  readonly access: TesterAccess;
+  readonly version: number;
+}
+
+async function sendReviewed({ testerId, version: seen }: z.infer<typeof formSchema>): Promise<Sent> {
+  const access = await testerAccess(testerId);
+  return { access, ...(await sendReport(access, seen)) };
+}
+
+async function sending(send: () => Promise<Sent>): Promise<SendAnswer> {
   try {
-    const { testerId, version: seen } = parseForm(formSchema, form);
-    const { version } = await sendReport(await testerAccess(testerId), seen);
-    revalidatePath(`/testing/${testerId}`, "layout");
+    const { access, version } = await send();
+    revalidatePath(`/testing/${access.testerId}`, "layout");
     return { status: "sent", version };
   } catch (error) {
     return { status: "failed", message: sentenceOf(error) };

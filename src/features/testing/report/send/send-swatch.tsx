@@ -2,6 +2,7 @@ import { ButtonLink } from "@/ui/button";
 import { Notice } from "@/ui/notice";
 import { SwatchOutlookView } from "../steps/swatch-outlook-view";
 import { swatchTries } from "../steps/swatch-tries";
+import { isSentUnchanged } from "../changed-fields";
 import type { ReportInHand } from "../data";
 import type { FilledReport } from "../filled-report";
 import { swatchLines } from "./report-summary";
@@ -22,7 +23,7 @@ interface SendSwatchProps {
 export function SendSwatch({ report, inHand, designer, pageKey }: SendSwatchProps) {
   const home = `/testing/${report.testerId}`;
   const tries = swatchTries(report, undefined);
-  if (inHand.sent !== null && inHand.changed.length === 0) return <Sent home={home} designer={designer} />;
+  if (isSentUnchanged(inHand)) return <Sent home={home} designer={designer} />;
   if (tries.every(({ outcome }) => outcome === null))
     return (
       <Notice title="Your swatch is not complete yet">
