@@ -51,7 +51,9 @@ class Thumb {
   }
 
   async goOn(label: string, heading: string): Promise<void> {
-    await this.tap(this.page.getByRole("link", { name: `Next: ${label}` }));
+    const next = { name: `Next: ${label}` };
+    // A page without fields has a link.
+    await this.tap(this.page.getByRole("button", next).or(this.page.getByRole("link", next)));
     await expect(this.page.getByRole("heading", { level: 1, name: heading })).toBeVisible();
   }
 }

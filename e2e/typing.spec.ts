@@ -47,6 +47,26 @@ for (const [unit, before, said] of [
     }
   });
 
+test("Next, pressed before the page's scripts have come, keeps what was typed and goes on", async ({ page, context }) => {
+  const tester = await makeTester(saltmarshPattern);
+  await letIn(context, tester);
+  let goOn = () => {};
+  const pressed = new Promise<void>((resolve) => {
+    goOn = resolve;
+  });
+  await page.route(/\.js(\?|$)/, async (route) => {
+    await pressed;
+    await route.continue();
+  });
+  await page.goto(`/testing/${tester.testerId}`, { waitUntil: "commit" });
+  await page.getByRole("link", { name: "Go to swatch" }).click({ noWaitAfter: true });
+  await page.getByLabel("Stitches", { exact: true }).pressSequentially("22");
+  await page.getByRole("button", { name: "Next: The pattern" }).click({ noWaitAfter: true });
+  await expect(page.getByRole("heading", { level: 1, name: "The pattern" })).toBeVisible();
+  goOn();
+  expect(await storedFields(tester, /^swatch\.1\.stitches$/)).toEqual({ "swatch.1.stitches": "22" });
+});
+
 test("a measurement is taken once more where it was taken, and both readings stay where they were typed", async ({
   page,
   context,

@@ -1,5 +1,6 @@
 "use client";
 
+import { useRouter } from "next/navigation";
 import {
   useActionState,
   useEffect,
@@ -19,6 +20,7 @@ import { showTexts, textsIn, wasTouchedEarly } from "./form-texts";
 import { SaveLine } from "./save-line";
 import type { NextPage } from "./step-bar";
 import { readAlso } from "./also";
+import { THEN } from "./then";
 import { usePlacedFields } from "./use-placed-fields";
 
 interface AutosaveFormProps {
@@ -39,6 +41,7 @@ export function AutosaveForm({ testerId, stored, next, children }: AutosaveFormP
     () => autosave.status,
     () => IDLE,
   );
+  const router = useRouter();
   const [placed, place] = usePlacedFields();
   const [answer, save] = useActionState(saveReportForm, null);
   const scan = () => {
@@ -65,6 +68,11 @@ export function AutosaveForm({ testerId, stored, next, children }: AutosaveFormP
     autosave.choose(asked, which);
     show();
   };
+  const goOn = async ({ href }: NextPage) => {
+    await autosave.settled();
+    // Not before the router has taken in the answer to the save: it would discard that, and go back to draw it anew.
+    setTimeout(() => router.push(href));
+  };
   // Without scripts no field shows its own question.
   const elsewhere =
     status.state === "idle" ? (answer?.asked ?? []) : status.asked.filter(({ field }) => !placed.has(field));
@@ -83,6 +91,7 @@ export function AutosaveForm({ testerId, stored, next, children }: AutosaveFormP
         for (const [field, text] of readAlso(submitter)) autosave.type(field, text);
         show();
         autosave.flush();
+        if (next !== null && submitter?.getAttribute("name") === THEN) void goOn(next);
       }}
     >
       {/* Enter in a field presses a form's first button. */}
@@ -93,7 +102,7 @@ export function AutosaveForm({ testerId, stored, next, children }: AutosaveFormP
       <input type="hidden" name="was" value={JSON.stringify(stored)} />
       <AskedContext value={{ asked: status.asked, choose, place }}>{children}</AskedContext>
       <AskedFields asked={elsewhere} onChoose={choose} />
-      <SaveLine status={status} answer={answer} next={next} beforeNext={() => autosave.settled()} />
+      <SaveLine status={status} answer={answer} next={next} />
     </form>
   );
 }

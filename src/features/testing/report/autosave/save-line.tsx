@@ -1,7 +1,6 @@
 import { Button } from "@/ui/button";
 import type { SaveAnswer } from "../save-answer";
 import type { SaveStatus } from "./field-autosave";
-import { NextLink } from "./next-link";
 import { StepBar, type NextPage } from "./step-bar";
 import { THEN } from "./then";
 
@@ -10,12 +9,10 @@ interface SaveLineProps {
   /** The answer to a form that was sent without JavaScript. */
   readonly answer: SaveAnswer | null;
   readonly next: NextPage | null;
-  /** What the way to the next page waits for. */
-  readonly beforeNext: () => Promise<void>;
 }
 
 /** Below a form: whether everything is saved, and the way to the next step. */
-export function SaveLine({ status, answer, next, beforeNext }: SaveLineProps) {
+export function SaveLine({ status, answer, next }: SaveLineProps) {
   const { state } = status;
   const isProblem = state === "offline" || state === "closed";
   return (
@@ -24,7 +21,14 @@ export function SaveLine({ status, answer, next, beforeNext }: SaveLineProps) {
         {isProblem ? `▲ ${problemWords(status)}` : ""}
       </p>
       <StepBar
-        next={next === null ? null : <NextLink next={next} beforeNext={beforeNext} />}
+        next={
+          // Not a link: pressed before the scripts have come, it saves, too.
+          next === null ? null : (
+            <Button type="submit" name={THEN} value={next.page}>
+              Next: {next.label}
+            </Button>
+          )
+        }
         status={
           <p className={isProblem ? "font-semibold text-thread" : "text-soft"}>
             {isProblem ? `▲ ${state === "closed" ? "Not saved" : "Only on this device"}` : quietWords(status, answer)}
@@ -35,11 +39,6 @@ export function SaveLine({ status, answer, next, beforeNext }: SaveLineProps) {
             <Button type="submit" look="quiet">
               Save
             </Button>
-            {next === null ? null : (
-              <Button type="submit" name={THEN} value={next.page}>
-                Save and go on
-              </Button>
-            )}
           </noscript>
         }
       />

@@ -13,7 +13,7 @@ interface StepBarProps {
   readonly next: ReactNode;
   /** What is saved. */
   readonly status?: ReactNode;
-  /** Buttons that stand in for the way on where the page has no scripts. */
+  /** What a page without scripts has besides. */
   readonly withoutScripts?: ReactNode;
 }
 
