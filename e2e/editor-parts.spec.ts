@@ -64,6 +64,35 @@ test("an allowance takes by its word, a minus turns the word round, and a closed
   await expect(page.getByLabel("Neck band, all sizes", { exact: true })).toBeVisible();
 });
 
+test("what was typed after a save whose answer never came goes on from it, and is no conflict with oneself", async ({
+  page,
+  designer,
+}) => {
+  expect(designer.accountId).not.toBe("");
+  const pattern = await importPattern(page);
+  await openEditor(page, pattern, "lengths");
+  const number = page.getByLabel("Neck band, all sizes", { exact: true });
+  let arrived = () => {};
+  const sent = new Promise<void>((resolve) => {
+    arrived = resolve;
+  });
+  await page.route(/\/patterns\//, async (route) => {
+    if (route.request().method() !== "POST") return await route.continue();
+    await route.fetch();
+    arrived();
+  });
+  await number.fill("3");
+  await sent;
+  await number.fill("4");
+  await page.unrouteAll({ behavior: "ignoreErrors" });
+  await page.goto("/");
+
+  await openEditor(page, pattern, "lengths");
+  await expect(number).toHaveValue("4");
+  await saved(page);
+  await expect(page.getByText("saved while you were editing")).toHaveCount(0);
+});
+
 test("a gauge over 4 in is told over both widths, and is 10.16 cm and not 10", async ({ page, designer }) => {
   expect(designer.accountId).not.toBe("");
   const pattern = await importPattern(page);

@@ -54,6 +54,18 @@ it("takes the same text again for the save whose answer was lost, not for somebo
   expect(await conflictingDraftOf(ana)).toBeNull();
 });
 
+it("goes on from a save whose answer was lost, not from somebody else's", async () => {
+  const more = widthTyped("104");
+  await saveDraft(ana, { content: typed, version: 0, baseNumber: 1 });
+  const after = { content: more, version: 0, baseNumber: 1 };
+  expect(await saveDraft(ana, { ...after, unanswered: typed })).toEqual({ status: "saved", version: 2 });
+  expect((await draftOf(ana))?.content).toEqual(more);
+  await saveDraft(bea, { content: theirs, version: 2, baseNumber: 1 });
+  const late = { content: typed, version: 2, baseNumber: 1, unanswered: more };
+  expect(await saveDraft(ana, late)).toMatchObject({ status: "late", theirName: "Bea" });
+  expect((await draftOf(bea))?.content).toEqual(theirs);
+});
+
 it("keeps edits that a revision came before", async () => {
   await saveDraft(ana, { content: typed, version: 0, baseNumber: 1 });
   await saveRevision(bea, { document: patternDocument({ name: "Other" }), reason: "renamed", baseNumber: 1 });

@@ -19,15 +19,22 @@ export async function saveDraft(access: PatternAccess, edits: DraftEdits): Promi
   if (saved) return { status: "saved", version: edits.version + 1 };
   const [theirs, revision] = await Promise.all([draftOf(access), latestRevision(access)]);
   const revised = revision.number > edits.baseNumber;
-  // The same text again: a save whose answer was lost, for example when the page was left too soon.
-  if (!revised && theirs !== null && canonicalJson(theirs.content) === canonicalJson(edits.content))
-    return { status: "saved", version: theirs.version };
+  if (!revised && theirs !== null) {
+    // A save whose answer was lost, for example when the page was left too soon: the same text again, or one typed after it.
+    if (isSame(theirs.content, edits.content)) return { status: "saved", version: theirs.version };
+    if (edits.unanswered !== undefined && isSame(theirs.content, edits.unanswered))
+      return await saveDraft(access, { ...edits, version: theirs.version, unanswered: undefined });
+  }
   await storeConflictingDraft(access, await onNewest(access, edits, revision));
   return {
     status: "late",
     version: theirs?.version ?? 0,
     theirName: revised ? revision.createdBy : (theirs?.updatedBy ?? null),
   };
+}
+
+function isSame(one: PatternDraft | null, other: PatternDraft | null): boolean {
+  return canonicalJson(one) === canonicalJson(other);
 }
 
 /** The conflicting edits, based on the newest revision. */

@@ -21,6 +21,7 @@ export const draftEditsSchema = z.object({
   content: patternDraftSchema.nullable(),
   version: z.int().min(0),
   baseNumber: z.int().min(1),
+  unanswered: patternDraftSchema.nullable().optional(),
 });
 
 export interface DraftEdits {
@@ -30,6 +31,8 @@ export interface DraftEdits {
   readonly version: number;
   /** The revision that the edits are made on: it must be the newest. */
   readonly baseNumber: number;
+  /** What was sent over the same version before and not answered, because the page was left: these edits go on from it. */
+  readonly unanswered?: PatternDraft | null | undefined;
 }
 
 export const reasonSchema = z

@@ -1,5 +1,6 @@
 import type { PatternDraft } from "@/engine/editing";
 import { saveDraftEdits } from "../actions";
+import type { DraftEdits } from "../schema";
 import { readBackup, writeBackup } from "./draft-backup";
 
 export type DraftStatus =
@@ -36,7 +37,7 @@ export function draftSaver(
   { patternId, content, version, baseNumber }: Beginning,
   onStatus: (status: DraftStatus) => void,
 ): DraftSaver {
-  let latest = { content, version, baseNumber };
+  let latest: DraftEdits = { content, version, baseNumber };
   let saved = content;
   let timer: ReturnType<typeof setTimeout> | undefined;
   let sending: Promise<number | null> | null = null;
@@ -44,6 +45,8 @@ export function draftSaver(
   const sendAll = async (): Promise<number | null> => {
     while (latest.content !== saved) {
       const sent = latest;
+      latest = { ...sent, unanswered: sent.content };
+      writeBackup(patternId, latest);
       onStatus({ kind: "saving" });
       const answer = await saveDraftEdits(patternId, sent).catch(() => ({ status: "failed" as const, says: OFFLINE }));
       if (answer.status === "failed") {
@@ -56,7 +59,7 @@ export function draftSaver(
         return null;
       }
       saved = sent.content;
-      latest = { ...latest, version: answer.version };
+      latest = { ...latest, version: answer.version, unanswered: undefined };
       onStatus({ kind: "saved", at: new Date() });
     }
     writeBackup(patternId, null);

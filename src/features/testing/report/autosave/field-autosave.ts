@@ -111,12 +111,11 @@ export class FieldAutosave {
     if (!this.isSending) void this.sendPending();
   }
 
-  /** Sends pending changes at once. @returns when they are saved, or cannot be for now. */
+  /** Sends pending changes at once, those too that come meanwhile. @returns when they are saved, or cannot be for now. */
   async settled(): Promise<void> {
-    this.flush();
     await new Promise<void>((resolve) => {
       const look = () => {
-        if (this.status.state === "saving") return;
+        if (this.status.state === "saving") return this.flush();
         stop();
         resolve();
       };
