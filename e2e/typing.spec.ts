@@ -47,7 +47,10 @@ for (const [unit, before, said] of [
     }
   });
 
-test("Next, pressed before the page's scripts have come, keeps what was typed and goes on", async ({ page, context }) => {
+test("Next, pressed before the page's scripts have come, keeps what was typed and goes on", async ({
+  page,
+  context,
+}) => {
   const tester = await makeTester(saltmarshPattern);
   await letIn(context, tester);
   let goOn = () => {};
