@@ -33,6 +33,12 @@ export const ACTIONS: Readonly<Record<string, ActionRow>> = {
     }),
     answers: EDITS,
   },
+  "results/mistakes/decision-actions.ts putValueInPlace": {
+    sends: ({ callId }) => ({
+      form: { callId, tester: "tester-1", position: "0", value: "50", reason: "Measured flat" },
+    }),
+    answers: EDITS,
+  },
   "results/changes/plan-actions.ts planChanges": {
     sends: ({ callId }) => ({ form: { callId, baseNumber: "1", key: randomUUID(), "take.0": "leave" } }),
     answers: EDITS,

@@ -1,6 +1,7 @@
 import { beforeAll, describe, expect, it } from "vitest";
 import { gaps } from "@/engine/gaps";
-import { madeDecisions } from "@/features/results/data";
+import { CALL_FORMAT, CALL_FORMAT_2, parseCall } from "@/engine/pattern";
+import { madeDecisions, newestDecisions } from "@/features/results/data";
 import { itemKey } from "../../src/features/results/mistakes/decision-copy";
 import { callAccess, type CallAccess } from "@/features/calls/access";
 import { callDocument } from "@/features/calls/data";
@@ -65,7 +66,7 @@ describe("a person's decision on a reading", () => {
     await decide(await callAccess(editor, access.callId, "editor"), { ...annsBust, decision: "set-aside" });
     expect(await stored()).toMatchObject({ decision: "exclude", decidedById: editor.accountId });
     const shown = (await madeDecisions(access, ["ann", "bea"])).get(itemKey(annsBust));
-    expect(shown).toEqual({ decision: "set-aside", by: editor.name, at: expect.any(Date) });
+    expect(shown).toEqual({ decision: "set-aside", reason: "", by: editor.name, at: expect.any(Date) });
     expect(await madeDecisions(other, ["ann"])).toEqual(new Map());
     await decide(access, { ...annsBust, decision: null });
   });
@@ -83,6 +84,42 @@ describe("a person's decision on a reading", () => {
     await decide(access, { ...annsBust, decision: "keep" });
     expect(await version()).toBe(before + 1);
     await decide(access, { ...annsBust, decision: null });
+  });
+
+  it("may be another value, which is stored beside the typed one with its reason, and exported as call@2", async () => {
+    const before = await callDocument(access);
+    expect(before.format).toBe(CALL_FORMAT);
+    const version = async () =>
+      (await database().call.findUniqueOrThrow({ where: { id: access.callId }, select: { version: true } })).version;
+    const first = await version();
+    const used = { ...annsBust, decision: { use: 100.5 }, reason: "measured flat" };
+    await decide(access, used);
+    await decide(access, used);
+    expect(await version()).toBe(first + 1);
+    const document = await callDocument(access);
+    expect(document.format).toBe(CALL_FORMAT_2);
+    expect(document.testers[0]?.readings[0]).toMatchObject({ cm: 50, decision: { use: 100.5 } });
+    expect(parseCall(JSON.parse(JSON.stringify(document)))).toMatchObject({ ok: true });
+    expect(await annCounts()).toBe(2);
+    const shown = (await newestDecisions(access, "ann")).get(itemKey(annsBust));
+    expect(shown).toMatchObject({ decision: { use: 100.5 }, reason: "measured flat", by: expect.any(String) });
+    expect(await newestDecisions(other, "ann")).toEqual(new Map());
+    // An imported call@2 holds it again, without a reason, for documents have none.
+    const { callId } = await storeCall(await person(), { call: document, title: "Taken along" });
+    const again = await database().decision.findFirstOrThrow({ where: { report: { tester: { callId } } } });
+    expect(again).toMatchObject({ decision: "keep", usedCm: 100.5, reason: "" });
+    // Said otherwise since, nothing of the value stays.
+    await decide(access, { ...annsBust, decision: "keep" });
+    const where = { report: { tester: { code: "ann", callId: access.callId } } };
+    expect(await database().decision.findFirstOrThrow({ where })).toMatchObject({ usedCm: null, reason: "" });
+    await decide(access, { ...annsBust, decision: null });
+  });
+
+  it("uses no other value of a swatch, and none that is no length", async () => {
+    const swatch = { tester: "ann", part: "swatches", position: 0 } as const;
+    await expect(decide(access, { ...swatch, decision: { use: 10 } })).rejects.toMatchObject({ code: "not-found" });
+    await expect(decide(access, { ...annsBust, decision: { use: -1 } })).rejects.toThrow();
+    expect(await database().decision.count({ where: { report: { tester: { callId: access.callId } } } })).toBe(0);
   });
 
   it("is refused of what is not in the report, of another call's tester, and from those who have no part in it", async () => {

@@ -122,7 +122,7 @@ describe("sending a report", () => {
     await type(ann, { "reading.bust.1.value": "50", "reading.length.1.value": "40" });
     await send(ann);
     await decide(mine.call, { tester, part: "readings", position: 0, decision: "set-aside" });
-    await decide(mine.call, { tester, part: "readings", position: 1, decision: "keep" });
+    await decide(mine.call, { tester, part: "readings", position: 1, decision: { use: 41 }, reason: "short" });
     const decided = { position: 1, report: { testerId: ann.testerId } };
     const { decidedAt } = await database().decision.findFirstOrThrow({ where: decided });
     await type(ann, { "reading.bust.1.value": "100" });
@@ -130,11 +130,11 @@ describe("sending a report", () => {
     // Sending again is nobody's decision.
     const { accountId: decidedById } = mine.designer;
     const carried = { ...decided, report: { ...decided.report, version: 2 } };
-    expect(await database().decision.findFirst({ where: carried })).toMatchObject({ decidedById, decidedAt });
+    expect(await database().decision.findFirst({ where: carried })).toMatchObject({ decidedById, decidedAt, reason: "short" });
     const [read] = (await documentOf(mine.call)).testers;
     expect(read?.readings).toEqual([
       { measurement: "bust", cm: 100 },
-      { measurement: "length", cm: 40, decision: "keep" },
+      { measurement: "length", cm: 40, decision: { use: 41 } },
     ]);
   });
 

@@ -2,11 +2,17 @@ import { z } from "zod";
 import type { DeepReadonly } from "./deep-readonly";
 import { patternSchema } from "./pattern-document";
 import { byId, idSchema, notNegativeSchema, positiveSchema, textSchema, wholeSchema } from "./schema-parts";
+import { usedCm } from "./used-values";
 
 export const CALL_FORMAT = "sizewright/call@1";
+/** As `CALL_FORMAT`, and a reading can have another value that is used in its place. */
+export const CALL_FORMAT_2 = "sizewright/call@2";
 export const MAX_TESTERS = 20_000;
 
 const decisionSchema = z.enum(["keep", "set-aside"]);
+
+/** A decision on a reading may also be to use another value, in cm; the typed one stays beside it. */
+export const readingDecisionSchema = z.union([decisionSchema, z.strictObject({ use: positiveSchema })]);
 
 const swatchSchema = z.strictObject({
   fabric: idSchema,
@@ -26,7 +32,7 @@ const readingSchema = z.strictObject({
   cm: positiveSchema,
   state: z.enum(["washed", "unwashed"]).optional(),
   way: z.enum(["flat doubled", "around"]).optional(),
-  decision: decisionSchema.optional(),
+  decision: readingDecisionSchema.optional(),
 });
 
 const yarnUsedSchema = z.strictObject({
@@ -64,7 +70,7 @@ export const placesSchema = byId(z.strictObject({ least: wholeSchema, wanted: wh
 
 /** Schema of the call document in JSON; references are checked by `callFaults`. */
 export const callSchema = z.strictObject({
-  format: z.literal(CALL_FORMAT),
+  format: z.enum([CALL_FORMAT, CALL_FORMAT_2]),
   pattern: patternSchema,
   places: placesSchema,
   testers: z.array(testerSchema).max(MAX_TESTERS, { error: `must hold at most ${MAX_TESTERS} testers.` }),
@@ -76,3 +82,10 @@ export type Swatch = Tester["swatches"][number];
 export type Reading = Tester["readings"][number];
 export type Places = CallDocument["places"];
 export type Decision = z.infer<typeof decisionSchema>;
+export type ReadingDecision = z.infer<typeof readingDecisionSchema>;
+
+/** The oldest format that holds these reports, so that whoever reads only that one can go on reading them. */
+export function callFormatOf(testers: readonly Tester[]): CallDocument["format"] {
+  const isUsed = testers.some(({ readings }) => readings.some(({ decision }) => usedCm(decision) !== null));
+  return isUsed ? CALL_FORMAT_2 : CALL_FORMAT;
+}

@@ -1,9 +1,10 @@
-import type { CallDocument, Places, Tester } from "./call-document";
+import { CALL_FORMAT, CALL_FORMAT_2, type CallDocument, type Places, type Tester } from "./call-document";
 import type { Fault, PathPart } from "./faults";
 import { ownValue } from "./own-value";
 import type { PatternDocument } from "./pattern-document";
 import { patternFaults } from "./pattern-faults";
 import { ReferenceChecker } from "./reference-checker";
+import { usedCm } from "./used-values";
 
 /**
  * Invalid references in a call, and an incomplete grading of its pattern.
@@ -26,10 +27,17 @@ export function callFrameFaults(call: CallDocument): Fault[] {
 }
 
 /** The same for the reports of some of its testers. */
-export function testersFaults({ pattern, testers }: CallDocument, { from, to }: { from: number; to: number }): Fault[] {
+export function testersFaults(
+  { format, pattern, testers }: CallDocument,
+  { from, to }: { from: number; to: number },
+): Fault[] {
   const check = new ReferenceChecker();
   const known = testerReferences(pattern);
-  testers.slice(from, to).forEach((tester, index) => checkTester(check, tester, known, ["testers", from + index]));
+  testers.slice(from, to).forEach((tester, index) => {
+    const path = ["testers", from + index];
+    checkTester(check, tester, known, path);
+    if (format === CALL_FORMAT) checkUsesNoValue(check, tester, path);
+  });
   return check.faults;
 }
 
@@ -58,6 +66,13 @@ export function checkPlaces(check: ReferenceChecker, places: Places, pattern: Pa
   for (const [size, { least, wanted }] of Object.entries(places)) {
     if (least > wanted) check.add(["places", size, "least"], `is ${least}, more than the ${wanted} wanted.`);
   }
+}
+
+function checkUsesNoValue(check: ReferenceChecker, { readings }: Tester, path: readonly PathPart[]): void {
+  readings.forEach(({ decision }, index) => {
+    if (usedCm(decision) !== null)
+      check.add([...path, "readings", index, "decision"], `can use another value only in “${CALL_FORMAT_2}”.`);
+  });
 }
 
 interface TesterReferences {

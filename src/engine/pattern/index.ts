@@ -18,13 +18,17 @@ export {
 } from "./pattern-document";
 export {
   CALL_FORMAT,
+  callFormatOf,
+  CALL_FORMAT_2,
   callSchema,
   MAX_TESTERS,
+  readingDecisionSchema,
   testerSchema,
   type CallDocument,
   type Decision,
   type Places,
   type Reading,
+  type ReadingDecision,
   type Swatch,
   type Tester,
 } from "./call-document";
@@ -46,6 +50,7 @@ export { patternFaults } from "./pattern-faults";
 export { gradedCounts } from "./graded-counts";
 export { brokenTies, gradingWarnings, tieSides } from "./grading-warnings";
 export { gradedNumber, gradingRulesOf, type Rule } from "./rules";
+export { countedCm, isSameDecision, usedCm, withUsedValues } from "./used-values";
 export { canonicalJson } from "./canonical-json";
 export { cmOfSize } from "./by-size";
 export { countsOfTerm } from "./counts-of-term";

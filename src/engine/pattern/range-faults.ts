@@ -3,6 +3,7 @@ import type { Swatch, Tester } from "./call-document";
 import { formatPath, type Fault, type PathPart } from "./faults";
 import type { CmBySize, Fabric, Measurement, PatternDocument, Term } from "./pattern-document";
 import { isPlausible, PLAUSIBLE, rangeText, type PlausibleRange } from "./plausible-ranges";
+import { usedCm } from "./used-values";
 
 interface Place {
   readonly above?: readonly PathPart[];
@@ -43,7 +44,11 @@ export function testerRangeFaults(tester: Omit<Tester, "id">, { above = [], unit
   tester.swatches.forEach((swatch, index) => checkSwatch(check, swatch, ["swatches", index]));
   check.each(["worked"], tester.worked, PLAUSIBLE.count);
   check.each(["workedLengths"], tester.workedLengths, PLAUSIBLE.workedCm);
-  tester.readings.forEach(({ cm }, index) => check.one(["readings", index, "cm"], cm, PLAUSIBLE.finishedCm));
+  tester.readings.forEach(({ cm, decision }, index) => {
+    check.one(["readings", index, "cm"], cm, PLAUSIBLE.finishedCm);
+    const used = usedCm(decision);
+    if (used !== null) check.one(["readings", index, "decision", "use"], used, PLAUSIBLE.finishedCm);
+  });
   tester.yarn.forEach(({ grams, metresPer100g }, index) => {
     check.one(["yarn", index, "grams"], grams, PLAUSIBLE.grams);
     check.one(["yarn", index, "metresPer100g"], metresPer100g, PLAUSIBLE.metresPer100g);

@@ -9,13 +9,12 @@ import {
   outlierSchema,
   variancesSchema,
 } from "../gaps";
-import { testerSchema } from "../pattern";
+import { readingDecisionSchema, testerSchema } from "../pattern";
 import { testerResultsSchema } from "./tester-results-schema";
 
 const swatchSchema = testerSchema.shape.swatches.element;
 const cm = z.number();
 const numberOrNull = z.number().nullable();
-const decision = z.enum(["keep", "set-aside"]).nullable();
 
 /** An input that may be wrong, with what a designer needs to know of it before they accept it. */
 const proposalShape = {
@@ -84,7 +83,8 @@ const flaggedItemSchema = z.strictObject({
   /** Id of the measurement, the fabric or the yarn. */
   of: z.string(),
   suspect: outlierSchema.nullable(),
-  decision,
+  /** Of a reading also the value, in cm, that a person uses in the reported one's place. */
+  decision: readingDecisionSchema.nullable(),
   counts: z.boolean(),
   /** What was reported: a length in cm, a weight in g, or a swatch. */
   value: z.union([

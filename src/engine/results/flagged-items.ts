@@ -1,5 +1,5 @@
 import type { Outlier } from "../gaps";
-import type { Tester } from "../pattern";
+import { countedCm, type Tester } from "../pattern";
 import type { FlaggedItem } from "./call-results-schema";
 
 type ReportPart = FlaggedItem["part"];
@@ -35,7 +35,7 @@ function flaggedItem(tester: Tester, address: ItemAddress, suspects: readonly Ou
   return {
     ...{ tester: tester.id, size: tester.size, ...address },
     ...{ of: item.of, suspect, decision: item.decision, value: item.value },
-    counts: item.decision === null ? suspect?.setAside !== true : item.decision === "keep",
+    counts: item.decision === null ? suspect?.setAside !== true : item.decision !== "set-aside",
   };
 }
 
@@ -63,7 +63,7 @@ function itemAt(tester: Tester, { part, position }: ItemAddress): Item | null {
       const reading = tester.readings[position];
       if (reading === undefined) return null;
       const { measurement: of, cm, decision = null } = reading;
-      return { of, decision, value: { cm }, numbers: [cm] };
+      return { of, decision, value: { cm }, numbers: [countedCm(reading)] };
     }
     case "swatches": {
       const swatch = tester.swatches[position];

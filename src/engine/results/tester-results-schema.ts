@@ -1,8 +1,8 @@
 import { z } from "zod";
 import { stepSchema, outlierSchema } from "../gaps";
+import { readingDecisionSchema } from "../pattern";
 
 const numberOrNull = z.number().nullable();
-const decision = z.enum(["keep", "set-aside"]).nullable();
 const notCounted = z.enum(["changed", "unwashed", "set-aside", "slip"]);
 
 const standing = z.enum(["usual", "unusual", "rare"]);
@@ -35,7 +35,9 @@ export const testerResultsSchema = z.strictObject({
       position: z.int(),
       /** First, second … reading of this measurement; null where there is one. */
       which: z.int().nullable(),
-      decision,
+      decision: readingDecisionSchema.nullable(),
+      /** What was typed, cm, where a person uses another value: the step is then of that value. */
+      typedCm: z.number().optional(),
       notCounted: notCounted.nullable(),
       suspect: outlierSchema.nullable(),
       step: stepSchema,

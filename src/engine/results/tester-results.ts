@@ -1,5 +1,5 @@
 import type { Step, Outlier, TesterFinding } from "../gaps";
-import type { PatternDocument, Reading, Swatch, Tester } from "../pattern";
+import { usedCm, type PatternDocument, type Reading, type Swatch, type Tester } from "../pattern";
 import { chooseSwatch, swatchGauge, type Prediction } from "../prediction";
 import type { ComparedMeasurement, NotCounted, TesterResults } from "./tester-results-schema";
 import { suspectAt } from "./flagged-items";
@@ -92,6 +92,7 @@ function readingResults({ reported, steps, suspects }: AnalysedTester): TesterRe
         position,
         which: taken.get(measurement) === 1 ? null : which,
         decision: reading.decision ?? null,
+        ...(usedCm(reading.decision) === null ? {} : { typedCm: reading.cm }),
         notCounted: whyNotCounted(reported, reading, suspect),
         suspect,
         step: { ...step },
@@ -103,7 +104,7 @@ function readingResults({ reported, steps, suspects }: AnalysedTester): TesterRe
 /** Changed on purpose comes first; then a person's decision, then the engine's, then the washing. */
 function whyNotCounted(tester: Tester, reading: Reading, suspect: Outlier | null): NotCounted | null {
   if (tester.changed?.includes(reading.measurement)) return "changed";
-  if (reading.decision !== undefined) return reading.decision === "keep" ? null : "set-aside";
+  if (reading.decision !== undefined) return reading.decision === "set-aside" ? "set-aside" : null;
   if (suspect?.setAside) return "slip";
   return reading.state === "unwashed" ? "unwashed" : null;
 }

@@ -11,6 +11,7 @@ export {
   type RowKind,
 } from "./measurement-choices";
 export type { MeasurementTable, Breakdown } from "./measurement-table";
+export { readLength } from "./read-cell";
 export { readMeasurementTable } from "./read-measurement-table";
 export { guessReportChoices } from "./guess-report-choices";
 export { readReportTable } from "./read-report-table";

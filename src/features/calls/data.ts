@@ -1,7 +1,7 @@
 import "server-only";
 import { z } from "zod";
 import {
-  CALL_FORMAT,
+  callFormatOf,
   callFaults,
   ownValue,
   testerSchema,
@@ -12,7 +12,7 @@ import {
 } from "@/engine/pattern";
 import type { LeftOut } from "@/engine/results";
 import { instructionErrorSchema, type InstructionError } from "@/engine/revision";
-import { testerDocument, READ_DECISION } from "./report-schema";
+import { testerDocument, readDecision } from "./report-schema";
 import { patternScope, type PatternAccess } from "@/features/patterns/access";
 import { latestRevision } from "@/features/patterns/data";
 import { database } from "@/server/database";
@@ -95,7 +95,7 @@ async function assembleCall(access: CallAccess, connection: Connection): Promise
   const bySize = new Map(places.map(({ size, least, wanted }) => [size, { least, wanted }]));
   const { testers, leftOut } = await reportedTesters(access, connection);
   const document: Omit<CallDocument, "testers"> = {
-    format: CALL_FORMAT,
+    format: callFormatOf(testers),
     pattern,
     places: Object.fromEntries(pattern.sizes.map(({ id }) => [id, bySize.get(id) ?? { least: 0, wanted: 0 }])),
   };
@@ -184,7 +184,7 @@ async function reportedTesters(access: CallAccess, connection: Connection): Prom
         take: 1,
         select: {
           document: true,
-          decisions: { select: { part: true, position: true, decision: true } },
+          decisions: { select: { part: true, position: true, decision: true, usedCm: true } },
           revision: { select: { number: true } },
         },
       },
@@ -200,9 +200,9 @@ async function reportedTesters(access: CallAccess, connection: Connection): Prom
       leftOut.push({ tester: code, message: `${issue?.path.join(".") ?? ""}: ${issue?.message ?? ""}` });
       return [];
     }
-    const decisions = report.decisions.map(({ decision, ...at }) => ({
+    const decisions = report.decisions.map(({ decision, usedCm, ...at }) => ({
       ...at,
-      decision: READ_DECISION[decision],
+      decision: readDecision({ decision, usedCm }),
     }));
     const until = instructionErrors.filter((wrong) => report.revision.number <= wrong.until);
     return [applyInstructionErrors(testerDocument(stored.data, decisions), until)];

@@ -1,5 +1,5 @@
 import { z } from "zod";
-import { testerSchema, type Decision, type Tester } from "@/engine/pattern";
+import { testerSchema, type Decision, type ReadingDecision, type Tester } from "@/engine/pattern";
 
 /** A report as stored: a document's tester without what has rows of its own. */
 export const storedReportSchema = testerSchema.omit({ id: true, body: true });
@@ -12,14 +12,32 @@ export type ReportPart = "swatches" | "readings" | "yarn";
 export interface ReportDecision {
   readonly part: ReportPart;
   readonly position: number;
-  readonly decision: Decision;
+  /** Only of a reading another value. */
+  readonly decision: ReadingDecision;
 }
 
 /** Decisions as stored: names of database enums cannot contain hyphens. */
-export const STORED_DECISION = { keep: "keep", "set-aside": "exclude" } as const satisfies Record<Decision, string>;
+const STORED_DECISION = { keep: "keep", "set-aside": "exclude" } as const satisfies Record<Decision, string>;
 
-/** A stored decision as documents have it. */
-export const READ_DECISION = { keep: "keep", exclude: "set-aside" } as const satisfies Record<string, Decision>;
+/** The columns of a decision's row. */
+interface StoredDecision {
+  readonly decision: "keep" | "exclude";
+  /** The value that is used in the typed one's place; such a reading is kept. */
+  readonly usedCm: number | null;
+}
+
+/** A decision of a document as its row holds it. */
+export function storedDecision(decision: ReadingDecision): StoredDecision {
+  return typeof decision === "object"
+    ? { decision: "keep", usedCm: decision.use }
+    : { decision: STORED_DECISION[decision], usedCm: null };
+}
+
+/** The other way. */
+export function readDecision({ decision, usedCm }: StoredDecision): ReadingDecision {
+  if (usedCm !== null) return { use: usedCm };
+  return decision === "exclude" ? "set-aside" : "keep";
+}
 
 const PARTS: readonly ReportPart[] = ["swatches", "readings", "yarn"];
 
@@ -29,7 +47,7 @@ export function takeApart(tester: Tester): { report: StoredReport; decisions: Re
     tester[part].flatMap(({ decision }, position) => (decision === undefined ? [] : [{ part, position, decision }])),
   );
   const { id: _id, body: _body, ...report } = tester;
-  const undecided = <Item extends { readonly decision?: Decision }>(items: readonly Item[]) =>
+  const undecided = <Item extends { readonly decision?: ReadingDecision }>(items: readonly Item[]) =>
     items.map(({ decision: _decision, ...item }) => item);
   return {
     report: storedReportSchema.parse({

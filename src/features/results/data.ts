@@ -3,9 +3,10 @@ import { z } from "zod";
 import { ENGINE_VERSION } from "@/engine/engine-version";
 import { leftOutSchema, type LeftOut } from "@/engine/results";
 import { callScope, type CallAccess } from "@/features/calls/access";
-import { READ_DECISION } from "@/features/calls/report-schema";
+import { readDecision } from "@/features/calls/report-schema";
+import type { Prisma } from "@/generated/prisma/client";
 import { database } from "@/server/database";
-import { itemKey, type MadeDecisions } from "./mistakes/decision-copy";
+import { itemKey, type MadeDecision, type MadeDecisions } from "./mistakes/decision-copy";
 
 /** Whether the stored results are of the call as it is now, or a new analysis is under way, stopped or failed. */
 export type AnalysisProgress =
@@ -109,18 +110,30 @@ export async function madeDecisions(access: CallAccess, codes: readonly string[]
     where: { report: { tester: { call: callScope(access), code: { in: [...new Set(codes)] } } } },
     // A decision on the same item in a newer report comes last and replaces the older one.
     orderBy: { report: { version: "asc" } },
-    select: {
-      ...{ part: true, position: true, decision: true, decidedAt: true },
-      decidedBy: { select: { name: true } },
-      report: { select: { tester: { select: { code: true } } } },
-    },
+    select: { ...DECISION, report: { select: { tester: { select: { code: true } } } } },
   });
-  return new Map(
-    rows.map(({ report, part, position, decision, decidedBy, decidedAt }) => [
-      itemKey({ tester: report.tester.code, part, position }),
-      { decision: READ_DECISION[decision], by: decidedBy?.name ?? null, at: decidedAt },
-    ]),
-  );
+  return new Map(rows.map((row) => [itemKey({ ...row, tester: row.report.tester.code }), madeDecisionOf(row)]));
+}
+
+/** What people decided on items of one tester's newest report, and of no older one. */
+export async function newestDecisions(access: CallAccess, tester: string): Promise<MadeDecisions> {
+  const report = await database().report.findFirst({
+    where: { tester: { call: callScope(access), code: tester } },
+    orderBy: { version: "desc" },
+    select: { decisions: { select: DECISION } },
+  });
+  return new Map(report?.decisions.map((row) => [itemKey({ ...row, tester }), madeDecisionOf(row)]));
+}
+
+const DECISION = {
+  ...{ part: true, position: true, decision: true, usedCm: true, reason: true, decidedAt: true },
+  decidedBy: { select: { name: true } },
+} as const;
+
+type DecisionRow = Prisma.DecisionGetPayload<{ select: typeof DECISION }>;
+
+function madeDecisionOf({ reason, decidedBy, decidedAt, ...stored }: DecisionRow): MadeDecision {
+  return { decision: readDecision(stored), reason, by: decidedBy?.name ?? null, at: decidedAt };
 }
 
 /** Names of testers by their ids in the document; the id where there is no name. */

@@ -168,7 +168,7 @@ describe("a call document of many testers", () => {
   it("tells of what is wrong beside its testers and of what is wrong in the last of them", () => {
     const faulty = { ...callDocument([...testers, reader("last", {}, { hours: -1 })]), format: "another" };
     expect(faultOf(parseCall(faulty))).toBe(
-      'format: must be "sizewright/call@1".\ntesters[1000].hours: must be 0 or more.',
+      'format: must be one of "sizewright/call@1", "sizewright/call@2".\ntesters[1000].hours: must be 0 or more.',
     );
   });
 });

@@ -1,4 +1,4 @@
-import type { CallDocument, Tester } from "../../pattern";
+import { withUsedValues, type CallDocument, type Tester } from "../../pattern";
 import { indexPattern, type PatternIndex } from "../../prediction";
 import type { Outlier } from "../gaps-output";
 import { neighbourSizeOutlier } from "./neighbour-size-outlier";
@@ -8,7 +8,10 @@ import { medianGaps } from "./median-gaps";
 import { yarnOutliers } from "./yarn-outliers";
 
 export interface ScreenedCall {
-  /** The call with every swatch, reading and weight that the engine excludes marked as set aside, as if a person had done it. */
+  /**
+   * The call with the values that people use in the place of typed ones, and every swatch, reading and weight that the engine
+   * excludes marked as set aside, as if a person had done it.
+   */
   readonly call: CallDocument;
   readonly suspects: readonly Outlier[];
 }
@@ -21,7 +24,7 @@ export interface ScreenedCall {
  */
 export function screenOutliers(call: CallDocument): ScreenedCall {
   const index = indexPattern(call.pattern);
-  const withSwatches = call.testers.map((tester) => screenSwatches(index, tester));
+  const withSwatches = call.testers.map((tester) => screenSwatches(index, withUsedValues(tester)));
   const medians = medianGaps(
     index,
     withSwatches.map(({ tester }) => tester),

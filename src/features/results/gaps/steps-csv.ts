@@ -13,7 +13,7 @@ export function stepsCsv(
   const measurements = new Map(pattern.measurements.map((measurement) => [measurement.id, measurement]));
   const length = (cm: number | null) => lengthCell(cm, unit);
   const lines = testers.flatMap(({ name, size, readings }) =>
-    readings.map(({ step, notCounted }) => {
+    readings.map(({ step, notCounted, typedCm }) => {
       const measurement = measurements.get(step.measurement);
       return {
         tester: name,
@@ -25,7 +25,8 @@ export function stepsCsv(
         [`from different counts (${unit})`]: length(step.workedStepCm),
         [`from own gauge (${unit})`]: length(step.gaugeStepCm),
         [`difference (${unit})`]: length(step.gapCm),
-        [`measured (${unit})`]: length(step.readingCm),
+        [`measured (${unit})`]: length(typedCm ?? step.readingCm),
+        [`value used instead (${unit})`]: typedCm === undefined ? "" : length(step.readingCm),
         included: notCounted === null ? "yes" : "no",
       };
     }),

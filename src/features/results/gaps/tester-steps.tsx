@@ -1,8 +1,8 @@
 import type { LengthUnit } from "@/engine/units";
-import { formatChange } from "@/ui/format-length";
+import { formatChange, formatLength } from "@/ui/format-length";
 import type { NotCounted } from "@/engine/results";
 import type { CellReading } from "./cell-readings";
-import { deciderWords } from "../mistakes/decision-copy";
+import { deciderWords, usedWords } from "../mistakes/decision-copy";
 import { driftWords } from "./drift-copy";
 import type { ShownStep } from "./shown-steps";
 import { entryErrorSentence } from "../mistakes/entry-error-copy";
@@ -31,7 +31,7 @@ export function TesterSteps({ decidesIn, name, reading, steps, scale, unit }: Te
   const { which, notCounted, suspect } = reading;
   const title = which === null ? name : `${name}, reading ${which}`;
   const drift = driftWords(reading);
-  const standing = standingWords(reading);
+  const standing = standingWords(reading, unit);
   return (
     <li
       className={`flex flex-col rounded-sheet border bg-sheet p-4 ${notCounted ? "border-dashed border-line-strong" : "border-line"}`}
@@ -60,9 +60,14 @@ export function TesterSteps({ decidesIn, name, reading, steps, scale, unit }: Te
 }
 
 /** Why it is excluded, or who included it; null where it simply counts. */
-function standingWords({ notCounted, decision, made }: CellReading): string | null {
+function standingWords(
+  { notCounted, decision, made, typedCm }: CellReading,
+  unit: LengthUnit,
+): string | null {
   if (notCounted === "set-aside") return `Excluded by ${deciderWords(made)}.`;
   if (notCounted !== null) return WHY_NOT[notCounted];
+  const used = usedWords(decision, made, unit);
+  if (used !== null && typedCm !== undefined) return `${formatLength(typedCm, unit)} was reported; ${used}`;
   return decision === "keep" ? `Included by ${deciderWords(made)}.` : null;
 }
 

@@ -1,7 +1,7 @@
 "use client";
 
 import { useActionState } from "react";
-import type { Decision } from "@/engine/pattern";
+import type { ReadingDecision } from "@/engine/pattern";
 import { Button } from "@/ui/button";
 import { decideItem } from "./decision-actions";
 import type { FlaggedItem } from "@/engine/results";
@@ -11,7 +11,7 @@ interface DecideButtonsProps {
   readonly item: Pick<FlaggedItem, "tester" | "part" | "position">;
   /** Names the item for people who hear the page. */
   readonly name: string;
-  readonly decision: Decision | null;
+  readonly decision: ReadingDecision | null;
   readonly counts: boolean;
 }
 

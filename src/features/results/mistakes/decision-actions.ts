@@ -3,16 +3,22 @@
 import { revalidatePath } from "next/cache";
 import { z } from "zod";
 import { idSchema } from "@/engine/pattern";
+import { readLength } from "@/engine/tables";
 import { callAccess } from "@/features/calls/access";
 import { decide } from "@/features/testing/report/mutations";
-import { viewerAction, type Failure } from "@/server/action";
+import { actingViewer, viewerAction, type Failure } from "@/server/action";
+import { formAction } from "@/server/form-action";
 import { parseForm } from "@/server/read-form";
 
-const decisionSchema = z.object({
+const itemShape = {
   callId: z.string(),
   tester: idSchema,
-  part: z.enum(["swatches", "readings", "yarn"]),
   position: z.coerce.number().int().min(0),
+};
+
+const decisionSchema = z.object({
+  ...itemShape,
+  part: z.enum(["swatches", "readings", "yarn"]),
   decision: z.enum(["keep", "set-aside", "engine"]),
 });
 
@@ -26,3 +32,28 @@ export const decideItem = viewerAction(
     return undefined;
   },
 );
+
+const MAX_REASON_LENGTH = 500;
+
+const usedValueSchema = z.object({
+  ...itemShape,
+  value: z.string({ error: "Enter the value to use." }).trim().max(100, { error: "Enter a length, such as 54.5." }),
+  reason: z
+    .string({ error: "Enter why, in a few words." })
+    .transform((text) => text.toWellFormed().replaceAll("\0", "").trim())
+    .refine((text) => text !== "", { error: "Enter why, in a few words." })
+    .refine((text) => text.length <= MAX_REASON_LENGTH, {
+      error: `Keep the reason under ${MAX_REASON_LENGTH} characters.`,
+    }),
+});
+
+/** Uses another value in the place of a reading, which stays as it was typed. */
+export const putValueInPlace = formAction(usedValueSchema, async ({ callId, tester, position, value, reason }) => {
+  const viewer = await actingViewer();
+  const access = await callAccess(viewer, callId, "editor");
+  const read = readLength(value, viewer.unit);
+  if (!read.ok) return { value: [read.message] };
+  await decide(access, { tester, part: "readings", position, decision: { use: read.value }, reason });
+  revalidatePath(`/calls/${callId}`, "layout");
+  return undefined;
+});

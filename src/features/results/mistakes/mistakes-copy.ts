@@ -2,7 +2,7 @@ import type { PatternDocument } from "@/engine/pattern";
 import type { FlaggedItem } from "@/engine/results";
 import type { LengthUnit } from "@/engine/units";
 import { formatLength } from "@/ui/format-length";
-import { deciderWords, type MadeDecision } from "./decision-copy";
+import { deciderWords, usedWords, type MadeDecision } from "./decision-copy";
 import { entryErrorSentence } from "./entry-error-copy";
 
 /** `B Bust around: 54 cm`: what an item is, as it was reported. */
@@ -30,7 +30,10 @@ export function itemWords(
 export function standingWords(
   { decision, counts }: Pick<FlaggedItem, "decision" | "counts">,
   made: MadeDecision | null,
+  unit: LengthUnit,
 ): string {
+  const used = usedWords(decision, made, unit);
+  if (used !== null) return used;
   if (decision === "keep") return `Included by ${deciderWords(made)}.`;
   if (decision === "set-aside") return `Excluded by ${deciderWords(made)}.`;
   return counts ? "Counts, but check it." : "Excluded automatically.";

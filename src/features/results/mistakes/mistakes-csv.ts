@@ -1,7 +1,8 @@
-import type { PatternDocument } from "@/engine/pattern";
+import { usedCm, type PatternDocument } from "@/engine/pattern";
 import type { FlaggedItem } from "@/engine/results";
 import type { LengthUnit } from "@/engine/units";
 import { csvText } from "@/server/csv-text";
+import { lengthCell } from "@/ui/length-cell";
 import { madeDecision, type MadeDecisions } from "./decision-copy";
 import { doubtWords, itemWords, standingWords } from "./mistakes-copy";
 
@@ -23,7 +24,8 @@ export function mistakesCsv(
     size: pattern.sizes.find(({ id }) => id === item.size)?.label ?? item.size,
     "value given": itemWords(item, pattern, unit),
     "what looks wrong": doubtWords(item, unit),
-    decision: standingWords(item, madeDecision(decisions, item)),
+    decision: standingWords(item, madeDecision(decisions, item), unit),
+    [`value used (${unit})`]: lengthCell(usedCm(item.decision), unit),
   }));
   return csvText(lines);
 }

@@ -1,9 +1,11 @@
 "use client";
 
-import type { Decision } from "@/engine/pattern";
+import type { ReadingDecision } from "@/engine/pattern";
 import type { FlaggedItem } from "@/engine/results";
 import { TABLE, TABLE_HEAD, TABLE_ROW, TableFrame } from "@/ui/table-frame";
+import type { LengthUnit } from "@/engine/units";
 import { DecideButtons } from "./decide-buttons";
+import { UseValueForm } from "./use-value-form";
 
 /** A flagged item in words. */
 export interface MistakesRow extends Pick<FlaggedItem, "tester" | "part" | "position" | "counts"> {
@@ -13,17 +15,18 @@ export interface MistakesRow extends Pick<FlaggedItem, "tester" | "part" | "posi
   readonly gave: string;
   readonly doubt: string;
   readonly standing: string;
-  readonly decision: Decision | null;
+  readonly decision: ReadingDecision | null;
 }
 
 interface DoubtfulTableProps {
   readonly rows: readonly MistakesRow[];
   /** The call in which the viewer may decide; null for those who may only view. */
   readonly decidesIn: string | null;
+  readonly unit: LengthUnit;
 }
 
 /** A row per number, stacked on a phone. A client component, so that the rows are sent only once. */
-export function MistakesTable({ rows, decidesIn }: DoubtfulTableProps) {
+export function MistakesTable({ rows, decidesIn, unit }: DoubtfulTableProps) {
   return (
     <TableFrame label="Possible mistakes">
       <table className={`${TABLE} doubtful-table numbers`}>
@@ -51,6 +54,15 @@ export function MistakesTable({ rows, decidesIn }: DoubtfulTableProps) {
                     item={{ tester, part, position }}
                     name={`${name}, ${gave}`}
                     {...{ decision, counts }}
+                  />
+                )}
+                {decidesIn === null || part !== "readings" ? null : (
+                  <UseValueForm
+                    key={standing}
+                    callId={decidesIn}
+                    item={{ tester, position }}
+                    name={`${name}, ${gave}`}
+                    unit={unit}
                   />
                 )}
               </td>

@@ -42,7 +42,7 @@ export function MistakesView({ items, all, list, callId, mayEdit, ...row }: Mist
         </a>
       }
     >
-      <MistakesTable rows={items.map((item) => rowOf(item, row))} decidesIn={mayEdit ? callId : null} />
+      <MistakesTable rows={items.map((item) => rowOf(item, row))} decidesIn={mayEdit ? callId : null} unit={row.unit} />
       <Paging
         label="Pages of possible mistakes"
         page={list.page}
@@ -64,6 +64,6 @@ function rowOf(
     size: pattern.sizes.find(({ id }) => id === item.size)?.label ?? item.size,
     gave: itemWords(item, pattern, unit),
     doubt: doubtWords(item, unit),
-    standing: standingWords(item, madeDecision(decisions, item)),
+    standing: standingWords(item, madeDecision(decisions, item), unit),
   };
 }

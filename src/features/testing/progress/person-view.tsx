@@ -5,7 +5,7 @@ import { OneButtonForm } from "@/ui/one-button-form";
 import { Section } from "@/ui/section";
 import type { Milestone } from "../home/data";
 import { dayIn, dueWords } from "../home/due-copy";
-import { ReceivedReportSection } from "./received-report-section";
+import { ReceivedReportSection, type UnderNumber } from "./received-report-section";
 import type { ReceivedReport } from "./sent-report-data";
 import { giveNewWayIn, makeNewLink, withdrawInvitation } from "./progress-actions";
 import type { Progress } from "./tester-status-data";
@@ -24,10 +24,13 @@ interface PersonViewProps {
   readonly unit: "cm" | "in";
   readonly mayEdit: boolean;
   readonly now: Date;
+  /** What stands under a number of their report. */
+  readonly under?: UnderNumber;
 }
 
 /** One tester as the designer sees them: progress, updates, notes and the link. */
-export function PersonView({ callId, progress, milestones, received, link, unit, mayEdit, now }: PersonViewProps) {
+export function PersonView(props: PersonViewProps) {
+  const { callId, progress, milestones, received, link, unit, mayEdit, now, under } = props;
   const { row, state, needs } = progress;
   return (
     <>
@@ -46,7 +49,7 @@ export function PersonView({ callId, progress, milestones, received, link, unit,
           ))}
         </ul>
       </Section>
-      <ReceivedReportSection received={received} timeZone={progress.timeZone} />
+      <ReceivedReportSection received={received} timeZone={progress.timeZone} under={under} />
       <Section title="Updates">
         {milestones.length === 0 ? (
           <EmptyState title="No updates yet">

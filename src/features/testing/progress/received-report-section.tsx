@@ -1,3 +1,5 @@
+import type { ReactNode } from "react";
+import type { ReportPart } from "@/features/calls/report-schema";
 import { EmptyState } from "@/ui/empty-state";
 import { momentWords } from "@/ui/moment-copy";
 import { Section } from "@/ui/section";
@@ -9,10 +11,21 @@ import type { ReceivedReport } from "./sent-report-data";
 interface ReceivedReportSectionProps {
   readonly received: ReceivedReport | null;
   readonly timeZone: string;
+  /** What stands under a number, by where it is stored. */
+  readonly under?: UnderNumber;
 }
 
+/** A number of a stored report; its name is for people who hear the page. */
+interface StoredNumber {
+  readonly part: ReportPart;
+  readonly position: number;
+  readonly name: string;
+}
+
+export type UnderNumber = (item: StoredNumber) => ReactNode;
+
 /** A tester's newest report as it came, and what the swatch in it would do to their size. */
-export function ReceivedReportSection({ received, timeZone }: ReceivedReportSectionProps) {
+export function ReceivedReportSection({ received, timeZone, under }: ReceivedReportSectionProps) {
   if (received === null)
     return (
       <Section title="Their report">
@@ -21,7 +34,7 @@ export function ReceivedReportSection({ received, timeZone }: ReceivedReportSect
         </EmptyState>
       </Section>
     );
-  const { report, version, sentAt } = received;
+  const { report, version, sentAt, positions } = received;
   const outcomes = swatchTries(report, undefined).flatMap(({ key, outcome }) =>
     outcome === null || outcome.outlook === null ? [] : [{ key, outcome }],
   );
@@ -40,7 +53,14 @@ export function ReceivedReportSection({ received, timeZone }: ReceivedReportSect
           </>
         )}
       </Section>
-      <ReportView report={report} reader="designer" />
+      <ReportView
+        report={report}
+        reader="designer"
+        under={(part, index, { label, typed }) => {
+          const position = positions[part][index];
+          return position == null ? null : under?.({ part, position, name: `${label}, ${typed}` });
+        }}
+      />
     </>
   );
 }

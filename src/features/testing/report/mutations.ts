@@ -1,6 +1,6 @@
 import "server-only";
 import { randomUUID } from "node:crypto";
-import type { Decision, PatternDocument, Tester } from "@/engine/pattern";
+import { isSameDecision, usedCm, type PatternDocument, type ReadingDecision, type Tester } from "@/engine/pattern";
 import { callEditScope, openCallEditScope, type CallAccess } from "@/features/calls/access";
 import { holdCall, holdOpenCall, raiseCallVersion } from "@/features/calls/mutations";
 import type { Prisma } from "@/generated/prisma/client";
@@ -8,7 +8,8 @@ import { inTransaction, type Connection } from "@/server/transaction";
 import { AppError } from "@/server/errors";
 import { completeReport } from "./complete-report";
 import {
-  STORED_DECISION,
+  readDecision,
+  storedDecision,
   storedReportSchema,
   takeApart,
   type ReportPart,
@@ -65,8 +66,10 @@ interface NewDecision {
   readonly tester: string;
   readonly part: ReportPart;
   readonly position: number;
-  /** Null removes the person's decision: the engine decides again. */
-  readonly decision: Decision | null;
+  /** Null removes the person's decision: the engine decides again. Another value is used of a reading alone. */
+  readonly decision: ReadingDecision | null;
+  /** Why another value is used. */
+  readonly reason?: string;
 }
 
 /**
@@ -74,22 +77,28 @@ interface NewDecision {
  *
  * @throws {AppError} "not-found" if the call has no such item, or the viewer may not edit it.
  */
-export async function decide(access: CallAccess, { tester, part, position, decision }: NewDecision): Promise<void> {
+export async function decide(
+  access: CallAccess,
+  { tester, part, position, decision, reason = "" }: NewDecision,
+): Promise<void> {
   await inTransaction(async (transaction) => {
     if (!(await holdCall(transaction, access.callId, callEditScope(access)))) throw new AppError("not-found");
     const report = await transaction.report.findFirst({
       where: { tester: { code: tester, call: callEditScope(access) } },
       orderBy: { version: "desc" },
-      select: { id: true, document: true, decisions: { where: { part, position }, select: { decision: true } } },
+      select: { id: true, document: true, decisions: { where: { part, position } } },
     });
+    if (part !== "readings" && usedCm(decision) !== null) throw new AppError("not-found");
     if (report === null || position >= storedReportSchema.parse(report.document)[part].length)
       throw new AppError("not-found");
-    if ((report.decisions[0]?.decision ?? null) === decision) return;
+    const [before] = report.decisions;
+    const isSame = isSameDecision(before === undefined ? null : readDecision(before), decision);
+    if (isSame && (before?.reason ?? "") === reason) return;
     const reportId_part_position = { reportId: report.id, part, position };
     if (decision === null) await transaction.decision.deleteMany({ where: reportId_part_position });
     else {
       const decided = {
-        ...{ decision: STORED_DECISION[decision], decidedAt: new Date() },
+        ...{ ...storedDecision(decision), reason, decidedAt: new Date() },
         decidedById: access.pattern.accountId,
       };
       await transaction.decision.upsert({
@@ -170,7 +179,7 @@ function reportRows({ callId, revision, taken, decidedById }: RowsFor): (report:
         idempotencyKey,
       },
       decisions: decisions.map(({ decision, ...at }) => ({
-        ...{ reportId, ...at, decision: STORED_DECISION[decision], decidedById, decidedAt },
+        ...{ reportId, ...at, ...storedDecision(decision), decidedById, decidedAt },
       })),
     };
   };

@@ -2,6 +2,7 @@ import { describe, expect, it } from "vitest";
 import type { Outlier } from "../../../../src/engine/gaps";
 import { flaggedItems } from "../../../../src/engine/results";
 import { doubtWords, itemWords, standingWords } from "../../../../src/features/results/mistakes/mistakes-copy";
+import { mistakesCsv } from "../../../../src/features/results/mistakes/mistakes-csv";
 import { itemKey, madeDecision } from "../../../../src/features/results/mistakes/decision-copy";
 import { callDocument, reader } from "../../../factories/call";
 
@@ -41,18 +42,41 @@ describe("possible mistakes in a call", () => {
     );
     const at = new Date("2026-11-03T10:00:00Z");
     const decisions = new Map([
-      [itemKey(long), { decision: "set-aside", by: "Ana", at }],
-      [itemKey(wide), { decision: "keep", by: null, at: null }],
+      [itemKey(long), { decision: "set-aside", reason: "", by: "Ana", at }],
+      [itemKey(wide), { decision: "keep", reason: "", by: null, at: null }],
     ] as const);
-    expect(items.map((item) => standingWords(item, madeDecision(decisions, item)))).toEqual([
+    expect(items.map((item) => standingWords(item, madeDecision(decisions, item), "cm"))).toEqual([
       "Excluded automatically.",
       "Excluded by Ana, 3 November 2026.",
       "Included by one of you.",
     ]);
     // Decided otherwise since the analysis, which is then being updated.
-    const since = new Map([[itemKey(long), { decision: "keep", by: "Ana", at }]] as const);
-    expect(standingWords(long, madeDecision(since, long))).toBe("Excluded by one of you.");
+    const since = new Map([[itemKey(long), { decision: "keep", reason: "", by: "Ana", at }]] as const);
+    expect(standingWords(long, madeDecision(since, long), "cm")).toBe("Excluded by one of you.");
     expect(doubtWords(long, "cm")).toBe("Nothing unusual found.");
+  });
+
+  it("states what was reported, and the value that is used instead, with who uses it, when and why", () => {
+    const used = callDocument([
+      reader("ann", {}, { readings: [{ measurement: "bust", cm: 50, decision: { use: 100 } }] }),
+    ]);
+    const [item] = flaggedItems(used.testers, []);
+    if (!item) throw new Error("one item is decided on");
+    const at = new Date("2026-11-03T10:00:00Z");
+    const made = { decision: { use: 100 }, reason: "measured flat", by: "Ana", at };
+    expect(itemWords(item, used.pattern, "cm")).toMatch(/: 50\.0 cm$/);
+    expect(standingWords(item, madeDecision(new Map([[itemKey(item), made]]), item), "cm")).toBe(
+      "100.0 cm is used instead, by Ana, 3 November 2026: “measured flat”.",
+    );
+    // Another value has been used since the analysis.
+    const since = new Map([[itemKey(item), { ...made, decision: { use: 99 } }]]);
+    expect(standingWords(item, madeDecision(since, item), "in")).toBe("39 3/8 in is used instead, by one of you.");
+    const csv = mistakesCsv([item], {
+      ...{ pattern: used.pattern, names: new Map(), unit: "cm" as const },
+      decisions: new Map([[itemKey(item), made]]),
+    });
+    expect(csv).toContain("value used (cm)");
+    expect(csv).toMatch(/: 50\.0 cm,.*,100$/);
   });
 
   it("counts an item again when a person includes what the engine excluded", () => {

@@ -5,6 +5,7 @@ import { z } from "zod";
 import { callPageHref } from "@/features/calls/call-pages";
 import {
   CALL_FORMAT,
+  CALL_FORMAT_2,
   gradingWarnings,
   ownValue,
   parseCallInSteps,
@@ -55,7 +56,8 @@ async function store(
       const { patternId } = await storePattern(viewer, { document: parsed.document, idempotencyKey: key });
       return { status: "stored", href: `/patterns/${patternId}`, warnings: gradingWarnings(parsed.document) };
     }
-    case CALL_FORMAT: {
+    case CALL_FORMAT:
+    case CALL_FORMAT_2: {
       const parsed = await inSteps(parseCallInSteps(value));
       if (!parsed.ok) return faulty(parsed.faults);
       const call = parsed.document;
@@ -64,7 +66,7 @@ async function store(
       return { status: "stored", href: callPageHref(callId, "differences"), warnings: gradingWarnings(call.pattern) };
     }
     default:
-      return faulty([{ path: "format", says: `must be “${PATTERN_FORMAT}” or “${CALL_FORMAT}”.` }]);
+      return faulty([{ path: "format", says: `must be “${PATTERN_FORMAT}”, “${CALL_FORMAT}” or “${CALL_FORMAT_2}”.` }]);
   }
 }
 

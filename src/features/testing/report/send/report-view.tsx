@@ -1,17 +1,22 @@
 import type { ReactNode } from "react";
+import type { ReportPart } from "@/features/calls/report-schema";
 import { Section } from "@/ui/section";
 import type { FilledReport } from "../filled-report";
-import { countLines, fitLines, readingLines, swatchLines, yarnLines } from "./report-summary";
+import { countLines, fitLines, readingLines, swatchLines, yarnLines, type SummaryLine } from "./report-summary";
 import { SummaryLines } from "./summary-lines";
 
 interface ReportViewProps {
   readonly report: FilledReport;
   /** Whether its reader is the tester who made it, or the designer. */
   readonly reader: "tester" | "designer";
+  /** What stands under an item, by its index in the report as it is read. */
+  readonly under?: UnderItem;
 }
 
+export type UnderItem = (part: ReportPart, index: number, line: SummaryLine) => ReactNode;
+
 /** A whole report, as typed and as it is read. */
-export function ReportView({ report, reader }: ReportViewProps) {
+export function ReportView({ report, reader, under }: ReportViewProps) {
   const { changed = [], hours } = report.read.report;
   const labelOf = (id: string) => report.context.pattern.measurements.find((each) => each.id === id)?.label ?? id;
   const counts = countLines(report);
@@ -29,7 +34,7 @@ export function ReportView({ report, reader }: ReportViewProps) {
     <>
       {isDrawn(swatches) ? (
         <Part title="Swatches">
-          <SummaryLines lines={swatches} nothing="No swatch yet." />
+          <SummaryLines lines={swatches} nothing="No swatch yet." under={(...line) => under?.("swatches", ...line)} />
         </Part>
       ) : null}
       <Part title={reader === "tester" ? "Your counts" : "Counts"}>
@@ -46,12 +51,16 @@ export function ReportView({ report, reader }: ReportViewProps) {
       </Part>
       {isDrawn(readings) ? (
         <Part title="Measurements">
-          <SummaryLines lines={readings} nothing="Nothing measured yet." />
+          <SummaryLines
+            lines={readings}
+            nothing="Nothing measured yet."
+            under={(...line) => under?.("readings", ...line)}
+          />
         </Part>
       ) : null}
       {report.context.pattern.yarns.length > 0 && isDrawn(yarn) ? (
         <Part title="Yarn">
-          <SummaryLines lines={yarn} nothing="No yarn yet." />
+          <SummaryLines lines={yarn} nothing="No yarn yet." under={(...line) => under?.("yarn", ...line)} />
         </Part>
       ) : null}
       {isDrawn(fit) ? (

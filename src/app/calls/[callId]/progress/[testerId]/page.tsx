@@ -3,6 +3,8 @@ import Link from "next/link";
 import { CallPage } from "@/features/calls/components/call-page";
 import { callPageHref } from "@/features/calls/call-pages";
 import { loadCall } from "@/features/calls/loaders";
+import { ItemDecisions, ItemVerdict } from "@/features/results/mistakes/item-verdict";
+import { loadReportVerdicts } from "@/features/results/mistakes/report-verdicts";
 import { PersonView } from "@/features/testing/progress/person-view";
 import { loadPerson } from "@/features/testing/progress/progress-loaders";
 
@@ -15,6 +17,7 @@ export default async function TesterProgressPage({ params }: PageProps<"/calls/[
   const now = new Date();
   const person = await loadPerson(access, { testerId, pattern: revision.document, now });
   const { row } = person.progress;
+  const verdicts = await loadReportVerdicts(loaded, row.code);
   const size = revision.document.sizes.find(({ id }) => id === row.size)?.label ?? row.size;
   const intro = (
     <>
@@ -35,7 +38,16 @@ export default async function TesterProgressPage({ params }: PageProps<"/calls/[
   );
   return (
     <CallPage loaded={loaded} page="progress" title={row.name ?? row.code} intro={intro}>
-      <PersonView callId={callId} {...person} unit={viewer.unit} mayEdit={mayEdit} now={now} />
+      <PersonView
+        {...{ callId, ...person, mayEdit, now }}
+        unit={viewer.unit}
+        under={({ name, ...item }) => (
+          <>
+            <ItemVerdict {...{ verdicts, item, unit: viewer.unit }} />
+            {mayEdit ? <ItemDecisions {...{ verdicts, item, callId, name, unit: viewer.unit }} /> : null}
+          </>
+        )}
+      />
     </CallPage>
   );
 }
