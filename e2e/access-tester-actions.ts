@@ -56,6 +56,23 @@ export const TESTER_ACTIONS: Readonly<Record<string, ActionRow>> = {
     }),
     answers: everyone<ActionAnswer>("not-found"),
   },
+  // They have sent no report with a number to ask about.
+  "testing/asked/asked-actions.ts askAbout": {
+    sends: ({ callId, ownTesterId: testerId }) => ({
+      form: { callId, testerId, number: '{"count":"width"}', formKey: randomUUID(), asks: "Really?" },
+    }),
+    answers: { ...EDITS, editor: "not-found", owner: "not-found" },
+  },
+  "testing/asked/asked-actions.ts seeAnswer": {
+    sends: ({ callId, answeredNumberQuestionId: questionId }) => ({ form: { callId, questionId } }),
+    answers: EDITS,
+  },
+  "testing/asked/asked-actions.ts answerAbout": {
+    sends: ({ ownTesterId: testerId, numberQuestionId: questionId }) => ({
+      form: { testerId, questionId, answer: "Yes" },
+    }),
+    answers: TESTS,
+  },
   "testing/progress/progress-actions.ts saveNote": {
     sends: ({ callId, testerId }) => ({ form: { callId, testerId, note: "a note" } }),
     answers: EDITS,

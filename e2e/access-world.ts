@@ -37,6 +37,9 @@ export interface World {
   readonly invitationId: string;
   /** Of that invitation's link, to look. */
   readonly token: string;
+  /** What the owner asked that tester about a number: not answered yet, and answered. */
+  readonly numberQuestionId: string;
+  readonly answeredNumberQuestionId: string;
   /** Null: a visitor is signed in as nobody. */
   readonly people: Readonly<Record<Kind, Designer | null>>;
 }
@@ -85,6 +88,11 @@ export async function makeWorld(): Promise<World> {
   const invitation =
     "INSERT INTO invitation (id, pattern_id, role, token_hash, expires_at) VALUES ($1, $2, 'viewer', $3, now() + interval '1 day')";
   await query(invitation, [invitationId, patternId, createHash("sha256").update(token).digest("hex")]);
+  const [numberQuestionId, answeredNumberQuestionId] = [randomUUID(), randomUUID()];
+  const numberQuestion =
+    "INSERT INTO number_question (id, tester_id, field, about, asks, idempotency_key, answer, answered_at) VALUES ($1, $2, 'worked.width', '98', 'Really 98?', $1, $3, $4)";
+  await query(numberQuestion, [numberQuestionId, ownTesterId, null, null]);
+  await query(numberQuestion, [answeredNumberQuestionId, ownTesterId, "Yes", new Date()]);
   await publish(callId);
   await applyTo(callId, applicationId);
   await analyseCall(callId, (task) => Promise.resolve(runEngineTask(task, noSolver)));
@@ -103,6 +111,8 @@ export async function makeWorld(): Promise<World> {
     gradingId,
     invitationId,
     token,
+    numberQuestionId,
+    answeredNumberQuestionId,
     people,
   };
 }

@@ -31,6 +31,7 @@ export async function forgetTester(access: TesterAccess): Promise<void> {
     await transaction.milestone.deleteMany({ where: ofThisTester });
     await transaction.troubleSpot.deleteMany({ where: ofThisTester });
     await transaction.reportDraft.deleteMany({ where: ofThisTester });
+    await transaction.numberQuestion.deleteMany({ where: ofThisTester });
     await transaction.correctionRead.deleteMany({ where: ofThisTester });
     await transaction.answerRead.deleteMany({ where: ofThisTester });
     await anonymise(transaction, testerId);

@@ -15,6 +15,8 @@ export interface StoredData {
   readonly milestones: number;
   readonly questions: number;
   readonly troubles: number;
+  /** What the designer asked about numbers of their report. */
+  readonly numberQuestions: number;
   /** Corrections and answers that they marked as read. */
   readonly marks: number;
   readonly hasDraft: boolean;
@@ -53,7 +55,7 @@ const KEPT = {
   reportDraft: { select: { version: true } },
   _count: {
     select: {
-      ...{ reports: true, milestones: true, questions: true, troubles: true },
+      ...{ reports: true, milestones: true, questions: true, troubles: true, numberQuestions: true },
       ...{ readCorrections: true, readAnswers: true },
     },
   },

@@ -1,6 +1,7 @@
 import type { ReactNode } from "react";
 import type { LoadedTester } from "../home/loaders";
 import { dayIn } from "../home/due-copy";
+import { AskedNews } from "../asked/asked-news";
 import { CorrectionText } from "./correction-text";
 import { GotIt } from "./got-it";
 import type { NewAnswer } from "./news-data";
@@ -19,10 +20,11 @@ interface NewsListProps {
 export function NewsList({ news, loaded, differences }: NewsListProps) {
   const { tester } = loaded;
   const { corrections, answers } = news;
+  const asked = loaded.inHand.ended === null ? loaded.inHand.asked.filter(({ answeredAt }) => answeredAt === null) : [];
   const revision = news.revision?.isRead === false ? news.revision : null;
   const own = answers.filter(({ isOwn }) => isOwn);
   const others = answers.filter(({ isOwn }) => !isOwn);
-  if (corrections.length + answers.length === 0 && revision === null) return null;
+  if (asked.length + corrections.length + answers.length === 0 && revision === null) return null;
   return (
     <section
       aria-labelledby="new-for-you"
@@ -32,6 +34,11 @@ export function NewsList({ news, loaded, differences }: NewsListProps) {
         New for you
       </h2>
       <ul>
+        {asked.map((question) => (
+          <NewsItem key={question.questionId}>
+            <AskedNews {...{ question, loaded }} />
+          </NewsItem>
+        ))}
         {corrections.map((correction) => (
           <NewsItem key={correction.correctionId}>
             <CorrectionText {...{ correction, tester }} />

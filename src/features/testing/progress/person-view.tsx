@@ -1,3 +1,4 @@
+import type { ReactNode } from "react";
 import { AskedFirst } from "@/ui/asked-first";
 import { CopyField } from "@/ui/copy-field";
 import { EmptyState } from "@/ui/empty-state";
@@ -26,11 +27,13 @@ interface PersonViewProps {
   readonly now: Date;
   /** What stands under a number of their report. */
   readonly under?: UnderNumber;
+  /** Above their report. */
+  readonly asked: ReactNode;
 }
 
 /** One tester as the designer sees them: progress, updates, notes and the link. */
 export function PersonView(props: PersonViewProps) {
-  const { callId, progress, milestones, received, link, unit, mayEdit, now, under } = props;
+  const { callId, progress, milestones, received, link, unit, mayEdit, now, under, asked } = props;
   const { row, state, needs } = progress;
   return (
     <>
@@ -49,6 +52,7 @@ export function PersonView(props: PersonViewProps) {
           ))}
         </ul>
       </Section>
+      {asked}
       <ReceivedReportSection received={received} timeZone={progress.timeZone} under={under} />
       <Section title="Updates">
         {milestones.length === 0 ? (

@@ -16,11 +16,9 @@ interface ReceivedReportSectionProps {
 }
 
 /** A number of a stored report; its name is for people who hear the page. */
-interface StoredNumber {
-  readonly part: ReportPart;
-  readonly position: number;
-  readonly name: string;
-}
+type StoredNumber = { readonly name: string } & (
+  { readonly part: ReportPart; readonly position: number } | { readonly count: string }
+);
 
 export type UnderNumber = (item: StoredNumber) => ReactNode;
 
@@ -56,9 +54,11 @@ export function ReceivedReportSection({ received, timeZone, under }: ReceivedRep
       <ReportView
         report={report}
         reader="designer"
-        under={(part, index, { label, typed }) => {
+        under={(part, index, { label, typed, count }) => {
+          const name = `${label}, ${typed}`;
+          if (part === "counts") return count === undefined ? null : under?.({ count, name });
           const position = positions[part][index];
-          return position == null ? null : under?.({ part, position, name: `${label}, ${typed}` });
+          return position == null ? null : under?.({ part, position, name });
         }}
       />
     </>

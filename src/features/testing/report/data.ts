@@ -7,6 +7,7 @@ import { database } from "@/server/database";
 import { AppError } from "@/server/errors";
 import type { Connection } from "@/server/transaction";
 import { formatLength } from "@/ui/format-length";
+import { SHOWN_TO_TESTER, toNumberQuestion, type NumberQuestion } from "../asked/asked-data";
 import { changedFields } from "./changed-fields";
 import { storedReportSchema, type StoredReport } from "@/features/calls/report-schema";
 
@@ -38,9 +39,11 @@ export interface ReportInHand {
   readonly changed: readonly string[];
   /** Null while it can be changed; else why not: the call is closed, or the tester has stopped. */
   readonly ended: "closed" | "stopped" | null;
+  /** What the designer asks about its numbers, and answers that they have not read yet. */
+  readonly asked: readonly NumberQuestion[];
 }
 
-const textsSchema = z.record(z.string(), z.string());
+export const textsSchema = z.record(z.string(), z.string());
 
 /**
  * Reads a tester's report so far.
@@ -64,6 +67,7 @@ export async function readDraft(access: TesterAccess, connection: Connection = d
     ...{ context, revisionId, sent, typed },
     changed: asSent === undefined ? [] : changedFields(asSent, typed),
     version: row.reportDraft?.version ?? 0,
+    asked: row.numberQuestions.map(toNumberQuestion),
     ended: row.stoppedAt !== null ? "stopped" : row.call.status === "closed" ? "closed" : null,
   };
 }
@@ -90,6 +94,7 @@ const IN_HAND = {
   call: { select: { status: true } },
   reportDraft: { select: { typed: true, sent: true, version: true } },
   reports: NEWEST_REPORT,
+  numberQuestions: SHOWN_TO_TESTER,
 };
 
 interface ReportRow {

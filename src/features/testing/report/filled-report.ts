@@ -19,14 +19,15 @@ export interface FilledReport {
   readonly questions: readonly ReadingQuestion[];
   /** Null while it can be changed. */
   readonly ended: ReportInHand["ended"];
+  readonly asked: ReportInHand["asked"];
 }
 
 export function filledReport(
   testerId: string,
-  { context, typed, ended }: Pick<ReportInHand, "context" | "typed" | "ended">,
+  { context, typed, ended, asked }: Pick<ReportInHand, "context" | "typed" | "ended" | "asked">,
 ): FilledReport {
   const read = readReport(typed, context);
-  return { testerId, context, typed, read, questions: readingQuestions(read, context), ended };
+  return { testerId, context, typed, read, questions: readingQuestions(read, context), ended, asked };
 }
 
 /** The text of a field; undefined if nothing was ever typed there. */
@@ -64,8 +65,11 @@ export function fieldNotes(report: FilledReport, field: string): FieldNotes {
 /** The stored texts of a form's fields: those whose names start with one of the prefixes. */
 export function storedFields({ typed }: FilledReport, prefixes: readonly string[]): TypedReport {
   return Object.fromEntries(
-    Object.entries(typed).filter(([field]) =>
-      prefixes.some((prefix) => field === prefix || field.startsWith(`${prefix}.`)),
-    ),
+    Object.entries(typed).filter(([field]) => isIn(field, prefixes)),
   );
+}
+
+/** True of a field that is one of these, or one of an item of these. */
+export function isIn(field: string, prefixes: readonly string[]): boolean {
+  return prefixes.some((prefix) => field === prefix || field.startsWith(`${prefix}.`));
 }

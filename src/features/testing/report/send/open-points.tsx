@@ -1,19 +1,10 @@
 import Link from "next/link";
-import { parseField, type StepId } from "@/engine/reporting";
 import { Section } from "@/ui/section";
+import { fieldHref } from "../../asked/about-field";
 import type { FilledReport } from "../filled-report";
 import { holdsSwatchAlone } from "../holds-swatch-alone";
 import { ConfirmCounts } from "./confirm-counts";
 import { notMeasured, openQuestions, pointsToFix, type OpenPoint } from "./report-summary";
-
-/** The page with a step's fields. */
-const PAGES: Readonly<Record<StepId, string>> = {
-  swatch: "swatch",
-  make: "counts",
-  measure: "measurements",
-  yarn: "yarn",
-  fit: "fit",
-};
 
 /** What needs fixing, is asked or is missing before the report is sent. None of it prevents sending. */
 export function OpenPoints({ report }: { readonly report: FilledReport }) {
@@ -79,7 +70,7 @@ function PointList({ points, testerId, sign }: PointListProps) {
             {sign}
           </span>
           <span className="min-w-0 wrap-anywhere">
-            <Link href={hrefOf(point, testerId)} prefetch={false} className="text-link font-semibold">
+            <Link href={fieldHref(testerId, point)} prefetch={false} className="text-link font-semibold">
               {point.label}
             </Link>
             <br />
@@ -89,10 +80,4 @@ function PointList({ points, testerId, sign }: PointListProps) {
       ))}
     </ul>
   );
-}
-
-function hrefOf({ field, step }: OpenPoint, testerId: string): string {
-  const parsed = parseField(field);
-  const which = parsed?.kind === "reading" ? `?m=${parsed.id}` : "";
-  return `/testing/${testerId}/${PAGES[step]}${which}#${field}`;
 }

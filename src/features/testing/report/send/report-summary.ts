@@ -12,6 +12,8 @@ export interface SummaryLine {
   readonly typed: string;
   /** As it is read, if that says more. */
   readonly read: string;
+  /** Of a count. */
+  readonly count?: string;
 }
 
 const WAYS = { around: "around", "flat doubled": "laid flat and doubled" } as const;
@@ -45,7 +47,7 @@ export function countLines(report: FilledReport): SummaryLine[] {
   const typed = (field: string) =>
     fieldNotes(report, field).faults.length > 0 ? "" : (textOf(report, field) ?? "").trim();
   return [
-    ...pattern.counts.map(({ id, label }) => ({ label, typed: typed(fieldOf.worked(id)), read: "" })),
+    ...pattern.counts.map(({ id, label }) => ({ label, typed: typed(fieldOf.worked(id)), read: "", count: id })),
     ...(pattern.lengths ?? []).map(({ id, label }) => ({
       label,
       typed: typed(fieldOf.length(id)),

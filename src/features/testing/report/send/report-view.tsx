@@ -13,7 +13,7 @@ interface ReportViewProps {
   readonly under?: UnderItem;
 }
 
-export type UnderItem = (part: ReportPart, index: number, line: SummaryLine) => ReactNode;
+export type UnderItem = (part: ReportPart | "counts", index: number, line: SummaryLine) => ReactNode;
 
 /** A whole report, as typed and as it is read. */
 export function ReportView({ report, reader, under }: ReportViewProps) {
@@ -38,7 +38,7 @@ export function ReportView({ report, reader, under }: ReportViewProps) {
         </Part>
       ) : null}
       <Part title={reader === "tester" ? "Your counts" : "Counts"}>
-        <SummaryLines lines={counts} nothing={isTold ? "All as in the pattern." : `Not told${yet}.`} />
+        <SummaryLines lines={counts} nothing={isTold ? "All as in the pattern." : `Not told${yet}.`} under={(...line) => under?.("counts", ...line)} />
         {counts.length === 0 ? null : (
           <p className="mt-2 text-sm text-soft">
             {isTold ? "All others as in the pattern." : `All others not told${yet}.`}

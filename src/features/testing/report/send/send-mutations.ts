@@ -6,6 +6,7 @@ import { testerScope, type TesterAccess } from "../../home/access";
 import { AppError } from "@/server/errors";
 import { idempotencyKey } from "@/server/idempotency-key";
 import { inTransaction, type Connection } from "@/server/transaction";
+import { answerByChange } from "../../asked/asked-mutations";
 import { carriedDecisions } from "../carried-decisions";
 import { readDraft, type SentReport } from "../data";
 import { reportingScope, whyClosed } from "../draft-mutations";
@@ -27,6 +28,7 @@ export async function sendReport(access: TesterAccess, seen: number): Promise<{ 
     const { context, revisionId, typed: fields, version: draft, sent } = await readDraft(access, transaction);
     if (draft !== seen) throw new AppError("changed-meanwhile", CHANGED);
     // The stored report differs from the fields: defaults are filled in, and what could not be read is left out.
+    await answerByChange(transaction, { testerId: access.testerId, typed: fields });
     await transaction.reportDraft.updateMany({
       where: { tester: reportingScope(access) },
       data: { sent: fields },

@@ -1,5 +1,6 @@
 import type { ReactNode } from "react";
 import type { FilledReport } from "../filled-report";
+import { NumberQuestionBox } from "../../asked/number-question-box";
 import { FieldQuestion } from "./field-question";
 
 interface FieldPairProps {
@@ -16,6 +17,9 @@ export function FieldPair({ report, fields, children }: FieldPairProps) {
       <div className="field-pair">{children}</div>
       {fields.map((field) => (
         <FieldQuestion key={field} report={report} field={field} />
+      ))}
+      {fields.map((field) => (
+        <NumberQuestionBox key={field} report={report} field={field} />
       ))}
     </div>
   );

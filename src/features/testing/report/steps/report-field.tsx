@@ -2,6 +2,7 @@ import type { ReactNode } from "react";
 import { CONTROL } from "@/ui/field";
 import { AskedAtField } from "../autosave/asked-at-field";
 import { fieldNotes, textOf, type FilledReport } from "../filled-report";
+import { NumberQuestionBox } from "../../asked/number-question-box";
 import { FieldQuestion } from "./field-question";
 import { FieldMessages } from "./field-messages";
 
@@ -71,6 +72,7 @@ export function ReportField(props: ReportFieldProps) {
       </div>
       {keys}
       {space === undefined ? notes : <QuestionSpace space={space}>{notes}</QuestionSpace>}
+      {hasQuestion ? <NumberQuestionBox report={report} field={field} /> : null}
     </div>
   );
 }

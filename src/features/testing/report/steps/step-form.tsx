@@ -1,6 +1,7 @@
 import type { ReactNode } from "react";
 import { Notice } from "@/ui/notice";
-import { storedFields, type FilledReport } from "../filled-report";
+import { AnswerForms } from "../../asked/answer-forms";
+import { isIn, storedFields, type FilledReport } from "../filled-report";
 import { AutosaveForm } from "../autosave/autosave-form";
 import { NextBar, type NextPage } from "../autosave/step-bar";
 
@@ -28,9 +29,12 @@ export function StepForm({ report, fields, next, children }: StepFormProps) {
         <NextBar next={next} />
       </>
     );
+  const waiting = report.asked.filter(({ field, answeredAt }) => answeredAt === null && isIn(field, fields));
   return (
-    <AutosaveForm testerId={report.testerId} stored={storedFields(report, fields)} next={next}>
-      {children}
-    </AutosaveForm>
+    <AnswerForms testerId={report.testerId} questionIds={waiting.map(({ questionId }) => questionId)}>
+      <AutosaveForm testerId={report.testerId} stored={storedFields(report, fields)} next={next}>
+        {children}
+      </AutosaveForm>
+    </AnswerForms>
   );
 }

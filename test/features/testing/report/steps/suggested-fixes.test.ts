@@ -17,7 +17,7 @@ const SWATCH = {
 function report(typed: TypedReport, unit: "cm" | "in" = "cm", pattern = patternDocument()) {
   const asTyped = (cm: number) => formatLength(cm, unit);
   const context = { pattern, size: "small", unit, formatLength: asTyped };
-  const inHand = { context, typed, revisionId: "", version: 1, sent: null, changed: [], ended: null };
+  const inHand = { context, typed, revisionId: "", version: 1, sent: null, changed: [], asked: [], ended: null };
   return filledReport("tester", inHand);
 }
 

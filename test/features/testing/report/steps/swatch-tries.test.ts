@@ -12,7 +12,7 @@ const SLIM = patternDocument({
 
 function tries(typed: TypedReport, unit: "cm" | "in" = "cm") {
   const context = { pattern: SLIM, size: "small", unit, formatLength: (cm: number) => formatLength(cm, unit) };
-  const inHand = { context, typed, revisionId: "", version: 1, sent: null, changed: [], ended: null };
+  const inHand = { context, typed, revisionId: "", version: 1, sent: null, changed: [], asked: [], ended: null };
   return swatchTries(filledReport("tester", inHand), undefined);
 }
 

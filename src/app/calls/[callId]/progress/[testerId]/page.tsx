@@ -3,10 +3,12 @@ import Link from "next/link";
 import { CallPage } from "@/features/calls/components/call-page";
 import { callPageHref } from "@/features/calls/call-pages";
 import { loadCall } from "@/features/calls/loaders";
-import { ItemDecisions, ItemVerdict } from "@/features/results/mistakes/item-verdict";
+import { AskedSection } from "@/features/testing/asked/asked-section";
+import { questionsAboutNumbers } from "@/features/testing/asked/asked-data";
 import { loadReportVerdicts } from "@/features/results/mistakes/report-verdicts";
 import { PersonView } from "@/features/testing/progress/person-view";
 import { loadPerson } from "@/features/testing/progress/progress-loaders";
+import { UnderNumber } from "./under-number";
 
 export const metadata: Metadata = { title: "A tester" };
 
@@ -17,7 +19,11 @@ export default async function TesterProgressPage({ params }: PageProps<"/calls/[
   const now = new Date();
   const person = await loadPerson(access, { testerId, pattern: revision.document, now });
   const { row } = person.progress;
-  const verdicts = await loadReportVerdicts(loaded, row.code);
+  const [verdicts, asked] = await Promise.all([
+    loadReportVerdicts(loaded, row.code),
+    questionsAboutNumbers(access, testerId),
+  ]);
+  const isAtWork = row.acceptedAt !== null && row.stoppedAt === null && loaded.call.status === "open";
   const size = revision.document.sizes.find(({ id }) => id === row.size)?.label ?? row.size;
   const intro = (
     <>
@@ -41,11 +47,19 @@ export default async function TesterProgressPage({ params }: PageProps<"/calls/[
       <PersonView
         {...{ callId, ...person, mayEdit, now }}
         unit={viewer.unit}
-        under={({ name, ...item }) => (
-          <>
-            <ItemVerdict {...{ verdicts, item, unit: viewer.unit }} />
-            {mayEdit ? <ItemDecisions {...{ verdicts, item, callId, name, unit: viewer.unit }} /> : null}
-          </>
+        asked={
+          <AskedSection
+            {...{ callId, asked, mayEdit }}
+            context={person.received?.report.context}
+            timeZone={person.progress.timeZone}
+          />
+        }
+        under={({ name, ...number }) => (
+          <UnderNumber
+            {...{ callId, testerId, number, name, verdicts, mayEdit }}
+            unit={viewer.unit}
+            mayAsk={mayEdit && isAtWork}
+          />
         )}
       />
     </CallPage>

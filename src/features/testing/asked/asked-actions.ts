@@ -1,0 +1,56 @@
+"use server";
+
+import { revalidatePath } from "next/cache";
+import { z } from "zod";
+import { callAccess } from "@/features/calls/access";
+import { actingViewer, sentenceOf, viewerAction, type Failure } from "@/server/action";
+import { formAction } from "@/server/form-action";
+import { idempotencyKey } from "@/server/idempotency-key";
+import { lastTexts, parseForm, readForm } from "@/server/read-form";
+import { testerAccess } from "../home/access";
+import { answerAboutNumber, askAboutNumber, markAnswerSeen } from "./asked-mutations";
+import { answerFormSchema, askFormSchema } from "./asked-schema";
+
+/** The designer asks a tester about a number of their report. */
+export const askAbout = formAction(askFormSchema, async ({ callId, testerId, number, formKey, asks }) => {
+  const access = await callAccess(await actingViewer(), callId, "editor");
+  const content = JSON.stringify([testerId, number, asks]);
+  await askAboutNumber(access, { testerId, number, asks, idempotencyKey: idempotencyKey(formKey, content) });
+  revalidatePath(`/calls/${callId}`, "layout");
+  return undefined;
+});
+
+const seenSchema = z.object({ callId: z.string(), questionId: z.uuid() });
+
+/** The designer has read an answer. */
+export const seeAnswer = viewerAction(
+  async (viewer, _last: Failure | undefined, form: FormData): Promise<Failure | undefined> => {
+    const { callId, questionId } = parseForm(seenSchema, form);
+    await markAnswerSeen(await callAccess(viewer, callId, "editor"), questionId);
+    revalidatePath(`/calls/${callId}`, "layout");
+    return undefined;
+  },
+);
+
+/** The question whose answer could not be saved, and why. */
+export interface FailedAnswer extends Failure {
+  readonly questionId: string;
+}
+
+/** A tester answers that a number is right as it is. */
+export async function answerAbout(
+  _last: FailedAnswer | undefined,
+  form: FormData,
+): Promise<FailedAnswer | undefined> {
+  const sent = lastTexts(readForm(form));
+  const parsed = answerFormSchema.safeParse(sent);
+  const questionId = sent.questionId ?? "";
+  if (!parsed.success) return { status: "failed", questionId, says: parsed.error.issues[0]?.message ?? "" };
+  try {
+    await answerAboutNumber(await testerAccess(parsed.data.testerId), parsed.data);
+  } catch (error) {
+    return { status: "failed", questionId, says: sentenceOf(error) };
+  }
+  revalidatePath(`/testing/${parsed.data.testerId}`, "layout");
+  return undefined;
+}
