@@ -31,6 +31,8 @@ export interface TesterRead {
   /** Null if neither the call nor the tester has dates. */
   readonly dates: CallDates<TesterDates> | null;
   readonly stoppedAt: Date | null;
+  /** It was the designer who ended it. */
+  readonly stoppedByDesigner: boolean;
   readonly hasAccount: boolean;
   /** The newest progress update. */
   readonly milestone: Milestone | null;
@@ -63,6 +65,7 @@ export async function readTester(access: TesterAccess): Promise<TesterRead> {
     ...{ unit, terms },
     ...testerTime(row, callTime(call.listing)),
     stoppedAt: row.stoppedAt,
+    stoppedByDesigner: row.stoppedByDesigner,
     hasAccount: accountId !== null,
     milestone: milestone ? { status: milestone.status, note: milestone.note, at: milestone.createdAt } : null,
     revisionNumber: row.revision.number,
@@ -129,6 +132,7 @@ const OWN = {
   timeZone: true,
   dates: true,
   stoppedAt: true,
+  stoppedByDesigner: true,
   accountId: true,
   contact: true,
   revision: { select: { number: true } },

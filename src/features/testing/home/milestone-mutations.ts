@@ -57,7 +57,7 @@ export async function stopTest(access: TesterAccess, { note, idempotencyKey }: S
 }
 
 /**
- * Continues after stopping, as long as the spot is still open.
+ * Continues after stopping, as long as the spot is still open. What the designer ended stays ended.
  *
  * @throws {AppError} "closed" if the call is closed; "no-place" if the spot has been filled.
  */
@@ -66,7 +66,7 @@ export async function goOnAfterAll(access: TesterAccess, idempotencyKey: string)
   await inTransaction(async (transaction) => {
     await lockOwnCall(transaction, access);
     const tester = await transaction.tester.findUnique({
-      where: { ...testerScope(access), stoppedAt: { not: null } },
+      where: { ...testerScope(access), stoppedAt: { not: null }, stoppedByDesigner: false },
       select: { size: true, applicationId: true },
     });
     if (tester === null) return;
@@ -77,7 +77,7 @@ export async function goOnAfterAll(access: TesterAccess, idempotencyKey: string)
   });
 }
 
-const OVER = "This test is closed, or you have stopped, so no update can be sent.";
+const OVER = "This test is closed, or yours has ended, so no update can be sent.";
 const FILLED =
   "Your spot has been filled in the meantime, so you cannot continue. Tell the designer if you would like to.";
 

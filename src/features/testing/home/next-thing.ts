@@ -14,6 +14,8 @@ export interface NextThing {
 
 /** The first of the steps that are left; steps that need fixing come before new ones. */
 export function nextThing({ tester, steps, inHand }: Pick<LoadedTester, "tester" | "steps" | "inHand">): NextThing {
+  if (tester.stoppedByDesigner)
+    return rest("Your test has ended", "The designer ended it. What you sent stays; there is nothing more to do.");
   if (tester.stoppedAt !== null)
     return rest("You have stopped", "What you sent stays with the designer. There is nothing more to do.");
   if (tester.call.status === "closed")

@@ -29,11 +29,13 @@ interface PersonViewProps {
   readonly under?: UnderNumber;
   /** Above their report. */
   readonly asked: ReactNode;
+  /** What can be changed about their test. */
+  readonly theirTest: ReactNode;
 }
 
 /** One tester as the designer sees them: progress, updates, notes and the link. */
 export function PersonView(props: PersonViewProps) {
-  const { callId, progress, milestones, received, link, unit, mayEdit, now, under, asked } = props;
+  const { callId, progress, milestones, received, link, unit, mayEdit, now, under, asked, theirTest } = props;
   const { row, state, needs } = progress;
   return (
     <>
@@ -75,6 +77,7 @@ export function PersonView(props: PersonViewProps) {
           </ol>
         )}
       </Section>
+      {theirTest}
       {mayEdit ? (
         <Section title="Your notes" intro="Only you and your helpers see these, never the tester.">
           <NoteForm callId={callId} testerId={row.testerId} note={row.note} />

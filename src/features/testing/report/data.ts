@@ -37,8 +37,8 @@ export interface ReportInHand {
   readonly sent: SentReport | null;
   /** Fields that have changed since the newest version was sent; none if nothing was sent. */
   readonly changed: readonly string[];
-  /** Null while it can be changed; else why not: the call is closed, or the tester has stopped. */
-  readonly ended: "closed" | "stopped" | null;
+  /** Null while it can be changed; else why not: the call is closed, the tester has stopped, or the designer ended their test. */
+  readonly ended: "closed" | "stopped" | "ended" | null;
   /** What the designer asks about its numbers, and answers that they have not read yet. */
   readonly asked: readonly NumberQuestion[];
 }
@@ -68,8 +68,17 @@ export async function readDraft(access: TesterAccess, connection: Connection = d
     changed: asSent === undefined ? [] : changedFields(asSent, typed),
     version: row.reportDraft?.version ?? 0,
     asked: row.numberQuestions.map(toNumberQuestion),
-    ended: row.stoppedAt !== null ? "stopped" : row.call.status === "closed" ? "closed" : null,
+    ended: whyEnded(row),
   };
+}
+
+function whyEnded(row: {
+  readonly stoppedAt: Date | null;
+  readonly stoppedByDesigner: boolean;
+  readonly call: { readonly status: string };
+}): ReportInHand["ended"] {
+  if (row.stoppedAt !== null) return row.stoppedByDesigner ? "ended" : "stopped";
+  return row.call.status === "closed" ? "closed" : null;
 }
 
 /** The newest version of a tester's report, as `sentReport` reads it. */
@@ -90,6 +99,7 @@ const IN_HAND = {
   size: true,
   unit: true,
   stoppedAt: true,
+  stoppedByDesigner: true,
   revision: { select: revisionSelect },
   call: { select: { status: true } },
   reportDraft: { select: { typed: true, sent: true, version: true } },

@@ -52,12 +52,14 @@ export async function lockOpenTester(transaction: Connection, access: TesterAcce
 
 /** Why a tester with access cannot report. */
 export async function whyClosed(transaction: Connection, access: TesterAccess): Promise<AppError> {
-  const tester = await transaction.tester.findUnique({ where: testerScope(access), select: { stoppedAt: true } });
+  const tester = await transaction.tester.findUnique({ where: testerScope(access), select: { stoppedAt: true, stoppedByDesigner: true } });
   if (tester === null) return new AppError("not-found");
-  return tester.stoppedAt === null ? new AppError("closed") : new AppError("closed", STOPPED);
+  if (tester.stoppedAt === null) return new AppError("closed");
+  return new AppError("closed", tester.stoppedByDesigner ? ENDED : STOPPED);
 }
 
 const STOPPED = "You have stopped this test, so nothing can be added to your report.";
+const ENDED = "The designer ended your test, so nothing can be added to your report.";
 
 function isSame(left: Readonly<Record<string, string>>, right: Readonly<Record<string, string>>): boolean {
   const names = Object.keys(left);

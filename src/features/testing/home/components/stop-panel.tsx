@@ -9,8 +9,14 @@ interface StopPanelProps {
 }
 
 /** Lets a tester stop after a confirmation, and continue afterwards while the spot is still open. */
-export function StopPanel({ tester: { testerId, stoppedAt, call }, pageKey }: StopPanelProps) {
+export function StopPanel({ tester: { testerId, stoppedAt, stoppedByDesigner, call }, pageKey }: StopPanelProps) {
   const sends = { testerId, key: pageKey };
+  if (stoppedByDesigner)
+    return (
+      <p>
+        <bdi>{call.designerName}</bdi> ended your test. What you typed is still there, and you can read it.
+      </p>
+    );
   if (stoppedAt !== null)
     return (
       <>

@@ -22,9 +22,11 @@ export function StepForm({ report, fields, next, children }: StepFormProps) {
   if (report.ended !== null)
     return (
       <>
-        {report.ended === "stopped" ? (
-          <Notice title="You have stopped this test">You can still read what you typed.</Notice>
-        ) : null}
+        {report.ended === "closed" ? null : (
+          <Notice title={report.ended === "stopped" ? "You have stopped this test" : "The designer ended your test"}>
+            You can still read what you typed.
+          </Notice>
+        )}
         <fieldset disabled>{children}</fieldset>
         <NextBar next={next} />
       </>

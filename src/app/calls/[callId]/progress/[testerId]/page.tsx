@@ -6,6 +6,8 @@ import { loadCall } from "@/features/calls/loaders";
 import { AskedSection } from "@/features/testing/asked/asked-section";
 import { questionsAboutNumbers } from "@/features/testing/asked/asked-data";
 import { loadReportVerdicts } from "@/features/results/mistakes/report-verdicts";
+import { readTheirTest } from "@/features/testing/progress/own-days-data";
+import { TheirTestSection } from "@/features/testing/progress/their-test";
 import { PersonView } from "@/features/testing/progress/person-view";
 import { loadPerson } from "@/features/testing/progress/progress-loaders";
 import { UnderNumber } from "./under-number";
@@ -19,9 +21,10 @@ export default async function TesterProgressPage({ params }: PageProps<"/calls/[
   const now = new Date();
   const person = await loadPerson(access, { testerId, pattern: revision.document, now });
   const { row } = person.progress;
-  const [verdicts, asked] = await Promise.all([
+  const [verdicts, asked, test] = await Promise.all([
     loadReportVerdicts(loaded, row.code),
     questionsAboutNumbers(access, testerId),
+    readTheirTest(access, testerId),
   ]);
   const isAtWork = row.acceptedAt !== null && row.stoppedAt === null && loaded.call.status === "open";
   const size = revision.document.sizes.find(({ id }) => id === row.size)?.label ?? row.size;
@@ -53,6 +56,11 @@ export default async function TesterProgressPage({ params }: PageProps<"/calls/[
             context={person.received?.report.context}
             timeZone={person.progress.timeZone}
           />
+        }
+        theirTest={
+          mayEdit && test !== null && row.acceptedAt !== null && loaded.call.status === "open" ? (
+            <TheirTestSection sends={{ callId, testerId }} test={test} timeZone={person.progress.timeZone} />
+          ) : null
         }
         under={({ name, ...number }) => (
           <UnderNumber
