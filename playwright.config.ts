@@ -54,6 +54,7 @@ export default defineConfig({
         "pieces.spec.ts",
         "places.spec.ts",
         "start.spec.ts",
+        "tester-page.spec.ts",
       ],
       use: { viewport: { width: 360, height: 740 }, hasTouch: true },
     },

@@ -73,6 +73,25 @@ export const TESTER_ACTIONS: Readonly<Record<string, ActionRow>> = {
     }),
     answers: TESTS,
   },
+  "testing/progress/person-actions.ts saveOwnDays": {
+    sends: ({ callId, ownTesterId: testerId }) => ({
+      form: { callId, testerId, swatchBy: "2090-04-01", reportBy: "2090-06-01" },
+    }),
+    answers: EDITS,
+  },
+  "testing/progress/person-actions.ts giveCallDays": {
+    sends: ({ callId, ownTesterId: testerId }) => ({ form: { callId, testerId } }),
+    answers: EDITS,
+  },
+  // The editor ends it for both; then there is nothing left to end.
+  "testing/progress/person-actions.ts endTheirTest": {
+    sends: ({ callId, ownTesterId: testerId }) => ({ form: { callId, testerId } }),
+    answers: EDITS,
+  },
+  "testing/progress/person-actions.ts letThemGoOn": {
+    sends: ({ callId, ownTesterId: testerId }) => ({ form: { callId, testerId } }),
+    answers: EDITS,
+  },
   "testing/progress/progress-actions.ts saveNote": {
     sends: ({ callId, testerId }) => ({ form: { callId, testerId, note: "a note" } }),
     answers: EDITS,

@@ -130,7 +130,11 @@ describe("sending a report", () => {
     // Sending again is nobody's decision.
     const { accountId: decidedById } = mine.designer;
     const carried = { ...decided, report: { ...decided.report, version: 2 } };
-    expect(await database().decision.findFirst({ where: carried })).toMatchObject({ decidedById, decidedAt, reason: "short" });
+    expect(await database().decision.findFirst({ where: carried })).toMatchObject({
+      decidedById,
+      decidedAt,
+      reason: "short",
+    });
     const [read] = (await documentOf(mine.call)).testers;
     expect(read?.readings).toEqual([
       { measurement: "bust", cm: 100 },

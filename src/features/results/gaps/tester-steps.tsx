@@ -60,10 +60,7 @@ export function TesterSteps({ decidesIn, name, reading, steps, scale, unit }: Te
 }
 
 /** Why it is excluded, or who included it; null where it simply counts. */
-function standingWords(
-  { notCounted, decision, made, typedCm }: CellReading,
-  unit: LengthUnit,
-): string | null {
+function standingWords({ notCounted, decision, made, typedCm }: CellReading, unit: LengthUnit): string | null {
   if (notCounted === "set-aside") return `Excluded by ${deciderWords(made)}.`;
   if (notCounted !== null) return WHY_NOT[notCounted];
   const used = usedWords(decision, made, unit);

@@ -32,7 +32,10 @@ const PAGES: Readonly<Record<StepId, string>> = {
 };
 
 /** The page with a step's fields, opened at one of them. */
-export function fieldHref(testerId: string, { field, step }: { readonly field: string; readonly step: StepId }): string {
+export function fieldHref(
+  testerId: string,
+  { field, step }: { readonly field: string; readonly step: StepId },
+): string {
   const parsed = parseField(field);
   const which = parsed?.kind === "reading" ? `?m=${parsed.id}` : "";
   return `/testing/${testerId}/${PAGES[step]}${which}#${field}`;

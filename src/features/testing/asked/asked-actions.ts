@@ -38,10 +38,7 @@ export interface FailedAnswer extends Failure {
 }
 
 /** A tester answers that a number is right as it is. */
-export async function answerAbout(
-  _last: FailedAnswer | undefined,
-  form: FormData,
-): Promise<FailedAnswer | undefined> {
+export async function answerAbout(_last: FailedAnswer | undefined, form: FormData): Promise<FailedAnswer | undefined> {
   const sent = lastTexts(readForm(form));
   const parsed = answerFormSchema.safeParse(sent);
   const questionId = sent.questionId ?? "";

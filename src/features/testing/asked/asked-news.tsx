@@ -36,7 +36,11 @@ export function AskedNews({ question: { field, about, asks }, loaded: { tester, 
         ) : step === undefined ? (
           "Your pattern no longer has this number. Tell the designer in another way."
         ) : (
-          <Link href={fieldHref(tester.testerId, { field, step })} prefetch={false} className="text-link inline-flex min-h-9 items-center">
+          <Link
+            href={fieldHref(tester.testerId, { field, step })}
+            prefetch={false}
+            className="text-link inline-flex min-h-9 items-center"
+          >
             Look at it and answer
           </Link>
         )}

@@ -36,5 +36,8 @@ export async function readTheirTest(
   const { dates } = callTime(row.call.listing);
   if (dates === null) return { days: null, ended };
   const { startOn, swatchBy, reportBy } = dates;
-  return { days: { days: { startOn: startOn.day, swatchBy: swatchBy.day, reportBy: reportBy.day }, isOwn: false }, ended };
+  return {
+    days: { days: { startOn: startOn.day, swatchBy: swatchBy.day, reportBy: reportBy.day }, isOwn: false },
+    ended,
+  };
 }

@@ -52,7 +52,10 @@ export async function lockOpenTester(transaction: Connection, access: TesterAcce
 
 /** Why a tester with access cannot report. */
 export async function whyClosed(transaction: Connection, access: TesterAccess): Promise<AppError> {
-  const tester = await transaction.tester.findUnique({ where: testerScope(access), select: { stoppedAt: true, stoppedByDesigner: true } });
+  const tester = await transaction.tester.findUnique({
+    where: testerScope(access),
+    select: { stoppedAt: true, stoppedByDesigner: true },
+  });
   if (tester === null) return new AppError("not-found");
   if (tester.stoppedAt === null) return new AppError("closed");
   return new AppError("closed", tester.stoppedByDesigner ? ENDED : STOPPED);

@@ -64,9 +64,7 @@ export function fieldNotes(report: FilledReport, field: string): FieldNotes {
 
 /** The stored texts of a form's fields: those whose names start with one of the prefixes. */
 export function storedFields({ typed }: FilledReport, prefixes: readonly string[]): TypedReport {
-  return Object.fromEntries(
-    Object.entries(typed).filter(([field]) => isIn(field, prefixes)),
-  );
+  return Object.fromEntries(Object.entries(typed).filter(([field]) => isIn(field, prefixes)));
 }
 
 /** True of a field that is one of these, or one of an item of these. */

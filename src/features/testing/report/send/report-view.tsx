@@ -38,7 +38,11 @@ export function ReportView({ report, reader, under }: ReportViewProps) {
         </Part>
       ) : null}
       <Part title={reader === "tester" ? "Your counts" : "Counts"}>
-        <SummaryLines lines={counts} nothing={isTold ? "All as in the pattern." : `Not told${yet}.`} under={(...line) => under?.("counts", ...line)} />
+        <SummaryLines
+          lines={counts}
+          nothing={isTold ? "All as in the pattern." : `Not told${yet}.`}
+          under={(...line) => under?.("counts", ...line)}
+        />
         {counts.length === 0 ? null : (
           <p className="mt-2 text-sm text-soft">
             {isTold ? "All others as in the pattern." : `All others not told${yet}.`}

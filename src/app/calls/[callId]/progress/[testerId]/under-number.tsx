@@ -25,9 +25,7 @@ export function UnderNumber({ callId, testerId, number, name, verdicts, unit, ma
     <>
       {"count" in number ? null : <ItemVerdict {...{ verdicts, unit }} item={number} />}
       <div className="flex flex-wrap items-center gap-x-5">
-        {mayEdit && !("count" in number) ? (
-          <ItemDecisions {...{ verdicts, unit, callId, name }} item={number} />
-        ) : null}
+        {mayEdit && !("count" in number) ? <ItemDecisions {...{ verdicts, unit, callId, name }} item={number} /> : null}
         {mayAsk && asked !== null ? (
           <AskForm {...{ callId, testerId, name }} number={asked} formKey={randomUUID()} />
         ) : null}
