@@ -66,6 +66,8 @@ const tester = fc.record({
     }),
     { maxLength: 2, size: "small" },
   ),
+  // A question about a number: not answered, answered, and read.
+  asked: fc.constantFrom(null, {}, { answer: "", answeredAt: NOW }, { answer: "", answeredAt: NOW, seenAt: NOW }),
 });
 
 type MadeTester = ReturnType<typeof made>[number];
@@ -85,6 +87,13 @@ async function insert(people: readonly MadeTester[], callId: string, revisionId:
   await database().milestone.createMany({
     data: rows.flatMap(({ id: testerId, words }) =>
       words.map((word) => ({ testerId, ...word, idempotencyKey: randomUUID() })),
+    ),
+  });
+  await database().numberQuestion.createMany({
+    data: rows.flatMap(({ id: testerId, asked }) =>
+      asked === null
+        ? []
+        : [{ testerId, field: "hours", about: "1", asks: "?", idempotencyKey: randomUUID(), ...asked }],
     ),
   });
   await database().reportDraft.createMany({

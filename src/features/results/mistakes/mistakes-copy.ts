@@ -1,4 +1,4 @@
-import type { PatternDocument } from "@/engine/pattern";
+import { usedCm, type PatternDocument } from "@/engine/pattern";
 import type { FlaggedItem } from "@/engine/results";
 import type { LengthUnit } from "@/engine/units";
 import { formatLength } from "@/ui/format-length";
@@ -40,8 +40,12 @@ export function standingWords(
 }
 
 /** Why the engine flagged it; weights have their own unit. */
-export function doubtWords({ suspect, part }: Pick<FlaggedItem, "suspect" | "part">, unit: LengthUnit): string {
-  if (suspect === null) return "Nothing unusual found.";
+export function doubtWords(
+  { suspect, part, decision }: Pick<FlaggedItem, "suspect" | "part" | "decision">,
+  unit: LengthUnit,
+): string {
+  if (suspect === null)
+    return usedCm(decision) === null ? "Nothing unusual found." : "Nothing unusual in the value used.";
   if (part === "readings") return entryErrorSentence(suspect, unit);
   return entryErrorSentence({ ...suspect, wouldBe: null }, unit);
 }

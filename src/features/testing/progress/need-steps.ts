@@ -31,6 +31,13 @@ const STEPS: readonly (Pick<NextStep, "page" | "link"> & {
     link: "See who is off gauge",
   },
   {
+    need: "answer",
+    one: "answered your question about a number.",
+    many: "answered your questions about numbers.",
+    page: "progress",
+    link: "Read what they say",
+  },
+  {
     need: "silent",
     one: `has sent no news for ${SILENT_DAYS} days or more.`,
     many: `have sent no news for ${SILENT_DAYS} days or more.`,

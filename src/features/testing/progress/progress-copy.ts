@@ -25,6 +25,7 @@ export const NEED_FILTER_WORDS: Readonly<Record<Need, string>> = {
   late: "Late",
   lapsed: "Did not answer",
   "off gauge": "Off gauge",
+  answer: "Answered you",
   silent: "No news",
   behind: "Behind",
 };
@@ -43,6 +44,8 @@ export function needWords(need: Need, progress: Progress, unit: "cm" | "in"): st
       return "their spot is open";
     case "off gauge":
       return offGauge === null ? "" : `off gauge: ${offGauge.label} ${formatChange(offGauge.cm, unit)}`;
+    case "answer":
+      return "answered your question about a number";
     case "silent":
       return `no news for ${silentDays} days`;
     case "behind":
@@ -72,6 +75,8 @@ export function actionOf({ row, needs }: Progress, callId: string): Action | nul
       return { label: "Find a tester", href: callPageHref(callId, "sizes") };
     case "off gauge":
       return { label: "See swatches", href: callPageHref(callId, "swatches") };
+    case "answer":
+      return { label: "Read the answer", href: `${callPageHref(callId, "progress")}/${row.testerId}` };
     case "stuck":
     case "late":
     case "silent":

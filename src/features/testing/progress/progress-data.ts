@@ -29,6 +29,8 @@ export interface ProgressRow {
   readonly note: string;
   readonly milestone: Milestone | null;
   readonly draft: { readonly updatedAt: Date; readonly hasSwatch: boolean; readonly hasMore: boolean } | null;
+  /** They answered a question about a number, and nobody has read the answer yet. */
+  readonly hasAnswer: boolean;
   /** What the worker found their gauge to do beyond a tolerance. */
   readonly offGauge: { readonly measurement: string; readonly cm: number } | null;
   readonly report: {
@@ -49,6 +51,7 @@ const rowSchema = z.object({
   ...{ updateNote: z.string().nullable(), updateAt: z.date().nullable() },
   ...{ draftedAt: z.date().nullable(), hasSwatch: z.boolean().nullable(), hasMore: z.boolean().nullable() },
   offGauge: testerResultsSchema.shape.offGauge,
+  hasAnswer: z.boolean(),
   ...{ sentAt: z.date().nullable(), version: z.int().nullable(), measurementIds: z.array(z.string()).nullable() },
 });
 
@@ -64,6 +67,8 @@ export async function progressRows(
       tester.accepted_at AS "acceptedAt", tester.declined_at AS "declinedAt", tester.withdrawn_at AS "withdrawnAt",
       tester.stopped_at AS "stoppedAt", milestone.status, milestone.note AS "updateNote", milestone.created_at AS "updateAt",
       draft.updated_at AS "draftedAt", draft.has_swatch AS "hasSwatch", draft.has_more AS "hasMore",
+      EXISTS (SELECT FROM number_question WHERE tester_id = tester.id AND answered_at IS NOT NULL AND seen_at IS NULL)
+        AS "hasAnswer",
       analysed.off_gauge AS "offGauge", sent.created_at AS "sentAt", sent.version, sent.answered_measurements AS "measurementIds"
     FROM unnest(${[...testerIds]}::uuid[]) WITH ORDINALITY AS asked (id, place)
     JOIN tester ON tester.id = asked.id

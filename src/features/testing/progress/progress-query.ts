@@ -3,7 +3,7 @@ import { callPageHref } from "@/features/calls/call-pages";
 import { pageNumberSchema } from "@/ui/page-number";
 
 /** What may need the designer's attention, the most urgent first. */
-export const NEEDS = ["stuck", "stopped", "late", "lapsed", "off gauge", "silent", "behind"] as const;
+export const NEEDS = ["stuck", "stopped", "late", "lapsed", "off gauge", "answer", "silent", "behind"] as const;
 
 export type Need = (typeof NEEDS)[number];
 

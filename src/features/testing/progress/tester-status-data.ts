@@ -114,6 +114,7 @@ function needsOf({ row, state, silentDays, offGauge }: Omit<Progress, "needs" | 
     late: atWork && isLate(row, state, now),
     lapsed: state === "lapsed",
     "off gauge": offGauge !== null && isBeforeMaking(state),
+    answer: row.hasAnswer,
     silent: silentDays !== null && silentDays >= SILENT_DAYS,
     behind: has("behind"),
   };
@@ -167,6 +168,7 @@ export function statusSql(asked: StatusAsked): Prisma.Sql {
     ),
     bit("lapsed", Prisma.sql`state = 'lapsed'`),
     bit("off gauge", Prisma.sql`off_gauge AND state IN ('accepted', 'swatch in', 'swatch sent')`),
+    bit("answer", Prisma.sql`has_answer`),
     bit("silent", Prisma.sql`at_work AND heard_at <= ${heardBy}`),
     bit("behind", Prisma.sql`at_work AND status = 'behind'`),
   ];
@@ -191,6 +193,8 @@ function statesSql({ access, measurements, now, days, ownDays }: StatusAsked): P
       tester.id IN (SELECT analysed.tester_id FROM analysis JOIN analysis_tester AS analysed ON analysed.analysis_id = analysis.id
                     WHERE analysis.call_id = ${callId}::uuid AND analysed.off_gauge IS NOT NULL
                       AND analysed.off_gauge ->> 'measurement' = ANY (${[...measurements]}::text[])) AS off_gauge,
+      tester.id IN (SELECT asked.tester_id FROM number_question AS asked JOIN tester AS one ON one.id = asked.tester_id
+                    WHERE one.call_id = ${callId}::uuid AND asked.answered_at IS NOT NULL AND asked.seen_at IS NULL) AS has_answer,
       greatest(accepted_at, tester.status_at, draft.updated_at, tester.reported_at) AS heard_at,
       CASE WHEN tester.dates IS NULL THEN ${days?.swatchBy ?? null}::timestamptz ELSE own.swatch_by END AS swatch_by,
       CASE WHEN tester.dates IS NULL THEN ${days?.reportBy ?? null}::timestamptz ELSE own.report_by END AS report_by,

@@ -67,6 +67,7 @@ export default async function TesterProgressPage({ params }: PageProps<"/calls/[
             {...{ callId, testerId, number, name, verdicts, mayEdit }}
             unit={viewer.unit}
             mayAsk={mayEdit && isAtWork}
+            askedBefore={asked.length}
           />
         )}
       />

@@ -16,10 +16,22 @@ interface UnderNumberProps {
   readonly mayEdit: boolean;
   /** The tester can still answer. */
   readonly mayAsk: boolean;
+  /** How many questions about their numbers there are: a form that was sent is empty again. */
+  readonly askedBefore: number;
 }
 
 /** Under a number of a tester's report: what is known of it, decisions about it, and a question to the tester. */
-export function UnderNumber({ callId, testerId, number, name, verdicts, unit, mayEdit, mayAsk }: UnderNumberProps) {
+export function UnderNumber({
+  callId,
+  testerId,
+  number,
+  name,
+  verdicts,
+  unit,
+  mayEdit,
+  mayAsk,
+  ...props
+}: UnderNumberProps) {
   const asked = "count" in number ? number : askedOf(number);
   return (
     <>
@@ -27,7 +39,7 @@ export function UnderNumber({ callId, testerId, number, name, verdicts, unit, ma
       <div className="flex flex-wrap items-center gap-x-5">
         {mayEdit && !("count" in number) ? <ItemDecisions {...{ verdicts, unit, callId, name }} item={number} /> : null}
         {mayAsk && asked !== null ? (
-          <AskForm {...{ callId, testerId, name }} number={asked} formKey={randomUUID()} />
+          <AskForm key={props.askedBefore} {...{ callId, testerId, name }} number={asked} formKey={randomUUID()} />
         ) : null}
       </div>
     </>
