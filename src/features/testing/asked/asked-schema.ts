@@ -9,7 +9,7 @@ const words = z
   .refine((text) => text.length <= MAX_LENGTH, { error: "Keep this under 1,000 characters." });
 
 /** A number of a tester's report: an item of a list, or a count. */
-export const askedNumberSchema = z.union([
+const askedNumberSchema = z.union([
   z.strictObject({ part: z.enum(["swatches", "readings"]), position: z.int().min(0).max(10_000) }),
   z.strictObject({ count: z.string().max(40) }),
 ]);

@@ -33,15 +33,17 @@ export function AskedSection({ callId, asked, context, timeZone, mayEdit }: Aske
               {question.asks}
             </p>
             <p className={question.isSeen ? "" : "font-semibold"}>{outcomeWords(question, timeZone)}</p>
-            {mayEdit && question.answeredAt !== null && !question.isSeen ? (
-              <OneButtonForm
-                action={seeAnswer}
-                sends={{ callId, questionId: question.questionId }}
-                button="Got it"
-                waiting="One moment …"
-                about={`the answer to “${question.asks.slice(0, 60)}”`}
-              />
-            ) : null}
+            <div className="mt-2">
+              {mayEdit && question.answeredAt !== null && !question.isSeen ? (
+                <OneButtonForm
+                  action={seeAnswer}
+                  sends={{ callId, questionId: question.questionId }}
+                  button="Got it"
+                  waiting="One moment …"
+                  about={`the answer to “${question.asks.slice(0, 60)}”`}
+                />
+              ) : null}
+            </div>
           </li>
         ))}
       </ol>
@@ -53,5 +55,7 @@ function outcomeWords({ answer, changedTo, answeredAt }: Asked, timeZone: string
   if (answeredAt === null) return "Not answered yet.";
   const day = dayIn(answeredAt, timeZone);
   if (changedTo !== null) return changedTo === "" ? `Removed on ${day}.` : `Changed to “${changedTo}” on ${day}.`;
-  return answer === "" ? `“It is right as it is”, ${day}.` : `“It is right as it is: ${answer ?? ""}”, ${day}.`;
+  return answer === ""
+    ? `They said on ${day} that it is right.`
+    : `They said on ${day} that it is right: “${answer ?? ""}”`;
 }

@@ -57,9 +57,11 @@ export function TesterHome({ loaded, news, differences, yarn, now, pageKey }: Te
         <Section
           title="How is it going?"
           intro={
-            <>
-              One tap tells <bdi>{tester.call.designerName}</bdi>; other testers do not see it.
-            </>
+            tester.stoppedAt !== null ? undefined : (
+              <>
+                One tap tells <bdi>{tester.call.designerName}</bdi>; other testers do not see it.
+              </>
+            )
           }
         >
           {tester.stoppedAt === null ? <MilestonePanel tester={tester} pageKey={pageKey} /> : null}
