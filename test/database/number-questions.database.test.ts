@@ -49,7 +49,7 @@ beforeEach(async () => {
   made = await makeCall();
   ({ call } = made);
   ann = await makeTester(made);
-  // As another device of hers named the reading.
+  // As another device of the tester named the reading.
   await type(ann, { ...typedSwatch(), [BUST]: "50", "worked.width": "98" });
   await send(ann);
 });

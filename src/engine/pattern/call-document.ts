@@ -2,7 +2,6 @@ import { z } from "zod";
 import type { DeepReadonly } from "./deep-readonly";
 import { patternSchema } from "./pattern-document";
 import { byId, idSchema, notNegativeSchema, positiveSchema, textSchema, wholeSchema } from "./schema-parts";
-import { usedCm } from "./used-values";
 
 export const CALL_FORMAT = "sizewright/call@1";
 /** As `CALL_FORMAT`, and a reading can have another value that is used in its place. */
@@ -83,9 +82,3 @@ export type Reading = Tester["readings"][number];
 export type Places = CallDocument["places"];
 export type Decision = z.infer<typeof decisionSchema>;
 export type ReadingDecision = z.infer<typeof readingDecisionSchema>;
-
-/** The oldest format that holds these reports, so that whoever reads only that one can go on reading them. */
-export function callFormatOf(testers: readonly Tester[]): CallDocument["format"] {
-  const isUsed = testers.some(({ readings }) => readings.some(({ decision }) => usedCm(decision) !== null));
-  return isUsed ? CALL_FORMAT_2 : CALL_FORMAT;
-}

@@ -18,7 +18,6 @@ export {
 } from "./pattern-document";
 export {
   CALL_FORMAT,
-  callFormatOf,
   CALL_FORMAT_2,
   callSchema,
   MAX_TESTERS,
@@ -50,6 +49,7 @@ export { patternFaults } from "./pattern-faults";
 export { gradedCounts } from "./graded-counts";
 export { brokenTies, gradingWarnings, tieSides } from "./grading-warnings";
 export { gradedNumber, gradingRulesOf, type Rule } from "./rules";
+export { callFormatOf } from "./call-format";
 export { countedCm, isSameDecision, usedCm, withUsedValues } from "./used-values";
 export { canonicalJson } from "./canonical-json";
 export { cmOfSize } from "./by-size";

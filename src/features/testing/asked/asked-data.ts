@@ -18,7 +18,7 @@ export interface NumberQuestion {
   readonly answeredAt: Date | null;
 }
 
-export const NUMBER_QUESTION = {
+const NUMBER_QUESTION = {
   ...{ id: true, field: true, about: true, asks: true, createdAt: true },
   ...{ answer: true, changedTo: true, answeredAt: true },
 } as const;

@@ -13,7 +13,7 @@ interface ReportViewProps {
   readonly under?: UnderItem;
 }
 
-export type UnderItem = (part: ReportPart | "counts", index: number, line: SummaryLine) => ReactNode;
+type UnderItem = (part: ReportPart | "counts", index: number, line: SummaryLine) => ReactNode;
 
 /** A whole report, as typed and as it is read. */
 export function ReportView({ report, reader, under }: ReportViewProps) {
