@@ -46,6 +46,7 @@ async function createListedCall(page: Page): Promise<string> {
   await page.goto(`/patterns/${await importPattern(page)}`);
   await page.getByRole("button", { name: "New test" }).click();
   await page.getByLabel("Title").fill("Tide test");
+  await page.getByRole("checkbox", { name: "The same for all sizes" }).uncheck();
   for (const { id, label } of saltmarshPattern.sizes) {
     const places = SIZES.includes(id) ? "1" : "0";
     await page.getByLabel(`Minimum in ${label}`, { exact: true }).fill(places);

@@ -71,6 +71,10 @@ export const ACTIONS: Readonly<Record<string, ActionRow>> = {
     sends: ({ link }) => ({ form: { link } }),
     answers: { ...everyone<ActionAnswer>("not-found"), visitor: "/applications/deleted" },
   },
+  "recruiting/applications/list/decision-actions.ts decideOnSeveral": {
+    sends: ({ callId, applicationId }) => ({ form: { callId, applicationId, decision: "maybe" } }),
+    answers: EDITS,
+  },
   "recruiting/applications/list/decision-actions.ts decideOnApplication": {
     sends: ({ callId, applicationId }) => ({ form: { callId, applicationId, decision: "yes" } }),
     answers: EDITS,

@@ -73,6 +73,10 @@ export const PAGES: Readonly<Record<string, PageRow>> = {
     path: ({ callId }) => `/calls/${callId}/progress/add`,
     answers: { ...SEES, viewer: "nothing" },
   },
+  "/calls/[callId]/progress/message": {
+    path: ({ callId, testerId }) => `/calls/${callId}/progress/message?testerId=${testerId}`,
+    answers: { ...SEES, viewer: "nothing" },
+  },
   "/calls/[callId]/steps.csv": { path: ({ callId }) => `/calls/${callId}/steps.csv`, answers: SEES },
   "/calls/[callId]/set-up": { path: ({ callId }) => `/calls/${callId}/set-up`, answers: SEES },
   "/calls/[callId]/swatches": { path: ({ callId }) => `/calls/${callId}/swatches`, answers: SEES },

@@ -92,6 +92,14 @@ export const TESTER_ACTIONS: Readonly<Record<string, ActionRow>> = {
     sends: ({ callId, ownTesterId: testerId }) => ({ form: { callId, testerId } }),
     answers: EDITS,
   },
+  "testing/progress/spot-actions.ts openSpots": {
+    sends: ({ callId, ownTesterId }) => ({ form: { callId, testerId: ownTesterId } }),
+    answers: EDITS,
+  },
+  "testing/progress/spot-actions.ts giveSpotBack": {
+    sends: ({ callId, ownTesterId }) => ({ form: { callId, testerId: ownTesterId } }),
+    answers: EDITS,
+  },
   "testing/progress/progress-actions.ts saveNote": {
     sends: ({ callId, testerId }) => ({ form: { callId, testerId, note: "a note" } }),
     answers: EDITS,

@@ -24,6 +24,11 @@ test("a listing is created, saved as a draft, published, read by everybody, and 
   await page.reload();
   await expect(wanted).toHaveValue("three");
   await wanted.fill("30");
+  // One box for all sizes; each has its own where it is unticked.
+  await expect(page.getByLabel(/^Spots in/).filter({ visible: true })).toHaveCount(1);
+  await page.getByLabel("The same for all sizes").uncheck();
+  await expect(wanted).toBeHidden();
+  await page.getByLabel("The same for all sizes").check();
   await page.getByRole("button", { name: "Publish" }).click();
   const refused = page.getByRole("alert").filter({ hasText: "Not published yet" });
   await expect(refused).toContainText("Last day to apply: Choose the last day to apply.");

@@ -1,33 +1,32 @@
 import Link from "next/link";
 import { callPageHref } from "@/features/calls/call-pages";
 import { NextStepList } from "@/features/calls/components/next-step-list";
-import { nextSteps } from "@/features/calls/next-steps";
-import { openStandings, type StandingCall } from "@/features/calls/standing-data";
 import { NewPatternLinks, NoPatterns, PatternList } from "@/features/patterns/components/pattern-list";
 import { loadPatterns } from "@/features/patterns/loaders";
+import { waitingCalls, type WaitingCall } from "@/features/testing/progress/call-steps";
 import { Page } from "@/ui/page";
 import { Section } from "@/ui/section";
 import { Sheet } from "@/ui/sheet";
 
-/** What waits for a designer's decision in all their tests, and their patterns. */
+/** What needs a designer in all their tests, and their patterns. */
 export async function DesignerHome() {
   const { viewer, patterns } = await loadPatterns();
   const isEmpty = patterns.length === 0;
-  const waiting = (await openStandings(viewer)).filter((standing) => nextSteps(standing).length > 0);
+  const waiting = await waitingCalls(viewer, new Date());
   return (
     <Page title="Home" actions={isEmpty ? null : <NewPatternLinks />}>
       {isEmpty ? (
         <NoPatterns />
       ) : (
         <>
-          <Section title="Waiting for you">
+          <Section title="What needs you">
             {waiting.length === 0 ? (
-              <p className="text-soft">Nothing needs your decision now.</p>
+              <p className="text-soft">Nothing needs you now.</p>
             ) : (
               <ul className="grid gap-5 lg:grid-cols-2">
-                {waiting.map((standing) => (
-                  <li key={standing.callId}>
-                    <WaitingCall standing={standing} />
+                {waiting.map((call) => (
+                  <li key={call.callId}>
+                    <StepsOfCall {...call} />
                   </li>
                 ))}
               </ul>
@@ -42,8 +41,7 @@ export async function DesignerHome() {
   );
 }
 
-function WaitingCall({ standing }: { readonly standing: StandingCall }) {
-  const { callId, title } = standing;
+function StepsOfCall({ callId, title, steps }: WaitingCall) {
   return (
     <Sheet className="h-full">
       <h3 className="mb-2 text-xl wrap-anywhere">
@@ -51,7 +49,7 @@ function WaitingCall({ standing }: { readonly standing: StandingCall }) {
           {title}
         </Link>
       </h3>
-      <NextStepList callId={callId} steps={nextSteps(standing)} />
+      <NextStepList callId={callId} steps={steps} />
     </Sheet>
   );
 }

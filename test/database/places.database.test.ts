@@ -19,15 +19,16 @@ describe("giving places", () => {
     await apply(call, "Cleo", { bust: 107, decision: "maybe" });
     await apply(call, "Dora", { bust: 90, decision: "no" });
     await givePlaces(call.access, asked);
-    // By hand: one place in M is Bea's, at 0; Ann is 7 cm above S, within its reach of 8; Cleo has a maybe.
-    expect(await standing(call)).toEqual({ Ann: "small", Bea: "medium" });
+    // By hand: Ann is 7 cm above S, within its reach of 8, and Bea 10 cm below L, within 10: with two people for three
+    // sizes the ends come first. Cleo has a maybe.
+    expect(await standing(call)).toEqual({ Ann: "small", Bea: "large" });
     const { document } = placingQuestion(await placingRows(call.access), asked);
     const parsed = parseApplicants(JSON.parse(JSON.stringify(document)));
     expect(parsed).toMatchObject({ ok: true });
-    expect(placeApplicants(document)).toMatchObject({
+    expect(placeApplicants(document, { endsFirst: true })).toMatchObject({
       placed: [
         { applicant: "applicant-1", size: "small" },
-        { applicant: "applicant-2", size: "medium" },
+        { applicant: "applicant-2", size: "large" },
       ],
       waiting: [{ applicant: "applicant-4", reason: { kind: "excluded" } }],
     });

@@ -27,7 +27,7 @@ const moment = fc.oneof(
 );
 const at = moment.map((ms) => new Date(NOW.getTime() + ms));
 const INVITED_AT = new Date(NOW.getTime() - 30 * DAY_MS);
-const UNANSWERED = { acceptedAt: null, declinedAt: null, withdrawnAt: null, stoppedAt: null };
+const UNANSWERED = { acceptedAt: null, declinedAt: null, withdrawnAt: null, stoppedAt: null, freedAt: null };
 const BROUGHT_IN = { ...UNANSWERED, invitedAt: null, invitationExpiresAt: null };
 const invited = (answer: fc.Arbitrary<Partial<Record<keyof typeof UNANSWERED, Date>>>) =>
   fc
@@ -38,6 +38,7 @@ const invited = (answer: fc.Arbitrary<Partial<Record<keyof typeof UNANSWERED, Da
 const invitation = fc.oneof(
   { weight: 5, arbitrary: invited(at.map((acceptedAt) => ({ acceptedAt }))) },
   { weight: 1, arbitrary: invited(at.map((acceptedAt) => ({ acceptedAt, stoppedAt: NOW }))) },
+  { weight: 1, arbitrary: invited(at.map((acceptedAt) => ({ acceptedAt, stoppedAt: NOW, freedAt: NOW }))) },
   { weight: 1, arbitrary: invited(fc.constant({ declinedAt: NOW })) },
   { weight: 1, arbitrary: invited(fc.constant({ withdrawnAt: NOW })) },
   { weight: 2, arbitrary: invited(fc.constant({})) },
@@ -122,6 +123,11 @@ async function publish(callId: string): Promise<void> {
   await database().listing.create({ data: { callId, publishedAt: NOW, applyUntil: NOW, document } });
 }
 
+/** So many spots that these sizes are never full, as the others are. */
+async function open(callId: string, sizes: readonly string[]): Promise<void> {
+  await database().place.updateMany({ where: { callId, size: { in: [...sizes] } }, data: { wanted: 2 * PEOPLE } });
+}
+
 /** Everybody of a list, page after page. */
 async function everybody(access: CallAccess, given: Partial<ProgressQuery>): Promise<readonly Progress[]> {
   const people: Progress[] = [];
@@ -141,6 +147,7 @@ it.each(["published", "without days of its own"])(
     const { call: access, revisionId } = await makeCall();
     if (kind === "published") await publish(access.callId);
     await insert(made(), access.callId, revisionId);
+    await open(access.callId, ["small"]);
     const all = await everybody(access, {});
     expect(new Set(all.map(({ row }) => row.testerId)).size).toBe(PEOPLE);
     const urgency = all
@@ -153,6 +160,7 @@ it.each(["published", "without days of its own"])(
       const expected = all.filter((each) => listed(each).includes(needs));
       expect(ids(await everybody(access, { needs })), needs).toEqual(ids(expected));
     }
+    expect(ids(await everybody(access, { needs: "any" }))).toEqual(ids(all.filter((each) => listed(each).length > 0)));
     const small = all.filter(({ row }) => row.size === "small");
     expect(ids(await everybody(access, { size: "small" }))).toEqual(ids(small));
 
@@ -172,6 +180,10 @@ it.each(["published", "without days of its own"])(
     expect(counts.reduce((sum, { many }) => sum + many, 0)).toBe(PEOPLE);
     for (const need of NEEDS)
       expect(needs[need] ?? 0, need).toBe(all.filter((each) => listed(each).includes(need)).length);
+    // An open spot calls for somebody, a full size does not.
+    const isAboutSpot = (each: Progress) =>
+      listed(each).some((need) => ["stopped", "freed", "declined"].includes(need));
+    expect(new Set(all.filter(isAboutSpot).map(({ row }) => row.size))).toEqual(new Set(["small"]));
     // The population is one that every status occurs in.
     expect(new Set(all.map(({ state }) => state))).toEqual(new Set(PROGRESS_STATES));
   },
@@ -179,6 +191,7 @@ it.each(["published", "without days of its own"])(
 
 it("a list tells no word and no report of testers whose words and reports were deleted", async () => {
   const { call: access, revisionId } = await makeCall();
+  await open(access.callId, ["small", "large"]);
   await insert(made(), access.callId, revisionId);
   const ofCall = { tester: { callId: access.callId } };
   await database().milestone.deleteMany({ where: ofCall });
@@ -187,6 +200,6 @@ it("a list tells no word and no report of testers whose words and reports were d
   const { counts, needs } = await progressList(access, { pattern, query: progressQuerySchema.parse({}), now: NOW });
   expect(needs.stuck).toBeUndefined();
   expect(needs.behind).toBeUndefined();
-  expect(needs.stopped).toBe(all.filter(({ state }) => state === "stopped").length);
+  expect((needs.stopped ?? 0) + (needs.freed ?? 0)).toBe(all.filter(({ state }) => state === "stopped").length);
   expect(counts.filter(({ state }) => state.startsWith("reported"))).toEqual([]);
 });

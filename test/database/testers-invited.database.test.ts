@@ -146,7 +146,7 @@ describe("the designer's progress", () => {
     const asked = { pattern: patternDocument(), query: progressQuerySchema.parse({}), now: new Date() };
     const time = { timeZone: "UTC", dates: null };
     expect((await progressList(elsewhere, asked)).people).toEqual([]);
-    expect(await progressRows(elsewhere, { testerIds: [testerId], time })).toEqual([]);
+    expect(await progressRows(elsewhere, { testerIds: [testerId], time, now: new Date() })).toEqual([]);
     expect((await progressList(looks, asked)).people).toHaveLength(1);
     for (const theirs of [elsewhere, looks]) {
       await expect(noteTester(theirs, testerId, "x")).rejects.toMatchObject({ code: "not-found" });

@@ -39,5 +39,5 @@ export { readingScore, scoredReadings, scoreOf, type ScoredReading } from "./out
 export { readingOutliers } from "./outliers/reading-outliers";
 export { swatchOutliers } from "./outliers/swatch-outliers";
 export { screenOutliers, type ScreenedCall } from "./outliers/screen-outliers";
-export { testersNeeded } from "./testers-needed";
+export { powerOfTesters, testersNeeded } from "./testers-needed";
 export { fitFindings, type FitFinding } from "./fit-findings";

@@ -23,11 +23,26 @@ const PRIOR_MEDIAN_SDS = Float64Array.of(0.54, 0.34, 0.27, 0.022, 0.022, 0.5);
  */
 export function testersNeeded(pattern: PatternDocument): number | null {
   if (pattern.measurements.length === 0) return null;
-  const perTester = pattern.sizes.map((size) => testerInformation(pattern, size, PRIOR_MEDIAN_SDS));
+  const perTester = informationPerTester(pattern);
   for (let testers = 1; testers <= MAX_TESTERS; testers += 1) {
     if (power(pattern, { perTester, testers }) >= MIN_POWER) return testers;
   }
   return null;
+}
+
+/**
+ * The power with so many testers in each size: the same as `testersNeeded` asks to be 0.8.
+ *
+ * @param testers whole, 1 or more.
+ * @returns from 0 to 1; null for a pattern without measurements.
+ */
+export function powerOfTesters(pattern: PatternDocument, testers: number): number | null {
+  if (pattern.measurements.length === 0) return null;
+  return power(pattern, { perTester: informationPerTester(pattern), testers });
+}
+
+function informationPerTester(pattern: PatternDocument): Float64Array[] {
+  return pattern.sizes.map((size) => testerInformation(pattern, size, PRIOR_MEDIAN_SDS));
 }
 
 function power(

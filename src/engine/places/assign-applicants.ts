@@ -11,8 +11,16 @@ const SLACK_UNITS = 64;
 /** Larger misfits, from long preference lists, are rounded to coarser units: the moves of 24 sizes must add up below 2⁵³. */
 const MAX_COST_EXPONENT = 47;
 
+export interface AssigningOptions {
+  /** Where not all minimum spots can be filled, those of the smallest and the largest size are filled first. */
+  readonly endsFirst?: boolean;
+}
+
 /** The optimal assignment; locks are kept. The document has no more locks in a size than spots. */
-export function assignApplicants(document: ApplicantsDocument): Assignment {
+export function assignApplicants(
+  document: ApplicantsDocument,
+  { endsFirst = false }: AssigningOptions = {},
+): Assignment {
   const { pattern, applicants } = document;
   const sizes = sizeCapacities(document);
   const sizeIndices = applicants.map(({ locked }) => sizes.findIndex(({ size }) => size === locked));
@@ -20,6 +28,7 @@ export function assignApplicants(document: ApplicantsDocument): Assignment {
   const openSpots = sizes.map(({ min, capacity }, size) => ({
     min: Math.max(0, min - (assigned[size] ?? 0)),
     capacity: capacity - (assigned[size] ?? 0),
+    isFirst: endsFirst && isEnd(sizes, size),
   }));
   const open = applicants.flatMap(({ locked, excluded }, index) => (locked !== undefined || excluded ? [] : [index]));
   const misfits = misfitTable({ sizes, applicants: open.flatMap((index) => applicants[index] ?? []) });
@@ -30,6 +39,12 @@ export function assignApplicants(document: ApplicantsDocument): Assignment {
     if (size >= 0) assigned[size] = (assigned[size] ?? 0) + 1;
   });
   return { pattern, sizes, applicants, sizeIndices, assigned };
+}
+
+/** The first or the last of the sizes that are tested. */
+function isEnd(sizes: readonly SizeCapacity[], index: number): boolean {
+  const isTested = ({ capacity }: SizeCapacity) => capacity > 0;
+  return index === sizes.findIndex(isTested) || index === sizes.findLastIndex(isTested);
 }
 
 /** Misfits by applicant and size, infinity where the size is not open to the applicant. */

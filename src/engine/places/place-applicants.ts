@@ -5,7 +5,7 @@ import type { PlacedReason, WaitingReason } from "./place-reason";
 import type { Assignment } from "./assignment";
 import { ReasonTexts } from "./reason-texts";
 import { shortSizes, type ShortSize } from "./short-sizes";
-import { assignApplicants } from "./assign-applicants";
+import { assignApplicants, type AssigningOptions } from "./assign-applicants";
 import { waitingReason } from "./waiting-reason";
 
 interface PlacedApplicant {
@@ -48,14 +48,16 @@ export type PlacedApplicants =
  * about 10⁻⁹.
  *
  * @param document a parsed document.
+ * @param options with `endsFirst`, of as many minimum spots as possible those of the smallest and the largest size come
+ *   before those between, and only then as many spots as possible.
  * @returns placed and waiting in the document's order, short in the pattern's, each with a text and the reason that
  *   it is made from; or faults, where more applicants are locked in a size than it has spots.
  * @see docs/method.md#places for misfit and reach; `minCostAssignment` for how the solution is found and proved.
  */
-export function placeApplicants(document: ApplicantsDocument): PlacedApplicants {
+export function placeApplicants(document: ApplicantsDocument, options: AssigningOptions = {}): PlacedApplicants {
   const faults = lockFaults(document);
   if (faults.length > 0) return { status: "faults", faults };
-  const board = assignApplicants(document);
+  const board = assignApplicants(document, options);
   const placed = placedApplicants(board);
   return {
     status: "optimal",

@@ -3,6 +3,7 @@ import { describe, expect, it } from "vitest";
 import { parseApplicants } from "@/engine/pattern";
 import { minCostAssignment, placeApplicants } from "@/engine/places";
 import { bestByEnumeration } from "./best-by-enumeration";
+import { applicant, applicantsDocument } from "../../factories/applicants";
 import { boards } from "./boards";
 
 const RUNS = 3000;
@@ -67,11 +68,71 @@ describe("places, against looking at every answer there is", () => {
     console.log("assignments looked at whole", ran);
     expect(ran).toBe(RUNS);
   }, 120_000);
+
+  it("fills the minimum of the sizes that come first before that of others, and never fewer for it", () => {
+    const ran = { problems: 0, changed: 0 };
+    const problem = fc.integer({ min: 2, max: 4 }).chain((sizes) =>
+      fc.record({
+        places: fc.array(
+          fc
+            .nat(2)
+            .chain((capacity) =>
+              fc.record({ capacity: fc.constant(capacity), min: fc.nat(capacity), isFirst: fc.boolean() }),
+            ),
+          { minLength: sizes, maxLength: sizes },
+        ),
+        rows: fc.array(
+          fc.array(fc.option(fc.integer({ min: -3, max: 4 }), { nil: Number.POSITIVE_INFINITY, freq: 3 }), {
+            minLength: sizes,
+            maxLength: sizes,
+          }),
+          { maxLength: 4 },
+        ),
+      }),
+    );
+    fc.assert(
+      fc.property(problem, ({ places, rows }) => {
+        const costs = Float64Array.from(rows.flat());
+        const found = [...minCostAssignment({ sizes: places, costs, slack: 0 })];
+        expect(found).toEqual(bestAssignment(places, rows));
+        const alike = places.map(({ min, capacity }) => ({ min, capacity }));
+        const without = [...minCostAssignment({ sizes: alike, costs, slack: 0 })];
+        expect(minimumFilled(places, found)).toBe(minimumFilled(places, without));
+        ran.problems += 1;
+        if (without.some((size, row) => size !== found[row])) ran.changed += 1;
+      }),
+      { numRuns: RUNS },
+    );
+    console.log("assignments with sizes that come first", ran);
+    expect(ran.problems).toBe(RUNS);
+    expect(ran.changed).toBeGreaterThan(RUNS / 100);
+  }, 120_000);
+
+  it("places two people in the end sizes where neither end nor the middle can be filled whole", () => {
+    const two = [applicant("near-small", 95), applicant("near-large", 102)];
+    const least = { least: 1, wanted: 1 };
+    const document = applicantsDocument({
+      places: { small: least, medium: least, large: least },
+      applicants: two,
+    });
+    const sizesOf = (answer: ReturnType<typeof placeApplicants>) =>
+      answer.status === "faults" ? [] : answer.placed.map(({ size }) => size);
+    // By hand: 95 is 1 ¼ half distances above S and 0.75 below M, 102 is 0.8 above M and 1.2 below L.
+    expect(sizesOf(placeApplicants(document, { endsFirst: true }))).toEqual(["small", "large"]);
+    expect(sizesOf(placeApplicants(document))).not.toEqual(["small", "large"]);
+  });
 });
+
+function minimumFilled(places: readonly { readonly min: number }[], answer: readonly number[]): number {
+  return places.reduce(
+    (sum, { min }, size) => sum + Math.min(min, answer.filter((stands) => stands === size).length),
+    0,
+  );
+}
 
 /** Looks at every answer; of equal ones the one whose first differing row is placed, then stands in the earlier size. */
 function bestAssignment(
-  places: readonly { readonly min: number; readonly capacity: number }[],
+  places: readonly { readonly min: number; readonly capacity: number; readonly isFirst?: boolean }[],
   rows: readonly (readonly number[])[],
 ): number[] {
   const answers = rows.reduce<number[][]>(
@@ -85,9 +146,14 @@ function bestAssignment(
     const loads = places.map((_, size) => answer.filter((index) => index === size).length);
     if (loads.some((load, size) => load > (places[size]?.capacity ?? 0))) return [];
     const minFilled = loads.reduce((sum, load, size) => sum + Math.min(load, places[size]?.min ?? 0), 0);
+    const firstFilled = loads.reduce(
+      (sum, load, size) => sum + (places[size]?.isFirst === true ? Math.min(load, places[size].min) : 0),
+      0,
+    );
     const cost = answer.reduce((sum, index, row) => sum + (index < 0 ? 0 : (rows[row]?.[index] ?? 0)), 0);
     const waits = answer.map((index) => (index < 0 ? 1 : 0));
-    return [{ answer, key: [-minFilled, -answer.filter((index) => index >= 0).length, cost, ...waits, ...answer] }];
+    const filled = answer.filter((index) => index >= 0).length;
+    return [{ answer, key: [-minFilled, -firstFilled, -filled, cost, ...waits, ...answer] }];
   });
   const [best] = judged.toSorted((one, other) => {
     const position = one.key.findIndex((value, index) => value !== other.key[index]);

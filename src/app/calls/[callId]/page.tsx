@@ -6,10 +6,8 @@ import { callPageHref } from "@/features/calls/call-pages";
 import { callPlaces } from "@/features/calls/data";
 import { reportsBySize } from "@/features/calls/reports-data";
 import { loadCall } from "@/features/calls/loaders";
-import { nextSteps } from "@/features/calls/next-steps";
 import { callStanding } from "@/features/calls/standing-data";
-import { needSteps } from "@/features/testing/progress/need-steps";
-import { progressNeeds } from "@/features/testing/progress/progress-list-data";
+import { callSteps } from "@/features/testing/progress/call-steps";
 import { ButtonLink } from "@/ui/button";
 
 export async function generateMetadata({ params }: PageProps<"/calls/[callId]">): Promise<Metadata> {
@@ -21,13 +19,12 @@ export default async function OneCallPage({ params }: PageProps<"/calls/[callId]
   const { callId } = await params;
   const loaded = await loadCall(callId);
   const { access, call, revision, mayEdit } = loaded;
-  const [places, reports, standing, needs] = await Promise.all([
+  const [places, reports, standing] = await Promise.all([
     callPlaces(access),
     reportsBySize(access),
     callStanding(access),
-    call.status === "open" ? progressNeeds(access, { pattern: revision.document, now: new Date() }) : {},
   ]);
-  const steps = [...nextSteps(standing), ...needSteps(needs)];
+  const steps = await callSteps(access, { standing, pattern: revision.document, now: new Date() });
   // An imported call has no testers to manage, so it links to its differences.
   const isRun = standing.listing !== null || standing.invited > 0;
   const actions = (

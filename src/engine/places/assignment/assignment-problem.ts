@@ -1,6 +1,14 @@
+/** How many rows a size should have and may have. */
+interface SizeSpots {
+  readonly min: number;
+  readonly capacity: number;
+  /** Of as many minimum spots, those of these sizes are filled rather than those of others. */
+  readonly isFirst?: boolean;
+}
+
 /** Rows that are each assigned to at most one size; see `minCostAssignment`. */
 export interface AssignmentProblem {
-  readonly sizes: readonly { readonly min: number; readonly capacity: number }[];
+  readonly sizes: readonly SizeSpots[];
   /** `costs[row × sizes + size]`, whole numbers of any sign; infinity where the assignment is not allowed. */
   readonly costs: Float64Array;
   /** Cycles whose cost is at most this count as ties; whole, 0 or more. */
@@ -9,7 +17,8 @@ export interface AssignmentProblem {
 
 /**
  * The same problem over locations: the sizes, and after them the waiting list, which has no cost.
- * Spots have ranks: one up to a size's minimum is worth more than all others together.
+ * Spots have ranks: one up to a size's minimum is worth more than all that is not, and one of a size that comes first is
+ * worth more beside it than all spots above the minimum.
  */
 export interface Locations {
   readonly rows: number;
@@ -40,5 +49,6 @@ export function locationsOf({ sizes, costs, slack }: AssignmentProblem): Locatio
 export function rankOfNextPlace({ rows, sizes }: Locations, size: number, load: number): number {
   const places = sizes[size];
   if (places === undefined || load >= places.capacity) return 0;
-  return load < places.min ? rows + 2 : 1;
+  const base = rows + 2;
+  return load < places.min ? base * base + (places.isFirst === true ? base : 0) : 1;
 }

@@ -6,7 +6,7 @@ import { breakTies } from "./break-ties";
 
 /**
  * Assigns rows to sizes, each row to at most one and each size up to its capacity, so that in this order: as many of
- * the minimum spots are filled as possible, as many spots as possible, the sum of the costs is smallest; and among equal
+ * the minimum spots are filled as possible, as many of them in sizes that come first, as many spots as possible, the sum of the costs is smallest; and among equal
  * solutions the one that assigns earlier rows (it places the first row by which the sets of placed rows differ), then the
  * one in which the first row that differs has the earlier size.
  *
@@ -44,10 +44,12 @@ function checkedRank(all: Locations, locations: Int32Array): number {
   if (locations.some((location, row) => !Number.isFinite(at(costs, row * (waiting + 1) + location))))
     throw new Error("a row stands where it may not");
   const loads = loadsOf(all, locations);
-  return sizes.reduce((rank, { min, capacity }, size) => {
+  return sizes.reduce((rank, { min, capacity, isFirst }, size) => {
     const load = indexAt(loads, size);
     if (load > capacity) throw new Error("a size holds more than it may");
-    return rank + load + (rows + 1) * Math.min(load, min);
+    const base = rows + 2;
+    const perMin = base * base - 1 + (isFirst === true ? base : 0);
+    return rank + load + perMin * Math.min(load, min);
   }, 0);
 }
 

@@ -8,15 +8,38 @@ interface NextStepListProps {
   readonly isLeading?: boolean;
 }
 
+/** The same in little room, for a page that shows other things: each message is the link. */
+export function ShortStepList({ callId, steps }: Pick<NextStepListProps, "callId" | "steps">) {
+  return (
+    <ul className="grid gap-x-8 sm:grid-cols-2">
+      {steps.map((step) => (
+        <li key={step.message}>
+          <Link
+            href={hrefOf(callId, step)}
+            prefetch={false}
+            className="inline-flex min-h-11 items-center py-1.5 text-link"
+          >
+            {step.message}
+          </Link>
+        </li>
+      ))}
+    </ul>
+  );
+}
+
+function hrefOf(callId: string, { page, search = "" }: NextStep): string {
+  return `${callPageHref(callId, page)}${search}`;
+}
+
 /** What waits for the designer of a call, each with the way to where it is done. */
 export function NextStepList({ callId, steps, isLeading = false }: NextStepListProps) {
   return (
     <ul className="divide-y divide-line">
-      {steps.map(({ page, search, message, link }, index) => (
-        <li key={message} className="flex flex-wrap items-baseline justify-between gap-x-6 py-1.5">
-          <span>{message}</span>
+      {steps.map((step, index) => (
+        <li key={step.message} className="flex flex-wrap items-baseline justify-between gap-x-6 py-1.5">
+          <span>{step.message}</span>
           <Link
-            href={`${callPageHref(callId, page)}${search ?? ""}`}
+            href={hrefOf(callId, step)}
             prefetch={false}
             className={
               isLeading && index === 0
@@ -24,7 +47,7 @@ export function NextStepList({ callId, steps, isLeading = false }: NextStepListP
                 : "inline-flex min-h-11 items-center text-link"
             }
           >
-            {link}
+            {step.link}
           </Link>
         </li>
       ))}

@@ -90,6 +90,28 @@ function isTaken(error: unknown): boolean {
 }
 
 /**
+ * Stores one decision on several applications. Those that were withdrawn, are invited or are of another call stay as they are.
+ *
+ * @returns how many have it now.
+ * @throws {AppError} "changed-meanwhile" if none of them can have it.
+ */
+export async function storeDecisions(
+  access: CallAccess,
+  { applicationIds, decision }: { applicationIds: readonly string[]; decision: ApplicationDecision },
+): Promise<number> {
+  const { count } = await database().application.updateMany({
+    where: { id: { in: [...applicationIds] }, withdrawnAt: null, tester: null, call: openCallEditScope(access) },
+    data: { decision },
+  });
+  if (count === 0)
+    throw new AppError(
+      "changed-meanwhile",
+      "Nothing was changed: those whom you chose have withdrawn, are invited already, or the test is closed.",
+    );
+  return count;
+}
+
+/**
  * Stores the designer's decision on an application; null clears it.
  *
  * @throws {AppError} "changed-meanwhile" if the application is withdrawn or its call is closed; "not-found" if it is gone or the viewer may not edit it.

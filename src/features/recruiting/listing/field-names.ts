@@ -8,6 +8,11 @@ export const DAY_FIELDS = ["applyUntil", "startOn", "swatchBy", "reportBy"] as c
 export const leastField = (sizeId: string) => `least.${sizeId}`;
 export const wantedField = (sizeId: string) => `wanted.${sizeId}`;
 
+/** One box in place of the fields of every size: whether it is used, and its two numbers. */
+export const SAME_FIELD = "sameForAll";
+export const LEAST_OF_ALL = "leastOfAll";
+export const WANTED_OF_ALL = "wantedOfAll";
+
 /** Name of the field that says whether a body measurement is asked for, and whether it decides the size. */
 export const bodyField = (bodyId: string) => `body.${bodyId}`;
 

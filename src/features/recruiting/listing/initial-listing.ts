@@ -1,9 +1,8 @@
-import { testersNeeded } from "@/engine/gaps";
 import type { PatternDocument, Places } from "@/engine/pattern";
 import { gaugeOver } from "@/engine/units";
 import { askableMeasurements, bodyField } from "./field-names";
+import { USUAL_SPOTS } from "./same-for-all";
 import { typedPlaces } from "./typed-listing";
-import { usualInvitations } from "./usual-invitations";
 import type { TypedListing } from "./schema";
 
 /** A first text of what testers do, to be edited; common practice, no source. */
@@ -17,7 +16,7 @@ const AGREEMENT =
 /**
  * A new listing: what the pattern already says, and texts to edit.
  *
- * @param places of an existing call; null for a new one, which starts with the testers needed.
+ * @param places of an existing call; null for a new one, which starts with the usual spots.
  * @param timeZone of the person who creates it; "" if unknown.
  */
 export function initialListing(
@@ -26,7 +25,7 @@ export function initialListing(
 ): TypedListing {
   return {
     title,
-    ...typedPlaces(places ?? neededPlaces(pattern)),
+    ...typedPlaces(places ?? usualPlaces(pattern)),
     timeZone,
     asks: ASKS,
     yarn: yarnWords(pattern),
@@ -36,11 +35,8 @@ export function initialListing(
   };
 }
 
-function neededPlaces(pattern: PatternDocument): Places {
-  const needed = testersNeeded(pattern);
-  if (needed === null) return {};
-  const wanted = usualInvitations(needed) ?? needed;
-  return Object.fromEntries(pattern.sizes.map(({ id }) => [id, { least: needed, wanted }]));
+function usualPlaces({ sizes }: PatternDocument): Places {
+  return Object.fromEntries(sizes.map(({ id }) => [id, USUAL_SPOTS]));
 }
 
 /** Asks for the measurements that targets are based on, and for the one that orders the sizes, which decides the size. */

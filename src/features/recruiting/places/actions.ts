@@ -9,7 +9,8 @@ import { actingViewer, viewerAction, type Failure } from "@/server/action";
 import { formAction, type FormFaults } from "@/server/form-action";
 import { parseForm } from "@/server/read-form";
 import { endOfDay, isDayIn } from "@/server/time-zone";
-import { callTimeZone } from "./data";
+import { callTimeZone, placingRows } from "./data";
+import { farMoveWords } from "./far-move";
 import { changePlace, fillFreePlace, givePlaces, sendPlacing } from "./mutations";
 import { calculatePlacing } from "./placing-mutations";
 import { changePlaceSchema, fillSchema, givePlacesSchema, sendSchema } from "./schema";
@@ -25,11 +26,26 @@ export const solvePlaces = viewerAction(
   },
 );
 
+/** Nothing was moved yet: the size is far from theirs. */
+export interface MoveWarning {
+  readonly status: "warned";
+  readonly size: string;
+  readonly says: string;
+}
+
 /** Moves, locks or leaves waiting one applicant, or undoes that. */
 export const placePerson = viewerAction(
-  async (viewer, _last: Failure | undefined, form: FormData): Promise<Failure | undefined> => {
-    const { callId, applicationId, kind, size = "" } = parseForm(changePlaceSchema, form);
+  async (
+    viewer,
+    _last: Failure | MoveWarning | undefined,
+    form: FormData,
+  ): Promise<Failure | MoveWarning | undefined> => {
+    const { callId, applicationId, kind, size = "", warned } = parseForm(changePlaceSchema, form);
     const access = await callAccess(viewer, callId, "editor");
+    if (kind === "move" && warned !== size) {
+      const says = farMoveWords(await placingRows(access), { applicationId, size }, viewer.unit);
+      if (says !== null) return { status: "warned", size, says };
+    }
     revalidatePath(callPageHref(callId, "sizes"));
     const change = kind === "move" ? { kind, size } : { kind };
     await thenCalculated(access, () => changePlace(access, { applicationId, change }));

@@ -26,7 +26,7 @@ export async function givePlaces(
   await inTransaction(async (transaction) => {
     await lockOpenCall(transaction, access);
     const rows = await placingRows(access, transaction);
-    const answer = placeApplicants(placingQuestion(rows, asked).document);
+    const answer = placeApplicants(placingQuestion(rows, asked).document, { endsFirst: true });
     if (answer.status === "faults") throw new AppError("no-place", answer.faults.map(({ says }) => says).join(" "));
     const sizes = answeredSizes(rows.applicants, answer);
     const free = { ...notInvited(access), pin: null };

@@ -125,7 +125,7 @@ function solvedSide(
   const question = placingQuestion(rows, asked);
   const isSame =
     before !== undefined && countConsidered(rows, before.considering) === countConsidered(rows, considering);
-  const answer = isSame ? before.answer : placeApplicants(question.document);
+  const answer = isSame ? before.answer : placeApplicants(question.document, { endsFirst: true });
   const isAsked = new Set(question.document.applicants.map(({ id }) => id));
   const isPlaced = new Set(placed.map(({ applicant }) => applicant));
   return {

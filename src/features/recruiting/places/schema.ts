@@ -31,6 +31,8 @@ export const changePlaceSchema = z
     applicationId: z.uuid(),
     kind: z.enum(["move", "lock", "unlock", "leave-waiting", "consider"]),
     size: idSchema.optional(),
+    /** The size far from their own about which the designer was warned, and goes on. */
+    warned: idSchema.optional(),
   })
   .refine(({ kind, size }) => kind !== "move" || size !== undefined);
 

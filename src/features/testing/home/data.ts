@@ -33,6 +33,8 @@ export interface TesterRead {
   readonly stoppedAt: Date | null;
   /** It was the designer who ended it. */
   readonly stoppedByDesigner: boolean;
+  /** The designer opened their spot for somebody else. */
+  readonly freedAt: Date | null;
   readonly hasAccount: boolean;
   /** The newest progress update. */
   readonly milestone: Milestone | null;
@@ -66,6 +68,7 @@ export async function readTester(access: TesterAccess): Promise<TesterRead> {
     ...testerTime(row, callTime(call.listing)),
     stoppedAt: row.stoppedAt,
     stoppedByDesigner: row.stoppedByDesigner,
+    freedAt: row.freedAt,
     hasAccount: accountId !== null,
     milestone: milestone ? { status: milestone.status, note: milestone.note, at: milestone.createdAt } : null,
     revisionNumber: row.revision.number,
@@ -133,6 +136,7 @@ const OWN = {
   dates: true,
   stoppedAt: true,
   stoppedByDesigner: true,
+  freedAt: true,
   accountId: true,
   contact: true,
   revision: { select: { number: true } },

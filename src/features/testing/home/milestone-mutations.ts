@@ -71,7 +71,7 @@ export async function goOnAfterAll(access: TesterAccess, idempotencyKey: string)
     });
     if (tester === null) return;
     if (tester.applicationId !== null) await checkPlaceIsFree(transaction, { access, size: tester.size });
-    await transaction.tester.updateMany({ where: openTesterScope(access), data: { stoppedAt: null } });
+    await transaction.tester.updateMany({ where: openTesterScope(access), data: { stoppedAt: null, freedAt: null } });
     const data = [{ testerId, status: "track" as const, idempotencyKey }];
     await transaction.milestone.createMany({ data, skipDuplicates: true });
   });

@@ -16,6 +16,11 @@ export interface NextThing {
 export function nextThing({ tester, steps, inHand }: Pick<LoadedTester, "tester" | "steps" | "inHand">): NextThing {
   if (tester.stoppedByDesigner)
     return rest("Your test has ended", "The designer ended it. What you sent stays; there is nothing more to do.");
+  if (tester.freedAt !== null)
+    return rest(
+      "Your spot is open for somebody else",
+      "Nothing had been heard from you for a while. What you sent stays with the designer, and counts. If you would like to go on, you can below, until somebody else has the spot.",
+    );
   if (tester.stoppedAt !== null)
     return rest("You have stopped", "What you sent stays with the designer. There is nothing more to do.");
   if (tester.call.status === "closed")

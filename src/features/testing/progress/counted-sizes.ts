@@ -3,12 +3,14 @@ import type { ProgressList } from "./progress-list-data";
 import type { ProgressState } from "./tester-status-data";
 import type { CountedSize } from "./size-board";
 
+/** Stages in the order of a test; those who left come last and take no spot. */
 const COLUMNS: readonly { label: string; states: readonly ProgressState[] }[] = [
   { label: "Invited", states: ["invited"] },
   { label: "Accepted", states: ["accepted"] },
   { label: "Swatch", states: ["swatch in", "swatch sent"] },
   { label: "Making", states: ["making"] },
-  { label: "Reported", states: ["reported in part", "reported"] },
+  { label: "Part sent", states: ["reported in part"] },
+  { label: "All sent", states: ["reported"] },
   { label: "Left", states: ["stopped", "declined", "withdrawn", "lapsed"] },
 ];
 

@@ -1,7 +1,9 @@
 "use client";
 
 import { LinkArea } from "@/ui/link-area";
+import { SelectBox } from "@/ui/select-shown";
 import { TableFrame } from "@/ui/table-frame";
+import { SEVERAL_TESTERS } from "./act-on-several";
 
 /** A tester as the table shows them, in words. */
 export interface ListedPerson {
@@ -25,13 +27,15 @@ interface PeopleTableProps {
   /** The address below which each tester's page is found. */
   readonly base: string;
   readonly people: readonly ListedPerson[];
+  /** Whether several can be selected. */
+  readonly mayEdit: boolean;
 }
 
 /**
  * A row a tester; on a phone two lines. A client component, so that its rows are sent once, as text, and not again as
  * elements.
  */
-export function PeopleTable({ base, people }: PeopleTableProps) {
+export function PeopleTable({ base, people, mayEdit }: PeopleTableProps) {
   return (
     <LinkArea>
       <TableFrame label="Testers">
@@ -51,6 +55,7 @@ export function PeopleTable({ base, people }: PeopleTableProps) {
             {people.map(({ id, name, note, size, stage, heard, due, needs, remarks, action }) => (
               <tr key={id}>
                 <th scope="row">
+                  {mayEdit ? <SelectBox form={SEVERAL_TESTERS} name="testerId" value={id} about={name} /> : null}
                   <a href={`${base}/${id}`}>
                     <bdi>{name}</bdi>
                   </a>

@@ -12,8 +12,9 @@ import { giveNewWayIn, makeNewLink, withdrawInvitation } from "./progress-action
 import type { Progress } from "./tester-status-data";
 import { PROGRESS_STATUS_LABELS } from "../home/components/progress-status-labels";
 import { ExtendForm } from "./extend-form";
+import { SpotSection } from "./spot-section";
 import { NoteForm } from "./note-form";
-import { needWords, sinceWords, STATE_WORDS } from "./progress-copy";
+import { needWords, sinceWords, stageWords } from "./progress-copy";
 
 interface PersonViewProps {
   readonly callId: string;
@@ -36,12 +37,12 @@ interface PersonViewProps {
 /** One tester as the designer sees them: progress, updates, notes and the link. */
 export function PersonView(props: PersonViewProps) {
   const { callId, progress, milestones, received, link, unit, mayEdit, now, under, asked, theirTest } = props;
-  const { row, state, needs } = progress;
+  const { row, needs } = progress;
   return (
     <>
       <Section title="Progress">
         <p className="text-lg">
-          {STATE_WORDS[state]} <span className="text-soft numbers">{sinceWords(progress, now)}</span>
+          {stageWords(progress)} <span className="text-soft numbers">{sinceWords(progress, now)}</span>
         </p>
         <ul className="mt-2">
           {needs.map((need) => (
@@ -54,6 +55,7 @@ export function PersonView(props: PersonViewProps) {
           ))}
         </ul>
       </Section>
+      {mayEdit ? <SpotSection callId={callId} progress={progress} /> : null}
       {asked}
       <ReceivedReportSection received={received} timeZone={progress.timeZone} under={under} />
       <Section title="Updates">

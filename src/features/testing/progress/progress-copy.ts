@@ -1,10 +1,16 @@
 import { callPageHref } from "@/features/calls/call-pages";
 import { formatChange } from "@/ui/format-length";
 import { dayIn, dueWords } from "../home/due-copy";
+import { NEED_ACTIONS } from "./action-of-need";
 import type { Need } from "./progress-query";
 import { isAtWork, lastHeard, type Progress, type ProgressState } from "./tester-status-data";
 
-export const STATE_WORDS: Readonly<Record<ProgressState, string>> = {
+/** Their stage in words. */
+export function stageWords({ row, state }: Progress): string {
+  return row.freedAt === null ? STATE_WORDS[state] : "spot opened for somebody else";
+}
+
+const STATE_WORDS: Readonly<Record<ProgressState, string>> = {
   invited: "invited, no answer yet",
   accepted: "accepted",
   "swatch in": "swatch made",
@@ -22,8 +28,10 @@ export const STATE_WORDS: Readonly<Record<ProgressState, string>> = {
 export const NEED_FILTER_WORDS: Readonly<Record<Need, string>> = {
   stuck: "Stuck",
   stopped: "Stopped",
+  freed: "Spot opened",
   late: "Late",
   lapsed: "Did not answer",
+  declined: "Declined",
   "off gauge": "Off gauge",
   answer: "Answered you",
   silent: "No news",
@@ -37,11 +45,12 @@ export function needWords(need: Need, progress: Progress, unit: "cm" | "in"): st
     case "stuck":
       return row.milestone?.note ? `stuck: “${row.milestone.note}”` : "stuck";
     case "stopped":
-      return "their spot is open";
+    case "freed":
+    case "lapsed":
+    case "declined":
+      return "a spot in their size is open";
     case "late":
       return "late";
-    case "lapsed":
-      return "their spot is open";
     case "off gauge":
       return offGauge === null ? "" : `off gauge: ${offGauge.label} ${formatChange(offGauge.cm, unit)}`;
     case "answer":
@@ -69,20 +78,9 @@ export function nextDueWords({ row, timeZone, state }: Progress, now: Date): str
 export function actionOf({ row, needs }: Progress, callId: string): Action | null {
   const [first] = needs;
   if (first === undefined) return null;
-  switch (first) {
-    case "stopped":
-    case "lapsed":
-      return { label: "Find a tester", href: callPageHref(callId, "sizes") };
-    case "off gauge":
-      return { label: "See swatches", href: callPageHref(callId, "swatches") };
-    case "answer":
-      return { label: "Read the answer", href: `${callPageHref(callId, "progress")}/${row.testerId}` };
-    case "stuck":
-    case "late":
-    case "silent":
-    case "behind":
-      return { label: "Get in touch", href: `${callPageHref(callId, "progress")}/${row.testerId}` };
-  }
+  const { page, link } = NEED_ACTIONS[first];
+  const href = callPageHref(callId, page);
+  return { label: link, href: page === "progress" ? `${href}/${row.testerId}` : href };
 }
 
 interface Action {

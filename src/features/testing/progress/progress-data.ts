@@ -2,8 +2,10 @@ import "server-only";
 import { z } from "zod";
 import { testerResultsSchema } from "@/engine/results";
 import { callScope, type CallAccess } from "@/features/calls/access";
+import { openSizesSql } from "@/features/calls/tester-status-data";
 import type { CallDates } from "@/features/recruiting/listing/data";
 import type { TesterDates } from "@/features/recruiting/listing/schema";
+import { Prisma } from "@/generated/prisma/client";
 import { database } from "@/server/database";
 import { callTime, listingDays, testerTime, type CallTime, type Milestone } from "../home/data";
 
@@ -23,6 +25,8 @@ export interface ProgressRow {
   readonly declinedAt: Date | null;
   readonly withdrawnAt: Date | null;
   readonly stoppedAt: Date | null;
+  /** The designer opened their spot. */
+  readonly freedAt: Date | null;
   readonly timeZone: string;
   readonly dates: CallDates<TesterDates> | null;
   /** The designer's note about the tester. */
@@ -39,6 +43,8 @@ export interface ProgressRow {
     /** Measurements that were read, or changed on purpose. */
     readonly measurementIds: readonly string[];
   } | null;
+  /** Their size has a spot without a tester. */
+  readonly hasOpenSpot: boolean;
 }
 
 const rowSchema = z.object({
@@ -47,29 +53,36 @@ const rowSchema = z.object({
   ...{ timeZone: z.string().nullable(), dates: z.unknown() },
   ...{ invitedAt: z.date().nullable(), expiresAt: z.date().nullable(), acceptedAt: z.date().nullable() },
   ...{ declinedAt: z.date().nullable(), withdrawnAt: z.date().nullable(), stoppedAt: z.date().nullable() },
+  freedAt: z.date().nullable(),
   status: z.enum(["track", "behind", "stuck", "stop"]).nullable(),
   ...{ updateNote: z.string().nullable(), updateAt: z.date().nullable() },
   ...{ draftedAt: z.date().nullable(), hasSwatch: z.boolean().nullable(), hasMore: z.boolean().nullable() },
   offGauge: testerResultsSchema.shape.offGauge,
   hasAnswer: z.boolean(),
+  hasOpenSpot: z.boolean(),
   ...{ sentAt: z.date().nullable(), version: z.int().nullable(), measurementIds: z.array(z.string()).nullable() },
 });
 
 /** The progress of a call's testers, in the order of the ids; ids of other calls are skipped. */
 export async function progressRows(
   { callId, pattern }: CallAccess,
-  { testerIds, time }: { readonly testerIds: readonly string[]; readonly time: CallTime },
+  {
+    testerIds,
+    time,
+    now = new Date(),
+  }: { readonly testerIds: readonly string[]; readonly time: CallTime; readonly now?: Date },
 ): Promise<ProgressRow[]> {
   const rows = await database().$queryRaw<unknown[]>`
     SELECT tester.id AS "testerId", tester.code, tester_contact.name, tester_contact.email, tester.size,
       tester.link_version AS "linkVersion", tester.account_id IS NOT NULL AS "hasAccount", tester.note,
       tester.time_zone AS "timeZone", tester.dates, tester.invited_at AS "invitedAt", tester.invitation_expires_at AS "expiresAt",
       tester.accepted_at AS "acceptedAt", tester.declined_at AS "declinedAt", tester.withdrawn_at AS "withdrawnAt",
-      tester.stopped_at AS "stoppedAt", milestone.status, milestone.note AS "updateNote", milestone.created_at AS "updateAt",
+      tester.stopped_at AS "stoppedAt", tester.freed_at AS "freedAt", milestone.status, milestone.note AS "updateNote", milestone.created_at AS "updateAt",
       draft.updated_at AS "draftedAt", draft.has_swatch AS "hasSwatch", draft.has_more AS "hasMore",
       EXISTS (SELECT FROM number_question WHERE tester_id = tester.id AND answered_at IS NOT NULL AND seen_at IS NULL)
         AS "hasAnswer",
-      analysed.off_gauge AS "offGauge", sent.created_at AS "sentAt", sent.version, sent.answered_measurements AS "measurementIds"
+      analysed.off_gauge AS "offGauge", sent.created_at AS "sentAt", sent.version, sent.answered_measurements AS "measurementIds",
+      tester.size IN (${openSizesSql(Prisma.sql`${callId}::uuid`, now)}) AS "hasOpenSpot"
     FROM unnest(${[...testerIds]}::uuid[]) WITH ORDINALITY AS asked (id, place)
     JOIN tester ON tester.id = asked.id
     LEFT JOIN tester_contact ON tester_contact.tester_id = tester.id

@@ -10,6 +10,7 @@ import { callTime, type CallTime } from "../home/data";
 import { progressRows } from "./progress-data";
 import { NEEDS, type Need, type ProgressQuery } from "./progress-query";
 import {
+  ALL_NEEDS,
   needBit,
   progressOf,
   PROGRESS_STATES,
@@ -37,7 +38,7 @@ interface Asked {
 export async function progressList(access: CallAccess, { pattern, query, now }: Asked): Promise<ProgressList> {
   const { time, ownDays } = await readDays(access);
   const { ids, chosen, counts, needs } = await chosenIds(access, { pattern, query, now, time, ownDays });
-  const rows = await progressRows(access, { testerIds: ids, time });
+  const rows = await progressRows(access, { testerIds: ids, time, now });
   return {
     ...pageOfList(query.page, chosen),
     ...{ counts, needs, people: rows.map((row) => progressOf(row, { pattern, timeZone: time.timeZone, now })) },
@@ -87,6 +88,10 @@ function sumOf(counted: Counted): number {
   return counted.reduce((sum, { many }) => sum + many, 0);
 }
 
+function askedBits(needs: NonNullable<ProgressQuery["needs"]>): number {
+  return needs === "any" ? ALL_NEEDS : needBit(needs);
+}
+
 async function chosenIds(
   access: CallAccess,
   { pattern, query, now, time, ownDays }: Asked & ListDays,
@@ -100,7 +105,7 @@ async function chosenIds(
     chosen AS (
       SELECT id, position, urgency FROM status
       WHERE (${size ?? null}::text IS NULL OR size = ${size ?? null})
-        AND (${needs ?? null}::text IS NULL OR needs & ${needs === undefined ? 0 : needBit(needs)}::int > 0)
+        AND (${needs === undefined} OR needs & ${needs === undefined ? 0 : askedBits(needs)}::int > 0)
     ),
     page AS (
       SELECT * FROM chosen ORDER BY urgency, position LIMIT ${ROWS_A_PAGE}

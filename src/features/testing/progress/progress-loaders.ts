@@ -35,7 +35,7 @@ async function person(
   if (!z.uuid().safeParse(testerId).success) throw new AppError("not-found");
   const time = await readCallTime(access);
   const [[row], milestones, received] = await Promise.all([
-    progressRows(access, { testerIds: [testerId], time }),
+    progressRows(access, { testerIds: [testerId], time, now }),
     milestonesOf(access, testerId),
     readReceivedReport(access, testerId),
   ]);

@@ -3,14 +3,29 @@ import { callPageHref } from "@/features/calls/call-pages";
 import { pageNumberSchema } from "@/ui/page-number";
 
 /** What may need the designer's attention, the most urgent first. */
-export const NEEDS = ["stuck", "stopped", "late", "lapsed", "off gauge", "answer", "silent", "behind"] as const;
+export const NEEDS = [
+  "stuck",
+  "stopped",
+  "freed",
+  "late",
+  "lapsed",
+  "declined",
+  "off gauge",
+  "answer",
+  "silent",
+  "behind",
+] as const;
 
 export type Need = (typeof NEEDS)[number];
 
 /** The query of the list of testers; unknown values are ignored. */
 export const progressQuerySchema = z.object({
   size: z.string().optional().catch(undefined),
-  needs: z.enum(NEEDS).optional().catch(undefined),
+  /** "any": whatever it is. */
+  needs: z
+    .enum([...NEEDS, "any"])
+    .optional()
+    .catch(undefined),
   page: pageNumberSchema,
 });
 

@@ -9,8 +9,9 @@ import type { ProgressList } from "./progress-list-data";
 import { NEEDS, progressHref, type Need, type ProgressQuery } from "./progress-query";
 import type { Progress } from "./tester-status-data";
 import { COUNTED_COLUMNS, countedSizes } from "./counted-sizes";
+import { ActOnSeveral } from "./act-on-several";
 import { PeopleTable, type ListedPerson } from "./people-table";
-import { actionOf, heardWords, NEED_FILTER_WORDS, needWords, nextDueWords, STATE_WORDS } from "./progress-copy";
+import { actionOf, heardWords, NEED_FILTER_WORDS, needWords, nextDueWords, stageWords } from "./progress-copy";
 import { SizeBoard } from "./size-board";
 
 interface ProgressViewProps {
@@ -35,10 +36,14 @@ export function ProgressView(props: ProgressViewProps) {
         {list.people.length === 0 ? (
           <p className="text-soft">No tester matches these filters.</p>
         ) : (
-          <PeopleTable
-            base={progressHref(callId, {})}
-            people={list.people.map((progress) => listedPerson(progress, props))}
-          />
+          <>
+            {mayEdit ? <ActOnSeveral callId={callId} messageHref={`${progressHref(callId, {})}/message`} /> : null}
+            <PeopleTable
+              base={progressHref(callId, {})}
+              people={list.people.map((progress) => listedPerson(progress, props))}
+              mayEdit={mayEdit}
+            />
+          </>
         )}
         <Paging
           label="Pages of testers"
@@ -102,6 +107,7 @@ function Filters({ callId, pattern, list, query }: Pick<ProgressViewProps, "call
           label="Needs attention"
           choices={[
             { href: to({ needs: undefined }), label: "Everyone", current: query.needs === undefined },
+            { href: to({ needs: "any" }), label: "All who need you", current: query.needs === "any" },
             ...needs.map((need) => ({
               href: to({ needs: need }),
               label: `${NEED_FILTER_WORDS[need]} ${list.needs[need] ?? 0}`,
@@ -119,14 +125,14 @@ function listedPerson(
   progress: Progress,
   { callId, pattern, unit, now }: Pick<ProgressViewProps, "callId" | "pattern" | "unit" | "now">,
 ): ListedPerson {
-  const { row, state, needs } = progress;
+  const { row, needs } = progress;
   const words = (need: Need) => needWords(need, progress, unit);
   return {
     id: row.testerId,
     name: row.name ?? row.code,
     note: row.note,
     size: pattern.sizes.find(({ id }) => id === row.size)?.label ?? row.size,
-    stage: STATE_WORDS[state],
+    stage: stageWords(progress),
     heard: heardWords(progress),
     due: nextDueWords(progress, now),
     needs: needs.filter((need) => need !== "off gauge").map(words),

@@ -1,7 +1,7 @@
 "use client";
 
 import Link from "next/link";
-import { MatrixTable } from "@/ui/matrix-table";
+import { TableFrame } from "@/ui/table-frame";
 
 /** How many testers of one size are in each state. */
 export interface CountedSize {
@@ -20,44 +20,58 @@ interface SizeBoardProps {
   readonly sizes: readonly CountedSize[];
 }
 
-/** How many testers of each size are in each state, and its open spots; sent once, as numbers. */
+/**
+ * A row a size, a column a stage, narrow enough for a phone: a size's spots stand below its name, and there the stages'
+ * names stand upright. Sent once, as numbers.
+ */
 export function SizeBoard({ placesHref, columns, sizes }: SizeBoardProps) {
   return (
-    <MatrixTable
-      label="Testers by size"
-      corner="Size"
-      columns={["Spots", ...columns].map((label) => ({ key: label, label }))}
-      rows={sizes.map(({ label, counts, standing, wanted }, index) => ({
-        key: String(index),
-        head: <span className="font-serif text-lg">{label}</span>,
-        cells: [
-          <PlaceCell key="places" {...{ placesHref, standing, wanted }} />,
-          ...counts.map((count, column) => (
-            <span key={column} className={count === 0 ? "text-soft" : "font-semibold"}>
-              {count}
-            </span>
-          )),
-        ],
-      }))}
-    />
+    <TableFrame label="Testers by size">
+      <table className="stage-table">
+        <thead>
+          <tr>
+            <th scope="col">Size</th>
+            {columns.map((column) => (
+              <th key={column} scope="col">
+                <span>{column}</span>
+              </th>
+            ))}
+          </tr>
+        </thead>
+        <tbody>
+          {sizes.map(({ label, counts, standing, wanted }) => (
+            <tr key={label}>
+              <th scope="row">
+                <bdi>{label}</bdi>
+                <Spots {...{ placesHref, standing, wanted }} />
+              </th>
+              {counts.map((count, column) => (
+                <td key={columns[column]} className={count === 0 ? "none" : undefined}>
+                  {count}
+                </td>
+              ))}
+            </tr>
+          ))}
+        </tbody>
+      </table>
+    </TableFrame>
   );
 }
 
-function PlaceCell({
+function Spots({
   placesHref,
   standing,
   wanted,
 }: Pick<CountedSize, "standing" | "wanted"> & Pick<SizeBoardProps, "placesHref">) {
+  const open = wanted - standing;
   return (
-    <span className="flex justify-end gap-x-4 whitespace-nowrap">
-      {standing < wanted && placesHref !== null ? (
-        <Link href={placesHref} prefetch={false} className="text-link inline-block min-h-6">
-          Find a tester
+    <small>
+      {standing} of {wanted}
+      {open > 0 && placesHref !== null ? (
+        <Link href={placesHref} prefetch={false}>
+          Find {open === 1 ? "a tester" : `${open} testers`}
         </Link>
       ) : null}
-      <span>
-        {standing} of {wanted}
-      </span>
-    </span>
+    </small>
   );
 }

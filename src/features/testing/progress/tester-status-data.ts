@@ -3,7 +3,7 @@ import type { PatternDocument } from "@/engine/pattern";
 import type { CallAccess } from "@/features/calls/access";
 import { Prisma } from "@/generated/prisma/client";
 import type { ProgressRow } from "./progress-data";
-import { invitationSql } from "@/features/calls/tester-status-data";
+import { invitationSql, openSizesSql } from "@/features/calls/tester-status-data";
 import { NEEDS, type Need } from "./progress-query";
 import { invitationState } from "@/features/calls/tester-status";
 
@@ -107,12 +107,15 @@ function silentFor(row: ProgressRow, now: Date): number {
 
 function needsOf({ row, state, silentDays, offGauge }: Omit<Progress, "needs" | "timeZone">, now: Date): Need[] {
   const atWork = isAtWork(state);
+  const isOpenAgain = state === "stopped" && row.hasOpenSpot && (row.report?.measurementIds ?? []).length === 0;
   const has = (status: string) => atWork && row.milestone?.status === status;
   const holds: Readonly<Record<Need, boolean>> = {
     stuck: has("stuck"),
-    stopped: state === "stopped" && row.report === null,
+    stopped: isOpenAgain && row.freedAt === null,
+    freed: isOpenAgain && row.freedAt !== null,
     late: atWork && isLate(row, state, now),
-    lapsed: state === "lapsed",
+    lapsed: state === "lapsed" && row.hasOpenSpot,
+    declined: state === "declined" && row.hasOpenSpot,
     "off gauge": offGauge !== null && isBeforeMaking(state),
     answer: row.hasAnswer,
     silent: silentDays !== null && silentDays >= SILENT_DAYS,
@@ -150,6 +153,8 @@ export function needBit(need: Need): number {
 /** More than any need's bit. */
 const NOT_URGENT = 2 ** NEEDS.length;
 
+export const ALL_NEEDS = NOT_URGENT - 1;
+
 /**
  * A query of every tester of a call: `id`, `position`, `size`, `state`, the bits of `needs`, and `urgency`, the bit of the
  * first of them. Each `OFFSET 0` keeps PostgreSQL from computing what is below it again wherever it is used.
@@ -160,13 +165,15 @@ export function statusSql(asked: StatusAsked): Prisma.Sql {
   const bit = (need: Need, holds: Prisma.Sql) => Prisma.sql`CASE WHEN ${holds} THEN ${needBit(need)}::int ELSE 0 END`;
   const bits = [
     bit("stuck", Prisma.sql`at_work AND status = 'stuck'`),
-    bit("stopped", Prisma.sql`state = 'stopped' AND reported_at IS NULL`),
+    bit("stopped", Prisma.sql`is_open_again AND freed_at IS NULL`),
+    bit("freed", Prisma.sql`is_open_again AND freed_at IS NOT NULL`),
     bit(
       "late",
       Prisma.sql`at_work AND state <> 'reported in part'
         AND (report_by <= ${now} OR (state = 'accepted' AND swatch_by <= ${now}))`,
     ),
-    bit("lapsed", Prisma.sql`state = 'lapsed'`),
+    bit("lapsed", Prisma.sql`state = 'lapsed' AND has_open_spot`),
+    bit("declined", Prisma.sql`state = 'declined' AND has_open_spot`),
     bit("off gauge", Prisma.sql`off_gauge AND state IN ('accepted', 'swatch in', 'swatch sent')`),
     bit("answer", Prisma.sql`has_answer`),
     bit("silent", Prisma.sql`at_work AND heard_at <= ${heardBy}`),
@@ -177,7 +184,8 @@ export function statusSql(asked: StatusAsked): Prisma.Sql {
     FROM (
       SELECT id, position, size, state, ${Prisma.join(bits, " + ")} AS needs
       FROM (
-        SELECT *, state IN ('accepted', 'swatch in', 'swatch sent', 'making', 'reported in part') AS at_work
+        SELECT *, state = 'stopped' AND has_open_spot AND coalesce(answered_measurements, '[]') = '[]' AS is_open_again,
+          state IN ('accepted', 'swatch in', 'swatch sent', 'making', 'reported in part') AS at_work
         FROM (${statesSql(asked)} OFFSET 0) AS states
         OFFSET 0
       ) AS work
@@ -190,6 +198,7 @@ function statesSql({ access, measurements, now, days, ownDays }: StatusAsked): P
   const own = ownDays.map(({ dates, swatchBy, reportBy }) => ({ dates, swatch_by: swatchBy, report_by: reportBy }));
   return Prisma.sql`
     SELECT tester.id, tester.position, tester.size, tester.status, tester.reported_at,
+      tester.answered_measurements, tester.freed_at, tester.size IN (${openSizesSql(Prisma.sql`${callId}::uuid`, now)}) AS has_open_spot,
       tester.id IN (SELECT analysed.tester_id FROM analysis JOIN analysis_tester AS analysed ON analysed.analysis_id = analysis.id
                     WHERE analysis.call_id = ${callId}::uuid AND analysed.off_gauge IS NOT NULL
                       AND analysed.off_gauge ->> 'measurement' = ANY (${[...measurements]}::text[])) AS off_gauge,

@@ -1,9 +1,12 @@
 import type { Metadata } from "next";
 import { CALL_PAGES } from "@/features/calls/call-pages";
 import { CallPage } from "@/features/calls/components/call-page";
+import { ShortStepList } from "@/features/calls/components/next-step-list";
 import { callPlaces } from "@/features/calls/data";
 import { loadCall } from "@/features/calls/loaders";
+import { callStanding } from "@/features/calls/standing-data";
 import { CallClosing } from "@/features/testing/progress/call-closing";
+import { callSteps } from "@/features/testing/progress/call-steps";
 import { ProgressView } from "@/features/testing/progress/progress-view";
 import { progressList } from "@/features/testing/progress/progress-list-data";
 import { progressQuerySchema } from "@/features/testing/progress/progress-query";
@@ -19,7 +22,12 @@ export default async function ProgressPage({ params, searchParams }: PageProps<"
   const pattern = revision.document;
   const now = new Date();
   const query = progressQuerySchema.parse(await searchParams);
-  const [list, places] = await Promise.all([progressList(access, { pattern, query, now }), callPlaces(access)]);
+  const [list, places, standing] = await Promise.all([
+    progressList(access, { pattern, query, now }),
+    callPlaces(access),
+    callStanding(access),
+  ]);
+  const steps = await callSteps(access, { standing, pattern, now });
   const isOpen = call.status === "open";
   const add = (
     <ButtonLink href={`/calls/${callId}/progress/add`} look="quiet">
@@ -28,6 +36,11 @@ export default async function ProgressPage({ params, searchParams }: PageProps<"
   );
   return (
     <CallPage loaded={loaded} page="progress" actions={mayEdit && isOpen && list.counts.length > 0 ? add : null}>
+      {steps.length === 0 ? null : (
+        <Section title="What needs you">
+          <ShortStepList callId={callId} steps={steps} />
+        </Section>
+      )}
       <ProgressView {...{ callId, pattern, places, list, query, now }} unit={viewer.unit} mayEdit={mayEdit && isOpen} />
       {mayEdit ? (
         <Section title={isOpen ? "When everything is in" : "Closed"}>

@@ -1,3 +1,5 @@
+import { SelectBox } from "@/ui/select-shown";
+import { SEVERAL_APPLICATIONS } from "./decide-several";
 import { Decision, type GivenDecision } from "./decision";
 
 /** An application as the list shows it, in words: only what the browser needs. */
@@ -27,6 +29,14 @@ export function ApplicationItem({ application, callId }: ApplicationItemProps) {
     <li>
       <div>
         <h3>
+          {callId === null || lines === null || place !== null ? null : (
+            <SelectBox
+              form={SEVERAL_APPLICATIONS}
+              name="applicationId"
+              value={application.applicationId}
+              about={name}
+            />
+          )}
           <a href={href}>
             <bdi>{name}</bdi>
           </a>

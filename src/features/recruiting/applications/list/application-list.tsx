@@ -3,6 +3,7 @@ import { listAddress, type ListQuery } from "./list-query";
 import type { LoadedList } from "./load-board";
 import { ApplicationFilters } from "./application-filters";
 import { ApplicationRows } from "./application-rows";
+import { DecideSeveral } from "./decide-several";
 import { shownApplication, type ListShown } from "./shown-application";
 
 interface ApplicationListProps {
@@ -20,12 +21,15 @@ export function ApplicationList({ list, query, shown }: ApplicationListProps) {
       {list.applications.length === 0 ? (
         <p className="text-soft">No application matches these filters.</p>
       ) : (
-        <ApplicationRows
-          callId={shown.mayDecide ? callId : null}
-          applications={list.applications.map((application) =>
-            shownApplication(application, listAddress(callId, query, application.applicationId), shown),
-          )}
-        />
+        <>
+          {shown.mayDecide ? <DecideSeveral callId={callId} /> : null}
+          <ApplicationRows
+            callId={shown.mayDecide ? callId : null}
+            applications={list.applications.map((application) =>
+              shownApplication(application, listAddress(callId, query, application.applicationId), shown),
+            )}
+          />
+        </>
       )}
       <Paging
         label="Pages of the list"

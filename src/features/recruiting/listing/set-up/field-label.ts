@@ -1,5 +1,7 @@
 const LABELS: Readonly<Record<string, string>> = {
   title: "Title",
+  leastOfAll: "Sizes and testers",
+  wantedOfAll: "Sizes and testers",
   introduction: "Introduction",
   timeZone: "Time zone",
   applyUntil: "Last day to apply",

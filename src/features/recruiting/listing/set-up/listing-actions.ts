@@ -20,6 +20,7 @@ import { createListing, saveTypedListing, startCall, publishListing, unpublishLi
 import { readTyped, type FieldFault } from "../read-typed";
 import { typedListingSchema, type TypedListing } from "../schema";
 import { completeListing } from "../complete-listing";
+import { faultsOfAll, isSameForAll, spreadOverSizes } from "../same-for-all";
 
 /** The browser's zone, if its scripts ran. */
 const zoneSchema = z.string().max(100).default("");
@@ -90,16 +91,18 @@ interface Sent {
 /** Saves, publishes or unpublishes a listing; what was typed comes back with the result. */
 export async function saveListing(_last: ListingAnswer | undefined, form: FormData): Promise<ListingAnswer> {
   const { callId, version, intent } = parseForm(sentSchema, form);
-  const all = textsOf(form);
+  let all = textsOf(form);
   try {
     const access = await callAccess(await actingViewer(), callId, "editor");
     const { document: pattern } = await latestRevision(access.pattern);
+    const isSame = isSameForAll(all);
+    all = spreadOverSizes(all, pattern);
     const names = new Set(fieldNames(pattern));
     const typed = Object.fromEntries(Object.entries(all).filter(([name]) => names.has(name)));
     const sent = { access, pattern, version, typed };
     const answer = await (intent === "publish" ? publish(sent) : intent === "save" ? save(sent) : unpublish(sent));
     revalidatePath(`/calls/${callId}`, "layout");
-    return answer;
+    return isSame ? { ...answer, faults: faultsOfAll(answer.faults, pattern) } : answer;
   } catch (error) {
     return { status: "failed", typed: all, version, faults: [], theirs: null, message: sentenceOf(error) };
   }

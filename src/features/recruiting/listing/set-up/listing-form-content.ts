@@ -1,4 +1,4 @@
-import { testersNeeded } from "@/engine/gaps";
+import { powerOfTesters, testersNeeded } from "@/engine/gaps";
 import { ownValue, type PatternDocument } from "@/engine/pattern";
 import type { LengthUnit } from "@/engine/units";
 import { formatLength } from "@/ui/format-length";
@@ -6,6 +6,7 @@ import type { ListingContent } from "./listing-fields";
 import type { ListingFormProps } from "./listing-form";
 import type { EditedListing } from "../edited-data";
 import { askableMeasurements } from "../field-names";
+import { DEFAULT_DROPOUT_RATE } from "@/engine/places";
 import { usualInvitations } from "../usual-invitations";
 import { completeListing } from "../complete-listing";
 
@@ -30,6 +31,8 @@ export function listingFormContent(
     body,
     advice: {
       needed: testersNeeded(pattern),
+      powers: [1, 2].map((testers) => powerOfTesters(pattern, testers)),
+      dropoutRate: DEFAULT_DROPOUT_RATE,
       invitations: Array.from({ length: MAX_ADVISED + 1 }, (_, finishers) => usualInvitations(finishers)),
     },
     open: whole.ok ? [] : whole.faults,

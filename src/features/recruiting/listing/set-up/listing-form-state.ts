@@ -1,4 +1,6 @@
 import type { ListingAnswer } from "./listing-actions";
+import { LEAST_OF_ALL, WANTED_OF_ALL } from "../field-names";
+import { commonSpots, usualSpots } from "../same-for-all";
 import type { TypedListing } from "../schema";
 
 /** What a field of the form shows. */
@@ -17,6 +19,8 @@ interface FieldState {
 }
 
 export interface ListingFormState {
+  /** What all sizes have in common, in one box; null where each has its own. */
+  readonly common: { readonly least: string; readonly wanted: string } | null;
   readonly field: (name: string) => FieldState;
 }
 
@@ -26,9 +30,17 @@ export function fieldId(name: string): string {
 }
 
 /** The form as stored, or as last sent. */
-export function listingFormState(read: TypedListing, answer: ListingAnswer | undefined): ListingFormState {
-  const typed = answer?.typed ?? read;
+export function listingFormState(
+  read: TypedListing,
+  { answer, sizes }: { answer: ListingAnswer | undefined; sizes: readonly { readonly id: string }[] },
+): ListingFormState {
+  const sent = answer?.typed ?? read;
+  // Where two versions differ, each size shows its own two.
+  const common = answer?.theirs == null ? commonSpots(sent, sizes) : null;
+  const { least, wanted } = common ?? usualSpots();
+  const typed: TypedListing = { ...sent, [LEAST_OF_ALL]: least, [WANTED_OF_ALL]: wanted };
   return {
+    common,
     field: (name) => {
       const id = fieldId(name);
       const errors = (answer?.faults ?? []).filter(({ field }) => field === name).map(({ message }) => message);
@@ -40,7 +52,13 @@ export function listingFormState(read: TypedListing, answer: ListingAnswer | und
         "aria-describedby": `${id}-hint ${id}-error`,
         "aria-invalid": errors.length > 0 ? true : undefined,
       };
-      return { id, errors, theirs: answer?.theirs == null || mine === others ? null : others, control };
+      return {
+        id,
+        errors,
+        theirs:
+          answer?.theirs == null || name === LEAST_OF_ALL || name === WANTED_OF_ALL || mine === others ? null : others,
+        control,
+      };
     },
   };
 }

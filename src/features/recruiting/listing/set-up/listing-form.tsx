@@ -35,7 +35,7 @@ export function ListingForm(props: ListingFormProps) {
         <input type="hidden" name="callId" value={callId} />
         <input type="hidden" name="version" value={answer?.version ?? listing.version} />
         <fieldset disabled={!mayEdit} className="min-w-0">
-          <ListingFields {...props} state={listingFormState(listing.typed, answer)} />
+          <ListingFields {...props} state={listingFormState(listing.typed, { answer, sizes: props.sizes })} />
         </fieldset>
         {mayEdit ? (
           <ListingButtons isPublished={isPublished} open={props.open} answer={answer} pending={pending} />

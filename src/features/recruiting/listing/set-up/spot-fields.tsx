@@ -2,13 +2,17 @@
 
 import { useState } from "react";
 import { FieldErrors, TextInput } from "@/ui/field";
-import { leastField, wantedField } from "../field-names";
+import { LEAST_OF_ALL, leastField, SAME_FIELD, WANTED_OF_ALL, wantedField } from "../field-names";
 import type { ListingFormState } from "./listing-form-state";
 import { Theirs } from "./typed-field";
 
 export interface SpotAdvice {
-  /** Testers per size who find an error of 1½ tolerances with 80% probability; null if no number is enough. */
+  /** Testers a size who find 8 in 10 of such errors; null if no number is enough. */
   readonly needed: number | null;
+  /** Share of errors of 1½ tolerances that are found with 1 and with 2 testers in each size; null where it cannot be calculated. */
+  readonly powers: readonly (number | null)[];
+  /** Share of testers who never report. */
+  readonly dropoutRate: number;
   /** How many to invite, by how many should finish; null if a call cannot hold as many. */
   readonly invitations: readonly (number | null)[];
 }
@@ -19,36 +23,69 @@ interface SpotFieldsProps {
   readonly advice: SpotAdvice;
 }
 
-/** The minimum and the number of spots of each size, with how many to invite. */
+/** The minimum and the number of spots: for all sizes in one box, or of each, with how many to invite. */
 export function SpotFields({ state, sizes, advice }: SpotFieldsProps) {
+  const { common } = state;
   return (
     <>
-      <p className="mb-5 max-w-3xl text-soft">{adviceWords(advice)}</p>
-      <ul className="grid gap-x-8 gap-y-4 lg:grid-cols-2">
-        {sizes.map((size) => (
-          <li key={size.id} className="border-t border-line pt-3">
-            <SizeSpots state={state} size={size} invitations={advice.invitations} />
-          </li>
-        ))}
-      </ul>
+      <SpotWords advice={advice} />
+      <label className="mb-3 flex min-h-11 cursor-pointer items-center gap-3">
+        <input
+          type="checkbox"
+          name={SAME_FIELD}
+          value="on"
+          defaultChecked={common !== null}
+          className="size-5 shrink-0 accent-thread"
+        />
+        The same for all sizes
+      </label>
+      <div className="spots-of-all">
+        <SizeSpots
+          state={state}
+          size={{ label: "every size", made: "" }}
+          legend="Every size"
+          fields={[LEAST_OF_ALL, WANTED_OF_ALL]}
+          invitations={advice.invitations}
+        />
+      </div>
+      <div className="spots-by-size">
+        <ul className="grid gap-x-8 gap-y-4 lg:grid-cols-2">
+          {sizes.map((size) => (
+            <li key={size.id} className="border-t border-line pt-3">
+              <SizeSpots
+                state={state}
+                size={size}
+                fields={[leastField(size.id), wantedField(size.id)]}
+                invitations={advice.invitations}
+              />
+            </li>
+          ))}
+        </ul>
+      </div>
     </>
   );
 }
 
 function SizeSpots({
   state,
-  size: { id, label, made },
+  size: { label, made },
+  legend = label,
+  fields: [leastName, wantedName],
   invitations,
 }: Pick<SpotFieldsProps, "state"> & {
-  readonly size: SpotFieldsProps["sizes"][number];
+  readonly size: { readonly label: string; readonly made: string };
+  /** Left out: the size's label. */
+  readonly legend?: string;
+  /** Names of the fields of the minimum and of the spots. */
+  readonly fields: readonly [string, string];
   readonly invitations: SpotAdvice["invitations"];
 }) {
-  const [least, wanted] = [state.field(leastField(id)), state.field(wantedField(id))];
+  const [least, wanted] = [state.field(leastName), state.field(wantedName)];
   const [typedLeast, setLeast] = useState(least.control.defaultValue);
   return (
     <fieldset>
       <legend className="float-left w-full wrap-anywhere">
-        <span className="font-serif text-lg font-semibold">{label}</span>{" "}
+        <span className="font-serif text-lg font-semibold">{legend}</span>{" "}
         <span className="text-sm text-soft">{made}</span>
       </legend>
       <div className="clear-both grid grid-cols-[1fr_1fr] gap-x-4 sm:grid-cols-[8rem_8rem_1fr]">
@@ -81,12 +118,30 @@ function SizeSpots({
   );
 }
 
-function adviceWords({ needed, invitations }: SpotAdvice): string {
-  if (needed === null)
-    return "The number of testers needed per size cannot be calculated for this pattern: it has no measurements yet, or they would need more testers than a test can have.";
-  const invite = invitations[needed] ?? needed;
-  const testers = needed === 1 ? "1 tester" : `${needed} testers`;
-  return `With ${testers} reporting in each size, an error of 1½ tolerances is found in 4 of 5 cases. About 3 in 10 testers drop out, so invite ${invite} for ${needed} to finish.`;
+/** What one, two and three testers in a size mean; said once, here. */
+function SpotWords({ advice: { needed, powers, dropoutRate } }: Pick<SpotFieldsProps, "advice">) {
+  const [one, two] = powers;
+  const without = (spots: number) => shareWords(dropoutRate ** spots);
+  return (
+    <div className="mb-5 grid max-w-3xl gap-2 text-soft">
+      <p>
+        The minimum is filled first in every size; where too few people apply, the smallest and the largest size come
+        before those between.
+        {one == null || two == null
+          ? ""
+          : ` With one report a size, an error of 1½ tolerances is found in ${shareWords(one)} cases; with two, in ${shareWords(two)}${needed === null || needed <= 2 ? "" : `; 8 in 10 take ${needed}`}. Volunteers usually fill 1 to 3 spots a size.`}
+      </p>
+      <p>
+        {`About ${shareWords(dropoutRate)} testers drop out. A size with one tester ends without a report in ${without(1)} cases, with two in ${without(2)}, with three in ${without(3)}. A size with few testers or none never stops the others: its numbers are only less sure.`}
+      </p>
+    </div>
+  );
+}
+
+/** `3 in 10`, `9 in 100`. */
+function shareWords(share: number): string {
+  const tenths = Math.round(share * 10);
+  return Math.abs(share * 10 - tenths) < 0.05 ? `${tenths} in 10` : `${Math.round(share * 100)} in 100`;
 }
 
 function inviteWords(typed: string, invitations: SpotAdvice["invitations"]): string {

@@ -34,7 +34,8 @@ const OTHERS: Readonly<Record<ChangePlaceProps["standing"], readonly { kind: Kin
 
 /** What a designer decides about one applicant; opened from their row. */
 export function ChangePlace({ callId, applicationId, name, sizes, standing, closeHref }: ChangePlaceProps) {
-  const [failed, send, isSending] = useActionState(placePerson, undefined);
+  const [answer, send, isSending] = useActionState(placePerson, undefined);
+  const warning = answer?.status === "warned" ? answer : null;
   const id = useId();
   return (
     <div role="group" aria-label={`Change the size of ${name}`} className="max-w-60 py-2">
@@ -45,15 +46,21 @@ export function ChangePlace({ callId, applicationId, name, sizes, standing, clos
           Move to
         </label>
         {/* Focus follows the button that opened this form. */}
-        <Select id={id} name="size" autoFocus>
+        <Select key={warning?.size} id={id} name="size" defaultValue={warning?.size} autoFocus>
           {sizes.map((size) => (
             <option key={size.id} value={size.id}>
               {size.label}
             </option>
           ))}
         </Select>
+        {warning === null ? null : (
+          <div role="alert" className="border-l-4 border-thread pl-3 text-sm wrap-anywhere">
+            {warning.says}
+            <input type="hidden" name="warned" value={warning.size} />
+          </div>
+        )}
         <Button type="submit" name="kind" value="move" look="quiet" disabled={isSending}>
-          Move and lock
+          {warning === null ? "Move and lock" : "Move anyway and lock"}
         </Button>
         {OTHERS[standing].map(({ kind, button }) => (
           <Button key={kind} type="submit" name="kind" value={kind} look="quiet" disabled={isSending}>
@@ -61,9 +68,9 @@ export function ChangePlace({ callId, applicationId, name, sizes, standing, clos
           </Button>
         ))}
       </form>
-      {failed ? (
+      {answer?.status === "failed" ? (
         <p role="alert" className="text-sm font-semibold text-thread">
-          ▲ {failed.says}
+          ▲ {answer.says}
         </p>
       ) : null}
       <Link

@@ -9,7 +9,10 @@ interface StopPanelProps {
 }
 
 /** Lets a tester stop after a confirmation, and continue afterwards while the spot is still open. */
-export function StopPanel({ tester: { testerId, stoppedAt, stoppedByDesigner, call }, pageKey }: StopPanelProps) {
+export function StopPanel({
+  tester: { testerId, stoppedAt, stoppedByDesigner, freedAt, call },
+  pageKey,
+}: StopPanelProps) {
   const sends = { testerId, key: pageKey };
   if (stoppedByDesigner)
     return (
@@ -21,7 +24,15 @@ export function StopPanel({ tester: { testerId, stoppedAt, stoppedByDesigner, ca
     return (
       <>
         <p className="mb-4">
-          You have stopped. You can continue until your spot goes to somebody else; what you typed is still there.
+          {freedAt === null ? (
+            "You have stopped."
+          ) : (
+            <>
+              <bdi>{call.designerName}</bdi> had heard nothing from you for a while and opened your spot, so that your
+              size is tested in time. Nobody minds: things come up.
+            </>
+          )}{" "}
+          You can continue until your spot goes to somebody else; what you typed is still there.
         </p>
         <OneButtonForm action={goOn} sends={sends} button="Continue the test" waiting="One moment …" />
       </>

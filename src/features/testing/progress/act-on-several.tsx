@@ -1,0 +1,48 @@
+"use client";
+
+import { useActionState } from "react";
+import { AskedFirst } from "@/ui/asked-first";
+import { Button } from "@/ui/button";
+import { SelectShown } from "@/ui/select-shown";
+import { openSpots } from "./spot-actions";
+
+/** Id of the form of what is done with several testers; their boxes stand in the list. */
+export const SEVERAL_TESTERS = "several-testers";
+
+interface ActOnSeveralProps {
+  readonly callId: string;
+  /** The page of a message to all of them. */
+  readonly messageHref: string;
+}
+
+/** One message to all testers who are ticked in the list, or their spots opened for others. */
+export function ActOnSeveral({ callId, messageHref }: ActOnSeveralProps) {
+  const [failed, open, isSending] = useActionState(openSpots, undefined);
+  return (
+    <form id={SEVERAL_TESTERS} action={messageHref} method="get" className="mb-3">
+      <input type="hidden" name="callId" value={callId} />
+      <div className="flex flex-wrap items-center gap-x-4 gap-y-2">
+        <SelectShown form={SEVERAL_TESTERS} name="testerId" />
+        <Button type="submit" look="quiet">
+          Write to selected
+        </Button>
+        <AskedFirst question="Open their spots for others">
+          <p>
+            For testers who gave no sign for long. What they sent stays and counts; they can continue as long as nobody
+            else has their spot. Testers who are finished keep theirs.
+          </p>
+          <div>
+            <Button type="submit" formAction={open} disabled={isSending}>
+              {isSending ? "Opening …" : "Open the spots of those selected"}
+            </Button>
+          </div>
+        </AskedFirst>
+      </div>
+      {failed ? (
+        <p role="alert" className="mt-2 text-sm font-semibold text-thread">
+          ▲ {failed.says}
+        </p>
+      ) : null}
+    </form>
+  );
+}

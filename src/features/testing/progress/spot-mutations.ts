@@ -1,0 +1,56 @@
+import "server-only";
+import { openCallEditScope, type CallAccess } from "@/features/calls/access";
+import { lockOpenCall } from "@/features/calls/mutations";
+import { latestRevision } from "@/features/patterns/data";
+import { checkPlaces } from "@/features/recruiting/invitations/mutations";
+import { AppError } from "@/server/errors";
+import { inTransaction } from "@/server/transaction";
+
+/**
+ * Opens the spots of testers at work of whom nothing is heard, for somebody else. Their reports and what they typed stay;
+ * others of the call are left alone, such as those who are finished.
+ *
+ * @returns how many spots were opened.
+ * @throws {AppError} "closed" if the call is closed or not the viewer's to edit; "changed-meanwhile" if none of them is at work.
+ */
+export async function freeSpots(access: CallAccess, testerIds: readonly string[]): Promise<number> {
+  return await inTransaction(async (transaction) => {
+    await lockOpenCall(transaction, access);
+    const { document } = await latestRevision(access.pattern, transaction);
+    const measured = document.measurements.map(({ id }) => id);
+    const now = new Date();
+    const { count } = await transaction.tester.updateMany({
+      where: {
+        ...{ id: { in: [...testerIds] }, call: openCallEditScope(access) },
+        ...{ acceptedAt: { not: null }, stoppedAt: null },
+        OR: [{ reportedAt: null }, { NOT: { answeredMeasurements: { array_contains: measured } } }],
+      },
+      data: { stoppedAt: now, freedAt: now },
+    });
+    if (count === 0) throw new AppError("changed-meanwhile", NOBODY_AT_WORK);
+    return count;
+  });
+}
+
+const NOBODY_AT_WORK =
+  "No spot was opened: nobody whom you chose is still making the garment. Choose testers who have accepted and have not sent everything.";
+
+/**
+ * Gives a spot back to the tester of whom nothing was heard, as long as it is open.
+ *
+ * @throws {AppError} "closed" as above; "changed-meanwhile" if it was not opened, or they continued; "no-place" if it is filled.
+ */
+export async function returnSpot(access: CallAccess, testerId: string): Promise<void> {
+  await inTransaction(async (transaction) => {
+    await lockOpenCall(transaction, access);
+    const where = { id: testerId, call: openCallEditScope(access), freedAt: { not: null } };
+    const tester = await transaction.tester.findFirst({ where, select: { size: true } });
+    if (tester === null)
+      throw new AppError(
+        "changed-meanwhile",
+        "They have their spot already. Reload the page to see how they are doing.",
+      );
+    await checkPlaces(transaction, access, [tester.size]);
+    await transaction.tester.updateMany({ where, data: { stoppedAt: null, freedAt: null } });
+  });
+}
