@@ -15,11 +15,19 @@ export async function makeOpenCall(owner: Designer): Promise<string> {
   await query("INSERT INTO place (call_id, size, least, wanted) VALUES ($1, 'small', 1, 2), ($1, 'large', 1, 2)", [
     callId,
   ]);
+  await publishListing(callId);
+  return callId;
+}
+
+/** Publishes a listing for a call that has none, with an agreement of version 1. */
+export async function publishListing(
+  callId: string,
+  change: Parameters<typeof listingDocument>[0] = {},
+): Promise<void> {
   await agreement(callId, 1, "You test and you tell.");
   const listing =
     "INSERT INTO listing (call_id, document, published_at, apply_until) VALUES ($1, $2, now(), '2090-03-15')";
-  await query(listing, [callId, JSON.stringify(listingDocument())]);
-  return callId;
+  await query(listing, [callId, JSON.stringify(listingDocument(change))]);
 }
 
 /** The call's agreement in a further version. */

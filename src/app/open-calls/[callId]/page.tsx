@@ -1,8 +1,12 @@
 import type { Metadata } from "next";
+import { chosenSize } from "@/features/recruiting/listing/open-call/chosen-size";
 import { OpenCallView } from "@/features/recruiting/listing/open-call/open-call-view";
 import { openCallSentence } from "@/features/recruiting/listing/open-call/open-call-copy";
+import { publishedCall } from "@/features/recruiting/listing/access";
 import { loadOpenCall } from "@/features/recruiting/listing/loaders";
 import { PieceGlance } from "@/features/patterns/drawing/piece-glance";
+import { YarnForTester } from "@/features/results/yarn/yarn-for-tester";
+import { yarnForReader } from "@/features/results/yarn/yarn-for-tester-data";
 import { environment } from "@/server/environment";
 
 type Props = PageProps<"/open-calls/[callId]">;
@@ -25,7 +29,19 @@ export async function generateMetadata({ params }: Props): Promise<Metadata> {
 
 export default async function OpenCallPage({ params, searchParams }: Props) {
   const page = await loadOpenCall((await params).callId);
-  const { unit: asked } = await searchParams;
-  const unit = asked === "in" || asked === "cm" ? asked : (page.viewer?.unit ?? "cm");
-  return <OpenCallView page={page} unit={unit} drawing={<PieceGlance pattern={page.listing.pattern} unit={unit} />} />;
+  const { listing, viewer } = page;
+  const query = await searchParams;
+  const unit = query.unit === "in" || query.unit === "cm" ? query.unit : (viewer?.unit ?? "cm");
+  const size = chosenSize(listing, query.size);
+  const needs =
+    size === undefined || listing.taking === "preview"
+      ? []
+      : await yarnForReader(await publishedCall(listing.callId), size.id);
+  return (
+    <OpenCallView
+      {...{ page, unit, size }}
+      drawing={<PieceGlance pattern={listing.pattern} unit={unit} />}
+      yarn={needs.length > 0 ? <YarnForTester {...{ needs, unit }} yarns={listing.pattern.yarns} /> : null}
+    />
+  );
 }

@@ -1,5 +1,7 @@
 import "server-only";
+import { publishedScope, type PublishedCall } from "@/features/recruiting/listing/access";
 import { testerScope, type TesterAccess } from "@/features/testing/home/access";
+import type { Prisma } from "@/generated/prisma/client";
 import { database } from "@/server/database";
 import { PAGE_PARTS } from "../schema";
 
@@ -13,8 +15,17 @@ export interface YarnForSize {
 
 /** What a tester's size needs of each yarn by the newest analysis of their call; none where it is not known yet. */
 export async function yarnForTester(access: TesterAccess, size: string): Promise<YarnForSize[]> {
+  return await yarnForSize({ testers: { some: testerScope(access) } }, size);
+}
+
+/** The same for whoever reads the public page of a call. */
+export async function yarnForReader(published: PublishedCall, size: string): Promise<YarnForSize[]> {
+  return await yarnForSize(publishedScope(published), size);
+}
+
+async function yarnForSize(call: Prisma.CallWhereInput, size: string): Promise<YarnForSize[]> {
   const row = await database().analysis.findFirst({
-    where: { call: { testers: { some: testerScope(access) } }, status: "done" },
+    where: { call, status: "done" },
     orderBy: [{ callVersion: "desc" }, { createdAt: "desc" }],
     select: { yarn: true },
   });

@@ -32,6 +32,8 @@ interface ApplyFormProps {
   readonly prefilled: TypedApplication;
 }
 
+const NONE = {};
+
 /** Fields that are not stored on the device: consent must be given again. */
 const NOT_STORED = ["agrees", "adult", "agreementVersion", "callId", "timeZone"];
 
@@ -61,7 +63,7 @@ export function ApplyFormView({ callId, designer, craft, asked, notTaking, prefi
   if (notTaking !== null && answer === null) return <NotTaking reason={notTaking} callId={callId} />;
   const typed = answer?.typed ?? prefilled;
   if (asked === null) return <GoneForm answer={answer} />;
-  const answered = { typed, faults: answer?.faults ?? {}, doubts: answer?.doubts ?? {} };
+  const answered = { typed, faults: answer?.faults ?? NONE, doubts: answer?.doubts ?? NONE };
   return (
     <form ref={form} action={send} onSubmit={onSubmit} onChange={store} noValidate>
       <input type="hidden" name="callId" value={callId} />

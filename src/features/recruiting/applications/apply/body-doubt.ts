@@ -3,7 +3,7 @@ import { formatExactLength } from "@/ui/format-exact-length";
 import { formatLength } from "@/ui/format-length";
 import type { AskedMeasurement } from "./apply-answer";
 
-/** How far below the smallest and above the largest size a body is accepted without a question; common practice, no source. */
+/** How far below the smallest and above the largest size a body is accepted without a question. */
 const MIN_SHARE = 0.7;
 const MAX_SHARE = 1.4;
 
@@ -20,9 +20,7 @@ export function bodyDoubt(cm: number, unit: LengthUnit, { label, fromCm: minCm, 
   const other = unit === "cm" ? "in" : "cm";
   const read = `You entered ${number} ${unit}.`;
   if (isNear(toCm(fromCm(cm, unit), other)))
-    return `${read} Did you mean ${other === "in" ? "inches" : "centimetres"}? Then enter “${number} ${other}”. ${AGAIN}`;
+    return `${read} Did you mean ${other === "in" ? "inches" : "centimetres"}? Then enter “${number} ${other}”.`;
   const sizes = `${formatLength(minCm, unit)} to ${formatLength(maxCm, unit)}`;
-  return `${read} This pattern’s sizes are made for ${label.toLowerCase()} ${sizes}. ${AGAIN}`;
+  return `${read} This pattern’s sizes are made for ${label.toLowerCase()} ${sizes}.`;
 }
-
-const AGAIN = "If your number is correct, just send the form again: you will not be asked twice.";

@@ -1,8 +1,13 @@
-import { describedBy, Field, TextInput } from "@/ui/field";
+"use client";
+
+import { useState, type FormEvent } from "react";
+import type { LengthUnit } from "@/engine/units";
+import { describedBy, FieldErrors, TextInput } from "@/ui/field";
 import { bodyField, typedText, type AskedMeasurement } from "./apply-answer";
 import { controlId, type Answered } from "./answered";
 import { ChoiceField } from "./choice-field";
 import { TickField } from "./tick-field";
+import { useBodyCheck } from "./use-body-check";
 
 interface BodyFieldsProps {
   readonly asked: readonly AskedMeasurement[];
@@ -16,8 +21,12 @@ const UNITS = [
 
 /** The body measurements, each with how to take it. */
 export function BodyFields({ asked, answered }: BodyFieldsProps) {
+  const [unit, setUnit] = useState<LengthUnit>();
+  const onUnit = ({ target }: FormEvent<HTMLElement>) => {
+    if (target instanceof HTMLInputElement && target.name === "unit") setUnit(target.value === "in" ? "in" : "cm");
+  };
   return (
-    <>
+    <div onChange={onUnit}>
       <ChoiceField
         field="unit"
         label="Unit"
@@ -27,7 +36,7 @@ export function BodyFields({ asked, answered }: BodyFieldsProps) {
       />
       <div className="grid gap-x-8 sm:grid-cols-2">
         {asked.map((measurement) => (
-          <BodyField key={measurement.id} measurement={measurement} answered={answered} />
+          <BodyField key={measurement.id} {...{ measurement, answered, unit }} />
         ))}
       </div>
       {answered.typed.asked?.map((id, index) => (
@@ -36,21 +45,27 @@ export function BodyFields({ asked, answered }: BodyFieldsProps) {
       <TickField field="forAnother" answered={answered}>
         These are somebody else’s measurements: I make the garment for them.
       </TickField>
-    </>
+    </div>
   );
 }
 
-function BodyField({ measurement, answered }: { measurement: AskedMeasurement; answered: Answered }) {
+interface BodyFieldProps {
+  readonly measurement: AskedMeasurement;
+  readonly answered: Answered;
+  /** The unit that was chosen since the page opened. */
+  readonly unit: LengthUnit | undefined;
+}
+
+function BodyField({ measurement, answered, unit }: BodyFieldProps) {
   const field = bodyField(measurement.id);
   const id = controlId(field);
-  const doubts = answered.doubts[field];
+  const { isQuestioned, check, faults, doubts } = useBodyCheck(measurement, answered, unit);
+  const isSilent = faults.length + doubts.length === 0;
   return (
-    <Field
-      id={id}
-      label={measurement.decides ? measurement.label : `${measurement.label} (optional)`}
-      hint={measurement.how}
-      errors={answered.faults[field]}
-    >
+    <div className="mb-5">
+      <label htmlFor={id} className="mb-1 block font-semibold">
+        {measurement.decides ? measurement.label : `${measurement.label} (optional)`}
+      </label>
       <TextInput
         id={id}
         name={field}
@@ -58,18 +73,29 @@ function BodyField({ measurement, answered }: { measurement: AskedMeasurement; a
         autoComplete="off"
         className="numbers max-w-40"
         aria-describedby={`${describedBy(id)} ${id}-doubt`}
-        aria-invalid={answered.faults[field] ? true : undefined}
+        aria-invalid={faults.length > 0 ? true : undefined}
+        onBlur={check}
       />
-      <div id={`${id}-doubt`} aria-live="polite">
-        {doubts?.map((doubt) => (
-          <p key={doubt} className="mt-1.5 flex gap-2 border-l-4 border-line-strong py-0.5 pl-3 text-sm">
-            <span aria-hidden="true" className="font-semibold">
-              ?
-            </span>
-            {doubt}
-          </p>
-        ))}
+      {/* What is asked takes the place of the hint, so that no field below it moves. */}
+      <div className="mt-1.5 grid min-h-16 text-sm *:col-start-1 *:row-start-1">
+        <p id={`${id}-hint`} className={isSilent ? "text-soft" : "invisible"}>
+          {measurement.how}
+        </p>
+        <div>
+          <FieldErrors id={id} errors={faults} />
+          <div id={`${id}-doubt`} aria-live="polite">
+            {doubts.map((doubt) => (
+              <p key={doubt} className="flex gap-2 border-l-4 border-line-strong pl-3">
+                <span aria-hidden="true" className="font-semibold">
+                  ?
+                </span>
+                {doubt}
+              </p>
+            ))}
+          </div>
+        </div>
       </div>
-    </Field>
+      {isQuestioned ? <input type="hidden" name="asked" value={measurement.id} /> : null}
+    </div>
   );
 }

@@ -1,5 +1,5 @@
 import { z } from "zod";
-import { parseLength, type LengthUnit } from "@/engine/units";
+import type { LengthUnit } from "@/engine/units";
 import { emailSchema } from "@/features/accounts/schema";
 import {
   bodyField,
@@ -10,7 +10,7 @@ import {
   type MessagesByField,
   type TypedApplication,
 } from "./apply-answer";
-import { bodyDoubt } from "./body-doubt";
+import { EXAMPLE_LENGTH, readBodyLength } from "./read-body-length";
 import { applicationSchema, type ApplicationDocument } from "../schema";
 
 /** A complete application. */
@@ -30,9 +30,7 @@ export type ReadForm =
 
 const MAX_LINE_LENGTH = 1_000;
 const MAX_TEXT_LENGTH = 5_000;
-const MAX_BODY_CM = 1_000;
-const LONGEST = { cm: "1,000 cm", in: "393 in" } as const;
-const EXAMPLE = { cm: "97 cm", in: "38 1/4 in" } as const;
+const AGAIN = "If your number is correct, just send the form again: you will not be asked twice.";
 
 /**
  * Reads an application form.
@@ -153,21 +151,17 @@ function readBody(
     if (written === "") {
       if (measurement.decides)
         messages.faults[field] = [
-          `This measurement decides the size, so it is required. Enter a length such as ${EXAMPLE[unit]}.`,
+          `This measurement decides the size, so it is required. Enter a length such as ${EXAMPLE_LENGTH[unit]}.`,
         ];
       continue;
     }
-    const length = parseLength(written, unit);
+    const length = readBodyLength(written, unit, measurement);
     if (!length.ok) {
-      messages.faults[field] = [length.message];
+      messages.faults[field] = [length.fault];
       continue;
     }
-    if (length.cm <= 0 || length.cm > MAX_BODY_CM) {
-      messages.faults[field] = [`Enter a length of at most ${LONGEST[unit]}, such as ${EXAMPLE[unit]}.`];
-      continue;
-    }
-    const doubt = askedBefore.has(measurement.id) ? null : bodyDoubt(length.cm, length.unit, measurement);
-    if (doubt !== null) messages.doubts[field] = [doubt];
+    if (length.doubt !== null && !askedBefore.has(measurement.id))
+      messages.doubts[field] = [`${length.doubt} ${AGAIN}`];
     measurements[measurement.id] = length.cm;
     texts[measurement.id] = written;
   }

@@ -1,3 +1,4 @@
+import type { LengthUnit } from "@/engine/units";
 import { dayWords } from "@/ui/moment-copy";
 import type { CallListing } from "../loaders";
 
@@ -19,4 +20,18 @@ export function openCallSentence(listing: CallListing): string {
   const lastDay = lastDayWords(listing);
   const until = lastDay === null ? "" : ` Apply until ${lastDay}.`;
   return `${designer} is looking for testers for ${pattern.name}, a ${pattern.craft} pattern ${sizesWords(pattern)}.${until}`;
+}
+
+/** The public page with a size chosen; the anchor keeps it in sight where the browser loads the page anew. */
+export function openCallHref(
+  callId: string,
+  { size, unit }: { readonly size: string; readonly unit: LengthUnit },
+): string {
+  return `/open-calls/${callId}?${new URLSearchParams({ size, unit }).toString()}#sizes`;
+}
+
+/** `2 spots`. */
+export function spotWords(spots: number): string {
+  if (spots === 0) return "no testers wanted";
+  return spots === 1 ? "1 spot" : `${spots} spots`;
 }

@@ -1,36 +1,38 @@
 import Link from "next/link";
 import type { ReactNode } from "react";
+import type { Size } from "@/engine/pattern";
 import type { LengthUnit } from "@/engine/units";
 import { callPageHref } from "@/features/calls/call-pages";
 import { ButtonLink } from "@/ui/button";
 import { ChoiceLinks } from "@/ui/choice-links";
+import { Fold } from "@/ui/fold";
 import { Page } from "@/ui/page";
 import { Section } from "@/ui/section";
 import type { OpenCallPage } from "../loaders";
-import { sizesWords } from "./open-call-copy";
+import { openCallHref, sizesWords } from "./open-call-copy";
 import { CallDays } from "./call-days";
 import { FinishedBySize } from "./finished-by-size";
 import { OpenCallState } from "./open-call-state";
+import { SizePicker } from "./size-picker";
 import { SizeSpots } from "./size-spots";
 
 interface OpenCallViewProps {
   readonly page: OpenCallPage;
   readonly unit: LengthUnit;
+  /** The size that is shown; undefined if the pattern has none. */
+  readonly size: Size | undefined;
   /** A picture of the garment, if there is one. */
   readonly drawing: ReactNode;
+  /** How much yarn the shown size needs; null if it is not known yet. */
+  readonly yarn: ReactNode;
 }
 
 /** The public page of a tester call. */
-export function OpenCallView({ page, unit, drawing }: OpenCallViewProps) {
+export function OpenCallView({ page, unit, size, drawing, yarn }: OpenCallViewProps) {
   const { listing, application } = page;
   const { callId, pattern, document } = listing;
   const mayApply = listing.taking === "open" && application === null;
   const apply = mayApply ? <ButtonLink href={`/open-calls/${callId}/apply`}>Apply to test</ButtonLink> : null;
-  const units = (["cm", "in"] as const).map((choice) => ({
-    href: `/open-calls/${callId}?unit=${choice}`,
-    label: choice,
-    current: choice === unit,
-  }));
   return (
     <Page
       above={<>Tester call{listing.isDemo ? " · made up for the demo" : null}</>}
@@ -44,27 +46,22 @@ export function OpenCallView({ page, unit, drawing }: OpenCallViewProps) {
       actions={apply}
     >
       <OpenCallState page={page} />
-      <div className="mb-12 grid items-start gap-8 lg:grid-cols-[3fr_2fr]">
-        <div className="grid gap-8">
-          {document.introduction === "" ? null : <Words text={document.introduction} />}
+      <div className="mb-10 grid items-start gap-8 lg:grid-cols-[3fr_2fr]">
+        <div className="grid gap-6">
+          {document.gives === "" ? null : (
+            <section aria-label="Reward">
+              <p className="font-semibold">What you get</p>
+              <Words text={document.gives} />
+            </section>
+          )}
           <CallDays listing={listing} />
         </div>
         {drawing}
       </div>
-      <Section title="Sizes and spots" actions={<ChoiceLinks label="Unit" choices={units} />}>
-        <SizeSpots listing={listing} unit={unit} />
-      </Section>
-      {pattern.measurements.length > 0 ? (
-        <Section title="Finished measurements" intro="What the garment measures if it is made as in the pattern.">
-          <FinishedBySize pattern={pattern} unit={unit} />
-        </Section>
-      ) : null}
-      <div className="grid gap-x-12 lg:grid-cols-2">
-        <ListingText title="What you do" text={document.asks} />
-        <ListingText title="What you get" text={document.gives} />
-        <ListingText title="Yarn" text={document.yarn} />
-        <ListingText title="Needle or hook" text={document.tools} />
-      </div>
+      {size === undefined ? null : <Sizes {...{ listing, size, unit, yarn }} />}
+      <ListingText title="About this test" text={document.introduction} />
+      <ListingText title="What you do" text={document.asks} />
+      <ListingText title="Needle or hook" text={document.tools} />
       <ListingText title="What you agree to" text={listing.agreement.text} />
       <Section title="Who sees what you send">
         <div className="max-w-3xl">
@@ -84,6 +81,40 @@ export function OpenCallView({ page, unit, drawing }: OpenCallViewProps) {
         </p>
       ) : null}
     </Page>
+  );
+}
+
+interface SizesProps extends Pick<OpenCallViewProps, "unit" | "yarn"> {
+  readonly listing: OpenCallPage["listing"];
+  readonly size: Size;
+}
+
+function Sizes({ listing, size, unit, yarn }: SizesProps) {
+  const units = (["cm", "in"] as const).map((choice) => ({
+    href: openCallHref(listing.callId, { size: size.id, unit: choice }),
+    label: choice,
+    current: choice === unit,
+  }));
+  return (
+    <div id="sizes" className="scroll-mt-4">
+      <Section
+        title="Sizes"
+        intro="Choose a size to see what it measures."
+        actions={<ChoiceLinks label="Unit" choices={units} />}
+      >
+        <SizePicker {...{ listing, size, unit, yarn }} />
+        <div className="mt-6">
+          <Fold title="All sizes side by side">
+            <SizeSpots listing={listing} unit={unit} />
+            {listing.pattern.measurements.length > 0 ? (
+              <div className="mt-6">
+                <FinishedBySize pattern={listing.pattern} unit={unit} />
+              </div>
+            ) : null}
+          </Fold>
+        </div>
+      </Section>
+    </div>
   );
 }
 

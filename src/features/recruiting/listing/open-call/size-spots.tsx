@@ -1,15 +1,14 @@
 import { ownValue } from "@/engine/pattern";
 import type { LengthUnit } from "@/engine/units";
 import { formatLengthNumber } from "@/ui/format-length";
-import { askableMeasurements } from "../field-names";
 import type { CallListing } from "../loaders";
+import { shownBody } from "./shown-body";
 import { SpotTable } from "./spot-table";
 
 /** Every size with the body measurements it is made for and its spots. */
 export function SizeSpots({ listing, unit }: { readonly listing: CallListing; readonly unit: LengthUnit }) {
   const { pattern, places, document } = listing;
-  const askable = askableMeasurements(pattern);
-  const shown = askable.filter(({ id }) => document.bodyAsked.includes(id) || id === pattern.sizeBy);
+  const shown = shownBody(listing);
   return (
     <div className="max-w-3xl">
       <SpotTable
