@@ -100,6 +100,10 @@ export const TESTER_ACTIONS: Readonly<Record<string, ActionRow>> = {
     sends: ({ callId, ownTesterId }) => ({ form: { callId, testerId: ownTesterId } }),
     answers: EDITS,
   },
+  "testing/reading/sizes-shown-actions.ts showSizes": {
+    sends: ({ ownTesterId: testerId }) => ({ form: { testerId, sizesShown: "own" } }),
+    answers: TESTS,
+  },
   "testing/progress/progress-actions.ts saveNote": {
     sends: ({ callId, testerId }) => ({ form: { callId, testerId, note: "a note" } }),
     answers: EDITS,

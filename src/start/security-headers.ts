@@ -13,6 +13,7 @@ export function contentSecurityPolicy({ nonce, dev }: Page): string {
     // Drawings and rulers are placed by style attributes, which carry no nonce.
     "style-src 'self' 'unsafe-inline'",
     "img-src 'self' data: blob:",
+    "worker-src 'self'",
     "object-src 'none'",
     "base-uri 'none'",
     "form-action 'self'",

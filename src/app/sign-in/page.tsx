@@ -3,6 +3,7 @@ import Link from "next/link";
 import { redirect } from "next/navigation";
 import { DemoSignIn } from "@/features/accounts/components/demo-sign-in";
 import { SignInForm } from "@/features/accounts/components/sign-in-form";
+import { ForgetPages } from "@/features/testing/reading/forget-pages";
 import { environment } from "@/server/environment";
 import { sameOriginPath, withNext } from "@/server/same-origin-path";
 import { optionalViewer } from "@/server/viewer";
@@ -22,6 +23,7 @@ export default async function SignInPage({ searchParams }: SignInPageProps) {
   const fresh = asked.new?.toString();
   return (
     <Page title="Sign in" width="narrow">
+      <ForgetPages />
       {environment().SIZEWRIGHT_DEMO === "on" ? <DemoSignIn next={next} /> : null}
       {fresh === undefined ? null : (
         <Notice tone="plain" title="Sign in with your password">

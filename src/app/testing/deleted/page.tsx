@@ -1,4 +1,5 @@
 import type { Metadata } from "next";
+import { ForgetPages } from "@/features/testing/reading/forget-pages";
 import { ButtonLink } from "@/ui/button";
 import { Page } from "@/ui/page";
 
@@ -12,6 +13,7 @@ export default function DeletedPage() {
       intro="If you had sent a report, only its numbers stay, without your name. Nobody can open your pages of that test any more."
       width="narrow"
     >
+      <ForgetPages />
       <ButtonLink href="/" look="quiet">
         Start page
       </ButtonLink>

@@ -26,6 +26,8 @@ export interface TesterRead {
   readonly size: string;
   readonly unit: "cm" | "in";
   readonly terms: "us" | "uk";
+  /** The sizes whose numbers their text shows. */
+  readonly sizesShown: "all" | "own";
   /** The tester's own, or the call's if they chose none. */
   readonly timeZone: string;
   /** Null if neither the call nor the tester has dates. */
@@ -56,7 +58,7 @@ export interface TesterRead {
 export async function readTester(access: TesterAccess): Promise<TesterRead> {
   const row = await database().tester.findUnique({ where: testerScope(access), select: OWN });
   if (row?.revision == null) throw new AppError("not-found");
-  const { contact, call, accountId, milestones, unit, terms } = row;
+  const { contact, call, accountId, milestones, unit, terms, sizesShown } = row;
   const [milestone] = milestones;
   return {
     testerId: row.id,
@@ -64,7 +66,7 @@ export async function readTester(access: TesterAccess): Promise<TesterRead> {
     name: contact?.name ?? null,
     email: contact?.email ?? null,
     size: row.size,
-    ...{ unit, terms },
+    ...{ unit, terms, sizesShown },
     ...testerTime(row, callTime(call.listing)),
     stoppedAt: row.stoppedAt,
     stoppedByDesigner: row.stoppedByDesigner,
@@ -132,6 +134,7 @@ const OWN = {
   size: true,
   unit: true,
   terms: true,
+  sizesShown: true,
   timeZone: true,
   dates: true,
   stoppedAt: true,

@@ -9,14 +9,18 @@ export interface OwnSize {
   readonly index: number;
 }
 
-/** The written instructions, block by block, with the numbers of one size marked; the others stay readable. */
-export function shownBlocks(text: string, size: OwnSize): ShownBlock[] {
+/**
+ * The written instructions, block by block, with the numbers of one size marked.
+ *
+ * @param shown `all`: the others stay readable, as they will be published; `own`: they are left out.
+ */
+export function shownBlocks(text: string, size: OwnSize, shown: "all" | "own" = "all"): ShownBlock[] {
   return readInstructions(text).map(({ place, kind, lead, text: words }) => ({
     ...{ key: placeKey(place), kind, mark: shownMark(lead.trim()) },
     pieces:
       kind === "heading"
         ? [words]
-        : markSizeNumbers(words, size.count, size.index).map((one) => piece(one, size.index)),
+        : markSizeNumbers(words, size.count, size.index).map((one) => piece(one, size.index, shown)),
   }));
 }
 
@@ -24,18 +28,23 @@ function shownMark(mark: string): string {
   return mark === "*" || mark === "-" ? "•" : mark;
 }
 
-function piece(segment: Segment, sizeIndex: number): ShownPiece {
+function piece(segment: Segment, sizeIndex: number, shown: "all" | "own"): ShownPiece {
   switch (segment.kind) {
     case "text":
       return segment.text;
     case "unsure":
       return { unsure: segment.text };
     case "sizes":
-      return { sizes: joinedParts(segment.parts, sizeIndex), ...(segment.isNone ? { none: true } : {}) };
+      return { sizes: shownParts(segment.parts, sizeIndex, shown), ...(segment.isNone ? { none: true } : {}) };
   }
 }
 
 type SizePart = Extract<Segment, { kind: "sizes" }>["parts"][number];
+
+function shownParts(parts: readonly SizePart[], sizeIndex: number, shown: "all" | "own") {
+  const own = parts.filter(({ size }) => size === sizeIndex);
+  return joinedParts(shown === "own" && own.length > 0 ? own : parts, sizeIndex);
+}
 
 /** Joins the text between the reader's numbers: React marks the start of each text, which would outweigh most of them. */
 function joinedParts(parts: readonly SizePart[], sizeIndex: number): readonly (string | readonly [own: string])[] {

@@ -1,6 +1,7 @@
 import type { Metadata } from "next";
 import { notFound } from "next/navigation";
 import type { ReactNode } from "react";
+import { readInstructions } from "@/engine/instructions";
 import { SizeFinished } from "@/features/patterns/in-size/size-finished";
 import { SizeGlance } from "@/features/patterns/in-size/size-glance";
 import { SizeNumbers } from "@/features/patterns/in-size/size-numbers";
@@ -11,12 +12,17 @@ import { NoInstructions } from "@/features/testing/questions/components/no-instr
 import { TesterPatternText } from "@/features/testing/questions/components/tester-pattern-text";
 import { TextPartsNav } from "@/features/testing/questions/components/text-parts-nav";
 import { placeNotes } from "@/features/testing/questions/data";
+import { placeKey } from "@/features/testing/questions/place-key";
 import { placeQuery } from "@/features/testing/questions/place-query";
 import { textParts } from "@/features/testing/questions/text-parts";
 import { TesterFrame } from "@/features/testing/home/components/tester-frame";
 import { loadTester } from "@/features/testing/home/loaders";
 import { nextPage } from "@/features/testing/home/tester-steps";
+import { KeptPageNotice } from "@/features/testing/reading/kept-page-notice";
+import { OwnPlaceLink } from "@/features/testing/reading/own-place-link";
+import { SizesShownForm } from "@/features/testing/reading/sizes-shown-form";
 import { NextBar } from "@/features/testing/report/autosave/step-bar";
+import { momentWords } from "@/ui/moment-copy";
 
 export const metadata: Metadata = { title: "The pattern" };
 
@@ -37,8 +43,10 @@ export default async function TesterPatternPage({ params, searchParams }: PagePr
   const inSize = { pattern, size, unit: tester.unit };
   const text = pattern.instructions ?? "";
   const parts = textParts(text);
-  const about = text.trim() === "" ? null : { pattern, sizeId: size.id, testerId, query };
+  const { sizesShown, timeZone, stoppedAt } = tester;
+  const about = text.trim() === "" ? null : { pattern, sizeId: size.id, testerId, query, sizesShown };
   const mayWrite = tester.call.status === "open";
+  const passages = readInstructions(text).map(({ place }) => placeKey(place));
   return (
     <TesterFrame
       loaded={loaded}
@@ -46,13 +54,20 @@ export default async function TesterPatternPage({ params, searchParams }: PagePr
       title="The pattern"
       intro={`Revision ${number}, the one you work from.`}
     >
+      <KeptPageNotice
+        path={`/testing/${testerId}/pattern`}
+        readAt={momentWords(new Date(), { timeZone, edge: "time" })}
+        mayKeep={mayWrite && stoppedAt === null}
+      />
       <SizeGlance {...inSize} />
       <OwnCorrections corrections={await correctionsFor(access, { size: size.id })} tester={tester} />
       <TextPartsNav
         parts={[...(about ? [{ anchor: "instructions", label: "Instructions" }, ...parts] : []), ...NUMBERS]}
+        first={<OwnPlaceLink {...{ testerId, passages }} />}
       />
       {about ? (
         <Part anchor="instructions" title="Instructions">
+          <SizesShownForm {...{ testerId, sizesShown }} sizeLabel={size.label} />
           <TesterPatternText {...about} notes={await placeNotes(access)} mayWrite={mayWrite} />
         </Part>
       ) : (

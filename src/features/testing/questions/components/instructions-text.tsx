@@ -1,12 +1,15 @@
 "use client";
 
-import type { ReactNode } from "react";
+import { useState, type MouseEvent, type ReactNode } from "react";
 import { LinkArea } from "@/ui/link-area";
-import type { PlaceQuery } from "../place-query";
+import { useOwnPlace } from "../../reading/use-own-place";
 import { beginningOf, type ShownBlock } from "../shown-block";
 import { BlockText } from "./block-text";
+import { PassageControls } from "./passage-controls";
+import { PassageList } from "./passage-list";
 
 interface InstructionsTextProps {
+  readonly testerId: string;
   readonly blocks: readonly ShownBlock[];
   /** What is shown below a block, by its key: questions, trouble spots and the open form. */
   readonly below: Readonly<Record<string, ReactNode>>;
@@ -17,20 +20,63 @@ interface InstructionsTextProps {
 }
 
 /**
- * The written instructions, block by block, each with an address of its own. A client component, so that its hundreds of
- * blocks are sent once, as text, and not again as elements.
+ * The written instructions, block by block, each with an address of its own. A tap on a passage shows what can be done there;
+ * the list above does the same for a keyboard and without scripts. A client component, so that its hundreds of blocks are sent
+ * once, as text, and not again as elements.
  */
-export function InstructionsText({ blocks, below, saying, sayHref }: InstructionsTextProps) {
+export function InstructionsText({ testerId, blocks, below, saying, sayHref }: InstructionsTextProps) {
+  const [tapped, setTapped] = useState<string | null>(null);
+  const [own, setOwn] = useOwnPlace(
+    testerId,
+    blocks.map(({ key }) => key),
+  );
+  const onClick = ({ target }: MouseEvent) => {
+    const passage = passageOf(target);
+    if (passage !== null) setTapped(passage === tapped ? null : passage);
+  };
+  const mark = (key: string | null) => {
+    setOwn(key);
+    setTapped(null);
+  };
   return (
-    <LinkArea className="instructions">
-      {blocks.map((block) => (
-        <div key={block.key} id={`place-${block.key}`}>
-          <Block block={block} />
-          {below[block.key]}
-          {sayHref === null || saying === block.key ? null : <SayLinks block={block} sayHref={sayHref} />}
+    <>
+      <PassageList blocks={blocks} sayHref={sayHref} own={own} onMark={mark} />
+      <LinkArea className="instructions">
+        <div onClick={onClick}>
+          {blocks.map((block) => (
+            <div key={block.key} id={`place-${block.key}`} data-passage={block.key} data-own={block.key === own}>
+              {block.key === own ? <OwnMark /> : null}
+              <Block block={block} />
+              {tapped === block.key ? (
+                <PassageControls
+                  passage={block.key}
+                  about={beginningOf(block)}
+                  isOwn={block.key === own}
+                  sayHref={saying === block.key ? null : sayHref}
+                  onMark={mark}
+                />
+              ) : null}
+              {below[block.key]}
+            </div>
+          ))}
         </div>
-      ))}
-    </LinkArea>
+      </LinkArea>
+    </>
+  );
+}
+
+/** The passage whose words were tapped; null for a control, a note, or words that are being selected. */
+function passageOf(target: EventTarget): string | null {
+  if (!(target instanceof Element) || getSelection()?.isCollapsed === false) return null;
+  const words = target.closest("[data-passage] > :is(p, h3)");
+  return words?.parentElement?.dataset.passage ?? null;
+}
+
+function OwnMark() {
+  return (
+    <span className="own-place">
+      <span aria-hidden="true">▸ </span>You are here
+    </span>
   );
 }
 
@@ -42,18 +88,6 @@ function Block({ block: { kind, mark, pieces } }: { readonly block: ShownBlock }
     <p dir="auto" className="step">
       {mark === "" ? null : <span>{mark}</span>}
       <span>{words}</span>
-    </p>
-  );
-}
-
-/** Links to ask a question and to report a problem. */
-function SayLinks({ block, sayHref }: { readonly block: ShownBlock; readonly sayHref: string }) {
-  const about = <span className="sr-only">{`: ${beginningOf(block)}`}</span>;
-  const address = (say: PlaceQuery["say"]) => `${sayHref}?place=${block.key}&say=${say}#place-${block.key}`;
-  return (
-    <p className="say">
-      <a href={address("question")}>Ask about this{about}</a>
-      <a href={address("trouble")}>Something went wrong here{about}</a>
     </p>
   );
 }

@@ -15,17 +15,27 @@ interface TesterPatternTextProps {
   readonly testerId: string;
   readonly notes: { readonly questions: readonly ReadQuestion[]; readonly troubles: readonly OwnTrouble[] };
   readonly query: PlaceQuery | null;
+  /** The sizes whose numbers are shown. */
+  readonly sizesShown: "all" | "own";
   /** The call is open, so questions can be sent. */
   readonly mayWrite: boolean;
 }
 
 /** The written instructions for one tester: the numbers of their size marked, with notes below each block. */
-export function TesterPatternText({ pattern, sizeId, testerId, notes, query, mayWrite }: TesterPatternTextProps) {
+export function TesterPatternText({
+  pattern,
+  sizeId,
+  testerId,
+  notes,
+  query,
+  sizesShown,
+  mayWrite,
+}: TesterPatternTextProps) {
   const text = pattern.instructions ?? "";
   const questions = groupByPlace(text, notes.questions);
   const troubles = groupByPlace(text, notes.troubles);
   const size = { count: pattern.sizes.length, index: pattern.sizes.findIndex(({ id }) => id === sizeId) };
-  const blocks = shownBlocks(text, size);
+  const blocks = shownBlocks(text, size, sizesShown);
   const here = `/testing/${testerId}/pattern`;
   const saying = mayWrite && blocks.some(({ key }) => key === query?.place) ? query : null;
   const keys = new Set([...questions, ...troubles].map(({ key }) => key)).add(saying?.place ?? "");
@@ -46,6 +56,7 @@ export function TesterPatternText({ pattern, sizeId, testerId, notes, query, may
   return (
     <>
       <InstructionsText
+        testerId={testerId}
         blocks={blocks}
         below={Object.fromEntries([...keys].map((key) => [key, below(key)]))}
         saying={saying?.place ?? null}

@@ -34,10 +34,10 @@ export async function sendReport(access: TesterAccess, seen: number): Promise<{ 
       data: { sent: fields },
     });
     const read = readReport(fields, context);
-    const report = storedReportSchema.parse(read.report);
+    const report = storedReportSchema.parse({ ...read.report, ...(await shownIn(transaction, access, context)) });
     const content = canonicalJson({ report, typed: read.typed, revisionId });
     if (sent !== null && content === contentOf(sent)) return { version: sent.version };
-    const isEmpty = canonicalJson(report) === canonicalJson(emptyReport(fields, context));
+    const isEmpty = canonicalJson(read.report) === canonicalJson(emptyReport(fields, context));
     if (isEmpty && sent === null) throw new AppError("nothing-to-send");
     const version = (sent?.version ?? 0) + 1;
     await transaction.report.create({
@@ -51,6 +51,12 @@ export async function sendReport(access: TesterAccess, seen: number): Promise<{ 
     await raiseCallVersion(transaction, access.callId);
     return { version };
   });
+}
+
+/** Which numbers the text showed, where there is a text. */
+async function shownIn(transaction: Connection, access: TesterAccess, { pattern }: ReportContext) {
+  if ((pattern.instructions ?? "").trim() === "") return {};
+  return await transaction.tester.findUniqueOrThrow({ where: testerScope(access), select: { sizesShown: true } });
 }
 
 /** What is read where nothing but the word that they followed the pattern is typed. */
