@@ -1,10 +1,18 @@
 import { z } from "zod";
 import type { DeepReadonly } from "./deep-readonly";
 import { patternSchema } from "./pattern-document";
-import { byId, idSchema, notNegativeSchema, positiveSchema, textSchema, wholeSchema } from "./schema-parts";
+import {
+  byId,
+  idSchema,
+  notNegativeSchema,
+  positiveSchema,
+  positiveWholeSchema,
+  textSchema,
+  wholeSchema,
+} from "./schema-parts";
 
 export const CALL_FORMAT = "sizewright/call@1";
-/** As `CALL_FORMAT`, and a reading can have another value that is used in its place. */
+/** As `CALL_FORMAT`; a reading can have another value that is used in its place, and a report says more about how it came about. */
 export const CALL_FORMAT_2 = "sizewright/call@2";
 export const MAX_TESTERS = 20_000;
 
@@ -12,6 +20,9 @@ const decisionSchema = z.enum(["keep", "set-aside"]);
 
 /** A decision on a reading may also be to use another value, in cm; the typed one stays beside it. */
 export const readingDecisionSchema = z.union([decisionSchema, z.strictObject({ use: positiveSchema })]);
+
+/** What was done to the fabric before it was measured: washed wet and laid out, steamed, washed and dried by machine, nothing. */
+const blockingSchema = z.enum(["wet", "steamed", "machine-washed", "none"]);
 
 const swatchSchema = z.strictObject({
   fabric: idSchema,
@@ -21,6 +32,7 @@ const swatchSchema = z.strictObject({
   rows: positiveSchema,
   alongCm: positiveSchema,
   washed: z.boolean(),
+  blocking: blockingSchema.optional(),
   on: z.enum(["swatch", "garment"]).optional(),
   used: z.boolean().optional(),
   decision: decisionSchema.optional(),
@@ -38,6 +50,10 @@ const yarnUsedSchema = z.strictObject({
   yarn: idSchema,
   grams: positiveSchema,
   metresPer100g: positiveSchema,
+  /** The name on its label. */
+  label: textSchema.optional(),
+  /** How many were held together. */
+  strands: positiveWholeSchema.optional(),
   decision: decisionSchema.optional(),
 });
 
@@ -49,6 +65,8 @@ const fitSchema = z.strictObject({
   says: textSchema.optional(),
 });
 
+const prefersSchema = z.union([z.literal(-1), z.literal(0), z.literal(1)], { error: "must be −1, 0 or 1." });
+
 export const testerSchema = z.strictObject({
   id: idSchema,
   size: idSchema,
@@ -59,9 +77,15 @@ export const testerSchema = z.strictObject({
   /** False: some of these numbers are only the pattern's, for the tester has not said that they followed it. */
   workedTold: z.boolean().optional(),
   changed: z.array(idSchema).optional(),
+  /** Which numbers the tester's text showed: those of all sizes, as published, or of their own size only. */
+  sizesShown: z.enum(["all", "own"]).optional(),
+  /** Of the garment, before its readings. */
+  blocking: blockingSchema.optional(),
   readings: z.array(readingSchema),
   yarn: z.array(yarnUsedSchema),
   fit: z.array(fitSchema).optional(),
+  /** By body area, how the tester likes this garment: closer than it is made (−1), as it is (0), looser (1). */
+  prefers: byId(prefersSchema).optional(),
   hours: notNegativeSchema.optional(),
 });
 

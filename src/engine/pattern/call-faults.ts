@@ -126,4 +126,5 @@ function checkTester(
   tester.fit?.forEach(({ area }, index) =>
     check.exists([...path, "fit", index, "area"], area, known.body, "body measurement"),
   );
+  check.keysExist([...path, "prefers"], tester.prefers ?? {}, known.body, "body measurement");
 }

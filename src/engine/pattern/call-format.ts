@@ -3,6 +3,17 @@ import { usedCm } from "./used-values";
 
 /** The oldest format that holds these reports, so that whoever reads only that one can go on reading them. */
 export function callFormatOf(testers: readonly Tester[]): CallDocument["format"] {
-  const isUsed = testers.some(({ readings }) => readings.some(({ decision }) => usedCm(decision) !== null));
-  return isUsed ? CALL_FORMAT_2 : CALL_FORMAT;
+  return testers.some((tester) => usesValue(tester) || saysHow(tester)) ? CALL_FORMAT_2 : CALL_FORMAT;
+}
+
+function usesValue({ readings }: Tester): boolean {
+  return readings.some(({ decision }) => usedCm(decision) !== null);
+}
+
+function saysHow({ sizesShown, blocking, prefers, swatches, yarn }: Tester): boolean {
+  return (
+    [sizesShown, blocking, prefers].some((said) => said !== undefined) ||
+    swatches.some((swatch) => swatch.blocking !== undefined) ||
+    yarn.some(({ label, strands }) => label !== undefined || strands !== undefined)
+  );
 }

@@ -32,7 +32,7 @@ const numberSchema = z
 export const positiveSchema = numberSchema.positive({ error: "must be above 0." });
 export const notNegativeSchema = numberSchema.min(0, { error: "must be 0 or more." });
 export const wholeSchema = notNegativeSchema.int({ error: "must be a whole number." });
-const positiveWholeSchema = positiveSchema.int({ error: "must be a whole number." });
+export const positiveWholeSchema = positiveSchema.int({ error: "must be a whole number." });
 
 /** A record from ids; whether it names every size is checked where the sizes are known. */
 export function byId<Value extends z.ZodType>(value: Value) {

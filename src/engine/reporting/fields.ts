@@ -16,6 +16,7 @@ const SWATCH_PARTS = [
   "rows",
   "along",
   "washed",
+  "blocking",
   "on",
   "worked",
   "used",
@@ -33,9 +34,11 @@ const YARN_PARTS = [
   "swatchInWeight",
   "tailsInWeight",
   "seamsInWeight",
+  "label",
+  "strands",
   "kept",
 ] as const;
-const FIT_PARTS = ["scale", "says"] as const;
+const FIT_PARTS = ["scale", "says", "prefers"] as const;
 
 export type SwatchPart = (typeof SWATCH_PARTS)[number];
 export type ReadingPart = (typeof READING_PARTS)[number];
@@ -51,6 +54,8 @@ export const CHOICES = {
   way: ["flat", "flat doubled", "around"],
   state: ["washed", "unwashed"],
   how: ["weighed", "balls"],
+  blocking: ["wet", "steamed", "machine-washed", "none"],
+  prefers: ["-1", "0", "1"],
   scale: ["-2", "-1", "0", "1", "2"],
 } as const;
 
@@ -69,6 +74,8 @@ export const fieldOf = {
   yarn: (key: string, part: YarnPart) => `yarn.${key}.${part}`,
   fit: (area: string, part: FitPart) => `fit.${area}.${part}`,
   hours: "hours",
+  /** How the garment was blocked. */
+  blocking: "blocking",
 } as const;
 
 /** The parts of a field's name. */
@@ -80,7 +87,7 @@ export type Field =
   | { readonly kind: "reading"; readonly id: string; readonly key: string; readonly part: ReadingPart }
   | { readonly kind: "yarn"; readonly key: string; readonly part: YarnPart }
   | { readonly kind: "fit"; readonly id: string; readonly part: FitPart }
-  | { readonly kind: "asWritten" | "hours" };
+  | { readonly kind: "asWritten" | "hours" | "blocking" };
 
 const KEY = /^[a-z0-9]{1,20}$/;
 const ID = /^[a-z][a-z0-9-]{0,39}$/;
@@ -101,7 +108,7 @@ export function parseField(name: string): Field | null {
   }
   if (second !== "") return null;
   if (kind === "worked" || kind === "length" || kind === "changed") return ID.test(first) ? { kind, id: first } : null;
-  return name === fieldOf.asWritten || name === fieldOf.hours ? { kind: name } : null;
+  return name === fieldOf.asWritten || name === fieldOf.hours || name === fieldOf.blocking ? { kind: name } : null;
 }
 
 function keyedField(kind: "swatch" | "yarn", key: string, wanted: string): Field | null {

@@ -10,6 +10,7 @@ export {
   type TypedReport,
   type YarnPart,
 } from "./fields";
+export { BLOCKING_LABELS, blockedOtherwise } from "./blocking";
 export type { FieldMessage, ReadReport, ReportContext } from "./report-context";
 export { readReport } from "./read-report";
 export { fitAreas } from "./read-typed-garment";

@@ -1,7 +1,15 @@
 import type { PatternDocument } from "../pattern";
 import { fieldOf, parseField, type TypedReport } from "./fields";
 import { newForm, textAt, type Form } from "./form";
-import { fitAreas, readFit, readTypedCounts, readTypedHours, readTypedLengths } from "./read-typed-garment";
+import {
+  fitAreas,
+  readBlocking,
+  readFit,
+  readPrefers,
+  readTypedCounts,
+  readTypedHours,
+  readTypedLengths,
+} from "./read-typed-garment";
 import { readChanged, readTypedReadings } from "./read-typed-readings";
 import { readTypedSwatches } from "./read-typed-swatches";
 import { readTypedYarn } from "./read-typed-yarn";
@@ -32,6 +40,8 @@ export function readReport(typed: TypedReport, context: ReportContext): ReadRepo
   const { readings, keys: readingKeys } = readTypedReadings(form);
   const { yarn, keys: yarnKeys } = readTypedYarn(form);
   const fit = readFit(form);
+  const prefers = readPrefers(form);
+  const blocking = readBlocking(form, swatches);
   const hours = readTypedHours(form);
   remarkOnUnknown(form);
   return {
@@ -42,9 +52,11 @@ export function readReport(typed: TypedReport, context: ReportContext): ReadRepo
       ...(workedLengths === undefined ? {} : { workedLengths }),
       workedTold,
       ...(changed.length === 0 ? {} : { changed }),
+      ...(blocking === undefined ? {} : { blocking }),
       readings,
       yarn,
       ...(fit.length === 0 ? {} : { fit }),
+      ...(prefers === undefined ? {} : { prefers }),
       ...(hours === undefined ? {} : { hours }),
     },
     typed: form.storedTexts,

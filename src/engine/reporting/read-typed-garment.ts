@@ -1,7 +1,8 @@
-import type { PatternDocument, Tester } from "../pattern";
+import type { PatternDocument, Swatch, Tester } from "../pattern";
 import { cmOfSize } from "../pattern/by-size";
 import { ownValue } from "../pattern/own-value";
 import { readCount, readHours } from "../tables/read-cell";
+import { blockedOtherwise, type Blocking } from "./blocking";
 import { CHOICES, fieldOf } from "./fields";
 import { choiceAt, entryAt, storeText, storableFault, textAt, yesAt, type Form } from "./form";
 import { lengthAt, readLengthOrNone } from "./length-entry";
@@ -58,6 +59,30 @@ export function readFit(form: Form): Fit[number][] {
     if (scale.status !== "read" || fault) return [];
     return [{ area, scale: SCALE[scale.value], ...(says === "" ? {} : { says }) }];
   });
+}
+
+const PREFERS = { "-1": -1, "0": 0, "1": 1 } as const;
+
+/** How close the tester likes the garment, by body area; undefined where they said nothing. */
+export function readPrefers(form: Form): Record<string, -1 | 0 | 1> | undefined {
+  const said = fitAreas(form.context.pattern).flatMap((area) => {
+    const entry = choiceAt(form, fieldOf.fit(area, "prefers"), CHOICES.prefers);
+    return entry.status === "read" ? [[area, PREFERS[entry.value]] as const] : [];
+  });
+  return said.length === 0 ? undefined : Object.fromEntries(said);
+}
+
+/**
+ * How the garment was blocked; undefined where it was not told.
+ *
+ * @param swatches of the report. Where the one that counts was blocked otherwise, a remark says so.
+ */
+export function readBlocking(form: Form, swatches: readonly Swatch[]): Blocking | undefined {
+  const entry = choiceAt(form, fieldOf.blocking, CHOICES.blocking);
+  if (entry.status !== "read") return undefined;
+  const message = blockedOtherwise(swatches, entry.value);
+  if (message !== null) form.remarks.push({ field: fieldOf.blocking, message });
+  return entry.value;
 }
 
 /** Body areas for which the fit is asked: those that the pattern explains, then the others in its sizes. */

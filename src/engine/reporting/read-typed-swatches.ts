@@ -63,6 +63,7 @@ function readSwatch(form: Form, key: string, path: string): Swatch | undefined {
     alongCm: length("along", "The height that you counted the rows over is missing."),
   };
   const washed = readWashed(form, fieldName("washed"));
+  const blocking = choiceAt(form, fieldName("blocking"), CHOICES.blocking);
   const on = choiceAt(form, fieldName("on"), CHOICES.on);
   const used = yesAt(form, fieldName("used"));
   const worked = choiceAt(form, fieldName("worked"), CHOICES.worked);
@@ -89,6 +90,7 @@ function readSwatch(form: Form, key: string, path: string): Swatch | undefined {
     rows: rows.value,
     alongCm: alongCm.value,
     washed,
+    ...(blocking.status === "read" ? { blocking: blocking.value } : {}),
     ...(on.status === "read" ? { on: on.value } : {}),
     ...(used ? { used } : {}),
   };

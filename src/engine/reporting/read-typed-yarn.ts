@@ -9,10 +9,12 @@ import {
   itemAt,
   storeText,
   requiredEntry,
+  storableFault,
   textAt,
   yesAt,
   type Entry,
   type Form,
+  type ReadText,
 } from "./form";
 import { readBallLength, readWeight, formatYarnLength } from "./yarn-text";
 
@@ -71,7 +73,31 @@ function readYarnUsed(form: Form, key: string, path: string): YarnUsed | undefin
   recordTexts(form, { path, key, how, ballLength: length.kept });
   for (const [part, said] of Object.entries(extras))
     if (said !== undefined) storeText(form, `${path}.${part}`, said ? "yes" : "no");
-  return { yarn: yarn.id, grams, metresPer100g };
+  return { yarn: yarn.id, grams, metresPer100g, ...labelAndStrands(form, key) };
+}
+
+const MAX_LABEL_LENGTH = 200;
+
+/** The yarn's name and how many strands were held together, where the tester says so. */
+function labelAndStrands(form: Form, key: string): Pick<YarnUsed, "label" | "strands"> {
+  const field = fieldOf.yarn(key, "label");
+  const label = textAt(form, field);
+  const fault = storableFault(label, MAX_LABEL_LENGTH);
+  if (fault) form.faults.push({ field, message: fault.message });
+  const strands = entryAt(form, fieldOf.yarn(key, "strands"), readStrands);
+  return {
+    ...(label === "" || fault ? {} : { label }),
+    ...(strands.status === "read" ? { strands: strands.value } : {}),
+  };
+}
+
+const MAX_STRANDS = 9;
+
+function readStrands(text: string): ReadText<number> {
+  const value = Number(text);
+  return Number.isInteger(value) && value >= 1 && value <= MAX_STRANDS
+    ? { ok: true, value }
+    : { ok: false, message: `Enter a whole number from 1 to ${MAX_STRANDS}, such as 2.` };
 }
 
 function ballLengthAt(form: Form, field: string): Entry<number> {

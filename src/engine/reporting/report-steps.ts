@@ -63,6 +63,7 @@ export function stepOf(name: string, { yarns }: Pick<PatternDocument, "yarns">):
       return ["make"];
     case "hours":
       return [yarns.length > 0 ? "yarn" : "make"];
+    case "blocking":
     case "changed":
     case "reading":
       return ["measure"];

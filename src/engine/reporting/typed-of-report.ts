@@ -67,6 +67,7 @@ function swatchFields({ report, kept, context }: Sent): NamedText[] {
       number("rows", readSwatchCount),
       length("along"),
       [fieldName("washed"), swatch.washed ? "yes" : "no"],
+      [fieldName("blocking"), swatch.blocking ?? ""],
       [fieldName("on"), swatch.on ?? ""],
       [fieldName("used"), swatch.used ? "yes" : ""],
       [fieldName("worked"), ownValue(kept, `${path}.worked`) ?? ""],
@@ -127,7 +128,11 @@ function yarnFields({ report, kept, context }: Sent, index: number): NamedText[]
       ([part, text]): NamedText => [fieldOf.yarn(keyAt(index), part), text],
     );
   const keptText = (part: YarnPart) => ownValue(kept, `yarn[${index}].${part}`);
-  const asTyped = fields([...YARN_TEXTS, ...YARN_ANSWERS], keptText);
+  const name: readonly NamedText[] = [
+    [fieldOf.yarn(keyAt(index), "label"), used.label ?? ""],
+    [fieldOf.yarn(keyAt(index), "strands"), used.strands === undefined ? "" : String(used.strands)],
+  ];
+  const asTyped = [...fields([...YARN_TEXTS, ...YARN_ANSWERS], keptText), ...name];
   const [read] = readTypedYarn(newForm(Object.fromEntries(asTyped), context)).yarn;
   if (read?.grams === used.grams && read.metresPer100g === used.metresPer100g) return asTyped;
   const plain: Partial<Record<YarnPart, string>> = {
@@ -140,6 +145,7 @@ function yarnFields({ report, kept, context }: Sent, index: number): NamedText[]
   return [
     ...fields(YARN_TEXTS, (part) => plain[part]),
     ...YARN_ANSWERS.map((part): NamedText => [fieldOf.yarn(keyAt(index), part), keptText(part) ?? ""]),
+    ...name,
   ];
 }
 
@@ -148,8 +154,17 @@ function fitFields({ report, kept }: Sent): NamedText[] {
     [fieldOf.fit(area, "scale"), String(scale)],
     [fieldOf.fit(area, "says"), says ?? ""],
   ]);
-  const { hours } = report;
-  return [...fit, [fieldOf.hours, hours === undefined ? "" : numberText(ownValue(kept, "hours"), hours, readHours)]];
+  const prefers = Object.entries(report.prefers ?? {}).map(([area, how]): NamedText => [
+    fieldOf.fit(area, "prefers"),
+    String(how),
+  ]);
+  const { hours, blocking = "" } = report;
+  return [
+    ...fit,
+    ...prefers,
+    [fieldOf.blocking, blocking],
+    [fieldOf.hours, hours === undefined ? "" : numberText(ownValue(kept, "hours"), hours, readHours)],
+  ];
 }
 
 function keyAt(index: number): string {

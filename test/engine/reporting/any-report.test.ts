@@ -7,17 +7,41 @@ import { reportContext, typedSwatch } from "./report-context";
 const NUMBERS = ["12", "38,5", "12 3/8", "12 3/8 in", "100 mm", "9½", "40 cm", "3.25", '15"', "98.6", "0.3"];
 /** A swatch of 0.3 cm is none: with these stitches and rows it would have a gauge that is refused. */
 const WIDTHS = NUMBERS.filter((text) => text !== "0.3");
-const SWATCH = ["fabric", "toolMm", "stitches", "across", "rows", "along", "washed", "on", "worked", "used", "kept"];
+const SWATCH = [
+  "fabric",
+  "toolMm",
+  "stitches",
+  "across",
+  "rows",
+  "along",
+  "washed",
+  "on",
+  "worked",
+  "used",
+  "kept",
+  "blocking",
+];
 const FIELDS = [
   ...SWATCH.flatMap((part) => [`swatch.1.${part}`, `swatch.2b.${part}`]),
   ...["width", "height", "nothing"].map((id) => `worked.${id}`),
   ...["bust", "length"].flatMap((id) => [`changed.${id}`, ...readingFields(id)]),
-  ...["yarn", "how", "before", "after", "balls", "gramsPerBall", "metresPerBall", "tailsInWeight"].map(
-    (part) => `yarn.1.${part}`,
-  ),
+  ...[
+    "yarn",
+    "how",
+    "before",
+    "after",
+    "balls",
+    "gramsPerBall",
+    "metresPerBall",
+    "tailsInWeight",
+    "label",
+    "strands",
+  ].map((part) => `yarn.1.${part}`),
   "length.rib",
   "fit.bust.scale",
   "fit.bust.says",
+  "fit.bust.prefers",
+  "blocking",
   "hours",
   "asWritten",
 ];

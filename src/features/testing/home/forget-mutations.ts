@@ -53,13 +53,14 @@ async function anonymise(transaction: Connection, testerId: string): Promise<voi
     include: { decisions: { omit: { reportId: true } } },
   });
   if (newest === null) return;
-  const { fit, ...report } = storedReportSchema.parse(newest.document);
+  const { fit, yarn, ...report } = storedReportSchema.parse(newest.document);
   const mute = fit?.map(({ says: _says, ...rated }) => rated);
+  const unnamed = yarn.map(({ label: _label, ...used }) => used);
   await transaction.report.deleteMany({ where: { testerId } });
   await transaction.report.create({
     data: {
       ...{ testerId, version: newest.version, revisionId: newest.revisionId, createdAt: newest.createdAt },
-      document: { ...report, ...(mute === undefined ? {} : { fit: mute }) },
+      document: { ...report, yarn: unnamed, ...(mute === undefined ? {} : { fit: mute }) },
       idempotencyKey: randomUUID(),
       decisions: { create: newest.decisions },
     },

@@ -37,6 +37,8 @@ export function fieldWords(name: string, context?: ReportContext, typed: TypedRe
       return "Everything else as in the pattern";
     case "hours":
       return "Hours";
+    case "blocking":
+      return "How the garment was blocked";
   }
 }
 
@@ -53,6 +55,7 @@ const SWATCH: Readonly<Record<SwatchPart, string>> = {
   rows: "rows",
   along: "height",
   washed: "washed",
+  blocking: "how it was blocked",
   on: "where you counted",
   worked: "how it was worked",
   used: "whether it counts",
@@ -77,7 +80,13 @@ const YARN: Readonly<Record<YarnPart, string>> = {
   swatchInWeight: "whether the swatch is included",
   tailsInWeight: "whether the tails are included",
   seamsInWeight: "whether the seams are included",
+  label: "its name",
+  strands: "strands held together",
   kept: "your confirmation",
 };
 
-const FIT: Readonly<Record<FitPart, string>> = { scale: "how it fits", says: "your words" };
+const FIT: Readonly<Record<FitPart, string>> = {
+  scale: "how it fits",
+  says: "your words",
+  prefers: "how close you like it",
+};

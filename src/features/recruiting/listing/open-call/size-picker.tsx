@@ -27,9 +27,7 @@ export function SizePicker({ listing, size, unit, yarn }: SizePickerProps) {
   }));
   return (
     <>
-      <div className="size-links">
-        <ChoiceLinks label="Size" choices={choices} />
-      </div>
+      <ChoiceLinks label="Size" choices={choices} />
       <Sheet className="mt-4 max-w-3xl">
         <div className="mb-4 flex flex-wrap items-baseline justify-between gap-x-6">
           <h3 className="min-w-0 wrap-anywhere">Size {size.label}</h3>

@@ -1,9 +1,9 @@
 import { ownValue, type Measurement } from "@/engine/pattern";
-import { fieldOf, fitScaleLabel, stepOf, type StepId } from "@/engine/reporting";
+import { BLOCKING_LABELS, blockedOtherwise, fieldOf, fitScaleLabel, stepOf, type StepId } from "@/engine/reporting";
 import { gaugeWords } from "@/ui/format-gauge";
 import { fieldWords } from "../field-copy";
 import { fieldNotes, textOf, type FilledReport } from "../filled-report";
-import { fitAreaOf } from "../steps/fit-area";
+import { fitAreaOf, prefersChoices } from "../steps/fit-area";
 
 /** A line of the summary of a report. */
 export interface SummaryLine {
@@ -21,24 +21,27 @@ const WAYS = { around: "around", "flat doubled": "laid flat and doubled" } as co
 /** The swatches in words. */
 export function swatchLines({ read, context }: FilledReport): SummaryLine[] {
   const { pattern, unit } = context;
-  return read.report.swatches.map(({ fabric, toolMm, stitches, acrossCm, rows, alongCm, washed, on, used }, index) => {
-    const typedText = (part: string, value: number | string) =>
-      ownValue(read.typed, `swatches[${index}].${part}`) ?? String(value);
-    const label = pattern.fabrics.find(({ id }) => id === fabric)?.label ?? fabric;
-    const across = typedText("acrossCm", `${acrossCm} cm`);
-    const along = typedText("alongCm", `${alongCm} cm`);
-    return {
-      label: `${label}, ${toolMm} mm${used ? ", the one that counts" : ""}`,
-      typed: `${typedText("stitches", stitches)} stitches over ${across}, ${typedText("rows", rows)} rows over ${along}`,
-      read: [
-        `${gaugeWords(stitches / acrossCm, "stitches", unit)}, ${gaugeWords(rows / alongCm, "rows", unit)}`,
-        washed ? "washed" : "not washed",
-        on === "garment" ? "on the garment" : "",
-      ]
-        .filter((words) => words !== "")
-        .join("; "),
-    };
-  });
+  return read.report.swatches.map(
+    ({ fabric, toolMm, stitches, acrossCm, rows, alongCm, washed, blocking, on, used }, index) => {
+      const typedText = (part: string, value: number | string) =>
+        ownValue(read.typed, `swatches[${index}].${part}`) ?? String(value);
+      const label = pattern.fabrics.find(({ id }) => id === fabric)?.label ?? fabric;
+      const across = typedText("acrossCm", `${acrossCm} cm`);
+      const along = typedText("alongCm", `${alongCm} cm`);
+      return {
+        label: `${label}, ${toolMm} mm${used ? ", the one that counts" : ""}`,
+        typed: `${typedText("stitches", stitches)} stitches over ${across}, ${typedText("rows", rows)} rows over ${along}`,
+        read: [
+          `${gaugeWords(stitches / acrossCm, "stitches", unit)}, ${gaugeWords(rows / alongCm, "rows", unit)}`,
+          washed ? "washed" : "not washed",
+          blocking === undefined ? "" : BLOCKING_LABELS[blocking],
+          on === "garment" ? "on the garment" : "",
+        ]
+          .filter((words) => words !== "")
+          .join("; "),
+      };
+    },
+  );
 }
 
 /** Counts and lengths that differ from the pattern. */
@@ -72,7 +75,7 @@ export function readingLines({ read, context }: FilledReport): SummaryLine[] {
 }
 
 export function yarnLines({ read, context }: FilledReport): SummaryLine[] {
-  return read.report.yarn.map(({ yarn, grams, metresPer100g }, index) => {
+  return read.report.yarn.map(({ yarn, grams, metresPer100g, label, strands }, index) => {
     const typedText = (part: string) => ownValue(read.typed, `yarn[${index}].${part}`);
     const balls = typedText("balls");
     return {
@@ -81,7 +84,13 @@ export function yarnLines({ read, context }: FilledReport): SummaryLine[] {
         balls === undefined
           ? `${typedText("before") ?? ""} before, ${typedText("after") ?? ""} left`
           : `${balls} balls`,
-      read: `${tenth(grams)} g, ${Math.round((grams * metresPer100g) / 100)} m`,
+      read: [
+        `${tenth(grams)} g, ${Math.round((grams * metresPer100g) / 100)} m`,
+        label ?? "",
+        strands === undefined ? "" : `${strands} ${strands === 1 ? "strand" : "strands held together"}`,
+      ]
+        .filter((words) => words !== "")
+        .join("; "),
     };
   });
 }
@@ -91,6 +100,24 @@ export function fitLines({ read, context }: FilledReport): SummaryLine[] {
     const place = fitAreaOf(context.pattern, area);
     return { label: place.label, typed: fitScaleLabel(scale, place), read: says ?? "" };
   });
+}
+
+/** How close they like the garment, by area. */
+export function prefersLines({ read, context }: FilledReport): SummaryLine[] {
+  return Object.entries(read.report.prefers ?? {}).map(([area, how]) => {
+    const place = fitAreaOf(context.pattern, area);
+    const typed = prefersChoices(place).find(({ value }) => value === String(how))?.label ?? "";
+    return { label: place.label, typed, read: "" };
+  });
+}
+
+/** How the garment was blocked, and where the swatch was blocked otherwise; null where it was not told. */
+export function blockingLine({
+  read,
+}: FilledReport): { readonly garment: string; readonly differs: string | null } | null {
+  const { blocking, swatches } = read.report;
+  if (blocking === undefined) return null;
+  return { garment: BLOCKING_LABELS[blocking], differs: blockedOtherwise(swatches, blocking) };
 }
 
 /** Something that is missing or asked in a report, and its step. */

@@ -2,7 +2,16 @@ import type { ReactNode } from "react";
 import type { ReportPart } from "@/features/calls/report-schema";
 import { Section } from "@/ui/section";
 import type { FilledReport } from "../filled-report";
-import { countLines, fitLines, readingLines, swatchLines, yarnLines, type SummaryLine } from "./report-summary";
+import {
+  blockingLine,
+  countLines,
+  fitLines,
+  prefersLines,
+  readingLines,
+  swatchLines,
+  yarnLines,
+  type SummaryLine,
+} from "./report-summary";
 import { SummaryLines } from "./summary-lines";
 
 interface ReportViewProps {
@@ -22,6 +31,7 @@ export function ReportView({ report, reader, under }: ReportViewProps) {
   const counts = countLines(report);
   const isTold = report.read.report.workedTold !== false;
   const yet = reader === "tester" ? " yet" : "";
+  const prefers = prefersLines(report);
   const [swatches, readings, yarn, fit] = [
     swatchLines(report),
     readingLines(report),
@@ -53,13 +63,14 @@ export function ReportView({ report, reader, under }: ReportViewProps) {
         )}
         {hours === undefined ? null : <p className="numbers mt-2">{hours} hours.</p>}
       </Part>
-      {isDrawn(readings) ? (
+      {isDrawn(readings) || blockingLine(report) !== null ? (
         <Part title="Measurements">
           <SummaryLines
             lines={readings}
             nothing="Nothing measured yet."
             under={(...line) => under?.("readings", ...line)}
           />
+          <Blocked report={report} />
         </Part>
       ) : null}
       {report.context.pattern.yarns.length > 0 && isDrawn(yarn) ? (
@@ -72,7 +83,22 @@ export function ReportView({ report, reader, under }: ReportViewProps) {
           <SummaryLines lines={fit} nothing="Nothing about the fit yet." />
         </Part>
       ) : null}
+      {prefers.length > 0 ? (
+        <Part title={reader === "tester" ? "How you like it" : "How they like it"}>
+          <SummaryLines lines={prefers} nothing="" />
+        </Part>
+      ) : null}
     </>
+  );
+}
+
+function Blocked({ report }: Pick<ReportViewProps, "report">) {
+  const line = blockingLine(report);
+  if (line === null) return null;
+  return (
+    <p className="mt-2">
+      The garment was {line.garment}. {line.differs === null ? null : <b className="font-semibold">{line.differs}</b>}
+    </p>
   );
 }
 

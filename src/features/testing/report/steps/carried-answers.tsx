@@ -2,6 +2,7 @@ import { fieldOf, keysOf, type ReadingPart } from "@/engine/reporting";
 import { Sheet } from "@/ui/sheet";
 import { alsoValue } from "../autosave/also";
 import { isBlank, textOf, type FilledReport } from "../filled-report";
+import { BlockingField } from "./blocking-field";
 import { CarriedChoice } from "./carried-choice";
 import { usualAnswer } from "./measured";
 import { READING_STATES, READING_WAYS } from "./reading-ways";
@@ -13,6 +14,7 @@ export function CarriedAnswers({ report }: { readonly report: FilledReport }) {
     <Sheet className="mb-6 grid gap-5">
       {hasGirth ? <Carried report={report} part="way" legend="How you measured around" choices={READING_WAYS} /> : null}
       <Carried report={report} part="state" legend="The garment was" choices={READING_STATES} />
+      <BlockingField report={report} field={fieldOf.blocking} what="garment" />
       <p className="text-sm text-soft">
         {hasGirth ? "One width is doubled by Sizewright. Both answers hold" : "This holds"} for every measurement;
         change it at one where it was different.

@@ -46,6 +46,6 @@ function answerField(name: string): string | null {
   const field = parseField(name);
   if (field?.kind === "reading") return fieldOf.reading(field.id, field.key, "kept");
   if (field?.kind === "swatch" && field.part === "stitches") return fieldOf.swatch(field.key, "kept");
-  if (field?.kind === "yarn" && field.part === "metresPerBall") return fieldOf.yarn(field.key, "kept");
+  if (field?.kind === "yarn" && field.part === "before") return fieldOf.yarn(field.key, "kept");
   return null;
 }

@@ -9,3 +9,12 @@ export function fitAreaOf(
   const label = bodyMeasurements.find(({ id }) => id === area)?.label ?? area.replaceAll("-", " ");
   return { label: `${label.charAt(0).toUpperCase()}${label.slice(1)}`, isGirth: governing.some(({ girth }) => girth) };
 }
+
+/** How close somebody likes a garment at an area. */
+export function prefersChoices({ isGirth }: { readonly isGirth: boolean }) {
+  return [
+    { value: "-1", label: isGirth ? "closer" : "shorter" },
+    { value: "0", label: "as the pattern intends" },
+    { value: "1", label: isGirth ? "looser" : "longer" },
+  ];
+}

@@ -3,8 +3,10 @@ import { CONTROL } from "@/ui/field";
 import { Sheet } from "@/ui/sheet";
 import { AskedAtField } from "../autosave/asked-at-field";
 import { fieldNotes, textOf, type FilledReport } from "../filled-report";
-import { fitAreaOf } from "./fit-area";
+import { fitAreaOf, prefersChoices } from "./fit-area";
+import { ChoiceField } from "./choice-field";
 import { FieldMessages } from "./field-messages";
+import { FoldedFields } from "./folded-fields";
 import { StepForm, type StepProps } from "./step-form";
 
 /** How the garment fits, place by place. */
@@ -64,6 +66,21 @@ function FitFields({ report, area }: { readonly report: FilledReport; readonly a
       />
       <FieldMessages field={says} {...fieldNotes(report, says)} />
       <AskedAtField field={says} />
+      <PrefersField report={report} area={area} />
     </Sheet>
+  );
+}
+
+/** How close the tester likes this garment here, whatever its size: some like the same fit tighter than others. */
+function PrefersField({ report, area }: { readonly report: FilledReport; readonly area: string }) {
+  const field = fieldOf.fit(area, "prefers");
+  const choices = prefersChoices(fitAreaOf(report.context.pattern, area));
+  const said = choices.find(({ value }) => value === textOf(report, field))?.label;
+  return (
+    <div className="mt-3">
+      <FoldedFields summary={`How you like it here: ${said ?? "not answered"}`}>
+        <ChoiceField report={report} field={field} legend="I would like this garment" choices={choices} />
+      </FoldedFields>
+    </div>
   );
 }

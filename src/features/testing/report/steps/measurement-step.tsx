@@ -20,7 +20,7 @@ interface MeasurementStepProps extends StepProps {
 /** All measurements in one list; each opens in place. */
 export function MeasurementStep({ report, next: nextPage, added, drawingOf }: MeasurementStepProps) {
   return (
-    <StepForm report={report} next={nextPage} fields={["reading"]}>
+    <StepForm report={report} next={nextPage} fields={["reading", fieldOf.blocking]}>
       <CarriedAnswers report={report} />
       <MeasuredList
         report={report}

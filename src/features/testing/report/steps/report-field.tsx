@@ -5,6 +5,7 @@ import { fieldNotes, textOf, type FilledReport } from "../filled-report";
 import { NumberQuestionBox } from "../../asked/number-question-box";
 import { FieldQuestion } from "./field-question";
 import { FieldMessages } from "./field-messages";
+import { QuestionSpace } from "./question-space";
 
 interface ReportFieldProps {
   readonly report: FilledReport;
@@ -73,16 +74,6 @@ export function ReportField(props: ReportFieldProps) {
       {keys}
       {space === undefined ? notes : <QuestionSpace space={space}>{notes}</QuestionSpace>}
       {hasQuestion ? <NumberQuestionBox report={report} field={field} /> : null}
-    </div>
-  );
-}
-
-/** Messages stand above what fills their space, a question in its place, so that nothing below moves. */
-function QuestionSpace({ space, children }: { readonly space: ReactNode; readonly children: ReactNode }) {
-  return (
-    <div className="group/space grid *:col-start-1 *:row-start-1 *:min-w-0">
-      <div className="min-h-44 pt-9 group-has-[[role=status],[data-asked]]/space:invisible">{space}</div>
-      <div className="relative z-1 self-start">{children}</div>
     </div>
   );
 }

@@ -23,6 +23,7 @@ export function ToolField({ report, swatch }: SwatchDetailsProps) {
       label={tool}
       unit="mm"
       keyboard={unit === "in" ? "text" : "decimal"}
+      space={<p className="text-sm text-soft">Millimetres count; a US size is understood, such as “US 6”.</p>}
       {...(given === undefined ? {} : { prefilled: given })}
     />
   );

@@ -3,8 +3,9 @@ import { Sheet } from "@/ui/sheet";
 import type { FilledReport } from "../filled-report";
 import type { SwatchTry } from "./swatch-tries";
 import { AlsoButton } from "./also-button";
+import { BlockingField } from "./blocking-field";
 import { ChoiceField } from "./choice-field";
-import { FieldPair } from "./field-pair";
+import { FieldPair, SharedQuestion } from "./field-pair";
 import { HowCounted, ToolField } from "./swatch-fields";
 import { ReportField } from "./report-field";
 import { SwatchOutlookView } from "./swatch-outlook-view";
@@ -61,7 +62,7 @@ function SwatchNumbers({ report, swatch: key }: { readonly report: FilledReport;
           choices={pattern.fabrics.map(({ id, label }) => ({ value: id, label }))}
         />
       ) : null}
-      <FieldPair report={report} fields={[fieldOfPart("stitches"), fieldOfPart("across")]}>
+      <FieldPair>
         <ReportField report={report} field={fieldOfPart("stitches")} label="Stitches" hasQuestion={false} />
         <ReportField
           {...{ report, keyboard, unit }}
@@ -71,7 +72,7 @@ function SwatchNumbers({ report, swatch: key }: { readonly report: FilledReport;
           hasQuestion={false}
         />
       </FieldPair>
-      <FieldPair report={report} fields={[fieldOfPart("rows"), fieldOfPart("along")]}>
+      <FieldPair>
         <ReportField report={report} field={fieldOfPart("rows")} label="Rows or rounds" hasQuestion={false} />
         <ReportField
           {...{ report, keyboard, unit }}
@@ -81,6 +82,14 @@ function SwatchNumbers({ report, swatch: key }: { readonly report: FilledReport;
           hasQuestion={false}
         />
       </FieldPair>
+      <SharedQuestion report={report} fields={COUNTED.map(fieldOfPart)}>
+        <p className="font-semibold">How to count</p>
+        <ol className="list-decimal pl-5">
+          <li>Lay the swatch flat without stretching it.</li>
+          <li>Count in its middle, away from the edges; half a stitch counts, too.</li>
+          <li>Count over the whole width and height that you enter.</li>
+        </ol>
+      </SharedQuestion>
       <ChoiceField
         report={report}
         field={fieldOfPart("washed")}
@@ -90,11 +99,14 @@ function SwatchNumbers({ report, swatch: key }: { readonly report: FilledReport;
           { value: "no", label: "Not yet" },
         ]}
       />
+      <BlockingField report={report} field={fieldOfPart("blocking")} what="swatch" />
       <ToolField report={report} swatch={key} />
       <HowCounted report={report} swatch={key} />
     </div>
   );
 }
+
+const COUNTED: readonly SwatchPart[] = ["stitches", "across", "rows", "along"];
 
 function countedTry(key: string, keys: readonly string[]): Record<string, string> {
   return Object.fromEntries(keys.map((other) => [fieldOf.swatch(other, "used"), other === key ? "yes" : ""]));
@@ -102,7 +114,7 @@ function countedTry(key: string, keys: readonly string[]): Record<string, string
 
 const PARTS: readonly SwatchPart[] = [
   ...(["fabric", "toolMm", "stitches", "across", "rows", "along"] as const),
-  ...(["washed", "on", "worked", "used", "kept"] as const),
+  ...(["washed", "blocking", "on", "worked", "used", "kept"] as const),
 ];
 
 function takenOut(key: string): Record<string, null> {

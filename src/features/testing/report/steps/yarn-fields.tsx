@@ -1,8 +1,8 @@
 import type { PatternDocument } from "@/engine/pattern";
 import { fieldOf, type YarnPart } from "@/engine/reporting";
 import { formatYarnNumber, yarnUnit } from "@/ui/format-yarn-length";
-import { textOf, type FilledReport } from "../filled-report";
-import { FieldPair } from "./field-pair";
+import { fieldNotes, textOf, type FilledReport } from "../filled-report";
+import { FieldPair, SharedQuestion } from "./field-pair";
 import { FoldedFields } from "./folded-fields";
 import { AlsoButton } from "./also-button";
 import { ChoiceField } from "./choice-field";
@@ -34,7 +34,7 @@ const FOLDED = [
 
 const PARTS: readonly YarnPart[] = [
   ...(["yarn", "how", "before", "after", "balls", "gramsPerBall", "metresPerBall"] as const),
-  ...(["swatchInWeight", "tailsInWeight", "seamsInWeight", "kept"] as const),
+  ...(["swatchInWeight", "tailsInWeight", "seamsInWeight", "label", "strands", "kept"] as const),
 ];
 
 /** How much of a yarn was used, from which balls, and what that includes. */
@@ -53,6 +53,7 @@ export function YarnFields({ report, yarn, entry, number }: YarnFieldsProps) {
         choices={YES_NO}
       />
       <TailsAndSeams report={report} entry={entry} />
+      <LabelAndStrands report={report} entry={entry} />
       {number !== null && report.ended === null ? (
         <AlsoButton look="plain" changes={Object.fromEntries(PARTS.map((part) => [fieldOfPart(part), null]))}>
           {`Remove entry ${number}`}
@@ -76,6 +77,30 @@ function TailsAndSeams({ report, entry }: { readonly report: FilledReport; reado
   );
 }
 
+/** Which yarn it is, and how many strands were held together. */
+function LabelAndStrands({ report, entry }: { readonly report: FilledReport; readonly entry: string }) {
+  const [label, strands] = [fieldOf.yarn(entry, "label"), fieldOf.yarn(entry, "strands")];
+  const said = [textOf(report, label)?.trim(), textOf(report, strands)?.trim()] as const;
+  const isFaulty = [label, strands].some((field) => fieldNotes(report, field).faults.length > 0);
+  return (
+    <FoldedFields
+      summary={`Yarn’s name: ${said[0] || "not answered"}; strands held together: ${said[1] || "not answered"}`}
+      isOpen={isFaulty}
+    >
+      <ReportField
+        report={report}
+        field={label}
+        label="Name on the label"
+        keyboard="text"
+        hint="Brand, yarn and colour."
+      />
+      <div className="max-w-60">
+        <ReportField report={report} field={strands} label="Strands held together" hint="1 unless you held several." />
+      </div>
+    </FoldedFields>
+  );
+}
+
 /** Weighed or counted: the fields of the other choice are hidden. */
 function YarnAmount({ report, entry }: { readonly report: FilledReport; readonly entry: string }) {
   const fieldOfPart = (part: YarnPart) => fieldOf.yarn(entry, part);
@@ -86,7 +111,7 @@ function YarnAmount({ report, entry }: { readonly report: FilledReport; readonly
     <div className="group grid gap-5">
       <ChoiceField report={report} field={fieldOfPart("how")} legend="How did you measure it?" choices={HOW} />
       <div className="group-has-[[value=balls]:checked]:hidden">
-        <FieldPair report={report} fields={[fieldOfPart("before"), fieldOfPart("after")]}>
+        <FieldPair>
           <ReportField {...weight} field={fieldOfPart("before")} label="Weight before" />
           <ReportField {...weight} field={fieldOfPart("after")} label="Weight left" />
         </FieldPair>
@@ -98,8 +123,17 @@ function YarnAmount({ report, entry }: { readonly report: FilledReport; readonly
           label="Balls used"
           unit="balls"
           hint="Parts count too: 6.5"
+          hasQuestion={false}
         />
       </div>
+      <SharedQuestion report={report} fields={(["before", "after", "balls"] as const).map(fieldOfPart)}>
+        <p className="font-semibold">How to weigh</p>
+        <ol className="list-decimal pl-5">
+          <li>Weigh every ball before you begin; a kitchen scale will do.</li>
+          <li>Weigh what is left of them at the end.</li>
+          <li>Leave out what went into something else.</li>
+        </ol>
+      </SharedQuestion>
     </div>
   );
 }
@@ -110,7 +144,7 @@ function BallBand({ report, yarn, entry }: Omit<YarnFieldsProps, "number">) {
     <fieldset>
       <legend className="font-semibold">From the yarn label</legend>
       <p className="mb-2 text-sm text-soft">Filled in for the pattern’s yarn. Change it if you used a different one.</p>
-      <FieldPair report={report} fields={[fieldOf.yarn(entry, "gramsPerBall"), fieldOf.yarn(entry, "metresPerBall")]}>
+      <FieldPair>
         <ReportField
           report={report}
           field={fieldOf.yarn(entry, "gramsPerBall")}
