@@ -6,8 +6,8 @@ import { nextSteps } from "@/features/calls/next-steps";
 import { openStandings, type CallStanding } from "@/features/calls/standing-data";
 import { latestRevision } from "@/features/patterns/data";
 import type { Viewer } from "@/server/viewer";
-import { needSteps } from "./need-steps";
-import { progressNeeds } from "./progress-list-data";
+import { needSteps } from "@/features/testing/progress/need-steps";
+import { progressNeeds } from "@/features/testing/progress/progress-list-data";
 
 interface Standing {
   readonly standing: CallStanding;
