@@ -8,7 +8,7 @@ const STEPS = [
   "1 invitation ended without an answer.",
   "1 question waits for your answer.",
   "2 testers are stuck.",
-  "1 tester had to stop.",
+  "1 tester has stopped.",
   "2 testers are late.",
   "1 tester declined, and a spot in their size is open.",
   "2 testers are off gauge and have not started the garment.",

@@ -18,7 +18,7 @@ export function needSteps(needs: ProgressList["needs"]): NextStep[] {
 /** Invitations that ended stand with what a call waits for (`nextSteps`); who is behind has told it, and goes on. */
 const STEPS: readonly { readonly need: Need; readonly one: string; readonly many: string }[] = [
   { need: "stuck", one: "is stuck.", many: "are stuck." },
-  { need: "stopped", one: "had to stop.", many: "had to stop." },
+  { need: "stopped", one: "has stopped.", many: "have stopped." },
   {
     need: "freed",
     one: "gave no sign, and the spot that you opened waits for somebody.",

@@ -55,7 +55,6 @@ export function PersonView(props: PersonViewProps) {
           ))}
         </ul>
       </Section>
-      {mayEdit ? <SpotSection callId={callId} progress={progress} /> : null}
       {asked}
       <ReceivedReportSection received={received} timeZone={progress.timeZone} under={under} />
       <Section title="Updates">
@@ -79,6 +78,7 @@ export function PersonView(props: PersonViewProps) {
           </ol>
         )}
       </Section>
+      {mayEdit ? <SpotSection callId={callId} progress={progress} /> : null}
       {theirTest}
       {mayEdit ? (
         <Section title="Your notes" intro="Only you and your helpers see these, never the tester.">
