@@ -26,6 +26,7 @@ export default defineConfig({
         "apply.spec.ts",
         "invited.spec.ts",
         "news.spec.ts",
+        "open-call.spec.ts",
         "questions.spec.ts",
         "reading.spec.ts",
         "report.spec.ts",
@@ -37,8 +38,8 @@ export default defineConfig({
       use: { viewport: { width: 1280, height: 800 } },
     },
     // Who may see what, and how a start goes, does not hang on the width of a screen. A pattern is made at a desk: on the
-    // phone one journey builds a whole top. accessibility.spec.ts looks at every page at both widths itself, and in
-    // a-whole-call.spec.ts the testers have phones of their own.
+    // phone one journey builds a whole top. accessibility.spec.ts looks at every page at both widths itself, and thirty.spec.ts
+    // a designer's lists; in a-whole-call.spec.ts and tester-page.spec.ts the testers have phones of their own.
     {
       name: "phone",
       testIgnore: [
@@ -57,6 +58,8 @@ export default defineConfig({
         "places.spec.ts",
         "start.spec.ts",
         "tester-page.spec.ts",
+        "thirty.spec.ts",
+        "thirty-actions.spec.ts",
       ],
       use: { viewport: { width: 360, height: 740 }, hasTouch: true },
     },

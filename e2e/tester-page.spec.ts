@@ -194,7 +194,7 @@ test("a tester's days and their test are the designer's to change", async ({ bro
   await goHome(own);
   await expect(own.getByText("Thursday 20 July")).toBeVisible();
   await page.getByRole("button", { name: "Use the test’s days again" }).click();
-  await expect(page.getByText(/The days of the test stand for them/)).toBeVisible();
+  await expect(page.getByText(/The test’s days apply to them/)).toBeVisible();
 
   await page.getByText("End their test …").click();
   await page.getByRole("button", { name: "End their test" }).click();

@@ -31,10 +31,10 @@ test("a designer writes to several silent testers, opens their spots, and gives 
   await expect(page.getByText("Choose the testers first")).toBeVisible();
   await page.getByLabel("Select all shown").check();
   await page.getByRole("button", { name: "Open the spots of those selected" }).click();
-  await expect(page.getByRole("link", { name: "2 testers gave no sign" })).toBeVisible();
+  await expect(page.getByRole("link", { name: "2 testers have not been in touch" })).toBeVisible();
   await page.getByRole("link", { name: "Spot opened 2" }).click();
   await page.getByRole("link", { name: "Bettina Berg" }).click();
-  await expect(page.getByText("You opened their spot, and nobody has it yet.")).toBeVisible();
+  await expect(page.getByText("You opened their spot, and nobody has taken it yet.")).toBeVisible();
   await page.getByRole("button", { name: "Give the spot back" }).click();
   await expect(page.getByText("Open their spot for somebody else")).toBeVisible();
   const freed = await query("SELECT code FROM tester WHERE call_id = $1 AND freed_at IS NOT NULL", [callId]);

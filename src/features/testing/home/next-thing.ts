@@ -19,7 +19,7 @@ export function nextThing({ tester, steps, inHand }: Pick<LoadedTester, "tester"
   if (tester.freedAt !== null)
     return rest(
       "Your spot is open for somebody else",
-      "Nothing had been heard from you for a while. What you sent stays with the designer, and counts. If you would like to go on, you can below, until somebody else has the spot.",
+      "You had not been in touch for a while. What you sent stays with the designer and counts. If you would like to go on, you can do so below until somebody else has the spot.",
     );
   if (tester.stoppedAt !== null)
     return rest("You have stopped", "What you sent stays with the designer. There is nothing more to do.");

@@ -28,8 +28,8 @@ export function ActOnSeveral({ callId, messageHref }: ActOnSeveralProps) {
         </Button>
         <AskedFirst question="Open their spots for others">
           <p>
-            For testers who gave no sign for long. What they sent stays and counts; they can continue as long as nobody
-            else has their spot. Testers who are finished keep theirs.
+            For testers you have not heard from for a long time. What they sent stays and counts, and they can continue
+            as long as nobody else has their spot. Testers who are finished keep theirs.
           </p>
           <div>
             <Button type="submit" formAction={open} disabled={isSending}>

@@ -21,8 +21,8 @@ const STEPS: readonly { readonly need: Need; readonly one: string; readonly many
   { need: "stopped", one: "has stopped.", many: "have stopped." },
   {
     need: "freed",
-    one: "gave no sign, and the spot that you opened waits for somebody.",
-    many: "gave no sign, and the spots that you opened wait for somebody.",
+    one: "has not been in touch, and the spot you opened is still free.",
+    many: "have not been in touch, and the spots you opened are still free.",
   },
   { need: "late", one: "is late.", many: "are late." },
   {

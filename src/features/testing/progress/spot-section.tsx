@@ -13,7 +13,7 @@ export function SpotSection({ callId, progress }: { readonly callId: string; rea
       <Section title="Their spot">
         <p className="mb-3">
           {row.hasOpenSpot
-            ? "You opened their spot, and nobody has it yet. They can continue by themselves, or you give it back to them."
+            ? "You opened their spot, and nobody has taken it yet. They can continue on their own, or you can give it back."
             : "You opened their spot, and somebody else has it now."}
         </p>
         {row.hasOpenSpot ? (
@@ -26,8 +26,8 @@ export function SpotSection({ callId, progress }: { readonly callId: string; rea
     <Section title="Their spot">
       <AskedFirst question="Open their spot for somebody else">
         <p>
-          For somebody who gave no sign for long. What they sent stays and counts. When they come back, they read why,
-          and can continue as long as nobody else has the spot. You can give it back as long.
+          For a tester you have not heard from for a long time. What they sent stays and counts. If they come back, they
+          read why, and they can continue as long as nobody else has the spot. Until then you can also give it back.
         </p>
         <OneButtonForm action={openSpots} sends={sends} button="Open the spot" waiting="Opening it …" look="main" />
       </AskedFirst>

@@ -25,7 +25,7 @@ export function TheirTestSection({ sends, test: { days, ended }, timeZone }: The
 }
 
 function daysWords({ isOwn }: DaysOfTester, timeZone: string): string {
-  const whose = isOwn ? "They have days of their own." : "The days of the test stand for them.";
+  const whose = isOwn ? "They have days of their own." : "The test’s days apply to them.";
   return `${whose} Time zone: ${timeZone.replaceAll("_", " ")}.`;
 }
 

@@ -129,10 +129,10 @@ function SpotWords({ advice: { needed, powers, dropoutRate } }: Pick<SpotFieldsP
         before those between.
         {one == null || two == null
           ? ""
-          : ` With one report a size, an error of 1½ tolerances is found in ${shareWords(one)} cases; with two, in ${shareWords(two)}${needed === null || needed <= 2 ? "" : `; 8 in 10 take ${needed}`}. Volunteers usually fill 1 to 3 spots a size.`}
+          : ` With one report a size, an error of 1½ tolerances is found in ${shareWords(one)} cases; with two, in ${shareWords(two)}${needed === null || needed <= 2 ? "" : `; finding 8 in 10 takes ${needed}`}. Volunteers usually fill 1 to 3 spots a size.`}
       </p>
       <p>
-        {`About ${shareWords(dropoutRate)} testers drop out. A size with one tester ends without a report in ${without(1)} cases, with two in ${without(2)}, with three in ${without(3)}. A size with few testers or none never stops the others: its numbers are only less sure.`}
+        {`About ${shareWords(dropoutRate)} testers drop out. A size with one tester ends without a report in ${without(1)} cases, with two in ${without(2)}, with three in ${without(3)}. A size with few testers or none never holds up the others; its numbers are just less certain.`}
       </p>
     </div>
   );

@@ -28,8 +28,8 @@ export function StopPanel({
             "You have stopped."
           ) : (
             <>
-              <bdi>{call.designerName}</bdi> had heard nothing from you for a while and opened your spot, so that your
-              size is tested in time. Nobody minds: things come up.
+              <bdi>{call.designerName}</bdi> had not heard from you for a while and opened your spot to others, so that
+              your size is tested in time. That is all right: things come up.
             </>
           )}{" "}
           You can continue until your spot goes to somebody else; what you typed is still there.
