@@ -55,7 +55,7 @@ export function MessageView({ callId, title, from, recipients }: MessageViewProp
 function reminder(title: string, from: string): string {
   return [
     "Hello,",
-    `how is “${title}” going? I would like to hear from you, even if it is only a line.`,
+    `How is “${title}” going? I would like to hear from you, even if it is only a line.`,
     "Your link opens your test: there you can say how it goes with one tap, send your swatch, or tell me that you need more time. If you have to stop, that is all right too; tell me, so that somebody else can make your size.",
     "Thank you,",
     from,
