@@ -19,7 +19,7 @@ test("a designer writes to several silent testers, opens their spots, and gives 
   await expect(page.getByRole("textbox", { name: "Addresses" })).toHaveValue(
     "tester-27@example.org, tester-28@example.org",
   );
-  await expect(page.getByRole("textbox", { name: "Message" })).toHaveValue(/how is “Winter test” going/);
+  await expect(page.getByRole("textbox", { name: "Message" })).toHaveValue(/How is “Winter test” going/);
   await expectNoSidewaysScroll(page);
   expect(await violations(page)).toEqual([]);
 
