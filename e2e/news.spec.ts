@@ -41,7 +41,9 @@ test("a correction, an answer and a newer revision stand on a tester's home unti
   await own.goto(`/testing/${tester.testerId}`);
   await expect(own.getByRole("heading", { name: "New for you" })).toBeHidden();
   await own.getByRole("link", { name: "The pattern", exact: true }).click();
-  await own.getByRole("link", { name: /Ask about this.*Cast on/ }).click();
+  await own.getByText("List of passages").click();
+  await own.getByLabel("Passage").selectOption({ label: "Cast on 98 (118) stitches." });
+  await own.getByRole("button", { name: "Ask about this passage" }).click();
   await own.getByLabel("Your question").fill("Loosely?");
   await own.getByRole("button", { name: "Send question" }).click();
 
