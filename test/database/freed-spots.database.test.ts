@@ -56,7 +56,7 @@ describe("the spot of a tester who gave no sign", () => {
     await freeSpots(call.access, [ann]);
     const tester = { ...(await readTester(own())), draft: null };
     const { title, message } = nextThing({ tester, steps: [], inHand: { sent: null } } as never);
-    expect(`${title}. ${message}`).toMatch(/^Your spot is open for somebody else.*stays with the designer, and counts/);
+    expect(`${title}. ${message}`).toMatch(/^Your spot is open for somebody else.*stays with the designer and counts/);
     await goOnAfterAll(own(), randomUUID());
     expect(await rowOf(ann)).toMatchObject({ stoppedAt: null, freedAt: null });
   });
