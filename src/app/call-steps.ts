@@ -7,7 +7,7 @@ import { openStandings, type CallStanding } from "@/features/calls/standing-data
 import { latestRevision } from "@/features/patterns/data";
 import type { Viewer } from "@/server/viewer";
 import { needSteps } from "@/features/testing/progress/need-steps";
-import { progressNeeds } from "@/features/testing/progress/progress-list-data";
+import { progressNeeds, type ProgressList } from "@/features/testing/progress/progress-list-data";
 
 interface Standing {
   readonly standing: CallStanding;
@@ -17,9 +17,16 @@ interface Standing {
 
 /** Everything in a call that its designer has to do; nothing in a closed one. */
 export async function callSteps(access: CallAccess, { standing, pattern, now }: Standing): Promise<NextStep[]> {
-  const isRun = standing.isOpen && standing.invited > 0;
-  const needs = isRun ? await progressNeeds(access, { pattern, now }) : {};
-  return [...nextSteps(standing), ...needSteps(needs)];
+  return stepsOf(standing, isRun(standing) ? await progressNeeds(access, { pattern, now }) : {});
+}
+
+/** The same where it has been read what the call's testers need. */
+export function stepsOf(standing: CallStanding, needs: ProgressList["needs"]): NextStep[] {
+  return [...nextSteps(standing), ...(isRun(standing) ? needSteps(needs) : [])];
+}
+
+function isRun({ isOpen, invited }: CallStanding): boolean {
+  return isOpen && invited > 0;
 }
 
 /** A call in which something waits for its designer. */

@@ -1,4 +1,5 @@
 import { z } from "zod";
+import { jsonText } from "../json-text";
 
 const MAX_LENGTH = 1_000;
 
@@ -17,18 +18,7 @@ const askedNumberSchema = z.union([
 export type AskedNumber = z.infer<typeof askedNumberSchema>;
 
 /** The same in the one field of its form. */
-const numberInFormSchema = z
-  .string()
-  .max(200)
-  .transform((text, context): unknown => {
-    try {
-      return JSON.parse(text);
-    } catch {
-      context.addIssue({ code: "custom", message: "is not JSON" });
-      return z.NEVER;
-    }
-  })
-  .pipe(askedNumberSchema);
+const numberInFormSchema = z.string().max(200).pipe(jsonText).pipe(askedNumberSchema);
 
 export const askFormSchema = z.object({
   callId: z.string(),

@@ -1,4 +1,5 @@
 import { z } from "zod";
+import { jsonText } from "../json-text";
 
 /** More than one tester is ever shown at once. */
 const MAX_ANSWERS = 1_000;
@@ -19,17 +20,7 @@ const markSchema = z.discriminatedUnion("what", [
 export type ReadMark = z.infer<typeof markSchema>;
 
 /** The same in the one field of the button's form. */
-export const readMarkSchema = z
-  .string()
-  .transform((text, context): unknown => {
-    try {
-      return JSON.parse(text);
-    } catch {
-      context.addIssue({ code: "custom", message: "is not JSON" });
-      return z.NEVER;
-    }
-  })
-  .pipe(markSchema);
+export const readMarkSchema = jsonText.pipe(markSchema);
 
 /** The same as it is sent. */
 export type SentMark = z.input<typeof markSchema>;
