@@ -11,6 +11,8 @@ const MOVED_CALL_PAGES = {
 
 const config: NextConfig = {
   poweredByHeader: false,
+  // src/start/web-server.ts compresses.
+  compress: false,
   // src/start/web-server.ts logs requests, without their queries.
   logging: { incomingRequests: false },
   // npm run validate checks the types of every file, these among them.

@@ -32,9 +32,17 @@ export function endOfDay(day: string, zone: string): Date {
   return new Date(edgesOfDay(day, zone).endMs);
 }
 
+// A page of fifty testers asks for the days of the same moments each time, and a zone's offset is slow to look up.
+const knownDays = new LRUCache<string, string>({ max: 5000 });
+
 /** The day that it is in a zone at a moment, as `2028-02-29`. */
 export function dayAt(moment: Date, zone: string): string {
-  return DateTime.fromJSDate(moment, { zone }).toISODate() ?? "";
+  const key = `${moment.getTime()} ${zone}`;
+  const known = knownDays.get(key);
+  if (known !== undefined) return known;
+  const day = DateTime.fromJSDate(moment, { zone }).toISODate() ?? "";
+  knownDays.set(key, day);
+  return day;
 }
 
 /** So many days after a day. @throws {RangeError} for what is no day. */

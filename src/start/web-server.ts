@@ -1,5 +1,6 @@
 import { randomUUID } from "node:crypto";
 import { createServer, type IncomingMessage, type Server, type ServerResponse } from "node:http";
+import compression from "compression";
 import next from "next";
 import { refuseLargeBody } from "@/server/body-limit";
 import { log } from "@/server/log";
@@ -33,6 +34,11 @@ export interface WebServer {
 
 const LAST_ANSWERS_MS = 10_000;
 
+/** How long a page that is still being written waits for more before it is sent. Each flush is a packet of its own. */
+const FLUSH_AFTER_MS = 10;
+
+const compress = compression();
+
 /** Takes a port at once, so that a taken one is told before anything else is started. */
 export async function openWebServer(place: Place): Promise<WebServer> {
   const server = createServer({ ServerResponse: PageResponse });
@@ -49,6 +55,7 @@ export async function openWebServer(place: Place): Promise<WebServer> {
       server.off("request", notYet);
       server.on("request", (request, response) => {
         response.watch(prepare(request, response, { dev, trustedProxies }));
+        compressSeldomFlushed(request, response);
         if (!refuseLargeBody(request, response)) void inTurn(request, response, () => answer(request, response));
       });
     },
@@ -105,6 +112,20 @@ function prepare(
   for (const [name, value] of Object.entries(SECURITY_HEADERS)) response.setHeader(name, value);
   logWhenAnswered(request, response, requestId);
   return requestId;
+}
+
+/** Compresses the answer. Next flushes after each piece of a page, of which there are hundreds. */
+function compressSeldomFlushed(request: IncomingMessage, response: ServerResponse & { flush?: () => void }): void {
+  compress(request, response, () => undefined);
+  const flush = response.flush?.bind(response);
+  let due: NodeJS.Timeout | undefined;
+  response.flush = () => {
+    due ??= setTimeout(() => {
+      due = undefined;
+      flush?.();
+    }, FLUSH_AFTER_MS);
+  };
+  response.once("close", () => clearTimeout(due));
 }
 
 function logWhenAnswered({ method, url }: IncomingMessage, response: ServerResponse, requestId: string): void {

@@ -8,9 +8,6 @@ interface FieldProps {
   readonly children: ReactNode;
 }
 
-export const CONTROL =
-  "w-full rounded-md border border-line-strong bg-white px-3 py-2 text-base text-ink placeholder:text-soft/70 aria-invalid:border-2 aria-invalid:border-thread";
-
 /** A labelled control with its hint and its errors; the control takes `describedBy(id)`. */
 export function Field({ id, label, hint, errors, children }: FieldProps) {
   return (
@@ -49,13 +46,13 @@ export function describedBy(id: string): string {
 }
 
 export function TextInput({ className = "", ...rest }: ComponentProps<"input">) {
-  return <input className={`${CONTROL} min-h-11 ${className}`} {...rest} />;
+  return <input className={`control min-h-11 ${className}`} {...rest} />;
 }
 
 export function TextArea({ className = "", ...rest }: ComponentProps<"textarea">) {
-  return <textarea className={`${CONTROL} ${className}`} {...rest} />;
+  return <textarea className={`control ${className}`} {...rest} />;
 }
 
 export function Select({ className = "", ...rest }: ComponentProps<"select">) {
-  return <select className={`${CONTROL} min-h-11 ${className}`} {...rest} />;
+  return <select className={`control min-h-11 ${className}`} {...rest} />;
 }

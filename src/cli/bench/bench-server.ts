@@ -34,7 +34,7 @@ export async function startServer(
   folder: string,
   { isPinned = true, onLog }: ServerSettings = {},
 ): Promise<BenchServer> {
-  const flags = ["dist/start/main.js"];
+  const [, ...flags] = startScript().split(" ");
   const [command, ...before] = isPinned && hasTaskset ? ["taskset", "-c", "0", process.execPath] : [process.execPath];
   const child = spawn(command ?? process.execPath, [...before, ...flags], {
     env: {
@@ -53,6 +53,14 @@ export async function startServer(
   // `taskset` becomes what it starts, so its process is the server's.
   if (child.pid === undefined) throw new Error("the server did not start");
   return { address, pid: child.pid, stop };
+}
+
+/** As `npm start` starts it. */
+function startScript(): string {
+  const { scripts } = z
+    .object({ scripts: z.object({ start: z.string() }) })
+    .parse(JSON.parse(readFileSync("package.json", "utf8")));
+  return scripts.start;
 }
 
 const seededSchema = z.object({

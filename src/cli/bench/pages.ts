@@ -7,6 +7,8 @@ import { benchPages, RUSHED, type BenchPage } from "./page-list";
 import { serverMs } from "./server-processes";
 
 const AT_ONCE = 20;
+/** Before a page is measured; until then its code is still being compiled. */
+const WARM = 100;
 const REQUESTS = 40;
 const ROUNDS = 5;
 const RUSH = 100;
@@ -23,8 +25,9 @@ const BARS = [
 
 const HEAD = [
   `Pages of a call with 300 and with 2000 testers, production build, ${AT_ONCE} people at once. Processor time of web server and PostgreSQL`,
-  `a page; × empty: the mean of ${ROUNDS} rounds, in each an empty page first, ± half of its 90 % interval. Bars: HTML of up to 80 kB`,
-  "at most 2 × an empty page, up to 130 kB at most 3 ×, none larger; all of 100 who ask in the same moment get the page.",
+  `a page; × empty: the mean of ${ROUNDS} rounds, in each an empty page first, ± half of its 90 % interval. Each page is asked for`,
+  `${WARM} times before it is measured. Bars: HTML of up to 80 kB at most 2 × an empty page, up to 130 kB at most 3 ×, none larger; all of`,
+  "100 who ask in the same moment get the page.",
 ];
 
 /**
@@ -104,7 +107,7 @@ async function rounds({ server, seeded }: CallBench, { asker, path }: BenchPage)
       ...{ cookie, requests, atOnce: AT_ONCE, spentMs: () => serverMs(server.pid) },
     });
   const cookie = seeded.cookies[asker];
-  await measure(path, cookie, AT_ONCE);
+  await measure(path, cookie, WARM);
   const loads: Load[] = [];
   const ratios: number[] = [];
   for (let round = 0; round < ROUNDS; round += 1) {

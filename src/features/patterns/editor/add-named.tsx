@@ -2,7 +2,6 @@
 
 import { useId, useState } from "react";
 import { Button } from "@/ui/button";
-import { CONTROL } from "@/ui/field";
 import { useStoredText } from "@/ui/use-stored-text";
 import { useEditing } from "./editing";
 
@@ -41,7 +40,7 @@ export function AddNamed({ what, placeholder, onAdd }: AddNamedProps) {
           aria-describedby={`${id}-says`}
           onChange={({ target }) => setLabel(target.value)}
           onKeyDown={({ key }) => (key === "Enter" ? add() : undefined)}
-          className={`min-h-11 min-w-0 max-w-60 ${CONTROL}`}
+          className="control min-h-11 min-w-0 max-w-60"
         />
         <Button look="quiet" onClick={add} aria-label={`Add the ${what}`}>
           <span aria-hidden="true">+</span> Add

@@ -2,7 +2,6 @@
 
 import type { Typed } from "@/engine/editing";
 import type { PathPart } from "@/engine/pattern";
-import { CONTROL } from "@/ui/field";
 import type { CmList } from "./cm-list";
 import { NumberField } from "./fields";
 import { joinSign, retyped, splitSign } from "./signed";
@@ -29,7 +28,7 @@ export function CmField({ list, behind, value, onTyped, ...rest }: CmFieldProps)
         aria-label={`${rest.label}: adds or takes`}
         value={takes ? "takes" : "adds"}
         onChange={({ target }) => onTyped(joinSign({ takes: target.value === "takes", amount }), false)}
-        className={`min-h-11 ${CONTROL.replace("w-full", behind ? "w-24" : "w-full").replace("px-3", "px-2")}`}
+        className={`control min-h-11 px-2 ${behind ? "w-24" : ""}`}
       >
         <option value="adds">adds</option>
         <option value="takes">takes</option>

@@ -3,13 +3,10 @@
 import type { ReactNode } from "react";
 import { formatPath, type PathPart } from "@/engine/pattern";
 import type { Typed } from "@/engine/editing";
-import { CONTROL } from "@/ui/field";
 import { useTypedEarly } from "@/ui/use-typed-early";
 import { useEditingValue } from "./editing";
 import { SaidBelow } from "./said-below";
 import { typedText, type TypedKind } from "./typed-text";
-
-const NARROW = CONTROL.replace("w-full", "").replace("px-3", "px-2");
 
 interface Common {
   /** Path of the field in the draft, by which its errors are found. */
@@ -51,7 +48,7 @@ export function NumberField({ at, label, value, kind = "number", onText, ...rest
           placeholder={rest.placeholder}
           value={shown}
           onChange={({ target }) => onText(target.value)}
-          className={`numbers min-h-11 text-right ${NARROW} ${isEdited ? "border-ink font-semibold" : ""} ${rest.className ?? "w-20"}`}
+          className={`control numbers min-h-11 px-2 text-right ${isEdited ? "border-ink font-semibold" : ""} ${rest.className ?? "w-20"}`}
         />
         {rest.behind ? <span className="text-soft">{rest.behind}</span> : null}
       </span>
@@ -77,7 +74,7 @@ export function TextField({ at, label, labelled, value, lines, className = "w-fu
     "aria-label": labelled === "aloud" ? label : undefined,
     "aria-invalid": isFaulty,
     "aria-describedby": `${id}-says`,
-    className: `min-h-11 ${NARROW} ${className}`,
+    className: `control min-h-11 px-2 ${className}`,
   };
   return (
     <Labelled id={id} label={label} labelled={labelled}>
@@ -120,7 +117,7 @@ export function ChoiceField({ at, label, labelled, value, choices, nothing, clas
         aria-describedby={`${id}-says`}
         value={value}
         onChange={({ target }) => onChoice(target.value)}
-        className={`min-h-11 max-w-full ${NARROW} ${className ?? "w-full"}`}
+        className={`control min-h-11 max-w-full px-2 ${className ?? "w-full"}`}
       >
         {nothing === undefined && value !== "" ? null : <option value="">{nothing ?? "Choose…"}</option>}
         {isGone ? <option value={value}>{value} (removed)</option> : null}

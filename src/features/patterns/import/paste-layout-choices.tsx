@@ -2,7 +2,6 @@
 
 import { useState, type ReactNode } from "react";
 import { cellAt, columnCount, type Cells, type Layout, type MeasurementChoices } from "@/engine/tables";
-import { CONTROL } from "@/ui/field";
 import type { PatternFields } from "./paste-measurements-state";
 
 interface PasteLayoutChoicesProps {
@@ -39,7 +38,7 @@ export function PasteLayoutChoices({ view, choices, onLayout, onFields }: PasteL
         <div className="mt-3 grid gap-4 rounded-sheet border border-line p-4 sm:grid-cols-2 lg:grid-cols-4">
           <Choice label="Numbers are in">
             <select
-              className={CONTROL}
+              className="control"
               value={unit}
               onChange={({ currentTarget }) => onFields({ unit: currentTarget.value === "in" ? "in" : "cm" })}
             >
@@ -59,7 +58,7 @@ export function PasteLayoutChoices({ view, choices, onLayout, onFields }: PasteL
           />
           <Choice label="Sizes run">
             <select
-              className={CONTROL}
+              className="control"
               value={String(turned)}
               onChange={({ currentTarget }) => onLayout({ turned: currentTarget.value === "true" })}
             >
@@ -69,7 +68,7 @@ export function PasteLayoutChoices({ view, choices, onLayout, onFields }: PasteL
           </Choice>
           <Choice label="Sizes are in">
             <select
-              className={CONTROL}
+              className="control"
               value={headerRow}
               onChange={({ currentTarget }) => onLayout({ headerRow: Number(currentTarget.value) })}
             >
@@ -124,7 +123,7 @@ function Typed({
   return (
     <Choice label={label}>
       <input
-        className={`${CONTROL} numbers`}
+        className="control numbers"
         value={value}
         inputMode="decimal"
         onChange={({ currentTarget }) => onChange(currentTarget.value)}
@@ -145,7 +144,7 @@ function ColumnSelect({ label, view, choices, value, onChange }: ColumnSelectPro
   return (
     <Choice label={label}>
       <select
-        className={CONTROL}
+        className="control"
         value={value ?? "none"}
         onChange={({ currentTarget }) => onChange(currentTarget.value === "none" ? null : Number(currentTarget.value))}
       >

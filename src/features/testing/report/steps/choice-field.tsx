@@ -25,19 +25,15 @@ export function ChoiceField({ report, field, legend, choices, prefilled }: Choic
       <legend className="mb-1 font-semibold wrap-anywhere">{legend}</legend>
       <div className="flex flex-wrap gap-2">
         {choices.map(({ value, label }) => (
-          <label
-            key={value}
-            className="flex min-h-11 items-center gap-2.5 rounded-md border border-line-strong bg-white px-2.5 py-1.5 has-checked:border-ink has-checked:bg-band has-checked:font-semibold has-focus-visible:outline-3 has-focus-visible:outline-offset-2 has-focus-visible:outline-thread"
-          >
+          <label key={value} className="choice">
             <input
               type="radio"
               name={field}
               value={value}
               defaultChecked={chosen === value}
               {...(prefilled === undefined ? {} : { "data-prefilled": true })}
-              className="size-4 shrink-0 accent-thread outline-none"
             />
-            <span className="min-w-0 wrap-anywhere">{label}</span>
+            <span>{label}</span>
           </label>
         ))}
       </div>

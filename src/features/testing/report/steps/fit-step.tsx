@@ -1,5 +1,4 @@
 import { FIT_SCALE, fieldOf, fitAreas, fitScaleLabel } from "@/engine/reporting";
-import { CONTROL } from "@/ui/field";
 import { Sheet } from "@/ui/sheet";
 import { AskedAtField } from "../autosave/asked-at-field";
 import { fieldNotes, textOf, type FilledReport } from "../filled-report";
@@ -35,16 +34,15 @@ function FitFields({ report, area }: { readonly report: FilledReport; readonly a
           {FIT_SCALE.map((step) => (
             <label
               key={step}
-              className="flex min-h-11 items-center gap-3 rounded-md border border-line-strong bg-white px-3 py-2 leading-tight has-checked:border-ink has-checked:bg-band has-checked:font-semibold has-focus-visible:outline-3 has-focus-visible:outline-offset-2 has-focus-visible:outline-thread sm:flex-col sm:justify-start sm:gap-1.5 sm:text-center"
+              className="choice gap-3 px-3 py-2 leading-tight sm:flex-col sm:justify-start sm:gap-1.5 sm:text-center"
             >
               <input
                 type="radio"
                 name={scale}
                 value={String(step)}
                 defaultChecked={textOf(report, scale) === String(step)}
-                className="size-4 shrink-0 accent-thread outline-none"
               />
-              <span className="min-w-0">{fitScaleLabel(step, { isGirth })}</span>
+              <span>{fitScaleLabel(step, { isGirth })}</span>
             </label>
           ))}
         </div>
@@ -62,7 +60,7 @@ function FitFields({ report, area }: { readonly report: FilledReport; readonly a
         dir="auto"
         defaultValue={textOf(report, says) ?? ""}
         aria-describedby={`${says}-messages`}
-        className={`${CONTROL} mt-1`}
+        className="control mt-1"
       />
       <FieldMessages field={says} {...fieldNotes(report, says)} />
       <AskedAtField field={says} />

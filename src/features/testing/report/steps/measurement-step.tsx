@@ -63,7 +63,11 @@ function MeasurementFields({ report, measurement, next, added, drawing }: Measur
           measurement={measurement}
           reading={key}
           number={keys.length > 1 ? index + 1 : null}
-          next={canChange && next !== undefined && index === keys.length - 1 ? <NextRow {...next} /> : null}
+          next={
+            canChange && next !== undefined && index === keys.length - 1 ? (
+              <NextRow id={next.id} label={next.label} />
+            ) : null
+          }
           {...(index === 0 ? { place: { drawing, how } } : {})}
         />
       ))}

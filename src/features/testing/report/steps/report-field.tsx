@@ -1,5 +1,4 @@
 import type { ReactNode } from "react";
-import { CONTROL } from "@/ui/field";
 import { AskedAtField } from "../autosave/asked-at-field";
 import { fieldNotes, textOf, type FilledReport } from "../filled-report";
 import { NumberQuestionBox } from "../../asked/number-question-box";
@@ -64,7 +63,7 @@ export function ReportField(props: ReportFieldProps) {
           maxLength={200}
           aria-invalid={faults.length > 0}
           aria-describedby={`${hint ? `${field}-hint ` : ""}${field}-unit ${field}-messages`}
-          className={`${CONTROL} numbers min-h-11 min-w-12 flex-1`}
+          className="control numbers min-h-11 min-w-12 flex-1"
         />
         <span id={`${field}-unit`} className={unit ? "shrink-0 text-soft" : "hidden"}>
           {unit}
