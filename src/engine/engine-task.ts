@@ -2,7 +2,7 @@ import { gaps, type Cell } from "./gaps";
 import { gradeChoices, type ChoicesRequest } from "./grading";
 import type { Solver } from "./integer-program";
 import { gradedCounts, ownValue, type CallDocument, type PatternDocument } from "./pattern";
-import { analyseCall, withoutUnusable } from "./results";
+import { analyseCall, printResults, withoutUnusable } from "./results";
 import { expectations, reviseCall, type InstructionError, type ReviseRequest } from "./revision";
 
 /** A task for the engine's thread. */
@@ -17,11 +17,11 @@ export type EngineTask =
     }
   | { readonly kind: "grade"; readonly request: ChoicesRequest };
 
-/** Runs a task and returns its result as JSON; for a revision also the gaps of the same reports against it. */
+/** Runs a task and prints its result as JSON, an analysis as `printResults`; for a revision also the gaps of the same reports against it. */
 export function runEngineTask(task: EngineTask, solver: Solver): string {
   switch (task.kind) {
     case "analyse":
-      return JSON.stringify(analyseCall(task.call));
+      return printResults(analyseCall(task.call));
     case "grade":
       return JSON.stringify(gradeChoices(task.request, solver));
     case "expect": {

@@ -2,7 +2,7 @@ import { randomUUID } from "node:crypto";
 import { Client } from "pg";
 import { afterAll, beforeAll, beforeEach, describe, expect, it } from "vitest";
 import type { EngineTask } from "@/engine/engine-task";
-import { analyseCall as computeResults } from "@/engine/results";
+import { analyseCall as computeResults, printResults } from "@/engine/results";
 import { analyseCall } from "@/features/results/mutations";
 import { callAccess, type CallAccess } from "@/features/calls/access";
 import { currentCall } from "@/features/calls/data";
@@ -99,13 +99,13 @@ describe("the worker", { timeout: 60_000 }, () => {
     expect(await hasty.run({ kind: "analyse", call })).toBeNull();
     expect(await hasty.run({ kind: "analyse", call })).toBeNull();
     await hasty.stop();
-    expect(await engine.run({ kind: "analyse", call })).toBe(JSON.stringify(computeResults(call)));
+    expect(await engine.run({ kind: "analyse", call })).toBe(printResults(computeResults(call)));
   });
 
   it("tells of a task that the engine cannot do, and goes on with the next", async () => {
     const impossible = { kind: "analyse", call: { ...call, pattern: { ...call.pattern, sizes: [] } } } as const;
     await expect(engine.run(impossible)).rejects.toThrow("the engine's thread failed");
-    expect(await engine.run({ kind: "analyse", call })).toBe(JSON.stringify(computeResults(call)));
+    expect(await engine.run({ kind: "analyse", call })).toBe(printResults(computeResults(call)));
   });
 
   it("that is stopped with a call under way stores nothing of it, and takes it up at the next start", async () => {

@@ -23,4 +23,5 @@ export {
 export { runsOneWay } from "./consistency";
 export { flaggedItems } from "./flagged-items";
 export { namedCauses } from "./named-causes";
+export { printResults } from "./print-results";
 export { withoutUnusable } from "./unusable-reports";

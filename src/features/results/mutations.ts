@@ -1,7 +1,6 @@
 import "server-only";
 import type { EngineTask } from "@/engine/engine-task";
 import { ENGINE_VERSION } from "@/engine/engine-version";
-import { callResultsSchema, type CallResults } from "@/engine/results";
 import { unsafeOwnerAccess, type CallAccess } from "@/features/calls/access";
 import { callSnapshot, UnreadableCall, type VersionedCall } from "@/features/calls/data";
 import { holdCall } from "@/features/calls/mutations";
@@ -51,7 +50,7 @@ async function readVersion(access: CallAccess): Promise<VersionedCall | null> {
 }
 
 type Outcome =
-  | { readonly status: "done"; readonly results: CallResults }
+  | { readonly status: "done"; readonly printed: string }
   | { readonly status: "stopped" | "failed"; readonly message: string };
 
 const STOPPED =
@@ -65,7 +64,7 @@ async function analysed({ document }: VersionedCall, run: RunTask<EngineTask>): 
   try {
     const printed = await run({ kind: "analyse", call: document });
     if (printed === null) return { status: "stopped", message: STOPPED };
-    return { status: "done", results: callResultsSchema.parse(JSON.parse(printed)) };
+    return { status: "done", printed };
   } catch (error) {
     if (error instanceof TaskInterrupted) throw error;
     log.error({ reason: reasonOf(error) }, "an analysis failed");
@@ -80,10 +79,12 @@ async function storeOutcome(access: CallAccess, call: VersionedCall, outcome: Ou
   const { callId } = access;
   const { version: callVersion, revisionId } = call;
   await inTransaction(async (transaction) => {
+    // What a crash would lose is computed again at the next start, so nothing waits until it is on the disk.
+    await transaction.$executeRaw`SET LOCAL synchronous_commit TO off`;
     if (!(await holdCall(transaction, callId, { version: callVersion }))) return;
     if (outcome.status === "done") {
       await transaction.analysis.deleteMany({ where: { callId } });
-      await storeResults(transaction, { callId, call, results: outcome.results });
+      await storeResults(transaction, { callId, call, printed: outcome.printed });
       return;
     }
     await transaction.analysis.deleteMany({ where: { callId, status: { not: "done" } } });
@@ -98,20 +99,21 @@ async function storeOutcome(access: CallAccess, call: VersionedCall, outcome: Ou
 
 /**
  * Writes results into the columns and rows that pages read, in one statement. What grows with testers is a text of its own, so that PostgreSQL parses it once.
+ *
+ * @param printed by the engine's `printResults`.
  */
 async function storeResults(
   transaction: Connection,
-  { callId, call, results }: { callId: string; call: VersionedCall; results: CallResults },
+  { callId, call, printed }: { callId: string; call: VersionedCall; printed: string },
 ): Promise<void> {
-  const { testers, ...whole } = results;
-  const leftOut = [...call.leftOut, ...whole.leftOut];
+  const [whole = "", testers = ""] = printed.split("\n");
   await transaction.$executeRaw`
     WITH stored AS (
       INSERT INTO analysis (call_id, call_version, engine_version, revision_id, status,
         differences, gauges, consistency, flagged, yarn, fit, method, left_out)
       SELECT ${callId}::uuid, ${call.version}::int, ${ENGINE_VERSION}, ${call.revisionId}::uuid, 'done',
-        differences, gauges, consistency, flagged, yarn, fit, method, "leftOut"
-      FROM jsonb_to_record(${JSON.stringify({ ...whole, leftOut })}::jsonb) AS whole (
+        differences, gauges, consistency, flagged, yarn, fit, method, ${JSON.stringify(call.leftOut)}::jsonb || "leftOut"
+      FROM jsonb_to_record(${whole}::jsonb) AS whole (
         differences jsonb, gauges jsonb, consistency jsonb, flagged jsonb, yarn jsonb, fit jsonb, method jsonb,
         "leftOut" jsonb)
       RETURNING id
@@ -120,7 +122,7 @@ async function storeResults(
       comparisons, swatches, off_gauge, readings, yarn)
     SELECT stored.id, tester.id, part.at - 1, part.size, part.drift_across, part.drift_along,
       part.comparisons, part.swatches, part.off_gauge, part.readings, part.yarn
-    FROM stored CROSS JOIN ROWS FROM (json_to_recordset(${JSON.stringify(testers)}::json) AS (
+    FROM stored CROSS JOIN ROWS FROM (json_to_recordset(${testers}::json) AS (
         tester text, size text, "driftAcross" float8, "driftAlong" float8,
         comparisons json, swatches json, "offGauge" jsonb, readings json, yarn json)
       ) WITH ORDINALITY AS part (code, size, drift_across, drift_along,
