@@ -20,3 +20,19 @@ test("a key in one cell draws no other cell anew", async ({ page, designer }) =>
   await expect(page.getByText(/Saved \d\d:\d\d/)).toBeVisible();
   expect(await drawn.evaluate(({ count }) => count())).toBe(1);
 });
+
+test("a page that was drawn before the last save was stored shows what was saved", async ({ page, designer }) => {
+  expect(designer.accountId).not.toBe("");
+  await openEditor(page, await importPattern(page));
+  const cell = page.getByRole("textbox", { name: "Shoulder stitches, M" });
+  const after = `${await cell.inputValue()}2`;
+  // As it comes where a page is asked for again in the moment of a save.
+  const drawnBefore = await page.request.get(page.url());
+  await cell.press("End");
+  await cell.press("2");
+  await expect(page.getByText(/Saved \d\d:\d\d/)).toBeVisible();
+  await page.route(page.url(), (route) => route.fulfill({ response: drawnBefore }), { times: 1 });
+  await page.reload();
+  await expect(cell).toHaveValue(after);
+  await expect(page.getByRole("status").filter({ hasText: "1 change" })).toBeVisible();
+});

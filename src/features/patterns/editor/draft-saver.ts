@@ -1,7 +1,7 @@
 import type { PatternDraft } from "@/engine/editing";
 import { saveDraftEdits } from "../actions";
 import type { DraftEdits } from "../schema";
-import { readBackup, writeBackup } from "./draft-backup";
+import { isOlderThanSaved, noteSaved, readBackup, writeBackup } from "./draft-backup";
 
 export type DraftStatus =
   | { readonly kind: "resting" | "saving" | "late" }
@@ -59,6 +59,7 @@ export function draftSaver(
         return null;
       }
       saved = sent.content;
+      noteSaved(patternId, answer.version);
       latest = { ...latest, version: answer.version, unanswered: undefined };
       onStatus({ kind: "saved", at: new Date() });
     }
@@ -84,6 +85,10 @@ export function draftSaver(
 
   const resume = (onContent: (content: PatternDraft | null) => void) => {
     const backup = readBackup(patternId);
+    if (backup === null && isOlderThanSaved(patternId, latest.version)) {
+      // Asked for while the last save was under way, and drawn before it was stored.
+      window.location.reload();
+    }
     if (backup !== null) {
       latest = backup;
       onContent(backup.content);
