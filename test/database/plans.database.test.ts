@@ -70,7 +70,7 @@ describe("a plan", { timeout: 60_000 }, () => {
   });
 
   it("of numbers corrected by hand says what is then to be expected", async () => {
-    const typed = { "allowances.neck-band.all": "-2.8" };
+    const typed = { "allowances.neck-band.cm": "-2.8" };
     const request = {
       kind: "correction",
       size: "size-l",
@@ -90,13 +90,13 @@ describe("a plan", { timeout: 60_000 }, () => {
   });
 
   it("names the number that cannot be read, and stores what the page can show", async () => {
-    const typed = { "allowances.neck-band.all": "about two" };
+    const typed = { "allowances.neck-band.cm": "about two" };
     const where = { size: "size-l", measurement: "neck-width", unit: "cm", reason: "" } as const;
     const { planId } = await requestPlan(access, { ...newPlan(), request: { kind: "correction", typed, ...where } });
     await runPlan(planId, engine.run);
     expect((await storedPlan(access, planId)).output).toMatchObject({
       status: "faults",
-      faults: [{ path: "allowances.neck-band.all", says: expect.stringContaining("“about two” is not a number") }],
+      faults: [{ path: "allowances.neck-band.cm", says: expect.stringContaining("“about two” is not a number") }],
     });
   });
 

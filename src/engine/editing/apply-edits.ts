@@ -1,9 +1,18 @@
-import { ownValue, type Grading, type Measurement, type PatternDocument, type CmBySize } from "../pattern";
-import { parseLength, parseNumber, type LengthUnit } from "../units";
+import {
+  NUMBER_RULES,
+  ownValue,
+  patternRangeFaults,
+  patternSchema,
+  schemaFaults,
+  type PatternDocument,
+} from "../pattern";
+import type { LengthUnit } from "../units";
+import type { PatternChange } from "./describe-path";
+import { pathByIndex, withValueAt } from "./document-path";
 import { editFields, type EditField } from "./edit-fields";
-import { plausibilityQuestion } from "./plausibility-question";
-import type { PatternChange } from "./pattern-change";
 import { patternChanges } from "./pattern-changes";
+import { plausibilityQuestion } from "./plausibility-question";
+import { faultSentence, typedParts } from "./read-draft";
 
 /** Typed texts, by the path of their field as in `editFields`. */
 export type TypedEdits = Readonly<Record<string, string>>;
@@ -23,11 +32,11 @@ export interface AppliedEdits {
   readonly changes: readonly PatternChange[];
 }
 
-/** No number of a document may be larger (see the pattern's schema). */
-const MAX_NUMBER = 1_000_000;
+/** The texts that can be read, as numbers by path; lengths in cm. */
+type Values = ReadonlyMap<string, number>;
 
 /**
- * Applies typed edits to the numbers of a pattern.
+ * Applies typed edits to the numbers of a pattern; each text is read as the editor reads it.
  *
  * @param pattern the revision that the edits are made on.
  * @param typed texts by path; may contain a decimal comma, a fraction, or a unit after a length.
@@ -36,24 +45,20 @@ const MAX_NUMBER = 1_000_000;
  */
 export function applyEdits(pattern: PatternDocument, typed: TypedEdits, unit: LengthUnit): AppliedEdits {
   const fields = editFields(pattern);
-  const faults: EditMessage[] = unknownPaths(typed, fields);
-  const questions: EditMessage[] = [];
-  const values = new Map<string, number>();
-  for (const field of fields) {
-    const text = ownValue(typed, field.path);
-    if (text === undefined) continue;
-    const read = readValue(field, text, unit);
-    if (!read.ok) {
-      faults.push({ path: field.path, message: read.message });
-      continue;
-    }
-    const question = plausibilityQuestion(field, read.value);
-    if (question !== undefined) questions.push({ path: field.path, message: question });
-    values.set(field.path, read.value);
-  }
-  faults.push(...incompleteCounts(fields, values, typed));
+  const read = readValues(fields, typed, unit);
+  const unusable = [...incompleteCounts(fields, read.values, typed), ...rangeMessages(pattern, read.values, unit)];
+  const values = usableValues(fields, read.values, unusable);
   const document = withValues(pattern, values);
-  return { document, faults, questions, changes: patternChanges(pattern, document) };
+  return {
+    document,
+    faults: [...unknownPaths(typed, fields), ...read.faults, ...unusable],
+    questions: fields.flatMap((field) => {
+      const value = values.get(field.path);
+      const message = value === undefined ? undefined : plausibilityQuestion(field, value);
+      return message === undefined ? [] : [{ path: field.path, message }];
+    }),
+    changes: patternChanges(pattern, document),
+  };
 }
 
 /** Faults for texts whose number this revision does not have. */
@@ -64,84 +69,85 @@ function unknownPaths(typed: TypedEdits, fields: readonly EditField[]): EditMess
     .map((path) => ({ path, message: "This revision no longer has this number; remove the edit." }));
 }
 
-/** A count without numbers needs one in every size or in none. */
-function incompleteCounts(
+function readValues(
   fields: readonly EditField[],
-  values: ReadonlyMap<string, number>,
   typed: TypedEdits,
-): EditMessage[] {
-  const missing = fields.filter(
-    ({ kind, path, value }) => kind === "count" && value === undefined && ownValue(typed, path) === undefined,
-  );
-  return missing
-    .filter(({ id }) => fields.some((field) => field.kind === "count" && field.id === id && values.has(field.path)))
+  unit: LengthUnit,
+): { readonly values: Values; readonly faults: readonly EditMessage[] } {
+  const values = new Map<string, number>();
+  const faults: EditMessage[] = [];
+  const parts = typedParts(unit);
+  for (const { kind, path } of fields) {
+    const text = ownValue(typed, path);
+    if (text === undefined) continue;
+    const parsed = parts[PARTS[kind]].safeParse(text);
+    if (parsed.success) values.set(path, parsed.data);
+    else faults.push({ path, message: sentenceOf(kind, schemaFaults(parsed.error.issues)[0]?.says ?? "") });
+  }
+  return { values, faults };
+}
+
+/** Which of the document's numbers each is. */
+const PARTS = {
+  count: "whole",
+  allowance: "length",
+  length: "notNegativeLength",
+  ease: "length",
+  target: "positiveLength",
+} as const satisfies Readonly<Record<EditField["kind"], keyof ReturnType<typeof typedParts>>>;
+
+/** The rules of numbers in this page's words. */
+const SENTENCES: Readonly<Partial<Record<EditField["kind"], Readonly<Record<string, string>>>>> = {
+  count: {
+    [NUMBER_RULES.whole]: "Stitches and rows are whole numbers.",
+    [NUMBER_RULES.notNegative]: "Stitches and rows cannot be below 0.",
+  },
+  length: { [NUMBER_RULES.notNegative]: "A length cannot be below 0." },
+  target: { [NUMBER_RULES.positive]: "A finished length must be above 0." },
+};
+
+function sentenceOf(kind: EditField["kind"], says: string): string {
+  if (says === NUMBER_RULES.largest || says === NUMBER_RULES.smallest) return "This number is too large.";
+  return ownValue(SENTENCES[kind], says) ?? faultSentence(says);
+}
+
+/** A count without numbers needs one in every size or in none. */
+function incompleteCounts(fields: readonly EditField[], values: Values, typed: TypedEdits): EditMessage[] {
+  const counts = fields.filter(({ kind }) => kind === "count");
+  const begun = new Set(counts.filter(({ path }) => values.has(path)).map(({ id }) => id));
+  return counts
+    .filter(({ id, path, value }) => value === undefined && begun.has(id) && ownValue(typed, path) === undefined)
     .map(({ path }) => ({ path, message: "A number is missing here: a count needs one in every size." }));
 }
 
-type ReadValue = { readonly ok: true; readonly value: number } | { readonly ok: false; readonly message: string };
-
-function readValue(field: EditField, text: string, unit: LengthUnit): ReadValue {
-  const read = field.kind === "count" ? parseNumber(text) : readLength(text, unit);
-  if (!read.ok) return read;
-  const { value } = read;
-  if (Math.abs(value) > MAX_NUMBER) return { ok: false, message: "This number is too large." };
-  switch (field.kind) {
-    case "count":
-      if (!Number.isInteger(value)) return { ok: false, message: "Stitches and rows are whole numbers." };
-      return value < 0 ? { ok: false, message: "Stitches and rows cannot be below 0." } : read;
-    case "length":
-      return value < 0 ? { ok: false, message: "A length cannot be below 0." } : read;
-    case "target":
-      return value <= 0 ? { ok: false, message: "A finished length must be above 0." } : read;
-    case "allowance":
-    case "ease":
-      return read;
-  }
-}
-
-function readLength(text: string, unit: LengthUnit): ReadValue {
-  const read = parseLength(text, unit);
-  return read.ok ? { ok: true, value: read.cm } : read;
-}
-
-function withValues(pattern: PatternDocument, values: ReadonlyMap<string, number>): PatternDocument {
-  const edited = (list: string, id: string, cm: CmBySize): CmBySize => {
-    if (typeof cm === "number") return values.get(`${list}.${id}.all`) ?? cm;
-    return Object.fromEntries(
-      Object.entries(cm).map(([size, was]) => [size, values.get(`${list}.${id}.${size}`) ?? was]),
-    );
-  };
-  return {
-    ...pattern,
-    ...withGrading(pattern, values),
-    ...(pattern.lengths && {
-      lengths: pattern.lengths.map((length) => ({ ...length, cm: edited("lengths", length.id, length.cm) })),
-    }),
-    allowances: pattern.allowances.map((item) => ({ ...item, cm: edited("allowances", item.id, item.cm) })),
-    measurements: pattern.measurements.map((measurement) => withTarget(measurement, values, edited)),
-  };
-}
-
-function withTarget(
-  measurement: Measurement,
-  values: ReadonlyMap<string, number>,
-  edited: (list: string, id: string, cm: CmBySize) => CmBySize,
-): Measurement {
-  const { id, target } = measurement;
-  if (target === undefined) return measurement;
-  if ("easeCm" in target)
-    return { ...measurement, target: { ...target, easeCm: edited("targets", id, target.easeCm) } };
-  const cm = Object.entries(target.cm).map(([size, was]) => [size, values.get(`targets.${id}.${size}`) ?? was]);
-  return { ...measurement, target: { cm: Object.fromEntries(cm) } };
-}
-
-function withGrading(pattern: PatternDocument, values: ReadonlyMap<string, number>): { readonly grading?: Grading } {
-  const entries = pattern.counts.flatMap(({ id }) => {
-    const bySize = pattern.sizes.flatMap((size) => {
-      const value = values.get(`grading.${id}.${size.id}`) ?? ownValue(ownValue(pattern.grading, id), size.id);
-      return value === undefined ? [] : [[size.id, value] as const];
-    });
-    return bySize.length === pattern.sizes.length ? [[id, Object.fromEntries(bySize)] as const] : [];
+/** Numbers that no pattern may have. */
+function rangeMessages(pattern: PatternDocument, values: Values, unit: LengthUnit): EditMessage[] {
+  const paths = new Map([...values.keys()].map((path) => [pathByIndex(pattern, path), path]));
+  return patternRangeFaults(withValues(pattern, values), { unit }).flatMap(({ path, says }) => {
+    const edited = paths.get(path);
+    return edited === undefined ? [] : [{ path: edited, message: faultSentence(says) }];
   });
-  return entries.length === 0 && pattern.grading === undefined ? {} : { grading: Object.fromEntries(entries) };
+}
+
+/** The numbers without a fault, of counts only where every size then has one. */
+function usableValues(fields: readonly EditField[], values: Values, unusable: readonly EditMessage[]): Values {
+  const faulty = new Set(unusable.map(({ path }) => path));
+  const usable = fields.filter(({ path }) => values.has(path) && !faulty.has(path));
+  const open = new Set(
+    fields
+      .filter((field) => field.kind === "count" && field.value === undefined && !usable.includes(field))
+      .map(({ id }) => id),
+  );
+  return new Map(
+    usable.flatMap(({ kind, id, path }) => {
+      const value = values.get(path);
+      return value === undefined || (kind === "count" && open.has(id)) ? [] : [[path, value] as const];
+    }),
+  );
+}
+
+function withValues(pattern: PatternDocument, values: Values): PatternDocument {
+  return patternSchema.parse(
+    [...values].reduce<unknown>((into, [path, value]) => withValueAt(into, path.split("."), value), pattern),
+  );
 }

@@ -1,6 +1,22 @@
 import { ownValue } from "../pattern";
 import type { DraftPattern } from "./draft-pattern";
-import type { PatternChange } from "./pattern-change";
+import { ORDER } from "./document-path";
+
+/** Unit of the numbers of a change: `sign` for lengths whose sign tells whether they add or subtract. */
+type ChangeUnit = "stitches" | "rows" | "cm" | "sign" | "none";
+
+/** One difference between two patterns. */
+export interface PatternChange {
+  /** By ids: `grading.body.m`, `fabrics.lace.gauge.stitches`. */
+  readonly path: string;
+  readonly what: string;
+  /** The size's label; left out if the change is not about one size. */
+  readonly size?: string;
+  readonly unit: ChangeUnit;
+  /** Null if it did not exist before; both null if a text or a list was rewritten. */
+  readonly was: number | string | null;
+  readonly becomes: number | string | null;
+}
 
 type Described = Pick<PatternChange, "what" | "size" | "unit">;
 
@@ -75,7 +91,7 @@ const KEYS: Readonly<Record<string, string>> = {
 
 function plainWords(list: string, label: string, rest: readonly string[]): string {
   const noun = ownValue(NOUNS, list) ?? list;
-  if (label === "order") return `${noun}: order`;
+  if (label === ORDER) return `${noun}: order`;
   const keys = rest.map((key) => ownValue(KEYS, key) ?? key).join(", ");
   return `${noun}${label === "" ? "" : ` “${label}”`}${keys === "" ? "" : `: ${keys}`}`;
 }

@@ -2,9 +2,9 @@ import { ownValue, type CmBySize, type Measurement, type PatternDocument } from 
 
 type EditKind = "count" | "allowance" | "length" | "ease" | "target";
 
-/** An editable number of a pattern, with the path under which a draft stores the typed text. */
+/** An editable number of a pattern. */
 export interface EditField {
-  /** `grading.<count>.<size>`, `allowances|lengths|targets.<id>.<size|all>`. */
+  /** As in `patternChanges`: `grading.<count>.<size>`, `allowances.<id>.cm.<size>`, `measurements.<id>.target.easeCm`. */
   readonly path: string;
   readonly kind: EditKind;
   readonly id: string;
@@ -32,30 +32,28 @@ export function editFields(pattern: PatternDocument): EditField[] {
         value: ownValue(ownValue(pattern.grading, id), size.id),
       })),
     ),
-    ...pattern.allowances.flatMap((item) => bySize(pattern, { ...item, kind: "allowance", list: "allowances" })),
-    ...(pattern.lengths ?? []).flatMap((item) => bySize(pattern, { ...item, kind: "length", list: "lengths" })),
+    ...pattern.allowances.flatMap((item) =>
+      cmFields(pattern, { ...item, kind: "allowance", path: `allowances.${item.id}.cm` }),
+    ),
+    ...(pattern.lengths ?? []).flatMap((item) =>
+      cmFields(pattern, { ...item, kind: "length", path: `lengths.${item.id}.cm` }),
+    ),
     ...pattern.measurements.flatMap((measurement) => targetFields(pattern, measurement)),
   ];
 }
 
 function targetFields(pattern: PatternDocument, { id, label, target }: Measurement): EditField[] {
   if (target === undefined) return [];
-  const given =
-    "cm" in target ? ({ kind: "target", cm: target.cm } as const) : ({ kind: "ease", cm: target.easeCm } as const);
-  return bySize(pattern, { id, label, list: "targets", ...given });
+  const path = `measurements.${id}.target`;
+  if ("cm" in target) return cmFields(pattern, { id, label, kind: "target", path: `${path}.cm`, cm: target.cm });
+  return cmFields(pattern, { id, label, kind: "ease", path: `${path}.easeCm`, cm: target.easeCm });
 }
 
-function bySize(
-  pattern: PatternDocument,
-  { id, label, cm, kind, list }: { id: string; label: string; cm: CmBySize; kind: EditKind; list: string },
+/** One field where a number stands for all sizes, else one a size. */
+function cmFields(
+  { sizes }: PatternDocument,
+  { cm, path, kind, id, label }: Pick<EditField, "path" | "kind" | "id" | "label"> & { readonly cm: CmBySize },
 ): EditField[] {
-  if (typeof cm === "number") return [{ path: `${list}.${id}.all`, kind, id, label, size: null, value: cm }];
-  return pattern.sizes.map((size) => ({
-    path: `${list}.${id}.${size.id}`,
-    kind,
-    id,
-    label,
-    size,
-    value: ownValue(cm, size.id),
-  }));
+  if (typeof cm === "number") return [{ path, kind, id, label, size: null, value: cm }];
+  return sizes.map((size) => ({ path: `${path}.${size.id}`, kind, id, label, size, value: ownValue(cm, size.id) }));
 }

@@ -1,3 +1,4 @@
+export { applyChanges, rebaseDraft } from "./apply-changes";
 export { applyEdits, type AppliedEdits } from "./apply-edits";
 export { draftInUnit } from "./draft-in-unit";
 export { createDraft, patternDraftSchema, type DraftPattern, type PatternDraft, type Typed } from "./draft-pattern";
@@ -5,10 +6,8 @@ export { draftQuestions, type DraftQuestion } from "./draft-questions";
 export { oneForAllSizes, spreadOverSizes, withoutSize, withSize } from "./draft-sizes";
 export { editFields, type EditField } from "./edit-fields";
 export { explainDraft, type ExplainedDraft, type ExplainedLine } from "./explain-draft";
-export type { PatternChange } from "./pattern-change";
+export type { PatternChange } from "./describe-path";
 export { patternChanges } from "./pattern-changes";
-export { rebaseDraft } from "./rebase-draft";
 export { readablePart } from "./readable-part";
-export { readDraft } from "./read-draft";
+export { faultSentence, readDraft } from "./read-draft";
 export { shapeDraft, type ShapedDraft } from "./shape-draft";
-export { applyChange } from "./apply-change";

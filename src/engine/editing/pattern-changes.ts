@@ -1,8 +1,7 @@
 import { canonicalJson, ownValue } from "../pattern";
 import type { DraftPattern } from "./draft-pattern";
-import { describePath } from "./describe-path";
-import type { PatternChange } from "./pattern-change";
-import { isIdList, isRecord, type IdItem } from "./id-list";
+import { describePath, type PatternChange } from "./describe-path";
+import { isIdList, isRecord, ORDER, type IdItem } from "./document-path";
 
 /**
  * The changes from one pattern to a later one, with descriptions; both may be drafts.
@@ -92,6 +91,6 @@ function itemPairs(before: readonly IdItem[], after: readonly IdItem[], path: re
   const becomes = new Map(after.map((item) => [item.id, item]));
   const ids = [...new Set([...becomes.keys(), ...was.keys()])];
   const common = (items: readonly IdItem[]) => items.map(({ id }) => id).filter((id) => was.has(id) && becomes.has(id));
-  const order: Pair = { before: common(before), after: common(after), path: [...path, "order"] };
+  const order: Pair = { before: common(before), after: common(after), path: [...path, ORDER] };
   return [...ids.map((id) => ({ before: was.get(id), after: becomes.get(id), path: [...path, id] })), order];
 }

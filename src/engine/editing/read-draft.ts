@@ -39,9 +39,9 @@ export function readingSchema(unit: LengthUnit): ReturnType<typeof makeReadingSc
   return schemas[unit];
 }
 
-function makeReadingSchema(unit: LengthUnit) {
-  const { number, positive, whole, anyWhole, positiveWhole, length, positiveLength, notNegativeLength, ...rest } =
-    documentParts;
+/** The document's numbers and lengths, preceded by parsing of typed texts. */
+export function typedParts(unit: LengthUnit) {
+  const { number, positive, whole, anyWhole, positiveWhole, length, positiveLength, notNegativeLength } = documentParts;
   const asNumber = reading((text) => {
     const read = parseNumber(text);
     return read.ok ? read.value : read.message;
@@ -50,8 +50,7 @@ function makeReadingSchema(unit: LengthUnit) {
     const read = parseLength(text, unit);
     return read.ok ? read.cm : read.message;
   });
-  return patternShape({
-    ...rest,
+  return {
     number: asNumber.pipe(number),
     positive: asNumber.pipe(positive),
     whole: asNumber.pipe(whole),
@@ -60,8 +59,12 @@ function makeReadingSchema(unit: LengthUnit) {
     length: asLength.pipe(length),
     positiveLength: asLength.pipe(positiveLength),
     notNegativeLength: asLength.pipe(notNegativeLength),
-    name: z.string().min(1, { error: "has not been chosen yet." }),
-  });
+  };
+}
+
+function makeReadingSchema(unit: LengthUnit) {
+  const name = z.string().min(1, { error: "has not been chosen yet." });
+  return patternShape({ ...documentParts, ...typedParts(unit), name });
 }
 
 /** @param read parses a text to a number, or to a sentence about what is wrong with it. */
@@ -74,4 +77,11 @@ function reading(read: (text: string) => number | string): z.ZodPipe<z.ZodUnknow
     else context.addIssue({ code: "custom", message: result, input: value });
     return z.NEVER;
   });
+}
+
+/** A fault as a sentence below its field: faults are the second half of a sentence whose subject is the field. */
+export function faultSentence(says: string): string {
+  if (says.startsWith("is missing")) return "A number is missing here.";
+  const text = says.startsWith("is ") || says.startsWith("must ") || says.startsWith("should ") ? `This ${says}` : says;
+  return text.charAt(0).toUpperCase() + text.slice(1);
 }

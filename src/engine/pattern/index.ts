@@ -55,7 +55,7 @@ export { canonicalJson } from "./canonical-json";
 export { cmOfSize } from "./by-size";
 export { countsOfTerm } from "./counts-of-term";
 export { ownValue } from "./own-value";
-export { documentParts, idSchema, labelSchema, textSchema, type PatternParts } from "./schema-parts";
+export { documentParts, idSchema, labelSchema, NUMBER_RULES, textSchema, type PatternParts } from "./schema-parts";
 export { schemaFaults } from "./schema-faults";
 export type { DeepReadonly } from "./deep-readonly";
 export { sizeOrderFaults } from "./size-order-faults";

@@ -5,6 +5,15 @@ const MAX_NUMBER = 1_000_000;
 const MAX_LABEL_LENGTH = 1_000;
 const MAX_TEXT_LENGTH = 1_000_000;
 
+/** What may be wrong with a number, as the second half of a sentence. */
+export const NUMBER_RULES = {
+  smallest: `must be at least ${-MAX_NUMBER}.`,
+  largest: `must be at most ${MAX_NUMBER}.`,
+  positive: "must be above 0.",
+  notNegative: "must be 0 or more.",
+  whole: "must be a whole number.",
+} as const;
+
 const ID_PATTERN = /^(?!all$)[a-z][a-z0-9-]{0,39}$/;
 
 export const idSchema = z.string().regex(ID_PATTERN, {
@@ -26,13 +35,13 @@ export const textSchema = z
 
 const numberSchema = z
   .number()
-  .min(-MAX_NUMBER, { error: `must be at least ${-MAX_NUMBER}.` })
-  .max(MAX_NUMBER, { error: `must be at most ${MAX_NUMBER}.` });
+  .min(-MAX_NUMBER, { error: NUMBER_RULES.smallest })
+  .max(MAX_NUMBER, { error: NUMBER_RULES.largest });
 
-export const positiveSchema = numberSchema.positive({ error: "must be above 0." });
-export const notNegativeSchema = numberSchema.min(0, { error: "must be 0 or more." });
-export const wholeSchema = notNegativeSchema.int({ error: "must be a whole number." });
-export const positiveWholeSchema = positiveSchema.int({ error: "must be a whole number." });
+export const positiveSchema = numberSchema.positive({ error: NUMBER_RULES.positive });
+export const notNegativeSchema = numberSchema.min(0, { error: NUMBER_RULES.notNegative });
+export const wholeSchema = notNegativeSchema.int({ error: NUMBER_RULES.whole });
+export const positiveWholeSchema = positiveSchema.int({ error: NUMBER_RULES.whole });
 
 /** A record from ids; whether it names every size is checked where the sizes are known. */
 export function byId<Value extends z.ZodType>(value: Value) {
@@ -59,7 +68,7 @@ export const documentParts = {
   number: numberSchema,
   positive: positiveSchema,
   whole: wholeSchema,
-  anyWhole: numberSchema.int({ error: "must be a whole number." }),
+  anyWhole: numberSchema.int({ error: NUMBER_RULES.whole }),
   positiveWhole: positiveWholeSchema,
   length: numberSchema,
   positiveLength: positiveSchema,

@@ -50,7 +50,7 @@ export type BroughtIn =
   | { readonly status: "faults"; readonly faults: readonly Fault[] }
   | { readonly status: "title"; readonly says: string };
 
-const CORRECTED = /^(grading|allowances|lengths)\.[^.]+\.[^.]+$/;
+const CORRECTED = /^(grading\.[^.]+\.[^.]+|(allowances|lengths)\.[^.]+\.cm(\.[^.]+)?)$/;
 
 const STARTS_WITH_NUMBER = /^\s*[\d.,]/;
 

@@ -9,7 +9,7 @@ const pattern = patternDocument({
 
 describe("applyEdits", () => {
   it("reads a decimal comma, a fraction with its unit, and a whole number, and leaves the rest", () => {
-    const typed = { "allowances.edging.all": "1,5", "lengths.hem.large": "2 3/8 in", "grading.width.small": "100" };
+    const typed = { "allowances.edging.cm": "1,5", "lengths.hem.cm.large": "2 3/8 in", "grading.width.small": "100" };
     const { document, faults, changes } = applyEdits(pattern, typed, "cm");
     expect(faults).toEqual([]);
     expect(document.allowances[0]?.cm).toBe(1.5);
@@ -17,9 +17,9 @@ describe("applyEdits", () => {
     expect(document.lengths?.[0]?.cm).toEqual({ small: 4, large: 2.375 * 2.54 });
     expect(document.grading).toEqual({ width: { small: 100, large: 118 }, height: { small: 100, large: 110 } });
     expect(changes.map(({ what, size, was, becomes }) => [what, size, was, becomes])).toEqual([
+      ["Hem", "L", 5, 2.375 * 2.54],
       ["Edging", undefined, 1, 1.5],
       ["Width", "S", 98, 100],
-      ["Hem", "L", 5, 2.375 * 2.54],
     ]);
     expect(parsePattern(document).ok).toBe(true);
   });
@@ -29,13 +29,24 @@ describe("applyEdits", () => {
       "grading.width.small": "98.5",
       "grading.width.large": "many",
       "grading.height.small": "",
-      "lengths.hem.small": "-2",
-      "allowances.constructor.all": "3",
+      "lengths.hem.cm.small": "-2",
+      "allowances.constructor.cm": "3",
     };
     const { document, faults, changes } = applyEdits(pattern, typed, "cm");
     expect(faults.map(({ path }) => path).toSorted()).toEqual(Object.keys(typed).toSorted());
     expect(document).toEqual(pattern);
     expect(changes).toEqual([]);
+  });
+
+  it("says at the field which numbers no pattern may have", () => {
+    const typed = { "grading.width.small": "200000", "lengths.hem.cm.small": "1e3 cm", "allowances.edging.cm": "3000" };
+    const { document, faults } = applyEdits(pattern, typed, "cm");
+    expect(faults).toMatchObject([
+      { path: "lengths.hem.cm.small" },
+      { path: "allowances.edging.cm", message: "This must be between -2000 and 2000 cm." },
+      { path: "grading.width.small", message: "This must be between 0 and 100000." },
+    ]);
+    expect(document).toEqual(pattern);
   });
 
   it("questions an implausible number", () => {
@@ -59,6 +70,6 @@ describe("applyEdits", () => {
       measurements: [],
     });
     expect(applyEdits(odd, {}, "cm").document).toEqual(odd);
-    expect(applyEdits(odd, { "allowances.constructor.all": "2" }, "cm").document.allowances[0]?.cm).toBe(2);
+    expect(applyEdits(odd, { "allowances.constructor.cm": "2" }, "cm").document.allowances[0]?.cm).toBe(2);
   });
 });

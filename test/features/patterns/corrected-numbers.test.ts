@@ -1,7 +1,7 @@
 import { describe, expect, it } from "vitest";
 import { correctedNumbers, wayField } from "@/features/patterns/schema";
 
-const PATH = "allowances.neck-band.all";
+const PATH = "allowances.neck-band.cm";
 
 function read(text: string, way?: string) {
   return correctedNumbers([[PATH, text], ...(way === undefined ? [] : [[wayField(PATH), way] as const])])[PATH];

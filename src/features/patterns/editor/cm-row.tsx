@@ -69,7 +69,7 @@ export function CmRow({ list, item, i, isLast, uses, onRemove }: CmRowProps) {
             <CmField
               list={list}
               at={[list, i, "cm"]}
-              question={`${list}.${item.id}.all`}
+              question={`${list}.${item.id}.cm`}
               label={`${item.label}, all sizes`}
               behind={unit}
               value={cm}
@@ -126,7 +126,7 @@ function CmBySize({ list, item, i, cm, onItem }: CmBySizeProps) {
                   <CmField
                     list={list}
                     at={[list, i, "cm", id]}
-                    question={`${list}.${item.id}.${id}`}
+                    question={`${list}.${item.id}.cm.${id}`}
                     label={`${item.label}, ${label}`}
                     value={ownValue(cm, id)}
                     onTyped={(typed, isTyping) =>

@@ -3,10 +3,10 @@
 import { useRouter } from "next/navigation";
 import { useState, useTransition } from "react";
 import {
+  applyChanges,
   createDraft,
   draftInUnit,
   patternChanges,
-  applyChange,
   type PatternChange,
   type PatternDraft,
 } from "@/engine/editing";
@@ -52,7 +52,8 @@ export function ConflictingEdits({
 
   const settle = () =>
     start(async () => {
-      const pattern = [...mine].reduce((into, path) => applyChange(into, own.pattern, path), theirs.pattern);
+      const chosen = paths.filter((path) => mine.has(path));
+      const pattern = applyChanges(theirs.pattern, own.pattern, chosen);
       const content = { ...theirs, pattern, meant: { ...theirs.meant, ...own.meant } };
       const saved = await saveDraftEdits(patternId, { content, version, baseNumber }).catch(() => null);
       if (saved === null) return setSays("This did not reach Sizewright. Check your connection and try again.");

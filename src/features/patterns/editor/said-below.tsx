@@ -1,6 +1,6 @@
 "use client";
 
-import type { DraftQuestion } from "@/engine/editing";
+import { faultSentence, type DraftQuestion } from "@/engine/editing";
 import { useEditing, useEditingValue } from "./editing";
 
 interface SaidBelowProps {
@@ -19,7 +19,7 @@ export function SaidBelow({ id, path, question }: SaidBelowProps) {
     <div id={`${id}-says`} aria-live="polite" className="text-sm empty:hidden">
       {faults?.map((says) => (
         <p key={says} className="mt-1 font-semibold text-thread">
-          ▲ {sentence(says)}
+          ▲ {faultSentence(says)}
         </p>
       ))}
       {asked && faults === undefined ? <Question {...asked} /> : null}
@@ -43,11 +43,4 @@ function Question({ path, value, message, meant }: DraftQuestion) {
       </span>
     </label>
   );
-}
-
-/** Faults are the second half of a sentence whose subject is the field. */
-function sentence(says: string): string {
-  if (says.startsWith("is missing")) return "A number is missing here.";
-  const text = says.startsWith("is ") || says.startsWith("must ") || says.startsWith("should ") ? `This ${says}` : says;
-  return text.charAt(0).toUpperCase() + text.slice(1);
 }

@@ -45,7 +45,7 @@ export function TargetEase({ target, index, measurement, onTarget }: TargetEdit<
         {isBySize ? null : (
           <Ease
             at={[...path, "easeCm"]}
-            question={`targets.${measurement}.all`}
+            question={`measurements.${measurement}.target.easeCm`}
             label="Ease"
             labelled="above"
             value={easeCm}
@@ -89,7 +89,7 @@ function EaseBySize({ target, index, measurement, onTarget, easeCm }: EaseBySize
             <span className="w-12 shrink-0 py-2.5 font-semibold wrap-anywhere">{label}</span>
             <Ease
               at={["measurements", index, "target", "easeCm", id]}
-              question={`targets.${measurement}.${id}`}
+              question={`measurements.${measurement}.target.easeCm.${id}`}
               label={`Ease in ${label}`}
               labelled="aloud"
               value={ownValue(easeCm, id) ?? ""}

@@ -22,7 +22,7 @@ export function TargetLengths({ target: { cm }, index, measurement, onTarget }: 
               label={label || id}
               kind="length"
               behind={unit}
-              question={`targets.${measurement}.${id}`}
+              question={`measurements.${measurement}.target.cm.${id}`}
               value={ownValue(cm, id)}
               onText={(text) => onTarget({ cm: { ...cm, [id]: text } }, `cm.${id}`)}
             />
