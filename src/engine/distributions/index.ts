@@ -1,4 +1,8 @@
-export { binomialUpperTail } from "./binomial";
-export { fQuantile } from "./f";
-export { normalChance, normalQuantile } from "./normal";
-export { studentTChance, studentTQuantile } from "./student-t";
+export {
+  binomialUpperTail,
+  fQuantile,
+  normalChance,
+  normalQuantile,
+  studentTChance,
+  studentTQuantile,
+} from "./distributions";

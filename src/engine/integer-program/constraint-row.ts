@@ -1,5 +1,4 @@
-import type { Constraint, Sum } from "./integer-program";
-import { mergeSum } from "./merge-sum";
+import { type Constraint, type Sum, mergeSum } from "./integer-program";
 
 /** A constraint as a sum between two bounds, which may be infinite. */
 export interface Row {

@@ -27,3 +27,10 @@ export type Solver = (lpText: string) => SolverAnswer;
 export function valueOfSum(sum: Sum, values: readonly number[]): number {
   return sum.reduce((total, { variable, weight }) => total + weight * (values[variable] ?? Number.NaN), 0);
 }
+
+/** The same sum with one term per variable and without zero weights. */
+export function mergeSum(sum: Sum): Sum {
+  const weights = new Map<number, number>();
+  for (const { variable, weight } of sum) weights.set(variable, (weights.get(variable) ?? 0) + weight);
+  return [...weights].flatMap(([variable, weight]) => (weight === 0 ? [] : [{ variable, weight }]));
+}

@@ -1,5 +1,4 @@
-import type { IntegerProgram, Sum } from "./integer-program";
-import { mergeSum } from "./merge-sum";
+import { type IntegerProgram, type Sum, mergeSum } from "./integer-program";
 
 const RELATIONS = { "<=": "<=", ">=": ">=", "=": "=" } as const;
 /** LP readers limit the length of a line. */

@@ -1,4 +1,4 @@
-import { at } from "./at";
+import { at } from "./matrix";
 
 /** Rows of numbers, each times its weight: row k at `k * columns` of `from`, its weight at `start + k * stride` of `weights`. */
 export interface WeightedRows {

@@ -1,5 +1,4 @@
-import { at } from "./at";
-import type { Matrix } from "./matrix";
+import { at, type Matrix } from "./matrix";
 
 /**
  * Cholesky factor of a symmetric positive definite matrix: the lower triangular L with L·Lᵀ = matrix.
@@ -32,4 +31,11 @@ export function factorise(values: Float64Array, size: number): boolean {
     values[rowStart + row] = Math.sqrt(rest);
   }
   return true;
+}
+
+/** @returns log of the determinant of L·Lᵀ, from its Cholesky factor L. */
+export function logDeterminant(factor: Matrix): number {
+  let sum = 0;
+  for (let row = 0; row < factor.rows; row += 1) sum += Math.log(at(factor.values, row * factor.columns + row));
+  return 2 * sum;
 }

@@ -1,9 +1,5 @@
-export { at } from "./at";
-export { indexAt } from "./index-at";
-export type { Matrix } from "./matrix";
-export { cholesky, factorise } from "./cholesky";
-export { logDeterminant } from "./log-determinant";
-export { solveLower } from "./solve-lower";
+export { at, type Matrix, indexAt } from "./matrix";
+export { cholesky, factorise, logDeterminant } from "./cholesky";
+export { solveLower, solveUpper } from "./solve-triangular";
 export { squareProduct } from "./square-product";
-export { solveUpper } from "./solve-upper";
 export { leastSquares } from "./least-squares";

@@ -1,5 +1,4 @@
-import { at } from "./at";
-import { solveUpperTriangular } from "./solve-upper-triangular";
+import { at } from "./matrix";
 
 export interface LeastSquares {
   readonly coefficients: Float64Array;
@@ -88,4 +87,21 @@ function solved(work: Float64Array, { rows, columns }: { rows: number; columns: 
   let residualSumOfSquares = 0;
   for (let i = columns; i < rows; i += 1) residualSumOfSquares += at(work, i * width + columns) ** 2;
   return { coefficients, unscaledCovariance, residualSumOfSquares };
+}
+
+/**
+ * Solves R·x = b in place, R upper triangular.
+ *
+ * @param factor square, entry (i, j) at `i * size + j`, no zero on its diagonal.
+ * @param right `columns` right-hand sides, entry (i, j) at `i * columns + j`; holds the solution afterwards.
+ */
+function solveUpperTriangular(factor: Float64Array, right: Float64Array, columns: number): void {
+  const size = right.length / columns;
+  for (let row = size - 1; row >= 0; row -= 1) {
+    for (let j = 0; j < columns; j += 1) {
+      let rest = at(right, row * columns + j);
+      for (let k = row + 1; k < size; k += 1) rest -= at(factor, row * size + k) * at(right, k * columns + j);
+      right[row * columns + j] = rest / at(factor, row * size + row);
+    }
+  }
 }

@@ -1,8 +1,7 @@
 import { z } from "zod";
 import { MAX_TESTERS, placesSchema } from "./call-document";
-import type { DeepReadonly } from "./deep-readonly";
+import { type DeepReadonly, byId, idSchema, positiveSchema, wholeSchema } from "./schema-parts";
 import { patternSchema } from "./pattern-document";
-import { byId, idSchema, positiveSchema, wholeSchema } from "./schema-parts";
 
 export const APPLICANTS_FORMAT = "sizewright/applicants@1";
 

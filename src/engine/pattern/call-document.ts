@@ -1,5 +1,4 @@
 import { z } from "zod";
-import type { DeepReadonly } from "./deep-readonly";
 import { patternSchema } from "./pattern-document";
 import {
   byId,
@@ -9,6 +8,7 @@ import {
   positiveWholeSchema,
   textSchema,
   wholeSchema,
+  type DeepReadonly,
 } from "./schema-parts";
 
 export const CALL_FORMAT = "sizewright/call@1";

@@ -1,7 +1,7 @@
 import { formatPath, type Fault } from "./faults";
 import type { PatternDocument, Size, Tie } from "./pattern-document";
 import { gradedNumber, gradingRulesOf, meetsRule, type CountRule, type Rule } from "./rules";
-import { sizeOrderFaults } from "./size-order-faults";
+import { sizeOrderFaults } from "./size-order";
 
 /**
  * Where a grading breaks a repeat, a minimum value, a tie or the order of sizes. People edit by hand, so these are warnings.

@@ -15,6 +15,7 @@ export {
   type Size,
   type Term,
   type Tie,
+  countsOfTerm,
 } from "./pattern-document";
 export {
   CALL_FORMAT,
@@ -43,20 +44,22 @@ export {
 } from "./parse-document";
 export { isPlausible, PLAUSIBLE, rangeText, type PlausibleRange } from "./plausible-ranges";
 export { patternRangeFaults, testerRangeFaults } from "./range-faults";
-export { readJson } from "./read-json";
+export { readJson, canonicalJson } from "./json";
 export { callFaults, missingGrading, testerFaults } from "./call-faults";
 export { patternFaults } from "./pattern-faults";
-export { gradedCounts } from "./graded-counts";
+export { gradedCounts, gradedNumber, gradingRulesOf, type Rule } from "./rules";
 export { brokenTies, gradingWarnings, tieSides } from "./grading-warnings";
-export { gradedNumber, gradingRulesOf, type Rule } from "./rules";
 export { callFormatOf } from "./call-format";
 export { countedCm, isSameDecision, usedCm, withUsedValues } from "./used-values";
-export { canonicalJson } from "./canonical-json";
-export { cmOfSize } from "./by-size";
-export { countsOfTerm } from "./counts-of-term";
-export { ownValue } from "./own-value";
-export { documentParts, idSchema, labelSchema, NUMBER_RULES, textSchema, type PatternParts } from "./schema-parts";
+export { cmOfSize, ownValue } from "./own-value";
+export {
+  documentParts,
+  idSchema,
+  labelSchema,
+  NUMBER_RULES,
+  textSchema,
+  type PatternParts,
+  type DeepReadonly,
+} from "./schema-parts";
 export { schemaFaults } from "./schema-faults";
-export type { DeepReadonly } from "./deep-readonly";
-export { sizeOrderFaults } from "./size-order-faults";
-export { sizeScale } from "./size-scale";
+export { sizeOrderFaults, sizeScale } from "./size-order";

@@ -1,6 +1,13 @@
 import { z } from "zod";
-import type { DeepReadonly } from "./deep-readonly";
-import { byId, documentParts, idSchema, labelSchema, textSchema, type PatternParts } from "./schema-parts";
+import {
+  type DeepReadonly,
+  byId,
+  documentParts,
+  idSchema,
+  labelSchema,
+  textSchema,
+  type PatternParts,
+} from "./schema-parts";
 
 export const PATTERN_FORMAT = "sizewright/pattern@1";
 export const MAX_SIZES = 24;
@@ -152,3 +159,9 @@ export type Term = Measurement["terms"][number];
 export type FlatTerm = Exclude<Term, { readonly diagonal: unknown }>;
 export type Grading = NonNullable<PatternDocument["grading"]>;
 export type CmBySize = number | Readonly<Record<string, number>>;
+
+/** Ids of the counts that a term of a measurement needs, those on both sides of a diagonal too. */
+export function countsOfTerm(term: Term): string[] {
+  if ("diagonal" in term) return [...term.diagonal.across, ...term.diagonal.along].flatMap(countsOfTerm);
+  return "count" in term ? [term.count] : [];
+}

@@ -1,8 +1,6 @@
 export { minCostAssignment } from "./assignment/min-cost-assignment";
 export { bodyRuler, type RulerMark } from "./body-ruler";
-export { chanceOfFinishers } from "./chance-of-finishers";
+export { chanceOfFinishers, invitationsFor, DEFAULT_CONFIDENCE, DEFAULT_DROPOUT_RATE } from "./finishers";
 export { findReplacements } from "./find-replacements";
 export { fitInSize, fitOnMarks, REACH, type Applicant, type BodyDifference, type FitInSize } from "./fit-in-size";
-export { invitationsFor } from "./invitations-for";
 export { placeApplicants, type PlacedApplicants, type PlacesObjective } from "./place-applicants";
-export { DEFAULT_CONFIDENCE, DEFAULT_DROPOUT_RATE } from "./default-rates";

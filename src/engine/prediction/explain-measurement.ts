@@ -1,9 +1,8 @@
 import { cmOfSize, type Count, type FlatTerm, type Measurement, type Size, type Term } from "../pattern";
 import { lengthOfCount } from "../units";
 import { statedGauge } from "./gauge";
-import { measureTerm } from "./measure";
+import { measureTerm, targetCm } from "./measure";
 import { part, type PatternIndex } from "./pattern-index";
-import { targetCm } from "./target";
 import { patternWorking } from "./working";
 
 /** A count, a length or an allowance in a measurement. `cm` is its contribution, including `times`. */

@@ -1,7 +1,6 @@
 import { countsOfTerm, ownValue, type Measurement, type PatternDocument } from "../pattern";
-import { measure } from "./measure";
+import { measure, targetCm } from "./measure";
 import { indexPattern } from "./pattern-index";
-import { targetCm } from "./target";
 import { patternWorking } from "./working";
 
 /** One measurement in one size as the pattern makes it, cm. */

@@ -1,12 +1,9 @@
 export { predict, type MeasurementPrediction, type Prediction } from "./predict";
-export { gaugeParts, measure, measureTerm, type Split } from "./measure";
+export { gaugeParts, measure, measureTerm, type Split, targetCm } from "./measure";
 export { indexPattern, part, type PatternIndex } from "./pattern-index";
-export { patternWorking, workedAtOwnGauge, type Working } from "./working";
-export { chooseSwatch } from "./choose-swatch";
-export { statedGauge, swatchGauge, type Gauge } from "./gauge";
+export { patternWorking, workedAtOwnGauge, type Working, stitchesOfPiece } from "./working";
+export { chooseSwatch, statedGauge, swatchGauge, type Gauge } from "./gauge";
 export { swatchUncertainty, type GaugeUncertainty } from "./swatch-uncertainty";
-export { stitchesOfPiece } from "./stitches";
-export { targetCm } from "./target";
 export { parsePredictInput } from "./predict-input";
 export { explainMeasurement, type ExplainedFlat, type ExplainedTerm, type Explanation } from "./explain-measurement";
 export { finishedMeasurements, type FinishedMeasurement } from "./finished-measurements";

@@ -1,4 +1,4 @@
-import { cmOfSize, type FlatTerm, type Measurement, type Term } from "../pattern";
+import { cmOfSize, type FlatTerm, type Measurement, type Term, ownValue, type Size } from "../pattern";
 import { lengthOfCount } from "../units";
 import { part, type PatternIndex } from "./pattern-index";
 import type { Working } from "./working";
@@ -100,4 +100,18 @@ export function gaugeParts({ byFabric }: Split): FabricParts {
     alongCm += parts.alongCm;
   }
   return { acrossCm, alongCm };
+}
+
+/**
+ * Target of a measurement in a size: share × body + ease, or the given length.
+ *
+ * @returns cm, null where the measurement has no target.
+ */
+export function targetCm(measurement: Measurement, size: Size): number | null {
+  const target = measurement.target;
+  if (target === undefined) return null;
+  if ("cm" in target) return cmOfSize(target.cm, size.id);
+  const body = ownValue(size.body, target.body);
+  if (body === undefined) return null;
+  return (target.share ?? 1) * body + cmOfSize(target.easeCm, size.id);
 }

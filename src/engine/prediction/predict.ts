@@ -1,10 +1,8 @@
 import type { Measurement, PatternDocument, Size, Tester } from "../pattern";
-import { gaugeParts, measure } from "./measure";
+import { gaugeParts, measure, targetCm } from "./measure";
 import { indexPattern, type PatternIndex } from "./pattern-index";
 import { gaugeUncertaintyCm, readingSpreadCm } from "./spread";
-import { stitchesOfPiece } from "./stitches";
-import { targetCm } from "./target";
-import { patternWorking, workedAtOwnGauge, workedAtStatedGauge } from "./working";
+import { stitchesOfPiece, patternWorking, workedAtOwnGauge, workedAtStatedGauge } from "./working";
 
 /** One measurement of one garment, cm. `acrossCm + alongCm + restCm` is `predictedCm`. */
 export interface MeasurementPrediction {

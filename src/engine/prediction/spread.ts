@@ -1,6 +1,6 @@
 import type { Measurement, Tester } from "../pattern";
 import { combinedUncertainty, rectangularUncertainty } from "../units";
-import { chooseSwatch } from "./choose-swatch";
+import { chooseSwatch } from "./gauge";
 import { gaugeParts, type Split } from "./measure";
 import { swatchUncertainty } from "./swatch-uncertainty";
 

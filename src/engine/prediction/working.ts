@@ -1,6 +1,5 @@
-import { cmOfSize, ownValue, type Tester } from "../pattern";
-import { chooseSwatch } from "./choose-swatch";
-import { statedGauge, swatchGauge, type Gauge } from "./gauge";
+import { cmOfSize, ownValue, type Tester, type Piece } from "../pattern";
+import { chooseSwatch, statedGauge, swatchGauge, type Gauge } from "./gauge";
 import { gradedValue, part, type PatternIndex } from "./pattern-index";
 
 /** The numbers a garment is worked from: counts, lengths (cm) and gauges, by id. Allowances are always the pattern's. */
@@ -49,4 +48,15 @@ export function workedAtOwnGauge(index: PatternIndex, tester: Tester): Working {
       return swatch ? swatchGauge(swatch) : worked.gaugeOf(fabric);
     },
   };
+}
+
+/**
+ * Stitches worked in all copies of a piece: made × Σ over its sections of rows × (from + to) ÷ 2.
+ *
+ * @returns stitches; a half where an odd sum is worked over an odd number of rows.
+ */
+export function stitchesOfPiece(piece: Piece, { countOf }: Working): number {
+  let stitches = 0;
+  for (const { from, to, rows } of piece.sections) stitches += (countOf(rows) * (countOf(from) + countOf(to))) / 2;
+  return piece.made * stitches;
 }

@@ -11,12 +11,11 @@ export {
   type YarnPart,
 } from "./fields";
 export { BLOCKING_LABELS, blockedOtherwise } from "./blocking";
-export type { FieldMessage, ReadReport, ReportContext } from "./report-context";
+export type { FieldMessage, ReadReport, ReportContext, ReadingQuestion } from "./report-context";
 export { readReport } from "./read-report";
 export { fitAreas } from "./read-typed-garment";
 export { typedOfReport } from "./typed-of-report";
 export { nextStep, reportSteps, stepOf, type StepId, type StepState } from "./report-steps";
-export type { ReadingQuestion } from "./question";
 export { readingQuestions } from "./reading-questions";
 export { bestTry, swatchOutlook, type SwatchOutlook } from "./swatch-outlook";
 export { FIT_SCALE, fitScaleLabel } from "./fit-scale";

@@ -1,6 +1,5 @@
 import type { PatternDocument, Swatch, Tester } from "../pattern";
-import { cmOfSize } from "../pattern/by-size";
-import { ownValue } from "../pattern/own-value";
+import { cmOfSize, ownValue } from "../pattern/own-value";
 import { readCount, readHours } from "../tables/read-cell";
 import { blockedOtherwise, type Blocking } from "./blocking";
 import { CHOICES, fieldOf } from "./fields";

@@ -13,9 +13,8 @@ import {
 import { missingGrading, ownValue, type Tester } from "../pattern";
 import { indexPattern, type PatternIndex } from "../prediction";
 import { fieldOf } from "./fields";
-import type { ReadingQuestion } from "./question";
+import type { ReadingQuestion, ReadReport, ReportContext } from "./report-context";
 import { LAID_FLAT } from "./read-typed-readings";
-import type { ReadReport, ReportContext } from "./report-context";
 import { swatchQuestions } from "./swatch-questions";
 import { toolQuestions } from "./tool-questions";
 import { yarnQuestions } from "./yarn-questions";

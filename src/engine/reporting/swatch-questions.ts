@@ -3,8 +3,7 @@ import { ownValue, type Fabric, type Swatch } from "../pattern";
 import { statedGauge, swatchGauge } from "../prediction";
 import { fieldOf, type SwatchPart } from "./fields";
 import { toTenth } from "./gauge-text";
-import type { ReadingQuestion } from "./question";
-import type { ReadReport, ReportContext } from "./report-context";
+import type { ReadingQuestion, ReadReport, ReportContext } from "./report-context";
 
 interface SwatchContext {
   readonly suspects: ReturnType<typeof swatchOutliers>;

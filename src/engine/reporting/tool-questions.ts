@@ -3,8 +3,7 @@ import { usNumberMm } from "../tables/read-tool-size";
 import { parseNumber } from "../units";
 import { fieldOf } from "./fields";
 import { toolText } from "./gauge-text";
-import type { ReadingQuestion } from "./question";
-import type { ReadReport, ReportContext } from "./report-context";
+import type { ReadingQuestion, ReadReport, ReportContext } from "./report-context";
 import { isSold } from "./tool-sizes";
 
 /** Sizes within this ratio of the pattern's are near it: about two sizes up or down (docs/method.md#questions-at-entry). */

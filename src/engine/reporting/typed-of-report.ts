@@ -1,5 +1,4 @@
-import { cmOfSize } from "../pattern/by-size";
-import { ownValue } from "../pattern/own-value";
+import { cmOfSize, ownValue } from "../pattern/own-value";
 import { readCount, readHours, readLength, readSwatchCount } from "../tables/read-cell";
 import { fromCm, toCm, type LengthUnit } from "../units";
 import { fieldOf, type SwatchPart, type TypedReport, type YarnPart } from "./fields";

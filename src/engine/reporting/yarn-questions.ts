@@ -3,8 +3,7 @@ import type { PatternIndex } from "../prediction";
 import { GRAMS_PER_OUNCE } from "../units";
 import { totalSizeM, yarnUses } from "../yarn";
 import { fieldOf } from "./fields";
-import type { ReadingQuestion } from "./question";
-import type { ReadReport } from "./report-context";
+import type { ReadingQuestion, ReadReport } from "./report-context";
 import { readWeight } from "./yarn-text";
 
 /**

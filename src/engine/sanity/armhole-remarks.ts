@@ -1,8 +1,7 @@
 import { formatPath } from "../pattern";
 import type { Garment, FinishedMeasurementSizes } from "./garment";
 import { isUpperArmGirth, timesInArmhole } from "./roles";
-import type { SanityRemark } from "./sanity-remark";
-import { worstSize } from "./worst-size";
+import { type SanityRemark, worstSize } from "./sanity-remark";
 
 /**
  * A sleeve that is wider at the upper arm than the armhole it goes into.

@@ -2,9 +2,8 @@ import { formatPath, ownValue } from "../pattern";
 import { ASTM_D5585_2011, BODY, sizesFromTable } from "../trade-tables";
 import type { FinishedMeasurementSizes, FinishedSize } from "./garment";
 import { isNeckGirth } from "./roles";
-import type { SanityRemark } from "./sanity-remark";
+import { type SanityRemark, worstSize } from "./sanity-remark";
 import { bodyCm, stretchText, stretchedCm, type Stretchable } from "./stretched";
-import { worstSize } from "./worst-size";
 
 const HEADS = sizesFromTable(ASTM_D5585_2011, { measurements: [BODY.head.id] }).sizes;
 

@@ -1,11 +1,10 @@
-import type { PatternDocument } from "../pattern";
+import { type PatternDocument, formatPath, ownValue } from "../pattern";
 import { armholeRemarks } from "./armhole-remarks";
-import { readGarment } from "./garment";
+import { readGarment, type Garment } from "./garment";
 import { gaugeRemarks } from "./gauge-remarks";
 import { neckRemarks } from "./neck-remarks";
 import { repeatRemarks } from "./repeat-remarks";
 import type { FormatLength, SanityRemark } from "./sanity-remark";
-import { sizeOrderRemarks } from "./size-order-remarks";
 import { stepRemarks } from "./step-remarks";
 import { stretchRemarks } from "./stretch-remarks";
 import { stretchable } from "./stretched";
@@ -28,4 +27,20 @@ export function sanityRemarks(pattern: PatternDocument, formatLength: FormatLeng
     ...stretchRemarks(garment),
     ...stepRemarks(garment),
   ];
+}
+
+/** Sizes that are not in ascending order of body: a smaller one after a larger, or two equal ones. */
+function sizeOrderRemarks({ pattern, formatLength }: Garment): SanityRemark[] {
+  const { sizes, sizeBy, bodyMeasurements = [] } = pattern;
+  const body = bodyMeasurements.find(({ id }) => id === sizeBy)?.label ?? sizeBy;
+  return sizes.flatMap((size, index) => {
+    const before = sizes[index - 1];
+    const [cm, beforeCm] = [ownValue(size.body, sizeBy), ownValue(before?.body, sizeBy)];
+    if (before === undefined || cm === undefined || beforeCm === undefined || cm > beforeCm) return [];
+    const says =
+      cm === beforeCm
+        ? `${before.label} and ${size.label} are both for “${body}” of ${formatLength(cm)}: nobody can choose between them by it.`
+        : `${size.label} is for “${body}” of ${formatLength(cm)} and stands after ${before.label} of ${formatLength(beforeCm)}. Sizes stand smallest first.`;
+    return [{ kind: "size-order" as const, path: formatPath(["sizes", index, "body", sizeBy]), size: size.id, says }];
+  });
 }

@@ -1,9 +1,8 @@
 import { formatPath } from "../pattern";
 import type { FinishedMeasurementSizes } from "./garment";
 import { wholeBodyOf } from "./roles";
-import type { SanityRemark } from "./sanity-remark";
+import { type SanityRemark, worstSize } from "./sanity-remark";
 import { bodyCm, stretchText, stretchedCm, type Stretchable } from "./stretched";
-import { worstSize } from "./worst-size";
 
 /** A girth that is smaller than the body even when stretched. Lengths may be shorter than the body. */
 export function stretchRemarks(garment: Stretchable): SanityRemark[] {

@@ -1,8 +1,7 @@
 import type { PatternDocument } from "../pattern";
-import { readsAsYesOrNo } from "./read-yes-no";
+import { readsAsYesOrNo, looksNumeric } from "./read-cell";
 import type { ColumnChoice } from "./report-choices";
 import { matchSize } from "./size-names";
-import { looksNumeric } from "./read-cell";
 import { normalised, shareOfWords, splitLetter, distinctiveWords } from "./label-text";
 
 /** A column's heading and its non-empty answers. */

@@ -89,3 +89,17 @@ function inRange(value: number, { text, range, unit }: Ranged): ReadNumber {
   if (isPlausible(value, range)) return { ok: true, value };
   return { ok: false, message: `“${text}” cannot be right here: it must be ${rangeText(range, unit)}.` };
 }
+
+const YES =
+  /^(?:y|yes|yes,? .*|true|1|x|washed|blocked|washed and blocked|washed & blocked|wet blocked|ja|oui|si|sí)\.?$/i;
+const NO = /^(?:n|no|no,? .*|not .*|false|0|unwashed|unblocked|nein|non)\.?$/i;
+
+/** @returns true or false where the text says so, null where it says something else. */
+export function readYesNo(text: string): boolean | null {
+  if (YES.test(text)) return true;
+  return NO.test(text) ? false : null;
+}
+
+export function readsAsYesOrNo(text: string): boolean {
+  return readYesNo(text) !== null;
+}

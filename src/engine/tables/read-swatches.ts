@@ -1,9 +1,8 @@
 import type { Fabric, Tester } from "../pattern";
 import { GAUGE_WIDTH_CM } from "../units";
-import { readLength, readSwatchCount, type ReadNumber } from "./read-cell";
+import { readLength, readSwatchCount, type ReadNumber, readYesNo } from "./read-cell";
 import { readToolSize } from "./read-tool-size";
 import { answered, readNumbers, withUnit, type RowReading } from "./row-reading";
-import { readYesNo } from "./read-yes-no";
 import { gaugeQuestion, toolQuestion } from "./report-questions";
 
 interface Swatches {

@@ -1,10 +1,9 @@
 export type { Mark } from "./provenance";
 export { BODY } from "./body-measurements";
-export { markOf, type BodyTable } from "./body-table";
+export { markOf, type BodyTable, sizesBetween } from "./body-table";
 export { BODY_TABLES } from "./body-tables";
 export { ASTM_D5585_2011 } from "./astm-d5585";
 export { RANGE_POINTS, sizesFromTable, type RangePoint, type TableChoice, type TableSizes } from "./sizes-from-table";
-export { sizesBetween } from "./sizes-between";
 export { EASE_CHART, easeLabel } from "./ease-label";
 export { YARN_WEIGHT_SYSTEM, YARN_WEIGHTS, type Band } from "./yarn-weights";
 export { yarnClasses } from "./yarn-classes";

@@ -1,3 +1,5 @@
+import type { Fault } from "./faults";
+
 /**
  * One text for one value: keys in code-unit order, no spaces, so that equal documents have equal bytes.
  *
@@ -15,4 +17,20 @@ function isPlainObject(value: unknown): value is Record<string, unknown> {
 
 function sortedByKey(record: Record<string, unknown>): Record<string, unknown> {
   return Object.fromEntries(Object.entries(record).toSorted(([left], [right]) => (left < right ? -1 : 1)));
+}
+
+/**
+ * Value of a JSON text.
+ *
+ * @param text JSON, with or without a byte order mark.
+ * @returns the value, or one fault of the whole that says the text is not JSON.
+ */
+export function readJson(text: string): { ok: true; value: unknown } | { ok: false; faults: readonly Fault[] } {
+  try {
+    const value: unknown = JSON.parse(text.replace(/^\uFEFF/, ""));
+    return { ok: true, value };
+  } catch (error) {
+    if (!(error instanceof SyntaxError || error instanceof RangeError)) throw error;
+    return { ok: false, faults: [{ path: "$", says: `is not JSON: ${error.message}` }] };
+  }
 }
