@@ -1,11 +1,12 @@
 import type { Metadata } from "next";
 import { AboutForm } from "@/features/accounts/components/about-form";
 import { PasswordForm } from "@/features/accounts/components/password-form";
-import { SignOutButtons } from "@/features/accounts/components/sign-out-buttons";
 import { PASSWORD_HINT } from "@/features/accounts/password-hint";
 import { requireViewer } from "@/server/viewer";
 import { Page } from "@/ui/page";
 import { Section } from "@/ui/section";
+import { SubmitButton } from "@/ui/submit-button";
+import { signOut, signOutEverywhere } from "../../features/accounts/actions";
 
 export const metadata: Metadata = { title: "Your account" };
 
@@ -23,5 +24,22 @@ export default async function AccountPage() {
         <SignOutButtons />
       </Section>
     </Page>
+  );
+}
+
+function SignOutButtons() {
+  return (
+    <div className="flex flex-wrap gap-3">
+      <form action={signOut}>
+        <SubmitButton look="quiet" waiting="Signing out…">
+          Sign out
+        </SubmitButton>
+      </form>
+      <form action={signOutEverywhere}>
+        <SubmitButton look="quiet" waiting="Signing out…">
+          Sign out everywhere
+        </SubmitButton>
+      </form>
+    </div>
   );
 }

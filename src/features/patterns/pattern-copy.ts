@@ -2,8 +2,7 @@ import { editFields, type PatternChange } from "@/engine/editing";
 import type { Count, Measurement, PatternDocument, Size } from "@/engine/pattern";
 import { cmOfSize, gradingWarnings, ownValue, type Fault } from "@/engine/pattern";
 import type { LengthUnit } from "@/engine/units";
-import { allowanceWords } from "@/ui/format-allowance";
-import { formatExactLength } from "@/ui/format-exact-length";
+import { allowanceWords, formatExactLength } from "@/ui/format-exact-length";
 import { gaugeNumber } from "@/ui/format-gauge";
 import { formatLength } from "@/ui/format-length";
 

@@ -1,9 +1,8 @@
 import type { ExplainedFlat, ExplainedTerm } from "@/engine/prediction";
 import type { LengthUnit } from "@/engine/units";
-import { formatExactLength } from "@/ui/format-exact-length";
+import { formatExactLength, allowanceWords } from "@/ui/format-exact-length";
 import { gaugeWords } from "@/ui/format-gauge";
 import { formatLength } from "@/ui/format-length";
-import { allowanceWords } from "@/ui/format-allowance";
 import { factorWords } from "./pattern-copy";
 
 /** One term of a measurement as a sentence with its numbers, up to the equals sign. */

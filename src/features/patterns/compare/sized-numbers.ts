@@ -1,7 +1,6 @@
 import { cmOfSize, ownValue, type CmBySize, type PatternDocument } from "@/engine/pattern";
 import type { LengthUnit } from "@/engine/units";
-import { allowanceWords } from "@/ui/format-allowance";
-import { formatExactLength } from "@/ui/format-exact-length";
+import { allowanceWords, formatExactLength } from "@/ui/format-exact-length";
 import { bodyLabel } from "../pattern-copy";
 
 /** How to read a number: `sign` for lengths whose sign means that they add or take. */

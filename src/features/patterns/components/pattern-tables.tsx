@@ -1,9 +1,8 @@
 import { ownValue, type CmBySize, type Count, type PatternDocument } from "@/engine/pattern";
 import type { LengthUnit } from "@/engine/units";
-import { formatExactLength } from "@/ui/format-exact-length";
+import { formatExactLength, allowanceWords } from "@/ui/format-exact-length";
 import { formatLengthNumber } from "@/ui/format-length";
 import { MatrixTable } from "@/ui/matrix-table";
-import { allowanceWords } from "@/ui/format-allowance";
 import { bodyLabel, repeatWords } from "../pattern-copy";
 
 interface TableProps {

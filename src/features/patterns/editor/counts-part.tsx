@@ -6,8 +6,7 @@ import { AddNamed } from "./add-named";
 import { CountRow } from "./count-row";
 import { useEditing } from "./editing";
 import { GridArea } from "./grid-area";
-import { withNewCount } from "./new-count";
-import { withPastedCounts } from "./paste-counts";
+import { withNewCount, withPastedCounts } from "./paste-counts";
 import { TieList } from "./tie-list";
 
 /** The pattern's counts and their rules, and what must add up. */

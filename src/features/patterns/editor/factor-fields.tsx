@@ -2,7 +2,7 @@
 
 import type { Typed } from "@/engine/editing";
 import { useEditing } from "./editing";
-import type { DraftFabric } from "./draft-fabric";
+import type { DraftFabric } from "./gauge-fields";
 import { NumberField } from "./fields";
 import { gaugeNumber } from "@/ui/format-gauge";
 

@@ -6,7 +6,8 @@ import type { Typed } from "@/engine/editing";
 import { useTypedEarly } from "@/ui/use-typed-early";
 import { useEditingValue } from "./editing";
 import { SaidBelow } from "./said-below";
-import { typedText, type TypedKind } from "./typed-text";
+import type { LengthUnit } from "@/engine/units";
+import { formatExactLength } from "@/ui/format-exact-length";
 
 interface Common {
   /** Path of the field in the draft, by which its errors are found. */
@@ -179,4 +180,13 @@ function Labelled({ id, label, labelled = "above", children }: LabelledProps) {
       {children}
     </div>
   );
+}
+
+export type TypedKind = "number" | "length";
+
+/** The content of a field: the text as typed, or the revision's number as one would type it. */
+export function typedText(typed: Typed | undefined, kind: TypedKind, unit: LengthUnit): string {
+  if (typed === undefined) return "";
+  if (typeof typed === "string") return typed;
+  return kind === "length" ? formatExactLength(typed, unit) : String(typed).replace("-", "−");
 }

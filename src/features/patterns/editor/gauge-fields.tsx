@@ -1,14 +1,16 @@
 "use client";
 
-import type { Typed } from "@/engine/editing";
+import type { DraftPattern, Typed } from "@/engine/editing";
 import type { Fabric } from "@/engine/pattern";
 import { statedGauge } from "@/engine/prediction";
 import { compareTool } from "@/engine/trade-tables";
 import { FOUR_INCHES_CM, GAUGE_WIDTH_CM } from "@/engine/units";
 import { gaugeNumber } from "@/ui/format-gauge";
 import { useEditing } from "./editing";
-import type { DraftFabric } from "./draft-fabric";
 import { ChoiceField, NumberField } from "./fields";
+
+/** A fabric as it is being edited. */
+export type DraftFabric = DraftPattern["fabrics"][number];
 
 interface GaugeFieldsProps {
   readonly fabric: DraftFabric;

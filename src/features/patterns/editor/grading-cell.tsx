@@ -8,7 +8,7 @@ import { useTypedEarly } from "@/ui/use-typed-early";
 import { useEditing, useEditingStore, useEditingValue } from "./editing";
 import { gradedText, withLock, withNumber } from "./grading-numbers";
 import { SaidBelow } from "./said-below";
-import { typedText } from "./typed-text";
+import { typedText } from "./fields";
 
 interface GradingCellProps {
   readonly count: DraftPattern["counts"][number];

@@ -1,7 +1,8 @@
 "use client";
 
 import type { ClipboardEvent, KeyboardEvent, ReactNode } from "react";
-import { pastedBlock } from "./pasted-block";
+import { parseLength } from "@/engine/units";
+import { parseTableText } from "@/ui/parse-table-text";
 
 interface GridAreaProps {
   /**
@@ -51,4 +52,13 @@ function stepOf({ key, shiftKey, target, altKey, ctrlKey, metaKey }: KeyboardEve
 function cellOf(target: EventTarget): { readonly row: number; readonly column: number } | null {
   const cell = target instanceof Element ? target.closest<HTMLElement>("[data-row][data-column]") : null;
   return cell === null ? null : { row: Number(cell.dataset.row), column: Number(cell.dataset.column) };
+}
+
+/**
+ * The pasted cells. Without tabs, where every line is a number such as `38,5`, a comma is a decimal comma and each line one cell; an empty line is an empty cell.
+ */
+export function pastedBlock(text: string): string[][] {
+  const lines = text.replace(/\r?\n$/, "").split(/\r?\n/);
+  const isColumn = lines.every((line) => line.trim() === "" || parseLength(line, "cm").ok);
+  return isColumn ? lines.map((line) => [line.trim()]) : parseTableText(text);
 }

@@ -8,9 +8,9 @@ import { Section } from "@/ui/section";
 import { useEditing } from "./editing";
 import { AddButton } from "./item-buttons";
 import { MeasurementCard } from "./measurement-card";
-import { newMeasurement } from "./measurement-new";
+import { newMeasurement } from "./measurement-edit";
 import { MeasurementSizeChoice } from "./measurement-size-choice";
-import { useOpened } from "./use-opened";
+import { useOpened } from "./list-items";
 
 /** The finished measurements: how to measure, how each is calculated, and its target. */
 export function MeasurementsPart() {

@@ -16,8 +16,7 @@ import { PiecesPart } from "./pieces-part";
 import { TextPart } from "./text-part";
 import { PartLinks, usePart } from "./part-links";
 import { SaveBar } from "./save-bar";
-import { useSolve, type Solve } from "./use-solve";
-import type { GradingActions } from "./grading-actions";
+import { useSolve, type Solve, type GradingActions } from "./use-solve";
 
 /** The whole pattern as inputs, saved as a draft while the designer types. */
 export function PatternEditor({ gradings, ...start }: EditingStart & { readonly gradings: GradingActions }) {

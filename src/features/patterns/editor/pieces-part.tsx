@@ -8,8 +8,8 @@ import { useEditing } from "./editing";
 import { AddButton } from "./item-buttons";
 import { MeasurementSizeChoice } from "./measurement-size-choice";
 import { PieceCard } from "./piece-card";
-import { newPiece } from "./piece-new";
-import { useOpened } from "./use-opened";
+import { newPiece } from "./piece-edit";
+import { useOpened } from "./list-items";
 
 /** The pieces and how each is worked, with its schematic in one size. */
 export function PiecesPart() {

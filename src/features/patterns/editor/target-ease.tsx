@@ -5,8 +5,7 @@ import { ownValue } from "@/engine/pattern";
 import { useEditing } from "./editing";
 import { ChoiceField, NumberField, TickField } from "./fields";
 import { GridArea } from "./grid-area";
-import { bodyChoices, type BodyTarget, type TargetEdit } from "./target-kinds";
-import { withTypedSizes } from "./target-sizes";
+import { bodyChoices, type BodyTarget, type TargetEdit, withTypedSizes } from "./target-kinds";
 import { signOf, withoutSign, withSign } from "./term-sign";
 
 /** A body measurement or a share of it, plus or minus ease. */

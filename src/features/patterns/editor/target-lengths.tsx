@@ -4,8 +4,7 @@ import { ownValue } from "@/engine/pattern";
 import { useEditing } from "./editing";
 import { NumberField } from "./fields";
 import { GridArea } from "./grid-area";
-import type { LengthTarget, TargetEdit } from "./target-kinds";
-import { withTypedSizes } from "./target-sizes";
+import { type LengthTarget, type TargetEdit, withTypedSizes } from "./target-kinds";
 
 /** A length in each size; a row or a column of a spreadsheet can be pasted. */
 export function TargetLengths({ target: { cm }, index, measurement, onTarget }: TargetEdit<LengthTarget>) {

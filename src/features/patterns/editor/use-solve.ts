@@ -1,9 +1,19 @@
+import type { PatternDocument } from "@/engine/pattern";
+import type { AskedGrading, GradingAnswer } from "../grading/schema";
+import type { Failure } from "@/server/action";
 import { useCallback, useEffect, useRef, useState } from "react";
 import type { GradeChoices } from "@/engine/grading";
-import type { PatternDocument } from "@/engine/pattern";
 import { useEditingStore } from "./editing";
-import type { GradingActions } from "./grading-actions";
 import { readGrading } from "./read-grading";
+
+/** Actions of another feature, passed by the page for solving. */
+export interface GradingActions {
+  readonly ask: (
+    patternId: string,
+    input: { readonly document: PatternDocument; readonly idempotencyKey: string },
+  ) => Promise<AskedGrading | Failure>;
+  readonly stop: (patternId: string, gradingId: string) => Promise<GradingAnswer | Failure>;
+}
 
 const LOOK_EVERY_MS = 400;
 const UNSENT = "This did not reach Sizewright. Check your connection and calculate again. Nothing you typed is lost.";

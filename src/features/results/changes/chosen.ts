@@ -1,7 +1,6 @@
 import { acceptedProposalSchema, type AcceptedProposal } from "@/engine/revision";
 import { readForm } from "@/server/read-form";
-import { CHOSEN, LEAVE } from "./chosen-field";
-import { readInputKey } from "./input-key";
+import { CHOSEN, LEAVE, readInputKey } from "./chosen-field";
 
 /** What is chosen in a form, in the proposals' order. */
 export function chosenIn(form: FormData): string[] {

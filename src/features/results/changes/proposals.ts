@@ -4,8 +4,7 @@ import type { Differences, NamedCause } from "@/engine/results";
 import type { AcceptedProposal } from "@/engine/revision";
 import type { LengthUnit } from "@/engine/units";
 import { causeSentence, rivalWords } from "../cause-copy";
-import { LEAVE } from "./chosen-field";
-import { inputKey } from "./input-key";
+import { LEAVE, inputKey } from "./chosen-field";
 import { movedWords, tellApartSentence, wayWords, type WayWords } from "./proposal-copy";
 
 /** One way to accept one input; `value` is what the form sends. */

@@ -2,7 +2,7 @@ import { describe, expect, it } from "vitest";
 import type { DraftPattern } from "../../../../src/engine/editing";
 import { withNewBody, withoutBody, withPastedBodies } from "../../../../src/features/patterns/editor/body-rows";
 import { cmItems, withPastedCm } from "../../../../src/features/patterns/editor/cm-list";
-import { pastedBlock } from "../../../../src/features/patterns/editor/pasted-block";
+import { pastedBlock } from "../../../../src/features/patterns/editor/grid-area";
 import { joinSign, retyped, splitSign } from "../../../../src/features/patterns/editor/signed";
 import { withPublishedSizes } from "../../../../src/features/patterns/editor/with-published-sizes";
 import { saltmarshPattern } from "../../../../prisma/demo/saltmarsh-pattern";
