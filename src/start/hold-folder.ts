@@ -2,8 +2,7 @@ import { createHash } from "node:crypto";
 import { realpathSync, rmSync } from "node:fs";
 import { connect, createServer, type Server } from "node:net";
 import { join } from "node:path";
-import { hasCode } from "./has-code";
-import { StartError } from "./start-error";
+import { hasCode, StartError } from "./start-error";
 
 /**
  * Locks a data folder for this process. The lock is a listening socket, which the system closes when the process ends, however it ends; a file with a process id could be stale.

@@ -2,7 +2,7 @@ import { spawn, type ChildProcess } from "node:child_process";
 import { once } from "node:events";
 import { setTimeout as pause } from "node:timers/promises";
 import { log } from "@/server/log";
-import { nodeFlags } from "./node-flags";
+import { nodeFlags } from "./own-programs";
 import { StartError } from "./start-error";
 
 const AGAIN_AFTER_MS = 2_000;

@@ -5,7 +5,7 @@ import { storedSecret } from "./stored-secret";
 import { keepWorker } from "./keep-worker";
 import { migrateDatabase } from "./migrate-database";
 import { startOwnPostgres } from "./own-postgres";
-import { seedDemo } from "./seed-demo-apart";
+import { seedDemo } from "./own-programs";
 import { readSettings, type Settings } from "./settings";
 import { explained, StartError } from "./start-error";
 import { openWebServer } from "./web-server";

@@ -2,8 +2,7 @@ import { spawnSync } from "node:child_process";
 import { chmodSync, cpSync, existsSync, mkdirSync, readFileSync, renameSync, rmSync, statSync } from "node:fs";
 import { dirname, join, relative } from "node:path";
 import { z } from "zod";
-import { hasCode } from "./has-code";
-import { StartError } from "./start-error";
+import { hasCode, StartError } from "./start-error";
 
 export interface PostgresBinaries {
   /** The package's folder, or the copy's. */

@@ -3,9 +3,8 @@ import { closeSync, openSync, readFileSync } from "node:fs";
 import { setTimeout as pause } from "node:timers/promises";
 import { Client } from "pg";
 import { freePort } from "./free-port";
-import { hasCode } from "./has-code";
+import { hasCode, StartError } from "./start-error";
 import type { RunAs } from "./postgres-user";
-import { StartError } from "./start-error";
 
 export interface PostgresToRun {
   readonly postgres: string;

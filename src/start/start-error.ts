@@ -1,5 +1,3 @@
-import { hasCode } from "./has-code";
-
 /** Why a start failed, in one sentence for the person at the terminal. */
 export class StartError extends Error {}
 
@@ -20,4 +18,9 @@ export function explained(error: unknown): unknown {
     return new StartError(`The disk is full at ${error.path}. Free some space, ${OTHER_FOLDER}.`);
   }
   return error;
+}
+
+/** Whether an error of Node or PostgreSQL carries one of these codes. */
+export function hasCode(error: unknown, ...codes: readonly string[]): boolean {
+  return error instanceof Error && "code" in error && typeof error.code === "string" && codes.includes(error.code);
 }

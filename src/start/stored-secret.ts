@@ -1,6 +1,6 @@
 import { randomBytes } from "node:crypto";
 import { linkSync, readFileSync, rmSync, writeFileSync } from "node:fs";
-import { hasCode } from "./has-code";
+import { hasCode } from "./start-error";
 
 /**
  * The secret in a file that only its owner can read, made at first use.

@@ -6,11 +6,9 @@ import { refuseLargeBody } from "@/server/body-limit";
 import { log } from "@/server/log";
 import { inTurn } from "@/server/page-requests";
 import { PageResponse } from "@/server/unavailable";
-import { clientAddress } from "./client-address";
-import { hasCode } from "./has-code";
-import { loggedPath } from "./logged-path";
+import { clientAddress, loggedPath } from "./incoming-request";
+import { hasCode, StartError } from "./start-error";
 import { contentSecurityPolicy, SECURITY_HEADERS } from "./security-headers";
-import { StartError } from "./start-error";
 
 interface Place {
   readonly host: string;

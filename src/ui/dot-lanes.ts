@@ -17,3 +17,9 @@ export function dotLanes(places: readonly number[], apart: number): number[] {
   }
   return lanes;
 }
+
+/** The side of its position on which a text is, so that it stays on the strip. */
+export function stripAnchor(percent: number): "start" | "middle" | "end" {
+  if (percent < 22) return "start";
+  return percent > 78 ? "end" : "middle";
+}

@@ -27,3 +27,10 @@ function asFraction(sixteenths: number): string {
   }
   return whole === 0 ? `${over}/${under}` : `${whole} ${over}/${under}`;
 }
+
+/** `adds 1 cm`, `takes 2 cm`: the sign of an edging or seam is always a word. */
+export function allowanceWords(cm: number, unit: LengthUnit): string {
+  const length = `${formatExactLength(Math.abs(cm), unit)} ${unit}`;
+  if (cm === 0) return "adds nothing";
+  return cm > 0 ? `adds ${length}` : `takes ${length}`;
+}

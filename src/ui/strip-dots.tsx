@@ -1,6 +1,6 @@
 "use client";
 
-import { stripAnchor } from "./strip-anchor";
+import { stripAnchor } from "./dot-lanes";
 
 export type DotMark = "full" | "hollow" | "square" | "cross";
 

@@ -1,6 +1,6 @@
 import { scaleLinear } from "d3-scale";
 import { useId, type ReactNode } from "react";
-import { stripAnchor } from "./strip-anchor";
+import { stripAnchor } from "./dot-lanes";
 
 /** What values on a strip are held against, and where their middle lies. */
 export interface StripFrame {

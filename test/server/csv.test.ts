@@ -1,7 +1,6 @@
 import Papa from "papaparse";
 import { describe, expect, it } from "vitest";
-import { csvDownload } from "@/server/csv-download";
-import { csvText } from "@/server/csv-text";
+import { csvDownload, csvText } from "@/server/csv";
 
 describe("a table for a spreadsheet", () => {
   it("holds no text that would be run, also where it has a line break in it", () => {

@@ -1,5 +1,5 @@
 import { expect, it } from "vitest";
-import { lengthCell } from "@/ui/length-cell";
+import { lengthCell } from "@/ui/format-length";
 
 it("gives spreadsheets lengths to 0.1 cm or 1/8 in, by the reader's unit, as numbers", () => {
   expect([98.04, -2.56, -0.04, 0, null].map((cm) => lengthCell(cm, "cm"))).toEqual([98, -2.6, 0, 0, ""]);

@@ -1,5 +1,5 @@
 import "server-only";
-import { csvDownload, notCalculated, stillCalculating } from "@/server/csv-download";
+import { csvDownload, notCalculated, stillCalculating } from "@/server/csv";
 import type { LoadedResults, Results, ShownCall } from "./loaders";
 
 /** A page's table as a file named after pattern, test and page, or why there is none while the results are not up to date. */

@@ -1,7 +1,7 @@
 import type { ReactNode } from "react";
 import type { Size } from "@/engine/pattern";
 import type { LengthUnit } from "@/engine/units";
-import { allowanceWords } from "@/ui/format-allowance";
+import { allowanceWords } from "@/ui/format-exact-length";
 import { MatrixTable } from "@/ui/matrix-table";
 import { Notice } from "@/ui/notice";
 import type { ChangedRow, PlanOutcome } from "./plan-outcome";

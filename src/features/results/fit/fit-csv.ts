@@ -1,7 +1,7 @@
 import type { PatternDocument } from "@/engine/pattern";
 import { fitScaleLabel } from "@/engine/reporting";
 import type { LengthUnit } from "@/engine/units";
-import { csvText } from "@/server/csv-text";
+import { csvText } from "@/server/csv";
 import type { FitArea } from "./fit-board";
 import type { FitAnswer } from "./fit-data";
 import { verdictWords } from "../verdict-copy";

@@ -1,7 +1,7 @@
 import { predict } from "@/engine/prediction";
 import type { PatternDocument } from "@/engine/pattern";
-import { csvText } from "@/server/csv-text";
-import { lengthCell } from "@/ui/length-cell";
+import { csvText } from "@/server/csv";
+import { lengthCell } from "@/ui/format-length";
 import type { GapBoard } from "./gap-board";
 
 /**

@@ -1,7 +1,7 @@
 import type { PatternDocument } from "@/engine/pattern";
 import type { LengthUnit } from "@/engine/units";
-import { csvText } from "@/server/csv-text";
-import { lengthCell } from "@/ui/length-cell";
+import { csvText } from "@/server/csv";
+import { lengthCell } from "@/ui/format-length";
 import type { TesterParts } from "../schema";
 
 /** Every reading of the test from target to difference, a line per reading, lengths as shown in the reader's unit. */

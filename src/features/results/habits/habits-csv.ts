@@ -1,4 +1,4 @@
-import { csvText } from "@/server/csv-text";
+import { csvText } from "@/server/csv";
 import type { TesterBoard } from "./habits-board";
 
 /** Every tester's drifts and comparisons for a spreadsheet, a line per measurement. */

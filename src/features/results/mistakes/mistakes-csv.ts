@@ -1,8 +1,8 @@
 import { usedCm, type PatternDocument } from "@/engine/pattern";
 import type { FlaggedItem } from "@/engine/results";
 import type { LengthUnit } from "@/engine/units";
-import { csvText } from "@/server/csv-text";
-import { lengthCell } from "@/ui/length-cell";
+import { csvText } from "@/server/csv";
+import { lengthCell } from "@/ui/format-length";
 import { madeDecision, type MadeDecisions } from "./decision-copy";
 import { doubtWords, itemWords, standingWords } from "./mistakes-copy";
 

@@ -1,5 +1,5 @@
 import type { LengthUnit } from "@/engine/units";
-import { csvText } from "@/server/csv-text";
+import { csvText } from "@/server/csv";
 import { gaugeWidth } from "@/ui/format-gauge";
 import type { FabricSwatches } from "./swatch-view";
 

@@ -1,4 +1,4 @@
-import { csvText } from "@/server/csv-text";
+import { csvText } from "@/server/csv";
 import { fromMetres } from "@/ui/format-yarn-length";
 import type { YarnBoard } from "./yarn-board";
 
