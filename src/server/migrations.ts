@@ -38,19 +38,41 @@ export async function pendingMigrations(
   const table = await client.query("SELECT to_regclass('applied_migration') IS NOT NULL AS present");
   const { present } = z.object({ present: z.boolean() }).parse(table.rows[0]);
   if (!present) return [...all];
-  const { rows } = await client.query("SELECT name, checksum FROM applied_migration");
-  const applied = new Map(appliedSchema.parse(rows).map(({ name, checksum }) => [name, checksum]));
+  const applied = await appliedMigrations(client);
   const changed = all.find(({ name, checksum }) => (applied.get(name) ?? checksum) !== checksum);
   if (changed !== undefined) {
     throw new MigrationError(
       `Migration ${changed.name} was changed after it had been applied. Restore its file and put the changes into a new migration.`,
     );
   }
-  return all.filter(({ name }) => !applied.has(name));
+  const renamed = new Set(renamedMigrations(applied, all).map(({ name }) => name));
+  return all.filter(({ name }) => !applied.has(name) && !renamed.has(name));
+}
+
+/** Checksums by name. */
+type Applied = ReadonlyMap<string, string>;
+
+async function appliedMigrations(client: Pick<ClientBase, "query">): Promise<Applied> {
+  const { rows } = await client.query("SELECT name, checksum FROM applied_migration");
+  return new Map(appliedSchema.parse(rows).map(({ name, checksum }) => [name, checksum]));
+}
+
+/** Those that were applied under another name, which no file has any more: the same text is the same migration. */
+function renamedMigrations(
+  applied: Applied,
+  all: readonly Migration[],
+): { readonly was: string; readonly name: string }[] {
+  const names = new Set(all.map(({ name }) => name));
+  const formerNames = new Map([...applied].flatMap(([name, checksum]) => (names.has(name) ? [] : [[checksum, name]])));
+  return all.flatMap(({ name, checksum }) => {
+    const was = applied.has(name) ? undefined : formerNames.get(checksum);
+    return was === undefined ? [] : [{ was, name }];
+  });
 }
 
 /**
- * Brings a database up to date, each migration in a transaction of its own. An advisory lock makes a second start wait
+ * Brings a database up to date, each migration in a transaction of its own. One that has got another name since it was
+ * applied is recorded under it. An advisory lock makes a second start wait
  * and then find nothing to do.
  *
  * @param client a connection that is used for nothing else meanwhile.
@@ -63,6 +85,8 @@ export async function applyMigrations(client: ClientBase, all: readonly Migratio
       `CREATE TABLE IF NOT EXISTS applied_migration (
          name text PRIMARY KEY, checksum text NOT NULL, applied_at timestamptz NOT NULL DEFAULT now())`,
     );
+    for (const { was, name } of renamedMigrations(await appliedMigrations(client), all))
+      await client.query("UPDATE applied_migration SET name = $2 WHERE name = $1", [was, name]);
     const pending = await pendingMigrations(client, all);
     for (const migration of pending) await apply(client, migration);
     return pending.map(({ name }) => name);

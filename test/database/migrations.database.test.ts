@@ -60,6 +60,19 @@ describe("migrations", () => {
     );
   });
 
+  it("are known by their text when their folder got another name, and recorded under it", async () => {
+    const client = await connected();
+    const [first, second] = [migration("0001_a", "CREATE TABLE a ()"), migration("0002_b", "CREATE TABLE b ()")];
+    await applyMigrations(client, [first]);
+    const renamed = [{ ...first, name: "0001_better" }, second];
+    expect(await pendingMigrations(client, renamed)).toEqual([second]);
+    expect(await applyMigrations(client, renamed)).toEqual(["0002_b"]);
+    const { rows } = await client.query("SELECT name FROM applied_migration ORDER BY name");
+    expect(rows).toEqual([{ name: "0001_better" }, { name: "0002_b" }]);
+    const changed = [migration("0001_better", "CREATE TABLE c ()"), second];
+    await expect(pendingMigrations(client, changed)).rejects.toThrow("0001_better was changed");
+  });
+
   it("leave nothing behind when one fails half way", async () => {
     const client = await connected();
     const broken = [migration("0001_a", "CREATE TABLE a ()"), migration("0002_b", "CREATE TABLE b (); SELECT 1/0")];

@@ -33,6 +33,8 @@ export async function loadDump(client: ClientBase): Promise<void> {
     client,
     all.filter(({ name }) => name <= dump.newest),
   );
+  // As that version named it.
+  await client.query("UPDATE applied_migration SET name = '0001_house' WHERE name = '0001_initial'");
   await client.query(gunzipSync(readFileSync(`${PATH}.sql.gz`)).toString());
   await applyMigrations(client, all);
 }
