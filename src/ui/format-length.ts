@@ -1,4 +1,4 @@
-import { fromCm, type LengthUnit } from "@/engine/units";
+import { fromCm, roundToSum, toCm, type LengthUnit } from "@/engine/units";
 
 /** Steps lengths are shown in: tenths of a centimetre, eighths of an inch. */
 const SHOWN_STEP: Readonly<Record<LengthUnit, number>> = { cm: 0.1, in: 1 / 8 };
@@ -51,6 +51,12 @@ function formatEighths(eighths: number): string {
   const divisor = left % 4 === 0 ? 4 : left % 2 === 0 ? 2 : 1;
   const fraction = `${left / divisor}/${8 / divisor}`;
   return whole === 0 ? fraction : `${whole} ${fraction}`;
+}
+
+/** Lengths rounded to what is shown of them, so that the shown ones add up; cm, in their order. */
+export function roundedToAddUp(lengthsCm: readonly number[], unit: LengthUnit): number[] {
+  const lengths = lengthsCm.map((cm) => fromCm(cm, unit));
+  return roundToSum(lengths, shownStep(unit)).map((length) => toCm(length, unit));
 }
 
 /** A length for a spreadsheet: a number in the reader's unit, to 0.1 cm or 1/8 in; blank where there is none. */

@@ -37,6 +37,36 @@ export function isBlank(form: Form, fields: readonly string[]): boolean {
   return fields.every((field) => textAt(form, field) === "");
 }
 
+/**
+ * Reads the items of a list that are typed at all.
+ *
+ * @param keys of the items, in their order.
+ * @param measuredFields the fields without any of which an item is ignored.
+ * @param read reads the item that becomes the list's next, undefined where it has a fault.
+ */
+export function readItems<Item>(
+  form: Form,
+  keys: readonly string[],
+  {
+    measuredFields,
+    read,
+  }: {
+    readonly measuredFields: (key: string) => readonly string[];
+    readonly read: (key: string, index: number) => Item | undefined;
+  },
+): { readonly items: Item[]; readonly keys: string[] } {
+  const items: Item[] = [];
+  const usedKeys: string[] = [];
+  for (const key of keys) {
+    if (isBlank(form, measuredFields(key))) continue;
+    const item = read(key, items.length);
+    if (item === undefined) continue;
+    items.push(item);
+    usedKeys.push(key);
+  }
+  return { items, keys: usedKeys };
+}
+
 /** Reads a field's text; one that cannot be read is a fault at the field. */
 export function entryAt<Value extends string | number>(
   form: Form,

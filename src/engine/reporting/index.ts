@@ -12,6 +12,7 @@ export {
 } from "./fields";
 export { BLOCKING_LABELS, blockedOtherwise } from "./blocking";
 export type { FieldMessage, ReadReport, ReportContext, ReadingQuestion } from "./report-context";
+export { toolText } from "./gauge-text";
 export { readReport } from "./read-report";
 export { fitAreas } from "./read-typed-garment";
 export { typedOfReport } from "./typed-of-report";

@@ -1,4 +1,5 @@
 import type { Fabric, Measurement, Swatch } from "../pattern";
+import { rowsNoun } from "../shaping/row-text";
 import { toTenth, toolText } from "./gauge-text";
 import type { ReportContext } from "./report-context";
 import { nextTool } from "./tool-sizes";
@@ -104,8 +105,4 @@ function advice({ swatch, fabric, context, stitches, rows }: OutlookInput): Pick
 
 function oppositeRowsText(rowsWord: string): string {
   return ` Your ${rowsWord} are off the other way, so look at the stitches first; ${rowsWord} can be corrected with a tape measure where the pattern is worked to a length.`;
-}
-
-function rowsNoun({ worked }: Fabric): "rows" | "rounds" {
-  return worked === undefined || worked === "flat" ? "rows" : "rounds";
 }

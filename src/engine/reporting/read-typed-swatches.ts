@@ -5,7 +5,7 @@ import { CHOICES, fieldOf, keysOf, type SwatchPart } from "./fields";
 import {
   choiceAt,
   entryAt,
-  isBlank,
+  readItems,
   itemAt,
   storeText,
   requiredEntry,
@@ -21,21 +21,10 @@ const MEASURED: readonly SwatchPart[] = ["stitches", "across", "rows", "along"];
 
 /** The typed swatches, oldest first, with their keys; entries without any number are ignored. */
 export function readTypedSwatches(form: Form): { readonly swatches: Swatch[]; readonly keys: string[] } {
-  const swatches: Swatch[] = [];
-  const keys: string[] = [];
-  for (const key of keysOf(form.typed, "swatch")) {
-    if (
-      isBlank(
-        form,
-        MEASURED.map((part) => fieldOf.swatch(key, part)),
-      )
-    )
-      continue;
-    const swatch = readSwatch(form, key, `swatches[${swatches.length}]`);
-    if (swatch === undefined) continue;
-    swatches.push(swatch);
-    keys.push(key);
-  }
+  const { items: swatches, keys } = readItems(form, keysOf(form.typed, "swatch"), {
+    measuredFields: (key) => MEASURED.map((part) => fieldOf.swatch(key, part)),
+    read: (key, index) => readSwatch(form, key, `swatches[${index}]`),
+  });
   return { swatches, keys };
 }
 

@@ -6,6 +6,7 @@ import {
   choiceAt,
   entryAt,
   isBlank,
+  readItems,
   itemAt,
   storeText,
   requiredEntry,
@@ -24,21 +25,10 @@ const USED: readonly YarnPart[] = ["before", "after", "balls"];
 
 /** Yarn used, oldest entry first, with the keys of the entries; an entry without an amount is ignored. */
 export function readTypedYarn(form: Form): { readonly yarn: YarnUsed[]; readonly keys: string[] } {
-  const yarn: YarnUsed[] = [];
-  const keys: string[] = [];
-  for (const key of keysOf(form.typed, "yarn")) {
-    if (
-      isBlank(
-        form,
-        USED.map((part) => fieldOf.yarn(key, part)),
-      )
-    )
-      continue;
-    const used = readYarnUsed(form, key, `yarn[${yarn.length}]`);
-    if (used === undefined) continue;
-    yarn.push(used);
-    keys.push(key);
-  }
+  const { items: yarn, keys } = readItems(form, keysOf(form.typed, "yarn"), {
+    measuredFields: (key) => USED.map((part) => fieldOf.yarn(key, part)),
+    read: (key, index) => readYarnUsed(form, key, `yarn[${index}]`),
+  });
   return { yarn, keys };
 }
 

@@ -4,8 +4,13 @@ import type { Fabric } from "../pattern";
 export type RowNoun = "row" | "round";
 
 /** A fabric that is worked in rounds, turned or not, has rounds; any other has rows. */
-export function rowNoun({ worked }: Fabric): RowNoun {
+export function rowNoun({ worked }: Pick<Fabric, "worked">): RowNoun {
   return worked === "round" || worked === "turned rounds" ? "round" : "row";
+}
+
+/** The same of many. */
+export function rowsNoun(fabric: Pick<Fabric, "worked">): `${RowNoun}s` {
+  return `${rowNoun(fabric)}s`;
 }
 
 /** `1 row`, `3 rounds`. */

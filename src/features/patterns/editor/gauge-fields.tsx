@@ -3,6 +3,7 @@
 import type { DraftPattern, Typed } from "@/engine/editing";
 import type { Fabric } from "@/engine/pattern";
 import { statedGauge } from "@/engine/prediction";
+import { rowsNoun } from "@/engine/shaping";
 import { compareTool } from "@/engine/trade-tables";
 import { FOUR_INCHES_CM, GAUGE_WIDTH_CM } from "@/engine/units";
 import { gaugeNumber } from "@/ui/format-gauge";
@@ -30,7 +31,7 @@ export function GaugeFields({ fabric, at, onFabric }: GaugeFieldsProps) {
   const { gauge } = fabric;
   const { overCm } = gauge;
   const read = readable?.fabrics.find(({ id }) => id === fabric.id);
-  const rows = fabric.worked === undefined || fabric.worked === "flat" ? "rows" : "rounds";
+  const rows = rowsNoun(fabric);
   const width = widthOf(overCm);
   const chooseWidth = (value: string) => {
     const { overCm: _before, ...rest } = gauge;

@@ -1,6 +1,6 @@
 import type { ExplainedDraft } from "@/engine/editing";
-import { fromCm, roundToSum, toCm, type LengthUnit } from "@/engine/units";
-import { shownStep } from "@/ui/format-length";
+import type { LengthUnit } from "@/engine/units";
+import { roundedToAddUp } from "@/ui/format-length";
 
 export interface ShownLength {
   readonly cm: number;
@@ -10,8 +10,10 @@ export interface ShownLength {
 
 /** Each line's length, rounded so that the shown ones add up; undefined where it cannot be calculated. */
 export function shownLengths({ lines }: ExplainedDraft, unit: LengthUnit): (ShownLength | undefined)[] {
-  const parts = lines.flatMap((line) => (line.status === "computed" ? [fromCm(line.term.cm, unit)] : []));
-  const rounded = roundToSum(parts, shownStep(unit)).map((part) => toCm(part, unit));
+  const rounded = roundedToAddUp(
+    lines.flatMap((line) => (line.status === "computed" ? [line.term.cm] : [])),
+    unit,
+  );
   let next = 0;
   let soFarCm = 0;
   return lines.map(({ status }) => {

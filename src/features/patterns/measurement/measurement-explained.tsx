@@ -1,7 +1,7 @@
 import { countsOfTerm, missingGrading, type Measurement, type PatternDocument, type Size } from "@/engine/pattern";
 import { explainMeasurement, indexPattern, type Explanation } from "@/engine/prediction";
-import { fromCm, roundToSum, toCm, type LengthUnit } from "@/engine/units";
-import { formatLength, formatLengthNumber, shownStep } from "@/ui/format-length";
+import type { LengthUnit } from "@/engine/units";
+import { formatLength, formatLengthNumber, roundedToAddUp } from "@/ui/format-length";
 import { Notice } from "@/ui/notice";
 import { Sheet } from "@/ui/sheet";
 import { MeasurementAgainst } from "./measurement-against";
@@ -40,8 +40,10 @@ export function MeasurementExplained({ pattern, measurement, size, unit }: Measu
 }
 
 function Arithmetic({ explanation, unit }: { readonly explanation: Explanation; readonly unit: LengthUnit }) {
-  const parts = explanation.lines.map(({ term }) => fromCm(term.cm, unit));
-  const rounded = roundToSum(parts, shownStep(unit)).map((part) => toCm(part, unit));
+  const rounded = roundedToAddUp(
+    explanation.lines.map(({ term }) => term.cm),
+    unit,
+  );
   const totals = rounded.map((_part, index) => rounded.slice(0, index + 1).reduce((sum, part) => sum + part, 0));
   return (
     <ol>

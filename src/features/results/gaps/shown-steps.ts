@@ -1,6 +1,6 @@
 import type { Step } from "@/engine/gaps";
-import { fromCm, roundToSum, toCm, type LengthUnit } from "@/engine/units";
-import { shownStep } from "@/ui/format-length";
+import type { LengthUnit } from "@/engine/units";
+import { roundedToAddUp } from "@/ui/format-length";
 
 export type StepKind = "target" | "design" | "rounding" | "worked" | "gauge" | "gap" | "reading";
 
@@ -40,10 +40,10 @@ export function shownSteps(step: Step, unit: LengthUnit): ShownStep[] {
     ["gauge", gaugeStepCm],
     ["gap", gapCm],
   ];
-  const rounded = roundToSum(
-    parts.map(([, cm]) => fromCm(cm, unit)),
-    shownStep(unit),
-  ).map((value) => toCm(value, unit));
+  const rounded = roundedToAddUp(
+    parts.map(([, cm]) => cm),
+    unit,
+  );
   return chain(parts.map(([kind], index) => ({ kind, cm: rounded[index] ?? 0 })));
 }
 

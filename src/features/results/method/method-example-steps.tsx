@@ -1,11 +1,11 @@
 import type { ReactNode } from "react";
 import type { ExplainedTerm } from "@/engine/prediction";
+import { rowsNoun } from "@/engine/shaping";
 import type { LengthUnit } from "@/engine/units";
 import { formatChange, formatLength } from "@/ui/format-length";
 import { formatExactLength } from "@/ui/format-exact-length";
 import { gaugeNumber, gaugeWidth } from "@/ui/format-gauge";
 import { Sheet } from "@/ui/sheet";
-import { rowsWord } from "../craft-copy";
 import type { MethodExample } from "./method-example";
 import { shownSteps } from "../gaps/shown-steps";
 import { placeSteps, stepScale } from "../gaps/step-scale";
@@ -83,9 +83,9 @@ function Swatches({ example, unit }: { readonly example: MethodExample; readonly
       {example.swatches.map(({ fabric, swatch }) => (
         <p key={fabric.id} className="mb-2 wrap-anywhere">
           {fabric.label}: they counted {gaugeNumber(swatch.stitches)} stitches over {exact(swatch.acrossCm)} and{" "}
-          {gaugeNumber(swatch.rows)} {rowsWord(fabric)} over {exact(swatch.alongCm)}. That is{" "}
+          {gaugeNumber(swatch.rows)} {rowsNoun(fabric)} over {exact(swatch.alongCm)}. That is{" "}
           {gaugeNumber((swatch.stitches / swatch.acrossCm) * cm)} stitches and{" "}
-          {gaugeNumber((swatch.rows / swatch.alongCm) * cm)} {rowsWord(fabric)} to {words}.
+          {gaugeNumber((swatch.rows / swatch.alongCm) * cm)} {rowsNoun(fabric)} to {words}.
         </p>
       ))}
       <p className="text-soft">

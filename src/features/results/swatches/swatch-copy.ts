@@ -1,7 +1,8 @@
 import type { PatternDocument } from "@/engine/pattern";
+import { toolText } from "@/engine/reporting";
+import { rowsNoun } from "@/engine/shaping";
 import type { LengthUnit } from "@/engine/units";
 import { gaugeNumber, gaugeWidth } from "@/ui/format-gauge";
-import { rowsWord, toolSizeWord, toolWords } from "../craft-copy";
 import type { FabricSwatches, StatedGauge, SwatchRow } from "./swatch-view";
 
 interface Telling {
@@ -14,7 +15,7 @@ const MIN_SWATCHES = 3;
 
 /** What is counted in a direction of a fabric: stitches, rows or rounds. */
 export function countedWord({ direction }: StatedGauge, { fabric }: FabricSwatches): string {
-  return direction === "stitches" ? "stitches" : rowsWord(fabric);
+  return direction === "stitches" ? "stitches" : rowsNoun(fabric);
 }
 
 /** What the swatches show about a stated gauge, in one sentence. */
@@ -62,15 +63,15 @@ export function gaugeAdvice(swatches: FabricSwatches, { craft, unit }: Telling):
     return first.verdict === second.verdict
       ? `${consequence} ${change}, or state ${state} to ${over}.`
       : `${consequence} State ${state} to ${over}: no ${toolSizeWord(craft)} fixes both.`;
-  const other = first.direction === "stitches" ? rowsWord(swatches.fabric) : "stitches";
+  const other = first.direction === "stitches" ? rowsNoun(swatches.fabric) : "stitches";
   return `${consequence} State ${state} to ${over}; or go ${larger ? "up" : "down"} a ${toolSizeWord(craft)} and check what that does to the ${other}.`;
 }
 
 /** Needles or hooks used for swatches, where some differ from the recommended one. */
 export function otherToolWords({ otherTools, fabric }: FabricSwatches, craft: Telling["craft"]): string | null {
   if (otherTools.length === 0) return null;
-  const tools = otherTools.map(({ toolMm, swatches }) => `${swatches} with ${toolWords(craft, toolMm)}`);
-  return `Not made with ${toolWords(craft, fabric.toolMm)}, as the pattern recommends: ${tools.join(", ")}. These are not used for the stated gauge, only for each tester’s own garment.`;
+  const tools = otherTools.map(({ toolMm, swatches }) => `${swatches} with ${toolText(craft, toolMm)}`);
+  return `Not made with ${toolText(craft, fabric.toolMm)}, as the pattern recommends: ${tools.join(", ")}. These are not used for the stated gauge, only for each tester’s own garment.`;
 }
 
 /** Who has no usable swatch, in a sentence; null where everyone has one. */
@@ -116,4 +117,9 @@ function missedWords({ direction, stated, mean }: StatedGauge): string {
 
 function tenth(value: number): string {
   return String(Number(value.toFixed(1)));
+}
+
+/** `hook size`, `needle size`. */
+function toolSizeWord(craft: PatternDocument["craft"]): string {
+  return craft === "crochet" ? "hook size" : "needle size";
 }

@@ -1,3 +1,5 @@
+import { toolText } from "@/engine/reporting";
+import { rowsNoun } from "@/engine/shaping";
 import type { PatternDocument } from "@/engine/pattern";
 import type { LengthUnit } from "@/engine/units";
 import { BarStrip } from "@/ui/bar-strip";
@@ -10,7 +12,6 @@ import { Section } from "@/ui/section";
 import { Sheet } from "@/ui/sheet";
 import { DotShape, type DotMark } from "@/ui/strip-dots";
 import type { StripFrame } from "@/ui/value-strip";
-import { rowsWord, toolWords } from "../craft-copy";
 import { entryErrorName } from "../mistakes/entry-error-copy";
 import { countsHere, type FabricSwatches, type StatedGauge, type SwatchRow } from "./swatch-view";
 import {
@@ -115,7 +116,7 @@ function FabricSection({ swatches, craft, unit, areNamed }: FabricSectionProps) 
   return (
     <Section
       title={fabric.label}
-      intro={`The pattern states ${stated} to ${gaugeWidth(unit).words}, washed, with ${toolWords(craft, fabric.toolMm)}.`}
+      intro={`The pattern states ${stated} to ${gaugeWidth(unit).words}, washed, with ${toolText(craft, fabric.toolMm)}.`}
     >
       {advice === null ? null : (
         <p className="numbers mb-5 max-w-4xl border-l-4 border-thread pl-4 font-serif text-lg leading-snug">{advice}</p>
@@ -140,7 +141,7 @@ function FabricSection({ swatches, craft, unit, areNamed }: FabricSectionProps) 
 
 function heads({ fabric }: FabricSwatches, { craft, unit }: Pick<SwatchesViewProps, "craft" | "unit">) {
   const { words } = gaugeWidth(unit);
-  const rows = rowsWord(fabric) === "rounds" ? "Rounds" : "Rows";
+  const rows = rowsNoun(fabric) === "rounds" ? "Rounds" : "Rows";
   const tool = craft === "crochet" ? "Hook" : "Needles";
   return { stitches: `Stitches to ${words}`, rows: `${rows} to ${words}`, tool: `${tool}, mm` };
 }
