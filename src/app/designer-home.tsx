@@ -4,15 +4,16 @@ import { NextStepList } from "@/features/calls/components/next-step-list";
 import { NewPatternLinks, NoPatterns, PatternList } from "@/features/patterns/components/pattern-list";
 import { loadPatterns } from "@/features/patterns/loaders";
 import { waitingCalls, type WaitingCall } from "@/app/call-steps";
+import { requireViewer } from "@/server/viewer";
 import { Page } from "@/ui/page";
 import { Section } from "@/ui/section";
 import { Sheet } from "@/ui/sheet";
 
 /** What needs a designer in all their tests, and their patterns. */
 export async function DesignerHome() {
-  const { viewer, patterns } = await loadPatterns();
+  const viewer = await requireViewer();
+  const [patterns, waiting] = await Promise.all([loadPatterns(), waitingCalls(viewer, new Date())]);
   const isEmpty = patterns.length === 0;
-  const waiting = await waitingCalls(viewer, new Date());
   return (
     <Page title="Home" actions={isEmpty ? null : <NewPatternLinks />}>
       {isEmpty ? (

@@ -6,7 +6,7 @@ import { Page } from "@/ui/page";
 export const metadata: Metadata = { title: "Your patterns" };
 
 export default async function PatternsPage() {
-  const { patterns } = await loadPatterns();
+  const patterns = await loadPatterns();
   const isEmpty = patterns.length === 0;
   return (
     <Page title="Your patterns" actions={isEmpty ? null : <NewPatternLinks />}>

@@ -29,9 +29,8 @@ export interface PatternPage {
   readonly revision: Revision;
 }
 
-export async function loadPatterns(): Promise<{ viewer: Viewer; patterns: readonly PatternSummary[] }> {
-  const viewer = await requireViewer();
-  return { viewer, patterns: await listPatterns(viewer) };
+export async function loadPatterns(): Promise<readonly PatternSummary[]> {
+  return await listPatterns(await requireViewer());
 }
 
 /** A pattern in its newest revision; read once for a page and its title. */

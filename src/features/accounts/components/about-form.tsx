@@ -1,12 +1,12 @@
 "use client";
 
-import { getInputProps } from "@conform-to/react";
 import { Button } from "@/ui/button";
-import { describedBy, Field, Select, TextInput } from "@/ui/field";
+import { describedBy, Field, Select } from "@/ui/field";
 import { Notice } from "@/ui/notice";
 import { useActionForm } from "@/ui/use-action-form";
 import { saveAbout } from "../actions";
 import { FormErrors } from "@/ui/form-errors";
+import { NameField } from "./account-fields";
 
 type Fields = Record<"name" | "unit", string>;
 
@@ -16,19 +16,7 @@ export function AboutForm({ name, unit }: { readonly name: string; readonly unit
     <form {...formProps}>
       <FormErrors errors={formErrors} />
       {saved ? <Notice tone="done">Saved.</Notice> : null}
-      <Field
-        id={fields.name.id}
-        label="Name"
-        hint="Your helpers and testers see this name."
-        errors={fields.name.errors}
-      >
-        <TextInput
-          {...getInputProps(fields.name, { type: "text" })}
-          key="name"
-          autoComplete="name"
-          aria-describedby={describedBy(fields.name.id)}
-        />
-      </Field>
+      <NameField field={fields.name} />
       <Field
         id={fields.unit.id}
         label="Units"

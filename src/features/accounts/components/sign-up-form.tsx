@@ -2,11 +2,10 @@
 
 import { getInputProps } from "@conform-to/react";
 import { Button } from "@/ui/button";
-import { describedBy, Field, TextInput } from "@/ui/field";
 import { useActionForm } from "@/ui/use-action-form";
 import { signUp } from "../actions";
 import { FormErrors } from "@/ui/form-errors";
-import { PasswordInput } from "./password-input";
+import { EmailField, NameField, PasswordField } from "./account-fields";
 
 interface SignUpFormProps {
   readonly passwordHint: string;
@@ -22,35 +21,9 @@ export function SignUpForm({ passwordHint, next }: SignUpFormProps) {
     <form {...formProps}>
       <FormErrors errors={formErrors} />
       <input {...getInputProps(fields.next, { type: "hidden" })} key="next" />
-      <Field
-        id={fields.name.id}
-        label="Name"
-        hint="Your helpers and testers see this name."
-        errors={fields.name.errors}
-      >
-        <TextInput
-          {...getInputProps(fields.name, { type: "text" })}
-          key="name"
-          autoComplete="name"
-          aria-describedby={describedBy(fields.name.id)}
-        />
-      </Field>
-      <Field id={fields.email.id} label="E-mail" errors={fields.email.errors}>
-        <TextInput
-          {...getInputProps(fields.email, { type: "email" })}
-          key="email"
-          autoComplete="username"
-          aria-describedby={describedBy(fields.email.id)}
-        />
-      </Field>
-      <Field id={fields.password.id} label="Password" hint={passwordHint} errors={fields.password.errors}>
-        <PasswordInput
-          {...getInputProps(fields.password, { type: "password", value: false })}
-          key="password"
-          autoComplete="new-password"
-          aria-describedby={describedBy(fields.password.id)}
-        />
-      </Field>
+      <NameField field={fields.name} />
+      <EmailField field={fields.email} />
+      <PasswordField field={fields.password} label="Password" hint={passwordHint} autoComplete="new-password" />
       <Button type="submit" disabled={pending}>
         {pending ? "Creating…" : "Create account"}
       </Button>
