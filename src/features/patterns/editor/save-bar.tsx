@@ -6,8 +6,8 @@ import { Button } from "@/ui/button";
 import { Field, TextArea, describedBy } from "@/ui/field";
 import { saveAsRevision, discardDraftEdits } from "../actions";
 import { writeBackup } from "./draft-backup";
-import type { DraftStatus } from "./draft-saver";
 import { useEditing, useEditingStore } from "./editing";
+import type { DraftStatus } from "./draft-saver";
 
 const UNSENT = "This did not reach Sizewright. Your edits are still here. Check your connection and try again.";
 
