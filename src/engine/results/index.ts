@@ -3,7 +3,6 @@ export {
   callResultsSchema,
   differencesSchema,
   leftOutSchema,
-  type CallResults,
   type Consistency,
   type Differences,
   type FitResults,
