@@ -130,7 +130,10 @@ async function publish(callId: string): Promise<void> {
 
 /** So many spots that these sizes are never full, as the others are. */
 async function open(callId: string, sizes: readonly string[]): Promise<void> {
-  await database().place.updateMany({ where: { callId, size: { in: [...sizes] } }, data: { wanted: 2 * PEOPLE } });
+  await database().place.updateMany({
+    where: { callId, size: { in: [...sizes] } },
+    data: { wanted: 2 * PEOPLE, most: 2 * PEOPLE },
+  });
 }
 
 /** Everybody of a list, page after page. */

@@ -3,4 +3,6 @@ export { bodyRuler, type RulerMark } from "./body-ruler";
 export { chanceOfFinishers, invitationsFor, DEFAULT_CONFIDENCE, DEFAULT_DROPOUT_RATE } from "./finishers";
 export { findReplacements } from "./find-replacements";
 export { fitInSize, fitOnMarks, REACH, type Applicant, type BodyDifference, type FitInSize } from "./fit-in-size";
+export { invitationsWithin } from "./invitations-within";
+export { mostTesters, usualMost } from "./most-testers";
 export { placeApplicants, type PlacedApplicants, type PlacesObjective } from "./place-applicants";
