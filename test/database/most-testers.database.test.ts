@@ -1,8 +1,12 @@
+import { randomUUID } from "node:crypto";
 import { beforeEach, describe, expect, it } from "vitest";
 import { changePlace, givePlaces } from "@/features/recruiting/places/mutations";
 import { database } from "@/server/database";
 import { inviteByHand, inviteLonger } from "../../src/features/testing/progress/progress-mutations";
 import { endTest, letGoOn } from "../../src/features/testing/progress/person-mutations";
+import { returnSpot } from "../../src/features/testing/progress/spot-mutations";
+import { goOnAfterAll } from "../../src/features/testing/home/milestone-mutations";
+import type { TesterAccess } from "@/features/testing/home/access";
 import { placingBoard } from "../../src/features/recruiting/places/placing-board";
 import { placingRows } from "@/features/recruiting/places/data";
 import { readInvited } from "../../src/features/testing/invited/invited-data";
@@ -94,5 +98,31 @@ describe("the most testers of a size", () => {
       data: { declinedAt: NOW },
     });
     await letGoOn(call.access, ann.id);
+  });
+
+  it("count whoever goes on, in whatever way they stopped, with or without an application", async () => {
+    const { testerId } = await byHand("small");
+    await send(call);
+    const own = { testerId, callId: call.callId, accountId: null, linkVersion: 1 } as TesterAccess;
+    const stop = async (stopped: object) =>
+      await database().tester.update({
+        where: { id: testerId },
+        data: { acceptedAt: NOW, stoppedAt: NOW, freedAt: null, stoppedByDesigner: false, ...stopped },
+      });
+    const ways = [
+      { stopped: {}, goOn: async () => await goOnAfterAll(own, randomUUID()) },
+      { stopped: { freedAt: NOW }, goOn: async () => await returnSpot(call.access, testerId) },
+      { stopped: { stoppedByDesigner: true }, goOn: async () => await letGoOn(call.access, testerId) },
+    ];
+    for (const { stopped, goOn } of ways) {
+      await stop(stopped);
+      const other = await byHand("small");
+      await expect(goOn()).rejects.toMatchObject({ code: "no-place" });
+      await database().tester.update({ where: { id: other.testerId }, data: { declinedAt: NOW } });
+      await goOn();
+      expect(await database().tester.findUnique({ where: { id: testerId } })).toMatchObject({
+        ...{ stoppedAt: null, freedAt: null, stoppedByDesigner: false },
+      });
+    }
   });
 });

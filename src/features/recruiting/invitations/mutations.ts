@@ -80,6 +80,8 @@ interface Coming {
   readonly sizes: readonly string[];
   /** Sizes of others who count as testers though they are not invited yet. */
   readonly assigned?: readonly string[];
+  /** Said in place of the designer's sentence. */
+  readonly refusal?: string;
 }
 
 /**
@@ -90,7 +92,7 @@ interface Coming {
  * @throws {AppError} "no-place" with the size and its number.
  */
 export async function checkMostTesters(connection: Connection, coming: Coming): Promise<void> {
-  const { call, sizes, assigned = [] } = coming;
+  const { call, sizes, assigned = [], refusal } = coming;
   const places = await connection.place.findMany({ where: { call, size: { in: [...sizes] } } });
   const testers = await connection.tester.findMany({
     where: { call, ...takesPlace(new Date()) },
@@ -100,11 +102,9 @@ export async function checkMostTesters(connection: Connection, coming: Coming): 
   const standing = [...testers.map(({ size }) => size), ...assigned];
   for (const { size, ...place } of places) {
     const [has, more, most] = [count(standing, size), count(sizes, size), mostTesters(place)];
-    if (has + more > most)
-      throw new AppError(
-        "no-place",
-        tooManyWords({ label: await sizeLabel(connection, { call, size }), has, more, most }),
-      );
+    if (has + more <= most) continue;
+    const label = await sizeLabel(connection, { call, size });
+    throw new AppError("no-place", refusal ?? tooManyWords({ label, has, more, most }));
   }
 }
 

@@ -2,6 +2,7 @@
 
 import Link from "next/link";
 import { useActionState, useId } from "react";
+import { ActionFailure } from "@/ui/action-failure";
 import { Button } from "@/ui/button";
 import { Select } from "@/ui/field";
 import { placePerson } from "../actions";
@@ -68,11 +69,7 @@ export function ChangePlace({ callId, applicationId, name, sizes, standing, clos
           </Button>
         ))}
       </form>
-      {answer?.status === "failed" ? (
-        <p role="alert" className="text-sm font-semibold text-thread">
-          ▲ {answer.says}
-        </p>
-      ) : null}
+      <ActionFailure failed={answer?.status === "failed" ? answer : undefined} className="" />
       <Link
         href={closeHref}
         scroll={false}
