@@ -34,9 +34,10 @@ test("a listing is created, saved as a draft, published, read by everybody, and 
   await page.getByRole("button", { name: "Publish" }).click();
   const refused = page.getByRole("alert").filter({ hasText: "Not published yet" });
   await expect(refused).toContainText("Last day to apply: Choose the last day to apply.");
-  await expect(
-    page.getByText("has 30 spots, so “at most” must be 30 or more.").filter({ visible: true }),
-  ).toBeVisible();
+  const tooFew = page.getByText("XS has 30 spots, so “at most” must be 30 or more.").filter({ visible: true });
+  // At the top, at the box and above the buttons, once each for all sizes.
+  await expect(tooFew).toHaveCount(3);
+  await expect(page.getByText("XL has 30 spots").filter({ visible: true })).toHaveCount(0);
   await most.fill("30");
   await page.getByLabel("Last day to apply").fill(inDays(9));
   await page.getByLabel("Testers start on").fill(inDays(12));

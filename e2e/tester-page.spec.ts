@@ -48,7 +48,9 @@ async function ask(page: Page, label: string, asks: string): Promise<void> {
   await line.getByText("Ask about this number …").click();
   await line.getByLabel("Your question").pressSequentially(asks, { delay: 20 });
   await line.getByRole("button", { name: "Ask", exact: true }).click();
-  await expect(page.getByRole("region", { name: "Questions about their numbers" }).getByText(asks)).toBeVisible();
+  await expect(
+    page.getByRole("region", { name: "Questions about their numbers" }).getByText(asks, { exact: true }),
+  ).toBeVisible();
 }
 
 function newsItem(page: Page, words: string) {
