@@ -20,7 +20,9 @@ export function NextSheet({ home, next, zone, now, children }: NextSheetProps) {
       aria-labelledby="next-thing"
       className="mb-10 rounded-sheet border border-line border-l-4 border-l-thread bg-sheet p-5 shadow-sheet sm:p-6"
     >
-      <p className="text-sm font-semibold text-soft">{next.page === null ? "Nothing to do" : "Next"}</p>
+      {next.page === null && children ? null : (
+        <p className="text-sm font-semibold text-soft">{next.page === null ? "Nothing to do" : "Next"}</p>
+      )}
       <h2 id="next-thing" className="mb-2">
         {next.title}
       </h2>
