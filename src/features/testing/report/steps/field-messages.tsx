@@ -36,7 +36,7 @@ interface RemarksBelowProps {
  */
 export function RemarksBelow({ report, fields, isTall = false }: RemarksBelowProps) {
   return (
-    <div className={`-mb-5 ${isTall ? "min-h-11.5 sm:min-h-6.5" : "min-h-6.5"}`}>
+    <div className={`-mb-5 flow-root ${isTall ? "min-h-11.5 sm:min-h-6.5" : "min-h-6.5"}`}>
       {fields.map((field) => (
         <div key={field} id={remarksId(field)}>
           <Remarks remarks={fieldNotes(report, field).remarks} />
