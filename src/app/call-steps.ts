@@ -53,7 +53,7 @@ async function openSteps(
   viewer: Viewer,
   { standing, callId, now }: { readonly standing: CallStanding; readonly callId: string; readonly now: Date },
 ): Promise<NextStep[]> {
-  if (!isRun(standing)) return stepsOf(standing, {});
+  if (!isRun(standing)) return stepsOf(standing, []);
   const access = await callAccess(viewer, callId, "editor");
   const { document: pattern } = await latestRevision(access.pattern);
   return await callSteps(access, { standing, pattern, now });

@@ -69,7 +69,7 @@ export function ChangePlace({ callId, applicationId, name, sizes, standing, clos
           </Button>
         ))}
       </form>
-      <ActionFailure failed={answer?.status === "failed" ? answer : undefined} className="" />
+      <ActionFailure failed={answer?.status === "failed" ? answer : undefined} />
       <Link
         href={closeHref}
         scroll={false}
