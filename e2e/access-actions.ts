@@ -161,6 +161,10 @@ export const ACTIONS: Readonly<Record<string, ActionRow>> = {
     sends: ({ callId }) => ({ form: { callId, saw: "nobody", endsOn: "2090-01-01" } }),
     answers: { ...EDITS, editor: "/calls/[id]/sizes", owner: "/calls/[id]/sizes" },
   },
+  "recruiting/places/actions.ts inviteSelected": {
+    sends: ({ callId, applicationId }) => ({ form: { callId, applicationId, endsOn: "2090-01-01" } }),
+    answers: EDITS,
+  },
   "recruiting/places/actions.ts placePerson": {
     sends: ({ callId, applicationId }) => ({ form: { callId, applicationId, kind: "leave-waiting" } }),
     answers: EDITS,

@@ -67,6 +67,11 @@ export const TESTER_ACTIONS: Readonly<Record<string, ActionRow>> = {
     sends: ({ callId, answeredNumberQuestionId: questionId }) => ({ form: { callId, questionId } }),
     answers: EDITS,
   },
+  // It is answered already.
+  "testing/asked/asked-actions.ts withdrawAsked": {
+    sends: ({ callId, answeredNumberQuestionId: questionId }) => ({ form: { callId, questionId } }),
+    answers: EDITS,
+  },
   "testing/asked/asked-actions.ts answerAbout": {
     sends: ({ ownTesterId: testerId, numberQuestionId: questionId }) => ({
       form: { testerId, questionId, answer: "Yes" },

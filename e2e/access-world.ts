@@ -136,7 +136,7 @@ async function inviteTester({ ids: [testerId, callId, revisionId], code, positio
 
 /** Lets people apply to a call. */
 async function publish(callId: string): Promise<void> {
-  await query("INSERT INTO place (call_id, size, least, wanted) VALUES ($1, 'small', 1, 2)", [callId]);
+  await query("INSERT INTO place (call_id, size, least, wanted, most) VALUES ($1, 'small', 1, 2, 3)", [callId]);
   await query("INSERT INTO agreement (call_id, version, text) VALUES ($1, 1, 'You test and you tell.')", [callId]);
   await query(
     "INSERT INTO listing (call_id, document, published_at, apply_until) VALUES ($1, $2, now(), '2090-03-15')",

@@ -12,9 +12,10 @@ export async function makeOpenCall(owner: Designer): Promise<string> {
   const revision = "INSERT INTO revision (pattern_id, number, document, reason) VALUES ($1, 1, $2, 'First')";
   await query(revision, [patternId, JSON.stringify(patternDocument())]);
   await query("INSERT INTO call (id, pattern_id, title) VALUES ($1, $2, 'Invented call')", [callId, patternId]);
-  await query("INSERT INTO place (call_id, size, least, wanted) VALUES ($1, 'small', 1, 2), ($1, 'large', 1, 2)", [
-    callId,
-  ]);
+  await query(
+    "INSERT INTO place (call_id, size, least, wanted, most) VALUES ($1, 'small', 1, 2, 3), ($1, 'large', 1, 2, 3)",
+    [callId],
+  );
   await publishListing(callId);
   return callId;
 }

@@ -82,7 +82,11 @@ export async function makeThirty(owner: Designer): Promise<Thirty> {
   for (const { id } of saltmarshPattern.sizes) {
     const standing = PEOPLE.filter((person) => person.size === id && takesSpot(person)).length;
     const wanted = standing + (WITH_OPEN_SPOT.includes(id) ? 1 : 0);
-    await query("INSERT INTO place (call_id, size, least, wanted) VALUES ($1, $2, 1, $3)", [callId, id, wanted]);
+    await query("INSERT INTO place (call_id, size, least, wanted, most) VALUES ($1, $2, 1, $3, $3)", [
+      callId,
+      id,
+      wanted,
+    ]);
   }
   for (const position of [0, 1]) await apply(callId, position);
   await ask(callId, revisionId);

@@ -21,7 +21,7 @@ async function makeCall({ accountId }: Designer): Promise<string> {
   await query(told, [callId, JSON.stringify(listing)]);
   await query("INSERT INTO agreement (call_id, version, text) VALUES ($1, 1, 'Yes.')", [callId]);
   for (const size of ["small", "medium", "large"])
-    await query("INSERT INTO place (call_id, size, least, wanted) VALUES ($1, $2, 1, 1)", [callId, size]);
+    await query("INSERT INTO place (call_id, size, least, wanted, most) VALUES ($1, $2, 1, 1, 3)", [callId, size]);
   for (const [at, bust] of [90, 92, 98].entries()) await apply(callId, { at, bust });
   return callId;
 }

@@ -1,3 +1,4 @@
+import type { Locator } from "@playwright/test";
 import { saltmarshPattern } from "../prisma/demo/saltmarsh-pattern";
 import { signInByCookie } from "./designer";
 import { expect, test } from "./fixtures";
@@ -51,6 +52,44 @@ test("blocking, the yarn's name, strands and preferred fit are told on the way a
   await expect(page.getByText(/washed; steamed/)).toBeVisible();
   await expect(page.getByText(/Invented DK, moss; 2 strands held together/)).toBeVisible();
   await expect(page.getByRole("region", { name: "How they like it" })).toContainText("closer");
+});
+
+test("that a number is missing moves nothing below it, and a question that was answered leaves no gap", async ({
+  page,
+  context,
+}) => {
+  const tester = await makeTester(saltmarshPattern, { size: "size-m" });
+  await letIn(context, tester);
+  await page.setViewportSize({ width: 360, height: 740 });
+  await page.goto(`/testing/${tester.testerId}/swatch`);
+  const topOf = async (field: Locator) =>
+    await field.evaluate((element) => Math.round(element.getBoundingClientRect().top + window.scrollY));
+  const washed = page.getByRole("group", { name: "Washed and dried like the garment" });
+  const rows = page.getByLabel("Rows or rounds");
+  const [before, rowsBefore] = [await topOf(washed), await topOf(rows)];
+  await page.getByLabel("Stitches", { exact: true }).pressSequentially("22", { delay: 40 });
+  await expect(page.getByText("The number of rows is missing.")).toBeVisible();
+  expect(await topOf(washed)).toBe(before);
+  await page.getByLabel("Stitches", { exact: true }).fill("");
+  await rows.pressSequentially("300", { delay: 40 });
+  await expect(page.getByText("The number of stitches is missing.")).toBeVisible();
+  expect([await topOf(washed), await topOf(rows)]).toEqual([before, rowsBefore]);
+  await page.getByRole("radio", { name: "Yes" }).check();
+  await page.getByLabel("Stitches", { exact: true }).pressSequentially("22", { delay: 40 });
+  await page.getByText("Yes, that’s correct").click();
+  const kept = page.getByText("You confirmed that this is correct.");
+  await expect(kept).toBeVisible();
+  expect(await topOf(washed)).toBe(before);
+  // The answer and what stood there before stand below each other, and not on each other.
+  const [answer, heading] = [await kept.boundingBox(), await page.getByText("How to count").boundingBox()];
+  expect((answer?.y ?? 0) + (answer?.height ?? 0)).toBeLessThanOrEqual(heading?.y ?? 0);
+
+  await openStep(page, "Yarn");
+  const swatch = page.getByRole("group", { name: "Does this include your swatch?" });
+  const yarnBefore = await topOf(swatch);
+  await page.getByLabel("Weight before").pressSequentially("410", { delay: 40 });
+  await expect(page.getByText("What is left is missing; write 0 where nothing is.")).toBeVisible();
+  expect(await topOf(swatch)).toBe(yarnBefore);
 });
 
 test("a question under the swatch or the yarn moves nothing below it", async ({ page, context }) => {

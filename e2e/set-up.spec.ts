@@ -24,6 +24,8 @@ test("a listing is created, saved as a draft, published, read by everybody, and 
   await page.reload();
   await expect(wanted).toHaveValue("three");
   await wanted.fill("30");
+  const most = page.getByLabel(/^At most in/).first();
+  await expect(most).toHaveValue("3");
   // One box for all sizes; each has its own where it is unticked.
   await expect(page.getByLabel(/^Spots in/).filter({ visible: true })).toHaveCount(1);
   await page.getByLabel("The same for all sizes").uncheck();
@@ -32,6 +34,11 @@ test("a listing is created, saved as a draft, published, read by everybody, and 
   await page.getByRole("button", { name: "Publish" }).click();
   const refused = page.getByRole("alert").filter({ hasText: "Not published yet" });
   await expect(refused).toContainText("Last day to apply: Choose the last day to apply.");
+  const tooFew = page.getByText("XS has 30 spots, so “at most” must be 30 or more.").filter({ visible: true });
+  // At the top, at the box and above the buttons, once each for all sizes.
+  await expect(tooFew).toHaveCount(3);
+  await expect(page.getByText("XL has 30 spots").filter({ visible: true })).toHaveCount(0);
+  await most.fill("30");
   await page.getByLabel("Last day to apply").fill(inDays(9));
   await page.getByLabel("Testers start on").fill(inDays(12));
   await page.getByLabel("Swatches by").fill(inDays(20));

@@ -48,7 +48,9 @@ async function ask(page: Page, label: string, asks: string): Promise<void> {
   await line.getByText("Ask about this number …").click();
   await line.getByLabel("Your question").pressSequentially(asks, { delay: 20 });
   await line.getByRole("button", { name: "Ask", exact: true }).click();
-  await expect(page.getByRole("region", { name: "Questions about their numbers" }).getByText(asks)).toBeVisible();
+  await expect(
+    page.getByRole("region", { name: "Questions about their numbers" }).getByText(asks, { exact: true }),
+  ).toBeVisible();
 }
 
 function newsItem(page: Page, words: string) {
@@ -166,6 +168,21 @@ test("another value is used beside the one that was typed, until it is taken bac
     await page.reload();
     await expect(row).toContainText("Excluded automatically.", { timeout: 2_000 });
   }).toPass();
+
+  await page.goto(`/calls/${tester.callId}/differences?cell=small.bust`);
+  const card = page.getByRole("listitem").filter({ has: page.getByRole("heading", { name: "tester-1" }) });
+  await card.getByText("Use another value …").click();
+  await card.getByRole("button", { name: "Use this value" }).click();
+  await expect(card.getByText("Enter why, in a few words.")).toBeVisible();
+  await card.getByLabel("Value to use (cm)").pressSequentially("99.5", { delay: 20 });
+  await card.getByLabel("Reason").pressSequentially("their photo shows it", { delay: 20 });
+  await card.getByRole("button", { name: "Use this value" }).click();
+  await expect(async () => {
+    await page.reload();
+    await expect(card).toContainText("50.0 cm was reported; 99.5 cm is used instead, by", { timeout: 2_000 });
+  }).toPass();
+  await expectNoSidewaysScroll(page);
+  expect(await violations(page)).toEqual([]);
 });
 
 test("a tester's days and their test are the designer's to change", async ({ browser, page, context }) => {

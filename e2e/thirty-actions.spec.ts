@@ -60,6 +60,30 @@ test("several applications are declined at once, without scripts", async ({ brow
   await plain.close();
 });
 
+test("selected applicants who have a size are invited at once, and whoever is not is named", async ({
+  page,
+  designer,
+}) => {
+  const { callId } = await makeThirty(designer);
+  const assigned =
+    "UPDATE application SET decision = 'yes', size = 'size-4x', pin = 'size' WHERE call_id = $1 AND position = 0";
+  await query(assigned, [callId]);
+  await page.goto(`/calls/${callId}/applications`);
+  await page.getByText("Invite selected …").click();
+  await page.getByRole("button", { name: "Send invitations" }).click();
+  await expect(page.getByText("Choose applications first, by the box before the name.")).toBeVisible();
+  await page.getByLabel("Select all shown").check();
+  await page.getByRole("button", { name: "Send invitations" }).click();
+  await expect(page.getByText("1 person is invited")).toBeVisible();
+  await expect(page.getByRole("alert").filter({ hasText: "1 person is not invited" })).toContainText(
+    "Applicant 2: They have no size yet.",
+  );
+  await page.getByRole("link", { name: "Copy and send each message" }).click();
+  await expect(page.getByText("Now copy and send each message.")).toBeVisible();
+  await page.getByText("Message to copy for Applicant 1").click();
+  await expect(page.getByLabel("Message for Applicant 1")).toHaveValue(/Applicant 1[^]*\/invited\//);
+});
+
 test("moving somebody far from their size warns, and goes on where the designer wants it", async ({
   browser,
   designer,

@@ -17,12 +17,12 @@ interface Standing {
 
 /** Everything in a call that its designer has to do; nothing in a closed one. */
 export async function callSteps(access: CallAccess, { standing, pattern, now }: Standing): Promise<NextStep[]> {
-  return stepsOf(standing, isRun(standing) ? await progressNeeds(access, { pattern, now }) : {});
+  return stepsOf(standing, isRun(standing) ? await progressNeeds(access, { pattern, now }) : []);
 }
 
 /** The same where it has been read what the call's testers need. */
-export function stepsOf(standing: CallStanding, needs: ProgressList["needs"]): NextStep[] {
-  return [...nextSteps(standing), ...(isRun(standing) ? needSteps(needs) : [])];
+export function stepsOf(standing: CallStanding, together: ProgressList["together"]): NextStep[] {
+  return [...nextSteps(standing), ...(isRun(standing) ? needSteps(together) : [])];
 }
 
 function isRun({ isOpen, invited }: CallStanding): boolean {
@@ -53,7 +53,7 @@ async function openSteps(
   viewer: Viewer,
   { standing, callId, now }: { readonly standing: CallStanding; readonly callId: string; readonly now: Date },
 ): Promise<NextStep[]> {
-  if (!isRun(standing)) return stepsOf(standing, {});
+  if (!isRun(standing)) return stepsOf(standing, []);
   const access = await callAccess(viewer, callId, "editor");
   const { document: pattern } = await latestRevision(access.pattern);
   return await callSteps(access, { standing, pattern, now });

@@ -1,6 +1,7 @@
 "use client";
 
 import { useActionState } from "react";
+import { ActionFailure } from "./action-failure";
 import { Button, type ButtonLook } from "./button";
 
 /** The failure as a sentence. */
@@ -32,11 +33,7 @@ export function OneButtonForm({ action, sends, button, waiting, about, look = "q
         {isSending ? waiting : button}
         {about ? <span className="sr-only">: {about}</span> : null}
       </Button>
-      {failed ? (
-        <p role="alert" className="mt-2 text-sm font-semibold text-thread">
-          ▲ {failed.says}
-        </p>
-      ) : null}
+      <ActionFailure failed={failed} />
     </form>
   );
 }

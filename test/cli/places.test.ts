@@ -60,6 +60,22 @@ describe("the verb places", () => {
     });
   }, 60_000);
 
+  it("fills the smallest and the largest size before those between, where that is asked for", () => {
+    const least = { least: 1, wanted: 1 };
+    const document = applicantsDocument({
+      places: { small: least, medium: least, large: least },
+      applicants: [applicant("a", 97)],
+    });
+    // By hand: a lies 1 ÷ 4 below M, 7 ÷ 4 above S, and 11 ÷ 5 below L, which is out of reach.
+    const sizeOf = (input: unknown) =>
+      (JSON.parse(places(input).output) as { placed: { size: string }[] }).placed[0]?.size;
+    expect(sizeOf(document)).toBe("medium");
+    expect(sizeOf({ applicants: document, endsFirst: true })).toBe("small");
+    expect(places({ applicants: { ...document, fitBy: ["wing"] }, endsFirst: true }).errors).toContain(
+      "applicants.fitBy[0]: there is no body measurement “wing”.",
+    );
+  }, 60_000);
+
   it("leaves with 2 and nothing printed where locks are more than places", () => {
     const applicants = [applicant("a", 91, { locked: "small" }), applicant("b", 91, { locked: "small" })];
     expect(places(applicantsDocument({ applicants }))).toEqual({

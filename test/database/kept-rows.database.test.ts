@@ -91,7 +91,14 @@ describe("rows that make no sense are refused", () => {
       "revision_document_object",
       "INSERT INTO revision (pattern_id, number, document, reason) SELECT id, 9, '[]', '' FROM pattern",
     ],
-    ["place_least_within_wanted", "INSERT INTO place (call_id, size, least, wanted) SELECT id, 'M', 3, 2 FROM call"],
+    [
+      "place_least_within_wanted",
+      "INSERT INTO place (call_id, size, least, wanted, most) SELECT id, 'M', 3, 2, 4 FROM call",
+    ],
+    [
+      "place_wanted_within_most",
+      "INSERT INTO place (call_id, size, least, wanted, most) SELECT id, 'M', 1, 3, 2 FROM call",
+    ],
     ["tester_position_not_negative", "UPDATE tester SET position = -1"],
     ['invalid input value for enum stitch_terms: "de"', "UPDATE tester SET terms = 'de'"],
     [

@@ -87,7 +87,7 @@ describe("a call with a listing", () => {
     await expect(previewedCall(access)).rejects.toMatchObject({ code: "not-found" });
     expect(await readPublished(await publishedCall(callId))).toMatchObject({
       ...{ title: "Vest test", designer: "Invented Designer", taking: "open", agreement: { version: 1 } },
-      places: { small: { least: 1, wanted: 2 }, large: { least: 0, wanted: 3 } },
+      places: { small: { least: 1, wanted: 2, most: 3 }, large: { least: 0, wanted: 3, most: 3 } },
       document: { bodyAsked: ["bust"], fitBy: ["bust"], mostApplications: null },
     });
   });
@@ -153,7 +153,10 @@ describe("what is published", () => {
     ]);
     const since = (await editedListing(access))?.publishedAt;
     expect(await publish(1, { gives: "More." })).toEqual({ status: "conflict" });
-    expect(await publish(2, { gives: "More.", "wanted.large": "9" })).toEqual({ status: "saved", version: 3 });
+    expect(await publish(2, { gives: "More.", "wanted.large": "9", "most.large": "9" })).toEqual({
+      status: "saved",
+      version: 3,
+    });
     expect((await editedListing(access))?.publishedAt).toEqual(since);
     expect(await readPublished(await publishedCall(callId))).toMatchObject({
       document: { gives: "More." },
@@ -178,16 +181,16 @@ describe("what is published", () => {
     expect((await readListing(access))?.agreement).toEqual({ version: 2, text: "I will report in time." });
   });
 
-  it("gives a size no fewer spots than it has testers", async () => {
+  it("lets a size have no fewer at most than it has testers", async () => {
     await publish(1);
     for (const position of [0, 1])
       await database().tester.create({ data: { callId, code: `tester-${position}`, position, size: "large" } });
-    expect(await publish(2, { "wanted.large": "1" })).toMatchObject({
+    expect(await publish(2, { "wanted.large": "1", "most.large": "1" })).toMatchObject({
       status: "refused",
-      faults: [{ field: "wanted.large", message: "This size already has 2 testers. Enter 2 or more." }],
+      faults: [{ field: "most.large", message: "This size already has 2 testers. Enter 2 or more." }],
     });
     expect((await readPublished(await publishedCall(callId))).places).toMatchObject({ large: { wanted: 3 } });
-    expect(await publish(2, { "wanted.large": "2" })).toMatchObject({ status: "saved" });
+    expect(await publish(2, { "wanted.large": "1", "most.large": "2" })).toMatchObject({ status: "saved" });
   });
 
   it("is unpublished while nobody has applied, with all its texts, and not after", async () => {

@@ -2,7 +2,12 @@ import { randomUUID } from "node:crypto";
 import { beforeEach, describe, expect, it } from "vitest";
 import type { CallAccess } from "@/features/calls/access";
 import { questionsAboutNumbers } from "@/features/testing/asked/asked-data";
-import { answerAboutNumber, askAboutNumber, markAnswerSeen } from "@/features/testing/asked/asked-mutations";
+import {
+  answerAboutNumber,
+  askAboutNumber,
+  markAnswerSeen,
+  withdrawQuestion,
+} from "@/features/testing/asked/asked-mutations";
 import type { AskedNumber } from "@/features/testing/asked/asked-schema";
 import type { TesterAccess } from "@/features/testing/home/access";
 import { forgetTester } from "@/features/testing/home/forget-mutations";
@@ -70,6 +75,24 @@ describe("a question about a number of a report", () => {
       "worked.width",
       expect.stringMatching(/^swatch\.\w+\.stitches$/),
     ]);
+  });
+
+  it("is withdrawn while it is unanswered, and then is nowhere", async () => {
+    await ask();
+    const questionId = await waiting();
+    const others = await makeCall();
+    await expect(withdrawQuestion(others.call, questionId)).rejects.toThrow();
+    await withdrawQuestion(call, questionId);
+    expect((await readDraft(ann)).asked).toEqual([]);
+    expect(await questionsAboutNumbers(call, ann.testerId)).toEqual([]);
+    await expect(answerAboutNumber(ann, { questionId, answer: "" })).rejects.toMatchObject({
+      message: "This question was answered or withdrawn in the meantime. Reload the page.",
+    });
+    await ask();
+    const again = await waiting();
+    await answerAboutNumber(ann, { questionId: again, answer: "Yes" });
+    await expect(withdrawQuestion(call, again)).rejects.toMatchObject({ code: "changed-meanwhile" });
+    expect((await readDraft(ann)).asked).toMatchObject([{ answer: "Yes" }]);
   });
 
   it("is answered in words, until the designer has read it", async () => {

@@ -25,10 +25,10 @@ export async function person(): Promise<Viewer> {
   return { accountId: id, name, email, unit: "cm" };
 }
 
-/** A published call of sizes S, M and L (bust 90, 98 and 108 cm) with places. */
+/** A published call of sizes S, M and L (bust 90, 98 and 108 cm) with places; no size may have more than are wanted there, unless said otherwise. */
 export async function placesCall(
   wanted: Readonly<Record<string, number>>,
-  given: { readonly owner?: Viewer } = {},
+  given: { readonly owner?: Viewer; readonly most?: number } = {},
 ): Promise<PlacesCall> {
   const owner = given.owner ?? (await person());
   const { patternId } = await createPattern(owner, { document: applicantsDocument().pattern, reason: "Begun" });
@@ -40,7 +40,10 @@ export async function placesCall(
     data: { callId, publishedAt: NOW, applyUntil: NOW, document: { ...document, mostApplications: null } },
   });
   await database().agreement.create({ data: { callId, version: 1, text: "Yes." } });
-  const places = Object.entries(wanted).map(([size, most]) => ({ callId, size, least: 1, wanted: most }));
+  const places = Object.entries(wanted).map(([size, capacity]) => ({
+    ...{ callId, size, least: 1, wanted: capacity },
+    most: given.most ?? capacity,
+  }));
   await database().place.createMany({ data: places });
   return { callId, patternId, owner, access: await callAccess(owner, callId, "owner") };
 }

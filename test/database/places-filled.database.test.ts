@@ -92,7 +92,7 @@ describe("a place that two are invited to", () => {
     await apply(call, "Bea", { bust: 91 });
     await givePlaces(call.access, asked);
     await send(call);
-    await database().place.updateMany({ where: { callId: call.callId }, data: { wanted: 1 } });
+    await database().place.updateMany({ where: { callId: call.callId }, data: { wanted: 1, most: 1 } });
     const testers = await database().tester.findMany({ where: { callId: call.callId } });
     return await Promise.all(
       testers.map(({ id, linkVersion }) => invitedAccess(invitationLink({ testerId: id, linkVersion }))),

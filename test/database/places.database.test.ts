@@ -63,12 +63,13 @@ describe("giving places", () => {
     expect(placedNow(await placingRows(call.access))).toEqual([]);
   });
 
-  it("refuses where more are locked in a size than it has places, and says so", async () => {
-    const call = await placesCall({ small: 1 });
+  it("refuses where more are locked in a size than it may have, and says so", async () => {
+    const call = await placesCall({ small: 1 }, { most: 2 });
     for (const name of ["Ann", "Bea"]) {
       const applicationId = await apply(call, name, { bust: 90 });
       await changePlace(call.access, { applicationId, change: { kind: "move", size: "small" } });
     }
+    await database().place.updateMany({ where: { callId: call.callId }, data: { most: 1 } });
     await expect(givePlaces(call.access, asked)).rejects.toMatchObject({
       code: "no-place",
       message: expect.stringContaining("2 applicants are locked in S, where 1 tester is wanted"),

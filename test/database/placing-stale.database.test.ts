@@ -38,7 +38,7 @@ describe("a stored placing is calculated again", () => {
     ],
     [
       "more testers are wanted",
-      ({ callId }) => database().place.updateMany({ where: { callId }, data: { wanted: 3 } }),
+      ({ callId }) => database().place.updateMany({ where: { callId }, data: { wanted: 3, most: 3 } }),
     ],
     [
       "a tester answers",

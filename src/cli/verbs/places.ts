@@ -1,5 +1,4 @@
-import { parseApplicants } from "@/engine/pattern";
-import { placeApplicants } from "@/engine/places";
+import { parsePlacesRequest, placeApplicants } from "@/engine/places";
 import type { Verb } from "../verb";
 
 export const placesVerb: Verb = {
@@ -7,9 +6,10 @@ export const placesVerb: Verb = {
   summary:
     "takes applicants; prints the best assignment of sizes, the waiting list, sizes below their minimum, and why",
   run: (value) => {
-    const parsed = parseApplicants(value);
+    const parsed = parsePlacesRequest(value);
     if (!parsed.ok) return parsed;
-    const answer = placeApplicants(parsed.document);
+    const { applicants, ...options } = parsed.document;
+    const answer = placeApplicants(applicants, options);
     if (answer.status === "faults") return { ok: false, faults: answer.faults };
     const { placed, waiting, short, objective } = answer;
     return {

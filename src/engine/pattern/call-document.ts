@@ -89,7 +89,10 @@ export const testerSchema = z.strictObject({
   hours: notNegativeSchema.optional(),
 });
 
-export const placesSchema = byId(z.strictObject({ least: wholeSchema, wanted: wholeSchema }));
+/** Testers a size needs, how many are assigned to it, and the most that it may have; left out: as many as are wanted. */
+const placeSchema = z.strictObject({ least: wholeSchema, wanted: wholeSchema, most: wholeSchema.optional() });
+
+export const placesSchema = byId(placeSchema);
 
 /** Schema of the call document in JSON; references are checked by `callFaults`. */
 export const callSchema = z.strictObject({

@@ -59,12 +59,13 @@ export function missingGrading(pattern: PatternDocument, above: readonly PathPar
   return check.faults;
 }
 
-/** Unknown sizes, and sizes with fewer wanted testers than their minimum. */
+/** Unknown sizes, sizes with fewer wanted testers than their minimum, and sizes that may have fewer than are wanted. */
 export function checkPlaces(check: ReferenceChecker, places: Places, pattern: PatternDocument): void {
   const sizes = new Set(pattern.sizes.map(({ id }) => id));
   check.keysExist(["places"], places, sizes, "size");
-  for (const [size, { least, wanted }] of Object.entries(places)) {
+  for (const [size, { least, wanted, most = wanted }] of Object.entries(places)) {
     if (least > wanted) check.add(["places", size, "least"], `is ${least}, more than the ${wanted} wanted.`);
+    if (most < wanted) check.add(["places", size, "most"], `is ${most}, fewer than the ${wanted} wanted.`);
   }
 }
 

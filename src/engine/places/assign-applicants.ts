@@ -16,7 +16,7 @@ export interface AssigningOptions {
   readonly endsFirst?: boolean;
 }
 
-/** The optimal assignment; locks are kept. The document has no more locks in a size than spots. */
+/** The optimal assignment; locks are kept. The document has no more locks in a size than it may have testers. */
 export function assignApplicants(
   document: ApplicantsDocument,
   { endsFirst = false }: AssigningOptions = {},
@@ -27,7 +27,8 @@ export function assignApplicants(
   const assigned = sizes.map((_, size) => sizeIndices.filter((index) => index === size).length);
   const openSpots = sizes.map(({ min, capacity }, size) => ({
     min: Math.max(0, min - (assigned[size] ?? 0)),
-    capacity: capacity - (assigned[size] ?? 0),
+    // The designer may lock more in a size than are wanted there.
+    capacity: Math.max(0, capacity - (assigned[size] ?? 0)),
     isFirst: endsFirst && isEnd(sizes, size),
   }));
   const open = applicants.flatMap(({ locked, excluded }, index) => (locked !== undefined || excluded ? [] : [index]));

@@ -1,17 +1,19 @@
 import { formatPath, ownValue, type ApplicantsDocument, type Fault } from "../pattern";
+import { mostTesters } from "./most-testers";
 
 /**
- * Sizes with more locked applicants than they have spots.
+ * Sizes with more locked applicants than they may have testers.
  *
- * @returns one fault per size, at the first lock that exceeds its capacity.
+ * @returns one fault per size, at the first lock that is too many.
  */
 export function lockFaults({ pattern, places, applicants }: ApplicantsDocument): Fault[] {
   return pattern.sizes.flatMap(({ id, label }) => {
-    const wanted = ownValue(places, id)?.wanted ?? 0;
+    const place = ownValue(places, id);
+    const most = mostTesters(place);
     const locks = applicants.flatMap(({ locked }, index) => (locked === id ? [index] : []));
-    const first = locks[wanted];
+    const first = locks[most];
     if (first === undefined) return [];
-    const says = `${locks.length === 1 ? "1 applicant is" : `${locks.length} applicants are`} locked in ${label}, where ${testers(wanted)} wanted: want more there, or take a lock away.`;
+    const says = `${locks.length === 1 ? "1 applicant is" : `${locks.length} applicants are`} locked in ${label}, where ${most === (place?.wanted ?? 0) ? "" : "at most "}${testers(most)} wanted: want more there, or take a lock away.`;
     return [{ path: formatPath(["applicants", first, "locked"]), says }];
   });
 }

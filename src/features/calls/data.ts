@@ -92,7 +92,7 @@ interface AssembledCall {
 async function assembleCall(access: CallAccess, connection: Connection): Promise<AssembledCall> {
   const { document: pattern, revisionId } = await latestRevision(access.pattern, connection);
   const places = await connection.place.findMany({ where: { call: callScope(access) } });
-  const bySize = new Map(places.map(({ size, least, wanted }) => [size, { least, wanted }]));
+  const bySize = new Map(places.map(({ size, least, wanted, most }) => [size, { least, wanted, most }]));
   const { testers, leftOut } = await reportedTesters(access, connection);
   const document: Omit<CallDocument, "testers"> = {
     format: callFormatOf(testers),
@@ -240,5 +240,5 @@ function applyInstructionErrors(report: Tester, instructionErrors: readonly Inst
 /** Tester spots by size, as in the tester call. */
 export async function callPlaces(access: CallAccess): Promise<Places> {
   const rows = await database().place.findMany({ where: { call: callScope(access) } });
-  return Object.fromEntries(rows.map(({ size, least, wanted }) => [size, { least, wanted }]));
+  return Object.fromEntries(rows.map(({ size, least, wanted, most }) => [size, { least, wanted, most }]));
 }

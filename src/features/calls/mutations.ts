@@ -1,6 +1,7 @@
 import "server-only";
 import { randomUUID } from "node:crypto";
 import type { Places } from "@/engine/pattern";
+import { usualMost } from "@/engine/places";
 import { patternEditScope, patternScope, type PatternAccess } from "@/features/patterns/access";
 import type { Prisma } from "@/generated/prisma/client";
 import { AppError } from "@/server/errors";
@@ -38,9 +39,15 @@ export async function createCall(
   const [call] = pattern.calls;
   if (call === undefined) throw new AppError("not-found");
   if (call.id !== callId) return { callId: call.id, isNew: false };
-  const rows = Object.entries(places).map(([size, { least, wanted }]) => ({ callId, size, least, wanted }));
-  await connection.place.createMany({ data: rows });
+  await connection.place.createMany({ data: placeRows(callId, places) });
   return { callId, isNew: true };
+}
+
+/** A call's places as rows. */
+export function placeRows(callId: string, places: Places): Prisma.PlaceCreateManyInput[] {
+  return Object.entries(places).map(([size, { least, wanted, most = usualMost(wanted) }]) => ({
+    ...{ callId, size, least, wanted, most },
+  }));
 }
 
 /** The call that a pattern was first tested by. @throws {AppError} "not-found" where there is none any more. */

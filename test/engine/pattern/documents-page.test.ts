@@ -12,6 +12,7 @@ import {
   patternSchema,
   PLAUSIBLE,
 } from "@/engine/pattern";
+import { parsePlacesRequest } from "@/engine/places";
 import { parsePredictInput } from "@/engine/prediction";
 import { parseReviseRequest } from "@/engine/revision";
 
@@ -22,12 +23,13 @@ const EXAMPLES: ReadonlyMap<string, string> = new Map(
   [...PAGE.matchAll(/^```json (\w+)\n(.*?)^```$/gms)].map(([, name = "", text = ""]) => [name, text]),
 );
 
-/** The example, with the pattern and the call above it in the place of their words. */
+/** The example, with the documents above it in the place of their words. */
 function example(name: string): unknown {
   const text = EXAMPLES.get(name);
   if (text === undefined) throw new Error(`docs/documents.md has no example “${name}”`);
   return JSON.parse(text, (_key, value: unknown) => {
     if (value === "PATTERN") return example("pattern");
+    if (value === "APPLICANTS") return example("applicants");
     return value === "CALL" ? example("call") : value;
   });
 }
@@ -58,6 +60,7 @@ describe("docs/documents.md", () => {
     ["applicants", parseApplicants],
     ["predict", parsePredictInput],
     ["grade", parseGradeRequest],
+    ["places", parsePlacesRequest],
     ["revise", parseReviseRequest],
   ])("has an example of %s that is valid", (name, parse) => {
     const parsed = parse(example(name));
@@ -65,7 +68,7 @@ describe("docs/documents.md", () => {
   });
 
   it("has no example that no test reads", () => {
-    expect([...EXAMPLES.keys()]).toEqual(["pattern", "call", "applicants", "predict", "grade", "revise"]);
+    expect([...EXAMPLES.keys()]).toEqual(["pattern", "call", "applicants", "predict", "grade", "places", "revise"]);
     expect(PAGE.match(/^ *```json/gm)).toHaveLength(EXAMPLES.size);
   });
 

@@ -55,8 +55,9 @@ function judged(document: ApplicantsDocument, sizes: readonly (string | null)[])
   let [leastFilled, filled] = [0, 0];
   for (const { id } of document.pattern.sizes) {
     const load = sizes.filter((size) => size === id).length;
-    const places = document.places[id] ?? { least: 0, wanted: 0 };
-    if (load > places.wanted) return null;
+    const places = document.places[id] ?? { least: 0, wanted: 0, most: 0 };
+    const locks = document.applicants.filter(({ locked }) => locked === id).length;
+    if (locks > (places.most ?? places.wanted) || load > Math.max(places.wanted, locks)) return null;
     leastFilled += Math.min(load, places.least);
     filled += load;
   }

@@ -38,7 +38,9 @@ export function boards({ maxSizes, max }: { readonly maxSizes: number; readonly 
     const sizes = SIZES.slice(0, count);
     const places = fc
       .constantFrom(0, 1, 1, 2, 2, 3)
-      .chain((wanted) => fc.record({ wanted: fc.constant(wanted), least: fc.nat(wanted) }));
+      .chain((wanted) =>
+        fc.record({ wanted: fc.constant(wanted), least: fc.nat(wanted), most: fc.constantFrom(wanted, wanted + 1) }),
+      );
     return fc
       .record({
         steps: fc.array(fc.record({ bust: upTo(9, 4), arm: fc.constantFrom(0, 2, 3, 4) }), {

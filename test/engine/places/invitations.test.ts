@@ -1,6 +1,6 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
-import { chanceOfFinishers, invitationsFor } from "@/engine/places";
+import { chanceOfFinishers, invitationsFor, invitationsWithin } from "@/engine/places";
 
 describe("how many to invite", () => {
   it("counts the ways of finishing where every one is as likely as not", () => {
@@ -27,6 +27,12 @@ describe("how many to invite", () => {
   it("returns null if no call could have so many", () => {
     expect(invitationsFor({ finishers: 3, loss: 0.9999, chance: 0.9 })).toBeNull();
     expect(invitationsFor({ finishers: 20_001, loss: 0, chance: 0.9 })).toBeNull();
+  });
+
+  it("is never advised beyond the most testers of a size", () => {
+    expect(invitationsWithin(2, 3)).toEqual({ invite: 2, isEnough: true });
+    expect(invitationsWithin(4, 3)).toEqual({ invite: 3, isEnough: false });
+    expect(invitationsWithin(null, 3)).toEqual({ invite: 3, isEnough: false });
   });
 
   it("refuses numbers that mean nothing", () => {

@@ -61,7 +61,9 @@ describe("places, whatever the board", () => {
         }
         for (const { id } of document.pattern.sizes) {
           const here = answer.placed.filter(({ size }) => size === id).length;
-          expect(here).toBeLessThanOrEqual(document.places[id]?.wanted ?? 0);
+          const locks = document.applicants.filter(({ locked }) => locked === id).length;
+          expect(here).toBeLessThanOrEqual(Math.max(document.places[id]?.wanted ?? 0, locks));
+          expect(here).toBeLessThanOrEqual(document.places[id]?.most ?? 0);
         }
       }),
       { numRuns: RUNS },
@@ -78,7 +80,7 @@ describe("places, whatever the board", () => {
           document.applicants.map(({ id }) => id).toSorted(),
         );
         const here = (id: string) => placed.filter(({ size }) => size === id).length;
-        const isFull = (id: string) => here(id) === document.places[id]?.wanted;
+        const isFull = (id: string) => here(id) >= (document.places[id]?.wanted ?? 0);
         for (const { reason, size } of placed) {
           if (reason.kind !== "instead") continue;
           for (const passed of reason.passedOver) {

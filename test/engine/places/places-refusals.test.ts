@@ -28,6 +28,22 @@ describe("what places refuses", () => {
     ]);
   });
 
+  it("lets more be locked than are wanted, as far as the most, and assigns nobody beyond what is wanted", () => {
+    const lock = { locked: "small" };
+    const applicants = [applicant("a", 90, lock), applicant("b", 90, lock), applicant("c", 90)];
+    const places = { small: { least: 0, wanted: 1, most: 2 } };
+    const answer = placeApplicants(applicantsDocument({ applicants, places }));
+    expect(answer).toMatchObject({ placed: [{ applicant: "a" }, { applicant: "b" }], waiting: [{ applicant: "c" }] });
+    const more = [...applicants, applicant("d", 90, lock)];
+    expect(lockFaults(applicantsDocument({ applicants: more, places }))).toEqual([
+      "applicants[3].locked: 3 applicants are locked in S, where at most 2 testers are wanted: want more there, or take a lock away.",
+    ]);
+    const few = { small: { least: 1, wanted: 3, most: 2 } };
+    expect(faults(applicantsDocument({ applicants, places: few }))).toEqual([
+      "places.small.most: is 2, fewer than the 3 wanted.",
+    ]);
+  });
+
   it("refuses ids that do not exist, bodies that lack what decides, and a lock beside an exclusion", () => {
     const applicants = [
       applicant("a", 90, { accepts: ["huge"], prefers: ["tiny"], locked: "none" }),

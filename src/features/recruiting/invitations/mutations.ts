@@ -1,11 +1,13 @@
 import "server-only";
 import { randomUUID } from "node:crypto";
 import { applicationSchema } from "@/features/recruiting/applications/schema";
+import { mostTesters } from "@/engine/places";
 import { callEditScope, type CallAccess } from "@/features/calls/access";
 import { lockOpenCall } from "@/features/calls/mutations";
 import { takesPlace } from "@/features/calls/tester-status-data";
 import type { TesterDates } from "@/features/recruiting/listing/schema";
-import { latestRevision } from "@/features/patterns/data";
+import { latestRevision, newestDocument, storedPattern } from "@/features/patterns/data";
+import type { Prisma } from "@/generated/prisma/client";
 import { AppError } from "@/server/errors";
 import { inTransaction, type Connection } from "@/server/transaction";
 
@@ -28,8 +30,8 @@ interface Invitations {
  *
  * @param connection a transaction that it is part of.
  * @returns how many are newly invited.
- * @throws {AppError} "closed" if the call is closed or the viewer may not edit it; "no-place" if a size has no spot
- * left for all of them.
+ * @throws {AppError} "closed" if the call is closed or the viewer may not edit it; "no-place" if a size would
+ * have more testers than it may.
  */
 export async function inviteApplicants(
   access: CallAccess,
@@ -71,24 +73,66 @@ export async function inviteApplicants(
   }, connection);
 }
 
-/** @throws {AppError} "no-place" if a size does not have enough open spots. */
+interface Coming {
+  /** Where clause of the call, by the proof of whoever acts. */
+  readonly call: Prisma.CallWhereInput;
+  /** The size of each who would come. */
+  readonly sizes: readonly string[];
+  /** Sizes of others who count as testers though they are not invited yet. */
+  readonly assigned?: readonly string[];
+  /** Said in place of the designer's sentence. */
+  readonly refusal?: string;
+}
+
+/**
+ * The most testers that a designer has set for a size: nobody is moved, added, invited or let back in beyond it. A size
+ * without numbers has no such limit.
+ *
+ * @param connection a transaction in which the call's row is locked.
+ * @throws {AppError} "no-place" with the size and its number.
+ */
+export async function checkMostTesters(connection: Connection, coming: Coming): Promise<void> {
+  const { call, sizes, assigned = [], refusal } = coming;
+  const places = await connection.place.findMany({ where: { call, size: { in: [...sizes] } } });
+  const testers = await connection.tester.findMany({
+    where: { call, ...takesPlace(new Date()) },
+    select: { size: true },
+  });
+  const count = (all: readonly string[], size: string) => all.filter((other) => other === size).length;
+  const standing = [...testers.map(({ size }) => size), ...assigned];
+  for (const { size, ...place } of places) {
+    const [has, more, most] = [count(standing, size), count(sizes, size), mostTesters(place)];
+    if (has + more <= most) continue;
+    const label = await sizeLabel(connection, { call, size });
+    throw new AppError("no-place", refusal ?? tooManyWords({ label, has, more, most }));
+  }
+}
+
+async function sizeLabel(connection: Connection, { call, size }: Pick<Coming, "call"> & { size: string }) {
+  const row = await connection.call.findFirst({
+    where: call,
+    select: { pattern: { select: { revisions: newestDocument } } },
+  });
+  const [revision] = row?.pattern.revisions ?? [];
+  const sizes = revision === undefined ? [] : storedPattern(revision).sizes;
+  return sizes.find(({ id }) => id === size)?.label ?? size;
+}
+
+function tooManyWords({ label, has, more, most }: { label: string; has: number; more: number; most: number }): string {
+  const testers = has === 1 ? "1 tester" : `${has} testers`;
+  if (most === 0) return `Size ${label} takes no testers: the most you set is 0.`;
+  if (has === most) return `Size ${label} already has ${testers}, the most you set.`;
+  if (has > most) return `Size ${label} already has ${testers}; the most you set is ${most}.`;
+  return `Size ${label} would have ${has + more} testers; the most you set is ${most}.`;
+}
+
+/** The same for a designer. */
 export async function checkPlaces(
   transaction: Connection,
   access: CallAccess,
   sizes: readonly string[],
 ): Promise<void> {
-  const call = callEditScope(access);
-  const places = await transaction.place.findMany({ where: { call } });
-  const taken = await transaction.tester.findMany({
-    where: { call, ...takesPlace(new Date()) },
-    select: { size: true },
-  });
-  const wanted = new Map(places.map(({ size, wanted: capacity }) => [size, capacity]));
-  for (const size of new Set(sizes)) {
-    const asked = sizes.filter((other) => other === size).length;
-    const standing = taken.filter((tester) => tester.size === size).length;
-    if (standing + asked > (wanted.get(size) ?? 0)) throw new AppError("no-place");
-  }
+  await checkMostTesters(transaction, { call: callEditScope(access), sizes });
 }
 
 /** Codes (ids in documents) and positions in the call's list that no tester has yet. */

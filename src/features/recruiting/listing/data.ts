@@ -124,9 +124,9 @@ const publishedSelect = {
 } as const;
 
 export function placesOf(
-  rows: readonly { readonly size: string; readonly least: number; readonly wanted: number }[],
+  rows: readonly { readonly size: string; readonly least: number; readonly wanted: number; readonly most: number }[],
 ): Places {
-  return Object.fromEntries(rows.map(({ size, least, wanted }) => [size, { least, wanted }]));
+  return Object.fromEntries(rows.map(({ size, least, wanted, most }) => [size, { least, wanted, most }]));
 }
 
 interface ListingRow {

@@ -7,11 +7,13 @@ export const DAY_FIELDS = ["applyUntil", "startOn", "swatchBy", "reportBy"] as c
 /** Names of the fields of a size. */
 export const leastField = (sizeId: string) => `least.${sizeId}`;
 export const wantedField = (sizeId: string) => `wanted.${sizeId}`;
+export const mostField = (sizeId: string) => `most.${sizeId}`;
 
-/** One box in place of the fields of every size: whether it is used, and its two numbers. */
+/** One box in place of the fields of every size: whether it is used, and its three numbers. */
 export const SAME_FIELD = "sameForAll";
 export const LEAST_OF_ALL = "leastOfAll";
 export const WANTED_OF_ALL = "wantedOfAll";
+export const MOST_OF_ALL = "mostOfAll";
 
 /** Name of the field that says whether a body measurement is asked for, and whether it decides the size. */
 export const bodyField = (bodyId: string) => `body.${bodyId}`;
@@ -41,7 +43,7 @@ export function askableMeasurements({ bodyMeasurements = [], sizes }: PatternDoc
 export function fieldNames(pattern: PatternDocument): string[] {
   return [
     ...["title", ...TEXT_FIELDS, "timeZone", ...DAY_FIELDS, "mostApplications", "agreement"],
-    ...pattern.sizes.flatMap(({ id }) => [leastField(id), wantedField(id)]),
+    ...pattern.sizes.flatMap(({ id }) => [leastField(id), wantedField(id), mostField(id)]),
     ...askableMeasurements(pattern).map(({ id }) => bodyField(id)),
   ];
 }

@@ -1,13 +1,14 @@
 import "server-only";
 import { canonicalJson, type Places } from "@/engine/pattern";
+import { mostTesters } from "@/engine/places";
 import { callEditScope, openCallEditScope, type CallAccess } from "@/features/calls/access";
-import { createCall, lockOpenCall } from "@/features/calls/mutations";
+import { createCall, lockOpenCall, placeRows } from "@/features/calls/mutations";
 import type { PatternAccess } from "@/features/patterns/access";
 import { takesPlace } from "@/features/calls/tester-status-data";
 import { AppError } from "@/server/errors";
 import { inTransaction, type Connection } from "@/server/transaction";
 import { editedListing } from "./edited-data";
-import { wantedField } from "./field-names";
+import { mostField } from "./field-names";
 import type { FieldFault } from "./read-typed";
 import type { TypedListing } from "./schema";
 import { typedListing } from "./typed-listing";
@@ -69,7 +70,7 @@ export type Publishing = ListingSave | { readonly status: "refused"; readonly fa
  * Publishes a listing, or changes the published one. A different agreement is stored as the next version; earlier ones
  * stay, because they bind those who agreed to them.
  *
- * @returns "refused" if a size would have fewer spots than testers.
+ * @returns "refused" if a size already has more testers than it could have.
  */
 export async function publishListing(
   access: CallAccess,
@@ -78,7 +79,7 @@ export async function publishListing(
   const { title, document, applyUntil } = listing;
   const saved = await inTransaction(async (transaction): Promise<Publishing> => {
     await lockOpenCall(transaction, access);
-    const faults = await tooFewSpots(transaction, access, listing.places);
+    const faults = await tooManyTesters(transaction, access, listing.places);
     if (faults.length > 0) return { status: "refused", faults };
     const { callId } = access;
     const { count } = await transaction.listing.updateMany({
@@ -89,9 +90,7 @@ export async function publishListing(
     await transaction.listing.updateMany({ where: { callId, publishedAt: null }, data: { publishedAt: new Date() } });
     await storeAgreement(transaction, access, listing.agreement);
     await transaction.place.deleteMany({ where: { call: openCallEditScope(access) } });
-    await transaction.place.createMany({
-      data: Object.entries(listing.places).map(([size, place]) => ({ callId, size, ...place })),
-    });
+    await transaction.place.createMany({ data: placeRows(callId, listing.places) });
     await transaction.call.update({ where: openCallEditScope(access), data: { title } });
     return { status: "saved", version: version + 1 };
   });
@@ -126,7 +125,7 @@ async function conflictUnlessSame(access: CallAccess, typed: TypedListing): Prom
     : { status: "conflict" };
 }
 
-async function tooFewSpots(transaction: Connection, access: CallAccess, places: Places): Promise<FieldFault[]> {
+async function tooManyTesters(transaction: Connection, access: CallAccess, places: Places): Promise<FieldFault[]> {
   const occupied = await transaction.tester.groupBy({
     by: ["size"],
     where: { call: callEditScope(access), ...takesPlace(new Date()) },
@@ -134,9 +133,9 @@ async function tooFewSpots(transaction: Connection, access: CallAccess, places: 
   });
   return occupied.flatMap(({ size, _count: testers }) => {
     const place = places[size];
-    if (place === undefined || place.wanted >= testers) return [];
+    if (place === undefined || mostTesters(place) >= testers) return [];
     const message = `This size already has ${testers === 1 ? "1 tester" : `${testers} testers`}. Enter ${testers} or more.`;
-    return [{ field: wantedField(size), message, isMissing: false }];
+    return [{ field: mostField(size), message, isMissing: false }];
   });
 }
 

@@ -1,6 +1,7 @@
 import { textSchema, type PatternDocument, type Places } from "@/engine/pattern";
+import { usualMost } from "@/engine/places";
 import { isDayIn, isTimeZone } from "@/server/time-zone";
-import { askableMeasurements, bodyField, DAY_FIELDS, leastField, wantedField } from "./field-names";
+import { askableMeasurements, bodyField, DAY_FIELDS, leastField, mostField, wantedField } from "./field-names";
 import { daySchema, type Dates, type ListingDocument, type TypedListing } from "./schema";
 
 const LONGEST_TITLE = 200;
@@ -92,12 +93,17 @@ function readPlaces(form: TypedForm, pattern: PatternDocument): Places {
     const isRead = form.faults.length === before;
     if (isRead && wanted < least)
       form.wrong(wantedField(id), `The minimum for ${label} is ${least}, so it needs ${least} spots or more.`);
-    return { id, least, wanted, isRead };
+    const most = form.whole(mostField(id)) ?? usualMost(wanted);
+    if (isRead && most < wanted)
+      form.wrong(mostField(id), `${label} has ${wanted} spots, so “at most” must be ${wanted} or more.`);
+    return { id, least, wanted, most, isRead };
   });
   const [first] = pattern.sizes;
   if (first !== undefined && read.every(({ wanted, isRead }) => isRead && wanted === 0))
     form.missing(wantedField(first.id), "At least one size needs a spot. Enter a number such as 3.");
-  return Object.fromEntries(read.map(({ id, least, wanted }) => [id, { least: Math.min(least, wanted), wanted }]));
+  return Object.fromEntries(
+    read.map(({ id, least, wanted, most }) => [id, { least: Math.min(least, wanted), wanted, most }]),
+  );
 }
 
 const DAY_WORDS: Readonly<Record<keyof Dates, string>> = {

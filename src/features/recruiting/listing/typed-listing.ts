@@ -1,5 +1,6 @@
 import type { Places } from "@/engine/pattern";
-import { bodyField, DAY_FIELDS, leastField, TEXT_FIELDS, wantedField } from "./field-names";
+import { mostTesters, usualMost } from "@/engine/places";
+import { bodyField, DAY_FIELDS, leastField, mostField, TEXT_FIELDS, wantedField } from "./field-names";
 import type { ListingDocument, TypedListing } from "./schema";
 
 interface Published {
@@ -24,14 +25,15 @@ export function typedListing({ title, places, document, agreement }: Published):
   };
 }
 
-/** Places as the form's fields; sizes without spots have empty fields. */
+/** Places as the form's fields; sizes without spots have empty fields, unless they may still have testers by hand. */
 export function typedPlaces(places: Places): TypedListing {
   return Object.fromEntries(
     Object.entries(places)
-      .filter(([, { wanted }]) => wanted > 0)
-      .flatMap(([size, { least, wanted }]) => [
+      .filter(([, place]) => place.wanted > 0 || mostTesters(place) !== usualMost(0))
+      .flatMap(([size, { least, wanted, most = usualMost(wanted) }]) => [
         [leastField(size), String(least)],
         [wantedField(size), String(wanted)],
+        [mostField(size), String(most)],
       ]),
   );
 }

@@ -2,18 +2,20 @@
 
 import { revalidatePath } from "next/cache";
 import { redirect } from "next/navigation";
+import { z } from "zod";
 import { callAccess, type CallAccess } from "@/features/calls/access";
 import { callPageHref } from "@/features/calls/call-pages";
-import type { TesterDates } from "@/features/recruiting/listing/schema";
+import { daySchema, type TesterDates } from "@/features/recruiting/listing/schema";
 import { actingViewer, viewerAction, type Failure } from "@/server/action";
 import { formAction, type FormFaults } from "@/server/form-action";
-import { parseForm } from "@/server/read-form";
+import { parseForm, readForm } from "@/server/read-form";
 import { endOfDay, isDayIn } from "@/server/time-zone";
 import { callTimeZone, placingRows } from "./data";
 import { farMoveWords } from "./far-move";
 import { changePlace, fillFreePlace, givePlaces, sendPlacing } from "./mutations";
 import { calculatePlacing } from "./placing-mutations";
-import { changePlaceSchema, fillSchema, givePlacesSchema, sendSchema } from "./schema";
+import { offerPlaces, type Offered } from "./offer-mutations";
+import { changePlaceSchema, fillSchema, givePlacesSchema, offerSchema, sendSchema } from "./schema";
 
 /** Assigns sizes again; people the designer has locked and people already invited stay. */
 export const solvePlaces = viewerAction(
@@ -64,6 +66,35 @@ export const sendInvitations = formAction(sendSchema, async ({ callId, saw, ends
   const sent = await thenCalculated(access, () => sendPlacing(access, { saw, expiresAt }));
   redirect(`/calls/${callId}/sizes?sent=${sent}#invitations`);
 });
+
+/** What became of those who were selected. */
+export interface OfferAnswer extends Offered {
+  readonly status: "offered";
+}
+
+/** Invites all selected applicants who have a size and no invitation. */
+export const inviteSelected = viewerAction(
+  async (
+    viewer,
+    _last: Failure | OfferAnswer | undefined,
+    form: FormData,
+  ): Promise<Failure | OfferAnswer | undefined> => {
+    const { callId, endsOn } = parseForm(offerSchema, form);
+    const access = await callAccess(viewer, callId, "editor");
+    const applicationIds = z.array(z.uuid()).parse(readForm(form).get("applicationId") ?? []);
+    if (applicationIds.length === 0)
+      return { status: "failed", says: "Choose applications first, by the box before the name." };
+    const timeZone = await callTimeZone(access);
+    const fault = daySchema.safeParse(endsOn).success ? endFaults(endsOn, timeZone)?.endsOn?.[0] : NO_END;
+    if (fault !== undefined) return { status: "failed", says: fault };
+    revalidatePath(`/calls/${callId}`, "layout");
+    const expiresAt = endOfDay(endsOn, timeZone);
+    const offered = await thenCalculated(access, () => offerPlaces(access, { applicationIds, expiresAt }));
+    return { status: "offered", ...offered };
+  },
+);
+
+const NO_END = "Enter the last day on which they can reply, such as 2027-03-14.";
 
 /** Invites a waiting applicant to a spot that has opened up. */
 export const fillPlaceAgain = formAction(fillSchema, async ({ callId, applicationId, size, endsOn, ...dates }) => {

@@ -96,7 +96,7 @@ export async function placingRows(access: CallAccess, connection: Connection = d
   return {
     pattern,
     listing: listing === null ? null : listingSchema.parse(listing.document),
-    places: Object.fromEntries(places.map(({ size, least, wanted }) => [size, { least, wanted }])),
+    places: Object.fromEntries(places.map(({ size, least, wanted, most }) => [size, { least, wanted, most }])),
     applicants: applications.map((row) => toApplicant(row, records)),
     testers: testers.map(toTester),
     withdrawn,

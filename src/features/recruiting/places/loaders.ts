@@ -18,6 +18,11 @@ import type { Considering, StoredBoard, StoredSide } from "./stored-board";
 /** How long an invitation is valid by default. */
 const DAYS_TO_ANSWER = 7;
 
+/** The last day of an invitation, unless the designer types another. */
+export function usualEnd(now: Date, timeZone: string): string {
+  return daysAfter(dayAt(now, timeZone), DAYS_TO_ANSWER);
+}
+
 /** The last calculated placing, and the people of it that the page shows. */
 export interface LoadedBoard {
   readonly board: StoredBoard;
@@ -65,7 +70,7 @@ export async function loadPlaces(
     ...{ status, timeZone, isPublished: listing !== null, loss: lossOf(record) },
     loaded: await loadBoard(access, { stored, query, now }),
     invitations: invitationViews(invited, { from, pattern, listing, timeZone }),
-    endsOn: daysAfter(today, DAYS_TO_ANSWER),
+    endsOn: usualEnd(now, timeZone),
     laterDates: listing === null ? null : laterDates(listing.dates, { today, daysLater: daysAfter }),
   };
 }

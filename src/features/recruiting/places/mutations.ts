@@ -5,7 +5,7 @@ import { openCallEditScope, type CallAccess } from "@/features/calls/access";
 import { lockOpenCall } from "@/features/calls/mutations";
 import type { TesterDates } from "@/features/recruiting/listing/schema";
 import { latestRevision } from "@/features/patterns/data";
-import { inviteApplicants } from "@/features/recruiting/invitations/mutations";
+import { checkMostTesters, inviteApplicants } from "@/features/recruiting/invitations/mutations";
 import type { Prisma } from "@/generated/prisma/client";
 import { AppError } from "@/server/errors";
 import { inTransaction, type Connection } from "@/server/transaction";
@@ -17,7 +17,7 @@ import type { Considering } from "./stored-board";
 /**
  * Assigns sizes again to everyone who is neither locked, left waiting nor invited.
  *
- * @throws {AppError} "closed" where the call is closed or not the viewer's to edit; "no-place" where more people are locked in a size than it has spots.
+ * @throws {AppError} "closed" where the call is closed or not the viewer's to edit; "no-place" where more people are locked in a size than it may have testers.
  */
 export async function givePlaces(
   access: CallAccess,
@@ -47,7 +47,7 @@ export type PlaceChange =
   | { readonly kind: "lock" | "unlock" | "leave-waiting" | "consider" };
 
 /**
- * @throws {AppError} "closed" where the call is closed or not the viewer's to edit; "changed-meanwhile" where they have been invited or have withdrawn, or the change no longer applies; "not-found" for a size that the pattern does not have.
+ * @throws {AppError} "closed" where the call is closed or not the viewer's to edit; "changed-meanwhile" where they have been invited or have withdrawn, or the change no longer applies; "no-place" for a size that would have more testers than it may; "not-found" for a size that the pattern does not have.
  */
 export async function changePlace(
   access: CallAccess,
@@ -55,7 +55,7 @@ export async function changePlace(
 ): Promise<void> {
   await inTransaction(async (transaction) => {
     await lockOpenCall(transaction, access);
-    if (change.kind === "move") await checkSize(transaction, access, change.size);
+    if (change.kind === "move") await checkSize(transaction, access, { applicationId, size: change.size });
     const { where, data } = changed(change);
     const { count } = await transaction.application.updateMany({
       where: { ...notInvited(access), id: applicationId, ...where },
@@ -96,7 +96,7 @@ interface Sending {
  * Invites everyone who has a size, as the sender saw them.
  *
  * @returns how many were invited; 0 where everyone had been already.
- * @throws {AppError} "closed" where the call is closed or not the viewer's to edit; "changed-meanwhile" where the placing is no longer the one that they saw; "no-place" where a size has too few spots left.
+ * @throws {AppError} "closed" where the call is closed or not the viewer's to edit; "changed-meanwhile" where the placing is no longer the one that they saw; "no-place" where a size would have more testers than it may.
  */
 export async function sendPlacing(access: CallAccess, { saw, expiresAt }: Sending): Promise<number> {
   return await inTransaction(async (transaction) => {
@@ -151,8 +151,22 @@ function notInvited(access: CallAccess): Prisma.ApplicationWhereInput {
   return { call: openCallEditScope(access), withdrawnAt: null, tester: null };
 }
 
-/** @throws {AppError} "not-found" for a size that the pattern does not have. */
-async function checkSize(transaction: Connection, access: CallAccess, size: string): Promise<void> {
+/** @throws {AppError} "not-found" for a size that the pattern does not have; "no-place" for one with the most testers. */
+async function checkSize(
+  transaction: Connection,
+  access: CallAccess,
+  { applicationId, size }: { readonly applicationId: string; readonly size: string },
+): Promise<void> {
   const { document } = await latestRevision(access.pattern, transaction);
   if (!document.sizes.some(({ id }) => id === size)) throw new AppError("not-found");
+  const others = await transaction.application.count({
+    where: {
+      ...notInvited(access),
+      size,
+      id: { not: applicationId },
+      OR: [{ decision: null }, { decision: { not: "no" } }],
+    },
+  });
+  const assigned = Array.from({ length: others }, () => size);
+  await checkMostTesters(transaction, { call: openCallEditScope(access), sizes: [size], assigned });
 }

@@ -1,4 +1,4 @@
-import { invitationsFor, DEFAULT_CONFIDENCE, DEFAULT_DROPOUT_RATE } from "@/engine/places";
+import { chanceOfFinishers, invitationsFor, DEFAULT_CONFIDENCE, DEFAULT_DROPOUT_RATE } from "@/engine/places";
 
 /** Fewer invitations say too little about the drop-out rate. */
 const LEAST_ON_RECORD = 10;
@@ -21,4 +21,12 @@ export function lossOf(record: { readonly invited: number; readonly reported: nu
 /** How many to invite so that a number of people finish with a probability of 80 %. */
 export function invitationsNeeded(finishers: number, { share }: Loss): number | null {
   return invitationsFor({ finishers, loss: share, chance: DEFAULT_CONFIDENCE });
+}
+
+/** The probability that so many of the invited finish. */
+export function chanceToFinish(
+  given: { readonly invited: number; readonly finishers: number },
+  { share }: Loss,
+): number {
+  return chanceOfFinishers({ ...given, loss: share });
 }

@@ -1,6 +1,6 @@
 import "server-only";
 import { ownValue } from "@/engine/pattern";
-import { bodyRuler, placeApplicants, type PlacedApplicants } from "@/engine/places";
+import { bodyRuler, mostTesters, placeApplicants, type PlacedApplicants } from "@/engine/places";
 import {
   countConsidered,
   fitMeasurements,
@@ -90,14 +90,16 @@ function boardSizes(
   const left = placesLeft(rows, now);
   let from = 0;
   return pattern.sizes.map(({ id, label }, index) => {
-    const { least, wanted } = ownValue(rows.places, id) ?? { least: 0, wanted: 0 };
+    const place = ownValue(rows.places, id);
+    const { least, wanted } = place ?? { least: 0, wanted: 0 };
     const invited = testers.filter(({ size }) => size === id).length;
     const standing = placed.filter(({ size }) => size === id).length;
     const first = from;
     from += invited + standing;
     return {
-      ...{ id, label, least, wanted, invited, placed: standing, from: first, marks: [...(ruler[index] ?? [])] },
-      over: Math.max(0, standing - (ownValue(left, id)?.wanted ?? 0)),
+      ...{ id, label, least, wanted, most: mostTesters(place), invited, placed: standing, from: first },
+      marks: [...(ruler[index] ?? [])],
+      over: Math.max(0, standing - mostTesters(ownValue(left, id))),
       missing: Math.max(0, least - invited - standing),
     };
   });

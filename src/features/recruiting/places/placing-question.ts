@@ -5,6 +5,7 @@ import {
   type PatternDocument,
   type Places,
 } from "@/engine/pattern";
+import { mostTesters } from "@/engine/places";
 import type { Applicant, PlacingRows } from "./data";
 import type { Considering } from "./stored-board";
 import { takesPlaceNow } from "./tester-state";
@@ -68,9 +69,10 @@ export function placesLeft({ pattern, places, testers }: PlacingRows, now: Date)
   const standing = testers.filter((tester) => takesPlaceNow(tester, now));
   return Object.fromEntries(
     pattern.sizes.map(({ id }) => {
-      const { least, wanted } = ownValue(places, id) ?? { least: 0, wanted: 0 };
+      const place = ownValue(places, id) ?? { least: 0, wanted: 0 };
       const taken = standing.filter(({ size }) => size === id).length;
-      return [id, { least: Math.max(0, least - taken), wanted: Math.max(0, wanted - taken) }];
+      const left = (testers: number) => Math.max(0, testers - taken);
+      return [id, { least: left(place.least), wanted: left(place.wanted), most: left(mostTesters(place)) }];
     }),
   );
 }

@@ -38,6 +38,8 @@ export const changePlaceSchema = z
 
 export const sendSchema = z.object({ callId: z.string(), saw: z.string(), endsOn: daySchema });
 
+export const offerSchema = z.object({ callId: z.string(), endsOn: z.string().default("") });
+
 export const fillSchema = z.object({
   ...testerDatesSchema.shape,
   callId: z.string(),

@@ -2,7 +2,7 @@ import { z } from "zod";
 import { ENGINE_VERSION } from "@/engine/engine-version";
 
 /** Version of the shape below and the engine; a placing stored by another is calculated again. Raise it with the shape. */
-export const MADE_BY = `${ENGINE_VERSION}/1`;
+export const MADE_BY = `${ENGINE_VERSION}/2`;
 
 /** Who is considered: those with a yes, or also those with a maybe. */
 const consideringSchema = z.enum(["yes", "maybe"]);
@@ -74,12 +74,13 @@ const storedSizeSchema = z.object({
   marks: z.array(markSchema).readonly(),
   least: z.int(),
   wanted: z.int(),
+  most: z.int(),
   /** How many testers it has, and how many people who would be invited. */
   invited: z.int(),
   placed: z.int(),
   /** The position of the first of them. */
   from: z.int(),
-  /** More than its spots. */
+  /** More than it may have testers. */
   over: z.int(),
   /** Fewer than its minimum. */
   missing: z.int(),

@@ -8,6 +8,7 @@ import type { ShownStep } from "./shown-steps";
 import { entryErrorSentence } from "../mistakes/entry-error-copy";
 import { placeSteps, type StepScale } from "./step-scale";
 import { DecideButtons } from "../mistakes/decide-buttons";
+import { UseValueForm } from "../mistakes/use-value-form";
 import { StepPicture } from "./step-picture";
 
 const WHY_NOT: Readonly<Record<Exclude<NotCounted, "set-aside">, string>> = {
@@ -47,15 +48,28 @@ export function TesterSteps({ decidesIn, name, reading, steps, scale, unit }: Te
         counted={notCounted === null}
       />
       {decidesIn === null || notCounted === "changed" ? null : (
-        <DecideButtons
-          callId={decidesIn}
-          item={{ tester: reading.tester, part: "readings", position: reading.position }}
-          name={title}
-          decision={reading.decision}
-          counts={notCounted === null}
-        />
+        <Decisions callId={decidesIn} name={title} {...{ reading, unit }} />
       )}
     </li>
+  );
+}
+
+interface DecisionsProps extends Pick<TesterStepsProps, "name" | "reading" | "unit"> {
+  readonly callId: string;
+}
+
+/** Include, exclude, or use another value; a form that was sent is empty again. */
+function Decisions({ callId, name, reading, unit }: DecisionsProps) {
+  const { tester, position, decision, notCounted, made } = reading;
+  return (
+    <div className="mt-auto">
+      <DecideButtons
+        item={{ tester, part: "readings", position }}
+        counts={notCounted === null}
+        {...{ callId, name, decision }}
+      />
+      <UseValueForm key={made?.at?.toISOString() ?? ""} item={{ tester, position }} {...{ callId, name, unit }} />
+    </div>
   );
 }
 

@@ -2,6 +2,7 @@
 
 import { useActionState } from "react";
 import type { ReadingDecision } from "@/engine/pattern";
+import { ActionFailure } from "@/ui/action-failure";
 import { Button } from "@/ui/button";
 import { decideItem } from "./decision-actions";
 import type { FlaggedItem } from "@/engine/results";
@@ -48,11 +49,7 @@ export function DecideButtons({ callId, item, name, decision, counts }: DecideBu
           <span className="sr-only"> the decision: {name}</span>
         </Button>
       )}
-      {failed ? (
-        <p role="alert" className="text-sm font-semibold text-thread">
-          ▲ {failed.says}
-        </p>
-      ) : null}
+      <ActionFailure failed={failed} className="" />
     </form>
   );
 }

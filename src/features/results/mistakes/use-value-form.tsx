@@ -3,11 +3,8 @@
 import { getInputProps } from "@conform-to/react";
 import type { FlaggedItem } from "@/engine/results";
 import type { LengthUnit } from "@/engine/units";
-import { AskedFirst } from "@/ui/asked-first";
-import { Button } from "@/ui/button";
+import { AskedForm } from "@/ui/asked-form";
 import { describedBy, Field, TextInput } from "@/ui/field";
-import { FormErrors } from "@/ui/form-errors";
-import { useActionForm } from "@/ui/use-action-form";
 import { putValueInPlace } from "./decision-actions";
 
 interface UseValueFormProps {
@@ -26,38 +23,38 @@ interface Fields extends Record<string, unknown> {
 
 /** Another value for a reading, with the reason; what the tester typed stays. */
 export function UseValueForm({ callId, item: { tester, position }, name, unit }: UseValueFormProps) {
-  const { formProps, formErrors, fields, pending } = useActionForm<Fields>(putValueInPlace);
-  const { value, reason } = fields;
   return (
-    <AskedFirst question="Use another value" about={`for ${name}`}>
-      <p>What they typed stays in their report, beside your value.</p>
-      <form {...formProps} className="max-w-sm">
-        <FormErrors errors={formErrors} />
-        {Object.entries({ callId, tester, position }).map(([field, text]) => (
-          <input key={field} type="hidden" name={field} value={text} />
-        ))}
-        <Field id={value.id} label={`Value to use (${unit})`} errors={value.errors}>
-          <TextInput
-            {...getInputProps(value, { type: "text" })}
-            key="value"
-            inputMode={unit === "cm" ? "decimal" : "text"}
-            autoComplete="off"
-            aria-describedby={describedBy(value.id)}
-          />
-        </Field>
-        <Field id={reason.id} label="Reason" errors={reason.errors}>
-          <TextInput
-            {...getInputProps(reason, { type: "text" })}
-            key="reason"
-            dir="auto"
-            autoComplete="off"
-            aria-describedby={describedBy(reason.id)}
-          />
-        </Field>
-        <Button type="submit" look="quiet" disabled={pending}>
-          {pending ? "Saving …" : "Use this value"}
-        </Button>
-      </form>
-    </AskedFirst>
+    <AskedForm<Fields>
+      question="Use another value"
+      about={`for ${name}`}
+      intro="What they typed stays in their report, beside your value."
+      action={putValueInPlace}
+      sends={{ callId, tester, position }}
+      button="Use this value"
+      waiting="Saving …"
+    >
+      {({ value, reason }) => (
+        <>
+          <Field id={value.id} label={`Value to use (${unit})`} errors={value.errors}>
+            <TextInput
+              {...getInputProps(value, { type: "text" })}
+              key="value"
+              inputMode={unit === "cm" ? "decimal" : "text"}
+              autoComplete="off"
+              aria-describedby={describedBy(value.id)}
+            />
+          </Field>
+          <Field id={reason.id} label="Reason" errors={reason.errors}>
+            <TextInput
+              {...getInputProps(reason, { type: "text" })}
+              key="reason"
+              dir="auto"
+              autoComplete="off"
+              aria-describedby={describedBy(reason.id)}
+            />
+          </Field>
+        </>
+      )}
+    </AskedForm>
   );
 }

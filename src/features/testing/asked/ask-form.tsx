@@ -1,11 +1,8 @@
 "use client";
 
 import { getTextareaProps } from "@conform-to/react";
-import { AskedFirst } from "@/ui/asked-first";
-import { Button } from "@/ui/button";
+import { AskedForm } from "@/ui/asked-form";
 import { describedBy, Field, TextArea } from "@/ui/field";
-import { FormErrors } from "@/ui/form-errors";
-import { useActionForm } from "@/ui/use-action-form";
 import { askAbout } from "./asked-actions";
 import type { AskedNumber } from "./asked-schema";
 
@@ -24,17 +21,18 @@ interface Fields extends Record<string, unknown> {
 }
 
 /** The designer's question about a number, which arrives at the tester's field. */
-export function AskForm({ callId, testerId, number, formKey, name }: AskFormProps) {
-  const { formProps, formErrors, fields, pending } = useActionForm<Fields>(askAbout);
-  const { asks } = fields;
+export function AskForm({ number, name, ...sends }: AskFormProps) {
   return (
-    <AskedFirst question="Ask about this number" about={name}>
-      <p>They read it at this number in their report, and on their first page until they answer.</p>
-      <form {...formProps} className="max-w-sm">
-        <FormErrors errors={formErrors} />
-        {Object.entries({ callId, testerId, formKey, number: JSON.stringify(number) }).map(([field, value]) => (
-          <input key={field} type="hidden" name={field} value={value} />
-        ))}
+    <AskedForm<Fields>
+      question="Ask about this number"
+      about={name}
+      intro="They read it at this number in their report, and on their first page until they answer."
+      action={askAbout}
+      sends={{ ...sends, number: JSON.stringify(number) }}
+      button="Ask"
+      waiting="Sending …"
+    >
+      {({ asks }) => (
         <Field id={asks.id} label="Your question" errors={asks.errors}>
           <TextArea
             {...getTextareaProps(asks)}
@@ -44,10 +42,7 @@ export function AskForm({ callId, testerId, number, formKey, name }: AskFormProp
             aria-describedby={describedBy(asks.id)}
           />
         </Field>
-        <Button type="submit" look="quiet" disabled={pending}>
-          {pending ? "Sending …" : "Ask"}
-        </Button>
-      </form>
-    </AskedFirst>
+      )}
+    </AskedForm>
   );
 }

@@ -2,13 +2,13 @@
 
 import { revalidatePath } from "next/cache";
 import { z } from "zod";
-import { callAccess } from "@/features/calls/access";
+import { callAccess, type CallAccess } from "@/features/calls/access";
 import { actingViewer, sentenceOf, viewerAction, type Failure } from "@/server/action";
 import { formAction } from "@/server/form-action";
 import { idempotencyKey } from "@/server/idempotency-key";
 import { lastTexts, parseForm, readForm } from "@/server/read-form";
 import { testerAccess } from "../home/access";
-import { answerAboutNumber, askAboutNumber, markAnswerSeen } from "./asked-mutations";
+import { answerAboutNumber, askAboutNumber, markAnswerSeen, withdrawQuestion } from "./asked-mutations";
 import { answerFormSchema, askFormSchema } from "./asked-schema";
 
 /** The designer asks a tester about a number of their report. */
@@ -20,17 +20,23 @@ export const askAbout = formAction(askFormSchema, async ({ callId, testerId, num
   return undefined;
 });
 
-const seenSchema = z.object({ callId: z.string(), questionId: z.uuid() });
+const questionSchema = z.object({ callId: z.string(), questionId: z.uuid() });
+
+function questionAction(run: (access: CallAccess, questionId: string) => Promise<void>) {
+  return viewerAction(async (viewer, _last: Failure | undefined, form: FormData): Promise<Failure | undefined> => {
+    const { callId, questionId } = parseForm(questionSchema, form);
+    const access = await callAccess(viewer, callId, "editor");
+    revalidatePath(`/calls/${callId}`, "layout");
+    await run(access, questionId);
+    return undefined;
+  });
+}
 
 /** The designer has read an answer. */
-export const seeAnswer = viewerAction(
-  async (viewer, _last: Failure | undefined, form: FormData): Promise<Failure | undefined> => {
-    const { callId, questionId } = parseForm(seenSchema, form);
-    await markAnswerSeen(await callAccess(viewer, callId, "editor"), questionId);
-    revalidatePath(`/calls/${callId}`, "layout");
-    return undefined;
-  },
-);
+export const seeAnswer = questionAction(markAnswerSeen);
+
+/** The designer withdraws a question that nobody has answered. */
+export const withdrawAsked = questionAction(withdrawQuestion);
 
 /** The question whose answer could not be saved, and why. */
 export interface FailedAnswer extends Failure {

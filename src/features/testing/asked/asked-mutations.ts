@@ -78,6 +78,21 @@ function fieldOfNumber(number: AskedNumber, { read, stored }: NumberIn): string 
 }
 
 /**
+ * The designer withdraws a question while it is unanswered; the tester no longer finds it anywhere.
+ *
+ * @throws {AppError} "closed" if the call is closed; "changed-meanwhile" if it is answered, withdrawn or another call's.
+ */
+export async function withdrawQuestion(access: CallAccess, questionId: string): Promise<void> {
+  await inTransaction(async (transaction) => {
+    await lockOpenCall(transaction, access);
+    const { count } = await transaction.numberQuestion.deleteMany({
+      where: { id: questionId, tester: { call: openCallEditScope(access) }, answeredAt: null },
+    });
+    if (count === 0) throw new AppError("changed-meanwhile", ANSWERED_OR_WITHDRAWN);
+  });
+}
+
+/**
  * A tester answers that a number is right as it is.
  *
  * @throws {AppError} "closed" if their test is; "not-found" if it is no question of theirs, or answered already.
@@ -92,9 +107,11 @@ export async function answerAboutNumber(
       where: { id: questionId, tester: reportingScope(access), answeredAt: null },
       data: { answer, answeredAt: new Date() },
     });
-    if (count === 0) throw new AppError("not-found");
+    if (count === 0) throw new AppError("not-found", ANSWERED_OR_WITHDRAWN);
   });
 }
+
+const ANSWERED_OR_WITHDRAWN = "This question was answered or withdrawn in the meantime. Reload the page.";
 
 /** Sending a report answers the questions about numbers that it changes. @param typed the fields as they are sent. */
 export async function answerByChange(

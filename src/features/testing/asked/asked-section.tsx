@@ -3,7 +3,7 @@ import { OneButtonForm } from "@/ui/one-button-form";
 import { Section } from "@/ui/section";
 import { dayIn } from "../home/due-copy";
 import { fieldWords } from "../report/field-copy";
-import { seeAnswer } from "./asked-actions";
+import { seeAnswer, withdrawAsked } from "./asked-actions";
 import type { questionsAboutNumbers } from "./asked-data";
 
 type Asked = Awaited<ReturnType<typeof questionsAboutNumbers>>[number];
@@ -15,10 +15,12 @@ interface AskedSectionProps {
   readonly context: ReportContext | undefined;
   readonly timeZone: string;
   readonly mayEdit: boolean;
+  /** The test is open: a question can still be withdrawn. */
+  readonly isOpen: boolean;
 }
 
 /** What the designer asked about numbers of a tester's report, and the answers. */
-export function AskedSection({ callId, asked, context, timeZone, mayEdit }: AskedSectionProps) {
+export function AskedSection({ callId, asked, context, timeZone, mayEdit, isOpen }: AskedSectionProps) {
   if (asked.length === 0) return null;
   return (
     <Section title="Questions about their numbers">
@@ -33,21 +35,42 @@ export function AskedSection({ callId, asked, context, timeZone, mayEdit }: Aske
               {question.asks}
             </p>
             <p className={question.isSeen ? "" : "font-semibold"}>{outcomeWords(question, timeZone)}</p>
-            <div className="mt-2">
-              {mayEdit && question.answeredAt !== null && !question.isSeen ? (
-                <OneButtonForm
-                  action={seeAnswer}
-                  sends={{ callId, questionId: question.questionId }}
-                  button="Got it"
-                  waiting="One moment …"
-                  about={`the answer to “${question.asks.slice(0, 60)}”`}
-                />
-              ) : null}
-            </div>
+            {mayEdit ? <QuestionButton {...{ callId, question, isOpen }} /> : null}
           </li>
         ))}
       </ol>
     </Section>
+  );
+}
+
+/** What can be done about a question: an answer was read, or nobody has answered and it is withdrawn. */
+function QuestionButton({
+  callId,
+  question: { questionId, asks, answeredAt, isSeen },
+  isOpen,
+}: Pick<AskedSectionProps, "callId" | "isOpen"> & { readonly question: Asked }) {
+  if (answeredAt === null ? !isOpen : isSeen) return null;
+  const words = `“${asks.slice(0, 60)}”`;
+  return (
+    <div className="mt-2">
+      {answeredAt === null ? (
+        <OneButtonForm
+          action={withdrawAsked}
+          sends={{ callId, questionId }}
+          button="Withdraw question"
+          waiting="Withdrawing …"
+          about={words}
+        />
+      ) : (
+        <OneButtonForm
+          action={seeAnswer}
+          sends={{ callId, questionId }}
+          button="Got it"
+          waiting="One moment …"
+          about={`the answer to ${words}`}
+        />
+      )}
+    </div>
   );
 }
 

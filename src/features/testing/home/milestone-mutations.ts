@@ -3,7 +3,7 @@ import { holdOpenCall } from "@/features/calls/mutations";
 import { AppError } from "@/server/errors";
 import { inTransaction, type Connection } from "@/server/transaction";
 import { openTesterScope, testerScope, type TesterAccess } from "./access";
-import { takesPlace } from "@/features/calls/tester-status-data";
+import { giveTestBack } from "./give-back-mutations";
 import type { TappedStatus } from "./schema";
 
 interface NewMilestone {
@@ -57,7 +57,7 @@ export async function stopTest(access: TesterAccess, { note, idempotencyKey }: S
 }
 
 /**
- * Continues after stopping, as long as the spot is still open. What the designer ended stays ended.
+ * Continues after stopping, as long as the size may have one more tester. What the designer ended stays ended.
  *
  * @throws {AppError} "closed" if the call is closed; "no-place" if the spot has been filled.
  */
@@ -65,13 +65,9 @@ export async function goOnAfterAll(access: TesterAccess, idempotencyKey: string)
   const { testerId } = access;
   await inTransaction(async (transaction) => {
     await lockOwnCall(transaction, access);
-    const tester = await transaction.tester.findUnique({
-      where: { ...testerScope(access), stoppedAt: { not: null }, stoppedByDesigner: false },
-      select: { size: true, applicationId: true },
-    });
-    if (tester === null) return;
-    if (tester.applicationId !== null) await checkPlaceIsFree(transaction, { access, size: tester.size });
-    await transaction.tester.updateMany({ where: openTesterScope(access), data: { stoppedAt: null, freedAt: null } });
+    const tester = { ...openTesterScope(access), stoppedByDesigner: false };
+    const call = { id: access.callId, testers: { some: testerScope(access) } };
+    if (!(await giveTestBack(transaction, { tester, call, refusal: FILLED }))) return;
     const data = [{ testerId, status: "track" as const, idempotencyKey }];
     await transaction.milestone.createMany({ data, skipDuplicates: true });
   });
@@ -85,16 +81,4 @@ const FILLED =
 async function lockOwnCall(transaction: Connection, access: TesterAccess): Promise<void> {
   const where = { id: access.callId, testers: { some: testerScope(access) } };
   if (!(await holdOpenCall(transaction, where))) throw new AppError("closed", OVER);
-}
-
-async function checkPlaceIsFree(
-  transaction: Connection,
-  { access, size }: { readonly access: TesterAccess; readonly size: string },
-): Promise<void> {
-  const { callId, testerId } = access;
-  const call = { id: callId, testers: { some: testerScope(access) } };
-  const place = await transaction.place.findFirst({ where: { size, call } });
-  const others = { size, call, id: { not: testerId }, ...takesPlace(new Date()) };
-  const taken = await transaction.tester.count({ where: others });
-  if (taken >= (place?.wanted ?? 0)) throw new AppError("no-place", FILLED);
 }

@@ -16,13 +16,13 @@ export interface NextThing {
 export function nextThing({ tester, steps, inHand }: Pick<LoadedTester, "tester" | "steps" | "inHand">): NextThing {
   if (tester.stoppedByDesigner)
     return rest("Your test has ended", "The designer ended it. What you sent stays; there is nothing more to do.");
+  const goOn = tester.call.status === "open" ? GO_ON : "";
   if (tester.freedAt !== null)
     return rest(
       "Your spot is open for somebody else",
-      "You had not been in touch for a while. What you sent stays with the designer and counts. If you would like to go on, you can do so below until somebody else has the spot.",
+      `You had not been in touch for a while. That is all right: things come up. What you sent stays with the designer and counts.${goOn}`,
     );
-  if (tester.stoppedAt !== null)
-    return rest("You have stopped", "What you sent stays with the designer. There is nothing more to do.");
+  if (tester.stoppedAt !== null) return rest("You have stopped", `What you sent stays with the designer.${goOn}`);
   if (tester.call.status === "closed")
     return rest(
       "This test is closed",
@@ -39,6 +39,8 @@ export function nextThing({ tester, steps, inHand }: Pick<LoadedTester, "tester"
     by: (next.page === "swatch" ? tester.dates?.swatchBy.at : tester.dates?.reportBy.at) ?? null,
   };
 }
+
+const GO_ON = " You can continue until somebody else has your spot; what you typed is still here.";
 
 const SEND_SWATCH = {
   title: "Send your swatch",

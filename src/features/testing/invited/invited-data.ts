@@ -1,4 +1,5 @@
 import "server-only";
+import { mostTesters } from "@/engine/places";
 import type { CallDates } from "@/features/recruiting/listing/data";
 import type { TesterDates } from "@/features/recruiting/listing/schema";
 import { storedPattern } from "@/features/patterns/data";
@@ -82,7 +83,7 @@ export async function isPlaceGone(
       ...{ acceptedAt: { not: null }, stoppedAt: null },
     },
   });
-  return accepted >= (place?.wanted ?? 0);
+  return accepted >= mostTesters(place ?? undefined);
 }
 
 const INVITED = {

@@ -3,7 +3,7 @@
 import { useActionState } from "react";
 import { AskedFirst } from "@/ui/asked-first";
 import { Button } from "@/ui/button";
-import { SelectShown } from "@/ui/select-shown";
+import { SeveralBar } from "@/ui/several-bar";
 import { openSpots } from "./spot-actions";
 
 /** Id of the form of what is done with several testers; their boxes stand in the list. */
@@ -19,30 +19,21 @@ interface ActOnSeveralProps {
 export function ActOnSeveral({ callId, messageHref }: ActOnSeveralProps) {
   const [failed, open, isSending] = useActionState(openSpots, undefined);
   return (
-    <form id={SEVERAL_TESTERS} action={messageHref} method="get" className="mb-3">
-      <input type="hidden" name="callId" value={callId} />
-      <div className="flex flex-wrap items-center gap-x-4 gap-y-2">
-        <SelectShown form={SEVERAL_TESTERS} name="testerId" />
-        <Button type="submit" look="quiet">
-          Write to selected
-        </Button>
-        <AskedFirst question="Open their spots for others">
-          <p>
-            For testers you have not heard from for a long time. What they sent stays and counts, and they can continue
-            as long as nobody else has their spot. Testers who are finished keep theirs.
-          </p>
-          <div>
-            <Button type="submit" formAction={open} disabled={isSending}>
-              {isSending ? "Opening …" : "Open the spots of those selected"}
-            </Button>
-          </div>
-        </AskedFirst>
-      </div>
-      {failed ? (
-        <p role="alert" className="mt-2 text-sm font-semibold text-thread">
-          ▲ {failed.says}
+    <SeveralBar form={SEVERAL_TESTERS} boxes="testerId" action={messageHref} {...{ callId, failed }}>
+      <Button type="submit" look="quiet">
+        Write to selected
+      </Button>
+      <AskedFirst question="Open their spots for others">
+        <p>
+          For testers you have not heard from for a long time. What they sent stays and counts, and they can continue as
+          long as nobody else has their spot. Testers who are finished keep theirs.
         </p>
-      ) : null}
-    </form>
+        <div>
+          <Button type="submit" formAction={open} disabled={isSending}>
+            {isSending ? "Opening …" : "Open the spots of those selected"}
+          </Button>
+        </div>
+      </AskedFirst>
+    </SeveralBar>
   );
 }

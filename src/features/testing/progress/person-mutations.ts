@@ -1,11 +1,11 @@
 import "server-only";
 import { openCallEditScope, type CallAccess } from "@/features/calls/access";
 import { lockOpenCall } from "@/features/calls/mutations";
-import { checkPlaces } from "@/features/recruiting/invitations/mutations";
 import type { TesterDates } from "@/features/recruiting/listing/schema";
 import { Prisma } from "@/generated/prisma/client";
 import { AppError } from "@/server/errors";
 import { inTransaction } from "@/server/transaction";
+import { giveTestBack } from "../home/give-back-mutations";
 import { readTheirTest } from "./own-days-data";
 
 /**
@@ -25,18 +25,19 @@ export async function endTest(access: CallAccess, testerId: string): Promise<voi
 }
 
 /**
- * Takes back that a designer ended a tester's test. An applicant's spot must still be open.
+ * Takes back that a designer ended a tester's test, as long as their size may have one more.
  *
  * @throws {AppError} "closed"; "no-place"; "changed-meanwhile" if it is not ended, or they stopped themselves.
  */
 export async function letGoOn(access: CallAccess, testerId: string): Promise<void> {
   await inTransaction(async (transaction) => {
     await lockOpenCall(transaction, access);
-    const where = { id: testerId, call: openCallEditScope(access), stoppedByDesigner: true };
-    const tester = await transaction.tester.findFirst({ where, select: { size: true, applicationId: true } });
-    if (tester === null) throw new AppError("changed-meanwhile", NOT_ENDED);
-    if (tester.applicationId !== null) await checkPlaces(transaction, access, [tester.size]);
-    await transaction.tester.updateMany({ where, data: { stoppedAt: null, stoppedByDesigner: false } });
+    const call = openCallEditScope(access);
+    const isGoingOn = await giveTestBack(transaction, {
+      tester: { id: testerId, call, stoppedByDesigner: true },
+      call,
+    });
+    if (!isGoingOn) throw new AppError("changed-meanwhile", NOT_ENDED);
   });
 }
 

@@ -8,6 +8,7 @@ import { database } from "@/server/database";
 import { pageOfList, ROWS_A_PAGE, type PageOfList } from "@/ui/page-number";
 import { callTime, type CallTime } from "../home/data";
 import { progressRows } from "./progress-data";
+import type { NeedsTogether } from "./need-steps";
 import { NEEDS, type Need, type ProgressQuery } from "./progress-query";
 import {
   ALL_NEEDS,
@@ -26,6 +27,8 @@ export interface ProgressList extends PageOfList {
   readonly counts: readonly { readonly size: string; readonly state: ProgressState; readonly many: number }[];
   /** How many testers of the whole call need attention, by what for. */
   readonly needs: Readonly<Partial<Record<Need, number>>>;
+  /** The same by everything that one tester needs, so that each counts once. */
+  readonly together: readonly NeedsTogether[];
 }
 
 interface Asked {
@@ -37,21 +40,26 @@ interface Asked {
 /** A page of a call's testers, those who need attention first. */
 export async function progressList(access: CallAccess, { pattern, query, now }: Asked): Promise<ProgressList> {
   const { time, ownDays } = await readDays(access);
-  const { ids, chosen, counts, needs } = await chosenIds(access, { pattern, query, now, time, ownDays });
+  const { ids, chosen, counts, needs, together } = await chosenIds(access, { pattern, query, now, time, ownDays });
   const rows = await progressRows(access, { testerIds: ids, time, now });
   return {
     ...pageOfList(query.page, chosen),
-    ...{ counts, needs, people: rows.map((row) => progressOf(row, { pattern, timeZone: time.timeZone, now })) },
+    ...{
+      counts,
+      needs,
+      together,
+      people: rows.map((row) => progressOf(row, { pattern, timeZone: time.timeZone, now })),
+    },
   };
 }
 
-/** How many testers of a call need attention, by what for. */
+/** How many testers of a call need attention, by everything that they need. */
 export async function progressNeeds(
   access: CallAccess,
   { pattern, now }: Pick<Asked, "pattern" | "now">,
-): Promise<ProgressList["needs"]> {
+): Promise<ProgressList["together"]> {
   const query = { page: 1 };
-  return (await chosenIds(access, { pattern, query, now, ...(await readDays(access)) })).needs;
+  return (await chosenIds(access, { pattern, query, now, ...(await readDays(access)) })).together;
 }
 
 const chosenSchema = z.object({
@@ -63,7 +71,7 @@ const chosenSchema = z.object({
 
 type Counted = z.infer<typeof chosenSchema>["counted"];
 
-interface Chosen extends Pick<ProgressList, "counts" | "needs"> {
+interface Chosen extends Pick<ProgressList, "counts" | "needs" | "together"> {
   readonly ids: readonly string[];
   readonly chosen: number;
 }
@@ -82,6 +90,12 @@ function needsOf(counted: Counted): ProgressList["needs"] {
     (need) => [need, sumOf(counted.filter(({ needs }) => (needs & needBit(need)) > 0))] as const,
   );
   return Object.fromEntries(counts.filter(([, many]) => many > 0));
+}
+
+function togetherOf(counted: Counted): ProgressList["together"] {
+  return counted
+    .filter(({ needs }) => needs > 0)
+    .map(({ needs, many }) => ({ many, needs: NEEDS.filter((need) => (needs & needBit(need)) > 0) }));
 }
 
 function sumOf(counted: Counted): number {
@@ -116,7 +130,7 @@ async function chosenIds(
       (SELECT count(*)::int FROM chosen) AS chosen,
       (SELECT coalesce(jsonb_agg(counted), '[]') FROM counted) AS counted`;
   const { ids, chosen, counted } = chosenSchema.parse(row);
-  return { ids, chosen, counts: countsOf(counted), needs: needsOf(counted) };
+  return { ids, chosen, counts: countsOf(counted), needs: needsOf(counted), together: togetherOf(counted) };
 }
 
 interface ListDays {

@@ -62,7 +62,7 @@ export async function withdrawInvited(access: CallAccess, testerId: string): Pro
 
 /**
  * Extends an invitation's deadline. One that was declined or withdrawn becomes valid again, with a new link; one that no
- * longer occupies a spot needs an open one.
+ * longer occupies a spot counts towards the most testers of its size.
  *
  * @throws {AppError} "closed"; "no-place"; "changed-meanwhile" if it was accepted.
  */
@@ -72,12 +72,12 @@ export async function inviteLonger(access: CallAccess, testerId: string, expires
     const where = { id: testerId, call: openCallEditScope(access), invitedAt: { not: null }, acceptedAt: null };
     const tester = await transaction.tester.findFirst({
       where,
-      select: { size: true, applicationId: true, declinedAt: true, withdrawnAt: true },
+      select: { size: true, declinedAt: true, withdrawnAt: true },
     });
     if (tester === null)
       throw new AppError("changed-meanwhile", "They have accepted in the meantime. Reload the page to see it.");
     const occupied = await transaction.tester.count({ where: { ...where, AND: takesPlace(new Date()) } });
-    if (occupied === 0 && tester.applicationId !== null) await checkPlaces(transaction, access, [tester.size]);
+    if (occupied === 0) await checkPlaces(transaction, access, [tester.size]);
     const again = tester.declinedAt !== null || tester.withdrawnAt !== null;
     await transaction.tester.updateMany({
       where,
@@ -96,10 +96,10 @@ interface ByHand extends NewTester {
 }
 
 /**
- * Invites somebody who has not applied, however many spots there are.
+ * Invites somebody who has not applied, up to the most testers of the size.
  *
  * @returns the tester's id.
- * @throws {AppError} "closed"; "not-allowed" if the designer is already a tester of this call.
+ * @throws {AppError} "closed"; "no-place" for a size with the most testers; "not-allowed" if the designer is already a tester of this call.
  */
 export async function inviteByHand(
   access: CallAccess,
@@ -111,6 +111,7 @@ export async function inviteByHand(
   try {
     await inTransaction(async (transaction) => {
       await lockOpenCall(transaction, access);
+      await checkPlaces(transaction, access, [size]);
       const codes = await freeCodes(transaction, access);
       await transaction.tester.create({
         data: {

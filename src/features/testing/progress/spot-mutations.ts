@@ -2,9 +2,9 @@ import "server-only";
 import { openCallEditScope, type CallAccess } from "@/features/calls/access";
 import { lockOpenCall } from "@/features/calls/mutations";
 import { latestRevision } from "@/features/patterns/data";
-import { checkPlaces } from "@/features/recruiting/invitations/mutations";
 import { AppError } from "@/server/errors";
 import { inTransaction } from "@/server/transaction";
+import { giveTestBack } from "../home/give-back-mutations";
 
 /**
  * Opens the spots of testers at work of whom nothing is heard, for somebody else. Their reports and what they typed stay;
@@ -36,21 +36,19 @@ const NOBODY_AT_WORK =
   "No spot was opened: nobody whom you chose is still making the garment. Choose testers who have accepted and have not sent everything.";
 
 /**
- * Gives a spot back to the tester of whom nothing was heard, as long as it is open.
+ * Gives a spot back to the tester of whom nothing was heard, as long as their size may have one more.
  *
  * @throws {AppError} "closed" as above; "changed-meanwhile" if it was not opened, or they continued; "no-place" if it is filled.
  */
 export async function returnSpot(access: CallAccess, testerId: string): Promise<void> {
   await inTransaction(async (transaction) => {
     await lockOpenCall(transaction, access);
-    const where = { id: testerId, call: openCallEditScope(access), freedAt: { not: null } };
-    const tester = await transaction.tester.findFirst({ where, select: { size: true } });
-    if (tester === null)
+    const call = openCallEditScope(access);
+    const isBack = await giveTestBack(transaction, { tester: { id: testerId, call, freedAt: { not: null } }, call });
+    if (!isBack)
       throw new AppError(
         "changed-meanwhile",
         "They have their spot already. Reload the page to see how they are doing.",
       );
-    await checkPlaces(transaction, access, [tester.size]);
-    await transaction.tester.updateMany({ where, data: { stoppedAt: null, freedAt: null } });
   });
 }

@@ -1,6 +1,7 @@
 "use client";
 
 import { useActionState } from "react";
+import { ActionFailure } from "@/ui/action-failure";
 import { useIsOnline } from "@/ui/use-is-online";
 import { showSizes } from "./sizes-shown-actions";
 
@@ -41,11 +42,7 @@ export function SizesShownForm({ testerId, sizesShown, sizeLabel }: SizesShownFo
           ? `As it will be published, with ${sizeLabel} highlighted. Somebody must test this, too.`
           : `Only the numbers of ${sizeLabel}. Your report says so, for nobody has then tested the other numbers.`}
       </p>
-      {failed ? (
-        <p role="alert" className="text-sm font-semibold text-thread">
-          ▲ {failed.says}
-        </p>
-      ) : null}
+      <ActionFailure failed={failed} />
     </form>
   );
 }

@@ -51,8 +51,18 @@ it("says at the field what is wrong with the spots", () => {
     "least.small: “1.5” is not a whole number. Enter a number such as 3.",
     "wanted.large: “−2” is not a whole number. Enter a number such as 3.",
   ]);
+  expect(faultsOf({ "wanted.small": "4", "most.small": "3" })).toEqual([
+    "most.small: S has 4 spots, so “at most” must be 4 or more.",
+  ]);
   const none = { "least.small": "", "wanted.small": "", "least.large": "0", "wanted.large": "" };
   expect(faultsOf(none)).toEqual(["wanted.small: At least one size needs a spot. Enter a number such as 3."]);
+});
+
+it("takes 3 or as many as there are spots where “at most” is empty", () => {
+  const whole = completeListing(typed({ "wanted.small": "5", "most.small": "", "most.large": "" }), {
+    ...{ pattern, now, published: null },
+  });
+  expect(whole).toMatchObject({ listing: { places: { small: { wanted: 5, most: 5 }, large: { most: 3 } } } });
 });
 
 describe("dates", () => {

@@ -4,6 +4,8 @@ import { NoApplications } from "@/features/recruiting/applications/list/no-appli
 import { countWords } from "@/features/recruiting/applications/list/count-copy";
 import { listQuerySchema } from "@/features/recruiting/applications/list/list-query";
 import { loadList, openCallAddress } from "@/features/recruiting/applications/list/load-board";
+import { NO_ZONE } from "@/features/recruiting/places/data";
+import { usualEnd } from "@/features/recruiting/places/loaders";
 import { CALL_PAGES } from "@/features/calls/call-pages";
 import { CallPage } from "@/features/calls/components/call-page";
 import { loadCall } from "@/features/calls/loaders";
@@ -24,6 +26,7 @@ export default async function ApplicationsPage({ params, searchParams }: PagePro
     unit: loaded.viewer.unit,
     mayDecide: loaded.mayEdit && loaded.call.status === "open",
   };
+  const timeZone = list.listing?.document.timeZone ?? NO_ZONE;
   return (
     <CallPage
       loaded={loaded}
@@ -34,7 +37,7 @@ export default async function ApplicationsPage({ params, searchParams }: PagePro
       {isEmpty ? (
         <NoApplications callId={callId} address={list.listing === null ? null : openCallAddress(callId)} />
       ) : (
-        <ApplicationList {...{ list, query, shown }} />
+        <ApplicationList {...{ list, query, shown }} reply={{ timeZone, endsOn: usualEnd(new Date(), timeZone) }} />
       )}
     </CallPage>
   );

@@ -27,7 +27,7 @@ export default async function ProgressPage({ params, searchParams }: PageProps<"
     callPlaces(access),
     callStanding(access),
   ]);
-  const steps = stepsOf(standing, list.needs);
+  const steps = stepsOf(standing, list.together);
   const isOpen = call.status === "open";
   const add = (
     <ButtonLink href={`/calls/${callId}/progress/add`} look="quiet">

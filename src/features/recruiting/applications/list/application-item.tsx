@@ -7,6 +7,8 @@ export interface ShownApplication extends GivenDecision {
   readonly href: string;
   /** Their spot in the test; null for none. */
   readonly place: string | null;
+  /** The size that they are assigned and not invited to; null for none. */
+  readonly assigned: string | null;
   /** Null if withdrawn: then no details are shown. */
   readonly lines: {
     readonly fit: string;
@@ -24,7 +26,7 @@ interface ApplicationItemProps {
 
 /** One application of the list: the name, how the body fits, the sizes they would make, and the decision. */
 export function ApplicationItem({ application, callId }: ApplicationItemProps) {
-  const { name, href, place, lines } = application;
+  const { name, href, place, assigned, lines } = application;
   return (
     <li>
       <div>
@@ -46,6 +48,7 @@ export function ApplicationItem({ application, callId }: ApplicationItemProps) {
             <b>{place}</b>
           </p>
         )}
+        {assigned === null ? null : <p className="text-soft">{assigned}</p>}
         {lines === null ? (
           <p className="text-soft">Withdrawn. The measurements are no longer shown.</p>
         ) : (

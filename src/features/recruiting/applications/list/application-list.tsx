@@ -10,10 +10,12 @@ interface ApplicationListProps {
   readonly list: LoadedList;
   readonly query: ListQuery;
   readonly shown: ListShown;
+  /** For invitations to several: the default last day to reply, and where it ends. */
+  readonly reply: { readonly endsOn: string; readonly timeZone: string };
 }
 
 /** The applications, with filters by decision and by size. */
-export function ApplicationList({ list, query, shown }: ApplicationListProps) {
+export function ApplicationList({ list, query, shown, reply }: ApplicationListProps) {
   const { callId } = shown;
   return (
     <>
@@ -22,7 +24,7 @@ export function ApplicationList({ list, query, shown }: ApplicationListProps) {
         <p className="text-soft">No application matches these filters.</p>
       ) : (
         <>
-          {shown.mayDecide ? <DecideSeveral callId={callId} /> : null}
+          {shown.mayDecide ? <DecideSeveral callId={callId} {...reply} /> : null}
           <ApplicationRows
             callId={shown.mayDecide ? callId : null}
             applications={list.applications.map((application) =>

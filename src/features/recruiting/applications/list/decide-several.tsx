@@ -2,8 +2,10 @@
 
 import { useActionState } from "react";
 import { Button } from "@/ui/button";
-import { SelectShown } from "@/ui/select-shown";
+import { SeveralBar } from "@/ui/several-bar";
+import { inviteSelected } from "../../places/actions";
 import { decideOnSeveral } from "./decision-actions";
+import { InviteSeveral, Offers } from "./invite-several";
 
 /** Id of the form of what is done with several applications; their boxes stand in the list. */
 export const SEVERAL_APPLICATIONS = "several-applications";
@@ -14,25 +16,29 @@ const DECISIONS = [
   { decision: "no", label: "Decline selected" },
 ] as const;
 
-/** One decision for all applications that are ticked in the list. */
-export function DecideSeveral({ callId }: { readonly callId: string }) {
+interface DecideSeveralProps {
+  readonly callId: string;
+  /** The default last day to reply to an invitation. */
+  readonly endsOn: string;
+  readonly timeZone: string;
+}
+
+/** One decision for all applications that are ticked in the list, or an invitation. */
+export function DecideSeveral({ callId, endsOn, timeZone }: DecideSeveralProps) {
   const [failed, send, isSending] = useActionState(decideOnSeveral, undefined);
+  const [offered, invite, isInviting] = useActionState(inviteSelected, undefined);
+  const failure = failed ?? (offered?.status === "failed" ? offered : undefined);
   return (
-    <form id={SEVERAL_APPLICATIONS} action={send} className="mb-3">
-      <input type="hidden" name="callId" value={callId} />
-      <div className="flex flex-wrap items-center gap-x-4 gap-y-2">
-        <SelectShown form={SEVERAL_APPLICATIONS} name="applicationId" />
+    <>
+      <SeveralBar form={SEVERAL_APPLICATIONS} boxes="applicationId" action={send} failed={failure} {...{ callId }}>
         {DECISIONS.map(({ decision, label }) => (
           <Button key={decision} type="submit" name="decision" value={decision} look="quiet" disabled={isSending}>
             {label}
           </Button>
         ))}
-      </div>
-      {failed ? (
-        <p role="alert" className="mt-2 text-sm font-semibold text-thread">
-          ▲ {failed.says}
-        </p>
-      ) : null}
-    </form>
+        <InviteSeveral {...{ endsOn, timeZone, invite }} isSending={isInviting} />
+      </SeveralBar>
+      {offered?.status === "offered" ? <Offers callId={callId} {...offered} /> : null}
+    </>
   );
 }

@@ -1,6 +1,7 @@
 "use client";
 
 import { useActionState } from "react";
+import { ActionFailure } from "@/ui/action-failure";
 import { decideOnApplication } from "./decision-actions";
 
 interface DecisionButtonsProps {
@@ -38,11 +39,7 @@ export function DecisionButtons({ callId, applicationId, name, decision: current
           </button>
         ))}
       </div>
-      {failed ? (
-        <p role="alert" className="mt-1 max-w-xs text-sm font-semibold text-thread">
-          ▲ {failed.says}
-        </p>
-      ) : null}
+      <ActionFailure failed={failed} className="mt-1 max-w-xs" />
     </form>
   );
 }

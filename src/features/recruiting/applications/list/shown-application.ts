@@ -22,6 +22,10 @@ export function shownApplication(application: ListedApplication, href: string, s
   return {
     ...{ applicationId, name, decision, href },
     place: tester === null ? null : `${capital(placeWords(tester.state, sizeLabel(pattern, tester.size)))}.`,
+    assigned:
+      tester === null && application.size !== null && decision !== "no"
+        ? `Assigned size ${sizeLabel(pattern, application.size)}, not invited yet.`
+        : null,
     lines: withdrawnAt === null ? linesOf(application, shown) : null,
   };
 }

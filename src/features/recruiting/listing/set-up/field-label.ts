@@ -2,6 +2,7 @@ const LABELS: Readonly<Record<string, string>> = {
   title: "Title",
   leastOfAll: "Sizes and testers",
   wantedOfAll: "Sizes and testers",
+  mostOfAll: "Sizes and testers",
   introduction: "Introduction",
   timeZone: "Time zone",
   applyUntil: "Last day to apply",
@@ -19,6 +20,7 @@ const LABELS: Readonly<Record<string, string>> = {
 const GROUPS: Readonly<Record<string, string>> = {
   least: "Sizes and testers",
   wanted: "Sizes and testers",
+  most: "Sizes and testers",
   body: "Body measurements",
 };
 

@@ -9,6 +9,7 @@ import { askableMeasurements } from "../field-names";
 import { DEFAULT_DROPOUT_RATE } from "@/engine/places";
 import { usualInvitations } from "../usual-invitations";
 import { completeListing } from "../complete-listing";
+import { commonSpots, faultsOfAll } from "../same-for-all";
 
 /** The most testers of one size for which the form says how many to invite. */
 const MAX_ADVISED = 40;
@@ -23,6 +24,7 @@ export function listingFormContent(
   const body = askableMeasurements(pattern);
   const sizedBy = body.find(({ id }) => id === pattern.sizeBy)?.label ?? pattern.sizeBy;
   const whole = completeListing(listing.typed, { pattern, now: new Date(), published: null });
+  const isCommon = commonSpots(listing.typed, pattern.sizes) !== null;
   return {
     sizes: pattern.sizes.map(({ id, label, body: made }) => {
       const cm = ownValue(made, pattern.sizeBy);
@@ -35,6 +37,6 @@ export function listingFormContent(
       dropoutRate: DEFAULT_DROPOUT_RATE,
       invitations: Array.from({ length: MAX_ADVISED + 1 }, (_, finishers) => usualInvitations(finishers)),
     },
-    open: whole.ok ? [] : whole.faults,
+    open: whole.ok ? [] : isCommon ? faultsOfAll(whole.faults, pattern) : whole.faults,
   };
 }

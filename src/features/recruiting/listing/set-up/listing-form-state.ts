@@ -1,6 +1,6 @@
 import type { ListingAnswer } from "./listing-actions";
-import { LEAST_OF_ALL, WANTED_OF_ALL } from "../field-names";
-import { commonSpots, usualSpots } from "../same-for-all";
+import { LEAST_OF_ALL, MOST_OF_ALL, WANTED_OF_ALL } from "../field-names";
+import { commonSpots, usualSpots, type TypedSpots } from "../same-for-all";
 import type { TypedListing } from "../schema";
 
 /** What a field of the form shows. */
@@ -20,9 +20,12 @@ interface FieldState {
 
 export interface ListingFormState {
   /** What all sizes have in common, in one box; null where each has its own. */
-  readonly common: { readonly least: string; readonly wanted: string } | null;
+  readonly common: TypedSpots | null;
   readonly field: (name: string) => FieldState;
 }
+
+/** Boxes that stand for the fields of every size. */
+const OF_ALL: ReadonlySet<string> = new Set([LEAST_OF_ALL, WANTED_OF_ALL, MOST_OF_ALL]);
 
 /** Id of a field's element. */
 export function fieldId(name: string): string {
@@ -37,8 +40,8 @@ export function listingFormState(
   const sent = answer?.typed ?? read;
   // Where two versions differ, each size shows its own two.
   const common = answer?.theirs == null ? commonSpots(sent, sizes) : null;
-  const { least, wanted } = common ?? usualSpots();
-  const typed: TypedListing = { ...sent, [LEAST_OF_ALL]: least, [WANTED_OF_ALL]: wanted };
+  const { least, wanted, most } = common ?? usualSpots();
+  const typed: TypedListing = { ...sent, [LEAST_OF_ALL]: least, [WANTED_OF_ALL]: wanted, [MOST_OF_ALL]: most };
   return {
     common,
     field: (name) => {
@@ -55,8 +58,7 @@ export function listingFormState(
       return {
         id,
         errors,
-        theirs:
-          answer?.theirs == null || name === LEAST_OF_ALL || name === WANTED_OF_ALL || mine === others ? null : others,
+        theirs: answer?.theirs == null || OF_ALL.has(name) || mine === others ? null : others,
         control,
       };
     },

@@ -2,6 +2,7 @@
 
 import { useActionState } from "react";
 import type { Failure } from "@/server/action";
+import { ActionFailure } from "@/ui/action-failure";
 import { Button, type ButtonLook } from "@/ui/button";
 import { useBrowserZone } from "@/ui/use-browser-zone";
 import { addListing, openNewCall } from "./listing-actions";
@@ -43,11 +44,7 @@ function CreateForm({ action, sends, button, look }: CreateFormProps) {
       <Button type="submit" look={look} disabled={pending}>
         {pending ? "One moment …" : button}
       </Button>
-      {failed ? (
-        <p role="alert" className="mt-2 text-sm font-semibold text-thread">
-          ▲ {failed.says}
-        </p>
-      ) : null}
+      <ActionFailure failed={failed} />
     </form>
   );
 }

@@ -2,7 +2,16 @@
 
 import { useState } from "react";
 import { FieldErrors, TextInput } from "@/ui/field";
-import { LEAST_OF_ALL, leastField, SAME_FIELD, WANTED_OF_ALL, wantedField } from "../field-names";
+import { invitationsWithin } from "@/engine/places";
+import {
+  LEAST_OF_ALL,
+  leastField,
+  MOST_OF_ALL,
+  mostField,
+  SAME_FIELD,
+  WANTED_OF_ALL,
+  wantedField,
+} from "../field-names";
 import type { ListingFormState } from "./listing-form-state";
 import { Theirs } from "./typed-field";
 
@@ -23,7 +32,7 @@ interface SpotFieldsProps {
   readonly advice: SpotAdvice;
 }
 
-/** The minimum and the number of spots: for all sizes in one box, or of each, with how many to invite. */
+/** The minimum, the spots and the most testers: for all sizes in one box, or of each, with how many to invite. */
 export function SpotFields({ state, sizes, advice }: SpotFieldsProps) {
   const { common } = state;
   return (
@@ -44,7 +53,7 @@ export function SpotFields({ state, sizes, advice }: SpotFieldsProps) {
           state={state}
           size={{ label: "every size", made: "" }}
           legend="Every size"
-          fields={[LEAST_OF_ALL, WANTED_OF_ALL]}
+          fields={[LEAST_OF_ALL, WANTED_OF_ALL, MOST_OF_ALL]}
           invitations={advice.invitations}
         />
       </div>
@@ -55,7 +64,7 @@ export function SpotFields({ state, sizes, advice }: SpotFieldsProps) {
               <SizeSpots
                 state={state}
                 size={size}
-                fields={[leastField(size.id), wantedField(size.id)]}
+                fields={[leastField(size.id), wantedField(size.id), mostField(size.id)]}
                 invitations={advice.invitations}
               />
             </li>
@@ -70,28 +79,30 @@ function SizeSpots({
   state,
   size: { label, made },
   legend = label,
-  fields: [leastName, wantedName],
+  fields: [leastName, wantedName, mostName],
   invitations,
 }: Pick<SpotFieldsProps, "state"> & {
   readonly size: { readonly label: string; readonly made: string };
   /** Left out: the size's label. */
   readonly legend?: string;
-  /** Names of the fields of the minimum and of the spots. */
-  readonly fields: readonly [string, string];
+  /** Names of the fields of the minimum, of the spots and of the most. */
+  readonly fields: readonly [string, string, string];
   readonly invitations: SpotAdvice["invitations"];
 }) {
-  const [least, wanted] = [state.field(leastName), state.field(wantedName)];
+  const [least, wanted, most] = [state.field(leastName), state.field(wantedName), state.field(mostName)];
   const [typedLeast, setLeast] = useState(least.control.defaultValue);
+  const [typedMost, setMost] = useState(most.control.defaultValue);
   return (
     <fieldset>
       <legend className="float-left w-full wrap-anywhere">
         <span className="font-serif text-lg font-semibold">{legend}</span>{" "}
         <span className="text-sm text-soft">{made}</span>
       </legend>
-      <div className="clear-both grid grid-cols-[1fr_1fr] gap-x-4 sm:grid-cols-[8rem_8rem_1fr]">
+      <div className="clear-both grid grid-cols-3 gap-x-3 sm:grid-cols-[6.5rem_6.5rem_6.5rem_1fr] sm:gap-x-4">
         {[
           { words: "Minimum", spot: least, onText: setLeast },
           { words: "Spots", spot: wanted, onText: undefined },
+          { words: "At most", spot: most, onText: setMost },
         ].map(({ words, spot, onText }) => (
           <div key={words}>
             <label htmlFor={spot.id} className="mb-1 block text-sm font-semibold">
@@ -108,12 +119,13 @@ function SizeSpots({
             {spot.theirs === null ? null : <Theirs text={spot.theirs} />}
           </div>
         ))}
-        <p id={`${least.id}-hint`} aria-live="polite" className="self-end pb-2.5 text-sm text-soft max-sm:col-span-2">
-          {inviteWords(typedLeast, invitations)}
+        <p id={`${least.id}-hint`} aria-live="polite" className="self-end pb-2.5 text-sm text-soft max-sm:col-span-3">
+          {inviteWords({ least: typedLeast, most: typedMost }, invitations)}
         </p>
       </div>
       <FieldErrors id={least.id} errors={least.errors} />
       <FieldErrors id={wanted.id} errors={wanted.errors} />
+      <FieldErrors id={most.id} errors={most.errors} />
     </fieldset>
   );
 }
@@ -129,7 +141,8 @@ function SpotWords({ advice: { needed, powers, dropoutRate } }: Pick<SpotFieldsP
         before those between.
         {one == null || two == null
           ? ""
-          : ` With one report a size, an error of 1½ tolerances is found in ${shareWords(one)} cases; with two, in ${shareWords(two)}${needed === null || needed <= 2 ? "" : `; finding 8 in 10 takes ${needed}`}. Volunteers usually fill 1 to 3 spots a size.`}
+          : ` With one report a size, an error of 1½ tolerances is found in ${shareWords(one)} cases; with two, in ${shareWords(two)}${needed === null || needed <= 2 ? "" : `; finding 8 in 10 takes ${needed}`}. Volunteers usually fill 1 to 3 spots a size.`}{" "}
+        Sizes are assigned up to the spots; “at most” is as far as you can go by hand.
       </p>
       <p>
         {`About ${shareWords(dropoutRate)} testers drop out. A size with one tester ends without a report in ${without(1)} cases, with two in ${without(2)}, with three in ${without(3)}. A size with few testers or none never holds up the others; its numbers are just less certain.`}
@@ -144,9 +157,16 @@ function shareWords(share: number): string {
   return Math.abs(share * 10 - tenths) < 0.05 ? `${tenths} in 10` : `${Math.round(share * 100)} in 100`;
 }
 
-function inviteWords(typed: string, invitations: SpotAdvice["invitations"]): string {
-  const least = Number(typed.trim() === "" ? "0" : typed);
-  const invite = invitations[least];
-  if (least === 0 || invite == null) return "";
-  return `For ${least} to finish, invite ${invite}.`;
+/** How many to invite for the minimum to finish, and never more than the most. */
+function inviteWords(
+  typed: { readonly least: string; readonly most: string },
+  invitations: SpotAdvice["invitations"],
+): string {
+  const least = Number(typed.least.trim() === "" ? "0" : typed.least);
+  const needed = invitations[least];
+  if (least === 0 || needed == null) return "";
+  const most = typed.most.trim() === "" ? needed : Number(typed.most);
+  const { invite, isEnough } = invitationsWithin(needed, most);
+  if (isEnough || Number.isNaN(most)) return `For ${least} to finish, invite ${needed}.`;
+  return `Invite ${invite}, the most you set; that may be too few for ${least} to finish.`;
 }

@@ -2,6 +2,7 @@
 
 import Link from "next/link";
 import { useActionState, useId } from "react";
+import { ActionFailure } from "@/ui/action-failure";
 import { Button } from "@/ui/button";
 import { Select } from "@/ui/field";
 import { placePerson } from "../actions";
@@ -38,15 +39,15 @@ export function ChangePlace({ callId, applicationId, name, sizes, standing, clos
   const warning = answer?.status === "warned" ? answer : null;
   const id = useId();
   return (
-    <div role="group" aria-label={`Change the size of ${name}`} className="max-w-60 py-2">
-      <form action={send} className="grid gap-2">
+    <div role="group" aria-label={`Change the size of ${name}`} className="max-w-2xl py-1">
+      <form action={send} className="flex flex-wrap items-center gap-x-4 gap-y-3">
         <input type="hidden" name="callId" value={callId} />
         <input type="hidden" name="applicationId" value={applicationId} />
         <label htmlFor={id} className="text-sm font-semibold">
           Move to
         </label>
         {/* Focus follows the button that opened this form. */}
-        <Select key={warning?.size} id={id} name="size" defaultValue={warning?.size} autoFocus>
+        <Select key={warning?.size} id={id} name="size" defaultValue={warning?.size} className="max-w-40" autoFocus>
           {sizes.map((size) => (
             <option key={size.id} value={size.id}>
               {size.label}
@@ -54,7 +55,7 @@ export function ChangePlace({ callId, applicationId, name, sizes, standing, clos
           ))}
         </Select>
         {warning === null ? null : (
-          <div role="alert" className="border-l-4 border-thread pl-3 text-sm wrap-anywhere">
+          <div role="alert" className="basis-full border-l-4 border-thread py-1 pl-3 wrap-anywhere">
             {warning.says}
             <input type="hidden" name="warned" value={warning.size} />
           </div>
@@ -68,11 +69,7 @@ export function ChangePlace({ callId, applicationId, name, sizes, standing, clos
           </Button>
         ))}
       </form>
-      {answer?.status === "failed" ? (
-        <p role="alert" className="text-sm font-semibold text-thread">
-          ▲ {answer.says}
-        </p>
-      ) : null}
+      <ActionFailure failed={answer?.status === "failed" ? answer : undefined} />
       <Link
         href={closeHref}
         scroll={false}

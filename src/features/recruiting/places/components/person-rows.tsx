@@ -49,8 +49,7 @@ export function PlacedRows({
   ...change
 }: RowsProps<PlacedWords> & { readonly measurements: number }) {
   return rows.map((row) => (
-    <tr key={row.id} className={TABLE_ROW}>
-      <PersonHead person={row} {...change} />
+    <PersonRow key={row.id} person={row} columns={measurements + 4} {...change}>
       {row.fit === null ? (
         <td colSpan={measurements + 1} className="text-soft">
           measurement not known
@@ -70,23 +69,50 @@ export function PlacedRows({
       )}
       <td className="min-w-28">{row.choice ?? "–"}</td>
       <td className="min-w-56">{row.why}</td>
-    </tr>
+    </PersonRow>
   ));
 }
 
 /** Who is waiting, with their measurements and why. */
 export function WaitingRows({ rows, ...change }: RowsProps<WaitingWords>) {
   return rows.map((row) => (
-    <tr key={row.id} className={TABLE_ROW}>
-      <PersonHead person={row} {...change} />
+    <PersonRow key={row.id} person={row} columns={row.lengths.length + 2} {...change}>
       {row.lengths.map((length, index) => (
         <td key={index} className="min-w-24 whitespace-nowrap">
           {length}
         </td>
       ))}
       <td className="min-w-64">{row.why}</td>
-    </tr>
+    </PersonRow>
   ));
+}
+
+interface PersonRowProps extends Omit<RowsProps<never>, "rows"> {
+  readonly person: PersonWords;
+  /** Of the whole table. */
+  readonly columns: number;
+  /** The cells after the name. */
+  readonly children: ReactNode;
+}
+
+/** A person's row; the form that changes their size stands below it, as wide as the page. */
+function PersonRow({ person, columns, children, ...change }: PersonRowProps) {
+  const { changing } = change;
+  return (
+    <>
+      <tr className={TABLE_ROW}>
+        <PersonHead person={person} {...change} />
+        {children}
+      </tr>
+      {person.mayChange && changing?.id === person.id ? (
+        <tr className={TABLE_ROW}>
+          <td colSpan={columns}>
+            <div className="sticky left-3 max-w-[calc(100vw-4rem)]">{changing.form}</div>
+          </td>
+        </tr>
+      ) : null}
+    </>
+  );
 }
 
 /** A name with its mark on the ruler, what the mark means, and a link to change the size. */
@@ -106,9 +132,7 @@ function PersonHead({
         {shortened(name)}
       </bdi>
       <span className="block text-sm text-soft">{STANDING_WORDS[standing]}</span>
-      {!mayChange ? null : changing?.id === id ? (
-        changing.form
-      ) : (
+      {!mayChange || changing?.id === id ? null : (
         <Link
           href={`${changeHref}${changeHref.includes("?") ? "&" : "?"}change=${id}`}
           scroll={false}

@@ -90,7 +90,7 @@ interface SizeHeadProps {
 }
 
 function SizeHead({ size, frame, isFolded, isListed }: SizeHeadProps) {
-  const { label, placed, wanted, least, invited, over, missing } = size;
+  const { label, placed, wanted, least, most, invited, over, missing } = size;
   const many = invited + placed;
   return (
     <tr className="border-b border-line bg-paper">
@@ -101,7 +101,7 @@ function SizeHead({ size, frame, isFolded, isListed }: SizeHeadProps) {
             {bodyOfSize(size, frame)}
             {many} of {wanted}
             {invited > 0 ? `, ${invited} of them invited` : ""}
-            {least > 0 ? `; at least ${least}` : ""}
+            {least > 0 ? `; at least ${least}, at most ${most}` : `; at most ${most}`}
           </span>
           {missing > 0 ? (
             <SizeProblem>
@@ -110,7 +110,7 @@ function SizeHead({ size, frame, isFolded, isListed }: SizeHeadProps) {
           ) : null}
           {over > 0 ? (
             <SizeProblem>
-              {over} too many: unlock or move {over === 1 ? "one" : over}, or add {over === 1 ? "a spot" : "spots"} here
+              {over} too many: unlock or move {over === 1 ? "one" : over}, or allow more here
             </SizeProblem>
           ) : null}
           {isFolded && many > 0 ? (

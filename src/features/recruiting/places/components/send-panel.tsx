@@ -51,7 +51,7 @@ export function SendPanel({ loaded, frame, endsOn, timeZone, isAsSolved }: SendP
         )}
         {over.length > 0 ? (
           <Notice tone="problem" title={`Too many people in ${over.join(", ")}`}>
-            Move someone or add spots there before you send invitations.
+            Move someone, or set a higher “at most” under Set up, before you send invitations.
           </Notice>
         ) : (
           <SendForm callId={frame.callId} saw={board.placing} {...{ endsOn, timeZone, count }} />

@@ -51,8 +51,8 @@ export function SolvePanel(props: SolvePanelProps) {
 function SolveState({ wouldMove, people, isFirst }: Pick<SolvePanelProps, "wouldMove" | "people" | "isFirst">) {
   if (wouldMove === null)
     return (
-      <Notice tone="problem" title="A size has more locked people than spots">
-        Unlock or move someone, or add spots in that size. The table below shows which size.
+      <Notice tone="problem" title="A size has more locked people than it may have">
+        Unlock or move someone, or set a higher “at most” under Set up. The table below shows which size.
       </Notice>
     );
   if (wouldMove.many === 0)

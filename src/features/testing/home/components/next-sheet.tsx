@@ -1,3 +1,4 @@
+import type { ReactNode } from "react";
 import { ButtonLink } from "@/ui/button";
 import { dueWords } from "../due-copy";
 import type { NextThing } from "../next-thing";
@@ -7,17 +8,21 @@ interface NextSheetProps {
   readonly next: NextThing;
   readonly zone: string;
   readonly now: Date;
+  /** A button below it, where there is nothing to do on another page. */
+  readonly children?: ReactNode;
 }
 
 /** The next thing to do, with a link to it. */
-export function NextSheet({ home, next, zone, now }: NextSheetProps) {
+export function NextSheet({ home, next, zone, now, children }: NextSheetProps) {
   const due = next.by === null ? null : dueWords(next.by, { zone, now });
   return (
     <section
       aria-labelledby="next-thing"
       className="mb-10 rounded-sheet border border-line border-l-4 border-l-thread bg-sheet p-5 shadow-sheet sm:p-6"
     >
-      <p className="text-sm font-semibold text-soft">{next.page === null ? "Nothing to do" : "Next"}</p>
+      {next.page === null && children ? null : (
+        <p className="text-sm font-semibold text-soft">{next.page === null ? "Nothing to do" : "Next"}</p>
+      )}
       <h2 id="next-thing" className="mb-2">
         {next.title}
       </h2>
@@ -40,6 +45,7 @@ export function NextSheet({ home, next, zone, now }: NextSheetProps) {
           <ButtonLink href={`${home}/${next.page}`}>{next.button}</ButtonLink>
         </div>
       )}
+      {children ? <div className="mt-5">{children}</div> : null}
     </section>
   );
 }

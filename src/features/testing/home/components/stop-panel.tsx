@@ -8,35 +8,8 @@ interface StopPanelProps {
   readonly pageKey: string;
 }
 
-/** Lets a tester stop after a confirmation, and continue afterwards while the spot is still open. */
-export function StopPanel({
-  tester: { testerId, stoppedAt, stoppedByDesigner, freedAt, call },
-  pageKey,
-}: StopPanelProps) {
-  const sends = { testerId, key: pageKey };
-  if (stoppedByDesigner)
-    return (
-      <p>
-        <bdi>{call.designerName}</bdi> ended your test. What you typed is still there, and you can read it.
-      </p>
-    );
-  if (stoppedAt !== null)
-    return (
-      <>
-        <p className="mb-4">
-          {freedAt === null ? (
-            "You have stopped."
-          ) : (
-            <>
-              <bdi>{call.designerName}</bdi> had not heard from you for a while and opened your spot to others, so that
-              your size is tested in time. That is all right: things come up.
-            </>
-          )}{" "}
-          You can continue until your spot goes to somebody else; what you typed is still there.
-        </p>
-        <OneButtonForm action={goOn} sends={sends} button="Continue the test" waiting="One moment …" />
-      </>
-    );
+/** Lets a tester stop after a confirmation. */
+export function StopPanel({ tester: { testerId, call }, pageKey }: StopPanelProps) {
   return (
     <div className="mt-5">
       <AskedFirst question="I have to stop">
@@ -45,8 +18,32 @@ export function StopPanel({
           give your spot to somebody else. What you have sent stays with the test; what you typed but did not send stays
           on your pages. You can undo this until your spot is filled.
         </p>
-        <OneButtonForm action={stop} sends={sends} button="Yes, I have to stop" waiting="Stopping …" look="main" />
+        <OneButtonForm
+          action={stop}
+          sends={{ testerId, key: pageKey }}
+          button="Yes, I have to stop"
+          waiting="Stopping …"
+          look="main"
+        />
       </AskedFirst>
     </div>
+  );
+}
+
+interface GoOnButtonProps {
+  readonly testerId: string;
+  readonly pageKey: string;
+}
+
+/** Lets a tester continue after they stopped, or their spot was opened, as long as it is still open. */
+export function GoOnButton({ testerId, pageKey }: GoOnButtonProps) {
+  return (
+    <OneButtonForm
+      action={goOn}
+      sends={{ testerId, key: pageKey }}
+      button="Continue the test"
+      waiting="One moment …"
+      look="main"
+    />
   );
 }

@@ -11,7 +11,7 @@ import { DateList } from "./date-list";
 import { MilestonePanel } from "./milestone-panel";
 import { NextSheet } from "./next-sheet";
 import { StepList } from "./step-list";
-import { StopPanel } from "./stop-panel";
+import { GoOnButton, StopPanel } from "./stop-panel";
 
 interface TesterHomeProps {
   readonly loaded: LoadedTester;
@@ -34,7 +34,9 @@ export function TesterHome({ loaded, news, differences, yarn, now, pageKey }: Te
   return (
     <>
       <NewsList {...{ news, loaded, differences }} />
-      <NextSheet home={home} next={nextThing(loaded)} zone={tester.timeZone} now={now} />
+      <NextSheet home={home} next={nextThing(loaded)} zone={tester.timeZone} now={now}>
+        {mayGoOn(tester) ? <GoOnButton testerId={tester.testerId} pageKey={pageKey} /> : null}
+      </NextSheet>
       <Section title="All steps">
         <StepList home={home} steps={steps} />
       </Section>
@@ -53,23 +55,23 @@ export function TesterHome({ loaded, news, differences, yarn, now, pageKey }: Te
           <DateList dates={tester.dates} zone={tester.timeZone} now={now} />
         </Section>
       ) : null}
-      {isOpen ? (
+      {tester.stoppedAt !== null ? (
+        isOpen ? null : (
+          <Notice title="This test is closed">Nothing more can be sent. What you sent stays as it is.</Notice>
+        )
+      ) : isOpen ? (
         <Section
           title="How is it going?"
           intro={
-            tester.stoppedAt !== null ? undefined : (
-              <>
-                One tap tells <bdi>{tester.call.designerName}</bdi>; other testers do not see it.
-              </>
-            )
+            <>
+              One tap tells <bdi>{tester.call.designerName}</bdi>; other testers do not see it.
+            </>
           }
         >
-          {tester.stoppedAt === null ? <MilestonePanel tester={tester} pageKey={pageKey} /> : null}
+          <MilestonePanel tester={tester} pageKey={pageKey} />
           <StopPanel tester={tester} pageKey={pageKey} />
         </Section>
-      ) : tester.stoppedAt === null ? null : (
-        <Notice title="This test is closed">Nothing more can be sent. What you sent stays as it is.</Notice>
-      )}
+      ) : null}
       {revision?.isRead ? (
         <Section title={`Revision ${revision.number}`}>
           <RevisionNews {...{ revision, loaded, differences }} />
@@ -85,6 +87,11 @@ export function TesterHome({ loaded, news, differences, yarn, now, pageKey }: Te
       </Section>
     </>
   );
+}
+
+/** They stopped or their spot was opened, and the designer did not end their test. */
+function mayGoOn({ stoppedAt, stoppedByDesigner, call }: LoadedTester["tester"]): boolean {
+  return stoppedAt !== null && !stoppedByDesigner && call.status === "open";
 }
 
 function HomeLink({ href, children }: { readonly href: string; readonly children: string }) {

@@ -1,6 +1,7 @@
 "use client";
 
 import { useActionState } from "react";
+import { ActionFailure } from "@/ui/action-failure";
 import { takeBack } from "../actions";
 
 interface TakeBackButtonProps {
@@ -23,11 +24,7 @@ export function TakeBackButton({ name, ...hidden }: TakeBackButtonProps) {
         {isSending ? "Deleting …" : "Delete"}
         <span className="sr-only">: {name.slice(0, 80)}</span>
       </button>
-      {failed ? (
-        <p role="alert" className="text-sm font-semibold text-thread">
-          ▲ {failed.says}
-        </p>
-      ) : null}
+      <ActionFailure failed={failed} className="" />
     </form>
   );
 }

@@ -3,6 +3,7 @@
 import Link from "next/link";
 import { useActionState } from "react";
 import { fieldOf } from "@/engine/reporting";
+import { ActionFailure } from "@/ui/action-failure";
 import { Button } from "@/ui/button";
 import { saveReportForm } from "../draft-actions";
 import type { SaveAnswer } from "../save-answer";
@@ -26,11 +27,10 @@ export function ConfirmCounts({ testerId }: { readonly testerId: string }) {
       >
         Enter your counts
       </Link>
-      {answer?.status === "failed" ? (
-        <p role="alert" className="basis-full text-sm font-semibold text-thread">
-          ▲ {answer.message}
-        </p>
-      ) : null}
+      <ActionFailure
+        failed={answer?.status === "failed" ? { says: answer.message } : undefined}
+        className="basis-full"
+      />
     </form>
   );
 }

@@ -1,6 +1,6 @@
 import { fieldNotes, textOf, type FilledReport } from "../filled-report";
 import { AskedAtField } from "../autosave/asked-at-field";
-import { FieldMessages } from "./field-messages";
+import { FieldMessages, RemarksBelow, remarksId } from "./field-messages";
 
 interface FieldChoice {
   readonly value: string;
@@ -14,14 +14,20 @@ interface ChoiceFieldProps {
   readonly choices: readonly FieldChoice[];
   /** Preselected; it is saved once the tester types anything in the form. */
   readonly prefilled?: string;
+  /** That it is not answered moves nothing below it. */
+  readonly keepsSpace?: boolean;
 }
 
 /** A choice between a few values. */
-export function ChoiceField({ report, field, legend, choices, prefilled }: ChoiceFieldProps) {
+export function ChoiceField({ report, field, legend, choices, prefilled, keepsSpace = false }: ChoiceFieldProps) {
   const { faults, remarks } = fieldNotes(report, field);
   const chosen = textOf(report, field) ?? prefilled;
   return (
-    <fieldset id={field} className="min-w-0" aria-describedby={`${field}-messages`}>
+    <fieldset
+      id={field}
+      className="min-w-0"
+      aria-describedby={`${field}-messages${keepsSpace ? ` ${remarksId(field)}` : ""}`}
+    >
       <legend className="mb-1 font-semibold wrap-anywhere">{legend}</legend>
       <div className="flex flex-wrap gap-2">
         {choices.map(({ value, label }) => (
@@ -37,7 +43,8 @@ export function ChoiceField({ report, field, legend, choices, prefilled }: Choic
           </label>
         ))}
       </div>
-      <FieldMessages field={field} faults={faults} remarks={remarks} />
+      <FieldMessages field={field} faults={faults} remarks={keepsSpace ? [] : remarks} />
+      {keepsSpace ? <RemarksBelow isTall report={report} fields={[field]} /> : null}
       <AskedAtField field={field} />
     </fieldset>
   );

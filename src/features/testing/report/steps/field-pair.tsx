@@ -1,12 +1,27 @@
 import type { ReactNode } from "react";
 import type { FilledReport } from "../filled-report";
 import { NumberQuestionBox } from "../../asked/number-question-box";
-import { FieldQuestion } from "./field-question";
+import { RemarksBelow } from "./field-messages";
+import { FieldQuestion, KeptAnswer } from "./field-question";
 import { QuestionSpace } from "./question-space";
 
-/** Two fields beside each other, where there is room. */
-export function FieldPair({ children }: { readonly children: ReactNode }) {
-  return <div className="field-pair">{children}</div>;
+interface FieldPairProps {
+  readonly report: FilledReport;
+  /** Their names. */
+  readonly names: readonly string[];
+  /** Room for a remark in two lines on a phone. */
+  readonly isTall?: boolean;
+  readonly children: ReactNode;
+}
+
+/** Two fields beside each other, where there is room; what is missing stands below both. */
+export function FieldPair({ report, names, isTall, children }: FieldPairProps) {
+  return (
+    <div>
+      <div className="field-pair">{children}</div>
+      <RemarksBelow report={report} fields={names} isTall={isTall} />
+    </div>
+  );
 }
 
 interface SharedQuestionProps {
@@ -21,7 +36,17 @@ interface SharedQuestionProps {
 export function SharedQuestion({ report, fields, children }: SharedQuestionProps) {
   return (
     <div>
-      <QuestionSpace isTall space={<div className="text-soft">{children}</div>}>
+      <QuestionSpace
+        isTall
+        space={
+          <>
+            {fields.map((field) => (
+              <KeptAnswer key={field} report={report} field={field} />
+            ))}
+            <div className="text-soft">{children}</div>
+          </>
+        }
+      >
         {fields.map((field) => (
           <FieldQuestion key={field} report={report} field={field} />
         ))}

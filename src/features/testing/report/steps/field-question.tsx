@@ -9,16 +9,22 @@ interface FieldQuestionProps {
   readonly field: string;
 }
 
-/** A question about a field, and the tester's answer: a fix by one tap, or a confirmation. */
+/** A question about a field that the tester answered with yes, which they can take back. */
+export function KeptAnswer({ report, field }: FieldQuestionProps) {
+  const keptField = answerField(field);
+  const isKept = keptField !== null && textOf(report, keptField) === "yes";
+  if (!isKept || report.questions.some((asked) => asked.field === field)) return null;
+  return (
+    <div data-kept>
+      <TickBox report={report} field={keptField} label="You confirmed that this is correct." />
+    </div>
+  );
+}
+
+/** A question about a field, and how to answer it: a fix by one tap, or a confirmation. */
 export function FieldQuestion({ report, field }: FieldQuestionProps) {
   const question = report.questions.find((asked) => asked.field === field);
-  if (question === undefined) {
-    const keptField = answerField(field);
-    const isAnswered = keptField !== null && textOf(report, keptField) === "yes";
-    return isAnswered ? (
-      <TickBox report={report} field={keptField} label="You confirmed that this is correct." />
-    ) : null;
-  }
+  if (question === undefined) return null;
   return (
     <div role="status" className="mt-2 rounded-md border-l-4 border-ink bg-band px-4 py-3">
       <p className="wrap-anywhere">

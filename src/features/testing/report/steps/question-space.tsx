@@ -13,7 +13,7 @@ export function QuestionSpace({ space, isTall = false, children }: QuestionSpace
   return (
     <div className="group/space grid *:col-start-1 *:row-start-1 *:min-w-0">
       <div
-        className={`${isTall ? "min-h-64 pt-1 sm:min-h-36" : "min-h-44 pt-9 sm:min-h-36 sm:pt-5"} group-has-[[role=status],[data-asked]]/space:invisible`}
+        className={`${isTall ? "min-h-64 pt-1 sm:min-h-36" : "min-h-44 pt-9 sm:min-h-36 sm:pt-5"} has-data-kept:pt-0 group-has-[[role=status],[data-asked]]/space:invisible`}
       >
         {space}
       </div>

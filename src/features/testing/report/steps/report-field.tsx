@@ -2,8 +2,8 @@ import type { ReactNode } from "react";
 import { AskedAtField } from "../autosave/asked-at-field";
 import { fieldNotes, textOf, type FilledReport } from "../filled-report";
 import { NumberQuestionBox } from "../../asked/number-question-box";
-import { FieldQuestion } from "./field-question";
-import { FieldMessages } from "./field-messages";
+import { FieldQuestion, KeptAnswer } from "./field-question";
+import { FieldMessages, remarksId } from "./field-messages";
 import { QuestionSpace } from "./question-space";
 
 interface ReportFieldProps {
@@ -25,7 +25,7 @@ interface ReportFieldProps {
   readonly keys?: ReactNode;
   /** Fills the space in which a question appears. */
   readonly space?: ReactNode;
-  /** False where the question stands elsewhere. */
+  /** False where the question, and what is missing, stand elsewhere. */
   readonly hasQuestion?: boolean;
 }
 
@@ -36,11 +36,12 @@ export function ReportField(props: ReportFieldProps) {
   const { faults, remarks } = fieldNotes(report, field);
   const notes = (
     <>
-      <FieldMessages field={field} faults={faults} remarks={remarks} />
+      <FieldMessages field={field} faults={faults} remarks={hasQuestion ? remarks : []} />
       {hasQuestion ? <FieldQuestion report={report} field={field} /> : null}
       <AskedAtField field={field} />
     </>
   );
+  const kept = hasQuestion ? <KeptAnswer report={report} field={field} /> : null;
   return (
     <div className="min-w-0">
       <label htmlFor={field} className="mb-1 block font-semibold wrap-anywhere">
@@ -62,7 +63,7 @@ export function ReportField(props: ReportFieldProps) {
           autoCapitalize="none"
           maxLength={200}
           aria-invalid={faults.length > 0}
-          aria-describedby={`${hint ? `${field}-hint ` : ""}${field}-unit ${field}-messages`}
+          aria-describedby={`${hint ? `${field}-hint ` : ""}${field}-unit ${field}-messages${hasQuestion ? "" : ` ${remarksId(field)}`}`}
           className="control numbers min-h-11 min-w-12 flex-1"
         />
         <span id={`${field}-unit`} className={unit ? "shrink-0 text-soft" : "hidden"}>
@@ -71,7 +72,23 @@ export function ReportField(props: ReportFieldProps) {
         {beside}
       </div>
       {keys}
-      {space === undefined ? notes : <QuestionSpace space={space}>{notes}</QuestionSpace>}
+      {space === undefined ? (
+        <>
+          {notes}
+          {kept}
+        </>
+      ) : (
+        <QuestionSpace
+          space={
+            <>
+              {kept}
+              {space}
+            </>
+          }
+        >
+          {notes}
+        </QuestionSpace>
+      )}
       {hasQuestion ? <NumberQuestionBox report={report} field={field} /> : null}
     </div>
   );

@@ -57,12 +57,13 @@ function SwatchNumbers({ report, swatch: key }: { readonly report: FilledReport;
       {pattern.fabrics.length > 1 ? (
         <ChoiceField
           report={report}
+          keepsSpace
           field={fieldOfPart("fabric")}
           legend="Fabric"
           choices={pattern.fabrics.map(({ id, label }) => ({ value: id, label }))}
         />
       ) : null}
-      <FieldPair>
+      <FieldPair report={report} names={[fieldOfPart("stitches"), fieldOfPart("across")]}>
         <ReportField report={report} field={fieldOfPart("stitches")} label="Stitches" hasQuestion={false} />
         <ReportField
           {...{ report, keyboard, unit }}
@@ -72,7 +73,7 @@ function SwatchNumbers({ report, swatch: key }: { readonly report: FilledReport;
           hasQuestion={false}
         />
       </FieldPair>
-      <FieldPair>
+      <FieldPair report={report} names={[fieldOfPart("rows"), fieldOfPart("along")]}>
         <ReportField report={report} field={fieldOfPart("rows")} label="Rows or rounds" hasQuestion={false} />
         <ReportField
           {...{ report, keyboard, unit }}
@@ -92,6 +93,7 @@ function SwatchNumbers({ report, swatch: key }: { readonly report: FilledReport;
       </SharedQuestion>
       <ChoiceField
         report={report}
+        keepsSpace
         field={fieldOfPart("washed")}
         legend="Washed and dried like the garment"
         choices={[

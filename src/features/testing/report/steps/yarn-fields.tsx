@@ -3,6 +3,7 @@ import { fieldOf, type YarnPart } from "@/engine/reporting";
 import { formatYarnNumber, yarnUnit } from "@/ui/format-yarn-length";
 import { fieldNotes, textOf, type FilledReport } from "../filled-report";
 import { FieldPair, SharedQuestion } from "./field-pair";
+import { RemarksBelow } from "./field-messages";
 import { FoldedFields } from "./folded-fields";
 import { AlsoButton } from "./also-button";
 import { ChoiceField } from "./choice-field";
@@ -111,7 +112,7 @@ function YarnAmount({ report, entry }: { readonly report: FilledReport; readonly
     <div className="group grid gap-5">
       <ChoiceField report={report} field={fieldOfPart("how")} legend="How did you measure it?" choices={HOW} />
       <div className="group-has-[[value=balls]:checked]:hidden">
-        <FieldPair>
+        <FieldPair isTall report={report} names={[fieldOfPart("before"), fieldOfPart("after")]}>
           <ReportField {...weight} field={fieldOfPart("before")} label="Weight before" />
           <ReportField {...weight} field={fieldOfPart("after")} label="Weight left" />
         </FieldPair>
@@ -125,6 +126,7 @@ function YarnAmount({ report, entry }: { readonly report: FilledReport; readonly
           hint="Parts count too: 6.5"
           hasQuestion={false}
         />
+        <RemarksBelow report={report} fields={[fieldOfPart("balls")]} />
       </div>
       <SharedQuestion report={report} fields={(["before", "after", "balls"] as const).map(fieldOfPart)}>
         <p className="font-semibold">How to weigh</p>
@@ -140,14 +142,15 @@ function YarnAmount({ report, entry }: { readonly report: FilledReport; readonly
 
 function BallBand({ report, yarn, entry }: Omit<YarnFieldsProps, "number">) {
   const unit = yarnUnit(report.context.unit);
+  const [grams, metres] = [fieldOf.yarn(entry, "gramsPerBall"), fieldOf.yarn(entry, "metresPerBall")];
   return (
     <fieldset>
       <legend className="font-semibold">From the yarn label</legend>
       <p className="mb-2 text-sm text-soft">Filled in for the pattern’s yarn. Change it if you used a different one.</p>
-      <FieldPair>
+      <FieldPair isTall report={report} names={[grams, metres]}>
         <ReportField
           report={report}
-          field={fieldOf.yarn(entry, "gramsPerBall")}
+          field={grams}
           label="One ball weighs"
           unit="g"
           prefilled={String(yarn.gramsPerBall)}
@@ -155,7 +158,7 @@ function BallBand({ report, yarn, entry }: Omit<YarnFieldsProps, "number">) {
         />
         <ReportField
           report={report}
-          field={fieldOf.yarn(entry, "metresPerBall")}
+          field={metres}
           label="One ball holds"
           unit={unit}
           prefilled={formatYarnNumber(yarn.metresPerBall, unit)}

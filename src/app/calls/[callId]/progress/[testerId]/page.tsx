@@ -53,6 +53,7 @@ export default async function TesterProgressPage({ params }: PageProps<"/calls/[
         asked={
           <AskedSection
             {...{ callId, asked, mayEdit }}
+            isOpen={loaded.call.status === "open"}
             context={person.received?.report.context}
             timeZone={person.progress.timeZone}
           />

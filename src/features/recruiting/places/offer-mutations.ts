@@ -1,0 +1,89 @@
+import "server-only";
+import { callEditScope, type CallAccess } from "@/features/calls/access";
+import { lockOpenCall } from "@/features/calls/mutations";
+import { checkMostTesters, inviteApplicants } from "@/features/recruiting/invitations/mutations";
+import { AppError } from "@/server/errors";
+import { inTransaction, type Connection } from "@/server/transaction";
+import { placingRows, type Applicant } from "./data";
+import { placedNow } from "./placing";
+
+interface Offering {
+  readonly applicationIds: readonly string[];
+  /** The deadline for an answer. */
+  readonly expiresAt: Date;
+}
+
+/** Names of those who are invited now, and of the others with the reason. */
+export interface Offered {
+  readonly invited: readonly string[];
+  readonly refused: readonly { readonly name: string; readonly why: string }[];
+}
+
+/**
+ * Invites those of some applicants who have a size and no invitation, in the order of their applications and as far as
+ * the most testers of each size. Ids of other calls are skipped.
+ *
+ * @throws {AppError} "closed" where the call is closed or not the viewer's to edit.
+ */
+export async function offerPlaces(access: CallAccess, { applicationIds, expiresAt }: Offering): Promise<Offered> {
+  return await inTransaction(async (transaction) => {
+    await lockOpenCall(transaction, access);
+    const rows = await placingRows(access, transaction);
+    const sizes = new Map(placedNow(rows).map(({ applicant, size }) => [applicant.applicationId, size]));
+    const chosen = rows.applicants.filter(({ applicationId }) => applicationIds.includes(applicationId));
+    const invitations: { applicationId: string; size: string }[] = [];
+    const [invited, refused]: [string[], { name: string; why: string }[]] = [[], []];
+    for (const applicant of chosen) {
+      const size = sizes.get(applicant.applicationId);
+      const taken = invitations.map((each) => each.size);
+      const why = size === undefined ? withoutSize(applicant) : await fullWords(transaction, access, { size, taken });
+      if (size === undefined || why !== null) refused.push({ name: applicant.name, why: why ?? "" });
+      else {
+        invitations.push({ applicationId: applicant.applicationId, size });
+        invited.push(applicant.name);
+      }
+    }
+    if (invitations.length > 0) await inviteApplicants(access, { invitations, expiresAt }, transaction);
+    const gone = await noLongerWaiting(transaction, access, { applicationIds, waiting: chosen });
+    return { invited, refused: [...refused, ...gone] };
+  });
+}
+
+function withoutSize({ decision }: Applicant): string {
+  return decision === "no" ? "You declined them." : "They have no size yet.";
+}
+
+/** Why one more cannot be invited to a size; null where they can. */
+async function fullWords(
+  transaction: Connection,
+  access: CallAccess,
+  { size, taken }: { readonly size: string; readonly taken: readonly string[] },
+): Promise<string | null> {
+  try {
+    await checkMostTesters(transaction, { call: callEditScope(access), sizes: [size], assigned: taken });
+    return null;
+  } catch (error) {
+    if (error instanceof AppError && error.code === "no-place") return error.message;
+    throw error;
+  }
+}
+
+/** Those of the chosen who have withdrawn or are invited already. */
+async function noLongerWaiting(
+  transaction: Connection,
+  access: CallAccess,
+  { applicationIds, waiting }: { readonly applicationIds: readonly string[]; readonly waiting: readonly Applicant[] },
+): Promise<Offered["refused"]> {
+  const rows = await transaction.application.findMany({
+    where: {
+      id: { in: [...applicationIds], notIn: waiting.map(({ applicationId }) => applicationId) },
+      call: callEditScope(access),
+    },
+    orderBy: { position: "asc" },
+    select: { position: true, withdrawnAt: true, contact: { select: { name: true } } },
+  });
+  return rows.map(({ position, withdrawnAt, contact }) => ({
+    name: contact?.name ?? `Applicant ${position + 1}`,
+    why: withdrawnAt === null ? "They are invited already." : "They have withdrawn.",
+  }));
+}
