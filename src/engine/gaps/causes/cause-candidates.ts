@@ -13,6 +13,7 @@ const EXPECTED_TOLERANCES = 1.5;
  * @see docs/method.md#causes.
  */
 export function causeCandidates(pattern: PatternDocument, reported: readonly boolean[]): Candidate[] {
+  if (!reported.includes(true)) return [];
   const tolerances = pattern.measurements.map(({ toleranceCm }) => toleranceCm);
   const candidates = inputSensitivities(pattern)
     .map(({ input, unit, sensitivitiesCm }) => {
