@@ -18,11 +18,11 @@ export async function makeViewer(name: string): Promise<Viewer> {
   return { accountId: account.id, name, email: account.email, unit: "cm" };
 }
 
-/** An open call of the test pattern, one place a size. */
+/** An open call of the test pattern, one place a size, to which many may be invited. */
 export async function makeCall(owner: Viewer): Promise<CallAccess> {
   const { patternId } = await createPattern(owner, { document: patternDocument(), reason: "first" });
   const pattern = await patternAccess(owner, patternId, "owner");
-  const places = { small: { least: 1, wanted: 1 }, large: { least: 1, wanted: 1 } };
+  const places = { small: { least: 1, wanted: 1, most: 20 }, large: { least: 1, wanted: 1, most: 20 } };
   const { callId } = await inTransaction((connection) => createCall(pattern, { title: "Test", places }, connection));
   return await callAccess(owner, callId, "owner");
 }
