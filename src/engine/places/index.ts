@@ -5,5 +5,5 @@ export { findReplacements } from "./find-replacements";
 export { fitInSize, fitOnMarks, REACH, type Applicant, type BodyDifference, type FitInSize } from "./fit-in-size";
 export { invitationsWithin } from "./invitations-within";
 export { mostTesters, usualMost } from "./most-testers";
-export { parsePlacesRequest, type PlacesRequest } from "./places-request";
+export { parsePlacesRequest } from "./places-request";
 export { placeApplicants, type PlacedApplicants, type PlacesObjective } from "./place-applicants";

@@ -3,7 +3,7 @@ import type { Places } from "../pattern";
 type Place = Places[string];
 
 /** What most designers have time for; see docs/method.md#places. */
-export const DEFAULT_MOST = 3;
+const DEFAULT_MOST = 3;
 
 /** How many testers a size may have: what is done by hand and by invitations goes no further. */
 export function mostTesters(place: Place | undefined): number {

@@ -1,7 +1,7 @@
 "use client";
 
 import Link from "next/link";
-import { useActionState, useId } from "react";
+import { useActionState, useId, useState, type FormEvent } from "react";
 import { ActionFailure } from "@/ui/action-failure";
 import { Button } from "@/ui/button";
 import { Select } from "@/ui/field";
@@ -38,16 +38,20 @@ export function ChangePlace({ callId, applicationId, name, sizes, standing, clos
   const [answer, send, isSending] = useActionState(placePerson, undefined);
   const warning = answer?.status === "warned" ? answer : null;
   const id = useId();
+  // React empties a form that was sent; a size that was refused stays chosen.
+  const [sent, setSent] = useState<string>();
+  const noteSent = ({ currentTarget }: FormEvent<HTMLFormElement>) =>
+    setSent(String(new FormData(currentTarget).get("size")));
   return (
     <div role="group" aria-label={`Change the size of ${name}`} className="max-w-2xl py-1">
-      <form action={send} className="flex flex-wrap items-center gap-x-4 gap-y-3">
+      <form action={send} onSubmit={noteSent} className="flex flex-wrap items-center gap-x-4 gap-y-3">
         <input type="hidden" name="callId" value={callId} />
         <input type="hidden" name="applicationId" value={applicationId} />
         <label htmlFor={id} className="text-sm font-semibold">
           Move to
         </label>
         {/* Focus follows the button that opened this form. */}
-        <Select key={warning?.size} id={id} name="size" defaultValue={warning?.size} className="max-w-40" autoFocus>
+        <Select key={sent} id={id} name="size" defaultValue={sent ?? warning?.size} className="max-w-40" autoFocus>
           {sizes.map((size) => (
             <option key={size.id} value={size.id}>
               {size.label}
