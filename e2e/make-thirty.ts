@@ -90,6 +90,8 @@ export async function makeThirty(owner: Designer): Promise<Thirty> {
   }
   for (const position of [0, 1]) await apply(callId, position);
   await ask(callId, revisionId);
+  // What the worker may have read of them before they were all there is no longer the call's.
+  await query("UPDATE call SET version = version + 1, version_raised_at = now() WHERE id = $1", [callId]);
   await analyseCall(callId, (task) => Promise.resolve(runEngineTask(task, noSolver)));
   const named = PEOPLE.map(({ need }, position) => ({ name: nameAt(position), need }));
   return {
