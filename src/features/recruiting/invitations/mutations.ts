@@ -1,10 +1,12 @@
 import "server-only";
 import { randomUUID } from "node:crypto";
 import { applicationSchema } from "@/features/recruiting/applications/schema";
+import { ownValue, type Places } from "@/engine/pattern";
 import { mostTesters } from "@/engine/places";
 import { callEditScope, type CallAccess } from "@/features/calls/access";
 import { lockOpenCall } from "@/features/calls/mutations";
 import { takesPlace } from "@/features/calls/tester-status-data";
+import { placesOf } from "@/features/recruiting/listing/data";
 import type { TesterDates } from "@/features/recruiting/listing/schema";
 import { latestRevision, newestDocument, storedPattern } from "@/features/patterns/data";
 import type { Prisma } from "@/generated/prisma/client";
@@ -48,11 +50,7 @@ export async function inviteApplicants(
       include: { contact: true, body: true },
     });
     const invited = applications.map((application) => ({ application, size: wishes.get(application.id) ?? "" }));
-    await checkPlaces(
-      transaction,
-      access,
-      invited.map(({ size }) => size),
-    );
+    await checkMostTesters(transaction, { call: callEditScope(access), sizes: invited.map(({ size }) => size) });
     const free = await freeCodes(transaction, access);
     for (const { application, size } of invited) {
       const { unit, terms, timeZone } = applicationSchema.parse(application.document);
@@ -84,28 +82,61 @@ interface Coming {
   readonly refusal?: string;
 }
 
-/**
- * The most testers that a designer has set for a size: nobody is moved, added, invited or let back in beyond it. A size
- * without numbers has no such limit.
- *
- * @param connection a transaction in which the call's row is locked.
- * @throws {AppError} "no-place" with the size and its number.
- */
-export async function checkMostTesters(connection: Connection, coming: Coming): Promise<void> {
-  const { call, sizes, assigned = [], refusal } = coming;
-  const places = await connection.place.findMany({ where: { call, size: { in: [...sizes] } } });
+/** The sizes of a call's testers, and what its designer has set for each size. */
+interface SizesTaken {
+  readonly places: Places;
+  readonly testers: readonly string[];
+}
+
+/** @param connection a transaction in which the call's row is locked. */
+export async function sizesTaken(connection: Connection, call: Prisma.CallWhereInput): Promise<SizesTaken> {
+  const places = await connection.place.findMany({ where: { call } });
   const testers = await connection.tester.findMany({
     where: { call, ...takesPlace(new Date()) },
     select: { size: true },
   });
+  return { places: placesOf(places), testers: testers.map(({ size }) => size) };
+}
+
+/** A size with the testers that it has, those who would come, and the most that it may have. */
+interface TooMany {
+  readonly size: string;
+  readonly has: number;
+  readonly more: number;
+  readonly most: number;
+}
+
+/**
+ * The most testers that a designer has set for a size: nobody is moved, added, invited or let back in beyond it. A size
+ * without numbers has no such limit.
+ *
+ * @returns the first size that would have too many; null where none would.
+ */
+export function tooManyTesters(
+  { places, testers }: SizesTaken,
+  { sizes, assigned = [] }: Pick<Coming, "sizes" | "assigned">,
+): TooMany | null {
   const count = (all: readonly string[], size: string) => all.filter((other) => other === size).length;
-  const standing = [...testers.map(({ size }) => size), ...assigned];
-  for (const { size, ...place } of places) {
-    const [has, more, most] = [count(standing, size), count(sizes, size), mostTesters(place)];
-    if (has + more <= most) continue;
-    const label = await sizeLabel(connection, { call, size });
-    throw new AppError("no-place", refusal ?? tooManyWords({ label, has, more, most }));
+  for (const size of new Set(sizes)) {
+    const place = ownValue(places, size);
+    if (place === undefined) continue;
+    const [has, more, most] = [count([...testers, ...assigned], size), count(sizes, size), mostTesters(place)];
+    if (has + more > most) return { size, has, more, most };
   }
+  return null;
+}
+
+/**
+ * Refuses who would be one too many, by `tooManyTesters`.
+ *
+ * @param connection a transaction in which the call's row is locked.
+ * @throws {AppError} "no-place" with the size and its number.
+ */
+export async function checkMostTesters(connection: Connection, { call, refusal, ...coming }: Coming): Promise<void> {
+  const found = tooManyTesters(await sizesTaken(connection, call), coming);
+  if (found === null) return;
+  const { size } = found;
+  throw new AppError("no-place", refusal ?? tooManyWords(await sizeLabel(connection, { call, size }), found));
 }
 
 async function sizeLabel(connection: Connection, { call, size }: Pick<Coming, "call"> & { size: string }) {
@@ -118,21 +149,13 @@ async function sizeLabel(connection: Connection, { call, size }: Pick<Coming, "c
   return sizes.find(({ id }) => id === size)?.label ?? size;
 }
 
-function tooManyWords({ label, has, more, most }: { label: string; has: number; more: number; most: number }): string {
+/** @param label the size's. */
+export function tooManyWords(label: string, { has, more, most }: TooMany): string {
   const testers = has === 1 ? "1 tester" : `${has} testers`;
   if (most === 0) return `Size ${label} takes no testers: the most you set is 0.`;
   if (has === most) return `Size ${label} already has ${testers}, the most you set.`;
   if (has > most) return `Size ${label} already has ${testers}; the most you set is ${most}.`;
   return `Size ${label} would have ${has + more} testers; the most you set is ${most}.`;
-}
-
-/** The same for a designer. */
-export async function checkPlaces(
-  transaction: Connection,
-  access: CallAccess,
-  sizes: readonly string[],
-): Promise<void> {
-  await checkMostTesters(transaction, { call: callEditScope(access), sizes });
 }
 
 /** Codes (ids in documents) and positions in the call's list that no tester has yet. */

@@ -1,10 +1,16 @@
 import "server-only";
 import { callEditScope, type CallAccess } from "@/features/calls/access";
 import { lockOpenCall } from "@/features/calls/mutations";
-import { checkMostTesters, inviteApplicants } from "@/features/recruiting/invitations/mutations";
-import { AppError } from "@/server/errors";
+import {
+  inviteApplicants,
+  sizesTaken,
+  tooManyTesters,
+  tooManyWords,
+} from "@/features/recruiting/invitations/mutations";
 import { inTransaction, type Connection } from "@/server/transaction";
 import { placingRows, type Applicant } from "./data";
+import { NO_SIZE_YET } from "./offer-copy";
+import { sizeLabel } from "../applications/own/stored-list";
 import { placedNow } from "./placing";
 
 interface Offering {
@@ -30,14 +36,18 @@ export async function offerPlaces(access: CallAccess, { applicationIds, expiresA
     await lockOpenCall(transaction, access);
     const rows = await placingRows(access, transaction);
     const sizes = new Map(placedNow(rows).map(({ applicant, size }) => [applicant.applicationId, size]));
+    const taken = await sizesTaken(transaction, callEditScope(access));
     const chosen = rows.applicants.filter(({ applicationId }) => applicationIds.includes(applicationId));
     const invitations: { applicationId: string; size: string }[] = [];
     const [invited, refused]: [string[], { name: string; why: string }[]] = [[], []];
     for (const applicant of chosen) {
       const size = sizes.get(applicant.applicationId);
-      const taken = invitations.map((each) => each.size);
-      const why = size === undefined ? withoutSize(applicant) : await fullWords(transaction, access, { size, taken });
-      if (size === undefined || why !== null) refused.push({ name: applicant.name, why: why ?? "" });
+      if (size === undefined) {
+        refused.push({ name: applicant.name, why: withoutSize(applicant) });
+        continue;
+      }
+      const full = tooManyTesters(taken, { sizes: [size], assigned: invitations.map((each) => each.size) });
+      if (full !== null) refused.push({ name: applicant.name, why: tooManyWords(sizeLabel(rows.pattern, size), full) });
       else {
         invitations.push({ applicationId: applicant.applicationId, size });
         invited.push(applicant.name);
@@ -50,22 +60,7 @@ export async function offerPlaces(access: CallAccess, { applicationIds, expiresA
 }
 
 function withoutSize({ decision }: Applicant): string {
-  return decision === "no" ? "You declined them." : "They have no size yet.";
-}
-
-/** Why one more cannot be invited to a size; null where they can. */
-async function fullWords(
-  transaction: Connection,
-  access: CallAccess,
-  { size, taken }: { readonly size: string; readonly taken: readonly string[] },
-): Promise<string | null> {
-  try {
-    await checkMostTesters(transaction, { call: callEditScope(access), sizes: [size], assigned: taken });
-    return null;
-  } catch (error) {
-    if (error instanceof AppError && error.code === "no-place") return error.message;
-    throw error;
-  }
+  return decision === "no" ? "You declined them." : NO_SIZE_YET;
 }
 
 /** Those of the chosen who have withdrawn or are invited already. */

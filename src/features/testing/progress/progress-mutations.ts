@@ -8,7 +8,7 @@ import { AppError } from "@/server/errors";
 import { database } from "@/server/database";
 import { inTransaction } from "@/server/transaction";
 import type { Viewer } from "@/server/viewer";
-import { checkPlaces, freeCodes } from "@/features/recruiting/invitations/mutations";
+import { checkMostTesters, freeCodes } from "@/features/recruiting/invitations/mutations";
 import { takesPlace } from "@/features/calls/tester-status-data";
 import type { NewTester } from "../home/schema";
 
@@ -77,7 +77,7 @@ export async function inviteLonger(access: CallAccess, testerId: string, expires
     if (tester === null)
       throw new AppError("changed-meanwhile", "They have accepted in the meantime. Reload the page to see it.");
     const occupied = await transaction.tester.count({ where: { ...where, AND: takesPlace(new Date()) } });
-    if (occupied === 0) await checkPlaces(transaction, access, [tester.size]);
+    if (occupied === 0) await checkMostTesters(transaction, { call: callEditScope(access), sizes: [tester.size] });
     const again = tester.declinedAt !== null || tester.withdrawnAt !== null;
     await transaction.tester.updateMany({
       where,
@@ -111,7 +111,7 @@ export async function inviteByHand(
   try {
     await inTransaction(async (transaction) => {
       await lockOpenCall(transaction, access);
-      await checkPlaces(transaction, access, [size]);
+      await checkMostTesters(transaction, { call: callEditScope(access), sizes: [size] });
       const codes = await freeCodes(transaction, access);
       await transaction.tester.create({
         data: {

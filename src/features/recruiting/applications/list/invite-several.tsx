@@ -6,6 +6,7 @@ import { Button } from "@/ui/button";
 import { TextInput } from "@/ui/field";
 import { Notice } from "@/ui/notice";
 import type { OfferAnswer } from "../../places/actions";
+import { NO_SIZE_YET } from "../../places/offer-copy";
 
 interface InviteSeveralProps {
   /** The default last day to reply. */
@@ -81,7 +82,7 @@ export function Offers({ callId, invited, refused }: Pick<OfferAnswer, "invited"
               </li>
             ))}
           </ul>
-          {refused.some(({ why }) => why.includes("no size")) ? (
+          {refused.some(({ why }) => why === NO_SIZE_YET) ? (
             <Link
               href={`/calls/${callId}/sizes`}
               prefetch={false}
