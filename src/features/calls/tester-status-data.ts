@@ -21,12 +21,16 @@ function takesPlaceSql(now: Date): Prisma.Sql {
 export function openSizesSql(callId: Prisma.Sql, now: Date): Prisma.Sql {
   return Prisma.sql`
     SELECT place.size FROM place
-    WHERE place.call_id = ${callId} AND place.wanted >
-      (SELECT count(*) FROM tester
-       WHERE tester.call_id = ${callId} AND tester.size = place.size AND ${takesPlaceSql(now)}) +
-      (SELECT count(*) FROM application LEFT JOIN tester ON tester.application_id = application.id
-       WHERE application.call_id = ${callId} AND application.size = place.size AND application.withdrawn_at IS NULL
-         AND application.decision IS DISTINCT FROM 'no' AND tester.id IS NULL)`;
+    LEFT JOIN (
+      SELECT size, count(*) AS people FROM (
+        SELECT tester.size FROM tester WHERE tester.call_id = ${callId} AND ${takesPlaceSql(now)}
+        UNION ALL
+        SELECT application.size FROM application LEFT JOIN tester ON tester.application_id = application.id
+        WHERE application.call_id = ${callId} AND application.size IS NOT NULL AND application.withdrawn_at IS NULL
+          AND application.decision IS DISTINCT FROM 'no' AND tester.id IS NULL
+      ) AS takers GROUP BY size
+    ) AS taken ON taken.size = place.size
+    WHERE place.call_id = ${callId} AND place.wanted > coalesce(taken.people, 0)`;
 }
 
 /**
