@@ -10,18 +10,24 @@ interface PlainAverageTableProps {
   readonly unit: LengthUnit;
 }
 
+/** More rows prove nothing; all are in the file to download. */
+const MOST_ROWS = 12;
+
 /** The cell where a plain average misleads most, beside the estimate. */
 export function PlainAverageTable({ average, unit }: PlainAverageTableProps) {
   const { size, measurement, testers, crudeCm, gaugedCm, estimateCm, lowCm, highCm } = average;
   const change = (cm: number) => formatChange(cm, unit);
+  const notShown = testers.length - MOST_ROWS;
   return (
     <>
       <p className="numbers mb-4 text-soft wrap-anywhere">
         {measurement.letter} {measurement.label} in {size.label} is where it misleads most in this test. A spreadsheet
         subtracts the planned length from what testers measured and averages: {change(crudeCm)}. That blames the pattern
         for testers who work tightly or loosely. With each tester’s own gauge taken out it is {change(gaugedCm)}; but{" "}
-        {testers.length === 2 ? "two" : testers.length} measurements are few, and each garment’s fabric differs from its
-        swatch. Together with all other sizes and measurements the estimate is{" "}
+        {testers.length <= MOST_ROWS
+          ? `${testers.length === 2 ? "two" : testers.length} measurements are few, and `
+          : ""}
+        each garment’s fabric differs from its swatch. Together with all other sizes and measurements the estimate is{" "}
         <strong className="text-ink">{change(estimateCm)}</strong>, with 90 % certainty{" "}
         {betweenWords([lowCm, highCm], { words: sideWords(measurement), unit })}.
       </p>
@@ -40,7 +46,7 @@ export function PlainAverageTable({ average, unit }: PlainAverageTableProps) {
               </tr>
             </thead>
             <tbody>
-              {testers.map((tester, index) => (
+              {testers.slice(0, MOST_ROWS).map((tester, index) => (
                 <tr key={index} className={TABLE_ROW}>
                   <th scope="row" className="font-normal wrap-anywhere">
                     {tester.name}
@@ -49,6 +55,13 @@ export function PlainAverageTable({ average, unit }: PlainAverageTableProps) {
                   <td className="text-right">{formatChangeNumber(tester.gapCm, unit)}</td>
                 </tr>
               ))}
+              {notShown > 0 ? (
+                <tr className={TABLE_ROW}>
+                  <td colSpan={3} className="text-soft">
+                    and {notShown} more
+                  </td>
+                </tr>
+              ) : null}
               <tr className="border-t border-line-strong font-semibold">
                 <th scope="row">Plain average</th>
                 <td className="text-right">{formatChangeNumber(crudeCm, unit)}</td>
