@@ -4,11 +4,11 @@ import { drawPieces } from "@/engine/drawing";
 import type { PatternDocument } from "@/engine/pattern";
 import type { ReportContext } from "@/engine/reporting";
 import { fullWidthCm } from "@/features/patterns/drawing/drawing-extent";
-import { PieceDrawing } from "@/features/patterns/drawing/piece-drawing";
 import { MeasurementStep } from "@/features/testing/report/steps/measurement-step";
 import { filledReport } from "@/features/testing/report/filled-report";
 import { itemKey } from "@/features/testing/report/steps/item-key";
 import { measurementToTake } from "@/features/testing/report/steps/measured";
+import { TapeDrawing } from "@/features/testing/report/steps/tape-drawing";
 import { TesterFrame } from "@/features/testing/home/components/tester-frame";
 import { loadTester } from "@/features/testing/home/loaders";
 import { nextPage } from "@/features/testing/home/tester-steps";
@@ -60,14 +60,12 @@ function TapePosition({ context: { pattern, size, unit }, measurement }: TapePos
   if (shape === undefined) return null;
   const sizeLabel = pattern.sizes.find(({ id }) => id === size)?.label ?? size;
   return (
-    <div className="my-4 max-w-72">
-      <PieceDrawing
-        shape={shape}
-        title={`${piece.label} in ${sizeLabel}`}
-        unit={unit}
-        fullWidthCm={fullWidthCm([shape])}
-        litMeasurement={measurement.id}
-      />
-    </div>
+    <TapeDrawing
+      shape={shape}
+      title={`${piece.label} in ${sizeLabel}`}
+      unit={unit}
+      fullWidthCm={fullWidthCm([shape])}
+      litMeasurement={measurement.id}
+    />
   );
 }

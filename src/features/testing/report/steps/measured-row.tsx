@@ -63,8 +63,7 @@ interface MeasuredRowProps {
 /** A measurement in the list: its name and value, which open its fields below. */
 export function MeasuredRow({ id, next, hasForm, heading, children }: MeasuredRowProps) {
   const { open, turnTo } = useContext(OpenRowContext);
-  const isAsked = useContext(AskedContext)?.asked.some(({ field }) => field.startsWith(`reading.${id}.`)) ?? false;
-  const isOpen = open === id || isAsked;
+  const isOpen = useIsOpenRow(id);
   const toggle = (event: MouseEvent) => {
     event.preventDefault();
     turnTo(open === id ? null : id);
@@ -93,6 +92,13 @@ export function MeasuredRow({ id, next, hasForm, heading, children }: MeasuredRo
       </div>
     </li>
   );
+}
+
+/** Whether a measurement's row shows its fields: it was opened, or one of them is asked about. */
+export function useIsOpenRow(id: string): boolean {
+  const { open } = useContext(OpenRowContext);
+  const isAsked = useContext(AskedContext)?.asked.some(({ field }) => field.startsWith(`reading.${id}.`)) ?? false;
+  return open === id || isAsked;
 }
 
 /** Opens the next row; without JavaScript it saves, too. */
