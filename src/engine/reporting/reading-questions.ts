@@ -17,6 +17,7 @@ import type { ReadingQuestion, ReadReport, ReportContext } from "./report-contex
 import { LAID_FLAT } from "./read-typed-readings";
 import { swatchQuestions } from "./swatch-questions";
 import { toolQuestions } from "./tool-questions";
+import { workedQuestions } from "./worked-questions";
 import { yarnQuestions } from "./yarn-questions";
 
 /**
@@ -26,7 +27,7 @@ import { yarnQuestions } from "./yarn-questions";
  * reading taken unwashed is checked too, one of a measurement that was changed on purpose is not.
  *
  * @param read the report from `readReport`; answers are among its typed texts.
- * @returns questions about swatches, readings and yarn, in the report's order; none about what the tester confirmed, and none
+ * @returns questions about swatches, counts, readings and yarn, in the report's order; none about what the tester confirmed, and none
  *   where the pattern's grading is incomplete.
  * @see docs/method.md#outliers.
  */
@@ -45,6 +46,7 @@ export function readingQuestions(read: ReadReport, context: ReportContext): Read
   return [
     ...toolQuestions(read, context),
     ...swatchQuestions(read, { suspects, context }),
+    ...workedQuestions(read, context),
     ...readingMessages(read, { index, tester: settled, context }),
     ...yarnQuestions(read, { index, tester: settled }),
   ];

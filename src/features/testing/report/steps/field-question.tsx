@@ -51,6 +51,7 @@ export function FieldQuestion({ report, field }: FieldQuestionProps) {
 function answerField(name: string): string | null {
   const field = parseField(name);
   if (field?.kind === "reading") return fieldOf.reading(field.id, field.key, "kept");
+  if (field?.kind === "worked" && field.part === "value") return fieldOf.workedKept(field.id);
   if (field?.kind === "swatch" && field.part === "stitches") return fieldOf.swatch(field.key, "kept");
   if (field?.kind === "yarn" && field.part === "before") return fieldOf.yarn(field.key, "kept");
   return null;
