@@ -21,8 +21,22 @@ export function workedQuestions(read: ReadReport, { pattern, size }: ReportConte
   });
 }
 
+/**
+ * The counts as worked, with the pattern's number in place of one that is asked about: advice and expected lengths that rest
+ * on a number in doubt would contradict the question.
+ */
+export function settledCounts(read: ReadReport, context: ReportContext): Record<string, number> {
+  const asked = new Set(workedQuestions(read, context).map(({ field }) => field));
+  return Object.fromEntries(
+    Object.entries(read.report.worked ?? {}).map(([id, worked]) => [
+      id,
+      asked.has(fieldOf.worked(id)) ? gradedCount(context.pattern, id, context.size) : worked,
+    ]),
+  );
+}
+
 function swapped(stated: number): Pick<ReadingQuestion, "slip" | "message"> {
-  return { slip: "swapped-digits", message: `Are two digits swapped? The pattern has ${stated} here.` };
+  return { slip: "swapped-digits", message: `Two digits swapped? The pattern has ${stated}.` };
 }
 
 function farFrom(worked: number, stated: number): Pick<ReadingQuestion, "slip" | "message"> | undefined {
@@ -31,12 +45,11 @@ function farFrom(worked: number, stated: number): Pick<ReadingQuestion, "slip" |
   if (ratio >= TEN_TIMES.min && ratio <= TEN_TIMES.max)
     return {
       slip: "decimal",
-      message: `Is there a digit too ${worked > stated ? "many" : "few"}? The pattern has ${stated} here.`,
+      message: `A digit too ${worked > stated ? "many" : "few"}? The pattern has ${stated}.`,
     };
-  const far = worked > stated ? "more than" : "less than";
   return {
     slip: null,
-    message: `That is far ${far} the pattern’s ${stated}. Please count once more, or say that it is right.`,
+    message: `Far ${worked > stated ? "more" : "fewer"} than the pattern’s ${stated}. Is that right?`,
   };
 }
 

@@ -16,17 +16,15 @@ describe("a count as worked", () => {
         field: "worked.width",
         keptField: "worked.width.kept",
         slip: "decimal",
-        message: "Is there a digit too many? The pattern has 98 here.",
+        message: "A digit too many? The pattern has 98.",
       },
     ]);
-    expect(asked({ "worked.width": "10" })).toMatchObject([
-      { message: "Is there a digit too few? The pattern has 98 here." },
-    ]);
+    expect(asked({ "worked.width": "10" })).toMatchObject([{ message: "A digit too few? The pattern has 98." }]);
   });
 
   it("is asked about with two digits swapped, unless another size has that number", () => {
     expect(asked({ "worked.width": "89" })).toMatchObject([
-      { slip: "swapped-digits", message: "Are two digits swapped? The pattern has 98 here." },
+      { slip: "swapped-digits", message: "Two digits swapped? The pattern has 98." },
     ]);
     const grading = { ...context.pattern.grading, width: { small: 98, large: 89 } };
     const other = { ...context, pattern: { ...context.pattern, grading } };
@@ -37,7 +35,7 @@ describe("a count as worked", () => {
     expect(asked({ "worked.height": "200" })).toMatchObject([
       {
         slip: null,
-        message: "That is far more than the pattern’s 100. Please count once more, or say that it is right.",
+        message: "Far more than the pattern’s 100. Is that right?",
       },
     ]);
     expect(asked({ "worked.height": "50" })).toMatchObject([{ slip: null }]);
@@ -48,6 +46,13 @@ describe("a count as worked", () => {
     };
     expect(readingQuestions(readReport({ "worked.width": "6" }, small), small)).toEqual([]);
     expect(readingQuestions(readReport({ "worked.width": "20" }, small), small)).toHaveLength(1);
+  });
+
+  it("does not count for what a measurement should be while it is asked about", () => {
+    // By design the bust is 100 cm: twice 98 stitches at 20 to 10 cm, and 2 cm.
+    const typed = { "worked.width": "980", "reading.bust.1.value": "100" };
+    expect(asked(typed).map(({ field }) => field)).toEqual(["worked.width"]);
+    expect(asked({ ...typed, "worked.width.kept": "yes" }).map(({ field }) => field)).toEqual(["reading.bust.1.value"]);
   });
 
   it("is not asked about where it is the pattern's, empty, or unreadable", () => {
