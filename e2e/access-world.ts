@@ -95,6 +95,8 @@ export async function makeWorld(): Promise<World> {
   await query(numberQuestion, [answeredNumberQuestionId, ownTesterId, "Yes", new Date()]);
   await publish(callId);
   await applyTo(callId, applicationId);
+  // What the worker may have read before the report was there is no longer the call's.
+  await query("UPDATE call SET version = version + 1, version_raised_at = now() WHERE id = $1", [callId]);
   await analyseCall(callId, (task) => Promise.resolve(runEngineTask(task, noSolver)));
   const link = applicationLink(applicationId);
   const invitedLink = linkTo("invitation", { id: invitedTesterId, version: 1 });

@@ -64,6 +64,8 @@ export const fieldOf = {
   swatch: (key: string, part: SwatchPart) => `swatch.${key}.${part}`,
   /** A count as worked. */
   worked: (count: string) => `worked.${count}`,
+  /** `yes`: the count is right as typed. */
+  workedKept: (count: string) => `worked.${count}.kept`,
   /** A length as worked. */
   length: (length: string) => `length.${length}`,
   /** `yes`: every count and length without a typed number was worked as written. */
@@ -81,7 +83,7 @@ export const fieldOf = {
 /** The parts of a field's name. */
 export type Field =
   | { readonly kind: "swatch"; readonly key: string; readonly part: SwatchPart }
-  | { readonly kind: "worked"; readonly id: string }
+  | { readonly kind: "worked"; readonly id: string; readonly part: "value" | "kept" }
   | { readonly kind: "length"; readonly id: string }
   | { readonly kind: "changed"; readonly id: string }
   | { readonly kind: "reading"; readonly id: string; readonly key: string; readonly part: ReadingPart }
@@ -106,9 +108,15 @@ export function parseField(name: string): Field | null {
     const part = FIT_PARTS.find((known) => known === second);
     return part && ID.test(first) ? { kind, id: first, part } : null;
   }
+  if (kind === "worked") return workedField(first, second);
   if (second !== "") return null;
-  if (kind === "worked" || kind === "length" || kind === "changed") return ID.test(first) ? { kind, id: first } : null;
+  if (kind === "length" || kind === "changed") return ID.test(first) ? { kind, id: first } : null;
   return name === fieldOf.asWritten || name === fieldOf.hours || name === fieldOf.blocking ? { kind: name } : null;
+}
+
+function workedField(id: string, part: string): Field | null {
+  if (!ID.test(id) || (part !== "" && part !== "kept")) return null;
+  return { kind: "worked", id, part: part === "kept" ? part : "value" };
 }
 
 function keyedField(kind: "swatch" | "yarn", key: string, wanted: string): Field | null {

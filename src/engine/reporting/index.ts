@@ -18,5 +18,6 @@ export { fitAreas } from "./read-typed-garment";
 export { typedOfReport } from "./typed-of-report";
 export { nextStep, reportSteps, stepOf, type StepId, type StepState } from "./report-steps";
 export { readingQuestions } from "./reading-questions";
+export { settledCounts } from "./worked-questions";
 export { bestTry, swatchOutlook, type SwatchOutlook } from "./swatch-outlook";
 export { FIT_SCALE, fitScaleLabel } from "./fit-scale";

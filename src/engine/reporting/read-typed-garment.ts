@@ -19,8 +19,12 @@ export function readTypedCounts(form: Form): Record<string, number> {
   return Object.fromEntries(
     pattern.counts.map(({ id }) => {
       const entry = entryAt(form, fieldOf.worked(id), readCount);
-      if (entry.status === "read") storeText(form, `worked.${id}`, entry.kept);
-      return [id, entry.status === "read" ? entry.value : gradedCount(pattern, id, size)];
+      const graded = gradedCount(pattern, id, size);
+      const isKept = yesAt(form, fieldOf.workedKept(id)) === true;
+      if (entry.status !== "read") return [id, graded];
+      storeText(form, `worked.${id}`, entry.kept);
+      if (isKept && entry.value !== graded) storeText(form, fieldOf.workedKept(id), "yes");
+      return [id, entry.value];
     }),
   );
 }

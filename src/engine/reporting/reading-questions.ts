@@ -17,16 +17,17 @@ import type { ReadingQuestion, ReadReport, ReportContext } from "./report-contex
 import { LAID_FLAT } from "./read-typed-readings";
 import { swatchQuestions } from "./swatch-questions";
 import { toolQuestions } from "./tool-questions";
+import { settledCounts, workedQuestions } from "./worked-questions";
 import { yarnQuestions } from "./yarn-questions";
 
 /**
  * Entries so far from what is expected, before any model is fitted, that the tester is asked whether they are correct.
  *
- * Swatches are checked first: one that looks like an entry error does not count towards what the readings should be. A
+ * Swatches and counts are checked first: one that looks like an entry error does not count towards what the readings should be. A
  * reading taken unwashed is checked too, one of a measurement that was changed on purpose is not.
  *
  * @param read the report from `readReport`; answers are among its typed texts.
- * @returns questions about swatches, readings and yarn, in the report's order; none about what the tester confirmed, and none
+ * @returns questions about swatches, counts, readings and yarn, in the report's order; none about what the tester confirmed, and none
  *   where the pattern's grading is incomplete.
  * @see docs/method.md#outliers.
  */
@@ -38,6 +39,7 @@ export function readingQuestions(read: ReadReport, context: ReportContext): Read
   const aside = new Set(suspects.filter(({ suspect }) => suspect.setAside).map(({ index }) => index));
   const settled: Tester = {
     ...tester,
+    worked: settledCounts(read, context),
     swatches: tester.swatches.map((swatch, index) =>
       aside.has(index) ? { ...swatch, decision: "set-aside" } : swatch,
     ),
@@ -45,6 +47,7 @@ export function readingQuestions(read: ReadReport, context: ReportContext): Read
   return [
     ...toolQuestions(read, context),
     ...swatchQuestions(read, { suspects, context }),
+    ...workedQuestions(read, context),
     ...readingMessages(read, { index, tester: settled, context }),
     ...yarnQuestions(read, { index, tester: settled }),
   ];

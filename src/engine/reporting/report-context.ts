@@ -50,8 +50,9 @@ export interface ReadingQuestion extends FieldMessage {
   readonly keptField: string | null;
   /**
    * The entry error it looks like, null where none is likely. Only asked at entry: `four-inches`, a gauge over 4 in called 10 cm;
-   * `us-size`, the US number of a needle or hook; `one-ball`, the weight of one ball instead of all; `cm-and-flat`, a girth
+   * `us-size`, the US number of a needle or hook; `swapped-digits`,
+   * the pattern's count with two digits the wrong way round; `one-ball`, the weight of one ball instead of all; `cm-and-flat`, a girth
    * laid flat in centimetres by a tester who works in inches.
    */
-  readonly slip: EntryError | "four-inches" | "us-size" | "one-ball" | "cm-and-flat" | null;
+  readonly slip: EntryError | "four-inches" | "us-size" | "swapped-digits" | "one-ball" | "cm-and-flat" | null;
 }

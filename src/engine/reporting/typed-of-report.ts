@@ -94,7 +94,11 @@ function countFields({ report, kept, context }: Sent): NamedText[] {
   });
   // A report without the mark is read as following the pattern wherever it has the pattern's numbers.
   const unmarked = report.workedTold === undefined ? "yes" : "";
-  return [...counts, ...lengths, [fieldOf.asWritten, ownValue(kept, fieldOf.asWritten) ?? unmarked]];
+  const confirmed = pattern.counts.map(({ id }): NamedText => [
+    fieldOf.workedKept(id),
+    ownValue(kept, fieldOf.workedKept(id)) ?? "",
+  ]);
+  return [...counts, ...confirmed, ...lengths, [fieldOf.asWritten, ownValue(kept, fieldOf.asWritten) ?? unmarked]];
 }
 
 function readingFields({ report, kept, context }: Sent): NamedText[] {

@@ -33,7 +33,7 @@ function readBody(text: string, unit: LengthUnit): ReadNumber {
 
 /** A count as written, `172` or `172 sts`: a whole number, 0 or more. */
 export function readCount(text: string): ReadNumber {
-  const parsed = parseNumber(COUNTED.exec(text)?.[1] ?? text);
+  const parsed = parseNumber(COUNTED.exec(text)?.[1] ?? text, "96");
   if (!parsed.ok) return parsed;
   if (!Number.isInteger(parsed.value) || parsed.value < 0) {
     return { ok: false, message: `“${text}” is not a whole number, and stitches and rows are counted whole.` };
@@ -43,7 +43,7 @@ export function readCount(text: string): ReadNumber {
 
 /** Stitches or rows of a swatch, which may hold a half. */
 export function readSwatchCount(text: string): ReadNumber {
-  const parsed = parseNumber(COUNTED.exec(text)?.[1] ?? text);
+  const parsed = parseNumber(COUNTED.exec(text)?.[1] ?? text, "22 or 22.5");
   return parsed.ok ? aboveZero(parsed.value, { text, range: PLAUSIBLE.swatchCount }) : parsed;
 }
 
@@ -56,13 +56,13 @@ export function readTool(text: string): ReadNumber {
 
 /** Weight of yarn, g. */
 export function readGrams(text: string): ReadNumber {
-  const parsed = parseNumber(GRAMS.exec(text)?.[1] ?? text);
+  const parsed = parseNumber(GRAMS.exec(text)?.[1] ?? text, "50 or 50.5");
   return parsed.ok ? aboveZero(parsed.value, { text, range: PLAUSIBLE.grams }) : parsed;
 }
 
 /** Hours spent, 0 or more. */
 export function readHours(text: string): ReadNumber {
-  const parsed = parseNumber(HOURS.exec(text)?.[1] ?? text);
+  const parsed = parseNumber(HOURS.exec(text)?.[1] ?? text, "38 or 38.5");
   if (!parsed.ok) return parsed;
   return parsed.value < 0
     ? { ok: false, message: `“${text}” is below 0.` }

@@ -15,22 +15,25 @@ const VULGAR: Readonly<Record<string, string>> = {
   "⅔": "2/3",
 };
 
+const EXAMPLES = "38.5, 38,5 or 12 3/8";
+
 /**
  * Number that a person typed: a decimal with a point or a comma, a fraction, or a whole number and a fraction.
  *
  * "1.234,5" and "1,234.5" are refused: which mark parts the thousands is a guess.
  *
  * @param typed text as typed, without a unit, such as `38,5`, `12 3/8` or `12½`.
+ * @param examples what would do, for the sentence.
  * @returns the number, or a sentence that says what is wrong with the text.
  */
-export function parseNumber(typed: string): ParsedNumber {
+export function parseNumber(typed: string, examples = EXAMPLES): ParsedNumber {
   const text = plainFractions(typed).trim().replace(/−/g, "-");
   if (text === "" || text === "-") return { ok: false, message: "A number is missing here." };
   const mixed = MIXED.exec(text);
   if (mixed) return parseMixed(mixed, typed);
   const decimal = text.includes(".") ? text : text.replace(",", ".");
   if (DECIMAL.test(decimal)) return { ok: true, value: Number(decimal) };
-  return { ok: false, message: `“${shorten(typed)}” is not a number. Write it like 38.5, 38,5 or 12 3/8.` };
+  return { ok: false, message: `“${shorten(typed)}” is not a number. Write it like ${examples}.` };
 }
 
 function plainFractions(typed: string): string {

@@ -24,6 +24,7 @@ const SWATCH = [
 const FIELDS = [
   ...SWATCH.flatMap((part) => [`swatch.1.${part}`, `swatch.2b.${part}`]),
   ...["width", "height", "nothing"].map((id) => `worked.${id}`),
+  ...["width", "height"].map((id) => `worked.${id}.kept`),
   ...["bust", "length"].flatMap((id) => [`changed.${id}`, ...readingFields(id)]),
   ...[
     "yarn",

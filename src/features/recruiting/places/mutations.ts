@@ -11,6 +11,7 @@ import { AppError } from "@/server/errors";
 import { inTransaction, type Connection } from "@/server/transaction";
 import { placesLeft, placingQuestion, sizeOf } from "./placing-question";
 import { placingRows } from "./data";
+import { offerTo } from "./offer-mutations";
 import { answeredSizes, placedNow, placingName } from "./placing";
 import type { Considering } from "./stored-board";
 
@@ -101,11 +102,15 @@ interface Sending {
 export async function sendPlacing(access: CallAccess, { saw, expiresAt }: Sending): Promise<number> {
   return await inTransaction(async (transaction) => {
     await lockOpenCall(transaction, access);
-    const placed = placedNow(await placingRows(access, transaction));
+    const rows = await placingRows(access, transaction);
+    const placed = placedNow(rows);
     if (placed.length === 0) return 0;
     if (placingName(placed) !== saw) throw new AppError("changed-meanwhile", NOT_SENT);
-    const invitations = placed.map(({ applicant, size }) => ({ applicationId: applicant.applicationId, size }));
-    return await inviteApplicants(access, { invitations, expiresAt }, transaction);
+    const chosen = placed.map(({ applicant }) => applicant);
+    const { invited, refused } = await offerTo(access, { rows, chosen, expiresAt }, transaction);
+    const [tooMany] = refused;
+    if (tooMany !== undefined) throw new AppError("no-place", tooMany.why);
+    return invited.length;
   });
 }
 

@@ -8,7 +8,7 @@ import {
   tooManyWords,
 } from "@/features/recruiting/invitations/mutations";
 import { inTransaction, type Connection } from "@/server/transaction";
-import { placingRows, type Applicant } from "./data";
+import { placingRows, type Applicant, type PlacingRows } from "./data";
 import { NO_SIZE_YET } from "./offer-copy";
 import { sizeLabel } from "../applications/own/stored-list";
 import { placedNow } from "./placing";
@@ -35,32 +35,48 @@ export async function offerPlaces(access: CallAccess, { applicationIds, expiresA
   return await inTransaction(async (transaction) => {
     await lockOpenCall(transaction, access);
     const rows = await placingRows(access, transaction);
-    const sizes = new Map(placedNow(rows).map(({ applicant, size }) => [applicant.applicationId, size]));
-    const taken = await sizesTaken(transaction, callEditScope(access));
     const chosen = rows.applicants.filter(({ applicationId }) => applicationIds.includes(applicationId));
-    const invitations: { applicationId: string; size: string }[] = [];
-    const [invited, refused]: [string[], { name: string; why: string }[]] = [[], []];
-    for (const applicant of chosen) {
-      const size = sizes.get(applicant.applicationId);
-      if (size === undefined) {
-        refused.push({ name: applicant.name, why: withoutSize(applicant) });
-        continue;
-      }
-      const full = tooManyTesters(taken, { sizes: [size], assigned: invitations.map((each) => each.size) });
-      if (full !== null) refused.push({ name: applicant.name, why: tooManyWords(sizeLabel(rows.pattern, size), full) });
-      else {
-        invitations.push({ applicationId: applicant.applicationId, size });
-        invited.push(applicant.name);
-      }
-    }
-    if (invitations.length > 0) await inviteApplicants(access, { invitations, expiresAt }, transaction);
+    const { invited, refused } = await offerTo(access, { rows, chosen, expiresAt }, transaction);
     const gone = await noLongerWaiting(transaction, access, { applicationIds, waiting: chosen });
     return { invited, refused: [...refused, ...gone] };
   });
 }
 
-function withoutSize({ decision }: Applicant): string {
-  return decision === "no" ? "You declined them." : NO_SIZE_YET;
+interface Chosen extends Pick<Offering, "expiresAt"> {
+  readonly rows: PlacingRows;
+  /** Applicants of those rows. */
+  readonly chosen: readonly Applicant[];
+}
+
+/**
+ * Invites each of the chosen to the size in which they stand, as far as the most testers of each size.
+ *
+ * @param transaction in which the call's row is locked.
+ */
+export async function offerTo(
+  access: CallAccess,
+  { rows, chosen, expiresAt }: Chosen,
+  transaction: Connection,
+): Promise<Offered> {
+  const sizes = new Map(placedNow(rows).map(({ applicant, size }) => [applicant.applicationId, size]));
+  const taken = await sizesTaken(transaction, callEditScope(access));
+  const invitations: { applicationId: string; size: string }[] = [];
+  const [invited, refused]: [string[], { name: string; why: string }[]] = [[], []];
+  for (const { applicationId, name, decision } of chosen) {
+    const size = sizes.get(applicationId);
+    if (size === undefined) {
+      refused.push({ name, why: decision === "no" ? "You declined them." : NO_SIZE_YET });
+      continue;
+    }
+    const full = tooManyTesters(taken, { sizes: [size], assigned: invitations.map((each) => each.size) });
+    if (full !== null) refused.push({ name, why: tooManyWords(sizeLabel(rows.pattern, size), full) });
+    else {
+      invitations.push({ applicationId, size });
+      invited.push(name);
+    }
+  }
+  if (invitations.length > 0) await inviteApplicants(access, { invitations, expiresAt }, transaction);
+  return { invited, refused };
 }
 
 /** Those of the chosen who have withdrawn or are invited already. */

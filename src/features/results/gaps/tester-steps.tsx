@@ -7,8 +7,7 @@ import { driftWords } from "./drift-copy";
 import type { ShownStep } from "./shown-steps";
 import { entryErrorSentence } from "../mistakes/entry-error-copy";
 import { placeSteps, type StepScale } from "./step-scale";
-import { DecideButtons } from "../mistakes/decide-buttons";
-import { UseValueForm } from "../mistakes/use-value-form";
+import { DecisionForms } from "../mistakes/decision-forms";
 import { StepPicture } from "./step-picture";
 
 const WHY_NOT: Readonly<Record<Exclude<NotCounted, "set-aside">, string>> = {
@@ -48,28 +47,19 @@ export function TesterSteps({ decidesIn, name, reading, steps, scale, unit }: Te
         counted={notCounted === null}
       />
       {decidesIn === null || notCounted === "changed" ? null : (
-        <Decisions callId={decidesIn} name={title} {...{ reading, unit }} />
+        <div className="mt-auto">
+          <DecisionForms
+            callId={decidesIn}
+            item={{ tester: reading.tester, part: "readings", position: reading.position }}
+            counts={notCounted === null}
+            name={title}
+            decision={reading.decision}
+            decided={reading.made?.at?.toISOString() ?? ""}
+            unit={unit}
+          />
+        </div>
       )}
     </li>
-  );
-}
-
-interface DecisionsProps extends Pick<TesterStepsProps, "name" | "reading" | "unit"> {
-  readonly callId: string;
-}
-
-/** Include, exclude, or use another value; a form that was sent is empty again. */
-function Decisions({ callId, name, reading, unit }: DecisionsProps) {
-  const { tester, position, decision, notCounted, made } = reading;
-  return (
-    <div className="mt-auto">
-      <DecideButtons
-        item={{ tester, part: "readings", position }}
-        counts={notCounted === null}
-        {...{ callId, name, decision }}
-      />
-      <UseValueForm key={made?.at?.toISOString() ?? ""} item={{ tester, position }} {...{ callId, name, unit }} />
-    </div>
   );
 }
 

@@ -1,9 +1,8 @@
 import type { LengthUnit } from "@/engine/units";
 import { itemKey, type ItemAddress } from "./decision-copy";
-import { DecideButtons } from "./decide-buttons";
+import { DecisionForms } from "./decision-forms";
 import { doubtWords, standingWords } from "./mistakes-copy";
 import type { ReportVerdicts } from "./report-verdicts";
-import { UseValueForm } from "./use-value-form";
 
 type Item = Pick<ItemAddress, "part" | "position">;
 
@@ -34,14 +33,12 @@ interface DecisionsProps extends VerdictProps {
 /** Include, exclude, and of a reading also use another value. */
 export function ItemDecisions({ verdicts, item, unit, callId, name }: DecisionsProps) {
   const { made, decision, counts } = verdictOf(verdicts, item);
-  const at = { tester: verdicts.tester, ...item };
   return (
-    <>
-      <DecideButtons callId={callId} item={at} {...{ name, decision, counts }} />
-      {item.part === "readings" ? (
-        <UseValueForm key={made?.at?.toISOString() ?? ""} callId={callId} item={at} name={name} unit={unit} />
-      ) : null}
-    </>
+    <DecisionForms
+      item={{ tester: verdicts.tester, ...item }}
+      decided={made?.at?.toISOString() ?? ""}
+      {...{ callId, name, decision, counts, unit }}
+    />
   );
 }
 

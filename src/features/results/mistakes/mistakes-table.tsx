@@ -4,8 +4,7 @@ import type { ReadingDecision } from "@/engine/pattern";
 import type { FlaggedItem } from "@/engine/results";
 import { TABLE, TABLE_HEAD, TABLE_ROW, TableFrame } from "@/ui/table-frame";
 import type { LengthUnit } from "@/engine/units";
-import { DecideButtons } from "./decide-buttons";
-import { UseValueForm } from "./use-value-form";
+import { DecisionForms } from "./decision-forms";
 
 /** A flagged item in words. */
 export interface MistakesRow extends Pick<FlaggedItem, "tester" | "part" | "position" | "counts"> {
@@ -49,20 +48,12 @@ export function MistakesTable({ rows, decidesIn, unit }: DoubtfulTableProps) {
               <td>
                 {counts ? standing : <b>{standing}</b>}
                 {decidesIn === null ? null : (
-                  <DecideButtons
+                  <DecisionForms
                     callId={decidesIn}
                     item={{ tester, part, position }}
                     name={`${name}, ${gave}`}
-                    {...{ decision, counts }}
-                  />
-                )}
-                {decidesIn === null || part !== "readings" ? null : (
-                  <UseValueForm
-                    key={standing}
-                    callId={decidesIn}
-                    item={{ tester, position }}
-                    name={`${name}, ${gave}`}
-                    unit={unit}
+                    decided={standing}
+                    {...{ decision, counts, unit }}
                   />
                 )}
               </td>

@@ -22,7 +22,7 @@ export function fieldWords(name: string, context?: ReportContext, typed: TypedRe
     case "swatch":
       return `Swatch ${numberOf(field.key, keysOf(typed, "swatch"))}, ${SWATCH[field.part]}`;
     case "worked":
-      return labelOf(pattern?.counts, field.id);
+      return `${labelOf(pattern?.counts, field.id)}${field.part === "kept" ? ", your confirmation" : ""}`;
     case "length":
       return labelOf(pattern?.lengths, field.id);
     case "changed":

@@ -73,6 +73,8 @@ function confirmationOf(name: string): string | null {
   switch (field.kind) {
     case "swatch":
       return fieldOf.swatch(field.key, "kept");
+    case "worked":
+      return fieldOf.workedKept(field.id);
     case "reading":
       return fieldOf.reading(field.id, field.key, "kept");
     case "yarn":

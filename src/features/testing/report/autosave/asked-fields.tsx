@@ -11,9 +11,13 @@ interface AskedFieldsProps {
 /** Fields that another device changed in the meantime, or that cannot be saved: the tester chooses. */
 export function AskedFields({ asked, onChoose }: AskedFieldsProps) {
   return (
-    <div role="alert" data-asked={asked.length > 0 ? true : undefined}>
+    <div role="alert" data-asked>
       {asked.map((field) => (
-        <div key={field.field} className="mt-3 rounded-md border-l-4 border-thread bg-thread-tint px-4 py-3">
+        <div
+          key={field.field}
+          id={askedId(field)}
+          className="scroll-mt-4 mt-3 rounded-md border-l-4 border-thread bg-thread-tint px-4 py-3"
+        >
           <p className="font-semibold wrap-anywhere">
             <span aria-hidden="true">▲ </span>
             {field.label}
@@ -29,6 +33,11 @@ export function AskedFields({ asked, onChoose }: AskedFieldsProps) {
       ))}
     </div>
   );
+}
+
+/** Where the question about a field stands. */
+export function askedId({ field }: Pick<AskedField, "field">): string {
+  return `asked-${field}`;
 }
 
 interface ChoiceProps {

@@ -13,8 +13,7 @@ import {
 } from "react";
 import { saveReportFields, saveReportForm } from "../draft-actions";
 import type { AskedField } from "../save-answer";
-import { AskedContext } from "./asked-at-field";
-import { AskedFields } from "./asked-fields";
+import { AskedContext, AskedElsewhere } from "./asked-at-field";
 import { FieldAutosave, IDLE } from "./field-autosave";
 import { showTexts, textsIn, wasTouchedEarly } from "./form-texts";
 import { SaveLine } from "./save-line";
@@ -42,7 +41,6 @@ export function AutosaveForm({ testerId, stored, next, children }: AutosaveFormP
     () => IDLE,
   );
   const router = useRouter();
-  const [placed, place] = usePlacedFields();
   const [answer, save] = useActionState(saveReportForm, null);
   const scan = () => {
     if (form.current) for (const [field, text] of textsIn(form.current)) autosave.type(field, text);
@@ -73,9 +71,9 @@ export function AutosaveForm({ testerId, stored, next, children }: AutosaveFormP
     // Not before the router has taken in the answer to the save: it would discard that, and go back to draw it anew.
     setTimeout(() => router.push(href));
   };
-  // Without scripts no field shows its own question.
-  const elsewhere =
-    status.state === "idle" ? (answer?.asked ?? []) : status.asked.filter(({ field }) => !placed.has(field));
+  const isIdle = status.state === "idle";
+  const asked = isIdle ? (answer?.asked ?? []) : status.asked;
+  const placed = usePlacedFields({ isIdle });
   return (
     <form
       ref={form}
@@ -100,9 +98,11 @@ export function AutosaveForm({ testerId, stored, next, children }: AutosaveFormP
       </button>
       <input type="hidden" name="testerId" value={testerId} />
       <input type="hidden" name="was" value={JSON.stringify(stored)} />
-      <AskedContext value={{ asked: status.asked, choose, place }}>{children}</AskedContext>
-      <AskedFields asked={elsewhere} onChoose={choose} />
-      <SaveLine status={status} answer={answer} next={next} />
+      <AskedContext value={{ asked, choose, ...placed }}>
+        {children}
+        <AskedElsewhere />
+      </AskedContext>
+      <SaveLine status={status} asked={asked} answer={answer} next={next} />
     </form>
   );
 }

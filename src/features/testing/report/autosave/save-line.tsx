@@ -1,18 +1,20 @@
 import { Button } from "@/ui/button";
-import type { SaveAnswer } from "../save-answer";
+import type { AskedField, SaveAnswer } from "../save-answer";
+import { askedId } from "./asked-fields";
 import type { SaveStatus } from "./field-autosave";
 import { StepBar, type NextPage } from "./step-bar";
 import { THEN } from "./then";
 
 interface SaveLineProps {
   readonly status: SaveStatus;
+  readonly asked: readonly AskedField[];
   /** The answer to a form that was sent without JavaScript. */
   readonly answer: SaveAnswer | null;
   readonly next: NextPage | null;
 }
 
 /** Below a form: whether everything is saved, and the way to the next step. */
-export function SaveLine({ status, answer, next }: SaveLineProps) {
+export function SaveLine({ status, asked, answer, next }: SaveLineProps) {
   const { state } = status;
   const isProblem = state === "offline" || state === "closed";
   return (
@@ -31,7 +33,11 @@ export function SaveLine({ status, answer, next }: SaveLineProps) {
         }
         status={
           <p className={isProblem ? "font-semibold text-thread" : "text-soft"}>
-            {isProblem ? `▲ ${state === "closed" ? "Not saved" : "Only on this device"}` : quietWords(status, answer)}
+            {isProblem ? (
+              `▲ ${state === "closed" ? "Not saved" : "Only on this device"}`
+            ) : (
+              <QuietWords state={state} asked={asked} answer={answer} />
+            )}
           </p>
         }
         withoutScripts={
@@ -46,17 +52,24 @@ export function SaveLine({ status, answer, next }: SaveLineProps) {
   );
 }
 
-function quietWords({ state, asked }: SaveStatus, answer: SaveAnswer | null): string {
-  const needs =
-    asked.length === 0 ? "" : `; ${asked.length === 1 ? "1 field needs" : `${asked.length} fields need`} your decision`;
-  switch (state) {
-    case "idle":
-      return answer === null ? "" : answer.status === "failed" ? answer.message : "Saved.";
-    case "saving":
-      return `Saving …${needs}`;
-    default:
-      return asked.length === 0 ? "Saved." : `Everything else is saved${needs}.`;
-  }
+interface QuietWordsProps extends Pick<SaveLineProps, "asked" | "answer"> {
+  readonly state: SaveStatus["state"];
+}
+
+function QuietWords({ state, asked: [first, ...others], answer }: QuietWordsProps) {
+  if (state === "idle" && answer === null) return null;
+  if (state === "idle" && answer?.status === "failed") return answer.message;
+  const isSaving = state === "saving";
+  if (first === undefined) return isSaving ? "Saving …" : "Saved.";
+  return (
+    <>
+      {isSaving ? "Saving …" : "Everything else is saved"};{" "}
+      <a href={`#${askedId(first)}`} className="text-link">
+        {others.length === 0 ? "1 field needs" : `${others.length + 1} fields need`} your decision
+      </a>
+      {isSaving ? null : "."}
+    </>
+  );
 }
 
 function problemWords({ state, waiting, outlives, message }: SaveStatus): string {

@@ -68,6 +68,7 @@ function CountField({ report, count }: { readonly report: FilledReport; readonly
       unit={count.direction === "stitches" ? "stitches" : "rows"}
       placeholder={graded === undefined ? undefined : String(graded)}
       hint={graded === undefined ? undefined : patternWords(report, fieldOf.worked(count.id), String(graded))}
+      foldsQuestion
     />
   );
 }
@@ -92,6 +93,7 @@ function Lengths({ report }: { readonly report: FilledReport }) {
             keyboard={unit === "in" ? "text" : "decimal"}
             placeholder={formatExactLength(cmOfSize(cm, size), unit)}
             hint={patternWords(report, fieldOf.length(id), formatLength(cmOfSize(cm, size)))}
+            foldsQuestion
           />
         ))}
       </div>

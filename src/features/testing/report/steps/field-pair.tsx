@@ -37,7 +37,7 @@ export function SharedQuestion({ report, fields, children }: SharedQuestionProps
   return (
     <div>
       <QuestionSpace
-        isTall
+        size="tall"
         space={
           <>
             {fields.map((field) => (

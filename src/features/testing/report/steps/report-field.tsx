@@ -25,6 +25,8 @@ interface ReportFieldProps {
   readonly keys?: ReactNode;
   /** Fills the space in which a question appears. */
   readonly space?: ReactNode;
+  /** A question is one line in the place of the hint, and opens its answers: for long lists, where room for each would be lost. */
+  readonly foldsQuestion?: boolean;
   /** False where the question, and what is missing, stand elsewhere. */
   readonly hasQuestion?: boolean;
 }
@@ -32,26 +34,28 @@ interface ReportFieldProps {
 /** A number field of the report, with its messages and questions. */
 export function ReportField(props: ReportFieldProps) {
   const { report, field, label, unit, hint, placeholder, prefilled, keyboard = "decimal" } = props;
-  const { beside, keys, space, hasQuestion = true } = props;
+  const { beside, keys, space, foldsQuestion = false, hasQuestion = true } = props;
   const { faults, remarks } = fieldNotes(report, field);
   const notes = (
     <>
       <FieldMessages field={field} faults={faults} remarks={hasQuestion ? remarks : []} />
-      {hasQuestion ? <FieldQuestion report={report} field={field} /> : null}
+      {hasQuestion ? <FieldQuestion report={report} field={field} isFolded={foldsQuestion} /> : null}
       <AskedAtField field={field} />
     </>
   );
+  const hintLine = hint ? (
+    <div id={`${field}-hint`} className="mb-1.5 text-sm text-soft">
+      {hint}
+    </div>
+  ) : null;
+  const inSpace = foldsQuestion ? hintLine : space;
   const kept = hasQuestion ? <KeptAnswer report={report} field={field} /> : null;
   return (
     <div className="min-w-0">
       <label htmlFor={field} className="mb-1 block font-semibold wrap-anywhere">
         {label}
       </label>
-      {hint ? (
-        <div id={`${field}-hint`} className="mb-1.5 text-sm text-soft">
-          {hint}
-        </div>
-      ) : null}
+      {foldsQuestion ? null : hintLine}
       <div className="flex flex-wrap items-center gap-2">
         <input
           id={field}
@@ -72,17 +76,18 @@ export function ReportField(props: ReportFieldProps) {
         {beside}
       </div>
       {keys}
-      {space === undefined ? (
+      {inSpace === undefined ? (
         <>
           {notes}
           {kept}
         </>
       ) : (
         <QuestionSpace
+          size={foldsQuestion ? "line" : "usual"}
           space={
             <>
               {kept}
-              {space}
+              {inSpace}
             </>
           }
         >

@@ -1,4 +1,5 @@
 import { fieldOf, parseField, readingQuestions, readReport, type ReadingQuestion } from "@/engine/reporting";
+import { ownValue } from "@/engine/pattern";
 import { GAUGE_WIDTH_CM, parseLength, parseNumber, type LengthUnit } from "@/engine/units";
 import { textOf, type FilledReport } from "../filled-report";
 
@@ -26,6 +27,8 @@ function likelyFixes({ field: name, slip }: ReadingQuestion, report: FilledRepor
       return readingFixes(slip, { ...field, name, text, report });
     case "swatch":
       return field.part === "toolMm" ? toolFixes(slip, name, text) : swatchFixes(slip, { key: field.key, report });
+    case "worked":
+      return workedFixes(slip, { count: field.id, name, text, report });
     case "yarn":
       return slip === "ounces-as-grams" ? inOunces(field.key, report) : [];
     default:
@@ -89,6 +92,20 @@ function measuredWhole({ id, key, name, text, report }: AskedReading): Suggested
 function toolFixes(slip: ReadingQuestion["slip"], name: string, text: string): SuggestedFix[] {
   const others = slip === "us-size" ? [`US ${text}`] : movedPoint(text).map((size) => `${size} mm`);
   return [...others, `${text} mm`].map((size) => ({ label: `It is ${size}`, changes: { [name]: size } }));
+}
+
+interface AskedCount {
+  readonly count: string;
+  readonly name: string;
+  readonly text: string;
+  readonly report: FilledReport;
+}
+
+function workedFixes(slip: ReadingQuestion["slip"], { count, name, text, report: { context } }: AskedCount) {
+  const stated = ownValue(ownValue(context.pattern.grading, count), context.size);
+  const parsed = parseNumber(text);
+  const meant = slip === "swapped-digits" ? stated : slip === "decimal" && parsed.ok ? parsed.value / 10 : undefined;
+  return meant === undefined ? [] : [{ label: `Use ${meant}`, changes: { [name]: String(meant) } }];
 }
 
 interface AskedSwatch {

@@ -1,4 +1,4 @@
-import { keysOf, parseField, swatchOutlook, type SwatchOutlook } from "@/engine/reporting";
+import { keysOf, parseField, settledCounts, swatchOutlook, type SwatchOutlook } from "@/engine/reporting";
 import { chooseSwatch } from "@/engine/prediction";
 import type { Fabric, Swatch } from "@/engine/pattern";
 import type { FilledReport } from "../filled-report";
@@ -36,7 +36,10 @@ function outcomeOf(swatch: Swatch, key: string, report: FilledReport): SwatchTry
   const { read, context } = report;
   const { swatches } = read.report;
   const fabric = context.pattern.fabrics.find(({ id }) => id === swatch.fabric);
-  const outlook = swatchOutlook(swatch, { context, worked: read.report });
+  const outlook = swatchOutlook(swatch, {
+    context,
+    worked: { ...read.report, worked: settledCounts(read, context) },
+  });
   if (fabric === undefined || outlook === undefined) return null;
   const counts = chooseSwatch(swatches, fabric.id) === swatch;
   const hasOthers = swatches.some((other) => other !== swatch && other.fabric === fabric.id);
