@@ -60,6 +60,7 @@ export const PAGES: Readonly<Record<string, PageRow>> = {
   "/calls/[callId]/differences.csv": { path: ({ callId }) => `/calls/${callId}/differences.csv`, answers: SEES },
   "/calls/[callId]/method": { path: ({ callId }) => `/calls/${callId}/method`, answers: SEES },
   "/calls/[callId]/pattern": { path: ({ callId }) => `/calls/${callId}/pattern`, answers: SEES },
+  "/calls/[callId]/thanks": { path: ({ callId }) => `/calls/${callId}/thanks`, answers: SEES },
   "/calls/[callId]/questions": { path: ({ callId }) => `/calls/${callId}/questions`, answers: SEES },
   "/calls/[callId]/sizes": { path: ({ callId }) => `/calls/${callId}/sizes`, answers: SEES },
   "/calls/[callId]/sizes/state": { path: ({ callId }) => `/calls/${callId}/sizes/state`, answers: SEES },

@@ -28,6 +28,14 @@ export const TESTER_ACTIONS: Readonly<Record<string, ActionRow>> = {
     sends: ({ invitedLink: link }) => ({ form: { link } }),
     answers: everyone<ActionAnswer>("done"),
   },
+  "testing/thanks/thanks-actions.ts sayCreditName": {
+    sends: ({ ownTesterId: testerId }) => ({ form: { testerId, creditName: "A. Tester", isNamed: "yes" } }),
+    answers: TESTS,
+  },
+  "testing/thanks/thanks-actions.ts noteReward": {
+    sends: ({ callId, ownTesterId: testerId }) => ({ form: { callId, testerId, step: "named" } }),
+    answers: EDITS,
+  },
   "testing/home/milestone-actions.ts tapMilestone": {
     sends: ({ ownTesterId: testerId }) => ({ form: { testerId, key: randomUUID(), note: "", status: "behind" } }),
     answers: TESTS,

@@ -95,6 +95,7 @@ test("a call's pages keep WCAG 2.2 A and AA", async ({ page, designer }) => {
     "/yarn",
     "/fit",
     "/questions",
+    "/thanks",
     "/method",
     "/sizes",
   ];

@@ -27,7 +27,7 @@ export function CopyText({ id, label, text, button }: CopyTextProps) {
         rows={text.split("\n").length + 1}
         readOnly
         onFocus={(event) => event.target.select()}
-        className="text-sm"
+        className="field-sizing-content text-sm"
       />
       <div className="flex flex-wrap items-center gap-3">
         <Button look="quiet" onClick={copy}>

@@ -8,6 +8,7 @@ export const CALL_PAGES = {
   sizes: { path: "/sizes", name: "Sizes and testers" },
   progress: { path: "/progress", name: "Progress" },
   questions: { path: "/questions", name: "Questions" },
+  thanks: { path: "/thanks", name: "Thanks" },
   differences: { path: "/differences", name: "Differences" },
   changes: { path: "/changes", name: "Causes and changes" },
   swatches: { path: "/swatches", name: "Swatches" },
@@ -24,7 +25,7 @@ export type CallPageKey = keyof typeof CALL_PAGES;
 /** The four parts of a call, each with its pages; a part leads to its first. */
 export const CALL_PARTS: readonly { readonly name: string; readonly pages: readonly CallPageKey[] }[] = [
   { name: "Set up", pages: ["setUp"] },
-  { name: "Testers", pages: ["applications", "sizes", "progress", "questions"] },
+  { name: "Testers", pages: ["applications", "sizes", "progress", "questions", "thanks"] },
   { name: "Results", pages: ["differences", "changes", "swatches", "habits", "mistakes", "yarn", "fit", "method"] },
   { name: "Pattern", pages: ["pattern"] },
 ];

@@ -38,6 +38,8 @@ export interface TesterRead {
   /** The designer opened their spot for somebody else. */
   readonly freedAt: Date | null;
   readonly hasAccount: boolean;
+  /** How they would like to be named among the testers: "" for not at all, null until they have said. */
+  readonly creditName: string | null;
   /** The newest progress update. */
   readonly milestone: Milestone | null;
   readonly revisionNumber: number;
@@ -72,6 +74,7 @@ export async function readTester(access: TesterAccess): Promise<TesterRead> {
     stoppedByDesigner: row.stoppedByDesigner,
     freedAt: row.freedAt,
     hasAccount: accountId !== null,
+    creditName: contact?.creditName ?? null,
     milestone: milestone ? { status: milestone.status, note: milestone.note, at: milestone.createdAt } : null,
     revisionNumber: row.revision.number,
     ...writtenIn(call.listing),

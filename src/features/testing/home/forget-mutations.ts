@@ -27,6 +27,7 @@ export async function forgetTester(access: TesterAccess): Promise<void> {
       return;
     }
     await transaction.testerContact.deleteMany({ where: ofThisTester });
+    await transaction.reward.deleteMany({ where: ofThisTester });
     await transaction.testerBody.deleteMany({ where: ofThisTester });
     await transaction.milestone.deleteMany({ where: ofThisTester });
     await transaction.troubleSpot.deleteMany({ where: ofThisTester });

@@ -8,6 +8,10 @@ import { testerScope, type TesterAccess } from "./access";
 export interface StoredData {
   readonly name: string | null;
   readonly email: string | null;
+  /** How they would like to be named: "" for not at all, null until they have said. */
+  readonly creditName: string | null;
+  /** What the designer noted that they got. */
+  readonly hasReward: boolean;
   /** Body measurement → cm. */
   readonly body: Readonly<Record<string, number>>;
   readonly applied: boolean;
@@ -31,7 +35,7 @@ const bodySchema = z.record(z.string(), z.number());
 export async function storedDataOfTester(access: TesterAccess): Promise<StoredData> {
   const row = await database().tester.findUnique({ where: testerScope(access), select: KEPT });
   if (row === null) throw new AppError("not-found");
-  const { contact, body, applicationId, _count, reportDraft, size, note } = row;
+  const { contact, body, applicationId, _count, reportDraft, reward, size, note } = row;
   const call = { id: access.callId, testers: { some: testerScope(access) } };
   const { readCorrections, readAnswers, ...counted } = _count;
   const othersInSize = await database().tester.count({
@@ -40,6 +44,8 @@ export async function storedDataOfTester(access: TesterAccess): Promise<StoredDa
   return {
     name: contact?.name ?? null,
     email: contact?.email ?? null,
+    creditName: contact?.creditName ?? null,
+    hasReward: reward !== null,
     body: body === null ? {} : bodySchema.parse(body.measurements),
     applied: applicationId !== null,
     ...counted,
@@ -53,6 +59,7 @@ export async function storedDataOfTester(access: TesterAccess): Promise<StoredDa
 const KEPT = {
   ...{ size: true, note: true, applicationId: true, contact: true, body: true },
   reportDraft: { select: { version: true } },
+  reward: { select: { testerId: true } },
   _count: {
     select: {
       ...{ reports: true, milestones: true, questions: true, troubles: true, numberQuestions: true },

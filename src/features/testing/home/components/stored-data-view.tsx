@@ -30,6 +30,9 @@ export function StoredDataView({ tester, stored }: StoredDataViewProps) {
         <dl className="rounded-sheet border border-line bg-sheet shadow-sheet">
           <StoredEntry label="Name">{stored.name ?? "none"}</StoredEntry>
           <StoredEntry label="E-mail">{stored.email ?? "none"}</StoredEntry>
+          <StoredEntry label="Name in the pattern">
+            {stored.creditName === null ? "not said yet" : stored.creditName || "not to be named"}
+          </StoredEntry>
           <StoredEntry label="Body measurements">{bodyWords(stored.body, revision.document, unit)}</StoredEntry>
           <StoredEntry label="Application">{stored.applied ? "what you sent when you applied" : "none"}</StoredEntry>
           <StoredEntry label="Progress updates">{times(stored.milestones, "update", "updates")}</StoredEntry>
@@ -49,6 +52,11 @@ export function StoredDataView({ tester, stored }: StoredDataViewProps) {
           </StoredEntry>
           <StoredEntry label="The designer’s note">
             {stored.hasNote ? "a note about you that only the designer and their helpers see" : "none"}
+          </StoredEntry>
+          <StoredEntry label="What you got for testing">
+            {stored.hasReward
+              ? "what the designer noted: the finished pattern, your name in it, a payment"
+              : "nothing noted"}
           </StoredEntry>
         </dl>
       </Section>
@@ -76,7 +84,7 @@ function Deletion({ tester: { testerId, code, size }, stored }: StoredDataViewPr
     <>
       <p className="mb-3">
         {hasReport
-          ? `This deletes your name, e-mail, body measurements, application, progress updates, trouble spots, unanswered questions, what was asked about your numbers and what you marked as read, the designer’s note about you, and everything you wrote in your own words in your report. The numbers of your report stay, under “${code}”, because the results of the test are calculated from them. A question that was answered for all testers stays too, without your name.`
+          ? `This deletes your name, e-mail, body measurements, application, progress updates, trouble spots, unanswered questions, what was asked about your numbers and what you marked as read, the designer’s notes about you and about what you got, and everything you wrote in your own words in your report. The numbers of your report stay, under “${code}”, because the results of the test are calculated from them. A question that was answered for all testers stays too, without your name.`
           : "You have not sent a report, so this deletes everything stored about you in this test, including the designer’s note about you. Your spot goes to somebody else. A question that was answered for all testers stays, without your name."}
       </p>
       {hasReport && stored.othersInSize === 0 ? (

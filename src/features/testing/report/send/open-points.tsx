@@ -6,8 +6,14 @@ import { holdsSwatchAlone } from "../holds-swatch-alone";
 import { ConfirmCounts } from "./confirm-counts";
 import { notMeasured, openQuestions, pointsToFix, type OpenPoint } from "./report-summary";
 
-/** What needs fixing, is asked or is missing before the report is sent. None of it prevents sending. */
-export function OpenPoints({ report }: { readonly report: FilledReport }) {
+interface OpenPointsProps {
+  readonly report: FilledReport;
+  /** Everything as it is now has been sent. */
+  readonly isSent?: boolean;
+}
+
+/** What needs fixing, is asked or is missing in a report. None of it prevents sending. */
+export function OpenPoints({ report, isSent = false }: OpenPointsProps) {
   const faults = pointsToFix(report);
   const questions = openQuestions(report);
   const missing = notMeasured(report);
@@ -48,7 +54,7 @@ export function OpenPoints({ report }: { readonly report: FilledReport }) {
               </Link>
             </span>
           ))}
-          . You can send now and add the rest later.
+          . {isSent ? "You can add them and send again." : "You can send now and add the rest later."}
         </p>
       )}
     </>

@@ -1,34 +1,68 @@
 import Link from "next/link";
+import type { ReactNode } from "react";
 import type { TesterRead } from "../../home/data";
 import { dueWords } from "../../home/due-copy";
 import { ButtonLink } from "@/ui/button";
 import { Notice } from "@/ui/notice";
 import { Section } from "@/ui/section";
+import { CreditForm } from "../../thanks/credit-form";
 import type { FilledReport } from "../filled-report";
 import { OpenPoints } from "./open-points";
 import { ReportView } from "./report-view";
 
 interface ReportSentProps {
-  readonly tester: Pick<TesterRead, "testerId" | "call" | "dates" | "timeZone" | "promised">;
+  readonly tester: Pick<
+    TesterRead,
+    "testerId" | "name" | "creditName" | "revisionNumber" | "call" | "dates" | "timeZone" | "promised"
+  >;
   readonly report: FilledReport;
   readonly version: number;
   /** When this version was sent, in words. */
   readonly sentOn: string;
+  /** The newest revision, where it is newer than the one that they followed. */
+  readonly newer: { readonly number: number; readonly reason: string } | null;
+  /** What it changes in their size. */
+  readonly changes: ReactNode;
   readonly now: Date;
 }
 
 /** The end of a report that is sent and not changed since: thanks, what happens next, and how to change it. */
-export function ReportSent({ tester, report, version, sentOn, now }: ReportSentProps) {
+export function ReportSent({ tester, report, version, sentOn, newer, changes, now }: ReportSentProps) {
   const home = `/testing/${tester.testerId}`;
   return (
     <>
       <Notice tone="done" title={`Your report is sent, version ${version}. Thank you.`}>
         <bdi>{tester.call.designerName}</bdi> received it on {sentOn}.
       </Notice>
-      {report.ended === null ? <OpenPoints report={report} /> : null}
+      {report.ended === null ? <OpenPoints isSent report={report} /> : null}
       <Section title="What happens next">
         <WhatHappensNext tester={tester} now={now} />
       </Section>
+      {newer === null ? null : (
+        <Section title="What has changed since">
+          <p className="mb-3 wrap-anywhere">
+            The pattern is at revision {newer.number} now; you followed revision {tester.revisionNumber}.
+            {newer.reason === "" ? null : (
+              <>
+                {" "}
+                Reason: <bdi>{newer.reason}</bdi>
+              </>
+            )}
+          </p>
+          <h3 className="mb-1.5">In your size</h3>
+          {changes}
+        </Section>
+      )}
+      {tester.name === null ? null : (
+        <Section title="Your name in the pattern">
+          <CreditForm
+            testerId={tester.testerId}
+            name={tester.name}
+            creditName={tester.creditName}
+            designerName={tester.call.designerName}
+          />
+        </Section>
+      )}
       {report.ended === null ? (
         <Section title="Change or add something">
           <p className="mb-4">
@@ -62,11 +96,11 @@ function WhatHappensNext({ tester, now }: Pick<ReportSentProps, "tester" | "now"
           unclear.
         </li>
         <li>
-          The answers to your questions stand{" "}
+          You find the answers to your questions{" "}
           <Link href={`/testing/${testerId}/pattern`} prefetch={false} className="text-link">
             in the pattern
           </Link>
-          , at the place where you asked.
+          , where you asked.
         </li>
         {reportBy === null ? null : (
           <li>
