@@ -8,10 +8,10 @@ import { MeasurementStep } from "@/features/testing/report/steps/measurement-ste
 import { filledReport } from "@/features/testing/report/filled-report";
 import { itemKey } from "@/features/testing/report/steps/item-key";
 import { measurementToTake } from "@/features/testing/report/steps/measured";
-import { TapeDrawing } from "@/features/testing/report/steps/tape-drawing";
 import { TesterFrame } from "@/features/testing/home/components/tester-frame";
 import { loadTester } from "@/features/testing/home/loaders";
 import { nextPage } from "@/features/testing/home/tester-steps";
+import { TapeDrawing } from "./tape-drawing";
 
 export const metadata: Metadata = { title: "Measurements" };
 

@@ -2,7 +2,7 @@
 
 import type { ComponentProps } from "react";
 import { PieceDrawing } from "@/features/patterns/drawing/piece-drawing";
-import { useIsOpenRow } from "./measured-row";
+import { useIsOpenRow } from "@/features/testing/report/steps/measured-row";
 
 type TapeDrawingProps = Omit<ComponentProps<typeof PieceDrawing>, "children"> & { readonly litMeasurement: string };
 
