@@ -30,6 +30,7 @@ export default defineConfig({
         "questions.spec.ts",
         "reading.spec.ts",
         "report.spec.ts",
+        "report-conflict.spec.ts",
         "report-extras.spec.ts",
         "report-taps.spec.ts",
         "tester-looks.spec.ts",

@@ -76,6 +76,8 @@ test("an applicant is asked, keeps what was typed, applies once, withdraws and d
   await expect(page.getByText("1 applied: 1 yes.")).toBeVisible();
   await page.getByRole("link", { name: maja.name }).click();
   await expect(page.getByRole("row", { name: /L bust 12.2 cm smaller ✓ yes ✓ yes/ })).toBeVisible();
+  await page.getByText("They lost their link …").click();
+  await expect(page.getByLabel("Address of their application")).toHaveValue(link);
   await expectNoSidewaysScroll(page);
 
   await page.goto(link);

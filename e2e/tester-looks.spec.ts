@@ -36,6 +36,7 @@ for (const scheme of ["light", "dark"] as const)
         expect.soft(await violations(page), `${path} at ${percent} %`).toEqual([]);
         expect.soft(await beyondScreen(), `${path} at ${percent} % scrolls sideways`).toEqual([]);
         expect.soft(await brokenNames(), `names of ${path} at ${percent} %`).toEqual([]);
+        expect.soft(await brokenHeadings(), `headings of ${path} at ${percent} %`).toEqual([]);
       }
     }
 
@@ -51,6 +52,26 @@ for (const scheme of ["light", "dark"] as const)
               .slice(0, 5)
               .map((element) => `${element.outerHTML.slice(0, 160)} in ${element.parentElement?.className}`);
       });
+    }
+
+    /** Words of headings that go on in the next line. */
+    async function brokenHeadings(): Promise<string[]> {
+      return await page.evaluate(() =>
+        [...document.querySelectorAll<HTMLElement>("h1, h2")].flatMap((heading) => {
+          const words: string[] = [];
+          const walker = document.createTreeWalker(heading, NodeFilter.SHOW_TEXT);
+          while (walker.nextNode()) {
+            const text = walker.currentNode;
+            for (const { 0: word, index } of (text.textContent ?? "").matchAll(/[^\s-]+/g)) {
+              const range = document.createRange();
+              range.setStart(text, index);
+              range.setEnd(text, index + word.length);
+              if (new Set([...range.getClientRects()].map(({ top }) => Math.round(top))).size > 1) words.push(word);
+            }
+          }
+          return words;
+        }),
+      );
     }
 
     /** Names in tables and rows that break into a letter or two a line. */

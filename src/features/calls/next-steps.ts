@@ -19,16 +19,49 @@ export function nextSteps(standing: CallStanding): NextStep[] {
 }
 
 /** What a call is waiting for when its designer has nothing to do. */
-export function waitsFor({ listing, isOpen, applied, invited, unanswered, accepted, reported }: CallStanding): string {
-  if (!isOpen) return "This test is closed. See what came out under Results.";
-  if (unanswered > 0) return `${people(unanswered)} ${unanswered === 1 ? "is" : "are"} invited and can still reply.`;
+export function waitsFor(standing: CallStanding): string {
+  return waitingStep(standing).message;
+}
+
+/** The same, with where to look meanwhile. */
+export function waitingStep(standing: CallStanding): NextStep {
+  const { listing, isOpen, applied, invited, unanswered, accepted, reported } = standing;
+  if (!isOpen) return { page: "differences", message: "This test is closed.", link: "See what came out" };
+  if (unanswered > 0)
+    return {
+      page: "progress",
+      message: `${people(unanswered)} ${unanswered === 1 ? "is" : "are"} invited and can still reply.`,
+      link: "See who is invited",
+    };
   if (accepted > reported)
-    return `${accepted - reported} of ${people(accepted)} ${accepted - reported === 1 ? "has" : "have"} not reported yet. See how they are doing under Progress.`;
+    return {
+      page: "progress",
+      message: `${accepted - reported} of ${people(accepted)} ${accepted - reported === 1 ? "has" : "have"} not reported yet.`,
+      link: "See how they are doing",
+    };
   if (accepted > 0 && invited > 0)
-    return "Everyone who accepted has reported. Look at the differences, then close the test.";
-  if (listing === "taking" && applied === 0) return "Nobody has applied yet. Share the link to the tester call.";
-  if (listing === "taking") return "People can still apply. You can assign sizes to those you accept at any time.";
-  return "The last day to apply is over and nobody is invited. Choose a later day, or invite someone by hand.";
+    return {
+      page: "differences",
+      message: "Everyone who accepted has reported. Look at the differences, then close the test.",
+      link: "See differences",
+    };
+  if (listing === "taking" && applied === 0)
+    return {
+      page: "applications",
+      message: "Nobody has applied yet. Share the link to the tester call.",
+      link: "Copy the link",
+    };
+  if (listing === "taking")
+    return {
+      page: "sizes",
+      message: "People can still apply. You can assign sizes to those you accept at any time.",
+      link: "See sizes and testers",
+    };
+  return {
+    page: "setUp",
+    message: "The last day to apply is over and nobody is invited. Choose a later day, or invite someone by hand.",
+    link: "Change the last day",
+  };
 }
 
 /** Whether people can apply to a call. */

@@ -1,7 +1,7 @@
 import Link from "next/link";
 import { Sheet } from "@/ui/sheet";
 import { callPageHref, type CallPageKey, type NextStep } from "../call-pages";
-import { waitsFor } from "../next-steps";
+import { waitingStep } from "../next-steps";
 import type { CallStanding } from "../standing-data";
 import { NextStepList } from "./next-step-list";
 
@@ -17,7 +17,11 @@ export function CallStandingSection({ callId, standing, steps }: CallStandingSec
     <div className="mb-12 grid gap-6 lg:grid-cols-[3fr_2fr]">
       <Sheet>
         <h2 className="mb-3 text-xl">What needs you</h2>
-        {steps.length === 0 ? <p>{waitsFor(standing)}</p> : <NextStepList callId={callId} steps={steps} isLeading />}
+        {steps.length === 0 ? (
+          <NextStepList callId={callId} steps={[waitingStep(standing)]} />
+        ) : (
+          <NextStepList callId={callId} steps={steps} isLeading />
+        )}
       </Sheet>
       <Sheet>
         <h2 className="mb-3 text-xl">So far</h2>

@@ -2,7 +2,7 @@
 
 import { revalidatePath } from "next/cache";
 import { redirect } from "next/navigation";
-import type { ReportContext } from "@/engine/reporting";
+import { keysOf, parseField, type ReportContext, type TypedReport } from "@/engine/reporting";
 import { testerAccess } from "@/features/testing/home/access";
 import { isStepPage } from "@/features/testing/home/tester-steps";
 import { sentenceOf } from "@/server/action";
@@ -32,6 +32,11 @@ export async function saveReportForm(_last: unknown, form: FormData): Promise<Sa
   return answer;
 }
 
+interface StoredDraft {
+  readonly context: ReportContext;
+  readonly typed: TypedReport;
+}
+
 async function save(testerId: string, read: () => readonly FieldChange[]): Promise<SaveAnswer> {
   let changes: readonly FieldChange[] = [];
   try {
@@ -40,7 +45,7 @@ async function save(testerId: string, read: () => readonly FieldChange[]): Promi
     const saved = await saveFields(access, changes);
     revalidatePath(`/testing/${testerId}`, "layout");
     const isWhole = saved.clashes.length + saved.refused.length === 0;
-    return { status: "saved", asked: isWhole ? [] : askedFields(saved, (await readDraft(access)).context) };
+    return { status: "saved", asked: isWhole ? [] : askedFields(saved, await readDraft(access)) };
   } catch (error) {
     const isFinal = error instanceof AppError && error.code !== "database-away";
     return { status: "failed", message: sentenceOf(error), isFinal, asked: changes.map(unsaved) };
@@ -52,10 +57,10 @@ function unsaved({ field, becomes }: FieldChange): AskedField {
   return { field, label: fieldWords(field), there: null, here: becomes, message };
 }
 
-function askedFields({ clashes, refused }: SavedFields, context: ReportContext): AskedField[] {
+function askedFields({ clashes, refused }: SavedFields, { context, typed }: StoredDraft): AskedField[] {
   return [
     ...clashes.map(({ field, there, here }) => ({
-      ...{ field, there, here, label: fieldWords(field, context) },
+      ...{ field, there, here, label: fieldWords(field, context), isRemoved: isRemoved(field, typed) },
       message: `On another device you typed ${quoted(there)}, here ${quoted(here ?? "")}. Choose one.`,
     })),
     ...refused.map(({ field, message }) => ({
@@ -66,6 +71,13 @@ function askedFields({ clashes, refused }: SavedFields, context: ReportContext):
       message,
     })),
   ];
+}
+
+/** A field of a swatch, a yarn or a reading that is stored no more, and is not the first, which is always there. */
+function isRemoved(name: string, typed: TypedReport): boolean {
+  const field = parseField(name);
+  if (field === null || !("key" in field) || field.key === "1") return false;
+  return !keysOf(typed, field.kind === "reading" ? { reading: field.id } : field.kind).includes(field.key);
 }
 
 function quoted(text: string): string {

@@ -9,6 +9,8 @@ export interface AskedField {
   readonly here: string | null;
   /** Why the field is not saved. */
   readonly message: string;
+  /** True where the item was removed on another device: the page has no such field any more. */
+  readonly isRemoved?: boolean;
 }
 
 /** The result of saving fields that a device sent. */

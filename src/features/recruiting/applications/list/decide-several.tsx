@@ -38,6 +38,7 @@ export function DecideSeveral({ callId, endsOn, timeZone }: DecideSeveralProps) 
         ))}
         <InviteSeveral {...{ endsOn, timeZone, invite }} isSending={isInviting} />
       </SeveralBar>
+      <p className="mb-3 text-sm text-soft">Whoever you decline reads it once nobody can apply any more.</p>
       {offered?.status === "offered" ? <Offers callId={callId} {...offered} /> : null}
     </>
   );

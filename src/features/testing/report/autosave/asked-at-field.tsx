@@ -10,9 +10,7 @@ interface AskedInForm {
   readonly choose: (field: AskedField, which: "there" | "here") => void;
   /** Tells the form that a field shows its own question. @returns undoes it. */
   readonly place: (field: string) => () => void;
-  /** The same while the page is drawn: without scripts nothing is told later. */
-  readonly note: (field: string) => void;
-  readonly isPlaced: (field: string) => boolean;
+  readonly isPlaced: (asked: AskedField) => boolean;
 }
 
 export const AskedContext = createContext<AskedInForm | null>(null);
@@ -21,15 +19,14 @@ export const AskedContext = createContext<AskedInForm | null>(null);
 export function AskedAtField({ field }: { readonly field: string }) {
   const form = useContext(AskedContext);
   const place = form?.place;
-  form?.note(field);
   useEffect(() => place?.(field), [place, field]);
   const own = form?.asked.filter((each) => each.field === field) ?? [];
   return form === null || own.length === 0 ? null : <AskedFields asked={own} onChoose={form.choose} />;
 }
 
-/** The same for fields that the page has no more, such as those of a removed swatch; drawn after all that it has. */
+/** The same for fields that the page has no more, such as those of a removed swatch. */
 export function AskedElsewhere() {
   const form = useContext(AskedContext);
-  const elsewhere = form?.asked.filter(({ field }) => !form.isPlaced(field)) ?? [];
+  const elsewhere = form?.asked.filter((each) => !form.isPlaced(each)) ?? [];
   return form === null || elsewhere.length === 0 ? null : <AskedFields asked={elsewhere} onChoose={form.choose} />;
 }

@@ -41,6 +41,7 @@ export function AutosaveForm({ testerId, stored, next, children }: AutosaveFormP
     () => IDLE,
   );
   const router = useRouter();
+  const [placed, place] = usePlacedFields();
   const [answer, save] = useActionState(saveReportForm, null);
   const scan = () => {
     if (form.current) for (const [field, text] of textsIn(form.current)) autosave.type(field, text);
@@ -73,7 +74,8 @@ export function AutosaveForm({ testerId, stored, next, children }: AutosaveFormP
   };
   const isIdle = status.state === "idle";
   const asked = isIdle ? (answer?.asked ?? []) : status.asked;
-  const placed = usePlacedFields({ isIdle });
+  // Without scripts no field tells that it shows its own question: all do but those that the page has no more.
+  const isPlaced = ({ field, isRemoved }: AskedField) => (isIdle ? isRemoved !== true : placed.has(field));
   return (
     <form
       ref={form}
@@ -98,7 +100,7 @@ export function AutosaveForm({ testerId, stored, next, children }: AutosaveFormP
       </button>
       <input type="hidden" name="testerId" value={testerId} />
       <input type="hidden" name="was" value={JSON.stringify(stored)} />
-      <AskedContext value={{ asked, choose, ...placed }}>
+      <AskedContext value={{ asked, choose, place, isPlaced }}>
         {children}
         <AskedElsewhere />
       </AskedContext>

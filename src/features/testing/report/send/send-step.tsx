@@ -19,7 +19,7 @@ export function SendStep({ report, inHand, sentOn }: SendStepProps) {
   return (
     <>
       {sent === null ? null : <SentLine report={report} version={sent.version} sentOn={sentOn} changed={changed} />}
-      <OpenPoints report={report} />
+      {report.ended === null ? <OpenPoints report={report} /> : null}
       <ReportView report={report} reader="tester" />
       {report.ended === null ? (
         <div className="border-t border-line-strong pt-6">

@@ -6,6 +6,7 @@ import { Section } from "@/ui/section";
 import { Sheet } from "@/ui/sheet";
 import { countsByPiece } from "./counts-by-piece";
 import { isNotTold, type FilledReport } from "../filled-report";
+import { FractionKeys } from "./fraction-keys";
 import { HoursField } from "./hours-field";
 import { ReportField } from "./report-field";
 import { StepForm, type StepProps } from "./step-form";
@@ -91,6 +92,7 @@ function Lengths({ report }: { readonly report: FilledReport }) {
             label={label}
             unit={unit}
             keyboard={unit === "in" ? "text" : "decimal"}
+            keys={unit === "in" && report.ended === null ? <FractionKeys field={fieldOf.length(id)} /> : null}
             placeholder={formatExactLength(cmOfSize(cm, size), unit)}
             hint={patternWords(report, fieldOf.length(id), formatLength(cmOfSize(cm, size)))}
             foldsQuestion

@@ -9,7 +9,7 @@ interface QuestionSpaceProps {
 }
 
 const SIZES = {
-  line: "min-h-12 pt-1.5 group-has-[[aria-live]:not(:empty)]/space:invisible",
+  line: "min-h-13 pt-1.5 group-has-[[aria-live]:not(:empty)]/space:invisible",
   usual: "min-h-44 pt-9 sm:min-h-36 sm:pt-5",
   tall: "min-h-64 pt-1 sm:min-h-36",
 } as const;
