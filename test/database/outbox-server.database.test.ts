@@ -88,7 +88,7 @@ describe("a mail server", () => {
     expect(asked).toBe(0);
     expect(await database().message.count({ where: { failedAt: { not: null } } })).toBe(2);
     // The designer has cleared it up with them.
-    expect(await inTransaction((transaction) => sendAgain(transaction, { address: "b@example.org" }))).toBe(2);
+    await inTransaction((transaction) => sendAgain(transaction, { address: "b@example.org" }));
     await work();
     expect(takenAddresses()).toEqual(["a@example.org", "b@example.org", "b@example.org", "c@example.org"]);
   });

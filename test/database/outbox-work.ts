@@ -1,5 +1,5 @@
 import type { MessageContent } from "@/features/mail/schema";
-import { writeMessage } from "@/features/mail/mutations";
+import { writeMessages } from "@/features/mail/mutations";
 import { nextMessage, sendMessage } from "@/features/mail/send-mutations";
 import { inTransaction } from "@/server/transaction";
 
@@ -13,12 +13,9 @@ export const CONTENT: MessageContent = {
 
 /** Writes one message to each address. */
 export async function write(addresses: readonly string[], content: Partial<MessageContent> = {}): Promise<void> {
-  await inTransaction(async (transaction) => {
-    for (const address of addresses)
-      await writeMessage(transaction, {
-        ...{ kind: "place-offered", address, content: { ...CONTENT, ...content }, about: {} },
-      });
-  });
+  const said = { ...CONTENT, ...content };
+  const messages = addresses.map((address) => ({ kind: "place-offered", address, content: said, about: {} }) as const);
+  await inTransaction((transaction) => writeMessages(transaction, messages));
 }
 
 /** Sends all that is due, as the worker's lane does. @returns how many messages it tried. */

@@ -3,7 +3,7 @@ import { mkdtempSync, writeFileSync } from "node:fs";
 import { tmpdir } from "node:os";
 import { join } from "node:path";
 import { afterAll, afterEach, beforeEach, describe, expect, it, vi } from "vitest";
-import { writeMessage } from "@/features/mail/mutations";
+import { writeMessages } from "@/features/mail/mutations";
 import { nextPurge, purgeMessages } from "@/features/mail/purge-mutations";
 import { database } from "@/server/database";
 import { linkTo } from "@/server/link-key";
@@ -37,7 +37,9 @@ afterAll(async () => await server.stop());
 describe("a message", () => {
   it("is sent if its transaction is done, and not if that fails", async () => {
     const failing = inTransaction(async (transaction) => {
-      await writeMessage(transaction, { kind: "place-offered", address: "a@example.org", content: CONTENT, about: {} });
+      await writeMessages(transaction, [
+        { kind: "place-offered", address: "a@example.org", content: CONTENT, about: {} },
+      ]);
       throw new Error("on purpose");
     });
     await expect(failing).rejects.toThrow("on purpose");
@@ -114,7 +116,7 @@ describe("a message", () => {
     await database().message.deleteMany();
     const about = { callId: access.callId, testerId };
     await inTransaction((transaction) =>
-      writeMessage(transaction, { kind: "place-offered", address: "bea@example.org", content: CONTENT, about }),
+      writeMessages(transaction, [{ kind: "place-offered", address: "bea@example.org", content: CONTENT, about }]),
     );
     server.behaviour = { recipient: () => refusal(550, "5.1.1 No such user") };
     await work();

@@ -7,7 +7,7 @@ import { linkTo } from "@/server/link-key";
 import { log } from "@/server/log";
 import { inTransaction } from "@/server/transaction";
 import { wholeAddress } from "@/server/whole-address";
-import { isMailOn } from "./mail-state";
+import { isMailOn } from "./mail-status";
 import { messageHtml } from "./message-html";
 import { messageText, type WrittenMessage } from "./message-text";
 import { contentSchema, type LinkTarget } from "./schema";

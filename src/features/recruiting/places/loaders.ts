@@ -1,6 +1,7 @@
 import "server-only";
 import type { ApplicantsDocument, PatternDocument } from "@/engine/pattern";
-import type { CallAccess } from "@/features/calls/access";
+import { callEditScope, type CallAccess } from "@/features/calls/access";
+import { readMessages } from "@/features/mail/data";
 import type { TesterDates } from "@/features/recruiting/listing/schema";
 import { dayAt, daysAfter } from "@/server/time-zone";
 import { placingQuestion } from "./placing-question";
@@ -63,16 +64,25 @@ export async function loadPlaces(
     invitationRecord(access),
     invitedPage(access, { page: query.invited ?? 1, now }),
   ]);
+  const offers = await readOffers(
+    access,
+    invited.invited.map(({ testerId }) => testerId),
+  );
   const { status, listing } = stored;
   const timeZone = listing?.timeZone ?? NO_ZONE;
   const today = dayAt(now, timeZone);
   return {
     ...{ status, timeZone, isPublished: listing !== null, loss: lossOf(record) },
     loaded: await loadBoard(access, { stored, query, now }),
-    invitations: invitationViews(invited, { from, pattern, listing, timeZone }),
+    invitations: invitationViews(invited, { from, pattern, listing, timeZone, offers }),
     endsOn: usualEnd(now, timeZone),
     laterDates: listing === null ? null : laterDates(listing.dates, { today, daysLater: daysAfter }),
   };
+}
+
+/** Offers of places by mail, of testers of the call; none for viewers who may not invite. */
+async function readOffers(access: CallAccess, testerIds: readonly string[]) {
+  return await readMessages({ kind: "place-offered", testerId: { in: [...testerIds] }, call: callEditScope(access) });
 }
 
 interface Asked {

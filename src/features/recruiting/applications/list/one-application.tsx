@@ -19,12 +19,14 @@ interface OneApplicationProps {
   readonly shown: ListShown;
   /** The address of the applicant's own page, for those who may send it to them; else null. */
   readonly ownAddress: string | null;
+  /** Whether they were sent it by mail, when, or why not; null where it was not to be. */
+  readonly mail: string | null;
 }
 
 type ShownApplicationProps = Pick<OneApplicationProps, "application" | "shown">;
 
 /** One application in full. */
-export function OneApplication({ application, shown, ownAddress }: OneApplicationProps) {
+export function OneApplication({ application, shown, ownAddress, mail }: OneApplicationProps) {
   const { withdrawnAt, tester } = application;
   if (withdrawnAt !== null)
     return (
@@ -64,6 +66,7 @@ export function OneApplication({ application, shown, ownAddress }: OneApplicatio
             This opens their own page, where they can withdraw or delete the application. Send it to{" "}
             <bdi>{application.email}</bdi> and to nobody else.
           </p>
+          {mail === null ? null : <p className="text-soft wrap-anywhere">{mail}</p>}
           <CopyField id="own-address" label="Address of their application" text={ownAddress} button="Copy address" />
         </AskedFirst>
       )}

@@ -133,6 +133,7 @@ function Board({ places, loaded, frame }: BoardProps) {
         endsOn={places.endsOn}
         timeZone={places.timeZone}
         isAsSolved={side.wouldMove?.many === 0}
+        isMailed={places.invitations.isMailed}
       />
     </>
   );
