@@ -54,6 +54,7 @@ export const ACTIONS: Readonly<Record<string, ActionRow>> = {
     sends: ({ callId, planId }) => ({ form: { callId, planId, reason: "" } }),
     answers: EDITS,
   },
+  "recruiting/places/no-spot-actions.ts tellOthers": { sends: ({ callId }) => ({ form: { callId } }), answers: EDITS },
   "recruiting/applications/apply/apply-actions.ts apply": {
     sends: ({ callId }) => ({ form: { callId, name: "" } }),
     answers: everyone<ActionAnswer>("done"),

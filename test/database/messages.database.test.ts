@@ -3,8 +3,10 @@ import { beforeEach, describe, expect, it } from "vitest";
 import { callAccess, type CallAccess } from "@/features/calls/access";
 import { contentSchema } from "@/features/mail/schema";
 import { applicationAccess, applicationLink } from "@/features/recruiting/applications/access";
-import { storeApplication, type NewApplication } from "@/features/recruiting/applications/mutations";
+import { storeApplication, storeDecision, type NewApplication } from "@/features/recruiting/applications/mutations";
 import { inviteApplicants } from "@/features/recruiting/invitations/mutations";
+import { countUntold } from "../../src/features/recruiting/places/no-spot-data";
+import { tellWithoutSpot } from "../../src/features/recruiting/places/no-spot-mutations";
 import { publishedCall } from "@/features/recruiting/listing/access";
 import { publishCorrection } from "@/features/testing/corrections/correction-mutations";
 import type { TesterAccess } from "@/features/testing/home/access";
@@ -63,22 +65,22 @@ beforeEach(async () => {
   await database().message.deleteMany();
 });
 
-describe("an applicant", () => {
-  const application: NewApplication = {
-    ...{ name: "Maja", email: "maja@example.org", measurements: { bust: 97.79 }, typed: {}, accountId: null },
-    document: {
-      ...{ accepts: null, prefers: [], forAnother: false, yarn: "", tool: "", unit: "cm", terms: "us" },
-      ...{ timeZone: "Pacific/Chatham", experience: "first", handle: "", pastWork: "" },
-    },
-    ...{ agreementVersion: 1, idempotencyKey: randomUUID() },
-  };
+const APPLICATION: NewApplication = {
+  ...{ name: "Maja", email: "maja@example.org", measurements: { bust: 97.79 }, typed: {}, accountId: null },
+  document: {
+    ...{ accepts: null, prefers: [], forAnother: false, yarn: "", tool: "", unit: "cm", terms: "us" },
+    ...{ timeZone: "Pacific/Chatham", experience: "first", handle: "", pastWork: "" },
+  },
+  ...{ agreementVersion: 1, idempotencyKey: randomUUID() },
+};
 
+describe("an applicant", () => {
   it("gets one message with the way back, however often the form is sent, then their offer with its days", async () => {
     const made = await makePublishedCall();
     const call = await publishedCall(made.callId);
-    const applicationId = await storeApplication(call, application);
-    await storeApplication(call, application);
-    await expect(storeApplication(call, { ...application, idempotencyKey: randomUUID() })).rejects.toThrow();
+    const applicationId = await storeApplication(call, APPLICATION);
+    await storeApplication(call, APPLICATION);
+    await expect(storeApplication(call, { ...APPLICATION, idempotencyKey: randomUUID() })).rejects.toThrow();
     const [received, ...others] = await written();
     expect(others).toEqual([]);
     expect(received).toMatchObject({ kind: "application-received", address: "maja@example.org" });
@@ -94,6 +96,30 @@ describe("an applicant", () => {
     expect((await kinds())[2]).toMatch(/^place-declined to /);
     await database().application.delete({ where: { id: applicationId } });
     expect(await database().message.count({ where: { address: "maja@example.org" } })).toBe(0);
+  });
+});
+
+describe("applicants without a spot", () => {
+  it("are told once, each by how it stands, and only once nobody can apply any more", async () => {
+    const made = await makePublishedCall();
+    const call = await publishedCall(made.callId);
+    const apply = (name: string) =>
+      storeApplication(call, { ...APPLICATION, name, email: `${name}@example.org`, idempotencyKey: randomUUID() });
+    const [no, , invited] = [await apply("no"), await apply("waits"), await apply("invited")];
+    await storeDecision(made.access, { applicationId: no, decision: "no" });
+    const expiresAt = new Date(Date.now() + WEEK);
+    await inviteApplicants(made.access, { invitations: [{ applicationId: invited, size: "small" }], expiresAt });
+    await database().message.deleteMany();
+    expect(await tellWithoutSpot(made.access)).toBe(0);
+    await database().listing.update({ where: { callId: made.callId }, data: { applyUntil: new Date() } });
+    expect(await countUntold(made.access, new Date())).toBe(2);
+    const told = await Promise.all([tellWithoutSpot(made.access), tellWithoutSpot(made.access)]);
+    expect(told.toSorted()).toEqual([0, 2]);
+    const subjects = (await written()).map(({ address, says }) => [address, /"subject":"(.*?) “/.exec(says)?.[1]]);
+    expect(subjects.toSorted()).toEqual([
+      ["no@example.org", "No spot this time in"],
+      ["waits@example.org", "All spots in"],
+    ]);
   });
 });
 

@@ -10,6 +10,8 @@ import { momentWords, untilWords, zoneWords } from "@/ui/moment-copy";
 export interface MailedTester {
   readonly testerId: string;
   readonly title: string;
+  /** They applied; else they were invited by hand. */
+  readonly hasApplied: boolean;
   readonly pattern: string;
   /** The size's label. */
   readonly size: string;
@@ -29,7 +31,13 @@ export function mailedTester(row: Row, pattern: PatternDocument | undefined): Ma
   const zone = listing?.timeZone ?? "UTC";
   const days = row.dates === null ? (listing?.dates ?? null) : testerDatesSchema.parse(row.dates);
   return {
-    ...{ testerId: id, title: call.title, pattern: pattern?.name ?? call.title, expiresAt },
+    ...{
+      testerId: id,
+      title: call.title,
+      hasApplied: row.applicationId !== null,
+      pattern: pattern?.name ?? call.title,
+      expiresAt,
+    },
     size: pattern?.sizes.find((each) => each.id === size)?.label ?? size,
     dates: days === null ? null : callDates(days, zone),
     timeZone: row.timeZone ?? zone,
@@ -47,7 +55,7 @@ export const signingDesigner = {
 /** What `mailedTester` reads of a tester. */
 export const mailedTesterSelect = {
   ...{ id: true, callId: true, applicationId: true, revisionId: true, size: true, linkVersion: true },
-  ...{ invitationExpiresAt: true, timeZone: true, dates: true },
+  ...{ acceptedAt: true, invitationExpiresAt: true, timeZone: true, dates: true },
   contact: { select: { name: true, email: true } },
   call: {
     select: {

@@ -6,12 +6,17 @@ type Said = Pick<MessageContent, "subject" | "parts">;
 type Facts = [string, string][];
 
 /** A place is offered, or can be answered longer. */
-export function offerContent({ pattern, size, dates, timeZone, expiresAt, ownLink }: MailedTester): Said {
+export function offerContent(tester: MailedTester): Said {
+  const { pattern, size, dates, timeZone, expiresAt, hasApplied, ownLink } = tester;
   const until: Facts = expiresAt === null ? [] : [["Please answer by", untilWords(expiresAt, timeZone)]];
   return {
     subject: `A spot to test “${pattern}” in size ${size}`,
     parts: [
-      { text: `Thank you for offering to test “${pattern}”. I would like you to make size ${size}.` },
+      {
+        text: hasApplied
+          ? `Thank you for offering to test “${pattern}”. I would like you to make size ${size}.`
+          : `Would you like to test “${pattern}” for me in size ${size}?`,
+      },
       { facts: [...until, ...dateFacts(dates, timeZone), ...zoneFact(timeZone)] },
       { link: "Accept or decline", to: ownLink },
       {

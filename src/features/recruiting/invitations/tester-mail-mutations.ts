@@ -34,7 +34,7 @@ export async function writeToTesters(connection: Connection, { kind, testers, co
       ...said,
       name: contact?.name ?? "",
       from: call.pattern.memberships[0]?.account ?? null,
-      because: `because you are a tester of “${call.title}”`,
+      because: `because you ${row.acceptedAt === null ? "were offered a spot in" : "are a tester of"} “${call.title}”`,
     };
     return [{ kind, address: contact?.email ?? null, content: whole, about: { callId, testerId, applicationId } }];
   });

@@ -4,6 +4,7 @@ import { callEditScope, type CallAccess } from "@/features/calls/access";
 import { readMessages } from "@/features/mail/data";
 import type { TesterDates } from "@/features/recruiting/listing/schema";
 import { dayAt, daysAfter } from "@/server/time-zone";
+import { countUntold } from "./no-spot-data";
 import { placingQuestion } from "./placing-question";
 import { BoardPeople } from "./board-people";
 import { invitationRecord, NO_ZONE, placingRows } from "./data";
@@ -45,6 +46,8 @@ export interface LoadedPlaces {
   readonly timeZone: string;
   /** The default last day of an invitation. */
   readonly endsOn: string;
+  /** Applicants who have no spot and can be told so by mail. */
+  readonly untold: number;
   /** Dates for someone who starts later than the others; null where the call has no dates. */
   readonly laterDates: TesterDates | null;
 }
@@ -76,6 +79,7 @@ export async function loadPlaces(
     loaded: await loadBoard(access, { stored, query, now }),
     invitations: invitationViews(invited, { from, pattern, listing, timeZone, offers }),
     endsOn: usualEnd(now, timeZone),
+    untold: await countUntold(access, now),
     laterDates: listing === null ? null : laterDates(listing.dates, { today, daysLater: daysAfter }),
   };
 }
