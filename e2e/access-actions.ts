@@ -80,6 +80,10 @@ export const ACTIONS: Readonly<Record<string, ActionRow>> = {
     sends: ({ callId, applicationId }) => ({ form: { callId, applicationId, decision: "yes" } }),
     answers: EDITS,
   },
+  "recruiting/applications/list/decision-actions.ts sendApplicationLink": {
+    sends: ({ callId, applicationId }) => ({ form: { callId, applicationId } }),
+    answers: EDITS,
+  },
   "patterns/grading/actions.ts askGrading": {
     sends: ({ patternId }) => ({ values: [patternId, { document: {}, idempotencyKey: randomUUID() }] }),
     answers: EDITS,

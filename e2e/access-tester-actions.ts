@@ -121,6 +121,10 @@ export const TESTER_ACTIONS: Readonly<Record<string, ActionRow>> = {
     sends: ({ callId, testerId }) => ({ form: { callId, testerId } }),
     answers: EDITS,
   },
+  "testing/progress/mail-actions.ts sendLink": {
+    sends: ({ callId, testerId }) => ({ form: { callId, testerId } }),
+    answers: EDITS,
+  },
   "testing/progress/progress-actions.ts saveNote": {
     sends: ({ callId, testerId }) => ({ form: { callId, testerId, note: "a note" } }),
     answers: EDITS,

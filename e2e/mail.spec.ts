@@ -101,6 +101,18 @@ test("a tester applies, is offered a spot, accepts and gets an answer by the lin
     await tester.goto(linkIn(answer, "Open your test"));
     await tester.waitForURL(/\/testing\//);
 
+    // Their link is lost: the designer sends it again.
+    const [person] = await query("SELECT id FROM tester WHERE call_id = $1", [callId]);
+    await page.goto(at(`/calls/${callId}/progress/${String(Object(person).id)}`));
+    await expect(page.getByText("Question answered", { exact: true })).toBeVisible();
+    await page.getByText("They lost their link").click();
+    await page.getByRole("button", { name: "Send it by e-mail" }).click();
+    const again = await mailTo(address, "Your link to the test");
+    await phone.clearCookies();
+    await tester.goto(linkIn(again, "Open your test"));
+    await tester.getByRole("button", { name: "Open your test" }).click();
+    await tester.waitForURL(/\/testing\//);
+
     // They have to stop: the designer learns of it at once.
     await tester.getByText(/^I have to stop/).click();
     await tester.getByRole("button", { name: "Yes, I have to stop" }).click();

@@ -39,6 +39,7 @@ export type LinkTarget = z.infer<typeof targetSchema>;
 /** What causes a message. */
 export type MessageKind =
   | "application-received"
+  | "link-sent"
   | "place-offered"
   | "no-place"
   | "place-accepted"

@@ -1,5 +1,6 @@
 const NAMES: Readonly<Record<string, string>> = {
   "application-received": "Application received",
+  "link-sent": "Their link",
   "place-offered": "Spot offered",
   "place-accepted": "Spot accepted",
   "place-released": "Spot opened or test ended",

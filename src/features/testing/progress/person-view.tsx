@@ -13,6 +13,7 @@ import type { ReceivedReport } from "./sent-report-data";
 import { giveNewWayIn, makeNewLink, withdrawInvitation } from "./progress-actions";
 import type { Progress } from "./tester-status-data";
 import { PROGRESS_STATUS_LABELS } from "../home/components/progress-status-labels";
+import { sendLink } from "./mail-actions";
 import { MailSection } from "./mail-section";
 import { ExtendForm } from "./extend-form";
 import { SpotSection } from "./spot-section";
@@ -111,6 +112,14 @@ function LinkSection({ callId, progress, link, now }: LinkSectionProps) {
     <Section title={isAnswered ? "Their link" : "Their invitation"} intro={linkIntro(progress, now)}>
       <CopyField id="tester-link" label="Link" text={link} button="Copy link" />
       <div className="mt-4 grid gap-4">
+        {isMailOn() && row.email !== null && (isAnswered || state === "invited") ? (
+          <AskedFirst question="They lost their link">
+            <p>
+              Sizewright sends it to <bdi>{row.email}</bdi> again.
+            </p>
+            <OneButtonForm action={sendLink} sends={sends} button="Send it by e-mail" waiting="Sending …" />
+          </AskedFirst>
+        ) : null}
         {isAnswered ? null : <ExtendForm {...sends} state={state} />}
         {state === "invited" ? (
           <AskedFirst question="Withdraw the invitation">

@@ -1,5 +1,7 @@
 import { AskedFirst } from "@/ui/asked-first";
 import { CopyField } from "@/ui/copy-field";
+import { isMailOn } from "@/features/mail/mail-status";
+import { OneButtonForm } from "@/ui/one-button-form";
 import { Section } from "@/ui/section";
 import { TABLE, TABLE_HEAD, TABLE_ROW, TableFrame } from "@/ui/table-frame";
 import { Day } from "@/ui/day";
@@ -12,6 +14,7 @@ import { placeWords } from "./place-copy";
 import { Fact, Facts } from "../fact";
 import { sizeLabel } from "../own/stored-list";
 import { Decision } from "./decision";
+import { sendApplicationLink } from "./decision-actions";
 import type { ListShown } from "./shown-application";
 
 interface OneApplicationProps {
@@ -67,6 +70,14 @@ export function OneApplication({ application, shown, ownAddress, mail }: OneAppl
             <bdi>{application.email}</bdi> and to nobody else.
           </p>
           {mail === null ? null : <p className="text-soft wrap-anywhere">{mail}</p>}
+          {isMailOn() ? (
+            <OneButtonForm
+              action={sendApplicationLink}
+              sends={{ callId: shown.callId, applicationId: application.applicationId }}
+              button="Send it by e-mail"
+              waiting="Sending …"
+            />
+          ) : null}
           <CopyField id="own-address" label="Address of their application" text={ownAddress} button="Copy address" />
         </AskedFirst>
       )}

@@ -29,8 +29,7 @@ export default async function OneApplicationPage({ params, searchParams }: Props
     mayDecide: loaded.mayEdit && loaded.call.status === "open",
   };
   const [received] = await readMessages({
-    kind: "application-received",
-    applicationId,
+    ...{ applicationId, testerId: null },
     call: callEditScope(loaded.access),
   });
   return (
