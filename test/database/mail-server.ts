@@ -2,7 +2,7 @@ import { once } from "node:events";
 import { simpleParser, type ParsedMail } from "mailparser";
 import { SMTPServer } from "smtp-server";
 
-export interface Behaviour {
+interface Behaviour {
   /** What it says to a recipient; null: yes. */
   readonly recipient?: (address: string) => Error | null;
   /** Whether it answers after it has taken a text, refuses it, or hangs up before it answers; left out: it answers. */
