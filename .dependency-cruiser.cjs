@@ -4,7 +4,7 @@ const { join } = require("node:path");
 const inFeature = (words) => `^src/features/.+(${words})\\.ts$`;
 const DATABASE_FILES = inFeature("access|data|mutations");
 /** From the innermost: each may use those before it. */
-const FEATURES = ["accounts", "patterns", "calls", "recruiting", "testing", "results"];
+const FEATURES = ["mail", "accounts", "patterns", "calls", "recruiting", "testing", "results"];
 const NODE_MODULES = "(^|/)node_modules/";
 
 /** The layers of src/: {app, worker, start} → features → {ui, server, engine}; cli → engine; ui → engine/units. */

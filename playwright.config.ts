@@ -40,7 +40,8 @@ export default defineConfig({
     },
     // Who may see what, and how a start goes, does not hang on the width of a screen. A pattern is made at a desk: on the
     // phone one journey builds a whole top. accessibility.spec.ts looks at every page at both widths itself, and thirty.spec.ts
-    // a designer's lists; in a-whole-call.spec.ts and tester-page.spec.ts the testers have phones of their own.
+    // a designer's lists; in a-whole-call.spec.ts, mail.spec.ts and tester-page.spec.ts the testers
+    // have phones of their own.
     {
       name: "phone",
       testIgnore: [
@@ -52,6 +53,7 @@ export default defineConfig({
         "editor-*.spec.ts",
         "grading.spec.ts",
         "hostile-requests.spec.ts",
+        "mail.spec.ts",
         "set-up.spec.ts",
         "patterns.spec.ts",
         "people.spec.ts",

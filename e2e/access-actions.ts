@@ -54,6 +54,7 @@ export const ACTIONS: Readonly<Record<string, ActionRow>> = {
     sends: ({ callId, planId }) => ({ form: { callId, planId, reason: "" } }),
     answers: EDITS,
   },
+  "recruiting/places/no-spot-actions.ts tellOthers": { sends: ({ callId }) => ({ form: { callId } }), answers: EDITS },
   "recruiting/applications/apply/apply-actions.ts apply": {
     sends: ({ callId }) => ({ form: { callId, name: "" } }),
     answers: everyone<ActionAnswer>("done"),
@@ -77,6 +78,10 @@ export const ACTIONS: Readonly<Record<string, ActionRow>> = {
   },
   "recruiting/applications/list/decision-actions.ts decideOnApplication": {
     sends: ({ callId, applicationId }) => ({ form: { callId, applicationId, decision: "yes" } }),
+    answers: EDITS,
+  },
+  "recruiting/applications/list/decision-actions.ts sendApplicationLink": {
+    sends: ({ callId, applicationId }) => ({ form: { callId, applicationId } }),
     answers: EDITS,
   },
   "patterns/grading/actions.ts askGrading": {

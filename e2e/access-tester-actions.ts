@@ -117,6 +117,14 @@ export const TESTER_ACTIONS: Readonly<Record<string, ActionRow>> = {
     sends: ({ ownTesterId: testerId }) => ({ form: { testerId, sizesShown: "own" } }),
     answers: TESTS,
   },
+  "testing/progress/mail-actions.ts sendMailAgain": {
+    sends: ({ callId, testerId }) => ({ form: { callId, testerId } }),
+    answers: EDITS,
+  },
+  "testing/progress/mail-actions.ts sendLink": {
+    sends: ({ callId, testerId }) => ({ form: { callId, testerId } }),
+    answers: EDITS,
+  },
   "testing/progress/progress-actions.ts saveNote": {
     sends: ({ callId, testerId }) => ({ form: { callId, testerId, note: "a note" } }),
     answers: EDITS,

@@ -1,12 +1,35 @@
 import { z } from "zod";
 
+/** An address alone, or `Name <address>`. */
+const SENDER = /^(?:[^<>\r\n]*<)?[^<>@\s]+@[^<>@\s]+\.?[^<>@\s]+>?$/;
+
+/** `NAME=` in a file of settings means that it is left out. */
+const optional = <Value extends z.ZodType>(value: Value) =>
+  z.preprocess((given) => (given === "" ? undefined : given), value.optional());
+
 const environmentSchema = z.object({
   DATABASE_URL: z.string().regex(/^postgres(ql)?:\/\//, { error: "DATABASE_URL must begin with postgresql://" }),
   NEXTAUTH_URL: z.url({ error: "NEXTAUTH_URL must be the address people open, such as https://sizes.example" }),
   NEXTAUTH_SECRET: z.string().min(32, { error: "NEXTAUTH_SECRET must be at least 32 characters long" }),
   SIZEWRIGHT_DEMO: z.enum(["on", "off"]).default("off"),
   LOG_LEVEL: z.enum(["debug", "info", "warn", "error", "silent"]).default("info"),
+  SMTP_URL: optional(
+    z.string().regex(/^smtps?:\/\/./, { error: "SMTP_URL must begin with smtp:// or smtps://, then the mail server" }),
+  ),
+  MAIL_FROM: optional(
+    z.string().regex(SENDER, { error: "MAIL_FROM must be an address, such as Sizewright <mail@sizes.example>" }),
+  ),
+  DKIM_KEY_FILE: optional(z.string()),
+  DKIM_SELECTOR: z.preprocess((given) => (given === "" ? undefined : given), z.string().default("sizewright")),
 });
+
+const checkedSchema = environmentSchema.refine(
+  ({ SMTP_URL, MAIL_FROM }) => SMTP_URL === undefined || MAIL_FROM !== undefined,
+  {
+    path: ["MAIL_FROM"],
+    error: "SMTP_URL is set, so say whom mail comes from, such as Sizewright <mail@sizes.example>",
+  },
+);
 
 export type Environment = z.infer<typeof environmentSchema>;
 
@@ -19,7 +42,7 @@ export function environment(): Environment {
 }
 
 function read(): Environment {
-  const parsed = environmentSchema.safeParse(process.env);
+  const parsed = checkedSchema.safeParse(process.env);
   if (parsed.success) return parsed.data;
   const lines = parsed.error.issues.map(({ path, message }) => `  ${path.join(".")}: ${message}`);
   throw new Error(`Some settings are missing or wrong:\n${lines.join("\n")}`);

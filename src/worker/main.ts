@@ -1,5 +1,7 @@
 import type { EngineTask } from "@/engine/engine-task";
 import { analyseCall, nextCallToAnalyse } from "@/features/results/mutations";
+import { nextPurge, purgeMessages } from "@/features/mail/purge-mutations";
+import { nextMessage, sendMessage } from "@/features/mail/send-mutations";
 import { nextPlan, runPlan } from "@/features/results/changes/plan-mutations";
 import { nextGrading, runGrading } from "@/features/patterns/grading/mutations";
 import { nextPlacing, runPlacing } from "@/features/recruiting/places/placing-mutations";
@@ -45,6 +47,18 @@ async function takeFirst(jobs: readonly Job[], run: RunTask<EngineTask>): Promis
   return false;
 }
 
+const HOUR_MS = 60 * 60_000;
+
+/** Looks for work of which none is urgent once an hour. */
+function hourly(next: () => Promise<string | null>): Job["next"] {
+  let lookAgainAtMs = 0;
+  return async () => {
+    if (Date.now() < lookAgainAtMs) return null;
+    lookAgainAtMs = Date.now() + HOUR_MS;
+    return await next();
+  };
+}
+
 // A designer editing a pattern never waits for a large call.
 const lanes = [
   startLane([{ name: "analyse-call", next: nextCallToAnalyse, run: analyseCall }]),
@@ -53,6 +67,11 @@ const lanes = [
     { name: "run-plan", next: nextPlan, run: runPlan },
   ]),
   startLane([{ name: "run-placing", next: nextPlacing, run: runPlacing }]),
+  // A mail server that is slow keeps nobody but other mail waiting.
+  startLane([
+    { name: "send-message", next: nextMessage, run: sendMessage },
+    { name: "purge-messages", next: hourly(() => nextPurge()), run: () => purgeMessages() },
+  ]),
 ];
 const listening = listen({
   connectionString: environment().DATABASE_URL,

@@ -1,5 +1,6 @@
 import "server-only";
 import { cache } from "react";
+import type { LinkTarget } from "@/features/mail/schema";
 import type { Prisma } from "@/generated/prisma/client";
 import { database } from "@/server/database";
 import { AppError } from "@/server/errors";
@@ -34,6 +35,11 @@ export async function ownApplicationLink(viewer: Viewer, callId: string): Promis
 /** The last part of an application's address: for whose application it is, or for an editor of its call to send it to them. */
 export function applicationLink(applicationId: string): string {
   return linkTo("application", { id: applicationId, version: LINK_VERSION });
+}
+
+/** The same for a message, which makes the link when it is sent. */
+export function applicationTarget(id: string): LinkTarget {
+  return { before: "/applications/", key: "application", id, version: LINK_VERSION };
 }
 
 /** Where clause of the application that was proved. */

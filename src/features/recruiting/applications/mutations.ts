@@ -1,10 +1,14 @@
 import "server-only";
 import { callEditScope, openCallEditScope, type CallAccess } from "@/features/calls/access";
+import { writeMessages } from "@/features/mail/mutations";
 import { applyingScope, type PublishedCall } from "@/features/recruiting/listing/access";
 import { Prisma } from "@/generated/prisma/client";
 import { database } from "@/server/database";
 import { AppError } from "@/server/errors";
 import { inTransaction, type Connection } from "@/server/transaction";
+import { signingDesigner } from "../invitations/mailed-tester-data";
+import { applicationTarget } from "./access";
+import { receivedContent } from "./apply/received-copy";
 import { checkFree, RefusedError } from "./check-free";
 import type { ApplicationDocument, ApplicationDecision } from "./schema";
 
@@ -70,7 +74,7 @@ async function checkAgreement(transaction: Connection, { callId }: PublishedCall
 async function insert(transaction: Connection, { callId }: PublishedCall, application: NewApplication) {
   const { name, email, measurements, typed, ...row } = application;
   const last = await transaction.application.aggregate({ where: { callId }, _max: { position: true } });
-  const { id } = await transaction.application.create({
+  const { id, call } = await transaction.application.create({
     data: {
       ...row,
       callId,
@@ -79,8 +83,14 @@ async function insert(transaction: Connection, { callId }: PublishedCall, applic
       contact: { create: { callId, name, email } },
       body: { create: { measurements, typed } },
     },
-    select: { id: true },
+    select: { id: true, call: { select: { title: true, pattern: { select: { memberships: signingDesigner } } } } },
   });
+  const { title, pattern } = call;
+  const [owner] = pattern.memberships;
+  const content = receivedContent({ name, title, designer: owner?.account ?? null, ownLink: applicationTarget(id) });
+  await writeMessages(transaction, [
+    { kind: "application-received", address: email, content, about: { callId, applicationId: id } },
+  ]);
   return id;
 }
 

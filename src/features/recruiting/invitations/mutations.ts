@@ -12,6 +12,8 @@ import { latestRevision, newestDocument, storedPattern } from "@/features/patter
 import type { Prisma } from "@/generated/prisma/client";
 import { AppError } from "@/server/errors";
 import { inTransaction, type Connection } from "@/server/transaction";
+import { offerContent } from "./offer-computed";
+import { writeToTesters } from "./tester-mail-mutations";
 
 interface NewInvitation {
   readonly applicationId: string;
@@ -52,12 +54,13 @@ export async function inviteApplicants(
     const invited = applications.map((application) => ({ application, size: wishes.get(application.id) ?? "" }));
     await checkMostTesters(transaction, { call: callEditScope(access), sizes: invited.map(({ size }) => size) });
     const free = await freeCodes(transaction, access);
-    for (const { application, size } of invited) {
+    const ids = invited.map(() => randomUUID());
+    for (const [index, { application, size }] of invited.entries()) {
       const { unit, terms, timeZone } = applicationSchema.parse(application.document);
       const { contact, body } = application;
       await transaction.tester.create({
         data: {
-          id: randomUUID(),
+          id: ids[index],
           ...{ callId: access.callId, revisionId, applicationId: application.id, accountId: application.accountId },
           ...{ size, unit, terms, timeZone, invitedAt: new Date(), invitationExpiresAt: expiresAt },
           ...free.next(),
@@ -67,6 +70,8 @@ export async function inviteApplicants(
         },
       });
     }
+    const testers = { id: { in: ids }, call: callEditScope(access) };
+    await writeToTesters(transaction, { kind: "place-offered", testers, content: offerContent });
     return invited.length;
   }, connection);
 }

@@ -3,6 +3,8 @@ import type { PatternDocument } from "@/engine/pattern";
 import { callDates } from "@/features/recruiting/listing/data";
 import type { ListingDocument } from "@/features/recruiting/listing/schema";
 import { invitationLink } from "@/features/recruiting/invitations/access";
+import { isMailOn } from "@/features/mail/mail-status";
+import { messageStatusWords, type MessageStatus } from "@/features/mail/message-status";
 import { wholeAddress } from "@/server/whole-address";
 import { isTimeZone } from "@/server/time-zone";
 import type { PageOfList } from "@/ui/page-number";
@@ -18,9 +20,13 @@ export interface InvitationView {
   /** Only for viewers who may invite; null once the person has answered or the time is over. */
   readonly message: string | null;
   readonly link: string;
+  /** Whether the offer was sent by mail, when, or why not; null where it was not to be. */
+  readonly mail: string | null;
 }
 
 export interface InvitationPage extends PageOfList {
+  /** Sizewright sends each message itself. */
+  readonly isMailed: boolean;
   readonly invitations: readonly InvitationView[];
 }
 
@@ -30,6 +36,8 @@ interface Asked {
   readonly pattern: PatternDocument;
   readonly listing: ListingDocument | null;
   readonly timeZone: string;
+  /** The offers that were sent by mail, the newest first. */
+  readonly offers: readonly MessageStatus[];
 }
 
 /** Who was invited, each with their personal link and a message to copy. */
@@ -40,9 +48,11 @@ export function invitationViews({ invited, ...page }: InvitedPage, asked: Asked)
     const sizeLabel = labels.get(tester.size) ?? tester.size;
     const link = wholeAddress(`/invited/${invitationLink(tester)}`);
     const message = state === "invited" ? inviteText({ tester, sizeLabel, link }, asked) : null;
-    return { testerId, name, sizeLabel, state, link, message };
+    const offer = asked.offers.find((sent) => sent.testerId === testerId);
+    const mail = offer === undefined ? null : messageStatusWords(offer, asked.timeZone);
+    return { testerId, name, sizeLabel, state, link, message, mail };
   });
-  return { ...page, invitations };
+  return { ...page, invitations, isMailed: isMailOn() };
 }
 
 interface Invited {

@@ -1,8 +1,10 @@
 import "server-only";
 import type { ApplicantsDocument, PatternDocument } from "@/engine/pattern";
-import type { CallAccess } from "@/features/calls/access";
+import { callEditScope, type CallAccess } from "@/features/calls/access";
+import { readMessages } from "@/features/mail/data";
 import type { TesterDates } from "@/features/recruiting/listing/schema";
 import { dayAt, daysAfter } from "@/server/time-zone";
+import { countUntold } from "./no-spot-data";
 import { placingQuestion } from "./placing-question";
 import { BoardPeople } from "./board-people";
 import { invitationRecord, NO_ZONE, placingRows } from "./data";
@@ -44,6 +46,8 @@ export interface LoadedPlaces {
   readonly timeZone: string;
   /** The default last day of an invitation. */
   readonly endsOn: string;
+  /** Applicants who have no spot and can be told so by mail. */
+  readonly untold: number;
   /** Dates for someone who starts later than the others; null where the call has no dates. */
   readonly laterDates: TesterDates | null;
 }
@@ -63,16 +67,26 @@ export async function loadPlaces(
     invitationRecord(access),
     invitedPage(access, { page: query.invited ?? 1, now }),
   ]);
+  const offers = await readOffers(
+    access,
+    invited.invited.map(({ testerId }) => testerId),
+  );
   const { status, listing } = stored;
   const timeZone = listing?.timeZone ?? NO_ZONE;
   const today = dayAt(now, timeZone);
   return {
     ...{ status, timeZone, isPublished: listing !== null, loss: lossOf(record) },
     loaded: await loadBoard(access, { stored, query, now }),
-    invitations: invitationViews(invited, { from, pattern, listing, timeZone }),
+    invitations: invitationViews(invited, { from, pattern, listing, timeZone, offers }),
     endsOn: usualEnd(now, timeZone),
+    untold: await countUntold(access, now),
     laterDates: listing === null ? null : laterDates(listing.dates, { today, daysLater: daysAfter }),
   };
+}
+
+/** Offers of places by mail, of testers of the call; none for viewers who may not invite. */
+async function readOffers(access: CallAccess, testerIds: readonly string[]) {
+  return await readMessages({ kind: "place-offered", testerId: { in: [...testerIds] }, call: callEditScope(access) });
 }
 
 interface Asked {

@@ -4,6 +4,7 @@ import { callEditScope, openCallEditScope, type CallAccess } from "@/features/ca
 import { lockOpenCall } from "@/features/calls/mutations";
 import type { StoredReport } from "@/features/calls/report-schema";
 import { toRevision } from "@/features/patterns/data";
+import { writeToTesters } from "@/features/recruiting/invitations/tester-mail-mutations";
 import { database } from "@/server/database";
 import { AppError } from "@/server/errors";
 import { inTransaction, type Connection } from "@/server/transaction";
@@ -13,6 +14,7 @@ import { NEWEST_REPORT, sentReport, textsSchema } from "../report/data";
 import { lockOpenTester, reportingScope } from "../report/draft-mutations";
 import { storedPositions } from "../report/stored-positions";
 import { aboutField } from "./about-field";
+import { askedContent } from "./asked-copy";
 import type { AskedNumber } from "./asked-schema";
 
 interface NewQuestion {
@@ -57,6 +59,10 @@ export async function askAboutNumber(
     const about = aboutField(field, typed);
     const askedById = access.pattern.accountId;
     await transaction.numberQuestion.create({ data: { testerId, field, about, asks, askedById, idempotencyKey } });
+    const testers = { id: testerId, call: openCallEditScope(access) };
+    await writeToTesters(transaction, {
+      ...{ kind: "number-asked", testers, content: (tester) => askedContent(tester, { about, asks }) },
+    });
   });
 }
 

@@ -4,6 +4,7 @@ import { callEditScope, type CallAccess } from "@/features/calls/access";
 import { holdCall } from "@/features/calls/mutations";
 import { AppError } from "@/server/errors";
 import { inTransaction } from "@/server/transaction";
+import { writeCorrection } from "./correction-mail-mutations";
 
 interface NewCorrection {
   readonly text: string;
@@ -28,7 +29,7 @@ export async function publishCorrection(
   const { callId, pattern } = access;
   await inTransaction(async (transaction) => {
     if (!(await holdCall(transaction, callId, callEditScope(access)))) throw new AppError("not-found");
-    await transaction.correction.createMany({
+    const { count } = await transaction.correction.createMany({
       data: {
         ...correction,
         ...{ callId, authorId: pattern.accountId, sizes: [...sizes] },
@@ -36,5 +37,6 @@ export async function publishCorrection(
       },
       skipDuplicates: true,
     });
+    if (count > 0) await writeCorrection(transaction, access, { sizes, text: correction.text });
   });
 }

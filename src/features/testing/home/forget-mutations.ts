@@ -35,6 +35,7 @@ export async function forgetTester(access: TesterAccess): Promise<void> {
     await transaction.numberQuestion.deleteMany({ where: ofThisTester });
     await transaction.correctionRead.deleteMany({ where: ofThisTester });
     await transaction.answerRead.deleteMany({ where: ofThisTester });
+    await transaction.message.deleteMany({ where: ofThisTester });
     await anonymise(transaction, testerId);
     await transaction.tester.update({
       where: testerScope(access),

@@ -4,6 +4,7 @@ import { AppError } from "@/server/errors";
 import { inTransaction, type Connection } from "@/server/transaction";
 import { openTesterScope, testerScope, type TesterAccess } from "./access";
 import { giveTestBack } from "./give-back-mutations";
+import { writeGivenBack } from "./given-back-mutations";
 import type { TappedStatus } from "./schema";
 
 interface NewMilestone {
@@ -53,6 +54,7 @@ export async function stopTest(access: TesterAccess, { note, idempotencyKey }: S
     if (count === 0) return;
     const data = [{ testerId, status: "stop" as const, note, idempotencyKey }];
     await transaction.milestone.createMany({ data, skipDuplicates: true });
+    await writeGivenBack(transaction, testerScope(access), note);
   });
 }
 

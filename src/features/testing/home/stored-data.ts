@@ -23,6 +23,8 @@ export interface StoredData {
   readonly numberQuestions: number;
   /** Corrections and answers that they marked as read. */
   readonly marks: number;
+  /** Mail to them, and mail to the designer that names them. */
+  readonly messages: number;
   readonly hasDraft: boolean;
   /** The designer has written a note about the tester. */
   readonly hasNote: boolean;
@@ -63,7 +65,7 @@ const KEPT = {
   _count: {
     select: {
       ...{ reports: true, milestones: true, questions: true, troubles: true, numberQuestions: true },
-      ...{ readCorrections: true, readAnswers: true },
+      ...{ readCorrections: true, readAnswers: true, messages: true },
     },
   },
 } as const;

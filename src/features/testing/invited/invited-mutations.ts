@@ -5,6 +5,9 @@ import { AppError } from "@/server/errors";
 import { inTransaction } from "@/server/transaction";
 import type { Viewer } from "@/server/viewer";
 import { invitedScope, type InvitedAccess } from "@/features/recruiting/invitations/access";
+import { writeDeclined } from "@/features/recruiting/invitations/declined-mutations";
+import { writeToTesters } from "@/features/recruiting/invitations/tester-mail-mutations";
+import { acceptedContent } from "./accepted-copy";
 import { isPlaceGone } from "./invited-data";
 import type { AcceptedChoices } from "../home/schema";
 
@@ -30,12 +33,17 @@ export async function acceptInvited(
       select: { size: true, applicationId: true },
     });
     if (tester === null || (await isPlaceGone(transaction, access, tester))) return false;
-    return await once(
+    const isAccepted = await once(
       transaction.tester.updateMany({
         where: { ...unanswered(access), ...takenBy(viewer) },
         data: { acceptedAt: new Date(), unit, terms, timeZone, ...(viewer ? { accountId: viewer.accountId } : {}) },
       }),
     );
+    if (isAccepted)
+      await writeToTesters(transaction, {
+        ...{ kind: "place-accepted", testers: invitedScope(access), content: acceptedContent },
+      });
+    return isAccepted;
   });
 }
 
@@ -43,12 +51,14 @@ export async function acceptInvited(
 export async function declineInvited(access: InvitedAccess, viewer: Viewer | null): Promise<boolean> {
   return await inTransaction(async (transaction) => {
     if (!(await holdOpenCall(transaction, invitedCall(access)))) return false;
-    return await once(
+    const isDeclined = await once(
       transaction.tester.updateMany({
         where: { ...unanswered(access), ...takenBy(viewer) },
         data: { declinedAt: new Date() },
       }),
     );
+    if (isDeclined) await writeDeclined(transaction, invitedScope(access));
+    return isDeclined;
   });
 }
 

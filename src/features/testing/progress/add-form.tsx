@@ -9,13 +9,15 @@ import { addTester } from "./progress-actions";
 
 interface AddFormProps {
   readonly callId: string;
+  /** Sizewright sends them their link. */
+  readonly isMailed: boolean;
   readonly sizes: readonly { readonly id: string; readonly label: string }[];
 }
 
 type Fields = Record<"callId" | "name" | "email" | "size" | "days" | "self", string>;
 
 /** Invites somebody who has not applied, or adds the designer as a tester. */
-export function AddForm({ callId, sizes }: AddFormProps) {
+export function AddForm({ callId, isMailed, sizes }: AddFormProps) {
   const { formProps, formErrors, fields, pending } = useActionForm<Fields>(addTester, { callId, days: "7" });
   return (
     <form {...formProps}>
@@ -32,7 +34,11 @@ export function AddForm({ callId, sizes }: AddFormProps) {
       <Field
         id={fields.email.id}
         label="E-mail (optional)"
-        hint="Sizewright sends no e-mail: you copy the link and send it yourself."
+        hint={
+          isMailed
+            ? "Sizewright sends them their link. Without an address, you copy it and send it yourself."
+            : "Sizewright sends no e-mail: you copy the link and send it yourself."
+        }
         errors={fields.email.errors}
       >
         <TextInput

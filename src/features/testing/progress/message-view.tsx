@@ -43,7 +43,7 @@ export function MessageView({ callId, title, from, recipients }: MessageViewProp
       </Section>
       <Section
         title="Message"
-        intro="Sizewright sends no e-mail: copy it, change it as you like, and send it yourself."
+        intro="Sizewright does not send this one: copy it, change it as you like, and send it yourself."
       >
         <CopyText id="message-text" label="Message" text={reminder(title, from)} button="Copy message" />
         <p className="mt-4">Back to {back}.</p>

@@ -5,8 +5,10 @@ import type { TesterDates } from "@/features/recruiting/listing/schema";
 import { Prisma } from "@/generated/prisma/client";
 import { AppError } from "@/server/errors";
 import { inTransaction } from "@/server/transaction";
+import { writeToTesters } from "@/features/recruiting/invitations/tester-mail-mutations";
 import { giveTestBack } from "../home/give-back-mutations";
 import { readTheirTest } from "./own-days-data";
+import { endedContent } from "./released-copy";
 
 /**
  * The designer ends a tester's test: what was sent stays, nothing more can be sent, and the spot is open.
@@ -21,6 +23,8 @@ export async function endTest(access: CallAccess, testerId: string): Promise<voi
       data: { stoppedAt: new Date(), stoppedByDesigner: true },
     });
     if (count === 0) throw new AppError("changed-meanwhile", NOT_TESTING);
+    const testers = { id: testerId, call: openCallEditScope(access) };
+    await writeToTesters(transaction, { kind: "place-released", testers, content: endedContent });
   });
 }
 

@@ -1,4 +1,6 @@
 import type { ReactNode } from "react";
+import { isMailOn } from "@/features/mail/mail-status";
+import type { MessageStatus } from "@/features/mail/message-status";
 import { AskedFirst } from "@/ui/asked-first";
 import { CopyField } from "@/ui/copy-field";
 import { EmptyState } from "@/ui/empty-state";
@@ -11,6 +13,8 @@ import type { ReceivedReport } from "./sent-report-data";
 import { giveNewWayIn, makeNewLink, withdrawInvitation } from "./progress-actions";
 import type { Progress } from "./tester-status-data";
 import { PROGRESS_STATUS_LABELS } from "../home/components/progress-status-labels";
+import { sendLink } from "./mail-actions";
+import { MailSection } from "./mail-section";
 import { ExtendForm } from "./extend-form";
 import { SpotSection } from "./spot-section";
 import { NoteForm } from "./note-form";
@@ -23,6 +27,8 @@ interface PersonViewProps {
   readonly received: ReceivedReport | null;
   /** The tester's link, for those who may invite; null if there is none. */
   readonly link: string | null;
+  /** Mail to them, the newest first. */
+  readonly mail: readonly MessageStatus[];
   readonly unit: "cm" | "in";
   readonly mayEdit: boolean;
   readonly now: Date;
@@ -36,7 +42,7 @@ interface PersonViewProps {
 
 /** One tester as the designer sees them: progress, updates, notes and the link. */
 export function PersonView(props: PersonViewProps) {
-  const { callId, progress, milestones, received, link, unit, mayEdit, now, under, asked, theirTest } = props;
+  const { callId, progress, milestones, received, link, mail, unit, mayEdit, now, under, asked, theirTest } = props;
   const { row, needs } = progress;
   return (
     <>
@@ -85,6 +91,7 @@ export function PersonView(props: PersonViewProps) {
           <NoteForm callId={callId} testerId={row.testerId} note={row.note} />
         </Section>
       ) : null}
+      {mayEdit ? <MailSection {...{ callId, mail }} testerId={row.testerId} timeZone={progress.timeZone} /> : null}
       {mayEdit && link !== null ? <LinkSection {...{ callId, progress, link, now }} /> : null}
     </>
   );
@@ -105,6 +112,14 @@ function LinkSection({ callId, progress, link, now }: LinkSectionProps) {
     <Section title={isAnswered ? "Their link" : "Their invitation"} intro={linkIntro(progress, now)}>
       <CopyField id="tester-link" label="Link" text={link} button="Copy link" />
       <div className="mt-4 grid gap-4">
+        {isMailOn() && row.email !== null && (isAnswered || state === "invited") ? (
+          <AskedFirst question="They lost their link">
+            <p>
+              Sizewright sends it to <bdi>{row.email}</bdi> again.
+            </p>
+            <OneButtonForm action={sendLink} sends={sends} button="Send it by e-mail" waiting="Sending …" />
+          </AskedFirst>
+        ) : null}
         {isAnswered ? null : <ExtendForm {...sends} state={state} />}
         {state === "invited" ? (
           <AskedFirst question="Withdraw the invitation">
@@ -156,6 +171,6 @@ function linkIntro({ row, timeZone, state }: Progress, now: Date): string {
   if (row.hasAccount) return "They have an account: this link asks them to sign in, and then opens their test.";
   if (row.acceptedAt !== null) return "Anyone who has this link can open their pages until they set a password.";
   if (state === "invited" && row.expiresAt !== null)
-    return `They can answer until ${dueWords(row.expiresAt, { zone: timeZone, now }).day}. Send them the link yourself; Sizewright sends no e-mail.`;
+    return `They can answer until ${dueWords(row.expiresAt, { zone: timeZone, now }).day}. ${isMailOn() && row.email !== null ? "They have the link by e-mail." : "Send them the link yourself; Sizewright sends no e-mail."}`;
   return "It can no longer be answered unless you invite them again.";
 }

@@ -1,6 +1,8 @@
 import "server-only";
 import type { PatternDocument } from "@/engine/pattern";
 import type { CallAccess } from "@/features/calls/access";
+import { readMessages } from "@/features/mail/data";
+import type { MessageStatus } from "@/features/mail/message-status";
 import { wholeAddress } from "@/server/whole-address";
 import { AppError } from "@/server/errors";
 import { foundOr404 } from "@/server/found-or-404";
@@ -9,6 +11,7 @@ import { invitationLink } from "@/features/recruiting/invitations/access";
 import type { Milestone } from "../home/data";
 import { readReceivedReport, type ReceivedReport } from "./sent-report-data";
 import { milestonesOf, progressRows, readCallTime } from "./progress-data";
+import { mailToTester } from "./mail-data";
 import { progressOf, type Progress } from "./tester-status-data";
 
 export interface LoadedPerson {
@@ -18,6 +21,8 @@ export interface LoadedPerson {
   readonly received: ReceivedReport | null;
   /** The tester's link; null if never invited, or if they deleted their data. */
   readonly link: string | null;
+  /** Mail to them, the newest first. */
+  readonly mail: readonly MessageStatus[];
 }
 
 /** One tester of a call. A tester of another call gives a 404. */
@@ -34,10 +39,11 @@ async function person(
 ): Promise<LoadedPerson> {
   if (!z.uuid().safeParse(testerId).success) throw new AppError("not-found");
   const time = await readCallTime(access);
-  const [[row], milestones, received] = await Promise.all([
+  const [[row], milestones, received, mail] = await Promise.all([
     progressRows(access, { testerIds: [testerId], time, now }),
     milestonesOf(access, testerId),
     readReceivedReport(access, testerId),
+    readMessages(mailToTester(access, testerId)),
   ]);
   if (row === undefined) throw new AppError("not-found");
   const progress = progressOf(row, { pattern, timeZone: time.timeZone, now });
@@ -46,7 +52,7 @@ async function person(
   return {
     progress,
     milestones,
-    received,
+    ...{ received, mail },
     link: invitedAt === null || name === null ? null : wholeAddress(link),
   };
 }

@@ -9,6 +9,8 @@ import { database } from "@/server/database";
 import { inTransaction } from "@/server/transaction";
 import type { Viewer } from "@/server/viewer";
 import { checkMostTesters, freeCodes } from "@/features/recruiting/invitations/mutations";
+import { offerContent, offerWithdrawnContent } from "@/features/recruiting/invitations/offer-computed";
+import { writeToTesters } from "@/features/recruiting/invitations/tester-mail-mutations";
 import { takesPlace } from "@/features/calls/tester-status-data";
 import type { NewTester } from "../home/schema";
 
@@ -49,16 +51,18 @@ export async function openByLinkAgain(access: CallAccess, testerId: string): Pro
 
 /** Withdraws an unanswered invitation. @throws {AppError} "changed-meanwhile" if it was answered. */
 export async function withdrawInvited(access: CallAccess, testerId: string): Promise<void> {
-  const { count } = await database().tester.updateMany({
-    where: {
-      ...{ id: testerId, call: callEditScope(access), invitedAt: { not: null } },
-      ...{ acceptedAt: null, declinedAt: null, withdrawnAt: null },
-    },
-    data: { withdrawnAt: new Date() },
+  const invited = { id: testerId, call: callEditScope(access), invitedAt: { not: null } };
+  await inTransaction(async (transaction) => {
+    const { count } = await transaction.tester.updateMany({
+      where: { ...invited, acceptedAt: null, declinedAt: null, withdrawnAt: null },
+      data: { withdrawnAt: new Date() },
+    });
+    if (count === 0) throw new AppError("changed-meanwhile", ANSWERED);
+    await writeToTesters(transaction, { kind: "place-released", testers: invited, content: offerWithdrawnContent });
   });
-  if (count === 0)
-    throw new AppError("changed-meanwhile", "They have answered in the meantime. Reload the page to see their answer.");
 }
+
+const ANSWERED = "They have answered in the meantime. Reload the page to see their answer.";
 
 /**
  * Extends an invitation's deadline. One that was declined or withdrawn becomes valid again, with a new link; one that no
@@ -86,6 +90,7 @@ export async function inviteLonger(access: CallAccess, testerId: string, expires
         ...(again ? { linkVersion: { increment: 1 } } : {}),
       },
     });
+    await writeToTesters(transaction, { kind: "place-offered", testers: where, content: offerContent });
   });
 }
 
@@ -121,6 +126,9 @@ export async function inviteByHand(
           contact: { create: { name, email } },
         },
       });
+      if (self !== null) return;
+      const testers = { id: testerId, call: callEditScope(access) };
+      await writeToTesters(transaction, { kind: "place-offered", testers, content: offerContent });
     });
   } catch (error) {
     if (error instanceof Prisma.PrismaClientKnownRequestError && error.code === "P2002")

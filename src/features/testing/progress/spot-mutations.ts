@@ -4,7 +4,9 @@ import { lockOpenCall } from "@/features/calls/mutations";
 import { latestRevision } from "@/features/patterns/data";
 import { AppError } from "@/server/errors";
 import { inTransaction } from "@/server/transaction";
+import { writeToTesters } from "@/features/recruiting/invitations/tester-mail-mutations";
 import { giveTestBack } from "../home/give-back-mutations";
+import { releasedContent } from "./released-copy";
 
 /**
  * Opens the spots of testers at work of whom nothing is heard, for somebody else. Their reports and what they typed stay;
@@ -28,6 +30,8 @@ export async function freeSpots(access: CallAccess, testerIds: readonly string[]
       data: { stoppedAt: now, freedAt: now },
     });
     if (count === 0) throw new AppError("changed-meanwhile", NOBODY_AT_WORK);
+    const testers = { id: { in: [...testerIds] }, call: openCallEditScope(access), freedAt: now };
+    await writeToTesters(transaction, { kind: "place-released", testers, content: releasedContent });
     return count;
   });
 }

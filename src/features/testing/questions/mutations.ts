@@ -2,10 +2,12 @@ import "server-only";
 import type { Place } from "@/engine/instructions";
 import { callEditScope, type CallAccess } from "@/features/calls/access";
 import { holdOpenCall } from "@/features/calls/mutations";
+import { writeToTesters } from "@/features/recruiting/invitations/tester-mail-mutations";
 import { testerScope, type TesterAccess } from "@/features/testing/home/access";
 import { database } from "@/server/database";
 import { AppError } from "@/server/errors";
 import { inTransaction, type Connection } from "@/server/transaction";
+import { answeredContent } from "./answered-copy";
 
 interface AtPlace {
   /** The revision that contains the place. */
@@ -79,6 +81,20 @@ export async function answerQuestions(access: CallAccess, { questionIds, answer,
       data: { answer, answeredAt: new Date(), answeredById: access.pattern.accountId },
     });
     if (count < new Set(questionIds).size) throw new AppError("changed-meanwhile");
+    const asked = await transaction.question.findMany({
+      where: { id: { in: [...questionIds] }, testerId: { not: null }, call: callEditScope(access) },
+      orderBy: { createdAt: "asc" },
+      select: { testerId: true, asks: true },
+    });
+    const testers = { id: { in: asked.flatMap(({ testerId }) => testerId ?? []) }, call: callEditScope(access) };
+    await writeToTesters(transaction, {
+      ...{ kind: "question-answered", testers },
+      content: (tester) =>
+        answeredContent(tester, {
+          asks: asked.filter(({ testerId }) => testerId === tester.testerId).map((own) => own.asks),
+          ...{ answer, isChanged: seenAt !== null },
+        }),
+    });
   });
 }
 

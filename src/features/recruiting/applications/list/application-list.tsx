@@ -1,3 +1,4 @@
+import { isMailOn } from "@/features/mail/mail-status";
 import { Paging } from "@/ui/paging";
 import { listAddress, type ListQuery } from "./list-query";
 import type { LoadedList } from "./load-board";
@@ -24,7 +25,7 @@ export function ApplicationList({ list, query, shown, reply }: ApplicationListPr
         <p className="text-soft">No application matches these filters.</p>
       ) : (
         <>
-          {shown.mayDecide ? <DecideSeveral callId={callId} {...reply} /> : null}
+          {shown.mayDecide ? <DecideSeveral callId={callId} {...reply} isMailed={isMailOn()} /> : null}
           <ApplicationRows
             callId={shown.mayDecide ? callId : null}
             applications={list.applications.map((application) =>

@@ -21,10 +21,12 @@ interface DecideSeveralProps {
   /** The default last day to reply to an invitation. */
   readonly endsOn: string;
   readonly timeZone: string;
+  /** Sizewright sends each message itself. */
+  readonly isMailed: boolean;
 }
 
 /** One decision for all applications that are ticked in the list, or an invitation. */
-export function DecideSeveral({ callId, endsOn, timeZone }: DecideSeveralProps) {
+export function DecideSeveral({ callId, endsOn, timeZone, isMailed }: DecideSeveralProps) {
   const [failed, send, isSending] = useActionState(decideOnSeveral, undefined);
   const [offered, invite, isInviting] = useActionState(inviteSelected, undefined);
   const failure = failed ?? (offered?.status === "failed" ? offered : undefined);
@@ -36,10 +38,10 @@ export function DecideSeveral({ callId, endsOn, timeZone }: DecideSeveralProps) 
             {label}
           </Button>
         ))}
-        <InviteSeveral {...{ endsOn, timeZone, invite }} isSending={isInviting} />
+        <InviteSeveral {...{ endsOn, timeZone, isMailed, invite }} isSending={isInviting} />
       </SeveralBar>
       <p className="mb-3 text-sm text-soft">Whoever you decline reads it once nobody can apply any more.</p>
-      {offered?.status === "offered" ? <Offers callId={callId} {...offered} /> : null}
+      {offered?.status === "offered" ? <Offers {...{ callId, isMailed }} {...offered} /> : null}
     </>
   );
 }

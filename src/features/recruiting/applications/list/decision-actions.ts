@@ -7,6 +7,7 @@ import { callPageHref } from "@/features/calls/call-pages";
 import { viewerAction, type Failure } from "@/server/action";
 import { parseForm, readForm } from "@/server/read-form";
 import { storeDecision, storeDecisions } from "../mutations";
+import { sendOwnLink } from "../own/own-link-mutations";
 import { applicationDecisionSchema } from "../schema";
 
 const formSchema = z.object({
@@ -36,6 +37,16 @@ export const decideOnSeveral = viewerAction(
     if (applicationIds.length === 0)
       return { status: "failed", says: "Choose applications first, by the box before the name." };
     await storeDecisions(access, { applicationIds, decision });
+    revalidatePath(callPageHref(callId, "applications"), "layout");
+    return undefined;
+  },
+);
+
+/** Sends an applicant the link to their application again. */
+export const sendApplicationLink = viewerAction(
+  async (viewer, _last: Failure | undefined, form: FormData): Promise<Failure | undefined> => {
+    const { callId, applicationId } = parseForm(z.object({ callId: z.string(), applicationId: z.uuid() }), form);
+    await sendOwnLink(await callAccess(viewer, callId, "editor"), applicationId);
     revalidatePath(callPageHref(callId, "applications"), "layout");
     return undefined;
   },

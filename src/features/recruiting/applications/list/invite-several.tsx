@@ -12,17 +12,21 @@ interface InviteSeveralProps {
   /** The default last day to reply. */
   readonly endsOn: string;
   readonly timeZone: string;
+  /** Sizewright sends each message itself. */
+  readonly isMailed: boolean;
   readonly invite: (form: FormData) => void;
   readonly isSending: boolean;
 }
 
 /** Invites all who are ticked to the size that they have; the second step says who gets an invitation. */
-export function InviteSeveral({ endsOn, timeZone, invite, isSending }: InviteSeveralProps) {
+export function InviteSeveral({ endsOn, timeZone, isMailed, invite, isSending }: InviteSeveralProps) {
   return (
     <AskedFirst question="Invite selected">
       <p>
-        Everyone selected who has a size and no invitation yet gets their own page to say yes or no. Sizewright sends no
-        email: you copy each message afterwards.
+        Everyone selected who has a size and no invitation yet gets their own page to say yes or no.{" "}
+        {isMailed
+          ? "Sizewright sends them the link by e-mail."
+          : "Sizewright sends no email: you copy each message afterwards."}
       </p>
       <div>
         <label htmlFor="several-ends-on" className="mb-1 block font-semibold">
@@ -49,8 +53,10 @@ export function InviteSeveral({ endsOn, timeZone, invite, isSending }: InviteSev
   );
 }
 
+type OffersProps = Pick<OfferAnswer, "invited" | "refused"> & Pick<InviteSeveralProps, "isMailed"> & { callId: string };
+
 /** What became of everyone who was selected. */
-export function Offers({ callId, invited, refused }: Pick<OfferAnswer, "invited" | "refused"> & { callId: string }) {
+export function Offers({ callId, isMailed, invited, refused }: OffersProps) {
   return (
     <>
       {invited.length === 0 ? null : (
@@ -65,7 +71,7 @@ export function Offers({ callId, invited, refused }: Pick<OfferAnswer, "invited"
               prefetch={false}
               className="text-link"
             >
-              Copy and send each message
+              {isMailed ? "See their e-mails" : "Copy and send each message"}
             </Link>
           </p>
         </Notice>

@@ -1,5 +1,7 @@
 import { AskedFirst } from "@/ui/asked-first";
 import { CopyField } from "@/ui/copy-field";
+import { isMailOn } from "@/features/mail/mail-status";
+import { OneButtonForm } from "@/ui/one-button-form";
 import { Section } from "@/ui/section";
 import { TABLE, TABLE_HEAD, TABLE_ROW, TableFrame } from "@/ui/table-frame";
 import { Day } from "@/ui/day";
@@ -12,6 +14,7 @@ import { placeWords } from "./place-copy";
 import { Fact, Facts } from "../fact";
 import { sizeLabel } from "../own/stored-list";
 import { Decision } from "./decision";
+import { sendApplicationLink } from "./decision-actions";
 import type { ListShown } from "./shown-application";
 
 interface OneApplicationProps {
@@ -19,12 +22,14 @@ interface OneApplicationProps {
   readonly shown: ListShown;
   /** The address of the applicant's own page, for those who may send it to them; else null. */
   readonly ownAddress: string | null;
+  /** Whether they were sent it by mail, when, or why not; null where it was not to be. */
+  readonly mail: string | null;
 }
 
 type ShownApplicationProps = Pick<OneApplicationProps, "application" | "shown">;
 
 /** One application in full. */
-export function OneApplication({ application, shown, ownAddress }: OneApplicationProps) {
+export function OneApplication({ application, shown, ownAddress, mail }: OneApplicationProps) {
   const { withdrawnAt, tester } = application;
   if (withdrawnAt !== null)
     return (
@@ -64,6 +69,15 @@ export function OneApplication({ application, shown, ownAddress }: OneApplicatio
             This opens their own page, where they can withdraw or delete the application. Send it to{" "}
             <bdi>{application.email}</bdi> and to nobody else.
           </p>
+          {mail === null ? null : <p className="text-soft wrap-anywhere">{mail}</p>}
+          {isMailOn() ? (
+            <OneButtonForm
+              action={sendApplicationLink}
+              sends={{ callId: shown.callId, applicationId: application.applicationId }}
+              button="Send it by e-mail"
+              waiting="Sending …"
+            />
+          ) : null}
           <CopyField id="own-address" label="Address of their application" text={ownAddress} button="Copy address" />
         </AskedFirst>
       )}

@@ -3,6 +3,7 @@ import { applyingScope, publishedCall } from "../../listing/access";
 import { AppError } from "@/server/errors";
 import { inTransaction, type Connection } from "@/server/transaction";
 import { applicationScope, type ApplicationAccess } from "../access";
+import { writeDeclined } from "../../invitations/declined-mutations";
 import { checkFree, RefusedError } from "../check-free";
 
 /**
@@ -14,10 +15,11 @@ export async function withdrawApplication(access: ApplicationAccess): Promise<vo
   await inTransaction(async (transaction) => {
     await lockCall(transaction, access);
     const now = new Date();
-    await transaction.tester.updateMany({
+    const declined = await transaction.tester.updateMany({
       where: { ...offered(access), declinedAt: null, withdrawnAt: null },
       data: { declinedAt: now },
     });
+    if (declined.count > 0) await writeDeclined(transaction, offered(access));
     const { count } = await transaction.application.updateMany({
       where: {
         ...applicationScope(access),

@@ -26,13 +26,15 @@ interface InvitationProps {
   readonly mayEdit: boolean;
 }
 
-function Invitation({ invitation: { testerId, name, sizeLabel, state, message, link }, mayEdit }: InvitationProps) {
+function Invitation({ invitation, mayEdit }: InvitationProps) {
+  const { testerId, name, sizeLabel, state, message, link, mail } = invitation;
   return (
     <li className="py-3 first:pt-0 last:pb-0">
       <p className="wrap-anywhere">
         <bdi className="font-semibold">{name}</bdi> · {sizeLabel} ·{" "}
         <span className="text-soft">{STATE_WORDS[state].toLowerCase()}</span>
       </p>
+      {mayEdit && mail !== null ? <p className="text-sm text-soft wrap-anywhere">{mail}</p> : null}
       {!mayEdit ? null : message === null ? (
         <p className="text-sm text-soft wrap-anywhere">
           Their link: <span className="select-all">{link}</span>

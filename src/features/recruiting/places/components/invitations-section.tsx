@@ -33,7 +33,11 @@ export function InvitationsSection({ callId, page, sent, mayEdit, hrefOf }: Invi
         title="Invitations"
         intro={
           <>
-            {mayEdit ? "Sizewright sends no email. Copy each message and send it yourself. " : null}
+            {!mayEdit
+              ? null
+              : page.isMailed
+                ? "Each offer goes out by e-mail. You can also copy a message and send it yourself. "
+                : "Sizewright sends no email. Copy each message and send it yourself. "}
             To follow their progress or withdraw an invitation, see{" "}
             <Link href={callPageHref(callId, "progress")} className="text-link">
               Progress
@@ -42,7 +46,7 @@ export function InvitationsSection({ callId, page, sent, mayEdit, hrefOf }: Invi
           </>
         }
       >
-        {sent === null ? null : <Sent sent={sent} />}
+        {sent === null ? null : <Sent sent={sent} isMailed={page.isMailed} />}
         <Sheet>
           <InvitationList invitations={awaited} mayEdit={mayEdit} />
           {answered.length > MOST_ANSWERED && awaited.length > 0 ? (
@@ -64,11 +68,11 @@ export function InvitationsSection({ callId, page, sent, mayEdit, hrefOf }: Invi
   );
 }
 
-function Sent({ sent }: { readonly sent: number }) {
+function Sent({ sent, isMailed }: { readonly sent: number; readonly isMailed: boolean }) {
   if (sent === 0) return <Notice>Nobody was left to invite: these people had been invited already.</Notice>;
   return (
     <Notice tone="done" title={sent === 1 ? "1 person is invited" : `${sent} people are invited`}>
-      Now copy and send each message.
+      {isMailed ? "Their e-mails are on the way." : "Now copy and send each message."}
     </Notice>
   );
 }

@@ -10,6 +10,7 @@ import { FreePlacesSection } from "./free-places-section";
 import { InvitationsNeeded } from "./invitations-needed";
 import { InvitationsSection } from "./invitations-section";
 import { LeftOut } from "./left-out";
+import { NoSpotSection } from "./no-spot-section";
 import { PlacesEmpty, placesMissing } from "./places-empty";
 import type { PlacesFrame } from "./places-frame";
 import { PlacingTable } from "./placing-table";
@@ -54,6 +55,7 @@ export function PlacesView({ places, pattern, call, unit, query }: PlacesViewPro
         mayEdit={call.mayEdit}
         hrefOf={(invited) => `${frame.hrefWith({ invited })}#invitations`}
       />
+      {places.invitations.invitations.length === 0 ? null : <NoSpotSection callId={callId} untold={places.untold} />}
     </>
   );
 }
@@ -133,6 +135,7 @@ function Board({ places, loaded, frame }: BoardProps) {
         endsOn={places.endsOn}
         timeZone={places.timeZone}
         isAsSolved={side.wouldMove?.many === 0}
+        isMailed={places.invitations.isMailed}
       />
     </>
   );

@@ -11,10 +11,12 @@ interface SendPanelProps {
   readonly endsOn: string;
   readonly timeZone: string;
   readonly isAsSolved: boolean;
+  /** Sizewright sends each message itself. */
+  readonly isMailed: boolean;
 }
 
 /** Who would be invited to which size: exactly those listed here. */
-export function SendPanel({ loaded, frame, endsOn, timeZone, isAsSolved }: SendPanelProps) {
+export function SendPanel({ loaded, frame, endsOn, timeZone, isAsSolved, isMailed }: SendPanelProps) {
   const { board, shown, people } = loaded;
   const { sizes } = board;
   const bySize = sizes.filter(({ placed }) => placed > 0);
@@ -24,7 +26,7 @@ export function SendPanel({ loaded, frame, endsOn, timeZone, isAsSolved }: SendP
   return (
     <Section
       title="Send invitations"
-      intro="Each person gets their own page to say yes or no. Sizewright sends no email: you copy the messages with the links below and send them yourself."
+      intro={`Each person gets their own page to say yes or no. ${isMailed ? "Sizewright sends them the link by e-mail." : "Sizewright sends no email: you copy the messages with the links below and send them yourself."}`}
     >
       <Sheet>
         <dl className="mb-6 grid gap-x-4 gap-y-2 sm:grid-cols-[auto_1fr]">

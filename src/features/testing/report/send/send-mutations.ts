@@ -7,9 +7,12 @@ import { AppError } from "@/server/errors";
 import { idempotencyKey } from "@/server/idempotency-key";
 import { inTransaction, type Connection } from "@/server/transaction";
 import { answerByChange } from "../../asked/asked-mutations";
+import { writeToTesters } from "@/features/recruiting/invitations/tester-mail-mutations";
 import { carriedDecisions } from "../carried-decisions";
 import { readDraft, type SentReport } from "../data";
 import { reportingScope, whyClosed } from "../draft-mutations";
+import { holdsSwatchAlone } from "../holds-swatch-alone";
+import { receivedContent } from "./received-copy";
 import { storedReportSchema, type StoredReport } from "@/features/calls/report-schema";
 
 /**
@@ -49,6 +52,13 @@ export async function sendReport(access: TesterAccess, seen: number): Promise<{ 
       },
     });
     await raiseCallVersion(transaction, access.callId);
+    const isSwatch = holdsSwatchAlone(fields);
+    // Once for the swatch and once for the report, however often it is changed.
+    if (sent === null || (holdsSwatchAlone(sent.typed) && !isSwatch))
+      await writeToTesters(transaction, {
+        ...{ kind: "report-received", testers: testerScope(access) },
+        content: (tester) => receivedContent(tester, { isSwatch }),
+      });
     return { version };
   });
 }

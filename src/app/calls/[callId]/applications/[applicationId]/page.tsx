@@ -5,7 +5,11 @@ import { OneApplication } from "@/features/recruiting/applications/list/one-appl
 import { listQuerySchema } from "@/features/recruiting/applications/list/list-query";
 import { loadOneApplication } from "@/features/recruiting/applications/list/load-board";
 import { ownApplicationAddress } from "@/features/recruiting/applications/own/own-address";
+import { callTimeZone } from "@/features/recruiting/places/data";
+import { readMessages } from "@/features/mail/data";
+import { messageStatusWords } from "@/features/mail/message-status";
 import { CallPage } from "@/features/calls/components/call-page";
+import { callEditScope } from "@/features/calls/access";
 import { loadCall } from "@/features/calls/loaders";
 
 export const metadata: Metadata = { title: "An application" };
@@ -24,12 +28,17 @@ export default async function OneApplicationPage({ params, searchParams }: Props
     unit: loaded.viewer.unit,
     mayDecide: loaded.mayEdit && loaded.call.status === "open",
   };
+  const [received] = await readMessages({
+    ...{ applicationId, testerId: null },
+    call: callEditScope(loaded.access),
+  });
   return (
     <CallPage loaded={loaded} page="applications" title={shortName(application.name)}>
       <Neighbours {...{ callId, query, neighbours }} />
       <OneApplication
         application={application}
         shown={shown}
+        mail={received === undefined ? null : messageStatusWords(received, await callTimeZone(loaded.access))}
         ownAddress={loaded.mayEdit ? ownApplicationAddress(applicationId) : null}
       />
     </CallPage>

@@ -1,6 +1,7 @@
 import type { Metadata } from "next";
 import { CallPage } from "@/features/calls/components/call-page";
 import { loadCall } from "@/features/calls/loaders";
+import { isMailOn } from "@/features/mail/mail-status";
 import { AddForm } from "@/features/testing/progress/add-form";
 import { Notice } from "@/ui/notice";
 import { notFound } from "next/navigation";
@@ -21,11 +22,15 @@ export default async function AddTesterPage({ params }: PageProps<"/calls/[callI
       loaded={loaded}
       page="progress"
       title="Invite someone by hand"
-      intro="For someone who has not applied. You send them their link yourself."
+      intro={`For someone who has not applied. ${isMailOn() ? "With an address, they get their link by e-mail." : "You send them their link yourself."}`}
     >
       {loaded.call.status === "open" ? (
         <div className="max-w-xl">
-          <AddForm callId={callId} sizes={loaded.revision.document.sizes.map(({ id, label }) => ({ id, label }))} />
+          <AddForm
+            callId={callId}
+            isMailed={isMailOn()}
+            sizes={loaded.revision.document.sizes.map(({ id, label }) => ({ id, label }))}
+          />
         </div>
       ) : (
         <Notice title="This test is closed">Reopen it under “Progress” to invite someone.</Notice>

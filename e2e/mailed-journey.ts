@@ -1,0 +1,51 @@
+import { mkdtempSync } from "node:fs";
+import { tmpdir } from "node:os";
+import { join } from "node:path";
+import type { ParsedMail } from "mailparser";
+import { recipientsOf, startMailServer, type MailServer } from "../test/database/mail-server";
+import { freePort } from "../src/start/free-port";
+import { expect } from "./fixtures";
+import { runServer } from "./running-server";
+
+/** A server of its own over the tests' database, which sends mail to a real SMTP server. */
+export interface MailingServer {
+  readonly at: (path: string) => string;
+  readonly mail: MailServer;
+  /** The newest mail to somebody with these words in its subject, once it has come. */
+  readonly mailTo: (address: string, subject: string | RegExp) => Promise<ParsedMail>;
+  stop(): Promise<void>;
+}
+
+export async function startMailing(): Promise<MailingServer> {
+  const mail = await startMailServer();
+  const { DATABASE_URL = "", NEXTAUTH_SECRET = "" } = process.env;
+  const server = await runServer({
+    settings: {
+      ...{ DATABASE_URL, NEXTAUTH_SECRET, PORT: String(await freePort()) },
+      SIZEWRIGHT_FOLDER: mkdtempSync(join(tmpdir(), "sizewright-mail-")),
+      SMTP_URL: `smtp://127.0.0.1:${mail.port}`,
+      MAIL_FROM: "Sizewright <mail@sizes.example>",
+    },
+  });
+  const found = (address: string, subject: string | RegExp) =>
+    mail.taken.findLast((each) => recipientsOf(each).includes(address) && new RegExp(subject).test(each.subject ?? ""));
+  return {
+    at: (path) => `${server.address}${path}`,
+    mail,
+    mailTo: async (address, subject) => {
+      await expect.poll(() => found(address, subject)?.subject, { timeout: 60_000 }).toBeDefined();
+      const one = found(address, subject);
+      if (one === undefined) throw new Error(`no mail about ${subject.toString()}`);
+      return one;
+    },
+    stop: async () => void (await Promise.all([server.stop(), mail.stop()])),
+  };
+}
+
+/** The address below these words in a mail's plain text. */
+export function linkIn(mail: ParsedMail, words: string): string {
+  const lines = (mail.text ?? "").split("\n");
+  const address = lines[lines.indexOf(`${words}:`) + 1];
+  if (address === undefined || !address.startsWith("http")) throw new Error(`no link “${words}” in:\n${mail.text}`);
+  return address;
+}

@@ -1,0 +1,52 @@
+import { z } from "zod";
+
+/** Where a link of a message leads. The row holds no secret: the worker makes the link's key when it sends. */
+const targetSchema = z.union([
+  z.strictObject({ path: z.string().startsWith("/") }),
+  z.strictObject({
+    /** The address up to the key. */
+    before: z.string().startsWith("/"),
+    key: z.enum(["application", "invitation"]),
+    id: z.uuid(),
+    version: z.int(),
+  }),
+]);
+
+const partSchema = z.union([
+  z.strictObject({ text: z.string() }),
+  /** Words of a person. */
+  z.strictObject({ quote: z.string() }),
+  z.strictObject({ facts: z.array(z.tuple([z.string(), z.string()])) }),
+  /** A button in HTML. */
+  z.strictObject({ link: z.string(), to: targetSchema }),
+]);
+
+/** What a message says, once for plain text and HTML. */
+export const contentSchema = z.strictObject({
+  subject: z.string(),
+  /** The reader's name; "" where it is not known. */
+  name: z.string(),
+  parts: z.array(partSchema),
+  /** Who signs it and gets the replies; null: Sizewright itself. */
+  from: z.strictObject({ name: z.string(), email: z.string() }).nullable(),
+  /** Why they get it, for the last line: “because you applied to test “…””. */
+  because: z.string(),
+});
+
+export type MessageContent = z.infer<typeof contentSchema>;
+export type LinkTarget = z.infer<typeof targetSchema>;
+
+/** What causes a message. */
+export type MessageKind =
+  | "application-received"
+  | "link-sent"
+  | "place-offered"
+  | "no-place"
+  | "place-accepted"
+  | "place-released"
+  | "question-answered"
+  | "number-asked"
+  | "correction-published"
+  | "report-received"
+  | "place-declined"
+  | "place-given-back";

@@ -1,0 +1,85 @@
+import "server-only";
+import type { PatternDocument } from "@/engine/pattern";
+import type { LinkTarget } from "@/features/mail/schema";
+import { callDates, type CallDates } from "@/features/recruiting/listing/data";
+import { listingSchema, testerDatesSchema, type TesterDates } from "@/features/recruiting/listing/schema";
+import type { Prisma } from "@/generated/prisma/client";
+import { momentWords, untilWords, zoneWords } from "@/ui/moment-copy";
+
+/** A tester as mail to them names them and their test. */
+export interface MailedTester {
+  readonly testerId: string;
+  readonly title: string;
+  /** They applied; else they were invited by hand. */
+  readonly hasApplied: boolean;
+  readonly pattern: string;
+  /** The size's label. */
+  readonly size: string;
+  /** Null where nothing has set any. */
+  readonly dates: CallDates<TesterDates> | null;
+  readonly timeZone: string;
+  /** Until when an offered place can be answered. */
+  readonly expiresAt: Date | null;
+  /** Their personal link: it opens the offer, and then their test. */
+  readonly ownLink: LinkTarget;
+}
+
+/** @param pattern the revision that they work from. */
+export function mailedTester(row: Row, pattern: PatternDocument | undefined): MailedTester {
+  const { id, call, size, linkVersion, invitationExpiresAt: expiresAt } = row;
+  const listing = call.listing?.publishedAt == null ? null : listingSchema.parse(call.listing.document);
+  const zone = listing?.timeZone ?? "UTC";
+  const days = row.dates === null ? (listing?.dates ?? null) : testerDatesSchema.parse(row.dates);
+  return {
+    ...{
+      testerId: id,
+      title: call.title,
+      hasApplied: row.applicationId !== null,
+      pattern: pattern?.name ?? call.title,
+      expiresAt,
+    },
+    size: pattern?.sizes.find((each) => each.id === size)?.label ?? size,
+    dates: days === null ? null : callDates(days, zone),
+    timeZone: row.timeZone ?? zone,
+    ownLink: { before: "/invited/", key: "invitation", id, version: linkVersion },
+  };
+}
+
+/** The pattern's owner, who signs and gets the replies. */
+export const signingDesigner = {
+  where: { role: "owner" },
+  take: 1,
+  select: { account: { select: { name: true, email: true } } },
+} as const;
+
+/** What `mailedTester` reads of a tester. */
+export const mailedTesterSelect = {
+  ...{ id: true, callId: true, applicationId: true, revisionId: true, size: true, linkVersion: true },
+  ...{ acceptedAt: true, invitationExpiresAt: true, timeZone: true, dates: true },
+  contact: { select: { name: true, email: true } },
+  call: {
+    select: {
+      title: true,
+      listing: { select: { document: true, publishedAt: true } },
+      pattern: { select: { memberships: signingDesigner } },
+    },
+  },
+} satisfies Prisma.TesterSelect;
+
+type Row = Prisma.TesterGetPayload<{ select: typeof mailedTesterSelect }>;
+
+type Facts = [string, string][];
+
+/** The days of a test for its tester. */
+export function dateFacts(dates: MailedTester["dates"], timeZone: string): Facts {
+  if (dates === null) return [];
+  return [
+    ["Start", momentWords(dates.startOn.at, { timeZone, edge: "start" })],
+    ["Swatch due", untilWords(dates.swatchBy.at, timeZone)],
+    ["Report due", untilWords(dates.reportBy.at, timeZone)],
+  ];
+}
+
+export function zoneFact(timeZone: string): Facts {
+  return [["Time zone", zoneWords(timeZone)]];
+}

@@ -1,0 +1,16 @@
+const NAMES: Readonly<Record<string, string>> = {
+  "application-received": "Application received",
+  "link-sent": "Their link",
+  "place-offered": "Spot offered",
+  "place-accepted": "Spot accepted",
+  "place-released": "Spot opened or test ended",
+  "question-answered": "Question answered",
+  "number-asked": "Question about a number",
+  "correction-published": "Correction",
+  "report-received": "Report received",
+};
+
+/** What a message was about. */
+export function mailName(kind: string): string {
+  return NAMES[kind] ?? "Message";
+}

@@ -1,0 +1,24 @@
+import "server-only";
+import { callEditScope, type CallAccess } from "@/features/calls/access";
+import { sendAgain } from "@/features/mail/mutations";
+import { writeToTesters } from "@/features/recruiting/invitations/tester-mail-mutations";
+import { inTransaction } from "@/server/transaction";
+import { linkContent } from "./link-copy";
+import { mailToTester } from "./mail-data";
+
+/** Sends a tester their personal link again, to the address that they gave, while it opens an offer or their test. */
+export async function sendLinkAgain(access: CallAccess, testerId: string): Promise<void> {
+  const now = new Date();
+  const testers = {
+    ...{ id: testerId, call: callEditScope(access), invitedAt: { not: null }, declinedAt: null, withdrawnAt: null },
+    OR: [{ acceptedAt: { not: null } }, { invitationExpiresAt: { gt: now } }],
+  };
+  await inTransaction((transaction) =>
+    writeToTesters(transaction, { kind: "link-sent", testers, content: linkContent }),
+  );
+}
+
+/** Sends mail to a tester that was given up once more. */
+export async function sendMailToTesterAgain(access: CallAccess, testerId: string): Promise<void> {
+  await inTransaction((transaction) => sendAgain(transaction, mailToTester(access, testerId)));
+}

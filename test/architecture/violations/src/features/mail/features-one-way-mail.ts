@@ -1,0 +1,3 @@
+import { data } from "../patterns/data";
+
+export const outward = data;
