@@ -5,7 +5,7 @@ export const MAX_CREDIT_NAME_LENGTH = 100;
 export const MAX_PAYMENT_LENGTH = 200;
 
 /** In what order testers are named. */
-export const CREDIT_ORDERS = ["name", "size", "report"] as const;
+const CREDIT_ORDERS = ["name", "size", "report"] as const;
 
 export type CreditOrder = (typeof CREDIT_ORDERS)[number];
 
