@@ -44,8 +44,26 @@ describe("a correction", () => {
     await Promise.all([publishCorrection(owner, once), publishCorrection(owner, once)]);
     await publishCorrection(owner, once);
     expect(await publishedCorrections(owner)).toMatchObject([
-      { text, place: placeAt(1), sizes: [], revisionNumber: 1, author: designer.name, testers: 2, readers: 0 },
+      {
+        text,
+        places: [placeAt(1)],
+        numbers: [],
+        sizes: [],
+        revisionNumber: 1,
+        author: designer.name,
+        testers: 2,
+        readers: 0,
+      },
     ]);
+  });
+
+  it("names every passage and every number that it changes, the old one and the new one", async () => {
+    const numbers = [{ count: "width", size: "small", was: 98, becomes: 100 }];
+    const morePlaces = [placeAt(2)];
+    await publishCorrection(owner, sent({ place: placeAt(1), morePlaces, numbers, sizes: ["small"] }));
+    const expected = [{ places: [placeAt(1), placeAt(2)], numbers }];
+    expect(await publishedCorrections(owner)).toMatchObject(expected);
+    expect(await unreadOf(ann)).toMatchObject(expected);
   });
 
   it("reaches the testers of the sizes that it concerns, and those of no other call", async () => {

@@ -1,17 +1,21 @@
 import "server-only";
 import type { Place } from "@/engine/instructions";
 import { callScope, type CallAccess } from "@/features/calls/access";
+import { numberChangesSchema, type NumberChange } from "@/features/calls/correction-schema";
 import { testerScope, type TesterAccess } from "@/features/testing/home/access";
 import type { Prisma } from "@/generated/prisma/client";
 import { database } from "@/server/database";
+import { z } from "zod";
 import { placeSchema } from "../questions/schema";
 
 /** A correction as its readers see it. */
 export interface Correction {
   readonly correctionId: string;
   readonly text: string;
-  /** The passage that it concerns, in the words of its revision; null where it names none. */
-  readonly place: Place | null;
+  /** The passages that it concerns, in the words of its revision. */
+  readonly places: readonly Place[];
+  /** The counts that it changes, size by size. */
+  readonly numbers: readonly NumberChange[];
   readonly revisionNumber: number;
   readonly createdAt: Date;
   /** Also null if the account was deleted. */
@@ -74,17 +78,18 @@ export async function correctionsFor(
 const NEWEST_FIRST = [{ createdAt: "desc" }, { id: "desc" }] satisfies Prisma.CorrectionOrderByWithRelationInput[];
 
 const SHOWN = {
-  ...{ id: true, text: true, place: true, createdAt: true },
+  ...{ id: true, text: true, place: true, morePlaces: true, numbers: true, createdAt: true },
   revision: { select: { number: true } },
   author: { select: { name: true } },
 } as const;
 
 type Row = Prisma.CorrectionGetPayload<{ select: typeof SHOWN }>;
 
-function toCorrection({ id, place, revision, author, text, createdAt }: Row): Correction {
+function toCorrection({ id, place, morePlaces, numbers, revision, author, text, createdAt }: Row): Correction {
   return {
     ...{ correctionId: id, text, createdAt },
-    place: place === null ? null : placeSchema.parse(place),
+    places: [...(place === null ? [] : [placeSchema.parse(place)]), ...z.array(placeSchema).parse(morePlaces)],
+    numbers: numberChangesSchema.parse(numbers),
     revisionNumber: revision.number,
     author: author?.name ?? null,
   };

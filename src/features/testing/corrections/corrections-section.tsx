@@ -7,6 +7,9 @@ import { sizeLabel } from "../questions/components/note-author";
 import { placeKey } from "../questions/place-key";
 import type { PublishedCorrection } from "./correction-data";
 import { CorrectionForm } from "./correction-form";
+import type { CorrectionQuery } from "./correction-query";
+import { countNumbers } from "./count-numbers";
+import { NumberChanges } from "./number-changes";
 
 const LONGEST_CHOICE = 70;
 const ANCHOR = "corrections";
@@ -16,6 +19,8 @@ interface CorrectionsSectionProps {
   readonly pattern: PatternDocument;
   readonly corrections: readonly PublishedCorrection[];
   readonly mayEdit: boolean;
+  /** What the form holds at first. */
+  readonly asked: CorrectionQuery;
 }
 
 /** Leads to the corrections from the top of their page. */
@@ -29,7 +34,7 @@ export function CorrectionsLink({ corrections }: Pick<CorrectionsSectionProps, "
 }
 
 /** The corrections of a call, who has read them, and the form for another. */
-export function CorrectionsSection({ callId, pattern, corrections, mayEdit }: CorrectionsSectionProps) {
+export function CorrectionsSection({ callId, pattern, corrections, mayEdit, asked }: CorrectionsSectionProps) {
   const places = readInstructions(pattern.instructions ?? "").map(({ place, text }) => ({
     key: placeKey(place),
     words: text.length > LONGEST_CHOICE ? `${text.slice(0, LONGEST_CHOICE)}…` : text,
@@ -38,7 +43,7 @@ export function CorrectionsSection({ callId, pattern, corrections, mayEdit }: Co
     <div id={ANCHOR} className="scroll-mt-4">
       <Section
         title="Corrections"
-        intro="For an error that you have found in the pattern: every tester whose size it concerns sees it on their page."
+        intro="For an error that you have found in the pattern. It goes to the testers of the sizes that it concerns."
       >
         {corrections.length === 0 ? (
           <p className="text-soft">No corrections published yet.</p>
@@ -57,9 +62,15 @@ export function CorrectionsSection({ callId, pattern, corrections, mayEdit }: Co
         {mayEdit ? (
           <div className="mt-4">
             <CorrectionForm
-              key={corrections[0]?.correctionId ?? "first"}
+              key={`${corrections[0]?.correctionId ?? "first"} ${JSON.stringify(asked)}`}
               formKey={randomUUID()}
               sizes={pattern.sizes.map(({ id, label }) => ({ id, label }))}
+              counts={countNumbers(
+                pattern,
+                corrections.flatMap(({ numbers }) => numbers),
+              )}
+              chosen={asked.counts.filter((count) => pattern.counts.some(({ id }) => id === count))}
+              changes={asked.changes}
               {...{ callId, places }}
             />
           </div>
@@ -77,18 +88,19 @@ interface PublishedEntryProps {
 }
 
 function PublishedEntry({ correction, pattern }: PublishedEntryProps) {
-  const { text, place, sizes, author, createdAt, revisionNumber, readers, testers } = correction;
+  const { text, places, numbers, sizes, author, createdAt, revisionNumber, readers, testers } = correction;
   const labels = sizes.map((size) => sizeLabel(pattern, size));
   return (
     <>
       <p dir="auto" className="whitespace-pre-line wrap-anywhere">
         {text}
       </p>
-      {place === null ? null : (
-        <p className="mt-1 text-soft wrap-anywhere">
+      <NumberChanges numbers={numbers} pattern={pattern} />
+      {places.map((place) => (
+        <p key={placeKey(place)} className="mt-1 text-soft wrap-anywhere">
           About “<bdi>{place.words}</bdi>”
         </p>
-      )}
+      ))}
       <p className="numbers mt-2 text-sm text-soft wrap-anywhere">
         <bdi>{author ?? "a former helper"}</bdi>, <Day at={createdAt} />, revision {revisionNumber},{" "}
         {labels.length === 0 ? (
