@@ -48,6 +48,15 @@ export const TESTER_ACTIONS: Readonly<Record<string, ActionRow>> = {
     sends: ({ ownTesterId: testerId }) => ({ form: { testerId, key: randomUUID() } }),
     answers: TESTS,
   },
+  "testing/corrections/answer-actions.ts answer": {
+    sends: ({ ownTesterId: testerId, correctionId }) => ({ form: { testerId, correctionId, answer: "kept" } }),
+    answers: TESTS,
+  },
+  // The correction changes no number that could be confirmed.
+  "testing/corrections/answer-actions.ts confirm": {
+    sends: ({ ownTesterId: testerId, correctionId }) => ({ form: { testerId, correctionId, "worked.width": "98" } }),
+    answers: everyone<ActionAnswer>("not-found"),
+  },
   "testing/news/news-actions.ts markRead": {
     sends: ({ ownTesterId: testerId }) => ({ form: { testerId, mark: '{"what":"revision","number":1}' } }),
     answers: TESTS,

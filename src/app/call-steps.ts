@@ -6,6 +6,7 @@ import { nextSteps } from "@/features/calls/next-steps";
 import { openStandings, type CallStanding } from "@/features/calls/standing-data";
 import { latestRevision } from "@/features/patterns/data";
 import type { Viewer } from "@/server/viewer";
+import { unansweredTesters } from "@/features/testing/corrections/correction-data";
 import { needSteps } from "@/features/testing/progress/need-steps";
 import { progressNeeds, type ProgressList } from "@/features/testing/progress/progress-list-data";
 
@@ -17,7 +18,19 @@ interface Standing {
 
 /** Everything in a call that its designer has to do; nothing in a closed one. */
 export async function callSteps(access: CallAccess, { standing, pattern, now }: Standing): Promise<NextStep[]> {
-  return stepsOf(standing, isRun(standing) ? await progressNeeds(access, { pattern, now }) : []);
+  if (!isRun(standing)) return stepsOf(standing, []);
+  const [together, unanswered] = await Promise.all([
+    progressNeeds(access, { pattern, now }),
+    unansweredTesters(access),
+  ]);
+  return [...stepsOf(standing, together), ...correctionSteps(unanswered)];
+}
+
+function correctionSteps(unanswered: number): NextStep[] {
+  if (unanswered === 0) return [];
+  const testers = unanswered === 1 ? "1 tester has" : `${unanswered} testers have`;
+  const message = `${testers} not answered a correction yet.`;
+  return [{ page: "questions", search: "#corrections", message, link: "See their answers" }];
 }
 
 /** The same where it has been read what the call's testers need. */

@@ -14,3 +14,6 @@ export type NumberChange = Readonly<z.infer<typeof numberChangeSchema>>;
 
 /** What a correction changes, as stored. */
 export const numberChangesSchema = z.array(numberChangeSchema);
+
+/** Count → the number that a tester confirmed to have worked, as stored. */
+export const workedCountsSchema = z.record(idSchema, z.int().min(0));

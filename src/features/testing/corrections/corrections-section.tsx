@@ -5,6 +5,7 @@ import { Day } from "@/ui/day";
 import { Section } from "@/ui/section";
 import { sizeLabel } from "../questions/components/note-author";
 import { placeKey } from "../questions/place-key";
+import { AnswerGroups } from "./answer-groups";
 import type { PublishedCorrection } from "./correction-data";
 import { CorrectionForm } from "./correction-form";
 import type { CorrectionQuery } from "./correction-query";
@@ -88,7 +89,7 @@ interface PublishedEntryProps {
 }
 
 function PublishedEntry({ correction, pattern }: PublishedEntryProps) {
-  const { text, places, numbers, sizes, author, createdAt, revisionNumber, readers, testers } = correction;
+  const { text, places, numbers, sizes, author, createdAt, revisionNumber, groups } = correction;
   const labels = sizes.map((size) => sizeLabel(pattern, size));
   return (
     <>
@@ -109,12 +110,7 @@ function PublishedEntry({ correction, pattern }: PublishedEntryProps) {
           <bdi>{`${labels.length === 1 ? "size" : "sizes"} ${labels.join(", ")}`}</bdi>
         )}
       </p>
-      <p className="numbers text-sm font-semibold">{readersWords(readers, testers)}</p>
+      <AnswerGroups groups={groups} />
     </>
   );
-}
-
-function readersWords(readers: number, testers: number): string {
-  if (testers === 0) return "No tester whom it concerns has started yet.";
-  return `Read by ${readers} of ${testers} ${testers === 1 ? "tester" : "testers"}`;
 }

@@ -1,7 +1,7 @@
-import { isPlausible, PLAUSIBLE, rangeText } from "@/engine/pattern";
 import type { NumberChange } from "@/features/calls/correction-schema";
 import type { CountNumbers } from "./count-numbers";
 import type { SentCorrection } from "./correction-schema";
+import { wholeNumber, WHOLE_NUMBERS } from "./whole-number";
 
 interface SentNumbers {
   readonly numbers: readonly NumberChange[];
@@ -23,7 +23,7 @@ export function sentNumbers(
       return;
     }
     const [before, after] = [wholeNumber(was[row] ?? ""), wholeNumber(text)];
-    if (before === null || after === null) faults.push(`${label}: ${WHOLE}`);
+    if (before === null || after === null) faults.push(`${label}: enter both numbers as ${WHOLE_NUMBERS}`);
     else if (before === after)
       faults.push(`${label}: both numbers are ${after}. Enter the right one, or leave it blank.`);
     else numbers.push({ count: count[row] ?? "", size: size[row] ?? "", was: before, becomes: after });
@@ -31,15 +31,8 @@ export function sentNumbers(
   return { numbers, faults: [...new Set(faults)] };
 }
 
-const WHOLE = `enter both numbers as whole numbers such as 48; each must be ${rangeText(PLAUSIBLE.count)}.`;
-
 function rowLabel(counts: readonly CountNumbers[], row: Pick<NumberChange, "count" | "size">): string | null {
   const found = counts.find(({ id }) => id === row.count);
   const size = found?.sizes.find(({ id }) => id === row.size);
   return found === undefined || size === undefined ? null : `${found.label}, ${size.label}`;
-}
-
-function wholeNumber(text: string): number | null {
-  if (!/^\d{1,9}$/.test(text.trim())) return null;
-  return isPlausible(Number(text), PLAUSIBLE.count) ? Number(text) : null;
 }

@@ -60,7 +60,7 @@ export default async function TesterPatternPage({ params, searchParams }: PagePr
         mayKeep={mayWrite && stoppedAt === null}
       />
       <SizeGlance {...inSize} />
-      <OwnCorrections corrections={await correctionsFor(access, { size: size.id })} tester={tester} />
+      <OwnCorrections corrections={await correctionsFor(access, { size: size.id })} loaded={loaded} />
       <TextPartsNav
         parts={[...(about ? [{ anchor: "instructions", label: "Instructions" }, ...parts] : []), ...NUMBERS]}
         first={<OwnPlaceLink {...{ testerId, passages }} />}

@@ -1,0 +1,15 @@
+-- How each tester deals with a correction.
+CREATE TYPE "correction_answer_kind" AS ENUM ('following', 'changed', 'kept', 'absent');
+
+CREATE TABLE "correction_answer" (
+    "tester_id" UUID NOT NULL,
+    "correction_id" UUID NOT NULL,
+    "answer" "correction_answer_kind" NOT NULL,
+    "worked" JSONB,
+    "answered_at" TIMESTAMPTZ(3) NOT NULL DEFAULT CURRENT_TIMESTAMP,
+
+    CONSTRAINT "correction_answer_pkey" PRIMARY KEY ("tester_id", "correction_id")
+);
+CREATE INDEX "correction_answer_correction_id_idx" ON "correction_answer"("correction_id");
+ALTER TABLE "correction_answer" ADD CONSTRAINT "correction_answer_tester_id_fkey" FOREIGN KEY ("tester_id") REFERENCES "tester"("id") ON DELETE CASCADE ON UPDATE CASCADE;
+ALTER TABLE "correction_answer" ADD CONSTRAINT "correction_answer_correction_id_fkey" FOREIGN KEY ("correction_id") REFERENCES "correction"("id") ON DELETE CASCADE ON UPDATE CASCADE;
