@@ -57,6 +57,12 @@ export const TESTER_ACTIONS: Readonly<Record<string, ActionRow>> = {
     sends: ({ ownTesterId: testerId, correctionId }) => ({ form: { testerId, correctionId, "worked.width": "98" } }),
     answers: everyone<ActionAnswer>("not-found"),
   },
+  "testing/corrections/take-in-actions.ts takeInOpen": {
+    sends: ({ callId, correctionId }) => ({
+      form: { callId, baseNumber: "1", corrections: correctionId, what: "note" },
+    }),
+    answers: EDITS,
+  },
   "testing/news/news-actions.ts markRead": {
     sends: ({ ownTesterId: testerId }) => ({ form: { testerId, mark: '{"what":"revision","number":1}' } }),
     answers: TESTS,

@@ -1,6 +1,8 @@
 import { randomUUID } from "node:crypto";
 import type { Browser, BrowserContext, Page } from "@playwright/test";
+import { ENGINE_VERSION } from "../src/engine/engine-version";
 import { readInstructions } from "../src/engine/instructions";
+import { z } from "zod";
 import { patternDocument } from "../test/factories/pattern";
 import { query, signInByCookie } from "./designer";
 import { expect, test } from "./fixtures";
@@ -145,4 +147,79 @@ test("a tester answers by one tap, confirms the number that they keep, and can c
   await asked.getByRole("button", { name: "Not in my version" }).click();
   await expect(asked).toBeHidden();
   await expect(page.getByRole("region", { name: "Corrections you answered" })).toContainText(second);
+});
+
+test("the tester's text shows what is corrected, and the next revision takes it in", async ({
+  browser,
+  page,
+  context,
+}) => {
+  const tester = await makeTester(PATTERN);
+  await publishWidth(tester);
+  const own = await plainBrowser(browser, (into) => letIn(into, tester), PHONE);
+  await own.goto(`/testing/${tester.testerId}/pattern`);
+  const passage = own.locator("[data-passage]").filter({ hasText: "Cast on" });
+  await expect(passage).toContainText("wrong for your size: 98 right: 100 (118) stitches.");
+  await expect(passage).toContainText("Two stitches too few.");
+  await expect(own.getByText("Corrected here")).toBeVisible();
+  await own.getByRole("button", { name: "Only my size" }).click();
+  await expect(passage).toContainText("wrong for your size: 98 right: 100 stitches.");
+  await expectNoSidewaysScroll(own);
+
+  await signInByCookie(context, tester.designer);
+  const [call] = await query("SELECT pattern_id FROM call WHERE id = $1", [tester.callId]);
+  const { pattern_id: patternId } = z.object({ pattern_id: z.string() }).parse(call);
+  await page.goto(`/patterns/${patternId}/edit`);
+  await page.getByRole("link", { name: "Save a revision with it, or mark it as done" }).click();
+  await expect(page.getByText("Not in the pattern yet", { exact: true }).first()).toBeVisible();
+  expect(await violations(page)).toEqual([]);
+  await page.getByRole("button", { name: "Save revision 2 with these" }).click();
+  await expect(page.getByText("In the pattern since revision 2")).toBeVisible();
+  await page.goto(`/patterns/${patternId}/revisions`);
+  await expect(page.getByText("Two stitches too few.")).toBeVisible();
+  await page.goto(`/calls/${tester.callId}/pattern`);
+  await expect(page.getByText("Cast on 100 (118) stitches.")).toBeVisible();
+
+  // Who keeps the old number keeps it in the text.
+  const corrections = own.getByRole("list", { name: "Corrections" });
+  await own.goto(`/testing/${tester.testerId}/pattern`);
+  await corrections.getByRole("button", { name: "Already past it, keeping the old" }).click();
+  await expect(passage).not.toContainText("wrong for your size");
+});
+
+test("the designer is told early of a wrong count, and publishes the correction that is prepared", async ({
+  page,
+  context,
+}) => {
+  const tester = await makeTester(PATTERN);
+  const cell = { size: "small", measurement: "bust", reports: 4, gapCm: 6, standardErrorCm: 0.5, lowCm: 5, highCm: 7 };
+  const cause = { kind: "count", id: "width", size: "small", estimate: 6, standardError: 0.5, unit: "stitches" };
+  const differences = {
+    cells: [{ ...cell, chanceOff: 1, verdict: "off", testersToSettle: null }],
+    causes: [{ ...cause, explains: 1, evidence: 20, rivals: [] }],
+  };
+  const analysed = () => query("SELECT FROM analysis WHERE call_id = $1", [tester.callId]);
+  await expect.poll(async () => (await analysed()).length).toBe(1);
+  // Both at once, so that the worker finds nothing more to do.
+  await query(
+    `WITH raised AS (UPDATE call SET version = 2 WHERE id = $1 RETURNING id, pattern_id)
+     INSERT INTO analysis (call_id, call_version, engine_version, status, revision_id, differences)
+     SELECT raised.id, 2, $2, 'done', revision.id, $3 FROM raised JOIN revision USING (pattern_id)`,
+    [tester.callId, ENGINE_VERSION, JSON.stringify(differences)],
+  );
+  await query("INSERT INTO tester_contact (tester_id, name) VALUES ($1, 'Ann')", [tester.testerId]);
+  await signInByCookie(context, tester.designer);
+  await page.goto("/");
+  await expect(page.getByText("give 104 stitches")).toContainText(
+    "In size S the text seems to give 104 stitches for “Width”, not 98. Ann has not reached it.",
+  );
+  await page.getByRole("link", { name: "Prepare a correction" }).click();
+  await expect(page.getByLabel("The text says: Width, size S")).toHaveValue("104");
+  await expect(page.getByLabel("It should be: Width, size S")).toHaveValue("98");
+  await page.getByLabel("What is wrong, and what is right").fill("Work 98 stitches, not 104.");
+  await page.getByRole("button", { name: "Publish correction" }).click();
+  await expect(page.getByText("No answer yet: 1")).toBeVisible();
+  await page.goto(`/calls/${tester.callId}`);
+  await expect(page.getByText("1 tester has not answered a correction yet.")).toBeVisible();
+  await expect(page.getByText("the text seems to give")).toBeHidden();
 });

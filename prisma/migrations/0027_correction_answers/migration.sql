@@ -1,3 +1,9 @@
+-- The revision that took a correction in; null while it is open.
+ALTER TABLE "correction" ADD COLUMN "taken_in_id" UUID;
+CREATE INDEX "correction_taken_in_id_idx" ON "correction"("taken_in_id");
+-- A revision goes only with its pattern, which takes the call and its corrections too.
+ALTER TABLE "correction" ADD CONSTRAINT "correction_taken_in_id_fkey" FOREIGN KEY ("taken_in_id") REFERENCES "revision"("id") ON DELETE NO ACTION ON UPDATE CASCADE DEFERRABLE INITIALLY DEFERRED;
+
 -- How each tester deals with a correction.
 CREATE TYPE "correction_answer_kind" AS ENUM ('following', 'changed', 'kept', 'absent');
 

@@ -5,7 +5,9 @@ import { callScope, type CallAccess } from "@/features/calls/access";
 import { numberChangesSchema, workedCountsSchema, type NumberChange } from "@/features/calls/correction-schema";
 import { testerScope, type TesterAccess } from "@/features/testing/home/access";
 import { Prisma } from "@/generated/prisma/client";
+import { patternScope, type PatternAccess } from "@/features/patterns/access";
 import { database } from "@/server/database";
+import type { Connection } from "@/server/transaction";
 import { z } from "zod";
 import { placeSchema } from "../questions/schema";
 
@@ -37,6 +39,8 @@ export interface AnswerGroup {
 export interface PublishedCorrection extends Correction {
   /** Ids of the sizes that it concerns; none stands for all. */
   readonly sizes: readonly string[];
+  /** The number of the revision that took it in; null while it is open. */
+  readonly takenIn: number | null;
   /** Testers at work whom it concerns, by what they answered; none that nobody is in. */
   readonly groups: readonly AnswerGroup[];
 }
@@ -54,15 +58,42 @@ export async function publishedCorrections(access: CallAccess): Promise<Publishe
       where: { call: callScope(access) },
       orderBy: NEWEST_FIRST,
       take: MAX_SHOWN,
-      select: { ...SHOWN, sizes: true },
+      select: { ...SHOWN, sizes: true, takenIn: { select: { number: true } } },
     }),
     answerGroups(access),
   ]);
-  return rows.map(({ sizes, ...row }) => ({
+  return rows.map(({ sizes, takenIn, ...row }) => ({
     ...toCorrection(row),
     sizes,
+    takenIn: takenIn?.number ?? null,
     groups: groups.filter(({ correctionId }) => correctionId === row.id),
   }));
+}
+
+/** @returns the earliest first. */
+export async function readCorrections(
+  connection: Connection,
+  where: Prisma.CorrectionWhereInput,
+): Promise<Correction[]> {
+  const rows = await connection.correction.findMany({ where, orderBy: NEWEST_FIRST, take: MAX_SHOWN, select: SHOWN });
+  return rows.map(toCorrection).toReversed();
+}
+
+/** A call of a pattern with corrections that no revision has taken in. */
+export interface CallWithOpen {
+  readonly callId: string;
+  readonly title: string;
+  readonly many: number;
+}
+
+export async function openCorrections(access: PatternAccess): Promise<CallWithOpen[]> {
+  const open = { takenInId: null };
+  const rows = await database().call.findMany({
+    where: { pattern: patternScope(access), corrections: { some: open } },
+    orderBy: { createdAt: "desc" },
+    select: { id: true, title: true, _count: { select: { corrections: { where: open } } } },
+  });
+  return rows.map(({ id, title, _count }) => ({ callId: id, title, many: _count.corrections }));
 }
 
 const groupsSchema = z.array(

@@ -10,6 +10,7 @@ import type { PublishedCorrection } from "./correction-data";
 import { CorrectionForm } from "./correction-form";
 import type { CorrectionQuery } from "./correction-query";
 import { countNumbers } from "./count-numbers";
+import { TakeInForm } from "./take-in-form";
 import { NumberChanges } from "./number-changes";
 
 const LONGEST_CHOICE = 70;
@@ -20,6 +21,8 @@ interface CorrectionsSectionProps {
   readonly pattern: PatternDocument;
   readonly corrections: readonly PublishedCorrection[];
   readonly mayEdit: boolean;
+  /** The newest revision's. */
+  readonly revisionNumber: number;
   /** What the form holds at first. */
   readonly asked: CorrectionQuery;
 }
@@ -35,7 +38,14 @@ export function CorrectionsLink({ corrections }: Pick<CorrectionsSectionProps, "
 }
 
 /** The corrections of a call, who has read them, and the form for another. */
-export function CorrectionsSection({ callId, pattern, corrections, mayEdit, asked }: CorrectionsSectionProps) {
+export function CorrectionsSection({
+  callId,
+  pattern,
+  corrections,
+  mayEdit,
+  asked,
+  revisionNumber,
+}: CorrectionsSectionProps) {
   const places = readInstructions(pattern.instructions ?? "").map(({ place, text }) => ({
     key: placeKey(place),
     words: text.length > LONGEST_CHOICE ? `${text.slice(0, LONGEST_CHOICE)}…` : text,
@@ -60,6 +70,13 @@ export function CorrectionsSection({ callId, pattern, corrections, mayEdit, aske
             ))}
           </ul>
         )}
+        {mayEdit ? (
+          <TakeInForm
+            callId={callId}
+            baseNumber={revisionNumber}
+            open={corrections.filter(({ takenIn }) => takenIn === null).toReversed()}
+          />
+        ) : null}
         {mayEdit ? (
           <div className="mt-4">
             <CorrectionForm
@@ -89,7 +106,7 @@ interface PublishedEntryProps {
 }
 
 function PublishedEntry({ correction, pattern }: PublishedEntryProps) {
-  const { text, places, numbers, sizes, author, createdAt, revisionNumber, groups } = correction;
+  const { text, places, numbers, sizes, author, createdAt, revisionNumber, groups, takenIn } = correction;
   const labels = sizes.map((size) => sizeLabel(pattern, size));
   return (
     <>
@@ -109,6 +126,9 @@ function PublishedEntry({ correction, pattern }: PublishedEntryProps) {
         ) : (
           <bdi>{`${labels.length === 1 ? "size" : "sizes"} ${labels.join(", ")}`}</bdi>
         )}
+      </p>
+      <p className="numbers text-sm text-soft">
+        {takenIn === null ? "Not in the pattern yet" : `In the pattern since revision ${takenIn}`}
       </p>
       <AnswerGroups groups={groups} />
     </>

@@ -33,6 +33,7 @@ export default async function QuestionsPage({ params, searchParams }: PageProps<
         <CorrectionsSection
           {...{ callId, pattern, corrections }}
           mayEdit={loaded.mayEdit}
+          revisionNumber={loaded.revision.number}
           asked={correctionQuery(search)}
         />
       )}
