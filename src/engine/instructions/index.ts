@@ -2,4 +2,4 @@ export { readInstructions, type BlockKind, type InstructionBlock } from "./read-
 export type { Place } from "./place";
 export { findBlock } from "./find-block";
 export { correctNumbers, textWithChanges, type CorrectedSegment, type SizeChange } from "./correct-numbers";
-export { markSizeNumbers, type Segment } from "./mark-size-numbers";
+export { markSizeNumbers } from "./mark-size-numbers";

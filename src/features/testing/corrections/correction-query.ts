@@ -1,5 +1,4 @@
 import { z } from "zod";
-import { callPageHref } from "@/features/calls/call-pages";
 import { numberChangesSchema, type NumberChange } from "@/features/calls/correction-schema";
 import { MAX_COUNTS } from "./max-counts";
 
@@ -26,12 +25,7 @@ export function correctionQuery(query: Readonly<Record<string, unknown>>): Corre
   return { counts: [...new Set(counts)].slice(0, MAX_COUNTS), changes };
 }
 
-/** The address of the form with these numbers filled in. */
-export function correctionHref(callId: string, changes: readonly NumberChange[]): string {
-  return `${callPageHref(callId, "questions")}${correctionSearch(changes)}`;
-}
-
-/** The same after the address of the page. */
+/** Asks for the form with these numbers filled in, after the address of the page. */
 export function correctionSearch(changes: readonly NumberChange[]): string {
   const texts = changes.map(({ count, size, was, becomes }) => ["change", `${count}.${size}.${was}.${becomes}`]);
   return `?${new URLSearchParams(texts)}#corrections`;

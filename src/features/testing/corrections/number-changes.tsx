@@ -44,7 +44,7 @@ export function NumberChanges({ numbers, pattern, size, title }: NumberChangesPr
 }
 
 /** A number that is wrong and the right one; screen readers are told which is which. */
-export function ChangedNumber({ was, becomes }: { readonly was: string | number; readonly becomes: string | number }) {
+function ChangedNumber({ was, becomes }: { readonly was: string | number; readonly becomes: string | number }) {
   return (
     <>
       <del className="text-soft">
