@@ -23,7 +23,7 @@ export function NumberRows({ id, counts, changes, sent, errors }: NumberRowsProp
             <bdi className="wrap-anywhere">{count.label}</bdi>{" "}
             <span className="font-normal text-soft">in {count.direction}</span>
           </legend>
-          <div className="grid grid-cols-[minmax(0,1fr)_6.5rem_6.5rem] items-center gap-x-3 gap-y-1.5">
+          <div className="grid grid-cols-[minmax(0,12rem)_6.5rem_6.5rem] items-center gap-x-3 gap-y-1.5">
             <span className="text-sm text-soft">Size</span>
             <span className="text-sm text-soft">The text says</span>
             <span className="text-sm text-soft">It should be</span>
