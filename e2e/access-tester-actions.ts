@@ -48,6 +48,21 @@ export const TESTER_ACTIONS: Readonly<Record<string, ActionRow>> = {
     sends: ({ ownTesterId: testerId }) => ({ form: { testerId, key: randomUUID() } }),
     answers: TESTS,
   },
+  "testing/corrections/answer-actions.ts answer": {
+    sends: ({ ownTesterId: testerId, correctionId }) => ({ form: { testerId, correctionId, answer: "kept" } }),
+    answers: TESTS,
+  },
+  // The correction changes no number that could be confirmed.
+  "testing/corrections/answer-actions.ts confirm": {
+    sends: ({ ownTesterId: testerId, correctionId }) => ({ form: { testerId, correctionId, "worked.width": "98" } }),
+    answers: everyone<ActionAnswer>("not-found"),
+  },
+  "testing/corrections/take-in-actions.ts takeInOpen": {
+    sends: ({ callId, correctionId }) => ({
+      form: { callId, baseNumber: "1", corrections: correctionId, what: "note" },
+    }),
+    answers: EDITS,
+  },
   "testing/news/news-actions.ts markRead": {
     sends: ({ ownTesterId: testerId }) => ({ form: { testerId, mark: '{"what":"revision","number":1}' } }),
     answers: TESTS,

@@ -39,6 +39,8 @@ export interface World {
   readonly token: string;
   /** What the owner asked that tester about a number: not answered yet, and answered. */
   readonly numberQuestionId: string;
+  /** Published to all testers, without numbers. */
+  readonly correctionId: string;
   readonly answeredNumberQuestionId: string;
   /** Null: a visitor is signed in as nobody. */
   readonly people: Readonly<Record<Kind, Designer | null>>;
@@ -93,6 +95,10 @@ export async function makeWorld(): Promise<World> {
     "INSERT INTO number_question (id, tester_id, field, about, asks, idempotency_key, answer, answered_at) VALUES ($1, $2, 'worked.width', '98', 'Really 98?', $1, $3, $4)";
   await query(numberQuestion, [numberQuestionId, ownTesterId, null, null]);
   await query(numberQuestion, [answeredNumberQuestionId, ownTesterId, "Yes", new Date()]);
+  const correctionId = randomUUID();
+  const correction =
+    "INSERT INTO correction (id, call_id, revision_id, text, idempotency_key) VALUES ($1, $2, $3, 'Row 1: work 4.', $1)";
+  await query(correction, [correctionId, callId, revisionId]);
   await publish(callId);
   await applyTo(callId, applicationId);
   // What the worker may have read before the report was there is no longer the call's.
@@ -114,6 +120,7 @@ export async function makeWorld(): Promise<World> {
     invitationId,
     token,
     numberQuestionId,
+    correctionId,
     answeredNumberQuestionId,
     people,
   };

@@ -61,7 +61,7 @@ test("a correction, an answer and a newer revision stand on a tester's home unti
   await page.getByLabel("Passage of the instructions (optional)").selectOption({ label: "Work 100 (110) rows." });
   await page.getByRole("checkbox", { name: "S", exact: true }).check();
   await page.getByRole("button", { name: "Publish correction" }).click();
-  await expect(page.getByText("Read by 0 of 1 tester")).toBeVisible();
+  await expect(page.getByText("No answer yet: 1")).toBeVisible();
   await expectNoSidewaysScroll(page);
   expect(await violations(page)).toEqual([]);
   await revise(tester);
@@ -76,14 +76,16 @@ test("a correction, an answer and a newer revision stand on a tester's home unti
     .click();
   await expect(own.getByRole("list", { name: "Corrections" })).toContainText("is worked twice.");
   await goHome(own);
-  for (const words of ["The last row", "Loosely?", "Revision 2 is out."]) {
+  await newsItem(own, "The last row").getByRole("button", { name: "Not there yet, will follow" }).click();
+  await expect(newsItem(own, "The last row")).toBeHidden();
+  for (const words of ["Loosely?", "Revision 2 is out."]) {
     await newsItem(own, words).getByRole("button", { name: "Got it" }).click();
     await expect(newsItem(own, words)).toBeHidden();
   }
   await own.reload();
   await expect(own.getByRole("heading", { name: "New for you" })).toBeHidden();
   await page.reload();
-  await expect(page.getByText("Read by 1 of 1 tester")).toBeVisible();
+  await expect(page.getByText("Will follow it: 1")).toBeVisible();
 
   // Whoever has read about the revision may still move to it.
   await own.getByText("Move to revision 2 …").click();

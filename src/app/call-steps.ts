@@ -1,23 +1,51 @@
 import "server-only";
-import type { PatternDocument } from "@/engine/pattern";
 import { callAccess, type CallAccess } from "@/features/calls/access";
 import type { NextStep } from "@/features/calls/call-pages";
 import { nextSteps } from "@/features/calls/next-steps";
 import { openStandings, type CallStanding } from "@/features/calls/standing-data";
-import { latestRevision } from "@/features/patterns/data";
+import { latestRevision, type Revision } from "@/features/patterns/data";
+import { earlyWords } from "@/features/results/early-correction-copy";
+import { earlyCorrections } from "@/features/results/early-corrections-data";
 import type { Viewer } from "@/server/viewer";
+import { unansweredTesters } from "@/features/testing/corrections/correction-data";
+import { correctionSearch } from "@/features/testing/corrections/correction-query";
 import { needSteps } from "@/features/testing/progress/need-steps";
 import { progressNeeds, type ProgressList } from "@/features/testing/progress/progress-list-data";
 
 interface Standing {
   readonly standing: CallStanding;
-  readonly pattern: PatternDocument;
+  /** The newest. */
+  readonly revision: Pick<Revision, "revisionId" | "document">;
   readonly now: Date;
 }
 
 /** Everything in a call that its designer has to do; nothing in a closed one. */
-export async function callSteps(access: CallAccess, { standing, pattern, now }: Standing): Promise<NextStep[]> {
-  return stepsOf(standing, isRun(standing) ? await progressNeeds(access, { pattern, now }) : []);
+export async function callSteps(access: CallAccess, { standing, revision, now }: Standing): Promise<NextStep[]> {
+  if (!isRun(standing)) return stepsOf(standing, []);
+  const [together, corrections] = await Promise.all([
+    progressNeeds(access, { pattern: revision.document, now }),
+    correctionSteps(access, { standing, revision }),
+  ]);
+  return [...corrections, ...stepsOf(standing, together)];
+}
+
+/** What corrections ask of the designer of a call that is run: those to publish in time, and those without an answer. */
+export async function correctionSteps(
+  access: CallAccess,
+  { standing, revision }: Omit<Standing, "now">,
+): Promise<NextStep[]> {
+  if (!isRun(standing)) return [];
+  const [early, unanswered] = await Promise.all([earlyCorrections(access, revision), unansweredTesters(access)]);
+  const steps = early.map((one): NextStep => ({
+    page: "questions",
+    search: correctionSearch([one.change]),
+    message: earlyWords(one, revision.document),
+    link: "Prepare a correction",
+  }));
+  if (unanswered === 0) return steps;
+  const testers = unanswered === 1 ? "1 tester has" : `${unanswered} testers have`;
+  const message = `${testers} not answered a correction yet.`;
+  return [...steps, { page: "questions", search: "#corrections", message, link: "See their answers" }];
 }
 
 /** The same where it has been read what the call's testers need. */
@@ -48,13 +76,13 @@ export async function waitingCalls(viewer: Viewer, now: Date): Promise<WaitingCa
   return calls.filter(({ steps }) => steps.length > 0);
 }
 
-/** Only the needs of testers are read from the pattern. */
+/** Only the needs of testers and corrections are read from the pattern. */
 async function openSteps(
   viewer: Viewer,
   { standing, callId, now }: { readonly standing: CallStanding; readonly callId: string; readonly now: Date },
 ): Promise<NextStep[]> {
   if (!isRun(standing)) return stepsOf(standing, []);
   const access = await callAccess(viewer, callId, "editor");
-  const { document: pattern } = await latestRevision(access.pattern);
-  return await callSteps(access, { standing, pattern, now });
+  const revision = await latestRevision(access.pattern);
+  return await callSteps(access, { standing, revision, now });
 }

@@ -23,6 +23,7 @@ const text = "Row 12: work 48 stitches, not 46.";
 const sent = (change: Partial<Parameters<typeof publishCorrection>[1]> = {}) => {
   return { text, revisionId, place: null, sizes: [], idempotencyKey: randomUUID(), ...change };
 };
+const unanswered = (many: number) => [{ standing: "unanswered", many }];
 const unreadOf = (access: TesterAccess, size = "small") => correctionsFor(access, { size, unread: true });
 
 beforeAll(async () => {
@@ -44,8 +45,25 @@ describe("a correction", () => {
     await Promise.all([publishCorrection(owner, once), publishCorrection(owner, once)]);
     await publishCorrection(owner, once);
     expect(await publishedCorrections(owner)).toMatchObject([
-      { text, place: placeAt(1), sizes: [], revisionNumber: 1, author: designer.name, testers: 2, readers: 0 },
+      {
+        text,
+        places: [placeAt(1)],
+        numbers: [],
+        sizes: [],
+        revisionNumber: 1,
+        author: designer.name,
+        groups: unanswered(2),
+      },
     ]);
+  });
+
+  it("names every passage and every number that it changes, the old one and the new one", async () => {
+    const numbers = [{ count: "width", size: "small", was: 98, becomes: 100 }];
+    const morePlaces = [placeAt(2)];
+    await publishCorrection(owner, sent({ place: placeAt(1), morePlaces, numbers, sizes: ["small"] }));
+    const expected = [{ places: [placeAt(1), placeAt(2)], numbers }];
+    expect(await publishedCorrections(owner)).toMatchObject(expected);
+    expect(await unreadOf(ann)).toMatchObject(expected);
   });
 
   it("reaches the testers of the sizes that it concerns, and those of no other call", async () => {
@@ -54,7 +72,7 @@ describe("a correction", () => {
     expect((await unreadOf(ann)).map((each) => each.text)).toEqual(["Everybody"]);
     expect((await unreadOf(ann, "large")).map((each) => each.text)).toEqual(["Everybody", "Large alone"]);
     expect(await unreadOf(zoe)).toEqual([]);
-    expect((await publishedCorrections(owner)).map(({ testers }) => testers)).toEqual([2, 0]);
+    expect((await publishedCorrections(owner)).map(({ groups }) => groups)).toMatchObject([unanswered(2), []]);
   });
 
   it("is published by editors alone, whatever proof a helper who only looks, or a stranger, forges", async () => {
@@ -85,9 +103,14 @@ describe("a correction", () => {
     expect(await unreadOf(ann)).toEqual([]);
     expect(await correctionsFor(ann, { size: "small" })).toHaveLength(1);
     expect(await unreadOf(bea)).toHaveLength(1);
-    expect(await publishedCorrections(owner)).toMatchObject([{ testers: 2, readers: 1 }]);
+    expect(await publishedCorrections(owner)).toMatchObject([{ groups: unanswered(2) }]);
+    await database().call.update({ where: { id: owner.callId }, data: { status: "closed", closedAt: new Date() } });
+    expect((await publishedCorrections(owner))[0]?.groups).toMatchObject([
+      { standing: "told", many: 1, names: ["bea"] },
+      { standing: "read", many: 1, names: ["ann"] },
+    ]);
     await database().tester.update({ where: { id: ann.testerId }, data: { stoppedAt: new Date() } });
-    expect(await publishedCorrections(owner)).toMatchObject([{ testers: 1, readers: 0 }]);
+    expect((await publishedCorrections(owner))[0]?.groups).toMatchObject([{ standing: "told", many: 1 }]);
   });
 
   it("can be read and published once the call is closed, and no more with a link that was renewed", async () => {

@@ -76,6 +76,8 @@ export const testerSchema = z.strictObject({
   workedLengths: byId(notNegativeSchema).optional(),
   /** False: some of these numbers are only the pattern's, for the tester has not said that they followed it. */
   workedTold: z.boolean().optional(),
+  /** Counts that the tester answered a correction about: the number in `worked` is what they made, whatever the instructions said. */
+  confirmedCounts: z.array(idSchema).optional(),
   changed: z.array(idSchema).optional(),
   /** Which numbers the tester's text showed: those of all sizes, as published, or of their own size only. */
   sizesShown: z.enum(["all", "own"]).optional(),

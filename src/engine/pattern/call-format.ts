@@ -10,9 +10,9 @@ function usesValue({ readings }: Tester): boolean {
   return readings.some(({ decision }) => usedCm(decision) !== null);
 }
 
-function saysHow({ sizesShown, blocking, prefers, swatches, yarn }: Tester): boolean {
+function saysHow({ sizesShown, confirmedCounts, blocking, prefers, swatches, yarn }: Tester): boolean {
   return (
-    [sizesShown, blocking, prefers].some((said) => said !== undefined) ||
+    [sizesShown, confirmedCounts, blocking, prefers].some((said) => said !== undefined) ||
     swatches.some((swatch) => swatch.blocking !== undefined) ||
     yarn.some(({ label, strands }) => label !== undefined || strands !== undefined)
   );

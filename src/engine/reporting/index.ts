@@ -13,6 +13,13 @@ export {
 export { BLOCKING_LABELS, blockedOtherwise } from "./blocking";
 export type { FieldMessage, ReadReport, ReportContext, ReadingQuestion } from "./report-context";
 export { toolText } from "./gauge-text";
+export {
+  answeredCounts,
+  CORRECTION_ANSWERS,
+  patternAsAnswered,
+  type AnsweredCorrection,
+  type CorrectionAnswer,
+} from "./answered-counts";
 export { readReport } from "./read-report";
 export { fitAreas } from "./read-typed-garment";
 export { typedOfReport } from "./typed-of-report";

@@ -11,7 +11,7 @@ export interface InstructionError {
  * The same reports against another revision: every tester keeps the counts and lengths that they really worked.
  *
  * What a report leaves out was worked as the call's own pattern says; where the instructions are known to have a wrong count in
- * a size, its testers worked that.
+ * a size, its testers worked that, but those who answered a correction about it.
  *
  * @param revised the same sizes, counts and lengths.
  * @param instructionErrors errors in the instructions, from accepted proposals.
@@ -36,13 +36,14 @@ export function replayedCall(
 
 function workedCounts(
   pattern: PatternDocument,
-  { size, worked }: Tester,
+  { size, worked, confirmedCounts = [] }: Tester,
   instructionErrors: readonly InstructionError[],
 ): Record<string, number> {
   const counts: Record<string, number> = { ...gradedCounts(pattern, size), ...worked };
   for (const wrong of instructionErrors) {
     const said = ownValue(counts, wrong.count);
-    if (wrong.size === size && said !== undefined) counts[wrong.count] = Math.max(0, said + wrong.amount);
+    if (wrong.size === size && said !== undefined && !confirmedCounts.includes(wrong.count))
+      counts[wrong.count] = Math.max(0, said + wrong.amount);
   }
   return counts;
 }

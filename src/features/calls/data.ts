@@ -12,6 +12,8 @@ import {
 } from "@/engine/pattern";
 import type { LeftOut } from "@/engine/results";
 import { instructionErrorSchema, type InstructionError } from "@/engine/revision";
+import { ANSWERS } from "./answer-data";
+import { applyAnswers } from "./answers-computed";
 import { testerDocument, readDecision } from "./report-schema";
 import { patternScope, type PatternAccess } from "@/features/patterns/access";
 import { latestRevision } from "@/features/patterns/data";
@@ -179,11 +181,13 @@ async function reportedTesters(access: CallAccess, connection: Connection): Prom
     select: {
       code: true,
       body: { select: { measurements: true } },
+      correctionAnswers: ANSWERS,
       reports: {
         orderBy: { version: "desc" },
         take: 1,
         select: {
           document: true,
+          createdAt: true,
           decisions: { select: { part: true, position: true, decision: true, usedCm: true } },
           revision: { select: { number: true } },
         },
@@ -191,7 +195,7 @@ async function reportedTesters(access: CallAccess, connection: Connection): Prom
     },
   });
   const leftOut: LeftOut[] = [];
-  const testers = rows.flatMap(({ code, body, reports: [report] }) => {
+  const testers = rows.flatMap(({ code, body, correctionAnswers, reports: [report] }) => {
     if (report === undefined) return [];
     const person = { id: code, ...(body ? { body: body.measurements } : {}) };
     const stored = testerSchema.safeParse({ ...Object(report.document), ...person });
@@ -205,7 +209,8 @@ async function reportedTesters(access: CallAccess, connection: Connection): Prom
       decision: readDecision({ decision, usedCm }),
     }));
     const until = instructionErrors.filter((wrong) => report.revision.number <= wrong.until);
-    return [applyInstructionErrors(testerDocument(stored.data, decisions), until)];
+    const answered = applyAnswers(testerDocument(stored.data, decisions), correctionAnswers, report.createdAt);
+    return [applyInstructionErrors(answered, until)];
   });
   return { testers, leftOut };
 }
@@ -227,12 +232,13 @@ async function instructionErrorsOf(
   );
 }
 
-/** A report with the counts that its tester really worked because of errors in the instructions. */
+/** A report with the counts that its tester really worked because of errors in the instructions; what they answered a correction about stands. */
 function applyInstructionErrors(report: Tester, instructionErrors: readonly InstructionError[]): Tester {
   const worked = { ...report.worked };
   for (const { count, size, amount } of instructionErrors) {
     const said = ownValue(worked, count);
-    if (size === report.size && said !== undefined) worked[count] = Math.max(0, said + amount);
+    if (size !== report.size || said === undefined || report.confirmedCounts?.includes(count)) continue;
+    worked[count] = Math.max(0, said + amount);
   }
   return report.worked === undefined ? report : { ...report, worked };
 }

@@ -24,7 +24,7 @@ export default async function OneCallPage({ params }: PageProps<"/calls/[callId]
     reportsBySize(access),
     callStanding(access),
   ]);
-  const steps = await callSteps(access, { standing, pattern: revision.document, now: new Date() });
+  const steps = await callSteps(access, { standing, revision, now: new Date() });
   // An imported call has no testers to manage, so it links to its differences.
   const isRun = standing.listing !== null || standing.invited > 0;
   const actions = (

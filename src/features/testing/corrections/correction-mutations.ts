@@ -1,5 +1,6 @@
 import "server-only";
 import type { Place } from "@/engine/instructions";
+import type { NumberChange } from "@/features/calls/correction-schema";
 import { callEditScope, type CallAccess } from "@/features/calls/access";
 import { holdCall } from "@/features/calls/mutations";
 import { AppError } from "@/server/errors";
@@ -8,9 +9,11 @@ import { writeCorrection } from "./correction-mail-mutations";
 
 interface NewCorrection {
   readonly text: string;
-  /** The newest revision, and the passage in it; null for none. */
+  /** The newest revision, and the first passage in it that is wrong; null for none. */
   readonly revisionId: string;
   readonly place: Place | null;
+  readonly morePlaces?: readonly Place[];
+  readonly numbers?: readonly NumberChange[];
   /** Ids; none stands for all sizes. */
   readonly sizes: readonly string[];
   /** Made once by the sender; the same key again stores nothing. */
@@ -24,7 +27,7 @@ interface NewCorrection {
  */
 export async function publishCorrection(
   access: CallAccess,
-  { place, sizes, ...correction }: NewCorrection,
+  { place, morePlaces = [], numbers = [], sizes, ...correction }: NewCorrection,
 ): Promise<void> {
   const { callId, pattern } = access;
   await inTransaction(async (transaction) => {
@@ -33,6 +36,8 @@ export async function publishCorrection(
       data: {
         ...correction,
         ...{ callId, authorId: pattern.accountId, sizes: [...sizes] },
+        morePlaces: morePlaces.map((more) => ({ ...more })),
+        numbers: numbers.map((number) => ({ ...number })),
         ...(place === null ? {} : { place: { ...place } }),
       },
       skipDuplicates: true,

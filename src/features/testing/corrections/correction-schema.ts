@@ -2,6 +2,8 @@ import { z } from "zod";
 import { textSchema } from "@/engine/pattern";
 import { MAX_TEXT_LENGTH } from "../questions/max-text-length";
 
+const texts = z.array(z.string().default("")).default([]);
+
 /**
  * The form of a correction. Form parsing drops empty values at every schema that a text is piped into, so the rules are
  * refinements.
@@ -20,8 +22,15 @@ export const correctionFormSchema = z.object({
     .refine((text) => textSchema.safeParse(text).success, {
       error: "This contains a character that cannot be stored. Remove it and publish again.",
     }),
-  /** The key of a passage of the newest instructions; "" for none. */
-  place: z.string().default(""),
-  /** Ids; none stands for all sizes. */
+  /** Keys of passages of the newest instructions; "" for none. */
+  place: texts,
+  /** Ids; none stands for those of the new numbers, and without such for all sizes. */
   sizes: z.array(z.string()).default([]),
+  /** Row by row a count, a size, the number in the text and the right one; a blank right one leaves the row out. */
+  count: texts,
+  size: texts,
+  was: texts,
+  becomes: texts,
 });
+
+export type SentCorrection = z.output<typeof correctionFormSchema>;

@@ -5,8 +5,13 @@ import { Day } from "@/ui/day";
 import { Section } from "@/ui/section";
 import { sizeLabel } from "../questions/components/note-author";
 import { placeKey } from "../questions/place-key";
+import { AnswerGroups } from "./answer-groups";
 import type { PublishedCorrection } from "./correction-data";
 import { CorrectionForm } from "./correction-form";
+import type { CorrectionQuery } from "./correction-query";
+import { countNumbers } from "./count-numbers";
+import { TakeInForm } from "./take-in-form";
+import { NumberChanges } from "./number-changes";
 
 const LONGEST_CHOICE = 70;
 const ANCHOR = "corrections";
@@ -16,6 +21,10 @@ interface CorrectionsSectionProps {
   readonly pattern: PatternDocument;
   readonly corrections: readonly PublishedCorrection[];
   readonly mayEdit: boolean;
+  /** The newest revision's. */
+  readonly revisionNumber: number;
+  /** What the form holds at first. */
+  readonly asked: CorrectionQuery;
 }
 
 /** Leads to the corrections from the top of their page. */
@@ -29,7 +38,14 @@ export function CorrectionsLink({ corrections }: Pick<CorrectionsSectionProps, "
 }
 
 /** The corrections of a call, who has read them, and the form for another. */
-export function CorrectionsSection({ callId, pattern, corrections, mayEdit }: CorrectionsSectionProps) {
+export function CorrectionsSection({
+  callId,
+  pattern,
+  corrections,
+  mayEdit,
+  asked,
+  revisionNumber,
+}: CorrectionsSectionProps) {
   const places = readInstructions(pattern.instructions ?? "").map(({ place, text }) => ({
     key: placeKey(place),
     words: text.length > LONGEST_CHOICE ? `${text.slice(0, LONGEST_CHOICE)}…` : text,
@@ -38,7 +54,7 @@ export function CorrectionsSection({ callId, pattern, corrections, mayEdit }: Co
     <div id={ANCHOR} className="scroll-mt-4">
       <Section
         title="Corrections"
-        intro="For an error that you have found in the pattern: every tester whose size it concerns sees it on their page."
+        intro="For an error that you have found in the pattern. It goes to the testers of the sizes that it concerns."
       >
         {corrections.length === 0 ? (
           <p className="text-soft">No corrections published yet.</p>
@@ -55,11 +71,24 @@ export function CorrectionsSection({ callId, pattern, corrections, mayEdit }: Co
           </ul>
         )}
         {mayEdit ? (
+          <TakeInForm
+            callId={callId}
+            baseNumber={revisionNumber}
+            open={corrections.filter(({ takenIn }) => takenIn === null).toReversed()}
+          />
+        ) : null}
+        {mayEdit ? (
           <div className="mt-4">
             <CorrectionForm
-              key={corrections[0]?.correctionId ?? "first"}
+              key={`${corrections[0]?.correctionId ?? "first"} ${JSON.stringify(asked)}`}
               formKey={randomUUID()}
               sizes={pattern.sizes.map(({ id, label }) => ({ id, label }))}
+              counts={countNumbers(
+                pattern,
+                corrections.flatMap(({ numbers }) => numbers),
+              )}
+              chosen={asked.counts.filter((count) => pattern.counts.some(({ id }) => id === count))}
+              changes={asked.changes}
               {...{ callId, places }}
             />
           </div>
@@ -77,18 +106,19 @@ interface PublishedEntryProps {
 }
 
 function PublishedEntry({ correction, pattern }: PublishedEntryProps) {
-  const { text, place, sizes, author, createdAt, revisionNumber, readers, testers } = correction;
+  const { text, places, numbers, sizes, author, createdAt, revisionNumber, groups, takenIn } = correction;
   const labels = sizes.map((size) => sizeLabel(pattern, size));
   return (
     <>
       <p dir="auto" className="whitespace-pre-line wrap-anywhere">
         {text}
       </p>
-      {place === null ? null : (
-        <p className="mt-1 text-soft wrap-anywhere">
+      <NumberChanges numbers={numbers} pattern={pattern} />
+      {places.map((place) => (
+        <p key={placeKey(place)} className="mt-1 text-soft wrap-anywhere">
           About “<bdi>{place.words}</bdi>”
         </p>
-      )}
+      ))}
       <p className="numbers mt-2 text-sm text-soft wrap-anywhere">
         <bdi>{author ?? "a former helper"}</bdi>, <Day at={createdAt} />, revision {revisionNumber},{" "}
         {labels.length === 0 ? (
@@ -97,12 +127,10 @@ function PublishedEntry({ correction, pattern }: PublishedEntryProps) {
           <bdi>{`${labels.length === 1 ? "size" : "sizes"} ${labels.join(", ")}`}</bdi>
         )}
       </p>
-      <p className="numbers text-sm font-semibold">{readersWords(readers, testers)}</p>
+      <p className="numbers text-sm text-soft">
+        {takenIn === null ? "Not in the pattern yet" : `In the pattern since revision ${takenIn}`}
+      </p>
+      <AnswerGroups groups={groups} />
     </>
   );
-}
-
-function readersWords(readers: number, testers: number): string {
-  if (testers === 0) return "No tester whom it concerns has started yet.";
-  return `Read by ${readers} of ${testers} ${testers === 1 ? "tester" : "testers"}`;
 }

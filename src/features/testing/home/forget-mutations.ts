@@ -1,5 +1,7 @@
 import "server-only";
 import { randomUUID } from "node:crypto";
+import { ANSWERS } from "@/features/calls/answer-data";
+import { applyAnswers } from "@/features/calls/answers-computed";
 import { holdCall, raiseCallVersion } from "@/features/calls/mutations";
 import { storedReportSchema } from "@/features/calls/report-schema";
 import { AppError } from "@/server/errors";
@@ -33,10 +35,11 @@ export async function forgetTester(access: TesterAccess): Promise<void> {
     await transaction.troubleSpot.deleteMany({ where: ofThisTester });
     await transaction.reportDraft.deleteMany({ where: ofThisTester });
     await transaction.numberQuestion.deleteMany({ where: ofThisTester });
+    await anonymise(transaction, testerId);
+    await transaction.correctionAnswer.deleteMany({ where: ofThisTester });
     await transaction.correctionRead.deleteMany({ where: ofThisTester });
     await transaction.answerRead.deleteMany({ where: ofThisTester });
     await transaction.message.deleteMany({ where: ofThisTester });
-    await anonymise(transaction, testerId);
     await transaction.tester.update({
       where: testerScope(access),
       data: { accountId: null, timeZone: null, readRevisionNumber: null, linkVersion: { increment: 1 } },
@@ -47,15 +50,20 @@ export async function forgetTester(access: TesterAccess): Promise<void> {
   });
 }
 
-/** Replaces all versions of the report by one without the tester's words; reports are immutable, so it is inserted again. */
+/** Replaces all versions of the report by one without the tester's words, with the counts that they answered corrections with; reports are immutable, so it is inserted again. */
 async function anonymise(transaction: Connection, testerId: string): Promise<void> {
   const newest = await transaction.report.findFirst({
     where: { testerId },
     orderBy: { version: "desc" },
-    include: { decisions: { omit: { reportId: true } } },
+    include: { decisions: { omit: { reportId: true } }, tester: { select: { correctionAnswers: ANSWERS } } },
   });
   if (newest === null) return;
-  const { fit, yarn, ...report } = storedReportSchema.parse(newest.document);
+  const { correctionAnswers } = newest.tester;
+  const { fit, yarn, ...report } = applyAnswers(
+    storedReportSchema.parse(newest.document),
+    correctionAnswers,
+    newest.createdAt,
+  );
   const mute = fit?.map(({ says: _says, ...rated }) => rated);
   const unnamed = yarn.map(({ label: _label, ...used }) => used);
   await transaction.report.deleteMany({ where: { testerId } });

@@ -25,7 +25,7 @@ export const loadTester = cache((testerId: string): Promise<LoadedTester> => fou
 async function ownTester(testerId: string): Promise<LoadedTester> {
   const access = await testerAccess(testerId);
   const [read, inHand] = await Promise.all([readTester(access), readDraft(access)]);
-  const { pattern: document } = inHand.context;
+  const { savedPattern: document } = inHand;
   const label = document.sizes.find(({ id }) => id === read.size)?.label ?? read.size;
   const revision = { revisionId: inHand.revisionId, number: read.revisionNumber, document };
   return {

@@ -21,6 +21,8 @@ export interface StoredData {
   readonly troubles: number;
   /** What the designer asked about numbers of their report. */
   readonly numberQuestions: number;
+  /** Their answers to corrections. */
+  readonly correctionAnswers: number;
   /** Corrections and answers that they marked as read. */
   readonly marks: number;
   /** Mail to them, and mail to the designer that names them. */
@@ -65,7 +67,7 @@ const KEPT = {
   _count: {
     select: {
       ...{ reports: true, milestones: true, questions: true, troubles: true, numberQuestions: true },
-      ...{ readCorrections: true, readAnswers: true, messages: true },
+      ...{ readCorrections: true, readAnswers: true, correctionAnswers: true, messages: true },
     },
   },
 } as const;

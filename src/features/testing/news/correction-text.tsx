@@ -1,6 +1,8 @@
 import type { LoadedTester } from "../home/loaders";
 import { dayIn } from "../home/due-copy";
 import type { Correction } from "../corrections/correction-data";
+import { NumberChanges } from "../corrections/number-changes";
+import { placeKey } from "../questions/place-key";
 import { PlaceLink } from "./place-link";
 
 interface CorrectionTextProps {
@@ -10,7 +12,7 @@ interface CorrectionTextProps {
 
 /** A correction as a tester reads it: who, when, the whole text, and the passage that it concerns. */
 export function CorrectionText({ correction, tester }: CorrectionTextProps) {
-  const { text, place, author, createdAt, revisionNumber } = correction;
+  const { text, places, numbers, author, createdAt, revisionNumber } = correction;
   const { number, document } = tester.revision;
   return (
     <>
@@ -22,11 +24,12 @@ export function CorrectionText({ correction, tester }: CorrectionTextProps) {
       <p dir="auto" className="mt-1 whitespace-pre-line text-lg leading-snug wrap-anywhere">
         {text}
       </p>
-      {place === null ? null : (
-        <div className="mt-1 wrap-anywhere">
+      <NumberChanges numbers={numbers} pattern={document} size={tester.size.id} />
+      {places.map((place) => (
+        <div key={placeKey(place)} className="mt-1 wrap-anywhere">
           <PlaceLink testerId={tester.testerId} text={document.instructions ?? ""} place={place} />
         </div>
-      )}
+      ))}
     </>
   );
 }

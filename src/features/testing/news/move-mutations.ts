@@ -1,6 +1,6 @@
 import "server-only";
 import { canonicalJson } from "@/engine/pattern";
-import { fieldOf, readReport, type ReportContext } from "@/engine/reporting";
+import { fieldOf, patternAsAnswered, readReport, type ReportContext } from "@/engine/reporting";
 import { holdOpenCall } from "@/features/calls/mutations";
 import { revisionSelect, toRevision } from "@/features/patterns/data";
 import { testerScope, type TesterAccess } from "@/features/testing/home/access";
@@ -30,11 +30,12 @@ export async function moveToRevision(access: TesterAccess, { from, to }: Move): 
     const testers = { some: { ...testerScope(access), stoppedAt: null } };
     if (!(await holdOpenCall(transaction, { id: access.callId, testers }))) throw await whyClosed(transaction, access);
     await lockOpenTester(transaction, access);
-    const { revisionId, sent, typed, context } = await readDraft(access, transaction);
+    const { revisionId, sent, typed, context, toldCounts } = await readDraft(access, transaction);
     if (revisionId === to) return;
     if (!mayMove({ sent })) throw new AppError("closed", SENT);
     if (revisionId !== from) throw new AppError("changed-meanwhile", MOVED);
-    const next = { ...context, pattern: await newerPattern(transaction, { access, from, to }) };
+    const newer = await newerPattern(transaction, { access, from, to });
+    const next = { ...context, pattern: patternAsAnswered(newer, context.size, toldCounts) };
     if (!next.pattern.sizes.some(({ id }) => id === context.size)) throw new AppError("not-found", NO_SIZE);
     await transaction.tester.update({ where: reportingScope(access), data: { revisionId: to } });
     if (typed[fieldOf.asWritten] !== "yes" || haveSameNumbers(context, next)) return;

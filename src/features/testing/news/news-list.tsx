@@ -2,6 +2,7 @@ import type { ReactNode } from "react";
 import type { LoadedTester } from "../home/loaders";
 import { dayIn } from "../home/due-copy";
 import { AskedNews } from "../asked/asked-news";
+import { isOpenFor, OwnAnswer } from "../corrections/own-answer";
 import { CorrectionText } from "./correction-text";
 import { GotIt } from "./got-it";
 import type { NewAnswer } from "./news-data";
@@ -42,11 +43,15 @@ export function NewsList({ news, loaded, differences }: NewsListProps) {
         {corrections.map((correction) => (
           <NewsItem key={correction.correctionId}>
             <CorrectionText {...{ correction, tester }} />
-            <GotIt
-              testerId={tester.testerId}
-              mark={{ what: "correction", correctionId: correction.correctionId }}
-              about={`the correction “${correction.text.slice(0, 60)}”`}
-            />
+            {isOpenFor(correction, loaded) ? (
+              <OwnAnswer {...{ correction, loaded }} />
+            ) : (
+              <GotIt
+                testerId={tester.testerId}
+                mark={{ what: "correction", correctionId: correction.correctionId }}
+                about={`the correction “${correction.text.slice(0, 60)}”`}
+              />
+            )}
           </NewsItem>
         ))}
         {own.map((answer) => (

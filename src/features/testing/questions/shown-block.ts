@@ -4,12 +4,21 @@ import type { BlockKind } from "@/engine/instructions";
 export type ShownPiece =
   | string
   | { readonly unsure: string }
+  | ShownChange
   | {
       /** In their order; the reader's own number is in an array. */
-      readonly sizes: readonly (string | readonly [own: string])[];
+      readonly sizes: readonly (string | readonly [own: string] | ShownChange)[];
       /** The reader's own is a dash, which means none. */
       readonly none?: true;
     };
+
+/** A number that a correction changed. */
+export interface ShownChange {
+  readonly was: string;
+  readonly becomes: string;
+  /** It is the reader's own. */
+  readonly own?: true;
+}
 
 /** A block of the instructions, with only what the browser needs. */
 export interface ShownBlock {
@@ -25,7 +34,9 @@ export interface ShownBlock {
 export function beginningOf({ pieces }: Pick<ShownBlock, "pieces">): string {
   const words = pieces.map((one) => {
     if (typeof one === "string") return one;
-    return "unsure" in one ? one.unsure : one.sizes.flat().join("");
+    if ("unsure" in one) return one.unsure;
+    if ("was" in one) return one.becomes;
+    return one.sizes.map((part) => (typeof part === "object" && "was" in part ? part.becomes : part)).join("");
   });
   return words.join("").slice(0, 60);
 }

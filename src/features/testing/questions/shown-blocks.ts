@@ -1,6 +1,6 @@
-import { markSizeNumbers, readInstructions, type Segment } from "@/engine/instructions";
+import { correctNumbers, readInstructions, type CorrectedSegment, type SizeChange } from "@/engine/instructions";
 import { placeKey } from "./place-key";
-import type { ShownBlock, ShownPiece } from "./shown-block";
+import type { ShownBlock, ShownChange, ShownPiece } from "./shown-block";
 
 /** The tester's size among all sizes. */
 export interface OwnSize {
@@ -9,18 +9,28 @@ export interface OwnSize {
   readonly index: number;
 }
 
+/** Nothing is corrected. */
+const NO_CHANGES: ReadonlyMap<string, readonly SizeChange[]> = new Map();
+
 /**
  * The written instructions, block by block, with the numbers of one size marked.
  *
  * @param shown `all`: the others stay readable, as they will be published; `own`: they are left out.
+ * @param changes numbers that corrections change, by the key of their block.
  */
-export function shownBlocks(text: string, size: OwnSize, shown: "all" | "own" = "all"): ShownBlock[] {
+export function shownBlocks(
+  text: string,
+  size: OwnSize,
+  shown: "all" | "own" = "all",
+  changes = NO_CHANGES,
+): ShownBlock[] {
+  const sizes = { sizeCount: size.count, index: size.index };
   return readInstructions(text).map(({ place, kind, lead, text: words }) => ({
     ...{ key: placeKey(place), kind, mark: shownMark(lead.trim()) },
     pieces:
       kind === "heading"
         ? [words]
-        : markSizeNumbers(words, size.count, size.index).map((one) => piece(one, size.index, shown)),
+        : correctNumbers(words, sizes, changes.get(placeKey(place)) ?? []).map((one) => piece(one, size.index, shown)),
   }));
 }
 
@@ -28,10 +38,12 @@ function shownMark(mark: string): string {
   return mark === "*" || mark === "-" ? "•" : mark;
 }
 
-function piece(segment: Segment, sizeIndex: number, shown: "all" | "own"): ShownPiece {
+function piece(segment: CorrectedSegment, sizeIndex: number, shown: "all" | "own"): ShownPiece {
   switch (segment.kind) {
     case "text":
       return segment.text;
+    case "change":
+      return { was: segment.text, becomes: segment.becomes, own: true };
     case "unsure":
       return { unsure: segment.text };
     case "sizes":
@@ -39,7 +51,7 @@ function piece(segment: Segment, sizeIndex: number, shown: "all" | "own"): Shown
   }
 }
 
-type SizePart = Extract<Segment, { kind: "sizes" }>["parts"][number];
+type SizePart = Extract<CorrectedSegment, { kind: "sizes" }>["parts"][number];
 
 function shownParts(parts: readonly SizePart[], sizeIndex: number, shown: "all" | "own") {
   const own = parts.filter(({ size }) => size === sizeIndex);
@@ -47,11 +59,12 @@ function shownParts(parts: readonly SizePart[], sizeIndex: number, shown: "all" 
 }
 
 /** Joins the text between the reader's numbers: React marks the start of each text, which would outweigh most of them. */
-function joinedParts(parts: readonly SizePart[], sizeIndex: number): readonly (string | readonly [own: string])[] {
-  const joined: (string | [string])[] = [];
-  for (const { text, size } of parts) {
+function joinedParts(parts: readonly SizePart[], sizeIndex: number) {
+  const joined: (string | readonly [own: string] | ShownChange)[] = [];
+  for (const { text, size, becomes } of parts) {
     const last = joined.at(-1);
-    if (size === sizeIndex) joined.push([text]);
+    if (becomes !== undefined) joined.push({ was: text, becomes, ...(size === sizeIndex ? { own: true } : {}) });
+    else if (size === sizeIndex) joined.push([text]);
     else if (typeof last === "string") joined[joined.length - 1] = last + text;
     else joined.push(text);
   }

@@ -1,6 +1,15 @@
 import "server-only";
 import { z } from "zod";
-import { typedOfReport, type ReportContext, type TypedReport } from "@/engine/reporting";
+import {
+  answeredCounts,
+  patternAsAnswered,
+  typedOfReport,
+  type ReportContext,
+  type TypedReport,
+} from "@/engine/reporting";
+import type { PatternDocument } from "@/engine/pattern";
+import { ANSWERS } from "@/features/calls/answer-data";
+import { toAnswers } from "@/features/calls/answers-computed";
 import { revisionSelect, toRevision, type Revision } from "@/features/patterns/data";
 import { testerScope, type TesterAccess } from "@/features/testing/home/access";
 import { database } from "@/server/database";
@@ -26,9 +35,14 @@ export interface SentReport {
 
 /** A tester's report so far: the draft, and what was sent. */
 export interface ReportInHand {
+  /** Its pattern is the revision with the counts of their size that their answers to corrections tell. */
   readonly context: ReportContext;
   /** The revision that the tester works from. */
   readonly revisionId: string;
+  /** The same as it was saved. */
+  readonly savedPattern: PatternDocument;
+  /** Count → number by their answers to corrections; null: that of their revision. */
+  readonly toldCounts: ReadonlyMap<string, number | null>;
   /** Field → text: the draft, else what was sent. */
   readonly typed: TypedReport;
   /** Incremented by each change of the draft; 0 without a draft. */
@@ -57,14 +71,16 @@ export async function readDraft(access: TesterAccess, connection: Connection = d
   const followed = row?.revision ?? report?.revision;
   if (row == null || followed === undefined) throw new AppError("not-found");
   const revision = toRevision(followed);
-  const { revisionId, document: pattern } = revision;
-  const { unit } = row;
-  const context: ReportContext = { pattern, size: row.size, unit, formatLength: (cm) => formatLength(cm, unit) };
+  const { revisionId, document: savedPattern } = revision;
+  const { unit, size } = row;
+  const toldCounts = answeredCounts(size, toAnswers(row.correctionAnswers));
+  const pattern = patternAsAnswered(savedPattern, size, toldCounts);
+  const context: ReportContext = { pattern, size, unit, formatLength: (cm) => formatLength(cm, unit) };
   const sent = report === undefined ? null : sentReport(report, { context, revision });
   const typed = row.reportDraft === null ? (sent?.typed ?? {}) : textsSchema.parse(row.reportDraft.typed);
   const asSent = row.reportDraft?.sent == null ? sent?.typed : textsSchema.parse(row.reportDraft.sent);
   return {
-    ...{ context, revisionId, sent, typed },
+    ...{ context, revisionId, savedPattern, toldCounts, sent, typed },
     changed: asSent === undefined ? [] : changedFields(asSent, typed),
     version: row.reportDraft?.version ?? 0,
     asked: row.numberQuestions.map(toNumberQuestion),
@@ -105,6 +121,7 @@ const IN_HAND = {
   reportDraft: { select: { typed: true, sent: true, version: true } },
   reports: NEWEST_REPORT,
   numberQuestions: SHOWN_TO_TESTER,
+  correctionAnswers: ANSWERS,
 };
 
 interface ReportRow {

@@ -22,16 +22,24 @@ export async function saveFields(access: TesterAccess, changes: readonly FieldCh
     await lockOpenTester(transaction, access);
     const { typed: stored } = await readDraft(access, transaction);
     const { typed, clashes, refused } = mergeFields(stored, changes);
-    if (!isSame(stored, typed))
-      await transaction.tester.update({
-        where: reportingScope(access),
-        data: {
-          reportDraft: {
-            upsert: { create: { typed }, update: { typed, version: { increment: 1 }, updatedAt: new Date() } },
-          },
-        },
-      });
+    if (!isSame(stored, typed)) await storeTyped(transaction, access, typed);
     return { clashes, refused };
+  });
+}
+
+/** Stores a draft's fields in place of all before; the caller has locked the tester's row. */
+export async function storeTyped(
+  transaction: Connection,
+  access: TesterAccess,
+  typed: Readonly<Record<string, string>>,
+): Promise<void> {
+  await transaction.tester.update({
+    where: reportingScope(access),
+    data: {
+      reportDraft: {
+        upsert: { create: { typed }, update: { typed, version: { increment: 1 }, updatedAt: new Date() } },
+      },
+    },
   });
 }
 

@@ -6,7 +6,7 @@ import { callPlaces } from "@/features/calls/data";
 import { loadCall } from "@/features/calls/loaders";
 import { callStanding } from "@/features/calls/standing-data";
 import { CallClosing } from "@/features/testing/progress/call-closing";
-import { stepsOf } from "@/app/call-steps";
+import { correctionSteps, stepsOf } from "@/app/call-steps";
 import { ProgressView } from "@/features/testing/progress/progress-view";
 import { progressList } from "@/features/testing/progress/progress-list-data";
 import { progressQuerySchema } from "@/features/testing/progress/progress-query";
@@ -27,7 +27,7 @@ export default async function ProgressPage({ params, searchParams }: PageProps<"
     callPlaces(access),
     callStanding(access),
   ]);
-  const steps = stepsOf(standing, list.together);
+  const steps = [...(await correctionSteps(access, { standing, revision })), ...stepsOf(standing, list.together)];
   const isOpen = call.status === "open";
   const add = (
     <ButtonLink href={`/calls/${callId}/progress/add`} look="quiet">

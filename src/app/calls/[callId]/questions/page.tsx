@@ -3,6 +3,7 @@ import { CALL_PAGES } from "@/features/calls/call-pages";
 import { CallPage } from "@/features/calls/components/call-page";
 import { loadCall } from "@/features/calls/loaders";
 import { publishedCorrections } from "@/features/testing/corrections/correction-data";
+import { correctionQuery } from "@/features/testing/corrections/correction-query";
 import { CorrectionsLink, CorrectionsSection } from "@/features/testing/corrections/corrections-section";
 import { QuestionsView } from "@/features/testing/questions/components/questions-view";
 import { askedPlaces, troubledPlaces } from "@/features/testing/questions/place-notes-data";
@@ -13,7 +14,8 @@ export const metadata: Metadata = { title: CALL_PAGES.questions.name };
 export default async function QuestionsPage({ params, searchParams }: PageProps<"/calls/[callId]/questions">) {
   const { callId } = await params;
   const loaded = await loadCall(callId);
-  const query = questionsQuerySchema.parse(await searchParams);
+  const search = await searchParams;
+  const query = questionsQuerySchema.parse(search);
   const pattern = loaded.revision.document;
   const [asked, troubled, corrections] = await Promise.all([
     askedPlaces(loaded.access, pattern, query),
@@ -28,7 +30,12 @@ export default async function QuestionsPage({ params, searchParams }: PageProps<
     >
       <QuestionsView {...{ asked, troubled, query, pattern, callId }} mayEdit={loaded.mayEdit} />
       {corrections === null ? null : (
-        <CorrectionsSection {...{ callId, pattern, corrections }} mayEdit={loaded.mayEdit} />
+        <CorrectionsSection
+          {...{ callId, pattern, corrections }}
+          mayEdit={loaded.mayEdit}
+          revisionNumber={loaded.revision.number}
+          asked={correctionQuery(search)}
+        />
       )}
     </CallPage>
   );

@@ -2,6 +2,9 @@ import type { Metadata } from "next";
 import { askGrading, stopGrading } from "@/features/patterns/grading/actions";
 import { ConflictingEdits } from "@/features/patterns/editor/conflicting-edits";
 import { PatternEditor } from "@/features/patterns/editor/pattern-editor";
+import { patternAccess } from "@/features/patterns/access";
+import { openCorrections } from "@/features/testing/corrections/correction-data";
+import { OpenCorrections } from "@/features/testing/corrections/open-corrections";
 import { PatternFrame } from "@/features/patterns/components/pattern-frame";
 import { PatternOverview } from "@/features/patterns/components/pattern-overview";
 import { loadEditing } from "@/features/patterns/loaders";
@@ -26,6 +29,7 @@ export default async function EditPage({ params }: Props) {
       </PatternFrame>
     );
   }
+  const open = await openCorrections(await patternAccess(viewer, patternId, "editor"));
   const start = {
     patternId,
     base: revision.document,
@@ -36,6 +40,7 @@ export default async function EditPage({ params }: Props) {
   const content = draft?.content ?? null;
   return (
     <PatternFrame page={page} tab="edit">
+      <OpenCorrections calls={open} />
       {content !== null && draft !== null && draft.baseNumber < revision.number ? (
         <Notice title={`${revision.createdBy ?? "Someone"} has saved revision ${revision.number} in the meantime`}>
           <p>

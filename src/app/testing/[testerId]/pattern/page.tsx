@@ -7,6 +7,12 @@ import { SizeGlance } from "@/features/patterns/in-size/size-glance";
 import { SizeNumbers } from "@/features/patterns/in-size/size-numbers";
 import { GarmentPicture } from "@/features/patterns/drawing/garment-picture";
 import { correctionsFor } from "@/features/testing/corrections/correction-data";
+import { NumberChanges } from "@/features/testing/corrections/number-changes";
+import {
+  changedNumbers,
+  correctedPattern,
+  passageCorrections,
+} from "@/features/testing/corrections/passage-corrections";
 import { OwnCorrections } from "@/features/testing/news/own-corrections";
 import { NoInstructions } from "@/features/testing/questions/components/no-instructions";
 import { TesterPatternText } from "@/features/testing/questions/components/tester-pattern-text";
@@ -40,7 +46,8 @@ export default async function TesterPatternPage({ params, searchParams }: PagePr
   const { document: pattern, number } = tester.revision;
   const size = pattern.sizes.find(({ id }) => id === tester.size.id);
   if (size === undefined) notFound();
-  const inSize = { pattern, size, unit: tester.unit };
+  const corrections = await correctionsFor(access, { size: size.id });
+  const inSize = { pattern: correctedPattern(pattern, size.id, corrections), size, unit: tester.unit };
   const text = pattern.instructions ?? "";
   const parts = textParts(text);
   const { sizesShown, timeZone, stoppedAt } = tester;
@@ -60,7 +67,7 @@ export default async function TesterPatternPage({ params, searchParams }: PagePr
         mayKeep={mayWrite && stoppedAt === null}
       />
       <SizeGlance {...inSize} />
-      <OwnCorrections corrections={await correctionsFor(access, { size: size.id })} tester={tester} />
+      <OwnCorrections corrections={corrections} loaded={loaded} />
       <TextPartsNav
         parts={[...(about ? [{ anchor: "instructions", label: "Instructions" }, ...parts] : []), ...NUMBERS]}
         first={<OwnPlaceLink {...{ testerId, passages }} />}
@@ -68,13 +75,24 @@ export default async function TesterPatternPage({ params, searchParams }: PagePr
       {about ? (
         <Part anchor="instructions" title="Instructions">
           <SizesShownForm {...{ testerId, sizesShown }} sizeLabel={size.label} />
-          <TesterPatternText {...about} notes={await placeNotes(access)} mayWrite={mayWrite} />
+          <TesterPatternText
+            {...about}
+            corrected={passageCorrections(pattern, size.id, corrections)}
+            notes={await placeNotes(access)}
+            mayWrite={mayWrite}
+          />
         </Part>
       ) : (
         <NoInstructions />
       )}
       <Part anchor="numbers" title={`Your numbers, ${size.label}`}>
         <SizeNumbers {...inSize} />
+        <NumberChanges
+          numbers={changedNumbers(pattern, inSize.pattern, size.id)}
+          pattern={pattern}
+          size={size.id}
+          title="Corrected here"
+        />
       </Part>
       <Part anchor="finished" title="Finished measurements">
         <SizeFinished {...inSize} />

@@ -43,6 +43,7 @@ export function StoredDataView({ tester, stored }: StoredDataViewProps) {
           <StoredEntry label="Asked about your numbers">
             {times(stored.numberQuestions, "question", "questions")}
           </StoredEntry>
+          <StoredEntry label="Corrections">{times(stored.correctionAnswers, "answer", "answers")}</StoredEntry>
           <StoredEntry label="Marked as read">
             {times(stored.marks, "correction or answer", "corrections and answers")}
           </StoredEntry>
@@ -88,7 +89,7 @@ function Deletion({ tester: { testerId, code, size }, stored }: StoredDataViewPr
     <>
       <p className="mb-3">
         {hasReport
-          ? `This deletes your name, e-mail, body measurements, application, progress updates, trouble spots, unanswered questions, what was asked about your numbers, what you marked as read and e-mail about this test, the designer’s notes about you and about what you got, and everything you wrote in your own words in your report. The numbers of your report stay, under “${code}”, because the results of the test are calculated from them. A question that was answered for all testers stays too, without your name.`
+          ? `This deletes your name, e-mail, body measurements, application, progress updates, trouble spots, unanswered questions, what was asked about your numbers, your answers to corrections, what you marked as read and e-mail about this test, the designer’s notes about you and about what you got, and everything you wrote in your own words in your report. The numbers of your report stay, under “${code}”, because the results of the test are calculated from them. A question that was answered for all testers stays too, without your name.`
           : "You have not sent a report, so this deletes everything stored about you in this test, including the designer’s note about you. Your spot goes to somebody else. A question that was answered for all testers stays, without your name."}
       </p>
       {hasReport && stored.othersInSize === 0 ? (

@@ -4,6 +4,7 @@ import { Notice } from "@/ui/notice";
 import { Section } from "@/ui/section";
 import { NewsList } from "../../news/news-list";
 import type { TesterNews } from "../../news/news-loaders";
+import { OwnCorrections } from "../../news/own-corrections";
 import { RevisionNews } from "../../news/revision-news";
 import { nextThing } from "../next-thing";
 import type { LoadedTester } from "../loaders";
@@ -40,6 +41,11 @@ export function TesterHome({ loaded, news, differences, yarn, now, pageKey }: Te
       <Section title="All steps">
         <StepList home={home} steps={steps} />
       </Section>
+      {news.answered.length === 0 ? null : (
+        <Section title="Corrections you answered">
+          <OwnCorrections corrections={news.answered} loaded={loaded} />
+        </Section>
+      )}
       {yarn === null && tester.yarnAsked === "" ? null : (
         <Section title="Yarn">
           {yarn}

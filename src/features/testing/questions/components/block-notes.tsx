@@ -29,6 +29,20 @@ export function BlockNotes({ questions, troubles, testerId }: BlockNotesProps) {
   );
 }
 
+/** What corrections say about a passage. */
+export function CorrectionNotes({ texts }: { readonly texts: readonly string[] }) {
+  if (texts.length === 0) return null;
+  return (
+    <ul className="mt-3 grid max-w-2xl gap-3">
+      {texts.map((text, index) => (
+        <Note key={index} sign="✎">
+          <Words label="Corrected:" text={text} />
+        </Note>
+      ))}
+    </ul>
+  );
+}
+
 function Asked({ question, testerId }: { readonly question: ReadQuestion; readonly testerId: string }) {
   const { questionId, asks, answer, isOwn } = question;
   return (

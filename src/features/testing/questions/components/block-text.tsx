@@ -1,4 +1,4 @@
-import type { ShownPiece } from "../shown-block";
+import type { ShownChange, ShownPiece } from "../shown-block";
 
 /** A block of the instructions with the numbers of one size marked. */
 export function BlockText({ pieces }: { readonly pieces: readonly ShownPiece[] }) {
@@ -14,12 +14,31 @@ function PieceText({ piece }: { readonly piece: ShownPiece }) {
         <span className="font-sans text-sm italic text-soft"> (not one number per size)</span>
       </>
     );
+  if ("was" in piece) return <Corrected change={piece} />;
   return (
     <span className="sizes">
-      {piece.sizes.map((part, index) =>
-        typeof part === "string" ? part : <OwnNumber key={index} text={part[0]} isNone={piece.none === true} />,
-      )}
+      {piece.sizes.map((part, index) => {
+        if (typeof part === "string") return part;
+        if ("was" in part) return <Corrected key={index} change={part} />;
+        return <OwnNumber key={index} text={part[0]} isNone={piece.none === true} />;
+      })}
     </span>
+  );
+}
+
+/** The wrong number struck out, and the right one beside it. */
+function Corrected({ change: { was, becomes, own } }: { readonly change: ShownChange }) {
+  return (
+    <>
+      <del>
+        <span className="sr-only">{own ? "wrong for your size: " : "wrong: "}</span>
+        {was}
+      </del>{" "}
+      <ins>
+        <span className="sr-only">right: </span>
+        {own ? <mark>{becomes}</mark> : becomes}
+      </ins>
+    </>
   );
 }
 

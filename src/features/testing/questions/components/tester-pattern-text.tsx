@@ -5,7 +5,8 @@ import type { OwnTrouble, ReadQuestion } from "../data";
 import { groupByPlace, type PlaceGroup } from "../group-by-place";
 import type { PlaceQuery } from "../place-query";
 import { shownBlocks } from "../shown-blocks";
-import { BlockNotes } from "./block-notes";
+import type { PassageCorrections } from "../../corrections/passage-corrections";
+import { BlockNotes, CorrectionNotes } from "./block-notes";
 import { InstructionsText } from "./instructions-text";
 import { PlaceForm } from "./place-form";
 
@@ -17,6 +18,8 @@ interface TesterPatternTextProps {
   readonly query: PlaceQuery | null;
   /** The sizes whose numbers are shown. */
   readonly sizesShown: "all" | "own";
+  /** By the key of a passage: numbers that corrections change in it, and what they say. */
+  readonly corrected: ReadonlyMap<string, PassageCorrections>;
   /** The call is open, so questions can be sent. */
   readonly mayWrite: boolean;
 }
@@ -29,18 +32,22 @@ export function TesterPatternText({
   notes,
   query,
   sizesShown,
+  corrected,
   mayWrite,
 }: TesterPatternTextProps) {
   const text = pattern.instructions ?? "";
   const questions = groupByPlace(text, notes.questions);
   const troubles = groupByPlace(text, notes.troubles);
   const size = { count: pattern.sizes.length, index: pattern.sizes.findIndex(({ id }) => id === sizeId) };
-  const blocks = shownBlocks(text, size, sizesShown);
+  const changes = new Map([...corrected].map(([key, { numbers }]) => [key, numbers] as const));
+  const blocks = shownBlocks(text, size, sizesShown, changes);
   const here = `/testing/${testerId}/pattern`;
   const saying = mayWrite && blocks.some(({ key }) => key === query?.place) ? query : null;
-  const keys = new Set([...questions, ...troubles].map(({ key }) => key)).add(saying?.place ?? "");
+  const noted = [...questions, ...troubles].map(({ key }) => key);
+  const keys = new Set([...noted, ...corrected.keys(), saying?.place ?? ""]);
   const below = (key: string) => (
     <>
+      <CorrectionNotes texts={corrected.get(key)?.texts ?? []} />
       <BlockNotes
         questions={questions.find((group) => group.key === key)?.notes ?? []}
         troubles={troubles.find((group) => group.key === key)?.notes ?? []}

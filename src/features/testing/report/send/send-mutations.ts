@@ -28,7 +28,14 @@ export async function sendReport(access: TesterAccess, seen: number): Promise<{ 
   return await inTransaction(async (transaction) => {
     const testers = { some: { ...testerScope(access), stoppedAt: null } };
     if (!(await holdOpenCall(transaction, { id: access.callId, testers }))) throw await whyClosed(transaction, access);
-    const { context, revisionId, typed: fields, version: draft, sent } = await readDraft(access, transaction);
+    const {
+      context,
+      revisionId,
+      toldCounts,
+      typed: fields,
+      version: draft,
+      sent,
+    } = await readDraft(access, transaction);
     if (draft !== seen) throw new AppError("changed-meanwhile", CHANGED);
     // The stored report differs from the fields: defaults are filled in, and what could not be read is left out.
     await answerByChange(transaction, { testerId: access.testerId, typed: fields });
@@ -37,7 +44,11 @@ export async function sendReport(access: TesterAccess, seen: number): Promise<{ 
       data: { sent: fields },
     });
     const read = readReport(fields, context);
-    const report = storedReportSchema.parse({ ...read.report, ...(await shownIn(transaction, access, context)) });
+    const report = storedReportSchema.parse({
+      ...read.report,
+      ...(await shownIn(transaction, access, context)),
+      ...(toldCounts.size === 0 ? {} : { confirmedCounts: [...toldCounts.keys()] }),
+    });
     const content = canonicalJson({ report, typed: read.typed, revisionId });
     if (sent !== null && content === contentOf(sent)) return { version: sent.version };
     const isEmpty = canonicalJson(read.report) === canonicalJson(emptyReport(fields, context));

@@ -1,0 +1,110 @@
+import "server-only";
+import { z } from "zod";
+import { causeShape, cellSchema } from "@/engine/gaps";
+import { countsOfTerm, gradedCounts, ownValue, type PatternDocument } from "@/engine/pattern";
+import { fieldOf, parseField } from "@/engine/reporting";
+import { callScope, type CallAccess } from "@/features/calls/access";
+import { numberChangesSchema, type NumberChange } from "@/features/calls/correction-schema";
+import type { Revision } from "@/features/patterns/data";
+import { database } from "@/server/database";
+
+/** A count that the text of a size seems to have wrong, while testers of that size have not reached it. */
+export interface EarlyCorrection {
+  readonly change: NumberChange;
+  /** Those who have not reached it, in the order of the call. */
+  readonly names: readonly string[];
+}
+
+const foundSchema = z.object({ causes: z.array(z.object(causeShape)), cells: z.array(cellSchema) });
+
+/**
+ * The counts that the newest analysis names as the cause of a difference that is certain, which no correction is published
+ * about yet, where testers of that size can still be told in time. Nothing where it is of another revision.
+ */
+export async function earlyCorrections(
+  access: CallAccess,
+  { revisionId, document: pattern }: Pick<Revision, "revisionId" | "document">,
+): Promise<EarlyCorrection[]> {
+  const [row] = await database().$queryRaw<unknown[]>`
+    SELECT jsonb_path_query_array(differences, '$.causes[*] ? (@.kind == "count")') AS causes,
+      jsonb_path_query_array(differences, '$.cells[*] ? (@.verdict == "off")') AS cells
+    FROM analysis
+    JOIN call ON call.id = analysis.call_id
+    JOIN membership ON membership.pattern_id = call.pattern_id AND membership.account_id = ${access.pattern.accountId}::uuid
+    WHERE analysis.call_id = ${access.callId}::uuid AND analysis.status = 'done'
+      AND analysis.revision_id = ${revisionId}::uuid
+    ORDER BY analysis.call_version DESC, analysis.created_at DESC
+    LIMIT 1`;
+  const found = foundSchema.safeParse(row);
+  if (!found.success) return [];
+  const { causes, cells } = found.data;
+  const certain = causes.flatMap(({ id: count, size, estimate }) => {
+    const right = size === undefined ? undefined : ownValue(gradedCounts(pattern, size), count);
+    if (size === undefined || right === undefined) return [];
+    const measured = measurementsOf(pattern, count);
+    const isOff = cells.some((cell) => cell.size === size && measured.includes(cell.measurement));
+    return isOff ? [{ count, size, was: Math.max(0, right + estimate), becomes: right }] : [];
+  });
+  return await notReached(access, pattern, await unpublished(access, certain));
+}
+
+function measurementsOf({ measurements }: PatternDocument, count: string): string[] {
+  return measurements.flatMap(({ id, terms }) =>
+    terms.some((term) => countsOfTerm(term).includes(count)) ? [id] : [],
+  );
+}
+
+async function unpublished(access: CallAccess, changes: readonly NumberChange[]): Promise<readonly NumberChange[]> {
+  if (changes.length === 0) return [];
+  const rows = await database().correction.findMany({ where: { call: callScope(access) }, select: { numbers: true } });
+  const published = rows.flatMap(({ numbers }) => numberChangesSchema.parse(numbers));
+  return changes.filter(({ count, size }) => !published.some((one) => one.count === count && one.size === size));
+}
+
+/** Testers have reached a count once they have entered it, or read a measurement that it makes. */
+async function notReached(
+  access: CallAccess,
+  pattern: PatternDocument,
+  changes: readonly NumberChange[],
+): Promise<EarlyCorrection[]> {
+  if (changes.length === 0) return [];
+  const testers = await database().tester.findMany({
+    where: {
+      call: callScope(access),
+      size: { in: changes.map(({ size }) => size) },
+      ...{ acceptedAt: { not: null }, stoppedAt: null },
+    },
+    orderBy: { position: "asc" },
+    select: {
+      ...{ size: true, code: true, answeredMeasurements: true },
+      contact: { select: { name: true } },
+      reportDraft: { select: { typed: true } },
+    },
+  });
+  return changes.flatMap((change) => {
+    const measured = measurementsOf(pattern, change.count);
+    const names = testers
+      .filter(({ size, answeredMeasurements, reportDraft }) => {
+        const fields = Object.entries(textsSchema.parse(reportDraft?.typed ?? {})).filter(([, text]) => text !== "");
+        const answered = idsSchema.parse(answeredMeasurements ?? []);
+        return (
+          size === change.size &&
+          ![...answered, ...readIn(fields)].some((id) => measured.includes(id)) &&
+          !fields.some(([field]) => field === fieldOf.worked(change.count))
+        );
+      })
+      .map(({ contact, code }) => contact?.name ?? code);
+    return names.length === 0 ? [] : [{ change, names }];
+  });
+}
+
+const textsSchema = z.record(z.string(), z.string());
+const idsSchema = z.array(z.string());
+
+/** Measurements that a draft has a reading of. */
+function readIn(fields: readonly (readonly [string, string])[]): string[] {
+  return fields.flatMap(([name]) => {
+    const field = parseField(name);
+    return field?.kind === "reading" ? [field.id] : [];
+  });
+}
