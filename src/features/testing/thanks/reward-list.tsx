@@ -21,15 +21,13 @@ export function RewardList({ callId, testers, sizes, mayEdit }: RewardListProps)
           key={testerId}
           className="grid gap-x-6 gap-y-1 border-b border-line px-4 py-3 last:border-b-0 md:grid-cols-[minmax(0,4fr)_minmax(0,3fr)_minmax(0,4fr)]"
         >
-          <div className="flex min-w-0 items-center">
+          <p className={`min-w-0 self-center wrap-anywhere ${mayEdit ? "relative pl-9" : ""}`}>
             {mayEdit ? <SelectBox form={REWARDED_TESTERS} name="testerId" value={testerId} about={name} /> : null}
-            <p className="min-w-0 wrap-anywhere">
-              <Link href={`/calls/${callId}/progress/${testerId}`} prefetch={false} className="text-link font-semibold">
-                <bdi>{name}</bdi>
-              </Link>{" "}
-              <span className="text-soft">{sizes.find(({ id }) => id === size)?.label ?? size}</span>
-            </p>
-          </div>
+            <Link href={`/calls/${callId}/progress/${testerId}`} prefetch={false} className="text-link font-semibold">
+              <bdi>{name}</bdi>
+            </Link>{" "}
+            <span className="text-soft">{sizes.find(({ id }) => id === size)?.label ?? size}</span>
+          </p>
           <p className="self-center wrap-anywhere">{isNameless ? null : <CreditName creditName={creditName} />}</p>
           <ul className="numbers self-center text-sm text-soft">
             <li>
