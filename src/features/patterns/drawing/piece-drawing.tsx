@@ -3,7 +3,7 @@ import type { PieceShape } from "@/engine/drawing";
 import type { LengthUnit } from "@/engine/units";
 import { DrawingFrame, placeIn } from "./drawing-frame";
 import { TapeLetter, TapeLine } from "./tape-line";
-import { markSign, shapeWords } from "./piece-copy";
+import { markSign, shapeWords } from "./shape-copy";
 import { ShapeGround } from "./shape-ground";
 
 interface PieceDrawingProps {

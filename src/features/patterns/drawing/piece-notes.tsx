@@ -1,5 +1,5 @@
 import type { PieceShape } from "@/engine/drawing";
-import { markSign } from "./piece-copy";
+import { markSign } from "./shape-copy";
 
 /** Notes on what the schematic cannot show exactly. Errors of a part are shown beside the part. */
 export function PieceNotes({ shape: { isToScale, sketchReasons, marks } }: { readonly shape: PieceShape }) {

@@ -2,7 +2,7 @@ import type { MeasurementLine } from "@/engine/drawing";
 import type { LengthUnit } from "@/engine/units";
 import { formatLength } from "@/ui/format-length";
 import { placeIn, type Extent } from "./drawing-frame";
-import { shortLetter } from "./piece-copy";
+import { shortLetter } from "./shape-copy";
 
 interface MeasurementMarkProps {
   readonly line: MeasurementLine;

@@ -2,7 +2,7 @@ import type { PieceShape, Point, Segment } from "@/engine/drawing";
 import type { LengthUnit } from "@/engine/units";
 import { formatLength } from "@/ui/format-length";
 import { topRight } from "../drawing-extent";
-import { markSign, shortLetter } from "../piece-copy";
+import { markSign, shortLetter } from "../shape-copy";
 import { element, escapeXml, hundredths } from "./svg-element";
 import type { Block } from "./text-block";
 
