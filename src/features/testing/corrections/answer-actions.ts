@@ -1,10 +1,9 @@
 "use server";
 
-import { revalidatePath } from "next/cache";
 import { parseField } from "@/engine/reporting";
-import { sentenceOf, type Failure } from "@/server/action";
+import type { Failure } from "@/server/action";
 import { lastTexts, parseForm, readForm } from "@/server/read-form";
-import { testerAccess, type TesterAccess } from "../home/access";
+import { forTester } from "../home/for-tester";
 import { answerCorrection, confirmWorked } from "./answer-mutations";
 import { answerSchema, confirmSchema } from "./answer-schema";
 import { wholeNumber, WHOLE_NUMBERS } from "./whole-number";
@@ -27,14 +26,4 @@ export async function confirm(_last: Failure | undefined, form: FormData): Promi
     worked[field.id] = number;
   }
   return await forTester(testerId, (access) => confirmWorked(access, { correctionId, worked }));
-}
-
-async function forTester(testerId: string, run: (access: TesterAccess) => Promise<void>): Promise<Failure | undefined> {
-  try {
-    await run(await testerAccess(testerId));
-  } catch (error) {
-    return { status: "failed", says: sentenceOf(error) };
-  }
-  revalidatePath(`/testing/${testerId}`, "layout");
-  return undefined;
 }

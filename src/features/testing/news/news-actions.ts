@@ -1,10 +1,10 @@
 "use server";
 
-import { revalidatePath } from "next/cache";
 import { z } from "zod";
-import { sentenceOf, type Failure } from "@/server/action";
+import type { Failure } from "@/server/action";
 import { parseForm } from "@/server/read-form";
-import { testerAccess, type TesterAccess } from "../home/access";
+import type { TesterAccess } from "../home/access";
+import { forTester } from "../home/for-tester";
 import { moveToRevision } from "./move-mutations";
 import { markAnswersRead, markCorrectionRead, markRevisionRead } from "./read-mutations";
 import { readMarkSchema, type ReadMark } from "./read-mark-schema";
@@ -34,14 +34,4 @@ const moveSchema = z.object({ testerId: z.string(), from: z.uuid(), to: z.uuid()
 export async function move(_last: Failure | undefined, form: FormData): Promise<Failure | undefined> {
   const { testerId, ...revisions } = parseForm(moveSchema, form);
   return await forTester(testerId, (access) => moveToRevision(access, revisions));
-}
-
-async function forTester(testerId: string, run: (access: TesterAccess) => Promise<void>): Promise<Failure | undefined> {
-  try {
-    await run(await testerAccess(testerId));
-  } catch (error) {
-    return { status: "failed", says: sentenceOf(error) };
-  }
-  revalidatePath(`/testing/${testerId}`, "layout");
-  return undefined;
 }

@@ -1,11 +1,10 @@
 "use server";
 
-import { revalidatePath } from "next/cache";
 import { z } from "zod";
-import { callAccess } from "@/features/calls/access";
-import { sentenceOf, viewerAction, type Failure } from "@/server/action";
-import { parseForm, readForm, textOf } from "@/server/read-form";
-import { testerAccess } from "../home/access";
+import type { Failure } from "@/server/action";
+import { parseForm, textOf } from "@/server/read-form";
+import { forTester } from "../home/for-tester";
+import { chosenTestersAction } from "../progress/chosen-testers-action";
 import { noteRewards, storeCreditName } from "./thanks-mutations";
 import { MAX_CREDIT_NAME_LENGTH, MAX_PAYMENT_LENGTH, oneLine, REWARD_STEPS } from "./thanks-schema";
 
@@ -22,29 +21,15 @@ export async function sayCreditName(_last: Failure | undefined, form: FormData):
     return { status: "failed", says: "Enter the name to use, or choose not to be named." };
   if (isNamed === "yes" && creditName.length > MAX_CREDIT_NAME_LENGTH)
     return { status: "failed", says: `Keep the name under ${MAX_CREDIT_NAME_LENGTH} characters.` };
-  try {
-    await storeCreditName(await testerAccess(testerId), isNamed === "yes" ? creditName : "");
-  } catch (error) {
-    return { status: "failed", says: sentenceOf(error) };
-  }
-  revalidatePath(`/testing/${testerId}`, "layout");
-  return undefined;
+  return await forTester(testerId, (access) => storeCreditName(access, isNamed === "yes" ? creditName : ""));
 }
 
 /** Notes for one or several testers what they got. */
-export const noteReward = viewerAction(
-  async (viewer, _last: Failure | undefined, form: FormData): Promise<Failure | undefined> => {
-    const sent = readForm(form);
-    const access = await callAccess(viewer, z.string().parse(textOf(sent, "callId")), "editor");
-    const step = z.enum(REWARD_STEPS).parse(textOf(sent, "step"));
-    const testerIds = z.array(z.uuid()).parse(sent.get("testerId") ?? []);
-    const payment = oneLine(textOf(sent, "payment") ?? "");
-    if (testerIds.length === 0)
-      return { status: "failed", says: "Choose the testers first, by the box before their name." };
-    if (payment.length > MAX_PAYMENT_LENGTH)
-      return { status: "failed", says: `Keep the note under ${MAX_PAYMENT_LENGTH} characters.` };
-    await noteRewards(access, testerIds, { step, payment, now: new Date() });
-    revalidatePath(`/calls/${access.callId}/thanks`);
-    return undefined;
-  },
-);
+export const noteReward = chosenTestersAction(async (access, testerIds, sent) => {
+  const step = z.enum(REWARD_STEPS).parse(textOf(sent, "step"));
+  const payment = oneLine(textOf(sent, "payment") ?? "");
+  if (payment.length > MAX_PAYMENT_LENGTH)
+    return { status: "failed", says: `Keep the note under ${MAX_PAYMENT_LENGTH} characters.` };
+  await noteRewards(access, testerIds, { step, payment, now: new Date() });
+  return undefined;
+});

@@ -1,5 +1,6 @@
 import "server-only";
 import { callEditScope, type CallAccess } from "@/features/calls/access";
+import type { Prisma } from "@/generated/prisma/client";
 import { database } from "@/server/database";
 import { AppError } from "@/server/errors";
 import { inTransaction } from "@/server/transaction";
@@ -42,25 +43,22 @@ export async function noteRewards(
     });
     const ofThese = { testerId: { in: testers.map(({ id }) => id) } };
     await transaction.reward.createMany({ data: testers.map(({ id }) => ({ testerId: id })), skipDuplicates: true });
-    switch (step) {
-      case "pattern-sent":
-        await transaction.reward.updateMany({
-          where: { ...ofThese, patternSentAt: null },
-          data: { patternSentAt: now },
-        });
-        break;
-      case "pattern-not-sent":
-        await transaction.reward.updateMany({ where: ofThese, data: { patternSentAt: null } });
-        break;
-      case "named":
-        await transaction.reward.updateMany({ where: { ...ofThese, namedAt: null }, data: { namedAt: now } });
-        break;
-      case "not-named":
-        await transaction.reward.updateMany({ where: ofThese, data: { namedAt: null } });
-        break;
-      case "payment":
-        await transaction.reward.updateMany({ where: ofThese, data: { payment } });
-        break;
-    }
+    const { where = {}, data } = changeOf({ step, payment, now });
+    await transaction.reward.updateMany({ where: { ...ofThese, ...where }, data });
   });
+}
+
+function changeOf({ step, payment, now }: NotedReward): Pick<Prisma.RewardUpdateManyArgs, "where" | "data"> {
+  switch (step) {
+    case "pattern-sent":
+      return { where: { patternSentAt: null }, data: { patternSentAt: now } };
+    case "pattern-not-sent":
+      return { data: { patternSentAt: null } };
+    case "named":
+      return { where: { namedAt: null }, data: { namedAt: now } };
+    case "not-named":
+      return { data: { namedAt: null } };
+    case "payment":
+      return { data: { payment } };
+  }
 }
