@@ -24,7 +24,8 @@ const sent = (change: Partial<Parameters<typeof publishCorrection>[1]> = {}) => 
   return { text, revisionId, place: null, sizes: [], idempotencyKey: randomUUID(), ...change };
 };
 const unanswered = (many: number) => [{ standing: "unanswered", many }];
-const unreadOf = (access: TesterAccess, size = "small") => correctionsFor(access, { size, unread: true });
+const unreadOf = async (access: TesterAccess, size = "small") =>
+  (await correctionsFor(access, { size })).filter(({ isRead }) => !isRead);
 
 beforeAll(async () => {
   designer = await person();

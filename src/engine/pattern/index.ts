@@ -52,6 +52,7 @@ export { brokenTies, gradingWarnings, tieSides } from "./grading-warnings";
 export { callFormatOf } from "./call-format";
 export { countedCm, isSameDecision, usedCm, withUsedValues } from "./used-values";
 export { cmOfSize, ownValue } from "./own-value";
+export { withCounts } from "./with-counts";
 export {
   documentParts,
   idSchema,

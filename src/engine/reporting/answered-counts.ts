@@ -1,5 +1,4 @@
-import type { PatternDocument } from "../pattern";
-import { ownValue } from "../pattern/own-value";
+import { ownValue, withCounts, type PatternDocument } from "../pattern";
 
 /** How a tester dealt with a correction: followed it from where they were, changed what was made, kept the old number, or does not have the error. */
 export const CORRECTION_ANSWERS = ["following", "changed", "kept", "absent"] as const;
@@ -48,9 +47,6 @@ export function patternAsAnswered(
   size: string,
   told: ReadonlyMap<string, number | null>,
 ): PatternDocument {
-  const grading = { ...pattern.grading };
-  for (const [count, number] of told)
-    if (number !== null && pattern.counts.some(({ id }) => id === count))
-      grading[count] = { ...ownValue(pattern.grading, count), [size]: number };
-  return { ...pattern, grading };
+  const changes = [...told].flatMap(([count, number]) => (number === null ? [] : { count, size, number }));
+  return withCounts(pattern, changes);
 }

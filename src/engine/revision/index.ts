@@ -1,6 +1,6 @@
 export { adjustInput } from "./adjust-input";
 export { expectations, type Expectation } from "./expectations";
-export { type InstructionError } from "./replayed-call";
+export { applyInstructionErrors, type InstructionError } from "./instruction-errors";
 export { reviseCall } from "./revise-call";
 export {
   parseReviseRequest,

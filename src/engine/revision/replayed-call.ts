@@ -1,11 +1,5 @@
-import { cmOfSize, gradedCounts, ownValue, type CallDocument, type PatternDocument, type Tester } from "../pattern";
-
-/** An error in the instructions: testers of a size worked this many stitches or rows more than the grading says, without reporting it. */
-export interface InstructionError {
-  readonly count: string;
-  readonly size: string;
-  readonly amount: number;
-}
+import { cmOfSize, gradedCounts, type CallDocument, type PatternDocument, type Tester } from "../pattern";
+import { applyInstructionErrors, type InstructionError } from "./instruction-errors";
 
 /**
  * The same reports against another revision: every tester keeps the counts and lengths that they really worked.
@@ -28,24 +22,14 @@ export function replayedCall(
     pattern: revised,
     testers: call.testers.map((tester) => ({
       ...tester,
-      worked: workedCounts(call.pattern, tester, instructionErrors),
+      worked: applyInstructionErrors(
+        { ...gradedCounts(call.pattern, tester.size), ...tester.worked },
+        tester,
+        instructionErrors,
+      ),
       workedLengths: workedLengths(call.pattern, tester),
     })),
   };
-}
-
-function workedCounts(
-  pattern: PatternDocument,
-  { size, worked, confirmedCounts = [] }: Tester,
-  instructionErrors: readonly InstructionError[],
-): Record<string, number> {
-  const counts: Record<string, number> = { ...gradedCounts(pattern, size), ...worked };
-  for (const wrong of instructionErrors) {
-    const said = ownValue(counts, wrong.count);
-    if (wrong.size === size && said !== undefined && !confirmedCounts.includes(wrong.count))
-      counts[wrong.count] = Math.max(0, said + wrong.amount);
-  }
-  return counts;
 }
 
 function workedLengths({ lengths = [] }: PatternDocument, { size, workedLengths: worked }: Tester) {

@@ -5,7 +5,8 @@ import { ownValue, type CallDocument, type Fault, type PatternDocument } from ".
 import { indexPattern, measure, patternWorking } from "../prediction";
 import { adjustInput } from "./adjust-input";
 import { changedNumbers, type Change } from "./changed-numbers";
-import { replayedCall, type InstructionError } from "./replayed-call";
+import type { InstructionError } from "./instruction-errors";
+import { replayedCall } from "./replayed-call";
 import type { ReviseRequest, AcceptedProposal } from "./revise-request";
 
 /** Even steps matter more to a designer than the last millimetre: deviations up to a quarter of a tolerance have no cost (docs/method.md#grading). */

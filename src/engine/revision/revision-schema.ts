@@ -2,7 +2,7 @@ import { z } from "zod";
 import { cellSchema } from "../gaps";
 import type { Change } from "./changed-numbers";
 import type { Expectation } from "./expectations";
-import type { InstructionError } from "./replayed-call";
+import type { InstructionError } from "./instruction-errors";
 import type { AfterRevision } from "./revise-call";
 
 const beforeAndAfter = <Value extends z.ZodType>(value: Value) => z.strictObject({ before: value, after: value });

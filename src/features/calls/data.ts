@@ -3,7 +3,6 @@ import { z } from "zod";
 import {
   callFormatOf,
   callFaults,
-  ownValue,
   testerSchema,
   type CallDocument,
   type Fault,
@@ -11,7 +10,7 @@ import {
   type Tester,
 } from "@/engine/pattern";
 import type { LeftOut } from "@/engine/results";
-import { instructionErrorSchema, type InstructionError } from "@/engine/revision";
+import { instructionErrorSchema, applyInstructionErrors, type InstructionError } from "@/engine/revision";
 import { ANSWERS } from "./answer-data";
 import { applyAnswers } from "./answers-computed";
 import { testerDocument, readDecision } from "./report-schema";
@@ -210,7 +209,8 @@ async function reportedTesters(access: CallAccess, connection: Connection): Prom
     }));
     const until = instructionErrors.filter((wrong) => report.revision.number <= wrong.until);
     const answered = applyAnswers(testerDocument(stored.data, decisions), correctionAnswers, report.createdAt);
-    return [applyInstructionErrors(answered, until)];
+    const worked = answered.worked && applyInstructionErrors(answered.worked, answered, until);
+    return [{ ...answered, ...(worked === undefined ? {} : { worked }) }];
   });
   return { testers, leftOut };
 }
@@ -230,17 +230,6 @@ async function instructionErrorsOf(
       .parse(instructionErrors)
       .map((wrong) => ({ ...wrong, until: revision.number - 1 })),
   );
-}
-
-/** A report with the counts that its tester really worked because of errors in the instructions; what they answered a correction about stands. */
-function applyInstructionErrors(report: Tester, instructionErrors: readonly InstructionError[]): Tester {
-  const worked = { ...report.worked };
-  for (const { count, size, amount } of instructionErrors) {
-    const said = ownValue(worked, count);
-    if (size !== report.size || said === undefined || report.confirmedCounts?.includes(count)) continue;
-    worked[count] = Math.max(0, said + amount);
-  }
-  return report.worked === undefined ? report : { ...report, worked };
 }
 
 /** Tester spots by size, as in the tester call. */

@@ -9,6 +9,7 @@ import { AppError } from "@/server/errors";
 import { inTransaction, type Connection } from "@/server/transaction";
 import { readDraft, type ReportInHand } from "../report/data";
 import { lockOpenTester, storeTyped, whyClosed } from "../report/draft-mutations";
+import { ofSize } from "./correction-data";
 import { mayAnswer } from "./may-answer";
 
 interface NewAnswer {
@@ -91,7 +92,7 @@ async function concerning(transaction: Connection, { access, correctionId, inHan
     where: {
       id: correctionId,
       call: { testers: { some: testerScope(access) } },
-      OR: [{ sizes: { isEmpty: true } }, { sizes: { has: size } }],
+      ...ofSize(size),
     },
     select: {
       numbers: true,

@@ -158,18 +158,19 @@ export interface TesterCorrection extends Correction {
   readonly before: Readonly<Record<string, number>>;
 }
 
+/** Where clause of the corrections that concern a size; one that names none concerns all. */
+export function ofSize(size: string): Prisma.CorrectionWhereInput {
+  return { OR: [{ sizes: { isEmpty: true } }, { sizes: { has: size } }] };
+}
+
 /** The corrections that concern a tester's size, the newest first. */
 export async function correctionsFor(
   access: TesterAccess,
-  { size, unread = false }: { readonly size: string; readonly unread?: boolean },
+  { size }: { readonly size: string },
 ): Promise<TesterCorrection[]> {
   const { testerId } = access;
   const rows = await database().correction.findMany({
-    where: {
-      call: { testers: { some: testerScope(access) } },
-      OR: [{ sizes: { isEmpty: true } }, { sizes: { has: size } }],
-      ...(unread ? { readBy: { none: { testerId } } } : {}),
-    },
+    where: { call: { testers: { some: testerScope(access) } }, ...ofSize(size) },
     orderBy: NEWEST_FIRST,
     take: MAX_SHOWN,
     select: {

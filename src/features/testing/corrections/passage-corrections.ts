@@ -24,23 +24,36 @@ export function passageCorrections(
   size: string,
   corrections: readonly TesterCorrection[],
 ): ReadonlyMap<string, PassageCorrections> {
-  const found = new Map<string, { numbers: SizeChange[]; texts: string[] }>();
-  for (const { places, numbers, text, answer } of corrections.toReversed()) {
+  const found = byPassage(instructions, corrections.toReversed(), ({ numbers, text, answer }) => {
     const isOff = answer === "kept" || answer === "absent";
-    const changes = numbers
-      .filter((number) => number.size !== size || !isOff)
-      .map(({ size: id, ...change }) => ({ ...change, size: sizes.findIndex((one) => one.id === id) }));
-    for (const place of places) {
+    const own = numbers.filter((number) => number.size !== size || !isOff);
+    return { numbers: sizeChanges(sizes, own), text };
+  });
+  const together = ([key, all]: readonly [string, readonly { numbers: readonly SizeChange[]; text: string }[]]) =>
+    [key, { numbers: all.flatMap(({ numbers }) => numbers), texts: all.map(({ text }) => text) }] as const;
+  return new Map([...found].map(together));
+}
+
+/** What corrections say, by the key of each passage that they name, as far as the text still has it. */
+export function byPassage<One extends Pick<TesterCorrection, "places">, Said>(
+  instructions: string,
+  corrections: readonly One[],
+  said: (correction: One) => Said,
+): ReadonlyMap<string, readonly Said[]> {
+  const found = new Map<string, Said[]>();
+  for (const correction of corrections)
+    for (const place of correction.places) {
       const block = findBlock(instructions, place);
       if (block === null) continue;
       const key = placeKey(block.place);
-      const passage = found.get(key) ?? { numbers: [], texts: [] };
-      passage.numbers.push(...changes);
-      passage.texts.push(text);
-      found.set(key, passage);
+      found.set(key, [...(found.get(key) ?? []), said(correction)]);
     }
-  }
   return found;
+}
+
+/** Changed numbers with the index of their size in place of its id. */
+export function sizeChanges(sizes: PatternDocument["sizes"], numbers: readonly NumberChange[]): SizeChange[] {
+  return numbers.map(({ size, ...change }) => ({ ...change, size: sizes.findIndex(({ id }) => id === size) }));
 }
 
 /** The pattern with the corrected numbers of a tester's size: as they answered, and corrected where they have not. */

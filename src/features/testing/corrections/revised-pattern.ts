@@ -1,7 +1,10 @@
-import { findBlock, readInstructions, textWithChanges, type SizeChange } from "@/engine/instructions";
-import { ownValue, type PatternDocument } from "@/engine/pattern";
+import { readInstructions, textWithChanges } from "@/engine/instructions";
+import { canonicalJson, withCounts, type PatternDocument } from "@/engine/pattern";
 import { placeKey } from "../questions/place-key";
 import type { Correction } from "./correction-data";
+import { byPassage, sizeChanges } from "./passage-corrections";
+
+type TakenIn = readonly Pick<Correction, "numbers" | "places">[];
 
 /**
  * A pattern that has taken corrections in: their numbers in the grading, and in the passages that they name.
@@ -11,43 +14,22 @@ import type { Correction } from "./correction-data";
  */
 export function revisedPattern(
   pattern: PatternDocument,
-  corrections: readonly Pick<Correction, "numbers" | "places">[],
+  corrections: TakenIn,
 ): { readonly document: PatternDocument; readonly isChanged: boolean } {
-  const { counts, sizes, instructions } = pattern;
-  const grading = { ...pattern.grading };
-  let isChanged = false;
-  for (const { count, size, becomes } of corrections.flatMap(({ numbers }) => numbers)) {
-    const isKnown = counts.some(({ id }) => id === count) && sizes.some(({ id }) => id === size);
-    if (!isKnown || ownValue(ownValue(grading, count), size) === becomes) continue;
-    grading[count] = { ...ownValue(grading, count), [size]: becomes };
-    isChanged = true;
-  }
-  const text = instructions === undefined ? undefined : revisedText(pattern, corrections);
-  return {
-    document: { ...pattern, grading, ...(text === undefined ? {} : { instructions: text }) },
-    isChanged: isChanged || text !== instructions,
-  };
+  const changes = corrections.flatMap(({ numbers }) =>
+    numbers.map(({ becomes: number, ...of }) => ({ ...of, number })),
+  );
+  const { instructions } = pattern;
+  const text = instructions === undefined ? {} : { instructions: revisedText(instructions, pattern, corrections) };
+  const document = { ...withCounts(pattern, changes), ...text };
+  return { document, isChanged: canonicalJson(document) !== canonicalJson(pattern) };
 }
 
-function revisedText(
-  { instructions = "", sizes }: Pick<PatternDocument, "instructions" | "sizes">,
-  corrections: readonly Pick<Correction, "numbers" | "places">[],
-): string {
-  const changes = new Map<string, SizeChange[]>();
-  for (const { numbers, places } of corrections) {
-    const ofSizes = numbers.map(({ size, ...change }) => ({
-      ...change,
-      size: sizes.findIndex(({ id }) => id === size),
-    }));
-    for (const place of places) {
-      const block = findBlock(instructions, place);
-      if (block !== null)
-        changes.set(placeKey(block.place), [...(changes.get(placeKey(block.place)) ?? []), ...ofSizes]);
-    }
-  }
+function revisedText(instructions: string, { sizes }: Pick<PatternDocument, "sizes">, corrections: TakenIn): string {
+  const changes = byPassage(instructions, corrections, ({ numbers }) => sizeChanges(sizes, numbers));
   return readInstructions(instructions)
     .map(({ lead, text, tail, place, kind }) => {
-      const own = kind === "heading" ? [] : (changes.get(placeKey(place)) ?? []);
+      const own = kind === "heading" ? [] : (changes.get(placeKey(place)) ?? []).flat();
       return `${lead}${own.length === 0 ? text : textWithChanges(text, sizes.length, own)}${tail}`;
     })
     .join("");

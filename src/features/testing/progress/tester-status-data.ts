@@ -6,6 +6,7 @@ import type { ProgressRow } from "./progress-data";
 import { invitationSql, openSizesSql } from "@/features/calls/tester-status-data";
 import { NEEDS, type Need } from "./progress-query";
 import { invitationState } from "@/features/calls/tester-status";
+import { answersAll } from "../report/has-reported-all";
 
 /*
  * A tester's progress, computed twice: for one row that is read, and for all rows of a call inside the database, where
@@ -71,7 +72,7 @@ function gaugeEffect({ offGauge }: ProgressRow, { measurements }: PatternDocumen
 function progressState(row: ProgressRow, pattern: PatternDocument, now: Date): ProgressState {
   const invitation = invitationState({ ...row, invitationExpiresAt: row.expiresAt }, now);
   if (invitation === "stopped" || invitation === "withdrawn" || invitation === "declined") return invitation;
-  if (row.report !== null && isWhole(row.report, pattern)) return "reported";
+  if (row.report !== null && answersAll(row.report.measurementIds, pattern)) return "reported";
   if (row.report !== null && row.report.measurementIds.length > 0) return "reported in part";
   if (row.report === null && invitation !== "accepted") return invitation;
   if (row.draft?.hasMore) return "making";
@@ -87,11 +88,6 @@ function isBeforeMaking(state: ProgressState): boolean {
 /** They have accepted, and part of their report is still to come. */
 export function isAtWork(state: ProgressState): boolean {
   return isBeforeMaking(state) || state === "making" || state === "reported in part";
-}
-
-/** Every measurement is read, or changed on purpose. */
-function isWhole({ measurementIds }: NonNullable<ProgressRow["report"]>, { measurements }: PatternDocument): boolean {
-  return measurements.every(({ id }) => measurementIds.includes(id));
 }
 
 /** When they last accepted, typed, sent or told something; null if they never did. */

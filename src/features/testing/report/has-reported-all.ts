@@ -1,9 +1,17 @@
+import type { PatternDocument } from "@/engine/pattern";
 import type { ReportInHand } from "./data";
 
-/** Every measurement is sent, or changed on purpose: the tester has finished. */
+/** Every measurement of a pattern is among those that a report answers: it is read, or changed on purpose. */
+export function answersAll(
+  answered: readonly string[],
+  { measurements }: Pick<PatternDocument, "measurements">,
+): boolean {
+  return measurements.every(({ id }) => answered.includes(id));
+}
+
+/** The tester has sent all of their report, and so has finished. */
 export function hasReportedAll({ sent, savedPattern }: Pick<ReportInHand, "sent" | "savedPattern">): boolean {
   if (sent === null) return false;
   const { readings, changed = [] } = sent.report;
-  const answered = new Set([...readings.map(({ measurement }) => measurement), ...changed]);
-  return savedPattern.measurements.every(({ id }) => answered.has(id));
+  return answersAll([...readings.map(({ measurement }) => measurement), ...changed], savedPattern);
 }
