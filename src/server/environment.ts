@@ -20,7 +20,7 @@ const environmentSchema = z.object({
     z.string().regex(SENDER, { error: "MAIL_FROM must be an address, such as Sizewright <mail@sizes.example>" }),
   ),
   DKIM_KEY_FILE: optional(z.string()),
-  DKIM_SELECTOR: z.preprocess((given) => (given === "" ? undefined : given), z.string().default("sizewright")),
+  DKIM_SELECTOR: optional(z.string()).transform((name) => name ?? "sizewright"),
 });
 
 const checkedSchema = environmentSchema.refine(

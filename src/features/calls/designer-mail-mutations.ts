@@ -1,4 +1,5 @@
 import "server-only";
+import { isMailOn } from "@/features/mail/mail-status";
 import { writeMessages } from "@/features/mail/mutations";
 import type { MessageContent, MessageKind } from "@/features/mail/schema";
 import type { Prisma } from "@/generated/prisma/client";
@@ -22,6 +23,7 @@ interface ToDesigner {
 
 /** Tells a test's designer at once what cannot wait; all else stands in their list of what needs them. */
 export async function writeToDesigner(connection: Connection, { kind, tester, content }: ToDesigner): Promise<void> {
+  if (!isMailOn()) return;
   const row = await connection.tester.findFirst({ where: tester, select: ABOUT });
   const owner = row?.call.pattern.memberships[0]?.account;
   if (row === null || owner === undefined) return;

@@ -1,3 +1,4 @@
+import { escapeXml } from "@/server/escape-xml";
 import { greeting, lastLine, type WrittenMessage, type WrittenPart } from "./message-text";
 
 /**
@@ -64,14 +65,7 @@ function factHtml([label, value]: readonly [string, string]): string {
   return `<tr><th scope="row">${escaped(label)}</th><td>${escaped(value)}</td></tr>`;
 }
 
-const ENTITIES: Readonly<Record<string, string>> = {
-  "&": "&amp;",
-  "<": "&lt;",
-  ">": "&gt;",
-  '"': "&quot;",
-  "'": "&#39;",
-};
-
+/** Older mail readers don't know `&apos;`, which came into HTML from XML. */
 function escaped(text: string): string {
-  return text.replaceAll(/[&<>"']/g, (character) => ENTITIES[character] ?? character);
+  return escapeXml(text).replaceAll("&apos;", "&#39;");
 }

@@ -34,6 +34,8 @@ export const contentSchema = z.strictObject({
 });
 
 export type MessageContent = z.infer<typeof contentSchema>;
+/** What a message says; why somebody gets it, and who signs, follow from whom it is to. */
+export type MessageWords = Pick<MessageContent, "subject" | "parts">;
 export type LinkTarget = z.infer<typeof targetSchema>;
 
 /** What causes a message. */

@@ -1,13 +1,11 @@
 import "server-only";
 import { callEditScope, openCallEditScope, type CallAccess } from "@/features/calls/access";
-import { writeMessages } from "@/features/mail/mutations";
 import { applyingScope, type PublishedCall } from "@/features/recruiting/listing/access";
 import { Prisma } from "@/generated/prisma/client";
 import { database } from "@/server/database";
 import { AppError } from "@/server/errors";
 import { inTransaction, type Connection } from "@/server/transaction";
-import { signingDesigner } from "../invitations/mailed-tester-data";
-import { applicationTarget } from "./access";
+import { writeToApplicants } from "./applicant-mail-mutations";
 import { receivedContent } from "./apply/received-copy";
 import { checkFree, RefusedError } from "./check-free";
 import type { ApplicationDocument, ApplicationDecision } from "./schema";
@@ -74,7 +72,7 @@ async function checkAgreement(transaction: Connection, { callId }: PublishedCall
 async function insert(transaction: Connection, { callId }: PublishedCall, application: NewApplication) {
   const { name, email, measurements, typed, ...row } = application;
   const last = await transaction.application.aggregate({ where: { callId }, _max: { position: true } });
-  const { id, call } = await transaction.application.create({
+  const { id } = await transaction.application.create({
     data: {
       ...row,
       callId,
@@ -83,14 +81,10 @@ async function insert(transaction: Connection, { callId }: PublishedCall, applic
       contact: { create: { callId, name, email } },
       body: { create: { measurements, typed } },
     },
-    select: { id: true, call: { select: { title: true, pattern: { select: { memberships: signingDesigner } } } } },
+    select: { id: true },
   });
-  const { title, pattern } = call;
-  const [owner] = pattern.memberships;
-  const content = receivedContent({ name, title, designer: owner?.account ?? null, ownLink: applicationTarget(id) });
-  await writeMessages(transaction, [
-    { kind: "application-received", address: email, content, about: { callId, applicationId: id } },
-  ]);
+  const applications = { id, callId };
+  await writeToApplicants(transaction, { kind: "application-received", applications, content: receivedContent });
   return id;
 }
 

@@ -68,7 +68,8 @@ export const mailedTesterSelect = {
 
 type Row = Prisma.TesterGetPayload<{ select: typeof mailedTesterSelect }>;
 
-type Facts = [string, string][];
+/** Labels with what they stand for, as a message lists them. */
+export type Facts = [string, string][];
 
 /** The days of a test for its tester. */
 export function dateFacts(dates: MailedTester["dates"], timeZone: string): Facts {

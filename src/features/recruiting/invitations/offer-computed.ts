@@ -1,12 +1,9 @@
-import type { MessageContent } from "@/features/mail/schema";
+import type { MessageWords } from "@/features/mail/schema";
 import { untilWords } from "@/ui/moment-copy";
-import { dateFacts, zoneFact, type MailedTester } from "./mailed-tester-data";
-
-type Said = Pick<MessageContent, "subject" | "parts">;
-type Facts = [string, string][];
+import { dateFacts, zoneFact, type Facts, type MailedTester } from "./mailed-tester-data";
 
 /** A place is offered, or can be answered longer. */
-export function offerContent(tester: MailedTester): Said {
+export function offerContent(tester: MailedTester): MessageWords {
   const { pattern, size, dates, timeZone, expiresAt, hasApplied, ownLink } = tester;
   const until: Facts = expiresAt === null ? [] : [["Please answer by", untilWords(expiresAt, timeZone)]];
   return {
@@ -27,7 +24,7 @@ export function offerContent(tester: MailedTester): Said {
 }
 
 /** The offer was taken back before they answered. */
-export function offerWithdrawnContent({ pattern, size }: MailedTester): Said {
+export function offerWithdrawnContent({ pattern, size }: MailedTester): MessageWords {
   return {
     subject: `The offer to test “${pattern}” is withdrawn`,
     parts: [

@@ -1,7 +1,7 @@
 import "server-only";
 import { isMailOn } from "@/features/mail/mail-status";
 import { writeMessages } from "@/features/mail/mutations";
-import type { MessageContent, MessageKind } from "@/features/mail/schema";
+import type { MessageContent, MessageKind, MessageWords } from "@/features/mail/schema";
 import { storedPattern } from "@/features/patterns/data";
 import type { Prisma } from "@/generated/prisma/client";
 import type { Connection } from "@/server/transaction";
@@ -12,7 +12,7 @@ interface ToTesters {
   /** Where clause of the testers, by the proof of whoever acts. */
   readonly testers: Prisma.TesterWhereInput;
   /** What it says to each, signed by the designer; null: nothing. */
-  readonly content: (tester: MailedTester) => Pick<MessageContent, "subject" | "parts"> | null;
+  readonly content: (tester: MailedTester) => MessageWords | null;
 }
 
 /** Writes mail to testers who have an address, from their designer, in the transaction that causes it. */

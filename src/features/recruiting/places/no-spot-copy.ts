@@ -1,23 +1,10 @@
-import type { LinkTarget, MessageContent } from "@/features/mail/schema";
-
-interface WithoutSpot {
-  readonly name: string;
-  /** The test. */
-  readonly title: string;
-  readonly designer: { readonly name: string; readonly email: string } | null;
-  readonly ownLink: LinkTarget;
-  /** They were declined, or the test is closed; else a spot can still open up. */
-  readonly isFinal: boolean;
-}
+import type { MessageWords } from "@/features/mail/schema";
+import type { MailedApplicant } from "../applications/mailed-applicant-data";
 
 /** They applied, and have no spot. */
-export function noSpotContent({ name, title, designer, ownLink, isFinal }: WithoutSpot): MessageContent {
+export function noSpotContent({ title, ownLink, isFinal }: MailedApplicant): MessageWords {
   return {
-    ...{
-      subject: isFinal ? `No spot this time in “${title}”` : `All spots in “${title}” are given`,
-      name,
-      from: designer,
-    },
+    subject: isFinal ? `No spot this time in “${title}”` : `All spots in “${title}” are given`,
     parts: [
       {
         text: isFinal
@@ -27,6 +14,5 @@ export function noSpotContent({ name, title, designer, ownLink, isFinal }: Witho
       { text: "You need not do anything. On your page you can delete all that you sent." },
       { link: "Open your application", to: ownLink },
     ],
-    because: `because you applied to test “${title}”`,
   };
 }

@@ -1,11 +1,11 @@
-import type { MessageContent } from "@/features/mail/schema";
+import type { MessageWords } from "@/features/mail/schema";
 import type { MailedTester } from "@/features/recruiting/invitations/mailed-tester-data";
 
 /** The designer asks about one number of their report. @param about what they typed. */
 export function askedContent(
   { pattern, ownLink }: MailedTester,
   { about, asks }: { readonly about: string; readonly asks: string },
-): Pick<MessageContent, "subject" | "parts"> {
+): MessageWords {
   return {
     subject: `A question about your report on “${pattern}”`,
     parts: [

@@ -1,9 +1,9 @@
-import type { MessageContent } from "@/features/mail/schema";
+import type { MessageWords } from "@/features/mail/schema";
 import type { MailedTester } from "@/features/recruiting/invitations/mailed-tester-data";
 import { dateFacts, zoneFact } from "@/features/recruiting/invitations/mailed-tester-data";
 
 /** They have accepted: when it starts, and the way to their test. */
-export function acceptedContent(tester: MailedTester): Pick<MessageContent, "subject" | "parts"> {
+export function acceptedContent(tester: MailedTester): MessageWords {
   const { pattern, size, dates, timeZone, ownLink } = tester;
   return {
     subject: `You are testing “${pattern}” in size ${size}`,

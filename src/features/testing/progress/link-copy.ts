@@ -1,8 +1,8 @@
-import type { MessageContent } from "@/features/mail/schema";
+import type { MessageWords } from "@/features/mail/schema";
 import type { MailedTester } from "@/features/recruiting/invitations/mailed-tester-data";
 
 /** Their personal link once more. */
-export function linkContent({ pattern, size, ownLink }: MailedTester): Pick<MessageContent, "subject" | "parts"> {
+export function linkContent({ pattern, size, ownLink }: MailedTester): MessageWords {
   return {
     subject: `Your link to the test of “${pattern}”`,
     parts: [

@@ -1,10 +1,8 @@
-import type { MessageContent } from "@/features/mail/schema";
+import type { MessageWords } from "@/features/mail/schema";
 import type { MailedTester } from "@/features/recruiting/invitations/mailed-tester-data";
 
-type Said = Pick<MessageContent, "subject" | "parts">;
-
 /** Nothing was heard of them, and the designer has opened their spot. */
-export function releasedContent({ pattern, size, ownLink }: MailedTester): Said {
+export function releasedContent({ pattern, size, ownLink }: MailedTester): MessageWords {
   return {
     subject: `Your spot in the test of “${pattern}” is open for somebody else`,
     parts: [
@@ -18,7 +16,7 @@ export function releasedContent({ pattern, size, ownLink }: MailedTester): Said 
 }
 
 /** The designer has ended their test. */
-export function endedContent({ pattern, size, ownLink }: MailedTester): Said {
+export function endedContent({ pattern, size, ownLink }: MailedTester): MessageWords {
   return {
     subject: `Your test of “${pattern}” has ended`,
     parts: [

@@ -1,4 +1,4 @@
-import type { MessageContent } from "@/features/mail/schema";
+import type { MessageWords } from "@/features/mail/schema";
 import type { MailedTester } from "@/features/recruiting/invitations/mailed-tester-data";
 
 interface Answered {
@@ -13,7 +13,7 @@ interface Answered {
 export function answeredContent(
   { pattern, ownLink }: MailedTester,
   { asks, answer, isChanged }: Answered,
-): Pick<MessageContent, "subject" | "parts"> {
+): MessageWords {
   const many = asks.length === 1 ? "your question" : "your questions";
   return {
     subject: isChanged ? `A changed answer about “${pattern}”` : `An answer about “${pattern}”`,

@@ -6,7 +6,8 @@ import { isPlanned, pieceBoards, type PieceBoard } from "../piece-board";
 import { partWords, pieceWords } from "../piece-copy";
 import { markSign } from "../shape-copy";
 import { nestedBlock, shapeBlock } from "./shape-block";
-import { element, escapeXml } from "./svg-element";
+import { element } from "./svg-element";
+import { escapeXml } from "@/server/escape-xml";
 import { shelved, stacked, textBlock, type Block } from "./text-block";
 
 /** ISO 216 A4; a sheet with more on it is longer. */

@@ -3,7 +3,8 @@ import type { LengthUnit } from "@/engine/units";
 import { formatLength } from "@/ui/format-length";
 import { topRight } from "../drawing-extent";
 import { markSign, shortLetter } from "../shape-copy";
-import { element, escapeXml, hundredths } from "./svg-element";
+import { element, hundredths } from "./svg-element";
+import { escapeXml } from "@/server/escape-xml";
 import type { Block } from "./text-block";
 
 const LABEL_MM = 2.8;

@@ -1,4 +1,5 @@
-import { element, escapeXml } from "./svg-element";
+import { element } from "./svg-element";
+import { escapeXml } from "@/server/escape-xml";
 
 /** Width of an average letter as a share of the type's size; wide, because the printer's font is unknown. */
 const LETTER_WIDTH = { plain: 0.56, bold: 0.64 };

@@ -1,17 +1,10 @@
-import type { LinkTarget, MessageContent } from "@/features/mail/schema";
-
-interface Received {
-  readonly name: string;
-  /** The test. */
-  readonly title: string;
-  readonly designer: { readonly name: string; readonly email: string } | null;
-  readonly ownLink: LinkTarget;
-}
+import type { MessageContent, MessageWords } from "@/features/mail/schema";
+import type { MailedApplicant } from "../mailed-applicant-data";
 
 /** An application has come in, with the way back to it. */
-export function receivedContent({ name, title, designer, ownLink }: Received): MessageContent {
+export function receivedContent({ title, ownLink }: MailedApplicant): MessageWords & Pick<MessageContent, "because"> {
   return {
-    ...{ subject: `Your application to test “${title}”`, name, from: designer },
+    subject: `Your application to test “${title}”`,
     parts: [
       { text: `Thank you for applying to test “${title}”. Your application is in.` },
       {

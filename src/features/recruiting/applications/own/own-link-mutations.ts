@@ -1,10 +1,10 @@
 import "server-only";
 import { callEditScope, type CallAccess } from "@/features/calls/access";
-import { writeMessages } from "@/features/mail/mutations";
+import type { MessageWords } from "@/features/mail/schema";
 import { AppError } from "@/server/errors";
 import { inTransaction } from "@/server/transaction";
-import { signingDesigner } from "../../invitations/mailed-tester-data";
-import { applicationTarget } from "../access";
+import { writeToApplicants } from "../applicant-mail-mutations";
+import type { MailedApplicant } from "../mailed-applicant-data";
 
 /**
  * Sends an applicant the link to their own page again, to the address that they gave.
@@ -13,26 +13,19 @@ import { applicationTarget } from "../access";
  */
 export async function sendOwnLink(access: CallAccess, applicationId: string): Promise<void> {
   await inTransaction(async (transaction) => {
-    const row = await transaction.application.findFirst({
-      where: { id: applicationId, call: callEditScope(access), contact: { isNot: null } },
-      select: {
-        contact: { select: { name: true, email: true } },
-        call: { select: { title: true, pattern: { select: { memberships: signingDesigner } } } },
-      },
-    });
-    if (row?.contact == null) throw new AppError("not-found");
-    const { contact, call } = row;
-    const content = {
-      ...{ subject: `Your application to test “${call.title}”`, name: contact.name },
-      parts: [
-        { text: `Here is the link to your application to test “${call.title}” again.` },
-        { link: "Open your application", to: applicationTarget(applicationId) },
-        { text: "Whoever has this link can open that page, so keep it to yourself." },
-      ],
-      from: call.pattern.memberships[0]?.account ?? null,
-      because: `because you applied to test “${call.title}”`,
-    };
-    const about = { callId: access.callId, applicationId };
-    await writeMessages(transaction, [{ kind: "link-sent", address: contact.email, content, about }]);
+    const applications = { id: applicationId, call: callEditScope(access), contact: { isNot: null } };
+    if ((await transaction.application.count({ where: applications })) === 0) throw new AppError("not-found");
+    await writeToApplicants(transaction, { kind: "link-sent", applications, content: ownLinkContent });
   });
+}
+
+function ownLinkContent({ title, ownLink }: MailedApplicant): MessageWords {
+  return {
+    subject: `Your application to test “${title}”`,
+    parts: [
+      { text: `Here is the link to your application to test “${title}” again.` },
+      { link: "Open your application", to: ownLink },
+      { text: "Whoever has this link can open that page, so keep it to yourself." },
+    ],
+  };
 }

@@ -1,11 +1,11 @@
-import type { MessageContent } from "@/features/mail/schema";
+import type { MessageWords } from "@/features/mail/schema";
 import type { MailedTester } from "@/features/recruiting/invitations/mailed-tester-data";
 
 /** Their swatch or their report has come in. */
 export function receivedContent(
   { pattern, ownLink }: MailedTester,
   { isSwatch }: { readonly isSwatch: boolean },
-): Pick<MessageContent, "subject" | "parts"> {
+): MessageWords {
   const what = isSwatch ? "swatch" : "report";
   return {
     subject: `Your ${what} for “${pattern}” is in`,
