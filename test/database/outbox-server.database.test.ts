@@ -1,10 +1,10 @@
 import { setTimeout as pause } from "node:timers/promises";
-import { afterAll, afterEach, beforeEach, describe, expect, it, vi } from "vitest";
+import { describe, expect, it, vi } from "vitest";
 import { sendAgain } from "@/features/mail/mutations";
 import { database } from "@/server/database";
 import { inTransaction } from "@/server/transaction";
-import { recipientsOf, refusal, startMailServer } from "./mail-server";
-import { work, write } from "./outbox-work";
+import { refusal, startMailServer } from "./mail-server";
+import { emptyOutbox, work, write } from "./outbox-work";
 
 // Before the settings are first read.
 const server = await startMailServer();
@@ -22,17 +22,7 @@ async function workForDays(days: number): Promise<void> {
   }
 }
 
-const takenAddresses = () => server.taken.flatMap(recipientsOf).toSorted();
-
-beforeEach(async () => {
-  vi.useFakeTimers({ toFake: ["Date"] });
-  server.behaviour = {};
-  server.taken.length = 0;
-  await database().message.deleteMany();
-  await database().refusedAddress.deleteMany();
-});
-afterEach(() => void vi.useRealTimers());
-afterAll(async () => await server.stop());
+const { takenAddresses } = emptyOutbox(server);
 
 describe("a mail server", () => {
   const three = ["a@example.org", "b@example.org", "c@example.org"];

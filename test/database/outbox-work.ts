@@ -1,7 +1,10 @@
+import { afterAll, afterEach, beforeEach, vi } from "vitest";
 import type { MessageContent } from "@/features/mail/schema";
 import { writeMessages } from "@/features/mail/mutations";
 import { nextMessage, sendMessage } from "@/features/mail/send-mutations";
+import { database } from "@/server/database";
 import { inTransaction } from "@/server/transaction";
+import { recipientsOf, type startMailServer } from "./mail-server";
 
 export const CONTENT: MessageContent = {
   subject: "You’re invited",
@@ -25,4 +28,18 @@ export async function work(): Promise<number> {
     if (id === null) return tried;
     await sendMessage(id);
   }
+}
+
+/** Before each test of a file the outbox is empty and the server takes everything; time passes only as the test says. */
+export function emptyOutbox(server: Awaited<ReturnType<typeof startMailServer>>): { takenAddresses: () => string[] } {
+  beforeEach(async () => {
+    vi.useFakeTimers({ toFake: ["Date"] });
+    server.behaviour = {};
+    server.taken.length = 0;
+    await database().message.deleteMany();
+    await database().refusedAddress.deleteMany();
+  });
+  afterEach(() => void vi.useRealTimers());
+  afterAll(async () => await server.stop());
+  return { takenAddresses: () => server.taken.flatMap(recipientsOf).toSorted() };
 }

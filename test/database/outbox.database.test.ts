@@ -2,15 +2,15 @@ import { generateKeyPairSync, randomUUID, verify } from "node:crypto";
 import { mkdtempSync, writeFileSync } from "node:fs";
 import { tmpdir } from "node:os";
 import { join } from "node:path";
-import { afterAll, afterEach, beforeEach, describe, expect, it, vi } from "vitest";
+import { describe, expect, it } from "vitest";
 import { writeMessages } from "@/features/mail/mutations";
 import { nextPurge, purgeMessages } from "@/features/mail/purge-mutations";
 import { database } from "@/server/database";
 import { linkTo } from "@/server/link-key";
 import { inTransaction } from "@/server/transaction";
 import { inviteTo, makeCall, makeViewer } from "./invited-tester";
-import { recipientsOf, refusal, startMailServer } from "./mail-server";
-import { CONTENT, work, write } from "./outbox-work";
+import { refusal, startMailServer } from "./mail-server";
+import { CONTENT, emptyOutbox, work, write } from "./outbox-work";
 
 // Before the settings are first read.
 const server = await startMailServer();
@@ -22,17 +22,7 @@ writeFileSync(process.env.DKIM_KEY_FILE, privateKey.export({ type: "pkcs8", form
 
 const DAY_MS = 24 * 60 * 60 * 1_000;
 
-const takenAddresses = () => server.taken.flatMap(recipientsOf).toSorted();
-
-beforeEach(async () => {
-  vi.useFakeTimers({ toFake: ["Date"] });
-  server.behaviour = {};
-  server.taken.length = 0;
-  await database().message.deleteMany();
-  await database().refusedAddress.deleteMany();
-});
-afterEach(() => void vi.useRealTimers());
-afterAll(async () => await server.stop());
+const { takenAddresses } = emptyOutbox(server);
 
 describe("a message", () => {
   it("is sent if its transaction is done, and not if that fails", async () => {
