@@ -39,6 +39,13 @@ async function publishWidth({ callId }: MadeTester, text = "Two stitches too few
   return text;
 }
 
+/** A tester whose width is corrected, and their own phone, without scripts. */
+async function correctedTester(browser: Browser): Promise<{ tester: MadeTester; own: Page }> {
+  const tester = await makeTester(PATTERN);
+  await publishWidth(tester);
+  return { tester, own: await plainBrowser(browser, (into) => letIn(into, tester), PHONE) };
+}
+
 test("a correction names counts with their old and new numbers, with and without scripts", async ({
   browser,
   page,
@@ -97,9 +104,7 @@ test("a tester answers by one tap, confirms the number that they keep, and can c
   page,
   context,
 }) => {
-  const tester = await makeTester(PATTERN);
-  await publishWidth(tester);
-  const own = await plainBrowser(browser, (into) => letIn(into, tester), PHONE);
+  const { tester, own } = await correctedTester(browser);
   const home = `/testing/${tester.testerId}`;
   await own.goto(home);
   const news = own.getByRole("region", { name: "New for you" });
@@ -154,9 +159,7 @@ test("the tester's text shows what is corrected, and the next revision takes it 
   page,
   context,
 }) => {
-  const tester = await makeTester(PATTERN);
-  await publishWidth(tester);
-  const own = await plainBrowser(browser, (into) => letIn(into, tester), PHONE);
+  const { tester, own } = await correctedTester(browser);
   await own.goto(`/testing/${tester.testerId}/pattern`);
   const passage = own.locator("[data-passage]").filter({ hasText: "Cast on" });
   await expect(passage).toContainText("wrong for your size: 98 right: 100 (118) stitches.");

@@ -4,7 +4,7 @@ import { signInByCookie } from "./designer";
 import { expect, test } from "./fixtures";
 import { expectNoSidewaysScroll } from "./import-call";
 import { letIn, makeTester } from "./make-tester";
-import { openStep, unfold } from "./tester-steps";
+import { enterSwatch, openStep, unfold } from "./tester-steps";
 
 test("blocking, the yarn's name, strands and preferred fit are told on the way and read by the designer", async ({
   page,
@@ -14,10 +14,7 @@ test("blocking, the yarn's name, strands and preferred fit are told on the way a
   const tester = await makeTester(saltmarshPattern, { size: "size-m" });
   await letIn(context, tester);
   await page.goto(`/testing/${tester.testerId}`);
-  await openStep(page, "Swatch");
-  await page.getByLabel("Stitches", { exact: true }).pressSequentially("22", { delay: 40 });
-  await page.getByLabel("Rows or rounds").pressSequentially("30", { delay: 40 });
-  await page.getByRole("radio", { name: "Yes" }).check();
+  await enterSwatch(page);
   await unfold(page, /^Blocking: not answered/);
   await page.getByRole("group", { name: "How the swatch was blocked" }).getByText("steamed").click();
   await expect(page.getByText("Blocking: steamed")).toBeVisible();

@@ -14,6 +14,14 @@ export async function openStep(page: Page, step: string): Promise<void> {
   await page.waitForURL(({ pathname }) => pathname === address);
 }
 
+/** Enters a washed swatch at the pattern's gauge, from a tester's home page. */
+export async function enterSwatch(page: Page): Promise<void> {
+  await openStep(page, "Swatch");
+  await page.getByLabel("Stitches", { exact: true }).pressSequentially("22", { delay: 40 });
+  await page.getByLabel("Rows or rounds").pressSequentially("30", { delay: 40 });
+  await page.getByRole("radio", { name: "Yes" }).check();
+}
+
 /** Opens a measurement in the list of all measurements. */
 export async function openMeasurement(page: Page, label: string): Promise<void> {
   const row = rowOf(page, label);

@@ -3,7 +3,7 @@ import { query, signInByCookie } from "./designer";
 import { expect, test } from "./fixtures";
 import { expectNoSidewaysScroll } from "./import-call";
 import { letIn, makeTester } from "./make-tester";
-import { openStep } from "./tester-steps";
+import { enterSwatch } from "./tester-steps";
 
 test("a tester says how to be named, and the designer notes what they got and copies the names", async ({
   page,
@@ -14,10 +14,7 @@ test("a tester says how to be named, and the designer notes what they got and co
   await query("INSERT INTO tester_contact (tester_id, name) VALUES ($1, 'Rosalind Invented')", [tester.testerId]);
   await letIn(context, tester);
   await page.goto(`/testing/${tester.testerId}`);
-  await openStep(page, "Swatch");
-  await page.getByLabel("Stitches", { exact: true }).pressSequentially("22", { delay: 40 });
-  await page.getByLabel("Rows or rounds").pressSequentially("30", { delay: 40 });
-  await page.getByRole("radio", { name: "Yes" }).check();
+  await enterSwatch(page);
   await expect(page.getByText("Saved.")).toBeVisible();
   await page.getByRole("link", { name: /Your test of/ }).click();
   await page.getByRole("link", { name: /Review and send/ }).click();
