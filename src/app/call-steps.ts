@@ -35,7 +35,11 @@ export async function correctionSteps(
   { standing, revision }: Omit<Standing, "now">,
 ): Promise<NextStep[]> {
   if (!isRun(standing)) return [];
-  const [early, unanswered] = await Promise.all([earlyCorrections(access, revision), unansweredTesters(access)]);
+  const [early, unanswered] = await Promise.all([
+    // A certain difference is what it looks for the cause of.
+    standing.off === 0 ? [] : earlyCorrections(access, revision),
+    unansweredTesters(access),
+  ]);
   const steps = early.map((one): NextStep => ({
     page: "questions",
     search: correctionSearch([one.change]),

@@ -62,15 +62,12 @@ export async function loadPlaces(
   { query, pattern, from }: { readonly query: PlacesQuery; readonly pattern: PatternDocument; readonly from: string },
 ): Promise<LoadedPlaces> {
   const now = new Date();
-  const [stored, record, invited] = await Promise.all([
+  const [stored, record, [invited, offers], untold] = await Promise.all([
     storedPlacing(access, now),
     invitationRecord(access),
-    invitedPage(access, { page: query.invited ?? 1, now }),
+    invitedWithOffers(access, { page: query.invited ?? 1, now }),
+    countUntold(access, now),
   ]);
-  const offers = await readOffers(
-    access,
-    invited.invited.map(({ testerId }) => testerId),
-  );
   const { status, listing } = stored;
   const timeZone = listing?.timeZone ?? NO_ZONE;
   const today = dayAt(now, timeZone);
@@ -79,14 +76,16 @@ export async function loadPlaces(
     loaded: await loadBoard(access, { stored, query, now }),
     invitations: invitationViews(invited, { from, pattern, listing, timeZone, offers }),
     endsOn: usualEnd(now, timeZone),
-    untold: await countUntold(access, now),
+    untold,
     laterDates: listing === null ? null : laterDates(listing.dates, { today, daysLater: daysAfter }),
   };
 }
 
-/** Offers of places by mail, of testers of the call; none for viewers who may not invite. */
-async function readOffers(access: CallAccess, testerIds: readonly string[]) {
-  return await readMessages({ kind: "place-offered", testerId: { in: [...testerIds] }, call: callEditScope(access) });
+/** Who is invited, and what became of the offers that they were sent by mail; none of these for viewers who may not invite. */
+async function invitedWithOffers(access: CallAccess, asked: Parameters<typeof invitedPage>[1]) {
+  const invited = await invitedPage(access, asked);
+  const testerId = { in: invited.invited.map((tester) => tester.testerId) };
+  return [invited, await readMessages({ kind: "place-offered", testerId, call: callEditScope(access) })] as const;
 }
 
 interface Asked {

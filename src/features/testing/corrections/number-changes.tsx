@@ -1,5 +1,6 @@
 import type { PatternDocument } from "@/engine/pattern";
 import type { NumberChange } from "@/features/calls/correction-schema";
+import { ChangedNumber } from "./changed-number";
 
 interface NumberChangesProps {
   readonly numbers: readonly NumberChange[];
@@ -33,28 +34,12 @@ export function NumberChanges({ numbers, pattern, size, title }: NumberChangesPr
                       <bdi>{pattern.sizes.find(({ id }) => id === change.size)?.label ?? change.size}</bdi>{" "}
                     </>
                   ) : null}
-                  <ChangedNumber {...change} />
+                  <ChangedNumber was={change.was} becomes={change.becomes} />
                 </dd>
               ))}
           </div>
         ))}
       </dl>
-    </>
-  );
-}
-
-/** A number that is wrong and the right one; screen readers are told which is which. */
-function ChangedNumber({ was, becomes }: { readonly was: string | number; readonly becomes: string | number }) {
-  return (
-    <>
-      <del className="text-soft">
-        <span className="sr-only">wrong: </span>
-        {was}
-      </del>{" "}
-      <ins className="font-semibold no-underline">
-        <span className="sr-only">right: </span>
-        {becomes}
-      </ins>
     </>
   );
 }

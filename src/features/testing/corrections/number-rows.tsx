@@ -12,6 +12,11 @@ interface NumberRowsProps {
   readonly errors?: readonly string[];
 }
 
+const SIDES = [
+  { name: "was", label: "The text says" },
+  { name: "becomes", label: "It should be" },
+] as const;
+
 /** Counts size by size: what the text says, and what is right. */
 export function NumberRows({ id, counts, changes, sent, errors }: NumberRowsProps) {
   const filled = filledRows(sent);
@@ -24,9 +29,11 @@ export function NumberRows({ id, counts, changes, sent, errors }: NumberRowsProp
             <span className="font-normal text-soft">in {count.direction}</span>
           </legend>
           <div className="grid grid-cols-[minmax(0,12rem)_6.5rem_6.5rem] items-center gap-x-3 gap-y-1.5">
-            <span className="text-sm text-soft">Size</span>
-            <span className="text-sm text-soft">The text says</span>
-            <span className="text-sm text-soft">It should be</span>
+            {["Size", ...SIDES.map(({ label }) => label)].map((head) => (
+              <span key={head} className="text-sm text-soft">
+                {head}
+              </span>
+            ))}
             {count.sizes.map((size) => {
               const change = changes.find((one) => one.count === count.id && one.size === size.id);
               const row = filled.get(`${count.id} ${size.id}`) ?? {
@@ -59,24 +66,18 @@ function NumberRow({ count, size, row, describedBy }: NumberRowProps) {
       <input type="hidden" name="count" value={count.id} />
       <input type="hidden" name="size" value={size.id} />
       <bdi className="min-w-0 wrap-anywhere">{size.label}</bdi>
-      <TextInput
-        name="was"
-        aria-label={`The text says: ${about}`}
-        defaultValue={row.was}
-        inputMode="numeric"
-        maxLength={9}
-        aria-describedby={describedBy}
-        className="numbers w-full"
-      />
-      <TextInput
-        name="becomes"
-        aria-label={`It should be: ${about}`}
-        defaultValue={row.becomes}
-        inputMode="numeric"
-        maxLength={9}
-        aria-describedby={describedBy}
-        className="numbers w-full"
-      />
+      {SIDES.map(({ name, label }) => (
+        <TextInput
+          key={name}
+          name={name}
+          aria-label={`${label}: ${about}`}
+          defaultValue={row[name]}
+          inputMode="numeric"
+          maxLength={9}
+          aria-describedby={describedBy}
+          className="numbers w-full"
+        />
+      ))}
     </div>
   );
 }

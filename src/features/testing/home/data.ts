@@ -106,7 +106,8 @@ export function callTime(listing: ListingRow | null | undefined): CallTime {
   return { timeZone, dates: callDates(dates, timeZone) };
 }
 
-function writtenIn(listing: ListingRow | null): Pick<TesterRead, "promised" | "yarnAsked"> {
+/** What a published listing says to testers; "" for what nobody wrote. */
+export function writtenIn(listing: ListingRow | null): Pick<TesterRead, "promised" | "yarnAsked"> {
   if (listing?.publishedAt == null) return { promised: "", yarnAsked: "" };
   const { gives, yarn } = listingSchema.parse(listing.document);
   return { promised: gives, yarnAsked: yarn };

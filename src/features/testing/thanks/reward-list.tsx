@@ -2,18 +2,19 @@ import Link from "next/link";
 import type { PatternDocument } from "@/engine/pattern";
 import { Day } from "@/ui/day";
 import { SelectBox } from "@/ui/select-shown";
+import { sizeLabel } from "../questions/components/note-author";
 import { REWARDED_TESTERS } from "./reward-bar";
 import type { ThankedTester } from "./thanks-data";
 
 interface RewardListProps {
   readonly callId: string;
   readonly testers: readonly ThankedTester[];
-  readonly sizes: PatternDocument["sizes"];
+  readonly pattern: PatternDocument;
   readonly mayEdit: boolean;
 }
 
 /** A row a tester: how they would like to be named, and what they got. */
-export function RewardList({ callId, testers, sizes, mayEdit }: RewardListProps) {
+export function RewardList({ callId, testers, pattern, mayEdit }: RewardListProps) {
   return (
     <ul aria-label="Testers who sent a report" className="rounded-sheet border border-line bg-sheet shadow-sheet">
       {testers.map(({ testerId, name, size, creditName, isNameless, patternSentAt, namedAt, payment }) => (
@@ -26,7 +27,7 @@ export function RewardList({ callId, testers, sizes, mayEdit }: RewardListProps)
             <Link href={`/calls/${callId}/progress/${testerId}`} prefetch={false} className="text-link font-semibold">
               <bdi>{name}</bdi>
             </Link>{" "}
-            <span className="text-soft">{sizes.find(({ id }) => id === size)?.label ?? size}</span>
+            <span className="text-soft">{sizeLabel(pattern, size)}</span>
           </p>
           <p className="self-center wrap-anywhere">{isNameless ? null : <CreditName creditName={creditName} />}</p>
           <ul className="numbers self-center text-sm text-soft">

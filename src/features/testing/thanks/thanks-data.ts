@@ -1,9 +1,9 @@
 import "server-only";
 import type { PatternDocument } from "@/engine/pattern";
 import { callScope, type CallAccess } from "@/features/calls/access";
-import { listingSchema } from "@/features/recruiting/listing/schema";
 import { database } from "@/server/database";
 import { pageOfList, type PageOfList } from "@/ui/page-number";
+import { listingDays, writtenIn } from "../home/data";
 import type { CreditOrder } from "./thanks-schema";
 
 /** A tester who has sent a report, and what they got for it. */
@@ -42,7 +42,7 @@ export async function readThanks(access: CallAccess, page: number): Promise<Than
     database().tester.count({ where: { ...reported, reward: { patternSentAt: { not: null } } } }),
     database().tester.count({ where: { ...reported, reward: { namedAt: { not: null } } } }),
     database().tester.count({ where: { ...reported, contact: { creditName: null } } }),
-    database().listing.findFirst({ where: { call: callScope(access) }, select: { document: true, publishedAt: true } }),
+    database().listing.findFirst({ where: { call: callScope(access) }, ...listingDays }),
   ]);
   const list = pageOfList(page, all);
   const rows = await database().tester.findMany({
@@ -62,7 +62,7 @@ export async function readThanks(access: CallAccess, page: number): Promise<Than
       payment: reward?.payment ?? "",
     })),
     counts: { all, patternSent, named, unsaid },
-    promised: listing?.publishedAt == null ? "" : listingSchema.parse(listing.document).gives,
+    promised: writtenIn(listing).promised,
   };
 }
 

@@ -16,7 +16,7 @@ interface ThanksViewProps {
   /** How testers would like to be named, in the order wanted. */
   readonly names: readonly string[];
   readonly order: CreditOrder;
-  readonly sizes: PatternDocument["sizes"];
+  readonly pattern: PatternDocument;
   readonly mayEdit: boolean;
 }
 
@@ -27,7 +27,7 @@ const ORDERS: Readonly<Record<CreditOrder, string>> = {
 };
 
 /** What was promised, who got it, and the names for the finished pattern. */
-export function ThanksView({ callId, thanks, names, order, sizes, mayEdit }: ThanksViewProps) {
+export function ThanksView({ callId, thanks, names, order, pattern, mayEdit }: ThanksViewProps) {
   const { testers, counts, promised, page, pages } = thanks;
   if (counts.all === 0)
     return (
@@ -51,7 +51,7 @@ export function ThanksView({ callId, thanks, names, order, sizes, mayEdit }: Tha
           {counts.named === 1 ? "is" : "are"} named.
         </p>
         {mayEdit ? <RewardBar callId={callId} /> : null}
-        <RewardList {...{ callId, testers, sizes, mayEdit }} />
+        <RewardList {...{ callId, testers, pattern, mayEdit }} />
         <Paging label="Pages of testers" {...{ page, pages }} hrefOf={(to) => hrefOf(`page=${to}&order=${order}`)} />
       </Section>
       <Section

@@ -22,12 +22,14 @@ export default async function ProgressPage({ params, searchParams }: PageProps<"
   const pattern = revision.document;
   const now = new Date();
   const query = progressQuerySchema.parse(await searchParams);
-  const [list, places, standing] = await Promise.all([
+  const standingRead = callStanding(access);
+  const [list, places, standing, corrections] = await Promise.all([
     progressList(access, { pattern, query, now }),
     callPlaces(access),
-    callStanding(access),
+    standingRead,
+    standingRead.then((standing) => correctionSteps(access, { standing, revision })),
   ]);
-  const steps = [...(await correctionSteps(access, { standing, revision })), ...stepsOf(standing, list.together)];
+  const steps = [...corrections, ...stepsOf(standing, list.together)];
   const isOpen = call.status === "open";
   const add = (
     <ButtonLink href={`/calls/${callId}/progress/add`} look="quiet">

@@ -13,11 +13,14 @@ export default async function ThanksPage({ params, searchParams }: PageProps<"/c
   const loaded = await loadCall(callId);
   const { access, mayEdit } = loaded;
   const { page, order } = thanksQuerySchema.parse(await searchParams);
-  const { sizes } = loaded.revision.document;
-  const [thanks, names] = await Promise.all([readThanks(access, page), creditNames(access, { order, sizes })]);
+  const pattern = loaded.revision.document;
+  const [thanks, names] = await Promise.all([
+    readThanks(access, page),
+    creditNames(access, { order, sizes: pattern.sizes }),
+  ]);
   return (
     <CallPage loaded={loaded} page="thanks">
-      <ThanksView {...{ callId, thanks, names, order, sizes, mayEdit }} />
+      <ThanksView {...{ callId, thanks, names, order, pattern, mayEdit }} />
     </CallPage>
   );
 }

@@ -1,4 +1,5 @@
-import type { ShownChange, ShownPiece } from "../shown-block";
+import { ChangedNumber } from "../../corrections/changed-number";
+import type { ShownPiece } from "../shown-block";
 
 /** A block of the instructions with the numbers of one size marked. */
 export function BlockText({ pieces }: { readonly pieces: readonly ShownPiece[] }) {
@@ -14,31 +15,15 @@ function PieceText({ piece }: { readonly piece: ShownPiece }) {
         <span className="font-sans text-sm italic text-soft"> (not one number per size)</span>
       </>
     );
-  if ("was" in piece) return <Corrected change={piece} />;
+  if ("was" in piece) return <ChangedNumber was={piece.was} becomes={piece.becomes} isOwn={piece.own} />;
   return (
     <span className="sizes">
       {piece.sizes.map((part, index) => {
         if (typeof part === "string") return part;
-        if ("was" in part) return <Corrected key={index} change={part} />;
+        if ("was" in part) return <ChangedNumber key={index} was={part.was} becomes={part.becomes} isOwn={part.own} />;
         return <OwnNumber key={index} text={part[0]} isNone={piece.none === true} />;
       })}
     </span>
-  );
-}
-
-/** The wrong number struck out, and the right one beside it. */
-function Corrected({ change: { was, becomes, own } }: { readonly change: ShownChange }) {
-  return (
-    <>
-      <del>
-        <span className="sr-only">{own ? "wrong for your size: " : "wrong: "}</span>
-        {was}
-      </del>{" "}
-      <ins>
-        <span className="sr-only">right: </span>
-        {own ? <mark>{becomes}</mark> : becomes}
-      </ins>
-    </>
   );
 }
 
